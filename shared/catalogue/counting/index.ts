@@ -1,0 +1,3 @@
+import type { SheetFunction } from '../define';
+
+export const countingFunctions: readonly SheetFunction[] = [];

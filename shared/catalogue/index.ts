@@ -1,0 +1,16 @@
+import { broodFunctions } from './brood';
+import { countingFunctions } from './counting';
+import type { SheetFunction } from './define';
+import { planningFunctions } from './planning';
+import { rearingFunctions } from './rearing';
+import { timingFunctions } from './timing';
+import { waterFunctions } from './water';
+
+/** Every sheet function, in the order help shows them. */
+export const CATALOGUE: readonly SheetFunction[] = [
+  ...waterFunctions, ...timingFunctions, ...broodFunctions, ...countingFunctions, ...rearingFunctions, ...planningFunctions,
+];
+
+const byName = new Map(CATALOGUE.map((fn) => [fn.name, fn]));
+/** Finds a function by its full name, letter case ignored. */
+export const findFunction = (name: string): SheetFunction | undefined => byName.get(name.toUpperCase());

@@ -1,0 +1,4 @@
+import { sources } from './source';
+
+export const bodySources = sources({
+});

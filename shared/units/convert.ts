@@ -1,0 +1,25 @@
+/** The only conversion factors, as two-way pairs. */
+export const kelvinFromCelsius = (t: number): number => t + 273.15;
+export const celsiusFromKelvin = (t: number): number => t - 273.15;
+export const celsiusFromFahrenheit = (t: number): number => ((t - 32) * 5) / 9;
+export const fahrenheitFromCelsius = (t: number): number => (t * 9) / 5 + 32;
+
+/** 1 meq/L of alkalinity written as calcium carbonate: half the molar mass of CaCO3, 100.087 g/mol. */
+const MG_CACO3_PER_MEQ = 50.0435;
+/** One German degree is 10 mg/L of CaO, 56.077 g/mol with two equivalents. */
+const MEQ_PER_DKH = 20 / 56.077;
+
+export const mgCaCO3FromMeq = (meq: number): number => meq * MG_CACO3_PER_MEQ;
+export const meqFromMgCaCO3 = (mg: number): number => mg / MG_CACO3_PER_MEQ;
+export const meqFromDkh = (dkh: number): number => dkh * MEQ_PER_DKH;
+export const dkhFromMeq = (meq: number): number => meq / MEQ_PER_DKH;
+
+export const HOURS_PER_DAY = 24;
+export const hoursFromDays = (d: number): number => d * HOURS_PER_DAY;
+export const daysFromHours = (h: number): number => h / HOURS_PER_DAY;
+export const gramsFromKilograms = (kg: number): number => kg * 1000;
+export const kilogramsFromGrams = (g: number): number => g / 1000;
+export const gramsFromMilligrams = (mg: number): number => mg / 1000;
+export const milligramsFromGrams = (g: number): number => g * 1000;
+export const litresFromMillilitres = (ml: number): number => ml / 1000;
+export const millilitresFromLitres = (l: number): number => l * 1000;

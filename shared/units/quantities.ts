@@ -1,0 +1,66 @@
+/**
+ * The one canonical unit per quantity. A parameter or a result names one of these; the unit text in help, headings and errors
+ * comes from here. `slip` names the likely mistake behind a value that is out of bounds.
+ */
+export interface Quantity<U extends string = string> {
+  /** Unit as printed, '' for a bare number. */
+  readonly unit: U;
+  /** What is measured, in the words of the trade. */
+  readonly noun: string;
+  /** Excel number format for cells that show it. */
+  readonly format: string;
+  readonly slip?: (value: number) => string | undefined;
+}
+
+declare const flavour: unique symbol;
+/** A number that remembers its unit: a plain number fits, a number of another unit does not. */
+export type Measure<U extends string> = number & { readonly [flavour]?: U };
+
+const quantity = <U extends string>(unit: U, noun: string, format: string, slip?: (value: number) => string | undefined): Quantity<U> =>
+  slip ? { unit, noun, format, slip } : { unit, noun, format };
+
+const round1 = (value: number): number => Math.round(value * 10) / 10;
+
+export const celsius = quantity('°C', 'temperature', '0.0', (t) =>
+  t > 45 && t < 115 ? `That looks like °F: ${t} °F is ${round1(((t - 32) * 5) / 9)} °C.` : undefined);
+export const share = quantity('share', 'share', '0.0%', (p) =>
+  p > 1 && p <= 100 ? `Excel stores ${p} % as ${p / 100}: type ${p}% or ${p / 100}.` : undefined);
+export const moment = quantity('date and time', 'date and time', 'd mmm yyyy hh:mm');
+export const day = quantity('date', 'date', 'd mmm yyyy');
+
+export const litre = quantity('L', 'volume', '#,##0.0', (v) => (v > 1e6 ? 'That looks like millilitres.' : undefined));
+export const millilitre = quantity('mL', 'volume', '#,##0.00');
+export const cubicMetre = quantity('m³', 'volume', '#,##0.000');
+export const centimetre = quantity('cm', 'length', '#,##0.0');
+export const millimetre = quantity('mm', 'length', '#,##0.0');
+export const metre = quantity('m', 'length', '#,##0');
+export const squareMetre = quantity('m²', 'area', '#,##0.00');
+export const litrePerMinute = quantity('L/min', 'flow', '#,##0.0');
+
+export const milligram = quantity('mg', 'weight', '#,##0.0');
+export const gram = quantity('g', 'weight', '#,##0.00');
+export const kilogram = quantity('kg', 'weight', '#,##0.000');
+
+export const pH = quantity('pH', 'pH', '0.00');
+export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000');
+export const mgPerLitre = quantity('mg/L', 'concentration', '#,##0.000');
+export const gPerLitre = quantity('g/L', 'concentration', '#,##0.00');
+export const mgPerLitreCaCO3 = quantity('mg/L CaCO3', 'alkalinity or hardness', '#,##0.0');
+export const microsiemens = quantity('µS/cm', 'conductivity', '#,##0');
+export const partsPerMillion = quantity('ppm', 'CO2 in air', '#,##0');
+
+export const hours = quantity('h', 'time span', '0.0');
+export const days = quantity('d', 'time span', '0.0');
+export const degreeHours = quantity('°C·h', 'warmth sum', '#,##0.0');
+
+export const count = quantity('', 'number', '#,##0');
+export const ratio = quantity('', 'ratio', '#,##0.000');
+export const perGram = quantity('per g', 'number per gram', '#,##0.0');
+export const perMillilitre = quantity('per mL', 'number per millilitre', '#,##0.0');
+export const perLitre = quantity('per L', 'number per litre', '#,##0.0');
+export const perKilogram = quantity('per kg', 'number per kilogram', '#,##0');
+export const mgPerKg = quantity('mg/kg', 'dose', '#,##0.00');
+export const mlPerKg = quantity('mL/kg', 'dose', '#,##0.00');
+export const percentPerDay = quantity('%/d', 'daily rate', '0.00');
+export const money = quantity('money', 'amount of money', '#,##0.00');
+export const text = quantity('text', 'text', '@');

@@ -1,0 +1,91 @@
+import type { Cell } from '../values';
+
+/**
+ * A workbook as plain data: what the sheets say, not how a host draws them. Renderers (the open workbook, .xlsx bytes, the local
+ * sheet) read it and decide nothing about content. Addresses are A1 text without the sheet; references are 'Sheet name'!A1:B2.
+ */
+export interface WorkbookModel {
+  readonly title: string;
+  readonly sheets: readonly SheetModel[];
+  /** Workbook-level names. */
+  readonly names: readonly NameModel[];
+}
+
+export interface NameModel {
+  readonly name: string;
+  readonly refersTo: string;
+  readonly comment?: string;
+}
+
+export interface SheetModel {
+  readonly name: string;
+  readonly tab?: string;
+  /** Column widths in characters, from column A. */
+  readonly widths: readonly number[];
+  /** By A1 address. */
+  readonly cells: Readonly<Record<string, CellModel>>;
+  readonly merges?: readonly string[];
+  readonly tables?: readonly TableModel[];
+  readonly validations?: readonly ValidationModel[];
+  readonly conditionals?: readonly ConditionalModel[];
+  readonly charts?: readonly ChartModel[];
+  /** Rows and columns that stay when scrolling. */
+  readonly freeze?: { readonly rows: number; readonly columns: number };
+  readonly print?: { readonly landscape?: boolean; readonly titleRows?: readonly [number, number] };
+  /** Formulas locked, inputs open; no password. */
+  readonly isProtected?: boolean;
+}
+
+export interface CellModel {
+  /** Typed value, or the calculated value of `formula`. Dates are serials. */
+  readonly value?: Exclude<Cell, null>;
+  /** As typed in Excel with English names: =SPAWN.BUFFER.DOSE(B2,…). */
+  readonly formula?: string;
+  /** Size of the answer of a spilling formula, [rows, columns]; the cells below and beside hold only values. */
+  readonly spill?: readonly [number, number];
+  readonly style?: StyleName;
+  readonly format?: string;
+  readonly note?: string;
+}
+
+/** The few looks a cell can have; styles.ts says what each means in colour and weight. */
+export type StyleName = 'title' | 'subtitle' | 'heading' | 'label' | 'input' | 'result' | 'quiet' | 'good' | 'warning' | 'bad';
+
+export interface TableModel {
+  readonly name: string;
+  readonly range: string;
+  readonly hasTotals?: boolean;
+}
+
+export type ValidationModel = { readonly range: string; readonly message: string } & (
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | { readonly kind: 'decimal' | 'whole' | 'date'; readonly min: number; readonly max: number });
+
+/** Colours `range` as `style` where `formula` (native functions only, relative to the first cell) is true. */
+export interface ConditionalModel {
+  readonly range: string;
+  readonly formula: string;
+  readonly style: StyleName;
+}
+
+export interface ChartSeries {
+  readonly name: string;
+  readonly values: string;
+  readonly color?: string;
+  /** Drawn as empty space: the offset of an occupancy bar. */
+  readonly isHidden?: boolean;
+}
+export interface ChartModel {
+  /** 'occupancy' is a stacked bar whose first series is the hidden offset. */
+  readonly kind: 'line' | 'column' | 'occupancy';
+  readonly title: string;
+  readonly categories: string;
+  readonly series: readonly ChartSeries[];
+  readonly xTitle?: string;
+  readonly yTitle?: string;
+  /** Number format of the value axis. */
+  readonly valueFormat?: string;
+  /** Top left cell and bottom right cell it covers. */
+  readonly from: string;
+  readonly to: string;
+}

@@ -1,0 +1,29 @@
+/** Half a unit of the last printed digit: the tolerance belongs to the printed value, not to the test's author. */
+export const printedTolerance = (printed: string): number => {
+  const [, mantissa = '', exponent = '0'] = /^[+-]?([\d.]+)(?:e([+-]?\d+))?$/i.exec(printed.replaceAll(',', '')) ?? [];
+  const decimals = mantissa.includes('.') ? mantissa.length - mantissa.indexOf('.') - 1 : 0;
+  return 0.5 * 10 ** (Number(exponent) - decimals) * (1 + 1e-9);
+};
+
+export const agreesWithPrinted = (got: unknown, printed: string): boolean => {
+  const expected = Number(printed.replaceAll(',', ''));
+  return printed.trim() !== '' && Number.isFinite(expected) && typeof got === 'number'
+    ? Math.abs(got - expected) <= printedTolerance(printed)
+    : String(got) === printed;
+};
+
+expect.extend({
+  toAgreeWithPrinted(received: unknown, printed: string) {
+    const pass = agreesWithPrinted(received, printed);
+    return { pass, message: () => `expected ${String(received)} ${pass ? 'not ' : ''}to agree with the printed value ${printed}` };
+  },
+});
+
+declare global {
+  // eslint-disable-next-line @typescript-eslint/no-namespace -- jest's own way to add a matcher
+  namespace jest {
+    interface Matchers<R> {
+      toAgreeWithPrinted(printed: string): R;
+    }
+  }
+}
