@@ -1,3 +1,4 @@
 import type { SheetFunction } from '../define';
+import { chainEnd, chainStart } from './chain';
 
-export const planningFunctions: readonly SheetFunction[] = [];
+export const planningFunctions: readonly SheetFunction[] = [chainStart, chainEnd];
