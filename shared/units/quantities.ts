@@ -25,7 +25,8 @@ export const celsius = quantity('°C', 'temperature', '0.0', (t) =>
   t > 45 && t < 115 ? `That looks like °F: ${t} °F is ${round1(((t - 32) * 5) / 9)} °C.` : undefined);
 export const share = quantity('share', 'share', '0.0%', (p) =>
   p > 1 && p <= 100 ? `Excel stores ${p} % as ${p / 100}: type ${p}% or ${p / 100}.` : undefined);
-export const moment = quantity('date and time', 'date and time', 'd mmm yyyy hh:mm');
+export const moment = quantity('date and time', 'date and time', 'd mmm yyyy hh:mm', (t) =>
+  t >= 0 && t < 1 ? 'That looks like a clock time without its date: add the date, for example =DATE(2026,3,14)+TIME(8,30,0).' : undefined);
 export const day = quantity('date', 'date', 'd mmm yyyy');
 
 export const litre = quantity('L', 'volume', '#,##0.0', (v) => (v > 1e6 ? 'That looks like millilitres.' : undefined));
@@ -39,7 +40,18 @@ export const litrePerMinute = quantity('L/min', 'flow', '#,##0.0');
 
 export const milligram = quantity('mg', 'weight', '#,##0.0');
 export const gram = quantity('g', 'weight', '#,##0.00');
-export const kilogram = quantity('kg', 'weight', '#,##0.000');
+export const kilogram = quantity('kg', 'weight', '#,##0.000', (w) => (w > 30 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined));
+
+export const spermPerMillilitre = quantity('per mL', 'sperm density', '0.00E+00');
+
+/** Weight of one fish: a fresh larva is about a thousandth of a gram, so anything lighter was typed in kilograms. */
+export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>
+  w > 0 && w < 0.0005 ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${w * 1000} g.`
+    : w > 30000 ? 'That looks like milligrams.' : undefined);
+export const milligramPerHour = quantity('mg/h', 'rate', '#,##0');
+export const gramPerDay = quantity('g/d', 'daily amount', '#,##0.00');
+export const perSquareMetre = quantity('per m²', 'number per square metre', '#,##0.0');
+export const kilogramPerCubicMetre = quantity('kg/m³', 'weight of fish per volume', '#,##0.00');
 
 export const pH = quantity('pH', 'pH', '0.00');
 export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000');
