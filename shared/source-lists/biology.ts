@@ -1,6 +1,8 @@
 import { rearingSources } from './rearing';
 import { sources } from './source';
+import { timingBroodSources } from './timingBrood';
 
 export const bodySources = sources({
   ...rearingSources,
+  ...timingBroodSources,
 });
