@@ -1,9 +1,9 @@
 // Runs a TypeScript entry under Node: bundles it once with esbuild, reuses the bundle until one of its inputs changes.
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { basename, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { installPackages, root } from './install.mjs';
 
-const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 const entry = process.argv[2];
 const cache = join(root, 'node_modules/.cache/spawnbook');
 const name = basename(entry, '.ts');
@@ -28,11 +28,7 @@ async function bundle() {
   writeFileSync(stamp, JSON.stringify(Object.keys(result.metafile.inputs)));
 }
 
-if (!existsSync(join(root, 'node_modules'))) {
-  const { execFileSync } = await import('node:child_process');
-  process.stderr.write('Installing what Spawnbook needs (once, about half a minute)…\n');
-  execFileSync('npm', ['ci', '--no-audit', '--no-fund'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
-}
+installPackages();
 if (!isFresh()) await bundle();
 process.argv.splice(1, 2, outfile);
 await import(pathToFileURL(outfile).href);

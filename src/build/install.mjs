@@ -1,0 +1,40 @@
+// Set-up that the two commands do by themselves: npm packages for both, a browser and LibreOffice for the tests.
+import { spawnSync } from 'node:child_process';
+import { existsSync, statSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
+
+/** npm leaves this file behind when an install is complete. */
+const installed = join(root, 'node_modules/.package-lock.json');
+const isInstalled = () => existsSync(installed) && statSync(installed).mtimeMs >= statSync(join(root, 'package-lock.json')).mtimeMs - 60_000;
+
+export function installPackages() {
+  if (isInstalled()) return;
+  process.stderr.write('Installing the npm packages (once, about half a minute)…\n');
+  const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
+  if (status !== 0) {
+    process.stderr.write('npm could not install the packages: see the lines above, mend the cause and run the command again.\n');
+    process.exit(1);
+  }
+}
+
+const PROGRAMS = { chromium: 'chromium', soffice: 'libreoffice-calc', pdftoppm: 'poppler-utils' };
+const has = (program) => spawnSync('sh', ['-c', `command -v ${program}`], { stdio: 'ignore' }).status === 0;
+
+/** The programs the browser and LibreOffice tests drive. Installs them where that is possible without asking (Debian, as root). */
+export function installPrograms() {
+  const missing = Object.keys(PROGRAMS).filter((program) => !has(program));
+  if (missing.length === 0) return;
+  const packages = missing.map((program) => PROGRAMS[program]);
+  if (process.getuid?.() === 0 && has('apt-get')) {
+    process.stderr.write(`Installing ${packages.join(', ')} for the tests…\n`);
+    spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
+    spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages, 'fonts-dejavu-core'], { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+  }
+  const still = Object.keys(PROGRAMS).filter((program) => !has(program));
+  if (still.length === 0) return;
+  process.stderr.write(`The tests drive ${still.join(', ')}, which this machine lacks. Install: ${still.map((program) => PROGRAMS[program]).join(', ')} (Debian names), then run the tests again.\n`);
+  process.exit(1);
+}
