@@ -1,0 +1,10 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { GENERATED } from './generated';
+
+// `npm run gen`: refreshes every derived file; `npm run check` fails when one is stale.
+for (const { path, text } of GENERATED) {
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text());
+  console.log(`wrote ${path}`);
+}
