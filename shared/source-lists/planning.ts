@@ -1,20 +1,15 @@
 import { sources } from './source';
 
-/** Where the season plan's figures come from. */
+/** What only the season plan rests on; the rest of its figures name sources of the other lists. */
 export const planningSources = sources({
-  STEEBY05: {
-    citation: 'Steeby J., Avery J. 2005. Channel catfish broodfish and hatchery management. SRAC Publication 1803',
-    standing: 'seen',
-    note: 'another catfish: used for the arithmetic of the chain, not for rates',
-  },
-  PIKECHAIN: {
-    citation: 'Course paper (Russian) on the capacity of a pike farm, bakalavr-info.ru/work/7743423: worked chain from surplus fish back to females',
-    standing: 'seen',
-    note: 'prints millions to one decimal; the arithmetic divides by survival',
-  },
   STERLETCHAIN: {
-    citation: 'Course paper (Russian) on sterlet brood stock, cwetochki.ru, page 4: worked chain that adds the loss instead of dividing by the survival',
+    citation: 'Coursework (Russian) on sterlet brood stock: worked chain that adds the loss instead of dividing by the survival. cwetochki.ru, page 4',
     standing: 'seen',
-    note: 'a counter-example: 50 % loss needs twice the number, not one and a half times',
+    note: 'a counter-example: losing half needs twice the number, not one and a half times',
+  },
+  TP62: { citation: 'Effect of season on controlled propagation of Clarias gariepinus. 1990. Technical Paper 62', standing: 'seen', url: 'https://aquadocs.org/handle/1834/2436' },
+  HYBRIDLARVAE: {
+    citation: 'Hybrid catfish larvae on four diets for 28 days. Tropical Zoology (abstract)',
+    standing: 'seen', url: 'https://ajol.info/index.php/tzool/article/view/52061', note: 'abstract only; a hybrid, not the pure species',
   },
 });

@@ -31,7 +31,12 @@ export interface SheetModel {
   readonly charts?: readonly ChartModel[];
   /** Rows and columns that stay when scrolling. */
   readonly freeze?: { readonly rows: number; readonly columns: number };
-  readonly print?: { readonly landscape?: boolean; readonly titleRows?: readonly [number, number] };
+  /** Every sheet prints one page wide on A4. titleRows (1-based, first and last) repeat on every page; footer stands at the left foot. */
+  readonly print?: { readonly landscape?: boolean; readonly titleRows?: readonly [number, number]; readonly footer?: string; readonly onePage?: boolean };
+  /** Heights in points by 1-based row, where the usual one does not fit. */
+  readonly heights?: Readonly<Record<number, number>>;
+  /** Grid lines on the screen; off where borders already say what belongs together. */
+  readonly hasGridlines?: boolean;
   /** Formulas locked, inputs open; no password. */
   readonly isProtected?: boolean;
 }
@@ -49,7 +54,13 @@ export interface CellModel {
 }
 
 /** The few looks a cell can have; styles.ts says what each means in colour and weight. */
-export type StyleName = 'title' | 'subtitle' | 'heading' | 'label' | 'input' | 'result' | 'quiet' | 'good' | 'warning' | 'bad';
+export type StyleName =
+  /** Words around the numbers. section heads a block, heading a column. */
+  | 'title' | 'subtitle' | 'section' | 'heading' | 'label' | 'quiet'
+  /** input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, cell and text fill tables. */
+  | 'input' | 'blank' | 'result' | 'cell' | 'text'
+  /** Judgements; the cell says the same in words. */
+  | 'good' | 'warning' | 'bad';
 
 export interface TableModel {
   readonly name: string;
@@ -85,6 +96,10 @@ export interface ChartModel {
   readonly yTitle?: string;
   /** Number format of the value axis. */
   readonly valueFormat?: string;
+  /** Number format of the categories; set when they are dates. */
+  readonly categoryFormat?: string;
+  /** First and last value of the axis, where the data should not decide (dates of an occupancy chart). */
+  readonly valueRange?: readonly [number, number];
   /** Top left cell and bottom right cell it covers. */
   readonly from: string;
   readonly to: string;

@@ -16,10 +16,10 @@ export const chainStart = defineFunction({
   },
   returns: value(count, 'Number needed before the first step, not rounded: round it up yourself.'),
   valid: 'Exact arithmetic; as good as the survivals',
-  sources: ['DEFINITION', 'STEEBY05', 'PIKECHAIN', 'STERLETCHAIN'],
+  sources: ['DEFINITION', 'SRAC1803', 'PIKEPLAN', 'STERLETCHAIN'],
   help: 'Losses are never added up or added on: to have 10,000 left after losing half you need 20,000, not 15,000. The order of the steps does not matter.',
   examples: [
-    { args: [1e6, [[0.7], [0.7]]], gives: '2040816', because: 'A million divided by 70 % twice; times 1 / (0.5 spawning · 3000 eggs per lb) it is the 1,360 lb of females of STEEBY05.' },
+    { args: [1e6, [[0.7], [0.7]]], gives: '2040816', because: 'A million divided by 70 % twice; times 1 / (0.5 spawning · 3000 eggs per lb) it is the 1,360 lb of females of SRAC1803.' },
     { args: [10000000, 0.5], gives: '20000000', because: 'Half is lost, so twice as many are needed; STERLETCHAIN prints 15 million, which leaves only 7.5.' },
     { args: [1000, [[70], [0.8]]], fails: { code: '#VALUE!', says: '70' }, because },
   ],

@@ -1,0 +1,75 @@
+import { z } from 'zod';
+
+/**
+ * What a plan takes for granted until the hatchery has figures of its own. `low` and `high` span what was published or is usual:
+ * low is the poor end for the fish. `setWhenPlanned` marks a figure that decides how many rows the workbook has.
+ */
+export interface Assumption<K extends string = string> {
+  readonly key: K;
+  readonly label: string;
+  readonly unit: string;
+  readonly format: string;
+  readonly planned: number;
+  readonly low: number;
+  readonly high: number;
+  /** Limits of what may be typed. */
+  readonly min: number;
+  readonly max: number;
+  /** Keys of shared/sources.ts. */
+  readonly sources: readonly string[];
+  readonly note: string;
+  readonly setWhenPlanned?: boolean;
+}
+
+const SHARE = { unit: 'share', format: '0%', min: 0.01, max: 1 } as const;
+
+export const ASSUMPTIONS = {
+  ovulating: { key: 'ovulating', label: 'Injected females that give eggs', ...SHARE, format: '0.0%', planned: 0.875, low: 0.875, high: 1, sources: ['BRZUSKA03'], note: '87.5 % after a ready-made solution, all after carp pituitary.' },
+  eggShare: { key: 'eggShare', label: 'Egg weight of body weight', ...SHARE, format: '0.0%', planned: 0.1, low: 0.013, high: 0.143, min: 0.001, max: 0.3, sources: ['GRAAF95'], note: 'Means of a dry and a rainy season; 10 % is chosen between them. Look at the month and at your own notes.' },
+  eggsPerGram: { key: 'eggsPerGram', label: 'Eggs in a gram', unit: 'per g', format: '#,##0', planned: 669, low: 435, high: 1176, min: 100, max: 2000, sources: ['DADEBO00'], note: 'Mean and extremes of 40 females, preserved ovaries. Weigh and count 1 g of yours.' },
+  hatch: { key: 'hatch', label: 'Eggs that hatch', ...SHARE, planned: 0.59, low: 0.284, high: 0.864, sources: ['GRAAF95', 'TP62'], note: 'Rainy season 59 %, dry season 28 %; best month of another station 86 %. Fertilising is part of it.' },
+  yolkSurvival: { key: 'yolkSurvival', label: 'Hatched larvae alive at first feed', ...SHARE, planned: 0.8, low: 0.777, high: 0.819, sources: ['OKER15'], note: 'Fry alive after about three days, two hormone preparations; 80 % is the middle.' },
+  frySurvival: { key: 'frySurvival', label: 'Larvae that become weaned fry', ...SHARE, planned: 0.75, low: 0.33, high: 0.93, sources: ['CHEP11', 'HYBRIDLARVAE'], note: 'Below 75 % with sudden dry feed, above 90 % with half live food from day 8; 33 % on dry feed alone.' },
+  nurserySurvival: { key: 'nurserySurvival', label: 'Fry that become fingerlings', ...SHARE, planned: 0.76, low: 0.64, high: 0.88, sources: ['MAKERERE'], note: '88 % at 50 per litre, 64 % at 150 per litre, 28 days indoors; 76 % is the middle.' },
+  gradingShare: { key: 'gradingShare', label: 'Fish left after grading and counting out', ...SHARE, planned: 0.95, low: 0.9, high: 1, sources: ['PRACTICE'], note: 'Cannibals, runts, handling. Use your own.' },
+  femalesPerMale: { key: 'femalesPerMale', label: 'Females to one male', unit: 'females', format: '0.0', planned: 2, low: 1, high: 5, min: 0.5, max: 10, sources: ['PRACTICE'], note: 'One male could serve more; more males keep the line healthy.' },
+  hormoneDose: { key: 'hormoneDose', label: 'Hormone liquid per kg of female', unit: 'mL/kg', format: '0.00', planned: 0.5, low: 0.4, high: 0.5, min: 0.05, max: 2, sources: ['BRZUSKA03', 'PRACTICE'], note: 'As the leaflet of your preparation says; ask a vet.' },
+  latencyOffset: { key: 'latencyOffset', label: 'Your fish ripen later than the table by', unit: 'h', format: '0.0', planned: 0, low: 0, high: 4, min: -6, max: 8, sources: ['PRACTICE'], note: 'Your own runs set it: hours you stripped after the table said, minus when earlier.' },
+  eggsPerLitre: { key: 'eggsPerLitre', label: 'Eggs in a litre of hatching water, at most', unit: 'per L', format: '#,##0', planned: 480, low: 100, high: 480, min: 10, max: 2000, sources: ['YONG08'], note: 'Standing water; hatch falls as eggs lie closer. Change part of the water daily.' },
+  larvaePerLitre: { key: 'larvaePerLitre', label: 'Larvae and fry in a litre, at most', unit: 'per L', format: '#,##0', planned: 100, low: 50, high: 150, min: 1, max: 500, sources: ['AJANI15', 'MAKERERE'], note: '100 to 150 per litre recommended; survival is better at 50.' },
+  nurseryPerLitre: { key: 'nurseryPerLitre', label: 'Fry in a litre while nursing, at most', unit: 'per L', format: '#,##0', planned: 50, low: 50, high: 150, min: 0.1, max: 300, sources: ['MAKERERE'], note: 'With aeration and water change; fewer as they grow.' },
+  startWeight: { key: 'startWeight', label: 'Weight of a larva at first feed', unit: 'g', format: '0.000', planned: 0.01, low: 0.002, high: 0.01, min: 0.0005, max: 0.1, sources: ['HYBRIDLARVAE', 'PRACTICE'], note: '10 mg was the start of a feeding trial with hybrid larvae; many are lighter. Weigh 100 together.' },
+  fryGrowth: { key: 'fryGrowth', label: 'Growth of larvae and fry', unit: '%/d', format: '0.0', planned: 16, low: 7, high: 16.1, min: 0, max: 40, sources: ['HYBRIDLARVAE'], note: '16.1 % a day on decapsulated cysts, 7.0 % on dry feed alone.' },
+  nurseryGrowth: { key: 'nurseryGrowth', label: 'Growth while nursing', unit: '%/d', format: '0.0', planned: 12, low: 11.1, high: 12.5, min: 0, max: 30, sources: ['MAKERERE'], note: '12.5 % a day at 50 per litre, 11.1 % at 150.' },
+  naupliiPerLarva: { key: 'naupliiPerLarva', label: 'Nauplii for one larva a day', unit: 'nauplii', format: '#,##0', planned: 100, low: 50, high: 300, min: 1, max: 5000, sources: ['PRACTICE'], note: 'No published figure was found: feed until some are left over after each meal.' },
+  naupliiPerGram: { key: 'naupliiPerGram', label: 'Nauplii from a gram of cysts', unit: 'per g', format: '#,##0', planned: 200000, low: 200000, high: 300000, min: 20000, max: 400000, sources: ['LAVENS96'], note: 'From memory of the manual; a measured lot gave 230,600. Test your tin.' },
+  naupliiHarvest: { key: 'naupliiHarvest', label: 'Nauplii that reach the vat', ...SHARE, planned: 0.8, low: 0.7, high: 0.95, sources: ['PRACTICE'], note: 'The rest is lost while separating shells.' },
+  fryRation: { key: 'fryRation', label: 'Dry feed for fry, of body weight a day', ...SHARE, planned: 0.25, low: 0.15, high: 0.25, max: 1, sources: ['UYS85'], note: 'From memory, low certainty: 25 % a day in six meals at 28 °C.' },
+  nurseryRation: { key: 'nurseryRation', label: 'Dry feed while nursing, of body weight a day', ...SHARE, planned: 0.15, low: 0.08, high: 0.15, max: 1, sources: ['FEEDFREQ'], note: '15 % a day in three meals for fingerlings.' },
+  rearingDays: { key: 'rearingDays', label: 'Days from first feed to weaned fry', unit: 'd', format: '0', planned: 12, low: 10, high: 14, min: 7, max: 30, sources: ['HECHT13'], note: '10 to 14 days in the hatchery.', setWhenPlanned: true },
+  nurseryDays: { key: 'nurseryDays', label: 'Days of nursing', unit: 'd', format: '0', planned: 28, low: 28, high: 40, min: 7, max: 90, sources: ['MAKERERE'], note: '28 days was the length of the trial.', setWhenPlanned: true },
+  liveDays: { key: 'liveDays', label: 'Days on live food alone', unit: 'd', format: '0', planned: 5, low: 3, high: 7, min: 1, max: 14, sources: ['HECHT13'], note: 'Live food for 5 days from first feeding, then a dry starter.', setWhenPlanned: true },
+  weaningDays: { key: 'weaningDays', label: 'Days half live, half dry', unit: 'd', format: '0', planned: 4, low: 2, high: 7, min: 0, max: 14, sources: ['CHEP11', 'PRACTICE'], note: 'Half live food until they take the dry; the length is common practice.', setWhenPlanned: true },
+  meals: { key: 'meals', label: 'Meals a day', unit: 'meals', format: '0', planned: 5, low: 5, high: 6, min: 1, max: 24, sources: ['FEEDFREQ'], note: 'Growth was best at 5 to 6 meals a day.' },
+  preparingDays: { key: 'preparingDays', label: 'Vats filled and aerated before stripping', unit: 'd', format: '0', planned: 5, low: 3, high: 7, min: 1, max: 30, sources: ['PRACTICE'], note: 'Time for the water to settle and for two part-doses.' },
+  orderDays: { key: 'orderDays', label: 'Order goods before stripping', unit: 'd', format: '0', planned: 14, low: 7, high: 30, min: 1, max: 90, sources: ['PRACTICE'], note: 'Delivery time of hormone, cysts and feed.' },
+} as const satisfies Record<string, Assumption>;
+
+export type AssumptionKey = keyof typeof ASSUMPTIONS;
+export type Assumed = { readonly [K in AssumptionKey]: number };
+export const assumptionList: readonly Assumption<AssumptionKey>[] = Object.values(ASSUMPTIONS);
+
+const isWhole = (a: Assumption): boolean => a.unit === 'd' || a.unit === 'meals';
+const fits = (a: Assumption, n: unknown): boolean => typeof n === 'number' && n >= a.min && n <= a.max && (!isWhole(a) || Number.isInteger(n));
+
+const entry = (a: Assumption) => z.custom<number>((n) => n === undefined || fits(a, n), {
+  error: (issue) => `${a.label}: expected ${isWhole(a) ? 'a whole number' : 'a number'} from ${a.min} to ${a.max}${a.unit === 'share' ? ' (80 % is 0.8)' : ` ${a.unit}`}, got ${String(issue.input)}.`,
+}).optional();
+
+/** Any of them may be replaced by the hatchery's own figure. */
+export const assumptionSchema = z.strictObject(
+  Object.fromEntries(assumptionList.map((a) => [a.key, entry(a)])) as { [K in AssumptionKey]: ReturnType<typeof entry> },
+);
+
+export const assumed = (own: z.output<typeof assumptionSchema>): Assumed =>
+  Object.fromEntries(assumptionList.map((a) => [a.key, own[a.key] ?? a.planned])) as Record<AssumptionKey, number>;
