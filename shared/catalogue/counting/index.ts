@@ -1,3 +1,5 @@
 import type { SheetFunction } from '../define';
+import { eggsByWeight } from './lots';
+import { shareOf } from './shares';
 
-export const countingFunctions: readonly SheetFunction[] = [];
+export const countingFunctions: readonly SheetFunction[] = [eggsByWeight, shareOf];
