@@ -54,7 +54,8 @@ export const perSquareMetre = quantity('per m²', 'number per square metre', '#,
 export const kilogramPerCubicMetre = quantity('kg/m³', 'weight of fish per volume', '#,##0.00');
 
 export const pH = quantity('pH', 'pH', '0.00');
-export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000');
+export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000', (a) =>
+  a > 20 ? `That looks like mg/L CaCO3: ${a} mg/L is ${round1(a / 50.04)} meq/L.` : undefined);
 export const mgPerLitre = quantity('mg/L', 'concentration', '#,##0.000');
 export const gPerLitre = quantity('g/L', 'concentration', '#,##0.00');
 export const mgPerLitreCaCO3 = quantity('mg/L CaCO3', 'alkalinity or hardness', '#,##0.0');
