@@ -1,0 +1,84 @@
+/**
+ * Speed of development against temperature: a broken line through (temperature, 1/hours).
+ *
+ * One rule serves every question: the rate, not the hours, is interpolated between two rows, and a changing temperature is the
+ * sum of rate × time. At a constant temperature both give the same hours, because the sum of a constant rate reaches one after
+ * 1/rate hours. Straight rates are the published model of ontogeny, 1/τ = a + b·T (KAMLER02).
+ */
+export interface RateCurve {
+  /** °C, ascending, no two alike. */
+  readonly temperatures: readonly number[];
+  /** Share of the stage done per hour, at each temperature. */
+  readonly rates: readonly number[];
+}
+
+export const lowest = (curve: RateCurve): number => curve.temperatures[0] ?? NaN;
+export const highest = (curve: RateCurve): number => curve.temperatures[curve.temperatures.length - 1] ?? NaN;
+
+/** Curve through rows of a table in hours; a rate is 1/hours. Rows ascend in temperature. */
+export const curveFromHours = (rows: readonly (readonly [number, number])[]): RateCurve => ({
+  temperatures: rows.map(([t]) => t),
+  rates: rows.map(([, h]) => 1 / h),
+});
+
+/** Curve from one measured duration and a base temperature: τ = D/(T − t0) with D = hours·(T − t0) (KAMLER02). */
+export const curveFromBase = (temperature: number, hours: number, base: number, low: number, high: number): RateCurve => {
+  const warmth = hours * (temperature - base);
+  return { temperatures: [low, high], rates: [(low - base) / warmth, (high - base) / warmth] };
+};
+
+/** Warmth above a base as a rate: °C·h gained per hour, none below the base. Wide enough for any water. */
+export const warmthCurve = (base: number): RateCurve => ({ temperatures: [base - 1000, base, base + 1000], rates: [0, 0, 1000] });
+
+/**
+ * Rate of development at one temperature, per hour. NaN outside the curve: never extrapolated.
+ * Example: rows 26 °C 10 h and 27 °C 9 h give 0.10556 /h at 26.5 °C, that is 9.474 h.
+ */
+export function rateAt({ temperatures, rates }: RateCurve, temperature: number): number {
+  const last = temperatures.length - 1;
+  let i = 0;
+  while (i < last && (temperatures[i + 1] ?? Infinity) < temperature) i++;
+  const t0 = temperatures[i] ?? NaN;
+  const t1 = temperatures[i + 1] ?? t0;
+  const r0 = rates[i] ?? NaN;
+  if (!(temperature >= t0 && temperature <= t1)) return NaN;
+  return t1 === t0 ? r0 : r0 + ((rates[i + 1] ?? NaN) - r0) * ((temperature - t0) / (t1 - t0));
+}
+
+export const hoursAt = (curve: RateCurve, temperature: number): number => 1 / rateAt(curve, temperature);
+
+/** A stretch of time over which the rate runs in a straight line. */
+export interface Piece { readonly hours: number; readonly from: number; readonly to: number }
+
+/**
+ * The stretch from temperature a to b, evenly over `hours`, cut where the line passes a row of the curve, so that every piece is
+ * a trapezoid and the sum is exact whatever the spacing of the readings.
+ */
+export function piecesBetween(curve: RateCurve, a: number, b: number, hours: number): Piece[] {
+  const cuts = curve.temperatures.filter((t) => t > Math.min(a, b) && t < Math.max(a, b)).map((t) => (t - a) / (b - a));
+  const shares = [0, ...cuts.sort((x, y) => x - y), 1];
+  const temperatures = shares.map((s) => (s === 1 ? b : a + (b - a) * s));
+  return shares.slice(1).map((s, i) => ({
+    hours: hours * (s - (shares[i] ?? 0)),
+    from: rateAt(curve, temperatures[i] ?? NaN),
+    to: rateAt(curve, temperatures[i + 1] ?? NaN),
+  }));
+}
+
+export const sumOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);
+
+/** Hours into the pieces until `wanted` is reached; NaN when they do not reach it. */
+export function hoursToReach(pieces: readonly Piece[], wanted: number): number {
+  let spent = 0;
+  let left = wanted;
+  for (const { hours, from, to } of pieces) {
+    const gain = (hours * (from + to)) / 2;
+    if (gain >= left && gain > 0) {
+      // Stable root of from·x + (to − from)·x²/(2·hours) = left.
+      return spent + Math.min(hours, (2 * left) / (from + Math.sqrt(Math.max(0, from * from + (2 * left * (to - from)) / hours))));
+    }
+    spent += hours;
+    left -= gain;
+  }
+  return NaN;
+}
