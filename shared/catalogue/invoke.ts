@@ -61,7 +61,7 @@ const cellAt = (arg: Arg, row: number, column: number): Cell | undefined | 'misf
   if (!isGrid(arg)) return arg;
   const line = arg[arg.length === 1 ? 0 : row];
   if (!line) return 'misfit';
-  const cell = line[line.length === 1 ? 0 : column];
+  const cell = line[arg[0]?.length === 1 ? 0 : column];
   return cell === undefined ? 'misfit' : cell;
 };
 
