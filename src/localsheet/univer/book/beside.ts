@@ -1,0 +1,37 @@
+import type { Book, ChartState, PageState, ProtectionState } from '../../excelapi/book';
+
+/** What the engine has no place for: charts, protection and page set-up, kept per sheet. */
+export type BesidePart = Pick<Book, 'charts' | 'putChart' | 'deleteChart' | 'protection' | 'setProtection' | 'page' | 'setPage'>;
+
+interface Beside { readonly charts: readonly ChartState[]; readonly protection: ProtectionState; readonly page: PageState }
+const NOTHING: Beside = { charts: [], protection: { isOn: false, options: {} }, page: { landscape: false } };
+
+export class BesideStore {
+  private readonly sheets = new Map<string, Beside>();
+  private readonly listeners = new Set<() => void>();
+
+  of(sheet: string): Beside { return this.sheets.get(sheet) ?? NOTHING; }
+  put(sheet: string, patch: Partial<Beside>): void {
+    this.sheets.set(sheet, { ...this.of(sheet), ...patch });
+    this.tell();
+  }
+  forget(sheet: string): void { if (this.sheets.delete(sheet)) this.tell(); }
+  clear(): void { this.sheets.clear(); this.tell(); }
+  /** Called after each change. */
+  listen(listener: () => void): void { this.listeners.add(listener); }
+  private tell(): void { for (const listener of this.listeners) listener(); }
+}
+
+export const besidePart = (store: BesideStore): BesidePart => ({
+  charts: (sheet) => store.of(sheet).charts,
+  putChart(sheet, chart) {
+    const { charts } = store.of(sheet);
+    const isKnown = charts.some((c) => c.id === chart.id);
+    store.put(sheet, { charts: isKnown ? charts.map((c) => (c.id === chart.id ? chart : c)) : [...charts, chart] });
+  },
+  deleteChart(sheet, id) { store.put(sheet, { charts: store.of(sheet).charts.filter((c) => c.id !== id) }); },
+  protection: (sheet) => store.of(sheet).protection,
+  setProtection(sheet, protection) { store.put(sheet, { protection }); },
+  page: (sheet) => store.of(sheet).page,
+  setPage(sheet, patch) { store.put(sheet, { page: { ...store.of(sheet).page, ...patch } }); },
+});

@@ -1,0 +1,145 @@
+import type { IBorderData, IStyleData, Nullable } from '@univerjs/core';
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from '@univerjs/core';
+import type { Area, Book, BorderState, Edge, FormatPatch, FormatState, HorizontalAlignment, LineStyle, MixedFormat, VerticalAlignment } from '../../excelapi/book';
+import type { Context } from './context';
+import { toArea } from './context';
+
+/** How cells look: fonts, fills, alignment, borders, sizes, merges. */
+export type FormatPart = Pick<Book, 'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'>;
+
+/** A style of the engine with our mark for cells that stay open in a protected sheet; the engine keeps and copies it like any other. */
+export type Style = IStyleData & { isOpen?: 1 | null };
+
+const PIXELS_PER_POINT = 4 / 3;
+const HORIZONTAL: Partial<Record<HorizontalAlignment, HorizontalAlign>> = {
+  General: HorizontalAlign.UNSPECIFIED, Left: HorizontalAlign.LEFT, Center: HorizontalAlign.CENTER, Right: HorizontalAlign.RIGHT, Justify: HorizontalAlign.JUSTIFIED, Distributed: HorizontalAlign.DISTRIBUTED,
+};
+const VERTICAL: Partial<Record<VerticalAlignment, VerticalAlign>> = { Top: VerticalAlign.TOP, Center: VerticalAlign.MIDDLE, Bottom: VerticalAlign.BOTTOM };
+const LINES: Record<LineStyle, BorderStyleTypes> = {
+  None: BorderStyleTypes.NONE, Continuous: BorderStyleTypes.THIN, Dash: BorderStyleTypes.DASHED, DashDot: BorderStyleTypes.DASH_DOT, DashDotDot: BorderStyleTypes.DASH_DOT_DOT,
+  Dot: BorderStyleTypes.DOTTED, Double: BorderStyleTypes.DOUBLE, SlantDashDot: BorderStyleTypes.SLANT_DASH_DOT,
+};
+const keyOf = <K extends string, V>(map: Partial<Record<K, V>>, value: V | null | undefined, otherwise: K): K =>
+  (Object.entries(map) as [K, V][]).find(([, v]) => v === value)?.[0] ?? otherwise;
+
+/** rgb(…) and #rgb as #RRGGBB. */
+export function hex(color: Nullable<string>): string {
+  if (!color) return '';
+  const [, r, g, b] = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/.exec(color) ?? [];
+  if (r && g && b) return `#${[r, g, b].map((n) => Number(n).toString(16).padStart(2, '0')).join('')}`.toUpperCase();
+  const short = /^#([0-9a-f])([0-9a-f])([0-9a-f])$/i.exec(color);
+  return (short ? `#${short.slice(1).map((d) => d + d).join('')}` : color).toUpperCase();
+}
+
+export const lookOf = (style: Style): Omit<FormatState, 'columnWidth' | 'rowHeight'> => ({
+  fill: hex(style.bg?.rgb),
+  bold: style.bl === BooleanNumber.TRUE,
+  italic: style.it === BooleanNumber.TRUE,
+  color: hex(style.cl?.rgb) || '#000000',
+  size: style.fs ?? 11,
+  font: style.ff ?? 'Arial',
+  horizontal: keyOf(HORIZONTAL, style.ht, 'General'),
+  vertical: keyOf(VERTICAL, style.vt, 'Bottom'),
+  wrap: style.tb === WrapStrategy.WRAP,
+  locked: style.isOpen !== 1,
+});
+
+const paint = (rgb: string): { rgb: string } | null => (rgb === '' ? null : { rgb });
+
+/** null takes a property away; a property that is not in the patch stays. */
+export function styleOf(patch: FormatPatch): Style {
+  const style: Style = {};
+  if (patch.fill !== undefined) style.bg = paint(patch.fill);
+  if (patch.color !== undefined) style.cl = paint(patch.color);
+  if (patch.bold !== undefined) style.bl = patch.bold ? BooleanNumber.TRUE : BooleanNumber.FALSE;
+  if (patch.italic !== undefined) style.it = patch.italic ? BooleanNumber.TRUE : BooleanNumber.FALSE;
+  if (patch.size !== undefined) style.fs = patch.size;
+  if (patch.font !== undefined) style.ff = patch.font;
+  if (patch.horizontal !== undefined) style.ht = HORIZONTAL[patch.horizontal] ?? HorizontalAlign.CENTER;
+  if (patch.vertical !== undefined) style.vt = VERTICAL[patch.vertical] ?? VerticalAlign.TOP;
+  if (patch.wrap !== undefined) style.tb = patch.wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW;
+  if (patch.locked !== undefined) style.isOpen = patch.locked ? null : 1;
+  return style;
+}
+
+const SIDES: Record<Edge, { side: keyof IBorderData; on: (a: Area, row: number, column: number) => boolean }> = {
+  EdgeTop: { side: 't', on: (a, r) => r === a.row },
+  EdgeBottom: { side: 'b', on: (a, r) => r === a.row + a.rows - 1 },
+  EdgeLeft: { side: 'l', on: (a, _r, c) => c === a.column },
+  EdgeRight: { side: 'r', on: (a, _r, c) => c === a.column + a.columns - 1 },
+  InsideHorizontal: { side: 'b', on: (a, r) => r < a.row + a.rows - 1 },
+  InsideVertical: { side: 'r', on: (a, _r, c) => c < a.column + a.columns - 1 },
+};
+
+export const lineOf = (border: IBorderData[keyof IBorderData]): BorderState => {
+  if (!border || border.s === BorderStyleTypes.NONE) return { style: 'None', color: '#000000' };
+  return { style: keyOf(LINES, border.s, 'Continuous'), color: hex(border.cl?.rgb) || '#000000' };
+};
+
+/** Reading a look over a very large area stops here: what is beyond is as good as always the same. */
+const LOOKED_AT = 20_000;
+
+export function formatPart(context: Context): FormatPart {
+  const stateAt = (sheet: string, row: number, column: number): FormatState => {
+    const own = context.sheet(sheet);
+    return {
+      ...lookOf(own.getComposedCellStyle(row, column) as Style),
+      columnWidth: own.getColumnWidth(column) / PIXELS_PER_POINT,
+      rowHeight: own.getRowHeight(row) / PIXELS_PER_POINT,
+    };
+  };
+  const eachCell = function* (sheet: string, area: Area): Generator<readonly [number, number]> {
+    const { row, column, rows, columns } = context.clip(sheet, area);
+    let seen = 0;
+    for (let r = row; r < row + rows; r++) for (let c = column; c < column + columns; c++) { if (seen++ > LOOKED_AT) return; yield [r, c]; }
+  };
+  return {
+    format(sheet, area) {
+      const mixed: { -readonly [K in keyof MixedFormat]: MixedFormat[K] } = stateAt(sheet, area.row, area.column);
+      for (const [r, c] of eachCell(sheet, area)) {
+        const here = stateAt(sheet, r, c);
+        for (const key of Object.keys(here) as (keyof FormatState)[]) if (mixed[key] !== here[key]) (mixed as Record<string, unknown>)[key] = null;
+      }
+      return mixed;
+    },
+    setFormat(sheet, area, patch) {
+      const { columnWidth, rowHeight, ...look } = patch;
+      context.ensure(sheet, area);
+      const { row, column, rows, columns } = context.clip(sheet, area);
+      if (columnWidth !== undefined) context.facade(sheet).setColumnWidths(column, columns, Math.round(columnWidth * PIXELS_PER_POINT));
+      if (rowHeight !== undefined) context.facade(sheet).setRowHeightsForced(row, rows, Math.round(rowHeight * PIXELS_PER_POINT));
+      const style = styleOf(look);
+      if (Object.keys(style).length > 0) context.changeAll(sheet, area, () => ({ s: { ...style } }));
+    },
+    border(sheet, area, edge) {
+      const { side, on } = SIDES[edge];
+      for (const [r, c] of eachCell(sheet, area)) if (on(area, r, c)) return lineOf(context.sheet(sheet).getComposedCellStyle(r, c).bd?.[side]);
+      return lineOf(undefined);
+    },
+    setBorder(sheet, area, edge, { style, color }) {
+      const { side, on } = SIDES[edge];
+      const line = style === 'None' ? null : { s: LINES[style], cl: { rgb: color || '#000000' } };
+      context.changeAll(sheet, area, (r, c) => (on(area, r, c) ? { s: { bd: { [side]: line } } } : undefined));
+    },
+    autofitColumns(sheet, area) { fitColumns(context, sheet, context.clip(sheet, area)); },
+    merges: (sheet) => context.sheet(sheet).getMergeData().map(toArea),
+    merge(sheet, area) { context.ensure(sheet, area); context.range(sheet, area).merge({ isForceMerge: true }); },
+    unmerge(sheet, area) { context.range(sheet, area).breakApart(); },
+  };
+}
+
+const LETTER = 7.2;
+const NARROWEST = 48;
+const WIDEST = 420;
+
+/** By counting letters: the engine measures only what is drawn, and the sheet may not be on screen. */
+function fitColumns(context: Context, sheet: string, { row, column, rows, columns }: Area): void {
+  for (let c = column; c < column + columns; c++) {
+    let longest = 0;
+    for (let r = row; r < row + rows; r++) {
+      const shown = context.facade(sheet).getRange(r, c).getDisplayValue();
+      longest = Math.max(longest, ...shown.split('\n').map((line) => line.length));
+    }
+    if (longest > 0) context.facade(sheet).setColumnWidth(c, Math.round(Math.min(WIDEST, Math.max(NARROWEST, longest * LETTER + 14))));
+  }
+}

@@ -1,0 +1,40 @@
+import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import type { Book } from '../../excelapi/book';
+import type { Engine } from '../engine';
+import { BesideStore, besidePart } from './beside';
+import { cellPart, Cells } from './cells';
+import { Context } from './context';
+import { featurePart } from './features';
+import { formatPart } from './formats';
+import { sheetPart } from './sheets';
+import { tablePart } from './tables';
+import { Settling } from './settle';
+
+export interface UniverBook {
+  readonly book: Book;
+  readonly context: Context;
+  readonly cells: Cells;
+  readonly beside: BesideStore;
+}
+
+/** The open workbook of the embedded spreadsheet as the Excel stand-in sees it. */
+export function openBook(engine: Engine): UniverBook {
+  const context = new Context(engine);
+  const cells = new Cells(context);
+  const beside = new BesideStore();
+  const settling = new Settling(engine);
+  const book: Book = {
+    ...sheetPart(context, (sheet) => { beside.forget(sheet); }),
+    ...cellPart(context, cells),
+    ...formatPart(context),
+    ...tablePart(context),
+    ...featurePart(context),
+    ...besidePart(beside),
+    settle: () => settling.settled(),
+    calculate: async () => {
+      context.run(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });
+      await settling.settled();
+    },
+  };
+  return { book, context, cells, beside };
+}
