@@ -79,6 +79,10 @@ export const rearingSources = sources({
     citation: 'Conceicao L.E.C. et al. 1998. Cost of growth in larval and juvenile African catfish (Clarias gariepinus) in relation to growth rate, food intake and oxygen consumption. Aquaculture 161:95-106',
     standing: 'seen', note: 'abstract: the two ends of each range; the line between them on logarithms is worked out here',
   },
+  DRYMATTER: {
+    citation: 'Dry matter of small fish, about 15 % of wet weight in larvae to 25 % in fingerlings',
+    standing: 'memory', note: 'no publication at hand: weigh and dry a sample if it matters',
+  },
   TIMM10: {
     citation: 'Timmons M.B., Ebeling J.M. Recirculating Aquaculture (ammonia from feed: 0.092 x feed x protein share)',
     standing: 'memory', note: 'coefficient recalled: 0.16 x 0.80 x 0.80 x 0.90; page not opened',

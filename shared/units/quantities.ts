@@ -49,6 +49,10 @@ export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>
   w > 0 && w < 0.0005 ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${w * 1000} g.`
     : w > 30000 ? 'That looks like milligrams.' : undefined);
 export const milligramPerHour = quantity('mg/h', 'rate', '#,##0');
+export const microgram = quantity('µg', 'weight', '#,##0.000');
+export const mgPerGram = quantity('mg/g', 'yield', '#,##0');
+/** Vats hold litres, ponds have an area: the stage says which is meant. */
+export const litreOrSquareMetre = quantity('L or m²', 'size of a vat or pond', '#,##0.0');
 export const gramPerDay = quantity('g/d', 'daily amount', '#,##0.00');
 export const perSquareMetre = quantity('per m²', 'number per square metre', '#,##0.0');
 export const kilogramPerCubicMetre = quantity('kg/m³', 'weight of fish per volume', '#,##0.00');
