@@ -1,0 +1,13 @@
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+/** Serial of 1 January 1970 in the sheet's day count. */
+const EPOCH_SERIAL = 25_569;
+const MS_PER_MINUTE = 60_000;
+const MINUTES_PER_DAY = 1_440;
+
+/** "3 May 2026 14:05" for a sentence, to the nearest minute. */
+export const clockText = (serial: number): string => {
+  const date = new Date(Math.round((serial - EPOCH_SERIAL) * MINUTES_PER_DAY) * MS_PER_MINUTE);
+  if (Number.isNaN(date.getTime())) return String(serial);
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()] ?? ''} ${date.getUTCFullYear()} ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;
+};
