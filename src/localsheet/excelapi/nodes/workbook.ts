@@ -1,0 +1,34 @@
+import { asText } from '../input';
+import type { Env, Node } from '../node';
+import { namesNode } from './name';
+import { rangeNode } from './range';
+import { tablesNode } from './table';
+import { worksheetsNode } from './worksheet';
+
+const applicationNode = (env: Env): Node => ({
+  type: 'Application',
+  scalars: {},
+  methods: {
+    Calculate: async (kind) => {
+      await env.book.calculate(kind === 'Full' || kind === 'FullRebuild');
+      env.isStale = true;
+    },
+    CreateWorkbook: (base64) => {
+      const bytes = asText(base64 ?? '', 'base64File');
+      return { type: 'WorkbookCreated', scalars: {}, methods: { Open: () => env.openWorkbook(bytes) } } satisfies Node;
+    },
+  },
+});
+
+/** The root of every path. */
+export function workbookNode(env: Env): Node {
+  return {
+    type: 'Workbook',
+    scalars: {},
+    links: { Worksheets: () => worksheetsNode(env), Names: () => namesNode(env), Tables: () => tablesNode(env), Application: () => applicationNode(env) },
+    methods: {
+      GetSelectedRange: async () => { const { sheet, area } = await env.book.selection(); return rangeNode(env, sheet, area); },
+      GetActiveCell: async () => { const { sheet, area } = await env.book.selection(); return rangeNode(env, sheet, { ...area, rows: 1, columns: 1 }); },
+    },
+  };
+}
