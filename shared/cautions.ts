@@ -6,5 +6,6 @@ export const CAUTIONS: Readonly<Record<string, string>> = {
   HORMONE: 'Hormones for fish are veterinary medicines: ask a vet, follow local rules and the leaflet, keep them away from children, and do not handle them if pregnant.',
   FORMALIN: 'Formalin is poisonous, a cause of cancer and a strong irritant: goggles, gloves, fresh air. It takes oxygen out of the water. Ask a vet and check that local rules allow it.',
   BLEACH: 'Bleach and caustic soda burn eyes and skin, and bleach with any acid gives off poisonous chlorine gas: goggles, gloves, open air, never near acids. Add caustic soda to water, never water to caustic soda. Follow the product labels and local rules, and rinse the cysts fully before they go near fish.',
+  BATH: 'A bath that cures one batch can kill the next: try a few eggs or fry first, watch them, have clean water ready. Ask a vet and follow local rules; never copy a dose from another species.',
   AMMONIA: 'Raising pH turns harmless ammonium into toxic ammonia. Measure total ammonia before raising the pH of water that holds fish.',
 };

@@ -42,7 +42,13 @@ export const milligram = quantity('mg', 'weight', '#,##0.0');
 export const gram = quantity('g', 'weight', '#,##0.00');
 export const kilogram = quantity('kg', 'weight', '#,##0.000', (w) => (w > 30 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined));
 
-export const spermPerMillilitre = quantity('per mL', 'sperm density', '0.00E+00');
+export const spermPerMillilitre = quantity('per mL', 'sperm density', '0.00E+00', (n) =>
+  n > 0 && n < 1000 ? `That looks like thousands of millions: ${n} thousand million per mL is ${n}E9.` : undefined);
+/** Hormone amounts come in mg, µg, IU or mL: the preparation says which. */
+export const amount = quantity('', 'amount', '#,##0.00');
+export const amountPerKilogram = quantity('per kg', 'dose', '#,##0.00');
+export const amountPerMillilitre = quantity('per mL', 'concentration', '#,##0.00');
+export const minutes = quantity('min', 'time span', '0');
 
 /** Weight of one fish: a fresh larva is about a thousandth of a gram, so anything lighter was typed in kilograms. */
 export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>

@@ -37,7 +37,7 @@ export const runClock = defineFunction({
         ['First hatch', '46002.4583', ''],
         ['Last hatch', '46002.8513', 'Take out shells and dead eggs'],
         ['First food', '46004.4349', 'Offer live food; look for full bellies'],
-        ['Yolk gone', '46006.1917', 'All must be feeding'],
+        ['Yolk gone', '46006.1918', 'All must be feeding'],
       ],
       because: 'Injected at 21:00 at 25 °C: strip at 08:00 (11 h), first hatch 27 h later.',
     },
