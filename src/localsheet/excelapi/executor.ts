@@ -24,14 +24,17 @@ const isReference = (value: unknown): value is { readonly _ObjectPathId: number 
 async function resolveDeep(batch: Batch, value: unknown): Promise<unknown> {
   if (isReference(value)) return resolve(batch, value._ObjectPathId);
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
-  const entries = await Promise.all(Object.entries(value).map(async ([key, part]) => [key, await resolveDeep(batch, part)] as const));
-  return Object.fromEntries(entries);
+  const answer: Record<string, unknown> = {};
+  for (const [key, part] of Object.entries(value)) answer[key] = await resolveDeep(batch, part);
+  return answer;
 }
 
 async function argumentsOf(batch: Batch, info: ArgumentInfo | undefined): Promise<unknown[]> {
   const given = info?.Arguments ?? [];
   const ids = info?.ReferencedObjectPathIds ?? [];
-  return Promise.all(given.map((value, i) => (ids[i] ? resolve(batch, ids[i]) : resolveDeep(batch, value))));
+  const answer: unknown[] = [];
+  for (const [i, value] of given.entries()) answer.push(await (ids[i] ? resolve(batch, ids[i]) : resolveDeep(batch, value)));
+  return answer;
 }
 
 const isReading = (name: string): boolean => name === '' || name.startsWith('Get') || name.startsWith('_');
@@ -134,6 +137,8 @@ export function createExecutor(book: Book, options: ExecutorOptions = {}): Execu
   let last: Promise<unknown> = Promise.resolve();
   const run = async (body: RequestBody): Promise<ResponseBody> => {
     const batch: Batch = { env, paths: body.ObjectPaths, objects: new Map() };
+    // The user may have typed since the last batch.
+    env.isStale = true;
     return readsOnly(body) ? runAll(batch, body.Actions) : book.group(() => runAll(batch, body.Actions));
   };
   return {
