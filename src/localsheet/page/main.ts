@@ -5,12 +5,39 @@ import '@univerjs/sheets-ui/lib/index.css';
 import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
 import { UniverInstanceType } from '@univerjs/core';
+import { openBook } from '../univer/book';
 import { emptyWorkbook, startEngine } from '../univer/engine';
+import { explainErrors } from '../univer/errorText';
+import { guardProtected } from '../univer/guard';
+import type { PageApi } from './api';
+import { pageApi } from './api';
+import { element, tell } from './elements';
+import { wireLayout } from './layout';
+import { Runtime } from './runtime';
 
-const container = document.getElementById('sheet');
-if (container) {
+declare global {
+  interface Window { spawnbook?: PageApi }
+}
+
+async function start(): Promise<void> {
+  const container = element('sheet', HTMLElement);
   container.replaceChildren();
   const engine = startEngine(container);
-  engine.univer.createUnit(UniverInstanceType.UNIVER_SHEET, emptyWorkbook());
-  Object.assign(window, { engine });
+  const open = openBook(engine);
+  const runtime = new Runtime(engine);
+  wireLayout(() => undefined);
+  const ready = runtime.connected.catch((fault: unknown) => { tell(String(fault), true); }).then(async () => {
+    engine.univer.createUnit(UniverInstanceType.UNIVER_SHEET, emptyWorkbook());
+    explainErrors(open);
+    guardProtected(open, (sentence) => { tell(sentence, true); });
+    await runtime.register();
+    await open.book.settle();
+  });
+  window.spawnbook = pageApi(open, {
+    ready, functionNames: () => runtime.names(),
+    newBook: () => Promise.reject(new Error('not yet')), openFile: () => Promise.reject(new Error('not yet')), saveFile: () => Promise.reject(new Error('not yet')),
+  });
+  await ready;
 }
+
+start().catch((fault: unknown) => { tell(fault instanceof Error ? fault.message : String(fault), true); });

@@ -4,7 +4,7 @@ import type { Workbook } from '@univerjs/core';
 import type { BaseValueObject, FunctionVariantType, IFunctionInfo } from '@univerjs/engine-formula';
 import { BaseFunction, FunctionType, IFunctionService, SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
 import { IDescriptionService } from '@univerjs/sheets-formula';
-import { quoteSheet, toA1 } from '../a1';
+import { addressOf, quoteSheet } from '../../../shared/formula/address';
 import type { Cell, Grid } from '../../../shared/values';
 import { isError, isGrid } from '../../../shared/values';
 import { readArgument } from './arguments';
@@ -41,6 +41,7 @@ export interface FunctionSource {
   readonly makeError?: (code: string) => unknown;
 }
 
+const MOST_ARGUMENTS = 255;
 type SheetName = (unitId: string, sheetId: string) => string;
 
 const firstError = (arg: Cell | Grid): string | undefined => {
@@ -63,8 +64,8 @@ class SheetFunction extends BaseFunction {
     super(name);
     const { parameters } = record;
     this.minParams = 0;
-    // One more than declared, so that the function itself can say what is too many.
-    this.maxParams = parameters.length + 1;
+    // As many as Excel allows, so that our own sentence says what is too many.
+    this.maxParams = MOST_ARGUMENTS;
     this.wantsGrid = parameters.map((p) => p.dimensionality === 'matrix');
     this.takesErrors = parameters.map((p) => source.metadata.allowErrorForDataTypeAny === true && (p.type ?? 'any') === 'any');
   }
@@ -75,7 +76,7 @@ class SheetFunction extends BaseFunction {
       functionName: String(name),
       isInValuePreview: false,
       // Built only when a function asks: most never do.
-      get address() { return `${quoteSheet(sheetName(unitId ?? '', subUnitId ?? ''))}!${toA1(row, column)}`; },
+      get address() { return `${quoteSheet(sheetName(unitId ?? '', subUnitId ?? ''))}!${addressOf(row, column)}`; },
     };
   }
 

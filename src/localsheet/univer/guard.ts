@@ -1,0 +1,52 @@
+import type { IRange } from '@univerjs/core';
+import type { Area } from '../excelapi/book';
+import type { UniverBook } from './book';
+import { toArea } from './book/context';
+import type { Style } from './book/formats';
+
+/**
+ * Protected sheets: typing, pasting, clearing, dragging and changing rows or columns over locked cells is stopped before it happens.
+ * The engine's own protection is not used: it would also stop formulas written by the pane into open cells and answers with a dialog
+ * that swallows the next keys.
+ */
+const EDIT = new Set(['sheet.operation.set-cell-edit-visible', 'sheet.operation.set-activate-cell-edit']);
+/** Commands a person sets off that change what is selected. */
+const ON_SELECTION = new Set([
+  'sheet.command.clear-selection-content', 'sheet.command.clear-selection-all', 'sheet.command.clear-selection-format', 'sheet.command.set-style', 'sheet.command.set-border-basic',
+  'sheet.command.add-worksheet-merge', 'sheet.command.remove-worksheet-merge', 'sheet.command.refill', 'sheet.command.auto-fill', 'sheet.command.set-range-values',
+  'sheet.command.paste', 'univer.command.paste', 'sheet.command.cut', 'univer.command.cut', 'sheet.command.copy-down', 'sheet.command.copy-right', 'sheet.command.move-range', 'sheet.command.toggle-cell-checkbox',
+  'sheet.command.paste-value', 'sheet.command.paste-formula', 'sheet.command.optional-paste', 'sheet.command.text-to-number',
+]);
+/** Commands that move cells: with protection on, Excel allows none of them. */
+const STRUCTURE = /^sheet\.command\.(insert|remove|delete|move)-(multi-)?(row|col|range|rows|cols)/;
+
+const ranges = (params: unknown): IRange[] => {
+  const given = params as { range?: IRange | IRange[]; ranges?: IRange[]; targetRange?: IRange; subUnitId?: string } | undefined;
+  const found = given?.range ?? given?.ranges ?? given?.targetRange;
+  return found === undefined ? [] : Array.isArray(found) ? found : [found];
+};
+
+export function guardProtected(open: UniverBook, onRefused: (sentence: string) => void): void {
+  const { context, beside } = open;
+  const isLocked = (sheet: string, area: Area): boolean => {
+    const own = context.sheet(sheet);
+    const { row, column, rows, columns } = context.clip(sheet, area);
+    for (let r = row; r < row + rows; r++) for (let c = column; c < column + columns; c++) if ((own.getComposedCellStyle(r, c) as Style).isOpen !== 1) return true;
+    return false;
+  };
+  const { api } = context.engine;
+  const refuse = (): void => { onRefused('This cell is locked: the sheet is protected so that its formulas stay whole. Type into the bordered input cells, or unprotect the sheet in the pane.'); };
+  api.addEvent(api.Event.BeforeCommandExecute, (event) => {
+    const { id, params } = event;
+    const isEdit = EDIT.has(id) && (params as { visible?: boolean } | undefined)?.visible !== false;
+    if (!isEdit && !ON_SELECTION.has(id) && !STRUCTURE.test(id)) return;
+    const sheet = context.book.getActiveSheet().getSheetId();
+    if (!beside.of(sheet).protection.isOn) return;
+    const touched = ranges(params).map(toArea);
+    const active = context.book.getActiveRange()?.getRange();
+    const areas = touched.length > 0 ? touched : active ? [toArea(active)] : [];
+    if (!STRUCTURE.test(id) && !areas.some((area) => isLocked(sheet, isEdit ? { ...area, rows: 1, columns: 1 } : area))) return;
+    event.cancel = true;
+    refuse();
+  });
+}
