@@ -1,0 +1,93 @@
+import type { Change, Command, Working } from '../command';
+import { working } from '../command';
+import type { PlanTexts } from '../planState';
+import { exampleTexts, firstFault, isFieldKey, readForm } from '../planState';
+import type { PlanForm } from '../../shared/plan/form';
+import { planSeason } from '../../shared/plan/season';
+import type { WorkbookModel } from '../../shared/workbook/model';
+import type { WriteOutcome } from '../host/port';
+import type { State } from '../state';
+import { isFree } from '../state';
+
+const withTexts = (state: State, texts: PlanTexts): State => ({ ...state, plan: { ...state.plan, texts }, notice: undefined, question: undefined });
+
+export const fillField: Command<{ readonly key: string; readonly text: string }> = {
+  name: 'fillField',
+  label: 'Type',
+  perform: (state, { key, text }) => (isFieldKey(key) ? withTexts(state, { ...state.plan.texts, [key]: text }) : state),
+};
+
+/** A field complains only once the user has left it. */
+export const leaveField: Command<string> = {
+  name: 'leaveField',
+  label: 'Leave the field',
+  perform: (state, key) => ({ ...state, plan: { ...state.plan, touched: new Set([...state.plan.touched, key]) } }),
+};
+
+export const fillExample: Command = {
+  name: 'fillExample',
+  label: 'Fill in an example',
+  perform: (state) => withTexts(state, exampleTexts(state.plan.texts)),
+};
+
+/** Writing workbooks is a big part of the code and needed late: it is loaded when first asked for. */
+const bookOf = async (form: PlanForm): Promise<WorkbookModel> => {
+  const { seasonWorkbook } = await import(/* webpackChunkName: "book" */ '../../shared/plan');
+  return seasonWorkbook(planSeason(form));
+};
+
+/** Shows what is wrong in the form instead of starting. */
+const refuseForm = (state: State): State => {
+  const key = firstFault(state.plan.texts);
+  return {
+    ...state,
+    plan: { ...state.plan, isAsked: true },
+    notice: { tone: 'warning', text: 'Some fields of the form cannot be used yet. The first one is chosen.' },
+    focus: key === undefined ? undefined : `plan-${key}`,
+  };
+};
+
+const list = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(', ');
+
+function outcomeChange(outcome: WriteOutcome): Change {
+  if (outcome.kind === 'written')
+    return (now) => ({ ...now, notice: { tone: 'good', text: `The plan is written: ${list(outcome.sheets)}. Yellow cells are yours to change; everything else follows.` } });
+  const what = outcome.sheets.length > 0 ? `There are sheets called ${list(outcome.sheets)} already` : `The names ${list(outcome.names.slice(0, 4))} are in use already`;
+  return (now) => ({
+    ...now,
+    question: {
+      text: `${what}. Nothing was changed. Write the plan beside them, with “${outcome.free.trim()}” behind every sheet name?`,
+      answers: [{ label: `Write with “${outcome.free.trim()}”`, act: 'writeWithSuffix', with: outcome.free }, { label: 'Cancel', act: 'dismiss' }],
+    },
+  });
+}
+
+function write(state: State, suffix: string): State | Working {
+  if (!isFree(state)) return state;
+  const { form } = readForm(state.plan.texts);
+  if (!form) return refuseForm(state);
+  const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Working the plan out', done: 0, total: 7 } };
+  return working(begun, async ({ workbook }, tell) => outcomeChange(await workbook.writeWorkbook(await bookOf(form), suffix, tell)));
+}
+
+export const writePlan: Command = { name: 'writePlan', label: 'Write into this workbook', perform: (state) => write(state, '') };
+export const writeWithSuffix: Command<string> = { name: 'writeWithSuffix', label: 'Write beside them', perform: (state, suffix) => write(state, suffix) };
+
+const fileName = (form: PlanForm): string => `${form.hatchery.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'season'}-plan.xlsx`;
+
+export const savePlan: Command = {
+  name: 'savePlan',
+  label: 'Save as .xlsx file',
+  perform: (state): State | Working => {
+    if (state.task) return state;
+    const { form } = readForm(state.plan.texts);
+    if (!form) return refuseForm(state);
+    const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Making the file', done: 0, total: 2 } };
+    return working(begun, async ({ files }, tell) => {
+      const [model, { writeXlsx }] = await Promise.all([bookOf(form), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx')]);
+      tell({ label: 'Making the file', done: 1, total: 2 });
+      const text = await files.saveWorkbook(fileName(form), writeXlsx(model));
+      return (now) => ({ ...now, notice: { tone: 'good', text } });
+    });
+  },
+};

@@ -1,0 +1,72 @@
+import { tokenize } from '../../shared/formula/tokenize';
+import { splitReference } from '../../shared/formula/address';
+import { cellFrom, partsOf } from './cells';
+import { withExcel } from './excelErrors';
+import type { InsertOutcome, Insertion } from './port';
+
+/** A reference to the sheet the formula lands on needs no sheet name. */
+export const withoutSheet = (formula: string, sheet: string): string =>
+  `=${tokenize(formula).map((token) => {
+    if (token.kind !== 'reference') return token.text;
+    const { sheet: named, area } = splitReference(token.text);
+    return named?.toLowerCase() === sheet.toLowerCase() ? area : token.text;
+  }).join('')}`;
+
+const shorten = (content: string): string => (content.length > 40 ? `${content.slice(0, 40)}…` : content);
+const isFull = (cell: unknown): boolean => cellFrom(cell) !== null;
+
+interface Target {
+  readonly cell: Excel.Range;
+  readonly around: Excel.Range | undefined;
+  readonly sheet: Excel.Worksheet;
+}
+
+async function look(context: Excel.RequestContext, insertion: Insertion): Promise<Target> {
+  const selected = context.workbook.getSelectedRange();
+  const cell = selected.getCell(0, 0);
+  const { sheet } = { sheet: cell.worksheet };
+  cell.load('address,formulas,numberFormat');
+  cell.format.protection.load('locked');
+  sheet.load('name');
+  sheet.protection.load('protected');
+  const isSpilling = insertion.rows > 1 || insertion.columns > 1;
+  const around = isSpilling ? cell.getResizedRange(insertion.rows - 1, insertion.columns - 1) : undefined;
+  around?.load('formulas,numberFormat');
+  await context.sync();
+  return { cell, around, sheet };
+}
+
+/** The reason the formula cannot go there, if there is one. */
+function refusal({ cell, around, sheet }: Target, insertion: Insertion): string | undefined {
+  const { area } = partsOf(cell.address);
+  if (sheet.protection.protected && cell.format.protection.locked !== false)
+    return `${area} is locked because the sheet “${sheet.name}” is protected. Choose an open cell, or Review › Unprotect Sheet.`;
+  const isInTheWay = around?.formulas.some((row, r) => row.some((content, c) => (r > 0 || c > 0) && isFull(content))) ?? false;
+  if (isInTheWay)
+    return `The answer fills ${insertion.rows} rows and ${insertion.columns} columns from ${area}, and some of those cells are not empty. Choose a place with room.`;
+  return undefined;
+}
+
+/** Excel has no date format of its own for a plain number: a cell that was never formatted gets the one of the quantity. */
+function formatCells({ cell, around }: Target, insertion: Insertion): void {
+  const range = around ?? cell;
+  range.numberFormat = range.numberFormat.map((row, r) => row.map((format, c) => {
+    const isHeading = insertion.hasHeadings && r === 0;
+    return format === 'General' && !isHeading ? insertion.formats[c] ?? format : format;
+  }));
+}
+
+export const insertFormula = (insertion: Insertion): Promise<InsertOutcome> =>
+  withExcel(async (context) => {
+    const target = await look(context, insertion);
+    const { cell, sheet } = target;
+    const { area } = partsOf(cell.address);
+    const sentence = refusal(target, insertion);
+    if (sentence !== undefined) return { kind: 'refused', sentence };
+    const content: unknown = cell.formulas[0]?.[0];
+    if (isFull(content) && !insertion.mayReplace) return { kind: 'occupied', address: area, content: `“${shorten(String(content))}”` };
+    cell.formulas = [[withoutSheet(insertion.formula, sheet.name)]];
+    formatCells(target, insertion);
+    await context.sync();
+    return { kind: 'inserted', address: area };
+  });

@@ -1,0 +1,112 @@
+import type { WorkbookModel } from '../../shared/workbook/model';
+import type { Cell, ErrorCode, Grid } from '../../shared/values';
+
+/**
+ * The one door between the pane and a workbook. Everything the pane knows about a sheet or does to it passes here; the pane runs
+ * unchanged on any host that opens this door. A method that cannot do its work throws a HostProblem, whose text is for the user.
+ */
+export class HostProblem extends Error {
+  override readonly name = 'HostProblem';
+}
+
+export interface RangeReading {
+  /** As a formula would write it: B2:B9, with the sheet in front when it is not the active one. */
+  readonly reference: string;
+  readonly rows: number;
+  readonly columns: number;
+  readonly values: Grid;
+}
+
+export interface Insertion {
+  readonly formula: string;
+  /** Size of the answer as far as it is known; 1 × 1 when it is not. */
+  readonly rows: number;
+  readonly columns: number;
+  /** Number format for each column of the answer, used where the cell has none of its own. */
+  readonly formats: readonly string[];
+  /** The first row of the answer is text. */
+  readonly hasHeadings: boolean;
+  /** The user has agreed to lose what is in the cell. */
+  readonly mayReplace: boolean;
+}
+
+export type InsertOutcome =
+  | { readonly kind: 'inserted'; readonly address: string }
+  | { readonly kind: 'occupied'; readonly address: string; readonly content: string }
+  | { readonly kind: 'refused'; readonly sentence: string };
+
+/** One step of something that takes a while. */
+export interface Progress {
+  readonly label: string;
+  readonly done: number;
+  readonly total: number;
+}
+export type Tell = (progress: Progress) => void;
+
+export type WriteOutcome =
+  | { readonly kind: 'written'; readonly sheets: readonly string[] }
+  /** Nothing was changed: these sheet names are in use. `free` is a word that makes every name free when put behind it. */
+  | { readonly kind: 'taken'; readonly sheets: readonly string[]; readonly names: readonly string[]; readonly free: string };
+
+/** A cell with one of our functions in its formula. */
+export interface CallCell {
+  readonly sheet: string;
+  readonly address: string;
+  readonly formula: string;
+  readonly value: Cell;
+}
+
+export interface Scan {
+  readonly calls: readonly CallCell[];
+  readonly sheets: number;
+  /** What a reference in a formula of `sheet` holds, from the same reading. */
+  readonly lookUp: (reference: string, sheet: string) => Grid | undefined;
+}
+
+export interface Mending {
+  readonly sheet: string;
+  readonly address: string;
+  /** What the cell must still hold for the mending to be right. */
+  readonly was: string;
+  readonly formula: string;
+  /** It shows a value now, so it may spill. */
+  readonly showsValue: boolean;
+}
+export interface MendReport {
+  readonly mended: number;
+  /** Cells left as they were, with the reason. */
+  readonly left: readonly { readonly sheet: string; readonly address: string; readonly sentence: string }[];
+}
+
+export interface WorkbookPort {
+  /** What stands in the sheet's selection now. */
+  readSelection(): Promise<RangeReading>;
+  readReference(reference: string): Promise<RangeReading>;
+  insertFormula(insertion: Insertion): Promise<InsertOutcome>;
+  /** All or nothing; a sheet that exists is never touched. `suffix` is put behind every sheet, name and table of the model. */
+  writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome>;
+  scanCalls(tell: Tell): Promise<Scan>;
+  mend(cells: readonly Mending[], tell: Tell): Promise<MendReport>;
+  goTo(sheet: string, address: string): Promise<void>;
+}
+
+/** Where a finished file goes: a new window of the spreadsheet program, or the browser's downloads. */
+export interface FilePort {
+  /** Answers what the user has to do now, as a sentence. */
+  saveWorkbook(fileName: string, bytes: Uint8Array): Promise<string>;
+}
+
+/**
+ * The functions run in the same page as the pane and remember, cell by cell, the last error they gave. They publish this memory;
+ * the pane only reads it.
+ */
+export interface ErrorMemory {
+  list(): readonly RememberedError[];
+}
+export interface RememberedError {
+  /** As the host names it: 'Sheet 1'!B4. */
+  readonly address: string;
+  readonly code: ErrorCode;
+  readonly message: string;
+}
+export const noMemory: ErrorMemory = { list: () => [] };

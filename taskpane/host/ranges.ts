@@ -1,0 +1,44 @@
+import { splitReference } from '../../shared/formula/address';
+import { gridFrom, partsOf, referenceTo } from './cells';
+import { withExcel } from './excelErrors';
+import type { RangeReading } from './port';
+import { HostProblem } from './port';
+
+/** A whole column is fine as an argument; showing its answer at once is not worth reading a million cells. */
+const MOST_CELLS = 50_000;
+
+const tooMany = (cells: number): HostProblem =>
+  new HostProblem(`That is ${cells.toLocaleString('en')} cells; the pane reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold data.`);
+
+async function read(context: Excel.RequestContext, range: Excel.Range): Promise<RangeReading> {
+  range.load('address,rowCount,columnCount');
+  await context.sync();
+  const cells = range.rowCount * range.columnCount;
+  if (cells > MOST_CELLS) throw tooMany(cells);
+  range.load('values');
+  await context.sync();
+  const { sheet, area } = partsOf(range.address);
+  return { reference: referenceTo(sheet, area), rows: range.rowCount, columns: range.columnCount, values: gridFrom(range.values) };
+}
+
+export const readSelection = (): Promise<RangeReading> => withExcel((context) => read(context, context.workbook.getSelectedRange()));
+
+export const readReference = (reference: string): Promise<RangeReading> =>
+  withExcel(async (context) => {
+    const { sheet, area } = splitReference(reference);
+    if (sheet === undefined) return read(context, context.workbook.worksheets.getActiveWorksheet().getRange(area));
+    const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+    await context.sync();
+    if (worksheet.isNullObject) throw new HostProblem(`There is no sheet called “${sheet}”.`);
+    return read(context, worksheet.getRange(area));
+  });
+
+export const goTo = (sheet: string, address: string): Promise<void> =>
+  withExcel(async (context) => {
+    const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+    await context.sync();
+    if (worksheet.isNullObject) throw new HostProblem(`There is no sheet called “${sheet}” any more.`);
+    worksheet.activate();
+    worksheet.getRange(address).select();
+    await context.sync();
+  });

@@ -1,0 +1,214 @@
+import { parseArea } from '../../shared/formula/address';
+import { splitReference } from '../../shared/formula/address';
+import type { Area } from '../../shared/formula/address';
+import type { SheetModel, WorkbookModel } from '../../shared/workbook/model';
+import { asWritten } from './cells';
+import { addCharts } from './charts';
+import { codeOf, toProblem, withExcel } from './excelErrors';
+import type { Tell, WriteOutcome } from './port';
+import { HostProblem } from './port';
+import type { InUse } from './rename';
+import { clashes, freeSuffix, withSuffix } from './rename';
+import { colourByRule, guardInputs, layOut, styleCells } from './styling';
+
+interface Before extends InUse { readonly ids: ReadonlySet<string> }
+
+interface Sheet { readonly model: SheetModel; readonly worksheet: Excel.Worksheet }
+
+async function lookAround(context: Excel.RequestContext): Promise<Before> {
+  const { worksheets, names, tables } = context.workbook;
+  worksheets.load('items/id,items/name');
+  names.load('items/name');
+  tables.load('items/name');
+  await context.sync();
+  return {
+    ids: new Set(worksheets.items.map((sheet) => sheet.id)),
+    sheets: worksheets.items.map((sheet) => sheet.name),
+    names: [...names.items.map((item) => item.name), ...tables.items.map((table) => table.name)],
+  };
+}
+
+const usedArea = (sheet: SheetModel): Area | undefined => {
+  const areas = Object.keys(sheet.cells).map(parseArea).filter((area) => area !== undefined);
+  if (areas.length === 0) return undefined;
+  return areas.reduce((all, one) => ({
+    top: Math.min(all.top, one.top), left: Math.min(all.left, one.left), bottom: Math.max(all.bottom, one.bottom), right: Math.max(all.right, one.right),
+  }));
+};
+
+/** One block over all cells of a sheet; null leaves a cell as it is. */
+function block(sheet: SheetModel, pick: (cell: SheetModel['cells'][string]) => unknown): { readonly area: Area; readonly rows: unknown[][] } | undefined {
+  const area = usedArea(sheet);
+  if (!area) return undefined;
+  const rows: unknown[][] = Array.from({ length: area.bottom - area.top + 1 }, () => Array.from({ length: area.right - area.left + 1 }, () => null));
+  let isEmpty = true;
+  for (const [address, cell] of Object.entries(sheet.cells)) {
+    const place = parseArea(address);
+    const row = place && rows[place.top - area.top];
+    const content = pick(cell);
+    if (!row || content === null || content === undefined) continue;
+    row[place.left - area.left] = content;
+    isEmpty = false;
+  }
+  return isEmpty ? undefined : { area, rows };
+}
+
+const rangeFor = (worksheet: Excel.Worksheet, area: Area): Excel.Range =>
+  worksheet.getCell(area.top, area.left).getResizedRange(area.bottom - area.top, area.right - area.left);
+
+/** Cells that an answer spills into hold values in the model; written to the sheet they would block the answer. */
+function withoutSpilled(sheet: SheetModel): SheetModel {
+  const spilled = new Set<string>();
+  for (const [address, { spill }] of Object.entries(sheet.cells)) {
+    const place = parseArea(address);
+    if (!spill || !place) continue;
+    for (let row = 0; row < spill[0]; row++)
+      for (let column = 0; column < spill[1]; column++) if (row + column > 0) spilled.add(`${place.top + row}:${place.left + column}`);
+  }
+  if (spilled.size === 0) return sheet;
+  return {
+    ...sheet,
+    cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => {
+      const place = parseArea(address);
+      if (!place || !spilled.has(`${place.top}:${place.left}`)) return [address, cell];
+      return [address, { ...(cell.style && { style: cell.style }), ...(cell.format !== undefined && { format: cell.format }) }];
+    })),
+  };
+}
+
+function writeValues({ model, worksheet }: Sheet): void {
+  const values = block(withoutSpilled(model), (cell) => (cell.formula === undefined && cell.value !== undefined ? asWritten(cell.value) : null));
+  if (values) rangeFor(worksheet, values.area).values = values.rows;
+}
+
+function writeFormulas({ model, worksheet }: Sheet): void {
+  const formats = block(model, (cell) => cell.format);
+  if (formats) rangeFor(worksheet, formats.area).numberFormat = formats.rows;
+  const formulas = block(model, (cell) => cell.formula);
+  if (formulas) rangeFor(worksheet, formulas.area).formulas = formulas.rows;
+}
+
+function addTables({ model, worksheet }: Sheet): void {
+  for (const { name, range, hasTotals } of model.tables ?? []) {
+    const table = worksheet.tables.add(range, true);
+    table.name = name;
+    table.style = 'TableStyleLight1';
+    if (hasTotals) table.showTotals = true;
+  }
+}
+
+function addNames(context: Excel.RequestContext, model: WorkbookModel): void {
+  for (const { name, refersTo, comment = '' } of model.names) {
+    const { sheet, area } = splitReference(refersTo.replace(/^=/, ''));
+    const isPlain = sheet !== undefined && parseArea(area) !== undefined;
+    const target = isPlain ? context.workbook.worksheets.getItem(sheet).getRange(area.replaceAll('$', '')) : `=${refersTo.replace(/^=/, '')}`;
+    context.workbook.names.add(name, target, comment);
+  }
+}
+
+function protect({ model, worksheet }: Sheet): void {
+  if (model.isProtected) worksheet.protection.protect({ allowFormatColumns: true, allowFormatRows: true, selectionMode: 'Normal' });
+}
+
+interface Stage { readonly label: string; readonly queue: () => void }
+
+/** The stages after the sheets are there; each is one round trip, whatever the number of sheets. */
+const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: readonly Sheet[]): readonly Stage[] => [
+  {
+    label: 'Writing words and numbers',
+    queue: () => {
+      for (const sheet of sheets) {
+        sheet.worksheet.name = sheet.model.name;
+        if (sheet.model.tab) sheet.worksheet.tabColor = `#${sheet.model.tab.replace('#', '')}`;
+        writeValues(sheet);
+      }
+    },
+  },
+  { label: 'Naming cells', queue: () => { sheets.forEach(addTables); addNames(context, model); } },
+  { label: 'Writing formulas', queue: () => sheets.forEach(writeFormulas) },
+  {
+    label: 'Setting looks',
+    queue: () => {
+      for (const { model: sheet, worksheet } of sheets) {
+        styleCells(worksheet, sheet);
+        layOut(worksheet, sheet);
+        guardInputs(worksheet, sheet);
+        for (const rule of sheet.conditionals ?? []) colourByRule(worksheet, rule);
+      }
+    },
+  },
+  { label: 'Drawing charts', queue: () => { for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model); } },
+  {
+    label: 'Finishing',
+    queue: () => {
+      sheets.forEach(protect);
+      sheets[0]?.worksheet.activate();
+    },
+  },
+];
+
+const NO_NEW_SHEET = 'The workbook takes no new sheets. If its structure is protected, choose Review › Protect Workbook to open it; nothing was changed.';
+
+async function build(context: Excel.RequestContext, model: WorkbookModel, made: (ids: readonly string[]) => void, tell: Tell): Promise<void> {
+  // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit another sheet.
+  const sheets = model.sheets.map((sheet) => ({ model: sheet, worksheet: context.workbook.worksheets.add() }));
+  for (const { worksheet } of sheets) worksheet.load('id');
+  const stages = stagesOf(context, model, sheets);
+  tell({ label: 'Adding sheets', done: 0, total: stages.length + 1 });
+  await context.sync().catch((error: unknown) => {
+    throw codeOf(error) === 'AccessDenied' || codeOf(error) === 'InvalidOperation' || codeOf(error) === 'GeneralException' ? new HostProblem(NO_NEW_SHEET) : error;
+  });
+  made(sheets.map(({ worksheet }) => worksheet.id));
+  let done = 1;
+  for (const stage of stages) {
+    tell({ label: stage.label, done: done++, total: stages.length + 1 });
+    stage.queue();
+    // Names must exist before the formulas that use them, so each stage waits for the one before: a fixed handful of trips.
+    await context.sync();
+  }
+}
+
+/** Takes away what a failed build left: sheets by id, names by what was not there before. */
+async function clearUp(context: Excel.RequestContext, model: WorkbookModel, before: Before, made: readonly string[] | undefined): Promise<void> {
+  const { worksheets, names } = context.workbook;
+  worksheets.load('items/id,items/name');
+  names.load('items/name');
+  await context.sync();
+  const ours = new Set(model.names.map(({ name }) => name.toLowerCase()));
+  const used = new Set(before.names.map((name) => name.toLowerCase()));
+  const added = worksheets.items.filter((sheet) => (made ? made.includes(sheet.id) : !before.ids.has(sheet.id)));
+  const contents = added.map((sheet) => ({ sheet, content: sheet.getUsedRangeOrNullObject(true) }));
+  await context.sync();
+  for (const item of names.items) if (ours.has(item.name.toLowerCase()) && !used.has(item.name.toLowerCase())) item.delete();
+  // Without ids only sheets that are still empty can be ours: the first stage writes nothing.
+  for (const { sheet, content } of contents) if (made || content.isNullObject) sheet.delete();
+  await context.sync();
+}
+
+async function clearUpAfter(error: unknown, model: WorkbookModel, before: Before, made: readonly string[] | undefined): Promise<HostProblem> {
+  const problem = toProblem(error);
+  try {
+    await withExcel((context) => clearUp(context, model, before, made));
+    return new HostProblem(`The plan was not written, and what had been begun was taken away again. ${problem.message}`);
+  } catch {
+    return new HostProblem(`The plan was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`);
+  }
+}
+
+/**
+ * Writes a workbook model into the open workbook, as new sheets only. Excel does not undo a batch that fails half-way, so whatever
+ * was made is removed again here.
+ */
+export async function writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome> {
+  const wanted = withSuffix(model, suffix);
+  const before = await withExcel(lookAround);
+  const taken = clashes(wanted, before);
+  if (taken.sheets.length > 0 || taken.names.length > 0) return { kind: 'taken', ...taken, free: freeSuffix(model, before) };
+  let made: readonly string[] | undefined;
+  try {
+    await Excel.run((context) => build(context, wanted, (ids) => { made = ids; }, tell));
+  } catch (error) {
+    throw await clearUpAfter(error, wanted, before, made);
+  }
+  return { kind: 'written', sheets: wanted.sheets.map(({ name }) => name) };
+}

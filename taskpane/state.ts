@@ -1,0 +1,61 @@
+import type { FunctionsState } from './functionsState';
+import { initialFunctions } from './functionsState';
+import type { Progress } from './host/port';
+import type { MessagesState } from './messagesState';
+import { initialMessages } from './messagesState';
+import type { PlanState } from './planState';
+import { initialPlan } from './planState';
+
+/** Everything the pane knows. Commands return the next one, views draw it; nothing is kept anywhere else. */
+export interface State {
+  readonly screen: ScreenId;
+  readonly host: HostState;
+  readonly plan: PlanState;
+  readonly functions: FunctionsState;
+  readonly messages: MessagesState;
+  /** Work under way; buttons that would start other work wait for it. */
+  readonly task: Progress | undefined;
+  readonly notice: Notice | undefined;
+  readonly question: Question | undefined;
+  /** The element that gets the keyboard after the next drawing. */
+  readonly focus: string | undefined;
+}
+
+export const SCREENS = ['plan', 'functions', 'messages', 'about'] as const;
+export type ScreenId = (typeof SCREENS)[number];
+
+/** starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the page runs alone. */
+export type HostState = 'starting' | 'ready' | 'old' | 'absent';
+
+export interface Notice {
+  readonly tone: 'good' | 'warning' | 'bad';
+  readonly text: string;
+}
+
+/** Something the user must decide before anything is changed. */
+export interface Question {
+  readonly text: string;
+  readonly answers: readonly Answer[];
+}
+export interface Answer {
+  readonly label: string;
+  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'dismiss';
+  /** What the act needs to know. */
+  readonly with?: string;
+}
+
+export const initialState = (today: number): State => ({
+  screen: 'plan',
+  host: 'starting',
+  plan: initialPlan(today),
+  functions: initialFunctions,
+  messages: initialMessages,
+  task: undefined,
+  notice: undefined,
+  question: undefined,
+  focus: undefined,
+});
+
+export const hasWorkbook = (state: State): boolean => state.host === 'ready';
+/** Work that changes or reads the workbook can start. */
+export const isFree = (state: State): boolean => hasWorkbook(state) && !state.task;

@@ -1,0 +1,90 @@
+import { insertAnyway } from '../commands/functions';
+import { dismiss, showScreen } from '../commands/navigate';
+import { writeWithSuffix } from '../commands/plan';
+import type { Child, VNode } from '../draw';
+import { h } from '../draw';
+import { openFunction } from '../functionsState';
+import type { Answer, ScreenId } from '../state';
+import { SCREENS } from '../state';
+import { aboutView } from './about';
+import { functionList } from './functionList';
+import { functionPage } from './functionPage';
+import { messagesView } from './messages';
+import type { Scene } from './parts';
+import { banner, button, progress } from './parts';
+import { planView } from './plan';
+
+const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', functions: 'Functions', messages: 'Messages', about: 'About' };
+
+function functionsView(scene: Scene): readonly VNode[] {
+  const fn = openFunction(scene.state.functions);
+  return fn ? functionPage(fn, scene) : [h('h2', {}, 'Functions'), ...functionList(scene)];
+}
+
+const VIEWS: Readonly<Record<ScreenId, (scene: Scene) => readonly VNode[]>> = {
+  plan: planView, functions: functionsView, messages: messagesView, about: aboutView,
+};
+
+/** Arrow keys, Home and End move along the tabs, as in every tab list. */
+const tabFor = (key: string, from: ScreenId): ScreenId | undefined => {
+  const at = SCREENS.indexOf(from);
+  const next = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: SCREENS.length - 1 }[key];
+  return next === undefined ? undefined : SCREENS[(next + SCREENS.length) % SCREENS.length];
+};
+
+const tab = (id: ScreenId, { state, send }: Scene): VNode =>
+  h('button', {
+    type: 'button', role: 'tab', id: `tab-${id}`, 'aria-selected': state.screen === id ? 'true' : 'false', 'aria-controls': 'screen',
+    tabindex: state.screen === id ? '0' : '-1',
+    on: {
+      click: () => { send(showScreen, id); },
+      keydown: (event) => {
+        const target = event instanceof KeyboardEvent ? tabFor(event.key, id) : undefined;
+        if (!target) return;
+        event.preventDefault();
+        send(showScreen, target);
+        document.getElementById(`tab-${target}`)?.focus();
+      },
+    },
+  }, TITLES[id]);
+
+const answerTo = (answer: Answer, { send }: Scene): void => {
+  if (answer.act === 'insertAnyway') send(insertAnyway);
+  else if (answer.act === 'writeWithSuffix') send(writeWithSuffix, answer.with ?? '');
+  else send(dismiss);
+};
+
+const questionView = (scene: Scene): Child => {
+  const { question } = scene.state;
+  return question && h('div', { class: 'question', role: 'group', 'aria-labelledby': 'question-text' },
+    h('p', { id: 'question-text' }, question.text),
+    h('div', { class: 'actions' }, question.answers.map((answer, i) =>
+      button(answer.label, () => { answerTo(answer, scene); }, { tone: i === 0 ? 'main' : 'plain' }))));
+};
+
+const noticeView = (scene: Scene): Child => {
+  const { notice } = scene.state;
+  return notice && h('div', { class: 'notice' },
+    banner(notice.tone, h('p', {}, notice.text)),
+    button('×', () => { scene.send(dismiss); }, { tone: 'quiet', says: 'Close this message' }));
+};
+
+const ABSENT = 'There is no workbook here, so formulas cannot be inserted; reading, trying and saving a plan as a file all work. To use it in Excel: Home › Add-ins › Spawnbook. If this pane is inside Excel, close it and open it again.';
+const OLD = 'This Excel is older than Spawnbook needs (Excel 2021 or Microsoft 365). You can read, try, and save a plan as a file.';
+const hostView = ({ state }: Scene): Child => {
+  if (state.host === 'absent') return banner('warning', h('p', {}, ABSENT));
+  return state.host === 'old' && banner('warning', h('p', {}, OLD));
+};
+
+/** The whole pane. Top right stays free: Excel puts its own button there. */
+export const appView = (scene: Scene): readonly VNode[] => [
+  h('a', { class: 'skip', href: '#screen', on: { click: (event) => { event.preventDefault(); document.getElementById('screen')?.focus(); } } }, 'Skip to content'),
+  h('header', { class: 'top' }, h('h1', {}, 'Spawnbook')),
+  h('div', { class: 'tabs', role: 'tablist', 'aria-label': 'Screens' }, SCREENS.map((id) => tab(id, scene))),
+  h('main', { id: 'screen', class: 'screen', role: 'tabpanel', tabindex: '-1', 'aria-labelledby': `tab-${scene.state.screen}`, 'aria-busy': scene.state.task ? 'true' : undefined },
+    h('div', { class: 'host' }, hostView(scene)),
+    h('div', { key: scene.state.screen, class: 'page' }, VIEWS[scene.state.screen](scene))),
+  h('footer', { class: 'foot' },
+    h('div', { role: 'status', 'aria-live': 'polite' }, progress(scene), noticeView(scene)),
+    h('div', { role: 'alert' }, questionView(scene))),
+];
