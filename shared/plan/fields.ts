@@ -29,7 +29,8 @@ export const FIRST_DAY = 36526;
 export const LAST_DAY = 73050;
 
 export const PRODUCTS = ['fry', 'fingerlings'] as const;
-export const PREPARATIONS = ['pituitary', 'ready-made solution'] as const;
+/** The ones whose waiting time was measured over the whole range of temperatures. */
+export const PREPARATIONS = ['pituitary', 'pituitary extract', 'ready-made solution'] as const;
 export const MATERIALS = ['soda ash', 'baking soda'] as const;
 
 export const PLAN_FIELDS = {
@@ -43,7 +44,7 @@ export const PLAN_FIELDS = {
   males: { key: 'males', label: 'Males you have', group: 'Brood fish', kind: 'whole', unit: 'males', min: 0, max: 500, format: '#,##0', hint: 'Catfish males give their milt once.' },
   vats: { key: 'vats', label: 'Vats you have', group: 'Vats', kind: 'whole', unit: 'vats', min: 0, max: 500, format: '#,##0', hint: 'Free for this run from fertilising to sale.' },
   vatLitres: { key: 'vatLitres', label: 'Water in one vat', group: 'Vats', kind: 'number', unit: 'L', min: 10, max: 200_000, format: '#,##0', hint: 'Filled as you use it.' },
-  temperature: { key: 'temperature', label: 'Water temperature', group: 'Water', kind: 'number', unit: '°C', min: 20, max: 30, format: '0.0', initial: 27, hint: 'At night, where the eggs lie. It moves every clock time.' },
+  temperature: { key: 'temperature', label: 'Water temperature', group: 'Water', kind: 'number', unit: '°C', min: 22.9, max: 30, format: '0.0', initial: 27, hint: 'At night, where the eggs lie. It moves every clock time.' },
   ph: { key: 'ph', label: 'pH of the water now', group: 'Water', kind: 'number', unit: 'pH', min: 3, max: 10, format: '0.0', hint: 'After the reading has stopped moving.' },
   phWanted: { key: 'phWanted', label: 'pH you want', group: 'Water', kind: 'number', unit: 'pH', min: 6, max: 8.5, format: '0.0', initial: 7, hint: 'Near 7 is safe; above 8 ammonia turns toxic.' },
   alkalinity: { key: 'alkalinity', label: 'Alkalinity', group: 'Water', kind: 'number', unit: 'meq/L', min: 0, max: 20, format: '0.00', isOptional: true, hint: 'From a drop test. Empty: not measured, so treat the dose as a first guess.' },

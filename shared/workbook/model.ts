@@ -57,8 +57,8 @@ export interface CellModel {
 export type StyleName =
   /** Words around the numbers. section heads a block, heading a column. */
   | 'title' | 'subtitle' | 'section' | 'heading' | 'label' | 'quiet'
-  /** input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, cell and text fill tables. */
-  | 'input' | 'blank' | 'result' | 'cell' | 'text'
+  /** input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, big the few answers a page is opened for, cell and text fill tables. */
+  | 'input' | 'blank' | 'result' | 'big' | 'cell' | 'text'
   /** Judgements; the cell says the same in words. */
   | 'good' | 'warning' | 'bad';
 

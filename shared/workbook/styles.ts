@@ -37,6 +37,7 @@ export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
   label: { ink: INK, border: 'bottom', borderColor: 'DDE3E4', wraps: true },
   input: { ink: '1B2F6B', fill: 'FFF8DC', border: 'medium', borderColor: '8A7A3A', isOpen: true },
   result: { ink: INK, fill: 'EEF4F4', isBold: true, border: 'thin', borderColor: LINE },
+  big: { ink: DEEP, fill: 'EEF4F4', isBold: true, size: 14, border: 'medium', borderColor: DEEP, align: 'center' },
   cell: { ink: INK, border: 'thin', borderColor: LINE },
   text: { ink: INK, border: 'thin', borderColor: LINE, wraps: true, align: 'left' },
   blank: { ink: INK, border: 'thin', borderColor: '8A949A', isOpen: true },

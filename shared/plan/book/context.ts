@@ -1,0 +1,36 @@
+import type { NameModel, SheetModel } from '../../workbook/model';
+import { SheetBuilder } from '../../workbook/build';
+import type { NameKey } from '../results';
+import { nameOf, named } from '../results';
+import type { SeasonPlan } from '../season';
+
+/** What the sheets of one workbook share: the plan, the names they define and use, and the suffix of a second plan. */
+export class Book {
+  readonly names: NameModel[] = [];
+  constructor(readonly plan: SeasonPlan, readonly suffix: string) {}
+
+  sheet(title: SheetTitle, layout: Omit<SheetModel, 'name' | 'cells'>): SheetBuilder {
+    return new SheetBuilder(this.suffix ? `${title}${this.suffix.replaceAll('_', ' ')}` : title, {
+      isProtected: true, hasGridlines: false,
+      ...layout,
+      print: { footer: `${this.plan.form.hatchery} · season plan`, ...layout.print },
+    });
+  }
+
+  define(key: NameKey, refersTo: string): void { this.names.push({ name: nameOf(key, this.suffix), refersTo }); }
+
+  /** A formula with {key} in place of the names. */
+  readonly fx = (formula: string): string => named(formula, this.suffix);
+}
+
+export const SHEET_TITLES = ['Start', 'Calendar', 'Chain', 'Stages', 'Brood', 'Water', 'Feed', 'Assumptions', 'Notes'] as const;
+export type SheetTitle = (typeof SHEET_TITLES)[number];
+
+export const MOMENT = 'ddd d mmm yyyy hh:mm';
+export const DAY = 'ddd d mmm yyyy';
+export const WHOLE = '#,##0';
+
+const POINTS_PER_LINE = 13.5;
+/** Height of a row whose longest text wraps in a column of that many characters. */
+export const heightFor = (...texts: readonly (readonly [string, number])[]): number =>
+  Math.max(16, ...texts.map(([text, width]) => Math.ceil((text.length * 1.08) / width) * POINTS_PER_LINE + 3));
