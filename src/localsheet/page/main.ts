@@ -5,9 +5,12 @@ import '@univerjs/sheets-ui/lib/index.css';
 import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
 import { UniverInstanceType } from '@univerjs/core';
+import type { PageBench } from '../bench/pageBench';
+import { pageBench } from '../bench/pageBench';
 import { openBook } from '../univer/book';
 import { emptyWorkbook, startEngine } from '../univer/engine';
 import { explainErrors } from '../univer/errorText';
+import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
 import type { PageApi } from './api';
 import { pageApi } from './api';
@@ -16,7 +19,7 @@ import { wireLayout } from './layout';
 import { Runtime } from './runtime';
 
 declare global {
-  interface Window { spawnbook?: PageApi }
+  interface Window { spawnbook?: PageApi; spawnbookBench?: PageBench }
 }
 
 async function start(): Promise<void> {
@@ -29,6 +32,7 @@ async function start(): Promise<void> {
   const ready = runtime.connected.catch((fault: unknown) => { tell(String(fault), true); }).then(async () => {
     engine.univer.createUnit(UniverInstanceType.UNIVER_SHEET, emptyWorkbook());
     explainErrors(open);
+    showGeneralNumbers(engine);
     guardProtected(open, (sentence) => { tell(sentence, true); });
     await runtime.register();
     await open.book.settle();
@@ -37,6 +41,7 @@ async function start(): Promise<void> {
     ready, functionNames: () => runtime.names(),
     newBook: () => Promise.reject(new Error('not yet')), openFile: () => Promise.reject(new Error('not yet')), saveFile: () => Promise.reject(new Error('not yet')),
   });
+  window.spawnbookBench = pageBench(open);
   await ready;
 }
 

@@ -45,18 +45,24 @@ function ruleOf(state: ValidationState, id: string): ISheetDataValidationRule {
 const reverse = <K extends string, V>(map: Readonly<Record<K, V>>, value: V): K | undefined => (Object.keys(map) as K[]).find((key) => map[key] === value);
 const plain = (text: string | undefined): string | number => (text !== undefined && text.trim() !== '' && Number.isFinite(Number(text)) ? Number(text) : text ?? '');
 
-function stateOfRule(rule: ISheetDataValidationRule): ValidationState | undefined {
-  const messages = {
-    ignoreBlanks: rule.allowBlank ?? true,
-    ...(rule.error ? { error: { title: '', message: rule.error, style: reverse(ALERTS, rule.errorStyle ?? DataValidationErrorStyle.STOP) ?? 'Stop' as const, show: rule.showErrorMessage ?? true } } : {}),
-    ...(rule.prompt ? { prompt: { title: '', message: rule.prompt, show: rule.showInputMessage ?? true } } : {}),
+type Messages = Pick<ValidationState, 'ignoreBlanks' | 'error' | 'prompt'>;
+function messagesOf(rule: ISheetDataValidationRule): Messages {
+  const { error, prompt, errorStyle = DataValidationErrorStyle.STOP, showErrorMessage = true, showInputMessage = true, allowBlank = true } = rule;
+  return {
+    ignoreBlanks: allowBlank,
+    ...(error ? { error: { title: '', message: error, style: reverse(ALERTS, errorStyle) ?? 'Stop' as const, show: showErrorMessage } } : {}),
+    ...(prompt ? { prompt: { title: '', message: prompt, show: showInputMessage } } : {}),
   };
-  if (rule.type === DataValidationType.LIST) return { rule: { kind: 'list', source: rule.formula1 ?? '', dropDown: rule.showDropDown ?? true }, ...messages };
-  if (rule.type === DataValidationType.CUSTOM) return { rule: { kind: 'custom', formula: rule.formula1 ?? '' }, ...messages };
-  const kind = reverse(KINDS, rule.type as DataValidationType);
+}
+
+function stateOfRule(rule: ISheetDataValidationRule): ValidationState | undefined {
+  const messages = messagesOf(rule);
+  const { type, formula1 = '', formula2, operator = DataValidationOperator.BETWEEN } = rule;
+  if (type === DataValidationType.LIST) return { rule: { kind: 'list', source: formula1, dropDown: rule.showDropDown ?? true }, ...messages };
+  if (type === DataValidationType.CUSTOM) return { rule: { kind: 'custom', formula: formula1 }, ...messages };
+  const kind = reverse(KINDS, type as DataValidationType);
   if (!kind) return undefined;
-  const operator = reverse(OPERATORS, rule.operator ?? DataValidationOperator.BETWEEN) ?? 'Between';
-  return { rule: { kind, operator, formula1: plain(rule.formula1), ...(rule.formula2 === undefined ? {} : { formula2: plain(rule.formula2) }) }, ...messages };
+  return { rule: { kind, operator: reverse(OPERATORS, operator) ?? 'Between', formula1: plain(formula1), ...(formula2 === undefined ? {} : { formula2: plain(formula2) }) }, ...messages };
 }
 
 const isWorkbookScope = (scope: string | undefined): boolean => scope === undefined || scope === SCOPE_WORKBOOK_VALUE_DEFINED_NAME;

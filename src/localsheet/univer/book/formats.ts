@@ -46,20 +46,27 @@ export const lookOf = (style: Style): Omit<FormatState, 'columnWidth' | 'rowHeig
 
 const paint = (rgb: string): { rgb: string } | null => (rgb === '' ? null : { rgb });
 
-/** null takes a property away; a property that is not in the patch stays. */
-export function styleOf(patch: FormatPatch): Style {
-  const style: Style = {};
-  if (patch.fill !== undefined) style.bg = paint(patch.fill);
-  if (patch.color !== undefined) style.cl = paint(patch.color);
-  if (patch.bold !== undefined) style.bl = patch.bold ? BooleanNumber.TRUE : BooleanNumber.FALSE;
-  if (patch.italic !== undefined) style.it = patch.italic ? BooleanNumber.TRUE : BooleanNumber.FALSE;
-  if (patch.size !== undefined) style.fs = patch.size;
-  if (patch.font !== undefined) style.ff = patch.font;
-  if (patch.horizontal !== undefined) style.ht = HORIZONTAL[patch.horizontal] ?? HorizontalAlign.CENTER;
-  if (patch.vertical !== undefined) style.vt = VERTICAL[patch.vertical] ?? VerticalAlign.TOP;
-  if (patch.wrap !== undefined) style.tb = patch.wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW;
-  if (patch.locked !== undefined) style.isOpen = patch.locked ? null : 1;
-  return style;
+const flag = (on: boolean): BooleanNumber => (on ? BooleanNumber.TRUE : BooleanNumber.FALSE);
+
+type Look = Omit<FormatPatch, 'columnWidth' | 'rowHeight'>;
+/** One property of a look → the engine's; null takes a property away. */
+const SETTERS: { readonly [K in keyof Look]-?: (value: NonNullable<Look[K]>) => Style } = {
+  fill: (value) => ({ bg: paint(value) }),
+  color: (value) => ({ cl: paint(value) }),
+  bold: (value) => ({ bl: flag(value) }),
+  italic: (value) => ({ it: flag(value) }),
+  size: (value) => ({ fs: value }),
+  font: (value) => ({ ff: value }),
+  horizontal: (value) => ({ ht: HORIZONTAL[value] ?? HorizontalAlign.CENTER }),
+  vertical: (value) => ({ vt: VERTICAL[value] ?? VerticalAlign.TOP }),
+  wrap: (value) => ({ tb: value ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW }),
+  locked: (value) => ({ isOpen: value ? null : 1 }),
+};
+
+/** A property that is not in the patch stays as it is. */
+export function styleOf(patch: Look): Style {
+  const set = <K extends keyof Look>(key: K, value: Look[K]): Style => (value === undefined ? {} : (SETTERS[key] as (given: NonNullable<Look[K]>) => Style)(value));
+  return Object.assign({}, ...(Object.keys(patch) as (keyof Look)[]).map((key) => set(key, patch[key]))) as Style;
 }
 
 const SIDES: Record<Edge, { side: keyof IBorderData; on: (a: Area, row: number, column: number) => boolean }> = {
