@@ -34,7 +34,7 @@ export const initialPlan = (today: number): PlanState => ({
 
 /** An invented small hatchery, to see what a plan looks like. */
 export const exampleTexts = (texts: PlanTexts): PlanTexts => ({
-  ...texts, hatchery: 'Kingfisher Creek', product: 'fry', wanted: '20000', females: '6', femaleWeight: '1.2', males: '4', vats: '8', vatLitres: '1000',
+  ...texts, hatchery: 'Kingfisher Creek', product: 'fry', wanted: '60000', females: '6', femaleWeight: '1.2', males: '4', vats: '8', vatLitres: '1000',
   temperature: '27', ph: '6.2', phWanted: '7', alkalinity: '1.1',
 });
 

@@ -1,4 +1,4 @@
-import { momentText } from './typed';
+import { dateOf, momentText } from './typed';
 import type { Quantity } from '../shared/units/quantities';
 import type { Cell } from '../shared/values';
 import { isError } from '../shared/values';
@@ -15,10 +15,13 @@ const decimalsFor = (value: number, format: string): number => {
   return Math.max(wanted, Math.min(8, 2 - Math.floor(Math.log10(size))));
 };
 
+/** A narrow space that does not break: digits of one number stay on one line. */
+const NARROW = '\u202f';
+
 export const grouped = (value: number, decimals = 0): string => {
   const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
   const sign = value < 0 && Number(Math.abs(value).toFixed(decimals)) !== 0 ? '−' : '';
-  return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, ' ')}${part ? `.${part}` : ''}`;
+  return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, NARROW)}${part ? `.${part}` : ''}`;
 };
 
 const isWholeNumber = (value: number, format: string): boolean => Number.isInteger(value) && !format.includes('.');
@@ -51,3 +54,12 @@ export const labelOf = (name: string): string => {
   const words = name.replace(/([a-z0-9])([A-Z])/g, '$1 $2').toLowerCase();
   return words === 'ph' ? 'pH' : words.charAt(0).toUpperCase() + words.slice(1);
 };
+
+const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+const two = (n: number): string => String(n).padStart(2, '0');
+
+export const weekday = (serial: number): string => WEEKDAYS[dateOf(serial).getUTCDay()] ?? '';
+/** 26 Dec: a month in letters cannot be taken for a day. */
+export const dayText = (serial: number): string => `${dateOf(serial).getUTCDate()} ${MONTHS[dateOf(serial).getUTCMonth()] ?? ''}`;
+export const clockText = (serial: number): string => `${two(dateOf(serial).getUTCHours())}:${two(dateOf(serial).getUTCMinutes())}`;

@@ -36,18 +36,21 @@ export function readMoment(text: string): number | undefined {
   return Math.round((date.getTime() - EPOCH) / DAY) + clock;
 }
 
+/** The minute a serial stands for, as a UTC date. */
+export const dateOf = (serial: number): Date => new Date(EPOCH + Math.round(serial * 1440) * 60_000);
+
 const two = (n: number): string => String(n).padStart(2, '0');
 /** The way readMoment reads it back. */
 export function momentText(serial: number): string {
   const minutes = Math.round(serial * 1440);
-  const date = new Date(EPOCH + minutes * 60_000);
+  const date = dateOf(serial);
   const day = `${date.getUTCFullYear()}-${two(date.getUTCMonth() + 1)}-${two(date.getUTCDate())}`;
   return minutes % 1440 === 0 ? day : `${day} ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;
 }
 
 const momentFormula = (serial: number): string => {
   const minutes = Math.round(serial * 1440);
-  const date = new Date(EPOCH + minutes * 60_000);
+  const date = dateOf(serial);
   const time = minutes % 1440 === 0 ? '' : `TIME(${date.getUTCHours()},${date.getUTCMinutes()},0)`;
   const day = serial >= 1 ? `DATE(${date.getUTCFullYear()},${date.getUTCMonth() + 1},${date.getUTCDate()})` : '';
   return [day, time].filter(Boolean).join('+') || '0';

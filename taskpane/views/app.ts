@@ -69,7 +69,7 @@ const noticeView = (scene: Scene): Child => {
     button('×', () => { scene.send(dismiss); }, { tone: 'quiet', says: 'Close this message' }));
 };
 
-const ABSENT = 'There is no workbook here, so formulas cannot be inserted; reading, trying and saving a plan as a file all work. To use it in Excel: Home › Add-ins › Spawnbook. If this pane is inside Excel, close it and open it again.';
+const ABSENT = 'No workbook here. You can read, try and save a plan as a file, but not insert formulas. In Excel: Home › Add-ins › Spawnbook; if this pane is already inside Excel, close it and open it again.';
 const OLD = 'This Excel is older than Spawnbook needs (Excel 2021 or Microsoft 365). You can read, try, and save a plan as a file.';
 const hostView = ({ state }: Scene): Child => {
   if (state.host === 'absent') return banner('warning', h('p', {}, ABSENT));

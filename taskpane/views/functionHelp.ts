@@ -1,10 +1,10 @@
 import type { Example, SheetFunction } from '../../shared/catalogue/define';
-import { returnsText } from '../../shared/catalogue/describe';
 import { SOURCES } from '../../shared/sources';
 import type { Source } from '../../shared/sources';
 import { useExample } from '../commands/functions';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
+import { unitText } from '../show';
 import { literal } from '../typed';
 import type { Scene } from './parts';
 import { button, section } from './parts';
@@ -33,7 +33,7 @@ const sourceItem = (key: string): Child => {
 const givesText = (example: Example): string => {
   if (example.fails) return `${example.fails.code} (${example.fails.says})`;
   if (typeof example.gives === 'string') return example.gives;
-  return (example.gives ?? []).slice(0, 3).map((row) => row.join(', ')).join(' / ');
+  return (example.gives ?? []).slice(0, 3).map((row) => row.map((cell) => cell || '–').join(' · ')).join(' / ');
 };
 
 const exampleItem = (fn: SheetFunction, example: Example, { send }: Scene): VNode => {
@@ -50,7 +50,7 @@ const columnsList = (fn: SheetFunction): Child =>
     h('li', {}, h('strong', {}, column.title), column.quantity.unit && !['text', 'pH'].includes(column.quantity.unit) ? ` (${column.quantity.unit})` : '', column.doc && ` – ${column.doc}`)));
 
 export const functionHelp = (fn: SheetFunction, scene: Scene): readonly VNode[] => [
-  section('What it gives', h('p', {}, fn.returns.doc, fn.returns.kind === 'value' && fn.returns.quantity.unit ? ` In ${returnsText(fn.returns)}.` : ''), columnsList(fn)),
+  section('What it gives', h('p', {}, fn.returns.doc), fn.returns.kind === 'value' && unitText(fn.returns.quantity) && h('p', { class: 'hint' }, `Unit: ${unitText(fn.returns.quantity)}`), columnsList(fn)),
   ...(fn.help ? [section('How it works', h('p', {}, fn.help))] : []),
   section('Where it holds', h('p', {}, fn.valid)),
   section('Where it comes from', h('ul', { class: 'sources' }, fn.sources.map(sourceItem))),

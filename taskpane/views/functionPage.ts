@@ -27,8 +27,9 @@ const isMoment = (param: NamedParam): boolean => 'quantity' in param && /^date/.
 
 const limits = (param: NamedParam): string => {
   const fallback = defaultText(param);
-  const form = isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : expects(param);
-  return `${param.doc} Takes ${form}.${fallback === undefined ? '' : ` Left out: ${fallback}.`}`;
+  const isListed = param.kind === 'choice' || param.kind === 'flag';
+  const form = isListed ? '' : ` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : expects(param)}.`;
+  return `${param.doc}${form}${fallback === undefined || isListed || /left out/i.test(param.doc) ? '' : ` Left out: ${fallback}.`}`;
 };
 
 const choiceBox = (param: NamedParam, options: readonly string[], { state, send }: Scene): VNode =>
@@ -91,10 +92,10 @@ export function functionPage(fn: SheetFunction, scene: Scene): readonly VNode[] 
     h('div', { class: 'back' }, button('‹ All functions', () => { scene.send(closePage); }, { tone: 'quiet' })),
     h('h2', { id: 'function-title', tabindex: '-1', class: 'function-name' }, fn.name.split('.').flatMap((part, i) => (i > 0 ? ['.', h('wbr'), part] : [part]))),
     h('p', { class: 'lead' }, fn.summary),
-    h('div', {}, cautions(fn)),
     h('section', { class: 'block', 'aria-label': 'Fill in' },
       argumentFields(fn, scene),
       answerView(fn, draft, scene),
+      cautions(fn),
       insertion(draft, scene)),
     ...functionHelp(fn, scene),
   ];

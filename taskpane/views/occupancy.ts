@@ -1,6 +1,7 @@
 import type { VNode } from '../draw';
 import { h } from '../draw';
 import type { Bar, Preview } from '../preview';
+import { dayText } from '../show';
 import { momentText } from '../typed';
 
 const WIDTH = 280;
@@ -10,8 +11,6 @@ const AXIS = 22;
 
 /** Days between marks under the picture: as many as have room. */
 const stepFor = (days: number): number => [1, 2, 5, 7, 14, 28, 56].find((step) => days / step <= 5) ?? 112;
-
-const dayText = (serial: number): string => momentText(Math.floor(serial)).slice(5).replace('-', '/');
 
 const spoken = (bar: Bar): string => `${bar.label}: ${bar.vats} ${bar.vats === 1 ? 'vat' : 'vats'} from ${momentText(bar.from)} to ${momentText(bar.to)}`;
 
@@ -25,7 +24,7 @@ export function occupancy({ bars, vats }: Preview): VNode | undefined {
   const marks = Array.from({ length: Math.floor((last - first) / step) + 1 }, (_, i) => first + i * step);
   const bottom = TOP + bars.length * ROW;
   return h('figure', { class: 'occupancy' },
-    h('figcaption', {}, `Vats in use (month/day); you have ${vats}`),
+    h('figcaption', {}, `Vats in use; you have ${vats}`),
     h('svg', { viewBox: `-2 0 ${WIDTH + 4} ${bottom + AXIS}`, role: 'img', 'aria-label': bars.map(spoken).join('. ') },
       marks.map((mark) => h('line', { class: 'rule', x1: x(mark), x2: x(mark), y1: TOP, y2: bottom })),
       bars.map((bar, i) => [

@@ -8,7 +8,7 @@ import { faultShown, isFieldKey, readForm } from '../planState';
 import type { Moment, Preview } from '../preview';
 import { previewOf } from '../preview';
 import { hasWorkbook } from '../state';
-import { momentText } from '../typed';
+import { clockText, dayText, weekday } from '../show';
 import { occupancy } from './occupancy';
 import type { Scene } from './parts';
 import { banner, button, facts, hint, inputOf, section } from './parts';
@@ -44,21 +44,18 @@ function fieldView(field: PlanField, scene: Scene): VNode {
       !WORDLESS.includes(field.unit) && h('span', { class: 'unit' }, ` (${field.unit})`),
       field.isOptional && h('span', { class: 'optional' }, ' – may stay empty')),
     control(field, fault, scene),
-    fault !== undefined && h('p', { id: `${id}-fault`, class: 'fault' }, h('span', { class: 'mark', 'aria-hidden': 'true' }, '✕'), fault),
-    hint(`${id}-hint`, field.hint));
+    h('div', { class: 'below' },
+      fault !== undefined && h('p', { id: `${id}-fault`, class: 'fault' }, h('span', { class: 'mark', 'aria-hidden': 'true' }, '✕'), fault),
+      hint(`${id}-hint`, field.hint)));
 }
 
 const groupView = (group: PlanField['group'], scene: Scene): VNode =>
-  h('fieldset', { key: group }, h('legend', {}, group), planFieldList.filter((field) => field.group === group).map((field) => fieldView(field, scene)));
-
-const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
-/** Day 0 of the serial count, 30 December 1899, was a Saturday. */
-const weekday = (serial: number): string => WEEKDAYS[(Math.floor(serial) + 6) % 7] ?? '';
+  h('fieldset', { key: group }, h('legend', {}, group),
+    h('div', { class: 'fields' }, planFieldList.filter((field) => field.group === group).map((field) => fieldView(field, scene))));
 
 const momentView = ({ at, what, amount, remember }: Moment): VNode => {
-  const [day = '', clock = '00:00'] = momentText(at).split(' ');
   return h('li', { class: 'moment' },
-    h('p', { class: 'when' }, h('span', { class: 'day' }, `${weekday(at)} ${day}`), ' ', h('span', { class: 'clock' }, clock)),
+    h('p', { class: 'when' }, h('span', { class: 'day' }, `${weekday(at)} ${dayText(at)}`), ' ', h('span', { class: 'clock' }, clockText(at))),
     h('div', { class: 'what' }, h('p', {}, h('strong', {}, what), amount && h('span', { class: 'amount' }, ` · ${amount}`)), h('p', { class: 'hint' }, remember)));
 };
 
