@@ -17,3 +17,13 @@ export const femalesFor = (eggs: number, perFemale: number, spawning: number): n
   const exact = eggs / (perFemale * spawning);
   return Math.ceil(exact * (1 - 1e-12));
 };
+
+/** Stripped egg weight as a share of body weight, mean and printed spread, African catfish in Congo (GRAAF95). */
+export const SEASONS = {
+  rainy: { share: 0.143, spread: 0.013 }, // share of body weight, GRAAF95
+  dry: { share: 0.013, spread: 0.003 }, // share of body weight, GRAAF95
+} as const;
+
+/** Weight of females: fry ÷ (eggs per kg × every share on the way) (SRAC1803). */
+export const broodWeight = (fry: number, eggsPerKg: number, shares: readonly number[]): number =>
+  fry / shares.reduce((product, s) => product * s, eggsPerKg);

@@ -74,6 +74,7 @@ export const timingBroodSources = sources({
   BENTSEN02: { citation: 'Bentsen H.B., Olesen I. 2002. Designing aquaculture mass selection programs to avoid high inbreeding rates. Aquaculture 204(3)', standing: 'seen', note: 'abstract only' },
   BUSACK: { citation: 'Busack C. Impact of repeat spawning of males on effective number of breeders (abstract)', standing: 'seen', note: 'abstract only' },
   PEDIGREE: { citation: 'Path coefficients of relationship (Wright 1922), textbook values: full sibs 0.5, half sibs 0.25', standing: 'standard' },
+  KUHN55: { citation: 'Kuhn H.W. 1955. The Hungarian method for the assignment problem. Naval Research Logistics Quarterly 2:83-97', standing: 'standard' },
   EGGFORMALIN10: { citation: 'Formalin on eggs and larvae of African catfish. December 2010. Journal of Applied Sciences and Environmental Management 14(4):31-34', standing: 'seen', note: 'abstract only' },
   ANTIFUNGUS: { citation: 'Embryo-larval toxicity of anti-fungus chemicals used on Clarias gariepinus (journal abstract)', standing: 'seen', note: 'abstract only' },
   TROUTFORMALIN: { citation: 'Formalin and hydrogen peroxide treatment regimes on rainbow trout eyed eggs (journal abstract)', standing: 'seen', note: 'abstract only' },
