@@ -90,6 +90,8 @@ const PERFORMERS: Readonly<Record<number, Performer>> = {
     return node && query(node, action.QueryInfo ?? {});
   },
   [ActionType.method]: async (batch, action) => {
+    // Clients keep every range they are handed, also the one that turns out not to exist.
+    if (action.Name.startsWith('_') && (await resolve(batch, action.ObjectPathId)) === null) return null;
     const answer = await call(batch, await nodeFor(batch, action), action.Name, action.ArgumentInfo);
     return answer === undefined || isNode(answer) ? null : answer;
   },
