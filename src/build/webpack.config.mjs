@@ -1,0 +1,71 @@
+// The add-in as Excel loads it: functions.js and functions.json, the pane page with both bundles, icons, manifest. Output: dist/.
+import { dirname, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import CopyPlugin from 'copy-webpack-plugin';
+import { build } from 'esbuild';
+import HtmlPlugin from 'html-webpack-plugin';
+import webpack from 'webpack';
+
+const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
+const TARGET = 'es2020';
+const PORT = 3000;
+
+/** Emits functions.json from the same catalogue that functions.js registers. */
+class FunctionsJsonPlugin {
+  apply(compiler) {
+    const { Compilation, sources } = webpack;
+    compiler.hooks.thisCompilation.tap('FunctionsJson', (compilation) => {
+      const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+      compilation.hooks.processAssets.tapPromise({ name: 'FunctionsJson', stage }, async () => {
+        compilation.emitAsset('functions.json', new sources.RawSource(await functionsJson()));
+      });
+    });
+  }
+}
+
+async function functionsJson() {
+  const code = "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from './src/functionsJson'; export default functionsJsonText(CATALOGUE);";
+  const { outputFiles } = await build({
+    absWorkingDir: root, stdin: { contents: code, resolveDir: root, loader: 'ts' }, bundle: true, platform: 'node', format: 'esm', write: false, logLevel: 'error',
+    // Everything into one text, because it is imported from there.
+    packages: 'bundle',
+  });
+  const module = await import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
+  return module.default;
+}
+
+/** A certificate for localhost that Excel trusts; made on first use, only when serving. */
+async function devServer() {
+  const { default: certificates } = await import('office-addin-dev-certs');
+  return {
+    port: PORT,
+    hot: false,
+    liveReload: false,
+    client: false,
+    static: false,
+    headers: { 'Access-Control-Allow-Origin': '*' },
+    server: { type: 'https', options: await certificates.getHttpsServerOptions() },
+  };
+}
+
+export default async (_env, argv) => ({
+  context: root,
+  entry: { functions: './src/functions.ts', taskpane: './taskpane/main.ts' },
+  output: { path: resolve(root, 'dist'), filename: '[name].js', clean: true },
+  devtool: argv.mode === 'production' ? false : 'source-map',
+  resolve: { extensions: ['.ts', '.js'] },
+  module: { rules: [{ test: /\.ts$/, loader: 'esbuild-loader', options: { target: TARGET } }] },
+  performance: false,
+  stats: 'errors-warnings',
+  plugins: [
+    new FunctionsJsonPlugin(),
+    // One page is pane and runtime: it must load the functions itself. They register before the pane draws.
+    new HtmlPlugin({ template: 'taskpane/taskpane.html', filename: 'taskpane.html', chunks: ['functions', 'taskpane'], chunksSortMode: 'manual', scriptLoading: 'defer' }),
+    new CopyPlugin({ patterns: [
+      { from: 'taskpane/styles.css', to: 'styles.css' },
+      { from: 'taskpane/assets', to: 'assets', noErrorOnMissing: true },
+      { from: 'manifest.xml', to: 'manifest.xml', noErrorOnMissing: true },
+    ] }),
+  ],
+  ...(process.env.WEBPACK_SERVE ? { devServer: await devServer() } : {}),
+});
