@@ -66,12 +66,16 @@ export const kilogramPerCubicMetre = quantity('kg/m³', 'weight of fish per volu
 export const pH = quantity('pH', 'pH', '0.00');
 export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000', (a) =>
   a > 20 ? `That looks like mg/L CaCO3: ${a} mg/L is ${round1(a / 50.04)} meq/L.` : undefined);
+export const mmolPerLitre = quantity('mmol/L', 'carbon', '0.000');
 export const mgPerLitre = quantity('mg/L', 'concentration', '#,##0.000');
 export const gPerLitre = quantity('g/L', 'concentration', '#,##0.00');
 export const mgPerLitreCaCO3 = quantity('mg/L CaCO3', 'alkalinity or hardness', '#,##0.0');
 export const microsiemens = quantity('µS/cm', 'conductivity', '#,##0');
 export const partsPerMillion = quantity('ppm', 'CO2 in air', '#,##0');
 
+export const seconds = quantity('s', 'time span', '#,##0.0');
+export const minutes = quantity('min', 'time span', '#,##0.0');
+export const perHour = quantity('per h', 'times per hour', '0.00');
 export const hours = quantity('h', 'time span', '0.0');
 export const days = quantity('d', 'time span', '0.0');
 export const degreeHours = quantity('°C·h', 'warmth sum', '#,##0.0');
