@@ -9,7 +9,7 @@ export interface Difference extends Limits { readonly difference: number }
  * Difference of two independent shares with its interval.
  *
  * d = p1 − p2; low = d − √((p1 − l1)² + (u2 − p2)²), high = d + √((u1 − p1)² + (p2 − l2)²), l and u the Wilson ends.
- * Source: NEWC98D, method 10. Example: 56 of 70 against 48 of 80 → 0.2, 0.0524 to 0.3339 (digits from memory).
+ * Source: NEWC98D, method 10. Example: 56 of 70 against 48 of 80 → 0.2, 0.0524 to 0.3339.
  */
 export const shareDifference = (k1: number, n1: number, k2: number, n2: number, confidence: number): Difference => {
   const [a, b] = [wilson(k1, n1, confidence), wilson(k2, n2, confidence)];

@@ -8,12 +8,12 @@ export const rearingSources = sources({
   },
   NEWC98: {
     citation: 'Newcombe R.G. 1998. Two-sided confidence intervals for the single proportion: comparison of seven methods. Statistics in Medicine 17:857-872',
-    standing: 'memory', url: 'https://studylib.net/doc/7960426/two-sided-confidence-intervals-for-the-single-proportion',
-    note: 'method seen; the digits of its table I are recalled and agree with the formula',
+    standing: 'seen', url: 'https://studylib.net/doc/7960426/two-sided-confidence-intervals-for-the-single-proportion',
+    note: 'digits of table I read where several public test suites quote them alike; the paper itself was not opened',
   },
   NEWC98D: {
     citation: 'Newcombe R.G. 1998. Interval estimation for the difference between independent proportions: comparison of eleven methods. Statistics in Medicine 17:873-890',
-    standing: 'memory', note: 'method 10; the digits of its worked example are recalled',
+    standing: 'seen', note: 'method 10; digits of table II read where several public test suites quote them alike; the paper itself was not opened',
   },
   COCH77: {
     citation: 'Cochran W.G. 1977. Sampling Techniques, 3rd ed., Wiley, chapter 6 (ratio estimator and its variance)',
@@ -21,7 +21,7 @@ export const rearingSources = sources({
   },
   GARW36: {
     citation: 'Garwood F. 1936. Fiducial limits for the Poisson distribution. Biometrika 28:437-442',
-    standing: 'memory', note: 'chi-square form of the limits; page not opened',
+    standing: 'seen', note: 'limits for a count of 25 and for 0 read on statistics help pages that name the method; the paper itself was not opened',
   },
   ZOUD08: {
     citation: 'Zou G.Y., Donner A. 2008. Construction of confidence limits about effect measures: a general approach. Statistics in Medicine 27:1693-1702',
@@ -34,6 +34,10 @@ export const rearingSources = sources({
   WICH88: {
     citation: 'Wichura M.J. 1988. Algorithm AS 241: the percentage points of the normal distribution. Applied Statistics 37:477-484',
     standing: 'memory', note: 'coefficients recalled, checked against an independent library to 13 digits',
+  },
+  NISTT: {
+    citation: 'NIST/SEMATECH e-Handbook of Statistical Methods, upper critical values of Student\'s t distribution',
+    standing: 'seen', url: 'http://www.itl.nist.gov/div898/handbook/', note: 'read in a reprint that agrees with two others',
   },
   HILL70: {
     citation: "Hill G.W. 1970. Algorithm 396: Student's t-quantiles. Communications of the ACM 13:619-620",

@@ -36,8 +36,8 @@ export const shareCompare = defineFunction({
   sources: ['NEWC98D', 'WILS27'],
   help: 'Newcombe\'s interval for the difference, built from the two Wilson intervals. A real difference between two runs is not yet a reason: the water, the female and the hour differed too.',
   examples: [
-    { args: [56, 70, 48, 80], gives: [['0.2000', '0.0524', '0.3339', 'Really different: the first is higher by 5.2 points to 33.4 points.']], because: 'Worked example of Newcombe 1998, method 10 (digits from memory).' },
-    { args: [9, 10, 3, 10], gives: [['0.6000', '0.1705', '0.8090', 'Really different: the first is higher by 17.1 points to 80.9 points.']], because: 'Second worked example of Newcombe 1998, method 10 (digits from memory).' },
+    { args: [56, 70, 48, 80], gives: [['0.2000', '0.0524', '0.3339', 'Really different: the first is higher by 5.2 points to 33.4 points.']], because: 'Worked example of Newcombe 1998, method 10.' },
+    { args: [9, 10, 3, 10], gives: [['0.6000', '0.1705', '0.8090', 'Really different: the first is higher by 17.1 points to 80.9 points.']], because: 'Second worked example of Newcombe 1998, method 10.' },
     { args: [95, 90, 48, 80], fails: { code: '#VALUE!', says: 'firstSuccesses' }, because: 'More hatched than were looked at.' },
   ],
   compute: ({ firstSuccesses: k1, firstSample: n1, secondSuccesses: k2, secondSample: n2, confidence }) => {
@@ -130,7 +130,7 @@ export const countInterval = defineFunction({
   valid: 'Things spread at random; clumping makes the true interval wider',
   sources: ['GARW36'],
   examples: [
-    { args: [10], gives: [['4.795', '18.39']], because: 'Garwood 1936 (digits from memory).' },
+    { args: [25], gives: [['16.18', '36.90']], because: 'Limits printed for a count of 25 by Garwood\'s method.' },
     { args: [10.5], fails: { code: '#VALUE!', says: 'whole number' }, because: 'A count is a whole number.' },
   ],
   compute: ({ counted, confidence }) => poissonLimits(counted, confidence),

@@ -29,7 +29,7 @@ export const eggsByWeight = defineFunction({
   help: `${METHOD} Blot lot and samples alike: water on the eggs is weighed too (Piper et al. 1982).`,
   examples: [
     { args: [316.8, [[1.5], [1.6], [1.9]], [[36], [35], [41]]], gives: '7,096', because: 'Published worked example: 112 eggs in 5.0 g, 22.4 per g, 7,096 eggs.' },
-    { args: [100, [[1]], [[10]]], gives: [['1000', '479.5', '1839', '10', 'one sample: chance of the count only (Poisson), the true error is larger; take 3 or more']], because: 'One sample: the limits of Garwood 1936 for a count of 10 are 4.795 and 18.39 (digits from memory).' },
+    { args: [100, [[1]], [[25]]], gives: [['2500', '1618', '3690', '25', 'one sample: chance of the count only (Poisson), the true error is larger; take 3 or more']], because: 'One sample: the limits printed for a count of 25 by Garwood\'s method are 16.18 and 36.90.' },
     { args: [0.15, [[0.8], [0.7]], [[560], [480]]], fails: { code: '#VALUE!', says: 'looks like kilograms' }, because: 'A spawn cannot weigh less than the samples taken from it.' },
   ],
   compute: ({ totalWeight, sampleWeights, sampleCounts, confidence }) => {

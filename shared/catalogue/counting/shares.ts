@@ -33,7 +33,7 @@ export const shareOf = defineFunction({
   sources: ['WILS27', 'NEWC98'],
   help: 'Wilson score interval. It stays inside 0 to 100 % and works at 0 and 100 %, where the textbook plus-or-minus does not. For several separate samples use SPAWN.SHARE.SAMPLES: it sees clumping.',
   examples: [
-    { args: [81, 263], gives: [['0.3080', '0.2553', '0.3662']], because: 'Newcombe 1998 table I (digits from memory), method 3.' },
+    { args: [81, 263], gives: [['0.3080', '0.2553', '0.3662']], because: 'Newcombe 1998 table I, method 3.' },
     { args: [0, 20], gives: [['0', '0', '0.1611']], because: 'None of 20 still leaves up to 16 % possible.' },
     { args: [312, 300], fails: { code: '#VALUE!', says: 'wrong way round' }, because: 'No more can have hatched than were looked at.' },
   ],

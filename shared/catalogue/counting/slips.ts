@@ -31,7 +31,9 @@ export const sampleSlip = (lot: number, sizes: readonly number[], counts: readon
   const size = sum(sizes);
   if (sum(counts) === 0) return refuse('sampleCounts: nothing was counted in any sample. Take larger samples.');
   if (lot < size * (1 - 1e-12)) {
-    const likely = gramsFromKilograms(lot) >= size ? ` That looks like ${names.thousandfold}: multiply it by 1000.` : ' Were the two typed the wrong way round?';
+    const thousand = ` That looks like ${names.thousandfold}: multiply it by 1000`;
+    const swapped = 'were the two typed the wrong way round, or a sample weighed with its dish?';
+    const likely = lot < size / 2 && gramsFromKilograms(lot) >= size ? `${thousand}.` : `${thousand}; or ${swapped}`;
     return refuse(`${names.total}: ${plain(lot)} ${names.unit} is less than the samples together, ${plain(size)} ${names.unit}.${likely}`);
   }
   return oddOneOut(sizes, counts, names);
@@ -41,7 +43,7 @@ export const sampleSlip = (lot: number, sizes: readonly number[], counts: readon
 export const intervalBasis = (samples: number): string =>
   samples === 1
     ? 'one sample: chance of the count only (Poisson), the true error is larger; take 3 or more'
-    : `${samples} samples: spread around the ratio of sums, t with ${samples - 1} degrees of freedom`;
+    : `${samples} samples: spread around the ratio of sums, t with ${samples - 1} ${samples === 2 ? 'degree' : 'degrees'} of freedom`;
 
 /** k of n where k is larger, in the words of the stage. */
 export const moreThanSample = (k: number, n: number, many: string, sample: string, why: string): CellError =>

@@ -23,7 +23,7 @@ export const fertilisationShare = defineFunction({
   valid: 'Eggs taken from several spots; about 12 h after fertilising the count agrees well with the later hatch',
   sources: ['WILS27', 'NEWC98'],
   examples: [
-    { args: [81, 263], gives: [['0.3080', '0.2553', '0.3662']], because: 'Newcombe 1998 table I (digits from memory).' },
+    { args: [81, 263], gives: [['0.3080', '0.2553', '0.3662']], because: 'Newcombe 1998 table I.' },
     { args: [263, 81], fails: { code: '#VALUE!', says: 'wrong way round' }, because: 'More fertilised than there were eggs.' },
   ],
   compute: ({ fertilised, eggs, confidence }) =>

@@ -62,7 +62,8 @@ export const weightLater = defineFunction({
   params: { start: startParam, growth: num(percentPerDay, { min: 0, max: 150, doc: 'Specific growth rate, % per day.' }), days: num(days, { min: 0, max: 3650, doc: 'Days from the start.' }) },
   returns: value(gram, 'Mean weight.'),
   valid: 'A few weeks ahead: the rate falls as fish grow',
-  sources: ['RICKER79'],
+  sources: ['RICKER79', 'LEGE92'],
+  help: 'On a published growth curve of African catfish one rate taken over 239 days was up to 65 % too low in between (Legendre et al. 1992): measure again every few weeks.',
   native: '{start}*EXP({growth}*{days}/100)',
   examples: [
     { args: [50, 6.931, 10], gives: '100.0', because: 'The inverse of the growth rate example.' },

@@ -97,7 +97,6 @@ export const cannibalismOnset = defineFunction({
   returns: fields({ begins: column('Begins', moment), fades: column('Fades', moment) }, 'About 3.5 and 47 days after first feeding, at 8 and 80 mm of length.'),
   valid: 'Mean of one published study; size spread and hunger bring it forward',
   sources: ['HECHT88'],
-  native: '{firstFeeding}+{3.5,47}',
   examples: [
     { args: [45000.25], gives: [['45003.75', '45047.25']], because: '3.5 and 47 days after first feeding.' },
     { args: ['soon'], fails: { code: '#VALUE!', says: 'text' }, because: 'A date is a number in Excel.' },
