@@ -48,7 +48,7 @@ export const spermPerMillilitre = quantity('per mL', 'sperm density', '0.00E+00'
 export const amount = quantity('', 'amount', '#,##0.00');
 export const amountPerKilogram = quantity('per kg', 'dose', '#,##0.00');
 export const amountPerMillilitre = quantity('per mL', 'concentration', '#,##0.00');
-export const minutes = quantity('min', 'time span', '0');
+export const minutes = quantity('min', 'time span', '#,##0.0');
 
 /** Weight of one fish: a fresh larva is about a thousandth of a gram, so anything lighter was typed in kilograms. */
 export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>
@@ -74,7 +74,6 @@ export const microsiemens = quantity('µS/cm', 'conductivity', '#,##0');
 export const partsPerMillion = quantity('ppm', 'CO2 in air', '#,##0');
 
 export const seconds = quantity('s', 'time span', '#,##0.0');
-export const minutes = quantity('min', 'time span', '#,##0.0');
 export const perHour = quantity('per h', 'times per hour', '0.00');
 export const hours = quantity('h', 'time span', '0.0');
 export const days = quantity('d', 'time span', '0.0');
