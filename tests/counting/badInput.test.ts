@@ -1,4 +1,5 @@
-import { call, column, rowsOf, sentenceOf } from '../support/call';
+import { call } from '../support/call';
+import { column, rowsOf, sentenceOf } from '../support/sheet';
 
 test.each([
   ['a total in kilograms', 'EGGS.BYWEIGHT', [0.3168, column(1.5, 1.6), column(36, 35)], 'looks like kilograms'],

@@ -3,25 +3,34 @@ import { invoke } from '../../shared/catalogue/invoke';
 import type { Cell, Grid } from '../../shared/values';
 import { isError, isGrid } from '../../shared/values';
 
-type Given = Cell | Grid;
-
 /** Calls a sheet function by its name without the prefix. */
-export const call = (id: string, ...args: readonly Given[]): Cell | Grid => {
+export const call = (id: string, ...args: readonly (Cell | Grid)[]): Cell | Grid => {
   const fn = findFunction(`SPAWN.${id}`);
   if (!fn) throw new Error(`no function ${id}`);
   return invoke(fn, args);
 };
 
-/** The rows of an answer; one cell is one row. */
-export const rowsOf = (id: string, ...args: readonly Given[]): Grid => {
+/** The rows of an answer that is a grid. */
+export const grid = (id: string, ...args: readonly (Cell | Grid)[]): Grid => {
   const got = call(id, ...args);
-  return isGrid(got) ? got : [[got]];
+  if (!isGrid(got)) throw new Error(`${id} gave one cell: ${JSON.stringify(got)}`);
+  return got;
 };
 
-/** The sentence of the first error in an answer, '' when there is none. */
-export const sentenceOf = (id: string, ...args: readonly Given[]): string => {
-  const found = rowsOf(id, ...args).flat().find(isError);
-  return found && isError(found) ? `${found.error} ${found.message ?? ''}` : '';
+/** An answer that is a number. */
+export const number = (id: string, ...args: readonly (Cell | Grid)[]): number => {
+  const got = call(id, ...args);
+  const first = isGrid(got) ? got[0]?.[0] : got;
+  if (typeof first !== 'number') throw new Error(`${id} gave no number: ${JSON.stringify(got)}`);
+  return first;
 };
 
-export const column = (...values: readonly Cell[]): Grid => values.map((v) => [v]);
+/** Code and sentence of the first error of an answer, '' when there is none. */
+export const refusal = (id: string, ...args: readonly (Cell | Grid)[]): string => {
+  const got = call(id, ...args);
+  const found = (isGrid(got) ? got.flat() : [got]).find(isError);
+  return found ? `${found.error} ${found.message ?? ''}` : '';
+};
+
+/** A list as a column of cells. */
+export const columnOf = (values: readonly Cell[]): Grid => values.map((v) => [v]);
