@@ -1,3 +1,4 @@
+import './printed';
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/catalogue/invoke';
 import type { Cell, Grid } from '../../shared/values';
