@@ -32,7 +32,9 @@ export interface SheetModel {
   /** Rows and columns that stay when scrolling. */
   readonly freeze?: { readonly rows: number; readonly columns: number };
   /** Every sheet prints one page wide on A4. titleRows (1-based, first and last) repeat on every page; footer stands at the left foot. */
-  readonly print?: { readonly landscape?: boolean; readonly titleRows?: readonly [number, number]; readonly footer?: string; readonly onePage?: boolean };
+  readonly print?: { readonly landscape?: boolean; readonly titleRows?: readonly [number, number]; readonly footer?: string; readonly onePage?: boolean;
+    /** A new page begins above these 1-based rows. */
+    readonly breaksAbove?: readonly number[] };
   /** Heights in points by 1-based row, where the usual one does not fit. */
   readonly heights?: Readonly<Record<number, number>>;
   /** Grid lines on the screen; off where borders already say what belongs together. */
@@ -49,18 +51,40 @@ export interface CellModel {
   /** Size of the answer of a spilling formula, [rows, columns]; the cells below and beside hold only values. */
   readonly spill?: readonly [number, number];
   readonly style?: StyleName;
+  /** Formatting found in a file, where no style of ours says it. */
+  readonly look?: CellStyle;
   readonly format?: string;
   readonly note?: string;
 }
 
 /** The few looks a cell can have; styles.ts says what each means in colour and weight. */
 export type StyleName =
-  /** Words around the numbers. section heads a block, heading a column. */
-  | 'title' | 'subtitle' | 'section' | 'heading' | 'label' | 'quiet'
+  /** Words around the numbers. section heads a block, heading a column, unit follows a number, quiet is small print. */
+  | 'title' | 'subtitle' | 'section' | 'heading' | 'label' | 'quiet' | 'unit'
   /** input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, big the few answers a page is opened for, cell and text fill tables. */
   | 'input' | 'blank' | 'result' | 'big' | 'cell' | 'text'
   /** Judgements; the cell says the same in words. */
   | 'good' | 'warning' | 'bad';
+
+/** A look spelled out; styles.ts holds the one behind each StyleName. */
+export interface CellStyle {
+  /** Six hex digits, no #. */
+  readonly ink: string;
+  readonly fill?: string;
+  readonly isBold?: boolean;
+  readonly isItalic?: boolean;
+  /** Points; 10 where none is given. */
+  readonly size?: number;
+  readonly border?: 'thin' | 'medium' | 'bottom';
+  readonly borderColor?: string;
+  readonly align?: 'left' | 'center' | 'right';
+  /** Set off from the cell's edge by this many steps. */
+  readonly indent?: number;
+  /** Long text runs over several lines of the cell. */
+  readonly wraps?: boolean;
+  /** May be typed into while the sheet is protected. */
+  readonly isOpen?: boolean;
+}
 
 export interface TableModel {
   readonly name: string;

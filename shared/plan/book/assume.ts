@@ -40,7 +40,7 @@ export function assumptionsSheet(book: Book): { readonly sheet: SheetModel; read
     const row = HEAD + 1 + i;
     const note = a.setWhenPlanned ? `${a.note} Fixed: it sets the number of rows, so plan again to change it.` : a.note;
     sheet.row(`B${row}`, [
-      styled(a.label, 'text'), styled(plan.assumed[a.key], a.setWhenPlanned ? 'result' : 'input', { format: a.format }), styled(a.unit === 'share' ? '' : a.unit, 'cell'),
+      styled(a.label, 'text'), styled(plan.assumed[a.key], a.setWhenPlanned ? 'result' : 'input', { format: a.format }), styled(a.unit === 'share' ? '' : a.unit, 'text'),
       styled(a.low, 'cell', { format: a.format }), styled(a.high, 'cell', { format: a.format }), styled(origin(a), 'text'), styled(note, 'text'),
     ]).height(row, heightFor([a.label, 34], [origin(a), 46], [note, 52]));
     if (!a.setWhenPlanned) sheet.validate({ range: `C${row}`, kind: 'decimal', min: a.min, max: a.max, message: a.note });

@@ -24,7 +24,7 @@ export function broodSheet(book: Book): SheetModel {
     const row = first + i;
     sheet.row(`B${row}`, [
       styled(i + 1, 'cell'), styled({}, 'blank'), styled(plan.form.femaleWeight, 'input', { format: '0.00' }), styled({}, 'result', { format: '0.00' }),
-      styled(fx(`=IF(B${row}<={femalesNeeded},"inject","reserve")`), 'cell'),
+      styled(fx(`=IF(B${row}<={femalesNeeded},"inject","reserve")`), 'text'),
       styled({}, 'blank', { format: 'd mmm hh:mm' }), styled({}, 'blank', { format: 'd mmm hh:mm' }), styled({}, 'blank', { format: '#,##0.0' }), styled({}, 'blank', { format: '0' }),
     ]).height(row, 18);
   }
@@ -32,7 +32,7 @@ export function broodSheet(book: Book): SheetModel {
   sheet.put(`E${first}`, styled(fx(`=SPAWN.HORMONE.VOLUME(D${first}:D${last},{hormoneDose})`), 'result', { format: '0.00', ...(count > 1 ? { spill: [count, 1] as const } : {}) }));
   const total = last + 1;
   sheet.row(`B${total}`, [
-    styled('To inject', 'heading'), styled('', 'heading'), styled(`=SUMIFS(D${first}:D${last},F${first}:F${last},"inject")`, 'result', { format: '0.00' }),
+    undefined, styled('To inject', 'label'), styled(`=SUMIFS(D${first}:D${last},F${first}:F${last},"inject")`, 'result', { format: '0.00' }),
     styled(`=SUMIFS(E${first}:E${last},F${first}:F${last},"inject")`, 'result', { format: '0.00' }), undefined, undefined, styled('Eggs, g', 'label'), styled(`=SUM(I${first}:I${last})`, 'result', { format: '#,##0.0' }),
   ]);
   sheet.row(`H${total + 1}`, [styled('Eggs', 'label'), styled(fx(`=I${total}*{eggsPerGram}`), 'result', { format: WHOLE })]);

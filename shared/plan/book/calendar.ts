@@ -9,7 +9,7 @@ const HEAD = 4;
 export function calendarSheet(book: Book): SheetModel {
   const { fx, plan } = book;
   const sheet = book.sheet('Calendar', {
-    widths: [2, 8, 15, 8, 7, 48, 11, 12, 8, 50], tab: 'C8742A', freeze: { rows: HEAD, columns: 0 }, print: { landscape: true, titleRows: [HEAD, HEAD] },
+    widths: [2, 9, 15, 8, 7, 48, 11, 13, 9, 50], tab: 'C8742A', freeze: { rows: HEAD, columns: 0 }, print: { landscape: true, titleRows: [HEAD, HEAD] },
   });
   sheet.put('B1', fx('={hatchery}&": what to do, by day and hour"'), 'title').height(1, 26);
   sheet.put('B2', 'Times follow the temperature on Start. "Day" counts from the day of stripping. "night" is between 20:00 and 6:00.', 'subtitle');
@@ -23,8 +23,8 @@ export function calendarSheet(book: Book): SheetModel {
       styled(fx(`=INT(C${row})-INT({stripAt})`), 'cell', { format: '+0;-0;0' }),
       styled(task.what, 'text'),
       task.amount === undefined ? styled('', 'cell') : styled(fx(task.amount), 'result', { format: task.format ?? WHOLE }),
-      styled(task.unit ?? '', 'cell'),
-      styled(`=IF(OR(MOD(C${row},1)<6/24,MOD(C${row},1)>=20/24),"night","")`, 'cell'),
+      styled(task.unit ?? '', 'text'),
+      styled(`=IF(OR(MOD(C${row},1)<6/24,MOD(C${row},1)>=20/24),"night","")`, 'text'),
       styled(task.remember, 'text'),
     ]).height(row, heightFor([task.what, 48], [task.remember, 50]));
   });

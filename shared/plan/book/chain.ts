@@ -50,7 +50,7 @@ export function chainSheet(book: Book, { limits }: ChainPlaces): SheetModel {
   sheet.chart({
     kind: 'column', title: 'Fish at each step', categories: sheet.ref(`B${FIRST}:B${last}`),
     series: [{ name: 'planned', values: sheet.ref(`D${FIRST}:D${last}`) }, { name: 'every step poor', values: sheet.ref(`G${FIRST}:G${last}`) }, { name: 'every step good', values: sheet.ref(`H${FIRST}:H${last}`) }],
-    yTitle: 'number', valueFormat: WHOLE, from: `E${last + 2}`, to: `H${last + 16}`,
+    yTitle: 'number', valueFormat: WHOLE, from: `B${last + 12}`, to: `H${last + 27}`,
   });
   return sheet.build();
 }

@@ -33,4 +33,4 @@ export const WHOLE = '#,##0';
 const POINTS_PER_LINE = 13.5;
 /** Height of a row whose longest text wraps in a column of that many characters. */
 export const heightFor = (...texts: readonly (readonly [string, number])[]): number =>
-  Math.max(16, ...texts.map(([text, width]) => Math.ceil((text.length * 1.08) / width) * POINTS_PER_LINE + 3));
+  Math.max(16, ...texts.map(([text, width]) => Math.ceil(text.length / width) * POINTS_PER_LINE + 3));

@@ -6,6 +6,8 @@ import { WHOLE } from './context';
 
 const HEAD = 4;
 const FIRST = HEAD + 1;
+/** More days than this and the weeks and pictures go to a page of their own. */
+const MOST_ON_A_PAGE = 16;
 const NOTHING = '#,##0.0;-#,##0.0;"–"';
 
 type Sheet = ReturnType<Book['sheet']>;
@@ -16,17 +18,18 @@ export function feedSheet(book: Book): SheetModel {
   const rows = plan.feed;
   const last = HEAD + rows.length;
   const sheet = book.sheet('Feed', {
-    widths: [2, 7, 14, 12, 13, 11, 9, 11, 13, 10, 12, 11], tab: 'C8742A', freeze: { rows: HEAD, columns: 3 }, print: { landscape: true, titleRows: [HEAD, HEAD] },
+    widths: [2, 7, 15, 12, 13, 11, 9, 11, 13, 10, 12, 11], tab: 'C8742A', freeze: { rows: HEAD, columns: 3 },
+    print: { landscape: true, titleRows: [HEAD, HEAD], ...(rows.length > MOST_ON_A_PAGE ? { breaksAbove: [last + 3] } : { onePage: true }) },
   });
   sheet.put('B1', 'Live food and feed by day', 'title').height(1, 26);
   sheet.put('B2', 'Weigh and count every week: type the count on Chain and your own growth on Assumptions. Cysts are set to hatch the day before.', 'subtitle');
-  sheet.row(`B${HEAD}`, ['Day', 'Date', 'Food', 'Fish expected', 'Mean weight, g', 'Live part', 'Nauplii a larva', 'Cysts, g', 'Dry, of body weight', 'Dry feed, g', 'Dry, g a meal'], 'heading').height(HEAD, 32);
+  sheet.row(`B${HEAD}`, ['Day', 'Date', 'Food', 'Fish expected', 'Mean weight, g', 'Live part', 'Nauplii a larva', 'Cysts, g', 'Dry, of body weight', 'Dry feed, g', 'Dry, g a meal'], 'heading').height(HEAD, 44);
   rows.forEach((row, i) => dayRow(book, sheet, row, FIRST + i));
   spills(book, sheet, rows);
   const total = last + 1;
   sheet.row(`B${total}`, ['Total', '', '', '', '', '', ''], 'heading');
-  sheet.put(`I${total}`, styled(`=SUM(I${FIRST}:I${last})`, 'result', { format: WHOLE })).put(`J${total}`, 'g', 'quiet');
-  sheet.put(`K${total}`, styled(`=SUM(K${FIRST}:K${last})/1000`, 'result', { format: '#,##0.00' })).put(`L${total}`, 'kg', 'quiet');
+  sheet.put(`I${total}`, styled(`=SUM(I${FIRST}:I${last})`, 'result', { format: WHOLE })).put(`J${total}`, 'g', 'unit');
+  sheet.put(`K${total}`, styled(`=SUM(K${FIRST}:K${last})/1000`, 'result', { format: '#,##0.00' })).put(`L${total}`, 'kg', 'unit');
   book.define('cystsFirst', sheet.ref(`I${FIRST}`));
   book.define('cystsTotal', sheet.ref(`I${total}`));
   book.define('feedTotal', sheet.ref(`K${total}`));
@@ -41,7 +44,7 @@ function dayRow({ fx }: Book, sheet: Sheet, row: FeedRow, at: number): void {
   const weight = isNursing ? '={startWeight}*EXP(({fryGrowth}*{rearingDays}+{nurseryGrowth}*(B{row}-{rearingDays}))/100)' : '={startWeight}*EXP({fryGrowth}*B{row}/100)';
   const own = (formula: string): string => fx(formula.replaceAll('{row}', String(at)));
   sheet.row(`B${at}`, [
-    styled(row.index, 'cell'), styled(own('={feedFrom}+B{row}'), 'cell', { format: 'ddd d mmm yy' }), styled(row.stage, 'cell'),
+    styled(row.index, 'cell'), styled(own('={feedFrom}+B{row}'), 'cell', { format: 'ddd d mmm yy' }), styled(row.stage, 'text'),
     styled(own(fish), 'cell', { format: WHOLE }),
     styled(own(weight), 'cell', { format: '0.000' }),
     styled(row.live, 'cell', { format: '0%' }),

@@ -35,11 +35,11 @@ export function notesSheet(book: Book, sheets: readonly SheetModel[]): SheetMode
     }
     row++;
   };
-  const keys = new Set([...usedBy(book.plan.form.product).flatMap(({ sources }) => sources), ...functions.flatMap((name) => findFunction(name)?.sources ?? [])]);
+  const keys = new Set([...usedBy(book.plan.form.product).flatMap(({ sources }) => sources), ...functions.flatMap((name) => findFunction(name)?.sources.slice(0, 2) ?? [])]);
   block('How this plan works', HOW);
   block('Take care', ['HORMONE', 'SODA_ASH', 'AMMONIA'].map((key) => CAUTIONS[key] ?? ''), 'warning');
   block('Functions that answer here', functions.map((name) => `${name} (version ${findFunction(name)?.version ?? 1}): ${findFunction(name)?.summary ?? ''} Holds for: ${findFunction(name)?.valid ?? ''}.`));
-  block('Where the figures come from', [...keys].sort().flatMap((key) => {
+  block('Where the figures come from (more stand in the help of each function)', [...keys].sort().flatMap((key) => {
     const source = SOURCES[key];
     if (!source || key === 'DEFINITION') return [];
     const standing = { seen: '', memory: ' From memory: the page was not seen, check before relying on it.', practice: '', computed: ' Computed here.', standard: '' }[source.standing];

@@ -26,7 +26,7 @@ function clockRows(book: Book, sheet: ReturnType<Book['sheet']>): number {
   const { fx } = book;
   sheet.row('B4', ['The clock', 'When', 'How it is found', '', '', '', ''], 'heading');
   clock(book).forEach(([label, key, formula, format, how], i) => {
-    sheet.put(`B${5 + i}`, label, 'label').put(`C${5 + i}`, styled(fx(formula), 'result', { format })).put(`D${5 + i}`, how, 'subtitle');
+    sheet.put(`B${5 + i}`, label, 'label').put(`C${5 + i}`, styled(fx(formula), 'result', { format })).put(`D${5 + i}`, how, 'unit');
     book.define(key, sheet.ref(`C${5 + i}`));
   });
   const row = 5 + clock(book).length + 1;
@@ -66,7 +66,7 @@ export function stagesSheet(book: Book, fishAt: readonly string[]): SheetModel {
     const after = plan.steps.slice(stage.step).map(({ survival }) => `{${survival}}`).join('*');
     return `{vats}*{vatLitres}*F${first + i}*${after}`;
   });
-  sheet.put(`B${last + 1}`, 'Vats at the fullest; most fish they allow', 'label')
+  sheet.put(`B${last + 1}`, 'Most fish, most vats at once', 'label')
     .put(`G${last + 1}`, styled(`=MAX(G${first}:G${last})`, 'result', { format: WHOLE }))
     .put(`E${last + 1}`, styled(fx(`=INT(MIN(${allowed.join(',')})+0.000001)`), 'result', { format: WHOLE }));
   book.define('vatsNeeded', sheet.ref(`G${last + 1}`));

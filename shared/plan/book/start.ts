@@ -8,6 +8,7 @@ import type { Book } from './context';
 import { DAY, MOMENT, WHOLE, heightFor } from './context';
 
 const FIRST_ROW = 9;
+const SHORT_MOMENT = 'ddd d mmm  hh:mm';
 type Line = readonly [label: string, key: ResultKey, unit: string, format: string];
 
 const NEEDS: readonly Line[] = [
@@ -53,7 +54,7 @@ function inputs(book: Book, sheet: SheetBuilder): void {
   planFieldList.forEach((field, i) => {
     const row = FIRST_ROW + i;
     const unit = field.key === 'product' ? 'fixed' : field.kind === 'number' || field.kind === 'whole' ? field.unit : '';
-    sheet.put(`B${row}`, field.label, 'label').put(`C${row}`, shownInput(book, field)).put(`D${row}`, unit, 'quiet');
+    sheet.put(`B${row}`, field.label, 'label').put(`C${row}`, shownInput(book, field)).put(`D${row}`, unit, 'unit');
     validateInput(sheet, field, `C${row}`);
     book.define(field.key as Parameters<Book['define']>[0], sheet.ref(`C${row}`));
   });
@@ -63,19 +64,19 @@ function lines(book: Book, sheet: SheetBuilder, from: number, title: string, lis
   sheet.put(`F${from}`, title, 'section').put(`G${from}`, '', 'section').put(`H${from}`, '', 'section');
   list.forEach(([label, key, unit, format], i) => {
     const row = from + 1 + i;
-    sheet.put(`F${row}`, label, 'label').put(`G${row}`, styled(book.fx(`={${key}}`), 'result', { format })).put(`H${row}`, unit, 'quiet');
+    sheet.put(`F${row}`, label, 'label').put(`G${row}`, styled(book.fx(`={${key}}`), 'result', { format })).put(`H${row}`, unit, 'unit');
   });
 }
 
 function boxes(book: Book, sheet: SheetBuilder): void {
-  const box = (label: string, range: string, below: string, key: ResultKey, format = MOMENT): void => {
+  const box = (label: string, range: string, below: string, key: ResultKey, format = SHORT_MOMENT): void => {
     if (range.includes(':')) sheet.merge(range, label, 'heading').merge(below, styled(book.fx(`={${key}}`), 'big', { format }), 'big', { format });
     else sheet.put(range, label, 'heading').put(below, styled(book.fx(`={${key}}`), 'big', { format }));
   };
   box('INJECT', 'B4', 'B5', 'injectAt');
   box('STRIP', 'C4:D4', 'C5:D5', 'stripAt');
   box('FIRST FEED', 'F4', 'F5', 'firstFeedAt');
-  box('READY', 'G4:H4', 'G5:H5', 'readyAt', DAY);
+  box('READY', 'G4:H4', 'G5:H5', 'readyAt', 'ddd d mmm');
   sheet.height(5, 26);
 }
 
@@ -105,14 +106,14 @@ function verdicts(book: Book, sheet: SheetBuilder, from: number): void {
   const whole = from + 6;
   const isMet = `AND(C${from + 2}<=D${from + 2},C${from + 3}<=D${from + 3},C${from + 4}<=D${from + 4},OR(D${time}="",C${time}>=D${time}))`;
   sheet.row(`B${whole}`, [
-    styled('This order', 'label'), styled(fx('={wanted}'), 'result', { format: WHOLE }), styled(fx('={product}'), 'quiet'), undefined,
+    styled('This order', 'label'), styled(fx('={wanted}'), 'result', { format: WHOLE }), styled(fx('={product}'), 'unit'), undefined,
     styled(`=IF(${isMet},"can be met","CANNOT be met")`, 'result'), styled(fx('=MIN({mostByFemales},{mostByMales},{mostByVats})'), 'result', { format: WHOLE }),
   ]);
   book.define('mostFish', sheet.ref(`G${whole}`));
   sheet.when({ range: `F${whole}`, formula: `=$F${whole}="can be met"`, style: 'good' }).when({ range: `F${whole}`, formula: `=$F${whole}="CANNOT be met"`, style: 'bad' });
 }
 
-const SENTENCE_WIDTH = 120;
+const SENTENCE_WIDTH = 132;
 function sentences(book: Book, sheet: SheetBuilder, from: number): void {
   const { findings, form } = book.plan;
   sheet.put(`B${from}`, form.plannedOn === undefined ? 'Said when the plan was made' : 'Said on the day the plan was made', 'section');

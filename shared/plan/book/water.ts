@@ -31,7 +31,7 @@ export function waterSheet(book: Book): SheetModel {
     ['Temperature', '={temperature}', '0.0', '°C'], ['What raises the pH', '={material}', '@', ''], ['Water in one vat', '={vatLitres}', '#,##0', 'L'],
   ];
   sheet.put('B4', 'The readings', 'section').put('C4', '', 'section').put('D4', '', 'section');
-  readings.forEach(([label, formula, format, unit], i) => sheet.put(`B${5 + i}`, label, 'label').put(`C${5 + i}`, styled(fx(formula), 'cell', { format })).put(`D${5 + i}`, unit, 'quiet'));
+  readings.forEach(([label, formula, format, unit], i) => sheet.put(`B${5 + i}`, label, 'label').put(`C${5 + i}`, styled(fx(formula), 'cell', { format })).put(`D${5 + i}`, unit, 'unit'));
   const answers: readonly (readonly [string, ResultKey | undefined, string, string, string])[] = [
     ['Trial bucket of 10 L', 'trialDose', dose('10'), '0.00', 'g'],
     ['One vat, whole dose', 'vatDose', dose('{vatLitres}'), '#,##0.0', 'g'],
@@ -42,7 +42,7 @@ export function waterSheet(book: Book): SheetModel {
   ];
   sheet.put('B12', 'The dose', 'section').put('C12', '', 'section').put('D12', '', 'section');
   answers.forEach(([label, key, formula, format, unit], i) => {
-    sheet.put(`B${13 + i}`, label, 'label').put(`C${13 + i}`, styled(fx(formula), 'result', { format })).put(`D${13 + i}`, unit, 'quiet');
+    sheet.put(`B${13 + i}`, label, 'label').put(`C${13 + i}`, styled(fx(formula), 'result', { format })).put(`D${13 + i}`, unit, 'unit');
     if (key) book.define(key, sheet.ref(`C${13 + i}`));
   });
   sheet.put('B19', 'Does it come out?', 'label').merge('C19:H19', fx('=IF(ISNUMBER({vatDose}),IF({vatDose}=0,"No dose needed: the pH is high enough.","Yes. Try the bucket first."),"No dose for these readings: check pH and alkalinity, or leave the alkalinity empty.")'), 'quiet');
