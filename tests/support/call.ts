@@ -2,7 +2,6 @@ import './printed';
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/catalogue/invoke';
 import type { Cell, Grid } from '../../shared/values';
-import './printed';
 import { isError, isGrid } from '../../shared/values';
 
 /** Calls a sheet function by its name without the prefix. */
