@@ -1,3 +1,4 @@
+import type { Executor } from '../excelapi/executor';
 import type { Associated } from '../univer/functions';
 
 /** Where the pane's page (in its frame, with its stand-in for Excel) meets the sheet's page. Both are ours and of one origin. */
@@ -8,7 +9,11 @@ export interface PaneSide {
 
 export interface Bridge {
   /** The pane's page has loaded all its scripts. */
-  connect(pane: PaneSide): void;
+  connect?(pane: PaneSide): void;
+  /** Batches of the pane run against the open workbook. */
+  executor?: Executor;
+  /** The open workbook as a file. */
+  fileBytes?(): Promise<Uint8Array>;
 }
 
 declare global {
@@ -18,3 +23,5 @@ declare global {
     spawnbookPane?: PaneSide;
   }
 }
+
+export const bridgeOf = (page: Window): Bridge => (page.spawnbookBridge ??= {});

@@ -4,22 +4,45 @@ import '@univerjs/docs-ui/lib/index.css';
 import '@univerjs/sheets-ui/lib/index.css';
 import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
-import { UniverInstanceType } from '@univerjs/core';
 import type { PageBench } from '../bench/pageBench';
 import { pageBench } from '../bench/pageBench';
+import { ChartLayer } from '../charts/layer';
+import { createExecutor } from '../excelapi/executor';
+import { blank, EXAMPLES } from '../files/examples';
+import type { UniverBook } from '../univer/book';
 import { openBook } from '../univer/book';
-import { emptyWorkbook, startEngine } from '../univer/engine';
+import { startEngine } from '../univer/engine';
 import { explainErrors } from '../univer/errorText';
 import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
 import type { PageApi } from './api';
 import { pageApi } from './api';
+import { bridgeOf } from './bridge';
 import { element, tell } from './elements';
 import { wireLayout } from './layout';
+import { openElsewhere, handedOver } from './otherWindow';
 import { Runtime } from './runtime';
+import { Session } from './session';
+import { today, wireToolbar } from './toolbar';
 
 declare global {
   interface Window { spawnbook?: PageApi; spawnbookBench?: PageBench }
+}
+
+const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
+
+/** What the page opens with: a workbook handed over by another window, otherwise the season plan. */
+async function firstWorkbook(session: Session): Promise<void> {
+  const handed = await handedOver();
+  if (handed) { await session.read(handed, 'Workbook.xlsx'); return; }
+  const [season] = EXAMPLES;
+  await session.show(season ? season.build(today()) : blank());
+}
+
+function connectPane(open: UniverBook, session: Session): void {
+  const bridge = bridgeOf(window);
+  bridge.executor = createExecutor(open.book, { openWorkbook: openElsewhere });
+  bridge.fileBytes = async () => (await session.save()).bytes;
 }
 
 async function start(): Promise<void> {
@@ -28,21 +51,27 @@ async function start(): Promise<void> {
   const engine = startEngine(container);
   const open = openBook(engine);
   const runtime = new Runtime(engine);
+  const session = new Session(open);
   wireLayout(() => undefined);
-  const ready = runtime.connected.catch((fault: unknown) => { tell(String(fault), true); }).then(async () => {
-    engine.univer.createUnit(UniverInstanceType.UNIVER_SHEET, emptyWorkbook());
+  const ready = (async () => {
+    let problem = '';
+    await runtime.connected.catch((fault: unknown) => { problem = sentenceOf(fault); });
+    await firstWorkbook(session);
     explainErrors(open);
     showGeneralNumbers(engine);
     guardProtected(open, (sentence) => { tell(sentence, true); });
+    new ChartLayer(open, container);
     await runtime.register();
     await open.book.settle();
-  });
+    wireToolbar(session);
+    connectPane(open, session);
+    tell(problem, problem !== '');
+  })();
   window.spawnbook = pageApi(open, {
-    ready, functionNames: () => runtime.names(),
-    newBook: () => Promise.reject(new Error('not yet')), openFile: () => Promise.reject(new Error('not yet')), saveFile: () => Promise.reject(new Error('not yet')),
+    ready, functionNames: () => runtime.names(), newBook: () => session.show(blank()), openFile: async (bytes, name) => { await session.read(bytes, name); }, saveFile: () => session.save(),
   });
   window.spawnbookBench = pageBench(open);
   await ready;
 }
 
-start().catch((fault: unknown) => { tell(fault instanceof Error ? fault.message : String(fault), true); });
+start().catch((fault: unknown) => { tell(sentenceOf(fault), true); });

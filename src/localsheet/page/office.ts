@@ -1,24 +1,28 @@
-import type { Associated } from '../univer/functions';
+import { createOffice, CustomFunctionError, installOffice } from '../excelapi/client/office';
+import type { Executor } from '../excelapi/executor';
+import type { Bridge } from './bridge';
+import { bridgeOf } from './bridge';
 
-/**
- * The stand-in for Excel's own script, in the pane's page. This part gives what functions use; the object model follows when the
- * page asks for it.
- */
-class FunctionError extends Error {
-  constructor(readonly code: string, message = '') { super(message); }
+/** The stand-in for Excel's own script, in the pane's page: the object model here, the workbook in the page around it. */
+const WAIT = 50;
+const PATIENCE = 30_000;
+
+/** The sheet's page may still be starting. */
+async function whenThere<K extends keyof Bridge>(key: K): Promise<NonNullable<Bridge[K]>> {
+  const limit = Date.now() + PATIENCE;
+  for (;;) {
+    const found = bridgeOf(window.parent)[key];
+    if (found) return found;
+    if (Date.now() > limit) throw new Error('The sheet did not start. Reload the page.');
+    await new Promise((resolve) => { setTimeout(resolve, WAIT); });
+  }
 }
 
-const associated = new Map<string, Associated>();
-const ErrorCode = {
-  divisionByZero: '#DIV/0!', invalidName: '#NAME?', invalidNumber: '#NUM!', invalidReference: '#REF!', invalidValue: '#VALUE!', notAvailable: '#N/A', nullReference: '#NULL!',
-} as const;
-
-Object.assign(window, {
-  CustomFunctions: { associate: (id: string, body: Associated) => { associated.set(id, body); }, Error: FunctionError, ErrorCode },
-  Office: { onReady: (done?: (info: object) => void) => { const info = { host: 'Excel', platform: 'OfficeOnline' }; done?.(info); return Promise.resolve(info); } },
-});
+const executor: Executor = { execute: async (body) => (await whenThere('executor')).execute(body) };
+const globals = createOffice({ executor, fileBytes: async () => (await whenThere('fileBytes'))() });
+installOffice(globals, window);
 
 window.addEventListener('load', () => {
-  window.spawnbookPane = { associated, makeError: (code) => new FunctionError(code) };
-  window.parent.spawnbookBridge?.connect(window.spawnbookPane);
+  window.spawnbookPane = { associated: globals.registry, makeError: (code) => new CustomFunctionError(code) };
+  bridgeOf(window.parent).connect?.(window.spawnbookPane);
 });

@@ -2,6 +2,7 @@ import type { Engine } from '../univer/engine';
 import type { FunctionsMetadata } from '../univer/functions';
 import { registerFunctions } from '../univer/functions';
 import type { PaneSide } from './bridge';
+import { bridgeOf } from './bridge';
 import { element } from './elements';
 
 /** The prefix of every function, as the manifest gives it to Excel. */
@@ -33,7 +34,7 @@ export class Runtime {
         if (this.isStarted) void this.register();
         resolve();
       };
-      window.spawnbookBridge = { ...window.spawnbookBridge, connect };
+      bridgeOf(window).connect = connect;
       const waiting = element('pane-frame', HTMLIFrameElement).contentWindow?.spawnbookPane;
       if (waiting) connect(waiting);
     });

@@ -1,0 +1,64 @@
+import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/plan';
+import type { CellModel, WorkbookModel } from '../../../shared/workbook/model';
+import { SheetBuilder } from '../../../shared/workbook/build';
+
+/** Workbooks to look at and play with. Hatcheries, numbers and dates are invented. */
+export interface Example {
+  readonly id: string;
+  readonly title: string;
+  /** `today` is an Excel serial. */
+  readonly build: (today: number) => WorkbookModel;
+}
+
+const LEAD_DAYS = 75;
+
+/** One run of an invented hatchery on a peat stream, wanted some weeks from today. */
+function season(today: number): WorkbookModel {
+  const read = readPlanForm({
+    hatchery: 'Alder Brook Hatchery', product: 'fry', wanted: 40_000, wantedOn: today + LEAD_DAYS, plannedOn: today, females: 8, femaleWeight: 1.4, males: 5,
+    vats: 6, vatLitres: 1000, temperature: 26.5, ph: 5.2, phWanted: 7, alkalinity: 0.3, material: 'soda ash', preparation: 'pituitary', stripHour: 7,
+  });
+  if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
+  return seasonWorkbook(planSeason(read.form));
+}
+
+const READINGS: readonly (readonly [number, number, number])[] = [
+  [7.1, 26.4, 0.6], [7.3, 26.1, 0.9], [7.6, 27, 1.1], [7.9, 27.8, 1.4], [8.1, 28.2, 1.2], [8.3, 28.9, 1], [7.8, 27.5, 0.7], [7.4, 26.6, 0.5],
+];
+const LIMIT = 0.02;
+
+/** A week of water readings: one formula per row, the share of ammonia that is toxic, and the line against the limit. */
+function readings(today: number): WorkbookModel {
+  const sheet = new SheetBuilder('Water log', { widths: [16, 9, 14, 15, 15, 17, 24], freeze: { rows: 5, columns: 1 } });
+  sheet.put('A1', 'Water readings, nursery vat', 'title').put('A2', 'Invented numbers. Change pH or temperature and watch the toxic part move.', 'subtitle');
+  sheet.put('A3', 'Keep below (mg/L)', 'label').put('B3', LIMIT, 'input', { format: '0.000' });
+  sheet.row('A5', ['Day', 'pH', 'Temp. (°C)', 'Ammonia (mg/L)', 'Toxic share', 'Toxic part (mg/L)', 'What to do'], 'heading');
+  READINGS.forEach(([ph, temperature, total], i) => {
+    const row = 6 + i;
+    const number = (value: number, format: string): CellModel => ({ value, format, style: 'input' });
+    sheet.row(`A${row}`, [
+      { value: Math.floor(today) - READINGS.length + i + 1, format: 'ddd d mmm', style: 'cell' }, number(ph, '0.0'), number(temperature, '0.0'), number(total, '0.0'),
+      { formula: `=SPAWN.AMMONIA.SHARE(B${row},C${row})`, format: '0.0%', style: 'result' }, { formula: `=D${row}*E${row}`, format: '0.000', style: 'result' },
+      { formula: `=IF(F${row}>$B$3,"Change water, feed less","Good")`, style: 'text' },
+    ]);
+  });
+  const last = 5 + READINGS.length;
+  sheet.when({ range: `F6:F${last}`, formula: '=$F6>$B$3', style: 'bad' });
+  sheet.chart({
+    kind: 'line', title: 'Toxic ammonia by day', categories: `'Water log'!$A$6:$A$${last}`, series: [{ name: 'Toxic part (mg/L)', values: `'Water log'!$F$6:$F$${last}` }],
+    xTitle: 'Day', yTitle: 'mg/L', valueFormat: '0.000', categoryFormat: 'd mmm', from: `A${last + 2}`, to: `E${last + 17}`,
+  });
+  return { title: 'Water log', sheets: [sheet.build()], names: [] };
+}
+
+/** An empty page with one line that works. */
+function blankSheet(): WorkbookModel {
+  const sheet = new SheetBuilder('Sheet1', { widths: [] });
+  return { title: 'Workbook', sheets: [sheet.build()], names: [] };
+}
+
+export const EXAMPLES: readonly Example[] = [
+  { id: 'season', title: 'Season plan', build: season },
+  { id: 'water', title: 'A week of water readings', build: readings },
+];
+export const blank = blankSheet;

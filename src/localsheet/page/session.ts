@@ -1,0 +1,81 @@
+import { ICommandService, IUndoRedoService, UniverInstanceType } from '@univerjs/core';
+import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import { IRenderManagerService } from '@univerjs/engine-render';
+import { SetRangeValuesMutation } from '@univerjs/sheets';
+import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
+import { readXlsx, writeXlsx } from '../../../shared/xlsx';
+import type { WorkbookModel } from '../../../shared/workbook/model';
+import { addFeatures } from '../files/features';
+import { takeModel } from '../files/fromEngine';
+import { workbookData } from '../files/toEngine';
+import type { UniverBook } from '../univer/book';
+
+const MOST_TRIES = 300;
+
+export interface Saved { readonly bytes: Uint8Array; readonly lost: readonly string[] }
+
+/** The workbook that is open: replaces it, reads and writes files, knows whether there is something unsaved. */
+export class Session {
+  title = 'Workbook';
+  private isChanged = false;
+  private isLoading = false;
+  private count = 0;
+
+  constructor(private readonly open: UniverBook) {
+    open.context.engine.injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
+      // Results of a calculation come in the same way as typing, marked as local.
+      if (id === SetRangeValuesMutation.id && options?.onlyLocal !== true && !this.isLoading) this.isChanged = true;
+    });
+  }
+
+  get hasUnsaved(): boolean { return this.isChanged; }
+
+  /** Puts a workbook in place of the open one. */
+  async show(model: WorkbookModel): Promise<void> {
+    const { book, beside, context } = this.open;
+    const { univer, api, injector } = context.engine;
+    this.isLoading = true;
+    try {
+      const old = api.getActiveWorkbook()?.getId();
+      beside.clear();
+      if (old !== undefined) api.disposeUnit(old);
+      univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(model, `book${++this.count}`));
+      this.title = model.title;
+      await this.drawn();
+      await addFeatures(book, model);
+      const [first] = await book.sheets();
+      if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });
+      context.run(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });
+      await book.settle();
+      // Undo must not take the workbook apart again.
+      injector.get(IUndoRedoService).clearUndoRedo(context.unitId);
+    } finally {
+      this.isLoading = false;
+      this.isChanged = false;
+    }
+  }
+
+  /** The engine builds what draws a workbook a moment after the workbook itself; scrolling and charts need it. */
+  private async drawn(): Promise<void> {
+    const { context } = this.open;
+    const renders = context.engine.injector.get(IRenderManagerService);
+    for (let tries = 0; tries < MOST_TRIES; tries++) {
+      try { if (renders.getRenderById(context.unitId)?.with(SheetsScrollRenderController)) return; } catch { /* not yet */ }
+      await new Promise((resolve) => { setTimeout(resolve, 16); });
+    }
+  }
+
+  /** Throws a sentence when the file cannot be read; the open workbook then stays. Answers what the file held that cannot be shown. */
+  async read(bytes: Uint8Array, fileName: string): Promise<readonly string[]> {
+    const { model, lost } = readXlsx(bytes);
+    await this.show({ ...model, title: model.title || fileName.replace(/\.xlsx$/i, '') });
+    return lost;
+  }
+
+  async save(): Promise<Saved> {
+    const { model, lost } = await takeModel(this.open, this.title);
+    return { bytes: writeXlsx(model), lost };
+  }
+
+  saved(): void { this.isChanged = false; }
+}

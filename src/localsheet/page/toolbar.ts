@@ -1,0 +1,74 @@
+import type { Session } from './session';
+import type { Example } from '../files/examples';
+import { blank, EXAMPLES } from '../files/examples';
+import { ask, element, tell } from './elements';
+
+/** New, Open, Save and the examples. */
+
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+/** Larger files would take the browser's memory for minutes. */
+const LARGEST = 40_000_000;
+
+/** The only clock of the page: days since 30 December 1899, local date. */
+export const today = (): number => {
+  const now = new Date();
+  return Math.round(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 86_400_000) + 25_569;
+};
+
+const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
+
+export function download(bytes: Uint8Array, fileName: string): void {
+  const url = URL.createObjectURL(new Blob([bytes.slice()], { type: XLSX }));
+  const link = Object.assign(document.createElement('a'), { href: url, download: fileName });
+  link.click();
+  setTimeout(() => { URL.revokeObjectURL(url); }, 10_000);
+}
+
+const fileName = (title: string): string => `${title.replace(/[\\/:*?"<>|]+/g, ' ').replace(/\s+/g, ' ').trim() || 'Workbook'}.xlsx`;
+
+export function wireToolbar(session: Session): void {
+  const file = element('file', HTMLInputElement);
+  const examples = element('examples', HTMLSelectElement);
+  const buttons = ['new', 'open', 'save'].map((id) => element(id, HTMLButtonElement));
+
+  const busy = async (saying: string, work: () => Promise<string>): Promise<void> => {
+    for (const control of [...buttons, examples]) control.disabled = true;
+    tell(saying);
+    try { tell(await work()); } catch (fault) { tell(sentenceOf(fault), true); }
+    for (const control of [...buttons, examples]) control.disabled = false;
+  };
+  const mayReplace = async (): Promise<boolean> => !session.hasUnsaved || ask({
+    title: 'Leave this workbook?', lines: ['What you typed since the last save is lost when another workbook takes its place.'], yes: 'Leave it', no: 'Stay',
+  });
+
+  const openFile = async (chosen: File): Promise<string> => {
+    if (chosen.size > LARGEST) throw new Error(`${chosen.name} is larger than ${LARGEST / 1_000_000} MB; the browser cannot show it. Open it in Excel.`);
+    const lost = await session.read(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
+    if (lost.length > 0) await ask({ title: `${chosen.name} is open, with less than the file holds`, lines: ['The file itself is untouched. Not shown here, and missing from a copy saved from here:', ...lost], yes: 'Understood', no: 'Close' });
+    return `${chosen.name} is open.`;
+  };
+  const save = async (): Promise<string> => {
+    const { bytes, lost } = await session.save();
+    const goOn = lost.length === 0 || await ask({ title: 'Some things cannot be saved', lines: ['The file will hold everything except:', ...lost], yes: 'Save all the same' });
+    if (!goOn) return 'Not saved.';
+    download(bytes, fileName(session.title));
+    session.saved();
+    return `${fileName(session.title)} is in your downloads.`;
+  };
+  const show = (example: Example) => busy(`${example.title} is being laid out…`, async () => { await session.show(example.build(today())); return ''; });
+
+  element('new', HTMLButtonElement).addEventListener('click', () => { void mayReplace().then((yes) => (yes ? busy('', async () => { await session.show(blank()); return ''; }) : undefined)); });
+  element('open', HTMLButtonElement).addEventListener('click', () => { void mayReplace().then((yes) => { if (yes) file.click(); }); });
+  element('save', HTMLButtonElement).addEventListener('click', () => { void busy('Saving…', save); });
+  file.addEventListener('change', () => {
+    const [chosen] = file.files ?? [];
+    if (chosen) void busy(`${chosen.name} is being read…`, () => openFile(chosen)).then(() => { file.value = ''; });
+  });
+  examples.append(...EXAMPLES.map(({ id, title }) => new Option(title, id)));
+  examples.addEventListener('change', () => {
+    const chosen = EXAMPLES.find(({ id }) => id === examples.value);
+    examples.value = '';
+    if (chosen) void mayReplace().then((yes) => (yes ? show(chosen) : undefined));
+  });
+  window.addEventListener('beforeunload', (event) => { if (session.hasUnsaved) event.preventDefault(); });
+}
