@@ -7,12 +7,14 @@ import { isError } from '../shared/values';
 
 const decimalsOf = (format: string): number => /\.(0+)/.exec(format)?.[1]?.length ?? 0;
 
-/** At least three telling digits for small numbers, so that 0.004 g is not printed as 0.00 g. */
+/** Up to three telling digits for small numbers, so that 0.0042 g is not printed as 0.00 g. */
 const decimalsFor = (value: number, format: string): number => {
   const wanted = decimalsOf(format);
   const size = Math.abs(value);
-  if (size === 0 || size >= 10 ** -wanted * 100) return wanted;
-  return Math.max(wanted, Math.min(8, 2 - Math.floor(Math.log10(size))));
+  if (size === 0 || size >= 10 ** (1 - wanted)) return wanted;
+  const fine = Math.min(8, 2 - Math.floor(Math.log10(size)));
+  const zeros = /0*$/.exec(size.toFixed(Math.max(wanted, fine)))?.[0].length ?? 0;
+  return Math.max(wanted, fine - zeros);
 };
 
 /** A narrow space that does not break: digits of one number stay on one line. */

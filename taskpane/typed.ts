@@ -72,7 +72,7 @@ const wantsMoment = (param: NamedParam): boolean =>
 
 const isReference = (text: string): boolean => {
   const { sheet, area } = splitReference(text);
-  return (sheet !== undefined || /\d/.test(area)) && parseArea(area) !== undefined && !/^\d/.test(text);
+  return (sheet !== undefined || /[\d:]/.test(area)) && parseArea(area) !== undefined && !/^\d/.test(text);
 };
 
 /** Items of a typed list: one a line, or with semicolons, or with commas that cannot be decimal commas. */

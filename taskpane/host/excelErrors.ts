@@ -29,7 +29,7 @@ export const codeOf = (error: unknown): string | undefined => {
 
 export function toProblem(error: unknown): HostProblem {
   if (error instanceof HostProblem) return error;
-  return new HostProblem(SENTENCES[codeOf(error) ?? ''] ?? GENERAL);
+  return new HostProblem(SENTENCES[codeOf(error) ?? ''] ?? GENERAL, { cause: error });
 }
 
 /** Runs one piece of work against the open workbook; whatever goes wrong comes out as a sentence. */

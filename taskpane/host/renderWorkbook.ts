@@ -1,5 +1,4 @@
-import { parseArea } from '../../shared/formula/address';
-import { splitReference } from '../../shared/formula/address';
+import { parseArea, splitReference } from '../../shared/formula/address';
 import type { Area } from '../../shared/formula/address';
 import type { SheetModel, WorkbookModel } from '../../shared/workbook/model';
 import { asWritten } from './cells';
@@ -147,7 +146,9 @@ const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: r
   },
 ];
 
-const NO_NEW_SHEET = 'The workbook takes no new sheets. If its structure is protected, choose Review › Protect Workbook to open it; nothing was changed.';
+/** What Excel answers to a new sheet in a workbook whose structure is protected differs by platform. */
+const NO_SHEET_CODES: ReadonlySet<string> = new Set(['AccessDenied', 'InvalidOperation', 'GeneralException']);
+const NO_NEW_SHEET = 'The workbook takes no new sheets, so nothing was changed. If its structure is protected, choose Review › Protect Workbook to open it.';
 
 async function build(context: Excel.RequestContext, model: WorkbookModel, made: (ids: readonly string[]) => void, tell: Tell): Promise<void> {
   // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit another sheet.
@@ -156,7 +157,7 @@ async function build(context: Excel.RequestContext, model: WorkbookModel, made: 
   const stages = stagesOf(context, model, sheets);
   tell({ label: 'Adding sheets', done: 0, total: stages.length + 1 });
   await context.sync().catch((error: unknown) => {
-    throw codeOf(error) === 'AccessDenied' || codeOf(error) === 'InvalidOperation' || codeOf(error) === 'GeneralException' ? new HostProblem(NO_NEW_SHEET) : error;
+    throw NO_SHEET_CODES.has(codeOf(error) ?? '') ? new HostProblem(NO_NEW_SHEET, { cause: error }) : error;
   });
   made(sheets.map(({ worksheet }) => worksheet.id));
   let done = 1;
@@ -189,9 +190,9 @@ async function clearUpAfter(error: unknown, model: WorkbookModel, before: Before
   const problem = toProblem(error);
   try {
     await withExcel((context) => clearUp(context, model, before, made));
-    return new HostProblem(`The plan was not written, and what had been begun was taken away again. ${problem.message}`);
+    return problem.message === NO_NEW_SHEET ? problem : new HostProblem(`The plan was not written, and what had been begun was taken away again. ${problem.message}`, { cause: error });
   } catch {
-    return new HostProblem(`The plan was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`);
+    return new HostProblem(`The plan was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`, { cause: error });
   }
 }
 

@@ -1,7 +1,7 @@
 import { FONT, FONT_SIZE, STYLES } from '../../shared/workbook/styles';
 import type { CellStyle } from '../../shared/workbook/styles';
 import type { CellModel, ConditionalModel, SheetModel, StyleName, ValidationModel } from '../../shared/workbook/model';
-import { areaText, rectangles } from './cells';
+import { addressOf, areaText, parseArea, rectangles } from './cells';
 
 /** The looks of a sheet model, queued on the worksheet; nothing is sent from here. */
 
@@ -88,16 +88,28 @@ const ruleOf = (validation: ValidationModel): Excel.DataValidationRule => {
 /** Excel cuts longer texts off with an error. */
 const MESSAGE_MAX = 255;
 
+const placesIn = (range: string): string[] => {
+  const area = parseArea(range);
+  if (!area) return [];
+  return Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
+    Array.from({ length: area.right - area.left + 1 }, (_c, column) => addressOf(area.top + row, area.left + column))).flat();
+};
+
 export function guardInputs(worksheet: Excel.Worksheet, sheet: SheetModel): void {
   for (const validation of sheet.validations ?? []) {
     const { dataValidation } = worksheet.getRange(validation.range);
-    dataValidation.ignoreBlanks = true;
     dataValidation.rule = ruleOf(validation);
+    dataValidation.ignoreBlanks = true;
     dataValidation.errorAlert = { showAlert: true, style: 'Stop', title: 'Please check', message: validation.message.slice(0, MESSAGE_MAX) };
   }
-  // A note shows when the cell is chosen; it leaves the rules above as they are.
-  for (const [address, { note }] of Object.entries(sheet.cells))
-    if (note) worksheet.getRange(address).dataValidation.prompt = { showPrompt: true, title: '', message: note.slice(0, MESSAGE_MAX) };
+  const guarded = new Set((sheet.validations ?? []).flatMap(({ range }) => placesIn(range)));
+  for (const [address, { note }] of Object.entries(sheet.cells)) {
+    if (!note) continue;
+    const { dataValidation } = worksheet.getRange(address);
+    // A note shows when the cell is chosen. Excel keeps it with a rule only; this one allows everything.
+    if (!guarded.has(address)) dataValidation.rule = { custom: { formula: '=TRUE' } };
+    dataValidation.prompt = { showPrompt: true, title: '', message: note.slice(0, MESSAGE_MAX) };
+  }
 }
 
 export function colourByRule(worksheet: Excel.Worksheet, rule: ConditionalModel): void {

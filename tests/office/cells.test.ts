@@ -1,276 +1,199 @@
-import { CLIENTS, codeOf, desk } from './support/clients';
+import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
+import type { Calculate } from '../../src/localsheet/excelapi/memoryBook';
+import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import type { Cell } from '../../shared/values';
+import { insertFormula } from '../../taskpane/host/insert';
+import { mend } from '../../taskpane/host/mend';
+import type { Insertion } from '../../taskpane/host/port';
+import { goTo, readReference, readSelection } from '../../taskpane/host/ranges';
+import { scanCalls } from '../../taskpane/host/scan';
+import { reportOf } from '../../taskpane/messagesState';
 
-const A1 = { row: 0, column: 0, rows: 1, columns: 1 };
+const SHEET = '{sheet1}';
+const at = (row: number, column: number, rows = 1, columns = 1): { row: number; column: number; rows: number; columns: number } => ({ row, column, rows, columns });
+const quiet = (): void => undefined;
 
-describe.each(CLIENTS)('writing cells, $name', (client) => {
-  test('values, formulas and what they give', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      sheet.getRange('A1:C2').values = [[2, 'text', true], ['=A1*3', '=FAIL()', '']];
-      const range = sheet.getRange('A1:C2').load('values, formulas, valueTypes, text, rowCount, columnCount, rowIndex, columnIndex, cellCount');
-      await context.sync();
-      expect(range.values).toEqual([[2, 'text', true], [6, '#N/A', '']]);
-      expect(range.formulas).toEqual([[2, 'text', true], ['=A1*3', '=FAIL()', '']]);
-      expect(range.valueTypes).toEqual([['Double', 'String', 'Boolean'], ['Double', 'Error', 'Empty']]);
-      expect(range.text).toEqual([['2', 'text', 'TRUE'], ['6', '#N/A', '']]);
-      expect([range.rowCount, range.columnCount, range.rowIndex, range.columnIndex, range.cellCount]).toEqual([2, 3, 0, 0, 6]);
-    });
+function open(calculate?: Calculate): MemoryBook {
+  const book = createMemoryBook(calculate);
+  installOffice(createOffice({ executor: createExecutor(book) }));
+  return book;
+}
+
+async function put(book: MemoryBook, row: number, column: number, content: string | number): Promise<void> {
+  const isFormula = typeof content === 'string' && content.startsWith('=');
+  await book.write(SHEET, at(row, column), [[isFormula ? { formula: content } : { value: content }]]);
+}
+const formulaAt = async (book: MemoryBook, row: number, column: number): Promise<Cell> => (await book.read(SHEET, at(row, column), 'formulas'))[0]?.[0] ?? null;
+
+const DOSE = '=SPAWN.AMMONIA.SHARE(8,25)';
+const insertion = (more: Partial<Insertion> = {}): Insertion =>
+  ({ formula: DOSE, rows: 1, columns: 1, formats: ['0.0%'], hasHeadings: false, mayReplace: false, ...more });
+
+describe('inserting a formula', () => {
+  test('an empty cell takes it, with the number format of the quantity', async () => {
+    const book = open();
+    await book.select(SHEET, at(2, 1));
+    expect(await insertFormula(insertion())).toEqual({ kind: 'inserted', address: 'B3' });
+    expect(await formulaAt(book, 2, 1)).toBe(DOSE);
+    expect(await book.read(SHEET, at(2, 1), 'formats')).toEqual([['0.0%']]);
   });
 
-  test('null leaves a cell, an empty text clears it', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('A1:C1');
-      range.values = [[1, 2, 3]];
-      await context.sync();
-      range.values = [[null, '', 9]];
-      range.load('values');
-      await context.sync();
-      expect(range.values).toEqual([[1, '', 9]]);
-    });
+  test('a format the user chose stays', async () => {
+    const book = open();
+    await book.setNumberFormats(SHEET, at(0, 0), [['0.000']]);
+    await insertFormula(insertion());
+    expect(await book.read(SHEET, at(0, 0), 'formats')).toEqual([['0.000']]);
   });
 
-  test('a single value fills the range', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('A1:B2');
-      range.values = 7 as unknown as number[][];
-      range.numberFormat = '0.0' as unknown as string[][];
-      await context.sync();
-      range.load('values, numberFormat');
-      await context.sync();
-      expect([range.values, range.numberFormat]).toEqual([[[7, 7], [7, 7]], [['0.0', '0.0'], ['0.0', '0.0']]]);
-    });
+  test('a cell that holds something is a question; agreeing replaces it', async () => {
+    const book = open();
+    await put(book, 0, 0, 'my pH');
+    expect(await insertFormula(insertion())).toEqual({ kind: 'occupied', address: 'A1', content: '“my pH”' });
+    expect(await formulaAt(book, 0, 0)).toBe('my pH');
+    expect(await insertFormula(insertion({ mayReplace: true }))).toEqual({ kind: 'inserted', address: 'A1' });
+    expect(await formulaAt(book, 0, 0)).toBe(DOSE);
   });
 
-  test.each([
-    ['too few rows', [[1, 2]]], ['too many columns', [[1, 2, 3], [4, 5, 6]]], ['ragged', [[1, 2], [3]]], ['a bare list', [1, 2]],
-  ])('an array of another shape is refused whole: %s', async (_what, values) => {
-    const { api, book } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1:B2').values = values as number[][];
-      await context.sync();
-    }))).toBe('InvalidArgument');
-    expect(book.usedArea('{sheet1}', true)).toBeUndefined();
+  test('a zero counts as something', async () => {
+    const book = open();
+    await put(book, 0, 0, 0);
+    expect((await insertFormula(insertion())).kind).toBe('occupied');
   });
 
-  test('texts become what Excel would make of them', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('A1:F1');
-      range.values = [['12.5', '80%', 'true', "'007", ' word ', '1.2.2026x']];
-      range.load('values');
-      await context.sync();
-      expect(range.values).toEqual([[12.5, 0.8, true, '007', ' word ', '1.2.2026x']]);
-    });
+  test('a locked cell of a protected sheet is refused with a sentence, an open one takes it', async () => {
+    const book = open();
+    await book.setFormat(SHEET, at(1, 0), { locked: false });
+    await book.setProtection(SHEET, { isOn: true, options: {} });
+    const refused = await insertFormula(insertion());
+    expect(refused).toMatchObject({ kind: 'refused', sentence: expect.stringMatching(/^A1 is locked because the sheet “Sheet1” is protected/) as string });
+    expect(await formulaAt(book, 0, 0)).toBeNull();
+    await book.select(SHEET, at(1, 0));
+    expect(await insertFormula(insertion())).toEqual({ kind: 'inserted', address: 'A2' });
   });
 
-  test('in cells formatted as text, texts stay texts', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('A1:B1');
-      range.numberFormat = [['@', 'General']];
-      range.values = [['007', '007']];
-      range.load('values');
-      await context.sync();
-      expect(range.values).toEqual([['007', 7]]);
-    });
+  test('an answer of several cells needs room, and says so before it is written', async () => {
+    const book = open();
+    await put(book, 1, 2, 'keep me');
+    const outcome = await insertFormula(insertion({ rows: 3, columns: 3, formats: ['0', '0', '0'] }));
+    expect(outcome).toMatchObject({ kind: 'refused', sentence: expect.stringContaining('3 rows and 3 columns from A1') as string });
+    expect(await formulaAt(book, 0, 0)).toBeNull();
+    expect(await formulaAt(book, 1, 2)).toBe('keep me');
   });
 
-  test.each(['=SUM(A1', '="open', '=A1)'])('a broken formula is refused: %s', async (formula) => {
-    const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').formulas = [[formula]];
-      await context.sync();
-    }))).toBe('InvalidArgument');
+  test('headings keep their text format, the columns below get theirs', async () => {
+    const book = open();
+    await insertFormula(insertion({ rows: 2, columns: 2, formats: ['d mmm yyyy', '0.0'], hasHeadings: true }));
+    expect(await book.read(SHEET, at(0, 0, 2, 2), 'formats')).toEqual([['General', 'General'], ['d mmm yyyy', '0.0']]);
   });
 
-  test('a formula too long is refused by its own code', async () => {
-    const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').formulas = [[`=${'1+'.repeat(4200)}1`]];
-      await context.sync();
-    }))).toBe('FormulaLengthExceedsLimit');
-  });
-
-  test('a failing batch keeps what came before and drops what came after', async () => {
-    const { api, book } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      const { worksheets } = context.workbook;
-      worksheets.getItem('Sheet1').getRange('A1').values = [[1]];
-      worksheets.getItem('Nowhere').getRange('A1').values = [[1]];
-      worksheets.getItem('Sheet1').getRange('A2').values = [[2]];
-      await context.sync();
-    }))).toBe('ItemNotFound');
-    expect(book.usedArea('{sheet1}', true)).toEqual(A1);
-  });
-
-  test('a spilling formula fills its neighbours and knows its range', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      sheet.getRange('B2').formulas = [['=SPILL(3)']];
-      const anchor = sheet.getRange('B2').load('hasSpill');
-      const plain = sheet.getRange('A1').load('hasSpill');
-      const spill = sheet.getRange('B2').getSpillingToRangeOrNullObject().load('address, values, formulas');
-      await context.sync();
-      expect([anchor.hasSpill, plain.hasSpill, spill.address]).toEqual([true, false, 'Sheet1!B2:C4']);
-      expect(spill.values).toEqual([[1, 10], [2, 20], [3, 30]]);
-      expect(spill.formulas).toEqual([['=SPILL(3)', 10], [2, 20], [3, 30]]);
-    });
-  });
-
-  test('a blocked spill is #SPILL! and clears when the way is free', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      sheet.getRange('A3').values = [['mine']];
-      sheet.getRange('A1').formulas = [['=SPILL(3)']];
-      const cell = sheet.getRange('A1').load('values');
-      await context.sync();
-      expect(cell.values).toEqual([['#SPILL!']]);
-      sheet.getRange('A3').clear('Contents');
-      cell.load('values');
-      await context.sync();
-      expect(cell.values).toEqual([[1]]);
-    });
-  });
-
-  test('one batch is one undo step, reading is none', async () => {
-    const { api, book } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      sheet.getRange('A1').values = [[1]];
-      sheet.getRange('A2').values = [[1]];
-      await context.sync();
-      const steps = book.undoSteps();
-      context.workbook.worksheets.load('name');
-      await context.sync();
-      expect([steps, book.undoSteps()]).toEqual([1, 1]);
-    });
-  });
-
-  test('many cells calculate once, when values are asked for', async () => {
-    const { api, book } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      for (let row = 1; row <= 20; row++) sheet.getRange(`A${row}`).formulas = [['=1+1']];
-      const range = sheet.getRange('A1:A20').load('values, text');
-      await context.sync();
-      expect(range.values.flat().every((v) => v === 2)).toBe(true);
-      expect(book.calculations()).toBe(1);
-    });
+  test('references to the same sheet lose the sheet, others keep it, texts are left alone', async () => {
+    const book = open();
+    await book.addSheet('Night log');
+    await insertFormula(insertion({ formula: `=SPAWN.X(Sheet1!B2:B4,'Night log'!A1,"Sheet1!B2")` }));
+    expect(await formulaAt(book, 0, 0)).toBe(`=SPAWN.X(B2:B4,'Night log'!A1,"Sheet1!B2")`);
   });
 });
 
-describe.each(CLIENTS)('ranges, $name', (client) => {
-  test.each([
-    ['getCell', 'C3'], ['getRow', 'B3:D3'], ['getColumn', 'C2:C4'], ['getOffsetRange', 'C4:E6'], ['getResizedRange', 'B2:E6'], ['getAbsoluteResizedRange', 'B2'],
-  ] as const)('%s', async (method, address) => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('B2:D4');
-      const reached = {
-        getCell: () => range.getCell(1, 1), getRow: () => range.getRow(1), getColumn: () => range.getColumn(1), getOffsetRange: () => range.getOffsetRange(2, 1),
-        getResizedRange: () => range.getResizedRange(2, 1), getAbsoluteResizedRange: () => range.getAbsoluteResizedRange(1, 1),
-      }[method]().load('address');
-      await context.sync();
-      expect(reached.address).toBe(`Sheet1!${address}`);
-    });
+describe('reading cells', () => {
+  test('the selection comes with its values and a reference that works from any sheet', async () => {
+    const book = open();
+    await put(book, 0, 0, 24.5);
+    await put(book, 1, 0, 'cold');
+    await book.select(SHEET, at(0, 0, 3, 1));
+    expect(await readSelection()).toEqual({ reference: 'Sheet1!A1:A3', rows: 3, columns: 1, values: [[24.5], ['cold'], [null]] });
   });
 
-  test.each([[-1, 0], [0, -2]])('cells outside the sheet are refused', async (row, column) => {
-    const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').getOffsetRange(row, column).load('address');
-      await context.sync();
-    }))).toBe('InvalidArgument');
+  test('a sheet that is not there is named', async () => {
+    open();
+    await expect(readReference("'No such'!A1")).rejects.toThrow('There is no sheet called “No such”.');
   });
 
-  test('sheet names with spaces and apostrophes are quoted in addresses', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.add("Tom's run 2").getRange('a1:b2').load('address');
-      await context.sync();
-      expect(range.address).toBe("'Tom''s run 2'!A1:B2");
-    });
+  test('a whole column is too much to show', async () => {
+    open();
+    await expect(readReference('A:A')).rejects.toThrow(/Select only the rows/);
   });
 
-  test('the used range is what is filled; formats count unless only values are asked for', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      sheet.getRange('B2').values = [[1]];
-      sheet.getRange('D5').format.fill.color = '#00FF00';
-      const values = sheet.getUsedRangeOrNullObject(true).load('address');
-      const all = sheet.getUsedRangeOrNullObject().load('address');
-      await context.sync();
-      expect([values.address, all.address]).toEqual(['Sheet1!B2', 'Sheet1!B2:D5']);
-    });
+  test('going to a cell brings its sheet to the front', async () => {
+    const book = open();
+    const id = await book.addSheet('Second');
+    await goTo('Second', 'C4');
+    expect(await book.selection()).toEqual({ sheet: id, area: at(3, 2) });
+    await expect(goTo('Gone', 'A1')).rejects.toThrow(/no sheet called “Gone”/);
+  });
+});
+
+describe('looking through the workbook and mending', () => {
+  /** A book whose formulas give what the test says, as after calculation. */
+  const giving = (values: Readonly<Record<string, Cell>>): MemoryBook =>
+    open(({ formulas, give }) => { for (const cell of formulas) give(cell, values[cell.formula] ?? 1); });
+
+  test('finds our formulas wherever they are, and what their references hold', async () => {
+    const book = giving({ '=SPAWN.AMMONIA.SHARE(A1,B1)': { error: '#VALUE!' } });
+    await put(book, 0, 0, 8);
+    await put(book, 0, 1, 82);
+    await put(book, 4, 3, '=SPAWN.AMMONIA.SHARE(A1,B1)');
+    await put(book, 5, 3, '=SUM(A1:B1)');
+    const scan = await scanCalls(quiet);
+    expect(scan.calls).toEqual([{ sheet: 'Sheet1', address: 'D5', formula: '=SPAWN.AMMONIA.SHARE(A1,B1)', value: { error: '#VALUE!' } }]);
+    expect(scan.lookUp('A1:B1', 'Sheet1')).toEqual([[8, 82]]);
+    const [trouble] = reportOf(scan, []).troubles;
+    expect(trouble).toMatchObject({ address: 'D5', code: '#VALUE!', sentence: expect.stringContaining('°F') as string });
   });
 
-  test('whole columns answer null instead of a million values', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('A:B').load('values, address');
-      await context.sync();
-      expect([range.values, range.address]).toEqual([null, 'Sheet1!A:B']);
-    });
+  test('reads a big sheet in slices without losing a row', async () => {
+    const book = giving({});
+    await book.write(SHEET, at(0, 0, 70_000, 1), Array.from({ length: 70_000 }, (_, i) => [{ value: i }]));
+    await put(book, 69_999, 0, '=SPAWN.AMMONIA.SHARE(8,25)');
+    const told: number[] = [];
+    const scan = await scanCalls(({ done }) => told.push(done));
+    expect(scan.calls.map((call) => call.address)).toEqual(['A70000']);
+    expect(scan.lookUp('A65000:A65001', 'Sheet1')).toEqual([[64_999], [65_000]]);
+    expect(told.length).toBeGreaterThan(1);
   });
 
-  test('an address that is none is InvalidArgument, an unknown name ItemNotFound', async () => {
-    const { api } = desk(client);
-    const ask = (address: string): Promise<string> => codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange(address).load('address');
-      await context.sync();
-    }));
-    expect([await ask('A1:'), await ask('no_such_name'), await ask('Other!A1')]).toEqual(['InvalidArgument', 'ItemNotFound', 'InvalidArgument']);
+  test('re-enters formulas that were typed too early, and mends storage and foreign-file spellings', async () => {
+    const spellings = ['=SPAWN.AMMONIA.SHARE(8,25)', '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)', '=[2]!_xldudf_SPAWN_AMMONIA_SHARE(8,25)', "='OLD.XLAM'!_xldudf_SPAWN_AMMONIA_SHARE(8,25)*2"];
+    const book = giving(Object.fromEntries(spellings.map((formula) => [formula, { error: '#NAME?' }])));
+    for (const [row, formula] of spellings.entries()) await put(book, row, 0, formula);
+    const report = reportOf(await scanCalls(quiet), []);
+    expect(report.repairs.map((one) => one.address)).toEqual(['A1', 'A2', 'A3', 'A4']);
+    expect(await mend(report.repairs, quiet)).toEqual({ mended: 4, left: [] });
+    expect((await book.read(SHEET, at(0, 0, 4, 1), 'formulas')).flat())
+      .toEqual(['=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)*2']);
   });
 
-  test('select moves the selection and clear empties', async () => {
-    const { api, book } = desk(client);
-    await api.run(async (context) => {
-      const range = context.workbook.worksheets.getItem('Sheet1').getRange('C3');
-      range.values = [[1]];
-      range.format.font.bold = true;
-      range.select();
-      const chosen = context.workbook.getSelectedRange().load('address');
-      await context.sync();
-      expect(chosen.address).toBe('Sheet1!C3');
-      range.clear();
-      range.load('values, format/font/bold');
-      await context.sync();
-      expect([range.values, range.format.font.bold]).toEqual([[['']], false]);
-    });
-    expect(book.usedArea('{sheet1}', false)).toBeUndefined();
+  test('a locked cell on a protected sheet stays and is reported, an open one is mended', async () => {
+    const formula = '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)';
+    const book = giving({ [formula]: { error: '#NAME?' } });
+    await put(book, 0, 0, formula);
+    await put(book, 1, 0, formula);
+    await book.setFormat(SHEET, at(1, 0), { locked: false });
+    await book.setProtection(SHEET, { isOn: true, options: {} });
+    const report = await mend(reportOf(await scanCalls(quiet), []).repairs, quiet);
+    expect(report.mended).toBe(1);
+    expect(report.left).toEqual([{ sheet: 'Sheet1', address: 'A1', sentence: expect.stringContaining('protected') as string }]);
+    expect(await formulaAt(book, 0, 0)).toBe(formula);
+    expect(await formulaAt(book, 1, 0)).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
   });
 
-  test('looks are set and read back; where they differ the answer is null', async () => {
-    const { api } = desk(client);
-    await api.run(async (context) => {
-      const sheet = context.workbook.worksheets.getItem('Sheet1');
-      const cell = sheet.getRange('A1');
-      cell.set({ format: { wrapText: true, horizontalAlignment: 'Center', font: { bold: true, size: 14, color: '#112233', name: 'Arial' } } });
-      cell.format.columnWidth = 90;
-      cell.format.protection.locked = false;
-      cell.format.borders.getItem('EdgeBottom').style = 'Continuous';
-      cell.load('format/wrapText, format/horizontalAlignment, format/columnWidth, format/font, format/protection/locked');
-      const edge = cell.format.borders.getItem('EdgeBottom').load('style');
-      const both = sheet.getRange('A1:B1').load('format/font/bold, format/fill/color');
-      await context.sync();
-      const { format } = cell;
-      expect([format.wrapText, format.horizontalAlignment, format.columnWidth, format.font.bold, format.font.size, format.font.color, format.protection.locked]).toEqual([
-        true, 'Center', 90, true, 14, '#112233', false]);
-      expect([edge.style, both.format.font.bold, both.format.fill.color]).toEqual(['Continuous', null, '#FFFFFF']);
-    });
+  test('a cell changed since the reading is left alone', async () => {
+    const formula = '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)';
+    const book = giving({ [formula]: { error: '#NAME?' } });
+    await put(book, 0, 0, formula);
+    const { repairs } = reportOf(await scanCalls(quiet), []);
+    await put(book, 0, 0, 'typed meanwhile');
+    const report = await mend(repairs, quiet);
+    expect(report.left[0]?.sentence).toContain('changed meanwhile');
+    expect(await formulaAt(book, 0, 0)).toBe('typed meanwhile');
   });
 
-  test('a colour that is none is refused', async () => {
-    const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').format.fill.color = 'reddish';
-      await context.sync();
-    }))).toBe('InvalidArgument');
+  test('cells filled by a spilling formula are not written to', async () => {
+    const formula = '=_xldudf_SPAWN_FEED_TABLE(1)';
+    const book = open(({ formulas, give }) => { for (const cell of formulas) give(cell, [[1, 2], [3, 4]]); });
+    await put(book, 0, 0, formula);
+    const cells = ['A1', 'B1', 'A2', 'B2'].map((address) => ({ sheet: 'Sheet1', address, was: formula, formula: '=SPAWN.FEED.TABLE(1)', showsValue: true }));
+    await mend(cells, quiet);
+    expect((await book.read(SHEET, at(0, 0, 2, 2), 'formulas')).flat()).toEqual(['=SPAWN.FEED.TABLE(1)', 2, 3, 4]);
   });
 });

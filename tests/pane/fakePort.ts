@@ -1,0 +1,63 @@
+import type { Cell, Grid } from '../../shared/values';
+import type { WorkbookModel } from '../../shared/workbook/model';
+import type { Doors } from '../../taskpane/command';
+import type { CallCell, ErrorMemory, InsertOutcome, Insertion, Mending, MendReport, RangeReading, Scan, WorkbookPort, WriteOutcome } from '../../taskpane/host/port';
+import { HostProblem, noMemory } from '../../taskpane/host/port';
+
+/** A workbook that answers as told and remembers what was asked of it. */
+export interface FakeWorld {
+  readonly doors: Doors;
+  readonly inserted: Insertion[];
+  readonly written: { readonly model: WorkbookModel; readonly suffix: string }[];
+  readonly saved: { readonly name: string; readonly bytes: Uint8Array }[];
+  readonly mended: Mending[];
+  readonly visited: string[];
+  selection: RangeReading;
+  cells: Record<string, Grid>;
+  calls: readonly CallCell[];
+  insertOutcome: InsertOutcome;
+  writeOutcome: (suffix: string) => WriteOutcome;
+  mendReport: MendReport | undefined;
+  /** The next call of any kind fails with this. */
+  failure: Error | undefined;
+}
+
+export const rangeOf = (reference: string, values: readonly (readonly Cell[])[]): RangeReading =>
+  ({ reference, rows: values.length, columns: values[0]?.length ?? 1, values });
+
+export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
+  const guard = (): void => {
+    const { failure } = world;
+    world.failure = undefined;
+    if (failure) throw failure;
+  };
+  const workbook: WorkbookPort = {
+    readSelection: async () => { guard(); return world.selection; },
+    readReference: async (reference) => {
+      guard();
+      const values = world.cells[reference];
+      if (!values) throw new HostProblem(`${reference} is not in this workbook.`);
+      return rangeOf(reference, values);
+    },
+    insertFormula: async (insertion) => {
+      guard();
+      world.inserted.push(insertion);
+      return insertion.mayReplace ? { kind: 'inserted', address: 'A1' } : world.insertOutcome;
+    },
+    writeWorkbook: async (model, suffix, tell) => {
+      tell({ label: 'Writing formulas', done: 3, total: 7 });
+      guard();
+      world.written.push({ model, suffix });
+      return world.writeOutcome(suffix);
+    },
+    scanCalls: async (): Promise<Scan> => { guard(); return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] }; },
+    mend: async (cells) => { guard(); world.mended.push(...cells); return world.mendReport ?? { mended: cells.length, left: [] }; },
+    goTo: async (sheet, address) => { guard(); world.visited.push(`${sheet}!${address}`); },
+  };
+  const files = { saveWorkbook: async (name: string, bytes: Uint8Array): Promise<string> => { world.saved.push({ name, bytes }); return `${name} is saved.`; } };
+  const world: FakeWorld = {
+    doors: { workbook, files, errors }, inserted: [], written: [], saved: [], mended: [], visited: [], selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]), cells: {}, calls: [],
+    insertOutcome: { kind: 'inserted', address: 'A1' }, writeOutcome: () => ({ kind: 'written', sheets: ['Start'] }), mendReport: undefined, failure: undefined,
+  };
+  return world;
+}
