@@ -9,7 +9,8 @@ interface JsonParameter {
   readonly name: string;
   readonly description: string;
   readonly type: 'any';
-  readonly dimensionality: 'scalar' | 'matrix';
+  /** Left out: a single value. */
+  readonly dimensionality?: 'matrix';
   readonly optional?: true;
 }
 export interface JsonFunction {
@@ -60,7 +61,7 @@ const parameterOf = (param: NamedParam): JsonParameter => ({
   name: param.name,
   description: describe(param),
   type: 'any',
-  dimensionality: param.name === HEADINGS && !isListParam(param) ? 'scalar' : 'matrix',
+  ...(param.name === HEADINGS && !isListParam(param) ? {} : { dimensionality: 'matrix' as const }),
   ...(isOptional(param) ? { optional: true as const } : {}),
 });
 

@@ -50,11 +50,16 @@ async function devServer() {
 
 export default async (_env, argv) => ({
   context: root,
-  entry: { functions: './src/functions.ts', taskpane: './taskpane/main.ts' },
+  entry: { functions: { import: './src/functions.ts', layer: 'calculation' }, taskpane: './taskpane/main.ts' },
+  experiments: { layers: true },
   output: { path: resolve(root, 'dist'), filename: '[name].js', clean: true },
   devtool: argv.mode === 'production' ? false : 'source-map',
   resolve: { extensions: ['.ts', '.js'] },
-  module: { rules: [{ test: /\.ts$/, loader: 'esbuild-loader', options: { target: TARGET } }] },
+  module: { rules: [
+    { test: /\.ts$/, loader: 'esbuild-loader', options: { target: TARGET } },
+    // Runs before the line above.
+    { test: /\.ts$/, include: resolve(root, 'shared/catalogue'), issuerLayer: 'calculation', enforce: 'pre', loader: resolve(root, 'src/build/slimRecords.mjs') },
+  ] },
   performance: false,
   stats: 'errors-warnings',
   plugins: [

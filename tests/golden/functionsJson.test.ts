@@ -27,7 +27,7 @@ test('says so when a limit is broken', () => {
 });
 
 /** The same declarations as a source file that the official generator reads. */
-const typeOf = (dimensionality: 'scalar' | 'matrix'): string => (dimensionality === 'matrix' ? 'any[][]' : 'any');
+const typeOf = (dimensionality: 'matrix' | undefined): string => (dimensionality === 'matrix' ? 'any[][]' : 'any');
 const asSource = (fn: JsonFunction, i: number): string => `
 /**
  * ${fn.description}

@@ -1,0 +1,37 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { CATALOGUE } from '../../shared/catalogue';
+import { functionsJson, functionsJsonFaults } from '../functionsJson';
+import { bundleFaults, gzipSize } from './checks/bundle';
+import { layoutFaults } from './checks/layout';
+import type { Lock } from './checks/licences';
+import { licenceFaults } from './checks/licences';
+import { GENERATED } from './generated';
+import { lintManifest } from './manifestLint';
+import { assetSize } from './pngSize';
+
+// `npm run check`: what neither the compiler nor a unit test sees. Prints every fault; the exit code is 1 when there is one.
+const read = (path: string): string => readFileSync(path, 'utf8');
+const hasLicenceFile = (path: string): boolean => existsSync(`${path}/LICENSE`);
+const BUNDLE = 'dist/functions.js';
+
+const stale = (): string[] =>
+  GENERATED.filter(({ path, text }) => !existsSync(path) || read(path) !== text()).map(({ path }) => `${path} is stale: npm run gen`);
+
+const CHECKS: readonly (readonly [string, () => string[]])[] = [
+  ['manifest', () => lintManifest(read('manifest.xml'), assetSize)],
+  ['functions.json', () => functionsJsonFaults(functionsJson(CATALOGUE))],
+  ['generated files', stale],
+  ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
+  ['layout', () => layoutFaults(readdirSync('.'))],
+  ['bundle size', () => (existsSync(BUNDLE) ? bundleFaults(readFileSync(BUNDLE)) : [])],
+];
+
+let faults = 0;
+for (const [name, check] of CHECKS) {
+  const found = check();
+  faults += found.length;
+  console.log(`${found.length === 0 ? 'ok' : 'FAILED'}  ${name}`);
+  for (const fault of found) console.log(`  ${fault}`);
+}
+if (existsSync(BUNDLE)) console.log(`functions bundle: ${(gzipSize(readFileSync(BUNDLE)) / 1024).toFixed(1)} KB gzipped, ${CATALOGUE.length} functions`);
+process.exitCode = faults > 0 ? 1 : 0;

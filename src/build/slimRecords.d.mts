@@ -1,0 +1,1 @@
+export declare function slimRecords(text: string, name?: string): string;
