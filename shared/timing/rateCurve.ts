@@ -67,6 +67,30 @@ export function piecesBetween(curve: RateCurve, a: number, b: number, hours: num
 
 export const sumOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);
 
+/**
+ * The same sum without building pieces: mean rate between two temperatures × hours. The mean is weighted by the width of each
+ * stretch of the curve, and divided by the sum of those widths, so that a tiny slope across a row loses no digits.
+ */
+export function sumBetween(curve: RateCurve, a: number, b: number, hours: number): number {
+  const low = Math.min(a, b);
+  const high = Math.max(a, b);
+  const { temperatures, rates } = curve;
+  let area = 0;
+  let width = 0;
+  for (let i = 0; i + 1 < temperatures.length; i++) {
+    const t0 = temperatures[i] ?? NaN;
+    const t1 = temperatures[i + 1] ?? NaN;
+    const from = Math.max(low, t0);
+    const step = Math.min(high, t1) - from;
+    if (!(step > 0)) continue;
+    const r0 = rates[i] ?? NaN;
+    const slope = ((rates[i + 1] ?? NaN) - r0) / (t1 - t0);
+    area += step * (r0 + slope * (from - t0 + step / 2));
+    width += step;
+  }
+  return hours * (width > 0 ? area / width : rateAt(curve, a));
+}
+
 /** Hours into the pieces until `wanted` is reached; NaN when they do not reach it. */
 export function hoursToReach(pieces: readonly Piece[], wanted: number): number {
   let spent = 0;

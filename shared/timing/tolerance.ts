@@ -1,4 +1,4 @@
-import type { Stage } from './profile';
+export type Stage = 'latency' | 'incubation' | 'first feed' | 'yolk gone';
 
 /** Temperatures that kill, as published. Kept apart from where a table ends: one is the fish, the other is the table. */
 export interface Tolerance {
@@ -24,3 +24,5 @@ export const toleranceFor = (species: string, stage: Stage): Tolerance | undefin
   const life = lifeOf(stage);
   return TOLERANCES.find((t) => t.species === species && t.life === life);
 };
+
+export const kills = ({ lethal: [low, high] }: Tolerance, temperature: number): boolean => temperature < low || temperature > high;

@@ -1,6 +1,6 @@
 import { HOURS_PER_DAY } from '../units/convert';
-import type { Piece, RateCurve } from './rateCurve';
-import { highest, hoursToReach, lowest, piecesBetween, rateAt, sumOf } from './rateCurve';
+import type { RateCurve } from './rateCurve';
+import { highest, hoursToReach, lowest, piecesBetween, rateAt, sumBetween } from './rateCurve';
 
 /**
  * A temperature log turned into development done: between two readings the temperature runs in a straight line, the rate is read
@@ -29,7 +29,7 @@ export function makeTrack(curve: RateCurve, times: readonly number[], temperatur
   for (let i = 1; i < times.length; i++) {
     const hours = ((times[i] ?? NaN) - (times[i - 1] ?? NaN)) * HOURS_PER_DAY;
     widest = Math.max(widest, hours);
-    done.push((done[i - 1] ?? NaN) + sumOf(piecesBetween(curve, inside[i - 1] ?? NaN, inside[i] ?? NaN, hours)));
+    done.push((done[i - 1] ?? NaN) + sumBetween(curve, inside[i - 1] ?? NaN, inside[i] ?? NaN, hours));
   }
   const strays = temperatures.flatMap((t, i) => (t === inside[i] ? [] : [i]));
   return { curve, times, temperatures: inside, done, strays, widest };
@@ -52,16 +52,8 @@ export const readingBefore = ({ times }: Track, time: number): number => lastUpT
 
 const at = (list: readonly number[], i: number): number => list[i] ?? NaN;
 
-/** The stretch from a time to the next reading, or to `until` when that comes first. */
-function piecesFrom(track: Track, i: number, from: number, until: number): Piece[] {
-  const t0 = at(track.times, i);
-  const t1 = at(track.times, i + 1);
-  const a = at(track.temperatures, i);
-  const b = at(track.temperatures, i + 1);
-  const temperatureAt = (t: number): number => (t >= t1 ? b : a + (b - a) * ((t - t0) / (t1 - t0)));
-  const end = Math.min(until, t1);
-  return piecesBetween(track.curve, temperatureAt(from), temperatureAt(end), (end - from) * HOURS_PER_DAY);
-}
+/** Hours from reading i to the next one. */
+const stepHours = ({ times }: Track, i: number): number => (at(times, i + 1) - at(times, i)) * HOURS_PER_DAY;
 
 /** Development done at a time, counted from the first reading (negative before it). */
 export function doneAt(track: Track, time: number, expected: number): number {
@@ -69,7 +61,9 @@ export function doneAt(track: Track, time: number, expected: number): number {
   const last = track.times.length - 1;
   if (i < 0) return -rateAt(track.curve, at(track.temperatures, 0)) * (at(track.times, 0) - time) * HOURS_PER_DAY;
   if (i === last) return at(track.done, last) + rateAt(track.curve, expected) * (time - at(track.times, last)) * HOURS_PER_DAY;
-  return at(track.done, i) + sumOf(piecesFrom(track, i, at(track.times, i), time));
+  const a = at(track.temperatures, i);
+  const share = (time - at(track.times, i)) / (at(track.times, i + 1) - at(track.times, i));
+  return at(track.done, i) + sumBetween(track.curve, a, a + (at(track.temperatures, i + 1) - a) * share, stepHours(track, i) * share);
 }
 
 /** When `wanted` is done, counted from the first reading. */
@@ -80,7 +74,7 @@ export function timeWhen(track: Track, wanted: number, expected: number): number
   const i = lastUpTo(track.done, wanted);
   const left = wanted - at(track.done, i);
   if (i === last) return at(track.times, last) + left / rateAt(track.curve, expected) / HOURS_PER_DAY;
-  return at(track.times, i) + hoursToReach(piecesFrom(track, i, at(track.times, i), Infinity), left) / HOURS_PER_DAY;
+  return at(track.times, i) + hoursToReach(piecesBetween(track.curve, at(track.temperatures, i), at(track.temperatures, i + 1), stepHours(track, i)), left) / HOURS_PER_DAY;
 }
 
 /** First stray reading that a question over [from, to] would use, −1 for none. */

@@ -20,7 +20,6 @@ const HELP = 'A single injection is enough for African catfish (no preparatory d
 
 const found = (name: string): Preparation => PREPARATIONS.find((p) => p.name === name) ?? { name, unit: 'mL', dose: 0.5, published: [0.4, 0.5], antagonist: 0, isSolution: true };
 
-interface DoseArgs { readonly preparation: string; readonly dose: number | undefined; readonly concentration: number | undefined }
 const SLIP_FACTOR = 5;
 
 /** Dose per kg, or the sentence when it is so far off that its unit must be another. */
@@ -30,12 +29,6 @@ function perKilogram(p: Preparation, given: number | undefined): number | CellEr
   if (given <= high * SLIP_FACTOR && given >= low / SLIP_FACTOR) return given;
   const range = low === high ? `${low}` : `${low} to ${high}`;
   return refuse(`dose: ${given} ${p.unit}/kg of ${p.name} is far from what was published (${range} ${p.unit}/kg). Look at the unit: a dose is per kg of fish, in ${p.unit}. Ask a vet before using another.`);
-}
-
-function doseOf(args: DoseArgs & { readonly weight: number }): (Dose & { readonly unit: string }) | CellError {
-  const p = found(args.preparation);
-  const perKg = perKilogram(p, args.dose);
-  return isError(perKg) ? perKg : { ...doseFor(p, args.weight, perKg, args.concentration), unit: p.unit };
 }
 
 export const hormoneVolume = defineFunction({
@@ -80,8 +73,11 @@ export const hormoneDose = defineFunction({
     { args: [1.2, 'hCG', 3], fails: { code: '#VALUE!', says: '500 to 6000 IU/kg' }, because: '3 IU/kg: a dose in mg was typed.' },
   ],
   compute: (args) => {
-    const got = doseOf(args);
-    return isError(got) ? got : { amount: got.amount, unit: got.unit, volume: got.volume ?? '', antagonist: got.antagonist };
+    const p = found(args.preparation);
+    const perKg = perKilogram(p, args.dose);
+    if (isError(perKg)) return perKg;
+    const got = doseFor(p, args.weight, perKg, args.concentration);
+    return { amount: got.amount, unit: p.unit, volume: got.volume ?? '', antagonist: got.antagonist };
   },
 });
 
@@ -109,20 +105,18 @@ export const hormoneTable = defineFunction({
     { args: [[[1]], null, 'carp pituitary', 5.5, 5.5, 0.1], gives: [['1', '1', '5.5', 'mg', '1.00', '0.10', '0.90']], because: '5.5 mg/kg split 10 % and 90 %.' },
     { args: [[[1.2], [800]]], fails: { code: '#VALUE!', says: 'row 2' }, because: 'One weight was typed in grams.' },
   ],
-  compute: ({ weights, tags, firstShare: part, ...given }) => {
-    const doses = weights.map((weight) => doseOf({ ...given, weight }));
-    const wrong = doses.find((d): d is CellError => isError(d));
-    if (wrong) return wrong;
-    const good = doses.filter((d): d is Dose & { unit: string } => !isError(d));
-    const line = (fish: string, weight: number, total: number, unit: string, volume: number | undefined) => {
+  compute: ({ weights, tags, preparation: name, dose: given, concentration: perMl, firstShare: part }) => {
+    const p = found(name);
+    const perKg = perKilogram(p, given);
+    if (isError(perKg)) return perKg;
+    const line = (fish: string, weight: number, { amount: whole, volume }: Dose) => {
       const [first, second] = part > 0 && volume !== undefined ? splitDose(volume, part) : ['', ''] as const;
-      return { fish, weight, amount: total, unit, volume: volume ?? '', first, second };
+      return { fish, weight, amount: whole, unit: p.unit, volume: volume ?? '', first, second };
     };
-    const sum = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0);
-    const volumes = good.map((d) => d.volume).filter((v) => v !== undefined);
+    const total = weights.reduce<number>((sum, w) => sum + w, 0);
     return [
-      ...good.map((d, i) => line(tags?.[i] || String(i + 1), weights[i] ?? NaN, d.amount, d.unit, d.volume)),
-      line('Total', sum(weights), sum(good.map((d) => d.amount)), good[0]?.unit ?? '', volumes.length === good.length ? sum(volumes) : undefined),
+      ...weights.map((weight, i) => line(tags?.[i] || String(i + 1), weight, doseFor(p, weight, perKg, perMl))),
+      line('Total', total, doseFor(p, total, perKg, perMl)),
     ];
   },
 });

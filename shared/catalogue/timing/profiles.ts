@@ -2,7 +2,7 @@ import { FEEDING_PROFILES, INCUBATION_PROFILES, YOLK_PROFILES } from '../../timi
 import { LATENCY_PROFILES } from '../../timing/latencyProfiles';
 import type { Profile, Stage } from '../../timing/profile';
 import { curveFromHours, hoursAt } from '../../timing/rateCurve';
-import { toleranceFor } from '../../timing/tolerance';
+import { kills } from '../../timing/tolerance';
 import { celsius, hours } from '../../units/quantities';
 import type { CellError } from '../../values';
 import { isError } from '../../values';
@@ -74,7 +74,7 @@ function makeOwn(stageName: Stage, temperatures: readonly number[], ownHours: re
     if (row[0] === before[0]) return say.repeatedRow(row[0]);
     if (row[1] > before[1]) return say.slowerWhenWarmer(before, row);
   }
-  return { stage: stageName, name: 'your own table', curve: curveFromHours(table), spread: [1, 1], source: 'DEFINITION', standing: 'seen', species: '', note: 'Your own table.' };
+  return { stage: stageName, name: 'your own table', curve: curveFromHours(table), spread: [1, 1], source: 'DEFINITION', standing: 'seen', species: '', tolerance: undefined, note: 'Your own table.' };
 }
 
 /** The lists of a call are read once and shared by its rows, so a table is built once for them all. */
@@ -92,8 +92,7 @@ export function profileFor(stageName: Stage, name: string, { ownTemperatures, ow
 /** Hours of a stage at one temperature, or the limit that stands in the way. */
 export function hoursOf(profile: Profile | CellError, temperature: number, at = 'temperature'): number | CellError {
   if (isError(profile)) return profile;
-  const tolerance = toleranceFor(profile.species, profile.stage);
-  if (tolerance && (temperature < tolerance.lethal[0] || temperature > tolerance.lethal[1])) return say.lethal(at, temperature, tolerance);
+  if (profile.tolerance && kills(profile.tolerance, temperature)) return say.lethal(at, temperature, profile.tolerance);
   const answer = hoursAt(profile.curve, temperature);
   return Number.isNaN(answer) ? say.beyondTable(at, temperature, profile) : answer;
 }

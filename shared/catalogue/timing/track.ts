@@ -1,7 +1,7 @@
 import { orderFault } from '../../timing/logFaults';
 import type { Profile, Stage } from '../../timing/profile';
 import type { RateCurve } from '../../timing/rateCurve';
-import { toleranceFor } from '../../timing/tolerance';
+import { kills } from '../../timing/tolerance';
 import type { Track } from '../../timing/track';
 import { doneAt, gapWithin, makeTrack, strayWithin, timeWhen } from '../../timing/track';
 import { HOURS_PER_DAY } from '../../units/convert';
@@ -38,11 +38,8 @@ export function trackFor(curve: RateCurve, times: readonly number[], temperature
   return track;
 }
 
-const stray = (profile: Profile, temperature: number, time: string): CellError => {
-  const tolerance = toleranceFor(profile.species, profile.stage);
-  const kills = tolerance && (temperature < tolerance.lethal[0] || temperature > tolerance.lethal[1]);
-  return kills ? lethal(time, temperature, tolerance) : beyondTable(time, temperature, profile);
-};
+const stray = (profile: Profile, temperature: number, time: string): CellError =>
+  (profile.tolerance && kills(profile.tolerance, temperature) ? lethal(time, temperature, profile.tolerance) : beyondTable(time, temperature, profile));
 
 /** What stands in the way of using the log over [from, to], or undefined. */
 export function obstacle(track: Track, readings: readonly number[], profile: Profile | undefined, from: number, to: number, longest: number): CellError | undefined {
