@@ -84,7 +84,7 @@ export const savePlan: Command = {
     if (!form) return refuseForm(state);
     const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Making the file', done: 0, total: 2 } };
     return working(begun, async ({ files }, tell) => {
-      const [model, { writeXlsx }] = await Promise.all([bookOf(form), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx')]);
+      const [model, { writeXlsx }] = await Promise.all([bookOf(form), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write')]);
       tell({ label: 'Making the file', done: 1, total: 2 });
       const text = await files.saveWorkbook(fileName(form), writeXlsx(model));
       return (now) => ({ ...now, notice: { tone: 'good', text } });
