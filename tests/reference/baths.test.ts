@@ -17,7 +17,7 @@ test.each([
   ['yolk-sac fry', 0.2, 0.8, '0.61'],
   ['swim-up fry', 0.2, 1, '0.7'],
 ])('salt for %s is worked out from %d to %d g/L and stops above', (stage, low, high, halfDie) => {
-  expect(number('FRY.SALTDOSE', 10, low, stage)).toBeCloseTo(low * 10, 12);
-  expect(number('FRY.SALTDOSE', 10, high, stage)).toBeCloseTo(high * 10, 12);
-  for (const strength of [high + 0.01, 10]) expect(refusal('FRY.SALTDOSE', 10, strength, stage)).toMatch(new RegExp(`^#N/A .*${halfDie} g/L, none lived at 10 g/L.*vet`));
+  expect(number('FRY.SALT.DOSE', 10, low, stage)).toBeCloseTo(low * 10, 12);
+  expect(number('FRY.SALT.DOSE', 10, high, stage)).toBeCloseTo(high * 10, 12);
+  for (const strength of [high + 0.01, 10]) expect(refusal('FRY.SALT.DOSE', 10, strength, stage)).toMatch(new RegExp(`^#N/A .*${halfDie} g/L, none lived at 10 g/L.*vet`));
 });

@@ -46,7 +46,7 @@ describe('cutting a log at any point changes nothing', () => {
     fc.assert(fc.property(anyLog, fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 10, max: 28, noNaN: true }), (log, a, base) => {
       const end = log.times[log.times.length - 1] ?? START;
       const middle = START + (end - START) * a;
-      const sum = (from: number, to: number): number => number('LOG.DEGREEHOURS', ...columns(log), base, from, to);
+      const sum = (from: number, to: number): number => number('LOG.DEGREE.HOURS', ...columns(log), base, from, to);
       expect(sum(START, middle) + sum(middle, end)).toBeCloseTo(sum(START, end), 6);
     }), RUN);
   });

@@ -23,7 +23,7 @@ const cases = {
   'HATCH.TIME': [moments, temperatures, 'African catfish'],
   'LOG.PROGRESS': [46000, moments, ...log],
   'LOG.FINISH': [46000, ...log, temperatures],
-  'LOG.DEGREEHOURS': [...log, 15.4, 46000, moments],
+  'LOG.DEGREE.HOURS': [...log, 15.4, 46000, moments],
   'HORMONE.VOLUME': [weights],
   'HORMONE.DOSE': [weights, 'hCG', 3000, 1000],
   'HORMONE.TABLE': [weights],

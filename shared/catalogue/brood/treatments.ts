@@ -48,7 +48,7 @@ export const formalinDose = defineFunction({
 });
 
 export const frySaltDose = defineFunction({
-  id: 'FRY.SALTDOSE',
+  id: 'FRY.SALT.DOSE',
   family: 'Brood fish',
   summary: 'Grams of salt for a 15-minute bath of catfish fry; stops at strengths that kill.',
   params: {

@@ -17,7 +17,7 @@ export const degreeHoursValue = defineFunction({
   summary: 'Degree-hours above a base temperature at one constant temperature.',
   params: { duration: span('Hours at that temperature.'), temperature, base },
   returns: value(degreeHours, 'Warmth above the base; 0 below it.'),
-  valid: 'Constant temperature; for a log use SPAWN.LOG.DEGREEHOURS',
+  valid: 'Constant temperature; for a log use SPAWN.LOG.DEGREE.HOURS',
   sources: ['KAMLER02', 'PROKES15', 'CARPZERO'],
   help: BASE_ZERO,
   examples: [

@@ -72,7 +72,7 @@ const curveAbove = (base: number): RateCurve => {
 };
 
 export const logDegreeHours = defineFunction({
-  id: 'LOG.DEGREEHOURS',
+  id: 'LOG.DEGREE.HOURS',
   family: 'Timing',
   summary: 'Degree-hours above a base temperature, summed over a temperature log.',
   params: {
