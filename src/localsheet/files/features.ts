@@ -81,7 +81,8 @@ async function addTables(book: Book, sheet: string, model: SheetModel): Promise<
   for (const table of model.tables ?? []) {
     const area = areaOf(table.range);
     if (!area) continue;
-    const id = await book.addTable(sheet, area, table.name);
+    // The range counts the totals row; a table gets it when totals are switched on.
+    const id = await book.addTable(sheet, table.hasTotals ? { ...area, rows: area.rows - 1 } : area, table.name);
     if (table.hasTotals) await book.changeTable(id, { showTotals: true });
   }
 }

@@ -1,5 +1,5 @@
 import type { IBorderStyleData } from '@univerjs/core';
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, WrapStrategy } from '@univerjs/core';
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from '@univerjs/core';
 import type { CellStyle, StyleName } from '../../../shared/workbook/model';
 import { FONT_SIZE, STYLES } from '../../../shared/workbook/styles';
 import type { Style } from '../univer/book/formats';
@@ -23,7 +23,7 @@ function bordersOf({ border, borderColor = LINE_COLOR }: CellStyle): Style['bd']
 export function engineStyle(look: CellStyle, format: string | undefined): Style {
   const bd = bordersOf(look);
   return {
-    ff: SCREEN_FONT, fs: look.size ?? FONT_SIZE, cl: { rgb: `#${look.ink}` },
+    ff: SCREEN_FONT, fs: look.size ?? FONT_SIZE, vt: VerticalAlign.MIDDLE, cl: { rgb: `#${look.ink}` },
     ...(look.fill ? { bg: { rgb: `#${look.fill}` } } : {}),
     ...(look.isBold ? { bl: BooleanNumber.TRUE } : {}),
     ...(look.isItalic ? { it: BooleanNumber.TRUE } : {}),

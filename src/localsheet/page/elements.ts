@@ -7,9 +7,14 @@ export function element<T extends HTMLElement>(id: string, type: new () => T): T
 
 const status = (): HTMLElement => element('status', HTMLElement);
 
-/** One line for what just happened; a problem is shown in full and stays. */
+const PROBLEM_STAYS = 12_000;
+let clearing: ReturnType<typeof setTimeout> | undefined;
+
+/** One line for what just happened; a problem is shown in full, in front, for a while. */
 export function tell(text: string, isProblem = false): void {
   const line = status();
+  clearTimeout(clearing);
+  if (isProblem) clearing = setTimeout(() => { tell(''); }, PROBLEM_STAYS);
   line.textContent = text;
   line.title = text;
   line.classList.toggle('is-problem', isProblem);

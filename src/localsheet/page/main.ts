@@ -15,6 +15,8 @@ import { startEngine } from '../univer/engine';
 import { explainErrors } from '../univer/errorText';
 import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
+import { repairNames } from '../univer/names';
+import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
 import { pageApi } from './api';
 import { bridgeOf } from './bridge';
@@ -50,6 +52,8 @@ async function start(): Promise<void> {
   container.replaceChildren();
   const engine = startEngine(container);
   const open = openBook(engine);
+  cleanTyping(engine);
+  repairNames(engine);
   const runtime = new Runtime(engine);
   const session = new Session(open);
   wireLayout(() => undefined);

@@ -68,7 +68,7 @@ const registerSheets = (univer: Univer): void => {
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);
   univer.registerPlugin(UniverSheetsTablePlugin);
-  univer.registerPlugin(UniverSheetsTableUIPlugin);
+  univer.registerPlugin(UniverSheetsTableUIPlugin, { hideAnchor: true });
   univer.registerPlugin(UniverSheetsFilterPlugin);
   univer.registerPlugin(UniverSheetsFilterUIPlugin);
   univer.registerPlugin(UniverSheetsSortPlugin);

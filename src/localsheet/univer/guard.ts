@@ -9,7 +9,7 @@ import type { Style } from './book/formats';
  * The engine's own protection is not used: it would also stop formulas written by the pane into open cells and answers with a dialog
  * that swallows the next keys.
  */
-const EDIT = new Set(['sheet.operation.set-cell-edit-visible', 'sheet.operation.set-activate-cell-edit']);
+const EDIT = new Set(['sheet.operation.set-cell-edit-visible']);
 /** Commands a person sets off that change what is selected. */
 const ON_SELECTION = new Set([
   'sheet.command.clear-selection-content', 'sheet.command.clear-selection-all', 'sheet.command.clear-selection-format', 'sheet.command.set-style', 'sheet.command.set-border-basic',

@@ -1,6 +1,7 @@
-import { generateRandomId } from '@univerjs/core';
-import { AddSheetTableCommand, DeleteSheetTableCommand, SetSheetTableCommand, SheetTableService } from '@univerjs/sheets-table';
-import type { Book, TableState } from '../../excelapi/book';
+import { generateRandomId, IUndoRedoService } from '@univerjs/core';
+import { RangeThemeStyle, SheetRangeThemeModel } from '@univerjs/sheets';
+import { AddSheetTableMutation, DeleteSheetTableCommand, DeleteSheetTableMutation, SetSheetTableMutation, SheetTableService, TableManager } from '@univerjs/sheets-table';
+import type { Area, Book, TableState } from '../../excelapi/book';
 import type { Context } from './context';
 import { toArea, toRange } from './context';
 
@@ -8,12 +9,33 @@ export type TablePart = Pick<Book, 'tables' | 'addTable' | 'changeTable' | 'dele
 
 interface Extra { readonly style: string; readonly showTotals: boolean }
 const PLAIN: Extra = { style: 'TableStyleMedium2', showTotals: false };
+/** The cells bring their own look; a table adds nothing but its heading row. */
+const THEME = 'table-spawnbook';
 
 /** The engine knows neither style names nor totals rows: both are kept beside it, by table. */
 export function tablePart(context: Context): TablePart {
   const extras = new Map<string, Extra>();
-  const service = (): SheetTableService => context.engine.injector.get(SheetTableService);
+  const { injector } = context.engine;
+  const service = (): SheetTableService => injector.get(SheetTableService);
   const infoOf = (id: string) => service().getTableInfo(context.unitId, id);
+  const themed = (): string => {
+    const themes = injector.get(SheetRangeThemeModel);
+    if (!themes.getRegisteredRangeThemes().includes(THEME)) themes.registerDefaultRangeTheme(new RangeThemeStyle(THEME, { headerRowStyle: { bl: 1 } } as never));
+    return THEME;
+  };
+  /** The engine's own command refuses names that sheets have; Excel allows them. */
+  const add = (sheet: string, area: Area, name: string, id: string): void => {
+    const unitId = context.unitId;
+    const range = toRange(area);
+    const header = injector.get(TableManager).getColumnHeader(unitId, sheet, range, 'Column');
+    const params = { unitId, subUnitId: sheet, name, tableId: id, range, header, options: { showHeader: true, tableStyleId: themed() } };
+    context.run(AddSheetTableMutation.id, params);
+    injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: unitId,
+      undoMutations: [{ id: DeleteSheetTableMutation.id, params: { unitId, tableId: id } }],
+      redoMutations: [{ id: AddSheetTableMutation.id, params }],
+    });
+  };
   return {
     tables: () => service().getTableList(context.unitId).map((table): TableState => {
       const { style, showTotals } = extras.get(table.id) ?? PLAIN;
@@ -23,15 +45,16 @@ export function tablePart(context: Context): TablePart {
     addTable(sheet, area, name) {
       const id = generateRandomId(8);
       context.ensure(sheet, area);
-      context.run(AddSheetTableCommand.id, { unitId: context.unitId, subUnitId: sheet, name, id, range: toRange(area), options: { showHeader: true, tableStyleId: 'table-default-4' } });
+      add(sheet, area, name, id);
       extras.set(id, PLAIN);
       return id;
     },
     changeTable(id, patch) {
       const table = infoOf(id);
       if (!table) return;
-      extras.set(id, { ...(extras.get(id) ?? PLAIN), ...(patch.style === undefined ? {} : { style: patch.style }), ...(patch.showTotals === undefined ? {} : { showTotals: patch.showTotals }) });
-      if (patch.name !== undefined && patch.name !== table.name) context.run(SetSheetTableCommand.id, { unitId: context.unitId, tableId: id, name: patch.name });
+      const { style, showTotals } = { ...(extras.get(id) ?? PLAIN), ...patch };
+      extras.set(id, { style, showTotals });
+      if (patch.name !== undefined && patch.name !== table.name) context.run(SetSheetTableMutation.id, { unitId: context.unitId, subUnitId: table.subUnitId, tableId: id, config: { name: patch.name } });
     },
     deleteTable(id) {
       const table = infoOf(id);
