@@ -13,3 +13,13 @@ export const ammoniaFraction = (temperature: Measure<'°C'>, ph: Measure<'pH'>):
   const pKa = 0.09018 + 2729.92 / kelvinFromCelsius(temperature);
   return 1 / (1 + 10 ** (pKa - ph));
 };
+
+/** pH at which a share of the ammonia is un-ionised; NaN for a share outside 0 to 1. */
+export const phForFraction = (temperature: Measure<'°C'>, fraction: number): number =>
+  0.09018 + 2729.92 / kelvinFromCelsius(temperature) - Math.log10(1 / fraction - 1);
+
+/** What a kit's figure is of. */
+export const AMMONIA_UNITS = ['N', 'NH4', 'NH3'] as const;
+/** Molar masses, g/mol: N 14.007, NH4 18.038, NH3 17.031. */
+const NITROGEN_PER = { N: 1, NH4: 14.007 / 18.038, NH3: 14.007 / 17.031 } as const;
+export const nitrogenFrom = (amount: number, unit: (typeof AMMONIA_UNITS)[number]): number => amount * NITROGEN_PER[unit];

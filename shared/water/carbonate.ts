@@ -189,3 +189,6 @@ export const sharesAt = (c: Conditions, ph: number): { readonly perCarbon: numbe
   const r2 = c.k12 / (a * a);
   return { perCarbon: (r1 + 2 * r2) / (1 + r1 + r2), perCO2: r1 + 2 * r2, w: c.wBase / a - c.wAcid * a };
 };
+
+/** Buffer intensity β = dAlk/dpH of a closed water, meq/L per pH unit. */
+export const intensityAt = (c: Conditions, ph: number, carbon: number): number => alkalinityAt(c, Math.exp(-Math.LN10 * ph), carbon, undefined).slope;

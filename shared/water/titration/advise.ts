@@ -46,6 +46,12 @@ const secantDose = (s: Series, aim: Aim): number | undefined => {
 /** Chance that the water holds organic acids. */
 export const chanceOrganic = (cloud: Cloud): number => cloud.sites.reduce((sum, sites, i) => (sites > 0 ? sum + (cloud.weights[i] ?? 0) : sum), 0);
 
+/** The last dose moved the pH by less than a meter shows. */
+export const hardlyMoved = (s: Series): boolean =>
+  s.readings.length > 1 && last(s.doses) > last(s.doses, 2) && Math.abs(last(s.readings) - last(s.readings, 2)) < 0.05;
+/** Growth of the part-dose allowed when the one before was not seen in the pH. */
+const MOST_TIMES = 5;
+
 /**
  * A bound that needs no model. Full secant when the fit is in doubt (organic sites likely, or residuals above 1.2 reading errors):
  * a hidden buffer that is used up lets pH leap. Half of it, or nothing, when the model cannot follow the readings at all.
@@ -53,6 +59,7 @@ export const chanceOrganic = (cloud: Cloud): number => cloud.sites.reduce((sum, 
 const modelFreeBound = (s: Series, aim: Aim, cloud: Cloud, isMisfit: boolean): number => {
   if (s.readings.length < 2) return Infinity;
   if (isMisfit) return 0.5 * (secantDose(s, aim) ?? 0);
+  if (hardlyMoved(s)) return MOST_TIMES * (last(s.doses) - last(s.doses, 2));
   return cloud.misfit > DOUBT || chanceOrganic(cloud) > 0.5 ? secantDose(s, aim) ?? Infinity : Infinity;
 };
 
