@@ -4,8 +4,12 @@ import type { CellModel, ChartModel, ConditionalModel, SheetModel, StyleName, Ta
 /** What a cell is given as: a value, a formula (text that starts with =), or the whole cell. */
 export type Content = number | string | boolean | CellModel;
 
-const asCell = (content: Content): CellModel =>
-  typeof content === 'object' ? content : typeof content === 'string' && content.startsWith('=') ? { formula: content } : { value: content };
+const asCell = (content: Content): CellModel => {
+  if (typeof content === 'object') return content;
+  // No text is no value: a cell that holds '' is not blank to a spreadsheet.
+  if (content === '') return {};
+  return typeof content === 'string' && content.startsWith('=') ? { formula: content } : { value: content };
+};
 
 export const styled = (content: Content, style: StyleName, more: Omit<CellModel, 'value' | 'formula' | 'style'> = {}): CellModel => ({ ...asCell(content), style, ...more });
 

@@ -1,0 +1,3 @@
+export { isUnreadable, readXlsx } from './read';
+export type { ReadResult } from './read';
+export { writeXlsx } from './write';
