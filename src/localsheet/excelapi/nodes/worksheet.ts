@@ -49,6 +49,7 @@ const methodsOf = (env: Env, id: string): NonNullable<Node['methods']> => ({
 export function worksheetNode(env: Env, id: string): Node {
   const current = (): Promise<SheetState> => sheetById(env.book, id);
   const change = async (patch: SheetPatch): Promise<void> => { await env.book.changeSheet(id, patch); };
+  const showGridlines = (given: unknown): Promise<void> => change({ showGridlines: asFlag(given, 'showGridlines') });
   return {
     type: 'Worksheet',
     identity: () => ({ Id: id }),
@@ -69,7 +70,9 @@ export function worksheetNode(env: Env, id: string): Node {
         await change({ visibility });
       },
       TabColor: (given) => change({ tabColor: checkColor(given) }),
-      ShowGridlines: (given) => change({ showGridlines: asFlag(given, 'showGridlines') }),
+      ShowGridlines: showGridlines,
+      // Some versions of the client library send this name instead.
+      Gridlines: showGridlines,
     },
     links: {
       Tables: () => tablesNode(env, id), Charts: () => chartsNode(env, id), Names: () => namesNode(env, id), Notes: () => notesNode(env, id),
