@@ -1,0 +1,3 @@
+import type { Package } from './package';
+export const removePersonal = (pack: Package): string[] => (pack ? [] : []);
+export const whatIsLeft = (pack: Package): string[] => (pack ? [] : []);
