@@ -1,0 +1,21 @@
+import type { CellModel, WorkbookModel } from '../shared/workbook/model';
+import { lintWorkbook } from '../shared/workbook/lint';
+import { writeXlsx } from '../shared/xlsx';
+import { seasonPlanTemplate } from './season-plan.template';
+
+/** File name → what is in it. */
+export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = { 'season-plan.xlsx': seasonPlanTemplate };
+
+/** A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes differ. */
+const SHOWN_DIGITS = 15;
+const steady = (cell: CellModel): CellModel => (typeof cell.value === 'number' ? { ...cell, value: Number(cell.value.toPrecision(SHOWN_DIGITS)) } : cell);
+const steadied = (model: WorkbookModel): WorkbookModel => ({
+  ...model, sheets: model.sheets.map((sheet) => ({ ...sheet, cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => [address, steady(cell)])) })),
+});
+
+/** Bytes of a template; the same on every machine. */
+export function buildTemplate(model: WorkbookModel): Uint8Array {
+  const faults = lintWorkbook(model);
+  if (faults.length > 0) throw new Error(`The template does not hold together:\n${faults.join('\n')}`);
+  return writeXlsx(steadied(model));
+}
