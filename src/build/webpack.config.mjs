@@ -1,4 +1,5 @@
 // The add-in as Excel loads it: functions.js and functions.json, the pane page with both bundles, icons, manifest. Output: dist/.
+import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import CopyPlugin from 'copy-webpack-plugin';
@@ -9,6 +10,7 @@ import webpack from 'webpack';
 const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 const TARGET = 'es2020';
 const PORT = 3000;
+const CERTIFICATE_DAYS = 29;
 
 /** Emits functions.json from the same catalogue that functions.js registers. */
 class FunctionsJsonPlugin {
@@ -34,19 +36,33 @@ async function functionsJson() {
   return module.default;
 }
 
-/** A certificate for localhost that Excel trusts; made on first use, only when serving. */
-async function devServer() {
+/**
+ * A certificate for localhost, made on first use, only when serving. On Windows and Mac it is also put among the trusted ones (the
+ * system asks); elsewhere, for Excel on the web, the browser asks once.
+ */
+async function certificate() {
   const { default: certificates } = await import('office-addin-dev-certs');
-  return {
-    port: PORT,
-    hot: false,
-    liveReload: false,
-    client: false,
-    static: false,
-    headers: { 'Access-Control-Allow-Origin': '*' },
-    server: { type: 'https', options: await certificates.getHttpsServerOptions() },
-  };
+  if (process.platform === 'win32' || process.platform === 'darwin') return certificates.getHttpsServerOptions();
+  const folder = resolve(root, 'node_modules/.cache/spawnbook/certificates');
+  const file = (name) => resolve(folder, name);
+  const isFresh = existsSync(file('localhost.crt')) && Date.now() - statSync(file('localhost.crt')).mtimeMs < CERTIFICATE_DAYS * 86_400_000;
+  if (!isFresh) {
+    mkdirSync(folder, { recursive: true });
+    await certificates.generateCertificates(file('ca.crt'), file('localhost.crt'), file('localhost.key'), CERTIFICATE_DAYS + 1);
+  }
+  return { ca: readFileSync(file('ca.crt')), cert: readFileSync(file('localhost.crt')), key: readFileSync(file('localhost.key')) };
 }
+
+const devServer = async () => ({
+  host: 'localhost',
+  port: PORT,
+  hot: false,
+  liveReload: false,
+  client: false,
+  static: false,
+  headers: { 'Access-Control-Allow-Origin': '*' },
+  server: { type: 'https', options: await certificate() },
+});
 
 export default async (_env, argv) => ({
   context: root,
