@@ -1,7 +1,8 @@
+import { twoSidedNormal } from './normalQuantile';
 import type { Limits } from './poisson';
 import type { RatioEstimate } from './ratioEstimate';
 import { twoSidedStudent } from './studentQuantile';
-import { wilson } from './wilson';
+import { wilsonAt } from './wilson';
 
 export interface Difference extends Limits { readonly difference: number }
 
@@ -12,13 +13,14 @@ export interface Difference extends Limits { readonly difference: number }
  * Source: NEWC98D, method 10. Example: 56 of 70 against 48 of 80 → 0.2, 0.0524 to 0.3339.
  */
 export const shareDifference = (k1: number, n1: number, k2: number, n2: number, confidence: number): Difference => {
-  const [a, b] = [wilson(k1, n1, confidence), wilson(k2, n2, confidence)];
+  const z = twoSidedNormal(confidence);
+  const [a, b] = [wilsonAt(k1, n1, z), wilsonAt(k2, n2, z)];
   const [p1, p2] = [k1 / n1, k2 / n2];
   const difference = p1 - p2;
   return {
     difference,
-    low: difference - Math.hypot(p1 - a.low, b.high - p2),
-    high: difference + Math.hypot(a.high - p1, p2 - b.low),
+    low: difference - Math.sqrt((p1 - a.low) ** 2 + (b.high - p2) ** 2),
+    high: difference + Math.sqrt((a.high - p1) ** 2 + (p2 - b.low) ** 2),
   };
 };
 

@@ -6,7 +6,11 @@ const MIDDLE_BELOW = [1, 2.05319162663775882187, 1.6763848301838038494, 0.689767
 const TAIL = [6.6579046435011037772, 5.4637849111641143699, 1.7848265399172913358, 0.29656057182850489123, 0.026532189526576123093, 0.0012426609473880784386, 2.71155556874348757815e-5, 2.01033439929228813265e-7];
 const TAIL_BELOW = [1, 0.59983220655588793769, 0.13692988092273580531, 0.0148753612908506148525, 7.868691311456132591e-4, 1.8463183175100546818e-5, 1.4215117583164458887e-7, 2.04426310338993978564e-15];
 
-const horner = (coefficients: readonly number[], x: number): number => coefficients.reduceRight((sum, c) => sum * x + c, 0);
+const horner = (coefficients: readonly number[], x: number): number => {
+  let sum = 0;
+  for (let i = coefficients.length - 1; i >= 0; i--) sum = sum * x + (coefficients[i] ?? 0);
+  return sum;
+};
 
 /**
  * Standard normal quantile: the z below which a share p of the distribution lies.

@@ -55,18 +55,36 @@ export const incompleteBeta = (x: number, a: number, b: number): number => {
  * Power series below a + 1, continued fraction above (Handbook of Mathematical Functions 6.5.29 and 6.5.31).
  * Validity: a > 0, x ≥ 0. Source: Abramowitz and Stegun 1964, from memory. Example: P(1, 1) = 1 − 1/e.
  */
-export const incompleteGamma = (a: number, x: number): number => {
+export const incompleteGamma = (a: number, x: number, logGammaOfA = logGamma(a)): number => {
   if (!(a > 0 && x >= 0)) return NaN;
   if (x === 0) return 0;
-  const front = Math.exp(a * Math.log(x) - x - logGamma(a));
-  if (x < a + 1) {
-    let term = 1 / a;
-    let sum = term;
-    for (let n = 1; n <= MOST_STEPS && term > sum * CLOSE; n++) {
-      term *= x / (a + n);
-      sum += term;
-    }
-    return front * sum;
+  const front = Math.exp(a * Math.log(x) - x - logGammaOfA);
+  return x < a + 1 ? front * powerSeries(a, x) : 1 - front * tailFraction(a, x);
+};
+
+const powerSeries = (a: number, x: number): number => {
+  let term = 1 / a;
+  let sum = term;
+  for (let n = 1; n <= MOST_STEPS && term > sum * CLOSE; n++) {
+    term *= x / (a + n);
+    sum += term;
   }
-  return 1 - front / continuedFraction(x + 1 - a, (n) => [n * (a - n), x + 1 - a + 2 * n]);
+  return sum;
+};
+
+/** The fraction written out: it is run for every row of a long column. */
+const tailFraction = (a: number, x: number): number => {
+  let b = x + 1 - a;
+  let c = 1 / TINY;
+  let d = 1 / b;
+  let f = d;
+  for (let n = 1; n <= MOST_STEPS; n++) {
+    const an = n * (a - n);
+    b += 2;
+    d = 1 / (an * d + b || TINY);
+    c = b + an / c || TINY;
+    f *= c * d;
+    if (Math.abs(c * d - 1) < CLOSE) break;
+  }
+  return f;
 };

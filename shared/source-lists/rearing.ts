@@ -67,10 +67,6 @@ export const rearingSources = sources({
     citation: 'Ajani E.K., Orisasona O., Jenyo-Oni A. 2015. Growth and economic performance of Clarias gariepinus fry at various stocking densities. J. Fish. Livest. Prod.',
     standing: 'seen', note: 'abstract',
   },
-  GRAAF95: {
-    citation: 'de Graaf G.J., Galemoni F., Banzoussi B. 1995. Aquaculture Research 26(4):233-242',
-    standing: 'seen', url: 'https://zendy.io/title/10.1111/j.1365-2109.1995.tb00908.x', note: 'abstract',
-  },
   FAO362MONO: {
     citation: 'de Graaf G.J., Janssen H. 1996. FAO Fish. Tech. Paper 362, chapter 6 (monoculture)',
     standing: 'seen', url: 'http://www.fao.org/docrep/003/w3595e/w3595e07.htm',
@@ -94,11 +90,6 @@ export const rearingSources = sources({
   BOYDFEED: {
     citation: 'Boyd C.E. Oxygen demand of aquaculture feed. Global Seafood Alliance, Advocate',
     standing: 'seen', url: 'https://www.globalseafood.org/advocate/oxygen-demand-aquaculture-feed',
-  },
-  SCHR10: {
-    citation: 'Schram E. et al. 2010. The impact of elevated water ammonia concentration on physiology, growth and feed intake of African catfish. Aquaculture',
-    standing: 'seen', url: 'https://research.wur.nl/en/publications/the-impact-of-elevated-water-ammonia-concentration-on-physiology-',
-    note: 'fish of 141 g; larvae may need less',
   },
   NEW02: {
     citation: 'New M.B. 2002. FAO Fish. Tech. Paper 428, Annex 4 (hatching Artemia)',

@@ -13,7 +13,7 @@ const whole = (min: number, doc: string) => num(count, { min, max: 1e9, whole: t
 const weights = (which: string) => series(gram, { above: 0, max: 10000, pair: which, atLeast: 2, doc: `Weights of the samples of the ${which} female or run, two or more.` });
 const counts = (which: string) => series(count, { min: 0, max: 1e7, whole: true, pair: which, atLeast: 2, doc: `Eggs counted in those samples of the ${which}.` });
 
-const points = (x: number): string => `${Math.abs(x * 100).toFixed(1)} points`;
+const points = (x: number): string => `${Math.round(Math.abs(x) * 1000) / 10} points`;
 const shareVerdict = (low: number, high: number): string =>
   low > 0 ? `Really different: the first is higher by ${points(low)} to ${points(high)}.`
     : high < 0 ? `Really different: the second is higher by ${points(high)} to ${points(low)}.`
@@ -44,8 +44,8 @@ export const shareCompare = defineFunction({
     const why = 'Were the two typed the wrong way round?';
     if (k1 > n1) return moreThanSample(k1, n1, 'firstSuccesses', 'firstSample', why);
     if (k2 > n2) return moreThanSample(k2, n2, 'secondSuccesses', 'secondSample', why);
-    const answer = shareDifference(k1, n1, k2, n2, confidence);
-    return { ...answer, verdict: shareVerdict(answer.low, answer.high) };
+    const { difference, low, high } = shareDifference(k1, n1, k2, n2, confidence);
+    return { difference, low, high, verdict: shareVerdict(low, high) };
   },
 });
 

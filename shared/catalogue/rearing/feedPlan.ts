@@ -1,11 +1,33 @@
 import { feedTable } from '../../feeding/feedTable';
-import { rationAt } from '../../feeding/rationTable';
+import { rationRows, rationTable } from '../../feeding/rationTable';
 import { gramsFromKilograms } from '../../units/convert';
-import { count, day, fishGram, gram, kilogram, percentPerDay, share } from '../../units/quantities';
-import { outside, refuse } from '../../values';
+import { celsius, count, day, fishGram, gram, kilogram, percentPerDay, share } from '../../units/quantities';
+import type { CellError } from '../../values';
+import { isError, outside, refuse } from '../../values';
 import { column, defineFunction, rows } from '../define';
 import { num, series } from '../params';
 import { fishParam, weightParam } from './feed';
+
+interface RationGiven {
+  readonly ration: number | undefined;
+  readonly tableWeights: readonly number[] | undefined;
+  readonly tableRations: readonly number[] | undefined;
+  readonly temperature: number | undefined;
+  readonly tableTemperatures: readonly number[] | undefined;
+}
+
+/** The ration by weight, from one figure or from the user's table, or why neither can be used. */
+const rationOf = ({ ration, tableWeights, tableRations, temperature, tableTemperatures }: RationGiven): ((weight: number) => number) | CellError => {
+  if ((tableWeights === undefined) !== (tableRations === undefined)) return refuse('tableWeights and tableRations belong together: give both, row by row.');
+  if ((temperature === undefined) !== (tableTemperatures === undefined)) return refuse('temperature and tableTemperatures belong together: give both or neither.');
+  if (tableWeights && tableRations) {
+    if (ration !== undefined) return refuse('ration and a table are both given: leave one of them blank.');
+    const look = rationTable(rationRows(tableWeights, tableRations, tableTemperatures));
+    return (weight) => look(weight, temperature);
+  }
+  if (ration === undefined) return refuse('ration is missing: give one share of body weight per day, or your own table of weights and rations. No published table was found, so none is assumed.');
+  return () => ration;
+};
 
 export const feedPlan = defineFunction({
   id: 'FEED.TABLE',
@@ -23,6 +45,8 @@ export const feedPlan = defineFunction({
     bag: num(kilogram, { above: 0, max: 2000, default: 15, doc: 'Weight of one bag of feed: 15 kg if left out.' }),
     tableWeights: series(fishGram, { min: 0.0005, max: 30000, pair: 'table', atLeast: 2, optional: true, doc: 'Your own ration table: fish weights.' }),
     tableRations: series(share, { min: 0, max: 1, pair: 'table', atLeast: 2, optional: true, doc: 'Your own ration table: ration at each of those weights.' }),
+    temperature: num(celsius, { min: 0, max: 45, optional: true, doc: 'Mean water temperature of the days, if your table depends on it.' }),
+    tableTemperatures: series(celsius, { min: 0, max: 45, pair: 'table', atLeast: 2, optional: true, doc: 'Your own ration table: temperature of each row.' }),
   },
   returns: rows({
     day: column('Day', count),
@@ -44,14 +68,12 @@ export const feedPlan = defineFunction({
     { args: [1000, 2, 3, 5], fails: { code: '#VALUE!', says: 'ration is missing' }, because: 'Neither a ration nor a table was given; none is invented.' },
     { args: [1000, 2, 30, 10, null, null, null, null, null, [[1], [4]], [[0.1], [0.06]]], fails: { code: '#N/A', says: 'day 8' }, because: 'On day 8 the fish outgrow the table.' },
   ],
-  compute: ({ ration, start, tableWeights, tableRations, bag, ...plan }) => {
-    const own = tableWeights && tableRations ? tableWeights.map((weight, i) => ({ weight, ration: tableRations[i] ?? NaN })) : undefined;
-    if ((tableWeights === undefined) !== (tableRations === undefined)) return refuse('tableWeights and tableRations belong together: give both, row by row.');
-    if (ration === undefined && !own) return refuse('ration is missing: give one share of body weight per day, or your own table of weights and rations. No published table was found, so none is assumed.');
-    if (ration !== undefined && own) return refuse('ration and a table are both given: leave one of them blank.');
-    const table = feedTable({ ...plan, bag: gramsFromKilograms(bag), rationAt: (weight) => (own ? rationAt(own, weight) : ration ?? NaN) });
+  compute: ({ start, bag, fish, weight, days, growth, survival, meals, ...given }) => {
+    const rationAt = rationOf(given);
+    if (isError(rationAt)) return rationAt;
+    const table = feedTable({ fish, weight, days, growth, survival, meals, bag: gramsFromKilograms(bag), rationAt });
     const stop = table.find((row) => Number.isNaN(row.ration));
-    if (stop) return outside(`tableWeights: on day ${stop.day} the fish weigh ${stop.weight.toPrecision(4)} g, which your table does not cover. Add a row, or list fewer days.`);
-    return table.map((row) => ({ ...row, date: start === undefined ? null : Math.floor(start) + row.day - 1, meals: plan.meals }));
+    if (stop) return outside(`tableWeights: on day ${stop.day} the fish weigh ${stop.weight.toPrecision(4)} g${given.temperature === undefined ? '' : ` at ${given.temperature} °C`}, which your table does not cover. Add a row, or list fewer days.`);
+    return table.map((row) => ({ ...row, date: start === undefined ? null : Math.floor(start) + row.day - 1, meals }));
   },
 });

@@ -37,9 +37,9 @@ export const cystsWater = defineFunction({
     { args: [27.1, null, null, 34], fails: { code: '#N/A', says: 'stopped for good' }, because: 'Too warm: the cysts die.' },
   ],
   compute: ({ cysts, vessel, salinity, temperature }) => {
-    const water = hatchingWater(cysts, vessel);
+    const { volume, density, vessels } = hatchingWater(cysts, vessel);
     const slow = temperature < 25 ? 'Below 25 °C hatching is slower. ' : temperature > 28 ? 'Warmer than the usual 25 to 28 °C. ' : '';
-    return { ...water, salt: water.volume * salinity, bicarbonate: water.volume, advice: `${slow}Light, strong air, about 24 h.` };
+    return { volume, density, vessels, salt: volume * salinity, bicarbonate: volume, advice: `${slow}Light, strong air, about 24 h.` };
   },
 });
 

@@ -1,6 +1,6 @@
 import { foodIntake } from '../../feeding/metabolism';
 import { RATION_STUDIES } from '../../feeding/rationStudies';
-import { rationAt } from '../../feeding/rationTable';
+import { rationRows, rationTable } from '../../feeding/rationTable';
 import { milligramsFromGrams } from '../../units/convert';
 import { celsius, count, fishGram, share, text } from '../../units/quantities';
 import { outside, refuse } from '../../values';
@@ -11,6 +11,17 @@ import { LINE_HELP, beyondLine, dryMatterParam } from './water';
 
 const plain = (x: number): string => String(Number(x.toPrecision(5)));
 const range = (list: readonly number[]): string => `${plain(Math.min(...list))} to ${plain(Math.max(...list))}`;
+
+type Look = ReturnType<typeof rationTable>;
+/** One call reads its lists once for all its rows: the sorted table is kept as long as they live. */
+const tables = new WeakMap<readonly number[], Look>();
+const prepared = (weights: readonly number[], rations: readonly number[], temperatures: readonly number[] | undefined): Look => {
+  const known = tables.get(rations);
+  if (known) return known;
+  const made = rationTable(rationRows(weights, rations, temperatures));
+  tables.set(rations, made);
+  return made;
+};
 
 export const rationLookup = defineFunction({
   id: 'RATION.LOOKUP',
@@ -35,11 +46,7 @@ export const rationLookup = defineFunction({
   ],
   compute: ({ weight, tableWeights, tableRations, temperature, tableTemperatures }) => {
     if ((temperature === undefined) !== (tableTemperatures === undefined)) return refuse('temperature and tableTemperatures belong together: give both or neither.');
-    const table = tableWeights.map((w, i) => {
-      const at = tableTemperatures?.[i];
-      return { weight: w, ration: tableRations[i] ?? NaN, ...(at === undefined ? {} : { temperature: at }) };
-    });
-    const ration = rationAt(table, weight, temperature);
+    const ration = prepared(tableWeights, tableRations, tableTemperatures)(weight, temperature);
     if (!Number.isNaN(ration)) return ration;
     const heat = tableTemperatures ? ` and ${range(tableTemperatures)} °C` : '';
     const asked = temperature === undefined ? '' : ` at ${temperature} °C`;
