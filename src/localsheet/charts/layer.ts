@@ -9,9 +9,12 @@ import type { UniverBook } from '../univer/book';
 import { ChartCard } from './card';
 import { chartData } from './data';
 
-interface Box { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
+/** On the canvas, headings included; what is left of and above the edges is under frozen cells. */
+interface Box { readonly left: number; readonly top: number; readonly width: number; readonly height: number; readonly edgeLeft: number; readonly edgeTop: number }
 interface Moved { readonly x: number; readonly y: number; readonly scaleX: number; readonly scaleY: number; readonly headX: number; readonly headY: number }
 
+/** Room for the shadow. */
+const OUTSIDE = 8;
 const DEFAULT_PLACE: Area = { row: 1, column: 1, rows: 15, columns: 7 };
 const REDRAW_AFTER = new Set<string>([SetFormulaCalculationResultMutation.id, SetRangeValuesMutation.id]);
 
@@ -96,14 +99,19 @@ export class ChartLayer {
     return { x: viewport.viewportScrollX, y: viewport.viewportScrollY, scaleX, scaleY, headX: skeleton.rowHeaderWidth, headY: skeleton.columnHeaderHeight };
   }
 
+  /** Over frozen rows and columns a chart stays with them; any other slides under them. */
   private boxOf(sheet: string, place: Area, moved: Moved): Box {
     const facade = this.open.context.facade(sheet);
     const { row, column, rows, columns } = this.open.context.clip(sheet, place);
+    const { xSplit, ySplit } = facade.getFreeze();
     const from = facade.getRange(row, column).getCellRect();
     const to = facade.getRange(row + rows - 1, column + columns - 1).getCellRect();
+    const edge = facade.getRange(ySplit, xSplit).getCellRect();
+    const [slidesX, slidesY] = [column >= xSplit, row >= ySplit];
     return {
-      left: (from.left - moved.x) * moved.scaleX, top: (from.top - moved.y) * moved.scaleY,
+      left: (from.left - (slidesX ? moved.x : 0)) * moved.scaleX, top: (from.top - (slidesY ? moved.y : 0)) * moved.scaleY,
       width: (to.right - from.left) * moved.scaleX, height: (to.bottom - from.top) * moved.scaleY,
+      edgeLeft: slidesX ? edge.left * moved.scaleX : 0, edgeTop: slidesY ? edge.top * moved.scaleY : 0,
     };
   }
 
@@ -121,7 +129,10 @@ export class ChartLayer {
       const root = this.cards.get(chart.id)?.root;
       if (!root) continue;
       const box = this.boxOf(sheet, chart.place ?? DEFAULT_PLACE, moved);
-      Object.assign(root.style, { transform: `translate(${Math.round(box.left - headX)}px, ${Math.round(box.top - headY)}px)`, width: `${Math.round(box.width)}px`, height: `${Math.round(box.height)}px` });
+      Object.assign(root.style, {
+        transform: `translate(${Math.round(box.left - headX)}px, ${Math.round(box.top - headY)}px)`, width: `${Math.round(box.width)}px`, height: `${Math.round(box.height)}px`,
+        clipPath: `inset(${Math.max(-OUTSIDE, box.edgeTop - box.top)}px ${-OUTSIDE}px ${-OUTSIDE}px ${Math.max(-OUTSIDE, box.edgeLeft - box.left)}px)`,
+      });
     }
   }
 }

@@ -3,7 +3,7 @@ import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-form
 import { IRenderManagerService } from '@univerjs/engine-render';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
-import { readXlsx, writeXlsx } from '../../../shared/xlsx';
+import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/xlsx';
 import type { WorkbookModel } from '../../../shared/workbook/model';
 import { addFeatures } from '../files/features';
 import { takeModel } from '../files/fromEngine';
@@ -67,7 +67,9 @@ export class Session {
 
   /** Throws a sentence when the file cannot be read; the open workbook then stays. Answers what the file held that cannot be shown. */
   async read(bytes: Uint8Array, fileName: string): Promise<readonly string[]> {
-    const { model, lost } = readXlsx(bytes);
+    const found = readXlsx(bytes);
+    if (isUnreadable(found)) throw new Error(found.fault);
+    const { model, lost } = found;
     await this.show({ ...model, title: model.title || fileName.replace(/\.xlsx$/i, '') });
     return lost;
   }

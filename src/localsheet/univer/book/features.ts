@@ -55,6 +55,12 @@ function messagesOf(rule: ISheetDataValidationRule): Messages {
   };
 }
 
+/** The engine keeps the bounds of a date rule as written dates. */
+const bounded = (type: string, text: string): string | number => {
+  const [, year, month, day] = (type === DataValidationType.DATE && /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})$/.exec(text.trim())) || [];
+  return year && month && day ? Date.UTC(Number(year), Number(month) - 1, Number(day)) / 86_400_000 + 25_569 : plain(text);
+};
+
 function stateOfRule(rule: ISheetDataValidationRule): ValidationState | undefined {
   const messages = messagesOf(rule);
   const { type, formula1 = '', formula2, operator = DataValidationOperator.BETWEEN } = rule;
@@ -62,7 +68,7 @@ function stateOfRule(rule: ISheetDataValidationRule): ValidationState | undefine
   if (type === DataValidationType.CUSTOM) return { rule: { kind: 'custom', formula: formula1 }, ...messages };
   const kind = reverse(KINDS, type as DataValidationType);
   if (!kind) return undefined;
-  return { rule: { kind, operator: reverse(OPERATORS, operator) ?? 'Between', formula1: plain(formula1), ...(formula2 === undefined ? {} : { formula2: plain(formula2) }) }, ...messages };
+  return { rule: { kind, operator: reverse(OPERATORS, operator) ?? 'Between', formula1: bounded(type, formula1), ...(formula2 === undefined ? {} : { formula2: bounded(type, formula2) }) }, ...messages };
 }
 
 const isWorkbookScope = (scope: string | undefined): boolean => scope === undefined || scope === SCOPE_WORKBOOK_VALUE_DEFINED_NAME;
