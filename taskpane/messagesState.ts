@@ -22,7 +22,8 @@ export interface Report {
 export interface Trouble {
   readonly sheet: string;
   readonly address: string;
-  readonly code: ErrorCode;
+  /** 'text' when the formula stands in the cell as a text. */
+  readonly code: ErrorCode | 'text';
   readonly formula: string;
   readonly sentence: string;
 }
@@ -31,7 +32,7 @@ export const initialMessages: MessagesState = { report: undefined, mended: undef
 
 /** What a code means when nothing more is known. */
 const GENERAL: Readonly<Record<ErrorCode, string>> = {
-  '#NAME?': 'The sheet did not know this function when the formula was entered. “Re-enter formulas” below mends it.',
+  '#NAME?': 'The sheet did not know this function when the formula was entered. “Re-enter formulas” mends it.',
   '#SPILL!': 'The answer needs several cells and some of them are not empty. Clear the cells below and to the right.',
   '#BUSY!': 'The cell is still calculating. If it stays so, re-enter the formula.',
   '#REF!': 'The formula points to cells that are not there any more.',
@@ -75,14 +76,19 @@ function hiddenTroubles(calls: readonly CallCell[], memory: Map<string, Remember
   });
 }
 
+/** A cell of text format shows the formula itself instead of an answer. */
+const isText = ({ formula, value }: CallCell): boolean => value === formula;
+const AS_TEXT = 'The cell is formatted as text, so the formula is not calculated. “Re-enter formulas” mends it.';
+const textTrouble = ({ sheet, address, formula }: CallCell): Trouble => ({ sheet, address, formula, code: 'text', sentence: AS_TEXT });
+
 const repairsIn = (calls: readonly CallCell[]): Mending[] =>
   calls
-    .filter(({ formula, value }) => isDamaged(formula) || (isError(value) && value.error === '#NAME?'))
-    .map(({ sheet, address, formula, value }) => ({ sheet, address, was: formula, formula: mendFormula(formula), showsValue: !isError(value) }));
+    .filter(({ formula, value }) => isDamaged(formula) || value === formula || (isError(value) && value.error === '#NAME?'))
+    .map(({ sheet, address, formula, value }) => ({ sheet, address, was: formula, formula: mendFormula(formula), showsValue: !isError(value) && value !== formula }));
 
 export function reportOf(scan: Scan, remembered: readonly RememberedError[]): Report {
   const memory = rememberedByKey(remembered);
-  const troubles = scan.calls.flatMap((call) => (isError(call.value) ? [troubleOf(call, call.value, memory, scan)] : []));
+  const troubles = scan.calls.flatMap((call) => (isError(call.value) ? [troubleOf(call, call.value, memory, scan)] : isText(call) ? [textTrouble(call)] : []));
   return { calls: scan.calls.length, sheets: scan.sheets, troubles: [...troubles, ...hiddenTroubles(scan.calls, memory)], repairs: repairsIn(scan.calls) };
 }
 

@@ -36,6 +36,9 @@ export const partsOf = (address: string): { readonly sheet: string; readonly are
 
 export const referenceTo = (sheet: string, area: string): string => `${quoteSheet(sheet)}!${area}`;
 
+/** A cell of this number format takes everything as text, formulas too. */
+export const TEXT_FORMAT = '@';
+
 /** Fewest rectangles, in a simple way, that cover exactly these cells: runs along rows, then equal runs stacked. */
 export function rectangles(cells: Iterable<string>): readonly Area[] {
   const rows = new Map<number, number[]>();

@@ -1,6 +1,6 @@
 import { tokenize } from '../../shared/formula/tokenize';
 import { splitReference } from '../../shared/formula/address';
-import { cellFrom, partsOf } from './cells';
+import { cellFrom, partsOf, TEXT_FORMAT } from './cells';
 import { withExcel } from './excelErrors';
 import type { InsertOutcome, Insertion } from './port';
 
@@ -24,7 +24,7 @@ interface Target {
 async function look(context: Excel.RequestContext, insertion: Insertion): Promise<Target> {
   const selected = context.workbook.getSelectedRange();
   const cell = selected.getCell(0, 0);
-  const { sheet } = { sheet: cell.worksheet };
+  const sheet = cell.worksheet;
   cell.load('address,formulas,numberFormat');
   cell.format.protection.load('locked');
   sheet.load('name');
@@ -41,18 +41,23 @@ function refusal({ cell, around, sheet }: Target, insertion: Insertion): string 
   const { area } = partsOf(cell.address);
   if (sheet.protection.protected && cell.format.protection.locked !== false)
     return `${area} is locked because the sheet “${sheet.name}” is protected. Choose an open cell, or Review › Unprotect Sheet.`;
+  if (sheet.protection.protected && cell.numberFormat[0]?.[0] === TEXT_FORMAT)
+    return `${area} is formatted as text, so it would show the formula itself, and the sheet “${sheet.name}” is protected. Choose another cell.`;
   const isInTheWay = around?.formulas.some((row, r) => row.some((content, c) => (r > 0 || c > 0) && isFull(content))) ?? false;
   if (isInTheWay)
     return `The answer fills ${insertion.rows} rows and ${insertion.columns} columns from ${area}, and some of those cells are not empty. Choose a place with room.`;
   return undefined;
 }
 
-/** Excel has no date format of its own for a plain number: a cell that was never formatted gets the one of the quantity. */
-function formatCells({ cell, around }: Target, insertion: Insertion): void {
+/** A cell that was never formatted gets the format of the quantity; one of text format would keep the formula as a text. */
+function formatCells({ cell, around, sheet }: Target, insertion: Insertion): void {
+  // Protection that lets a cell be filled still keeps its format.
+  if (sheet.protection.protected) return;
   const range = around ?? cell;
   range.numberFormat = range.numberFormat.map((row, r) => row.map((format, c) => {
-    const isHeading = insertion.hasHeadings && r === 0;
-    return format === 'General' && !isHeading ? insertion.formats[c] ?? format : format;
+    const isUnset = format === 'General' || format === TEXT_FORMAT;
+    const wanted = (insertion.hasHeadings && r === 0) || insertion.formats[c] === TEXT_FORMAT ? 'General' : insertion.formats[c];
+    return isUnset ? wanted ?? 'General' : format;
   }));
 }
 
@@ -65,8 +70,8 @@ export const insertFormula = (insertion: Insertion): Promise<InsertOutcome> =>
     if (sentence !== undefined) return { kind: 'refused', sentence };
     const content: unknown = cell.formulas[0]?.[0];
     if (isFull(content) && !insertion.mayReplace) return { kind: 'occupied', address: area, content: `“${shorten(String(content))}”` };
-    cell.formulas = [[withoutSheet(insertion.formula, sheet.name)]];
     formatCells(target, insertion);
+    cell.formulas = [[withoutSheet(insertion.formula, sheet.name)]];
     await context.sync();
     return { kind: 'inserted', address: area };
   });

@@ -1,5 +1,5 @@
 import { parseArea } from '../../shared/formula/address';
-import { areaText, partsOf, rectangles } from './cells';
+import { areaText, partsOf, rectangles, TEXT_FORMAT } from './cells';
 import { toProblem, withExcel } from './excelErrors';
 import type { Mending, MendReport, Tell } from './port';
 
@@ -63,7 +63,7 @@ async function mendSheet(context: Excel.RequestContext, name: string, cells: rea
   const isProtected = worksheet.protection.protected;
   const blocks = blocksOf(worksheet, await anchorsOnly(context, worksheet, cells), isProtected);
   for (const { range } of blocks) {
-    range.load('formulas');
+    range.load('formulas,numberFormat');
     if (isProtected) range.format.protection.load('locked');
   }
   await context.sync();
@@ -79,6 +79,13 @@ async function mendSheet(context: Excel.RequestContext, name: string, cells: rea
       left.push(...leave(members, 'The cell was changed meanwhile. Look through the workbook again.'));
       continue;
     }
+    const isText = range.numberFormat.some((row) => row.includes(TEXT_FORMAT));
+    if (isText && isProtected) {
+      left.push(...leave(members, `${area} is formatted as text and the sheet “${name}” is protected. Choose Review › Unprotect Sheet, then repair again.`));
+      continue;
+    }
+    if (isText)
+      range.numberFormat = range.numberFormat.map((row) => row.map((format: unknown) => (format === TEXT_FORMAT ? 'General' : format)));
     range.formulas = Array.from({ length: members.length / columns }, (_, row) => members.slice(row * columns, (row + 1) * columns).map((cell) => cell.formula));
   }
   await context.sync();

@@ -1,7 +1,7 @@
 import { parseArea, splitReference } from '../../shared/formula/address';
 import type { Area } from '../../shared/formula/address';
 import type { SheetModel, WorkbookModel } from '../../shared/workbook/model';
-import { asWritten } from './cells';
+import { asWritten, TEXT_FORMAT } from './cells';
 import { addCharts } from './charts';
 import { codeOf, toProblem, withExcel } from './excelErrors';
 import type { Tell, WriteOutcome } from './port';
@@ -81,7 +81,8 @@ function writeValues({ model, worksheet }: Sheet): void {
 }
 
 function writeFormulas({ model, worksheet }: Sheet): void {
-  const formats = block(model, (cell) => cell.format);
+  // A formula typed into a cell of text format would stay a text.
+  const formats = block(model, ({ format, formula }) => (formula !== undefined && format === TEXT_FORMAT ? undefined : format));
   if (formats) rangeFor(worksheet, formats.area).numberFormat = formats.rows;
   const formulas = block(model, (cell) => cell.formula);
   if (formulas) rangeFor(worksheet, formulas.area).formulas = formulas.rows;

@@ -52,6 +52,6 @@ export function messagesView(scene: Scene): readonly VNode[] {
       ? h('div', { class: 'actions' }, button(report ? 'Look again' : lookThrough.label, () => { send(lookThrough); }, { tone: report ? 'plain' : 'main', isOff: !isFree(state), id: 'messages-look' }))
       : h('p', { class: 'hint' }, 'This needs a workbook. Open Spawnbook inside Excel or in the local sheet.'),
     h('div', { 'aria-live': 'polite' }, report && summary(report)),
-    h('div', {}, report && repairView(report, scene), leftView(state.messages, scene), report && troubleList(report.troubles, scene)),
+    h('div', { class: 'stack' }, report && repairView(report, scene), leftView(state.messages, scene), report && troubleList(report.troubles, scene)),
   ];
 }

@@ -46,6 +46,17 @@ describe('inserting a formula', () => {
     expect(await book.read(SHEET, at(0, 0), 'formats')).toEqual([['0.000']]);
   });
 
+  test('a cell of text format takes the formula as a formula', async () => {
+    const book = open(({ formulas, give }) => { for (const cell of formulas) give(cell, 0.05); });
+    await book.setNumberFormats(SHEET, at(0, 0), [['@']]);
+    await insertFormula(insertion());
+    expect((await readReference('A1')).values).toEqual([[0.05]]);
+    await book.setNumberFormats(SHEET, at(1, 0), [['@']]);
+    await book.select(SHEET, at(1, 0));
+    await insertFormula(insertion({ formats: ['@'] }));
+    expect(await book.read(SHEET, at(1, 0), 'formats')).toEqual([['General']]);
+  });
+
   test('a cell that holds something is a question; agreeing replaces it', async () => {
     const book = open();
     await put(book, 0, 0, 'my pH');
@@ -175,6 +186,16 @@ describe('looking through the workbook and mending', () => {
     expect(report.left).toEqual([{ sheet: 'Sheet1', address: 'A1', sentence: expect.stringContaining('protected') as string }]);
     expect(await formulaAt(book, 0, 0)).toBe(formula);
     expect(await formulaAt(book, 1, 0)).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
+  });
+
+  test('a formula kept as a text is entered as a formula', async () => {
+    const book = giving({ '=SPAWN.AMMONIA.SHARE(8,25)': 0.05 });
+    await book.setNumberFormats(SHEET, at(0, 0), [['@']]);
+    await book.write(SHEET, at(0, 0), [[{ value: '=SPAWN.AMMONIA.SHARE(8,25)' }]]);
+    const report = reportOf(await scanCalls(quiet), []);
+    expect(report.troubles.map((one) => one.code)).toEqual(['text']);
+    await mend(report.repairs, quiet);
+    expect((await readReference('A1')).values).toEqual([[0.05]]);
   });
 
   test('a cell changed since the reading is left alone', async () => {

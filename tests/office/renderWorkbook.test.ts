@@ -10,6 +10,7 @@ import { HostProblem } from '../../taskpane/host/port';
 import type { Progress, WriteOutcome } from '../../taskpane/host/port';
 import { writeWorkbook } from '../../taskpane/host/renderWorkbook';
 import { seasonModel } from '../pane/seasonModel';
+import { calculating } from './calculating';
 
 const model = seasonModel();
 const quiet = (): void => undefined;
@@ -130,6 +131,25 @@ describe('a plan written into an empty workbook', () => {
     expect(told.map((one) => one.done)).toEqual([...told.map((one) => one.done)].sort((a, b) => a - b));
     expect(told.every((one) => one.done < one.total && one.label !== '')).toBe(true);
   });
+});
+
+test('calculated where it was written, every cell shows what the model says', async () => {
+  const book = createMemoryBook(calculating);
+  installOffice(createOffice({ executor: createExecutor(book) }));
+  await writeWorkbook(model, '', quiet);
+  let compared = 0;
+  for (const sheet of model.sheets) {
+    const id = await idOf(book, sheet.name);
+    for (const [address, { value = '' }] of Object.entries(sheet.cells)) {
+      const area = parseArea(address);
+      if (!area) continue;
+      const [[got] = []] = await book.read(id, { row: area.top, column: area.left, rows: 1, columns: 1 }, 'values');
+      if (typeof value === 'number') expect([sheet.name, address, got]).toEqual([sheet.name, address, expect.closeTo(value, 8)]);
+      else expect([sheet.name, address, got ?? '']).toEqual([sheet.name, address, value]);
+      compared += 1;
+    }
+  }
+  expect(compared).toBeGreaterThan(500);
 });
 
 describe('nothing is overwritten', () => {

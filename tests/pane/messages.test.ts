@@ -61,6 +61,13 @@ test('formulas entered too early are offered for re-entering, with a report', as
   expect(page.text()).toContain('The sheet is protected.');
 });
 
+test('a formula that stands there as a text is told and mended', async () => {
+  const page = await look([call('B2', '=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)')]);
+  expect(page.one('.trouble').textContent).toContain('formatted as text');
+  await page.press('Re-enter formulas');
+  expect(page.world.mended.map((one) => one.address)).toEqual(['B2']);
+});
+
 test('without a workbook the screen says what it needs', async () => {
   const page = openPage('absent');
   await page.press('Messages');

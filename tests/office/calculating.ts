@@ -1,0 +1,55 @@
+import { evaluate } from '../../shared/formula';
+import type { Operand } from '../../shared/formula';
+import { parseArea, splitReference } from '../../shared/formula/address';
+import type { Cell } from '../../shared/values';
+import type { Calculate, Calculation, FormulaCell } from '../../src/localsheet/excelapi/memoryBook';
+
+/** Calculates a book in memory with the engine's own formula reader, each formula after those it looks at. */
+class Calculator {
+  private readonly waiting: Map<string, FormulaCell>;
+
+  constructor(private readonly calculation: Calculation) {
+    this.waiting = new Map(calculation.formulas.map((cell) => [`${cell.sheet}!${cell.row}:${cell.column}`, cell]));
+  }
+
+  run(): void {
+    for (const cell of this.calculation.formulas) this.settle(cell);
+  }
+
+  private settle(cell: FormulaCell): void {
+    if (!this.waiting.delete(`${cell.sheet}!${cell.row}:${cell.column}`)) return;
+    this.calculation.give(cell, evaluate(cell.formula, {
+      reference: (text) => this.read(text, cell.sheet),
+      name: (name) => {
+        const found = this.calculation.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
+        return found ? this.read(found.formula.replace(/^=/, ''), cell.sheet) : { error: '#NAME?' };
+      },
+    }));
+  }
+
+  private valueAt(sheet: string, row: number, column: number): Cell {
+    const own = this.waiting.get(`${sheet}!${row}:${column}`);
+    if (own) this.settle(own);
+    const value = this.calculation.valueAt(sheet, row, column);
+    if (value !== null || own) return value;
+    // It may be filled by a formula further up or to the left.
+    for (const cell of [...this.waiting.values()]) if (cell.sheet === sheet && cell.row <= row && cell.column <= column) this.settle(cell);
+    return this.calculation.valueAt(sheet, row, column);
+  }
+
+  private read(text: string, home: string): Operand {
+    const { sheet = home, area } = splitReference(text.replaceAll('$', ''));
+    const place = parseArea(area);
+    if (!place) return { error: '#REF!' };
+    const grid: Cell[][] = [];
+    for (let row = place.top; row <= place.bottom; row++) {
+      const line: Cell[] = [];
+      for (let column = place.left; column <= place.right; column++) line.push(this.valueAt(sheet, row, column));
+      grid.push(line);
+    }
+    const [first] = grid;
+    return grid.length === 1 && first?.length === 1 ? first[0] ?? null : grid;
+  }
+}
+
+export const calculating: Calculate = (calculation) => { new Calculator(calculation).run(); };
