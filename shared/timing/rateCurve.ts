@@ -55,14 +55,22 @@ export interface Piece { readonly hours: number; readonly from: number; readonly
  * a trapezoid and the sum is exact whatever the spacing of the readings.
  */
 export function piecesBetween(curve: RateCurve, a: number, b: number, hours: number): Piece[] {
-  const cuts = curve.temperatures.filter((t) => t > Math.min(a, b) && t < Math.max(a, b)).map((t) => (t - a) / (b - a));
-  const shares = [0, ...cuts.sort((x, y) => x - y), 1];
-  const temperatures = shares.map((s) => (s === 1 ? b : a + (b - a) * s));
-  return shares.slice(1).map((s, i) => ({
-    hours: hours * (s - (shares[i] ?? 0)),
-    from: rateAt(curve, temperatures[i] ?? NaN),
-    to: rateAt(curve, temperatures[i + 1] ?? NaN),
-  }));
+  const low = Math.min(a, b);
+  const high = Math.max(a, b);
+  const cuts = curve.temperatures.filter((t) => t > low && t < high);
+  if (a > b) cuts.reverse();
+  const pieces: Piece[] = [];
+  let before = 0;
+  let from = rateAt(curve, a);
+  for (const cut of cuts) {
+    const share = (cut - a) / (b - a);
+    const to = rateAt(curve, cut);
+    pieces.push({ hours: hours * (share - before), from, to });
+    before = share;
+    from = to;
+  }
+  pieces.push({ hours: hours * (1 - before), from, to: rateAt(curve, b) });
+  return pieces;
 }
 
 export const sumOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);

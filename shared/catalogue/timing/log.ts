@@ -4,13 +4,13 @@ import { warmthCurve } from '../../timing/rateCurve';
 import type { RateCurve } from '../../timing/rateCurve';
 import { celsius, count, degreeHours, moment, share, text } from '../../units/quantities';
 import type { CellError } from '../../values';
-import { isError } from '../../values';
-import { column, defineFunction, rows, value } from '../define';
+import { isError, outside } from '../../values';
+import { column, defineFunction, fields, rows, value } from '../define';
 import { num, texts } from '../params';
 import { SERIALS } from './latency';
 import * as say from './logSay';
 import { anyProfile, ownTable, stage } from './profiles';
-import { expectedTemperature, finish, logParams, longestGap, obstacle, progress, trackFor, warmthBetween } from './track';
+import { expectedTemperature, finish, logParams, longestGap, obstacle, progress, trackFor, warmthBetween, windowOf } from './track';
 
 const VALID = 'Every reading used must lie within the rows of the chosen table; silences up to longestGap are bridged by a straight line';
 const HELP = 'Development is the sum of rate × time, rate = 1/hours read from the table in a straight line between rows; between two readings the temperature runs in a straight line, before the first one it is held, after the last one the expected temperature takes over. '
@@ -58,6 +58,29 @@ export const logFinish = defineFunction({
     { args: [46000, TIMES, STEADY], fails: { code: '#N/A', says: '44.4 % done' }, because: 'The log ends long before the hatch and no temperature is expected.' },
   ],
   compute: finish,
+});
+
+export const logWindow = defineFunction({
+  id: 'LOG.WINDOW',
+  family: 'Timing',
+  summary: 'When to check, strip and stop, or first and last hatch: the log so far, then the expected water.',
+  params: { start, ...logParams, expected: expectedTemperature, stage, profile: anyProfile, longestGap, ...ownTable },
+  returns: fields({
+    opens: column('Opens', moment, 'First check for eggs, or first hatch.'), best: column('Best', moment, 'Strip, or the hour of the table.'),
+    closes: column('Closes', moment, 'Too late to strip, or last hatch.'),
+  }, 'The window of SPAWN.STRIP.WINDOW or SPAWN.HATCH.WINDOW for water that changes.'),
+  valid: `${VALID}. Windows were published for latency and incubation only`,
+  sources: [...SOURCES, 'AUDU23', 'UKAKALU', 'WORLDAQ25'],
+  cautions: ['HORMONE'],
+  help: `${HELP} Each edge is when that share of the stage is done: 11/13 and 15/13 for stripping, 1.35 for the last hatch.`,
+  examples: [
+    { args: [46000, TIMES, STEADY, 25, 'latency'], gives: [['46000.3878', '46000.4583', '46000.5288']], because: 'At a steady 25 °C the same as SPAWN.STRIP.WINDOW.' },
+    { args: [46000, TIMES, STEADY, 25, 'yolk gone'], fails: { code: '#N/A', says: 'latency and incubation' }, because: 'No spread was published for the yolk.' },
+  ],
+  compute: (args) => {
+    const got = windowOf(args);
+    return got === undefined ? outside('stage: a window was published for latency and incubation only, and not for every species. SPAWN.LOG.FINISH gives one time.') : isError(got) ? got : { ...got };
+  },
 });
 
 /** Curves by base, so that a range of times over one base sums the log once. */

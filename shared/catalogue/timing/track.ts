@@ -4,6 +4,7 @@ import type { RateCurve } from '../../timing/rateCurve';
 import { kills } from '../../timing/tolerance';
 import type { Track } from '../../timing/track';
 import { doneAt, gapWithin, makeTrack, strayWithin, timeWhen } from '../../timing/track';
+import { hatchWindow, stripWindow } from '../../timing/window';
 import { HOURS_PER_DAY } from '../../units/convert';
 import { celsius, hours, moment } from '../../units/quantities';
 import type { CellError } from '../../values';
@@ -98,12 +99,31 @@ export function progress(args: LogArgs, at: number): number | CellError {
   return stop ?? doneAt(log.track, at, log.ahead) - doneAt(log.track, args.start, log.ahead);
 }
 
+/** Date and time when a share of the stage is done; 1 is its end, more is past it. */
+function reachedAt(log: Ready, args: LogArgs, share: number): number | CellError {
+  const end = timeWhen(log.track, doneAt(log.track, args.start, log.ahead) + share, log.ahead);
+  return obstacle(log.track, args.temperatures, log.profile, args.start, end, args.longestGap) ?? ranOut(log, args, end) ?? end;
+}
+
 /** Date and time when the stage is done. */
 export function finish(args: LogArgs): number | CellError {
   const log = ready(args);
+  return isError(log) ? log : reachedAt(log, args, 1);
+}
+
+export interface LogWindow { readonly opens: number | CellError; readonly best: number | CellError; readonly closes: number | CellError }
+
+/** The published window of the stage, each edge when that share of it is done; undefined where none was published. */
+export function windowOf(args: LogArgs): LogWindow | CellError | undefined {
+  const log = ready(args);
   if (isError(log)) return log;
-  const end = timeWhen(log.track, doneAt(log.track, args.start, log.ahead) + 1, log.ahead);
-  return obstacle(log.track, args.temperatures, log.profile, args.start, end, args.longestGap) ?? ranOut(log, args, end) ?? end;
+  const { profile } = log;
+  const strip = args.stage === 'latency' ? stripWindow(1, profile.spread, 0) : undefined;
+  const hatch = args.stage === 'incubation' ? hatchWindow(1, profile.spread, profile.species) : undefined;
+  const opens = strip?.firstCheck ?? hatch?.first;
+  const closes = strip?.tooLate ?? hatch?.last;
+  if (opens === undefined || closes === undefined) return undefined;
+  return { opens: reachedAt(log, args, opens), best: reachedAt(log, args, 1), closes: reachedAt(log, args, closes) };
 }
 
 /** Warmth above a base between two times, °C·h. */
