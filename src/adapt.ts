@@ -34,27 +34,44 @@ export function toCell(value: unknown): Cell {
   }
 }
 
-/** An argument left out arrives as null; a range as rows of cells. A range that is not a rectangle is answered with a sentence. */
-export function toArg(value: unknown, name: string): { readonly arg: Arg } | CellError {
-  if (!Array.isArray(value)) return { arg: toCell(value) };
-  const lines: readonly unknown[] = value;
-  if (lines.length === 0) return { arg: null };
-  const grid = lines.map((line) => (Array.isArray(line) ? line.map(toCell) : [toCell(line)]));
-  const width = grid[0]?.length ?? 0;
-  const odd = grid.findIndex((line) => line.length !== width);
-  if (odd >= 0) return refuse(`${name}: row ${odd + 1} has ${grid[odd]?.length ?? 0} cells where row 1 has ${width}. Give one rectangular range.`);
-  return { arg: width === 0 ? null : grid };
+const isPlain = (value: unknown): value is number | boolean | null => typeof value === 'number' || typeof value === 'boolean' || value === null;
+
+/** A row of cells, in the array it came in when there is nothing to translate: columns of ten thousand pass here. */
+function toLine(line: unknown): readonly Cell[] {
+  if (!Array.isArray(line)) return [toCell(line)];
+  const cells: readonly unknown[] = line;
+  for (const cell of cells) if (!isPlain(cell)) return cells.map(toCell);
+  return cells as readonly Cell[];
 }
 
-export type ArgsOrError = { readonly args: readonly Arg[] } | CellError;
-export function toArgs(values: readonly unknown[], names: readonly string[]): ArgsOrError {
+function toGrid(lines: readonly unknown[], name: string): Grid | CellError {
+  const grid = lines.map(toLine);
+  const width = grid[0]?.length ?? 0;
+  for (const [row, line] of grid.entries())
+    if (line.length !== width) return refuse(`${name}: row ${row + 1} has ${line.length} cells where row 1 has ${width}. Give one rectangular range.`);
+  return grid;
+}
+
+/** An argument left out arrives as null; a range as rows of cells. A range that is not a rectangle is answered with a sentence. */
+export function toArg(value: unknown, name: string): Arg {
+  if (!Array.isArray(value)) return toCell(value);
+  const lines: readonly unknown[] = value;
+  const [first] = lines;
+  if (lines.length === 0 || (lines.length === 1 && Array.isArray(first) && first.length === 0)) return null;
+  return toGrid(lines, name);
+}
+
+/** A fault in how a range was handed over is told apart from an error that is the argument. */
+export interface Args { readonly args: readonly Arg[]; readonly fault: CellError | undefined }
+export function toArgs(values: readonly unknown[], names: readonly string[]): Args {
   const args: Arg[] = [];
-  for (const [i, name] of names.entries()) {
-    const read = toArg(values[i], name);
-    if (isError(read)) return read;
-    args.push(read.arg);
+  for (let i = 0; i < names.length; i++) {
+    const given = values[i];
+    const arg = toArg(given, names[i] ?? '');
+    if (Array.isArray(given) && isError(arg)) return { args, fault: arg };
+    args.push(arg);
   }
-  return { args };
+  return { args, fault: undefined };
 }
 
 /** The part of the runtime's error class that is used; hosts bring their own. */
@@ -75,10 +92,21 @@ const toShown = (cell: Cell, Failure: ErrorClass): Shown => {
   return isError(cell) ? toHostError(cell, Failure) : cell;
 };
 
+/** The engine writes a call stack into every error made, which takes a hundred times longer than the answer and is never read. */
+function withoutStacks<T>(work: () => T): T {
+  const engine = Error as { stackTraceLimit?: number };
+  const before = engine.stackTraceLimit;
+  engine.stackTraceLimit = 0;
+  try {
+    return work();
+  } finally {
+    if (before === undefined) delete engine.stackTraceLimit;
+    else engine.stackTraceLimit = before;
+  }
+}
+
 /** Always rows of cells, because every function is declared to answer with a matrix; a blank is '' (null would show as 0). */
 export function toHost(result: Cell | Grid, Failure: ErrorClass): Shown[][] {
   if (!isGrid(result)) return [[toShown(result, Failure)]];
-  const width = Math.max(1, ...result.map((line) => line.length));
-  if (result.length === 0) return [['']];
-  return result.map((line) => Array.from({ length: width }, (_, c) => toShown(line[c] ?? null, Failure)));
+  return result.length === 0 ? [['']] : withoutStacks(() => result.map((line) => line.map((cell) => toShown(cell, Failure))));
 }

@@ -22,21 +22,31 @@ const callOf = (given: unknown): Call => {
 
 function compute(fn: SheetFunction, names: readonly string[], values: readonly unknown[]): Cell | Grid {
   try {
-    const read = toArgs(values, names);
-    return isError(read) ? read : invoke(fn, read.args);
+    const { args, fault } = toArgs(values, names);
+    return fault ?? invoke(fn, args);
   } catch (fault) {
     const detail = fault instanceof Error ? fault.message : String(fault);
     return refuse(`${fn.name} failed in a way that is our mistake, not yours (${detail}). Please report the formula.`);
   }
 }
 
-const errorsIn = (result: Cell | Grid): readonly CellError[] => (isGrid(result) ? result.flat().filter(isError) : isError(result) ? [result] : []);
+interface Tally { first: CellError | undefined; cells: number }
+function tally(result: Cell | Grid): Tally {
+  const found: Tally = { first: undefined, cells: 0 };
+  const see = (cell: Cell): void => {
+    if (!isError(cell)) return;
+    found.first ??= cell;
+    found.cells += 1;
+  };
+  if (isGrid(result)) for (const line of result) for (const cell of line) see(cell);
+  else see(result);
+  return found;
+}
 
 function note(errors: LastErrors, fn: SheetFunction, call: Call, result: Cell | Grid): void {
   if (call.address === undefined || call.isPreview) return;
-  const found = errorsIn(result);
-  const [first] = found;
-  if (first) errors.record({ address: call.address, functionName: fn.name, code: first.error, message: first.message ?? '', cells: found.length });
+  const { first, cells } = tally(result);
+  if (first) errors.record({ address: call.address, functionName: fn.name, code: first.error, message: first.message ?? '', cells });
   else errors.forget(call.address);
 }
 

@@ -20,17 +20,21 @@ describe('what a host hands over', () => {
   });
 
   test('a range is rows of cells; blanks keep apart from zero', () => {
-    expect(toArg([[1, null], ['', 0]], 'x')).toEqual({ arg: [[1, null], ['', 0]] });
+    expect(toArg([[1, null], ['', 0]], 'x')).toEqual([[1, null], ['', 0]]);
   });
 
   test('a list is a column, an empty range is left out', () => {
-    expect(toArg([1, 2], 'x')).toEqual({ arg: [[1], [2]] });
-    expect(toArg([], 'x')).toEqual({ arg: null });
-    expect(toArg([[]], 'x')).toEqual({ arg: null });
+    expect(toArg([1, 2], 'x')).toEqual([[1], [2]]);
+    expect(toArg([], 'x')).toBeNull();
+    expect(toArg([[]], 'x')).toBeNull();
   });
 
   test('a ragged array is a sentence that names the row', () => {
-    expect(toArgs([[[1, 2], [3]]], ['weights'])).toEqual({ error: '#VALUE!', message: 'weights: row 2 has 1 cells where row 1 has 2. Give one rectangular range.' });
+    expect(toArgs([[[1, 2], [3]]], ['weights']).fault).toEqual({ error: '#VALUE!', message: 'weights: row 2 has 1 cells where row 1 has 2. Give one rectangular range.' });
+  });
+
+  test('an error that is the argument is no fault of the range: the function answers for it', () => {
+    expect(toArgs([new FakeError('#REF!'), 1], ['a', 'b'])).toEqual({ args: [{ error: '#REF!' }, 1], fault: undefined });
   });
 });
 
@@ -42,10 +46,17 @@ describe('what the sheet shows', () => {
   });
 
   test('errors inside a table are the host\'s own errors with their sentence', () => {
-    const shown = toHost([[1, { error: '#N/A', message: 'too few' }], [null]], FakeError);
+    const shown = toHost([[1, { error: '#N/A', message: 'too few' }], [null, 2]], FakeError);
     expect(shown[0]?.[1]).toBeInstanceOf(FakeError);
     expect(shown[0]?.[1]).toMatchObject({ code: '#N/A', message: 'too few' });
-    expect(shown[1]).toEqual(['', '']);
+    expect(shown[1]).toEqual(['', 2]);
+  });
+
+  test('ten thousand bad cells do not cost ten thousand call stacks', () => {
+    const limit = Error.stackTraceLimit;
+    const [[first] = []] = toHost(Array.from({ length: 3 }, () => [{ error: '#N/A' as const, message: 'x' }]), FakeError);
+    expect(String((first as Error).stack).split('\n')).toHaveLength(1);
+    expect(Error.stackTraceLimit).toBe(limit);
   });
 
   test('#NUM! carries no text, states a host sets itself become #VALUE!', () => {
