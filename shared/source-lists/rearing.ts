@@ -56,7 +56,7 @@ export const rearingSources = sources({
     standing: 'seen', url: 'https://www.yumpu.com/en/document/view/48053267/fish-hatchery-management-fisheries-aquaculture/205',
   },
   YONG08: {
-    citation: 'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Hatchability of African catfish eggs in hapas and basins. Tropicultura 26(1):39-42',
+    citation: 'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 (hatchability of African catfish eggs in hapas and basins)',
     standing: 'seen', url: 'https://www.worldfishcenter.org/content/hatchability-african-catfish-clarias-gariepinus-eggs-hapas-and-basins-diagnostic-study-1',
   },
   MAKERERE: {
@@ -132,7 +132,7 @@ export const rearingSources = sources({
     standing: 'seen', url: 'https://iljs.org.ng/index.php/iljs/article/view/216',
   },
   UYS85: {
-    citation: 'Uys W., Hecht T. 1985. Primary nursing of Clarias gariepinus. Aquaculture 47',
+    citation: 'Uys W., Hecht T. 1985. Aquaculture 47 (primary nursing of Clarias gariepinus)',
     standing: 'memory', note: 'low certainty; page not opened',
   },
   RICKER79: {
@@ -154,10 +154,6 @@ export const rearingSources = sources({
   JOBL03: {
     citation: 'Jobling M. 2003. The thermal growth coefficient (TGC) model of fish growth: a cautionary note. Aquaculture Research 34:581-584',
     standing: 'seen', url: 'https://scribd.com/document/522162971/jobling2003',
-  },
-  PROK15R: {
-    citation: 'Prokesova M. et al. 2015. Effect of water temperature on early life history of African sharp-tooth catfish. J. Applied Ichthyology, pp. 18-29',
-    standing: 'seen', note: 'abstract: thermal optimum 22.9-30.3 °C',
   },
   LEGE92: {
     citation: 'Legendre M. et al. 1992. J. Fish Biology 40:59-79, growth of Clarias gariepinus at 29.5 °C, digitised in an open data file',

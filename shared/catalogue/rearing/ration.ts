@@ -6,6 +6,7 @@ import { celsius, count, fishGram, share, text } from '../../units/quantities';
 import { outside, refuse } from '../../values';
 import { column, defineFunction, rows, value } from '../define';
 import { choice, num, series } from '../params';
+import { SOURCES } from '../../sources';
 import { weightParam } from './feed';
 import { LINE_HELP, beyondLine, dryMatterParam } from './water';
 
@@ -84,8 +85,8 @@ export const rationStudies = defineFunction({
   valid: 'As printed in abstracts; one row is from memory and says so',
   sources: ['FEEDFREQ', 'UYS85', 'MAKERERE', 'ILJS', 'BASH23'],
   examples: [
-    { args: ['fry'], gives: [['Fry', '', '5', 'live food as much as they take; growth best at 5 to 6 meals', 'FEEDFREQ', 'read'], ['Fry', '0.25', '6', 'dry feed in the first nursing, every 4 h, 28 °C', 'UYS85', 'from memory']], because: 'The two rows for fry.' },
+    { args: ['fry'], gives: [['Fry', '', '5', 'live food as much as they take; growth best at 5 to 6 meals', 'Effects of feeding frequency on fry and fingerlings of African catfish (abstract)', 'read'], ['Fry', '0.25', '6', 'dry feed in the first nursing, every 4 h, 28 °C', 'Uys W., Hecht T. 1985. Aquaculture 47 (primary nursing of Clarias gariepinus)', 'from memory']], because: 'The two rows for fry.' },
     { args: ['brood'], fails: { code: '#VALUE!', says: 'expected one of' }, because: 'No trial on brood fish is listed.' },
   ],
-  compute: ({ stage }) => RATION_STUDIES.filter((row) => stage === 'all' || row.stage.toLowerCase().startsWith(stage)).map((row) => ({ ...row })),
+  compute: ({ stage }) => RATION_STUDIES.filter((row) => stage === 'all' || row.stage.toLowerCase().startsWith(stage)).map((row) => ({ ...row, source: SOURCES[row.source]?.citation ?? row.source })),
 });

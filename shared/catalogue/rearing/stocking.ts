@@ -2,6 +2,7 @@ import { STAGES, STAGE_DENSITY, STOCKING_STUDIES, vatsFor } from '../../growth/s
 import { count, days, kilogramPerCubicMetre, litre, litreOrSquareMetre, ratio, share, text } from '../../units/quantities';
 import { column, defineFunction, fields, rows, value } from '../define';
 import { choice, num } from '../params';
+import { SOURCES } from '../../sources';
 import { fishParam, weightParam } from './feed';
 
 const stageParam = choice(STAGES, {
@@ -10,7 +11,7 @@ const stageParam = choice(STAGES, {
 });
 const sizeParam = num(litreOrSquareMetre, { above: 0, max: 1e7, doc: 'Size of one vat in litres (eggs, fry), or of one pond in m² (larvae and fingerlings in ponds).' });
 const densityParam = num(ratio, { above: 0, max: 10000, optional: true, doc: 'Your own density, per litre or per m². Left out: the published one for the stage.' });
-const SOURCES = ['YONG08', 'MAKERERE', 'GRAAF95', 'FAO362MONO'];
+const USED = ['YONG08', 'MAKERERE', 'GRAAF95', 'FAO362MONO'];
 const HELP = 'Published densities used when you give none: eggs 480 per litre of standing water (the most), fry in tanks 50 per litre, larvae in fenced ponds 100 per m², fingerlings in ponds 10 per m². SPAWN.STOCKING.STUDIES lists them with what came of them.';
 
 export const stockingNumber = defineFunction({
@@ -20,7 +21,7 @@ export const stockingNumber = defineFunction({
   params: { stage: stageParam, size: sizeParam, density: densityParam },
   returns: value(count, 'Number for one vat or pond.'),
   valid: 'African catfish; clean, aerated water',
-  sources: SOURCES,
+  sources: USED,
   help: HELP,
   examples: [
     { args: ['eggs', 60], gives: '28,800', because: 'The published limit for standing water is 480 eggs per litre.' },
@@ -40,7 +41,7 @@ export const vatsNeeded = defineFunction({
   },
   returns: value(count, 'Whole vats or ponds.'),
   valid: 'African catfish; clean, aerated water',
-  sources: SOURCES,
+  sources: USED,
   help: HELP,
   examples: [
     { args: [100000, 'eggs', 60], gives: '4', because: '100,000 eggs at 480 per litre need 208 L: four vats of 60 L.' },
@@ -58,7 +59,7 @@ export const stockingCheck = defineFunction({
     density: column('Density', ratio), published: column('Published', ratio), share: column('Of published', share), verdict: column('In words', text),
   }, 'Density and published density per litre or m², their ratio, and what it means.'),
   valid: 'African catfish; one published figure per stage',
-  sources: SOURCES,
+  sources: USED,
   examples: [
     { args: [36000, 'eggs', 60], gives: [['600', '480', '1.25', 'Above the published density of 480 per L (the most for standing water; fewer eggs per litre hatched better).']], because: '36,000 eggs in 60 L are 600 per litre.' },
     { args: [36000, 'eggs', -1], fails: { code: '#VALUE!', says: 'above 0' }, because: 'A vat has a size.' },
@@ -82,10 +83,10 @@ export const stockingStudies = defineFunction({
   valid: 'As printed in abstracts; different farms, waters and feeds',
   sources: ['YONG08', 'MAKERERE', 'AJANI15', 'GRAAF95', 'FAO362MONO'],
   examples: [
-    { args: ['eggs'], gives: [['Eggs, standing water', '480', 'per L', '', '', 'the most; hatch falls as density rises, or renew part of the water daily', 'YONG08']], because: 'Yong-Sulem et al. 2008.' },
+    { args: ['eggs'], gives: [['Eggs, standing water', '480', 'per L', '', '', 'the most; hatch falls as density rises, or renew part of the water daily', 'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 (hatchability of African catfish eggs in hapas and basins)']], because: 'Yong-Sulem et al. 2008.' },
     { args: ['cages'], fails: { code: '#VALUE!', says: 'expected one of' }, because: 'No trial in cages is listed.' },
   ],
-  compute: ({ stage }) => STOCKING_STUDIES.filter((row) => stage === 'all' || row.stage.toLowerCase().includes(stage)).map((row) => ({ ...row })),
+  compute: ({ stage }) => STOCKING_STUDIES.filter((row) => stage === 'all' || row.stage.toLowerCase().includes(stage)).map((row) => ({ ...row, source: SOURCES[row.source]?.citation ?? row.source })),
 });
 
 export const weightDensity = defineFunction({

@@ -8,7 +8,7 @@ import { daysParam, endParam, startParam, weightSlip } from './growth';
 const meanTemperature = num(celsius, { above: 0, max: 45, doc: 'Mean water temperature over the days.' });
 const futureTemperature = num(celsius, {
   above: 0, max: 45, doc: 'Mean water temperature to come.',
-  published: { max: 30.3, source: 'PROK15R', because: 'The coefficient assumes that warmth always speeds growth; for African catfish that ends at about 30.3 °C.' },
+  published: { max: 30.3, source: 'PROKES15', because: 'The coefficient assumes that warmth always speeds growth; for African catfish that ends at about 30.3 °C.' },
 });
 const coefficient = num(ratio, { above: 0, max: 10, doc: 'Thermal growth coefficient from your own two weighings, in the same form.' });
 const scale = num(ratio, { min: 100, max: 1000, default: 1000, doc: 'Form of the coefficient: 1000 (if left out) or 100. Both are in use; say which when you compare.' });
@@ -38,7 +38,7 @@ export const weightByTgc = defineFunction({
   params: { start: startParam, coefficient, temperature: futureTemperature, days: num(days, { min: 0, max: 3650, doc: 'Days from the start.' }), scale },
   returns: value(gram, 'Mean weight.'),
   valid: 'Up to 30.3 °C for African catfish',
-  sources: ['IWAM81', 'JOBL03', 'PROK15R', 'LEGE92'],
+  sources: ['IWAM81', 'JOBL03', 'PROKES15', 'LEGE92'],
   help: LIMITS,
   native: '({start}^(1/3)+{coefficient}/{scale}*{temperature}*{days})^3',
   examples: [
@@ -55,7 +55,7 @@ export const daysByTgc = defineFunction({
   params: { start: startParam, target: num(fishGram, { min: 0.0005, max: 30000, doc: 'Mean weight you want.' }), coefficient, temperature: futureTemperature, scale },
   returns: value(days, 'Days to that weight.'),
   valid: 'Up to 30.3 °C for African catfish',
-  sources: ['IWAM81', 'JOBL03', 'PROK15R', 'LEGE92'],
+  sources: ['IWAM81', 'JOBL03', 'PROKES15', 'LEGE92'],
   help: LIMITS,
   native: '{scale}*({target}^(1/3)-{start}^(1/3))/({coefficient}*{temperature})',
   examples: [
