@@ -107,9 +107,10 @@ export const logDegreeHours = defineFunction({
   },
   returns: value(degreeHours, 'Warmth above the base.'),
   valid: 'Any log; comparable between temperatures only when the base is that of the species and stage',
-  sources: ['KAMLER02', 'PROKES15'],
+  sources: ['KAMLER02', 'PROKES15', 'SALMAN23', 'CHANNELDD'],
   help: 'Base zero misleads: over the handbook latency table 0-based degree-hours run from 420 °C·h at 20 °C to 210 °C·h at 30 °C, a factor of two, while above 15.4 °C they stay within about a tenth. '
-    + 'So a 0-based figure holds only near the temperature it was measured at. Published 0-based figures also differ by a third between hormones in one species.',
+    + 'So a 0-based figure holds only near the temperature it was measured at. Published 0-based figures also differ by a third between hormones in one species. '
+    + 'Channel catfish in ponds were ready to spawn after 57 to 172 degree-days above 21 °C, half of them by 99 (multiply by 24 for degree-hours).',
   examples: [
     { args: [TIMES, [[26], [26], [26]], 15.4], gives: '127.2', because: '12 h at 10.6 °C above the base.' },
     { args: [TIMES, [[12], [18], [18]], 15], gives: '22.5', because: 'The slope from 12 to 18 °C counts only its upper half: 3 h at 1.5 °C on average, then 6 h at 3 °C.' },

@@ -60,7 +60,7 @@ export const offset = num(hours, { min: -12, max: 12, default: 0, doc: "The hatc
 
 /** A table of the user's own, in place of a built-in one. */
 export const ownTable = {
-  ownTemperatures: series(celsius, { min: 0, max: 45, pair: 'own', optional: true, doc: 'Temperatures of a table of your own, used in place of the built-in one.' }),
+  ownTemperatures: series(celsius, { min: 0, max: 45, pair: 'own', optional: true, doc: 'Temperatures of a table of your own, used in place of the built-in one. The deadly limits of built-in species are not applied to it.' }),
   ownHours: series(hours, { above: 0, max: 5000, pair: 'own', optional: true, doc: 'Hours of your own table, one for each temperature.' }),
 };
 interface OwnTable { readonly ownTemperatures: readonly number[] | undefined; readonly ownHours: readonly number[] | undefined }
