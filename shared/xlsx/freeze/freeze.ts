@@ -11,7 +11,8 @@ import type { SheetFates } from './fates';
 import { settleSpills, sheetFates } from './fates';
 import { planExclusion } from './leaveOut';
 import type { LeaveOut } from './leaveOut';
-import { removePersonal, whatIsLeft } from './personal';
+import { personalInSheet, removePersonal } from './personal';
+import { whatIsLeft } from './remaining';
 import { lex } from './lex';
 import type { Opened } from './open';
 import { judgeOf, openBook, scanSheets } from './open';
@@ -25,7 +26,7 @@ import { editRules } from './rules';
 import type { FormulaCell, Judge, SheetScan } from './scan';
 import type { Edit } from './splice';
 import { put } from './splice';
-import { SharedStrings } from './strings';
+import { sharedStrings } from './strings';
 import { editTable } from './tables';
 import { eachCell } from './values';
 import { escapeXml } from './xml';
@@ -68,11 +69,6 @@ export function* spillProblems({ pack, book }: Opened, scans: readonly SheetScan
   return problems;
 }
 
-export const sharedStrings = ({ pack, book }: Pick<Opened, 'pack' | 'book'>): SharedStrings => {
-  const part = pack.related(book.part, 'sharedStrings')?.target;
-  return new SharedStrings(part === undefined ? undefined : pack.read(part));
-};
-
 /** Formulas that can live on as native ones: all their calls have a twin, and the twin gives the value in the cell. */
 function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>> {
   const twins = new Map<FormulaCell, string>();
@@ -106,7 +102,7 @@ function editAround(work: Work, spills: Spills, fates: readonly SheetFates[]): s
   for (const { scan, edits } of fates) {
     const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
     for (const rule of around.dropped) said.push(`${scan.info.name}!${rule.cells}: a ${rule.kind} with ${typedForm(rule.formula)} was removed.`);
-    const blanks = work.leave?.editsOf(scan) ?? [];
+    const blanks = [...work.leave?.editsOf(scan) ?? [], ...(work.options.personal ? personalInSheet(work.pack, scan) : [])];
     work.pack.edit(scan.info.part, [...edits, ...around.edits, ...blanks]);
   }
   for (const table of work.tables.filter((one) => work.leave?.exclusion.keeps(one.sheet) ?? true)) {
@@ -190,17 +186,21 @@ function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> 
   const bookEdits = nameEdits(work, spills, others);
   others.push(...sayOthers(work, fates));
   if (frozen.size > 0) removeCalcChain(pack, book);
-  const removed = [...removeAddins(pack), ...(leave?.apply(bookEdits) ?? []), ...(options.personal ? removePersonal(pack) : [])];
+  const removed = [...removeAddins(pack), ...(leave?.apply(bookEdits) ?? []), ...(options.personal ? removePersonal(pack, book, bookEdits) : [])];
   if (pack.isChanged || bookEdits.length > 0) removed.push(...removeSignatures(pack));
   const isExplained = others.length > 0 || leave?.isChanging === true || fates.some((one) => one.lines.length > 0);
   const page = isExplained ? yield* addPage(work, fates, [...others, ...removed], bookEdits) : undefined;
   pack.edit(book.part, bookEdits);
   if (!pack.isChanged) return { kind: 'unchanged', bytes: file, sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING };
-  pack.tidy(work.before);
+  return { kind: 'made', bytes: yield* savePackage(work), report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }) };
+}
+
+function* savePackage({ pack, before, options }: Work): Generator<Progress, Uint8Array> {
+  pack.tidy(before);
   const packing = pack.save(options.level ?? 6);
   let step = packing.next();
   for (; !step.done; step = packing.next()) yield { step: 'pack', done: step.value };
-  return { kind: 'made', bytes: step.value, report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }) };
+  return step.value;
 }
 
 interface Made { readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined; readonly removed: readonly string[] }
@@ -208,7 +208,7 @@ interface Made { readonly page: { readonly page: string; readonly digest: string
 const reportOf = (work: Work, fates: readonly SheetFates[], frozen: ReadonlySet<FormulaCell>, { page, removed }: Made): FreezeReport => ({
   frozen: total(fates, (one) => one.frozen), alive: total(fates, (one) => one.alive), cut: total(fates, (one) => one.cut),
   kept: total(fates, (one) => one.scan.kept + one.scan.cells.filter((cell) => (cell.verdict === 'spill' || cell.verdict === 'keep') && !frozen.has(cell)).length),
-  blocks: page?.blocks ?? 0, page: page?.page, digest: page?.digest, problems: work.problems, removed, left: whatIsLeft(work.pack),
+  blocks: page?.blocks ?? 0, page: page?.page, digest: page?.digest, problems: work.problems, removed, left: whatIsLeft(work.pack, work.book, work.options.personal === true),
 });
 
 /** Makes the copy step by step; between two steps the caller may show progress, or stop. */

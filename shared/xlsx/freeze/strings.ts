@@ -1,4 +1,6 @@
+import type { Book } from './book';
 import { inlineText } from './cells';
+import type { Package } from './package';
 import { bytesOf, find, LT, nameEnd, tagEnd } from './xml';
 
 /** The shared texts of a workbook: each cell of type s holds a number that counts into them. */
@@ -27,6 +29,11 @@ export class SharedStrings {
     return this.texts[index] ??= span ? inlineText(this.bytes, span.from, span.to) : '';
   }
 }
+
+export const sharedStrings = ({ pack, book }: { readonly pack: Package; readonly book: Book }): SharedStrings => {
+  const part = pack.related(book.part, 'sharedStrings')?.target;
+  return new SharedStrings(part === undefined ? undefined : pack.read(part));
+};
 
 /** Some control characters are written _x000D_; an underscore before that spelling is itself written _x005F_. */
 export const plainControls = (text: string): string =>

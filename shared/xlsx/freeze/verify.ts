@@ -1,13 +1,13 @@
 import { parseArea } from '../../formula/address';
 import type { StoredValue } from './cells';
 import { sheetFacts } from './digests';
-import { sharedStrings } from './freeze';
 import { openBook } from './open';
 import type { Opened } from './open';
 import type { Progress } from './options';
 import type { PageRow } from './page';
 import { LABELS, LINE_HEADS, SHEET_HEADS, sealOf, TITLE } from './page';
 import { Refusal } from './refusal';
+import { sharedStrings } from './strings';
 import { eachCell } from './values';
 
 export type Verification =
