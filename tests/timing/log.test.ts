@@ -15,7 +15,7 @@ const anyLog = fc.array(fc.tuple(fc.double({ min: 0.25, max: 8, noNaN: true }), 
 type Log = { readonly times: readonly number[]; readonly temperatures: readonly number[] };
 const columns = (log: Log): [Grid, Grid] => [columnOf(log.times), columnOf(log.temperatures)];
 const finish = (log: Log, expected = 25): number => number('LOG.FINISH', START, ...columns(log), expected);
-const done = (log: Log, at: number, start = START): number => number('LOG.PROGRESS', start, at, ...columns(log), 'incubation', null, 25);
+const done = (log: Log, at: number, start = START): number => number('LOG.PROGRESS', start, at, ...columns(log), 25);
 
 /** The same log with one more reading on the line between two others. */
 function cut({ times, temperatures }: Log, index: number, share: number): Log {
@@ -63,7 +63,7 @@ test('a warmer log or a warmer outlook never ends later', () => {
 test('at the predicted end exactly all is done', () => {
   fc.assert(fc.property(anyLog, temperature, (log, expected) => {
     const end = number('LOG.FINISH', START, ...columns(log), expected);
-    expect(number('LOG.PROGRESS', START, end, ...columns(log), 'incubation', null, expected)).toBeCloseTo(1, 8);
+    expect(number('LOG.PROGRESS', START, end, ...columns(log), expected)).toBeCloseTo(1, 8);
   }), RUN);
 });
 

@@ -28,7 +28,7 @@ export const logProgress = defineFunction({
   summary: 'Share of a stage done at a time, summed over a temperature log.',
   params: {
     start, at: num(moment, { ...SERIALS, doc: 'The date and time asked about; NOW() for now.' }), ...logParams,
-    stage, profile: anyProfile, expected: expectedTemperature, longestGap, ...ownTable,
+    expected: expectedTemperature, stage, profile: anyProfile, longestGap, ...ownTable,
   },
   returns: value(share, 'Share done: 1 when the stage is over, more when it is past.'),
   valid: VALID,
