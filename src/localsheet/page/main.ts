@@ -15,6 +15,7 @@ import { startEngine } from '../univer/engine';
 import { explainErrors } from '../univer/errorText';
 import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
+import { leaveQuietly } from '../univer/leaving';
 import { repairNames } from '../univer/names';
 import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
@@ -28,7 +29,7 @@ import { Session } from './session';
 import { today, wireToolbar } from './toolbar';
 
 declare global {
-  interface Window { spawnbook?: PageApi; spawnbookBench?: PageBench }
+  interface Window { spawnbook: PageApi; spawnbookBench: PageBench }
 }
 
 const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
@@ -48,6 +49,8 @@ function connectPane(open: UniverBook, session: Session): void {
 }
 
 async function start(): Promise<void> {
+  // Before the first drawing: a canvas does not wait for fonts.
+  await Promise.allSettled(['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) => document.fonts.load(font)));
   const container = element('sheet', HTMLElement);
   container.replaceChildren();
   const engine = startEngine(container);
@@ -62,6 +65,7 @@ async function start(): Promise<void> {
     await runtime.connected.catch((fault: unknown) => { problem = sentenceOf(fault); });
     await firstWorkbook(session);
     explainErrors(open);
+    leaveQuietly(engine);
     showGeneralNumbers(engine);
     guardProtected(open, (sentence) => { tell(sentence, true); });
     new ChartLayer(open, container);

@@ -55,12 +55,13 @@ export class Context {
   change(sheet: string, cellValue: CellPatch, isLook: boolean): void {
     const params = { unitId: this.unitId, subUnitId: sheet, cellValue, ...(isLook ? { trigger: SetStyleCommand.id } : {}) };
     const undo = this.engine.injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
-    this.run(SetRangeValuesMutation.id, params);
-    this.engine.injector.get(IUndoRedoService).pushUndoRedo({
-      unitID: this.unitId,
-      undoMutations: [{ id: SetRangeValuesMutation.id, params: undo }],
-      redoMutations: [{ id: SetRangeValuesMutation.id, params }],
-    });
+    this.mutate(SetRangeValuesMutation.id, params, undo);
+  }
+
+  /** One mutation with the one that takes it back; without the checks and side effects of the engine's commands for people. */
+  mutate(id: string, params: object, undo: object, undoId = id): void {
+    this.run(id, params);
+    this.engine.injector.get(IUndoRedoService).pushUndoRedo({ unitID: this.unitId, undoMutations: [{ id: undoId, params: undo }], redoMutations: [{ id, params }] });
   }
 
   /** The same patch for every cell of an area. */

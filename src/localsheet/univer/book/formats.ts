@@ -1,8 +1,12 @@
 import type { IBorderData, IStyleData, Nullable } from '@univerjs/core';
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from '@univerjs/core';
+import {
+  SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowHeightMutation, SetWorksheetRowHeightMutationFactory, SetWorksheetRowIsAutoHeightMutation,
+  SetWorksheetRowIsAutoHeightMutationFactory,
+} from '@univerjs/sheets';
 import type { Area, Book, BorderState, Edge, FormatPatch, FormatState, HorizontalAlignment, LineStyle, MixedFormat, VerticalAlignment } from '../../excelapi/book';
 import type { Context } from './context';
-import { toArea } from './context';
+import { toArea, toRange } from './context';
 
 /** How cells look: fonts, fills, alignment, borders, sizes, merges. */
 export type FormatPart = Pick<Book, 'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'>;
@@ -112,9 +116,19 @@ export function formatPart(context: Context): FormatPart {
     setFormat(sheet, area, patch) {
       const { columnWidth, rowHeight, ...look } = patch;
       context.ensure(sheet, area);
-      const { row, column, rows, columns } = context.clip(sheet, area);
-      if (columnWidth !== undefined) context.facade(sheet).setColumnWidths(column, columns, Math.round(columnWidth * PIXELS_PER_POINT));
-      if (rowHeight !== undefined) context.facade(sheet).setRowHeightsForced(row, rows, Math.round(rowHeight * PIXELS_PER_POINT));
+      const ranges = [toRange(context.clip(sheet, area))];
+      const at = { unitId: context.unitId, subUnitId: sheet, ranges };
+      const own = context.sheet(sheet);
+      if (columnWidth !== undefined) {
+        const change = { ...at, colWidth: Math.round(columnWidth * PIXELS_PER_POINT) };
+        context.mutate(SetWorksheetColWidthMutation.id, change, SetWorksheetColWidthMutationFactory(change, own));
+      }
+      if (rowHeight !== undefined) {
+        const fixed = { ...at, autoHeightInfo: BooleanNumber.FALSE };
+        const change = { ...at, rowHeight: Math.round(rowHeight * PIXELS_PER_POINT) };
+        context.mutate(SetWorksheetRowIsAutoHeightMutation.id, fixed, SetWorksheetRowIsAutoHeightMutationFactory(fixed, own));
+        context.mutate(SetWorksheetRowHeightMutation.id, change, SetWorksheetRowHeightMutationFactory(change, own));
+      }
       const style = styleOf(look);
       if (Object.keys(style).length > 0) context.changeAll(sheet, area, () => ({ s: { ...style } }));
     },

@@ -1,4 +1,4 @@
-import { generateRandomId, IUndoRedoService } from '@univerjs/core';
+import { generateRandomId } from '@univerjs/core';
 import { RangeThemeStyle, SheetRangeThemeModel } from '@univerjs/sheets';
 import { AddSheetTableMutation, DeleteSheetTableCommand, DeleteSheetTableMutation, SetSheetTableMutation, SheetTableService, TableManager } from '@univerjs/sheets-table';
 import type { Area, Book, TableState } from '../../excelapi/book';
@@ -29,12 +29,7 @@ export function tablePart(context: Context): TablePart {
     const range = toRange(area);
     const header = injector.get(TableManager).getColumnHeader(unitId, sheet, range, 'Column');
     const params = { unitId, subUnitId: sheet, name, tableId: id, range, header, options: { showHeader: true, tableStyleId: themed() } };
-    context.run(AddSheetTableMutation.id, params);
-    injector.get(IUndoRedoService).pushUndoRedo({
-      unitID: unitId,
-      undoMutations: [{ id: DeleteSheetTableMutation.id, params: { unitId, tableId: id } }],
-      redoMutations: [{ id: AddSheetTableMutation.id, params }],
-    });
+    context.mutate(AddSheetTableMutation.id, params, { unitId, tableId: id }, DeleteSheetTableMutation.id);
   };
   return {
     tables: () => service().getTableList(context.unitId).map((table): TableState => {
