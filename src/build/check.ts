@@ -5,6 +5,8 @@ import { bundleFaults, gzipSize } from './checks/bundle';
 import { layoutFaults } from './checks/layout';
 import type { Lock } from './checks/licences';
 import { licenceFaults } from './checks/licences';
+import type { Released } from './checks/released';
+import { releasedFaults } from './checks/released';
 import { GENERATED } from './generated';
 import { lintManifest } from './manifestLint';
 import { assetSize } from './pngSize';
@@ -20,6 +22,7 @@ const stale = (): string[] =>
 const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['manifest', () => lintManifest(read('manifest.xml'), assetSize)],
   ['functions.json', () => functionsJsonFaults(functionsJson(CATALOGUE))],
+  ['what was released', () => releasedFaults(JSON.parse(read('tests/golden/released.json')) as Released, CATALOGUE, read('manifest.xml'))],
   ['generated files', stale],
   ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
   ['layout', () => layoutFaults(readdirSync('.'))],

@@ -2,6 +2,8 @@ import { randomBytes } from 'node:crypto';
 import { bundleFaults, FUNCTIONS_LIMIT } from '../../src/build/checks/bundle';
 import { layoutFaults } from '../../src/build/checks/layout';
 import { licenceFaults } from '../../src/build/checks/licences';
+import { releasedFaults } from '../../src/build/checks/released';
+import { CATALOGUE } from '../../shared/catalogue';
 import { iconFile, ICON_SIZES } from '../../src/build/iconDrawing';
 import { pngSize } from '../../src/build/pngSize';
 import { slimRecords } from '../../src/build/slimRecords.mjs';
@@ -30,6 +32,24 @@ test('a stray file at the top level is named', () => {
 test('a bundle over its limit is named with its size', () => {
   expect(bundleFaults(new Uint8Array(10_000_000))).toEqual([]);
   expect(bundleFaults(randomBytes(FUNCTIONS_LIMIT + 10)).join()).toContain('80 KB at most');
+});
+
+describe('what workbooks depend on', () => {
+  const manifest = '<Id>one</Id>';
+  const released = (functions: Record<string, string[]>) => ({ manifestId: 'one', functions });
+
+  test.each([
+    ['a function that is gone', { 'GONE.AWAY': ['x'] }, 'GONE.AWAY was released and is gone'],
+    ['an argument that moved', { 'AMMONIA.SHARE': ['temperature', 'ph'] }, 'argument 1 was temperature when released, is ph'],
+    ['an argument that is gone', { 'AMMONIA.SHARE': ['ph', 'temperature', 'depth'] }, 'argument 3 was depth when released, is gone'],
+  ])('%s is named', (_what, functions, sentence) => {
+    expect(releasedFaults(released(functions), CATALOGUE, manifest).join()).toContain(sentence);
+  });
+
+  test('new arguments at the end are free, another manifest id is not', () => {
+    expect(releasedFaults(released({ 'AMMONIA.SHARE': ['ph'] }), CATALOGUE, manifest)).toEqual([]);
+    expect(releasedFaults(released({}), CATALOGUE, '<Id>two</Id>').join()).toContain('workbooks know one');
+  });
 });
 
 test('every icon is a square picture of its size', () => {
