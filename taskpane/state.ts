@@ -36,12 +36,13 @@ export interface Notice {
 export interface Question {
   readonly text: string;
   readonly answers: readonly Answer[];
+  /** A word the user may change before answering. */
+  readonly word?: { readonly label: string; readonly value: string };
 }
 export interface Answer {
   readonly label: string;
+  /** writeWithSuffix takes the question's word. */
   readonly act: 'insertAnyway' | 'writeWithSuffix' | 'dismiss';
-  /** What the act needs to know. */
-  readonly with?: string;
 }
 
 export const initialState = (today: number): State => ({

@@ -104,6 +104,7 @@ function insert(state: State, mayReplace: boolean): State | Working {
     if (outcome.kind === 'refused') return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
     return (now) => ({
       ...now,
+      focus: 'question',
       question: {
         text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
         answers: [{ label: 'Replace it', act: 'insertAnyway' }, { label: 'Keep it', act: 'dismiss' }],

@@ -1,5 +1,5 @@
 import type { Command } from '../command';
-import type { ScreenId } from '../state';
+import type { ScreenId, State } from '../state';
 
 /** Turning to a screen; what was said about the last one goes away, what was typed there stays. */
 export const showScreen: Command<ScreenId> = {
@@ -8,8 +8,23 @@ export const showScreen: Command<ScreenId> = {
   perform: (state, screen) => ({ ...state, screen, notice: undefined, question: undefined, focus: undefined }),
 };
 
+/** The button a question came from gets the keyboard back; a closed message leaves it on the screen. */
+const backTo = (state: State): string => {
+  if (!state.question) return 'screen';
+  return state.screen === 'plan' ? 'plan-write' : 'function-insert';
+};
+
 export const dismiss: Command = {
   name: 'dismiss',
   label: 'Cancel',
-  perform: (state) => ({ ...state, question: undefined, notice: undefined }),
+  perform: (state) => ({ ...state, question: undefined, notice: undefined, focus: backTo(state) }),
+};
+
+export const changeWord: Command<string> = {
+  name: 'changeWord',
+  label: 'Change the word',
+  perform: (state, value) => {
+    const { question } = state;
+    return question?.word ? { ...state, question: { ...question, word: { ...question.word, value } } } : state;
+  },
 };

@@ -47,17 +47,24 @@ const refuseForm = (state: State): State => {
   };
 };
 
-const list = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(', ');
+/** The first few, and how many more. */
+const LISTED = 3;
+const list = (names: readonly string[]): string => {
+  const shown = names.slice(0, LISTED).map((name) => `“${name}”`).join(', ');
+  return names.length > LISTED ? `${shown} and ${names.length - LISTED} more` : shown;
+};
 
 function outcomeChange(outcome: WriteOutcome): Change {
   if (outcome.kind === 'written')
-    return (now) => ({ ...now, notice: { tone: 'good', text: `The plan is written: ${list(outcome.sheets)}. Yellow cells are yours to change; everything else follows.` } });
-  const what = outcome.sheets.length > 0 ? `There are sheets called ${list(outcome.sheets)} already` : `The names ${list(outcome.names.slice(0, 4))} are in use already`;
+    return (now) => ({ ...now, notice: { tone: 'good', text: `The plan is written on new sheets: ${list(outcome.sheets)}. Yellow cells are yours to change; everything else follows.` } });
+  const what = outcome.sheets.length > 0 ? `There are sheets called ${list(outcome.sheets)} already` : `The names ${list(outcome.names)} are in use already`;
   return (now) => ({
     ...now,
+    focus: 'question',
     question: {
-      text: `${what}. Nothing was changed. Write the plan beside them, with “${outcome.free.trim()}” behind every sheet name?`,
-      answers: [{ label: `Write with “${outcome.free.trim()}”`, act: 'writeWithSuffix', with: outcome.free }, { label: 'Cancel', act: 'dismiss' }],
+      text: `${what}. Nothing was changed. Write the plan beside them?`,
+      word: { label: 'Put behind every sheet name', value: outcome.free.trim() },
+      answers: [{ label: 'Write beside them', act: 'writeWithSuffix' }, { label: 'Cancel', act: 'dismiss' }],
     },
   });
 }
@@ -71,7 +78,18 @@ function write(state: State, suffix: string): State | Working {
 }
 
 export const writePlan: Command = { name: 'writePlan', label: 'Write into this workbook', perform: (state) => write(state, '') };
-export const writeWithSuffix: Command<string> = { name: 'writeWithSuffix', label: 'Write beside them', perform: (state, suffix) => write(state, suffix) };
+
+/** Short, and nothing a sheet or a name may not hold. */
+const SUFFIX = /^[\p{L}\p{N}]{1,8}$/u;
+export const writeWithSuffix: Command = {
+  name: 'writeWithSuffix',
+  label: 'Write beside them',
+  perform: (state) => {
+    const word = state.question?.word?.value.trim() ?? '';
+    if (SUFFIX.test(word)) return write(state, ` ${word}`);
+    return { ...state, notice: { tone: 'warning', text: `“${word}” cannot go behind a sheet name: use one to eight letters or digits.` }, focus: 'question-word' };
+  },
+};
 
 const fileName = (form: PlanForm): string => `${form.hatchery.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'season'}-plan.xlsx`;
 

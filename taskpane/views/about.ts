@@ -1,10 +1,9 @@
+import about from '../../package.json';
 import { CATALOGUE } from '../../shared/catalogue';
 import type { VNode } from '../draw';
 import { h } from '../draw';
 import type { Scene } from './parts';
 import { facts, section } from './parts';
-
-export const VERSION = '0.1.0';
 
 const LICENCES: readonly (readonly [string, string])[] = [
   ['zod', 'MIT – checks what is typed'],
@@ -21,7 +20,7 @@ export const aboutView = ({ state }: Scene): readonly VNode[] => [
     h('p', {}, 'Inside Excel the page also loads Microsoft’s own Office library, which is under Microsoft’s privacy terms.')),
   section('Trust',
     h('p', {}, 'Every function names its source and says how far that source can be trusted. Published numbers come from other waters and other fish: measure yours, and let a small trial go first. With hormones, medicines and chemicals a vet, the label and local rules come before anything printed here.')),
-  section('This copy', facts([['Version', VERSION], ['Functions', String(CATALOGUE.length)], ['Now', HOSTS[state.host]]])),
+  section('This copy', facts([['Version', about.version], ['Functions', String(CATALOGUE.length)], ['Now', HOSTS[state.host]]])),
   section('Report a mistake',
     h('p', {}, 'Tell whoever gave you this add-in. Send the formula, what it gave, what you expected and from where; leave out what you do not want others to read.')),
   section('Licences of the parts', facts(LICENCES)),

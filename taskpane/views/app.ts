@@ -1,17 +1,17 @@
 import { insertAnyway } from '../commands/functions';
-import { dismiss, showScreen } from '../commands/navigate';
+import { changeWord, dismiss, showScreen } from '../commands/navigate';
 import { writeWithSuffix } from '../commands/plan';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { openFunction } from '../functionsState';
-import type { Answer, ScreenId } from '../state';
+import type { Answer, Question, ScreenId } from '../state';
 import { SCREENS } from '../state';
 import { aboutView } from './about';
 import { functionList } from './functionList';
 import { functionPage } from './functionPage';
 import { messagesView } from './messages';
 import type { Scene } from './parts';
-import { banner, button, progress } from './parts';
+import { banner, button, inputOf, progress } from './parts';
 import { planView } from './plan';
 
 const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', functions: 'Functions', messages: 'Messages', about: 'About' };
@@ -50,14 +50,21 @@ const tab = (id: ScreenId, { state, send }: Scene): VNode =>
 
 const answerTo = (answer: Answer, { send }: Scene): void => {
   if (answer.act === 'insertAnyway') send(insertAnyway);
-  else if (answer.act === 'writeWithSuffix') send(writeWithSuffix, answer.with ?? '');
+  else if (answer.act === 'writeWithSuffix') send(writeWithSuffix);
   else send(dismiss);
 };
 
+const wordField = (word: NonNullable<Question['word']>, { send }: Scene): VNode =>
+  h('div', { class: 'field' },
+    h('label', { for: 'question-word' }, word.label),
+    h('input', { id: 'question-word', type: 'text', autocomplete: 'off', value: word.value, on: { input: (event) => { send(changeWord, inputOf(event)); } } }));
+
 const questionView = (scene: Scene): Child => {
   const { question } = scene.state;
-  return question && h('div', { class: 'question', role: 'group', 'aria-labelledby': 'question-text' },
+  const onKey = (event: Event): void => { if (event instanceof KeyboardEvent && event.key === 'Escape') scene.send(dismiss); };
+  return question && h('div', { id: 'question', class: 'question', role: 'group', tabindex: '-1', 'aria-labelledby': 'question-text', on: { keydown: onKey } },
     h('p', { id: 'question-text' }, question.text),
+    question.word && wordField(question.word, scene),
     h('div', { class: 'actions' }, question.answers.map((answer, i) =>
       button(answer.label, () => { answerTo(answer, scene); }, { tone: i === 0 ? 'main' : 'plain' }))));
 };

@@ -97,7 +97,7 @@ describe('writing', () => {
     const [written] = page.world.written;
     expect(written?.suffix).toBe('');
     expect(written?.model.sheets.length).toBeGreaterThan(3);
-    expect(page.one('[role=status]').textContent).toContain('The plan is written: “Start”');
+    expect(page.one('[role=status]').textContent).toContain('The plan is written on new sheets: “Start”');
     expect(page.all('progress')).toEqual([]);
   });
 
@@ -107,13 +107,39 @@ describe('writing', () => {
     await page.press('Fill in an example');
     await page.press('Write into this workbook');
     expect(page.one('.question').textContent).toMatch(/There are sheets called “Start” already\. Nothing was changed/);
+    expect(document.activeElement?.id).toBe('question');
     await page.press('Cancel');
     expect(page.all('.question')).toEqual([]);
+    expect(document.activeElement?.id).toBe('plan-write');
     expect(page.world.written.map((one) => one.suffix)).toEqual(['']);
     await page.press('Write into this workbook');
-    await page.press('Write with “2”');
+    await page.press('Write beside them');
     expect(page.world.written.map((one) => one.suffix)).toEqual(['', '', ' 2']);
     expect(page.text()).toContain('“Start 2”');
+  });
+
+  test('the suffix may be the user’s own word; one no sheet can have is refused with a sentence', async () => {
+    const page = openPage();
+    page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' } : { kind: 'written', sheets: ['Start June'] });
+    await page.press('Fill in an example');
+    await page.press('Write into this workbook');
+    await page.type('#question-word', 'a/b');
+    await page.press('Write beside them');
+    expect(page.text()).toContain('“a/b” cannot go behind a sheet name');
+    expect(page.world.written).toHaveLength(1);
+    await page.type('#question-word', 'June');
+    await page.press('Write beside them');
+    expect(page.world.written.map((one) => one.suffix)).toEqual(['', ' June']);
+  });
+
+  test('Escape answers a question with no', async () => {
+    const page = openPage();
+    page.world.writeOutcome = () => ({ kind: 'taken', sheets: ['Start'], names: [], free: ' 2' });
+    await page.press('Fill in an example');
+    await page.press('Write into this workbook');
+    page.key('Escape');
+    expect(page.all('.question')).toEqual([]);
+    expect(page.world.written).toHaveLength(1);
   });
 
   test('a failure shows the sentence, and the form is as it was', async () => {
