@@ -3,6 +3,7 @@ import { areaOf, referenceOf } from '../areas';
 import type { Area, ChartState } from '../excelapi/book';
 import type { UniverBook } from '../univer/book';
 import { errorAt } from '../univer/errorText';
+import { focusSheet } from './regions';
 
 /**
  * window.spawnbook: what tests and curious people may call from the browser's console. Addresses are A1 text, on the open sheet
@@ -98,8 +99,13 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     async select(address) {
       const { sheet, area } = await place(address);
       await book.select(sheet, area);
+      focusSheet(open.context.engine);
     },
-    waitForCalculation: async () => { await book.settle(); },
+    async waitForCalculation() {
+      // A key pressed just now reaches the cell a moment later.
+      await new Promise((resolve) => { setTimeout(resolve, 60); });
+      await book.settle();
+    },
     getFunctionNames: actions.functionNames,
     newBook: actions.newBook,
     openFile: actions.openFile,

@@ -24,6 +24,7 @@ import { bridgeOf } from './bridge';
 import { element, tell } from './elements';
 import { wireLayout } from './layout';
 import { openElsewhere, handedOver } from './otherWindow';
+import { focusSheet, wireRegions } from './regions';
 import { Runtime } from './runtime';
 import { Session } from './session';
 import { today, wireToolbar } from './toolbar';
@@ -49,8 +50,6 @@ function connectPane(open: UniverBook, session: Session): void {
 }
 
 async function start(): Promise<void> {
-  // Before the first drawing: a canvas does not wait for fonts.
-  await Promise.allSettled(['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) => document.fonts.load(font)));
   const container = element('sheet', HTMLElement);
   container.replaceChildren();
   const engine = startEngine(container);
@@ -60,8 +59,11 @@ async function start(): Promise<void> {
   const runtime = new Runtime(engine);
   const session = new Session(open);
   wireLayout(() => undefined);
+  wireRegions(() => { focusSheet(engine); });
   const ready = (async () => {
     let problem = '';
+    // A canvas does not wait for fonts.
+    await Promise.allSettled(['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) => document.fonts.load(font)));
     await runtime.connected.catch((fault: unknown) => { problem = sentenceOf(fault); });
     await firstWorkbook(session);
     explainErrors(open);

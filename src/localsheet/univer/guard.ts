@@ -9,16 +9,12 @@ import type { Style } from './book/formats';
  * The engine's own protection is not used: it would also stop formulas written by the pane into open cells and answers with a dialog
  * that swallows the next keys.
  */
-const EDIT = new Set(['sheet.operation.set-cell-edit-visible']);
-/** Commands a person sets off that change what is selected. */
-const ON_SELECTION = new Set([
-  'sheet.command.clear-selection-content', 'sheet.command.clear-selection-all', 'sheet.command.clear-selection-format', 'sheet.command.set-style', 'sheet.command.set-border-basic',
-  'sheet.command.add-worksheet-merge', 'sheet.command.remove-worksheet-merge', 'sheet.command.refill', 'sheet.command.auto-fill', 'sheet.command.set-range-values',
-  'sheet.command.paste', 'univer.command.paste', 'sheet.command.cut', 'univer.command.cut', 'sheet.command.copy-down', 'sheet.command.copy-right', 'sheet.command.move-range', 'sheet.command.toggle-cell-checkbox',
-  'sheet.command.paste-value', 'sheet.command.paste-formula', 'sheet.command.optional-paste', 'sheet.command.text-to-number',
-]);
+const EDIT = 'sheet.operation.set-cell-edit-visible';
+/** A person's commands: everything but moving about, sizes, and the sheets themselves, which Excel leaves free too. */
+const COMMAND = /^(sheet\.command\.|(univer|doc)\.command\.(paste|cut)$)/;
+const FREE = /(activate|zoom|scroll|select|header|frozen|tab-color|defined-name|worksheet-(order|name|hidden|show)|(row|column)-count|col-width|row-height|auto-width|auto-height|(insert|remove|copy)-sheet|gridlines|format-painter)/;
 /** Commands that move cells: with protection on, Excel allows none of them. */
-const STRUCTURE = /^sheet\.command\.(insert|remove|delete|move)-(multi-)?(row|col|range|rows|cols)/;
+const STRUCTURE = /^sheet\.command\.(insert|remove|delete|move)-(multi-)?(row|col|range)/;
 
 const ranges = (params: unknown): IRange[] => {
   const given = params as { range?: IRange | IRange[]; ranges?: IRange[]; targetRange?: IRange; subUnitId?: string } | undefined;
@@ -38,8 +34,8 @@ export function guardProtected(open: UniverBook, onRefused: (sentence: string) =
   const refuse = (): void => { onRefused('This cell is locked: the sheet is protected so that its formulas stay whole. Type into the bordered input cells, or unprotect the sheet in the pane.'); };
   api.addEvent(api.Event.BeforeCommandExecute, (event) => {
     const { id, params } = event;
-    const isEdit = EDIT.has(id) && (params as { visible?: boolean } | undefined)?.visible !== false;
-    if (!isEdit && !ON_SELECTION.has(id) && !STRUCTURE.test(id)) return;
+    const isEdit = id === EDIT && (params as { visible?: boolean } | undefined)?.visible !== false;
+    if (!isEdit && (!COMMAND.test(id) || FREE.test(id))) return;
     const sheet = context.book.getActiveSheet().getSheetId();
     if (!beside.of(sheet).protection.isOn) return;
     const touched = ranges(params).map(toArea);
