@@ -54,7 +54,7 @@ export function addSheet(pack: Package, book: Book, name: string, rows: readonly
   if (!sheets) return [];
   const folder = book.part.slice(0, book.part.lastIndexOf('/') + 1);
   let number = 1;
-  while (pack.has(`${folder}worksheets/sheet${number}.xml`)) number++;
+  while (!pack.isFree(`${folder}worksheets/sheet${number}.xml`)) number++;
   const part = `${folder}worksheets/sheet${number}.xml`;
   const strictly = attributesOf(bytes, root).some((one) => one.value.startsWith('http://purl.oclc.org/ooxml/'));
   const relationsUri = strictly ? 'http://purl.oclc.org/ooxml/officeDocument/relationships' : RELATIONS;

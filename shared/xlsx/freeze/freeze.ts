@@ -140,7 +140,7 @@ function* addPage(work: Work, fates: readonly SheetFates[], others: readonly str
     sheets.push({ name: scan.info.name, facts: step.value });
   }
   const { options, book } = work;
-  const rows = pageRows({ workbook: options.workbook, date: options.date, maker: options.maker ?? MAKER, blocks, sheets, others });
+  const rows = pageRows({ workbook: options.workbook, date: options.date, maker: options.maker ?? MAKER, blocks, sheets, others, isHidden: (raw) => work.leave?.tells(raw) ?? false });
   const page = freeName(book.sheets.map((sheet) => sheet.name), PAGE_NAME);
   edits.push(...addSheet(work.pack, book, page, rows));
   return { page, blocks: blocks.length, digest: rows.find((row) => row[0]?.value.raw === LABELS.seal)?.[1]?.value.raw ?? '' };
@@ -185,14 +185,18 @@ function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> 
   const others = editAround(work, spills, fates);
   const bookEdits = nameEdits(work, spills, others);
   others.push(...sayOthers(work, fates));
-  if (frozen.size > 0) removeCalcChain(pack, book);
-  const removed = [...removeAddins(pack), ...(leave?.apply(bookEdits) ?? []), ...(options.personal ? removePersonal(pack, book, bookEdits) : [])];
-  if (pack.isChanged || bookEdits.length > 0) removed.push(...removeSignatures(pack));
+  if (frozen.size > 0 || leave?.isChanging) removeCalcChain(pack, book);
+  const removed = removeRest(work, bookEdits);
   const isExplained = others.length > 0 || leave?.isChanging === true || fates.some((one) => one.lines.length > 0);
   const page = isExplained ? yield* addPage(work, fates, [...others, ...removed], bookEdits) : undefined;
   pack.edit(book.part, bookEdits);
   if (!pack.isChanged) return { kind: 'unchanged', bytes: file, sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING };
   return { kind: 'made', bytes: yield* savePackage(work), report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }) };
+}
+
+function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): string[] {
+  const removed = [...removeAddins(pack), ...leave?.apply(bookEdits) ?? [], ...(options.personal ? removePersonal(pack, book, bookEdits) : [])];
+  return pack.isChanged || bookEdits.length > 0 ? [...removed, ...removeSignatures(pack)] : removed;
 }
 
 function* savePackage({ pack, before, options }: Work): Generator<Progress, Uint8Array> {

@@ -31,6 +31,8 @@ export interface LeaveOut {
   /** Was there anything to leave out that was still there? Known after the edits. */
   readonly isChanging: boolean;
   readonly apply: (bookEdits: Edit[]) => string[];
+  /** Does the text give away what was blanked? */
+  readonly tells: (text: string) => boolean;
 }
 
 export function* planExclusion(opened: Opened, options: FreezeOptions): Generator<Progress, LeaveOut | undefined> {
@@ -77,6 +79,8 @@ class LeavingOut implements LeaveOut {
   private readonly isGone = ({ sheet }: Reference): boolean => !this.keeps(sheet);
   private readonly isBlankRange = ({ sheet, area }: Reference): boolean => this.blanked?.touches(sheet, area) ?? false;
   private readonly isOut = (reference: Reference): boolean => this.isGone(reference) || this.isBlankRange(reference);
+
+  tells(text: string): boolean { return this.telltales.in(text); }
 
   dropsName(name: NameInfo): boolean {
     if (name.scope !== undefined && !this.keeps(name.scope)) return true;
@@ -162,7 +166,7 @@ class LeavingOut implements LeaveOut {
       pack.remove(sheet.part);
       bookEdits.push(cut(sheet.element));
     }
-    said.push(`Sheets left out: ${this.dropped.map((sheet) => sheet.name).join(', ')}.`);
+    said.push(this.dropped.length === 1 ? 'One sheet is left out.' : `${this.dropped.length} sheets are left out.`);
     for (const name of book.names) {
       const scope = attribute(book.bytes, name.element, 'localSheetId');
       if (scope && name.scope !== undefined && this.keeps(name.scope)) {

@@ -62,6 +62,8 @@ export class Package {
     return [...kept, ...[...this.changed.values()].map((part) => part.name).filter((name) => !this.entries.has(name.toLowerCase()))];
   }
   has(part: string): boolean { return !this.removed.has(part.toLowerCase()) && (this.changed.has(part.toLowerCase()) || this.entries.has(part.toLowerCase())); }
+  /** Is the name free, also of parts that were just removed? */
+  isFree(part: string): boolean { return !this.has(part) && !this.entries.has(part.toLowerCase()); }
 
   /** The text of a part as it is now. */
   read(part: string): Uint8Array | undefined {

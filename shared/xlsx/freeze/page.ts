@@ -80,7 +80,11 @@ export interface PageFacts {
   readonly sheets: readonly { readonly name: string; readonly facts: SheetFacts }[];
   /** Sentences on names, rules, what-if tables and whatever else is not as it was. */
   readonly others: readonly string[];
+  /** Texts that would give away what was blanked. */
+  readonly isHidden: (text: string) => boolean;
 }
+
+const HIDDEN = '(left out)';
 
 function lineOf(block: Block, facts: SheetFacts | undefined, position: number): PageRow {
   const found = facts?.blocks[position];
@@ -101,7 +105,7 @@ export function pageRows(facts: PageFacts): PageRow[] {
     positions.set(block.sheet, position + 1);
     return lineOf(block, facts.sheets.find((sheet) => sheet.name === block.sheet)?.facts, position);
   });
-  const rows: PageRow[] = [
+  const all: PageRow[] = [
     [bold(TITLE)],
     [bold(LABELS.workbook), text(facts.workbook)],
     [bold(LABELS.date), text(facts.date)],
@@ -118,6 +122,7 @@ export function pageRows(facts: PageFacts): PageRow[] {
     ...facts.sheets.map(({ name, facts: f }) => [text(name), count(f.typed), text(f.typedDigest), count(f.results), text(f.resultsDigest)]),
     ...(facts.others.length > 0 ? [[], [bold(LABELS.others)], ...facts.others.map((sentence) => [text(sentence)])] : []),
   ];
+  const rows = all.map((row) => row.map((cell) => (cell && facts.isHidden(cell.value.raw) ? text(HIDDEN) : cell)));
   rows.splice(4, 0, [bold(LABELS.seal), text(sealOf(rows))]);
   return rows;
 }

@@ -20,6 +20,8 @@ export function sweepTree(bytes: Uint8Array, root: Element, telltales: Telltales
     return undefined;
   };
   for (const element of [root, ...descendants(root)]) {
+    // The cells of a sheet are no part of its tree; they have their own edits.
+    if (element.name === 'sheetData') continue;
     const isTold = element.children.length === 0 && element.closeStart > element.openEnd && telltales.in(textOf(bytes, element));
     const told = attributesOf(bytes, element).filter((one) => telltales.in(one.value));
     if (!isTold && told.length === 0) continue;

@@ -6,6 +6,7 @@ export class Telltales {
   private readonly exact = new Set<string>();
   private readonly byFirstWord = new Map<string, string[][]>();
   private readonly digits = new Set<string>();
+  private readonly endings = new Set<string>();
   private digitLengths: readonly number[] = [];
 
   get size(): number { return this.exact.size; }
@@ -24,6 +25,7 @@ export class Telltales {
     const digits = text.replace(/\D/g, '');
     if (digits.length >= 6 && !/[a-z]{2}/.test(text)) {
       this.digits.add(digits);
+      for (let cut = 1; digits.length - cut >= 7; cut++) this.endings.add(digits.slice(cut));
       this.digitLengths = [...new Set([...this.digitLengths, digits.length])];
     }
   }
@@ -42,6 +44,8 @@ export class Telltales {
   private hasDigits(text: string): boolean {
     for (const run of text.match(/\+?\d[\d\s().\-/]*\d/g) ?? []) {
       const digits = run.replace(/\D/g, '');
+      // A telephone number is often written without its country in front.
+      if (digits.length >= 7 && this.endings.has(digits)) return true;
       for (const length of this.digitLengths)
         for (let i = 0; i + length <= digits.length; i++) if (this.digits.has(digits.slice(i, i + length))) return true;
     }
