@@ -1,6 +1,9 @@
 import { activityAt } from './activity';
 import type { Constants } from './constants';
 
+// Taken out of Math once: these run in the innermost loops.
+const { LN10, abs, exp, log10, max } = Math;
+
 /**
  * A water as its strong ions and its inorganic carbon, mmol/L. Alkalinity is what is left of the strong ions,
  * Na + 2 Ca − Cl − 2 SO4, and may be negative (mineral acid). One litre is taken as one kilogram of water.
@@ -80,8 +83,8 @@ const alkalinityAt = (c: Conditions, a: number, carbon: number, carbonDioxide: n
   const acid = c.wAcid * a;
   const sum = 1 + r1 + r2;
   if (carbonDioxide === undefined)
-    return { value: (carbon * (r1 + 2 * r2)) / sum + base - acid, slope: Math.LN10 * ((carbon * (r1 * (1 + r2) + 4 * r2)) / (sum * sum) + base + acid) };
-  return { value: carbonDioxide * (r1 + 2 * r2) + base - acid, slope: Math.LN10 * (carbonDioxide * (r1 + 4 * r2) + base + acid) };
+    return { value: (carbon * (r1 + 2 * r2)) / sum + base - acid, slope: LN10 * ((carbon * (r1 * (1 + r2) + 4 * r2)) / (sum * sum) + base + acid) };
+  return { value: carbonDioxide * (r1 + 2 * r2) + base - acid, slope: LN10 * (carbonDioxide * (r1 + 4 * r2) + base + acid) };
 };
 
 const LOWEST_PH = 0;
@@ -92,16 +95,16 @@ const rootPH = (c: Conditions, alkalinity: number, carbon: number, carbonDioxide
   let low = LOWEST_PH;
   let high = HIGHEST_PH;
   let ph = guess;
-  let lastMiss = Infinity;
+  let lastMiss = 1e300;
   for (let step = 0; step < 80; step++) {
-    const { value, slope } = alkalinityAt(c, Math.exp(-Math.LN10 * ph), carbon, carbonDioxide);
+    const { value, slope } = alkalinityAt(c, exp(-LN10 * ph), carbon, carbonDioxide);
     const miss = value - alkalinity;
     if (miss > 0) high = ph; else low = ph;
     const newton = ph - miss / slope;
     // A Newton step that does not shrink the miss by half crawls along an exponential: halve the bracket instead.
-    const next = newton > low && newton < high && Math.abs(miss) < 0.5 * Math.abs(lastMiss) ? newton : (low + high) / 2;
+    const next = newton > low && newton < high && abs(miss) < 0.5 * abs(lastMiss) ? newton : (low + high) / 2;
     lastMiss = miss;
-    if (Math.abs(next - ph) < 1e-9) return next;
+    if (abs(next - ph) < 1e-9) return next;
     ph = next;
   }
   return ph;
@@ -120,7 +123,7 @@ const answer = (question: Question, c: Conditions, alkalinity: number, carbon: n
   const pressure = 'pressure' in question ? question.pressure : undefined;
   const pressureCO2 = pressure === undefined ? undefined : c.kh * pressure;
   const ph = question.kind === 'at' || question.kind === 'carbon at' ? question.ph : rootPH(c, alkalinity, carbon, pressureCO2, last);
-  const a = Math.exp(-Math.LN10 * ph);
+  const a = exp(-LN10 * ph);
   const r1 = c.k1 / a;
   const r2 = c.k12 / (a * a);
   if (pressureCO2 !== undefined) return { ph, carbonDioxide: pressureCO2 };
@@ -131,8 +134,8 @@ const answer = (question: Question, c: Conditions, alkalinity: number, carbon: n
 const freeOf = (c: Detail, water: Water, a: number, carbonDioxide: number, before: Free): Free => {
   const pairs = 1 + c.pairCaHCO3 * before.calcium + c.pairNaHCO3 * before.sodium;
   const plainK1 = c.k1 / pairs;
-  const hco3 = Math.max(0, (carbonDioxide * plainK1) / a);
-  const co3 = Math.max(0, (carbonDioxide * c.k12) / (a * a) / (1 + c.pairCaCO3 * before.calcium));
+  const hco3 = max(0, (carbonDioxide * plainK1) / a);
+  const co3 = max(0, (carbonDioxide * c.k12) / (a * a) / (1 + c.pairCaCO3 * before.calcium));
   const calcium = water.calcium / (1 + c.pairCaHCO3 * hco3 + c.pairCaCO3 * co3 + c.caOH / a);
   const sodium = water.sodium / (1 + c.pairNaHCO3 * hco3);
   const single = sodium + water.chloride + hco3 * (1 + c.pairCaHCO3 * calcium) + c.wAcid * a + c.wBase / a;
@@ -151,17 +154,17 @@ export const solve = (k: Constants, water: Water, question: Question): Solved =>
   const alkalinity = alkalinityOf(water);
   let free: Free = {
     calcium: water.calcium, sodium: water.sodium, sulfate: water.sulfate,
-    ionicStrength: (water.sodium + water.chloride + 4 * (water.calcium + water.sulfate) + Math.abs(alkalinity)) / 2000,
+    ionicStrength: (water.sodium + water.chloride + 4 * (water.calcium + water.sulfate) + abs(alkalinity)) / 2000,
   };
   let ph = 'guess' in question && question.guess !== undefined ? question.guess : 7;
   let c = conditionsFor(k, free);
   let carbonDioxide = 0;
   for (let pass = 0; pass < 40; pass++) {
     const found = answer(question, c, alkalinity, water.carbon, ph);
-    const a = Math.exp(-Math.LN10 * found.ph);
+    const a = exp(-LN10 * found.ph);
     const next = freeOf(c, water, a, found.carbonDioxide, free);
-    const isSettled = Math.abs(next.ionicStrength - free.ionicStrength) <= 1e-7 * (1e-3 + next.ionicStrength)
-      && Math.abs(next.calcium - free.calcium) <= 1e-6 * water.calcium && Math.abs(found.ph - ph) < 1e-6;
+    const isSettled = abs(next.ionicStrength - free.ionicStrength) <= 1e-7 * (1e-3 + next.ionicStrength)
+      && abs(next.calcium - free.calcium) <= 1e-6 * water.calcium && abs(found.ph - ph) < 1e-6;
     ({ ph, carbonDioxide } = found);
     free = next;
     if (isSettled) break;
@@ -171,24 +174,24 @@ export const solve = (k: Constants, water: Water, question: Question): Solved =>
 };
 
 const stateOf = (c: Detail, water: Water, free: Free, ph: number, carbonDioxide: number, alkalinity: number): Solved => {
-  const a = Math.exp(-Math.LN10 * ph);
+  const a = exp(-LN10 * ph);
   const r2 = (carbonDioxide * c.k12) / (a * a);
   const co3 = r2 / (1 + c.pairCaCO3 * free.calcium);
   return {
     ph, carbonDioxide, alkalinity, conditions: c,
     carbon: carbonDioxide * (1 + c.k1 / a) + r2,
     ionicStrength: free.ionicStrength,
-    calciteIndex: water.calcium > 0 ? Math.log10(free.calcium * co3 * c.calcite) : -Infinity,
+    calciteIndex: water.calcium > 0 ? log10(free.calcium * co3 * c.calcite) : -Infinity,
   };
 };
 
 /** Alkalinity per mole of carbon (ᾱ) and the balance of water itself, W = [OH] − [H], at a pH. */
 export const sharesAt = (c: Conditions, ph: number): { readonly perCarbon: number; readonly perCO2: number; readonly w: number } => {
-  const a = Math.exp(-Math.LN10 * ph);
+  const a = exp(-LN10 * ph);
   const r1 = c.k1 / a;
   const r2 = c.k12 / (a * a);
   return { perCarbon: (r1 + 2 * r2) / (1 + r1 + r2), perCO2: r1 + 2 * r2, w: c.wBase / a - c.wAcid * a };
 };
 
 /** Buffer intensity β = dAlk/dpH of a closed water, meq/L per pH unit. */
-export const intensityAt = (c: Conditions, ph: number, carbon: number): number => alkalinityAt(c, Math.exp(-Math.LN10 * ph), carbon, undefined).slope;
+export const intensityAt = (c: Conditions, ph: number, carbon: number): number => alkalinityAt(c, exp(-LN10 * ph), carbon, undefined).slope;

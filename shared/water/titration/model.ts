@@ -1,6 +1,9 @@
 import type { Conditions } from '../carbonate';
 import { sharesAt } from '../carbonate';
 
+// Taken out of Math once: these run in the innermost loops.
+const { LN10, abs, exp } = Math;
+
 /** A simplified water for fast repeated solving: fixed conditional constants, carbon, strong-ion balance and organic acid sites. */
 export interface Sample {
   /** Strong-ion balance, meq/L; equal to alkalinity without organic sites. */
@@ -25,9 +28,9 @@ export const samplePH = (c: Conditions, balance: number, carbon: number, sites: 
   let low = 0;
   let high = 14;
   let ph = guess;
-  let last = Infinity;
+  let last = 1e300;
   for (let step = 0; step < 60; step++) {
-    const a = Math.exp(-Math.LN10 * ph);
+    const a = exp(-LN10 * ph);
     const r1 = c.k1 / a;
     const r2 = c.k12 / (a * a);
     const sum = 1 + r1 + r2;
@@ -40,11 +43,11 @@ export const samplePH = (c: Conditions, balance: number, carbon: number, sites: 
       slope += sites * sitesSlope(a);
     }
     if (miss > 0) high = ph; else low = ph;
-    const newton = ph - miss / (slope * Math.LN10);
-    const next = newton > low && newton < high && Math.abs(miss) < 0.5 * Math.abs(last) ? newton : (low + high) / 2;
+    const newton = ph - miss / (slope * LN10);
+    const next = newton > low && newton < high && abs(miss) < 0.5 * abs(last) ? newton : (low + high) / 2;
     last = miss;
     // Newton doubles the digits: after a step this small the rest is below a millionth.
-    if (Math.abs(next - ph) < 1e-3 && next === newton) return next;
+    if (abs(next - ph) < 1e-3 && next === newton) return next;
     if (high - low < 1e-9) return next;
     ph = next;
   }
@@ -53,7 +56,7 @@ export const samplePH = (c: Conditions, balance: number, carbon: number, sites: 
 
 /** CO2(aq) of a sample at its pH, mmol/L. */
 export const carbonDioxideAt = (c: Conditions, carbon: number, ph: number): number => {
-  const a = Math.exp(-Math.LN10 * ph);
+  const a = exp(-LN10 * ph);
   return carbon / (1 + c.k1 / a + c.k12 / (a * a));
 };
 

@@ -1,6 +1,9 @@
 import type { Conditions } from '../carbonate';
 import { carbonDioxideAt, sampleFrom, samplePH, sitesOpen } from './model';
 
+// Taken out of Math once: these run in the innermost loops.
+const { exp, hypot, log, max, min, sqrt } = Math;
+
 /** One dosing as it was written down: running total of product and the pH read after it. */
 export interface Series {
   /** mmol/L of product since the start, one per reading. */
@@ -49,7 +52,7 @@ const LOSSES = [[0, 0.5], [0.15, 0.3], [0.4, 0.2]] as const;
 const SITES = [[0, 0.7], [0.05, 0.18], [0.15, 0.12]] as const;
 
 /** Every combination of site and loss, with the log of its share. */
-const KINDS = SITES.flatMap(([sites, often]) => LOSSES.map(([loss, share]) => ({ sites, loss, log: Math.log(often * share) })));
+const KINDS = SITES.flatMap(([sites, often]) => LOSSES.map(([loss, share]) => ({ sites, loss, log: log(often * share) })));
 
 /** Grid nodes: first pH, log10 of first CO2 pressure, kind. */
 interface Nodes { readonly ph0: number[]; readonly pressure: number[]; readonly kind: number[]; readonly phGap: number; readonly pressureGap: number }
@@ -97,15 +100,15 @@ const follow = (b: Beliefs, s: Series, ph0: number, co2: number, sites: number, 
 const logPrior = (b: Beliefs, pressure: number, alkalinity: number): number => {
   const z = (pressure - b.pressure.mean) / b.pressure.sd;
   const kit = b.kit ? (alkalinity - b.kit.value) / b.kit.error : 0;
-  const over = alkalinity > b.mostAlkalinity ? Math.log(alkalinity / b.mostAlkalinity) / 0.3 : 0;
+  const over = alkalinity > b.mostAlkalinity ? log(alkalinity / b.mostAlkalinity) / 0.3 : 0;
   return -0.5 * (z * z + kit * kit + over * over);
 };
 
-interface Explored { readonly log: Float64Array; readonly state: Float64Array; readonly best: number }
+interface Explored { readonly logs: Float64Array; readonly state: Float64Array; readonly best: number }
 
 const explore = (b: Beliefs, s: Series, nodes: Nodes): Explored => {
   const n = nodes.ph0.length;
-  const log = new Float64Array(n);
+  const logs = new Float64Array(n);
   const state = new Float64Array(n * WIDTH);
   let best = -Infinity;
   for (let i = 0; i < n; i++) {
@@ -114,16 +117,16 @@ const explore = (b: Beliefs, s: Series, nodes: Nodes): Explored => {
     if (!kind) continue;
     const likelihood = follow(b, s, nodes.ph0[i] ?? 7, b.conditions.kh * 10 ** pressure, kind.sites, kind.loss, state, i * WIDTH);
     const l = likelihood + logPrior(b, pressure, state[i * WIDTH + ALKALINITY0] ?? 0) + kind.log;
-    log[i] = l;
+    logs[i] = l;
     if (l > best) best = l;
   }
-  return { log, state, best };
+  return { logs, state, best };
 };
 
 const firstNodes = (b: Beliefs, first: number): Nodes => {
-  const reach = 3.5 * Math.hypot(b.noise, b.offset);
-  const lowest = Math.max(-5.5, b.pressure.mean - 3.5 * b.pressure.sd);
-  const highest = Math.min(-0.4, b.pressure.mean + 3.5 * b.pressure.sd);
+  const reach = 3.5 * hypot(b.noise, b.offset);
+  const lowest = max(-5.5, b.pressure.mean - 3.5 * b.pressure.sd);
+  const highest = min(-0.4, b.pressure.mean + 3.5 * b.pressure.sd);
   const phGap = (2 * reach) / (COARSE_PH - 1);
   const pressureGap = (highest - lowest) / (COARSE_PRESSURE - 1);
   const nodes: Nodes = { ph0: [], pressure: [], kind: [], phGap, pressureGap };
@@ -139,10 +142,10 @@ const put = (nodes: Nodes, ph0: number, pressure: number, kind: number): void =>
 };
 
 /** Each cell that still carries weight becomes nine of a third of its width. */
-const refined = (nodes: Nodes, { log, best }: Explored): Nodes => {
+const refined = (nodes: Nodes, { logs, best }: Explored): Nodes => {
   const finer: Nodes = { ph0: [], pressure: [], kind: [], phGap: nodes.phGap / 3, pressureGap: nodes.pressureGap / 3 };
-  for (let i = 0; i < log.length; i++) {
-    if ((log[i] ?? -Infinity) < best - DEPTH) continue;
+  for (let i = 0; i < logs.length; i++) {
+    if ((logs[i] ?? -Infinity) < best - DEPTH) continue;
     for (let u = -1; u <= 1; u++) for (let v = -1; v <= 1; v++)
       put(finer, (nodes.ph0[i] ?? 0) + u * finer.phGap, (nodes.pressure[i] ?? 0) + v * finer.pressureGap, nodes.kind[i] ?? 0);
   }
@@ -176,34 +179,49 @@ export const posterior = (b: Beliefs, s: Series): Cloud => {
   return cloudOf(b, nodes, found, s.readings.length);
 };
 
-const cloudOf = (b: Beliefs, nodes: Nodes, { log, state, best }: Explored, n: number): Cloud => {
+const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: number): Cloud => {
   const kept: number[] = [];
   let total = 0;
   let leastSquares = Infinity;
-  for (let i = 0; i < log.length; i++) {
-    leastSquares = Math.min(leastSquares, state[i * WIDTH + UNEXPLAINED] ?? Infinity);
-    if ((log[i] ?? -Infinity) < best - DEPTH) continue;
+  for (let i = 0; i < logs.length; i++) {
+    leastSquares = min(leastSquares, state[i * WIDTH + UNEXPLAINED] ?? Infinity);
+    if ((logs[i] ?? -Infinity) < best - DEPTH) continue;
     kept.push(i);
-    total += Math.exp((log[i] ?? -Infinity) - best);
+    total += exp((logs[i] ?? -Infinity) - best);
   }
   const column = (which: number): number[] => kept.map((i) => state[i * WIDTH + which] ?? NaN);
   const kinds = kept.map((i) => KINDS[nodes.kind[i] ?? 0]);
   return {
-    weights: kept.map((i) => Math.exp((log[i] ?? -Infinity) - best) / total),
+    weights: kept.map((i) => exp((logs[i] ?? -Infinity) - best) / total),
     balances: column(BALANCE), carbons: column(CARBON), now: column(NOW), firstAlkalinity: column(ALKALINITY0), firstCO2: column(CO2_0), offsets: column(OFFSET),
     sites: kinds.map((kind) => kind?.sites ?? 0), losses: kinds.map((kind) => kind?.loss ?? 0),
-    misfit: Math.sqrt(Math.max(0, leastSquares) / Math.max(1, n)) / b.noise,
-    logEvidence: best + Math.log(total * nodes.phGap * nodes.pressureGap),
+    misfit: sqrt(max(0, leastSquares) / max(1, n)) / b.noise,
+    logEvidence: best + log(total * nodes.phGap * nodes.pressureGap),
   };
 };
 
-/** Weighted quantile. */
+/** Halvings of the range of the values: twelve digits of it are left. */
+const HALVINGS = 40;
+
+/** Weighted quantile, by halving the range of the values: several times faster than sorting them. Infinite values count as above. */
 export const quantile = (cloud: Cloud, values: readonly number[], q: number): number => {
-  const order = values.map((_, i) => i).sort((i, j) => (values[i] ?? 0) - (values[j] ?? 0));
-  let reached = 0;
-  for (const i of order) {
-    reached += cloud.weights[i] ?? 0;
-    if (reached >= q) return values[i] ?? NaN;
+  let low = values[0] ?? NaN;
+  let high = -1e300;
+  for (const value of values) {
+    if (value < low) low = value;
+    if (value > high && value < 1e300) high = value;
   }
-  return values[order.at(-1) ?? 0] ?? NaN;
+  if (weightUpTo(cloud, values, high) < q) return Infinity;
+  if (weightUpTo(cloud, values, low) >= q) return low;
+  for (let i = 0; i < HALVINGS && high - low > 1e-12; i++) {
+    const middle = (low + high) / 2;
+    if (weightUpTo(cloud, values, middle) >= q) high = middle; else low = middle;
+  }
+  return high;
+};
+
+const weightUpTo = ({ weights }: Cloud, values: readonly number[], most: number): number => {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) if ((values[i] ?? 0) <= most) sum += weights[i] ?? 0;
+  return sum;
 };
