@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
+import type { FreezeReport } from '../../shared/xlsx/freeze';
 import { freeze, inspect, repairCalls, verify } from '../../shared/xlsx/freeze';
 
 /** A copy that opens without the add-in, in the terminal: npm run share -- season.xlsx copy.xlsx */
@@ -98,26 +99,27 @@ function copy(from: string, to: string, file: Uint8Array, values: Values): numbe
     say(`${result.sentence} Nothing was written.`);
     return 0;
   }
-  const { report } = result;
   const code = write(from, to, result.bytes, values.force === true);
-  if (code !== 0) return code;
+  if (code === 0) tell(to, result.report);
+  return code;
+}
+
+function tell(to: string, report: FreezeReport): void {
   say(`${to}: ${report.frozen} formulas became values${report.alive > 0 ? `, ${report.alive} became native formulas` : ''}, ${report.kept} stay as they were.`);
   for (const problem of report.problems) say(`Note: ${problem.sentence}`);
   for (const line of report.removed) say(`Changed: ${line}`);
   for (const line of report.left) say(`Still there: ${line}`);
   if (report.page !== undefined) say(`The page "${report.page}" says where the numbers come from. Digest of everything: ${report.digest ?? ''}`);
-  return 0;
 }
 
-function main(args: readonly string[]): number {
-  let parsed;
-  try {
-    parsed = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
-  } catch (error) {
-    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n${USAGE}`);
-    return 2;
-  }
-  const { values, positionals: [from, to] } = parsed;
+/** From one file to another, never onto itself. */
+function convert(from: string, to: string, file: Uint8Array, values: Values): number {
+  if (isSameFile(from, to)) return complain('The copy would overwrite the original. Give it another name.');
+  if (existsSync(to) && !values.force) return complain(`${to} is there already. Choose another name, or add --force.`);
+  return values.repair ? mend(from, to, file, values.force === true) : copy(from, to, file, values);
+}
+
+function run(values: Values, [from, to]: readonly string[]): number {
   if (values.verify !== undefined) return check(values.verify, values.digest);
   if (values.help || from === undefined || (to === undefined && !values.inspect)) {
     process.stderr.write(USAGE);
@@ -125,10 +127,17 @@ function main(args: readonly string[]): number {
   }
   const file = read(from);
   if (!file) return 2;
-  if (values.inspect || to === undefined) return look(file);
-  if (isSameFile(from, to)) return complain('The copy would overwrite the original. Give it another name.');
-  if (existsSync(to) && !values.force) return complain(`${to} is there already. Choose another name, or add --force.`);
-  return values.repair ? mend(from, to, file, values.force === true) : copy(from, to, file, values);
+  return values.inspect || to === undefined ? look(file) : convert(from, to, file, values);
+}
+
+function main(args: readonly string[]): number {
+  try {
+    const { values, positionals } = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
+    return run(values, positionals);
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n${USAGE}`);
+    return 2;
+  }
 }
 
 process.exitCode = main(process.argv.slice(2));

@@ -175,7 +175,7 @@ function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
 const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number => fates.reduce((sum, one) => sum + of(one), 0);
 
 function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> {
-  const { pack, book, options, leave } = work;
+  const { pack, book, leave } = work;
   const twins = yield* nativeTwins(work);
   const native = (cell: FormulaCell): string | undefined => twins.get(cell);
   const spills = new Spills(book, work.names);

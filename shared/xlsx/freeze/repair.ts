@@ -9,7 +9,8 @@ import { all, escapeXml, textBetween, textOf, TreeReader } from './xml';
 
 export type Repair =
   | { readonly kind: 'made'; readonly bytes: Uint8Array; readonly repaired: number }
-  | { readonly kind: 'unchanged' | 'refused'; readonly sentence: string };
+  | { readonly kind: 'unchanged'; readonly sentence: string }
+  | { readonly kind: 'refused'; readonly sentence: string };
 
 /**
  * Calls that Excel tied to a foreign book ([2]!_xldudf_…) or that another program wrote in its own spelling never find the add-in

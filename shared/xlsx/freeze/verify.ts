@@ -11,7 +11,8 @@ import { sharedStrings } from './strings';
 import { eachCell } from './values';
 
 export type Verification =
-  | { readonly kind: 'refused' | 'noPage'; readonly sentence: string }
+  | { readonly kind: 'refused'; readonly sentence: string }
+  | { readonly kind: 'noPage'; readonly sentence: string }
   | {
     readonly kind: 'checked';
     /** Are all typed and frozen numbers those the copy was made with? */
