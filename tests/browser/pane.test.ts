@@ -1,0 +1,160 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { isError } from '../../shared/values';
+import { readXlsx } from '../../shared/xlsx';
+import type { Session } from './support/localSheet';
+import { ask, openLocalSheet, OUT, picture, typeInto } from './support/localSheet';
+
+/** The production pane beside the local sheet, used as a person would. */
+
+jest.setTimeout(120_000);
+let session: Session;
+beforeAll(async () => {
+  session = await openLocalSheet();
+  await ask(session.page, 'newBook');
+});
+afterAll(async () => { await session.close(); });
+
+const sheetNames = (): Promise<string[]> => ask(session.page, 'getSheetNames');
+
+/** Every value of every sheet: what "nothing lost" is checked on. */
+async function everything(): Promise<string> {
+  const sheets = await sheetNames();
+  return JSON.stringify(await Promise.all(sheets.map(async (name) => [name, await ask(session.page, 'getValues', `'${name}'!A1:L80`)])));
+}
+
+const writePlan = async (): Promise<void> => { await session.pane.click('#plan-write'); };
+
+test('a season plan is asked for, previewed and written', async () => {
+  const { page, pane } = session;
+  await typeInto(page, 'B2', 'mine, keep');
+  await pane.click('#tab-plan');
+  await pane.getByRole('button', { name: 'Fill in an example' }).click();
+  await pane.waitForSelector('text=What it comes to');
+  await picture(page, 'plan-preview');
+  await writePlan();
+  await page.waitForFunction(async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false);
+  await pane.waitForSelector('.notice');
+  const names = await sheetNames();
+  expect(names).toEqual(expect.arrayContaining(['Start', 'Chain', 'Calendar', 'Notes']));
+  const first = names[0] ?? '';
+  expect(await ask(page, 'getValue', `'${first}'!B2`)).toBe('mine, keep');
+  await ask(page, 'activate', 'Calendar');
+  await picture(page, 'plan-written');
+});
+
+test('what the pane wrote is alive: a warmer vat moves the injection to a later hour', async () => {
+  const { page } = session;
+  const values = await ask(page, 'getValues', "'Start'!B9:C40");
+  const row = values.findIndex(([label]) => label === 'Water temperature');
+  expect(row).toBeGreaterThanOrEqual(0);
+  const inject = await ask(page, 'getValue', "'Start'!B5");
+  await ask(page, 'setValue', `'Start'!C${row + 9}`, 29);
+  const later = await ask(page, 'getValue', "'Start'!B5");
+  expect(typeof inject === 'number' && typeof later === 'number' && later > inject).toBe(true);
+  await ask(page, 'setValue', `'Start'!C${row + 9}`, values[row]?.[1] as number);
+  expect(await ask(page, 'getValue', "'Start'!B5")).toBe(inject);
+});
+
+test('no written cell shows an error', async () => {
+  const { page } = session;
+  const bad: string[] = [];
+  for (const name of ['Start', 'Chain', 'Calendar', 'Notes'])
+    for (const line of await ask(page, 'getValues', `'${name}'!A1:L80`)) for (const cell of line) if (isError(cell)) bad.push(`${name}: ${cell.error} ${cell.message ?? ''}`);
+  expect(bad).toEqual([]);
+});
+
+test('a second plan asks first and overwrites nothing', async () => {
+  const { pane } = session;
+  const before = await everything();
+  await writePlan();
+  await pane.waitForSelector('[role=alert] .question');
+  expect(await everything()).toBe(before);
+  await picture(session.page, 'plan-asks');
+  const buttons = pane.locator('.question button');
+  await buttons.last().click();
+  expect(await everything()).toBe(before);
+});
+
+test('a function is found, tried and inserted; a cell in use is asked about', async () => {
+  const { page, pane } = session;
+  await ask(page, 'newBook');
+  await typeInto(page, 'A1', '7.8');
+  await ask(page, 'select', 'C3');
+  await pane.click('#tab-functions');
+  await pane.fill('input[type=search]', 'ammonia share');
+  await picture(page, 'functions-found');
+  await pane.getByRole('button', { name: /AMMONIA\.SHARE/ }).first().click();
+  await pane.waitForSelector('text=Emerson');
+  await pane.locator('input[id$="-ph"]').fill('8');
+  await pane.locator('input[id$="-temperature"]').fill('25');
+  await pane.waitForSelector('text=/0\\.053|5\\.4/');
+  await picture(page, 'function-page');
+  await pane.getByRole('button', { name: /^Insert/ }).click();
+  await page.waitForFunction(async () => (await window.spawnbook?.getFormula('C3')) !== null);
+  expect(await ask(page, 'getFormula', 'C3')).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
+  expect(await ask(page, 'getValue', 'C3')).toBeCloseTo(0.05366, 4);
+  await ask(page, 'select', 'A1');
+  await pane.getByRole('button', { name: /^Insert/ }).click();
+  await pane.waitForSelector('[role=alert] .question');
+  expect(await ask(page, 'getValue', 'A1')).toBe(7.8);
+});
+
+test('a saved file reads back with the same formulas and values', async () => {
+  const { page } = session;
+  const { bytes } = await page.evaluate(async () => {
+    const saved = await window.spawnbook?.saveFile();
+    return { bytes: Array.from(saved?.bytes ?? []) };
+  });
+  const read = readXlsx(Uint8Array.from(bytes));
+  if (!('model' in read)) throw new Error(JSON.stringify(read));
+  const cell = read.model.sheets[0]?.cells.C3;
+  expect(cell?.formula).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
+  expect(cell?.value).toBeCloseTo(0.05366, 4);
+  await ask(page, 'newBook');
+  await page.evaluate(async (all) => { await window.spawnbook?.openFile(Uint8Array.from(all), 'saved.xlsx'); }, bytes);
+  expect(await ask(page, 'getFormula', 'C3')).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
+  expect(await ask(page, 'getValue', 'C3')).toBeCloseTo(0.05366, 4);
+});
+
+test('the built template opens with the values it was stored with', async () => {
+  const { page } = session;
+  const bytes = Array.from(readFileSync('templates/season-plan.xlsx'));
+  const stored = readXlsx(Uint8Array.from(bytes));
+  if (!('model' in stored)) throw new Error(JSON.stringify(stored));
+  await page.evaluate(async (all) => { await window.spawnbook?.openFile(Uint8Array.from(all), 'season-plan.xlsx'); }, bytes);
+  await ask(page, 'waitForCalculation');
+  const wrong: string[] = [];
+  let compared = 0;
+  for (const sheet of stored.model.sheets) {
+    for (const [address, { formula, value }] of Object.entries(sheet.cells)) {
+      if (formula === undefined || value === undefined) continue;
+      compared++;
+      const got = await ask(page, 'getValue', `'${sheet.name}'!${address}`);
+      const same = typeof value === 'number' && typeof got === 'number' ? Math.abs(got - value) <= 1e-9 * Math.max(1, Math.abs(value)) : JSON.stringify(got ?? '') === JSON.stringify(value);
+      if (!same) wrong.push(`${sheet.name}!${address} ${formula}: stored ${JSON.stringify(value)}, calculated ${JSON.stringify(got)}`);
+    }
+  }
+  expect(wrong).toEqual([]);
+  expect(compared).toBeGreaterThan(50);
+});
+
+test('narrow panes do not scroll sideways', async () => {
+  const narrow = await session.page.context().newPage();
+  for (const width of [320, 280]) {
+    await narrow.setViewportSize({ width, height: 700 });
+    await narrow.goto(session.pane.url());
+    await narrow.waitForSelector('#tab-plan');
+    const tabs = await narrow.locator('[role=tab]').all();
+    for (const tab of tabs) {
+      await tab.click();
+      expect(await narrow.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+      await narrow.screenshot({ path: join(OUT, `pane-${width}-${(await tab.textContent() ?? '').toLowerCase()}.png`) });
+    }
+  }
+  await narrow.close();
+});
+
+test('nothing went wrong unseen, and nothing was asked of another machine', () => {
+  expect(session.trouble).toEqual([]);
+});

@@ -1,0 +1,95 @@
+import type { ChildProcess } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import type { BrowserContext, Frame, Page } from 'playwright-core';
+import { chromium } from 'playwright-core';
+import type { PageApi } from '../../../src/localsheet/page/api';
+
+const CHROMIUM = '/usr/bin/chromium';
+const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+/** Pictures that a person looks at; CI keeps nothing. */
+export const OUT = resolve('tests/browser/out');
+
+export interface Session {
+  readonly url: string;
+  /** What npm start printed. */
+  readonly printed: string;
+  readonly page: Page;
+  readonly pane: Frame;
+  /** Console errors, failed and foreign requests since the start. */
+  readonly trouble: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+/** npm start, on any free port; resolves with the address it prints. */
+async function startServer(): Promise<{ server: ChildProcess; printed: string; url: string }> {
+  const server = spawn('npm', ['start', '--', '--port', '0'], { stdio: ['ignore', 'pipe', 'pipe'], detached: true });
+  let printed = '';
+  const url = await new Promise<string>((found, failed) => {
+    const read = (data: Buffer): void => {
+      printed += data.toString();
+      const address = /Spawnbook is at (http:\S+)[\s\S]*Ctrl\+C/.exec(printed)?.[1];
+      if (address) found(address);
+    };
+    server.stdout.on('data', read);
+    server.stderr.on('data', read);
+    server.on('exit', () => { failed(new Error(`npm start ended: ${printed}`)); });
+  });
+  return { server, printed, url };
+}
+
+function watch(context: BrowserContext, url: string): string[] {
+  const trouble: string[] = [];
+  context.on('page', (page) => {
+    page.on('console', (message) => { if (message.type() === 'error') trouble.push(`console: ${message.text()}`); });
+    page.on('pageerror', (error) => trouble.push(`error: ${error.message}`));
+    page.on('requestfailed', (request) => trouble.push(`failed: ${request.url()}`));
+    page.on('response', (response) => { if (response.status() >= 400) trouble.push(`${response.status()}: ${response.url()}`); });
+    page.on('request', (request) => { if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url())) trouble.push(`foreign: ${request.url()}`); });
+  });
+  return trouble;
+}
+
+export async function openLocalSheet(width = 1366, height = 768): Promise<Session> {
+  mkdirSync(OUT, { recursive: true });
+  const { server, printed, url } = await startServer();
+  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-browser-'));
+  const context = await chromium.launchPersistentContext(profile, { executablePath: CHROMIUM, args: ARGS, headless: true, viewport: { width, height }, acceptDownloads: true });
+  const trouble = watch(context, url);
+  const page = await context.newPage();
+  await page.goto(url);
+  await page.evaluate(() => window.spawnbook?.ready);
+  const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
+  if (!pane) throw new Error('The pane is not in the page.');
+  await pane.waitForSelector('#tab-plan');
+  return {
+    url, printed, page, pane, trouble,
+    close: async () => {
+      await context.close();
+      // npm passes no signal on to what it started: end the whole group.
+      if (server.pid !== undefined) process.kill(-server.pid, 'SIGTERM');
+      rmSync(profile, { recursive: true, force: true });
+    },
+  };
+}
+
+type Methods = { [K in keyof PageApi]: PageApi[K] extends (...args: never[]) => unknown ? K : never }[keyof PageApi];
+
+/** Calls the page's own API. */
+export const ask = <K extends Methods>(page: Page, method: K, ...args: Parameters<PageApi[K]>): Promise<Awaited<ReturnType<PageApi[K]>>> =>
+  page.evaluate(([name, given]) => {
+    const api = window.spawnbook as unknown as Record<string, (...list: unknown[]) => unknown>;
+    return api[name as string]?.(...(given as unknown[]));
+  }, [method, args] as const) as Promise<Awaited<ReturnType<PageApi[K]>>>;
+
+/** Types into a chosen cell as a person does: keys and Enter. */
+export async function typeInto(page: Page, address: string, text: string): Promise<void> {
+  await ask(page, 'select', address);
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await ask(page, 'waitForCalculation');
+}
+
+export const picture = (page: Page, name: string): Promise<unknown> => page.screenshot({ path: join(OUT, `${name}.png`) });
