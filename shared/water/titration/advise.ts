@@ -30,6 +30,7 @@ export interface Advice {
 /** A repeat reading this far from the one before says the water is not at rest. */
 const RESTLESS = 0.15;
 const FALL = 0.15;
+const SURELY = 0.95;
 const DOUBT = 1.2;
 const MISFIT = 3;
 
@@ -84,9 +85,9 @@ export const advise = (b: Beliefs, s: Series, aim: Aim): Advice => {
   const bound = modelFreeBound(s, aim, cloud, isMisfit);
   const dose = Math.min(choice.dose, bound);
   const after = expected(b, cloud, dose);
-  // What is left to give moves less than a reading can show: leave it if the window is reached.
+  // What is left to give moves less than a reading can show: leave it if the window is surely reached.
   const isIdle = !isMisfit && after.likely - now.likely < 0.1;
-  if (isIdle && now.likely >= aim.bottom) return base;
+  if (isIdle && chanceInside(cloud, aim) >= SURELY) return base;
   if (!(dose > 0)) return { ...base, action: 'check' };
   return { ...base, action: 'dose', dose, after, limit: bound < choice.dose ? 'doubt' : choice.limit };
 };
