@@ -1,0 +1,16 @@
+import { openLocalSheet } from '../browser/support/localSheet';
+import type { Timing } from './catalogue';
+
+const CELLS = 10_000;
+
+/** 10,000 cells that each call one of our functions, against as many that call the engine's own, in the same page. */
+export async function localSheetTimings(): Promise<Timing[]> {
+  const session = await openLocalSheet();
+  try {
+    const result = await session.page.evaluate((cells) => window.spawnbookBench?.cells(cells, 5), CELLS);
+    if (!result) throw new Error('the page has no bench');
+    return [{ name: `${CELLS.toLocaleString('en')} function cells ÷ the spreadsheet's own function, local sheet`, value: result.ratio, unit: '×', limit: 2 }];
+  } finally {
+    await session.close();
+  }
+}
