@@ -67,8 +67,8 @@ export interface Known { readonly k: Constants; readonly water: Water; readonly 
 export const SALT_LIMIT = 0.5;
 const tooSalty = (): CellError => outside(`dissolved: more salt than the method holds for (ionic strength ${SALT_LIMIT}, about 29 g/L of salt).`);
 
-export const backgroundOf = (r: Pick<Readings, 'temperature' | 'hardness' | 'dissolved' | 'dissolvedIn'>): Background | CellError => {
-  const ionicStrength = ionicStrengthFrom(r.dissolved, r.dissolvedIn);
+export const backgroundOf = (r: Pick<Readings, 'temperature' | 'hardness' | 'dissolved' | 'dissolvedIn'> & { readonly ph?: number }): Background | CellError => {
+  const ionicStrength = ionicStrengthFrom(r.dissolved, r.dissolvedIn, r.ph);
   return ionicStrength > SALT_LIMIT ? tooSalty() : { temperature: r.temperature, calcium: meqFromMgCaCO3(r.hardness) / 2, ionicStrength };
 };
 
