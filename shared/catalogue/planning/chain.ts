@@ -17,6 +17,7 @@ export const chainStart = defineFunction({
   returns: value(count, 'Number needed before the first step, not rounded: round it up yourself.'),
   valid: 'Exact arithmetic; as good as the survivals',
   sources: ['DEFINITION', 'SRAC1803', 'PIKEPLAN', 'STERLETCHAIN'],
+  native: '{wanted}/PRODUCT({survivals})',
   help: 'Losses are never added up or added on: to have 10,000 left after losing half you need 20,000, not 15,000. The order of the steps does not matter.',
   examples: [
     { args: [1e6, [[0.7], [0.7]]], gives: '2040816', because: 'A million divided by 70 % twice; times 1 / (0.5 spawning · 3000 eggs per lb) it is the 1,360 lb of females of SRAC1803.' },
@@ -37,6 +38,7 @@ export const chainEnd = defineFunction({
   returns: value(count, 'Number expected to be left, not rounded: round it down yourself.'),
   valid: 'Exact arithmetic; as good as the survivals',
   sources: ['DEFINITION'],
+  native: '{started}*PRODUCT({survivals})',
   examples: [
     { args: [2040816, [[0.7], [0.7]]], gives: '1000000', because: 'The way back of the chain of a million fish.' },
     { args: [1000, 60], fails: { code: '#VALUE!', says: '60' }, because },
