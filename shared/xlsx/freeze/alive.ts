@@ -28,6 +28,9 @@ function argumentText(param: NamedParam, given: string | undefined): string | un
   return typeof fallback === 'number' ? String(fallback) : typeof fallback === 'string' ? `"${fallback}"` : undefined;
 }
 
+/** Without brackets around the whole. */
+const unwrap = (text: string): string => (text.startsWith('(') && argumentsAfter(text, 0)?.end === text.length ? unwrap(text.slice(1, -1)) : text);
+
 /** The record's native formula with these arguments; undefined when an argument it needs was left out. */
 export function nativeCall(fn: SheetFunction, args: readonly string[]): string | undefined {
   if (fn.native === undefined || args.length > fn.params.length) return undefined;
@@ -40,7 +43,7 @@ export function nativeCall(fn: SheetFunction, args: readonly string[]): string |
     if (argument === undefined) isWhole = false;
     return argument ?? '';
   });
-  return isWhole ? `(${text})` : undefined;
+  return isWhole ? `(${unwrap(text)})` : undefined;
 }
 
 /** The formula with every call of ours replaced; undefined when one of them has no native twin. Inner calls come first. */
@@ -53,7 +56,7 @@ export function nativeForm(text: string): string | undefined {
     if (!call || !found || native === undefined || call.piece.kind !== 'call') return undefined;
     now = now.slice(0, call.piece.from) + native + now.slice(found.end);
   }
-  return /^\((?:[^()"]*)\)$/.test(now) ? now.slice(1, -1) : now;
+  return unwrap(now);
 }
 
 /** Last values of all cells, to try a native formula on. */

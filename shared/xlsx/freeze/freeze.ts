@@ -138,6 +138,7 @@ function* addPage(work: Work, fates: readonly SheetFates[], others: readonly str
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield { step: 'page', done: (i + step.value) / fates.length };
     sheets.push({ name: scan.info.name, facts: step.value });
+    yield { step: 'page', done: (i + 1) / fates.length };
   }
   const { options, book } = work;
   const rows = pageRows({ workbook: options.workbook, date: options.date, maker: options.maker ?? MAKER, blocks, sheets, others, isHidden: (raw) => work.leave?.tells(raw) ?? false });
