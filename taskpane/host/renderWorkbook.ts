@@ -10,7 +10,11 @@ import type { InUse } from './rename';
 import { clashes, freeSuffix, withSuffix } from './rename';
 import { colourByRule, guardInputs, layOut, styleCells } from './styling';
 
-interface Before extends InUse { readonly ids: ReadonlySet<string> }
+interface Before extends InUse {
+  readonly ids: ReadonlySet<string>;
+  /** Id of the sheet in front. */
+  readonly active: string;
+}
 
 interface Sheet { readonly model: SheetModel; readonly worksheet: Excel.Worksheet }
 
@@ -19,8 +23,11 @@ async function lookAround(context: Excel.RequestContext): Promise<Before> {
   worksheets.load('items/id,items/name');
   names.load('items/name');
   tables.load('items/name');
+  const active = worksheets.getActiveWorksheet();
+  active.load('id');
   await context.sync();
   return {
+    active: active.id,
     ids: new Set(worksheets.items.map((sheet) => sheet.id)),
     sheets: worksheets.items.map((sheet) => sheet.name),
     names: [...names.items.map((item) => item.name), ...tables.items.map((table) => table.name)],
@@ -122,6 +129,8 @@ const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: r
         if (sheet.model.tab) sheet.worksheet.tabColor = `#${sheet.model.tab.replace('#', '')}`;
         writeValues(sheet);
       }
+      // In front while it is built: it is seen to grow, and some hosts ask the sheet in front whether cells may be merged.
+      sheets[0]?.worksheet.activate();
     },
   },
   { label: 'Naming cells', queue: () => { sheets.forEach(addTables); addNames(context, model); } },
@@ -138,13 +147,7 @@ const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: r
     },
   },
   { label: 'Drawing charts', queue: () => { for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model); } },
-  {
-    label: 'Finishing',
-    queue: () => {
-      sheets.forEach(protect);
-      sheets[0]?.worksheet.activate();
-    },
-  },
+  { label: 'Finishing', queue: () => sheets.forEach(protect) },
 ];
 
 /** What Excel answers to a new sheet in a workbook whose structure is protected differs by platform. */
@@ -179,11 +182,13 @@ async function clearUp(context: Excel.RequestContext, model: WorkbookModel, befo
   const ours = new Set(model.names.map(({ name }) => name.toLowerCase()));
   const used = new Set(before.names.map((name) => name.toLowerCase()));
   const added = worksheets.items.filter((sheet) => (made ? made.includes(sheet.id) : !before.ids.has(sheet.id)));
+  const active = worksheets.getItemOrNullObject(before.active);
   const contents = added.map((sheet) => ({ sheet, content: sheet.getUsedRangeOrNullObject(true) }));
   await context.sync();
   for (const item of names.items) if (ours.has(item.name.toLowerCase()) && !used.has(item.name.toLowerCase())) item.delete();
   // Without ids only sheets that are still empty can be ours: the first stage writes nothing.
   for (const { sheet, content } of contents) if (made || content.isNullObject) sheet.delete();
+  if (!active.isNullObject) active.activate();
   await context.sync();
 }
 

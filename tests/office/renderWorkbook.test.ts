@@ -83,6 +83,7 @@ describe('a plan written into an empty workbook', () => {
   test('adds exactly the sheets of the model, after what is there', async () => {
     expect(outcome).toEqual({ kind: 'written', sheets: model.sheets.map((sheet) => sheet.name) });
     expect((await book.sheets()).map((sheet) => sheet.name)).toEqual(['Sheet1', ...model.sheets.map((sheet) => sheet.name)]);
+    expect(await book.activeSheet()).toBe(await idOf(book, model.sheets[0]?.name ?? ''));
   });
 
   test('every cell arrives: values as they are, formulas as formulas, spilled cells left to their formula', async () => {
@@ -197,7 +198,7 @@ describe('all or nothing', () => {
     const changes = faults.changes;
     expect(changes).toBeGreaterThan(100);
     // Every change near the start, where the stages differ, then an even spread over the rest.
-    const steps = new Set([...Array.from({ length: 40 }, (_, i) => i + 1), ...Array.from({ length: 60 }, (_, i) => Math.ceil(((i + 1) / 60) * changes))]);
+    const steps = new Set([...Array.from({ length: 40 }, (_, i) => i + 1), ...Array.from({ length: 40 }, (_, i) => Math.ceil(((i + 1) / 40) * changes))]);
     for (const step of steps) {
       const { book, faults: each } = open();
       await book.write('{sheet1}', { row: 0, column: 0, rows: 1, columns: 2 }, [[{ value: 'my notes' }, { formula: '=1+1' }]]);
@@ -208,6 +209,7 @@ describe('all or nothing', () => {
       expect([step, problem]).toEqual([step, expect.any(HostProblem)]);
       expect((problem as HostProblem).message).toMatch(/^The (plan was not written|workbook takes no new sheets)/);
       expect([step, await snapshot(book)]).toEqual([step, before]);
+      expect([step, await book.activeSheet()]).toEqual([step, '{sheet1}']);
     }
   });
 
