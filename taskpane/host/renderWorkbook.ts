@@ -147,7 +147,13 @@ const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: r
     },
   },
   { label: 'Drawing charts', queue: () => { for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model); } },
-  { label: 'Finishing', queue: () => sheets.forEach(protect) },
+  {
+    label: 'Finishing',
+    queue: () => {
+      sheets.forEach(protect);
+      sheets[0]?.worksheet.activate();
+    },
+  },
 ];
 
 /** What Excel answers to a new sheet in a workbook whose structure is protected differs by platform. */
