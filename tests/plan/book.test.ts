@@ -105,7 +105,9 @@ test('inputs are open, formulas are locked, and every input has its rule', () =>
 test('the model of the season plan template is the one on record', () => {
   const path = join(__dirname, 'golden', 'season-plan.json');
   const shown = (model: WorkbookModel): unknown => JSON.parse(JSON.stringify(model, (_key, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(12)) : value)));
-  const model = shown(seasonPlanTemplate());
+  // Notes repeats what the catalogue says of its functions and sources; the template's own test compares it.
+  const whole = seasonPlanTemplate();
+  const model = shown({ ...whole, sheets: whole.sheets.filter(({ name }) => name !== 'Notes') });
   if (process.env['UPDATE_GOLDEN'] === '1') writeFileSync(path, `${JSON.stringify(model, null, 1)}\n`);
   expect(model).toEqual(JSON.parse(readFileSync(path, 'utf8')));
 });

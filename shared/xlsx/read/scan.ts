@@ -61,28 +61,32 @@ const indexAfter = (xml: string, mark: string, from: number): number => {
   return at + mark.length;
 };
 
-function visitTag(inner: string, visitor: Visitor): void {
-  if (inner.startsWith('/')) { visitor.close?.(localName(inner.slice(1).trim())); return; }
+/** Tells the visitor; answers how much deeper the next tag lies. */
+function visitTag(inner: string, visitor: Visitor): number {
+  if (inner.startsWith('/')) { visitor.close?.(localName(inner.slice(1).trim())); return -1; }
   const isEmpty = inner.endsWith('/');
   const body = isEmpty ? inner.slice(0, -1) : inner;
   const space = body.search(/\s/);
   const name = localName(space < 0 ? body : body.slice(0, space));
   visitor.open?.(new Tag(name, space < 0 ? '' : body.slice(space)), isEmpty);
   if (isEmpty) visitor.close?.(name);
+  return isEmpty ? 0 : 1;
 }
 
 /** Walks XML from front to back. */
 export function scan(xml: string, visitor: Visitor): void {
+  let depth = 0;
   for (let at = 0; at < xml.length;) {
     const start = xml.indexOf('<', at);
-    if (start < 0) return;
+    if (start < 0) break;
     if (start > at && visitor.text) visitor.text(unescapeXml(xml.slice(at, start)));
     const other = special(xml, start);
     if (other?.text) visitor.text?.(other.text);
     const end = other?.end ?? tagEnd(xml, start) + 1;
-    if (!other) visitTag(xml.slice(start + 1, end - 1), visitor);
+    if (!other) depth += visitTag(xml.slice(start + 1, end - 1), visitor);
     at = end;
   }
+  if (depth !== 0) throw new BadXml('it ends in the middle');
 }
 
 /** All tags of those names, as many parts need no more. */
