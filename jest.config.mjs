@@ -1,10 +1,12 @@
 const transform = {
   '\\.(ts|mjs|js)$': ['@swc/jest', { jsc: { target: 'es2022', parser: { syntax: 'typescript' } }, module: { type: 'commonjs' } }],
 };
+// Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
+const ESM_ONLY = ['hucre', 'lodash-es', 'nanoid', 'rbush', 'quickselect', 'kdbush', 'cjk-regex', 'regexp-util', 'unicode-regex', 'franc-min', 'trigram-utils', 'n-gram', 'collapse-white-space'];
 const common = {
   rootDir: '.',
   transform,
-  transformIgnorePatterns: ['/node_modules/(?!hucre/)'],
+  transformIgnorePatterns: [`/node_modules/(?!(${ESM_ONLY.join('|')})/)`],
   moduleFileExtensions: ['ts', 'mjs', 'js', 'json'],
   testEnvironment: 'node',
 };
