@@ -2,6 +2,7 @@ import type { Cell } from '../../../shared/values';
 import { SERIES_COLORS } from '../../../shared/workbook/styles';
 import type { Book, ChartState } from '../excelapi/book';
 import { referenceOf } from '../areas';
+import { formatted } from './numbers';
 
 /** A chart with its numbers: what is drawn, and what the table beside it says in words. */
 export interface ChartData {
@@ -52,6 +53,11 @@ const kindOf = (type: string): Pick<ChartData, 'kind' | 'isStacked'> => ({
   isStacked: type.includes('Stacked'),
 });
 
+const labelsOf = ({ values, texts }: Column, format: string | undefined, length: number): string[] => Array.from({ length }, (_, i) => {
+  const value = values[i];
+  return format && typeof value === 'number' ? formatted(format, value) : texts[i] ?? String(i + 1);
+});
+
 export async function chartData(book: Book, sheet: string, chart: ChartState): Promise<ChartData> {
   const columns = await Promise.all(chart.series.map((s) => column(book, s.values, sheet)));
   const categories = await column(book, chart.series[0]?.categories ?? '', sheet);
@@ -66,7 +72,7 @@ export async function chartData(book: Book, sheet: string, chart: ChartState): P
   const { kind, isStacked } = kindOf(chart.type);
   return {
     id: chart.id, title: chart.title ?? chart.name, kind, isStacked, series,
-    labels: Array.from({ length }, (_, i) => categories.texts[i] ?? String(i + 1)),
+    labels: labelsOf(categories, chart.category.format, length),
     xTitle: chart.category.title ?? '', yTitle: chart.value.title ?? '', isReversed: chart.category.reversed,
     hasLegend: chart.legend.visible, valueFormat: chart.value.format ?? columns[0]?.format ?? '', min: chart.value.min, max: chart.value.max,
   };

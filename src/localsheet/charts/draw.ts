@@ -1,7 +1,7 @@
-import { numfmt } from '@univerjs/core';
 import type { ChartConfiguration, ChartDataset } from 'chart.js';
 import { BarController, BarElement, CategoryScale, Chart, Legend, LinearScale, LineController, LineElement, PointElement, Title, Tooltip } from 'chart.js';
 import type { ChartData, SeriesData } from './data';
+import { formatted } from './numbers';
 
 Chart.register(BarController, BarElement, CategoryScale, Legend, LinearScale, LineController, LineElement, PointElement, Title, Tooltip);
 
@@ -11,11 +11,6 @@ const GRID = '#e3e9e8';
 const NONE = 'rgba(0,0,0,0)';
 /** Told apart without colour too. */
 const DASHES = [[], [6, 3], [2, 3], [8, 3, 2, 3]];
-
-const formatted = (format: string, value: number): string => {
-  if (format === '' || format === 'General') return Number(value.toPrecision(6)).toLocaleString('en-GB');
-  try { return numfmt.format(format, value); } catch { return String(value); }
-};
 
 type Bars = ChartDataset<'line' | 'bar', (number | null)[]>;
 const dataset = (data: ChartData, series: SeriesData, at: number): Bars => {

@@ -29,7 +29,7 @@ const LIMIT = 0.02;
 
 /** A week of water readings: one formula per row, the share of ammonia that is toxic, and the line against the limit. */
 function readings(today: number): WorkbookModel {
-  const sheet = new SheetBuilder('Water log', { widths: [16, 9, 14, 15, 15, 17, 24], freeze: { rows: 5, columns: 1 } });
+  const sheet = new SheetBuilder('Water log', { widths: [19, 9, 14, 16, 15, 18, 24], freeze: { rows: 5, columns: 1 } }).height(1, 27).height(5, 20);
   sheet.put('A1', 'Water readings, nursery vat', 'title').put('A2', 'Invented numbers. Change pH or temperature and watch the toxic part move.', 'subtitle');
   sheet.put('A3', 'Keep below (mg/L)', 'label').put('B3', LIMIT, 'input', { format: '0.000' });
   sheet.row('A5', ['Day', 'pH', 'Temp. (°C)', 'Ammonia (mg/L)', 'Toxic share', 'Toxic part (mg/L)', 'What to do'], 'heading');

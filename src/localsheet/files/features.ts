@@ -2,6 +2,7 @@ import { parseAddress, splitReference } from '../../../shared/formula/address';
 import type { ChartModel, SheetModel, ValidationModel, WorkbookModel } from '../../../shared/workbook/model';
 import { STYLES } from '../../../shared/workbook/styles';
 import { areaOf } from '../areas';
+import type { UniverBook } from '../univer/book';
 import { given } from './optional';
 import type { Area, Book, ChartState, ValidationState } from '../excelapi/book';
 
@@ -105,7 +106,7 @@ async function addSheetFeatures(book: Book, sheet: string, model: SheetModel): P
   if (model.isProtected) await book.setProtection(sheet, { isOn: true, options: { allowFormatColumns: true, allowFormatRows: true } });
 }
 
-export async function addFeatures(book: Book, model: WorkbookModel): Promise<void> {
+export async function addFeatures({ book, beside }: UniverBook, model: WorkbookModel): Promise<void> {
   const sheets = await book.sheets();
   for (const { name, refersTo, comment } of model.names) {
     const { area } = splitReference(refersTo.replace(/^=/, ''));
@@ -113,6 +114,8 @@ export async function addFeatures(book: Book, model: WorkbookModel): Promise<voi
   }
   for (const [i, sheet] of model.sheets.entries()) {
     const id = sheets[i]?.id;
-    if (id !== undefined) await addSheetFeatures(book, id, sheet);
+    if (id === undefined) continue;
+    if (sheet.print) beside.put(id, { print: sheet.print });
+    await addSheetFeatures(book, id, sheet);
   }
 }

@@ -128,7 +128,7 @@ async function sheetModel(open: UniverBook, sheet: SheetState, losses: Losses): 
     validations: await validations(open, sheet, losses), conditionals: await conditionals(open, sheet, losses), charts: await charts(open, sheet, losses),
     ...(rows > 0 || columns > 0 ? { freeze: { rows, columns } } : {}),
     ...(heights.length > 0 ? { heights: Object.fromEntries(heights) } : {}),
-    print: { landscape: page.landscape, ...(page.titleRows ? { titleRows: [page.titleRows[0] + 1, page.titleRows[1] + 1] as const } : {}) },
+    print: { ...open.beside.of(sheet.id).print, landscape: page.landscape, ...(page.titleRows ? { titleRows: [page.titleRows[0] + 1, page.titleRows[1] + 1] as const } : {}) },
     ...((await book.protection(sheet.id)).isOn ? { isProtected: true } : {}),
   };
 }

@@ -10,6 +10,9 @@ import { hex } from '../univer/book/formats';
 /** Found on every machine; the file format's own default font often is not, and a canvas falls back to an ugly one. */
 export const SCREEN_FONT = 'Arial';
 
+/** One step of setting off, in pixels. */
+const INDENT = 9;
+
 const ALIGN = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT } as const;
 const line = (s: BorderStyleTypes, color: string): IBorderStyleData => ({ s, cl: { rgb: `#${color}` } });
 const LINE_COLOR = 'B9C4C7';
@@ -28,6 +31,7 @@ export function engineStyle(look: CellStyle, format: string | undefined): Style 
     ...(look.isBold ? { bl: BooleanNumber.TRUE } : {}),
     ...(look.isItalic ? { it: BooleanNumber.TRUE } : {}),
     ...(look.align ? { ht: ALIGN[look.align] } : {}),
+    ...(look.indent ? { pd: { [look.align === 'right' ? 'r' : 'l']: look.indent * INDENT } } : {}),
     ...(look.wraps ? { tb: WrapStrategy.WRAP } : {}),
     ...(look.isOpen ? { isOpen: 1 as const } : {}),
     ...(bd ? { bd } : {}),
@@ -53,6 +57,11 @@ const alignOf = (style: Style): Pick<CellStyle, 'align'> => {
   return align ? { align } : {};
 };
 
+const indentOf = ({ pd }: Style): Pick<CellStyle, 'indent'> => {
+  const steps = Math.round(Math.max(pd?.l ?? 0, pd?.r ?? 0) / INDENT);
+  return steps > 0 ? { indent: steps } : {};
+};
+
 /** The look of a cell; undefined when it has none of its own. */
 export function lookOf(style: Style | undefined): CellStyle | undefined {
   if (!style) return undefined;
@@ -62,7 +71,7 @@ export function lookOf(style: Style | undefined): CellStyle | undefined {
     ...(style.bl === BooleanNumber.TRUE ? { isBold: true } : {}),
     ...(style.it === BooleanNumber.TRUE ? { isItalic: true } : {}),
     ...(style.fs && style.fs !== FONT_SIZE ? { size: style.fs } : {}),
-    ...borderOf(style), ...alignOf(style),
+    ...borderOf(style), ...alignOf(style), ...indentOf(style),
     ...(style.tb === WrapStrategy.WRAP ? { wraps: true } : {}),
     ...(style.isOpen === 1 ? { isOpen: true } : {}),
   };

@@ -42,7 +42,7 @@ export class Session {
       univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(model, `book${++this.count}`));
       this.title = model.title;
       await this.drawn();
-      await addFeatures(book, model);
+      await addFeatures(this.open, model);
       const [first] = await book.sheets();
       if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });
       context.run(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });

@@ -64,9 +64,9 @@ function readReference(reference: BaseReferenceObject): Cell | Grid {
   const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
   if (startRow < 0 || startColumn < 0) return error('#REF!');
   if (startRow === endRow && startColumn === endColumn) return readStored(reference, reference.getCellData(startRow, startColumn));
-  const { startRow: first, endRow: last } = reference.getRangeData();
   const grid = readArray(reference.toArrayValueObject());
-  return Number.isNaN(first) || Number.isNaN(last) ? withoutEmptyTail(grid) : grid;
+  const isWholeColumn = startRow === 0 && endRow >= reference.getActiveSheetRowCount() - 1;
+  return isWholeColumn ? withoutEmptyTail(grid) : grid;
 }
 
 export function readArgument(variant: FunctionVariantType): Cell | Grid {

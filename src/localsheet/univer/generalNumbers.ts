@@ -14,12 +14,10 @@ export function shortNumber(value: number, columnWidth: number): string {
   const plain = String(value);
   const size = Math.abs(value);
   if (plain.length <= room && (size === 0 || (size >= 1e-9 && size < 1e11))) return plain;
-  if (size >= 1e-4 && size < 1e11) {
-    const [whole = ''] = size.toFixed(0).split('.');
-    const decimals = Math.max(0, room - whole.length - 1 - (value < 0 ? 1 : 0));
-    return String(Number(value.toFixed(decimals)));
-  }
-  const mantissa = Math.max(0, room - 6 - (value < 0 ? 1 : 0));
+  const sign = value < 0 ? 1 : 0;
+  const digits = size.toFixed(0).length;
+  if (size >= 1e-4 && size < 1e11 && digits + sign <= room) return String(Number(value.toFixed(Math.max(0, room - digits - 1 - sign))));
+  const mantissa = Math.max(0, room - 6 - sign);
   return value.toExponential(mantissa).replace(/\.?0+e/, 'e').replace(/e([+-])(\d)$/, 'E$10$2').replace('e', 'E');
 }
 

@@ -12,7 +12,7 @@ import type { Style } from './book/formats';
 const EDIT = 'sheet.operation.set-cell-edit-visible';
 /** A person's commands: everything but moving about, sizes, and the sheets themselves, which Excel leaves free too. */
 const COMMAND = /^(sheet\.command\.|(univer|doc)\.command\.(paste|cut)$)/;
-const FREE = /(activate|zoom|scroll|select|header|frozen|tab-color|defined-name|worksheet-(order|name|hidden|show)|(row|column)-count|col-width|row-height|auto-width|auto-height|(insert|remove|copy)-sheet|gridlines|format-painter)/;
+const FREE = /(activate|zoom|scroll|select-(range|all)|(move|expand)-selection|header|frozen|tab-color|defined-name|worksheet-(order|name|hidden|show)|(row|column)-count|col-width|row-height|auto-width|auto-height|(insert|remove|copy)-sheet|gridlines|format-painter)/;
 /** Commands that move cells: with protection on, Excel allows none of them. */
 const STRUCTURE = /^sheet\.command\.(insert|remove|delete|move)-(multi-)?(row|col|range)/;
 

@@ -1,9 +1,16 @@
+import type { SheetModel } from '../../../../shared/workbook/model';
 import type { Book, ChartState, PageState, ProtectionState } from '../../excelapi/book';
 
 /** What the engine has no place for: charts, protection and page set-up, kept per sheet. */
 export type BesidePart = Pick<Book, 'charts' | 'putChart' | 'deleteChart' | 'protection' | 'setProtection' | 'page' | 'setPage'>;
 
-interface Beside { readonly charts: readonly ChartState[]; readonly protection: ProtectionState; readonly page: PageState }
+interface Beside {
+  readonly charts: readonly ChartState[];
+  readonly protection: ProtectionState;
+  readonly page: PageState;
+  /** Printing as the file had it; carried through for what a page here cannot say. */
+  readonly print?: NonNullable<SheetModel['print']>;
+}
 const NOTHING: Beside = { charts: [], protection: { isOn: false, options: {} }, page: { landscape: false } };
 
 export class BesideStore {

@@ -1,5 +1,5 @@
 import type { IStyleBase } from '@univerjs/core';
-import { BooleanNumber, DataValidationErrorStyle, DataValidationOperator, DataValidationRenderMode, DataValidationType, generateRandomId } from '@univerjs/core';
+import { DataValidationErrorStyle, DataValidationOperator, DataValidationRenderMode, DataValidationType, generateRandomId } from '@univerjs/core';
 import type { ISheetDataValidationRule } from '@univerjs/core';
 import { IDefinedNamesService } from '@univerjs/engine-formula';
 import { SCOPE_WORKBOOK_VALUE_DEFINED_NAME } from '@univerjs/sheets';
@@ -113,7 +113,7 @@ const conditionalPart = (context: Context): Pick<FeaturePart, 'conditionals' | '
     putConditional(sheet, { id, area, formula, fill, color }) {
       if (model().getRule(context.unitId, sheet, id)) context.facade(sheet).deleteConditionalFormattingRule(id);
       context.ensure(sheet, area);
-      const style: IStyleBase = { ...(fill ? { bg: { rgb: fill } } : {}), ...(color ? { cl: { rgb: color } } : {}), bl: BooleanNumber.FALSE };
+      const style: IStyleBase = { ...(fill ? { bg: { rgb: fill } } : {}), ...(color ? { cl: { rgb: color } } : {}) };
       context.facade(sheet).addConditionalFormattingRule({
         cfId: id, ranges: [toRange(context.clip(sheet, area))], stopIfTrue: false,
         rule: { type: CFRuleType.highlightCell, subType: CFSubRuleType.formula, value: formula.startsWith('=') ? formula : `=${formula}`, style },
