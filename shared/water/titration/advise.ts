@@ -29,7 +29,8 @@ export interface Advice {
 
 /** A repeat reading this far from the one before says the water is not at rest. */
 const RESTLESS = 0.15;
-const FALL = 0.15;
+/** The same in standard errors of a reading: paper strips scatter more than that. */
+const RESTLESS_ERRORS = 4;
 const SURELY = 0.95;
 const DOUBT = 1.2;
 const MISFIT = 3;
@@ -76,7 +77,7 @@ export const advise = (b: Beliefs, s: Series, aim: Aim): Advice => {
   const now = expected(b, cloud, 0);
   const isMisfit = s.readings.length > 1 && cloud.misfit > MISFIT;
   const base: Advice = { action: 'stop', cloud, isMisfit, now, after: now, dose: 0, limit: 'none' };
-  const unrest = restlessness(s);
+  const unrest = restlessness(s, Math.max(RESTLESS, RESTLESS_ERRORS * b.noise));
   if (unrest) return { ...base, action: unrest };
   const level = isMisfit ? last(s.readings) : now.likely;
   if (level > aim.top) return { ...base, action: 'too high' };
@@ -93,11 +94,11 @@ export const advise = (b: Beliefs, s: Series, aim: Aim): Advice => {
 };
 
 /** Readings that must be sorted out before anything is added. */
-const restlessness = (s: Series): 'wait' | 'check' | undefined => {
+const restlessness = (s: Series, most: number): 'wait' | 'check' | undefined => {
   if (s.readings.length < 2) return undefined;
   const move = last(s.readings) - last(s.readings, 2);
-  if (last(s.doses) === last(s.doses, 2)) return Math.abs(move) > RESTLESS ? 'wait' : undefined;
-  return move < -FALL ? 'check' : undefined;
+  if (last(s.doses) === last(s.doses, 2)) return Math.abs(move) > most ? 'wait' : undefined;
+  return move < -most ? 'check' : undefined;
 };
 
 /** Chance that the water is inside the window now. */
