@@ -83,7 +83,8 @@ export class Cells {
 
   private isNamed(from: number, name: string): boolean {
     const at = this.localAt(from);
-    return nameEnd(this.bytes, at) - at === name.length && rawText(this.bytes, at, at + name.length) === name;
+    for (let i = 0; i < name.length; i++) if (this.bytes[at + i] !== name.charCodeAt(i)) return false;
+    return nameEnd(this.bytes, at) - at === name.length;
   }
 
   private readRow(from: number, gt: number): void {
@@ -114,7 +115,9 @@ export class Cells {
 
   private readCell(lt: number, stop: number, gt: number): void {
     const { cell, bytes } = this;
-    Object.assign(cell, NONE);
+    // Field by field: this runs for every cell of a workbook.
+    cell.typeFrom = cell.styleFrom = cell.cmFrom = cell.vmFrom = cell.formulaStart = cell.formulaOpenEnd = cell.formulaCloseStart = cell.formulaEnd = -1;
+    cell.typeTo = cell.styleTo = cell.cmTo = cell.vmTo = cell.valueFrom = cell.valueTo = cell.inlineFrom = cell.inlineTo = -1;
     this.column++;
     cell.start = lt;
     cell.openEnd = gt + 1;

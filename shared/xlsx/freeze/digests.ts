@@ -1,8 +1,8 @@
 import type { Area } from '../../formula/address';
 import { Sha256 } from './sha256';
 import type { SharedStrings } from './strings';
-import { AreaIndex, canonical, eachCell, filledArea } from './values';
-import type { StoredValue } from './cells';
+import { AreaIndex, canonical, eachSpan, filledArea, isPlainNumber, resolvedValue } from './values';
+import type { CellSpan, StoredValue } from './cells';
 import { bytesOf } from './xml';
 
 /** What is known of the cells of one block after reading the copy. */
@@ -25,24 +25,57 @@ export interface SheetFacts {
 }
 
 const SHORT = 16;
-const CHUNK = 500;
+const ROOM = 32_768;
+const LONGEST_NUMBER = 64;
 
 class Feed {
   private readonly sha = new Sha256();
-  private lines: string[] = [];
+  private buffer: Uint8Array | undefined;
+  private filled = 0;
   count = 0;
+
   add(line: string): void {
     this.count++;
-    if (this.lines.push(line) >= CHUNK) this.flush();
+    const bytes = bytesOf(line);
+    if (bytes.length > ROOM - this.filled) this.flush();
+    if (bytes.length > ROOM) this.sha.update(bytes);
+    else {
+      this.room().set(bytes, this.filled);
+      this.filled += bytes.length;
+    }
   }
+
+  /** The line of a number as it is stored, without making a text of it. */
+  addNumber(row: number, column: number, bytes: Uint8Array, from: number, to: number): void {
+    this.count++;
+    if (ROOM - this.filled < LONGEST_NUMBER) this.flush();
+    const room = this.room();
+    let at = writeInteger(room, this.filled, row);
+    room[at++] = 0x09;
+    at = writeInteger(room, at, column);
+    room[at++] = 0x09;
+    room[at++] = 0x6e;
+    for (let i = from; i < to; i++) room[at++] = bytes[i] as number;
+    room[at++] = 0x0a;
+    this.filled = at;
+  }
+
+  private room(): Uint8Array { return this.buffer ??= new Uint8Array(ROOM); }
   private flush(): void {
-    this.sha.update(bytesOf(this.lines.join('')));
-    this.lines = [];
+    this.sha.update(this.room().subarray(0, this.filled));
+    this.filled = 0;
   }
   hex(): string {
-    this.flush();
+    if (this.filled > 0) this.flush();
     return this.sha.hex();
   }
+}
+
+function writeInteger(out: Uint8Array, at: number, n: number): number {
+  let digits = 1;
+  for (let size = 10; size <= n; size *= 10) digits++;
+  for (let i = at + digits - 1, rest = n; i >= at; i--, rest = Math.floor(rest / 10)) out[i] = 0x30 + (rest % 10);
+  return at + digits;
 }
 
 type Gathered = Omit<BlockFacts, 'digest'> & { readonly lines: string[] };
@@ -57,19 +90,27 @@ export function* sheetFacts(bytes: Uint8Array, strings: SharedStrings, blocks: r
   const typed = new Feed();
   const results = new Feed();
   let filled: Area[] = [];
-  yield* eachCell(bytes, strings, (cell, value) => {
+  const groupOf = (cell: CellSpan): Feed => (cell.formulaStart >= 0
+    || filled.some((one) => cell.row >= one.top && cell.row <= one.bottom && cell.column >= one.left && cell.column <= one.right) ? results : typed);
+  const slowly = (cell: CellSpan, block: Gathered | undefined): void => {
+    const value = resolvedValue(bytes, cell, strings);
+    if (!value) return;
+    if (block) block.held++;
+    const text = countsOnly ? '' : canonical(value);
+    if (text === '') return;
+    const line = `${cell.row}\t${cell.column}\t${text}\n`;
+    if (block) gather(block, line, value, cell.styleFrom < 0 ? '' : String.fromCharCode(...bytes.subarray(cell.styleFrom, cell.styleTo)));
+    else groupOf(cell).add(line);
+  };
+  yield* eachSpan(bytes, (cell) => {
     const { row, column } = cell;
     const block = gathered[index.at(row, column)];
-    if (block && value) block.held++;
-    if (countsOnly) return;
-    const area = filledArea(bytes, cell);
+    if (countsOnly && !block) return;
+    const area = countsOnly ? undefined : filledArea(bytes, cell);
     if (area) filled = [...filled.filter((one) => one.bottom >= row), area];
-    const text = value ? canonical(value) : '';
-    if (!value || text === '') return;
-    const line = `${row}\t${column}\t${text}\n`;
-    if (block) gather(block, line, value, cell.styleFrom < 0 ? '' : String.fromCharCode(...bytes.subarray(cell.styleFrom, cell.styleTo)));
-    else if (cell.formulaStart >= 0 || filled.some((one) => row >= one.top && row <= one.bottom && column >= one.left && column <= one.right)) results.add(line);
-    else typed.add(line);
+    if (!block && cell.typeFrom < 0 && cell.valueFrom >= 0 && isPlainNumber(bytes, cell.valueFrom, cell.valueTo))
+      groupOf(cell).addNumber(row, column, bytes, cell.valueFrom, cell.valueTo);
+    else slowly(cell, block);
   });
   return {
     typed: typed.count, typedDigest: typed.hex().slice(0, SHORT), results: results.count, resultsDigest: results.hex().slice(0, SHORT),

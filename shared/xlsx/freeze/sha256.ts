@@ -58,12 +58,13 @@ export class Sha256 {
       const y = w[i - 2] as number;
       w[i] = ((rotate(x, 7) ^ rotate(x, 18) ^ (x >>> 3)) + (w[i - 16] as number) + (rotate(y, 17) ^ rotate(y, 19) ^ (y >>> 10)) + (w[i - 7] as number)) | 0;
     }
-    let [a, b, c, d, e, f, g, h] = this.state as unknown as [number, number, number, number, number, number, number, number];
+    const s = this.state as unknown as [number, number, number, number, number, number, number, number];
+    let a = s[0], b = s[1], c = s[2], d = s[3], e = s[4], f = s[5], g = s[6], h = s[7];
     for (let i = 0; i < 64; i++) {
       const one = (h + (rotate(e, 6) ^ rotate(e, 11) ^ rotate(e, 25)) + ((e & f) ^ (~e & g)) + (k[i] as number) + (w[i] as number)) | 0;
       const two = ((rotate(a, 2) ^ rotate(a, 13) ^ rotate(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
       h = g; g = f; f = e; e = (d + one) | 0; d = c; c = b; b = a; a = (one + two) | 0;
     }
-    for (const [i, word] of [a, b, c, d, e, f, g, h].entries()) this.state[i] = ((this.state[i] as number) + word) | 0;
+    s[0] += a; s[1] += b; s[2] += c; s[3] += d; s[4] += e; s[5] += f; s[6] += g; s[7] += h;
   }
 }
