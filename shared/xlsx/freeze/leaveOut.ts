@@ -84,7 +84,7 @@ class LeavingOut implements LeaveOut {
 
   dropsName(name: NameInfo): boolean {
     if (name.scope !== undefined && !this.keeps(name.scope)) return true;
-    return this.telltales.in(name.text) || this.finder.of(name.text, lex(name.text), name.scope, undefined).found.some(this.isGone);
+    return this.telltales.inFormula(name.text) || this.finder.of(name.text, lex(name.text), name.scope, undefined).found.some(this.isGone);
   }
 
   editsOf({ info, bytes, root }: SheetScan): Edit[] {

@@ -4,31 +4,51 @@ import type { Edit } from './splice';
 import { put } from './splice';
 import { prune } from './rules';
 import type { Telltales } from './telltales';
-import type { Element } from './xml';
+import type { Attribute, Element } from './xml';
 import { all, attribute, attributesOf, descendants, textOf } from './xml';
 
 /** Takes blanked values out of every other part: notes, charts, text boxes, caches, filters, properties. */
 
 /** Elements that go as a whole when a text in them tells: half of them would be damage. */
-const WHOLE = new Set(['cfRule', 'dataValidation', 'hyperlink', 'filterColumn', 'scenario', 'sortCondition', 'protectedRange']);
+const WHOLE = new Set(['cfRule', 'dataValidation', 'hyperlink', 'filterColumn', 'scenario', 'pt', 'customProp']);
+/** Attributes that hold words; all others hold addresses, sizes and switches, and must stay whole. */
+const WORDY = new Set(['name', 'title', 'descr', 'prompt', 'promptTitle', 'error', 'errorTitle', 'tooltip', 'display', 'location', 'caption', 'totalsRowLabel', 'displayName', 'userName', 'user',
+  'comment', 'description', 'help', 'statusBar', 'refreshedBy', 'author', 'altText', 'alt', 'string', 'v', 'u', 'Label', 'sourceName', 'command', 'connection']);
+/** Values in filters and scenarios. */
+const VALUED = new Set(['filter', 'customFilter', 'inputCells', 'dateGroupItem']);
+/** Places and sizes, not words. */
+const PLACES = new Set(['sqref', 'row', 'col', 'rowOff', 'colOff', 'Row', 'Column', 'Anchor', 'sheetData']);
+const FORMULAS = new Set(['f', 'formula', 'formula1', 'formula2', 'calculatedColumnFormula', 'totalsRowFormula']);
+
+function isTold(bytes: Uint8Array, element: Element, telltales: Telltales): boolean {
+  if (element.children.length > 0 || element.closeStart <= element.openEnd || PLACES.has(element.name)) return false;
+  const text = textOf(bytes, element);
+  return FORMULAS.has(element.name) ? telltales.inFormula(text) : telltales.in(text);
+}
+
+const toldAttributes = (bytes: Uint8Array, element: Element, telltales: Telltales): Attribute[] => attributesOf(bytes, element).filter((one) => {
+  // A table's column is called what its heading says; neither can be emptied.
+  if (element.name === 'tableColumn' && one.name === 'name') return false;
+  return (WORDY.has(one.name) || (one.name === 'val' && VALUED.has(element.name))) && telltales.in(one.value);
+});
+
+function wholeAround(element: Element): Element | undefined {
+  for (let up: Element | undefined = element; up; up = up.parent) if (WHOLE.has(up.name)) return up;
+  return undefined;
+}
 
 export function sweepTree(bytes: Uint8Array, root: Element, telltales: Telltales): Edit[] {
+  if (telltales.size === 0) return [];
   const gone = new Set<Element>();
   const edits: Edit[] = [];
-  const within = (element: Element): Element | undefined => {
-    for (let up: Element | undefined = element; up; up = up.parent) if (WHOLE.has(up.name)) return up;
-    return undefined;
-  };
   for (const element of [root, ...descendants(root)]) {
-    // The cells of a sheet are no part of its tree; they have their own edits.
-    if (element.name === 'sheetData') continue;
-    const isTold = element.children.length === 0 && element.closeStart > element.openEnd && telltales.in(textOf(bytes, element));
-    const told = attributesOf(bytes, element).filter((one) => telltales.in(one.value));
-    if (!isTold && told.length === 0) continue;
-    const whole = within(element);
+    const text = isTold(bytes, element, telltales);
+    const told = toldAttributes(bytes, element, telltales);
+    if (!text && told.length === 0) continue;
+    const whole = wholeAround(element);
     if (whole) gone.add(whole);
     else {
-      if (isTold) edits.push(put(element.openEnd, element.closeStart, ''));
+      if (text) edits.push(put(element.openEnd, element.closeStart, ''));
       for (const one of told) edits.push(put(one.valueStart, one.valueEnd, ''));
     }
   }
@@ -53,11 +73,7 @@ export function sweepParts(pack: Package, telltales: Telltales): { readonly swep
   for (const part of pack.names.filter((name) => !SKIPPED.test(name))) {
     const found = readable(pack, part);
     if (!found) continue;
-    if (found.root.name === 'table') {
-      // A table's column is called what its heading says; neither can be emptied.
-      if (all(found.root, 'tableColumn').some((one) => telltales.in(attribute(found.bytes, one, 'name')?.value ?? ''))) stuck.push(part);
-      continue;
-    }
+    if (all(found.root, 'tableColumn').some((one) => telltales.in(attribute(found.bytes, one, 'name')?.value ?? ''))) stuck.push(part);
     const edits = sweepTree(found.bytes, found.root, telltales);
     pack.edit(part, edits);
     if (edits.length > 0) swept.push(part);

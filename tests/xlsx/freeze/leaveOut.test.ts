@@ -105,6 +105,21 @@ describe('blanked columns', () => {
   });
 });
 
+test('filters of a table forget, addresses that look like a blanked number stay', () => {
+  const table = `${HEAD}<table xmlns="${MAIN}" id="1" name="T" displayName="T" ref="A1:B1034567"><autoFilter ref="A1:B1034567"><filterColumn colId="0"><filters><filter val="Marit Solum"/></filters></filterColumn></autoFilter><tableColumns count="2"><tableColumn id="1" name="Who" totalsRowLabel="Marit Solum"/><tableColumn id="2" name="Fish"/></tableColumns></table>`;
+  const file = simpleBook({
+    sheets: { Orders: worksheet({ A1: { v: 'Who' }, B1: { v: 'Fish' }, A2: { v: 'Marit Solum' }, A3: { v: 1034567 }, A4: { v: 'Who' }, C1: { v: 11034567 }, C2: { v: 1034567 }, C3: { v: 10345678 } }, '<conditionalFormatting sqref="B2:B1034567"><cfRule type="expression" dxfId="0" priority="1"><formula>B1034567&gt;1</formula></cfRule></conditionalFormatting><tableParts count="1"><tablePart r:id="rId1"/></tableParts>') },
+    extra: { 'xl/worksheets/_rels/sheet1.xml.rels': relations([['rId1', 'table', '../tables/table1.xml']]), 'xl/tables/table1.xml': table },
+  });
+  const { parts } = made(file, { blank: ['Orders!A'] });
+  expect(holds(parts, 'Solum')).toEqual([]);
+  expect(parts['xl/tables/table1.xml']).toContain('<autoFilter ref="A1:B1034567"></autoFilter><tableColumns count="2"><tableColumn id="1" name="Who" totalsRowLabel=""/>');
+  expect(parts['xl/worksheets/sheet1.xml']).toContain('<formula>B1034567&gt;1</formula>');
+  expect(parts['xl/worksheets/sheet1.xml']).toContain('<c r="A1" t="str"><v>Who</v></c>');
+  expect(parts['xl/worksheets/sheet1.xml']).toContain('<c r="C2"/><');
+  expect(parts['xl/worksheets/sheet1.xml']).toContain('<v>10345678</v>');
+});
+
 describe('chosen sheets', () => {
   const { parts, report } = made(buyers(), { sheets: ['Sums'] });
 
