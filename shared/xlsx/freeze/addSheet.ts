@@ -12,7 +12,7 @@ import { all, attribute, attributesOf, bytesOf, child, escapeXml } from './xml';
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const RELATIONS = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 const SHEET_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
-const WIDTHS = [24, 22, 10, 44, 24, 30, 16, 34, 14, 14, 14, 70, 18];
+const WIDTHS = [24, 24, 9, 48, 20, 30, 16, 26, 17, 17, 17, 18, 12];
 
 /** Control characters have no place in XML; Excel writes them _x0001_. */
 const safe = (raw: string): string =>
@@ -25,7 +25,7 @@ function cellXml(cell: PageCell, row: number, column: number): string {
   if (type === 'n') return `${place}><v>${escapeXml(raw)}</v></c>`;
   if (type === 'b' || type === 'e') return `${place} t="${type}"><v>${escapeXml(raw)}</v></c>`;
   const words = `<t xml:space="preserve">${safe(raw)}</t>`;
-  return `${place} t="inlineStr"><is>${cell.isBold ? `<r><rPr><b/></rPr>${words}</r>` : words}</is></c>`;
+  return `${place} t="inlineStr"><is>${cell.isBold ? `<r><rPr><b/><sz val="11"/><rFont val="Calibri"/></rPr>${words}</r>` : words}</is></c>`;
 }
 
 export function sheetXml(rows: readonly PageRow[]): string {
@@ -34,7 +34,7 @@ export function sheetXml(rows: readonly PageRow[]): string {
     return cells ? `<row r="${r + 1}">${cells}</row>` : '';
   }).join('');
   const columns = WIDTHS.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`).join('');
-  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}"><sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews>`
+  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews>`
     + `<sheetFormatPr defaultRowHeight="15"/><cols>${columns}</cols><sheetData>${body}</sheetData>`
     + '<pageMargins left="0.5" right="0.5" top="0.5" bottom="0.5" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/></worksheet>';
 }

@@ -22,10 +22,12 @@ export const PAGE_NAME = 'Where numbers come from';
 export const TITLE = 'Where the numbers in this copy come from';
 export const FORMAT = 'Spawnbook page, format 1';
 export const LABELS = {
-  format: 'Made with', workbook: 'Workbook', date: 'Copy made on', seal: 'Digest of everything', sheets: 'Sheet by sheet', lines: 'Numbers worked out by Spawnbook', others: 'Also changed in this copy',
+  format: 'Made with', workbook: 'Workbook', date: 'Copy made on', seal: 'Digest of everything', sheets: 'Sheet by sheet', sources: 'Sources of the methods', lines: 'Numbers worked out by Spawnbook', others: 'Also changed in this copy',
 } as const;
-export const LINE_HEADS = ['Sheet', 'Cells', 'How many', 'Formula, as typed in the first cell', 'In this copy', 'Function', 'Unit', 'Reads', 'First value', 'Lowest', 'Highest', 'Method, source, and how far it can be trusted', 'Digest'] as const;
-export const SHEET_HEADS = ['Sheet', 'Typed cells', 'Their digest', 'Results of remaining formulas', 'Their digest'] as const;
+export const LINE_HEADS = ['Sheet', 'Cells', 'Count', 'Formula, as typed in the first cell', 'In this copy', 'Function', 'Unit', 'Reads', 'First value', 'Lowest', 'Highest', 'Digest', 'Sources'] as const;
+export const DIGEST_COLUMN = LINE_HEADS.indexOf('Digest');
+export const SOURCE_HEADS = ['Number', 'How far it can be trusted', '', 'Where the method comes from'] as const;
+export const SHEET_HEADS = ['Sheet', 'Digest of typed cells', 'Count', 'Digest of results of remaining formulas', 'Count'] as const;
 
 /** What a matching digest shows and what it cannot show. */
 export const MEANING = [
@@ -54,10 +56,13 @@ const unitOf = (returns: Return): string => {
 const functionsOf = (block: Block): SheetFunction[] => [...new Set(block.calls.map((call) => call.fn).filter((fn) => fn !== undefined))];
 const unknownOf = (block: Block): string[] => [...new Set(block.calls.filter((call) => !call.fn).map((call) => call.name))];
 
-const methodOf = (functions: readonly SheetFunction[]): string => [...new Set(functions.flatMap((fn) => fn.sources))].map((key) => {
+/** Source keys in the order they are first needed; the page numbers them. */
+const sourceKeys = (blocks: readonly Block[]): string[] => [...new Set(blocks.flatMap((block) => functionsOf(block).flatMap((fn) => fn.sources)))];
+
+const sourceRow = (key: string, i: number): PageRow => {
   const source = SOURCES[key];
-  return source ? `${source.citation} [${STANDING[source.standing]}]` : key;
-}).join(' | ');
+  return [text(String(i + 1)), text(source ? STANDING[source.standing] : ''), undefined, text(source ? [source.citation, source.doi && `doi:${source.doi}`, source.url].filter(Boolean).join(' ') : key)];
+};
 
 const functionText = (block: Block): string => [
   ...functionsOf(block).map((fn) => `${fn.name}, version ${fn.version}`),
@@ -86,7 +91,7 @@ export interface PageFacts {
 
 const HIDDEN = '(left out)';
 
-function lineOf(block: Block, facts: SheetFacts | undefined, position: number): PageRow {
+function lineOf(block: Block, facts: SheetFacts | undefined, position: number, keys: readonly string[]): PageRow {
   const found = facts?.blocks[position];
   const style = found?.firstStyle ? { style: found.firstStyle } : {};
   const shown = (value: StoredValue | undefined): PageCell | undefined => (value ? { value, ...style } : undefined);
@@ -94,16 +99,17 @@ function lineOf(block: Block, facts: SheetFacts | undefined, position: number): 
   return [
     text(block.sheet), text(block.areas.map(areaText).join(', ')), count(block.count), text(block.typed),
     text(block.native === undefined ? 'value' : `native formula ${block.native}`), text(functionText(block)), text(units(block)), text(block.inputs),
-    shown(found?.first), number(found?.low), number(found?.high), text(methodOf(functionsOf(block))), text(found?.digest ?? ''),
+    shown(found?.first), number(found?.low), number(found?.high), text(found?.digest ?? ''), text([...new Set(functionsOf(block).flatMap((fn) => fn.sources))].map((key) => keys.indexOf(key) + 1).join(', ')),
   ];
 }
 
 export function pageRows(facts: PageFacts): PageRow[] {
+  const keys = sourceKeys(facts.blocks);
   const positions = new Map<string, number>();
   const lines = facts.blocks.map((block) => {
     const position = positions.get(block.sheet) ?? 0;
     positions.set(block.sheet, position + 1);
-    return lineOf(block, facts.sheets.find((sheet) => sheet.name === block.sheet)?.facts, position);
+    return lineOf(block, facts.sheets.find((sheet) => sheet.name === block.sheet)?.facts, position, keys);
   });
   const all: PageRow[] = [
     [bold(TITLE)],
@@ -116,10 +122,11 @@ export function pageRows(facts: PageFacts): PageRow[] {
     [bold(LABELS.lines)],
     LINE_HEADS.map(bold),
     ...lines,
+    ...(keys.length > 0 ? [[], [bold(LABELS.sources)], SOURCE_HEADS.map(bold), ...keys.map(sourceRow)] : []),
     [],
     [bold(LABELS.sheets)],
     SHEET_HEADS.map(bold),
-    ...facts.sheets.map(({ name, facts: f }) => [text(name), count(f.typed), text(f.typedDigest), count(f.results), text(f.resultsDigest)]),
+    ...facts.sheets.map(({ name, facts: f }) => [text(name), text(f.typedDigest), count(f.typed), text(f.resultsDigest), count(f.results)]),
     ...(facts.others.length > 0 ? [[], [bold(LABELS.others)], ...facts.others.map((sentence) => [text(sentence)])] : []),
   ];
   const rows = all.map((row) => row.map((cell) => (cell && facts.isHidden(cell.value.raw) ? text(HIDDEN) : cell)));

@@ -5,7 +5,7 @@ import { openBook } from './open';
 import type { Opened } from './open';
 import type { Progress } from './options';
 import type { PageRow } from './page';
-import { LABELS, LINE_HEADS, SHEET_HEADS, sealOf, TITLE } from './page';
+import { DIGEST_COLUMN, LABELS, LINE_HEADS, SHEET_HEADS, sealOf, TITLE } from './page';
 import { Refusal } from './refusal';
 import { sharedStrings } from './strings';
 import { eachCell } from './values';
@@ -76,12 +76,12 @@ function* compare(opened: Opened, rows: readonly PageRow[]): Generator<Progress,
     for (; !step.done; step = steps.next()) yield { step: 'read', done: (i + step.value) / sheets.length };
     for (const [at, facts] of step.value.blocks.entries()) {
       const line = own[at];
-      if (facts.digest === textAt(line, LINE_HEADS.length - 1)) continue;
+      if (facts.digest === textAt(line, DIGEST_COLUMN)) continue;
       const isLive = textAt(line, 4) !== 'value';
       (isLive ? found.results : found.frozen).push(`${name}!${textAt(line, 1)}`);
     }
-    if (step.value.typedDigest !== textAt(row, 2)) found.typed.push(name);
-    if (step.value.resultsDigest !== textAt(row, 4)) found.results.push(name);
+    if (step.value.typedDigest !== textAt(row, 1)) found.typed.push(name);
+    if (step.value.resultsDigest !== textAt(row, 3)) found.results.push(name);
   }
   return found;
 }
