@@ -1,0 +1,153 @@
+import type { Cell, CellError } from '../values';
+import { isError } from '../values';
+import type { Reading, Row, Vat } from './ask';
+import { askAmmonia, askCurve, askNext, askRange, askTrial, plain } from './ask';
+import { LIMES, YES } from './fields';
+import { MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
+
+/** What a person at the vat is told after a reading. */
+export interface Dosing {
+  readonly kind: 'dose' | 'stop' | 'wait' | 'refused';
+  /** The one word or number in large letters. */
+  readonly headline: string;
+  readonly spoons: string | undefined;
+  /** What to do, in sentences. */
+  readonly todo: string;
+  readonly wait: string | undefined;
+  readonly expected: Reach | undefined;
+  readonly warnings: readonly { readonly tone: 'warning' | 'bad'; readonly text: string }[];
+  /** Grams in all once the dose is given; what stands beside the next reading. */
+  readonly total: number | undefined;
+  /** How it is likely to go on after the dose due now. */
+  readonly later: readonly { readonly dose: number; readonly total: number; readonly reach: Reach }[];
+  readonly curve: readonly ({ readonly total: number } & Reach)[];
+  readonly trial: Trial | undefined;
+}
+export interface Reach { readonly low: number; readonly likely: number; readonly high: number }
+export interface Trial {
+  readonly need: { readonly low: number; readonly high: number } | undefined;
+  readonly steps: readonly { readonly todo: string; readonly stock: number | undefined; readonly low: number; readonly high: number }[];
+}
+
+const number = (cell: Cell | undefined): number | undefined => (typeof cell === 'number' && Number.isFinite(cell) ? cell : undefined);
+const words = (cell: Cell | undefined): string => (typeof cell === 'string' ? cell : '');
+
+const reachOf = (row: Row): Reach | undefined => {
+  const [low, likely, high] = [number(row.low), number(row.likely), number(row.high)];
+  return low === undefined || likely === undefined || high === undefined ? undefined : { low, likely, high };
+};
+
+/** Grams as a scale shows them. */
+export const gramsText = (grams: number): string =>
+  (grams === 0 ? '0' : grams < 1 ? grams.toFixed(2) : grams < 100 ? grams.toFixed(1).replace(/\.0$/, '') : String(Math.round(grams)));
+
+const QUARTERS = ['', '¼', '½', '¾'] as const;
+/** Spoons to the quarter below: a little less can be made good at the next step, a little more cannot. */
+export function spoonsText(spoons: number): string {
+  const quarters = Math.floor(spoons * 4 + 1e-9);
+  if (quarters === 0) return 'less than ¼ spoon: weigh it, or dissolve one spoon in a litre and pour out a part';
+  const whole = Math.floor(quarters / 4);
+  const part = QUARTERS[quarters % 4] ?? '';
+  return `${whole > 0 ? whole : ''}${part} level ${quarters > 4 ? 'spoons' : 'spoon'}`;
+}
+
+type Warning = Dosing['warnings'][number];
+interface Stop { readonly warning: Warning; readonly isStop: boolean }
+
+/** Ammonia comes before any rise of pH in water that holds fish. */
+function ammoniaWarning(vat: Vat, ph: number, high: number): Stop | undefined {
+  if (vat.stocked !== YES) return undefined;
+  const answer = askAmmonia(vat, ph, vat.ammonia ?? 1);
+  if (isError(answer)) return { isStop: true, warning: { tone: 'bad', text: plain(answer) } };
+  const [row = {}] = answer;
+  if (vat.ammonia === null) {
+    const times = number(row.times) ?? 1;
+    const leap = times >= 2 ? ` At pH ${String(vat.target)} the toxic part is ${Math.round(times)} times what it is at pH ${ph}.` : '';
+    return { isStop: true, warning: { tone: 'bad', text: `${MEASURE_AMMONIA}${leap}` } };
+  }
+  const safe = number(row.safe);
+  const isStop = safe !== undefined && Math.max(number(vat.target) ?? 0, high) > safe;
+  return { isStop, warning: { tone: isStop ? 'bad' : 'warning', text: `Ammonia: ${words(row.verdict)}` } };
+}
+
+const trialOf = (vat: Vat, readings: readonly Reading[]): Trial | undefined => {
+  const [first] = readings;
+  if (!first || readings.length > 1 || vat.alkalinity !== null) return undefined;
+  const trial = askTrial(vat, first.ph);
+  if (isError(trial)) return undefined;
+  const range = askRange(vat, first.ph);
+  const [low, high] = isError(range) ? [] : [number(range[0]?.low), number(range[0]?.high)];
+  return {
+    need: low === undefined || high === undefined ? undefined : { low, high },
+    steps: trial.map((row) => ({ todo: words(row.todo), stock: number(row.stock), low: number(row.low) ?? NaN, high: number(row.high) ?? NaN })),
+  };
+};
+
+const refused = (error: CellError): Dosing => ({
+  kind: 'refused', headline: 'No answer yet', spoons: undefined, todo: plain(error), wait: undefined, expected: undefined, warnings: [], total: undefined, later: [],
+  curve: [], trial: undefined,
+});
+
+const curveOf = (vat: Vat, readings: readonly Reading[]): Dosing['curve'] => {
+  const rows = askCurve(vat, readings);
+  return isError(rows) ? [] : rows.flatMap((row) => {
+    const [total, reach] = [number(row.total), reachOf(row)];
+    return total === undefined || !reach ? [] : [{ total, ...reach }];
+  });
+};
+
+/** Reasons to give nothing although a dose was worked out. */
+function stops(vat: Vat, dose: number | undefined, ammonia: Stop | undefined): readonly Warning[] {
+  const material = words(vat.material);
+  return [
+    ...(vat.stocked === YES && LIMES.includes(material) ? [{ tone: 'bad' as const, text: limeAndFish(material) }] : []),
+    ...(dose === undefined ? [{ tone: 'bad' as const, text: unreachableWith(material, number(vat.target) ?? NaN) }] : []),
+    ...(ammonia?.isStop ? [ammonia.warning] : []),
+  ];
+}
+
+/** "Stop: pH 7 is near enough." → Stop, and the rest. */
+const spoken = (todo: string): readonly [string, string] => {
+  const [, word = '', rest = ''] = /^(\w+)[^:]*: (.*)$/s.exec(todo) ?? [];
+  return [word, rest === '' ? todo : rest.charAt(0).toUpperCase() + rest.slice(1)];
+};
+
+const later = (rows: readonly Row[]): Dosing['later'] => rows.flatMap((row) => {
+  const [dose, total, reach] = [number(row.dose), number(row.total), reachOf(row)];
+  return dose === undefined || total === undefined || !reach ? [] : [{ dose, total, reach }];
+});
+
+const remarkOf = (row: Row): readonly Warning[] => (words(row.remark) === '' ? [] : [{ tone: 'warning', text: words(row.remark) }]);
+const NOTHING = { spoons: undefined, expected: undefined, wait: undefined, later: [] } as const;
+
+/** The readings themselves say that nothing is to be given now. */
+function atRest(row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+  const [word, todo] = spoken(words(row.todo));
+  const isWait = word === 'Wait';
+  return { ...NOTHING, kind: isWait ? 'wait' : 'stop', headline: word.toUpperCase(), todo, wait: isWait ? WAIT : undefined, warnings: remarkOf(row), total: last.grams };
+}
+
+function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+  const [now = {}, ...rest] = rows;
+  const dose = number(now.dose);
+  const ammonia = ammoniaWarning(vat, last.ph, number(now.high) ?? 0);
+  const hindered = stops(vat, dose, ammonia);
+  if (hindered.length > 0 || dose === undefined)
+    return { ...NOTHING, kind: 'stop', headline: 'STOP', todo: hindered.map(({ text }) => text).join(' '), warnings: dose === undefined ? [] : remarkOf(now), total: last.grams };
+  const spoons = number(now.spoons);
+  return {
+    kind: 'dose', headline: `${gramsText(dose)} g`, spoons: spoons === undefined ? undefined : spoonsText(spoons), todo: words(now.todo), wait: WAIT,
+    expected: reachOf(now), total: number(now.total), later: later(rest), warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(now)],
+  };
+}
+
+/** Everything the vat side needs after these readings; undefined before the first. */
+export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefined {
+  const last = readings.at(-1);
+  if (!last) return undefined;
+  const rows = askNext(vat, readings);
+  if (isError(rows)) return refused(rows);
+  const [now = {}] = rows;
+  const said = now.step === 0 ? atRest(now, last) : withDose(vat, rows, last);
+  return { ...said, curve: curveOf(vat, readings), trial: trialOf(vat, readings) };
+}
