@@ -50,6 +50,7 @@ export const driftPH = defineFunction({
   id: 'DRIFT.PH',
   family: 'Water',
   summary: 'pH some hours after dosing or filling, as carbon dioxide is exchanged with the air.',
+  help: 'Alkalinity does not change on the way, so the dose after some hours of aeration is BUFFER.DOSE(volume, DRIFT.PH(hours, ph, alkalinity), target, alkalinity).',
   params: { after: num(hours, { min: 0, max: 720, doc: 'Time since the pH was read.' }), ph: phParam, ...driftParams },
   returns: value(pH, 'pH then.'),
   valid: DRIFT_VALID,

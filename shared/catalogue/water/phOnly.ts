@@ -1,5 +1,6 @@
 import { count, gram, litre, meqPerLitre, millilitre, pH, text } from '../../units/quantities';
 import { millilitresFromLitres } from '../../units/convert';
+import type { CellError } from '../../values';
 import { isError, noSolution } from '../../values';
 import { alkalinityOf } from '../../water/carbonate';
 import { constantsAt } from '../../water/constants';
@@ -12,6 +13,7 @@ import { choice, num } from '../params';
 import { phParam, targetParam, volumeParam } from './bufferDose';
 import {
   airOf, airParam, backgroundOf, dissolvedInParam, dissolvedParam, gramsOf, hardnessParam, materialOf, materialParam, modeParam, purityParam, temperatureParam, unreachable,
+  waterBehind,
 } from './inputs';
 import { beliefsOf, meterParam, originParam } from './titration';
 
@@ -44,7 +46,7 @@ export const bufferRange = defineFunction({
   sources: ['PLBU82', 'PRACTICE'],
   cautions: ['SODA_ASH', 'LIME', 'AMMONIA'],
   examples: [
-    { args: [1000, 6, 7], gives: [['0.72', '8.6', '166', '0.70', 'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L. One pH reading cannot tell; try it in a bucket first (BUFFER.TRIAL) or begin with the first part (BUFFER.NEXT).']], because: 'The range spans two powers of ten: that is what one reading is worth.' },
+    { args: [1000, 6, 7], gives: [['0.72', '8.7', '166', '0.70', 'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L. One pH reading cannot tell; try it in a bucket first (BUFFER.TRIAL) or begin with the first part (BUFFER.NEXT).']], because: 'The range spans two powers of ten: that is what one reading is worth.' },
     { args: [1000, 7.5, 7], fails: { code: '#NUM!', says: 'already' }, because: 'Already above the target.' },
   ],
   compute: ({ volume, ph, target, temperature, material, purity, origin, meter }) => {
@@ -57,6 +59,52 @@ export const bufferRange = defineFunction({
       low: grams(boundDose(b, cloud, target, 0.05)), likely: grams(medianDose(b, cloud, target)), high: grams(boundDose(b, cloud, target, 0.95)),
       first: grams(Math.min(boundDose(b, cloud, target + 0.5, 0.03), medianDose(b, cloud, Math.min(target, ph + 0.6)))),
       assumption: `${ASSUMED[origin]} ${TRY}`,
+    };
+  },
+});
+
+export const bufferKit = defineFunction({
+  id: 'BUFFER.KIT',
+  family: 'Water',
+  summary: 'With pH and an alkalinity kit: the dose, and how far the errors of meter and kit can carry it.',
+  params: {
+    volume: volumeParam, ph: num(pH, { min: 5.2, max: 11, doc: 'pH of the water now; below 5.2 a kit does not tell the dose.' }), target: targetParam,
+    alkalinity: num(meqPerLitre, { above: 0, max: 20, doc: 'Alkalinity by the kit, meq/L (ALKALINITY.CONVERT turns dKH or mg/L into it).' }),
+    temperature: temperatureParam, material: materialParam, purity: purityParam,
+    kitStep: num(meqPerLitre, { above: 0, max: 2, default: 0.36, doc: 'What one drop or one mark of the kit stands for. 0.36 meq/L is 1 dKH.' }),
+    meterError: num(pH, { above: 0, max: 1, default: 0.1, doc: 'How far the meter may be off.' }),
+  },
+  returns: fields({
+    dose: column('Dose', gram),
+    low: column('At least', gram, 'Half a kit mark less alkalinity and the meter reading low.'),
+    high: column('At most', gram, 'Half a kit mark more alkalinity and the meter reading high.'),
+    advice: column('What to do', text),
+  }, 'Grams for the whole volume, right after mixing.'),
+  valid: 'Fresh water, 0 to 40 °C, pH 5.2 and above',
+  sources: ['PLBU82', 'PRACTICE'],
+  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
+  examples: [
+    { args: [1000, 6.5, 7, 1, 26], gives: [['34.7', '19.9', '56.5', 'Give half of the least dose, measure, and go on with BUFFER.NEXT.']], because: '0.1 pH of error is 26 % of the carbon dioxide, and one dKH is a coarse mark at 1 meq/L.' },
+    { args: [1000, 7.5, 7, 1], fails: { code: '#VALUE!', says: 'only raises pH' }, because: 'A base cannot lower pH.' },
+  ],
+  compute: ({ volume, ph, target, alkalinity, temperature, material, purity, kitStep, meterError }) => {
+    const substance = materialOf(material);
+    const at = (p: number, a: number): ReturnType<typeof doseTo> | CellError => {
+      const known = waterBehind({ ph: p, alkalinity: a, carbonDioxide: undefined, temperature, hardness: 0, dissolved: 0, dissolvedIn: 'µS/cm', airCarbonDioxide: 420 }, true);
+      return isError(known) ? known : doseTo(known.k, known.water, substance, target, 'closed');
+    };
+    const dose = at(ph, alkalinity);
+    if (typeof dose !== 'number') return isError(dose) ? dose : unreachable(dose, material, target, 'closed');
+    const corners = [-1, 1].flatMap((p) => [-1, 1].map((a) => at(Math.max(5.2, ph + p * meterError), Math.max(0.01, alkalinity + (a * kitStep) / 2))))
+      // A corner already past the target needs none; one that cannot be is no corner.
+      .map((x) => (typeof x === 'number' ? x : 'reason' in x && x.reason === 'already past' ? 0 : undefined)).filter((x) => x !== undefined);
+    const grams = (moles: number): number => gramsOf(substance, moles, volume, purity);
+    const least = Math.min(dose, ...corners);
+    const most = Math.max(dose, ...corners);
+    return {
+      dose: grams(dose), low: grams(least), high: grams(most),
+      advice: least === 0 ? 'Within the meter\'s error of the target: measure again before giving anything.'
+        : most > 1.3 * least ? 'Give half of the least dose, measure, and go on with BUFFER.NEXT.' : 'Give two thirds, measure, then the rest.',
     };
   },
 });

@@ -123,14 +123,14 @@ const explore = (b: Beliefs, s: Series, nodes: Nodes): Explored => {
   return { logs, state, best };
 };
 
-const firstNodes = (b: Beliefs, first: number): Nodes => {
+const firstNodes = (b: Beliefs, first: number, losesGas: boolean): Nodes => {
   const reach = 3.5 * hypot(b.noise, b.offset);
   const lowest = max(-5.5, b.pressure.mean - 3.5 * b.pressure.sd);
   const highest = min(-0.4, b.pressure.mean + 3.5 * b.pressure.sd);
   const phGap = (2 * reach) / (COARSE_PH - 1);
   const pressureGap = (highest - lowest) / (COARSE_PRESSURE - 1);
   const nodes: Nodes = { ph0: [], pressure: [], kind: [], phGap, pressureGap };
-  for (let kind = 0; kind < KINDS.length; kind++) for (let i = 0; i < COARSE_PH; i++) for (let j = 0; j < COARSE_PRESSURE; j++)
+  for (let kind = 0; kind < KINDS.length; kind++) if (losesGas || KINDS[kind]?.loss === 0) for (let i = 0; i < COARSE_PH; i++) for (let j = 0; j < COARSE_PRESSURE; j++)
     put(nodes, first - reach + i * phGap, lowest + j * pressureGap, kind);
   return nodes;
 };
@@ -168,7 +168,8 @@ const LEVELS = 2;
  * Sources: PLBU82 for the constants; priors are judgement (PRACTICE); site model KOHL00.
  */
 export const posterior = (b: Beliefs, s: Series): Cloud => {
-  let nodes = firstNodes(b, s.readings[0] ?? 7);
+  // One reading cannot have lost gas yet.
+  let nodes = firstNodes(b, s.readings[0] ?? 7, s.readings.length > 1);
   let found = explore(b, s, nodes);
   for (let level = 0; level < LEVELS; level++) {
     const finer = refined(nodes, found);
@@ -179,20 +180,41 @@ export const posterior = (b: Beliefs, s: Series): Cloud => {
   return cloudOf(b, nodes, found, s.readings.length);
 };
 
+/** Share of the weight that the lightest samples may carry and still be left out. */
+const CRUMBS = 0.002;
+
+/** Weight below which samples are left out, found by halving its exponent. */
+const lightest = (mass: Float64Array): number => {
+  let all = 0;
+  for (const m of mass) all += m;
+  let low = -DEPTH;
+  let high = 0;
+  for (let i = 0; i < 12; i++) {
+    const middle = (low + high) / 2;
+    const limit = exp(middle);
+    let below = 0;
+    for (const m of mass) if (m < limit) below += m;
+    if (below > CRUMBS * all) high = middle; else low = middle;
+  }
+  return exp(low);
+};
+
 const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: number): Cloud => {
+  const mass = logs.map((l) => exp(l - best));
+  const least = lightest(mass);
   const kept: number[] = [];
   let total = 0;
-  let leastSquares = Infinity;
+  let leastSquares = 1e300;
   for (let i = 0; i < logs.length; i++) {
-    leastSquares = min(leastSquares, state[i * WIDTH + UNEXPLAINED] ?? Infinity);
-    if ((logs[i] ?? -Infinity) < best - DEPTH) continue;
+    leastSquares = min(leastSquares, state[i * WIDTH + UNEXPLAINED] ?? 1e300);
+    if ((mass[i] ?? 0) < least) continue;
     kept.push(i);
-    total += exp((logs[i] ?? -Infinity) - best);
+    total += mass[i] ?? 0;
   }
   const column = (which: number): number[] => kept.map((i) => state[i * WIDTH + which] ?? NaN);
   const kinds = kept.map((i) => KINDS[nodes.kind[i] ?? 0]);
   return {
-    weights: kept.map((i) => exp((logs[i] ?? -Infinity) - best) / total),
+    weights: kept.map((i) => (mass[i] ?? 0) / total),
     balances: column(BALANCE), carbons: column(CARBON), now: column(NOW), firstAlkalinity: column(ALKALINITY0), firstCO2: column(CO2_0), offsets: column(OFFSET),
     sites: kinds.map((kind) => kind?.sites ?? 0), losses: kinds.map((kind) => kind?.loss ?? 0),
     misfit: sqrt(max(0, leastSquares) / max(1, n)) / b.noise,

@@ -96,7 +96,7 @@ test('a thousand waters below pH 6.4 end in the window, seldom above it, in four
 
 test('lime, baking soda and cheap meters stay inside too', () => {
   const some = (material: Material, meter: MeterName, real?: Vat['meter']): Run[] =>
-    Array.from({ length: 200 }, (_, i) => run(chanceFrom(5000 + i), advised(material, meter), material, real));
+    Array.from({ length: 150 }, (_, i) => run(chanceFrom(5000 + i), advised(material, meter), material, real));
   const runs: Readonly<Record<string, Run[]>> = {
     'hydrated lime': some(MATERIALS['hydrated lime'], 'good'),
     'baking soda': some(MATERIALS['baking soda'], 'good'),
