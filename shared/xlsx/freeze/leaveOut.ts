@@ -89,26 +89,44 @@ class LeavingOut implements LeaveOut {
 
   editsOf({ info, bytes, root }: SheetScan): Edit[] {
     const { blanked } = this;
-    if (!blanked) return [];
-    const edits: Edit[] = [];
-    for (const data of all(root, 'sheetData').filter((one) => one.closeStart > one.openEnd)) {
-      const cells = new Cells(bytes, data.openEnd);
-      while (cells.next()) {
-        const { cell } = cells;
-        if (cell.formulaStart < 0 && cell.valueFrom < 0 && cell.inlineFrom < 0) continue;
-        if (!blanked.isBlank(info.index, cell)) continue;
-        const tag = rawText(bytes, cell.start + 1, nameEnd(bytes, cell.start + 1));
-        const style = cell.styleFrom < 0 ? '' : ` s="${rawText(bytes, cell.styleFrom, cell.styleTo)}"`;
-        edits.push(put(cell.start, cell.end, `<${tag} r="${addressOf(cell.row, cell.column)}"${style}/>`));
-      }
-    }
-    this.emptied += edits.length;
+    const lost = new Set([...all(root, 'sparkline').filter((one) => this.readsGone(bytes, child(one, 'f'))), ...all(root, 'hyperlink').filter((one) => this.pointsToGone(bytes, one))]);
+    const edits: Edit[] = prune(bytes, lost);
+    this.rules += edits.length;
+    if (!blanked) return edits;
+    edits.push(...this.emptyCells(info.index, bytes, root, blanked));
     const links = new Set(all(root, 'hyperlink').filter((link) => this.isTellingLink(info.part, info.index, bytes, link)));
     const ids = new Set([...links].map((link) => attribute(bytes, link, 'id')?.value));
     this.opened.pack.edit(relationsPart(info.part), this.opened.pack.relations(info.part).filter((one) => ids.has(one.id)).map((one) => cut(one.element)));
     const around = [...prune(bytes, links), ...sweepTree(bytes, root, this.telltales)];
     this.rules += around.length;
     return [...edits, ...around];
+  }
+
+  private readsGone(bytes: Uint8Array, formula: Element | undefined): boolean {
+    const text = formula ? textOf(bytes, formula) : '';
+    return this.finder.of(text, lex(text), undefined, undefined).found.some(this.isGone);
+  }
+
+  private pointsToGone(bytes: Uint8Array, link: Element): boolean {
+    const text = attribute(bytes, link, 'location')?.value ?? '';
+    return text !== '' && this.finder.of(text, lex(text), undefined, undefined).found.some(this.isGone);
+  }
+
+  private emptyCells(sheet: number, bytes: Uint8Array, root: Element, blanked: Blanked): Edit[] {
+    const edits: Edit[] = [];
+    for (const data of all(root, 'sheetData').filter((one) => one.closeStart > one.openEnd)) {
+      const cells = new Cells(bytes, data.openEnd);
+      while (cells.next()) {
+        const { cell } = cells;
+        if (cell.formulaStart < 0 && cell.valueFrom < 0 && cell.inlineFrom < 0) continue;
+        if (!blanked.isBlank(sheet, cell)) continue;
+        const tag = rawText(bytes, cell.start + 1, nameEnd(bytes, cell.start + 1));
+        const style = cell.styleFrom < 0 ? '' : ` s="${rawText(bytes, cell.styleFrom, cell.styleTo)}"`;
+        edits.push(put(cell.start, cell.end, `<${tag} r="${addressOf(cell.row, cell.column)}"${style}/>`));
+      }
+    }
+    this.emptied += edits.length;
+    return edits;
   }
 
   private isTellingLink(part: string, sheet: number, bytes: Uint8Array, link: Element): boolean {

@@ -54,8 +54,8 @@ export function prune(bytes: Uint8Array, gone: ReadonlySet<Element>): Edit[] {
   return edits;
 }
 const CONTAINERS = new Set(['conditionalFormatting', 'conditionalFormattings', 'dataValidations', 'hyperlinks', 'tableParts', 'sparklineGroups', 'sparklineGroup', 'sparklines', 'ext', 'extLst', 'definedNames', 'legacyDrawing']);
-/** A range line inside a container does not keep it alive. */
-const isFrame = (element: Element): boolean => element.name === 'sqref';
+/** A range line or a colour inside a container does not keep it alive. */
+const isFrame = (element: Element): boolean => element.name === 'sqref' || (element.parent?.name === 'sparklineGroup' && element.name !== 'sparklines');
 
 /** Conditional formats and validations, plain and x14, of one sheet. */
 export function editRules(bytes: Uint8Array, root: Element, fate: (formula: string) => RuleFate): { readonly edits: Edit[]; readonly dropped: DroppedRule[] } {

@@ -150,6 +150,17 @@ describe('chosen sheets', () => {
     expect(made(file, { sheets: ['Show'] }).parts['xl/charts/chart1.xml']).toBe(`${HEAD}<c:chartSpace xmlns:c="${C}"><c:ser><c:tx><c:v>Fry</c:v></c:tx><c:val><c:numLit><c:ptCount val="2"/><c:pt idx="0"><c:v>11</c:v></c:pt></c:numLit></c:val></c:ser></c:chartSpace>`);
   });
 
+  test('sparklines and links that lead to them go, with the groups they leave empty', () => {
+    const group = (from: string): string => `<x14:sparklineGroup><x14:colorSeries rgb="FF000000"/><x14:sparklines><x14:sparkline><xm:f>${from}</xm:f><xm:sqref>B1</xm:sqref></x14:sparkline></x14:sparklines></x14:sparklineGroup>`;
+    const extension = (groups: string): string => `<extLst><ext uri="{05C60535-1F16-4fd2-B633-F4F36F0B64E0}"><x14:sparklineGroups>${groups}</x14:sparklineGroups></ext></extLst>`;
+    const links = '<hyperlinks><hyperlink ref="A1" location="Data!A1"/><hyperlink ref="A2" location="Show!A1"/></hyperlinks>';
+    const sheet = (groups: string): Uint8Array => simpleBook({ sheets: { Data: worksheet({ A1: { v: 1 } }), Show: worksheet({ A1: { v: 1 }, A2: { v: 2 } }, links + extension(groups)) } });
+    const one = made(sheet(group('Data!A1:A3') + group('Show!A1:A2')), { sheets: ['Show'] }).parts['xl/worksheets/sheet2.xml'] ?? '';
+    expect(one).toContain(`<hyperlinks><hyperlink ref="A2" location="Show!A1"/></hyperlinks>${extension(group('Show!A1:A2'))}</worksheet>`);
+    const none = made(sheet(group('Data!A1:A3')), { sheets: ['Show'] }).parts['xl/worksheets/sheet2.xml'] ?? '';
+    expect(none).toContain('</hyperlinks></worksheet>');
+  });
+
   test('a sheet kept with its pivot table keeps it, a wish for an unknown sheet is refused', () => {
     const kept = made(season(), { sheets: ['Log'] }).parts;
     expect(Object.keys(kept).filter((name) => /sheet1\.xml|calcChain|drawing|table1/i.test(name) && !/pivot/.test(name))).toEqual([]);
