@@ -13,15 +13,17 @@ export interface Bell { readonly weight: number; readonly mean: number; readonly
 
 const logBell = (u: number, { mean, sd }: Bell): number => -0.5 * ((u - mean) / sd) ** 2 - Math.log(sd);
 
-/** log Σ e^x without overflow. */
-export const logSum = (logs: readonly number[]): number => {
-  const top = Math.max(...logs);
-  return top === -Infinity ? -Infinity : top + Math.log(logs.reduce((sum, x) => sum + Math.exp(x - top), 0));
-};
-
 const REACH = 6;
 export const fromBells = (bells: readonly Bell[]): Belief => ({
-  logDensity: (u) => (bells.length === 1 && bells[0] ? logBell(u, bells[0]) : logSum(bells.map((bell) => Math.log(bell.weight) + logBell(u, bell)))),
+  logDensity: (u) => {
+    // From the nearest bell outwards, so that far from all of them nothing is lost to 0.
+    let log = -Infinity;
+    for (const bell of bells) {
+      const next = Math.log(bell.weight) + logBell(u, bell);
+      log = Math.max(log, next) + Math.log1p(Math.exp(-Math.abs(log - next)));
+    }
+    return log;
+  },
   from: Math.min(...bells.map(({ mean, sd }) => mean - REACH * sd)),
   to: Math.max(...bells.map(({ mean, sd }) => mean + REACH * sd)),
 });

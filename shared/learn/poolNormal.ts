@@ -32,60 +32,66 @@ interface Summed { readonly precision: number; readonly mean: number; readonly l
 
 /** A kind's runs for one spread: weighted mean, its precision, and the likelihood left when the kind's mean is taken out. */
 function summed({ values, errors }: Kind, variance: number): Summed {
+  if (values.length === 0) return { precision: 0, mean: 0, logLikelihood: 0 };
   let precision = 0;
   let weighted = 0;
   let logs = 0;
-  values.forEach((y, i) => {
+  for (let i = 0; i < values.length; i++) {
     const v = variance + (errors?.[i] ?? 0);
     precision += 1 / v;
-    weighted += y / v;
+    weighted += (values[i] ?? NaN) / v;
     logs += Math.log(v);
-  });
-  if (values.length === 0) return { precision: 0, mean: 0, logLikelihood: 0 };
+  }
   const mean = weighted / precision;
-  const squares = values.reduce((sum, y, i) => sum + (y - mean) ** 2 / (variance + (errors?.[i] ?? 0)), 0);
-  // The kind's own mean takes one degree of freedom, hence the last term.
+  let squares = 0;
+  for (let i = 0; i < values.length; i++) squares += ((values[i] ?? NaN) - mean) ** 2 / (variance + (errors?.[i] ?? 0));
+  // Taking out the kind's own mean costs one degree of freedom, hence the last term.
   return { precision, mean, logLikelihood: -0.5 * (logs + squares + Math.log(precision)) };
 }
 
-interface Answered { readonly logWeight: number; readonly cases: readonly Omit<Case, 'weight'>[]; readonly logs: readonly number[] }
+/** Means of the kinds put together for one spread between kinds. */
+interface Joined { readonly precision: number; readonly own: number; readonly log: number }
 
-/** Everything that follows once both spreads are given. */
-function answered(sums: readonly Summed[], bells: readonly Bell[], runSd: number, kindSd: number): Answered {
-  const seen = sums.filter((s) => s.precision > 0);
+function joined(sums: readonly Summed[], kindVariance: number): Joined {
   let precision = 0;
   let weighted = 0;
-  let logs = 0;
-  for (const s of seen) {
-    const v = kindSd * kindSd + 1 / s.precision;
+  let squared = 0;
+  let log = 0;
+  for (const s of sums) {
+    if (s.precision === 0) continue;
+    const v = kindVariance + 1 / s.precision;
     precision += 1 / v;
     weighted += s.mean / v;
-    logs += s.logLikelihood - 0.5 * Math.log(v);
+    squared += (s.mean * s.mean) / v;
+    log += s.logLikelihood - 0.5 * Math.log(v);
   }
-  const own = precision > 0 ? weighted / precision : 0;
-  const squares = seen.reduce((sum, s) => sum + (s.mean - own) ** 2 / (kindSd * kindSd + 1 / s.precision), 0);
-  const shared = logs - 0.5 * squares - (precision > 0 ? 0.5 * Math.log(precision) : 0);
-  const caseLogs: number[] = [];
-  const cases = bells.map((bell) => {
-    const prior = bell.sd * bell.sd;
-    const spread = prior + 1 / precision;
-    caseLogs.push(shared + Math.log(bell.weight) - (precision > 0 ? 0.5 * (Math.log(spread) + (own - bell.mean) ** 2 / spread) : 0));
-    const pull = precision > 0 ? prior / spread : 0;
-    const farm = { weight: 1, mean: bell.mean + pull * (own - bell.mean), sd: Math.sqrt(1 / (1 / prior + precision)) };
-    return { runSd, kindSd, farm, pull, kinds: [...sums, undefined].map((s) => kindBell(s, farm, kindSd)) };
-  });
-  return { logWeight: Math.max(...caseLogs), cases, logs: caseLogs };
+  if (precision === 0) return { precision, own: 0, log: 0 };
+  const own = weighted / precision;
+  return { precision, own, log: log - 0.5 * (Math.max(0, squared - own * weighted) + Math.log(precision)) };
+}
+
+/** Likelihood of a bell of the literature, on its logarithm. */
+const bellLog = ({ precision, own, log }: Joined, bell: Bell): number => {
+  if (precision === 0) return Math.log(bell.weight);
+  const spread = bell.sd * bell.sd + 1 / precision;
+  return log + Math.log(bell.weight) - 0.5 * (Math.log(spread) + (own - bell.mean) ** 2 / spread);
+};
+
+function caseOf(sums: readonly Summed[], { precision, own }: Joined, bell: Bell, runSd: number, kindSd: number): Omit<Case, 'weight'> {
+  const prior = bell.sd * bell.sd;
+  const pull = precision > 0 ? prior / (prior + 1 / precision) : 0;
+  const farm = { weight: 1, mean: bell.mean + pull * (own - bell.mean), sd: Math.sqrt(1 / (1 / prior + precision)) };
+  return { runSd, kindSd, farm, pull, kinds: kindSd === 0 ? [] : [...sums, undefined].map((s) => kindBell(s, farm, kindSd)) };
 }
 
 function kindBell(s: Summed | undefined, farm: Bell, kindSd: number): Bell {
-  if (kindSd === 0) return farm;
   const own = s && s.precision > 0 ? s.precision / (s.precision + 1 / kindSd ** 2) : 0;
-  const rest = (1 - own) * kindSd ** 2;
-  return { weight: 1, mean: own * (s?.mean ?? 0) + (1 - own) * farm.mean, sd: Math.sqrt(rest + ((1 - own) * farm.sd) ** 2) };
+  return { weight: 1, mean: own * (s?.mean ?? 0) + (1 - own) * farm.mean, sd: Math.sqrt((1 - own) * kindSd ** 2 + ((1 - own) * farm.sd) ** 2) };
 }
 
 const POINTS_ALONE = 41;
 const POINTS_EACH = 17;
+const LEAST_WEIGHT = 1e-7;
 
 /**
  * Partial pooling of measured runs with the literature.
@@ -103,21 +109,27 @@ export function poolNormal(kinds: readonly Kind[], model: NormalModel): readonly
   const sumsAt = (logRun: number): readonly Summed[] => kinds.map((kind) => summed(kind, Math.exp(2 * logRun)));
   const kindLog = (u: number): number => between?.logDensity(u) ?? 0;
   const kindSd = (u: number): number => (between ? Math.exp(u) : 0);
-  const best = (sums: readonly Summed[], kindLogs: readonly number[]): number =>
-    kindLogs.reduce((most, k) => Math.max(most, kindLog(k) + answered(sums, bells, 0, kindSd(k)).logWeight), -Infinity);
+  const best = (sums: readonly Summed[], kindLogs: readonly number[]): number => {
+    let most = -Infinity;
+    for (const k of kindLogs) {
+      const all = joined(sums, kindSd(k) ** 2);
+      for (const bell of bells) most = Math.max(most, kindLog(k) + bellLog(all, bell));
+    }
+    return most;
+  };
   const roughKinds = between ? grid(between.from, between.to, POINTS_EACH) : [0];
   const [low, high] = narrow(runs.from, runs.to, between ? POINTS_EACH : POINTS_ALONE, (u) => runs.logDensity(u) + best(sumsAt(u), roughKinds));
   const runAt = grid(low, high, between ? POINTS_EACH : POINTS_ALONE).map((u) => ({ u, log: runs.logDensity(u), sums: sumsAt(u) }));
   const kindAt = between
     ? grid(...narrow(between.from, between.to, POINTS_EACH, (k) => runAt.reduce((most, { log, sums }) => Math.max(most, log + best(sums, [k])), -Infinity)), POINTS_EACH)
     : [0];
-  const found: { log: number; case: Omit<Case, 'weight'> }[] = [];
+  const found: { log: number; build: () => Omit<Case, 'weight'> }[] = [];
   for (const { u, log, sums } of runAt)
     for (const k of kindAt) {
-      const { cases, logs } = answered(sums, bells, Math.exp(u), kindSd(k));
-      cases.forEach((one, i) => found.push({ log: log + kindLog(k) + (logs[i] ?? -Infinity), case: one }));
+      const all = joined(sums, kindSd(k) ** 2);
+      for (const bell of bells) found.push({ log: log + kindLog(k) + bellLog(all, bell), build: () => caseOf(sums, all, bell, Math.exp(u), kindSd(k)) });
     }
   const top = found.reduce((most, { log }) => Math.max(most, log), -Infinity);
   const total = found.reduce((sum, { log }) => sum + Math.exp(log - top), 0);
-  return found.map(({ log, case: one }) => ({ ...one, weight: Math.exp(log - top) / total })).filter(({ weight }) => weight > 1e-9);
+  return found.map(({ log, build }) => ({ weight: Math.exp(log - top) / total, build })).filter(({ weight }) => weight > LEAST_WEIGHT).map(({ weight, build }) => ({ ...build(), weight }));
 }

@@ -1,4 +1,3 @@
-import { incompleteBeta } from '../counting/specialFunctions';
 import type { Belief } from './belief';
 import { NOTHING, grid, narrow } from './belief';
 import { logGammaFast } from './logGammaFast';
@@ -73,58 +72,4 @@ export function poolShares(runs: readonly Counted[], model: SharesModel): readon
   const kept = found.filter(({ log }) => log > top - NOTHING);
   const total = kept.reduce((sum, { log }) => sum + Math.exp(log - top), 0);
   return kept.map(({ log, ...point }) => ({ ...point, weight: Math.exp(log - top) / total }));
-}
-
-/** Finds where a rising function of a logit crosses a share. */
-function crossing(low: number, high: number, wanted: number, below: (logit: number) => number): number {
-  let a = low;
-  let b = high;
-  let fa = below(a) - wanted;
-  let fb = below(b) - wanted;
-  // Regula falsi with the Illinois halving: the functions are smooth but dear.
-  for (let step = 0; step < 60 && b - a > 1e-6; step++) {
-    const x = Math.min(Math.max((a * fb - b * fa) / (fb - fa), a + 1e-3 * (b - a)), b - 1e-3 * (b - a));
-    const fx = below(x) - wanted;
-    if (Math.abs(fx) < 1e-7) return x;
-    if (fx > 0) {
-      if (b !== high) fa /= 2;
-      b = x;
-      fb = fx;
-    } else {
-      if (a !== low) fb /= 2;
-      a = x;
-      fa = fx;
-    }
-  }
-  return (a + b) / 2;
-}
-
-/** The farm's mean share below which the wanted part of the belief lies; every point stands for its own step of the grid. */
-export function meanShareAt(points: readonly SharePoint[], wanted: number): number {
-  const low = Math.min(...points.map((p) => p.logit - p.halfStep));
-  const high = Math.max(...points.map((p) => p.logit + p.halfStep));
-  const below = (x: number): number => points.reduce((sum, p) => sum + p.weight * Math.min(1, Math.max(0, (x - p.logit + p.halfStep) / (2 * p.halfStep))), 0);
-  return shareOf(crossing(low, high, wanted, below));
-}
-
-const AT_ONCE = 4;
-/** The share of the next run below which the wanted part of the belief lies: a mixture of beta distributions. */
-export function nextShareAt(points: readonly SharePoint[], wanted: number): number {
-  const betas: { weight: number; mean: number; phi: number }[] = [];
-  // Points of one steadiness lie much closer than a beta is wide: a few are taken together.
-  for (let i = 0; i < points.length;) {
-    const phi = points[i]?.steadiness ?? NaN;
-    let weight = 0;
-    let mean = 0;
-    let j = i;
-    for (; j < Math.min(points.length, i + AT_ONCE) && points[j]?.steadiness === phi; j++) {
-      weight += points[j]?.weight ?? 0;
-      mean += (points[j]?.weight ?? 0) * (points[j]?.mean ?? 0);
-    }
-    if (weight > 1e-6) betas.push({ weight, mean: mean / weight, phi });
-    i = j;
-  }
-  const total = betas.reduce((sum, b) => sum + b.weight, 0);
-  const below = (x: number): number => betas.reduce((sum, b) => sum + b.weight * incompleteBeta(shareOf(x), b.mean * b.phi, (1 - b.mean) * b.phi), 0) / total;
-  return shareOf(crossing(-12, 12, wanted, below));
 }
