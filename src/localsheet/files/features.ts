@@ -71,7 +71,8 @@ async function addRules(book: Book, sheet: string, model: SheetModel): Promise<v
     const area = areaOf(rule.range);
     if (area) await book.setValidation(sheet, area, validationState(rule));
   }
-  for (const [i, rule] of (model.conditionals ?? []).entries()) {
+  // The engine puts each new rule before the others; the first of the model is to win.
+  for (const [i, rule] of [...(model.conditionals ?? []).entries()].reverse()) {
     const area = areaOf(rule.range);
     const { fill, ink } = STYLES[rule.style];
     if (area) await book.putConditional(sheet, { id: `rule${i + 1}-${sheet}`, area, formula: rule.formula, color: `#${ink}`, ...given('fill', fill && `#${fill}`) });

@@ -57,7 +57,7 @@ async function start(): Promise<void> {
   cleanTyping(engine);
   repairNames(engine);
   const runtime = new Runtime(engine);
-  const session = new Session(open);
+  const session = new Session(open, () => runtime.register());
   wireLayout(() => undefined);
   wireRegions(() => { focusSheet(engine); });
   const ready = (async () => {
@@ -71,8 +71,6 @@ async function start(): Promise<void> {
     showGeneralNumbers(engine);
     guardProtected(open, (sentence) => { tell(sentence, true); });
     new ChartLayer(open, container);
-    await runtime.register();
-    await open.book.settle();
     wireToolbar(session);
     connectPane(open, session);
     tell(problem, problem !== '');

@@ -19,9 +19,11 @@ export class Session {
   title = 'Workbook';
   private isChanged = false;
   private isLoading = false;
+  private isBound = false;
   private count = 0;
 
-  constructor(private readonly open: UniverBook) {
+  /** `bind` makes the functions known; the engine takes them only once a workbook is there, and must have them before it first calculates. */
+  constructor(private readonly open: UniverBook, private readonly bind: () => Promise<void>) {
     open.context.engine.injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
       // Results of a calculation come in the same way as typing, marked as local.
       if (id === SetRangeValuesMutation.id && options?.onlyLocal !== true && !this.isLoading) this.isChanged = true;
@@ -42,6 +44,8 @@ export class Session {
       univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(model, `book${++this.count}`));
       this.title = model.title;
       await this.drawn();
+      if (!this.isBound) await this.bind();
+      this.isBound = true;
       await addFeatures(this.open, model);
       const [first] = await book.sheets();
       if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });

@@ -143,6 +143,6 @@ export function registerFunctions(injector: Injector, source: FunctionSource): r
   // A formula typed before is remembered as unknown.
   service.deleteFormulaAstCacheKey(...functions.map((f) => String(f.name)));
   injector.get(IDescriptionService).registerDescriptions(descriptions);
-  injector.get(ICommandService).executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true });
+  injector.get(ICommandService).syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true });
   return descriptions.map((d) => d.functionName);
 }

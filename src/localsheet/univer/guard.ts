@@ -36,6 +36,8 @@ export function guardProtected(open: UniverBook, onRefused: (sentence: string) =
     const { id, params } = event;
     const isEdit = id === EDIT && (params as { visible?: boolean } | undefined)?.visible !== false;
     if (!isEdit && (!COMMAND.test(id) || FREE.test(id))) return;
+    // What the pane asks for was checked before it came here.
+    if (context.isWorking) return;
     const sheet = context.book.getActiveSheet().getSheetId();
     if (!beside.of(sheet).protection.isOn) return;
     const touched = ranges(params).map(toArea);

@@ -10,7 +10,15 @@ export type CellPatch = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 
 /** The open workbook inside the engine; every part of the backend goes through it. */
 export class Context {
+  private working = 0;
   constructor(readonly engine: Engine) {}
+
+  /** True while the backend itself changes something, as opposed to a person. */
+  get isWorking(): boolean { return this.working > 0; }
+  work<T>(step: () => T): T {
+    this.working++;
+    try { return step(); } finally { this.working--; }
+  }
 
   get book(): FWorkbook {
     const book = this.engine.api.getActiveWorkbook();

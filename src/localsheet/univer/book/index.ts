@@ -10,6 +10,12 @@ import { sheetPart } from './sheets';
 import { tablePart } from './tables';
 import { Settling } from './settle';
 
+/** Every step of the backend runs marked as its own; `group`, which waits for its caller, does not. */
+const marked = (context: Context, { group, ...steps }: Book): Book => ({
+  group,
+  ...(Object.fromEntries(Object.entries(steps).map(([name, step]) => [name, (...args: unknown[]) => context.work(() => (step as (...given: unknown[]) => unknown)(...args))])) as unknown as Omit<Book, 'group'>),
+});
+
 export interface UniverBook {
   readonly book: Book;
   readonly context: Context;
@@ -36,5 +42,5 @@ export function openBook(engine: Engine): UniverBook {
       await settling.settled();
     },
   };
-  return { book, context, cells, beside };
+  return { book: marked(context, book), context, cells, beside };
 }
