@@ -133,3 +133,12 @@ test('every example of the catalogue that gives one number gives it in the sheet
   own.close();
   expect(tried.length).toBeGreaterThan(10);
 });
+
+test('formulas that were there before the functions come right when the functions arrive', async () => {
+  const late = startSheet();
+  await late.setAll({ A1: '=SPAWN.PROBE.TEXT()', A2: '=SPAWN.PROBE.TEXT()&"a"', A3: '=IF(1,SPAWN.PROBE.NULL(),2)', A4: '=A1&"b"' });
+  expect(late.get('A1')).toEqual({ error: '#NAME?' });
+  await late.register(source);
+  expect(['A1', 'A2', 'A3', 'A4'].map((at) => late.get(at))).toEqual(['12', '12a', 0, '12b']);
+  late.close();
+});

@@ -56,8 +56,8 @@ async function start(): Promise<void> {
   const open = openBook(engine);
   cleanTyping(engine);
   repairNames(engine);
-  const runtime = new Runtime(engine);
-  const session = new Session(open, () => runtime.register());
+  const runtime: Runtime = new Runtime(engine, () => session.again().then(() => { tell(''); }));
+  const session: Session = new Session(open, () => runtime.register());
   wireLayout(() => undefined);
   wireRegions(() => { focusSheet(engine); });
   const ready = (async () => {

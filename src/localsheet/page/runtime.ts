@@ -24,14 +24,15 @@ export class Runtime {
   /** Resolves when the pane's page has loaded its functions. */
   readonly connected: Promise<void>;
 
-  constructor(private readonly engine: Engine) {
+  /** `onLate` lays the open workbook out again: the engine remembers formulas it once could not read. */
+  constructor(private readonly engine: Engine, private readonly onLate: () => Promise<void>) {
     this.connected = new Promise((resolve, reject) => {
       const late = setTimeout(() => { reject(new Error('The functions did not load. Reload the page; if it stays so, run: npm run build')); }, PATIENCE);
       // Also called after a reload of the pane, which brings new functions.
       const connect = (pane: PaneSide): void => {
         this.pane = pane;
         clearTimeout(late);
-        if (this.isStarted) void this.register();
+        if (this.isStarted) void this.arriveLate();
         resolve();
       };
       bridgeOf(window).connect = connect;
@@ -45,6 +46,12 @@ export class Runtime {
     this.isStarted = true;
     const metadata = await this.list;
     if (this.pane) this.known = registerFunctions(this.engine.injector, { namespace: NAMESPACE, metadata, ...this.pane });
+  }
+
+  private async arriveLate(): Promise<void> {
+    const isFirst = this.known.length === 0;
+    await this.register();
+    if (isFirst) await this.onLate();
   }
 
   /** Sheet names of the bound functions. */

@@ -59,6 +59,14 @@ export class Session {
     }
   }
 
+  /** The same workbook once more, from its contents. */
+  async again(): Promise<void> {
+    const wasChanged = this.isChanged;
+    const { model } = await takeModel(this.open, this.title);
+    await this.show(model);
+    this.isChanged = wasChanged;
+  }
+
   /** The engine builds what draws a workbook a moment after the workbook itself; scrolling and charts need it. */
   private async drawn(): Promise<void> {
     const { context } = this.open;

@@ -22,6 +22,8 @@ export interface Sheet {
   set(address: string, content: number | string | boolean | null): Promise<Cell>;
   /** Many formulas, one calculation. */
   setAll(formulas: Readonly<Record<string, string>>): Promise<void>;
+  /** Functions that arrive later. */
+  register(source: FunctionSource): Promise<void>;
   get(address: string): Cell;
   close(): void;
 }
@@ -64,6 +66,10 @@ export function startSheet(source?: FunctionSource, data: Partial<IWorkbookData>
         (cells[row] ??= {})[column] = { f: formula };
       }
       context.change('one', cells, false);
+      await settling.settled();
+    },
+    async register(later) {
+      registerFunctions(engine.injector, later);
       await settling.settled();
     },
     close: () => { univer.dispose(); },
