@@ -1,10 +1,11 @@
 import type { CellModel, WorkbookModel } from '../shared/workbook/model';
 import { lintWorkbook } from '../shared/workbook/lint';
 import { writeXlsx } from '../shared/xlsx';
+import { dosingTemplate } from './dosing.template';
 import { seasonPlanTemplate } from './season-plan.template';
 
 /** File name → what is in it. */
-export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = { 'season-plan.xlsx': seasonPlanTemplate };
+export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = { 'season-plan.xlsx': seasonPlanTemplate, 'dosing.xlsx': dosingTemplate };
 
 /** A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes differ. */
 const SHOWN_DIGITS = 15;

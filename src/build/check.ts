@@ -7,7 +7,7 @@ import type { Lock } from './checks/licences';
 import { licenceFaults } from './checks/licences';
 import type { Released } from './checks/released';
 import { releasedFaults } from './checks/released';
-import { GENERATED } from './generated';
+import { GENERATED, isFresh } from './generated';
 import { lintManifest } from './manifestLint';
 import { assetSize } from './pngSize';
 
@@ -16,8 +16,7 @@ const read = (path: string): string => readFileSync(path, 'utf8');
 const hasLicenceFile = (path: string): boolean => existsSync(`${path}/LICENSE`);
 const BUNDLE = 'dist/functions.js';
 
-const stale = (): string[] =>
-  GENERATED.filter(({ path, text }) => !existsSync(path) || read(path) !== text()).map(({ path }) => `${path} is stale: npm run gen`);
+const stale = (): string[] => GENERATED.filter((file) => !isFresh(file)).map(({ path }) => `${path} is stale: npm run gen`);
 
 const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['manifest', () => lintManifest(read('manifest.xml'), assetSize)],

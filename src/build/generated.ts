@@ -1,15 +1,34 @@
 import { readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
+import type { WorkbookModel } from '../../shared/workbook/model';
+import { TEMPLATES, buildTemplate } from '../../templates';
 import { functionsJsonText } from '../functionsJson';
 import { withFunctionTable } from './readmeTable';
 
 export interface GeneratedFile {
   readonly path: string;
-  readonly text: () => string;
+  readonly content: () => string | Uint8Array;
 }
 
-/** The files that are derived from the code and kept in the repository. */
+/** Eight digits: what the model says, not how this machine's exp and pow end. */
+const modelText = (model: WorkbookModel): string =>
+  `${JSON.stringify(model, (_key, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(8)) : value), 1)}\n`;
+
+/** The files that are derived from the code and kept in the repository; a reader of a change sees there what it does. */
 export const GENERATED: readonly GeneratedFile[] = [
-  { path: 'tests/golden/functions.json', text: () => functionsJsonText(CATALOGUE) },
-  { path: 'README.md', text: () => withFunctionTable(readFileSync('README.md', 'utf8')) },
+  { path: 'tests/golden/functions.json', content: () => functionsJsonText(CATALOGUE) },
+  { path: 'README.md', content: () => withFunctionTable(readFileSync('README.md', 'utf8')) },
+  ...Object.entries(TEMPLATES).flatMap(([name, model]): GeneratedFile[] => [
+    { path: `templates/${name}`, content: () => buildTemplate(model()) },
+    { path: `tests/golden/${name.replace(/\.xlsx$/, '.json')}`, content: () => modelText(model()) },
+  ]),
 ];
+
+/** Whether the kept file is what the code gives now. */
+export const isFresh = ({ path, content }: GeneratedFile): boolean => {
+  try {
+    return Buffer.from(content()).equals(readFileSync(path));
+  } catch {
+    return false;
+  }
+};

@@ -14,7 +14,7 @@ const difference = (old: string, fresh: string): string => {
 };
 
 describe.each(Object.entries(TEMPLATES))('%s', (name, model) => {
-  test('the committed file is what a fresh build gives; if not, run npm run templates and commit', () => {
+  test('the committed file is what a fresh build gives; if not, run npm run gen and commit', () => {
     const committed = unzipSync(new Uint8Array(readFileSync(join(folder, name))));
     const fresh = unzipSync(buildTemplate(model()));
     expect(Object.keys(fresh)).toEqual(Object.keys(committed));
