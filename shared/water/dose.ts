@@ -1,6 +1,7 @@
 import type { Constants } from './constants';
 import type { Solved, Water } from './carbonate';
-import { alkalinityOf, sharesAt, solve } from './carbonate';
+import { alkalinityOf, solve } from './carbonate';
+import { sharesAt } from './conditions';
 import type { Material } from './materials';
 
 /** Closed: no CO2 lost or gained. Otherwise the CO2 pressure of the air the water ends in balance with, atm. */

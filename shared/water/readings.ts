@@ -1,7 +1,9 @@
 import type { Constants } from './constants';
 import { pressureOfCO2 } from './constants';
-import type { Conditions, Water } from './carbonate';
-import { alkalinityOf, sharesAt, solve } from './carbonate';
+import type { Water } from './carbonate';
+import type { Conditions } from './conditions';
+import { alkalinityOf, solve } from './carbonate';
+import { sharesAt } from './conditions';
 
 /** What is known of a water beside its pH: the background its ions make. */
 export interface Background {

@@ -1,6 +1,7 @@
 import { count, gram, meqPerLitre, mgPerLitre, mmolPerLitre, pH, ratio, share, text } from '../../units/quantities';
 import { isError, outside } from '../../values';
-import { alkalinityOf, intensityAt, solve } from '../../water/carbonate';
+import { alkalinityOf, solve } from '../../water/carbonate';
+import { intensityAt } from '../../water/conditions';
 import { pressureOfCO2 } from '../../water/constants';
 import { afterDose, doseTo } from '../../water/dose';
 import { column, defineFunction, fields, rows, value } from '../define';

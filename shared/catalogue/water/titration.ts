@@ -10,7 +10,7 @@ import type { MeterName, OriginName } from '../../water/titration/beliefs';
 import { beliefsFrom, riskFor } from '../../water/titration/beliefs';
 import { forecast, likelierProduct, pathOf } from '../../water/titration/outlook';
 import type { Aim } from '../../water/titration/nextDose';
-import type { Beliefs, Series } from '../../water/titration/posterior';
+import type { Beliefs, Series } from '../../water/titration/series';
 import { column, defineFunction, fields, rows } from '../define';
 import { choice, flag, num, series } from '../params';
 import { volumeParam } from './bufferDose';

@@ -2,7 +2,7 @@ import type { MaterialName } from '../../water/materials';
 import type { Advice } from '../../water/titration/advise';
 import { chanceOrganic, hardlyMoved } from '../../water/titration/advise';
 import type { Aim } from '../../water/titration/nextDose';
-import type { Series } from '../../water/titration/posterior';
+import type { Series } from '../../water/titration/series';
 
 /** What the tables of a dosing say in words. */
 

@@ -1,7 +1,9 @@
 import type { Aim, Reach } from './nextDose';
 import { expected, nextDose } from './nextDose';
-import type { Beliefs, Cloud, Series } from './posterior';
-import { posterior, quantile } from './posterior';
+import type { Cloud } from './cloud';
+import type { Beliefs, Series } from './series';
+import { quantile } from './cloud';
+import { posterior } from './posterior';
 
 export type Action =
   /** Give this part-dose, mix, wait, measure. */
@@ -32,7 +34,9 @@ const RESTLESS = 0.15;
 /** The same in standard errors of a reading: paper strips scatter more than that. */
 const RESTLESS_ERRORS = 4;
 const SURELY = 0.95;
-const DOUBT = 1.2;
+/** From which misfit and which chance of organic acids the fit is in doubt, and the share of the secant then allowed. */
+const DOUBT = { misfit: 1.2, organic: 0.5, share: 1 } as const;
+const DOUBT_WITHOUT_CARBON = { misfit: 1, organic: 0.25, share: 0.6 } as const;
 const MISFIT = 3;
 
 const last = (list: readonly number[], back = 1): number => list[list.length - back] ?? NaN;
@@ -58,11 +62,13 @@ const MOST_TIMES = 5;
  * A bound that needs no model. Full secant when the fit is in doubt (organic sites likely, or residuals above 1.2 reading errors):
  * a hidden buffer that is used up lets pH leap. Half of it, or nothing, when the model cannot follow the readings at all.
  */
-const modelFreeBound = (s: Series, aim: Aim, cloud: Cloud, isMisfit: boolean): number => {
+const modelFreeBound = (s: Series, aim: Aim, cloud: Cloud, isMisfit: boolean, bringsCarbon: boolean): number => {
   if (s.readings.length < 2) return Infinity;
   if (isMisfit) return 0.5 * (secantDose(s, aim) ?? 0);
   if (hardlyMoved(s)) return MOST_TIMES * (last(s.doses) - last(s.doses, 2));
-  return cloud.misfit > DOUBT || chanceOrganic(cloud) > 0.5 ? secantDose(s, aim) ?? Infinity : Infinity;
+  // Lime and caustic soda bring no carbon to catch the pH once a buffer is used up.
+  const { misfit, organic, share } = bringsCarbon ? DOUBT : DOUBT_WITHOUT_CARBON;
+  return cloud.misfit > misfit || chanceOrganic(cloud) > organic ? share * (secantDose(s, aim) ?? Infinity) : Infinity;
 };
 
 /**
@@ -83,7 +89,7 @@ export const advise = (b: Beliefs, s: Series, aim: Aim): Advice => {
   if (level > aim.top) return { ...base, action: 'too high' };
   if (level >= aim.target - aim.near) return base;
   const choice = nextDose(b, cloud, aim);
-  const bound = modelFreeBound(s, aim, cloud, isMisfit);
+  const bound = modelFreeBound(s, aim, cloud, isMisfit, b.carbonEach > 0);
   const dose = Math.min(choice.dose, bound);
   const after = expected(b, cloud, dose);
   // What is left to give moves less than a reading can show: leave it if the window is surely reached.

@@ -4,7 +4,7 @@ import { pressureOfCO2 } from '../constants';
 import type { Material } from '../materials';
 import type { Background } from '../readings';
 import { compose } from '../readings';
-import type { Beliefs } from './posterior';
+import type { Beliefs } from './series';
 
 /** How well pH is read: random error and lasting offset, standard deviations in pH (judgement; poorly buffered water is hard on electrodes). */
 export const METERS = {

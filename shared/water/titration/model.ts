@@ -1,5 +1,5 @@
-import type { Conditions } from '../carbonate';
-import { sharesAt } from '../carbonate';
+import type { Conditions } from '../conditions';
+import { sharesAt } from '../conditions';
 
 // Taken out of Math once: these run in the innermost loops.
 const { LN10, abs, exp } = Math;

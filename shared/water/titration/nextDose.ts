@@ -1,6 +1,7 @@
 import { sampleDose, samplePH } from './model';
-import type { Beliefs, Cloud } from './posterior';
-import { quantile } from './posterior';
+import type { Cloud } from './cloud';
+import type { Beliefs } from './series';
+import { quantile } from './cloud';
 
 export interface Aim {
   readonly target: number;

@@ -3,7 +3,8 @@ import { MATERIALS } from '../materials';
 import type { Advice } from './advise';
 import type { Aim, Reach } from './nextDose';
 import { boundDose, expected, medianDose } from './nextDose';
-import type { Beliefs, Cloud, Series } from './posterior';
+import type { Cloud } from './cloud';
+import type { Beliefs, Series } from './series';
 import { posterior } from './posterior';
 
 export interface Leg { readonly dose: number; readonly reach: Reach }

@@ -38,7 +38,7 @@ export const truePH = (vat: Vat): { ph: number; carbonDioxide: number } => {
   if (vat.sites.length === 0) return at(0);
   let low = 2;
   let high = 13;
-  for (let i = 0; i < 30; i++) {
+  for (let i = 0; i < 22; i++) {
     const middle = (low + high) / 2;
     if (at(opened(vat, middle)).ph > middle) low = middle; else high = middle;
   }

@@ -50,7 +50,7 @@ const run = (chance: Chance, policy: Policy, material: Material = SODA, meter?: 
     const given = dose * (1 + 0.03 * chance.normal());
     vat.balance += material.equivalents * given;
     vat.carbon += material.carbon * given;
-    highest = Math.max(highest, truePH(vat).ph);
+    // Losing gas raises the pH, so the highest point of a step is after it.
     breathe(vat, chance.between(0, 0.3));
     highest = Math.max(highest, truePH(vat).ph);
     steps++;
@@ -106,6 +106,6 @@ test('lime, baking soda and cheap meters stay inside too', () => {
   process.stdout.write(`${Object.entries(runs).map(([name, list]) => line(name, list)).join('\n')}\n`);
   for (const list of Object.values(runs)) {
     expect(figuresOf(list).inside).toBeGreaterThanOrEqual(0.95);
-    expect(figuresOf(list).above).toBeLessThanOrEqual(0.03);
+    expect(figuresOf(list).above).toBeLessThanOrEqual(0.02);
   }
 }, 120_000);

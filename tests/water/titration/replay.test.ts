@@ -2,7 +2,7 @@ import { constantsAt } from '../../../shared/water/constants';
 import { MATERIALS } from '../../../shared/water/materials';
 import { advise } from '../../../shared/water/titration/advise';
 import { beliefsFrom } from '../../../shared/water/titration/beliefs';
-import type { Beliefs } from '../../../shared/water/titration/posterior';
+import type { Beliefs } from '../../../shared/water/titration/series';
 import { expected } from '../../../shared/water/titration/nextDose';
 import { tableOf } from '../../support/table';
 import type { Vat } from '../population/waters';
