@@ -1,3 +1,5 @@
+import type { DoseState } from './doseState';
+import { initialDose } from './doseState';
 import type { FunctionsState } from './functionsState';
 import { initialFunctions } from './functionsState';
 import type { Progress } from './host/port';
@@ -11,6 +13,7 @@ export interface State {
   readonly screen: ScreenId;
   readonly host: HostState;
   readonly plan: PlanState;
+  readonly dose: DoseState;
   readonly functions: FunctionsState;
   readonly messages: MessagesState;
   /** Work under way; buttons that would start other work wait for it. */
@@ -21,7 +24,7 @@ export interface State {
   readonly focus: string | undefined;
 }
 
-export const SCREENS = ['plan', 'functions', 'messages', 'about'] as const;
+export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'about'] as const;
 export type ScreenId = (typeof SCREENS)[number];
 
 /** starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the page runs alone. */
@@ -41,14 +44,15 @@ export interface Question {
 }
 export interface Answer {
   readonly label: string;
-  /** writeWithSuffix takes the question's word. */
-  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'dismiss';
+  /** Those with a suffix take the question's word. */
+  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeDoseWithSuffix' | 'dismiss';
 }
 
 export const initialState = (today: number): State => ({
   screen: 'plan',
   host: 'starting',
   plan: initialPlan(today),
+  dose: initialDose,
   functions: initialFunctions,
   messages: initialMessages,
   task: undefined,

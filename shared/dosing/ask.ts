@@ -1,4 +1,5 @@
 import { findFunction } from '../catalogue';
+import { HEADINGS } from '../catalogue/define';
 import type { Arg } from '../catalogue/invoke';
 import { invoke } from '../catalogue/invoke';
 import { isListParam, readScalar } from '../catalogue/read';
@@ -18,7 +19,7 @@ export type Row = Readonly<Record<string, Cell>>;
 function ask(id: string, args: readonly Arg[]): readonly Row[] | CellError {
   const fn = findFunction(`SPAWN.${id}`);
   if (!fn) return { error: '#NAME?', message: `There is no function ${id}.` };
-  const answer = invoke(fn, args);
+  const answer = invoke(fn, fn.params.map((param, i) => (param.name === HEADINGS ? false : args[i])));
   if (isError(answer)) return answer;
   const keys = fn.returns.kind === 'value' ? ['value'] : Object.keys(fn.returns.columns);
   const grid: Grid = isGrid(answer) ? answer : [[answer]];
@@ -67,11 +68,13 @@ export function faultOf(field: DosingField, cell: Cell): string | undefined {
   return isError(read) ? plain(read, field.label) : undefined;
 }
 
+export const GRAMS_SO_FAR = 'grams so far';
+
 /** A sentence of the catalogue with the argument's name as the person knows it. */
 export function plain({ error, message }: CellError, label?: string): string {
   const sentence = message ?? `The answer is ${error}.`;
   const [, name = '', row, rest = ''] = /^(\w+)(?:, row (\d+))?: (.*)$/s.exec(sentence) ?? [];
   if (rest === '') return sentence;
-  if (name === 'doses' || name === 'readings') return `Reading ${row ?? '1'}, ${name === 'doses' ? 'grams given' : 'pH'}: ${rest}`;
+  if (name === 'doses' || name === 'readings') return `${row === undefined ? '' : `Reading ${row}, `}${name === 'doses' ? GRAMS_SO_FAR : 'pH'}: ${rest}`;
   return `${label ?? DOSING_FIELDS.find((field) => field.fills[1] === name)?.label ?? name}: ${rest}`;
 }

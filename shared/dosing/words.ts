@@ -11,8 +11,10 @@ export const MEASURE_AMMONIA = 'Fish are in the water: measure total ammonia bef
 export const limeAndFish = (material: string): string => `Never put ${material} into water that holds fish. Use baking soda or soda ash.`;
 
 /** Used as a safe stop: the numbers say no amount will do. */
-export const unreachableWith = (material: string, target: number): string =>
+export const unreachableWith = (material: string, target: number | string): string =>
   `No amount of ${material} brings this water to pH ${target}. Choose a lower pH or another product; baking soda ends near pH 8.3 in any water.`;
 
 export const cautionsFor = (material: string, isStocked: boolean): readonly string[] =>
   [LIMES.includes(material) ? 'LIME' : 'SODA_ASH', ...(isStocked ? ['AMMONIA'] : [])].map((key) => CAUTIONS[key] ?? '');
+
+export const BUCKET = 'Surer with one pH only: try a bucket first. Fill it from the vat, type its litres as the water in the vat, add a weak solution of the product step by step and write its readings here.';

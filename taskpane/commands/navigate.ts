@@ -11,6 +11,7 @@ export const showScreen: Command<ScreenId> = {
 /** The button a question came from gets the keyboard back; a closed message leaves it on the screen. */
 const backTo = (state: State): string => {
   if (!state.question) return 'screen';
+  if (state.screen === 'dose') return 'dose-write';
   return state.screen === 'plan' ? 'plan-write' : 'function-insert';
 };
 

@@ -1,13 +1,14 @@
-import type { Change, Command, Working } from '../command';
+import type { Command, Working } from '../command';
 import { working } from '../command';
 import type { PlanTexts } from '../planState';
 import { exampleTexts, firstFault, isFieldKey, readForm } from '../planState';
 import type { PlanForm } from '../../shared/plan/form';
 import { planSeason } from '../../shared/plan/season';
 import type { WorkbookModel } from '../../shared/workbook/model';
-import type { WriteOutcome } from '../host/port';
 import type { State } from '../state';
 import { isFree } from '../state';
+import type { Written } from './writing';
+import { badSuffix, isSuffix, list, outcomeChange } from './writing';
 
 const withTexts = (state: State, texts: PlanTexts): State => ({ ...state, plan: { ...state.plan, texts }, notice: undefined, question: undefined });
 
@@ -47,47 +48,29 @@ const refuseForm = (state: State): State => {
   };
 };
 
-/** The first few, and how many more. */
-const LISTED = 3;
-const list = (names: readonly string[]): string => {
-  const shown = names.slice(0, LISTED).map((name) => `“${name}”`).join(', ');
-  return names.length > LISTED ? `${shown} and ${names.length - LISTED} more` : shown;
+const WRITTEN: Written = {
+  done: (sheets) => `The plan is written on new sheets: ${list(sheets)}. Yellow cells are yours to change; everything else follows.`,
+  what: 'the plan',
+  again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
-
-function outcomeChange(outcome: WriteOutcome): Change {
-  if (outcome.kind === 'written')
-    return (now) => ({ ...now, notice: { tone: 'good', text: `The plan is written on new sheets: ${list(outcome.sheets)}. Yellow cells are yours to change; everything else follows.` } });
-  const what = outcome.sheets.length > 0 ? `There are sheets called ${list(outcome.sheets)} already` : `The names ${list(outcome.names)} are in use already`;
-  return (now) => ({
-    ...now,
-    focus: 'question',
-    question: {
-      text: `${what}. Nothing was changed. Write the plan beside them?`,
-      word: { label: 'Put behind every sheet name', value: outcome.free.trim() },
-      answers: [{ label: 'Write beside them', act: 'writeWithSuffix' }, { label: 'Cancel', act: 'dismiss' }],
-    },
-  });
-}
 
 function write(state: State, suffix: string): State | Working {
   if (!isFree(state)) return state;
   const { form } = readForm(state.plan.texts);
   if (!form) return refuseForm(state);
   const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Working the plan out', done: 0, total: 7 } };
-  return working(begun, async ({ workbook }, tell) => outcomeChange(await workbook.writeWorkbook(await bookOf(form), suffix, tell)));
+  return working(begun, async ({ workbook }, tell) => outcomeChange(await workbook.writeWorkbook(await bookOf(form), suffix, tell), WRITTEN));
 }
 
 export const writePlan: Command = { name: 'writePlan', label: 'Write into this workbook', perform: (state) => write(state, '') };
 
-/** Short, and nothing a sheet or a name may not hold. */
-const SUFFIX = /^[\p{L}\p{N}]{1,8}$/u;
 export const writeWithSuffix: Command = {
   name: 'writeWithSuffix',
   label: 'Write beside them',
   perform: (state) => {
     const word = state.question?.word?.value.trim() ?? '';
-    if (SUFFIX.test(word)) return write(state, ` ${word}`);
-    return { ...state, notice: { tone: 'warning', text: `“${word}” cannot go behind a sheet name: use one to eight letters or digits.` }, focus: 'question-word' };
+    if (isSuffix(word)) return write(state, ` ${word}`);
+    return { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
   },
 };
 

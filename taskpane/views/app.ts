@@ -1,4 +1,5 @@
 import { insertAnyway } from '../commands/functions';
+import { writeDoseWithSuffix } from '../commands/dose';
 import { changeWord, dismiss, showScreen } from '../commands/navigate';
 import { writeWithSuffix } from '../commands/plan';
 import type { Child, VNode } from '../draw';
@@ -7,6 +8,7 @@ import { openFunction } from '../functionsState';
 import type { Answer, Question, ScreenId } from '../state';
 import { SCREENS } from '../state';
 import { aboutView } from './about';
+import { doseView } from './dose';
 import { functionList } from './functionList';
 import { functionPage } from './functionPage';
 import { messagesView } from './messages';
@@ -14,7 +16,7 @@ import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
 import { planView } from './plan';
 
-const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', functions: 'Functions', messages: 'Messages', about: 'About' };
+const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', dose: 'Dose', functions: 'Functions', messages: 'Messages', about: 'About' };
 
 function functionsView(scene: Scene): readonly VNode[] {
   const fn = openFunction(scene.state.functions);
@@ -22,7 +24,7 @@ function functionsView(scene: Scene): readonly VNode[] {
 }
 
 const VIEWS: Readonly<Record<ScreenId, (scene: Scene) => readonly VNode[]>> = {
-  plan: planView, functions: functionsView, messages: messagesView, about: aboutView,
+  plan: planView, dose: doseView, functions: functionsView, messages: messagesView, about: aboutView,
 };
 
 /** Arrow keys, Home and End move along the tabs, as in every tab list. */
@@ -51,6 +53,7 @@ const tab = (id: ScreenId, { state, send }: Scene): VNode =>
 const answerTo = (answer: Answer, { send }: Scene): void => {
   if (answer.act === 'insertAnyway') send(insertAnyway);
   else if (answer.act === 'writeWithSuffix') send(writeWithSuffix);
+  else if (answer.act === 'writeDoseWithSuffix') send(writeDoseWithSuffix);
   else send(dismiss);
 };
 
