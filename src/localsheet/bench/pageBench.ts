@@ -18,10 +18,10 @@ export interface BenchResult {
   /** Medians, milliseconds from the change to the results in the cells. */
   readonly ours: number;
   readonly native: number;
-  /** One dependent cell: the engine's fixed waiting time. */
+  /** One dependent cell while the others stand by: what a recalculation costs before any function runs. */
   readonly floor: number;
   readonly ratio: number;
-  /** The same without the waiting time. */
+  /** The same without that. */
   readonly netRatio: number;
 }
 
