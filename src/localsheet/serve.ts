@@ -5,7 +5,7 @@ import { serve } from './server/http';
 
 /** npm start: builds what is stale, serves the local sheet, says where. Options: --port N, --open. */
 const PORT = 4100;
-const FORMULA = '=SPAWN.AMMONIA.SHARE(8, 25)';
+const FORMULA = '=SPAWN.BUFFER.DOSE(1000, 4.6, 7)';
 
 const option = (name: string): string | undefined => { const at = process.argv.indexOf(name); return at < 0 ? undefined : process.argv[at + 1]; };
 const say = (line: string): void => { process.stdout.write(`${line}\n`); };
