@@ -29,7 +29,7 @@ export interface Estimates {
 
 const tails = (confidence: number): readonly [number, number] => [(1 - confidence) / 2, (1 + confidence) / 2];
 
-interface Scale { readonly to: (value: number) => number; readonly from: (scaled: number) => number; /** Runs spread evenly on logarithms have a mean above their middle. */ readonly lift: number }
+interface Scale { readonly to: (value: number) => number; readonly from: (scaled: number) => number; /** Runs that spread on logarithms have a mean above their middle: half their variance. */ readonly lift: number }
 const SCALES: Readonly<Record<'log' | 'difference', Scale>> = {
   log: { to: Math.log, from: Math.exp, lift: 0.5 },
   difference: { to: (x) => x, from: (x) => x, lift: 0 },
@@ -39,7 +39,7 @@ const weighted = (cases: readonly Case[], of: (one: Case) => number): number => 
 
 interface Asked { readonly bell: (one: Case) => Bell; readonly spread: (one: Case) => number; readonly runs: number; readonly pull: (one: Case) => number }
 
-function answer(cases: readonly Case[], { to: _, from, lift }: Scale, asked: Asked, confidence: number): Estimate {
+function answer(cases: readonly Case[], { from, lift }: Scale, asked: Asked, confidence: number): Estimate {
   const means = cases.map((one) => { const b = asked.bell(one); return { weight: one.weight, mean: b.mean + lift * asked.spread(one) ** 2, sd: b.sd }; });
   const next = cases.map((one) => { const b = asked.bell(one); return { weight: one.weight, mean: b.mean, sd: Math.hypot(b.sd, asked.spread(one)) }; });
   const [a, b] = tails(confidence);

@@ -28,30 +28,26 @@ export function meanShareAt(points: readonly SharePoint[], wanted: number): numb
 interface Beta { readonly weight: number; readonly a: number; readonly b: number }
 const AT_ONCE = 4;
 
-/**
- * Beta distributions of the next run, points of one steadiness taken together four at a time: the one that replaces them has
- * their mean and their variance, M(1 − M)/(φ + 1) within and φ/(φ + 1) of the variance of M between.
- */
+/** One beta in place of neighbouring points: their mean and their variance, M(1 − M)/(φ + 1) within and φ/(φ + 1) of the variance of M between. */
+function together(points: readonly SharePoint[], phi: number): Beta {
+  const weight = points.reduce((sum, p) => sum + p.weight, 0);
+  const mean = points.reduce((sum, p) => sum + p.weight * p.mean, 0) / weight;
+  const between = points.reduce((sum, p) => sum + p.weight * (p.mean - mean) ** 2, 0) / weight;
+  const variance = (mean * (1 - mean) - between) / (phi + 1) + between;
+  const size = Math.max(1e-6, (mean * (1 - mean)) / variance - 1);
+  return { weight, a: mean * size, b: (1 - mean) * size };
+}
+
+/** Beta distributions of the next run: points of one steadiness taken together a few at a time. */
 function betasOf(points: readonly SharePoint[]): Beta[] {
   const betas: Beta[] = [];
   for (let i = 0; i < points.length;) {
     const phi = points[i]?.steadiness ?? NaN;
-    let weight = 0, mean = 0, square = 0, j = i;
-    for (; j < Math.min(points.length, i + AT_ONCE) && points[j]?.steadiness === phi; j++) {
-      const p = points[j];
-      weight += p?.weight ?? 0;
-      mean += (p?.weight ?? 0) * (p?.mean ?? 0);
-      square += (p?.weight ?? 0) * (p?.mean ?? 0) ** 2;
-    }
-    i = j;
-    if (weight < 1e-6) continue;
-    mean /= weight;
-    const between = Math.max(0, square / weight - mean * mean);
-    const variance = (mean - mean * mean - between) / (phi + 1) + between;
-    const together = Math.max(1e-6, (mean * (1 - mean)) / variance - 1);
-    betas.push({ weight, a: mean * together, b: (1 - mean) * together });
+    const near = points.slice(i, i + AT_ONCE).filter((p) => p.steadiness === phi);
+    i += near.length;
+    betas.push(together(near, phi));
   }
-  return betas;
+  return betas.filter(({ weight }) => weight > 1e-6);
 }
 
 /** How far from its middle a beta still carries weight, on logits: its tails fall as e^(a·x) and e^(−b·x). */

@@ -4,9 +4,12 @@ const EPOCH_SERIAL = 25_569;
 const MS_PER_MINUTE = 60_000;
 const MINUTES_PER_DAY = 1_440;
 
+/** A serial as a date read in UTC, to the nearest minute. */
+export const dateOf = (serial: number): Date => new Date(Math.round((serial - EPOCH_SERIAL) * MINUTES_PER_DAY) * MS_PER_MINUTE);
+
 /** "3 May 2026 14:05" for a sentence, to the nearest minute. */
 export const clockText = (serial: number): string => {
-  const date = new Date(Math.round((serial - EPOCH_SERIAL) * MINUTES_PER_DAY) * MS_PER_MINUTE);
+  const date = dateOf(serial);
   if (Number.isNaN(date.getTime())) return String(serial);
   const two = (n: number): string => String(n).padStart(2, '0');
   return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()] ?? ''} ${date.getUTCFullYear()} ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;

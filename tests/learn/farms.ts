@@ -65,8 +65,8 @@ export class Chance {
   }
 }
 
-/** Quartile of the normal distribution ÷ quartile of Student's t with 4 degrees of freedom: 0.6745/0.7407. */
-const SAME_QUARTILES = 0.9106;
+/** Quartile of the belief (nine bells in ten of width 1, one of width 3) ÷ quartile of Student's t with 4 degrees of freedom: 0.730/0.7407. */
+const SAME_QUARTILES = 0.9856;
 /** Farm mean on its scale. */
 export function farmMean(chance: Chance, world: World, middle: number, sd: number): number {
   if (world === 'assumed') return middle + chance.bell() * (chance.next() < 0.1 ? 3 : 1) * sd;

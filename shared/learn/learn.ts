@@ -1,0 +1,108 @@
+import type { RunRecord } from '../audit/schema';
+import type { Estimate } from './estimate';
+import { estimateCounted, estimateMeasured } from './estimate';
+import type { Observation, Observed, Settings } from './observe';
+import { observe } from './observe';
+import type { Counted } from './poolShares';
+import type { RateKey, RateSpec } from './rates';
+import { RATE_KEYS, rateSpec } from './rates';
+
+/** One rate of the farm, for all runs or for one kind of them. */
+export interface FarmRate extends Estimate {
+  readonly key: RateKey;
+  /** Preparation or month the figure is for; undefined for the farm as a whole. */
+  readonly kind: string | number | undefined;
+  readonly label: string;
+  readonly unit: string;
+  readonly format: string;
+  /** What is used without own runs, and where the literature alone would put mean and next run. */
+  readonly literature: Estimate;
+  readonly sources: readonly string[];
+  readonly note: string;
+}
+
+export interface UnusedCount { readonly rate: RateKey; readonly because: string; readonly count: number }
+export interface FarmRates {
+  readonly rates: readonly FarmRate[];
+  readonly unused: readonly UnusedCount[];
+  readonly records: number;
+  readonly refused: number;
+  readonly confidence: number;
+}
+
+export const MONTH_NAMES = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
+const MONTHS = MONTH_NAMES.map((_, i) => i + 1);
+
+const kindLabel = (spec: RateSpec, kind: string | number): string => `${spec.label}, ${typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind}`;
+
+const aboutOf = (spec: RateSpec, key: RateKey) => ({ key, label: spec.label, unit: spec.unit, format: spec.format, sources: spec.sources, note: spec.note });
+
+/** Rows of one run, or of one day where runs have no name. */
+const runOf = ({ record: { values: v, sheet, row } }: Observation): string => {
+  const day = v.injected?.value ?? v.date?.value;
+  return v.run?.value ?? (day === undefined ? `${sheet}!${row}` : String(Math.floor(day)));
+};
+
+/** Females and vats of one run share its luck: their rows are put together before runs are pooled. */
+function byRun(seen: readonly Observation[]): (readonly Observation[])[] {
+  const runs = new Map<string, Observation[]>();
+  for (const one of seen) {
+    const run = runs.get(runOf(one));
+    if (run) run.push(one);
+    else runs.set(runOf(one), [one]);
+  }
+  return [...runs.values()];
+}
+
+const total = (run: readonly Observation[], of: (one: Observation) => number | undefined): number => run.reduce((sum, one) => sum + (of(one) ?? 0), 0);
+const countsOf = (seen: readonly Observation[]): Counted[] => byRun(seen).map((run) => ({ k: total(run, (o) => o.k), n: total(run, (o) => o.n) }));
+const valuesOf = (seen: readonly Observation[]): number[] => byRun(seen).map((run) => total(run, (o) => o.value) / run.length);
+
+function countedRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
+  const spec = rateSpec(key);
+  const literature = estimateCounted(spec, [], confidence);
+  return [{ ...aboutOf(spec, key), kind: undefined, literature, ...estimateCounted(spec, countsOf(seen), confidence) }];
+}
+
+function measuredRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
+  const spec = rateSpec(key);
+  const kinds = spec.kinds?.by === 'month' ? MONTHS : [...new Set(seen.map(({ kind }) => kind ?? ''))].sort();
+  const lists = spec.kinds ? kinds.map((kind) => ({ values: valuesOf(seen.filter((s) => s.kind === kind)) })) : [{ values: valuesOf(seen) }];
+  const before = estimateMeasured(spec, spec.kinds ? [] : [{ values: [] }], confidence);
+  const after = estimateMeasured(spec, lists, confidence);
+  const about = aboutOf(spec, key);
+  const whole: FarmRate = { ...about, kind: undefined, literature: before.farm, ...after.farm };
+  if (!spec.kinds) return [whole];
+  const unseen = before.kinds[0] ?? before.farm;
+  return [whole, ...kinds.map((kind, i): FarmRate => ({ ...about, label: kindLabel(spec, kind), kind, literature: unseen, ...(after.kinds[i] ?? unseen) }))];
+}
+
+/** Adds up the reasons why records could not be used. */
+function unusedOf({ skipped }: Observed): UnusedCount[] {
+  const counts = new Map<string, UnusedCount>();
+  for (const { rate, because } of skipped) {
+    const key = `${rate}|${because}`;
+    counts.set(key, { rate, because, count: (counts.get(key)?.count ?? 0) + 1 });
+  }
+  return [...counts.values()].sort((a, b) => b.count - a.count);
+}
+
+export interface LearnSettings extends Settings { readonly confidence?: number }
+
+/**
+ * Accepted records → the hatchery's own rates. Every rate comes back, whether or not a run speaks of it: with none it is the
+ * literature, said as such (runs 0, own weight 0). Deterministic.
+ */
+export function learnRates(records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates {
+  const { confidence = 0.95 } = settings;
+  const observed = observe(records, settings);
+  const rates = RATE_KEYS.flatMap((key) => {
+    const seen = observed.observations.filter(({ rate }) => rate === key);
+    return rateSpec(key).scale === 'share' ? countedRate(key, seen, confidence) : measuredRate(key, seen, confidence);
+  });
+  return { rates, unused: unusedOf(observed), records: observed.records, refused: observed.refused, confidence };
+}
+
+/** The rate for a kind, or for the farm as a whole where that kind was never seen. */
+export const rateOf = (rates: FarmRates, key: RateKey, kind?: string | number): FarmRate | undefined =>
+  (kind === undefined ? undefined : rates.rates.find((r) => r.key === key && r.kind === kind)) ?? rates.rates.find((r) => r.key === key && r.kind === undefined);

@@ -1,0 +1,83 @@
+import type { LogArgs } from '../../catalogue/timing/track';
+import { finish, progress } from '../../catalogue/timing/track';
+import { hatchingSpecies, hoursOf, preparation, profileFor } from '../../catalogue/timing/profiles';
+import type { ChoiceParam } from '../../catalogue/params';
+import type { RunRecord } from '../../audit/schema';
+import type { Stage } from '../../timing/profile';
+import { HOURS_PER_DAY } from '../../units/convert';
+import type { CellError } from '../../values';
+import { isError } from '../../values';
+import type { RateKey } from '../rates';
+import type { Reader, Seen, Settings, Unused } from './reading';
+
+/** Latency against the table of the preparation, incubation against the table of the species. */
+
+const NO_OWN_TABLE = { ownTemperatures: undefined, ownHours: undefined } as const;
+/** Silences of a log that are bridged, h: two readings a day. */
+const LONGEST_GAP = 12;
+
+/** The word of the list that is meant, whatever its letter case or alias. */
+const chosen = (param: ChoiceParam, word: string): string | undefined => {
+  const wanted = word.trim().toLowerCase();
+  return param.choices.find((c) => c.toLowerCase() === wanted) ?? Object.entries(param.aliases ?? {}).find(([alias]) => alias.toLowerCase() === wanted)?.[1];
+};
+
+const sentence = (error: CellError): string => (error.message ?? error.error).replace(/\.$/, '');
+
+interface Span { readonly stage: Stage; readonly name: string; readonly start: number | undefined; readonly end: number | undefined; readonly hours: number; readonly temperature: number | undefined }
+
+const covers = ({ times }: NonNullable<Settings['log']>, from: number, to: number): boolean =>
+  (times[0] ?? Infinity) <= from + LONGEST_GAP / HOURS_PER_DAY && (times.at(-1) ?? -Infinity) >= to - LONGEST_GAP / HOURS_PER_DAY;
+
+/** Hours the table says for the water of this run, from the log where it covers the run, else from the mean temperature. */
+function tableHours(span: Span, log: Settings['log']): number | CellError | undefined {
+  if (log && span.start !== undefined && span.end !== undefined && covers(log, span.start, span.end)) {
+    const last = log.temperatures.at(-1);
+    const args: LogArgs = { start: span.start, ...log, expected: last, stage: span.stage, profile: span.name, longestGap: LONGEST_GAP, ...NO_OWN_TABLE };
+    if (span.stage === 'incubation') {
+      const done = progress(args, span.end);
+      return isError(done) ? done : span.hours / done;
+    }
+    const at = finish(args);
+    return isError(at) ? at : (at - span.start) * HOURS_PER_DAY;
+  }
+  return span.temperature === undefined ? undefined : hoursOf(profileFor(span.stage, span.name, NO_OWN_TABLE), span.temperature);
+}
+
+const hoursBetween = (from: number | undefined, to: number | undefined): number | undefined =>
+  (from === undefined || to === undefined ? undefined : (to - from) * HOURS_PER_DAY);
+
+type Against = { readonly hours: number } | Unused;
+function against(rate: RateKey, span: Span, log: Settings['log']): Against {
+  const hours = tableHours(span, log);
+  if (hours === undefined) return { rate, because: 'the water temperature is not in the record' };
+  return isError(hours) ? { rate, because: sentence(hours) } : { hours };
+}
+
+function latency({ values: v }: RunRecord, settings: Settings): Seen | Unused | undefined {
+  const rate = 'latencyOffset';
+  const hours = v.latency?.value ?? hoursBetween(v.injected?.value, v.stripped?.value);
+  if (hours === undefined) return undefined;
+  const word = v.preparation?.value ?? settings.preparation;
+  if (word === undefined) return { rate, because: 'the hormone preparation is not in the record' };
+  const name = chosen(preparation, word);
+  if (name === undefined) return { rate, because: `there is no table for the preparation "${word}"` };
+  const table = against(rate, { stage: 'latency', name, start: v.injected?.value, end: v.stripped?.value, hours, temperature: v.temperature?.value }, settings.log);
+  return 'because' in table ? table : { rate, kind: name, value: hours - table.hours };
+}
+
+function incubation({ values: v }: RunRecord, settings: Settings): Seen | Unused | undefined {
+  const rate = 'incubationFactor';
+  const [start, end] = [(v.fertilisedAt ?? v.stripped)?.value, v.hatchedAt?.value];
+  const hours = v.incubationHours?.value ?? hoursBetween(start, end);
+  if (hours === undefined) return undefined;
+  if (!(hours > 0)) return { rate, because: 'the hatch is not after the fertilising' };
+  const word = v.species?.value ?? settings.species ?? 'African catfish';
+  const name = chosen(hatchingSpecies, word);
+  if (name === undefined) return { rate, because: `there is no hatching table for "${word}"` };
+  const temperature = (v.incubationTemperature ?? v.temperature)?.value;
+  const table = against(rate, { stage: 'incubation', name, start, end, hours, temperature }, settings.log);
+  return 'because' in table ? table : { rate, value: hours / table.hours };
+}
+
+export const clockRates: Reader = (record, settings) => [latency(record, settings), incubation(record, settings)].filter((x) => x !== undefined);
