@@ -50,7 +50,7 @@ export class Cells {
   next(): boolean {
     const { bytes } = this;
     for (;;) {
-      const lt = bytes.indexOf(LT, this.at);
+      const lt = this.nextTag();
       if (lt < 0) throw broken();
       const second = bytes[lt + 1];
       if (second === 0x21 || second === 0x3f) { this.at = skipSpecial(bytes, lt); continue; }
@@ -69,6 +69,15 @@ export class Cells {
       }
       if (stop - name === 3 && bytes[name] === 0x72) this.readRow(stop, gt);
     }
+  }
+
+  /** Tags stand close together here: looking byte by byte beats calling indexOf. */
+  private nextTag(): number {
+    const { bytes } = this;
+    const { length } = bytes;
+    let i = this.at;
+    while (i < length && bytes[i] !== LT) i++;
+    return i < length ? i : -1;
   }
 
   private localAt(from: number): number {
@@ -121,11 +130,21 @@ export class Cells {
     this.column++;
     cell.start = lt;
     cell.openEnd = gt + 1;
-    this.eachAttribute(stop, gt, this.cellAttribute);
+    this.eachAttribute(this.skipPlace(stop, gt), gt, this.cellAttribute);
     cell.row = this.row < 0 ? 0 : this.row;
     cell.column = this.column;
     if (bytes[gt - 1] === SLASH) { cell.end = gt + 1; return; }
     this.readContent(lt);
+  }
+
+  /** Nearly every cell begins with r="…"; returns where the other attributes start. */
+  private skipPlace(stop: number, gt: number): number {
+    const { bytes } = this;
+    if (bytes[stop] !== 0x20 || bytes[stop + 1] !== 0x72 || bytes[stop + 2] !== 0x3d || bytes[stop + 3] !== 0x22) return stop;
+    let close = stop + 4;
+    while (close < gt && bytes[close] !== 0x22) close++;
+    this.readPlace(stop + 4, close);
+    return close + 1;
   }
 
   private readonly cellAttribute = (name: number, width: number, valueFrom: number, valueTo: number, start: number): void => {
@@ -165,7 +184,7 @@ export class Cells {
     const { bytes, cell } = this;
     let depth = 0;
     let part = 0;
-    for (let lt = bytes.indexOf(LT, this.at); lt >= 0; lt = bytes.indexOf(LT, this.at)) {
+    for (let lt = this.nextTag(); lt >= 0; lt = this.nextTag()) {
       const second = bytes[lt + 1];
       if (second === 0x21 || second === 0x3f) { this.at = skipSpecial(bytes, lt); continue; }
       const gt = tagEnd(bytes, lt);

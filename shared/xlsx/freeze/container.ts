@@ -27,6 +27,10 @@ export const LIMIT_MEGABYTES = 512;
 const MAX_RATIO = 400;
 const MAX_ENTRIES = 20_000;
 const SLICE = MEGABYTE;
+/** Unpacked at once, in under half a second; slices cost more work. */
+const IN_ONE_GO = 64 * MEGABYTE;
+/** Above this, level 6 takes two and a half times as long as level 1 for a file a tenth smaller; nobody waits for that unasked. */
+const LARGE = 4 * MEGABYTE;
 
 const u16 = (b: Uint8Array, i: number): number => (b[i] ?? 0) | ((b[i + 1] ?? 0) << 8);
 const u32 = (b: Uint8Array, i: number): number => (u16(b, i) | (u16(b, i + 2) << 16)) >>> 0;
@@ -104,7 +108,7 @@ export function* unpack(entry: Entry): Generator<number, Uint8Array> {
   let bytes = entry.packed;
   if (entry.method === 8) {
     try {
-      bytes = entry.size > 2 * SLICE ? yield* inflateInSlices(entry) : inflateSync(entry.packed, { out: new Uint8Array(entry.size) });
+      bytes = entry.size > IN_ONE_GO ? yield* inflateInSlices(entry) : inflateSync(entry.packed, { out: new Uint8Array(entry.size) });
     } catch (error) {
       if (error instanceof Refusal) throw error;
       throw damaged();
@@ -132,9 +136,9 @@ function* inflateInSlices(entry: Entry): Generator<number, Uint8Array> {
 type Level = 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9;
 
 /** Packs a part in slices. New parts carry the first date a zip knows, so that equal input gives equal bytes. */
-export function* pack(name: string, bytes: Uint8Array, level: Level = 6, like?: Entry): Generator<number, Entry> {
+export function* pack(name: string, bytes: Uint8Array, level?: Level, like?: Entry): Generator<number, Entry> {
   const chunks: Uint8Array[] = [];
-  const stream = new Deflate({ level }, (chunk) => { chunks.push(chunk); });
+  const stream = new Deflate({ level: level ?? (bytes.length > LARGE ? 1 : 6) }, (chunk) => { chunks.push(chunk); });
   for (let at = 0; at === 0 || at < bytes.length; at += SLICE) {
     stream.push(bytes.subarray(at, at + SLICE), at + SLICE >= bytes.length);
     if (bytes.length > SLICE) yield at;

@@ -32,10 +32,22 @@ class Feed {
   private readonly sha = new Sha256();
   private buffer: Uint8Array | undefined;
   private filled = 0;
+  private row = -1;
   count = 0;
 
   add(line: string): void {
     this.count++;
+    this.write(line);
+  }
+
+  /** A row is named once, in front of its first cell. */
+  addText(row: number, column: number, text: string): void {
+    this.count++;
+    this.write(row === this.row ? `${column}\t${text}\n` : `#${row}\n${column}\t${text}\n`);
+    this.row = row;
+  }
+
+  private write(line: string): void {
     const bytes = bytesOf(line);
     if (bytes.length > ROOM - this.filled) this.flush();
     if (bytes.length > ROOM) this.sha.update(bytes);
@@ -50,8 +62,13 @@ class Feed {
     this.count++;
     if (ROOM - this.filled < LONGEST_NUMBER) this.flush();
     const room = this.room();
-    let at = writeInteger(room, this.filled, row);
-    room[at++] = 0x09;
+    let at = this.filled;
+    if (row !== this.row) {
+      this.row = row;
+      room[at++] = 0x23;
+      at = writeInteger(room, at, row);
+      room[at++] = 0x0a;
+    }
     at = writeInteger(room, at, column);
     room[at++] = 0x09;
     room[at++] = 0x6e;
@@ -98,13 +115,13 @@ export function* sheetFacts(bytes: Uint8Array, strings: SharedStrings, blocks: r
     if (block) block.held++;
     const text = countsOnly ? '' : canonical(value);
     if (text === '') return;
-    const line = `${cell.row}\t${cell.column}\t${text}\n`;
-    if (block) gather(block, line, value, cell.styleFrom < 0 ? '' : String.fromCharCode(...bytes.subarray(cell.styleFrom, cell.styleTo)));
-    else groupOf(cell).add(line);
+    if (block) gather(block, `${cell.row}\t${cell.column}\t${text}\n`, value, cell.styleFrom < 0 ? '' : String.fromCharCode(...bytes.subarray(cell.styleFrom, cell.styleTo)));
+    else groupOf(cell).addText(cell.row, cell.column, text);
   };
   yield* eachSpan(bytes, (cell) => {
     const { row, column } = cell;
-    const block = gathered[index.at(row, column)];
+    const mark = index.at(row, column);
+    const block = mark < 0 ? undefined : gathered[mark];
     if (countsOnly && !block) return;
     const area = countsOnly ? undefined : filledArea(bytes, cell);
     if (area) filled = [...filled.filter((one) => one.bottom >= row), area];

@@ -202,7 +202,7 @@ function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): st
 
 function* savePackage({ pack, before, options }: Work): Generator<Progress, Uint8Array> {
   pack.tidy(before);
-  const packing = pack.save(options.level ?? 6);
+  const packing = pack.save(options.level);
   let step = packing.next();
   for (; !step.done; step = packing.next()) yield { step: 'pack', done: step.value };
   return step.value;

@@ -17,7 +17,7 @@ export interface FreezeOptions {
   readonly blank?: readonly string[];
   /** Take out authors, paths, printers and the like. */
   readonly personal?: boolean;
-  /** 1 packs faster, 6 smaller. */
+  /** 1 packs faster, 6 smaller; left out, large sheets are packed fast and all else small. */
   readonly level?: 1 | 6;
 }
 

@@ -158,7 +158,7 @@ export class Package {
 
   get isChanged(): boolean { return this.changed.size > 0 || [...this.removed].some((name) => this.entries.has(name)); }
 
-  *save(level: 1 | 6 = 6): Generator<number, Uint8Array> {
+  *save(level?: 1 | 6): Generator<number, Uint8Array> {
     const out: Entry[] = [];
     const total = [...this.changed.values()].reduce((sum, part) => sum + part.bytes.length, 1);
     let done = 0;
