@@ -1,3 +1,4 @@
+import { normalQuantile } from '../counting/normalQuantile';
 import type { Bell } from './belief';
 
 /** Beyond this many standard deviations the tail is below 1e-15. */
@@ -35,7 +36,9 @@ export function mixtureQuantile(bells: readonly Bell[], share: number): number {
   const used = bells.filter((b) => b.weight > total * 1e-10);
   let low = Math.min(...used.map((b) => b.mean - FAR * b.sd));
   let high = Math.max(...used.map((b) => b.mean + FAR * b.sd));
-  let x = used.reduce((sum, b) => sum + b.weight * b.mean, 0) / total;
+  const middle = used.reduce((sum, b) => sum + b.weight * b.mean, 0) / total;
+  const variance = used.reduce((sum, b) => sum + b.weight * (b.sd * b.sd + (b.mean - middle) ** 2), 0) / total;
+  let x = middle + normalQuantile(share) * Math.sqrt(variance);
   for (let step = 0; step < MOST_STEPS; step++) {
     let below = -share * total;
     let density = 0;
@@ -48,7 +51,7 @@ export function mixtureQuantile(bells: readonly Bell[], share: number): number {
     else low = x;
     let next = x - below / density;
     if (!(next > low && next < high)) next = (low + high) / 2;
-    if (Math.abs(next - x) <= 1e-10 * (Math.abs(x) + (high - low)) || high - low <= 1e-12 * (1 + Math.abs(x))) return next;
+    if (Math.abs(next - x) <= 1e-9 * Math.sqrt(variance) || high - low <= 1e-12 * (1 + Math.abs(x))) return next;
     x = next;
   }
   return x;

@@ -1,21 +1,23 @@
-/** Run by coverage.test.ts in a plain Node process: how often the intervals hold the truth, as JSON lines. */
 import { estimateCounted, estimateMeasured } from '../../shared/learn/estimate';
-import type { RateKey } from '../../shared/learn/rates';
-import { RATE_KEYS, rateSpec } from '../../shared/learn/rates';
+import type { RateKey, RateSpec } from '../../shared/learn/rates';
+import { rateSpec } from '../../shared/learn/rates';
 import type { World } from './farms';
 import { Chance, farmMean, spread } from './farms';
 
+/** How often the intervals hold the truth, over simulated farms of one world with a number of runs each. */
 export interface Covered {
-  readonly rate: string;
+  readonly rate: RateKey;
   readonly world: World;
   readonly runs: number;
   readonly farms: number;
+  readonly seed: number;
+  /** Hits of the interval for the farm's mean and for the next run. */
   readonly mean: number;
   readonly next: number;
-  /** Of a kind (preparation, month), where the rate has kinds. */
-  readonly kindMean?: number;
-  readonly kindNext?: number;
-  /** Mean width of the interval against the one without any run. */
+  /** The same for one kind of run (a preparation, a month), where the rate has kinds; else 0. */
+  readonly kindMean: number;
+  readonly kindNext: number;
+  /** Widths of the mean's intervals added up, in the unit of the rate. */
   readonly width: number;
 }
 
@@ -36,88 +38,76 @@ const meanOfLogits = (mu: number, sd: number): number => {
   return sum / weight;
 };
 
-interface Hit { readonly mean: number; readonly next: number; readonly kindMean?: number; readonly kindNext?: number; readonly width: number }
+interface Hit { readonly mean: number; readonly next: number; readonly kindMean: number; readonly kindNext: number; readonly width: number }
+
+/** Samples as farms take them: few females, or some dozens to hundreds of eggs. */
+const sampleOf = (key: RateKey, chance: Chance): number => (key === 'ovulating' ? 3 + Math.floor(chance.next() * 8) : 60 + Math.floor(chance.next() ** 2 * 300));
+
+/** Mean share of a farm and its runs: beta as the estimator believes, or bells on logits. */
+function sharesOf(spec: RateSpec, world: World, chance: Chance): { readonly truth: number; readonly draw: () => number } {
+  const mu = farmMean(chance, world, logit(spec.literature), spec.farms);
+  const middle = shareOf(mu);
+  if (world === 'assumed') {
+    const phi = spread(chance, world, 1 / spec.runs ** 2 - 1, spec.runsFactor ** 2);
+    return { truth: middle, draw: () => chance.beta(middle * phi, (1 - middle) * phi) };
+  }
+  // On logits a spread of s/√(M(1 − M)) gives about s·√(M(1 − M)) on shares.
+  const sd = spread(chance, world, spec.runs, spec.runsFactor) / Math.sqrt(middle * (1 - middle));
+  return { truth: meanOfLogits(mu, sd), draw: () => shareOf(mu + sd * chance.bell()) };
+}
 
 function countedFarm(key: RateKey, world: World, runs: number, chance: Chance): Hit {
   const spec = rateSpec(key);
-  const mu = farmMean(chance, world, logit(spec.literature), spec.farms);
-  const sampleOf = (): number => (key === 'ovulating' ? 3 + Math.floor(chance.next() * 8) : 60 + Math.floor(chance.next() ** 2 * 300));
-  let trueMean = shareOf(mu);
-  let draw: () => number;
-  if (world === 'assumed') {
-    const phi = spread(chance, world, 1 / spec.runs ** 2 - 1, spec.runsFactor ** 2);
-    draw = () => chance.beta(trueMean * phi, (1 - trueMean) * phi);
-  } else {
-    // On logits a spread of s/√(M(1 − M)) gives about the standard deviation s of shares.
-    const sd = spread(chance, world, spec.runs, spec.runsFactor) / Math.sqrt(trueMean * (1 - trueMean));
-    trueMean = meanOfLogits(mu, sd);
-    draw = () => shareOf(mu + sd * chance.bell());
-  }
-  const seen = Array.from({ length: runs }, () => { const n = sampleOf(); return { n, k: chance.binomial(n, draw()) }; });
+  const { truth, draw } = sharesOf(spec, world, chance);
+  const seen = Array.from({ length: runs }, () => { const n = sampleOf(key, chance); return { n, k: chance.binomial(n, draw()) }; });
   const got = estimateCounted(spec, seen);
-  return { mean: inside(trueMean, got.low, got.high), next: inside(draw(), got.nextLow, got.nextHigh), width: got.high - got.low };
+  return { mean: inside(truth, got.low, got.high), next: inside(draw(), got.nextLow, got.nextHigh), kindMean: 0, kindNext: 0, width: got.high - got.low };
 }
 
-function measuredFarm(key: RateKey, world: World, runs: number, chance: Chance): Hit {
-  const spec = rateSpec(key);
+interface Measured { readonly mu: number; readonly runSd: number; readonly kindSd: number; readonly thetas: readonly number[]; readonly scaled: (x: number) => number; readonly lift: number }
+const PREPARATIONS = 3;
+const MONTHS = 12;
+const kindsOf = (spec: RateSpec): number => (spec.kinds ? (spec.kinds.by === 'month' ? MONTHS : PREPARATIONS) : 1);
+
+function farmOf(spec: RateSpec, world: World, chance: Chance): Measured {
   const isLog = spec.scale === 'log';
   const mu = farmMean(chance, world, isLog ? Math.log(spec.literature) : spec.literature, spec.farms);
   const runSd = spread(chance, world, spec.runs, spec.runsFactor);
   const kindSd = spec.kinds ? spread(chance, world, spec.kinds.spread, spec.kinds.factor) : 0;
-  const kinds = spec.kinds ? (spec.kinds.by === 'month' ? 12 : 3) : 1;
-  const thetas = Array.from({ length: kinds }, () => mu + kindSd * chance.bell());
-  const values: number[][] = thetas.map(() => []);
-  const scaled = (x: number): number => (isLog ? Math.exp(x) : x);
-  // Runs fall into few kinds much more often than into the others, as months and preparations do.
-  const kindOf = (): number => Math.floor(chance.next() ** 1.7 * kinds);
+  return { mu, runSd, kindSd, thetas: Array.from({ length: kindsOf(spec) }, () => mu + kindSd * chance.bell()), scaled: isLog ? Math.exp : (x) => x, lift: isLog ? 0.5 : 0 };
+}
+
+function measuredFarm(key: RateKey, world: World, runs: number, chance: Chance): Hit {
+  const spec = rateSpec(key);
+  const { mu, runSd, kindSd, thetas, scaled, lift } = farmOf(spec, world, chance);
+  // Runs fall into a few kinds much more often than into the others, as months and preparations do.
+  const kindOf = (): number => Math.floor(chance.next() ** 1.7 * thetas.length);
+  const lists: number[][] = thetas.map(() => []);
   for (let i = 0; i < runs; i++) {
     const g = kindOf();
-    values[g]?.push(scaled((thetas[g] ?? NaN) + runSd * chance.bell()));
+    lists[g]?.push(scaled((thetas[g] ?? NaN) + runSd * chance.bell()));
   }
-  const { farm, kinds: each } = estimateMeasured(spec, values.map((list) => ({ values: list })));
-  const truth = scaled(mu + (isLog ? (runSd ** 2 + kindSd ** 2) / 2 : 0));
-  const hit: Hit = {
-    mean: inside(truth, farm.low, farm.high),
-    next: inside(scaled(mu + Math.hypot(kindSd, runSd) * chance.bell()), farm.nextLow, farm.nextHigh),
-    width: farm.high - farm.low,
-  };
-  if (!spec.kinds) return hit;
+  const { farm, kinds } = estimateMeasured(spec, lists.map((values) => ({ values })));
+  const truth = scaled(mu + lift * (runSd ** 2 + kindSd ** 2));
+  const mean = inside(truth, farm.low, farm.high);
+  const next = inside(scaled(mu + Math.hypot(kindSd, runSd) * chance.bell()), farm.nextLow, farm.nextHigh);
   const g = kindOf();
-  const of = each[g];
+  const kind = kinds[g];
   const theta = thetas[g] ?? NaN;
   return {
-    ...hit,
-    kindMean: inside(scaled(theta + (isLog ? runSd ** 2 / 2 : 0)), of?.low ?? NaN, of?.high ?? NaN),
-    kindNext: inside(scaled(theta + runSd * chance.bell()), of?.nextLow ?? NaN, of?.nextHigh ?? NaN),
+    mean, next, width: farm.high - farm.low,
+    kindMean: kind ? inside(scaled(theta + lift * runSd ** 2), kind.low, kind.high) : 0,
+    kindNext: kind ? inside(scaled(theta + runSd * chance.bell()), kind.nextLow, kind.nextHigh) : 0,
   };
 }
 
-export function coverage(key: RateKey, world: World, runs: number, farms: number, seed: number): Covered {
-  const spec = rateSpec(key);
+export function coverage(rate: RateKey, world: World, runs: number, farms: number, seed: number): Covered {
+  const spec = rateSpec(rate);
   const chance = new Chance(seed);
   const total = { mean: 0, next: 0, kindMean: 0, kindNext: 0, width: 0 };
   for (let i = 0; i < farms; i++) {
-    const hit = spec.scale === 'share' ? countedFarm(key, world, runs, chance) : measuredFarm(key, world, runs, chance);
-    total.mean += hit.mean;
-    total.next += hit.next;
-    total.kindMean += hit.kindMean ?? 0;
-    total.kindNext += hit.kindNext ?? 0;
-    total.width += hit.width;
+    const hit = (spec.scale === 'share' ? countedFarm : measuredFarm)(rate, world, runs, chance);
+    for (const key of Object.keys(total) as (keyof typeof total)[]) total[key] += hit[key];
   }
-  const part = (x: number): number => x / farms;
-  return {
-    rate: key, world, runs, farms, mean: part(total.mean), next: part(total.next), width: part(total.width),
-    ...(spec.kinds ? { kindMean: part(total.kindMean), kindNext: part(total.kindNext) } : {}),
-  };
+  return { rate, world, runs, farms, seed, ...total };
 }
-
-const WORLDS: readonly World[] = ['assumed', 'other', 'far'];
-const RUNS = [1, 2, 4, 8, 30];
-const [farms = '600', only = ''] = process.argv.slice(2);
-for (const [r, key] of RATE_KEYS.entries())
-  for (const [w, world] of WORLDS.entries())
-    for (const runs of RUNS) {
-      if (only && key !== only) continue;
-      const from = performance.now();
-      console.log(JSON.stringify({ ...coverage(key, world, runs, Number(farms), 1000 * r + 100 * w + runs), ms: Math.round(performance.now() - from) }));
-    }

@@ -67,10 +67,13 @@ function latency({ values: v }: RunRecord, settings: Settings): Seen | Unused | 
 }
 
 function incubation({ values: v }: RunRecord, settings: Settings): Seen | Unused | undefined {
-  const rate = 'incubationFactor';
   const [start, end] = [(v.fertilisedAt ?? v.stripped)?.value, v.hatchedAt?.value];
   const hours = v.incubationHours?.value ?? hoursBetween(start, end);
-  if (hours === undefined) return undefined;
+  return hours === undefined ? undefined : incubated(v, settings, { start, end, hours });
+}
+
+function incubated(v: RunRecord['values'], settings: Settings, { start, end, hours }: Pick<Span, 'start' | 'end' | 'hours'>): Seen | Unused {
+  const rate = 'incubationFactor';
   if (!(hours > 0)) return { rate, because: 'the hatch is not after the fertilising' };
   const word = v.species?.value ?? settings.species ?? 'African catfish';
   const name = chosen(hatchingSpecies, word);
