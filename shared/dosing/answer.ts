@@ -11,7 +11,7 @@ const MISSING = fx('IF(NOT(ISNUMBER({volume})),"Type the water in the vat.",IF(N
   + 'IF(NOT(ISTEXT({stocked})),"Say whether fish, eggs or larvae are in the vat.",'
   + `IF(COUNT(${LEVELS})=0,"Write the pH before any product in the first row of the readings, beside 0 g.",`
   + `IF(COUNT(${DOSES})<>COUNT(${LEVELS}),"Every row of the readings needs both the grams and the pH.",`
-  + '"Something typed cannot be used: grams must not fall from row to row, the wished pH must lie inside the window, and every value must fit the hint of its cell.")))))');
+  + '"Something typed cannot be used: grams must not fall from row to row, the wished pH must lie inside the window, and every value must fit the hint of its cell. (#NAME? below: the Spawnbook functions are not here.)")))))');
 
 const HINDRANCE = `IF(ISERROR(${now('dose')}),${filled(unreachableWith('§', '¤'))},IF(${IS_LIME},${filled(limeAndFish('§'))},`
   + fx(`IF(ISNUMBER({ammonia}),"Ammonia: "&${VERDICT},${quoted(MEASURE_AMMONIA)})))`);
@@ -23,13 +23,14 @@ const EXPECT = `"Expect pH "&TEXT(${now('likely')},"0.00")&"; in 9 of 10 such wa
 export const NOTHING = 'GIVE NOTHING';
 export const NOTHING_NOW = 'GIVE NOTHING NOW';
 
-const LINES: readonly (readonly [formula: string, style: 'big' | 'text' | 'quiet', height: number])[] = [
+const LINES: readonly (readonly [formula: string, style: 'big' | 'quiet', height: number])[] = [
   [`=IF(NOT(${HAS_ANSWER}),"NO ANSWER YET",IF(${IS_DOSE},IF(${IS_HINDERED},"${NOTHING}","GIVE NOW   "&${grams(now('dose'))}&" g"&${SPOONS}),"${NOTHING_NOW}"))`, 'big', 30],
-  [`=IF(NOT(${HAS_ANSWER}),${MISSING},IF(${IS_DOSE},IF(${IS_HINDERED},${HINDRANCE},${now('todo')}),${now('todo')}))`, 'text', 32],
-  [`=IF(${IS_GIVEN},${EXPECT},"")`, 'text', 18],
-  [`=IF(${IS_GIVEN},${quoted(WAIT)},"")`, 'text', 32],
-  [`=IF(${HAS_ANSWER},${now('remark')}&"","")`, 'text', 46],
-  [fx(`=IF(${IS_FISH_IN},IF(ISNUMBER({ammonia}),IF(${VERDICT}="","","Ammonia: "&${VERDICT}),${quoted(MEASURE_AMMONIA)}),"")`), 'text', 18],
+  [`=IF(NOT(${HAS_ANSWER}),${MISSING},IF(${IS_DOSE},IF(${IS_HINDERED},${HINDRANCE},${now('todo')}),${now('todo')}))`, 'quiet', 30],
+  [`=IF(${IS_GIVEN},${EXPECT},"")`, 'quiet', 18],
+  [`=IF(${IS_GIVEN},${quoted(WAIT)},"")`, 'quiet', 30],
+  [`=IF(${HAS_ANSWER},${now('remark')}&"","")`, 'quiet', 44],
+  // What hinders the dose stands above already.
+  [fx(`=IF(${IS_FISH_IN},IF(ISNUMBER({ammonia}),IF(OR(${VERDICT}="",AND(${IS_DOSE},${IS_HINDERED})),"","Ammonia: "&${VERDICT}),IF(${HAS_ANSWER},"",${quoted(MEASURE_AMMONIA)})),"")`), 'quiet', 18],
   [fx(`=IF(AND(COUNT(${LEVELS})=1,NOT(ISNUMBER({alkalinity}))),${quoted(BUCKET)},"")`), 'quiet', 30],
 ];
 const FIRST_LINE = 5;

@@ -7,7 +7,8 @@ import { MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
 
 /** What a person at the vat is told after a reading. */
 export interface Dosing {
-  readonly kind: 'dose' | 'stop' | 'wait' | 'refused';
+  /** done: the window is reached; stop: nothing may be given, and why. */
+  readonly kind: 'dose' | 'done' | 'stop' | 'wait' | 'refused';
   /** The one word or number in large letters. */
   readonly headline: string;
   readonly spoons: string | undefined;
@@ -43,12 +44,11 @@ export const gramsText = (grams: number): string =>
 
 const QUARTERS = ['', '¼', '½', '¾'] as const;
 /** Spoons to the quarter below: a little less can be made good at the next step, a little more cannot. */
-export function spoonsText(spoons: number): string {
-  const quarters = Math.floor(spoons * 4 + 1e-9);
-  if (quarters === 0) return 'less than ¼ spoon: weigh it, or dissolve one spoon in a litre and pour out a part';
+export function spoonsText(grams: number, each: number): string {
+  const quarters = Math.floor((grams / each) * 4 + 1e-9);
+  if (quarters === 0) return 'less than ¼ of your spoon: weigh it';
   const whole = Math.floor(quarters / 4);
-  const part = QUARTERS[quarters % 4] ?? '';
-  return `${whole > 0 ? whole : ''}${part} level ${quarters > 4 ? 'spoons' : 'spoon'}`;
+  return `or ${whole > 0 ? whole : ''}${QUARTERS[quarters % 4] ?? ''} level ${quarters > 4 ? 'spoons' : 'spoon'} (${gramsText((quarters / 4) * each)} g)`;
 }
 
 type Warning = Dosing['warnings'][number];
@@ -121,10 +121,11 @@ const remarkOf = (row: Row): readonly Warning[] => (words(row.remark) === '' ? [
 const NOTHING = { spoons: undefined, expected: undefined, wait: undefined, later: [] } as const;
 
 /** The readings themselves say that nothing is to be given now. */
-function atRest(row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+function atRest(vat: Vat, row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
   const [word, todo] = spoken(words(row.todo));
   const isWait = word === 'Wait';
-  return { ...NOTHING, kind: isWait ? 'wait' : 'stop', headline: word.toUpperCase(), todo, wait: isWait ? WAIT : undefined, warnings: remarkOf(row), total: last.grams };
+  const isTooHigh = Math.max(last.ph, number(row.likely) ?? 0) > (number(vat.top) ?? Infinity);
+  return { ...NOTHING, kind: isWait ? 'wait' : word !== 'Stop' || isTooHigh ? 'stop' : 'done', headline: word.toUpperCase(), todo, wait: isWait ? WAIT : undefined, warnings: remarkOf(row), total: last.grams };
 }
 
 function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, 'curve' | 'trial'> {
@@ -134,9 +135,9 @@ function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, '
   const hindered = stops(vat, dose, ammonia);
   if (hindered.length > 0 || dose === undefined)
     return { ...NOTHING, kind: 'stop', headline: 'STOP', todo: hindered.map(({ text }) => text).join(' '), warnings: dose === undefined ? [] : remarkOf(now), total: last.grams };
-  const spoons = number(now.spoons);
+  const each = number(vat.spoon);
   return {
-    kind: 'dose', headline: `${gramsText(dose)} g`, spoons: spoons === undefined ? undefined : spoonsText(spoons), todo: words(now.todo), wait: WAIT,
+    kind: 'dose', headline: `${gramsText(dose)} g`, spoons: each === undefined ? undefined : spoonsText(dose, each), todo: words(now.todo), wait: WAIT,
     expected: reachOf(now), total: number(now.total), later: later(rest), warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(now)],
   };
 }
@@ -148,6 +149,6 @@ export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefine
   const rows = askNext(vat, readings);
   if (isError(rows)) return refused(rows);
   const [now = {}] = rows;
-  const said = now.step === 0 ? atRest(now, last) : withDose(vat, rows, last);
+  const said = now.step === 0 ? atRest(vat, now, last) : withDose(vat, rows, last);
   return { ...said, curve: curveOf(vat, readings), trial: trialOf(vat, readings) };
 }

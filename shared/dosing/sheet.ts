@@ -18,7 +18,7 @@ import {
  * functions as in the pane, so the same numbers.
  */
 const SHEET = 'Dosing';
-const PAGE_WIDTH = 160;
+const PAGE_WIDTH = 130;
 const POINTS_PER_LINE = 13.5;
 
 const section = (sheet: SheetBuilder, row: number, columns: string, title: string): void => {
@@ -52,7 +52,7 @@ function inputs(sheet: SheetBuilder, vat: Vat): void {
 
 function readingsTable(sheet: SheetBuilder, readings: readonly Reading[]): void {
   section(sheet, FIRST_READING - 2, 'GHI', 'Readings');
-  sheet.row(`G${FIRST_READING - 1}`, ['Reading', 'Product in so far, g', 'pH read'], 'heading').height(FIRST_READING - 1, 42);
+  sheet.row(`G${FIRST_READING - 1}`, ['Reading', 'Grams so far', 'pH read'], 'heading');
   for (let i = 0; i < READINGS; i++) {
     const row = FIRST_READING + i;
     const reading = readings[i];
@@ -72,7 +72,7 @@ function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void
   sheet.row(`B${PLAN - 1}`, ['Step', 'What to do', 'Dose, g', 'Spoons', 'Total by then, g', 'pH at least', 'pH likely', 'pH at most', 'Remark'], 'heading').height(PLAN - 1, 30);
   for (let row = PLAN; row < PLAN + PLAN_ROWS; row++) {
     sheet.row(`B${row}`, ['0', '', '0.0', '0.0', '0.0', '0.00', '0.00', '0.00', ''].map((format) => (format === '' ? styled({}, 'text') : styled({}, 'cell', { format }))));
-    sheet.height(row, row === PLAN ? 112 : 30);
+    sheet.height(row, row === PLAN ? 90 : 30);
   }
   const rows = readings.length > 0 ? askNext(vat, readings) : [];
   const spill = !isError(rows) && rows.length > 0 ? { spill: [rows.length, COLUMNS] as const } : {};
@@ -81,7 +81,7 @@ function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void
 
 function ammonia(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void {
   section(sheet, AMMONIA - 2, 'BCDEFGHIJ', 'Ammonia, when fish are in the vat');
-  sheet.row(`B${AMMONIA - 1}`, ['', '', 'Toxic now, mg/L N', 'Toxic at the pH wanted', 'Times as much', 'Highest safe pH', 'Verdict'], 'heading').height(AMMONIA - 1, 42);
+  sheet.row(`D${AMMONIA - 1}`, ['Toxic now, mg/L N', 'Toxic at the pH wanted', 'Times as much', 'Highest safe pH', 'Verdict'], 'heading').height(AMMONIA - 1, 42);
   sheet.row(`D${AMMONIA}`, ['0.0000', '0.0000', '0.0', '0.0', ''].map((format) => (format === '' ? styled({}, 'unit') : styled({}, 'cell', { format }))));
   const isAsked = fx(`AND(${IS_BEGUN},${IS_FISH_IN},ISNUMBER({ammonia}))`);
   const asked = vat.stocked === 'yes' && typeof vat.ammonia === 'number' && readings.length > 0;
@@ -99,7 +99,7 @@ function care(sheet: SheetBuilder): void {
 /** A workbook of one sheet for one vat. Answers that are null stay empty, to be typed. */
 export function dosingWorkbook(vat: Vat, readings: readonly Reading[]): WorkbookModel {
   const sheet = new SheetBuilder(SHEET, {
-    widths: [2, 7, 40, 13, 11, 11, 11, 12, 11, 48], tab: '2F7480', isProtected: true, hasGridlines: false,
+    widths: [2, 6, 34, 11, 9, 9, 10, 12, 10, 40], tab: '2F7480', isProtected: true, hasGridlines: false,
     print: { breaksAbove: [DRAWING - 2], footer: 'Dosing at the vat' },
   });
   sheet.put('B1', 'Dosing at the vat', 'title').height(1, 26);

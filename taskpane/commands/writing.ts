@@ -23,12 +23,13 @@ export interface Written {
 /** Written, or a question because sheets of these names are there. */
 export function outcomeChange(outcome: WriteOutcome, { done, what, again }: Written): Change {
   if (outcome.kind === 'written') return (now) => ({ ...now, notice: { tone: 'good', text: done(outcome.sheets) } });
-  const taken = outcome.sheets.length > 0 ? `There are sheets called ${list(outcome.sheets)} already` : `The names ${list(outcome.names)} are in use already`;
+  const sheets = outcome.sheets.length === 1 ? 'There is a sheet' : 'There are sheets';
+  const taken = outcome.sheets.length > 0 ? `${sheets} called ${list(outcome.sheets)} already` : `The names ${list(outcome.names)} are in use already`;
   return (now) => ({
     ...now,
     focus: 'question',
     question: {
-      text: `${taken}. Nothing was changed. Write ${what} beside them?`,
+      text: `${taken}. Nothing was changed. Write ${what} beside ${outcome.sheets.length === 1 ? 'it' : 'them'}?`,
       word: { label: 'Put behind every sheet name', value: outcome.free.trim() },
       answers: [again, { label: 'Cancel', act: 'dismiss' }],
     },

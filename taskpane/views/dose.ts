@@ -16,7 +16,7 @@ import type { Scene } from './parts';
 import { banner, button, hint, inputOf, section } from './parts';
 
 const ph = (value: number): string => value.toFixed(2);
-const TONES = { dose: 'main', wait: 'warning', stop: 'bad', refused: 'bad' } as const;
+const TONES = { dose: 'main', done: 'good', wait: 'warning', stop: 'bad', refused: 'bad' } as const;
 
 const expectation = ({ expected, total }: Dosing): Child =>
   expected && total !== undefined && h('p', { class: 'expect' },
