@@ -1,0 +1,15 @@
+export type { Estimate } from './estimate';
+export type { FarmRate, FarmRates, LearnSettings } from './learn';
+export { learnRates, rateOf } from './learn';
+export type { Observed, Settings, TemperatureLog } from './observe';
+export { observe } from './observe';
+export type { RateKey, RateSpec } from './rates';
+export { RATES, RATE_KEYS, rateSpec } from './rates';
+export { rateName, ratesWorkbook, restsOn } from './ratesSheet';
+export type { LearnedFigure, PlannedWith } from './toAssumptions';
+export { ratesToAssumptions, ratesToFigures } from './toAssumptions';
+export type { ControlChart, Signal } from './controlChart';
+export { controlChart } from './controlChart';
+export type { TrendGroup, Trends, TrendView } from './trends';
+export { trendsOf } from './trends';
+export { trendsWorkbook } from './trendsSheet';

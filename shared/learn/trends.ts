@@ -1,0 +1,114 @@
+import type { RunRecord } from '../audit/schema';
+import { clockText } from '../timing/clock';
+import type { ControlChart } from './controlChart';
+import { controlChart } from './controlChart';
+import { estimateCounted } from './estimate';
+import type { Settings } from './observe';
+import { observe } from './observe';
+import { dayOf, monthOf } from './observe/reading';
+import { MONTH_NAMES } from './learn';
+import type { RateKey } from './rates';
+import { rateSpec } from './rates';
+
+/** Shares hatched (or fertilised) looked at by what may move them. */
+export type TrendRate = Extract<RateKey, 'hatch' | 'fertilisation'>;
+
+export interface TrendGroup {
+  readonly name: string;
+  readonly runs: number;
+  readonly k: number;
+  readonly n: number;
+  /** Counted: k of n. */
+  readonly share: number;
+  /** What may be expected of this group, leaning on the farm while it has few runs, with its 95 % interval. */
+  readonly expected: number;
+  readonly low: number;
+  readonly high: number;
+}
+export interface TrendView {
+  readonly by: 'female' | 'male' | 'temperature' | 'month';
+  readonly title: string;
+  readonly groups: readonly TrendGroup[];
+  /** Records that do not say it. */
+  readonly without: number;
+}
+export interface TrendPoint { readonly when: number | undefined; readonly name: string; readonly k: number; readonly n: number }
+export interface Trends {
+  readonly rate: TrendRate;
+  readonly label: string;
+  readonly views: readonly TrendView[];
+  /** Runs in order of time; those without a date come first, in the order of the sheet. */
+  readonly points: readonly TrendPoint[];
+  readonly chart: ControlChart;
+}
+
+interface Counted { readonly k: number; readonly n: number; readonly record: RunRecord }
+type GroupOf = (record: RunRecord) => { readonly name: string; readonly order: number } | undefined;
+
+/** Width of a class of temperatures, °C: a thermometer read to half a degree fills it. */
+const DEGREES = 1;
+const named = (name: string | undefined): ReturnType<GroupOf> => (name === undefined ? undefined : { name, order: 0 });
+const VIEWS: readonly { readonly by: TrendView['by']; readonly title: string; readonly groupOf: GroupOf }[] = [
+  { by: 'female', title: 'by female', groupOf: ({ values }) => named(values.female?.value.trim()) },
+  { by: 'male', title: 'by male', groupOf: ({ values }) => named(values.male?.value.trim()) },
+  {
+    by: 'temperature', title: 'by water temperature',
+    groupOf: ({ values: { incubationTemperature, temperature } }) => {
+      const t = (incubationTemperature ?? temperature)?.value;
+      if (t === undefined) return undefined;
+      const from = Math.floor(t / DEGREES) * DEGREES;
+      return { name: `${from} to ${from + DEGREES} °C`, order: from };
+    },
+  },
+  {
+    by: 'month', title: 'by month',
+    groupOf: (record) => {
+      const month = monthOf(record);
+      return month === undefined ? undefined : { name: MONTH_NAMES[month - 1] ?? '', order: month };
+    },
+  },
+];
+
+/** Farms differ by `farms` on the logit scale; females, males and months of one farm are taken to differ half as much (chosen here). */
+const WITHIN_FARM = 0.5;
+
+function viewOf(counts: readonly Counted[], rate: TrendRate, farm: number, { by, title, groupOf }: (typeof VIEWS)[number]): TrendView {
+  const groups = new Map<string, { order: number; members: Counted[] }>();
+  let without = 0;
+  for (const one of counts) {
+    const group = groupOf(one.record);
+    if (!group) {
+      without++;
+      continue;
+    }
+    const known = groups.get(group.name);
+    if (known) known.members.push(one);
+    else groups.set(group.name, { order: group.order, members: [one] });
+  }
+  const spec = rateSpec(rate);
+  const rows = [...groups].map(([name, { order, members }]) => {
+    const k = members.reduce((sum, m) => sum + m.k, 0);
+    const n = members.reduce((sum, m) => sum + m.n, 0);
+    const { value, low, high } = estimateCounted({ ...spec, literature: farm, farms: spec.farms * WITHIN_FARM }, members);
+    return { order, group: { name, runs: members.length, k, n, share: k / n, expected: value, low, high } };
+  });
+  const isRanked = by === 'female' || by === 'male';
+  rows.sort((a, b) => (isRanked ? b.group.expected - a.group.expected : a.order - b.order) || a.group.name.localeCompare(b.group.name, 'en'));
+  return { by, title, groups: rows.map(({ group }) => group), without };
+}
+
+const nameOf = ({ values: { run }, sheet, row }: RunRecord, when: number | undefined): string =>
+  run?.value ?? (when === undefined ? `${sheet}, row ${row}` : clockText(when).replace(/ \d\d:\d\d$/, ''));
+
+/** Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits. */
+export function trendsOf(records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Trends {
+  const counts = observe(records, settings).observations.filter((o) => o.rate === rate).map(({ record, k = 0, n = 0 }): Counted => ({ record, k, n }));
+  const farm = Math.min(0.99, Math.max(0.01, estimateCounted(rateSpec(rate), counts).value));
+  const points = counts.map(({ record, k, n }, i) => ({ when: dayOf(record), name: nameOf(record, dayOf(record)), k, n, i }))
+    .sort((a, b) => (a.when ?? -Infinity) - (b.when ?? -Infinity) || a.i - b.i).map(({ when, name, k, n }): TrendPoint => ({ when, name, k, n }));
+  return {
+    rate, label: rateSpec(rate).label, points,
+    views: VIEWS.map((view) => viewOf(counts, rate, farm, view)),
+    chart: controlChart(points.map((p) => p.k), points.map((p) => p.n)),
+  };
+}
