@@ -1,0 +1,140 @@
+import type { FieldName, NumericField } from '../fields';
+import { fieldSpec } from '../fields';
+import type { CellRun, Content, UnitChoice } from './content';
+import { chooseUnit, contentOf, fitOfContent } from './content';
+import type { DateOrder } from './dates';
+import type { Guess } from './headers';
+import { guessHeader } from './headers';
+import type { Correction, MappedColumn } from './mapping';
+import { correctionFor } from './mapping';
+import type { Decimal } from './numbers';
+import { fitOfMiddle } from './plausible';
+import { ownUnit } from './units';
+
+/** A column (or the label of a form) waiting to be understood. */
+export interface Unread { readonly name: string; readonly header: string; readonly parent: string; readonly run: CellRun }
+
+interface Candidate { readonly field: FieldName; readonly score: number; readonly choice: UnitChoice; readonly because: string }
+interface Looked { readonly unread: Unread; readonly content: Content; readonly candidates: readonly Candidate[] }
+
+const WEIGHT_OF_HEADER = 0.7;
+const LEAST_FIT = 0.12;
+const LEAST_SCORE = 0.45;
+
+/** Fields that are met together: one of them makes the others likelier. */
+const COMPANY: readonly (readonly FieldName[])[] = [
+  ['ph', 'phAfter', 'materialDose', 'volume', 'alkalinity', 'material'],
+  ['female', 'hormoneVolume', 'hormoneDose', 'injected', 'stripped', 'eggWeight', 'eggsPerGram', 'femaleWeight', 'preparation'],
+  ['fish', 'weight', 'feed', 'ration', 'startWeight', 'endWeight', 'conversion', 'stocked', 'alive'],
+];
+const BONUS = 0.04;
+
+const kindWord = (content: Content): string =>
+  content.filled === 0 ? 'nothing' : content.dates + content.clocks > content.filled / 2 ? 'dates or times' : content.words > content.filled / 2 ? 'words' : 'numbers';
+
+/** Child header alone, or read together with the words above it when that says it exactly. */
+function guessesOf({ header, parent }: Unread): readonly Guess[] {
+  const alone = guessHeader(header);
+  if (parent === '' || parent === header) return alone;
+  const joined = guessHeader(`${parent} ${header}`).filter(({ score }) => score >= 0.85);
+  return joined.length > 0 ? [...joined, ...alone.filter(({ field }) => !joined.some((one) => one.field === field))] : alone;
+}
+
+const unitOf = (field: FieldName, guess: Guess | undefined, content: Content): UnitChoice =>
+  (fieldSpec(field).kind === 'number' ? chooseUnit(field as NumericField, guess?.unit, content) : { unit: undefined, because: undefined, isAgainstHeader: false });
+
+function candidatesOf(unread: Unread, content: Content): Candidate[] {
+  return guessesOf(unread).flatMap((guess) => {
+    const choice = unitOf(guess.field, guess, content);
+    const fit = fitOfContent(guess.field, choice.unit, content);
+    if (fit < LEAST_FIT) return [];
+    const score = WEIGHT_OF_HEADER * guess.score + (1 - WEIGHT_OF_HEADER) * fit;
+    return score < LEAST_SCORE ? [] : [{ field: guess.field, score, choice, because: guess.because }];
+  }).sort((a, b) => b.score - a.score);
+}
+
+/** A weight among brood fish columns is the weight of the female. */
+function byCompany(looked: readonly Looked[]): Looked[] {
+  const present = new Set(looked.flatMap(({ candidates }) => (candidates[0] && candidates[0].score > 0.8 ? [candidates[0].field] : [])));
+  const company = (field: FieldName): number => {
+    const group = COMPANY.find((list) => list.includes(field));
+    return group?.some((other) => other !== field && present.has(other)) ? BONUS : 0;
+  };
+  const isBrood = ['female', 'hormoneVolume', 'injected', 'eggWeight', 'preparation', 'hormoneDose'].filter((name) => present.has(name as FieldName)).length >= 2;
+  return looked.map((one) => {
+    const candidates = one.candidates.map((c) => ({ ...c, score: Math.min(1, c.score + company(c.field)) }));
+    const weight = candidates.find(({ field }) => field === 'weight');
+    if (weight && isBrood && !present.has('fish') && !candidates.some(({ field }) => field === 'femaleWeight')) {
+      const choice = chooseUnit('femaleWeight', weight.choice.unit, one.content);
+      if (fitOfContent('femaleWeight', choice.unit, one.content) > 0.6)
+        candidates.push({ field: 'femaleWeight', score: weight.score + BONUS / 2, choice, because: `${weight.because}, beside columns about brood fish` });
+    }
+    return { ...one, candidates: candidates.sort((a, b) => b.score - a.score) };
+  });
+}
+
+/** Each field goes to the column that claims it best; the others take their next guess. */
+function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
+  const claims = looked.flatMap((one) => one.candidates.map((candidate) => ({ one, candidate }))).sort((a, b) => b.candidate.score - a.candidate.score);
+  const taken = new Set<FieldName>();
+  const given = new Map<Looked, Candidate>();
+  for (const { one, candidate } of claims) {
+    if (given.has(one) || taken.has(candidate.field)) continue;
+    given.set(one, candidate);
+    taken.add(candidate.field);
+  }
+  return given;
+}
+
+/** 1,250 is one thousand for eggs and one and a quarter for kilograms: what other cells say first, then what fits the field. */
+function decimalOf(field: FieldName | undefined, content: Content, elsewhere: Decimal | undefined, corrected: Correction | undefined): { readonly decimal: Decimal; readonly because: string | undefined } {
+  if (corrected?.decimal) return { decimal: corrected.decimal, because: undefined };
+  if (content.decimal) return { decimal: content.decimal, because: content.decimal === ',' ? 'numbers are written with a decimal comma' : undefined };
+  if (!content.hasOpenNumbers) return { decimal: elsewhere ?? '.', because: undefined };
+  if (elsewhere) return { decimal: elsewhere, because: `numbers like 1${elsewhere === ',' ? '.' : ','}250 are read as one thousand two hundred and fifty, as other columns write them` };
+  const isSmall = field !== undefined && fieldSpec(field).kind === 'number' && !fieldSpec(field).isCount && fitOfMiddle(field as NumericField, content.middle) < fitOfMiddle(field as NumericField, content.middle / 1000);
+  return { decimal: isSmall ? ',' : '.', because: 'numbers with three digits behind the mark can be read two ways; the one that fits the column was taken' };
+}
+
+function orderOf(content: Content, elsewhere: DateOrder | undefined, corrected: Correction | undefined): { readonly order: DateOrder; readonly because: string | undefined } {
+  if (corrected?.order) return { order: corrected.order, because: undefined };
+  if (content.hasMixedOrders) return { order: content.order ?? 'day first', because: 'dates are written in both orders' };
+  if (content.order) return { order: content.order, because: content.hasEitherDates ? `dates are read ${content.order}, because some can only be that` : undefined };
+  return { order: elsewhere ?? 'day first', because: content.hasEitherDates ? `dates could be read day first or month first; ${elsewhere ?? 'day first'} was taken` : undefined };
+}
+
+interface Elsewhere { readonly decimal: Decimal | undefined; readonly order: DateOrder | undefined }
+
+function mapped({ unread, content, candidates }: Looked, given: Candidate | undefined, corrected: Correction | undefined, elsewhere: Elsewhere): MappedColumn {
+  const field = corrected ? (corrected.field === 'ignore' ? undefined : corrected.field) : given?.field;
+  const choice = corrected && field ? { ...unitOf(field, undefined, content), ...(corrected.unit === undefined ? {} : { unit: corrected.unit, because: undefined }) } : given?.choice;
+  const { decimal, because: aboutDecimal } = decimalOf(field, content, elsewhere.decimal, corrected);
+  const { order, because: aboutOrder } = orderOf(content, elsewhere.order, corrected);
+  const refusal = candidates.length === 0 && guessesOf(unread).length > 0 ? `${guessesOf(unread)[0]?.because ?? ''}, but its cells hold ${kindWord(content)}` : undefined;
+  const reasons = corrected ? ['you said so'] : given ? [given.because, `its cells hold ${kindWord(content)}`] : [refusal ?? (candidates[0] ? 'another column says the same better' : 'its header is not known')];
+  return {
+    column: unread.name, header: unread.header, field, unit: field ? choice?.unit ?? ownUnit(field) : undefined, decimal, order,
+    confidence: corrected ? 1 : given ? Math.min(1, given.score) : 0,
+    reasons: [...reasons, ...[choice?.because, field ? aboutDecimal : undefined, field && fieldSpec(field).kind === 'moment' ? aboutOrder : undefined].filter((one) => one !== undefined)],
+    alternatives: candidates.map((one) => one.field).filter((name) => name !== field), isCorrected: corrected !== undefined, isAgainstHeader: choice?.isAgainstHeader ?? false,
+  };
+}
+
+/** Understands the columns of one table, together. */
+export function recognise(sheet: string, columns: readonly Unread[], corrections: readonly Correction[]): MappedColumn[] {
+  const raw = columns.map((unread): Looked => {
+    const content = contentOf(unread.run);
+    return { unread, content, candidates: candidatesOf(unread, content) };
+  });
+  const saidFor = new Map(raw.map((one) => [one.unread, correctionFor(corrections, sheet, one.unread.header)]));
+  const said = new Set([...saidFor.values()].map((one) => one?.field));
+  const free = byCompany(raw.map((one) => (saidFor.get(one.unread) ? { ...one, candidates: [] } : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) })));
+  const given = assign(free);
+  const most = <T extends string>(pick: (content: Content) => T | undefined): T | undefined => {
+    const votes = new Map<T, number>();
+    for (const { content } of raw) { const vote = pick(content); if (vote !== undefined) votes.set(vote, (votes.get(vote) ?? 0) + 1); }
+    return [...votes].sort((a, b) => b[1] - a[1])[0]?.[0];
+  };
+  const elsewhere = { decimal: most((content) => content.decimal), order: most((content) => content.order) };
+  return free.map((one) => mapped(one, given.get(one), saidFor.get(one.unread), elsewhere));
+}

@@ -1,0 +1,125 @@
+import type { NumericField } from '../fields';
+import { fieldSpec, NUMERIC_FIELDS } from '../fields';
+import type { RecordTable } from '../table';
+import { placeOf } from '../table';
+import type { TableRule, TableVerdict } from './rule';
+import { capitalNoun, shown } from './show';
+
+/** Measured anew each time, and fine enough that the same value does not come again and again. Numbers that rest on a weekly sample are left out. */
+const MEASURED = NUMERIC_FIELDS.filter((name) => fieldSpec(name).isMeasured && !['fish', 'weight', 'feed', 'stocked', 'alive', 'startWeight', 'oxygen'].includes(name));
+const SHORTEST_RUN = 5;
+const LEAST_FOR_COLUMN = 8;
+/** A run of equal values is reported when chance would make one in fewer than this many such tables. */
+const RARE = 0.0005;
+
+interface Run { readonly from: number; readonly length: number; readonly value: number }
+
+/** Stretches of equal values, blanks between them passed over. */
+function runsOf(values: Float64Array): { readonly runs: readonly Run[]; readonly n: number } {
+  const runs: Run[] = [];
+  let current: { from: number; length: number; value: number } | undefined;
+  let n = 0;
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? NaN;
+    if (Number.isNaN(value)) continue;
+    n++;
+    if (current?.value === value) current.length++;
+    else runs.push(current = { from: i, length: 1, value });
+  }
+  return { runs, n };
+}
+
+/** How often the next value equals the one before, outside long stretches: from neighbours and from how often each value occurs. */
+function chanceOfRepeat(runs: readonly Run[], n: number): number {
+  const short = runs.filter(({ length }) => length < SHORTEST_RUN);
+  const counts = new Map<number, number>();
+  let inside = 0;
+  let repeats = 0;
+  for (const { value, length } of short) { counts.set(value, (counts.get(value) ?? 0) + length); inside += length; repeats += length - 1; }
+  if (inside < 4) return 1 / Math.max(n, 1);
+  const byFrequency = [...counts.values()].reduce((sum, count) => sum + (count / inside) ** 2, 0);
+  return Math.max(byFrequency, (repeats + 1) / (inside + 1));
+}
+
+function copied(table: RecordTable): readonly TableVerdict[] | string {
+  const found: TableVerdict[] = [];
+  for (const name of MEASURED) {
+    const values = table.numbers[name];
+    if (!values) continue;
+    const { runs, n } = runsOf(values);
+    const [only] = runs;
+    if (runs.length === 1 && only && n >= LEAST_FOR_COLUMN) { found.push(wholeColumn(name, only, n)); continue; }
+    const chance = chanceOfRepeat(runs, n);
+    for (const run of runs) {
+      if (run.length < SHORTEST_RUN || n * chance ** (run.length - 1) > RARE || run.value === 0 || run.value === 1) continue;
+      const last = table.spot(run.from + run.length - 1, name);
+      found.push({
+        record: run.from + 1, field: name, related: last ? [last] : [], seen: `${shown(name, run.value)}, ${run.length} times`, expected: 'values that differ a little',
+        sentence: `${capitalNoun(name)} is ${shown(name, run.value)} in ${run.length} rows one after the other${last ? `, down to ${placeOf(last).cell}` : ''}: copied down instead of measured?`,
+      });
+    }
+  }
+  return found;
+}
+
+const wholeColumn = (name: NumericField, { value, from }: Run, n: number): TableVerdict => ({
+  record: from, field: name, severity: 'look', seen: `${shown(name, value)} in all ${n} rows`, expected: 'values that differ a little',
+  sentence: `${capitalNoun(name)} is ${shown(name, value)} in all ${n} rows: a figure assumed, not measured.`,
+});
+
+/** Digits that a row's measured values carry together, below which two rows may be alike by chance. */
+const LEAST_DIGITS = 9;
+const digitsOf = (value: number): number => String(Math.abs(Number(value.toPrecision(9)))).replace(/^0\.0*|\.|0+$/g, '').length;
+
+const ALIKE = NUMERIC_FIELDS.filter((name) => fieldSpec(name).kind === 'number');
+
+function repeated(table: RecordTable): readonly TableVerdict[] | string {
+  const lists = ALIKE.flatMap((name) => { const list = table.numbers[name]; return list ? [{ list, isMeasured: fieldSpec(name).isMeasured ?? false }] : []; });
+  if (lists.filter(({ isMeasured }) => isMeasured).length < 2) return 'fewer than two measured columns';
+  const seen = new Map<string, number>();
+  const found: TableVerdict[] = [];
+  for (let i = 0; i < table.length; i++) {
+    let key = '';
+    let digits = 0;
+    for (const { list, isMeasured } of lists) {
+      const value = list[i] ?? NaN;
+      key += Number.isNaN(value) ? '|' : `|${value}`;
+      if (isMeasured && !Number.isNaN(value)) digits += digitsOf(value);
+    }
+    if (digits < LEAST_DIGITS) continue;
+    const before = seen.get(key);
+    if (before === undefined) { seen.set(key, i); continue; }
+    const first = table.home(before);
+    found.push({
+      record: i, spot: table.home(i), related: [first], seen: `the same numbers as row ${placeOf(first).cell.replace(/\D/g, '')}`, expected: 'numbers of its own',
+      sentence: `Every number of this record is the same as in the one at ${placeOf(first).cell}: entered twice, or copied and not filled in?`,
+    });
+  }
+  return found;
+}
+
+const runs = (perGram: readonly number[], weights: readonly number[] = perGram.map((_, i) => 121 + 7 * i)): readonly (readonly (string | number)[])[] =>
+  [['Run', 'Egg weight (g)', 'Eggs per gram'], ...perGram.map((value, i) => [`R${i + 1}`, weights[i] ?? 0, value])];
+const varied = [655, 690, 712, 668, 701, 683, 720, 676];
+
+export const copiedRules: readonly TableRule[] = [
+  {
+    id: 'COLUMN.COPIED', scope: 'table', severity: 'unlikely', title: 'Copied down, not measured', needs: MEASURED.map((name) => [name]), check: copied,
+    checks: 'Five or more equal measured values in a row, when equal neighbours are otherwise too rare for that; and measured columns that hold one value throughout.',
+    why: 'A copied value looks like a careful measurement and hides that none was made.', sources: ['PRACTICE'],
+    examples: [
+      { sheets: { Runs: runs([...varied, 694, 694, 694, 694, 694, 694, 694]) }, says: '7 rows one after the other', because: 'Seven times 694 after eight different counts.' },
+      { sheets: { Runs: runs([700, 700, 700, 700, 700, 700, 700, 700]) }, says: 'assumed, not measured', because: 'The same in every row.' },
+      { sheets: { Runs: runs([...varied, 694, 694, 701]) }, because: 'Two alike can be chance.' },
+    ],
+  },
+  {
+    id: 'ROW.REPEATED', scope: 'table', severity: 'impossible', title: 'A row entered twice', needs: [['eggWeight', 'eggsPerGram'], ['eggs', 'hatched'], ['eggs', 'hatchShare'], ['startWeight', 'endWeight'], ['weight', 'feed'], ['ph', 'phAfter'], ['hatched', 'fry']], check: repeated,
+    checks: 'Records whose every number is the same as in an earlier one, when together they carry nine digits or more.', why: 'A run counted twice raises every average it is in.', sources: ['PRACTICE'],
+    examples: [
+      { sheets: { Runs: [['Run', 'Egg weight (g)', 'Eggs per gram', 'Eggs'], ['R1', 121.5, 655, 79_583], ['R2', 134.2, 690, 92_598], ['R3', 121.5, 655, 79_583]] }, says: 'same as in the one at A2', because: 'R3 is R1 again.' },
+      { sheets: { Runs: [['Run', 'Egg weight (g)', 'Eggs per gram', 'Eggs'], ['R1', 121.5, 655, 79_583], ['R2', 134.2, 690, 92_598], ['R3', 118.9, 701, 83_349]] }, because: 'Three different runs.' },
+    ],
+  },
+];
+
