@@ -13,7 +13,7 @@ describe('the tab list', () => {
       return [document.activeElement?.id, ...selected(page)];
     });
     expect(seen).toEqual([
-      ['tab-functions', 'tab-functions'], ['tab-messages', 'tab-messages'], ['tab-about', 'tab-about'], ['tab-plan', 'tab-plan'], ['tab-about', 'tab-about'], ['tab-plan', 'tab-plan'],
+      ['tab-dose', 'tab-dose'], ['tab-functions', 'tab-functions'], ['tab-about', 'tab-about'], ['tab-plan', 'tab-plan'], ['tab-about', 'tab-about'], ['tab-plan', 'tab-plan'],
     ]);
   });
 
@@ -49,7 +49,7 @@ test('typing keeps the keyboard in the field', async () => {
 
 test('no screen has a button without a name, an input without a label or a duplicate id', async () => {
   const page = openPage();
-  for (const screen of ['Plan', 'Functions', 'Messages', 'About']) {
+  for (const screen of ['Plan', 'Dose', 'Functions', 'Messages', 'About']) {
     await page.press(screen);
     for (const button of page.all('button')) expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');
     for (const field of page.all('input, select')) expect(page.all(`label[for="${field.id}"]`)).toHaveLength(1);

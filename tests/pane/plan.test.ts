@@ -106,7 +106,7 @@ describe('writing', () => {
     page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' } : { kind: 'written', sheets: ['Start 2'] });
     await page.press('Fill in an example');
     await page.press('Write into this workbook');
-    expect(page.one('.question').textContent).toMatch(/There are sheets called “Start” already\. Nothing was changed/);
+    expect(page.one('.question').textContent).toMatch(/There is a sheet called “Start” already\. Nothing was changed/);
     expect(document.activeElement?.id).toBe('question');
     await page.press('Cancel');
     expect(page.all('.question')).toEqual([]);
