@@ -1,6 +1,7 @@
 import { broodFunctions } from './brood';
 import { countingFunctions } from './counting';
 import type { SheetFunction } from './define';
+import { learningFunctions } from './learning';
 import { planningFunctions } from './planning';
 import { rearingFunctions } from './rearing';
 import { timingFunctions } from './timing';
@@ -8,7 +9,7 @@ import { waterFunctions } from './water';
 
 /** Every sheet function, in the order help shows them. */
 export const CATALOGUE: readonly SheetFunction[] = [
-  ...waterFunctions, ...timingFunctions, ...broodFunctions, ...countingFunctions, ...rearingFunctions, ...planningFunctions,
+  ...waterFunctions, ...timingFunctions, ...broodFunctions, ...countingFunctions, ...rearingFunctions, ...planningFunctions, ...learningFunctions,
 ];
 
 const byName = new Map(CATALOGUE.map((fn) => [fn.name, fn]));

@@ -10,6 +10,9 @@ export type Signal = 'above the limits' | 'below the limits' | 'nine in a row ab
 
 export interface ChartPoint {
   readonly share: number;
+  /** Limits of the p chart: chance of the counting alone. */
+  readonly chanceLow: number;
+  readonly chanceHigh: number;
   readonly low: number;
   readonly high: number;
   readonly signal: Signal | undefined;
@@ -35,6 +38,8 @@ function stretches(shares: readonly number[], centre: number): number[] {
   });
 }
 
+const around = (centre: number, reach: number): readonly [number, number] => [Math.max(0, centre - reach), Math.min(1, centre + reach)];
+
 /**
  * Control chart of proportions with limits that allow for spread between runs.
  *
@@ -42,7 +47,7 @@ function stretches(shares: readonly number[], centre: number): number[] {
  * limits p̄ ± 3·σi·σz, cut at 0 and 1 (LANEY02). With σz = 1 they are those of the p chart (NISTPCHART). Here σz counts as 1 where it
  * comes out smaller: limits are never closer than chance of the counting. Signals: one point beyond, nine in a row on one side
  * (NELSON84); more rules would cry wolf. In: counts in order of time. Validity: n > 0, 0 ≤ k ≤ n.
- * Example: 320 of 10 samples of 200 → centre 0.16, plain limits 0.0822 and 0.2378.
+ * Example: 320 of 10 samples of 200 → centre 0.16, limits of chance 0.0822 and 0.2378.
  */
 export function controlChart(successes: readonly number[], samples: readonly number[]): ControlChart {
   const sum = (list: readonly number[]): number => list.reduce((total, x) => total + x, 0);
@@ -54,14 +59,14 @@ export function controlChart(successes: readonly number[], samples: readonly num
   const hasLimits = shares.length >= LEAST_RUNS;
   const sides = stretches(shares, centre);
   const points = shares.map((share, i): ChartPoint => {
-    if (!hasLimits) return { share, low: NaN, high: NaN, signal: undefined };
-    const reach = SIGMAS * (sigmas[i] ?? NaN) * Math.max(1, sigmaZ || 0);
-    const low = Math.max(0, centre - reach);
-    const high = Math.min(1, centre + reach);
+    const reach = SIGMAS * (sigmas[i] ?? NaN);
+    const [chanceLow, chanceHigh] = around(centre, reach);
+    if (!hasLimits) return { share, chanceLow, chanceHigh, low: NaN, high: NaN, signal: undefined };
+    const [low, high] = around(centre, reach * Math.max(1, sigmaZ || 0));
     const side = sides[i] ?? 0;
     const signal: Signal | undefined = share > high ? 'above the limits' : share < low ? 'below the limits'
       : side >= IN_A_ROW ? 'nine in a row above' : side <= -IN_A_ROW ? 'nine in a row below' : undefined;
-    return { share, low, high, signal };
+    return { share, chanceLow, chanceHigh, low, high, signal };
   });
   return { centre, sigmaZ, points, hasLimits };
 }

@@ -50,15 +50,19 @@ function answer(cases: readonly Case[], { from, lift }: Scale, asked: Asked, con
   };
 }
 
+/** What an estimate needs of a rate. */
+export type CountedSpec = Pick<RateSpec, 'literature' | 'farms' | 'runs' | 'runsFactor'>;
+export type MeasuredSpec = CountedSpec & Pick<RateSpec, 'scale' | 'kinds'>;
+
 /** What is believed of the spreads of a rate. */
-const normalModel = (spec: RateSpec, scale: Scale): Parameters<typeof poolNormal>[1] => ({
+const normalModel = (spec: MeasuredSpec, scale: Scale): Parameters<typeof poolNormal>[1] => ({
   mean: literatureBells(scale.to(spec.literature), spec.farms),
   runs: scaleBelief(spec.runs, spec.runsFactor),
   ...(spec.kinds ? { kinds: scaleBelief(spec.kinds.spread, spec.kinds.factor) } : {}),
 });
 
 /** Measured rates: one value per run, already in the unit of the rate; log rates above 0. One list for each kind of run. */
-export function estimateMeasured(spec: RateSpec, kinds: readonly Kind[], confidence = 0.95): Estimates {
+export function estimateMeasured(spec: MeasuredSpec, kinds: readonly Kind[], confidence = 0.95): Estimates {
   const scale = SCALES[spec.scale === 'log' ? 'log' : 'difference'];
   const scaled = kinds.map(({ values, errors }): Kind => ({ values: values.map(scale.to), ...(errors ? { errors } : {}) }));
   const cases = poolNormal(scaled, normalModel(spec, scale));
@@ -84,7 +88,7 @@ const sharePull = (points: readonly SharePoint[], runs: readonly Counted[], farm
 }, 0);
 
 /** Counted rates: k of n in each run. */
-export function estimateCounted(spec: Pick<RateSpec, 'literature' | 'farms' | 'runs' | 'runsFactor'>, runs: readonly Counted[], confidence = 0.95): Estimate {
+export function estimateCounted(spec: CountedSpec, runs: readonly Counted[], confidence = 0.95): Estimate {
   const points = poolShares(runs, {
     mean: fromBells(literatureBells(logit(spec.literature), spec.farms)),
     steadiness: scaleBelief(steadiness(spec.runs), spec.runsFactor ** 2),
