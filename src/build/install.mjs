@@ -1,14 +1,23 @@
 // Set-up that the two commands do by themselves: npm packages for both, a browser and LibreOffice for the tests.
 import { spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 
-/** npm leaves this file behind when an install is complete. */
+/** npm leaves this list of what it installed behind when an install is complete. */
 const installed = join(root, 'node_modules/.package-lock.json');
-const isInstalled = () => existsSync(installed) && statSync(installed).mtimeMs >= statSync(join(root, 'package-lock.json')).mtimeMs - 60_000;
+const packagesOf = (file) => JSON.parse(readFileSync(file, 'utf8')).packages;
+
+/** Every package the lock names is there in that version; what is made for other machines may be missing. */
+function isInstalled() {
+  if (!existsSync(installed)) return false;
+  const lock = join(root, 'package-lock.json');
+  if (statSync(installed).mtimeMs >= statSync(lock).mtimeMs) return true;
+  const have = packagesOf(installed);
+  return Object.entries(packagesOf(lock)).every(([path, { version, optional, link }]) => path === '' || link || optional || !path.startsWith('node_modules/') || have[path]?.version === version);
+}
 
 export function installPackages() {
   if (isInstalled()) return;
