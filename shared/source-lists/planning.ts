@@ -12,4 +12,17 @@ export const planningSources = sources({
     citation: 'Hybrid catfish larvae on four diets for 28 days. Tropical Zoology (abstract)',
     standing: 'seen', url: 'https://ajol.info/index.php/tzool/article/view/52061', note: 'abstract only; a hybrid, not the pure species',
   },
+  ALAWODE: {
+    citation: 'Alawode et al. Economic viability of Clarias gariepinus fingerlings production in Ibadan (abstract)',
+    standing: 'seen', url: 'https://synapsesocial.com/papers/6a2f97a9a1cfeec490828b2d', note: 'abstract only; 31 hatcheries, costs of a cycle in naira, benefit-cost ratio 1.54',
+  },
+  THOMPSON14: {
+    citation: 'Thompson O.A., Mafimisebi T.E. 2014. Profitability of selected ventures in catfish aquaculture in Ondo State, Nigeria. Fisheries and Aquaculture Journal 5(2)',
+    standing: 'seen', url: 'https://longdom.org/open-access/profitability-of-selected-ventures-in-catfish-aquaculture-in-ondo-state-nigeria-43199.html',
+    note: 'efficiency ratios are profitability plus one, and neither is the benefit-cost ratio printed beside them',
+  },
+  FEEDBUDGET: {
+    citation: 'Landau M., Scarpa J. Teaching exercise 2. World Aquaculture magazine, 2009', standing: 'seen', url: 'https://was.org/Magazine/2009/01/11',
+    note: 'a counter-example: prints a break-even price of 0.884 $/kg, which is the feed alone; all costs ÷ fish sold is 6,754.04 ÷ 3,818 = 1.769',
+  },
 });
