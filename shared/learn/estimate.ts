@@ -56,7 +56,8 @@ export type MeasuredSpec = CountedSpec & Pick<RateSpec, 'scale' | 'kinds'>;
 
 /** What is believed of the spreads of a rate. */
 const normalModel = (spec: MeasuredSpec, scale: Scale): Parameters<typeof poolNormal>[1] => ({
-  mean: literatureBells(scale.to(spec.literature), spec.farms),
+  // The literature gives means; the middle of runs that spread on logarithms lies below their mean.
+  mean: literatureBells(scale.to(spec.literature) - scale.lift * (spec.runs ** 2 + (spec.kinds?.spread ?? 0) ** 2), spec.farms),
   runs: scaleBelief(spec.runs, spec.runsFactor),
   ...(spec.kinds ? { kinds: scaleBelief(spec.kinds.spread, spec.kinds.factor) } : {}),
 });

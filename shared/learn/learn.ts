@@ -58,23 +58,26 @@ const total = (run: readonly Observation[], of: (one: Observation) => number | u
 const countsOf = (seen: readonly Observation[]): Counted[] => byRun(seen).map((run) => ({ k: total(run, (o) => o.k), n: total(run, (o) => o.n) }));
 const valuesOf = (seen: readonly Observation[]): number[] => byRun(seen).map((run) => total(run, (o) => o.value) / run.length);
 
+/** Without any run of the farm the value is the literature's own, not the middle of what is believed around it. */
+const plainly = (estimate: Estimate, spec: RateSpec): Estimate => (estimate.ownWeight === 0 ? { ...estimate, value: spec.literature } : estimate);
+
 function countedRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
   const spec = rateSpec(key);
   const literature = estimateCounted(spec, [], confidence);
-  return [{ ...aboutOf(spec, key), kind: undefined, literature, ...estimateCounted(spec, countsOf(seen), confidence) }];
+  return [{ ...aboutOf(spec, key), kind: undefined, literature, ...plainly(seen.length === 0 ? literature : estimateCounted(spec, countsOf(seen), confidence), spec) }];
 }
 
 function measuredRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
   const spec = rateSpec(key);
   const kinds = spec.kinds?.by === 'month' ? MONTHS : [...new Set(seen.map(({ kind }) => kind ?? ''))].sort();
   const lists = spec.kinds ? kinds.map((kind) => ({ values: valuesOf(seen.filter((s) => s.kind === kind)) })) : [{ values: valuesOf(seen) }];
-  const before = estimateMeasured(spec, spec.kinds ? [] : [{ values: [] }], confidence);
-  const after = estimateMeasured(spec, lists, confidence);
+  const before = estimateMeasured(spec, [], confidence);
+  const after = seen.length === 0 ? { farm: before.farm, kinds: [] } : estimateMeasured(spec, lists, confidence);
   const about = aboutOf(spec, key);
-  const whole: FarmRate = { ...about, kind: undefined, literature: before.farm, ...after.farm };
+  const whole: FarmRate = { ...about, kind: undefined, literature: before.farm, ...plainly(after.farm, spec) };
   if (!spec.kinds) return [whole];
   const unseen = before.kinds[0] ?? before.farm;
-  return [whole, ...kinds.map((kind, i): FarmRate => ({ ...about, label: kindLabel(spec, kind), kind, literature: unseen, ...(after.kinds[i] ?? unseen) }))];
+  return [whole, ...kinds.map((kind, i): FarmRate => ({ ...about, label: kindLabel(spec, kind), kind, literature: unseen, ...plainly(after.kinds[i] ?? unseen, spec) }))];
 }
 
 /** Adds up the reasons why records could not be used. */

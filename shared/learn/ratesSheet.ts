@@ -23,7 +23,9 @@ const originOf = (rate: FarmRate): string => rate.sources.map((key) => {
 export const restsOn = ({ runs, ownWeight }: Pick<FarmRate, 'runs' | 'ownWeight'>): string =>
   runs === 0 ? (ownWeight > 0.005 ? 'the farm\'s other runs' : 'literature only') : ownWeight < 0.5 ? 'mostly literature' : ownWeight < 0.9 ? 'mostly own runs' : 'own runs';
 
-const kindText = ({ kind }: FarmRate): string => (kind === undefined ? 'the farm' : typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind);
+const WHOLE = { month: 'the whole year', preparation: 'a preparation not used yet' } as const;
+const wholeText = (by: keyof typeof WHOLE | undefined): string => (by ? WHOLE[by] : 'every run');
+const kindText = ({ key, kind }: FarmRate): string => (kind === undefined ? wholeText(rateSpec(key).kinds?.by) : typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind);
 
 const words = (text: string): string => text.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 /** rate_egg_share, rate_egg_share_m03, rate_latency_offset_ready_made_solution */
@@ -65,17 +67,22 @@ function charts(sheet: SheetBuilder, rates: readonly FarmRate[], below: number):
   });
 }
 
-function leftOut(sheet: SheetBuilder, { unused, refused }: FarmRates, from: number): number {
-  const lines: (readonly [string, string, number])[] = unused.map(({ rate, because, count }) => [rateSpec(rate).label, because, count]);
-  if (refused > 0) lines.unshift(['All rates', 'the check of records found something in them', refused]);
-  if (lines.length === 0) return from;
+const leftOutLines = ({ unused, refused }: FarmRates): (readonly [string, string, number])[] => [
+  ...(refused > 0 ? [['All rates', 'the check of records found something in them', refused] as const] : []),
+  ...unused.map(({ rate, because, count }) => [rateSpec(rate).label, because, count] as const),
+];
+/** Rows the block of unused records takes, with its headings and a blank row. */
+const leftOutRows = (learned: FarmRates): number => { const { length } = leftOutLines(learned); return length === 0 ? 0 : length + 3; };
+
+function leftOut(sheet: SheetBuilder, learned: FarmRates, from: number): void {
+  const lines = leftOutLines(learned);
+  if (lines.length === 0) return;
   sheet.put(`B${from}`, 'Not used', 'section');
   sheet.row(`B${from + 1}`, ['Rate', 'Because', 'Records'], 'heading');
   lines.forEach(([rate, because, count], i) => {
     sheet.row(`B${from + 2 + i}`, [styled(rate, 'text'), styled(because, 'text'), styled(count, 'cell', { format: '0' })]);
     sheet.height(from + 2 + i, Math.max(16, Math.ceil(because.length / 20) * POINTS_PER_LINE + 3));
   });
-  return from + 3 + lines.length;
 }
 
 export interface SheetOptions {
@@ -87,9 +94,11 @@ export interface SheetOptions {
 /** The rates as a sheet with names, so that formulas and a plan can read them: rate_hatch, rate_hatch_low, rate_hatch_next_low … */
 export function ratesWorkbook(learned: FarmRates, { sheet: title = 'Rates', hatchery = 'My hatchery' }: SheetOptions = {}): WorkbookModel {
   const { rates } = learned;
+  const below = HEAD + rates.length + 2;
+  const chartRow = below + leftOutRows(learned) + 1;
   const sheet = new SheetBuilder(title, {
     widths: WIDTHS, tab: '12454F', freeze: { rows: HEAD, columns: 3 }, hasGridlines: false,
-    print: { landscape: true, titleRows: [HEAD, HEAD], footer: `${hatchery} · own rates` },
+    print: { landscape: true, titleRows: [HEAD, HEAD], footer: `${hatchery} · own rates`, breaksAbove: [chartRow] },
   });
   const percent = `${Math.round(100 * learned.confidence)} %`;
   sheet.put('B1', 'What your own runs say', 'title').height(1, 26);
@@ -102,6 +111,7 @@ export function ratesWorkbook(learned: FarmRates, { sheet: title = 'Rates', hatc
     for (const [ending, column] of PARTS) names.push({ name: `${rateName(rate)}${ending}`, refersTo: sheet.ref(`${column}${row}`) });
   });
   sheet.table({ name: 'rates', range: `B${HEAD}:P${HEAD + rates.length}` });
-  charts(sheet, rates, leftOut(sheet, learned, HEAD + rates.length + 2) + 1);
+  leftOut(sheet, learned, below);
+  charts(sheet, rates, chartRow);
   return calculate({ title: `${hatchery}: own rates`, sheets: [sheet.build()], names }).model;
 }

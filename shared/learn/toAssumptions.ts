@@ -8,7 +8,7 @@ import { RATE_KEYS, rateSpec } from './rates';
 export interface PlannedWith {
   /** Month (1 to 12) of stripping: egg yield moves with it. */
   readonly month?: number;
-  /** Hormone preparation: latency moves with it. */
+  /** Hormone preparation: latency moves with it. Left out, the one used most. */
   readonly preparation?: string;
 }
 
@@ -26,9 +26,12 @@ const fitted = (key: AssumptionKey, x: number): number => {
 const figure = (key: AssumptionKey, { value, nextLow, nextHigh, runs }: Pick<FarmRate, 'value' | 'nextLow' | 'nextHigh' | 'runs'>): LearnedFigure =>
   ({ value: fitted(key, value), low: fitted(key, nextLow), high: fitted(key, nextHigh), runs });
 
-const kindFor = (key: RateKey, { month, preparation }: PlannedWith): string | number | undefined => {
+/** The kind a plan is about; where it names no preparation, the one used most. */
+const kindFor = (rates: FarmRates, key: RateKey, { month, preparation }: PlannedWith): string | number | undefined => {
   const by = rateSpec(key).kinds?.by;
-  return by === 'month' ? month : by === 'preparation' ? preparation : undefined;
+  if (by !== 'preparation') return by === 'month' ? month : undefined;
+  const used = rates.rates.filter((r) => r.key === key && r.kind !== undefined);
+  return preparation ?? used.reduce<FarmRate | undefined>((most, r) => (most && most.runs >= r.runs ? most : r), undefined)?.kind;
 };
 
 /**
@@ -52,7 +55,7 @@ export function ratesToFigures(rates: FarmRates, planned: PlannedWith = {}): Par
   for (const key of RATE_KEYS) {
     const { assumption } = rateSpec(key);
     const whole = rateOf(rates, key);
-    const rate = rateOf(rates, key, kindFor(key, planned));
+    const rate = rateOf(rates, key, kindFor(rates, key, planned));
     if (assumption && rate && whole && whole.runs > 0) figures[assumption] = figure(assumption, { ...rate, runs: rate.kind === undefined ? whole.runs : rate.runs });
   }
   return figures;

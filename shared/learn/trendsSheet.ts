@@ -17,7 +17,7 @@ const verdictOf = (trends: Trends): string => {
   const { chart, points } = trends;
   if (!chart.hasLimits) return `${points.length} runs: too few for limits, which need ${LEAST_RUNS} (20 is better).`;
   const odd = chart.points.filter(({ signal }) => signal).length;
-  const wider = chart.sigmaZ > 1.5 ? ` Runs lie ${chart.sigmaZ.toFixed(1)} times wider than chance of the counting alone would put them, so the limits are that much wider.` : '';
+  const wider = chart.sigmaZ > 1.5 ? ` Runs differ ${chart.sigmaZ.toPrecision(2)} times more than chance of the counting alone would make them, as living things do; the limits allow for it.` : '';
   const few = points.length < 20 ? ' Provisional: fewer than 20 runs.' : '';
   return (odd === 0 ? 'No run stands out from the usual spread.' : `${odd} of ${points.length} runs stand out: look for what was different.`) + wider + few;
 };
@@ -77,7 +77,7 @@ export function trendsWorkbook(trends: Trends, { sheet: title = 'Trends', hatche
   });
   sheet.put('B1', `${trends.label}: what moves it`, 'title').height(1, 26);
   sheet.put('B2', verdictOf(trends), 'subtitle');
-  sheet.put('B3', 'Expected: what a further run of that female, water or month may give; it leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.', 'quiet');
+  sheet.merge('B3:P3', 'Expected: what a further run of that female, water or month may give; it leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.', 'quiet').height(3, 30);
   const charts = [overTime(sheet, trends)];
   let row = HEAD;
   for (const view of trends.views) {

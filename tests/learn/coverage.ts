@@ -71,7 +71,8 @@ const kindsOf = (spec: RateSpec): number => (spec.kinds ? (spec.kinds.by === 'mo
 
 function farmOf(spec: RateSpec, world: World, chance: Chance): Measured {
   const isLog = spec.scale === 'log';
-  const mu = farmMean(chance, world, isLog ? Math.log(spec.literature) : spec.literature, spec.farms);
+  const middle = isLog ? Math.log(spec.literature) - (spec.runs ** 2 + (spec.kinds?.spread ?? 0) ** 2) / 2 : spec.literature;
+  const mu = farmMean(chance, world, middle, spec.farms);
   const runSd = spread(chance, world, spec.runs, spec.runsFactor);
   const kindSd = spec.kinds ? spread(chance, world, spec.kinds.spread, spec.kinds.factor) : 0;
   return { mu, runSd, kindSd, thetas: Array.from({ length: kindsOf(spec) }, () => mu + kindSd * chance.bell()), scaled: isLog ? Math.exp : (x) => x, lift: isLog ? 0.5 : 0 };
