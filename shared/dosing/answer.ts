@@ -1,6 +1,6 @@
 import type { SheetBuilder } from '../workbook/build';
 import { HAS_ANSWER, IS_DOSE, IS_FISH_IN, IS_GIVEN, IS_HINDERED, IS_LIME, DOSES, LEVELS, VERDICT, fx, now } from './layout';
-import { BUCKET, MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
+import { AIR_FIRST, BUCKET, MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 /** A sentence with the contents of cells in it: § stands for the product, ¤ for the pH wanted. */
@@ -31,7 +31,7 @@ const LINES: readonly (readonly [formula: string, style: 'big' | 'quiet', height
   [`=IF(${HAS_ANSWER},${now('remark')}&"","")`, 'quiet', 44],
   // What hinders the dose stands above already.
   [fx(`=IF(${IS_FISH_IN},IF(ISNUMBER({ammonia}),IF(OR(${VERDICT}="",AND(${IS_DOSE},${IS_HINDERED})),"","Ammonia: "&${VERDICT}),IF(${HAS_ANSWER},"",${quoted(MEASURE_AMMONIA)})),"")`), 'quiet', 18],
-  [fx(`=IF(AND(COUNT(${LEVELS})=1,NOT(ISNUMBER({alkalinity}))),${quoted(BUCKET)},"")`), 'quiet', 30],
+  [fx(`=IF(AND(COUNT(${LEVELS})=1,NOT(ISNUMBER({alkalinity}))),${quoted(BUCKET)},IF({origin}="aerated","",${quoted(AIR_FIRST)}))`), 'quiet', 30],
 ];
 const FIRST_LINE = 5;
 

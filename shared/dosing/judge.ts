@@ -1,9 +1,9 @@
 import type { Cell, CellError } from '../values';
 import { isError } from '../values';
 import type { Reading, Row, Vat } from './ask';
-import { askAmmonia, askCurve, askNext, askRange, askTrial, plain } from './ask';
+import { askAmmonia, askCurve, askFit, askNext, askOutcome, askRange, askTrial, plain } from './ask';
 import { LIMES, YES } from './fields';
-import { MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
+import { MEASURE_AMMONIA, WAIT, climbs, limeAndFish, unreachableWith } from './words';
 
 /** What a person at the vat is told after a reading. */
 export interface Dosing {
@@ -109,7 +109,7 @@ function stops(vat: Vat, dose: number | undefined, ammonia: Stop | undefined): r
 /** "Stop: pH 7 is near enough." → Stop, and the rest. */
 const spoken = (todo: string): readonly [string, string] => {
   const [, word = '', rest = ''] = /^(\w+)[^:]*: (.*)$/s.exec(todo) ?? [];
-  return [word, rest === '' ? todo : rest.charAt(0).toUpperCase() + rest.slice(1)];
+  return [word, rest === '' ? todo : rest.replace(/^(?!pH)./, (letter) => letter.toUpperCase())];
 };
 
 const later = (rows: readonly Row[]): Dosing['later'] => rows.flatMap((row) => {
@@ -142,6 +142,22 @@ function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, '
   };
 }
 
+/** pH once so much product is in and the gas is out; only readings after a dose can tell. */
+function airedPH(vat: Vat, readings: readonly Reading[], total: number): number | undefined {
+  const [first] = readings;
+  const fit = askFit(vat, readings);
+  if (!first || isError(fit)) return undefined;
+  const outcome = askOutcome(vat, first, total, fit[0]?.carbonDioxide ?? null);
+  return isError(outcome) ? undefined : number(outcome[0]?.later);
+}
+
+function airing(vat: Vat, readings: readonly Reading[], { kind, total, later }: Pick<Dosing, 'kind' | 'total' | 'later'>): readonly Warning[] {
+  const given = readings.at(-1)?.grams ?? 0;
+  if (given === 0 || (kind !== 'dose' && kind !== 'done')) return [];
+  const aired = airedPH(vat, readings, later.at(-1)?.total ?? total ?? given);
+  return aired !== undefined && aired > (number(vat.top) ?? Infinity) ? [{ tone: 'warning', text: climbs(aired, kind === 'done') }] : [];
+}
+
 /** Everything the vat side needs after these readings; undefined before the first. */
 export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefined {
   const last = readings.at(-1);
@@ -150,5 +166,5 @@ export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefine
   if (isError(rows)) return refused(rows);
   const [now = {}] = rows;
   const said = now.step === 0 ? atRest(vat, now, last) : withDose(vat, rows, last);
-  return { ...said, curve: curveOf(vat, readings), trial: trialOf(vat, readings) };
+  return { ...said, warnings: [...said.warnings, ...airing(vat, readings, said)], curve: curveOf(vat, readings), trial: trialOf(vat, readings) };
 }

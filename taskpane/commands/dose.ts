@@ -32,6 +32,12 @@ export const showVat: Command<boolean> = {
   perform: (state, isVatOpen) => ({ ...state, dose: { ...state.dose, isVatOpen } }),
 };
 
+export const openAmmonia: Command = {
+  name: 'openAmmonia',
+  label: 'Type the ammonia',
+  perform: (state) => ({ ...inDose(state, { isVatOpen: true }), focus: 'dose-ammonia' }),
+};
+
 export const typeReading: Command<Partial<Draft>> = {
   name: 'typeReading',
   label: 'Type a reading',

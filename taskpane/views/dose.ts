@@ -3,7 +3,7 @@ import { gramsText } from '../../shared/dosing/judge';
 import { NO, YES } from '../../shared/dosing/fields';
 import { MEASURE_AMMONIA, cautionsFor } from '../../shared/dosing/words';
 import {
-  addReading, correctReading, dropReading, fillDoseExample, leaveCorrection, newVat, saveDose, typeReading, undoReading, writeDose,
+  addReading, correctReading, dropReading, fillDoseExample, leaveCorrection, newVat, openAmmonia, saveDose, typeReading, undoReading, writeDose,
 } from '../commands/dose';
 import type { DoseState } from '../doseState';
 import { dosingOf, draftGrams, readVat } from '../doseState';
@@ -58,6 +58,7 @@ function trialView({ need, steps }: Trial): VNode {
 
 const gramsField = (dose: DoseState, isFirst: boolean, { send }: Scene): Child => {
   if (isFirst) return undefined;
+  const isDose = dose.correcting === undefined && dosingOf(dose)?.kind === 'dose';
   const fault = dose.fault?.field === 'grams' ? dose.fault.sentence : undefined;
   return h('div', { class: fault === undefined ? 'field' : 'field has-fault', key: 'grams' },
     h('label', { for: 'dose-grams' }, 'Product in so far, all together', h('span', { class: 'unit' }, ' (g)')),
@@ -67,7 +68,7 @@ const gramsField = (dose: DoseState, isFirst: boolean, { send }: Scene): Child =
       on: { input: (event) => { send(typeReading, { grams: inputOf(event) }); } },
     }),
     fault !== undefined && h('p', { id: 'dose-grams-fault', class: 'fault' }, h('span', { class: 'mark', 'aria-hidden': 'true' }, '✕'), fault),
-    hint('dose-grams-hint', 'Filled in as if the dose above was given. Change it if you gave another amount.'));
+    hint('dose-grams-hint', isDose ? 'Filled in as if the dose above was given. Change it if you gave another amount.' : dose.correcting === undefined ? 'As before: a repeat reading, nothing added.' : 'All that had gone in when this pH was read.'));
 };
 
 const phField = (dose: DoseState, isFirst: boolean, { send }: Scene): VNode => {
@@ -102,7 +103,7 @@ const readingsList = (scene: Scene): Child => {
   return section('Readings so far',
     readings.length > 0 && h('ol', { class: 'reading-list' }, readings.map((reading, i) =>
       h('li', { class: i === correcting ? 'reading-row now' : 'reading-row' },
-        h('span', { class: 'reading-text' }, `${i === 0 ? 'Before: ' : `${gramsText(reading.grams)} g: `}`, h('strong', {}, `pH ${reading.ph}`)),
+        h('span', { class: 'reading-text' }, `${i === 0 ? 'Before: ' : `${gramsText(reading.grams)} g: `}`, h('strong', {}, `pH\u00a0${reading.ph}`)),
         button('Correct', () => { scene.send(correctReading, i); }, { tone: 'quiet', says: `Correct reading ${i + 1}` }),
         button('Take out', () => { scene.send(dropReading, i); }, { tone: 'quiet', says: `Take out reading ${i + 1}` })))),
     h('div', { class: 'actions' },
@@ -128,6 +129,8 @@ const answered = (dosing: Dosing, scene: Scene): readonly Child[] => {
   const { cells } = readVat(dose.texts);
   return [
     answerView(dosing),
+    dosing.kind === 'stop' && dose.texts.stocked === YES && dose.texts.ammonia.trim() === '' &&
+      h('div', { class: 'actions' }, button(openAmmonia.label, () => { scene.send(openAmmonia); })),
     warningsView(dosing),
     dosing.trial && dosing.kind === 'dose' && trialView(dosing.trial),
     readingForm(scene),

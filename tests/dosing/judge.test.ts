@@ -58,6 +58,7 @@ describe('the answer after a reading', () => {
   test('ends: in the window, above it, unsettled, without effect', () => {
     expect(said({}, [0, 6.95])).toMatchObject({ kind: 'done', headline: 'STOP' });
     expect(said({}, [0, 5.2], [10, 8.2])).toMatchObject({ kind: 'stop', headline: 'STOP' });
+    expect(said({}, [0, 6.95]).todo).toMatch(/^pH 6\.95 is near enough/);
     expect(texts(said({}, [0, 5.2], [10, 8.2]))).toContain('above the window');
     expect(said({}, [0, 5.2], [10, 6], [10, 6.5])).toMatchObject({ kind: 'wait', headline: 'WAIT' });
     expect(said({}, [0, 5.8], [10, 5.4])).toMatchObject({ kind: 'stop', headline: 'CHECK' });
@@ -104,6 +105,18 @@ describe('the answer after a reading', () => {
     expect(trial?.need?.low).toBeLessThan(trial?.need?.high ?? 0);
     expect(trial?.steps[0]?.todo).toContain('stock');
     expect(said({}, [0, 5.2], [1.2, 5.5]).trial).toBeUndefined();
+  });
+
+  test('where the pH climbs later agrees with the solver, and aerated water is left in peace', () => {
+    // 45 mg/L of CO2 at pH 5.2: readings made with BUFFER.PH, so what is tested is the way back.
+    const readings = [0, 1.2, 14].map((grams): readonly [number, number] => [grams, call('BUFFER.PH', 1000, grams, 5.2, null, 25, 'soda ash', 1, 45) as number]);
+    const dosing = said({}, ...readings);
+    const climbing = dosing.warnings.map(({ text }) => /climb to about (\d\.\d)/.exec(text)?.[1]).find(Boolean);
+    const total = dosing.later.at(-1)?.total ?? dosing.total ?? NaN;
+    const [row = []] = call('BUFFER.OUTCOME', 1000, total, 5.2, null, 25, 'soda ash', 1, 45) as number[][];
+    expect(Math.abs(Number(climbing) - (row[1] ?? NaN))).toBeLessThan(0.15);
+    const aired = [0, 1, 2].map((grams): readonly [number, number] => [grams, call('BUFFER.PH', 1000, grams, 5.2, null, 25, 'soda ash', 1, 0.6) as number]);
+    expect(said({}, ...aired).warnings.some(({ text }) => text.includes('climb'))).toBe(false);
   });
 
   test('the curve begins at the product given and ends above the window', () => {
