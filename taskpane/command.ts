@@ -6,6 +6,8 @@ export interface Doors {
   readonly workbook: WorkbookPort;
   readonly files: FilePort;
   readonly errors: ErrorMemory;
+  /** Today as a serial. */
+  readonly today: () => number;
 }
 
 export type Change = (state: State) => State;
@@ -13,7 +15,8 @@ export type Change = (state: State) => State;
 /** A next state that has work behind it; when the work ends, its change is applied to the state of that moment. */
 export interface Working {
   readonly next: State;
-  readonly work: (doors: Doors, tell: Tell) => Promise<Change>;
+  /** `isStopped`: the user wants long work to end; it then leaves everything as it was. */
+  readonly work: (doors: Doors, tell: Tell, isStopped: () => boolean) => Promise<Change>;
 }
 
 /** One thing a user can do. */

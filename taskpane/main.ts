@@ -20,6 +20,7 @@ if (root) {
     get workbook() { return isOpen() ? officePort : closedPort; },
     get files() { return isOpen() ? excelFiles : browserFiles; },
     get errors() { return sharedMemory(); },
+    today,
   };
   const store = start(root, doors, today());
   watchHost((next) => {

@@ -7,6 +7,8 @@ import type { MessagesState } from './messagesState';
 import { initialMessages } from './messagesState';
 import type { PlanState } from './planState';
 import { initialPlan } from './planState';
+import type { ShareState } from './shareState';
+import { initialShare } from './shareState';
 
 /** Everything the pane knows. Commands return the next one, views draw it; nothing is kept anywhere else. */
 export interface State {
@@ -16,6 +18,7 @@ export interface State {
   readonly dose: DoseState;
   readonly functions: FunctionsState;
   readonly messages: MessagesState;
+  readonly share: ShareState;
   /** Work under way; buttons that would start other work wait for it. */
   readonly task: Progress | undefined;
   readonly notice: Notice | undefined;
@@ -24,7 +27,7 @@ export interface State {
   readonly focus: string | undefined;
 }
 
-export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'about'] as const;
+export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'share', 'about'] as const;
 export type ScreenId = (typeof SCREENS)[number];
 
 /** starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the page runs alone. */
@@ -45,7 +48,7 @@ export interface Question {
 export interface Answer {
   readonly label: string;
   /** Those with a suffix take the question's word. */
-  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeDoseWithSuffix' | 'dismiss';
+  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeDoseWithSuffix' | 'writeSummaryWithSuffix' | 'dismiss';
 }
 
 export const initialState = (today: number): State => ({
@@ -55,6 +58,7 @@ export const initialState = (today: number): State => ({
   dose: initialDose,
   functions: initialFunctions,
   messages: initialMessages,
+  share: initialShare,
   task: undefined,
   notice: undefined,
   question: undefined,

@@ -41,8 +41,9 @@ export function createStore(initial: State, doors: Doors, redraw: (state: State)
     if (!isWorking(result)) return change(() => result);
     const isLong = result.next.task !== undefined && result.next.task !== state.task;
     change(() => result.next);
-    const tell: Tell = (task) => { if (isLong) change((now) => ({ ...now, task })); };
-    const job: Promise<void> = run(result.work(doors, tell), isLong).finally(() => running.delete(job));
+    const isStopped = (): boolean => isLong && state.task?.isStopping === true;
+    const tell: Tell = (task) => { if (isLong) change((now) => ({ ...now, task: isStopped() ? { ...task, isStopping: true } : task })); };
+    const job: Promise<void> = run(result.work(doors, tell, isStopped), isLong).finally(() => running.delete(job));
     running.add(job);
   }
   return {

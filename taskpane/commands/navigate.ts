@@ -12,6 +12,7 @@ export const showScreen: Command<ScreenId> = {
 const backTo = (state: State): string => {
   if (!state.question) return 'screen';
   if (state.screen === 'dose') return 'dose-write';
+  if (state.screen === 'share') return 'share-summary';
   return state.screen === 'plan' ? 'plan-write' : 'function-insert';
 };
 
@@ -28,4 +29,11 @@ export const changeWord: Command<string> = {
     const { question } = state;
     return question?.word ? { ...state, question: { ...question, word: { ...question.word, value } } } : state;
   },
+};
+
+/** Asks work under way to end; it ends at its next pause. */
+export const stopTask: Command = {
+  name: 'stopTask',
+  label: 'Stop',
+  perform: (state) => (state.task?.canStop ? { ...state, task: { ...state.task, isStopping: true } } : state),
 };

@@ -2,19 +2,20 @@ import { insertFormula } from './insert';
 import { mend } from './mend';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
+import { readFile } from './readFile';
 import { goTo, readReference, readSelection } from './ranges';
 import { writeWorkbook } from './renderWorkbook';
 import { scanCalls } from './scan';
 
 /** The open workbook, through Office.js. */
-export const officePort: WorkbookPort = { readSelection, readReference, insertFormula, writeWorkbook, scanCalls, mend, goTo };
+export const officePort: WorkbookPort = { readSelection, readReference, insertFormula, writeWorkbook, scanCalls, mend, goTo, readFile };
 
 const absent = (): Promise<never> =>
   Promise.reject(new HostProblem('There is no workbook here. Open Spawnbook inside Excel, or in the local sheet.'));
 
 /** Where the pane runs alone in a browser. */
 export const closedPort: WorkbookPort = {
-  readSelection: absent, readReference: absent, insertFormula: absent, writeWorkbook: absent, scanCalls: absent, mend: absent, goTo: absent,
+  readSelection: absent, readReference: absent, insertFormula: absent, writeWorkbook: absent, scanCalls: absent, mend: absent, goTo: absent, readFile: absent,
 };
 
 const MEMORY = Symbol.for('spawnbook.lastErrors');

@@ -40,6 +40,9 @@ export interface Progress {
   readonly label: string;
   readonly done: number;
   readonly total: number;
+  /** The user may stop it; nothing is changed then. */
+  readonly canStop?: boolean;
+  readonly isStopping?: boolean;
 }
 export type Tell = (progress: Progress) => void;
 
@@ -78,6 +81,12 @@ export interface MendReport {
   readonly left: readonly { readonly sheet: string; readonly address: string; readonly sentence: string }[];
 }
 
+/** The open workbook as a file. */
+export type FileReading =
+  | { readonly kind: 'read'; readonly name: string; readonly bytes: Uint8Array }
+  /** The host does not hand its file out; the sentence says what to do instead. */
+  | { readonly kind: 'closed'; readonly sentence: string };
+
 export interface WorkbookPort {
   /** What stands in the sheet's selection now. */
   readSelection(): Promise<RangeReading>;
@@ -88,12 +97,16 @@ export interface WorkbookPort {
   scanCalls(tell: Tell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: Tell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
+  /** The workbook as it stands now, as .xlsx bytes; it is only read. */
+  readFile(tell: Tell): Promise<FileReading>;
 }
 
 /** Where a finished file goes: a new window of the spreadsheet program, or the browser's downloads. */
 export interface FilePort {
   /** Answers what the user has to do now, as a sentence. */
   saveWorkbook(fileName: string, bytes: Uint8Array): Promise<string>;
+  /** For a copy whose bytes matter: a download wherever the host allows one. */
+  saveCopy(fileName: string, bytes: Uint8Array): Promise<string>;
 }
 
 /**

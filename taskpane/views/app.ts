@@ -2,6 +2,7 @@ import { insertAnyway } from '../commands/functions';
 import { writeDoseWithSuffix } from '../commands/dose';
 import { changeWord, dismiss, showScreen } from '../commands/navigate';
 import { writeWithSuffix } from '../commands/plan';
+import { writeSummaryWithSuffix } from '../commands/shareSummary';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { openFunction } from '../functionsState';
@@ -15,8 +16,9 @@ import { messagesView } from './messages';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
 import { planView } from './plan';
+import { shareView } from './share';
 
-const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', dose: 'Dose', functions: 'Functions', messages: 'Messages', about: 'About' };
+const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', dose: 'Dose', functions: 'Functions', messages: 'Messages', share: 'Share', about: 'About' };
 
 function functionsView(scene: Scene): readonly VNode[] {
   const fn = openFunction(scene.state.functions);
@@ -24,7 +26,7 @@ function functionsView(scene: Scene): readonly VNode[] {
 }
 
 const VIEWS: Readonly<Record<ScreenId, (scene: Scene) => readonly VNode[]>> = {
-  plan: planView, dose: doseView, functions: functionsView, messages: messagesView, about: aboutView,
+  plan: planView, dose: doseView, functions: functionsView, messages: messagesView, share: shareView, about: aboutView,
 };
 
 /** Arrow keys, Home and End move along the tabs, as in every tab list. */
@@ -54,6 +56,7 @@ const answerTo = (answer: Answer, { send }: Scene): void => {
   if (answer.act === 'insertAnyway') send(insertAnyway);
   else if (answer.act === 'writeWithSuffix') send(writeWithSuffix);
   else if (answer.act === 'writeDoseWithSuffix') send(writeDoseWithSuffix);
+  else if (answer.act === 'writeSummaryWithSuffix') send(writeSummaryWithSuffix);
   else send(dismiss);
 };
 

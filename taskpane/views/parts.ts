@@ -1,6 +1,7 @@
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import type { Send } from '../command';
+import { stopTask } from '../commands/navigate';
 import type { State } from '../state';
 
 /** What every view gets. */
@@ -41,7 +42,9 @@ export const inputOf = (event: Event): string => {
   return target instanceof HTMLInputElement || target instanceof HTMLSelectElement || target instanceof HTMLTextAreaElement ? target.value : '';
 };
 
-export const progress = ({ state }: Scene): VNode | undefined =>
+export const progress = ({ state, send }: Scene): VNode | undefined =>
   state.task && h('div', { class: 'progress' },
     h('progress', { max: state.task.total, value: state.task.done, 'aria-label': state.task.label }),
-    h('span', {}, `${state.task.label}…`));
+    h('div', { class: 'progress-line' },
+      h('span', {}, state.task.isStopping ? 'Stopping…' : `${state.task.label}…`),
+      state.task.canStop && button(stopTask.label, () => { send(stopTask); }, { id: 'task-stop', isOff: state.task.isStopping === true })));

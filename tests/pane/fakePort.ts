@@ -1,8 +1,9 @@
 import type { Cell, Grid } from '../../shared/values';
 import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Doors } from '../../taskpane/command';
-import type { CallCell, ErrorMemory, InsertOutcome, Insertion, Mending, MendReport, RangeReading, Scan, WorkbookPort, WriteOutcome } from '../../taskpane/host/port';
+import type { CallCell, ErrorMemory, FileReading, InsertOutcome, Insertion, Mending, MendReport, RangeReading, Scan, WorkbookPort, WriteOutcome } from '../../taskpane/host/port';
 import { HostProblem, noMemory } from '../../taskpane/host/port';
+import { TODAY } from './seasonModel';
 
 /** A workbook that answers as told and remembers what was asked of it. */
 export interface FakeWorld {
@@ -18,6 +19,7 @@ export interface FakeWorld {
   insertOutcome: InsertOutcome;
   writeOutcome: (suffix: string) => WriteOutcome;
   mendReport: MendReport | undefined;
+  file: FileReading;
   /** The next call of any kind fails with this. */
   failure: Error | undefined;
 }
@@ -52,12 +54,15 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     },
     scanCalls: async (): Promise<Scan> => { guard(); return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] }; },
     mend: async (cells) => { guard(); world.mended.push(...cells); return world.mendReport ?? { mended: cells.length, left: [] }; },
+    readFile: async (): Promise<FileReading> => { guard(); return world.file; },
     goTo: async (sheet, address) => { guard(); world.visited.push(`${sheet}!${address}`); },
   };
-  const files = { saveWorkbook: async (name: string, bytes: Uint8Array): Promise<string> => { world.saved.push({ name, bytes }); return `${name} is saved.`; } };
+  const save = async (name: string, bytes: Uint8Array): Promise<string> => { guard(); world.saved.push({ name, bytes }); return `${name} is saved.`; };
+  const files = { saveWorkbook: save, saveCopy: save };
   const world: FakeWorld = {
-    doors: { workbook, files, errors }, inserted: [], written: [], saved: [], mended: [], visited: [], selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]), cells: {}, calls: [],
+    doors: { workbook, files, errors, today: () => TODAY }, inserted: [], written: [], saved: [], mended: [], visited: [], selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]), cells: {}, calls: [],
     insertOutcome: { kind: 'inserted', address: 'A1' }, writeOutcome: () => ({ kind: 'written', sheets: ['Start'] }), mendReport: undefined, failure: undefined,
+    file: { kind: 'closed', sentence: 'This host keeps its file to itself.' },
   };
   return world;
 }

@@ -1,4 +1,5 @@
 import { freezeSteps } from './freeze';
+import { choiceSteps } from './headings';
 import { inspectSteps } from './inspect';
 import type { FreezeOptions, FreezeResult, Inspection } from './options';
 import type { Repair } from './repair';
@@ -14,9 +15,10 @@ export const freeze = (file: Uint8Array, options: FreezeOptions): FreezeResult =
 export const verify = (file: Uint8Array, expected?: string): Verification => runNow(verifySteps(file, expected));
 export const repairCalls = (file: Uint8Array): Repair => runNow(repairSteps(file));
 
-export { freezeSteps, inspectSteps, repairSteps, verifySteps };
+export { choiceSteps, freezeSteps, inspectSteps, repairSteps, verifySteps };
 export { runInSlices } from './run';
 export type { Slices } from './run';
 export type { FreezeOptions, FreezeReport, FreezeResult, Inspection, Progress, SheetSummary } from './options';
+export type { ColumnChoice, SheetChoice } from './headings';
 export type { Problem } from './problems';
 export type { Repair, Verification };
