@@ -28,10 +28,10 @@ const LINES: readonly (readonly [formula: string, style: 'big' | 'quiet', height
   [`=IF(NOT(${HAS_ANSWER}),${MISSING},IF(${IS_DOSE},IF(${IS_HINDERED},${HINDRANCE},${now('todo')}),${now('todo')}))`, 'quiet', 30],
   [`=IF(${IS_GIVEN},${EXPECT},"")`, 'quiet', 18],
   [`=IF(${IS_GIVEN},${quoted(WAIT)},"")`, 'quiet', 30],
-  [`=IF(${HAS_ANSWER},${now('remark')}&"","")`, 'quiet', 44],
+  [fx(`=IF(AND(COUNT(${LEVELS})=1,NOT(ISNUMBER({alkalinity}))),${quoted(BUCKET)},IF({origin}="aerated","",${quoted(AIR_FIRST)}))`), 'quiet', 30],
   // What hinders the dose stands above already.
   [fx(`=IF(${IS_FISH_IN},IF(ISNUMBER({ammonia}),IF(OR(${VERDICT}="",AND(${IS_DOSE},${IS_HINDERED})),"","Ammonia: "&${VERDICT}),IF(${HAS_ANSWER},"",${quoted(MEASURE_AMMONIA)})),"")`), 'quiet', 18],
-  [fx(`=IF(AND(COUNT(${LEVELS})=1,NOT(ISNUMBER({alkalinity}))),${quoted(BUCKET)},IF({origin}="aerated","",${quoted(AIR_FIRST)}))`), 'quiet', 30],
+  [`=IF(${HAS_ANSWER},${now('remark')}&"","")`, 'quiet', 44],
 ];
 const FIRST_LINE = 5;
 
@@ -44,5 +44,5 @@ export function answerLines(sheet: SheetBuilder): void {
     sheet.merge(`B${row}:J${row}`, formula, style).height(row, height);
   });
   sheet.when({ range: 'B5:J5', formula: `=$B$5="${NOTHING}"`, style: 'bad' }).when({ range: 'B5:J5', formula: `=$B$5="${NOTHING_NOW}"`, style: 'good' });
-  for (const row of [9, 10]) sheet.when({ range: `B${row}:J${row}`, formula: `=$B$${row}<>""`, style: 'warning' });
+  for (const row of [FIRST_LINE + LINES.length - 2, FIRST_LINE + LINES.length - 1]) sheet.when({ range: `B${row}:J${row}`, formula: `=$B$${row}<>""`, style: 'warning' });
 }

@@ -11,7 +11,7 @@ const LINES = [
   { name: 'At least', column: 'F', color: 'B9A088' },
   { name: 'At most', column: 'G', color: 'B9A088' },
   { name: 'Window from', column: 'H', color: '0B4F2A' },
-  { name: 'Window up to', column: 'I', color: '0B4F2A' },
+  { name: 'Window to', column: 'I', color: '0B4F2A' },
 ] as const;
 
 /** The path of the pH, reading by reading, with the window as two lines; its numbers stand on the second page. */
@@ -20,8 +20,8 @@ export function drawing(sheet: SheetBuilder, readings: readonly Reading[]): void
   const last = DRAWING + READINGS;
   sheet.put(`B${DRAWING - 2}`, 'Behind the drawing', 'section');
   for (const column of 'CDEFGHIJ') sheet.put(`${column}${DRAWING - 2}`, '', 'section');
-  sheet.put(`B${DRAWING - 1}`, '#N/A leaves a gap in the drawing. Nothing is to be typed here.', 'quiet');
-  sheet.row(`B${DRAWING}`, ['Reading', '', ...LINES.map(({ name }) => name)], 'heading');
+  sheet.merge(`B${DRAWING - 1}:J${DRAWING - 1}`, '#N/A leaves a gap in the drawing. Nothing is to be typed here.', 'quiet');
+  sheet.put(`B${DRAWING}`, 'No.', 'heading').row(`D${DRAWING}`, LINES.map(({ name }) => name), 'heading').height(DRAWING, 30);
   for (let i = 0; i < READINGS; i++) {
     const row = first + i;
     const at = FIRST_READING + i;

@@ -65,7 +65,7 @@ test('only answers and readings are open; everything else is locked', () => {
 test('the drawing: readings, what is likely after them, the window as lines', () => {
   const model = dosingWorkbook(VAT, THREE);
   const [chart] = model.sheets[0]?.charts ?? [];
-  expect(chart?.series.map(({ name }) => name)).toEqual(['Read', 'Likely', 'At least', 'At most', 'Window from', 'Window up to']);
+  expect(chart?.series.map(({ name }) => name)).toEqual(['Read', 'Likely', 'At least', 'At most', 'Window from', 'Window to']);
   expect([55, 56, 57].map((row) => at(model, `D${row}`))).toEqual([5.4, 5.7, 6]);
   expect(at(model, 'E57')).toBe(6);
   expect(at(model, 'E58')).toBe(at(model, 'H32'));
