@@ -72,17 +72,26 @@ const holdsFigures = (sheet: SheetCells, from: number): boolean => [from, from +
 const isEnough = ({ fields, texts, numbers }: RowLook): boolean =>
   (fields.size >= 3 && fields.size >= 0.3 * texts.size && numbers <= fields.size / 3) || (fields.size === 2 && texts.size <= 4 && numbers === 0);
 
+const isUnitText = (text: string): boolean => unitOfWord(text.replace(/[()[\]]/g, '')) !== undefined;
+
+/** A second row that only names units. */
+function unitRow(position: number, look: RowLook, below: RowLook): FoundHeader | undefined {
+  if ([...below.texts.values()].filter(isUnitText).length < below.texts.size * 0.6) return undefined;
+  const texts = new Map(look.texts);
+  for (const [column, unit] of below.texts) if (texts.has(column)) texts.set(column, `${texts.get(column) ?? ''} (${unit.replace(/[()[\]]/g, '')})`);
+  return { first: position, last: position + 1, texts, parents: new Map(), fields: look.fields.size };
+}
+
+const isHeaderWord = (text: string): boolean => guessHeader(text).length > 0 || /^(no|total|date|time|%|\(?\w{1,3}\)?)$/i.test(text.trim());
+
 /** The second row of a header: units, or words under words that cover several columns. */
 function withSecondRow(sheet: SheetCells, position: number, look: RowLook): FoundHeader | undefined {
-  if (!isAdjacent(sheet, position)) return undefined;
-  const below = lookAt(sheet, position + 1);
-  if (below.numbers > 0 || below.texts.size < 2 || !holdsFigures(sheet, position + 2)) return undefined;
-  const units = [...below.texts.values()].filter((text) => unitOfWord(text.replace(/[()[\]]/g, '')) !== undefined).length;
-  if (units >= below.texts.size * 0.6) {
-    const texts = new Map(look.texts);
-    for (const [column, unit] of below.texts) if (texts.has(column)) texts.set(column, `${texts.get(column) ?? ''} (${unit.replace(/[()[\]]/g, '')})`);
-    return { first: position, last: position + 1, texts, parents: new Map(), fields: look.fields.size };
-  }
+  const below = isAdjacent(sheet, position) ? lookAt(sheet, position + 1) : undefined;
+  if (!below || below.numbers > 0 || below.texts.size < 2 || !holdsFigures(sheet, position + 2)) return undefined;
+  return unitRow(position, look, below) ?? wordsUnderWords(sheet, position, look, below);
+}
+
+function wordsUnderWords(sheet: SheetCells, position: number, look: RowLook, below: RowLook): FoundHeader | undefined {
   const columns = [...new Set([...look.texts.keys(), ...below.texts.keys()])].sort((a, b) => a - b);
   const parents = parentTexts(sheet, position, look, columns);
   const texts = new Map<number, string>();
@@ -95,7 +104,7 @@ function withSecondRow(sheet: SheetCells, position: number, look: RowLook): Foun
     if (field) fields.add(field);
   }
   // Data rows made of words alone (names, remarks) match nothing.
-  const isHeaderLike = fields.size >= Math.max(2, look.fields.size) && [...below.texts.values()].filter((text) => guessHeader(text).length > 0 || /^(no|total|date|time|%|\(?\w{1,3}\)?)$/i.test(text.trim())).length >= below.texts.size / 2;
+  const isHeaderLike = fields.size >= Math.max(2, look.fields.size) && [...below.texts.values()].filter(isHeaderWord).length >= below.texts.size / 2;
   return isHeaderLike ? { first: position, last: position + 1, texts, parents: new Map([...parents].filter(([column]) => below.texts.has(column))), fields: fields.size } : undefined;
 }
 
@@ -139,23 +148,20 @@ const TOTAL = /^\s*(?:grand |sub|sub-)?(?:totals?|sums?|averages?|avg\.?|means?|
 
 /** What a row below the header is. */
 function kindOfRow(sheet: SheetCells, position: number, columns: readonly number[], header: FoundHeader): Skipped['why'] | 'record' | 'blank' {
-  let filled = 0;
-  let texts = 0;
-  let repeats = 0;
-  let isTotal = false;
+  const texts: string[] = [];
+  let [filled, repeats] = [0, 0];
   for (const column of columns) {
     const cell = valueAt(sheet, position, column);
     if (cell === null || cell === '') continue;
     filled++;
     if (typeof cell !== 'string') continue;
-    texts++;
-    if (texts <= 2 && TOTAL.test(cell)) isTotal = true;
+    texts.push(cell);
     if (same(cell, header.texts.get(column) ?? '')) repeats++;
   }
   if (filled === 0) return 'blank';
   if (repeats >= 2 && repeats >= filled / 2) return 'header again';
-  if (isTotal) return 'total';
-  return filled === 1 && columns.length > 3 && texts === 1 ? 'note' : 'record';
+  if (texts.slice(0, 2).some((text) => TOTAL.test(text))) return 'total';
+  return filled === 1 && columns.length > 3 && texts.length === 1 ? 'note' : 'record';
 }
 
 function laidTable(sheet: SheetCells, header: FoundHeader, columns: readonly number[], to: number): LaidTable | undefined {

@@ -105,18 +105,34 @@ function orderOf(content: Content, elsewhere: DateOrder | undefined, corrected: 
 
 interface Elsewhere { readonly decimal: Decimal | undefined; readonly order: DateOrder | undefined }
 
-function mapped({ unread, content, candidates }: Looked, given: Candidate | undefined, corrected: Correction | undefined, elsewhere: Elsewhere): MappedColumn {
-  const field = corrected ? (corrected.field === 'ignore' ? undefined : corrected.field) : given?.field;
-  const choice = corrected && field ? { ...unitOf(field, undefined, content), ...(corrected.unit === undefined ? {} : { unit: corrected.unit, because: undefined }) } : given?.choice;
-  const { decimal, because: aboutDecimal } = decimalOf(field, content, elsewhere.decimal, corrected);
-  const { order, because: aboutOrder } = orderOf(content, elsewhere.order, corrected);
-  const refusal = candidates.length === 0 && guessesOf(unread).length > 0 ? `${guessesOf(unread)[0]?.because ?? ''}, but its cells hold ${kindWord(content)}` : undefined;
-  const reasons = corrected ? ['you said so'] : given ? [given.because, `its cells hold ${kindWord(content)}`] : [refusal ?? (candidates[0] ? 'another column says the same better' : 'its header is not known')];
+const whyNot = ({ unread, content, candidates }: Looked): string => {
+  if (candidates.length > 0) return 'another column says the same better';
+  const [guess] = guessesOf(unread);
+  return guess ? `${guess.because}, but its cells hold ${kindWord(content)}` : 'its header is not known';
+};
+
+/** What the user said about the column, or the best claim of its own. */
+function chosen(looked: Looked, given: Candidate | undefined, said: Correction | undefined): { readonly field: FieldName | undefined; readonly choice: UnitChoice | undefined; readonly reasons: readonly string[]; readonly confidence: number } {
+  if (said) {
+    const field = said.field === 'ignore' ? undefined : said.field;
+    const guessed = field && unitOf(field, undefined, looked.content);
+    return { field, choice: guessed && said.unit !== undefined ? { ...guessed, unit: said.unit, because: undefined } : guessed, reasons: ['you said so'], confidence: 1 };
+  }
+  if (!given) return { field: undefined, choice: undefined, reasons: [whyNot(looked)], confidence: 0 };
+  return { field: given.field, choice: given.choice, reasons: [given.because, `its cells hold ${kindWord(looked.content)}`], confidence: Math.min(1, given.score) };
+}
+
+function mapped(looked: Looked, given: Candidate | undefined, said: Correction | undefined, elsewhere: Elsewhere): MappedColumn {
+  const { unread, content, candidates } = looked;
+  const { field, choice, reasons, confidence } = chosen(looked, given, said);
+  const { decimal, because: aboutDecimal } = decimalOf(field, content, elsewhere.decimal, said);
+  const { order, because: aboutOrder } = orderOf(content, elsewhere.order, said);
+  const kind = field && fieldSpec(field).kind;
+  const more = [choice?.because, kind === 'number' ? aboutDecimal : undefined, kind === 'moment' ? aboutOrder : undefined];
   return {
-    column: unread.name, header: unread.header, field, unit: field ? choice?.unit ?? ownUnit(field) : undefined, decimal, order,
-    confidence: corrected ? 1 : given ? Math.min(1, given.score) : 0,
-    reasons: [...reasons, ...[choice?.because, field ? aboutDecimal : undefined, field && fieldSpec(field).kind === 'moment' ? aboutOrder : undefined].filter((one) => one !== undefined)],
-    alternatives: candidates.map((one) => one.field).filter((name) => name !== field), isCorrected: corrected !== undefined, isAgainstHeader: choice?.isAgainstHeader ?? false,
+    column: unread.name, header: unread.header, field, unit: field ? choice?.unit ?? ownUnit(field) : undefined, decimal, order, confidence,
+    reasons: [...reasons, ...more.filter((one) => one !== undefined)],
+    alternatives: candidates.map((one) => one.field).filter((name) => name !== field), isCorrected: said !== undefined, isAgainstHeader: choice?.isAgainstHeader ?? false,
   };
 }
 

@@ -9,7 +9,7 @@ const slipKey = ({ slip }: Scored): string => `${slip.field} ${slip.meant}`;
 /** The relations a record breaks, each with its likeliest slip. One slip that mends several goes before several that mend one each. */
 export function assess(said: Said): readonly Broken[] {
   if (said.assessment) return said.assessment;
-  const faults = broken(said.num);
+  const faults = broken(said);
   if (faults.length === 0) return said.assessment = NONE;
   const candidates = faults.map(({ relation }) => explanations(said, relation));
   const votes = new Map<string, number>();

@@ -13,12 +13,12 @@ const rule = ({ id, severity = 'impossible', ...words }: Words): RowRule => ({
 /** Numbers that must follow from others in the same record. A slip that explains the difference is reported by the rules of slips instead. */
 export const consistencyRules: readonly RowRule[] = [
   rule({
-    id: 'EGGS.PRODUCT', title: 'Eggs do not follow from weight and count', checks: 'The number of eggs against egg weight × eggs per gram, to 3 %.',
+    id: 'EGGS.PRODUCT', title: 'Eggs do not follow from weight and count', checks: 'The number of eggs against egg weight × eggs per gram, to 1.5 %.',
     why: 'The number is worked out from the two; when it differs, one of the three was changed or mistyped.', sources: ['ROSE537', 'DEFINITION'],
     examples: [
       { record: { eggWeight: 150, eggsPerGram: 700, eggs: 81_000 }, says: '105,000', because: '150 g × 700 per g is 105,000.' },
       { record: { eggWeight: 150, eggsPerGram: 700, eggs: 105_000 }, because: 'Follows exactly.' },
-      { record: { eggWeight: 150, eggsPerGram: 700, eggs: 103_000 }, because: 'Within rounding.' },
+      { record: { eggWeight: 150, eggsPerGram: 700, eggs: 104_000 }, because: 'Within rounding.' },
     ],
   }),
   rule({

@@ -14,52 +14,63 @@ const RARE = 0.0005;
 
 interface Run { readonly from: number; readonly length: number; readonly value: number }
 
-/** Stretches of equal values, blanks between them passed over. */
-function runsOf(values: Float64Array): { readonly runs: readonly Run[]; readonly n: number } {
+/** Stretches of equal values long enough to be looked at, blanks between them passed over. */
+function longRuns(values: Float64Array): { readonly runs: readonly Run[]; readonly n: number; readonly isOne: boolean } {
   const runs: Run[] = [];
-  let current: { from: number; length: number; value: number } | undefined;
-  let n = 0;
-  for (let i = 0; i < values.length; i++) {
-    const value = values[i] ?? NaN;
-    if (Number.isNaN(value)) continue;
+  let [from, length, value, n, changes] = [0, 0, NaN, 0, 0];
+  for (let i = 0; i <= values.length; i++) {
+    const next = values[i] ?? Infinity;
+    if (Number.isNaN(next)) continue;
+    if (next === value) { length++; n++; continue; }
+    if (length >= SHORTEST_RUN) runs.push({ from, length, value });
+    if (i === values.length) break;
+    [from, length, value] = [i, 1, next];
     n++;
-    if (current?.value === value) current.length++;
-    else runs.push(current = { from: i, length: 1, value });
+    changes++;
   }
-  return { runs, n };
+  return { runs, n, isOne: changes === 1 };
 }
 
 /** How often the next value equals the one before, outside long stretches: from neighbours and from how often each value occurs. */
-function chanceOfRepeat(runs: readonly Run[], n: number): number {
-  const short = runs.filter(({ length }) => length < SHORTEST_RUN);
+function chanceOfRepeat(values: Float64Array, long: readonly Run[], n: number): number {
   const counts = new Map<number, number>();
-  let inside = 0;
-  let repeats = 0;
-  for (const { value, length } of short) { counts.set(value, (counts.get(value) ?? 0) + length); inside += length; repeats += length - 1; }
+  let [inside, repeats, before] = [0, 0, NaN];
+  const starts = new Map(long.map(({ from, length }) => [from, length]));
+  let skip = 0;
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? NaN;
+    if (Number.isNaN(value)) continue;
+    if (skip === 0) skip = starts.get(i) ?? 0;
+    if (skip > 0) { skip--; before = NaN; continue; }
+    if (value === before) repeats++;
+    counts.set(value, (counts.get(value) ?? 0) + 1);
+    before = value;
+    inside++;
+  }
   if (inside < 4) return 1 / Math.max(n, 1);
   const byFrequency = [...counts.values()].reduce((sum, count) => sum + (count / inside) ** 2, 0);
   return Math.max(byFrequency, (repeats + 1) / (inside + 1));
 }
 
 function copied(table: RecordTable): readonly TableVerdict[] | string {
-  const found: TableVerdict[] = [];
-  for (const name of MEASURED) {
+  return MEASURED.flatMap((name) => {
     const values = table.numbers[name];
-    if (!values) continue;
-    const { runs, n } = runsOf(values);
+    if (!values) return [];
+    const { runs, n, isOne } = longRuns(values);
     const [only] = runs;
-    if (runs.length === 1 && only && n >= LEAST_FOR_COLUMN) { found.push(wholeColumn(name, only, n)); continue; }
-    const chance = chanceOfRepeat(runs, n);
-    for (const run of runs) {
-      if (run.length < SHORTEST_RUN || n * chance ** (run.length - 1) > RARE || run.value === 0 || run.value === 1) continue;
-      const last = table.spot(run.from + run.length - 1, name);
-      found.push({
-        record: run.from + 1, field: name, related: last ? [last] : [], seen: `${shown(name, run.value)}, ${run.length} times`, expected: 'values that differ a little',
-        sentence: `${capitalNoun(name)} is ${shown(name, run.value)} in ${run.length} rows one after the other${last ? `, down to ${placeOf(last).cell}` : ''}: copied down instead of measured?`,
-      });
-    }
-  }
-  return found;
+    if (!only) return [];
+    if (isOne) return n >= LEAST_FOR_COLUMN ? [wholeColumn(name, only, n)] : [];
+    const chance = chanceOfRepeat(values, runs, n);
+    return runs.filter(({ length, value }) => n * chance ** (length - 1) <= RARE && value !== 0 && value !== 1).map((run) => copiedVerdict(table, name, run));
+  });
+}
+
+function copiedVerdict(table: RecordTable, name: NumericField, run: Run): TableVerdict {
+  const last = table.spot(run.from + run.length - 1, name);
+  return {
+    record: run.from + 1, field: name, related: last ? [last] : [], seen: `${shown(name, run.value)}, ${run.length} times`, expected: 'values that differ a little',
+    sentence: `${capitalNoun(name)} is ${shown(name, run.value)} in ${run.length} rows one after the other${last ? `, down to ${placeOf(last).cell}` : ''}: copied down instead of measured?`,
+  };
 }
 
 const wholeColumn = (name: NumericField, { value, from }: Run, n: number): TableVerdict => ({
@@ -69,26 +80,48 @@ const wholeColumn = (name: NumericField, { value, from }: Run, n: number): Table
 
 /** Digits that a row's measured values carry together, below which two rows may be alike by chance. */
 const LEAST_DIGITS = 9;
-const digitsOf = (value: number): number => String(Math.abs(Number(value.toPrecision(9)))).replace(/^0\.0*|\.|0+$/g, '').length;
+/** Digits people wrote, trailing zeros left out; six decimals at most. */
+function digitsOf(value: number): number {
+  let rest = Math.round(Math.abs(value) * 1e6);
+  if (rest === 0) return 0;
+  while (rest % 10 === 0) rest /= 10;
+  let digits = 0;
+  for (; rest >= 1; rest /= 10) digits++;
+  return digits;
+}
 
 const ALIKE = NUMERIC_FIELDS.filter((name) => fieldSpec(name).kind === 'number');
 
+const bits = new Float64Array(1);
+const words = new Int32Array(bits.buffer);
+const mix = (hash: number, value: number): number => {
+  bits[0] = value;
+  return Math.imul(Math.imul(hash ^ (words[0] ?? 0), 0x9e3779b1) ^ (words[1] ?? 0) ^ (hash >>> 15), 0x85ebca6b);
+};
+
+interface List { readonly list: Float64Array; readonly isMeasured: boolean }
+const sameNumbers = (lists: readonly List[], a: number, b: number): boolean => lists.every(({ list }) => Object.is(list[a], list[b]));
+
+function rowHash(lists: readonly List[], record: number): { readonly hash: number; readonly digits: number } {
+  let [hash, digits] = [1, 0];
+  for (const { list, isMeasured } of lists) {
+    const value = list[record] ?? NaN;
+    hash = mix(hash, value);
+    if (isMeasured && digits < LEAST_DIGITS && !Number.isNaN(value)) digits += digitsOf(value);
+  }
+  return { hash, digits };
+}
+
 function repeated(table: RecordTable): readonly TableVerdict[] | string {
-  const lists = ALIKE.flatMap((name) => { const list = table.numbers[name]; return list ? [{ list, isMeasured: fieldSpec(name).isMeasured ?? false }] : []; });
+  const lists = ALIKE.flatMap((name): List[] => { const list = table.numbers[name]; return list ? [{ list, isMeasured: fieldSpec(name).isMeasured ?? false }] : []; });
   if (lists.filter(({ isMeasured }) => isMeasured).length < 2) return 'fewer than two measured columns';
-  const seen = new Map<string, number>();
+  const seen = new Map<number, number>();
   const found: TableVerdict[] = [];
   for (let i = 0; i < table.length; i++) {
-    let key = '';
-    let digits = 0;
-    for (const { list, isMeasured } of lists) {
-      const value = list[i] ?? NaN;
-      key += Number.isNaN(value) ? '|' : `|${value}`;
-      if (isMeasured && !Number.isNaN(value)) digits += digitsOf(value);
-    }
+    const { hash, digits } = rowHash(lists, i);
     if (digits < LEAST_DIGITS) continue;
-    const before = seen.get(key);
-    if (before === undefined) { seen.set(key, i); continue; }
+    const before = seen.get(hash);
+    if (before === undefined || !sameNumbers(lists, before, i)) { seen.set(hash, i); continue; }
     const first = table.home(before);
     found.push({
       record: i, spot: table.home(i), related: [first], seen: `the same numbers as row ${placeOf(first).cell.replace(/\D/g, '')}`, expected: 'numbers of its own',

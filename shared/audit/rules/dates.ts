@@ -39,7 +39,9 @@ function orderVerdicts(said: Said): Verdict[] {
   return batch ? [...found, batch] : found;
 }
 
-const centuryVerdicts = (said: Said): Verdict[] => MOMENTS.flatMap((field) => {
+const isMoment = new Set(MOMENTS);
+const centuryVerdicts = (said: Said): Verdict[] => said.given.flatMap((field) => {
+  if (!isMoment.has(field)) return [];
   const value = said.num(field);
   if (!(value >= 1) || (value >= EARLIEST && value < LATEST)) return [];
   const year = dayParts(value).year;

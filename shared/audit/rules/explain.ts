@@ -9,7 +9,8 @@ import type { Said } from './rule';
 export type SlipKind = 'ten' | 'thousand' | 'pound' | 'digits';
 export interface Slip { readonly kind: SlipKind; readonly field: NumericField; readonly seen: number; readonly meant: number; readonly says: string }
 
-const isWeight = (field: NumericField): boolean => ['kg', 'g'].includes(fieldSpec(field).quantity.unit);
+/** Weighed on a scale that may be set to pounds. */
+const IN_POUNDS: readonly NumericField[] = ['femaleWeight', 'feed'];
 /** Longest number whose digits people swap: beyond, it is not typed by hand. */
 const MOST_DIGITS = 8;
 
@@ -41,7 +42,7 @@ function slipsOf(field: NumericField, seen: number): Slip[] {
     one('ten', seen / 10, 'ten times too much'), one('ten', seen * 10, 'ten times too little'),
     one('ten', seen / 100, 'a hundred times too much'), one('ten', seen * 100, 'a hundred times too little'),
     one('thousand', seen / 1000, 'a thousand times too much'), one('thousand', seen * 1000, 'a thousand times too little'),
-    ...(isWeight(field) ? [one('pound', kilogramsFromPounds(seen), 'in pounds'), one('pound', poundsFromKilograms(seen), 'turned from pounds twice over')] : []),
+    ...(IN_POUNDS.includes(field) ? [one('pound', kilogramsFromPounds(seen), 'in pounds'), one('pound', poundsFromKilograms(seen), 'turned from pounds twice over')] : []),
     ...swapsOf(field, seen).map((meant) => one('digits', meant, 'with two digits swapped')),
   ];
 }
@@ -53,7 +54,16 @@ function gain(said: Said, { field, seen, meant }: Slip): number {
   return Math.abs(Math.log(seen / middle)) - Math.abs(Math.log(meant / middle));
 }
 
+/** How nearly the relation must hold afterwards: roughly, a slip in some cell or other explains any difference. */
+const NEARNESS: Readonly<Record<SlipKind, number>> = { ten: 0.025, thousand: 0.025, digits: 0.012, pound: 0.05 };
 const KIND_COST: Readonly<Record<SlipKind, number>> = { ten: 0, thousand: 0.05, digits: 0.1, pound: 0.2 };
+
+/** Does the field still matter once it is put right? A slip that makes it vanish from a difference explains anything. */
+function matters(said: Said, relation: Relation, { field, meant }: Slip): boolean {
+  if (field === relation.result) return true;
+  const at = (value: number): number => relation.compute((name) => (name === field ? value : said.num(name)));
+  return Math.abs(at(meant * 1.1) / at(meant) - 1) > 0.04;
+}
 
 export interface Scored { readonly slip: Slip; readonly score: number }
 
@@ -63,7 +73,7 @@ export function explanations(said: Said, relation: Relation): Scored[] {
   for (const field of fieldsOf(relation)) {
     for (const slip of slipsOf(field, said.num(field))) {
       const now = held(relation, (name) => (name === field ? slip.meant : said.num(name)));
-      if (!now?.holds) continue;
+      if (!now?.holds || now.residual > NEARNESS[slip.kind] || !matters(said, relation, slip)) continue;
       const score = gain(said, slip) - KIND_COST[slip.kind] - now.residual;
       if (slip.kind === 'digits' || score > -0.3) found.push({ slip, score });
     }

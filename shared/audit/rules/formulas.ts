@@ -18,20 +18,24 @@ export const relativeTo = (formula: string, row: number): string =>
 
 interface FormulaColumn { readonly sheet: SheetCells; readonly column: number; readonly header: string; readonly form: string; readonly example: string; readonly count: number; readonly odd: readonly { readonly position: number; readonly formula: string | undefined }[] }
 
-function formulaColumn(sheet: SheetCells, column: number, header: string, body: readonly number[]): FormulaColumn | undefined {
-  const { formulas } = sheet.columns[column] ?? { formulas: [] };
-  if (formulas.length === 0) return undefined;
-  const forms = new Map<string, number>();
-  const cells: { position: number; formula: string | undefined; form: string }[] = [];
-  for (const position of body) {
+interface FormulaCell { readonly position: number; readonly formula: string | undefined; readonly form: string }
+
+/** Cells of the body that hold a formula or a typed number. */
+function formulaCells(sheet: SheetCells, column: number, body: readonly number[]): FormulaCell[] {
+  const formulas = sheet.columns[column]?.formulas ?? [];
+  return body.flatMap((position): FormulaCell[] => {
     const formula = formulas[position];
-    const value = valueAt(sheet, position, column);
-    if (formula === undefined && (typeof value !== 'number')) continue;
-    const form = formula === undefined ? '' : relativeTo(formula, sheet.rows[position] ?? 0);
-    cells.push({ position, formula, form });
-    if (formula !== undefined) forms.set(form, (forms.get(form) ?? 0) + 1);
-  }
-  const [form, count] = [...forms].sort((a, b) => b[1] - a[1])[0] ?? ['', 0];
+    if (formula === undefined) return typeof valueAt(sheet, position, column) === 'number' ? [{ position, formula, form: '' }] : [];
+    return [{ position, formula, form: relativeTo(formula, sheet.rows[position] ?? 0) }];
+  });
+}
+
+function formulaColumn(sheet: SheetCells, column: number, header: string, body: readonly number[]): FormulaColumn | undefined {
+  if ((sheet.columns[column]?.formulas.length ?? 0) === 0) return undefined;
+  const cells = formulaCells(sheet, column, body);
+  const forms = new Map<string, number>();
+  for (const { formula, form } of cells) if (formula !== undefined) forms.set(form, (forms.get(form) ?? 0) + 1);
+  const [form, count] = [...forms].sort((x, y) => y[1] - x[1])[0] ?? ['', 0];
   if (count < LEAST || count < MOST_SHARE * cells.length) return undefined;
   return { sheet, column, header, form, count, example: cells.find((cell) => cell.form === form)?.formula ?? '', odd: cells.filter((cell) => cell.form !== form) };
 }

@@ -21,7 +21,16 @@ const scaled = (values: Float64Array, isLog: boolean): Float64Array => (isLog ? 
 const leastSpread = (name: NumericField, isLog: boolean): number => (isLog ? 0.012 : fieldSpec(name).quantity.unit === 'share' ? 0.02 : fieldSpec(name).quantity.unit === 'pH' ? 0.1 : 0.4);
 
 interface Own { readonly middle: number; readonly spread: number; readonly n: number; readonly isLog: boolean; readonly values: Float64Array }
+/** Two rules ask for the same figures. */
+const known = new WeakMap<RecordTable, Map<NumericField, Own | undefined>>();
 function ownOf(table: RecordTable, name: NumericField): Own | undefined {
+  const cache = known.get(table) ?? new Map<NumericField, Own | undefined>();
+  known.set(table, cache);
+  if (!cache.has(name)) cache.set(name, freshOwn(table, name));
+  return cache.get(name);
+}
+
+function freshOwn(table: RecordTable, name: NumericField): Own | undefined {
   const values = table.numbers[name];
   if (!values) return undefined;
   const isLog = isScaled(name);

@@ -8,10 +8,12 @@ import { capitalNoun, plain, shown } from './show';
 const LIMITED = NUMERIC_FIELDS.filter((name) => PLAUSIBLE[name]?.possible !== undefined);
 const SHARES = LIMITED.filter((name) => fieldSpec(name).quantity.unit === 'share' && name !== 'eggYield');
 const OTHERS = LIMITED.filter((name) => !SHARES.includes(name));
+const [OTHERS_SET, SHARES_SET] = [new Set(OTHERS), new Set(SHARES)];
 
-const outside = (said: Said, fields: readonly NumericField[]): Verdict[] => {
+const outside = (said: Said, fields: ReadonlySet<NumericField>): Verdict[] => {
   const found: Verdict[] = [];
-  for (const field of fields) {
+  for (const field of said.given) {
+    if (!fields.has(field)) continue;
     const value = said.num(field);
     const limit = PLAUSIBLE[field];
     if (!limit?.possible || Number.isNaN(value) || (value >= limit.possible[0] && value <= limit.possible[1])) continue;
@@ -74,7 +76,7 @@ const each = (fields: readonly FieldName[]): FieldName[][] => fields.map((name) 
 
 export const rangeRules: readonly RowRule[] = [
   {
-    id: 'VALUE.RANGE', scope: 'row', severity: 'impossible', title: 'A value beyond belief', needs: each(OTHERS), check: (said) => outside(said, OTHERS),
+    id: 'VALUE.RANGE', scope: 'row', severity: 'impossible', title: 'A value beyond belief', needs: each(OTHERS), check: (said) => outside(said, OTHERS_SET),
     checks: 'Each value against wide limits that no warm-water hatchery passes.', why: 'Such a value is a slip of the pen, a wrong unit or a wrong column.', sources: ['PRACTICE', 'PROKES15', 'DADEBO00'],
     examples: [
       { record: { ph: 72 }, says: 'cannot be right', because: '7.2 without its point.' },
@@ -83,7 +85,7 @@ export const rangeRules: readonly RowRule[] = [
     ],
   },
   {
-    id: 'SHARE.RANGE', scope: 'row', severity: 'impossible', title: 'More than 100 %', needs: each(SHARES), check: (said) => outside(said, SHARES),
+    id: 'SHARE.RANGE', scope: 'row', severity: 'impossible', title: 'More than 100 %', needs: each(SHARES), check: (said) => outside(said, SHARES_SET),
     checks: 'Shares below 0 or above 100 %.', why: 'A part cannot be more than the whole; often the counts behind it are of two different batches.', sources: ['DEFINITION'],
     examples: [
       { record: { hatchShare: 1.12 }, says: '112 %', because: 'More hatched than there were.' },
@@ -103,7 +105,7 @@ export const rangeRules: readonly RowRule[] = [
     checks: 'Egg weight above 30 % of body weight.', why: 'Published stripped eggs weighed 1.3 % of the body in the dry and 14.3 % in the rainy season.', sources: ['GRAAF95', 'PRACTICE'],
     examples: [
       { record: { eggWeight: 520, femaleWeight: 1.2 }, says: '43.3 %', because: '520 g from 1.2 kg.' },
-      { record: { eggWeight: 170, femaleWeight: 1.2 }, because: '14 %.' },
+      { record: { eggWeight: 170, femaleWeight: 1.2 }, because: '14 % of her.' },
     ],
   },
   {

@@ -58,7 +58,7 @@ export const rearingRules: readonly RowRule[] = [
     examples: [
       { record: { feed: 5000, fish: 2000, weight: 2 }, says: '125 %', because: '5 kg for 4 kg of fish.' },
       { record: { feed: 200_000, fish: 2000, weight: 2 }, says: 'thousand times less', because: '200 g entered in a column of kilograms.' },
-      { record: { feed: 200, fish: 2000, weight: 2 }, because: '5 %.' },
+      { record: { feed: 200, fish: 2000, weight: 2 }, because: 'A ration of 5 %.' },
     ],
   },
   {

@@ -23,7 +23,7 @@ const relation = (rule: string, result: NumericField, inputs: readonly NumericFi
 const SHARE_SLACK = [0, 0.0101] as const;
 
 export const RELATIONS: readonly Relation[] = [
-  relation('EGGS.PRODUCT', 'eggs', ['eggWeight', 'eggsPerGram'], 'egg weight × eggs per gram', [0.03, 1], (n) => n('eggWeight') * n('eggsPerGram')),
+  relation('EGGS.PRODUCT', 'eggs', ['eggWeight', 'eggsPerGram'], 'egg weight × eggs per gram', [0.015, 1], (n) => n('eggWeight') * n('eggsPerGram')),
   relation('EGGS.YIELDSHARE', 'eggYield', ['eggWeight', 'femaleWeight'], 'egg weight ÷ body weight', [0.02, 0.0051], (n) => n('eggWeight') / gramsFromKilograms(n('femaleWeight'))),
   relation('SHARE.COUNTS', 'fertilisedShare', ['sampleGood', 'sampleSize'], 'good ÷ looked at', SHARE_SLACK, (n) => n('sampleGood') / n('sampleSize')),
   relation('SHARE.COUNTS', 'fertilisedShare', ['fertilised', 'eggs'], 'fertilised ÷ eggs', SHARE_SLACK, (n) => n('fertilised') / n('eggs')),
@@ -58,10 +58,10 @@ export function held(one: Relation, num: Said['num']): Held | undefined {
 }
 
 /** The relations a record breaks. Of alternatives only the nearest is reported, and only when none holds. */
-export function broken(num: Said['num']): readonly { readonly relation: Relation; readonly held: Held }[] {
+export function broken({ num, relations }: Pick<Said, 'num' | 'relations'>): readonly { readonly relation: Relation; readonly held: Held }[] {
   const found: { relation: Relation; held: Held }[] = [];
   const groups = new Map<string, { relation: Relation; held: Held } | 'holds'>();
-  for (const one of RELATIONS) {
+  for (const one of relations) {
     const now = held(one, num);
     if (!now) continue;
     if (one.either === undefined) { if (!now.holds) found.push({ relation: one, held: now }); continue; }

@@ -18,6 +18,10 @@ export interface Said {
   readonly text: (field: TextField) => string;
   /** Middle of the farm's own values of this field; NaN when there are too few. */
   readonly middle: (field: NumericField) => number;
+  /** Fields of numbers the record's table has. */
+  readonly given: readonly NumericField[];
+  /** Relations among them. */
+  readonly relations: readonly Relation[];
   /** Kept by assess(): several rules read the same judgement of one record. */
   assessment?: readonly Broken[];
 }
@@ -100,9 +104,3 @@ export interface AuditOptions {
   readonly latencyOffset?: number;
 }
 
-/** A record of plain values, as examples and sheet functions give them. */
-export const saidOf = (record: Record1): Said => ({
-  num: (field) => record[field] ?? NaN,
-  text: (field) => record[field] ?? '',
-  middle: () => NaN,
-});

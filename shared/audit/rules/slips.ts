@@ -65,7 +65,7 @@ export const slipRules: readonly RowRule[] = [
     title: 'Two digits swapped', checks: 'A value that breaks what follows from it, and fits when two neighbouring digits are swapped.',
     why: 'Swapped digits look like any other number; only what follows from it gives it away.', sources: ['PRACTICE'],
     examples: [
-      { record: { eggWeight: 134, eggsPerGram: 712, eggs: 94_508 }, says: 'two digits swapped', because: '134 g × 712 is 95,408; 94,508 has 5 and 4 swapped.' },
+      { record: { eggWeight: 134, eggsPerGram: 712, eggs: 59_408 }, says: 'two digits swapped', because: '134 g × 712 is 95,408; 59,408 has 9 and 5 swapped.' },
       { record: { eggWeight: 134, eggsPerGram: 712, eggs: 95_408 }, because: 'Nothing is broken.' },
     ],
   }),

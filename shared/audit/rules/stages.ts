@@ -38,19 +38,16 @@ function stageVerdicts(said: Said): Verdict[] {
 
 const pairsOf = (list: readonly FieldName[]): FieldName[][] => list.flatMap((a, i) => list.slice(i + 1).map((b) => [a, b]));
 
-const COUNTS = NUMERIC_FIELDS.filter((name) => 'isCount' in FIELDS[name]);
-const NEVER_NEGATIVE = NUMERIC_FIELDS.filter((name) => FIELDS[name].kind === 'number' && !['temperature', 'incubationTemperature', 'growthRate', 'alkalinity', 'conversion'].includes(name));
+const COUNTS = new Set(NUMERIC_FIELDS.filter((name) => 'isCount' in FIELDS[name] && name !== 'sampleSize'));
+const NEVER_NEGATIVE = new Set(NUMERIC_FIELDS.filter((name) => FIELDS[name].kind === 'number' && !['temperature', 'incubationTemperature', 'growthRate', 'alkalinity', 'conversion'].includes(name)));
 
 const countVerdicts = (said: Said): Verdict[] => {
   const found: Verdict[] = [];
-  for (const field of NEVER_NEGATIVE) {
+  for (const field of said.given) {
     const value = said.num(field);
-    if (value < 0) found.push({ field, seen: shown(field, value), expected: '0 or more', sentence: `${capitalNoun(field)} is negative: ${shown(field, value)}.` });
-  }
-  for (const field of COUNTS) {
-    const value = said.num(field);
+    if (value < 0 && NEVER_NEGATIVE.has(field)) found.push({ field, seen: shown(field, value), expected: '0 or more', sentence: `${capitalNoun(field)} is negative: ${shown(field, value)}.` });
     // Numbers worked out from weights carry decimals; only small counts are counted one by one.
-    if (value > 0 && value < 100 && !Number.isInteger(value) && field !== 'sampleSize') found.push({
+    if (value > 0 && value < 100 && !Number.isInteger(value) && COUNTS.has(field)) found.push({
       field, seen: String(value), expected: 'a whole number', severity: 'unlikely', sentence: `${capitalNoun(field)} is a fraction: ${value}. A count is whole.`,
     });
   }
@@ -70,7 +67,7 @@ export const stageRules: readonly RowRule[] = [
     ],
   },
   {
-    id: 'COUNT.SENSE', scope: 'row', severity: 'impossible', title: 'Negative, or a fraction of a fish', needs: NEVER_NEGATIVE.map((name) => [name]), check: countVerdicts,
+    id: 'COUNT.SENSE', scope: 'row', severity: 'impossible', title: 'Negative, or a fraction of a fish', needs: [...NEVER_NEGATIVE].map((name) => [name]), check: countVerdicts,
     checks: 'Weights, volumes and counts below zero, and small counts that are not whole.', why: 'A minus slips in with a dash, a fraction comes from a formula where a count was wanted.', sources: ['DEFINITION'],
     examples: [
       { record: { dead: -12 }, says: 'negative', because: 'Nothing dies backwards.' },

@@ -4,10 +4,38 @@ export interface Robust { readonly middle: number; readonly spread: number; read
 /** Makes the median absolute deviation comparable with a standard deviation (normal distribution: 1 / 0.6745). */
 const TO_DEVIATION = 1.4826;
 
-const middleOf = (sorted: Float64Array): number => {
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half] ?? NaN : ((sorted[half - 1] ?? NaN) + (sorted[half] ?? NaN)) / 2;
-};
+/** Puts the k-th smallest at place k, everything smaller before it (Hoare's selection, no full sort). */
+function select(list: Float64Array, k: number): number {
+  let low = 0;
+  let high = list.length - 1;
+  while (low < high) {
+    const pivot = list[(low + high) >> 1] ?? NaN;
+    let i = low;
+    let j = high;
+    while (i <= j) {
+      while ((list[i] ?? NaN) < pivot) i++;
+      while ((list[j] ?? NaN) > pivot) j--;
+      if (i > j) break;
+      const held = list[i] ?? NaN;
+      list[i++] = list[j] ?? NaN;
+      list[j--] = held;
+    }
+    if (k <= j) high = j;
+    else if (k >= i) low = i;
+    else break;
+  }
+  return list[k] ?? NaN;
+}
+
+/** Middle value; the list is left in another order. */
+function middleOf(list: Float64Array): number {
+  const half = list.length >> 1;
+  const upper = select(list, half);
+  if (list.length % 2 === 1 || list.length === 0) return upper;
+  let lower = -Infinity;
+  for (let i = 0; i < half; i++) lower = Math.max(lower, list[i] ?? NaN);
+  return (lower + upper) / 2;
+}
 
 /** NaN are left out. */
 export function robust(values: ArrayLike<number>): Robust {
@@ -17,8 +45,8 @@ export function robust(values: ArrayLike<number>): Robust {
     const value = values[i] ?? NaN;
     if (Number.isFinite(value)) kept[n++] = value;
   }
-  const sorted = kept.subarray(0, n).sort();
-  const middle = middleOf(sorted);
-  const away = Float64Array.from(sorted, (x) => Math.abs(x - middle)).sort();
-  return { middle, spread: middleOf(away) * TO_DEVIATION, n };
+  const list = kept.subarray(0, n);
+  const middle = middleOf(list);
+  for (let i = 0; i < n; i++) list[i] = Math.abs((list[i] ?? NaN) - middle);
+  return { middle, spread: middleOf(list) * TO_DEVIATION, n };
 }

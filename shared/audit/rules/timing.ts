@@ -27,23 +27,33 @@ const spanOf = (spans: readonly Span[]): Span | undefined => (spans.length === 0
   low: Math.min(...spans.map((s) => s.low)), high: Math.max(...spans.map((s) => s.high)), from: [...new Set(spans.map((s) => s.from))].join(', '),
 });
 
+/** The same few temperatures come again and again. */
+const spans = new Map<string, Map<number, Span | undefined>>();
+const MOST_REMEMBERED = 2000;
+function remember(kind: string, temperature: number, compute: () => Span | undefined): Span | undefined {
+  if (spans.size > MOST_REMEMBERED) spans.clear();
+  const byTemperature = spans.get(kind) ?? new Map<number, Span | undefined>();
+  spans.set(kind, byTemperature);
+  if (byTemperature.size > MOST_REMEMBERED) byTemperature.clear();
+  if (!byTemperature.has(temperature)) byTemperature.set(temperature, compute());
+  return byTemperature.get(temperature);
+}
+
 /** Hours after injection in which a strip can be right, over all profiles that may be meant; undefined outside their temperatures. */
-export function latencySpan(temperature: number, preparation: string, species: string, offset: number): Span | undefined {
-  return spanOf(profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
+export const latencySpan = (temperature: number, preparation: string, species: string, offset: number): Span | undefined =>
+  remember(`latency|${preparation}|${species}|${offset}`, temperature, () => spanOf(profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
     const hours = hoursAt(profile.curve, temperature);
     if (!Number.isFinite(hours)) return [];
     const { firstCheck, tooLate } = stripWindow(hours, profile.spread, offset);
     return [{ low: firstCheck * (1 - OWN), high: tooLate * (1 + OWN), from: profile.name }];
-  }));
-}
+  })));
 
 /** Hours from fertilisation in which a hatch can be noted: from the first of the fastest table to the last of the slowest. */
-export function hatchSpan(temperature: number, species: string): Span | undefined {
-  return spanOf(profilesFor(INCUBATION_PROFILES, '', species).flatMap((profile) => {
+export const hatchSpan = (temperature: number, species: string): Span | undefined =>
+  remember(`hatch|${species}`, temperature, () => spanOf(profilesFor(INCUBATION_PROFILES, '', species).flatMap((profile) => {
     const hours = hoursAt(profile.curve, temperature);
     return Number.isFinite(hours) ? [{ low: hours * profile.spread[0] * (1 - OWN), high: hours * Math.max(LAST_HATCH_SHARE, profile.spread[1]), from: profile.name }] : [];
-  }));
-}
+  })));
 
 const elapsed = (said: Said, end: 'stripped' | 'hatchedAt', start: 'injected' | 'fertilisedAt', stated: 'latency' | 'incubationHours'): { readonly hours: number; readonly isStated: boolean } => {
   const hours = hoursFromDays(said.num(end) - said.num(start));
