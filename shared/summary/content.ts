@@ -40,7 +40,7 @@ export const NOT_MET = 'With every step at its poor end the order would not be m
 export const NOT_COUNTED = 'The plan gives no number of fish yet: see the sheet it starts on.';
 
 export const TRUST: readonly string[] = [
-  'Poor and good are ends for each step alone. All steps at the same end at once is rare: the outer columns are limits, not forecasts.',
+  'Poor and good are ends for each step alone. All steps at the same end at once is rare: the outer columns are limits, not forecasts. They start from the same eggs; a female that gives few is made up by more females.',
   'Figures of other farms stand in until this hatchery has counted its own. Ask how many runs lie behind each of them.',
   'Change a figure in the plan and this page follows. In a copy made with Spawnbook a sheet says for every frozen number where it comes from. A plan is not a promise.',
 ];

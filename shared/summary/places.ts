@@ -48,6 +48,11 @@ export class PlanPlaces {
     return `${quoteSheet(place.sheet)}!$${letters}$${digits}`;
   }
 
+  textBeside(key: NameKey, columns: number): string {
+    const place = this.place(key);
+    return place ? String(this.book.sheets.find(({ name }) => name === place.sheet)?.cells[addressOf(place.row, place.column + columns)]?.value ?? '') : '';
+  }
+
   /** The words above a column of assumptions, to be sure that the cells beside are what they are taken for. */
   headingOf(key: NameKey, columns: number): Cell {
     const place = this.place(key);

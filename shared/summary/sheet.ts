@@ -39,19 +39,21 @@ function section({ sheet }: Page, columns: string, row: number, title: string): 
 const first = TABLE + 1;
 const lastOf = ({ steps }: Page): number => first + steps.length;
 
-function boxes(page: Page): void {
+function boxes(page: Page, takes: number): void {
   const { sheet, fx, product } = page;
   const last = lastOf(page);
-  const box = (range: string, head: string, formula: string, format: string): void => {
+  const box = (range: string, head: string, formula: string, format?: string): void => {
     const below = range.replaceAll('4', '5');
-    if (range.includes(':')) sheet.merge(range, head, 'heading').merge(below, styled(fx(formula), 'big', { format }), 'big', { format });
-    else sheet.put(range, head, 'heading').put(below, styled(fx(formula), 'big', { format }));
+    const look = format === undefined ? {} : { format };
+    if (range.includes(':')) sheet.merge(range, head, 'heading').merge(below, styled(fx(formula), 'big', look), 'big', look);
+    else sheet.put(range, head, 'heading').put(below, styled(fx(formula), 'big', look));
   };
   box('B4', `${product.toUpperCase()} TO BE SOLD`, '={wanted}', WHOLE);
   box('C4:D4', 'READY ON', '={readyAt}', DAY);
   box('E4:F4', 'EVERY STEP POOR', `=E${last}`, WHOLE);
   box('H4', 'EVERY STEP GOOD', `=F${last}`, WHOLE);
-  box('I4:J4', 'FISH AND VATS', '=IF(AND({femalesNeeded}<={females},{malesNeeded}<={males},{vatsNeeded}<={vats}),"enough","not enough")', '@');
+  // Points at cells, not at names: LibreOffice works a formula over names out anew when it opens the plan without the add-in.
+  box('I4:J4', 'FISH AND VATS', `=IF(AND(${TAKES.map((_, i) => `C${takes + 2 + i}<=D${takes + 2 + i}`).join(',')}),"enough","not enough")`);
   sheet.height(5, 26).when({ range: 'I5:J5', formula: '=$I$5="not enough"', style: 'bad' }).when({ range: 'I5:J5', formula: '=$I$5="enough"', style: 'good' });
 }
 
@@ -123,7 +125,7 @@ function assumptions(page: Page, from: number): number {
     sheet.row(`B${row}`, [
       styled(label, 'label'), styled(fx(`={${key}}`), 'result', { format }), styled(`=${plan.beside(key, LOW)}`, 'cell', { format }), styled(`=${plan.beside(key, HIGH)}`, 'cell', { format }),
       styled(unit === 'share' ? '' : unit, 'unit'),
-    ]).merge(`H${row}:J${row}`, styled(`=${plan.beside(key, ORIGIN)}`, 'quiet'), 'quiet').height(row, Math.max(heightOf(label, 30), heightOf('x'.repeat(ORIGIN_WIDTH + 1), ORIGIN_WIDTH)));
+    ]).merge(`H${row}:J${row}`, styled(`=${plan.beside(key, ORIGIN)}`, 'quiet'), 'quiet').height(row, Math.max(heightOf(label, 32), heightOf(plan.textBeside(key, ORIGIN), ORIGIN_WIDTH)));
   });
   return from + 2 + assumptionKeys(product).length;
 }
@@ -161,7 +163,7 @@ function prices(page: Page, from: number): void {
   const last = lastOf(page);
   section(page, 'HIJ', from, 'What a price would bring');
   sheet.put(`H${from + 1}`, 'Type a price for one fish', 'label').merge(`I${from + 1}:J${from + 1}`, styled({}, 'input', { format: '#,##0.00' }), 'input', { format: '#,##0.00' });
-  ([['As planned', 'D'], ['Every step poor', 'E'], ['Every step good, if all are sold', 'F']] as const).forEach(([label, column], i) => {
+  ([['Brings in, as planned', 'D'], ['Brings in, every step poor', 'E'], ['Every step good, if all sell', 'F']] as const).forEach(([label, column], i) => {
     const row = from + 2 + i;
     sheet.put(`H${row}`, label, 'label').merge(`I${row}:J${row}`, styled(`=IF(ISNUMBER($I$${from + 1}),$I$${from + 1}*${column}${last},"–")`, 'cell', { format: WHOLE }), 'cell', { format: WHOLE });
   });
@@ -177,13 +179,13 @@ export function summarySheet(plan: PlanPlaces): SheetModel {
   const page: Page = { sheet, plan, product, steps: stepsOf(product), fx: (formula) => named(formula, plan.suffix) };
   sheet.put('B1', page.fx('={hatchery}&": the season on one page"'), 'title').height(1, 26);
   sheet.put('B2', 'For a reader who does not breed fish. Every figure follows the season plan in this workbook.', 'subtitle');
-  boxes(page);
   words(page);
   stepsTable(page);
   const pictures = Math.max(lastOf(page) + 1, moments(page)) + 1;
   const taken = pictures + 16;
   const below = assumptions(page, taken) + 1;
   const vats = stageRows(page, below);
+  boxes(page, below);
   charts(page, pictures, below + 2);
   prices(page, vats + 1);
   const trust = Math.max(needs(page, below), vats + 6) + 1;
