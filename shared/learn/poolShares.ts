@@ -19,12 +19,14 @@ const shareOf = (logit: number): number => 1 / (1 + Math.exp(-logit));
 
 /** Likelihood of the counts, beta-binomial, up to what does not depend on M or φ. */
 function likelihood(runs: readonly Counted[], phi: number): (mean: number) => number {
-  const fixed = runs.reduce((sum, { n }) => sum - logGammaFast(n + phi), runs.length * logGammaFast(phi));
+  // A local name: reached through its module it is several times slower where modules are wrapped.
+  const lg = logGammaFast;
+  const fixed = runs.reduce((sum, { n }) => sum - lg(n + phi), runs.length * lg(phi));
   return (mean) => {
     const a = mean * phi;
     const b = phi - a;
-    let sum = fixed - runs.length * (logGammaFast(a) + logGammaFast(b));
-    for (const { k, n } of runs) sum += logGammaFast(k + a) + logGammaFast(n - k + b);
+    let sum = fixed - runs.length * (lg(a) + lg(b));
+    for (const { k, n } of runs) sum += lg(k + a) + lg(n - k + b);
     return sum;
   };
 }

@@ -1,5 +1,5 @@
 import { SheetBuilder, styled } from '../workbook/build';
-import type { ChartModel, WorkbookModel } from '../workbook/model';
+import type { CellModel, ChartModel, WorkbookModel } from '../workbook/model';
 import type { SheetOptions } from './ratesSheet';
 import type { Trends, TrendView } from './trends';
 import { LEAST_RUNS } from './controlChart';
@@ -12,6 +12,9 @@ const WIDTHS = [2, 20, 9, 9, 9, 10, 10, 10, 24, 3, 22, 8, 10, 10, 10, 10, 3, 11,
 
 /** Chart sheets grow without end; the latest runs are the ones to look at. */
 const MOST_POINTS = 400;
+
+/** Names come from records: one that begins with = is no formula. */
+const asText = (value: string): CellModel => ({ value });
 
 const verdictOf = (trends: Trends): string => {
   const { chart, points } = trends;
@@ -30,7 +33,7 @@ function overTime(sheet: SheetBuilder, trends: Trends): ChartModel | undefined {
   points.slice(from).forEach((point, i) => {
     const at = chart.points[from + i];
     sheet.row(`B${HEAD + 1 + i}`, [
-      styled(point.name, 'text'), styled(point.k, 'cell', { format: '#,##0' }), styled(point.n, 'cell', { format: '#,##0' }), styled(at?.share ?? '', 'cell', { format: SHARE }),
+      styled(asText(point.name), 'text'), styled(point.k, 'cell', { format: '#,##0' }), styled(point.n, 'cell', { format: '#,##0' }), styled(at?.share ?? '', 'cell', { format: SHARE }),
       limit(chart.centre), limit(at?.low), limit(at?.high), styled(at?.signal ?? '', at?.signal ? 'warning' : 'text'),
     ]);
   });
@@ -54,7 +57,7 @@ function groupTable(sheet: SheetBuilder, view: TrendView, label: string, row: nu
   }
   sheet.row(`K${row + 1}`, [view.by === 'temperature' ? 'Water' : view.by === 'month' ? 'Month' : view.by === 'female' ? 'Female' : 'Male', 'Runs', 'Share', 'Expected', 'Low', 'High'], 'heading');
   view.groups.forEach((g, i) => sheet.row(`K${row + 2 + i}`, [
-    styled(g.name, 'text'), styled(g.runs, 'cell', { format: '0' }), ...[g.share, g.expected, g.low, g.high].map((x) => styled(x, 'cell', { format: SHARE })),
+    styled(asText(g.name), 'text'), styled(g.runs, 'cell', { format: '0' }), ...[g.share, g.expected, g.low, g.high].map((x) => styled(x, 'cell', { format: SHARE })),
   ]));
   const last = row + 1 + view.groups.length;
   const ref = (column: string): string => sheet.ref(`${column}${row + 2}:${column}${last}`);
