@@ -73,7 +73,7 @@ export const rateMean = defineFunction({
   sources: POOLING_SOURCES,
   help: `${METHOD} Values vary between runs as a normal distribution, on logarithms for "factor".`,
   examples: [
-    { args: [[[700], [760], [690], [730]], 669], gives: [['719', '659', '783', '579', '875', '0.93', '4']], because: 'Four counts around 720 eggs per gram against a published 669.' },
+    { args: [[[700], [760], [690], [730]], 669], gives: [['718', '658', '782', '578', '874', '0.93', '4']], because: 'Four counts around 720 eggs per gram against a published 669.' },
     { args: [[[2.1], [1.4], [2.6]], 0, 1, 1, 'difference'], gives: [['1.68', '0.10', '2.58', '-1.39', '3.89', '0.78', '3']], because: 'Strips two hours late on average; a table that says 0 still pulls a little.' },
     { args: [[[700], [-5]], 669], fails: { code: '#VALUE!', says: 'above 0' }, because: 'A factor cannot be below 0.' },
     { args: [[[2]], 0, 1, null, 'difference'], fails: { code: '#VALUE!', says: 'runSpread' }, because: 'Hours, grams or days: the spread cannot be guessed.' },
