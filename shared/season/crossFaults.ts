@@ -1,0 +1,39 @@
+import { isoDateOfSerial } from '../plan/form';
+
+/** Entries that are each possible but not together. */
+interface Named { readonly name?: string; readonly tag?: string }
+interface Book {
+  readonly plannedOn: number;
+  readonly orders: readonly { readonly name: string; readonly due: number }[];
+  readonly vats: readonly Named[];
+  readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
+  readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
+  readonly staff: { readonly stripFrom: number; readonly stripTo: number; readonly injectFrom: number; readonly injectTo: number };
+}
+interface CrossFault { readonly path: (string | number)[]; readonly message: string }
+
+const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
+  const seen = new Map<string, number>();
+  return items.flatMap(({ name, tag }, i) => {
+    const word = (name ?? tag ?? '').toLowerCase();
+    const first = seen.get(word);
+    if (first === undefined) seen.set(word, i);
+    return first === undefined ? [] : [{ path: [list, i], message: `${name ?? tag ?? ''}: stands in rows ${first + 1} and ${i + 1} of ${list}. Give each its own name.` }];
+  });
+};
+
+export function crossFaults(book: Book): CrossFault[] {
+  const { plannedOn, staff } = book;
+  return [
+    ...repeats('orders', book.orders), ...repeats('vats', book.vats), ...repeats('females', book.females), ...repeats('males', book.males),
+    ...book.orders.flatMap(({ name, due }, i) => (due > plannedOn ? [] : [{
+      path: ['orders', i, 'due'], message: `${name}: is due on ${isoDateOfSerial(due)}, but the plan is made on ${isoDateOfSerial(plannedOn)}. Mend the date or take the order out.`,
+    }])),
+    ...[...book.females.map((fish, i) => ['females', i, fish] as const), ...book.males.map((fish, i) => ['males', i, fish] as const)]
+      .flatMap(([list, i, { tag, lastUsed }]) => (lastUsed === undefined || lastUsed <= plannedOn ? [] : [{
+        path: [list, i, 'lastUsed'], message: `${tag ?? ''}: was last used on ${isoDateOfSerial(lastUsed)}, which is after today, ${isoDateOfSerial(plannedOn)}.`,
+      }])),
+    ...(staff.stripTo > staff.stripFrom ? [] : [{ path: ['staff', 'stripTo'], message: 'Stripping until: must be later than stripping from. A night shift is two books.' }]),
+    ...(staff.injectTo > staff.injectFrom ? [] : [{ path: ['staff', 'injectTo'], message: 'Injecting until: must be later than injecting from.' }]),
+  ];
+}

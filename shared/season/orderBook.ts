@@ -1,0 +1,117 @@
+import { z } from 'zod';
+import { assumptionSchema } from '../plan/assumptions';
+import { PREPARATIONS, PRODUCTS } from '../plan/fields';
+import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
+import { crossFaults } from './crossFaults';
+
+/** Which fish a vat can hold: eggs and yolk larvae, feeding larvae and fry, or fish being nursed. */
+export const VAT_STAGES = ['eggs', 'fry', 'nursing'] as const;
+export type VatStageKey = (typeof VAT_STAGES)[number];
+
+const money = { min: 0, max: 1e9 } as const;
+const share = { min: 0, max: 1, unit: 'share (80 % is 0.8)' } as const;
+const days = (max: number) => ({ min: 0, max, unit: 'd', whole: true } as const);
+
+/** A group of entries that may be left out as a whole. */
+const part = <T extends z.ZodType>(group: T) => z.preprocess((value) => value ?? {}, group);
+
+const order = z.strictObject({
+  name: nameOf('Name of the order'),
+  product: oneOf('What is ordered', PRODUCTS),
+  number: numberOf('Fish ordered', { min: 1, max: 5_000_000, unit: 'fish', whole: true }),
+  /** Mean weight wanted; left out, what the usual days of rearing give. */
+  grams: maybeNumber('Weight of a fish', { min: 0.005, max: 100, unit: 'g', slip: (g) => (g > 100 ? 'That is no fry or fingerling.' : undefined) }),
+  due: dayOf('Due on'),
+  /** Price of one fish. */
+  price: maybeNumber('Price of a fish', money),
+  /** The fish are to become brood fish: their parents must be many. */
+  forBreeding: z.boolean().default(false),
+});
+
+const vat = z.strictObject({
+  name: nameOf('Name of the vat', 30),
+  litres: numberOf('Water in the vat', { min: 10, max: 200_000, unit: 'L' }),
+  holds: listOf('What the vat holds', oneOf('What the vat holds', VAT_STAGES), 1, VAT_STAGES.length).default([...VAT_STAGES]),
+});
+
+const fish = {
+  tag: nameOf('Tag', 30),
+  /** Fish of one family are brothers and sisters. */
+  family: z.string().trim().max(30).optional(),
+  lastUsed: maybeDay('Last used on'),
+};
+const female = z.strictObject({
+  ...fish,
+  kilograms: numberOf('Weight of a female', { min: 0.1, max: 15, unit: 'kg', slip: (w) => (w > 100 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined) }),
+});
+const male = z.strictObject(fish);
+
+const staff = z.strictObject({
+  stripFrom: hourOr('Stripping from', 6), stripTo: hourOr('Stripping until', 20),
+  injectFrom: hourOr('Injecting from', 0), injectTo: hourOr('Injecting until', 24),
+  /** 1 Monday … 7 Sunday. */
+  weekdays: listOf('Days people strip on', numberOf('Day of the week', { min: 1, max: 7, whole: true }), 1, 7).default([1, 2, 3, 4, 5, 6, 7]),
+  daysOff: listOf('Days off', dayOf('Day off'), 0, 366).default([]),
+  femalesPerDay: numberOr('Females that can be stripped in a day', 10, { min: 1, max: 200, whole: true }),
+});
+
+const prices = z.strictObject({
+  cystsPerKilogram: numberOr('Price of cysts', 0, { ...money, unit: 'a kg' }),
+  feedPerKilogram: numberOr('Price of dry feed', 0, { ...money, unit: 'a kg' }),
+  hormonePerMillilitre: numberOr('Price of hormone', 0, { ...money, unit: 'a mL' }),
+  male: numberOr('A male that is used up', 0, money),
+  perRun: numberOr('Wages and other costs of a run', 0, money),
+  perVatDay: numberOr('Water and power of a vat for a day', 0, money),
+  perMonth: numberOr('Rent, wages and wear of a month', 0, money),
+  atHand: numberOr('Money at hand', 0, { min: -1e12, max: 1e12 }),
+});
+
+/** An order book: what is promised, what there is to make it with. Dates may be serials or 2027-03-31, hours numbers or 7:30. */
+export const orderBookSchema = z.strictObject({
+  hatchery: nameOf('Hatchery').default('My hatchery'),
+  /** Today: nothing is planned before it. */
+  plannedOn: dayOf('Planned on'),
+  orders: listOf('Orders', order, 1, 1000),
+  vats: listOf('Vats', vat, 1, 500),
+  females: listOf('Females', female, 0, 500),
+  males: listOf('Males', male, 0, 500),
+  staff: part(staff),
+  /** Expected water at night for each month from January; null where nobody knows. */
+  temperatures: z.array(maybeNumber('Water of the month', { min: 10, max: 40, unit: '°C', slip: (t) => (t > 45 ? 'That looks like °F.' : undefined) }).nullable(), { error: () => 'Water by month: expected twelve temperatures.' })
+    .length(12, { error: () => 'Water by month: expected twelve temperatures, January to December; leave unknown months empty.' }),
+  preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
+  /** Days before a female is stripped again. */
+  restDays: numberOr('Rest of a female', 90, { ...days(730) }),
+  /** Catfish males give milt once; elsewhere they rest as long as the females. */
+  malesSurvive: z.boolean().default(false),
+  cleaningDays: numberOr('Cleaning and refilling a vat', 2, days(60)),
+  /** Fish may be ready this long before they are fetched. */
+  holdDays: numberOr('Days fish may wait for their buyer', 5, days(60)),
+  leadDays: part(z.strictObject({
+    hormone: numberOr('Delivery of hormone', 14, days(180)), cysts: numberOr('Delivery of cysts', 14, days(180)), feed: numberOr('Delivery of feed', 7, days(180)),
+  })),
+  /** Planned on top of every order against bad luck: 0.2 is a fifth more. */
+  spare: numberOr('Spare', 0, { min: 0, max: 3, unit: 'share (20 % is 0.2)' }),
+  /** Runs lost altogether (power, pump, disease). Common practice, no source. */
+  lost: numberOr('Runs lost altogether', 0.03, { ...share, max: 0.9 }),
+  /** For orders of future brood fish. */
+  leastParents: numberOr('Parents that must count, for brood fish', 50, { min: 0, max: 1000 }),
+  prices: part(prices),
+  assumptions: assumptionSchema.default({}),
+  seed: numberOr('Seed', 1, { min: 0, max: 4294967295, whole: true }),
+}).superRefine((book, context) => {
+  for (const { path, message } of crossFaults(book)) context.addIssue({ code: 'custom', path, message });
+});
+
+export type OrderBook = z.output<typeof orderBookSchema>;
+export type OrderBookInput = z.input<typeof orderBookSchema>;
+export type BookedOrder = OrderBook['orders'][number];
+
+export interface BookFault { readonly field: string; readonly message: string }
+
+/** The order book checked, or one sentence for each entry that cannot be used. */
+export function readOrderBook(input: unknown): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
+  const result = orderBookSchema.safeParse(input);
+  if (result.success) return { book: result.data };
+  return { faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })) };
+}

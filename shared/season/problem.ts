@@ -1,0 +1,127 @@
+import type { Assumed } from '../plan/assumptions';
+import { assumed } from '../plan/assumptions';
+import { eggsPerFemale } from '../brood/eggs';
+import type { NoRun, RunClock } from './clock';
+import { clockOn, stagesFor } from './clock';
+import type { BookedOrder, OrderBook, VatStageKey } from './orderBook';
+import { VAT_STAGES } from './orderBook';
+import type { Product } from './product';
+import { productOf } from './product';
+
+/** An order book as the scheduler sees it: numbers only. */
+export interface Problem {
+  readonly tasks: readonly Task[];
+  readonly vats: readonly ProblemVat[];
+  readonly females: readonly ProblemFemale[];
+  readonly males: readonly ProblemMale[];
+  readonly restDays: number;
+  readonly cleaningDays: number;
+  readonly femalesPerDay: number;
+  readonly femalesPerMale: number;
+  readonly malesSurvive: boolean;
+}
+export interface Task {
+  readonly order: BookedOrder;
+  readonly product: Product;
+  /** Fish to plan for, with the spare. */
+  readonly wanted: number;
+  /** What a fish of it is worth beside the others. */
+  readonly value: number;
+  readonly candidates: readonly Candidate[];
+  /** Why days were left out, with their number. */
+  readonly refused: Readonly<Partial<Record<NoRun | 'lead time', number>>>;
+}
+/** A day on which a run for the order may be stripped. */
+export interface Candidate {
+  readonly day: number;
+  readonly clock: RunClock;
+  readonly weanedAt: number;
+  readonly readyAt: number;
+  /** From and to of each stage of the product, in days. */
+  readonly spans: readonly (readonly [from: number, to: number])[];
+}
+export interface ProblemVat { readonly name: string; readonly litres: number; readonly holds: number }
+export interface ProblemFemale { readonly tag: string; readonly eggs: number; readonly kilograms: number; readonly family: string; readonly lastUsed: number }
+export interface ProblemMale { readonly tag: string; readonly family: string; readonly lastUsed: number }
+
+export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(key);
+
+/** Fish leave in the morning; weaned fry are moved in the morning. */
+const MORNING = 8 / 24;
+/** The slowest published hatching and yolk together, with a day over: no candidate lies further back. */
+const LONGEST_BEFORE_FEED = 7;
+
+type Clocks = (day: number) => RunClock | NoRun;
+const clocksOf = (book: OrderBook, a: Assumed): Clocks => {
+  const stages = stagesFor(book.preparation);
+  const known = new Map<number, RunClock | NoRun>();
+  return (day) => {
+    let clock = known.get(day);
+    if (clock === undefined) known.set(day, (clock = clockOn(book, stages, a.latencyOffset, day)));
+    return clock;
+  };
+};
+
+/** Goods ordered on the day of planning must be there before they are used. */
+const arrivesInTime = (book: OrderBook, clock: RunClock, a: Assumed): boolean =>
+  Math.floor(clock.stripAt) >= book.plannedOn && Math.floor(clock.injectAt) - book.leadDays.hormone >= book.plannedOn
+  && Math.floor(clock.firstFeedAt) - 1 - book.leadDays.cysts >= book.plannedOn && clock.feedFrom + a.liveDays - book.leadDays.feed >= book.plannedOn;
+
+function candidatesOf(book: OrderBook, a: Assumed, due: number, product: Product, clocks: Clocks): Pick<Task, 'candidates' | 'refused'> {
+  const rearing = product.rearingDays + product.nurseryDays;
+  const candidates: Candidate[] = [];
+  const refused: Partial<Record<NoRun | 'lead time', number>> = {};
+  const refuse = (why: NoRun | 'lead time'): void => { refused[why] = (refused[why] ?? 0) + 1; };
+  for (let day = due - rearing - 1; day >= due - rearing - book.holdDays - LONGEST_BEFORE_FEED; day--) {
+    const clock = clocks(day);
+    if (typeof clock === 'string') {
+      refuse(clock);
+      continue;
+    }
+    const readyAt = clock.feedFrom + rearing;
+    if (readyAt > due || readyAt < due - book.holdDays) continue;
+    if (!arrivesInTime(book, clock, a)) {
+      refuse('lead time');
+      continue;
+    }
+    const weanedAt = clock.feedFrom + product.rearingDays + MORNING;
+    const leaves = due + MORNING;
+    const spans: (readonly [number, number])[] = product.nurseryDays > 0
+      ? [[clock.stripAt, clock.firstFeedAt], [clock.firstFeedAt, weanedAt], [weanedAt, leaves]]
+      : [[clock.stripAt, clock.firstFeedAt], [clock.firstFeedAt, leaves]];
+    candidates.push({ day, clock, weanedAt, readyAt, spans });
+  }
+  return { candidates, refused };
+}
+
+const NEVER = -1e6;
+
+/** The problem of an order book; orders whose size cannot be had come back as sentences. */
+export function problemOf(book: OrderBook): { readonly problem: Problem; readonly assumed: Assumed; readonly impossible: readonly string[] } {
+  const a = assumed(book.assumptions);
+  const clocks = clocksOf(book, a);
+  const impossible: string[] = [];
+  /** Fish of different prices weigh by their price only where every order has one. */
+  const arePriced = book.orders.every(({ price }) => price !== undefined && price > 0);
+  const tasks: Task[] = [];
+  for (const order of book.orders) {
+    const product = productOf(order, a);
+    if (typeof product === 'string') {
+      impossible.push(product);
+      continue;
+    }
+    tasks.push({ order, product, wanted: Math.ceil(order.number * (1 + book.spare)), value: arePriced && order.price !== undefined ? order.price : 1, ...candidatesOf(book, a, order.due, product, clocks) });
+  }
+  return {
+    assumed: a, impossible,
+    problem: {
+      tasks,
+      vats: book.vats.map(({ name, litres, holds }) => ({ name, litres, holds: holds.reduce((bits, key) => bits | stageBit(key), 0) })),
+      females: book.females.map(({ tag, kilograms, family, lastUsed }) => ({
+        tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', lastUsed: lastUsed ?? NEVER,
+      })),
+      males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', lastUsed: lastUsed ?? NEVER })),
+      restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
+    },
+  };
+}

@@ -1,0 +1,142 @@
+import type { Chance } from './odds/chance';
+import { chanceOf } from './odds/chance';
+import type { Schedule, Whim } from './place';
+import { emptySchedule, fishIn, placeRun, roomFor } from './place';
+import type { Problem, Task } from './problem';
+
+/** A run smaller than this share of its order is not worth a night. */
+const LEAST_RUN = 0.01;
+/** An order is split over at most this many runs. */
+const MOST_RUNS = 8;
+/** Less than this share of an order short counts as met. */
+const MET = 1e-6;
+
+type Rooms = ReturnType<typeof roomFor>;
+
+/** The latest day that does all that is left, or else the day that does most. */
+function bestRoom(rooms: readonly Rooms[], need: number): Rooms | undefined {
+  let best: Rooms | undefined;
+  for (const room of rooms) {
+    const fish = fishIn(room);
+    if (fish >= need * (1 - MET)) return room;
+    if (!best || fish > fishIn(best) * 1.001) best = room;
+  }
+  return best;
+}
+
+function chooseRoom(schedule: Schedule, task: Task, need: number, whim: Whim | undefined, tried: ReadonlySet<number>): Rooms | undefined {
+  const least = Math.min(need, Math.max(1, LEAST_RUN * task.wanted)) * (1 - MET);
+  const rooms: Rooms[] = [];
+  for (const candidate of task.candidates) {
+    if (tried.has(candidate.day)) continue;
+    const room = roomFor(schedule, task, candidate);
+    const fish = fishIn(room);
+    if (fish < least) continue;
+    // Candidates come latest first: the first that does it all is the one wanted.
+    if (!whim && fish >= need * (1 - MET)) return room;
+    rooms.push(room);
+  }
+  if (whim && rooms.length > 1 && whim.chance.even() < whim.part) return rooms[Math.floor(whim.chance.even() * rooms.length)];
+  return bestRoom(rooms, need);
+}
+
+/** Orders one after another, each as far as it goes. */
+export function construct(problem: Problem, sequence: readonly number[], whim?: Whim): Schedule {
+  const schedule = emptySchedule(problem);
+  for (const t of sequence) {
+    const task = problem.tasks[t];
+    if (!task) continue;
+    let need = task.wanted;
+    const tried = new Set<number>();
+    for (let runs = 0; runs < MOST_RUNS && need > MET * task.wanted; ) {
+      const room = chooseRoom(schedule, task, need, whim, tried);
+      if (!room) break;
+      // Now and then a run is made smaller than it could be, to leave room for another.
+      const part = whim && whim.chance.even() < whim.part ? 0.3 + 0.7 * whim.chance.even() : 1;
+      const fish = placeRun(schedule, t, task, room, Math.min(need, part === 1 ? need : fishIn(room) * part), whim);
+      if (fish === 0) tried.add(room.candidate.day);
+      else {
+        need -= fish;
+        runs++;
+      }
+    }
+  }
+  return schedule;
+}
+
+/** Fish of each order, not more than wanted. */
+export function deliveredOf({ problem, runs }: Schedule): number[] {
+  const fish = problem.tasks.map(() => 0);
+  for (const run of runs) fish[run.task] = (fish[run.task] ?? 0) + run.fish;
+  return fish.map((n, t) => Math.min(n, problem.tasks[t]?.wanted ?? 0));
+}
+
+/** Worth of what is delivered; of two equal ones the one with fewer runs is better by a hair. */
+export function worthOf(schedule: Schedule): number {
+  const { tasks } = schedule.problem;
+  const whole = tasks.reduce((sum, t) => sum + t.value * t.wanted, 0);
+  return deliveredOf(schedule).reduce((sum, n, t) => sum + n * (tasks[t]?.value ?? 0), 0) - 1e-7 * whole * schedule.runs.length;
+}
+export const isMet = (schedule: Schedule): boolean =>
+  deliveredOf(schedule).every((n, t) => n >= (schedule.problem.tasks[t]?.wanted ?? 0) * (1 - 1e-5));
+
+/** Sequences worth trying before chance is asked. */
+function startingSequences({ tasks }: Problem): number[][] {
+  const all = tasks.map((_, t) => t);
+  const by = (key: (t: Task) => number): number[] => [...all].sort((a, b) => {
+    const [x, y] = [tasks[a], tasks[b]];
+    return x && y ? key(x) - key(y) || a - b : 0;
+  });
+  const litreDays = (t: Task): number => t.product.stages.reduce((sum, s, i) => {
+    const [from, to] = t.candidates[0]?.spans[i] ?? [0, 1];
+    return sum + s.litresPerFish * (to - from);
+  }, 0);
+  return [by((t) => t.order.due), by((t) => litreDays(t) / t.value), by((t) => t.product.eggsPerFish / t.value), by((t) => -t.order.due), by((t) => t.candidates.length)];
+}
+
+/** A sequence with a short order moved forward, or two exchanged. */
+function stirred(sequence: readonly number[], short: readonly number[], chance: Chance): number[] {
+  const next = [...sequence];
+  const pick = (n: number): number => Math.floor(chance.even() * n);
+  const moves = 1 + pick(2);
+  for (let i = 0; i < moves; i++) {
+    const t = short.length > 0 && chance.even() < 0.7 ? short[pick(short.length)] ?? 0 : next[pick(next.length)] ?? 0;
+    const at = next.indexOf(t);
+    next.splice(at, 1);
+    next.splice(pick(next.length + 1), 0, t);
+  }
+  return next;
+}
+
+/** Work of building a schedule once, in looks at a vat or a fish: bounds how often it is tried. */
+const workOf = ({ tasks, vats, females, males }: Problem): number =>
+  tasks.reduce((sum, t) => sum + 2 * Math.max(1, t.candidates.length) * (t.product.stages.length * vats.length + females.length + males.length + 8), 0);
+export interface Effort { readonly work: number; readonly mostTries: number; readonly seed: number }
+export const EFFORT: Effort = { work: 1.2e6, mostTries: 2500, seed: 20 };
+
+/**
+ * The schedule that delivers most.
+ *
+ * Orders are planned one after another on the latest day that does it, with the least water and the fewest spare eggs. When that
+ * leaves one short, other sequences are tried, then sequences and choices strayed by a seeded chance from the best found so far,
+ * until everything is met or the effort is spent. The same problem gives the same schedule everywhere.
+ */
+export function solve(problem: Problem, effort: Effort = EFFORT): Schedule {
+  const chance = chanceOf(effort.seed);
+  const tries = Math.max(1, Math.min(effort.mostTries, Math.floor(effort.work / workOf(problem))));
+  let [best, bestWorth, bestSequence]: [Schedule, number, readonly number[]] = [emptySchedule(problem), -1, []];
+  let count = 0;
+  const look = (sequence: readonly number[], whim?: Whim): boolean => {
+    const schedule = construct(problem, sequence, whim);
+    const worth = worthOf(schedule);
+    if (worth > bestWorth - 1e-12) [best, bestWorth, bestSequence] = [schedule, worth, sequence];
+    count++;
+    return isMet(best) || count >= tries;
+  };
+  for (const sequence of startingSequences(problem)) if (look(sequence)) return best;
+  for (;;) {
+    const delivered = deliveredOf(best);
+    const short = delivered.flatMap((n, t) => (n < (problem.tasks[t]?.wanted ?? 0) * (1 - 1e-5) ? [t] : []));
+    if (look(stirred(bestSequence, short, chance), chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() })) return best;
+  }
+}
