@@ -14,6 +14,7 @@ export interface Bridge {
   executor?: Executor;
   /** The open workbook as a file. */
   fileBytes?(): Promise<Uint8Array>;
+  fileName?(): string;
 }
 
 declare global {

@@ -27,7 +27,7 @@ import { openElsewhere, handedOver } from './otherWindow';
 import { focusSheet, wireRegions } from './regions';
 import { Runtime } from './runtime';
 import { Session } from './session';
-import { today, wireToolbar } from './toolbar';
+import { fileName, today, wireToolbar } from './toolbar';
 
 declare global {
   interface Window { spawnbook: PageApi; spawnbookBench: PageBench }
@@ -47,6 +47,7 @@ function connectPane(open: UniverBook, session: Session): void {
   const bridge = bridgeOf(window);
   bridge.executor = createExecutor(open.book, { openWorkbook: openElsewhere });
   bridge.fileBytes = async () => (await session.save()).bytes;
+  bridge.fileName = () => fileName(session.title);
 }
 
 async function start(): Promise<void> {

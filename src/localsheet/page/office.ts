@@ -19,7 +19,7 @@ async function whenThere<K extends keyof Bridge>(key: K): Promise<NonNullable<Br
 }
 
 const executor: Executor = { execute: async (body) => (await whenThere('executor')).execute(body) };
-const globals = createOffice({ executor, fileBytes: async () => (await whenThere('fileBytes'))() });
+const globals = createOffice({ executor, fileBytes: async () => (await whenThere('fileBytes'))(), fileName: () => bridgeOf(window.parent).fileName?.() ?? '' });
 installOffice(globals, window);
 
 window.addEventListener('load', () => {

@@ -24,7 +24,7 @@ export function download(bytes: Uint8Array, fileName: string): void {
   setTimeout(() => { URL.revokeObjectURL(url); }, 10_000);
 }
 
-const fileName = (title: string): string => `${title.replace(/[\\/:*?"<>|]+/g, ' ').replace(/\s+/g, ' ').trim() || 'Workbook'}.xlsx`;
+export const fileName = (title: string): string => `${title.replace(/[\\/:*?"<>|]+/g, ' ').replace(/\s+/g, ' ').trim() || 'Workbook'}.xlsx`;
 
 export function wireToolbar(session: Session): void {
   const file = element('file', HTMLInputElement);

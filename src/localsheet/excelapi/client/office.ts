@@ -16,6 +16,8 @@ export interface OfficeOptions {
   readonly executor: Executor;
   /** The open workbook as .xlsx bytes, for getFileAsync. */
   readonly fileBytes?: () => Promise<Uint8Array>;
+  /** Its name, with the ending. */
+  readonly fileName?: () => string;
 }
 
 export class CustomFunctionError extends Error {
@@ -103,7 +105,7 @@ function documentFile(fileBytes: OfficeOptions['fileBytes']) {
   };
 }
 
-function office({ fileBytes }: OfficeOptions) {
+function office({ fileBytes, fileName }: OfficeOptions) {
   const info = { host: 'Excel', platform: 'OfficeOnline' } as const;
   const isSetSupported = (name: string, version = '1.1'): boolean => {
     const [major = 0, minor = 0] = String(version).split('.').map(Number);
@@ -115,7 +117,7 @@ function office({ fileBytes }: OfficeOptions) {
     AsyncResultStatus: { Succeeded: 'succeeded', Failed: 'failed' },
     context: {
       ...info, displayLanguage: 'en-US', contentLanguage: 'en-US', diagnostics: { ...info, version: '0.0.0.0' }, requirements: { isSetSupported },
-      document: { getFileAsync: documentFile(fileBytes) },
+      document: { getFileAsync: documentFile(fileBytes), get url() { return fileName?.() ?? ''; } },
     },
     onReady: async (callback?: (given: typeof info) => unknown): Promise<typeof info> => { await callback?.(info); return info; },
     actions: { associate: (): void => undefined },
