@@ -85,6 +85,6 @@ export function chartXml(chart: ChartModel, model: WorkbookModel): string {
   const legend = chart.series.filter((s) => !s.isHidden).length > 1 ? `<c:legend><c:legendPos val="b"/>${hidden.join('')}<c:overlay val="0"/>${tickText}</c:legend>` : '';
   return '<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">'
     + `<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>${titleXml(chart.title, 1200, true)}<c:autoTitleDeleted val="0"/>`
-    + `<c:plotArea><c:layout/>${plotXml(chart, model)}${categoryAxis(chart)}${valueAxis(chart)}</c:plotArea>${legend}<c:plotVisOnly val="1"/><c:dispBlanksAs val="gap"/></c:chart>`
+    + `<c:plotArea><c:layout/>${plotXml(chart, model)}${categoryAxis(chart)}${valueAxis(chart)}</c:plotArea>${legend}<c:plotVisOnly val="1"/><c:dispBlanksAs val="span"/></c:chart>`
     + '<c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/></a:solidFill><a:ln w="6350"><a:solidFill><a:srgbClr val="B9C4C7"/></a:solidFill></a:ln></c:spPr></c:chartSpace>';
 }
