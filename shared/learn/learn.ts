@@ -3,6 +3,7 @@ import type { Estimate } from './estimate';
 import { estimateCounted, estimateMeasured } from './estimate';
 import type { Observation, Observed, Settings } from './observe';
 import { observe } from './observe';
+import { byRun } from './observe/runs';
 import type { Counted } from './poolShares';
 import type { RateKey, RateSpec } from './rates';
 import { RATE_KEYS, rateSpec } from './rates';
@@ -36,23 +37,6 @@ const MONTHS = MONTH_NAMES.map((_, i) => i + 1);
 const kindLabel = (spec: RateSpec, kind: string | number): string => `${spec.label}, ${typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind}`;
 
 const aboutOf = (spec: RateSpec, key: RateKey) => ({ key, label: spec.label, unit: spec.unit, format: spec.format, sources: spec.sources, note: spec.note });
-
-/** Rows of one run, or of one day where runs have no name. */
-const runOf = ({ record: { values: v, sheet, row } }: Observation): string => {
-  const day = v.injected?.value ?? v.date?.value;
-  return v.run?.value ?? (day === undefined ? `${sheet}!${row}` : String(Math.floor(day)));
-};
-
-/** Females and vats of one run share its luck: their rows are put together before runs are pooled. */
-function byRun(seen: readonly Observation[]): (readonly Observation[])[] {
-  const runs = new Map<string, Observation[]>();
-  for (const one of seen) {
-    const run = runs.get(runOf(one));
-    if (run) run.push(one);
-    else runs.set(runOf(one), [one]);
-  }
-  return [...runs.values()];
-}
 
 const total = (run: readonly Observation[], of: (one: Observation) => number | undefined): number => run.reduce((sum, one) => sum + (of(one) ?? 0), 0);
 const countsOf = (seen: readonly Observation[]): Counted[] => byRun(seen).map((run) => ({ k: total(run, (o) => o.k), n: total(run, (o) => o.n) }));

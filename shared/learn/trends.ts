@@ -3,9 +3,10 @@ import { clockText } from '../timing/clock';
 import type { ControlChart } from './controlChart';
 import { controlChart } from './controlChart';
 import { estimateCounted } from './estimate';
-import type { Settings } from './observe';
+import type { Observation, Settings } from './observe';
 import { observe } from './observe';
 import { dayOf, monthOf } from './observe/reading';
+import { byRun } from './observe/runs';
 import { MONTH_NAMES } from './learn';
 import type { RateKey } from './rates';
 import { rateSpec } from './rates';
@@ -100,15 +101,25 @@ function viewOf(counts: readonly Counted[], rate: TrendRate, farm: number, { by,
 const nameOf = ({ values: { run }, sheet, row }: RunRecord, when: number | undefined): string =>
   run?.value ?? (when === undefined ? `${sheet}, row ${row}` : clockText(when).replace(/ \d\d:\d\d$/, ''));
 
-/** Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits. */
+const together = (rows: readonly Observation[]): Counted[] => {
+  const [first] = rows;
+  return first ? [{ record: first.record, k: rows.reduce((sum, o) => sum + (o.k ?? 0), 0), n: rows.reduce((sum, o) => sum + (o.n ?? 0), 0) }] : [];
+};
+
+/**
+ * Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits.
+ * A row is one female with one male; water, month and time belong to the run, so there its rows are put together.
+ */
 export function trendsOf(records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Trends {
-  const counts = observe(records, settings).observations.filter((o) => o.rate === rate).map(({ record, k = 0, n = 0 }): Counted => ({ record, k, n }));
-  const farm = Math.min(0.99, Math.max(0.01, estimateCounted(rateSpec(rate), counts).value));
-  const points = counts.map(({ record, k, n }, i) => ({ when: dayOf(record), name: nameOf(record, dayOf(record)), k, n, i }))
+  const seen = observe(records, settings).observations.filter((o) => o.rate === rate);
+  const rows = seen.flatMap((o) => together([o]));
+  const runs = byRun(seen).flatMap(together);
+  const farm = Math.min(0.99, Math.max(0.01, estimateCounted(rateSpec(rate), runs).value));
+  const points = runs.map(({ record, k, n }, i) => ({ when: dayOf(record), name: nameOf(record, dayOf(record)), k, n, i }))
     .sort((a, b) => (a.when ?? -Infinity) - (b.when ?? -Infinity) || a.i - b.i).map(({ when, name, k, n }): TrendPoint => ({ when, name, k, n }));
   return {
     rate, label: rateSpec(rate).label, points,
-    views: VIEWS.map((view) => viewOf(counts, rate, farm, view)),
+    views: VIEWS.map((view) => viewOf(view.by === 'female' || view.by === 'male' ? rows : runs, rate, farm, view)),
     chart: controlChart(points.map((p) => p.k), points.map((p) => p.n)),
   };
 }

@@ -8,6 +8,7 @@ const SHARE = '0.0%';
 const HEAD = 5;
 /** Room for the charts beside the tables: rows a chart covers. */
 const CHART_ROWS = 17;
+const CHARTS_A_PAGE = 3;
 const WIDTHS = [2, 20, 9, 9, 9, 10, 10, 10, 24, 3, 22, 8, 10, 10, 10, 10, 3, 11, 11, 11, 11, 11, 11, 11];
 
 /** Chart sheets grow without end; the latest runs are the ones to look at. */
@@ -76,11 +77,11 @@ function groupTable(sheet: SheetBuilder, view: TrendView, label: string, row: nu
 export function trendsWorkbook(trends: Trends, { sheet: title = 'Trends', hatchery = 'My hatchery' }: SheetOptions = {}): WorkbookModel {
   const sheet = new SheetBuilder(title, {
     widths: WIDTHS, tab: 'C8742A', freeze: { rows: HEAD, columns: 0 }, hasGridlines: false,
-    print: { landscape: true, titleRows: [HEAD, HEAD], footer: `${hatchery} · trends` },
+    print: { landscape: true, titleRows: [HEAD, HEAD], footer: `${hatchery} · trends`, breaksAbove: [HEAD + CHARTS_A_PAGE * (CHART_ROWS + 2)] },
   });
   sheet.put('B1', `${trends.label}: what moves it`, 'title').height(1, 26);
   sheet.put('B2', verdictOf(trends), 'subtitle');
-  sheet.merge('B3:P3', 'Expected: what a further run of that female, water or month may give; it leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.', 'quiet').height(3, 30);
+  sheet.merge('B3:P3', 'Expected: the mean of further runs with that female, water or month, low and high its interval; it leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.', 'quiet').height(3, 30);
   const charts = [overTime(sheet, trends)];
   let row = HEAD;
   for (const view of trends.views) {

@@ -94,6 +94,13 @@ describe('trends', () => {
     expect(trendsOf([record(5, { eggs: 100, hatched: 50 })]).views.map(({ without }) => without)).toEqual([1, 1, 1, 1]);
   });
 
+  test('rows of one run are one point of time, but each female stands for herself', () => {
+    const rows = Array.from({ length: 6 }, (_, i) => record(i + 5, { run: `R${i % 2}`, date: 46000 + (i % 2), female: `F${i}`, temperature: 26, eggs: 1000, hatched: 400 + i }));
+    const { points, views } = trendsOf(rows);
+    expect(points.map(({ k, n }) => [k, n])).toEqual([[1206, 3000], [1209, 3000]]);
+    expect(views.map(({ groups }) => groups.reduce((sum, g) => sum + g.runs, 0))).toEqual([6, 0, 2, 2]);
+  });
+
   test('fertilisation as well', () => {
     expect(trendsOf(demoFarm(10), 'fertilisation').points).toHaveLength(10);
   });
