@@ -46,6 +46,8 @@ class Tally {
   hasOpenNumbers = false;
   hasEitherDates = false;
 
+  constructor(private readonly fallback: Decimal) {}
+
   take(cell: Cell, isDate: boolean): void {
     if (cell === null || cell === '' || typeof cell === 'boolean') return;
     this.filled++;
@@ -69,7 +71,7 @@ class Tally {
     } else if (readClock(text) !== undefined && /[:hapm]/i.test(text)) this.clocks++;
     else {
       const decimal = decimalIn(text);
-      const { value } = readNumber(text, decimal ?? '.');
+      const { value } = readNumber(text, decimal ?? this.fallback);
       if (Number.isNaN(value)) { this.words++; return; }
       this.numbers++;
       this.list.push(value);
@@ -81,8 +83,9 @@ class Tally {
 
 const mostOf = <T>(counts: ReadonlyMap<T, number>): T | undefined => [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
 
-export function contentOf(run: CellRun): Content {
-  const tally = new Tally();
+/** `fallback` is the decimal mark of numbers that can be read both ways. */
+export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
+  const tally = new Tally(fallback);
   const step = Math.max(1, Math.floor(run.length / SAMPLE));
   for (let i = 0; i < run.length; i += step) tally.take(run.cellAt(i), run.isDate(i));
   const sorted = tally.list.sort((a, b) => a - b);

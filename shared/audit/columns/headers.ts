@@ -56,12 +56,12 @@ export function parseHeader(text: string): Header {
     return ' ';
   });
   // "wt, kg" and "temp °F": a unit written as the last word.
-  const parts = bare.replace(/[°º]\s*([cf])\b/g, ' deg$1 ').replace(/\bno\.?\s*\/\s*g\b/g, 'number per g').replace(/(\w)\s*\/\s*(g|gram|kg)\b/g, '$1 per $2').replace(/%/g, ' percent ')
+  const parts = bare.replace(/[°º]\s*([cf])\b/g, ' deg$1 ').replace(/\bno\.?\s*\/\s*g\b/g, 'number per g').replace(/([\w%])\s*\/\s*(g|gram|kg|day|d)\b/g, '$1 per $2').replace(/%/g, ' percent ')
     .split(/[^\p{L}\p{N}#%/]+/u).filter(Boolean);
   const last = parts.at(-1);
   if (unit === undefined && parts.length > 1 && last !== undefined && last !== 'percent' && parts.at(-2) !== 'per' && !/^(no|number|day|days|min|oc|of)$/.test(last)) unit = unitOfWord(last);
   const words = parts.flatMap(shortForm);
-  if (unit === undefined && words.includes('percent')) unit = '%';
+  if (unit === undefined && words.includes('percent') && !words.includes('per')) unit = '%';
   return { text, words, unit };
 }
 

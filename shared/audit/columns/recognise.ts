@@ -136,21 +136,25 @@ function mapped(looked: Looked, given: Candidate | undefined, said: Correction |
   };
 }
 
+/** The commonest of the votes that were cast. */
+function mostOf<T>(votes: readonly (T | undefined)[]): T | undefined {
+  const counts = new Map<T, number>();
+  for (const vote of votes) if (vote !== undefined) counts.set(vote, (counts.get(vote) ?? 0) + 1);
+  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
+}
+
 /** Understands the columns of one table, together. */
 export function recognise(sheet: string, columns: readonly Unread[], corrections: readonly Correction[]): MappedColumn[] {
-  const raw = columns.map((unread): Looked => {
-    const content = contentOf(unread.run);
+  const contents = columns.map(({ run }) => contentOf(run));
+  const elsewhere = { decimal: mostOf(contents.map((content) => content.decimal)), order: mostOf(contents.map((content) => content.order)) };
+  const raw = columns.map((unread, i): Looked => {
+    const first = contents[i] ?? contentOf(unread.run);
+    const content = first.hasOpenNumbers && (first.decimal ?? elsewhere.decimal) === ',' ? contentOf(unread.run, ',') : first;
     return { unread, content, candidates: candidatesOf(unread, content) };
   });
   const saidFor = new Map(raw.map((one) => [one.unread, correctionFor(corrections, sheet, one.unread.header)]));
   const said = new Set([...saidFor.values()].map((one) => one?.field));
   const free = byCompany(raw.map((one) => (saidFor.get(one.unread) ? { ...one, candidates: [] } : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) })));
   const given = assign(free);
-  const most = <T extends string>(pick: (content: Content) => T | undefined): T | undefined => {
-    const votes = new Map<T, number>();
-    for (const { content } of raw) { const vote = pick(content); if (vote !== undefined) votes.set(vote, (votes.get(vote) ?? 0) + 1); }
-    return [...votes].sort((a, b) => b[1] - a[1])[0]?.[0];
-  };
-  const elsewhere = { decimal: most((content) => content.decimal), order: most((content) => content.order) };
   return free.map((one) => mapped(one, given.get(one), saidFor.get(one.unread), elsewhere));
 }

@@ -27,7 +27,7 @@ export const SPELLINGS: Readonly<Partial<Record<FieldName, string>>> = {
   eggWeight: 'egg weight, weight egg, stripped weight, weight stripped, egg [g], egg mass, stripped egg weight, weight egg stripped, egg stripped [g], total egg weight, egg [kg], spawn weight',
   eggsPerGram: 'egg per gram, egg per g, number per gram, number per g, count per gram, egg gram, number egg per gram, egg count per gram, egg number per gram, count per g, number egg per g',
   eggs: 'egg, number egg, egg number, total egg, egg total, egg count, egg stripped, egg incubated, egg set, total number egg, egg in, egg estimated, estimated egg',
-  eggYield: 'egg yield, yield, egg yield percent, egg percent body weight, relative egg weight, ovulated percent, percent body weight stripped, egg percent bw, egg weight percent body, yield percent',
+  eggYield: 'egg yield, yield, egg yield percent, egg percent body weight, relative egg weight, ovulated percent, percent body weight stripped, egg percent bw, egg weight percent body, yield percent, yield percent body weight, egg percent body',
 
   fertilisedAt: 'fertilised at, fert time, time fert, time fertilised, mixed at, insemination time, milt added, fert date, fertilised on, date fert, fert at, fert date time, insemination',
   sampleSize: 'sample, egg looked at, sample size, egg checked, egg sampled, sample egg, egg examined, number checked, sample number, checked, egg sample, sample total, egg in sample',

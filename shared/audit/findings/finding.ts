@@ -34,8 +34,8 @@ export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${ce
 /** A cell that a slip or another fault explains need not be reported again for being out of range or unlike its neighbours. */
 const WEAKER: readonly (readonly [RegExp, RegExp])[] = [
   [/^HISTORY\.FAR$/, /./],
-  [/^SLIP\.HISTORY$/, /^(?!HISTORY)/],
-  [/^(?:VALUE|SHARE|TEMPERATURE|EGGS\.PERGRAM|EGGS\.YIELD$|DOSE\.PERKG|FEED\.RATION|FCR\.RANGE|GROWTH\.RANGE)/, /^SLIP\.(?!HISTORY)/],
+  [/^SLIP\.HISTORY$/, /^(?!HISTORY|VALUE|EGGS\.PERGRAM)/],
+  [/^(?:VALUE|SHARE\.RANGE|TEMPERATURE|EGGS\.PERGRAM|EGGS\.YIELD$|DOSE\.PERKG|FEED\.RATION|FCR\.RANGE|GROWTH\.RANGE)/, /^SLIP\./],
 ];
 
 const isWeaker = (rule: string, other: string): boolean => rule !== other && WEAKER.some(([weak, strong]) => weak.test(rule) && strong.test(other));

@@ -38,14 +38,14 @@ export function readCsvCells(bytes: Uint8Array, name: string): CsvSheet {
   if (bytes.length === 0) throw new BadFile('The file is empty.');
   const { text, coding } = decode(bytes);
   if (/\0/.test(text.slice(0, 4000))) throw new BadFile('This is not a text file. Pick a .csv or an .xlsx file.');
+  // Excel does not show the line that names the separator, so rows are counted without it.
   const said = /^sep=(.)\r?\n/i.exec(text);
   const delimiter = said?.[1] ?? delimiterOf(text);
   const builder = new SheetBuilder(name);
-  const shift = said ? 1 : 0;
   const { data } = Papa.parse<string[]>(said ? text.slice(said[0].length) : text, { delimiter, skipEmptyLines: false });
   for (const [row, line] of data.entries()) for (const [column, field] of line.entries()) {
     const cell = field.trim();
-    if (cell !== '') builder.put(row + shift, column, cell, false, undefined);
+    if (cell !== '') builder.put(row, column, cell, false, undefined);
   }
   const notes = [`Read as ${coding} with ${NAMES[delimiter] ?? `"${delimiter}"`} between the fields.`];
   return { sheet: builder.build(), notes };

@@ -75,7 +75,14 @@ export const FAULTS: readonly Fault[] = [
   { rule: 'SLIP.POUND', also: ['DOSE.VOLUME'], inject: one('Spawning', 'femaleWeight', (x) => round(x * 2.2046, 2)) },
   { rule: 'SLIP.DIGITS', also: ['EGGS.PRODUCT', 'SLIP.TEN'], inject: one('Spawning', 'eggs', swapped) },
   { rule: 'SLIP.FAHRENHEIT', inject: one('Feeding', 'temperature', (x) => round(x * 1.8 + 32, 1)) },
-  { rule: 'SLIP.HISTORY', also: [...SLIPS, 'VALUE.RANGE', 'EGGS.PRODUCT'], inject: one('Spawning', 'eggsPerGram', (x) => x / 10) },
+  {
+    // Nothing else in the row gives it away: the number of eggs is not kept.
+    rule: 'SLIP.HISTORY', also: ['VALUE.RANGE'], inject: (farm, draw) => {
+      const table = tableOf(farm, 'Spawning');
+      (table.fields as FieldName[]).splice(0, table.fields.length, ...table.fields.filter((name) => !['eggs', 'fertilised', 'hatched', 'fry'].includes(name)));
+      return one('Spawning', 'eggsPerGram', (x) => x / 10)(farm, draw);
+    },
+  },
   { rule: 'STAGE.GROWS', also: ['SHARE.COUNTS', ...SLIPS], inject: one('Spawning', 'hatched', (_, row, draw) => Math.round(num(row, 'fertilised') * draw.between(1.1, 1.6))) },
   { rule: 'STAGE.GROWS', also: ['SHARE.COUNTS', ...SLIPS], inject: one('Spawning', 'sampleGood', (_, row, draw) => num(row, 'sampleSize') + Math.ceil(draw.between(2, 15))) },
   { rule: 'COUNT.SENSE', inject: one('Feeding', 'dead', (x) => -Math.max(1, x)) },
@@ -206,7 +213,7 @@ export const FAULTS: readonly Fault[] = [
     },
   },
   {
-    rule: 'UNIT.HEADER', inject: here('Batches', 'startWeight'),
+    rule: 'UNIT.HEADER', needsRows: true, needsFile: true, inject: (farm, draw) => ({ ...here('Spawning', 'eggWeight')(farm, draw), reach: 'column' }),
     edit: (book, at) => {
       const { column, row, cells } = cellsOf(book, at);
       for (let r = row; r >= 0; r--) { const cell = cells[r]?.[column]; if (typeof cell === 'string') { (cells[r] ?? [])[column] = cell.replace('(g)', '(kg)'); break; } }

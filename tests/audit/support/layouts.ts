@@ -32,7 +32,8 @@ const HEADINGS: Readonly<Partial<Record<FieldName, readonly (readonly [string, (
   days: [['Days'], ['No. of days'], ['Duration (days)']], feed: [['Feed (g)'], ['Feed given (kg)', (x) => Math.round(x) / 1000], ['Feed (g)']], growthRate: [['SGR'], ['Growth rate (%/day)'], ['Specific growth rate']], conversion: [['FCR'], ['Feed conversion'], ['FCR']],
   volume: [['Volume (L)'], ['Water volume (L)'], ['Tank volume (litres)']], ph: [['pH'], ['pH before'], ['Initial pH']], phAfter: [['pH after'], ['Final pH'], ['pH after dose']], material: [['Product'], ['Product used'], ['Material']],
   materialDose: [['Dose (g)'], ['Product given (g)'], ['Soda ash (g)']], oxygen: [['DO (mg/l)'], ['Oxygen (mg/L)'], ['Dissolved oxygen']], fish: [['Fish'], ['No. of fish'], ['Fish in tank']], dead: [['Dead'], ['Deaths'], ['Mortality']],
-  weight: [['Mean weight (g)'], ['Avg wt (g)'], ['ABW (g)']], ration: [['Ration %', (x) => Math.round(x * 1000) / 10], ['Ration'], ['Feeding rate (%)', (x) => Math.round(x * 1000) / 10]], note: [['Remarks'], ['Notes'], ['Comments']],
+  weight: [['Mean weight (g)'], ['Avg wt (g)'], ['ABW (g)']], ration: [['Ration %', (x) => Math.round(x * 1000) / 10], ['Ration'], ['Feeding rate (%)', (x) => Math.round(x * 1000) / 10]], eggYield: [['Egg yield (%)', (x) => Math.round(x * 1000) / 10], ['Egg yield'], ['Yield % body weight', (x) => Math.round(x * 1000) / 10]], latency: [['Latency (h)'], ['Latency period (hrs)'], ['Latency']], incubationHours: [['Incubation (h)'], ['Incubation time (hrs)'], ['Hours to hatch']],
+  note: [['Remarks'], ['Notes'], ['Comments']],
 };
 
 interface Hand { readonly heading: (field: FieldName) => string; readonly write: (field: FieldName, value: Value) => Made }
@@ -153,8 +154,9 @@ export function writeBook(farm: Farm, layout: Layout, seed: number): Book {
   if (layout === 'side by side') {
     let left = 0;
     for (const table of rows) {
-      headings(writer, table, hand(seed + left), 'Book', 1, left);
-      writeRows(writer, table, hand(seed + left), 'Book', 2, left);
+      const h = hand(seed + left);
+      headings(writer, table, h, 'Book', 1, left);
+      writeRows(writer, table, h, 'Book', 2, left);
       left += table.fields.length + 1;
     }
     if (spawning) plain(writer, spawning, hand(seed));
