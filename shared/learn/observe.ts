@@ -1,10 +1,11 @@
 import type { RunRecord } from '../audit/schema';
 import { isAccepted } from '../audit/schema';
 import { ageRates } from './observe/ages';
+import { clockRates } from './observe/clocks';
 import { countRates } from './observe/counts';
 import { eggRates } from './observe/eggs';
-import type { Observation, Reader, Settings, Skipped } from './observe/reading';
-import { clockRates } from './observe/clocks';
+import type { Observation, Reader, Seen, Settings, Skipped } from './observe/reading';
+import { rateSpec } from './rates';
 
 export type { Observation, Settings, Skipped, TemperatureLog } from './observe/reading';
 
@@ -15,6 +16,18 @@ export interface Observed {
   readonly records: number;
   /** Records left out because the check of records found something in them. */
   readonly refused: number;
+}
+
+/** Further from the literature than this many spreads of farms a value was hardly meant in this unit; chosen here, no source. */
+const FARTHEST = 8;
+const shown = (x: number): string => String(Number(x.toPrecision(3))).replace('-', '−');
+
+/** A value no farm can have, or nothing. The check of records finds most of them first. */
+function beyondBelief({ rate, value }: Seen): string | undefined {
+  const { scale, literature, farms, unit } = rateSpec(rate);
+  if (value === undefined || scale === 'share') return undefined;
+  const distance = scale === 'log' ? Math.log(value / literature) : value - literature;
+  return Math.abs(distance) <= FARTHEST * farms ? undefined : `${shown(value)}${unit && unit !== 'share' ? ` ${unit}` : ''} where ${shown(literature)} is usual: it looks like another unit or a slip`;
 }
 
 const READERS: readonly Reader[] = [clockRates, eggRates, countRates, ageRates];
@@ -30,6 +43,10 @@ export function observe(records: readonly RunRecord[], settings: Settings = {}):
     for (const read of READERS)
       for (const got of read(record, { ...settings, isFailureKept }))
         if ('because' in got) skipped.push({ ...got, record });
-        else observations.push({ ...got, record });
+        else {
+          const because = beyondBelief(got);
+          if (because) skipped.push({ rate: got.rate, because, record });
+          else observations.push({ ...got, record });
+        }
   return { observations, skipped, records: accepted.length, refused: records.length - accepted.length };
 }

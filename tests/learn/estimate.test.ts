@@ -115,6 +115,13 @@ describe('measured rates', () => {
     expect(farm.value).toBeCloseTo(Math.exp(mean + (sd * sd) / 2), -1);
   });
 
+  test('a farm at the edge of belief is followed once it has some runs', () => {
+    const far = PER_GRAM.literature * Math.exp(6 * PER_GRAM.farms);
+    const { farm } = estimateMeasured(PER_GRAM, [{ values: times(6, (i) => far * (1 + 0.02 * i)) }]);
+    expect(farm.low).toBeGreaterThan(0.9 * far);
+    expect(farm.high).toBeLessThan(1.2 * far);
+  });
+
   test('a month without runs leans on the others, a month with many stands alone', () => {
     const { kinds } = estimateMeasured(rateSpec('eggShare'), [{ values: times(12, (i) => 0.03 + 0.001 * i) }, { values: times(12, (i) => 0.05 + 0.002 * i) }, { values: [] }]);
     const [first, second, third] = kinds;

@@ -76,6 +76,15 @@ describe('the other rates', () => {
     expect(seen(plain).map(({ rate }) => rate)).not.toContain(because.split(':')[0]);
   });
 
+  test.each([
+    [{ eggsPerGram: 7.1 }, 'eggsPerGram: 7.1 per g where 669 is usual: it looks like another unit or a slip'],
+    [{ latency: 40, temperature: 25, preparation: 'pituitary' }, 'latencyOffset: 29 h where 0 is usual: it looks like another unit or a slip'],
+    [{ incubationHours: 3, incubationTemperature: 25 }, 'incubationFactor: 0.111 where 1 is usual: it looks like another unit or a slip'],
+  ] as const)('%j is beyond belief', (plain, because) => {
+    expect(reasons(plain)).toEqual([because]);
+    expect(seen(plain)).toEqual([]);
+  });
+
   test('grown-on fish and an empty record say nothing', () => {
     expect(seen({ startWeight: 50, endWeight: 80, days: 30, stocked: 100, alive: 90 })).toEqual([]);
     expect(seen({})).toEqual([]);

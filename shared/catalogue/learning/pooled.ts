@@ -53,6 +53,10 @@ export const ratePooled = defineFunction({
   },
 });
 
+/** Values further than this from the prior were hardly typed in its unit. */
+const HARDLY_ONE_UNIT = 10;
+const middleOf = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+
 export const rateMean = defineFunction({
   id: 'RATE.MEAN',
   family: 'Checks',
@@ -76,6 +80,7 @@ export const rateMean = defineFunction({
     { args: [[[700], [760], [690], [730]], 669], gives: [['718', '658', '782', '578', '874', '0.93', '4']], because: 'Four counts around 720 eggs per gram against a published 669.' },
     { args: [[[2.1], [1.4], [2.6]], 0, 1, 1, 'difference'], gives: [['1.68', '0.10', '2.58', '-1.39', '3.89', '0.78', '3']], because: 'Strips two hours late on average; a table that says 0 still pulls a little.' },
     { args: [[[700], [-5]], 669], fails: { code: '#VALUE!', says: 'above 0' }, because: 'A factor cannot be below 0.' },
+    { args: [[[7.1], [7.3]], 669], fails: { code: '#VALUE!', says: 'in one unit' }, because: 'Hundreds typed in place of eggs.' },
     { args: [[[2]], 0, 1, null, 'difference'], fails: { code: '#VALUE!', says: 'runSpread' }, because: 'Hours, grams or days: the spread cannot be guessed.' },
   ],
   compute: ({ values, prior, priorRuns, runSpread, scale, confidence }) => {
@@ -83,6 +88,8 @@ export const rateMean = defineFunction({
     const row = isFactor ? values.findIndex((x) => !(x > 0)) : -1;
     if (row >= 0) return refuse(`values, row ${row + 1}: a factor needs numbers above 0, got ${values[row] ?? ''}. Use "difference" for what can be on either side of 0.`);
     if (isFactor && !(prior > 0)) return refuse(`prior: a factor needs a number above 0, got ${prior}. Use "difference" for what can be on either side of 0.`);
+    const times = isFactor ? middleOf(values) / prior : 1;
+    if (times > HARDLY_ONE_UNIT || times * HARDLY_ONE_UNIT < 1) return refuse(`values: their middle is ${Number(times.toPrecision(2))} times the prior of ${prior}. Are both in one unit?`);
     if (!isFactor && runSpread === undefined) return refuse('runSpread is missing: for "difference" say how far runs usually lie apart, in the unit of the values.');
     const runs = runSpread ?? 0.15;
     const got = estimateMeasured(
