@@ -1,4 +1,5 @@
 import { broodFunctions } from './brood';
+import { checkFunctions } from './checks';
 import { countingFunctions } from './counting';
 import type { SheetFunction } from './define';
 import { learningFunctions } from './learning';
@@ -9,7 +10,7 @@ import { waterFunctions } from './water';
 
 /** Every sheet function, in the order help shows them. */
 export const CATALOGUE: readonly SheetFunction[] = [
-  ...waterFunctions, ...timingFunctions, ...broodFunctions, ...countingFunctions, ...rearingFunctions, ...planningFunctions, ...learningFunctions,
+  ...waterFunctions, ...timingFunctions, ...broodFunctions, ...countingFunctions, ...rearingFunctions, ...planningFunctions, ...learningFunctions, ...checkFunctions,
 ];
 
 const byName = new Map(CATALOGUE.map((fn) => [fn.name, fn]));

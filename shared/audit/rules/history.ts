@@ -39,6 +39,17 @@ function freshOwn(table: RecordTable, name: NumericField): Own | undefined {
   return n < LEAST ? undefined : { middle, spread: Math.max(spread, leastSpread(name, isLog)), n, isLog, values: all };
 }
 
+export interface Standing { readonly off: number; readonly limit: number; readonly low: number; readonly high: number; readonly middle: number; readonly n: number }
+
+/** Where a value stands among others: robust deviations from their middle, on logarithms where all are above 0 and they spread by factors. NaN among them is left out. */
+export function standingOf(value: number, others: readonly number[], isLog: boolean, least = 1e-9): Standing {
+  const to = (x: number): number => (isLog ? Math.log10(x) : x);
+  const { middle, spread, n } = robust(others.map(to));
+  const width = Math.max(spread, isLog ? 0.012 : Math.max(least, Math.abs(middle) * 0.01));
+  const limit = FAR + EXTRA_FOR_FEW / Math.max(n, 1);
+  return { off: Math.abs(to(value) - middle) / width, limit, low: back(middle - limit * width, isLog), high: back(middle + limit * width, isLog), middle: back(middle, isLog), n };
+}
+
 const back = (value: number, isLog: boolean): number => (isLog ? 10 ** value : value);
 
 function far(table: RecordTable): readonly TableVerdict[] | string {

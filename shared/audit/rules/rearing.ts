@@ -12,7 +12,7 @@ function rationVerdict(said: Said): Verdict | undefined {
   const ration = feed / (fish * weight);
   const most = mostRation(weight);
   if (!(feed > 0 && fish > 0 && weight > 0) || (ration <= most && ration >= LEAST_RATION)) return undefined;
-  const isGrams = ration / 1000 <= most && ration / 1000 >= LEAST_RATION;
+  const isGrams = ration / 1000 <= most && ration / 1000 >= 5 * LEAST_RATION;
   const isKilograms = ration * 1000 <= most && ration * 1000 >= LEAST_RATION;
   const hint = isGrams ? ' A thousand times less would fit: grams and kilograms mixed?' : isKilograms ? ' A thousand times more would fit: grams and kilograms mixed?' : '';
   return {
