@@ -63,8 +63,11 @@ function setAttribute(element: Element, name: string, value: Attribute): void {
   else if (element.getAttribute(name) !== String(value)) element.setAttribute(name, value === true ? '' : String(value));
 }
 
+/** What a user folds open stays open, unless the view has a say in it. */
+const isUsersOwn = (element: Element, name: string): boolean => name === 'open' && element.tagName === 'DETAILS';
+
 function setProps(element: Element, props: Props): void {
-  for (const { name } of [...element.attributes]) if (!(name in props)) element.removeAttribute(name);
+  for (const { name } of [...element.attributes]) if (!(name in props) && !isUsersOwn(element, name)) element.removeAttribute(name);
   for (const [name, value] of Object.entries(props))
     if (name !== 'key' && name !== 'on' && typeof value !== 'object') setAttribute(element, name, value);
   setHandlers(element, props.on);

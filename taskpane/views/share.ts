@@ -97,10 +97,10 @@ export function shareView(scene: Scene): readonly VNode[] {
     h('p', { class: 'lead' }, 'A copy that opens anywhere without Spawnbook, with the same numbers and a page that says where each comes from.'),
     h('div', { class: 'stack sharing' },
       firstStep(scene),
+      summaryView(scene),
       canGoOn && choicesView(look, scene),
       canGoOn && makeView(look, scene),
       made && reportView(made, scene),
-      summaryView(scene),
       checkView(scene)),
   ];
 }

@@ -97,6 +97,7 @@ test('the copy is made by keyboard alone, and reaches the downloads', async () =
   await page.keyboard.press('Space');
   await picture(page, 'share-columns');
   expect(await pane.locator('fieldset details .tick:has(input:checked)').allTextContents()).toEqual([expect.stringContaining('Telephone')]);
+  expect(await pane.locator('fieldset details[open]').count()).toBe(1);
   await pane.focus('#share-make');
   const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
   expect(download.suggestedFilename()).toBe('Season to share.xlsx');

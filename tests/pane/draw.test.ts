@@ -48,6 +48,16 @@ test('attributes that are no longer given go away; truths become bare attributes
   expect(root.querySelector('p')?.attributes).toHaveLength(0);
 });
 
+test('what a user folds open stays open, unless the view says otherwise', () => {
+  const view = (more: object = {}): ReturnType<typeof h> => h('details', more, h('summary', {}, 'More'), h('p', {}, 'inside'));
+  patch(root, [view()]);
+  root.querySelector('details')?.setAttribute('open', '');
+  patch(root, [view({ class: 'x' })]);
+  expect(root.querySelector('details')?.hasAttribute('open')).toBe(true);
+  patch(root, [view({ open: false })]);
+  expect(root.querySelector('details')?.hasAttribute('open')).toBe(false);
+});
+
 test('text is always text', () => {
   patch(root, [h('p', {}, '<img src=x onerror=alert(1)>')]);
   expect(root.querySelector('img')).toBeNull();

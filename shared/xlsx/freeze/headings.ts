@@ -95,7 +95,9 @@ function isHeadingRow(above: Row, now: Row): boolean {
   const columns = [...above.words.keys()];
   if (columns.length < 2 || above.filled.size > above.words.size || new Set(above.words.values()).size < columns.length) return false;
   const beside = columns.filter((column) => above.words.has(column + 1) || above.words.has(column - 1));
-  return beside.length >= 2 && columns.filter((column) => now.filled.has(column)).length * 2 >= columns.length;
+  const below = columns.filter((column) => now.filled.has(column)).length;
+  // A form to be filled in has headings over many empty cells.
+  return beside.length >= 2 && below > 0 && below * 3 >= columns.length;
 }
 
 function headingRows({ tables }: Opened, sheet: number): Map<number, Set<number>> {
