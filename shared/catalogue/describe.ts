@@ -1,27 +1,12 @@
 import type { NamedParam, Return, SheetFunction } from './define';
-import type { NumberLimits } from './params';
-import { allowed } from './sentences';
+import { expects } from './sentences';
 
 /** What help, the README and the terminal say about a function, in words derived from its record. */
 
+export { expects };
+
 export const isRequired = (param: NamedParam): boolean =>
   param.kind !== 'flag' && !param.optional && !('default' in param && param.default !== undefined);
-
-const limitsText = (limits: NumberLimits, unit: string): string => {
-  const bounded = limits.min !== undefined || limits.max !== undefined || limits.above !== undefined || limits.whole;
-  return bounded ? allowed(limits, unit) : `a number${unit ? ` in ${unit}` : ''}`;
-};
-
-/** "a number from 0 to 50 °C" */
-export function expects(param: NamedParam): string {
-  switch (param.kind) {
-    case 'number': return limitsText(param, param.quantity.unit);
-    case 'series': return `a range; each ${limitsText(param, param.quantity.unit)}`;
-    case 'choice': return `one of ${param.choices.map((choice) => `"${choice}"`).join(', ')}`;
-    case 'flag': return 'TRUE or FALSE';
-    case 'texts': return 'a range of texts';
-  }
-}
 
 export const defaultText = (param: NamedParam): string | undefined => {
   if (param.kind === 'flag') return param.default ? 'TRUE' : 'FALSE';

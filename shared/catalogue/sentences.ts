@@ -62,7 +62,18 @@ export const beyondPublished = (at: string, limits: NumberLimits, unit: string, 
   return outside(`${at}: ${shown(got)}${unit ? ` ${unit}` : ''} is outside what was published (${range}). ${published?.because ?? ''}`.trim());
 };
 
-export const missing = (param: NamedParam): CellError => refuse(`${param.name} is missing: ${param.doc}`);
+/** "a number from 0 to 50 °C" */
+export function expects(param: NamedParam): string {
+  switch (param.kind) {
+    case 'number': return allowed(param, param.quantity.unit);
+    case 'series': return `a range; each ${allowed(param, param.quantity.unit)}`;
+    case 'choice': return `one of ${param.choices.map((word) => `"${word}"`).join(', ')}`;
+    case 'flag': return 'TRUE or FALSE';
+    case 'texts': return 'a range of texts';
+  }
+}
+
+export const missing = (param: NamedParam): CellError => refuse(`${param.name} is missing. Give ${expects(param)}.`);
 
 export const notAChoice = (at: string, param: ChoiceParam, got: Cell): CellError =>
   isError(got)

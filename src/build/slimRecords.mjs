@@ -1,20 +1,73 @@
-// Calculation needs of a function's record its parameters and its arithmetic; examples, help and sources are read by the pane, the
-// function list and the tests. This webpack loader empties them for the calculation bundle, which Excel loads on every start.
+// Calculation needs of a function's record its parameters and its arithmetic; examples, help, sources and most descriptions are read
+// by the pane, the function list and the tests. This webpack loader empties them for the calculation bundle, which Excel loads on
+// every start.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import ts from 'typescript';
+import { root } from './install.mjs';
 
-const EMPTY = { examples: '[]', sources: '[]', cautions: '[]', summary: "''", help: "''", valid: "''" };
+/** Files that hold records: sheet functions, rules of the checks, sources. */
+export const RECORD_FILES = /shared[\\/](catalogue|audit[\\/]rules|source-lists)[\\/].*\.ts$/;
 
-/** The places of defineFunction({ … }) whose values are not needed, last first. */
+const NO_TEXT = "''";
+const EMPTY = { examples: '[]', sources: '[]', cautions: '[]', summary: NO_TEXT, help: NO_TEXT, valid: NO_TEXT, title: NO_TEXT, checks: NO_TEXT, why: NO_TEXT };
+/** A table names a source and its standing, not where a copy was read. */
+const OF_SOURCES = ['note', 'url', 'doi'];
+/** Position of the description among the arguments of these. */
+const DESCRIBED = { flag: 1, value: 1, fields: 1, rows: 1, column: 2 };
+/** No sentence quotes the description of a parameter. */
+const PARAMETERS = ['num', 'choice', 'series', 'texts'];
+
+const isText = (node) => ts.isStringLiteralLike(node) || (ts.isBinaryExpression(node) && isText(node.left) && isText(node.right));
+const properties = (node) => (node && ts.isObjectLiteralExpression(node) ? node.properties.filter(ts.isPropertyAssignment) : []);
+const named = (list, name) => list.find((property) => property.name.getText() === name);
+
+/** What can go from one record, known by its id and its examples: [expression, what stands there instead]. */
+function unneededOfRecord(node) {
+  const fields = properties(node);
+  if (!named(fields, 'id') || !named(fields, 'examples')) return [];
+  const isFunction = ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'defineFunction';
+  return fields
+    .filter(({ name, initializer }) => name.getText() in EMPTY && (isFunction || isText(initializer) || ts.isArrayLiteralExpression(initializer)))
+    .map((field) => [field.initializer, EMPTY[field.name.getText()]]);
+}
+
+/** Where answers name a source. A source whose key stands nowhere there is read by the pane alone. */
+const NAMERS = ['shared/timing', 'shared/feeding', 'shared/growth', 'shared/learn', 'shared/catalogue/learning'];
+let keysNamed;
+function namedInAnswers(key) {
+  keysNamed ??= new Set(NAMERS.flatMap((folder) => readdirSync(join(root, folder))
+    .filter((file) => file.endsWith('.ts'))
+    .flatMap((file) => [...readFileSync(join(root, folder, file), 'utf8').matchAll(/'([A-Z][A-Z0-9]+)'/g)].map(([, found]) => found))));
+  return keysNamed.has(key);
+}
+
+/** sources({ … }) with what answers print of it. */
+function slimSources(list) {
+  const kept = properties(list).filter(({ name }) => namedInAnswers(name.getText()))
+    .map(({ name, initializer }) => `${name.getText()}: { ${properties(initializer).filter((field) => !OF_SOURCES.includes(field.name.getText())).map((field) => field.getText()).join(', ')} }`);
+  const spread = list.properties.filter(ts.isSpreadAssignment).map((part) => part.getText());
+  return [[list, `{ ${[...spread, ...kept].join(', ')} }`]];
+}
+
+/** What can go from one call. */
+function unneededOfCall(node) {
+  const callee = node.expression.getText();
+  if (callee === 'sources' && node.arguments[0] && ts.isObjectLiteralExpression(node.arguments[0])) return slimSources(node.arguments[0]);
+  if (PARAMETERS.includes(callee)) {
+    const doc = named(properties(node.arguments[1]).concat(properties(node.arguments[0])), 'doc')?.initializer;
+    return doc && isText(doc) ? [[doc, NO_TEXT]] : [];
+  }
+  const doc = Object.hasOwn(DESCRIBED, callee) ? node.arguments[DESCRIBED[callee]] : undefined;
+  return doc && isText(doc) ? [[doc, NO_TEXT]] : [];
+}
+
+/** The places in the file whose text is not needed, last first. */
 function unneeded(source) {
   const places = [];
   const visit = (node) => {
-    if (ts.isCallExpression(node) && node.expression.getText(source) === 'defineFunction') {
-      const [record] = node.arguments;
-      if (record && ts.isObjectLiteralExpression(record))
-        for (const property of record.properties)
-          if (ts.isPropertyAssignment(property) && property.name.getText(source) in EMPTY)
-            places.push({ start: property.initializer.getStart(source), end: property.initializer.getEnd(), put: EMPTY[property.name.getText(source)] });
-    }
+    const found = ts.isCallExpression(node) ? unneededOfCall(node) : unneededOfRecord(node);
+    for (const [expression, put] of found) places.push({ start: expression.getStart(source), end: expression.getEnd(), put });
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -22,7 +75,6 @@ function unneeded(source) {
 }
 
 export function slimRecords(text, name = 'record.ts') {
-  if (!text.includes('defineFunction(')) return text;
   const places = unneeded(ts.createSourceFile(name, text, ts.ScriptTarget.Latest, true));
   return places.reduce((rest, { start, end, put }) => rest.slice(0, start) + put + rest.slice(end), text);
 }

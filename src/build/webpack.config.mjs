@@ -6,6 +6,7 @@ import CopyPlugin from 'copy-webpack-plugin';
 import { build } from 'esbuild';
 import HtmlPlugin from 'html-webpack-plugin';
 import webpack from 'webpack';
+import { RECORD_FILES } from './slimRecords.mjs';
 
 const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 const TARGET = 'es2020';
@@ -74,7 +75,7 @@ export default async (_env, argv) => ({
   module: { rules: [
     { test: /\.ts$/, loader: 'esbuild-loader', options: { target: TARGET } },
     // Runs before the line above.
-    { test: /\.ts$/, include: resolve(root, 'shared/catalogue'), issuerLayer: 'calculation', enforce: 'pre', loader: resolve(root, 'src/build/slimRecords.mjs') },
+    { test: RECORD_FILES, issuerLayer: 'calculation', enforce: 'pre', loader: resolve(root, 'src/build/slimRecords.mjs') },
   ] },
   performance: false,
   stats: 'errors-warnings',

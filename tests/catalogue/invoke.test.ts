@@ -58,8 +58,8 @@ describe('one cell', () => {
     expect(message(invoke(dose, [0]))).toBe('#VALUE! volume: expected a number above 0 and up to 1000000 L, got 0. A blank cell can read as 0.');
   });
   test.each([
-    [[], 'volume is missing: Water to treat.'],
-    [[null], 'volume is missing: Water to treat.'],
+    [[], 'volume is missing. Give a number above 0 and up to 1000000 L.'],
+    [[null], 'volume is missing. Give a number above 0 and up to 1000000 L.'],
     [['12'], 'got the text "12". It is a number stored as text: retype it, or use VALUE().'],
     [['4,6'], 'decimal comma stored as text'],
     [['3/11/2026'], 'It is a date stored as text'],

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
 import { build } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue';
-import { slimRecords } from '../../src/build/slimRecords.mjs';
+import { RECORD_FILES, slimRecords } from '../../src/build/slimRecords.mjs';
 import { createLastErrors } from '../../src/lastErrors';
 import { hostBody } from '../../src/register';
 import { FakeError, fakeHost } from '../support/customFunctions';
@@ -13,7 +13,7 @@ async function bundled() {
     entryPoints: ['src/functions.ts'], bundle: true, minify: true, format: 'iife', target: 'es2020', write: false,
     plugins: [{
       name: 'slim',
-      setup: ({ onLoad }) => { onLoad({ filter: /shared[\\/]catalogue[\\/].*\.ts$/ }, ({ path }) => ({ contents: slimRecords(readFileSync(path, 'utf8'), path), loader: 'ts' })); },
+      setup: ({ onLoad }) => { onLoad({ filter: RECORD_FILES }, ({ path }) => ({ contents: slimRecords(readFileSync(path, 'utf8'), path), loader: 'ts' })); },
     }],
   });
   const host = fakeHost();
