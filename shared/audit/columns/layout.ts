@@ -104,7 +104,8 @@ function wordsUnderWords(sheet: SheetCells, position: number, look: RowLook, bel
     if (field) fields.add(field);
   }
   // Data rows made of words alone (names, remarks) match nothing.
-  const isHeaderLike = fields.size >= Math.max(2, look.fields.size) && [...below.texts.values()].filter(isHeaderWord).length >= below.texts.size / 2;
+  const saysHeader = ([column, text]: readonly [number, string]): boolean => isHeaderWord(text) || strongField(`${parents.get(column) ?? ''} ${text}`, 0.85) !== undefined;
+  const isHeaderLike = fields.size >= Math.max(2, look.fields.size) && [...below.texts].filter(saysHeader).length >= below.texts.size / 2;
   return isHeaderLike ? { first: position, last: position + 1, texts, parents: new Map([...parents].filter(([column]) => below.texts.has(column))), fields: fields.size } : undefined;
 }
 

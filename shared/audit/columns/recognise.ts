@@ -43,7 +43,13 @@ function guessesOf({ header, parent }: Unread): readonly Guess[] {
 const unitOf = (field: FieldName, guess: Guess | undefined, content: Content): UnitChoice =>
   (fieldSpec(field).kind === 'number' ? chooseUnit(field as NumericField, guess?.unit, content) : { unit: undefined, because: undefined, isAgainstHeader: false });
 
+/** A header in words nobody listed: a column of dates is still the date of the record, if no other column claims to be. */
+const BY_CONTENT = 0.5;
+const byContent = ({ filled, dates }: Content): Candidate[] =>
+  (filled >= 2 && dates >= 0.8 * filled ? [{ field: 'date', score: BY_CONTENT, choice: { unit: undefined, because: undefined, isAgainstHeader: false }, because: 'its header is not known, but nearly every cell holds a date' }] : []);
+
 function candidatesOf(unread: Unread, content: Content): Candidate[] {
+  if (guessesOf(unread).length === 0) return byContent(content);
   return guessesOf(unread).flatMap((guess) => {
     const choice = unitOf(guess.field, guess, content);
     const fit = fitOfContent(guess.field, choice.unit, content);
