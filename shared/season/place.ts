@@ -50,12 +50,13 @@ export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): R
   const { stripAt } = candidate.clock;
   const females = restedFemales(problem, schedule.use, Math.floor(stripAt));
   const males = readyMales(problem, schedule.use, Math.floor(stripAt));
-  const hands = problem.femalesPerDay - (schedule.strippedOn.get(candidate.day) ?? 0);
-  const most = Math.max(0, Math.min(females.length, hands, males.length * problem.femalesPerMale));
-  const byFemales = most === 0 ? 0 : sumTop(females.map((i) => problem.females[i]?.eggs ?? 0), most) / task.product.eggsPerFish;
+  const hands = problem.without === 'hands' ? Infinity : problem.femalesPerDay - (schedule.strippedOn.get(candidate.day) ?? 0);
+  const most = Math.max(0, Math.min(females.length, hands, problem.without === 'males' ? Infinity : males.length * problem.femalesPerMale));
+  const isEndless = problem.without === 'females' && hands > 0 && males.length > 0;
+  const byFemales = isEndless ? Infinity : most === 0 ? 0 : sumTop(females.map((i) => problem.females[i]?.eggs ?? 0), most) / task.product.eggsPerFish;
   const free: number[][] = [];
   let byVats = Infinity;
-  if (byFemales > 0) {
+  if (byFemales > 0 && problem.without !== 'vats') {
     for (const [s, stage] of task.product.stages.entries()) {
       const [from, to] = candidate.spans[s] ?? [0, 0];
       const bit = stageBit(stage.key);
@@ -79,13 +80,15 @@ export const fishIn = (room: Room): number => Math.min(room.byVats, room.byFemal
 export interface Whim { readonly chance: Chance; readonly part: number }
 const strays = (whim: Whim | undefined): boolean => whim !== undefined && whim.chance.even() < whim.part;
 
+const mixed = (items: readonly number[], chance: Chance): number[] =>
+  items.map((i) => ({ i, at: chance.even() })).sort((a, b) => a.at - b.at).map(({ i }) => i);
+
 /** Vats are tried in another order when the search strays, so that another set is taken. */
 function someVats(schedule: Schedule, free: readonly number[], litres: number, whim: Whim | undefined): number[] | undefined {
   if (!strays(whim) || !whim) return chooseVats(schedule.problem.vats, free, litres);
-  const mixed = free.map((i) => ({ i, at: whim.chance.even() })).sort((a, b) => a.at - b.at).map(({ i }) => i);
   const taken: number[] = [];
   let sum = 0;
-  for (const i of mixed) {
+  for (const i of mixed(free, whim.chance)) {
     if (sum >= litres * (1 - 1e-9)) break;
     taken.push(i);
     sum += schedule.problem.vats[i]?.litres ?? 0;
@@ -93,28 +96,69 @@ function someVats(schedule: Schedule, free: readonly number[], litres: number, w
   return taken;
 }
 
-/** Puts a run of up to `need` fish into the schedule; gives its fish, 0 when it cannot be. */
-export function placeRun(schedule: Schedule, taskIndex: number, task: Task, room: Room, need: number, whim?: Whim): number {
-  const { problem, occupancy, use, strippedOn, runs } = schedule;
-  const { candidate } = room;
-  const target = Math.min(need, room.byVats);
-  const chosen = chooseFemales(problem.females, room.females, target * task.product.eggsPerFish, room.most, strays(whim));
-  const pairs = pairUp(problem, chosen, room.males);
-  const eggs = pairs.reduce((sum, { female }) => sum + (problem.females[female]?.eggs ?? 0), 0);
-  const fish = Math.min(target, eggs / task.product.eggsPerFish);
-  if (!(fish >= 1)) return 0;
+/** The size a run has when it fills some of the vats free to it, or uses some of the females: the sizes a smaller run is worth having. */
+export function smallerSize(schedule: Schedule, task: Task, room: Room, chance: Chance): number {
+  const { vats, females } = schedule.problem;
+  const stage = Math.floor(chance.even() * (task.product.stages.length + 1));
+  const asked = task.product.stages[stage];
+  const from = asked ? room.free[stage] ?? [] : room.females;
+  const some = mixed(from, chance).slice(0, 1 + Math.floor(chance.even() * (asked ? from.length : Math.min(from.length, room.most))));
+  return asked
+    ? some.reduce((sum, i) => sum + (vats[i]?.litres ?? 0), 0) / asked.litresPerFish
+    : some.reduce((sum, i) => sum + (females[i]?.eggs ?? 0), 0) / task.product.eggsPerFish;
+}
+
+/** Females in any order until there are eggs enough. */
+function someFemales(schedule: Schedule, room: Room, eggs: number, chance: Chance): number[] {
+  const taken: number[] = [];
+  let sum = 0;
+  for (const i of mixed(room.females, chance)) {
+    if (sum >= eggs * (1 - 1e-9) || taken.length >= room.most) break;
+    taken.push(i);
+    sum += schedule.problem.females[i]?.eggs ?? 0;
+  }
+  return taken;
+}
+
+/** Vats for every stage, taken at once; undefined, and none taken, when one stage has too few. */
+function takeVats(schedule: Schedule, task: Task, room: Room, fish: number, whim: Whim | undefined): number[][] | undefined {
+  const { occupancy, runs } = schedule;
   const run = runs.length;
   const vats: number[][] = [];
+  if (schedule.problem.without === 'vats') return vats;
   for (const [s, stage] of task.product.stages.entries()) {
-    const [from, to] = candidate.spans[s] ?? [0, 0];
+    const [from, to] = room.candidate.spans[s] ?? [0, 0];
     const taken = someVats(schedule, room.free[s] ?? [], fish * stage.litresPerFish, whim);
     if (!taken) {
       removeRun(occupancy, run);
-      return 0;
+      return undefined;
     }
     for (const i of taken) addStay(occupancy[i] ?? [], { from, to, run });
     vats.push(taken);
   }
+  return vats;
+}
+
+/** Eggs of the paired females; without limit where females are taken as endless, unless none of them can be paired. */
+const eggsOf = (problem: Problem, chosen: readonly number[], pairs: readonly Pair[]): number =>
+  problem.without === 'females' && (chosen.length === 0 || pairs.length > 0)
+    ? Infinity
+    : pairs.reduce((sum, { female }) => sum + (problem.females[female]?.eggs ?? 0), 0);
+
+/** Puts a run of up to `need` fish into the schedule; gives its fish, 0 when it cannot be. */
+export function placeRun(schedule: Schedule, taskIndex: number, task: Task, room: Room, need: number, whim?: Whim): number {
+  const { problem, use, strippedOn, runs } = schedule;
+  const { candidate } = room;
+  const target = Math.min(need, room.byVats);
+  const eggsNeeded = target * task.product.eggsPerFish;
+  const chosen = whim && strays(whim)
+    ? someFemales(schedule, room, eggsNeeded, whim.chance)
+    : chooseFemales(problem.females, room.females, eggsNeeded, room.most, strays(whim));
+  const pairs = problem.without === 'males' ? chosen.map((female) => ({ female, male: -1 })) : pairUp(problem, chosen, room.males);
+  const eggs = eggsOf(problem, chosen, pairs);
+  const fish = Math.min(target, eggs / task.product.eggsPerFish);
+  const vats = fish >= 1 ? takeVats(schedule, task, room, fish, whim) : undefined;
+  if (!vats) return 0;
   for (const { female, male } of pairs) {
     use.females[female]?.push(candidate.day);
     if (use.males[male]?.at(-1) !== candidate.day) use.males[male]?.push(candidate.day);

@@ -19,6 +19,8 @@ export interface Problem {
   readonly femalesPerDay: number;
   readonly femalesPerMale: number;
   readonly malesSurvive: boolean;
+  /** What is taken as being there without limit, to see what binds. */
+  readonly without?: 'vats' | 'females' | 'males' | 'hands';
 }
 export interface Task {
   readonly order: BookedOrder;

@@ -1,7 +1,7 @@
 import type { Chance } from './odds/chance';
 import { chanceOf } from './odds/chance';
 import type { Schedule, Whim } from './place';
-import { emptySchedule, fishIn, placeRun, roomFor } from './place';
+import { emptySchedule, fishIn, placeRun, roomFor, smallerSize } from './place';
 import type { Problem, Task } from './problem';
 
 /** A run smaller than this share of its order is not worth a night. */
@@ -40,26 +40,38 @@ function chooseRoom(schedule: Schedule, task: Task, need: number, whim: Whim | u
   return bestRoom(rooms, need);
 }
 
-/** Orders one after another, each as far as it goes. */
-export function construct(problem: Problem, sequence: readonly number[], whim?: Whim): Schedule {
-  const schedule = emptySchedule(problem);
-  for (const t of sequence) {
-    const task = problem.tasks[t];
-    if (!task) continue;
-    let need = task.wanted;
-    const tried = new Set<number>();
-    for (let runs = 0; runs < MOST_RUNS && need > MET * task.wanted; ) {
-      const room = chooseRoom(schedule, task, need, whim, tried);
-      if (!room) break;
-      // Now and then a run is made smaller than it could be, to leave room for another.
-      const part = whim && whim.chance.even() < whim.part ? 0.3 + 0.7 * whim.chance.even() : 1;
-      const fish = placeRun(schedule, t, task, room, Math.min(need, part === 1 ? need : fishIn(room) * part), whim);
-      if (fish === 0) tried.add(room.candidate.day);
-      else {
-        need -= fish;
-        runs++;
-      }
+interface Turn { readonly task: number; readonly need: number; readonly runs: number }
+
+/** Runs for an order until it is met, or until the search strays and lets the next order come first; gives what is left to do. */
+function serve(schedule: Schedule, { task: t, need: wanted, runs: before }: Turn, whim: Whim | undefined, isInTurns: boolean): Turn | undefined {
+  const task = schedule.problem.tasks[t];
+  if (!task) return undefined;
+  let need = wanted;
+  const tried = new Set<number>();
+  for (let runs = before; runs < MOST_RUNS && need > MET * task.wanted; ) {
+    const room = chooseRoom(schedule, task, need, whim, tried);
+    if (!room) return undefined;
+    // Now and then a run is made smaller than it could be, to leave room for another.
+    const size = whim && whim.chance.even() < whim.part ? smallerSize(schedule, task, room, whim.chance) : need;
+    const fish = placeRun(schedule, t, task, room, Math.min(need, size), whim);
+    if (fish === 0) {
+      tried.add(room.candidate.day);
+      continue;
     }
+    need -= fish;
+    runs++;
+    if (isInTurns || (whim && whim.chance.even() < whim.part)) return { task: t, need, runs };
+  }
+  return undefined;
+}
+
+/** Orders one after another, each as far as it goes; in turns, each gets one run before any gets its second. */
+export function construct(problem: Problem, sequence: readonly number[], whim?: Whim, isInTurns = false): Schedule {
+  const schedule = emptySchedule(problem);
+  const queue: Turn[] = sequence.map((task) => ({ task, need: problem.tasks[task]?.wanted ?? 0, runs: 0 }));
+  for (const turn of queue) {
+    const left = serve(schedule, turn, whim, isInTurns);
+    if (left) queue.push(left);
   }
   return schedule;
 }
@@ -126,8 +138,8 @@ export function solve(problem: Problem, effort: Effort = EFFORT): Schedule {
   const tries = Math.max(1, Math.min(effort.mostTries, Math.floor(effort.work / workOf(problem))));
   let [best, bestWorth, bestSequence]: [Schedule, number, readonly number[]] = [emptySchedule(problem), -1, []];
   let count = 0;
-  const look = (sequence: readonly number[], whim?: Whim): boolean => {
-    const schedule = construct(problem, sequence, whim);
+  const look = (sequence: readonly number[], whim?: Whim, isInTurns = false): boolean => {
+    const schedule = construct(problem, sequence, whim, isInTurns);
     const worth = worthOf(schedule);
     if (worth > bestWorth - 1e-12) [best, bestWorth, bestSequence] = [schedule, worth, sequence];
     count++;
@@ -137,6 +149,7 @@ export function solve(problem: Problem, effort: Effort = EFFORT): Schedule {
   for (;;) {
     const delivered = deliveredOf(best);
     const short = delivered.flatMap((n, t) => (n < (problem.tasks[t]?.wanted ?? 0) * (1 - 1e-5) ? [t] : []));
-    if (look(stirred(bestSequence, short, chance), chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() })) return best;
+    const whim = chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
+    if (look(stirred(bestSequence, short, chance), whim, chance.even() < 0.2)) return best;
   }
 }

@@ -43,7 +43,8 @@ export function femalesInSeasons(question: FemalesQuestion, draws: number, seed:
       fishPerEgg[r] = lost > 0 && chance.even() < lost ? 0 : share;
     }
     let fish = 0;
-    let females = 0;
+    // Where every run is lost, no number of females helps.
+    let females = fishPerEgg.some((f) => f > 0) ? 0 : most;
     while (fish < question.wanted && females < most) {
       const gives = ovulating >= 1 || chance.even() < ovulating;
       if (gives) fish += question.eggsPerFemale * bell(eggs.females) * (fishPerEgg[females % runs] ?? 0);

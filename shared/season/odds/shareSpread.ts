@@ -37,15 +37,14 @@ function knotsOf(mean: number, deviation: number): readonly (readonly [z: number
   return knots;
 }
 
-/**
- * A share that follows a beta distribution, read at a normal deviation: I⁻¹(Φ(z); a, b).
- *
- * In: mean share, standard deviation between runs. Out: function of z. Linear on the logit between points 0.05 apart.
- * Validity: 0 < mean < 1, deviation below √(m(1 − m)); with no deviation, or a mean of 0 or 1, the mean itself.
- * Source: DEFINITION (normal copula). Example: mean 0.5, deviation 0.1 at z = 0 → 0.5.
- */
-export function shareSpread(mean: number, deviation: number): ShareAt {
-  if (!(deviation > 0) || mean <= 0 || mean >= 1) return () => mean;
+/** Tables made lately: the orders of a season ask for the same few. */
+const made = new Map<string, Float64Array>();
+const MOST_KEPT = 32;
+
+function tableOf(mean: number, deviation: number): Float64Array {
+  const key = `${mean} ${deviation}`;
+  const kept = made.get(key);
+  if (kept) return kept;
   const knots = knotsOf(mean, deviation);
   const table = new Float64Array(POINTS);
   let k = 0;
@@ -56,6 +55,21 @@ export function shareSpread(mean: number, deviation: number): ShareAt {
     const [z1, u1] = knots[k + 1] ?? [z0 + 1, u0];
     table[i] = share(u0 + (u1 - u0) * ((z - z0) / (z1 - z0)));
   }
+  if (made.size >= MOST_KEPT) made.clear();
+  made.set(key, table);
+  return table;
+}
+
+/**
+ * A share that follows a beta distribution, read at a normal deviation: I⁻¹(Φ(z); a, b).
+ *
+ * In: mean share, standard deviation between runs. Out: function of z. Linear on the logit between points 0.05 apart.
+ * Validity: 0 < mean < 1, deviation below √(m(1 − m)); with no deviation, or a mean of 0 or 1, the mean itself.
+ * Source: DEFINITION (normal copula). Example: mean 0.5, deviation 0.1 at z = 0 → 0.5.
+ */
+export function shareSpread(mean: number, deviation: number): ShareAt {
+  if (!(deviation > 0) || mean <= 0 || mean >= 1) return () => mean;
+  const table = tableOf(mean, deviation);
   return (z) => {
     const at = Math.min(POINTS - 1.000001, Math.max(0, (z + REACH) / STEP));
     const i = Math.floor(at);

@@ -16,6 +16,10 @@ export interface ChainRun {
   readonly stages: readonly number[];
   /** Index of what its fish are counted into. */
   readonly order: number;
+  /** A share that does not vary, on top of the stages; above 1 where a stage is shorter than usual. */
+  readonly scale?: number;
+  /** Fish its vats hold at the most. */
+  readonly most?: number;
 }
 export interface SeasonChain {
   readonly runs: readonly ChainRun[];
@@ -71,14 +75,14 @@ export function simulateSeason(chain: SeasonChain, draws: number, seed: number):
     const seasonEggs = factor(chance, chain.eggs.season);
     for (const run of chain.runs) {
       const isLost = chain.lost > 0 && chance.even() < chain.lost;
-      let share = 1;
+      let share = run.scale ?? 1;
       for (const i of run.stages) {
         const stage = stages[i];
         if (stage) share *= stage.at(stage.shared * (season[i] ?? 0) + (stage.own > 0 ? stage.own * chance.normal() : 0));
       }
       const eggs = seasonEggs * factor(chance, chain.eggs.runs) * eggsStripped(chance, run.eggs, chain.ovulating, chain.eggs.females);
       const total = totals[run.order];
-      if (total && !isLost) total[draw] = (total[draw] ?? 0) + binomial(chance, Math.round(eggs), share);
+      if (total && !isLost) total[draw] = (total[draw] ?? 0) + Math.min(run.most ?? Infinity, binomial(chance, Math.round(eggs), share));
     }
   }
   return totals;

@@ -1,0 +1,66 @@
+import { eggsPerFemale } from '../brood/eggs';
+import type { Assumed } from '../plan/assumptions';
+import type { OrderBook } from './orderBook';
+import { femalesFor, femalesInSeasons } from './odds/femalesNeeded';
+import type { Range } from './odds/quantiles';
+import { rangeOf, shareReaching } from './odds/quantiles';
+import type { ChainRun, SeasonChain, StageSpread } from './odds/simulate';
+import { simulateSeason } from './odds/simulate';
+import type { PlacedRun } from './place';
+import type { Problem, Task } from './problem';
+import { EGG_SPREAD, shareSpreadOf } from './spreads';
+
+export interface OrderOdds { readonly odds: Range & { readonly certainty: number }; readonly femalesForNinety: number }
+
+const NINETY = 0.9;
+/** Enough for a number of females: it moves by one at most between seeds. */
+const FEMALE_DRAWS = 1000;
+const MOST_FEMALES = 3000;
+
+const usual = (a: Assumed): readonly StageSpread[] => [
+  shareSpreadOf(a.hatch), shareSpreadOf(a.yolkSurvival), shareSpreadOf(a.frySurvival), shareSpreadOf(a.nurserySurvival), { mean: a.gradingShare, runs: 0, season: 0 },
+];
+const stagesOf = (task: Task): readonly number[] => (task.product.nurseryDays > 0 ? [0, 1, 2, 3, 4] : [0, 1, 2, 4]);
+/** What a longer or shorter stage makes of the usual survivals. */
+const scaleOf = (task: Task, a: Assumed): number => {
+  const [, , fry = 1, nursery = 1] = task.product.survivals;
+  return (fry / a.frySurvival) * (task.product.nurseryDays > 0 ? nursery / a.nurserySurvival : 1);
+};
+
+function runOf(problem: Problem, a: Assumed, { task: t, pairs, vats }: PlacedRun): ChainRun | undefined {
+  const task = problem.tasks[t];
+  if (!task) return undefined;
+  const most = task.product.stages.map((stage, s) => (vats[s] ?? []).reduce((sum, v) => sum + (problem.vats[v]?.litres ?? 0), 0) / stage.litresPerFish);
+  return {
+    order: t, stages: stagesOf(task), scale: scaleOf(task, a), most: Math.floor(Math.min(...most)),
+    eggs: pairs.map(({ female }) => eggsPerFemale(problem.females[female]?.kilograms ?? 0, a.eggShare, a.eggsPerGram)),
+  };
+}
+
+/** The season of a schedule as chance sees it. */
+export const chainOf = (book: OrderBook, problem: Problem, a: Assumed, placed: readonly PlacedRun[]): SeasonChain => ({
+  runs: placed.map((run) => runOf(problem, a, run)).filter((run) => run !== undefined),
+  orders: problem.tasks.length, stages: usual(a), eggs: EGG_SPREAD, ovulating: a.ovulating, lost: book.lost,
+});
+
+function femalesForNinety(book: OrderBook, a: Assumed, task: Task, runs: number, weight: number): number {
+  const stages = usual(a);
+  return femalesFor(femalesInSeasons({
+    wanted: task.order.number, stages: stagesOf(task).map((i) => stages[i] ?? { mean: 1, runs: 0, season: 0 }), eggs: EGG_SPREAD, ovulating: a.ovulating,
+    eggsPerFemale: eggsPerFemale(weight, a.eggShare, a.eggsPerGram) * scaleOf(task, a), runs: Math.max(1, runs), lost: book.lost, most: MOST_FEMALES,
+  }, FEMALE_DRAWS, book.seed), NINETY);
+}
+
+/** P10, P50 and P90 of each order, how surely it is met, and the females that would make it nine times in ten. */
+export function seasonOdds(book: OrderBook, problem: Problem, a: Assumed, placed: readonly PlacedRun[], draws: number): OrderOdds[] {
+  const totals = simulateSeason(chainOf(book, problem, a, placed), draws, book.seed);
+  const weight = book.females.reduce((sum, f) => sum + f.kilograms, 0) / Math.max(1, book.females.length);
+  return problem.tasks.map((task, t): OrderOdds => {
+    const sorted = (totals[t] ?? new Float64Array(draws)).sort();
+    const runs = placed.filter((run) => run.task === t).length;
+    return {
+      odds: { ...rangeOf(sorted), certainty: shareReaching(sorted, task.order.number) },
+      femalesForNinety: weight > 0 ? femalesForNinety(book, a, task, runs, weight) : Infinity,
+    };
+  });
+}
