@@ -49,7 +49,7 @@ describe('farms as believed, and farms of another law', () => {
 });
 
 /** A farm two spreads away from every published one: one run cannot tell it apart, ten can. */
-const LEAST_FAR: Readonly<Record<number, number>> = { 1: 0.8, 2: 0.85, 4: 0.88, 10: 0.9, 30: 0.91 };
+const LEAST_FAR: Readonly<Record<number, number>> = { 1: 0.82, 2: 0.87, 4: 0.88, 10: 0.91, 30: 0.91 };
 describe('farms far from the literature: fewer, and said so', () => {
   test.each(named(table.filter(({ world }) => world === 'far')))('%s', (_name, cell) => {
     for (const covered of sharesOf(cell)) expect(covered).toBeGreaterThanOrEqual(LEAST_FAR[cell.runs] ?? 1);

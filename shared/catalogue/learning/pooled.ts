@@ -9,7 +9,7 @@ import { choice, num, series } from '../params';
 
 const METHOD = 'Partial pooling: runs differ by more than chance of the counting, so the spread between runs is estimated along with the mean, and both lean on the prior while runs are few. '
   + 'One prior in ten is taken to be unlike the farm (three times as wide), so a farm that is different is believed after a few runs. Worked out on a grid, without random numbers: the same cells give the same answer. '
-  + 'On simulated farms the 95 % intervals held the truth in 93 to 97 of 100.';
+  + 'On simulated farms the 95 % intervals held the truth in 93 to 97 of 100; for farms very unlike the published ones in 82 or more after one run and 91 or more from ten runs on.';
 export const POOLING_SOURCES = ['GELMAN13', 'ROVER20', 'SCHMIDLI14'] as const;
 
 const runsPrior = num(ratio, { above: 0, max: 1000, default: 1, doc: 'How much the prior is trusted, as a number of runs of your own that would weigh the same. 1 when left out.' });
