@@ -15,7 +15,8 @@ export const freezer = () => import(/* webpackChunkName: "freeze" */ '../../shar
 
 export const inShare = (state: State, share: Partial<ShareState>): State => ({ ...state, share: { ...state.share, ...share }, notice: undefined, question: undefined });
 export const begun = (state: State, label: string): State => ({ ...state, notice: undefined, question: undefined, task: { label, done: 0, total: 100, canStop: true } });
-export const stopped: Change = (now) => ({ ...now, notice: { tone: 'warning', text: 'Stopped. Nothing was made and nothing was changed.' } });
+/** The button that began the work gets the keyboard back: the one that stopped it is gone. */
+export const stoppedAt = (focus: string): Change => (now) => ({ ...now, focus, notice: { tone: 'warning', text: 'Stopped. Nothing was made and nothing was changed.' } });
 
 /** Choices that still mean something in the workbook as it is now stay. */
 const choicesFor = (before: ShareState, look: Look): Choices => {
@@ -35,6 +36,7 @@ interface Given { readonly name: string; readonly bytes: Uint8Array; readonly is
 async function lookInto(given: Given, tell: Tell, isStopped: () => boolean): Promise<Change> {
   const { choiceSteps, inspectSteps } = await freezer();
   const inspection = await inSlices(inspectSteps(given.bytes), LOOKING, tell, isStopped);
+  const stopped = stoppedAt(given.isOpen ? 'share-look' : 'share-file');
   if (!inspection) return stopped;
   const sheets = inspection.refused === undefined ? await inSlices(choiceSteps(given.bytes), LOOKING, tell, isStopped) : [];
   if (isStopped()) return stopped;
@@ -45,7 +47,7 @@ async function lookInto(given: Given, tell: Tell, isStopped: () => boolean): Pro
 /** Fetches the open workbook and looks into it. */
 export async function lookAtWorkbook({ workbook }: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
   const file = await workbook.readFile((progress) => { tell({ ...progress, canStop: true }); });
-  if (isStopped()) return stopped;
+  if (isStopped()) return stoppedAt('share-look');
   if (file.kind === 'closed') return (now) => ({ ...now, share: { ...now.share, closed: file.sentence, look: undefined, made: undefined }, focus: 'share-file' });
   return lookInto({ name: file.name, bytes: file.bytes, isOpen: true }, tell, isStopped);
 }

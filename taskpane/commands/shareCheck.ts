@@ -5,7 +5,7 @@ import { isDigest, plainDigest } from '../shareState';
 import { inSlices, LOOKING } from '../slices';
 import type { State } from '../state';
 import type { Chosen } from './share';
-import { begun, freezer, inShare, readChosen, stopped } from './share';
+import { begun, freezer, inShare, readChosen, stoppedAt } from './share';
 
 /** Does a copy still hold the numbers it was made with? */
 
@@ -38,7 +38,7 @@ export const checkCopy: Command = {
     return working(begun(inCheck(state, {}), 'Checking the copy'), async (_, tell, isStopped) => {
       const { verifySteps } = await freezer();
       const result = await inSlices(verifySteps(file.bytes, expected === '' ? undefined : expected), LOOKING, tell, isStopped);
-      return result ? (now) => ({ ...inCheck(now, { result }), focus: 'share-checked' }) : stopped;
+      return result ? (now) => ({ ...inCheck(now, { result }), focus: 'share-checked' }) : stoppedAt('share-check');
     });
   },
 };

@@ -7,7 +7,7 @@ import type { Choices, Look, Made } from '../shareState';
 import { copyFileName } from '../shareState';
 import { inSlices, MAKING } from '../slices';
 import type { State } from '../state';
-import { begun, freezer, inShare, stopped } from './share';
+import { begun, freezer, inShare, stoppedAt } from './share';
 
 /** Making the copy, and handing it out. */
 
@@ -52,7 +52,7 @@ export const makeCopy: Command = {
     return working(begun(inShare(state, { made: undefined }), 'Making the copy'), async (doors, tell, isStopped) => {
       const { freezeSteps } = await freezer();
       const result = await inSlices(freezeSteps(look.bytes, optionsOf({ choices, look, today: doors.today() })), MAKING, tell, isStopped);
-      return result ? handOver(result, doors, choices) : stopped;
+      return result ? handOver(result, doors, choices) : stoppedAt('share-make');
     });
   },
 };

@@ -9,6 +9,9 @@ import { counted, lines } from './sharePieces';
 
 /** Before the copy is made: what will go. After: what became of it. */
 
+/** So many names are read; more are counted. */
+const FEW = 4;
+
 function promised({ leftOut, blank, personal }: Choices): string[] {
   return [
     'What the add-in leaves in a file, so that no reader is asked to install anything.',
@@ -27,6 +30,16 @@ export function makeView({ inspection }: Look, { state, send }: Scene): VNode {
     inspection.calls === 0 && !leavesOut(choices) && h('p', { class: 'hint' }, 'Nothing would change: no formula of Spawnbook is in it, and nothing is left out.'),
     isBlocked && h('p', { class: 'hint' }, 'First mend the cells above, or tick that the copy shall be made all the same.'),
     h('div', { class: 'actions' }, button(makeCopy.label, () => { send(makeCopy); }, { tone: 'main', id: 'share-make', isOff: state.task !== undefined || isBlocked })));
+}
+
+const NAME_GONE = /^The name (.+) was removed: it stood for something left out\.$/;
+/** A season plan has a hundred names; one line for those that went with a sheet. */
+function condensed(removed: readonly string[]): string[] {
+  // Excel's own names, such as the rows a sheet repeats in print, mean nothing to a reader.
+  const names = removed.flatMap((line) => NAME_GONE.exec(line)?.[1] ?? []).filter((name) => !name.startsWith('_xlnm.'));
+  const rest = removed.filter((line) => !NAME_GONE.test(line));
+  if (names.length === 0) return rest;
+  return [...rest, `${counted(names.length, 'name')} that stood for something left out: ${names.slice(0, FEW).join(', ')}${names.length > FEW ? ` and ${names.length - FEW} more` : ''}.`];
 }
 
 const digestView = (digest: string): Child => [
@@ -52,7 +65,7 @@ export function reportView({ report, fileName, delivered }: Made, { state, send 
     report.problems.length > 0 && h('p', {}, h('strong', {}, 'To know')),
     lines(report.problems.map(({ sentence }) => sentence)),
     h('p', {}, h('strong', {}, 'Taken out or changed')),
-    lines(report.removed, 'Nothing but the formulas.'),
+    lines(condensed(report.removed), 'Nothing but the formulas.'),
     h('p', {}, h('strong', {}, 'Still in it')),
     lines(report.left, 'Nothing that tells more than the cells do.'));
 }

@@ -1,3 +1,4 @@
+import type { Props } from '../../taskpane/draw';
 import { h, patch } from '../../taskpane/draw';
 
 let root: HTMLElement;
@@ -49,7 +50,7 @@ test('attributes that are no longer given go away; truths become bare attributes
 });
 
 test('what a user folds open stays open, unless the view says otherwise', () => {
-  const view = (more: object = {}): ReturnType<typeof h> => h('details', more, h('summary', {}, 'More'), h('p', {}, 'inside'));
+  const view = (more: Props = {}): ReturnType<typeof h> => h('details', more, h('summary', {}, 'More'), h('p', {}, 'inside'));
   patch(root, [view()]);
   root.querySelector('details')?.setAttribute('open', '');
   patch(root, [view({ class: 'x' })]);
