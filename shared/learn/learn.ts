@@ -43,12 +43,16 @@ const countsOf = (seen: readonly Observation[]): Counted[] => byRun(seen).map((r
 const valuesOf = (seen: readonly Observation[]): number[] => byRun(seen).map((run) => total(run, (o) => o.value) / run.length);
 
 /** Without any run of the farm the value is the literature's own, not the middle of what is believed around it. */
-const plainly = (estimate: Estimate, spec: RateSpec): Estimate => (estimate.ownWeight === 0 ? { ...estimate, value: spec.literature } : estimate);
+function plainly(estimate: Estimate, { literature, most = Infinity }: RateSpec): Estimate {
+  const cut = (x: number): number => Math.min(x, most);
+  const { value, low, high, nextLow, nextHigh, ownWeight, runs } = estimate;
+  return { value: ownWeight === 0 ? literature : cut(value), low: cut(low), high: cut(high), nextLow: cut(nextLow), nextHigh: cut(nextHigh), ownWeight, runs };
+}
 
 function countedRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
   const spec = rateSpec(key);
   const literature = estimateCounted(spec, [], confidence);
-  return [{ ...aboutOf(spec, key), kind: undefined, literature, ...plainly(seen.length === 0 ? literature : estimateCounted(spec, countsOf(seen), confidence), spec) }];
+  return [{ ...aboutOf(spec, key), kind: undefined, literature: plainly(literature, spec), ...plainly(seen.length === 0 ? literature : estimateCounted(spec, countsOf(seen), confidence), spec) }];
 }
 
 function measuredRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
@@ -58,10 +62,10 @@ function measuredRate(key: RateKey, seen: readonly Observation[], confidence: nu
   const before = estimateMeasured(spec, [], confidence);
   const after = seen.length === 0 ? { farm: before.farm, kinds: [] } : estimateMeasured(spec, lists, confidence);
   const about = aboutOf(spec, key);
-  const whole: FarmRate = { ...about, kind: undefined, literature: before.farm, ...plainly(after.farm, spec) };
+  const whole: FarmRate = { ...about, kind: undefined, literature: plainly(before.farm, spec), ...plainly(after.farm, spec) };
   if (!spec.kinds) return [whole];
   const unseen = before.kinds[0] ?? before.farm;
-  return [whole, ...kinds.map((kind, i): FarmRate => ({ ...about, label: kindLabel(spec, kind), kind, literature: unseen, ...plainly(after.kinds[i] ?? unseen, spec) }))];
+  return [whole, ...kinds.map((kind, i): FarmRate => ({ ...about, label: kindLabel(spec, kind), kind, literature: plainly(unseen, spec), ...plainly(after.kinds[i] ?? unseen, spec) }))];
 }
 
 /** Adds up the reasons why records could not be used. */

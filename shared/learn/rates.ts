@@ -20,6 +20,8 @@ export interface RateSpec {
   readonly runsFactor: number;
   /** Runs come in kinds that differ more than runs of one kind do. */
   readonly kinds?: { readonly by: 'preparation' | 'month'; readonly spread: number; readonly factor: number };
+  /** Nothing above this can be; ends of intervals are cut there. */
+  readonly most?: number;
   /** The figure of the season plan it replaces. */
   readonly assumption?: AssumptionKey;
   /** Keys of shared/sources.ts. */
@@ -44,8 +46,8 @@ export const RATES = {
   },
   eggShare: {
     key: 'eggShare', label: 'Egg weight of body weight', unit: 'share', format: '0.0%', scale: 'log', literature: 0.1, farms: 0.6, runs: 0.3, runsFactor: 2,
-    kinds: { by: 'month', spread: 0.5, factor: 2 }, assumption: 'eggShare', sources: ['GRAAF95'],
-    note: 'Dry season 1.3 %, rainy season 14.3 %; 10 % is chosen between them and a quarter of their distance on a logarithmic scale is the spread of farms. The other spreads are chosen here, no source.',
+    kinds: { by: 'month', spread: 0.5, factor: 2 }, most: 0.3, assumption: 'eggShare', sources: ['GRAAF95'],
+    note: 'Dry season 1.3 %, rainy season 14.3 %; 10 % is chosen between them and a quarter of their distance on a logarithmic scale is the spread of farms. The other spreads, and the 30 % nothing may pass, are chosen here, no source.',
   },
   eggsPerGram: {
     key: 'eggsPerGram', label: 'Eggs in a gram', unit: 'per g', format: '#,##0', scale: 'log', literature: 669, farms: 0.25, runs: 0.15, runsFactor: 2,

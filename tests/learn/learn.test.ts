@@ -74,6 +74,15 @@ describe('figures of the plan', () => {
   });
 });
 
+test('no egg yield beyond what a fish can carry, however few the runs', () => {
+  const one = learnRates(demoFarm(1)).rates.filter(({ key }) => key === 'eggShare');
+  expect(one).toHaveLength(13);
+  for (const { value, high, nextHigh, low } of one) {
+    expect(Math.max(value, high, nextHigh)).toBeLessThanOrEqual(0.3);
+    expect(low).toBeLessThan(value);
+  }
+});
+
 test('reasons are added up', () => {
   const { unused } = learnRates([record(5, { latency: 12, temperature: 25 }), record(6, { latency: 13, temperature: 25 })]);
   expect(unused).toEqual([{ rate: 'latencyOffset', because: 'the hormone preparation is not in the record', count: 2 }]);
