@@ -9,6 +9,8 @@ import { hoursText, plain } from './show';
 
 /** A farm's own fish and thermometer may differ from every published one by this share (common practice, no source). */
 const OWN = 0.15;
+/** A trial that does not name its hormone did best at 14 h at 29.5 °C (AGBEBI): it counts where the record names none either, half a degree around. */
+const NAMELESS = { low: 29, high: 30, hours: 14 } as const;
 
 const words = (text: string): string[] => text.toLowerCase().split(/[^\p{L}]+/u).filter((word) => word.length > 3);
 const isAlike = (profile: Profile, named: string): boolean => words(`${profile.name} ${profile.note.split(/[.;:]/)[0] ?? ''}`).some((word) => words(named).includes(word));
@@ -41,12 +43,18 @@ function remember(kind: string, temperature: number, compute: () => Span | undef
 
 /** Hours after injection in which a strip can be right, over all profiles that may be meant; undefined outside their temperatures. */
 export const latencySpan = (temperature: number, preparation: string, species: string, offset: number): Span | undefined =>
-  remember(`latency|${preparation}|${species}|${offset}`, temperature, () => spanOf(profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
+  remember(`latency|${preparation}|${species}|${offset}`, temperature, () => spanOf([...nameless(temperature, preparation, offset), ...profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
     const hours = hoursAt(profile.curve, temperature);
     if (!Number.isFinite(hours)) return [];
     const { firstCheck, tooLate } = stripWindow(hours, profile.spread, offset);
     return [{ low: firstCheck * (1 - OWN), high: tooLate * (1 + OWN), from: profile.name }];
-  })));
+  })]));
+
+const nameless = (temperature: number, preparation: string, offset: number): Span[] => {
+  if (preparation !== '' || temperature < NAMELESS.low || temperature > NAMELESS.high) return [];
+  const { firstCheck, tooLate } = stripWindow(NAMELESS.hours, [1, 1], offset);
+  return [{ low: firstCheck, high: tooLate, from: 'a trial without a named hormone' }];
+};
 
 /** Hours from fertilisation in which a hatch can be noted: from the first of the fastest table to the last of the slowest. */
 export const hatchSpan = (temperature: number, species: string): Span | undefined =>
@@ -89,7 +97,7 @@ export const timingRules: readonly RowRule[] = [
     id: 'LATENCY.FIT', scope: 'row', severity: 'unlikely', title: 'Latency does not fit the temperature', check: latencyVerdict,
     needs: [['injected', 'stripped', 'temperature'], ['latency', 'temperature']],
     checks: 'Hours from injection to strip against the published windows at that temperature, of the preparation named or of all for the species, widened by 15 %.',
-    why: 'Warmth sets the hour: at 20 °C it is three times as long as at 30 °C. A strip at the wrong hour loses the eggs, a wrong time or temperature loses the record.', sources: ['GRAAF96', 'OKER15', 'AUDU23', 'PROKES15'],
+    why: 'Warmth sets the hour: at 20 °C it is three times as long as at 30 °C. A strip at the wrong hour loses the eggs, a wrong time or temperature loses the record.', sources: ['GRAAF96', 'OKER15', 'AUDU23', 'AGBEBI', 'PROKES15'],
     examples: [
       { record: { injected: 46_000.875, stripped: 46_001.875, temperature: 28 }, says: 'does not fit 28 °C', because: '24 h at 28 °C: a day too many.' },
       { record: { latency: 4, temperature: 25 }, says: '4 h', because: 'Too early for any preparation.' },
