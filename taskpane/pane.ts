@@ -15,6 +15,7 @@ function placeFocus(state: State, store: Store): void {
 
 export function start(root: Element, doors: Doors, at: number): Store {
   let isDrawing = false;
+  let { screen } = initialState(at);
   const store: Store = createStore(initialState(at), doors, (state) => {
     // A field that loses the keyboard while it is redrawn reports that at once: draw again, not inside.
     if (isDrawing) return;
@@ -25,6 +26,9 @@ export function start(root: Element, doors: Doors, at: number): Store {
       patch(root, appView({ state: drawn, send: store.send }));
     } while (drawn !== store.state());
     isDrawing = false;
+    // A screen begins at its top, however far down the last one was read.
+    if (drawn.screen !== screen) document.documentElement.scrollTop = 0;
+    ({ screen } = drawn);
     placeFocus(state, store);
   });
   patch(root, appView({ state: store.state(), send: store.send }));
