@@ -9,18 +9,26 @@ export const firstUse = (problem: Problem): ParentUse => ({
 });
 
 /** Rest on both sides: a run may be planned before one that already is. */
-const rested = (uses: readonly number[], at: number, rest: number): boolean => uses.every((used) => Math.abs(at - used) >= rest - 1e-9);
+const rested = (uses: readonly number[], at: number, rest: number): boolean => {
+  for (const used of uses) if (Math.abs(at - used) < rest - 1e-9) return false;
+  return true;
+};
+const UNUSED: readonly number[] = [];
 
+/** The best giver first. */
 export const restedFemales = (problem: Problem, use: ParentUse, day: number): number[] =>
-  problem.females.map((_, i) => i).filter((i) => rested(use.females[i] ?? [], day, problem.restDays));
+  problem.byEggs.filter((i) => rested(use.females[i] ?? UNUSED, day, problem.restDays));
 
 const NEVER_USED = -1e5;
 /** Males whose milt is taken with the gland are used once; where they live they rest. */
-export const readyMales = (problem: Problem, use: ParentUse, day: number): number[] =>
-  problem.males.map((_, i) => i).filter((i) => {
-    const uses = use.males[i] ?? [];
-    return problem.malesSurvive ? rested(uses, day, problem.restDays) : uses.every((used) => used < NEVER_USED);
-  });
+export function readyMales(problem: Problem, use: ParentUse, day: number): number[] {
+  const ready: number[] = [];
+  for (let i = 0; i < use.males.length; i++) {
+    const uses = use.males[i] ?? UNUSED;
+    if (problem.malesSurvive ? rested(uses, day, problem.restDays) : uses.length === 1 && (uses[0] ?? 0) < NEVER_USED) ready.push(i);
+  }
+  return ready;
+}
 
 export interface Pair { readonly female: number; readonly male: number }
 const isKin = (a: string, b: string): boolean => a !== '' && a === b;
@@ -57,11 +65,10 @@ const ENOUGH = 1 - 1e-9;
 
 /**
  * Females that give the eggs: the set with the fewest eggs to spare, at most `most` of them. With `under` the set with the most eggs
- * that does not pass the need, where there is one. When all are not enough, the best givers.
+ * that does not pass the need, where there is one. When all are not enough, the best givers. `byEggs` lists the best giver first.
  */
-export function chooseFemales(all: readonly ProblemFemale[], able: readonly number[], eggs: number, most: number, under: boolean): number[] {
+export function chooseFemales(all: readonly ProblemFemale[], byEggs: readonly number[], eggs: number, most: number, under: boolean): number[] {
   const eggsOf = (i: number): number => all[i]?.eggs ?? 0;
-  const byEggs = [...able].sort((a, b) => eggsOf(b) - eggsOf(a) || a - b);
   const top = byEggs.slice(0, most);
   if (top.reduce((sum, i) => sum + eggsOf(i), 0) < eggs * ENOUGH) return top;
   if (byEggs.length <= ALL_SETS) return bestSet(byEggs, eggsOf, eggs, most, under);
@@ -74,8 +81,9 @@ export function chooseFemales(all: readonly ProblemFemale[], able: readonly numb
       continue;
     }
     if (eggsOf(i) < left * ENOUGH) return top;
-    const enough = byEggs.slice(k).filter((j) => eggsOf(j) >= left * ENOUGH);
-    return [...taken, enough.at(-1) ?? i];
+    let last = k;
+    while (last + 1 < byEggs.length && eggsOf(byEggs[last + 1] ?? -1) >= left * ENOUGH) last++;
+    return [...taken, byEggs[last] ?? i];
   }
   return taken;
 }

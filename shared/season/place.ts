@@ -41,7 +41,12 @@ interface Room {
   readonly byFemales: number;
 }
 
-const sumTop = (eggs: number[], most: number): number => eggs.sort((a, b) => b - a).slice(0, most).reduce((sum, e) => sum + e, 0);
+/** Eggs of the first few; females come best giver first. */
+function eggsOfFirst({ females: all }: Problem, females: readonly number[], most: number): number {
+  let sum = 0;
+  for (let k = 0; k < most && k < females.length; k++) sum += all[females[k] ?? -1]?.eggs ?? 0;
+  return sum;
+}
 
 /** What a run stripped on the candidate's day could be at most. */
 export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): Room {
@@ -53,7 +58,7 @@ export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): R
   const hands = problem.without === 'hands' ? Infinity : problem.femalesPerDay - (schedule.strippedOn.get(candidate.day) ?? 0);
   const most = Math.max(0, Math.min(females.length, hands, problem.without === 'males' ? Infinity : males.length * problem.femalesPerMale));
   const isEndless = problem.without === 'females' && hands > 0 && males.length > 0;
-  const byFemales = isEndless ? Infinity : most === 0 ? 0 : sumTop(females.map((i) => problem.females[i]?.eggs ?? 0), most) / task.product.eggsPerFish;
+  const byFemales = isEndless ? Infinity : most === 0 ? 0 : eggsOfFirst(problem, females, most) / task.product.eggsPerFish;
   const free: number[][] = [];
   let byVats = Infinity;
   if (byFemales > 0 && problem.without !== 'vats') {

@@ -13,6 +13,8 @@ export interface Problem {
   readonly tasks: readonly Task[];
   readonly vats: readonly ProblemVat[];
   readonly females: readonly ProblemFemale[];
+  /** Places of the females, the best giver first. */
+  readonly byEggs: readonly number[];
   readonly males: readonly ProblemMale[];
   readonly restDays: number;
   readonly cleaningDays: number;
@@ -114,14 +116,15 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
     }
     tasks.push({ order, product, wanted: Math.ceil(order.number * (1 + book.spare)), value: arePriced && order.price !== undefined ? order.price : 1, ...candidatesOf(book, a, order.due, product, clocks) });
   }
+  const females = book.females.map(({ tag, kilograms, family, lastUsed }): ProblemFemale => ({
+    tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', lastUsed: lastUsed ?? NEVER,
+  }));
   return {
     assumed: a, impossible,
     problem: {
       tasks,
       vats: book.vats.map(({ name, litres, holds }) => ({ name, litres, holds: holds.reduce((bits, key) => bits | stageBit(key), 0) })),
-      females: book.females.map(({ tag, kilograms, family, lastUsed }) => ({
-        tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', lastUsed: lastUsed ?? NEVER,
-      })),
+      females, byEggs: females.map((_, i) => i).sort((x, y) => (females[y]?.eggs ?? 0) - (females[x]?.eggs ?? 0) || x - y),
       males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', lastUsed: lastUsed ?? NEVER })),
       restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
     },

@@ -13,7 +13,7 @@ import type { OrderOdds } from './seasonOdds';
 import { seasonOdds } from './seasonOdds';
 import { shortfallOf } from './shortfall';
 import type { Effort } from './solve';
-import { EFFORT, deliveredOf, isMet, solve, worthOf } from './solve';
+import { EFFORT, deliveredOf, isMet, solve } from './solve';
 
 export interface PlanOptions {
   /** Seasons drawn for the odds; 0 leaves the odds out. */
@@ -65,7 +65,7 @@ export function planSeasonBook(book: OrderBook, { draws = DRAWS, effort = EFFORT
   const feeding = feedingRows(orders, runs, a);
   const purchases = purchasesOf(book, runs, feeding);
   const { money, cash } = accountsOf(book, a, orders, runs, occupancy, purchases);
-  const shortfall = isMet(schedule) ? undefined : shortfallOf(book, problem, delivered, worthOf(schedule), effort);
+  const shortfall = isMet(schedule) ? undefined : shortfallOf(book, problem, delivered, effort);
   const findings = seasonFindings(book, problem, impossible, orders, runs, money, shortfall);
   return { orders, runs, occupancy, purchases, feeding, cash, money, findings, shortfall, canBeMet: !findings.some(({ kind }) => kind === 'cannot') };
 }

@@ -45,16 +45,19 @@ const NOTICED = 0.002;
 const fishOf = (fish: readonly number[]): number => fish.reduce((sum, n) => sum + n, 0);
 
 /** What binds, and what each single change would bring. */
-export function shortfallOf(book: OrderBook, problem: Problem, delivered: readonly number[], worth: number, effort: Effort): Shortfall {
+export function shortfallOf(book: OrderBook, problem: Problem, delivered: readonly number[], effort: Effort): Shortfall {
   const less: Effort = { ...effort, work: effort.work / 8, mostTries: Math.ceil(effort.mostTries / 8) };
+  // Compared with what the same small effort finds as things stand, so that searching less is not taken for a loss.
+  const now = solve(problem, less);
+  const [worth, fishNow] = [worthOf(now), fishOf(deliveredOf(now))];
   const whole = problem.tasks.reduce((sum, t) => sum + t.value * t.wanted, 0);
   const short = new Set(problem.tasks.filter((t, i) => (delivered[i] ?? 0) < t.wanted * (1 - 1e-5)).map((t) => t.order.name));
   const freed = LIMITS.map(([without, words]) => ({ words, gain: worthOf(solve({ ...problem, without }, less)) - worth })).filter(({ gain }) => gain > NOTICED * whole).sort((a, b) => b.gain - a.gain);
   const noDay = problem.tasks.filter((t) => short.has(t.order.name) && t.candidates.length === 0).length;
   const changes = stepsFrom(book, short).map(({ what, book: changed }): Change & { readonly worth: number } => {
     const next = solve(problemOf(changed).problem, less);
-    const fish = fishOf(deliveredOf(next));
-    return { what, fish, gain: fish - fishOf(delivered), worth: worthOf(next) - worth };
+    const gain = fishOf(deliveredOf(next)) - fishNow;
+    return { what, fish: fishOf(delivered) + gain, gain, worth: worthOf(next) - worth };
   });
   return {
     binding: noDay > 0 && noDay >= short.size ? 'days on which a run can be stripped' : freed[0]?.words,

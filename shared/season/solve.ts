@@ -123,8 +123,10 @@ function stirred(sequence: readonly number[], short: readonly number[], chance: 
 /** Work of building a schedule once, in looks at a vat or a fish: bounds how often it is tried. */
 const workOf = ({ tasks, vats, females, males }: Problem): number =>
   tasks.reduce((sum, t) => sum + 2 * Math.max(1, t.candidates.length) * (t.product.stages.length * vats.length + females.length + males.length + 8), 0);
+/** From about this work on a try costs so much that fewer are made. */
+const LARGE = 1e5;
 export interface Effort { readonly work: number; readonly mostTries: number; readonly seed: number }
-export const EFFORT: Effort = { work: 1.2e6, mostTries: 2500, seed: 20 };
+export const EFFORT: Effort = { work: 1.2e6, mostTries: 4000, seed: 20 };
 
 /**
  * The schedule that delivers most.
@@ -135,7 +137,8 @@ export const EFFORT: Effort = { work: 1.2e6, mostTries: 2500, seed: 20 };
  */
 export function solve(problem: Problem, effort: Effort = EFFORT): Schedule {
   const chance = chanceOf(effort.seed);
-  const tries = Math.max(1, Math.min(effort.mostTries, Math.floor(effort.work / workOf(problem))));
+  const work = workOf(problem);
+  const tries = Math.max(1, Math.min(effort.mostTries, Math.floor(effort.work / (work * (1 + work / LARGE)))));
   let [best, bestWorth, bestSequence]: [Schedule, number, readonly number[]] = [emptySchedule(problem), -1, []];
   let count = 0;
   const look = (sequence: readonly number[], whim?: Whim, isInTurns = false): boolean => {

@@ -1,5 +1,5 @@
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/plan/form';
-import type { OrderBook, SeasonBook } from '../../shared/season';
+import type { OrderBook, PlannedRun, SeasonBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';
 import { weekdayOf } from '../../shared/season/clock';
 import { chanceOf } from '../../shared/season/odds/chance';
@@ -26,10 +26,9 @@ function anyBook(seed: number): OrderBook {
   });
 }
 
-/** Every promise of the planner, looked at from outside. Gives sentences, none when all is well. */
-function broken(book: OrderBook, plan: SeasonBook): string[] {
-  const faults: string[] = [];
-  const want = (ok: boolean, fault: string): void => { if (!ok) faults.push(fault); };
+type Want = (ok: boolean, fault: string) => void;
+
+function vatsKept(book: OrderBook, plan: SeasonBook, want: Want): void {
   const vatOf = new Map(book.vats.map((v) => [v.name, v]));
   for (const a of plan.occupancy) {
     want(vatOf.get(a.vat)?.holds.includes(a.stage) === true, `${a.vat} cannot hold ${a.stage}`);
@@ -41,26 +40,30 @@ function broken(book: OrderBook, plan: SeasonBook): string[] {
       want(b.from >= a.to + pause - 1e-5, `${a.vat}: run ${a.run} until ${a.to}, run ${b.run} from ${b.from}`);
     }
   }
-  const femaleFamily = new Map(book.females.map((f) => [f.tag, f.family]));
-  const maleFamily = new Map(book.males.map((m) => [m.tag, m.family]));
+}
+
+function hoursKept({ staff, ...book }: OrderBook, run: PlannedRun, want: Want): void {
+  const day = Math.floor(run.stripAt + 1e-9);
+  const hour = (run.stripAt - day) * 24;
+  const injectHour = (run.injectAt - Math.floor(run.injectAt)) * 24;
+  want(hour >= staff.stripFrom - 1e-6 && hour <= staff.stripTo + 1e-6, `run ${run.run} is stripped at ${hour}`);
+  want(injectHour >= staff.injectFrom - 1e-6 && injectHour <= staff.injectTo + 1e-6, `run ${run.run} is injected at ${injectHour}`);
+  want(staff.weekdays.includes(weekdayOf(day)), `run ${run.run} falls on a day off`);
+  want(run.readyAt <= run.due && run.readyAt >= run.due - book.holdDays, `run ${run.run} is ready on ${run.readyAt}, due ${run.due}`);
+  want(run.injectAt >= book.plannedOn + book.leadDays.hormone, `run ${run.run} is injected before the hormone is there`);
+}
+
+function parentsKept(book: OrderBook, plan: SeasonBook, want: Want): void {
+  const familyOf = new Map([...book.females, ...book.males].map((fish) => [fish.tag, fish.family]));
   const stripDays = new Map<string, number[]>(book.females.map((f) => [f.tag, f.lastUsed === undefined ? [] : [f.lastUsed]]));
   const maleDays = new Map<string, number[]>();
-  const perDay = new Map<number, number>();
   for (const run of plan.runs) {
     const day = Math.floor(run.stripAt + 1e-9);
-    const hour = (run.stripAt - day) * 24;
-    const injectHour = (run.injectAt - Math.floor(run.injectAt)) * 24;
-    want(hour >= book.staff.stripFrom - 1e-6 && hour <= book.staff.stripTo + 1e-6, `run ${run.run} is stripped at ${hour}`);
-    want(injectHour >= book.staff.injectFrom - 1e-6 && injectHour <= book.staff.injectTo + 1e-6, `run ${run.run} is injected at ${injectHour}`);
-    want(book.staff.weekdays.includes(weekdayOf(day)), `run ${run.run} falls on a day off`);
-    want(run.readyAt <= run.due && run.readyAt >= run.due - book.holdDays, `run ${run.run} is ready on ${run.readyAt}, due ${run.due}`);
-    want(run.injectAt >= book.plannedOn + book.leadDays.hormone, `run ${run.run} is injected before the hormone is there`);
-    perDay.set(day, (perDay.get(day) ?? 0) + run.females.length);
     const served = new Map<string, number>();
     for (const { tag, male } of run.females) {
       for (const other of stripDays.get(tag) ?? []) want(Math.abs(other - day) >= book.restDays, `${tag} is stripped again after ${Math.abs(other - day)} days`);
       stripDays.set(tag, [...(stripDays.get(tag) ?? []), day]);
-      want(femaleFamily.get(tag) !== maleFamily.get(male), `${tag} and ${male} are of one family`);
+      want(familyOf.get(tag) !== familyOf.get(male), `${tag} and ${male} are of one family`);
       served.set(male, (served.get(male) ?? 0) + 1);
     }
     for (const [male, females] of served) {
@@ -68,6 +71,20 @@ function broken(book: OrderBook, plan: SeasonBook): string[] {
       for (const other of maleDays.get(male) ?? []) want(book.malesSurvive && Math.abs(other - day) >= book.restDays, `${male} is used again`);
       maleDays.set(male, [...(maleDays.get(male) ?? []), day]);
     }
+  }
+}
+
+/** Every promise of the planner, looked at from outside. Gives sentences, none when all is well. */
+function broken(book: OrderBook, plan: SeasonBook): string[] {
+  const faults: string[] = [];
+  const want: Want = (ok, fault) => { if (!ok) faults.push(fault); };
+  vatsKept(book, plan, want);
+  parentsKept(book, plan, want);
+  const perDay = new Map<number, number>();
+  for (const run of plan.runs) {
+    hoursKept(book, run, want);
+    const day = Math.floor(run.stripAt + 1e-9);
+    perDay.set(day, (perDay.get(day) ?? 0) + run.females.length);
   }
   for (const [day, n] of perDay) want(n <= book.staff.femalesPerDay, `${n} females on day ${day}`);
   for (const { order, expected } of plan.orders) want(expected <= order.number * (1 + book.spare) + 1, `${order.name} gets too many`);
