@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { bundleSizes } from './bundle';
 import type { Timing } from './catalogue';
 import { catalogueTimings } from './catalogue';
+import { engineTimings } from './engine';
 import { freezeTimings } from './freeze';
 import { localSheetTimings } from './localSheet';
 
@@ -9,7 +10,7 @@ import { localSheetTimings } from './localSheet';
  * npm run bench: every promise about speed and size, measured side by side in one run. Ends with code 1 when one is missed.
  * --readme writes the figures into README.md.
  */
-const timings: Timing[] = [...catalogueTimings(), ...bundleSizes(), ...await freezeTimings(), ...await localSheetTimings()];
+const timings: Timing[] = [...catalogueTimings(), ...engineTimings(), ...bundleSizes(), ...await freezeTimings(), ...await localSheetTimings()];
 const shown = ({ value, unit }: Pick<Timing, 'value' | 'unit'>): string => `${Number(value.toPrecision(3))} ${unit}`;
 
 for (const timing of timings)
