@@ -1,6 +1,6 @@
 /** Run by recall.test.ts in a plain Node process, as the shipped bundle runs: injects faults, checks clean books, prints JSON. */
 import type { AuditReport } from '../../shared/audit/findings/run';
-import { drawer, makeFarm } from './support/farm';
+import { drawer, makeFarm, makeWildFarm } from './support/farm';
 import type { Fault, Injected } from './support/faults';
 import { FAULTS } from './support/faults';
 import { audit } from './support/grid';
@@ -63,10 +63,12 @@ function cleanAll(): Omit<Recall, 'tallies'> {
   const alarms: string[] = [];
   for (const [l, layout] of LAYOUTS.entries()) for (let time = 0; time < CLEAN_BOOKS; time++) {
     const seed = 50_000 + l * 100 + time;
-    const farm = makeFarm(seed);
+    const farm = time % 2 === 0 ? makeFarm(seed) : makeWildFarm(seed);
     const report = audit(sheetsOf(writeBook(farm, layout, seed), layout), { today: TODAY, vatsOwned: VATS });
-    cleanRows += farm.tables.reduce((sum, table) => sum + table.rows.length, 0);
     cleanRecords += report.records;
+    const rows = farm.tables.reduce((sum, table) => sum + table.rows.length, 0);
+    cleanRows += rows;
+    if (report.records !== rows) alarms.push(`${layout} ${seed} read ${report.records} of ${rows} rows`);
     alarms.push(...report.groups.flatMap(({ findings }) => findings.map(({ rule, place, sentence }) => `${layout} ${seed} ${rule} ${place.sheet}!${place.cell} ${sentence}`)));
   }
   return { cleanRows, cleanRecords, alarms };

@@ -28,7 +28,6 @@ export interface Content {
   readonly errors: number;
   /** Of the numbers as typed. */
   readonly middle: number;
-  readonly highest: number;
   readonly decimal: Decimal | undefined;
   readonly hasOpenNumbers: boolean;
   readonly order: DateOrder | undefined;
@@ -92,7 +91,7 @@ export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
   const { filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates, orders } = tally;
   return {
     filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates,
-    middle: sorted[sorted.length >> 1] ?? NaN, highest: sorted.at(-1) ?? NaN, decimal: mostOf(tally.decimals),
+    middle: sorted[sorted.length >> 1] ?? NaN, decimal: mostOf(tally.decimals),
     order: mostOf(orders), hasMixedOrders: orders.has('day first') && orders.has('month first'),
   };
 }
@@ -108,8 +107,8 @@ export function chooseUnit(field: NumericField, header: string | undefined, cont
   const named = unitForField(field, header);
   const plain = (unit: string | undefined, because?: string, isAgainstHeader = false): UnitChoice => ({ unit, because, isAgainstHeader });
   if (!known || own === undefined || Number.isNaN(content.middle)) return plain(named ?? own);
-  // A percent format stores 85 % as 0.85, whatever the header says.
-  if (own === 'share') return content.highest <= SHARE_UNIT_SLACK ? plain('share') : plain('%', named === '%' ? undefined : 'the values go above 1, so they are percent');
+  // A percent format stores 85 % as 0.85, whatever the header says. The middle decides: one value above 1 is a fault, not a unit.
+  if (own === 'share') return content.middle <= SHARE_UNIT_SLACK ? plain('share') : plain('%', named === '%' ? undefined : 'most values are above 1, so they are percent');
   const fit = (unit: string): number => fitOfMiddle(field, converter(field, unit)(content.middle));
   const best = Object.keys(known).reduce((a, b) => (fit(b) > fit(a) + 0.3 ? b : a), named ?? own);
   if (best === (named ?? own)) return plain(best);

@@ -12,7 +12,6 @@ export interface FormRecord { readonly sheet: SheetCells; readonly cells: readon
 interface Label { readonly position: number; readonly column: number; readonly text: string; readonly field: FieldName }
 
 const LEAST_LABELS = 3;
-const MOST_VALUE_COLUMNS = 60;
 const LEAST_SCORE = 0.75;
 
 const isFilled = (sheet: SheetCells, position: number, column: number): boolean => { const cell = valueAt(sheet, position, column); return cell !== null && cell !== ''; };
@@ -37,7 +36,7 @@ function valueColumns(sheet: SheetCells, labels: readonly Label[], to: number): 
   if (!first) return { values: [], units: undefined };
   const filled = new Map<number, number>();
   let units: number | undefined;
-  for (let column = first.column + 1; column < Math.min(to, first.column + MOST_VALUE_COLUMNS); column++) {
+  for (let column = first.column + 1; column < Math.min(to, sheet.columns.length); column++) {
     const cells = labels.map(({ position }) => valueAt(sheet, position, column)).filter((cell) => cell !== null && cell !== '');
     const named = cells.filter((cell) => typeof cell === 'string' && unitOfWord(cell.replace(/[()]/g, '')) !== undefined).length;
     if (named >= 2 && named >= cells.length * 0.6) units ??= column;

@@ -1,11 +1,13 @@
 import type { NumericField, TextField } from '../fields';
 import { NUMERIC_FIELDS } from '../fields';
 import type { Broken, Said } from '../rules/rule';
+import { held } from '../rules/relations';
 import { relationsAmong } from '../rules/said';
 import { robust } from '../rules/statistics';
 import type { RecordTable } from '../table';
 
 const LEAST_FOR_MIDDLE = 8;
+const HABIT_SAMPLE = 300;
 
 /** One record of a table at a time; the same object for all of them. */
 export class RowView implements Said {
@@ -21,7 +23,29 @@ export class RowView implements Said {
     this.lists = table.numbers;
     this.words = table.texts;
     this.given = NUMERIC_FIELDS.filter((name) => table.numbers[name] !== undefined);
-    this.relations = relationsAmong(this.given);
+    this.relations = this.ofThisFarm(relationsAmong(this.given), table.length);
+  }
+
+  /**
+   * A share can be of the stage before or of all eggs: which, is the farm's own habit. Of such alternatives only the one that holds
+   * in most records is judged, and none where no one does.
+   */
+  private ofThisFarm(relations: Said['relations'], records: number): Said['relations'] {
+    const step = Math.max(1, Math.floor(records / HABIT_SAMPLE));
+    const holding = relations.map((one) => {
+      let [judged, holds] = [0, 0];
+      if (one.either !== undefined) for (this.record = 0; this.record < records; this.record += step) {
+        const now = held(one, this.num);
+        if (now) judged++;
+        if (now?.holds) holds++;
+      }
+      return { one, judged, holds };
+    });
+    this.record = 0;
+    return holding.filter(({ one, judged, holds }) => {
+      if (one.either === undefined || judged < LEAST_FOR_MIDDLE) return true;
+      return holds >= judged / 2 && holding.every((other) => other.one.either !== one.either || other.holds <= holds);
+    }).map(({ one }) => one);
   }
 
   go(record: number): void {

@@ -51,7 +51,7 @@ export const latencySpan = (temperature: number, preparation: string, species: s
   })]));
 
 const nameless = (temperature: number, preparation: string, offset: number): Span[] => {
-  if (preparation !== '' || temperature < NAMELESS.low || temperature > NAMELESS.high) return [];
+  if (preparation !== '' || !(temperature >= NAMELESS.low && temperature <= NAMELESS.high)) return [];
   const { firstCheck, tooLate } = stripWindow(NAMELESS.hours, [1, 1], offset);
   return [{ low: firstCheck, high: tooLate, from: 'a trial without a named hormone' }];
 };

@@ -25,34 +25,38 @@ const minute = (serial: number): number => Math.round(serial * 1440) / 1440;
 
 const FIRST_DAY = 45_900;
 
-function spawning(draw: Draw, rows: number): FarmTable {
+function spawning(draw: Draw, rows: number, isWild: boolean): FarmTable {
   const perGram = draw.between(620, 760);
   const good = draw.between(0.74, 0.86);
   const hatch = draw.between(0.5, 0.66);
   const alive = draw.between(0.55, 0.72);
-  const warmth = draw.pick([102, 108]);
+  const preparation = isWild ? draw.pick(['pituitary', 'ready-made solution', 'pituitary extract']) : 'pituitary';
+  // °C·h over 15.4 °C from injection to strip: 102 by the handbook table, 108 and 132 measured (Okere et al. 2015).
+  const warmth = isWild ? { pituitary: 104, 'ready-made solution': 112, 'pituitary extract': 128 }[preparation] ?? 104 : draw.pick([102, 108]);
   let day = FIRST_DAY + Math.floor(draw.between(0, 300));
   const list = Array.from({ length: rows }, (_, i): FarmRow => {
     day += 1 + Math.floor(draw.between(0, 6));
-    const femaleWeight = round(draw.between(0.8, 1.9), 2);
-    const temperature = round(draw.bell(26.6, 0.8), 1);
+    // In the dry season females give less and less of it hatches; water swings more on a farm in the open.
+    const season = isWild ? 0.55 + 0.45 * Math.cos((2 * Math.PI * (day - FIRST_DAY)) / 365) ** 2 : 1;
+    const femaleWeight = round(draw.between(isWild ? 0.45 : 0.8, isWild ? 3.6 : 1.9), 2);
+    const temperature = round(draw.bell(26.6, isWild ? 1.2 : 0.8), 1);
     const injected = minute(day + draw.between(0.77, 0.9));
     const stripped = minute(injected + (warmth / (temperature - 15.4)) * draw.bell(1, 0.02) / 24);
     const fertilisedAt = minute(stripped + draw.between(0.006, 0.02));
     const incubationTemperature = round(temperature + draw.between(-0.4, 0.8), 1);
     const hatchedAt = minute(fertilisedAt + (280 / (incubationTemperature - 15.4)) * draw.bell(1, 0.02) / 24);
-    const eggWeight = round(1000 * femaleWeight * draw.bell(0.13, 0.015), 1);
+    const eggWeight = round(1000 * femaleWeight * draw.bell(0.13 * season, 0.015), 1);
     const eggsPerGram = Math.round(draw.bell(perGram, 28));
     const eggs = Math.round(eggWeight * eggsPerGram);
     const sampleSize = 80 + Math.floor(draw.between(0, 60));
     const sampleGood = Math.round(sampleSize * Math.min(0.97, draw.bell(good, 0.045)));
     const fertilisedShare = round(sampleGood / sampleSize, 2);
     const fertilised = Math.round(eggs * fertilisedShare);
-    const hatchShare = round(draw.bell(hatch, 0.05), 2);
+    const hatchShare = round(draw.bell(hatch * season, isWild ? 0.08 : 0.05), 2);
     const hatched = Math.round(fertilised * (hatchShare + draw.between(-0.004, 0.004)));
     const survival = round(draw.bell(alive, 0.05), 2);
     return {
-      run: `S${i + 1}`, date: day, female: `F${1 + Math.floor(draw.between(0, 40))}`, femaleWeight, preparation: 'pituitary', hormoneDose: 0.5, hormoneVolume: round(femaleWeight * 0.5, 2), injected, temperature, stripped,
+      run: `S${i + 1}`, date: day, female: `F${1 + Math.floor(draw.between(0, 40))}`, femaleWeight, preparation, hormoneDose: 0.5, hormoneVolume: round(femaleWeight * 0.5, 2), injected, temperature, stripped,
       eggWeight, eggsPerGram, eggs, sampleSize, sampleGood, fertilisedShare, fertilised, fertilisedAt, incubationTemperature, hatchedAt, hatched, hatchShare,
       fry: Math.round(hatched * (survival + draw.between(-0.004, 0.004))), survival,
     };
@@ -107,7 +111,20 @@ function feeding(draw: Draw, rows: number): FarmTable {
   return { name: 'Feeding', fields: Object.keys(list[0] ?? {}) as FieldName[], rows: list };
 }
 
+/** What a formula reads, and what names the record, is always there. */
+const KEPT: ReadonlySet<string> = new Set(['run', 'eggs', 'eggWeight', 'eggsPerGram']);
+/** Cells that were never filled in. */
+const withGaps = (table: FarmTable, draw: Draw): FarmTable => ({
+  ...table, rows: table.rows.map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, !KEPT.has(name) && draw.random() < 0.06 ? null : value]))),
+});
+
+/** The same with seasons, other preparations, wide ranges and cells left blank: clean records that are harder to believe. */
+export const makeWildFarm = (seed: number, size = 60): Farm => {
+  const draw = drawer(seed * 104_729 + 7);
+  return { tables: [spawning(draw, size, true), batches(draw, Math.round(size * 0.7)), dosing(draw, size), feeding(draw, Math.round(size * 0.7))].map((table) => withGaps(table, draw)) };
+};
+
 export const makeFarm = (seed: number, size = 36): Farm => {
   const draw = drawer(seed * 7919 + 13);
-  return { tables: [spawning(draw, size), batches(draw, Math.round(size * 0.7)), dosing(draw, size), feeding(draw, Math.round(size * 0.8))] };
+  return { tables: [spawning(draw, size, false), batches(draw, Math.round(size * 0.7)), dosing(draw, size), feeding(draw, Math.round(size * 0.8))] };
 };
