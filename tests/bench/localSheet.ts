@@ -1,4 +1,4 @@
-import { openLocalSheet } from '../browser/support/localSheet';
+import { coldPaneStart, openLocalSheet } from '../browser/support/localSheet';
 import type { Timing } from './catalogue';
 
 const CELLS = 10_000;
@@ -9,7 +9,9 @@ export async function localSheetTimings(): Promise<Timing[]> {
   try {
     const result = await session.page.evaluate((cells) => window.spawnbookBench?.cells(cells, 5), CELLS);
     if (!result) throw new Error('the page has no bench');
-    return [{ name: `${CELLS.toLocaleString('en')} function cells ÷ the spreadsheet's own function, local sheet`, value: result.ratio, unit: '×', limit: 2 }];
+    const starts = [await coldPaneStart(session.pane.url()), await coldPaneStart(session.pane.url()), await coldPaneStart(session.pane.url())];
+    return [{ name: `${CELLS.toLocaleString('en')} function cells ÷ the spreadsheet's own function, local sheet`, value: result.ratio, unit: '×', limit: 2 },
+      { name: 'pane usable in a browser that never saw it, best of 3', value: Math.min(...starts) / 1000, unit: 's', limit: 1 }];
   } finally {
     await session.close();
   }

@@ -52,11 +52,31 @@ function watch(context: BrowserContext, url: string): string[] {
   return trouble;
 }
 
+const launch = (profile: string, width: number, height: number): Promise<BrowserContext> =>
+  chromium.launchPersistentContext(profile, { executablePath: CHROMIUM, args: ARGS, headless: true, viewport: { width, height }, acceptDownloads: true });
+
+/** Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it. */
+export async function coldPaneStart(paneUrl: string): Promise<number> {
+  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
+  const context = await launch(profile, 320, 700);
+  try {
+    const page = await context.newPage();
+    const started = performance.now();
+    await page.goto(paneUrl);
+    await page.click('#tab-functions');
+    await page.waitForSelector('input[type=search]');
+    return performance.now() - started;
+  } finally {
+    await context.close();
+    rmSync(profile, { recursive: true, force: true });
+  }
+}
+
 export async function openLocalSheet(width = 1366, height = 768): Promise<Session> {
   mkdirSync(OUT, { recursive: true });
   const { server, printed, url } = await startServer();
   const profile = mkdtempSync(join(tmpdir(), 'spawnbook-browser-'));
-  const context = await chromium.launchPersistentContext(profile, { executablePath: CHROMIUM, args: ARGS, headless: true, viewport: { width, height }, acceptDownloads: true });
+  const context = await launch(profile, width, height);
   const trouble = watch(context, url);
   const page = await context.newPage();
   await page.goto(url);
