@@ -202,9 +202,9 @@ async function clearUpAfter(error: unknown, model: WorkbookModel, before: Before
   const problem = toProblem(error);
   try {
     await withExcel((context) => clearUp(context, model, before, made));
-    return problem.message === NO_NEW_SHEET ? problem : new HostProblem(`The plan was not written, and what had been begun was taken away again. ${problem.message}`, { cause: error });
+    return problem.message === NO_NEW_SHEET ? problem : new HostProblem(`Nothing was written: what had been begun was taken away again. ${problem.message}`, { cause: error });
   } catch {
-    return new HostProblem(`The plan was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`, { cause: error });
+    return new HostProblem(`The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`, { cause: error });
   }
 }
 
