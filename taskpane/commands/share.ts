@@ -18,16 +18,26 @@ export const begun = (state: State, label: string): State => ({ ...state, notice
 /** The button that began the work gets the keyboard back: the one that stopped it is gone. */
 export const stoppedAt = (focus: string): Change => (now) => ({ ...now, focus, notice: { tone: 'warning', text: 'Stopped. Nothing was made and nothing was changed.' } });
 
+type Sheets = Look['sheets'];
+/** A column to be emptied is followed when rows or columns were inserted; one that is found no more stays wished for as it was typed or chosen. */
+function movedTo(wish: string, before: Sheets, now: Sheets): string {
+  for (const sheet of before) {
+    const column = sheet.columns.find(({ cells }) => cells === wish);
+    if (!column) continue;
+    const alike = now.find(({ name }) => name === sheet.name)?.columns.filter(({ heading }) => heading === column.heading) ?? [];
+    return (alike.find(({ letter }) => letter === column.letter) ?? alike[0])?.cells ?? wish;
+  }
+  return wish;
+}
+
 /** Choices that still mean something in the workbook as it is now stay. */
 const choicesFor = (before: ShareState, look: Look): Choices => {
   if (before.look?.name !== look.name) return { ...initialChoices, name: plainName(look.name) };
   const sheets = new Set(look.sheets.map(({ name }) => name));
-  const cells = new Set(look.sheets.flatMap(({ columns }) => columns.map((column) => column.cells)));
-  const known = new Set(before.look.sheets.flatMap(({ columns }) => columns.map((column) => column.cells)));
   const { choices } = before;
   return {
     ...choices, accept: false, leftOut: new Set([...choices.leftOut].filter((name) => sheets.has(name))),
-    blank: new Set([...choices.blank].filter((wish) => cells.has(wish) || !known.has(wish))),
+    blank: new Set([...choices.blank].map((wish) => movedTo(wish, before.look?.sheets ?? [], look.sheets))),
   };
 };
 

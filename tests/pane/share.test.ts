@@ -72,6 +72,23 @@ describe('looking first', () => {
     expect(page.world.saved).toEqual([]);
   });
 
+  test('a column to be emptied is followed when the workbook changed meanwhile, and never silently kept', async () => {
+    const world = withFile(writeXlsx({ title: 'Buyers', names: [], sheets: [BUYERS] }));
+    const page = await look(world);
+    tick(page, 'B Telephone (2 cells)');
+    const moved = Object.fromEntries(Object.entries(BUYERS.cells).map(([address, cell]) => [address.replace(/^B(\d+)$/, (_, row: string) => `D${Number(row) + 2}`).replace(/^([AC])(\d+)$/, (_, letter: string, row: string) => `${letter}${Number(row) + 2}`), cell]));
+    const beside = { D5: { value: 'Telephone' }, B5: { value: 'Town' }, B6: { value: 'Ford' }, B7: { value: 'Mill' } };
+    world.file = { kind: 'read', name: 'Season 2027.xlsx', bytes: writeXlsx({ title: 'Buyers', names: [], sheets: [{ ...BUYERS, cells: { ...moved, ...beside } }] }) };
+    await page.press('Look again');
+    expect(tickOf(page, 'D Telephone').checked).toBe(true);
+    expect(tickOf(page, 'B Town').checked).toBe(false);
+    world.file = { kind: 'read', name: 'Season 2027.xlsx', bytes: writeXlsx({ title: 'Buyers', names: [], sheets: [{ ...BUYERS, cells: { ...moved, ...beside, D5: { value: 'Phone' } } }] }) };
+    await page.press('Look again');
+    expect(tickOf(page, 'D Phone').checked).toBe(true);
+    await page.press('Make the copy');
+    expect(allText(made(page).bytes)).not.toContain('0555');
+  });
+
   test('a failure of the host is a sentence and loses no choice', async () => {
     const page = await look(withFile(seasonFile()));
     tick(page, 'Buyers');
