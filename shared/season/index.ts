@@ -5,3 +5,4 @@ export type { PlanOptions } from './seasonBook';
 export type {
   Change, FeedingRow, Goods, PlannedOrder, PlannedRun, Purchase, SeasonBook, SeasonFinding, SeasonMoney, Shortfall, VatStay,
 } from './result';
+export { orderBookWorkbook } from './book';
