@@ -1,4 +1,5 @@
 import { addressOf, areaText } from '../../formula/address';
+import { typedForm } from './calls';
 import type { StoredValue } from './cells';
 import type { FormulaCell } from './scan';
 
@@ -29,7 +30,7 @@ export function problemOf(sheet: string, { span, value, text }: FormulaCell): Pr
   if (value.type !== 'e') return undefined;
   const stuck = STUCK[value.raw.toUpperCase()];
   if (stuck !== undefined) return say(true, `${value.raw}. ${stuck.charAt(0).toUpperCase()}${stuck.slice(1)}`);
-  return say(false, `${value.raw} is its last value and is kept: ${text.slice(0, 80)}`);
+  return say(false, `${value.raw} is its last value and is kept: ${typedForm(text).slice(0, 80)}`);
 }
 
 export const blankSpill = (sheet: string, cell: FormulaCell, blanks: number): Problem => ({
