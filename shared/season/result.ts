@@ -77,6 +77,7 @@ export interface Purchase {
 }
 export interface FeedingRow { readonly date: number; readonly run: number; readonly fish: number; readonly grams: number; readonly cysts: number; readonly dry: number }
 
+/** NaN or Infinity where nothing is sold. */
 export interface SeasonMoney {
   readonly sales: number;
   readonly costs: readonly { readonly what: string; readonly amount: number }[];

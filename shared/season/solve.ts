@@ -83,11 +83,16 @@ export function deliveredOf({ problem, runs }: Schedule): number[] {
   return fish.map((n, t) => Math.min(n, problem.tasks[t]?.wanted ?? 0));
 }
 
+/** All orders met whole are worth this share more: a buyer would rather have one order whole than two nearly so. */
+const WHOLE_ORDERS = 0.004;
 /** Worth of what is delivered; of two equal ones the one with fewer runs is better by a hair. */
 export function worthOf(schedule: Schedule): number {
   const { tasks } = schedule.problem;
   const whole = tasks.reduce((sum, t) => sum + t.value * t.wanted, 0);
-  return deliveredOf(schedule).reduce((sum, n, t) => sum + n * (tasks[t]?.value ?? 0), 0) - 1e-7 * whole * schedule.runs.length;
+  const delivered = deliveredOf(schedule);
+  const met = delivered.filter((n, t) => n >= (tasks[t]?.wanted ?? 0) * (1 - 1e-5)).length;
+  const worth = delivered.reduce((sum, n, t) => sum + n * (tasks[t]?.value ?? 0), 0);
+  return worth + whole * ((WHOLE_ORDERS * met) / Math.max(1, tasks.length) - 1e-7 * schedule.runs.length);
 }
 export const isMet = (schedule: Schedule): boolean =>
   deliveredOf(schedule).every((n, t) => n >= (schedule.problem.tasks[t]?.wanted ?? 0) * (1 - 1e-5));
