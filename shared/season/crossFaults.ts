@@ -8,6 +8,7 @@ interface Book {
   readonly vats: readonly Named[];
   readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
   readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
+  readonly underway: readonly { readonly order: string; readonly vats: readonly string[]; readonly until: number }[];
   readonly staff: { readonly stripFrom: number; readonly stripTo: number; readonly injectFrom: number; readonly injectTo: number };
 }
 interface CrossFault { readonly path: (string | number)[]; readonly message: string }
@@ -22,6 +23,22 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
   });
 };
 
+/** Runs under way must name orders and vats of the book, and no vat twice. */
+function underwayFaults({ underway, orders, vats, plannedOn }: Book): CrossFault[] {
+  const orderNames = new Set(orders.map(({ name }) => name));
+  const vatNames = new Set(vats.map(({ name }) => name));
+  const taken = new Set<string>();
+  return underway.flatMap((run, i): CrossFault[] => [
+    ...(orderNames.has(run.order) ? [] : [{ path: ['underway', i, 'order'], message: `${run.order}: there is no such order in the book.` }]),
+    ...(run.until >= plannedOn ? [] : [{ path: ['underway', i, 'until'], message: `${run.order}: its vats were taken until ${isoDateOfSerial(run.until)}, which is over. Take the run out.` }]),
+    ...run.vats.flatMap((vat): CrossFault[] => {
+      if (!vatNames.has(vat)) return [{ path: ['underway', i, 'vats'], message: `${vat}: there is no such vat in the book.` }];
+      const isTwice = taken.size === taken.add(vat).size;
+      return isTwice ? [{ path: ['underway', i, 'vats'], message: `${vat}: holds two runs under way. Which one is it?` }] : [];
+    }),
+  ]);
+}
+
 export function crossFaults(book: Book): CrossFault[] {
   const { plannedOn, staff } = book;
   return [
@@ -33,6 +50,7 @@ export function crossFaults(book: Book): CrossFault[] {
       .flatMap(([list, i, { tag, lastUsed }]) => (lastUsed === undefined || lastUsed <= plannedOn ? [] : [{
         path: [list, i, 'lastUsed'], message: `${tag ?? ''}: was last used on ${isoDateOfSerial(lastUsed)}, which is after today, ${isoDateOfSerial(plannedOn)}.`,
       }])),
+    ...underwayFaults(book),
     ...(staff.stripTo > staff.stripFrom ? [] : [{ path: ['staff', 'stripTo'], message: 'Stripping until: must be later than stripping from. A night shift is two books.' }]),
     ...(staff.injectTo > staff.injectFrom ? [] : [{ path: ['staff', 'injectTo'], message: 'Injecting until: must be later than injecting from.' }]),
   ];

@@ -6,3 +6,5 @@ export type {
   Change, FeedingRow, Goods, PlannedOrder, PlannedRun, Purchase, SeasonBook, SeasonFinding, SeasonMoney, Shortfall, VatStay,
 } from './result';
 export { orderBookWorkbook } from './book';
+export { compareSeasons } from './compare';
+export type { SeasonChange } from './compare';

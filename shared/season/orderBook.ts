@@ -46,6 +46,14 @@ const female = z.strictObject({
 });
 const male = z.strictObject(fish);
 
+/** A run that is already in the vats: its fish count towards the order, its vats are taken until the day. */
+const underway = z.strictObject({
+  order: nameOf('Order of the run under way'),
+  vats: listOf('Vats of the run under way', nameOf('Vat of the run under way', 30), 1, 500),
+  until: dayOf('Vats taken until'),
+  fish: numberOf('Fish expected of the run under way', { min: 0, max: 5_000_000, unit: 'fish' }),
+});
+
 const staff = z.strictObject({
   stripFrom: hourOr('Stripping from', 6), stripTo: hourOr('Stripping until', 20),
   injectFrom: hourOr('Injecting from', 0), injectTo: hourOr('Injecting until', 24),
@@ -75,6 +83,8 @@ export const orderBookSchema = z.strictObject({
   vats: listOf('Vats', vat, 1, 500),
   females: listOf('Females', female, 0, 500),
   males: listOf('Males', male, 0, 500),
+  /** What is in the vats on the day of planning; females and males it used carry the day in lastUsed. */
+  underway: listOf('Runs under way', underway, 0, 500).default([]),
   staff: part(staff),
   /** Expected water at night for each month from January; null where nobody knows. */
   temperatures: z.array(maybeNumber('Water of the month', { min: 10, max: 40, unit: '°C', slip: (t) => (t > 45 ? 'That looks like °F.' : undefined) }).nullable(), { error: () => 'Water by month: expected twelve temperatures.' })

@@ -25,8 +25,10 @@ export interface Schedule {
   readonly runs: PlacedRun[];
 }
 
+/** Runs under way are no runs of the plan: they have a number no planned run has. */
+const UNDERWAY = -1;
 export const emptySchedule = (problem: Problem): Schedule => ({
-  problem, occupancy: problem.vats.map(() => []), use: firstUse(problem), strippedOn: new Map(), runs: [],
+  problem, occupancy: problem.vats.map((_, i) => problem.taken.filter(({ vat }) => vat === i).map(({ until }) => ({ from: -Infinity, to: until, run: UNDERWAY }))), use: firstUse(problem), strippedOn: new Map(), runs: [],
 });
 
 interface Room {

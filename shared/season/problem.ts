@@ -21,14 +21,18 @@ export interface Problem {
   readonly femalesPerDay: number;
   readonly femalesPerMale: number;
   readonly malesSurvive: boolean;
+  /** Vats taken by runs under way, by place. */
+  readonly taken: readonly { readonly vat: number; readonly until: number }[];
   /** What is taken as being there without limit, to see what binds. */
   readonly without?: 'vats' | 'females' | 'males' | 'hands';
 }
 export interface Task {
   readonly order: BookedOrder;
   readonly product: Product;
-  /** Fish to plan for, with the spare. */
+  /** Fish to plan for, with the spare, less what runs under way bring. */
   readonly wanted: number;
+  /** Fish expected of runs under way. */
+  readonly underway: number;
   /** What a fish of it is worth beside the others. */
   readonly value: number;
   readonly candidates: readonly Candidate[];
@@ -114,7 +118,8 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
       impossible.push(product);
       continue;
     }
-    tasks.push({ order, product, wanted: Math.ceil(order.number * (1 + book.spare)), value: arePriced && order.price !== undefined ? order.price : 1, ...candidatesOf(book, a, order.due, product, clocks) });
+    const underway = book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
+    tasks.push({ order, product, underway, wanted: Math.max(0, Math.ceil(order.number * (1 + book.spare) - underway)), value: arePriced && order.price !== undefined ? order.price : 1, ...candidatesOf(book, a, order.due, product, clocks) });
   }
   const females = book.females.map(({ tag, kilograms, family, lastUsed }): ProblemFemale => ({
     tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', lastUsed: lastUsed ?? NEVER,
@@ -126,6 +131,7 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
       vats: book.vats.map(({ name, litres, holds }) => ({ name, litres, holds: holds.reduce((bits, key) => bits | stageBit(key), 0) })),
       females, byEggs: females.map((_, i) => i).sort((x, y) => (females[y]?.eggs ?? 0) - (females[x]?.eggs ?? 0) || x - y),
       males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', lastUsed: lastUsed ?? NEVER })),
+      taken: book.underway.flatMap(({ vats, until }) => vats.map((name) => ({ vat: book.vats.findIndex((v) => v.name === name), until: until + MORNING }))),
       restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
     },
   };

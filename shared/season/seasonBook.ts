@@ -37,7 +37,7 @@ function plannedOrders(book: OrderBook, problem: Problem, placed: readonly Place
     const t = taskOf.get(order.name) ?? -1;
     const own = placed.filter((run) => run.task === t);
     return {
-      order, product: problem.tasks[t]?.product, expected: delivered[t] ?? 0, runs: placed.flatMap((run, i) => (run.task === t ? [i + 1] : [])),
+      order, product: problem.tasks[t]?.product, expected: (delivered[t] ?? 0) + (problem.tasks[t]?.underway ?? 0), runs: placed.flatMap((run, i) => (run.task === t ? [i + 1] : [])),
       females: own.reduce((sum, run) => sum + run.pairs.length, 0), odds: odds[t]?.odds, femalesForNinety: odds[t]?.femalesForNinety, parents: parentsOf(problem, own),
     };
   });

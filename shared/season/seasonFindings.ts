@@ -18,8 +18,8 @@ function noDays({ order, refused }: Task): string {
 function shortOrders(problem: Problem, orders: readonly PlannedOrder[]): SeasonFinding[] {
   return problem.tasks.flatMap((task, t): SeasonFinding[] => {
     const expected = orders[t]?.expected ?? 0;
+    if (expected >= task.underway + task.wanted * (1 - 1e-5)) return [];
     if (task.candidates.length === 0) return [{ kind: 'cannot', about: task.order.name, message: noDays(task) }];
-    if (expected >= task.wanted * (1 - 1e-5)) return [];
     const isOnlySpare = expected >= task.order.number * (1 - 1e-5);
     return [{
       kind: isOnlySpare ? 'care' : 'cannot', about: task.order.name,

@@ -46,7 +46,7 @@ export const chainOf = (book: OrderBook, problem: Problem, a: Assumed, placed: r
 function femalesForNinety(book: OrderBook, a: Assumed, task: Task, runs: number, weight: number): number {
   const stages = usual(a);
   return femalesFor(femalesInSeasons({
-    wanted: task.order.number, stages: stagesOf(task).map((i) => stages[i] ?? { mean: 1, runs: 0, season: 0 }), eggs: EGG_SPREAD, ovulating: a.ovulating,
+    wanted: Math.max(0, task.order.number - task.underway), stages: stagesOf(task).map((i) => stages[i] ?? { mean: 1, runs: 0, season: 0 }), eggs: EGG_SPREAD, ovulating: a.ovulating,
     eggsPerFemale: eggsPerFemale(weight, a.eggShare, a.eggsPerGram) * scaleOf(task, a), runs: Math.max(1, runs), lost: book.lost, most: MOST_FEMALES,
   }, FEMALE_DRAWS, book.seed), NINETY);
 }
@@ -56,7 +56,8 @@ export function seasonOdds(book: OrderBook, problem: Problem, a: Assumed, placed
   const totals = simulateSeason(chainOf(book, problem, a, placed), draws, book.seed);
   const weight = book.females.reduce((sum, f) => sum + f.kilograms, 0) / Math.max(1, book.females.length);
   return problem.tasks.map((task, t): OrderOdds => {
-    const sorted = (totals[t] ?? new Float64Array(draws)).sort();
+    // Fish under way are counted as expected: they are past the steps that vary most.
+    const sorted = (totals[t] ?? new Float64Array(draws)).map((n) => n + task.underway).sort();
     const runs = placed.filter((run) => run.task === t).length;
     return {
       odds: { ...rangeOf(sorted), certainty: shareReaching(sorted, task.order.number) },

@@ -19,6 +19,7 @@ describe.each([
   ['two orders', {}],
   ['one that cannot be met', { females: BOOK.females.slice(0, 2) }],
   ['no run at all', { females: [] }],
+  ['a run under way', { underway: [{ order: 'Lake farms', vats: ['Vat 1'], until: '2027-03-01', fish: 7000 }] }],
   ['fry without prices', { orders: [{ name: 'A', product: 'fry', number: 20_000, due: '2027-04-01' }], prices: {} }],
 ])('%s', (_title, changes) => {
   const { plan, model } = made(changes);

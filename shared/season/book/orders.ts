@@ -18,11 +18,12 @@ export function ordersSheet(season: Season): SheetModel {
   const runsRange = (column: string): string => `Runs!$${column}$${HEAD + 1}:$${column}$${last}`;
   orders.forEach(({ order, females, odds, femalesForNinety }, i) => {
     const r = HEAD + 1 + i;
+    const underway = season.book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
     const odd = (n: number | undefined, format: string) => (n === undefined ? styled('', 'cell') : Number.isFinite(n) ? styled(n, 'cell', { format }) : styled('none', 'cell'));
     sheet.row(`B${r}`, [
       styled(order.name, 'label'), styled(order.product, 'cell'), styled(order.number, 'input', { format: WHOLE }), styled(order.due, 'input', { format: DAY }),
       order.price === undefined ? styled({}, 'input', { format: MONEY }) : styled(order.price, 'input', { format: MONEY }),
-      styled(`=SUMIFS(${runsRange(RUN_COLUMNS.now)},${runsRange(RUN_COLUMNS.order)},$B${r})`, 'result', { format: WHOLE }),
+      styled(`=SUMIFS(${runsRange(RUN_COLUMNS.now)},${runsRange(RUN_COLUMNS.order)},$B${r})${underway > 0 ? `+${underway}` : ''}`, 'result', { format: WHOLE }),
       styled(`=MAX(0,D${r}-ROUND(G${r},0))`, 'cell', { format: WHOLE }), styled(`=IF(H${r}=0,"can be met","SHORT")`, 'cell'), styled(females, 'cell', { format: WHOLE }),
       odd(odds?.p10, WHOLE), odd(odds?.p50, WHOLE), odd(odds?.p90, WHOLE), odd(odds?.certainty, '0%'), odd(femalesForNinety, WHOLE),
       styled(`=MIN(D${r},G${r})*F${r}`, 'result', { format: MONEY }),
