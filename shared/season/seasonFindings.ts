@@ -41,12 +41,18 @@ function whatHelps(shortfall: Shortfall | undefined): SeasonFinding[] {
   ];
 }
 
+/** Below this certainty an order is worth a sentence, and this many sentences are read. */
+const UNSURE = 0.8;
+const MOST_SENTENCES = 5;
 function odds(orders: readonly PlannedOrder[]): SeasonFinding[] {
-  return orders.flatMap(({ order, odds: range, expected, femalesForNinety }): SeasonFinding[] => {
-    if (!range || expected <= 0 || range.certainty >= 0.8) return [];
+  const unsure = orders.flatMap((o) => (o.odds && o.expected > 0 && o.odds.certainty < UNSURE ? [{ ...o, odds: o.odds }] : [])).sort((a, b) => a.odds.certainty - b.odds.certainty);
+  const said = unsure.slice(0, MOST_SENTENCES).map(({ order, odds: range, femalesForNinety }): SeasonFinding => {
+    const poor = range.p10 < 1 ? 'nothing' : `fewer than ${many(range.p10)}`;
     const more = femalesForNinety !== undefined && Number.isFinite(femalesForNinety) ? ` Nine in ten would take ${femalesForNinety} females, and vats for what they bring.` : '';
-    return [{ kind: 'care', about: order.name, message: `${order.name}: is met in ${formatNumber(range.certainty, '0%')} of seasons; one in ten brings fewer than ${many(range.p10)}.${more}` }];
+    return { kind: 'care', about: order.name, message: `${order.name}: is met in ${formatNumber(range.certainty, '0%')} of seasons; one in ten brings ${poor}.${more}` };
   });
+  const rest = unsure.length - said.length;
+  return rest > 0 ? [...said, { kind: 'care', about: 'orders', message: `${rest} more orders are met in fewer than ${formatNumber(UNSURE, '0%')} of seasons; their odds stand beside them.` }] : said;
 }
 
 function parents(book: OrderBook, orders: readonly PlannedOrder[]): SeasonFinding[] {
