@@ -73,8 +73,8 @@ describe('the workbook is live', () => {
     const row = 5 + BOOK.vats.findIndex(({ name }) => name === plan.occupancy[0]?.vat);
     let end = 0;
     stays.forEach((stay, k) => {
-      const letter = (n: number): string => String.fromCharCode('N'.charCodeAt(0) + n);
-      end += Number(cell(model, 'Vats', `${letter(2 * k)}${row}`).value) + Number(cell(model, 'Vats', `${letter(2 * k + 1)}${row}`).value);
+      const letter = (n: number): string => String.fromCharCode('C'.charCodeAt(0) + n);
+      end += Number(cell(model, 'Bars', `${letter(2 * k)}${row}`).value) + Number(cell(model, 'Bars', `${letter(2 * k + 1)}${row}`).value);
       expect(end).toBeCloseTo(stay.to, 6);
     });
   });

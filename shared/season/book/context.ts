@@ -3,7 +3,7 @@ import type { SheetModel } from '../../workbook/model';
 import type { OrderBook } from '../orderBook';
 import type { SeasonBook } from '../result';
 
-export const TITLES = ['Summary', 'Orders', 'Runs', 'Calendar', 'Vats', 'Shopping', 'Money'] as const;
+export const TITLES = ['Summary', 'Orders', 'Runs', 'Calendar', 'Vats', 'Shopping', 'Money', 'Bars'] as const;
 export type Title = (typeof TITLES)[number];
 
 export const WHOLE = '#,##0';

@@ -8,11 +8,14 @@ import { ordersSheet } from './orders';
 import { runsSheet } from './runs';
 import { shoppingSheet } from './shopping';
 import { summarySheet } from './summary';
-import { vatsSheet } from './vats';
+import { vatsSheets } from './vats';
 
 /** The season as a workbook with live formulas, its values calculated. */
 export function orderBookWorkbook(book: OrderBook, plan: SeasonBook): WorkbookModel {
   const season = { book, plan };
-  const sheets = [summarySheet, ordersSheet, runsSheet, calendarSheet, vatsSheet, shoppingSheet, moneySheet].map((sheet) => sheet(season));
+  const [vats, ...bars] = vatsSheets(season);
+  const sheets = [
+    summarySheet(season), ordersSheet(season), runsSheet(season), calendarSheet(season), ...(vats ? [vats] : []), shoppingSheet(season), moneySheet(season), ...bars,
+  ];
   return calculate({ title: `${book.hatchery}: the season`, sheets, names: [] }).model;
 }
