@@ -1,12 +1,13 @@
 // Runs a TypeScript entry under Node: bundles it once with esbuild, reuses the bundle until one of its inputs changes.
-import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { installPackages, root } from './install.mjs';
 
-const entry = process.argv[2];
+const entry = relative(root, resolve(process.argv[2]));
 const cache = join(root, 'node_modules/.cache/spawnbook');
-const name = basename(entry, '.ts');
+// By its whole path: two entries may share a file name, and tests run side by side.
+const name = entry.replace(/\.ts$/, '').replaceAll(/[\\/]/g, '.');
 const outfile = join(cache, `${name}.mjs`);
 const stamp = join(cache, `${name}.inputs.json`);
 
@@ -22,10 +23,14 @@ async function bundle() {
   const { build } = await import('esbuild');
   mkdirSync(cache, { recursive: true });
   const result = await build({
-    absWorkingDir: root, entryPoints: [entry], outfile, bundle: true, platform: 'node', format: 'esm', target: 'node20',
+    absWorkingDir: root, entryPoints: [entry], outfile, write: false, bundle: true, platform: 'node', format: 'esm', target: 'node20',
     packages: 'external', metafile: true, logLevel: 'warning', sourcemap: 'inline',
   });
-  writeFileSync(stamp, JSON.stringify(Object.keys(result.metafile.inputs)));
+  // Whole files only, also when the same entry is started twice at once; the stamp first, because freshness is read off the bundle.
+  for (const [path, content] of [[stamp, JSON.stringify(Object.keys(result.metafile.inputs))], [outfile, result.outputFiles[0].contents]]) {
+    writeFileSync(`${path}.${process.pid}`, content);
+    renameSync(`${path}.${process.pid}`, path);
+  }
 }
 
 installPackages();
