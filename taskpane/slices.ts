@@ -29,3 +29,17 @@ export async function inSlices<R>(steps: Generator<Progress, R>, spans: Spans, t
     begun = performance.now();
   }
 }
+
+interface Span { readonly label: string; readonly from: number; readonly to: number }
+/** The same for work that only says which share of it is done. */
+export async function inShares<R>(steps: Generator<number, R>, { label, from, to }: Span, tell: Tell, isStopped: () => boolean): Promise<R | undefined> {
+  let begun = performance.now();
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    if (performance.now() - begun < SLICE_MS) continue;
+    tell({ label, done: Math.round(from + (to - from) * step.value), total: 100, canStop: true });
+    await pause();
+    if (isStopped()) return undefined;
+    begun = performance.now();
+  }
+}

@@ -1,3 +1,5 @@
+import type { CheckRecordsState } from './checkState';
+import { initialCheck } from './checkState';
 import type { DoseState } from './doseState';
 import { initialDose } from './doseState';
 import type { FunctionsState } from './functionsState';
@@ -18,6 +20,7 @@ export interface State {
   readonly dose: DoseState;
   readonly functions: FunctionsState;
   readonly messages: MessagesState;
+  readonly check: CheckRecordsState;
   readonly share: ShareState;
   /** Work under way; buttons that would start other work wait for it. */
   readonly task: Progress | undefined;
@@ -27,7 +30,7 @@ export interface State {
   readonly focus: string | undefined;
 }
 
-export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'share', 'about'] as const;
+export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'check', 'share', 'about'] as const;
 export type ScreenId = (typeof SCREENS)[number];
 
 /** starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the page runs alone. */
@@ -48,7 +51,7 @@ export interface Question {
 export interface Answer {
   readonly label: string;
   /** Those with a suffix take the question's word. */
-  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeDoseWithSuffix' | 'writeSummaryWithSuffix' | 'dismiss';
+  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeDoseWithSuffix' | 'writeSummaryWithSuffix' | 'writeCheckWithSuffix' | 'dismiss';
 }
 
 export const initialState = (today: number): State => ({
@@ -58,6 +61,7 @@ export const initialState = (today: number): State => ({
   dose: initialDose,
   functions: initialFunctions,
   messages: initialMessages,
+  check: initialCheck,
   share: initialShare,
   task: undefined,
   notice: undefined,

@@ -12,6 +12,7 @@ export const showScreen: Command<ScreenId> = {
 const backTo = (state: State): string => {
   if (!state.question) return 'screen';
   if (state.screen === 'dose') return 'dose-write';
+  if (state.screen === 'check') return 'check-write';
   if (state.screen === 'share') return 'share-summary';
   return state.screen === 'plan' ? 'plan-write' : 'function-insert';
 };

@@ -1,3 +1,4 @@
+import type { RangeCells } from '../../shared/audit';
 import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/values';
 
@@ -87,6 +88,38 @@ export type FileReading =
   /** The host does not hand its file out; the sentence says what to do instead. */
   | { readonly kind: 'closed'; readonly sentence: string };
 
+/** What of the open workbook is read as records. */
+export type CellsWanted = 'selection' | 'sheet' | 'book' | { readonly sheet: string; readonly area?: string };
+export interface CellsReading {
+  readonly sheets: readonly RangeCells[];
+  /** Reads the same place again, wherever the selection went since. */
+  readonly again: CellsWanted;
+}
+
+/** A colour (#RRGGBB) and a note for a cell. */
+export interface CellMark {
+  readonly sheet: string;
+  readonly address: string;
+  readonly fill: string;
+  readonly note: string;
+}
+export interface Marked extends CellMark {
+  /** The colour before. */
+  readonly was: string;
+}
+export interface MarkReport {
+  readonly marked: readonly Marked[];
+  /** Why others were left alone. */
+  readonly left: readonly string[];
+}
+export interface UnmarkReport {
+  readonly restored: number;
+  /** Painted over since, and left so. */
+  readonly changed: number;
+  readonly stuck: readonly Marked[];
+  readonly left: readonly string[];
+}
+
 export interface WorkbookPort {
   /** What stands in the sheet's selection now. */
   readSelection(): Promise<RangeReading>;
@@ -99,6 +132,11 @@ export interface WorkbookPort {
   goTo(sheet: string, address: string): Promise<void>;
   /** The workbook as it stands now, as .xlsx bytes; it is only read. */
   readFile(tell: Tell): Promise<FileReading>;
+  /** undefined when the user stopped it. */
+  readCells(wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined>;
+  /** Colours cells and puts notes where the host takes them; a note somebody wrote stays. */
+  mark(marks: readonly CellMark[], tell: Tell): Promise<MarkReport>;
+  unmark(marked: readonly Marked[], tell: Tell): Promise<UnmarkReport>;
 }
 
 /** Where a finished file goes: a new window of the spreadsheet program, or the browser's downloads. */

@@ -8,10 +8,10 @@ import type { CallCell, Scan, Tell } from './port';
 /** One reading stays well under the size Excel on the web hands out at once. */
 const CELLS_PER_SYNC = 60_000;
 
-interface UsedSheet { readonly name: string; readonly range: Excel.Range }
-interface Slice { readonly sheet: string; readonly top: number; readonly left: number; readonly range: Excel.Range; readonly cells: number }
+export interface UsedSheet { readonly name: string; readonly range: Excel.Range }
+export interface Slice { readonly sheet: string; readonly top: number; readonly left: number; readonly range: Excel.Range; readonly cells: number }
 
-async function usedSheets(context: Excel.RequestContext): Promise<UsedSheet[]> {
+export async function usedSheets(context: Excel.RequestContext): Promise<UsedSheet[]> {
   const { worksheets } = context.workbook;
   worksheets.load('items/name');
   await context.sync();
@@ -21,7 +21,7 @@ async function usedSheets(context: Excel.RequestContext): Promise<UsedSheet[]> {
   return used.filter(({ range }) => !range.isNullObject);
 }
 
-const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
+export const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
   const rows = Math.max(1, Math.floor(CELLS_PER_SYNC / range.columnCount));
   return Array.from({ length: Math.ceil(range.rowCount / rows) }, (_, i) => {
     const count = Math.min(rows, range.rowCount - i * rows);
@@ -31,7 +31,7 @@ const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
 };
 
 /** Slices that are read together. */
-function batches(slices: readonly Slice[]): Slice[][] {
+export function batches(slices: readonly Slice[]): Slice[][] {
   const result: Slice[][] = [];
   let size = Infinity;
   for (const slice of slices) {

@@ -1,3 +1,4 @@
+import { writeCheckWithSuffix } from '../commands/checkOut';
 import { insertAnyway } from '../commands/functions';
 import { writeDoseWithSuffix } from '../commands/dose';
 import { changeWord, dismiss, showScreen } from '../commands/navigate';
@@ -9,6 +10,7 @@ import { openFunction } from '../functionsState';
 import type { Answer, Question, ScreenId } from '../state';
 import { SCREENS } from '../state';
 import { aboutView } from './about';
+import { recordsView } from './check';
 import { doseView } from './dose';
 import { functionList } from './functionList';
 import { functionPage } from './functionPage';
@@ -18,7 +20,7 @@ import { banner, button, inputOf, progress } from './parts';
 import { planView } from './plan';
 import { shareView } from './share';
 
-const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', dose: 'Dose', functions: 'Functions', messages: 'Messages', share: 'Share', about: 'About' };
+const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', dose: 'Dose', functions: 'Functions', messages: 'Messages', check: 'Check', share: 'Share', about: 'About' };
 
 function functionsView(scene: Scene): readonly VNode[] {
   const fn = openFunction(scene.state.functions);
@@ -26,7 +28,7 @@ function functionsView(scene: Scene): readonly VNode[] {
 }
 
 const VIEWS: Readonly<Record<ScreenId, (scene: Scene) => readonly VNode[]>> = {
-  plan: planView, dose: doseView, functions: functionsView, messages: messagesView, share: shareView, about: aboutView,
+  plan: planView, dose: doseView, functions: functionsView, messages: messagesView, check: recordsView, share: shareView, about: aboutView,
 };
 
 /** Arrow keys, Home and End move along the tabs, as in every tab list. */
@@ -57,6 +59,7 @@ const answerTo = (answer: Answer, { send }: Scene): void => {
   else if (answer.act === 'writeWithSuffix') send(writeWithSuffix);
   else if (answer.act === 'writeDoseWithSuffix') send(writeDoseWithSuffix);
   else if (answer.act === 'writeSummaryWithSuffix') send(writeSummaryWithSuffix);
+  else if (answer.act === 'writeCheckWithSuffix') send(writeCheckWithSuffix);
   else send(dismiss);
 };
 

@@ -25,14 +25,14 @@ const chosenIn = (event: Event): Chosen | undefined => {
   return file && { name: file.name, size: file.size, read: () => bytesOfFile(file) };
 };
 
-interface PickerOptions { readonly id: string; readonly face: string; readonly label: string; readonly tone?: 'main' | 'plain'; readonly isOff: boolean }
+interface PickerOptions { readonly id: string; readonly face: string; readonly label: string; readonly tone?: 'main' | 'plain'; readonly isOff: boolean; readonly accept?: string }
 /** A button that opens the system's own dialog; the field behind it is not reached by keyboard a second time. */
-export const filePicker = ({ id, face, label, tone = 'plain', isOff }: PickerOptions, take: (chosen: Chosen) => void): VNode =>
+export const filePicker = ({ id, face, label, tone = 'plain', isOff, accept = '.xlsx' }: PickerOptions, take: (chosen: Chosen) => void): VNode =>
   h('div', { class: 'picker' },
     button(face, () => { document.getElementById(`${id}-field`)?.click(); }, { id, tone, isOff }),
     h('label', { for: `${id}-field`, class: 'unseen' }, label),
     h('input', {
-      type: 'file', id: `${id}-field`, class: 'unseen', tabindex: '-1', accept: '.xlsx',
+      type: 'file', id: `${id}-field`, class: 'unseen', tabindex: '-1', accept,
       on: {
         change: (event) => {
           const chosen = chosenIn(event);

@@ -1,7 +1,7 @@
 import type { Cell, Grid } from '../../shared/values';
 import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Doors } from '../../taskpane/command';
-import type { CallCell, ErrorMemory, FileReading, InsertOutcome, Insertion, Mending, MendReport, RangeReading, Scan, WorkbookPort, WriteOutcome } from '../../taskpane/host/port';
+import type { CallCell, CellMark, CellsReading, CellsWanted, ErrorMemory, FileReading, InsertOutcome, Insertion, Mending, MendReport, RangeReading, Scan, WorkbookPort, WriteOutcome } from '../../taskpane/host/port';
 import { HostProblem, noMemory } from '../../taskpane/host/port';
 import { TODAY } from './seasonModel';
 
@@ -20,6 +20,11 @@ export interface FakeWorld {
   writeOutcome: (suffix: string) => WriteOutcome;
   mendReport: MendReport | undefined;
   file: FileReading;
+  records: CellsReading;
+  readonly asked: CellsWanted[];
+  marks: readonly CellMark[];
+  /** Said instead of marking. */
+  refusal: string | undefined;
   /** The next call of any kind fails with this. */
   failure: Error | undefined;
 }
@@ -55,6 +60,19 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     scanCalls: async (): Promise<Scan> => { guard(); return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] }; },
     mend: async (cells) => { guard(); world.mended.push(...cells); return world.mendReport ?? { mended: cells.length, left: [] }; },
     readFile: async (): Promise<FileReading> => { guard(); return world.file; },
+    readCells: async (wanted) => { guard(); world.asked.push(wanted); return world.records; },
+    mark: async (marks) => {
+      guard();
+      if (world.refusal !== undefined) return { marked: [], left: [world.refusal] };
+      world.marks = marks;
+      return { marked: marks.map((one) => ({ ...one, was: '#FFFFFF' })), left: [] };
+    },
+    unmark: async (marked) => {
+      guard();
+      if (world.refusal !== undefined) return { restored: 0, changed: 0, stuck: marked, left: [world.refusal] };
+      world.marks = [];
+      return { restored: marked.length, changed: 0, stuck: [], left: [] };
+    },
     goTo: async (sheet, address) => { guard(); world.visited.push(`${sheet}!${address}`); },
   };
   const save = async (name: string, bytes: Uint8Array): Promise<string> => { guard(); world.saved.push({ name, bytes }); return `${name} is saved.`; };
@@ -62,6 +80,7 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
   const world: FakeWorld = {
     doors: { workbook, files, errors, today: () => TODAY }, inserted: [], written: [], saved: [], mended: [], visited: [], selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]), cells: {}, calls: [],
     insertOutcome: { kind: 'inserted', address: 'A1' }, writeOutcome: () => ({ kind: 'written', sheets: ['Start'] }), mendReport: undefined, failure: undefined,
+    records: { sheets: [], again: 'book' }, asked: [], marks: [], refusal: undefined,
     file: { kind: 'closed', sentence: 'This host keeps its file to itself.' },
   };
   return world;

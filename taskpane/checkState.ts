@@ -1,0 +1,53 @@
+import type { AuditReport, Correction, FieldName, SheetCells } from '../shared/audit';
+import type { CellsWanted, Marked } from './host/port';
+
+/** Records under check. */
+export interface CheckRecordsState {
+  readonly given: Given | undefined;
+  /** Why what was chosen could not be checked. */
+  readonly fault: string | undefined;
+  readonly result: Checked | undefined;
+  /** What the user said about columns. */
+  readonly corrections: readonly Correction[];
+  /** Said since the last check. */
+  readonly isChanged: boolean;
+  /** Cells marked, with the colour they had. */
+  readonly marks: readonly Marked[];
+  /** What a question about a name is about. */
+  readonly writing: Writing;
+}
+export type Writing = 'findings' | 'rates' | 'trends';
+
+export interface Given {
+  /** As the screen names it. */
+  readonly name: string;
+  readonly sheets: readonly SheetCells[];
+  readonly notes: readonly string[];
+  /** Cells named in it can be gone to, and are read again; undefined for a file. */
+  readonly again: CellsWanted | undefined;
+}
+
+export interface Checked {
+  readonly report: AuditReport;
+  /** What the rules rest on, by rule. */
+  readonly restsOn: ReadonlyMap<string, string>;
+  /** Sheets in which no records were recognised. */
+  readonly unread: readonly string[];
+}
+
+export const initialCheck: CheckRecordsState = { given: undefined, fault: undefined, result: undefined, corrections: [], isChanged: false, marks: [], writing: 'findings' };
+
+export type Meaning = FieldName | 'ignore';
+
+/** Fewer records say nothing of a farm. */
+export const LEAST_FOR_RATES = 3;
+export const LEAST_FOR_TRENDS = 8;
+
+/** One column's meaning replaces what was said of it before. */
+export function corrected(corrections: readonly Correction[], said: Correction): readonly Correction[] {
+  const key = ({ sheet, header }: Correction): string => `${sheet ?? ''}\n${header}`;
+  return [...corrections.filter((one) => key(one) !== key(said)), said];
+}
+
+/** A number between 0 and 1 is no word a person uses. */
+export const sureness = (confidence: number): string => (confidence >= 0.9 ? 'sure' : confidence >= 0.7 ? 'likely' : confidence >= 0.5 ? 'perhaps' : 'a guess');

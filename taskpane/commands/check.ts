@@ -1,0 +1,109 @@
+import type { Correction, SheetCells } from '../../shared/audit';
+import type { Given, Meaning } from '../checkState';
+import { corrected } from '../checkState';
+import type { Change, Command, Doors, Working } from '../command';
+import { working } from '../command';
+import type { CellsWanted, Tell } from '../host/port';
+import { inShares } from '../slices';
+import type { State } from '../state';
+import { isFree } from '../state';
+import type { Chosen } from './share';
+import { begun, readChosen, stoppedAt } from './share';
+
+/** Checking records. Everything is only read; cells are coloured and sheets written elsewhere, when the user asks for it. */
+
+/** The rules are a big part of the code and needed late: they are loaded when first asked for. */
+export const auditor = () => import(/* webpackChunkName: "audit" */ '../../shared/audit');
+
+const OWN_SHEETS = /^(Check findings|Check reading|Rates|Trends)( \S+)?$/;
+const NOTHING = 'No records were recognised. A table needs a row of headings (Date, Eggs, Temperature …) above its rows, and at least two columns the check knows.';
+
+interface Work { readonly doors: Doors; readonly tell: Tell; readonly isStopped: () => boolean }
+
+async function check(given: Given, corrections: readonly Correction[], { doors, tell, isStopped }: Work): Promise<Change> {
+  const { auditSheets, sourceWords } = await auditor();
+  const report = await inShares(auditSheets(given.sheets, { corrections, today: doors.today() }), { label: 'Checking the records', from: 50, to: 100 }, tell, isStopped);
+  if (!report) return stoppedAt('screen');
+  const read = new Set(report.tables.flatMap((table) => Array.from({ length: table.layout === 'rows' ? 1 : table.length }, (_, i) => table.home(i).sheet.name)));
+  const result = {
+    report, restsOn: new Map(report.groups.map(({ rule }) => [rule.id, sourceWords(rule.sources)])),
+    unread: given.sheets.map(({ name }) => name).filter((name) => !read.has(name)),
+  };
+  const isEmpty = report.tables.length === 0;
+  return (now) => ({
+    ...now, focus: isEmpty ? undefined : 'check-found',
+    check: { ...now.check, given, isChanged: false, fault: isEmpty ? NOTHING : undefined, result: isEmpty ? undefined : result },
+  });
+}
+
+const NAMES = { selection: 'the selected cells', sheet: 'this sheet', book: 'all sheets of this workbook' } as const;
+const nameOf = (wanted: CellsWanted, sheets: readonly SheetCells[]): string => {
+  if (typeof wanted !== 'string') return wanted.area === undefined ? `the sheet ${wanted.sheet}` : `${wanted.sheet}!${wanted.area}`;
+  return wanted === 'book' ? `${NAMES.book} (${sheets.length})` : NAMES[wanted];
+};
+
+const failed = (fault: string): Change => (now) => ({ ...now, check: { ...now.check, fault, result: undefined, given: undefined } });
+
+async function checkOpen(wanted: CellsWanted, corrections: readonly Correction[], work: Work): Promise<Change> {
+  const reading = await work.doors.workbook.readCells(wanted, work.tell, work.isStopped);
+  if (!reading) return stoppedAt('screen');
+  const [{ sheetFromRange }, { isDateFormat }] = await Promise.all([auditor(), import(/* webpackChunkName: "audit" */ '../../shared/xlsx/read/styles')]);
+  // The check's own sheets are no records.
+  const ranges = wanted === 'book' ? reading.sheets.filter(({ name }) => !OWN_SHEETS.test(name)) : reading.sheets;
+  if (ranges.length === 0) return failed('There is nothing in these cells. Select the block with the records and its headings, or choose the whole sheet.');
+  const sheets = ranges.map((range) => sheetFromRange(range, isDateFormat));
+  return check({ name: nameOf(reading.again, sheets), sheets, notes: [], again: reading.again }, corrections, work);
+}
+
+function start(state: State, wanted: CellsWanted): State | Working {
+  if (!isFree(state)) return state;
+  const { corrections } = state.check;
+  return working(begun(state, 'Reading the records'), (doors, tell, isStopped) => checkOpen(wanted, corrections, { doors, tell, isStopped }));
+}
+
+export const checkSelection: Command = { name: 'checkSelection', label: 'Selected cells', perform: (state) => start(state, 'selection') };
+export const checkSheet: Command = { name: 'checkSheet', label: 'This sheet', perform: (state) => start(state, 'sheet') };
+export const checkBook: Command = { name: 'checkBook', label: 'All sheets', perform: (state) => start(state, 'book') };
+
+export const checkFile: Command<Chosen> = {
+  name: 'checkFile',
+  label: 'A file (.xlsx, .csv)',
+  perform: (state, chosen): State | Working => {
+    if (state.task) return state;
+    const { corrections } = state.check;
+    return working(begun(state, 'Reading the file'), async (doors, tell, isStopped) => {
+      const [{ readFileCells }, bytes] = await Promise.all([auditor(), readChosen(chosen)]);
+      const read = await inShares(readFileCells(bytes, chosen.name), { label: 'Reading the file', from: 0, to: 50 }, tell, isStopped);
+      if (!read) return stoppedAt('screen');
+      if ('fault' in read) return failed(`${chosen.name}: ${read.fault}`);
+      return check({ name: chosen.name, sheets: read.sheets, notes: read.notes, again: undefined }, corrections, { doors, tell, isStopped });
+    });
+  },
+};
+
+/** The open workbook is read anew, so that what was mended since counts. */
+export const checkAgain: Command = {
+  name: 'checkAgain',
+  label: 'Check again',
+  perform: (state): State | Working => {
+    const { given, corrections } = state.check;
+    if (!given || state.task) return state;
+    if (given.again !== undefined) return start(state, given.again);
+    return working(begun(state, 'Checking the records'), (doors, tell, isStopped) => check(given, corrections, { doors, tell, isStopped }));
+  },
+};
+
+export interface Said { readonly sheet: string | undefined; readonly header: string; readonly field: Meaning }
+export const sayColumn: Command<Said> = {
+  name: 'sayColumn',
+  label: 'Read as',
+  perform: (state, { sheet, header, field }) => ({
+    ...state, check: { ...state.check, isChanged: true, corrections: corrected(state.check.corrections, { header, field, ...(sheet === undefined ? {} : { sheet }) }) },
+  }),
+};
+
+export const forgetColumns: Command = {
+  name: 'forgetColumns',
+  label: 'Forget what I said',
+  perform: (state) => ({ ...state, check: { ...state.check, corrections: [], isChanged: true } }),
+};

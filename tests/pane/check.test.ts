@@ -1,0 +1,92 @@
+import type { RangeCells } from '../../shared/audit';
+import { fakeWorld } from './fakePort';
+import type { Page } from './page';
+import { openPage } from './page';
+import { chooseFile } from './shareWorld';
+
+/** Records of an invented farm: row 4 says more hatched than there were eggs. */
+const ROWS: RangeCells['values'] = [
+  ['Date', 'Female', 'Eggs', 'Hatched', 'Weather'],
+  [46_000, 'F1', 81_230, 42_310, 'fair'], [46_003, 'F2', 76_410, 39_020, 'rain'], [46_007, 'F3', 60_150, 91_400, 'fair'], [46_010, 'F4', 90_780, 51_160, 'fair'],
+];
+const RUNS: RangeCells = { name: 'Runs', top: 0, left: 0, values: ROWS, formulas: ROWS, formats: ROWS.map((row) => row.map((_, c) => (c === 0 ? 'yyyy-mm-dd' : 'General'))) };
+
+async function checked(): Promise<Page> {
+  const world = fakeWorld();
+  world.records = { sheets: [RUNS], again: { sheet: 'Runs' } };
+  const page = openPage('ready', world);
+  await page.press('Check');
+  await page.press('This sheet');
+  return page;
+}
+
+test('a sheet is read, what is wrong is said with its cell, and the button goes there', async () => {
+  const page = await checked();
+  expect(page.world.asked).toEqual(['sheet']);
+  expect(page.text()).toContain('4 records');
+  expect(page.text()).toContain('Cannot be right');
+  await page.press('Go to Runs!D4');
+  expect(page.world.visited).toEqual(['Runs!D4']);
+  expect(page.text()).toContain('not checked, because');
+});
+
+test('a column is corrected, and checked again without it', async () => {
+  const page = await checked();
+  const id = page.all('label').find((label) => (label.textContent ?? '').startsWith('Hatched'))?.getAttribute('for') ?? '';
+  await page.type(`#${id}`, 'ignore');
+  expect(page.text()).toContain('You changed how a column is read');
+  await page.press('Check again');
+  expect(page.world.asked).toEqual(['sheet', { sheet: 'Runs' }]);
+  expect(page.all('button').some((one) => one.getAttribute('aria-label') === 'Go to Runs!D4')).toBe(false);
+});
+
+test('cells are marked and the marks are taken away; a refusal is said and nothing is lost', async () => {
+  const page = await checked();
+  await page.press('Mark the cells');
+  expect(page.world.marks.map(({ sheet, address }) => `${sheet}!${address}`)).toContain('Runs!D4');
+  page.world.refusal = '“Runs” is protected.';
+  await page.press('Take the marks away');
+  expect(page.text()).toContain('“Runs” is protected.');
+  page.world.refusal = undefined;
+  await page.press('Take the marks away');
+  expect(page.world.marks).toEqual([]);
+  expect(page.all('#check-unmark')).toEqual([]);
+});
+
+test('the findings are written as new sheets; a taken name asks for a word', async () => {
+  const page = await checked();
+  page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Check findings'], names: [], free: ' 2' } : { kind: 'written', sheets: ['Check findings 2'] });
+  await page.press('Write the findings as a sheet');
+  await page.press('Write beside it');
+  expect(page.world.written.map(({ suffix }) => suffix)).toEqual(['', ' 2']);
+  expect(page.world.written[0]?.model.sheets[0]?.name).toBe('Check findings');
+});
+
+test('own rates are written from the records without findings', async () => {
+  const page = await checked();
+  await page.press('Write our own rates as a sheet');
+  expect(page.world.written[0]?.model.names.map(({ name }) => name)).toContain('rate_hatch');
+});
+
+test('a text file is checked without a workbook; a damaged one is refused with a sentence', async () => {
+  const page = openPage('absent');
+  await page.press('Check');
+  const csv = ['Date;Eggs;Hatched', '2027-03-01;81230;42310', '2027-03-04;76410;99000', '2027-03-09;60150;31400'].join('\n');
+  await chooseFile(page, '#check-file-field', 'runs.csv', Uint8Array.from(csv, (c) => c.charCodeAt(0)));
+  expect(page.text()).toContain('runs!C3');
+  expect(page.all('#check-mark')).toEqual([]);
+  await chooseFile(page, '#check-file-field', 'broken.xlsx', Uint8Array.from([0x50, 0x4b, 3, 4, 9, 9]));
+  expect(page.text()).toContain('broken.xlsx:');
+  expect(page.all('#check-found')).toEqual([]);
+});
+
+test('nothing that looks like records, and nothing at all, are each a sentence', async () => {
+  const world = fakeWorld();
+  const page = openPage('ready', world);
+  await page.press('Check');
+  await page.press('Selected cells');
+  expect(page.text()).toContain('There is nothing in these cells');
+  world.records = { sheets: [{ name: 'Buyers', top: 0, left: 0, values: [['Who', 'Telephone'], ['Mill Pond', 'x']] }], again: 'book' };
+  await page.press('All sheets');
+  expect(page.text()).toContain('No records were recognised');
+});
