@@ -50,4 +50,4 @@ export function corrected(corrections: readonly Correction[], said: Correction):
 }
 
 /** A number between 0 and 1 is no word a person uses. */
-export const sureness = (confidence: number): string => (confidence >= 0.9 ? 'sure' : confidence >= 0.7 ? 'likely' : confidence >= 0.5 ? 'perhaps' : 'a guess');
+export const sureness = (confidence: number): string => (confidence >= 0.9 ? 'Sure' : confidence >= 0.7 ? 'Likely' : confidence >= 0.5 ? 'Perhaps' : 'A guess');
