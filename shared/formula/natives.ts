@@ -1,9 +1,10 @@
-import type { Cell, CellError, Grid } from '../values';
+import type { Cell, CellError } from '../values';
 import { isError, isGrid } from '../values';
 import type { EagerFunction, Operand } from './evaluate';
 import { LOOKUPS } from './lookups';
 import { stretch, toNumber, toText } from './operators';
 import { formatNumber } from './textFormat';
+import { UNIX_EPOCH_SERIAL } from '../units/convert';
 
 /**
  * The built-in functions that plans, checks and copies use, as Excel defines them. Not a spreadsheet: hosts calculate with their
@@ -66,10 +67,9 @@ const logical = (all: boolean): EagerFunction => (args) => {
   return cells.length === 0 ? bad('#VALUE!') : all ? cells.every(Boolean) : cells.some(Boolean);
 };
 
-const EXCEL_EPOCH_DAY = 25569;
 const DAY_MS = 86_400_000;
-const serialOf = (year: number, month: number, day: number): number => Date.UTC(year, month - 1, day) / DAY_MS + EXCEL_EPOCH_DAY;
-const dateOf = (serial: number): Date => new Date(Math.floor(serial - EXCEL_EPOCH_DAY) * DAY_MS);
+const serialOf = (year: number, month: number, day: number): number => Date.UTC(year, month - 1, day) / DAY_MS + UNIX_EPOCH_SERIAL;
+const dateOf = (serial: number): Date => new Date(Math.floor(serial - UNIX_EPOCH_SERIAL) * DAY_MS);
 const secondsOf = (serial: number): number => Math.round((serial - Math.floor(serial)) * 86_400) % 86_400;
 
 const variance = (xs: readonly number[]): Cell => {
@@ -169,4 +169,3 @@ export const nativeFunction = (name: string): EagerFunction | undefined => {
   const key = name.toUpperCase().replace(/^_XLFN\./, '');
   return Object.hasOwn(NATIVES, key) ? NATIVES[key] : undefined;
 };
-export const asGrid = (value: Operand | undefined): Grid => (isGrid(value) ? value : [[value ?? null]]);

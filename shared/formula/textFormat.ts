@@ -1,8 +1,9 @@
+import { UNIX_EPOCH_SERIAL } from '../units/convert';
+
 /** Number formats, the part that plans and the terminal use: 0 # , . % and the date and time letters. Text in quotes is kept. */
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 const DAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
-const EXCEL_EPOCH_DAY = 25569;
 const TOKEN = /"[^"]*"|\\.|\[[^\]]*\]|AM\/PM|y+|m+|d+|h+|s+|./giy;
 
 const two = (n: number): string => String(n).padStart(2, '0');
@@ -30,7 +31,7 @@ function datePart(token: string, date: Date, isMinute: boolean, isTwelve: boolea
 }
 
 function formatDate(serial: number, format: string): string {
-  const date = new Date(Math.round((serial - EXCEL_EPOCH_DAY) * 86_400) * 1000);
+  const date = new Date(Math.round((serial - UNIX_EPOCH_SERIAL) * 86_400) * 1000);
   const tokens = format.match(TOKEN) ?? [];
   const isTwelve = tokens.some((token) => /^am\/pm$/i.test(token));
   return tokens.map((token, i) => {

@@ -2,9 +2,8 @@ import { z } from 'zod';
 import type { FieldKey, NumberField } from './fields';
 import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
 import { assumptionSchema } from './assumptions';
+import { UNIX_EPOCH_SERIAL } from '../units/convert';
 
-/** Days from 30 December 1899 to 1 January 1970: an Excel serial counts from the first, Date from the second. */
-const UNIX_EPOCH_SERIAL = 25569;
 const MS_PER_DAY = 86_400_000;
 
 /** "2027-03-31" → the Excel serial of that day; undefined when there is no such day. */

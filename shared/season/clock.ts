@@ -5,6 +5,7 @@ import { hoursAt } from '../timing/rateCurve';
 import { kills } from '../timing/tolerance';
 import { hatchWindow, stripWindow } from '../timing/window';
 import type { OrderBook } from './orderBook';
+import { UNIX_EPOCH_SERIAL } from '../units/convert';
 
 /** Clock times of a run that do not depend on what is sold: from the injection to the first meals. */
 export interface RunClock {
@@ -23,12 +24,11 @@ export interface RunClock {
 /** Why no run can be stripped on a day. */
 export type NoRun = 'day off' | 'no temperature' | 'temperature' | 'hours';
 
-const EPOCH_SERIAL = 25_569;
 const MS_PER_DAY = 86_400_000;
 /** Water is expected to pass through the value of a month in its middle. */
 const MIDDLE = 15;
 
-const dateOf = (day: number): Date => new Date((Math.floor(day) - EPOCH_SERIAL) * MS_PER_DAY);
+const dateOf = (day: number): Date => new Date((Math.floor(day) - UNIX_EPOCH_SERIAL) * MS_PER_DAY);
 /** 1 Monday … 7 Sunday. */
 export const weekdayOf = (day: number): number => ((((Math.floor(day) - 2) % 7) + 7) % 7) + 1;
 /** 0 January … 11 December. */

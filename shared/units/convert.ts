@@ -52,3 +52,6 @@ export type HardnessUnit = keyof typeof MEQ_PER_UNIT;
 export const HARDNESS_UNITS = ['meq/L', 'mg/L CaCO3', '°d', '°f', 'mg/L HCO3', 'mmol/L Ca', 'mg/L Ca', 'mg/L CaO'] as const satisfies readonly HardnessUnit[];
 export const hardnessFrom = (amount: number, unit: HardnessUnit): number => amount * MEQ_PER_UNIT[unit];
 export const hardnessTo = (meq: number, unit: HardnessUnit): number => meq / MEQ_PER_UNIT[unit];
+
+/** Serial number of 1 January 1970, where the calendar of the language begins. */
+export const UNIX_EPOCH_SERIAL = 25_569;

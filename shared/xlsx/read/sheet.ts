@@ -7,6 +7,7 @@ import { revealCellText } from '../text';
 import type { Tag } from './scan';
 import { scan } from './scan';
 import type { FileStyles } from './styles';
+import { UNIX_EPOCH_SERIAL } from '../../units/convert';
 
 /** What a worksheet part holds besides its cells, by element name, for the parts that are read afterwards. */
 export interface SheetParts {
@@ -29,7 +30,6 @@ export interface SheetContext { readonly texts: readonly string[]; readonly styl
 /** Days between the two ways of counting dates. */
 const DAYS_1904 = 1462;
 const WIDEST_LISTED = 200;
-const EXCEL_EPOCH_DAY = 25_569;
 
 interface Draft {
   place: Place;
@@ -45,7 +45,7 @@ const KNOWN_ERRORS = new Set<string>(['#VALUE!', '#N/A', '#NUM!', '#DIV/0!', '#R
 /** 2027-03-31T10:00:00 → serial. */
 const serialOfIso = (text: string): number | undefined => {
   const ms = Date.parse(/Z|[+-]\d\d:?\d\d$/.test(text) ? text : `${text}${text.includes('T') ? '' : 'T00:00:00'}Z`);
-  return Number.isFinite(ms) ? ms / 86_400_000 + EXCEL_EPOCH_DAY : undefined;
+  return Number.isFinite(ms) ? ms / 86_400_000 + UNIX_EPOCH_SERIAL : undefined;
 };
 
 class SheetReader {
