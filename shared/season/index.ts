@@ -1,6 +1,6 @@
 export { VAT_STAGES, orderBookSchema, readOrderBook } from './orderBook';
 export type { BookFault, BookedOrder, OrderBook, OrderBookInput, VatStageKey } from './orderBook';
-export { planSeasonBook } from './seasonBook';
+export { planSeasonBook, planSeasonSteps } from './seasonBook';
 export type { PlanOptions } from './seasonBook';
 export type {
   Change, FeedingRow, Goods, PlannedOrder, PlannedRun, Purchase, SeasonBook, SeasonFinding, SeasonMoney, Shortfall, VatStay,

@@ -10,10 +10,11 @@ import type { PlannedOrder, PlannedRun, SeasonBook } from './result';
 import { plannedRuns, vatStays } from './runs';
 import { seasonFindings } from './seasonFindings';
 import type { OrderOdds } from './seasonOdds';
-import { seasonOdds } from './seasonOdds';
-import { shortfallOf } from './shortfall';
+import { seasonOddsSteps } from './seasonOdds';
+import { shortfallSteps } from './shortfall';
 import type { Effort } from './solve';
-import { EFFORT, deliveredOf, isMet, solve } from './solve';
+import { EFFORT, deliveredOf, isMet, solveSteps } from './solve';
+import { runNow, within } from '../steps';
 
 export interface PlanOptions {
   /** Seasons drawn for the odds; 0 leaves the odds out. */
@@ -51,21 +52,28 @@ const feedingRows = (orders: readonly PlannedOrder[], runs: readonly PlannedRun[
   });
 };
 
+/** How long the parts take, of the whole: looking for a schedule, drawing the odds, asking what stands in the way. */
+const SEARCH = 0.5;
+const ODDS = 0.25;
+
 /**
  * Plans a checked order book: runs with their days, hours, fish and vats, what to buy and when, money by week, odds, and what stands
- * in the way. Never fails: what cannot be had is a finding. The same book gives the same plan everywhere.
+ * in the way. Never fails: what cannot be had is a finding. The same book gives the same plan everywhere. Yields the share done.
  */
-export function planSeasonBook(book: OrderBook, { draws = DRAWS, effort = EFFORT }: PlanOptions = {}): SeasonBook {
+export function* planSeasonSteps(book: OrderBook, { draws = DRAWS, effort = EFFORT }: PlanOptions = {}): Generator<number, SeasonBook> {
   const { problem, assumed: a, impossible } = problemOf(book);
-  const schedule = solve(problem, effort);
+  const schedule = yield* within(solveSteps(problem, effort), 0, SEARCH);
   const delivered = deliveredOf(schedule);
   const { runs, placed } = plannedRuns(schedule, a);
   const occupancy = vatStays(schedule, placed);
-  const orders = plannedOrders(book, problem, placed, delivered, draws > 0 ? seasonOdds(book, problem, a, placed, draws) : []);
+  const odds = draws > 0 ? yield* within(seasonOddsSteps(book, problem, a, placed, draws), SEARCH, ODDS) : [];
+  const orders = plannedOrders(book, problem, placed, delivered, odds);
   const feeding = feedingRows(orders, runs, a);
   const purchases = purchasesOf(book, runs, feeding);
   const { money, cash } = accountsOf(book, a, orders, runs, occupancy, purchases);
-  const shortfall = isMet(schedule) ? undefined : shortfallOf(book, problem, delivered, effort);
+  const shortfall = isMet(schedule) ? undefined : yield* within(shortfallSteps(book, problem, delivered, effort), SEARCH + ODDS, 1 - SEARCH - ODDS);
   const findings = seasonFindings(book, problem, impossible, orders, runs, money, shortfall);
   return { orders, runs, occupancy, purchases, feeding, cash, money, findings, shortfall, canBeMet: !findings.some(({ kind }) => kind === 'cannot') };
 }
+
+export const planSeasonBook = (book: OrderBook, options: PlanOptions = {}): SeasonBook => runNow(planSeasonSteps(book, options));

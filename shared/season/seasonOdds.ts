@@ -51,17 +51,20 @@ function femalesForNinety(book: OrderBook, a: Assumed, task: Task, runs: number,
   }, FEMALE_DRAWS, book.seed), NINETY);
 }
 
-/** P10, P50 and P90 of each order, how surely it is met, and the females that would make it nine times in ten. */
-export function seasonOdds(book: OrderBook, problem: Problem, a: Assumed, placed: readonly PlacedRun[], draws: number): OrderOdds[] {
+/** P10, P50 and P90 of each order, how surely it is met, and the females that would make it nine times in ten. Yields the share done. */
+export function* seasonOddsSteps(book: OrderBook, problem: Problem, a: Assumed, placed: readonly PlacedRun[], draws: number): Generator<number, OrderOdds[]> {
   const totals = simulateSeason(chainOf(book, problem, a, placed), draws, book.seed);
   const weight = book.females.reduce((sum, f) => sum + f.kilograms, 0) / Math.max(1, book.females.length);
-  return problem.tasks.map((task, t): OrderOdds => {
+  const odds: OrderOdds[] = [];
+  for (const [t, task] of problem.tasks.entries()) {
     // Fish under way are counted as expected: they are past the steps that vary most.
     const sorted = (totals[t] ?? new Float64Array(draws)).map((n) => n + task.underway).sort();
     const runs = placed.filter((run) => run.task === t).length;
-    return {
+    odds.push({
       odds: { ...rangeOf(sorted), certainty: shareReaching(sorted, task.order.number) },
       femalesForNinety: weight > 0 ? femalesForNinety(book, a, task, runs, weight) : Infinity,
-    };
-  });
+    });
+    yield (t + 1) / problem.tasks.length;
+  }
+  return odds;
 }

@@ -3,7 +3,9 @@ import type { Problem } from './problem';
 import { problemOf } from './problem';
 import type { Change, Shortfall } from './result';
 import type { Effort } from './solve';
-import { deliveredOf, solve, worthOf } from './solve';
+import { deliveredOf, solveSteps, worthOf } from './solve';
+import { within } from '../steps';
+import type { Schedule } from './place';
 
 /** A change one could make, and the order book after it. */
 interface Step { readonly what: string; readonly book: OrderBook }
@@ -44,23 +46,33 @@ const NOTICED = 0.002;
 
 const fishOf = (fish: readonly number[]): number => fish.reduce((sum, n) => sum + n, 0);
 
-/** What binds, and what each single change would bring. */
-export function shortfallOf(book: OrderBook, problem: Problem, delivered: readonly number[], effort: Effort): Shortfall {
+/** What binds, and what each single change would bring. Yields the share done. */
+export function* shortfallSteps(book: OrderBook, problem: Problem, delivered: readonly number[], effort: Effort): Generator<number, Shortfall> {
   const less: Effort = { ...effort, work: effort.work / 8, mostTries: Math.ceil(effort.mostTries / 8) };
-  // Compared with what the same small effort finds as things stand, so that searching less is not taken for a loss.
-  const now = solve(problem, less);
-  const [worth, fishNow] = [worthOf(now), fishOf(deliveredOf(now))];
   const whole = problem.tasks.reduce((sum, t) => sum + t.value * t.wanted, 0);
   const short = new Set(problem.tasks.filter((t, i) => (delivered[i] ?? 0) < t.wanted * (1 - 1e-5)).map((t) => t.order.name));
-  const freed = LIMITS.map(([without, words]) => ({ words, gain: worthOf(solve({ ...problem, without }, less)) - worth })).filter(({ gain }) => gain > NOTICED * whole).sort((a, b) => b.gain - a.gain);
+  const steps = stepsFrom(book, short);
+  let done = 0;
+  function* again(what: Problem): Generator<number, Schedule> {
+    const schedule = yield* within(solveSteps(what, less), done, 1 / (1 + LIMITS.length + steps.length));
+    done += 1 / (1 + LIMITS.length + steps.length);
+    return schedule;
+  }
+  // Compared with what the same small effort finds as things stand, so that searching less is not taken for a loss.
+  const now = yield* again(problem);
+  const [worth, fishNow] = [worthOf(now), fishOf(deliveredOf(now))];
+  const freed: { readonly words: string; readonly gain: number }[] = [];
+  for (const [without, words] of LIMITS) freed.push({ words, gain: worthOf(yield* again({ ...problem, without })) - worth });
   const noDay = problem.tasks.filter((t) => short.has(t.order.name) && t.candidates.length === 0).length;
-  const changes = stepsFrom(book, short).map(({ what, book: changed }): Change & { readonly worth: number } => {
-    const next = solve(problemOf(changed).problem, less);
+  const changes: (Change & { readonly worth: number })[] = [];
+  for (const { what, book: changed } of steps) {
+    const next = yield* again(problemOf(changed).problem);
     const gain = fishOf(deliveredOf(next)) - fishNow;
-    return { what, fish: fishOf(delivered) + gain, gain, worth: worthOf(next) - worth };
-  });
+    changes.push({ what, fish: fishOf(delivered) + gain, gain, worth: worthOf(next) - worth });
+  }
+  const binding = freed.filter(({ gain }) => gain > NOTICED * whole).sort((a, b) => b.gain - a.gain)[0]?.words;
   return {
-    binding: noDay > 0 && noDay >= short.size ? 'days on which a run can be stripped' : freed[0]?.words,
+    binding: noDay > 0 && noDay >= short.size ? 'days on which a run can be stripped' : binding,
     changes: changes.filter(({ worth: more, gain }) => more > NOTICED * whole && gain >= FEWEST).sort((a, b) => b.worth - a.worth).map(({ what, fish, gain }) => ({ what, fish, gain })),
   };
 }

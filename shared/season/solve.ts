@@ -3,6 +3,7 @@ import { chanceOf } from './odds/chance';
 import type { Schedule, Whim } from './place';
 import { emptySchedule, fishIn, placeRun, roomFor, smallerSize } from './place';
 import type { Problem, Task } from './problem';
+import { runNow } from '../steps';
 
 /** A run smaller than this share of its order is not worth a night. */
 const LEAST_RUN = 0.01;
@@ -139,8 +140,9 @@ export const EFFORT: Effort = { work: 1.2e6, mostTries: 4000, seed: 20 };
  * Orders are planned one after another on the latest day that does it, with the least water and the fewest spare eggs. When that
  * leaves one short, other sequences are tried, then sequences and choices strayed by a seeded chance from the best found so far,
  * until everything is met or the effort is spent. The same problem gives the same schedule everywhere.
+ * Yields the share of the effort spent.
  */
-export function solve(problem: Problem, effort: Effort = EFFORT): Schedule {
+export function* solveSteps(problem: Problem, effort: Effort = EFFORT): Generator<number, Schedule> {
   const chance = chanceOf(effort.seed);
   const work = workOf(problem);
   const tries = Math.max(1, Math.min(effort.mostTries, Math.floor(effort.work / (work * (1 + work / LARGE)))));
@@ -153,11 +155,17 @@ export function solve(problem: Problem, effort: Effort = EFFORT): Schedule {
     count++;
     return isMet(best) || count >= tries;
   };
-  for (const sequence of startingSequences(problem)) if (look(sequence)) return best;
+  for (const sequence of startingSequences(problem)) {
+    if (look(sequence)) return best;
+    yield count / tries;
+  }
   for (;;) {
     const delivered = deliveredOf(best);
     const short = delivered.flatMap((n, t) => (n < (problem.tasks[t]?.wanted ?? 0) * (1 - 1e-5) ? [t] : []));
     const whim = chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
     if (look(stirred(bestSequence, short, chance), whim, chance.even() < 0.2)) return best;
+    yield count / tries;
   }
 }
+
+export const solve = (problem: Problem, effort: Effort = EFFORT): Schedule => runNow(solveSteps(problem, effort));

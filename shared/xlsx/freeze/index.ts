@@ -4,7 +4,7 @@ import { inspectSteps } from './inspect';
 import type { FreezeOptions, FreezeResult, Inspection } from './options';
 import type { Repair } from './repair';
 import { repairSteps } from './repair';
-import { runNow } from './run';
+import { runNow } from '../../steps';
 import type { Verification } from './verify';
 import { verifySteps } from './verify';
 

@@ -1,10 +1,4 @@
-/** Runs step-by-step work: at once, or in slices that leave room for a screen and for a change of mind. */
-
-export function runNow<P, R>(steps: Generator<P, R>): R {
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
-}
+/** Runs step-by-step work in slices that leave room for a screen and for a change of mind. */
 
 export interface Slices<P> {
   /** Waits a moment, so that the screen can be drawn: () => new Promise((go) => setTimeout(go)). */

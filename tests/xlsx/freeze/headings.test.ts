@@ -2,7 +2,7 @@ import type { SheetModel } from '../../../shared/workbook/model';
 import { writeXlsx } from '../../../shared/xlsx';
 import type { SheetChoice } from '../../../shared/xlsx/freeze';
 import { choiceSteps, freeze } from '../../../shared/xlsx/freeze';
-import { runNow } from '../../../shared/xlsx/freeze/run';
+import { runNow } from '../../../shared/steps';
 import { season } from './season';
 import { unzip } from './parts';
 
