@@ -8,7 +8,7 @@ interface Book {
   readonly vats: readonly Named[];
   readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
   readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
-  readonly underway: readonly { readonly order: string; readonly vats: readonly string[]; readonly until: number }[];
+  readonly underway: readonly { readonly order: string; readonly vats: readonly string[]; readonly from?: number | undefined; readonly until: number }[];
   readonly staff: { readonly stripFrom: number; readonly stripTo: number; readonly injectFrom: number; readonly injectTo: number };
 }
 interface CrossFault { readonly path: (string | number)[]; readonly message: string }
@@ -23,17 +23,20 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
   });
 };
 
-/** Runs under way must name orders and vats of the book, and no vat twice. */
+/** Runs under way must name orders and vats of the book, and no vat twice at one time. */
 function underwayFaults({ underway, orders, vats, plannedOn }: Book): CrossFault[] {
   const orderNames = new Set(orders.map(({ name }) => name));
   const vatNames = new Set(vats.map(({ name }) => name));
-  const taken = new Set<string>();
+  const taken = new Map<string, (readonly [from: number, until: number])[]>();
   return underway.flatMap((run, i): CrossFault[] => [
     ...(orderNames.has(run.order) ? [] : [{ path: ['underway', i, 'order'], message: `${run.order}: there is no such order in the book.` }]),
     ...(run.until >= plannedOn ? [] : [{ path: ['underway', i, 'until'], message: `${run.order}: its vats were taken until ${isoDateOfSerial(run.until)}, which is over. Take the run out.` }]),
     ...run.vats.flatMap((vat): CrossFault[] => {
       if (!vatNames.has(vat)) return [{ path: ['underway', i, 'vats'], message: `${vat}: there is no such vat in the book.` }];
-      const isTwice = taken.size === taken.add(vat).size;
+      const stays = taken.get(vat) ?? [];
+      const from = run.from ?? -Infinity;
+      const isTwice = stays.some(([begins, ends]) => from < ends && begins < run.until);
+      taken.set(vat, [...stays, [from, run.until]]);
       return isTwice ? [{ path: ['underway', i, 'vats'], message: `${vat}: holds two runs under way. Which one is it?` }] : [];
     }),
   ]);

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { assumptionSchema } from '../plan/assumptions';
-import { PREPARATIONS, PRODUCTS } from '../plan/fields';
+import { MATERIALS, PREPARATIONS, PRODUCTS } from '../plan/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
 import { crossFaults } from './crossFaults';
 
@@ -46,10 +46,11 @@ const female = z.strictObject({
 });
 const male = z.strictObject(fish);
 
-/** A run that is already in the vats: its fish count towards the order, its vats are taken until the day. */
+/** A run that is already in the vats: its fish count towards the order, its vats are taken until the day. A later stage of it is an entry of its own, with the day it begins and no fish. */
 const underway = z.strictObject({
   order: nameOf('Order of the run under way'),
   vats: listOf('Vats of the run under way', nameOf('Vat of the run under way', 30), 1, 500),
+  from: maybeDay('Vats taken from'),
   until: dayOf('Vats taken until'),
   fish: numberOf('Fish expected of the run under way', { min: 0, max: 5_000_000, unit: 'fish' }),
 });
@@ -72,6 +73,22 @@ const prices = z.strictObject({
   perVatDay: numberOr('Water and power of a vat for a day', 0, money),
   perMonth: numberOr('Rent, wages and wear of a month', 0, money),
   atHand: numberOr('Money at hand', 0, { min: -1e12, max: 1e12 }),
+});
+
+const deviation = (label: string, most: number) => numberOf(label, { min: 0, max: most });
+const shareSpread = (label: string) => z.strictObject({ runs: deviation(`${label}, spread between runs`, 0.5), season: deviation(`${label}, spread between seasons`, 0.5) }).optional();
+/** Standard deviations of what varies: shares between runs and seasons, eggs as those of their logarithm. Left out, the usual ones. */
+const spreads = z.strictObject({
+  hatch: shareSpread('Hatch'), yolkSurvival: shareSpread('Yolk larvae'), frySurvival: shareSpread('Fry'), nurserySurvival: shareSpread('Nursing'),
+  eggs: z.strictObject({ females: deviation('Eggs, spread between females', 2), runs: deviation('Eggs, spread between runs', 2), season: deviation('Eggs, spread between seasons', 2) }).optional(),
+});
+
+/** The water the vats are filled with, as last measured; the sheet for dosing starts from it. */
+const fillWater = z.strictObject({
+  ph: maybeNumber('pH of the water', { min: 3, max: 11 }),
+  phWanted: numberOr('pH wanted', 7, { min: 5, max: 9 }),
+  alkalinity: maybeNumber('Alkalinity of the water', { min: 0, max: 20, unit: 'meq/L' }),
+  material: oneOf('What raises the pH', MATERIALS).default('soda ash'),
 });
 
 /** An order book: what is promised, what there is to make it with. Dates may be serials or 2027-03-31, hours numbers or 7:30. */
@@ -108,6 +125,8 @@ export const orderBookSchema = z.strictObject({
   leastParents: numberOr('Parents that must count, for brood fish', 50, { min: 0, max: 1000 }),
   prices: part(prices),
   assumptions: assumptionSchema.default({}),
+  spreads: part(spreads),
+  water: part(fillWater),
   seed: numberOr('Seed', 1, { min: 0, max: 4294967295, whole: true }),
 }).superRefine((book, context) => {
   for (const { path, message } of crossFaults(book)) context.addIssue({ code: 'custom', path, message });

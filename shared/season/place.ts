@@ -3,7 +3,7 @@ import type { Pair, ParentUse } from './parents';
 import { chooseFemales, firstUse, pairUp, readyMales, restedFemales } from './parents';
 import type { Candidate, Problem, Task } from './problem';
 import { stageBit } from './problem';
-import type { Occupancy } from './vats';
+import type { Occupancy, Stay } from './vats';
 import { addStay, chooseVats, isFree, removeRun } from './vats';
 
 /** A run that has its day, its fish and its vats. */
@@ -27,8 +27,10 @@ export interface Schedule {
 
 /** Runs under way are no runs of the plan: they have a number no planned run has. */
 const UNDERWAY = -1;
+const takenStays = ({ taken }: Problem, place: number): Stay[] =>
+  taken.filter(({ vat }) => vat === place).map(({ from, until }) => ({ from, to: until, run: UNDERWAY })).sort((a, b) => a.from - b.from);
 export const emptySchedule = (problem: Problem): Schedule => ({
-  problem, occupancy: problem.vats.map((_, i) => problem.taken.filter(({ vat }) => vat === i).map(({ until }) => ({ from: -Infinity, to: until, run: UNDERWAY }))), use: firstUse(problem), strippedOn: new Map(), runs: [],
+  problem, occupancy: problem.vats.map((_, i) => takenStays(problem, i)), use: firstUse(problem), strippedOn: new Map(), runs: [],
 });
 
 interface Room {

@@ -22,7 +22,7 @@ export interface Problem {
   readonly femalesPerMale: number;
   readonly malesSurvive: boolean;
   /** Vats taken by runs under way, by place. */
-  readonly taken: readonly { readonly vat: number; readonly until: number }[];
+  readonly taken: readonly { readonly vat: number; readonly from: number; readonly until: number }[];
   /** What is taken as being there without limit, to see what binds. */
   readonly without?: 'vats' | 'females' | 'males' | 'hands';
 }
@@ -131,7 +131,7 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
       vats: book.vats.map(({ name, litres, holds }) => ({ name, litres, holds: holds.reduce((bits, key) => bits | stageBit(key), 0) })),
       females, byEggs: females.map((_, i) => i).sort((x, y) => (females[y]?.eggs ?? 0) - (females[x]?.eggs ?? 0) || x - y),
       males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', lastUsed: lastUsed ?? NEVER })),
-      taken: book.underway.flatMap(({ vats, until }) => vats.map((name) => ({ vat: book.vats.findIndex((v) => v.name === name), until: until + MORNING }))),
+      taken: book.underway.flatMap(({ vats, from, until }) => vats.map((name) => ({ vat: book.vats.findIndex((v) => v.name === name), from: from ?? -Infinity, until: until + MORNING }))),
       restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
     },
   };

@@ -8,7 +8,7 @@ import type { ChainRun, SeasonChain, StageSpread } from './odds/simulate';
 import { simulateSeason } from './odds/simulate';
 import type { PlacedRun } from './place';
 import type { Problem, Task } from './problem';
-import { EGG_SPREAD, shareSpreadOf } from './spreads';
+import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from './spreads';
 
 export interface OrderOdds { readonly odds: Range & { readonly certainty: number }; readonly femalesForNinety: number }
 
@@ -17,9 +17,7 @@ const NINETY = 0.9;
 const FEMALE_DRAWS = 1000;
 const MOST_FEMALES = 3000;
 
-const usual = (a: Assumed): readonly StageSpread[] => [
-  shareSpreadOf(a.hatch), shareSpreadOf(a.yolkSurvival), shareSpreadOf(a.frySurvival), shareSpreadOf(a.nurserySurvival), { mean: a.gradingShare, runs: 0, season: 0 },
-];
+const stageSpreads = (book: OrderBook, a: Assumed): readonly StageSpread[] => [...SPREAD_SHARES.map((key) => shareSpreadOf(book, a, key)), { mean: a.gradingShare, runs: 0, season: 0 }];
 const stagesOf = (task: Task): readonly number[] => (task.product.nurseryDays > 0 ? [0, 1, 2, 3, 4] : [0, 1, 2, 4]);
 /** What a longer or shorter stage makes of the usual survivals. */
 const scaleOf = (task: Task, a: Assumed): number => {
@@ -40,13 +38,13 @@ function runOf(problem: Problem, a: Assumed, { task: t, pairs, vats }: PlacedRun
 /** The season of a schedule as chance sees it. */
 export const chainOf = (book: OrderBook, problem: Problem, a: Assumed, placed: readonly PlacedRun[]): SeasonChain => ({
   runs: placed.map((run) => runOf(problem, a, run)).filter((run) => run !== undefined),
-  orders: problem.tasks.length, stages: usual(a), eggs: EGG_SPREAD, ovulating: a.ovulating, lost: book.lost,
+  orders: problem.tasks.length, stages: stageSpreads(book, a), eggs: eggSpreadOf(book), ovulating: a.ovulating, lost: book.lost,
 });
 
 function femalesForNinety(book: OrderBook, a: Assumed, task: Task, runs: number, weight: number): number {
-  const stages = usual(a);
+  const stages = stageSpreads(book, a);
   return femalesFor(femalesInSeasons({
-    wanted: Math.max(0, task.order.number - task.underway), stages: stagesOf(task).map((i) => stages[i] ?? { mean: 1, runs: 0, season: 0 }), eggs: EGG_SPREAD, ovulating: a.ovulating,
+    wanted: Math.max(0, task.order.number - task.underway), stages: stagesOf(task).map((i) => stages[i] ?? { mean: 1, runs: 0, season: 0 }), eggs: eggSpreadOf(book), ovulating: a.ovulating,
     eggsPerFemale: eggsPerFemale(weight, a.eggShare, a.eggsPerGram) * scaleOf(task, a), runs: Math.max(1, runs), lost: book.lost, most: MOST_FEMALES,
   }, FEMALE_DRAWS, book.seed), NINETY);
 }

@@ -1,3 +1,5 @@
+import type { Assumed } from '../plan/assumptions';
+import type { OrderBook } from './orderBook';
 import type { EggSpread, StageSpread } from './odds/simulate';
 
 /**
@@ -7,9 +9,25 @@ import type { EggSpread, StageSpread } from './odds/simulate';
 const RUNS = 0.3; // of √(m(1 − m)), between runs of a season; chosen here, no source
 const SEASON = 0.2; // of √(m(1 − m)), shared by a season; chosen here, no source
 
-export const shareSpreadOf = (mean: number): StageSpread => {
+export const usualShareSpread = (mean: number): StageSpread => {
   const most = Math.sqrt(mean * (1 - mean));
   return { mean, runs: RUNS * most, season: SEASON * most };
 };
 /** Deviations of the logarithm of eggs; chosen here, no source. */
-export const EGG_SPREAD: EggSpread = { females: 0.3, runs: 0.15, season: 0.2 };
+export const USUAL_EGG_SPREAD: EggSpread = { females: 0.3, runs: 0.15, season: 0.2 };
+
+/** Survivals that vary, in the order of the chain. */
+export const SPREAD_SHARES = ['hatch', 'yolkSurvival', 'frySurvival', 'nurserySurvival'] as const;
+export type SpreadShare = (typeof SPREAD_SHARES)[number];
+
+/** A beta distribution must stay narrower than this part of √(m(1 − m)), its widest. */
+const WIDEST = 0.95;
+/** Spread of a survival: the hatchery's own where the book says it. */
+export function shareSpreadOf({ spreads }: Pick<OrderBook, 'spreads'>, a: Assumed, key: SpreadShare): StageSpread {
+  const mean = a[key];
+  const { runs, season } = spreads[key] ?? usualShareSpread(mean);
+  const most = WIDEST * Math.sqrt(mean * (1 - mean));
+  const cut = Math.min(1, most / Math.hypot(runs, season));
+  return runs + season > 0 ? { mean, runs: runs * cut, season: season * cut } : { mean, runs: 0, season: 0 };
+}
+export const eggSpreadOf = ({ spreads }: Pick<OrderBook, 'spreads'>): EggSpread => spreads.eggs ?? USUAL_EGG_SPREAD;
