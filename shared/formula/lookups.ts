@@ -79,10 +79,23 @@ const vlookup: EagerFunction = ([wanted, table, column, near]) => {
   return at < 0 ? notFound : rows[at]?.[Number(cell(column)) - 1] ?? { error: '#REF!' };
 };
 
+/** Numbers are most of what is asked for: compared as they are. */
+function ofNumbers(operator: string, wanted: number): (item: Cell) => boolean {
+  switch (operator) {
+    case '<>': return (item) => item !== wanted;
+    case '<': return (item) => typeof item === 'number' && item < wanted;
+    case '>': return (item) => typeof item === 'number' && item > wanted;
+    case '<=': return (item) => typeof item === 'number' && item <= wanted;
+    case '>=': return (item) => typeof item === 'number' && item >= wanted;
+    default: return (item) => item === wanted;
+  }
+}
+
 /** A criterion as SUMIFS reads it: ">=5", "<>x", "x", 5. */
 function criterion(of: Cell): (item: Cell) => boolean {
   const [, operator = '=', rest = ''] = typeof of === 'string' ? /^(<=|>=|<>|=|<|>)?(.*)$/s.exec(of) ?? [] : [];
   const wanted: Cell = typeof of === 'string' ? (rest.trim() !== '' && Number.isFinite(Number(rest)) ? Number(rest) : rest) : of;
+  if (typeof wanted === 'number') return ofNumbers(operator, wanted);
   return (item) => {
     const equal = wanted === '' ? item === null || item === '' : sameKind(item, wanted) && compare(item, wanted) === 0;
     if (operator === '=') return equal;
@@ -97,7 +110,12 @@ const chosen = (conditions: readonly (Operand | undefined)[], length: number): b
   const keep = Array.from({ length }, () => true);
   for (let i = 0; i + 1 < conditions.length; i += 2) {
     const test = criterion(cell(conditions[i + 1]));
-    for (const [at, item] of grid(conditions[i]).flat().entries()) if (!test(item)) keep[at] = false;
+    let at = 0;
+    for (const line of grid(conditions[i]))
+      for (const item of line) {
+        if (keep[at] === true && !test(item)) keep[at] = false;
+        at++;
+      }
   }
   return keep;
 };

@@ -77,3 +77,8 @@ export class SheetBuilder {
     };
   }
 }
+
+const POINTS_PER_LINE = 13.5;
+/** Height of a row whose longest text wraps in a column of that many characters. */
+export const heightFor = (...texts: readonly (readonly [string, number])[]): number =>
+  Math.max(16, ...texts.map(([text, width]) => Math.ceil(text.length / width) * POINTS_PER_LINE + 3));

@@ -1,5 +1,5 @@
 import type { Area } from '../formula/address';
-import { addressOf } from '../formula/address';
+import { addressOf, areaText } from '../formula/address';
 import type { Operand } from '../formula';
 import { evaluate } from '../formula';
 import type { Cell, Grid } from '../values';
@@ -18,9 +18,21 @@ type Cells = Record<string, CellModel>;
 
 const at = (node: FormulaNode): string => `${node.sheet.name} ${node.address}`;
 
+/** Ranges read lately, by sheet and place: what a range holds is calculated before whoever names it, so it is read once. */
+type Reads = Map<Cells, Map<string, Grid>>;
+
 /** Blank cells of a range are null, as a sheet hands them over. */
-const read = (cells: Cells, area: Area): Operand => {
+const read = (reads: Reads, cells: Cells, area: Area): Operand => {
   if (area.top === area.bottom && area.left === area.right) return cells[addressOf(area.top, area.left)]?.value ?? null;
+  let ofSheet = reads.get(cells);
+  if (!ofSheet) reads.set(cells, (ofSheet = new Map<string, Grid>()));
+  const key = areaText(area);
+  let grid = ofSheet.get(key);
+  if (!grid) ofSheet.set(key, (grid = readGrid(cells, area)));
+  return grid;
+};
+
+function readGrid(cells: Cells, area: Area): Grid {
   const grid: Cell[][] = [];
   for (let row = area.top; row <= area.bottom; row++) {
     const line: Cell[] = [];
@@ -28,7 +40,7 @@ const read = (cells: Cells, area: Area): Operand => {
     grid.push(line);
   }
   return grid;
-};
+}
 
 /** A formula alone in its cell that points at a blank shows 0. */
 const shownValue = (cell: Cell | undefined): Exclude<Cell, null> => (cell === null || cell === undefined ? 0 : cell);
@@ -65,15 +77,16 @@ export function calculate(model: WorkbookModel): Calculated {
     ...circles.map((circle) => `${circle.map(at).join(' needs ')} needs ${circle[0] ? at(circle[0]) : ''}: a circle`),
   ];
   const inCircle = new Set(circles.flat());
+  const reads: Reads = new Map();
   for (const node of order) {
     const cells = cellsOf.get(node.sheet) ?? {};
     const look = (kind: 'reference' | 'name', text: string): Operand => {
       const target = targetOf(kind === 'name' ? { kind, name: text } : { kind, text }, places, node.sheet);
-      return target === undefined || typeof target === 'string' ? { error: kind === 'name' ? '#NAME?' : '#REF!' } : read(cellsOf.get(target.sheet) ?? {}, target.area);
+      return target === undefined || typeof target === 'string' ? { error: kind === 'name' ? '#NAME?' : '#REF!' } : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
     };
     const spill = (anchor: string): Operand => {
       const target = targetOf({ kind: 'spill', anchor }, places, node.sheet);
-      return target === undefined || typeof target === 'string' ? { error: '#REF!' } : read(cellsOf.get(target.sheet) ?? {}, target.area);
+      return target === undefined || typeof target === 'string' ? { error: '#REF!' } : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
     };
     const answer: Operand = inCircle.has(node) ? { error: '#REF!', message: 'This formula needs its own answer.' }
       : evaluate(node.formula, { reference: (text) => look('reference', text), name: (text) => look('name', text), spill });

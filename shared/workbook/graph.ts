@@ -1,6 +1,6 @@
 import { findFunction } from '../catalogue';
 import type { Area } from '../formula/address';
-import { addressOf, parseAddress, parseArea, splitReference } from '../formula/address';
+import { addressOf, areaText, parseAddress, parseArea, splitReference } from '../formula/address';
 import type { Node } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import type { SheetModel, WorkbookModel } from './model';
@@ -108,57 +108,76 @@ export const formulaNodes = (model: WorkbookModel, places = new Places(model)): 
     .filter(([, cell]) => cell.formula !== undefined)
     .map(([address, cell]) => formulaNode(sheet, address, cell.formula ?? '', cell.spill, places)));
 
+/** The formulas a reference rests on. One object for each range, however many formulas name it: a season has thousands of sums over the same few columns. */
+export interface Group { readonly members: readonly FormulaNode[] }
+const NOBODY: Group = { members: [] };
+
+interface Covered { readonly cells: Map<string, FormulaNode>; readonly nodes: FormulaNode[]; readonly groups: Map<string, Group> }
+
 /** Which formula covers a cell, for the sheets of a model. */
 export class Covering {
-  private readonly bySheet = new Map<SheetModel, { readonly cells: Map<string, FormulaNode>; readonly nodes: FormulaNode[] }>();
+  private readonly bySheet = new Map<SheetModel, Covered>();
 
   constructor(nodes: readonly FormulaNode[]) {
     for (const node of nodes) {
       let entry = this.bySheet.get(node.sheet);
-      if (!entry) this.bySheet.set(node.sheet, (entry = { cells: new Map(), nodes: [] }));
+      if (!entry) this.bySheet.set(node.sheet, (entry = { cells: new Map(), nodes: [], groups: new Map() }));
       entry.nodes.push(node);
       for (let row = node.area.top; row <= node.area.bottom; row++)
         for (let column = node.area.left; column <= node.area.right; column++) entry.cells.set(addressOf(row, column), node);
     }
   }
 
-  within({ sheet, area }: Target): Set<FormulaNode> {
+  within({ sheet, area }: Target): Group {
     const entry = this.bySheet.get(sheet);
-    if (!entry) return new Set();
-    const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
-    if (size > entry.nodes.length)
-      return new Set(entry.nodes.filter(({ area: a }) => a.top <= area.bottom && a.bottom >= area.top && a.left <= area.right && a.right >= area.left));
-    const found = new Set<FormulaNode>();
-    for (let row = area.top; row <= area.bottom; row++)
-      for (let column = area.left; column <= area.right; column++) {
-        const node = entry.cells.get(addressOf(row, column));
-        if (node) found.add(node);
-      }
-    return found;
+    if (!entry) return NOBODY;
+    const key = areaText(area);
+    let group = entry.groups.get(key);
+    if (!group) entry.groups.set(key, (group = { members: membersOf(entry, area) }));
+    return group;
   }
+}
+
+function membersOf({ cells, nodes }: Covered, area: Area): FormulaNode[] {
+  const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+  if (size > nodes.length) return nodes.filter(({ area: a }) => a.top <= area.bottom && a.bottom >= area.top && a.left <= area.right && a.right >= area.left);
+  const found = new Set<FormulaNode>();
+  for (let row = area.top; row <= area.bottom; row++)
+    for (let column = area.left; column <= area.right; column++) {
+      const node = cells.get(addressOf(row, column));
+      if (node) found.add(node);
+    }
+  return [...found];
 }
 
 export interface Ordered { readonly order: readonly FormulaNode[]; readonly circles: readonly (readonly FormulaNode[])[] }
 
+type Waiting = FormulaNode | Group;
+const isGroup = (one: Waiting): one is Group => 'members' in one;
+
 /** Formulas so that each stands after the ones it needs; formulas that need each other are listed apart. */
-export function inOrder(nodes: readonly FormulaNode[]): Ordered {
-  const covering = new Covering(nodes);
-  const needs = new Map(nodes.map((node) => [node, [...new Set(node.targets.flatMap((target) => [...covering.within(target)]))]]));
+export function inOrder(nodes: readonly FormulaNode[], covering = new Covering(nodes)): Ordered {
+  const needs = new Map<Waiting, readonly Waiting[]>();
+  const needsOf = (one: Waiting): readonly Waiting[] => {
+    let list = needs.get(one);
+    if (!list) needs.set(one, (list = isGroup(one) ? one.members : one.targets.map((target) => covering.within(target))));
+    return list;
+  };
   const order: FormulaNode[] = [];
   const circles: FormulaNode[][] = [];
-  const state = new Map<FormulaNode, 'open' | 'done'>();
+  const state = new Map<Waiting, 'open' | 'done'>();
   for (const root of nodes) {
-    const stack: { readonly node: FormulaNode; next: number }[] = state.has(root) ? [] : [{ node: root, next: 0 }];
+    const stack: { readonly node: Waiting; next: number }[] = state.has(root) ? [] : [{ node: root, next: 0 }];
     if (stack.length > 0) state.set(root, 'open');
     for (let top = stack.at(-1); top; top = stack.at(-1)) {
-      const need = needs.get(top.node)?.[top.next++];
+      const need = needsOf(top.node)[top.next++];
       if (!need) {
         state.set(top.node, 'done');
-        order.push(top.node);
+        if (!isGroup(top.node)) order.push(top.node);
         stack.pop();
       } else if (state.get(need) === 'open') {
         const from = stack.findIndex(({ node }) => node === need);
-        circles.push(stack.slice(from).map(({ node }) => node));
+        circles.push(stack.slice(from).flatMap(({ node }) => (isGroup(node) ? [] : [node])));
       } else if (!state.has(need)) {
         state.set(need, 'open');
         stack.push({ node: need, next: 0 });

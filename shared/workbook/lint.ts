@@ -4,7 +4,7 @@ import { addressOf, parseAddress, parseArea } from '../formula/address';
 import type { Node } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import { nativeFunction } from '../formula/natives';
-import type { FormulaNode } from './graph';
+import type { FormulaNode, Group, Target } from './graph';
 import { Covering, Places, formulaNodes, inOrder, targetOf, walk } from './graph';
 import type { ChartModel, SheetModel, WorkbookModel } from './model';
 
@@ -37,9 +37,9 @@ const nameFaults = (model: WorkbookModel, places: Places): string[] => {
 };
 
 /** Levels of custom functions that have to answer one after the other before this expression has its value. */
-function depthOf(tree: Node | undefined, home: SheetModel, places: Places, covering: Covering, known: ReadonlyMap<FormulaNode, number>): number {
+function depthOf(tree: Node | undefined, home: SheetModel, places: Places, depthAt: (target: Target) => number): number {
   if (!tree) return 0;
-  const inner = (node: Node | undefined): number => depthOf(node, home, places, covering, known);
+  const inner = (node: Node | undefined): number => depthOf(node, home, places, depthAt);
   switch (tree.kind) {
     case 'call': {
       const own = findFunction(tree.name) ? 1 : 0;
@@ -49,7 +49,7 @@ function depthOf(tree: Node | undefined, home: SheetModel, places: Places, cover
     case 'binary': return Math.max(inner(tree.left), inner(tree.right));
     case 'reference': case 'name': case 'spill': {
       const target = targetOf(tree, places, home);
-      return target === undefined || typeof target === 'string' ? 0 : Math.max(0, ...[...covering.within(target)].map((node) => known.get(node) ?? 0));
+      return target === undefined || typeof target === 'string' ? 0 : depthAt(target);
     }
     default: return 0;
   }
@@ -61,7 +61,15 @@ export function customDepths(model: WorkbookModel): Map<string, number> {
   const nodes = formulaNodes(model, places);
   const covering = new Covering(nodes);
   const known = new Map<FormulaNode, number>();
-  for (const node of inOrder(nodes).order) known.set(node, depthOf(node.tree, node.sheet, places, covering, known));
+  const groups = new Map<Group, number>();
+  // What a range holds comes before whoever names it, so its depth is asked once.
+  const depthAt = (target: Target): number => {
+    const group = covering.within(target);
+    let depth = groups.get(group);
+    if (depth === undefined) groups.set(group, (depth = group.members.reduce((most, node) => Math.max(most, known.get(node) ?? 0), 0)));
+    return depth;
+  };
+  for (const node of inOrder(nodes, covering).order) known.set(node, depthOf(node.tree, node.sheet, places, depthAt));
   return new Map([...known].map(([node, depth]) => [`${node.sheet.name}!${node.address}`, depth]));
 }
 

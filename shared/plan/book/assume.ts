@@ -1,11 +1,10 @@
 import { SOURCES } from '../../sources';
 import type { Standing } from '../../source-lists/source';
-import { styled } from '../../workbook/build';
+import { heightFor, styled } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
 import type { Assumption, AssumptionKey } from '../assumptions';
 import { assumptionList } from '../assumptions';
 import type { Book } from './context';
-import { heightFor } from './context';
 
 const HEAD = 4;
 const STANDING: Readonly<Record<Standing, string>> = {
@@ -17,7 +16,8 @@ export const shortCitation = (citation: string): string => {
   const upToYear = /^(.{3,70}?\b(?:19|20)\d{2})\b/.exec(citation)?.[1];
   return upToYear ?? (citation.length > 48 ? `${citation.slice(0, 47)}…` : citation);
 };
-const origin = ({ sources }: Assumption): string => sources.map((key) => {
+/** Where an assumption comes from, in a few words. */
+export const originOf = ({ sources }: Assumption): string => sources.map((key) => {
   const source = SOURCES[key];
   if (!source) return key;
   return source.standing === 'practice' ? STANDING.practice : `${shortCitation(source.citation)} (${STANDING[source.standing]})`;
@@ -41,8 +41,8 @@ export function assumptionsSheet(book: Book): { readonly sheet: SheetModel; read
     const note = a.setWhenPlanned ? `${a.note} Fixed: it sets the number of rows, so plan again to change it.` : a.note;
     sheet.row(`B${row}`, [
       styled(a.label, 'text'), styled(plan.assumed[a.key], a.setWhenPlanned ? 'result' : 'input', { format: a.format }), styled(a.unit === 'share' ? '' : a.unit, 'text'),
-      styled(a.low, 'cell', { format: a.format }), styled(a.high, 'cell', { format: a.format }), styled(origin(a), 'text'), styled(note, 'text'),
-    ]).height(row, heightFor([a.label, 34], [origin(a), 46], [note, 52]));
+      styled(a.low, 'cell', { format: a.format }), styled(a.high, 'cell', { format: a.format }), styled(originOf(a), 'text'), styled(note, 'text'),
+    ]).height(row, heightFor([a.label, 34], [originOf(a), 46], [note, 52]));
     if (!a.setWhenPlanned) sheet.validate({ range: `C${row}`, kind: 'decimal', min: a.min, max: a.max, message: a.note });
     book.define(a.key, sheet.ref(`C${row}`));
   });

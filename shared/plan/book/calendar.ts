@@ -1,7 +1,7 @@
-import { styled } from '../../workbook/build';
+import { heightFor, styled } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
 import type { Book } from './context';
-import { WHOLE, heightFor } from './context';
+import { WHOLE } from './context';
 
 const HEAD = 4;
 

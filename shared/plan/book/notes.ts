@@ -5,9 +5,11 @@ import { SOURCES } from '../../sources';
 import type { SheetModel } from '../../workbook/model';
 import { usedBy } from './assume';
 import type { Book } from './context';
-import { heightFor } from './context';
+import type { SheetBuilder } from '../../workbook/build';
+import { heightFor } from '../../workbook/build';
+import type { Assumption } from '../assumptions';
 
-const WIDTH = 112;
+export const NOTES_WIDTH = 112;
 
 const HOW: readonly string[] = [
   'The plan works backwards: fish wanted, divided by what comes through each step, gives the eggs; eggs divided by what one female gives make the females. Losses are never added up.',
@@ -21,23 +23,29 @@ const HOW: readonly string[] = [
 const customNames = (sheets: readonly SheetModel[]): string[] => [...new Set(sheets.flatMap((sheet) => Object.values(sheet.cells).flatMap((cell) =>
   cell.formula === undefined ? [] : tokenize(cell.formula).filter(({ kind, text }) => kind === 'call' && findFunction(text)).map(({ text }) => text.toUpperCase()))))].sort();
 
-/** How to read the book, what to take care of, which functions answer in it, and where the figures come from. */
-export function notesSheet(book: Book, sheets: readonly SheetModel[]): SheetModel {
+export interface Said {
+  readonly how: readonly string[];
+  /** Keys of shared/cautions.ts. */
+  readonly cautions: readonly string[];
+  readonly assumptions: readonly Assumption[];
+}
+
+/** How to read the book, what to take care of, which functions answer in its sheets, and where the figures come from. */
+export function writeNotes(sheet: SheetBuilder, sheets: readonly SheetModel[], { how, cautions, assumptions }: Said): SheetModel {
   const functions = customNames(sheets);
-  const sheet = book.sheet('Notes', { widths: [2, WIDTH], tab: '6B5B95' });
   sheet.put('B1', 'Notes', 'title').height(1, 26);
   let row = 3;
   const block = (title: string, lines: readonly string[], style: 'quiet' | 'warning' = 'quiet'): void => {
     sheet.put(`B${row++}`, title, 'section');
     for (const line of lines) {
-      sheet.put(`B${row}`, line, style).height(row, heightFor([line, style === 'warning' ? WIDTH - 10 : WIDTH]));
+      sheet.put(`B${row}`, line, style).height(row, heightFor([line, style === 'warning' ? NOTES_WIDTH - 10 : NOTES_WIDTH]));
       row++;
     }
     row++;
   };
-  const keys = new Set([...usedBy(book.plan.form.product).flatMap(({ sources }) => sources), ...functions.flatMap((name) => findFunction(name)?.sources.slice(0, 2) ?? [])]);
-  block('How this plan works', HOW);
-  block('Take care', ['HORMONE', 'SODA_ASH', 'AMMONIA'].map((key) => CAUTIONS[key] ?? ''), 'warning');
+  const keys = new Set([...assumptions.flatMap(({ sources }) => sources), ...functions.flatMap((name) => findFunction(name)?.sources.slice(0, 2) ?? [])]);
+  block('How this plan works', how);
+  block('Take care', cautions.map((key) => CAUTIONS[key] ?? ''), 'warning');
   block('Functions that answer here', functions.map((name) => `${name} (version ${findFunction(name)?.version ?? 1}): ${findFunction(name)?.summary ?? ''} Holds for: ${findFunction(name)?.valid ?? ''}.`));
   block('Where the figures come from (more stand in the help of each function)', [...keys].sort().flatMap((key) => {
     const source = SOURCES[key];
@@ -47,3 +55,6 @@ export function notesSheet(book: Book, sheets: readonly SheetModel[]): SheetMode
   }));
   return sheet.build();
 }
+
+export const notesSheet = (book: Book, sheets: readonly SheetModel[]): SheetModel =>
+  writeNotes(book.sheet('Notes', { widths: [2, NOTES_WIDTH], tab: '6B5B95' }), sheets, { how: HOW, cautions: ['HORMONE', 'SODA_ASH', 'AMMONIA'], assumptions: usedBy(book.plan.form.product) });

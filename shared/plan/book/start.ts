@@ -1,11 +1,11 @@
 import type { SheetBuilder } from '../../workbook/build';
-import { styled } from '../../workbook/build';
+import { heightFor, styled } from '../../workbook/build';
 import type { CellModel, SheetModel } from '../../workbook/model';
 import type { NumberField, PlanField } from '../fields';
 import { planFieldList } from '../fields';
 import type { ResultKey } from '../results';
 import type { Book } from './context';
-import { DAY, MOMENT, WHOLE, heightFor } from './context';
+import { DAY, MOMENT, WHOLE } from './context';
 
 const FIRST_ROW = 9;
 const SHORT_MOMENT = 'ddd d mmm  hh:mm';

@@ -1,9 +1,8 @@
 import { CAUTIONS } from '../../cautions';
-import { styled } from '../../workbook/build';
+import { heightFor, styled } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
 import type { ResultKey } from '../results';
 import type { Book } from './context';
-import { heightFor } from './context';
 
 const dose = (litres: string): string => {
   const call = (alkalinity: string): string => `SPAWN.BUFFER.DOSE(${litres},{ph},{phWanted},${alkalinity},{temperature},{material})`;

@@ -1,69 +1,119 @@
 import { styled } from '../../workbook/build';
 import type { SheetBuilder } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
-import { DAY, HEAD, MONEY, WHOLE, lastRow, sheetOf } from './context';
-import type { Season } from './context';
-import { ORDER_COLUMNS } from './orders';
+import { ASSUMPTIONS } from '../../plan/assumptions';
+import type { AssumptionKey } from '../../plan/assumptions';
+import { CASH, ORDERS, RUNS, SHOPPING, STAYS } from './columns';
+import type { Pages } from './context';
+import { FIRST, HEAD, MONEY, WHOLE } from './context';
+import { weeksOf } from './shopping';
 
-/** Cells other sheets read. */
-export const MONEY_CELLS = { sales: 'C5', cost: 'C6', profit: 'C7', perFish: 'C10', least: 'C12' } as const;
+const C = CASH.letters;
 
-function results(sheet: SheetBuilder, { plan }: Season): void {
-  const last = lastRow(plan.orders.length);
-  const column = (letter: string): string => `Orders!$${letter}$${HEAD + 1}:$${letter}$${last}`;
-  const { costs } = plan.money;
-  const costLast = HEAD + Math.max(1, costs.length);
-  sheet.row(`B${HEAD}`, ['The season', ''], 'heading').row(`E${HEAD}`, ['Costs', ''], 'heading');
-  const lines: readonly (readonly [string, string, string])[] = [
-    ['Sales', `=SUM(${column(ORDER_COLUMNS.sales)})`, MONEY], ['Costs', `=SUM(F${HEAD + 1}:F${costLast})`, MONEY], ['Profit', '=C5-C6', MONEY],
-    ['Profit of sales', '=IF(C5>0,SPAWN.MARGIN.SHARE(C5,C6),"")', '0.0%'], ['Fish sold', `=SUMPRODUCT((${column(ORDER_COLUMNS.planned)}<${column(ORDER_COLUMNS.number)})*${column(ORDER_COLUMNS.planned)}+(${column(ORDER_COLUMNS.planned)}>=${column(ORDER_COLUMNS.number)})*${column(ORDER_COLUMNS.number)})`, WHOLE],
-    ['Cost of a fish: break-even price', '=IF(C9>0,SPAWN.COST.PERFISH(C6,C9),"")', '#,##0.0000'], ['Mean price of a fish', '=IF(C9>0,C5/C9,"")', '#,##0.0000'],
+/** Cells other sheets read, by name. Native sums: the costs hang on two rounds of SPAWN answers already. */
+function results(pages: Pages, sheet: SheetBuilder): void {
+  const { plan, fx } = pages;
+  const [orders, runs, stays] = [plan.orders.length, plan.runs.length, plan.occupancy.length];
+  const [planned, number] = [ORDERS.range('planned', orders), ORDERS.range('number', orders)];
+  sheet.row(`B${HEAD}`, ['The season', ''], 'heading').row(`E${HEAD}`, ['Costs', '', ''], 'heading');
+  const lines: readonly (readonly [string, string, string, string])[] = [
+    ['sales', 'Sales', `=SUM(${ORDERS.range('sales', orders)})`, MONEY], ['cost', 'Costs', `=SUM(G${FIRST}:G${FIRST + 6})`, MONEY], ['profit', 'Profit', '={sales}-{cost}', MONEY],
+    ['margin', 'Profit of sales', '=IF({sales}>0,{profit}/{sales},"")', '0.0%'], ['sold', 'Fish sold', `=SUMPRODUCT((${planned}<${number})*${planned}+(${planned}>=${number})*${number})`, WHOLE],
+    ['perFish', 'Cost of a fish: break-even price', '=IF({sold}>0,{cost}/{sold},"")', '#,##0.0000'], ['meanPrice', 'Mean price of a fish', '=IF({sold}>0,{sales}/{sold},"")', '#,##0.0000'],
+    ['breakEven', 'Fish to sell to break even', '=IF(AND({sold}>0,{sales}>{cost}-{rent}),{rent}/(({sales}-({cost}-{rent}))/{sold}),"none")', WHOLE],
   ];
-  lines.forEach(([label, formula, format], i) => sheet.put(`B${HEAD + 1 + i}`, label, 'label').put(`C${HEAD + 1 + i}`, styled(formula, 'result', { format })));
-  if (costs.length === 0) sheet.put(`E${HEAD + 1}`, 'none written down', 'label').put(`F${HEAD + 1}`, styled(0, 'cell', { format: MONEY }));
-  costs.forEach(({ what, amount }, i) => sheet.put(`E${HEAD + 1 + i}`, what, 'label').put(`F${HEAD + 1 + i}`, styled(amount, 'cell', { format: MONEY })));
+  lines.forEach(([key, label, formula, format], i) => {
+    sheet.put(`B${FIRST + i}`, label, 'label').put(`C${FIRST + i}`, styled(fx(formula), 'result', { format }));
+    pages.define(key, sheet.ref(`C${FIRST + i}`));
+  });
+  const days = stays > 0 ? `SUM(${STAYS.range('days', stays)})` : '0';
+  const males = runs > 0 ? `IF({malesSurvive}="yes",0,SUM(${RUNS.range('males', runs)}))` : '0';
+  const costs: readonly (readonly [string, string])[] = [
+    ['Hormone', '={bought_hormone}*{hormonePerMillilitre}'], ['Cysts', '={bought_cysts}*{cystsPerKilogram}'], ['Dry feed', '={bought_feed}*{feedPerKilogram}'], ['Wages and other costs of runs', `=${runs}*{perRun}`],
+    ['Males used up', `=${males}*{male}`], ['Water and power of vats', `=${days}*{perVatDay}`], ['Rent, wages and wear', '={rent}'],
+  ];
+  costs.forEach(([label, formula], i) => { sheet.put(`E${FIRST + i}`, label, 'label').put(`F${FIRST + i}`, '', 'label').put(`G${FIRST + i}`, styled(fx(formula), 'cell', { format: MONEY })); });
+  sheet.chart({
+    kind: 'column', title: 'What the season costs', categories: sheet.ref(`E${FIRST}:E${FIRST + 6}`), valueFormat: WHOLE, series: [{ name: 'cost', values: sheet.ref(`G${FIRST}:G${FIRST + 6}`) }],
+    from: `J${HEAD}`, to: `Q${HEAD + 13}`,
+  });
 }
 
-function cashTable(sheet: SheetBuilder, { book, plan }: Season, head: number): number {
-  const last = head + Math.max(1, plan.cash.length);
-  const orders = lastRow(plan.orders.length);
-  const column = (letter: string): string => `Orders!$${letter}$${HEAD + 1}:$${letter}$${orders}`;
-  sheet.row(`B${head}`, ['Week from', 'In', 'Out', 'Left'], 'heading');
-  plan.cash.forEach(({ begins, moneyOut }, i) => {
-    const r = head + 1 + i;
-    sheet.row(`B${r}`, [
-      styled(begins, 'cell', { format: DAY }), styled(`=SUMIFS(${column(ORDER_COLUMNS.sales)},${column(ORDER_COLUMNS.due)},">="&B${r},${column(ORDER_COLUMNS.due)},"<"&B${r}+7)`, 'cell', { format: MONEY }),
-      styled(moneyOut, 'cell', { format: MONEY }), styled(i === 0 ? `=${book.prices.atHand}+C${r}-D${r}` : `=E${r - 1}+C${r}-D${r}`, 'result', { format: MONEY }),
-    ]);
-  });
-  sheet.when({ range: `E${head + 1}:E${last}`, formula: `=$E${head + 1}<0`, style: 'bad' });
-  sheet.put('B12', 'Least money left in any week', 'label').put('C12', styled(plan.cash.length > 0 ? `=MIN(${book.prices.atHand},E${head + 1}:E${last})` : book.prices.atHand, 'result', { format: MONEY }));
-  if (plan.cash.length > 1) sheet.chart({
-    kind: 'line', title: 'Money left by week', categories: sheet.ref(`B${head + 1}:B${last}`), categoryFormat: 'd mmm', valueFormat: WHOLE, yTitle: 'money',
-    series: [{ name: 'left', values: sheet.ref(`E${head + 1}:E${last}`) }], from: `H${head}`, to: `N${head + 16}`,
+/** First days of months, and the day of planning, that fall into a week: rent is paid on them. */
+const rentDays = (week: string): string => {
+  const month = (day: string): string => `(YEAR(${day})*12+MONTH(${day}))`;
+  return `IF(AND({plannedOn}>=${week},{plannedOn}<${week}+7),1,0)+MAX(0,${month(`MIN(${week}+6,{lastDue})`)}-${month(`MAX(${week}-1,{plannedOn})`)})`;
+};
+
+function cashTable(pages: Pages, sheet: SheetBuilder, head: number): number {
+  const { plan, fx } = pages;
+  const [weeks, orders, runs, stays] = [weeksOf(pages), plan.orders.length, plan.runs.length, plan.occupancy.length];
+  sheet.row(`B${head}`, (['week', 'sales', 'goods', 'runs', 'vats', 'rent', 'left'] as const).map((key) => CASH.titleOf(key)), 'heading');
+  for (let i = 0; i < weeks; i++) {
+    const row = head + 1 + i;
+    const week = `${C.week}${row}`;
+    const within = (by: string): string => `${by},">="&${week},${by},"<"&${week}+7`;
+    const males = `IF({malesSurvive}="yes",0,{male}*SUMIFS(${RUNS.range('males', runs)},${within(RUNS.range('strip', runs))}))`;
+    CASH.row(sheet, row, {
+      week: `=${SHOPPING.cell('week', FIRST + i)}`, sales: `=SUMIFS(${ORDERS.range('sales', orders)},${within(ORDERS.range('due', orders))})`, goods: `=${SHOPPING.cell('cost', FIRST + i)}`,
+      runs: runs > 0 ? fx(`={perRun}*COUNTIFS(${within(RUNS.range('strip', runs))})+${males}`) : 0, vats: stays > 0 ? fx(`={perVatDay}*SUMIFS(${STAYS.range('days', stays)},${within(STAYS.range('to', stays))})`) : 0,
+      rent: fx(`={perMonth}*(${rentDays(week)})`), left: `=${i === 0 ? fx('{atHand}') : `${C.left}${row - 1}`}+${C.sales}${row}-SUM(${C.goods}${row}:${C.rent}${row})`,
+    });
+  }
+  const [first, last] = [head + 1, head + weeks];
+  sheet.when({ range: `${C.left}${first}:${C.left}${last}`, formula: `=$${C.left}${first}<0`, style: 'bad' });
+  sheet.put('B13', 'Least money left in any week', 'label').put('C13', styled(fx(`=MIN({atHand},${C.left}${first}:${C.left}${last})`), 'result', { format: MONEY }));
+  sheet.put('B14', 'Rent, wages and wear in all', 'label').put('C14', styled(`=SUM(${C.rent}${first}:${C.rent}${last})`, 'cell', { format: MONEY }));
+  sheet.put('B15', 'Last sale', 'label').put('C15', styled(`=MAX(${ORDERS.range('due', orders)})`, 'cell', { format: 'ddd d mmm yy' }));
+  for (const [key, row] of [['least', 13], ['rent', 14], ['lastDue', 15]] as const) pages.define(key, sheet.ref(`C${row}`));
+  pages.define('cashLeft', sheet.ref(`${C.left}${first}:${C.left}${last}`));
+  pages.define('cashWeeks', sheet.ref(`${C.week}${first}:${C.week}${last}`));
+  if (weeks > 1) sheet.chart({
+    kind: 'line', title: 'Money left by week', categories: sheet.ref(`${C.week}${first}:${C.week}${last}`), categoryFormat: 'd mmm', valueFormat: WHOLE, yTitle: 'money',
+    series: [{ name: 'left', values: sheet.ref(`${C.left}${first}:${C.left}${last}`) }], from: `J${head}`, to: `Q${head + 16}`,
   });
   return last;
 }
 
-function swings(sheet: SheetBuilder, { plan }: Season, head: number): void {
+const CHAIN: readonly AssumptionKey[] = ['eggShare', 'eggsPerGram', 'hatch', 'yolkSurvival', 'frySurvival', 'nurserySurvival'];
+const PRICE_SWING = 0.2;
+
+/** Profit when one figure moves to its poor and its good end: live, so that a farm's own figures narrow it. */
+function swings(pages: Pages, sheet: SheetBuilder, head: number): void {
+  const { plan, fx } = pages;
+  const orders = plan.orders.length;
+  const [planned, number, price, product] = (['planned', 'number', 'price', 'product'] as const).map((key) => ORDERS.range(key, orders)) as [string, string, string, string];
+  const sales = (factor: string): string => `SUMPRODUCT((${planned}*${factor}<${number})*${planned}*${factor}*${price}+(${planned}*${factor}>=${number})*${number}*${price})`;
+  const factorOf = (key: AssumptionKey, end: 'MIN' | 'MAX'): string => {
+    const f = `${end}(1,{${key}_${end === 'MIN' ? 'low' : 'high'}}/{${key}})`;
+    // Only fingerlings are nursed: fry keep their number.
+    return key === 'nurserySurvival' ? `(1+(${product}="fingerlings")*(${f}-1))` : f;
+  };
+  const feed = '({bought_cysts}*{cystsPerKilogram}+{bought_feed}*{feedPerKilogram})';
   sheet.row(`B${head}`, ['What the profit hangs on', 'At its poor end', 'At its good end', 'Swing'], 'heading');
-  plan.money.swings.forEach(({ name, atLow, atHigh, swing }, i) => {
-    sheet.row(`B${head + 1 + i}`, [styled(name, 'label'), styled(atLow, 'cell', { format: WHOLE }), styled(atHigh, 'cell', { format: WHOLE }), styled(swing, 'result', { format: WHOLE })]);
+  const lines: readonly (readonly [string, string, string])[] = [
+    ...CHAIN.map((key) => [ASSUMPTIONS[key].label, `=${sales(factorOf(key, 'MIN'))}-{cost}`, `=${sales(factorOf(key, 'MAX'))}-{cost}`] as const),
+    ['Price of fish, a fifth each way', `={sales}*${1 - PRICE_SWING}-{cost}`, `={sales}*${1 + PRICE_SWING}-{cost}`],
+    ['Price of cysts and feed, a fifth each way', `={profit}-${PRICE_SWING}*${feed}`, `={profit}+${PRICE_SWING}*${feed}`],
+  ];
+  lines.forEach(([label, low, high], i) => {
+    const row = head + 1 + i;
+    sheet.row(`B${row}`, [styled(label, 'label'), styled(fx(low), 'cell', { format: WHOLE }), styled(fx(high), 'cell', { format: WHOLE }), styled(`=ABS(D${row}-C${row})`, 'result', { format: WHOLE })]);
   });
-  const last = head + Math.max(1, plan.money.swings.length);
-  sheet.put(`B${last + 1}`, 'One figure at a time, as planned; ends as published or usual, prices a fifth each way. Fish beyond an order find no buyer.', 'quiet').height(last + 1, 44);
+  const last = head + lines.length;
+  sheet.merge(`B${last + 1}:H${last + 1}`, 'One figure at a time; its ends stand on Figures. Fish beyond an order find no buyer, so more of them earns nothing by itself.', 'quiet').height(last + 1, 30);
   sheet.chart({
     kind: 'column', title: 'What the profit hangs on', categories: sheet.ref(`B${head + 1}:B${last}`), valueFormat: WHOLE, yTitle: 'profit',
-    series: [{ name: 'at its poor end', values: sheet.ref(`C${head + 1}:C${last}`) }, { name: 'at its good end', values: sheet.ref(`D${head + 1}:D${last}`) }], from: `H${head}`, to: `N${head + 16}`,
+    series: [{ name: 'at its poor end', values: sheet.ref(`C${head + 1}:C${last}`) }, { name: 'at its good end', values: sheet.ref(`D${head + 1}:D${last}`) }], from: `J${head}`, to: `Q${head + 16}`,
   });
 }
 
 /** Sales, costs, cash by week, and what the profit hangs on. */
-export function moneySheet(season: Season): SheetModel {
-  const sheet = sheetOf(season, 'Money', 'Money', 'Sales follow Orders; costs are those of the runs as planned. Any one currency.', { widths: [2, 34, 16, 16, 30, 16, 2, 12, 12, 12, 12, 12, 12, 12], tab: '0B4F2A' });
-  results(sheet, season);
-  const head = HEAD + Math.max(9, season.plan.money.costs.length) + 3;
-  const last = cashTable(sheet, season, head);
-  swings(sheet, season, Math.max(last, head + 17) + 2);
+export function moneySheet(pages: Pages): SheetModel {
+  const sheet = pages.sheet('money', 'Money', 'Follows orders, runs, feed and prices. Any one currency.', { widths: [2, 38, 16, 16, 16, 14, 16, 16, 2], tab: '0B4F2A' });
+  results(pages, sheet);
+  const head = HEAD + 14;
+  const last = cashTable(pages, sheet, head);
+  swings(pages, sheet, Math.max(last, head + 17) + 2);
   return sheet.build();
 }

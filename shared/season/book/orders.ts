@@ -1,42 +1,57 @@
-import { styled } from '../../workbook/build';
+import type { Content } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
-import { DAY, HEAD, MONEY, WHOLE, lastRow, sheetOf } from './context';
-import type { Season } from './context';
-import { RUN_COLUMNS } from './runs';
+import type { PlannedOrder } from '../result';
+import { ORDERS, RUNS } from './columns';
+import type { Pages } from './context';
+import { FIRST, HEAD, lastRow } from './context';
 
-/** Columns other sheets read. */
-export const ORDER_COLUMNS = { name: 'B', number: 'D', due: 'E', price: 'F', planned: 'G', sales: 'P' } as const;
+/** Lines left open for orders that come in later. */
+export const SPARE_ORDERS = 6;
+
+const odd = (n: number | undefined): Content => (n === undefined ? '' : Number.isFinite(n) ? n : 'none');
+const maybe = (n: number | undefined): Content => n ?? {};
+
+function contents({ plan, book }: Pages, { order, females, odds, femalesForNinety }: PlannedOrder, row: number) {
+  const c = ORDERS.letters;
+  const underway = book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
+  const runs = `SUMIFS(${RUNS.range('fish', plan.runs.length)},${RUNS.range('order', plan.runs.length)},${c.order}${row})`;
+  return {
+    order: order.name, product: order.product, number: order.number, grams: maybe(order.grams), due: order.due, price: maybe(order.price), breeding: order.forBreeding ? 'yes' : '',
+    planned: `=${runs}+${c.underway}${row}`, underway, short: `=MAX(0,${c.number}${row}-ROUND(${c.planned}${row},0))`, verdict: `=IF(${c.short}${row}=0,"can be met","SHORT")`, females,
+    p10: odd(odds?.p10), p50: odd(odds?.p50), p90: odd(odds?.p90), certainty: odd(odds?.certainty), ninety: odd(femalesForNinety),
+    sales: `=MIN(${c.number}${row},${c.planned}${row})*${c.price}${row}`,
+  };
+}
 
 /** What is promised, what the runs bring, how surely. */
-export function ordersSheet(season: Season): SheetModel {
-  const { orders, runs } = season.plan;
-  const sheet = sheetOf(season, 'Orders', 'Orders', 'Numbers, dates and prices are yours to change; fish planned follow the counts typed on Runs. Odds are those of the day the plan was made.', {
-    widths: [2, 24, 12, 11, 13, 9, 11, 11, 16, 9, 11, 11, 11, 10, 12, 12], tab: '12454F', freeze: { rows: HEAD, columns: 2 },
+export function ordersSheet(pages: Pages): SheetModel {
+  const { orders } = pages.plan;
+  const c = ORDERS.letters;
+  const sheet = pages.sheet('orders', 'Orders', 'Numbers, dates and prices move the sheets at once. New orders go into the open lines: Plan again in the pane plans them. Odds are those of the day of planning.', {
+    widths: [2, ...ORDERS.widths], tab: '12454F', freeze: { rows: HEAD, columns: 2 }, print: { titleRows: [HEAD, HEAD] },
   });
-  sheet.row(`B${HEAD}`, ['Order', 'Product', 'Fish', 'Due', 'Price', 'Planned', 'Short', 'Verdict', 'Females', 'One season in ten below', 'Half below', 'Nine in ten below', 'Met in', 'Females for 90 %', 'Sales'], 'heading').height(HEAD, 44);
-  const last = lastRow(runs.length);
-  const runsRange = (column: string): string => `Runs!$${column}$${HEAD + 1}:$${column}$${last}`;
-  orders.forEach(({ order, females, odds, femalesForNinety }, i) => {
-    const r = HEAD + 1 + i;
-    const underway = season.book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
-    const odd = (n: number | undefined, format: string) => (n === undefined ? styled('', 'cell') : Number.isFinite(n) ? styled(n, 'cell', { format }) : styled('none', 'cell'));
-    sheet.row(`B${r}`, [
-      styled(order.name, 'label'), styled(order.product, 'cell'), styled(order.number, 'input', { format: WHOLE }), styled(order.due, 'input', { format: DAY }),
-      order.price === undefined ? styled({}, 'input', { format: MONEY }) : styled(order.price, 'input', { format: MONEY }),
-      styled(`=SUMIFS(${runsRange(RUN_COLUMNS.now)},${runsRange(RUN_COLUMNS.order)},$B${r})${underway > 0 ? `+${underway}` : ''}`, 'result', { format: WHOLE }),
-      styled(`=MAX(0,D${r}-ROUND(G${r},0))`, 'cell', { format: WHOLE }), styled(`=IF(H${r}=0,"can be met","SHORT")`, 'cell'), styled(females, 'cell', { format: WHOLE }),
-      odd(odds?.p10, WHOLE), odd(odds?.p50, WHOLE), odd(odds?.p90, WHOLE), odd(odds?.certainty, '0%'), odd(femalesForNinety, WHOLE),
-      styled(`=MIN(D${r},G${r})*F${r}`, 'result', { format: MONEY }),
-    ]);
-  });
-  const end = lastRow(orders.length);
-  sheet.when({ range: `I${HEAD + 1}:I${end}`, formula: `=$H${HEAD + 1}=0`, style: 'good' }).when({ range: `I${HEAD + 1}:I${end}`, formula: `=$H${HEAD + 1}>0`, style: 'bad' });
-  sheet.validate({ range: `D${HEAD + 1}:D${end}`, kind: 'whole', min: 1, max: 5_000_000, message: 'Fish ordered, a whole number.' });
-  sheet.validate({ range: `E${HEAD + 1}:E${end}`, kind: 'date', min: 36526, max: 73050, message: 'Day the fish are fetched.' });
-  sheet.validate({ range: `F${HEAD + 1}:F${end}`, kind: 'decimal', min: 0, max: 1e9, message: 'Price of one fish.' });
+  ORDERS.headings(sheet, 44);
+  orders.forEach((order, i) => { ORDERS.row(sheet, FIRST + i, contents(pages, order, FIRST + i)); });
+  for (let i = 0; i < SPARE_ORDERS; i++) ORDERS.row(sheet, FIRST + orders.length + i, {});
+  const last = lastRow(orders.length);
+  const open = last + SPARE_ORDERS;
+  sheet.table({ name: 'season_orders', range: `${ORDERS.first}${HEAD}:${ORDERS.last}${open}` });
+  sheet.when({ range: `${c.verdict}${FIRST}:${c.verdict}${last}`, formula: `=$${c.short}${FIRST}=0`, style: 'good' }).when({ range: `${c.verdict}${FIRST}:${c.verdict}${last}`, formula: `=$${c.short}${FIRST}>0`, style: 'bad' });
+  const down = (letter: string): string => `${letter}${FIRST}:${letter}${open}`;
+  sheet.validate({ range: down(c.product), kind: 'list', items: ['fry', 'fingerlings'], message: 'Fry leave after weaning, fingerlings after nursing.' });
+  sheet.validate({ range: down(c.number), kind: 'whole', min: 1, max: 5_000_000, message: 'Fish ordered, a whole number.' });
+  sheet.validate({ range: down(c.grams), kind: 'decimal', min: 0.005, max: 100, message: 'Mean weight wanted in grams; empty: what the usual days give.' });
+  sheet.validate({ range: down(c.due), kind: 'date', min: 36526, max: 73050, message: 'Day the fish are fetched.' });
+  sheet.validate({ range: down(c.price), kind: 'decimal', min: 0, max: 1e9, message: 'Price of one fish.' });
+  sheet.validate({ range: down(c.breeding), kind: 'list', items: ['yes', 'no'], message: 'Fish that become brood fish need many parents.' });
+  const chart = open + 2;
   sheet.chart({
-    kind: 'column', title: 'Ordered and planned', categories: sheet.ref(`B${HEAD + 1}:B${end}`), valueFormat: WHOLE, yTitle: 'fish',
-    series: [{ name: 'ordered', values: sheet.ref(`D${HEAD + 1}:D${end}`) }, { name: 'planned', values: sheet.ref(`G${HEAD + 1}:G${end}`) }], from: `B${end + 2}`, to: `I${end + 18}`,
+    kind: 'column', title: 'Ordered and planned', categories: sheet.ref(ORDERS.own('order', orders.length)), valueFormat: '#,##0', yTitle: 'fish',
+    series: [{ name: 'ordered', values: sheet.ref(ORDERS.own('number', orders.length)) }, { name: 'planned', values: sheet.ref(ORDERS.own('planned', orders.length)) }], from: `B${chart}`, to: `H${chart + 16}`,
+  });
+  sheet.chart({
+    kind: 'column', title: 'What seasons may bring', categories: sheet.ref(ORDERS.own('order', orders.length)), valueFormat: '#,##0', yTitle: 'fish',
+    series: (['p10', 'p50', 'p90'] as const).map((key) => ({ name: ORDERS.titleOf(key).toLowerCase(), values: sheet.ref(ORDERS.own(key, orders.length)) })), from: `I${chart}`, to: `Q${chart + 16}`,
   });
   return sheet.build();
 }
