@@ -63,7 +63,7 @@ function spreadsOf(sheet: ReadSheet, figures: Readonly<Record<string, Entry>>): 
 
 const fish = (n: number): string => Math.round(n).toLocaleString('en');
 const standingSaid = (runs: readonly StandingRun[]): string[] => runs.flatMap(({ run, order, why, fish: left }) => {
-  if (why === 'over') return [];
+  if (why === undefined || why === 'over') return [];
   if (why === 'lost') return [`Run ${run} (${order}) is taken as lost: nothing of it is left.`];
   return [`Run ${run} (${order}) ${why === 'stripped' ? 'is in the vats' : 'is too near to move, its goods are ordered'}: kept as it is, with ${fish(left)} fish expected.`];
 });
