@@ -28,8 +28,8 @@ export const VATS = new Columns({
 export const RUNS = new Columns({
   run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, pairs: { title: 'Females × males', width: 24, style: 'text' },
   usual: { title: 'Water expected, °C', width: 10, style: 'cell', format: '0.0' }, measured: { title: 'Water measured, °C', width: 10, style: 'blank', format: '0.0' }, water: { title: 'Water, °C', width: 8, style: 'result', format: '0.0' },
-  latency: { title: 'Latency, h', width: 8, style: 'cell', format: '0.0' }, inject: { title: 'Inject at', width: 18, style: 'result', format: MOMENT }, strip: { title: 'Strip at', width: 18, style: 'input', format: MOMENT },
-  late: { title: 'Too late to strip', width: 18, style: 'cell', format: MOMENT }, hatch: { title: 'First hatch', width: 18, style: 'cell', format: MOMENT }, feed: { title: 'First feed', width: 18, style: 'cell', format: MOMENT },
+  latency: { title: 'Latency, h', width: 8, style: 'cell', format: '0.0' }, inject: { title: 'Inject at', width: 21, style: 'result', format: MOMENT }, strip: { title: 'Strip at', width: 19, style: 'input', format: MOMENT },
+  late: { title: 'Too late to strip', width: 19, style: 'cell', format: MOMENT }, hatch: { title: 'First hatch', width: 19, style: 'cell', format: MOMENT }, feed: { title: 'First feed', width: 19, style: 'cell', format: MOMENT },
   fedFrom: { title: 'Fed from', width: 13, style: 'cell', format: DAY }, rearing: { title: 'Days of rearing', width: 8, style: 'cell', format: '0' }, weaned: { title: 'Weaned', width: 13, style: 'cell', format: DAY },
   nursing: { title: 'Days of nursing', width: 8, style: 'cell', format: '0' }, ready: { title: 'Ready', width: 13, style: 'cell', format: DAY }, due: { title: 'Due', width: 13, style: 'cell', format: DAY },
 } as const, 'runs');
