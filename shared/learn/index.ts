@@ -9,7 +9,7 @@ export { rateName, ratesWorkbook, restsOn } from './ratesSheet';
 export type { RatesRead, ReadRate } from './readRates';
 export { ratesFromCells } from './readRates';
 export type { LearnedFigure, PlannedRate, PlannedWith } from './toAssumptions';
-export { figuresFrom, ratesToAssumptions, ratesToFigures } from './toAssumptions';
+export { figuresFrom, latencyOffsetsOf, ratesToAssumptions, ratesToFigures } from './toAssumptions';
 export type { ControlChart, Signal } from './controlChart';
 export { controlChart } from './controlChart';
 export type { TrendGroup, Trends, TrendView } from './trends';

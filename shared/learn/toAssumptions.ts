@@ -1,3 +1,4 @@
+import type { LatencyOffsets } from '../audit/rules/rule';
 import type { AssumptionKey } from '../plan/assumptions';
 import { ASSUMPTIONS } from '../plan/assumptions';
 import type { FarmRate, FarmRates } from './learn';
@@ -79,6 +80,14 @@ export function figuresFrom(rates: readonly PlannedRate[], planned: PlannedWith 
     if (assumption && rate && (isSaid(whole) || isSaid(rate))) figures[assumption] = figure(assumption, rate);
   }
   return figures;
+}
+
+/** The farm's own offsets of the strip, for the check of records; undefined while no run speaks of them. */
+export function latencyOffsetsOf(rates: readonly PlannedRate[]): LatencyOffsets | undefined {
+  const whole = pick(rates, 'latencyOffset');
+  const kinds = rates.filter((r) => r.key === 'latencyOffset' && r.kind !== undefined && isSaid(r));
+  if (!isSaid(whole) && kinds.length === 0) return undefined;
+  return { whole: whole?.value ?? 0, by: Object.fromEntries(kinds.map(({ kind, value }) => [String(kind), value])) };
 }
 
 export const ratesToFigures = (rates: FarmRates, planned: PlannedWith = {}): ReturnType<typeof figuresFrom> => figuresFrom(rates.rates, planned);
