@@ -7,8 +7,12 @@ export interface CheckRecordsState {
   /** Why what was chosen could not be checked. */
   readonly fault: string | undefined;
   readonly result: Checked | undefined;
-  /** What the user said about columns. */
+  /** What the user said about columns of the open workbook. */
   readonly corrections: readonly Correction[];
+  /** The workbook remembers exactly that. */
+  readonly isKept: boolean;
+  /** The same for a file, which is only read: nothing of it is remembered. */
+  readonly ofFile: readonly Correction[];
   /** Said since the last check. */
   readonly isChanged: boolean;
   /** Cells marked, with the colour they had. */
@@ -33,15 +37,23 @@ export interface Checked {
   readonly restsOn: ReadonlyMap<string, string>;
   /** Sheets in which no records were recognised. */
   readonly unread: readonly string[];
+  /** What the own rates of the workbook changed in the check, as a sentence. */
+  readonly ownRates: string | undefined;
 }
 
-export const initialCheck: CheckRecordsState = { given: undefined, fault: undefined, result: undefined, corrections: [], isChanged: false, marks: [], writing: 'findings' };
+export const initialCheck: CheckRecordsState = { given: undefined, fault: undefined, result: undefined, corrections: [], isKept: true, ofFile: [], isChanged: false, marks: [], writing: 'findings' };
 
 export type Meaning = FieldName | 'ignore';
 
 /** Fewer records say nothing of a farm. */
 export const LEAST_FOR_RATES = 3;
 export const LEAST_FOR_TRENDS = 8;
+
+const isFile = ({ given }: CheckRecordsState): boolean => given !== undefined && given.again === undefined;
+/** What the user said about the columns on the screen. */
+export const saidOf = (check: CheckRecordsState): readonly Correction[] => (isFile(check) ? check.ofFile : check.corrections);
+export const withSaid = (check: CheckRecordsState, said: readonly Correction[]): CheckRecordsState =>
+  ({ ...check, isChanged: true, ...(isFile(check) ? { ofFile: said } : { corrections: said, isKept: false }) });
 
 /** One column's meaning replaces what was said of it before. */
 export function corrected(corrections: readonly Correction[], said: Correction): readonly Correction[] {
