@@ -1,6 +1,6 @@
 export type { Estimate } from './estimate';
 export type { FarmRate, FarmRates, LearnSettings } from './learn';
-export { learnRates, rateOf } from './learn';
+export { learnRates, learnSteps, rateOf } from './learn';
 export type { Observed, Settings, TemperatureLog } from './observe';
 export { observe } from './observe';
 export type { RateKey, RateSpec } from './rates';
@@ -12,6 +12,6 @@ export type { LearnedFigure, PlannedRate, PlannedWith } from './toAssumptions';
 export { figuresFrom, latencyOffsetsOf, ratesToAssumptions, ratesToFigures } from './toAssumptions';
 export type { ControlChart, Signal } from './controlChart';
 export { controlChart } from './controlChart';
-export type { TrendGroup, Trends, TrendView } from './trends';
-export { trendsOf } from './trends';
-export { trendsWorkbook } from './trendsSheet';
+export type { TrendGroup, TrendRate, Trends, TrendView } from './trends';
+export { trendsOf, trendSteps } from './trends';
+export { trendVerdict, trendsWorkbook } from './trendsSheet';
