@@ -1,5 +1,7 @@
 import type { AuditReport, Correction, FieldName, SheetCells } from '../shared/audit';
+import type { FarmRates, TrendRate, Trends } from '../shared/learn';
 import type { CellsWanted, Marked } from './host/port';
+import type { Grouping } from './trend';
 
 /** Records under check. */
 export interface CheckRecordsState {
@@ -17,9 +19,28 @@ export interface CheckRecordsState {
   readonly isChanged: boolean;
   /** Cells marked, with the colour they had. */
   readonly marks: readonly Marked[];
+  /** What the records teach, once asked for. */
+  readonly learned: Learned | undefined;
+  readonly trend: TrendShown;
   /** What a question about a name is about. */
   readonly writing: Writing;
 }
+
+export interface Learned {
+  readonly rates: FarmRates;
+  readonly trends: Readonly<Record<TrendRate, Trends>>;
+  readonly verdicts: Readonly<Record<TrendRate, string>>;
+  readonly accepted: number;
+  readonly records: number;
+}
+export interface TrendShown {
+  readonly rate: TrendRate;
+  readonly by: Grouping;
+  /** The point read out, by its place. */
+  readonly point: number | undefined;
+}
+export const initialTrend: TrendShown = { rate: 'hatch', by: 'run', point: undefined };
+
 export type Writing = 'findings' | 'rates' | 'trends';
 
 export interface Given {
@@ -41,7 +62,7 @@ export interface Checked {
   readonly ownRates: string | undefined;
 }
 
-export const initialCheck: CheckRecordsState = { given: undefined, fault: undefined, result: undefined, corrections: [], isKept: true, ofFile: [], isChanged: false, marks: [], writing: 'findings' };
+export const initialCheck: CheckRecordsState = { given: undefined, fault: undefined, result: undefined, corrections: [], isKept: true, ofFile: [], isChanged: false, marks: [], learned: undefined, trend: initialTrend, writing: 'findings' };
 
 export type Meaning = FieldName | 'ignore';
 

@@ -37,7 +37,7 @@ async function check(given: Given, { corrections, latencyOffsets, ownRates }: Ow
   const isEmpty = report.tables.length === 0;
   return (now) => ({
     ...now, focus: isEmpty ? undefined : 'check-found',
-    check: { ...now.check, given, isChanged: false, fault: isEmpty ? NOTHING : undefined, result: isEmpty ? undefined : result },
+    check: { ...now.check, given, isChanged: false, learned: undefined, fault: isEmpty ? NOTHING : undefined, result: isEmpty ? undefined : result },
   });
 }
 
@@ -47,7 +47,7 @@ const nameOf = (wanted: CellsWanted, sheets: readonly SheetCells[]): string => {
   return wanted === 'book' ? `${NAMES.book} (${sheets.length})` : NAMES[wanted];
 };
 
-const failed = (fault: string): Change => (now) => ({ ...now, check: { ...now.check, fault, result: undefined, given: undefined } });
+const failed = (fault: string): Change => (now) => ({ ...now, check: { ...now.check, fault, result: undefined, given: undefined, learned: undefined } });
 
 /** Whatever stands in the place of what was remembered, the check goes on. */
 const quietly = <T>(reading: Promise<T>): Promise<T | undefined> => reading.catch(() => undefined);
