@@ -19,7 +19,10 @@ const unitOf = ({ unit }: FarmRate): string => (unit === 'share' || unit === '' 
 
 const rateLine = (rate: FarmRate): readonly [string, Child] => [
   `${rate.label}${unitOf(rate) === '' ? '' : `,${unitOf(rate)}`}`,
-  h('span', {}, `${number(rate, rate.literature.value)} → `, h('strong', {}, number(rate, rate.value)), ` (${number(rate, rate.low)} to ${number(rate, rate.high)}; ${counted(rate.runs, 'run')})`),
+  [
+    h('span', { class: 'rate-now' }, `${number(rate, rate.literature.value)} → `, h('strong', {}, number(rate, rate.value))), ' ',
+    h('span', { class: 'rate-rest' }, `(${number(rate, rate.low)} to ${number(rate, rate.high)}; ${counted(rate.runs, 'run')})`),
+  ],
 ];
 
 /** Preparations with runs of their own stand beside the farm; months only on the sheet. */
@@ -60,7 +63,7 @@ function trendsView(learned: Learned, scene: Scene): Child {
   const { state: { check: { trend } }, send } = scene;
   return [
     h('h4', {}, 'Trends'),
-    h('div', { class: 'fields' },
+    h('div', { class: 'stack' },
       choice('trend-share', 'Share', trend.rate, SHARES, (rate) => { if (isShare(rate)) send(chooseTrend, { rate }); }),
       choice('trend-by', 'Order', trend.by, GROUPINGS, (by) => { if (isGrouping(by)) send(chooseTrend, { by }); })),
     pictureView(learned, scene),

@@ -38,7 +38,7 @@ const axes = ({ points }: TrendPicture, { x, y, marks }: Scale): Child => {
       h('line', { class: 'rule', x1: LEFT, x2: WIDTH - RIGHT, y1: y(mark), y2: y(mark) }),
       h('text', { class: 'tick', x: LEFT - 4, y: y(mark) + 4, 'text-anchor': 'end' }, percent(mark)),
     ]),
-    points.map(({ tick }, i) => i % every === 0 && h('text', { class: 'tick', x: x(i), y: HEIGHT - BOTTOM + 15, 'text-anchor': i === 0 && points.length > 3 ? 'start' : 'middle' },
+    points.map(({ tick }, i) => i % every === 0 && h('text', { class: 'tick', x: x(i), y: HEIGHT - BOTTOM + 15, 'text-anchor': 'middle' },
       tick.length > TICK_LETTERS ? `${tick.slice(0, TICK_LETTERS - 1)}…` : tick)),
   ];
 };
