@@ -1,5 +1,8 @@
+import { zipSync } from 'fflate';
 import type { RangeCells } from '../../shared/audit';
 import { rememberedFrom, rememberedText } from '../../shared/audit';
+import type { Cell } from '../../shared/values';
+import { HostProblem } from '../../taskpane/host/port';
 import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
@@ -194,3 +197,41 @@ test('nothing that looks like records, and nothing at all, are each a sentence',
   await page.press('All sheets');
   expect(page.text()).toContain('No records were recognised');
 });
+
+test.each([
+  ['damaged.xlsx', Uint8Array.from([0x50, 0x4b, 3, 4, 9, 9])],
+  ['locked.xlsx', Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, ...[...'EncryptedPackage'].flatMap((c) => [c.charCodeAt(0), 0])])],
+  ['bomb.xlsx', zipSync({ 'xl/worksheets/sheet1.xml': [new Uint8Array(60_000_000), { level: 9 }] })],
+  ['blank.csv', Uint8Array.from([10, 10, 10])],
+  ['moon.csv', Uint8Array.from('Moon,Mood\nfull,good\nnew,bad\n', (c) => c.charCodeAt(0))],
+])('%s: a sentence, nothing to write, and what was checked before is not mistaken for it', async (name, bytes) => {
+  const page = await checked();
+  await chooseFile(page, '#check-file-field', name, bytes);
+  expect(page.one('.banner.warning').textContent).toMatch(/[a-z].*[.!?)]$/);
+  expect(page.all('#check-found, #check-write, #check-learn, #check-mark')).toEqual([]);
+  expect([page.store.state().task, page.store.state().check.result, page.world.written]).toEqual([undefined, undefined, []]);
+});
+
+test('a host that refuses to read: its sentence, and the last check stays', async () => {
+  const page = await checked();
+  page.world.failure = new HostProblem('A cell is being edited. Press Enter or Esc in the sheet, then try again.');
+  await page.press('This sheet');
+  expect(page.text()).toContain('A cell is being edited.');
+  expect(page.all('#check-found')).toHaveLength(1);
+});
+
+test('a long check is stopped in the middle: nothing is made, nothing stays half, and the next one is whole', async () => {
+  const page = await checked();
+  const before = page.store.state().check;
+  const long = Array.from({ length: 30_000 }, (_, i): Cell[] => [30_000 + i, `F${i % 9}`, 80_000 + ((i * 7919) % 997), 40_000 + ((i * 104_729) % 991), 'fair']);
+  page.world.records = { sheets: [{ name: 'Runs', top: 0, left: 0, values: [ROWS[0] ?? [], ...long] }], again: { sheet: 'Runs' } };
+  page.all('button').find((one) => one.textContent === 'This sheet')?.click();
+  for (let tries = 0; tries < 500 && page.all('#task-stop').length === 0; tries++) await new Promise((go) => { setTimeout(go, 2); });
+  page.one('#task-stop').click();
+  await page.store.idle();
+  expect(page.text()).toContain('Stopped. Nothing was made and nothing was changed.');
+  const now = page.store.state();
+  expect([now.task, now.check.result, now.check.given, page.world.written]).toEqual([undefined, before.result, before.given, []]);
+  await page.press('This sheet');
+  expect(page.text()).toContain('30000 records');
+}, 60_000);
