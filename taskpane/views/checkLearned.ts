@@ -14,7 +14,8 @@ import { trendPlot } from './trendPlot';
 /** What the records teach: own rates beside the literature, and trends as a picture. */
 
 const decimals = ({ format }: FarmRate): number => /\.(0+)/.exec(format)?.[1]?.length ?? 0;
-const number = (rate: FarmRate, x: number): string => (rate.unit === 'share' ? percent(x) : grouped(x, decimals(rate)));
+/** A number and its sign stay on one line. */
+const number = (rate: FarmRate, x: number): string => (rate.unit === 'share' ? percent(x).replace(' ', '\u00a0') : grouped(x, decimals(rate)));
 const unitOf = ({ unit }: FarmRate): string => (unit === 'share' || unit === '' ? '' : ` ${unit}`);
 
 const rateLine = (rate: FarmRate): readonly [string, Child] => [

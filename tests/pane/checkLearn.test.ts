@@ -25,7 +25,7 @@ async function learned(n: number): Promise<Page> {
 
 test('own rates stand beside the literature with interval and runs, before any sheet is written', async () => {
   const page = await learned(12);
-  const hatch = page.all('.fact').map((fact) => fact.textContent ?? '').find((text) => text.startsWith('Eggs that hatch')) ?? '';
+  const hatch = page.all('.fact').map((fact) => (fact.textContent ?? '').replaceAll('\u00a0', ' ')).find((text) => text.startsWith('Eggs that hatch')) ?? '';
   expect(hatch).toMatch(/59 % → \d+ % \(\d+ % to \d+ %; 1[12] runs\)/);
   expect(page.text()).toContain('No run speaks of:');
   expect(page.world.written).toEqual([]);
