@@ -48,7 +48,7 @@ function runPoints({ points, chart }: Trends): readonly PicturePoint[] {
     const at = chart.points[i];
     if (!at) return [];
     const signal = at.signal ? WORDS[at.signal] : 'within the limits';
-    return [{ name, tick: name.replace(/ \d{4}$/, ''), share: at.share, low: at.low, high: at.high, standsOut: at.signal && OUT[at.signal], says: `${name}: ${percent(at.share)}, ${eggs(k, n)} eggs; ${signal} (${span(at.low, at.high)}).` }];
+    return [{ name, tick: name.replace(/ \d{4}$/, ''), share: at.share, low: at.low, high: at.high, standsOut: at.signal && OUT[at.signal], says: `${name}: ${percent(at.share)}, ${eggs(k, n)} eggs; ${signal}; limits ${span(at.low, at.high)}.` }];
   });
 }
 
