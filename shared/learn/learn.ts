@@ -7,7 +7,8 @@ import { byRun } from './observe/runs';
 import type { Counted } from './poolShares';
 import type { RateKey, RateSpec } from './rates';
 import { RATE_KEYS, rateSpec } from './rates';
-import { atOnce } from './steps';
+import { runNow } from '../steps';
+import { MONTH_NAMES } from '../units/dateWords';
 
 /** One rate of the farm, for all runs or for one kind of them. */
 export interface FarmRate extends Estimate {
@@ -32,7 +33,6 @@ export interface FarmRates {
   readonly confidence: number;
 }
 
-export const MONTH_NAMES = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
 const MONTHS = MONTH_NAMES.map((_, i) => i + 1);
 
 const kindLabel = (spec: RateSpec, kind: string | number): string => `${spec.label}, ${typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind}`;
@@ -98,7 +98,7 @@ export function* learnSteps(records: readonly RunRecord[], settings: LearnSettin
  * Accepted records → the hatchery's own rates. Every rate comes back, whether or not a run speaks of it: with none it is the
  * literature, said as such (runs 0, own weight 0). Deterministic.
  */
-export const learnRates = (records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates => atOnce(learnSteps(records, settings));
+export const learnRates = (records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates => runNow(learnSteps(records, settings));
 
 /** The rate for a kind, or for the farm as a whole where that kind was never seen. */
 export const rateOf = (rates: FarmRates, key: RateKey, kind?: string | number): FarmRate | undefined =>

@@ -3,7 +3,7 @@ import { addressOf } from '../formula/address';
 import type { Cell } from '../values';
 import { isError } from '../values';
 import type { Estimate } from './estimate';
-import { MONTH_NAMES } from './learn';
+import { MONTH_NAMES } from '../units/dateWords';
 import { limitsOf } from './observe';
 import type { RateKey } from './rates';
 import { RATE_KEYS, rateSpec } from './rates';

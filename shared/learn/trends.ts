@@ -7,10 +7,10 @@ import type { Observation, Settings } from './observe';
 import { observe } from './observe';
 import { dayOf, monthOf } from './observe/reading';
 import { byRun } from './observe/runs';
-import { MONTH_NAMES } from './learn';
+import { MONTH_NAMES } from '../units/dateWords';
 import type { RateKey } from './rates';
 import { rateSpec } from './rates';
-import { atOnce } from './steps';
+import { runNow } from '../steps';
 
 /** Shares hatched (or fertilised) looked at by what may move them. */
 export type TrendRate = Extract<RateKey, 'hatch' | 'fertilisation'>;
@@ -131,4 +131,4 @@ export function* trendSteps(records: readonly RunRecord[], rate: TrendRate = 'ha
  * Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits.
  * A row is one female with one male; water, month and time belong to the run, so there its rows are put together.
  */
-export const trendsOf = (records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Trends => atOnce(trendSteps(records, rate, settings));
+export const trendsOf = (records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Trends => runNow(trendSteps(records, rate, settings));

@@ -34,7 +34,10 @@ function tasksOf({ assumed }: Pages, run: PlannedRun, row: number): Task[] {
     task(run.firstFeedAt, of('feed'), `First live food; larvae to ${run.vats[1]?.names.join(', ') ?? ''}. Count samples → Fry counts`, 'feeding', 'larvae'),
     task(run.feedFrom + liveDays + 1 / 3, `${of('fedFrom')}+{liveDays}+8/24`, 'Start weaning: dry first, live food after'),
     task(run.feedFrom + liveDays + weaningDays + 1 / 3, `${of('fedFrom')}+{liveDays}+{weaningDays}+8/24`, 'Dry feed alone'),
-    task(run.weanedAt, `${of('weaned')}+8/24`, run.vats[2] ? `Grade by size, count → Fry counts, move to ${run.vats[2].names.join(', ')}` : 'Weaned: take out the big ones, count a sample → Fry counts', 'fry', 'fry'),
+    run.vats[2]
+      ? task(run.weanedAt, `${of('weaned')}+8/24`, `Grade by size, count → Fry counts, move to ${run.vats[2].names.join(', ')}`, 'fry', 'fry')
+      // Fry may be fetched on the very morning they are weaned.
+      : task(run.weanedAt - 1, `${of('weaned')}-1+8/24`, 'Nearly weaned: take out the big ones, count a sample → Fry counts', 'fry', 'fry'),
     ...Array.from({ length: weeksOf(run) }, (_, i) => task(Math.floor(run.weanedAt) + 7 * (i + 1) + 1 / 3, `${of('weaned')}+${7 * (i + 1)}+8/24`, 'Weigh a sample, take out the big ones')),
     task(run.due - 1 + 1 / 4, `${of('due')}-1+6/24`, `${run.order}: last meal; bags, oxygen and clean water ready`),
     task(run.due + 1 / 4, `${of('due')}+6/24`, `${run.order}: count out and hand over; count → Fry counts`, 'fish', 'fish'),
