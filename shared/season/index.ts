@@ -10,3 +10,5 @@ export { compareSeasons } from './compare';
 export type { PlanBefore, SeasonChange } from './compare';
 export { readSeason, seasonSheetNames, seasonsIn } from './again';
 export type { BookInput, SeasonReading } from './again';
+export { ownFigures } from './ownFigures';
+export type { OwnFigures } from './ownFigures';

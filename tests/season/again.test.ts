@@ -3,20 +3,12 @@ import { compareSeasons, orderBookWorkbook, planSeasonBook, readSeason, seasonSh
 import { readOrderBook } from '../../shared/season/orderBook';
 import { FRY_COUNTS, ORDERS, PAIRS } from '../../shared/season/book/columns';
 import { FIRST, TITLES } from '../../shared/season/book/context';
-import { addressOf, parseAddress } from '../../shared/formula/address';
 import { calculate } from '../../shared/workbook/calculate';
-import type { SheetModel, WorkbookModel } from '../../shared/workbook/model';
-import type { Cell } from '../../shared/values';
-import { BOOK, bookOf } from './support';
+import type { WorkbookModel } from '../../shared/workbook/model';
+import { BOOK, bookOf, gridOf } from './support';
 
 const DRAWN = { draws: 200 };
 
-/** The cells of a sheet as a host reads them. */
-function gridOf({ name, cells }: SheetModel): { name: string; values: Cell[][] } {
-  const places = Object.keys(cells).flatMap((address) => parseAddress(address) ?? []);
-  const [rows, columns] = [Math.max(0, ...places.map((p) => p.row)) + 1, Math.max(0, ...places.map((p) => p.column)) + 1];
-  return { name, values: Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c): Cell => cells[addressOf(r, c)]?.value ?? null)) };
-}
 const sheetsOf = (model: WorkbookModel) => model.sheets.filter(({ name }) => seasonSheetNames('').includes(name)).map(gridOf);
 type Typed = readonly [sheet: string, address: string, value: number | string];
 const typed = (model: WorkbookModel, entries: readonly Typed[]): WorkbookModel => calculate({
@@ -132,7 +124,7 @@ describe('what is not as it was written', () => {
   });
 
   test('rows put in above, columns moved: found all the same', () => {
-    const moved = sheets.map(({ name, values }) => ({ name, values: [[], ['A note'], ...values.map((row) => [...row.slice(0, 1), null, ...row.slice(1)])] }));
+    const moved = sheets.map(({ name, values }) => ({ name, top: 0, left: 0, values: [[], ['A note'], ...values.map((row) => [...row.slice(0, 1), null, ...row.slice(1)])] }));
     expect(readSeason(moved, '', book.plannedOn)).toEqual(readSeason(sheets, '', book.plannedOn));
   });
 

@@ -1,3 +1,6 @@
+import { addressOf, parseAddress } from '../../shared/formula/address';
+import type { Cell } from '../../shared/values';
+import type { SheetModel } from '../../shared/workbook/model';
 import type { OrderBook } from '../../shared/season/orderBook';
 import { readOrderBook } from '../../shared/season/orderBook';
 
@@ -24,3 +27,10 @@ export const faultsOf = (changes: object): string[] => {
   const read = readOrderBook({ ...BOOK, ...changes });
   return 'faults' in read ? read.faults.map(({ field, message }) => `${field} | ${message}`) : [];
 };
+
+/** The cells of a sheet as a host reads them. */
+export function gridOf({ name, cells }: SheetModel): { readonly name: string; readonly top: number; readonly left: number; readonly values: Cell[][] } {
+  const places = Object.keys(cells).flatMap((address) => parseAddress(address) ?? []);
+  const [rows, columns] = [Math.max(0, ...places.map((p) => p.row)) + 1, Math.max(0, ...places.map((p) => p.column)) + 1];
+  return { name, top: 0, left: 0, values: Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_x, c): Cell => cells[addressOf(r, c)]?.value ?? null)) };
+}
