@@ -157,7 +157,7 @@ describe('the workbook is live', () => {
   });
 
   test('larvae from samples of the water, and alive eggs of those looked at', () => {
-    const sampled = typed(model, ...([['litres', 900], ['ml', 250], ['l1', 20], ['l2', 24], ['l3', 22]] as const).map(([key, value]) => [fry(key), value] as const), [egg('looked'), 100], [egg('alive'), 84]);
+    const sampled = typed(model, ...([['litres', 900], ['ml1', 250], ['ml2', 250], ['ml3', 250], ['l1', 20], ['l2', 24], ['l3', 22]] as const).map(([key, value]) => [fry(key), value] as const), [egg('looked'), 100], [egg('alive'), 84]);
     expect(num(sampled, fish('feeding'))).toBeCloseTo((66 / 0.75) * 900, 6);
     expect(num(sampled, egg('fertilised'))).toBe(0.84);
     expect(num(sampled, egg('fertilisedLow'))).toBeLessThan(0.84);

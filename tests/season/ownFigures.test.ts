@@ -1,9 +1,15 @@
 import { figuresFrom, learnRates, ratesFromCells, ratesWorkbook } from '../../shared/learn';
+import type { PlannedRun, SeasonBook } from '../../shared/season';
 import { orderBookWorkbook, ownFigures, planSeasonBook } from '../../shared/season';
 import { TRUTH, demoFarm } from '../learn/demoFarm';
 import { bookOf, gridOf } from './support';
 
 const own = (runs: number) => ownFigures(figuresFrom(learnRates(demoFarm(runs)).rates, { preparation: 'ready-made solution' }));
+
+const first = ({ runs: [run] }: SeasonBook): PlannedRun => {
+  if (!run) throw new Error('no run');
+  return run;
+};
 
 test('many runs: figures and spreads of the farm as it was made', () => {
   const { assumptions, spreads } = own(240);
@@ -36,8 +42,7 @@ test('from the sheet of rates into a plan: dates, odds and the workbook use them
   const book = bookOf({ preparation: 'ready-made solution', ...figures });
   const plan = planSeasonBook(book);
   // Its fish ripen later: the injection is earlier by that.
-  const [before, now] = [usual.runs[0], plan.runs[0]];
-  expect((now?.latencyHours ?? NaN) - (before?.latencyHours ?? NaN)).toBeCloseTo(figures.assumptions.latencyOffset ?? NaN, 6);
+  expect(first(plan).latencyHours - first(usual).latencyHours).toBeCloseTo(figures.assumptions.latencyOffset ?? NaN, 6);
   expect(plan.orders[0]?.odds?.p10).not.toBe(usual.orders[0]?.odds?.p10);
   const cells = orderBookWorkbook(book, plan).sheets.find(({ name }) => name === 'Figures')?.cells ?? {};
   const row = Object.entries(cells).find(([, { value }]) => value === 'Eggs that hatch')?.[0].slice(1) ?? '';

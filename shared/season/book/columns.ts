@@ -63,7 +63,7 @@ export const EGG_COUNTS = new Columns({
 /** What is counted from the hatch on. */
 export const FRY_COUNTS = new Columns({
   run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, hatched: { title: 'Larvae hatched', width: 11, style: 'blank', format: WHOLE },
-  litres: { title: 'Water of the larvae, L', width: 10, style: 'blank', format: WHOLE }, ml: { title: 'One sample, mL', width: 9, style: 'blank', format: WHOLE }, l1: { title: 'Larvae in 1', width: 9, style: 'blank', format: WHOLE }, l2: { title: 'Larvae in 2', width: 9, style: 'blank', format: WHOLE }, l3: { title: 'Larvae in 3', width: 9, style: 'blank', format: WHOLE },
+  litres: { title: 'Water of the larvae, L', width: 10, style: 'blank', format: WHOLE }, ml1: { title: 'Sample 1, mL', width: 9, style: 'blank', format: WHOLE }, ml2: { title: 'Sample 2, mL', width: 9, style: 'blank', format: WHOLE }, ml3: { title: 'Sample 3, mL', width: 9, style: 'blank', format: WHOLE }, l1: { title: 'Larvae in 1', width: 9, style: 'blank', format: WHOLE }, l2: { title: 'Larvae in 2', width: 9, style: 'blank', format: WHOLE }, l3: { title: 'Larvae in 3', width: 9, style: 'blank', format: WHOLE },
   larvae: { title: 'Larvae at first feed', width: 12, style: 'result', format: WHOLE }, larvaeLow: { title: 'at least', width: 11, style: 'cell', format: WHOLE }, larvaeHigh: { title: 'at most', width: 11, style: 'cell', format: WHOLE },
   weaned: { title: 'Fry weaned', width: 11, style: 'blank', format: WHOLE }, handed: { title: 'Fish counted out', width: 11, style: 'blank', format: WHOLE }, remark: { title: 'Remark', width: 32, style: 'blank' },
 } as const, 'fryCounts');

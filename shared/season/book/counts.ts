@@ -49,13 +49,12 @@ export function fryCountsSheet(pages: Pages): SheetModel {
   FRY_COUNTS.headings(sheet, 44);
   runs.forEach((_, i) => {
     const row = FIRST + i;
-    // The same sample is taken three times: one volume stands for all of them.
-    const [larvae, larvaeLow, larvaeHigh] = estimate(`COUNT(${F.litres}${row}:${F.l3}${row})=5`, `SPAWN.LARVAE.BYVOLUME(${F.litres}${row},${F.ml}${row}*{1,1,1},${F.l1}${row}:${F.l3}${row})`);
+    const [larvae, larvaeLow, larvaeHigh] = estimate(`COUNT(${F.litres}${row}:${F.l3}${row})=7`, `SPAWN.LARVAE.BYVOLUME(${F.litres}${row},${F.ml1}${row}:${F.ml3}${row},${F.l1}${row}:${F.l3}${row})`);
     FRY_COUNTS.row(sheet, row, { run: `=${RUNS.cell('run', row)}`, order: `=${RUNS.cell('order', row)}`, larvae, larvaeLow, larvaeHigh });
     sheet.height(row, 20);
   });
   const guard = guardIn(sheet, lastRow(runs.length));
-  guard(F.litres, F.ml, 'decimal', 1e6, 'Water the larvae are in (L), and one sample of it (mL).');
+  guard(F.litres, F.ml3, 'decimal', 1e6, 'Water the larvae are in (L), and samples of it (mL).');
   guard(F.l1, F.l3, 'whole', 1e6, 'Larvae counted in that sample.');
   for (const key of ['hatched', 'weaned', 'handed'] as const) guard(F[key], F[key], 'whole', 1e8, 'Counted or well estimated; empty until then.');
   return sheet.build();

@@ -56,7 +56,7 @@ export function daysSheet(pages: Pages): SheetModel {
     const r = FIRST + i;
     sheet.row(`B${r}`, [
       styled({}, 'blank'), styled(pages.fx(task.at), 'cell', { format: DAY }), styled(`=C${r}`, 'result', { format: 'hh:mm' }), styled(task.run, 'cell'), styled(task.what, 'text'),
-      styled(task.amount ?? '', 'cell', { format: task.unit === 'mL in all' ? '0.00' : WHOLE }), styled(task.unit ?? '', 'text'), styled(`=IF(OR(MOD(C${r},1)<6/24,MOD(C${r},1)>=20/24),"night","")`, 'text'),
+      styled(task.amount ?? '', 'cell', { format: task.unit === 'mL in all' ? '0.00' : WHOLE }), styled(task.unit ?? '', 'text'), styled(`=IF(OR(ROUND(MOD(C${r},1)*1440,0)<360,ROUND(MOD(C${r},1)*1440,0)>=1200),"night","")`, 'text'),
     ]).height(r, task.what.length > 70 ? 30 : 17);
   });
   const last = lastRow(tasks.length);

@@ -1,4 +1,6 @@
 import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/plan';
+import { orderBookWorkbook, planSeasonBook } from '../../../shared/season';
+import { readOrderBook } from '../../../shared/season/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/workbook/model';
 import { SheetBuilder } from '../../../shared/workbook/build';
 
@@ -20,6 +22,22 @@ function season(today: number): WorkbookModel {
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
   return seasonWorkbook(planSeason(read.form));
+}
+
+/** A season of three runs in one set of vats, planned from today on. */
+function wholeSeason(today: number): WorkbookModel {
+  const read = readOrderBook({
+    hatchery: 'Fern Hollow Hatchery', plannedOn: today,
+    orders: [
+      { name: 'Village ponds', product: 'fry', number: 20_000, due: today + 55, price: 0.04 }, { name: 'Tank growers', product: 'fry', number: 16_000, due: today + 90, price: 0.045 },
+      { name: 'Lake cages', product: 'fingerlings', number: 8000, due: today + 140, price: 0.12 },
+    ],
+    vats: ['Vat 1', 'Vat 2', 'Vat 3'].map((name) => ({ name, litres: 400 })), females: [0.9, 1.1, 1, 1.2, 0.8].map((kilograms, i) => ({ tag: `F${i + 1}`, kilograms, family: i % 2 === 0 ? 'old' : 'new' })),
+    males: ['M1', 'M2', 'M3', 'M4'].map((tag, i) => ({ tag, family: i % 2 === 0 ? 'bought' : 'river' })), temperatures: Array.from({ length: 12 }, () => 26.5), restDays: 60, spare: 0.4, water: { ph: 5.6, alkalinity: 0.4 },
+    prices: { cystsPerKilogram: 65, feedPerKilogram: 2, hormonePerMillilitre: 3, male: 6, perRun: 20, perVatDay: 0.3, perMonth: 80, atHand: 500 },
+  });
+  if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
+  return orderBookWorkbook(read.book, planSeasonBook(read.book));
 }
 
 const READINGS: readonly (readonly [number, number, number])[] = [
@@ -59,6 +77,7 @@ function blankSheet(): WorkbookModel {
 
 export const EXAMPLES: readonly Example[] = [
   { id: 'season', title: 'Season plan', build: season },
+  { id: 'whole-season', title: 'A season of three runs', build: wholeSeason },
   { id: 'water', title: 'A week of water readings', build: readings },
 ];
 export const blank = blankSheet;

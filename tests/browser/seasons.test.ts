@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { columnLetters, parseAddress } from '../../shared/formula/address';
+import type { SheetModel } from '../../shared/workbook/model';
+import { readXlsx } from '../../shared/xlsx';
+import type { Session } from './support/localSheet';
+import { ask, openLocalSheet, picture } from './support/localSheet';
+
+/** Whole seasons opened in the local sheet: it calculates every cell anew, and each must show what the file was stored with. */
+
+jest.setTimeout(240_000);
+let session: Session;
+beforeAll(async () => { session = await openLocalSheet(); });
+afterAll(async () => { await session.close(); });
+
+const areaOf = ({ cells }: SheetModel): string => {
+  const places = Object.keys(cells).flatMap((address) => parseAddress(address) ?? []);
+  return `A1:${columnLetters(Math.max(...places.map((p) => p.column)))}${Math.max(...places.map((p) => p.row)) + 1}`;
+};
+const isSame = (got: unknown, stored: unknown): boolean =>
+  typeof stored === 'number' ? typeof got === 'number' && Math.abs(got - stored) <= 1e-9 * Math.max(1, Math.abs(stored)) : JSON.stringify(got ?? '') === JSON.stringify(stored ?? '');
+
+test.each([['season-backyard.xlsx', 3000], ['season-commercial.xlsx', 25_000]])('%s: calculated here, every cell is as stored', async (file, least) => {
+  const { page } = session;
+  const bytes = readFileSync(`templates/${file}`);
+  const stored = readXlsx(new Uint8Array(bytes));
+  if (!('model' in stored)) throw new Error(JSON.stringify(stored));
+  await page.evaluate(async ([text, name]) => { await window.spawnbook?.openFile(Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0)), name); }, [bytes.toString('base64'), file] as const);
+  await ask(page, 'waitForCalculation');
+  const wrong: unknown[] = [];
+  let compared = 0;
+  for (const sheet of stored.model.sheets) {
+    const values = await ask(page, 'getValues', `'${sheet.name}'!${areaOf(sheet)}`);
+    for (const [address, { value, formula }] of Object.entries(sheet.cells)) {
+      const place = parseAddress(address);
+      if (!place || value === undefined) continue;
+      compared++;
+      const got = values[place.row]?.[place.column];
+      if (!isSame(got, value)) wrong.push([sheet.name, address, formula, value, got]);
+    }
+  }
+  expect(wrong.slice(0, 5)).toEqual([]);
+  expect(compared).toBeGreaterThan(least);
+  for (const name of ['Season', 'Vats', 'Money']) {
+    await ask(page, 'activate', name);
+    await picture(page, `${file.replace('.xlsx', '')}-${name.toLowerCase()}`);
+  }
+});
+
+test('the local sheet carries a change through the whole season', async () => {
+  const { page } = session;
+  const runs = await ask(page, 'getValues', "'Runs'!B4:T6");
+  const at = (title: string): number => runs[0]?.indexOf(title) ?? -1;
+  const cell = (title: string): string => `'Runs'!${columnLetters(1 + at(title))}5`;
+  const [hatch, feed] = [await ask(page, 'getValue', cell('First hatch')), await ask(page, 'getValue', "'Feed by run'!B5")];
+  await ask(page, 'setValue', cell('Water measured, °C'), 24);
+  await ask(page, 'waitForCalculation');
+  expect(Number(await ask(page, 'getValue', cell('First hatch')))).toBeGreaterThan(Number(hatch));
+  expect(Number(await ask(page, 'getValue', "'Feed by run'!B5"))).toBeGreaterThan(Number(feed));
+});
+
+test('nothing went wrong unseen', () => { expect(session.trouble).toEqual([]); });
