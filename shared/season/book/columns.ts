@@ -20,8 +20,8 @@ export const MALES = new Columns({
 } as const, 'parents', 8);
 
 export const VATS = new Columns({
-  vat: { title: 'Vat', width: 18, style: 'input' }, litres: { title: 'Water, L', width: 11, style: 'input', format: WHOLE }, eggs: { title: 'Eggs', width: 9, style: 'input' }, fry: { title: 'Fry', width: 9, style: 'input' },
-  nursing: { title: 'Nursing', width: 9, style: 'input' }, stays: { title: 'Stays', width: 9, style: 'cell', format: '0' }, days: { title: 'Days taken', width: 11, style: 'cell', format: '0.0' },
+  vat: { title: 'Vat', width: 18, style: 'input' }, litres: { title: 'Water, L', width: 12, style: 'input', format: WHOLE }, eggs: { title: 'Eggs', width: 9, style: 'input' }, fry: { title: 'Fry', width: 9, style: 'input' },
+  nursing: { title: 'Nursing', width: 11, style: 'input' }, stays: { title: 'Stays', width: 9, style: 'cell', format: '0' }, days: { title: 'Days taken', width: 11, style: 'cell', format: '0.0' },
 } as const, 'vats');
 
 /** Moments of a run: the year stands with the due day. */

@@ -21,7 +21,7 @@ function boxes(pages: Pages, sheet: SheetBuilder): void {
     const letter = 'BCDEFGH'.charAt(i);
     sheet.put(`${letter}${HEAD}`, label, 'heading').put(`${letter}${FIRST}`, styled(pages.fx(formula), 'big', { format }));
   });
-  sheet.height(FIRST, 28);
+  sheet.height(HEAD, 30).height(FIRST, 28);
 }
 
 function ordersBlock({ plan }: Pages, sheet: SheetBuilder, from: number): number {

@@ -17,7 +17,7 @@ export function shoppingSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet('shopping', 'Shopping by week', 'Order in the week given: delivery times from Setup are counted in, so each thing is there when it is used.', {
     widths: [2, ...SHOPPING.widths], tab: '6B5B95', freeze: { rows: HEAD, columns: 2 }, print: { titleRows: [HEAD, HEAD] },
   });
-  SHOPPING.headings(sheet, 18);
+  SHOPPING.headings(sheet);
   for (let i = 0; i < weeks; i++) {
     const row = FIRST + i;
     const week = `${C.week}${row}`;

@@ -24,7 +24,7 @@ export function vatsSheet(pages: Pages, bars: SheetBuilder): SheetModel {
   const sheet = pages.sheet('vats', 'Vats', 'One line a vat. New vats and what they may hold count when planned again. The picture shows who is in which vat; gaps are free or cleaning.', {
     widths: [2, ...VATS.widths, 12, 12, 12, 12], tab: '7FA6A9', freeze: { rows: HEAD, columns: 0 },
   });
-  VATS.headings(sheet, 18);
+  VATS.headings(sheet);
   const c = VATS.letters;
   for (let i = 0; i < book.vats.length + SPARE_VATS; i++) {
     const [row, vat] = [FIRST + i, book.vats[i]];
@@ -63,7 +63,7 @@ export function staysSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet('stays', 'Who is in which vat', 'Times follow Runs. After its last day a vat is cleaned and refilled before the next run.', {
     widths: [2, ...STAYS.widths], tab: '7FA6A9', freeze: { rows: HEAD, columns: 2 }, print: { titleRows: [HEAD, HEAD] },
   });
-  STAYS.headings(sheet, 18);
+  STAYS.headings(sheet);
   stays.forEach((stay, i) => {
     const row = FIRST + i;
     const run = FIRST + stay.run - 1;
