@@ -14,9 +14,15 @@ const SAME_NIGHT = 0.5;
 /** Fish that differ by less than this share are the same number. */
 const SAME_FISH = 0.005;
 
-const runsOf = (plan: SeasonBook, order: string) => plan.runs.filter((run) => run.order === order);
+/** What is compared of a plan: also what a written season still says of it. */
+export interface PlanBefore {
+  readonly runs: readonly { readonly order: string; readonly stripAt: number; readonly fish: number }[];
+  readonly orders: readonly { readonly order: { readonly name: string }; readonly expected: number }[];
+}
 
-function runChanges(order: string, before: SeasonBook, after: SeasonBook, from: number): SeasonChange[] {
+const runsOf = (plan: PlanBefore, order: string) => plan.runs.filter((run) => run.order === order);
+
+function runChanges(order: string, before: PlanBefore, after: SeasonBook, from: number): SeasonChange[] {
   // Runs already stripped are not the new plan's business.
   const [old, now] = [runsOf(before, order).filter(({ stripAt }) => stripAt >= from), runsOf(after, order)];
   const changes: SeasonChange[] = [];
@@ -33,7 +39,7 @@ function runChanges(order: string, before: SeasonBook, after: SeasonBook, from: 
 }
 
 /** What moved and what is now short, in sentences; `from` is the day of the new plan. */
-export function compareSeasons(before: SeasonBook, after: SeasonBook, from: number): SeasonChange[] {
+export function compareSeasons(before: PlanBefore, after: SeasonBook, from: number): SeasonChange[] {
   const expected = new Map(before.orders.map(({ order, expected: fish }) => [order.name, fish]));
   return after.orders.flatMap(({ order, expected: fish }): SeasonChange[] => {
     const was = expected.get(order.name) ?? 0;

@@ -8,7 +8,7 @@ interface Book {
   readonly vats: readonly Named[];
   readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
   readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
-  readonly underway: readonly { readonly order: string; readonly vats: readonly string[]; readonly from?: number | undefined; readonly until: number }[];
+  readonly underway: readonly { readonly order: string; readonly vats: readonly string[]; readonly from?: number | undefined; readonly until: number; readonly females: readonly string[]; readonly males: readonly string[] }[];
   readonly staff: { readonly stripFrom: number; readonly stripTo: number; readonly injectFrom: number; readonly injectTo: number };
 }
 interface CrossFault { readonly path: (string | number)[]; readonly message: string }
@@ -24,13 +24,15 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
 };
 
 /** Runs under way must name orders and vats of the book, and no vat twice at one time. */
-function underwayFaults({ underway, orders, vats, plannedOn }: Book): CrossFault[] {
+function underwayFaults({ underway, orders, vats, plannedOn, females, males }: Book): CrossFault[] {
   const orderNames = new Set(orders.map(({ name }) => name));
   const vatNames = new Set(vats.map(({ name }) => name));
+  const tags = { females: new Set(females.map(({ tag }) => tag)), males: new Set(males.map(({ tag }) => tag)) };
   const taken = new Map<string, (readonly [from: number, until: number])[]>();
   return underway.flatMap((run, i): CrossFault[] => [
     ...(orderNames.has(run.order) ? [] : [{ path: ['underway', i, 'order'], message: `${run.order}: there is no such order in the book.` }]),
     ...(run.until >= plannedOn ? [] : [{ path: ['underway', i, 'until'], message: `${run.order}: its vats were taken until ${isoDateOfSerial(run.until)}, which is over. Take the run out.` }]),
+    ...(['females', 'males'] as const).flatMap((list) => run[list].filter((tag) => !tags[list].has(tag)).map((tag): CrossFault => ({ path: ['underway', i, list], message: `${tag}: there is no such fish among the ${list}.` }))),
     ...run.vats.flatMap((vat): CrossFault[] => {
       if (!vatNames.has(vat)) return [{ path: ['underway', i, 'vats'], message: `${vat}: there is no such vat in the book.` }];
       const stays = taken.get(vat) ?? [];

@@ -7,4 +7,6 @@ export type {
 } from './result';
 export { orderBookWorkbook } from './book';
 export { compareSeasons } from './compare';
-export type { SeasonChange } from './compare';
+export type { PlanBefore, SeasonChange } from './compare';
+export { readSeason, seasonSheetNames, seasonsIn } from './again';
+export type { BookInput, SeasonReading } from './again';

@@ -52,6 +52,10 @@ const underway = z.strictObject({
   vats: listOf('Vats of the run under way', nameOf('Vat of the run under way', 30), 1, 500),
   from: maybeDay('Vats taken from'),
   until: dayOf('Vats taken until'),
+  /** Its parents, used on that day. */
+  strippedOn: maybeDay('Day of stripping of the run under way'),
+  females: listOf('Females of the run under way', nameOf('Tag', 30), 0, 500).default([]),
+  males: listOf('Males of the run under way', nameOf('Tag', 30), 0, 500).default([]),
   fish: numberOf('Fish expected of the run under way', { min: 0, max: 5_000_000, unit: 'fish' }),
 });
 

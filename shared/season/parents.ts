@@ -4,8 +4,8 @@ import type { Problem, ProblemFemale } from './problem';
 export interface ParentUse { readonly females: number[][]; readonly males: number[][] }
 
 export const firstUse = (problem: Problem): ParentUse => ({
-  females: problem.females.map(({ lastUsed }) => [lastUsed]),
-  males: problem.males.map(({ lastUsed }) => [lastUsed]),
+  females: problem.females.map(({ used }) => [...used]),
+  males: problem.males.map(({ used }) => [...used]),
 });
 
 /** Rest on both sides: a run may be planned before one that already is. */
@@ -19,13 +19,12 @@ const UNUSED: readonly number[] = [];
 export const restedFemales = (problem: Problem, use: ParentUse, day: number): number[] =>
   problem.byEggs.filter((i) => rested(use.females[i] ?? UNUSED, day, problem.restDays));
 
-const NEVER_USED = -1e5;
 /** Males whose milt is taken with the gland are used once; where they live they rest. */
 export function readyMales(problem: Problem, use: ParentUse, day: number): number[] {
   const ready: number[] = [];
   for (let i = 0; i < use.males.length; i++) {
     const uses = use.males[i] ?? UNUSED;
-    if (problem.malesSurvive ? rested(uses, day, problem.restDays) : uses.length === 1 && (uses[0] ?? 0) < NEVER_USED) ready.push(i);
+    if (problem.malesSurvive ? rested(uses, day, problem.restDays) : uses.length === 0) ready.push(i);
   }
   return ready;
 }

@@ -30,7 +30,7 @@ const UNDERWAY = -1;
 const takenStays = ({ taken }: Problem, place: number): Stay[] =>
   taken.filter(({ vat }) => vat === place).map(({ from, until }) => ({ from, to: until, run: UNDERWAY })).sort((a, b) => a.from - b.from);
 export const emptySchedule = (problem: Problem): Schedule => ({
-  problem, occupancy: problem.vats.map((_, i) => takenStays(problem, i)), use: firstUse(problem), strippedOn: new Map(), runs: [],
+  problem, occupancy: problem.vats.map((_, i) => takenStays(problem, i)), use: firstUse(problem), strippedOn: new Map(problem.strippedOn), runs: [],
 });
 
 interface Room {

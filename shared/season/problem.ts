@@ -21,6 +21,8 @@ export interface Problem {
   readonly femalesPerDay: number;
   readonly femalesPerMale: number;
   readonly malesSurvive: boolean;
+  /** Females that runs which stand are stripped of, by day. */
+  readonly strippedOn: ReadonlyMap<number, number>;
   /** Vats taken by runs under way, by place. */
   readonly taken: readonly { readonly vat: number; readonly from: number; readonly until: number }[];
   /** What is taken as being there without limit, to see what binds. */
@@ -49,8 +51,8 @@ export interface Candidate {
   readonly spans: readonly (readonly [from: number, to: number])[];
 }
 export interface ProblemVat { readonly name: string; readonly litres: number; readonly holds: number }
-export interface ProblemFemale { readonly tag: string; readonly eggs: number; readonly kilograms: number; readonly family: string; readonly lastUsed: number }
-export interface ProblemMale { readonly tag: string; readonly family: string; readonly lastUsed: number }
+export interface ProblemFemale { readonly tag: string; readonly eggs: number; readonly kilograms: number; readonly family: string; readonly used: readonly number[] }
+export interface ProblemMale { readonly tag: string; readonly family: string; readonly used: readonly number[] }
 
 export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(key);
 
@@ -102,7 +104,16 @@ function candidatesOf(book: OrderBook, a: Assumed, due: number, product: Product
   return { candidates, refused };
 }
 
-const NEVER = -1e6;
+/** Days a fish was used, or is going to be by a run that stands. */
+const usesOf = (book: OrderBook, list: 'females' | 'males', tag: string, lastUsed: number | undefined): number[] => [
+  ...(lastUsed === undefined ? [] : [lastUsed]), ...book.underway.flatMap((run) => (run.strippedOn !== undefined && run[list].includes(tag) ? [run.strippedOn] : [])),
+];
+
+const handsTaken = ({ underway }: OrderBook): Map<number, number> => {
+  const taken = new Map<number, number>();
+  for (const { strippedOn, females } of underway) if (strippedOn !== undefined) taken.set(strippedOn, (taken.get(strippedOn) ?? 0) + females.length);
+  return taken;
+};
 
 /** The problem of an order book; orders whose size cannot be had come back as sentences. */
 export function problemOf(book: OrderBook): { readonly problem: Problem; readonly assumed: Assumed; readonly impossible: readonly string[] } {
@@ -122,7 +133,7 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
     tasks.push({ order, product, underway, wanted: Math.max(0, Math.ceil(order.number * (1 + book.spare) - underway)), value: arePriced && order.price !== undefined ? order.price : 1, ...candidatesOf(book, a, order.due, product, clocks) });
   }
   const females = book.females.map(({ tag, kilograms, family, lastUsed }): ProblemFemale => ({
-    tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', lastUsed: lastUsed ?? NEVER,
+    tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', used: usesOf(book, 'females', tag, lastUsed),
   }));
   return {
     assumed: a, impossible,
@@ -130,9 +141,9 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
       tasks,
       vats: book.vats.map(({ name, litres, holds }) => ({ name, litres, holds: holds.reduce((bits, key) => bits | stageBit(key), 0) })),
       females, byEggs: females.map((_, i) => i).sort((x, y) => (females[y]?.eggs ?? 0) - (females[x]?.eggs ?? 0) || x - y),
-      males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', lastUsed: lastUsed ?? NEVER })),
+      males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', used: usesOf(book, 'males', tag, lastUsed) })),
       taken: book.underway.flatMap(({ vats, from, until }) => vats.map((name) => ({ vat: book.vats.findIndex((v) => v.name === name), from: from ?? -Infinity, until: until + MORNING }))),
-      restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
+      strippedOn: handsTaken(book), restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
     },
   };
 }

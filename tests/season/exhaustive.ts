@@ -51,7 +51,7 @@ export function mostWorth(problem: Problem, runsEach: number): number {
     if (!task || worth + bound(t, need) <= best * (1 + 1e-9)) return;
     if (runsLeft > 0 && need >= 1) {
       for (const candidate of task.candidates) {
-        const able = problem.females.map((_, i) => i).filter((i) => Math.abs(candidate.day - (problem.females[i]?.lastUsed ?? -1e9)) >= problem.restDays
+        const able = problem.females.map((_, i) => i).filter((i) => (problem.females[i]?.used ?? []).every((day) => Math.abs(candidate.day - day) >= problem.restDays)
           && state.strips.every(({ female, day }) => female !== i || Math.abs(day - candidate.day) >= problem.restDays));
         for (const set of setsOf(able)) {
           if (set.length + state.strips.filter(({ day }) => day === candidate.day).length > problem.femalesPerDay) continue;

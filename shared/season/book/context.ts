@@ -59,6 +59,7 @@ export class Columns<K extends string> {
   get widths(): number[] { return this.keys.map((key) => this.columns[key].width); }
   get first(): string { return this.letters[this.keys[0] as K]; }
   get last(): string { return this.letters[this.keys.at(-1) as K]; }
+  get titles(): readonly (readonly [K, string])[] { return this.keys.map((key) => [key, this.columns[key].title]); }
   titleOf(key: K): string { return this.columns[key].title; }
 
   headings(sheet: SheetBuilder, height = 32): void {

@@ -1,0 +1,116 @@
+import type { OrderBook } from './orderBook';
+import { VAT_STAGES } from './orderBook';
+import { FEMALES, MALES, ORDERS, PAIRS, RUNS, STAYS, VATS } from './book/columns';
+import type { Title } from './book/context';
+import { TITLES } from './book/context';
+import { EGGS_VARY, FIGURES, FIGURE_HEADINGS } from './book/figures';
+import type { PlanBefore } from './compare';
+import type { Entry, Line, ReadSheet } from './sheetReading';
+import { beside, dayOf, isYes, linesOf, numberIn, rowsUnder, setupOf, textIn } from './sheetReading';
+import { SPREAD_SHARES } from './spreads';
+import type { StandingRun } from './standing';
+import { lastUses, standingRuns } from './standing';
+
+/** A season read back from the sheets it was written to, so that it can be planned again from what is there now. */
+
+const READ: readonly Title[] = ['setup', 'orders', 'parents', 'vats', 'runs', 'pairs', 'stays', 'figures'];
+
+export const seasonSheetNames = (suffix: string): readonly string[] => READ.map((title) => `${TITLES[title]}${suffix}`);
+
+/** What stands behind the sheet names of each season in a workbook, the one that stands first in it first. */
+export function seasonsIn(sheetNames: readonly string[]): readonly string[] {
+  const names = new Set(sheetNames);
+  return sheetNames.filter((name) => name.startsWith(TITLES.setup)).map((name) => name.slice(TITLES.setup.length)).filter((suffix) => seasonSheetNames(suffix).every((name) => names.has(name)));
+}
+
+/** An order book as it stands in cells: what readOrderBook checks. */
+export type BookInput = { readonly [K in keyof OrderBook]?: unknown };
+export type SeasonReading =
+  | { readonly kind: 'read'; readonly input: BookInput; readonly before: PlanBefore; readonly said: readonly string[] }
+  | { readonly kind: 'unreadable'; readonly faults: readonly string[] };
+
+const orderOf = (line: Line<keyof typeof ORDERS.letters>): Readonly<Record<string, Entry>> & { readonly forBreeding: boolean } =>
+  ({ name: textIn(line.order), product: line.product, number: line.number, grams: line.grams, due: line.due, price: line.price, forBreeding: isYes(line.breeding) });
+
+function figuresOf(sheet: ReadSheet): Readonly<Record<string, Entry>> {
+  const rows = rowsUnder(sheet, FIGURE_HEADINGS);
+  return Object.fromEntries(FIGURES.flatMap(({ key, label, planned }) => {
+    const row = rows.find((r) => r.Figure === label);
+    const value = row?.Value;
+    // Ours, untouched, is left to us: a later edition may know it better.
+    return row === undefined || value === undefined || (value === planned && row.Whose !== 'your own') ? [] : [[key, value] as const];
+  }));
+}
+
+function spreadsOf(sheet: ReadSheet): Readonly<Record<string, unknown>> {
+  const of = (label: string): readonly Entry[] | undefined => beside(sheet, label, 'from your own runs');
+  const shares = SPREAD_SHARES.flatMap((key) => {
+    const found = of(FIGURES.find((a) => a.key === key)?.label ?? '');
+    return found ? [[key, { runs: found[0], season: found[1] }] as const] : [];
+  });
+  const eggs = of(EGGS_VARY);
+  return { ...Object.fromEntries(shares), ...(eggs ? { eggs: { runs: eggs[0], season: eggs[1], females: eggs[2] } } : {}) };
+}
+
+const fish = (n: number): string => Math.round(n).toLocaleString('en');
+const standingSaid = (runs: readonly StandingRun[]): string[] => runs.flatMap(({ run, order, why, fish: left }) => {
+  if (why === 'over') return [];
+  if (why === 'lost') return [`Run ${run} (${order}) is taken as lost: nothing of it is left.`];
+  return [`Run ${run} (${order}) ${why === 'stripped' ? 'is in the vats' : 'is too near to move, its goods are ordered'}: kept as it is, with ${fish(left)} fish expected.`];
+});
+
+/** What the season was to bring, by order: the runs that may still move, and all fish. */
+function beforeOf(orders: readonly { readonly name: string; readonly underway: number }[], runs: readonly StandingRun[]): PlanBefore {
+  return {
+    runs: runs.filter(({ why }) => why === undefined).map(({ order, stripAt, planned }) => ({ order, stripAt, fish: planned })),
+    orders: orders.map(({ name, underway }) => ({ order: { name }, expected: underway + runs.reduce((sum, run) => sum + (run.order === name ? run.planned : 0), 0) })),
+  };
+}
+
+/** A fish's last use: what its line says, or a later run that was stripped of it. */
+const lastUse = (typed: Entry, run: number | undefined): Entry => (run === undefined || (dayOf(typed) ?? -Infinity) >= run ? typed : run);
+
+interface Found {
+  readonly at: (title: Title) => ReadSheet;
+  readonly orders: readonly Line<keyof typeof ORDERS.letters>[];
+  readonly vats: readonly Line<keyof typeof VATS.letters>[];
+}
+
+function reading({ at, orders, vats }: Found, today: number): SeasonReading {
+  const setup = setupOf(at('setup'));
+  const pairs = linesOf(at('pairs'), PAIRS, 'run') ?? [];
+  const leads = setup.leadDays as Readonly<Record<'hormone' | 'cysts', Entry>> | undefined;
+  const lead = Math.max(numberIn(leads?.hormone) ?? 0, numberIn(leads?.cysts) ?? 0);
+  const runs = standingRuns({ runs: linesOf(at('runs'), RUNS, 'run') ?? [], pairs, stays: linesOf(at('stays'), STAYS, 'vat') ?? [] }, today, lead);
+  const uses = lastUses(runs, pairs);
+  const isPast = (order: Found['orders'][number]): boolean => (dayOf(order.due) ?? Infinity) <= today;
+  const open = orders.filter((order) => !isPast(order));
+  const openNames = new Set(open.map((order) => textIn(order.order)));
+  return {
+    kind: 'read',
+    input: {
+      ...setup, plannedOn: today, orders: open.map(orderOf),
+      vats: vats.map((v) => ({ name: textIn(v.vat), litres: v.litres, holds: VAT_STAGES.filter((stage) => isYes(v[stage])) })),
+      females: (linesOf(at('parents'), FEMALES, 'female') ?? []).map((f) => ({ tag: textIn(f.female), kilograms: f.kilograms, family: textIn(f.family) || undefined, lastUsed: lastUse(f.lastUsed, uses.get(`female ${textIn(f.female)}`)) })),
+      males: (linesOf(at('parents'), MALES, 'male') ?? []).map((m) => ({ tag: textIn(m.male), family: textIn(m.maleFamily) || undefined, lastUsed: lastUse(m.maleUsed, uses.get(`male ${textIn(m.male)}`)) })),
+      underway: runs.flatMap((run) => run.underway.filter(({ order }) => openNames.has(order))),
+      assumptions: figuresOf(at('figures')), spreads: spreadsOf(at('figures')),
+    },
+    before: beforeOf(orders.map((o) => ({ name: textIn(o.order), underway: numberIn(o.underway) ?? 0 })), runs),
+    said: [...standingSaid(runs.filter(({ order }) => openNames.has(order))), ...orders.filter(isPast).map((o) => `${textIn(o.order)}: its day is past, so it is left out. If it is still owed, give it a new day on Orders.`)],
+  };
+}
+
+/**
+ * The season of these sheets as an order book for planning again on a day: inputs as they stand now, runs in the vats (or too near to
+ * move) as runs under way with the fish their counts leave, orders whose day is past left out. Nothing is judged here: readOrderBook does.
+ */
+export function readSeason(sheets: readonly ReadSheet[], suffix: string, today: number): SeasonReading {
+  const sheetOf = (title: Title): ReadSheet | undefined => sheets.find(({ name }) => name === `${TITLES[title]}${suffix}`);
+  const missing = READ.filter((title) => sheetOf(title) === undefined).map((title) => `There is no sheet “${TITLES[title]}${suffix}” in this workbook. A season needs it to be planned again.`);
+  if (missing.length > 0) return { kind: 'unreadable', faults: missing };
+  const at = (title: Title): ReadSheet => sheetOf(title) ?? { name: '', values: [] };
+  const [orders, vats] = [linesOf(at('orders'), ORDERS, 'order'), linesOf(at('vats'), VATS, 'vat')];
+  if (orders && vats) return reading({ at, orders, vats }, today);
+  return { kind: 'unreadable', faults: [...(orders ? [] : [TITLES.orders]), ...(vats ? [] : [TITLES.vats])].map((name) => `The headings of “${name}${suffix}” are not where they were written. Bring them back, or fill in the form by hand.`) };
+}
