@@ -31,23 +31,24 @@ function listFault(form: SeasonForm, list: ListKey, at: string | undefined, isWh
   return [listId(list), `Line ${line}: ${fault ?? (isWhole && first ? `${name} stands on line ${first.line} already. Give each its own name.` : message)}`];
 }
 
+const nameOf = (row: OrderRow): string => row.texts.name.trim().toLowerCase();
+function orderFault(form: SeasonForm, row: OrderRow | undefined, key: string | undefined, message: string): readonly [string, string] {
+  if (!row) return [ORDERS, message];
+  if (key !== undefined) return [orderFieldId(row, key), message];
+  // A fault of the whole order is that its name stands twice.
+  const first = form.orders.findIndex((other) => nameOf(other) === nameOf(row));
+  return [orderFieldId(row, 'name'), `Order ${first + 1} is called ${row.texts.name.trim()} too. Give each its own name.`];
+}
+
 /** The field a fault belongs to, and its sentence there. */
 function placed(form: SeasonForm, { field, message }: BookFault): readonly [string, string] {
   const [head = '', second, third] = field.split('.');
   if (isList(head)) return listFault(form, head, second, third === undefined, message);
-  const row = head === 'orders' && second !== undefined ? form.orders[Number(second)] : undefined;
-  if (row) return [orderFieldId(row, third ?? 'name'), third === undefined ? twiceOrdered(form, row) : message];
-  if (head === 'orders') return [ORDERS, message];
+  if (head === 'orders') return orderFault(form, form.orders[Number(second ?? NaN)], third, message);
   if (head === 'underway') return [UNDERWAY, message];
   if (field.startsWith('staff.daysOff')) return [DAYS_OFF, third === undefined ? message : `Day ${Number(third) + 1}: ${message}`];
   if (field.startsWith('staff.weekdays')) return [WEEKDAYS, form.weekdays.length === 0 ? 'Choose at least one day of the week.' : message];
   return [SEASON_FIELDS.some(({ path }) => path === field) ? idOfPath(field) : KEPT, message];
-}
-
-const nameOf = (row: OrderRow): string => row.texts.name.trim().toLowerCase();
-function twiceOrdered(form: SeasonForm, row: OrderRow): string {
-  const first = form.orders.findIndex((other) => nameOf(other) === nameOf(row));
-  return `Order ${first + 1} is called ${row.texts.name.trim()} too. Give each its own name.`;
 }
 
 /** A book in which only what is asked about can be wrong. */

@@ -5,7 +5,7 @@ export interface SeasonField {
   readonly path: string;
   readonly label: string;
   readonly unit?: string;
-  readonly kind: 'number' | 'whole' | 'date' | 'hour' | 'choice' | 'text';
+  readonly kind: 'number' | 'whole' | 'date' | 'hour' | 'choice' | 'yesNo' | 'text';
   readonly choices?: readonly string[];
   /** What is taken when the field stays empty; it stands in the field from the start. */
   readonly initial?: string;
@@ -38,6 +38,7 @@ export const USUAL_GROUPS: readonly SeasonGroup[] = [
     title: 'Fish and vats: rest, cleaning, waiting', fields: [
       { path: 'preparation', label: 'Hormone preparation', kind: 'choice', choices: PREPARATIONS, initial: 'pituitary', hint: 'Each has its own waiting time. Ask a vet; local rules come first.' },
       { path: 'restDays', label: 'Rest of a female', unit: 'd', kind: 'whole', initial: '90', hint: 'Before she is stripped again.' },
+      { path: 'malesSurvive', label: 'Males live on', kind: 'yesNo', choices: ['no', 'yes'], initial: 'no', hint: 'Catfish males give milt once.' },
       { path: 'cleaningDays', label: 'Cleaning and refilling a vat', unit: 'd', kind: 'whole', initial: '2', hint: 'Between two runs.' },
       { path: 'holdDays', label: 'Days fish may wait', unit: 'd', kind: 'whole', initial: '5', hint: 'Ready, and not yet fetched.' },
       { path: 'spare', label: 'Spare', kind: 'number', initial: '0', hint: '0.2 plans a fifth more than was ordered.' },

@@ -64,7 +64,7 @@ export function inputOfForm(form: SeasonForm): Tree {
   const tree: Tree = {};
   for (const { path, kind } of SEASON_FIELDS) {
     const text = form.texts[path] ?? '';
-    put(tree, path, kind === 'hour' ? hourGiven(text) : given(text));
+    put(tree, path, kind === 'hour' ? hourGiven(text) : kind === 'yesNo' ? text === 'yes' : given(text));
   }
   const entries = (list: ListKey): readonly unknown[] => readLines(list, form.lists[list]).map(({ entry }) => entry);
   return {
@@ -79,7 +79,7 @@ const two = (n: number): string => String(n).padStart(2, '0');
 const dayText = (value: unknown): string => (typeof value === 'number' ? isoDateOfSerial(value) : textOf(value));
 const hourText = (value: unknown): string => (typeof value === 'number' ? `${two(Math.floor(value))}:${two(Math.round((value % 1) * 60))}` : textOf(value));
 const textOf = (value: unknown): string => (typeof value === 'number' || typeof value === 'string' ? String(value) : '');
-const shownAs = (kind: string, value: unknown): string => (kind === 'date' ? dayText(value) : kind === 'hour' ? hourText(value) : textOf(value));
+const shownAs = (kind: string, value: unknown): string => (kind === 'date' ? dayText(value) : kind === 'hour' ? hourText(value) : kind === 'yesNo' && typeof value === 'boolean' ? (value ? 'yes' : 'no') : textOf(value));
 
 function orderRow(order: unknown, id: number): OrderRow {
   const tree = asTree(order);
@@ -104,7 +104,9 @@ const vatLine = (vat: unknown): (string | undefined)[] => {
 export function formOfInput(input: unknown, today: number): SeasonForm {
   const fresh = initialForm(today);
   const tree = asTree(input);
-  const weekdays = asList(at(tree, 'staff.weekdays')).map(Number).filter((day) => day >= 1 && day <= 7);
+  // A day that cannot be read leaves none: the form then asks for them.
+  const days = asList(at(tree, 'staff.weekdays')).map(Number);
+  const weekdays = days.length === 0 ? EVERY_DAY : days.every((day) => EVERY_DAY.includes(day)) ? days : [];
   const orders = asList(tree.orders).map((order, i) => orderRow(order, i + 1));
   return {
     texts: Object.fromEntries(SEASON_FIELDS.map(({ path, kind }) => [path, shownAs(kind, at(tree, path)) || (path.startsWith('temperatures.') ? '' : fresh.texts[path] ?? '')])),
@@ -114,9 +116,12 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
       females: linesText(asList(tree.females).map((fish) => fishLine(fish, true))),
       males: linesText(asList(tree.males).map((fish) => fishLine(fish, false))),
     },
-    weekdays: weekdays.length > 0 ? weekdays : EVERY_DAY,
+    weekdays,
     daysOff: asList(at(tree, 'staff.daysOff')).map(dayText).join('\n'),
     underway: asList(tree.underway).map(asTree),
     kept: Object.fromEntries(['assumptions', 'spreads', 'seed'].filter((key) => tree[key] !== undefined).map((key) => [key, tree[key]])),
   };
 }
+
+/** How many figures are the hatchery's own, spreads included. */
+export const ownFigures = ({ kept }: SeasonForm): number => Object.keys(asTree(kept.assumptions)).length + Object.keys(asTree(kept.spreads)).length;

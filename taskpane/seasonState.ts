@@ -1,4 +1,4 @@
-import type { OrderBook, SeasonBook, SeasonChange } from '../shared/season';
+import type { OrderBook, PlanBefore, SeasonBook, SeasonChange } from '../shared/season';
 import { isoDateOfSerial } from '../shared/plan/form';
 import type { Faults } from './seasonFaults';
 import { faultsOf } from './seasonFaults';
@@ -41,8 +41,8 @@ export interface Again {
 }
 export interface AgainRead {
   readonly suffix: string;
-  /** The plan that stands in the workbook, as the engine compares it. */
-  readonly before: unknown;
+  /** The plan that stands in the workbook, to compare with. */
+  readonly before: PlanBefore;
   readonly said: readonly string[];
 }
 

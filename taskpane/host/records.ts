@@ -47,6 +47,14 @@ function take(sheets: Map<string, OpenSheet>, { sheet: name, top, left, range }:
   for (const row of range.numberFormat) sheet.formats.push(row.map(String));
 }
 
+export const listSheets = (): Promise<readonly string[]> =>
+  withExcel(async (context) => {
+    const sheets = context.workbook.worksheets;
+    sheets.load('items/name');
+    await context.sync();
+    return sheets.items.map(({ name }) => name);
+  });
+
 /** undefined when the user stopped it. */
 export const readCells = (wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined> =>
   withExcel(async (context) => {
