@@ -3,9 +3,12 @@ import { lintWorkbook } from '../shared/workbook/lint';
 import { writeXlsx } from '../shared/xlsx';
 import { dosingTemplate } from './dosing.template';
 import { seasonPlanTemplate } from './season-plan.template';
+import { BACKYARD, COMMERCIAL, seasonTemplate } from './season.template';
 
 /** File name → what is in it. */
-export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = { 'season-plan.xlsx': seasonPlanTemplate, 'dosing.xlsx': dosingTemplate };
+export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = {
+  'season-plan.xlsx': seasonPlanTemplate, 'dosing.xlsx': dosingTemplate, 'season-backyard.xlsx': () => seasonTemplate(BACKYARD), 'season-commercial.xlsx': () => seasonTemplate(COMMERCIAL),
+};
 
 /** A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes differ. */
 const SHOWN_DIGITS = 15;

@@ -1,13 +1,14 @@
+import { ASSUMPTIONS } from '../plan/assumptions';
 import type { OrderBook } from './orderBook';
 import { VAT_STAGES } from './orderBook';
 import { FEMALES, MALES, ORDERS, PAIRS, RUNS, STAYS, VATS } from './book/columns';
 import type { Title } from './book/context';
 import { TITLES } from './book/context';
-import { EGGS_VARY, FIGURES, FIGURE_HEADINGS } from './book/figures';
+import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from './book/figures';
 import type { PlanBefore } from './compare';
 import type { Entry, Line, ReadSheet } from './sheetReading';
-import { beside, dayOf, isYes, linesOf, numberIn, rowsUnder, setupOf, textIn } from './sheetReading';
-import { SPREAD_SHARES } from './spreads';
+import { dayOf, isYes, linesOf, numberIn, rowsUnder, setupOf, textIn } from './sheetReading';
+import { SPREAD_SHARES, USUAL_EGG_SPREAD, usualShareSpread } from './spreads';
 import type { StandingRun } from './standing';
 import { lastUses, standingRuns } from './standing';
 
@@ -42,19 +43,27 @@ function figuresOf(sheet: ReadSheet): Readonly<Record<string, Entry>> {
   }));
 }
 
-function spreadsOf(sheet: ReadSheet): Readonly<Record<string, unknown>> {
-  const of = (label: string): readonly Entry[] | undefined => beside(sheet, label, 'from your own runs');
+/** Deviations within this of the usual ones were not typed by anybody. */
+const SAME = 5e-4;
+const isNear = (x: Entry, usual: number): boolean => typeof x === 'number' && Math.abs(x - usual) <= SAME;
+
+/** Spreads somebody learned or typed; the usual ones are left out, so that they are not taken for the farm's own. */
+function spreadsOf(sheet: ReadSheet, figures: Readonly<Record<string, Entry>>): Readonly<Record<string, unknown>> {
+  const rows = rowsUnder(sheet, SPREAD_HEADINGS);
+  const [what, runs, season, females] = SPREAD_HEADINGS;
   const shares = SPREAD_SHARES.flatMap((key) => {
-    const found = of(FIGURES.find((a) => a.key === key)?.label ?? '');
-    return found ? [[key, { runs: found[0], season: found[1] }] as const] : [];
+    const row = rows.find((r) => r[what] === FIGURES.find((a) => a.key === key)?.label);
+    const usual = usualShareSpread(numberIn(figures[key]) ?? ASSUMPTIONS[key].planned);
+    return !row || (isNear(row[runs], usual.runs) && isNear(row[season], usual.season)) ? [] : [[key, { runs: row[runs], season: row[season] }] as const];
   });
-  const eggs = of(EGGS_VARY);
-  return { ...Object.fromEntries(shares), ...(eggs ? { eggs: { runs: eggs[0], season: eggs[1], females: eggs[2] } } : {}) };
+  const eggs = rows.find((r) => r[what] === EGGS_VARY);
+  const isUsual = !eggs || (isNear(eggs[runs], USUAL_EGG_SPREAD.runs) && isNear(eggs[season], USUAL_EGG_SPREAD.season) && isNear(eggs[females], USUAL_EGG_SPREAD.females));
+  return { ...Object.fromEntries(shares), ...(isUsual ? {} : { eggs: { runs: eggs[runs], season: eggs[season], females: eggs[females] } }) };
 }
 
 const fish = (n: number): string => Math.round(n).toLocaleString('en');
 const standingSaid = (runs: readonly StandingRun[]): string[] => runs.flatMap(({ run, order, why, fish: left }) => {
-  if (why === 'over') return [];
+  if (why === undefined || why === 'over') return [];
   if (why === 'lost') return [`Run ${run} (${order}) is taken as lost: nothing of it is left.`];
   return [`Run ${run} (${order}) ${why === 'stripped' ? 'is in the vats' : 'is too near to move, its goods are ordered'}: kept as it is, with ${fish(left)} fish expected.`];
 });
@@ -83,6 +92,7 @@ function reading({ at, orders, vats }: Found, today: number): SeasonReading {
   const lead = Math.max(numberIn(leads?.hormone) ?? 0, numberIn(leads?.cysts) ?? 0);
   const runs = standingRuns({ runs: linesOf(at('runs'), RUNS, 'run') ?? [], pairs, stays: linesOf(at('stays'), STAYS, 'vat') ?? [] }, today, lead);
   const uses = lastUses(runs, pairs);
+  const figures = figuresOf(at('figures'));
   const isPast = (order: Found['orders'][number]): boolean => (dayOf(order.due) ?? Infinity) <= today;
   const open = orders.filter((order) => !isPast(order));
   const openNames = new Set(open.map((order) => textIn(order.order)));
@@ -94,7 +104,7 @@ function reading({ at, orders, vats }: Found, today: number): SeasonReading {
       females: (linesOf(at('parents'), FEMALES, 'female') ?? []).map((f) => ({ tag: textIn(f.female), kilograms: f.kilograms, family: textIn(f.family) || undefined, lastUsed: lastUse(f.lastUsed, uses.get(`female ${textIn(f.female)}`)) })),
       males: (linesOf(at('parents'), MALES, 'male') ?? []).map((m) => ({ tag: textIn(m.male), family: textIn(m.maleFamily) || undefined, lastUsed: lastUse(m.maleUsed, uses.get(`male ${textIn(m.male)}`)) })),
       underway: runs.flatMap((run) => run.underway.filter(({ order }) => openNames.has(order))),
-      assumptions: figuresOf(at('figures')), spreads: spreadsOf(at('figures')),
+      assumptions: figures, spreads: spreadsOf(at('figures'), figures),
     },
     before: beforeOf(orders.map((o) => ({ name: textIn(o.order), underway: numberIn(o.underway) ?? 0 })), runs),
     said: [...standingSaid(runs.filter(({ order }) => openNames.has(order))), ...orders.filter(isPast).map((o) => `${textIn(o.order)}: its day is past, so it is left out. If it is still owed, give it a new day on Orders.`)],

@@ -21,7 +21,7 @@ export const isYes = (value: Entry): boolean => value === true || /^(yes|y|x|tru
 export const dayOf = (value: Entry): number | undefined => (typeof value === 'string' ? serialOfIsoDate(value) : numberIn(value));
 
 /** Headings are looked for in this many rows from the top. */
-const TOP_ROWS = 30;
+const TOP_ROWS = 60;
 const headingRow = ({ values }: ReadSheet, titles: readonly string[], least: number): number =>
   values.slice(0, TOP_ROWS).findIndex((row) => titles.filter((title) => row.includes(title)).length >= least);
 
@@ -42,12 +42,6 @@ export function linesOf<K extends string>(sheet: ReadSheet, columns: Columns<K>,
 export function rowsUnder<T extends string>(sheet: ReadSheet, titles: readonly T[]): Line<T>[] {
   const head = headingRow(sheet, titles, Math.ceil(titles.length / 2));
   return head < 0 ? [] : rowsBelow(sheet, head, titles.map((title) => [title, title] as const));
-}
-
-/** Values to the right of a label, in a row that also says `mark`. */
-export function beside({ values }: ReadSheet, label: string, mark: string): readonly Entry[] | undefined {
-  const row = values.find((cells) => cells.includes(label) && cells.includes(mark));
-  return row?.slice(row.indexOf(label) + 1).map(entry);
 }
 
 const rightOf = ({ values }: ReadSheet, label: string): Entry => {

@@ -20,7 +20,8 @@ export const GENERATED: readonly GeneratedFile[] = [
   { path: 'README.md', content: () => withFunctionTable(readFileSync('README.md', 'utf8')) },
   ...Object.entries(TEMPLATES).flatMap(([name, model]): GeneratedFile[] => [
     { path: `templates/${name}`, content: () => buildTemplate(model()) },
-    { path: `tests/golden/${name.replace(/\.xlsx$/, '.json')}`, content: () => modelText(model()) },
+    // A whole season has tens of thousands of cells: its model would say less than its tests do.
+    ...(name.startsWith('season-') && name !== 'season-plan.xlsx' ? [] : [{ path: `tests/golden/${name.replace(/\.xlsx$/, '.json')}`, content: () => modelText(model()) }]),
   ]),
 ];
 

@@ -30,7 +30,7 @@ export function figuresSheet(pages: Pages): SheetModel {
     const note = isFixed ? `${a.note} Counts when planned again.` : a.note;
     sheet.row(`B${row}`, [
       styled(a.label, 'text'), styled(assumed[a.key], 'input', { format: a.format }), styled(a.unit === 'share' ? '' : a.unit, 'text'), styled(a.low, 'input', { format: a.format }), styled(a.high, 'input', { format: a.format }),
-      styled(book.assumptions[a.key] === undefined ? 'published' : 'your own', 'cell'), styled(originOf(a), 'text'), styled(note, 'text'),
+      styled(book.assumptions[a.key] === undefined ? `=IF(ABS(C${row}-${a.planned})<0.000000001,"published","your own")` : 'your own', 'cell'), styled(originOf(a), 'text'), styled(note, 'text'),
     ]).height(row, heightFor([a.label, 36], [originOf(a), 46], [note, 52]));
     sheet.validate({ range: `C${row}`, kind: 'decimal', min: a.min, max: a.max, message: a.note }).validate({ range: `E${row}:F${row}`, kind: 'decimal', min: 0, max: Math.max(a.max, a.high), message: 'Ends of what is usual.' });
     pages.define(a.key, sheet.ref(`C${row}`));
@@ -48,12 +48,12 @@ function spreads({ book, assumed }: Pages, sheet: ReturnType<Pages['sheet']>, he
   SPREAD_SHARES.forEach((key, i) => {
     const { runs, season } = shareSpreadOf(book, assumed, key);
     sheet.row(`B${head + 1 + i}`, [styled(FIGURES.find((a) => a.key === key)?.label ?? key, 'text'), styled(runs, 'input', { format: '0.000' }), styled(season, 'input', { format: '0.000' })])
-      .put(`H${head + 1 + i}`, book.spreads[key] ? 'from your own runs' : 'chosen here, no source', 'text');
+      .put(`H${head + 1 + i}`, book.spreads[key] ? 'your own' : 'chosen here, no source', 'text');
   });
   const last = head + 1 + SPREAD_SHARES.length;
   const eggs = eggSpreadOf(book);
   sheet.row(`B${last}`, [styled(EGGS_VARY, 'text'), styled(eggs.runs, 'input', { format: '0.000' }), styled(eggs.season, 'input', { format: '0.000' }), styled(eggs.females, 'input', { format: '0.000' })])
-    .put(`H${last}`, book.spreads.eggs ? 'from your own runs' : 'chosen here, no source', 'text');
+    .put(`H${last}`, book.spreads.eggs ? 'your own' : 'chosen here, no source', 'text');
   sheet.validate({ range: `C${head + 1}:D${last - 1}`, kind: 'decimal', min: 0, max: 0.5, message: 'Standard deviation of the share.' }).validate({ range: `C${last}:E${last}`, kind: 'decimal', min: 0, max: 2, message: 'Standard deviation of the logarithm.' });
   sheet.merge(`B${last + 1}:H${last + 1}`, 'Standard deviations behind the odds; they count when planned again. Published hatch rates of two seasons at one station lie further apart than these.', 'quiet').height(last + 1, 30);
 }
