@@ -22,7 +22,7 @@ export const HATCHERY: readonly SeasonField[] = [
 ];
 
 export const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
-export const WATER_BY_MONTH: readonly SeasonField[] = MONTHS.map((label, i) => ({ path: `temperatures.${i}`, label, unit: '°C', kind: 'number' }));
+export const WATER_BY_MONTH: readonly SeasonField[] = MONTHS.map((label, i) => ({ path: `temperatures.${i}`, label, kind: 'number' }));
 
 export const STAFF: readonly SeasonField[] = [
   { path: 'staff.stripFrom', label: 'Stripping from', kind: 'hour', initial: '06:00', hint: 'Hours people are there to strip.' },

@@ -98,7 +98,7 @@ export function monthsView(scene: Scene): VNode {
   const unknown = unknownMonths(season.form);
   const careFor = (month: number): string | undefined =>
     (unknown.has(month) && (season.isAsked || season.touched.has(idOfPath(`temperatures.${month}`))) ? `${MONTHS[month] ?? ''} lies in the season: without its water no run can be planned for it.` : undefined);
-  return h('fieldset', { key: 'months' }, h('legend', {}, 'Water by month'),
+  return h('fieldset', { key: 'months' }, h('legend', {}, 'Water by month, °C'),
     h('p', { class: 'hint' }, 'What you expect in the vats at night. The waiting time after the injection hangs on it.'),
     h('div', { class: 'fields months' }, WATER_BY_MONTH.map((field, month) => singleField(field, scene, careFor(month)))));
 }

@@ -16,7 +16,7 @@ const percent = (share: number): string => `${grouped(100 * share)} %`;
 function verdict({ plan }: Made): Child {
   const { fish, ordered } = delivered(plan);
   const runs = `${plan.runs.length} ${plan.runs.length === 1 ? 'run' : 'runs'}`;
-  const sentences = (kind: 'cannot' | 'care'): readonly VNode[] => plan.findings.filter((finding) => finding.kind === kind).map(({ message }) => h('p', {}, message));
+  const sentences = (kind: 'cannot' | 'care'): readonly VNode[] => plan.findings.filter((finding) => finding.kind === kind && !(plan.shortfall && finding.kind === 'cannot' && finding.about === 'season')).map(({ message }) => h('p', {}, message));
   const [cannot, care] = [sentences('cannot'), sentences('care')];
   return [
     plan.canBeMet
@@ -36,7 +36,7 @@ const helpView = ({ shortfall }: SeasonBook): Child => shortfall && section('Wha
   h('p', {}, shortfall.binding === undefined ? 'No single thing binds: several are short at once.' : ['What binds now: ', h('strong', {}, shortfall.binding), '.']),
   shortfall.changes.length === 0
     ? h('p', {}, 'No single change that was tried brings more. Promise less, or change several things together.')
-    : h('ol', { class: 'ranked' }, shortfall.changes.map(({ what, gain, fish }) => h('li', {}, `${what}: `, h('strong', {}, `${many(gain)} more`), ` – ${many(fish)} fish in all`))));
+    : h('ol', { class: 'ranked' }, shortfall.changes.map(({ what, gain }) => h('li', {}, `${what}: `, h('strong', {}, `${many(gain)} more fish`)))));
 
 function femalesText({ females, femalesForNinety }: PlannedOrder): string {
   if (femalesForNinety === undefined) return String(females);
@@ -78,7 +78,7 @@ const ordersView = ({ orders }: SeasonBook): VNode => {
 
 const momentView = ({ at, run, order, what, more, isNight, isAllDay }: SeasonMoment): VNode =>
   h('li', { class: isNight ? 'moment night' : 'moment' },
-    h('p', { class: 'when' }, h('span', { class: 'day' }, `${weekday(at)} ${dayText(at)}`), ' ', h('span', { class: 'clock' }, isAllDay ? 'day' : clockText(at)), isNight && h('span', { class: 'night-word' }, ' night')),
+    h('p', { class: 'when' }, h('span', { class: 'day' }, `${weekday(at)} ${dayText(at)}`), ' ', h('span', { class: 'clock' }, isAllDay ? '' : clockText(at)), isNight && h('span', { class: 'night-word' }, ' night')),
     h('div', { class: 'what' }, h('p', {}, h('strong', {}, what), h('span', { class: 'amount' }, ` · run ${run}, ${order}`)), more !== '' && h('p', { class: 'hint' }, more)));
 
 function calendarView(plan: SeasonBook): Child {
@@ -92,7 +92,7 @@ function calendarView(plan: SeasonBook): Child {
     h('p', { class: 'hint' }, `The workbook lists every task${rest > 0 ? `, ${many(rest)} more of these,` : ''} and the feed day by day.`));
 }
 
-const shoppingView = ({ purchases }: SeasonBook): Child => purchases.length > 0 && section('Order in the week of',
+const shoppingView = ({ purchases }: SeasonBook): Child => purchases.length > 0 && section('Shopping, by the week to order in',
   facts(weeksOf(purchases).map(([week, items]) => [dayWords(week), items.map((item) => h('span', { class: 'goods' }, goodsWords(item)))])));
 
 const signed = (n: number): string => `${n > 0 ? '+' : ''}${many(n)}`;
