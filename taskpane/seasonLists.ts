@@ -1,3 +1,6 @@
+import { isoDateOfSerial } from '../shared/plan/form';
+import type { OrderKey } from './seasonFields';
+
 /** Vats and fish as lines of text: typed, or pasted straight from a sheet. */
 
 export const LISTS = ['vats', 'females', 'males'] as const;
@@ -15,7 +18,7 @@ export interface ListLine {
 const SEPARATORS: readonly RegExp[] = [/\t/, /;/, /,\s+/, /\s{2,}/, /,/];
 const partsOf = (line: string): readonly string[] => line.split(SEPARATORS.find((separator) => separator.test(line)) ?? /$^/).map((part) => part.trim());
 
-const HEADING = /^(name|tag|vat|female|male|fish|nr|no\.?|number)s?$/i;
+const HEADING = /^(name|order|tag|vat|female|male|fish|nr|no\.?|number)s?$/i;
 const isHeading = (parts: readonly string[]): boolean => HEADING.test(parts[0] ?? '') && !parts.some((part) => /\d/.test(part));
 
 /** "1 000 L" → "1000": what sheets and people put around a number. */
@@ -87,6 +90,17 @@ export const linesText = (rows: readonly (readonly (string | undefined)[])[]): s
     while (parts.length > 1 && parts.at(-1) === '') parts.pop();
     return parts.join('; ');
   }).join('\n');
+
+/** Orders as rows of a sheet: name, fish, number, day, weight, price, and yes for fish to breed from. */
+export function readOrderLines(text: string): readonly { readonly texts: Readonly<Record<OrderKey, string>>; readonly forBreeding: boolean }[] {
+  const rows = text.split(/\r?\n/).map((line) => partsOf(line.trim())).filter((parts) => parts.some((part) => part !== ''));
+  return (rows[0] && isHeading(rows[0]) ? rows.slice(1) : rows).map((parts) => {
+    const [name = '', product = '', number = '', due = '', grams = '', price = '', breeding = ''] = parts;
+    const fish = /^fingerling/i.test(product) ? 'fingerlings' : /^(fry)?$/i.test(product) ? 'fry' : product;
+    return { texts: { name, product: fish, number: plainNumber(number) ?? '', due: dueOf(due), grams, price }, forBreeding: /^(yes|y|x|true)$/i.test(breeding) };
+  });
+}
+const dueOf = (text: string): string => (/^\d{5}$/.test(text) ? isoDateOfSerial(Number(text)) : text);
 
 /** Days off: dates with anything between them. */
 export const daysIn = (text: string): readonly string[] => text.split(/[\s;,]+/).filter(Boolean);

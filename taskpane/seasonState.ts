@@ -18,6 +18,8 @@ export interface SeasonState {
   readonly isAsked: boolean;
   /** The page of orders on show, from 0. */
   readonly page: number;
+  /** Rows of a sheet to become orders. */
+  readonly pasted: string;
   readonly made: Made | undefined;
   readonly again: Again | undefined;
 }
@@ -47,7 +49,7 @@ export interface AgainRead {
 }
 
 export const initialSeason = (today: number): SeasonState => ({
-  mode: 'run', today, form: initialForm(today), touched: new Set(), isAsked: false, page: 0, made: undefined, again: undefined,
+  mode: 'run', today, form: initialForm(today), touched: new Set(), isAsked: false, page: 0, pasted: '', made: undefined, again: undefined,
 });
 
 export const isOutdated = ({ made, form }: SeasonState): boolean => made !== undefined && made.form !== form;

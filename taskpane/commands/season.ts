@@ -3,6 +3,7 @@ import type { OrderRow, SeasonForm } from '../seasonForm';
 import { blankOrder, freshId } from '../seasonForm';
 import type { OrderKey } from '../seasonFields';
 import type { ListKey } from '../seasonLists';
+import { readOrderLines } from '../seasonLists';
 import { orderFieldId } from '../seasonFaults';
 import type { PlanMode, SeasonState } from '../seasonState';
 import { ROWS_SHOWN, exampleForm, pagesOf } from '../seasonState';
@@ -77,6 +78,24 @@ export const addOrder: Command = {
   name: 'addOrder',
   label: 'Add an order',
   perform: (state) => withNewRow(state, blankOrder(state.season.form.orders), state.season.form.orders.length),
+};
+
+export const fillPasted: Command<string> = { name: 'fillPasted', label: 'Type', perform: (state, pasted) => inSeason(state, { pasted }) };
+
+/** A form's first row, still empty, gives way. */
+export const addPasted: Command = {
+  name: 'addPasted',
+  label: 'Add these orders',
+  perform: (state) => {
+    const { form, pasted } = state.season;
+    const lines = readOrderLines(pasted);
+    if (lines.length === 0) return { ...state, notice: { tone: 'warning', text: 'There is no order in these lines yet. Copy rows from a sheet and paste them here.' }, focus: 'season-pasted' };
+    const kept = form.orders.filter(({ texts }) => texts.name.trim() !== '' || texts.number.trim() !== '');
+    const first = freshId(form.orders);
+    const next = withForm(state, { orders: [...kept, ...lines.map((line, i) => ({ id: first + i, ...line }))] });
+    const notice = { tone: 'good', text: lines.length === 1 ? 'One order is added.' : `${lines.length} orders are added.` } as const;
+    return { ...inSeason(next, { pasted: '', page: Math.floor(kept.length / ROWS_SHOWN), isAsked: true }), notice, focus: `season-order-${first}-name` };
+  },
 };
 
 const unusedName = (name: string, orders: readonly OrderRow[]): string => {

@@ -1,5 +1,5 @@
 import { isoDateOfSerial } from '../../shared/plan/form';
-import { addOrder, duplicateOrder, fillOrder, removeOrder, removeUnderway, showOrders, toggleBreeding, usePublished } from '../commands/season';
+import { addOrder, addPasted, duplicateOrder, fillOrder, fillPasted, removeOrder, removeUnderway, showOrders, toggleBreeding, usePublished } from '../commands/season';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { KEPT, ORDERS, UNDERWAY, orderFieldId } from '../seasonFaults';
@@ -9,7 +9,7 @@ import { ownFigures } from '../seasonForm';
 import { ROWS_SHOWN, pagesOf, seasonFaults } from '../seasonState';
 import { grouped } from '../show';
 import type { Scene } from './parts';
-import { button, hint } from './parts';
+import { button, hint, inputOf } from './parts';
 import { askedField, faultsView } from './seasonFields';
 
 /** Orders, page by page; runs under way; figures of the hatchery's own. */
@@ -43,6 +43,16 @@ function pager({ state, send }: Scene): Child {
     turn('‹', page - 1, 'Orders before these'), h('p', {}, `${first}–${last} of ${grouped(form.orders.length)} orders`), turn('›', page + 1, 'Orders after these'));
 }
 
+const pasteView = ({ state, send }: Scene): VNode => h('details', { class: 'more' }, h('summary', {}, 'Many orders from a sheet'),
+  h('div', { class: 'field' },
+    h('label', { for: 'season-pasted' }, 'Rows of orders'),
+    hint('season-pasted-hint', 'Name; fry or fingerlings; number; due on (2027-03-31); weight in g; price. Copy the rows in a sheet and paste them.'),
+    h('textarea', {
+      id: 'season-pasted', rows: 4, value: state.season.pasted, spellcheck: 'false', autocomplete: 'off', 'aria-describedby': 'season-pasted-hint', placeholder: 'Pond club; fry; 20000; 2027-03-31',
+      on: { input: (event) => { send(fillPasted, inputOf(event)); } },
+    }),
+    h('div', { class: 'actions' }, button(addPasted.label, () => { send(addPasted); }, { id: 'season-add-pasted' }))));
+
 export function ordersView(scene: Scene): VNode {
   const { form, page } = scene.state.season;
   const first = page * ROWS_SHOWN;
@@ -51,6 +61,7 @@ export function ordersView(scene: Scene): VNode {
     pager(scene),
     h('ol', { class: 'orders', start: first + 1 }, form.orders.slice(first, first + ROWS_SHOWN).map((row, i) => orderView(row, first + i, scene))),
     hint('season-orders-hint', 'Weight and price may stay empty. Give each order its own name.'),
+    pasteView(scene),
     h('div', { class: 'actions' }, button(addOrder.label, () => { scene.send(addOrder); }, { id: 'season-add-order' })));
 }
 
