@@ -7,6 +7,8 @@ import { byRun } from './observe/runs';
 import type { Counted } from './poolShares';
 import type { RateKey, RateSpec } from './rates';
 import { RATE_KEYS, rateSpec } from './rates';
+import { runNow } from '../steps';
+import { MONTH_NAMES } from '../units/dateWords';
 
 /** One rate of the farm, for all runs or for one kind of them. */
 export interface FarmRate extends Estimate {
@@ -31,7 +33,6 @@ export interface FarmRates {
   readonly confidence: number;
 }
 
-export const MONTH_NAMES = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
 const MONTHS = MONTH_NAMES.map((_, i) => i + 1);
 
 const kindLabel = (spec: RateSpec, kind: string | number): string => `${spec.label}, ${typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind}`;
@@ -80,19 +81,24 @@ function unusedOf({ skipped }: Observed): UnusedCount[] {
 
 export interface LearnSettings extends Settings { readonly confidence?: number }
 
+/** learnRates in steps, yielding the share done: many records take a while. */
+export function* learnSteps(records: readonly RunRecord[], settings: LearnSettings = {}): Generator<number, FarmRates> {
+  const { confidence = 0.95 } = settings;
+  const observed = observe(records, settings);
+  const rates: FarmRate[] = [];
+  for (const [i, key] of RATE_KEYS.entries()) {
+    yield i / RATE_KEYS.length;
+    const seen = observed.observations.filter(({ rate }) => rate === key);
+    rates.push(...(rateSpec(key).scale === 'share' ? countedRate(key, seen, confidence) : measuredRate(key, seen, confidence)));
+  }
+  return { rates, unused: unusedOf(observed), records: observed.records, refused: observed.refused, confidence };
+}
+
 /**
  * Accepted records → the hatchery's own rates. Every rate comes back, whether or not a run speaks of it: with none it is the
  * literature, said as such (runs 0, own weight 0). Deterministic.
  */
-export function learnRates(records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates {
-  const { confidence = 0.95 } = settings;
-  const observed = observe(records, settings);
-  const rates = RATE_KEYS.flatMap((key) => {
-    const seen = observed.observations.filter(({ rate }) => rate === key);
-    return rateSpec(key).scale === 'share' ? countedRate(key, seen, confidence) : measuredRate(key, seen, confidence);
-  });
-  return { rates, unused: unusedOf(observed), records: observed.records, refused: observed.refused, confidence };
-}
+export const learnRates = (records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates => runNow(learnSteps(records, settings));
 
 /** The rate for a kind, or for the farm as a whole where that kind was never seen. */
 export const rateOf = (rates: FarmRates, key: RateKey, kind?: string | number): FarmRate | undefined =>

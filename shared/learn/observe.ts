@@ -5,6 +5,7 @@ import { clockRates } from './observe/clocks';
 import { countRates } from './observe/counts';
 import { eggRates } from './observe/eggs';
 import type { Observation, Reader, Seen, Settings, Skipped } from './observe/reading';
+import type { RateKey } from './rates';
 import { rateSpec } from './rates';
 
 export type { Observation, Settings, Skipped, TemperatureLog } from './observe/reading';
@@ -21,6 +22,15 @@ export interface Observed {
 /** Further from the literature than this many spreads of farms a value was hardly meant in this unit; chosen here, no source. */
 const FARTHEST = 8;
 const shown = (x: number): string => String(Number(x.toPrecision(3))).replace('-', '−');
+
+/** Between which a farm's figure can be meant in the unit of the rate. */
+export function limitsOf(rate: RateKey): readonly [number, number] {
+  const { scale, literature, farms, most = Infinity } = rateSpec(rate);
+  if (scale === 'share') return [0, 1];
+  const reach = FARTHEST * farms;
+  const [least, greatest] = scale === 'log' ? [literature * Math.exp(-reach), literature * Math.exp(reach)] : [literature - reach, literature + reach];
+  return [least, Math.min(most, greatest)];
+}
 
 /** A value no farm can have, or nothing. The check of records finds most of them first. */
 function beyondBelief({ rate, value }: Seen): string | undefined {

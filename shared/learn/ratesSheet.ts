@@ -4,7 +4,7 @@ import { SheetBuilder, styled } from '../workbook/build';
 import { calculate } from '../workbook/calculate';
 import type { NameModel, WorkbookModel } from '../workbook/model';
 import type { FarmRate, FarmRates } from './learn';
-import { MONTH_NAMES } from './learn';
+import { MONTH_NAMES } from '../units/dateWords';
 import { rateSpec } from './rates';
 
 const HEAD = 4;

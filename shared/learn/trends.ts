@@ -7,9 +7,10 @@ import type { Observation, Settings } from './observe';
 import { observe } from './observe';
 import { dayOf, monthOf } from './observe/reading';
 import { byRun } from './observe/runs';
-import { MONTH_NAMES } from './learn';
+import { MONTH_NAMES } from '../units/dateWords';
 import type { RateKey } from './rates';
 import { rateSpec } from './rates';
+import { runNow } from '../steps';
 
 /** Shares hatched (or fertilised) looked at by what may move them. */
 export type TrendRate = Extract<RateKey, 'hatch' | 'fertilisation'>;
@@ -73,7 +74,7 @@ const VIEWS: readonly { readonly by: TrendView['by']; readonly title: string; re
 /** Farms differ by `farms` on the logit scale; females, males and months of one farm are taken to differ half as much (chosen here). */
 const WITHIN_FARM = 0.5;
 
-function viewOf(counts: readonly Counted[], rate: TrendRate, farm: number, { by, title, groupOf }: (typeof VIEWS)[number]): TrendView {
+function* viewSteps(counts: readonly Counted[], rate: TrendRate, farm: number, { by, title, groupOf }: (typeof VIEWS)[number]): Generator<void, TrendView> {
   const groups = new Map<string, { order: number; members: Counted[] }>();
   let without = 0;
   for (const one of counts) {
@@ -87,12 +88,14 @@ function viewOf(counts: readonly Counted[], rate: TrendRate, farm: number, { by,
     else groups.set(group.name, { order: group.order, members: [one] });
   }
   const spec = rateSpec(rate);
-  const rows = [...groups].map(([name, { order, members }]) => {
+  const rows: { readonly order: number; readonly group: TrendGroup }[] = [];
+  for (const [name, { order, members }] of groups) {
+    yield;
     const k = members.reduce((sum, m) => sum + m.k, 0);
     const n = members.reduce((sum, m) => sum + m.n, 0);
     const { value, low, high } = estimateCounted({ ...spec, literature: farm, farms: spec.farms * WITHIN_FARM }, members);
-    return { order, group: { name, runs: members.length, k, n, share: k / n, expected: value, low, high } };
-  });
+    rows.push({ order, group: { name, runs: members.length, k, n, share: k / n, expected: value, low, high } });
+  }
   const isRanked = by === 'female' || by === 'male';
   rows.sort((a, b) => (isRanked ? b.group.expected - a.group.expected : a.order - b.order) || a.group.name.localeCompare(b.group.name, 'en'));
   return { by, title, groups: rows.map(({ group }) => group), without };
@@ -106,20 +109,26 @@ const together = (rows: readonly Observation[]): Counted[] => {
   return first ? [{ record: first.record, k: rows.reduce((sum, o) => sum + (o.k ?? 0), 0), n: rows.reduce((sum, o) => sum + (o.n ?? 0), 0) }] : [];
 };
 
-/**
- * Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits.
- * A row is one female with one male; water, month and time belong to the run, so there its rows are put together.
- */
-export function trendsOf(records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Trends {
+/** trendsOf in steps, yielding the share done. */
+export function* trendSteps(records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Generator<number, Trends> {
   const seen = observe(records, settings).observations.filter((o) => o.rate === rate);
   const rows = seen.flatMap((o) => together([o]));
   const runs = byRun(seen).flatMap(together);
   const farm = Math.min(0.99, Math.max(0.01, estimateCounted(rateSpec(rate), runs).value));
   const points = runs.map(({ record, k, n }, i) => ({ when: dayOf(record), name: nameOf(record, dayOf(record)), k, n, i }))
     .sort((a, b) => (a.when ?? -Infinity) - (b.when ?? -Infinity) || a.i - b.i).map(({ when, name, k, n }): TrendPoint => ({ when, name, k, n }));
-  return {
-    rate, label: rateSpec(rate).label, points,
-    views: VIEWS.map((view) => viewOf(view.by === 'female' || view.by === 'male' ? rows : runs, rate, farm, view)),
-    chart: controlChart(points.map((p) => p.k), points.map((p) => p.n)),
-  };
+  const views: TrendView[] = [];
+  for (const [i, view] of VIEWS.entries()) {
+    const steps = viewSteps(view.by === 'female' || view.by === 'male' ? rows : runs, rate, farm, view);
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield i / VIEWS.length;
+    views.push(step.value);
+  }
+  return { rate, label: rateSpec(rate).label, points, views, chart: controlChart(points.map((p) => p.k), points.map((p) => p.n)) };
 }
+
+/**
+ * Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits.
+ * A row is one female with one male; water, month and time belong to the run, so there its rows are put together.
+ */
+export const trendsOf = (records: readonly RunRecord[], rate: TrendRate = 'hatch', settings: Settings = {}): Trends => runNow(trendSteps(records, rate, settings));

@@ -17,7 +17,7 @@ const MOST_POINTS = 400;
 /** Names come from records: one that begins with = is no formula. */
 const asText = (value: string): CellModel => ({ value });
 
-const verdictOf = (trends: Trends): string => {
+export const trendVerdict = (trends: Trends): string => {
   const { chart, points } = trends;
   if (!chart.hasLimits) return `${points.length} runs: too few for limits, which need ${LEAST_RUNS} (20 is better).`;
   const odd = chart.points.filter(({ signal }) => signal).length;
@@ -80,7 +80,7 @@ export function trendsWorkbook(trends: Trends, { sheet: title = 'Trends', hatche
     print: { landscape: true, titleRows: [HEAD, HEAD], footer: `${hatchery} · trends`, breaksAbove: [HEAD + CHARTS_A_PAGE * (CHART_ROWS + 2)] },
   });
   sheet.put('B1', `${trends.label}: what moves it`, 'title').height(1, 26);
-  sheet.put('B2', verdictOf(trends), 'subtitle');
+  sheet.put('B2', trendVerdict(trends), 'subtitle');
   sheet.merge('B3:P3', 'Expected: the mean of further runs with that female, water or month, low and high its interval; it leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.', 'quiet').height(3, 30);
   const charts = [overTime(sheet, trends)];
   let row = HEAD;

@@ -1,7 +1,7 @@
 import { ASSUMPTIONS } from '../plan/assumptions';
 import type { OrderBook } from './orderBook';
 import { VAT_STAGES } from './orderBook';
-import { FEMALES, MALES, ORDERS, PAIRS, RUNS, STAYS, VATS } from './book/columns';
+import { FEMALES, FISH, MALES, ORDERS, PAIRS, RUNS, STAYS, VATS } from './book/columns';
 import type { Title } from './book/context';
 import { TITLES } from './book/context';
 import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from './book/figures';
@@ -14,7 +14,7 @@ import { lastUses, standingRuns } from './standing';
 
 /** A season read back from the sheets it was written to, so that it can be planned again from what is there now. */
 
-const READ: readonly Title[] = ['setup', 'orders', 'parents', 'vats', 'runs', 'pairs', 'stays', 'figures'];
+const READ: readonly Title[] = ['setup', 'orders', 'parents', 'vats', 'runs', 'fish', 'pairs', 'stays', 'figures'];
 
 export const seasonSheetNames = (suffix: string): readonly string[] => READ.map((title) => `${TITLES[title]}${suffix}`);
 
@@ -90,7 +90,7 @@ function reading({ at, orders, vats }: Found, today: number): SeasonReading {
   const pairs = linesOf(at('pairs'), PAIRS, 'run') ?? [];
   const leads = setup.leadDays as Readonly<Record<'hormone' | 'cysts', Entry>> | undefined;
   const lead = Math.max(numberIn(leads?.hormone) ?? 0, numberIn(leads?.cysts) ?? 0);
-  const runs = standingRuns({ runs: linesOf(at('runs'), RUNS, 'run') ?? [], pairs, stays: linesOf(at('stays'), STAYS, 'vat') ?? [] }, today, lead);
+  const runs = standingRuns({ runs: linesOf(at('runs'), RUNS, 'run') ?? [], fish: linesOf(at('fish'), FISH, 'run') ?? [], pairs, stays: linesOf(at('stays'), STAYS, 'vat') ?? [] }, today, lead);
   const uses = lastUses(runs, pairs);
   const figures = figuresOf(at('figures'));
   const isPast = (order: Found['orders'][number]): boolean => (dayOf(order.due) ?? Infinity) <= today;

@@ -1,4 +1,4 @@
-import type { PAIRS, RUNS, STAYS } from './book/columns';
+import type { FISH, PAIRS, RUNS, STAYS } from './book/columns';
 import type { Line } from './sheetReading';
 import { dayOf, numberIn, textIn } from './sheetReading';
 
@@ -29,6 +29,8 @@ export interface StandingRun {
 
 interface Tables {
   readonly runs: readonly Line<keyof typeof RUNS.letters>[];
+  /** How many each run has. */
+  readonly fish: readonly Line<keyof typeof FISH.letters>[];
   readonly pairs: readonly Line<keyof typeof PAIRS.letters>[];
   readonly stays: readonly Line<keyof typeof STAYS.letters>[];
 }
@@ -73,22 +75,24 @@ const stripOf = (line: Tables['runs'][number], own: Tables['pairs']): { readonly
   return really.length > 0 ? { stripAt: Math.min(...really), isKnown: true } : { stripAt: numberIn(line.strip) ?? Infinity, isKnown: false };
 };
 
-function whyOf(line: Tables['runs'][number], isStripped: boolean, today: number, lead: number): StandingRun['why'] {
+function whyOf(line: Tables['runs'][number], fish: number, isStripped: boolean, today: number, lead: number): StandingRun['why'] {
   if ((dayOf(line.due) ?? Infinity) <= today) return 'over';
-  if ((numberIn(line.fish) ?? 0) <= 0) return 'lost';
+  if (fish <= 0) return 'lost';
   if (isStripped) return 'stripped';
   return Math.floor(numberIn(line.inject) ?? Infinity) - lead < today ? 'ordered' : undefined;
 }
 
 /** `lead`: days the goods of a run are ordered before its injection. */
-export function standingRuns({ runs, pairs, stays }: Tables, today: number, lead: number): StandingRun[] {
+export function standingRuns({ runs, fish, pairs, stays }: Tables, today: number, lead: number): StandingRun[] {
   return runs.map((line): StandingRun => {
     const run = numberIn(line.run) ?? 0;
     const own = pairs.filter((pair) => pair.run === run);
     const { stripAt, isKnown } = stripOf(line, own);
     const isStripped = isKnown || Math.floor(stripAt) < today;
-    const why = whyOf(line, isStripped, today, lead);
-    const about = { run, order: textIn(line.order), stripAt, planned: numberIn(line.planned) ?? 0, fish: numberIn(line.fish) ?? 0, why, isStripped } as const;
+    const numbers = fish.find((one) => one.run === run);
+    const left = numberIn(numbers?.fish) ?? 0;
+    const why = whyOf(line, left, isStripped, today, lead);
+    const about = { run, order: textIn(line.order), stripAt, planned: numberIn(numbers?.planned) ?? 0, fish: left, why, isStripped } as const;
     return { ...about, underway: why === 'stripped' || why === 'ordered' ? underwayOf(about, own, stays.filter((stay) => stay.run === run), today) : [] };
   });
 }

@@ -7,13 +7,11 @@ import { working } from '../command';
 import type { Marked, MarkReport, Tell, UnmarkReport } from '../host/port';
 import type { State } from '../state';
 import { isFree } from '../state';
-import { auditor } from './check';
+import { auditor, learner } from './check';
 import type { Written } from './writing';
 import { badSuffix, isSuffix, list, outcomeChange } from './writing';
 
 /** What comes out of a check: sheets, and marks on the cells. Records themselves are never changed. */
-
-const learner = () => import(/* webpackChunkName: "learn" */ '../../shared/learn');
 
 /** A model to write, or the sentence why there is none. */
 type Made = WorkbookModel | string;

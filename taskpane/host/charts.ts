@@ -47,7 +47,7 @@ export function addCharts(context: Excel.RequestContext, worksheet: Excel.Worksh
     chart.title.text = chartModel.title;
     addSeries(context, chart, chartModel, sheet.name);
     setAxes(chart, chartModel);
-    chart.legend.visible = chartModel.series.filter((series) => !series.isHidden).length > 1;
+    chart.legend.visible = chartModel.kind !== 'occupancy' && chartModel.series.filter((series) => !series.isHidden).length > 1;
     chart.setPosition(chartModel.from, chartModel.to);
   }
 }

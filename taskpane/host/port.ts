@@ -139,6 +139,12 @@ export interface WorkbookPort {
   /** Colours cells and puts notes where the host takes them; a note somebody wrote stays. */
   mark(marks: readonly CellMark[], tell: Tell): Promise<MarkReport>;
   unmark(marked: readonly Marked[], tell: Tell): Promise<UnmarkReport>;
+  /** What the workbook keeps of what the user said about columns: anything at all, undefined for nothing. */
+  recall(): Promise<unknown>;
+  /** Keeps a text in its place; undefined takes it away. Throws when the workbook takes nothing. */
+  remember(text: string | undefined): Promise<void>;
+  /** The sheet of the hatchery's own rates; undefined when there is none. */
+  readRates(): Promise<RangeCells | undefined>;
 }
 
 /** Where a finished file goes: a new window of the spreadsheet program, or the browser's downloads. */

@@ -3,8 +3,8 @@ import { gridFrom, partsOf } from './cells';
 import { withExcel } from './excelErrors';
 import type { CellsReading, CellsWanted, Tell } from './port';
 import { HostProblem } from './port';
-import type { Slice, UsedSheet } from './scan';
-import { batches, slicesOf, usedSheets } from './scan';
+import type { UsedSheet } from './scan';
+import { batches, CELLS_PER_SYNC, usedSheets } from './scan';
 
 /** Records as they stand in the open workbook: values, formulas and number formats, in as few trips as the host allows. */
 
@@ -39,12 +39,29 @@ async function find(context: Excel.RequestContext, wanted: CellsWanted): Promise
 
 interface OpenSheet { readonly name: string; readonly top: number; readonly left: number; readonly values: RangeCells['values'][number][]; readonly formulas: (readonly unknown[])[]; readonly formats: (readonly string[])[] }
 
-function take(sheets: Map<string, OpenSheet>, { sheet: name, top, left, range }: Slice): void {
+/** A stretch of rows of one sheet that is fetched together. */
+interface Block { readonly sheet: string; readonly top: number; readonly left: number; readonly rows: number; readonly columns: number }
+const blocksOf = ({ name, range }: UsedSheet): Block[] => {
+  const { rowIndex, columnIndex, rowCount, columnCount } = range;
+  const rows = Math.max(1, Math.floor(CELLS_PER_SYNC / columnCount));
+  return Array.from({ length: Math.ceil(rowCount / rows) }, (_, i) => ({ sheet: name, top: rowIndex + i * rows, left: columnIndex, rows: Math.min(rows, rowCount - i * rows), columns: columnCount }));
+};
+
+/** A long book is heavy enough: rows without a formula keep none, and rows formatted like the one above share its formats. */
+const NONE: readonly never[] = [];
+const isFormula = (text: unknown): boolean => typeof text === 'string' && text.startsWith('=');
+const formulasOf = (row: readonly unknown[]): readonly unknown[] => (row.some(isFormula) ? row.map((text) => (isFormula(text) ? text : undefined)) : NONE);
+const same = (row: readonly unknown[], before: readonly string[] | undefined): before is readonly string[] => before?.length === row.length && row.every((format, i) => format === before[i]);
+
+function take(sheets: Map<string, OpenSheet>, { sheet: name, top, left }: Block, range: Excel.Range): void {
   const sheet = sheets.get(name) ?? { name, top, left, values: [], formulas: [], formats: [] };
   sheets.set(name, sheet);
   for (const row of gridFrom(range.values)) sheet.values.push(row);
-  for (const row of range.formulas) sheet.formulas.push(row);
-  for (const row of range.numberFormat) sheet.formats.push(row.map(String));
+  for (const row of range.formulas) sheet.formulas.push(formulasOf(row));
+  for (const row of range.numberFormat as unknown[][]) {
+    const before = sheet.formats.at(-1);
+    sheet.formats.push(same(row, before) ? before : row.map(String));
+  }
 }
 
 export const listSheets = (): Promise<readonly string[]> =>
@@ -55,21 +72,30 @@ export const listSheets = (): Promise<readonly string[]> =>
     return sheets.items.map(({ name }) => name);
   });
 
-/** undefined when the user stopped it. */
-export const readCells = (wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined> =>
+/** One trip, with a context of its own: what it fetched is let go with it. */
+const fetch = (blocks: readonly Block[], sheets: Map<string, OpenSheet>): Promise<void> =>
   withExcel(async (context) => {
-    const { used, again } = await find(context, wanted);
-    const cells = used.reduce((sum, { range }) => sum + range.rowCount * range.columnCount, 0);
-    if (cells > MOST_CELLS) throw new HostProblem(`The cells in use span ${cells.toLocaleString('en')} places; the check reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold records.`);
-    const groups = batches(used.flatMap(slicesOf));
-    const sheets = new Map<string, OpenSheet>();
-    for (const [done, group] of groups.entries()) {
-      tell({ label: 'Reading the records', done: Math.round((50 * done) / groups.length), total: 100, canStop: true });
-      for (const { range } of group) range.load('values,formulas,numberFormat');
-      // One trip for a group of slices: a single one for everything can exceed what the web version sends.
-      await context.sync();
-      if (isStopped()) return undefined;
-      for (const slice of group) take(sheets, slice);
-    }
-    return { sheets: [...sheets.values()], again };
+    const ranges = blocks.map(({ sheet, top, left, rows, columns }) => context.workbook.worksheets.getItem(sheet).getRangeByIndexes(top, left, rows, columns));
+    for (const range of ranges) range.load('values,formulas,numberFormat');
+    await context.sync();
+    blocks.forEach((block, i) => { const range = ranges[i]; if (range) take(sheets, block, range); });
   });
+
+/** undefined when the user stopped it. */
+export async function readCells(wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined> {
+  const { blocks, again } = await withExcel(async (context) => {
+    const found = await find(context, wanted);
+    const cells = found.used.reduce((sum, { range }) => sum + range.rowCount * range.columnCount, 0);
+    if (cells > MOST_CELLS) throw new HostProblem(`The cells in use span ${cells.toLocaleString('en')} places; the check reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold records.`);
+    return { blocks: found.used.flatMap(blocksOf), again: found.again };
+  });
+  const sheets = new Map<string, OpenSheet>();
+  // A single trip for everything can exceed what the web version sends.
+  const groups = batches(blocks, ({ rows, columns }) => rows * columns);
+  for (const [done, group] of groups.entries()) {
+    tell({ label: 'Reading the records', done: Math.round((50 * done) / groups.length), total: 100, canStop: true });
+    await fetch(group, sheets);
+    if (isStopped()) return undefined;
+  }
+  return { sheets: [...sheets.values()], again };
+}

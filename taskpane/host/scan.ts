@@ -6,10 +6,10 @@ import { withExcel } from './excelErrors';
 import type { CallCell, Scan, Tell } from './port';
 
 /** One reading stays well under the size Excel on the web hands out at once. */
-const CELLS_PER_SYNC = 60_000;
+export const CELLS_PER_SYNC = 60_000;
 
 export interface UsedSheet { readonly name: string; readonly range: Excel.Range }
-export interface Slice { readonly sheet: string; readonly top: number; readonly left: number; readonly range: Excel.Range; readonly cells: number }
+interface Slice { readonly sheet: string; readonly top: number; readonly left: number; readonly range: Excel.Range; readonly cells: number }
 
 export async function usedSheets(context: Excel.RequestContext): Promise<UsedSheet[]> {
   const { worksheets } = context.workbook;
@@ -21,7 +21,7 @@ export async function usedSheets(context: Excel.RequestContext): Promise<UsedShe
   return used.filter(({ range }) => !range.isNullObject);
 }
 
-export const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
+const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
   const rows = Math.max(1, Math.floor(CELLS_PER_SYNC / range.columnCount));
   return Array.from({ length: Math.ceil(range.rowCount / rows) }, (_, i) => {
     const count = Math.min(rows, range.rowCount - i * rows);
@@ -30,17 +30,17 @@ export const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
   });
 };
 
-/** Slices that are read together. */
-export function batches(slices: readonly Slice[]): Slice[][] {
-  const result: Slice[][] = [];
+/** Parts that are read together. */
+export function batches<T>(parts: readonly T[], cellsOf: (part: T) => number): T[][] {
+  const result: T[][] = [];
   let size = Infinity;
-  for (const slice of slices) {
-    if (size + slice.cells > CELLS_PER_SYNC) {
+  for (const part of parts) {
+    if (size + cellsOf(part) > CELLS_PER_SYNC) {
       result.push([]);
       size = 0;
     }
-    result.at(-1)?.push(slice);
-    size += slice.cells;
+    result.at(-1)?.push(part);
+    size += cellsOf(part);
   }
   return result;
 }
@@ -81,7 +81,7 @@ const callsIn = ({ sheet, top, left, range }: Slice): CallCell[] =>
 export const scanCalls = (tell: Tell): Promise<Scan> =>
   withExcel(async (context) => {
     const used = await usedSheets(context);
-    const groups = batches(used.flatMap(slicesOf));
+    const groups = batches(used.flatMap(slicesOf), ({ cells }) => cells);
     const values = new Values();
     const calls: CallCell[] = [];
     let done = 0;

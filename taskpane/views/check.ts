@@ -9,6 +9,7 @@ import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { hasWorkbook, isFree } from '../state';
 import { columnsView } from './checkColumns';
+import { learnedView } from './checkLearned';
 import type { Scene } from './parts';
 import { banner, button, section } from './parts';
 import { counted, filePicker, lines } from './sharePieces';
@@ -75,7 +76,7 @@ function outView({ report }: Checked, isOpen: boolean, { state, send }: Scene): 
   if (!hasWorkbook(state)) return undefined;
   const isOff = !isFree(state);
   const { marks } = state.check;
-  return section('3. What to do with it',
+  return section(report.records >= LEAST_FOR_RATES ? '4. What to do with it' : '3. What to do with it',
     h('div', { class: 'actions' },
       button(writeFindings.label, () => { send(writeFindings); }, { id: 'check-write', tone: 'main', isOff }),
       isOpen && report.found > 0 && button(markCells.label, () => { send(markCells); }, { id: 'check-mark', isOff }),
@@ -95,6 +96,7 @@ function resultView(result: Checked, scene: Scene): Child {
       h('div', { class: 'actions' }, button(checkAgain.label, () => { send(checkAgain); }, { id: 'check-again', tone: isChanged ? 'main' : 'plain', isOff: state.task !== undefined }))),
     findingsView(result, isOpen, scene),
     notCheckedView(result.report),
+    learnedView(scene),
     outView(result, isOpen, scene),
   ];
 }

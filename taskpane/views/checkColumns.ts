@@ -2,12 +2,12 @@ import type { MappedColumn, RecordTable } from '../../shared/audit';
 import type { FieldName } from '../../shared/audit/fields';
 import { FIELD_NAMES, fieldSpec } from '../../shared/audit/fields';
 import type { Checked, Meaning } from '../checkState';
-import { sureness } from '../checkState';
-import { sayColumn } from '../commands/check';
+import { saidOf, sureness } from '../checkState';
+import { forgetColumns, sayColumn } from '../commands/check';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import type { Scene } from './parts';
-import { inputOf } from './parts';
+import { button, inputOf } from './parts';
 import { counted, lines } from './sharePieces';
 
 /** How each column was read, and a way to say otherwise. */
@@ -24,7 +24,7 @@ const howRead = ({ field, unit, confidence, reasons, isCorrected }: MappedColumn
 
 function columnView(table: RecordTable, column: MappedColumn, id: string, { state, send }: Scene): VNode {
   const sheet = table.layout === 'rows' ? table.title : undefined;
-  const said = state.check.corrections.find((one) => one.header === column.header && one.sheet === sheet)?.field;
+  const said = saidOf(state.check).find((one) => one.header === column.header && one.sheet === sheet)?.field;
   const known = [...new Set([...(column.field ? [column.field] : []), ...column.alternatives])];
   const face = column.header === '' ? `Column ${column.column}` : column.header;
   return h('div', { class: 'field', key: id },
@@ -50,8 +50,27 @@ function tableView(table: RecordTable, at: number, scene: Scene): VNode {
     table.mapping.map((column, i) => columnView(table, column, `check-column-${at}-${i}`, scene)));
 }
 
-export const columnsView = ({ report, unread }: Checked, scene: Scene): Child => [
+const LASTS = {
+  kept: (n: number) => `${n === 1 ? 'What you said about one column is' : `What you said about ${n} columns is`} remembered with this workbook and used.`,
+  notKept: () => 'This workbook does not take notes of what you said (it may be read only): it holds until the pane is closed.',
+  file: () => 'What you said holds until the pane is closed; a file that is only read remembers nothing.',
+} as const;
+
+/** How long what the user said lasts, and a way to take it back. */
+function saidView({ state, send }: Scene): Child {
+  const { check } = state;
+  const n = saidOf(check).length;
+  const isFile = check.given?.again === undefined;
+  if (n === 0) return !isFile && !check.isKept && h('p', { class: 'hint' }, 'This workbook does not let go of what it remembered (it may be read only): it is left aside until the pane is closed.');
+  return h('div', { id: 'check-said', class: 'actions' },
+    h('p', { class: 'hint' }, LASTS[isFile ? 'file' : check.isKept ? 'kept' : 'notKept'](n)),
+    button(forgetColumns.label, () => { send(forgetColumns); }, { id: 'check-forget', tone: 'quiet', isOff: state.task !== undefined }));
+}
+
+export const columnsView = ({ report, unread, ownRates }: Checked, scene: Scene): Child => [
   report.tables.map((table, at) => tableView(table, at, scene)),
   unread.length > 0 && h('p', { class: 'hint' }, `No records recognised on: ${unread.join(', ')}.`),
+  ownRates !== undefined && h('p', { class: 'hint' }, ownRates),
+  saidView(scene),
   scene.state.check.isChanged && h('p', { class: 'chosen' }, 'You changed how a column is read. Check again to use it.'),
 ];

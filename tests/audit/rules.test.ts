@@ -18,7 +18,7 @@ const listOf = (verdicts: Verdict | readonly Verdict[] | undefined): readonly Ve
 describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) => {
   test.each(rule.examples.map((example) => [example.because, example] as const))('%s', (_because, example) => {
     const sentences = isRecord(example)
-      ? rule.scope === 'row' ? listOf(rule.check(saidOf(example.record))).map(({ sentence }) => sentence) : []
+      ? rule.scope === 'row' ? listOf(rule.check(saidOf(example.record), {})).map(({ sentence }) => sentence) : []
       : audit(Object.entries(example.sheets).map(([name, cells]) => sheetOf(name, cells)), { rules: [rule], today: TODAY }).groups.flatMap(({ findings }) => findings.map(({ sentence }) => sentence));
     if (example.says === undefined) expect(sentences).toEqual([]);
     else expect(sentences.join('\n')).toContain(example.says);

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { bundleSizes } from './bundle';
 import { auditTimings } from './audit';
+import { openTimings } from './auditOpen';
 import type { Timing } from './catalogue';
 import { catalogueTimings } from './catalogue';
 import { engineTimings } from './engine';
@@ -11,7 +12,7 @@ import { localSheetTimings } from './localSheet';
  * npm run bench: every promise about speed and size, measured side by side in one run. Ends with code 1 when one is missed.
  * --readme writes the figures into README.md.
  */
-const timings: Timing[] = [...catalogueTimings(), ...engineTimings(), ...bundleSizes(), ...await freezeTimings(), ...await localSheetTimings(), ...auditTimings()];
+const timings: Timing[] = [...catalogueTimings(), ...engineTimings(), ...bundleSizes(), ...await freezeTimings(), ...await localSheetTimings(), ...auditTimings(), ...openTimings()];
 const shown = ({ value, unit }: Pick<Timing, 'value' | 'unit'>): string => `${Number(value.toPrecision(3))} ${unit}`;
 
 for (const timing of timings)

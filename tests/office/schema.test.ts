@@ -62,6 +62,7 @@ async function oneOfEach(): Promise<Map<string, Node>> {
   const chart = await call(await link(sheet, 'Charts'), 'Add', 'Line', range, 'Auto');
   await call(await link(range, 'ConditionalFormats'), 'Add', 'Custom');
   await call(await link(sheet, 'Names'), 'Add', 'rate', '=1');
+  await call(await link(root, 'Settings'), 'Add', 'words', '[]');
   const note = await call(await link(sheet, 'Notes'), 'Add', 'D1', 'text');
   const created = await call(await link(root, 'Application'), 'CreateWorkbook', '');
   const found = new Map<string, Node>();

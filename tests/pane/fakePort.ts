@@ -1,3 +1,4 @@
+import type { RangeCells } from '../../shared/audit';
 import type { Cell, Grid } from '../../shared/values';
 import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Doors } from '../../taskpane/command';
@@ -25,6 +26,11 @@ export interface FakeWorld {
   sheets?: readonly string[];
   readonly asked: CellsWanted[];
   marks: readonly CellMark[];
+  /** What the workbook remembers of columns, and its sheet of own rates. */
+  kept: unknown;
+  rates: RangeCells | undefined;
+  /** It takes nothing to remember. */
+  isReadOnly: boolean;
   /** Said instead of marking. */
   refusal: string | undefined;
   /** The next call of any kind fails with this. */
@@ -80,6 +86,13 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       world.marks = [];
       return { restored: marked.length, changed: 0, stuck: [], left: [] };
     },
+    recall: async () => { guard(); return world.kept; },
+    remember: async (text) => {
+      guard();
+      if (world.isReadOnly) throw new HostProblem('The workbook is read only.');
+      world.kept = text;
+    },
+    readRates: async () => { guard(); return world.rates; },
     goTo: async (sheet, address) => { guard(); world.visited.push(`${sheet}!${address}`); },
   };
   const save = async (name: string, bytes: Uint8Array): Promise<string> => { guard(); world.saved.push({ name, bytes }); return `${name} is saved.`; };
@@ -87,7 +100,7 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
   const world: FakeWorld = {
     doors: { workbook, files, errors, today: () => TODAY }, inserted: [], written: [], saved: [], mended: [], visited: [], selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]), cells: {}, calls: [],
     insertOutcome: { kind: 'inserted', address: 'A1' }, writeOutcome: () => ({ kind: 'written', sheets: ['Start'] }), mendReport: undefined, failure: undefined,
-    records: { sheets: [], again: 'book' }, asked: [], marks: [], refusal: undefined,
+    records: { sheets: [], again: 'book' }, asked: [], marks: [], refusal: undefined, kept: undefined, rates: undefined, isReadOnly: false,
     file: { kind: 'closed', sentence: 'This host keeps its file to itself.' },
   };
   return world;

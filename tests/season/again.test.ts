@@ -1,7 +1,7 @@
 import type { OrderBook } from '../../shared/season';
 import { compareSeasons, orderBookWorkbook, planSeasonBook, readSeason, seasonSheetNames, seasonsIn } from '../../shared/season';
 import { readOrderBook } from '../../shared/season/orderBook';
-import { COUNTS, ORDERS, PAIRS } from '../../shared/season/book/columns';
+import { FRY_COUNTS, ORDERS, PAIRS } from '../../shared/season/book/columns';
 import { FIRST, TITLES } from '../../shared/season/book/context';
 import { addressOf, parseAddress } from '../../shared/formula/address';
 import { calculate } from '../../shared/workbook/calculate';
@@ -68,7 +68,7 @@ describe('some weeks later', () => {
   const model = orderBookWorkbook(book, plan);
   const [first, second] = plan.runs;
   if (!first || !second) throw new Error('two runs wanted');
-  const counted = (key: keyof typeof COUNTS.letters, value: number): Typed => [TITLES.counts, `${COUNTS.letters[key]}${FIRST}`, value];
+  const counted = (key: keyof typeof FRY_COUNTS.letters, value: number): Typed => [TITLES.fryCounts, `${FRY_COUNTS.letters[key]}${FIRST}`, value];
 
   test('a run in the vats counts with the fish its counts leave, keeps its vats, and its parents rest', () => {
     const today = Math.floor(first.stripAt) + 20;

@@ -3,7 +3,7 @@ import type { OrderBook, SeasonBook } from '../../shared/season';
 import { orderBookWorkbook, planSeasonBook } from '../../shared/season';
 import type { Columns } from '../../shared/season/book/context';
 import { FIRST, TITLES, seasonName } from '../../shared/season/book/context';
-import { COUNTS, FEED_DAYS, FEED_RUNS, ORDERS, PAIRS, RUNS, STAYS, WATER } from '../../shared/season/book/columns';
+import { EGG_COUNTS, FEED_DAYS, FEED_RUNS, FISH, FRY_COUNTS, ORDERS, PAIRS, RUNS, STAYS, WATER } from '../../shared/season/book/columns';
 import { calculate } from '../../shared/workbook/calculate';
 import { DEEPEST, customDepths, lintWorkbook } from '../../shared/workbook/lint';
 import type { CellModel, WorkbookModel } from '../../shared/workbook/model';
@@ -62,7 +62,7 @@ describe.each([
       for (const [key, wanted] of [['water', run.temperature], ['inject', run.injectAt], ['late', run.lateAt], ['hatch', run.hatchAt], ['feed', run.firstFeedAt], ['ready', run.readyAt], ['due', run.due]] as const)
         expect([i, key, got(key)]).toEqual([i, key, expect.closeTo(wanted, 6)]);
       for (const [key, wanted] of [['eggs', run.eggs], ['larvae', run.larvae], ['feeding', run.feeding], ['fry', run.weaned], ['fish', run.fish], ['hormone', run.hormone]] as const)
-        expect([i, key, got(key) / wanted]).toEqual([i, key, expect.closeTo(1, 9)]);
+        expect([i, key, num(model, place(FISH, 'fish', key, i)) / wanted]).toEqual([i, key, expect.closeTo(1, 9)]);
     });
     plan.occupancy.forEach((stay, i) => {
       for (const [key, wanted] of [['from', stay.from], ['to', stay.to], ['clean', stay.cleanAt], ['fish', stay.fish], ['perLitre', stay.perLitre]] as const)
@@ -101,7 +101,9 @@ describe('feed', () => {
 describe('the workbook is live', () => {
   const { plan, model, book } = made({ water: { ph: 5.8, alkalinity: 0.4 } });
   const run = (key: keyof typeof RUNS.letters, i = 0): Place => place(RUNS, 'runs', key, i);
-  const count = (key: keyof typeof COUNTS.letters, i = 0): Place => place(COUNTS, 'counts', key, i);
+  const egg = (key: keyof typeof EGG_COUNTS.letters): Place => place(EGG_COUNTS, 'eggCounts', key, 0);
+  const fry = (key: keyof typeof FRY_COUNTS.letters): Place => place(FRY_COUNTS, 'fryCounts', key, 0);
+  const fish = (key: keyof typeof FISH.letters): Place => place(FISH, 'fish', key, 0);
 
   test('a cooler month moves injection, hatch, calendar, vats and feed as the sheet functions say', () => {
     const [sheet, first] = placeNamed(model, 'water');
@@ -128,14 +130,14 @@ describe('the workbook is live', () => {
   test('a poorer hatch: fewer larvae, fish, feed and money, an order that falls short', () => {
     const poorer = typed(model, [placeNamed(model, 'hatch'), 0.3]);
     const ratio = 0.3 / 0.59;
-    for (const key of ['larvae', 'feeding', 'fry', 'fish'] as const) expect(num(poorer, run(key)) / num(model, run(key))).toBeCloseTo(ratio, 9);
+    for (const key of ['larvae', 'feeding', 'fry', 'fish'] as const) expect(num(poorer, fish(key)) / num(model, fish(key))).toBeCloseTo(ratio, 9);
     expect(named(poorer, 'bought_cysts') / named(model, 'bought_cysts')).toBeCloseTo(ratio, 6);
     expect(cellAt(poorer, place(ORDERS, 'orders', 'verdict', 0)).value).toBe('SHORT');
     expect(named(poorer, 'profit')).toBeLessThan(named(model, 'profit'));
   });
 
   test('a count of the fish makes the order short and the sales smaller', () => {
-    const fewer = typed(model, [count('handed'), 30_000]);
+    const fewer = typed(model, [fry('handed'), 30_000]);
     expect(num(fewer, place(ORDERS, 'orders', 'planned', 0))).toBe(30_000);
     expect(cellAt(fewer, place(ORDERS, 'orders', 'verdict', 0)).value).toBe('SHORT');
     expect(named(fewer, 'sales')).toBeCloseTo(named(model, 'sales') - 30_000 * 0.12, 6);
@@ -145,26 +147,26 @@ describe('the workbook is live', () => {
     const pairs = plan.runs[0]?.females.length ?? 0;
     const weighed = typed(model,
       ...Array.from({ length: pairs }, (_, i) => [place(PAIRS, 'pairs', 'grams', i), 60] as const),
-      ...([['g1', 1], ['g2', 1.1], ['g3', 0.9], ['n1', 640], ['n2', 700], ['n3', 590]] as const).map(([key, value]) => [count(key), value] as const));
+      ...([['g1', 1], ['g2', 1.1], ['g3', 0.9], ['n1', 640], ['n2', 700], ['n3', 590]] as const).map(([key, value]) => [egg(key), value] as const));
     const eggs = number('EGGS.BYWEIGHT', 60 * pairs, [[1], [1.1], [0.9]], [[640], [700], [590]]);
-    expect(num(weighed, count('eggs'))).toBeCloseTo(eggs, 6);
-    expect(num(weighed, count('eggsLow'))).toBeLessThan(eggs);
-    expect(num(weighed, count('eggsHigh'))).toBeGreaterThan(eggs);
-    expect(num(weighed, run('eggs'))).toBeCloseTo(eggs, 6);
-    expect(num(weighed, run('larvae'))).toBeCloseTo(eggs * 0.59, 6);
+    expect(num(weighed, egg('eggs'))).toBeCloseTo(eggs, 6);
+    expect(num(weighed, egg('eggsLow'))).toBeLessThan(eggs);
+    expect(num(weighed, egg('eggsHigh'))).toBeGreaterThan(eggs);
+    expect(num(weighed, fish('eggs'))).toBeCloseTo(eggs, 6);
+    expect(num(weighed, fish('larvae'))).toBeCloseTo(eggs * 0.59, 6);
   });
 
   test('larvae from samples of the water, and alive eggs of those looked at', () => {
-    const sampled = typed(model, ...([['litres', 900], ['ml', 250], ['l1', 20], ['l2', 24], ['l3', 22], ['looked', 100], ['alive', 84]] as const).map(([key, value]) => [count(key), value] as const));
-    expect(num(sampled, run('feeding'))).toBeCloseTo((66 / 0.75) * 900, 6);
-    expect(num(sampled, count('fertilised'))).toBe(0.84);
-    expect(num(sampled, count('fertilisedLow'))).toBeLessThan(0.84);
+    const sampled = typed(model, ...([['litres', 900], ['ml', 250], ['l1', 20], ['l2', 24], ['l3', 22]] as const).map(([key, value]) => [fry(key), value] as const), [egg('looked'), 100], [egg('alive'), 84]);
+    expect(num(sampled, fish('feeding'))).toBeCloseTo((66 / 0.75) * 900, 6);
+    expect(num(sampled, egg('fertilised'))).toBe(0.84);
+    expect(num(sampled, egg('fertilisedLow'))).toBeLessThan(0.84);
   });
 
   test('a heavier female: her dose and the eggs that may be expected', () => {
     const heavier = typed(model, [place(PAIRS, 'pairs', 'kilograms', 0), 3]);
     expect(num(heavier, place(PAIRS, 'pairs', 'dose', 0))).toBeCloseTo(1.5, 9);
-    expect(num(heavier, run('hormone'))).toBeGreaterThan(num(model, run('hormone')));
+    expect(num(heavier, fish('hormone'))).toBeGreaterThan(num(model, fish('hormone')));
   });
 
   test('doses of the water are those of the sheet function, and follow a new reading', () => {

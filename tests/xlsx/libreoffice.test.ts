@@ -8,6 +8,7 @@ import { hasCustomCall } from '../../shared/xlsx/formulas';
 import { seasonWorkbook } from '../../shared/plan';
 import type { CellModel, SheetModel, WorkbookModel } from '../../shared/workbook/model';
 import { seasonPlanTemplate } from '../../templates/season-plan.template';
+import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.template';
 import { planOf } from '../plan/support';
 import { readable } from './support';
 
@@ -58,12 +59,17 @@ const same = (got: unknown, wanted: unknown): boolean => {
   return (got ?? '') === wanted;
 };
 
-const BOOKS: readonly (readonly [string, () => WorkbookModel])[] = [
-  ['template', seasonPlanTemplate],
-  ['fry', () => seasonWorkbook(planOf({ product: 'fry', alkalinity: undefined, plannedOn: undefined, females: 0 }))],
+const RUN_PAGES = ['INJECT', 'Can it be met?', 'what to do, by day and hour', 'Fish at each step', 'Stages over the days', 'Food a day', 'Take care', 'Page 1 of'];
+const SEASON_PAGES = ['FISH ORDERED', 'what to do, by day and hour', 'Pairs: weigh, dose, strip', 'Vats over the season', 'Shopping by week', 'Money left by week', 'What the profit hangs on', 'Food a day', 'Take care', 'Page 1 of'];
+interface Book { readonly name: string; readonly make: () => WorkbookModel; readonly words: readonly string[]; readonly pages: readonly [least: number, most: number] }
+const BOOKS: readonly Book[] = [
+  { name: 'template', make: seasonPlanTemplate, words: RUN_PAGES, pages: [9, 16] },
+  { name: 'fry', make: () => seasonWorkbook(planOf({ product: 'fry', alkalinity: undefined, plannedOn: undefined, females: 0 })), words: RUN_PAGES, pages: [9, 16] },
+  { name: 'backyard', make: () => seasonTemplate(BACKYARD), words: SEASON_PAGES, pages: [18, 40] },
+  { name: 'commercial', make: () => seasonTemplate(COMMERCIAL), words: SEASON_PAGES, pages: [60, 140] },
 ];
 
-test.each(BOOKS)('%s: calculated again from spoiled values, every native formula gives our value', (name, make) => {
+test.each(BOOKS)('$name: calculated again from spoiled values, every native formula gives our value', ({ name, make }) => {
   const model = make();
   const again = reopened(`${name}-hard`, writeXlsx(spoiled(withValues(model))));
   const differing: unknown[] = [];
@@ -80,10 +86,10 @@ test.each(BOOKS)('%s: calculated again from spoiled values, every native formula
   expect(compared).toBeGreaterThan(200);
 });
 
-test('the committed template opens whole: sheets, typed cells, formulas, names', () => {
-  const bytes = new Uint8Array(readFileSync(join(__dirname, '..', '..', 'templates', 'season-plan.xlsx')));
+test.each(['season-plan', 'season-backyard', 'season-commercial'])('the committed template %s opens whole: sheets, typed cells, formulas, names', (name) => {
+  const bytes = new Uint8Array(readFileSync(join(__dirname, '..', '..', 'templates', `${name}.xlsx`)));
   const { model } = readable(readXlsx(bytes));
-  const again = reopened('committed', bytes);
+  const again = reopened(`committed-${name}`, bytes);
   expect(again.sheets.map(({ name }) => name)).toEqual(model.sheets.map(({ name }) => name));
   expect(again.names.map(({ name }) => name).sort()).toEqual(model.names.map(({ name }) => name).sort());
   const things = (sheet: SheetModel | undefined): unknown => [sheet?.name, sheet?.merges?.length, sheet?.charts?.length, sheet?.validations?.length];
@@ -97,15 +103,15 @@ test('the committed template opens whole: sheets, typed cells, formulas, names',
   expect(wanted.map(([i, address]) => [i, address, kept(again.sheets[i]?.cells[address])])).toEqual(wanted);
 });
 
-test.each(BOOKS)('%s: printed pages show every number whole and no error', (name, make) => {
+test.each(BOOKS)('$name: printed pages show every number whole and no error', ({ name, make, words, pages: [least, most] }) => {
   const pdf = converted(`${name}-print`, writeXlsx(withValues(make())), 'pdf');
   const text = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' });
   for (const sign of ['###', '#NAME?', '#VALUE!', '#REF!', '#DIV/0!', 'Err:']) expect([sign, text.includes(sign)]).toEqual([sign, false]);
-  for (const word of ['INJECT', 'Can it be met?', 'what to do, by day and hour', 'Fish at each step', 'Stages over the days', 'Food a day', 'Take care', 'Page 1 of']) expect([word, text.includes(word)]).toEqual([word, true]);
+  for (const word of words) expect([word, text.includes(word)]).toEqual([word, true]);
   execFileSync('pdftoppm', ['-r', '30', '-gray', pdf, join(folder, `${name}-page`)]);
   const pages = readdirSync(folder).filter((file) => file.startsWith(`${name}-page`)).map((file) => readFileSync(join(folder, file)));
-  expect(pages.length).toBeGreaterThanOrEqual(9);
-  expect(pages.length).toBeLessThanOrEqual(16);
+  expect(pages.length).toBeGreaterThanOrEqual(least);
+  expect(pages.length).toBeLessThanOrEqual(most);
   for (const page of pages) expect(inkOf(page)).toBeGreaterThan(0.002);
 });
 

@@ -51,3 +51,22 @@ export const rememberedOf = (tables: readonly { readonly sheet: string; readonly
     sheet, header: column.header, field: column.field ?? 'ignore', decimal: column.decimal, order: column.order, ...(column.unit === undefined ? {} : { unit: column.unit }),
   }))),
 });
+
+/** Headers longer than this are whole sentences, and more columns than this no book has: what is kept stays small. */
+const LONGEST_HEADER = 200;
+const MOST_KEPT = 200;
+const LONGEST_TEXT = 200_000;
+
+/** What the user said, as text to keep with the workbook: the latest. */
+export const rememberedText = (columns: readonly Correction[]): string =>
+  JSON.stringify({ version: 1, columns: columns.filter(({ header }) => header.length <= LONGEST_HEADER).slice(-MOST_KEPT) } satisfies Remembered);
+
+const KeptSchema = z.object({ version: z.literal(1), columns: z.array(z.unknown()).max(MOST_KEPT) });
+const parsed = (text: string): unknown => { try { return JSON.parse(text) as unknown; } catch { return undefined; } };
+
+/** What a workbook kept, as far as it can be understood: anything else in its place counts as nothing. */
+export function rememberedFrom(kept: unknown): Correction[] {
+  if (typeof kept !== 'string' || kept.length > LONGEST_TEXT) return [];
+  const found = KeptSchema.safeParse(parsed(kept));
+  return found.success ? found.data.columns.flatMap((one) => { const column = CorrectionSchema.safeParse(one); return column.success && column.data.header.length <= LONGEST_HEADER ? [column.data] : []; }) : [];
+}

@@ -61,13 +61,13 @@ function missingText(needs: Needs, tables: readonly ReadonlySet<string>[]): stri
   return best && best.missing.length > 0 ? `no table says the ${list(best.missing)}${best.had.length > 0 ? ` beside the ${list(best.had)}` : ''}` : 'there was nothing to check';
 }
 
-function* runRows(table: RecordTable, rules: readonly RowRule[], into: (rule: Rule) => Collector): Generator<number, void> {
+function* runRows(table: RecordTable, rules: readonly RowRule[], options: AuditOptions, into: (rule: Rule) => Collector): Generator<number, void> {
   const view = new RowView(table);
   const checks = rules.map((rule) => ({ rule, collector: into(rule) }));
   for (let record = 0; record < table.length; record++) {
     view.go(record);
     for (const { rule, collector } of checks) {
-      const verdicts = rule.check(view);
+      const verdicts = rule.check(view, options);
       if (!verdicts) continue;
       for (const verdict of Array.isArray(verdicts) ? verdicts as readonly Verdict[] : [verdicts as Verdict]) {
         const spot = table.spot(record, verdict.field) ?? table.home(record);
@@ -100,7 +100,7 @@ class Run {
     let before = 0;
     for (const [i, table] of this.tables.entries()) {
       const active = rules.filter((rule) => isMet(rule.needs, this.fields[i] ?? new Set()));
-      for (const share of runRows(table, active, (rule) => this.collector(rule, table.title))) yield (before + share * table.length) / total;
+      for (const share of runRows(table, active, this.options, (rule) => this.collector(rule, table.title))) yield (before + share * table.length) / total;
       before += table.length;
     }
   }

@@ -17,19 +17,23 @@ const words = (text: string, style: StyleName): CellModel => (text === '' ? { st
 
 export const sourceWords = (keys: readonly string[]): string => keys.map((key) => SOURCES[key]?.citation.split(/[.:(]/)[0]?.trim() ?? key).join('; ');
 
+/** Rows show all of their text: not every host fits them to it. */
+const POINTS_PER_LINE = 13.5;
+const heightFor = (texts: readonly (readonly [string, number])[]): number => Math.max(16, Math.max(...texts.map(([text, width]) => Math.ceil((1.05 * text.length) / width))) * POINTS_PER_LINE + 3);
+
 const HEADINGS = ['Severity', 'Sheet', 'Cell', 'What was found', 'Seen', 'Expected', 'Proposal (nothing was changed)', 'Why it matters', 'Rule', 'Rests on'] as const;
 
 function row(builder: SheetBuilder, at: number, { severity, place, sentence, seen, expected, proposal }: Finding, { rule }: FindingGroup): void {
   builder.row(`A${at}`, [
     words(SEVERITY_WORDS[severity], STYLE_OF[severity]), words(place.sheet, 'cell'), words(place.cell, 'cell'), words(sentence, 'text'), words(seen, 'text'), words(expected, 'text'),
     words(proposal ?? '', 'text'), words(rule.why, 'text'), words(rule.id, 'cell'), words(sourceWords(rule.sources), 'text'),
-  ]);
+  ]).height(at, heightFor([[sentence, 60], [seen, 22], [expected, 24], [proposal ?? '', 24], [rule.why, 44], [sourceWords(rule.sources), 34]]));
 }
 
 function findingsSheet({ groups, records, found, tables }: AuditReport): SheetModel {
-  const builder = new SheetBuilder(FINDINGS_SHEET, { widths: [15, 16, 8, 60, 22, 24, 24, 44, 18, 34], freeze: { rows: 4, columns: 0 }, print: { landscape: true, titleRows: [4, 4] }, hasGridlines: false });
+  const builder = new SheetBuilder(FINDINGS_SHEET, { widths: [17, 16, 8, 60, 22, 24, 24, 44, 18, 34], freeze: { rows: 4, columns: 0 }, print: { landscape: true, titleRows: [4, 4] }, hasGridlines: false });
   builder.put('A1', { value: 'Findings of the records check' }, 'title');
-  builder.put('A2', { value: `${found} findings in ${records} records of ${tables.length} tables. Nothing was changed: a proposal is only a proposal.` }, 'subtitle');
+  builder.put('A2', { value: `${found} findings in ${records} records of ${tables.length === 1 ? 'one table' : `${tables.length} tables`}. Nothing was changed: a proposal is only a proposal.` }, 'subtitle');
   builder.row('A4', HEADINGS.map((text) => ({ value: text })), 'heading');
   let at = 5;
   for (const group of groups) {
@@ -50,7 +54,7 @@ function readSheet({ tables, notChecked }: AuditReport): SheetModel {
     builder.row(`A${at++}`, [
       words(table.title, 'cell'), words(column, 'cell'), words(header, 'text'), words(field ? fieldNoun(field) : 'not used', 'cell'), words(unit ?? '', 'unit'),
       { value: confidence, format: '0%', style: 'cell' }, words(reasons.join('; '), 'text'),
-    ]);
+    ]).height(at - 1, heightFor([[header, 28], [reasons.join('; '), 70]]));
   }
   at += 1;
   builder.row(`A${at++}`, ['Not checked', undefined, 'Rule', undefined, undefined, undefined, 'Because'].map((text) => (text === undefined ? undefined : { value: text })), 'heading');

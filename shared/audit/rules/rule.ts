@@ -65,7 +65,7 @@ export interface RowRule extends About {
   readonly scope: 'row';
   /** Any one of these sets of fields is enough. */
   readonly needs: readonly (readonly FieldName[])[];
-  readonly check: (said: Said) => Verdict | readonly Verdict[] | undefined;
+  readonly check: (said: Said, options: AuditOptions) => Verdict | readonly Verdict[] | undefined;
   readonly examples: readonly RecordExample[];
 }
 
@@ -95,12 +95,18 @@ export interface BookRule extends About {
 
 export type Rule = RowRule | TableRule | BookRule;
 
+/** Hours by which the farm strips later than the tables say; negative when earlier. */
+export interface LatencyOffsets {
+  readonly whole: number;
+  /** By preparation, as the tables name it. */
+  readonly by: Readonly<Record<string, number>>;
+}
+
 export interface AuditOptions {
   /** Serial of the day of the check; without it nothing is called a date in the future. */
   readonly today?: number;
   /** Vats the farm has; a record may say it too. */
   readonly vatsOwned?: number;
-  /** Hours the farm's own latency differs from the published one, by preparation. */
-  readonly latencyOffset?: number;
+  readonly latencyOffsets?: LatencyOffsets;
 }
 

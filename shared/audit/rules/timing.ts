@@ -4,7 +4,7 @@ import type { Profile } from '../../timing/profile';
 import { hoursAt } from '../../timing/rateCurve';
 import { LAST_HATCH_SHARE, stripWindow } from '../../timing/window';
 import { hoursFromDays } from '../../units/convert';
-import type { RowRule, Said, Verdict } from './rule';
+import type { AuditOptions, LatencyOffsets, RowRule, Said, Verdict } from './rule';
 import { hoursText, plain } from './show';
 
 /** A farm's own fish and thermometer may differ from every published one by this share (common practice, no source). */
@@ -29,10 +29,12 @@ const spanOf = (spans: readonly Span[]): Span | undefined => (spans.length === 0
   low: Math.min(...spans.map((s) => s.low)), high: Math.max(...spans.map((s) => s.high)), from: [...new Set(spans.map((s) => s.from))].join(', '),
 });
 
-/** The same few temperatures come again and again. */
-const spans = new Map<string, Map<number, Span | undefined>>();
+/** The same few temperatures come again and again, under the same offsets. */
+const known = new WeakMap<LatencyOffsets, Map<string, Map<number, Span | undefined>>>();
 const MOST_REMEMBERED = 2000;
-function remember(kind: string, temperature: number, compute: () => Span | undefined): Span | undefined {
+function remember(offsets: LatencyOffsets, kind: string, temperature: number, compute: () => Span | undefined): Span | undefined {
+  const spans = known.get(offsets) ?? new Map<string, Map<number, Span | undefined>>();
+  known.set(offsets, spans);
   if (spans.size > MOST_REMEMBERED) spans.clear();
   const byTemperature = spans.get(kind) ?? new Map<number, Span | undefined>();
   spans.set(kind, byTemperature);
@@ -41,12 +43,15 @@ function remember(kind: string, temperature: number, compute: () => Span | undef
   return byTemperature.get(temperature);
 }
 
+const NO_OFFSETS: LatencyOffsets = { whole: 0, by: {} };
+const offsetFor = ({ whole, by }: LatencyOffsets, profile: string): number => by[profile] ?? whole;
+
 /** Hours after injection in which a strip can be right, over all profiles that may be meant; undefined outside their temperatures. */
-export const latencySpan = (temperature: number, preparation: string, species: string, offset: number): Span | undefined =>
-  remember(`latency|${preparation}|${species}|${offset}`, temperature, () => spanOf([...nameless(temperature, preparation, offset), ...profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
+export const latencySpan = (temperature: number, preparation: string, species: string, offsets = NO_OFFSETS): Span | undefined =>
+  remember(offsets, `latency|${preparation}|${species}`, temperature, () => spanOf([...nameless(temperature, preparation, offsets.whole), ...profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
     const hours = hoursAt(profile.curve, temperature);
     if (!Number.isFinite(hours)) return [];
-    const { firstCheck, tooLate } = stripWindow(hours, profile.spread, offset);
+    const { firstCheck, tooLate } = stripWindow(hours, profile.spread, offsetFor(offsets, profile.name));
     return [{ low: firstCheck * (1 - OWN), high: tooLate * (1 + OWN), from: profile.name }];
   })]));
 
@@ -58,7 +63,7 @@ const nameless = (temperature: number, preparation: string, offset: number): Spa
 
 /** Hours from fertilisation in which a hatch can be noted: from the first of the fastest table to the last of the slowest. */
 export const hatchSpan = (temperature: number, species: string): Span | undefined =>
-  remember(`hatch|${species}`, temperature, () => spanOf(profilesFor(INCUBATION_PROFILES, '', species).flatMap((profile) => {
+  remember(NO_OFFSETS, `hatch|${species}`, temperature, () => spanOf(profilesFor(INCUBATION_PROFILES, '', species).flatMap((profile) => {
     const hours = hoursAt(profile.curve, temperature);
     return Number.isFinite(hours) ? [{ low: hours * profile.spread[0] * (1 - OWN), high: hours * Math.max(LAST_HATCH_SHARE, profile.spread[1]), from: profile.name }] : [];
   })));
@@ -68,14 +73,16 @@ const elapsed = (said: Said, end: 'stripped' | 'hatchedAt', start: 'injected' | 
   return Number.isNaN(hours) ? { hours: said.num(stated), isStated: true } : { hours, isStated: false };
 };
 
-function latencyVerdict(said: Said): Verdict | undefined {
+const ownWords = (offsets: LatencyOffsets | undefined): string => (offsets ? ', moved by your own rates' : '');
+
+function latencyVerdict(said: Said, { latencyOffsets }: AuditOptions): Verdict | undefined {
   const { hours, isStated } = elapsed(said, 'stripped', 'injected', 'latency');
   const temperature = said.num('temperature');
-  const span = latencySpan(temperature, said.text('preparation'), said.text('species'), 0);
+  const span = latencySpan(temperature, said.text('preparation'), said.text('species'), latencyOffsets);
   if (!span || !(hours >= 0) || (hours >= span.low && hours <= span.high)) return undefined;
   return {
     field: isStated ? 'latency' : 'stripped', with: isStated ? ['temperature'] : ['injected', 'temperature'], seen: hoursText(hours), expected: `${hoursText(span.low)} to ${hoursText(span.high)}`,
-    sentence: `${hoursText(hours)} from injection to strip does not fit ${plain(temperature, 3)} °C: ${hoursText(span.low)} to ${hoursText(span.high)} would (${span.from}).`,
+    sentence: `${hoursText(hours)} from injection to strip does not fit ${plain(temperature, 3)} °C: ${hoursText(span.low)} to ${hoursText(span.high)} would (${span.from}${ownWords(latencyOffsets)}).`,
   };
 }
 
@@ -96,7 +103,7 @@ export const timingRules: readonly RowRule[] = [
   {
     id: 'LATENCY.FIT', scope: 'row', severity: 'unlikely', title: 'Latency does not fit the temperature', check: latencyVerdict,
     needs: [['injected', 'stripped', 'temperature'], ['latency', 'temperature']],
-    checks: 'Hours from injection to strip against the published windows at that temperature, of the preparation named or of all for the species, widened by 15 %.',
+    checks: 'Hours from injection to strip against the published windows at that temperature, of the preparation named or of all for the species, widened by 15 %; moved by the farm\'s own offset where a sheet of its rates says one.',
     why: 'Warmth sets the hour: at 20 °C it is three times as long as at 30 °C. A strip at the wrong hour loses the eggs, a wrong time or temperature loses the record.', sources: ['GRAAF96', 'OKER15', 'AUDU23', 'AGBEBI', 'PROKES15'],
     examples: [
       { record: { injected: 46_000.875, stripped: 46_001.875, temperature: 28 }, says: 'does not fit 28 °C', because: '24 h at 28 °C: a day too many.' },

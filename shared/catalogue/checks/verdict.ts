@@ -34,7 +34,7 @@ export function verdictOf(ids: readonly string[], said: Readonly<Record<string, 
   const rules = RULES.filter(({ id }) => ids.includes(id));
   const ready = rules.filter((rule) => isReady(rule, names));
   const view = saidOf(record);
-  const found = ready.flatMap((rule) => listOf(rule.check(view)).map((verdict) => ({ verdict, rank: RANK[verdict.severity ?? rule.severity] })));
+  const found = ready.flatMap((rule) => listOf(rule.check(view, {})).map((verdict) => ({ verdict, rank: RANK[verdict.severity ?? rule.severity] })));
   const main = rules.filter(({ id }) => !MINOR.test(id));
   if (found.length === 0 && !(main.length === 0 ? ready : main).some((rule) => ready.includes(rule))) {
     const [need = []] = (main.length === 0 ? rules : main).flatMap(({ needs }) => needs).map((set) => set.filter((name) => !names.has(name))).sort((a, b) => a.length - b.length);

@@ -6,7 +6,7 @@ export const ORDERS = new Columns({
   order: { title: 'Order', width: 24, style: 'input' }, product: { title: 'Product', width: 12, style: 'input' }, number: { title: 'Fish', width: 11, style: 'input', format: WHOLE },
   grams: { title: 'Weight of a fish, g', width: 10, style: 'input', format: '0.00' }, due: { title: 'Due', width: 14, style: 'input', format: DAY }, price: { title: 'Price', width: 9, style: 'input', format: '#,##0.00##' },
   breeding: { title: 'For breeding', width: 10, style: 'input' }, planned: { title: 'Planned', width: 11, style: 'result', format: WHOLE }, underway: { title: 'Of them under way', width: 11, style: 'cell', format: WHOLE },
-  short: { title: 'Short', width: 11, style: 'cell', format: WHOLE }, verdict: { title: 'Verdict', width: 15, style: 'cell' }, females: { title: 'Females', width: 9, style: 'cell', format: WHOLE },
+  short: { title: 'Short', width: 11, style: 'cell', format: WHOLE }, verdict: { title: 'Verdict', width: 15, style: 'text' }, females: { title: 'Females', width: 9, style: 'cell', format: WHOLE },
   p10: { title: 'One season in ten below', width: 11, style: 'cell', format: WHOLE }, p50: { title: 'Half below', width: 11, style: 'cell', format: WHOLE }, p90: { title: 'Nine in ten below', width: 11, style: 'cell', format: WHOLE },
   certainty: { title: 'Met in', width: 9, style: 'cell', format: '0%' }, ninety: { title: 'Females for 90 %', width: 11, style: 'cell', format: WHOLE }, sales: { title: 'Sales', width: 13, style: 'result', format: MONEY },
 } as const, 'orders');
@@ -24,18 +24,26 @@ export const VATS = new Columns({
   nursing: { title: 'Nursing', width: 9, style: 'input' }, stays: { title: 'Stays', width: 9, style: 'cell', format: '0' }, days: { title: 'Days taken', width: 11, style: 'cell', format: '0.0' },
 } as const, 'vats');
 
+/** Moments of a run: the year stands with the due day. */
+const SHORT = 'ddd d mmm hh:mm';
+/** The clock of each run. */
 export const RUNS = new Columns({
-  run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, product: { title: 'Product', width: 12, style: 'cell' }, pairs: { title: 'Females × males', width: 26, style: 'text' },
-  usual: { title: 'Water expected, °C', width: 10, style: 'cell', format: '0.0' }, measured: { title: 'Water measured, °C', width: 10, style: 'blank', format: '0.0' }, water: { title: 'Water, °C', width: 9, style: 'result', format: '0.0' },
-  strip: { title: 'Strip at', width: 19, style: 'input', format: MOMENT }, latency: { title: 'Latency, h', width: 9, style: 'cell', format: '0.0' }, inject: { title: 'Inject at', width: 19, style: 'result', format: MOMENT },
-  late: { title: 'Too late to strip', width: 19, style: 'cell', format: MOMENT }, hatch: { title: 'First hatch', width: 19, style: 'cell', format: MOMENT }, feed: { title: 'First feed', width: 19, style: 'cell', format: MOMENT },
-  fedFrom: { title: 'Fed from', width: 14, style: 'cell', format: DAY }, rearing: { title: 'Days of rearing', width: 9, style: 'cell', format: '0' }, nursing: { title: 'Days of nursing', width: 9, style: 'cell', format: '0' },
-  weaned: { title: 'Weaned', width: 14, style: 'cell', format: DAY }, ready: { title: 'Ready', width: 14, style: 'cell', format: DAY }, due: { title: 'Due', width: 14, style: 'cell', format: DAY },
-  kilograms: { title: 'Females, kg', width: 9, style: 'cell', format: '0.00' }, hormone: { title: 'Hormone, mL', width: 10, style: 'cell', format: '0.00' }, hormoneWeek: { title: 'Order hormone in week from', width: 14, style: 'cell', format: DAY },
-  expected: { title: 'Eggs of these females', width: 11, style: 'cell', format: WHOLE }, toSet: { title: 'Eggs to set', width: 11, style: 'input', format: WHOLE },
-  eggs: { title: 'Eggs', width: 11, style: 'cell', format: WHOLE }, larvae: { title: 'Larvae hatched', width: 11, style: 'cell', format: WHOLE }, feeding: { title: 'Larvae feeding', width: 11, style: 'cell', format: WHOLE },
-  fry: { title: 'Fry weaned', width: 11, style: 'cell', format: WHOLE }, fish: { title: 'Fish counted out', width: 11, style: 'result', format: WHOLE }, planned: { title: 'Fish when planned', width: 11, style: 'cell', format: WHOLE }, males: { title: 'Males', width: 8, style: 'cell', format: '0' },
+  run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, pairs: { title: 'Females × males', width: 24, style: 'text' },
+  usual: { title: 'Water expected, °C', width: 10, style: 'cell', format: '0.0' }, measured: { title: 'Water measured, °C', width: 10, style: 'blank', format: '0.0' }, water: { title: 'Water, °C', width: 8, style: 'result', format: '0.0' },
+  latency: { title: 'Latency, h', width: 8, style: 'cell', format: '0.0' }, inject: { title: 'Inject at', width: 17, style: 'result', format: SHORT }, strip: { title: 'Strip at', width: 16, style: 'input', format: SHORT },
+  late: { title: 'Too late to strip', width: 16, style: 'cell', format: SHORT }, hatch: { title: 'First hatch', width: 16, style: 'cell', format: SHORT }, feed: { title: 'First feed', width: 16, style: 'cell', format: SHORT },
+  fedFrom: { title: 'Fed from', width: 11, style: 'cell', format: 'd mmm yy' }, rearing: { title: 'Days of rearing', width: 8, style: 'cell', format: '0' }, weaned: { title: 'Weaned', width: 11, style: 'cell', format: 'd mmm yy' },
+  nursing: { title: 'Days of nursing', width: 8, style: 'cell', format: '0' }, ready: { title: 'Ready', width: 11, style: 'cell', format: 'd mmm yy' }, due: { title: 'Due', width: 11, style: 'cell', format: 'd mmm yy' },
 } as const, 'runs');
+
+/** From the females of each run to the fish counted out. */
+export const FISH = new Columns({
+  run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, product: { title: 'Product', width: 12, style: 'text' }, kilograms: { title: 'Females, kg', width: 10, style: 'cell', format: '0.00' },
+  hormone: { title: 'Hormone, mL', width: 10, style: 'cell', format: '0.00' }, hormoneWeek: { title: 'Order hormone in week from', width: 14, style: 'cell', format: DAY }, males: { title: 'Males', width: 8, style: 'cell', format: '0' },
+  expected: { title: 'Eggs of these females', width: 12, style: 'cell', format: WHOLE }, toSet: { title: 'Eggs to set', width: 12, style: 'input', format: WHOLE }, eggs: { title: 'Eggs', width: 12, style: 'cell', format: WHOLE },
+  larvae: { title: 'Larvae hatched', width: 12, style: 'cell', format: WHOLE }, feeding: { title: 'Larvae feeding', width: 12, style: 'cell', format: WHOLE }, fry: { title: 'Fry weaned', width: 12, style: 'cell', format: WHOLE },
+  fish: { title: 'Fish counted out', width: 12, style: 'result', format: WHOLE }, planned: { title: 'Fish when planned', width: 12, style: 'cell', format: WHOLE },
+} as const, 'fish');
 
 export const PAIRS = new Columns({
   run: { title: 'Run', width: 6, style: 'cell', format: '0' }, female: { title: 'Female', width: 12, style: 'label' }, male: { title: 'Male', width: 12, style: 'label' }, kilograms: { title: 'Weight, kg', width: 11, style: 'input', format: '0.00' },
@@ -43,21 +51,26 @@ export const PAIRS = new Columns({
   strip: { title: 'Strip at', width: 19, style: 'cell', format: MOMENT }, stripped: { title: 'Stripped at', width: 19, style: 'blank', format: MOMENT }, grams: { title: 'Eggs, g', width: 10, style: 'blank', format: '#,##0.0' }, alive: { title: 'Alive of 100', width: 10, style: 'blank', format: '0' },
 } as const, 'pairs');
 
-export const COUNTS = new Columns({
-  run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' },
-  grams: { title: 'Eggs stripped, g', width: 10, style: 'cell', format: '#,##0.0' },
-  g1: { title: 'Sample 1, g', width: 8, style: 'blank', format: '0.00' }, g2: { title: 'Sample 2, g', width: 8, style: 'blank', format: '0.00' }, g3: { title: 'Sample 3, g', width: 8, style: 'blank', format: '0.00' },
-  n1: { title: 'Eggs in 1', width: 8, style: 'blank', format: WHOLE }, n2: { title: 'Eggs in 2', width: 8, style: 'blank', format: WHOLE }, n3: { title: 'Eggs in 3', width: 8, style: 'blank', format: WHOLE },
-  eggs: { title: 'Eggs estimated', width: 11, style: 'result', format: WHOLE }, eggsLow: { title: 'at least', width: 10, style: 'cell', format: WHOLE }, eggsHigh: { title: 'at most', width: 10, style: 'cell', format: WHOLE },
-  looked: { title: 'Eggs looked at', width: 8, style: 'blank', format: '0' }, alive: { title: 'Alive', width: 8, style: 'blank', format: '0' }, fertilised: { title: 'Fertilised', width: 9, style: 'result', format: SHARE }, fertilisedLow: { title: 'not below', width: 9, style: 'cell', format: SHARE }, fertilisedHigh: { title: 'not above', width: 9, style: 'cell', format: SHARE },
-  litres: { title: 'Water of the larvae, L', width: 10, style: 'blank', format: WHOLE }, ml: { title: 'One sample, mL', width: 9, style: 'blank', format: WHOLE }, l1: { title: 'Larvae in 1', width: 8, style: 'blank', format: WHOLE }, l2: { title: 'Larvae in 2', width: 8, style: 'blank', format: WHOLE }, l3: { title: 'Larvae in 3', width: 8, style: 'blank', format: WHOLE },
-  larvae: { title: 'Larvae at first feed, estimated', width: 11, style: 'result', format: WHOLE }, larvaeLow: { title: 'larvae at least', width: 10, style: 'cell', format: WHOLE }, larvaeHigh: { title: 'larvae at most', width: 10, style: 'cell', format: WHOLE },
-  hatched: { title: 'Larvae hatched, counted', width: 11, style: 'blank', format: WHOLE }, weaned: { title: 'Fry weaned, counted', width: 11, style: 'blank', format: WHOLE }, handed: { title: 'Fish counted out', width: 11, style: 'blank', format: WHOLE }, remark: { title: 'Remark', width: 30, style: 'blank' },
-} as const, 'counts');
+/** What is counted in the night of the strip and the day after. */
+export const EGG_COUNTS = new Columns({
+  run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, grams: { title: 'Eggs stripped, g', width: 10, style: 'cell', format: '#,##0.0' },
+  g1: { title: 'Sample 1, g', width: 9, style: 'blank', format: '0.00' }, g2: { title: 'Sample 2, g', width: 9, style: 'blank', format: '0.00' }, g3: { title: 'Sample 3, g', width: 9, style: 'blank', format: '0.00' },
+  n1: { title: 'Eggs in 1', width: 9, style: 'blank', format: WHOLE }, n2: { title: 'Eggs in 2', width: 9, style: 'blank', format: WHOLE }, n3: { title: 'Eggs in 3', width: 9, style: 'blank', format: WHOLE },
+  eggs: { title: 'Eggs estimated', width: 12, style: 'result', format: WHOLE }, eggsLow: { title: 'at least', width: 11, style: 'cell', format: WHOLE }, eggsHigh: { title: 'at most', width: 11, style: 'cell', format: WHOLE },
+  looked: { title: 'Eggs looked at', width: 9, style: 'blank', format: '0' }, alive: { title: 'Alive', width: 9, style: 'blank', format: '0' }, fertilised: { title: 'Fertilised', width: 10, style: 'result', format: SHARE }, fertilisedLow: { title: 'not below', width: 10, style: 'cell', format: SHARE }, fertilisedHigh: { title: 'not above', width: 10, style: 'cell', format: SHARE },
+} as const, 'eggCounts');
+
+/** What is counted from the hatch on. */
+export const FRY_COUNTS = new Columns({
+  run: { title: 'Run', width: 6, style: 'cell', format: '0' }, order: { title: 'Order', width: 22, style: 'label' }, hatched: { title: 'Larvae hatched', width: 11, style: 'blank', format: WHOLE },
+  litres: { title: 'Water of the larvae, L', width: 10, style: 'blank', format: WHOLE }, ml: { title: 'One sample, mL', width: 9, style: 'blank', format: WHOLE }, l1: { title: 'Larvae in 1', width: 9, style: 'blank', format: WHOLE }, l2: { title: 'Larvae in 2', width: 9, style: 'blank', format: WHOLE }, l3: { title: 'Larvae in 3', width: 9, style: 'blank', format: WHOLE },
+  larvae: { title: 'Larvae at first feed', width: 12, style: 'result', format: WHOLE }, larvaeLow: { title: 'at least', width: 11, style: 'cell', format: WHOLE }, larvaeHigh: { title: 'at most', width: 11, style: 'cell', format: WHOLE },
+  weaned: { title: 'Fry weaned', width: 11, style: 'blank', format: WHOLE }, handed: { title: 'Fish counted out', width: 11, style: 'blank', format: WHOLE }, remark: { title: 'Remark', width: 32, style: 'blank' },
+} as const, 'fryCounts');
 
 export const STAYS = new Columns({
-  vat: { title: 'Vat', width: 18, style: 'label' }, run: { title: 'Run', width: 6, style: 'cell', format: '0' }, stage: { title: 'Holds', width: 10, style: 'cell' }, from: { title: 'From', width: 19, style: 'cell', format: MOMENT }, to: { title: 'To', width: 19, style: 'cell', format: MOMENT },
-  clean: { title: 'Clean again', width: 19, style: 'cell', format: MOMENT }, days: { title: 'Days', width: 8, style: 'cell', format: '0.0' }, fish: { title: 'Fish', width: 11, style: 'cell', format: WHOLE }, perLitre: { title: 'In a litre', width: 10, style: 'cell', format: '#,##0.0' }, most: { title: 'At most', width: 9, style: 'cell', format: '#,##0' }, verdict: { title: 'Verdict', width: 14, style: 'cell' },
+  vat: { title: 'Vat', width: 18, style: 'label' }, run: { title: 'Run', width: 6, style: 'cell', format: '0' }, stage: { title: 'Holds', width: 10, style: 'text' }, from: { title: 'From', width: 19, style: 'cell', format: MOMENT }, to: { title: 'To', width: 19, style: 'cell', format: MOMENT },
+  clean: { title: 'Clean again', width: 19, style: 'cell', format: MOMENT }, days: { title: 'Days', width: 8, style: 'cell', format: '0.0' }, fish: { title: 'Fish', width: 11, style: 'cell', format: WHOLE }, perLitre: { title: 'In a litre', width: 10, style: 'cell', format: '#,##0.0' }, most: { title: 'At most', width: 9, style: 'cell', format: '#,##0' }, verdict: { title: 'Verdict', width: 18, style: 'text' },
 } as const, 'stays');
 
 export const WATER = new Columns({

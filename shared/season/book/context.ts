@@ -10,7 +10,7 @@ import type { SeasonBook } from '../result';
 
 /** Sheets of a season, in the order they stand. None is called like a sheet of the plan of one run, so that both fit in one workbook. */
 export const TITLES = {
-  season: 'Season', setup: 'Setup', orders: 'Orders', parents: 'Parents', vats: 'Vats', runs: 'Runs', pairs: 'Pairs', days: 'Season days', water: 'Vat water', counts: 'Counts', stays: 'Stays',
+  season: 'Season', setup: 'Setup', orders: 'Orders', parents: 'Parents', vats: 'Vats', runs: 'Runs', fish: 'Fish', pairs: 'Pairs', days: 'Season days', water: 'Vat water', eggCounts: 'Egg counts', fryCounts: 'Fry counts', stays: 'Stays',
   feed: 'Feed by day', feedRuns: 'Feed by run', shopping: 'Shopping', money: 'Money', figures: 'Figures', notes: 'Season notes', bars: 'Bars',
 } as const;
 export type Title = keyof typeof TITLES;

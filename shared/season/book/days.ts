@@ -2,7 +2,7 @@ import { isoDateOfSerial } from '../../plan/form';
 import { styled } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
 import type { PlannedRun } from '../result';
-import { RUNS } from './columns';
+import { FISH, RUNS } from './columns';
 import type { Pages } from './context';
 import { DAY, FIRST, HEAD, WHOLE, lastRow } from './context';
 
@@ -15,7 +15,7 @@ const weeksOf = (run: PlannedRun): number => (run.vats[2] ? Math.max(0, Math.cei
 
 function tasksOf({ assumed }: Pages, run: PlannedRun, row: number): Task[] {
   const of = (key: Key): string => RUNS.cell(key, row);
-  const task = (when: number, at: string, what: string, amount?: Key, unit = ''): Task => ({ when, at: `=${at}`, run: run.run, what, ...(amount ? { amount: `=${of(amount)}`, unit } : {}) });
+  const task = (when: number, at: string, what: string, amount?: keyof typeof FISH.letters, unit = ''): Task => ({ when, at: `=${at}`, run: run.run, what, ...(amount ? { amount: `=${FISH.cell(amount, row)}`, unit } : {}) });
   const vats = [...new Set(run.vats.flatMap(({ names }) => names))];
   const first = run.vats[0]?.names ?? [];
   const { preparingDays, liveDays, weaningDays } = assumed;
@@ -28,16 +28,19 @@ function tasksOf({ assumed }: Pages, run: PlannedRun, row: number): Task[] {
     task(run.injectAt, of('inject'), 'Inject; write down hour and water', 'hormone', 'mL in all'),
     task(run.stripAt, of('strip'), `Strip, mix with milt of ${run.males.join(', ')}, wet, spread. Eggs in grams → Pairs`, 'eggs', 'eggs'),
     task(run.lateAt, of('late'), 'Too late from here: eggs still in the fish are over-ripe'),
-    task(run.stripAt + 0.5, `${of('strip')}+12/24`, 'Count 100 eggs: how many live? → Counts'),
+    task(run.stripAt + 0.5, `${of('strip')}+12/24`, 'Count 100 eggs: how many live? → Egg counts'),
     task(run.hatchAt, of('hatch'), 'First larvae hatch; dark and calm', 'larvae', 'larvae'),
     task(run.firstFeedAt - 1, `${of('feed')}-1`, 'Set the first cysts to hatch, then every day: Feed by day has the grams'),
-    task(run.firstFeedAt, of('feed'), `First live food; larvae to ${run.vats[1]?.names.join(', ') ?? ''}. Count samples → Counts`, 'feeding', 'larvae'),
+    task(run.firstFeedAt, of('feed'), `First live food; larvae to ${run.vats[1]?.names.join(', ') ?? ''}. Count samples → Fry counts`, 'feeding', 'larvae'),
     task(run.feedFrom + liveDays + 1 / 3, `${of('fedFrom')}+{liveDays}+8/24`, 'Start weaning: dry first, live food after'),
     task(run.feedFrom + liveDays + weaningDays + 1 / 3, `${of('fedFrom')}+{liveDays}+{weaningDays}+8/24`, 'Dry feed alone'),
-    task(run.weanedAt, `${of('weaned')}+8/24`, run.vats[2] ? `Grade by size, count → Counts, move to ${run.vats[2].names.join(', ')}` : 'Weaned: take out the big ones, count a sample → Counts', 'fry', 'fry'),
+    run.vats[2]
+      ? task(run.weanedAt, `${of('weaned')}+8/24`, `Grade by size, count → Fry counts, move to ${run.vats[2].names.join(', ')}`, 'fry', 'fry')
+      // Fry may be fetched on the very morning they are weaned.
+      : task(run.weanedAt - 1, `${of('weaned')}-1+8/24`, 'Nearly weaned: take out the big ones, count a sample → Fry counts', 'fry', 'fry'),
     ...Array.from({ length: weeksOf(run) }, (_, i) => task(Math.floor(run.weanedAt) + 7 * (i + 1) + 1 / 3, `${of('weaned')}+${7 * (i + 1)}+8/24`, 'Weigh a sample, take out the big ones')),
     task(run.due - 1 + 1 / 4, `${of('due')}-1+6/24`, `${run.order}: last meal; bags, oxygen and clean water ready`),
-    task(run.due + 1 / 4, `${of('due')}+6/24`, `${run.order}: count out and hand over; count → Counts`, 'fish', 'fish'),
+    task(run.due + 1 / 4, `${of('due')}+6/24`, `${run.order}: count out and hand over; count → Fry counts`, 'fish', 'fish'),
   ];
 }
 

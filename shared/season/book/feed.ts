@@ -1,7 +1,7 @@
 import type { SheetBuilder } from '../../workbook/build';
 import { styled } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
-import { FEED_DAYS, FEED_RUNS, RUNS } from './columns';
+import { FEED_DAYS, FEED_RUNS, FISH, RUNS } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, lastRow } from './context';
 import { mondayOf } from './runs';
@@ -18,12 +18,13 @@ export const feedLines = ({ plan }: Pages): Line[] => plan.runs.flatMap((run, i)
 function line(pages: Pages, sheet: SheetBuilder, { run, day, at }: Line, row: number): void {
   const { fx } = pages;
   const of = (key: keyof typeof RUNS.letters): string => RUNS.cell(key, at);
+  const fish = (key: keyof typeof FISH.letters): string => FISH.cell(key, at);
   const cell = (key: keyof typeof C): string => `${C[key]}${row}`;
   // Whether fry stay in the same vats or are nursed on, the day decides; from the day of the sale on there are none.
-  const rearing = `${of('feeding')}*(${of('fry')}/MAX(1,${of('feeding')}))^(${cell('day')}/${of('rearing')})`;
-  const nursed = `${of('fry')}*IF(${of('nursing')}>0,{nurserySurvival}^(MIN(${cell('day')}-${of('rearing')},${of('nursing')})/{nurseryDays}),1)`;
+  const rearing = `${fish('feeding')}*(${fish('fry')}/MAX(1,${fish('feeding')}))^(${cell('day')}/${of('rearing')})`;
+  const nursed = `${fish('fry')}*IF(${of('nursing')}>0,{nurserySurvival}^(MIN(${cell('day')}-${of('rearing')},${of('nursing')})/{nurseryDays}),1)`;
   FEED_RUNS.row(sheet, row, {
-    date: `=${of('fedFrom')}+${cell('day')}`, run, day, fish: fx(`=IF(OR(${cell('date')}>=${of('due')},${of('fish')}=0),0,IF(${cell('day')}<${of('rearing')},${rearing},${nursed}))`),
+    date: `=${of('fedFrom')}+${cell('day')}`, run, day, fish: fx(`=IF(OR(${cell('date')}>=${of('due')},${fish('fish')}=0),0,IF(${cell('day')}<${of('rearing')},${rearing},${nursed}))`),
     grams: fx(`={startWeight}*EXP(({fryGrowth}*MIN(${cell('day')},${of('rearing')})+{nurseryGrowth}*MAX(0,${cell('day')}-${of('rearing')}))/100)`),
     live: fx(`=IF(${cell('day')}<{liveDays},1,IF(${cell('day')}<{liveDays}+{weaningDays},0.5,0))`), onLive: `=${cell('fish')}*${cell('live')}`,
     ration: fx(`=IF(${cell('day')}<${of('rearing')},{fryRation},{nurseryRation})*(1-${cell('live')})`),
@@ -78,7 +79,7 @@ export function feedDaysSheet(pages: Pages): SheetModel {
       series: keys.map((key) => ({ name: FEED_DAYS.titleOf(key).toLowerCase(), values: sheet.ref(FEED_DAYS.own(key, days)) })), from: `J${from}`, to: `O${from + 15}`,
     });
   };
-  chart('Food a day', ['set', 'dry'], 'g a day', HEAD);
-  chart('Fish fed', ['fish'], 'fish', HEAD + 17);
+  chart('Food a day', ['set', 'dry'], 'g a day', FIRST);
+  chart('Fish fed', ['fish'], 'fish', FIRST + 17);
   return sheet.build();
 }

@@ -3,7 +3,7 @@ import type { SheetBuilder } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
 import { ASSUMPTIONS } from '../../plan/assumptions';
 import type { AssumptionKey } from '../../plan/assumptions';
-import { CASH, ORDERS, RUNS, SHOPPING, STAYS } from './columns';
+import { CASH, FISH, ORDERS, RUNS, SHOPPING, STAYS } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, MONEY, WHOLE } from './context';
 import { weeksOf } from './shopping';
@@ -27,7 +27,7 @@ function results(pages: Pages, sheet: SheetBuilder): void {
     pages.define(key, sheet.ref(`C${FIRST + i}`));
   });
   const days = stays > 0 ? `SUM(${STAYS.range('days', stays)})` : '0';
-  const males = runs > 0 ? `IF({malesSurvive}="yes",0,SUM(${RUNS.range('males', runs)}))` : '0';
+  const males = runs > 0 ? `IF({malesSurvive}="yes",0,SUM(${FISH.range('males', runs)}))` : '0';
   const costs: readonly (readonly [string, string])[] = [
     ['Hormone', '={bought_hormone}*{hormonePerMillilitre}'], ['Cysts', '={bought_cysts}*{cystsPerKilogram}'], ['Dry feed', '={bought_feed}*{feedPerKilogram}'], ['Wages and other costs of runs', `=${runs}*{perRun}`],
     ['Males used up', `=${males}*{male}`], ['Water and power of vats', `=${days}*{perVatDay}`], ['Rent, wages and wear', '={rent}'],
@@ -45,7 +45,7 @@ const rentDays = (week: string): string => {
   return `IF(AND({plannedOn}>=${week},{plannedOn}<${week}+7),1,0)+MAX(0,${month(`MIN(${week}+6,{lastDue})`)}-${month(`MAX(${week}-1,{plannedOn})`)})`;
 };
 
-function cashTable(pages: Pages, sheet: SheetBuilder, head: number): number {
+function cashTable(pages: Pages, sheet: SheetBuilder, head: number): void {
   const { plan, fx } = pages;
   const [weeks, orders, runs, stays] = [weeksOf(pages), plan.orders.length, plan.runs.length, plan.occupancy.length];
   sheet.row(`B${head}`, (['week', 'sales', 'goods', 'runs', 'vats', 'rent', 'left'] as const).map((key) => CASH.titleOf(key)), 'heading');
@@ -53,7 +53,7 @@ function cashTable(pages: Pages, sheet: SheetBuilder, head: number): number {
     const row = head + 1 + i;
     const week = `${C.week}${row}`;
     const within = (by: string): string => `${by},">="&${week},${by},"<"&${week}+7`;
-    const males = `IF({malesSurvive}="yes",0,{male}*SUMIFS(${RUNS.range('males', runs)},${within(RUNS.range('strip', runs))}))`;
+    const males = `IF({malesSurvive}="yes",0,{male}*SUMIFS(${FISH.range('males', runs)},${within(RUNS.range('strip', runs))}))`;
     CASH.row(sheet, row, {
       week: `=${SHOPPING.cell('week', FIRST + i)}`, sales: `=SUMIFS(${ORDERS.range('sales', orders)},${within(ORDERS.range('due', orders))})`, goods: `=${SHOPPING.cell('cost', FIRST + i)}`,
       runs: runs > 0 ? fx(`={perRun}*COUNTIFS(${within(RUNS.range('strip', runs))})+${males}`) : 0, vats: stays > 0 ? fx(`={perVatDay}*SUMIFS(${STAYS.range('days', stays)},${within(STAYS.range('to', stays))})`) : 0,
@@ -72,7 +72,6 @@ function cashTable(pages: Pages, sheet: SheetBuilder, head: number): number {
     kind: 'line', title: 'Money left by week', categories: sheet.ref(`${C.week}${first}:${C.week}${last}`), categoryFormat: 'd mmm', valueFormat: WHOLE, yTitle: 'money',
     series: [{ name: 'left', values: sheet.ref(`${C.left}${first}:${C.left}${last}`) }], from: `J${head}`, to: `Q${head + 16}`,
   });
-  return last;
 }
 
 const CHAIN: readonly AssumptionKey[] = ['eggShare', 'eggsPerGram', 'hatch', 'yolkSurvival', 'frySurvival', 'nurserySurvival'];
@@ -110,10 +109,11 @@ function swings(pages: Pages, sheet: SheetBuilder, head: number): void {
 
 /** Sales, costs, cash by week, and what the profit hangs on. */
 export function moneySheet(pages: Pages): SheetModel {
-  const sheet = pages.sheet('money', 'Money', 'Follows orders, runs, feed and prices. Any one currency.', { widths: [2, 38, 16, 16, 16, 14, 16, 16, 2], tab: '0B4F2A' });
-  results(pages, sheet);
   const head = HEAD + 14;
-  const last = cashTable(pages, sheet, head);
-  swings(pages, sheet, Math.max(last, head + 17) + 2);
+  const below = Math.max(head + weeksOf(pages), head + 17) + 2;
+  const sheet = pages.sheet('money', 'Money', 'Follows orders, runs, feed and prices. Any one currency.', { widths: [2, 38, 16, 16, 16, 14, 16, 16, 2], tab: '0B4F2A', print: { breaksAbove: [head, below] } });
+  results(pages, sheet);
+  cashTable(pages, sheet, head);
+  swings(pages, sheet, below);
   return sheet.build();
 }

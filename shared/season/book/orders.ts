@@ -1,7 +1,7 @@
 import type { Content } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
 import type { PlannedOrder } from '../result';
-import { ORDERS, RUNS } from './columns';
+import { FISH, ORDERS } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, lastRow } from './context';
 
@@ -14,7 +14,7 @@ const maybe = (n: number | undefined): Content => n ?? {};
 function contents({ plan, book }: Pages, { order, females, odds, femalesForNinety }: PlannedOrder, row: number) {
   const c = ORDERS.letters;
   const underway = book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
-  const runs = `SUMIFS(${RUNS.range('fish', plan.runs.length)},${RUNS.range('order', plan.runs.length)},${c.order}${row})`;
+  const runs = `SUMIFS(${FISH.range('fish', plan.runs.length)},${FISH.range('order', plan.runs.length)},${c.order}${row})`;
   return {
     order: order.name, product: order.product, number: order.number, grams: maybe(order.grams), due: order.due, price: maybe(order.price), breeding: order.forBreeding ? 'yes' : '',
     planned: `=${runs}+${c.underway}${row}`, underway, short: `=MAX(0,${c.number}${row}-ROUND(${c.planned}${row},0))`, verdict: `=IF(${c.short}${row}=0,"can be met","SHORT")`, females,

@@ -31,7 +31,7 @@ function ordersBlock({ plan }: Pages, sheet: SheetBuilder, from: number): number
     const row = from + 1 + i;
     const of = (key: keyof typeof ORDERS.letters): string => `=${ORDERS.cell(key, FIRST + i)}`;
     sheet.row(`B${row}`, [
-      styled(of('order'), 'label'), styled(of('due'), 'cell', { format: DAY }), styled(of('number'), 'cell', { format: WHOLE }), styled(of('planned'), 'cell', { format: WHOLE }), styled(of('verdict'), 'cell'), styled(of('certainty'), 'cell', { format: '0%' }), styled(of('p50'), 'cell', { format: WHOLE }),
+      styled(of('order'), 'label'), styled(of('due'), 'cell', { format: DAY }), styled(of('number'), 'cell', { format: WHOLE }), styled(of('planned'), 'cell', { format: WHOLE }), styled(of('verdict'), 'text'), styled(of('certainty'), 'cell', { format: '0%' }), styled(of('p50'), 'cell', { format: WHOLE }),
     ]);
   });
   const last = from + shown.length;

@@ -1,7 +1,7 @@
 import { mondayOf } from '../../money/cashWeeks';
 import { styled } from '../../workbook/build';
 import type { SheetModel } from '../../workbook/model';
-import { FEED_RUNS, RUNS, SHOPPING } from './columns';
+import { FEED_RUNS, FISH, SHOPPING } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, MONEY, lastRow } from './context';
 import { feedLines } from './feed';
@@ -24,7 +24,7 @@ export function shoppingSheet(pages: Pages): SheetModel {
     const sum = (table: string, by: string): string => `SUMIFS(${table},${by},${week})`;
     SHOPPING.row(sheet, row, {
       week: i === 0 ? fx('=INT({plannedOn})-MOD(INT({plannedOn})-2,7)') : `=${C.week}${row - 1}+7`,
-      hormone: runs > 0 ? `=${sum(RUNS.range('hormone', runs), RUNS.range('hormoneWeek', runs))}` : 0,
+      hormone: runs > 0 ? `=${sum(FISH.range('hormone', runs), FISH.range('hormoneWeek', runs))}` : 0,
       cysts: feed > 0 ? `=${sum(FEED_RUNS.range('cysts', feed), FEED_RUNS.range('cystsWeek', feed))}/1000` : 0, feed: feed > 0 ? `=${sum(FEED_RUNS.range('dry', feed), FEED_RUNS.range('dryWeek', feed))}/1000` : 0,
       cost: fx(`=${C.hormone}${row}*{hormonePerMillilitre}+${C.cysts}${row}*{cystsPerKilogram}+${C.feed}${row}*{feedPerKilogram}`),
     });
@@ -38,7 +38,7 @@ export function shoppingSheet(pages: Pages): SheetModel {
   sheet.when({ range: `${C.week}${FIRST}:${C.week}${last}`, formula: `=AND($${C.hormone}${FIRST}+$${C.cysts}${FIRST}+$${C.feed}${FIRST}>0,$${C.done}${FIRST}="")`, style: 'warning' });
   if (book.orders.length > 0 && weeks > 1) sheet.chart({
     kind: 'column', title: 'Spent on goods by week', categories: sheet.ref(SHOPPING.own('week', weeks)), categoryFormat: 'd mmm', valueFormat: '#,##0', yTitle: 'money',
-    series: [{ name: 'cost', values: sheet.ref(SHOPPING.own('cost', weeks)) }], from: `I${HEAD}`, to: `O${HEAD + 16}`,
+    series: [{ name: 'cost', values: sheet.ref(SHOPPING.own('cost', weeks)) }], from: `I${FIRST}`, to: `O${FIRST + 16}`,
   });
   return sheet.build();
 }

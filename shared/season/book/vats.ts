@@ -4,7 +4,7 @@ import type { SheetModel } from '../../workbook/model';
 import type { VatStay } from '../result';
 import type { VatStageKey } from '../orderBook';
 import { VAT_STAGES } from '../orderBook';
-import { RUNS, STAYS, VATS } from './columns';
+import { FISH, RUNS, STAYS, VATS } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, lastRow } from './context';
 
@@ -16,7 +16,7 @@ const at = (row: number, column: number): string => addressOf(row - 1, column);
 const MORNING = '8/24';
 
 const DENSITY: Readonly<Record<VatStageKey, string>> = { eggs: '{eggsPerLitre}', fry: '{larvaePerLitre}', nursing: '{nurseryPerLitre}' };
-const FISH: Readonly<Record<VatStageKey, keyof typeof RUNS.letters>> = { eggs: 'eggs', fry: 'feeding', nursing: 'fry' };
+const FISH_IN: Readonly<Record<VatStageKey, keyof typeof FISH.letters>> = { eggs: 'eggs', fry: 'feeding', nursing: 'fry' };
 
 /** The vats there are, what each may hold, and who is in them when. */
 export function vatsSheet(pages: Pages, bars: SheetBuilder): SheetModel {
@@ -76,7 +76,7 @@ export function staysSheet(pages: Pages): SheetModel {
     const next = stays[i + 1];
     STAYS.row(sheet, row, {
       vat: `=${VATS.cell('vat', FIRST + book.vats.findIndex((v) => v.name === stay.vat))}`, run: stay.run, stage: stay.stage, from: `=${from}`, to: `=${to}`, clean: stay.cleanAt > stay.to ? pages.fx(`=${c.to}${row}+{cleaningDays}`) : `=${c.to}${row}`,
-      days: `=${c.to}${row}-${c.from}${row}`, fish: `=${RUNS.cell(FISH[stay.stage], run)}*${litres(stay.vat)}/(${mates.map(litres).join('+')})`, perLitre: `=${c.fish}${row}/${litres(stay.vat)}`, most: pages.fx(`=${DENSITY[stay.stage]}`),
+      days: `=${c.to}${row}-${c.from}${row}`, fish: `=${FISH.cell(FISH_IN[stay.stage], run)}*${litres(stay.vat)}/(${mates.map(litres).join('+')})`, perLitre: `=${c.fish}${row}/${litres(stay.vat)}`, most: pages.fx(`=${DENSITY[stay.stage]}`),
       verdict: next?.vat === stay.vat ? `=IF(${c.clean}${row}>${c.from}${row + 1}+0.00001,"CLASH with run "&${c.run}${row + 1},IF(${c.perLitre}${row}>${c.most}${row}*1.001,"too many","fits"))` : `=IF(${c.perLitre}${row}>${c.most}${row}*1.001,"too many","fits")`,
     });
   });

@@ -82,7 +82,8 @@ function valueAxis({ kind, valueRange, yTitle, valueFormat }: ChartModel): strin
 
 export function chartXml(chart: ChartModel, model: WorkbookModel): string {
   const hidden = chart.series.flatMap((s, i) => (s.isHidden ? [`<c:legendEntry><c:idx val="${i}"/><c:delete val="1"/></c:legendEntry>`] : []));
-  const legend = chart.series.filter((s) => !s.isHidden).length > 1 ? `<c:legend><c:legendPos val="b"/>${hidden.join('')}<c:overlay val="0"/>${tickText}</c:legend>` : '';
+  // Colours of occupancy bars only part one stay from the next: a legend would say nothing.
+  const legend = chart.kind !== 'occupancy' && chart.series.filter((s) => !s.isHidden).length > 1 ? `<c:legend><c:legendPos val="b"/>${hidden.join('')}<c:overlay val="0"/>${tickText}</c:legend>` : '';
   return '<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">'
     + `<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>${titleXml(chart.title, 1200, true)}<c:autoTitleDeleted val="0"/>`
     + `<c:plotArea><c:layout/>${plotXml(chart, model)}${categoryAxis(chart)}${valueAxis(chart)}</c:plotArea>${legend}<c:plotVisOnly val="1"/><c:dispBlanksAs val="span"/></c:chart>`

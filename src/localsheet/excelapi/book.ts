@@ -217,6 +217,11 @@ export interface Book {
   putName(name: NameState): Awaitable<void>;
   deleteName(name: string, scope?: string): Awaitable<void>;
 
+  /** What add-ins keep with the workbook, by key; plain data. */
+  settings(): Awaitable<Readonly<Record<string, unknown>>>;
+  /** Adds or replaces; undefined takes it away. */
+  putSetting(key: string, value: unknown): Awaitable<void>;
+
   /** Of the first cell of the area. */
   validation(sheet: string, area: Area): Awaitable<ValidationState | undefined>;
   setValidation(sheet: string, area: Area, rule: ValidationState | undefined): Awaitable<void>;

@@ -1,6 +1,7 @@
 import type { Cell, Grid } from '../../../shared/values';
 import { isError, isGrid } from '../../../shared/values';
 import { contains } from './address';
+import { withSetting } from './settings';
 import type { Area, Book, CellReads, NameState, Selection, TableState } from './book';
 import type { MemoryCell } from './memorySheet';
 import { columnOfKey, hasContent, keyOf, MemorySheet, rowOfKey } from './memorySheet';
@@ -50,6 +51,7 @@ interface State {
   selection: Selection;
   tables: TableState[];
   names: NameState[];
+  settings: Readonly<Record<string, unknown>>;
   isDirty: boolean;
   nextId: number;
   undoSteps: number;
@@ -201,6 +203,8 @@ const objectMembers = (tools: Tools, ids: (prefix: string) => string) => ({
   names: () => tools.names,
   putName: (name: NameState) => { tools.names = [...tools.names.filter((n) => n.name !== name.name || n.scope !== name.scope), name]; tools.isDirty = true; },
   deleteName: (name: string, scope?: string) => { tools.names = tools.names.filter((n) => n.name !== name || n.scope !== scope); },
+  settings: () => tools.settings,
+  putSetting: (key: string, value: unknown) => { tools.settings = withSetting(tools.settings, key, value); },
   conditionals: (id: string) => tools.sheet(id).conditionals,
   putConditional: (id: string, rule: Parameters<Book['putConditional']>[1]) => { const sheet = tools.sheet(id); sheet.conditionals = replaced(sheet.conditionals, rule); },
   deleteConditional: (id: string, rule: string) => { const sheet = tools.sheet(id); sheet.conditionals = sheet.conditionals.filter((c) => c.id !== rule); },
@@ -220,7 +224,7 @@ export function createMemoryBook(calculate: Calculate = () => undefined): Memory
   const first = new MemorySheet({ id: '{sheet1}', name: 'Sheet1', visibility: 'Visible', tabColor: '', showGridlines: true });
   const state: State = {
     sheets: [first], active: '{sheet1}', selection: { sheet: '{sheet1}', area: { row: 0, column: 0, rows: 1, columns: 1 } },
-    tables: [], names: [], isDirty: false, nextId: 2, undoSteps: 0, calculations: 0,
+    tables: [], names: [], settings: {}, isDirty: false, nextId: 2, undoSteps: 0, calculations: 0,
   };
   const tools: Tools = Object.assign(state, {
     sheet: (id: string): MemorySheet => {

@@ -62,8 +62,10 @@ export class Session {
   /** The same workbook once more, from its contents. */
   async again(): Promise<void> {
     const wasChanged = this.isChanged;
+    const { settings } = this.open.beside;
     const { model } = await takeModel(this.open, this.title);
     await this.show(model);
+    this.open.beside.settings = settings;
     this.isChanged = wasChanged;
   }
 

@@ -65,6 +65,12 @@ describe('freezing a workbook with everything in it', () => {
       expect([part, /calcChain|webextension|signature/i.test((is[part] ?? '').replace(/<Default [^>]*>/g, ''))]).toEqual([part, false]);
   });
 
+  test('what the pane remembered of columns goes with the add-in: no part of the copy holds it', () => {
+    const holding = (parts: Readonly<Record<string, string>>): string[] => Object.entries(parts).filter(([, text]) => /spawnbook\.columns|Secret pond/.test(text)).map(([name]) => name);
+    expect(holding(was).toSorted()).toEqual(['xl/webextensions/webextension1.xml', 'xl/webextensions/webextension2.xml']);
+    expect(holding(is)).toEqual([]);
+  });
+
   test('every part nobody had to touch is the same to the last packed byte', () => {
     const packed = (container: Uint8Array): Map<string, Uint8Array> => new Map(readContainer(container).map((entry) => [entry.name, entry.packed]));
     const [old, now] = [packed(file), packed(bytes)];

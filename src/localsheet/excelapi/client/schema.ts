@@ -26,10 +26,14 @@ const range = fading('Range');
 
 export const CLASSES: Readonly<Record<string, ClassSpec>> = {
   Workbook: {
-    links: { worksheets: 'WorksheetCollection', names: 'NamedItemCollection', tables: 'TableCollection', application: 'Application' },
+    links: { worksheets: 'WorksheetCollection', names: 'NamedItemCollection', tables: 'TableCollection', application: 'Application', settings: 'SettingCollection' },
     methods: { getSelectedRange: range, getActiveCell: range },
   },
   Application: { methods: { calculate: 'nothing', createWorkbook: fading('WorkbookCreated') } },
+  SettingCollection: {
+    items: 'Setting', methods: { add: fading('Setting'), getItem: indexer('Setting'), getItemOrNullObject: gives('Setting'), getCount: 'value' },
+  },
+  Setting: { read: ['key'], write: ['value'], methods: { delete: 'nothing' } },
   WorkbookCreated: { methods: { open: 'nothing' } },
   WorksheetCollection: {
     items: 'Worksheet',

@@ -2,6 +2,7 @@ import { asText } from '../input';
 import type { Env, Node } from '../node';
 import { namesNode } from './name';
 import { rangeNode } from './range';
+import { settingsNode } from './setting';
 import { tablesNode } from './table';
 import { worksheetsNode } from './worksheet';
 
@@ -25,7 +26,7 @@ export function workbookNode(env: Env): Node {
   return {
     type: 'Workbook',
     scalars: {},
-    links: { Worksheets: () => worksheetsNode(env), Names: () => namesNode(env), Tables: () => tablesNode(env), Application: () => applicationNode(env) },
+    links: { Worksheets: () => worksheetsNode(env), Names: () => namesNode(env), Tables: () => tablesNode(env), Application: () => applicationNode(env), Settings: () => settingsNode(env) },
     methods: {
       GetSelectedRange: async () => { const { sheet, area } = await env.book.selection(); return rangeNode(env, sheet, area); },
       GetActiveCell: async () => { const { sheet, area } = await env.book.selection(); return rangeNode(env, sheet, { ...area, rows: 1, columns: 1 }); },

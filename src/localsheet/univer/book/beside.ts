@@ -1,8 +1,9 @@
 import type { SheetModel } from '../../../../shared/workbook/model';
+import { withSetting } from '../../excelapi/settings';
 import type { Book, ChartState, PageState, ProtectionState } from '../../excelapi/book';
 
-/** What the engine has no place for: charts, protection and page set-up, kept per sheet. */
-export type BesidePart = Pick<Book, 'charts' | 'putChart' | 'deleteChart' | 'protection' | 'setProtection' | 'page' | 'setPage'>;
+/** What the engine has no place for: charts, protection and page set-up, kept per sheet, and settings of add-ins. */
+export type BesidePart = Pick<Book, 'charts' | 'putChart' | 'deleteChart' | 'protection' | 'setProtection' | 'page' | 'setPage' | 'settings' | 'putSetting'>;
 
 interface Beside {
   readonly charts: readonly ChartState[];
@@ -15,6 +16,7 @@ const NOTHING: Beside = { charts: [], protection: { isOn: false, options: {} }, 
 
 export class BesideStore {
   private readonly sheets = new Map<string, Beside>();
+  settings: Readonly<Record<string, unknown>> = {};
   private readonly listeners = new Set<() => void>();
 
   of(sheet: string): Beside { return this.sheets.get(sheet) ?? NOTHING; }
@@ -23,7 +25,7 @@ export class BesideStore {
     this.tell();
   }
   forget(sheet: string): void { if (this.sheets.delete(sheet)) this.tell(); }
-  clear(): void { this.sheets.clear(); this.tell(); }
+  clear(): void { this.sheets.clear(); this.settings = {}; this.tell(); }
   /** Called after each change. */
   listen(listener: () => void): void { this.listeners.add(listener); }
   private tell(): void { for (const listener of this.listeners) listener(); }
@@ -40,5 +42,7 @@ export const besidePart = (store: BesideStore): BesidePart => ({
   protection: (sheet) => store.of(sheet).protection,
   setProtection(sheet, protection) { store.put(sheet, { protection }); },
   page: (sheet) => store.of(sheet).page,
+  settings: () => store.settings,
+  putSetting(key, value) { store.settings = withSetting(store.settings, key, value); },
   setPage(sheet, patch) { store.put(sheet, { page: { ...store.of(sheet).page, ...patch } }); },
 });

@@ -1,0 +1,63 @@
+import type { RangeCells } from '../../shared/audit';
+import { gridFrom } from './cells';
+import { withExcel } from './excelErrors';
+
+/** What the workbook keeps for the check of records: meanings of columns among its settings, own rates on a sheet. */
+
+const KEY = 'spawnbook.columns';
+/** A name every sheet of rates brings with it, and the sheet it is on unless somebody renamed it. */
+const RATES_NAME = 'rate_latency_offset';
+const RATES_SHEET = 'Rates';
+/** A sheet of rates is some forty rows; a bigger one of that name is something else. */
+const MOST_CELLS = 20_000;
+
+/** undefined when nothing was kept. It may be anything: whoever reads it judges. */
+export const recall = (): Promise<unknown> =>
+  withExcel(async (context) => {
+    const kept = context.workbook.settings.getItemOrNullObject(KEY);
+    kept.load('value');
+    await context.sync();
+    return kept.isNullObject ? undefined : kept.value as unknown;
+  });
+
+/** undefined takes it away. */
+export const remember = (text: string | undefined): Promise<void> =>
+  withExcel(async (context) => {
+    const { settings } = context.workbook;
+    if (text === undefined) {
+      const kept = settings.getItemOrNullObject(KEY);
+      await context.sync();
+      if (!kept.isNullObject) kept.delete();
+    } else settings.add(KEY, text);
+    await context.sync();
+  });
+
+async function sheetOfName(context: Excel.RequestContext): Promise<string | undefined> {
+  const name = context.workbook.names.getItemOrNullObject(RATES_NAME);
+  await context.sync();
+  if (name.isNullObject) return undefined;
+  const range = name.getRangeOrNullObject();
+  range.load('address');
+  await context.sync();
+  if (range.isNullObject) return undefined;
+  range.worksheet.load('name');
+  await context.sync();
+  return range.worksheet.name;
+}
+
+/** The sheet of own rates; undefined when the workbook has none. */
+export const readRates = (): Promise<RangeCells | undefined> =>
+  withExcel(async (context) => {
+    const title = (await sheetOfName(context)) ?? RATES_SHEET;
+    const sheet = context.workbook.worksheets.getItemOrNullObject(title);
+    await context.sync();
+    if (sheet.isNullObject) return undefined;
+    const used = sheet.getUsedRangeOrNullObject(true);
+    sheet.load('name');
+    used.load('rowIndex,columnIndex,rowCount,columnCount');
+    await context.sync();
+    if (used.isNullObject || used.rowCount * used.columnCount > MOST_CELLS) return undefined;
+    used.load('values');
+    await context.sync();
+    return { name: sheet.name, top: used.rowIndex, left: used.columnIndex, values: gridFrom(used.values) };
+  });
