@@ -93,12 +93,16 @@ const reuse = (parent: Node, at: number, child: VNode | string): Node | undefine
   return [...parent.childNodes].slice(at).find((node) => fits(node, child));
 };
 
+/** What an element was last drawn as: the very same description again changes nothing, however much is in it. */
+const drawnAs = new WeakMap<Node, VNode>();
+
 function fill(node: Node, child: VNode | string): void {
   if (typeof child === 'string') {
     if (node.nodeValue !== child) node.nodeValue = child;
     return;
   }
-  if (!(node instanceof Element)) return;
+  if (!(node instanceof Element) || drawnAs.get(node) === child) return;
+  drawnAs.set(node, child);
   patch(node, child.children);
   // After the children: a select takes its value only when the option is there.
   setProps(node, child.props);

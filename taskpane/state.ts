@@ -9,6 +9,8 @@ import type { MessagesState } from './messagesState';
 import { initialMessages } from './messagesState';
 import type { PlanState } from './planState';
 import { initialPlan } from './planState';
+import type { SeasonState } from './seasonState';
+import { initialSeason } from './seasonState';
 import type { ShareState } from './shareState';
 import { initialShare } from './shareState';
 
@@ -17,6 +19,7 @@ export interface State {
   readonly screen: ScreenId;
   readonly host: HostState;
   readonly plan: PlanState;
+  readonly season: SeasonState;
   readonly dose: DoseState;
   readonly functions: FunctionsState;
   readonly messages: MessagesState;
@@ -51,13 +54,14 @@ export interface Question {
 export interface Answer {
   readonly label: string;
   /** Those with a suffix take the question's word. */
-  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeDoseWithSuffix' | 'writeSummaryWithSuffix' | 'writeCheckWithSuffix' | 'dismiss';
+  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeSeasonWithSuffix' | 'writeDoseWithSuffix' | 'writeSummaryWithSuffix' | 'writeCheckWithSuffix' | 'dismiss';
 }
 
 export const initialState = (today: number): State => ({
   screen: 'plan',
   host: 'starting',
   plan: initialPlan(today),
+  season: initialSeason(today),
   dose: initialDose,
   functions: initialFunctions,
   messages: initialMessages,

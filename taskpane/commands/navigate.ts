@@ -14,7 +14,8 @@ const backTo = (state: State): string => {
   if (state.screen === 'dose') return 'dose-write';
   if (state.screen === 'check') return 'check-write';
   if (state.screen === 'share') return 'share-summary';
-  return state.screen === 'plan' ? 'plan-write' : 'function-insert';
+  if (state.screen === 'plan') return state.season.mode === 'season' ? 'season-write' : 'plan-write';
+  return 'function-insert';
 };
 
 export const dismiss: Command = {

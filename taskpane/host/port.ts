@@ -132,6 +132,8 @@ export interface WorkbookPort {
   goTo(sheet: string, address: string): Promise<void>;
   /** The workbook as it stands now, as .xlsx bytes; it is only read. */
   readFile(tell: Tell): Promise<FileReading>;
+  /** Names of the sheets, as they stand from left to right. */
+  listSheets(): Promise<readonly string[]>;
   /** undefined when the user stopped it. */
   readCells(wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined>;
   /** Colours cells and puts notes where the host takes them; a note somebody wrote stays. */

@@ -64,6 +64,14 @@ function take(sheets: Map<string, OpenSheet>, { sheet: name, top, left }: Block,
   }
 }
 
+export const listSheets = (): Promise<readonly string[]> =>
+  withExcel(async (context) => {
+    const sheets = context.workbook.worksheets;
+    sheets.load('items/name');
+    await context.sync();
+    return sheets.items.map(({ name }) => name);
+  });
+
 /** One trip, with a context of its own: what it fetched is let go with it. */
 const fetch = (blocks: readonly Block[], sheets: Map<string, OpenSheet>): Promise<void> =>
   withExcel(async (context) => {

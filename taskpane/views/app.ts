@@ -3,6 +3,7 @@ import { insertAnyway } from '../commands/functions';
 import { writeDoseWithSuffix } from '../commands/dose';
 import { changeWord, dismiss, showScreen } from '../commands/navigate';
 import { writeWithSuffix } from '../commands/plan';
+import { writeSeasonWithSuffix } from '../commands/seasonPlan';
 import { writeSummaryWithSuffix } from '../commands/shareSummary';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
@@ -17,7 +18,7 @@ import { functionPage } from './functionPage';
 import { messagesView } from './messages';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
-import { planView } from './plan';
+import { plansView } from './planModes';
 import { shareView } from './share';
 
 const TITLES: Readonly<Record<ScreenId, string>> = { plan: 'Plan', dose: 'Dose', functions: 'Functions', messages: 'Messages', check: 'Check', share: 'Share', about: 'About' };
@@ -28,7 +29,7 @@ function functionsView(scene: Scene): readonly VNode[] {
 }
 
 const VIEWS: Readonly<Record<ScreenId, (scene: Scene) => readonly VNode[]>> = {
-  plan: planView, dose: doseView, functions: functionsView, messages: messagesView, check: recordsView, share: shareView, about: aboutView,
+  plan: plansView, dose: doseView, functions: functionsView, messages: messagesView, check: recordsView, share: shareView, about: aboutView,
 };
 
 /** Arrow keys, Home and End move along the tabs, as in every tab list. */
@@ -57,6 +58,7 @@ const tab = (id: ScreenId, { state, send }: Scene): VNode =>
 const answerTo = (answer: Answer, { send }: Scene): void => {
   if (answer.act === 'insertAnyway') send(insertAnyway);
   else if (answer.act === 'writeWithSuffix') send(writeWithSuffix);
+  else if (answer.act === 'writeSeasonWithSuffix') send(writeSeasonWithSuffix);
   else if (answer.act === 'writeDoseWithSuffix') send(writeDoseWithSuffix);
   else if (answer.act === 'writeSummaryWithSuffix') send(writeSummaryWithSuffix);
   else if (answer.act === 'writeCheckWithSuffix') send(writeCheckWithSuffix);

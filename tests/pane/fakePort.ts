@@ -22,6 +22,8 @@ export interface FakeWorld {
   mendReport: MendReport | undefined;
   file: FileReading;
   records: CellsReading;
+  /** Left out, the sheets of `records`. */
+  sheets?: readonly string[];
   readonly asked: CellsWanted[];
   marks: readonly CellMark[];
   /** What the workbook remembers of columns, and its sheet of own rates. */
@@ -66,7 +68,12 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     scanCalls: async (): Promise<Scan> => { guard(); return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] }; },
     mend: async (cells) => { guard(); world.mended.push(...cells); return world.mendReport ?? { mended: cells.length, left: [] }; },
     readFile: async (): Promise<FileReading> => { guard(); return world.file; },
-    readCells: async (wanted) => { guard(); world.asked.push(wanted); return world.records; },
+    listSheets: async () => { guard(); return world.sheets ?? world.records.sheets.map(({ name }) => name); },
+    readCells: async (wanted) => {
+      guard();
+      world.asked.push(wanted);
+      return typeof wanted === 'object' ? { ...world.records, sheets: world.records.sheets.filter(({ name }) => name === wanted.sheet) } : world.records;
+    },
     mark: async (marks) => {
       guard();
       if (world.refusal !== undefined) return { marked: [], left: [world.refusal] };
