@@ -87,7 +87,7 @@ test('written with the keyboard on new sheets, alive and without errors', async 
   const bad: string[] = [];
   for (const name of names) for (const line of await ask(page, 'getValues', `'${name}'!A1:AK60`)) for (const cell of line) if (isError(cell)) bad.push(`${name}: ${cell.error} ${cell.message ?? ''}`);
   expect(bad).toEqual([]);
-  const number = await cellOf('Orders', 'Number', (cell) => cell === 'Two Mills farm', 'Order');
+  const number = await cellOf('Orders', 'Fish', (cell) => cell === 'Two Mills farm', 'Order');
   expect(await ask(page, 'getValue', number)).toBe(15_500);
   await ask(page, 'activate', 'Season');
   await picture(page, 'season-written');
@@ -123,7 +123,7 @@ test('planned again after the first strip: what is in the vats stands, the chang
   const isFirst = (cell: unknown): boolean => cell === 1;
   await ask(page, 'setValue', await cellOf('Pairs', 'Stripped at', isFirst, 'Run'), today - 1);
   // Far fewer fry than planned: another run must make up for them.
-  await ask(page, 'setValue', await cellOf('Fry counts', 'Fry weaned, counted', isFirst, 'Run'), 1500);
+  await ask(page, 'setValue', await cellOf('Fry counts', 'Fry weaned', isFirst, 'Run'), 1500);
   await ask(page, 'waitForCalculation');
   const old = await everything();
   await pane.focus('#season-again');
