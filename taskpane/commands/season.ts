@@ -12,7 +12,7 @@ import type { State } from '../state';
 /** Filling the season form. */
 
 export const inSeason = (state: State, season: Partial<SeasonState>): State => ({ ...state, season: { ...state.season, ...season } });
-const withForm = (state: State, form: Partial<SeasonForm>): State => ({
+export const withForm = (state: State, form: Partial<SeasonForm>): State => ({
   ...inSeason(state, { form: { ...state.season.form, ...form } }), notice: undefined, question: undefined,
 });
 

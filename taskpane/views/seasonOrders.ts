@@ -1,5 +1,6 @@
 import { isoDateOfSerial } from '../../shared/plan/form';
 import { addOrder, addPasted, duplicateOrder, fillOrder, fillPasted, removeOrder, removeUnderway, showOrders, toggleBreeding, usePublished } from '../commands/season';
+import { useOwnRates } from '../commands/seasonRates';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { KEPT, ORDERS, UNDERWAY, orderFieldId } from '../seasonFaults';
@@ -8,6 +9,7 @@ import type { OrderRow } from '../seasonForm';
 import { ownFigures } from '../seasonForm';
 import { ROWS_SHOWN, pagesOf, seasonFaults } from '../seasonState';
 import { grouped } from '../show';
+import { hasWorkbook } from '../state';
 import type { Scene } from './parts';
 import { button, hint, inputOf } from './parts';
 import { askedField, faultsView } from './seasonFields';
@@ -86,8 +88,13 @@ export function underwayView({ state, send }: Scene): Child {
 export function keptView({ state, send }: Scene): Child {
   const own = ownFigures(state.season.form);
   const faults = seasonFaults(state.season, KEPT);
-  if (own === 0 && faults.length === 0) return undefined;
+  const isOpen = hasWorkbook(state);
+  if (own === 0 && faults.length === 0 && !isOpen) return undefined;
+  const isOff = state.task !== undefined;
   return h('fieldset', { key: 'kept', id: KEPT, tabindex: '-1' }, h('legend', {}, 'Figures of your own'), faultsView(KEPT, faults),
-    h('p', {}, `${own} ${own === 1 ? 'figure of the plan is' : 'figures of the plan are'} your own; the others are published ones.`),
-    h('div', { class: 'actions' }, button(usePublished.label, () => { send(usePublished); })));
+    h('p', {}, own === 0 ? 'Survival, growth and yields are published ones. Your own, learned in Check from your records, make the plan and its odds yours.'
+      : `${own} ${own === 1 ? 'figure of the plan is' : 'figures of the plan are'} your own; the others are published ones.`),
+    h('div', { class: 'actions' },
+      isOpen && button(useOwnRates.label, () => { send(useOwnRates); }, { id: 'season-rates', isOff }),
+      own > 0 && button(usePublished.label, () => { send(usePublished); }, { id: 'season-published' })));
 }
