@@ -23,7 +23,7 @@ export interface SeasonForm {
   readonly daysOff: string;
   /** What is in the vats; read from a workbook, not typed. */
   readonly underway: readonly Readonly<Record<string, unknown>>[];
-  /** Figures the form keeps and does not ask for: assumptions, spreads, seed. */
+  /** Figures the form keeps and does not ask for: assumptions, spreads, egg yields by month, seed. */
   readonly kept: Readonly<Record<string, unknown>>;
 }
 
@@ -119,9 +119,9 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
     weekdays,
     daysOff: asList(at(tree, 'staff.daysOff')).map(dayText).join('\n'),
     underway: asList(tree.underway).map(asTree),
-    kept: Object.fromEntries(['assumptions', 'spreads', 'seed'].filter((key) => tree[key] !== undefined).map((key) => [key, tree[key]])),
+    kept: Object.fromEntries(['assumptions', 'spreads', 'eggShares', 'seed'].filter((key) => tree[key] !== undefined).map((key) => [key, tree[key]])),
   };
 }
 
-/** How many figures are the hatchery's own, spreads included. */
-export const ownFigures = ({ kept }: SeasonForm): number => Object.keys(asTree(kept.assumptions)).length + Object.keys(asTree(kept.spreads)).length;
+/** How many figures are the hatchery's own, spreads and months included. */
+export const ownFigures = ({ kept }: SeasonForm): number => Object.keys(asTree(kept.assumptions)).length + Object.keys(asTree(kept.spreads)).length + asList(kept.eggShares).filter((share) => share !== null).length;

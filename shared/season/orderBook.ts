@@ -110,6 +110,9 @@ export const orderBookSchema = z.strictObject({
   /** Expected water at night for each month from January; null where nobody knows. */
   temperatures: z.array(maybeNumber('Water of the month', { min: 10, max: 40, unit: '°C', slip: (t) => (t > 45 ? 'That looks like °F.' : undefined) }).nullable(), { error: () => 'Water by month: expected twelve temperatures.' })
     .length(12, { error: () => 'Water by month: expected twelve temperatures, January to December; leave unknown months empty.' }),
+  /** Egg weight of body weight for each month from January; null, or left out, is the figure for the whole year. */
+  eggShares: z.array(maybeNumber('Egg weight of body weight in a month', { min: 0.001, max: 0.3, unit: 'share (10 % is 0.1)' }).nullable(), { error: () => 'Egg weight by month: expected twelve shares.' })
+    .length(12, { error: () => 'Egg weight by month: expected twelve shares, January to December; leave unknown months empty.' }).optional(),
   preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
   /** Days before a female is stripped again. */
   restDays: numberOr('Rest of a female', 90, { ...days(730) }),

@@ -6,6 +6,8 @@ import { SPREAD_SHARES, USUAL_EGG_SPREAD } from './spreads';
 export interface OwnFigures {
   readonly assumptions: Readonly<Partial<Record<AssumptionKey, number>>>;
   readonly spreads: OrderBook['spreads'];
+  /** Egg weight of body weight by month, where the runs show that months differ. */
+  readonly eggShares: OrderBook['eggShares'];
 }
 
 /** Normal deviations between the ends of a 95 % interval. */
@@ -32,8 +34,10 @@ function eggSpread(figures: readonly LearnedFigure[]): OrderBook['spreads']['egg
   return { females: USUAL_EGG_SPREAD.females, runs: rounded(Math.hypot(...parts.map(({ runs }) => runs))), season: rounded(Math.hypot(...parts.map(({ season }) => season))) };
 }
 
-/** The hatchery's own rates as an order book takes them: figures, and how much they vary for the odds. Only what its runs speak of. */
-export function ownFigures(figures: Readonly<Partial<Record<AssumptionKey, LearnedFigure>>>): OwnFigures {
+/** The hatchery's own rates as an order book takes them: figures, how much they vary for the odds, egg yields by month. Only what its runs speak of. `figuresIn`: the learned figures of a month, or of the whole year. */
+export function ownFigures(figuresIn: (month?: number) => Readonly<Partial<Record<AssumptionKey, LearnedFigure>>>): OwnFigures {
+  const figures = figuresIn();
+  const months = Array.from({ length: 12 }, (_, i) => figuresIn(i + 1).eggShare?.value ?? null);
   const eggs = eggSpread([figures.eggShare, figures.eggsPerGram].filter((figure) => figure !== undefined));
   return {
     assumptions: Object.fromEntries(Object.entries(figures).map(([key, { value }]) => [key, value])),
@@ -41,5 +45,6 @@ export function ownFigures(figures: Readonly<Partial<Record<AssumptionKey, Learn
       ...Object.fromEntries(SPREAD_SHARES.flatMap((key) => { const figure = figures[key]; return figure ? [[key, spreadOf(endsOf(figure))]] : []; })),
       ...(eggs ? { eggs } : {}),
     },
+    eggShares: figures.eggShare && months.some((share) => share !== figures.eggShare?.value) ? months : undefined,
   };
 }

@@ -52,6 +52,9 @@ function eggsOfFirst({ females: all }: Problem, females: readonly number[], most
   return sum;
 }
 
+/** Eggs a fish takes, as females give them in the middle of the year. */
+const eggsPerFish = ({ product }: Task, { eggFactor }: Candidate): number => product.eggsPerFish / eggFactor;
+
 /** What a run stripped on the candidate's day could be at most. */
 export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): Room {
   const { problem } = schedule;
@@ -62,7 +65,7 @@ export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): R
   const hands = problem.without === 'hands' ? Infinity : problem.femalesPerDay - (schedule.strippedOn.get(candidate.day) ?? 0);
   const most = Math.max(0, Math.min(females.length, hands, problem.without === 'males' ? Infinity : males.length * problem.femalesPerMale));
   const isEndless = problem.without === 'females' && hands > 0 && males.length > 0;
-  const byFemales = isEndless ? Infinity : most === 0 ? 0 : eggsOfFirst(problem, females, most) / task.product.eggsPerFish;
+  const byFemales = isEndless ? Infinity : most === 0 ? 0 : eggsOfFirst(problem, females, most) / eggsPerFish(task, candidate);
   const free: number[][] = [];
   let byVats = Infinity;
   if (byFemales > 0 && problem.without !== 'vats') {
@@ -114,7 +117,7 @@ export function smallerSize(schedule: Schedule, task: Task, room: Room, chance: 
   const some = mixed(from, chance).slice(0, 1 + Math.floor(chance.even() * (asked ? from.length : Math.min(from.length, room.most))));
   return asked
     ? some.reduce((sum, i) => sum + (vats[i]?.litres ?? 0), 0) / asked.litresPerFish
-    : some.reduce((sum, i) => sum + (females[i]?.eggs ?? 0), 0) / task.product.eggsPerFish;
+    : some.reduce((sum, i) => sum + (females[i]?.eggs ?? 0), 0) / eggsPerFish(task, room.candidate);
 }
 
 /** Females in any order until there are eggs enough. */
@@ -159,13 +162,13 @@ export function placeRun(schedule: Schedule, taskIndex: number, task: Task, room
   const { problem, use, strippedOn, runs } = schedule;
   const { candidate } = room;
   const target = Math.min(need, room.byVats);
-  const eggsNeeded = target * task.product.eggsPerFish;
+  const eggsNeeded = target * eggsPerFish(task, candidate);
   const chosen = whim && strays(whim)
     ? someFemales(schedule, room, eggsNeeded, whim.chance)
     : chooseFemales(problem.females, room.females, eggsNeeded, room.most, strays(whim));
   const pairs = problem.without === 'males' ? chosen.map((female) => ({ female, male: -1 })) : pairUp(problem, chosen, room.males);
   const eggs = eggsOf(problem, chosen, pairs);
-  const fish = Math.min(target, eggs / task.product.eggsPerFish);
+  const fish = Math.min(target, eggs / eggsPerFish(task, candidate));
   const vats = fish >= 1 ? takeVats(schedule, task, room, fish, whim) : undefined;
   if (!vats) return 0;
   for (const { female, male } of pairs) {

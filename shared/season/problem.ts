@@ -2,7 +2,7 @@ import type { Assumed } from '../plan/assumptions';
 import { assumed } from '../plan/assumptions';
 import { eggsPerFemale } from '../brood/eggs';
 import type { NoRun, RunClock } from './clock';
-import { clockOn, stagesFor } from './clock';
+import { clockOn, monthOf, stagesFor } from './clock';
 import type { BookedOrder, OrderBook, VatStageKey } from './orderBook';
 import { VAT_STAGES } from './orderBook';
 import type { Product } from './product';
@@ -45,6 +45,8 @@ export interface Task {
 export interface Candidate {
   readonly day: number;
   readonly clock: RunClock;
+  /** Eggs of a female stripped on that day, times those of the usual one. */
+  readonly eggFactor: number;
   readonly weanedAt: number;
   readonly readyAt: number;
   /** From and to of each stage of the product, in days. */
@@ -77,6 +79,9 @@ const arrivesInTime = (book: OrderBook, clock: RunClock, a: Assumed): boolean =>
   Math.floor(clock.stripAt) >= book.plannedOn && Math.floor(clock.injectAt) - book.leadDays.hormone >= book.plannedOn
   && Math.floor(clock.firstFeedAt) - 1 - book.leadDays.cysts >= book.plannedOn && clock.feedFrom + a.liveDays - book.leadDays.feed >= book.plannedOn;
 
+/** Egg yields swing with the seasons: the month of the strip says how far from the figure of the whole year. */
+const eggFactorOn = ({ eggShares }: OrderBook, { eggShare }: Assumed, day: number): number => (eggShares?.[monthOf(day)] ?? eggShare) / eggShare;
+
 function candidatesOf(book: OrderBook, a: Assumed, due: number, product: Product, clocks: Clocks): Pick<Task, 'candidates' | 'refused'> {
   const rearing = product.rearingDays + product.nurseryDays;
   const candidates: Candidate[] = [];
@@ -99,7 +104,7 @@ function candidatesOf(book: OrderBook, a: Assumed, due: number, product: Product
     const spans: (readonly [number, number])[] = product.nurseryDays > 0
       ? [[clock.stripAt, clock.firstFeedAt], [clock.firstFeedAt, weanedAt], [weanedAt, leaves]]
       : [[clock.stripAt, clock.firstFeedAt], [clock.firstFeedAt, leaves]];
-    candidates.push({ day, clock, weanedAt, readyAt, spans });
+    candidates.push({ day, clock, eggFactor: eggFactorOn(book, a, day), weanedAt, readyAt, spans });
   }
   return { candidates, refused };
 }

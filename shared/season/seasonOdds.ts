@@ -25,13 +25,13 @@ const scaleOf = (task: Task, a: Assumed): number => {
   return (fry / a.frySurvival) * (task.product.nurseryDays > 0 ? nursery / a.nurserySurvival : 1);
 };
 
-function runOf(problem: Problem, a: Assumed, { task: t, pairs, vats }: PlacedRun): ChainRun | undefined {
+function runOf(problem: Problem, a: Assumed, { task: t, candidate, pairs, vats }: PlacedRun): ChainRun | undefined {
   const task = problem.tasks[t];
   if (!task) return undefined;
   const most = task.product.stages.map((stage, s) => (vats[s] ?? []).reduce((sum, v) => sum + (problem.vats[v]?.litres ?? 0), 0) / stage.litresPerFish);
   return {
     order: t, stages: stagesOf(task), scale: scaleOf(task, a), most: Math.floor(Math.min(...most)),
-    eggs: pairs.map(({ female }) => eggsPerFemale(problem.females[female]?.kilograms ?? 0, a.eggShare, a.eggsPerGram)),
+    eggs: pairs.map(({ female }) => candidate.eggFactor * eggsPerFemale(problem.females[female]?.kilograms ?? 0, a.eggShare, a.eggsPerGram)),
   };
 }
 
@@ -41,11 +41,13 @@ export const chainOf = (book: OrderBook, problem: Problem, a: Assumed, placed: r
   orders: problem.tasks.length, stages: stageSpreads(book, a), eggs: eggSpreadOf(book), ovulating: a.ovulating, lost: book.lost,
 });
 
-function femalesForNinety(book: OrderBook, a: Assumed, task: Task, runs: number, weight: number): number {
+function femalesForNinety(book: OrderBook, a: Assumed, task: Task, placed: readonly PlacedRun[], weight: number): number {
+  const runs = placed.length;
+  const factor = runs > 0 ? placed.reduce((sum, { candidate }) => sum + candidate.eggFactor, 0) / runs : task.candidates[0]?.eggFactor ?? 1;
   const stages = stageSpreads(book, a);
   return femalesFor(femalesInSeasons({
     wanted: Math.max(0, task.order.number - task.underway), stages: stagesOf(task).map((i) => stages[i] ?? { mean: 1, runs: 0, season: 0 }), eggs: eggSpreadOf(book), ovulating: a.ovulating,
-    eggsPerFemale: eggsPerFemale(weight, a.eggShare, a.eggsPerGram) * scaleOf(task, a), runs: Math.max(1, runs), lost: book.lost, most: MOST_FEMALES,
+    eggsPerFemale: factor * eggsPerFemale(weight, a.eggShare, a.eggsPerGram) * scaleOf(task, a), runs: Math.max(1, runs), lost: book.lost, most: MOST_FEMALES,
   }, FEMALE_DRAWS, book.seed), NINETY);
 }
 
@@ -57,10 +59,10 @@ export function* seasonOddsSteps(book: OrderBook, problem: Problem, a: Assumed, 
   for (const [t, task] of problem.tasks.entries()) {
     // Fish under way are counted as expected: they are past the steps that vary most.
     const sorted = (totals[t] ?? new Float64Array(draws)).map((n) => n + task.underway).sort();
-    const runs = placed.filter((run) => run.task === t).length;
+    const own = placed.filter((run) => run.task === t);
     odds.push({
       odds: { ...rangeOf(sorted), certainty: shareReaching(sorted, task.order.number) },
-      femalesForNinety: weight > 0 ? femalesForNinety(book, a, task, runs, weight) : Infinity,
+      femalesForNinety: weight > 0 ? femalesForNinety(book, a, task, own, weight) : Infinity,
     });
     yield (t + 1) / problem.tasks.length;
   }

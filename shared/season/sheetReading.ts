@@ -44,9 +44,9 @@ export function rowsUnder<T extends string>(sheet: ReadSheet, titles: readonly T
   return head < 0 ? [] : rowsBelow(sheet, head, titles.map((title) => [title, title] as const));
 }
 
-const rightOf = ({ values }: ReadSheet, label: string): Entry => {
+const rightOf = ({ values }: ReadSheet, label: string, steps = 1): Entry => {
   const row = values.find((cells) => cells.includes(label));
-  return row && entry(row[row.indexOf(label) + 1]);
+  return row && entry(row[row.indexOf(label) + steps]);
 };
 
 const weekdays = (text: string): unknown => {
@@ -76,6 +76,8 @@ export function setupOf(sheet: ReadSheet): Record<string, unknown> {
     else book[first] = { ...(book[first] as object | undefined), [second]: value };
   }
   book.temperatures = MONTH_NAMES.map((month) => rightOf(sheet, month) ?? null);
+  const eggShares = MONTH_NAMES.map((month) => rightOf(sheet, month, 2) ?? null);
+  if (eggShares.some((share) => share !== null)) book.eggShares = eggShares;
   return book;
 }
 

@@ -17,11 +17,11 @@ async function rates({ workbook }: Doors, preparation: string): Promise<Change> 
   if (!cells) return say('warning', NO_SHEET);
   const [{ figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([learner(), planner()]);
   const { rates: read, leftOut } = ratesFromCells(cells);
-  const { assumptions, spreads } = ownFigures(figuresFrom(read, { preparation }));
+  const { assumptions, spreads, eggShares } = ownFigures((month) => figuresFrom(read, month === undefined ? { preparation } : { preparation, month }));
   const count = Object.keys(assumptions).length;
   if (count === 0) return say('warning', [NOTHING_OWN, ...leftOut].join(' '));
   const text = [`${count} ${count === 1 ? 'figure' : 'figures'} of the season, and how much they vary, are now your own, from the sheet ${cells.name}. Work the plan out to see what it changes.`, ...leftOut].join(' ');
-  return (now) => ({ ...withForm(now, { kept: { ...now.season.form.kept, assumptions, spreads } }), notice: { tone: leftOut.length > 0 ? 'warning' : 'good', text }, focus: 'season-kept' });
+  return (now) => ({ ...withForm(now, { kept: { ...now.season.form.kept, assumptions, spreads, ...(eggShares ? { eggShares } : {}) } }), notice: { tone: leftOut.length > 0 ? 'warning' : 'good', text }, focus: 'season-kept' });
 }
 
 /** Quick: one sheet of some forty rows is read. */

@@ -7,12 +7,13 @@ import { catalogueTimings } from './catalogue';
 import { engineTimings } from './engine';
 import { freezeTimings } from './freeze';
 import { localSheetTimings } from './localSheet';
+import { seasonTimings } from './season';
 
 /**
  * npm run bench: every promise about speed and size, measured side by side in one run. Ends with code 1 when one is missed.
  * --readme writes the figures into README.md.
  */
-const timings: Timing[] = [...catalogueTimings(), ...engineTimings(), ...bundleSizes(), ...await freezeTimings(), ...await localSheetTimings(), ...auditTimings(), ...openTimings()];
+const timings: Timing[] = [...catalogueTimings(), ...engineTimings(), ...bundleSizes(), ...await freezeTimings(), ...await localSheetTimings(), ...auditTimings(), ...openTimings(), ...seasonTimings()];
 const shown = ({ value, unit }: Pick<Timing, 'value' | 'unit'>): string => `${Number(value.toPrecision(3))} ${unit}`;
 
 for (const timing of timings)

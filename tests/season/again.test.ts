@@ -34,7 +34,7 @@ describe('what was written is read back', () => {
       vats: [{ name: 'North', litres: 850, holds: ['eggs', 'fry'] }, { name: 'South', litres: 1200, holds: ['nursing', 'fry'] }, { name: '3', litres: 400 }],
       females: BOOK.females.map((f, i) => ({ ...f, ...(i % 2 === 0 ? { lastUsed: '2026-12-01' } : {}) })),
       staff: { stripFrom: 5.5, stripTo: 24, injectFrom: '16:30', injectTo: 24, weekdays: [1, 3, 5, 7], daysOff: ['2027-03-01', '2027-12-25'], femalesPerDay: 4 },
-      temperatures: [null, 26, 27, 27.5, 28, 27.5, 27, 27, 27, 26.5, 26, null], preparation: 'ready-made solution', restDays: 70, malesSurvive: true, cleaningDays: 3, holdDays: 2,
+      eggShares: [0.05, 0.06, null, 0.1, 0.12, 0.14, 0.14, 0.12, 0.1, 0.08, 0.06, 0.05], temperatures: [null, 26, 27, 27.5, 28, 27.5, 27, 27, 27, 26.5, 26, null], preparation: 'ready-made solution', restDays: 70, malesSurvive: true, cleaningDays: 3, holdDays: 2,
       leadDays: { hormone: 10, cysts: 5, feed: 3 }, spare: 0.15, lost: 0.05, leastParents: 40, water: { ph: 5.9, phWanted: 6.8, alkalinity: 0.5, material: 'baking soda' }, seed: 77,
       assumptions: { hatch: 0.45, latencyOffset: 1.25, fryGrowth: 15 }, spreads: { hatch: { runs: 0.11, season: 0.04 }, eggs: { females: 0.25, runs: 0.1, season: 0.3 } },
     }],

@@ -43,6 +43,7 @@ describe.each([
   ['fry without prices', { orders: [{ name: 'A', product: 'fry', number: 20_000, due: '2027-04-01' }], prices: {} }],
   ['sour water, males that live on, a spare', { water: { ph: 5.6, alkalinity: 0.3 }, malesSurvive: true, spare: 0.2, preparation: 'ready-made solution' }],
   ['own figures and spreads', { assumptions: { hatch: 0.4, latencyOffset: 1.5 }, spreads: { hatch: { runs: 0.1, season: 0.05 } } }],
+  ['egg yields by month', { eggShares: [0.06, 0.07, 0.08, 0.1, 0.12, null, null, null, null, null, null, null], females: BOOK.females.map((f) => ({ ...f, kilograms: 2 * f.kilograms })) }],
   ['an order of an impossible size', { orders: [BOOK.orders[0], { ...BOOK.orders[1], grams: 0.05 }] }],
 ])('%s', (_title, changes) => {
   const { plan, model } = made(changes);

@@ -4,7 +4,11 @@ import { orderBookWorkbook, ownFigures, planSeasonBook } from '../../shared/seas
 import { TRUTH, demoFarm } from '../learn/demoFarm';
 import { bookOf, gridOf } from './support';
 
-const own = (runs: number) => ownFigures(figuresFrom(learnRates(demoFarm(runs)).rates, { preparation: 'ready-made solution' }));
+const preparation = 'ready-made solution';
+const own = (runs: number) => {
+  const { rates } = learnRates(demoFarm(runs));
+  return ownFigures((month) => figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }));
+};
 
 const first = ({ runs: [run] }: SeasonBook): PlannedRun => {
   if (!run) throw new Error('no run');
@@ -24,12 +28,20 @@ test('many runs: figures and spreads of the farm as it was made', () => {
   expect(spreads.eggs?.runs).toBeLessThan(0.65);
 });
 
+test('egg yields follow the months as the farm was made: 0.1 × exp(0.6 sin), highest three months after April', () => {
+  const { eggShares = [] } = own(240);
+  const made = Array.from({ length: 12 }, (_, i) => 0.1 * Math.exp(0.6 * Math.sin(((i - 3) / 12) * 2 * Math.PI) + 0.03));
+  eggShares.forEach((share, i) => { expect(Math.abs(Math.log((share ?? NaN) / (made[i] ?? NaN)))).toBeLessThan(0.25); });
+  expect(eggShares.indexOf(Math.max(...eggShares.map(Number)))).toBeGreaterThanOrEqual(5);
+  expect(eggShares.indexOf(Math.max(...eggShares.map(Number)))).toBeLessThanOrEqual(7);
+});
+
 test('few runs leave the mean open: what the season shares is wider', () => {
   expect(own(4).spreads.hatch?.season).toBeGreaterThan(2 * (own(240).spreads.hatch?.season ?? NaN));
 });
 
 test('no runs, nothing of the farm’s own', () => {
-  expect(own(0)).toEqual({ assumptions: {}, spreads: {} });
+  expect(own(0)).toEqual({ assumptions: {}, spreads: {}, eggShares: undefined });
 });
 
 test('from the sheet of rates into a plan: dates, odds and the workbook use them and say whose they are', () => {
@@ -37,7 +49,7 @@ test('from the sheet of rates into a plan: dates, odds and the workbook use them
   if (!sheet) throw new Error('no sheet');
   const { rates, leftOut } = ratesFromCells(gridOf(sheet));
   expect(leftOut).toEqual([]);
-  const figures = ownFigures(figuresFrom(rates, { preparation: 'ready-made solution' }));
+  const figures = ownFigures((month) => figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }));
   const usual = planSeasonBook(bookOf({ preparation: 'ready-made solution' }));
   const book = bookOf({ preparation: 'ready-made solution', ...figures });
   const plan = planSeasonBook(book);

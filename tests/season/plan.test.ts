@@ -213,6 +213,17 @@ describe('when it cannot be met', () => {
   });
 });
 
+test('eggs by month: a poor month takes more females, and the runs still bring what is ordered', () => {
+  const many = { females: Array.from({ length: 40 }, (_, i) => ({ tag: `F${i}`, kilograms: 1 })), males: Array.from({ length: 40 }, (_, i) => ({ tag: `M${i}` })), vats: Array.from({ length: 12 }, (_, i) => ({ name: `v${i}`, litres: 1000 })), staff: { femalesPerDay: 30 } };
+  const poor = planSeasonBook(bookOf({ ...many, eggShares: Array.from({ length: 12 }, () => 0.05) }), NO_ODDS);
+  const usual = planSeasonBook(bookOf(many), NO_ODDS);
+  expect(poor.canBeMet && usual.canBeMet).toBe(true);
+  const females = (plan: SeasonBook): number => plan.runs.reduce((sum, run) => sum + run.females.length, 0);
+  // Half the eggs of each: twice as many, or one fewer for what the usual plan had to spare.
+  expect(females(poor)).toBeGreaterThanOrEqual(2 * females(usual) - 2);
+  expect(poor.orders.map(({ expected }) => Math.round(expected))).toEqual([60_000, 40_000]);
+});
+
 test('a spare makes an order surer', () => {
   const sure = (spare: number): number => planSeasonBook(bookOf({ spare, vats: Array.from({ length: 12 }, (_, i) => ({ name: `v${i}`, litres: 1000 })) })).orders[0]?.odds?.certainty ?? NaN;
   expect(sure(0.8)).toBeGreaterThan(sure(0) + 0.15);

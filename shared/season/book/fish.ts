@@ -13,12 +13,13 @@ const counted = (cell: string, otherwise: string): string => `=IF(ISNUMBER(${cel
 function contents(pages: Pages, run: PlannedRun, row: number) {
   const { fx } = pages;
   const at = (key: keyof typeof C): string => `${C[key]}${row}`;
+  const month = `INDEX({eggShares},MONTH(${RUNS.cell('strip', row)}))`;
   const [rearing, nursing] = [RUNS.cell('rearing', row), RUNS.cell('nursing', row)];
   return {
     run: `=${RUNS.cell('run', row)}`, order: `=${RUNS.cell('order', row)}`, product: `=IF(${nursing}>0,"fingerlings","fry")`,
     kilograms: `=SUMIFS(${PAIRS.range('kilograms', pairsIn(pages))},${PAIRS.range('run', pairsIn(pages))},${at('run')})`, hormone: fx(`=${at('kilograms')}*{hormoneDose}`),
     hormoneWeek: fx(`=${mondayOf(`MAX({plannedOn},INT(${RUNS.cell('inject', row)})-{leadHormone})`)}`), males: run.males.length,
-    expected: fx(`=${at('kilograms')}*1000*{eggShare}*{eggsPerGram}*{ovulating}`), toSet: run.eggs,
+    expected: fx(`=${at('kilograms')}*1000*IF(${month}>0,${month},{eggShare})*{eggsPerGram}*{ovulating}`), toSet: run.eggs,
     eggs: counted(EGG_COUNTS.cell('eggs', row), `MIN(${at('toSet')},${at('expected')})`), larvae: counted(FRY_COUNTS.cell('hatched', row), fx(`${at('eggs')}*{hatch}`)), feeding: counted(FRY_COUNTS.cell('larvae', row), fx(`${at('larvae')}*{yolkSurvival}`)),
     fry: counted(FRY_COUNTS.cell('weaned', row), fx(`${at('feeding')}*{frySurvival}^(${rearing}/{rearingDays})`)),
     fish: counted(FRY_COUNTS.cell('handed', row), fx(`${at('fry')}*IF(${nursing}>0,{nurserySurvival}^(${nursing}/{nurseryDays}),1)*{gradingShare}`)), planned: run.fish,

@@ -45,17 +45,22 @@ function field(pages: Pages, sheet: SheetBuilder, asked: SetupField, row: number
 /** What the plan starts from: days and hours, water by month, prices, the water of the vats. */
 export function setupSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet('setup', pages.fx('={hatchery}&": what the season starts from"'), `Yellow cells are yours. Most sheets follow at once; what says "${WAIT}" waits for Plan again in the pane.`, {
-    widths: [2, 40, 22, 24, 2, 22, 12, 8, 2, 38, 14, 10], tab: '12454F', print: { onePage: true },
+    widths: [2, 40, 22, 24, 2, 16, 12, 12, 2, 38, 14, 10], tab: '12454F', print: { onePage: true },
   });
-  sheet.row(`B${HEAD}`, ['The hatchery', '', ''], 'heading').row(`F${HEAD}`, ['Water at night', '°C', ''], 'heading').row(`J${HEAD}`, ['Prices', '', ''], 'heading');
+  sheet.row(`B${HEAD}`, ['The hatchery', '', ''], 'heading').row(`F${HEAD}`, ['By month', 'Water at night, °C', 'Eggs of body weight'], 'heading').row(`J${HEAD}`, ['Prices', '', ''], 'heading');
   SETUP_FIELDS.forEach((asked, i) => { field(pages, sheet, asked, HEAD + 1 + i, ['B', 'C', 'D']); });
   MONTH_NAMES.forEach((month, i) => {
     const degrees = pages.book.temperatures[i];
-    sheet.put(`F${HEAD + 1 + i}`, month, 'label').put(`G${HEAD + 1 + i}`, typeof degrees === 'number' ? { value: degrees } : {}, 'input', { format: '0.0' });
+    const eggs = pages.book.eggShares?.[i];
+    sheet.put(`F${HEAD + 1 + i}`, month, 'label').put(`G${HEAD + 1 + i}`, typeof degrees === 'number' ? { value: degrees } : {}, 'input', { format: '0.0' })
+      .put(`H${HEAD + 1 + i}`, typeof eggs === 'number' ? { value: eggs } : {}, 'input', { format: '0.0%' });
   });
   const months = `G${HEAD + 1}:G${HEAD + MONTH_NAMES.length}`;
   sheet.validate({ range: months, kind: 'decimal', min: 10, max: 40, message: 'Water expected at night in this month, °C. Leave unknown months empty.' });
   pages.define('water', sheet.ref(months));
+  const eggs = `H${HEAD + 1}:H${HEAD + MONTH_NAMES.length}`;
+  sheet.validate({ range: eggs, kind: 'decimal', min: 0.001, max: 0.3, message: 'Egg weight of body weight in this month; empty: the figure for the whole year on Figures.' });
+  pages.define('eggShares', sheet.ref(eggs));
   PRICE_FIELDS.forEach((asked, i) => { field(pages, sheet, asked, HEAD + 1 + i, ['J', 'K', 'L']); });
   sheet.put(`J${HEAD + 1 + PRICE_FIELDS.length}`, 'Any one currency.', 'quiet');
   const chart = HEAD + 3 + MONTH_NAMES.length;
