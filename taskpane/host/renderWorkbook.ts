@@ -82,18 +82,32 @@ function withoutSpilled(sheet: SheetModel): SheetModel {
   };
 }
 
-function writeValues({ model, worksheet }: Sheet): void {
-  const values = block(withoutSpilled(model), (cell) => (cell.formula === undefined && cell.value !== undefined ? asWritten(cell.value) : null));
-  if (values) rangeFor(worksheet, values.area).values = values.rows;
+/** Something to queue, and about how many cells it sends. */
+interface Part { readonly cells: number; readonly queue: () => void }
+/** More cells than this are sent in several trips: the web version refuses requests above 5 MB. */
+const CELLS_PER_TRIP = 20_000;
+
+/** A block sent a few rows at a time where it is large. */
+function partsOf(worksheet: Excel.Worksheet, found: ReturnType<typeof block>, send: (range: Excel.Range, rows: unknown[][]) => void): Part[] {
+  if (!found) return [];
+  const { area, rows } = found;
+  const width = area.right - area.left + 1;
+  const step = Math.max(1, Math.floor(CELLS_PER_TRIP / width));
+  return Array.from({ length: Math.ceil(rows.length / step) }, (_, i): Part => {
+    const some = rows.slice(i * step, (i + 1) * step);
+    const top = area.top + i * step;
+    return { cells: some.length * width, queue: () => { send(rangeFor(worksheet, { ...area, top, bottom: top + some.length - 1 }), some); } };
+  });
 }
 
-function writeFormulas({ model, worksheet }: Sheet): void {
+const valueParts = ({ model, worksheet }: Sheet): Part[] =>
+  partsOf(worksheet, block(withoutSpilled(model), (cell) => (cell.formula === undefined && cell.value !== undefined ? asWritten(cell.value) : null)), (range, rows) => { range.values = rows; });
+
+const formulaParts = ({ model, worksheet }: Sheet): Part[] => [
   // A formula typed into a cell of text format would stay a text.
-  const formats = block(model, ({ format, formula }) => (formula !== undefined && format === TEXT_FORMAT ? undefined : format));
-  if (formats) rangeFor(worksheet, formats.area).numberFormat = formats.rows;
-  const formulas = block(model, (cell) => cell.formula);
-  if (formulas) rangeFor(worksheet, formulas.area).formulas = formulas.rows;
-}
+  ...partsOf(worksheet, block(model, ({ format, formula }) => (formula !== undefined && format === TEXT_FORMAT ? undefined : format)), (range, rows) => { range.numberFormat = rows as string[][]; }),
+  ...partsOf(worksheet, block(model, (cell) => cell.formula), (range, rows) => { range.formulas = rows; }),
+];
 
 function addTables({ model, worksheet }: Sheet): void {
   for (const { name, range, hasTotals } of model.tables ?? []) {
@@ -117,44 +131,62 @@ function protect({ model, worksheet }: Sheet): void {
   if (model.isProtected) worksheet.protection.protect({ allowFormatColumns: true, allowFormatRows: true, selectionMode: 'Normal' });
 }
 
-interface Stage { readonly label: string; readonly queue: () => void }
+interface Stage { readonly label: string; readonly parts: readonly Part[] }
+const light = (queue: () => void): Part => ({ cells: 0, queue });
 
-/** The stages after the sheets are there; each is one round trip, whatever the number of sheets. */
+/** The stages after the sheets are there; each is one round trip, or a few where much is sent. */
 const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: readonly Sheet[]): readonly Stage[] => [
   {
     label: 'Writing words and numbers',
-    queue: () => {
-      for (const sheet of sheets) {
-        sheet.worksheet.name = sheet.model.name;
-        if (sheet.model.tab) sheet.worksheet.tabColor = `#${sheet.model.tab.replace('#', '')}`;
-        writeValues(sheet);
-      }
+    parts: [
+      light(() => {
+        for (const sheet of sheets) {
+          sheet.worksheet.name = sheet.model.name;
+          if (sheet.model.tab) sheet.worksheet.tabColor = `#${sheet.model.tab.replace('#', '')}`;
+        }
+      }),
+      ...sheets.flatMap(valueParts),
       // In front while it is built: it is seen to grow, and some hosts ask the sheet in front whether cells may be merged.
-      sheets[0]?.worksheet.activate();
-    },
+      light(() => { sheets[0]?.worksheet.activate(); }),
+    ],
   },
-  { label: 'Naming cells', queue: () => { sheets.forEach(addTables); addNames(context, model); } },
-  { label: 'Writing formulas', queue: () => sheets.forEach(writeFormulas) },
+  { label: 'Naming cells', parts: [light(() => { sheets.forEach(addTables); addNames(context, model); })] },
+  { label: 'Writing formulas', parts: sheets.flatMap(formulaParts) },
   {
     label: 'Setting looks',
-    queue: () => {
-      for (const { model: sheet, worksheet } of sheets) {
+    parts: sheets.map(({ model: sheet, worksheet }) => ({
+      cells: Object.keys(sheet.cells).length,
+      queue: () => {
         styleCells(worksheet, sheet);
         layOut(worksheet, sheet);
         guardInputs(worksheet, sheet);
         for (const rule of sheet.conditionals ?? []) colourByRule(worksheet, rule);
-      }
-    },
+      },
+    })),
   },
-  { label: 'Drawing charts', queue: () => { for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model); } },
+  { label: 'Drawing charts', parts: [light(() => { for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model); })] },
   {
     label: 'Finishing',
-    queue: () => {
+    parts: [light(() => {
       sheets.forEach(protect);
       sheets[0]?.worksheet.activate();
-    },
+    })],
   },
 ];
+
+/** Queues the parts of a stage and sends them, in as few trips as their size allows. */
+async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
+  let queued = 0;
+  for (const part of parts) {
+    if (queued > 0 && queued + part.cells > CELLS_PER_TRIP) {
+      await context.sync();
+      queued = 0;
+    }
+    part.queue();
+    queued += part.cells;
+  }
+  await context.sync();
+}
 
 /** What Excel answers to a new sheet in a workbook whose structure is protected differs by platform. */
 const NO_SHEET_CODES: ReadonlySet<string> = new Set(['AccessDenied', 'InvalidOperation', 'GeneralException']);
@@ -173,9 +205,8 @@ async function build(context: Excel.RequestContext, model: WorkbookModel, made: 
   let done = 1;
   for (const stage of stages) {
     tell({ label: stage.label, done: done++, total: stages.length + 1 });
-    stage.queue();
-    // Names must exist before the formulas that use them, so each stage waits for the one before: a fixed handful of trips.
-    await context.sync();
+    // Names must exist before the formulas that use them, so each stage waits for the one before.
+    await send(context, stage);
   }
 }
 

@@ -40,7 +40,12 @@ function draw(range: Excel.Range, style: CellStyle, rows: number, columns: numbe
 
 const cellsByStyle = (cells: Readonly<Record<string, CellModel>>): Map<StyleName, string[]> => {
   const groups = new Map<StyleName, string[]>();
-  for (const [address, { style }] of Object.entries(cells)) if (style) groups.set(style, [...(groups.get(style) ?? []), address]);
+  for (const [address, { style }] of Object.entries(cells)) {
+    if (!style) continue;
+    const group = groups.get(style);
+    if (group) group.push(address);
+    else groups.set(style, [address]);
+  }
   return groups;
 };
 

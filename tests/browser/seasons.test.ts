@@ -5,7 +5,7 @@ import { readXlsx } from '../../shared/xlsx';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, picture } from './support/localSheet';
 
-/** Whole seasons opened in the local sheet: it calculates every cell anew, and each must show what the file was stored with. */
+/** A whole season opened in the local sheet: it calculates every cell anew, and each must show what the file was stored with. */
 
 jest.setTimeout(240_000);
 let session: Session;
@@ -19,8 +19,9 @@ const areaOf = ({ cells }: SheetModel): string => {
 const isSame = (got: unknown, stored: unknown): boolean =>
   typeof stored === 'number' ? typeof got === 'number' && Math.abs(got - stored) <= 1e-9 * Math.max(1, Math.abs(stored)) : JSON.stringify(got ?? '') === JSON.stringify(stored ?? '');
 
-test.each([['season-backyard.xlsx', 3000], ['season-commercial.xlsx', 25_000]])('%s: calculated here, every cell is as stored', async (file, least) => {
+test('calculated here, every cell is as stored', async () => {
   const { page } = session;
+  const file = 'season-backyard.xlsx';
   const bytes = readFileSync(`templates/${file}`);
   const stored = readXlsx(new Uint8Array(bytes));
   if (!('model' in stored)) throw new Error(JSON.stringify(stored));
@@ -39,7 +40,7 @@ test.each([['season-backyard.xlsx', 3000], ['season-commercial.xlsx', 25_000]])(
     }
   }
   expect(wrong.slice(0, 5)).toEqual([]);
-  expect(compared).toBeGreaterThan(least);
+  expect(compared).toBeGreaterThan(3000);
   for (const name of ['Season', 'Vats', 'Money']) {
     await ask(page, 'activate', name);
     await picture(page, `${file.replace('.xlsx', '')}-${name.toLowerCase()}`);

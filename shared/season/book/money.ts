@@ -32,7 +32,7 @@ function results(pages: Pages, sheet: SheetBuilder): void {
     ['Hormone', '={bought_hormone}*{hormonePerMillilitre}'], ['Cysts', '={bought_cysts}*{cystsPerKilogram}'], ['Dry feed', '={bought_feed}*{feedPerKilogram}'], ['Wages and other costs of runs', `=${runs}*{perRun}`],
     ['Males used up', `=${males}*{male}`], ['Water and power of vats', `=${days}*{perVatDay}`], ['Rent, wages and wear', '={rent}'],
   ];
-  costs.forEach(([label, formula], i) => { sheet.put(`E${FIRST + i}`, label, 'label').put(`F${FIRST + i}`, '', 'label').put(`G${FIRST + i}`, styled(fx(formula), 'cell', { format: MONEY })); });
+  costs.forEach(([label, formula], i) => { sheet.merge(`E${FIRST + i}:F${FIRST + i}`, label, 'label').put(`G${FIRST + i}`, styled(fx(formula), 'cell', { format: MONEY })); });
   sheet.chart({
     kind: 'column', title: 'What the season costs', categories: sheet.ref(`E${FIRST}:E${FIRST + 6}`), valueFormat: WHOLE, series: [{ name: 'cost', values: sheet.ref(`G${FIRST}:G${FIRST + 6}`) }],
     from: `J${HEAD}`, to: `Q${HEAD + 13}`,
@@ -48,7 +48,7 @@ const rentDays = (week: string): string => {
 function cashTable(pages: Pages, sheet: SheetBuilder, head: number): void {
   const { plan, fx } = pages;
   const [weeks, orders, runs, stays] = [weeksOf(pages), plan.orders.length, plan.runs.length, plan.occupancy.length];
-  sheet.row(`B${head}`, (['week', 'sales', 'goods', 'runs', 'vats', 'rent', 'left'] as const).map((key) => CASH.titleOf(key)), 'heading');
+  sheet.row(`B${head}`, (['week', 'sales', 'goods', 'runs', 'vats', 'rent', 'left'] as const).map((key) => CASH.titleOf(key)), 'heading').height(head, 30);
   for (let i = 0; i < weeks; i++) {
     const row = head + 1 + i;
     const week = `${C.week}${row}`;
@@ -89,7 +89,7 @@ function swings(pages: Pages, sheet: SheetBuilder, head: number): void {
     return key === 'nurserySurvival' ? `(1+(${product}="fingerlings")*(${f}-1))` : f;
   };
   const feed = '({bought_cysts}*{cystsPerKilogram}+{bought_feed}*{feedPerKilogram})';
-  sheet.row(`B${head}`, ['What the profit hangs on', 'At its poor end', 'At its good end', 'Swing'], 'heading');
+  sheet.row(`B${head}`, ['What the profit hangs on', 'At its poor end', 'At its good end', 'Swing'], 'heading').height(head, 30);
   const lines: readonly (readonly [string, string, string])[] = [
     ...CHAIN.map((key) => [ASSUMPTIONS[key].label, `=${sales(factorOf(key, 'MIN'))}-{cost}`, `=${sales(factorOf(key, 'MAX'))}-{cost}`] as const),
     ['Price of fish, a fifth each way', `={sales}*${1 - PRICE_SWING}-{cost}`, `={sales}*${1 + PRICE_SWING}-{cost}`],
