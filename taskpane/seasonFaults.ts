@@ -2,7 +2,8 @@ import { isoDateOfSerial, serialOfIsoDate } from '../shared/plan/form';
 import { crossFaults } from '../shared/season/crossFaults';
 import type { BookFault, OrderBook } from '../shared/season/orderBook';
 import { readOrderBook } from '../shared/season/orderBook';
-import { MONTHS, ORDER_FIELDS, SEASON_FIELDS, idOfPath } from './seasonFields';
+import { MONTH_NAMES } from '../shared/units/dateWords';
+import { ORDER_FIELDS, SEASON_FIELDS, idOfPath } from './seasonFields';
 import type { OrderRow, SeasonForm } from './seasonForm';
 import { inputOfForm, orderInput } from './seasonForm';
 import type { ListKey } from './seasonLists';
@@ -54,7 +55,7 @@ function placed(form: SeasonForm, { field, message }: BookFault): readonly [stri
 /** A book in which only what is asked about can be wrong. */
 const SOUND = {
   plannedOn: 40_000, orders: [{ name: 'sound', product: 'fry', number: 1, due: 73_050 }], vats: [{ name: 'sound', litres: 100 }], females: [], males: [],
-  temperatures: MONTHS.map(() => 26),
+  temperatures: MONTH_NAMES.map(() => 26),
 };
 const faultsIn = (input: object): readonly BookFault[] => {
   const read = readOrderBook(input);

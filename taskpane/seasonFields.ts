@@ -1,4 +1,5 @@
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../shared/plan/fields';
+import { MONTH_NAMES } from '../shared/units/dateWords';
 
 /** One question of the season form that has one answer. The path is where the answer stands in an order book; the order book checks it. */
 export interface SeasonField {
@@ -21,8 +22,7 @@ export const HATCHERY: readonly SeasonField[] = [
   { path: 'plannedOn', label: 'Planned on', kind: 'date', isNeeded: true, hint: 'Nothing is planned before it.' },
 ];
 
-export const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
-export const WATER_BY_MONTH: readonly SeasonField[] = MONTHS.map((label, i) => ({ path: `temperatures.${i}`, label, kind: 'number' }));
+export const WATER_BY_MONTH: readonly SeasonField[] = MONTH_NAMES.map((label, i) => ({ path: `temperatures.${i}`, label, kind: 'number' }));
 
 export const STAFF: readonly SeasonField[] = [
   { path: 'staff.stripFrom', label: 'Stripping from', kind: 'hour', initial: '06:00', hint: 'Hours people are there to strip.' },

@@ -1,8 +1,9 @@
 import { isoDateOfSerial } from '../shared/plan/form';
+import { MONTH_NAMES } from '../shared/units/dateWords';
 import type { ListKey } from './seasonLists';
 import { daysIn, linesText, readLines } from './seasonLists';
 import type { OrderKey } from './seasonFields';
-import { MONTHS, ORDER_KEYS, SEASON_FIELDS } from './seasonFields';
+import { ORDER_KEYS, SEASON_FIELDS } from './seasonFields';
 
 /** The season form as typed, and its way to an order book and back. */
 
@@ -69,7 +70,7 @@ export function inputOfForm(form: SeasonForm): Tree {
   const entries = (list: ListKey): readonly unknown[] => readLines(list, form.lists[list]).map(({ entry }) => entry);
   return {
     ...tree, ...form.kept,
-    temperatures: MONTHS.map((_, i) => given(form.texts[`temperatures.${i}`] ?? '') ?? null),
+    temperatures: MONTH_NAMES.map((_, i) => given(form.texts[`temperatures.${i}`] ?? '') ?? null),
     staff: { ...asTree(tree.staff), weekdays: form.weekdays, daysOff: daysIn(form.daysOff) },
     orders: form.orders.map(orderInput), vats: entries('vats'), females: entries('females'), males: entries('males'), underway: form.underway,
   };

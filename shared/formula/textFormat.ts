@@ -1,8 +1,8 @@
 import { UNIX_EPOCH_SERIAL } from '../units/convert';
+import { MONTH_NAMES } from '../units/dateWords';
 
 /** Number formats, the part that plans and the terminal use: 0 # , . % and the date and time letters. Text in quotes is kept. */
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 const DAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
 const TOKEN = /"[^"]*"|\\.|\[[^\]]*\]|AM\/PM|y+|m+|d+|h+|s+|./giy;
 
@@ -13,7 +13,7 @@ type Part = (date: Date, hour: number) => string;
 const PARTS: Readonly<Record<string, Part>> = {
   yy: (date) => two(date.getUTCFullYear() % 100), yyyy: (date) => String(date.getUTCFullYear()),
   m: (date) => String(date.getUTCMonth() + 1), mm: (date) => two(date.getUTCMonth() + 1),
-  mmm: (date) => (MONTHS[date.getUTCMonth()] ?? '').slice(0, 3), mmmm: (date) => MONTHS[date.getUTCMonth()] ?? '',
+  mmm: (date) => (MONTH_NAMES[date.getUTCMonth()] ?? '').slice(0, 3), mmmm: (date) => MONTH_NAMES[date.getUTCMonth()] ?? '',
   d: (date) => String(date.getUTCDate()), dd: (date) => two(date.getUTCDate()),
   ddd: (date) => (DAYS[date.getUTCDay()] ?? '').slice(0, 3), dddd: (date) => DAYS[date.getUTCDay()] ?? '',
   h: (_date, hour) => String(hour), hh: (_date, hour) => two(hour),

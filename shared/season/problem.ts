@@ -59,7 +59,7 @@ export interface ProblemMale { readonly tag: string; readonly family: string; re
 export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(key);
 
 /** Fish leave in the morning; weaned fry are moved in the morning. */
-const MORNING = 8 / 24;
+export const MORNING = 8 / 24;
 /** The slowest published hatching and yolk together, with a day over: no candidate lies further back. */
 const LONGEST_BEFORE_FEED = 7;
 

@@ -1,4 +1,5 @@
 import type { FISH, PAIRS, RUNS, STAYS } from './book/columns';
+import { MORNING } from './problem';
 import type { Line } from './sheetReading';
 import { dayOf, numberIn, textIn } from './sheetReading';
 
@@ -36,7 +37,6 @@ interface Tables {
 }
 
 /** Vats leave at eight: a stay that ends in the morning ends on that day, a later one is taken through the next. */
-const MORNING = 8 / 24;
 const lastDay = (to: number): number => Math.ceil(to - MORNING - 1e-6);
 
 interface Span { readonly vat: string; readonly from: number; readonly until: number }

@@ -8,7 +8,7 @@ import type { WorkbookModel } from '../../shared/workbook/model';
 import type { State } from '../state';
 import { isFree } from '../state';
 import type { Written } from './writing';
-import { badSuffix, isSuffix, list, outcomeChange } from './writing';
+import { badSuffix, fileWord, isSuffix, list, outcomeChange } from './writing';
 
 const withTexts = (state: State, texts: PlanTexts): State => ({ ...state, plan: { ...state.plan, texts }, notice: undefined, question: undefined });
 
@@ -74,7 +74,7 @@ export const writeWithSuffix: Command = {
   },
 };
 
-const fileName = (form: PlanForm): string => `${form.hatchery.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'season'}-plan.xlsx`;
+const fileName = (form: PlanForm): string => `${fileWord(form.hatchery, 'season')}-plan.xlsx`;
 
 export const savePlan: Command = {
   name: 'savePlan',

@@ -12,7 +12,7 @@ import { isFree } from '../state';
 import { inSeason } from './season';
 import { begun, stoppedAt } from './share';
 import type { Written } from './writing';
-import { badSuffix, isSuffix, list, outcomeChange } from './writing';
+import { badSuffix, fileWord, isSuffix, list, outcomeChange } from './writing';
 
 /** Planning a season and writing it down. */
 
@@ -106,8 +106,6 @@ export const writeSeasonWithSuffix: Command = {
   },
 };
 
-const fileName = (hatchery: string): string => `${hatchery.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'hatchery'}-season.xlsx`;
-
 export const saveSeason: Command = {
   name: 'saveSeason',
   label: 'Save as .xlsx file',
@@ -119,7 +117,7 @@ export const saveSeason: Command = {
     return working(next, async ({ files }, tell) => {
       const [model, { writeXlsx }] = await Promise.all([modelOf(made, tell, 2), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write')]);
       tell({ label: 'Making the file', done: 1, total: 2 });
-      const text = await files.saveWorkbook(fileName(made.book.hatchery), writeXlsx(model));
+      const text = await files.saveWorkbook(`${fileWord(made.book.hatchery, 'hatchery')}-season.xlsx`, writeXlsx(model));
       return (now) => ({ ...now, notice: { tone: 'good', text } });
     });
   },

@@ -36,4 +36,7 @@ export function outcomeChange(outcome: WriteOutcome, { done, what, again }: Writ
   });
 }
 
+/** A name as a file may bear it: letters and digits of every script, the rest as hyphens. */
+export const fileWord = (name: string, otherwise: string): string => name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || otherwise;
+
 export const badSuffix = (word: string): string => `“${word}” cannot go behind a sheet name: use one to eight letters or digits.`;

@@ -3,10 +3,11 @@ import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { DAYS_OFF, WEEKDAYS, listId, unknownMonths } from '../seasonFaults';
 import type { SeasonField, SeasonGroup } from '../seasonFields';
-import { MONTHS, STAFF, WATER_BY_MONTH, idOfPath } from '../seasonFields';
+import { STAFF, WATER_BY_MONTH, idOfPath } from '../seasonFields';
 import type { ListKey } from '../seasonLists';
 import { daysIn, echoOf } from '../seasonLists';
 import { seasonFaults } from '../seasonState';
+import { MONTH_NAMES, WEEKDAY_WORDS } from '../../shared/units/dateWords';
 import type { Scene } from './parts';
 import { hint, inputOf } from './parts';
 
@@ -97,13 +98,12 @@ export function monthsView(scene: Scene): VNode {
   const { season } = scene.state;
   const unknown = unknownMonths(season.form);
   const careFor = (month: number): string | undefined =>
-    (unknown.has(month) && (season.isAsked || season.touched.has(idOfPath(`temperatures.${month}`))) ? `${MONTHS[month] ?? ''} lies in the season: without its water no run can be planned for it.` : undefined);
+    (unknown.has(month) && (season.isAsked || season.touched.has(idOfPath(`temperatures.${month}`))) ? `${MONTH_NAMES[month] ?? ''} lies in the season: without its water no run can be planned for it.` : undefined);
   return h('fieldset', { key: 'months' }, h('legend', {}, 'Water by month, °C'),
     h('p', { class: 'hint' }, 'What you expect in the vats at night. The waiting time after the injection hangs on it.'),
     h('div', { class: 'fields months' }, WATER_BY_MONTH.map((field, month) => singleField(field, scene, careFor(month)))));
 }
 
-const WEEK = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 export function staffView(scene: Scene): VNode {
   const { state, send } = scene;
   const { form } = state.season;
@@ -112,7 +112,7 @@ export function staffView(scene: Scene): VNode {
   return h('fieldset', { key: 'staff' }, h('legend', {}, 'Hands'),
     h('div', { class: 'fields' }, STAFF.map((field) => singleField(field, scene))),
     h('div', { class: 'week', id: WEEKDAYS, role: 'group', tabindex: '-1', 'aria-label': 'Days people strip on', 'aria-describedby': faults.length > 0 ? `${WEEKDAYS}-fault` : undefined },
-      WEEK.map((word, i) => h('div', { class: 'weekday' },
+      WEEKDAY_WORDS.map((word, i) => h('div', { class: 'weekday' },
         h('input', { type: 'checkbox', id: `season-weekday-${i + 1}`, checked: form.weekdays.includes(i + 1), on: { change: () => { send(toggleWeekday, i + 1); } } }),
         h('label', { for: `season-weekday-${i + 1}` }, word)))),
     faultsView(WEEKDAYS, faults),

@@ -6,7 +6,7 @@ import type { Pages } from './context';
 import { FIRST, HEAD, lastRow } from './context';
 
 /** Lines left open for orders that come in later. */
-export const SPARE_ORDERS = 6;
+const SPARE_ORDERS = 6;
 
 const odd = (n: number | undefined): Content => (n === undefined ? '' : Number.isFinite(n) ? n : 'none');
 const maybe = (n: number | undefined): Content => n ?? {};

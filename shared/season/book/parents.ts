@@ -4,7 +4,7 @@ import { FEMALES, MALES, PAIRS } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, lastRow } from './context';
 
-export const SPARE_PARENTS = 6;
+const SPARE_PARENTS = 6;
 const text = (word: string | undefined): Content => (word === undefined || word === '' ? {} : word);
 const maybe = (n: number | undefined): Content => n ?? {};
 

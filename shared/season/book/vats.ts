@@ -8,7 +8,7 @@ import { FISH, RUNS, STAYS, VATS } from './columns';
 import type { Pages } from './context';
 import { FIRST, HEAD, lastRow } from './context';
 
-export const SPARE_VATS = 4;
+const SPARE_VATS = 4;
 /** Column B, where the figures of the chart begin, counted from 0. */
 const HELP = 1;
 const at = (row: number, column: number): string => addressOf(row - 1, column);
