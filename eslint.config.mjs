@@ -1,8 +1,26 @@
 import tseslint from 'typescript-eslint';
 
 /** Globals that would make the engine depend on where or when it runs. */
-const impure = ['window', 'document', 'navigator', 'localStorage', 'fetch', 'process', 'Buffer', 'require', 'setTimeout', 'setInterval',
-  'performance', 'console', 'crypto', 'Office', 'Excel', 'OfficeExtension', 'CustomFunctions', 'globalThis'];
+const impure = [
+  'window',
+  'document',
+  'navigator',
+  'localStorage',
+  'fetch',
+  'process',
+  'Buffer',
+  'require',
+  'setTimeout',
+  'setInterval',
+  'performance',
+  'console',
+  'crypto',
+  'Office',
+  'Excel',
+  'OfficeExtension',
+  'CustomFunctions',
+  'globalThis',
+];
 
 const size = (lines) => ({
   'max-lines': ['error', { max: lines, skipBlankLines: true, skipComments: true }],
@@ -32,21 +50,39 @@ export default tseslint.config(
     files: ['shared/**/*.ts'],
     rules: {
       'no-restricted-globals': ['error', ...impure],
-      'no-restricted-properties': ['error',
+      'no-restricted-properties': [
+        'error',
         { object: 'Math', property: 'random', message: 'pass a seed' },
-        { object: 'Date', property: 'now', message: 'pass the time in' }],
-      'no-restricted-syntax': ['error',
+        { object: 'Date', property: 'now', message: 'pass the time in' },
+      ],
+      'no-restricted-syntax': [
+        'error',
         { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'pass the time in' },
-        { selector: "CallExpression[callee.name='Date']", message: 'pass the time in' }],
-      'no-restricted-imports': ['error', { patterns: [{
-        // Only zod, and for files as bytes three pure codecs (no I/O of their own).
-        regex: '^(?!\\.{1,2}/|zod$|fflate$|hucre(/|$)|papaparse$)', message: 'shared/ imports nothing but zod and the pure codecs' },
-        { regex: '^(\\.\\./)+(src|taskpane|templates|tests)/', message: 'arrows run towards shared/' }] }],
+        { selector: "CallExpression[callee.name='Date']", message: 'pass the time in' },
+      ],
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              // Only zod, and for files as bytes three pure codecs (no I/O of their own).
+              regex: '^(?!\\.{1,2}/|zod$|fflate$|hucre(/|$)|papaparse$)',
+              message: 'shared/ imports nothing but zod and the pure codecs',
+            },
+            { regex: '^(\\.\\./)+(src|taskpane|templates|tests)/', message: 'arrows run towards shared/' },
+          ],
+        },
+      ],
     },
   },
   {
     files: ['templates/**/*.ts', 'taskpane/**/*.ts'],
-    rules: { 'no-restricted-imports': ['error', { patterns: [{ regex: '/(src|tests)/', message: 'arrows run towards shared/' }] }] },
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        { patterns: [{ regex: '/(src|tests)/', message: 'arrows run towards shared/' }] },
+      ],
+    },
   },
   {
     files: ['src/build/**', 'src/cli/**', 'src/localsheet/serve.ts', 'tests/**'],

@@ -1,8 +1,25 @@
 const transform = {
-  '\\.(ts|mjs|js)$': ['@swc/jest', { jsc: { target: 'es2022', parser: { syntax: 'typescript' } }, module: { type: 'commonjs' } }],
+  '\\.(ts|mjs|js)$': [
+    '@swc/jest',
+    { jsc: { target: 'es2022', parser: { syntax: 'typescript' } }, module: { type: 'commonjs' } },
+  ],
 };
 // Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
-const ESM_ONLY = ['hucre', 'lodash-es', 'nanoid', 'rbush', 'quickselect', 'kdbush', 'cjk-regex', 'regexp-util', 'unicode-regex', 'franc-min', 'trigram-utils', 'n-gram', 'collapse-white-space'];
+const ESM_ONLY = [
+  'hucre',
+  'lodash-es',
+  'nanoid',
+  'rbush',
+  'quickselect',
+  'kdbush',
+  'cjk-regex',
+  'regexp-util',
+  'unicode-regex',
+  'franc-min',
+  'trigram-utils',
+  'n-gram',
+  'collapse-white-space',
+];
 const common = {
   rootDir: '.',
   transform,
@@ -10,7 +27,12 @@ const common = {
   moduleFileExtensions: ['ts', 'mjs', 'js', 'json'],
   testEnvironment: 'node',
 };
-const folder = (name, extra = {}) => ({ ...common, displayName: name, testMatch: [`<rootDir>/tests/${name}/**/*.test.ts`], ...extra });
+const folder = (name, extra = {}) => ({
+  ...common,
+  displayName: name,
+  testMatch: [`<rootDir>/tests/${name}/**/*.test.ts`],
+  ...extra,
+});
 
 // unit: everything that runs in plain Node in seconds. The others start a browser or LibreOffice.
 export default {
@@ -19,7 +41,12 @@ export default {
       ...common,
       displayName: 'unit',
       testMatch: ['<rootDir>/tests/**/*.test.ts'],
-      testPathIgnorePatterns: ['/node_modules/', '<rootDir>/tests/browser/', '<rootDir>/tests/office/', '<rootDir>/tests/pane/'],
+      testPathIgnorePatterns: [
+        '/node_modules/',
+        '<rootDir>/tests/browser/',
+        '<rootDir>/tests/office/',
+        '<rootDir>/tests/pane/',
+      ],
     },
     folder('pane', { testEnvironment: 'jsdom' }),
     folder('office'),

@@ -1,5 +1,6 @@
 /** What a cell can hold, in every host: Excel, the local sheet, a file, the terminal. */
-export type ErrorCode = '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!' | '#BUSY!';
+export type ErrorCode =
+  '#VALUE!' | '#N/A' | '#NUM!' | '#DIV/0!' | '#REF!' | '#NAME?' | '#NULL!' | '#SPILL!' | '#CALC!' | '#BUSY!';
 
 /** An error is a value: a code the sheet shows and, for #VALUE! and #N/A, a sentence. */
 export interface CellError {

@@ -4,11 +4,24 @@ import { isError, isGrid, refuse } from '../shared/values';
 
 /** Between what Excel hands to a custom function and what the catalogue understands, both ways. */
 
-const CODES: readonly ErrorCode[] = ['#VALUE!', '#N/A', '#NUM!', '#DIV/0!', '#REF!', '#NAME?', '#NULL!', '#SPILL!', '#CALC!', '#BUSY!'];
-const isCode = (value: unknown): value is ErrorCode => typeof value === 'string' && (CODES as readonly string[]).includes(value);
+const CODES: readonly ErrorCode[] = [
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+  '#BUSY!',
+];
+const isCode = (value: unknown): value is ErrorCode =>
+  typeof value === 'string' && (CODES as readonly string[]).includes(value);
 
 type Bag = Readonly<Record<string, unknown>>;
-const messageOf = (bag: Bag): { message?: string } => (typeof bag.message === 'string' && bag.message !== '' ? { message: bag.message } : {});
+const messageOf = (bag: Bag): { message?: string } =>
+  typeof bag.message === 'string' && bag.message !== '' ? { message: bag.message } : {};
 
 /** Errors come as objects of the runtime's own class, older hosts hand over their text; formatted numbers wrap a plain one. */
 function objectCell(bag: Bag): Cell {
@@ -34,7 +47,8 @@ export function toCell(value: unknown): Cell {
   }
 }
 
-const isPlain = (value: unknown): value is number | boolean | null => typeof value === 'number' || typeof value === 'boolean' || value === null;
+const isPlain = (value: unknown): value is number | boolean | null =>
+  typeof value === 'number' || typeof value === 'boolean' || value === null;
 
 /** A row of cells, in the array it came in when there is nothing to translate: columns of ten thousand pass here. */
 function toLine(line: unknown): readonly Cell[] {
@@ -48,7 +62,10 @@ function toGrid(lines: readonly unknown[], name: string): Grid | CellError {
   const grid = lines.map(toLine);
   const width = grid[0]?.length ?? 0;
   for (const [row, line] of grid.entries())
-    if (line.length !== width) return refuse(`${name}: row ${row + 1} has ${line.length} cells where row 1 has ${width}. Give one rectangular range.`);
+    if (line.length !== width)
+      return refuse(
+        `${name}: row ${row + 1} has ${line.length} cells where row 1 has ${width}. Give one rectangular range.`,
+      );
   return grid;
 }
 
@@ -62,7 +79,10 @@ export function toArg(value: unknown, name: string): Arg {
 }
 
 /** A fault in how a range was handed over is told apart from an error that is the argument. */
-export interface Args { readonly args: readonly Arg[]; readonly fault: CellError | undefined }
+export interface Args {
+  readonly args: readonly Arg[];
+  readonly fault: CellError | undefined;
+}
 export function toArgs(values: readonly unknown[], names: readonly string[]): Args {
   const args: Arg[] = [];
   for (let i = 0; i < names.length; i++) {
@@ -79,12 +99,23 @@ export type ErrorClass = new (code: CustomFunctions.ErrorCode, message?: string)
 type Shown = number | string | boolean | object;
 
 /** The runtime knows seven codes; the others are states a host sets itself. */
-const RUNTIME_CODES: readonly ErrorCode[] = ['#VALUE!', '#N/A', '#NUM!', '#DIV/0!', '#REF!', '#NAME?', '#NULL!'];
+const RUNTIME_CODES: readonly ErrorCode[] = [
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+];
 export function toHostError(error: CellError, Failure: ErrorClass): object {
   const code = RUNTIME_CODES.includes(error.error) ? error.error : '#VALUE!';
   // Only these two carry a text; with others some builds refuse the second argument.
   const carriesText = code === '#VALUE!' || code === '#N/A';
-  return new Failure(code as CustomFunctions.ErrorCode, ...(carriesText && error.message ? [error.message] : [])) as object;
+  return new Failure(
+    code as CustomFunctions.ErrorCode,
+    ...(carriesText && error.message ? [error.message] : []),
+  ) as object;
 }
 
 const toShown = (cell: Cell, Failure: ErrorClass): Shown => {
@@ -108,5 +139,7 @@ function withoutStacks<T>(work: () => T): T {
 /** Always rows of cells, because every function is declared to answer with a matrix; a blank is '' (null would show as 0). */
 export function toHost(result: Cell | Grid, Failure: ErrorClass): Shown[][] {
   if (!isGrid(result)) return [[toShown(result, Failure)]];
-  return result.length === 0 ? [['']] : withoutStacks(() => result.map((line) => line.map((cell) => toShown(cell, Failure))));
+  return result.length === 0
+    ? [['']]
+    : withoutStacks(() => result.map((line) => line.map((cell) => toShown(cell, Failure))));
 }

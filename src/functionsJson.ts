@@ -30,21 +30,25 @@ export interface FunctionsJson {
 
 const EXCEL_DESCRIPTION_LIMIT = 255;
 
-const isOptional = (param: NamedParam): boolean => param.kind === 'flag' || param.optional === true || ('default' in param && param.default !== undefined);
+const isOptional = (param: NamedParam): boolean =>
+  param.kind === 'flag' || param.optional === true || ('default' in param && param.default !== undefined);
 
 const limitsOf = (param: NamedParam): string => {
   if (param.kind === 'choice') return `One of: ${param.choices.join(', ')}.`;
   if (param.kind === 'number' || param.kind === 'series') {
     const { unit } = param.quantity;
     // The bounds of a date are serial numbers, which tell a reader nothing.
-    if (unit === 'date' || unit === 'date and time') return unit === 'date' ? 'A date.' : 'A date with its time.';
+    if (unit === 'date' || unit === 'date and time')
+      return unit === 'date' ? 'A date.' : 'A date with its time.';
     const text = allowed(param, unit).replace(/^a /, '');
     return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
   }
   return '';
 };
 const defaultOf = (param: NamedParam): string =>
-  'default' in param && param.default !== undefined ? `Left out: ${param.kind === 'flag' ? String(param.default).toUpperCase() : param.default}.` : '';
+  'default' in param && param.default !== undefined
+    ? `Left out: ${param.kind === 'flag' ? String(param.default).toUpperCase() : param.default}.`
+    : '';
 
 /** Meaning first; limits and default where they fit. */
 const describe = (param: NamedParam): string => {
@@ -79,7 +83,8 @@ export const functionsJson = (functions: readonly SheetFunction[]): FunctionsJso
   functions: functions.map(functionOf),
 });
 
-export const functionsJsonText = (functions: readonly SheetFunction[]): string => `${JSON.stringify(functionsJson(functions), null, 2)}\n`;
+export const functionsJsonText = (functions: readonly SheetFunction[]): string =>
+  `${JSON.stringify(functionsJson(functions), null, 2)}\n`;
 
 /** Desktop Excel refuses a larger file. */
 const EXCEL_FILE_LIMIT = 1_000_000;
@@ -88,12 +93,20 @@ const EXCEL_PARAMETER_LIMIT = 255;
 /** What Excel would refuse or cut. Sentences; none when all is well. */
 export function functionsJsonFaults(json: FunctionsJson): string[] {
   const tooLong = (what: string, text: string): string[] =>
-    text.length > EXCEL_DESCRIPTION_LIMIT ? [`${what}: ${text.length} characters of description, ${EXCEL_DESCRIPTION_LIMIT} at most`] : [];
+    text.length > EXCEL_DESCRIPTION_LIMIT
+      ? [`${what}: ${text.length} characters of description, ${EXCEL_DESCRIPTION_LIMIT} at most`]
+      : [];
   return [
-    ...(JSON.stringify(json, null, 2).length > EXCEL_FILE_LIMIT ? ['functions.json is larger than Excel accepts (1 MB)'] : []),
+    ...(JSON.stringify(json, null, 2).length > EXCEL_FILE_LIMIT
+      ? ['functions.json is larger than Excel accepts (1 MB)']
+      : []),
     ...json.functions.flatMap((fn) => [
-      ...(/^[A-Z][A-Z0-9.]{2,127}$/.test(fn.id) ? [] : [`${fn.id}: ids are 3 to 128 capital letters, digits and dots, beginning with a letter`]),
-      ...(fn.parameters.length > EXCEL_PARAMETER_LIMIT ? [`${fn.id}: more than ${EXCEL_PARAMETER_LIMIT} parameters`] : []),
+      ...(/^[A-Z][A-Z0-9.]{2,127}$/.test(fn.id)
+        ? []
+        : [`${fn.id}: ids are 3 to 128 capital letters, digits and dots, beginning with a letter`]),
+      ...(fn.parameters.length > EXCEL_PARAMETER_LIMIT
+        ? [`${fn.id}: more than ${EXCEL_PARAMETER_LIMIT} parameters`]
+        : []),
       ...tooLong(fn.id, fn.description),
       ...fn.parameters.flatMap((p) => tooLong(`${fn.id} ${p.name}`, p.description)),
     ]),

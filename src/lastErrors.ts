@@ -30,7 +30,9 @@ const MOST = 200;
 export function createLastErrors(most = MOST): LastErrors {
   const byAddress = new Map<string, LastError>();
   const listeners = new Set<() => void>();
-  const tell = (): void => { for (const listener of listeners) listener(); };
+  const tell = (): void => {
+    for (const listener of listeners) listener();
+  };
   return {
     list: () => [...byAddress.values()].reverse(),
     record(error) {

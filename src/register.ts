@@ -12,7 +12,10 @@ export interface Host {
   readonly Error: ErrorClass;
 }
 
-interface Call { readonly address?: string; readonly isPreview: boolean }
+interface Call {
+  readonly address?: string;
+  readonly isPreview: boolean;
+}
 const callOf = (given: unknown): Call => {
   const { address, isInValuePreview } = (given ?? {}) as { address?: unknown; isInValuePreview?: unknown };
   // Typed as text in the published declarations, sent as a truth value.
@@ -26,11 +29,16 @@ function compute(fn: SheetFunction, names: readonly string[], values: readonly u
     return fault ?? invoke(fn, args);
   } catch (fault) {
     const detail = fault instanceof Error ? fault.message : String(fault);
-    return refuse(`${fn.name} failed in a way that is our mistake, not yours (${detail}). Please report the formula.`);
+    return refuse(
+      `${fn.name} failed in a way that is our mistake, not yours (${detail}). Please report the formula.`,
+    );
   }
 }
 
-interface Tally { first: CellError | undefined; cells: number }
+interface Tally {
+  first: CellError | undefined;
+  cells: number;
+}
 function tally(result: Cell | Grid): Tally {
   const found: Tally = { first: undefined, cells: 0 };
   const see = (cell: Cell): void => {
@@ -46,7 +54,14 @@ function tally(result: Cell | Grid): Tally {
 function note(errors: LastErrors, fn: SheetFunction, call: Call, result: Cell | Grid): void {
   if (call.address === undefined || call.isPreview) return;
   const { first, cells } = tally(result);
-  if (first) errors.record({ address: call.address, functionName: fn.name, code: first.error, message: first.message ?? '', cells });
+  if (first)
+    errors.record({
+      address: call.address,
+      functionName: fn.name,
+      code: first.error,
+      message: first.message ?? '',
+      cells,
+    });
   else errors.forget(call.address);
 }
 
@@ -54,7 +69,11 @@ function note(errors: LastErrors, fn: SheetFunction, call: Call, result: Cell | 
  * The body Excel calls: the declared arguments, null where left out, then the invocation. Answers with rows of cells; an answer that
  * is an error as a whole is thrown as the host's own error, which is how every host shows its sentence.
  */
-export function hostBody(fn: SheetFunction, Failure: ErrorClass, errors: LastErrors): (...given: unknown[]) => unknown {
+export function hostBody(
+  fn: SheetFunction,
+  Failure: ErrorClass,
+  errors: LastErrors,
+): (...given: unknown[]) => unknown {
   const names = fn.params.map((p) => p.name);
   return (...given) => {
     const result = compute(fn, names, given);

@@ -20,7 +20,8 @@ export interface Draft {
     | { readonly kind: 'answer'; readonly value: Cell | Grid };
 }
 
-const formulaOf = (typed: Typed): string => (typed.kind === 'blank' ? '' : typed.kind === 'reference' ? typed.reference : typed.formula);
+const formulaOf = (typed: Typed): string =>
+  typed.kind === 'blank' ? '' : typed.kind === 'reference' ? typed.reference : typed.formula;
 
 export const typedArguments = (fn: SheetFunction, texts: FunctionsState['texts']): readonly Typed[] =>
   fn.params.map((param) => readTyped(texts[param.name] ?? '', param));
@@ -38,15 +39,27 @@ const valueOf = (typed: Typed, readings: Readonly<Record<string, Reading>>): Cel
   return reading?.kind === 'read' ? reading.range.values : undefined;
 };
 
-function stateOf(fn: SheetFunction, typed: readonly Typed[], readings: Readonly<Record<string, Reading>>): Draft['state'] {
-  const missing = fn.params.filter((param, i) => isRequired(param) && typed[i]?.kind === 'blank').map((param) => param.name);
+function stateOf(
+  fn: SheetFunction,
+  typed: readonly Typed[],
+  readings: Readonly<Record<string, Reading>>,
+): Draft['state'] {
+  const missing = fn.params
+    .filter((param, i) => isRequired(param) && typed[i]?.kind === 'blank')
+    .map((param) => param.name);
   if (missing.length > 0) return { kind: 'incomplete', missing };
   for (const one of typed) {
     const reading = one.kind === 'reference' ? readings[one.reference] : undefined;
     if (reading?.kind === 'failed') return { kind: 'unreadable', sentence: reading.sentence };
     if (one.kind === 'reference' && !reading) return { kind: 'reading' };
   }
-  return { kind: 'answer', value: invoke(fn, typed.map((one) => valueOf(one, readings) ?? null)) };
+  return {
+    kind: 'answer',
+    value: invoke(
+      fn,
+      typed.map((one) => valueOf(one, readings) ?? null),
+    ),
+  };
 }
 
 export function draftOf(fn: SheetFunction, state: Pick<FunctionsState, 'texts' | 'readings'>): Draft {
@@ -55,8 +68,15 @@ export function draftOf(fn: SheetFunction, state: Pick<FunctionsState, 'texts' |
 }
 
 /** References among the fields that have not been read. */
-export const unread = (fn: SheetFunction, state: Pick<FunctionsState, 'texts' | 'readings'>): readonly string[] => [
-  ...new Set(typedArguments(fn, state.texts).flatMap((one) => (one.kind === 'reference' && !state.readings[one.reference] ? [one.reference] : []))),
+export const unread = (
+  fn: SheetFunction,
+  state: Pick<FunctionsState, 'texts' | 'readings'>,
+): readonly string[] => [
+  ...new Set(
+    typedArguments(fn, state.texts).flatMap((one) =>
+      one.kind === 'reference' && !state.readings[one.reference] ? [one.reference] : [],
+    ),
+  ),
 ];
 
 /** Quantity of each column of the answer. */

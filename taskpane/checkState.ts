@@ -62,7 +62,19 @@ export interface Checked {
   readonly ownRates: string | undefined;
 }
 
-export const initialCheck: CheckRecordsState = { given: undefined, fault: undefined, result: undefined, corrections: [], isKept: true, ofFile: [], isChanged: false, marks: [], learned: undefined, trend: initialTrend, writing: 'findings' };
+export const initialCheck: CheckRecordsState = {
+  given: undefined,
+  fault: undefined,
+  result: undefined,
+  corrections: [],
+  isKept: true,
+  ofFile: [],
+  isChanged: false,
+  marks: [],
+  learned: undefined,
+  trend: initialTrend,
+  writing: 'findings',
+};
 
 export type Meaning = FieldName | 'ignore';
 
@@ -72,9 +84,13 @@ export const LEAST_FOR_TRENDS = 8;
 
 const isFile = ({ given }: CheckRecordsState): boolean => given !== undefined && given.again === undefined;
 /** What the user said about the columns on the screen. */
-export const saidOf = (check: CheckRecordsState): readonly Correction[] => (isFile(check) ? check.ofFile : check.corrections);
-export const withSaid = (check: CheckRecordsState, said: readonly Correction[]): CheckRecordsState =>
-  ({ ...check, isChanged: true, ...(isFile(check) ? { ofFile: said } : { corrections: said, isKept: false }) });
+export const saidOf = (check: CheckRecordsState): readonly Correction[] =>
+  isFile(check) ? check.ofFile : check.corrections;
+export const withSaid = (check: CheckRecordsState, said: readonly Correction[]): CheckRecordsState => ({
+  ...check,
+  isChanged: true,
+  ...(isFile(check) ? { ofFile: said } : { corrections: said, isKept: false }),
+});
 
 /** One column's meaning replaces what was said of it before. */
 export function corrected(corrections: readonly Correction[], said: Correction): readonly Correction[] {
@@ -83,4 +99,5 @@ export function corrected(corrections: readonly Correction[], said: Correction):
 }
 
 /** A number between 0 and 1 is no word a person uses. */
-export const sureness = (confidence: number): string => (confidence >= 0.9 ? 'Sure' : confidence >= 0.7 ? 'Likely' : confidence >= 0.5 ? 'Perhaps' : 'A guess');
+export const sureness = (confidence: number): string =>
+  confidence >= 0.9 ? 'Sure' : confidence >= 0.7 ? 'Likely' : confidence >= 0.5 ? 'Perhaps' : 'A guess';

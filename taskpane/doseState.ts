@@ -26,22 +26,51 @@ export interface DoseState {
   readonly isVatOpen: boolean;
 }
 export type DoseTexts = Readonly<Record<DosingKey, string>>;
-export interface Draft { readonly grams: string | undefined; readonly ph: string }
+export interface Draft {
+  readonly grams: string | undefined;
+  readonly ph: string;
+}
 
 export const EMPTY_DRAFT: Draft = { grams: undefined, ph: '' };
 
 const isShare = (field: DosingField): boolean => field.unit === '%';
 const initialText = (field: DosingField): string =>
-  (field.initial === null ? '' : typeof field.initial === 'number' && isShare(field) ? String(field.initial * 100) : String(field.initial));
+  field.initial === null
+    ? ''
+    : typeof field.initial === 'number' && isShare(field)
+      ? String(field.initial * 100)
+      : String(field.initial);
 
 export const initialDose: DoseState = {
-  texts: Object.fromEntries(DOSING_FIELDS.map((field) => [field.key, initialText(field)])) as Record<DosingKey, string>,
-  touched: new Set(), isAsked: false, readings: [], draft: EMPTY_DRAFT, correcting: undefined, fault: undefined, past: [], isVatOpen: true,
+  texts: Object.fromEntries(DOSING_FIELDS.map((field) => [field.key, initialText(field)])) as Record<
+    DosingKey,
+    string
+  >,
+  touched: new Set(),
+  isAsked: false,
+  readings: [],
+  draft: EMPTY_DRAFT,
+  correcting: undefined,
+  fault: undefined,
+  past: [],
+  isVatOpen: true,
 };
 
 /** An invented vat of sour well water, to see how it goes. */
-export const exampleDose = (texts: DoseTexts): DoseTexts => ({ ...texts, volume: '1200', purity: '98', spoon: '5', temperature: '26', stocked: 'no', origin: 'well' });
-export const EXAMPLE_READINGS: readonly Reading[] = [{ grams: 0, ph: 5.2 }, { grams: 4, ph: 5.43 }, { grams: 16, ph: 5.83 }];
+export const exampleDose = (texts: DoseTexts): DoseTexts => ({
+  ...texts,
+  volume: '1200',
+  purity: '98',
+  spoon: '5',
+  temperature: '26',
+  stocked: 'no',
+  origin: 'well',
+});
+export const EXAMPLE_READINGS: readonly Reading[] = [
+  { grams: 0, ph: 5.2 },
+  { grams: 4, ph: 5.43 },
+  { grams: 16, ph: 5.83 },
+];
 
 function cellOf(field: DosingField, text: string): Cell {
   if (text.trim() === '') return field.part === 'more' && field.isRequired ? field.initial : null;
@@ -51,7 +80,11 @@ function cellOf(field: DosingField, text: string): Cell {
   return isShare(field) && !text.includes('%') ? typed / 100 : typed;
 }
 
-export interface VatReading { readonly vat: Vat | undefined; readonly cells: Vat; readonly faults: ReadonlyMap<string, string> }
+export interface VatReading {
+  readonly vat: Vat | undefined;
+  readonly cells: Vat;
+  readonly faults: ReadonlyMap<string, string>;
+}
 const known = new WeakMap<DoseTexts, VatReading>();
 
 const faultIn = (field: DosingField, cell: Cell): string | undefined => {
@@ -64,22 +97,27 @@ const faultIn = (field: DosingField, cell: Cell): string | undefined => {
 export function readVat(texts: DoseTexts): VatReading {
   let reading = known.get(texts);
   if (!reading) {
-    const cells = Object.fromEntries(DOSING_FIELDS.map((field) => [field.key, cellOf(field, texts[field.key])])) as Record<DosingKey, Cell>;
-    const faults = new Map(DOSING_FIELDS.flatMap((field): [string, string][] => {
-      const fault = faultIn(field, cells[field.key]);
-      return fault === undefined ? [] : [[field.key, fault]];
-    }));
+    const cells = Object.fromEntries(
+      DOSING_FIELDS.map((field) => [field.key, cellOf(field, texts[field.key])]),
+    ) as Record<DosingKey, Cell>;
+    const faults = new Map(
+      DOSING_FIELDS.flatMap((field): [string, string][] => {
+        const fault = faultIn(field, cells[field.key]);
+        return fault === undefined ? [] : [[field.key, fault]];
+      }),
+    );
     reading = { cells, faults, vat: faults.size === 0 ? cells : undefined };
     known.set(texts, reading);
   }
   return reading;
 }
 
-export const isDosingKey = (key: string): key is DosingKey => DOSING_FIELDS.some((field) => field.key === key);
+export const isDosingKey = (key: string): key is DosingKey =>
+  DOSING_FIELDS.some((field) => field.key === key);
 
 /** The sentence beside a field, when it is time to show it. */
 export const doseFaultShown = (dose: DoseState, key: string): string | undefined =>
-  (dose.isAsked || dose.touched.has(key) ? readVat(dose.texts).faults.get(key) : undefined);
+  dose.isAsked || dose.touched.has(key) ? readVat(dose.texts).faults.get(key) : undefined;
 
 const judged = new WeakMap<readonly Reading[], WeakMap<Vat, Dosing | undefined>>();
 /** What the readings come to. Remembered, because a redraw asks again and the answer takes some milliseconds. */

@@ -26,7 +26,11 @@ const flat = (child: Child): (VNode | string)[] => {
   return 'tag' in child ? [child] : child.flatMap(flat);
 };
 
-export const h = (tag: string, props: Props = {}, ...children: Child[]): VNode => ({ tag, props, children: children.flatMap(flat) });
+export const h = (tag: string, props: Props = {}, ...children: Child[]): VNode => ({
+  tag,
+  props,
+  children: children.flatMap(flat),
+});
 
 const SVG = 'http://www.w3.org/2000/svg';
 const handlersOf = new WeakMap<Element, Readonly<Record<string, Handler>>>();
@@ -36,14 +40,16 @@ const keyOf = new WeakMap<Node, string>();
 function setHandlers(element: Element, next: Readonly<Record<string, Handler>> = {}): void {
   const known = handlersOf.get(element);
   for (const type of Object.keys(next))
-    if (!known || !(type in known)) element.addEventListener(type, (event) => handlersOf.get(element)?.[type]?.(event));
+    if (!known || !(type in known))
+      element.addEventListener(type, (event) => handlersOf.get(element)?.[type]?.(event));
   // Types once listened to stay in the map, silent, so that they are not added twice.
   const silent = Object.fromEntries(Object.keys(known ?? {}).map((type) => [type, () => undefined]));
   handlersOf.set(element, { ...silent, ...next });
 }
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
-const isField = (element: Element): element is Field => ['INPUT', 'SELECT', 'TEXTAREA'].includes(element.tagName);
+const isField = (element: Element): element is Field =>
+  ['INPUT', 'SELECT', 'TEXTAREA'].includes(element.tagName);
 
 /** What is typed lives in a property, not in the attribute of the same name. */
 function setLive(element: Element, name: string, value: Attribute): boolean {
@@ -60,14 +66,17 @@ function setLive(element: Element, name: string, value: Attribute): boolean {
 function setAttribute(element: Element, name: string, value: Attribute): void {
   if (setLive(element, name, value)) return;
   if (value === undefined || value === false) element.removeAttribute(name);
-  else if (element.getAttribute(name) !== String(value)) element.setAttribute(name, value === true ? '' : String(value));
+  else if (element.getAttribute(name) !== String(value))
+    element.setAttribute(name, value === true ? '' : String(value));
 }
 
 /** What a user folds open stays open, unless the view has a say in it. */
-const isUsersOwn = (element: Element, name: string): boolean => name === 'open' && element.tagName === 'DETAILS';
+const isUsersOwn = (element: Element, name: string): boolean =>
+  name === 'open' && element.tagName === 'DETAILS';
 
 function setProps(element: Element, props: Props): void {
-  for (const { name } of [...element.attributes]) if (!(name in props) && !isUsersOwn(element, name)) element.removeAttribute(name);
+  for (const { name } of [...element.attributes])
+    if (!(name in props) && !isUsersOwn(element, name)) element.removeAttribute(name);
   for (const [name, value] of Object.entries(props))
     if (name !== 'key' && name !== 'on' && typeof value !== 'object') setAttribute(element, name, value);
   setHandlers(element, props.on);
@@ -75,7 +84,10 @@ function setProps(element: Element, props: Props): void {
 
 const create = (child: VNode | string, inSvg: boolean): Node => {
   if (typeof child === 'string') return document.createTextNode(child);
-  const element = inSvg || child.tag === 'svg' ? document.createElementNS(SVG, child.tag) : document.createElement(child.tag);
+  const element =
+    inSvg || child.tag === 'svg'
+      ? document.createElementNS(SVG, child.tag)
+      : document.createElement(child.tag);
   if (child.props.key !== undefined) keyOf.set(element, child.props.key);
   return element;
 };

@@ -20,8 +20,10 @@ export function ownName(spelling: string): string | undefined {
 const bare = (call: string): string => call.replace(/^@?(?:(?:'(?:[^']|'')+'|[^'!]+)!)?@?/u, '');
 
 export const holdsOwnCall = (formula: unknown): formula is string =>
-  typeof formula === 'string' && formula.startsWith('=') && new RegExp(`${PREFIX}[._]`, 'i').test(formula)
-  && tokenize(formula).some((token) => token.kind === 'call' && ownName(bare(token.text)) !== undefined);
+  typeof formula === 'string' &&
+  formula.startsWith('=') &&
+  new RegExp(`${PREFIX}[._]`, 'i').test(formula) &&
+  tokenize(formula).some((token) => token.kind === 'call' && ownName(bare(token.text)) !== undefined);
 
 const plainCall = (call: string): string => {
   const name = ownName(bare(call));
@@ -31,6 +33,10 @@ const plainCall = (call: string): string => {
 
 /** The formula with every call of ours in its plain spelling; texts in quotes and everything else stay as they are. */
 export const mendFormula = (formula: string): string =>
-  formula.startsWith('=') ? `=${tokenize(formula).map(({ kind, text }) => (kind === 'call' ? plainCall(text) : text)).join('')}` : formula;
+  formula.startsWith('=')
+    ? `=${tokenize(formula)
+        .map(({ kind, text }) => (kind === 'call' ? plainCall(text) : text))
+        .join('')}`
+    : formula;
 
 export const isDamaged = (formula: string): boolean => mendFormula(formula) !== formula;

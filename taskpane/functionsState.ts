@@ -13,19 +13,32 @@ export interface FunctionsState {
   readonly readings: Readonly<Record<string, Reading>>;
 }
 
-export type Reading = { readonly kind: 'read'; readonly range: RangeReading } | { readonly kind: 'failed'; readonly sentence: string };
+export type Reading =
+  | { readonly kind: 'read'; readonly range: RangeReading }
+  | { readonly kind: 'failed'; readonly sentence: string };
 
-export const initialFunctions: FunctionsState = { search: '', family: 'all', open: undefined, texts: {}, readings: {} };
+export const initialFunctions: FunctionsState = {
+  search: '',
+  family: 'all',
+  open: undefined,
+  texts: {},
+  readings: {},
+};
 
 export const FAMILIES: readonly Family[] = [...new Set(CATALOGUE.map((fn) => fn.family))];
 
-const wordsOf = (text: string): string[] => text.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
 
 /** How well a function answers to the words typed; 0 when a word is found nowhere. */
 function score(fn: SheetFunction, words: readonly string[]): number {
   const name = fn.name.toLowerCase();
   const summary = fn.summary.toLowerCase();
-  const rest = `${fn.help} ${fn.family} ${fn.valid} ${fn.params.map((p) => `${p.name} ${p.doc}`).join(' ')}`.toLowerCase();
+  const rest =
+    `${fn.help} ${fn.family} ${fn.valid} ${fn.params.map((p) => `${p.name} ${p.doc}`).join(' ')}`.toLowerCase();
   let total = 0;
   for (const word of words) {
     const points = name.includes(word) ? 4 : summary.includes(word) ? 2 : rest.includes(word) ? 1 : 0;
@@ -47,4 +60,5 @@ export function matching(state: FunctionsState): readonly SheetFunction[] {
     .map(({ fn }) => fn);
 }
 
-export const openFunction = (state: FunctionsState): SheetFunction | undefined => (state.open ? findFunction(state.open) : undefined);
+export const openFunction = (state: FunctionsState): SheetFunction | undefined =>
+  state.open ? findFunction(state.open) : undefined;

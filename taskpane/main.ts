@@ -17,9 +17,15 @@ if (root) {
   let host: State['host'] = 'starting';
   const isOpen = (): boolean => host === 'ready';
   const doors: Doors = {
-    get workbook() { return isOpen() ? officePort : closedPort; },
-    get files() { return isOpen() ? excelFiles : browserFiles; },
-    get errors() { return sharedMemory(); },
+    get workbook() {
+      return isOpen() ? officePort : closedPort;
+    },
+    get files() {
+      return isOpen() ? excelFiles : browserFiles;
+    },
+    get errors() {
+      return sharedMemory();
+    },
     today,
   };
   const store = start(root, doors, today());

@@ -13,15 +13,20 @@ export interface PlanState {
 export type PlanTexts = Readonly<Record<FieldKey, string>>;
 
 const two = (n: number): string => String(n).padStart(2, '0');
-export const clockText = (hour: number): string => `${two(Math.floor(hour))}:${two(Math.round((hour % 1) * 60))}`;
+export const clockText = (hour: number): string =>
+  `${two(Math.floor(hour))}:${two(Math.round((hour % 1) * 60))}`;
 
 function initialText(field: PlanField): string {
   if (field.initial === undefined) return '';
-  return field.kind === 'hour' && typeof field.initial === 'number' ? clockText(field.initial) : String(field.initial);
+  return field.kind === 'hour' && typeof field.initial === 'number'
+    ? clockText(field.initial)
+    : String(field.initial);
 }
 
 const textsOf = (given: Partial<PlanTexts>): PlanTexts =>
-  Object.fromEntries(planFieldList.map((field) => [field.key, given[field.key as FieldKey] ?? initialText(field)])) as Record<FieldKey, string>;
+  Object.fromEntries(
+    planFieldList.map((field) => [field.key, given[field.key as FieldKey] ?? initialText(field)]),
+  ) as Record<FieldKey, string>;
 
 /** Two months ahead leaves time for goods, fish and water. */
 const USUAL_DAYS_AHEAD = 60;
@@ -34,8 +39,19 @@ export const initialPlan = (today: number): PlanState => ({
 
 /** An invented small hatchery, to see what a plan looks like. */
 export const exampleTexts = (texts: PlanTexts): PlanTexts => ({
-  ...texts, hatchery: 'Kingfisher Creek', product: 'fry', wanted: '60000', females: '6', femaleWeight: '1.2', males: '4', vats: '8', vatLitres: '1000',
-  temperature: '27', ph: '6.2', phWanted: '7', alkalinity: '1.1',
+  ...texts,
+  hatchery: 'Kingfisher Creek',
+  product: 'fry',
+  wanted: '60000',
+  females: '6',
+  femaleWeight: '1.2',
+  males: '4',
+  vats: '8',
+  vatLitres: '1000',
+  temperature: '27',
+  ph: '6.2',
+  phWanted: '7',
+  alkalinity: '1.1',
 });
 
 export interface Reading {
@@ -50,9 +66,10 @@ export function readForm(texts: PlanTexts): Reading {
   let reading = known.get(texts);
   if (!reading) {
     const result = readPlanForm(texts);
-    reading = 'form' in result
-      ? { form: result.form, faults: new Map() }
-      : { form: undefined, faults: new Map(result.faults.map(({ field, message }) => [field, message])) };
+    reading =
+      'form' in result
+        ? { form: result.form, faults: new Map() }
+        : { form: undefined, faults: new Map(result.faults.map(({ field, message }) => [field, message])) };
     known.set(texts, reading);
   }
   return reading;

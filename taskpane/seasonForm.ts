@@ -31,18 +31,32 @@ export interface SeasonForm {
 const EVERY_DAY: readonly number[] = [1, 2, 3, 4, 5, 6, 7];
 const blankTexts: OrderRow['texts'] = { name: '', product: 'fry', number: '', due: '', grams: '', price: '' };
 
-export const freshId = (orders: readonly OrderRow[]): number => orders.reduce((most, { id }) => Math.max(most, id), 0) + 1;
-export const blankOrder = (orders: readonly OrderRow[]): OrderRow => ({ id: freshId(orders), texts: blankTexts, forBreeding: false });
+export const freshId = (orders: readonly OrderRow[]): number =>
+  orders.reduce((most, { id }) => Math.max(most, id), 0) + 1;
+export const blankOrder = (orders: readonly OrderRow[]): OrderRow => ({
+  id: freshId(orders),
+  texts: blankTexts,
+  forBreeding: false,
+});
 
 export const initialForm = (today: number): SeasonForm => ({
-  texts: { ...Object.fromEntries(SEASON_FIELDS.map(({ path, initial }) => [path, initial ?? ''])), plannedOn: isoDateOfSerial(today) },
-  orders: [blankOrder([])], lists: { vats: '', females: '', males: '' }, weekdays: EVERY_DAY, daysOff: '', underway: [], kept: {},
+  texts: {
+    ...Object.fromEntries(SEASON_FIELDS.map(({ path, initial }) => [path, initial ?? ''])),
+    plannedOn: isoDateOfSerial(today),
+  },
+  orders: [blankOrder([])],
+  lists: { vats: '', females: '', males: '' },
+  weekdays: EVERY_DAY,
+  daysOff: '',
+  underway: [],
+  kept: {},
 });
 
 type Tree = Record<string, unknown>;
-const asTree = (value: unknown): Tree => (typeof value === 'object' && value !== null ? value as Tree : {});
+const asTree = (value: unknown): Tree => (typeof value === 'object' && value !== null ? (value as Tree) : {});
 const asList = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
-const at = (tree: unknown, path: string): unknown => path.split('.').reduce<unknown>((part, key) => asTree(part)[key], tree);
+const at = (tree: unknown, path: string): unknown =>
+  path.split('.').reduce<unknown>((part, key) => asTree(part)[key], tree);
 
 function put(tree: Tree, path: string, value: unknown): void {
   const keys = path.split('.');
@@ -54,7 +68,8 @@ function put(tree: Tree, path: string, value: unknown): void {
 
 /** Empty fields are left out, so that the order book takes its usual value. Hours may be typed bare; 24:00 is midnight. */
 const given = (text: string): string | undefined => (text.trim() === '' ? undefined : text.trim());
-const hourGiven = (text: string): string | number | undefined => (/^\s*24:00\s*$/.test(text) ? 24 : /^\s*\d{1,2}\s*$/.test(text) ? Number(text) : given(text));
+const hourGiven = (text: string): string | number | undefined =>
+  /^\s*24:00\s*$/.test(text) ? 24 : /^\s*\d{1,2}\s*$/.test(text) ? Number(text) : given(text);
 
 export function orderInput({ texts, forBreeding }: OrderRow): Tree {
   return { ...Object.fromEntries(ORDER_KEYS.map((key) => [key, given(texts[key])])), forBreeding };
@@ -67,25 +82,47 @@ export function inputOfForm(form: SeasonForm): Tree {
     const text = form.texts[path] ?? '';
     put(tree, path, kind === 'hour' ? hourGiven(text) : kind === 'yesNo' ? text === 'yes' : given(text));
   }
-  const entries = (list: ListKey): readonly unknown[] => readLines(list, form.lists[list]).map(({ entry }) => entry);
+  const entries = (list: ListKey): readonly unknown[] =>
+    readLines(list, form.lists[list]).map(({ entry }) => entry);
   return {
-    ...tree, ...form.kept,
+    ...tree,
+    ...form.kept,
     temperatures: MONTH_NAMES.map((_, i) => given(form.texts[`temperatures.${i}`] ?? '') ?? null),
     staff: { ...asTree(tree.staff), weekdays: form.weekdays, daysOff: daysIn(form.daysOff) },
-    orders: form.orders.map(orderInput), vats: entries('vats'), females: entries('females'), males: entries('males'), underway: form.underway,
+    orders: form.orders.map(orderInput),
+    vats: entries('vats'),
+    females: entries('females'),
+    males: entries('males'),
+    underway: form.underway,
   };
 }
 
 const two = (n: number): string => String(n).padStart(2, '0');
-const dayText = (value: unknown): string => (typeof value === 'number' ? isoDateOfSerial(value) : textOf(value));
-const hourText = (value: unknown): string => (typeof value === 'number' ? `${two(Math.floor(value))}:${two(Math.round((value % 1) * 60))}` : textOf(value));
-const textOf = (value: unknown): string => (typeof value === 'number' || typeof value === 'string' ? String(value) : '');
-const shownAs = (kind: string, value: unknown): string => (kind === 'date' ? dayText(value) : kind === 'hour' ? hourText(value) : kind === 'yesNo' && typeof value === 'boolean' ? (value ? 'yes' : 'no') : textOf(value));
+const dayText = (value: unknown): string =>
+  typeof value === 'number' ? isoDateOfSerial(value) : textOf(value);
+const hourText = (value: unknown): string =>
+  typeof value === 'number'
+    ? `${two(Math.floor(value))}:${two(Math.round((value % 1) * 60))}`
+    : textOf(value);
+const textOf = (value: unknown): string =>
+  typeof value === 'number' || typeof value === 'string' ? String(value) : '';
+const shownAs = (kind: string, value: unknown): string =>
+  kind === 'date'
+    ? dayText(value)
+    : kind === 'hour'
+      ? hourText(value)
+      : kind === 'yesNo' && typeof value === 'boolean'
+        ? value
+          ? 'yes'
+          : 'no'
+        : textOf(value);
 
 function orderRow(order: unknown, id: number): OrderRow {
   const tree = asTree(order);
   const kinds: Readonly<Record<string, string>> = { due: 'date' };
-  const texts = Object.fromEntries(ORDER_KEYS.map((key) => [key, shownAs(kinds[key] ?? 'text', tree[key])])) as Record<OrderKey, string>;
+  const texts = Object.fromEntries(
+    ORDER_KEYS.map((key) => [key, shownAs(kinds[key] ?? 'text', tree[key])]),
+  ) as Record<OrderKey, string>;
   return { id, texts: { ...texts, product: texts.product || 'fry' }, forBreeding: tree.forBreeding === true };
 }
 
@@ -98,7 +135,11 @@ const ALL_STAGES = 3;
 const vatLine = (vat: unknown): (string | undefined)[] => {
   const { name, litres, holds } = asTree(vat);
   const stages = asList(holds).map(textOf);
-  return [textOf(name), textOf(litres), stages.length > 0 && stages.length < ALL_STAGES ? stages.join(' ') : undefined];
+  return [
+    textOf(name),
+    textOf(litres),
+    stages.length > 0 && stages.length < ALL_STAGES ? stages.join(' ') : undefined,
+  ];
 };
 
 /** An order book as it would be typed; what it does not say keeps what a new form has. Leaves may be numbers, texts or missing. */
@@ -110,7 +151,12 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
   const weekdays = days.length === 0 ? EVERY_DAY : days.every((day) => EVERY_DAY.includes(day)) ? days : [];
   const orders = asList(tree.orders).map((order, i) => orderRow(order, i + 1));
   return {
-    texts: Object.fromEntries(SEASON_FIELDS.map(({ path, kind }) => [path, shownAs(kind, at(tree, path)) || (path.startsWith('temperatures.') ? '' : fresh.texts[path] ?? '')])),
+    texts: Object.fromEntries(
+      SEASON_FIELDS.map(({ path, kind }) => [
+        path,
+        shownAs(kind, at(tree, path)) || (path.startsWith('temperatures.') ? '' : (fresh.texts[path] ?? '')),
+      ]),
+    ),
     orders: orders.length > 0 ? orders : fresh.orders,
     lists: {
       vats: linesText(asList(tree.vats).map(vatLine)),
@@ -120,9 +166,16 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
     weekdays,
     daysOff: asList(at(tree, 'staff.daysOff')).map(dayText).join('\n'),
     underway: asList(tree.underway).map(asTree),
-    kept: Object.fromEntries(['assumptions', 'spreads', 'eggShares', 'seed'].filter((key) => tree[key] !== undefined).map((key) => [key, tree[key]])),
+    kept: Object.fromEntries(
+      ['assumptions', 'spreads', 'eggShares', 'seed']
+        .filter((key) => tree[key] !== undefined)
+        .map((key) => [key, tree[key]]),
+    ),
   };
 }
 
 /** How many figures are the hatchery's own, spreads and months included. */
-export const ownFigures = ({ kept }: SeasonForm): number => Object.keys(asTree(kept.assumptions)).length + Object.keys(asTree(kept.spreads)).length + asList(kept.eggShares).filter((share) => share !== null).length;
+export const ownFigures = ({ kept }: SeasonForm): number =>
+  Object.keys(asTree(kept.assumptions)).length +
+  Object.keys(asTree(kept.spreads)).length +
+  asList(kept.eggShares).filter((share) => share !== null).length;

@@ -49,7 +49,15 @@ export interface AgainRead {
 }
 
 export const initialSeason = (today: number): SeasonState => ({
-  mode: 'run', today, form: initialForm(today), touched: new Set(), isAsked: false, page: 0, pasted: '', made: undefined, again: undefined,
+  mode: 'run',
+  today,
+  form: initialForm(today),
+  touched: new Set(),
+  isAsked: false,
+  page: 0,
+  pasted: '',
+  made: undefined,
+  again: undefined,
 });
 
 export const isOutdated = ({ made, form }: SeasonState): boolean => made !== undefined && made.form !== form;
@@ -69,19 +77,47 @@ export function seasonFaults({ form, touched, isAsked }: SeasonState, id: string
 const days = (today: number, ahead: number): string => isoDateOfSerial(today + ahead);
 
 /** An invented small hatchery with four orders in one season. */
-export const exampleForm = (today: number): SeasonForm => formOfInput({
-  hatchery: 'Alder Bend Hatchery', plannedOn: days(today, 0),
-  orders: [
-    { name: 'Two Mills farm', product: 'fingerlings', number: 15_000, due: days(today, 82), price: 0.12 },
-    { name: 'School ponds', product: 'fry', number: 30_000, due: days(today, 68), price: 0.03 },
-    { name: 'Sandpit growers', product: 'fingerlings', number: 12_000, due: days(today, 138), price: 0.13 },
-    { name: 'Marsh cooperative', product: 'fry', number: 40_000, due: days(today, 125), price: 0.03 },
-  ],
-  vats: Array.from({ length: 6 }, (_, i) => ({ name: `Vat ${i + 1}`, litres: i < 4 ? 1000 : 600 })),
-  females: [1.1, 1.4, 0.9, 1.2, 1.6, 1.0, 1.3, 1.1, 0.8].map((kilograms, i) => ({ tag: `F${i + 1}`, kilograms, family: `line ${'ABC'.charAt(i % 3)}` })),
-  males: Array.from({ length: 8 }, (_, i) => ({ tag: `M${i + 1}`, family: `line ${'ABC'.charAt((i + 1) % 3)}` })),
-  temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 26.5, 26.5, 27, 26.5, 26],
-  staff: { weekdays: [1, 2, 3, 4, 5, 6] }, spare: 0.3,
-  prices: { cystsPerKilogram: 60, feedPerKilogram: 2, hormonePerMillilitre: 3, male: 8, perRun: 40, perVatDay: 0.5, perMonth: 300, atHand: 1500 },
-  water: { ph: 6.4, phWanted: 7, alkalinity: 1.2 },
-}, today);
+export const exampleForm = (today: number): SeasonForm =>
+  formOfInput(
+    {
+      hatchery: 'Alder Bend Hatchery',
+      plannedOn: days(today, 0),
+      orders: [
+        { name: 'Two Mills farm', product: 'fingerlings', number: 15_000, due: days(today, 82), price: 0.12 },
+        { name: 'School ponds', product: 'fry', number: 30_000, due: days(today, 68), price: 0.03 },
+        {
+          name: 'Sandpit growers',
+          product: 'fingerlings',
+          number: 12_000,
+          due: days(today, 138),
+          price: 0.13,
+        },
+        { name: 'Marsh cooperative', product: 'fry', number: 40_000, due: days(today, 125), price: 0.03 },
+      ],
+      vats: Array.from({ length: 6 }, (_, i) => ({ name: `Vat ${i + 1}`, litres: i < 4 ? 1000 : 600 })),
+      females: [1.1, 1.4, 0.9, 1.2, 1.6, 1.0, 1.3, 1.1, 0.8].map((kilograms, i) => ({
+        tag: `F${i + 1}`,
+        kilograms,
+        family: `line ${'ABC'.charAt(i % 3)}`,
+      })),
+      males: Array.from({ length: 8 }, (_, i) => ({
+        tag: `M${i + 1}`,
+        family: `line ${'ABC'.charAt((i + 1) % 3)}`,
+      })),
+      temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 26.5, 26.5, 27, 26.5, 26],
+      staff: { weekdays: [1, 2, 3, 4, 5, 6] },
+      spare: 0.3,
+      prices: {
+        cystsPerKilogram: 60,
+        feedPerKilogram: 2,
+        hormonePerMillilitre: 3,
+        male: 8,
+        perRun: 40,
+        perVatDay: 0.5,
+        perMonth: 300,
+        atHand: 1500,
+      },
+      water: { ph: 6.4, phWanted: 7, alkalinity: 1.2 },
+    },
+    today,
+  );

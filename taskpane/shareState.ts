@@ -51,17 +51,39 @@ export interface CheckState {
 }
 
 export const initialChoices: Choices = {
-  name: '', leftOut: new Set(), blank: new Set(), typed: '', typedFault: undefined, personal: true, keepAlive: false, accept: false,
+  name: '',
+  leftOut: new Set(),
+  blank: new Set(),
+  typed: '',
+  typedFault: undefined,
+  personal: true,
+  keepAlive: false,
+  accept: false,
 };
 export const initialShare: ShareState = {
-  closed: undefined, look: undefined, choices: initialChoices, made: undefined, check: { file: undefined, digest: '', fault: undefined, result: undefined },
+  closed: undefined,
+  look: undefined,
+  choices: initialChoices,
+  made: undefined,
+  check: { file: undefined, digest: '', fault: undefined, result: undefined },
 };
 
 /** Without folder and ending. */
-export const plainName = (fileName: string): string => fileName.replace(/^.*[\\/]/, '').replace(/\.(xlsx|xlsm|xltx)$/i, '').trim();
+export const plainName = (fileName: string): string =>
+  fileName
+    .replace(/^.*[\\/]/, '')
+    .replace(/\.(xlsx|xlsm|xltx)$/i, '')
+    .trim();
 
 /** Nothing a file name may not hold on any system. */
-export const copyFileName = (name: string): string => `${name.replace(/[\\/:*?"<>|\u0000-\u001f]+/g, ' ').replace(/\s+/g, ' ').trim().replace(/[. ]+$/, '') || 'Workbook'} to share.xlsx`;
+export const copyFileName = (name: string): string =>
+  `${
+    name
+      .replace(/[\\/:*?"<>|\u0000-\u001f]+/g, ' ')
+      .replace(/\s+/g, ' ')
+      .trim()
+      .replace(/[. ]+$/, '') || 'Workbook'
+  } to share.xlsx`;
 
 /** 64 letters and digits, however they were written down. */
 export const plainDigest = (typed: string): string => typed.replace(/[\s-]+/g, '').toLowerCase();
@@ -69,4 +91,5 @@ export const isDigest = (text: string): boolean => /^[0-9a-f]{64}$/.test(text);
 export const digestText = (digest: string): string => digest.replace(/(.{8})(?=.)/g, '$1 ');
 
 /** Does anything go besides the formulas? */
-export const leavesOut = ({ leftOut, blank, personal }: Choices): boolean => leftOut.size > 0 || blank.size > 0 || personal;
+export const leavesOut = ({ leftOut, blank, personal }: Choices): boolean =>
+  leftOut.size > 0 || blank.size > 0 || personal;

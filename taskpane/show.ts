@@ -26,11 +26,13 @@ export const grouped = (value: number, decimals = 0): string => {
   return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, NARROW)}${part ? `.${part}` : ''}`;
 };
 
-const isWholeNumber = (value: number, format: string): boolean => Number.isInteger(value) && !format.includes('.');
+const isWholeNumber = (value: number, format: string): boolean =>
+  Number.isInteger(value) && !format.includes('.');
 
 export function showNumber(value: number, quantity: Quantity): string {
   const { format, unit } = quantity;
-  if (unit === 'date' || unit === 'date and time') return momentText(unit === 'date' ? Math.floor(value) : value);
+  if (unit === 'date' || unit === 'date and time')
+    return momentText(unit === 'date' ? Math.floor(value) : value);
   if (format.includes('%')) return `${grouped(value * 100, decimalsFor(value * 100, format))} %`;
   if (Math.abs(value) >= 1e12) return value.toExponential(4);
   return grouped(value, isWholeNumber(value, format) ? 0 : decimalsFor(value, format));
@@ -44,7 +46,8 @@ export function showCell(value: Cell, quantity: Quantity): string {
 }
 
 /** Units that say nothing beside the value. */
-export const unitText = ({ unit }: Quantity): string => (['text', 'date', 'date and time', 'share', 'pH'].includes(unit) ? '' : unit);
+export const unitText = ({ unit }: Quantity): string =>
+  ['text', 'date', 'date and time', 'share', 'pH'].includes(unit) ? '' : unit;
 
 export const showWithUnit = (value: Cell, quantity: Quantity): string => {
   const unit = typeof value === 'number' ? unitText(quantity) : '';
@@ -63,5 +66,7 @@ const two = (n: number): string => String(n).padStart(2, '0');
 
 export const weekday = (serial: number): string => WEEKDAYS[dateOf(serial).getUTCDay()] ?? '';
 /** 26 Dec: a month in letters cannot be taken for a day. */
-export const dayText = (serial: number): string => `${dateOf(serial).getUTCDate()} ${MONTHS[dateOf(serial).getUTCMonth()] ?? ''}`;
-export const clockText = (serial: number): string => `${two(dateOf(serial).getUTCHours())}:${two(dateOf(serial).getUTCMinutes())}`;
+export const dayText = (serial: number): string =>
+  `${dateOf(serial).getUTCDate()} ${MONTHS[dateOf(serial).getUTCMonth()] ?? ''}`;
+export const clockText = (serial: number): string =>
+  `${two(dateOf(serial).getUTCHours())}:${two(dateOf(serial).getUTCMinutes())}`;

@@ -54,7 +54,14 @@ export interface Question {
 export interface Answer {
   readonly label: string;
   /** Those with a suffix take the question's word. */
-  readonly act: 'insertAnyway' | 'writeWithSuffix' | 'writeSeasonWithSuffix' | 'writeDoseWithSuffix' | 'writeSummaryWithSuffix' | 'writeCheckWithSuffix' | 'dismiss';
+  readonly act:
+    | 'insertAnyway'
+    | 'writeWithSuffix'
+    | 'writeSeasonWithSuffix'
+    | 'writeDoseWithSuffix'
+    | 'writeSummaryWithSuffix'
+    | 'writeCheckWithSuffix'
+    | 'dismiss';
 }
 
 export const initialState = (today: number): State => ({

@@ -12,11 +12,16 @@ export interface Store {
   readonly idle: () => Promise<void>;
 }
 
-const UNEXPECTED = 'Something went wrong that Spawnbook did not expect. Nothing more was changed; please try again.';
+const UNEXPECTED =
+  'Something went wrong that Spawnbook did not expect. Nothing more was changed; please try again.';
 
 /** A failure as the user reads it: our own sentence, never the host's. */
-const problem = (error: unknown): Change => (state) =>
-  ({ ...state, notice: { tone: 'bad', text: error instanceof HostProblem ? error.message : UNEXPECTED } });
+const problem =
+  (error: unknown): Change =>
+  (state) => ({
+    ...state,
+    notice: { tone: 'bad', text: error instanceof HostProblem ? error.message : UNEXPECTED },
+  });
 
 /** Holds the one state, applies commands, and calls `redraw` after every change. */
 export function createStore(initial: State, doors: Doors, redraw: (state: State) => void): Store {
@@ -42,8 +47,12 @@ export function createStore(initial: State, doors: Doors, redraw: (state: State)
     const isLong = result.next.task !== undefined && result.next.task !== state.task;
     change(() => result.next);
     const isStopped = (): boolean => isLong && state.task?.isStopping === true;
-    const tell: Tell = (task) => { if (isLong) change((now) => ({ ...now, task: isStopped() ? { ...task, isStopping: true } : task })); };
-    const job: Promise<void> = run(result.work(doors, tell, isStopped), isLong).finally(() => running.delete(job));
+    const tell: Tell = (task) => {
+      if (isLong) change((now) => ({ ...now, task: isStopped() ? { ...task, isStopping: true } : task }));
+    };
+    const job: Promise<void> = run(result.work(doors, tell, isStopped), isLong).finally(() =>
+      running.delete(job),
+    );
     running.add(job);
   }
   return {

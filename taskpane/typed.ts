@@ -52,7 +52,8 @@ const momentFormula = (serial: number): string => {
   const minutes = Math.round(serial * 1440);
   const date = dateOf(serial);
   const time = minutes % 1440 === 0 ? '' : `TIME(${date.getUTCHours()},${date.getUTCMinutes()},0)`;
-  const day = serial >= 1 ? `DATE(${date.getUTCFullYear()},${date.getUTCMonth() + 1},${date.getUTCDate()})` : '';
+  const day =
+    serial >= 1 ? `DATE(${date.getUTCFullYear()},${date.getUTCMonth() + 1},${date.getUTCDate()})` : '';
   return [day, time].filter(Boolean).join('+') || '0';
 };
 
@@ -68,7 +69,8 @@ export function literal(value: Cell | Grid): string {
 }
 
 const wantsMoment = (param: NamedParam): boolean =>
-  (param.kind === 'number' || param.kind === 'series') && (param.quantity.unit === 'date' || param.quantity.unit === 'date and time');
+  (param.kind === 'number' || param.kind === 'series') &&
+  (param.quantity.unit === 'date' || param.quantity.unit === 'date and time');
 
 const isReference = (text: string): boolean => {
   const { sheet, area } = splitReference(text);
@@ -77,16 +79,31 @@ const isReference = (text: string): boolean => {
 
 /** Items of a typed list: one a line, or with semicolons, or with commas that cannot be decimal commas. */
 const itemsOf = (text: string): string[] => {
-  const commas = text.includes(';') || text.includes('\n') ? /[;\n]+/ : /,\s+|\s{2,}/.test(text) || (text.match(/,/g)?.length ?? 0) > 1 ? /\s*,\s*|\s{2,}/ : /[;\n]+/;
-  const items = text.split(commas).map((item) => item.trim()).filter(Boolean);
+  const commas =
+    text.includes(';') || text.includes('\n')
+      ? /[;\n]+/
+      : /,\s+|\s{2,}/.test(text) || (text.match(/,/g)?.length ?? 0) > 1
+        ? /\s*,\s*|\s{2,}/
+        : /[;\n]+/;
+  const items = text
+    .split(commas)
+    .map((item) => item.trim())
+    .filter(Boolean);
   const [only] = items;
-  return items.length === 1 && only !== undefined && /^[\d.,%+\-−\s]+$/.test(only) ? only.split(/\s+/) : items;
+  return items.length === 1 && only !== undefined && /^[\d.,%+\-−\s]+$/.test(only)
+    ? only.split(/\s+/)
+    : items;
 };
 
 const readList = (text: string, param: NamedParam): Typed => {
-  const grid: Grid = itemsOf(text).map((item) => [param.kind === 'texts' ? item : ((wantsMoment(param) ? readMoment(item) : undefined) ?? readNumber(item) ?? item)]);
+  const grid: Grid = itemsOf(text).map((item) => [
+    param.kind === 'texts'
+      ? item
+      : ((wantsMoment(param) ? readMoment(item) : undefined) ?? readNumber(item) ?? item),
+  ]);
   const [first] = grid;
-  if (grid.length === 1 && first?.[0] !== undefined) return { kind: 'value', value: first[0], formula: literal(first[0]) };
+  if (grid.length === 1 && first?.[0] !== undefined)
+    return { kind: 'value', value: first[0], formula: literal(first[0]) };
   return { kind: 'value', value: grid, formula: literal(grid) };
 };
 
@@ -112,7 +129,11 @@ export function readTyped(text: string, param: NamedParam): Typed {
 /** A value the way it would be typed, to fill a field with it. */
 export function typedText(value: Cell | Grid | undefined, param: NamedParam): string {
   if (value === undefined || value === null) return '';
-  if (isGrid(value)) return value.flat().map((cell) => typedText(cell, param)).join('; ');
+  if (isGrid(value))
+    return value
+      .flat()
+      .map((cell) => typedText(cell, param))
+      .join('; ');
   if (isError(value)) return value.error;
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   return typeof value === 'number' && wantsMoment(param) ? momentText(value) : String(value);

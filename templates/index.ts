@@ -7,14 +7,22 @@ import { BACKYARD, COMMERCIAL, seasonTemplate } from './season.template';
 
 /** File name → what is in it. */
 export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = {
-  'season-plan.xlsx': seasonPlanTemplate, 'dosing.xlsx': dosingTemplate, 'season-backyard.xlsx': () => seasonTemplate(BACKYARD), 'season-commercial.xlsx': () => seasonTemplate(COMMERCIAL),
+  'season-plan.xlsx': seasonPlanTemplate,
+  'dosing.xlsx': dosingTemplate,
+  'season-backyard.xlsx': () => seasonTemplate(BACKYARD),
+  'season-commercial.xlsx': () => seasonTemplate(COMMERCIAL),
 };
 
 /** A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes differ. */
 const SHOWN_DIGITS = 15;
-const steady = (cell: CellModel): CellModel => (typeof cell.value === 'number' ? { ...cell, value: Number(cell.value.toPrecision(SHOWN_DIGITS)) } : cell);
+const steady = (cell: CellModel): CellModel =>
+  typeof cell.value === 'number' ? { ...cell, value: Number(cell.value.toPrecision(SHOWN_DIGITS)) } : cell;
 const steadied = (model: WorkbookModel): WorkbookModel => ({
-  ...model, sheets: model.sheets.map((sheet) => ({ ...sheet, cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => [address, steady(cell)])) })),
+  ...model,
+  sheets: model.sheets.map((sheet) => ({
+    ...sheet,
+    cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => [address, steady(cell)])),
+  })),
 });
 
 /** Bytes of a template; the same on every machine. */

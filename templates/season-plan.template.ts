@@ -3,9 +3,23 @@ import type { WorkbookModel } from '../shared/workbook/model';
 
 /** An invented hatchery in an invented valley: a shed with eight vats beside a brook of soft, slightly sour water. */
 export const SEASON_PLAN_FORM = {
-  hatchery: 'Willow Ford Hatchery', product: 'fingerlings', wanted: 40_000, wantedOn: '2027-04-24', plannedOn: '2027-02-15',
-  females: 6, femaleWeight: 1.2, males: 4, vats: 8, vatLitres: 1000,
-  temperature: 26.5, ph: 5.8, phWanted: 7, alkalinity: 0.4, material: 'soda ash', preparation: 'pituitary', stripHour: '7:00',
+  hatchery: 'Willow Ford Hatchery',
+  product: 'fingerlings',
+  wanted: 40_000,
+  wantedOn: '2027-04-24',
+  plannedOn: '2027-02-15',
+  females: 6,
+  femaleWeight: 1.2,
+  males: 4,
+  vats: 8,
+  vatLitres: 1000,
+  temperature: 26.5,
+  ph: 5.8,
+  phWanted: 7,
+  alkalinity: 0.4,
+  material: 'soda ash',
+  preparation: 'pituitary',
+  stripHour: '7:00',
 } as const;
 
 export function seasonPlanTemplate(): WorkbookModel {

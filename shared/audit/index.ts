@@ -4,7 +4,13 @@ export { isAccepted, numberOf, RunRecordSchema, textOf } from './schema';
 export type { RunRecord, RunValues, Sourced } from './schema';
 export { readFileCells, sheetFromRange } from './read';
 export type { FileCells, RangeCells, SheetCells } from './read';
-export { CorrectionSchema, rememberedFrom, rememberedOf, RememberedSchema, rememberedText } from './columns/mapping';
+export {
+  CorrectionSchema,
+  rememberedFrom,
+  rememberedOf,
+  RememberedSchema,
+  rememberedText,
+} from './columns/mapping';
 export type { Correction, MappedColumn, Remembered } from './columns/mapping';
 export { recordTables } from './table';
 export type { RecordTable } from './table';

@@ -13,7 +13,9 @@ function valuesOf(table: RecordTable, record: number): RunValues {
   for (const { field } of table.mapping) {
     const spot = field && table.spot(record, field);
     if (!field || !spot) continue;
-    const value = isTextField(field) ? table.texts[field satisfies TextField]?.[record] : table.numbers[field satisfies NumericField]?.[record];
+    const value = isTextField(field)
+      ? table.texts[field satisfies TextField]?.[record]
+      : table.numbers[field satisfies NumericField]?.[record];
     if (value === undefined || value === '' || Number.isNaN(value)) continue;
     values[field] = { value, ...placeOf(spot) };
   }
@@ -23,18 +25,30 @@ function valuesOf(table: RecordTable, record: number): RunValues {
 /** Every record of the book with what was found on it, for learning from the ones that stand. */
 export function runRecords({ tables, groups }: AuditReport): RunRecord[] {
   const faults = new Map<string, Set<string>>();
-  for (const { findings } of groups) for (const { rule, severity, place } of findings) {
-    if (severity === 'look') continue;
-    const key = recordKey(place);
-    faults.set(key, (faults.get(key) ?? new Set()).add(rule));
-    // A form spreads over many rows: its cells are looked up one by one.
-    faults.set(`${place.sheet}!${place.cell}`, (faults.get(`${place.sheet}!${place.cell}`) ?? new Set()).add(rule));
-  }
-  return tables.flatMap((table) => Array.from({ length: table.length }, (_, record): RunRecord => {
-    const values = valuesOf(table, record);
-    const home = placeOf(table.home(record));
-    const found = table.layout === 'rows' ? [...faults.get(recordKey(home)) ?? []]
-      : [...new Set(Object.values(values).flatMap((one) => [...faults.get(`${one.sheet}!${one.cell}`) ?? []]))];
-    return { sheet: home.sheet, row: rowOf(home), values, findings: found };
-  }));
+  for (const { findings } of groups)
+    for (const { rule, severity, place } of findings) {
+      if (severity === 'look') continue;
+      const key = recordKey(place);
+      faults.set(key, (faults.get(key) ?? new Set()).add(rule));
+      // A form spreads over many rows: its cells are looked up one by one.
+      faults.set(
+        `${place.sheet}!${place.cell}`,
+        (faults.get(`${place.sheet}!${place.cell}`) ?? new Set()).add(rule),
+      );
+    }
+  return tables.flatMap((table) =>
+    Array.from({ length: table.length }, (_, record): RunRecord => {
+      const values = valuesOf(table, record);
+      const home = placeOf(table.home(record));
+      const found =
+        table.layout === 'rows'
+          ? [...(faults.get(recordKey(home)) ?? [])]
+          : [
+              ...new Set(
+                Object.values(values).flatMap((one) => [...(faults.get(`${one.sheet}!${one.cell}`) ?? [])]),
+              ),
+            ];
+      return { sheet: home.sheet, row: rowOf(home), values, findings: found };
+    }),
+  );
 }

@@ -6,10 +6,14 @@ import { FIELD_NAMES, isTextField } from './fields';
 export const PlaceSchema = z.object({ sheet: z.string(), cell: z.string() });
 export type RecordPlace = z.infer<typeof PlaceSchema>;
 
-export interface Sourced<T> extends RecordPlace { readonly value: T }
+export interface Sourced<T> extends RecordPlace {
+  readonly value: T;
+}
 
 /** One row (or one form) of a record book: only what was filled in, each in the unit of its field, with the cell it came from. */
-export type RunValues = { readonly [N in NumericField]?: Sourced<number> } & { readonly [N in TextField]?: Sourced<string> };
+export type RunValues = { readonly [N in NumericField]?: Sourced<number> } & {
+  readonly [N in TextField]?: Sourced<string>;
+};
 
 export interface RunRecord {
   /** The sheet and its 1-based row, or the first row of a form: unique within a book. */
@@ -20,7 +24,8 @@ export interface RunRecord {
   readonly findings: readonly string[];
 }
 
-const sourced = (name: FieldName): z.ZodOptional<z.ZodObject> => PlaceSchema.extend({ value: isTextField(name) ? z.string().min(1) : z.number() }).optional();
+const sourced = (name: FieldName): z.ZodOptional<z.ZodObject> =>
+  PlaceSchema.extend({ value: isTextField(name) ? z.string().min(1) : z.number() }).optional();
 
 export const RunRecordSchema = z.object({
   sheet: z.string(),
@@ -30,6 +35,7 @@ export const RunRecordSchema = z.object({
 }) as unknown as z.ZodType<RunRecord>;
 
 /** The value alone, undefined when the record does not say it. */
-export const numberOf = (record: RunRecord, name: NumericField): number | undefined => record.values[name]?.value;
+export const numberOf = (record: RunRecord, name: NumericField): number | undefined =>
+  record.values[name]?.value;
 export const textOf = (record: RunRecord, name: TextField): string | undefined => record.values[name]?.value;
 export const isAccepted = (record: RunRecord): boolean => record.findings.length === 0;

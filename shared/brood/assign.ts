@@ -15,7 +15,10 @@ interface Search {
 export function assign(cost: readonly (readonly number[])[]): number[] {
   const columns = cost[0]?.length ?? 0;
   const search: Search = {
-    cost, rowPotential: new Float64Array(cost.length + 1), columnPotential: new Float64Array(columns + 1), rowOf: new Int32Array(columns + 1),
+    cost,
+    rowPotential: new Float64Array(cost.length + 1),
+    columnPotential: new Float64Array(columns + 1),
+    rowOf: new Int32Array(columns + 1),
   };
   for (let row = 1; row <= cost.length; row++) seat(search, row);
   const columnOf = cost.map(() => -1);
@@ -29,13 +32,20 @@ export function assign(cost: readonly (readonly number[])[]): number[] {
 const get = (list: Float64Array | Int32Array, i: number): number => list[i] ?? NaN;
 
 /** Looks at every open column from the row seated at `at`; returns the nearest column. */
-function reach(search: Search, at: number, least: Float64Array, cameFrom: Int32Array, isDone: Uint8Array): number {
+function reach(
+  search: Search,
+  at: number,
+  least: Float64Array,
+  cameFrom: Int32Array,
+  isDone: Uint8Array,
+): number {
   const row = get(search.rowOf, at);
   const line = search.cost[row - 1] ?? [];
   let next = 0;
   for (let column = 1; column < least.length; column++) {
     if (isDone[column] === 1) continue;
-    const slack = (line[column - 1] ?? Infinity) - get(search.rowPotential, row) - get(search.columnPotential, column);
+    const slack =
+      (line[column - 1] ?? Infinity) - get(search.rowPotential, row) - get(search.columnPotential, column);
     if (slack < get(least, column)) {
       least[column] = slack;
       cameFrom[column] = at;
@@ -46,7 +56,12 @@ function reach(search: Search, at: number, least: Float64Array, cameFrom: Int32A
 }
 
 /** Moves the potentials so that the nearest column costs nothing more. */
-function lower({ rowOf, rowPotential, columnPotential }: Search, by: number, least: Float64Array, isDone: Uint8Array): void {
+function lower(
+  { rowOf, rowPotential, columnPotential }: Search,
+  by: number,
+  least: Float64Array,
+  isDone: Uint8Array,
+): void {
   for (let column = 0; column < least.length; column++) {
     if (isDone[column] !== 1) {
       least[column] = get(least, column) - by;

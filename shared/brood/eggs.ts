@@ -7,7 +7,8 @@ import { gramsFromKilograms } from '../units/convert';
 export const eggWeight = (kg: number, eggShare: number): number => gramsFromKilograms(kg) * eggShare;
 
 /** Eggs one female gives: egg weight × eggs per gram of eggs (never per gram of fish). */
-export const eggsPerFemale = (kg: number, eggShare: number, eggsPerGram: number): number => eggWeight(kg, eggShare) * eggsPerGram;
+export const eggsPerFemale = (kg: number, eggShare: number, eggsPerGram: number): number =>
+  eggWeight(kg, eggShare) * eggsPerGram;
 
 /**
  * Whole females that together give the eggs: rounded up, with a guard so that an exact quotient is not pushed up by rounding error.

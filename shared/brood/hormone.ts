@@ -14,12 +14,33 @@ export interface Preparation {
 }
 
 export const PREPARATIONS: readonly Preparation[] = [
-  { name: 'ready-made solution', unit: 'mL', dose: 0.5, published: [0.4, 0.5], antagonist: 0, isSolution: true }, // mL/kg, BRZUSKA03 and SUEZ
+  {
+    name: 'ready-made solution',
+    unit: 'mL',
+    dose: 0.5,
+    published: [0.4, 0.5],
+    antagonist: 0,
+    isSolution: true,
+  }, // mL/kg, BRZUSKA03 and SUEZ
   { name: 'carp pituitary', unit: 'mg', dose: 4, published: [3, 4], antagonist: 0, isSolution: false }, // mg/kg, BRZUSKA03 and GRAAF95
   { name: 'tilapia pituitary', unit: 'mg', dose: 8, published: [6, 10], antagonist: 0, isSolution: false }, // mg/kg, TILAPIAGLAND
   { name: 'hCG', unit: 'IU', dose: 3000, published: [500, 6000], antagonist: 0, isSolution: false }, // IU/kg, SUEZ and SALEH
-  { name: 'GnRHa with domperidone', unit: 'µg', dose: 40, published: [40, 40], antagonist: 10, isSolution: false }, // µg/kg and mg/kg, SHOURBELA
-  { name: 'GnRHa with pimozide', unit: 'µg', dose: 30, published: [30, 30], antagonist: 8, isSolution: false }, // µg/kg and mg/kg, SHARAF12
+  {
+    name: 'GnRHa with domperidone',
+    unit: 'µg',
+    dose: 40,
+    published: [40, 40],
+    antagonist: 10,
+    isSolution: false,
+  }, // µg/kg and mg/kg, SHOURBELA
+  {
+    name: 'GnRHa with pimozide',
+    unit: 'µg',
+    dose: 30,
+    published: [30, 30],
+    antagonist: 8,
+    isSolution: false,
+  }, // µg/kg and mg/kg, SHARAF12
 ];
 
 /**
@@ -28,24 +49,41 @@ export const PREPARATIONS: readonly Preparation[] = [
  */
 export const volumeByWeight = (kg: number, mlPerKg: number): number => kg * mlPerKg;
 
-export interface Dose { readonly amount: number; readonly antagonist: number; readonly volume: number | undefined }
+export interface Dose {
+  readonly amount: number;
+  readonly antagonist: number;
+  readonly volume: number | undefined;
+}
 
 /**
  * Dose of one fish. `concentration` is amount per mL of what is in the syringe; without it a powder has no volume.
  * The antagonist keeps its published proportion to the dose. Example: carp pituitary, 1.2 kg at 4 mg/kg → 4.8 mg.
  */
-export function doseFor(preparation: Preparation, kg: number, perKg: number, concentration: number | undefined): Dose {
+export function doseFor(
+  preparation: Preparation,
+  kg: number,
+  perKg: number,
+  concentration: number | undefined,
+): Dose {
   const amount = kg * perKg;
-  const volume = preparation.isSolution ? amount : concentration === undefined ? undefined : amount / concentration;
+  const volume = preparation.isSolution
+    ? amount
+    : concentration === undefined
+      ? undefined
+      : amount / concentration;
   return { amount, antagonist: preparation.antagonist * kg * (perKg / preparation.dose), volume };
 }
 
 /** First and second part of a split dose. Published for migrants of another continent: 10 % then 90 % (NEOTROP13). */
-export const splitDose = (amount: number, firstShare: number): readonly [number, number] => [amount * firstShare, amount * (1 - firstShare)];
+export const splitDose = (amount: number, firstShare: number): readonly [number, number] => [
+  amount * firstShare,
+  amount * (1 - firstShare),
+];
 
 /** Whole packs for an amount with a spare, less what is left from before. The guard keeps an exact quotient whole. */
 export const packsFor = (needed: number, spare: number, perPack: number, left: number): number =>
   Math.max(0, Math.ceil(((needed * (1 + spare) - left) / perPack) * (1 - 1e-12)));
 
 /** Donor fish for glands of the same species: donors weigh `ratio` times the fish to be injected (1.5, CLARIIDPAGE). */
-export const donorsFor = (kg: number, donorKg: number, ratio: number): number => Math.ceil(((kg * ratio) / donorKg) * (1 - 1e-12));
+export const donorsFor = (kg: number, donorKg: number, ratio: number): number =>
+  Math.ceil(((kg * ratio) / donorKg) * (1 - 1e-12));

@@ -11,11 +11,14 @@ export const effectiveNumber = (females: number, males: number, inbreeding = 0):
 export const inbreedingRate = (effective: number): number => 1 / (2 * effective);
 
 /** Inbreeding after t generations of the same rate: 1 − (1 − F0)·(1 − ΔF)^t (textbook). */
-export const inbreedingAfter = (rate: number, generations: number, start: number): number => 1 - (1 - start) * (1 - rate) ** generations;
+export const inbreedingAfter = (rate: number, generations: number, start: number): number =>
+  1 - (1 - start) * (1 - rate) ** generations;
 
 /** Males that bring Ne to a wish: Nm = Ne·Nf/(4·Nf − Ne). NaN when no number of males can. */
 export const malesForEffective = (females: number, effective: number): number =>
-  4 * females > effective ? Math.ceil(((effective * females) / (4 * females - effective)) * (1 - 1e-12)) : NaN;
+  4 * females > effective
+    ? Math.ceil(((effective * females) / (4 * females - effective)) * (1 - 1e-12))
+    : NaN;
 
 /** Parents that count when they contribute unequally: (Σc)²/Σc². Example: milt shares 0.8, 0.1, 0.1 → 1.52 males. */
 export const effectiveContributors = (contributions: readonly number[]): number => {
@@ -29,7 +32,10 @@ export const effectiveContributors = (contributions: readonly number[]): number 
  */
 export function evenShares(available: readonly number[], wanted: number): number[] {
   const kept = available.map(() => 0);
-  let left = Math.min(wanted, available.reduce((a, b) => a + b, 0));
+  let left = Math.min(
+    wanted,
+    available.reduce((a, b) => a + b, 0),
+  );
   let open = available.map((_, i) => i).filter((i) => (available[i] ?? 0) > 0);
   while (left > 0 && open.length > 0) {
     const each = Math.max(1, Math.floor(left / open.length));

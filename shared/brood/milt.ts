@@ -12,10 +12,13 @@ export const miltVolume = (eggs: number, spermPerEgg: number, spermPerMl: number
   (eggs * spermPerEgg) / (spermPerMl * motile);
 
 /** Whole males for a volume of milt. */
-export const malesFor = (milt: number, perMale: number): number => Math.max(1, Math.ceil((milt / perMale) * (1 - 1e-12)));
+export const malesFor = (milt: number, perMale: number): number =>
+  Math.max(1, Math.ceil((milt / perMale) * (1 - 1e-12)));
 
 /** Salt in the diluent, g/L: 0.9 % NaCl; 150 mM is 8.77 g/L (MANSOUR04). */
 export const DILUENT_SALT = 9; // g/L, MANSOUR04 (molarity), rounded as the trade does
 
-export const diluent = (milt: number, parts: number): { readonly volume: number; readonly salt: number } =>
-  ({ volume: milt * parts, salt: DILUENT_SALT * litresFromMillilitres(milt * parts) });
+export const diluent = (milt: number, parts: number): { readonly volume: number; readonly salt: number } => ({
+  volume: milt * parts,
+  salt: DILUENT_SALT * litresFromMillilitres(milt * parts),
+});

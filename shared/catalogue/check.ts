@@ -11,22 +11,31 @@ const EXCEL_SUMMARY_LIMIT = 255;
 
 const idFaults = (fn: SheetFunction): string[] => [
   ...(ID.test(fn.id) ? [] : [`${fn.id}: an id is upper-case words and digits joined by dots, at least two`]),
-  ...(fn.id.split('.').some((part) => CELL_LIKE.test(part)) ? [`${fn.id}: a part looks like a cell address`] : []),
+  ...(fn.id.split('.').some((part) => CELL_LIKE.test(part))
+    ? [`${fn.id}: a part looks like a cell address`]
+    : []),
   ...(fn.name.length > EXCEL_ID_LIMIT ? [`${fn.id}: longer than Excel allows`] : []),
 ];
 
 const textFaults = (fn: SheetFunction): string[] => [
-  ...(fn.summary.length < 10 || fn.summary.length > EXCEL_SUMMARY_LIMIT ? [`${fn.id}: the summary must be one line of 10 to ${EXCEL_SUMMARY_LIMIT} characters`] : []),
+  ...(fn.summary.length < 10 || fn.summary.length > EXCEL_SUMMARY_LIMIT
+    ? [`${fn.id}: the summary must be one line of 10 to ${EXCEL_SUMMARY_LIMIT} characters`]
+    : []),
   ...(fn.summary.includes('\n') ? [`${fn.id}: the summary must be one line`] : []),
   ...(fn.valid.length < 3 ? [`${fn.id}: says nothing about where it holds`] : []),
   ...(fn.returns.doc ? [] : [`${fn.id}: says nothing about what it returns`]),
 ];
 
 const defaultFault = (param: NamedParam): string | undefined => {
-  if (param.kind === 'choice') return param.default !== undefined && !param.choices.includes(param.default) ? 'the default is not a choice' : undefined;
+  if (param.kind === 'choice')
+    return param.default !== undefined && !param.choices.includes(param.default)
+      ? 'the default is not a choice'
+      : undefined;
   if (param.kind !== 'number' || param.default === undefined) return undefined;
   const { min = -Infinity, max = Infinity, above = -Infinity } = param;
-  return param.default < min || param.default > max || param.default <= above ? 'the default is out of bounds' : undefined;
+  return param.default < min || param.default > max || param.default <= above
+    ? 'the default is out of bounds'
+    : undefined;
 };
 
 const paramFaults = (fn: SheetFunction, param: NamedParam): string[] => {
@@ -36,13 +45,18 @@ const paramFaults = (fn: SheetFunction, param: NamedParam): string[] => {
     /^[a-z][A-Za-z0-9]*$/.test(param.name) ? undefined : 'a parameter name is camelCase letters and digits',
     defaultFault(param),
     published && !(published.source in SOURCES) ? `unknown source ${published.source}` : undefined,
-  ].filter((fault) => fault !== undefined).map((fault) => `${fn.id} ${param.name}: ${fault}`);
+  ]
+    .filter((fault) => fault !== undefined)
+    .map((fault) => `${fn.id} ${param.name}: ${fault}`);
 };
 
 const orderFaults = (fn: SheetFunction): string[] => {
-  const isOptional = (p: NamedParam): boolean => p.kind === 'flag' || p.optional === true || ('default' in p && p.default !== undefined);
+  const isOptional = (p: NamedParam): boolean =>
+    p.kind === 'flag' || p.optional === true || ('default' in p && p.default !== undefined);
   const first = fn.params.findIndex(isOptional);
-  return first >= 0 && fn.params.slice(first).some((p) => !isOptional(p)) ? [`${fn.id}: a required parameter follows an optional one`] : [];
+  return first >= 0 && fn.params.slice(first).some((p) => !isOptional(p))
+    ? [`${fn.id}: a required parameter follows an optional one`]
+    : [];
 };
 
 const exampleFaults = (fn: SheetFunction): string[] => {
@@ -52,7 +66,9 @@ const exampleFaults = (fn: SheetFunction): string[] => {
     ...(good.length > 0 ? [] : [`${fn.id}: no example with an answer`]),
     ...(bad.length > 0 ? [] : [`${fn.id}: no example of an error`]),
     ...fn.examples.filter((e) => e.because.length < 8).map(() => `${fn.id}: an example does not say why`),
-    ...fn.examples.filter((e) => (e.gives === undefined) === (e.fails === undefined)).map(() => `${fn.id}: an example must either give or fail`),
+    ...fn.examples
+      .filter((e) => (e.gives === undefined) === (e.fails === undefined))
+      .map(() => `${fn.id}: an example must either give or fail`),
   ];
 };
 
@@ -75,7 +91,12 @@ const clashes = (functions: readonly SheetFunction[]): string[] => {
 
 export const checkCatalogue = (functions: readonly SheetFunction[]): string[] => [
   ...functions.flatMap((fn) => [
-    ...idFaults(fn), ...textFaults(fn), ...fn.params.flatMap((p) => paramFaults(fn, p)), ...orderFaults(fn), ...exampleFaults(fn), ...keyFaults(fn),
+    ...idFaults(fn),
+    ...textFaults(fn),
+    ...fn.params.flatMap((p) => paramFaults(fn, p)),
+    ...orderFaults(fn),
+    ...exampleFaults(fn),
+    ...keyFaults(fn),
   ]),
   ...clashes(functions),
 ];

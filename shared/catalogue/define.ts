@@ -11,27 +11,50 @@ export interface Column {
   readonly doc?: string;
 }
 export type Columns = Readonly<Record<string, Column>>;
-export const column = (title: string, quantity: Quantity, doc?: string): Column => (doc ? { title, quantity, doc } : { title, quantity });
+export const column = (title: string, quantity: Quantity, doc?: string): Column =>
+  doc ? { title, quantity, doc } : { title, quantity };
 
 /** One value per row of the arguments. */
-export interface ValueReturn { readonly kind: 'value'; readonly quantity: Quantity; readonly doc: string }
+export interface ValueReturn {
+  readonly kind: 'value';
+  readonly quantity: Quantity;
+  readonly doc: string;
+}
 /** A few values side by side per row of the arguments (an estimate with its interval). */
-export interface FieldsReturn<C extends Columns = Columns> { readonly kind: 'fields'; readonly columns: C; readonly doc: string }
+export interface FieldsReturn<C extends Columns = Columns> {
+  readonly kind: 'fields';
+  readonly columns: C;
+  readonly doc: string;
+}
 /** A table with a heading row that spills downwards. */
-export interface RowsReturn<C extends Columns = Columns> { readonly kind: 'rows'; readonly columns: C; readonly doc: string }
+export interface RowsReturn<C extends Columns = Columns> {
+  readonly kind: 'rows';
+  readonly columns: C;
+  readonly doc: string;
+}
 export type Return = ValueReturn | FieldsReturn | RowsReturn;
 
 export const value = (quantity: Quantity, doc: string): ValueReturn => ({ kind: 'value', quantity, doc });
-export const fields = <const C extends Columns>(columns: C, doc: string): FieldsReturn<C> => ({ kind: 'fields', columns, doc });
-export const rows = <const C extends Columns>(columns: C, doc: string): RowsReturn<C> => ({ kind: 'rows', columns, doc });
+export const fields = <const C extends Columns>(columns: C, doc: string): FieldsReturn<C> => ({
+  kind: 'fields',
+  columns,
+  doc,
+});
+export const rows = <const C extends Columns>(columns: C, doc: string): RowsReturn<C> => ({
+  kind: 'rows',
+  columns,
+  doc,
+});
 
 type Scalar = number | string | boolean | CellError;
 type Row<C extends Columns> = { readonly [K in keyof C]: Scalar | null };
 /** What compute gives back; a CellError stands for the whole answer. */
 export type ResultOf<R extends Return> =
-  R extends FieldsReturn<infer C> ? Row<C> | CellError
-  : R extends RowsReturn<infer C> ? readonly Row<C>[] | CellError
-  : Scalar;
+  R extends FieldsReturn<infer C>
+    ? Row<C> | CellError
+    : R extends RowsReturn<infer C>
+      ? readonly Row<C>[] | CellError
+      : Scalar;
 
 /**
  * An example is a test and a help text. `gives` is printed text: a number must agree with the computed one to half a unit of
@@ -94,13 +117,28 @@ export const PREFIX = 'SPAWN';
 export const HEADINGS = 'headings';
 
 const headings = (returns: Return): Params =>
-  returns.kind === 'value' ? {} : { [HEADINGS]: flag(returns.kind === 'rows', 'TRUE puts a heading row with units on top, FALSE leaves it out.') };
+  returns.kind === 'value'
+    ? {}
+    : {
+        [HEADINGS]: flag(
+          returns.kind === 'rows',
+          'TRUE puts a heading row with units on top, FALSE leaves it out.',
+        ),
+      };
 
-export function defineFunction<const P extends Params, const R extends Return>(spec: FunctionSpec<P, R>): SheetFunction {
+export function defineFunction<const P extends Params, const R extends Return>(
+  spec: FunctionSpec<P, R>,
+): SheetFunction {
   const params: Params = { ...spec.params, ...headings(spec.returns) };
   return {
-    cautions: [], help: '', version: 1, native: undefined,
-    ...(spec as unknown as Omit<SheetFunction, 'name' | 'params' | 'cautions' | 'help' | 'version' | 'native'>),
+    cautions: [],
+    help: '',
+    version: 1,
+    native: undefined,
+    ...(spec as unknown as Omit<
+      SheetFunction,
+      'name' | 'params' | 'cautions' | 'help' | 'version' | 'native'
+    >),
     name: `${PREFIX}.${spec.id}`,
     params: Object.entries(params).map(([name, param]) => ({ ...param, name })),
   };

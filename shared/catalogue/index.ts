@@ -10,7 +10,14 @@ import { waterFunctions } from './water';
 
 /** Every sheet function, in the order help shows them. */
 export const CATALOGUE: readonly SheetFunction[] = [
-  ...waterFunctions, ...timingFunctions, ...broodFunctions, ...countingFunctions, ...rearingFunctions, ...planningFunctions, ...learningFunctions, ...checkFunctions,
+  ...waterFunctions,
+  ...timingFunctions,
+  ...broodFunctions,
+  ...countingFunctions,
+  ...rearingFunctions,
+  ...planningFunctions,
+  ...learningFunctions,
+  ...checkFunctions,
 ];
 
 const byName = new Map(CATALOGUE.map((fn) => [fn.name, fn]));

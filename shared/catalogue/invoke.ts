@@ -9,7 +9,11 @@ import * as say from './sentences';
 export type Arg = Cell | Grid | undefined;
 type Args = Record<string, unknown>;
 
-interface Plan { readonly scalars: readonly ScalarParam[]; readonly lists: readonly ListParam[]; readonly positions: ReadonlyMap<string, number> }
+interface Plan {
+  readonly scalars: readonly ScalarParam[];
+  readonly lists: readonly ListParam[];
+  readonly positions: ReadonlyMap<string, number>;
+}
 const plans = new WeakMap<SheetFunction, Plan>();
 
 const planOf = (fn: SheetFunction): Plan => {
@@ -30,19 +34,25 @@ const unwrap = (arg: Arg): Arg => (isGrid(arg) && arg.length === 1 && arg[0]?.le
 
 /** A number the sheet can show, or the error that says there is none. */
 const finish = (result: unknown): Cell => {
-  if (typeof result === 'number') return Number.isFinite(result) ? result : noSolution('There is no answer for these numbers.');
+  if (typeof result === 'number')
+    return Number.isFinite(result) ? result : noSolution('There is no answer for these numbers.');
   return result === undefined || result === null ? '' : (result as Cell);
 };
 
 export const headingText = (column: Column): string => {
   const { unit } = column.quantity;
-  return unit === '' || unit === 'text' || unit === 'date' || unit === 'date and time' ? column.title : `${column.title} (${unit})`;
+  return unit === '' || unit === 'text' || unit === 'date' || unit === 'date and time'
+    ? column.title
+    : `${column.title} (${unit})`;
 };
 const headingRow = (columns: Columns): Cell[] => Object.values(columns).map(headingText);
 const rowOf = (columns: Columns, result: unknown): Cell[] =>
   Object.keys(columns).map((key) => finish(isError(result) ? result : (result as Args)[key]));
 
-interface Shape { readonly rows: number; readonly columns: number }
+interface Shape {
+  readonly rows: number;
+  readonly columns: number;
+}
 
 const shapeOf = (plan: Plan, args: readonly Arg[]): Shape => {
   let rows = 1;
@@ -68,7 +78,14 @@ const cellAt = (arg: Arg, row: number, column: number): Cell | undefined | 'misf
 const size = (n: number, m: number): string => (m === 1 ? `${n} rows` : `${n} × ${m} cells`);
 
 /** Reads one place of the answer into `into`; returns an error, or 'blank' when every range argument is blank there. */
-function readPlace(plan: Plan, args: readonly Arg[], shape: Shape, row: number, column: number, into: Args): CellError | 'blank' | undefined {
+function readPlace(
+  plan: Plan,
+  args: readonly Arg[],
+  shape: Shape,
+  row: number,
+  column: number,
+  into: Args,
+): CellError | 'blank' | undefined {
   let ranged = 0;
   let blank = 0;
   let failure: CellError | undefined;
@@ -76,7 +93,12 @@ function readPlace(plan: Plan, args: readonly Arg[], shape: Shape, row: number, 
     const arg = args[plan.positions.get(param.name) ?? -1];
     const cell = cellAt(arg, row, column);
     if (cell === 'misfit' && isGrid(arg))
-      return say.sizesDiffer(param.name, size(arg.length, arg[0]?.length ?? 0), 'another argument', size(shape.rows, shape.columns));
+      return say.sizesDiffer(
+        param.name,
+        size(arg.length, arg[0]?.length ?? 0),
+        'another argument',
+        size(shape.rows, shape.columns),
+      );
     if (isGrid(arg)) {
       ranged++;
       if (isBlank(cell)) blank++;
@@ -88,7 +110,15 @@ function readPlace(plan: Plan, args: readonly Arg[], shape: Shape, row: number, 
   return ranged > 0 && ranged === blank ? 'blank' : failure;
 }
 
-function answerAt(fn: SheetFunction, plan: Plan, args: readonly Arg[], shape: Shape, row: number, column: number, lists: Args | undefined): unknown {
+function answerAt(
+  fn: SheetFunction,
+  plan: Plan,
+  args: readonly Arg[],
+  shape: Shape,
+  row: number,
+  column: number,
+  lists: Args | undefined,
+): unknown {
   const into: Args = {};
   // Key by key: an object made by spreading is slow to add to, ten times so over a long range.
   if (lists) for (const param of plan.lists) into[param.name] = lists[param.name];
@@ -97,18 +127,35 @@ function answerAt(fn: SheetFunction, plan: Plan, args: readonly Arg[], shape: Sh
   return stop ?? fn.compute(into);
 }
 
-function spread(fn: SheetFunction, plan: Plan, args: readonly Arg[], shape: Shape, lists: Args | undefined): Grid {
+function spread(
+  fn: SheetFunction,
+  plan: Plan,
+  args: readonly Arg[],
+  shape: Shape,
+  lists: Args | undefined,
+): Grid {
   const grid: Cell[][] = [];
   for (let row = 0; row < shape.rows; row++) {
     const line: Cell[] = [];
-    for (let column = 0; column < shape.columns; column++) line.push(finish(answerAt(fn, plan, args, shape, row, column, lists)));
+    for (let column = 0; column < shape.columns; column++)
+      line.push(finish(answerAt(fn, plan, args, shape, row, column, lists)));
     grid.push(line);
   }
   return grid;
 }
 
-function fieldGrid(fn: SheetFunction, columns: Columns, plan: Plan, args: readonly Arg[], shape: Shape, lists: Args | undefined): Cell | Grid {
-  const wide = plan.scalars.find((p) => { const arg = args[plan.positions.get(p.name) ?? -1]; return isGrid(arg) && (arg[0]?.length ?? 1) > 1; });
+function fieldGrid(
+  fn: SheetFunction,
+  columns: Columns,
+  plan: Plan,
+  args: readonly Arg[],
+  shape: Shape,
+  lists: Args | undefined,
+): Cell | Grid {
+  const wide = plan.scalars.find((p) => {
+    const arg = args[plan.positions.get(p.name) ?? -1];
+    return isGrid(arg) && (arg[0]?.length ?? 1) > 1;
+  });
   if (wide) return say.oneColumnOnly(wide.name);
   const grid: Cell[][] = [];
   for (let row = 0; row < shape.rows; row++) {
@@ -126,12 +173,24 @@ function withHeadings(plan: Plan, args: readonly Arg[], columns: Columns, grid: 
   return wanted ? [headingRow(columns), ...grid] : grid;
 }
 
-function table(fn: SheetFunction, columns: Columns, plan: Plan, args: readonly Arg[], shape: Shape, lists: Args | undefined): Cell | Grid {
+function table(
+  fn: SheetFunction,
+  columns: Columns,
+  plan: Plan,
+  args: readonly Arg[],
+  shape: Shape,
+  lists: Args | undefined,
+): Cell | Grid {
   const range = plan.scalars.find((p) => isGrid(args[plan.positions.get(p.name) ?? -1]));
   if (range) return say.oneCellOnly(range.name, shape.rows, shape.columns);
   const answer = answerAt(fn, plan, args, shape, 0, 0, lists);
   if (isError(answer)) return answer;
-  return withHeadings(plan, args, columns, (answer as readonly unknown[]).map((row) => rowOf(columns, row)));
+  return withHeadings(
+    plan,
+    args,
+    columns,
+    (answer as readonly unknown[]).map((row) => rowOf(columns, row)),
+  );
 }
 
 /**
@@ -142,7 +201,8 @@ export function invoke(fn: SheetFunction, given: readonly Arg[]): Cell | Grid {
   if (given.length > fn.params.length) return say.tooMany(fn.name, fn.params.length, given.length);
   const plan = planOf(fn);
   const args = given.map(unwrap);
-  const lists = plan.lists.length > 0 ? readLists(plan.lists, (p) => args[plan.positions.get(p.name) ?? -1]) : undefined;
+  const lists =
+    plan.lists.length > 0 ? readLists(plan.lists, (p) => args[plan.positions.get(p.name) ?? -1]) : undefined;
   if (isError(lists)) return lists;
   const shape = shapeOf(plan, args);
   const { returns } = fn;

@@ -76,9 +76,18 @@ export type Params = Readonly<Record<string, Param>>;
 type Optional = { readonly optional: true };
 type Choices<C extends readonly string[]> = C[number];
 
-export function num<U extends string>(quantity: Quantity<U>, limits: NumberLimits & Optional): NumberParam<Measure<U> | undefined>;
-export function num<U extends string>(quantity: Quantity<U>, limits: NumberLimits & { readonly default?: number }): NumberParam<Measure<U>>;
-export function num(quantity: Quantity, limits: NumberLimits & { readonly default?: number; readonly optional?: boolean }): NumberParam {
+export function num<U extends string>(
+  quantity: Quantity<U>,
+  limits: NumberLimits & Optional,
+): NumberParam<Measure<U> | undefined>;
+export function num<U extends string>(
+  quantity: Quantity<U>,
+  limits: NumberLimits & { readonly default?: number },
+): NumberParam<Measure<U>>;
+export function num(
+  quantity: Quantity,
+  limits: NumberLimits & { readonly default?: number; readonly optional?: boolean },
+): NumberParam {
   return { kind: 'number', quantity, ...limits };
 }
 
@@ -86,21 +95,40 @@ interface ChoiceOptions<C extends readonly string[]> {
   readonly doc: string;
   readonly aliases?: Readonly<Record<string, Choices<C>>>;
 }
-export function choice<const C extends readonly string[]>(choices: C, options: ChoiceOptions<C> & Optional): ChoiceParam<Choices<C> | undefined>;
-export function choice<const C extends readonly string[]>(choices: C, options: ChoiceOptions<C> & { readonly default?: Choices<C> }): ChoiceParam<Choices<C>>;
-export function choice(choices: readonly string[], options: { doc: string; aliases?: Readonly<Record<string, string>>; default?: string; optional?: boolean }): ChoiceParam {
+export function choice<const C extends readonly string[]>(
+  choices: C,
+  options: ChoiceOptions<C> & Optional,
+): ChoiceParam<Choices<C> | undefined>;
+export function choice<const C extends readonly string[]>(
+  choices: C,
+  options: ChoiceOptions<C> & { readonly default?: Choices<C> },
+): ChoiceParam<Choices<C>>;
+export function choice(
+  choices: readonly string[],
+  options: { doc: string; aliases?: Readonly<Record<string, string>>; default?: string; optional?: boolean },
+): ChoiceParam {
   return { kind: 'choice', choices, ...options };
 }
 
-export const flag = (defaultValue: boolean, doc: string): FlagParam => ({ kind: 'flag', default: defaultValue, doc });
+export const flag = (defaultValue: boolean, doc: string): FlagParam => ({
+  kind: 'flag',
+  default: defaultValue,
+  doc,
+});
 
 interface SeriesOptions extends NumberLimits {
   readonly pair?: string;
   readonly blanks?: 'refuse' | 'drop';
   readonly atLeast?: number;
 }
-export function series<U extends string>(quantity: Quantity<U>, options: SeriesOptions & Optional): SeriesParam<readonly Measure<U>[] | undefined>;
-export function series<U extends string>(quantity: Quantity<U>, options: SeriesOptions): SeriesParam<readonly Measure<U>[]>;
+export function series<U extends string>(
+  quantity: Quantity<U>,
+  options: SeriesOptions & Optional,
+): SeriesParam<readonly Measure<U>[] | undefined>;
+export function series<U extends string>(
+  quantity: Quantity<U>,
+  options: SeriesOptions,
+): SeriesParam<readonly Measure<U>[]>;
 export function series(quantity: Quantity, options: SeriesOptions & { optional?: boolean }): SeriesParam {
   return { kind: 'series', quantity, blanks: 'refuse', atLeast: 1, ...options };
 }
@@ -116,7 +144,11 @@ export function texts(options: TextsOptions & { optional?: boolean }): TextsPara
   return { kind: 'texts', atLeast: 1, ...options };
 }
 
-type Carried<P> = P extends FlagParam ? boolean : P extends { readonly carries?: infer T } ? Exclude<T, undefined> | (P extends { readonly carries?: infer V } ? V : never) : never;
+type Carried<P> = P extends FlagParam
+  ? boolean
+  : P extends { readonly carries?: infer T }
+    ? Exclude<T, undefined> | (P extends { readonly carries?: infer V } ? V : never)
+    : never;
 
 /** What compute receives: the parameters by name, checked and converted. */
 export type ArgsOf<P extends Params> = { readonly [K in keyof P]: Carried<P[K]> };

@@ -10,30 +10,49 @@ export type ScalarParam = (NumberParam | ChoiceParam | FlagParam) & { readonly n
 export type ListParam = (SeriesParam | TextsParam) & { readonly name: string };
 type Scalar = number | string | boolean | undefined;
 
-export const isListParam = (param: NamedParam): param is ListParam => param.kind === 'series' || param.kind === 'texts';
+export const isListParam = (param: NamedParam): param is ListParam =>
+  param.kind === 'series' || param.kind === 'texts';
 
 /** '' is what a formula leaves to mean blank; 0 is a number and never blank. */
-export const isBlank = (cell: Cell | undefined): boolean => cell === null || cell === undefined || cell === '';
+export const isBlank = (cell: Cell | undefined): boolean =>
+  cell === null || cell === undefined || cell === '';
 
 const inBounds = ({ min, max, above, whole }: NumberLimits, got: number): boolean =>
-  got >= (min ?? -Infinity) && got <= (max ?? Infinity) && got > (above ?? -Infinity) && (!whole || Number.isInteger(got));
+  got >= (min ?? -Infinity) &&
+  got <= (max ?? Infinity) &&
+  got > (above ?? -Infinity) &&
+  (!whole || Number.isInteger(got));
 
-const checkNumber = (param: (NumberParam | SeriesParam) & { name: string }, got: number, row?: number): number | CellError => {
+const checkNumber = (
+  param: (NumberParam | SeriesParam) & { name: string },
+  got: number,
+  row?: number,
+): number | CellError => {
   const { published, quantity } = param;
-  if (!Number.isFinite(got)) return say.wrongType(say.place(param.name, row), param, quantity.unit, String(got));
-  if (!inBounds(param, got)) return say.outOfBounds(say.place(param.name, row), param, quantity.unit, got, quantity.slip?.(got));
-  if (published && !inBounds({ doc: '', ...published }, got)) return say.beyondPublished(say.place(param.name, row), param, quantity.unit, got);
+  if (!Number.isFinite(got))
+    return say.wrongType(say.place(param.name, row), param, quantity.unit, String(got));
+  if (!inBounds(param, got))
+    return say.outOfBounds(say.place(param.name, row), param, quantity.unit, got, quantity.slip?.(got));
+  if (published && !inBounds({ doc: '', ...published }, got))
+    return say.beyondPublished(say.place(param.name, row), param, quantity.unit, got);
   return got;
 };
 
-const readNumber = (param: (NumberParam | SeriesParam) & { name: string }, cell: Cell, row?: number): number | CellError =>
-  typeof cell === 'number' ? checkNumber(param, cell, row) : say.wrongType(say.place(param.name, row), param, param.quantity.unit, cell);
+const readNumber = (
+  param: (NumberParam | SeriesParam) & { name: string },
+  cell: Cell,
+  row?: number,
+): number | CellError =>
+  typeof cell === 'number'
+    ? checkNumber(param, cell, row)
+    : say.wrongType(say.place(param.name, row), param, param.quantity.unit, cell);
 
 const readChoice = (param: ChoiceParam & { name: string }, cell: Cell): string | CellError => {
   if (typeof cell === 'string') {
     const word = cell.trim().toLowerCase();
-    const found = param.choices.find((c) => c.toLowerCase() === word)
-      ?? Object.entries(param.aliases ?? {}).find(([alias]) => alias.toLowerCase() === word)?.[1];
+    const found =
+      param.choices.find((c) => c.toLowerCase() === word) ??
+      Object.entries(param.aliases ?? {}).find(([alias]) => alias.toLowerCase() === word)?.[1];
     if (found !== undefined) return found;
   }
   return say.notAChoice(param.name, param, cell);
@@ -54,17 +73,21 @@ export function readScalar(param: ScalarParam, cell: Cell | undefined): Scalar |
   return param.kind === 'choice' ? readChoice(param, cell) : readFlag(param, cell);
 }
 
-const flatten = (arg: Cell | Grid | undefined): readonly Cell[] => (isGrid(arg) ? arg.flat() : arg === undefined ? [] : [arg]);
+const flatten = (arg: Cell | Grid | undefined): readonly Cell[] =>
+  isGrid(arg) ? arg.flat() : arg === undefined ? [] : [arg];
 const given = (arg: Cell | Grid | undefined): boolean => flatten(arg).some((cell) => !isBlank(cell));
 
-interface Lists { readonly [name: string]: readonly (number | string)[] | undefined }
+interface Lists {
+  readonly [name: string]: readonly (number | string)[] | undefined;
+}
 
 /** Row numbers (0-based) of a pair that hold data, or the error that stops the reading. */
 function rowsOfPair(members: readonly (readonly [ListParam, readonly Cell[]])[]): number[] | CellError {
   const [first] = members;
   if (!first) return [];
   for (const [param, cells] of members)
-    if (cells.length !== first[1].length) return say.pairDiffers(param.name, cells.length, first[0].name, first[1].length);
+    if (cells.length !== first[1].length)
+      return say.pairDiffers(param.name, cells.length, first[0].name, first[1].length);
   const kept: number[] = [];
   for (let row = 0; row < first[1].length; row++) {
     const blank = members.filter(([param, cells]) => param.kind === 'series' && isBlank(cells[row]));
@@ -77,7 +100,11 @@ function rowsOfPair(members: readonly (readonly [ListParam, readonly Cell[]])[])
   return kept;
 }
 
-function readItems(param: ListParam, cells: readonly Cell[], kept: readonly number[]): (number | string)[] | CellError {
+function readItems(
+  param: ListParam,
+  cells: readonly Cell[],
+  kept: readonly number[],
+): (number | string)[] | CellError {
   const items: (number | string)[] = [];
   for (const row of kept) {
     const cell = cells[row] ?? null;
@@ -94,16 +121,24 @@ function readItems(param: ListParam, cells: readonly Cell[], kept: readonly numb
 }
 
 /** All list arguments of a call, rows of a pair kept together. */
-export function readLists(params: readonly ListParam[], argOf: (param: ListParam) => Cell | Grid | undefined): Lists | CellError {
+export function readLists(
+  params: readonly ListParam[],
+  argOf: (param: ListParam) => Cell | Grid | undefined,
+): Lists | CellError {
   const lists: Record<string, readonly (number | string)[] | undefined> = {};
   const present = params.filter((param) => given(argOf(param)));
   for (const param of params) {
     if (present.includes(param)) continue;
-    if (!param.optional) return argOf(param) === null || argOf(param) === undefined ? say.missing(param) : say.tooFew(param.name, param.atLeast, 0);
+    if (!param.optional)
+      return argOf(param) === null || argOf(param) === undefined
+        ? say.missing(param)
+        : say.tooFew(param.name, param.atLeast, 0);
     lists[param.name] = undefined;
   }
   for (const group of new Set(present.map((p) => p.pair ?? p))) {
-    const members = present.filter((p) => (p.pair ?? p) === group).map((p) => [p, flatten(argOf(p))] as const);
+    const members = present
+      .filter((p) => (p.pair ?? p) === group)
+      .map((p) => [p, flatten(argOf(p))] as const);
     const kept = rowsOfPair(members);
     if (isError(kept)) return kept;
     for (const [param, cells] of members) {

@@ -15,7 +15,11 @@ export interface ClusteredShare extends Limits {
  * of freedom) and the Wilson interval of the pooled count, cut at 0 and 1. One sample: Wilson alone.
  * Source: COCH77 chapter 3 (clusters), WILS27. Example: 90/100, 50/100 → 0.70 and an interval far wider than 140 of 200 gives.
  */
-export const clusteredShare = (successes: readonly number[], samples: readonly number[], confidence: number): ClusteredShare => {
+export const clusteredShare = (
+  successes: readonly number[],
+  samples: readonly number[],
+  confidence: number,
+): ClusteredShare => {
   const k = successes.reduce((a, b) => a + b, 0);
   const n = samples.reduce((a, b) => a + b, 0);
   const pooled = wilson(k, n, confidence);

@@ -4,7 +4,9 @@ import type { RatioEstimate } from './ratioEstimate';
 import { twoSidedStudent } from './studentQuantile';
 import { wilsonAt } from './wilson';
 
-export interface Difference extends Limits { readonly difference: number }
+export interface Difference extends Limits {
+  readonly difference: number;
+}
 
 /**
  * Difference of two independent shares with its interval.
@@ -12,7 +14,13 @@ export interface Difference extends Limits { readonly difference: number }
  * d = p1 − p2; low = d − √((p1 − l1)² + (u2 − p2)²), high = d + √((u1 − p1)² + (p2 − l2)²), l and u the Wilson ends.
  * Source: NEWC98D, method 10. Example: 56 of 70 against 48 of 80 → 0.2, 0.0524 to 0.3339.
  */
-export const shareDifference = (k1: number, n1: number, k2: number, n2: number, confidence: number): Difference => {
+export const shareDifference = (
+  k1: number,
+  n1: number,
+  k2: number,
+  n2: number,
+  confidence: number,
+): Difference => {
   const z = twoSidedNormal(confidence);
   const [a, b] = [wilsonAt(k1, n1, z), wilsonAt(k2, n2, z)];
   const [p1, p2] = [k1 / n1, k2 / n2];
@@ -30,7 +38,11 @@ export const shareDifference = (k1: number, n1: number, k2: number, n2: number, 
  * d ± t·√(e1² + e2²), degrees of freedom (e1² + e2²)² / (e1⁴/v1 + e2⁴/v2). Source: SATT46, errors from COCH77.
  * Validity: two or more samples on each side; NaN otherwise. Example: equal samples on both sides → 0 with limits ± the same.
  */
-export const ratioDifference = (first: RatioEstimate, second: RatioEstimate, confidence: number): Difference => {
+export const ratioDifference = (
+  first: RatioEstimate,
+  second: RatioEstimate,
+  confidence: number,
+): Difference => {
   const [a, b] = [first.error ** 2, second.error ** 2];
   const difference = first.ratio - second.ratio;
   if (a + b === 0) return { difference, low: difference, high: difference };

@@ -15,8 +15,19 @@ export interface LotEstimate {
  * Same units for the lot and the samples. The low end is never below what was actually counted.
  * Source: COCH77. Example: 316.8 g with samples 1.5/1.6/1.9 g holding 36/35/41 eggs → 7,096 eggs.
  */
-export const lotEstimate = (lot: number, sizes: readonly number[], counts: readonly number[], confidence: number): LotEstimate => {
+export const lotEstimate = (
+  lot: number,
+  sizes: readonly number[],
+  counts: readonly number[],
+  confidence: number,
+): LotEstimate => {
   const { ratio, low, high } = ratioEstimate(sizes, counts, lot, confidence);
   const counted = counts.reduce((total, c) => total + c, 0);
-  return { total: ratio * lot, low: Math.max(counted, low * lot), high: high * lot, ratio, samples: sizes.length };
+  return {
+    total: ratio * lot,
+    low: Math.max(counted, low * lot),
+    high: high * lot,
+    ratio,
+    samples: sizes.length,
+  };
 };

@@ -1,7 +1,10 @@
 import { normalQuantile } from './normalQuantile';
 import { incompleteGamma, logGamma } from './specialFunctions';
 
-export interface Limits { readonly low: number; readonly high: number }
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
 
 /**
  * Quantile of the gamma distribution with shape `a` and scale 1.

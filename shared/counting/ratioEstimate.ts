@@ -21,7 +21,12 @@ const sum = (list: readonly number[]): number => list.reduce((total, x) => total
  * Source: COCH77; single sample GARW36. Counting noise in W itself is not included.
  * Example: 1.5/1.6/1.9 g with 36/35/41 eggs → 22.4 per g.
  */
-export const ratioEstimate = (sizes: readonly number[], counts: readonly number[], lot: number, confidence: number): RatioEstimate => {
+export const ratioEstimate = (
+  sizes: readonly number[],
+  counts: readonly number[],
+  lot: number,
+  confidence: number,
+): RatioEstimate => {
   const n = sizes.length;
   const size = sum(sizes);
   const counted = sum(counts);

@@ -9,7 +9,12 @@ import { wilsonAt } from './wilson';
  * A finite lot of N needs n / (1 + (n − 1)/N), COCH77 chapter 4. In: shares. Out: whole number. Source: WILS27.
  * Example: p 0.5, ± 5 points at 95 % → 381 (the textbook plus-or-minus gives 385).
  */
-export const sampleForShare = (expected: number, half: number, confidence: number, lot = Infinity): number => {
+export const sampleForShare = (
+  expected: number,
+  half: number,
+  confidence: number,
+  lot = Infinity,
+): number => {
   const z = twoSidedNormal(confidence);
   const halfWidth = (n: number): number => {
     const { low, high } = wilsonAt(expected * n, n, z);
@@ -38,7 +43,7 @@ const MOST_SAMPLES = 100000;
 export const subsamplesFor = (spread: number, half: number, confidence: number): number => {
   const z = twoSidedNormal(confidence);
   // t is never below z, so fewer than this cannot do.
-  for (let n = Math.max(2, Math.floor((z * spread / half) ** 2)); n <= MOST_SAMPLES; n++)
+  for (let n = Math.max(2, Math.floor(((z * spread) / half) ** 2)); n <= MOST_SAMPLES; n++)
     if ((twoSidedStudent(confidence, n - 1) * spread) / Math.sqrt(n) <= half) return n;
   return NaN;
 };

@@ -1,5 +1,8 @@
 /** Lanczos 1964 with g = 7 and nine terms; from memory, checked against factorials and an independent library. */
-const LANCZOS = [0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059, 12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7];
+const LANCZOS = [
+  0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
+  12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,
+];
 const MOST_STEPS = 20000;
 const CLOSE = 1e-16;
 const TINY = 1e-300;
@@ -40,10 +43,14 @@ export const incompleteBeta = (x: number, a: number, b: number): number => {
   if (!(x >= 0 && x <= 1 && a > 0 && b > 0)) return NaN;
   if (x === 0 || x === 1) return x;
   if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(1 - x, b, a);
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x)) / a;
+  const front =
+    Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x)) / a;
   const term = (step: number): readonly [number, number] => {
     const m = Math.floor(step / 2);
-    const a1 = step % 2 === 0 ? (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m)) : (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
+    const a1 =
+      step % 2 === 0
+        ? (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m))
+        : (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
     return [a1, 1];
   };
   return front / continuedFraction(1, term);

@@ -1,8 +1,12 @@
 import type { Limits } from './poisson';
 import { wilson } from './wilson';
 
-export interface Stage extends Limits { readonly value: number }
-export interface StageProduct extends Stage { readonly share: number }
+export interface Stage extends Limits {
+  readonly value: number;
+}
+export interface StageProduct extends Stage {
+  readonly share: number;
+}
 
 /**
  * A start number times the shares of several stages, their uncertainty carried along.
@@ -14,7 +18,8 @@ export interface StageProduct extends Stage { readonly share: number }
  */
 export const stageProduct = (start: Stage, shares: readonly Stage[]): StageProduct => {
   const parts = [start, ...shares];
-  const product = (pick: (part: Stage) => number): number => parts.reduce((total, part) => total * pick(part), 1);
+  const product = (pick: (part: Stage) => number): number =>
+    parts.reduce((total, part) => total * pick(part), 1);
   const value = product((part) => part.value);
   const share = shares.reduce((total, part) => total * part.value, 1);
   if (value === 0) return { value, share, low: 0, high: product((part) => part.high) };
@@ -24,4 +29,7 @@ export const stageProduct = (start: Stage, shares: readonly Stage[]): StageProdu
 };
 
 /** The stage k of n with its Wilson ends. */
-export const countedStage = (k: number, n: number, confidence: number): Stage => ({ value: k / n, ...wilson(k, n, confidence) });
+export const countedStage = (k: number, n: number, confidence: number): Stage => ({
+  value: k / n,
+  ...wilson(k, n, confidence),
+});

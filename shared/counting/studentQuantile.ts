@@ -5,7 +5,7 @@ import { incompleteBeta, logGamma } from './specialFunctions';
 const hill = (tails: number, df: number): number => {
   const a = 1 / (df - 0.5);
   const b = 48 / (a * a);
-  let c = ((20700 * a / b - 98) * a - 16) * a + 96.36;
+  let c = (((20700 * a) / b - 98) * a - 16) * a + 96.36;
   const d = ((94.5 / (b + c) - 3) / b + 1) * Math.sqrt((a * Math.PI) / 2) * df;
   let y = (d * tails) ** (2 / df);
   if (y > 0.05 + a) {
@@ -16,7 +16,11 @@ const hill = (tails: number, df: number): number => {
     y = (((((0.4 * y + 6.3) * y + 36) * y + 94.5) / c - y - 3) / b + 1) * x;
     y = Math.expm1(a * y * y);
   } else {
-    y = ((1 / (((df + 6) / (df * y) - 0.089 * d - 0.822) * (df + 2) * 3) + 0.5 / (df + 4)) * y - 1) * (df + 1) / (df + 2) + 1 / y;
+    y =
+      (((1 / (((df + 6) / (df * y) - 0.089 * d - 0.822) * (df + 2) * 3) + 0.5 / (df + 4)) * y - 1) *
+        (df + 1)) /
+        (df + 2) +
+      1 / y;
   }
   return Math.sqrt(df * y);
 };

@@ -8,7 +8,8 @@ import type { Limits } from './poisson';
  * In: counts and confidence. Out: shares 0..1. Validity: 0 ≤ k ≤ n, n > 0; fractions allowed for planning.
  * Source: WILS27 as printed by NEWC98 (method 3). Example: 81 of 263 → 0.2553 to 0.3662.
  */
-export const wilson = (k: number, n: number, confidence: number): Limits => wilsonAt(k, n, twoSidedNormal(confidence));
+export const wilson = (k: number, n: number, confidence: number): Limits =>
+  wilsonAt(k, n, twoSidedNormal(confidence));
 
 export const wilsonAt = (k: number, n: number, z: number): Limits => {
   if (!(n > 0 && k >= 0 && k <= n)) return { low: NaN, high: NaN };

@@ -11,7 +11,10 @@ import { DOSING_FIELDS, YES, paramOf } from './fields';
 /** The answers to the questions, as cells: null is not answered. */
 export type Vat = Readonly<Record<DosingKey, Cell>>;
 /** Running total of product, g, and the pH read after it. */
-export interface Reading { readonly grams: number; readonly ph: number }
+export interface Reading {
+  readonly grams: number;
+  readonly ph: number;
+}
 
 export type Row = Readonly<Record<string, Cell>>;
 
@@ -19,7 +22,10 @@ export type Row = Readonly<Record<string, Cell>>;
 function ask(id: string, args: readonly Arg[]): readonly Row[] | CellError {
   const fn = findFunction(`SPAWN.${id}`);
   if (!fn) return { error: '#NAME?', message: `There is no function ${id}.` };
-  const answer = invoke(fn, fn.params.map((param, i) => (param.name === HEADINGS ? false : args[i])));
+  const answer = invoke(
+    fn,
+    fn.params.map((param, i) => (param.name === HEADINGS ? false : args[i])),
+  );
   if (isError(answer)) return answer;
   const keys = fn.returns.kind === 'value' ? ['value'] : Object.keys(fn.returns.columns);
   const grid: Grid = isGrid(answer) ? answer : [[answer]];
@@ -32,43 +38,109 @@ const isStocked = (vat: Vat): boolean => vat.stocked === YES;
 export const alkalinityOf = (vat: Vat): Cell => {
   if (vat.alkalinity === null) return null;
   const answer = ask('ALKALINITY.CONVERT', [vat.alkalinity, vat.kit]);
-  return isError(answer) ? answer : answer[0]?.value ?? null;
+  return isError(answer) ? answer : (answer[0]?.value ?? null);
 };
 
 const doses = (readings: readonly Reading[]): Grid => readings.map(({ grams }) => [grams]);
 const levels = (readings: readonly Reading[]): Grid => readings.map(({ ph }) => [ph]);
 
-export const askNext = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError => ask('BUFFER.NEXT', [
-  vat.volume, doses(readings), levels(readings), vat.target, vat.spoon, vat.temperature, vat.material, vat.purity, vat.origin, alkalinityOf(vat), null, vat.meter,
-  vat.bottom, vat.top, null, isStocked(vat),
-]);
+export const askNext = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError =>
+  ask('BUFFER.NEXT', [
+    vat.volume,
+    doses(readings),
+    levels(readings),
+    vat.target,
+    vat.spoon,
+    vat.temperature,
+    vat.material,
+    vat.purity,
+    vat.origin,
+    alkalinityOf(vat),
+    null,
+    vat.meter,
+    vat.bottom,
+    vat.top,
+    null,
+    isStocked(vat),
+  ]);
 
 /** The curve ends a little above the window: what lies beyond is not wanted. */
 const ABOVE_TOP = 0.3;
-export const askCurve = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError => ask('BUFFER.CURVE', [
-  vat.volume, doses(readings), levels(readings), typeof vat.top === 'number' ? vat.top + ABOVE_TOP : null, vat.temperature, vat.material, vat.purity, vat.origin,
-  alkalinityOf(vat), null, vat.meter,
-]);
+export const askCurve = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError =>
+  ask('BUFFER.CURVE', [
+    vat.volume,
+    doses(readings),
+    levels(readings),
+    typeof vat.top === 'number' ? vat.top + ABOVE_TOP : null,
+    vat.temperature,
+    vat.material,
+    vat.purity,
+    vat.origin,
+    alkalinityOf(vat),
+    null,
+    vat.meter,
+  ]);
 
 export const askRange = (vat: Vat, ph: number): readonly Row[] | CellError =>
-  ask('BUFFER.RANGE', [vat.volume, ph, vat.target, vat.temperature, vat.material, vat.purity, vat.origin, vat.meter]);
+  ask('BUFFER.RANGE', [
+    vat.volume,
+    ph,
+    vat.target,
+    vat.temperature,
+    vat.material,
+    vat.purity,
+    vat.origin,
+    vat.meter,
+  ]);
 
 export const askTrial = (vat: Vat, ph: number): readonly Row[] | CellError =>
   ask('BUFFER.TRIAL', [ph, vat.target, null, null, vat.temperature, vat.material, vat.origin, vat.meter]);
 
-export const askAmmonia = (vat: Vat, ph: number, total: Cell): readonly Row[] | CellError => ask('AMMONIA.RISE', [total, ph, vat.target, vat.temperature]);
+export const askAmmonia = (vat: Vat, ph: number, total: Cell): readonly Row[] | CellError =>
+  ask('AMMONIA.RISE', [total, ph, vat.target, vat.temperature]);
 
 export const askFit = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError =>
-  ask('BUFFER.FIT', [vat.volume, doses(readings), levels(readings), vat.temperature, vat.material, vat.purity, vat.origin, alkalinityOf(vat), null, vat.meter]);
+  ask('BUFFER.FIT', [
+    vat.volume,
+    doses(readings),
+    levels(readings),
+    vat.temperature,
+    vat.material,
+    vat.purity,
+    vat.origin,
+    alkalinityOf(vat),
+    null,
+    vat.meter,
+  ]);
 
 /** The untouched water with its carbon dioxide, and what so many grams make of it: at once, and once aired. */
-export const askOutcome = (vat: Vat, first: Reading, grams: number, carbonDioxide: Cell): readonly Row[] | CellError =>
-  ask('BUFFER.OUTCOME', [vat.volume, grams, first.ph, null, vat.temperature, vat.material, vat.purity, carbonDioxide]);
+export const askOutcome = (
+  vat: Vat,
+  first: Reading,
+  grams: number,
+  carbonDioxide: Cell,
+): readonly Row[] | CellError =>
+  ask('BUFFER.OUTCOME', [
+    vat.volume,
+    grams,
+    first.ph,
+    null,
+    vat.temperature,
+    vat.material,
+    vat.purity,
+    carbonDioxide,
+  ]);
 
 /** The sentence about one answer, or nothing when it will do. */
 export function faultOf(field: DosingField, cell: Cell): string | undefined {
-  if (cell === null) return field.isRequired ? `${field.label}: ${field.choices ? 'choose one' : 'a number is needed'}. ${field.hint}` : undefined;
-  if (field.choices) return field.choices.some(([value]) => value === cell) ? undefined : `${field.label}: choose one of the list.`;
+  if (cell === null)
+    return field.isRequired
+      ? `${field.label}: ${field.choices ? 'choose one' : 'a number is needed'}. ${field.hint}`
+      : undefined;
+  if (field.choices)
+    return field.choices.some(([value]) => value === cell)
+      ? undefined
+      : `${field.label}: choose one of the list.`;
   const param = paramOf(field.fills);
   if (!param || isListParam(param)) return undefined;
   const read = readScalar(param, cell);
@@ -82,6 +154,7 @@ export function plain({ error, message }: CellError, label?: string): string {
   const sentence = message ?? `The answer is ${error}.`;
   const [, name = '', row, rest = ''] = /^(\w+)(?:, row (\d+))?: (.*)$/s.exec(sentence) ?? [];
   if (rest === '') return sentence;
-  if (name === 'doses' || name === 'readings') return `${row === undefined ? '' : `Reading ${row}, `}${name === 'doses' ? GRAMS_SO_FAR : 'pH'}: ${rest}`;
+  if (name === 'doses' || name === 'readings')
+    return `${row === undefined ? '' : `Reading ${row}, `}${name === 'doses' ? GRAMS_SO_FAR : 'pH'}: ${rest}`;
   return `${label ?? DOSING_FIELDS.find((field) => field.fills[1] === name)?.label ?? name}: ${rest}`;
 }

@@ -20,8 +20,19 @@ export function drawing(sheet: SheetBuilder, readings: readonly Reading[]): void
   const last = DRAWING + READINGS;
   sheet.put(`B${DRAWING - 2}`, 'Behind the drawing', 'section');
   for (const column of 'CDEFGHIJ') sheet.put(`${column}${DRAWING - 2}`, '', 'section');
-  sheet.merge(`B${DRAWING - 1}:J${DRAWING - 1}`, '#N/A leaves a gap in the drawing. Nothing is to be typed here.', 'quiet');
-  sheet.put(`B${DRAWING}`, 'No.', 'heading').row(`D${DRAWING}`, LINES.map(({ name }) => name), 'heading').height(DRAWING, 30);
+  sheet.merge(
+    `B${DRAWING - 1}:J${DRAWING - 1}`,
+    '#N/A leaves a gap in the drawing. Nothing is to be typed here.',
+    'quiet',
+  );
+  sheet
+    .put(`B${DRAWING}`, 'No.', 'heading')
+    .row(
+      `D${DRAWING}`,
+      LINES.map(({ name }) => name),
+      'heading',
+    )
+    .height(DRAWING, 30);
   for (let i = 0; i < READINGS; i++) {
     const row = first + i;
     const at = FIRST_READING + i;
@@ -30,16 +41,33 @@ export function drawing(sheet: SheetBuilder, readings: readonly Reading[]): void
       return `=IF(OR(COUNT(${LEVELS})=0,B${row}<COUNT(${LEVELS})),NA(),IF(B${row}=COUNT(${LEVELS}),${LAST_PH},IF(${IS_GIVEN},IF(ISNUMBER(${next}),${next},NA()),NA())))`;
     };
     sheet.row(`B${row}`, [
-      styled(i + 1, 'cell'), undefined, ...[`=IF(ISNUMBER(I${at}),I${at},NA())`, after('likely'), after('low'), after('high'), fx('={bottom}'), fx('={top}')]
-        .map((formula) => styled(formula, 'cell', { format: '0.00' })),
+      styled(i + 1, 'cell'),
+      undefined,
+      ...[
+        `=IF(ISNUMBER(I${at}),I${at},NA())`,
+        after('likely'),
+        after('low'),
+        after('high'),
+        fx('={bottom}'),
+        fx('={top}'),
+      ].map((formula) => styled(formula, 'cell', { format: '0.00' })),
     ]);
   }
   const levels = readings.map(({ ph }) => ph);
   sheet.chart({
-    kind: 'line', title: 'The path of the pH', categories: sheet.ref(`B${first}:B${last}`),
-    series: LINES.map(({ name, column, color }) => ({ name, values: sheet.ref(`${column}${first}:${column}${last}`), color })),
-    xTitle: 'Reading', yTitle: 'pH', valueFormat: '0.0',
+    kind: 'line',
+    title: 'The path of the pH',
+    categories: sheet.ref(`B${first}:B${last}`),
+    series: LINES.map(({ name, column, color }) => ({
+      name,
+      values: sheet.ref(`${column}${first}:${column}${last}`),
+      color,
+    })),
+    xTitle: 'Reading',
+    yTitle: 'pH',
+    valueFormat: '0.0',
     valueRange: [Math.floor(Math.min(AXIS.low, ...levels)), Math.ceil(Math.max(AXIS.high, ...levels))],
-    from: 'J13', to: 'J28',
+    from: 'J13',
+    to: 'J28',
   });
 }

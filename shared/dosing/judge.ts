@@ -24,13 +24,23 @@ export interface Dosing {
   readonly curve: readonly ({ readonly total: number } & Reach)[];
   readonly trial: Trial | undefined;
 }
-export interface Reach { readonly low: number; readonly likely: number; readonly high: number }
+export interface Reach {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
 export interface Trial {
   readonly need: { readonly low: number; readonly high: number } | undefined;
-  readonly steps: readonly { readonly todo: string; readonly stock: number | undefined; readonly low: number; readonly high: number }[];
+  readonly steps: readonly {
+    readonly todo: string;
+    readonly stock: number | undefined;
+    readonly low: number;
+    readonly high: number;
+  }[];
 }
 
-const number = (cell: Cell | undefined): number | undefined => (typeof cell === 'number' && Number.isFinite(cell) ? cell : undefined);
+const number = (cell: Cell | undefined): number | undefined =>
+  typeof cell === 'number' && Number.isFinite(cell) ? cell : undefined;
 const words = (cell: Cell | undefined): string => (typeof cell === 'string' ? cell : '');
 
 const reachOf = (row: Row): Reach | undefined => {
@@ -40,7 +50,13 @@ const reachOf = (row: Row): Reach | undefined => {
 
 /** Grams as a scale shows them. */
 export const gramsText = (grams: number): string =>
-  (grams === 0 ? '0' : grams < 1 ? grams.toFixed(2) : grams < 100 ? grams.toFixed(1).replace(/\.0$/, '') : String(Math.round(grams)));
+  grams === 0
+    ? '0'
+    : grams < 1
+      ? grams.toFixed(2)
+      : grams < 100
+        ? grams.toFixed(1).replace(/\.0$/, '')
+        : String(Math.round(grams));
 
 const QUARTERS = ['', '¼', '½', '¾'] as const;
 /** Spoons to the quarter below: a little less can be made good at the next step, a little more cannot. */
@@ -52,7 +68,10 @@ export function spoonsText(grams: number, each: number): string {
 }
 
 type Warning = Dosing['warnings'][number];
-interface Stop { readonly warning: Warning; readonly isStop: boolean }
+interface Stop {
+  readonly warning: Warning;
+  readonly isStop: boolean;
+}
 
 /** Ammonia comes before any rise of pH in water that holds fish. */
 function ammoniaWarning(vat: Vat, ph: number, high: number): Stop | undefined {
@@ -62,7 +81,10 @@ function ammoniaWarning(vat: Vat, ph: number, high: number): Stop | undefined {
   const [row = {}] = answer;
   if (vat.ammonia === null) {
     const times = number(row.times) ?? 1;
-    const leap = times >= 2 ? ` At pH ${String(vat.target)} the toxic part is ${Math.round(times)} times what it is at pH ${ph}.` : '';
+    const leap =
+      times >= 2
+        ? ` At pH ${String(vat.target)} the toxic part is ${Math.round(times)} times what it is at pH ${ph}.`
+        : '';
     return { isStop: true, warning: { tone: 'bad', text: `${MEASURE_AMMONIA}${leap}` } };
   }
   const safe = number(row.safe);
@@ -79,29 +101,49 @@ const trialOf = (vat: Vat, readings: readonly Reading[]): Trial | undefined => {
   const [low, high] = isError(range) ? [] : [number(range[0]?.low), number(range[0]?.high)];
   return {
     need: low === undefined || high === undefined ? undefined : { low, high },
-    steps: trial.map((row) => ({ todo: words(row.todo), stock: number(row.stock), low: number(row.low) ?? NaN, high: number(row.high) ?? NaN })),
+    steps: trial.map((row) => ({
+      todo: words(row.todo),
+      stock: number(row.stock),
+      low: number(row.low) ?? NaN,
+      high: number(row.high) ?? NaN,
+    })),
   };
 };
 
 const refused = (error: CellError): Dosing => ({
-  kind: 'refused', headline: 'No answer yet', spoons: undefined, todo: plain(error), wait: undefined, expected: undefined, warnings: [], total: undefined, later: [],
-  curve: [], trial: undefined,
+  kind: 'refused',
+  headline: 'No answer yet',
+  spoons: undefined,
+  todo: plain(error),
+  wait: undefined,
+  expected: undefined,
+  warnings: [],
+  total: undefined,
+  later: [],
+  curve: [],
+  trial: undefined,
 });
 
 const curveOf = (vat: Vat, readings: readonly Reading[]): Dosing['curve'] => {
   const rows = askCurve(vat, readings);
-  return isError(rows) ? [] : rows.flatMap((row) => {
-    const [total, reach] = [number(row.total), reachOf(row)];
-    return total === undefined || !reach ? [] : [{ total, ...reach }];
-  });
+  return isError(rows)
+    ? []
+    : rows.flatMap((row) => {
+        const [total, reach] = [number(row.total), reachOf(row)];
+        return total === undefined || !reach ? [] : [{ total, ...reach }];
+      });
 };
 
 /** Reasons to give nothing although a dose was worked out. */
 function stops(vat: Vat, dose: number | undefined, ammonia: Stop | undefined): readonly Warning[] {
   const material = words(vat.material);
   return [
-    ...(vat.stocked === YES && LIMES.includes(material) ? [{ tone: 'bad' as const, text: limeAndFish(material) }] : []),
-    ...(dose === undefined ? [{ tone: 'bad' as const, text: unreachableWith(material, number(vat.target) ?? NaN) }] : []),
+    ...(vat.stocked === YES && LIMES.includes(material)
+      ? [{ tone: 'bad' as const, text: limeAndFish(material) }]
+      : []),
+    ...(dose === undefined
+      ? [{ tone: 'bad' as const, text: unreachableWith(material, number(vat.target) ?? NaN) }]
+      : []),
     ...(ammonia?.isStop ? [ammonia.warning] : []),
   ];
 }
@@ -112,12 +154,14 @@ const spoken = (todo: string): readonly [string, string] => {
   return [word, rest === '' ? todo : rest.replace(/^(?!pH)./, (letter) => letter.toUpperCase())];
 };
 
-const later = (rows: readonly Row[]): Dosing['later'] => rows.flatMap((row) => {
-  const [dose, total, reach] = [number(row.dose), number(row.total), reachOf(row)];
-  return dose === undefined || total === undefined || !reach ? [] : [{ dose, total, reach }];
-});
+const later = (rows: readonly Row[]): Dosing['later'] =>
+  rows.flatMap((row) => {
+    const [dose, total, reach] = [number(row.dose), number(row.total), reachOf(row)];
+    return dose === undefined || total === undefined || !reach ? [] : [{ dose, total, reach }];
+  });
 
-const remarkOf = (row: Row): readonly Warning[] => (words(row.remark) === '' ? [] : [{ tone: 'warning', text: words(row.remark) }]);
+const remarkOf = (row: Row): readonly Warning[] =>
+  words(row.remark) === '' ? [] : [{ tone: 'warning', text: words(row.remark) }];
 const NOTHING = { spoons: undefined, expected: undefined, wait: undefined, later: [] } as const;
 
 /** The readings themselves say that nothing is to be given now. */
@@ -125,7 +169,15 @@ function atRest(vat: Vat, row: Row, last: Reading): Omit<Dosing, 'curve' | 'tria
   const [word, todo] = spoken(words(row.todo));
   const isWait = word === 'Wait';
   const isTooHigh = Math.max(last.ph, number(row.likely) ?? 0) > (number(vat.top) ?? Infinity);
-  return { ...NOTHING, kind: isWait ? 'wait' : word !== 'Stop' || isTooHigh ? 'stop' : 'done', headline: word.toUpperCase(), todo, wait: isWait ? WAIT : undefined, warnings: remarkOf(row), total: last.grams };
+  return {
+    ...NOTHING,
+    kind: isWait ? 'wait' : word !== 'Stop' || isTooHigh ? 'stop' : 'done',
+    headline: word.toUpperCase(),
+    todo,
+    wait: isWait ? WAIT : undefined,
+    warnings: remarkOf(row),
+    total: last.grams,
+  };
 }
 
 function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, 'curve' | 'trial'> {
@@ -134,11 +186,25 @@ function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, '
   const ammonia = ammoniaWarning(vat, last.ph, number(now.high) ?? 0);
   const hindered = stops(vat, dose, ammonia);
   if (hindered.length > 0 || dose === undefined)
-    return { ...NOTHING, kind: 'stop', headline: 'STOP', todo: hindered.map(({ text }) => text).join(' '), warnings: dose === undefined ? [] : remarkOf(now), total: last.grams };
+    return {
+      ...NOTHING,
+      kind: 'stop',
+      headline: 'STOP',
+      todo: hindered.map(({ text }) => text).join(' '),
+      warnings: dose === undefined ? [] : remarkOf(now),
+      total: last.grams,
+    };
   const each = number(vat.spoon);
   return {
-    kind: 'dose', headline: `${gramsText(dose)} g`, spoons: each === undefined ? undefined : spoonsText(dose, each), todo: words(now.todo), wait: WAIT,
-    expected: reachOf(now), total: number(now.total), later: later(rest), warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(now)],
+    kind: 'dose',
+    headline: `${gramsText(dose)} g`,
+    spoons: each === undefined ? undefined : spoonsText(dose, each),
+    todo: words(now.todo),
+    wait: WAIT,
+    expected: reachOf(now),
+    total: number(now.total),
+    later: later(rest),
+    warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(now)],
   };
 }
 
@@ -151,11 +217,17 @@ function airedPH(vat: Vat, readings: readonly Reading[], total: number): number 
   return isError(outcome) ? undefined : number(outcome[0]?.later);
 }
 
-function airing(vat: Vat, readings: readonly Reading[], { kind, total, later }: Pick<Dosing, 'kind' | 'total' | 'later'>): readonly Warning[] {
+function airing(
+  vat: Vat,
+  readings: readonly Reading[],
+  { kind, total, later }: Pick<Dosing, 'kind' | 'total' | 'later'>,
+): readonly Warning[] {
   const given = readings.at(-1)?.grams ?? 0;
   if (given === 0 || (kind !== 'dose' && kind !== 'done')) return [];
   const aired = airedPH(vat, readings, later.at(-1)?.total ?? total ?? given);
-  return aired !== undefined && aired > (number(vat.top) ?? Infinity) ? [{ tone: 'warning', text: climbs(aired, kind === 'done') }] : [];
+  return aired !== undefined && aired > (number(vat.top) ?? Infinity)
+    ? [{ tone: 'warning', text: climbs(aired, kind === 'done') }]
+    : [];
 }
 
 /** Everything the vat side needs after these readings; undefined before the first. */
@@ -166,5 +238,10 @@ export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefine
   if (isError(rows)) return refused(rows);
   const [now = {}] = rows;
   const said = now.step === 0 ? atRest(vat, now, last) : withDose(vat, rows, last);
-  return { ...said, warnings: [...said.warnings, ...airing(vat, readings, said)], curve: curveOf(vat, readings), trial: trialOf(vat, readings) };
+  return {
+    ...said,
+    warnings: [...said.warnings, ...airing(vat, readings, said)],
+    curve: curveOf(vat, readings),
+    trial: trialOf(vat, readings),
+  };
 }

@@ -8,21 +8,27 @@ const WAIT_MINUTES = 15;
 export const WAIT = `Keep the water moving for ${WAIT_MINUTES} minutes, the same time after every dose. Then measure at both ends of the vat: the two readings must agree. (${WAIT_MINUTES} minutes is common practice, no source.)`;
 
 export const MEASURE_AMMONIA = 'Fish are in the water: measure total ammonia before you raise the pH.';
-export const limeAndFish = (material: string): string => `Never put ${material} into water that holds fish. Use baking soda or soda ash.`;
+export const limeAndFish = (material: string): string =>
+  `Never put ${material} into water that holds fish. Use baking soda or soda ash.`;
 
 /** Used as a safe stop: the numbers say no amount will do. */
 export const unreachableWith = (material: string, target: number | string): string =>
   `No amount of ${material} brings this water to pH ${target}. Choose a lower pH or another product; baking soda ends near pH 8.3 in any water.`;
 
 export const cautionsFor = (material: string, isStocked: boolean): readonly string[] =>
-  [LIMES.includes(material) ? 'LIME' : 'SODA_ASH', ...(isStocked ? ['AMMONIA'] : [])].map((key) => CAUTIONS[key] ?? '');
+  [LIMES.includes(material) ? 'LIME' : 'SODA_ASH', ...(isStocked ? ['AMMONIA'] : [])].map(
+    (key) => CAUTIONS[key] ?? '',
+  );
 
-export const BUCKET = 'Surer with one pH only: try a bucket first. Fill it from the vat, type its litres as the water in the vat, add a weak solution of the product step by step and write its readings here.';
+export const BUCKET =
+  'Surer with one pH only: try a bucket first. Fill it from the vat, type its litres as the water in the vat, add a weak solution of the product step by step and write its readings here.';
 
 /** Gas that is still in the water leaves later and takes the pH up with it. */
 export const climbs = (later: number, isDone: boolean): string =>
-  `This water holds much carbon dioxide. As that leaves into the air, the pH will climb to about ${later.toFixed(1)}, above the window. `
-  + (isDone ? 'Measure it every day; if it passes the window, exchange part of the water.'
+  `This water holds much carbon dioxide. As that leaves into the air, the pH will climb to about ${later.toFixed(1)}, above the window. ` +
+  (isDone
+    ? 'Measure it every day; if it passes the window, exchange part of the water.'
     : 'Better: aerate strongly for some hours first, measure, and begin again as a new vat. It then takes much less product.');
 
-export const AIR_FIRST = 'Water straight from a well holds much carbon dioxide: as that leaves into the air, the pH goes on climbing for a day or more, also past the window. Aerate strongly for some hours before dosing, and measure again the day after.';
+export const AIR_FIRST =
+  'Water straight from a well holds much carbon dioxide: as that leaves into the air, the pH goes on climbing for a day or more, also past the window. Aerate strongly for some hours before dosing, and measure again the day after.';

@@ -32,7 +32,16 @@ export interface FeedDay {
  * specific rate; ration from the weight of the morning. bags = bags opened so far.
  * Source: DEFINITION (growth RICKER79). Example: 1,000 fish of 2 g, 5 %: day 1 is 100 g.
  */
-export const feedTable = ({ fish, weight, days, growth, survival, meals, bag, rationAt }: FeedPlan): readonly FeedDay[] => {
+export const feedTable = ({
+  fish,
+  weight,
+  days,
+  growth,
+  survival,
+  meals,
+  bag,
+  rationAt,
+}: FeedPlan): readonly FeedDay[] => {
   const table: FeedDay[] = [];
   let fed = 0;
   for (let day = 1; day <= days; day++) {
@@ -40,7 +49,15 @@ export const feedTable = ({ fish, weight, days, growth, survival, meals, bag, ra
     const mean = weightAfter(weight, growth, day - 1);
     const ration = dailyFeed(left, mean, rationAt(mean));
     fed += ration;
-    table.push({ day, fish: left, weight: mean, ration, perMeal: ration / meals, fed, bags: Math.ceil(fed / bag - 1e-9) });
+    table.push({
+      day,
+      fish: left,
+      weight: mean,
+      ration,
+      perMeal: ration / meals,
+      fed,
+      bags: Math.ceil(fed / bag - 1e-9),
+    });
   }
   return table;
 };

@@ -7,7 +7,11 @@ export interface RationRow {
 }
 
 /** Columns of a sheet as rows of a table. Example: [1], [0.1] → one row without a temperature. */
-export const rationRows = (weights: readonly number[], rations: readonly number[], temperatures?: readonly number[]): readonly RationRow[] =>
+export const rationRows = (
+  weights: readonly number[],
+  rations: readonly number[],
+  temperatures?: readonly number[],
+): readonly RationRow[] =>
   weights.map((weight, i) => {
     const temperature = temperatures?.[i];
     return { weight, ration: rations[i] ?? NaN, ...(temperature === undefined ? {} : { temperature }) };
@@ -35,7 +39,9 @@ const overLogWeight = (rows: readonly RationRow[]): Line =>
  * table is never stretched. In: g, °C. Out: share of body weight per day. Source: DEFINITION (the figures are the user's).
  * Example: rows 1 g 10 % and 4 g 6 %: at 2 g 8 %.
  */
-export const rationTable = (rows: readonly RationRow[]): ((weight: number, temperature?: number) => number) => {
+export const rationTable = (
+  rows: readonly RationRow[],
+): ((weight: number, temperature?: number) => number) => {
   if (rows.every((r) => r.temperature === undefined)) {
     const line = overLogWeight(rows);
     return (weight) => between(line, Math.log(weight));
@@ -48,6 +54,14 @@ export const rationTable = (rows: readonly RationRow[]): ((weight: number, tempe
     const isExact = temperatures[upper] === temperature;
     const at = (i: number): number => between(lines[i] ?? [], Math.log(weight));
     if (upper < 0 || (upper === 0 && !isExact)) return NaN;
-    return isExact ? at(upper) : between([[temperatures[upper - 1] ?? NaN, at(upper - 1)], [temperatures[upper] ?? NaN, at(upper)]], temperature);
+    return isExact
+      ? at(upper)
+      : between(
+          [
+            [temperatures[upper - 1] ?? NaN, at(upper - 1)],
+            [temperatures[upper] ?? NaN, at(upper)],
+          ],
+          temperature,
+        );
   };
 };

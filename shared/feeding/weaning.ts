@@ -42,5 +42,12 @@ export const weaningTable = (plan: WeaningPlan): readonly WeaningDay[] =>
     const larvae = Math.round(plan.larvae * plan.survival ** (i / plan.days));
     const live = liveShare(day, plan.liveOnly, plan.mixed);
     const nauplii = larvae * plan.naupliiPerLarva * live;
-    return { day, larvae, live, dry: 1 - live, nauplii, cysts: cystsNeeded(larvae, plan.naupliiPerLarva * live, plan.naupliiPerGram, plan.harvest) };
+    return {
+      day,
+      larvae,
+      live,
+      dry: 1 - live,
+      nauplii,
+      cysts: cystsNeeded(larvae, plan.naupliiPerLarva * live, plan.naupliiPerGram, plan.harvest),
+    };
   });

@@ -3,12 +3,21 @@
 export const MAX_ROWS = 1_048_576;
 export const MAX_COLUMNS = 16_384;
 
-export interface Place { readonly row: number; readonly column: number }
-export interface Area { readonly top: number; readonly left: number; readonly bottom: number; readonly right: number }
+export interface Place {
+  readonly row: number;
+  readonly column: number;
+}
+export interface Area {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
 
 export function columnLetters(column: number): string {
   let letters = '';
-  for (let n = column + 1; n > 0; n = Math.floor((n - 1) / 26)) letters = String.fromCharCode(65 + ((n - 1) % 26)) + letters;
+  for (let n = column + 1; n > 0; n = Math.floor((n - 1) / 26))
+    letters = String.fromCharCode(65 + ((n - 1) % 26)) + letters;
   return letters;
 }
 
@@ -37,7 +46,10 @@ export function parseArea(text: string): Area | undefined {
 }
 
 const ordered = (a: Place, b: Place): Area => ({
-  top: Math.min(a.row, b.row), bottom: Math.max(a.row, b.row), left: Math.min(a.column, b.column), right: Math.max(a.column, b.column),
+  top: Math.min(a.row, b.row),
+  bottom: Math.max(a.row, b.row),
+  left: Math.min(a.column, b.column),
+  right: Math.max(a.column, b.column),
 });
 
 export const areaText = (area: Area): string =>
@@ -46,10 +58,14 @@ export const areaText = (area: Area): string =>
     : `${addressOf(area.top, area.left)}:${addressOf(area.bottom, area.right)}`;
 
 /** Splits 'My sheet'!B2:C3 into sheet and area text; no sheet when none is written. */
-export function splitReference(reference: string): { readonly sheet: string | undefined; readonly area: string } {
+export function splitReference(reference: string): {
+  readonly sheet: string | undefined;
+  readonly area: string;
+} {
   const match = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(reference);
   if (!match) return { sheet: undefined, area: reference };
   return { sheet: match[1] === undefined ? match[2] : match[1].replaceAll("''", "'"), area: match[3] ?? '' };
 }
 
-export const quoteSheet = (name: string): string => (/^[A-Za-z_][A-Za-z0-9_]*$/.test(name) && !parseAddress(name) ? name : `'${name.replaceAll("'", "''")}'`);
+export const quoteSheet = (name: string): string =>
+  /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) && !parseAddress(name) ? name : `'${name.replaceAll("'", "''")}'`;

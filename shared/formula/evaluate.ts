@@ -18,15 +18,23 @@ export interface Resolver {
   readonly call?: (name: string) => EagerFunction | undefined;
 }
 
-const nothing = (what: string): CellError => ({ error: '#REF!', message: `${what} cannot be used here: there is no sheet.` });
+const nothing = (what: string): CellError => ({
+  error: '#REF!',
+  message: `${what} cannot be used here: there is no sheet.`,
+});
 
 /** IF and its kin decide before they look at the other arguments. */
 type Lazy = (args: readonly (Node | undefined)[], run: (node: Node | undefined) => Operand) => Operand;
 
 const truth = (value: Operand): boolean | CellError => {
-  const cell = isGrid(value) ? value[0]?.[0] ?? null : value;
+  const cell = isGrid(value) ? (value[0]?.[0] ?? null) : value;
   if (isError(cell)) return cell;
-  if (typeof cell === 'string') return /^true$/i.test(cell) ? true : /^false$/i.test(cell) ? false : { error: '#VALUE!', message: `"${cell}" is neither TRUE nor FALSE.` };
+  if (typeof cell === 'string')
+    return /^true$/i.test(cell)
+      ? true
+      : /^false$/i.test(cell)
+        ? false
+        : { error: '#VALUE!', message: `"${cell}" is neither TRUE nor FALSE.` };
   return Boolean(cell);
 };
 
@@ -38,10 +46,12 @@ const pick = (value: Operand, row: number, column: number): Cell => {
 
 const choose = (condition: Operand, yes: Operand, no: Operand): Operand => {
   if (!isGrid(condition)) return no;
-  return condition.map((line, row) => line.map((cell, column) => {
-    const is = truth(cell);
-    return isError(is) ? is : pick(is ? yes : no, row, column);
-  }));
+  return condition.map((line, row) =>
+    line.map((cell, column) => {
+      const is = truth(cell);
+      return isError(is) ? is : pick(is ? yes : no, row, column);
+    }),
+  );
 };
 
 const replaceErrors = (value: Operand, instead: () => Operand, only?: string): Operand => {
@@ -55,7 +65,8 @@ const replaceErrors = (value: Operand, instead: () => Operand, only?: string): O
 const LAZY: Readonly<Record<string, Lazy>> = {
   IF: ([condition, yes, no], run) => {
     const test = run(condition);
-    if (isGrid(test) && (test.length > 1 || (test[0]?.length ?? 0) > 1)) return choose(test, run(yes), no ? run(no) : false);
+    if (isGrid(test) && (test.length > 1 || (test[0]?.length ?? 0) > 1))
+      return choose(test, run(yes), no ? run(no) : false);
     const is = truth(test);
     if (isError(is)) return is;
     return is ? run(yes) : no ? run(no) : false;
@@ -88,25 +99,38 @@ function call(name: string, args: readonly (Node | undefined)[], resolver: Resol
 
 /** What a formula takes from outside itself; null is a blank cell, not a missing one. */
 function lookUp(node: Node & { kind: 'reference' | 'spill' | 'name' }, resolver: Resolver): Operand {
-  if (node.kind === 'reference') return resolver.reference ? resolver.reference(node.text) : nothing(node.text);
+  if (node.kind === 'reference')
+    return resolver.reference ? resolver.reference(node.text) : nothing(node.text);
   if (node.kind === 'spill') return resolver.spill ? resolver.spill(node.anchor) : nothing(`${node.anchor}#`);
-  return resolver.name ? resolver.name(node.name) : { error: '#NAME?', message: `There is no name ${node.name}.` };
+  return resolver.name
+    ? resolver.name(node.name)
+    : { error: '#NAME?', message: `There is no name ${node.name}.` };
 }
 
 function evaluateNode(node: Node, resolver: Resolver): Operand {
   switch (node.kind) {
-    case 'literal': return node.value;
-    case 'array': return node.rows;
-    case 'unary': return unary(node.operator, evaluateNode(node.of, resolver));
-    case 'binary': return binary(node.operator, evaluateNode(node.left, resolver), evaluateNode(node.right, resolver));
-    case 'call': return call(node.name, node.args, resolver);
-    default: return lookUp(node, resolver);
+    case 'literal':
+      return node.value;
+    case 'array':
+      return node.rows;
+    case 'unary':
+      return unary(node.operator, evaluateNode(node.of, resolver));
+    case 'binary':
+      return binary(node.operator, evaluateNode(node.left, resolver), evaluateNode(node.right, resolver));
+    case 'call':
+      return call(node.name, node.args, resolver);
+    default:
+      return lookUp(node, resolver);
   }
 }
 
 /** Calculates a formula. A formula that cannot be read gives #VALUE! with a sentence that says where. */
 export function evaluateWith(formula: string, resolver: Resolver): Operand {
   const parsed = parse(formula);
-  if (isFault(parsed)) return { error: '#VALUE!', message: `The formula cannot be read: ${parsed.fault} (at character ${parsed.at + 1}).` };
+  if (isFault(parsed))
+    return {
+      error: '#VALUE!',
+      message: `The formula cannot be read: ${parsed.fault} (at character ${parsed.at + 1}).`,
+    };
   return evaluateNode(parsed, resolver);
 }

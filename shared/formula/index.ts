@@ -13,4 +13,5 @@ export const callFunction = (name: string): EagerFunction | undefined => {
 };
 
 /** Calculates a formula with the catalogue and the built-in functions; cells and names come from the resolver. */
-export const evaluate = (formula: string, resolver: Resolver = {}): Operand => evaluateWith(formula, { call: callFunction, ...resolver });
+export const evaluate = (formula: string, resolver: Resolver = {}): Operand =>
+  evaluateWith(formula, { call: callFunction, ...resolver });

@@ -6,7 +6,8 @@ import { compare } from './operators';
 /** Lookups, and the sums that pick their rows by criteria. */
 
 const grid = (value: Operand | undefined): Grid => (isGrid(value) ? value : [[value ?? null]]);
-const cell = (value: Operand | undefined): Cell => (isGrid(value) ? value[0]?.[0] ?? null : value ?? null);
+const cell = (value: Operand | undefined): Cell =>
+  isGrid(value) ? (value[0]?.[0] ?? null) : (value ?? null);
 const notFound: CellError = { error: '#N/A' };
 
 const sameKind = (a: Cell, b: Cell): boolean => typeof a === typeof b && a !== null && !isError(a);
@@ -24,7 +25,11 @@ function position(wanted: Cell, list: readonly Cell[], kind: number): number {
 }
 
 /** Row and column asked of INDEX; a single line takes its one number along itself. 0 means all. */
-const indexPlace = (rows: Grid, first: Operand | undefined, second: Operand | undefined): readonly [number, number] => {
+const indexPlace = (
+  rows: Grid,
+  first: Operand | undefined,
+  second: Operand | undefined,
+): readonly [number, number] => {
   const number = (of: Operand | undefined): number => (of === undefined ? 0 : Number(cell(of)));
   if (second === undefined && rows.length === 1) return [1, number(first)];
   return [number(first), second === undefined && rows[0]?.length === 1 ? 1 : number(second)];
@@ -33,10 +38,11 @@ const indexPlace = (rows: Grid, first: Operand | undefined, second: Operand | un
 const index: EagerFunction = ([source, rowArg, columnArg]) => {
   const rows = grid(source);
   const [row, column] = indexPlace(rows, rowArg, columnArg);
-  if (row > rows.length || column > (rows[0]?.length ?? 0) || row < 0 || column < 0) return { error: '#REF!' };
+  if (row > rows.length || column > (rows[0]?.length ?? 0) || row < 0 || column < 0)
+    return { error: '#REF!' };
   const lines = row === 0 ? rows : rows.slice(row - 1, row);
   const found = column === 0 ? lines : lines.map((line) => line.slice(column - 1, column));
-  return found.length === 1 && found[0]?.length === 1 ? found[0][0] ?? null : found;
+  return found.length === 1 && found[0]?.length === 1 ? (found[0][0] ?? null) : found;
 };
 
 const match: EagerFunction = ([wanted, list, kind]) => {
@@ -47,7 +53,7 @@ const match: EagerFunction = ([wanted, list, kind]) => {
 /** The line of `results` at a place of the lookup list, which runs down or across. */
 const lineAt = (results: Grid, at: number, isDown: boolean): Operand => {
   const line = isDown ? results.slice(at, at + 1) : results.map((row) => row.slice(at, at + 1));
-  return line.length === 1 && line[0]?.length === 1 ? line[0][0] ?? null : line;
+  return line.length === 1 && line[0]?.length === 1 ? (line[0][0] ?? null) : line;
 };
 
 /** Nearest item on one side of the wanted value: side −1 below, 1 above. */
@@ -75,34 +81,53 @@ const xlookup: EagerFunction = ([wanted, list, results, ifMissing, mode]) => {
 const vlookup: EagerFunction = ([wanted, table, column, near]) => {
   const rows = grid(table);
   const kind = near === undefined || cell(near) === true || cell(near) === 1 ? 1 : 0;
-  const at = position(cell(wanted), rows.map((row) => row[0] ?? null), kind);
-  return at < 0 ? notFound : rows[at]?.[Number(cell(column)) - 1] ?? { error: '#REF!' };
+  const at = position(
+    cell(wanted),
+    rows.map((row) => row[0] ?? null),
+    kind,
+  );
+  return at < 0 ? notFound : (rows[at]?.[Number(cell(column)) - 1] ?? { error: '#REF!' });
 };
 
 /** Numbers are most of what is asked for: compared as they are. */
 function ofNumbers(operator: string, wanted: number): (item: Cell) => boolean {
   switch (operator) {
-    case '<>': return (item) => item !== wanted;
-    case '<': return (item) => typeof item === 'number' && item < wanted;
-    case '>': return (item) => typeof item === 'number' && item > wanted;
-    case '<=': return (item) => typeof item === 'number' && item <= wanted;
-    case '>=': return (item) => typeof item === 'number' && item >= wanted;
-    default: return (item) => item === wanted;
+    case '<>':
+      return (item) => item !== wanted;
+    case '<':
+      return (item) => typeof item === 'number' && item < wanted;
+    case '>':
+      return (item) => typeof item === 'number' && item > wanted;
+    case '<=':
+      return (item) => typeof item === 'number' && item <= wanted;
+    case '>=':
+      return (item) => typeof item === 'number' && item >= wanted;
+    default:
+      return (item) => item === wanted;
   }
 }
 
 /** A criterion as SUMIFS reads it: ">=5", "<>x", "x", 5. */
 function criterion(of: Cell): (item: Cell) => boolean {
-  const [, operator = '=', rest = ''] = typeof of === 'string' ? /^(<=|>=|<>|=|<|>)?(.*)$/s.exec(of) ?? [] : [];
-  const wanted: Cell = typeof of === 'string' ? (rest.trim() !== '' && Number.isFinite(Number(rest)) ? Number(rest) : rest) : of;
+  const [, operator = '=', rest = ''] =
+    typeof of === 'string' ? (/^(<=|>=|<>|=|<|>)?(.*)$/s.exec(of) ?? []) : [];
+  const wanted: Cell =
+    typeof of === 'string' ? (rest.trim() !== '' && Number.isFinite(Number(rest)) ? Number(rest) : rest) : of;
   if (typeof wanted === 'number') return ofNumbers(operator, wanted);
   return (item) => {
-    const equal = wanted === '' ? item === null || item === '' : sameKind(item, wanted) && compare(item, wanted) === 0;
+    const equal =
+      wanted === '' ? item === null || item === '' : sameKind(item, wanted) && compare(item, wanted) === 0;
     if (operator === '=') return equal;
     if (operator === '<>') return !equal;
     if (!sameKind(item, wanted)) return false;
     const order = compare(item, wanted);
-    return operator === '<' ? order < 0 : operator === '>' ? order > 0 : operator === '<=' ? order <= 0 : order >= 0;
+    return operator === '<'
+      ? order < 0
+      : operator === '>'
+        ? order > 0
+        : operator === '<='
+          ? order <= 0
+          : order >= 0;
   };
 }
 
@@ -127,7 +152,10 @@ const picked = (values: readonly Cell[], conditions: readonly (Operand | undefin
 const total = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0);
 
 export const LOOKUPS: Readonly<Record<string, EagerFunction>> = {
-  INDEX: index, MATCH: match, XLOOKUP: xlookup, VLOOKUP: vlookup,
+  INDEX: index,
+  MATCH: match,
+  XLOOKUP: xlookup,
+  VLOOKUP: vlookup,
   SUMIFS: ([values, ...conditions]) => total(picked(grid(values).flat(), conditions)),
   SUMIF: ([range, test, values]) => total(picked(grid(values ?? range).flat(), [range, test])),
   AVERAGEIFS: ([values, ...conditions]) => {

@@ -11,7 +11,11 @@ export const toNumber = (cell: Cell): number | CellError => {
   if (isError(cell)) return cell;
   const trimmed = cell.trim();
   const read = trimmed === '' ? NaN : Number(trimmed.endsWith('%') ? trimmed.slice(0, -1) : trimmed);
-  return Number.isFinite(read) ? (trimmed.endsWith('%') ? read / 100 : read) : { error: '#VALUE!', message: `"${cell}" is not a number.` };
+  return Number.isFinite(read)
+    ? trimmed.endsWith('%')
+      ? read / 100
+      : read
+    : { error: '#VALUE!', message: `"${cell}" is not a number.` };
 };
 
 export const toText = (cell: Cell): string | CellError => {
@@ -36,10 +40,14 @@ export function compare(a: Cell, b: Cell): number {
 
 const arithmetic = (operator: string, x: number, y: number): Cell => {
   switch (operator) {
-    case '+': return x + y;
-    case '-': return x - y;
-    case '*': return x * y;
-    case '/': return y === 0 ? { error: '#DIV/0!' } : x / y;
+    case '+':
+      return x + y;
+    case '-':
+      return x - y;
+    case '*':
+      return x * y;
+    case '/':
+      return y === 0 ? { error: '#DIV/0!' } : x / y;
     default: {
       const power = x === 0 && y === 0 ? NaN : x ** y;
       return Number.isFinite(power) ? power : { error: '#NUM!' };
@@ -49,12 +57,18 @@ const arithmetic = (operator: string, x: number, y: number): Cell => {
 
 const comparison = (operator: string, order: number): boolean => {
   switch (operator) {
-    case '=': return order === 0;
-    case '<>': return order !== 0;
-    case '<': return order < 0;
-    case '>': return order > 0;
-    case '<=': return order <= 0;
-    default: return order >= 0;
+    case '=':
+      return order === 0;
+    case '<>':
+      return order !== 0;
+    case '<':
+      return order < 0;
+    case '>':
+      return order > 0;
+    case '<=':
+      return order <= 0;
+    default:
+      return order >= 0;
   }
 };
 
@@ -70,7 +84,7 @@ function cellOperator(operator: string, a: Cell, b: Cell): Cell {
 }
 
 const heightOf = (value: Operand): number => (isGrid(value) ? value.length : 1);
-const widthOf = (value: Operand): number => (isGrid(value) ? value[0]?.length ?? 0 : 1);
+const widthOf = (value: Operand): number => (isGrid(value) ? (value[0]?.length ?? 0) : 1);
 const at = (value: Operand, row: number, column: number): Cell => {
   if (!isGrid(value)) return value;
   const line = value[value.length === 1 ? 0 : row];
@@ -84,7 +98,8 @@ export function stretch(operands: readonly Operand[], apply: (cells: readonly Ce
   const rows = Math.max(...operands.map(heightOf));
   const columns = Math.max(...operands.map(widthOf));
   const grid: Grid = Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (__, column) => apply(operands.map((value) => at(value, row, column)))));
+    Array.from({ length: columns }, (__, column) => apply(operands.map((value) => at(value, row, column)))),
+  );
   return grid;
 }
 

@@ -13,21 +13,38 @@ export type Node =
   | { readonly kind: 'binary'; readonly operator: string; readonly left: Node; readonly right: Node };
 
 /** What is wrong with the text and where, as a sentence. */
-export interface SyntaxFault { readonly fault: string; readonly at: number }
+export interface SyntaxFault {
+  readonly fault: string;
+  readonly at: number;
+}
 export const isFault = (parsed: Node | SyntaxFault): parsed is SyntaxFault => 'fault' in parsed;
 
 class Fault extends Error {
-  constructor(message: string, readonly at: number) { super(message); }
+  constructor(
+    message: string,
+    readonly at: number,
+  ) {
+    super(message);
+  }
 }
 
-const BINARY: readonly (readonly string[])[] = [['=', '<>', '<', '>', '<=', '>='], ['&'], ['+', '-'], ['*', '/'], ['^']];
+const BINARY: readonly (readonly string[])[] = [
+  ['=', '<>', '<', '>', '<=', '>='],
+  ['&'],
+  ['+', '-'],
+  ['*', '/'],
+  ['^'],
+];
 const MAX_DEPTH = 200;
 
 /** Recursive descent over the tokens; precedence as in Excel (a sign binds tighter than ^, % tighter still). */
 class Parser {
   private index = 0;
   private depth = 0;
-  constructor(private readonly tokens: readonly Token[], private readonly length: number) {}
+  constructor(
+    private readonly tokens: readonly Token[],
+    private readonly length: number,
+  ) {}
 
   whole(): Node {
     const node = this.binary(0);
@@ -36,7 +53,9 @@ class Parser {
     return node;
   }
 
-  private peek(): Token | undefined { return this.tokens[this.index]; }
+  private peek(): Token | undefined {
+    return this.tokens[this.index];
+  }
   private isAt(kind: Token['kind'], text?: string): boolean {
     const token = this.peek();
     return token?.kind === kind && (text === undefined || token.text === text);
@@ -57,7 +76,11 @@ class Parser {
     const operators = BINARY[level];
     if (!operators) return this.unary();
     let left = this.binary(level + 1);
-    for (let token = this.peek(); token?.kind === 'operator' && operators.includes(token.text); token = this.peek()) {
+    for (
+      let token = this.peek();
+      token?.kind === 'operator' && operators.includes(token.text);
+      token = this.peek()
+    ) {
       this.index++;
       left = { kind: 'binary', operator: token.text, left, right: this.binary(level + 1) };
     }
@@ -65,7 +88,8 @@ class Parser {
   }
 
   private unary(): Node {
-    if (++this.depth > MAX_DEPTH) throw new Fault('the formula is nested too deeply', this.peek()?.at ?? this.length);
+    if (++this.depth > MAX_DEPTH)
+      throw new Fault('the formula is nested too deeply', this.peek()?.at ?? this.length);
     const token = this.peek();
     let node: Node;
     if (token?.kind === 'operator' && ['-', '+', '@'].includes(token.text)) {
@@ -91,11 +115,16 @@ class Parser {
         this.expect('close', 'a closing bracket )');
         return inner;
       }
-      case 'openArray': return this.array();
-      case 'call': return this.call(token);
-      case 'reference': return this.reference(token);
-      case 'name': return { kind: 'name', name: token.text };
-      default: return { kind: 'literal', value: literal(token) };
+      case 'openArray':
+        return this.array();
+      case 'call':
+        return this.call(token);
+      case 'reference':
+        return this.reference(token);
+      case 'name':
+        return { kind: 'name', name: token.text };
+      default:
+        return { kind: 'literal', value: literal(token) };
     }
   }
 
@@ -129,18 +158,29 @@ class Parser {
     }
     const close = this.peek()?.at ?? this.length;
     this.expect('closeArray', 'a closing brace }');
-    if (rows.some((row) => row.length !== rows[0]?.length)) throw new Fault('the rows of the array are not equally long', close);
+    if (rows.some((row) => row.length !== rows[0]?.length))
+      throw new Fault('the rows of the array are not equally long', close);
     return { kind: 'array', rows };
   }
 }
 
 function literal(token: Token): Cell {
   switch (token.kind) {
-    case 'number': return Number(token.text);
-    case 'string': return token.text.slice(1, -1).replaceAll('""', '"');
-    case 'boolean': return token.text.toUpperCase() === 'TRUE';
-    case 'error': return { error: token.text.toUpperCase() as ErrorCode };
-    default: throw new Fault(token.kind === 'unknown' && token.text === '"' ? 'a closing quotation mark is missing' : `"${token.text}" is not expected here`, token.at);
+    case 'number':
+      return Number(token.text);
+    case 'string':
+      return token.text.slice(1, -1).replaceAll('""', '"');
+    case 'boolean':
+      return token.text.toUpperCase() === 'TRUE';
+    case 'error':
+      return { error: token.text.toUpperCase() as ErrorCode };
+    default:
+      throw new Fault(
+        token.kind === 'unknown' && token.text === '"'
+          ? 'a closing quotation mark is missing'
+          : `"${token.text}" is not expected here`,
+        token.at,
+      );
   }
 }
 

@@ -7,17 +7,25 @@ const DAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 
 const TOKEN = /"[^"]*"|\\.|\[[^\]]*\]|AM\/PM|y+|m+|d+|h+|s+|./giy;
 
 const two = (n: number): string => String(n).padStart(2, '0');
-const isDateFormat = (format: string): boolean => /[ymdhs]/i.test(format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, ''));
+const isDateFormat = (format: string): boolean =>
+  /[ymdhs]/i.test(format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, ''));
 
 type Part = (date: Date, hour: number) => string;
 const PARTS: Readonly<Record<string, Part>> = {
-  yy: (date) => two(date.getUTCFullYear() % 100), yyyy: (date) => String(date.getUTCFullYear()),
-  m: (date) => String(date.getUTCMonth() + 1), mm: (date) => two(date.getUTCMonth() + 1),
-  mmm: (date) => (MONTH_NAMES[date.getUTCMonth()] ?? '').slice(0, 3), mmmm: (date) => MONTH_NAMES[date.getUTCMonth()] ?? '',
-  d: (date) => String(date.getUTCDate()), dd: (date) => two(date.getUTCDate()),
-  ddd: (date) => (DAYS[date.getUTCDay()] ?? '').slice(0, 3), dddd: (date) => DAYS[date.getUTCDay()] ?? '',
-  h: (_date, hour) => String(hour), hh: (_date, hour) => two(hour),
-  s: (date) => String(date.getUTCSeconds()), ss: (date) => two(date.getUTCSeconds()),
+  yy: (date) => two(date.getUTCFullYear() % 100),
+  yyyy: (date) => String(date.getUTCFullYear()),
+  m: (date) => String(date.getUTCMonth() + 1),
+  mm: (date) => two(date.getUTCMonth() + 1),
+  mmm: (date) => (MONTH_NAMES[date.getUTCMonth()] ?? '').slice(0, 3),
+  mmmm: (date) => MONTH_NAMES[date.getUTCMonth()] ?? '',
+  d: (date) => String(date.getUTCDate()),
+  dd: (date) => two(date.getUTCDate()),
+  ddd: (date) => (DAYS[date.getUTCDay()] ?? '').slice(0, 3),
+  dddd: (date) => DAYS[date.getUTCDay()] ?? '',
+  h: (_date, hour) => String(hour),
+  hh: (_date, hour) => two(hour),
+  s: (date) => String(date.getUTCSeconds()),
+  ss: (date) => two(date.getUTCSeconds()),
   'am/pm': (date) => (date.getUTCHours() < 12 ? 'AM' : 'PM'),
 };
 
@@ -34,11 +42,13 @@ function formatDate(serial: number, format: string): string {
   const date = new Date(Math.round((serial - UNIX_EPOCH_SERIAL) * 86_400) * 1000);
   const tokens = format.match(TOKEN) ?? [];
   const isTwelve = tokens.some((token) => /^am\/pm$/i.test(token));
-  return tokens.map((token, i) => {
-    const before = tokens.slice(0, i).findLast((t) => /^[ymdhs]+$/i.test(t)) ?? '';
-    const after = tokens.slice(i + 1).find((t) => /^[ymdhs]+$/i.test(t)) ?? '';
-    return datePart(token, date, /^h/i.test(before) || /^s/i.test(after), isTwelve);
-  }).join('');
+  return tokens
+    .map((token, i) => {
+      const before = tokens.slice(0, i).findLast((t) => /^[ymdhs]+$/i.test(t)) ?? '';
+      const after = tokens.slice(i + 1).find((t) => /^[ymdhs]+$/i.test(t)) ?? '';
+      return datePart(token, date, /^h/i.test(before) || /^s/i.test(after), isTwelve);
+    })
+    .join('');
 }
 
 /** Digits of a number under a pattern such as #,##0.0#. */
@@ -68,5 +78,7 @@ export function formatNumber(value: number, format: string): string {
   const sections = format.split(';');
   const negative = value < 0 ? sections[1] : undefined;
   const chosen = negative ?? (value === 0 ? sections[2] : undefined) ?? sections[0] ?? '';
-  return isDateFormat(chosen) ? formatDate(value, chosen) : formatDigits(negative === undefined ? value : -value, chosen);
+  return isDateFormat(chosen)
+    ? formatDate(value, chosen)
+    : formatDigits(negative === undefined ? value : -value, chosen);
 }

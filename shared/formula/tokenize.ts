@@ -1,6 +1,22 @@
 /** Splits a formula, as typed in Excel with English names, into tokens. The text of every token is kept: joined, they are the formula. */
 
-export type TokenKind = 'number' | 'string' | 'boolean' | 'error' | 'reference' | 'call' | 'name' | 'operator' | 'open' | 'close' | 'comma' | 'semicolon' | 'openArray' | 'closeArray' | 'space' | 'unknown';
+export type TokenKind =
+  | 'number'
+  | 'string'
+  | 'boolean'
+  | 'error'
+  | 'reference'
+  | 'call'
+  | 'name'
+  | 'operator'
+  | 'open'
+  | 'close'
+  | 'comma'
+  | 'semicolon'
+  | 'openArray'
+  | 'closeArray'
+  | 'space'
+  | 'unknown';
 
 export interface Token {
   readonly kind: TokenKind;
@@ -18,15 +34,20 @@ const TABLE = String.raw`[\p{L}_\\][\p{L}\p{N}_.]*\[(?:[^\[\]']|'.|\[(?:[^\[\]']
 const PATTERNS: readonly (readonly [TokenKind, RegExp])[] = [
   ['space', /\s+/uy],
   ['string', /"(?:[^"]|"")*"/uy],
-  ['error', /#(?:VALUE!|N\/A|NUM!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!|BUSY!)/uyi],
+  ['error', /#(?:VALUE!|N\/A|NUM!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!|BUSY!)/iuy],
   ['call', new RegExp(String.raw`(?:${SHEET}|${LINK})?@?${IDENTIFIER}(?=\()`, 'uy')],
   ['reference', new RegExp(String.raw`(?:${SHEET}|${LINK})?${TABLE}`, 'uy')],
   ['reference', new RegExp(String.raw`(?:${SHEET})?${AREA}(?![\p{L}\p{N}_.(])`, 'uy')],
-  ['boolean', /(?:TRUE|FALSE)(?![\p{L}\p{N}_.(])/uyi],
+  ['boolean', /(?:TRUE|FALSE)(?![\p{L}\p{N}_.(])/iuy],
   ['name', new RegExp(String.raw`(?:${SHEET}|${LINK})?${IDENTIFIER}`, 'uy')],
   ['number', /(?:\d+\.?\d*|\.\d+)(?:[Ee][+-]?\d+)?/uy],
   ['operator', /<=|>=|<>|[-+*/^&=<>%:#@]/uy],
-  ['open', /\(/uy], ['close', /\)/uy], ['openArray', /\{/uy], ['closeArray', /\}/uy], ['comma', /,/uy], ['semicolon', /;/uy],
+  ['open', /\(/uy],
+  ['close', /\)/uy],
+  ['openArray', /\{/uy],
+  ['closeArray', /\}/uy],
+  ['comma', /,/uy],
+  ['semicolon', /;/uy],
 ];
 
 export function tokenize(formula: string): Token[] {

@@ -1,4 +1,7 @@
-export interface FeedConversion { readonly biological: number; readonly economic: number }
+export interface FeedConversion {
+  readonly biological: number;
+  readonly economic: number;
+}
 
 /**
  * Feed conversion: feed given per weight gained. Economic counts only what is alive at the end; biological also what grew and died.

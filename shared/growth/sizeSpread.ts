@@ -15,11 +15,20 @@ export const sizeSpread = (weights: readonly number[]): SizeSpread => {
   const fish = weights.length;
   const mean = weights.reduce((a, b) => a + b, 0) / fish;
   const deviation = Math.sqrt(weights.reduce((sum, w) => sum + (w - mean) ** 2, 0) / (fish - 1));
-  const ends = weights.reduce(([low, high], w) => [Math.min(low, w), Math.max(high, w)] as const, [Infinity, -Infinity] as readonly [number, number]);
+  const ends = weights.reduce(([low, high], w) => [Math.min(low, w), Math.max(high, w)] as const, [
+    Infinity,
+    -Infinity,
+  ] as readonly [number, number]);
   return { fish, mean, deviation, variation: deviation / mean, smallest: ends[0], largest: ends[1] };
 };
 
-export interface SizeClass { readonly from: number; readonly to: number; readonly fish: number; readonly share: number; readonly mean: number }
+export interface SizeClass {
+  readonly from: number;
+  readonly to: number;
+  readonly fish: number;
+  readonly share: number;
+  readonly mean: number;
+}
 
 /**
  * Sorts a sample into size classes: below the first limit, between limits (lower limit included), from the last one up.
@@ -30,5 +39,11 @@ export const sizeClasses = (weights: readonly number[], limits: readonly number[
   [0, ...limits].map((from, i) => {
     const to = limits[i] ?? Infinity;
     const inside = weights.filter((w) => w >= from && w < to);
-    return { from, to, fish: inside.length, share: inside.length / weights.length, mean: inside.reduce((a, b) => a + b, 0) / inside.length };
+    return {
+      from,
+      to,
+      fish: inside.length,
+      share: inside.length / weights.length,
+      mean: inside.reduce((a, b) => a + b, 0) / inside.length,
+    };
   });

@@ -9,7 +9,11 @@ export interface Belief {
 }
 
 /** Bell curves side by side: weight, middle, spread. */
-export interface Bell { readonly weight: number; readonly mean: number; readonly sd: number }
+export interface Bell {
+  readonly weight: number;
+  readonly mean: number;
+  readonly sd: number;
+}
 
 const logBell = (u: number, { mean, sd }: Bell): number => -0.5 * ((u - mean) / sd) ** 2 - Math.log(sd);
 
@@ -42,10 +46,12 @@ export const literatureBells = (mean: number, sd: number): readonly Bell[] => [
 ];
 
 /** A scale known to a factor: log-normal, two thirds of the belief between median ÷ factor and median × factor. */
-export const scaleBelief = (median: number, factor: number): Belief => fromBells([{ weight: 1, mean: Math.log(median), sd: Math.log(factor) }]);
+export const scaleBelief = (median: number, factor: number): Belief =>
+  fromBells([{ weight: 1, mean: Math.log(median), sd: Math.log(factor) }]);
 
 /** Evenly spaced points from a to b. */
-export const grid = (from: number, to: number, points: number): number[] => Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
+export const grid = (from: number, to: number, points: number): number[] =>
+  Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
 
 /** Logarithms below the top by more than this carry no weight: e^−16 is a ten-millionth. */
 export const NOTHING = 16;
@@ -55,7 +61,12 @@ export const NOTHING = 16;
  * beyond, and looks again until the stretch stays. The step between points must stay finer than the function is narrow, which the
  * repeated look takes care of.
  */
-export function narrow(from: number, to: number, points: number, logWeight: (u: number) => number): readonly [number, number] {
+export function narrow(
+  from: number,
+  to: number,
+  points: number,
+  logWeight: (u: number) => number,
+): readonly [number, number] {
   let low = from;
   let high = to;
   for (let look = 0; look < 8; look++) {

@@ -38,7 +38,10 @@ function stretches(shares: readonly number[], centre: number): number[] {
   });
 }
 
-const around = (centre: number, reach: number): readonly [number, number] => [Math.max(0, centre - reach), Math.min(1, centre + reach)];
+const around = (centre: number, reach: number): readonly [number, number] => [
+  Math.max(0, centre - reach),
+  Math.min(1, centre + reach),
+];
 
 /**
  * Control chart of proportions with limits that allow for spread between runs.
@@ -64,8 +67,16 @@ export function controlChart(successes: readonly number[], samples: readonly num
     if (!hasLimits) return { share, chanceLow, chanceHigh, low: NaN, high: NaN, signal: undefined };
     const [low, high] = around(centre, reach * Math.max(1, sigmaZ || 0));
     const side = sides[i] ?? 0;
-    const signal: Signal | undefined = share > high ? 'above the limits' : share < low ? 'below the limits'
-      : side >= IN_A_ROW ? 'nine in a row above' : side <= -IN_A_ROW ? 'nine in a row below' : undefined;
+    const signal: Signal | undefined =
+      share > high
+        ? 'above the limits'
+        : share < low
+          ? 'below the limits'
+          : side >= IN_A_ROW
+            ? 'nine in a row above'
+            : side <= -IN_A_ROW
+              ? 'nine in a row below'
+              : undefined;
     return { share, chanceLow, chanceHigh, low, high, signal };
   });
   return { centre, sigmaZ, points, hasLimits };

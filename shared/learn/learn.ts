@@ -24,7 +24,11 @@ export interface FarmRate extends Estimate {
   readonly note: string;
 }
 
-export interface UnusedCount { readonly rate: RateKey; readonly because: string; readonly count: number }
+export interface UnusedCount {
+  readonly rate: RateKey;
+  readonly because: string;
+  readonly count: number;
+}
 export interface FarmRates {
   readonly rates: readonly FarmRate[];
   readonly unused: readonly UnusedCount[];
@@ -35,38 +39,81 @@ export interface FarmRates {
 
 const MONTHS = MONTH_NAMES.map((_, i) => i + 1);
 
-const kindLabel = (spec: RateSpec, kind: string | number): string => `${spec.label}, ${typeof kind === 'number' ? MONTH_NAMES[kind - 1] ?? '' : kind}`;
+const kindLabel = (spec: RateSpec, kind: string | number): string =>
+  `${spec.label}, ${typeof kind === 'number' ? (MONTH_NAMES[kind - 1] ?? '') : kind}`;
 
-const aboutOf = (spec: RateSpec, key: RateKey) => ({ key, label: spec.label, unit: spec.unit, format: spec.format, sources: spec.sources, note: spec.note });
+const aboutOf = (spec: RateSpec, key: RateKey) => ({
+  key,
+  label: spec.label,
+  unit: spec.unit,
+  format: spec.format,
+  sources: spec.sources,
+  note: spec.note,
+});
 
-const total = (run: readonly Observation[], of: (one: Observation) => number | undefined): number => run.reduce((sum, one) => sum + (of(one) ?? 0), 0);
-const countsOf = (seen: readonly Observation[]): Counted[] => byRun(seen).map((run) => ({ k: total(run, (o) => o.k), n: total(run, (o) => o.n) }));
-const valuesOf = (seen: readonly Observation[]): number[] => byRun(seen).map((run) => total(run, (o) => o.value) / run.length);
+const total = (run: readonly Observation[], of: (one: Observation) => number | undefined): number =>
+  run.reduce((sum, one) => sum + (of(one) ?? 0), 0);
+const countsOf = (seen: readonly Observation[]): Counted[] =>
+  byRun(seen).map((run) => ({ k: total(run, (o) => o.k), n: total(run, (o) => o.n) }));
+const valuesOf = (seen: readonly Observation[]): number[] =>
+  byRun(seen).map((run) => total(run, (o) => o.value) / run.length);
 
 /** Without any run of the farm the value is the literature's own, not the middle of what is believed around it. */
 function plainly(estimate: Estimate, { literature, most = Infinity }: RateSpec): Estimate {
   const cut = (x: number): number => Math.min(x, most);
   const { value, low, high, nextLow, nextHigh, ownWeight, runs } = estimate;
-  return { value: ownWeight === 0 ? literature : cut(value), low: cut(low), high: cut(high), nextLow: cut(nextLow), nextHigh: cut(nextHigh), ownWeight, runs };
+  return {
+    value: ownWeight === 0 ? literature : cut(value),
+    low: cut(low),
+    high: cut(high),
+    nextLow: cut(nextLow),
+    nextHigh: cut(nextHigh),
+    ownWeight,
+    runs,
+  };
 }
 
 function countedRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
   const spec = rateSpec(key);
   const literature = estimateCounted(spec, [], confidence);
-  return [{ ...aboutOf(spec, key), kind: undefined, literature: plainly(literature, spec), ...plainly(seen.length === 0 ? literature : estimateCounted(spec, countsOf(seen), confidence), spec) }];
+  return [
+    {
+      ...aboutOf(spec, key),
+      kind: undefined,
+      literature: plainly(literature, spec),
+      ...plainly(seen.length === 0 ? literature : estimateCounted(spec, countsOf(seen), confidence), spec),
+    },
+  ];
 }
 
 function measuredRate(key: RateKey, seen: readonly Observation[], confidence: number): readonly FarmRate[] {
   const spec = rateSpec(key);
   const kinds = spec.kinds?.by === 'month' ? MONTHS : [...new Set(seen.map(({ kind }) => kind ?? ''))].sort();
-  const lists = spec.kinds ? kinds.map((kind) => ({ values: valuesOf(seen.filter((s) => s.kind === kind)) })) : [{ values: valuesOf(seen) }];
+  const lists = spec.kinds
+    ? kinds.map((kind) => ({ values: valuesOf(seen.filter((s) => s.kind === kind)) }))
+    : [{ values: valuesOf(seen) }];
   const before = estimateMeasured(spec, [], confidence);
-  const after = seen.length === 0 ? { farm: before.farm, kinds: [] } : estimateMeasured(spec, lists, confidence);
+  const after =
+    seen.length === 0 ? { farm: before.farm, kinds: [] } : estimateMeasured(spec, lists, confidence);
   const about = aboutOf(spec, key);
-  const whole: FarmRate = { ...about, kind: undefined, literature: plainly(before.farm, spec), ...plainly(after.farm, spec) };
+  const whole: FarmRate = {
+    ...about,
+    kind: undefined,
+    literature: plainly(before.farm, spec),
+    ...plainly(after.farm, spec),
+  };
   if (!spec.kinds) return [whole];
   const unseen = before.kinds[0] ?? before.farm;
-  return [whole, ...kinds.map((kind, i): FarmRate => ({ ...about, label: kindLabel(spec, kind), kind, literature: plainly(unseen, spec), ...plainly(after.kinds[i] ?? unseen, spec) }))];
+  return [
+    whole,
+    ...kinds.map((kind, i): FarmRate => ({
+      ...about,
+      label: kindLabel(spec, kind),
+      kind,
+      literature: plainly(unseen, spec),
+      ...plainly(after.kinds[i] ?? unseen, spec),
+    })),
+  ];
 }
 
 /** Adds up the reasons why records could not be used. */
@@ -79,27 +126,44 @@ function unusedOf({ skipped }: Observed): UnusedCount[] {
   return [...counts.values()].sort((a, b) => b.count - a.count);
 }
 
-export interface LearnSettings extends Settings { readonly confidence?: number }
+export interface LearnSettings extends Settings {
+  readonly confidence?: number;
+}
 
 /** learnRates in steps, yielding the share done: many records take a while. */
-export function* learnSteps(records: readonly RunRecord[], settings: LearnSettings = {}): Generator<number, FarmRates> {
+export function* learnSteps(
+  records: readonly RunRecord[],
+  settings: LearnSettings = {},
+): Generator<number, FarmRates> {
   const { confidence = 0.95 } = settings;
   const observed = observe(records, settings);
   const rates: FarmRate[] = [];
   for (const [i, key] of RATE_KEYS.entries()) {
     yield i / RATE_KEYS.length;
     const seen = observed.observations.filter(({ rate }) => rate === key);
-    rates.push(...(rateSpec(key).scale === 'share' ? countedRate(key, seen, confidence) : measuredRate(key, seen, confidence)));
+    rates.push(
+      ...(rateSpec(key).scale === 'share'
+        ? countedRate(key, seen, confidence)
+        : measuredRate(key, seen, confidence)),
+    );
   }
-  return { rates, unused: unusedOf(observed), records: observed.records, refused: observed.refused, confidence };
+  return {
+    rates,
+    unused: unusedOf(observed),
+    records: observed.records,
+    refused: observed.refused,
+    confidence,
+  };
 }
 
 /**
  * Accepted records → the hatchery's own rates. Every rate comes back, whether or not a run speaks of it: with none it is the
  * literature, said as such (runs 0, own weight 0). Deterministic.
  */
-export const learnRates = (records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates => runNow(learnSteps(records, settings));
+export const learnRates = (records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates =>
+  runNow(learnSteps(records, settings));
 
 /** The rate for a kind, or for the farm as a whole where that kind was never seen. */
 export const rateOf = (rates: FarmRates, key: RateKey, kind?: string | number): FarmRate | undefined =>
-  (kind === undefined ? undefined : rates.rates.find((r) => r.key === key && r.kind === kind)) ?? rates.rates.find((r) => r.key === key && r.kind === undefined);
+  (kind === undefined ? undefined : rates.rates.find((r) => r.key === key && r.kind === kind)) ??
+  rates.rates.find((r) => r.key === key && r.kind === undefined);

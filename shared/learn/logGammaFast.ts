@@ -1,5 +1,9 @@
 /** Bernoulli terms of the series of Stirling: 1/12, −1/360, 1/1260, −1/1680, 1/1188. */
-const S1 = 1 / 12, S2 = -1 / 360, S3 = 1 / 1260, S4 = -1 / 1680, S5 = 1 / 1188;
+const S1 = 1 / 12,
+  S2 = -1 / 360,
+  S3 = 1 / 1260,
+  S4 = -1 / 1680,
+  S5 = 1 / 1188;
 const HALF_LOG_TWO_PI = 0.5 * Math.log(2 * Math.PI);
 const LARGE = 9;
 

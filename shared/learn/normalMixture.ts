@@ -37,7 +37,8 @@ export function mixtureQuantile(bells: readonly Bell[], share: number): number {
   let low = Math.min(...used.map((b) => b.mean - FAR * b.sd));
   let high = Math.max(...used.map((b) => b.mean + FAR * b.sd));
   const middle = used.reduce((sum, b) => sum + b.weight * b.mean, 0) / total;
-  const variance = used.reduce((sum, b) => sum + b.weight * (b.sd * b.sd + (b.mean - middle) ** 2), 0) / total;
+  const variance =
+    used.reduce((sum, b) => sum + b.weight * (b.sd * b.sd + (b.mean - middle) ** 2), 0) / total;
   let x = middle + normalQuantile(share) * Math.sqrt(variance);
   for (let step = 0; step < MOST_STEPS; step++) {
     let below = -share * total;
@@ -51,7 +52,8 @@ export function mixtureQuantile(bells: readonly Bell[], share: number): number {
     else low = x;
     let next = x - below / density;
     if (!(next > low && next < high)) next = (low + high) / 2;
-    if (Math.abs(next - x) <= 1e-9 * Math.sqrt(variance) || high - low <= 1e-12 * (1 + Math.abs(x))) return next;
+    if (Math.abs(next - x) <= 1e-9 * Math.sqrt(variance) || high - low <= 1e-12 * (1 + Math.abs(x)))
+      return next;
     x = next;
   }
   return x;

@@ -28,7 +28,10 @@ export function limitsOf(rate: RateKey): readonly [number, number] {
   const { scale, literature, farms, most = Infinity } = rateSpec(rate);
   if (scale === 'share') return [0, 1];
   const reach = FARTHEST * farms;
-  const [least, greatest] = scale === 'log' ? [literature * Math.exp(-reach), literature * Math.exp(reach)] : [literature - reach, literature + reach];
+  const [least, greatest] =
+    scale === 'log'
+      ? [literature * Math.exp(-reach), literature * Math.exp(reach)]
+      : [literature - reach, literature + reach];
   return [least, Math.min(most, greatest)];
 }
 
@@ -37,7 +40,9 @@ function beyondBelief({ rate, value }: Seen): string | undefined {
   const { scale, literature, farms, unit } = rateSpec(rate);
   if (value === undefined || scale === 'share') return undefined;
   const distance = scale === 'log' ? Math.log(value / literature) : value - literature;
-  return Math.abs(distance) <= FARTHEST * farms ? undefined : `${shown(value)}${unit && unit !== 'share' ? ` ${unit}` : ''} where ${shown(literature)} is usual: it looks like another unit or a slip`;
+  return Math.abs(distance) <= FARTHEST * farms
+    ? undefined
+    : `${shown(value)}${unit && unit !== 'share' ? ` ${unit}` : ''} where ${shown(literature)} is usual: it looks like another unit or a slip`;
 }
 
 const READERS: readonly Reader[] = [clockRates, eggRates, countRates, ageRates];

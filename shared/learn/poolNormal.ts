@@ -28,7 +28,11 @@ export interface Case {
   readonly pull: number;
 }
 
-interface Summed { readonly precision: number; readonly mean: number; readonly logLikelihood: number }
+interface Summed {
+  readonly precision: number;
+  readonly mean: number;
+  readonly logLikelihood: number;
+}
 
 /** A kind's runs for one spread: weighted mean, its precision, and the likelihood left when the kind's mean is taken out. */
 function summed({ values, errors }: Kind, variance: number): Summed {
@@ -44,13 +48,18 @@ function summed({ values, errors }: Kind, variance: number): Summed {
   }
   const mean = weighted / precision;
   let squares = 0;
-  for (let i = 0; i < values.length; i++) squares += ((values[i] ?? NaN) - mean) ** 2 / (variance + (errors?.[i] ?? 0));
+  for (let i = 0; i < values.length; i++)
+    squares += ((values[i] ?? NaN) - mean) ** 2 / (variance + (errors?.[i] ?? 0));
   // Taking out the kind's own mean costs one degree of freedom, hence the last term.
   return { precision, mean, logLikelihood: -0.5 * (logs + squares + Math.log(precision)) };
 }
 
 /** Means of the kinds put together for one spread between kinds. */
-interface Joined { readonly precision: number; readonly own: number; readonly log: number }
+interface Joined {
+  readonly precision: number;
+  readonly own: number;
+  readonly log: number;
+}
 
 function joined(sums: readonly Summed[], kindVariance: number): Joined {
   let precision = 0;
@@ -77,16 +86,36 @@ const bellLog = ({ precision, own, log }: Joined, bell: Bell): number => {
   return log + Math.log(bell.weight) - 0.5 * (Math.log(spread) + (own - bell.mean) ** 2 / spread);
 };
 
-function caseOf(sums: readonly Summed[], { precision, own }: Joined, bell: Bell, runSd: number, kindSd: number): Omit<Case, 'weight'> {
+function caseOf(
+  sums: readonly Summed[],
+  { precision, own }: Joined,
+  bell: Bell,
+  runSd: number,
+  kindSd: number,
+): Omit<Case, 'weight'> {
   const prior = bell.sd * bell.sd;
   const pull = precision > 0 ? prior / (prior + 1 / precision) : 0;
-  const farm = { weight: 1, mean: bell.mean + pull * (own - bell.mean), sd: Math.sqrt(1 / (1 / prior + precision)) };
-  return { runSd, kindSd, farm, pull, kinds: kindSd === 0 ? [] : [...sums, undefined].map((s) => kindBell(s, farm, kindSd)) };
+  const farm = {
+    weight: 1,
+    mean: bell.mean + pull * (own - bell.mean),
+    sd: Math.sqrt(1 / (1 / prior + precision)),
+  };
+  return {
+    runSd,
+    kindSd,
+    farm,
+    pull,
+    kinds: kindSd === 0 ? [] : [...sums, undefined].map((s) => kindBell(s, farm, kindSd)),
+  };
 }
 
 function kindBell(s: Summed | undefined, farm: Bell, kindSd: number): Bell {
   const own = s && s.precision > 0 ? s.precision / (s.precision + 1 / kindSd ** 2) : 0;
-  return { weight: 1, mean: own * (s?.mean ?? 0) + (1 - own) * farm.mean, sd: Math.sqrt((1 - own) * kindSd ** 2 + ((1 - own) * farm.sd) ** 2) };
+  return {
+    weight: 1,
+    mean: own * (s?.mean ?? 0) + (1 - own) * farm.mean,
+    sd: Math.sqrt((1 - own) * kindSd ** 2 + ((1 - own) * farm.sd) ** 2),
+  };
 }
 
 const POINTS_ALONE = 41;
@@ -106,7 +135,8 @@ const LEAST_WEIGHT = 1e-7;
 export function poolNormal(kinds: readonly Kind[], model: NormalModel): readonly Case[] {
   const { mean: bells, runs } = model;
   const between = model.kinds;
-  const sumsAt = (logRun: number): readonly Summed[] => kinds.map((kind) => summed(kind, Math.exp(2 * logRun)));
+  const sumsAt = (logRun: number): readonly Summed[] =>
+    kinds.map((kind) => summed(kind, Math.exp(2 * logRun)));
   const kindLog = (u: number): number => between?.logDensity(u) ?? 0;
   const kindSd = (u: number): number => (between ? Math.exp(u) : 0);
   const best = (sums: readonly Summed[], kindLogs: readonly number[]): number => {
@@ -118,18 +148,39 @@ export function poolNormal(kinds: readonly Kind[], model: NormalModel): readonly
     return most;
   };
   const roughKinds = between ? grid(between.from, between.to, POINTS_EACH) : [0];
-  const [low, high] = narrow(runs.from, runs.to, between ? POINTS_EACH : POINTS_ALONE, (u) => runs.logDensity(u) + best(sumsAt(u), roughKinds));
-  const runAt = grid(low, high, between ? POINTS_EACH : POINTS_ALONE).map((u) => ({ u, log: runs.logDensity(u), sums: sumsAt(u) }));
+  const [low, high] = narrow(
+    runs.from,
+    runs.to,
+    between ? POINTS_EACH : POINTS_ALONE,
+    (u) => runs.logDensity(u) + best(sumsAt(u), roughKinds),
+  );
+  const runAt = grid(low, high, between ? POINTS_EACH : POINTS_ALONE).map((u) => ({
+    u,
+    log: runs.logDensity(u),
+    sums: sumsAt(u),
+  }));
   const kindAt = between
-    ? grid(...narrow(between.from, between.to, POINTS_EACH, (k) => runAt.reduce((most, { log, sums }) => Math.max(most, log + best(sums, [k])), -Infinity)), POINTS_EACH)
+    ? grid(
+        ...narrow(between.from, between.to, POINTS_EACH, (k) =>
+          runAt.reduce((most, { log, sums }) => Math.max(most, log + best(sums, [k])), -Infinity),
+        ),
+        POINTS_EACH,
+      )
     : [0];
   const found: { log: number; build: () => Omit<Case, 'weight'> }[] = [];
   for (const { u, log, sums } of runAt)
     for (const k of kindAt) {
       const all = joined(sums, kindSd(k) ** 2);
-      for (const bell of bells) found.push({ log: log + kindLog(k) + bellLog(all, bell), build: () => caseOf(sums, all, bell, Math.exp(u), kindSd(k)) });
+      for (const bell of bells)
+        found.push({
+          log: log + kindLog(k) + bellLog(all, bell),
+          build: () => caseOf(sums, all, bell, Math.exp(u), kindSd(k)),
+        });
     }
   const top = found.reduce((most, { log }) => Math.max(most, log), -Infinity);
   const total = found.reduce((sum, { log }) => sum + Math.exp(log - top), 0);
-  return found.map(({ log, build }) => ({ weight: Math.exp(log - top) / total, build })).filter(({ weight }) => weight > LEAST_WEIGHT).map(({ weight, build }) => ({ ...build(), weight }));
+  return found
+    .map(({ log, build }) => ({ weight: Math.exp(log - top) / total, build }))
+    .filter(({ weight }) => weight > LEAST_WEIGHT)
+    .map(({ weight, build }) => ({ ...build(), weight }));
 }

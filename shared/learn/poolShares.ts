@@ -3,7 +3,10 @@ import { NOTHING, grid, narrow } from './belief';
 import { logGammaFast } from './logGammaFast';
 
 /** k of n in one run. */
-export interface Counted { readonly k: number; readonly n: number }
+export interface Counted {
+  readonly k: number;
+  readonly n: number;
+}
 
 export interface SharesModel {
   /** Farm mean share M as ln(M/(1 − M)). */
@@ -13,7 +16,13 @@ export interface SharesModel {
 }
 
 /** One point of the answer: mean share, steadiness, weight (all weights add up to 1). */
-export interface SharePoint { readonly weight: number; readonly mean: number; readonly steadiness: number; readonly logit: number; readonly halfStep: number }
+export interface SharePoint {
+  readonly weight: number;
+  readonly mean: number;
+  readonly steadiness: number;
+  readonly logit: number;
+  readonly halfStep: number;
+}
 
 const shareOf = (logit: number): number => 1 / (1 + Math.exp(-logit));
 
@@ -31,7 +40,12 @@ function likelihood(runs: readonly Counted[], phi: number): (mean: number) => nu
   };
 }
 
-interface Slice { readonly log: number; readonly at: readonly number[]; readonly logs: readonly number[]; readonly step: number }
+interface Slice {
+  readonly log: number;
+  readonly at: readonly number[];
+  readonly logs: readonly number[];
+  readonly step: number;
+}
 
 /** The mean share summed out for one steadiness. */
 function slice(runs: readonly Counted[], model: SharesModel, logPhi: number, points: number): Slice {
@@ -63,12 +77,25 @@ const POINTS = 41;
  * Validity: runs exchangeable, animals of a run alike. Example: the 71 rat experiments of TARONE82 → α 2.4, β 14.3.
  */
 export function poolShares(runs: readonly Counted[], model: SharesModel): readonly SharePoint[] {
-  const [low, high] = narrow(model.steadiness.from, model.steadiness.to, LOOK, (u) => slice(runs, model, u, 17).log);
+  const [low, high] = narrow(
+    model.steadiness.from,
+    model.steadiness.to,
+    LOOK,
+    (u) => slice(runs, model, u, 17).log,
+  );
   const found: { log: number; mean: number; logit: number; steadiness: number; halfStep: number }[] = [];
   for (const u of grid(low, high, SLICES)) {
     const { at, logs, step } = slice(runs, model, u, POINTS);
     const prior = model.steadiness.logDensity(u) + Math.log(step);
-    at.forEach((logit, i) => found.push({ log: prior + (logs[i] ?? -Infinity), mean: shareOf(logit), logit, steadiness: Math.exp(u), halfStep: step / 2 }));
+    at.forEach((logit, i) =>
+      found.push({
+        log: prior + (logs[i] ?? -Infinity),
+        mean: shareOf(logit),
+        logit,
+        steadiness: Math.exp(u),
+        halfStep: step / 2,
+      }),
+    );
   }
   const top = found.reduce((most, { log }) => Math.max(most, log), -Infinity);
   const kept = found.filter(({ log }) => log > top - NOTHING);

@@ -21,11 +21,19 @@ function crossing(low: number, high: number, wanted: number, below: (logit: numb
 export function meanShareAt(points: readonly SharePoint[], wanted: number): number {
   const low = Math.min(...points.map((p) => p.logit - p.halfStep));
   const high = Math.max(...points.map((p) => p.logit + p.halfStep));
-  const below = (x: number): number => points.reduce((sum, p) => sum + p.weight * Math.min(1, Math.max(0, (x - p.logit + p.halfStep) / (2 * p.halfStep))), 0);
+  const below = (x: number): number =>
+    points.reduce(
+      (sum, p) => sum + p.weight * Math.min(1, Math.max(0, (x - p.logit + p.halfStep) / (2 * p.halfStep))),
+      0,
+    );
   return shareOf(crossing(low, high, wanted, below));
 }
 
-interface Beta { readonly weight: number; readonly a: number; readonly b: number }
+interface Beta {
+  readonly weight: number;
+  readonly a: number;
+  readonly b: number;
+}
 const AT_ONCE = 4;
 
 /** One beta in place of neighbouring points: their mean and their variance, M(1 − M)/(φ + 1) within and φ/(φ + 1) of the variance of M between. */
@@ -54,7 +62,10 @@ function betasOf(points: readonly SharePoint[]): Beta[] {
 const reach = ({ a, b }: Beta): readonly [number, number] => {
   const middle = Math.log(a / b);
   const sd = Math.sqrt(1 / a + 1 / b);
-  return [Math.max(-END, middle - Math.max(7 * sd, 20 / a)), Math.min(END, middle + Math.max(7 * sd, 20 / b))];
+  return [
+    Math.max(-END, middle - Math.max(7 * sd, 20 / a)),
+    Math.min(END, middle + Math.max(7 * sd, 20 / b)),
+  ];
 };
 
 const STEPS = 800;
@@ -71,8 +82,12 @@ export function nextShareAt(points: readonly SharePoint[], wanted: readonly numb
   const step = (high - low) / STEPS;
   const density = new Float64Array(STEPS + 1);
   // ln p and ln(1 − p) without loss at either end.
-  const logP = density.map((_, i) => Math.min(0, low + step * i) - Math.log1p(Math.exp(-Math.abs(low + step * i))));
-  const logQ = density.map((_, i) => Math.min(0, -low - step * i) - Math.log1p(Math.exp(-Math.abs(low + step * i))));
+  const logP = density.map(
+    (_, i) => Math.min(0, low + step * i) - Math.log1p(Math.exp(-Math.abs(low + step * i))),
+  );
+  const logQ = density.map(
+    (_, i) => Math.min(0, -low - step * i) - Math.log1p(Math.exp(-Math.abs(low + step * i))),
+  );
   let tail = 0;
   let rest = 0;
   for (const { weight, a, b } of betas) {
@@ -86,7 +101,8 @@ export function nextShareAt(points: readonly SharePoint[], wanted: readonly numb
   }
   const sums = new Float64Array(STEPS + 1);
   sums[0] = tail;
-  for (let i = 1; i <= STEPS; i++) sums[i] = (sums[i - 1] ?? 0) + (step * ((density[i - 1] ?? 0) + (density[i] ?? 0))) / 2;
+  for (let i = 1; i <= STEPS; i++)
+    sums[i] = (sums[i - 1] ?? 0) + (step * ((density[i - 1] ?? 0) + (density[i] ?? 0))) / 2;
   const total = (sums[STEPS] ?? 0) + rest;
   return wanted.map((part) => {
     const i = sums.findIndex((sum) => sum >= part * total);

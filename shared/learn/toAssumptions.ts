@@ -36,19 +36,37 @@ const fitted = (key: AssumptionKey, x: number): number => {
   return Math.min(max, Math.max(min, rounded(x)));
 };
 
-const figure = (key: AssumptionKey, { value, low, high, nextLow, nextHigh, runs }: Pick<PlannedRate, Ends | 'runs'>): LearnedFigure =>
-  ({ value: fitted(key, value), low: fitted(key, nextLow), high: fitted(key, nextHigh), meanLow: fitted(key, low), meanHigh: fitted(key, high), runs });
+const figure = (
+  key: AssumptionKey,
+  { value, low, high, nextLow, nextHigh, runs }: Pick<PlannedRate, Ends | 'runs'>,
+): LearnedFigure => ({
+  value: fitted(key, value),
+  low: fitted(key, nextLow),
+  high: fitted(key, nextHigh),
+  meanLow: fitted(key, low),
+  meanHigh: fitted(key, high),
+  runs,
+});
 
 /** The rate for a kind, or for the farm as a whole where that kind was never seen. */
 const pick = (rates: readonly PlannedRate[], key: RateKey, kind?: string | number): PlannedRate | undefined =>
-  (kind === undefined ? undefined : rates.find((r) => r.key === key && r.kind === kind)) ?? rates.find((r) => r.key === key && r.kind === undefined);
+  (kind === undefined ? undefined : rates.find((r) => r.key === key && r.kind === kind)) ??
+  rates.find((r) => r.key === key && r.kind === undefined);
 
 /** The kind a plan is about; where it names no preparation, the one used most. */
-const kindFor = (rates: readonly PlannedRate[], key: RateKey, { month, preparation }: PlannedWith): string | number | undefined => {
+const kindFor = (
+  rates: readonly PlannedRate[],
+  key: RateKey,
+  { month, preparation }: PlannedWith,
+): string | number | undefined => {
   const by = rateSpec(key).kinds?.by;
   if (by !== 'preparation') return by === 'month' ? month : undefined;
   const used = rates.filter((r) => r.key === key && r.kind !== undefined);
-  return preparation ?? used.reduce<PlannedRate | undefined>((most, r) => (most && most.runs >= r.runs ? most : r), undefined)?.kind;
+  return (
+    preparation ??
+    used.reduce<PlannedRate | undefined>((most, r) => (most && most.runs >= r.runs ? most : r), undefined)
+      ?.kind
+  );
 };
 
 /**
@@ -61,15 +79,24 @@ function splitLarvae(rate: PlannedRate): { yolkSurvival: LearnedFigure; frySurvi
   const part = (own: number, of: number): number => of ** (Math.log(own) / Math.log(yolk * fry));
   const each = (key: 'yolkSurvival' | 'frySurvival', of: number): LearnedFigure =>
     figure(key, {
-      value: part(rate.value, of), low: part(rate.low, of), high: part(rate.high, of), nextLow: part(rate.nextLow, of), nextHigh: part(rate.nextHigh, of), runs: rate.runs,
+      value: part(rate.value, of),
+      low: part(rate.low, of),
+      high: part(rate.high, of),
+      nextLow: part(rate.nextLow, of),
+      nextHigh: part(rate.nextHigh, of),
+      runs: rate.runs,
     });
   return { yolkSurvival: each('yolkSurvival', yolk), frySurvival: each('frySurvival', fry) };
 }
 
-const isSaid = (rate: PlannedRate | undefined): boolean => rate !== undefined && (rate.runs > 0 || rate.isTyped === true);
+const isSaid = (rate: PlannedRate | undefined): boolean =>
+  rate !== undefined && (rate.runs > 0 || rate.isTyped === true);
 
 /** Figures of the season plan with what the next run may give, only where own runs (or the user, on the sheet of rates) speak of them. */
-export function figuresFrom(rates: readonly PlannedRate[], planned: PlannedWith = {}): Partial<Record<AssumptionKey, LearnedFigure>> {
+export function figuresFrom(
+  rates: readonly PlannedRate[],
+  planned: PlannedWith = {},
+): Partial<Record<AssumptionKey, LearnedFigure>> {
   const figures: Partial<Record<AssumptionKey, LearnedFigure>> = {};
   const larvae = pick(rates, 'larvaeToFry');
   if (larvae && isSaid(larvae)) Object.assign(figures, splitLarvae(larvae));
@@ -87,11 +114,18 @@ export function latencyOffsetsOf(rates: readonly PlannedRate[]): LatencyOffsets 
   const whole = pick(rates, 'latencyOffset');
   const kinds = rates.filter((r) => r.key === 'latencyOffset' && r.kind !== undefined && isSaid(r));
   if (!isSaid(whole) && kinds.length === 0) return undefined;
-  return { whole: whole?.value ?? 0, by: Object.fromEntries(kinds.map(({ kind, value }) => [String(kind), value])) };
+  return {
+    whole: whole?.value ?? 0,
+    by: Object.fromEntries(kinds.map(({ kind, value }) => [String(kind), value])),
+  };
 }
 
-export const ratesToFigures = (rates: FarmRates, planned: PlannedWith = {}): ReturnType<typeof figuresFrom> => figuresFrom(rates.rates, planned);
+export const ratesToFigures = (rates: FarmRates, planned: PlannedWith = {}): ReturnType<typeof figuresFrom> =>
+  figuresFrom(rates.rates, planned);
 
 /** The same as values alone, ready to be the plan's assumptions. */
-export const ratesToAssumptions = (rates: FarmRates, planned: PlannedWith = {}): Partial<Record<AssumptionKey, number>> =>
+export const ratesToAssumptions = (
+  rates: FarmRates,
+  planned: PlannedWith = {},
+): Partial<Record<AssumptionKey, number>> =>
   Object.fromEntries(Object.entries(ratesToFigures(rates, planned)).map(([key, { value }]) => [key, value]));

@@ -11,4 +11,5 @@ export const breakEvenPrice = (fixed: number, variablePerFish: number, fish: num
 export const breakEvenNumber = (fixed: number, variablePerFish: number, price: number, profit = 0): number =>
   price > variablePerFish ? (fixed + profit) / (price - variablePerFish) : NaN;
 
-export const costPerFish = (costs: readonly number[], fish: number): number => costs.reduce((sum, c) => sum + c, 0) / fish;
+export const costPerFish = (costs: readonly number[], fish: number): number =>
+  costs.reduce((sum, c) => sum + c, 0) / fish;

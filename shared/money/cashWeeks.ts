@@ -1,10 +1,19 @@
-export interface DatedAmount { readonly date: number; readonly amount: number }
-export interface CashWeek { readonly begins: number; readonly moneyIn: number; readonly moneyOut: number; readonly balance: number }
+export interface DatedAmount {
+  readonly date: number;
+  readonly amount: number;
+}
+export interface CashWeek {
+  readonly begins: number;
+  readonly moneyIn: number;
+  readonly moneyOut: number;
+  readonly balance: number;
+}
 
 const WEEK = 7;
 /** Serial 2 was a Monday (1 January 1900 is serial 1, and a sheet believes it was a Sunday; from March 1900 on this holds). */
 const MONDAY = 2;
-export const mondayOf = (date: number): number => Math.floor((Math.floor(date) - MONDAY) / WEEK) * WEEK + MONDAY;
+export const mondayOf = (date: number): number =>
+  Math.floor((Math.floor(date) - MONDAY) / WEEK) * WEEK + MONDAY;
 
 /**
  * Money in and out by week, Monday to Sunday, with the balance at the end of each week; weeks without any are kept.
@@ -23,8 +32,14 @@ export function cashWeeks(amounts: readonly DatedAmount[], atHand: number): Cash
     else week.moneyOut -= amount;
   }
   let balance = atHand;
-  return weeks.map(({ moneyIn, moneyOut }, i) => ({ begins: first + WEEK * i, moneyIn, moneyOut, balance: (balance += moneyIn - moneyOut) }));
+  return weeks.map(({ moneyIn, moneyOut }, i) => ({
+    begins: first + WEEK * i,
+    moneyIn,
+    moneyOut,
+    balance: (balance += moneyIn - moneyOut),
+  }));
 }
 
 /** The least that is at hand at the end of any week; money to find beforehand is what it lies below 0. */
-export const leastBalance = (weeks: readonly CashWeek[], atHand: number): number => weeks.reduce((least, { balance }) => Math.min(least, balance), atHand);
+export const leastBalance = (weeks: readonly CashWeek[], atHand: number): number =>
+  weeks.reduce((least, { balance }) => Math.min(least, balance), atHand);

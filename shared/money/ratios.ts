@@ -13,5 +13,8 @@ export interface ProfitRatios {
  * In: sales and costs. Out: money and ratios. Source: DEFINITION; ALAWODE. Example: 154 and 100 → 54, 0.351, 0.54, 1.54.
  */
 export const profitRatios = (sales: number, costs: number): ProfitRatios => ({
-  profit: sales - costs, margin: (sales - costs) / sales, onCost: (sales - costs) / costs, benefitCost: sales / costs,
+  profit: sales - costs,
+  margin: (sales - costs) / sales,
+  onCost: (sales - costs) / costs,
+  benefitCost: sales / costs,
 });

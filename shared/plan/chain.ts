@@ -7,5 +7,7 @@
  * A known error in print adds the loss to the number (1 + 0.5 for a loss of half) instead of dividing by what survives (STERLETCHAIN).
  * Example: 100,000 wanted, survivals 0.7 and 0.8 → 178,571.4 to start with.
  */
-export const startOfChain = (wanted: number, survivals: readonly number[]): number => survivals.reduce((n, s) => n / s, wanted);
-export const endOfChain = (started: number, survivals: readonly number[]): number => survivals.reduce((n, s) => n * s, started);
+export const startOfChain = (wanted: number, survivals: readonly number[]): number =>
+  survivals.reduce((n, s) => n / s, wanted);
+export const endOfChain = (started: number, survivals: readonly number[]): number =>
+  survivals.reduce((n, s) => n * s, started);

@@ -41,25 +41,39 @@ export interface SeasonPlan {
 function answering(form: PlanForm, a: Assumed, results: Results): (formula: string) => Answer {
   const known = new Map<string, Answer>();
   for (const [key, value] of Object.entries({ ...form, ...a, ...results }))
-    if (typeof value === 'number' || (typeof value === 'object' && 'error' in value)) known.set(nameOf(key as never), value as Answer);
+    if (typeof value === 'number' || (typeof value === 'object' && 'error' in value))
+      known.set(nameOf(key as never), value as Answer);
   return (formula) => {
-    const got = evaluateWith(named(formula), { call: nativeFunction, name: (name) => known.get(name) ?? { error: '#NAME?' } });
-    const cell = isGrid(got) ? got[0]?.[0] ?? 0 : got;
-    return typeof cell === 'number' || (typeof cell === 'object' && cell !== null) ? cell : { error: '#VALUE!' };
+    const got = evaluateWith(named(formula), {
+      call: nativeFunction,
+      name: (name) => known.get(name) ?? { error: '#NAME?' },
+    });
+    const cell = isGrid(got) ? (got[0]?.[0] ?? 0) : got;
+    return typeof cell === 'number' || (typeof cell === 'object' && cell !== null)
+      ? cell
+      : { error: '#VALUE!' };
   };
 }
 
-const byTime = (x: PlannedTask, y: PlannedTask): number => (typeof x.when === 'number' && typeof y.when === 'number' ? x.when - y.when : 0);
+const byTime = (x: PlannedTask, y: PlannedTask): number =>
+  typeof x.when === 'number' && typeof y.when === 'number' ? x.when - y.when : 0;
 
 /** Plans a checked form. Never fails: what cannot be had is a finding, what cannot be worked out is an error with its sentence. */
 export function planSeason(form: PlanForm): SeasonPlan {
   const a = assumed(form.assumptions);
   const { results, numbers, feed } = compute(form, a);
   const answer = answering(form, a, results);
-  const tasks = tasksOf(form, a).map((task): PlannedTask => ({ ...task, when: answer(task.at), howMuch: task.amount === undefined ? undefined : answer(task.amount) }));
+  const tasks = tasksOf(form, a).map((task): PlannedTask => ({
+    ...task,
+    when: answer(task.at),
+    howMuch: task.amount === undefined ? undefined : answer(task.amount),
+  }));
   const findings = findingsOf(form, a, results);
   return {
-    form, assumed: a, results, feed,
+    form,
+    assumed: a,
+    results,
+    feed,
     steps: stepsOf(form.product).map((step, i) => ({ ...step, number: numbers[i] ?? NaN })),
     tasks: tasks.sort(byTime),
     findings,

@@ -13,8 +13,14 @@ export const stepsOf = (product: PlanForm['product']): readonly ChainStep[] => [
   { key: 'eggs', label: 'Eggs stripped and fertilised', survival: 'hatch' },
   { key: 'larvae', label: 'Larvae hatched', survival: 'yolkSurvival' },
   { key: 'firstFeed', label: 'Larvae at first feed', survival: 'frySurvival' },
-  ...(product === 'fingerlings' ? [{ key: 'fry', label: 'Fry weaned on dry feed', survival: 'nurserySurvival' } as const] : []),
-  { key: product === 'fry' ? 'fry' : 'fingerlings', label: product === 'fry' ? 'Fry weaned, before grading' : 'Fingerlings, before grading', survival: 'gradingShare' },
+  ...(product === 'fingerlings'
+    ? [{ key: 'fry', label: 'Fry weaned on dry feed', survival: 'nurserySurvival' } as const]
+    : []),
+  {
+    key: product === 'fry' ? 'fry' : 'fingerlings',
+    label: product === 'fry' ? 'Fry weaned, before grading' : 'Fingerlings, before grading',
+    survival: 'gradingShare',
+  },
 ];
 
 /** A stage in vats: which fish, how close, from when to when. */
@@ -29,9 +35,34 @@ export interface VatStage {
 }
 
 export const vatStagesOf = (product: PlanForm['product']): readonly VatStage[] => [
-  { result: 'vatsHatching', label: 'Eggs and yolk larvae', density: 'eggsPerLitre', step: 0, from: 'stripAt', to: 'firstFeedAt' },
-  { result: 'vatsFry', label: 'Feeding larvae and fry', density: 'larvaePerLitre', step: 2, from: 'firstFeedAt', to: 'weanedAt' },
-  ...(product === 'fingerlings' ? [{ result: 'vatsNursing', label: 'Nursing to fingerlings', density: 'nurseryPerLitre', step: 3, from: 'weanedAt', to: 'readyAt' } as const] : []),
+  {
+    result: 'vatsHatching',
+    label: 'Eggs and yolk larvae',
+    density: 'eggsPerLitre',
+    step: 0,
+    from: 'stripAt',
+    to: 'firstFeedAt',
+  },
+  {
+    result: 'vatsFry',
+    label: 'Feeding larvae and fry',
+    density: 'larvaePerLitre',
+    step: 2,
+    from: 'firstFeedAt',
+    to: 'weanedAt',
+  },
+  ...(product === 'fingerlings'
+    ? [
+        {
+          result: 'vatsNursing',
+          label: 'Nursing to fingerlings',
+          density: 'nurseryPerLitre',
+          step: 3,
+          from: 'weanedAt',
+          to: 'readyAt',
+        } as const,
+      ]
+    : []),
 ];
 
 /** A day of feeding, counted from the first feed. */
@@ -47,6 +78,8 @@ export function feedingDays(form: PlanForm, a: Assumed): readonly FeedingDay[] {
   return Array.from({ length: total }, (_, index) => {
     if (index >= a.rearingDays) return { index, stage: 'nursing', live: 0 };
     if (index < a.liveDays) return { index, stage: 'live food', live: 1 };
-    return index < a.liveDays + a.weaningDays ? { index, stage: 'weaning', live: 0.5 } : { index, stage: 'dry feed', live: 0 };
+    return index < a.liveDays + a.weaningDays
+      ? { index, stage: 'weaning', live: 0.5 }
+      : { index, stage: 'dry feed', live: 0 };
   });
 }

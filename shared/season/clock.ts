@@ -48,16 +48,23 @@ export function temperatureOn(temperatures: readonly (number | null | undefined)
   return here + (next - here) * Math.min(0.5, Math.abs(beyond) / 30);
 }
 
-const profile = (list: readonly Profile[], name: string): Profile | undefined => list.find((p) => p.name === name);
+const profile = (list: readonly Profile[], name: string): Profile | undefined =>
+  list.find((p) => p.name === name);
 const SPECIES = 'African catfish';
 
 /** Hours of a stage in water of a temperature; NaN outside what was published, or where it kills. */
 const hoursIn = (of: Profile | undefined, temperature: number): number =>
   !of || (of.tolerance && kills(of.tolerance, temperature)) ? NaN : hoursAt(of.curve, temperature);
 
-export interface Stages { readonly latency: Profile | undefined; readonly incubation: Profile | undefined; readonly feeding: Profile | undefined }
+export interface Stages {
+  readonly latency: Profile | undefined;
+  readonly incubation: Profile | undefined;
+  readonly feeding: Profile | undefined;
+}
 export const stagesFor = (preparation: string): Stages => ({
-  latency: profile(LATENCY_PROFILES, preparation), incubation: profile(INCUBATION_PROFILES, SPECIES), feeding: profile(FEEDING_PROFILES, SPECIES),
+  latency: profile(LATENCY_PROFILES, preparation),
+  incubation: profile(INCUBATION_PROFILES, SPECIES),
+  feeding: profile(FEEDING_PROFILES, SPECIES),
 });
 
 const HALF_HOUR = 0.5;
@@ -71,7 +78,12 @@ function stripHour(staff: OrderBook['staff'], latencyHours: number): number | un
 }
 
 /** The clock of a run stripped on a day, or what stands in the way. */
-export function clockOn(book: Pick<OrderBook, 'staff' | 'temperatures'>, stages: Stages, offset: number, day: number): RunClock | NoRun {
+export function clockOn(
+  book: Pick<OrderBook, 'staff' | 'temperatures'>,
+  stages: Stages,
+  offset: number,
+  day: number,
+): RunClock | NoRun {
   const { staff } = book;
   if (!staff.weekdays.includes(weekdayOf(day)) || staff.daysOff.includes(day)) return 'day off';
   const temperature = temperatureOn(book.temperatures, day + 0.5);
@@ -86,10 +98,20 @@ export function clockOn(book: Pick<OrderBook, 'staff' | 'temperatures'>, stages:
   const stripAt = day + hour / 24;
   const injectAt = stripAt - latencyHours / 24;
   const window = stripWindow(tableHours, stages.latency?.spread ?? [1, 1], offset);
-  const last = hatchWindow(incubation, stages.incubation?.spread ?? [1, 1], stages.incubation?.species ?? '')?.last ?? incubation;
+  const last =
+    hatchWindow(incubation, stages.incubation?.spread ?? [1, 1], stages.incubation?.species ?? '')?.last ??
+    incubation;
   const firstFeedAt = stripAt + (incubation + yolk) / 24;
   return {
-    temperature, latencyHours, injectAt, stripAt, checkAt: injectAt + window.firstCheck / 24, lateAt: injectAt + window.tooLate / 24,
-    hatchAt: stripAt + incubation / 24, hatchEndAt: stripAt + last / 24, firstFeedAt, feedFrom: Math.floor(firstFeedAt + 0.5),
+    temperature,
+    latencyHours,
+    injectAt,
+    stripAt,
+    checkAt: injectAt + window.firstCheck / 24,
+    lateAt: injectAt + window.tooLate / 24,
+    hatchAt: stripAt + incubation / 24,
+    hatchEndAt: stripAt + last / 24,
+    firstFeedAt,
+    feedFrom: Math.floor(firstFeedAt + 0.5),
   };
 }

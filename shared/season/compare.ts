@@ -31,9 +31,23 @@ function runChanges(order: string, before: PlanBefore, after: SeasonBook, from: 
     if (was && is) {
       const days = Math.round(is.stripAt - was.stripAt);
       if (Math.abs(is.stripAt - was.stripAt) > SAME_NIGHT)
-        changes.push({ order, kind: 'moved', message: `${order}: the strip of ${isoDateOfSerial(was.stripAt)} moves to ${isoDateOfSerial(is.stripAt)}, ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days > 0 ? 'later' : 'earlier'}.` });
-    } else if (is) changes.push({ order, kind: 'new run', message: `${order}: a new run is stripped on ${isoDateOfSerial(is.stripAt)} for ${many(is.fish)} fish.` });
-    else if (was) changes.push({ order, kind: 'run dropped', message: `${order}: the run of ${isoDateOfSerial(was.stripAt)} is dropped.` });
+        changes.push({
+          order,
+          kind: 'moved',
+          message: `${order}: the strip of ${isoDateOfSerial(was.stripAt)} moves to ${isoDateOfSerial(is.stripAt)}, ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days > 0 ? 'later' : 'earlier'}.`,
+        });
+    } else if (is)
+      changes.push({
+        order,
+        kind: 'new run',
+        message: `${order}: a new run is stripped on ${isoDateOfSerial(is.stripAt)} for ${many(is.fish)} fish.`,
+      });
+    else if (was)
+      changes.push({
+        order,
+        kind: 'run dropped',
+        message: `${order}: the run of ${isoDateOfSerial(was.stripAt)} is dropped.`,
+      });
   }
   return changes;
 }
@@ -46,7 +60,14 @@ export function compareSeasons(before: PlanBefore, after: SeasonBook, from: numb
     const short = Math.max(0, order.number - fish);
     return [
       ...(Math.abs(fish - was) > SAME_FISH * order.number
-        ? [{ order: order.name, kind: 'fish', message: `${order.name}: ${many(fish)} fish instead of ${many(was)}${short >= 1 ? `, ${many(short)} short` : ''}.` } as const] : []),
+        ? [
+            {
+              order: order.name,
+              kind: 'fish',
+              message: `${order.name}: ${many(fish)} fish instead of ${many(was)}${short >= 1 ? `, ${many(short)} short` : ''}.`,
+            } as const,
+          ]
+        : []),
       ...runChanges(order.name, before, after, from),
     ];
   });

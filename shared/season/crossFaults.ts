@@ -1,17 +1,35 @@
 import { isoDateOfSerial } from '../plan/form';
 
 /** Entries that are each possible but not together. */
-interface Named { readonly name?: string; readonly tag?: string }
+interface Named {
+  readonly name?: string;
+  readonly tag?: string;
+}
 interface Book {
   readonly plannedOn: number;
   readonly orders: readonly { readonly name: string; readonly due: number }[];
   readonly vats: readonly Named[];
   readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
   readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
-  readonly underway: readonly { readonly order: string; readonly vats: readonly string[]; readonly from?: number | undefined; readonly until: number; readonly females: readonly string[]; readonly males: readonly string[] }[];
-  readonly staff: { readonly stripFrom: number; readonly stripTo: number; readonly injectFrom: number; readonly injectTo: number };
+  readonly underway: readonly {
+    readonly order: string;
+    readonly vats: readonly string[];
+    readonly from?: number | undefined;
+    readonly until: number;
+    readonly females: readonly string[];
+    readonly males: readonly string[];
+  }[];
+  readonly staff: {
+    readonly stripFrom: number;
+    readonly stripTo: number;
+    readonly injectFrom: number;
+    readonly injectTo: number;
+  };
 }
-interface CrossFault { readonly path: (string | number)[]; readonly message: string }
+interface CrossFault {
+  readonly path: (string | number)[];
+  readonly message: string;
+}
 
 const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
   const seen = new Map<string, number>();
@@ -19,7 +37,14 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
     const word = (name ?? tag ?? '').toLowerCase();
     const first = seen.get(word);
     if (first === undefined) seen.set(word, i);
-    return first === undefined ? [] : [{ path: [list, i], message: `${name ?? tag ?? ''}: stands in rows ${first + 1} and ${i + 1} of ${list}. Give each its own name.` }];
+    return first === undefined
+      ? []
+      : [
+          {
+            path: [list, i],
+            message: `${name ?? tag ?? ''}: stands in rows ${first + 1} and ${i + 1} of ${list}. Give each its own name.`,
+          },
+        ];
   });
 };
 
@@ -27,19 +52,41 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
 function underwayFaults({ underway, orders, vats, plannedOn, females, males }: Book): CrossFault[] {
   const orderNames = new Set(orders.map(({ name }) => name));
   const vatNames = new Set(vats.map(({ name }) => name));
-  const tags = { females: new Set(females.map(({ tag }) => tag)), males: new Set(males.map(({ tag }) => tag)) };
+  const tags = {
+    females: new Set(females.map(({ tag }) => tag)),
+    males: new Set(males.map(({ tag }) => tag)),
+  };
   const taken = new Map<string, (readonly [from: number, until: number])[]>();
   return underway.flatMap((run, i): CrossFault[] => [
-    ...(orderNames.has(run.order) ? [] : [{ path: ['underway', i, 'order'], message: `${run.order}: there is no such order in the book.` }]),
-    ...(run.until >= plannedOn ? [] : [{ path: ['underway', i, 'until'], message: `${run.order}: its vats were taken until ${isoDateOfSerial(run.until)}, which is over. Take the run out.` }]),
-    ...(['females', 'males'] as const).flatMap((list) => run[list].filter((tag) => !tags[list].has(tag)).map((tag): CrossFault => ({ path: ['underway', i, list], message: `${tag}: there is no such fish among the ${list}.` }))),
+    ...(orderNames.has(run.order)
+      ? []
+      : [{ path: ['underway', i, 'order'], message: `${run.order}: there is no such order in the book.` }]),
+    ...(run.until >= plannedOn
+      ? []
+      : [
+          {
+            path: ['underway', i, 'until'],
+            message: `${run.order}: its vats were taken until ${isoDateOfSerial(run.until)}, which is over. Take the run out.`,
+          },
+        ]),
+    ...(['females', 'males'] as const).flatMap((list) =>
+      run[list]
+        .filter((tag) => !tags[list].has(tag))
+        .map((tag): CrossFault => ({
+          path: ['underway', i, list],
+          message: `${tag}: there is no such fish among the ${list}.`,
+        })),
+    ),
     ...run.vats.flatMap((vat): CrossFault[] => {
-      if (!vatNames.has(vat)) return [{ path: ['underway', i, 'vats'], message: `${vat}: there is no such vat in the book.` }];
+      if (!vatNames.has(vat))
+        return [{ path: ['underway', i, 'vats'], message: `${vat}: there is no such vat in the book.` }];
       const stays = taken.get(vat) ?? [];
       const from = run.from ?? -Infinity;
       const isTwice = stays.some(([begins, ends]) => from < ends && begins < run.until);
       taken.set(vat, [...stays, [from, run.until]]);
-      return isTwice ? [{ path: ['underway', i, 'vats'], message: `${vat}: holds two runs under way. Which one is it?` }] : [];
+      return isTwice
+        ? [{ path: ['underway', i, 'vats'], message: `${vat}: holds two runs under way. Which one is it?` }]
+        : [];
     }),
   ]);
 }
@@ -47,16 +94,44 @@ function underwayFaults({ underway, orders, vats, plannedOn, females, males }: B
 export function crossFaults(book: Book): CrossFault[] {
   const { plannedOn, staff } = book;
   return [
-    ...repeats('orders', book.orders), ...repeats('vats', book.vats), ...repeats('females', book.females), ...repeats('males', book.males),
-    ...book.orders.flatMap(({ name, due }, i) => (due > plannedOn ? [] : [{
-      path: ['orders', i, 'due'], message: `${name}: is due on ${isoDateOfSerial(due)}, but the plan is made on ${isoDateOfSerial(plannedOn)}. Mend the date or take the order out.`,
-    }])),
-    ...[...book.females.map((fish, i) => ['females', i, fish] as const), ...book.males.map((fish, i) => ['males', i, fish] as const)]
-      .flatMap(([list, i, { tag, lastUsed }]) => (lastUsed === undefined || lastUsed <= plannedOn ? [] : [{
-        path: [list, i, 'lastUsed'], message: `${tag ?? ''}: was last used on ${isoDateOfSerial(lastUsed)}, which is after today, ${isoDateOfSerial(plannedOn)}.`,
-      }])),
+    ...repeats('orders', book.orders),
+    ...repeats('vats', book.vats),
+    ...repeats('females', book.females),
+    ...repeats('males', book.males),
+    ...book.orders.flatMap(({ name, due }, i) =>
+      due > plannedOn
+        ? []
+        : [
+            {
+              path: ['orders', i, 'due'],
+              message: `${name}: is due on ${isoDateOfSerial(due)}, but the plan is made on ${isoDateOfSerial(plannedOn)}. Mend the date or take the order out.`,
+            },
+          ],
+    ),
+    ...[
+      ...book.females.map((fish, i) => ['females', i, fish] as const),
+      ...book.males.map((fish, i) => ['males', i, fish] as const),
+    ].flatMap(([list, i, { tag, lastUsed }]) =>
+      lastUsed === undefined || lastUsed <= plannedOn
+        ? []
+        : [
+            {
+              path: [list, i, 'lastUsed'],
+              message: `${tag ?? ''}: was last used on ${isoDateOfSerial(lastUsed)}, which is after today, ${isoDateOfSerial(plannedOn)}.`,
+            },
+          ],
+    ),
     ...underwayFaults(book),
-    ...(staff.stripTo > staff.stripFrom ? [] : [{ path: ['staff', 'stripTo'], message: 'Stripping until: must be later than stripping from. A night shift is two books.' }]),
-    ...(staff.injectTo > staff.injectFrom ? [] : [{ path: ['staff', 'injectTo'], message: 'Injecting until: must be later than injecting from.' }]),
+    ...(staff.stripTo > staff.stripFrom
+      ? []
+      : [
+          {
+            path: ['staff', 'stripTo'],
+            message: 'Stripping until: must be later than stripping from. A night shift is two books.',
+          },
+        ]),
+    ...(staff.injectTo > staff.injectFrom
+      ? []
+      : [{ path: ['staff', 'injectTo'], message: 'Injecting until: must be later than injecting from.' }]),
   ];
 }

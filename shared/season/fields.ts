@@ -8,17 +8,32 @@ const FIRST_DAY = 36526;
 const LAST_DAY = 73050;
 
 const shown = (value: unknown): string =>
-  value === undefined || value === null || value === '' ? 'nothing' : typeof value === 'string' ? `"${value.slice(0, 40)}"` : String(value as number);
+  value === undefined || value === null || value === ''
+    ? 'nothing'
+    : typeof value === 'string'
+      ? `"${value.slice(0, 40)}"`
+      : String(value as number);
 
 const typedNumber = (value: unknown): unknown => {
   if (value === '' || value === null) return undefined;
-  return typeof value === 'string' && /^[+-]?\d+([.,]\d+)?$/.test(value.trim()) ? Number(value.trim().replace(',', '.')) : value;
+  return typeof value === 'string' && /^[+-]?\d+([.,]\d+)?$/.test(value.trim())
+    ? Number(value.trim().replace(',', '.'))
+    : value;
 };
-const typedDay = (value: unknown): unknown => (typeof value === 'string' ? serialOfIsoDate(value) ?? value : value === null ? undefined : value);
-const typedHour = (value: unknown): unknown => (typeof value === 'string' ? hourOfClock(value) ?? value : value === null ? undefined : value);
+const typedDay = (value: unknown): unknown =>
+  typeof value === 'string' ? (serialOfIsoDate(value) ?? value) : value === null ? undefined : value;
+const typedHour = (value: unknown): unknown =>
+  typeof value === 'string' ? (hourOfClock(value) ?? value) : value === null ? undefined : value;
 
-export interface Limits { readonly min: number; readonly max: number; readonly unit?: string; readonly whole?: boolean; readonly slip?: (n: number) => string | undefined }
-const fits = (n: unknown, { min, max, whole }: Limits): n is number => typeof n === 'number' && n >= min && n <= max && (!whole || Number.isInteger(n));
+export interface Limits {
+  readonly min: number;
+  readonly max: number;
+  readonly unit?: string;
+  readonly whole?: boolean;
+  readonly slip?: (n: number) => string | undefined;
+}
+const fits = (n: unknown, { min, max, whole }: Limits): n is number =>
+  typeof n === 'number' && n >= min && n <= max && (!whole || Number.isInteger(n));
 const sentence = (label: string, limits: Limits, got: unknown): string => {
   const range = `${limits.whole ? 'a whole number' : 'a number'} from ${limits.min.toLocaleString('en')} to ${limits.max.toLocaleString('en')}${limits.unit ? ` ${limits.unit}` : ''}`;
   const slip = typeof got === 'number' ? limits.slip?.(got) : undefined;
@@ -26,30 +41,66 @@ const sentence = (label: string, limits: Limits, got: unknown): string => {
 };
 
 export const numberOf = (label: string, limits: Limits) =>
-  z.preprocess(typedNumber, z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }));
+  z.preprocess(
+    typedNumber,
+    z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }),
+  );
 export const numberOr = (label: string, usual: number, limits: Limits) =>
-  z.preprocess((value) => typedNumber(value) ?? usual, z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }));
+  z.preprocess(
+    (value) => typedNumber(value) ?? usual,
+    z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }),
+  );
 export const maybeNumber = (label: string, limits: Limits) =>
-  z.preprocess(typedNumber, z.custom<number | undefined>((n) => n === undefined || fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) })).optional();
+  z
+    .preprocess(
+      typedNumber,
+      z.custom<number | undefined>((n) => n === undefined || fits(n, limits), {
+        error: (issue) => sentence(label, limits, issue.input),
+      }),
+    )
+    .optional();
 
-const isDay = (n: unknown): n is number => typeof n === 'number' && Number.isInteger(n) && n >= FIRST_DAY && n <= LAST_DAY;
-const daySentence = (label: string, got: unknown): string => `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
-export const dayOf = (label: string) => z.preprocess(typedDay, z.custom<number>(isDay, { error: (issue) => daySentence(label, issue.input) }));
+const isDay = (n: unknown): n is number =>
+  typeof n === 'number' && Number.isInteger(n) && n >= FIRST_DAY && n <= LAST_DAY;
+const daySentence = (label: string, got: unknown): string =>
+  `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
+export const dayOf = (label: string) =>
+  z.preprocess(typedDay, z.custom<number>(isDay, { error: (issue) => daySentence(label, issue.input) }));
 export const maybeDay = (label: string) =>
-  z.preprocess(typedDay, z.custom<number | undefined>((n) => n === undefined || isDay(n), { error: (issue) => daySentence(label, issue.input) })).optional();
+  z
+    .preprocess(
+      typedDay,
+      z.custom<number | undefined>((n) => n === undefined || isDay(n), {
+        error: (issue) => daySentence(label, issue.input),
+      }),
+    )
+    .optional();
 
 const isHour = (n: unknown): n is number => typeof n === 'number' && n >= 0 && n <= 24;
 export const hourOr = (label: string, usual: number) =>
-  z.preprocess((value) => typedHour(value) ?? usual, z.custom<number>(isHour, { error: (issue) => `${label}: expected a clock time from 00:00 to 23:59 or an hour from 0 to 24, got ${shown(issue.input)}.` }));
+  z.preprocess(
+    (value) => typedHour(value) ?? usual,
+    z.custom<number>(isHour, {
+      error: (issue) =>
+        `${label}: expected a clock time from 00:00 to 23:59 or an hour from 0 to 24, got ${shown(issue.input)}.`,
+    }),
+  );
 
 export const nameOf = (label: string, longest = 60) =>
-  z.string({ error: (issue) => `${label}: expected a name, got ${shown(issue.input)}.` }).trim()
-    .min(1, { error: () => `${label}: type a name.` }).max(longest, { error: () => `${label}: at most ${longest} characters.` });
+  z
+    .string({ error: (issue) => `${label}: expected a name, got ${shown(issue.input)}.` })
+    .trim()
+    .min(1, { error: () => `${label}: type a name.` })
+    .max(longest, { error: () => `${label}: at most ${longest} characters.` });
 
 export const oneOf = <const C extends readonly [string, ...string[]]>(label: string, choices: C) =>
-  z.enum(choices, { error: (issue) => `${label}: expected one of ${choices.map((c) => `"${c}"`).join(', ')}, got ${shown(issue.input)}.` });
+  z.enum(choices, {
+    error: (issue) =>
+      `${label}: expected one of ${choices.map((c) => `"${c}"`).join(', ')}, got ${shown(issue.input)}.`,
+  });
 
 export const listOf = <T extends z.ZodType>(label: string, item: T, least: number, most: number) =>
-  z.array(item, { error: () => `${label}: expected a list.` })
+  z
+    .array(item, { error: () => `${label}: expected a list.` })
     .min(least, { error: () => `${label}: the list is empty; at least ${least} is needed.` })
     .max(most, { error: () => `${label}: at most ${most.toLocaleString('en')}.` });

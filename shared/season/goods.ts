@@ -8,7 +8,8 @@ import type { Product } from './product';
 import type { FeedingRow, Goods, PlannedRun, Purchase } from './result';
 
 /** Share of the day's food that is live: alone, then half, then none. */
-const liveShare = (day: number, a: Assumed): number => (day < a.liveDays ? 1 : day < a.liveDays + a.weaningDays ? 0.5 : 0);
+const liveShare = (day: number, a: Assumed): number =>
+  day < a.liveDays ? 1 : day < a.liveDays + a.weaningDays ? 0.5 : 0;
 
 /** What one run eats, day by day from its first full day of feeding until it is fetched. */
 export function feedingOf(run: PlannedRun, product: Product, a: Assumed): FeedingRow[] {
@@ -18,38 +19,68 @@ export function feedingOf(run: PlannedRun, product: Product, a: Assumed): Feedin
     const reared = Math.min(i, product.rearingDays);
     const nursed = product.nurseryDays > 0 ? Math.min(i - reared, product.nurseryDays) : 0;
     // Fish that wait for their buyer are fed as before but counted as no longer dying.
-    const fish = run.feeding * fry ** (reared / product.rearingDays) * (product.nurseryDays > 0 ? next ** (nursed / product.nurseryDays) : 1);
+    const fish =
+      run.feeding *
+      fry ** (reared / product.rearingDays) *
+      (product.nurseryDays > 0 ? next ** (nursed / product.nurseryDays) : 1);
     const grams = a.startWeight * Math.exp((a.fryGrowth * reared + a.nurseryGrowth * (i - reared)) / 100);
     const live = liveShare(i, a);
     const ration = i < product.rearingDays ? a.fryRation : a.nurseryRation;
     return {
-      date: run.feedFrom + i, run: run.run, fish, grams,
+      date: run.feedFrom + i,
+      run: run.run,
+      fish,
+      grams,
       cysts: live > 0 ? cystsNeeded(fish, a.naupliiPerLarva * live, a.naupliiPerGram, a.naupliiHarvest) : 0,
       dry: dailyFeed(fish, grams, ration * (1 - live)),
     };
   });
 }
 
-interface Use { readonly item: Goods; readonly on: number; readonly amount: number }
+interface Use {
+  readonly item: Goods;
+  readonly on: number;
+  readonly amount: number;
+}
 const usesOf = (runs: readonly PlannedRun[], feeding: readonly FeedingRow[]): Use[] => [
   ...runs.map((run): Use => ({ item: 'hormone', on: Math.floor(run.injectAt), amount: run.hormone })),
   // Cysts are set to hatch the day before they are fed.
-  ...feeding.filter(({ cysts }) => cysts > 0).map((row): Use => ({ item: 'cysts', on: row.date - 1, amount: kilogramsFromGrams(row.cysts) })),
-  ...feeding.filter(({ dry }) => dry > 0).map((row): Use => ({ item: 'dry feed', on: row.date, amount: kilogramsFromGrams(row.dry) })),
+  ...feeding
+    .filter(({ cysts }) => cysts > 0)
+    .map((row): Use => ({ item: 'cysts', on: row.date - 1, amount: kilogramsFromGrams(row.cysts) })),
+  ...feeding
+    .filter(({ dry }) => dry > 0)
+    .map((row): Use => ({ item: 'dry feed', on: row.date, amount: kilogramsFromGrams(row.dry) })),
 ];
 
 /** Goods by the week in which they must be ordered, so that each is there when it is used. */
-export function purchasesOf(book: OrderBook, runs: readonly PlannedRun[], feeding: readonly FeedingRow[]): Purchase[] {
-  const lead: Record<Goods, number> = { hormone: book.leadDays.hormone, cysts: book.leadDays.cysts, 'dry feed': book.leadDays.feed };
-  const price: Record<Goods, number> = { hormone: book.prices.hormonePerMillilitre, cysts: book.prices.cystsPerKilogram, 'dry feed': book.prices.feedPerKilogram };
+export function purchasesOf(
+  book: OrderBook,
+  runs: readonly PlannedRun[],
+  feeding: readonly FeedingRow[],
+): Purchase[] {
+  const lead: Record<Goods, number> = {
+    hormone: book.leadDays.hormone,
+    cysts: book.leadDays.cysts,
+    'dry feed': book.leadDays.feed,
+  };
+  const price: Record<Goods, number> = {
+    hormone: book.prices.hormonePerMillilitre,
+    cysts: book.prices.cystsPerKilogram,
+    'dry feed': book.prices.feedPerKilogram,
+  };
   const byWeek = new Map<string, Purchase>();
   for (const { item, on, amount } of usesOf(runs, feeding)) {
     const week = mondayOf(Math.max(book.plannedOn, on - lead[item]));
     const key = `${item} ${week}`;
     const before = byWeek.get(key);
     byWeek.set(key, {
-      week, item, unit: item === 'hormone' ? 'mL' : 'kg', amount: (before?.amount ?? 0) + amount,
-      cost: (before?.cost ?? 0) + amount * price[item], usedFrom: Math.min(before?.usedFrom ?? Infinity, on),
+      week,
+      item,
+      unit: item === 'hormone' ? 'mL' : 'kg',
+      amount: (before?.amount ?? 0) + amount,
+      cost: (before?.cost ?? 0) + amount * price[item],
+      usedFrom: Math.min(before?.usedFrom ?? Infinity, on),
     });
   }
   return [...byWeek.values()].sort((a, b) => a.week - b.week || a.item.localeCompare(b.item, 'en'));

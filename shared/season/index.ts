@@ -3,7 +3,17 @@ export type { BookFault, BookedOrder, OrderBook, OrderBookInput, VatStageKey } f
 export { planSeasonBook, planSeasonSteps } from './seasonBook';
 export type { PlanOptions } from './seasonBook';
 export type {
-  Change, FeedingRow, Goods, PlannedOrder, PlannedRun, Purchase, SeasonBook, SeasonFinding, SeasonMoney, Shortfall, VatStay,
+  Change,
+  FeedingRow,
+  Goods,
+  PlannedOrder,
+  PlannedRun,
+  Purchase,
+  SeasonBook,
+  SeasonFinding,
+  SeasonMoney,
+  Shortfall,
+  VatStay,
 } from './result';
 export { orderBookWorkbook } from './book';
 export { compareSeasons } from './compare';

@@ -10,7 +10,7 @@ export type VatStageKey = (typeof VAT_STAGES)[number];
 
 const money = { min: 0, max: 1e9 } as const;
 const share = { min: 0, max: 1, unit: 'share (80 % is 0.8)' } as const;
-const days = (max: number) => ({ min: 0, max, unit: 'd', whole: true } as const);
+const days = (max: number) => ({ min: 0, max, unit: 'd', whole: true }) as const;
 
 /** A group of entries that may be left out as a whole. */
 const part = <T extends z.ZodType>(group: T) => z.preprocess((value) => value ?? {}, group);
@@ -20,7 +20,12 @@ const order = z.strictObject({
   product: oneOf('What is ordered', PRODUCTS),
   number: numberOf('Fish ordered', { min: 1, max: 5_000_000, unit: 'fish', whole: true }),
   /** Mean weight wanted; left out, what the usual days of rearing give. */
-  grams: maybeNumber('Weight of a fish', { min: 0.005, max: 100, unit: 'g', slip: (g) => (g > 100 ? 'That is no fry or fingerling.' : undefined) }),
+  grams: maybeNumber('Weight of a fish', {
+    min: 0.005,
+    max: 100,
+    unit: 'g',
+    slip: (g) => (g > 100 ? 'That is no fry or fingerling.' : undefined),
+  }),
   due: dayOf('Due on'),
   /** Price of one fish. */
   price: maybeNumber('Price of a fish', money),
@@ -31,7 +36,9 @@ const order = z.strictObject({
 const vat = z.strictObject({
   name: nameOf('Name of the vat', 30),
   litres: numberOf('Water in the vat', { min: 10, max: 200_000, unit: 'L' }),
-  holds: listOf('What the vat holds', oneOf('What the vat holds', VAT_STAGES), 1, VAT_STAGES.length).default([...VAT_STAGES]),
+  holds: listOf('What the vat holds', oneOf('What the vat holds', VAT_STAGES), 1, VAT_STAGES.length).default([
+    ...VAT_STAGES,
+  ]),
 });
 
 const fish = {
@@ -42,7 +49,12 @@ const fish = {
 };
 const female = z.strictObject({
   ...fish,
-  kilograms: numberOf('Weight of a female', { min: 0.1, max: 15, unit: 'kg', slip: (w) => (w > 100 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined) }),
+  kilograms: numberOf('Weight of a female', {
+    min: 0.1,
+    max: 15,
+    unit: 'kg',
+    slip: (w) => (w > 100 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined),
+  }),
 });
 const male = z.strictObject(fish);
 
@@ -60,10 +72,17 @@ const underway = z.strictObject({
 });
 
 const staff = z.strictObject({
-  stripFrom: hourOr('Stripping from', 6), stripTo: hourOr('Stripping until', 20),
-  injectFrom: hourOr('Injecting from', 0), injectTo: hourOr('Injecting until', 24),
+  stripFrom: hourOr('Stripping from', 6),
+  stripTo: hourOr('Stripping until', 20),
+  injectFrom: hourOr('Injecting from', 0),
+  injectTo: hourOr('Injecting until', 24),
   /** 1 Monday … 7 Sunday. */
-  weekdays: listOf('Days people strip on', numberOf('Day of the week', { min: 1, max: 7, whole: true }), 1, 7).default([1, 2, 3, 4, 5, 6, 7]),
+  weekdays: listOf(
+    'Days people strip on',
+    numberOf('Day of the week', { min: 1, max: 7, whole: true }),
+    1,
+    7,
+  ).default([1, 2, 3, 4, 5, 6, 7]),
   daysOff: listOf('Days off', dayOf('Day off'), 0, 366).default([]),
   femalesPerDay: numberOr('Females that can be stripped in a day', 10, { min: 1, max: 200, whole: true }),
 });
@@ -80,11 +99,26 @@ const prices = z.strictObject({
 });
 
 const deviation = (label: string, most: number) => numberOf(label, { min: 0, max: most });
-const shareSpread = (label: string) => z.strictObject({ runs: deviation(`${label}, spread between runs`, 0.5), season: deviation(`${label}, spread between seasons`, 0.5) }).optional();
+const shareSpread = (label: string) =>
+  z
+    .strictObject({
+      runs: deviation(`${label}, spread between runs`, 0.5),
+      season: deviation(`${label}, spread between seasons`, 0.5),
+    })
+    .optional();
 /** Standard deviations of what varies: shares between runs and seasons, eggs as those of their logarithm. Left out, the usual ones. */
 const spreads = z.strictObject({
-  hatch: shareSpread('Hatch'), yolkSurvival: shareSpread('Yolk larvae'), frySurvival: shareSpread('Fry'), nurserySurvival: shareSpread('Nursing'),
-  eggs: z.strictObject({ females: deviation('Eggs, spread between females', 2), runs: deviation('Eggs, spread between runs', 2), season: deviation('Eggs, spread between seasons', 2) }).optional(),
+  hatch: shareSpread('Hatch'),
+  yolkSurvival: shareSpread('Yolk larvae'),
+  frySurvival: shareSpread('Fry'),
+  nurserySurvival: shareSpread('Nursing'),
+  eggs: z
+    .strictObject({
+      females: deviation('Eggs, spread between females', 2),
+      runs: deviation('Eggs, spread between runs', 2),
+      season: deviation('Eggs, spread between seasons', 2),
+    })
+    .optional(),
 });
 
 /** The water the vats are filled with, as last measured; the sheet for dosing starts from it. */
@@ -96,58 +130,95 @@ const fillWater = z.strictObject({
 });
 
 /** An order book: what is promised, what there is to make it with. Dates may be serials or 2027-03-31, hours numbers or 7:30. */
-export const orderBookSchema = z.strictObject({
-  hatchery: nameOf('Hatchery').default('My hatchery'),
-  /** Today: nothing is planned before it. */
-  plannedOn: dayOf('Planned on'),
-  orders: listOf('Orders', order, 1, 1000),
-  vats: listOf('Vats', vat, 1, 500),
-  females: listOf('Females', female, 0, 500),
-  males: listOf('Males', male, 0, 500),
-  /** What is in the vats on the day of planning; females and males it used carry the day in lastUsed. */
-  underway: listOf('Runs under way', underway, 0, 500).default([]),
-  staff: part(staff),
-  /** Expected water at night for each month from January; null where nobody knows. */
-  temperatures: z.array(maybeNumber('Water of the month', { min: 10, max: 40, unit: '°C', slip: (t) => (t > 45 ? 'That looks like °F.' : undefined) }).nullable(), { error: () => 'Water by month: expected twelve temperatures.' })
-    .length(12, { error: () => 'Water by month: expected twelve temperatures, January to December; leave unknown months empty.' }),
-  /** Egg weight of body weight for each month from January; null, or left out, is the figure for the whole year. */
-  eggShares: z.array(maybeNumber('Egg weight of body weight in a month', { min: 0.001, max: 0.3, unit: 'share (10 % is 0.1)' }).nullable(), { error: () => 'Egg weight by month: expected twelve shares.' })
-    .length(12, { error: () => 'Egg weight by month: expected twelve shares, January to December; leave unknown months empty.' }).optional(),
-  preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
-  /** Days before a female is stripped again. */
-  restDays: numberOr('Rest of a female', 90, { ...days(730) }),
-  /** Catfish males give milt once; elsewhere they rest as long as the females. */
-  malesSurvive: z.boolean().default(false),
-  cleaningDays: numberOr('Cleaning and refilling a vat', 2, days(60)),
-  /** Fish may be ready this long before they are fetched. */
-  holdDays: numberOr('Days fish may wait for their buyer', 5, days(60)),
-  leadDays: part(z.strictObject({
-    hormone: numberOr('Delivery of hormone', 14, days(180)), cysts: numberOr('Delivery of cysts', 14, days(180)), feed: numberOr('Delivery of feed', 7, days(180)),
-  })),
-  /** Planned on top of every order against bad luck: 0.2 is a fifth more. */
-  spare: numberOr('Spare', 0, { min: 0, max: 3, unit: 'share (20 % is 0.2)' }),
-  /** Runs lost altogether (power, pump, disease). Common practice, no source. */
-  lost: numberOr('Runs lost altogether', 0.03, { ...share, max: 0.9 }),
-  /** For orders of future brood fish. */
-  leastParents: numberOr('Parents that must count, for brood fish', 50, { min: 0, max: 1000 }),
-  prices: part(prices),
-  assumptions: assumptionSchema.default({}),
-  spreads: part(spreads),
-  water: part(fillWater),
-  seed: numberOr('Seed', 1, { min: 0, max: 4294967295, whole: true }),
-}).superRefine((book, context) => {
-  for (const { path, message } of crossFaults(book)) context.addIssue({ code: 'custom', path, message });
-});
+export const orderBookSchema = z
+  .strictObject({
+    hatchery: nameOf('Hatchery').default('My hatchery'),
+    /** Today: nothing is planned before it. */
+    plannedOn: dayOf('Planned on'),
+    orders: listOf('Orders', order, 1, 1000),
+    vats: listOf('Vats', vat, 1, 500),
+    females: listOf('Females', female, 0, 500),
+    males: listOf('Males', male, 0, 500),
+    /** What is in the vats on the day of planning; females and males it used carry the day in lastUsed. */
+    underway: listOf('Runs under way', underway, 0, 500).default([]),
+    staff: part(staff),
+    /** Expected water at night for each month from January; null where nobody knows. */
+    temperatures: z
+      .array(
+        maybeNumber('Water of the month', {
+          min: 10,
+          max: 40,
+          unit: '°C',
+          slip: (t) => (t > 45 ? 'That looks like °F.' : undefined),
+        }).nullable(),
+        { error: () => 'Water by month: expected twelve temperatures.' },
+      )
+      .length(12, {
+        error: () =>
+          'Water by month: expected twelve temperatures, January to December; leave unknown months empty.',
+      }),
+    /** Egg weight of body weight for each month from January; null, or left out, is the figure for the whole year. */
+    eggShares: z
+      .array(
+        maybeNumber('Egg weight of body weight in a month', {
+          min: 0.001,
+          max: 0.3,
+          unit: 'share (10 % is 0.1)',
+        }).nullable(),
+        { error: () => 'Egg weight by month: expected twelve shares.' },
+      )
+      .length(12, {
+        error: () =>
+          'Egg weight by month: expected twelve shares, January to December; leave unknown months empty.',
+      })
+      .optional(),
+    preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
+    /** Days before a female is stripped again. */
+    restDays: numberOr('Rest of a female', 90, { ...days(730) }),
+    /** Catfish males give milt once; elsewhere they rest as long as the females. */
+    malesSurvive: z.boolean().default(false),
+    cleaningDays: numberOr('Cleaning and refilling a vat', 2, days(60)),
+    /** Fish may be ready this long before they are fetched. */
+    holdDays: numberOr('Days fish may wait for their buyer', 5, days(60)),
+    leadDays: part(
+      z.strictObject({
+        hormone: numberOr('Delivery of hormone', 14, days(180)),
+        cysts: numberOr('Delivery of cysts', 14, days(180)),
+        feed: numberOr('Delivery of feed', 7, days(180)),
+      }),
+    ),
+    /** Planned on top of every order against bad luck: 0.2 is a fifth more. */
+    spare: numberOr('Spare', 0, { min: 0, max: 3, unit: 'share (20 % is 0.2)' }),
+    /** Runs lost altogether (power, pump, disease). Common practice, no source. */
+    lost: numberOr('Runs lost altogether', 0.03, { ...share, max: 0.9 }),
+    /** For orders of future brood fish. */
+    leastParents: numberOr('Parents that must count, for brood fish', 50, { min: 0, max: 1000 }),
+    prices: part(prices),
+    assumptions: assumptionSchema.default({}),
+    spreads: part(spreads),
+    water: part(fillWater),
+    seed: numberOr('Seed', 1, { min: 0, max: 4294967295, whole: true }),
+  })
+  .superRefine((book, context) => {
+    for (const { path, message } of crossFaults(book)) context.addIssue({ code: 'custom', path, message });
+  });
 
 export type OrderBook = z.output<typeof orderBookSchema>;
 export type OrderBookInput = z.input<typeof orderBookSchema>;
 export type BookedOrder = OrderBook['orders'][number];
 
-export interface BookFault { readonly field: string; readonly message: string }
+export interface BookFault {
+  readonly field: string;
+  readonly message: string;
+}
 
 /** The order book checked, or one sentence for each entry that cannot be used. */
-export function readOrderBook(input: unknown): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
+export function readOrderBook(
+  input: unknown,
+): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
   const result = orderBookSchema.safeParse(input);
   if (result.success) return { book: result.data };
-  return { faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })) };
+  return {
+    faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })),
+  };
 }

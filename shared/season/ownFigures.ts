@@ -14,7 +14,10 @@ export interface OwnFigures {
 const WIDTH_95 = 2 * 1.959964;
 const rounded = (x: number): number => Math.round(x * 1e4) / 1e4;
 
-interface Ends { readonly next: readonly [number, number]; readonly mean: readonly [number, number] }
+interface Ends {
+  readonly next: readonly [number, number];
+  readonly mean: readonly [number, number];
+}
 /**
  * What a learned interval says of the spread: one more run differs from the mean by the spread between runs; how far the mean itself
  * is not known yet is shared by all runs of a season. Moments of a bell of the same width, on the scale given.
@@ -24,27 +27,41 @@ function spreadOf({ next, mean }: Ends): { readonly runs: number; readonly seaso
   const both = Math.abs(next[1] - next[0]) / WIDTH_95;
   return { runs: rounded(Math.sqrt(Math.max(0, both * both - season * season))), season: rounded(season) };
 }
-const endsOf = ({ low, high, meanLow, meanHigh }: LearnedFigure, scale: (x: number) => number = (x) => x): Ends =>
-  ({ next: [scale(low), scale(high)], mean: [scale(meanLow), scale(meanHigh)] });
+const endsOf = (
+  { low, high, meanLow, meanHigh }: LearnedFigure,
+  scale: (x: number) => number = (x) => x,
+): Ends => ({ next: [scale(low), scale(high)], mean: [scale(meanLow), scale(meanHigh)] });
 
 /** Eggs are weight times eggs in a gram: their spreads on logarithms add up as squares. That between females is not learned. */
 function eggSpread(figures: readonly LearnedFigure[]): OrderBook['spreads']['eggs'] {
   if (figures.length === 0) return undefined;
   const parts = figures.map((figure) => spreadOf(endsOf(figure, Math.log)));
-  return { females: USUAL_EGG_SPREAD.females, runs: rounded(Math.hypot(...parts.map(({ runs }) => runs))), season: rounded(Math.hypot(...parts.map(({ season }) => season))) };
+  return {
+    females: USUAL_EGG_SPREAD.females,
+    runs: rounded(Math.hypot(...parts.map(({ runs }) => runs))),
+    season: rounded(Math.hypot(...parts.map(({ season }) => season))),
+  };
 }
 
 /** The hatchery's own rates as an order book takes them: figures, how much they vary for the odds, egg yields by month. Only what its runs speak of. `figuresIn`: the learned figures of a month, or of the whole year. */
-export function ownFigures(figuresIn: (month?: number) => Readonly<Partial<Record<AssumptionKey, LearnedFigure>>>): OwnFigures {
+export function ownFigures(
+  figuresIn: (month?: number) => Readonly<Partial<Record<AssumptionKey, LearnedFigure>>>,
+): OwnFigures {
   const figures = figuresIn();
   const months = Array.from({ length: 12 }, (_, i) => figuresIn(i + 1).eggShare?.value ?? null);
   const eggs = eggSpread([figures.eggShare, figures.eggsPerGram].filter((figure) => figure !== undefined));
   return {
     assumptions: Object.fromEntries(Object.entries(figures).map(([key, { value }]) => [key, value])),
     spreads: {
-      ...Object.fromEntries(SPREAD_SHARES.flatMap((key) => { const figure = figures[key]; return figure ? [[key, spreadOf(endsOf(figure))]] : []; })),
+      ...Object.fromEntries(
+        SPREAD_SHARES.flatMap((key) => {
+          const figure = figures[key];
+          return figure ? [[key, spreadOf(endsOf(figure))]] : [];
+        }),
+      ),
       ...(eggs ? { eggs } : {}),
     },
-    eggShares: figures.eggShare && months.some((share) => share !== figures.eggShare?.value) ? months : undefined,
+    eggShares:
+      figures.eggShare && months.some((share) => share !== figures.eggShare?.value) ? months : undefined,
   };
 }

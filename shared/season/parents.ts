@@ -1,7 +1,10 @@
 import type { Problem, ProblemFemale } from './problem';
 
 /** When each female was or will be stripped, and each male used; ascending order is not kept. */
-export interface ParentUse { readonly females: number[][]; readonly males: number[][] }
+export interface ParentUse {
+  readonly females: number[][];
+  readonly males: number[][];
+}
 
 export const firstUse = (problem: Problem): ParentUse => ({
   females: problem.females.map(({ used }) => [...used]),
@@ -29,7 +32,10 @@ export function readyMales(problem: Problem, use: ParentUse, day: number): numbe
   return ready;
 }
 
-export interface Pair { readonly female: number; readonly male: number }
+export interface Pair {
+  readonly female: number;
+  readonly male: number;
+}
 const isKin = (a: string, b: string): boolean => a !== '' && a === b;
 
 /**
@@ -38,8 +44,11 @@ const isKin = (a: string, b: string): boolean => a !== '' && a === b;
  */
 export function pairUp(problem: Problem, females: readonly number[], males: readonly number[]): Pair[] {
   const load = new Map<number, number>();
-  const possible = (f: number): number[] => males.filter((m) => !isKin(problem.females[f]?.family ?? '', problem.males[m]?.family ?? ''));
-  const choices = females.map((female) => ({ female, males: possible(female) })).sort((a, b) => a.males.length - b.males.length);
+  const possible = (f: number): number[] =>
+    males.filter((m) => !isKin(problem.females[f]?.family ?? '', problem.males[m]?.family ?? ''));
+  const choices = females
+    .map((female) => ({ female, males: possible(female) }))
+    .sort((a, b) => a.males.length - b.males.length);
   const pairs: Pair[] = [];
   for (const { female, males: able } of choices) {
     let best = -1;
@@ -66,7 +75,13 @@ const ENOUGH = 1 - 1e-9;
  * Females that give the eggs: the set with the fewest eggs to spare, at most `most` of them. With `under` the set with the most eggs
  * that does not pass the need, where there is one. When all are not enough, the best givers. `byEggs` lists the best giver first.
  */
-export function chooseFemales(all: readonly ProblemFemale[], byEggs: readonly number[], eggs: number, most: number, under: boolean): number[] {
+export function chooseFemales(
+  all: readonly ProblemFemale[],
+  byEggs: readonly number[],
+  eggs: number,
+  most: number,
+  under: boolean,
+): number[] {
   const eggsOf = (i: number): number => all[i]?.eggs ?? 0;
   const top = byEggs.slice(0, most);
   if (top.reduce((sum, i) => sum + eggsOf(i), 0) < eggs * ENOUGH) return top;
@@ -87,7 +102,13 @@ export function chooseFemales(all: readonly ProblemFemale[], byEggs: readonly nu
   return taken;
 }
 
-function bestSet(able: readonly number[], eggsOf: (i: number) => number, eggs: number, most: number, under: boolean): number[] {
+function bestSet(
+  able: readonly number[],
+  eggsOf: (i: number) => number,
+  eggs: number,
+  most: number,
+  under: boolean,
+): number[] {
   let best = 0;
   let bestCost = Infinity;
   for (let set = 1; set < 1 << able.length; set++) {

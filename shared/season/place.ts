@@ -28,9 +28,16 @@ export interface Schedule {
 /** Runs under way are no runs of the plan: they have a number no planned run has. */
 const UNDERWAY = -1;
 const takenStays = ({ taken }: Problem, place: number): Stay[] =>
-  taken.filter(({ vat }) => vat === place).map(({ from, until }) => ({ from, to: until, run: UNDERWAY })).sort((a, b) => a.from - b.from);
+  taken
+    .filter(({ vat }) => vat === place)
+    .map(({ from, until }) => ({ from, to: until, run: UNDERWAY }))
+    .sort((a, b) => a.from - b.from);
 export const emptySchedule = (problem: Problem): Schedule => ({
-  problem, occupancy: problem.vats.map((_, i) => takenStays(problem, i)), use: firstUse(problem), strippedOn: new Map(problem.strippedOn), runs: [],
+  problem,
+  occupancy: problem.vats.map((_, i) => takenStays(problem, i)),
+  use: firstUse(problem),
+  strippedOn: new Map(problem.strippedOn),
+  runs: [],
 });
 
 interface Room {
@@ -62,10 +69,24 @@ export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): R
   const { stripAt } = candidate.clock;
   const females = restedFemales(problem, schedule.use, Math.floor(stripAt));
   const males = readyMales(problem, schedule.use, Math.floor(stripAt));
-  const hands = problem.without === 'hands' ? Infinity : problem.femalesPerDay - (schedule.strippedOn.get(candidate.day) ?? 0);
-  const most = Math.max(0, Math.min(females.length, hands, problem.without === 'males' ? Infinity : males.length * problem.femalesPerMale));
+  const hands =
+    problem.without === 'hands'
+      ? Infinity
+      : problem.femalesPerDay - (schedule.strippedOn.get(candidate.day) ?? 0);
+  const most = Math.max(
+    0,
+    Math.min(
+      females.length,
+      hands,
+      problem.without === 'males' ? Infinity : males.length * problem.femalesPerMale,
+    ),
+  );
   const isEndless = problem.without === 'females' && hands > 0 && males.length > 0;
-  const byFemales = isEndless ? Infinity : most === 0 ? 0 : eggsOfFirst(problem, females, most) / eggsPerFish(task, candidate);
+  const byFemales = isEndless
+    ? Infinity
+    : most === 0
+      ? 0
+      : eggsOfFirst(problem, females, most) / eggsPerFish(task, candidate);
   const free: number[][] = [];
   let byVats = Infinity;
   if (byFemales > 0 && problem.without !== 'vats') {
@@ -75,7 +96,11 @@ export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): R
       const open: number[] = [];
       let litres = 0;
       problem.vats.forEach((vat, i) => {
-        if ((vat.holds & bit) === 0 || !isFree(schedule.occupancy[i] ?? [], from, to, run, problem.cleaningDays)) return;
+        if (
+          (vat.holds & bit) === 0 ||
+          !isFree(schedule.occupancy[i] ?? [], from, to, run, problem.cleaningDays)
+        )
+          return;
         open.push(i);
         litres += vat.litres;
       });
@@ -89,14 +114,25 @@ export function roomFor(schedule: Schedule, task: Task, candidate: Candidate): R
 export const fishIn = (room: Room): number => Math.min(room.byVats, room.byFemales);
 
 /** How a search strays from the usual choice. */
-export interface Whim { readonly chance: Chance; readonly part: number }
+export interface Whim {
+  readonly chance: Chance;
+  readonly part: number;
+}
 const strays = (whim: Whim | undefined): boolean => whim !== undefined && whim.chance.even() < whim.part;
 
 const mixed = (items: readonly number[], chance: Chance): number[] =>
-  items.map((i) => ({ i, at: chance.even() })).sort((a, b) => a.at - b.at).map(({ i }) => i);
+  items
+    .map((i) => ({ i, at: chance.even() }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ i }) => i);
 
 /** Vats are tried in another order when the search strays, so that another set is taken. */
-function someVats(schedule: Schedule, free: readonly number[], litres: number, whim: Whim | undefined): number[] | undefined {
+function someVats(
+  schedule: Schedule,
+  free: readonly number[],
+  litres: number,
+  whim: Whim | undefined,
+): number[] | undefined {
   if (!strays(whim) || !whim) return chooseVats(schedule.problem.vats, free, litres);
   const taken: number[] = [];
   let sum = 0;
@@ -113,8 +149,11 @@ export function smallerSize(schedule: Schedule, task: Task, room: Room, chance: 
   const { vats, females } = schedule.problem;
   const stage = Math.floor(chance.even() * (task.product.stages.length + 1));
   const asked = task.product.stages[stage];
-  const from = asked ? room.free[stage] ?? [] : room.females;
-  const some = mixed(from, chance).slice(0, 1 + Math.floor(chance.even() * (asked ? from.length : Math.min(from.length, room.most))));
+  const from = asked ? (room.free[stage] ?? []) : room.females;
+  const some = mixed(from, chance).slice(
+    0,
+    1 + Math.floor(chance.even() * (asked ? from.length : Math.min(from.length, room.most))),
+  );
   return asked
     ? some.reduce((sum, i) => sum + (vats[i]?.litres ?? 0), 0) / asked.litresPerFish
     : some.reduce((sum, i) => sum + (females[i]?.eggs ?? 0), 0) / eggsPerFish(task, room.candidate);
@@ -133,7 +172,13 @@ function someFemales(schedule: Schedule, room: Room, eggs: number, chance: Chanc
 }
 
 /** Vats for every stage, taken at once; undefined, and none taken, when one stage has too few. */
-function takeVats(schedule: Schedule, task: Task, room: Room, fish: number, whim: Whim | undefined): number[][] | undefined {
+function takeVats(
+  schedule: Schedule,
+  task: Task,
+  room: Room,
+  fish: number,
+  whim: Whim | undefined,
+): number[][] | undefined {
   const { occupancy, runs } = schedule;
   const run = runs.length;
   const vats: number[][] = [];
@@ -158,15 +203,26 @@ const eggsOf = (problem: Problem, chosen: readonly number[], pairs: readonly Pai
     : pairs.reduce((sum, { female }) => sum + (problem.females[female]?.eggs ?? 0), 0);
 
 /** Puts a run of up to `need` fish into the schedule; gives its fish, 0 when it cannot be. */
-export function placeRun(schedule: Schedule, taskIndex: number, task: Task, room: Room, need: number, whim?: Whim): number {
+export function placeRun(
+  schedule: Schedule,
+  taskIndex: number,
+  task: Task,
+  room: Room,
+  need: number,
+  whim?: Whim,
+): number {
   const { problem, use, strippedOn, runs } = schedule;
   const { candidate } = room;
   const target = Math.min(need, room.byVats);
   const eggsNeeded = target * eggsPerFish(task, candidate);
-  const chosen = whim && strays(whim)
-    ? someFemales(schedule, room, eggsNeeded, whim.chance)
-    : chooseFemales(problem.females, room.females, eggsNeeded, room.most, strays(whim));
-  const pairs = problem.without === 'males' ? chosen.map((female) => ({ female, male: -1 })) : pairUp(problem, chosen, room.males);
+  const chosen =
+    whim && strays(whim)
+      ? someFemales(schedule, room, eggsNeeded, whim.chance)
+      : chooseFemales(problem.females, room.females, eggsNeeded, room.most, strays(whim));
+  const pairs =
+    problem.without === 'males'
+      ? chosen.map((female) => ({ female, male: -1 }))
+      : pairUp(problem, chosen, room.males);
   const eggs = eggsOf(problem, chosen, pairs);
   const fish = Math.min(target, eggs / eggsPerFish(task, candidate));
   const vats = fish >= 1 ? takeVats(schedule, task, room, fish, whim) : undefined;

@@ -52,9 +52,23 @@ export interface Candidate {
   /** From and to of each stage of the product, in days. */
   readonly spans: readonly (readonly [from: number, to: number])[];
 }
-export interface ProblemVat { readonly name: string; readonly litres: number; readonly holds: number }
-export interface ProblemFemale { readonly tag: string; readonly eggs: number; readonly kilograms: number; readonly family: string; readonly used: readonly number[] }
-export interface ProblemMale { readonly tag: string; readonly family: string; readonly used: readonly number[] }
+export interface ProblemVat {
+  readonly name: string;
+  readonly litres: number;
+  readonly holds: number;
+}
+export interface ProblemFemale {
+  readonly tag: string;
+  readonly eggs: number;
+  readonly kilograms: number;
+  readonly family: string;
+  readonly used: readonly number[];
+}
+export interface ProblemMale {
+  readonly tag: string;
+  readonly family: string;
+  readonly used: readonly number[];
+}
 
 export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(key);
 
@@ -76,17 +90,28 @@ const clocksOf = (book: OrderBook, a: Assumed): Clocks => {
 
 /** Goods ordered on the day of planning must be there before they are used. */
 const arrivesInTime = (book: OrderBook, clock: RunClock, a: Assumed): boolean =>
-  Math.floor(clock.stripAt) >= book.plannedOn && Math.floor(clock.injectAt) - book.leadDays.hormone >= book.plannedOn
-  && Math.floor(clock.firstFeedAt) - 1 - book.leadDays.cysts >= book.plannedOn && clock.feedFrom + a.liveDays - book.leadDays.feed >= book.plannedOn;
+  Math.floor(clock.stripAt) >= book.plannedOn &&
+  Math.floor(clock.injectAt) - book.leadDays.hormone >= book.plannedOn &&
+  Math.floor(clock.firstFeedAt) - 1 - book.leadDays.cysts >= book.plannedOn &&
+  clock.feedFrom + a.liveDays - book.leadDays.feed >= book.plannedOn;
 
 /** Egg yields swing with the seasons: the month of the strip says how far from the figure of the whole year. */
-const eggFactorOn = ({ eggShares }: OrderBook, { eggShare }: Assumed, day: number): number => (eggShares?.[monthOf(day)] ?? eggShare) / eggShare;
+const eggFactorOn = ({ eggShares }: OrderBook, { eggShare }: Assumed, day: number): number =>
+  (eggShares?.[monthOf(day)] ?? eggShare) / eggShare;
 
-function candidatesOf(book: OrderBook, a: Assumed, due: number, product: Product, clocks: Clocks): Pick<Task, 'candidates' | 'refused'> {
+function candidatesOf(
+  book: OrderBook,
+  a: Assumed,
+  due: number,
+  product: Product,
+  clocks: Clocks,
+): Pick<Task, 'candidates' | 'refused'> {
   const rearing = product.rearingDays + product.nurseryDays;
   const candidates: Candidate[] = [];
   const refused: Partial<Record<NoRun | 'lead time', number>> = {};
-  const refuse = (why: NoRun | 'lead time'): void => { refused[why] = (refused[why] ?? 0) + 1; };
+  const refuse = (why: NoRun | 'lead time'): void => {
+    refused[why] = (refused[why] ?? 0) + 1;
+  };
   for (let day = due - rearing - 1; day >= due - rearing - book.holdDays - LONGEST_BEFORE_FEED; day--) {
     const clock = clocks(day);
     if (typeof clock === 'string') {
@@ -101,27 +126,48 @@ function candidatesOf(book: OrderBook, a: Assumed, due: number, product: Product
     }
     const weanedAt = clock.feedFrom + product.rearingDays + MORNING;
     const leaves = due + MORNING;
-    const spans: (readonly [number, number])[] = product.nurseryDays > 0
-      ? [[clock.stripAt, clock.firstFeedAt], [clock.firstFeedAt, weanedAt], [weanedAt, leaves]]
-      : [[clock.stripAt, clock.firstFeedAt], [clock.firstFeedAt, leaves]];
+    const spans: (readonly [number, number])[] =
+      product.nurseryDays > 0
+        ? [
+            [clock.stripAt, clock.firstFeedAt],
+            [clock.firstFeedAt, weanedAt],
+            [weanedAt, leaves],
+          ]
+        : [
+            [clock.stripAt, clock.firstFeedAt],
+            [clock.firstFeedAt, leaves],
+          ];
     candidates.push({ day, clock, eggFactor: eggFactorOn(book, a, day), weanedAt, readyAt, spans });
   }
   return { candidates, refused };
 }
 
 /** Days a fish was used, or is going to be by a run that stands. */
-const usesOf = (book: OrderBook, list: 'females' | 'males', tag: string, lastUsed: number | undefined): number[] => [
-  ...(lastUsed === undefined ? [] : [lastUsed]), ...book.underway.flatMap((run) => (run.strippedOn !== undefined && run[list].includes(tag) ? [run.strippedOn] : [])),
+const usesOf = (
+  book: OrderBook,
+  list: 'females' | 'males',
+  tag: string,
+  lastUsed: number | undefined,
+): number[] => [
+  ...(lastUsed === undefined ? [] : [lastUsed]),
+  ...book.underway.flatMap((run) =>
+    run.strippedOn !== undefined && run[list].includes(tag) ? [run.strippedOn] : [],
+  ),
 ];
 
 const handsTaken = ({ underway }: OrderBook): Map<number, number> => {
   const taken = new Map<number, number>();
-  for (const { strippedOn, females } of underway) if (strippedOn !== undefined) taken.set(strippedOn, (taken.get(strippedOn) ?? 0) + females.length);
+  for (const { strippedOn, females } of underway)
+    if (strippedOn !== undefined) taken.set(strippedOn, (taken.get(strippedOn) ?? 0) + females.length);
   return taken;
 };
 
 /** The problem of an order book; orders whose size cannot be had come back as sentences. */
-export function problemOf(book: OrderBook): { readonly problem: Problem; readonly assumed: Assumed; readonly impossible: readonly string[] } {
+export function problemOf(book: OrderBook): {
+  readonly problem: Problem;
+  readonly assumed: Assumed;
+  readonly impossible: readonly string[];
+} {
   const a = assumed(book.assumptions);
   const clocks = clocksOf(book, a);
   const impossible: string[] = [];
@@ -135,20 +181,54 @@ export function problemOf(book: OrderBook): { readonly problem: Problem; readonl
       continue;
     }
     const underway = book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
-    tasks.push({ order, product, underway, wanted: Math.max(0, Math.ceil(order.number * (1 + book.spare) - underway)), value: arePriced && order.price !== undefined ? order.price : 1, ...candidatesOf(book, a, order.due, product, clocks) });
+    tasks.push({
+      order,
+      product,
+      underway,
+      wanted: Math.max(0, Math.ceil(order.number * (1 + book.spare) - underway)),
+      value: arePriced && order.price !== undefined ? order.price : 1,
+      ...candidatesOf(book, a, order.due, product, clocks),
+    });
   }
   const females = book.females.map(({ tag, kilograms, family, lastUsed }): ProblemFemale => ({
-    tag, kilograms, eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating, family: family ?? '', used: usesOf(book, 'females', tag, lastUsed),
+    tag,
+    kilograms,
+    eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating,
+    family: family ?? '',
+    used: usesOf(book, 'females', tag, lastUsed),
   }));
   return {
-    assumed: a, impossible,
+    assumed: a,
+    impossible,
     problem: {
       tasks,
-      vats: book.vats.map(({ name, litres, holds }) => ({ name, litres, holds: holds.reduce((bits, key) => bits | stageBit(key), 0) })),
-      females, byEggs: females.map((_, i) => i).sort((x, y) => (females[y]?.eggs ?? 0) - (females[x]?.eggs ?? 0) || x - y),
-      males: book.males.map(({ tag, family, lastUsed }) => ({ tag, family: family ?? '', used: usesOf(book, 'males', tag, lastUsed) })),
-      taken: book.underway.flatMap(({ vats, from, until }) => vats.map((name) => ({ vat: book.vats.findIndex((v) => v.name === name), from: from ?? -Infinity, until: until + MORNING }))),
-      strippedOn: handsTaken(book), restDays: book.restDays, cleaningDays: book.cleaningDays, femalesPerDay: book.staff.femalesPerDay, femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)), malesSurvive: book.malesSurvive,
+      vats: book.vats.map(({ name, litres, holds }) => ({
+        name,
+        litres,
+        holds: holds.reduce((bits, key) => bits | stageBit(key), 0),
+      })),
+      females,
+      byEggs: females
+        .map((_, i) => i)
+        .sort((x, y) => (females[y]?.eggs ?? 0) - (females[x]?.eggs ?? 0) || x - y),
+      males: book.males.map(({ tag, family, lastUsed }) => ({
+        tag,
+        family: family ?? '',
+        used: usesOf(book, 'males', tag, lastUsed),
+      })),
+      taken: book.underway.flatMap(({ vats, from, until }) =>
+        vats.map((name) => ({
+          vat: book.vats.findIndex((v) => v.name === name),
+          from: from ?? -Infinity,
+          until: until + MORNING,
+        })),
+      ),
+      strippedOn: handsTaken(book),
+      restDays: book.restDays,
+      cleaningDays: book.cleaningDays,
+      femalesPerDay: book.staff.femalesPerDay,
+      femalesPerMale: Math.max(1, Math.floor(a.femalesPerMale)),
+      malesSurvive: book.malesSurvive,
     },
   };
 }

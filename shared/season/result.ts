@@ -27,7 +27,7 @@ export interface PlannedOrder {
   readonly expected: number;
   readonly runs: readonly number[];
   readonly females: number;
-  readonly odds: Range & { readonly certainty: number } | undefined;
+  readonly odds: (Range & { readonly certainty: number }) | undefined;
   /** Females that would meet it in nine seasons of ten; Infinity when no number does. */
   readonly femalesForNinety: number | undefined;
   /** Parents that count, of all its runs together. */
@@ -75,7 +75,14 @@ export interface Purchase {
   /** First day it is used. */
   readonly usedFrom: number;
 }
-export interface FeedingRow { readonly date: number; readonly run: number; readonly fish: number; readonly grams: number; readonly cysts: number; readonly dry: number }
+export interface FeedingRow {
+  readonly date: number;
+  readonly run: number;
+  readonly fish: number;
+  readonly grams: number;
+  readonly cysts: number;
+  readonly dry: number;
+}
 
 /** NaN or Infinity where nothing is sold. */
 export interface SeasonMoney {
@@ -92,8 +99,16 @@ export interface SeasonMoney {
   readonly swings: readonly Swing[];
 }
 
-export interface SeasonFinding { readonly kind: 'cannot' | 'care'; readonly about: string; readonly message: string }
-export interface Change { readonly what: string; readonly fish: number; readonly gain: number }
+export interface SeasonFinding {
+  readonly kind: 'cannot' | 'care';
+  readonly about: string;
+  readonly message: string;
+}
+export interface Change {
+  readonly what: string;
+  readonly fish: number;
+  readonly gain: number;
+}
 export interface Shortfall {
   /** What stands in the way, in words; undefined when no single thing does. */
   readonly binding: string | undefined;

@@ -32,14 +32,26 @@ const parentsOf = (problem: Problem, placed: readonly PlacedRun[]): number => {
   return females.size > 0 && males.size > 0 ? effectiveNumber(females.size, males.size) : 0;
 };
 
-function plannedOrders(book: OrderBook, problem: Problem, placed: readonly PlacedRun[], delivered: readonly number[], odds: readonly OrderOdds[]): PlannedOrder[] {
+function plannedOrders(
+  book: OrderBook,
+  problem: Problem,
+  placed: readonly PlacedRun[],
+  delivered: readonly number[],
+  odds: readonly OrderOdds[],
+): PlannedOrder[] {
   const taskOf = new Map(problem.tasks.map((task, t) => [task.order.name, t]));
   return book.orders.map((order): PlannedOrder => {
     const t = taskOf.get(order.name) ?? -1;
     const own = placed.filter((run) => run.task === t);
     return {
-      order, product: problem.tasks[t]?.product, expected: (delivered[t] ?? 0) + (problem.tasks[t]?.underway ?? 0), runs: placed.flatMap((run, i) => (run.task === t ? [i + 1] : [])),
-      females: own.reduce((sum, run) => sum + run.pairs.length, 0), odds: odds[t]?.odds, femalesForNinety: odds[t]?.femalesForNinety, parents: parentsOf(problem, own),
+      order,
+      product: problem.tasks[t]?.product,
+      expected: (delivered[t] ?? 0) + (problem.tasks[t]?.underway ?? 0),
+      runs: placed.flatMap((run, i) => (run.task === t ? [i + 1] : [])),
+      females: own.reduce((sum, run) => sum + run.pairs.length, 0),
+      odds: odds[t]?.odds,
+      femalesForNinety: odds[t]?.femalesForNinety,
+      parents: parentsOf(problem, own),
     };
   });
 }
@@ -60,7 +72,10 @@ const ODDS = 0.25;
  * Plans a checked order book: runs with their days, hours, fish and vats, what to buy and when, money by week, odds, and what stands
  * in the way. Never fails: what cannot be had is a finding. The same book gives the same plan everywhere. Yields the share done.
  */
-export function* planSeasonSteps(book: OrderBook, { draws = DRAWS, effort = EFFORT }: PlanOptions = {}): Generator<number, SeasonBook> {
+export function* planSeasonSteps(
+  book: OrderBook,
+  { draws = DRAWS, effort = EFFORT }: PlanOptions = {},
+): Generator<number, SeasonBook> {
   const { problem, assumed: a, impossible } = problemOf(book);
   const schedule = yield* within(solveSteps(problem, effort), 0, SEARCH);
   const delivered = deliveredOf(schedule);
@@ -71,9 +86,23 @@ export function* planSeasonSteps(book: OrderBook, { draws = DRAWS, effort = EFFO
   const feeding = feedingRows(orders, runs, a);
   const purchases = purchasesOf(book, runs, feeding);
   const { money, cash } = accountsOf(book, a, orders, runs, occupancy, purchases);
-  const shortfall = isMet(schedule) ? undefined : yield* within(shortfallSteps(book, problem, delivered, effort), SEARCH + ODDS, 1 - SEARCH - ODDS);
+  const shortfall = isMet(schedule)
+    ? undefined
+    : yield* within(shortfallSteps(book, problem, delivered, effort), SEARCH + ODDS, 1 - SEARCH - ODDS);
   const findings = seasonFindings(book, problem, impossible, orders, runs, money, shortfall);
-  return { orders, runs, occupancy, purchases, feeding, cash, money, findings, shortfall, canBeMet: !findings.some(({ kind }) => kind === 'cannot') };
+  return {
+    orders,
+    runs,
+    occupancy,
+    purchases,
+    feeding,
+    cash,
+    money,
+    findings,
+    shortfall,
+    canBeMet: !findings.some(({ kind }) => kind === 'cannot'),
+  };
 }
 
-export const planSeasonBook = (book: OrderBook, options: PlanOptions = {}): SeasonBook => runNow(planSeasonSteps(book, options));
+export const planSeasonBook = (book: OrderBook, options: PlanOptions = {}): SeasonBook =>
+  runNow(planSeasonSteps(book, options));

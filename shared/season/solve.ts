@@ -25,7 +25,13 @@ function bestRoom(rooms: readonly Rooms[], need: number): Rooms | undefined {
   return best;
 }
 
-function chooseRoom(schedule: Schedule, task: Task, need: number, whim: Whim | undefined, tried: ReadonlySet<number>): Rooms | undefined {
+function chooseRoom(
+  schedule: Schedule,
+  task: Task,
+  need: number,
+  whim: Whim | undefined,
+  tried: ReadonlySet<number>,
+): Rooms | undefined {
   const least = Math.min(need, Math.max(1, LEAST_RUN * task.wanted)) * (1 - MET);
   const rooms: Rooms[] = [];
   for (const candidate of task.candidates) {
@@ -37,23 +43,34 @@ function chooseRoom(schedule: Schedule, task: Task, need: number, whim: Whim | u
     if (!whim && fish >= need * (1 - MET)) return room;
     rooms.push(room);
   }
-  if (whim && rooms.length > 1 && whim.chance.even() < whim.part) return rooms[Math.floor(whim.chance.even() * rooms.length)];
+  if (whim && rooms.length > 1 && whim.chance.even() < whim.part)
+    return rooms[Math.floor(whim.chance.even() * rooms.length)];
   return bestRoom(rooms, need);
 }
 
-interface Turn { readonly task: number; readonly need: number; readonly runs: number }
+interface Turn {
+  readonly task: number;
+  readonly need: number;
+  readonly runs: number;
+}
 
 /** Runs for an order until it is met, or until the search strays and lets the next order come first; gives what is left to do. */
-function serve(schedule: Schedule, { task: t, need: wanted, runs: before }: Turn, whim: Whim | undefined, isInTurns: boolean): Turn | undefined {
+function serve(
+  schedule: Schedule,
+  { task: t, need: wanted, runs: before }: Turn,
+  whim: Whim | undefined,
+  isInTurns: boolean,
+): Turn | undefined {
   const task = schedule.problem.tasks[t];
   if (!task) return undefined;
   let need = wanted;
   const tried = new Set<number>();
-  for (let runs = before; runs < MOST_RUNS && need > MET * task.wanted; ) {
+  for (let runs = before; runs < MOST_RUNS && need > MET * task.wanted;) {
     const room = chooseRoom(schedule, task, need, whim, tried);
     if (!room) return undefined;
     // Now and then a run is made smaller than it could be, to leave room for another.
-    const size = whim && whim.chance.even() < whim.part ? smallerSize(schedule, task, room, whim.chance) : need;
+    const size =
+      whim && whim.chance.even() < whim.part ? smallerSize(schedule, task, room, whim.chance) : need;
     const fish = placeRun(schedule, t, task, room, Math.min(need, size), whim);
     if (fish === 0) {
       tried.add(room.candidate.day);
@@ -67,7 +84,12 @@ function serve(schedule: Schedule, { task: t, need: wanted, runs: before }: Turn
 }
 
 /** Orders one after another, each as far as it goes; in turns, each gets one run before any gets its second. */
-export function construct(problem: Problem, sequence: readonly number[], whim?: Whim, isInTurns = false): Schedule {
+export function construct(
+  problem: Problem,
+  sequence: readonly number[],
+  whim?: Whim,
+  isInTurns = false,
+): Schedule {
   const schedule = emptySchedule(problem);
   const queue: Turn[] = sequence.map((task) => ({ task, need: problem.tasks[task]?.wanted ?? 0, runs: 0 }));
   for (const turn of queue) {
@@ -101,15 +123,23 @@ export const isMet = (schedule: Schedule): boolean =>
 /** Sequences worth trying before chance is asked. */
 function startingSequences({ tasks }: Problem): number[][] {
   const all = tasks.map((_, t) => t);
-  const by = (key: (t: Task) => number): number[] => [...all].sort((a, b) => {
-    const [x, y] = [tasks[a], tasks[b]];
-    return x && y ? key(x) - key(y) || a - b : 0;
-  });
-  const litreDays = (t: Task): number => t.product.stages.reduce((sum, s, i) => {
-    const [from, to] = t.candidates[0]?.spans[i] ?? [0, 1];
-    return sum + s.litresPerFish * (to - from);
-  }, 0);
-  return [by((t) => t.order.due), by((t) => litreDays(t) / t.value), by((t) => t.product.eggsPerFish / t.value), by((t) => -t.order.due), by((t) => t.candidates.length)];
+  const by = (key: (t: Task) => number): number[] =>
+    [...all].sort((a, b) => {
+      const [x, y] = [tasks[a], tasks[b]];
+      return x && y ? key(x) - key(y) || a - b : 0;
+    });
+  const litreDays = (t: Task): number =>
+    t.product.stages.reduce((sum, s, i) => {
+      const [from, to] = t.candidates[0]?.spans[i] ?? [0, 1];
+      return sum + s.litresPerFish * (to - from);
+    }, 0);
+  return [
+    by((t) => t.order.due),
+    by((t) => litreDays(t) / t.value),
+    by((t) => t.product.eggsPerFish / t.value),
+    by((t) => -t.order.due),
+    by((t) => t.candidates.length),
+  ];
 }
 
 /** A sequence with a short order moved forward, or two exchanged. */
@@ -118,7 +148,10 @@ function stirred(sequence: readonly number[], short: readonly number[], chance: 
   const pick = (n: number): number => Math.floor(chance.even() * n);
   const moves = 1 + pick(2);
   for (let i = 0; i < moves; i++) {
-    const t = short.length > 0 && chance.even() < 0.7 ? short[pick(short.length)] ?? 0 : next[pick(next.length)] ?? 0;
+    const t =
+      short.length > 0 && chance.even() < 0.7
+        ? (short[pick(short.length)] ?? 0)
+        : (next[pick(next.length)] ?? 0);
     const at = next.indexOf(t);
     next.splice(at, 1);
     next.splice(pick(next.length + 1), 0, t);
@@ -128,10 +161,21 @@ function stirred(sequence: readonly number[], short: readonly number[], chance: 
 
 /** Work of building a schedule once, in looks at a vat or a fish: bounds how often it is tried. */
 const workOf = ({ tasks, vats, females, males }: Problem): number =>
-  tasks.reduce((sum, t) => sum + 2 * Math.max(1, t.candidates.length) * (t.product.stages.length * vats.length + females.length + males.length + 8), 0);
+  tasks.reduce(
+    (sum, t) =>
+      sum +
+      2 *
+        Math.max(1, t.candidates.length) *
+        (t.product.stages.length * vats.length + females.length + males.length + 8),
+    0,
+  );
 /** From about this work on a try costs so much that fewer are made. */
 const LARGE = 1e5;
-export interface Effort { readonly work: number; readonly mostTries: number; readonly seed: number }
+export interface Effort {
+  readonly work: number;
+  readonly mostTries: number;
+  readonly seed: number;
+}
 export const EFFORT: Effort = { work: 1.2e6, mostTries: 4000, seed: 20 };
 
 /**
@@ -145,8 +189,15 @@ export const EFFORT: Effort = { work: 1.2e6, mostTries: 4000, seed: 20 };
 export function* solveSteps(problem: Problem, effort: Effort = EFFORT): Generator<number, Schedule> {
   const chance = chanceOf(effort.seed);
   const work = workOf(problem);
-  const tries = Math.max(1, Math.min(effort.mostTries, Math.floor(effort.work / (work * (1 + work / LARGE)))));
-  let [best, bestWorth, bestSequence]: [Schedule, number, readonly number[]] = [emptySchedule(problem), -1, []];
+  const tries = Math.max(
+    1,
+    Math.min(effort.mostTries, Math.floor(effort.work / (work * (1 + work / LARGE)))),
+  );
+  let [best, bestWorth, bestSequence]: [Schedule, number, readonly number[]] = [
+    emptySchedule(problem),
+    -1,
+    [],
+  ];
   let count = 0;
   const look = (sequence: readonly number[], whim?: Whim, isInTurns = false): boolean => {
     const schedule = construct(problem, sequence, whim, isInTurns);
@@ -168,4 +219,5 @@ export function* solveSteps(problem: Problem, effort: Effort = EFFORT): Generato
   }
 }
 
-export const solve = (problem: Problem, effort: Effort = EFFORT): Schedule => runNow(solveSteps(problem, effort));
+export const solve = (problem: Problem, effort: Effort = EFFORT): Schedule =>
+  runNow(solveSteps(problem, effort));

@@ -23,11 +23,16 @@ export type SpreadShare = (typeof SPREAD_SHARES)[number];
 /** A beta distribution must stay narrower than this part of √(m(1 − m)), its widest. */
 const WIDEST = 0.95;
 /** Spread of a survival: the hatchery's own where the book says it. */
-export function shareSpreadOf({ spreads }: Pick<OrderBook, 'spreads'>, a: Assumed, key: SpreadShare): StageSpread {
+export function shareSpreadOf(
+  { spreads }: Pick<OrderBook, 'spreads'>,
+  a: Assumed,
+  key: SpreadShare,
+): StageSpread {
   const mean = a[key];
   const { runs, season } = spreads[key] ?? usualShareSpread(mean);
   const most = WIDEST * Math.sqrt(mean * (1 - mean));
   const cut = Math.min(1, most / Math.hypot(runs, season));
   return runs + season > 0 ? { mean, runs: runs * cut, season: season * cut } : { mean, runs: 0, season: 0 };
 }
-export const eggSpreadOf = ({ spreads }: Pick<OrderBook, 'spreads'>): EggSpread => spreads.eggs ?? USUAL_EGG_SPREAD;
+export const eggSpreadOf = ({ spreads }: Pick<OrderBook, 'spreads'>): EggSpread =>
+  spreads.eggs ?? USUAL_EGG_SPREAD;

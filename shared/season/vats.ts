@@ -1,7 +1,11 @@
 import type { ProblemVat } from './problem';
 
 /** A vat taken from one time to another by a run; cleaning follows. */
-export interface Stay { readonly from: number; readonly to: number; readonly run: number }
+export interface Stay {
+  readonly from: number;
+  readonly to: number;
+  readonly run: number;
+}
 
 /** Stays of each vat, ascending; they never overlap, so ends ascend too. */
 export type Occupancy = Stay[][];
@@ -21,7 +25,13 @@ function firstAfter(stays: readonly Stay[], from: number, cleaning: number): num
 /** A little over a millionth of a day: ends that meet exactly do not clash. */
 const SLACK = 1e-6;
 /** Stages of one run follow each other in a vat without cleaning between. */
-export function isFree(stays: readonly Stay[], from: number, to: number, run: number, cleaning: number): boolean {
+export function isFree(
+  stays: readonly Stay[],
+  from: number,
+  to: number,
+  run: number,
+  cleaning: number,
+): boolean {
   let i = firstAfter(stays, from + SLACK, 0);
   const before = stays[i - 1];
   if (before && before.run !== run && before.to + cleaning > from + SLACK) return false;
@@ -41,7 +51,8 @@ export function addStay(stays: Stay[], stay: Stay): void {
   stays.splice(i, 0, stay);
 }
 export const removeRun = (occupancy: Occupancy, run: number): void => {
-  for (const stays of occupancy) for (let i = stays.length - 1; i >= 0; i--) if (stays[i]?.run === run) stays.splice(i, 1);
+  for (const stays of occupancy)
+    for (let i = stays.length - 1; i >= 0; i--) if (stays[i]?.run === run) stays.splice(i, 1);
 };
 
 const ENOUGH = 1e-9;
@@ -52,7 +63,11 @@ const ALL_COMBINATIONS = 9;
  * Vats that together hold the litres: with few free ones the least water that suffices (fewest vats, then those that can do least
  * else); with many the largest first, then the last one exchanged for the smallest that still does. `free` are places in `vats`.
  */
-export function chooseVats(vats: readonly ProblemVat[], free: readonly number[], litres: number): number[] | undefined {
+export function chooseVats(
+  vats: readonly ProblemVat[],
+  free: readonly number[],
+  litres: number,
+): number[] | undefined {
   const size = (i: number): number => vats[i]?.litres ?? 0;
   const total = free.reduce((sum, i) => sum + size(i), 0);
   if (total < litres * (1 - ENOUGH)) return undefined;

@@ -8,26 +8,64 @@ import type { NameKey, ResultKey } from '../plan/results';
 type Product = PlanForm['product'];
 
 export const NEEDED: readonly NameKey[] = [
-  'hatchery', 'product', 'wanted', 'wantedOn', 'females', 'males', 'vats', 'eggsNeeded', 'femalesNeeded', 'malesNeeded', 'vatsNeeded', 'hormoneTotal', 'totalDose', 'cystsTotal', 'feedTotal',
-  'beginOn', 'injectAt', 'stripAt', 'hatchAt', 'firstFeedAt', 'weanedAt', 'readyAt',
+  'hatchery',
+  'product',
+  'wanted',
+  'wantedOn',
+  'females',
+  'males',
+  'vats',
+  'eggsNeeded',
+  'femalesNeeded',
+  'malesNeeded',
+  'vatsNeeded',
+  'hormoneTotal',
+  'totalDose',
+  'cystsTotal',
+  'feedTotal',
+  'beginOn',
+  'injectAt',
+  'stripAt',
+  'hatchAt',
+  'firstFeedAt',
+  'weanedAt',
+  'readyAt',
 ];
 
 /** The figures that move the result most; all of them stand on the sheet of assumptions. */
 export const assumptionKeys = (product: Product): readonly AssumptionKey[] => [
-  'eggShare', 'eggsPerGram', 'ovulating', 'hatch', 'yolkSurvival', 'frySurvival', ...(product === 'fingerlings' ? ['nurserySurvival', 'nurseryDays'] as const : []), 'gradingShare', 'rearingDays',
+  'eggShare',
+  'eggsPerGram',
+  'ovulating',
+  'hatch',
+  'yolkSurvival',
+  'frySurvival',
+  ...(product === 'fingerlings' ? (['nurserySurvival', 'nurseryDays'] as const) : []),
+  'gradingShare',
+  'rearingDays',
 ];
 
 export const MOMENTS: readonly (readonly [string, ResultKey, 'day' | 'moment'])[] = [
-  ['Vats filled, water made ready', 'beginOn', 'day'], ['Hormone given to the females', 'injectAt', 'moment'], ['Eggs stripped and fertilised', 'stripAt', 'moment'],
-  ['First larvae hatch', 'hatchAt', 'moment'], ['First feed', 'firstFeedAt', 'moment'], ['Fry eat dry feed', 'weanedAt', 'day'], ['Ready for the buyer', 'readyAt', 'day'],
+  ['Vats filled, water made ready', 'beginOn', 'day'],
+  ['Hormone given to the females', 'injectAt', 'moment'],
+  ['Eggs stripped and fertilised', 'stripAt', 'moment'],
+  ['First larvae hatch', 'hatchAt', 'moment'],
+  ['First feed', 'firstFeedAt', 'moment'],
+  ['Fry eat dry feed', 'weanedAt', 'day'],
+  ['Ready for the buyer', 'readyAt', 'day'],
 ];
 
 export const TAKES: readonly (readonly [string, ResultKey, FieldKey])[] = [
-  ['Ripe females', 'femalesNeeded', 'females'], ['Males', 'malesNeeded', 'males'], ['Vats at the fullest', 'vatsNeeded', 'vats'],
+  ['Ripe females', 'femalesNeeded', 'females'],
+  ['Males', 'malesNeeded', 'males'],
+  ['Vats at the fullest', 'vatsNeeded', 'vats'],
 ];
 
 export const TO_BUY: readonly (readonly [string, ResultKey, string, string])[] = [
-  ['Hormone liquid', 'hormoneTotal', '#,##0.0', 'mL'], ['What raises the pH', 'totalDose', '#,##0', 'g'], ['Brine shrimp cysts', 'cystsTotal', '#,##0', 'g'], ['Dry feed', 'feedTotal', '#,##0.0', 'kg'],
+  ['Hormone liquid', 'hormoneTotal', '#,##0.0', 'mL'],
+  ['What raises the pH', 'totalDose', '#,##0', 'g'],
+  ['Brine shrimp cysts', 'cystsTotal', '#,##0', 'g'],
+  ['Dry feed', 'feedTotal', '#,##0.0', 'kg'],
 ];
 
 export const PLAIN: readonly string[] = [
@@ -36,7 +74,8 @@ export const PLAIN: readonly string[] = [
 ];
 
 export const MET = 'Even with every step at its poor end the order would be met.';
-export const NOT_MET = 'With every step at its poor end the order would not be met from this run alone: promise what can be replaced, or plan a second run.';
+export const NOT_MET =
+  'With every step at its poor end the order would not be met from this run alone: promise what can be replaced, or plan a second run.';
 export const NOT_COUNTED = 'The plan gives no number of fish yet: see the sheet it starts on.';
 
 export const TRUST: readonly string[] = [

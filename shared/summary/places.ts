@@ -10,47 +10,74 @@ import type { WorkbookModel } from '../workbook/model';
 const MARK: NameKey = 'eggsNeeded';
 
 /** Suffixes of the names of all plans in a workbook: '' and _2 when a second plan was written beside the first. */
-export const planSuffixes = (book: WorkbookModel): string[] => book.names
-  .flatMap(({ name }) => (name === nameOf(MARK) || name.startsWith(`${nameOf(MARK)}_`) ? [name.slice(nameOf(MARK).length)] : []))
-  .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+export const planSuffixes = (book: WorkbookModel): string[] =>
+  book.names
+    .flatMap(({ name }) =>
+      name === nameOf(MARK) || name.startsWith(`${nameOf(MARK)}_`) ? [name.slice(nameOf(MARK).length)] : [],
+    )
+    .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
 
 /** Headings of the cells beside an assumption. */
 export const ENDS = ['Poor', 'Good', 'Where from'] as const;
 const HEADINGS: ReadonlySet<string> = new Set(ENDS);
 
-interface Place { readonly sheet: string; readonly row: number; readonly column: number }
+interface Place {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
 
 export class PlanPlaces {
   private readonly places = new Map<string, Place>();
 
-  constructor(private readonly book: WorkbookModel, readonly suffix: string) {
+  constructor(
+    private readonly book: WorkbookModel,
+    readonly suffix: string,
+  ) {
     for (const { name, refersTo } of book.names) {
       const { sheet, area } = splitReference(refersTo.replace(/^=/, ''));
       const found = parseArea(area.replaceAll('$', ''));
-      if (sheet !== undefined && found) this.places.set(name.toLowerCase(), { sheet, row: found.top, column: found.left });
+      if (sheet !== undefined && found)
+        this.places.set(name.toLowerCase(), { sheet, row: found.top, column: found.left });
     }
   }
 
-  private place(key: NameKey): Place | undefined { return this.places.get(nameOf(key, this.suffix).toLowerCase()); }
+  private place(key: NameKey): Place | undefined {
+    return this.places.get(nameOf(key, this.suffix).toLowerCase());
+  }
 
-  has(key: NameKey): boolean { return this.place(key) !== undefined; }
+  has(key: NameKey): boolean {
+    return this.place(key) !== undefined;
+  }
 
   value(key: NameKey): Cell {
     const place = this.place(key);
-    return (place && this.book.sheets.find(({ name }) => name === place.sheet)?.cells[addressOf(place.row, place.column)]?.value) ?? null;
+    return (
+      (place &&
+        this.book.sheets.find(({ name }) => name === place.sheet)?.cells[addressOf(place.row, place.column)]
+          ?.value) ??
+      null
+    );
   }
 
   /** The cell so many columns right of the named one: the ends of an assumption, and where it comes from. */
   beside(key: NameKey, columns: number): string {
     const place = this.place(key);
     if (!place) return '';
-    const [, letters = '', digits = ''] = /^([A-Z]+)(\d+)$/.exec(addressOf(place.row, place.column + columns)) ?? [];
+    const [, letters = '', digits = ''] =
+      /^([A-Z]+)(\d+)$/.exec(addressOf(place.row, place.column + columns)) ?? [];
     return `${quoteSheet(place.sheet)}!$${letters}$${digits}`;
   }
 
   textBeside(key: NameKey, columns: number): string {
     const place = this.place(key);
-    return place ? String(this.book.sheets.find(({ name }) => name === place.sheet)?.cells[addressOf(place.row, place.column + columns)]?.value ?? '') : '';
+    return place
+      ? String(
+          this.book.sheets.find(({ name }) => name === place.sheet)?.cells[
+            addressOf(place.row, place.column + columns)
+          ]?.value ?? '',
+        )
+      : '';
   }
 
   /** The words above a column of assumptions, to be sure that the cells beside are what they are taken for. */

@@ -5,7 +5,8 @@ const MS_PER_MINUTE = 60_000;
 const MINUTES_PER_DAY = 1_440;
 
 /** A serial as a date read in UTC, to the nearest minute. */
-export const dateOf = (serial: number): Date => new Date(Math.round((serial - UNIX_EPOCH_SERIAL) * MINUTES_PER_DAY) * MS_PER_MINUTE);
+export const dateOf = (serial: number): Date =>
+  new Date(Math.round((serial - UNIX_EPOCH_SERIAL) * MINUTES_PER_DAY) * MS_PER_MINUTE);
 
 /** "3 May 2026 14:05" for a sentence, to the nearest minute. */
 export const clockText = (serial: number): string => {

@@ -6,7 +6,8 @@
  */
 
 /** Warmth above a base over some hours; none below the base. */
-export const degreeHoursOf = (hours: number, temperature: number, base: number): number => hours * Math.max(0, temperature - base);
+export const degreeHoursOf = (hours: number, temperature: number, base: number): number =>
+  hours * Math.max(0, temperature - base);
 
 /** Hours for a warmth sum; NaN at or below the base, where nothing develops. */
 export const hoursForWarmth = (warmth: number, temperature: number, base: number): number =>
@@ -16,7 +17,11 @@ export const hoursForWarmth = (warmth: number, temperature: number, base: number
 export const baseFromPair = (t1: number, h1: number, t2: number, h2: number): number =>
   h1 === h2 ? NaN : (h1 * t1 - h2 * t2) / (h1 - h2);
 
-export interface WarmthFit { readonly base: number; readonly warmth: number; readonly rSquared: number }
+export interface WarmthFit {
+  readonly base: number;
+  readonly warmth: number;
+  readonly rSquared: number;
+}
 
 /** Least squares of 1/τ on t (KAMLER02). NaN when all temperatures are alike. */
 export function fitWarmth(temperatures: readonly number[], hours: readonly number[]): WarmthFit {
@@ -24,8 +29,13 @@ export function fitWarmth(temperatures: readonly number[], hours: readonly numbe
   const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length;
   const t = mean(temperatures);
   const r = mean(rates);
-  const sum = (f: (dt: number, dr: number) => number): number => temperatures.reduce((s, ti, i) => s + f(ti - t, (rates[i] ?? NaN) - r), 0);
+  const sum = (f: (dt: number, dr: number) => number): number =>
+    temperatures.reduce((s, ti, i) => s + f(ti - t, (rates[i] ?? NaN) - r), 0);
   const txt = sum((dt) => dt * dt);
   const slope = sum((dt, dr) => dt * dr) / txt;
-  return { base: t - r / slope, warmth: 1 / slope, rSquared: (slope * slope * txt) / sum((_, dr) => dr * dr) };
+  return {
+    base: t - r / slope,
+    warmth: 1 / slope,
+    rSquared: (slope * slope * txt) / sum((_, dr) => dr * dr),
+  };
 }

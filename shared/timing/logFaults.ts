@@ -16,7 +16,9 @@ export const WARMEST = 45;
 const FASTEST_CHANGE = 4;
 
 /** First fault of time order, undefined when times ascend. */
-export function orderFault(times: readonly number[]): Extract<LogFault, { kind: 'order' | 'midnight' | 'repeat' }> | undefined {
+export function orderFault(
+  times: readonly number[],
+): Extract<LogFault, { kind: 'order' | 'midnight' | 'repeat' }> | undefined {
   for (let i = 1; i < times.length; i++) {
     const step = (times[i] ?? NaN) - (times[i - 1] ?? NaN);
     if (step > 0) continue;
@@ -26,7 +28,11 @@ export function orderFault(times: readonly number[]): Extract<LogFault, { kind: 
   return undefined;
 }
 
-const timeFault = (time: number | undefined, before: number | undefined, index: number): LogFault | undefined => {
+const timeFault = (
+  time: number | undefined,
+  before: number | undefined,
+  index: number,
+): LogFault | undefined => {
   if (time === undefined || !Number.isFinite(time)) return { kind: 'notATime', index };
   if (time < 1) return { kind: 'clock', index };
   const order = before === undefined ? undefined : orderFault([before, time]);
@@ -39,10 +45,15 @@ const readingFault = (reading: number | undefined, index: number): LogFault | un
   if (reading === 0) return { kind: 'zero', index };
   if (reading >= COLDEST && reading <= WARMEST) return undefined;
   const celsius = celsiusFromFahrenheit(reading);
-  return celsius > 7 && celsius <= WARMEST ? { kind: 'fahrenheit', index, celsius } : { kind: 'impossible', index };
+  return celsius > 7 && celsius <= WARMEST
+    ? { kind: 'fahrenheit', index, celsius }
+    : { kind: 'impossible', index };
 };
 
-interface Reading { readonly time: number; readonly value: number }
+interface Reading {
+  readonly time: number;
+  readonly value: number;
+}
 
 /** A silence or a leap between two good readings. */
 function stepFaults(before: Reading, now: Reading, index: number, longestHours: number): LogFault[] {
@@ -50,12 +61,18 @@ function stepFaults(before: Reading, now: Reading, index: number, longestHours: 
   const degrees = now.value - before.value;
   return [
     ...(step > longestHours * (1 + 1e-9) ? [{ kind: 'gap', index, hours: step } as const] : []),
-    ...(step <= 2 && Math.abs(degrees) > FASTEST_CHANGE * Math.max(step, 0.5) ? [{ kind: 'jump', index, degrees, minutes: step * 60 } as const] : []),
+    ...(step <= 2 && Math.abs(degrees) > FASTEST_CHANGE * Math.max(step, 0.5)
+      ? [{ kind: 'jump', index, degrees, minutes: step * 60 } as const]
+      : []),
   ];
 }
 
 /** Every fault of a log. undefined is a blank cell, NaN a cell that holds no number. */
-export function logFaults(times: readonly (number | undefined)[], readings: readonly (number | undefined)[], longestHours: number): LogFault[] {
+export function logFaults(
+  times: readonly (number | undefined)[],
+  readings: readonly (number | undefined)[],
+  longestHours: number,
+): LogFault[] {
   const faults: LogFault[] = [];
   let lastTime: number | undefined;
   let last: Reading | undefined;

@@ -25,18 +25,45 @@ export interface Profile {
   readonly tolerance: Tolerance | undefined;
 }
 
-type About = Pick<Profile, 'name' | 'source' | 'species' | 'note'> & { readonly spread?: readonly [number, number] };
+type About = Pick<Profile, 'name' | 'source' | 'species' | 'note'> & {
+  readonly spread?: readonly [number, number];
+};
 const EXACT: readonly [number, number] = [1, 1];
 
-export const fromTable = (stage: Stage, standing: 'memory' | 'seen', rows: readonly (readonly [number, number])[], about: About): Profile =>
-  ({ stage, standing, curve: curveFromHours(rows), spread: EXACT, tolerance: toleranceFor(about.species, stage), ...about });
+export const fromTable = (
+  stage: Stage,
+  standing: 'memory' | 'seen',
+  rows: readonly (readonly [number, number])[],
+  about: About,
+): Profile => ({
+  stage,
+  standing,
+  curve: curveFromHours(rows),
+  spread: EXACT,
+  tolerance: toleranceFor(about.species, stage),
+  ...about,
+});
 
 /** One duration known for a narrow band: the same hours across it, nothing beyond it. */
-export const fromBand = (stage: Stage, low: number, high: number, shortest: number, longest: number, about: About): Profile => {
+export const fromBand = (
+  stage: Stage,
+  low: number,
+  high: number,
+  shortest: number,
+  longest: number,
+  about: About,
+): Profile => {
   const middle = (shortest + longest) / 2;
   return {
-    stage, standing: 'seen', curve: curveFromHours([[low, middle], [high, middle]]), spread: [shortest / middle, longest / middle],
-    tolerance: toleranceFor(about.species, stage), ...about,
+    stage,
+    standing: 'seen',
+    curve: curveFromHours([
+      [low, middle],
+      [high, middle],
+    ]),
+    spread: [shortest / middle, longest / middle],
+    tolerance: toleranceFor(about.species, stage),
+    ...about,
   };
 };
 
@@ -46,6 +73,10 @@ export const CLARIAS_BASE = 15.4;
 const CLARIAS_OPTIMUM = [22.9, 30.3] as const;
 
 export const fromClariasBase = (stage: Stage, temperature: number, hours: number, about: About): Profile => ({
-  stage, standing: 'computed', curve: curveFromBase(temperature, hours, CLARIAS_BASE, ...CLARIAS_OPTIMUM), spread: EXACT,
-  tolerance: toleranceFor(about.species, stage), ...about,
+  stage,
+  standing: 'computed',
+  curve: curveFromBase(temperature, hours, CLARIAS_BASE, ...CLARIAS_OPTIMUM),
+  spread: EXACT,
+  tolerance: toleranceFor(about.species, stage),
+  ...about,
 });

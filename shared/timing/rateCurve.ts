@@ -22,13 +22,22 @@ export const curveFromHours = (rows: readonly (readonly [number, number])[]): Ra
 });
 
 /** Curve from one measured duration and a base temperature: τ = D/(T − t0) with D = hours·(T − t0) (KAMLER02). */
-export const curveFromBase = (temperature: number, hours: number, base: number, low: number, high: number): RateCurve => {
+export const curveFromBase = (
+  temperature: number,
+  hours: number,
+  base: number,
+  low: number,
+  high: number,
+): RateCurve => {
   const warmth = hours * (temperature - base);
   return { temperatures: [low, high], rates: [(low - base) / warmth, (high - base) / warmth] };
 };
 
 /** Warmth above a base as a rate: °C·h gained per hour, none below the base. Wide enough for any water. */
-export const warmthCurve = (base: number): RateCurve => ({ temperatures: [base - 1000, base, base + 1000], rates: [0, 0, 1000] });
+export const warmthCurve = (base: number): RateCurve => ({
+  temperatures: [base - 1000, base, base + 1000],
+  rates: [0, 0, 1000],
+});
 
 /**
  * Rate of development at one temperature, per hour. NaN outside the curve: never extrapolated.
@@ -48,7 +57,11 @@ export function rateAt({ temperatures, rates }: RateCurve, temperature: number):
 export const hoursAt = (curve: RateCurve, temperature: number): number => 1 / rateAt(curve, temperature);
 
 /** A stretch of time over which the rate runs in a straight line. */
-export interface Piece { readonly hours: number; readonly from: number; readonly to: number }
+export interface Piece {
+  readonly hours: number;
+  readonly from: number;
+  readonly to: number;
+}
 
 /**
  * The stretch from temperature a to b, evenly over `hours`, cut where the line passes a row of the curve, so that every piece is
@@ -73,7 +86,8 @@ export function piecesBetween(curve: RateCurve, a: number, b: number, hours: num
   return pieces;
 }
 
-export const sumOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);
+export const sumOf = (pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);
 
 /**
  * The same sum without building pieces: mean rate between two temperatures × hours. The mean is weighted by the width of each
@@ -107,7 +121,13 @@ export function hoursToReach(pieces: readonly Piece[], wanted: number): number {
     const gain = (hours * (from + to)) / 2;
     if (gain >= left && gain > 0) {
       // Stable root of from·x + (to − from)·x²/(2·hours) = left.
-      return spent + Math.min(hours, (2 * left) / (from + Math.sqrt(Math.max(0, from * from + (2 * left * (to - from)) / hours))));
+      return (
+        spent +
+        Math.min(
+          hours,
+          (2 * left) / (from + Math.sqrt(Math.max(0, from * from + (2 * left * (to - from)) / hours))),
+        )
+      );
     }
     spent += hours;
     left -= gain;

@@ -11,9 +11,27 @@ export interface Tolerance {
 }
 
 export const TOLERANCES: readonly Tolerance[] = [
-  { species: 'Clarias gariepinus', life: 'eggs', lethal: [17.5, 35.1], source: 'PROKES15', says: 'Prokesova et al. 2015' },
-  { species: 'Clarias gariepinus', life: 'larvae', lethal: [18.9, 33.2], source: 'PROKES15', says: 'Prokesova et al. 2015' },
-  { species: 'Oreochromis niloticus', life: 'larvae', lethal: [21.8, 32.1], source: 'RANATEMP', says: 'Rana, half the fry lost' },
+  {
+    species: 'Clarias gariepinus',
+    life: 'eggs',
+    lethal: [17.5, 35.1],
+    source: 'PROKES15',
+    says: 'Prokesova et al. 2015',
+  },
+  {
+    species: 'Clarias gariepinus',
+    life: 'larvae',
+    lethal: [18.9, 33.2],
+    source: 'PROKES15',
+    says: 'Prokesova et al. 2015',
+  },
+  {
+    species: 'Oreochromis niloticus',
+    life: 'larvae',
+    lethal: [21.8, 32.1],
+    source: 'RANATEMP',
+    says: 'Rana, half the fry lost',
+  },
 ];
 
 /** Brood fish waiting to be stripped have no published lethal limit here. */
@@ -25,4 +43,5 @@ export const toleranceFor = (species: string, stage: Stage): Tolerance | undefin
   return TOLERANCES.find((t) => t.species === species && t.life === life);
 };
 
-export const kills = ({ lethal: [low, high] }: Tolerance, temperature: number): boolean => temperature < low || temperature > high;
+export const kills = ({ lethal: [low, high] }: Tolerance, temperature: number): boolean =>
+  temperature < low || temperature > high;

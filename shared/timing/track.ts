@@ -22,7 +22,11 @@ export interface Track {
 
 const clamp = (curve: RateCurve, t: number): number => Math.min(Math.max(t, lowest(curve)), highest(curve));
 
-export function makeTrack(curve: RateCurve, times: readonly number[], temperatures: readonly number[]): Track {
+export function makeTrack(
+  curve: RateCurve,
+  times: readonly number[],
+  temperatures: readonly number[],
+): Track {
   const inside = temperatures.map((t) => clamp(curve, t));
   const done = [0];
   let widest = 0;
@@ -59,11 +63,18 @@ const stepHours = ({ times }: Track, i: number): number => (at(times, i + 1) - a
 export function doneAt(track: Track, time: number, expected: number): number {
   const i = readingBefore(track, time);
   const last = track.times.length - 1;
-  if (i < 0) return -rateAt(track.curve, at(track.temperatures, 0)) * (at(track.times, 0) - time) * HOURS_PER_DAY;
-  if (i === last) return at(track.done, last) + rateAt(track.curve, expected) * (time - at(track.times, last)) * HOURS_PER_DAY;
+  if (i < 0)
+    return -rateAt(track.curve, at(track.temperatures, 0)) * (at(track.times, 0) - time) * HOURS_PER_DAY;
+  if (i === last)
+    return (
+      at(track.done, last) + rateAt(track.curve, expected) * (time - at(track.times, last)) * HOURS_PER_DAY
+    );
   const a = at(track.temperatures, i);
   const share = (time - at(track.times, i)) / (at(track.times, i + 1) - at(track.times, i));
-  return at(track.done, i) + sumBetween(track.curve, a, a + (at(track.temperatures, i + 1) - a) * share, stepHours(track, i) * share);
+  return (
+    at(track.done, i) +
+    sumBetween(track.curve, a, a + (at(track.temperatures, i + 1) - a) * share, stepHours(track, i) * share)
+  );
 }
 
 /** When `wanted` is done, counted from the first reading. */
@@ -74,14 +85,27 @@ export function timeWhen(track: Track, wanted: number, expected: number): number
   const i = lastUpTo(track.done, wanted);
   const left = wanted - at(track.done, i);
   if (i === last) return at(track.times, last) + left / rateAt(track.curve, expected) / HOURS_PER_DAY;
-  return at(track.times, i) + hoursToReach(piecesBetween(track.curve, at(track.temperatures, i), at(track.temperatures, i + 1), stepHours(track, i)), left) / HOURS_PER_DAY;
+  return (
+    at(track.times, i) +
+    hoursToReach(
+      piecesBetween(
+        track.curve,
+        at(track.temperatures, i),
+        at(track.temperatures, i + 1),
+        stepHours(track, i),
+      ),
+      left,
+    ) /
+      HOURS_PER_DAY
+  );
 }
 
 /** First stray reading that a question over [from, to] would use, −1 for none. */
 export function strayWithin(track: Track, from: number, to: number): number {
   const low = Math.max(0, readingBefore(track, from));
   const high = readingBefore(track, to);
-  const reached = high >= 0 && at(track.times, high) === to ? high : Math.min(high + 1, track.times.length - 1);
+  const reached =
+    high >= 0 && at(track.times, high) === to ? high : Math.min(high + 1, track.times.length - 1);
   return track.strays.find((i) => i >= low && i <= reached) ?? -1;
 }
 

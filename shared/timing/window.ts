@@ -15,10 +15,18 @@ export const TOO_LATE_SHARE = 15 / 13; // share of best hour, AUDU23
  */
 export const LAST_HATCH_SHARE = (1957 + 2037) / (1443 + 1517); // last/first, UKAKALU
 
-export interface StripWindow { readonly firstCheck: number; readonly best: number; readonly tooLate: number }
+export interface StripWindow {
+  readonly firstCheck: number;
+  readonly best: number;
+  readonly tooLate: number;
+}
 
 /** Hours after the injection. `spread` is the published spread of the profile: the wider of the two windows is shown. */
-export const stripWindow = (latency: number, spread: readonly [number, number], offset: number): StripWindow => ({
+export const stripWindow = (
+  latency: number,
+  spread: readonly [number, number],
+  offset: number,
+): StripWindow => ({
   firstCheck: latency * Math.min(FIRST_CHECK_SHARE, spread[0]) + offset,
   best: latency + offset,
   tooLate: latency * Math.max(TOO_LATE_SHARE, spread[1]) + offset,
@@ -28,8 +36,15 @@ export const stripWindow = (latency: number, spread: readonly [number, number], 
  * Hours after fertilisation of first and last hatch; undefined where no spread was published. Catfishes and a table of the
  * user's own (no species) take the spread of African catfish.
  */
-export const hatchWindow = (hours: number, spread: readonly [number, number], species: string): { readonly first: number; readonly last: number } | undefined => {
+export const hatchWindow = (
+  hours: number,
+  spread: readonly [number, number],
+  species: string,
+): { readonly first: number; readonly last: number } | undefined => {
   const isCatfish = species === '' || species.startsWith('Clarias') || species.startsWith('Heterobranchus');
   if (!isCatfish && spread[0] === spread[1]) return undefined;
-  return { first: hours * spread[0], last: hours * (isCatfish ? Math.max(LAST_HATCH_SHARE, spread[1]) : spread[1]) };
+  return {
+    first: hours * spread[0],
+    last: hours * (isCatfish ? Math.max(LAST_HATCH_SHARE, spread[1]) : spread[1]),
+  };
 };

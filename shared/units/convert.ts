@@ -45,11 +45,26 @@ export const minutesFromHours = (h: number): number => h * 60;
 
 /** Units of alkalinity and hardness, each in meq/L: CaCO3 100.087, CaO 56.077, HCO3 61.017, Ca 40.078 g/mol; °f is 10 mg/L CaCO3. */
 const MEQ_PER_UNIT = {
-  'meq/L': 1, 'mmol/L Ca': 2, 'mg/L CaCO3': 1 / MG_CACO3_PER_MEQ, '°d': MEQ_PER_DKH, '°f': 10 / MG_CACO3_PER_MEQ,
-  'mg/L HCO3': 1 / 61.017, 'mg/L Ca': 2 / 40.078, 'mg/L CaO': 2 / 56.077,
+  'meq/L': 1,
+  'mmol/L Ca': 2,
+  'mg/L CaCO3': 1 / MG_CACO3_PER_MEQ,
+  '°d': MEQ_PER_DKH,
+  '°f': 10 / MG_CACO3_PER_MEQ,
+  'mg/L HCO3': 1 / 61.017,
+  'mg/L Ca': 2 / 40.078,
+  'mg/L CaO': 2 / 56.077,
 } as const;
 export type HardnessUnit = keyof typeof MEQ_PER_UNIT;
-export const HARDNESS_UNITS = ['meq/L', 'mg/L CaCO3', '°d', '°f', 'mg/L HCO3', 'mmol/L Ca', 'mg/L Ca', 'mg/L CaO'] as const satisfies readonly HardnessUnit[];
+export const HARDNESS_UNITS = [
+  'meq/L',
+  'mg/L CaCO3',
+  '°d',
+  '°f',
+  'mg/L HCO3',
+  'mmol/L Ca',
+  'mg/L Ca',
+  'mg/L CaO',
+] as const satisfies readonly HardnessUnit[];
 export const hardnessFrom = (amount: number, unit: HardnessUnit): number => amount * MEQ_PER_UNIT[unit];
 export const hardnessTo = (meq: number, unit: HardnessUnit): number => meq / MEQ_PER_UNIT[unit];
 

@@ -16,20 +16,31 @@ declare const flavour: unique symbol;
 /** A number that remembers its unit: a plain number fits, a number of another unit does not. */
 export type Measure<U extends string> = number & { readonly [flavour]?: U };
 
-const quantity = <U extends string>(unit: U, noun: string, format: string, slip?: (value: number) => string | undefined): Quantity<U> =>
-  slip ? { unit, noun, format, slip } : { unit, noun, format };
+const quantity = <U extends string>(
+  unit: U,
+  noun: string,
+  format: string,
+  slip?: (value: number) => string | undefined,
+): Quantity<U> => (slip ? { unit, noun, format, slip } : { unit, noun, format });
 
 const round1 = (value: number): number => Math.round(value * 10) / 10;
 
 export const celsius = quantity('°C', 'temperature', '0.0', (t) =>
-  t > 45 && t < 115 ? `That looks like °F: ${t} °F is ${round1(((t - 32) * 5) / 9)} °C.` : undefined);
+  t > 45 && t < 115 ? `That looks like °F: ${t} °F is ${round1(((t - 32) * 5) / 9)} °C.` : undefined,
+);
 export const share = quantity('share', 'share', '0.0%', (p) =>
-  p > 1 && p <= 100 ? `Excel stores ${p} % as ${p / 100}: type ${p}% or ${p / 100}.` : undefined);
+  p > 1 && p <= 100 ? `Excel stores ${p} % as ${p / 100}: type ${p}% or ${p / 100}.` : undefined,
+);
 export const moment = quantity('date and time', 'date and time', 'd mmm yyyy hh:mm', (t) =>
-  t >= 0 && t < 1 ? 'That looks like a clock time without its date: add the date, for example =DATE(2026,3,14)+TIME(8,30,0).' : undefined);
+  t >= 0 && t < 1
+    ? 'That looks like a clock time without its date: add the date, for example =DATE(2026,3,14)+TIME(8,30,0).'
+    : undefined,
+);
 export const day = quantity('date', 'date', 'd mmm yyyy');
 
-export const litre = quantity('L', 'volume', '#,##0.0', (v) => (v > 1e6 ? 'That looks like millilitres.' : undefined));
+export const litre = quantity('L', 'volume', '#,##0.0', (v) =>
+  v > 1e6 ? 'That looks like millilitres.' : undefined,
+);
 export const millilitre = quantity('mL', 'volume', '#,##0.00');
 export const cubicMetre = quantity('m³', 'volume', '#,##0.000');
 export const centimetre = quantity('cm', 'length', '#,##0.0');
@@ -40,10 +51,15 @@ export const litrePerMinute = quantity('L/min', 'flow', '#,##0.0');
 
 export const milligram = quantity('mg', 'weight', '#,##0.0');
 export const gram = quantity('g', 'weight', '#,##0.00');
-export const kilogram = quantity('kg', 'weight', '#,##0.000', (w) => (w > 30 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined));
+export const kilogram = quantity('kg', 'weight', '#,##0.000', (w) =>
+  w > 30 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined,
+);
 
 export const spermPerMillilitre = quantity('per mL', 'sperm density', '0.00E+00', (n) =>
-  n > 0 && n < 1000 ? `That looks like thousands of millions: ${n} thousand million per mL is ${n}E9.` : undefined);
+  n > 0 && n < 1000
+    ? `That looks like thousands of millions: ${n} thousand million per mL is ${n}E9.`
+    : undefined,
+);
 /** Hormone amounts come in mg, µg, IU or mL: the preparation says which. */
 export const amount = quantity('', 'amount', '#,##0.00');
 export const amountPerKilogram = quantity('per kg', 'dose', '#,##0.00');
@@ -52,8 +68,12 @@ export const minutes = quantity('min', 'time span', '#,##0.0');
 
 /** Weight of one fish: a fresh larva is about a thousandth of a gram, so anything lighter was typed in kilograms. */
 export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>
-  w > 0 && w < 0.0005 ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${w * 1000} g.`
-    : w > 30000 ? 'That looks like milligrams.' : undefined);
+  w > 0 && w < 0.0005
+    ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${w * 1000} g.`
+    : w > 30000
+      ? 'That looks like milligrams.'
+      : undefined,
+);
 export const milligramPerHour = quantity('mg/h', 'rate', '#,##0');
 export const microgram = quantity('µg', 'weight', '#,##0.000');
 export const mgPerGram = quantity('mg/g', 'yield', '#,##0');
@@ -65,7 +85,8 @@ export const kilogramPerCubicMetre = quantity('kg/m³', 'weight of fish per volu
 
 export const pH = quantity('pH', 'pH', '0.00');
 export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000', (a) =>
-  a > 20 ? `That looks like mg/L CaCO3: ${a} mg/L is ${round1(a / 50.04)} meq/L.` : undefined);
+  a > 20 ? `That looks like mg/L CaCO3: ${a} mg/L is ${round1(a / 50.04)} meq/L.` : undefined,
+);
 export const mmolPerLitre = quantity('mmol/L', 'carbon', '0.000');
 export const mgPerLitre = quantity('mg/L', 'concentration', '#,##0.000');
 export const gPerLitre = quantity('g/L', 'concentration', '#,##0.00');

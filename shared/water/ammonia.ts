@@ -22,4 +22,5 @@ export const phForFraction = (temperature: Measure<'°C'>, fraction: number): nu
 export const AMMONIA_UNITS = ['N', 'NH4', 'NH3'] as const;
 /** Molar masses, g/mol: N 14.007, NH4 18.038, NH3 17.031. */
 const NITROGEN_PER = { N: 1, NH4: 14.007 / 18.038, NH3: 14.007 / 17.031 } as const;
-export const nitrogenFrom = (amount: number, unit: (typeof AMMONIA_UNITS)[number]): number => amount * NITROGEN_PER[unit];
+export const nitrogenFrom = (amount: number, unit: (typeof AMMONIA_UNITS)[number]): number =>
+  amount * NITROGEN_PER[unit];

@@ -19,7 +19,8 @@ export interface Water {
   readonly carbon: number;
 }
 
-export const alkalinityOf = ({ sodium, calcium, chloride, sulfate }: Water): number => sodium + 2 * calcium - chloride - 2 * sulfate;
+export const alkalinityOf = ({ sodium, calcium, chloride, sulfate }: Water): number =>
+  sodium + 2 * calcium - chloride - 2 * sulfate;
 
 /** What a solved water is made of, mmol/L, at its pH. */
 export interface State {
@@ -39,17 +40,29 @@ export type Question =
   | { readonly kind: 'at'; readonly ph: number; readonly pressure?: number }
   | { readonly kind: 'carbon at'; readonly ph: number };
 
-export interface Solved extends State { readonly conditions: Conditions }
+export interface Solved extends State {
+  readonly conditions: Conditions;
+}
 
-const answer = (question: Question, c: Conditions, alkalinity: number, carbon: number, last: number): { ph: number; carbonDioxide: number } => {
+const answer = (
+  question: Question,
+  c: Conditions,
+  alkalinity: number,
+  carbon: number,
+  last: number,
+): { ph: number; carbonDioxide: number } => {
   const pressure = 'pressure' in question ? question.pressure : undefined;
   const pressureCO2 = pressure === undefined ? undefined : c.kh * pressure;
-  const ph = question.kind === 'at' || question.kind === 'carbon at' ? question.ph : rootPH(c, alkalinity, carbon, pressureCO2, last);
+  const ph =
+    question.kind === 'at' || question.kind === 'carbon at'
+      ? question.ph
+      : rootPH(c, alkalinity, carbon, pressureCO2, last);
   const a = exp(-LN10 * ph);
   const r1 = c.k1 / a;
   const r2 = c.k12 / (a * a);
   if (pressureCO2 !== undefined) return { ph, carbonDioxide: pressureCO2 };
-  if (question.kind === 'carbon at') return { ph, carbonDioxide: (alkalinity - c.wBase / a + c.wAcid * a) / (r1 + 2 * r2) };
+  if (question.kind === 'carbon at')
+    return { ph, carbonDioxide: (alkalinity - c.wBase / a + c.wAcid * a) / (r1 + 2 * r2) };
   return { ph, carbonDioxide: carbon / (1 + r1 + r2) };
 };
 
@@ -61,7 +74,12 @@ const freeOf = (c: Detail, water: Water, a: number, carbonDioxide: number, befor
   const calcium = water.calcium / (1 + c.pairCaHCO3 * hco3 + c.pairCaCO3 * co3 + c.caOH / a);
   const sodium = water.sodium / (1 + c.pairNaHCO3 * hco3);
   const single = sodium + water.chloride + hco3 * (1 + c.pairCaHCO3 * calcium) + c.wAcid * a + c.wBase / a;
-  return { calcium, sodium, sulfate: water.sulfate, ionicStrength: (single + 4 * (calcium + co3 + water.sulfate)) / 2000 };
+  return {
+    calcium,
+    sodium,
+    sulfate: water.sulfate,
+    ionicStrength: (single + 4 * (calcium + co3 + water.sulfate)) / 2000,
+  };
 };
 
 /**
@@ -75,8 +93,11 @@ const freeOf = (c: Detail, water: Water, a: number, carbonDioxide: number, befor
 export const solve = (k: Constants, water: Water, question: Question): Solved => {
   const alkalinity = alkalinityOf(water);
   let free: Free = {
-    calcium: water.calcium, sodium: water.sodium, sulfate: water.sulfate,
-    ionicStrength: (water.sodium + water.chloride + 4 * (water.calcium + water.sulfate) + abs(alkalinity)) / 2000,
+    calcium: water.calcium,
+    sodium: water.sodium,
+    sulfate: water.sulfate,
+    ionicStrength:
+      (water.sodium + water.chloride + 4 * (water.calcium + water.sulfate) + abs(alkalinity)) / 2000,
   };
   let ph = 'guess' in question && question.guess !== undefined ? question.guess : 7;
   let c = conditionsFor(k, free);
@@ -85,8 +106,10 @@ export const solve = (k: Constants, water: Water, question: Question): Solved =>
     const found = answer(question, c, alkalinity, water.carbon, ph);
     const a = exp(-LN10 * found.ph);
     const next = freeOf(c, water, a, found.carbonDioxide, free);
-    const isSettled = abs(next.ionicStrength - free.ionicStrength) <= 1e-7 * (1e-3 + next.ionicStrength)
-      && abs(next.calcium - free.calcium) <= 1e-6 * water.calcium && abs(found.ph - ph) < 1e-6;
+    const isSettled =
+      abs(next.ionicStrength - free.ionicStrength) <= 1e-7 * (1e-3 + next.ionicStrength) &&
+      abs(next.calcium - free.calcium) <= 1e-6 * water.calcium &&
+      abs(found.ph - ph) < 1e-6;
     ({ ph, carbonDioxide } = found);
     free = next;
     if (isSettled) break;
@@ -95,12 +118,22 @@ export const solve = (k: Constants, water: Water, question: Question): Solved =>
   return stateOf(c, water, free, ph, carbonDioxide, alkalinity);
 };
 
-const stateOf = (c: Detail, water: Water, free: Free, ph: number, carbonDioxide: number, alkalinity: number): Solved => {
+const stateOf = (
+  c: Detail,
+  water: Water,
+  free: Free,
+  ph: number,
+  carbonDioxide: number,
+  alkalinity: number,
+): Solved => {
   const a = exp(-LN10 * ph);
   const r2 = (carbonDioxide * c.k12) / (a * a);
   const co3 = r2 / (1 + c.pairCaCO3 * free.calcium);
   return {
-    ph, carbonDioxide, alkalinity, conditions: c,
+    ph,
+    carbonDioxide,
+    alkalinity,
+    conditions: c,
     carbon: carbonDioxide * (1 + c.k1 / a) + r2,
     ionicStrength: free.ionicStrength,
     calciteIndex: water.calcium > 0 ? log10(free.calcium * co3 * c.calcite) : -Infinity,

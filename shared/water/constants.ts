@@ -32,7 +32,9 @@ const power10 = (x: number): number => exp(LN10 * x);
 
 /** Density of water, kg/L, 0 to 40 °C. From memory: the usual Kell-type expression; checked against the printed densities in tests. */
 const density = (t: number): number =>
-  1 - ((t - 3.9863) ** 2 * (t + 288.9414)) / (508929.2 * (t + 68.12963)) + 0.011445 * exp(-374.3 / (t + 1e-9 || 1));
+  1 -
+  ((t - 3.9863) ** 2 * (t + 288.9414)) / (508929.2 * (t + 68.12963)) +
+  0.011445 * exp(-374.3 / (t + 1e-9 || 1));
 
 /** Dielectric constant of water at 1 bar: Bradley and Pitzer 1979, coefficients from memory, checked through the slopes they give. */
 const dielectric = (T: number): number => {

@@ -21,16 +21,27 @@ export const withDose = (water: Water, material: Material, moles: number): Water
 const rest = (k: Constants, water: Water, air: Air): Solved =>
   solve(k, water, air === 'closed' ? { kind: 'closed' } : { kind: 'open', pressure: air });
 
-export interface Outcome { readonly state: Solved; readonly dissolved: number; readonly water: Water }
+export interface Outcome {
+  readonly state: Solved;
+  readonly dissolved: number;
+  readonly water: Water;
+}
 
 /**
  * The water after a dose, everything dissolved, except a material that stops dissolving when the water is saturated with calcite.
  * In: mmol/L of material. Out: the solved state and how much of the dose went into solution.
  */
-export const afterDose = (k: Constants, water: Water, material: Material, moles: number, air: Air): Outcome => {
+export const afterDose = (
+  k: Constants,
+  water: Water,
+  material: Material,
+  moles: number,
+  air: Air,
+): Outcome => {
   const all = withDose(water, material, moles);
   const state = rest(k, all, air);
-  if (!material.stopsAtCalcite || moles === 0 || state.calciteIndex <= 0) return { state, dissolved: moles, water: all };
+  if (!material.stopsAtCalcite || moles === 0 || state.calciteIndex <= 0)
+    return { state, dissolved: moles, water: all };
   return atSaturation(k, water, material, moles, air);
 };
 
@@ -39,7 +50,8 @@ const atSaturation = (k: Constants, water: Water, material: Material, most: numb
   let high = most;
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
-    if (rest(k, withDose(water, material, middle), air).calciteIndex > 0) high = middle; else low = middle;
+    if (rest(k, withDose(water, material, middle), air).calciteIndex > 0) high = middle;
+    else low = middle;
   }
   const dosed = withDose(water, material, low);
   return { state: rest(k, dosed, air), dissolved: low, water: dosed };
@@ -65,7 +77,13 @@ const MOST = 500;
  * strength and the ions the dose itself brings. In: totals mmol/L, target pH. Out: mmol/L, or why there is none.
  * Sources: PLBU82 (constants); the explicit solution is algebra. Example: 0.1 meq/L, pH 6.0, 26 °C, soda ash to 7.0 → 0.140 mmol/L.
  */
-export const doseTo = (k: Constants, water: Water, material: Material, target: number, air: Air): number | Unreachable => {
+export const doseTo = (
+  k: Constants,
+  water: Water,
+  material: Material,
+  target: number,
+  air: Air,
+): number | Unreachable => {
   const { equivalents: e, carbon: c } = material;
   const alkalinity = alkalinityOf(water);
   const start = rest(k, water, air).ph;
@@ -77,11 +95,16 @@ export const doseTo = (k: Constants, water: Water, material: Material, target: n
   let moles = 0;
   for (let pass = 0; pass < 60; pass++) {
     const dosed = withDose(water, material, moles);
-    const { conditions } = solve(k, dosed, air === 'closed' ? { kind: 'at', ph: target } : { kind: 'at', ph: target, pressure: air });
+    const { conditions } = solve(
+      k,
+      dosed,
+      air === 'closed' ? { kind: 'at', ph: target } : { kind: 'at', ph: target, pressure: air },
+    );
     const { perCarbon, perCO2, w } = sharesAt(conditions, target);
-    const wanted = air === 'closed'
-      ? (water.carbon * perCarbon + w - alkalinity) / (e - c * perCarbon)
-      : (conditions.kh * air * perCO2 + w - alkalinity) / e;
+    const wanted =
+      air === 'closed'
+        ? (water.carbon * perCarbon + w - alkalinity) / (e - c * perCarbon)
+        : (conditions.kh * air * perCO2 + w - alkalinity) / e;
     if (!(wanted >= 0) || wanted > MOST) return { reason: 'never' };
     const isSettled = Math.abs(wanted - moles) <= 1e-8 * wanted;
     moles = wanted;
@@ -90,7 +113,14 @@ export const doseTo = (k: Constants, water: Water, material: Material, target: n
   return confirmed(k, water, material, moles, target, air);
 };
 
-const confirmed = (k: Constants, water: Water, material: Material, moles: number, target: number, air: Air): number | Unreachable => {
+const confirmed = (
+  k: Constants,
+  water: Water,
+  material: Material,
+  moles: number,
+  target: number,
+  air: Air,
+): number | Unreachable => {
   const { state, dissolved } = afterDose(k, water, material, moles, air);
   if (dissolved < moles * (1 - 1e-6)) return { reason: 'saturated', ph: state.ph };
   return Math.abs(state.ph - target) < 1e-3 ? moles : { reason: 'never' };

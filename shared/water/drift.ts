@@ -7,7 +7,11 @@ import { carbonDioxideAt, samplePH } from './titration/model';
 export const TANKS = { still: 0.05, gentle: 0.3, vigorous: 2 } as const; // 1/h, from memory
 export type TankName = keyof typeof TANKS;
 
-export interface Moment { readonly hours: number; readonly ph: number; readonly carbonDioxide: number }
+export interface Moment {
+  readonly hours: number;
+  readonly ph: number;
+  readonly carbonDioxide: number;
+}
 
 /** Fraction of the exchange time one step of the integrator spans. */
 const STRIDE = 0.25;
@@ -20,7 +24,13 @@ const STRIDE = 0.25;
  * Source: definition of first-order exchange; k is from memory (PRACTICE).
  * Example: 0.1 meq/L with 15 mg/L of CO2, pH 5.81, 26 °C, k 2/h → 6.57 after 1 h, 7.19 at the end.
  */
-export const drift = (k: Constants, water: Water, pressure: number, rate: number, hours: readonly number[]): Moment[] => {
+export const drift = (
+  k: Constants,
+  water: Water,
+  pressure: number,
+  rate: number,
+  hours: readonly number[],
+): Moment[] => {
   const { conditions } = solve(k, water, { kind: 'closed' });
   const air = conditions.kh * pressure;
   const alkalinity = alkalinityOf(water);
@@ -35,7 +45,10 @@ export const drift = (k: Constants, water: Water, pressure: number, rate: number
     while (at < until - 1e-12) {
       const step = Math.min(until - at, STRIDE / rate);
       const k1 = flow(carbon);
-      if (Math.abs(k1) < 1e-7 * rate * air) { at = until; break; }
+      if (Math.abs(k1) < 1e-7 * rate * air) {
+        at = until;
+        break;
+      }
       const k2 = flow(carbon + (step * k1) / 2);
       const k3 = flow(carbon + (step * k2) / 2);
       const k4 = flow(carbon + step * k3);

@@ -4,7 +4,8 @@
  */
 export const RULE_RISE = 2;
 const RULE_LITRES_PER_GRAM = 200;
-export const ruleGrams = (volume: number, rise: number): number => (volume / RULE_LITRES_PER_GRAM) * (rise / RULE_RISE);
+export const ruleGrams = (volume: number, rise: number): number =>
+  (volume / RULE_LITRES_PER_GRAM) * (rise / RULE_RISE);
 
 /** Within this of the target the rule is said to hold (judgement). */
 const HOLDS = 0.5;
@@ -17,5 +18,7 @@ const oneVerdict = (off: number): string => {
 export const verdictOf = (offNow: number, offAired: number): string => {
   const now = oneVerdict(offNow);
   const aired = oneVerdict(offAired);
-  return now === aired ? `The rule ${now}, freshly mixed and aired.` : `Freshly mixed the rule ${now}; once aired it ${aired}.`;
+  return now === aired
+    ? `The rule ${now}, freshly mixed and aired.`
+    : `Freshly mixed the rule ${now}; once aired it ${aired}.`;
 };

@@ -15,8 +15,24 @@ export interface Material {
   readonly caution: 'SODA_ASH' | 'LIME' | 'ACID' | 'NONE';
 }
 
-const material = (molarMass: number, equivalents: number, carbon: number, ions: Partial<Material>, caution: Material['caution']): Material =>
-  ({ molarMass, equivalents, carbon, sodium: 0, calcium: 0, chloride: 0, sulfate: 0, stopsAtCalcite: false, caution, ...ions });
+const material = (
+  molarMass: number,
+  equivalents: number,
+  carbon: number,
+  ions: Partial<Material>,
+  caution: Material['caution'],
+): Material => ({
+  molarMass,
+  equivalents,
+  carbon,
+  sodium: 0,
+  calcium: 0,
+  chloride: 0,
+  sulfate: 0,
+  stopsAtCalcite: false,
+  caution,
+  ...ions,
+});
 
 export const MATERIALS = {
   'soda ash': material(105.988, 2, 1, { sodium: 2 }, 'SODA_ASH'),
@@ -39,4 +55,5 @@ export const MATERIAL_NAMES = Object.keys(MATERIALS) as readonly MaterialName[];
 export const raisesPH = ({ equivalents }: Material): boolean => equivalents > 0;
 
 /** Alkalinity one gram of the product brings, meq. */
-export const meqPerGram = ({ molarMass, equivalents }: Material, purity: number): number => (1000 * equivalents * purity) / molarMass;
+export const meqPerGram = ({ molarMass, equivalents }: Material, purity: number): number =>
+  (1000 * equivalents * purity) / molarMass;

@@ -1,5 +1,13 @@
 import { addressOf, areaText, parseAddress, parseArea, quoteSheet } from '../formula/address';
-import type { CellModel, ChartModel, ConditionalModel, SheetModel, StyleName, TableModel, ValidationModel } from './model';
+import type {
+  CellModel,
+  ChartModel,
+  ConditionalModel,
+  SheetModel,
+  StyleName,
+  TableModel,
+  ValidationModel,
+} from './model';
 
 /** What a cell is given as: a value, a formula (text that starts with =), or the whole cell. */
 export type Content = number | string | boolean | CellModel;
@@ -11,11 +19,18 @@ const asCell = (content: Content): CellModel => {
   return typeof content === 'string' && content.startsWith('=') ? { formula: content } : { value: content };
 };
 
-export const styled = (content: Content, style: StyleName, more: Omit<CellModel, 'value' | 'formula' | 'style'> = {}): CellModel => ({ ...asCell(content), style, ...more });
+export const styled = (
+  content: Content,
+  style: StyleName,
+  more: Omit<CellModel, 'value' | 'formula' | 'style'> = {},
+): CellModel => ({ ...asCell(content), style, ...more });
 
 const absolute = (corner: string): string => corner.replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2');
 
-type Layout = Omit<SheetModel, 'name' | 'cells' | 'merges' | 'tables' | 'validations' | 'conditionals' | 'charts' | 'heights'>;
+type Layout = Omit<
+  SheetModel,
+  'name' | 'cells' | 'merges' | 'tables' | 'validations' | 'conditionals' | 'charts' | 'heights'
+>;
 
 /** Collects the parts of one sheet, row by row; the sheet it builds is plain data. */
 export class SheetBuilder {
@@ -27,9 +42,17 @@ export class SheetBuilder {
   private readonly charts: ChartModel[] = [];
   private readonly heights: Record<number, number> = {};
 
-  constructor(readonly name: string, private readonly layout: Layout) {}
+  constructor(
+    readonly name: string,
+    private readonly layout: Layout,
+  ) {}
 
-  put(address: string, content: Content, style?: StyleName, more: Omit<CellModel, 'value' | 'formula' | 'style'> = {}): this {
+  put(
+    address: string,
+    content: Content,
+    style?: StyleName,
+    more: Omit<CellModel, 'value' | 'formula' | 'style'> = {},
+  ): this {
     const cell = asCell(content);
     this.cells[address] = { ...cell, ...(style ? { style } : {}), ...more };
     return this;
@@ -48,7 +71,12 @@ export class SheetBuilder {
   }
 
   /** One cell over several: the text starts in the first, the rest keep the look. */
-  merge(range: string, content: Content, style?: StyleName, more: Omit<CellModel, 'value' | 'formula' | 'style'> = {}): this {
+  merge(
+    range: string,
+    content: Content,
+    style?: StyleName,
+    more: Omit<CellModel, 'value' | 'formula' | 'style'> = {},
+  ): this {
     const area = parseArea(range);
     if (!area) throw new Error(`${range} is not a range`);
     for (let row = area.top; row <= area.bottom; row++)
@@ -58,21 +86,44 @@ export class SheetBuilder {
     return this.put(addressOf(area.top, area.left), content, style, more);
   }
 
-  table(table: TableModel): this { this.tables.push(table); return this; }
-  validate(validation: ValidationModel): this { this.validations.push(validation); return this; }
-  when(conditional: ConditionalModel): this { this.conditionals.push(conditional); return this; }
-  chart(chart: ChartModel): this { this.charts.push(chart); return this; }
-  height(row: number, points: number): this { this.heights[row] = points; return this; }
+  table(table: TableModel): this {
+    this.tables.push(table);
+    return this;
+  }
+  validate(validation: ValidationModel): this {
+    this.validations.push(validation);
+    return this;
+  }
+  when(conditional: ConditionalModel): this {
+    this.conditionals.push(conditional);
+    return this;
+  }
+  chart(chart: ChartModel): this {
+    this.charts.push(chart);
+    return this;
+  }
+  height(row: number, points: number): this {
+    this.heights[row] = points;
+    return this;
+  }
 
   /** Absolute reference from any sheet: 'My sheet'!$B$2. */
-  ref(range: string): string { return `${quoteSheet(this.name)}!${range.split(':').map(absolute).join(':')}`; }
+  ref(range: string): string {
+    return `${quoteSheet(this.name)}!${range.split(':').map(absolute).join(':')}`;
+  }
 
   build(): SheetModel {
-    const some = <T>(key: string, list: readonly T[]): Record<string, readonly T[]> => (list.length > 0 ? { [key]: list } : {});
+    const some = <T>(key: string, list: readonly T[]): Record<string, readonly T[]> =>
+      list.length > 0 ? { [key]: list } : {};
     return {
-      name: this.name, ...this.layout, cells: this.cells,
-      ...some('merges', this.merges), ...some('tables', this.tables), ...some('validations', this.validations),
-      ...some('conditionals', this.conditionals), ...some('charts', this.charts),
+      name: this.name,
+      ...this.layout,
+      cells: this.cells,
+      ...some('merges', this.merges),
+      ...some('tables', this.tables),
+      ...some('validations', this.validations),
+      ...some('conditionals', this.conditionals),
+      ...some('charts', this.charts),
       ...(Object.keys(this.heights).length > 0 ? { heights: this.heights } : {}),
     };
   }

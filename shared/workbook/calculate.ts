@@ -23,7 +23,8 @@ type Reads = Map<Cells, Map<string, Grid>>;
 
 /** Blank cells of a range are null, as a sheet hands them over. */
 const read = (reads: Reads, cells: Cells, area: Area): Operand => {
-  if (area.top === area.bottom && area.left === area.right) return cells[addressOf(area.top, area.left)]?.value ?? null;
+  if (area.top === area.bottom && area.left === area.right)
+    return cells[addressOf(area.top, area.left)]?.value ?? null;
   let ofSheet = reads.get(cells);
   if (!ofSheet) reads.set(cells, (ofSheet = new Map<string, Grid>()));
   const key = areaText(area);
@@ -36,20 +37,25 @@ function readGrid(cells: Cells, area: Area): Grid {
   const grid: Cell[][] = [];
   for (let row = area.top; row <= area.bottom; row++) {
     const line: Cell[] = [];
-    for (let column = area.left; column <= area.right; column++) line.push(cells[addressOf(row, column)]?.value ?? null);
+    for (let column = area.left; column <= area.right; column++)
+      line.push(cells[addressOf(row, column)]?.value ?? null);
     grid.push(line);
   }
   return grid;
 }
 
 /** A formula alone in its cell that points at a blank shows 0. */
-const shownValue = (cell: Cell | undefined): Exclude<Cell, null> => (cell === null || cell === undefined ? 0 : cell);
+const shownValue = (cell: Cell | undefined): Exclude<Cell, null> =>
+  cell === null || cell === undefined ? 0 : cell;
 
 function writeSpill(cells: Cells, node: FormulaNode, answer: Grid): void {
   for (let row = node.area.top; row <= node.area.bottom; row++)
     for (let column = node.area.left; column <= node.area.right; column++) {
       const address = addressOf(row, column);
-      cells[address] = { ...cells[address], value: shownValue(answer[row - node.area.top]?.[column - node.area.left] ?? null) };
+      cells[address] = {
+        ...cells[address],
+        value: shownValue(answer[row - node.area.top]?.[column - node.area.left] ?? null),
+      };
     }
 }
 
@@ -63,7 +69,9 @@ function put(cells: Cells, node: FormulaNode, answer: Operand): string | undefin
   }
   writeSpill(cells, node, answer);
   const width = answer[0]?.length ?? 0;
-  return answer.length === rows && width === columns ? undefined : `${at(node)} gives ${answer.length} × ${width} cells, the model says ${rows} × ${columns}`;
+  return answer.length === rows && width === columns
+    ? undefined
+    : `${at(node)} gives ${answer.length} × ${width} cells, the model says ${rows} × ${columns}`;
 }
 
 /** Fills the value of every formula cell, and the cells a spilled answer covers, by calculating the workbook in the order of need. */
@@ -74,7 +82,9 @@ export function calculate(model: WorkbookModel): Calculated {
   const cellsOf = new Map<SheetModel, Cells>(model.sheets.map((sheet) => [sheet, { ...sheet.cells }]));
   const faults = [
     ...nodes.flatMap((node) => node.faults.map((fault) => `${at(node)}: ${fault}`)),
-    ...circles.map((circle) => `${circle.map(at).join(' needs ')} needs ${circle[0] ? at(circle[0]) : ''}: a circle`),
+    ...circles.map(
+      (circle) => `${circle.map(at).join(' needs ')} needs ${circle[0] ? at(circle[0]) : ''}: a circle`,
+    ),
   ];
   const inCircle = new Set(circles.flat());
   const reads: Reads = new Map();
@@ -82,16 +92,28 @@ export function calculate(model: WorkbookModel): Calculated {
     const cells = cellsOf.get(node.sheet) ?? {};
     const look = (kind: 'reference' | 'name', text: string): Operand => {
       const target = targetOf(kind === 'name' ? { kind, name: text } : { kind, text }, places, node.sheet);
-      return target === undefined || typeof target === 'string' ? { error: kind === 'name' ? '#NAME?' : '#REF!' } : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
+      return target === undefined || typeof target === 'string'
+        ? { error: kind === 'name' ? '#NAME?' : '#REF!' }
+        : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
     };
     const spill = (anchor: string): Operand => {
       const target = targetOf({ kind: 'spill', anchor }, places, node.sheet);
-      return target === undefined || typeof target === 'string' ? { error: '#REF!' } : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
+      return target === undefined || typeof target === 'string'
+        ? { error: '#REF!' }
+        : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
     };
-    const answer: Operand = inCircle.has(node) ? { error: '#REF!', message: 'This formula needs its own answer.' }
-      : evaluate(node.formula, { reference: (text) => look('reference', text), name: (text) => look('name', text), spill });
+    const answer: Operand = inCircle.has(node)
+      ? { error: '#REF!', message: 'This formula needs its own answer.' }
+      : evaluate(node.formula, {
+          reference: (text) => look('reference', text),
+          name: (text) => look('name', text),
+          spill,
+        });
     const fault = put(cells, node, answer);
     if (fault) faults.push(fault);
   }
-  return { model: { ...model, sheets: model.sheets.map((sheet) => ({ ...sheet, cells: cellsOf.get(sheet) ?? {} })) }, faults };
+  return {
+    model: { ...model, sheets: model.sheets.map((sheet) => ({ ...sheet, cells: cellsOf.get(sheet) ?? {} })) },
+    faults,
+  };
 }

@@ -32,9 +32,14 @@ export interface SheetModel {
   /** Rows and columns that stay when scrolling. */
   readonly freeze?: { readonly rows: number; readonly columns: number };
   /** Every sheet prints one page wide on A4. titleRows (1-based, first and last) repeat on every page; footer stands at the left foot. */
-  readonly print?: { readonly landscape?: boolean; readonly titleRows?: readonly [number, number]; readonly footer?: string; readonly onePage?: boolean;
+  readonly print?: {
+    readonly landscape?: boolean;
+    readonly titleRows?: readonly [number, number];
+    readonly footer?: string;
+    readonly onePage?: boolean;
     /** A new page begins above these 1-based rows. */
-    readonly breaksAbove?: readonly number[] };
+    readonly breaksAbove?: readonly number[];
+  };
   /** Heights in points by 1-based row, where the usual one does not fit. */
   readonly heights?: Readonly<Record<number, number>>;
   /** Grid lines on the screen; off where borders already say what belongs together. */
@@ -60,11 +65,24 @@ export interface CellModel {
 /** The few looks a cell can have; styles.ts says what each means in colour and weight. */
 export type StyleName =
   /** Words around the numbers. section heads a block, heading a column, unit follows a number, quiet is small print. */
-  | 'title' | 'subtitle' | 'section' | 'heading' | 'label' | 'quiet' | 'unit'
+  | 'title'
+  | 'subtitle'
+  | 'section'
+  | 'heading'
+  | 'label'
+  | 'quiet'
+  | 'unit'
   /** input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, big the few answers a page is opened for, cell and text fill tables. */
-  | 'input' | 'blank' | 'result' | 'big' | 'cell' | 'text'
+  | 'input'
+  | 'blank'
+  | 'result'
+  | 'big'
+  | 'cell'
+  | 'text'
   /** Judgements; the cell says the same in words. */
-  | 'good' | 'warning' | 'bad';
+  | 'good'
+  | 'warning'
+  | 'bad';
 
 /** A look spelled out; styles.ts holds the one behind each StyleName. */
 export interface CellStyle {
@@ -94,7 +112,8 @@ export interface TableModel {
 
 export type ValidationModel = { readonly range: string; readonly message: string } & (
   | { readonly kind: 'list'; readonly items: readonly string[] }
-  | { readonly kind: 'decimal' | 'whole' | 'date'; readonly min: number; readonly max: number });
+  | { readonly kind: 'decimal' | 'whole' | 'date'; readonly min: number; readonly max: number }
+);
 
 /** Colours `range` as `style` where `formula` (native functions only, relative to the first cell) is true. */
 export interface ConditionalModel {

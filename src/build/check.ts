@@ -16,12 +16,21 @@ const read = (path: string): string => readFileSync(path, 'utf8');
 const hasLicenceFile = (path: string): boolean => existsSync(`${path}/LICENSE`);
 const BUNDLE = 'dist/functions.js';
 
-const stale = (): string[] => GENERATED.filter((file) => !isFresh(file)).map(({ path }) => `${path} is stale: npm run gen`);
+const stale = (): string[] =>
+  GENERATED.filter((file) => !isFresh(file)).map(({ path }) => `${path} is stale: npm run gen`);
 
 const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['manifest', () => lintManifest(read('manifest.xml'), assetSize)],
   ['functions.json', () => functionsJsonFaults(functionsJson(CATALOGUE))],
-  ['what was released', () => releasedFaults(JSON.parse(read('tests/golden/released.json')) as Released, CATALOGUE, read('manifest.xml'))],
+  [
+    'what was released',
+    () =>
+      releasedFaults(
+        JSON.parse(read('tests/golden/released.json')) as Released,
+        CATALOGUE,
+        read('manifest.xml'),
+      ),
+  ],
   ['generated files', stale],
   ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
   ['layout', () => layoutFaults(readdirSync('.'))],
@@ -35,5 +44,8 @@ for (const [name, check] of CHECKS) {
   console.log(`${found.length === 0 ? 'ok' : 'FAILED'}  ${name}`);
   for (const fault of found) console.log(`  ${fault}`);
 }
-if (existsSync(BUNDLE)) console.log(`functions bundle: ${(gzipSize(readFileSync(BUNDLE)) / 1024).toFixed(1)} KB gzipped, ${CATALOGUE.length} functions`);
+if (existsSync(BUNDLE))
+  console.log(
+    `functions bundle: ${(gzipSize(readFileSync(BUNDLE)) / 1024).toFixed(1)} KB gzipped, ${CATALOGUE.length} functions`,
+  );
 process.exitCode = faults > 0 ? 1 : 0;

@@ -21,7 +21,9 @@ export const GENERATED: readonly GeneratedFile[] = [
   ...Object.entries(TEMPLATES).flatMap(([name, model]): GeneratedFile[] => [
     { path: `templates/${name}`, content: () => buildTemplate(model()) },
     // A whole season has tens of thousands of cells: its model would say less than its tests do.
-    ...(name.startsWith('season-') && name !== 'season-plan.xlsx' ? [] : [{ path: `tests/golden/${name.replace(/\.xlsx$/, '.json')}`, content: () => modelText(model()) }]),
+    ...(name.startsWith('season-') && name !== 'season-plan.xlsx'
+      ? []
+      : [{ path: `tests/golden/${name.replace(/\.xlsx$/, '.json')}`, content: () => modelText(model()) }]),
   ]),
 ];
 

@@ -16,15 +16,24 @@ function isInstalled() {
   const lock = join(root, 'package-lock.json');
   if (statSync(installed).mtimeMs >= statSync(lock).mtimeMs) return true;
   const have = packagesOf(installed);
-  return Object.entries(packagesOf(lock)).every(([path, { version, optional, link }]) => path === '' || link || optional || !path.startsWith('node_modules/') || have[path]?.version === version);
+  return Object.entries(packagesOf(lock)).every(
+    ([path, { version, optional, link }]) =>
+      path === '' || link || optional || !path.startsWith('node_modules/') || have[path]?.version === version,
+  );
 }
 
 export function installPackages() {
   if (isInstalled()) return;
   process.stderr.write('Installing the npm packages (once, about half a minute)…\n');
-  const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
+  const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+    cwd: root,
+    stdio: ['ignore', 'ignore', 'inherit'],
+    shell: process.platform === 'win32',
+  });
   if (status !== 0) {
-    process.stderr.write('npm could not install the packages: see the lines above, mend the cause and run the command again.\n');
+    process.stderr.write(
+      'npm could not install the packages: see the lines above, mend the cause and run the command again.\n',
+    );
     process.exit(1);
   }
 }
@@ -40,10 +49,16 @@ export function installPrograms() {
   if (process.getuid?.() === 0 && has('apt-get')) {
     process.stderr.write(`Installing ${packages.join(', ')} for the tests…\n`);
     spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
-    spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages, 'fonts-dejavu-core'], { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    spawnSync(
+      'apt-get',
+      ['install', '-y', '-qq', '--no-install-recommends', ...packages, 'fonts-dejavu-core'],
+      { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } },
+    );
   }
   const still = Object.keys(PROGRAMS).filter((program) => !has(program));
   if (still.length === 0) return;
-  process.stderr.write(`The tests drive ${still.join(', ')}, which this machine lacks. Install: ${still.map((program) => PROGRAMS[program]).join(', ')} (Debian names), then run the tests again.\n`);
+  process.stderr.write(
+    `The tests drive ${still.join(', ')}, which this machine lacks. Install: ${still.map((program) => PROGRAMS[program]).join(', ')} (Debian names), then run the tests again.\n`,
+  );
   process.exit(1);
 }

@@ -11,7 +11,8 @@ function problem(text: string): never {
   process.exit(1);
 }
 
-if (!/^https:\/\/[^\s"<>]+$/.test(given)) problem('Give the https address the add-in is served from: npm run manifest -- https://your.host/path');
+if (!/^https:\/\/[^\s"<>]+$/.test(given))
+  problem('Give the https address the add-in is served from: npm run manifest -- https://your.host/path');
 const base = given.replace(/\/+$/, '');
 // Excel keeps add-ins apart by id: a copy for elsewhere should have its own.
 const text = readFileSync('manifest.xml', 'utf8')
@@ -22,4 +23,6 @@ const faults = lintManifest(text, assetSize);
 if (faults.length > 0) problem(`Not written:\n${faults.map((f) => `  ${f}`).join('\n')}`);
 mkdirSync('dist', { recursive: true });
 writeFileSync('dist/manifest.xml', text);
-process.stdout.write(`wrote dist/manifest.xml for ${base}\n${id === undefined ? 'It carries the development id; give a GUID as the second word for a copy that stands beside it.\n' : ''}`);
+process.stdout.write(
+  `wrote dist/manifest.xml for ${base}\n${id === undefined ? 'It carries the development id; give a GUID as the second word for a copy that stands beside it.\n' : ''}`,
+);

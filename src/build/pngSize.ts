@@ -5,7 +5,9 @@ const SIGNATURE = '89504e470d0a1a0a';
 export function pngSize(path: string): readonly [number, number] | undefined {
   if (!existsSync(path)) return undefined;
   const bytes = readFileSync(path);
-  return bytes.subarray(0, 8).toString('hex') === SIGNATURE ? [bytes.readUInt32BE(16), bytes.readUInt32BE(20)] : undefined;
+  return bytes.subarray(0, 8).toString('hex') === SIGNATURE
+    ? [bytes.readUInt32BE(16), bytes.readUInt32BE(20)]
+    : undefined;
 }
 
 /** Pictures are served from assets/ under any base path. */

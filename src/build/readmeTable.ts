@@ -10,11 +10,20 @@ const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\
 
 export function functionTable(): string {
   const families = [...new Set(CATALOGUE.map((fn) => fn.family))];
-  return families.map((family) => {
-    const lines = CATALOGUE.filter((fn) => fn.family === family)
-      .map((fn) => `| \`${signature(fn)}\` | ${cell(fn.summary)} | ${cell(returnsText(fn.returns))} |`);
-    return [`### ${family}`, '', '| Function | What it answers | Unit or columns |', '|---|---|---|', ...lines].join('\n');
-  }).join('\n\n');
+  return families
+    .map((family) => {
+      const lines = CATALOGUE.filter((fn) => fn.family === family).map(
+        (fn) => `| \`${signature(fn)}\` | ${cell(fn.summary)} | ${cell(returnsText(fn.returns))} |`,
+      );
+      return [
+        `### ${family}`,
+        '',
+        '| Function | What it answers | Unit or columns |',
+        '|---|---|---|',
+        ...lines,
+      ].join('\n');
+    })
+    .join('\n\n');
 }
 
 /** The README with its table made anew. */

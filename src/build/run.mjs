@@ -16,18 +16,34 @@ function isFresh() {
   if (!existsSync(outfile) || !existsSync(stamp)) return false;
   const made = statSync(outfile).mtimeMs;
   const inputs = JSON.parse(readFileSync(stamp, 'utf8'));
-  return inputs.every((file) => { const full = join(root, file); return existsSync(full) && statSync(full).mtimeMs <= made; });
+  return inputs.every((file) => {
+    const full = join(root, file);
+    return existsSync(full) && statSync(full).mtimeMs <= made;
+  });
 }
 
 async function bundle() {
   const { build } = await import('esbuild');
   mkdirSync(cache, { recursive: true });
   const result = await build({
-    absWorkingDir: root, entryPoints: [entry], outfile, write: false, bundle: true, platform: 'node', format: 'esm', target: 'node20',
-    packages: 'external', metafile: true, logLevel: 'warning', sourcemap: 'inline',
+    absWorkingDir: root,
+    entryPoints: [entry],
+    outfile,
+    write: false,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    packages: 'external',
+    metafile: true,
+    logLevel: 'warning',
+    sourcemap: 'inline',
   });
   // Whole files only, also when the same entry is started twice at once; the stamp first, because freshness is read off the bundle.
-  for (const [path, content] of [[stamp, JSON.stringify(Object.keys(result.metafile.inputs))], [outfile, result.outputFiles[0].contents]]) {
+  for (const [path, content] of [
+    [stamp, JSON.stringify(Object.keys(result.metafile.inputs))],
+    [outfile, result.outputFiles[0].contents],
+  ]) {
     writeFileSync(`${path}.${process.pid}`, content);
     renameSync(`${path}.${process.pid}`, path);
   }

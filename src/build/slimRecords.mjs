@@ -10,7 +10,17 @@ import { root } from './install.mjs';
 export const RECORD_FILES = /shared[\\/](catalogue|audit[\\/]rules|source-lists)[\\/].*\.ts$/;
 
 const NO_TEXT = "''";
-const EMPTY = { examples: '[]', sources: '[]', cautions: '[]', summary: NO_TEXT, help: NO_TEXT, valid: NO_TEXT, title: NO_TEXT, checks: NO_TEXT, why: NO_TEXT };
+const EMPTY = {
+  examples: '[]',
+  sources: '[]',
+  cautions: '[]',
+  summary: NO_TEXT,
+  help: NO_TEXT,
+  valid: NO_TEXT,
+  title: NO_TEXT,
+  checks: NO_TEXT,
+  why: NO_TEXT,
+};
 /** A table names a source and its standing, not where a copy was read. */
 const OF_SOURCES = ['note', 'url', 'doi'];
 /** Position of the description among the arguments of these. */
@@ -18,34 +28,62 @@ const DESCRIBED = { flag: 1, value: 1, fields: 1, rows: 1, column: 2 };
 /** No sentence quotes the description of a parameter. */
 const PARAMETERS = ['num', 'choice', 'series', 'texts'];
 
-const isText = (node) => ts.isStringLiteralLike(node) || (ts.isBinaryExpression(node) && isText(node.left) && isText(node.right));
-const properties = (node) => (node && ts.isObjectLiteralExpression(node) ? node.properties.filter(ts.isPropertyAssignment) : []);
+const isText = (node) =>
+  ts.isStringLiteralLike(node) || (ts.isBinaryExpression(node) && isText(node.left) && isText(node.right));
+const properties = (node) =>
+  node && ts.isObjectLiteralExpression(node) ? node.properties.filter(ts.isPropertyAssignment) : [];
 const named = (list, name) => list.find((property) => property.name.getText() === name);
 
 /** What can go from one record, known by its id and its examples: [expression, what stands there instead]. */
 function unneededOfRecord(node) {
   const fields = properties(node);
   if (!named(fields, 'id') || !named(fields, 'examples')) return [];
-  const isFunction = ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'defineFunction';
+  const isFunction =
+    ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'defineFunction';
   return fields
-    .filter(({ name, initializer }) => name.getText() in EMPTY && (isFunction || isText(initializer) || ts.isArrayLiteralExpression(initializer)))
+    .filter(
+      ({ name, initializer }) =>
+        name.getText() in EMPTY &&
+        (isFunction || isText(initializer) || ts.isArrayLiteralExpression(initializer)),
+    )
     .map((field) => [field.initializer, EMPTY[field.name.getText()]]);
 }
 
 /** Where answers name a source. A source whose key stands nowhere there is read by the pane alone. */
-const NAMERS = ['shared/timing', 'shared/feeding', 'shared/growth', 'shared/learn', 'shared/catalogue/learning'];
+const NAMERS = [
+  'shared/timing',
+  'shared/feeding',
+  'shared/growth',
+  'shared/learn',
+  'shared/catalogue/learning',
+];
 let keysNamed;
 function namedInAnswers(key) {
-  keysNamed ??= new Set(NAMERS.flatMap((folder) => readdirSync(join(root, folder))
-    .filter((file) => file.endsWith('.ts'))
-    .flatMap((file) => [...readFileSync(join(root, folder, file), 'utf8').matchAll(/'([A-Z][A-Z0-9]+)'/g)].map(([, found]) => found))));
+  keysNamed ??= new Set(
+    NAMERS.flatMap((folder) =>
+      readdirSync(join(root, folder))
+        .filter((file) => file.endsWith('.ts'))
+        .flatMap((file) =>
+          [...readFileSync(join(root, folder, file), 'utf8').matchAll(/'([A-Z][A-Z0-9]+)'/g)].map(
+            ([, found]) => found,
+          ),
+        ),
+    ),
+  );
   return keysNamed.has(key);
 }
 
 /** sources({ … }) with what answers print of it. */
 function slimSources(list) {
-  const kept = properties(list).filter(({ name }) => namedInAnswers(name.getText()))
-    .map(({ name, initializer }) => `${name.getText()}: { ${properties(initializer).filter((field) => !OF_SOURCES.includes(field.name.getText())).map((field) => field.getText()).join(', ')} }`);
+  const kept = properties(list)
+    .filter(({ name }) => namedInAnswers(name.getText()))
+    .map(
+      ({ name, initializer }) =>
+        `${name.getText()}: { ${properties(initializer)
+          .filter((field) => !OF_SOURCES.includes(field.name.getText()))
+          .map((field) => field.getText())
+          .join(', ')} }`,
+    );
   const spread = list.properties.filter(ts.isSpreadAssignment).map((part) => part.getText());
   return [[list, `{ ${[...spread, ...kept].join(', ')} }`]];
 }
@@ -53,9 +91,13 @@ function slimSources(list) {
 /** What can go from one call. */
 function unneededOfCall(node) {
   const callee = node.expression.getText();
-  if (callee === 'sources' && node.arguments[0] && ts.isObjectLiteralExpression(node.arguments[0])) return slimSources(node.arguments[0]);
+  if (callee === 'sources' && node.arguments[0] && ts.isObjectLiteralExpression(node.arguments[0]))
+    return slimSources(node.arguments[0]);
   if (PARAMETERS.includes(callee)) {
-    const doc = named(properties(node.arguments[1]).concat(properties(node.arguments[0])), 'doc')?.initializer;
+    const doc = named(
+      properties(node.arguments[1]).concat(properties(node.arguments[0])),
+      'doc',
+    )?.initializer;
     return doc && isText(doc) ? [[doc, NO_TEXT]] : [];
   }
   const doc = Object.hasOwn(DESCRIBED, callee) ? node.arguments[DESCRIBED[callee]] : undefined;
@@ -67,7 +109,8 @@ function unneeded(source) {
   const places = [];
   const visit = (node) => {
     const found = ts.isCallExpression(node) ? unneededOfCall(node) : unneededOfRecord(node);
-    for (const [expression, put] of found) places.push({ start: expression.getStart(source), end: expression.getEnd(), put });
+    for (const [expression, put] of found)
+      places.push({ start: expression.getStart(source), end: expression.getEnd(), put });
     ts.forEachChild(node, visit);
   };
   visit(source);

@@ -27,13 +27,22 @@ class FunctionsJsonPlugin {
 }
 
 async function functionsJson() {
-  const code = "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from './src/functionsJson'; export default functionsJsonText(CATALOGUE);";
+  const code =
+    "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from './src/functionsJson'; export default functionsJsonText(CATALOGUE);";
   const { outputFiles } = await build({
-    absWorkingDir: root, stdin: { contents: code, resolveDir: root, loader: 'ts' }, bundle: true, platform: 'node', format: 'esm', write: false, logLevel: 'error',
+    absWorkingDir: root,
+    stdin: { contents: code, resolveDir: root, loader: 'ts' },
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    write: false,
+    logLevel: 'error',
     // Everything into one text, because it is imported from there.
     packages: 'bundle',
   });
-  const module = await import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
+  const module = await import(
+    `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
+  );
   return module.default;
 }
 
@@ -43,15 +52,27 @@ async function functionsJson() {
  */
 async function certificate() {
   const { default: certificates } = await import('office-addin-dev-certs');
-  if (process.platform === 'win32' || process.platform === 'darwin') return certificates.getHttpsServerOptions();
+  if (process.platform === 'win32' || process.platform === 'darwin')
+    return certificates.getHttpsServerOptions();
   const folder = resolve(root, 'node_modules/.cache/spawnbook/certificates');
   const file = (name) => resolve(folder, name);
-  const isFresh = existsSync(file('localhost.crt')) && Date.now() - statSync(file('localhost.crt')).mtimeMs < CERTIFICATE_DAYS * 86_400_000;
+  const isFresh =
+    existsSync(file('localhost.crt')) &&
+    Date.now() - statSync(file('localhost.crt')).mtimeMs < CERTIFICATE_DAYS * 86_400_000;
   if (!isFresh) {
     mkdirSync(folder, { recursive: true });
-    await certificates.generateCertificates(file('ca.crt'), file('localhost.crt'), file('localhost.key'), CERTIFICATE_DAYS + 1);
+    await certificates.generateCertificates(
+      file('ca.crt'),
+      file('localhost.crt'),
+      file('localhost.key'),
+      CERTIFICATE_DAYS + 1,
+    );
   }
-  return { ca: readFileSync(file('ca.crt')), cert: readFileSync(file('localhost.crt')), key: readFileSync(file('localhost.key')) };
+  return {
+    ca: readFileSync(file('ca.crt')),
+    cert: readFileSync(file('localhost.crt')),
+    key: readFileSync(file('localhost.key')),
+  };
 }
 
 const devServer = async () => ({
@@ -67,27 +88,45 @@ const devServer = async () => ({
 
 export default async (_env, argv) => ({
   context: root,
-  entry: { functions: { import: './src/functions.ts', layer: 'calculation' }, taskpane: './taskpane/main.ts' },
+  entry: {
+    functions: { import: './src/functions.ts', layer: 'calculation' },
+    taskpane: './taskpane/main.ts',
+  },
   experiments: { layers: true },
   output: { path: resolve(root, 'dist'), filename: '[name].js', clean: true },
   devtool: argv.mode === 'production' ? false : 'source-map',
   resolve: { extensions: ['.ts', '.js'] },
-  module: { rules: [
-    { test: /\.ts$/, loader: 'esbuild-loader', options: { target: TARGET } },
-    // Runs before the line above.
-    { test: RECORD_FILES, issuerLayer: 'calculation', enforce: 'pre', loader: resolve(root, 'src/build/slimRecords.mjs') },
-  ] },
+  module: {
+    rules: [
+      { test: /\.ts$/, loader: 'esbuild-loader', options: { target: TARGET } },
+      // Runs before the line above.
+      {
+        test: RECORD_FILES,
+        issuerLayer: 'calculation',
+        enforce: 'pre',
+        loader: resolve(root, 'src/build/slimRecords.mjs'),
+      },
+    ],
+  },
   performance: false,
   stats: 'errors-warnings',
   plugins: [
     new FunctionsJsonPlugin(),
     // One page is pane and runtime: it must load the functions itself. They register before the pane draws.
-    new HtmlPlugin({ template: 'taskpane/taskpane.html', filename: 'taskpane.html', chunks: ['functions', 'taskpane'], chunksSortMode: 'manual', scriptLoading: 'defer' }),
-    new CopyPlugin({ patterns: [
-      { from: 'taskpane/styles.css', to: 'styles.css' },
-      { from: 'taskpane/assets', to: 'assets', noErrorOnMissing: true },
-      { from: 'manifest.xml', to: 'manifest.xml', noErrorOnMissing: true },
-    ] }),
+    new HtmlPlugin({
+      template: 'taskpane/taskpane.html',
+      filename: 'taskpane.html',
+      chunks: ['functions', 'taskpane'],
+      chunksSortMode: 'manual',
+      scriptLoading: 'defer',
+    }),
+    new CopyPlugin({
+      patterns: [
+        { from: 'taskpane/styles.css', to: 'styles.css' },
+        { from: 'taskpane/assets', to: 'assets', noErrorOnMissing: true },
+        { from: 'manifest.xml', to: 'manifest.xml', noErrorOnMissing: true },
+      ],
+    }),
   ],
   ...(process.env.WEBPACK_SERVE ? { devServer: await devServer() } : {}),
 });

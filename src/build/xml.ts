@@ -5,10 +5,16 @@ export interface XmlElement {
   readonly children: readonly XmlElement[];
   readonly text: string;
 }
-interface Open { name: string; attributes: Record<string, string>; children: XmlElement[]; text: string }
+interface Open {
+  name: string;
+  attributes: Record<string, string>;
+  children: XmlElement[];
+  text: string;
+}
 
 const ENTITIES: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };
-const decode = (text: string): string => text.replace(/&(\w+);/g, (all, name: string) => ENTITIES[name] ?? all);
+const decode = (text: string): string =>
+  text.replace(/&(\w+);/g, (all, name: string) => ENTITIES[name] ?? all);
 
 function attributesOf(text: string, tag: string): Record<string, string> {
   const found: Record<string, string> = {};
@@ -34,13 +40,18 @@ function bare(source: string): string {
 const LOST: Open = { name: '', attributes: {}, children: [], text: '' };
 class Reader {
   private readonly stack: Open[] = [{ name: '', attributes: {}, children: [], text: '' }];
-  private get top(): Open { return this.stack[this.stack.length - 1] ?? LOST; }
+  private get top(): Open {
+    return this.stack[this.stack.length - 1] ?? LOST;
+  }
 
-  text(token: string): void { this.top.text += decode(token); }
+  text(token: string): void {
+    this.top.text += decode(token);
+  }
 
   close(name: string): void {
     const closed = this.stack.pop();
-    if (!closed || closed.name !== name || this.stack.length === 0) throw new Error(`</${name}> closes ${closed?.name ? `<${closed.name}>` : 'nothing'}`);
+    if (!closed || closed.name !== name || this.stack.length === 0)
+      throw new Error(`</${name}> closes ${closed?.name ? `<${closed.name}>` : 'nothing'}`);
     this.top.children.push({ ...closed, text: closed.text.trim() });
   }
 
@@ -74,6 +85,10 @@ export function* everyElement(element: XmlElement): Generator<XmlElement> {
   yield element;
   for (const child of element.children) yield* everyElement(child);
 }
-export const child = (element: XmlElement | undefined, name: string): XmlElement | undefined => element?.children.find((c) => c.name === name);
+export const child = (element: XmlElement | undefined, name: string): XmlElement | undefined =>
+  element?.children.find((c) => c.name === name);
 /** Follows names downwards, first match each. */
-export const descend = (element: XmlElement | undefined, ...names: readonly string[]): XmlElement | undefined => names.reduce(child, element);
+export const descend = (
+  element: XmlElement | undefined,
+  ...names: readonly string[]
+): XmlElement | undefined => names.reduce(child, element);

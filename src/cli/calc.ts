@@ -14,17 +14,37 @@ const USAGE = `Calculates a formula, as a sheet would.
   npm run calc -- --file formulas.txt               one formula a line, answers as JSON lines
 `;
 
-const cellText = (cell: Cell): string => (cell === null ? '' : isError(cell) ? cell.error : typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell));
+const cellText = (cell: Cell): string =>
+  cell === null
+    ? ''
+    : isError(cell)
+      ? cell.error
+      : typeof cell === 'boolean'
+        ? String(cell).toUpperCase()
+        : String(cell);
 
 /** A table with its columns lined up. */
 function tableText(grid: readonly (readonly Cell[])[]): string {
   const texts = grid.map((row) => row.map(cellText));
-  const widths = (texts[0] ?? []).map((_, column) => Math.max(...texts.map((row) => row[column]?.length ?? 0)));
-  return texts.map((row) => row.map((text, column) => text.padEnd(widths[column] ?? 0)).join('  ').trimEnd()).join('\n');
+  const widths = (texts[0] ?? []).map((_, column) =>
+    Math.max(...texts.map((row) => row[column]?.length ?? 0)),
+  );
+  return texts
+    .map((row) =>
+      row
+        .map((text, column) => text.padEnd(widths[column] ?? 0))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
 }
 
 const sentences = (answer: Operand): string[] =>
-  [...new Set((isGrid(answer) ? answer.flat() : [answer]).filter(isError).map((error) => error.message ?? ''))].filter(Boolean);
+  [
+    ...new Set(
+      (isGrid(answer) ? answer.flat() : [answer]).filter(isError).map((error) => error.message ?? ''),
+    ),
+  ].filter(Boolean);
 
 function one(formula: string): number {
   const answer = evaluate(formula);
@@ -38,12 +58,15 @@ function file(path: string): number {
   try {
     text = readFileSync(path, 'utf8');
   } catch (error) {
-    process.stderr.write(`${path}: the file cannot be read (${error instanceof Error ? error.message : String(error)}).\n`);
+    process.stderr.write(
+      `${path}: the file cannot be read (${error instanceof Error ? error.message : String(error)}).\n`,
+    );
     return 2;
   }
   for (const line of text.split(/\r?\n/)) {
     const formula = line.trim();
-    if (formula && !formula.startsWith('//')) process.stdout.write(`${JSON.stringify({ formula, answer: evaluate(formula) })}\n`);
+    if (formula && !formula.startsWith('//'))
+      process.stdout.write(`${JSON.stringify({ formula, answer: evaluate(formula) })}\n`);
   }
   return 0;
 }

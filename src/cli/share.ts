@@ -18,7 +18,9 @@ const USAGE = `Makes a copy of a workbook that opens anywhere with the same valu
 --force overwrites the second file. --accept goes on although cells were never calculated. --date '14 March 2026' is printed on the page.
 `;
 
-const say = (line: string): void => { process.stdout.write(`${line}\n`); };
+const say = (line: string): void => {
+  process.stdout.write(`${line}\n`);
+};
 const complain = (line: string): number => {
   process.stderr.write(`${line}\n`);
   return 1;
@@ -37,19 +39,31 @@ const isSameFile = (a: string, b: string): boolean => existsSync(b) && realpathS
 
 function write(from: string, to: string, bytes: Uint8Array, isForced: boolean): number {
   if (isSameFile(from, to)) return complain('The copy would overwrite the original. Give it another name.');
-  if (existsSync(to) && !isForced) return complain(`${to} is there already. Choose another name, or add --force.`);
+  if (existsSync(to) && !isForced)
+    return complain(`${to} is there already. Choose another name, or add --force.`);
   try {
     writeFileSync(to, bytes);
     return 0;
   } catch (error) {
-    return complain(`${to}: the file cannot be written (${error instanceof Error ? error.message : String(error)}).`);
+    return complain(
+      `${to}: the file cannot be written (${error instanceof Error ? error.message : String(error)}).`,
+    );
   }
 }
 
 const OPTIONS = {
-  sheets: { type: 'string', multiple: true }, blank: { type: 'string', multiple: true }, 'keep-alive': { type: 'boolean' }, personal: { type: 'boolean' },
-  verify: { type: 'string' }, digest: { type: 'string' }, inspect: { type: 'boolean' }, repair: { type: 'boolean' }, force: { type: 'boolean' }, accept: { type: 'boolean' },
-  date: { type: 'string' }, help: { type: 'boolean' },
+  sheets: { type: 'string', multiple: true },
+  blank: { type: 'string', multiple: true },
+  'keep-alive': { type: 'boolean' },
+  personal: { type: 'boolean' },
+  verify: { type: 'string' },
+  digest: { type: 'string' },
+  inspect: { type: 'boolean' },
+  repair: { type: 'boolean' },
+  force: { type: 'boolean' },
+  accept: { type: 'boolean' },
+  date: { type: 'string' },
+  help: { type: 'boolean' },
 } as const;
 type Values = ReturnType<typeof parseArgs<{ options: typeof OPTIONS; allowPositionals: true }>>['values'];
 
@@ -58,7 +72,9 @@ function check(path: string, digest: string | undefined): number {
   if (!file) return 2;
   const result = verify(file, digest);
   if (result.kind !== 'checked') return complain(result.sentence);
-  say(`${result.matches ? 'The copy matches its page' : 'The copy does not match its page'} (${result.workbook}, made on ${result.date}).`);
+  say(
+    `${result.matches ? 'The copy matches its page' : 'The copy does not match its page'} (${result.workbook}, made on ${result.date}).`,
+  );
   for (const sentence of result.sentences) say(sentence);
   say(`Digest of everything: ${result.digest}`);
   return result.matches ? 0 : 1;
@@ -86,10 +102,18 @@ function mend(from: string, to: string, file: Uint8Array, isForced: boolean): nu
 }
 
 function copy(from: string, to: string, file: Uint8Array, values: Values): number {
-  const sheets = values.sheets?.flatMap((list) => list.split(',')).map((name) => name.trim()).filter(Boolean);
+  const sheets = values.sheets
+    ?.flatMap((list) => list.split(','))
+    .map((name) => name.trim())
+    .filter(Boolean);
   const result = freeze(file, {
-    workbook: basename(from), date: values.date ?? new Date().toISOString().slice(0, 10), keepAlive: values['keep-alive'] === true, personal: values.personal === true,
-    acceptProblems: values.accept === true, blank: values.blank ?? [], ...(sheets ? { sheets } : {}),
+    workbook: basename(from),
+    date: values.date ?? new Date().toISOString().slice(0, 10),
+    keepAlive: values['keep-alive'] === true,
+    personal: values.personal === true,
+    acceptProblems: values.accept === true,
+    blank: values.blank ?? [],
+    ...(sheets ? { sheets } : {}),
   });
   if (result.kind === 'refused') {
     for (const problem of result.problems) if (problem.stops) process.stderr.write(`${problem.sentence}\n`);
@@ -105,17 +129,23 @@ function copy(from: string, to: string, file: Uint8Array, values: Values): numbe
 }
 
 function tell(to: string, report: FreezeReport): void {
-  say(`${to}: ${report.frozen} formulas became values${report.alive > 0 ? `, ${report.alive} became native formulas` : ''}, ${report.kept} stay as they were.`);
+  say(
+    `${to}: ${report.frozen} formulas became values${report.alive > 0 ? `, ${report.alive} became native formulas` : ''}, ${report.kept} stay as they were.`,
+  );
   for (const problem of report.problems) say(`Note: ${problem.sentence}`);
   for (const line of report.removed) say(`Changed: ${line}`);
   for (const line of report.left) say(`Still there: ${line}`);
-  if (report.page !== undefined) say(`The page "${report.page}" says where the numbers come from. Digest of everything: ${report.digest ?? ''}`);
+  if (report.page !== undefined)
+    say(
+      `The page "${report.page}" says where the numbers come from. Digest of everything: ${report.digest ?? ''}`,
+    );
 }
 
 /** From one file to another, never onto itself. */
 function convert(from: string, to: string, file: Uint8Array, values: Values): number {
   if (isSameFile(from, to)) return complain('The copy would overwrite the original. Give it another name.');
-  if (existsSync(to) && !values.force) return complain(`${to} is there already. Choose another name, or add --force.`);
+  if (existsSync(to) && !values.force)
+    return complain(`${to} is there already. Choose another name, or add --force.`);
   return values.repair ? mend(from, to, file, values.force === true) : copy(from, to, file, values);
 }
 

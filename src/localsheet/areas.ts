@@ -5,12 +5,23 @@ import type { Area } from './excelapi/book';
 
 export function areaOf(text: string): Area | undefined {
   const found = parseArea(text);
-  return found && { row: found.top, column: found.left, rows: found.bottom - found.top + 1, columns: found.right - found.left + 1 };
+  return (
+    found && {
+      row: found.top,
+      column: found.left,
+      rows: found.bottom - found.top + 1,
+      columns: found.right - found.left + 1,
+    }
+  );
 }
 
-export const textOfArea = ({ row, column, rows, columns }: Area): string => areaText({ top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 });
+export const textOfArea = ({ row, column, rows, columns }: Area): string =>
+  areaText({ top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 });
 
-export interface SheetArea { readonly sheet: string | undefined; readonly area: Area }
+export interface SheetArea {
+  readonly sheet: string | undefined;
+  readonly area: Area;
+}
 
 /** ='My sheet'!$A$1:$B$2 → sheet name and area. */
 export function referenceOf(text: string): SheetArea | undefined {

@@ -7,13 +7,25 @@ import { serve } from './server/http';
 const PORT = 4100;
 const FORMULA = '=SPAWN.BUFFER.DOSE(1000, 4.6, 7)';
 
-const option = (name: string): string | undefined => { const at = process.argv.indexOf(name); return at < 0 ? undefined : process.argv[at + 1]; };
-const say = (line: string): void => { process.stdout.write(`${line}\n`); };
+const option = (name: string): string | undefined => {
+  const at = process.argv.indexOf(name);
+  return at < 0 ? undefined : process.argv[at + 1];
+};
+const say = (line: string): void => {
+  process.stdout.write(`${line}\n`);
+};
 
 function openBrowser(url: string): void {
-  const [command, args] = process.platform === 'win32' ? ['cmd', ['/c', 'start', '', url]] as const : process.platform === 'darwin' ? ['open', [url]] as const : ['xdg-open', [url]] as const;
+  const [command, args] =
+    process.platform === 'win32'
+      ? (['cmd', ['/c', 'start', '', url]] as const)
+      : process.platform === 'darwin'
+        ? (['open', [url]] as const)
+        : (['xdg-open', [url]] as const);
   const child = spawn(command, args, { stdio: 'ignore', detached: true });
-  child.on('error', () => { say('No browser could be opened from here; open the address by hand.'); });
+  child.on('error', () => {
+    say('No browser could be opened from here; open the address by hand.');
+  });
   child.unref();
 }
 
@@ -22,11 +34,16 @@ async function main(): Promise<void> {
   const root = process.env.npm_package_json ? dirname(process.env.npm_package_json) : resolve('.');
   await buildAll(root, say);
   const wanted = Number(option('--port') ?? PORT);
-  if (!Number.isInteger(wanted) || wanted < 0 || wanted > 65535) throw new Error('--port takes a whole number from 0 to 65535.');
+  if (!Number.isInteger(wanted) || wanted < 0 || wanted > 65535)
+    throw new Error('--port takes a whole number from 0 to 65535.');
   const running = await serve(root, wanted);
   say(`\nSpawnbook is at ${running.url}\nTry this in any cell:  ${FORMULA}\nCtrl+C stops it.`);
   if (process.argv.includes('--open')) openBrowser(running.url);
-  const stop = (): void => { void running.close().then(() => { process.exit(0); }); };
+  const stop = (): void => {
+    void running.close().then(() => {
+      process.exit(0);
+    });
+  };
   process.on('SIGINT', stop);
   process.on('SIGTERM', stop);
 }

@@ -21,29 +21,58 @@ export const showLearned: Command = {
       const records = runRecords(result.report);
       const during = (from: number, to: number) => ({ label: 'Learning from the records', from, to });
       const rates = await inShares(learn.learnSteps(records), during(0, 40), tell, isStopped);
-      const hatch = rates && await inShares(learn.trendSteps(records, 'hatch'), during(40, 70), tell, isStopped);
-      const fertilisation = hatch && await inShares(learn.trendSteps(records, 'fertilisation'), during(70, 100), tell, isStopped);
+      const hatch =
+        rates && (await inShares(learn.trendSteps(records, 'hatch'), during(40, 70), tell, isStopped));
+      const fertilisation =
+        hatch &&
+        (await inShares(learn.trendSteps(records, 'fertilisation'), during(70, 100), tell, isStopped));
       if (!fertilisation) return stoppedAt('check-learn');
       const trends = { hatch, fertilisation };
       const rate = hatch.points.length === 0 && fertilisation.points.length > 0 ? 'fertilisation' : 'hatch';
       const verdicts = { hatch: learn.trendVerdict(hatch), fertilisation: learn.trendVerdict(fertilisation) };
-      const learned = { rates, trends, verdicts, accepted: records.filter(isAccepted).length, records: records.length };
+      const learned = {
+        rates,
+        trends,
+        verdicts,
+        accepted: records.filter(isAccepted).length,
+        records: records.length,
+      };
       // A newer check has come in between: these figures are not about it.
-      return (now) => (now.check.result === result ? { ...now, focus: 'check-learned', check: { ...now.check, learned, trend: { ...initialTrend, rate } } } : now);
+      return (now) =>
+        now.check.result === result
+          ? {
+              ...now,
+              focus: 'check-learned',
+              check: { ...now.check, learned, trend: { ...initialTrend, rate } },
+            }
+          : now;
     });
   },
 };
 
-export interface TrendChoice { readonly rate?: TrendRate; readonly by?: Grouping }
+export interface TrendChoice {
+  readonly rate?: TrendRate;
+  readonly by?: Grouping;
+}
 export const chooseTrend: Command<TrendChoice> = {
   name: 'chooseTrend',
   label: 'Choose the trend',
-  perform: (state, choice) => ({ ...state, check: { ...state.check, trend: { ...state.check.trend, ...choice, point: undefined } } }),
+  perform: (state, choice) => ({
+    ...state,
+    check: { ...state.check, trend: { ...state.check.trend, ...choice, point: undefined } },
+  }),
 };
 
 /** The point that is read out; the keyboard goes with it. */
 export const choosePoint: Command<number> = {
   name: 'choosePoint',
   label: 'Point',
-  perform: (state, point) => (point === state.check.trend.point ? state : { ...state, focus: `trend-point-${point}`, check: { ...state.check, trend: { ...state.check.trend, point } } }),
+  perform: (state, point) =>
+    point === state.check.trend.point
+      ? state
+      : {
+          ...state,
+          focus: `trend-point-${point}`,
+          check: { ...state.check, trend: { ...state.check.trend, point } },
+        },
 };

@@ -5,25 +5,42 @@ import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Command, Working } from '../command';
 import { working } from '../command';
 import type { DoseState, Draft } from '../doseState';
-import { EMPTY_DRAFT, EXAMPLE_READINGS, dosingOf, draftGrams, exampleDose, isDosingKey, readVat } from '../doseState';
+import {
+  EMPTY_DRAFT,
+  EXAMPLE_READINGS,
+  dosingOf,
+  draftGrams,
+  exampleDose,
+  isDosingKey,
+  readVat,
+} from '../doseState';
 import type { State } from '../state';
 import { isFree } from '../state';
 import { readNumber } from '../typed';
 import type { Written } from './writing';
 import { badSuffix, isSuffix, list, outcomeChange } from './writing';
 
-const inDose = (state: State, dose: Partial<DoseState>): State => ({ ...state, dose: { ...state.dose, ...dose }, notice: undefined, question: undefined });
+const inDose = (state: State, dose: Partial<DoseState>): State => ({
+  ...state,
+  dose: { ...state.dose, ...dose },
+  notice: undefined,
+  question: undefined,
+});
 
 export const fillDoseField: Command<{ readonly key: string; readonly text: string }> = {
   name: 'fillDoseField',
   label: 'Type',
-  perform: (state, { key, text }) => (isDosingKey(key) ? inDose(state, { texts: { ...state.dose.texts, [key]: text } }) : state),
+  perform: (state, { key, text }) =>
+    isDosingKey(key) ? inDose(state, { texts: { ...state.dose.texts, [key]: text } }) : state,
 };
 
 export const leaveDoseField: Command<string> = {
   name: 'leaveDoseField',
   label: 'Leave the field',
-  perform: (state, key) => ({ ...state, dose: { ...state.dose, touched: new Set([...state.dose.touched, key]) } }),
+  perform: (state, key) => ({
+    ...state,
+    dose: { ...state.dose, touched: new Set([...state.dose.touched, key]) },
+  }),
 };
 
 export const showVat: Command<boolean> = {
@@ -46,23 +63,47 @@ export const typeReading: Command<Partial<Draft>> = {
 
 /** Readings change in one way only, so that every change can be taken back. */
 const MOST_UNDONE = 50;
-const withReadings = (state: State, readings: readonly Reading[]): State => inDose(state, {
-  readings, past: [...state.dose.past, state.dose.readings].slice(-MOST_UNDONE), draft: EMPTY_DRAFT, correcting: undefined, fault: undefined,
-  isVatOpen: readings.length === 0,
-});
+const withReadings = (state: State, readings: readonly Reading[]): State =>
+  inDose(state, {
+    readings,
+    past: [...state.dose.past, state.dose.readings].slice(-MOST_UNDONE),
+    draft: EMPTY_DRAFT,
+    correcting: undefined,
+    fault: undefined,
+    isVatOpen: readings.length === 0,
+  });
 
 /** The sentence is about a row of readings, not about the vat. */
 const FAULTY_READING = new RegExp(`^(?:Reading \\d+, )?(?:${GRAMS_SO_FAR}|pH): `);
-const refuse = (state: State, field: 'grams' | 'ph', sentence: string): State =>
-  ({ ...inDose(state, { fault: { field, sentence } }), focus: `dose-${field}` });
+const refuse = (state: State, field: 'grams' | 'ph', sentence: string): State => ({
+  ...inDose(state, { fault: { field, sentence } }),
+  focus: `dose-${field}`,
+});
 
 /** The typed reading, or the field that cannot be read as a number. */
-function typedReading(dose: DoseState, isFirst: boolean): Reading | { readonly field: 'grams' | 'ph'; readonly sentence: string } {
+function typedReading(
+  dose: DoseState,
+  isFirst: boolean,
+): Reading | { readonly field: 'grams' | 'ph'; readonly sentence: string } {
   const text = draftGrams(dose);
   const grams = isFirst ? 0 : readNumber(text);
-  if (grams === undefined) return { field: 'grams', sentence: text.trim() === '' ? 'How much product has gone in so far? A number in grams is needed.' : `Grams so far: expected a number, got “${text}”.` };
+  if (grams === undefined)
+    return {
+      field: 'grams',
+      sentence:
+        text.trim() === ''
+          ? 'How much product has gone in so far? A number in grams is needed.'
+          : `Grams so far: expected a number, got “${text}”.`,
+    };
   const ph = readNumber(dose.draft.ph);
-  if (ph === undefined) return { field: 'ph', sentence: dose.draft.ph.trim() === '' ? 'Type the pH the meter shows.' : `pH: expected a number such as 5.2, got “${dose.draft.ph}”.` };
+  if (ph === undefined)
+    return {
+      field: 'ph',
+      sentence:
+        dose.draft.ph.trim() === ''
+          ? 'Type the pH the meter shows.'
+          : `pH: expected a number such as 5.2, got “${dose.draft.ph}”.`,
+    };
   return { grams, ph };
 }
 
@@ -70,7 +111,10 @@ const refuseVat = (state: State): State => {
   const key = DOSING_FIELDS.find((field) => readVat(state.dose.texts).faults.has(field.key))?.key;
   return {
     ...inDose(state, { isAsked: true, isVatOpen: true }),
-    notice: { tone: 'warning', text: 'First the vat and the product: the field chosen still needs an answer.' },
+    notice: {
+      tone: 'warning',
+      text: 'First the vat and the product: the field chosen still needs an answer.',
+    },
     focus: key === undefined ? undefined : `dose-${key}`,
   };
 };
@@ -87,7 +131,8 @@ export const addReading: Command = {
     const readings = [...dose.readings.slice(0, at), reading, ...dose.readings.slice(at + 1)];
     const answer = dosingOf({ texts: dose.texts, readings });
     // A reading the functions cannot take is not kept: their reason stands beside the field.
-    if (answer?.kind === 'refused' && FAULTY_READING.test(answer.todo)) return refuse(state, answer.todo.includes(GRAMS_SO_FAR) ? 'grams' : 'ph', answer.todo);
+    if (answer?.kind === 'refused' && FAULTY_READING.test(answer.todo))
+      return refuse(state, answer.todo.includes(GRAMS_SO_FAR) ? 'grams' : 'ph', answer.todo);
     return { ...withReadings(state, readings), focus: 'dose-answer' };
   },
 };
@@ -98,14 +143,24 @@ export const correctReading: Command<number> = {
   perform: (state, at) => {
     const reading = state.dose.readings[at];
     if (!reading) return state;
-    return { ...inDose(state, { correcting: at, fault: undefined, draft: { grams: String(reading.grams), ph: String(reading.ph) } }), focus: 'dose-ph' };
+    return {
+      ...inDose(state, {
+        correcting: at,
+        fault: undefined,
+        draft: { grams: String(reading.grams), ph: String(reading.ph) },
+      }),
+      focus: 'dose-ph',
+    };
   },
 };
 
 export const leaveCorrection: Command = {
   name: 'leaveCorrection',
   label: 'Leave it as it was',
-  perform: (state) => ({ ...inDose(state, { correcting: undefined, fault: undefined, draft: EMPTY_DRAFT }), focus: 'dose-ph' }),
+  perform: (state) => ({
+    ...inDose(state, { correcting: undefined, fault: undefined, draft: EMPTY_DRAFT }),
+    focus: 'dose-ph',
+  }),
 };
 
 export const dropReading: Command<number> = {
@@ -114,8 +169,20 @@ export const dropReading: Command<number> = {
   perform: (state, at) => {
     const { readings } = state.dose;
     if (at === 0 && readings.length > 1)
-      return { ...state, notice: { tone: 'warning', text: 'The reading before any product is needed by all that follow. Correct it instead, or begin a new vat.' } };
-    return { ...withReadings(state, readings.filter((_, i) => i !== at)), focus: readings.length > 1 ? 'dose-answer' : 'dose-ph' };
+      return {
+        ...state,
+        notice: {
+          tone: 'warning',
+          text: 'The reading before any product is needed by all that follow. Correct it instead, or begin a new vat.',
+        },
+      };
+    return {
+      ...withReadings(
+        state,
+        readings.filter((_, i) => i !== at),
+      ),
+      focus: readings.length > 1 ? 'dose-answer' : 'dose-ph',
+    };
   },
 };
 
@@ -127,7 +194,13 @@ export const undoReading: Command = {
     const readings = past.at(-1);
     if (!readings) return state;
     return {
-      ...inDose(state, { readings, past: past.slice(0, -1), draft: EMPTY_DRAFT, correcting: undefined, fault: undefined }),
+      ...inDose(state, {
+        readings,
+        past: past.slice(0, -1),
+        draft: EMPTY_DRAFT,
+        correcting: undefined,
+        fault: undefined,
+      }),
       focus: readings.length > 0 ? 'dose-answer' : 'dose-ph',
     };
   },
@@ -146,7 +219,10 @@ export const newVat: Command = {
 export const fillDoseExample: Command = {
   name: 'fillDoseExample',
   label: 'Show an example',
-  perform: (state) => ({ ...withReadings(inDose(state, { texts: exampleDose(state.dose.texts) }), EXAMPLE_READINGS), focus: 'dose-answer' }),
+  perform: (state) => ({
+    ...withReadings(inDose(state, { texts: exampleDose(state.dose.texts) }), EXAMPLE_READINGS),
+    focus: 'dose-answer',
+  }),
 };
 
 /** Writing is needed late: its code is loaded when first asked for. */
@@ -156,7 +232,8 @@ const sheetOf = async ({ texts, readings }: DoseState): Promise<WorkbookModel> =
 };
 
 const WRITTEN: Written = {
-  done: (sheets) => `The dosing is written on a new sheet: ${list(sheets)}. Go on there or here; the two do not follow each other.`,
+  done: (sheets) =>
+    `The dosing is written on a new sheet: ${list(sheets)}. Go on there or here; the two do not follow each other.`,
   what: 'the dosing sheet',
   again: { label: 'Write beside it', act: 'writeDoseWithSuffix' },
 };
@@ -164,18 +241,31 @@ const WRITTEN: Written = {
 function write(state: State, suffix: string): State | Working {
   if (!isFree(state)) return state;
   if (!readVat(state.dose.texts).vat) return refuseVat(state);
-  const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Writing the dosing sheet', done: 0, total: 7 } };
-  return working(begun, async ({ workbook }, tell) => outcomeChange(await workbook.writeWorkbook(await sheetOf(state.dose), suffix, tell), WRITTEN));
+  const begun: State = {
+    ...state,
+    notice: undefined,
+    question: undefined,
+    task: { label: 'Writing the dosing sheet', done: 0, total: 7 },
+  };
+  return working(begun, async ({ workbook }, tell) =>
+    outcomeChange(await workbook.writeWorkbook(await sheetOf(state.dose), suffix, tell), WRITTEN),
+  );
 }
 
-export const writeDose: Command = { name: 'writeDose', label: 'Write as a sheet', perform: (state) => write(state, '') };
+export const writeDose: Command = {
+  name: 'writeDose',
+  label: 'Write as a sheet',
+  perform: (state) => write(state, ''),
+};
 
 export const writeDoseWithSuffix: Command = {
   name: 'writeDoseWithSuffix',
   label: 'Write beside it',
   perform: (state) => {
     const word = state.question?.word?.value.trim() ?? '';
-    return isSuffix(word) ? write(state, ` ${word}`) : { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
+    return isSuffix(word)
+      ? write(state, ` ${word}`)
+      : { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
   },
 };
 
@@ -185,9 +275,17 @@ export const saveDose: Command = {
   perform: (state): State | Working => {
     if (state.task) return state;
     if (!readVat(state.dose.texts).vat) return refuseVat(state);
-    const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Making the file', done: 0, total: 2 } };
+    const begun: State = {
+      ...state,
+      notice: undefined,
+      question: undefined,
+      task: { label: 'Making the file', done: 0, total: 2 },
+    };
     return working(begun, async ({ files }) => {
-      const [model, { writeXlsx }] = await Promise.all([sheetOf(state.dose), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write')]);
+      const [model, { writeXlsx }] = await Promise.all([
+        sheetOf(state.dose),
+        import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write'),
+      ]);
       const text = await files.saveWorkbook('dosing.xlsx', writeXlsx(model));
       return (now) => ({ ...now, notice: { tone: 'good', text } });
     });

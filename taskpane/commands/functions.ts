@@ -10,7 +10,10 @@ import type { State } from '../state';
 import { hasWorkbook } from '../state';
 import { typedText } from '../typed';
 
-const inFunctions = (state: State, functions: Partial<FunctionsState>): State => ({ ...state, functions: { ...state.functions, ...functions } });
+const inFunctions = (state: State, functions: Partial<FunctionsState>): State => ({
+  ...state,
+  functions: { ...state.functions, ...functions },
+});
 
 export const searchFunctions: Command<string> = {
   name: 'searchFunctions',
@@ -27,13 +30,23 @@ export const chooseFamily: Command<Family | 'all'> = {
 export const openPage: Command<string> = {
   name: 'openPage',
   label: 'Open',
-  perform: (state, name) => ({ ...inFunctions(state, { open: name, texts: {}, readings: {} }), notice: undefined, question: undefined, focus: 'function-title' }),
+  perform: (state, name) => ({
+    ...inFunctions(state, { open: name, texts: {}, readings: {} }),
+    notice: undefined,
+    question: undefined,
+    focus: 'function-title',
+  }),
 };
 
 export const closePage: Command = {
   name: 'closePage',
   label: 'All functions',
-  perform: (state) => ({ ...inFunctions(state, { open: undefined, texts: {}, readings: {} }), notice: undefined, question: undefined, focus: 'function-search' }),
+  perform: (state) => ({
+    ...inFunctions(state, { open: undefined, texts: {}, readings: {} }),
+    notice: undefined,
+    question: undefined,
+    focus: 'function-search',
+  }),
 };
 
 /** Reads what the typed references hold, so that the answer can be shown before anything is inserted. */
@@ -42,8 +55,14 @@ function withReadings(state: State): State | Working {
   const wanted = fn && hasWorkbook(state) ? unread(fn, state.functions) : [];
   if (wanted.length === 0) return state;
   return working(state, async (doors) => {
-    const readings: [string, Reading][] = await Promise.all(wanted.map(async (reference): Promise<[string, Reading]> => [reference, await readOne(doors, reference)]));
-    return (now) => inFunctions(now, { readings: { ...now.functions.readings, ...Object.fromEntries(readings) } });
+    const readings: [string, Reading][] = await Promise.all(
+      wanted.map(async (reference): Promise<[string, Reading]> => [
+        reference,
+        await readOne(doors, reference),
+      ]),
+    );
+    return (now) =>
+      inFunctions(now, { readings: { ...now.functions.readings, ...Object.fromEntries(readings) } });
   });
 }
 
@@ -60,19 +79,26 @@ export const fillArgument: Command<{ readonly param: string; readonly text: stri
   name: 'fillArgument',
   label: 'Type a value',
   perform: (state, { param, text }) =>
-    withReadings(inFunctions({ ...state, notice: undefined, question: undefined }, { texts: { ...state.functions.texts, [param]: text } })),
+    withReadings(
+      inFunctions(
+        { ...state, notice: undefined, question: undefined },
+        { texts: { ...state.functions.texts, [param]: text } },
+      ),
+    ),
 };
 
 export const takeSelection: Command<string> = {
   name: 'takeSelection',
   label: 'Use selection',
-  perform: (state, param) => working({ ...state, notice: undefined, question: undefined }, async (doors) => {
-    const range = await doors.workbook.readSelection();
-    return (now) => inFunctions(now, {
-      texts: { ...now.functions.texts, [param]: range.reference },
-      readings: { ...now.functions.readings, [range.reference]: { kind: 'read', range } },
-    });
-  }),
+  perform: (state, param) =>
+    working({ ...state, notice: undefined, question: undefined }, async (doors) => {
+      const range = await doors.workbook.readSelection();
+      return (now) =>
+        inFunctions(now, {
+          texts: { ...now.functions.texts, [param]: range.reference },
+          readings: { ...now.functions.readings, [range.reference]: { kind: 'read', range } },
+        });
+    }),
 };
 
 export const useExample: Command<readonly (Cell | Grid)[]> = {
@@ -98,20 +124,40 @@ function insert(state: State, mayReplace: boolean): State | Working {
   const size = sizeOf(value);
   return working({ ...state, question: undefined, notice: undefined }, async (doors): Promise<Change> => {
     const outcome = await doors.workbook.insertFormula({
-      formula: draft.formula, ...size, formats: formatsFor(fn, value), hasHeadings: hasHeadings(fn, state.functions.texts), mayReplace,
+      formula: draft.formula,
+      ...size,
+      formats: formatsFor(fn, value),
+      hasHeadings: hasHeadings(fn, state.functions.texts),
+      mayReplace,
     });
-    if (outcome.kind === 'inserted') return (now) => ({ ...now, notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` } });
-    if (outcome.kind === 'refused') return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
+    if (outcome.kind === 'inserted')
+      return (now) => ({
+        ...now,
+        notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+      });
+    if (outcome.kind === 'refused')
+      return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
     return (now) => ({
       ...now,
       focus: 'question',
       question: {
         text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
-        answers: [{ label: 'Replace it', act: 'insertAnyway' }, { label: 'Keep it', act: 'dismiss' }],
+        answers: [
+          { label: 'Replace it', act: 'insertAnyway' },
+          { label: 'Keep it', act: 'dismiss' },
+        ],
       },
     });
   });
 }
 
-export const insertFormula: Command = { name: 'insertFormula', label: 'Insert into the selected cell', perform: (state) => insert(state, false) };
-export const insertAnyway: Command = { name: 'insertAnyway', label: 'Replace it', perform: (state) => insert(state, true) };
+export const insertFormula: Command = {
+  name: 'insertFormula',
+  label: 'Insert into the selected cell',
+  perform: (state) => insert(state, false),
+};
+export const insertAnyway: Command = {
+  name: 'insertAnyway',
+  label: 'Replace it',
+  perform: (state) => insert(state, true),
+};

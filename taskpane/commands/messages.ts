@@ -6,7 +6,12 @@ import { reportOf } from '../messagesState';
 import type { State } from '../state';
 import { isFree } from '../state';
 
-const begun = (state: State, label: string): State => ({ ...state, notice: undefined, question: undefined, task: { label, done: 0, total: 1 } });
+const begun = (state: State, label: string): State => ({
+  ...state,
+  notice: undefined,
+  question: undefined,
+  task: { label, done: 0, total: 1 },
+});
 
 async function look({ workbook, errors }: Doors, tell: Tell): Promise<Report> {
   return reportOf(await workbook.scanCalls(tell), errors.list());
@@ -26,7 +31,9 @@ export const lookThrough: Command = {
 
 const cells = (n: number): string => (n === 1 ? '1 cell' : `${n} cells`);
 export const mendedText = ({ mended, left }: MendReport): string =>
-  left.length === 0 ? `${cells(mended)} re-entered.` : `${cells(mended)} re-entered, ${cells(left.length)} left as before; the reasons are below.`;
+  left.length === 0
+    ? `${cells(mended)} re-entered.`
+    : `${cells(mended)} re-entered, ${cells(left.length)} left as before; the reasons are below.`;
 
 export const repair: Command = {
   name: 'repair',
@@ -37,7 +44,11 @@ export const repair: Command = {
     return working(begun(state, 'Re-entering formulas'), async (doors, tell) => {
       const mended = await doors.workbook.mend(repairs, tell);
       const report = await look(doors, tell);
-      return (now) => ({ ...now, messages: { report, mended }, notice: { tone: mended.left.length === 0 ? 'good' : 'warning', text: mendedText(mended) } });
+      return (now) => ({
+        ...now,
+        messages: { report, mended },
+        notice: { tone: mended.left.length === 0 ? 'good' : 'warning', text: mendedText(mended) },
+      });
     });
   },
 };

@@ -5,7 +5,13 @@ import type { ScreenId, State } from '../state';
 export const showScreen: Command<ScreenId> = {
   name: 'showScreen',
   label: 'Show',
-  perform: (state, screen) => ({ ...state, screen, notice: undefined, question: undefined, focus: undefined }),
+  perform: (state, screen) => ({
+    ...state,
+    screen,
+    notice: undefined,
+    question: undefined,
+    focus: undefined,
+  }),
 };
 
 /** The button a question came from gets the keyboard back; a closed message leaves it on the screen. */
@@ -29,7 +35,9 @@ export const changeWord: Command<string> = {
   label: 'Change the word',
   perform: (state, value) => {
     const { question } = state;
-    return question?.word ? { ...state, question: { ...question, word: { ...question.word, value } } } : state;
+    return question?.word
+      ? { ...state, question: { ...question, word: { ...question.word, value } } }
+      : state;
   },
 };
 

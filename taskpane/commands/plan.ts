@@ -10,19 +10,28 @@ import { isFree } from '../state';
 import type { Written } from './writing';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from './writing';
 
-const withTexts = (state: State, texts: PlanTexts): State => ({ ...state, plan: { ...state.plan, texts }, notice: undefined, question: undefined });
+const withTexts = (state: State, texts: PlanTexts): State => ({
+  ...state,
+  plan: { ...state.plan, texts },
+  notice: undefined,
+  question: undefined,
+});
 
 export const fillField: Command<{ readonly key: string; readonly text: string }> = {
   name: 'fillField',
   label: 'Type',
-  perform: (state, { key, text }) => (isFieldKey(key) ? withTexts(state, { ...state.plan.texts, [key]: text }) : state),
+  perform: (state, { key, text }) =>
+    isFieldKey(key) ? withTexts(state, { ...state.plan.texts, [key]: text }) : state,
 };
 
 /** A field complains only once the user has left it. */
 export const leaveField: Command<string> = {
   name: 'leaveField',
   label: 'Leave the field',
-  perform: (state, key) => ({ ...state, plan: { ...state.plan, touched: new Set([...state.plan.touched, key]) } }),
+  perform: (state, key) => ({
+    ...state,
+    plan: { ...state.plan, touched: new Set([...state.plan.touched, key]) },
+  }),
 };
 
 export const fillExample: Command = {
@@ -49,7 +58,8 @@ const refuseForm = (state: State): State => {
 };
 
 const WRITTEN: Written = {
-  done: (sheets) => `The plan is written on new sheets: ${list(sheets)}. Yellow cells are yours to change; everything else follows.`,
+  done: (sheets) =>
+    `The plan is written on new sheets: ${list(sheets)}. Yellow cells are yours to change; everything else follows.`,
   what: 'the plan',
   again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
@@ -58,11 +68,22 @@ function write(state: State, suffix: string): State | Working {
   if (!isFree(state)) return state;
   const { form } = readForm(state.plan.texts);
   if (!form) return refuseForm(state);
-  const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Working the plan out', done: 0, total: 7 } };
-  return working(begun, async ({ workbook }, tell) => outcomeChange(await workbook.writeWorkbook(await bookOf(form), suffix, tell), WRITTEN));
+  const begun: State = {
+    ...state,
+    notice: undefined,
+    question: undefined,
+    task: { label: 'Working the plan out', done: 0, total: 7 },
+  };
+  return working(begun, async ({ workbook }, tell) =>
+    outcomeChange(await workbook.writeWorkbook(await bookOf(form), suffix, tell), WRITTEN),
+  );
 }
 
-export const writePlan: Command = { name: 'writePlan', label: 'Write into this workbook', perform: (state) => write(state, '') };
+export const writePlan: Command = {
+  name: 'writePlan',
+  label: 'Write into this workbook',
+  perform: (state) => write(state, ''),
+};
 
 export const writeWithSuffix: Command = {
   name: 'writeWithSuffix',
@@ -83,9 +104,17 @@ export const savePlan: Command = {
     if (state.task) return state;
     const { form } = readForm(state.plan.texts);
     if (!form) return refuseForm(state);
-    const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Making the file', done: 0, total: 2 } };
+    const begun: State = {
+      ...state,
+      notice: undefined,
+      question: undefined,
+      task: { label: 'Making the file', done: 0, total: 2 },
+    };
     return working(begun, async ({ files }, tell) => {
-      const [model, { writeXlsx }] = await Promise.all([bookOf(form), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write')]);
+      const [model, { writeXlsx }] = await Promise.all([
+        bookOf(form),
+        import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write'),
+      ]);
       tell({ label: 'Making the file', done: 1, total: 2 });
       const text = await files.saveWorkbook(fileName(form), writeXlsx(model));
       return (now) => ({ ...now, notice: { tone: 'good', text } });

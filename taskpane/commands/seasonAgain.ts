@@ -12,14 +12,29 @@ import { begun, stoppedAt } from './share';
 
 /** Planning again from a season that stands in the workbook. Its sheets are only read. */
 
-const NONE = 'No season was found in this workbook. One that was written from here has the sheets “Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
-const failed = (text: string): Change => (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });
+const NONE =
+  'No season was found in this workbook. One that was written from here has the sheets “Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
+const failed =
+  (text: string): Change =>
+  (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });
 
 /** undefined when the user stopped it. */
-async function sheetsOf(names: readonly string[], { workbook }: Doors, tell: Tell, isStopped: () => boolean): Promise<readonly RangeCells[] | undefined> {
+async function sheetsOf(
+  names: readonly string[],
+  { workbook }: Doors,
+  tell: Tell,
+  isStopped: () => boolean,
+): Promise<readonly RangeCells[] | undefined> {
   const sheets: RangeCells[] = [];
   for (const [done, sheet] of names.entries()) {
-    const says: Tell = () => { tell({ label: 'Reading the season', done: Math.round((100 * done) / names.length), total: 100, canStop: true }); };
+    const says: Tell = () => {
+      tell({
+        label: 'Reading the season',
+        done: Math.round((100 * done) / names.length),
+        total: 100,
+        canStop: true,
+      });
+    };
     says({ label: '', done, total: names.length });
     const reading = await workbook.readCells({ sheet }, says, isStopped);
     if (!reading || isStopped()) return undefined;
@@ -34,9 +49,27 @@ async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boo
   if (!sheets) return stoppedAt('season-again');
   const today = doors.today();
   const reading = readSeason(sheets, again.chosen, today);
-  if (reading.kind === 'unreadable') return (now) => ({ ...inSeason(now, { again: { ...again, read: undefined, faults: reading.faults } }), focus: 'season-read' });
-  const found: Again = { ...again, faults: [], read: { suffix: again.chosen, before: reading.before, said: reading.said } };
-  return (now) => ({ ...inSeason(now, { again: found, form: formOfInput(reading.input, today), page: 0, touched: new Set(), isAsked: true, made: undefined }), focus: 'season-read' });
+  if (reading.kind === 'unreadable')
+    return (now) => ({
+      ...inSeason(now, { again: { ...again, read: undefined, faults: reading.faults } }),
+      focus: 'season-read',
+    });
+  const found: Again = {
+    ...again,
+    faults: [],
+    read: { suffix: again.chosen, before: reading.before, said: reading.said },
+  };
+  return (now) => ({
+    ...inSeason(now, {
+      again: found,
+      form: formOfInput(reading.input, today),
+      page: 0,
+      touched: new Set(),
+      isAsked: true,
+      made: undefined,
+    }),
+    focus: 'season-read',
+  });
 }
 
 async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
@@ -50,14 +83,19 @@ async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise
 }
 
 const start = (state: State, work: Working['work']): State | Working =>
-  (isFree(state) ? working(begun(inSeason(state, { mode: 'season' }), 'Reading the season'), work) : state);
+  isFree(state) ? working(begun(inSeason(state, { mode: 'season' }), 'Reading the season'), work) : state;
 
-export const planAgain: Command = { name: 'planAgain', label: 'Plan again from this workbook', perform: (state) => start(state, find) };
+export const planAgain: Command = {
+  name: 'planAgain',
+  label: 'Plan again from this workbook',
+  perform: (state) => start(state, find),
+};
 
 export const chooseSeason: Command<string> = {
   name: 'chooseSeason',
   label: 'Which season',
-  perform: (state, chosen) => (state.season.again ? inSeason(state, { again: { ...state.season.again, chosen } }) : state),
+  perform: (state, chosen) =>
+    state.season.again ? inSeason(state, { again: { ...state.season.again, chosen } }) : state,
 };
 
 export const readChosenSeason: Command = {

@@ -30,7 +30,9 @@ const pageOf = (state: State, field: string | undefined): number => {
 function refuseForm(state: State): State {
   const focus = firstFaultOf(state.season.form);
   return {
-    ...inSeason(state, { isAsked: true, page: pageOf(state, focus) }), focus, question: undefined,
+    ...inSeason(state, { isAsked: true, page: pageOf(state, focus) }),
+    focus,
+    question: undefined,
     notice: { tone: 'warning', text: 'Some fields of the form cannot be used yet. The first one is chosen.' },
   };
 }
@@ -45,17 +47,30 @@ export const planSeason: Command = {
     if (!book) return refuseForm(state);
     return working(begun(state, 'Working the plan out'), async (_, tell, isStopped) => {
       const { compareSeasons, planSeasonSteps } = await planner();
-      const plan = await inShares(planSeasonSteps(book), { label: 'Working the plan out', from: 0, to: 100 }, tell, isStopped);
+      const plan = await inShares(
+        planSeasonSteps(book),
+        { label: 'Working the plan out', from: 0, to: 100 },
+        tell,
+        isStopped,
+      );
       if (!plan) return stoppedAt('season-plan');
       const before = again?.read?.before;
-      const made: Made = { form, book, plan, changes: before && compareSeasons(before, plan, book.plannedOn) };
+      const made: Made = {
+        form,
+        book,
+        plan,
+        changes: before && compareSeasons(before, plan, book.plannedOn),
+      };
       return (now) => ({ ...inSeason(now, { made }), focus: 'season-result' });
     });
   },
 };
 
 const models = new WeakMap<SeasonBook, WorkbookModel>();
-const pause = (): Promise<void> => new Promise((go) => { setTimeout(go); });
+const pause = (): Promise<void> =>
+  new Promise((go) => {
+    setTimeout(go);
+  });
 
 /** Calculating the workbook takes a second or so: it is done once for a plan, after what is going on has been drawn. */
 async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise<WorkbookModel> {
@@ -64,7 +79,7 @@ async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise
     const { orderBookWorkbook } = await planner();
     tell({ label: 'Calculating the workbook', done: 0, total });
     await pause();
-    models.set(plan, model = orderBookWorkbook(book, plan));
+    models.set(plan, (model = orderBookWorkbook(book, plan)));
   }
   return model;
 }
@@ -73,13 +88,16 @@ async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise
 function madeOf(state: State): Made | State {
   const { made } = state.season;
   if (made && !isOutdated(state.season)) return made;
-  const text = made ? 'The form has changed since this plan was worked out. Work the plan out again first; then write it.' : 'There is no plan yet. Work the plan out first.';
+  const text = made
+    ? 'The form has changed since this plan was worked out. Work the plan out again first; then write it.'
+    : 'There is no plan yet. Work the plan out first.';
   return { ...state, notice: { tone: 'warning', text }, question: undefined, focus: 'season-plan' };
 }
 const isMade = (made: Made | State): made is Made => 'plan' in made && 'book' in made;
 
 const written = (again: Again | undefined): Written => ({
-  done: (sheets) => `The season is written on new sheets: ${list(sheets)}. ${again?.read ? 'The sheets of the season before stay as they were.' : 'Yellow cells are yours to change.'}`,
+  done: (sheets) =>
+    `The season is written on new sheets: ${list(sheets)}. ${again?.read ? 'The sheets of the season before stay as they were.' : 'Yellow cells are yours to change.'}`,
   what: again?.read ? 'the new season' : 'the season',
   again: { label: 'Write beside them', act: 'writeSeasonWithSuffix' },
 });
@@ -89,12 +107,25 @@ function write(state: State, suffix: string): State | Working {
   if (!isFree(state)) return state;
   const made = madeOf(state);
   if (!isMade(made)) return made;
-  const next: State = { ...state, notice: undefined, question: undefined, task: { label: 'Calculating the workbook', done: 0, total: WRITING_STEPS } };
+  const next: State = {
+    ...state,
+    notice: undefined,
+    question: undefined,
+    task: { label: 'Calculating the workbook', done: 0, total: WRITING_STEPS },
+  };
   return working(next, async ({ workbook }, tell) =>
-    outcomeChange(await workbook.writeWorkbook(await modelOf(made, tell, WRITING_STEPS), suffix, tell), written(state.season.again)));
+    outcomeChange(
+      await workbook.writeWorkbook(await modelOf(made, tell, WRITING_STEPS), suffix, tell),
+      written(state.season.again),
+    ),
+  );
 }
 
-export const writeSeason: Command = { name: 'writeSeason', label: 'Write into this workbook', perform: (state) => write(state, '') };
+export const writeSeason: Command = {
+  name: 'writeSeason',
+  label: 'Write into this workbook',
+  perform: (state) => write(state, ''),
+};
 
 export const writeSeasonWithSuffix: Command = {
   name: 'writeSeasonWithSuffix',
@@ -113,11 +144,22 @@ export const saveSeason: Command = {
     if (state.task) return state;
     const made = madeOf(state);
     if (!isMade(made)) return made;
-    const next: State = { ...state, notice: undefined, question: undefined, task: { label: 'Making the file', done: 0, total: 2 } };
+    const next: State = {
+      ...state,
+      notice: undefined,
+      question: undefined,
+      task: { label: 'Making the file', done: 0, total: 2 },
+    };
     return working(next, async ({ files }, tell) => {
-      const [model, { writeXlsx }] = await Promise.all([modelOf(made, tell, 2), import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write')]);
+      const [model, { writeXlsx }] = await Promise.all([
+        modelOf(made, tell, 2),
+        import(/* webpackChunkName: "xlsx" */ '../../shared/xlsx/write'),
+      ]);
       tell({ label: 'Making the file', done: 1, total: 2 });
-      const text = await files.saveWorkbook(`${fileWord(made.book.hatchery, 'hatchery')}-season.xlsx`, writeXlsx(model));
+      const text = await files.saveWorkbook(
+        `${fileWord(made.book.hatchery, 'hatchery')}-season.xlsx`,
+        writeXlsx(model),
+      );
       return (now) => ({ ...now, notice: { tone: 'good', text } });
     });
   },

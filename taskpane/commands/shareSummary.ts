@@ -10,16 +10,25 @@ import { badSuffix, isSuffix, list, outcomeChange } from './writing';
 /** One page that tells the season to somebody who does not breed fish, written into the workbook that holds the plan. */
 
 const WRITTEN: Written = {
-  done: (sheets) => `The summary is written on a new sheet: ${list(sheets)}. It follows the plan, and it is part of the next copy.`,
+  done: (sheets) =>
+    `The summary is written on a new sheet: ${list(sheets)}. It follows the plan, and it is part of the next copy.`,
   what: 'the summary',
   again: { label: 'Write beside it', act: 'writeSummaryWithSuffix' },
 };
 
 async function writeIt(doors: Doors, suffix: string, tell: Tell, isStopped: () => boolean): Promise<Change> {
   const file = await doors.workbook.readFile(tell);
-  const refuse = (text: string): Change => (now) => ({ ...now, notice: { tone: 'warning', text } });
-  if (file.kind === 'closed') return refuse('This Excel does not hand the open workbook to the pane, so the plan in it cannot be read.');
-  const [{ isUnreadable, readXlsx }, { summaryOf }] = await Promise.all([import(/* webpackChunkName: "read" */ '../../shared/xlsx/read'), import(/* webpackChunkName: "summary" */ '../../shared/summary')]);
+  const refuse =
+    (text: string): Change =>
+    (now) => ({ ...now, notice: { tone: 'warning', text } });
+  if (file.kind === 'closed')
+    return refuse(
+      'This Excel does not hand the open workbook to the pane, so the plan in it cannot be read.',
+    );
+  const [{ isUnreadable, readXlsx }, { summaryOf }] = await Promise.all([
+    import(/* webpackChunkName: "read" */ '../../shared/xlsx/read'),
+    import(/* webpackChunkName: "summary" */ '../../shared/summary'),
+  ]);
   const read = readXlsx(file.bytes);
   if (isUnreadable(read)) return refuse(read.fault);
   const summary = summaryOf(read.model);
@@ -34,17 +43,28 @@ async function writeIt(doors: Doors, suffix: string, tell: Tell, isStopped: () =
 
 function write(state: State, suffix: string): State | Working {
   if (!isFree(state)) return state;
-  const begun: State = { ...state, notice: undefined, question: undefined, task: { label: 'Reading the plan', done: 0, total: 7 } };
+  const begun: State = {
+    ...state,
+    notice: undefined,
+    question: undefined,
+    task: { label: 'Reading the plan', done: 0, total: 7 },
+  };
   return working(begun, (doors, tell, isStopped) => writeIt(doors, suffix, tell, isStopped));
 }
 
-export const writeSummary: Command = { name: 'writeSummary', label: 'Add a one-page summary', perform: (state) => write(state, '') };
+export const writeSummary: Command = {
+  name: 'writeSummary',
+  label: 'Add a one-page summary',
+  perform: (state) => write(state, ''),
+};
 
 export const writeSummaryWithSuffix: Command = {
   name: 'writeSummaryWithSuffix',
   label: 'Write beside it',
   perform: (state) => {
     const word = state.question?.word?.value.trim() ?? '';
-    return isSuffix(word) ? write(state, ` ${word}`) : { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
+    return isSuffix(word)
+      ? write(state, ` ${word}`)
+      : { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
   },
 };

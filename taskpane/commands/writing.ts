@@ -5,7 +5,10 @@ import type { Answer } from '../state';
 /** The first few, and how many more. */
 const LISTED = 3;
 export const list = (names: readonly string[]): string => {
-  const shown = names.slice(0, LISTED).map((name) => `“${name}”`).join(', ');
+  const shown = names
+    .slice(0, LISTED)
+    .map((name) => `“${name}”`)
+    .join(', ');
   return names.length > LISTED ? `${shown} and ${names.length - LISTED} more` : shown;
 };
 
@@ -22,9 +25,13 @@ export interface Written {
 
 /** Written, or a question because sheets of these names are there. */
 export function outcomeChange(outcome: WriteOutcome, { done, what, again }: Written): Change {
-  if (outcome.kind === 'written') return (now) => ({ ...now, notice: { tone: 'good', text: done(outcome.sheets) } });
+  if (outcome.kind === 'written')
+    return (now) => ({ ...now, notice: { tone: 'good', text: done(outcome.sheets) } });
   const sheets = outcome.sheets.length === 1 ? 'There is a sheet' : 'There are sheets';
-  const taken = outcome.sheets.length > 0 ? `${sheets} called ${list(outcome.sheets)} already` : `The names ${list(outcome.names)} are in use already`;
+  const taken =
+    outcome.sheets.length > 0
+      ? `${sheets} called ${list(outcome.sheets)} already`
+      : `The names ${list(outcome.names)} are in use already`;
   return (now) => ({
     ...now,
     focus: 'question',
@@ -37,6 +44,8 @@ export function outcomeChange(outcome: WriteOutcome, { done, what, again }: Writ
 }
 
 /** A name as a file may bear it: letters and digits of every script, the rest as hyphens. */
-export const fileWord = (name: string, otherwise: string): string => name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || otherwise;
+export const fileWord = (name: string, otherwise: string): string =>
+  name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || otherwise;
 
-export const badSuffix = (word: string): string => `“${word}” cannot go behind a sheet name: use one to eight letters or digits.`;
+export const badSuffix = (word: string): string =>
+  `“${word}” cannot go behind a sheet name: use one to eight letters or digits.`;

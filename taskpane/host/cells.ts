@@ -4,7 +4,18 @@ import type { Cell, CellError, ErrorCode, Grid } from '../../shared/values';
 
 /** Cells as Excel hands them over ⇄ cells as the engine knows them. */
 
-const CODES: ReadonlySet<string> = new Set<ErrorCode>(['#VALUE!', '#N/A', '#NUM!', '#DIV/0!', '#REF!', '#NAME?', '#NULL!', '#SPILL!', '#CALC!', '#BUSY!']);
+const CODES: ReadonlySet<string> = new Set<ErrorCode>([
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+  '#BUSY!',
+]);
 const isCode = (text: string): text is ErrorCode => CODES.has(text);
 
 /** An empty cell reads as '', an error as its code. */
@@ -16,7 +27,8 @@ export const cellFrom = (value: unknown): Cell => {
   return error ?? text;
 };
 
-export const gridFrom = (values: readonly (readonly unknown[])[]): Grid => values.map((row) => row.map(cellFrom));
+export const gridFrom = (values: readonly (readonly unknown[])[]): Grid =>
+  values.map((row) => row.map(cellFrom));
 
 /** Words Excel would turn into something else when they are written: numbers, dates, truths, formulas. */
 const needsMark = (text: string): boolean =>
@@ -52,7 +64,10 @@ export function rectangles(cells: Iterable<string>): readonly Area[] {
     const next = new Map<string, Area>();
     for (const [left, right] of runs(columns)) {
       const above = open.get(`${left}:${right}`);
-      next.set(`${left}:${right}`, above?.bottom === row - 1 ? { ...above, bottom: row } : { top: row, bottom: row, left, right });
+      next.set(
+        `${left}:${right}`,
+        above?.bottom === row - 1 ? { ...above, bottom: row } : { top: row, bottom: row, left, right },
+      );
     }
     for (const [key, area] of open) if (next.get(key)?.top !== area.top) done.push(area);
     open = next;

@@ -3,7 +3,9 @@ import { SERIES_COLORS } from '../../shared/workbook/styles';
 import type { ChartModel, SheetModel } from '../../shared/workbook/model';
 
 const TYPES: Readonly<Record<ChartModel['kind'], Excel.ChartType>> = {
-  line: 'Line' as Excel.ChartType, column: 'ColumnClustered' as Excel.ChartType, occupancy: 'BarStacked' as Excel.ChartType,
+  line: 'Line' as Excel.ChartType,
+  column: 'ColumnClustered' as Excel.ChartType,
+  occupancy: 'BarStacked' as Excel.ChartType,
 };
 
 const rangeOf = (context: Excel.RequestContext, reference: string, home: string): Excel.Range => {
@@ -38,16 +40,25 @@ function setAxes(chart: Excel.Chart, model: ChartModel): void {
   if (model.kind === 'occupancy') categoryAxis.reversePlotOrder = true;
 }
 
-export function addCharts(context: Excel.RequestContext, worksheet: Excel.Worksheet, sheet: SheetModel): void {
+export function addCharts(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  sheet: SheetModel,
+): void {
   for (const chartModel of sheet.charts ?? []) {
     const [first] = chartModel.series;
     if (!first) continue;
-    const chart = worksheet.charts.add(TYPES[chartModel.kind], rangeOf(context, first.values, sheet.name), 'Columns');
+    const chart = worksheet.charts.add(
+      TYPES[chartModel.kind],
+      rangeOf(context, first.values, sheet.name),
+      'Columns',
+    );
     chart.name = chartModel.title;
     chart.title.text = chartModel.title;
     addSeries(context, chart, chartModel, sheet.name);
     setAxes(chart, chartModel);
-    chart.legend.visible = chartModel.kind !== 'occupancy' && chartModel.series.filter((series) => !series.isHidden).length > 1;
+    chart.legend.visible =
+      chartModel.kind !== 'occupancy' && chartModel.series.filter((series) => !series.isHidden).length > 1;
     chart.setPosition(chartModel.from, chartModel.to);
   }
 }

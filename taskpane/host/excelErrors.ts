@@ -3,7 +3,8 @@ import { HostProblem } from './port';
 /** Excel's error codes in our own words; its own messages are translated, technical and sometimes wrong. */
 const SENTENCES: Readonly<Record<string, string>> = {
   InvalidOperationInCellEditMode: 'A cell is being edited. Press Enter or Esc in the sheet, then try again.',
-  AccessDenied: 'The sheet is protected. Choose Review › Unprotect Sheet, then try again; nothing was changed.',
+  AccessDenied:
+    'The sheet is protected. Choose Review › Unprotect Sheet, then try again; nothing was changed.',
   ItemNotFound: 'The sheet or cell is not there any more. It may have been renamed or deleted.',
   ItemAlreadyExists: 'Something of that name exists already in this workbook.',
   InvalidArgument: 'Excel did not accept a part of this. Check the formula or the reference.',

@@ -8,7 +8,8 @@ const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
 const PIECE = 0x8000;
 export const base64Of = (bytes: Uint8Array): string => {
   let text = '';
-  for (let at = 0; at < bytes.length; at += PIECE) text += String.fromCharCode(...bytes.subarray(at, at + PIECE));
+  for (let at = 0; at < bytes.length; at += PIECE)
+    text += String.fromCharCode(...bytes.subarray(at, at + PIECE));
   return btoa(text);
 };
 
@@ -28,7 +29,9 @@ const download = (fileName: string, bytes: Uint8Array): Promise<string> => {
   link.download = fileName;
   link.click();
   // The browser has taken the bytes when the click returns; a moment later the address can go.
-  setTimeout(() => { URL.revokeObjectURL(url); }, 10_000);
+  setTimeout(() => {
+    URL.revokeObjectURL(url);
+  }, 10_000);
   return Promise.resolve(`${fileName} is in your downloads.`);
 };
 
@@ -37,7 +40,10 @@ export const browserFiles: FilePort = { saveWorkbook: download, saveCopy: downlo
 type Platform = 'PC' | 'Mac' | 'OfficeOnline' | undefined;
 const platform = (): Platform => {
   const office: unknown = Reflect.get(globalThis, 'Office');
-  const found: unknown = typeof office === 'object' && office !== null ? (office as { context?: { platform?: unknown } }).context?.platform : undefined;
+  const found: unknown =
+    typeof office === 'object' && office !== null
+      ? (office as { context?: { platform?: unknown } }).context?.platform
+      : undefined;
   return found === 'PC' || found === 'Mac' || found === 'OfficeOnline' ? found : undefined;
 };
 
@@ -60,9 +66,18 @@ export const excelFiles: FilePort = {
 };
 
 /** A file somebody chose, as its bytes. */
-export const bytesOfFile = (file: Blob): Promise<Uint8Array> => new Promise((resolve, reject) => {
-  const reader = new FileReader();
-  reader.addEventListener('load', () => { resolve(new Uint8Array(reader.result as ArrayBuffer)); });
-  reader.addEventListener('error', () => { reject(new HostProblem('The file cannot be read. It may have been moved, or be open in a program that locks it.')); });
-  reader.readAsArrayBuffer(file);
-});
+export const bytesOfFile = (file: Blob): Promise<Uint8Array> =>
+  new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.addEventListener('load', () => {
+      resolve(new Uint8Array(reader.result as ArrayBuffer));
+    });
+    reader.addEventListener('error', () => {
+      reject(
+        new HostProblem(
+          'The file cannot be read. It may have been moved, or be open in a program that locks it.',
+        ),
+      );
+    });
+    reader.readAsArrayBuffer(file);
+  });

@@ -6,11 +6,13 @@ import type { InsertOutcome, Insertion } from './port';
 
 /** A reference to the sheet the formula lands on needs no sheet name. */
 export const withoutSheet = (formula: string, sheet: string): string =>
-  `=${tokenize(formula).map((token) => {
-    if (token.kind !== 'reference') return token.text;
-    const { sheet: named, area } = splitReference(token.text);
-    return named?.toLowerCase() === sheet.toLowerCase() ? area : token.text;
-  }).join('')}`;
+  `=${tokenize(formula)
+    .map((token) => {
+      if (token.kind !== 'reference') return token.text;
+      const { sheet: named, area } = splitReference(token.text);
+      return named?.toLowerCase() === sheet.toLowerCase() ? area : token.text;
+    })
+    .join('')}`;
 
 const shorten = (content: string): string => (content.length > 40 ? `${content.slice(0, 40)}…` : content);
 const isFull = (cell: unknown): boolean => cellFrom(cell) !== null;
@@ -43,7 +45,8 @@ function refusal({ cell, around, sheet }: Target, insertion: Insertion): string 
     return `${area} is locked because the sheet “${sheet.name}” is protected. Choose an open cell, or Review › Unprotect Sheet.`;
   if (sheet.protection.protected && cell.numberFormat[0]?.[0] === TEXT_FORMAT)
     return `${area} is formatted as text, so it would show the formula itself, and the sheet “${sheet.name}” is protected. Choose another cell.`;
-  const isInTheWay = around?.formulas.some((row, r) => row.some((content, c) => (r > 0 || c > 0) && isFull(content))) ?? false;
+  const isInTheWay =
+    around?.formulas.some((row, r) => row.some((content, c) => (r > 0 || c > 0) && isFull(content))) ?? false;
   if (isInTheWay)
     return `The answer fills ${insertion.rows} rows and ${insertion.columns} columns from ${area}, and some of those cells are not empty. Choose a place with room.`;
   return undefined;
@@ -54,11 +57,16 @@ function formatCells({ cell, around, sheet }: Target, insertion: Insertion): voi
   // Protection that lets a cell be filled still keeps its format.
   if (sheet.protection.protected) return;
   const range = around ?? cell;
-  range.numberFormat = range.numberFormat.map((row, r) => row.map((format, c) => {
-    const isUnset = format === 'General' || format === TEXT_FORMAT;
-    const wanted = (insertion.hasHeadings && r === 0) || insertion.formats[c] === TEXT_FORMAT ? 'General' : insertion.formats[c];
-    return isUnset ? wanted ?? 'General' : format;
-  }));
+  range.numberFormat = range.numberFormat.map((row, r) =>
+    row.map((format, c) => {
+      const isUnset = format === 'General' || format === TEXT_FORMAT;
+      const wanted =
+        (insertion.hasHeadings && r === 0) || insertion.formats[c] === TEXT_FORMAT
+          ? 'General'
+          : insertion.formats[c];
+      return isUnset ? (wanted ?? 'General') : format;
+    }),
+  );
 }
 
 export const insertFormula = (insertion: Insertion): Promise<InsertOutcome> =>
@@ -69,7 +77,8 @@ export const insertFormula = (insertion: Insertion): Promise<InsertOutcome> =>
     const sentence = refusal(target, insertion);
     if (sentence !== undefined) return { kind: 'refused', sentence };
     const content: unknown = cell.formulas[0]?.[0];
-    if (isFull(content) && !insertion.mayReplace) return { kind: 'occupied', address: area, content: `“${shorten(String(content))}”` };
+    if (isFull(content) && !insertion.mayReplace)
+      return { kind: 'occupied', address: area, content: `“${shorten(String(content))}”` };
     formatCells(target, insertion);
     cell.formulas = [[withoutSheet(insertion.formula, sheet.name)]];
     await context.sync();

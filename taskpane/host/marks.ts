@@ -12,32 +12,58 @@ const NOTE_MAX = 2000;
 
 const takesNotes = (): boolean => {
   const office: unknown = Reflect.get(globalThis, 'Office');
-  const found = office as { context?: { requirements?: { isSetSupported(set: string, version: string): boolean } } } | undefined;
+  const found = office as
+    { context?: { requirements?: { isSetSupported(set: string, version: string): boolean } } } | undefined;
   return found?.context?.requirements?.isSetSupported('ExcelApi', NOTES_SET) === true;
 };
 
-const chunks = <T>(list: readonly T[]): T[][] => Array.from({ length: Math.ceil(list.length / AT_ONCE) }, (_, i) => list.slice(i * AT_ONCE, (i + 1) * AT_ONCE));
+const chunks = <T>(list: readonly T[]): T[][] =>
+  Array.from({ length: Math.ceil(list.length / AT_ONCE) }, (_, i) =>
+    list.slice(i * AT_ONCE, (i + 1) * AT_ONCE),
+  );
 const sheetsOf = (marks: readonly CellMark[]): string[] => [...new Set(marks.map(({ sheet }) => sheet))];
 const same = (a: unknown, b: string): boolean => typeof a === 'string' && a.toLowerCase() === b.toLowerCase();
 
 /** Why cells of a sheet cannot be marked, by sheet. */
 async function closedSheets(names: readonly string[]): Promise<Map<string, string>> {
   return withExcel(async (context) => {
-    const sheets = names.map((name) => ({ name, sheet: context.workbook.worksheets.getItemOrNullObject(name) }));
+    const sheets = names.map((name) => ({
+      name,
+      sheet: context.workbook.worksheets.getItemOrNullObject(name),
+    }));
     await context.sync();
     const there = sheets.filter(({ sheet }) => !sheet.isNullObject);
     for (const { sheet } of there) sheet.protection.load('protected,options');
     await context.sync();
-    const closed = new Map(sheets.filter(({ sheet }) => sheet.isNullObject).map(({ name }) => [name, `There is no sheet called “${name}” any more.`]));
-    for (const { name, sheet: { protection } } of there)
-      if (protection.protected && protection.options.allowFormatCells !== true) closed.set(name, `“${name}” is protected: its cells were left alone. Choose Review › Unprotect Sheet, then try again.`);
+    const closed = new Map(
+      sheets
+        .filter(({ sheet }) => sheet.isNullObject)
+        .map(({ name }) => [name, `There is no sheet called “${name}” any more.`]),
+    );
+    for (const {
+      name,
+      sheet: { protection },
+    } of there)
+      if (protection.protected && protection.options.allowFormatCells !== true)
+        closed.set(
+          name,
+          `“${name}” is protected: its cells were left alone. Choose Review › Unprotect Sheet, then try again.`,
+        );
     return closed;
   });
 }
 
-interface Spot<M extends CellMark> { readonly mark: M; readonly range: Excel.Range; readonly note: Excel.Note | undefined }
+interface Spot<M extends CellMark> {
+  readonly mark: M;
+  readonly range: Excel.Range;
+  readonly note: Excel.Note | undefined;
+}
 
-async function spotsOf<M extends CellMark>(context: Excel.RequestContext, marks: readonly M[], withNotes: boolean): Promise<Spot<M>[]> {
+async function spotsOf<M extends CellMark>(
+  context: Excel.RequestContext,
+  marks: readonly M[],
+  withNotes: boolean,
+): Promise<Spot<M>[]> {
   const spots = marks.map((mark): Spot<M> => {
     const sheet = context.workbook.worksheets.getItem(mark.sheet);
     const range = sheet.getRange(mark.address);
@@ -49,9 +75,13 @@ async function spotsOf<M extends CellMark>(context: Excel.RequestContext, marks:
   await context.sync();
   return spots;
 }
-const textOf = (note: Excel.Note | undefined): string | undefined => (note && !note.isNullObject ? note.content : undefined);
+const textOf = (note: Excel.Note | undefined): string | undefined =>
+  note && !note.isNullObject ? note.content : undefined;
 
-interface Before { readonly one: Marked; readonly note: string | undefined }
+interface Before {
+  readonly one: Marked;
+  readonly note: string | undefined;
+}
 const signOf = ({ note }: CellMark): string => note.split('\n')[0] ?? note;
 const isOurs = (note: string | undefined, mark: CellMark): boolean => note?.startsWith(signOf(mark)) === true;
 
@@ -76,14 +106,21 @@ async function addNotes(before: readonly Before[]): Promise<void> {
 function beforeOf({ mark, range, note }: Spot<CellMark>): Before {
   const { color } = range.format.fill;
   const text = textOf(note);
-  return { one: { ...mark, was: isOurs(text, mark) || typeof color !== 'string' || color === '' ? NO_FILL : color }, note: text };
+  return {
+    one: { ...mark, was: isOurs(text, mark) || typeof color !== 'string' || color === '' ? NO_FILL : color },
+    note: text,
+  };
 }
 
 async function markSome(marks: readonly CellMark[], withNotes: boolean): Promise<Marked[]> {
   const before = await withExcel(async (context) => {
     const spots = await spotsOf(context, marks, withNotes);
     const found = spots.map(beforeOf);
-    for (const { mark: { fill }, range } of spots) range.format.fill.color = fill;
+    for (const {
+      mark: { fill },
+      range,
+    } of spots)
+      range.format.fill.color = fill;
     await context.sync();
     return found;
   });
@@ -100,7 +137,7 @@ export async function mark(marks: readonly CellMark[], tell: Tell): Promise<Mark
   try {
     for (const some of chunks(open)) {
       tell({ label: 'Marking cells', done: marked.length, total: open.length });
-      marked.push(...await markSome(some, withNotes));
+      marked.push(...(await markSome(some, withNotes)));
     }
   } catch (error) {
     // What is marked already must stay known, or nobody could take it away.
@@ -143,5 +180,10 @@ export async function unmark(marked: readonly Marked[], tell: Tell): Promise<Unm
       left.push(toProblem(error).message);
     }
   }
-  return { restored, changed: open.length - restored - (stuck.length - marked.length + open.length), stuck, left };
+  return {
+    restored,
+    changed: open.length - restored - (stuck.length - marked.length + open.length),
+    stuck,
+    left,
+  };
 }

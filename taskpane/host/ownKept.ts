@@ -17,7 +17,7 @@ export const recall = (): Promise<unknown> =>
     const kept = context.workbook.settings.getItemOrNullObject(KEY);
     kept.load('value');
     await context.sync();
-    return kept.isNullObject ? undefined : kept.value as unknown;
+    return kept.isNullObject ? undefined : (kept.value as unknown);
   });
 
 /** undefined takes it away. */

@@ -50,7 +50,12 @@ export type Tell = (progress: Progress) => void;
 export type WriteOutcome =
   | { readonly kind: 'written'; readonly sheets: readonly string[] }
   /** Nothing was changed: these sheet names are in use. `free` is a word that makes every name free when put behind it. */
-  | { readonly kind: 'taken'; readonly sheets: readonly string[]; readonly names: readonly string[]; readonly free: string };
+  | {
+      readonly kind: 'taken';
+      readonly sheets: readonly string[];
+      readonly names: readonly string[];
+      readonly free: string;
+    };
 
 /** A cell with one of our functions in its formula. */
 export interface CallCell {

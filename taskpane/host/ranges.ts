@@ -8,7 +8,9 @@ import { HostProblem } from './port';
 const MOST_CELLS = 50_000;
 
 const tooMany = (cells: number): HostProblem =>
-  new HostProblem(`That is ${cells.toLocaleString('en')} cells; the pane reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold data.`);
+  new HostProblem(
+    `That is ${cells.toLocaleString('en')} cells; the pane reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold data.`,
+  );
 
 async function read(context: Excel.RequestContext, range: Excel.Range): Promise<RangeReading> {
   range.load('address,rowCount,columnCount');
@@ -18,15 +20,22 @@ async function read(context: Excel.RequestContext, range: Excel.Range): Promise<
   range.load('values');
   await context.sync();
   const { sheet, area } = partsOf(range.address);
-  return { reference: referenceTo(sheet, area), rows: range.rowCount, columns: range.columnCount, values: gridFrom(range.values) };
+  return {
+    reference: referenceTo(sheet, area),
+    rows: range.rowCount,
+    columns: range.columnCount,
+    values: gridFrom(range.values),
+  };
 }
 
-export const readSelection = (): Promise<RangeReading> => withExcel((context) => read(context, context.workbook.getSelectedRange()));
+export const readSelection = (): Promise<RangeReading> =>
+  withExcel((context) => read(context, context.workbook.getSelectedRange()));
 
 export const readReference = (reference: string): Promise<RangeReading> =>
   withExcel(async (context) => {
     const { sheet, area } = splitReference(reference);
-    if (sheet === undefined) return read(context, context.workbook.worksheets.getActiveWorksheet().getRange(area));
+    if (sheet === undefined)
+      return read(context, context.workbook.worksheets.getActiveWorksheet().getRange(area));
     const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
     await context.sync();
     if (worksheet.isNullObject) throw new HostProblem(`There is no sheet called “${sheet}”.`);

@@ -12,7 +12,8 @@ interface OfficeDoor {
 
 const officeDoor = (): OfficeDoor | undefined => {
   const found: unknown = Reflect.get(globalThis, 'Office');
-  const isDoor = (typeof found === 'object' || typeof found === 'function') && found !== null && 'onReady' in found;
+  const isDoor =
+    (typeof found === 'object' || typeof found === 'function') && found !== null && 'onReady' in found;
   return isDoor ? (found as OfficeDoor) : undefined;
 };
 
@@ -31,7 +32,9 @@ export function watchHost(report: (host: HostState) => void, patience = PATIENCE
     report('absent');
     return;
   }
-  const timer = setTimeout(() => { report('absent'); }, patience);
+  const timer = setTimeout(() => {
+    report('absent');
+  }, patience);
   office.onReady().then(
     (info) => {
       clearTimeout(timer);

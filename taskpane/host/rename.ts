@@ -7,7 +7,8 @@ import type { CellModel, SheetModel, WorkbookModel } from '../../shared/workbook
 
 const SHEET_NAME_MAX = 31;
 
-export const sheetName = (name: string, suffix: string): string => `${name.slice(0, SHEET_NAME_MAX - suffix.length)}${suffix}`;
+export const sheetName = (name: string, suffix: string): string =>
+  `${name.slice(0, SHEET_NAME_MAX - suffix.length)}${suffix}`;
 /** Names of cells and tables allow no spaces. */
 export const plainName = (name: string, suffix: string): string => `${name}${suffix.replace(/\s+/g, '_')}`;
 
@@ -18,7 +19,12 @@ interface Renaming {
 
 const renamingOf = (model: WorkbookModel, suffix: string): Renaming => ({
   sheets: new Map(model.sheets.map(({ name }) => [name.toLowerCase(), sheetName(name, suffix)])),
-  names: new Map([...model.names, ...model.sheets.flatMap((sheet) => sheet.tables ?? [])].map(({ name }) => [name.toLowerCase(), plainName(name, suffix)])),
+  names: new Map(
+    [...model.names, ...model.sheets.flatMap((sheet) => sheet.tables ?? [])].map(({ name }) => [
+      name.toLowerCase(),
+      plainName(name, suffix),
+    ]),
+  ),
 });
 
 function referenceText(text: string, { sheets, names }: Renaming): string {
@@ -32,12 +38,14 @@ function referenceText(text: string, { sheets, names }: Renaming): string {
 
 const tokenText = (token: Token, renaming: Renaming): string => {
   if (token.kind === 'reference') return referenceText(token.text, renaming);
-  return token.kind === 'name' ? renaming.names.get(token.text.toLowerCase()) ?? token.text : token.text;
+  return token.kind === 'name' ? (renaming.names.get(token.text.toLowerCase()) ?? token.text) : token.text;
 };
 
 const formulaText = (formula: string, renaming: Renaming): string => {
   const start = formula.startsWith('=') ? '=' : '';
-  return `${start}${tokenize(formula).map((token) => tokenText(token, renaming)).join('')}`;
+  return `${start}${tokenize(formula)
+    .map((token) => tokenText(token, renaming))
+    .join('')}`;
 };
 
 const cellWith = (cell: CellModel, renaming: Renaming): CellModel =>
@@ -48,12 +56,23 @@ function sheetWith(sheet: SheetModel, renaming: Renaming): SheetModel {
   return {
     ...sheet,
     name: renaming.sheets.get(sheet.name.toLowerCase()) ?? sheet.name,
-    cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => [address, cellWith(cell, renaming)])),
-    ...(sheet.tables && { tables: sheet.tables.map((table) => ({ ...table, name: renaming.names.get(table.name.toLowerCase()) ?? table.name })) }),
-    ...(sheet.conditionals && { conditionals: sheet.conditionals.map((rule) => ({ ...rule, formula: follow(rule.formula) })) }),
+    cells: Object.fromEntries(
+      Object.entries(sheet.cells).map(([address, cell]) => [address, cellWith(cell, renaming)]),
+    ),
+    ...(sheet.tables && {
+      tables: sheet.tables.map((table) => ({
+        ...table,
+        name: renaming.names.get(table.name.toLowerCase()) ?? table.name,
+      })),
+    }),
+    ...(sheet.conditionals && {
+      conditionals: sheet.conditionals.map((rule) => ({ ...rule, formula: follow(rule.formula) })),
+    }),
     ...(sheet.charts && {
       charts: sheet.charts.map((chart) => ({
-        ...chart, categories: follow(chart.categories), series: chart.series.map((series) => ({ ...series, values: follow(series.values) })),
+        ...chart,
+        categories: follow(chart.categories),
+        series: chart.series.map((series) => ({ ...series, values: follow(series.values) })),
       })),
     }),
   };
@@ -65,11 +84,18 @@ export function withSuffix(model: WorkbookModel, suffix: string): WorkbookModel 
   return {
     ...model,
     sheets: model.sheets.map((sheet) => sheetWith(sheet, renaming)),
-    names: model.names.map((name) => ({ ...name, name: plainName(name.name, suffix), refersTo: formulaText(name.refersTo, renaming) })),
+    names: model.names.map((name) => ({
+      ...name,
+      name: plainName(name.name, suffix),
+      refersTo: formulaText(name.refersTo, renaming),
+    })),
   };
 }
 
-export interface InUse { readonly sheets: readonly string[]; readonly names: readonly string[] }
+export interface InUse {
+  readonly sheets: readonly string[];
+  readonly names: readonly string[];
+}
 
 /** Sheets and names of the model that the workbook has already; letter case does not tell names apart. */
 export function clashes(model: WorkbookModel, used: InUse): InUse {
@@ -77,7 +103,9 @@ export function clashes(model: WorkbookModel, used: InUse): InUse {
   const names = new Set(used.names.map((name) => name.toLowerCase()));
   return {
     sheets: model.sheets.map(({ name }) => name).filter((name) => sheets.has(name.toLowerCase())),
-    names: [...model.names, ...model.sheets.flatMap((sheet) => sheet.tables ?? [])].map(({ name }) => name).filter((name) => names.has(name.toLowerCase())),
+    names: [...model.names, ...model.sheets.flatMap((sheet) => sheet.tables ?? [])]
+      .map(({ name }) => name)
+      .filter((name) => names.has(name.toLowerCase())),
   };
 }
 

@@ -16,7 +16,10 @@ interface Before extends InUse {
   readonly active: string;
 }
 
-interface Sheet { readonly model: SheetModel; readonly worksheet: Excel.Worksheet }
+interface Sheet {
+  readonly model: SheetModel;
+  readonly worksheet: Excel.Worksheet;
+}
 
 async function lookAround(context: Excel.RequestContext): Promise<Before> {
   const { worksheets, names, tables } = context.workbook;
@@ -35,18 +38,28 @@ async function lookAround(context: Excel.RequestContext): Promise<Before> {
 }
 
 const usedArea = (sheet: SheetModel): Area | undefined => {
-  const areas = Object.keys(sheet.cells).map(parseArea).filter((area) => area !== undefined);
+  const areas = Object.keys(sheet.cells)
+    .map(parseArea)
+    .filter((area) => area !== undefined);
   if (areas.length === 0) return undefined;
   return areas.reduce((all, one) => ({
-    top: Math.min(all.top, one.top), left: Math.min(all.left, one.left), bottom: Math.max(all.bottom, one.bottom), right: Math.max(all.right, one.right),
+    top: Math.min(all.top, one.top),
+    left: Math.min(all.left, one.left),
+    bottom: Math.max(all.bottom, one.bottom),
+    right: Math.max(all.right, one.right),
   }));
 };
 
 /** One block over all cells of a sheet; null leaves a cell as it is. */
-function block(sheet: SheetModel, pick: (cell: SheetModel['cells'][string]) => unknown): { readonly area: Area; readonly rows: unknown[][] } | undefined {
+function block(
+  sheet: SheetModel,
+  pick: (cell: SheetModel['cells'][string]) => unknown,
+): { readonly area: Area; readonly rows: unknown[][] } | undefined {
   const area = usedArea(sheet);
   if (!area) return undefined;
-  const rows: unknown[][] = Array.from({ length: area.bottom - area.top + 1 }, () => Array.from({ length: area.right - area.left + 1 }, () => null));
+  const rows: unknown[][] = Array.from({ length: area.bottom - area.top + 1 }, () =>
+    Array.from({ length: area.right - area.left + 1 }, () => null),
+  );
   let isEmpty = true;
   for (const [address, cell] of Object.entries(sheet.cells)) {
     const place = parseArea(address);
@@ -69,26 +82,42 @@ function withoutSpilled(sheet: SheetModel): SheetModel {
     const place = parseArea(address);
     if (!spill || !place) continue;
     for (let row = 0; row < spill[0]; row++)
-      for (let column = 0; column < spill[1]; column++) if (row + column > 0) spilled.add(`${place.top + row}:${place.left + column}`);
+      for (let column = 0; column < spill[1]; column++)
+        if (row + column > 0) spilled.add(`${place.top + row}:${place.left + column}`);
   }
   if (spilled.size === 0) return sheet;
   return {
     ...sheet,
-    cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => {
-      const place = parseArea(address);
-      if (!place || !spilled.has(`${place.top}:${place.left}`)) return [address, cell];
-      return [address, { ...(cell.style && { style: cell.style }), ...(cell.format !== undefined && { format: cell.format }) }];
-    })),
+    cells: Object.fromEntries(
+      Object.entries(sheet.cells).map(([address, cell]) => {
+        const place = parseArea(address);
+        if (!place || !spilled.has(`${place.top}:${place.left}`)) return [address, cell];
+        return [
+          address,
+          {
+            ...(cell.style && { style: cell.style }),
+            ...(cell.format !== undefined && { format: cell.format }),
+          },
+        ];
+      }),
+    ),
   };
 }
 
 /** Something to queue, and about how many cells it sends. */
-interface Part { readonly cells: number; readonly queue: () => void }
+interface Part {
+  readonly cells: number;
+  readonly queue: () => void;
+}
 /** More cells than this are sent in several trips: the web version refuses requests above 5 MB. */
 const CELLS_PER_TRIP = 20_000;
 
 /** A block sent a few rows at a time where it is large. */
-function partsOf(worksheet: Excel.Worksheet, found: ReturnType<typeof block>, send: (range: Excel.Range, rows: unknown[][]) => void): Part[] {
+function partsOf(
+  worksheet: Excel.Worksheet,
+  found: ReturnType<typeof block>,
+  send: (range: Excel.Range, rows: unknown[][]) => void,
+): Part[] {
   if (!found) return [];
   const { area, rows } = found;
   const width = area.right - area.left + 1;
@@ -96,17 +125,44 @@ function partsOf(worksheet: Excel.Worksheet, found: ReturnType<typeof block>, se
   return Array.from({ length: Math.ceil(rows.length / step) }, (_, i): Part => {
     const some = rows.slice(i * step, (i + 1) * step);
     const top = area.top + i * step;
-    return { cells: some.length * width, queue: () => { send(rangeFor(worksheet, { ...area, top, bottom: top + some.length - 1 }), some); } };
+    return {
+      cells: some.length * width,
+      queue: () => {
+        send(rangeFor(worksheet, { ...area, top, bottom: top + some.length - 1 }), some);
+      },
+    };
   });
 }
 
 const valueParts = ({ model, worksheet }: Sheet): Part[] =>
-  partsOf(worksheet, block(withoutSpilled(model), (cell) => (cell.formula === undefined && cell.value !== undefined ? asWritten(cell.value) : null)), (range, rows) => { range.values = rows; });
+  partsOf(
+    worksheet,
+    block(withoutSpilled(model), (cell) =>
+      cell.formula === undefined && cell.value !== undefined ? asWritten(cell.value) : null,
+    ),
+    (range, rows) => {
+      range.values = rows;
+    },
+  );
 
 const formulaParts = ({ model, worksheet }: Sheet): Part[] => [
   // A formula typed into a cell of text format would stay a text.
-  ...partsOf(worksheet, block(model, ({ format, formula }) => (formula !== undefined && format === TEXT_FORMAT ? undefined : format)), (range, rows) => { range.numberFormat = rows as string[][]; }),
-  ...partsOf(worksheet, block(model, (cell) => cell.formula), (range, rows) => { range.formulas = rows; }),
+  ...partsOf(
+    worksheet,
+    block(model, ({ format, formula }) =>
+      formula !== undefined && format === TEXT_FORMAT ? undefined : format,
+    ),
+    (range, rows) => {
+      range.numberFormat = rows as string[][];
+    },
+  ),
+  ...partsOf(
+    worksheet,
+    block(model, (cell) => cell.formula),
+    (range, rows) => {
+      range.formulas = rows;
+    },
+  ),
 ];
 
 function addTables({ model, worksheet }: Sheet): void {
@@ -122,20 +178,34 @@ function addNames(context: Excel.RequestContext, model: WorkbookModel): void {
   for (const { name, refersTo, comment = '' } of model.names) {
     const { sheet, area } = splitReference(refersTo.replace(/^=/, ''));
     const isPlain = sheet !== undefined && parseArea(area) !== undefined;
-    const target = isPlain ? context.workbook.worksheets.getItem(sheet).getRange(area.replaceAll('$', '')) : `=${refersTo.replace(/^=/, '')}`;
+    const target = isPlain
+      ? context.workbook.worksheets.getItem(sheet).getRange(area.replaceAll('$', ''))
+      : `=${refersTo.replace(/^=/, '')}`;
     context.workbook.names.add(name, target, comment);
   }
 }
 
 function protect({ model, worksheet }: Sheet): void {
-  if (model.isProtected) worksheet.protection.protect({ allowFormatColumns: true, allowFormatRows: true, selectionMode: 'Normal' });
+  if (model.isProtected)
+    worksheet.protection.protect({
+      allowFormatColumns: true,
+      allowFormatRows: true,
+      selectionMode: 'Normal',
+    });
 }
 
-interface Stage { readonly label: string; readonly parts: readonly Part[] }
+interface Stage {
+  readonly label: string;
+  readonly parts: readonly Part[];
+}
 const light = (queue: () => void): Part => ({ cells: 0, queue });
 
 /** The stages after the sheets are there; each is one round trip, or a few where much is sent. */
-const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: readonly Sheet[]): readonly Stage[] => [
+const stagesOf = (
+  context: Excel.RequestContext,
+  model: WorkbookModel,
+  sheets: readonly Sheet[],
+): readonly Stage[] => [
   {
     label: 'Writing words and numbers',
     parts: [
@@ -147,10 +217,20 @@ const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: r
       }),
       ...sheets.flatMap(valueParts),
       // In front while it is built: it is seen to grow, and some hosts ask the sheet in front whether cells may be merged.
-      light(() => { sheets[0]?.worksheet.activate(); }),
+      light(() => {
+        sheets[0]?.worksheet.activate();
+      }),
     ],
   },
-  { label: 'Naming cells', parts: [light(() => { sheets.forEach(addTables); addNames(context, model); })] },
+  {
+    label: 'Naming cells',
+    parts: [
+      light(() => {
+        sheets.forEach(addTables);
+        addNames(context, model);
+      }),
+    ],
+  },
   { label: 'Writing formulas', parts: sheets.flatMap(formulaParts) },
   {
     label: 'Setting looks',
@@ -164,13 +244,22 @@ const stagesOf = (context: Excel.RequestContext, model: WorkbookModel, sheets: r
       },
     })),
   },
-  { label: 'Drawing charts', parts: [light(() => { for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model); })] },
+  {
+    label: 'Drawing charts',
+    parts: [
+      light(() => {
+        for (const sheet of sheets) addCharts(context, sheet.worksheet, sheet.model);
+      }),
+    ],
+  },
   {
     label: 'Finishing',
-    parts: [light(() => {
-      sheets.forEach(protect);
-      sheets[0]?.worksheet.activate();
-    })],
+    parts: [
+      light(() => {
+        sheets.forEach(protect);
+        sheets[0]?.worksheet.activate();
+      }),
+    ],
   },
 ];
 
@@ -190,11 +279,20 @@ async function send(context: Excel.RequestContext, { parts }: Stage): Promise<vo
 
 /** What Excel answers to a new sheet in a workbook whose structure is protected differs by platform. */
 const NO_SHEET_CODES: ReadonlySet<string> = new Set(['AccessDenied', 'InvalidOperation', 'GeneralException']);
-const NO_NEW_SHEET = 'The workbook takes no new sheets, so nothing was changed. If its structure is protected, choose Review › Protect Workbook to open it.';
+const NO_NEW_SHEET =
+  'The workbook takes no new sheets, so nothing was changed. If its structure is protected, choose Review › Protect Workbook to open it.';
 
-async function build(context: Excel.RequestContext, model: WorkbookModel, made: (ids: readonly string[]) => void, tell: Tell): Promise<void> {
+async function build(
+  context: Excel.RequestContext,
+  model: WorkbookModel,
+  made: (ids: readonly string[]) => void,
+  tell: Tell,
+): Promise<void> {
   // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit another sheet.
-  const sheets = model.sheets.map((sheet) => ({ model: sheet, worksheet: context.workbook.worksheets.add() }));
+  const sheets = model.sheets.map((sheet) => ({
+    model: sheet,
+    worksheet: context.workbook.worksheets.add(),
+  }));
   for (const { worksheet } of sheets) worksheet.load('id');
   const stages = stagesOf(context, model, sheets);
   tell({ label: 'Adding sheets', done: 0, total: stages.length + 1 });
@@ -211,31 +309,51 @@ async function build(context: Excel.RequestContext, model: WorkbookModel, made: 
 }
 
 /** Takes away what a failed build left: sheets by id, names by what was not there before. */
-async function clearUp(context: Excel.RequestContext, model: WorkbookModel, before: Before, made: readonly string[] | undefined): Promise<void> {
+async function clearUp(
+  context: Excel.RequestContext,
+  model: WorkbookModel,
+  before: Before,
+  made: readonly string[] | undefined,
+): Promise<void> {
   const { worksheets, names } = context.workbook;
   worksheets.load('items/id,items/name');
   names.load('items/name');
   await context.sync();
   const ours = new Set(model.names.map(({ name }) => name.toLowerCase()));
   const used = new Set(before.names.map((name) => name.toLowerCase()));
-  const added = worksheets.items.filter((sheet) => (made ? made.includes(sheet.id) : !before.ids.has(sheet.id)));
+  const added = worksheets.items.filter((sheet) =>
+    made ? made.includes(sheet.id) : !before.ids.has(sheet.id),
+  );
   const active = worksheets.getItemOrNullObject(before.active);
   const contents = added.map((sheet) => ({ sheet, content: sheet.getUsedRangeOrNullObject(true) }));
   await context.sync();
-  for (const item of names.items) if (ours.has(item.name.toLowerCase()) && !used.has(item.name.toLowerCase())) item.delete();
+  for (const item of names.items)
+    if (ours.has(item.name.toLowerCase()) && !used.has(item.name.toLowerCase())) item.delete();
   // Without ids only sheets that are still empty can be ours: the first stage writes nothing.
   for (const { sheet, content } of contents) if (made || content.isNullObject) sheet.delete();
   if (!active.isNullObject) active.activate();
   await context.sync();
 }
 
-async function clearUpAfter(error: unknown, model: WorkbookModel, before: Before, made: readonly string[] | undefined): Promise<HostProblem> {
+async function clearUpAfter(
+  error: unknown,
+  model: WorkbookModel,
+  before: Before,
+  made: readonly string[] | undefined,
+): Promise<HostProblem> {
   const problem = toProblem(error);
   try {
     await withExcel((context) => clearUp(context, model, before, made));
-    return problem.message === NO_NEW_SHEET ? problem : new HostProblem(`Nothing was written: what had been begun was taken away again. ${problem.message}`, { cause: error });
+    return problem.message === NO_NEW_SHEET
+      ? problem
+      : new HostProblem(`Nothing was written: what had been begun was taken away again. ${problem.message}`, {
+          cause: error,
+        });
   } catch {
-    return new HostProblem(`The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`, { cause: error });
+    return new HostProblem(
+      `The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`,
+      { cause: error },
+    );
   }
 }
 
@@ -247,10 +365,20 @@ export async function writeWorkbook(model: WorkbookModel, suffix: string, tell: 
   const wanted = withSuffix(model, suffix);
   const before = await withExcel(lookAround);
   const taken = clashes(wanted, before);
-  if (taken.sheets.length > 0 || taken.names.length > 0) return { kind: 'taken', ...taken, free: freeSuffix(model, before) };
+  if (taken.sheets.length > 0 || taken.names.length > 0)
+    return { kind: 'taken', ...taken, free: freeSuffix(model, before) };
   let made: readonly string[] | undefined;
   try {
-    await Excel.run((context) => build(context, wanted, (ids) => { made = ids; }, tell));
+    await Excel.run((context) =>
+      build(
+        context,
+        wanted,
+        (ids) => {
+          made = ids;
+        },
+        tell,
+      ),
+    );
   } catch (error) {
     throw await clearUpAfter(error, wanted, before, made);
   }

@@ -8,14 +8,26 @@ import type { CallCell, Scan, Tell } from './port';
 /** One reading stays well under the size Excel on the web hands out at once. */
 export const CELLS_PER_SYNC = 60_000;
 
-export interface UsedSheet { readonly name: string; readonly range: Excel.Range }
-interface Slice { readonly sheet: string; readonly top: number; readonly left: number; readonly range: Excel.Range; readonly cells: number }
+export interface UsedSheet {
+  readonly name: string;
+  readonly range: Excel.Range;
+}
+interface Slice {
+  readonly sheet: string;
+  readonly top: number;
+  readonly left: number;
+  readonly range: Excel.Range;
+  readonly cells: number;
+}
 
 export async function usedSheets(context: Excel.RequestContext): Promise<UsedSheet[]> {
   const { worksheets } = context.workbook;
   worksheets.load('items/name');
   await context.sync();
-  const used = worksheets.items.map((sheet) => ({ name: sheet.name, range: sheet.getUsedRangeOrNullObject(true) }));
+  const used = worksheets.items.map((sheet) => ({
+    name: sheet.name,
+    range: sheet.getUsedRangeOrNullObject(true),
+  }));
   for (const { range } of used) range.load('rowIndex,columnIndex,rowCount,columnCount');
   await context.sync();
   return used.filter(({ range }) => !range.isNullObject);
@@ -26,7 +38,13 @@ const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
   return Array.from({ length: Math.ceil(range.rowCount / rows) }, (_, i) => {
     const count = Math.min(rows, range.rowCount - i * rows);
     const part = range.getCell(i * rows, 0).getResizedRange(count - 1, range.columnCount - 1);
-    return { sheet: name, top: range.rowIndex + i * rows, left: range.columnIndex, range: part, cells: count * range.columnCount };
+    return {
+      sheet: name,
+      top: range.rowIndex + i * rows,
+      left: range.columnIndex,
+      range: part,
+      cells: count * range.columnCount,
+    };
   });
 };
 
@@ -47,7 +65,10 @@ export function batches<T>(parts: readonly T[], cellsOf: (part: T) => number): T
 
 class Values {
   private readonly sheets = new Map<string, Map<number, readonly unknown[]>>();
-  private readonly corners = new Map<string, { readonly left: number; readonly right: number; readonly bottom: number }>();
+  private readonly corners = new Map<
+    string,
+    { readonly left: number; readonly right: number; readonly bottom: number }
+  >();
 
   add({ sheet, top, left, range }: Slice): void {
     const key = sheet.toLowerCase();
@@ -67,15 +88,21 @@ class Values {
     const bottom = Math.min(area.bottom, Math.max(area.top, corner.bottom));
     const right = Math.min(area.right, Math.max(area.left, corner.right));
     return Array.from({ length: bottom - area.top + 1 }, (_, r): Cell[] =>
-      Array.from({ length: right - area.left + 1 }, (_c, c) => cellFrom(rows.get(area.top + r)?.[area.left + c - corner.left])));
+      Array.from({ length: right - area.left + 1 }, (_c, c) =>
+        cellFrom(rows.get(area.top + r)?.[area.left + c - corner.left]),
+      ),
+    );
   }
 }
 
 const callsIn = ({ sheet, top, left, range }: Slice): CallCell[] =>
-  range.formulas.flatMap((row: readonly unknown[], r) => row.flatMap((formula, c): CallCell[] =>
-    holdsOwnCall(formula)
-      ? [{ sheet, address: addressOf(top + r, left + c), formula, value: cellFrom(range.values[r]?.[c]) }]
-      : []));
+  range.formulas.flatMap((row: readonly unknown[], r) =>
+    row.flatMap((formula, c): CallCell[] =>
+      holdsOwnCall(formula)
+        ? [{ sheet, address: addressOf(top + r, left + c), formula, value: cellFrom(range.values[r]?.[c]) }]
+        : [],
+    ),
+  );
 
 /** Reads every used cell once and keeps what formulas of ours refer to. */
 export const scanCalls = (tell: Tell): Promise<Scan> =>

@@ -1,22 +1,49 @@
 import { FONT, FONT_SIZE, STYLES } from '../../shared/workbook/styles';
 import type { CellStyle } from '../../shared/workbook/styles';
-import type { CellModel, ConditionalModel, SheetModel, StyleName, ValidationModel } from '../../shared/workbook/model';
+import type {
+  CellModel,
+  ConditionalModel,
+  SheetModel,
+  StyleName,
+  ValidationModel,
+} from '../../shared/workbook/model';
 import { addressOf, areaText, parseArea, rectangles } from './cells';
 
 /** The looks of a sheet model, queued on the worksheet; nothing is sent from here. */
 
 /** A column of n characters, in points: 7 px a character and 5 px around them, a pixel being three quarters of a point. */
-export const columnPoints = (characters: number): number => Math.round((characters * 7 + 5) * 0.75 * 100) / 100;
+export const columnPoints = (characters: number): number =>
+  Math.round((characters * 7 + 5) * 0.75 * 100) / 100;
 
 const EDGES: Readonly<Record<NonNullable<CellStyle['border']>, readonly Excel.BorderIndex[]>> = {
-  thin: ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as Excel.BorderIndex[],
-  medium: ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as Excel.BorderIndex[],
+  thin: [
+    'EdgeTop',
+    'EdgeBottom',
+    'EdgeLeft',
+    'EdgeRight',
+    'InsideHorizontal',
+    'InsideVertical',
+  ] as Excel.BorderIndex[],
+  medium: [
+    'EdgeTop',
+    'EdgeBottom',
+    'EdgeLeft',
+    'EdgeRight',
+    'InsideHorizontal',
+    'InsideVertical',
+  ] as Excel.BorderIndex[],
   bottom: ['EdgeBottom', 'InsideHorizontal'] as Excel.BorderIndex[],
 };
 
 /** Inside edges exist only where the block has more than one row or column. */
-const edgesFor = (border: NonNullable<CellStyle['border']>, rows: number, columns: number): readonly Excel.BorderIndex[] =>
-  EDGES[border].filter((edge) => (edge !== 'InsideHorizontal' || rows > 1) && (edge !== 'InsideVertical' || columns > 1));
+const edgesFor = (
+  border: NonNullable<CellStyle['border']>,
+  rows: number,
+  columns: number,
+): readonly Excel.BorderIndex[] =>
+  EDGES[border].filter(
+    (edge) => (edge !== 'InsideHorizontal' || rows > 1) && (edge !== 'InsideVertical' || columns > 1),
+  );
 
 function draw(range: Excel.Range, style: CellStyle, rows: number, columns: number): void {
   const { format } = range;
@@ -27,7 +54,9 @@ function draw(range: Excel.Range, style: CellStyle, rows: number, columns: numbe
   if (style.isItalic) format.font.italic = true;
   if (style.fill) format.fill.color = `#${style.fill}`;
   if (style.wraps) format.wrapText = true;
-  if (style.align) format.horizontalAlignment = style.align === 'left' ? 'Left' : style.align === 'right' ? 'Right' : 'Center';
+  if (style.align)
+    format.horizontalAlignment =
+      style.align === 'left' ? 'Left' : style.align === 'right' ? 'Right' : 'Center';
   format.verticalAlignment = 'Center';
   if (style.isOpen) format.protection.locked = false;
   if (!style.border) return;
@@ -52,13 +81,19 @@ const cellsByStyle = (cells: Readonly<Record<string, CellModel>>): Map<StyleName
 export function styleCells(worksheet: Excel.Worksheet, sheet: SheetModel): void {
   for (const [style, addresses] of cellsByStyle(sheet.cells))
     for (const area of rectangles(addresses))
-      draw(worksheet.getRange(areaText(area)), STYLES[style], area.bottom - area.top + 1, area.right - area.left + 1);
+      draw(
+        worksheet.getRange(areaText(area)),
+        STYLES[style],
+        area.bottom - area.top + 1,
+        area.right - area.left + 1,
+      );
 }
 
 function freeze(worksheet: Excel.Worksheet, sheet: SheetModel): void {
   const { freezePanes } = worksheet;
   const { rows = 0, columns = 0 } = sheet.freeze ?? {};
-  if (rows > 0 && columns > 0) freezePanes.freezeAt(worksheet.getCell(0, 0).getResizedRange(rows - 1, columns - 1));
+  if (rows > 0 && columns > 0)
+    freezePanes.freezeAt(worksheet.getCell(0, 0).getResizedRange(rows - 1, columns - 1));
   else if (rows > 0) freezePanes.freezeRows(rows);
   else if (columns > 0) freezePanes.freezeColumns(columns);
 }
@@ -66,7 +101,9 @@ function freeze(worksheet: Excel.Worksheet, sheet: SheetModel): void {
 function setPage({ pageLayout }: Excel.Worksheet, { print }: SheetModel): void {
   if (!print) return;
   pageLayout.orientation = print.landscape ? 'Landscape' : 'Portrait';
-  pageLayout.zoom = print.onePage ? { horizontalFitToPages: 1, verticalFitToPages: 1 } : { horizontalFitToPages: 1 };
+  pageLayout.zoom = print.onePage
+    ? { horizontalFitToPages: 1, verticalFitToPages: 1 }
+    : { horizontalFitToPages: 1 };
   if (print.titleRows) pageLayout.setPrintTitleRows(`$${print.titleRows[0]}:$${print.titleRows[1]}`);
 }
 
@@ -74,7 +111,8 @@ export function layOut(worksheet: Excel.Worksheet, sheet: SheetModel): void {
   sheet.widths.forEach((width, column) => {
     worksheet.getCell(0, column).format.columnWidth = columnPoints(width);
   });
-  for (const [row, points] of Object.entries(sheet.heights ?? {})) worksheet.getCell(Number(row) - 1, 0).format.rowHeight = points;
+  for (const [row, points] of Object.entries(sheet.heights ?? {}))
+    worksheet.getCell(Number(row) - 1, 0).format.rowHeight = points;
   for (const merge of sheet.merges ?? []) worksheet.getRange(merge).merge(false);
   freeze(worksheet, sheet);
   if (sheet.hasGridlines === false) worksheet.showGridlines = false;
@@ -82,10 +120,13 @@ export function layOut(worksheet: Excel.Worksheet, sheet: SheetModel): void {
 }
 
 const ruleOf = (validation: ValidationModel): Excel.DataValidationRule => {
-  if (validation.kind === 'list') return { list: { inCellDropDown: true, source: validation.items.join(',') } };
+  if (validation.kind === 'list')
+    return { list: { inCellDropDown: true, source: validation.items.join(',') } };
   const { min, max } = validation;
-  if (validation.kind === 'whole') return { wholeNumber: { formula1: min, formula2: max, operator: 'Between' } };
-  if (validation.kind === 'decimal') return { decimal: { formula1: min, formula2: max, operator: 'Between' } };
+  if (validation.kind === 'whole')
+    return { wholeNumber: { formula1: min, formula2: max, operator: 'Between' } };
+  if (validation.kind === 'decimal')
+    return { decimal: { formula1: min, formula2: max, operator: 'Between' } };
   // Dates as formulas: a bare number would be read as text in some languages.
   return { date: { formula1: `=${min}`, formula2: `=${max}`, operator: 'Between' } };
 };
@@ -97,7 +138,10 @@ const placesIn = (range: string): string[] => {
   const area = parseArea(range);
   if (!area) return [];
   return Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
-    Array.from({ length: area.right - area.left + 1 }, (_c, column) => addressOf(area.top + row, area.left + column))).flat();
+    Array.from({ length: area.right - area.left + 1 }, (_c, column) =>
+      addressOf(area.top + row, area.left + column),
+    ),
+  ).flat();
 };
 
 export function guardInputs(worksheet: Excel.Worksheet, sheet: SheetModel): void {
@@ -105,7 +149,12 @@ export function guardInputs(worksheet: Excel.Worksheet, sheet: SheetModel): void
     const { dataValidation } = worksheet.getRange(validation.range);
     dataValidation.rule = ruleOf(validation);
     dataValidation.ignoreBlanks = true;
-    dataValidation.errorAlert = { showAlert: true, style: 'Stop', title: 'Please check', message: validation.message.slice(0, MESSAGE_MAX) };
+    dataValidation.errorAlert = {
+      showAlert: true,
+      style: 'Stop',
+      title: 'Please check',
+      message: validation.message.slice(0, MESSAGE_MAX),
+    };
   }
   const guarded = new Set((sheet.validations ?? []).flatMap(({ range }) => placesIn(range)));
   for (const [address, { note }] of Object.entries(sheet.cells)) {

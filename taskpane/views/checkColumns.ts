@@ -12,7 +12,8 @@ import { counted, lines } from './sharePieces';
 
 /** How each column was read, and a way to say otherwise. */
 
-const isMeaning = (text: string): text is Meaning => text === 'ignore' || (FIELD_NAMES as readonly string[]).includes(text);
+const isMeaning = (text: string): text is Meaning =>
+  text === 'ignore' || (FIELD_NAMES as readonly string[]).includes(text);
 const option = (field: FieldName): VNode => h('option', { value: field }, fieldSpec(field).noun);
 const SORTED = [...FIELD_NAMES].sort((a, b) => fieldSpec(a).noun.localeCompare(fieldSpec(b).noun, 'en'));
 
@@ -27,32 +28,71 @@ function columnView(table: RecordTable, column: MappedColumn, id: string, { stat
   const said = saidOf(state.check).find((one) => one.header === column.header && one.sheet === sheet)?.field;
   const known = [...new Set([...(column.field ? [column.field] : []), ...column.alternatives])];
   const face = column.header === '' ? `Column ${column.column}` : column.header;
-  return h('div', { class: 'field', key: id },
-    h('label', { for: id }, face, table.layout === 'rows' && column.header !== '' && h('span', { class: 'unit' }, ` (${column.column})`)),
-    column.header !== '' && h('select', {
-      id, value: said ?? column.field ?? 'ignore', 'aria-describedby': `${id}-hint`,
-      on: { change: (event) => { const field = inputOf(event); if (isMeaning(field)) send(sayColumn, { sheet, header: column.header, field }); } },
-    }, h('option', { value: 'ignore' }, 'not used'), known.map(option), SORTED.filter((field) => !known.includes(field)).map(option)),
-    h('p', { id: `${id}-hint`, class: 'hint' }, howRead(column)));
+  return h(
+    'div',
+    { class: 'field', key: id },
+    h(
+      'label',
+      { for: id },
+      face,
+      table.layout === 'rows' && column.header !== '' && h('span', { class: 'unit' }, ` (${column.column})`),
+    ),
+    column.header !== '' &&
+      h(
+        'select',
+        {
+          id,
+          value: said ?? column.field ?? 'ignore',
+          'aria-describedby': `${id}-hint`,
+          on: {
+            change: (event) => {
+              const field = inputOf(event);
+              if (isMeaning(field)) send(sayColumn, { sheet, header: column.header, field });
+            },
+          },
+        },
+        h('option', { value: 'ignore' }, 'not used'),
+        known.map(option),
+        SORTED.filter((field) => !known.includes(field)).map(option),
+      ),
+    h('p', { id: `${id}-hint`, class: 'hint' }, howRead(column)),
+  );
 }
 
-const SKIPPED = { total: 'row of totals', note: 'row of notes', 'header again': 'repeated heading', units: 'row of units' } as const;
-const skippedLines = ({ skipped }: RecordTable): string[] => Object.entries(SKIPPED).flatMap(([why, one]) => {
-  const n = skipped.filter((row) => row.why === why).length;
-  return n === 0 ? [] : [`${counted(n, one, one.replace(/^row /, 'rows ').replace(/heading$/, 'headings'))} left out`];
-});
+const SKIPPED = {
+  total: 'row of totals',
+  note: 'row of notes',
+  'header again': 'repeated heading',
+  units: 'row of units',
+} as const;
+const skippedLines = ({ skipped }: RecordTable): string[] =>
+  Object.entries(SKIPPED).flatMap(([why, one]) => {
+    const n = skipped.filter((row) => row.why === why).length;
+    return n === 0
+      ? []
+      : [`${counted(n, one, one.replace(/^row /, 'rows ').replace(/heading$/, 'headings'))} left out`];
+  });
 
 function tableView(table: RecordTable, at: number, scene: Scene): VNode {
   const unknown = table.mapping.filter(({ field }) => field === undefined).length;
-  return h('details', { class: 'more', key: `table-${at}` },
-    h('summary', {}, `How ${table.title} was read: ${counted(table.length, 'record')}, ${counted(table.mapping.length - unknown, 'column')} known${unknown > 0 ? `, ${unknown} not` : ''}`),
+  return h(
+    'details',
+    { class: 'more', key: `table-${at}` },
+    h(
+      'summary',
+      {},
+      `How ${table.title} was read: ${counted(table.length, 'record')}, ${counted(table.mapping.length - unknown, 'column')} known${unknown > 0 ? `, ${unknown} not` : ''}`,
+    ),
     h('div', {}, lines(skippedLines(table))),
-    table.mapping.map((column, i) => columnView(table, column, `check-column-${at}-${i}`, scene)));
+    table.mapping.map((column, i) => columnView(table, column, `check-column-${at}-${i}`, scene)),
+  );
 }
 
 const LASTS = {
-  kept: (n: number) => `${n === 1 ? 'What you said about one column is' : `What you said about ${n} columns is`} remembered with this workbook and used.`,
-  notKept: () => 'This workbook does not take notes of what you said (it may be read only): it holds until the pane is closed.',
+  kept: (n: number) =>
+    `${n === 1 ? 'What you said about one column is' : `What you said about ${n} columns is`} remembered with this workbook and used.`,
+  notKept: () =>
+    'This workbook does not take notes of what you said (it may be read only): it holds until the pane is closed.',
   file: () => 'What you said holds until the pane is closed; a file that is only read remembers nothing.',
 } as const;
 
@@ -61,10 +101,28 @@ function saidView({ state, send }: Scene): Child {
   const { check } = state;
   const n = saidOf(check).length;
   const isFile = check.given?.again === undefined;
-  if (n === 0) return !isFile && !check.isKept && h('p', { class: 'hint' }, 'This workbook does not let go of what it remembered (it may be read only): it is left aside until the pane is closed.');
-  return h('div', { id: 'check-said', class: 'actions' },
+  if (n === 0)
+    return (
+      !isFile &&
+      !check.isKept &&
+      h(
+        'p',
+        { class: 'hint' },
+        'This workbook does not let go of what it remembered (it may be read only): it is left aside until the pane is closed.',
+      )
+    );
+  return h(
+    'div',
+    { id: 'check-said', class: 'actions' },
     h('p', { class: 'hint' }, LASTS[isFile ? 'file' : check.isKept ? 'kept' : 'notKept'](n)),
-    button(forgetColumns.label, () => { send(forgetColumns); }, { id: 'check-forget', tone: 'quiet', isOff: state.task !== undefined }));
+    button(
+      forgetColumns.label,
+      () => {
+        send(forgetColumns);
+      },
+      { id: 'check-forget', tone: 'quiet', isOff: state.task !== undefined },
+    ),
+  );
 }
 
 export const columnsView = ({ report, unread, ownRates }: Checked, scene: Scene): Child => [
@@ -72,5 +130,6 @@ export const columnsView = ({ report, unread, ownRates }: Checked, scene: Scene)
   unread.length > 0 && h('p', { class: 'hint' }, `No records recognised on: ${unread.join(', ')}.`),
   ownRates !== undefined && h('p', { class: 'hint' }, ownRates),
   saidView(scene),
-  scene.state.check.isChanged && h('p', { class: 'chosen' }, 'You changed how a column is read. Check again to use it.'),
+  scene.state.check.isChanged &&
+    h('p', { class: 'chosen' }, 'You changed how a column is read. Check again to use it.'),
 ];

@@ -16,15 +16,48 @@ import { resultView } from './seasonResult';
 /** Many orders, many runs: the form, then what the season comes to. */
 
 const formView = (scene: Scene): VNode =>
-  h('form', { novalidate: true, on: { submit: (event) => { event.preventDefault(); } } },
-    h('fieldset', { key: 'hatchery' }, h('legend', { class: 'unseen' }, 'Hatchery'), h('div', { class: 'fields' }, HATCHERY.map((field) => singleField(field, scene)))),
-    underwayView(scene), ordersView(scene),
-    h('fieldset', { key: 'lists' }, h('legend', {}, 'Vats and brood fish'), LISTS.map((list) => listArea(list, scene))),
-    monthsView(scene), staffView(scene),
-    h('div', { class: 'folded', key: 'folded' }, USUAL_GROUPS.map((group) => foldedGroup(group, scene))),
-    keptView(scene));
+  h(
+    'form',
+    {
+      novalidate: true,
+      on: {
+        submit: (event) => {
+          event.preventDefault();
+        },
+      },
+    },
+    h(
+      'fieldset',
+      { key: 'hatchery' },
+      h('legend', { class: 'unseen' }, 'Hatchery'),
+      h(
+        'div',
+        { class: 'fields' },
+        HATCHERY.map((field) => singleField(field, scene)),
+      ),
+    ),
+    underwayView(scene),
+    ordersView(scene),
+    h(
+      'fieldset',
+      { key: 'lists' },
+      h('legend', {}, 'Vats and brood fish'),
+      LISTS.map((list) => listArea(list, scene)),
+    ),
+    monthsView(scene),
+    staffView(scene),
+    h(
+      'div',
+      { class: 'folded', key: 'folded' },
+      USUAL_GROUPS.map((group) => foldedGroup(group, scene)),
+    ),
+    keptView(scene),
+  );
 
-const outdatedView: VNode = banner('warning', h('p', {}, 'The form has changed since: this plan is outdated. Work the plan out again.'));
+const outdatedView: VNode = banner(
+  'warning',
+  h('p', {}, 'The form has changed since: this plan is outdated. Work the plan out again.'),
+);
 
 function resultPart(scene: Scene): Child {
   const { state, send } = scene;
@@ -35,10 +68,32 @@ function resultPart(scene: Scene): Child {
   return [
     h('div', { class: 'host', role: 'status' }, isOld && outdatedView),
     h('div', { class: isOld ? 'outdated' : 'current', key: 'plan' }, resultView(made)),
-    h('div', { class: 'actions' },
-      hasWorkbook(state) && button(writeSeason.label, () => { send(writeSeason); }, { tone: 'main', isOff, id: 'season-write' }),
-      button(saveSeason.label, () => { send(saveSeason); }, { tone: hasWorkbook(state) ? 'plain' : 'main', isOff, id: 'season-save' }),
-      h('p', { class: 'hint' }, isOld ? 'Work the plan out again before it is written.' : 'New sheets only: nothing that is in the workbook now is changed.')),
+    h(
+      'div',
+      { class: 'actions' },
+      hasWorkbook(state) &&
+        button(
+          writeSeason.label,
+          () => {
+            send(writeSeason);
+          },
+          { tone: 'main', isOff, id: 'season-write' },
+        ),
+      button(
+        saveSeason.label,
+        () => {
+          send(saveSeason);
+        },
+        { tone: hasWorkbook(state) ? 'plain' : 'main', isOff, id: 'season-save' },
+      ),
+      h(
+        'p',
+        { class: 'hint' },
+        isOld
+          ? 'Work the plan out again before it is written.'
+          : 'New sheets only: nothing that is in the workbook now is changed.',
+      ),
+    ),
   ];
 }
 
@@ -47,12 +102,40 @@ export function seasonView(scene: Scene): readonly VNode[] {
   const isOff = state.task !== undefined;
   return [
     h('h2', {}, 'A whole season'),
-    h('p', { class: 'lead' }, 'Many orders, with the fish, vats and hands you have: which run is when, in which vats, and how sure it is.'),
-    h('div', { class: 'quick' }, button(fillSeasonExample.label, () => { send(fillSeasonExample); }, { tone: 'quiet', isOff, id: 'season-example' })),
+    h(
+      'p',
+      { class: 'lead' },
+      'Many orders, with the fish, vats and hands you have: which run is when, in which vats, and how sure it is.',
+    ),
+    h(
+      'div',
+      { class: 'quick' },
+      button(
+        fillSeasonExample.label,
+        () => {
+          send(fillSeasonExample);
+        },
+        { tone: 'quiet', isOff, id: 'season-example' },
+      ),
+    ),
     h('div', { class: 'stack', key: 'again' }, againView(scene)),
     formView(scene),
-    h('div', { class: 'actions', key: 'plan-it' }, button(state.season.made ? 'Work the plan out again' : planSeason.label, () => { send(planSeason); }, { tone: 'main', isOff, id: 'season-plan' })),
-    h('section', { class: 'preview', key: 'result', 'aria-label': 'The season planned' },
-      h('h2', { id: 'season-result', tabindex: '-1' }, 'What it comes to'), resultPart(scene)),
+    h(
+      'div',
+      { class: 'actions', key: 'plan-it' },
+      button(
+        state.season.made ? 'Work the plan out again' : planSeason.label,
+        () => {
+          send(planSeason);
+        },
+        { tone: 'main', isOff, id: 'season-plan' },
+      ),
+    ),
+    h(
+      'section',
+      { class: 'preview', key: 'result', 'aria-label': 'The season planned' },
+      h('h2', { id: 'season-result', tabindex: '-1' }, 'What it comes to'),
+      resultPart(scene),
+    ),
   ];
 }

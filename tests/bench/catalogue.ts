@@ -7,7 +7,12 @@ import { compare } from './measure';
 
 const CALLS = 100_000;
 
-export interface Timing { readonly name: string; readonly value: number; readonly unit: string; readonly limit: number }
+export interface Timing {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly limit: number;
+}
 
 const fn = findFunction('SPAWN.AMMONIA.SHARE') as SheetFunction;
 const ph = (i: number): number => 6 + (i % 300) / 100;
@@ -15,14 +20,29 @@ const ph = (i: number): number => 6 + (i % 300) / 100;
 /** A checked catalogue call against the bare kernel, and a 10,000-row spill. */
 export function catalogueTimings(): Timing[] {
   const call = compare(
-    () => { let sum = 0; for (let i = 0; i < CALLS; i++) sum += invoke(fn, [ph(i), 25]) as number; return sum; },
-    () => { let sum = 0; for (let i = 0; i < CALLS; i++) sum += ammoniaFraction(25, ph(i)); return sum; },
+    () => {
+      let sum = 0;
+      for (let i = 0; i < CALLS; i++) sum += invoke(fn, [ph(i), 25]) as number;
+      return sum;
+    },
+    () => {
+      let sum = 0;
+      for (let i = 0; i < CALLS; i++) sum += ammoniaFraction(25, ph(i));
+      return sum;
+    },
     CALLS,
   );
   const column = Array.from({ length: 10_000 }, (_, i) => [ph(i)]);
   const spill = compare(
-    () => { const grid = invoke(fn, [column, 25]); return isGrid(grid) ? grid.length : 0; },
-    () => { let sum = 0; for (const [x = 0] of column) sum += ammoniaFraction(25, x); return sum; },
+    () => {
+      const grid = invoke(fn, [column, 25]);
+      return isGrid(grid) ? grid.length : 0;
+    },
+    () => {
+      let sum = 0;
+      for (const [x = 0] of column) sum += ammoniaFraction(25, x);
+      return sum;
+    },
     1,
   );
   return [

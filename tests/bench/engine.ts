@@ -26,16 +26,41 @@ export function engineTimings(): Timing[] {
   const k = constantsAt(25);
   const solving = best(7, () => {
     let sum = 0;
-    for (let i = 0; i < SOLVES; i++) sum += solve(k, { temperature: 25, sodium: 1 + (i % 1000) * 0.001, calcium: 0.2, chloride: 0.4, sulfate: 0, carbon: 1.5 }, { kind: 'closed' }).ph;
+    for (let i = 0; i < SOLVES; i++)
+      sum += solve(
+        k,
+        {
+          temperature: 25,
+          sodium: 1 + (i % 1000) * 0.001,
+          calcium: 0.2,
+          chloride: 0.4,
+          sulfate: 0,
+          carbon: 1.5,
+        },
+        { kind: 'closed' },
+      ).ph;
     return sum;
   });
   const table = findFunction('SPAWN.FEED.TABLE') as SheetFunction;
-  const feeding = best(15, () => { const grid = invoke(table, [20_000, 0.05, 365, 2, 0.05]); return isGrid(grid) ? grid.length : NaN; });
+  const feeding = best(15, () => {
+    const grid = invoke(table, [20_000, 0.05, 365, 2, 0.05]);
+    return isGrid(grid) ? grid.length : NaN;
+  });
   const form = planFormSchema.parse(SEASON_PLAN_FORM);
   const planning = best(15, () => seasonWorkbook(planSeason(form)).sheets.length);
   return [
-    { name: 'pH solve with ion pairs and ionic strength', value: (solving / SOLVES) * 1000, unit: 'µs', limit: 10 },
+    {
+      name: 'pH solve with ion pairs and ionic strength',
+      value: (solving / SOLVES) * 1000,
+      unit: 'µs',
+      limit: 10,
+    },
     { name: 'feed table of 365 days in one call', value: feeding, unit: 'ms', limit: 20 },
-    { name: 'season plan and its workbook, every formula calculated', value: planning, unit: 'ms', limit: 100 },
+    {
+      name: 'season plan and its workbook, every formula calculated',
+      value: planning,
+      unit: 'ms',
+      limit: 100,
+    },
   ];
 }

@@ -16,19 +16,34 @@ const NUMBERS = 18;
 function millionCells(): Uint8Array {
   const rows = Array.from({ length: ROWS }, (_, i) => {
     const r = i + 2;
-    const numbers = Array.from({ length: NUMBERS }, (__, c) => `<c r="${columnLetters(c)}${r}"><v>${c === 0 ? 6 + (i % 300) / 100 : c === 1 ? 20 + (i % 90) / 10 : (i * 37 + c * 101) % 9973}</v></c>`).join('');
+    const numbers = Array.from(
+      { length: NUMBERS },
+      (__, c) =>
+        `<c r="${columnLetters(c)}${r}"><v>${c === 0 ? 6 + (i % 300) / 100 : c === 1 ? 20 + (i % 90) / 10 : (i * 37 + c * 101) % 9973}</v></c>`,
+    ).join('');
     const share = ((i * 7919) % 100_000) / 1e6;
     return `<row r="${r}">${numbers}<c r="S${r}" cm="1"><f t="array" ref="S${r}">_xldudf_SPAWN_AMMONIA_SHARE(A${r},B${r})</f><v>${share}</v></c><c r="T${r}"><f>S${r}*100</f><v>${share * 100}</v></c></row>`;
   }).join('');
-  return simpleBook({ sheets: { Log: `<?xml version="1.0" encoding="UTF-8"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>` } });
+  return simpleBook({
+    sheets: {
+      Log: `<?xml version="1.0" encoding="UTF-8"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`,
+    },
+  });
 }
 
 /** What a general library costs that only loads and saves; undefined where it is not installed. Its copy also loses the cached values. */
-const OPENPYXL = 'import sys,time,resource,openpyxl\nt=time.process_time()\nopenpyxl.load_workbook(sys.argv[1]).save(sys.argv[2])\nprint(int((time.process_time()-t)*1000), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss/1024)';
+const OPENPYXL =
+  'import sys,time,resource,openpyxl\nt=time.process_time()\nopenpyxl.load_workbook(sys.argv[1]).save(sys.argv[2])\nprint(int((time.process_time()-t)*1000), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss/1024)';
 function openpyxl(from: string, to: string): { readonly ms: number; readonly megabytes: number } | undefined {
   for (const python of ['python3', '/usr/bin/python3']) {
     try {
-      const [ms = NaN, megabytes = NaN] = execFileSync(python, ['-c', OPENPYXL, from, to], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] }).trim().split(' ').map(Number);
+      const [ms = NaN, megabytes = NaN] = execFileSync(python, ['-c', OPENPYXL, from, to], {
+        encoding: 'utf8',
+        stdio: ['ignore', 'pipe', 'ignore'],
+      })
+        .trim()
+        .split(' ')
+        .map(Number);
       return { ms, megabytes };
     } catch {
       continue;
@@ -37,7 +52,14 @@ function openpyxl(from: string, to: string): { readonly ms: number; readonly meg
   return undefined;
 }
 
-interface Once { readonly ms: number; readonly processorMs: number; readonly megabytes: number; readonly frozen: number; readonly verifyMs: number; readonly matches: boolean }
+interface Once {
+  readonly ms: number;
+  readonly processorMs: number;
+  readonly megabytes: number;
+  readonly frozen: number;
+  readonly verifyMs: number;
+  readonly matches: boolean;
+}
 
 export async function freezeTimings(): Promise<Timing[]> {
   const folder = mkdtempSync(join(tmpdir(), 'spawnbook-bench-'));
@@ -45,19 +67,42 @@ export async function freezeTimings(): Promise<Timing[]> {
     const file = join(folder, 'in.xlsx');
     const bytes = millionCells();
     writeFileSync(file, bytes);
-    const once = JSON.parse(execFileSync(process.execPath, ['src/build/run.mjs', 'tests/bench/freezeOnce.ts', file, join(folder, 'out.xlsx')], { encoding: 'utf8' })) as Once;
+    const once = JSON.parse(
+      execFileSync(
+        process.execPath,
+        ['src/build/run.mjs', 'tests/bench/freezeOnce.ts', file, join(folder, 'out.xlsx')],
+        { encoding: 'utf8' },
+      ),
+    ) as Once;
     if (once.frozen !== ROWS || !once.matches) throw new Error('the copy is not what it should be');
     const other = openpyxl(file, join(folder, 'other.xlsx'));
     if (!other) console.log('openpyxl (python3-openpyxl) is not installed here: no comparison with it');
     return [
-      { name: 'freeze 50,000 calls in a million cells, processor time', value: once.processorMs / 1000, unit: 's', limit: 5 },
+      {
+        name: 'freeze 50,000 calls in a million cells, processor time',
+        value: once.processorMs / 1000,
+        unit: 's',
+        limit: 5,
+      },
       { name: 'freeze, peak memory of the process', value: once.megabytes, unit: 'MB', limit: 400 },
       { name: 'verify that copy ÷ making it', value: once.verifyMs / once.ms, unit: '×', limit: 0.6 },
-      ...(other ? [
-        { name: 'freeze ÷ openpyxl load and save, processor time', value: once.processorMs / other.ms, unit: '×', limit: 0.2 },
-        { name: 'freeze memory ÷ openpyxl memory', value: once.megabytes / other.megabytes, unit: '×', limit: 1 },
-      ] : []),
-      ...await freezeBrowserTimings(bytes, ROWS, once.ms),
+      ...(other
+        ? [
+            {
+              name: 'freeze ÷ openpyxl load and save, processor time',
+              value: once.processorMs / other.ms,
+              unit: '×',
+              limit: 0.2,
+            },
+            {
+              name: 'freeze memory ÷ openpyxl memory',
+              value: once.megabytes / other.megabytes,
+              unit: '×',
+              limit: 1,
+            },
+          ]
+        : []),
+      ...(await freezeBrowserTimings(bytes, ROWS, once.ms)),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });

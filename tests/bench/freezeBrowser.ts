@@ -5,11 +5,28 @@ import { build } from 'esbuild';
 import { chromium } from 'playwright-core';
 import type { Timing } from './catalogue';
 
-interface WorkerRun { readonly ms: number; readonly steps: number; readonly kind: string; readonly frozen: number }
-interface Order { readonly code: string; readonly file: string; readonly stopAt: number | undefined }
+interface WorkerRun {
+  readonly ms: number;
+  readonly steps: number;
+  readonly kind: string;
+  readonly frozen: number;
+}
+interface Order {
+  readonly code: string;
+  readonly file: string;
+  readonly stopAt: number | undefined;
+}
 
 const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
-const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const ARGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 const STOP_AT = 400;
 
 /** Runs in the page: starts the worker, hands it the file, waits for its one answer. */
@@ -21,21 +38,41 @@ function runWorker({ code, file, stopAt }: Order): Promise<WorkerRun> {
       give(data as WorkerRun);
       worker.terminate();
     };
-    worker.onerror = (event): void => { fail(new Error(event.message)); };
+    worker.onerror = (event): void => {
+      fail(new Error(event.message));
+    };
     worker.postMessage({ file: bytes.buffer, ...(stopAt === undefined ? {} : { stopAt }) });
   });
 }
 
 /** The same file in a web worker of Chromium, with progress, and how soon it stops when it is told to. */
-export async function freezeBrowserTimings(file: Uint8Array, calls: number, nodeMs: number): Promise<Timing[]> {
-  const { outputFiles: [bundle] } = await build({ entryPoints: ['tests/bench/freezeWorker.ts'], bundle: true, write: false, format: 'iife', target: 'es2022', logLevel: 'error' });
+export async function freezeBrowserTimings(
+  file: Uint8Array,
+  calls: number,
+  nodeMs: number,
+): Promise<Timing[]> {
+  const {
+    outputFiles: [bundle],
+  } = await build({
+    entryPoints: ['tests/bench/freezeWorker.ts'],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    target: 'es2022',
+    logLevel: 'error',
+  });
   const profile = mkdtempSync(join(tmpdir(), 'spawnbook-bench-'));
-  const context = await chromium.launchPersistentContext(profile, { executablePath: CHROMIUM, args: ARGS, headless: true });
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: CHROMIUM,
+    args: ARGS,
+    headless: true,
+  });
   try {
     const page = await context.newPage();
     const order = { code: bundle?.text ?? '', file: Buffer.from(file).toString('base64') };
     const whole = await page.evaluate(runWorker, { ...order, stopAt: undefined });
-    if (whole.frozen !== calls || whole.steps < 50) throw new Error(`the worker made ${whole.kind} with ${whole.frozen} values in ${whole.steps} steps`);
+    if (whole.frozen !== calls || whole.steps < 50)
+      throw new Error(`the worker made ${whole.kind} with ${whole.frozen} values in ${whole.steps} steps`);
     const stopped = await page.evaluate(runWorker, { ...order, stopAt: STOP_AT });
     if (stopped.kind !== 'cancelled') throw new Error('the worker did not stop');
     return [

@@ -14,4 +14,14 @@ if (result.kind !== 'made') throw new Error(result.sentence);
 writeFileSync(to, result.bytes);
 const again = performance.now();
 const check = verify(result.bytes);
-console.log(JSON.stringify({ ms, processorMs: (user + system) / 1000, megabytes, frozen: result.report.frozen, blocks: result.report.blocks, verifyMs: performance.now() - again, matches: check.kind === 'checked' && check.matches }));
+console.log(
+  JSON.stringify({
+    ms,
+    processorMs: (user + system) / 1000,
+    megabytes,
+    frozen: result.report.frozen,
+    blocks: result.report.blocks,
+    verifyMs: performance.now() - again,
+    matches: check.kind === 'checked' && check.matches,
+  }),
+);

@@ -1,5 +1,10 @@
 /** Median time of a batch, in nanoseconds per call; A and B are interleaved so that both see the same machine. */
-export function compare(a: () => number, b: () => number, callsPerBatch: number, rounds = 21): { a: number; b: number; ratio: number } {
+export function compare(
+  a: () => number,
+  b: () => number,
+  callsPerBatch: number,
+  rounds = 21,
+): { a: number; b: number; ratio: number } {
   const times: [number[], number[]] = [[], []];
   let sink = 0;
   for (let round = 0; round < rounds + 3; round++) {

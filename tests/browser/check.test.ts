@@ -14,7 +14,17 @@ let session: Session;
 const folder = mkdtempSync(join(tmpdir(), 'spawnbook-check-'));
 const FILE = join(folder, 'Runs.xlsx');
 
-const HEADINGS = ['Date', 'Female', 'Male', 'Preparation', 'Temp (°C)', 'Latency (h)', 'Eggs', 'Came out', 'Remark'];
+const HEADINGS = [
+  'Date',
+  'Female',
+  'Male',
+  'Preparation',
+  'Temp (°C)',
+  'Latency (h)',
+  'Eggs',
+  'Came out',
+  'Remark',
+];
 const RUNS = 24;
 const SHARES = [0.51, 0.48, 0.52, 0.49, 0.51, 0.48, 0.52, 0.5, 0.48, 0.51, 0.3, 0.5];
 /** Texts that would come alive in a sheet that takes them for formulas. */
@@ -23,11 +33,20 @@ function runs(): CellModel[][] {
   const rows = Array.from({ length: RUNS }, (_, i): CellModel[] => {
     const eggs = 81_233 + 137 * i * i;
     return [
-      { value: 46_000 + 9 * i, format: 'yyyy-mm-dd' }, { value: `F${1 + (i % 5)}` }, { value: `M${1 + (i % 2)}` }, { value: 'ready-made solution' }, { value: 26 + 0.1 * (i % 9) }, { value: 11.4 + 0.2 * (i % 4) },
-      { value: eggs }, { value: Math.round((SHARES[i % SHARES.length] ?? 0.5) * eggs) }, { value: TRAPS[i] ?? `calm ${i}` },
+      { value: 46_000 + 9 * i, format: 'yyyy-mm-dd' },
+      { value: `F${1 + (i % 5)}` },
+      { value: `M${1 + (i % 2)}` },
+      { value: 'ready-made solution' },
+      { value: 26 + 0.1 * (i % 9) },
+      { value: 11.4 + 0.2 * (i % 4) },
+      { value: eggs },
+      { value: Math.round((SHARES[i % SHARES.length] ?? 0.5) * eggs) },
+      { value: TRAPS[i] ?? `calm ${i}` },
     ];
   });
-  const put = (row: number, column: number, cell: CellModel): void => { (rows[row] as CellModel[])[column] = cell; };
+  const put = (row: number, column: number, cell: CellModel): void => {
+    (rows[row] as CellModel[])[column] = cell;
+  };
   put(3, 7, { value: 191_407 });
   put(5, 4, { value: 62.5 });
   put(8, 5, { value: 48 });
@@ -37,15 +56,37 @@ function runs(): CellModel[][] {
   put(9, 4, { value: 2.65, style: 'warning' });
   return [HEADINGS.map((value): CellModel => ({ value, style: 'heading' })), ...rows];
 }
-const sheetOf = (name: string, rows: readonly (readonly CellModel[])[], more: Partial<SheetModel> = {}): SheetModel =>
-  ({ name, widths: HEADINGS.map(() => 13), cells: Object.fromEntries(rows.flatMap((row, r) => row.map((cell, c) => [addressOf(r, c), cell] as const))), ...more });
-const BOOK: WorkbookModel = { title: 'Runs', names: [], sheets: [sheetOf('Runs', runs()), sheetOf('Locked', runs(), { isProtected: true }), sheetOf('Buyers', [[{ value: 'Buyer' }, { value: 'Fish' }], [{ value: 'Mill Pond' }, { value: 20_000 }]]), sheetOf('Bare', [])] };
+const sheetOf = (
+  name: string,
+  rows: readonly (readonly CellModel[])[],
+  more: Partial<SheetModel> = {},
+): SheetModel => ({
+  name,
+  widths: HEADINGS.map(() => 13),
+  cells: Object.fromEntries(rows.flatMap((row, r) => row.map((cell, c) => [addressOf(r, c), cell] as const))),
+  ...more,
+});
+const BOOK: WorkbookModel = {
+  title: 'Runs',
+  names: [],
+  sheets: [
+    sheetOf('Runs', runs()),
+    sheetOf('Locked', runs(), { isProtected: true }),
+    sheetOf('Buyers', [
+      [{ value: 'Buyer' }, { value: 'Fish' }],
+      [{ value: 'Mill Pond' }, { value: 20_000 }],
+    ]),
+    sheetOf('Bare', []),
+  ],
+};
 
 beforeAll(async () => {
   const bytes = writeXlsx(BOOK);
   writeFileSync(FILE, bytes);
   session = await openLocalSheet();
-  await session.page.evaluate(async (all) => { await window.spawnbook?.openFile(Uint8Array.from(all), 'Runs.xlsx'); }, Array.from(bytes));
+  await session.page.evaluate(async (all) => {
+    await window.spawnbook?.openFile(Uint8Array.from(all), 'Runs.xlsx');
+  }, Array.from(bytes));
   await ask(session.page, 'activate', 'Runs');
 });
 afterAll(async () => {
@@ -54,20 +95,37 @@ afterAll(async () => {
 });
 
 /** Fills of all cells with records, as Excel's own object model says them. */
-const fills = (sheet: string): Promise<string[]> => session.pane.evaluate(async ([name, rows, columns]) => Excel.run(async (context) => {
-  const cells = Array.from({ length: rows as number }, (_, r) => Array.from({ length: columns as number }, (_c, c) => context.workbook.worksheets.getItem(name as string).getCell(r, c)));
-  for (const cell of cells.flat()) cell.format.fill.load('color');
-  await context.sync();
-  return cells.flat().map((cell) => cell.format.fill.color);
-}), [sheet, RUNS + 1, HEADINGS.length] as const);
-const selected = (): Promise<string> => session.pane.evaluate(() => Excel.run(async (context) => {
-  const range = context.workbook.getSelectedRange().load('address');
-  await context.sync();
-  return range.address;
-}));
+const fills = (sheet: string): Promise<string[]> =>
+  session.pane.evaluate(
+    async ([name, rows, columns]) =>
+      Excel.run(async (context) => {
+        const cells = Array.from({ length: rows as number }, (_, r) =>
+          Array.from({ length: columns as number }, (_c, c) =>
+            context.workbook.worksheets.getItem(name as string).getCell(r, c),
+          ),
+        );
+        for (const cell of cells.flat()) cell.format.fill.load('color');
+        await context.sync();
+        return cells.flat().map((cell) => cell.format.fill.color);
+      }),
+    [sheet, RUNS + 1, HEADINGS.length] as const,
+  );
+const selected = (): Promise<string> =>
+  session.pane.evaluate(() =>
+    Excel.run(async (context) => {
+      const range = context.workbook.getSelectedRange().load('address');
+      await context.sync();
+      return range.address;
+    }),
+  );
 const values = (sheet: string) => ask(session.page, 'getValues', `'${sheet}'!A1:I${RUNS + 1}`);
-const findingAt = (place: string) => session.pane.getByRole('button', { name: `Go to ${place}`, exact: true });
-const selectOf = (header: string) => session.pane.locator('.field', { has: session.pane.locator('label', { hasText: header }) }).locator('select').first();
+const findingAt = (place: string) =>
+  session.pane.getByRole('button', { name: `Go to ${place}`, exact: true });
+const selectOf = (header: string) =>
+  session.pane
+    .locator('.field', { has: session.pane.locator('label', { hasText: header }) })
+    .locator('select')
+    .first();
 /** Shows a part of the pane and keeps a picture of the page. */
 const look = async (selector: string, name: string): Promise<void> => {
   await session.pane.locator(selector).first().scrollIntoViewIfNeeded();
@@ -104,7 +162,10 @@ test('a column is set right, checked again, and remembered', async () => {
 test('a finding leads to its cell', async () => {
   await findingAt('Runs!H5').first().click();
   let where = await selected();
-  for (let tries = 0; tries < 20 && !where.endsWith('H5'); tries++) { await session.page.waitForTimeout(50); where = await selected(); }
+  for (let tries = 0; tries < 20 && !where.endsWith('H5'); tries++) {
+    await session.page.waitForTimeout(50);
+    where = await selected();
+  }
   expect(where).toMatch(/Runs'?!\$?H\$?5$/);
   await picture(session.page, 'check-jump');
 });
@@ -128,15 +189,25 @@ test('the findings sheet holds words, no formula, whatever the records say', asy
   const { page, pane } = session;
   await pane.click('#check-write');
   await pane.waitForSelector('.notice:has-text("Check findings")');
-  expect(await ask(page, 'getSheetNames')).toEqual(expect.arrayContaining(['Check findings', 'Check reading']));
+  expect(await ask(page, 'getSheetNames')).toEqual(
+    expect.arrayContaining(['Check findings', 'Check reading']),
+  );
   const cells = await ask(page, 'getValues', "'Check findings'!A1:J60");
   expect(cells.flat()).toContain('H5');
   for (const sheet of ['Check findings', 'Check reading']) {
-    const formulas = await pane.evaluate((name) => Excel.run(async (context) => {
-      const used = context.workbook.worksheets.getItem(name).getUsedRange(true).load('formulas,values');
-      await context.sync();
-      return used.formulas.flatMap((row: unknown[], r) => row.filter((one, c) => typeof one === 'string' && one.startsWith('=') && used.values[r]?.[c] !== one));
-    }), sheet);
+    const formulas = await pane.evaluate(
+      (name) =>
+        Excel.run(async (context) => {
+          const used = context.workbook.worksheets.getItem(name).getUsedRange(true).load('formulas,values');
+          await context.sync();
+          return used.formulas.flatMap((row: unknown[], r) =>
+            row.filter(
+              (one, c) => typeof one === 'string' && one.startsWith('=') && used.values[r]?.[c] !== one,
+            ),
+          );
+        }),
+      sheet,
+    );
     expect(formulas).toEqual([]);
   }
   await ask(page, 'activate', 'Check findings');
@@ -171,7 +242,9 @@ test('what the records teach is shown, point by point with the keyboard, then wr
 test('after the pane is opened anew the column is known, and strip times follow the own rates', async () => {
   const { page, pane } = session;
   await ask(page, 'activate', 'Runs');
-  await pane.evaluate(() => { location.reload(); });
+  await pane.evaluate(() => {
+    location.reload();
+  });
   await pane.waitForSelector('#tab-check');
   await page.waitForTimeout(500);
   await pane.click('#tab-check');
@@ -186,19 +259,25 @@ test('after the pane is opened anew the column is known, and strip times follow 
   await pane.waitForSelector('[aria-label="Go to Runs!H5"]', { state: 'detached' });
 });
 
-test.each([['Locked', '#check-mark', 'is protected: its cells were left alone']])('a protected sheet is read; marking it gives a sentence and changes nothing', async (sheet, button, says) => {
-  const { page, pane } = session;
-  await ask(page, 'activate', sheet);
-  await checkThis();
-  const before = await fills(sheet);
-  await pane.click(button);
-  await pane.waitForSelector(`.notice:has-text("${says}")`);
-  expect(await fills(sheet)).toEqual(before);
-  expect(await pane.locator('#check-unmark').count()).toBe(0);
-  await picture(page, 'check-protected');
-});
+test.each([['Locked', '#check-mark', 'is protected: its cells were left alone']])(
+  'a protected sheet is read; marking it gives a sentence and changes nothing',
+  async (sheet, button, says) => {
+    const { page, pane } = session;
+    await ask(page, 'activate', sheet);
+    await checkThis();
+    const before = await fills(sheet);
+    await pane.click(button);
+    await pane.waitForSelector(`.notice:has-text("${says}")`);
+    expect(await fills(sheet)).toEqual(before);
+    expect(await pane.locator('#check-unmark').count()).toBe(0);
+    await picture(page, 'check-protected');
+  },
+);
 
-test.each([['Bare', 'There is nothing in these cells'], ['Buyers', 'No records were recognised']])('%s: a sentence, and nothing to write', async (sheet, says) => {
+test.each([
+  ['Bare', 'There is nothing in these cells'],
+  ['Buyers', 'No records were recognised'],
+])('%s: a sentence, and nothing to write', async (sheet, says) => {
   const { page, pane } = session;
   await ask(page, 'activate', sheet);
   await pane.click('#check-sheet');
@@ -210,7 +289,7 @@ test.each([['Bare', 'There is nothing in these cells'], ['Buyers', 'No records w
 async function tabTo(id: string): Promise<void> {
   const { page, pane } = session;
   for (let tries = 0; tries < 150; tries++) {
-    if (await pane.evaluate(() => document.activeElement?.id) === id) return;
+    if ((await pane.evaluate(() => document.activeElement?.id)) === id) return;
     await page.keyboard.press('Tab');
   }
   throw new Error(`Tab never reached ${id}`);
@@ -246,7 +325,11 @@ test('by keyboard alone: check, learn, step through the picture, write', async (
   await picture(page, 'check-keyboard');
 });
 
-test.each([['light', 320], ['dark', 320], ['light', 280]] as const)('the screen alone, %s, %i px wide, does not scroll sideways', async (scheme, width) => {
+test.each([
+  ['light', 320],
+  ['dark', 320],
+  ['light', 280],
+] as const)('the screen alone, %s, %i px wide, does not scroll sideways', async (scheme, width) => {
   const narrow = await session.page.context().newPage();
   await narrow.emulateMedia({ colorScheme: scheme });
   await narrow.setViewportSize({ width, height: 760 });
@@ -255,7 +338,11 @@ test.each([['light', 320], ['dark', 320], ['light', 280]] as const)('the screen 
   await narrow.setInputFiles('#check-file-field', FILE);
   await narrow.waitForSelector('#check-found');
   for (const summary of await narrow.locator('details summary').all()) await summary.click();
-  await narrow.locator('.field', { has: narrow.locator('label', { hasText: 'Came out' }) }).locator('select').first().selectOption({ label: 'number hatched' });
+  await narrow
+    .locator('.field', { has: narrow.locator('label', { hasText: 'Came out' }) })
+    .locator('select')
+    .first()
+    .selectOption({ label: 'number hatched' });
   await narrow.waitForSelector('#check-said:has-text("only read remembers nothing")');
   await narrow.click('#check-again');
   await narrow.waitForSelector('#check-found');
@@ -263,10 +350,16 @@ test.each([['light', 320], ['dark', 320], ['light', 280]] as const)('the screen 
   await narrow.waitForSelector('.trend');
   for (const by of ['run', 'female', 'temperature', 'month']) {
     await narrow.selectOption('#trend-by', by);
-    expect(await narrow.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+    expect(
+      await narrow.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      ),
+    ).toBe(0);
   }
   await narrow.screenshot({ path: join(OUT, `check-${width}-${scheme}.png`), fullPage: true });
-  await narrow.locator('#check-learned').screenshot({ path: join(OUT, `check-learned-${width}-${scheme}.png`) });
+  await narrow
+    .locator('#check-learned')
+    .screenshot({ path: join(OUT, `check-learned-${width}-${scheme}.png`) });
   await narrow.close();
 });
 

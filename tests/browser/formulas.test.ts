@@ -8,8 +8,12 @@ import { ask, openLocalSheet, picture, typeInto } from './support/localSheet';
 
 jest.setTimeout(120_000);
 let session: Session;
-beforeAll(async () => { session = await openLocalSheet(); });
-afterAll(async () => { await session.close(); });
+beforeAll(async () => {
+  session = await openLocalSheet();
+});
+afterAll(async () => {
+  await session.close();
+});
 
 test('npm start prints the address and a formula to try', () => {
   expect(session.printed).toMatch(/Spawnbook is at http:\/\/localhost:\d+\//);
@@ -25,7 +29,8 @@ test('the season plan of an invented hatchery stands there with live formulas', 
     const values = await ask(page, 'getValues', `'${sheet}'!A1:L60`);
     for (const [row, line] of values.entries()) {
       for (const [column, value] of line.entries()) {
-        const formula = value === null ? null : await ask(page, 'getFormula', `'${sheet}'!${addressOf(row, column)}`);
+        const formula =
+          value === null ? null : await ask(page, 'getFormula', `'${sheet}'!${addressOf(row, column)}`);
         if (formula?.includes('SPAWN.')) cells.push({ formula, value });
       }
     }
@@ -70,10 +75,15 @@ describe('typed with the keyboard', () => {
 
   test('a range in, a column out; a blank row stays blank and a bad cell fails alone', async () => {
     const { page } = session;
-    for (const [i, text] of ['7', '8', '', 'eight', '9'].entries()) if (text) await typeInto(page, `J${i + 2}`, text);
+    for (const [i, text] of ['7', '8', '', 'eight', '9'].entries())
+      if (text) await typeInto(page, `J${i + 2}`, text);
     await typeInto(page, 'K2', '=SPAWN.AMMONIA.SHARE(J2:J6,25)');
     const got = await ask(page, 'getValues', 'K2:K6');
-    expect(got.map(([cell]) => (isError(cell) ? cell.error : typeof cell === 'number' ? Number(cell.toFixed(4)) : cell || null))).toEqual([0.0056, 0.0537, null, '#VALUE!', 0.3619]);
+    expect(
+      got.map(([cell]) =>
+        isError(cell) ? cell.error : typeof cell === 'number' ? Number(cell.toFixed(4)) : cell || null,
+      ),
+    ).toEqual([0.0056, 0.0537, null, '#VALUE!', 0.3619]);
     await typeInto(page, 'J3', '7');
     expect(await ask(page, 'getValue', 'K3')).toBeCloseTo(0.0056, 4);
   });
@@ -88,7 +98,7 @@ describe('typed with the keyboard', () => {
     await picture(page, 'typed-formulas');
   });
 
-  test('10,000 cells of ours take at most twice the engine\'s own function', async () => {
+  test("10,000 cells of ours take at most twice the engine's own function", async () => {
     const result = await session.page.evaluate(() => window.spawnbookBench?.cells(10_000, 3));
     expect(result?.ratio).toBeLessThanOrEqual(2);
     expect(result?.cells).toBe(10_000);

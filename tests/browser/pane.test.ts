@@ -13,17 +13,25 @@ beforeAll(async () => {
   session = await openLocalSheet();
   await ask(session.page, 'newBook');
 });
-afterAll(async () => { await session.close(); });
+afterAll(async () => {
+  await session.close();
+});
 
 const sheetNames = (): Promise<string[]> => ask(session.page, 'getSheetNames');
 
 /** Every value of every sheet: what "nothing lost" is checked on. */
 async function everything(): Promise<string> {
   const sheets = await sheetNames();
-  return JSON.stringify(await Promise.all(sheets.map(async (name) => [name, await ask(session.page, 'getValues', `'${name}'!A1:L80`)])));
+  return JSON.stringify(
+    await Promise.all(
+      sheets.map(async (name) => [name, await ask(session.page, 'getValues', `'${name}'!A1:L80`)]),
+    ),
+  );
 }
 
-const writePlan = async (): Promise<void> => { await session.pane.click('#plan-write'); };
+const writePlan = async (): Promise<void> => {
+  await session.pane.click('#plan-write');
+};
 
 test('a season plan is asked for, previewed and written', async () => {
   const { page, pane } = session;
@@ -33,7 +41,9 @@ test('a season plan is asked for, previewed and written', async () => {
   await pane.waitForSelector('text=What it comes to');
   await picture(page, 'plan-preview');
   await writePlan();
-  await page.waitForFunction(async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false);
+  await page.waitForFunction(
+    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
+  );
   await pane.waitForSelector('.notice');
   const names = await sheetNames();
   expect(names).toEqual(expect.arrayContaining(['Start', 'Chain', 'Calendar', 'Notes']));
@@ -60,7 +70,8 @@ test('no written cell shows an error', async () => {
   const { page } = session;
   const bad: string[] = [];
   for (const name of ['Start', 'Chain', 'Calendar', 'Notes'])
-    for (const line of await ask(page, 'getValues', `'${name}'!A1:L80`)) for (const cell of line) if (isError(cell)) bad.push(`${name}: ${cell.error} ${cell.message ?? ''}`);
+    for (const line of await ask(page, 'getValues', `'${name}'!A1:L80`))
+      for (const cell of line) if (isError(cell)) bad.push(`${name}: ${cell.error} ${cell.message ?? ''}`);
   expect(bad).toEqual([]);
 });
 
@@ -84,7 +95,10 @@ test('a function is found, tried and inserted; a cell in use is asked about', as
   await pane.click('#tab-functions');
   await pane.fill('input[type=search]', 'ammonia share');
   await picture(page, 'functions-found');
-  await pane.getByRole('button', { name: /AMMONIA\.SHARE/ }).first().click();
+  await pane
+    .getByRole('button', { name: /AMMONIA\.SHARE/ })
+    .first()
+    .click();
   await pane.waitForSelector('text=Emerson');
   await pane.locator('input[id$="-ph"]').fill('8');
   await pane.locator('input[id$="-temperature"]').fill('25');
@@ -112,7 +126,9 @@ test('a saved file reads back with the same formulas and values', async () => {
   expect(cell?.formula).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
   expect(cell?.value).toBeCloseTo(0.05366, 4);
   await ask(page, 'newBook');
-  await page.evaluate(async (all) => { await window.spawnbook?.openFile(Uint8Array.from(all), 'saved.xlsx'); }, bytes);
+  await page.evaluate(async (all) => {
+    await window.spawnbook?.openFile(Uint8Array.from(all), 'saved.xlsx');
+  }, bytes);
   expect(await ask(page, 'getFormula', 'C3')).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
   expect(await ask(page, 'getValue', 'C3')).toBeCloseTo(0.05366, 4);
 });
@@ -122,7 +138,9 @@ test('the built template opens with the values it was stored with', async () => 
   const bytes = Array.from(readFileSync('templates/season-plan.xlsx'));
   const stored = readXlsx(Uint8Array.from(bytes));
   if (!('model' in stored)) throw new Error(JSON.stringify(stored));
-  await page.evaluate(async (all) => { await window.spawnbook?.openFile(Uint8Array.from(all), 'season-plan.xlsx'); }, bytes);
+  await page.evaluate(async (all) => {
+    await window.spawnbook?.openFile(Uint8Array.from(all), 'season-plan.xlsx');
+  }, bytes);
   await ask(page, 'waitForCalculation');
   const wrong: string[] = [];
   let compared = 0;
@@ -131,8 +149,14 @@ test('the built template opens with the values it was stored with', async () => 
       if (formula === undefined || value === undefined) continue;
       compared++;
       const got = await ask(page, 'getValue', `'${sheet.name}'!${address}`);
-      const same = typeof value === 'number' && typeof got === 'number' ? Math.abs(got - value) <= 1e-9 * Math.max(1, Math.abs(value)) : JSON.stringify(got ?? '') === JSON.stringify(value);
-      if (!same) wrong.push(`${sheet.name}!${address} ${formula}: stored ${JSON.stringify(value)}, calculated ${JSON.stringify(got)}`);
+      const same =
+        typeof value === 'number' && typeof got === 'number'
+          ? Math.abs(got - value) <= 1e-9 * Math.max(1, Math.abs(value))
+          : JSON.stringify(got ?? '') === JSON.stringify(value);
+      if (!same)
+        wrong.push(
+          `${sheet.name}!${address} ${formula}: stored ${JSON.stringify(value)}, calculated ${JSON.stringify(got)}`,
+        );
     }
   }
   expect(wrong).toEqual([]);
@@ -148,8 +172,14 @@ test('narrow panes do not scroll sideways', async () => {
     const tabs = await narrow.locator('[role=tab]').all();
     for (const tab of tabs) {
       await tab.click();
-      expect(await narrow.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
-      await narrow.screenshot({ path: join(OUT, `pane-${width}-${(await tab.textContent() ?? '').toLowerCase()}.png`) });
+      expect(
+        await narrow.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        ),
+      ).toBe(0);
+      await narrow.screenshot({
+        path: join(OUT, `pane-${width}-${((await tab.textContent()) ?? '').toLowerCase()}.png`),
+      });
     }
   }
   await narrow.close();

@@ -9,15 +9,21 @@ import { ask, openLocalSheet, picture } from './support/localSheet';
 
 jest.setTimeout(240_000);
 let session: Session;
-beforeAll(async () => { session = await openLocalSheet(); });
-afterAll(async () => { await session.close(); });
+beforeAll(async () => {
+  session = await openLocalSheet();
+});
+afterAll(async () => {
+  await session.close();
+});
 
 const areaOf = ({ cells }: SheetModel): string => {
   const places = Object.keys(cells).flatMap((address) => parseAddress(address) ?? []);
   return `A1:${columnLetters(Math.max(...places.map((p) => p.column)))}${Math.max(...places.map((p) => p.row)) + 1}`;
 };
 const isSame = (got: unknown, stored: unknown): boolean =>
-  typeof stored === 'number' ? typeof got === 'number' && Math.abs(got - stored) <= 1e-9 * Math.max(1, Math.abs(stored)) : JSON.stringify(got ?? '') === JSON.stringify(stored ?? '');
+  typeof stored === 'number'
+    ? typeof got === 'number' && Math.abs(got - stored) <= 1e-9 * Math.max(1, Math.abs(stored))
+    : JSON.stringify(got ?? '') === JSON.stringify(stored ?? '');
 
 test('calculated here, every cell is as stored', async () => {
   const { page } = session;
@@ -25,7 +31,15 @@ test('calculated here, every cell is as stored', async () => {
   const bytes = readFileSync(`templates/${file}`);
   const stored = readXlsx(new Uint8Array(bytes));
   if (!('model' in stored)) throw new Error(JSON.stringify(stored));
-  await page.evaluate(async ([text, name]) => { await window.spawnbook?.openFile(Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0)), name); }, [bytes.toString('base64'), file] as const);
+  await page.evaluate(
+    async ([text, name]) => {
+      await window.spawnbook?.openFile(
+        Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0)),
+        name,
+      );
+    },
+    [bytes.toString('base64'), file] as const,
+  );
   await ask(page, 'waitForCalculation');
   const wrong: unknown[] = [];
   let compared = 0;
@@ -52,11 +66,16 @@ test('the local sheet carries a change through the whole season', async () => {
   const runs = await ask(page, 'getValues', "'Runs'!B4:T6");
   const at = (title: string): number => runs[0]?.indexOf(title) ?? -1;
   const cell = (title: string): string => `'Runs'!${columnLetters(1 + at(title))}5`;
-  const [hatch, feed] = [await ask(page, 'getValue', cell('First hatch')), await ask(page, 'getValue', "'Feed by run'!B5")];
+  const [hatch, feed] = [
+    await ask(page, 'getValue', cell('First hatch')),
+    await ask(page, 'getValue', "'Feed by run'!B5"),
+  ];
   await ask(page, 'setValue', cell('Water measured, °C'), 24);
   await ask(page, 'waitForCalculation');
   expect(Number(await ask(page, 'getValue', cell('First hatch')))).toBeGreaterThan(Number(hatch));
   expect(Number(await ask(page, 'getValue', "'Feed by run'!B5"))).toBeGreaterThan(Number(feed));
 });
 
-test('nothing went wrong unseen', () => { expect(session.trouble).toEqual([]); });
+test('nothing went wrong unseen', () => {
+  expect(session.trouble).toEqual([]);
+});

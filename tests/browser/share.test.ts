@@ -26,7 +26,11 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-const BUYERS: readonly (readonly (string | number)[])[] = [['Buyer', 'Telephone', 'Fish'], ['Mill Pond Farm', '0555-0142', 20_000], ['Reed Bank', '0555-0177', 15_000]];
+const BUYERS: readonly (readonly (string | number)[])[] = [
+  ['Buyer', 'Telephone', 'Fish'],
+  ['Mill Pond Farm', '0555-0142', 20_000],
+  ['Reed Bank', '0555-0177', 15_000],
+];
 const SECRETS = ['0555-0142', '0555-0177'];
 const shown: Record<string, Cell[][]> = {};
 let digest = '';
@@ -37,21 +41,32 @@ const modelOf = (bytes: Uint8Array): WorkbookModel => {
   return read.model;
 };
 const copyBytes = (): Uint8Array => new Uint8Array(readFileSync(COPY));
-const same = (a: unknown, b: unknown): boolean => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b)) : (a ?? '') === (b ?? ''));
+const same = (a: unknown, b: unknown): boolean =>
+  typeof a === 'number' && typeof b === 'number'
+    ? Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b))
+    : (a ?? '') === (b ?? '');
 
 /** Values of the copy that are not those the sheet showed. */
 function differing(model: WorkbookModel): string[] {
-  return model.sheets.filter(({ name }) => name in shown).flatMap(({ name, cells }) => Object.entries(cells).flatMap(([address, { value }]) => {
-    const [, letters = '', row = ''] = /^([A-Z])(\d+)$/.exec(address) ?? [];
-    const was = shown[name]?.[Number(row) - 1]?.[letters.charCodeAt(0) - 65];
-    const isEmptied = name === 'Sheet1' && letters === 'B' && Number(row) > 1;
-    return was === undefined || value === undefined || isEmptied || same(value, was) ? [] : [`${name}!${address}: ${JSON.stringify(value)} instead of ${JSON.stringify(was)}`];
-  }));
+  return model.sheets
+    .filter(({ name }) => name in shown)
+    .flatMap(({ name, cells }) =>
+      Object.entries(cells).flatMap(([address, { value }]) => {
+        const [, letters = '', row = ''] = /^([A-Z])(\d+)$/.exec(address) ?? [];
+        const was = shown[name]?.[Number(row) - 1]?.[letters.charCodeAt(0) - 65];
+        const isEmptied = name === 'Sheet1' && letters === 'B' && Number(row) > 1;
+        return was === undefined || value === undefined || isEmptied || same(value, was)
+          ? []
+          : [`${name}!${address}: ${JSON.stringify(value)} instead of ${JSON.stringify(was)}`];
+      }),
+    );
 }
 
 test('a plan and a list of buyers are written, and summed up on one page', async () => {
   const { page, pane } = session;
-  for (const [r, row] of BUYERS.entries()) for (const [c, value] of row.entries()) await ask(page, 'setValue', `${String.fromCharCode(65 + c)}${r + 1}`, value);
+  for (const [r, row] of BUYERS.entries())
+    for (const [c, value] of row.entries())
+      await ask(page, 'setValue', `${String.fromCharCode(65 + c)}${r + 1}`, value);
   await pane.click('#tab-plan');
   await pane.getByRole('button', { name: 'Fill in an example' }).click();
   await pane.click('#plan-write');
@@ -69,7 +84,8 @@ test('a plan and a list of buyers are written, and summed up on one page', async
   await pane.click('#share-summary');
   await pane.waitForSelector('[role=alert] .question');
   await pane.locator('.question button').last().click();
-  for (const name of await ask(page, 'getSheetNames')) shown[name] = await ask(page, 'getValues', `'${name}'!A1:L90`);
+  for (const name of await ask(page, 'getSheetNames'))
+    shown[name] = await ask(page, 'getValues', `'${name}'!A1:L90`);
 });
 
 test('the summary follows the plan', async () => {
@@ -96,45 +112,59 @@ test('the copy is made by keyboard alone, and reaches the downloads', async () =
   await page.keyboard.press('Tab');
   await page.keyboard.press('Space');
   await picture(page, 'share-columns');
-  expect(await pane.locator('fieldset details .tick:has(input:checked)').allTextContents()).toEqual([expect.stringContaining('Telephone')]);
+  expect(await pane.locator('fieldset details .tick:has(input:checked)').allTextContents()).toEqual([
+    expect.stringContaining('Telephone'),
+  ]);
   expect(await pane.locator('fieldset details[open]').count()).toBe(1);
   await pane.focus('#share-make');
   const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
   expect(download.suggestedFilename()).toBe('Season to share.xlsx');
   await download.saveAs(COPY);
   await pane.waitForSelector('#share-report');
-  digest = (await pane.textContent('#share-report .digest') ?? '').replace(/\s/g, '');
+  digest = ((await pane.textContent('#share-report .digest')) ?? '').replace(/\s/g, '');
   expect(digest).toMatch(/^[0-9a-f]{64}$/);
   await picture(page, 'share-report');
 });
 
 test('the original is as it was', async () => {
-  for (const name of await ask(session.page, 'getSheetNames')) expect(await ask(session.page, 'getValues', `'${name}'!A1:L90`)).toEqual(shown[name]);
+  for (const name of await ask(session.page, 'getSheetNames'))
+    expect(await ask(session.page, 'getValues', `'${name}'!A1:L90`)).toEqual(shown[name]);
 });
 
 test('the file holds the same values, no formula of ours, and nothing of the emptied column', () => {
   const model = modelOf(copyBytes());
   expect(model.sheets.map(({ name }) => name)).toEqual([...Object.keys(shown), 'Where numbers come from']);
   expect(differing(model)).toEqual([]);
-  const formulas = model.sheets.flatMap(({ cells }) => Object.values(cells).flatMap(({ formula }) => formula ?? []));
+  const formulas = model.sheets.flatMap(({ cells }) =>
+    Object.values(cells).flatMap(({ formula }) => formula ?? []),
+  );
   expect(formulas.length).toBeGreaterThan(200);
   expect(formulas.filter((formula) => /spawn/i.test(formula))).toEqual([]);
-  const parts = Object.values(unzipSync(copyBytes())).map((part) => strFromU8(part)).join('\n');
+  const parts = Object.values(unzipSync(copyBytes()))
+    .map((part) => strFromU8(part))
+    .join('\n');
   for (const secret of SECRETS) expect(parts).not.toContain(secret);
   expect(parts).toContain('Mill Pond Farm');
 });
 
-(hasSoffice ? test : test.skip)('LibreOffice opens it, works every formula out anew, and shows the same values', () => {
-  const judge = startJudge(true);
-  try {
-    const model = modelOf(judge.save(copyBytes()));
-    expect(differing(model)).toEqual([]);
-    const errors = model.sheets.flatMap(({ name, cells }) => Object.entries(cells).flatMap(([address, { value }]) => (typeof value === 'object' ? [`${name}!${address}`] : [])));
-    expect(errors).toEqual([]);
-  } finally {
-    judge.close();
-  }
-});
+(hasSoffice ? test : test.skip)(
+  'LibreOffice opens it, works every formula out anew, and shows the same values',
+  () => {
+    const judge = startJudge(true);
+    try {
+      const model = modelOf(judge.save(copyBytes()));
+      expect(differing(model)).toEqual([]);
+      const errors = model.sheets.flatMap(({ name, cells }) =>
+        Object.entries(cells).flatMap(([address, { value }]) =>
+          typeof value === 'object' ? [`${name}!${address}`] : [],
+        ),
+      );
+      expect(errors).toEqual([]);
+    } finally {
+      judge.close();
+    }
+  },
+);
 
 test('the copy is verified with its digest; a changed number is found out', async () => {
   const { page, pane } = session;
@@ -145,22 +175,39 @@ test('the copy is verified with its digest; a changed number is found out', asyn
   await pane.waitForSelector('#share-checked .banner.good');
   await picture(page, 'share-verified');
   const parts = unzipSync(copyBytes());
-  const changed = Object.fromEntries(Object.entries(parts).map(([name, part]) => [name, /worksheets\/sheet1\.xml$/.test(name) ? strToU8(strFromU8(part).replace('<v>20000</v>', '<v>21000</v>')) : part]));
+  const changed = Object.fromEntries(
+    Object.entries(parts).map(([name, part]) => [
+      name,
+      /worksheets\/sheet1\.xml$/.test(name)
+        ? strToU8(strFromU8(part).replace('<v>20000</v>', '<v>21000</v>'))
+        : part,
+    ]),
+  );
   const file = join(folder, 'changed.xlsx');
   writeFileSync(file, zipSync(changed));
   await pane.setInputFiles('#share-check-file-field', file);
   await pane.waitForSelector('.file-name:has-text("changed.xlsx")');
   await pane.click('#share-check');
   await pane.waitForSelector('#share-checked .banner.bad');
-  expect(await pane.textContent('#share-checked')).toMatch(/does not match its page.*Typed cells were changed.*Sheet1/s);
+  expect(await pane.textContent('#share-checked')).toMatch(
+    /does not match its page.*Typed cells were changed.*Sheet1/s,
+  );
 });
 
 test('the copy opens in the local sheet with the same values and no prompt', async () => {
   const { page } = session;
-  await page.evaluate(async (all) => { await window.spawnbook?.openFile(Uint8Array.from(all), 'copy.xlsx'); }, Array.from(copyBytes()));
+  await page.evaluate(async (all) => {
+    await window.spawnbook?.openFile(Uint8Array.from(all), 'copy.xlsx');
+  }, Array.from(copyBytes()));
   for (const name of ['Summary', 'Chain', 'Calendar']) {
     const now = await ask(page, 'getValues', `'${name}'!A1:L90`);
-    const wrong = now.flatMap((row, r) => row.flatMap((value, c) => (same(value, shown[name]?.[r]?.[c]) ? [] : [`${name} ${r} ${c}: ${JSON.stringify(value)} ${JSON.stringify(shown[name]?.[r]?.[c])}`])));
+    const wrong = now.flatMap((row, r) =>
+      row.flatMap((value, c) =>
+        same(value, shown[name]?.[r]?.[c])
+          ? []
+          : [`${name} ${r} ${c}: ${JSON.stringify(value)} ${JSON.stringify(shown[name]?.[r]?.[c])}`],
+      ),
+    );
     expect(wrong).toEqual([]);
   }
 });
@@ -168,9 +215,20 @@ test('the copy opens in the local sheet with the same values and no prompt', asy
 const ROWS = 50_000;
 /** A log so long that the work takes seconds. */
 function longLog(): string {
-  const rows = Array.from({ length: ROWS }, (_, i) => `<row r="${i + 1}"><c r="A${i + 1}"><v>${6 + (i % 300) / 100}</v></c><c r="B${i + 1}"><f>_xldudf_SPAWN_AMMONIA_SHARE(A${i + 1},25)</f><v>${((i * 7919) % 100_000) / 1e6}</v></c></row>`).join('');
+  const rows = Array.from(
+    { length: ROWS },
+    (_, i) =>
+      `<row r="${i + 1}"><c r="A${i + 1}"><v>${6 + (i % 300) / 100}</v></c><c r="B${i + 1}"><f>_xldudf_SPAWN_AMMONIA_SHARE(A${i + 1},25)</f><v>${((i * 7919) % 100_000) / 1e6}</v></c></row>`,
+  ).join('');
   const file = join(folder, 'long.xlsx');
-  writeFileSync(file, simpleBook({ sheets: { Log: `<?xml version="1.0" encoding="UTF-8"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>` } }));
+  writeFileSync(
+    file,
+    simpleBook({
+      sheets: {
+        Log: `<?xml version="1.0" encoding="UTF-8"?>\n<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`,
+      },
+    }),
+  );
   return file;
 }
 
@@ -180,7 +238,9 @@ test('a workbook of 50,000 calls leaves the pane awake, shows how far it is, and
   await pane.evaluate(() => {
     const tasks: number[] = [];
     Reflect.set(window, 'longTasks', tasks);
-    new PerformanceObserver((list) => { for (const entry of list.getEntries()) tasks.push(entry.duration); }).observe({ type: 'longtask' });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) tasks.push(entry.duration);
+    }).observe({ type: 'longtask' });
   });
   const begun = Date.now();
   await pane.setInputFiles('#share-file-field', file);
@@ -202,12 +262,21 @@ test('a workbook of 50,000 calls leaves the pane awake, shows how far it is, and
   const [download] = await Promise.all([page.waitForEvent('download'), pane.click('#share-make')]);
   const made = Date.now();
   expect(download.suggestedFilename()).toBe('long to share.xlsx');
-  const tasks = (await pane.evaluate(() => Reflect.get(window, 'longTasks') as number[])).sort((a, b) => b - a);
-  process.stdout.write(`look ${looked - begun} ms, make ${made - again} ms, longest tasks ${tasks.slice(0, 5).map(Math.round).join(', ')} ms\n`);
+  const tasks = (await pane.evaluate(() => Reflect.get(window, 'longTasks') as number[])).sort(
+    (a, b) => b - a,
+  );
+  process.stdout.write(
+    `look ${looked - begun} ms, make ${made - again} ms, longest tasks ${tasks.slice(0, 5).map(Math.round).join(', ')} ms\n`,
+  );
   expect(tasks[0] ?? 0).toBeLessThan(1000);
 });
 
-test.each([['light', 320], ['dark', 320], ['light', 280], ['dark', 280]] as const)('the screen alone, %s, %i px wide, does not scroll sideways', async (scheme, width) => {
+test.each([
+  ['light', 320],
+  ['dark', 320],
+  ['light', 280],
+  ['dark', 280],
+] as const)('the screen alone, %s, %i px wide, does not scroll sideways', async (scheme, width) => {
   const narrow = await session.page.context().newPage();
   await narrow.emulateMedia({ colorScheme: scheme });
   await narrow.setViewportSize({ width, height: 760 });
@@ -223,7 +292,9 @@ test.each([['light', 320], ['dark', 320], ['light', 280], ['dark', 280]] as cons
   await narrow.waitForSelector('#share-checked .banner');
   await Promise.all([narrow.waitForEvent('download'), narrow.click('#share-make')]);
   await narrow.waitForSelector('#share-report');
-  expect(await narrow.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+  expect(
+    await narrow.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+  ).toBe(0);
   await narrow.screenshot({ path: join(OUT, `share-${width}-${scheme}.png`), fullPage: true });
   await narrow.close();
 });

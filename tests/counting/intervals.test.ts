@@ -12,52 +12,74 @@ import '../support/printed';
 import { tableOf } from '../support/table';
 
 const SEED = { seed: 20260301, numRuns: 400 };
-const counted = fc.integer({ min: 1, max: 5000 }).chain((n) => fc.tuple(fc.integer({ min: 0, max: n }), fc.constant(n)));
+const counted = fc
+  .integer({ min: 1, max: 5000 })
+  .chain((n) => fc.tuple(fc.integer({ min: 0, max: n }), fc.constant(n)));
 const confidence = fc.double({ min: 0.5, max: 0.999, noNaN: true });
-const samples = fc.array(fc.tuple(fc.double({ min: 0.1, max: 5, noNaN: true }), fc.integer({ min: 1, max: 900 })), { minLength: 1, maxLength: 12 });
+const samples = fc.array(
+  fc.tuple(fc.double({ min: 0.1, max: 5, noNaN: true }), fc.integer({ min: 1, max: 900 })),
+  { minLength: 1, maxLength: 12 },
+);
 
-test.each(tableOf('wilson_six_digits.csv').map((row) => [`${row.k} of ${row.n}`, row] as const))('consistency: six digits of %s', (_name, row) => {
-  const z = twoSidedNormal(0.95);
-  const [k, n] = [Number(row.k), Number(row.n)];
-  // The table was rounded to six digits by another program.
-  expect(wilsonAt(k, n, z).low).toBeCloseTo(Number(row.lower), 6);
-  expect(wilsonAt(k, n, z).high).toBeCloseTo(Number(row.upper), 6);
-  expect(wilsonCorrectedAt(k, n, z).low).toBeCloseTo(Number(row.lower_cc), 6);
-  expect(wilsonCorrectedAt(k, n, z).high).toBeCloseTo(Number(row.upper_cc), 6);
-});
+test.each(tableOf('wilson_six_digits.csv').map((row) => [`${row.k} of ${row.n}`, row] as const))(
+  'consistency: six digits of %s',
+  (_name, row) => {
+    const z = twoSidedNormal(0.95);
+    const [k, n] = [Number(row.k), Number(row.n)];
+    // The table was rounded to six digits by another program.
+    expect(wilsonAt(k, n, z).low).toBeCloseTo(Number(row.lower), 6);
+    expect(wilsonAt(k, n, z).high).toBeCloseTo(Number(row.upper), 6);
+    expect(wilsonCorrectedAt(k, n, z).low).toBeCloseTo(Number(row.lower_cc), 6);
+    expect(wilsonCorrectedAt(k, n, z).high).toBeCloseTo(Number(row.upper_cc), 6);
+  },
+);
 
 test('a Wilson interval holds its share, stays in 0..1, is mirrored, and the corrected one holds it', () => {
-  fc.assert(fc.property(counted, confidence, ([k, n], c) => {
-    const z = twoSidedNormal(c);
-    const plain = wilsonAt(k, n, z);
-    const mirrored = wilsonAt(n - k, n, z);
-    const wide = wilsonCorrectedAt(k, n, z);
-    expect(plain.low).toBeLessThanOrEqual(k / n + 1e-12);
-    expect(plain.high).toBeGreaterThanOrEqual(k / n - 1e-12);
-    expect(plain.low).toBeGreaterThanOrEqual(0);
-    expect(plain.high).toBeLessThanOrEqual(1);
-    expect(plain.low).toBeCloseTo(1 - mirrored.high, 12);
-    expect(wide.low).toBeLessThanOrEqual(plain.low + 1e-12);
-    expect(wide.high).toBeGreaterThanOrEqual(plain.high - 1e-12);
-  }), SEED);
+  fc.assert(
+    fc.property(counted, confidence, ([k, n], c) => {
+      const z = twoSidedNormal(c);
+      const plain = wilsonAt(k, n, z);
+      const mirrored = wilsonAt(n - k, n, z);
+      const wide = wilsonCorrectedAt(k, n, z);
+      expect(plain.low).toBeLessThanOrEqual(k / n + 1e-12);
+      expect(plain.high).toBeGreaterThanOrEqual(k / n - 1e-12);
+      expect(plain.low).toBeGreaterThanOrEqual(0);
+      expect(plain.high).toBeLessThanOrEqual(1);
+      expect(plain.low).toBeCloseTo(1 - mirrored.high, 12);
+      expect(wide.low).toBeLessThanOrEqual(plain.low + 1e-12);
+      expect(wide.high).toBeGreaterThanOrEqual(plain.high - 1e-12);
+    }),
+    SEED,
+  );
 });
 
 test('more confidence is wider; a larger sample with the same share is narrower', () => {
-  fc.assert(fc.property(counted, ([k, n]) => {
-    const width = (a: number, b: number, c: number): number => wilson(a, b, c).high - wilson(a, b, c).low;
-    expect(width(k, n, 0.99)).toBeGreaterThan(width(k, n, 0.9));
-    expect(width(4 * k, 4 * n, 0.95)).toBeLessThan(width(k, n, 0.95));
-  }), SEED);
+  fc.assert(
+    fc.property(counted, ([k, n]) => {
+      const width = (a: number, b: number, c: number): number => wilson(a, b, c).high - wilson(a, b, c).low;
+      expect(width(k, n, 0.99)).toBeGreaterThan(width(k, n, 0.9));
+      expect(width(4 * k, 4 * n, 0.95)).toBeLessThan(width(k, n, 0.95));
+    }),
+    SEED,
+  );
 });
 
 test('a count from samples lies inside its interval, never below what was counted', () => {
-  fc.assert(fc.property(samples, fc.double({ min: 60, max: 5000, noNaN: true }), confidence, (list, lot, c) => {
-    const counts = list.map(([, k]) => k);
-    const got = lotEstimate(lot, list.map(([w]) => w), counts, c);
-    expect(got.low).toBeLessThanOrEqual(got.total + 1e-6);
-    expect(got.high).toBeGreaterThanOrEqual(got.total - 1e-6);
-    expect(got.low).toBeGreaterThanOrEqual(counts.reduce((a, b) => a + b, 0) - 1e-6);
-  }), SEED);
+  fc.assert(
+    fc.property(samples, fc.double({ min: 60, max: 5000, noNaN: true }), confidence, (list, lot, c) => {
+      const counts = list.map(([, k]) => k);
+      const got = lotEstimate(
+        lot,
+        list.map(([w]) => w),
+        counts,
+        c,
+      );
+      expect(got.low).toBeLessThanOrEqual(got.total + 1e-6);
+      expect(got.high).toBeGreaterThanOrEqual(got.total - 1e-6);
+      expect(got.low).toBeGreaterThanOrEqual(counts.reduce((a, b) => a + b, 0) - 1e-6);
+    }),
+    SEED,
+  );
 });
 
 test('consistency: standard error worked by hand for 36, 35, 41 eggs in 1.5, 1.6, 1.9 g', () => {
@@ -128,14 +150,17 @@ test('samples that disagree widen the interval; samples that agree do not make i
 });
 
 test('a difference holds itself, turns round when the runs are swapped, and vanishes for equal runs', () => {
-  fc.assert(fc.property(counted, counted, confidence, ([k1, n1], [k2, n2], c) => {
-    const one = shareDifference(k1, n1, k2, n2, c);
-    const other = shareDifference(k2, n2, k1, n1, c);
-    expect(one.low).toBeLessThanOrEqual(one.difference + 1e-12);
-    expect(one.high).toBeGreaterThanOrEqual(one.difference - 1e-12);
-    expect(one.low).toBeCloseTo(-other.high, 12);
-    expect(shareDifference(k1, n1, k1, n1, c).difference).toBe(0);
-  }), SEED);
+  fc.assert(
+    fc.property(counted, counted, confidence, ([k1, n1], [k2, n2], c) => {
+      const one = shareDifference(k1, n1, k2, n2, c);
+      const other = shareDifference(k2, n2, k1, n1, c);
+      expect(one.low).toBeLessThanOrEqual(one.difference + 1e-12);
+      expect(one.high).toBeGreaterThanOrEqual(one.difference - 1e-12);
+      expect(one.low).toBeCloseTo(-other.high, 12);
+      expect(shareDifference(k1, n1, k1, n1, c).difference).toBe(0);
+    }),
+    SEED,
+  );
 });
 
 test('consistency: two equal ratio estimates double the variance and the degrees of freedom', () => {
@@ -147,17 +172,25 @@ test('consistency: two equal ratio estimates double the variance and the degrees
 });
 
 test('the sample size asked for is enough and one less is not', () => {
-  fc.assert(fc.property(fc.double({ min: 0.02, max: 0.98, noNaN: true }), fc.double({ min: 0.01, max: 0.2, noNaN: true }), (p, d) => {
-    const n = sampleForShare(p, d, 0.95);
-    const half = (m: number): number => (wilson(p * m, m, 0.95).high - wilson(p * m, m, 0.95).low) / 2;
-    expect(half(n)).toBeLessThanOrEqual(d);
-    if (n > 1) expect(half(n - 1)).toBeGreaterThan(d);
-  }), SEED);
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.02, max: 0.98, noNaN: true }),
+      fc.double({ min: 0.01, max: 0.2, noNaN: true }),
+      (p, d) => {
+        const n = sampleForShare(p, d, 0.95);
+        const half = (m: number): number => (wilson(p * m, m, 0.95).high - wilson(p * m, m, 0.95).low) / 2;
+        expect(half(n)).toBeLessThanOrEqual(d);
+        if (n > 1) expect(half(n - 1)).toBeGreaterThan(d);
+      },
+    ),
+    SEED,
+  );
 });
 
 test('consistency: at one half the sample size is z²/4d² − z², rounded up', () => {
   const z = twoSidedNormal(0.95);
-  for (const d of [0.02, 0.05, 0.1]) expect(sampleForShare(0.5, d, 0.95)).toBe(Math.ceil((z * z) / (4 * d * d) - z * z));
+  for (const d of [0.02, 0.05, 0.1])
+    expect(sampleForShare(0.5, d, 0.95)).toBe(Math.ceil((z * z) / (4 * d * d) - z * z));
 });
 
 test('a small lot needs fewer, never more than there are', () => {
@@ -176,7 +209,9 @@ test('stages multiplied: exact shares add nothing, one stage is its own interval
   const start = { value: 10000, low: 10000, high: 10000 };
   const half = countedStage(50, 100, 0.95);
   const one = stageProduct(start, [half]);
-  expect([one.low / 10000, one.high / 10000].map((x) => x.toFixed(9))).toEqual([half.low, half.high].map((x) => x.toFixed(9)));
+  expect([one.low / 10000, one.high / 10000].map((x) => x.toFixed(9))).toEqual(
+    [half.low, half.high].map((x) => x.toFixed(9)),
+  );
   const two = stageProduct(start, [half, { value: 1, low: 1, high: 1 }]);
   expect(two.low).toBeCloseTo(one.low, 9);
   const three = stageProduct(start, [half, countedStage(80, 100, 0.95)]);
@@ -185,21 +220,36 @@ test('stages multiplied: exact shares add nothing, one stage is its own interval
 });
 
 test('a product holds itself and lies inside the product of all worst cases', () => {
-  fc.assert(fc.property(fc.array(counted.filter(([k]) => k > 0), { minLength: 1, maxLength: 6 }), (list) => {
-    const stages = list.map(([k, n]) => countedStage(k, n, 0.95));
-    const got = stageProduct({ value: 1000, low: 900, high: 1200 }, stages);
-    expect(got.low).toBeLessThanOrEqual(got.value * (1 + 1e-12));
-    expect(got.high).toBeGreaterThanOrEqual(got.value * (1 - 1e-12));
-    expect(got.low).toBeGreaterThanOrEqual(900 * stages.reduce((t, s) => t * s.low, 1) * (1 - 1e-9));
-    expect(got.high).toBeLessThanOrEqual(1200 * stages.reduce((t, s) => t * s.high, 1) * (1 + 1e-9));
-  }), SEED);
+  fc.assert(
+    fc.property(
+      fc.array(
+        counted.filter(([k]) => k > 0),
+        { minLength: 1, maxLength: 6 },
+      ),
+      (list) => {
+        const stages = list.map(([k, n]) => countedStage(k, n, 0.95));
+        const got = stageProduct({ value: 1000, low: 900, high: 1200 }, stages);
+        expect(got.low).toBeLessThanOrEqual(got.value * (1 + 1e-12));
+        expect(got.high).toBeGreaterThanOrEqual(got.value * (1 - 1e-12));
+        expect(got.low).toBeGreaterThanOrEqual(900 * stages.reduce((t, s) => t * s.low, 1) * (1 - 1e-9));
+        expect(got.high).toBeLessThanOrEqual(1200 * stages.reduce((t, s) => t * s.high, 1) * (1 + 1e-9));
+      },
+    ),
+    SEED,
+  );
 });
 
 test('the interval of a product of three counted stages holds the truth about 95 times in 100', () => {
   const random = chance(23);
   let held = 0;
   for (let i = 0; i < 3000; i++) {
-    const stages = ([[0.8, 120], [0.6, 150], [0.35, 90]] as const).map(([p, n]) => countedStage(successes(random, n, p), n, 0.95));
+    const stages = (
+      [
+        [0.8, 120],
+        [0.6, 150],
+        [0.35, 90],
+      ] as const
+    ).map(([p, n]) => countedStage(successes(random, n, p), n, 0.95));
     const got = stageProduct({ value: 1, low: 1, high: 1 }, stages);
     if (got.low <= 0.8 * 0.6 * 0.35 && 0.8 * 0.6 * 0.35 <= got.high) held++;
   }

@@ -15,7 +15,8 @@ test('normal quantile against an independent library', () => {
     expect(apart(normalQuantile(1 - tail), normalReference(1 - tail, 0, 1))).toBeLessThan(1e-13);
   }
   // Far out the library itself loses digits: it forms 1 − tail first.
-  for (const tail of [1e-12, 1e-9, 1e-6]) expect(apart(normalQuantile(tail), normalReference(tail, 0, 1))).toBeLessThan(1e-6);
+  for (const tail of [1e-12, 1e-9, 1e-6])
+    expect(apart(normalQuantile(tail), normalReference(tail, 0, 1))).toBeLessThan(1e-6);
   expect(normalQuantile(0.5)).toBe(0);
   for (const bad of [0, 1, -1, 2, NaN]) expect(normalQuantile(bad)).toBeNaN();
 });
@@ -23,7 +24,9 @@ test('normal quantile against an independent library', () => {
 test('t quantile against an independent library, whole and broken degrees of freedom', () => {
   for (const df of [1, 1.3, 2, 2.5, 3, 3.7, 4, 5, 7, 10, 19.4, 30, 99, 500, 12345])
     for (const confidence of [0.5, 0.8, 0.9, 0.95, 0.99, 0.999, 0.9999])
-      expect(apart(twoSidedStudent(confidence, df), studentReference((1 + confidence) / 2, df))).toBeLessThan(1e-9);
+      expect(apart(twoSidedStudent(confidence, df), studentReference((1 + confidence) / 2, df))).toBeLessThan(
+        1e-9,
+      );
   expect(twoSidedStudent(0.95, 0.5)).toBeNaN();
   expect(twoSidedStudent(1, 5)).toBeNaN();
 });
@@ -66,5 +69,6 @@ test('consistency: special functions at exact places', () => {
   expect(incompleteBeta(0.5, 2, 2)).toBeCloseTo(0.5, 14);
   expect(incompleteBeta(0.3, 1, 1)).toBeCloseTo(0.3, 14);
   expect(incompleteGamma(1, 1)).toBeCloseTo(1 - Math.exp(-1), 14);
-  for (const a of [0.5, 3, 40, 4000]) for (const p of [0.01, 0.5, 0.99]) expect(incompleteGamma(a, gammaQuantile(p, a))).toBeCloseTo(p, 11);
+  for (const a of [0.5, 3, 40, 4000])
+    for (const p of [0.01, 0.5, 0.99]) expect(incompleteGamma(a, gammaQuantile(p, a))).toBeCloseTo(p, 11);
 });

@@ -5,16 +5,30 @@ import { DOSING_FIELDS, dosingField, paramOf } from '../../shared/dosing/fields'
 import { gramsText, judge, spoonsText } from '../../shared/dosing/judge';
 
 const VAT: Vat = {
-  volume: 1000, material: 'soda ash', purity: 1, spoon: 5, temperature: 25, target: 7, stocked: 'no', ammonia: null, alkalinity: null, kit: '°d', bottom: 6.5, top: 7.5,
-  origin: 'unknown', meter: 'good',
+  volume: 1000,
+  material: 'soda ash',
+  purity: 1,
+  spoon: 5,
+  temperature: 25,
+  target: 7,
+  stocked: 'no',
+  ammonia: null,
+  alkalinity: null,
+  kit: '°d',
+  bottom: 6.5,
+  top: 7.5,
+  origin: 'unknown',
+  meter: 'good',
 };
-const series = (...pairs: readonly (readonly [number, number])[]): Reading[] => pairs.map(([grams, ph]) => ({ grams, ph }));
+const series = (...pairs: readonly (readonly [number, number])[]): Reading[] =>
+  pairs.map(([grams, ph]) => ({ grams, ph }));
 const said = (vat: Partial<Vat>, ...pairs: readonly (readonly [number, number])[]) => {
   const dosing = judge({ ...VAT, ...vat }, series(...pairs));
   if (!dosing) throw new Error('no answer');
   return dosing;
 };
-const texts = (dosing: ReturnType<typeof said>): string => [dosing.todo, ...dosing.warnings.map(({ text }) => text)].join(' | ');
+const texts = (dosing: ReturnType<typeof said>): string =>
+  [dosing.todo, ...dosing.warnings.map(({ text }) => text)].join(' | ');
 
 describe('the questions', () => {
   test('every one fills an argument of the catalogue, and every choice is one that argument takes', () => {
@@ -36,21 +50,47 @@ describe('the questions', () => {
 });
 
 describe('the answer after a reading', () => {
-  test('nothing before the first reading', () => { expect(judge(VAT, [])).toBeUndefined(); });
+  test('nothing before the first reading', () => {
+    expect(judge(VAT, [])).toBeUndefined();
+  });
 
   test('is the first row of BUFFER.NEXT, number for number', () => {
-    const grid = call('BUFFER.NEXT', 1000, [[0], [3.66], [8.54]], [[4.86], [5.65], [6.09]], 7, 5) as number[][];
+    const grid = call(
+      'BUFFER.NEXT',
+      1000,
+      [[0], [3.66], [8.54]],
+      [[4.86], [5.65], [6.09]],
+      7,
+      5,
+    ) as number[][];
     const row = grid[1] ?? [];
     const dosing = said({}, [0, 4.86], [3.66, 5.65], [8.54, 6.09]);
     expect(dosing.kind).toBe('dose');
-    expect([dosing.total, dosing.expected?.low, dosing.expected?.likely, dosing.expected?.high]).toEqual([row[4], row[5], row[6], row[7]]);
+    expect([dosing.total, dosing.expected?.low, dosing.expected?.likely, dosing.expected?.high]).toEqual([
+      row[4],
+      row[5],
+      row[6],
+      row[7],
+    ]);
     expect(dosing.headline).toBe(`${gramsText(row[2] ?? NaN)} g`);
     expect(dosing.later.map(({ total }) => total)).toEqual(grid.slice(2).map((later) => later[4]));
   });
 
   test('the kit goes in through the conversion of the catalogue', () => {
     const alkalinity = call('ALKALINITY.CONVERT', 3, '°d');
-    const grid = call('BUFFER.NEXT', 1000, [[0]], [[6.2]], 7, 5, 25, 'soda ash', 1, 'unknown', alkalinity) as number[][];
+    const grid = call(
+      'BUFFER.NEXT',
+      1000,
+      [[0]],
+      [[6.2]],
+      7,
+      5,
+      25,
+      'soda ash',
+      1,
+      'unknown',
+      alkalinity,
+    ) as number[][];
     expect(said({ alkalinity: 3 }, [0, 6.2]).total).toBe(grid[1]?.[4]);
     expect(said({ alkalinity: 3 }, [0, 6.2]).trial).toBeUndefined();
   });
@@ -81,12 +121,17 @@ describe('the answer after a reading', () => {
 
   test('burnt and hydrated lime never go in with fish', () => {
     for (const material of ['quicklime', 'hydrated lime'])
-      expect(said({ stocked: 'yes', ammonia: 0, material }, [0, 6])).toMatchObject({ kind: 'stop', todo: expect.stringContaining(`Never put ${material}`) });
+      expect(said({ stocked: 'yes', ammonia: 0, material }, [0, 6])).toMatchObject({
+        kind: 'stop',
+        todo: expect.stringContaining(`Never put ${material}`),
+      });
   });
 
   test('a hidden buffer and a wrong product are spoken of', () => {
     expect(texts(said({}, [0, 5.2], [10, 5.21]))).toContain('hardly moved');
-    expect(texts(said({}, [0, 5.2], [10, 5.21], [20, 5.3], [40, 5.4], [80, 5.5], [160, 6])).length).toBeGreaterThan(100);
+    expect(
+      texts(said({}, [0, 5.2], [10, 5.21], [20, 5.3], [40, 5.4], [80, 5.5], [160, 6])).length,
+    ).toBeGreaterThan(100);
   });
 
   test('a pH no amount of the product can reach gives no grams', () => {
@@ -109,13 +154,21 @@ describe('the answer after a reading', () => {
 
   test('where the pH climbs later agrees with the solver, and aerated water is left in peace', () => {
     // 45 mg/L of CO2 at pH 5.2: readings made with BUFFER.PH, so what is tested is the way back.
-    const readings = [0, 1.2, 14].map((grams): readonly [number, number] => [grams, call('BUFFER.PH', 1000, grams, 5.2, null, 25, 'soda ash', 1, 45) as number]);
+    const readings = [0, 1.2, 14].map((grams): readonly [number, number] => [
+      grams,
+      call('BUFFER.PH', 1000, grams, 5.2, null, 25, 'soda ash', 1, 45) as number,
+    ]);
     const dosing = said({}, ...readings);
-    const climbing = dosing.warnings.map(({ text }) => /climb to about (\d\.\d)/.exec(text)?.[1]).find(Boolean);
+    const climbing = dosing.warnings
+      .map(({ text }) => /climb to about (\d\.\d)/.exec(text)?.[1])
+      .find(Boolean);
     const total = dosing.later.at(-1)?.total ?? dosing.total ?? NaN;
     const [row = []] = call('BUFFER.OUTCOME', 1000, total, 5.2, null, 25, 'soda ash', 1, 45) as number[][];
     expect(Math.abs(Number(climbing) - (row[1] ?? NaN))).toBeLessThan(0.15);
-    const aired = [0, 1, 2].map((grams): readonly [number, number] => [grams, call('BUFFER.PH', 1000, grams, 5.2, null, 25, 'soda ash', 1, 0.6) as number]);
+    const aired = [0, 1, 2].map((grams): readonly [number, number] => [
+      grams,
+      call('BUFFER.PH', 1000, grams, 5.2, null, 25, 'soda ash', 1, 0.6) as number,
+    ]);
     expect(said({}, ...aired).warnings.some(({ text }) => text.includes('climb'))).toBe(false);
   });
 
@@ -127,11 +180,28 @@ describe('the answer after a reading', () => {
 });
 
 test('spoons are rounded down to a quarter, with the grams that makes', () => {
-  expect([spoonsText(22.4, 5), spoonsText(5, 5), spoonsText(1.3, 5), spoonsText(1, 5), spoonsText(40.7, 5)]).toEqual([
-    'or 4¼ level spoons (21.3 g)', 'or 1 level spoon (5 g)', 'or ¼ level spoon (1.3 g)', 'less than ¼ of your spoon: weigh it', 'or 8 level spoons (40 g)',
+  expect([
+    spoonsText(22.4, 5),
+    spoonsText(5, 5),
+    spoonsText(1.3, 5),
+    spoonsText(1, 5),
+    spoonsText(40.7, 5),
+  ]).toEqual([
+    'or 4¼ level spoons (21.3 g)',
+    'or 1 level spoon (5 g)',
+    'or ¼ level spoon (1.3 g)',
+    'less than ¼ of your spoon: weigh it',
+    'or 8 level spoons (40 g)',
   ]);
 });
 
 test('grams are printed as a scale shows them', () => {
-  expect([0, 0.238, 1.19, 22, 40.73, 115.8].map(gramsText)).toEqual(['0', '0.24', '1.2', '22', '40.7', '116']);
+  expect([0, 0.238, 1.19, 22, 40.73, 115.8].map(gramsText)).toEqual([
+    '0',
+    '0.24',
+    '1.2',
+    '22',
+    '40.7',
+    '116',
+  ]);
 });

@@ -5,18 +5,31 @@ import { OPTIONS } from '../xlsx/freeze/parts';
 import { differences, valuesOf } from '../xlsx/freeze/read';
 import { hasSoffice, startJudge } from '../xlsx/freeze/soffice';
 
-test('LibreOffice is here to judge', () => { expect(hasSoffice).toBe(true); });
+test('LibreOffice is here to judge', () => {
+  expect(hasSoffice).toBe(true);
+});
 
-(hasSoffice ? test : test.skip)('the dosing template, shared as a copy, gives the same values when LibreOffice calculates it anew', async () => {
-  const judge = startJudge(true);
-  try {
-    const result = freeze(new Uint8Array(readFileSync(join(__dirname, '../../templates/dosing.xlsx'))), { ...OPTIONS, keepAlive: true });
-    if (result.kind !== 'made') throw new Error(`${result.kind}: ${result.sentence}`);
-    const before = await valuesOf(result.bytes);
-    expect([...before.values()].some((value) => typeof value === 'string' && value.startsWith('GIVE NOW'))).toBe(true);
-    expect(differences(before, await valuesOf(judge.save(result.bytes)), 'Where numbers come from', 1e-9)).toEqual([]);
-    expect(verify(result.bytes)).toMatchObject({ matches: true });
-  } finally {
-    judge.close();
-  }
-}, 120_000);
+(hasSoffice ? test : test.skip)(
+  'the dosing template, shared as a copy, gives the same values when LibreOffice calculates it anew',
+  async () => {
+    const judge = startJudge(true);
+    try {
+      const result = freeze(new Uint8Array(readFileSync(join(__dirname, '../../templates/dosing.xlsx'))), {
+        ...OPTIONS,
+        keepAlive: true,
+      });
+      if (result.kind !== 'made') throw new Error(`${result.kind}: ${result.sentence}`);
+      const before = await valuesOf(result.bytes);
+      expect(
+        [...before.values()].some((value) => typeof value === 'string' && value.startsWith('GIVE NOW')),
+      ).toBe(true);
+      expect(
+        differences(before, await valuesOf(judge.save(result.bytes)), 'Where numbers come from', 1e-9),
+      ).toEqual([]);
+      expect(verify(result.bytes)).toMatchObject({ matches: true });
+    } finally {
+      judge.close();
+    }
+  },
+  120_000,
+);

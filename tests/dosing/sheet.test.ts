@@ -7,29 +7,52 @@ import { DEEPEST, customDepths, lintWorkbook } from '../../shared/workbook/lint'
 import type { WorkbookModel } from '../../shared/workbook/model';
 
 const VAT: Vat = {
-  volume: 1200, material: 'soda ash', purity: 0.98, spoon: 5, temperature: 26, target: 7, stocked: 'no', ammonia: null, alkalinity: 2, kit: '°d', bottom: 6.5, top: 7.5,
-  origin: 'well', meter: 'good',
+  volume: 1200,
+  material: 'soda ash',
+  purity: 0.98,
+  spoon: 5,
+  temperature: 26,
+  target: 7,
+  stocked: 'no',
+  ammonia: null,
+  alkalinity: 2,
+  kit: '°d',
+  bottom: 6.5,
+  top: 7.5,
+  origin: 'well',
+  meter: 'good',
 };
 const EMPTY: Vat = { ...VAT, volume: null, spoon: null, temperature: null, stocked: null, alkalinity: null };
-const series = (...pairs: readonly (readonly [number, number])[]): Reading[] => pairs.map(([grams, ph]) => ({ grams, ph }));
+const series = (...pairs: readonly (readonly [number, number])[]): Reading[] =>
+  pairs.map(([grams, ph]) => ({ grams, ph }));
 const THREE = series([0, 5.4], [10, 5.7], [25, 6]);
 const at = (model: WorkbookModel, address: string) => model.sheets[0]?.cells[address]?.value;
 
-test.each([['empty', EMPTY, []], ['one reading', VAT, series([0, 5.4])], ['three readings', VAT, THREE], ['fish in', { ...VAT, stocked: 'yes', ammonia: 1 }, THREE]] as const)(
-  'the sheet holds together: %s', (_name, vat, readings) => {
-    const model = dosingWorkbook(vat, readings);
-    expect(lintWorkbook(model)).toEqual([]);
-    expect(Math.max(...customDepths(model).values())).toBeLessThanOrEqual(DEEPEST);
-  });
+test.each([
+  ['empty', EMPTY, []],
+  ['one reading', VAT, series([0, 5.4])],
+  ['three readings', VAT, THREE],
+  ['fish in', { ...VAT, stocked: 'yes', ammonia: 1 }, THREE],
+] as const)('the sheet holds together: %s', (_name, vat, readings) => {
+  const model = dosingWorkbook(vat, readings);
+  expect(lintWorkbook(model)).toEqual([]);
+  expect(Math.max(...customDepths(model).values())).toBeLessThanOrEqual(DEEPEST);
+});
 
 test('one spilled call gives the rows the pane gets', () => {
   const model = dosingWorkbook(VAT, THREE);
   const rows = askNext(VAT, THREE);
   if (isError(rows)) throw new Error(rows.message);
-  const calls = Object.values(model.sheets[0]?.cells ?? {}).filter(({ formula }) => formula?.includes('SPAWN.BUFFER.NEXT'));
+  const calls = Object.values(model.sheets[0]?.cells ?? {}).filter(({ formula }) =>
+    formula?.includes('SPAWN.BUFFER.NEXT'),
+  );
   expect(calls.map(({ spill }) => spill)).toEqual([[rows.length, 9]]);
   rows.forEach((row, i) => {
-    expect([at(model, `D${32 + i}`), at(model, `F${32 + i}`), at(model, `H${32 + i}`)]).toEqual([row.dose, row.total, row.likely]);
+    expect([at(model, `D${32 + i}`), at(model, `F${32 + i}`), at(model, `H${32 + i}`)]).toEqual([
+      row.dose,
+      row.total,
+      row.likely,
+    ]);
   });
 });
 
@@ -38,26 +61,40 @@ test('the large line says what the pane says: grams to give, or nothing and why'
   expect(at(dosingWorkbook(VAT, THREE), 'B5')).toContain(`GIVE NOW   ${dosing?.headline ?? 'nothing'}`);
   expect(at(dosingWorkbook(VAT, series([0, 7])), 'B5')).toBe('GIVE NOTHING NOW');
   const fish = dosingWorkbook({ ...VAT, stocked: 'yes' }, THREE);
-  expect([at(fish, 'B5'), at(fish, 'B6')]).toEqual(['GIVE NOTHING', 'Fish are in the water: measure total ammonia before you raise the pH.']);
+  expect([at(fish, 'B5'), at(fish, 'B6')]).toEqual([
+    'GIVE NOTHING',
+    'Fish are in the water: measure total ammonia before you raise the pH.',
+  ]);
   const lime = dosingWorkbook({ ...VAT, stocked: 'yes', ammonia: 0, material: 'quicklime' }, THREE);
-  expect([at(lime, 'B5'), at(lime, 'B6')]).toEqual(['GIVE NOTHING', 'Never put quicklime into water that holds fish. Use baking soda or soda ash.']);
+  expect([at(lime, 'B5'), at(lime, 'B6')]).toEqual([
+    'GIVE NOTHING',
+    'Never put quicklime into water that holds fish. Use baking soda or soda ash.',
+  ]);
   const toxic = dosingWorkbook({ ...VAT, stocked: 'yes', ammonia: 60 }, THREE);
-  expect([at(toxic, 'B5'), String(at(toxic, 'B6')).startsWith('Ammonia: Do not raise')]).toEqual(['GIVE NOTHING', true]);
+  expect([at(toxic, 'B5'), String(at(toxic, 'B6')).startsWith('Ammonia: Do not raise')]).toEqual([
+    'GIVE NOTHING',
+    true,
+  ]);
 });
 
 test('an empty sheet asks for what is missing, one thing at a time', () => {
-  const asks = (vat: Partial<Vat>, readings: readonly Reading[] = []) => at(dosingWorkbook({ ...EMPTY, ...vat }, readings), 'B6');
+  const asks = (vat: Partial<Vat>, readings: readonly Reading[] = []) =>
+    at(dosingWorkbook({ ...EMPTY, ...vat }, readings), 'B6');
   expect(asks({})).toBe('Type the water in the vat.');
   expect(asks({ volume: 800 })).toBe('Type the water temperature.');
   expect(asks({ volume: 800, temperature: 25 })).toMatch(/^Say whether fish/);
   expect(asks({ volume: 800, temperature: 25, stocked: 'no' })).toMatch(/first row of the readings/);
-  expect(asks({ volume: 800, temperature: 25, stocked: 'no' }, series([0, 6], [5, 6.2], [4, 6.3]))).toMatch(/grams must not fall/);
+  expect(asks({ volume: 800, temperature: 25, stocked: 'no' }, series([0, 6], [5, 6.2], [4, 6.3]))).toMatch(
+    /grams must not fall/,
+  );
 });
 
 test('only answers and readings are open; everything else is locked', () => {
   const [sheet] = dosingWorkbook(VAT, THREE).sheets;
   expect(sheet?.isProtected).toBe(true);
-  const open = Object.entries(sheet?.cells ?? {}).filter(([, { style }]) => style === 'input').map(([address]) => address);
+  const open = Object.entries(sheet?.cells ?? {})
+    .filter(([, { style }]) => style === 'input')
+    .map(([address]) => address);
   expect(open).toHaveLength(14 + 20);
   for (const address of open) expect(sheet?.cells[address]?.formula).toBeUndefined();
 });
@@ -65,7 +102,14 @@ test('only answers and readings are open; everything else is locked', () => {
 test('the drawing: readings, what is likely after them, the window as lines', () => {
   const model = dosingWorkbook(VAT, THREE);
   const [chart] = model.sheets[0]?.charts ?? [];
-  expect(chart?.series.map(({ name }) => name)).toEqual(['Read', 'Likely', 'At least', 'At most', 'Window from', 'Window to']);
+  expect(chart?.series.map(({ name }) => name)).toEqual([
+    'Read',
+    'Likely',
+    'At least',
+    'At most',
+    'Window from',
+    'Window to',
+  ]);
   expect([55, 56, 57].map((row) => at(model, `D${row}`))).toEqual([5.4, 5.7, 6]);
   expect(at(model, 'E57')).toBe(6);
   expect(at(model, 'E58')).toBe(at(model, 'H32'));

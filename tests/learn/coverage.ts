@@ -38,13 +38,24 @@ const meanOfLogits = (mu: number, sd: number): number => {
   return sum / weight;
 };
 
-interface Hit { readonly mean: number; readonly next: number; readonly kindMean: number; readonly kindNext: number; readonly width: number }
+interface Hit {
+  readonly mean: number;
+  readonly next: number;
+  readonly kindMean: number;
+  readonly kindNext: number;
+  readonly width: number;
+}
 
 /** Samples as farms take them: few females, or some dozens to hundreds of eggs. */
-const sampleOf = (key: RateKey, chance: Chance): number => (key === 'ovulating' ? 3 + Math.floor(chance.next() * 8) : 60 + Math.floor(chance.next() ** 2 * 300));
+const sampleOf = (key: RateKey, chance: Chance): number =>
+  key === 'ovulating' ? 3 + Math.floor(chance.next() * 8) : 60 + Math.floor(chance.next() ** 2 * 300);
 
 /** Mean share of a farm and its runs: beta as the estimator believes, or bells on logits. */
-function sharesOf(spec: RateSpec, world: World, chance: Chance): { readonly truth: number; readonly draw: () => number } {
+function sharesOf(
+  spec: RateSpec,
+  world: World,
+  chance: Chance,
+): { readonly truth: number; readonly draw: () => number } {
   const mu = farmMean(chance, world, logit(spec.literature), spec.farms);
   const middle = shareOf(mu);
   if (world === 'assumed') {
@@ -59,23 +70,49 @@ function sharesOf(spec: RateSpec, world: World, chance: Chance): { readonly trut
 function countedFarm(key: RateKey, world: World, runs: number, chance: Chance): Hit {
   const spec = rateSpec(key);
   const { truth, draw } = sharesOf(spec, world, chance);
-  const seen = Array.from({ length: runs }, () => { const n = sampleOf(key, chance); return { n, k: chance.binomial(n, draw()) }; });
+  const seen = Array.from({ length: runs }, () => {
+    const n = sampleOf(key, chance);
+    return { n, k: chance.binomial(n, draw()) };
+  });
   const got = estimateCounted(spec, seen);
-  return { mean: inside(truth, got.low, got.high), next: inside(draw(), got.nextLow, got.nextHigh), kindMean: 0, kindNext: 0, width: got.high - got.low };
+  return {
+    mean: inside(truth, got.low, got.high),
+    next: inside(draw(), got.nextLow, got.nextHigh),
+    kindMean: 0,
+    kindNext: 0,
+    width: got.high - got.low,
+  };
 }
 
-interface Measured { readonly mu: number; readonly runSd: number; readonly kindSd: number; readonly thetas: readonly number[]; readonly scaled: (x: number) => number; readonly lift: number }
+interface Measured {
+  readonly mu: number;
+  readonly runSd: number;
+  readonly kindSd: number;
+  readonly thetas: readonly number[];
+  readonly scaled: (x: number) => number;
+  readonly lift: number;
+}
 const PREPARATIONS = 3;
 const MONTHS = 12;
-const kindsOf = (spec: RateSpec): number => (spec.kinds ? (spec.kinds.by === 'month' ? MONTHS : PREPARATIONS) : 1);
+const kindsOf = (spec: RateSpec): number =>
+  spec.kinds ? (spec.kinds.by === 'month' ? MONTHS : PREPARATIONS) : 1;
 
 function farmOf(spec: RateSpec, world: World, chance: Chance): Measured {
   const isLog = spec.scale === 'log';
-  const middle = isLog ? Math.log(spec.literature) - (spec.runs ** 2 + (spec.kinds?.spread ?? 0) ** 2) / 2 : spec.literature;
+  const middle = isLog
+    ? Math.log(spec.literature) - (spec.runs ** 2 + (spec.kinds?.spread ?? 0) ** 2) / 2
+    : spec.literature;
   const mu = farmMean(chance, world, middle, spec.farms);
   const runSd = spread(chance, world, spec.runs, spec.runsFactor);
   const kindSd = spec.kinds ? spread(chance, world, spec.kinds.spread, spec.kinds.factor) : 0;
-  return { mu, runSd, kindSd, thetas: Array.from({ length: kindsOf(spec) }, () => mu + kindSd * chance.bell()), scaled: isLog ? Math.exp : (x) => x, lift: isLog ? 0.5 : 0 };
+  return {
+    mu,
+    runSd,
+    kindSd,
+    thetas: Array.from({ length: kindsOf(spec) }, () => mu + kindSd * chance.bell()),
+    scaled: isLog ? Math.exp : (x) => x,
+    lift: isLog ? 0.5 : 0,
+  };
 }
 
 function measuredFarm(key: RateKey, world: World, runs: number, chance: Chance): Hit {
@@ -88,7 +125,10 @@ function measuredFarm(key: RateKey, world: World, runs: number, chance: Chance):
     const g = kindOf();
     lists[g]?.push(scaled((thetas[g] ?? NaN) + runSd * chance.bell()));
   }
-  const { farm, kinds } = estimateMeasured(spec, lists.map((values) => ({ values })));
+  const { farm, kinds } = estimateMeasured(
+    spec,
+    lists.map((values) => ({ values })),
+  );
   const truth = scaled(mu + lift * (runSd ** 2 + kindSd ** 2));
   const mean = inside(truth, farm.low, farm.high);
   const next = inside(scaled(mu + Math.hypot(kindSd, runSd) * chance.bell()), farm.nextLow, farm.nextHigh);
@@ -96,7 +136,9 @@ function measuredFarm(key: RateKey, world: World, runs: number, chance: Chance):
   const kind = kinds[g];
   const theta = thetas[g] ?? NaN;
   return {
-    mean, next, width: farm.high - farm.low,
+    mean,
+    next,
+    width: farm.high - farm.low,
     kindMean: kind ? inside(scaled(theta + lift * runSd ** 2), kind.low, kind.high) : 0,
     kindNext: kind ? inside(scaled(theta + runSd * chance.bell()), kind.nextLow, kind.nextHigh) : 0,
   };

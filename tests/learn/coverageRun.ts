@@ -20,5 +20,16 @@ for (const [r, rate] of RATE_KEYS.entries())
       if (cell++ % parts !== part) continue;
       const seed = 1 + 7919 * (100 * r + 10 * w) + runs;
       const first = coverage(rate, world, runs, FIRST, seed);
-      console.log(JSON.stringify({ ...(farms > FIRST ? coverage(rate, world, runs, farms, seed) : first), first: { mean: first.mean, next: first.next, kindMean: first.kindMean, kindNext: first.kindNext, width: Number(first.width.toPrecision(8)) } }));
+      console.log(
+        JSON.stringify({
+          ...(farms > FIRST ? coverage(rate, world, runs, farms, seed) : first),
+          first: {
+            mean: first.mean,
+            next: first.next,
+            kindMean: first.kindMean,
+            kindNext: first.kindNext,
+            width: Number(first.width.toPrecision(8)),
+          },
+        }),
+      );
     }

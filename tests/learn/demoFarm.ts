@@ -5,14 +5,36 @@ import { Chance } from './farms';
 /** Values of a record as plain numbers and words; cells are made up from the row. */
 export type Plain = Partial<Record<NumericField, number>> & Partial<Record<TextField, string>>;
 export const record = (row: number, plain: Plain, findings: readonly string[] = []): RunRecord => ({
-  sheet: 'Runs', row, findings,
-  values: Object.fromEntries(Object.entries(plain).map(([field, value], i) => [field, { value, sheet: 'Runs', cell: `${String.fromCharCode(65 + (i % 26))}${row}` }])) as RunValues,
+  sheet: 'Runs',
+  row,
+  findings,
+  values: Object.fromEntries(
+    Object.entries(plain).map(([field, value], i) => [
+      field,
+      { value, sheet: 'Runs', cell: `${String.fromCharCode(65 + (i % 26))}${row}` },
+    ]),
+  ) as RunValues,
 });
 
 /** True figures of the invented farm. */
-export const TRUTH = { offset: 1.5, factor: 1.08, perGram: 720, hatch: 0.5, larvaeToFry: 0.55, fryGrowth: 13 } as const;
-const HOURS_AT = new Map([[25, 11], [26, 10], [27, 9]]);
-const HATCH_AT = new Map([[25, 27], [26, 25], [27, 23]]);
+export const TRUTH = {
+  offset: 1.5,
+  factor: 1.08,
+  perGram: 720,
+  hatch: 0.5,
+  larvaeToFry: 0.55,
+  fryGrowth: 13,
+} as const;
+const HOURS_AT = new Map([
+  [25, 11],
+  [26, 10],
+  [27, 9],
+]);
+const HATCH_AT = new Map([
+  [25, 27],
+  [26, 25],
+  [27, 23],
+]);
 /** 1 January 2024 as a serial. */
 const FIRST_DAY = 45292;
 
@@ -32,13 +54,27 @@ export function demoFarm(runs: number, seed = 5): RunRecord[] {
     const hatched = Math.round(eggs * chance.beta(TRUTH.hatch * 10, (1 - TRUTH.hatch) * 10));
     const good = chance.binomial(200, chance.beta(8, 2));
     return record(i + 5, {
-      run: `R${i + 1}`, female: `F${1 + Math.floor(chance.next() * 6)}`, male: `M${1 + Math.floor(chance.next() * 3)}`, preparation: 'ready-made solution',
-      injected: day, stripped, temperature: water, femaleWeight: weight, hormoneDose: 0.5, eggWeight, eggsPerGram: perGram, eggs,
-      sampleSize: 200, sampleGood: good, hatched,
-      hatchedAt: stripped + ((HATCH_AT.get(water) ?? NaN) * TRUTH.factor * Math.exp(0.04 * chance.bell())) / 24,
+      run: `R${i + 1}`,
+      female: `F${1 + Math.floor(chance.next() * 6)}`,
+      male: `M${1 + Math.floor(chance.next() * 3)}`,
+      preparation: 'ready-made solution',
+      injected: day,
+      stripped,
+      temperature: water,
+      femaleWeight: weight,
+      hormoneDose: 0.5,
+      eggWeight,
+      eggsPerGram: perGram,
+      eggs,
+      sampleSize: 200,
+      sampleGood: good,
+      hatched,
+      hatchedAt:
+        stripped + ((HATCH_AT.get(water) ?? NaN) * TRUTH.factor * Math.exp(0.04 * chance.bell())) / 24,
       fry: Math.round(hatched * chance.beta(TRUTH.larvaeToFry * 8, (1 - TRUTH.larvaeToFry) * 8)),
-      startWeight: 0.01, endWeight: 0.01 * Math.exp((TRUTH.fryGrowth * Math.exp(0.1 * chance.bell()) * 12) / 100), days: 12,
+      startWeight: 0.01,
+      endWeight: 0.01 * Math.exp((TRUTH.fryGrowth * Math.exp(0.1 * chance.bell()) * 12) / 100),
+      days: 12,
     });
   });
 }
-

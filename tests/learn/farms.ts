@@ -11,7 +11,9 @@ export type World = 'assumed' | 'other' | 'far';
 export class Chance {
   private state: number;
   private spare: number | undefined;
-  constructor(seed: number) { this.state = seed >>> 0; }
+  constructor(seed: number) {
+    this.state = seed >>> 0;
+  }
 
   /** Between 0 and 1, neither included. */
   next(): number {

@@ -8,7 +8,13 @@ const farm = learnRates(demoFarm(30));
 const nothing = learnRates([]);
 
 test('the invented farm is found again', () => {
-  for (const [key, truth] of [['incubationFactor', TRUTH.factor], ['eggsPerGram', TRUTH.perGram], ['hatch', TRUTH.hatch], ['larvaeToFry', TRUTH.larvaeToFry], ['fryGrowth', TRUTH.fryGrowth]] as const) {
+  for (const [key, truth] of [
+    ['incubationFactor', TRUTH.factor],
+    ['eggsPerGram', TRUTH.perGram],
+    ['hatch', TRUTH.hatch],
+    ['larvaeToFry', TRUTH.larvaeToFry],
+    ['fryGrowth', TRUTH.fryGrowth],
+  ] as const) {
     const rate = rateOf(farm, key);
     expect(rate?.runs).toBe(30);
     expect(rate?.low).toBeLessThanOrEqual(truth);
@@ -20,7 +26,9 @@ test('no records: every rate is the literature, and says so', () => {
   for (const key of RATE_KEYS) {
     const rate = rateOf(nothing, key);
     expect(rate).toMatchObject({ value: rateSpec(key).literature, runs: 0, ownWeight: 0 });
-    expect((rate?.low ?? NaN) < rateSpec(key).literature && rateSpec(key).literature < (rate?.high ?? NaN)).toBe(true);
+    expect(
+      (rate?.low ?? NaN) < rateSpec(key).literature && rateSpec(key).literature < (rate?.high ?? NaN),
+    ).toBe(true);
   }
   expect(ratesToAssumptions(nothing)).toEqual({});
 });
@@ -29,15 +37,21 @@ test('the same records give the same answer, in any order', () => {
   const once = learnRates(demoFarm(6));
   expect(learnRates(demoFarm(6))).toEqual(once);
   const turned = learnRates([...demoFarm(6)].reverse());
-  for (const rate of once.rates) expect(rateOf(turned, rate.key, rate.kind)?.value).toBeCloseTo(rate.value, 6);
+  for (const rate of once.rates)
+    expect(rateOf(turned, rate.key, rate.kind)?.value).toBeCloseTo(rate.value, 6);
 });
 
 test('females of one run are one run, not as many', () => {
-  const rows = (run: (i: number) => string) => Array.from({ length: 12 }, (_, i) => record(i + 5, { run: run(i), hatched: 300 + 40 * Math.floor(i / 4), eggs: 1000 }));
+  const rows = (run: (i: number) => string) =>
+    Array.from({ length: 12 }, (_, i) =>
+      record(i + 5, { run: run(i), hatched: 300 + 40 * Math.floor(i / 4), eggs: 1000 }),
+    );
   const apart = rateOf(learnRates(rows((i) => `R${i}`)), 'hatch');
   const together = rateOf(learnRates(rows((i) => `R${Math.floor(i / 4)}`)), 'hatch');
   expect([apart?.runs, together?.runs]).toEqual([12, 3]);
-  expect((together?.high ?? 0) - (together?.low ?? 0)).toBeGreaterThan(1.5 * ((apart?.high ?? 0) - (apart?.low ?? 0)));
+  expect((together?.high ?? 0) - (together?.low ?? 0)).toBeGreaterThan(
+    1.5 * ((apart?.high ?? 0) - (apart?.low ?? 0)),
+  );
 });
 
 test('rows of one date belong together where runs have no name', () => {
@@ -48,28 +62,51 @@ test('rows of one date belong together where runs have no name', () => {
 describe('figures of the plan', () => {
   test('only what own runs speak of, within what the plan accepts', () => {
     const own = ratesToAssumptions(farm, { month: 7 });
-    expect(Object.keys(own).sort()).toEqual(['eggShare', 'eggsPerGram', 'fryGrowth', 'frySurvival', 'hatch', 'latencyOffset', 'yolkSurvival']);
+    expect(Object.keys(own).sort()).toEqual([
+      'eggShare',
+      'eggsPerGram',
+      'fryGrowth',
+      'frySurvival',
+      'hatch',
+      'latencyOffset',
+      'yolkSurvival',
+    ]);
     expect(assumptionSchema.safeParse(own).success).toBe(true);
   });
 
   test('the month moves the egg yield, the preparation used most the latency', () => {
-    expect(ratesToAssumptions(farm, { month: 7 }).eggShare).toBeGreaterThan(1.5 * (ratesToAssumptions(farm, { month: 1 }).eggShare ?? Infinity));
-    expect(ratesToAssumptions(farm).latencyOffset).toBe(ratesToAssumptions(farm, { preparation: 'ready-made solution' }).latencyOffset);
+    expect(ratesToAssumptions(farm, { month: 7 }).eggShare).toBeGreaterThan(
+      1.5 * (ratesToAssumptions(farm, { month: 1 }).eggShare ?? Infinity),
+    );
+    expect(ratesToAssumptions(farm).latencyOffset).toBe(
+      ratesToAssumptions(farm, { preparation: 'ready-made solution' }).latencyOffset,
+    );
   });
 
   test('yolk and rearing together give the share of larvae that became fry', () => {
     const { yolkSurvival = 0, frySurvival = 0 } = ratesToAssumptions(farm);
     expect(yolkSurvival * frySurvival).toBeCloseTo(rateOf(farm, 'larvaeToFry')?.value ?? NaN, 3);
-    expect(Math.log(yolkSurvival) / Math.log(frySurvival)).toBeCloseTo(Math.log(ASSUMPTIONS.yolkSurvival.planned) / Math.log(ASSUMPTIONS.frySurvival.planned), 2);
+    expect(Math.log(yolkSurvival) / Math.log(frySurvival)).toBeCloseTo(
+      Math.log(ASSUMPTIONS.yolkSurvival.planned) / Math.log(ASSUMPTIONS.frySurvival.planned),
+      2,
+    );
   });
 
   test('ends are those of the next run', () => {
     const hatch = rateOf(farm, 'hatch');
-    expect(ratesToFigures(farm).hatch).toMatchObject({ low: Number(hatch?.nextLow.toPrecision(4)), high: Number(hatch?.nextHigh.toPrecision(4)), runs: 30 });
+    expect(ratesToFigures(farm).hatch).toMatchObject({
+      low: Number(hatch?.nextLow.toPrecision(4)),
+      high: Number(hatch?.nextHigh.toPrecision(4)),
+      runs: 30,
+    });
   });
 
   test('a figure beyond what the plan allows is cut to it', () => {
-    const odd = learnRates(Array.from({ length: 20 }, (_, i) => record(i + 5, { latency: 25, temperature: 25, preparation: 'pituitary', run: `R${i}` })));
+    const odd = learnRates(
+      Array.from({ length: 20 }, (_, i) =>
+        record(i + 5, { latency: 25, temperature: 25, preparation: 'pituitary', run: `R${i}` }),
+      ),
+    );
     expect(ratesToAssumptions(odd).latencyOffset).toBe(ASSUMPTIONS.latencyOffset.max);
   });
 });
@@ -84,6 +121,11 @@ test('no egg yield beyond what a fish can carry, however few the runs', () => {
 });
 
 test('reasons are added up', () => {
-  const { unused } = learnRates([record(5, { latency: 12, temperature: 25 }), record(6, { latency: 13, temperature: 25 })]);
-  expect(unused).toEqual([{ rate: 'latencyOffset', because: 'the hormone preparation is not in the record', count: 2 }]);
+  const { unused } = learnRates([
+    record(5, { latency: 12, temperature: 25 }),
+    record(6, { latency: 13, temperature: 25 }),
+  ]);
+  expect(unused).toEqual([
+    { rate: 'latencyOffset', because: 'the hormone preparation is not in the record', count: 2 },
+  ]);
 });

@@ -5,8 +5,19 @@ import type { Settings } from '../../shared/learn/observe';
 import { demoFarm, record } from './demoFarm';
 import type { Plain } from './demoFarm';
 
-const seen = (plain: Plain, settings?: Settings) => observe([record(5, plain)], settings).observations.map(({ rate, kind, value, k, n }) => JSON.parse(JSON.stringify({ rate, kind, value, k, n })) as { rate: string; kind?: string | number; value?: number; k?: number; n?: number });
-const reasons = (plain: Plain, settings?: Settings) => observe([record(5, plain)], settings).skipped.map(({ rate, because }) => `${rate}: ${because}`);
+const seen = (plain: Plain, settings?: Settings) =>
+  observe([record(5, plain)], settings).observations.map(
+    ({ rate, kind, value, k, n }) =>
+      JSON.parse(JSON.stringify({ rate, kind, value, k, n })) as {
+        rate: string;
+        kind?: string | number;
+        value?: number;
+        k?: number;
+        n?: number;
+      },
+  );
+const reasons = (plain: Plain, settings?: Settings) =>
+  observe([record(5, plain)], settings).skipped.map(({ rate, because }) => `${rate}: ${because}`);
 
 test('the invented records are records', () => {
   for (const one of demoFarm(3)) expect(() => RunRecordSchema.parse(one)).not.toThrow();
@@ -15,13 +26,20 @@ test('the invented records are records', () => {
 describe('latency', () => {
   const INJECTED = 46000.875;
   test('hours after the table of the preparation, at the temperature of the run', () => {
-    expect(seen({ injected: INJECTED, stripped: INJECTED + 13 / 24, temperature: 25, preparation: 'Pituitary' })).toEqual([{ rate: 'latencyOffset', kind: 'pituitary', value: expect.closeTo(2, 9) as number }]);
+    expect(
+      seen({ injected: INJECTED, stripped: INJECTED + 13 / 24, temperature: 25, preparation: 'Pituitary' }),
+    ).toEqual([{ rate: 'latencyOffset', kind: 'pituitary', value: expect.closeTo(2, 9) as number }]);
   });
   test('an alias is understood, a written latency counts before the clock times', () => {
-    expect(seen({ latency: 12, temperature: 26, preparation: 'GnRHa' })[0]).toMatchObject({ kind: 'ready-made solution', value: expect.closeTo(12 - 613 / 60, 9) as number });
+    expect(seen({ latency: 12, temperature: 26, preparation: 'GnRHa' })[0]).toMatchObject({
+      kind: 'ready-made solution',
+      value: expect.closeTo(12 - 613 / 60, 9) as number,
+    });
   });
   test('a preparation named once for the farm', () => {
-    expect(seen({ latency: 12, temperature: 25 }, { preparation: 'pituitary' })[0]).toMatchObject({ value: 1 });
+    expect(seen({ latency: 12, temperature: 25 }, { preparation: 'pituitary' })[0]).toMatchObject({
+      value: 1,
+    });
   });
   test.each([
     [{ latency: 12, temperature: 25 }, 'the hormone preparation is not in the record'],
@@ -33,44 +51,110 @@ describe('latency', () => {
   });
   test('a temperature log takes the place of the mean: 4 h at 27 °C, the rest at 24 °C', () => {
     // 4/9 of the stage in 4 h, 5/9 of 12 h after that: the table says 10.667 h. The fall is made within a second.
-    const log = { times: [46000, 46000 + 4 / 24, 46000 + 4 / 24 + 1e-5, 46000.4, 46000.8], temperatures: [27, 27, 24, 24, 24] };
-    const [one] = seen({ injected: 46000, stripped: 46000.5, temperature: 29, preparation: 'pituitary' }, { log });
+    const log = {
+      times: [46000, 46000 + 4 / 24, 46000 + 4 / 24 + 1e-5, 46000.4, 46000.8],
+      temperatures: [27, 27, 24, 24, 24],
+    };
+    const [one] = seen(
+      { injected: 46000, stripped: 46000.5, temperature: 29, preparation: 'pituitary' },
+      { log },
+    );
     expect(one?.value).toBeCloseTo(12 - 10.667, 2);
   });
   test('a log of other days is not used', () => {
     const log = { times: [45000, 45001], temperatures: [27, 27] };
-    expect(seen({ injected: 46000, stripped: 46000.5, temperature: 25, preparation: 'pituitary' }, { log })[0]?.value).toBeCloseTo(1, 9);
+    expect(
+      seen({ injected: 46000, stripped: 46000.5, temperature: 25, preparation: 'pituitary' }, { log })[0]
+        ?.value,
+    ).toBeCloseTo(1, 9);
   });
 });
 
 describe('the other rates', () => {
   test.each([
-    ['incubation ÷ table', { incubationHours: 30, incubationTemperature: 25 }, { rate: 'incubationFactor', value: 30 / 27 }],
-    ['incubation from the strip on', { stripped: 46000, hatchedAt: 46001, temperature: 26 }, { rate: 'incubationFactor', value: 24 / 25 }],
-    ['egg weight ÷ body weight, in its month', { date: 46092, eggWeight: 120, femaleWeight: 1.2 }, { rate: 'eggShare', kind: 3, value: 0.1 }],
-    ['eggs per gram from eggs and weight', { eggs: 70_000, eggWeight: 100 }, { rate: 'eggsPerGram', value: 700 }],
-    ['fertilised in a sample', { sampleGood: 160, sampleSize: 200 }, { rate: 'fertilisation', k: 160, n: 200 }],
-    ['a share fertilised alone is taken as 100 eggs', { fertilisedShare: 0.8 }, { rate: 'fertilisation', k: 80, n: 100 }],
+    [
+      'incubation ÷ table',
+      { incubationHours: 30, incubationTemperature: 25 },
+      { rate: 'incubationFactor', value: 30 / 27 },
+    ],
+    [
+      'incubation from the strip on',
+      { stripped: 46000, hatchedAt: 46001, temperature: 26 },
+      { rate: 'incubationFactor', value: 24 / 25 },
+    ],
+    [
+      'egg weight ÷ body weight, in its month',
+      { date: 46092, eggWeight: 120, femaleWeight: 1.2 },
+      { rate: 'eggShare', kind: 3, value: 0.1 },
+    ],
+    [
+      'eggs per gram from eggs and weight',
+      { eggs: 70_000, eggWeight: 100 },
+      { rate: 'eggsPerGram', value: 700 },
+    ],
+    [
+      'fertilised in a sample',
+      { sampleGood: 160, sampleSize: 200 },
+      { rate: 'fertilisation', k: 160, n: 200 },
+    ],
+    [
+      'a share fertilised alone is taken as 100 eggs',
+      { fertilisedShare: 0.8 },
+      { rate: 'fertilisation', k: 80, n: 100 },
+    ],
     ['hatched of all eggs', { hatched: 40_000, eggs: 80_000 }, { rate: 'hatch', k: 40_000, n: 80_000 }],
-    ['a share of the fertilised, of all eggs', { hatchShare: 0.5, fertilised: 60_000, eggs: 80_000 }, { rate: 'hatch', k: 30_000, n: 80_000 }],
+    [
+      'a share of the fertilised, of all eggs',
+      { hatchShare: 0.5, fertilised: 60_000, eggs: 80_000 },
+      { rate: 'hatch', k: 30_000, n: 80_000 },
+    ],
     ['fry of hatched', { fry: 20_000, hatched: 40_000 }, { rate: 'larvaeToFry', k: 20_000, n: 40_000 }],
-    ['fingerlings of fry', { fingerlings: 15_000, fry: 20_000 }, { rate: 'nurserySurvival', k: 15_000, n: 20_000 }],
-    ['larvae stocked', { startWeight: 0.01, stocked: 1000, alive: 700, days: 12 }, { rate: 'frySurvival', k: 700, n: 1000 }],
-    ['fry stocked, dead counted', { startWeight: 0.1, stocked: 1000, dead: 300, days: 28 }, { rate: 'nurserySurvival', k: 700, n: 1000 }],
-    ['growth of fry', { startWeight: 0.01, endWeight: 0.02, days: 10 }, { rate: 'fryGrowth', value: 10 * Math.LN2 }],
-    ['growth while nursing', { startWeight: 0.1, endWeight: 0.8, stockedAt: 46000, emptiedAt: 46020 }, { rate: 'nurseryGrowth', value: 15 * Math.LN2 }],
+    [
+      'fingerlings of fry',
+      { fingerlings: 15_000, fry: 20_000 },
+      { rate: 'nurserySurvival', k: 15_000, n: 20_000 },
+    ],
+    [
+      'larvae stocked',
+      { startWeight: 0.01, stocked: 1000, alive: 700, days: 12 },
+      { rate: 'frySurvival', k: 700, n: 1000 },
+    ],
+    [
+      'fry stocked, dead counted',
+      { startWeight: 0.1, stocked: 1000, dead: 300, days: 28 },
+      { rate: 'nurserySurvival', k: 700, n: 1000 },
+    ],
+    [
+      'growth of fry',
+      { startWeight: 0.01, endWeight: 0.02, days: 10 },
+      { rate: 'fryGrowth', value: 10 * Math.LN2 },
+    ],
+    [
+      'growth while nursing',
+      { startWeight: 0.1, endWeight: 0.8, stockedAt: 46000, emptiedAt: 46020 },
+      { rate: 'nurseryGrowth', value: 15 * Math.LN2 },
+    ],
   ] as const)('%s', (_what, plain, wanted) => {
     const found = seen(plain).find(({ rate }) => rate === wanted.rate);
     expect(found).toBeDefined();
-    for (const [key, value] of Object.entries(wanted)) expect(found?.[key as 'value']).toEqual(typeof value === 'number' ? expect.closeTo(value, 9) : value);
+    for (const [key, value] of Object.entries(wanted))
+      expect(found?.[key as 'value']).toEqual(typeof value === 'number' ? expect.closeTo(value, 9) : value);
   });
 
   test.each([
     ['more out than in', { hatched: 90_000, eggs: 80_000 }, 'hatch: more came out than went in'],
     ['no date', { eggWeight: 120, femaleWeight: 1.2 }, 'eggShare: the record has no date, so no month'],
-    ['a long period', { startWeight: 0.1, stocked: 1000, alive: 700, days: 200 }, 'nurserySurvival: a period of 200 days is not like the 14 to 56 days compared'],
+    [
+      'a long period',
+      { startWeight: 0.1, stocked: 1000, alive: 700, days: 200 },
+      'nurserySurvival: a period of 200 days is not like the 14 to 56 days compared',
+    ],
     ['shrunk', { startWeight: 0.1, endWeight: 0.08, days: 10 }, 'nurseryGrowth: the fish did not grow'],
-    ['hatched before fertilised', { fertilisedAt: 46001, hatchedAt: 46000, temperature: 25 }, 'incubationFactor: the hatch is not after the fertilising'],
+    [
+      'hatched before fertilised',
+      { fertilisedAt: 46001, hatchedAt: 46000, temperature: 25 },
+      'incubationFactor: the hatch is not after the fertilising',
+    ],
   ] as const)('%s is left out and said', (_what, plain, because) => {
     expect(reasons(plain)).toContain(because);
     expect(seen(plain).map(({ rate }) => rate)).not.toContain(because.split(':')[0]);
@@ -78,8 +162,14 @@ describe('the other rates', () => {
 
   test.each([
     [{ eggsPerGram: 7.1 }, 'eggsPerGram: 7.1 per g where 669 is usual: it looks like another unit or a slip'],
-    [{ latency: 40, temperature: 25, preparation: 'pituitary' }, 'latencyOffset: 29 h where 0 is usual: it looks like another unit or a slip'],
-    [{ incubationHours: 3, incubationTemperature: 25 }, 'incubationFactor: 0.111 where 1 is usual: it looks like another unit or a slip'],
+    [
+      { latency: 40, temperature: 25, preparation: 'pituitary' },
+      'latencyOffset: 29 h where 0 is usual: it looks like another unit or a slip',
+    ],
+    [
+      { incubationHours: 3, incubationTemperature: 25 },
+      'incubationFactor: 0.111 where 1 is usual: it looks like another unit or a slip',
+    ],
   ] as const)('%j is beyond belief', (plain, because) => {
     expect(reasons(plain)).toEqual([because]);
     expect(seen(plain)).toEqual([]);
@@ -91,8 +181,16 @@ describe('the other rates', () => {
   });
 
   test('females that gave eggs count only where failures are written down', () => {
-    const gave = (row: number, eggWeight: number): RunRecord => record(row, { date: 46000, injected: 46000.875, eggWeight, femaleWeight: 1 });
-    expect(observe([gave(5, 90), gave(6, 0)]).observations.filter(({ rate }) => rate === 'ovulating').map(({ k, n }) => [k, n])).toEqual([[1, 1], [0, 1]]);
+    const gave = (row: number, eggWeight: number): RunRecord =>
+      record(row, { date: 46000, injected: 46000.875, eggWeight, femaleWeight: 1 });
+    expect(
+      observe([gave(5, 90), gave(6, 0)])
+        .observations.filter(({ rate }) => rate === 'ovulating')
+        .map(({ k, n }) => [k, n]),
+    ).toEqual([
+      [1, 1],
+      [0, 1],
+    ]);
     const onlyGood = observe([gave(5, 90), gave(6, 80)]);
     expect(onlyGood.observations.some(({ rate }) => rate === 'ovulating')).toBe(false);
     expect(onlyGood.skipped[0]?.because).toContain('failures seem not to be written down');
@@ -100,6 +198,9 @@ describe('the other rates', () => {
 });
 
 test('records with findings are not learned from', () => {
-  const { observations, refused, records } = observe([record(5, { eggs: 70_000, eggWeight: 100 }, ['eggs-per-gram']), record(6, { eggs: 71_000, eggWeight: 100 })]);
+  const { observations, refused, records } = observe([
+    record(5, { eggs: 70_000, eggWeight: 100 }, ['eggs-per-gram']),
+    record(6, { eggs: 71_000, eggWeight: 100 }),
+  ]);
   expect([observations.length, refused, records]).toEqual([1, 1, 1]);
 });

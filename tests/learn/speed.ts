@@ -3,10 +3,15 @@ import { learnRates, trendsOf } from '../../shared/learn';
 import { demoFarm } from './demoFarm';
 
 const records = demoFarm(400);
-const best = (work: () => unknown): number => Math.min(...Array.from({ length: 4 }, () => {
-  const from = process.cpuUsage();
-  work();
-  const { user, system } = process.cpuUsage(from);
-  return (user + system) / 1000;
-}));
-console.log(JSON.stringify({ rates: best(() => learnRates(records)), trends: best(() => trendsOf(records)) }));
+const best = (work: () => unknown): number =>
+  Math.min(
+    ...Array.from({ length: 4 }, () => {
+      const from = process.cpuUsage();
+      work();
+      const { user, system } = process.cpuUsage(from);
+      return (user + system) / 1000;
+    }),
+  );
+console.log(
+  JSON.stringify({ rates: best(() => learnRates(records)), trends: best(() => trendsOf(records)) }),
+);

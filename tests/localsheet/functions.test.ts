@@ -12,12 +12,27 @@ import { startSheet } from './support/engine';
 jest.setTimeout(30_000);
 const seen: unknown[][] = [];
 const matrix = (name: string) => ({ name, dimensionality: 'matrix', type: 'any', optional: true });
-const record = (id: string, parameters: object[]) => ({ id, name: id, description: '', parameters: parameters as { name: string }[] });
+const record = (id: string, parameters: object[]) => ({
+  id,
+  name: id,
+  description: '',
+  parameters: parameters as { name: string }[],
+});
 const probes: Record<string, Associated> = {
-  'PROBE.GIVEN': (...args) => { seen.push(args); return args.length; },
-  'PROBE.GRID': () => [[1, 'two', ''], [true, new CustomFunctionError('#N/A', 'outside'), 6]],
-  'PROBE.THROWS': () => { throw new CustomFunctionError('#VALUE!', 'a sentence'); },
-  'PROBE.BREAKS': () => { throw new Error('a mistake'); },
+  'PROBE.GIVEN': (...args) => {
+    seen.push(args);
+    return args.length;
+  },
+  'PROBE.GRID': () => [
+    [1, 'two', ''],
+    [true, new CustomFunctionError('#N/A', 'outside'), 6],
+  ],
+  'PROBE.THROWS': () => {
+    throw new CustomFunctionError('#VALUE!', 'a sentence');
+  },
+  'PROBE.BREAKS': () => {
+    throw new Error('a mistake');
+  },
   'PROBE.TEXT': () => [['12']],
   'PROBE.NULL': () => null,
   'PROBE.NAN': () => Number.NaN,
@@ -25,14 +40,26 @@ const probes: Record<string, Associated> = {
 };
 const source: FunctionSource = {
   namespace: 'SPAWN',
-  metadata: { allowErrorForDataTypeAny: true, functions: [record('PROBE.GIVEN', [matrix('a'), { ...matrix('b'), dimensionality: 'scalar' }, matrix('c')]), ...Object.keys(probes).slice(1).map((id) => record(id, [matrix('a')]))] },
+  metadata: {
+    allowErrorForDataTypeAny: true,
+    functions: [
+      record('PROBE.GIVEN', [matrix('a'), { ...matrix('b'), dimensionality: 'scalar' }, matrix('c')]),
+      ...Object.keys(probes)
+        .slice(1)
+        .map((id) => record(id, [matrix('a')])),
+    ],
+  },
   associated: new Map(Object.entries(probes)),
   makeError: (code) => new CustomFunctionError(code),
 };
 
 let sheet: Sheet;
-beforeAll(() => { sheet = startSheet(source); });
-afterAll(() => { sheet.close(); });
+beforeAll(() => {
+  sheet = startSheet(source);
+});
+afterAll(() => {
+  sheet.close();
+});
 const given = async (formula: string): Promise<unknown[]> => {
   seen.length = 0;
   await sheet.set('A1', formula);
@@ -69,7 +96,14 @@ describe('arguments', () => {
     expect(await given('=SPAWN.PROBE.GIVEN(E:E)')).toEqual([[[5], [null], [7]], null, null]);
   });
   test('array constants and nested calls', async () => {
-    expect(await given('=SPAWN.PROBE.GIVEN({1,2;3,4})')).toEqual([[[1, 2], [3, 4]], null, null]);
+    expect(await given('=SPAWN.PROBE.GIVEN({1,2;3,4})')).toEqual([
+      [
+        [1, 2],
+        [3, 4],
+      ],
+      null,
+      null,
+    ]);
     expect(await given('=SPAWN.PROBE.GIVEN(SPAWN.PROBE.TEXT())')).toEqual([[['12']], null, null]);
   });
   test('the place of the call is told, the sheet name quoted', async () => {
@@ -91,8 +125,14 @@ describe('answers', () => {
     expect(sheet.get('F6')).toBe(1);
   });
   test('thrown errors show their code and carry their sentence; any other fault does not end the calculation', async () => {
-    expect(await sheet.set('A2', '=SPAWN.PROBE.THROWS()')).toEqual({ error: '#VALUE!', message: 'a sentence' });
-    expect(await sheet.set('A3', '=SPAWN.PROBE.BREAKS()')).toMatchObject({ error: '#VALUE!', message: expect.stringContaining('a mistake') });
+    expect(await sheet.set('A2', '=SPAWN.PROBE.THROWS()')).toEqual({
+      error: '#VALUE!',
+      message: 'a sentence',
+    });
+    expect(await sheet.set('A3', '=SPAWN.PROBE.BREAKS()')).toMatchObject({
+      error: '#VALUE!',
+      message: expect.stringContaining('a mistake'),
+    });
     expect(await sheet.set('A4', '=IFERROR(SPAWN.PROBE.THROWS(),7)')).toBe(7);
   });
   test('the sentence goes when the error goes', async () => {
@@ -106,7 +146,10 @@ describe('answers', () => {
     expect(await sheet.set('A8', '=SPAWN.PROBE.NAN()')).toMatchObject({ error: '#NUM!' });
   });
   test('too many arguments, an unknown name, lower case, the sign in front', async () => {
-    expect(await sheet.set('A9', '=SPAWN.PROBE.TEXT(1,2)')).toMatchObject({ error: '#VALUE!', message: expect.stringContaining('1 arguments at most; 2') });
+    expect(await sheet.set('A9', '=SPAWN.PROBE.TEXT(1,2)')).toMatchObject({
+      error: '#VALUE!',
+      message: expect.stringContaining('1 arguments at most; 2'),
+    });
     expect(await sheet.set('A10', '=SPAWN.PROBE.NOTHING()')).toEqual({ error: '#NAME?' });
     expect(await sheet.set('A11', '=spawn.probe.text()')).toBe('12');
     expect(await sheet.set('A12', '=@SPAWN.PROBE.TEXT()')).toBe('12');
@@ -115,12 +158,46 @@ describe('answers', () => {
 
 test('every example of the catalogue that gives one number gives it in the sheet too', async () => {
   const associated = new Map<string, Associated>();
-  registerAll(CATALOGUE, { associate: (id, body) => { associated.set(id, body); }, Error: CustomFunctionError }, createLastErrors());
-  const own = startSheet({ namespace: 'SPAWN', metadata: functionsJson(CATALOGUE) as never, associated, makeError: source.makeError as (code: string) => unknown });
-  const literal = (arg: unknown): string => (arg === null ? '' : typeof arg === 'string' ? `"${arg.replaceAll('"', '""')}"` : typeof arg === 'boolean' ? String(arg).toUpperCase() : String(arg));
+  registerAll(
+    CATALOGUE,
+    {
+      associate: (id, body) => {
+        associated.set(id, body);
+      },
+      Error: CustomFunctionError,
+    },
+    createLastErrors(),
+  );
+  const own = startSheet({
+    namespace: 'SPAWN',
+    metadata: functionsJson(CATALOGUE) as never,
+    associated,
+    makeError: source.makeError as (code: string) => unknown,
+  });
+  const literal = (arg: unknown): string =>
+    arg === null
+      ? ''
+      : typeof arg === 'string'
+        ? `"${arg.replaceAll('"', '""')}"`
+        : typeof arg === 'boolean'
+          ? String(arg).toUpperCase()
+          : String(arg);
   const tried = CATALOGUE.flatMap((fn) => {
-    const example = fn.examples.find((e) => typeof e.gives === 'string' && Number.isFinite(Number(e.gives)) && e.args.every((arg) => typeof arg !== 'object' || arg === null));
-    return example ? [{ name: fn.name, formula: `=${fn.name}(${example.args.map(literal).join(',')})`, printed: String(example.gives) }] : [];
+    const example = fn.examples.find(
+      (e) =>
+        typeof e.gives === 'string' &&
+        Number.isFinite(Number(e.gives)) &&
+        e.args.every((arg) => typeof arg !== 'object' || arg === null),
+    );
+    return example
+      ? [
+          {
+            name: fn.name,
+            formula: `=${fn.name}(${example.args.map(literal).join(',')})`,
+            printed: String(example.gives),
+          },
+        ]
+      : [];
   });
   // Far apart: some of them fill several cells.
   const at = (i: number): string => `A${i * 3 + 1}`;
@@ -128,7 +205,10 @@ test('every example of the catalogue that gives one number gives it in the sheet
   tried.forEach(({ name, printed }, i) => {
     const got = own.get(at(i));
     const decimals = printed.split('.')[1]?.length ?? 0;
-    expect([name, typeof got === 'number' ? got.toFixed(decimals) : got]).toEqual([name, Number(printed).toFixed(decimals)]);
+    expect([name, typeof got === 'number' ? got.toFixed(decimals) : got]).toEqual([
+      name,
+      Number(printed).toFixed(decimals),
+    ]);
   });
   own.close();
   expect(tried.length).toBeGreaterThan(10);
@@ -136,7 +216,12 @@ test('every example of the catalogue that gives one number gives it in the sheet
 
 test('formulas that were there before the functions come right when the functions arrive', async () => {
   const late = startSheet();
-  await late.setAll({ A1: '=SPAWN.PROBE.TEXT()', A2: '=SPAWN.PROBE.TEXT()&"a"', A3: '=IF(1,SPAWN.PROBE.NULL(),2)', A4: '=A1&"b"' });
+  await late.setAll({
+    A1: '=SPAWN.PROBE.TEXT()',
+    A2: '=SPAWN.PROBE.TEXT()&"a"',
+    A3: '=IF(1,SPAWN.PROBE.NULL(),2)',
+    A4: '=A1&"b"',
+  });
   expect(late.get('A1')).toEqual({ error: '#NAME?' });
   await late.register(source);
   expect(['A1', 'A2', 'A3', 'A4'].map((at) => late.get(at))).toEqual(['12', '12a', 0, '12b']);

@@ -7,9 +7,15 @@ beforeAll(() => {
   sheet = startSheet();
   const names = sheet.univer.__getInjector().get(IDefinedNamesService);
   names.registerDefinedName('book', { id: 'n1', name: 'product', formulaOrRefString: "'My sheet'!$A$1" });
-  names.registerDefinedName('book', { id: 'n2', name: 'both', formulaOrRefString: "='My sheet'!$A$1+'My sheet'!$A$2" });
+  names.registerDefinedName('book', {
+    id: 'n2',
+    name: 'both',
+    formulaOrRefString: "='My sheet'!$A$1+'My sheet'!$A$2",
+  });
 });
-afterAll(() => { sheet.close(); });
+afterAll(() => {
+  sheet.close();
+});
 
 test('a name spelled like a function leaves the function alone', async () => {
   await sheet.set('A1', 4);

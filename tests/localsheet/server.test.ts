@@ -8,17 +8,27 @@ import { isStale } from '../../src/localsheet/server/stale';
 
 let root = '';
 let running: Running;
-const put = (path: string, text: string): void => { mkdirSync(dirname(join(root, path)), { recursive: true }); writeFileSync(join(root, path), text); };
+const put = (path: string, text: string): void => {
+  mkdirSync(dirname(join(root, path)), { recursive: true });
+  writeFileSync(join(root, path), text);
+};
 beforeAll(async () => {
   root = mkdtempSync(join(tmpdir(), 'spawnbook-server-'));
   put(`${SHEET_FOLDER}/index.html`, '<title>sheet</title>');
-  put('dist/taskpane.html', '<script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script><script src="taskpane.js"></script>');
+  put(
+    'dist/taskpane.html',
+    '<script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script><script src="taskpane.js"></script>',
+  );
   put('dist/functions.js', 'CustomFunctions');
   put('secret.txt', 'not for the browser');
   running = await serve(root, 0);
 });
-afterAll(async () => { await running.close(); rmSync(root, { recursive: true }); });
-const get = (path: string, init?: RequestInit): Promise<Response> => fetch(`http://127.0.0.1:${running.port}${path}`, init);
+afterAll(async () => {
+  await running.close();
+  rmSync(root, { recursive: true });
+});
+const get = (path: string, init?: RequestInit): Promise<Response> =>
+  fetch(`http://127.0.0.1:${running.port}${path}`, init);
 
 test('the page, and nothing may come from elsewhere', async () => {
   const response = await get('/');
@@ -30,15 +40,26 @@ test('the page, and nothing may come from elsewhere', async () => {
 });
 
 test('in the pane only the address of the host script is changed', async () => {
-  expect(await (await get('/taskpane.html')).text()).toBe('<script src="/localsheet/office.js"></script><script src="taskpane.js"></script>');
+  expect(await (await get('/taskpane.html')).text()).toBe(
+    '<script src="/localsheet/office.js"></script><script src="taskpane.js"></script>',
+  );
   expect(await (await get('/functions.js')).text()).toBe('CustomFunctions');
 });
 
-test.each(['/../secret.txt', '/%2e%2e/secret.txt', '/localsheet/..%2f..%2f..%2f..%2fsecret.txt', '/templates/../secret.txt', '/nothing.js', '/%E0%A4%A'])('%s is not served', async (path) => {
+test.each([
+  '/../secret.txt',
+  '/%2e%2e/secret.txt',
+  '/localsheet/..%2f..%2f..%2f..%2fsecret.txt',
+  '/templates/../secret.txt',
+  '/nothing.js',
+  '/%E0%A4%A',
+])('%s is not served', async (path) => {
   expect([400, 404]).toContain((await get(path)).status);
 });
 
-test('only reading is possible', async () => { expect((await get('/', { method: 'POST' })).status).toBe(405); });
+test('only reading is possible', async () => {
+  expect((await get('/', { method: 'POST' })).status).toBe(405);
+});
 
 test('an unchanged file is not sent twice', async () => {
   const tag = (await get('/functions.js')).headers.get('etag') ?? '';

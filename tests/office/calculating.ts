@@ -9,7 +9,9 @@ class Calculator {
   private readonly waiting: Map<string, FormulaCell>;
 
   constructor(private readonly calculation: Calculation) {
-    this.waiting = new Map(calculation.formulas.map((cell) => [`${cell.sheet}!${cell.row}:${cell.column}`, cell]));
+    this.waiting = new Map(
+      calculation.formulas.map((cell) => [`${cell.sheet}!${cell.row}:${cell.column}`, cell]),
+    );
   }
 
   run(): void {
@@ -18,13 +20,16 @@ class Calculator {
 
   private settle(cell: FormulaCell): void {
     if (!this.waiting.delete(`${cell.sheet}!${cell.row}:${cell.column}`)) return;
-    this.calculation.give(cell, evaluate(cell.formula, {
-      reference: (text) => this.read(text, cell.sheet),
-      name: (name) => {
-        const found = this.calculation.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
-        return found ? this.read(found.formula.replace(/^=/, ''), cell.sheet) : { error: '#NAME?' };
-      },
-    }));
+    this.calculation.give(
+      cell,
+      evaluate(cell.formula, {
+        reference: (text) => this.read(text, cell.sheet),
+        name: (name) => {
+          const found = this.calculation.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
+          return found ? this.read(found.formula.replace(/^=/, ''), cell.sheet) : { error: '#NAME?' };
+        },
+      }),
+    );
   }
 
   private valueAt(sheet: string, row: number, column: number): Cell {
@@ -33,7 +38,8 @@ class Calculator {
     const value = this.calculation.valueAt(sheet, row, column);
     if (value !== null || own) return value;
     // It may be filled by a formula further up or to the left.
-    for (const cell of [...this.waiting.values()]) if (cell.sheet === sheet && cell.row <= row && cell.column <= column) this.settle(cell);
+    for (const cell of [...this.waiting.values()])
+      if (cell.sheet === sheet && cell.row <= row && cell.column <= column) this.settle(cell);
     return this.calculation.valueAt(sheet, row, column);
   }
 
@@ -44,12 +50,15 @@ class Calculator {
     const grid: Cell[][] = [];
     for (let row = place.top; row <= place.bottom; row++) {
       const line: Cell[] = [];
-      for (let column = place.left; column <= place.right; column++) line.push(this.valueAt(sheet, row, column));
+      for (let column = place.left; column <= place.right; column++)
+        line.push(this.valueAt(sheet, row, column));
       grid.push(line);
     }
     const [first] = grid;
-    return grid.length === 1 && first?.length === 1 ? first[0] ?? null : grid;
+    return grid.length === 1 && first?.length === 1 ? (first[0] ?? null) : grid;
   }
 }
 
-export const calculating: Calculate = (calculation) => { new Calculator(calculation).run(); };
+export const calculating: Calculate = (calculation) => {
+  new Calculator(calculation).run();
+};

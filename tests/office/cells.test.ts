@@ -11,7 +11,12 @@ import { scanCalls } from '../../taskpane/host/scan';
 import { reportOf } from '../../taskpane/messagesState';
 
 const SHEET = '{sheet1}';
-const at = (row: number, column: number, rows = 1, columns = 1): { row: number; column: number; rows: number; columns: number } => ({ row, column, rows, columns });
+const at = (
+  row: number,
+  column: number,
+  rows = 1,
+  columns = 1,
+): { row: number; column: number; rows: number; columns: number } => ({ row, column, rows, columns });
 const quiet = (): void => undefined;
 
 function open(calculate?: Calculate): MemoryBook {
@@ -24,11 +29,19 @@ async function put(book: MemoryBook, row: number, column: number, content: strin
   const isFormula = typeof content === 'string' && content.startsWith('=');
   await book.write(SHEET, at(row, column), [[isFormula ? { formula: content } : { value: content }]]);
 }
-const formulaAt = async (book: MemoryBook, row: number, column: number): Promise<Cell> => (await book.read(SHEET, at(row, column), 'formulas'))[0]?.[0] ?? null;
+const formulaAt = async (book: MemoryBook, row: number, column: number): Promise<Cell> =>
+  (await book.read(SHEET, at(row, column), 'formulas'))[0]?.[0] ?? null;
 
 const DOSE = '=SPAWN.AMMONIA.SHARE(8,25)';
-const insertion = (more: Partial<Insertion> = {}): Insertion =>
-  ({ formula: DOSE, rows: 1, columns: 1, formats: ['0.0%'], hasHeadings: false, mayReplace: false, ...more });
+const insertion = (more: Partial<Insertion> = {}): Insertion => ({
+  formula: DOSE,
+  rows: 1,
+  columns: 1,
+  formats: ['0.0%'],
+  hasHeadings: false,
+  mayReplace: false,
+  ...more,
+});
 
 describe('inserting a formula', () => {
   test('an empty cell takes it, with the number format of the quantity', async () => {
@@ -47,7 +60,9 @@ describe('inserting a formula', () => {
   });
 
   test('a cell of text format takes the formula as a formula', async () => {
-    const book = open(({ formulas, give }) => { for (const cell of formulas) give(cell, 0.05); });
+    const book = open(({ formulas, give }) => {
+      for (const cell of formulas) give(cell, 0.05);
+    });
     await book.setNumberFormats(SHEET, at(0, 0), [['@']]);
     await insertFormula(insertion());
     expect((await readReference('A1')).values).toEqual([[0.05]]);
@@ -77,7 +92,10 @@ describe('inserting a formula', () => {
     await book.setFormat(SHEET, at(1, 0), { locked: false });
     await book.setProtection(SHEET, { isOn: true, options: {} });
     const refused = await insertFormula(insertion());
-    expect(refused).toMatchObject({ kind: 'refused', sentence: expect.stringMatching(/^A1 is locked because the sheet “Sheet1” is protected/) as string });
+    expect(refused).toMatchObject({
+      kind: 'refused',
+      sentence: expect.stringMatching(/^A1 is locked because the sheet “Sheet1” is protected/) as string,
+    });
     expect(await formulaAt(book, 0, 0)).toBeNull();
     await book.select(SHEET, at(1, 0));
     expect(await insertFormula(insertion())).toEqual({ kind: 'inserted', address: 'A2' });
@@ -87,15 +105,23 @@ describe('inserting a formula', () => {
     const book = open();
     await put(book, 1, 2, 'keep me');
     const outcome = await insertFormula(insertion({ rows: 3, columns: 3, formats: ['0', '0', '0'] }));
-    expect(outcome).toMatchObject({ kind: 'refused', sentence: expect.stringContaining('3 rows and 3 columns from A1') as string });
+    expect(outcome).toMatchObject({
+      kind: 'refused',
+      sentence: expect.stringContaining('3 rows and 3 columns from A1') as string,
+    });
     expect(await formulaAt(book, 0, 0)).toBeNull();
     expect(await formulaAt(book, 1, 2)).toBe('keep me');
   });
 
   test('headings keep their text format, the columns below get theirs', async () => {
     const book = open();
-    await insertFormula(insertion({ rows: 2, columns: 2, formats: ['d mmm yyyy', '0.0'], hasHeadings: true }));
-    expect(await book.read(SHEET, at(0, 0, 2, 2), 'formats')).toEqual([['General', 'General'], ['d mmm yyyy', '0.0']]);
+    await insertFormula(
+      insertion({ rows: 2, columns: 2, formats: ['d mmm yyyy', '0.0'], hasHeadings: true }),
+    );
+    expect(await book.read(SHEET, at(0, 0, 2, 2), 'formats')).toEqual([
+      ['General', 'General'],
+      ['d mmm yyyy', '0.0'],
+    ]);
   });
 
   test('references to the same sheet lose the sheet, others keep it, texts are left alone', async () => {
@@ -112,7 +138,12 @@ describe('reading cells', () => {
     await put(book, 0, 0, 24.5);
     await put(book, 1, 0, 'cold');
     await book.select(SHEET, at(0, 0, 3, 1));
-    expect(await readSelection()).toEqual({ reference: 'Sheet1!A1:A3', rows: 3, columns: 1, values: [[24.5], ['cold'], [null]] });
+    expect(await readSelection()).toEqual({
+      reference: 'Sheet1!A1:A3',
+      rows: 3,
+      columns: 1,
+      values: [[24.5], ['cold'], [null]],
+    });
   });
 
   test('a sheet that is not there is named', async () => {
@@ -137,7 +168,9 @@ describe('reading cells', () => {
 describe('looking through the workbook and mending', () => {
   /** A book whose formulas give what the test says, as after calculation. */
   const giving = (values: Readonly<Record<string, Cell>>): MemoryBook =>
-    open(({ formulas, give }) => { for (const cell of formulas) give(cell, values[cell.formula] ?? 1); });
+    open(({ formulas, give }) => {
+      for (const cell of formulas) give(cell, values[cell.formula] ?? 1);
+    });
 
   test('finds our formulas wherever they are, and what their references hold', async () => {
     const book = giving({ '=SPAWN.AMMONIA.SHARE(A1,B1)': { error: '#VALUE!' } });
@@ -146,15 +179,25 @@ describe('looking through the workbook and mending', () => {
     await put(book, 4, 3, '=SPAWN.AMMONIA.SHARE(A1,B1)');
     await put(book, 5, 3, '=SUM(A1:B1)');
     const scan = await scanCalls(quiet);
-    expect(scan.calls).toEqual([{ sheet: 'Sheet1', address: 'D5', formula: '=SPAWN.AMMONIA.SHARE(A1,B1)', value: { error: '#VALUE!' } }]);
+    expect(scan.calls).toEqual([
+      { sheet: 'Sheet1', address: 'D5', formula: '=SPAWN.AMMONIA.SHARE(A1,B1)', value: { error: '#VALUE!' } },
+    ]);
     expect(scan.lookUp('A1:B1', 'Sheet1')).toEqual([[8, 82]]);
     const [trouble] = reportOf(scan, []).troubles;
-    expect(trouble).toMatchObject({ address: 'D5', code: '#VALUE!', sentence: expect.stringContaining('°F') as string });
+    expect(trouble).toMatchObject({
+      address: 'D5',
+      code: '#VALUE!',
+      sentence: expect.stringContaining('°F') as string,
+    });
   });
 
   test('reads a big sheet in slices without losing a row', async () => {
     const book = giving({});
-    await book.write(SHEET, at(0, 0, 70_000, 1), Array.from({ length: 70_000 }, (_, i) => [{ value: i }]));
+    await book.write(
+      SHEET,
+      at(0, 0, 70_000, 1),
+      Array.from({ length: 70_000 }, (_, i) => [{ value: i }]),
+    );
     await put(book, 69_999, 0, '=SPAWN.AMMONIA.SHARE(8,25)');
     const told: number[] = [];
     const scan = await scanCalls(({ done }) => told.push(done));
@@ -164,14 +207,23 @@ describe('looking through the workbook and mending', () => {
   });
 
   test('re-enters formulas that were typed too early, and mends storage and foreign-file spellings', async () => {
-    const spellings = ['=SPAWN.AMMONIA.SHARE(8,25)', '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)', '=[2]!_xldudf_SPAWN_AMMONIA_SHARE(8,25)', "='OLD.XLAM'!_xldudf_SPAWN_AMMONIA_SHARE(8,25)*2"];
+    const spellings = [
+      '=SPAWN.AMMONIA.SHARE(8,25)',
+      '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)',
+      '=[2]!_xldudf_SPAWN_AMMONIA_SHARE(8,25)',
+      "='OLD.XLAM'!_xldudf_SPAWN_AMMONIA_SHARE(8,25)*2",
+    ];
     const book = giving(Object.fromEntries(spellings.map((formula) => [formula, { error: '#NAME?' }])));
     for (const [row, formula] of spellings.entries()) await put(book, row, 0, formula);
     const report = reportOf(await scanCalls(quiet), []);
     expect(report.repairs.map((one) => one.address)).toEqual(['A1', 'A2', 'A3', 'A4']);
     expect(await mend(report.repairs, quiet)).toEqual({ mended: 4, left: [] });
-    expect((await book.read(SHEET, at(0, 0, 4, 1), 'formulas')).flat())
-      .toEqual(['=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)', '=SPAWN.AMMONIA.SHARE(8,25)*2']);
+    expect((await book.read(SHEET, at(0, 0, 4, 1), 'formulas')).flat()).toEqual([
+      '=SPAWN.AMMONIA.SHARE(8,25)',
+      '=SPAWN.AMMONIA.SHARE(8,25)',
+      '=SPAWN.AMMONIA.SHARE(8,25)',
+      '=SPAWN.AMMONIA.SHARE(8,25)*2',
+    ]);
   });
 
   test('a locked cell on a protected sheet stays and is reported, an open one is mended', async () => {
@@ -183,7 +235,9 @@ describe('looking through the workbook and mending', () => {
     await book.setProtection(SHEET, { isOn: true, options: {} });
     const report = await mend(reportOf(await scanCalls(quiet), []).repairs, quiet);
     expect(report.mended).toBe(1);
-    expect(report.left).toEqual([{ sheet: 'Sheet1', address: 'A1', sentence: expect.stringContaining('protected') as string }]);
+    expect(report.left).toEqual([
+      { sheet: 'Sheet1', address: 'A1', sentence: expect.stringContaining('protected') as string },
+    ]);
     expect(await formulaAt(book, 0, 0)).toBe(formula);
     expect(await formulaAt(book, 1, 0)).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
   });
@@ -211,10 +265,27 @@ describe('looking through the workbook and mending', () => {
 
   test('cells filled by a spilling formula are not written to', async () => {
     const formula = '=_xldudf_SPAWN_FEED_TABLE(1)';
-    const book = open(({ formulas, give }) => { for (const cell of formulas) give(cell, [[1, 2], [3, 4]]); });
+    const book = open(({ formulas, give }) => {
+      for (const cell of formulas)
+        give(cell, [
+          [1, 2],
+          [3, 4],
+        ]);
+    });
     await put(book, 0, 0, formula);
-    const cells = ['A1', 'B1', 'A2', 'B2'].map((address) => ({ sheet: 'Sheet1', address, was: formula, formula: '=SPAWN.FEED.TABLE(1)', showsValue: true }));
+    const cells = ['A1', 'B1', 'A2', 'B2'].map((address) => ({
+      sheet: 'Sheet1',
+      address,
+      was: formula,
+      formula: '=SPAWN.FEED.TABLE(1)',
+      showsValue: true,
+    }));
     await mend(cells, quiet);
-    expect((await book.read(SHEET, at(0, 0, 2, 2), 'formulas')).flat()).toEqual(['=SPAWN.FEED.TABLE(1)', 2, 3, 4]);
+    expect((await book.read(SHEET, at(0, 0, 2, 2), 'formulas')).flat()).toEqual([
+      '=SPAWN.FEED.TABLE(1)',
+      2,
+      3,
+      4,
+    ]);
   });
 });

@@ -9,7 +9,22 @@ import { CLIENTS } from './support/clients';
 
 /** Eleven columns of which the last is worked out; 7,000 rows take two trips. */
 const ROWS = 7000;
-const values: Cell[][] = [['Date', 'Female', 'Eggs', 'Hatched', 'a', 'b', 'c', 'd', 'e', 'f', 'Twice'], ...Array.from({ length: ROWS }, (_, i): Cell[] => [40_000 + i, `F${i % 7}`, 80_000 + ((i * 7919) % 997), 40_000 + ((i * 104_729) % 991), 1, 2, 3, 4, 5, 6, 2 * i])];
+const values: Cell[][] = [
+  ['Date', 'Female', 'Eggs', 'Hatched', 'a', 'b', 'c', 'd', 'e', 'f', 'Twice'],
+  ...Array.from({ length: ROWS }, (_, i): Cell[] => [
+    40_000 + i,
+    `F${i % 7}`,
+    80_000 + ((i * 7919) % 997),
+    40_000 + ((i * 104_729) % 991),
+    1,
+    2,
+    3,
+    4,
+    5,
+    6,
+    2 * i,
+  ]),
+];
 const formulas = values.map((row, i) => row.map((value, c) => (i > 0 && c === 10 ? `=2*${i - 1}` : value)));
 const formats = values.map((row, i) => row.map((_, c) => (i > 0 && c === 0 ? 'yyyy-mm-dd' : 'General')));
 
@@ -25,20 +40,46 @@ describe.each(CLIENTS)('$name', (client) => {
   test('all rows arrive in order, formulas and formats where they are', async () => {
     const { steps } = connect();
     const told: number[] = [];
-    const reading = await readCells('sheet', ({ done }) => { told.push(done); }, () => false);
-    const kept = values.map((_, i) => (i === 0 ? [] : [...Array.from({ length: 10 }, () => undefined), `=2*${i - 1}`]));
+    const reading = await readCells(
+      'sheet',
+      ({ done }) => {
+        told.push(done);
+      },
+      () => false,
+    );
+    const kept = values.map((_, i) =>
+      i === 0 ? [] : [...Array.from({ length: 10 }, () => undefined), `=2*${i - 1}`],
+    );
     expect(reading?.sheets).toEqual([{ name: 'Sheet1', top: 0, left: 0, values, formats, formulas: kept }]);
     expect(told).toEqual([0, 25]);
     expect(steps()).toBe(0);
   }, 60_000);
 
-  test.each([[1], [2], [4]])('stopped at report %i: no answer, nothing changed, and the next check is whole', async (at) => {
-    const { steps } = connect();
-    let reports = 0;
-    expect(await checkOpenSheet(() => { reports++; }, () => reports >= at)).toBeUndefined();
-    expect(steps()).toBe(0);
-    expect((await checkOpenSheet(() => undefined, () => false))?.records).toBe(ROWS);
-  }, 60_000);
+  test.each([[1], [2], [4]])(
+    'stopped at report %i: no answer, nothing changed, and the next check is whole',
+    async (at) => {
+      const { steps } = connect();
+      let reports = 0;
+      expect(
+        await checkOpenSheet(
+          () => {
+            reports++;
+          },
+          () => reports >= at,
+        ),
+      ).toBeUndefined();
+      expect(steps()).toBe(0);
+      expect(
+        (
+          await checkOpenSheet(
+            () => undefined,
+            () => false,
+          )
+        )?.records,
+      ).toBe(ROWS);
+    },
+    60_000,
+  );
 });
 
 describe.each(CLIENTS)('unusual places, $name', (client) => {
@@ -46,26 +87,52 @@ describe.each(CLIENTS)('unusual places, $name', (client) => {
     const executor = createExecutor(createMemoryBook());
     installOffice(createOffice({ executor }));
     Object.assign(globalThis, { Excel: client.connect(executor) });
-    await Excel.run(async (context) => { fill(context.workbook.worksheets.getActiveWorksheet()); await context.sync(); });
+    await Excel.run(async (context) => {
+      fill(context.workbook.worksheets.getActiveWorksheet());
+      await context.sync();
+    });
   };
   const quiet = (): void => undefined;
   const goOn = (): boolean => false;
 
   test('an empty sheet, and an empty selection, hold nothing', async () => {
     await open(() => undefined);
-    for (const wanted of ['sheet', 'selection', 'book'] as const) expect((await readCells(wanted, quiet, goOn))?.sheets).toEqual([]);
+    for (const wanted of ['sheet', 'selection', 'book'] as const)
+      expect((await readCells(wanted, quiet, goOn))?.sheets).toEqual([]);
   });
 
   test('1,048,576 rows in use by a stray cell are read when they are narrow, refused with a sentence when they are wide', async () => {
-    await open((sheet) => { sheet.getRange('A1:B2').values = [['Date', 'Eggs'], [46_000, 80_000]]; sheet.getRange('A1048576').values = [['x']]; });
+    await open((sheet) => {
+      sheet.getRange('A1:B2').values = [
+        ['Date', 'Eggs'],
+        [46_000, 80_000],
+      ];
+      sheet.getRange('A1048576').values = [['x']];
+    });
     await expect(readCells('sheet', quiet, () => true)).resolves.toBeUndefined();
-    await open((sheet) => { sheet.getRange('A1').values = [['Date']]; sheet.getRange('XFD1048576').values = [['x']]; });
-    await expect(readCells('sheet', quiet, goOn)).rejects.toThrow(/^The cells in use span 17,179,869,184 places; the check reads up to 4,000,000\. Select only the rows that hold records\.$/);
+    await open((sheet) => {
+      sheet.getRange('A1').values = [['Date']];
+      sheet.getRange('XFD1048576').values = [['x']];
+    });
+    await expect(readCells('sheet', quiet, goOn)).rejects.toThrow(
+      /^The cells in use span 17,179,869,184 places; the check reads up to 4,000,000\. Select only the rows that hold records\.$/,
+    );
   });
 
   test('a protected sheet is read; a sheet that is gone is a sentence', async () => {
-    await open((sheet) => { sheet.getRange('A1:B2').values = [['Date', 'Eggs'], [46_000, 80_000]]; sheet.protection.protect({}); });
-    expect((await readCells('sheet', quiet, goOn))?.sheets[0]?.values).toEqual([['Date', 'Eggs'], [46_000, 80_000]]);
-    await expect(readCells({ sheet: 'Gone' }, quiet, goOn)).rejects.toThrow('There is no sheet called “Gone” any more. Choose again what to check.');
+    await open((sheet) => {
+      sheet.getRange('A1:B2').values = [
+        ['Date', 'Eggs'],
+        [46_000, 80_000],
+      ];
+      sheet.protection.protect({});
+    });
+    expect((await readCells('sheet', quiet, goOn))?.sheets[0]?.values).toEqual([
+      ['Date', 'Eggs'],
+      [46_000, 80_000],
+    ]);
+    await expect(readCells({ sheet: 'Gone' }, quiet, goOn)).rejects.toThrow(
+      'There is no sheet called “Gone” any more. Choose again what to check.',
+    );
   });
 });

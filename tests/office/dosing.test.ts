@@ -15,8 +15,13 @@ function open(client: Client): MemoryBook {
   const globals = createOffice({ executor });
   installOffice(globals);
   // The library kept for tests is of 2025: what came later is not asked of it.
-  const isSetSupported = (name: string, version?: string): boolean => Number((version ?? '1.1').split('.')[1]) <= 14 && globals.Office.context.requirements.isSetSupported(name, version);
-  Object.assign(globalThis, { Excel: client.connect(executor), Office: { ...globals.Office, context: { ...globals.Office.context, requirements: { isSetSupported } } } });
+  const isSetSupported = (name: string, version?: string): boolean =>
+    Number((version ?? '1.1').split('.')[1]) <= 14 &&
+    globals.Office.context.requirements.isSetSupported(name, version);
+  Object.assign(globalThis, {
+    Excel: client.connect(executor),
+    Office: { ...globals.Office, context: { ...globals.Office.context, requirements: { isSetSupported } } },
+  });
   return book;
 }
 
@@ -25,13 +30,19 @@ describe.each(CLIENTS)('the dosing sheet through $name', (client) => {
   const [sheet] = model.sheets;
   const quiet = (): void => undefined;
 
-  async function written(): Promise<{ book: MemoryBook; id: string; value: (address: string) => Promise<Cell> }> {
+  async function written(): Promise<{
+    book: MemoryBook;
+    id: string;
+    value: (address: string) => Promise<Cell>;
+  }> {
     const book = open(client);
     expect(await officePort.writeWorkbook(model, '', quiet)).toEqual({ kind: 'written', sheets: ['Dosing'] });
     const id = (await book.sheets()).find(({ name }) => name === 'Dosing')?.id ?? '';
     const value = async (address: string): Promise<Cell> => {
       const at = parseArea(address);
-      const [[cell = null] = []] = at ? await book.read(id, { row: at.top, column: at.left, rows: 1, columns: 1 }, 'values') : [];
+      const [[cell = null] = []] = at
+        ? await book.read(id, { row: at.top, column: at.left, rows: 1, columns: 1 }, 'values')
+        : [];
       return cell;
     };
     return { book, id, value };
@@ -47,7 +58,9 @@ describe.each(CLIENTS)('the dosing sheet through $name', (client) => {
   test('one formula spills the steps; nothing is written under it', async () => {
     const { book, id } = await written();
     const formulas = await book.read(id, { row: 31, column: 1, rows: 9, columns: 9 }, 'formulas');
-    expect(formulas.flat().filter((cell) => typeof cell === 'string' && cell.startsWith('='))).toHaveLength(1);
+    expect(formulas.flat().filter((cell) => typeof cell === 'string' && cell.startsWith('='))).toHaveLength(
+      1,
+    );
   });
 
   test('is locked but for its inputs, drawn and printed on a page of its own', async () => {
@@ -59,7 +72,13 @@ describe.each(CLIENTS)('the dosing sheet through $name', (client) => {
 
   test('a second one stands beside the first and follows its own readings', async () => {
     await written();
-    expect(await officePort.writeWorkbook(model, '', quiet)).toMatchObject({ kind: 'taken', sheets: ['Dosing'] });
-    expect(await officePort.writeWorkbook(model, ' 2', quiet)).toEqual({ kind: 'written', sheets: ['Dosing 2'] });
+    expect(await officePort.writeWorkbook(model, '', quiet)).toMatchObject({
+      kind: 'taken',
+      sheets: ['Dosing'],
+    });
+    expect(await officePort.writeWorkbook(model, ' 2', quiet)).toEqual({
+      kind: 'written',
+      sheets: ['Dosing 2'],
+    });
   });
 });

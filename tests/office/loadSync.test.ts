@@ -57,9 +57,14 @@ describe.each(CLIENTS)('load and sync, $name', (client) => {
       const range = context.workbook.worksheets.getItem('Sheet1').getRange('B2:C3');
       range.format.fill.color = '#FF0000';
       range.load('address, worksheet/name, format/fill/color');
-      const again = context.workbook.worksheets.getItem('Sheet1').getRange('B2').load({ format: { fill: { color: true } } });
+      const again = context.workbook.worksheets
+        .getItem('Sheet1')
+        .getRange('B2')
+        .load({ format: { fill: { color: true } } });
       await context.sync();
-      expect([range.address, range.worksheet.name, range.format.fill.color, again.format.fill.color]).toEqual(['Sheet1!B2:C3', 'Sheet1', '#FF0000', '#FF0000']);
+      expect([range.address, range.worksheet.name, range.format.fill.color, again.format.fill.color]).toEqual(
+        ['Sheet1!B2:C3', 'Sheet1', '#FF0000', '#FF0000'],
+      );
     });
   });
 
@@ -81,8 +86,12 @@ describe.each(CLIENTS)('load and sync, $name', (client) => {
 
   test('a result is not there before sync, nor are items before load', async () => {
     const { api } = desk(client);
-    expect(await codeOf(api.run((context) => Promise.resolve(context.workbook.worksheets.getCount().value)))).toBe('ValueNotLoaded');
-    expect(await codeOf(api.run((context) => Promise.resolve(context.workbook.worksheets.items.length)))).toBe('PropertyNotLoaded');
+    expect(
+      await codeOf(api.run((context) => Promise.resolve(context.workbook.worksheets.getCount().value))),
+    ).toBe('ValueNotLoaded');
+    expect(
+      await codeOf(api.run((context) => Promise.resolve(context.workbook.worksheets.items.length))),
+    ).toBe('PropertyNotLoaded');
   });
 
   test('an unknown property is refused at sync', async () => {
@@ -118,10 +127,14 @@ describe.each(CLIENTS)('load and sync, $name', (client) => {
 describe.each(CLIENTS)('finding things, $name', (client) => {
   test('a missing sheet is ItemNotFound, or a null object when asked so', async () => {
     const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Nowhere').load('name');
-      await context.sync();
-    }))).toBe('ItemNotFound');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets.getItem('Nowhere').load('name');
+          await context.sync();
+        }),
+      ),
+    ).toBe('ItemNotFound');
     await api.run(async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject('Nowhere');
       const there = context.workbook.worksheets.getItemOrNullObject('sheet1');
@@ -132,7 +145,13 @@ describe.each(CLIENTS)('finding things, $name', (client) => {
 
   test('isNullObject is unknown before sync', async () => {
     const { api } = desk(client);
-    expect(await codeOf(api.run((context) => Promise.resolve(context.workbook.worksheets.getItemOrNullObject('x').isNullObject)))).toBe('PropertyNotLoaded');
+    expect(
+      await codeOf(
+        api.run((context) =>
+          Promise.resolve(context.workbook.worksheets.getItemOrNullObject('x').isNullObject),
+        ),
+      ),
+    ).toBe('PropertyNotLoaded');
   });
 
   test('properties loaded on a null object are absent, not an error', async () => {
@@ -150,8 +169,12 @@ describe.each(CLIENTS)('finding things, $name', (client) => {
     await api.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem('Sheet1');
       const objects = [
-        context.workbook.names.getItemOrNullObject('x'), sheet.names.getItemOrNullObject('x'), context.workbook.tables.getItemOrNullObject('x'),
-        sheet.charts.getItemOrNullObject('x'), sheet.getUsedRangeOrNullObject(true), sheet.getRange('A1').getSpillingToRangeOrNullObject(),
+        context.workbook.names.getItemOrNullObject('x'),
+        sheet.names.getItemOrNullObject('x'),
+        context.workbook.tables.getItemOrNullObject('x'),
+        sheet.charts.getItemOrNullObject('x'),
+        sheet.getUsedRangeOrNullObject(true),
+        sheet.getRange('A1').getSpillingToRangeOrNullObject(),
         sheet.freezePanes.getLocationOrNullObject(),
       ];
       await context.sync();
@@ -194,9 +217,13 @@ describe.each(CLIENTS)('finding things, $name', (client) => {
       await context.sync();
       return range;
     });
-    expect(await codeOf(api.run(kept, async (context) => {
-      kept.load('values');
-      await context.sync();
-    }))).toBe('InvalidObjectPath');
+    expect(
+      await codeOf(
+        api.run(kept, async (context) => {
+          kept.load('values');
+          await context.sync();
+        }),
+      ),
+    ).toBe('InvalidObjectPath');
   });
 });

@@ -19,7 +19,10 @@ describe.each(CLIENTS)('$name', (client) => {
     expect(await officePort.recall()).toBeUndefined();
     await officePort.remember(undefined);
     await officePort.remember('{"version":1}');
-    await Excel.run(async (context) => { context.workbook.worksheets.getActiveWorksheet().protection.protect({}); await context.sync(); });
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getActiveWorksheet().protection.protect({});
+      await context.sync();
+    });
     await officePort.remember('{"version":1,"columns":[]}');
     expect(await officePort.recall()).toBe('{"version":1,"columns":[]}');
     await officePort.remember(undefined);
@@ -29,28 +32,40 @@ describe.each(CLIENTS)('$name', (client) => {
   test('a sheet of rates comes back as the figures that were written, renamed or not', async () => {
     expect(await officePort.readRates()).toBeUndefined();
     const learned = learnRates(demoFarm(6));
-    expect(await officePort.writeWorkbook(ratesWorkbook(learned), '', quiet)).toMatchObject({ kind: 'written' });
+    expect(await officePort.writeWorkbook(ratesWorkbook(learned), '', quiet)).toMatchObject({
+      kind: 'written',
+    });
     const values = learned.rates.map(({ key, kind, value, runs }) => ({ key, kind, value, runs }));
     const read = async () => {
       const cells = await officePort.readRates();
       const { rates, leftOut } = ratesFromCells(cells ?? { name: '', top: 0, left: 0, values: [] });
       expect(leftOut).toEqual([]);
-      return { sheet: cells?.name, values: rates.map(({ key, kind, value, runs }) => ({ key, kind, value, runs })) };
+      return {
+        sheet: cells?.name,
+        values: rates.map(({ key, kind, value, runs }) => ({ key, kind, value, runs })),
+      };
     };
     expect(await read()).toEqual({ sheet: 'Rates', values });
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem('Rates').name = 'Our figures';
       // Excel lets names follow a renamed sheet; the book in memory does not.
-      context.workbook.names.getItem('rate_latency_offset').formula = '=\'Our figures\'!$D$5';
+      context.workbook.names.getItem('rate_latency_offset').formula = "='Our figures'!$D$5";
       await context.sync();
     });
     expect(await read()).toEqual({ sheet: 'Our figures', values });
   }, 60_000);
 
   test('a sheet called Rates that holds nothing, or is far too big, is none', async () => {
-    await Excel.run(async (context) => { context.workbook.worksheets.add('Rates'); await context.sync(); });
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.add('Rates');
+      await context.sync();
+    });
     expect(await officePort.readRates()).toBeUndefined();
-    await Excel.run(async (context) => { context.workbook.worksheets.getItem('Rates').getRange('A1').values = [['x']]; context.workbook.worksheets.getItem('Rates').getRange('XFD90000').values = [['y']]; await context.sync(); });
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem('Rates').getRange('A1').values = [['x']];
+      context.workbook.worksheets.getItem('Rates').getRange('XFD90000').values = [['y']];
+      await context.sync();
+    });
     expect(await officePort.readRates()).toBeUndefined();
   });
 });

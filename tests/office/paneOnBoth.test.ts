@@ -16,27 +16,54 @@ function open(client: Client): MemoryBook {
   installOffice(globals);
   const Excel = client.connect(executor);
   // The library kept for tests is of 2025: what came later is not asked of either.
-  const isSetSupported = (name: string, version?: string): boolean => Number((version ?? '1.1').split('.')[1]) <= 14 && globals.Office.context.requirements.isSetSupported(name, version);
-  Object.assign(globalThis, { Excel, Office: { ...globals.Office, context: { ...globals.Office.context, requirements: { isSetSupported } } } });
+  const isSetSupported = (name: string, version?: string): boolean =>
+    Number((version ?? '1.1').split('.')[1]) <= 14 &&
+    globals.Office.context.requirements.isSetSupported(name, version);
+  Object.assign(globalThis, {
+    Excel,
+    Office: { ...globals.Office, context: { ...globals.Office.context, requirements: { isSetSupported } } },
+  });
   return book;
 }
 
 async function everything(book: Book): Promise<unknown> {
   const sheets = await book.sheets();
-  const looked = await Promise.all(sheets.map(async ({ id, ...sheet }) => {
-    const area = await book.usedArea(id, false);
-    const cells = area && {
-      formulas: await book.read(id, area, 'formulas'), values: await book.read(id, area, 'values'), formats: await book.read(id, area, 'formats'),
-      looks: await Promise.all(Array.from({ length: area.rows * area.columns }, async (_, i) => {
-        const cell = { row: area.row + Math.floor(i / area.columns), column: area.column + (i % area.columns), rows: 1, columns: 1 };
-        return [await book.format(id, cell), await book.validation(id, cell), await book.border(id, cell, 'EdgeBottom')];
-      })),
-    };
-    return {
-      sheet, area, cells, charts: await book.charts(id), conditionals: await book.conditionals(id), freeze: await book.freeze(id), protection: await book.protection(id),
-      page: await book.page(id), merges: await book.merges(id),
-    };
-  }));
+  const looked = await Promise.all(
+    sheets.map(async ({ id, ...sheet }) => {
+      const area = await book.usedArea(id, false);
+      const cells = area && {
+        formulas: await book.read(id, area, 'formulas'),
+        values: await book.read(id, area, 'values'),
+        formats: await book.read(id, area, 'formats'),
+        looks: await Promise.all(
+          Array.from({ length: area.rows * area.columns }, async (_, i) => {
+            const cell = {
+              row: area.row + Math.floor(i / area.columns),
+              column: area.column + (i % area.columns),
+              rows: 1,
+              columns: 1,
+            };
+            return [
+              await book.format(id, cell),
+              await book.validation(id, cell),
+              await book.border(id, cell, 'EdgeBottom'),
+            ];
+          }),
+        ),
+      };
+      return {
+        sheet,
+        area,
+        cells,
+        charts: await book.charts(id),
+        conditionals: await book.conditionals(id),
+        freeze: await book.freeze(id),
+        protection: await book.protection(id),
+        page: await book.page(id),
+        merges: await book.merges(id),
+      };
+    }),
+  );
   return { looked, names: await book.names(), tables: await book.tables() };
 }
 
@@ -48,11 +75,34 @@ async function work(client: Client): Promise<unknown> {
   const again = await officePort.writeWorkbook(seasonModel(), '', quiet);
   const taken = await officePort.writeWorkbook(seasonModel(), ' 2', quiet);
   await book.select((await book.sheets())[0]?.id ?? '', { row: 0, column: 0, rows: 2, columns: 2 });
-  const inserted = await officePort.insertFormula({ formula: '=SPAWN.AMMONIA.SHARE(8, 25)', rows: 1, columns: 1, formats: ['0.0%'], hasHeadings: false, mayReplace: false });
-  const refused = await officePort.insertFormula({ formula: '=1', rows: 1, columns: 1, formats: [], hasHeadings: false, mayReplace: false });
+  const inserted = await officePort.insertFormula({
+    formula: '=SPAWN.AMMONIA.SHARE(8, 25)',
+    rows: 1,
+    columns: 1,
+    formats: ['0.0%'],
+    hasHeadings: false,
+    mayReplace: false,
+  });
+  const refused = await officePort.insertFormula({
+    formula: '=1',
+    rows: 1,
+    columns: 1,
+    formats: [],
+    hasHeadings: false,
+    mayReplace: false,
+  });
   const reading = await officePort.readSelection();
   const scan = await officePort.scanCalls(quiet);
-  return { written, again, taken, inserted, refused, reading, calls: scan.calls, book: await everything(book) };
+  return {
+    written,
+    again,
+    taken,
+    inserted,
+    refused,
+    reading,
+    calls: scan.calls,
+    book: await everything(book),
+  };
 }
 
 test('the pane leaves the same workbook through the real client library and through ours', async () => {
@@ -60,5 +110,10 @@ test('the pane leaves the same workbook through the real client library and thro
   if (!real || !ours) throw new Error('two clients are needed');
   const through = await work(ours);
   expect(JSON.parse(JSON.stringify(await work(real)))).toEqual(JSON.parse(JSON.stringify(through)));
-  expect(through).toMatchObject({ written: { kind: 'written' }, again: { kind: 'taken' }, inserted: { kind: 'inserted' }, refused: { kind: 'occupied' } });
+  expect(through).toMatchObject({
+    written: { kind: 'written' },
+    again: { kind: 'taken' },
+    inserted: { kind: 'inserted' },
+    refused: { kind: 'occupied' },
+  });
 });

@@ -15,10 +15,37 @@ import { calculating } from './calculating';
 const model = seasonModel();
 const quiet = (): void => undefined;
 
-const READS = new Set(['sheets', 'settle', 'activeSheet', 'selection', 'read', 'usedArea', 'spillArea', 'format', 'border', 'merges', 'tables', 'names', 'validation',
-  'conditionals', 'charts', 'freeze', 'protection', 'page', 'note', 'group', 'undoSteps', 'calculations', 'calculate']);
+const READS = new Set([
+  'sheets',
+  'settle',
+  'activeSheet',
+  'selection',
+  'read',
+  'usedArea',
+  'spillArea',
+  'format',
+  'border',
+  'merges',
+  'tables',
+  'names',
+  'validation',
+  'conditionals',
+  'charts',
+  'freeze',
+  'protection',
+  'page',
+  'note',
+  'group',
+  'undoSteps',
+  'calculations',
+  'calculate',
+]);
 
-interface Faults { changes: number; failAt: number; code: string }
+interface Faults {
+  changes: number;
+  failAt: number;
+  code: string;
+}
 
 /** Lets the n-th change fail, as a spreadsheet program may at any moment. */
 function faulty(book: MemoryBook, faults: Faults): MemoryBook {
@@ -46,10 +73,12 @@ function open(failAt = 0, code = 'GeneralException'): { readonly book: MemoryBoo
 async function snapshot(book: Book): Promise<unknown> {
   const sheets = await book.sheets();
   return {
-    sheets: await Promise.all(sheets.map(async (sheet) => {
-      const area = await book.usedArea(sheet.id, false);
-      return { name: sheet.name, cells: area && await book.read(sheet.id, area, 'formulas'), area };
-    })),
+    sheets: await Promise.all(
+      sheets.map(async (sheet) => {
+        const area = await book.usedArea(sheet.id, false);
+        return { name: sheet.name, cells: area && (await book.read(sheet.id, area, 'formulas')), area };
+      }),
+    ),
     names: await book.names(),
     tables: await book.tables(),
   };
@@ -66,7 +95,8 @@ const spilledIn = (sheet: SheetModel): Set<string> => {
   for (const [address, { spill }] of Object.entries(sheet.cells)) {
     const area = parseArea(address);
     if (!spill || !area) continue;
-    for (let r = 0; r < spill[0]; r++) for (let c = 0; c < spill[1]; c++) if (r + c > 0) places.add(`${area.top + r}:${area.left + c}`);
+    for (let r = 0; r < spill[0]; r++)
+      for (let c = 0; c < spill[1]; c++) if (r + c > 0) places.add(`${area.top + r}:${area.left + c}`);
   }
   return places;
 };
@@ -82,7 +112,10 @@ describe('a plan written into an empty workbook', () => {
 
   test('adds exactly the sheets of the model, after what is there', async () => {
     expect(outcome).toEqual({ kind: 'written', sheets: model.sheets.map((sheet) => sheet.name) });
-    expect((await book.sheets()).map((sheet) => sheet.name)).toEqual(['Sheet1', ...model.sheets.map((sheet) => sheet.name)]);
+    expect((await book.sheets()).map((sheet) => sheet.name)).toEqual([
+      'Sheet1',
+      ...model.sheets.map((sheet) => sheet.name),
+    ]);
     expect(await book.activeSheet()).toBe(await idOf(book, model.sheets[0]?.name ?? ''));
   });
 
@@ -93,20 +126,33 @@ describe('a plan written into an empty workbook', () => {
       for (const [address, cell] of Object.entries(sheet.cells)) {
         const area = parseArea(address);
         if (!area || (cell.formula === undefined && cell.value === undefined)) continue;
-        const [[got = null] = []] = await book.read(id, { row: area.top, column: area.left, rows: 1, columns: 1 }, 'formulas');
-        const wanted = cell.formula ?? (spilled.has(`${area.top}:${area.left}`) ? null : cell.value === '' ? null : cell.value);
+        const [[got = null] = []] = await book.read(
+          id,
+          { row: area.top, column: area.left, rows: 1, columns: 1 },
+          'formulas',
+        );
+        const wanted =
+          cell.formula ??
+          (spilled.has(`${area.top}:${area.left}`) ? null : cell.value === '' ? null : cell.value);
         expect([sheet.name, address, got]).toEqual([sheet.name, address, wanted]);
       }
     }
   });
 
   test('names, tables, charts, rules, frozen panes, print set-up and protection are there', async () => {
-    expect((await book.names()).map((name) => name.name).sort()).toEqual(model.names.map((name) => name.name).sort());
+    expect((await book.names()).map((name) => name.name).sort()).toEqual(
+      model.names.map((name) => name.name).sort(),
+    );
     for (const sheet of model.sheets) {
       const id = await idOf(book, sheet.name);
-      expect((await book.tables()).filter((table) => table.sheet === id).map((table) => table.name)).toEqual((sheet.tables ?? []).map((table) => table.name));
-      expect((await book.charts(id)).map((chart) => [chart.title, chart.series.map((series) => series.name)]))
-        .toEqual((sheet.charts ?? []).map((chart) => [chart.title, chart.series.map((series) => series.name)]));
+      expect((await book.tables()).filter((table) => table.sheet === id).map((table) => table.name)).toEqual(
+        (sheet.tables ?? []).map((table) => table.name),
+      );
+      expect(
+        (await book.charts(id)).map((chart) => [chart.title, chart.series.map((series) => series.name)]),
+      ).toEqual(
+        (sheet.charts ?? []).map((chart) => [chart.title, chart.series.map((series) => series.name)]),
+      );
       expect((await book.conditionals(id)).length).toBe((sheet.conditionals ?? []).length);
       expect(await book.freeze(id)).toEqual({ rows: 0, columns: 0, ...sheet.freeze });
       expect((await book.page(id)).landscape).toBe(sheet.print?.landscape ?? false);
@@ -121,7 +167,8 @@ describe('a plan written into an empty workbook', () => {
         const area = parseArea(address);
         if (!area || !cell.style) continue;
         const { locked } = await book.format(id, { row: area.top, column: area.left, rows: 1, columns: 1 });
-        if (cell.style === 'input' || cell.style === 'blank') expect([address, locked]).toEqual([address, false]);
+        if (cell.style === 'input' || cell.style === 'blank')
+          expect([address, locked]).toEqual([address, false]);
         else if (cell.formula) expect([address, locked]).toEqual([address, true]);
       }
     }
@@ -144,8 +191,13 @@ test('calculated where it was written, every cell shows what the model says', as
     for (const [address, { value = '' }] of Object.entries(sheet.cells)) {
       const area = parseArea(address);
       if (!area) continue;
-      const [[got] = []] = await book.read(id, { row: area.top, column: area.left, rows: 1, columns: 1 }, 'values');
-      if (typeof value === 'number') expect([sheet.name, address, got]).toEqual([sheet.name, address, expect.closeTo(value, 8)]);
+      const [[got] = []] = await book.read(
+        id,
+        { row: area.top, column: area.left, rows: 1, columns: 1 },
+        'values',
+      );
+      if (typeof value === 'number')
+        expect([sheet.name, address, got]).toEqual([sheet.name, address, expect.closeTo(value, 8)]);
       else expect([sheet.name, address, got ?? '']).toEqual([sheet.name, address, value]);
       compared += 1;
     }
@@ -175,18 +227,25 @@ describe('nothing is overwritten', () => {
   test('a second plan beside the first gets its own sheets and names, and its formulas use them', async () => {
     const { book } = open();
     await writeWorkbook(model, '', quiet);
-    const first = await snapshot(book) as { sheets: unknown[] };
+    const first = (await snapshot(book)) as { sheets: unknown[] };
     const taken = await writeWorkbook(model, '', quiet);
     expect(taken).toMatchObject({ kind: 'taken', free: ' 2' });
     const outcome = await writeWorkbook(model, ' 2', quiet);
     expect(outcome.kind).toBe('written');
-    const both = await snapshot(book) as { sheets: { name: string; cells: unknown[][] }[] };
+    const both = (await snapshot(book)) as { sheets: { name: string; cells: unknown[][] }[] };
     expect(both.sheets.slice(0, first.sheets.length)).toEqual(first.sheets);
     expect(both.sheets).toHaveLength(first.sheets.length + model.sheets.length);
-    const formulas = both.sheets.slice(first.sheets.length).flatMap((sheet) => sheet.cells.flat()).filter((cell) => typeof cell === 'string' && cell.startsWith('='));
+    const formulas = both.sheets
+      .slice(first.sheets.length)
+      .flatMap((sheet) => sheet.cells.flat())
+      .filter((cell) => typeof cell === 'string' && cell.startsWith('='));
     expect(formulas.length).toBeGreaterThan(20);
     const names = model.names.map((name) => name.name);
-    const leaks = formulas.filter((formula) => names.some((name) => new RegExp(`(?<![\\w.])${name}(?![\\w.(])`).test(String(formula).replace(/"[^"]*"/g, ''))));
+    const leaks = formulas.filter((formula) =>
+      names.some((name) =>
+        new RegExp(`(?<![\\w.])${name}(?![\\w.(])`).test(String(formula).replace(/"[^"]*"/g, '')),
+      ),
+    );
     expect(leaks).toEqual([]);
   });
 });
@@ -198,16 +257,26 @@ describe('all or nothing', () => {
     const changes = faults.changes;
     expect(changes).toBeGreaterThan(100);
     // Every change near the start, where the stages differ, then an even spread over the rest.
-    const steps = new Set([...Array.from({ length: 40 }, (_, i) => i + 1), ...Array.from({ length: 40 }, (_, i) => Math.ceil(((i + 1) / 40) * changes))]);
+    const steps = new Set([
+      ...Array.from({ length: 40 }, (_, i) => i + 1),
+      ...Array.from({ length: 40 }, (_, i) => Math.ceil(((i + 1) / 40) * changes)),
+    ]);
     for (const step of steps) {
       const { book, faults: each } = open();
-      await book.write('{sheet1}', { row: 0, column: 0, rows: 1, columns: 2 }, [[{ value: 'my notes' }, { formula: '=1+1' }]]);
+      await book.write('{sheet1}', { row: 0, column: 0, rows: 1, columns: 2 }, [
+        [{ value: 'my notes' }, { formula: '=1+1' }],
+      ]);
       await book.putName({ name: 'mine', formula: '=Sheet1!$A$1', comment: '' });
       const before = await snapshot(book);
       each.failAt = step;
-      const problem = await writeWorkbook(model, '', quiet).then(() => undefined, (error: unknown) => error);
+      const problem = await writeWorkbook(model, '', quiet).then(
+        () => undefined,
+        (error: unknown) => error,
+      );
       expect([step, problem]).toEqual([step, expect.any(HostProblem)]);
-      expect((problem as HostProblem).message).toMatch(/^(Nothing was written|The workbook takes no new sheets)/);
+      expect((problem as HostProblem).message).toMatch(
+        /^(Nothing was written|The workbook takes no new sheets)/,
+      );
       expect([step, await snapshot(book)]).toEqual([step, before]);
       expect([step, await book.activeSheet()]).toEqual([step, '{sheet1}']);
     }
@@ -234,7 +303,9 @@ describe('all or nothing', () => {
 
   test('if clearing up fails too, the sentence names the sheets that stay', async () => {
     const { book, faults } = open();
-    const deleting = jest.spyOn(book, 'deleteSheet').mockImplementation(() => fail('AccessDenied', 'injected'));
+    const deleting = jest
+      .spyOn(book, 'deleteSheet')
+      .mockImplementation(() => fail('AccessDenied', 'injected'));
     faults.failAt = 30;
     await expect(writeWorkbook(model, '', quiet)).rejects.toThrow(new RegExp(`Delete them by hand`));
     deleting.mockRestore();

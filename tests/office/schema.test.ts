@@ -10,11 +10,21 @@ import { workbookNode } from '../../src/localsheet/excelapi/nodes/workbook';
 const NEWER = new Set(['Note', 'NoteCollection']);
 const NEWER_LINKS = new Set(['Worksheet.notes']);
 
-type Prototype = Record<string, unknown> & { readonly _scalarPropertyNames?: readonly string[]; readonly _scalarPropertyOriginalNames?: readonly string[] };
+type Prototype = Record<string, unknown> & {
+  readonly _scalarPropertyNames?: readonly string[];
+  readonly _scalarPropertyOriginalNames?: readonly string[];
+};
 
 function realClasses(): Record<string, { readonly prototype: Prototype } | undefined> {
   const file = 'node_modules/@microsoft/office-js/dist/excel-web-16.00.js';
-  const page: Record<string, unknown> = { console, setTimeout: () => 0, clearTimeout: () => undefined, navigator: { userAgent: 't' }, location: { href: 'https://localhost/' }, document: {} };
+  const page: Record<string, unknown> = {
+    console,
+    setTimeout: () => 0,
+    clearTimeout: () => undefined,
+    navigator: { userAgent: 't' },
+    location: { href: 'https://localhost/' },
+    document: {},
+  };
   page.window = page;
   page.self = page;
   runInContext(readFileSync(file, 'utf8'), createContext(page));
@@ -27,19 +37,34 @@ test('every class and member the local sheet offers exists under the same name i
   for (const [type, { read = [], write = [], links = {}, methods = {} }] of Object.entries(CLASSES)) {
     if (NEWER.has(type)) continue;
     const prototype = real[type]?.prototype;
-    if (!prototype) { missing.push(type); continue; }
+    if (!prototype) {
+      missing.push(type);
+      continue;
+    }
     const names = [...read, ...write, ...Object.keys(links), ...Object.keys(methods)];
-    missing.push(...names.filter((name) => !Object.getOwnPropertyNames(prototype).includes(name) && !NEWER_LINKS.has(`${type}.${name}`)).map((name) => `${type}.${name}`));
+    missing.push(
+      ...names
+        .filter(
+          (name) =>
+            !Object.getOwnPropertyNames(prototype).includes(name) && !NEWER_LINKS.has(`${type}.${name}`),
+        )
+        .map((name) => `${type}.${name}`),
+    );
     // The getters need an instance; the metadata getters do not use it.
-    const get = (name: string): readonly string[] => (Object.getOwnPropertyDescriptor(prototype, name)?.get?.call({}) as readonly string[] | undefined) ?? [];
+    const get = (name: string): readonly string[] =>
+      (Object.getOwnPropertyDescriptor(prototype, name)?.get?.call({}) as readonly string[] | undefined) ??
+      [];
     const scalars = get('_scalarPropertyNames');
     const wires = get('_scalarPropertyOriginalNames');
-    for (const name of [...read, ...write]) if (scalars.includes(name) && wires[scalars.indexOf(name)] !== wireName(name)) missing.push(`${type}.${name} is ${wires[scalars.indexOf(name)] ?? '?'} on the wire`);
+    for (const name of [...read, ...write])
+      if (scalars.includes(name) && wires[scalars.indexOf(name)] !== wireName(name))
+        missing.push(`${type}.${name} is ${wires[scalars.indexOf(name)] ?? '?'} on the wire`);
   }
   expect(missing).toEqual([]);
 });
 
-const link = async (node: Node | undefined, name: string): Promise<Node | undefined> => (await node?.links?.[name]?.()) ?? undefined;
+const link = async (node: Node | undefined, name: string): Promise<Node | undefined> =>
+  (await node?.links?.[name]?.()) ?? undefined;
 const call = async (node: Node | undefined, name: string, ...args: unknown[]): Promise<Node | undefined> => {
   const answer = await node?.methods?.[name]?.(...args);
   return isNode(answer) ? answer : undefined;
@@ -54,7 +79,13 @@ async function visit(node: Node | undefined, found: Map<string, Node>): Promise<
 
 /** One node of every type, on a book that holds one of everything. */
 async function oneOfEach(): Promise<Map<string, Node>> {
-  const env: Env = { book: createMemoryBook(), references: new Map(), nextReference: 1, isStale: false, openWorkbook: () => undefined };
+  const env: Env = {
+    book: createMemoryBook(),
+    references: new Map(),
+    nextReference: 1,
+    isStale: false,
+    openWorkbook: () => undefined,
+  };
   const root = workbookNode(env);
   const sheet = await call(await link(root, 'Worksheets'), 'GetActiveWorksheet');
   const range = await call(sheet, 'GetRange', 'A1:B3');
@@ -78,7 +109,9 @@ const offered = (node: Node | undefined, indexed: readonly string[]) => ({
   scalars: sorted(Object.keys(node?.scalars ?? {})),
   setters: sorted(Object.keys(node?.setters ?? {}).filter((name) => name !== 'Gridlines')),
   links: sorted(Object.keys(node?.links ?? {})),
-  methods: sorted(Object.keys(node?.methods ?? {}).filter((name) => !name.startsWith('_') && !indexed.includes(name))),
+  methods: sorted(
+    Object.keys(node?.methods ?? {}).filter((name) => !name.startsWith('_') && !indexed.includes(name)),
+  ),
   isCollection: node?.items !== undefined,
   hasIndexer: node?.item !== undefined || indexed.length === 0,
 });
@@ -87,10 +120,19 @@ test('client schema and executor speak of the same members', async () => {
   const nodes = await oneOfEach();
   expect(sorted([...nodes.keys()])).toEqual(sorted(Object.keys(CLASSES)));
   for (const [type, { read = [], write = [], links = {}, methods = {}, items }] of Object.entries(CLASSES)) {
-    const indexed = wired(Object.entries(methods).filter(([, spec]) => typeof spec === 'object' && spec.isIndexer).map(([name]) => name));
+    const indexed = wired(
+      Object.entries(methods)
+        .filter(([, spec]) => typeof spec === 'object' && spec.isIndexer)
+        .map(([name]) => name),
+    );
     expect({ type, ...offered(nodes.get(type), indexed) }).toEqual({
-      type, scalars: wired([...read, ...write]), setters: wired(write), links: wired(Object.keys(links)),
-      methods: wired(Object.keys(methods)).filter((name) => !indexed.includes(name)), isCollection: items !== undefined, hasIndexer: true,
+      type,
+      scalars: wired([...read, ...write]),
+      setters: wired(write),
+      links: wired(Object.keys(links)),
+      methods: wired(Object.keys(methods)).filter((name) => !indexed.includes(name)),
+      isCollection: items !== undefined,
+      hasIndexer: true,
     });
   }
 });

@@ -24,7 +24,13 @@ describe.each(CLIENTS)('settings of the workbook, $name', (client) => {
       const count = settings.getCount();
       settings.load('items/key');
       await context.sync();
-      expect([words.key, words.value, list.value, count.value, settings.items.map(({ key }) => key).sort()]).toEqual(['words', '{}', [1, 'two'], 2, ['list', 'words']]);
+      expect([
+        words.key,
+        words.value,
+        list.value,
+        count.value,
+        settings.items.map(({ key }) => key).sort(),
+      ]).toEqual(['words', '{}', [1, 'two'], 2, ['list', 'words']]);
       words.value = 'other';
       list.delete();
       await context.sync();
@@ -36,9 +42,28 @@ describe.each(CLIENTS)('settings of the workbook, $name', (client) => {
   });
 
   test.each([
-    ['a blank key', (c: Context) => { c.workbook.settings.add('', 'x'); }, 'InvalidArgument'],
-    ['a key nobody set', (c: Context) => { c.workbook.settings.getItem('nothing').delete(); }, 'ItemNotFound'],
+    [
+      'a blank key',
+      (c: Context) => {
+        c.workbook.settings.add('', 'x');
+      },
+      'InvalidArgument',
+    ],
+    [
+      'a key nobody set',
+      (c: Context) => {
+        c.workbook.settings.getItem('nothing').delete();
+      },
+      'ItemNotFound',
+    ],
   ] as const)('%s is refused', async (_what, work, code) => {
-    expect(await codeOf(desk(client).api.run(async (context) => { work(context); await context.sync(); }))).toBe(code);
+    expect(
+      await codeOf(
+        desk(client).api.run(async (context) => {
+          work(context);
+          await context.sync();
+        }),
+      ),
+    ).toBe(code);
   });
 });

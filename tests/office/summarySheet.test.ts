@@ -27,10 +27,19 @@ test('it lands beside the plan, keeps every formula, and asks when its name is t
   for (const [address, { formula }] of Object.entries(summary.model.sheets[0]?.cells ?? {})) {
     const area = formula === undefined ? undefined : parseArea(address);
     if (!area) continue;
-    const [[written] = []] = await book.read(sheet.id, { row: area.top, column: area.left, rows: 1, columns: 1 }, 'formulas');
+    const [[written] = []] = await book.read(
+      sheet.id,
+      { row: area.top, column: area.left, rows: 1, columns: 1 },
+      'formulas',
+    );
     expect([address, written]).toEqual([address, formula]);
   }
   expect(await book.charts(sheet.id)).toHaveLength(2);
-  expect(await writeWorkbook(summary.model, '', quiet)).toEqual({ kind: 'taken', sheets: ['Summary'], names: [], free: ' 2' });
+  expect(await writeWorkbook(summary.model, '', quiet)).toEqual({
+    kind: 'taken',
+    sheets: ['Summary'],
+    names: [],
+    free: ' 2',
+  });
   expect(await writeWorkbook(summary.model, ' 2', quiet)).toEqual({ kind: 'written', sheets: ['Summary 2'] });
 });

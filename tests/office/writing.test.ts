@@ -7,14 +7,33 @@ describe.each(CLIENTS)('writing cells, $name', (client) => {
     const { api } = desk(client);
     await api.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem('Sheet1');
-      sheet.getRange('A1:C2').values = [[2, 'text', true], ['=A1*3', '=FAIL()', '']];
-      const range = sheet.getRange('A1:C2').load('values, formulas, valueTypes, text, rowCount, columnCount, rowIndex, columnIndex, cellCount');
+      sheet.getRange('A1:C2').values = [
+        [2, 'text', true],
+        ['=A1*3', '=FAIL()', ''],
+      ];
+      const range = sheet
+        .getRange('A1:C2')
+        .load('values, formulas, valueTypes, text, rowCount, columnCount, rowIndex, columnIndex, cellCount');
       await context.sync();
-      expect(range.values).toEqual([[2, 'text', true], [6, '#N/A', '']]);
-      expect(range.formulas).toEqual([[2, 'text', true], ['=A1*3', '=FAIL()', '']]);
-      expect(range.valueTypes).toEqual([['Double', 'String', 'Boolean'], ['Double', 'Error', 'Empty']]);
-      expect(range.text).toEqual([['2', 'text', 'TRUE'], ['6', '#N/A', '']]);
-      expect([range.rowCount, range.columnCount, range.rowIndex, range.columnIndex, range.cellCount]).toEqual([2, 3, 0, 0, 6]);
+      expect(range.values).toEqual([
+        [2, 'text', true],
+        [6, '#N/A', ''],
+      ]);
+      expect(range.formulas).toEqual([
+        [2, 'text', true],
+        ['=A1*3', '=FAIL()', ''],
+      ]);
+      expect(range.valueTypes).toEqual([
+        ['Double', 'String', 'Boolean'],
+        ['Double', 'Error', 'Empty'],
+      ]);
+      expect(range.text).toEqual([
+        ['2', 'text', 'TRUE'],
+        ['6', '#N/A', ''],
+      ]);
+      expect([range.rowCount, range.columnCount, range.rowIndex, range.columnIndex, range.cellCount]).toEqual(
+        [2, 3, 0, 0, 6],
+      );
     });
   });
 
@@ -40,18 +59,40 @@ describe.each(CLIENTS)('writing cells, $name', (client) => {
       await context.sync();
       range.load('values, numberFormat');
       await context.sync();
-      expect([range.values, range.numberFormat]).toEqual([[[7, 7], [7, 7]], [['0.0', '0.0'], ['0.0', '0.0']]]);
+      expect([range.values, range.numberFormat]).toEqual([
+        [
+          [7, 7],
+          [7, 7],
+        ],
+        [
+          ['0.0', '0.0'],
+          ['0.0', '0.0'],
+        ],
+      ]);
     });
   });
 
   test.each([
-    ['too few rows', [[1, 2]]], ['too many columns', [[1, 2, 3], [4, 5, 6]]], ['ragged', [[1, 2], [3]]], ['a bare list', [1, 2]],
+    ['too few rows', [[1, 2]]],
+    [
+      'too many columns',
+      [
+        [1, 2, 3],
+        [4, 5, 6],
+      ],
+    ],
+    ['ragged', [[1, 2], [3]]],
+    ['a bare list', [1, 2]],
   ])('an array of another shape is refused whole: %s', async (_what, values) => {
     const { api, book } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1:B2').values = values as number[][];
-      await context.sync();
-    }))).toBe('InvalidArgument');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets.getItem('Sheet1').getRange('A1:B2').values = values as number[][];
+          await context.sync();
+        }),
+      ),
+    ).toBe('InvalidArgument');
     expect(book.usedArea('{sheet1}', true)).toBeUndefined();
   });
 
@@ -80,29 +121,43 @@ describe.each(CLIENTS)('writing cells, $name', (client) => {
 
   test.each(['=SUM(A1', '="open', '=A1)'])('a broken formula is refused: %s', async (formula) => {
     const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').formulas = [[formula]];
-      await context.sync();
-    }))).toBe('InvalidArgument');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets.getItem('Sheet1').getRange('A1').formulas = [[formula]];
+          await context.sync();
+        }),
+      ),
+    ).toBe('InvalidArgument');
   });
 
   test('a formula too long is refused by its own code', async () => {
     const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').formulas = [[`=${'1+'.repeat(4200)}1`]];
-      await context.sync();
-    }))).toBe('FormulaLengthExceedsLimit');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets.getItem('Sheet1').getRange('A1').formulas = [
+            [`=${'1+'.repeat(4200)}1`],
+          ];
+          await context.sync();
+        }),
+      ),
+    ).toBe('FormulaLengthExceedsLimit');
   });
 
   test('a failing batch keeps what came before and drops what came after', async () => {
     const { api, book } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      const { worksheets } = context.workbook;
-      worksheets.getItem('Sheet1').getRange('A1').values = [[1]];
-      worksheets.getItem('Nowhere').getRange('A1').values = [[1]];
-      worksheets.getItem('Sheet1').getRange('A2').values = [[2]];
-      await context.sync();
-    }))).toBe('ItemNotFound');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          const { worksheets } = context.workbook;
+          worksheets.getItem('Sheet1').getRange('A1').values = [[1]];
+          worksheets.getItem('Nowhere').getRange('A1').values = [[1]];
+          worksheets.getItem('Sheet1').getRange('A2').values = [[2]];
+          await context.sync();
+        }),
+      ),
+    ).toBe('ItemNotFound');
     expect(book.usedArea('{sheet1}', true)).toEqual(A1);
   });
 
@@ -116,8 +171,16 @@ describe.each(CLIENTS)('writing cells, $name', (client) => {
       const spill = sheet.getRange('B2').getSpillingToRangeOrNullObject().load('address, values, formulas');
       await context.sync();
       expect([anchor.hasSpill, plain.hasSpill, spill.address]).toEqual([true, false, 'Sheet1!B2:C4']);
-      expect(spill.values).toEqual([[1, 10], [2, 20], [3, 30]]);
-      expect(spill.formulas).toEqual([['=SPILL(3)', 10], [2, 20], [3, 30]]);
+      expect(spill.values).toEqual([
+        [1, 10],
+        [2, 20],
+        [3, 30],
+      ]);
+      expect(spill.formulas).toEqual([
+        ['=SPILL(3)', 10],
+        [2, 20],
+        [3, 30],
+      ]);
     });
   });
 
@@ -166,26 +229,48 @@ describe.each(CLIENTS)('writing cells, $name', (client) => {
 
 describe.each(CLIENTS)('ranges, $name', (client) => {
   test.each([
-    ['getCell', 'C3'], ['getRow', 'B3:D3'], ['getColumn', 'C2:C4'], ['getOffsetRange', 'C4:E6'], ['getResizedRange', 'B2:E6'], ['getAbsoluteResizedRange', 'B2'],
+    ['getCell', 'C3'],
+    ['getRow', 'B3:D3'],
+    ['getColumn', 'C2:C4'],
+    ['getOffsetRange', 'C4:E6'],
+    ['getResizedRange', 'B2:E6'],
+    ['getAbsoluteResizedRange', 'B2'],
   ] as const)('%s', async (method, address) => {
     const { api } = desk(client);
     await api.run(async (context) => {
       const range = context.workbook.worksheets.getItem('Sheet1').getRange('B2:D4');
       const reached = {
-        getCell: () => range.getCell(1, 1), getRow: () => range.getRow(1), getColumn: () => range.getColumn(1), getOffsetRange: () => range.getOffsetRange(2, 1),
-        getResizedRange: () => range.getResizedRange(2, 1), getAbsoluteResizedRange: () => range.getAbsoluteResizedRange(1, 1),
-      }[method]().load('address');
+        getCell: () => range.getCell(1, 1),
+        getRow: () => range.getRow(1),
+        getColumn: () => range.getColumn(1),
+        getOffsetRange: () => range.getOffsetRange(2, 1),
+        getResizedRange: () => range.getResizedRange(2, 1),
+        getAbsoluteResizedRange: () => range.getAbsoluteResizedRange(1, 1),
+      }
+        [method]()
+        .load('address');
       await context.sync();
       expect(reached.address).toBe(`Sheet1!${address}`);
     });
   });
 
-  test.each([[-1, 0], [0, -2]])('cells outside the sheet are refused', async (row, column) => {
+  test.each([
+    [-1, 0],
+    [0, -2],
+  ])('cells outside the sheet are refused', async (row, column) => {
     const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').getOffsetRange(row, column).load('address');
-      await context.sync();
-    }))).toBe('InvalidArgument');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets
+            .getItem('Sheet1')
+            .getRange('A1')
+            .getOffsetRange(row, column)
+            .load('address');
+          await context.sync();
+        }),
+      ),
+    ).toBe('InvalidArgument');
   });
 
   test('sheet names with spaces and apostrophes are quoted in addresses', async () => {
@@ -221,11 +306,18 @@ describe.each(CLIENTS)('ranges, $name', (client) => {
 
   test('an address that is none is InvalidArgument, an unknown name ItemNotFound', async () => {
     const { api } = desk(client);
-    const ask = (address: string): Promise<string> => codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange(address).load('address');
-      await context.sync();
-    }));
-    expect([await ask('A1:'), await ask('no_such_name'), await ask('Other!A1')]).toEqual(['InvalidArgument', 'ItemNotFound', 'InvalidArgument']);
+    const ask = (address: string): Promise<string> =>
+      codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets.getItem('Sheet1').getRange(address).load('address');
+          await context.sync();
+        }),
+      );
+    expect([await ask('A1:'), await ask('no_such_name'), await ask('Other!A1')]).toEqual([
+      'InvalidArgument',
+      'ItemNotFound',
+      'InvalidArgument',
+    ]);
   });
 
   test('select moves the selection and clear empties', async () => {
@@ -251,26 +343,49 @@ describe.each(CLIENTS)('ranges, $name', (client) => {
     await api.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem('Sheet1');
       const cell = sheet.getRange('A1');
-      cell.set({ format: { wrapText: true, horizontalAlignment: 'Center', font: { bold: true, size: 14, color: '#112233', name: 'Arial' } } });
+      cell.set({
+        format: {
+          wrapText: true,
+          horizontalAlignment: 'Center',
+          font: { bold: true, size: 14, color: '#112233', name: 'Arial' },
+        },
+      });
       cell.format.columnWidth = 90;
       cell.format.protection.locked = false;
       cell.format.borders.getItem('EdgeBottom').style = 'Continuous';
-      cell.load('format/wrapText, format/horizontalAlignment, format/columnWidth, format/font, format/protection/locked');
+      cell.load(
+        'format/wrapText, format/horizontalAlignment, format/columnWidth, format/font, format/protection/locked',
+      );
       const edge = cell.format.borders.getItem('EdgeBottom').load('style');
       const both = sheet.getRange('A1:B1').load('format/font/bold, format/fill/color');
       await context.sync();
       const { format } = cell;
-      expect([format.wrapText, format.horizontalAlignment, format.columnWidth, format.font.bold, format.font.size, format.font.color, format.protection.locked]).toEqual([
-        true, 'Center', 90, true, 14, '#112233', false]);
-      expect([edge.style, both.format.font.bold, both.format.fill.color]).toEqual(['Continuous', null, '#FFFFFF']);
+      expect([
+        format.wrapText,
+        format.horizontalAlignment,
+        format.columnWidth,
+        format.font.bold,
+        format.font.size,
+        format.font.color,
+        format.protection.locked,
+      ]).toEqual([true, 'Center', 90, true, 14, '#112233', false]);
+      expect([edge.style, both.format.font.bold, both.format.fill.color]).toEqual([
+        'Continuous',
+        null,
+        '#FFFFFF',
+      ]);
     });
   });
 
   test('a colour that is none is refused', async () => {
     const { api } = desk(client);
-    expect(await codeOf(api.run(async (context) => {
-      context.workbook.worksheets.getItem('Sheet1').getRange('A1').format.fill.color = 'reddish';
-      await context.sync();
-    }))).toBe('InvalidArgument');
+    expect(
+      await codeOf(
+        api.run(async (context) => {
+          context.workbook.worksheets.getItem('Sheet1').getRange('A1').format.fill.color = 'reddish';
+          await context.sync();
+        }),
+      ),
+    ).toBe('InvalidArgument');
   });
 });

@@ -23,7 +23,8 @@ async function read(page: Page, ph: string, grams?: string): Promise<void> {
 }
 const valueOf = (page: Page, selector: string): string => (page.one(selector) as HTMLInputElement).value;
 /** The list as a person reads it: its spaces that do not break are spaces. */
-const texts = (page: Page): string[] => page.all('.reading-text').map((item) => (item.textContent ?? '').replaceAll('\u00a0', ' '));
+const texts = (page: Page): string[] =>
+  page.all('.reading-text').map((item) => (item.textContent ?? '').replaceAll('\u00a0', ' '));
 const next = (doses: readonly number[], readings: readonly number[]): readonly unknown[] => {
   const fn = findFunction('SPAWN.BUFFER.NEXT');
   if (!fn) throw new Error('no BUFFER.NEXT');
@@ -37,7 +38,14 @@ describe('the flow of readings', () => {
     await read(page, '4.86');
     const [, , dose, , , low, likely, high] = next([0], [4.86]) as number[];
     const answer = page.one('#dose-answer').textContent ?? '';
-    for (const words of [`${gramsText(dose ?? NaN)} g`, `pH ${likely?.toFixed(2)}`, `between ${low?.toFixed(2)} and ${high?.toFixed(2)}`, 'Wait.', '15 minutes', 'no source'])
+    for (const words of [
+      `${gramsText(dose ?? NaN)} g`,
+      `pH ${likely?.toFixed(2)}`,
+      `between ${low?.toFixed(2)} and ${high?.toFixed(2)}`,
+      'Wait.',
+      '15 minutes',
+      'no source',
+    ])
       expect(answer).toContain(words);
     expect(document.activeElement?.id).toBe('dose-answer');
     expect(page.text()).toContain('try a bucket first');
@@ -98,7 +106,11 @@ describe('mistakes', () => {
 
   test('an empty pH, a word and a pH of 52 are not taken; each says why beside the field', async () => {
     const page = await atVat();
-    for (const [text, words] of [['', 'Type the pH'], ['sour', '“sour”'], ['52', 'from 0 to 14']] as const) {
+    for (const [text, words] of [
+      ['', 'Type the pH'],
+      ['sour', '“sour”'],
+      ['52', 'from 0 to 14'],
+    ] as const) {
       await read(page, text);
       expect(page.one('#dose-ph-fault').textContent).toContain(words);
       expect(page.one('#dose-ph').getAttribute('aria-describedby')).toContain('dose-ph-fault');
@@ -202,7 +214,8 @@ describe('the picture', () => {
     await read(page, '4.9');
     await read(page, '5.5', '4');
     const words = page.one('.path svg').getAttribute('aria-label') ?? '';
-    for (const part of ['0 g, pH 4.9', '4 g, pH 5.5', 'is likely', 'The window is pH 6.5 to 7.5']) expect(words).toContain(part);
+    for (const part of ['0 g, pH 4.9', '4 g, pH 5.5', 'is likely', 'The window is pH 6.5 to 7.5'])
+      expect(words).toContain(part);
     expect(page.all('.path .reading')).toHaveLength(2);
     for (const shape of page.all('.path path')) expect(shape.getAttribute('d')).not.toMatch(/NaN|Infinity/);
   });
@@ -220,12 +233,19 @@ describe('writing it down', () => {
     const [{ model } = { model: undefined }] = page.world.written;
     if (!model) throw new Error('nothing written');
     expect(lintWorkbook(model)).toEqual([]);
-    expect([model.sheets[0]?.cells['D14']?.value, model.sheets[0]?.cells['H16']?.value, model.sheets[0]?.cells['I16']?.value]).toEqual([1000, 4, 5.5]);
+    expect([
+      model.sheets[0]?.cells['D14']?.value,
+      model.sheets[0]?.cells['H16']?.value,
+      model.sheets[0]?.cells['I16']?.value,
+    ]).toEqual([1000, 4, 5.5]);
   });
 
   test('a sheet of that name is never overwritten: the user is asked for a word behind the name', async () => {
     const page = await atVat();
-    page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Dosing'], names: [], free: ' 2' } : { kind: 'written', sheets: [`Dosing${suffix}`] });
+    page.world.writeOutcome = (suffix) =>
+      suffix === ''
+        ? { kind: 'taken', sheets: ['Dosing'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: [`Dosing${suffix}`] };
     await page.press('Write as a sheet');
     expect(page.one('#question').textContent).toContain('There is a sheet called “Dosing” already');
     await page.type('#question-word', 'no/good');
@@ -270,7 +290,8 @@ test('every field of the screen has a label and links to hints that exist', asyn
   await read(page, '5');
   for (const field of page.all('input, select')) {
     expect(page.all(`label[for="${field.id}"]`)).toHaveLength(1);
-    for (const id of (field.getAttribute('aria-describedby') ?? '').split(' ')) expect(document.getElementById(id)).not.toBeNull();
+    for (const id of (field.getAttribute('aria-describedby') ?? '').split(' '))
+      expect(document.getElementById(id)).not.toBeNull();
   }
   const ids = page.all('[id]').map((element) => element.id);
   expect(new Set(ids).size).toBe(ids.length);

@@ -8,7 +8,8 @@ beforeEach(() => {
 });
 
 test('an element that stays keeps its identity, focus and caret', () => {
-  const view = (label: string): ReturnType<typeof h> => h('div', {}, h('p', {}, label), h('input', { id: 'f', value: 'abc' }));
+  const view = (label: string): ReturnType<typeof h> =>
+    h('div', {}, h('p', {}, label), h('input', { id: 'f', value: 'abc' }));
   patch(root, [view('one')]);
   const input = document.getElementById('f') as HTMLInputElement;
   input.focus();
@@ -21,7 +22,12 @@ test('an element that stays keeps its identity, focus and caret', () => {
 });
 
 test('children with keys follow when one is taken out in front of them', () => {
-  const list = (keys: readonly string[]): ReturnType<typeof h> => h('ul', {}, keys.map((key) => h('li', { key }, key)));
+  const list = (keys: readonly string[]): ReturnType<typeof h> =>
+    h(
+      'ul',
+      {},
+      keys.map((key) => h('li', { key }, key)),
+    );
   patch(root, [list(['a', 'b', 'c'])]);
   const c = root.querySelectorAll('li')[2];
   patch(root, [list(['c', 'a'])]);
@@ -31,7 +37,19 @@ test('children with keys follow when one is taken out in front of them', () => {
 
 test('redrawing never piles listeners up, and a handler that is gone stays silent', () => {
   const calls: string[] = [];
-  const view = (name?: string): ReturnType<typeof h> => h('button', name ? { on: { click: () => { calls.push(name); } } } : {});
+  const view = (name?: string): ReturnType<typeof h> =>
+    h(
+      'button',
+      name
+        ? {
+            on: {
+              click: () => {
+                calls.push(name);
+              },
+            },
+          }
+        : {},
+    );
   patch(root, [view('first')]);
   patch(root, [view('second')]);
   root.querySelector('button')?.click();
@@ -50,7 +68,8 @@ test('attributes that are no longer given go away; truths become bare attributes
 });
 
 test('what a user folds open stays open, unless the view says otherwise', () => {
-  const view = (more: Props = {}): ReturnType<typeof h> => h('details', more, h('summary', {}, 'More'), h('p', {}, 'inside'));
+  const view = (more: Props = {}): ReturnType<typeof h> =>
+    h('details', more, h('summary', {}, 'More'), h('p', {}, 'inside'));
   patch(root, [view()]);
   root.querySelector('details')?.setAttribute('open', '');
   patch(root, [view({ class: 'x' })]);
@@ -66,7 +85,12 @@ test('text is always text', () => {
 });
 
 test('a select shows the option its value names, also when the options are new', () => {
-  const view = (value: string, options: readonly string[]): ReturnType<typeof h> => h('select', { value }, options.map((o) => h('option', { value: o }, o)));
+  const view = (value: string, options: readonly string[]): ReturnType<typeof h> =>
+    h(
+      'select',
+      { value },
+      options.map((o) => h('option', { value: o }, o)),
+    );
   patch(root, [view('b', ['a', 'b'])]);
   expect(root.querySelector('select')?.value).toBe('b');
   patch(root, [view('d', ['c', 'd'])]);

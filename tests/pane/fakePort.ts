@@ -2,7 +2,22 @@ import type { RangeCells } from '../../shared/audit';
 import type { Cell, Grid } from '../../shared/values';
 import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Doors } from '../../taskpane/command';
-import type { CallCell, CellMark, CellsReading, CellsWanted, ErrorMemory, FileReading, InsertOutcome, Insertion, Mending, MendReport, RangeReading, Scan, WorkbookPort, WriteOutcome } from '../../taskpane/host/port';
+import type {
+  CallCell,
+  CellMark,
+  CellsReading,
+  CellsWanted,
+  ErrorMemory,
+  FileReading,
+  InsertOutcome,
+  Insertion,
+  Mending,
+  MendReport,
+  RangeReading,
+  Scan,
+  WorkbookPort,
+  WriteOutcome,
+} from '../../taskpane/host/port';
 import { HostProblem, noMemory } from '../../taskpane/host/port';
 import { TODAY } from './seasonModel';
 
@@ -37,8 +52,12 @@ export interface FakeWorld {
   failure: Error | undefined;
 }
 
-export const rangeOf = (reference: string, values: readonly (readonly Cell[])[]): RangeReading =>
-  ({ reference, rows: values.length, columns: values[0]?.length ?? 1, values });
+export const rangeOf = (reference: string, values: readonly (readonly Cell[])[]): RangeReading => ({
+  reference,
+  rows: values.length,
+  columns: values[0]?.length ?? 1,
+  values,
+});
 
 export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
   const guard = (): void => {
@@ -47,7 +66,10 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     if (failure) throw failure;
   };
   const workbook: WorkbookPort = {
-    readSelection: async () => { guard(); return world.selection; },
+    readSelection: async () => {
+      guard();
+      return world.selection;
+    },
     readReference: async (reference) => {
       guard();
       const values = world.cells[reference];
@@ -65,14 +87,29 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       world.written.push({ model, suffix });
       return world.writeOutcome(suffix);
     },
-    scanCalls: async (): Promise<Scan> => { guard(); return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] }; },
-    mend: async (cells) => { guard(); world.mended.push(...cells); return world.mendReport ?? { mended: cells.length, left: [] }; },
-    readFile: async (): Promise<FileReading> => { guard(); return world.file; },
-    listSheets: async () => { guard(); return world.sheets ?? world.records.sheets.map(({ name }) => name); },
+    scanCalls: async (): Promise<Scan> => {
+      guard();
+      return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] };
+    },
+    mend: async (cells) => {
+      guard();
+      world.mended.push(...cells);
+      return world.mendReport ?? { mended: cells.length, left: [] };
+    },
+    readFile: async (): Promise<FileReading> => {
+      guard();
+      return world.file;
+    },
+    listSheets: async () => {
+      guard();
+      return world.sheets ?? world.records.sheets.map(({ name }) => name);
+    },
     readCells: async (wanted) => {
       guard();
       world.asked.push(wanted);
-      return typeof wanted === 'object' ? { ...world.records, sheets: world.records.sheets.filter(({ name }) => name === wanted.sheet) } : world.records;
+      return typeof wanted === 'object'
+        ? { ...world.records, sheets: world.records.sheets.filter(({ name }) => name === wanted.sheet) }
+        : world.records;
     },
     mark: async (marks) => {
       guard();
@@ -82,25 +119,56 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     },
     unmark: async (marked) => {
       guard();
-      if (world.refusal !== undefined) return { restored: 0, changed: 0, stuck: marked, left: [world.refusal] };
+      if (world.refusal !== undefined)
+        return { restored: 0, changed: 0, stuck: marked, left: [world.refusal] };
       world.marks = [];
       return { restored: marked.length, changed: 0, stuck: [], left: [] };
     },
-    recall: async () => { guard(); return world.kept; },
+    recall: async () => {
+      guard();
+      return world.kept;
+    },
     remember: async (text) => {
       guard();
       if (world.isReadOnly) throw new HostProblem('The workbook is read only.');
       world.kept = text;
     },
-    readRates: async () => { guard(); return world.rates; },
-    goTo: async (sheet, address) => { guard(); world.visited.push(`${sheet}!${address}`); },
+    readRates: async () => {
+      guard();
+      return world.rates;
+    },
+    goTo: async (sheet, address) => {
+      guard();
+      world.visited.push(`${sheet}!${address}`);
+    },
   };
-  const save = async (name: string, bytes: Uint8Array): Promise<string> => { guard(); world.saved.push({ name, bytes }); return `${name} is saved.`; };
+  const save = async (name: string, bytes: Uint8Array): Promise<string> => {
+    guard();
+    world.saved.push({ name, bytes });
+    return `${name} is saved.`;
+  };
   const files = { saveWorkbook: save, saveCopy: save };
   const world: FakeWorld = {
-    doors: { workbook, files, errors, today: () => TODAY }, inserted: [], written: [], saved: [], mended: [], visited: [], selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]), cells: {}, calls: [],
-    insertOutcome: { kind: 'inserted', address: 'A1' }, writeOutcome: () => ({ kind: 'written', sheets: ['Start'] }), mendReport: undefined, failure: undefined,
-    records: { sheets: [], again: 'book' }, asked: [], marks: [], refusal: undefined, kept: undefined, rates: undefined, isReadOnly: false,
+    doors: { workbook, files, errors, today: () => TODAY },
+    inserted: [],
+    written: [],
+    saved: [],
+    mended: [],
+    visited: [],
+    selection: rangeOf('Sheet1!B2:B4', [[1], [2], [3]]),
+    cells: {},
+    calls: [],
+    insertOutcome: { kind: 'inserted', address: 'A1' },
+    writeOutcome: () => ({ kind: 'written', sheets: ['Start'] }),
+    mendReport: undefined,
+    failure: undefined,
+    records: { sheets: [], again: 'book' },
+    asked: [],
+    marks: [],
+    refusal: undefined,
+    kept: undefined,
+    rates: undefined,
+    isReadOnly: false,
     file: { kind: 'closed', sentence: 'This host keeps its file to itself.' },
   };
   return world;

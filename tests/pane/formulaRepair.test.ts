@@ -7,7 +7,10 @@ test.each([
   ["='FUNCRES.XLAM'!_xldudf_SPAWN_HATCH_TIME(A1,26)", '=SPAWN.HATCH.TIME(A1,26)'],
   ["='C:\\Users\\x\\[OLD.XLAM]Sheet1'!_xldudf_SPAWN_HATCH_TIME(A1,26)", '=SPAWN.HATCH.TIME(A1,26)'],
   ["='my book.xlsx'!SPAWN.HATCH.TIME(A1,26)+1", '=SPAWN.HATCH.TIME(A1,26)+1'],
-  ['=IF(A1>0,_xldudf_SPAWN_AMMONIA_SHARE(8,25),_xldudf_SPAWN_AMMONIA_SHARE(7,25))', '=IF(A1>0,SPAWN.AMMONIA.SHARE(8,25),SPAWN.AMMONIA.SHARE(7,25))'],
+  [
+    '=IF(A1>0,_xldudf_SPAWN_AMMONIA_SHARE(8,25),_xldudf_SPAWN_AMMONIA_SHARE(7,25))',
+    '=IF(A1>0,SPAWN.AMMONIA.SHARE(8,25),SPAWN.AMMONIA.SHARE(7,25))',
+  ],
   ['=@_xldudf_SPAWN_AMMONIA_SHARE(8,25)', '=@SPAWN.AMMONIA.SHARE(8,25)'],
 ])('%s is mended', (damaged, mended) => {
   expect(holdsOwnCall(damaged)).toBe(true);
@@ -17,8 +20,16 @@ test.each([
 });
 
 test.each([
-  '=SPAWN.BUFFER.DOSE(1000,4.6,7)', '=SUM(A1:A3)', '="_xldudf_SPAWN_HATCH_TIME(1)"', '=_xldudf_OTHER_HATCH_TIME(1)', "='Spawn log'!A1", '=SPAWN_RATE*2', 'SPAWN.HATCH.TIME(1)',
-])('%s stays as it is', (formula) => { expect(mendFormula(formula)).toBe(formula); });
+  '=SPAWN.BUFFER.DOSE(1000,4.6,7)',
+  '=SUM(A1:A3)',
+  '="_xldudf_SPAWN_HATCH_TIME(1)"',
+  '=_xldudf_OTHER_HATCH_TIME(1)',
+  "='Spawn log'!A1",
+  '=SPAWN_RATE*2',
+  'SPAWN.HATCH.TIME(1)',
+])('%s stays as it is', (formula) => {
+  expect(mendFormula(formula)).toBe(formula);
+});
 
 test('a text or a name that only looks like ours is not taken for a call', () => {
   expect(holdsOwnCall('="SPAWN.HATCH.TIME(1)"')).toBe(false);

@@ -42,14 +42,18 @@ describe('finding', () => {
 });
 
 describe('the help page', () => {
-  test.each(CATALOGUE.map((fn) => fn.name))('%s: every argument, source and example is on its page', async (name) => {
-    const fn = CATALOGUE.find((one) => one.name === name);
-    const page = await openFunction(name);
-    expect(page.all('.examples > li')).toHaveLength(fn?.examples.length ?? -1);
-    expect(page.all('.sources > li')).toHaveLength(fn?.sources.length ?? -1);
-    for (const param of fn?.params ?? []) expect(page.one(`label[for="argument-${param.name}"]`)).toBeDefined();
-    expect(page.text()).not.toMatch(/undefined|\[object|NaN/);
-  });
+  test.each(CATALOGUE.map((fn) => fn.name))(
+    '%s: every argument, source and example is on its page',
+    async (name) => {
+      const fn = CATALOGUE.find((one) => one.name === name);
+      const page = await openFunction(name);
+      expect(page.all('.examples > li')).toHaveLength(fn?.examples.length ?? -1);
+      expect(page.all('.sources > li')).toHaveLength(fn?.sources.length ?? -1);
+      for (const param of fn?.params ?? [])
+        expect(page.one(`label[for="argument-${param.name}"]`)).toBeDefined();
+      expect(page.text()).not.toMatch(/undefined|\[object|NaN/);
+    },
+  );
 
   test('a figure from memory and common practice are told plainly', async () => {
     const page = await openFunction('SPAWN.CYSTS.NEEDED');
@@ -134,7 +138,16 @@ describe('inserting', () => {
   test('hands over formula, size and number formats', async () => {
     const page = await ready();
     await page.press('Insert into the selected cell');
-    expect(page.world.inserted).toEqual([{ formula: '=SPAWN.AMMONIA.SHARE(8,25)', rows: 1, columns: 1, formats: ['0.0%'], hasHeadings: false, mayReplace: false }]);
+    expect(page.world.inserted).toEqual([
+      {
+        formula: '=SPAWN.AMMONIA.SHARE(8,25)',
+        rows: 1,
+        columns: 1,
+        formats: ['0.0%'],
+        hasHeadings: false,
+        mayReplace: false,
+      },
+    ]);
     expect(page.text()).toContain('SPAWN.AMMONIA.SHARE is now in A1.');
   });
 
@@ -152,7 +165,10 @@ describe('inserting', () => {
 
   test('a refusal is a sentence', async () => {
     const page = await ready();
-    page.world.insertOutcome = { kind: 'refused', sentence: 'A1 is locked because the sheet “Plan” is protected.' };
+    page.world.insertOutcome = {
+      kind: 'refused',
+      sentence: 'A1 is locked because the sheet “Plan” is protected.',
+    };
     await page.press('Insert into the selected cell');
     expect(page.one('[role=status]').textContent).toContain('A1 is locked');
     page.world.failure = new HostProblem('A cell is being edited.');

@@ -2,7 +2,11 @@ import { watchHost } from '../../taskpane/host/ready';
 import type { HostState } from '../../taskpane/state';
 import { openPage } from './page';
 
-const selected = (page: ReturnType<typeof openPage>): (string | undefined)[] => page.all('[role=tab]').filter((tab) => tab.getAttribute('aria-selected') === 'true').map((tab) => tab.id);
+const selected = (page: ReturnType<typeof openPage>): (string | undefined)[] =>
+  page
+    .all('[role=tab]')
+    .filter((tab) => tab.getAttribute('aria-selected') === 'true')
+    .map((tab) => tab.id);
 
 describe('the tab list', () => {
   test('arrow keys, Home and End move along it and round its ends', () => {
@@ -13,13 +17,23 @@ describe('the tab list', () => {
       return [document.activeElement?.id, ...selected(page)];
     });
     expect(seen).toEqual([
-      ['tab-dose', 'tab-dose'], ['tab-functions', 'tab-functions'], ['tab-about', 'tab-about'], ['tab-plan', 'tab-plan'], ['tab-about', 'tab-about'], ['tab-plan', 'tab-plan'],
+      ['tab-dose', 'tab-dose'],
+      ['tab-functions', 'tab-functions'],
+      ['tab-about', 'tab-about'],
+      ['tab-plan', 'tab-plan'],
+      ['tab-about', 'tab-about'],
+      ['tab-plan', 'tab-plan'],
     ]);
   });
 
   test('one tab is in the tab order; other keys do nothing', () => {
     const page = openPage();
-    expect(page.all('[role=tab]').filter((tab) => tab.tabIndex === 0).map((tab) => tab.id)).toEqual(['tab-plan']);
+    expect(
+      page
+        .all('[role=tab]')
+        .filter((tab) => tab.tabIndex === 0)
+        .map((tab) => tab.id),
+    ).toEqual(['tab-plan']);
     page.one('#tab-plan').focus();
     page.key('a');
     expect(selected(page)).toEqual(['tab-plan']);
@@ -51,8 +65,10 @@ test('no screen has a button without a name, an input without a label or a dupli
   const page = openPage();
   for (const screen of ['Plan', 'Dose', 'Functions', 'Messages', 'About']) {
     await page.press(screen);
-    for (const button of page.all('button')) expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');
-    for (const field of page.all('input, select')) expect(page.all(`label[for="${field.id}"]`)).toHaveLength(1);
+    for (const button of page.all('button'))
+      expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');
+    for (const field of page.all('input, select'))
+      expect(page.all(`label[for="${field.id}"]`)).toHaveLength(1);
     const ids = page.all('[id]').map((element) => element.id);
     expect(new Set(ids).size).toBe(ids.length);
     expect(page.all('[style], script, [onclick]')).toEqual([]);
@@ -75,20 +91,38 @@ describe('waiting for the host', () => {
     await jest.advanceTimersByTimeAsync(wait);
     return seen;
   };
-  const answering = (host: unknown, supports: boolean): unknown =>
-    ({ onReady: () => Promise.resolve({ host }), context: { requirements: { isSetSupported: () => supports } } });
+  const answering = (host: unknown, supports: boolean): unknown => ({
+    onReady: () => Promise.resolve({ host }),
+    context: { requirements: { isSetSupported: () => supports } },
+  });
 
-  test('Excel that is new enough is ready', async () => { expect(await watch(answering('Excel', true))).toEqual(['ready']); });
-  test('Excel that is too old is told so', async () => { expect(await watch(answering('Excel', false))).toEqual(['old']); });
-  test('the library outside Office finds no host', async () => { expect(await watch(answering(null, true))).toEqual(['absent']); });
-  test('a blocked library counts as absent at once', async () => { expect(await watch(undefined)).toEqual(['absent']); });
+  test('Excel that is new enough is ready', async () => {
+    expect(await watch(answering('Excel', true))).toEqual(['ready']);
+  });
+  test('Excel that is too old is told so', async () => {
+    expect(await watch(answering('Excel', false))).toEqual(['old']);
+  });
+  test('the library outside Office finds no host', async () => {
+    expect(await watch(answering(null, true))).toEqual(['absent']);
+  });
+  test('a blocked library counts as absent at once', async () => {
+    expect(await watch(undefined)).toEqual(['absent']);
+  });
   test('a library that never answers counts as absent after a while', async () => {
     expect(await watch({ onReady: () => new Promise(() => undefined) }, {}, 999)).toEqual([]);
     jest.useRealTimers();
     expect(await watch({ onReady: () => new Promise(() => undefined) }, {}, 1000)).toEqual(['absent']);
   });
   test('a late answer is still taken', async () => {
-    const office = { onReady: () => new Promise((resolve) => { setTimeout(() => { resolve({ host: 'Excel' }); }, 5000); }), context: { requirements: { isSetSupported: () => true } } };
+    const office = {
+      onReady: () =>
+        new Promise((resolve) => {
+          setTimeout(() => {
+            resolve({ host: 'Excel' });
+          }, 5000);
+        }),
+      context: { requirements: { isSetSupported: () => true } },
+    };
     expect(await watch(office, {}, 6000)).toEqual(['absent', 'ready']);
   });
 });

@@ -3,7 +3,12 @@ import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
 
-const call = (address: string, formula: string, value: CallCell['value']): CallCell => ({ sheet: 'Night log', address, formula, value });
+const call = (address: string, formula: string, value: CallCell['value']): CallCell => ({
+  sheet: 'Night log',
+  address,
+  formula,
+  value,
+});
 
 async function look(calls: readonly CallCell[], world = fakeWorld()): Promise<Page> {
   world.calls = calls;
@@ -15,7 +20,9 @@ async function look(calls: readonly CallCell[], world = fakeWorld()): Promise<Pa
 
 test('a clean workbook is told so, with the count', async () => {
   const page = await look([call('B2', '=SPAWN.AMMONIA.SHARE(8,25)', 0.05)]);
-  expect(page.one('.banner.good').textContent).toContain('1 SPAWN formula on 1 sheet, none of them shows an error.');
+  expect(page.one('.banner.good').textContent).toContain(
+    '1 SPAWN formula on 1 sheet, none of them shows an error.',
+  );
 });
 
 test('a cell in error is listed with the sentence the function gives', async () => {
@@ -24,13 +31,17 @@ test('a cell in error is listed with the sentence the function gives', async () 
 });
 
 test('the sentence the function gave in the cell wins over working it out again', async () => {
-  const world = fakeWorld({ list: () => [{ address: "'Night log'!B2", code: '#VALUE!', message: 'temperature: the probe was dry.' }] });
+  const world = fakeWorld({
+    list: () => [{ address: "'Night log'!B2", code: '#VALUE!', message: 'temperature: the probe was dry.' }],
+  });
   const page = await look([call('B2', '=SPAWN.AMMONIA.SHARE(8,82)', { error: '#VALUE!' })], world);
   expect(page.one('.trouble').textContent).toContain('the probe was dry');
 });
 
 test('an error inside a spilled answer is listed at its first cell', async () => {
-  const world = fakeWorld({ list: () => [{ address: "'Night log'!$C$2", code: '#VALUE!', message: 'ph, row 2: got 99.' }] });
+  const world = fakeWorld({
+    list: () => [{ address: "'Night log'!$C$2", code: '#VALUE!', message: 'ph, row 2: got 99.' }],
+  });
   const page = await look([call('C2', '=SPAWN.AMMONIA.SHARE(A1:A9,25)', 0.05)], world);
   expect(page.one('.trouble').textContent).toContain('In the answer that starts here: ph, row 2');
 });
@@ -49,13 +60,19 @@ test('the place is a button that goes there', async () => {
 
 test('formulas entered too early are offered for re-entering, with a report', async () => {
   const page = await look([
-    call('B2', '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)', { error: '#NAME?' }), call('B3', '=[1]!SPAWN.AMMONIA.SHARE(8,25)', 0.05), call('B4', '=SPAWN.AMMONIA.SHARE(8,25)', 0.05),
+    call('B2', '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)', { error: '#NAME?' }),
+    call('B3', '=[1]!SPAWN.AMMONIA.SHARE(8,25)', 0.05),
+    call('B4', '=SPAWN.AMMONIA.SHARE(8,25)', 0.05),
   ]);
   expect(page.text()).toContain('2 cells were entered before');
-  page.world.mendReport = { mended: 1, left: [{ sheet: 'Night log', address: 'B3', sentence: 'The sheet is protected.' }] };
+  page.world.mendReport = {
+    mended: 1,
+    left: [{ sheet: 'Night log', address: 'B3', sentence: 'The sheet is protected.' }],
+  };
   await page.press('Re-enter formulas');
   expect(page.world.mended.map((one) => [one.address, one.formula, one.showsValue])).toEqual([
-    ['B2', '=SPAWN.AMMONIA.SHARE(8,25)', false], ['B3', '=SPAWN.AMMONIA.SHARE(8,25)', true],
+    ['B2', '=SPAWN.AMMONIA.SHARE(8,25)', false],
+    ['B3', '=SPAWN.AMMONIA.SHARE(8,25)', true],
   ]);
   expect(page.one('[role=status]').textContent).toContain('1 cell re-entered, 1 cell left as before');
   expect(page.text()).toContain('The sheet is protected.');

@@ -34,11 +34,17 @@ export function openPage(host: HostState = 'ready', world = fakeWorld()): Page {
     return found;
   };
   return {
-    store, world, one, all,
+    store,
+    world,
+    one,
+    all,
     text: () => root.textContent ?? '',
     press: async (face) => {
-      const button = all('button').find((element) => faceOf(element) === face || element.getAttribute('aria-label') === face);
-      if (!button) throw new Error(`no button “${face}”; there are: ${all('button').map(faceOf).join(' | ')}`);
+      const button = all('button').find(
+        (element) => faceOf(element) === face || element.getAttribute('aria-label') === face,
+      );
+      if (!button)
+        throw new Error(`no button “${face}”; there are: ${all('button').map(faceOf).join(' | ')}`);
       button.click();
       await store.idle();
     },
@@ -49,6 +55,10 @@ export function openPage(host: HostState = 'ready', world = fakeWorld()): Page {
       field.dispatchEvent(new Event(field.tagName === 'SELECT' ? 'change' : 'input', { bubbles: true }));
       await store.idle();
     },
-    key: (key) => { document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true })); },
+    key: (key) => {
+      document.activeElement?.dispatchEvent(
+        new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
+      );
+    },
   };
 }

@@ -12,7 +12,9 @@ describe('the form', () => {
     await page.type('#plan-temperature', '82');
     expect(hint('plan-temperature')).toBe('');
     page.one('#plan-temperature').dispatchEvent(new Event('blur'));
-    expect(hint('plan-temperature')).toMatch(/Water temperature: expected a number from [\d.]+ to 30 °C, got 82/);
+    expect(hint('plan-temperature')).toMatch(
+      /Water temperature: expected a number from [\d.]+ to 30 °C, got 82/,
+    );
     const field = page.one('#plan-temperature');
     expect(field.getAttribute('aria-invalid')).toBe('true');
     expect(field.getAttribute('aria-describedby')).toContain('plan-temperature-fault');
@@ -34,7 +36,8 @@ describe('the form', () => {
     const page = openPage();
     for (const field of page.all('form input, form select')) {
       expect(page.one(`label[for="${field.id}"]`).textContent).not.toBe('');
-      for (const id of (field.getAttribute('aria-describedby') ?? '').split(' ')) expect(document.getElementById(id)).not.toBeNull();
+      for (const id of (field.getAttribute('aria-describedby') ?? '').split(' '))
+        expect(document.getElementById(id)).not.toBeNull();
     }
   });
 
@@ -46,7 +49,9 @@ describe('the form', () => {
     page.one('#plan-femaleWeight').dispatchEvent(new Event('blur'));
     expect(hint('plan-wanted')).toContain('got "many"');
     expect(hint('plan-femaleWeight')).toBe('');
-    expect(readForm({ ...exampleTexts(initialPlan(TODAY).texts), wantedOn: '31.12.2027' }).faults.get('wantedOn')).toMatch(/a date from/);
+    expect(
+      readForm({ ...exampleTexts(initialPlan(TODAY).texts), wantedOn: '31.12.2027' }).faults.get('wantedOn'),
+    ).toMatch(/a date from/);
   });
 });
 
@@ -56,8 +61,18 @@ describe('the preview', () => {
     expect(page.text()).toContain('more fields and the plan shows here');
     await page.press('Fill in an example');
     const preview = page.one('.preview');
-    for (const words of ['Females to inject', 'Hormone liquid', 'poor to good end', 'Buffer: soda ash', 'Inject', 'First meal']) expect(preview.textContent).toContain(words);
-    expect(page.all('.moment .clock').every((clock) => /^\d\d:\d\d$/.test(clock.textContent ?? ''))).toBe(true);
+    for (const words of [
+      'Females to inject',
+      'Hormone liquid',
+      'poor to good end',
+      'Buffer: soda ash',
+      'Inject',
+      'First meal',
+    ])
+      expect(preview.textContent).toContain(words);
+    expect(page.all('.moment .clock').every((clock) => /^\d\d:\d\d$/.test(clock.textContent ?? ''))).toBe(
+      true,
+    );
     expect(page.all('svg rect').length).toBeGreaterThan(1);
     expect(page.one('svg').getAttribute('aria-label')).toMatch(/vat.* from \d{4}-\d\d-\d\d/);
     expect(page.world.written).toEqual([]);
@@ -103,10 +118,15 @@ describe('writing', () => {
 
   test('a taken sheet name is a question; only a yes writes, under the free name', async () => {
     const page = openPage();
-    page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' } : { kind: 'written', sheets: ['Start 2'] });
+    page.world.writeOutcome = (suffix) =>
+      suffix === ''
+        ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: ['Start 2'] };
     await page.press('Fill in an example');
     await page.press('Write into this workbook');
-    expect(page.one('.question').textContent).toMatch(/There is a sheet called “Start” already\. Nothing was changed/);
+    expect(page.one('.question').textContent).toMatch(
+      /There is a sheet called “Start” already\. Nothing was changed/,
+    );
     expect(document.activeElement?.id).toBe('question');
     await page.press('Cancel');
     expect(page.all('.question')).toEqual([]);
@@ -120,7 +140,10 @@ describe('writing', () => {
 
   test('the suffix may be the user’s own word; one no sheet can have is refused with a sentence', async () => {
     const page = openPage();
-    page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' } : { kind: 'written', sheets: ['Start June'] });
+    page.world.writeOutcome = (suffix) =>
+      suffix === ''
+        ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: ['Start June'] };
     await page.press('Fill in an example');
     await page.press('Write into this workbook');
     await page.type('#question-word', 'a/b');

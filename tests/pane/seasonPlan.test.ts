@@ -41,7 +41,15 @@ describe('the preview', () => {
     plan.orders.forEach(({ order, odds, expected, females, femalesForNinety, runs }, i) => {
       const text = plain(cards[i]?.textContent);
       if (!odds) throw new Error('no odds');
-      for (const word of [order.name, `Expected${Math.round(expected)}`, `${Math.round(odds.p10)} · ${Math.round(odds.p50)} · ${Math.round(odds.p90)}`, `${(100 * odds.certainty).toFixed(0)} % of seasons`, `Females${females} · ${femalesForNinety ?? ''} for nine`, `Runs${runs.join(', ')}`]) expect(text).toContain(word);
+      for (const word of [
+        order.name,
+        `Expected${Math.round(expected)}`,
+        `${Math.round(odds.p10)} · ${Math.round(odds.p50)} · ${Math.round(odds.p90)}`,
+        `${(100 * odds.certainty).toFixed(0)} % of seasons`,
+        `Females${females} · ${femalesForNinety ?? ''} for nine`,
+        `Runs${runs.join(', ')}`,
+      ])
+        expect(text).toContain(word);
     });
     expect(document.activeElement?.id).toBe('season-result');
     expect(page.world.written).toEqual([]);
@@ -52,8 +60,15 @@ describe('the preview', () => {
     const plan = planOf(page);
     const moments = momentsOf(plan);
     expect(moments.map(({ at }) => at)).toEqual([...moments.map(({ at }) => at)].sort((a, b) => a - b));
-    for (const run of plan.runs) for (const [what, at] of [['Inject', run.injectAt], ['Strip', run.stripAt], ['Hatch begins', run.hatchAt], ['First meal', run.firstFeedAt], ['Fetched', run.due]] as const)
-      expect(moments.some((m) => m.run === run.run && m.what === what && m.at === at)).toBe(true);
+    for (const run of plan.runs)
+      for (const [what, at] of [
+        ['Inject', run.injectAt],
+        ['Strip', run.stripAt],
+        ['Hatch begins', run.hatchAt],
+        ['First meal', run.firstFeedAt],
+        ['Fetched', run.due],
+      ] as const)
+        expect(moments.some((m) => m.run === run.run && m.what === what && m.at === at)).toBe(true);
     const isNight = (at: number): boolean => at % 1 < 0.25 - 1e-6 || at % 1 >= 22 / 24;
     for (const { at, isNight: word, isAllDay } of moments) expect(word).toBe(!isAllDay && isNight(at));
     expect(page.all('.moment')).toHaveLength(moments.length);
@@ -66,18 +81,32 @@ describe('the preview', () => {
     const plan = planOf(page);
     const made = page.store.state().season.made;
     const rows = made ? vatRowsOf(made.book, plan) : [];
-    for (const { vat, run, from, to } of plan.occupancy) expect(rows.find((row) => row.vat === vat)?.bars.some((bar) => bar.run === run && bar.from <= from && bar.to >= to)).toBe(true);
+    for (const { vat, run, from, to } of plan.occupancy)
+      expect(
+        rows
+          .find((row) => row.vat === vat)
+          ?.bars.some((bar) => bar.run === run && bar.from <= from && bar.to >= to),
+      ).toBe(true);
     expect(page.all('.season-vats svg .bar')).toHaveLength(rows.flatMap(({ bars }) => bars).length);
     expect(page.one('.season-vats svg').getAttribute('aria-label')).toContain(`${plan.runs.length} runs`);
-    expect(page.all('.season-vats li').map((li) => li.textContent)).toEqual(rows.map(({ vat }) => expect.stringMatching(new RegExp(`^${vat}: `))));
+    expect(page.all('.season-vats li').map((li) => li.textContent)).toEqual(
+      rows.map(({ vat }) => expect.stringMatching(new RegExp(`^${vat}: `))),
+    );
   });
 
   test('shopping and money are the engine’s', async () => {
     const page = await planned();
     const { money, purchases } = planOf(page);
     const text = plain(page.one('.preview').textContent);
-    for (const { amount, unit } of purchases) expect(text).toContain(`${amount.toFixed(unit === 'mL' ? 1 : 2)} ${unit}`);
-    for (const word of [`A fish costs${money.costPerFish.toFixed(3)}`, `Profit${Math.round(money.profit)}`, `Least money at hand${Math.round(money.leastBalance)}`, money.swings[0]?.name ?? 'none']) expect(text).toContain(word);
+    for (const { amount, unit } of purchases)
+      expect(text).toContain(`${amount.toFixed(unit === 'mL' ? 1 : 2)} ${unit}`);
+    for (const word of [
+      `A fish costs${money.costPerFish.toFixed(3)}`,
+      `Profit${Math.round(money.profit)}`,
+      `Least money at hand${Math.round(money.leastBalance)}`,
+      money.swings[0]?.name ?? 'none',
+    ])
+      expect(text).toContain(word);
   });
 
   test('an order that cannot be had: the verdict, what binds, what helps, ranked', async () => {
@@ -89,7 +118,9 @@ describe('the preview', () => {
     const text = plain(page.one('.preview').textContent);
     expect(text).toContain('Not all of it can be had');
     expect(text).toMatch(/✕ \d+ short/);
-    expect(page.all('.ranked li').map((li) => plain(li.textContent))).toEqual(plan.shortfall?.changes.map(({ what, gain }) => `${what}: ${Math.round(gain)} more fish`));
+    expect(page.all('.ranked li').map((li) => plain(li.textContent))).toEqual(
+      plan.shortfall?.changes.map(({ what, gain }) => `${what}: ${Math.round(gain)} more fish`),
+    );
     expect(text).toContain(plan.shortfall?.binding ?? 'No single thing binds');
   });
 });
@@ -124,7 +155,10 @@ describe('the plan and the form', () => {
       const look = (): void => {
         const { task } = page.store.state();
         if (!task) resolve(false);
-        else if (task.done > 0) { page.store.send(stopTask); resolve(true); } else setTimeout(look);
+        else if (task.done > 0) {
+          page.store.send(stopTask);
+          resolve(true);
+        } else setTimeout(look);
       };
       look();
     });
@@ -139,10 +173,15 @@ describe('the plan and the form', () => {
 describe('writing', () => {
   test('writes the season, and asks when names are taken', async () => {
     const world = fakeWorld();
-    world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Setup', 'Orders'], names: [], free: ' 2' } : { kind: 'written', sheets: [`Setup${suffix}`] });
+    world.writeOutcome = (suffix) =>
+      suffix === ''
+        ? { kind: 'taken', sheets: ['Setup', 'Orders'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: [`Setup${suffix}`] };
     const page = await planned(world);
     await page.press('Write into this workbook');
-    expect(page.one('.question').textContent).toContain('There are sheets called “Setup”, “Orders” already. Nothing was changed.');
+    expect(page.one('.question').textContent).toContain(
+      'There are sheets called “Setup”, “Orders” already. Nothing was changed.',
+    );
     page.key('Escape');
     expect(document.activeElement?.id).toBe('season-write');
     await page.press('Write into this workbook');
@@ -178,17 +217,26 @@ describe('writing', () => {
   });
 });
 
-const columnOf = (address: string): number => [...address.replace(/\d/g, '')].reduce((n, letter) => n * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+const columnOf = (address: string): number =>
+  [...address.replace(/\d/g, '')].reduce((n, letter) => n * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 /** The sheets of a written season as the port would read them. */
 function cellsOf({ sheets }: WorkbookModel, suffix: string): RangeCells[] {
   return sheets.map(({ name, cells }) => {
     const values: (string | number | boolean | null)[][] = [];
     for (const [address, { value }] of Object.entries(cells)) {
-      const row = values[Number(address.replace(/\D/g, '')) - 1] ??= [];
-      row[columnOf(address)] = value === undefined || isGrid(value) || typeof value === 'object' ? null : value;
+      const row = (values[Number(address.replace(/\D/g, '')) - 1] ??= []);
+      row[columnOf(address)] =
+        value === undefined || isGrid(value) || typeof value === 'object' ? null : value;
     }
     const grid = Array.from(values, (row) => Array.from(row ?? [], (cell) => cell ?? null));
-    return { name: `${name}${suffix}`, top: 0, left: 0, values: grid, formulas: grid, formats: grid.map((row) => row.map(() => 'General')) };
+    return {
+      name: `${name}${suffix}`,
+      top: 0,
+      left: 0,
+      values: grid,
+      formulas: grid,
+      formats: grid.map((row) => row.map(() => 'General')),
+    };
   });
 }
 
@@ -221,7 +269,12 @@ describe('planning again', () => {
     await page.press('Plan again from this workbook');
     expect(page.store.state().season.mode).toBe('season');
     expect(document.activeElement?.id).toBe('season-read');
-    expect(page.store.state().season.form.orders.map(({ texts }) => texts.name)).toEqual(['Two Mills farm', 'School ponds', 'Sandpit growers', 'Marsh cooperative']);
+    expect(page.store.state().season.form.orders.map(({ texts }) => texts.name)).toEqual([
+      'Two Mills farm',
+      'School ponds',
+      'Sandpit growers',
+      'Marsh cooperative',
+    ]);
     expect((page.one('#season-females') as HTMLTextAreaElement).value).toContain('F1; 1.1; line A');
     await page.press('Work the plan out');
     expect(page.text()).toContain('Nothing: the season in the workbook still holds.');
@@ -232,13 +285,20 @@ describe('planning again', () => {
     const { world, before } = await writtenWorld('');
     const due = before.orders[3]?.order.due ?? 0;
     change(ordersSheet(world.records.sheets), 'Marsh cooperative', due, due + 21);
-    world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Setup'], names: [], free: ' 2' } : { kind: 'written', sheets: [`Setup${suffix}`] });
+    world.writeOutcome = (suffix) =>
+      suffix === ''
+        ? { kind: 'taken', sheets: ['Setup'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: [`Setup${suffix}`] };
     const page = openPage('ready', world);
     await page.press('Plan again from this workbook');
     await page.press('Work the plan out');
     const changes = page.store.state().season.made?.changes ?? [];
-    expect(page.all('.changes li').map((li) => li.textContent)).toEqual(changes.map(({ message }) => expect.stringContaining(message)));
-    expect(page.one('.changes').textContent).toMatch(/MovedMarsh cooperative: the strip of \S+ moves to \S+, \d+ days later/);
+    expect(page.all('.changes li').map((li) => li.textContent)).toEqual(
+      changes.map(({ message }) => expect.stringContaining(message)),
+    );
+    expect(page.one('.changes').textContent).toMatch(
+      /MovedMarsh cooperative: the strip of \S+ moves to \S+, \d+ days later/,
+    );
     await page.press('Write into this workbook');
     await page.press('Write beside them');
     expect(page.text()).toContain('The sheets of the season before stay as they were.');
@@ -254,7 +314,9 @@ describe('planning again', () => {
     expect(world.asked).toEqual([]);
     await page.press('Read this season');
     expect(page.store.state().season.form.orders[0]?.texts.number).toBe('9000');
-    expect(world.asked.every((wanted) => typeof wanted === 'object' && wanted.sheet.endsWith(' 2'))).toBe(true);
+    expect(world.asked.every((wanted) => typeof wanted === 'object' && wanted.sheet.endsWith(' 2'))).toBe(
+      true,
+    );
     await page.type('#season-which', '');
     await page.press('Read this season');
     expect(page.store.state().season.form.orders[0]?.texts.number).toBe('15000');
@@ -283,10 +345,17 @@ describe('planning again', () => {
   test('headings that are gone are told, and nothing is taken over', async () => {
     const { world } = await writtenWorld('');
     const sheet = ordersSheet(world.records.sheets);
-    world.records = { ...world.records, sheets: world.records.sheets.map((other) => (other === sheet ? { ...sheet, values: sheet.values.slice(6) } : other)) };
+    world.records = {
+      ...world.records,
+      sheets: world.records.sheets.map((other) =>
+        other === sheet ? { ...sheet, values: sheet.values.slice(6) } : other,
+      ),
+    };
     const page = openPage('ready', world);
     await page.press('Plan again from this workbook');
-    expect(page.one('#season-read').textContent).toContain('The headings of “Orders” are not where they were written');
+    expect(page.one('#season-read').textContent).toContain(
+      'The headings of “Orders” are not where they were written',
+    );
     expect(page.store.state().season.form.orders).toHaveLength(1);
   });
 
@@ -294,10 +363,20 @@ describe('planning again', () => {
     const page = openPage();
     page.one('#mode-season').click();
     await page.press('Fill in an example');
-    page.store.change((state) => ({ ...state, season: { ...state.season, form: {
-      ...state.season.form, kept: { assumptions: { hatch: 0.7 }, spreads: { hatch: { runs: 0.1, season: 0.1 } }, seed: 3 },
-      underway: [{ order: 'School ponds', vats: ['Vat 1'], until: TODAY + 9, fish: 900 }, { order: 'Gone', vats: ['Vat 2'], until: TODAY + 9, fish: 900 }],
-    } } }));
+    page.store.change((state) => ({
+      ...state,
+      season: {
+        ...state.season,
+        form: {
+          ...state.season.form,
+          kept: { assumptions: { hatch: 0.7 }, spreads: { hatch: { runs: 0.1, season: 0.1 } }, seed: 3 },
+          underway: [
+            { order: 'School ponds', vats: ['Vat 1'], until: TODAY + 9, fish: 900 },
+            { order: 'Gone', vats: ['Vat 2'], until: TODAY + 9, fish: 900 },
+          ],
+        },
+      },
+    }));
     expect(page.text()).toContain('2 figures of the plan are your own');
     await page.press('Work the plan out');
     expect(page.one('#season-underway').textContent).toContain('Gone: there is no such order in the book.');

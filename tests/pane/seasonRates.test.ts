@@ -25,7 +25,9 @@ async function opened(sheet: ReturnType<typeof gridOf> | undefined): Promise<Pag
 
 test('figures and spreads become the farm’s own, are counted, and the plan uses them', async () => {
   const page = await opened(rates(60));
-  expect(page.one('.notice').textContent).toMatch(/\d+ figures of the season, and how much they vary, are now your own, from the sheet Rates\./);
+  expect(page.one('.notice').textContent).toMatch(
+    /\d+ figures of the season, and how much they vary, are now your own, from the sheet Rates\./,
+  );
   expect(page.one('#season-kept').textContent).toMatch(/\d+ figures of the plan are your own/);
   await page.press('Work the plan out');
   const { made } = page.store.state().season;
@@ -37,7 +39,10 @@ test('figures and spreads become the farm’s own, are counted, and the plan use
 });
 
 test('no sheet of rates, or one without a run: a sentence, the form as it was', async () => {
-  for (const [sheet, says] of [[undefined, 'There is no sheet of rates in this workbook'], [rates(0), 'No run of yours speaks of a figure']] as const) {
+  for (const [sheet, says] of [
+    [undefined, 'There is no sheet of rates in this workbook'],
+    [rates(0), 'No run of yours speaks of a figure'],
+  ] as const) {
     const page = await opened(sheet);
     expect(page.one('.notice').textContent).toContain(says);
     expect(page.store.state().season.form.kept).toEqual({});

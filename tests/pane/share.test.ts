@@ -6,14 +6,28 @@ import { simpleBook } from '../xlsx/freeze/parts';
 import { fakeWorld } from './fakePort';
 import { openPage } from './page';
 import { seasonModel } from './seasonModel';
-import { allText, BUYERS, chooseFile, look, made, seasonFile, sheet, STUCK, tick, tickOf, withFile } from './shareWorld';
+import {
+  allText,
+  BUYERS,
+  chooseFile,
+  look,
+  made,
+  seasonFile,
+  sheet,
+  STUCK,
+  tick,
+  tickOf,
+  withFile,
+} from './shareWorld';
 
 describe('looking first', () => {
   test('says how many formulas in which sheets, and changes nothing', async () => {
     const bytes = seasonFile();
     const before = bytes.slice();
     const page = await look(withFile(bytes));
-    expect(page.one('#share-found .banner.good').textContent).toMatch(/\d+ formulas of Spawnbook on 5 sheets would hold their values/);
+    expect(page.one('#share-found .banner.good').textContent).toMatch(
+      /\d+ formulas of Spawnbook on 5 sheets would hold their values/,
+    );
     expect(page.all('#share-found .fact').map((row) => row.textContent)).toContain('Buyersnone of ours');
     expect(bytes).toEqual(before);
     expect([page.world.written, page.world.saved, page.world.mended]).toEqual([[], [], []]);
@@ -23,7 +37,10 @@ describe('looking first', () => {
   test('names the cells that hold no finished value, leads there, and keeps the copy back until somebody insists', async () => {
     const page = await look(withFile(STUCK()));
     expect(page.one('#share-found .banner.bad').textContent).toContain('2 formulas hold no finished value');
-    expect(page.all('.trouble').map((one) => one.textContent)).toEqual([expect.stringMatching(/Log!A1.*#NAME\?.*Repair/), expect.stringMatching(/Log!B1.*[Nn]ever calculated/)]);
+    expect(page.all('.trouble').map((one) => one.textContent)).toEqual([
+      expect.stringMatching(/Log!A1.*#NAME\?.*Repair/),
+      expect.stringMatching(/Log!B1.*[Nn]ever calculated/),
+    ]);
     await page.press('Go to Log!A1');
     expect(page.world.visited).toEqual(['Log!A1']);
     await page.press('Make the copy');
@@ -76,13 +93,41 @@ describe('looking first', () => {
     const world = withFile(writeXlsx({ title: 'Buyers', names: [], sheets: [BUYERS] }));
     const page = await look(world);
     tick(page, 'B Telephone (2 cells)');
-    const moved = Object.fromEntries(Object.entries(BUYERS.cells).map(([address, cell]) => [address.replace(/^B(\d+)$/, (_, row: string) => `D${Number(row) + 2}`).replace(/^([AC])(\d+)$/, (_, letter: string, row: string) => `${letter}${Number(row) + 2}`), cell]));
-    const beside = { D5: { value: 'Telephone' }, B5: { value: 'Town' }, B6: { value: 'Ford' }, B7: { value: 'Mill' } };
-    world.file = { kind: 'read', name: 'Season 2027.xlsx', bytes: writeXlsx({ title: 'Buyers', names: [], sheets: [{ ...BUYERS, cells: { ...moved, ...beside } }] }) };
+    const moved = Object.fromEntries(
+      Object.entries(BUYERS.cells).map(([address, cell]) => [
+        address
+          .replace(/^B(\d+)$/, (_, row: string) => `D${Number(row) + 2}`)
+          .replace(/^([AC])(\d+)$/, (_, letter: string, row: string) => `${letter}${Number(row) + 2}`),
+        cell,
+      ]),
+    );
+    const beside = {
+      D5: { value: 'Telephone' },
+      B5: { value: 'Town' },
+      B6: { value: 'Ford' },
+      B7: { value: 'Mill' },
+    };
+    world.file = {
+      kind: 'read',
+      name: 'Season 2027.xlsx',
+      bytes: writeXlsx({
+        title: 'Buyers',
+        names: [],
+        sheets: [{ ...BUYERS, cells: { ...moved, ...beside } }],
+      }),
+    };
     await page.press('Look again');
     expect(tickOf(page, 'D Telephone').checked).toBe(true);
     expect(tickOf(page, 'B Town').checked).toBe(false);
-    world.file = { kind: 'read', name: 'Season 2027.xlsx', bytes: writeXlsx({ title: 'Buyers', names: [], sheets: [{ ...BUYERS, cells: { ...moved, ...beside, D5: { value: 'Phone' } } }] }) };
+    world.file = {
+      kind: 'read',
+      name: 'Season 2027.xlsx',
+      bytes: writeXlsx({
+        title: 'Buyers',
+        names: [],
+        sheets: [{ ...BUYERS, cells: { ...moved, ...beside, D5: { value: 'Phone' } } }],
+      }),
+    };
     await page.press('Look again');
     expect(tickOf(page, 'D Phone').checked).toBe(true);
     await page.press('Make the copy');
@@ -108,16 +153,24 @@ describe('the copy', () => {
     if (!('model' in before) || !('model' in after)) throw new Error('unreadable');
     for (const { name, cells } of before.model.sheets) {
       const now = after.model.sheets.find((one) => one.name === name)?.cells ?? {};
-      for (const [address, cell] of Object.entries(cells)) expect([name, address, now[address]?.value]).toEqual([name, address, cell.value]);
+      for (const [address, cell] of Object.entries(cells))
+        expect([name, address, now[address]?.value]).toEqual([name, address, cell.value]);
     }
-    expect(after.model.sheets.flatMap(({ cells }) => Object.values(cells)).filter(({ formula }) => formula?.includes('SPAWN'))).toEqual([]);
+    expect(
+      after.model.sheets
+        .flatMap(({ cells }) => Object.values(cells))
+        .filter(({ formula }) => formula?.includes('SPAWN')),
+    ).toEqual([]);
     const report = page.one('#share-report').textContent ?? '';
     expect(report).toMatch(/Formulas of Spawnbook that became values\d+/);
     expect(report).toContain('Where numbers come from');
     expect(document.activeElement?.id).toBe('share-report');
     const checked = verify(made(page).bytes, page.one('.digest').textContent?.replace(/\s/g, ''));
     expect(checked.kind === 'checked' && checked.matches).toBe(true);
-    expect(checked.kind === 'checked' && [checked.workbook, checked.date]).toEqual(['Season 2027', '1 March 2027']);
+    expect(checked.kind === 'checked' && [checked.workbook, checked.date]).toEqual([
+      'Season 2027',
+      '1 March 2027',
+    ]);
   });
 
   test('a column chosen by its heading is empty, and its words are nowhere in the file', async () => {
@@ -156,7 +209,9 @@ describe('the copy', () => {
     tick(page, 'Chain');
     tick(page, 'Stages');
     await page.press('Make the copy');
-    expect(page.one('#share-report').textContent).toMatch(/\d+ names that stood for something left out: \w+, \w+, \w+, \w+ and \d+ more/);
+    expect(page.one('#share-report').textContent).toMatch(
+      /\d+ names that stood for something left out: \w+, \w+, \w+, \w+ and \d+ more/,
+    );
     tick(page, 'Chain');
     tick(page, 'Stages');
     for (const { name } of seasonModel().sheets) tick(page, name);
@@ -166,7 +221,13 @@ describe('the copy', () => {
   });
 
   test('simple formulas live on when wished', async () => {
-    const bytes = simpleBook({ sheets: { Log: sheet('<row r="1"><c r="A1"><v>1.5</v></c><c r="B1"><f>_xldudf_SPAWN_HORMONE_VOLUME(A1,0.5)</f><v>0.75</v></c></row>') } });
+    const bytes = simpleBook({
+      sheets: {
+        Log: sheet(
+          '<row r="1"><c r="A1"><v>1.5</v></c><c r="B1"><f>_xldudf_SPAWN_HORMONE_VOLUME(A1,0.5)</f><v>0.75</v></c></row>',
+        ),
+      },
+    });
     const page = await look(withFile(bytes));
     tick(page, 'Keep simple formulas alive');
     await page.press('Make the copy');
@@ -193,7 +254,9 @@ describe('the copy', () => {
     // Every step seems long, so that the work pauses after each.
     clock.mockImplementation(() => (now += 100));
     const working = page.press('Make the copy');
-    await new Promise((go) => { setTimeout(go, 20); });
+    await new Promise((go) => {
+      setTimeout(go, 20);
+    });
     expect(page.one('progress')).toBeDefined();
     page.one('#task-stop').click();
     expect(page.one('.progress').textContent).toContain('Stopping…');
@@ -216,7 +279,8 @@ describe('the copy', () => {
 test('every control has a name, and no two share an id', async () => {
   const page = await look(withFile(seasonFile()));
   await page.press('Make the copy');
-  for (const button of page.all('button')) expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');
+  for (const button of page.all('button'))
+    expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');
   for (const field of page.all('input, select')) expect(page.all(`label[for="${field.id}"]`)).toHaveLength(1);
   const ids = page.all('[id]').map((element) => element.id);
   expect(new Set(ids).size).toBe(ids.length);

@@ -4,7 +4,11 @@ import { openPage } from './page';
 import { chooseFile, look, made, seasonFile, STUCK, withFile } from './shareWorld';
 
 describe('verifying', () => {
-  const copyOf = async (): Promise<{ readonly page: Page; readonly copy: Uint8Array; readonly digest: string }> => {
+  const copyOf = async (): Promise<{
+    readonly page: Page;
+    readonly copy: Uint8Array;
+    readonly digest: string;
+  }> => {
     const page = await look(withFile(seasonFile()));
     await page.press('Make the copy');
     return { page, copy: made(page).bytes, digest: page.one('#share-report .digest').textContent ?? '' };
@@ -26,7 +30,12 @@ describe('verifying', () => {
     const { page, copy } = await copyOf();
     const read = readXlsx(copy);
     if (!('model' in read)) throw new Error(read.fault);
-    const changed = writeXlsx({ ...read.model, sheets: read.model.sheets.map((one) => (one.name === 'Buyers' ? { ...one, cells: { ...one.cells, C4: { value: 99_000 } } } : one)) });
+    const changed = writeXlsx({
+      ...read.model,
+      sheets: read.model.sheets.map((one) =>
+        one.name === 'Buyers' ? { ...one, cells: { ...one.cells, C4: { value: 99_000 } } } : one,
+      ),
+    });
     await chooseFile(page, '#share-check-file-field', 'changed.xlsx', changed);
     await page.press('Check this copy');
     expect(page.one('#share-checked .banner.bad').textContent).toMatch(/does not match its page.*Buyers/);
@@ -56,15 +65,24 @@ describe('the summary', () => {
     const page = await look(withFile(seasonFile()));
     page.world.writeOutcome = () => ({ kind: 'written', sheets: ['Summary'] });
     await page.press('Add a one-page summary');
-    expect(page.world.written.map(({ model }) => model.sheets.map(({ name }) => name))).toEqual([['Summary']]);
-    expect(page.one('[role=status]').textContent).toContain('The summary is written on a new sheet: “Summary”');
+    expect(page.world.written.map(({ model }) => model.sheets.map(({ name }) => name))).toEqual([
+      ['Summary'],
+    ]);
+    expect(page.one('[role=status]').textContent).toContain(
+      'The summary is written on a new sheet: “Summary”',
+    );
   });
 
   test('asks when the name is taken', async () => {
     const page = await look(withFile(seasonFile()));
-    page.world.writeOutcome = (suffix) => (suffix === '' ? { kind: 'taken', sheets: ['Summary'], names: [], free: ' 2' } : { kind: 'written', sheets: [`Summary${suffix}`] });
+    page.world.writeOutcome = (suffix) =>
+      suffix === ''
+        ? { kind: 'taken', sheets: ['Summary'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: [`Summary${suffix}`] };
     await page.press('Add a one-page summary');
-    expect(page.one('#question').textContent).toContain('There is a sheet called “Summary” already. Nothing was changed.');
+    expect(page.one('#question').textContent).toContain(
+      'There is a sheet called “Summary” already. Nothing was changed.',
+    );
     await page.press('Write beside it');
     expect(page.world.written.map(({ suffix }) => suffix)).toEqual(['', ' 2']);
   });

@@ -8,18 +8,29 @@ import { readWish } from '../../taskpane/commands/shareChoices';
 
 type Done = (answer: { status: string; value?: unknown; error?: { message: string } }) => void;
 const page = globalThis as { Office?: unknown; Excel?: unknown };
-interface Office { closed: number; asked: unknown[]; office: unknown }
+interface Office {
+  closed: number;
+  asked: unknown[];
+  office: unknown;
+}
 
-function standIn(bytes: readonly number[], size: number, fault: { open?: boolean; slice?: number; short?: boolean; url?: string } = {}): Office {
+function standIn(
+  bytes: readonly number[],
+  size: number,
+  fault: { open?: boolean; slice?: number; short?: boolean; url?: string } = {},
+): Office {
   const seen: Office = { closed: 0, asked: [], office: undefined };
   const file = {
-    size: bytes.length, sliceCount: Math.ceil(bytes.length / size),
+    size: bytes.length,
+    sliceCount: Math.ceil(bytes.length / size),
     getSliceAsync: (index: number, done: Done) => {
       if (index === fault.slice) return done({ status: 'failed', error: { message: 'lost' } });
       const data = bytes.slice(index * size, (index + 1) * size);
       done({ status: 'succeeded', value: { index, data: fault.short ? data.slice(1) : data } });
     },
-    closeAsync: () => { seen.closed++; },
+    closeAsync: () => {
+      seen.closed++;
+    },
   };
   seen.office = {
     context: {
@@ -27,27 +38,43 @@ function standIn(bytes: readonly number[], size: number, fault: { open?: boolean
         url: fault.url ?? 'C:\\Farm\\Season plan.xlsx',
         getFileAsync: (type: string, options: unknown, done: Done) => {
           seen.asked.push([type, options]);
-          done(fault.open ? { status: 'failed', error: { message: '11001' } } : { status: 'succeeded', value: file });
+          done(
+            fault.open
+              ? { status: 'failed', error: { message: '11001' } }
+              : { status: 'succeeded', value: file },
+          );
         },
       },
     },
   };
   return seen;
 }
-afterEach(() => { delete page.Office; delete page.Excel; });
+afterEach(() => {
+  delete page.Office;
+  delete page.Excel;
+});
 const BYTES = Array.from({ length: 25 }, (_, i) => (i * 37) % 256);
 
 test('slices are put together in order, progress is told, the file is closed', async () => {
   const seen = standIn(BYTES, 10);
   page.Office = seen.office;
   const steps: Progress[] = [];
-  const got = await readFile((step) => { steps.push(step); });
+  const got = await readFile((step) => {
+    steps.push(step);
+  });
   expect(got).toEqual({ kind: 'read', name: 'Season plan.xlsx', bytes: Uint8Array.from(BYTES) });
-  expect(steps.map(({ done, total }) => [done, total])).toEqual([[0, 3], [1, 3], [2, 3]]);
+  expect(steps.map(({ done, total }) => [done, total])).toEqual([
+    [0, 3],
+    [1, 3],
+    [2, 3],
+  ]);
   expect([seen.closed, seen.asked]).toEqual([1, [['compressed', { sliceSize: 4_194_304 }]]]);
 });
 
-test.each([['without Office', undefined], ['without the method', { context: { document: {} } }]])('%s another way is offered', async (_, office) => {
+test.each([
+  ['without Office', undefined],
+  ['without the method', { context: { document: {} } }],
+])('%s another way is offered', async (_, office) => {
   page.Office = office;
   const got = await readFile(() => undefined);
   expect(got.kind === 'closed' && got.sentence).toMatch(/choose the saved file/);
@@ -58,7 +85,10 @@ test('a host that refuses only when asked is closed too', async () => {
   expect((await readFile(() => undefined)).kind).toBe('closed');
 });
 
-test.each([['a slice that is lost', { slice: 1 }], ['a slice that is too short', { short: true }]])('%s is a sentence, and the file is closed', async (_, fault) => {
+test.each([
+  ['a slice that is lost', { slice: 1 }],
+  ['a slice that is too short', { short: true }],
+])('%s is a sentence, and the file is closed', async (_, fault) => {
   const seen = standIn(BYTES, 10, fault);
   page.Office = seen.office;
   await expect(readFile(() => undefined)).rejects.toThrow(/did not arrive whole/);
@@ -75,8 +105,14 @@ test('a host that never answers counts as closed after a minute', async () => {
 });
 
 test.each([
-  ['https://farm.example/books/Season%20plan.xlsx?web=1', 'Season plan.xlsx'], ['/Users/runa/plan.xlsx', 'plan.xlsx'], ['', 'Workbook.xlsx'], [undefined, 'Workbook.xlsx'], ['100% sure.xlsx', '100% sure.xlsx'],
-])('the name in %j', (url, name) => { expect(nameOfUrl(url)).toBe(name); });
+  ['https://farm.example/books/Season%20plan.xlsx?web=1', 'Season plan.xlsx'],
+  ['/Users/runa/plan.xlsx', 'plan.xlsx'],
+  ['', 'Workbook.xlsx'],
+  [undefined, 'Workbook.xlsx'],
+  ['100% sure.xlsx', '100% sure.xlsx'],
+])('the name in %j', (url, name) => {
+  expect(nameOfUrl(url)).toBe(name);
+});
 
 describe('where a copy goes', () => {
   const bytes = Uint8Array.of(1, 2, 3);
@@ -85,10 +121,17 @@ describe('where a copy goes', () => {
     clicked.length = 0;
     URL.createObjectURL = () => 'blob:copy';
     URL.revokeObjectURL = () => undefined;
-    jest.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function click(this: HTMLAnchorElement) { clicked.push(this.download); });
+    jest.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function click(
+      this: HTMLAnchorElement,
+    ) {
+      clicked.push(this.download);
+    });
     jest.useFakeTimers();
   });
-  afterEach(() => { jest.restoreAllMocks(); jest.useRealTimers(); });
+  afterEach(() => {
+    jest.restoreAllMocks();
+    jest.useRealTimers();
+  });
   const on = (platform: string, createWorkbook: (base64: string) => Promise<void>): void => {
     page.Office = { context: { platform } };
     page.Excel = { createWorkbook };
@@ -103,7 +146,9 @@ describe('where a copy goes', () => {
 
   test('on Windows it opens in a window, and is a download when none opens', async () => {
     const given: string[] = [];
-    on('PC', async (base64) => { given.push(base64); });
+    on('PC', async (base64) => {
+      given.push(base64);
+    });
     expect(await excelFiles.saveCopy('a.xlsx', bytes)).toContain('new window');
     expect(given).toEqual(['AQID']);
     on('PC', () => Promise.reject(new Error('policy')));
@@ -126,7 +171,10 @@ test('names and digests as people write them', () => {
 });
 
 test('cells as people type them', () => {
-  const sheets = [{ name: 'My buyers', isHidden: false, isWorksheet: true, columns: [] }, { name: 'Log', isHidden: false, isWorksheet: true, columns: [] }];
+  const sheets = [
+    { name: 'My buyers', isHidden: false, isWorksheet: true, columns: [] },
+    { name: 'Log', isHidden: false, isWorksheet: true, columns: [] },
+  ];
   expect(readWish("'my buyers'!c", sheets)).toEqual({ cells: "'My buyers'!C" });
   expect(readWish('Log!$B$2:$D$40', sheets)).toEqual({ cells: 'Log!B2:D40' });
   expect(readWish('Log!D:D', sheets)).toEqual({ cells: 'Log!D' });

@@ -12,8 +12,19 @@ const value = (answer: unknown): number => {
 
 describe('the chain', () => {
   /** Russian coursework on a pike farm (PIKEPLAN): 335,100 kg of fish of 0.3 kg back through survivals of 90, 75, 70 and 70 %. */
-  test.each([[[0.9], '1.241'], [[0.9, 0.75], '1.655'], [[0.9, 0.75, 0.7], '2.364'], [[0.9, 0.75, 0.7, 0.7], '3.377']] as const)('survivals %j give %s million', (survivals, printed) => {
-    expect(number('CHAIN.START', 335_100 / 0.3, survivals.map((s) => [s])) / 1e6).toAgreeWithPrinted(printed);
+  test.each([
+    [[0.9], '1.241'],
+    [[0.9, 0.75], '1.655'],
+    [[0.9, 0.75, 0.7], '2.364'],
+    [[0.9, 0.75, 0.7, 0.7], '3.377'],
+  ] as const)('survivals %j give %s million', (survivals, printed) => {
+    expect(
+      number(
+        'CHAIN.START',
+        335_100 / 0.3,
+        survivals.map((s) => [s]),
+      ) / 1e6,
+    ).toAgreeWithPrinted(printed);
   });
 
   /** SRAC 1803: 70 % hatch, 70 % survival to swim-up, half of the females spawn, 3,000 eggs a pound: printed 1,350 to 2,000 lb. */
@@ -32,18 +43,39 @@ describe('the chain', () => {
   test('the plan ends with the number wanted', () => {
     const { steps, assumed } = planOf();
     const eggs = value(steps[0]?.number);
-    expect(eggs * steps.reduce((product, { survival }) => product * assumed[survival], 1)).toBeCloseTo(40_000, 6);
+    expect(eggs * steps.reduce((product, { survival }) => product * assumed[survival], 1)).toBeCloseTo(
+      40_000,
+      6,
+    );
     expect(steps.map(({ key }) => key)).toEqual(['eggs', 'larvae', 'firstFeed', 'fry', 'fingerlings']);
-    expect(planOf({ product: 'fry' }).steps.map(({ key }) => key)).toEqual(['eggs', 'larvae', 'firstFeed', 'fry']);
+    expect(planOf({ product: 'fry' }).steps.map(({ key }) => key)).toEqual([
+      'eggs',
+      'larvae',
+      'firstFeed',
+      'fry',
+    ]);
   });
 
   /**
    * Computed here from the means of GRAAF95 and DADEBO00: the rains (59.1 % hatch, eggs 14.3 % of body weight) and the dry season
    * (28.4 %, 1.3 %), 32.3 % through the pond, 669 eggs a gram: 5.48 and 125.3 kg of females for 100,000 fingerlings.
    */
-  test.each([[0.591, 0.143, '5.48'], [0.284, 0.013, '125.3']])('hatch %f and egg share %f take %s kg of females (consistency)', (hatch, eggShare, printed) => {
+  test.each([
+    [0.591, 0.143, '5.48'],
+    [0.284, 0.013, '125.3'],
+  ])('hatch %f and egg share %f take %s kg of females (consistency)', (hatch, eggShare, printed) => {
     const { results } = planOf({
-      wanted: 100_000, femaleWeight: 1, assumptions: { hatch, eggShare, yolkSurvival: 1, frySurvival: 1, nurserySurvival: 0.323, gradingShare: 1, ovulating: 1 },
+      wanted: 100_000,
+      femaleWeight: 1,
+      assumptions: {
+        hatch,
+        eggShare,
+        yolkSurvival: 1,
+        frySurvival: 1,
+        nurserySurvival: 0.323,
+        gradingShare: 1,
+        ovulating: 1,
+      },
     });
     const kilograms = value(results.eggsNeeded) / (1000 * eggShare * 669);
     expect(kilograms).toAgreeWithPrinted(printed);
@@ -56,7 +88,10 @@ describe('the clock', () => {
     for (const stripHour of [0, 7, 12.5, 23.75]) {
       const { stripAt, injectAt } = planOf({ stripHour }).results;
       expect(((value(stripAt) % 1) * 24 + 24) % 24).toBeCloseTo(stripHour, 6);
-      expect(value(stripAt) - value(injectAt)).toBeCloseTo(number('LATENCY.HOURS', 26.5, 'pituitary') * HOUR, 9);
+      expect(value(stripAt) - value(injectAt)).toBeCloseTo(
+        number('LATENCY.HOURS', 26.5, 'pituitary') * HOUR,
+        9,
+      );
     }
   });
 
@@ -68,11 +103,12 @@ describe('the clock', () => {
   });
 
   test('the fish are ready on the day wanted or the day before, never later', () => {
-    for (let hour = 0; hour < 24; hour += 0.5) for (const temperature of [23, 25, 27, 30]) {
-      const form = formOf({ stripHour: hour, temperature });
-      const slack = form.wantedOn - value(planSeason(form).results.readyAt);
-      expect([0, 1]).toContain(slack);
-    }
+    for (let hour = 0; hour < 24; hour += 0.5)
+      for (const temperature of [23, 25, 27, 30]) {
+        const form = formOf({ stripHour: hour, temperature });
+        const slack = form.wantedOn - value(planSeason(form).results.readyAt);
+        expect([0, 1]).toContain(slack);
+      }
   });
 
   test('cooler water: earlier strip, longer waits', () => {
@@ -88,17 +124,25 @@ describe('the clock', () => {
     expect(tasks[0]?.key).toBe('order');
     expect(tasks.at(-1)?.key).toBe('sale');
     expect(new Set(tasks.map(({ key }) => key)).size).toBe(tasks.length);
-    for (const { howMuch, amount } of tasks) expect(typeof howMuch).toBe(amount === undefined ? 'undefined' : 'number');
+    for (const { howMuch, amount } of tasks)
+      expect(typeof howMuch).toBe(amount === undefined ? 'undefined' : 'number');
   });
 });
 
 describe('feeding', () => {
   test('live food first, half and half, then dry; the dry total is the days added up', () => {
     const { feed, results } = planOf({ product: 'fry' });
-    expect(feed.map(({ stage }) => stage)).toEqual([...Array<string>(5).fill('live food'), ...Array<string>(4).fill('weaning'), ...Array<string>(3).fill('dry feed')]);
+    expect(feed.map(({ stage }) => stage)).toEqual([
+      ...Array<string>(5).fill('live food'),
+      ...Array<string>(4).fill('weaning'),
+      ...Array<string>(3).fill('dry feed'),
+    ]);
     expect(feed[0]).toMatchObject({ dry: 0, live: 1 });
     expect(feed.at(-1)).toMatchObject({ cysts: 0, live: 0 });
-    expect(value(results.feedTotal)).toBeCloseTo(feed.reduce((sum, { dry }) => sum + value(dry), 0) / 1000, 9);
+    expect(value(results.feedTotal)).toBeCloseTo(
+      feed.reduce((sum, { dry }) => sum + value(dry), 0) / 1000,
+      9,
+    );
   });
 
   test('fish run from the larvae that feed to the fish before grading', () => {
@@ -110,17 +154,25 @@ describe('feeding', () => {
 });
 
 describe('what cannot be met is said, not thrown', () => {
-  const said = (changes: object): string[] => planOf(changes).findings.filter(({ kind }) => kind === 'cannot').map(({ about, message }) => `${about} | ${message}`);
+  const said = (changes: object): string[] =>
+    planOf(changes)
+      .findings.filter(({ kind }) => kind === 'cannot')
+      .map(({ about, message }) => `${about} | ${message}`);
 
   test('females short, with the most that can be promised', () => {
     const [sentence = ''] = said({ females: 2 });
-    expect(sentence).toMatch(/^females \| The order cannot be met, because it takes 3 females of 1\.2 kg and you have 2\. With those the most to promise is [\d,]+ fingerlings\./);
+    expect(sentence).toMatch(
+      /^females \| The order cannot be met, because it takes 3 females of 1\.2 kg and you have 2\. With those the most to promise is [\d,]+ fingerlings\./,
+    );
     const most = Number(/promise is ([\d,]+)/.exec(sentence)?.[1]?.replaceAll(',', ''));
     expect(said({ females: 2, wanted: most })).toEqual([]);
     expect(said({ females: 2, wanted: most + 1 })).toHaveLength(1);
   });
 
-  test.each([['males', { males: 1 }], ['vats', { vats: 1 }]])('%s short: the most named is met, one more is not', (about, changes) => {
+  test.each([
+    ['males', { males: 1 }],
+    ['vats', { vats: 1 }],
+  ])('%s short: the most named is met, one more is not', (about, changes) => {
     const [sentence = ''] = said(changes);
     expect(sentence.startsWith(`${about} | The order cannot be met, because it takes`)).toBe(true);
     const most = Number(/promise is ([\d,]+)/.exec(sentence)?.[1]?.replaceAll(',', ''));
@@ -136,8 +188,12 @@ describe('what cannot be met is said, not thrown', () => {
 
   test('too late: the earliest day to promise is in time', () => {
     const [sentence = ''] = said({ plannedOn: '2027-04-01' });
-    expect(sentence).toMatch(/^wantedOn \| The order cannot be met, because the vats would have to be filled on .* The earliest day to promise is (.*)\.$/);
-    const earliest = new Date(`${/promise is \w{3} (.*)\.$/.exec(sentence)?.[1] ?? ''} UTC`).toISOString().slice(0, 10);
+    expect(sentence).toMatch(
+      /^wantedOn \| The order cannot be met, because the vats would have to be filled on .* The earliest day to promise is (.*)\.$/,
+    );
+    const earliest = new Date(`${/promise is \w{3} (.*)\.$/.exec(sentence)?.[1] ?? ''} UTC`)
+      .toISOString()
+      .slice(0, 10);
     expect(said({ plannedOn: '2027-04-01', wantedOn: earliest })).toEqual([]);
     expect(said({ plannedOn: '2027-04-01', wantedOn: isoDayBefore(earliest) })).toHaveLength(1);
   });
@@ -145,7 +201,9 @@ describe('what cannot be met is said, not thrown', () => {
   test('readings that fit no water give a sentence and a plan without a dose', () => {
     const plan = planOf({ ph: 4.5, alkalinity: 3 });
     expect(plan.results.vatDose).toMatchObject({ error: expect.any(String) });
-    expect(plan.findings.find(({ about }) => about === 'ph')?.message).toMatch(/^No dose for these readings\. /);
+    expect(plan.findings.find(({ about }) => about === 'ph')?.message).toMatch(
+      /^No dose for these readings\. /,
+    );
     expect(typeof plan.results.stripAt).toBe('number');
   });
 
@@ -154,12 +212,16 @@ describe('what cannot be met is said, not thrown', () => {
   });
 });
 
-const isoDayBefore = (iso: string): string => new Date(Date.parse(iso) - 86_400_000).toISOString().slice(0, 10);
+const isoDayBefore = (iso: string): string =>
+  new Date(Date.parse(iso) - 86_400_000).toISOString().slice(0, 10);
 
 test('every assumption lies in its own range, names a source and says where it stands', () => {
   for (const a of Object.values(ASSUMPTIONS)) {
     const [low, high] = [Math.min(a.low, a.high), Math.max(a.low, a.high)];
-    expect({ key: a.key, fits: a.planned >= low && a.planned <= high && a.planned >= a.min && a.planned <= a.max }).toEqual({ key: a.key, fits: true });
+    expect({
+      key: a.key,
+      fits: a.planned >= low && a.planned <= high && a.planned >= a.min && a.planned <= a.max,
+    }).toEqual({ key: a.key, fits: true });
     expect(a.sources.filter((key) => !(key in SOURCES))).toEqual([]);
     expect(a.note.length).toBeGreaterThan(10);
   }

@@ -7,9 +7,23 @@ import type { CellModel, WorkbookModel } from '../../shared/workbook/model';
 
 /** An order of an invented hatchery; every test changes what it is about. */
 export const ORDER = {
-  hatchery: 'Willow Ford Hatchery', product: 'fingerlings', wanted: 40_000, wantedOn: '2027-04-24', plannedOn: '2027-02-15',
-  females: 6, femaleWeight: 1.2, males: 4, vats: 8, vatLitres: 1000,
-  temperature: 26.5, ph: 5.8, phWanted: 7, alkalinity: 0.4, material: 'soda ash', preparation: 'pituitary', stripHour: '7:00',
+  hatchery: 'Willow Ford Hatchery',
+  product: 'fingerlings',
+  wanted: 40_000,
+  wantedOn: '2027-04-24',
+  plannedOn: '2027-02-15',
+  females: 6,
+  femaleWeight: 1.2,
+  males: 4,
+  vats: 8,
+  vatLitres: 1000,
+  temperature: 26.5,
+  ph: 5.8,
+  phWanted: 7,
+  alkalinity: 0.4,
+  material: 'soda ash',
+  preparation: 'pituitary',
+  stripHour: '7:00',
 } as const;
 
 export const formOf = (changes: object = {}): PlanForm => {
@@ -19,7 +33,10 @@ export const formOf = (changes: object = {}): PlanForm => {
 };
 export const planOf = (changes: object = {}): SeasonPlan => planSeason(formOf(changes));
 
-const placeOf = (model: WorkbookModel, key: NameKey): { readonly sheet: string; readonly address: string } => {
+const placeOf = (
+  model: WorkbookModel,
+  key: NameKey,
+): { readonly sheet: string; readonly address: string } => {
   const name = model.names.find((n) => n.name === nameOf(key));
   const { sheet = '', area: text } = splitReference(name?.refersTo ?? '');
   const area = parseArea(text);
@@ -33,14 +50,19 @@ export const cellNamed = (model: WorkbookModel, key: NameKey): CellModel => {
 };
 
 /** The workbook after somebody typed into named cells; undefined clears one. */
-export const typedInto = (model: WorkbookModel, values: Partial<Record<NameKey, number | string | undefined>>): WorkbookModel => ({
+export const typedInto = (
+  model: WorkbookModel,
+  values: Partial<Record<NameKey, number | string | undefined>>,
+): WorkbookModel => ({
   ...model,
   sheets: model.sheets.map((sheet) => {
     const cells = { ...sheet.cells };
     for (const [key, value] of Object.entries(values)) {
       const place = placeOf(model, key as NameKey);
       if (place.sheet !== sheet.name) continue;
-      const rest: CellModel = Object.fromEntries(Object.entries(cells[place.address] ?? {}).filter(([part]) => part !== 'value'));
+      const rest: CellModel = Object.fromEntries(
+        Object.entries(cells[place.address] ?? {}).filter(([part]) => part !== 'value'),
+      );
       cells[place.address] = value === undefined ? rest : { ...rest, value };
     }
     return { ...sheet, cells };

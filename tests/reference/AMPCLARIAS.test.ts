@@ -4,6 +4,9 @@
  */
 import { number } from '../support/call';
 
-test.each([[25, '1.25'], [33, '0.58']])('at %d °C hatching takes %s d', (temperature, days) => {
+test.each([
+  [25, '1.25'],
+  [33, '0.58'],
+])('at %d °C hatching takes %s d', (temperature, days) => {
   expect(number('INCUBATION.HOURS', temperature, 'African catfish to 33 °C') / 24).toAgreeWithPrinted(days);
 });

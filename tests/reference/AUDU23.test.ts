@@ -6,7 +6,9 @@ import { columnOf, grid } from '../support/call';
 
 test('a best hour of 13 opens the window at 11 h and shuts it at 15 h, before 17 h', () => {
   const own = [columnOf([24, 26]), columnOf([15, 13])] as const;
-  const hours = (grid('STRIP.WINDOW', 46000, 26, 'pituitary', 0, ...own)[0] ?? []).map((at) => (Number(at) - 46000) * 24);
+  const hours = (grid('STRIP.WINDOW', 46000, 26, 'pituitary', 0, ...own)[0] ?? []).map(
+    (at) => (Number(at) - 46000) * 24,
+  );
   expect(hours[0]).toAgreeWithPrinted('11.0');
   expect(hours[1]).toAgreeWithPrinted('13.0');
   expect(hours[2]).toAgreeWithPrinted('15.0');

@@ -23,6 +23,9 @@ test('the mean base of the three pairs is the printed 6.73 ± 0.90', () => {
   expect(sd).toAgreeWithPrinted('0.90');
 });
 
-test.each([[26, '45.14'], [33, '33.11']])('hatching at %d °C takes the printed mean of %s h', (temperature, hours) => {
+test.each([
+  [26, '45.14'],
+  [33, '33.11'],
+])('hatching at %d °C takes the printed mean of %s h', (temperature, hours) => {
   expect(number('INCUBATION.HOURS', temperature, 'common carp')).toAgreeWithPrinted(hours);
 });

@@ -4,7 +4,10 @@
  */
 import { number } from '../support/call';
 
-test.each([[22, '20'], [28, '12']])('own-species pituitary at %d °C: %s h', (temperature, hours) => {
+test.each([
+  [22, '20'],
+  [28, '12'],
+])('own-species pituitary at %d °C: %s h', (temperature, hours) => {
   expect(number('LATENCY.HOURS', temperature, 'own-species pituitary')).toAgreeWithPrinted(hours);
 });
 

@@ -8,7 +8,10 @@ import '../support/printed';
 
 const MG_PER_MICROMOLE = 0.031998;
 
-test.each([[0.07, '1.0', '1.52'], [38000, '0.033', '0.062']])('at %d mg', (dryWeight, oxygen, food) => {
+test.each([
+  [0.07, '1.0', '1.52'],
+  [38000, '0.033', '0.062'],
+])('at %d mg', (dryWeight, oxygen, food) => {
   expect(oxygenPerFish(dryWeight) / dryWeight / MG_PER_MICROMOLE).toAgreeWithPrinted(oxygen);
   expect(foodIntake(dryWeight)).toAgreeWithPrinted(food);
 });

@@ -17,8 +17,12 @@ test.each([
 });
 
 /** Digits from memory of the published table; no page was seen. */
-test.each([[1, '0.0253', '5.572'], [5, '1.623', '11.668'], [10, '4.795', '18.390'], [100, '81.36', '121.63']])(
-  'from memory: a count of %d at 95 %%', (counted, low, high) => {
-    expect(poissonLimits(counted, 0.95).low).toAgreeWithPrinted(low);
-    expect(poissonLimits(counted, 0.95).high).toAgreeWithPrinted(high);
-  });
+test.each([
+  [1, '0.0253', '5.572'],
+  [5, '1.623', '11.668'],
+  [10, '4.795', '18.390'],
+  [100, '81.36', '121.63'],
+])('from memory: a count of %d at 95 %%', (counted, low, high) => {
+  expect(poissonLimits(counted, 0.95).low).toAgreeWithPrinted(low);
+  expect(poissonLimits(counted, 0.95).high).toAgreeWithPrinted(high);
+});

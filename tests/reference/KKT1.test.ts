@@ -26,10 +26,14 @@ test('the output is efficiency times the weight of a nauplius', () => {
 test('percentage and efficiency agree on the cysts in a gram', () => {
   expect(CYSTS_PER_GRAM).toAgreeWithPrinted('333,237');
   const hatched = Math.round(CYSTS_PER_GRAM * 0.692);
-  expect(first('SPAWN.CYSTS.HATCHED', [hatched, 0, Math.round(CYSTS_PER_GRAM) - hatched])).toAgreeWithPrinted('0.692');
+  expect(first('SPAWN.CYSTS.HATCHED', [hatched, 0, Math.round(CYSTS_PER_GRAM) - hatched])).toAgreeWithPrinted(
+    '0.692',
+  );
 });
 
 test('counted samples of such a hatch give the printed efficiency back', () => {
   // 1.6 g in 80 mL, 0.25 mL samples: mean × 200, the sample formula recalled from FAO Paper 361 (from memory).
-  expect(first('SPAWN.CYSTS.EFFICIENCY', [[[1153], [1150], [1156]], 0.25, 0.08, 1.6])).toAgreeWithPrinted('230,600');
+  expect(first('SPAWN.CYSTS.EFFICIENCY', [[[1153], [1150], [1156]], 0.25, 0.08, 1.6])).toAgreeWithPrinted(
+    '230,600',
+  );
 });

@@ -7,7 +7,10 @@ import { thermalGrowth, weightByThermal } from '../../shared/growth/thermalGrowt
 import '../support/printed';
 import { tableOf } from '../support/table';
 
-const CURVE = tableOf('legendre1992_growth.csv').map((row) => ({ day: Number(row.day), weight: Number(row.wet_weight_g) }));
+const CURVE = tableOf('legendre1992_growth.csv').map((row) => ({
+  day: Number(row.day),
+  weight: Number(row.wet_weight_g),
+}));
 const FROM = CURVE.find((p) => p.day === 12.97);
 const TO = CURVE.at(-1);
 
@@ -21,7 +24,11 @@ test('consistency: growth rate and thermal coefficient from day 12.97 to 251.84'
 /** How far a model fitted to the two ends lies from the measured weights between them, at worst. */
 const worst = (model: (start: number, days: number) => number): number => {
   if (!FROM) throw new Error('point missing');
-  return Math.max(...CURVE.filter((p) => p.day > FROM.day).map((p) => Math.abs(model(FROM.weight, p.day - FROM.day) / p.weight - 1)));
+  return Math.max(
+    ...CURVE.filter((p) => p.day > FROM.day).map((p) =>
+      Math.abs(model(FROM.weight, p.day - FROM.day) / p.weight - 1),
+    ),
+  );
 };
 
 test('counter-example: one coefficient for the whole curve is up to half too low in between, as the help says', () => {

@@ -10,11 +10,21 @@ import { tableOf } from '../support/table';
 
 const TAILS = ['0.10', '0.05', '0.025', '0.01', '0.005'];
 
-test.each(tableOf('nist_student_t.csv').map((row) => [row.df ?? '', row] as const))('t with %s degrees of freedom', (df, row) => {
-  for (const tail of TAILS) expect(twoSidedStudent(1 - 2 * Number(tail), Number(df))).toAgreeWithPrinted(row[tail] ?? '');
-});
+test.each(tableOf('nist_student_t.csv').map((row) => [row.df ?? '', row] as const))(
+  't with %s degrees of freedom',
+  (df, row) => {
+    for (const tail of TAILS)
+      expect(twoSidedStudent(1 - 2 * Number(tail), Number(df))).toAgreeWithPrinted(row[tail] ?? '');
+  },
+);
 
-test.each([['0.10', '1.282'], ['0.05', '1.645'], ['0.025', '1.960'], ['0.01', '2.326'], ['0.005', '2.576'], ['0.001', '3.090']])(
-  'the last row, the normal distribution: %s', (tail, printed) => {
-    expect(normalQuantile(1 - Number(tail))).toAgreeWithPrinted(printed);
-  });
+test.each([
+  ['0.10', '1.282'],
+  ['0.05', '1.645'],
+  ['0.025', '1.960'],
+  ['0.01', '2.326'],
+  ['0.005', '2.576'],
+  ['0.001', '3.090'],
+])('the last row, the normal distribution: %s', (tail, printed) => {
+  expect(normalQuantile(1 - Number(tail))).toAgreeWithPrinted(printed);
+});

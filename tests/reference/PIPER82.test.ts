@@ -7,8 +7,13 @@ import { transportLoad } from '../../shared/growth/transportLoad';
 import { celsiusFromFahrenheit } from '../../shared/units/convert';
 import '../support/printed';
 
-test.each([[5, '722'], [-5, '1,278']])('%d °F', (warmer, printed) => {
-  expect(transportLoad(1000, celsiusFromFahrenheit(60), celsiusFromFahrenheit(60 + warmer))).toAgreeWithPrinted(printed);
+test.each([
+  [5, '722'],
+  [-5, '1,278'],
+])('%d °F', (warmer, printed) => {
+  expect(
+    transportLoad(1000, celsiusFromFahrenheit(60), celsiusFromFahrenheit(60 + warmer)),
+  ).toAgreeWithPrinted(printed);
 });
 
 test('farther than was printed there is no answer', () => {

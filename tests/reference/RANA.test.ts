@@ -9,12 +9,18 @@ test.each([
   ['Nile tilapia', '72', '84'],
   ['Mozambique tilapia', '90', '102'],
 ])('%s hatches from %s to %s h at 28 °C', (species, first, last) => {
-  const [from, to] = (grid('HATCH.WINDOW', 46000, 28, species)[0] ?? []).map((at) => (Number(at) - 46000) * 24);
+  const [from, to] = (grid('HATCH.WINDOW', 46000, 28, species)[0] ?? []).map(
+    (at) => (Number(at) - 46000) * 24,
+  );
   expect(from).toAgreeWithPrinted(first);
   expect(to).toAgreeWithPrinted(last);
 });
 
-test.each([[24, '8'], [28, '5'], [30, '4']])('at %d °C Nile tilapia feeds %s d after hatch', (temperature, days) => {
+test.each([
+  [24, '8'],
+  [28, '5'],
+  [30, '4'],
+])('at %d °C Nile tilapia feeds %s d after hatch', (temperature, days) => {
   expect(number('FEEDING.START', 46000, temperature, 'Nile tilapia') - 46000).toAgreeWithPrinted(days);
 });
 

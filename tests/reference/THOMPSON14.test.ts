@@ -4,7 +4,11 @@
  */
 import { grid } from '../support/call';
 
-test.each([['1.85', '0.85'], ['1.71', '0.71'], ['1.55', '0.55']])('efficiency %s is profitability %s plus one', (efficiency, profitability) => {
+test.each([
+  ['1.85', '0.85'],
+  ['1.71', '0.71'],
+  ['1.55', '0.55'],
+])('efficiency %s is profitability %s plus one', (efficiency, profitability) => {
   const [row = []] = grid('PROFIT.RATIOS', Number(efficiency) * 1000, 1000, false);
   expect(row[3]).toAgreeWithPrinted(efficiency);
   expect(row[2]).toAgreeWithPrinted(profitability);

@@ -8,7 +8,12 @@ import { constantsAt } from '../../shared/water/constants';
 const factor = (t: number, ph: number): number => (44.01 / 50.0435) * (10 ** -ph / constantsAt(t).k1);
 
 test.each([
-  [25, 6, 1.97], [25, 6.4, 0.784], [25, 6.8, 0.313], [25, 7, 0.197], [30, 7, 0.188], [5, 7, 0.291],
+  [25, 6, 1.97],
+  [25, 6.4, 0.784],
+  [25, 6.8, 0.313],
+  [25, 7, 0.197],
+  [30, 7, 0.188],
+  [5, 7, 0.291],
 ])('%d °C, pH %d: %d', (t, ph, printed) => {
   expect(Math.abs(factor(t, ph) / printed - 1)).toBeLessThan(0.011);
 });

@@ -19,5 +19,8 @@ test.each([
 ])('salt for %s is worked out from %d to %d g/L and stops above', (stage, low, high, halfDie) => {
   expect(number('FRY.SALT.DOSE', 10, low, stage)).toBeCloseTo(low * 10, 12);
   expect(number('FRY.SALT.DOSE', 10, high, stage)).toBeCloseTo(high * 10, 12);
-  for (const strength of [high + 0.01, 10]) expect(refusal('FRY.SALT.DOSE', 10, strength, stage)).toMatch(new RegExp(`^#N/A .*${halfDie} g/L, none lived at 10 g/L.*vet`));
+  for (const strength of [high + 0.01, 10])
+    expect(refusal('FRY.SALT.DOSE', 10, strength, stage)).toMatch(
+      new RegExp(`^#N/A .*${halfDie} g/L, none lived at 10 g/L.*vet`),
+    );
 });

@@ -9,7 +9,9 @@ import { call, number } from '../support/call';
 import { rowsOf } from '../support/sheet';
 
 const trial = (source: string, density: number, stage = ''): (typeof STOCKING_STUDIES)[number] | undefined =>
-  STOCKING_STUDIES.find((row) => row.source === source && row.density === density && row.stage.includes(stage));
+  STOCKING_STUDIES.find(
+    (row) => row.source === source && row.density === density && row.stage.includes(stage),
+  );
 
 test.each([
   ['MAKERERE', 50, '', '88.0', '12.5'],
@@ -20,7 +22,10 @@ test.each([
   expect(row?.note).toContain(`${growth} %/d`);
 });
 
-test.each([['fenced', '32.3'], ['open', '5.0']])('100 larvae per m² in %s ponds', (kind, left) => {
+test.each([
+  ['fenced', '32.3'],
+  ['open', '5.0'],
+])('100 larvae per m² in %s ponds', (kind, left) => {
   expect((trial('GRAAF95', 100, kind)?.survival ?? NaN) * 100).toAgreeWithPrinted(left);
   expect(number('SURVIVAL.AFTER', 100, Number(left) / 100, 1)).toAgreeWithPrinted(left);
 });

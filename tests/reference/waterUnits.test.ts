@@ -14,7 +14,11 @@ test('German degrees', () => {
   expect(number('ALKALINITY.CONVERT', 1, 'meq/L', 'mg/L HCO3')).toAgreeWithPrinted('61.02');
 });
 
-test.each([['soda ash', '0.94'], ['baking soda', '0.60'], ['hydrated lime', '1.35']])('%s as CaCO3: %s', (product, printed) => {
+test.each([
+  ['soda ash', '0.94'],
+  ['baking soda', '0.60'],
+  ['hydrated lime', '1.35'],
+])('%s as CaCO3: %s', (product, printed) => {
   expect(1 / number('BUFFER.EQUIVALENT', 1, 'agricultural lime', product)).toAgreeWithPrinted(printed);
 });
 

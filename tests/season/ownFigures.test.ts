@@ -7,7 +7,9 @@ import { bookOf, gridOf } from './support';
 const preparation = 'ready-made solution';
 const own = (runs: number) => {
   const { rates } = learnRates(demoFarm(runs));
-  return ownFigures((month) => figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }));
+  return ownFigures((month) =>
+    figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }),
+  );
 };
 
 const first = ({ runs: [run] }: SeasonBook): PlannedRun => {
@@ -30,8 +32,13 @@ test('many runs: figures and spreads of the farm as it was made', () => {
 
 test('egg yields follow the months as the farm was made: 0.1 × exp(0.6 sin), highest three months after April', () => {
   const { eggShares = [] } = own(240);
-  const made = Array.from({ length: 12 }, (_, i) => 0.1 * Math.exp(0.6 * Math.sin(((i - 3) / 12) * 2 * Math.PI) + 0.03));
-  eggShares.forEach((share, i) => { expect(Math.abs(Math.log((share ?? NaN) / (made[i] ?? NaN)))).toBeLessThan(0.25); });
+  const made = Array.from(
+    { length: 12 },
+    (_, i) => 0.1 * Math.exp(0.6 * Math.sin(((i - 3) / 12) * 2 * Math.PI) + 0.03),
+  );
+  eggShares.forEach((share, i) => {
+    expect(Math.abs(Math.log((share ?? NaN) / (made[i] ?? NaN)))).toBeLessThan(0.25);
+  });
   expect(eggShares.indexOf(Math.max(...eggShares.map(Number)))).toBeGreaterThanOrEqual(5);
   expect(eggShares.indexOf(Math.max(...eggShares.map(Number)))).toBeLessThanOrEqual(7);
 });
@@ -49,19 +56,29 @@ test('from the sheet of rates into a plan: dates, odds and the workbook use them
   if (!sheet) throw new Error('no sheet');
   const { rates, leftOut } = ratesFromCells(gridOf(sheet));
   expect(leftOut).toEqual([]);
-  const figures = ownFigures((month) => figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }));
+  const figures = ownFigures((month) =>
+    figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }),
+  );
   const usual = planSeasonBook(bookOf({ preparation: 'ready-made solution' }));
   const book = bookOf({ preparation: 'ready-made solution', ...figures });
   const plan = planSeasonBook(book);
   // Its fish ripen later: the injection is earlier by that.
-  expect(first(plan).latencyHours - first(usual).latencyHours).toBeCloseTo(figures.assumptions.latencyOffset ?? NaN, 6);
+  expect(first(plan).latencyHours - first(usual).latencyHours).toBeCloseTo(
+    figures.assumptions.latencyOffset ?? NaN,
+    6,
+  );
   expect(plan.orders[0]?.odds?.p10).not.toBe(usual.orders[0]?.odds?.p10);
   const cells = orderBookWorkbook(book, plan).sheets.find(({ name }) => name === 'Figures')?.cells ?? {};
-  const row = Object.entries(cells).find(([, { value }]) => value === 'Eggs that hatch')?.[0].slice(1) ?? '';
+  const row =
+    Object.entries(cells)
+      .find(([, { value }]) => value === 'Eggs that hatch')?.[0]
+      .slice(1) ?? '';
   expect([cells[`C${row}`]?.value, cells[`G${row}`]?.value]).toEqual([figures.assumptions.hatch, 'your own']);
 });
 
 test('a wider spread makes the same order less sure', () => {
-  const sure = (runs: number): number => planSeasonBook(bookOf({ spare: 0.5, spreads: { hatch: { runs, season: 0.02 } } })).orders[0]?.odds?.certainty ?? NaN;
+  const sure = (runs: number): number =>
+    planSeasonBook(bookOf({ spare: 0.5, spreads: { hatch: { runs, season: 0.02 } } })).orders[0]?.odds
+      ?.certainty ?? NaN;
   expect(sure(0.05)).toBeGreaterThan(sure(0.25));
 });

@@ -6,22 +6,44 @@ import { createLastErrors } from '../../src/lastErrors';
 import { registerAll } from '../../src/register';
 import { FakeError, fakeHost } from '../support/customFunctions';
 
-const common = { family: 'Checks' as const, summary: 'For the test only.', valid: 'always', sources: [], examples: [] };
+const common = {
+  family: 'Checks' as const,
+  summary: 'For the test only.',
+  valid: 'always',
+  sources: [],
+  examples: [],
+};
 const doubled = defineFunction({
-  ...common, id: 'TEST.DOUBLE', params: { x: num(gram, { min: 0, max: 10, doc: 'a number' }), y: num(celsius, { default: 1, doc: 'another' }) },
-  returns: value(gram, 'twice'), compute: ({ x, y }) => x * 2 * y,
+  ...common,
+  id: 'TEST.DOUBLE',
+  params: {
+    x: num(gram, { min: 0, max: 10, doc: 'a number' }),
+    y: num(celsius, { default: 1, doc: 'another' }),
+  },
+  returns: value(gram, 'twice'),
+  compute: ({ x, y }) => x * 2 * y,
 });
 const broken = defineFunction({
-  ...common, id: 'TEST.BROKEN', params: { x: num(gram, { doc: 'a number' }) }, returns: value(gram, 'nothing'),
-  compute: () => { throw new Error('kaput'); },
+  ...common,
+  id: 'TEST.BROKEN',
+  params: { x: num(gram, { doc: 'a number' }) },
+  returns: value(gram, 'nothing'),
+  compute: () => {
+    throw new Error('kaput');
+  },
 });
 const total = defineFunction({
-  ...common, id: 'TEST.TOTAL', params: { xs: series(gram, { doc: 'numbers', atLeast: 2 }) },
+  ...common,
+  id: 'TEST.TOTAL',
+  params: { xs: series(gram, { doc: 'numbers', atLeast: 2 }) },
   returns: fields({ sum: column('sum', gram), n: column('count', count) }, 'two fields'),
   compute: ({ xs }) => ({ sum: xs.reduce((a, b) => a + b, 0), n: xs.length }),
 });
 const listing = defineFunction({
-  ...common, id: 'TEST.LIST', params: { n: num(count, { min: 0, doc: 'how many' }) }, returns: rows({ i: column('line', count) }, 'lines'),
+  ...common,
+  id: 'TEST.LIST',
+  params: { n: num(count, { min: 0, doc: 'how many' }) },
+  returns: rows({ i: column('line', count) }, 'lines'),
   compute: ({ n }) => Array.from({ length: n }, (_, i) => ({ i })),
 });
 
@@ -31,7 +53,11 @@ const setUp = () => {
   registerAll([doubled, broken, total, listing], host, errors);
   const call = (id: string, ...args: unknown[]): unknown => host.bodies.get(id)?.(...args);
   const caught = (id: string, ...args: unknown[]): unknown => {
-    try { return { returned: call(id, ...args) }; } catch (error) { return error; }
+    try {
+      return { returned: call(id, ...args) };
+    } catch (error) {
+      return error;
+    }
   };
   return { host, errors, call, caught };
 };
@@ -50,13 +76,15 @@ test('a matrix of one cell, as Excel hands over a single cell', () => {
 
 test('a column spills; a bad row is an error in that row only; a blank row stays blank', () => {
   const { call } = setUp();
-  const shown = call('TEST.DOUBLE', [[1], ['one'], [null], [new FakeError('#REF!')], [3]], [[1]], { address: 'S!A1' }) as unknown[][];
+  const shown = call('TEST.DOUBLE', [[1], ['one'], [null], [new FakeError('#REF!')], [3]], [[1]], {
+    address: 'S!A1',
+  }) as unknown[][];
   expect([shown[0]?.[0], shown[2]?.[0], shown[4]?.[0]]).toEqual([2, '', 6]);
   expect(shown[1]?.[0]).toMatchObject({ code: '#VALUE!' });
   expect((shown[3]?.[0] as FakeError).message).toContain('#REF!');
 });
 
-test('an answer that is an error as a whole is thrown as the host\'s own error with its sentence', () => {
+test("an answer that is an error as a whole is thrown as the host's own error with its sentence", () => {
   const { caught } = setUp();
   const error = caught('TEST.DOUBLE', [[99]], null, {});
   expect(error).toBeInstanceOf(FakeError);
@@ -64,9 +92,14 @@ test('an answer that is an error as a whole is thrown as the host\'s own error w
 });
 
 test.each([
-  ['nothing at all', []], ['only blanks', [null, null, {}]], ['a function', [() => 1]], ['a symbol', [Symbol('x')]], ['deep arrays', [[[[[1]]]]]],
-  ['ragged rows', [[[1, 2], [3]]]], ['not a number', [[[NaN]]]],
-])('%s never throws anything but the host\'s own error', (_what, args) => {
+  ['nothing at all', []],
+  ['only blanks', [null, null, {}]],
+  ['a function', [() => 1]],
+  ['a symbol', [Symbol('x')]],
+  ['deep arrays', [[[[[1]]]]]],
+  ['ragged rows', [[[1, 2], [3]]]],
+  ['not a number', [[[NaN]]]],
+])("%s never throws anything but the host's own error", (_what, args) => {
   const { caught } = setUp();
   for (const id of ['TEST.DOUBLE', 'TEST.TOTAL', 'TEST.LIST']) {
     const outcome = caught(id, ...args);
@@ -76,7 +109,10 @@ test.each([
 
 test('a mistake of ours is a #VALUE! sentence that says so', () => {
   const { caught } = setUp();
-  expect(caught('TEST.BROKEN', [[1]], {})).toMatchObject({ code: '#VALUE!', message: expect.stringContaining('our mistake') });
+  expect(caught('TEST.BROKEN', [[1]], {})).toMatchObject({
+    code: '#VALUE!',
+    message: expect.stringContaining('our mistake'),
+  });
 });
 
 test('a table without lines is one blank cell', () => {
@@ -95,7 +131,10 @@ describe('the sentences behind the errors', () => {
     const { errors, caught, call } = setUp();
     caught('TEST.DOUBLE', [[99]], null, { address: 'S!A1' });
     caught('TEST.TOTAL', [[99]], null, { address: 'S!B1' });
-    expect(errors.list().map((e) => [e.address, e.functionName, e.code])).toEqual([['S!B1', 'SPAWN.TEST.TOTAL', '#N/A'], ['S!A1', 'SPAWN.TEST.DOUBLE', '#VALUE!']]);
+    expect(errors.list().map((e) => [e.address, e.functionName, e.code])).toEqual([
+      ['S!B1', 'SPAWN.TEST.TOTAL', '#N/A'],
+      ['S!A1', 'SPAWN.TEST.DOUBLE', '#VALUE!'],
+    ]);
     call('TEST.DOUBLE', [[1]], null, { address: 'S!A1' });
     expect(errors.list().map((e) => e.address)).toEqual(['S!B1']);
   });
@@ -115,8 +154,11 @@ describe('the sentences behind the errors', () => {
   test('are bounded and tell who listens', () => {
     const errors = createLastErrors(3);
     let told = 0;
-    const stop = errors.subscribe(() => { told += 1; });
-    for (let i = 0; i < 5; i++) errors.record({ address: `S!A${i}`, functionName: 'F', code: '#VALUE!', message: '', cells: 1 });
+    const stop = errors.subscribe(() => {
+      told += 1;
+    });
+    for (let i = 0; i < 5; i++)
+      errors.record({ address: `S!A${i}`, functionName: 'F', code: '#VALUE!', message: '', cells: 1 });
     stop();
     errors.clear();
     expect(told).toBe(5);

@@ -8,7 +8,8 @@ export const chance = (seed: number): (() => number) => {
 };
 
 /** A bell-shaped number with mean 0 and deviation 1 (Box and Muller). */
-export const bell = (random: () => number): number => Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random());
+export const bell = (random: () => number): number =>
+  Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random());
 
 /** How many of n succeed. */
 export const successes = (random: () => number, n: number, p: number): number => {

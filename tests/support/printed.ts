@@ -1,6 +1,7 @@
 /** Half a unit of the last printed digit: the tolerance belongs to the printed value, not to the test's author. */
 export const printedTolerance = (printed: string): number => {
-  const [, mantissa = '', exponent = '0'] = /^[+-]?([\d.]+)(?:e([+-]?\d+))?$/i.exec(printed.replaceAll(',', '')) ?? [];
+  const [, mantissa = '', exponent = '0'] =
+    /^[+-]?([\d.]+)(?:e([+-]?\d+))?$/i.exec(printed.replaceAll(',', '')) ?? [];
   const decimals = mantissa.includes('.') ? mantissa.length - mantissa.indexOf('.') - 1 : 0;
   return 0.5 * 10 ** (Number(exponent) - decimals) * (1 + 1e-9);
 };
@@ -15,7 +16,11 @@ export const agreesWithPrinted = (got: unknown, printed: string): boolean => {
 expect.extend({
   toAgreeWithPrinted(received: unknown, printed: string) {
     const pass = agreesWithPrinted(received, printed);
-    return { pass, message: () => `expected ${String(received)} ${pass ? 'not ' : ''}to agree with the printed value ${printed}` };
+    return {
+      pass,
+      message: () =>
+        `expected ${String(received)} ${pass ? 'not ' : ''}to agree with the printed value ${printed}`,
+    };
   },
 });
 

@@ -10,7 +10,9 @@ export const rowsOf = (id: string, ...args: readonly (Cell | Grid)[]): Grid => {
 
 /** Code and sentence of the first error in an answer, '' when there is none. */
 export const sentenceOf = (id: string, ...args: readonly (Cell | Grid)[]): string => {
-  const found = rowsOf(id, ...args).flat().find(isError);
+  const found = rowsOf(id, ...args)
+    .flat()
+    .find(isError);
   return found ? `${found.error} ${found.message ?? ''}` : '';
 };
 

@@ -20,7 +20,12 @@ describe.each(Object.entries(TEMPLATES))('%s', (name, model) => {
     const fresh = unzipSync(built);
     expect(Object.keys(fresh)).toEqual(Object.keys(committed));
     // Part by part first: where a part differs, a few words of it say more than a zip can.
-    const differing = Object.entries(fresh).map(([path, bytes]) => [path, difference(strFromU8(committed[path] ?? new Uint8Array()), strFromU8(bytes))]).filter(([, words]) => words !== '');
+    const differing = Object.entries(fresh)
+      .map(([path, bytes]) => [
+        path,
+        difference(strFromU8(committed[path] ?? new Uint8Array()), strFromU8(bytes)),
+      ])
+      .filter(([, words]) => words !== '');
     expect(differing).toEqual([]);
     expect(Buffer.from(built).equals(readFileSync(join(folder, name)))).toBe(true);
   });

@@ -10,12 +10,16 @@ const LATENCY = ['21', '18', '15.5', '13.5', '12', '11', '10', '9', '8', '7.5', 
 const HATCHING = ['57', '46', '38', '33', '29', '27', '25', '23', '22', '21', '20'];
 
 describe('consistency: the recalled handbook tables', () => {
-  test.each(TEMPERATURES.map((t, i) => [t, LATENCY[i] ?? '', HATCHING[i] ?? ''] as const))('%d °C: latency %s h, hatching %s h', (t, latency, hatching) => {
-    expect(number('LATENCY.HOURS', t)).toAgreeWithPrinted(latency);
-    expect(number('INCUBATION.HOURS', t)).toAgreeWithPrinted(hatching);
-  });
+  test.each(TEMPERATURES.map((t, i) => [t, LATENCY[i] ?? '', HATCHING[i] ?? ''] as const))(
+    '%d °C: latency %s h, hatching %s h',
+    (t, latency, hatching) => {
+      expect(number('LATENCY.HOURS', t)).toAgreeWithPrinted(latency);
+      expect(number('INCUBATION.HOURS', t)).toAgreeWithPrinted(hatching);
+    },
+  );
 
-  const warmths = (id: string): number[] => TEMPERATURES.map((t) => number('DEGREE.HOURS', number(id, t), t, 15.4));
+  const warmths = (id: string): number[] =>
+    TEMPERATURES.map((t) => number('DEGREE.HOURS', number(id, t), t, 15.4));
   const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length;
 
   test.each([
@@ -57,7 +61,11 @@ describe('consistency: warmth sums in degree-days over 15.4 °C', () => {
 });
 
 describe('consistency: worked examples', () => {
-  test.each([[22, 16.5], [25, 21], [28, 24]])('strip at 08:00 with %d °C: inject at %d:00 the day before', (temperature, hour) => {
+  test.each([
+    [22, 16.5],
+    [25, 21],
+    [28, 24],
+  ])('strip at 08:00 with %d °C: inject at %d:00 the day before', (temperature, hour) => {
     expect(number('INJECTION.TIME', 46001 + 8 / 24, temperature)).toBeCloseTo(46000 + hour / 24, 9);
   });
 
@@ -67,7 +75,18 @@ describe('consistency: worked examples', () => {
     expect(4 + number('DEGREE.TIME', 102.4 - done, 24, 15.4)).toAgreeWithPrinted('10.512');
     // The same through a table of its own made of that model: the sum of rates is the model.
     const own = [20, 30].map((t) => hoursForWarmth(102.4, t, 15.4));
-    const end = number('LOG.FINISH', 46000, columnOf([46000, 46000 + 4 / 24]), columnOf([27, 27]), 24, 'latency', null, 12, columnOf([20, 30]), columnOf(own));
+    const end = number(
+      'LOG.FINISH',
+      46000,
+      columnOf([46000, 46000 + 4 / 24]),
+      columnOf([27, 27]),
+      24,
+      'latency',
+      null,
+      12,
+      columnOf([20, 30]),
+      columnOf(own),
+    );
     expect((end - 46000) * 24).toAgreeWithPrinted('10.512');
   });
 
@@ -77,12 +96,17 @@ describe('consistency: worked examples', () => {
   });
 
   test('two rows of a straight model give its base back', () => {
-    expect(baseFromPair(20, hoursForWarmth(265, 20, 13.9), 30, hoursForWarmth(265, 30, 13.9))).toBeCloseTo(13.9, 10);
+    expect(baseFromPair(20, hoursForWarmth(265, 20, 13.9), 30, hoursForWarmth(265, 30, 13.9))).toBeCloseTo(
+      13.9,
+      10,
+    );
   });
 });
 
 test('consistency: preparations at 26 °C stand in the order measured', () => {
-  const at26 = ['pituitary', 'ready-made solution', 'pituitary extract', 'own-species pituitary'].map((p) => number('LATENCY.HOURS', 26, p));
+  const at26 = ['pituitary', 'ready-made solution', 'pituitary extract', 'own-species pituitary'].map((p) =>
+    number('LATENCY.HOURS', 26, p),
+  );
   expect(at26).toEqual([...at26].sort((a, b) => a - b));
 });
 

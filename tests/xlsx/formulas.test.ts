@@ -17,11 +17,31 @@ describe('as typed ⇄ as stored', () => {
   });
 
   test.each([
-    ['lower case, as another program saves it', '_xldudf_spawn_ammonia_share(B2,C2)', '=SPAWN.AMMONIA.SHARE(B2,C2)'],
-    ['bound to another book by Excel', "[2]!_xldudf_SPAWN_AMMONIA_SHARE(B2,C2)", '=SPAWN.AMMONIA.SHARE(B2,C2)'],
-    ['bound to an add-in file', "'C:\\tools\\other.xlam'!_xldudf_SPAWN_AMMONIA_SHARE(B2,C2)", '=SPAWN.AMMONIA.SHARE(B2,C2)'],
-    ['bound to a bare file name', 'FUNCRES.XLAM!_xldudf_SPAWN_AMMONIA_SHARE(B2,C2)', '=SPAWN.AMMONIA.SHARE(B2,C2)'],
-    ['without its brackets, handed to MAP', '_xlfn.MAP(A1:A3,_xldudf_SPAWN_AMMONIA_SHARE)', '=MAP(A1:A3,SPAWN.AMMONIA.SHARE)'],
+    [
+      'lower case, as another program saves it',
+      '_xldudf_spawn_ammonia_share(B2,C2)',
+      '=SPAWN.AMMONIA.SHARE(B2,C2)',
+    ],
+    [
+      'bound to another book by Excel',
+      '[2]!_xldudf_SPAWN_AMMONIA_SHARE(B2,C2)',
+      '=SPAWN.AMMONIA.SHARE(B2,C2)',
+    ],
+    [
+      'bound to an add-in file',
+      "'C:\\tools\\other.xlam'!_xldudf_SPAWN_AMMONIA_SHARE(B2,C2)",
+      '=SPAWN.AMMONIA.SHARE(B2,C2)',
+    ],
+    [
+      'bound to a bare file name',
+      'FUNCRES.XLAM!_xldudf_SPAWN_AMMONIA_SHARE(B2,C2)',
+      '=SPAWN.AMMONIA.SHARE(B2,C2)',
+    ],
+    [
+      'without its brackets, handed to MAP',
+      '_xlfn.MAP(A1:A3,_xldudf_SPAWN_AMMONIA_SHARE)',
+      '=MAP(A1:A3,SPAWN.AMMONIA.SHARE)',
+    ],
     ['a function of another add-in stays as it is', '_xldudf_OTHER_THING(1)', '=_xldudf_OTHER_THING(1)'],
     ['single value mark', '_xlfn.SINGLE(A1:A3)+1', '=A1:A3+1'],
   ])('%s', (_title, stored, typed) => {

@@ -11,8 +11,25 @@ test.each(Object.entries(TEMPLATES))('%s follows the standard', (_name, model) =
 
 test('so does a plan of fry, and a workbook with notes, breaks and a table', () => {
   expect(standardFaults(partsOf(writeXlsx(seasonWorkbook(planOf({ product: 'fry' })))))).toEqual([]);
-  const cells = { A1: { value: 'Fish', note: 'counted' }, B1: { value: 'Share' }, A2: { value: 3 }, B2: { formula: '=A2/9', value: 1 / 3, note: 'a & b' } };
-  expect(standardFaults(partsOf(writeXlsx(bookOf(cells, { tables: [{ name: 'fish', range: 'A1:B2' }], print: { breaksAbove: [2] }, merges: ['D1:E2'] }))))).toEqual([]);
+  const cells = {
+    A1: { value: 'Fish', note: 'counted' },
+    B1: { value: 'Share' },
+    A2: { value: 3 },
+    B2: { formula: '=A2/9', value: 1 / 3, note: 'a & b' },
+  };
+  expect(
+    standardFaults(
+      partsOf(
+        writeXlsx(
+          bookOf(cells, {
+            tables: [{ name: 'fish', range: 'A1:B2' }],
+            print: { breaksAbove: [2] },
+            merges: ['D1:E2'],
+          }),
+        ),
+      ),
+    ),
+  ).toEqual([]);
 });
 
 describe('the rules find what is wrong', () => {
@@ -24,13 +41,43 @@ describe('the rules find what is wrong', () => {
     return standardFaults({ ...parts, [path]: changed });
   };
   test.each<[string, string, string | RegExp, string, string]>([
-    ['an element too late', sheet, /(<sheetProtection[^>]*>)(<mergeCells.*?<\/mergeCells>)/, '$2$1', '<sheetProtection> stands too late'],
-    ['an element that does not belong', 'xl/styles.xml', '<dxfs', '<c/><dxfs', '<c> may not stand in <styleSheet>'],
+    [
+      'an element too late',
+      sheet,
+      /(<sheetProtection[^>]*>)(<mergeCells.*?<\/mergeCells>)/,
+      '$2$1',
+      '<sheetProtection> stands too late',
+    ],
+    [
+      'an element that does not belong',
+      'xl/styles.xml',
+      '<dxfs',
+      '<c/><dxfs',
+      '<c> may not stand in <styleSheet>',
+    ],
     ['a tag not closed', sheet, '</sheetData>', '', 'not well-formed'],
     ['a style that is not there', sheet, / s="\d+"/, ' s="999"', 'no such style'],
-    ['a part without a content type', '[Content_Types].xml', /<Override PartName="\/xl\/styles.xml"[^>]*>/, '', 'xl/styles.xml: only the content type of any XML'],
-    ['a relation that leads nowhere', 'xl/_rels/workbook.xml.rels', 'styles.xml', 'style.xml', 'xl/style.xml is not in the package'],
-    ['two merged ranges that overlap', sheet, /<mergeCell ref="C4:D4"\/>/, '<mergeCell ref="C4:D5"/>', 'merged cells overlap'],
+    [
+      'a part without a content type',
+      '[Content_Types].xml',
+      /<Override PartName="\/xl\/styles.xml"[^>]*>/,
+      '',
+      'xl/styles.xml: only the content type of any XML',
+    ],
+    [
+      'a relation that leads nowhere',
+      'xl/_rels/workbook.xml.rels',
+      'styles.xml',
+      'style.xml',
+      'xl/style.xml is not in the package',
+    ],
+    [
+      'two merged ranges that overlap',
+      sheet,
+      /<mergeCell ref="C4:D4"\/>/,
+      '<mergeCell ref="C4:D5"/>',
+      'merged cells overlap',
+    ],
     ['rows out of order', sheet, '<row r="2"', '<row r="99"', 'out of order'],
   ])('%s', (_title, path, from, to, fault) => {
     expect(broken(path, from, to).join('\n')).toContain(fault);

@@ -36,5 +36,6 @@ export function joinClocks(numbers: Numbers, read: Read): void {
     if (date && list) numbers[name] = list.slice();
     else delete numbers[name];
   }
-  if (date && clocked.length > 0) for (let row = 0; row < date.length; row++) joinRow(numbers, clocked, row, date[row] ?? NaN);
+  if (date && clocked.length > 0)
+    for (let row = 0; row < date.length; row++) joinRow(numbers, clocked, row, date[row] ?? NaN);
 }

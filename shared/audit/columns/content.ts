@@ -11,11 +11,19 @@ import { fitOfMiddle } from './plausible';
 import { converter, ownUnit, unitForField, UNITS } from './units';
 
 /** Where the cells of one column are: the sheet's column, at kept rows. A form gives other places; `cellAt` hides the difference. */
-export interface CellRun { readonly length: number; readonly cellAt: (index: number) => Cell; readonly isDate: (index: number) => boolean }
+export interface CellRun {
+  readonly length: number;
+  readonly cellAt: (index: number) => Cell;
+  readonly isDate: (index: number) => boolean;
+}
 
 export const runOf = (sheet: SheetCells, column: number, positions: readonly number[]): CellRun => {
   const { values = [], dates = [] } = sheet.columns[column] ?? {};
-  return { length: positions.length, cellAt: (i) => values[positions[i] ?? -1] ?? null, isDate: (i) => dates[positions[i] ?? -1] === 1 };
+  return {
+    length: positions.length,
+    cellAt: (i) => values[positions[i] ?? -1] ?? null,
+    isDate: (i) => dates[positions[i] ?? -1] === 1,
+  };
 };
 
 /** What a column holds, before anything is decided about it. */
@@ -38,7 +46,12 @@ export interface Content {
 const SAMPLE = 500;
 
 class Tally {
-  filled = 0; numbers = 0; dates = 0; clocks = 0; words = 0; errors = 0;
+  filled = 0;
+  numbers = 0;
+  dates = 0;
+  clocks = 0;
+  words = 0;
+  errors = 0;
   readonly list: number[] = [];
   readonly decimals = new Map<Decimal, number>();
   readonly orders = new Map<DateOrder, number>();
@@ -50,7 +63,10 @@ class Tally {
   take(cell: Cell, isDate: boolean): void {
     if (cell === null || cell === '' || typeof cell === 'boolean') return;
     this.filled++;
-    if (isError(cell)) { this.errors++; return; }
+    if (isError(cell)) {
+      this.errors++;
+      return;
+    }
     if (typeof cell === 'number') this.takeNumber(cell, isDate);
     else this.takeText(cell);
   }
@@ -58,7 +74,10 @@ class Tally {
   private takeNumber(value: number, isDate: boolean): void {
     if (isDate && value >= 1) this.dates++;
     else if (isDate) this.clocks++;
-    else { this.numbers++; this.list.push(value); }
+    else {
+      this.numbers++;
+      this.list.push(value);
+    }
   }
 
   private takeText(text: string): void {
@@ -71,7 +90,10 @@ class Tally {
     else {
       const decimal = decimalIn(text);
       const { value } = readNumber(text, decimal ?? this.fallback);
-      if (Number.isNaN(value)) { this.words++; return; }
+      if (Number.isNaN(value)) {
+        this.words++;
+        return;
+      }
       this.numbers++;
       this.list.push(value);
       if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
@@ -80,7 +102,8 @@ class Tally {
   }
 }
 
-const mostOf = <T>(counts: ReadonlyMap<T, number>): T | undefined => [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
+const mostOf = <T>(counts: ReadonlyMap<T, number>): T | undefined =>
+  [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
 
 /** `fallback` is the decimal mark of numbers that can be read both ways. */
 export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
@@ -90,13 +113,26 @@ export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
   const sorted = tally.list.sort((a, b) => a - b);
   const { filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates, orders } = tally;
   return {
-    filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates,
-    middle: sorted[sorted.length >> 1] ?? NaN, decimal: mostOf(tally.decimals),
-    order: mostOf(orders), hasMixedOrders: orders.has('day first') && orders.has('month first'),
+    filled,
+    numbers,
+    dates,
+    clocks,
+    words,
+    errors,
+    hasOpenNumbers,
+    hasEitherDates,
+    middle: sorted[sorted.length >> 1] ?? NaN,
+    decimal: mostOf(tally.decimals),
+    order: mostOf(orders),
+    hasMixedOrders: orders.has('day first') && orders.has('month first'),
   };
 }
 
-export interface UnitChoice { readonly unit: string | undefined; readonly because: string | undefined; readonly isAgainstHeader: boolean }
+export interface UnitChoice {
+  readonly unit: string | undefined;
+  readonly because: string | undefined;
+  readonly isAgainstHeader: boolean;
+}
 
 const SHARE_UNIT_SLACK = 1.0001;
 
@@ -105,15 +141,32 @@ export function chooseUnit(field: NumericField, header: string | undefined, cont
   const known = UNITS[field];
   const own = ownUnit(field);
   const named = unitForField(field, header);
-  const plain = (unit: string | undefined, because?: string, isAgainstHeader = false): UnitChoice => ({ unit, because, isAgainstHeader });
+  const plain = (unit: string | undefined, because?: string, isAgainstHeader = false): UnitChoice => ({
+    unit,
+    because,
+    isAgainstHeader,
+  });
   if (!known || own === undefined || Number.isNaN(content.middle)) return plain(named ?? own);
   // A percent format stores 85 % as 0.85, whatever the header says. The middle decides: one value above 1 is a fault, not a unit.
-  if (own === 'share') return content.middle <= SHARE_UNIT_SLACK ? plain('share') : plain('%', named === '%' ? undefined : 'most values are above 1, so they are percent');
+  if (own === 'share')
+    return content.middle <= SHARE_UNIT_SLACK
+      ? plain('share')
+      : plain('%', named === '%' ? undefined : 'most values are above 1, so they are percent');
   const fit = (unit: string): number => fitOfMiddle(field, converter(field, unit)(content.middle));
   const best = Object.keys(known).reduce((a, b) => (fit(b) > fit(a) + 0.3 ? b : a), named ?? own);
   if (best === (named ?? own)) return plain(best);
-  if (named === undefined) return plain(best, `no unit in the header; a middle of ${shortNumber(content.middle)} looks like ${best}`);
-  return fit(named) < 0.35 ? plain(best, `the header says ${named}, but a middle of ${shortNumber(content.middle)} looks like ${best}`, true) : plain(named);
+  if (named === undefined)
+    return plain(
+      best,
+      `no unit in the header; a middle of ${shortNumber(content.middle)} looks like ${best}`,
+    );
+  return fit(named) < 0.35
+    ? plain(
+        best,
+        `the header says ${named}, but a middle of ${shortNumber(content.middle)} looks like ${best}`,
+        true,
+      )
+    : plain(named);
 }
 
 export const shortNumber = (value: number): string => String(Number(value.toPrecision(4)));
@@ -124,7 +177,13 @@ export function fitOfContent(field: FieldName, unit: string | undefined, content
   const usable = filled - errors;
   if (usable <= 0) return 0.4;
   const { kind } = fieldSpec(field);
-  if (kind === 'moment') return (dates + clocks * 0.9 + (numbers > 0 && content.middle > 30_000 && content.middle < 80_000 ? numbers * 0.8 : 0)) / usable;
+  if (kind === 'moment')
+    return (
+      (dates +
+        clocks * 0.9 +
+        (numbers > 0 && content.middle > 30_000 && content.middle < 80_000 ? numbers * 0.8 : 0)) /
+      usable
+    );
   // Tags and tank numbers are often plain numbers.
   if (kind === 'text') return (words + numbers * 0.75 + dates * 0.2) / usable;
   const numeric = field as NumericField;

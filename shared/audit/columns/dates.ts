@@ -10,10 +10,14 @@ const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 export function serialOf(year: number, month: number, day: number): number | undefined {
   const ms = Date.UTC(year, month - 1, day);
   const date = new Date(ms);
-  return date.getUTCMonth() === month - 1 && date.getUTCDate() === day ? ms / MS_PER_DAY + EPOCH_DAY : undefined;
+  return date.getUTCMonth() === month - 1 && date.getUTCDate() === day
+    ? ms / MS_PER_DAY + EPOCH_DAY
+    : undefined;
 }
 
-export const dayParts = (serial: number): { readonly year: number; readonly month: number; readonly day: number } => {
+export const dayParts = (
+  serial: number,
+): { readonly year: number; readonly month: number; readonly day: number } => {
   const date = new Date((Math.floor(serial) - EPOCH_DAY) * MS_PER_DAY);
   return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
 };
@@ -25,9 +29,11 @@ export function swappedDay(serial: number): number | undefined {
   return swapped === undefined ? undefined : swapped + (serial - Math.floor(serial));
 }
 
-const longYear = (year: number, digits: number): number => (digits > 2 ? year : year < 70 ? 2000 + year : 1900 + year);
+const longYear = (year: number, digits: number): number =>
+  digits > 2 ? year : year < 70 ? 2000 + year : 1900 + year;
 
-const TIME = /^(?:(\d{1,2})(?:[:.h](\d{2})(?::(\d{2}))?)\s*(am|pm|a\.m\.|p\.m\.|h|hrs?|uhr)?|(\d{1,2})\s*(am|pm))$/i;
+const TIME =
+  /^(?:(\d{1,2})(?:[:.h](\d{2})(?::(\d{2}))?)\s*(am|pm|a\.m\.|p\.m\.|h|hrs?|uhr)?|(\d{1,2})\s*(am|pm))$/i;
 /** Share of a day; undefined when the text is no clock time. */
 export function readClock(text: string): number | undefined {
   const match = TIME.exec(text.trim());
@@ -40,15 +46,31 @@ export function readClock(text: string): number | undefined {
   return hour < 24 && minute < 60 && second < 60 ? (hour + minute / 60 + second / 3600) / 24 : undefined;
 }
 
-interface Written { readonly a: number; readonly b: number; readonly c: number; readonly digits: readonly number[]; readonly rest: string }
+interface Written {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly digits: readonly number[];
+  readonly rest: string;
+}
 const NUMERIC = /^(\d{1,4})\s*[-/. ]\s*(\d{1,2})\s*[-/. ]\s*(\d{2,4})(?:[T,\s]+(.*))?$/;
-const NAMED = /^(?:[a-z]{2,9},?\s+)?(\d{1,2})(?:st|nd|rd|th)?[\s\-/.]*([a-z]{3,9})\.?[\s\-/.,]*(\d{2,4})(?:[T,\s]+(.*))?$/i;
-const NAMED_FIRST = /^(?:[a-z]{2,9},?\s+)??([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:[T,\s]+(.*))?$/i;
+const NAMED =
+  /^(?:[a-z]{2,9},?\s+)?(\d{1,2})(?:st|nd|rd|th)?[\s\-/.]*([a-z]{3,9})\.?[\s\-/.,]*(\d{2,4})(?:[T,\s]+(.*))?$/i;
+const NAMED_FIRST =
+  /^(?:[a-z]{2,9},?\s+)??([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:[T,\s]+(.*))?$/i;
 
 const monthOf = (word: string): number => MONTHS.indexOf(word.slice(0, 3).toLowerCase()) + 1;
 const written = (text: string): Written | undefined => {
   const match = NUMERIC.exec(text);
-  return match ? { a: Number(match[1]), b: Number(match[2]), c: Number(match[3]), digits: [match[1]?.length ?? 0, match[2]?.length ?? 0, match[3]?.length ?? 0], rest: match[4] ?? '' } : undefined;
+  return match
+    ? {
+        a: Number(match[1]),
+        b: Number(match[2]),
+        c: Number(match[3]),
+        digits: [match[1]?.length ?? 0, match[2]?.length ?? 0, match[3]?.length ?? 0],
+        rest: match[4] ?? '',
+      }
+    : undefined;
 };
 
 /** The order a text can only mean; undefined when day and month could be either, or it has no such date. */
@@ -60,7 +82,10 @@ export function orderIn(text: string): DateOrder | undefined {
   return date.b > 12 && date.a <= 12 ? 'month first' : undefined;
 }
 /** Day and month could be either: 03/04/2026. */
-export const isEitherOrder = (text: string): boolean => { const date = written(text.trim()); return date !== undefined && orderIn(text) === undefined && date.a !== date.b; };
+export const isEitherOrder = (text: string): boolean => {
+  const date = written(text.trim());
+  return date !== undefined && orderIn(text) === undefined && date.a !== date.b;
+};
 
 const withClock = (day: number | undefined, rest: string): number | undefined => {
   if (day === undefined || rest.trim() === '') return day;
@@ -68,7 +93,11 @@ const withClock = (day: number | undefined, rest: string): number | undefined =>
   return clock === undefined ? undefined : day + clock;
 };
 
-const fromFigures = ({ a, b, c, digits, rest }: Written, text: string, order: DateOrder): number | undefined => {
+const fromFigures = (
+  { a, b, c, digits, rest }: Written,
+  text: string,
+  order: DateOrder,
+): number | undefined => {
   const own = orderIn(text) ?? (order === 'year first' ? 'day first' : order);
   if (own === 'year first') return withClock(serialOf(a, b, c), rest);
   const year = longYear(c, digits[2] ?? 0);
@@ -77,7 +106,9 @@ const fromFigures = ({ a, b, c, digits, rest }: Written, text: string, order: Da
 
 const fromWords = (year: string, month: string, day: string, rest: string): number | undefined => {
   const number = monthOf(month);
-  return number > 0 ? withClock(serialOf(longYear(Number(year), year.length), number, Number(day)), rest) : undefined;
+  return number > 0
+    ? withClock(serialOf(longYear(Number(year), year.length), number, Number(day)), rest)
+    : undefined;
 };
 
 /** Serial of a date written as text, with its time if it has one; undefined when it is none. */

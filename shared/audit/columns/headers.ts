@@ -4,19 +4,40 @@ import { unitForField, unitOfWord, UNITS } from './units';
 import { SPELLINGS, WORDS } from './words';
 
 /** A header taken apart: its words in short form, and the unit it names. */
-export interface Header { readonly text: string; readonly words: readonly string[]; readonly unit: string | undefined }
+export interface Header {
+  readonly text: string;
+  readonly words: readonly string[];
+  readonly unit: string | undefined;
+}
 
-export interface Guess { readonly field: FieldName; readonly score: number; readonly unit: string | undefined; readonly because: string }
+export interface Guess {
+  readonly field: FieldName;
+  readonly score: number;
+  readonly unit: string | undefined;
+  readonly because: string;
+}
 
-interface Spelling { readonly field: FieldName; readonly words: readonly string[]; readonly key: string; readonly unit: string | undefined; readonly says: string }
+interface Spelling {
+  readonly field: FieldName;
+  readonly words: readonly string[];
+  readonly key: string;
+  readonly unit: string | undefined;
+  readonly says: string;
+}
 
 const keyOf = (words: readonly string[]): string => [...new Set(words)].sort().join(' ');
 
-const SPELLING_LIST: readonly Spelling[] = FIELD_NAMES.flatMap((field) => (SPELLINGS[field] ?? '').split(',').map((one) => one.trim()).filter(Boolean).map((says) => {
-  const [, bare = says, unit] = /^(.*?)\s*(?:\[(.+)\])?$/.exec(says) ?? [];
-  const words = bare.split(' ').filter(Boolean);
-  return { field, words, key: keyOf(words), unit, says };
-}));
+const SPELLING_LIST: readonly Spelling[] = FIELD_NAMES.flatMap((field) =>
+  (SPELLINGS[field] ?? '')
+    .split(',')
+    .map((one) => one.trim())
+    .filter(Boolean)
+    .map((says) => {
+      const [, bare = says, unit] = /^(.*?)\s*(?:\[(.+)\])?$/.exec(says) ?? [];
+      const words = bare.split(' ').filter(Boolean);
+      return { field, words, key: keyOf(words), unit, says };
+    }),
+);
 const VOCABULARY = new Set(SPELLING_LIST.flatMap(({ words }) => words));
 
 /** One slip of a letter apart: one changed, one missing, one too many, or two neighbours swapped. */
@@ -26,7 +47,9 @@ export function isOneSlip(a: string, b: string): boolean {
   while (i < a.length && i < b.length && a[i] === b[i]) i++;
   const [restA, restB] = [a.slice(i), b.slice(i)];
   if (restA.slice(1) === restB.slice(1) || restA === restB.slice(1) || restA.slice(1) === restB) return true;
-  return restA.length > 1 && restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2);
+  return (
+    restA.length > 1 && restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2)
+  );
 }
 const SHORTEST_SLIP = 5;
 
@@ -36,10 +59,13 @@ function shortForm(word: string): readonly string[] {
   let found = knownWords.get(word);
   if (!found) {
     const listed = WORDS[word];
-    const near = listed === undefined && !VOCABULARY.has(word) && word.length >= SHORTEST_SLIP
-      ? [...VOCABULARY].find((known) => known.length >= SHORTEST_SLIP && isOneSlip(word, known)) : undefined;
-    const plain = near ?? (word.endsWith('s') && VOCABULARY.has(word.slice(0, -1)) ? word.slice(0, -1) : word);
-    knownWords.set(word, found = (listed ?? plain).split(' ').filter(Boolean));
+    const near =
+      listed === undefined && !VOCABULARY.has(word) && word.length >= SHORTEST_SLIP
+        ? [...VOCABULARY].find((known) => known.length >= SHORTEST_SLIP && isOneSlip(word, known))
+        : undefined;
+    const plain =
+      near ?? (word.endsWith('s') && VOCABULARY.has(word.slice(0, -1)) ? word.slice(0, -1) : word);
+    knownWords.set(word, (found = (listed ?? plain).split(' ').filter(Boolean)));
   }
   return found;
 }
@@ -56,10 +82,23 @@ export function parseHeader(text: string): Header {
     return ' ';
   });
   // "wt, kg" and "temp °F": a unit written as the last word.
-  const parts = bare.replace(/[°º]\s*([cf])\b/g, ' deg$1 ').replace(/\bno\.?\s*\/\s*g\b/g, 'number per g').replace(/([\w%])\s*\/\s*(g|gram|kg|day|d)\b/g, '$1 per $2').replace(/%/g, ' percent ')
-    .split(/[^\p{L}\p{N}#%/]+/u).filter(Boolean);
+  const parts = bare
+    .replace(/[°º]\s*([cf])\b/g, ' deg$1 ')
+    .replace(/\bno\.?\s*\/\s*g\b/g, 'number per g')
+    .replace(/([\w%])\s*\/\s*(g|gram|kg|day|d)\b/g, '$1 per $2')
+    .replace(/%/g, ' percent ')
+    .split(/[^\p{L}\p{N}#%/]+/u)
+    .filter(Boolean);
   const last = parts.at(-1);
-  if (unit === undefined && parts.length > 1 && last !== undefined && last !== 'percent' && parts.at(-2) !== 'per' && !/^(no|number|day|days|min|oc|of)$/.test(last)) unit = unitOfWord(last);
+  if (
+    unit === undefined &&
+    parts.length > 1 &&
+    last !== undefined &&
+    last !== 'percent' &&
+    parts.at(-2) !== 'per' &&
+    !/^(no|number|day|days|min|oc|of)$/.test(last)
+  )
+    unit = unitOfWord(last);
   const words = parts.flatMap(shortForm);
   if (unit === undefined && words.includes('percent') && !words.includes('per')) unit = '%';
   return { text, words, unit };
@@ -70,7 +109,8 @@ function scoreOf(spelling: Spelling, header: Header, key: string): number {
   if (spelling.unit !== undefined && spelling.unit !== header.unit) return 0;
   const bonus = spelling.unit !== undefined ? 0.06 : 0;
   // Tank number is a name, number of tanks a count: the order of words tells them apart.
-  if (spelling.key === key) return 0.9 + bonus + (spelling.words.join(' ') === header.words.join(' ') ? 0.03 : 0);
+  if (spelling.key === key)
+    return 0.9 + bonus + (spelling.words.join(' ') === header.words.join(' ') ? 0.03 : 0);
   const inside = spelling.words.filter((word) => header.words.includes(word)).length;
   if (inside === spelling.words.length) return Math.min(0.9, 0.45 + (0.45 * inside) / size + bonus);
   return 0;
@@ -87,7 +127,9 @@ function unitFit(field: FieldName, header: Header): number {
 }
 
 const withoutUnitWord = (header: Header): Header => {
-  const words = header.words.filter((word, i) => i === 0 || i < header.words.length - 1 || unitOfWord(word) === undefined);
+  const words = header.words.filter(
+    (word, i) => i === 0 || i < header.words.length - 1 || unitOfWord(word) === undefined,
+  );
   return words.length === header.words.length ? header : { ...header, words };
 };
 
@@ -116,7 +158,12 @@ function freshGuess(text: string): readonly Guess[] {
       if (raw === 0) continue;
       const score = Math.min(1, raw + unitFit(spelling.field, header));
       if (score < 0.35 || score <= (best.get(spelling.field)?.score ?? 0)) continue;
-      best.set(spelling.field, { field: spelling.field, score, unit: unitForField(spelling.field, header.unit), because: `the header "${text.trim()}" reads as "${spelling.says.replace(/\s*\[.*$/, '')}"` });
+      best.set(spelling.field, {
+        field: spelling.field,
+        score,
+        unit: unitForField(spelling.field, header.unit),
+        because: `the header "${text.trim()}" reads as "${spelling.says.replace(/\s*\[.*$/, '')}"`,
+      });
     }
   }
   return [...best.values()].sort((a, b) => b.score - a.score);

@@ -7,7 +7,9 @@ export const CorrectionSchema = z.strictObject({
   /** Left out: on every sheet. */
   sheet: z.string().optional(),
   header: z.string(),
-  field: z.enum(['ignore', ...FIELD_NAMES] as [string, ...string[]]).transform((name) => name as FieldName | 'ignore'),
+  field: z
+    .enum(['ignore', ...FIELD_NAMES] as [string, ...string[]])
+    .transform((name) => name as FieldName | 'ignore'),
   unit: z.string().optional(),
   decimal: z.enum([',', '.']).optional(),
   order: z.enum(['day first', 'month first', 'year first']).optional(),
@@ -38,18 +40,35 @@ export interface MappedColumn {
 
 export const headerKey = (header: string): string => header.toLowerCase().replace(/\s+/g, ' ').trim();
 
-export const correctionFor = (corrections: readonly Correction[], sheet: string, header: string): Correction | undefined => {
+export const correctionFor = (
+  corrections: readonly Correction[],
+  sheet: string,
+  header: string,
+): Correction | undefined => {
   const key = headerKey(header);
-  const fitting = corrections.filter((one) => headerKey(one.header) === key && (one.sheet === undefined || one.sheet === sheet));
+  const fitting = corrections.filter(
+    (one) => headerKey(one.header) === key && (one.sheet === undefined || one.sheet === sheet),
+  );
   return fitting.find((one) => one.sheet !== undefined) ?? fitting[0];
 };
 
 /** The whole mapping of a table as corrections, so that next time nothing is guessed. */
-export const rememberedOf = (tables: readonly { readonly sheet: string; readonly columns: readonly MappedColumn[] }[]): Remembered => ({
+export const rememberedOf = (
+  tables: readonly { readonly sheet: string; readonly columns: readonly MappedColumn[] }[],
+): Remembered => ({
   version: 1,
-  columns: tables.flatMap(({ sheet, columns }) => columns.filter(({ header }) => header !== '').map((column) => ({
-    sheet, header: column.header, field: column.field ?? 'ignore', decimal: column.decimal, order: column.order, ...(column.unit === undefined ? {} : { unit: column.unit }),
-  }))),
+  columns: tables.flatMap(({ sheet, columns }) =>
+    columns
+      .filter(({ header }) => header !== '')
+      .map((column) => ({
+        sheet,
+        header: column.header,
+        field: column.field ?? 'ignore',
+        decimal: column.decimal,
+        order: column.order,
+        ...(column.unit === undefined ? {} : { unit: column.unit }),
+      })),
+  ),
 });
 
 /** Headers longer than this are whole sentences, and more columns than this no book has: what is kept stays small. */
@@ -59,14 +78,28 @@ const LONGEST_TEXT = 200_000;
 
 /** What the user said, as text to keep with the workbook: the latest. */
 export const rememberedText = (columns: readonly Correction[]): string =>
-  JSON.stringify({ version: 1, columns: columns.filter(({ header }) => header.length <= LONGEST_HEADER).slice(-MOST_KEPT) } satisfies Remembered);
+  JSON.stringify({
+    version: 1,
+    columns: columns.filter(({ header }) => header.length <= LONGEST_HEADER).slice(-MOST_KEPT),
+  } satisfies Remembered);
 
 const KeptSchema = z.object({ version: z.literal(1), columns: z.array(z.unknown()).max(MOST_KEPT) });
-const parsed = (text: string): unknown => { try { return JSON.parse(text) as unknown; } catch { return undefined; } };
+const parsed = (text: string): unknown => {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
+};
 
 /** What a workbook kept, as far as it can be understood: anything else in its place counts as nothing. */
 export function rememberedFrom(kept: unknown): Correction[] {
   if (typeof kept !== 'string' || kept.length > LONGEST_TEXT) return [];
   const found = KeptSchema.safeParse(parsed(kept));
-  return found.success ? found.data.columns.flatMap((one) => { const column = CorrectionSchema.safeParse(one); return column.success && column.data.header.length <= LONGEST_HEADER ? [column.data] : []; }) : [];
+  return found.success
+    ? found.data.columns.flatMap((one) => {
+        const column = CorrectionSchema.safeParse(one);
+        return column.success && column.data.header.length <= LONGEST_HEADER ? [column.data] : [];
+      })
+    : [];
 }

@@ -2,9 +2,14 @@
 
 export type Decimal = ',' | '.';
 
-interface Shape { readonly sign: string; readonly digits: string; readonly unit: string }
+interface Shape {
+  readonly sign: string;
+  readonly digits: string;
+  readonly unit: string;
+}
 
-const SHAPE = /^(?:ca\.?|c\.|~|≈|about|approx\.?)?\s*([+\-−])?\s*(\d[\d.,'’\s\u00a0\u202f]*|[.,]\d+)\s*([^\d\s].*)?$/i;
+const SHAPE =
+  /^(?:ca\.?|c\.|~|≈|about|approx\.?)?\s*([+\-−])?\s*(\d[\d.,'’\s\u00a0\u202f]*|[.,]\d+)\s*([^\d\s].*)?$/i;
 
 const shapeOf = (text: string): Shape | undefined => {
   const match = SHAPE.exec(text.trim());
@@ -15,9 +20,16 @@ const shapeOf = (text: string): Shape | undefined => {
   return { sign: match[1] ?? '', digits: match[2].replace(/['’\s\u00a0\u202f]/g, ''), unit };
 };
 
-const marks = (digits: string): { readonly commas: number; readonly points: number; readonly last: string; readonly after: number } => {
+const marks = (
+  digits: string,
+): { readonly commas: number; readonly points: number; readonly last: string; readonly after: number } => {
   const at = Math.max(digits.lastIndexOf(','), digits.lastIndexOf('.'));
-  return { commas: digits.split(',').length - 1, points: digits.split('.').length - 1, last: at < 0 ? '' : digits[at] ?? '', after: at < 0 ? 0 : digits.length - at - 1 };
+  return {
+    commas: digits.split(',').length - 1,
+    points: digits.split('.').length - 1,
+    last: at < 0 ? '' : (digits[at] ?? ''),
+    after: at < 0 ? 0 : digits.length - at - 1,
+  };
 };
 
 /** Which mark a single text can only mean as decimal; undefined when both readings are open or it has no mark. */
@@ -41,11 +53,15 @@ export const isOpenToBoth = (text: string): boolean => {
 };
 
 /** The number of a text when `decimal` is the decimal mark; NaN when it is none. `unit` is what stood behind it. */
-export function readNumber(text: string, decimal: Decimal): { readonly value: number; readonly unit: string } {
+export function readNumber(
+  text: string,
+  decimal: Decimal,
+): { readonly value: number; readonly unit: string } {
   const shape = shapeOf(text);
   if (!shape) return { value: NaN, unit: '' };
   const own = decimalIn(text) ?? decimal;
-  const plain = own === ',' ? shape.digits.replaceAll('.', '').replace(',', '.') : shape.digits.replaceAll(',', '');
+  const plain =
+    own === ',' ? shape.digits.replaceAll('.', '').replace(',', '.') : shape.digits.replaceAll(',', '');
   const value = Number(plain);
   return { value: shape.sign === '-' || shape.sign === '−' ? -value : value, unit: shape.unit };
 }

@@ -23,11 +23,20 @@ export interface FindingGroup {
   readonly more: number;
 }
 
-export interface NotChecked { readonly rule: string; readonly title: string; readonly because: string }
+export interface NotChecked {
+  readonly rule: string;
+  readonly title: string;
+  readonly because: string;
+}
 
 const RANK: Readonly<Record<Severity, number>> = { impossible: 0, unlikely: 1, look: 2 };
-export const bySeverity = (a: { readonly severity: Severity }, b: { readonly severity: Severity }): number => RANK[a.severity] - RANK[b.severity];
-export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { impossible: 'Cannot be right', unlikely: 'Unlikely', look: 'Worth a look' };
+export const bySeverity = (a: { readonly severity: Severity }, b: { readonly severity: Severity }): number =>
+  RANK[a.severity] - RANK[b.severity];
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
+  impossible: 'Cannot be right',
+  unlikely: 'Unlikely',
+  look: 'Worth a look',
+};
 
 export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${cell}`;
 
@@ -35,10 +44,14 @@ export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${ce
 const WEAKER: readonly (readonly [RegExp, RegExp])[] = [
   [/^HISTORY\.FAR$/, /./],
   [/^SLIP\.HISTORY$/, /^(?!HISTORY|VALUE|EGGS\.PERGRAM)/],
-  [/^(?:VALUE|SHARE\.RANGE|TEMPERATURE|EGGS\.PERGRAM|EGGS\.YIELD$|DOSE\.PERKG|FEED\.RATION|FCR\.RANGE|GROWTH\.RANGE)/, /^SLIP\./],
+  [
+    /^(?:VALUE|SHARE\.RANGE|TEMPERATURE|EGGS\.PERGRAM|EGGS\.YIELD$|DOSE\.PERKG|FEED\.RATION|FCR\.RANGE|GROWTH\.RANGE)/,
+    /^SLIP\./,
+  ],
 ];
 
-const isWeaker = (rule: string, other: string): boolean => rule !== other && WEAKER.some(([weak, strong]) => weak.test(rule) && strong.test(other));
+const isWeaker = (rule: string, other: string): boolean =>
+  rule !== other && WEAKER.some(([weak, strong]) => weak.test(rule) && strong.test(other));
 
 /** Leaves out what a stronger finding at the same cell already says. */
 export function withoutEchoes(findings: readonly Finding[]): Finding[] {
@@ -50,5 +63,7 @@ export function withoutEchoes(findings: readonly Finding[]): Finding[] {
     if (rules) rules.add(rule);
     else at.set(key, new Set([rule]));
   }
-  return findings.filter(({ place, rule }) => ![...at.get(placeKey(place)) ?? []].some((other) => isWeaker(rule, other)));
+  return findings.filter(
+    ({ place, rule }) => ![...(at.get(placeKey(place)) ?? [])].some((other) => isWeaker(rule, other)),
+  );
 }

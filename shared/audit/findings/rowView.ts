@@ -34,18 +34,24 @@ export class RowView implements Said {
     const step = Math.max(1, Math.floor(records / HABIT_SAMPLE));
     const holding = relations.map((one) => {
       let [judged, holds] = [0, 0];
-      if (one.either !== undefined) for (this.record = 0; this.record < records; this.record += step) {
-        const now = held(one, this.num);
-        if (now) judged++;
-        if (now?.holds) holds++;
-      }
+      if (one.either !== undefined)
+        for (this.record = 0; this.record < records; this.record += step) {
+          const now = held(one, this.num);
+          if (now) judged++;
+          if (now?.holds) holds++;
+        }
       return { one, judged, holds };
     });
     this.record = 0;
-    return holding.filter(({ one, judged, holds }) => {
-      if (one.either === undefined || judged < LEAST_FOR_MIDDLE) return true;
-      return holds >= judged / 2 && holding.every((other) => other.one.either !== one.either || other.holds <= holds);
-    }).map(({ one }) => one);
+    return holding
+      .filter(({ one, judged, holds }) => {
+        if (one.either === undefined || judged < LEAST_FOR_MIDDLE) return true;
+        return (
+          holds >= judged / 2 &&
+          holding.every((other) => other.one.either !== one.either || other.holds <= holds)
+        );
+      })
+      .map(({ one }) => one);
   }
 
   go(record: number): void {
@@ -59,14 +65,17 @@ export class RowView implements Said {
     let middle = this.middles.get(field);
     if (middle === undefined) {
       const own = robust(this.lists[field] ?? []);
-      this.middles.set(field, middle = own.n < LEAST_FOR_MIDDLE ? NaN : own.middle);
+      this.middles.set(field, (middle = own.n < LEAST_FOR_MIDDLE ? NaN : own.middle));
     }
     return middle;
   };
 }
 
 /** Fields of which a table has at least one value. */
-export const filledFields = (table: RecordTable): ReadonlySet<string> => new Set([
-  ...NUMERIC_FIELDS.filter((name) => table.numbers[name]?.some((x) => !Number.isNaN(x))),
-  ...Object.entries(table.texts).filter(([, list]) => list?.some((text) => text !== '')).map(([name]) => name),
-]);
+export const filledFields = (table: RecordTable): ReadonlySet<string> =>
+  new Set([
+    ...NUMERIC_FIELDS.filter((name) => table.numbers[name]?.some((x) => !Number.isNaN(x))),
+    ...Object.entries(table.texts)
+      .filter(([, list]) => list?.some((text) => text !== ''))
+      .map(([name]) => name),
+  ]);

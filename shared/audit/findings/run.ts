@@ -30,17 +30,35 @@ const RECORDS_PER_STEP = 2000;
 class Collector {
   readonly findings: Finding[] = [];
   more = 0;
-  constructor(readonly rule: Rule, readonly where: string) {}
+  constructor(
+    readonly rule: Rule,
+    readonly where: string,
+  ) {}
 
   add(place: Spot, related: readonly Spot[], verdict: Omit<Verdict, 'field' | 'with'>): void {
-    if (this.findings.length >= MOST_KEPT) { this.more++; return; }
+    if (this.findings.length >= MOST_KEPT) {
+      this.more++;
+      return;
+    }
     const { sentence, seen, expected, proposal, severity } = verdict;
-    this.findings.push({ rule: this.rule.id, severity: severity ?? this.rule.severity, place: placeOf(place), related: related.map(placeOf), sentence, seen, expected, proposal });
+    this.findings.push({
+      rule: this.rule.id,
+      severity: severity ?? this.rule.severity,
+      place: placeOf(place),
+      related: related.map(placeOf),
+      sentence,
+      seen,
+      expected,
+      proposal,
+    });
   }
 
   addAll(verdicts: readonly TableVerdict[], table: RecordTable | undefined): void {
     for (const verdict of verdicts) {
-      const own = verdict.record !== undefined && table ? (verdict.field && table.spot(verdict.record, verdict.field)) ?? table.home(verdict.record) : undefined;
+      const own =
+        verdict.record !== undefined && table
+          ? ((verdict.field && table.spot(verdict.record, verdict.field)) ?? table.home(verdict.record))
+          : undefined;
       const spot = verdict.spot ?? own;
       if (spot) this.add(spot, verdict.related ?? [], verdict);
     }
@@ -48,20 +66,30 @@ class Collector {
 }
 
 type Needs = readonly (readonly FieldName[])[];
-const isMet = (needs: Needs, fields: ReadonlySet<string>): boolean => needs.some((set) => set.every((name) => fields.has(name)));
+const isMet = (needs: Needs, fields: ReadonlySet<string>): boolean =>
+  needs.some((set) => set.every((name) => fields.has(name)));
 
 /** "needs eggs per gram, beside egg weight": the set that is nearest to being met. */
 function missingText(needs: Needs, tables: readonly ReadonlySet<string>[]): string {
   let best: { missing: readonly FieldName[]; had: readonly FieldName[] } | undefined;
-  for (const set of needs) for (const fields of tables.length > 0 ? tables : [new Set<string>()]) {
-    const missing = set.filter((name) => !fields.has(name));
-    if (!best || missing.length < best.missing.length) best = { missing, had: set.filter((name) => fields.has(name)) };
-  }
+  for (const set of needs)
+    for (const fields of tables.length > 0 ? tables : [new Set<string>()]) {
+      const missing = set.filter((name) => !fields.has(name));
+      if (!best || missing.length < best.missing.length)
+        best = { missing, had: set.filter((name) => fields.has(name)) };
+    }
   const list = (names: readonly FieldName[]): string => names.map(nounOf).join(', ');
-  return best && best.missing.length > 0 ? `no table says the ${list(best.missing)}${best.had.length > 0 ? ` beside the ${list(best.had)}` : ''}` : 'there was nothing to check';
+  return best && best.missing.length > 0
+    ? `no table says the ${list(best.missing)}${best.had.length > 0 ? ` beside the ${list(best.had)}` : ''}`
+    : 'there was nothing to check';
 }
 
-function* runRows(table: RecordTable, rules: readonly RowRule[], options: AuditOptions, into: (rule: Rule) => Collector): Generator<number, void> {
+function* runRows(
+  table: RecordTable,
+  rules: readonly RowRule[],
+  options: AuditOptions,
+  into: (rule: Rule) => Collector,
+): Generator<number, void> {
   const view = new RowView(table);
   const checks = rules.map((rule) => ({ rule, collector: into(rule) }));
   for (let record = 0; record < table.length; record++) {
@@ -69,9 +97,15 @@ function* runRows(table: RecordTable, rules: readonly RowRule[], options: AuditO
     for (const { rule, collector } of checks) {
       const verdicts = rule.check(view, options);
       if (!verdicts) continue;
-      for (const verdict of Array.isArray(verdicts) ? verdicts as readonly Verdict[] : [verdicts as Verdict]) {
+      for (const verdict of Array.isArray(verdicts)
+        ? (verdicts as readonly Verdict[])
+        : [verdicts as Verdict]) {
         const spot = table.spot(record, verdict.field) ?? table.home(record);
-        collector.add(spot, (verdict.with ?? []).flatMap((name) => table.spot(record, name) ?? []), verdict);
+        collector.add(
+          spot,
+          (verdict.with ?? []).flatMap((name) => table.spot(record, name) ?? []),
+          verdict,
+        );
       }
     }
     if (record % RECORDS_PER_STEP === RECORDS_PER_STEP - 1) yield record / table.length;
@@ -84,7 +118,11 @@ class Run {
   private readonly done = new Set<string>();
   readonly fields: readonly ReadonlySet<string>[];
 
-  constructor(private readonly tables: readonly RecordTable[], private readonly sheets: readonly SheetCells[], private readonly options: AuditOptions) {
+  constructor(
+    private readonly tables: readonly RecordTable[],
+    private readonly sheets: readonly SheetCells[],
+    private readonly options: AuditOptions,
+  ) {
     this.fields = tables.map(filledFields);
   }
 
@@ -100,7 +138,8 @@ class Run {
     let before = 0;
     for (const [i, table] of this.tables.entries()) {
       const active = rules.filter((rule) => isMet(rule.needs, this.fields[i] ?? new Set()));
-      for (const share of runRows(table, active, this.options, (rule) => this.collector(rule, table.title))) yield (before + share * table.length) / total;
+      for (const share of runRows(table, active, this.options, (rule) => this.collector(rule, table.title)))
+        yield (before + share * table.length) / total;
       before += table.length;
     }
   }
@@ -113,31 +152,48 @@ class Run {
   }
 
   book(rule: BookRule): void {
-    if (isMet(rule.needs, new Set()) || this.fields.some((fields) => isMet(rule.needs, fields))) this.take(rule, 'the whole book', rule.check(this.tables, this.sheets, this.options), undefined);
+    if (isMet(rule.needs, new Set()) || this.fields.some((fields) => isMet(rule.needs, fields)))
+      this.take(rule, 'the whole book', rule.check(this.tables, this.sheets, this.options), undefined);
   }
 
-  private take(rule: Rule, where: string, answer: readonly TableVerdict[] | string, table: RecordTable | undefined): void {
+  private take(
+    rule: Rule,
+    where: string,
+    answer: readonly TableVerdict[] | string,
+    table: RecordTable | undefined,
+  ): void {
     if (typeof answer === 'string') this.reasons.set(rule.id, answer);
     else this.collector(rule, where).addAll(answer, table);
   }
 
   notChecked(rules: readonly Rule[]): NotChecked[] {
-    return rules.filter(({ id }) => !this.done.has(id)).map((rule) => ({ rule: rule.id, title: rule.title, because: this.reasons.get(rule.id) ?? missingText(rule.needs, this.fields) }));
+    return rules
+      .filter(({ id }) => !this.done.has(id))
+      .map((rule) => ({
+        rule: rule.id,
+        title: rule.title,
+        because: this.reasons.get(rule.id) ?? missingText(rule.needs, this.fields),
+      }));
   }
 }
 
 /** Strongest first, and within that in the order of the rules. */
 function groupsOf(collectors: readonly Collector[]): FindingGroup[] {
   const kept = new Set(withoutEchoes(collectors.flatMap(({ findings }) => findings)));
-  return collectors.flatMap(({ rule, where, findings, more }): FindingGroup[] => {
-    const left = findings.filter((finding) => kept.has(finding)).sort(bySeverity);
-    const [first] = left;
-    return first ? [{ rule, where, severity: first.severity, findings: left, more }] : [];
-  }).sort(bySeverity);
+  return collectors
+    .flatMap(({ rule, where, findings, more }): FindingGroup[] => {
+      const left = findings.filter((finding) => kept.has(finding)).sort(bySeverity);
+      const [first] = left;
+      return first ? [{ rule, where, severity: first.severity, findings: left, more }] : [];
+    })
+    .sort(bySeverity);
 }
 
 /** Checks sheets as they are, yielding the share done; stop asking for more and it is cancelled. Nothing is ever changed. */
-export function* auditSheets(sheets: readonly SheetCells[], ask: AuditAsk = {}): Generator<number, AuditReport> {
+export function* auditSheets(
+  sheets: readonly SheetCells[],
+  ask: AuditAsk = {},
+): Generator<number, AuditReport> {
   const rules = ask.rules ?? RULES;
   const tables = recordTables(sheets, ask.corrections);
   yield 0.3;
@@ -151,7 +207,10 @@ export function* auditSheets(sheets: readonly SheetCells[], ask: AuditAsk = {}):
   }
   const groups = groupsOf(run.collectors);
   return {
-    tables, groups, notChecked: run.notChecked(rules), records: tables.reduce((sum, table) => sum + table.length, 0),
+    tables,
+    groups,
+    notChecked: run.notChecked(rules),
+    records: tables.reduce((sum, table) => sum + table.length, 0),
     found: groups.reduce((sum, { findings, more }) => sum + findings.length + more, 0),
   };
 }

@@ -17,7 +17,18 @@ export interface CellContext {
 const DAYS_1904 = 1462;
 const EPOCH_DAY = 25_569;
 const CELLS_PER_STEP = 40_000;
-const KNOWN_ERRORS = new Set<string>(['#VALUE!', '#N/A', '#NUM!', '#DIV/0!', '#REF!', '#NAME?', '#NULL!', '#SPILL!', '#CALC!', '#BUSY!']);
+const KNOWN_ERRORS = new Set<string>([
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+  '#BUSY!',
+]);
 const [LT, GT, SLASH, COLON, EQUALS, SPACE, BANG, QUERY] = [0x3c, 0x3e, 0x2f, 0x3a, 0x3d, 0x20, 0x21, 0x3f];
 const POWERS = Array.from({ length: 23 }, (_, i) => 10 ** i);
 
@@ -34,7 +45,8 @@ const text = (bytes: Uint8Array, from: number, to: number): string => {
   return out;
 };
 
-const longNumber = (bytes: Uint8Array, from: number, to: number): number => Number(text(bytes, from, to).trim() || NaN);
+const longNumber = (bytes: Uint8Array, from: number, to: number): number =>
+  Number(text(bytes, from, to).trim() || NaN);
 
 /** A number as files write it. Up to 15 digits are exact as digits ÷ power of ten; anything else goes the long way. */
 function number(bytes: Uint8Array, from: number, to: number): number {
@@ -55,21 +67,46 @@ function number(bytes: Uint8Array, from: number, to: number): number {
 
 /** 2027-03-31T10:00:00 → serial. */
 const serialOfIso = (iso: string): number | undefined => {
-  const ms = Date.parse(/Z|[+-]\d\d:?\d\d$/.test(iso) ? iso : `${iso}${iso.includes('T') ? '' : 'T00:00:00'}Z`);
+  const ms = Date.parse(
+    /Z|[+-]\d\d:?\d\d$/.test(iso) ? iso : `${iso}${iso.includes('T') ? '' : 'T00:00:00'}Z`,
+  );
   return Number.isFinite(ms) ? ms / 86_400_000 + EPOCH_DAY : undefined;
 };
 
-interface Draft { type: string; style: number; formula: string | undefined; shared: string | undefined; from: number; to: number; inline: string | undefined }
+interface Draft {
+  type: string;
+  style: number;
+  formula: string | undefined;
+  shared: string | undefined;
+  from: number;
+  to: number;
+  inline: string | undefined;
+}
 
 /** Reads the cells of one worksheet part, front to back, straight from its bytes. */
 export class CellScanner {
   private at = 0;
   private row = -1;
   private column = -1;
-  private readonly draft: Draft = { type: '', style: 0, formula: undefined, shared: undefined, from: -1, to: -1, inline: undefined };
-  private readonly shared = new Map<string, { readonly formula: string; readonly row: number; readonly column: number }>();
+  private readonly draft: Draft = {
+    type: '',
+    style: 0,
+    formula: undefined,
+    shared: undefined,
+    from: -1,
+    to: -1,
+    inline: undefined,
+  };
+  private readonly shared = new Map<
+    string,
+    { readonly formula: string; readonly row: number; readonly column: number }
+  >();
 
-  constructor(private readonly bytes: Uint8Array, private readonly context: CellContext, private readonly into: SheetBuilder) {}
+  constructor(
+    private readonly bytes: Uint8Array,
+    private readonly context: CellContext,
+    private readonly into: SheetBuilder,
+  ) {}
 
   /** Yields the share of the part read so far. */
   *run(): Generator<number, void> {
@@ -91,8 +128,14 @@ export class CellScanner {
       const lt = bytes.indexOf(LT, this.at);
       if (lt < 0) return '';
       const next = bytes[lt + 1];
-      if (next === BANG || next === QUERY) { this.at = this.special(lt); continue; }
-      if (next === SLASH) { this.at = lt + 2; continue; }
+      if (next === BANG || next === QUERY) {
+        this.at = this.special(lt);
+        continue;
+      }
+      if (next === SLASH) {
+        this.at = lt + 2;
+        continue;
+      }
       return this.name(lt + 1);
     }
   }
@@ -114,7 +157,8 @@ export class CellScanner {
   private special(lt: number): number {
     const { bytes } = this;
     const isComment = bytes[lt + 1] === BANG && bytes[lt + 2] === 0x2d;
-    if (bytes[lt + 1] === BANG && !isComment && bytes[lt + 2] !== 0x5b) throw new BadCells('it declares a document type');
+    if (bytes[lt + 1] === BANG && !isComment && bytes[lt + 2] !== 0x5b)
+      throw new BadCells('it declares a document type');
     const end = bytes[lt + 1] === QUERY ? [QUERY, GT] : isComment ? [0x2d, 0x2d, GT] : [0x5d, 0x5d, GT];
     for (let at = bytes.indexOf(end[0] ?? 0, lt + 2); at >= 0; at = bytes.indexOf(end[0] ?? 0, at + 1))
       if (end.every((byte, i) => bytes[at + i] === byte)) return at + end.length;
@@ -126,13 +170,19 @@ export class CellScanner {
     const { bytes } = this;
     for (let i = this.at; i < bytes.length;) {
       const byte = bytes[i] ?? 0;
-      if (byte === GT) { this.at = i + 1; return bytes[i - 1] === SLASH; }
+      if (byte === GT) {
+        this.at = i + 1;
+        return bytes[i - 1] === SLASH;
+      }
       i = byte <= SPACE || byte === SLASH ? i + 1 : this.oneAttribute(i, visit);
     }
     throw new BadCells('a tag is not closed');
   }
 
-  private oneAttribute(start: number, visit: (name: number, width: number, from: number, to: number) => void): number {
+  private oneAttribute(
+    start: number,
+    visit: (name: number, width: number, from: number, to: number) => void,
+  ): number {
     const { bytes } = this;
     let name = start;
     let i = start;
@@ -149,17 +199,22 @@ export class CellScanner {
     return close + 1;
   }
 
-  private skipTag(): boolean { return this.attribute(() => undefined); }
+  private skipTag(): boolean {
+    return this.attribute(() => undefined);
+  }
 
   private readRow(): void {
     this.row++;
     this.column = -1;
-    this.attribute((name, width, from, to) => { if (width === 1 && this.bytes[name] === 0x72) this.row = number(this.bytes, from, to) - 1; });
+    this.attribute((name, width, from, to) => {
+      if (width === 1 && this.bytes[name] === 0x72) this.row = number(this.bytes, from, to) - 1;
+    });
   }
 
   private readMerge(): void {
     this.attribute((name, width, from, to) => {
-      const area = width === 3 && this.bytes[name] === 0x72 ? parseArea(text(this.bytes, from, to)) : undefined;
+      const area =
+        width === 3 && this.bytes[name] === 0x72 ? parseArea(text(this.bytes, from, to)) : undefined;
       if (area) this.into.merges.push(area);
     });
   }
@@ -180,7 +235,8 @@ export class CellScanner {
       if (byte >= 0x41) column = column * 26 + (byte & 0x1f);
       else row = row * 10 + byte - 0x30;
     }
-    if (!(column >= 1 && column <= 16_384 && row >= 1 && row <= 1_048_576)) throw new BadCells('a cell has no place');
+    if (!(column >= 1 && column <= 16_384 && row >= 1 && row <= 1_048_576))
+      throw new BadCells('a cell has no place');
     this.column = column - 1;
     this.row = row - 1;
   }
@@ -196,7 +252,14 @@ export class CellScanner {
     this.readContent();
     const value = this.value();
     const formula = this.formula();
-    if (value !== null || formula !== undefined) this.into.put(Math.max(this.row, 0), this.column, value, this.context.dateStyles[draft.style] ?? false, formula);
+    if (value !== null || formula !== undefined)
+      this.into.put(
+        Math.max(this.row, 0),
+        this.column,
+        value,
+        this.context.dateStyles[draft.style] ?? false,
+        formula,
+      );
   }
 
   private readContent(): void {
@@ -205,7 +268,10 @@ export class CellScanner {
       const lt = bytes.indexOf(LT, this.at);
       if (lt < 0) throw new BadCells('a cell is not closed');
       const next = bytes[lt + 1];
-      if (next === BANG || next === QUERY) { this.at = this.special(lt); continue; }
+      if (next === BANG || next === QUERY) {
+        this.at = this.special(lt);
+        continue;
+      }
       if (next === SLASH) {
         this.at = bytes.indexOf(GT, lt) + 1;
         if (this.closes(lt + 2, 0x63)) return;
@@ -213,9 +279,14 @@ export class CellScanner {
       }
       const name = this.name(lt + 1);
       if (name === 'f') this.readFormula();
-      else if (name === 'v') { if (!this.skipTag()) { draft.from = this.at; draft.to = this.textEnd(); } }
-      else if (name === 'is') { if (!this.skipTag()) draft.inline = this.readInline(); }
-      else this.skipTag();
+      else if (name === 'v') {
+        if (!this.skipTag()) {
+          draft.from = this.at;
+          draft.to = this.textEnd();
+        }
+      } else if (name === 'is') {
+        if (!this.skipTag()) draft.inline = this.readInline();
+      } else this.skipTag();
     }
   }
 
@@ -253,7 +324,8 @@ export class CellScanner {
     const from = this.at;
     for (let lt = bytes.indexOf(LT, from); lt >= 0; lt = bytes.indexOf(LT, lt + 1)) {
       this.at = bytes.indexOf(GT, lt) + 1;
-      if (bytes[lt + 1] === SLASH && (bytes[this.at - 3] ?? 0) === 0x69 && bytes[this.at - 2] === 0x73) return inlineText(strFromU8(bytes.subarray(from, lt)));
+      if (bytes[lt + 1] === SLASH && (bytes[this.at - 3] ?? 0) === 0x69 && bytes[this.at - 2] === 0x73)
+        return inlineText(strFromU8(bytes.subarray(from, lt)));
     }
     throw new BadCells('a text is not closed');
   }
@@ -265,7 +337,9 @@ export class CellScanner {
     if (draft.type === 's') return context.texts[number(bytes, draft.from, draft.to)] ?? null;
     if (draft.type === 'n') {
       const value = number(bytes, draft.from, draft.to);
-      return Number.isFinite(value) ? value + (context.is1904 && context.dateStyles[draft.style] ? DAYS_1904 : 0) : null;
+      return Number.isFinite(value)
+        ? value + (context.is1904 && context.dateStyles[draft.style] ? DAYS_1904 : 0)
+        : null;
     }
     return valueOfType(draft.type, plain(text(bytes, draft.from, draft.to)));
   }
@@ -293,10 +367,26 @@ function valueOfType(type: string, raw: string): Cell {
 }
 
 /** Character data: comments dropped, CDATA taken as it is, entities resolved. */
-const plain = (raw: string): string => (raw.includes('<')
-  ? raw.split(/(<!\[CDATA\[[^]*?\]\]>|<!--[^]*?-->)/).map((piece) => (piece.startsWith('<![CDATA[') ? piece.slice(9, -3) : piece.startsWith('<!--') ? '' : unescapeXml(piece))).join('')
-  : unescapeXml(raw));
+const plain = (raw: string): string =>
+  raw.includes('<')
+    ? raw
+        .split(/(<!\[CDATA\[[^]*?\]\]>|<!--[^]*?-->)/)
+        .map((piece) =>
+          piece.startsWith('<![CDATA[')
+            ? piece.slice(9, -3)
+            : piece.startsWith('<!--')
+              ? ''
+              : unescapeXml(piece),
+        )
+        .join('')
+    : unescapeXml(raw);
 
 /** The text of <t> elements; phonetic hints are no part of it. */
 const inlineText = (raw: string): string =>
-  [...raw.replace(/<(\w+:)?rPh\b[^]*?<\/(\w+:)?rPh>/g, '').matchAll(/<(?:\w+:)?t(?:\s[^>]*)?>([^]*?)<\/(?:\w+:)?t>/g)].map((match) => plain(match[1] ?? '')).join('');
+  [
+    ...raw
+      .replace(/<(\w+:)?rPh\b[^]*?<\/(\w+:)?rPh>/g, '')
+      .matchAll(/<(?:\w+:)?t(?:\s[^>]*)?>([^]*?)<\/(?:\w+:)?t>/g),
+  ]
+    .map((match) => plain(match[1] ?? ''))
+    .join('');

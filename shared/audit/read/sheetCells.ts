@@ -25,7 +25,11 @@ export interface SheetColumn {
   readonly formulas: readonly (string | undefined)[];
 }
 
-interface OpenColumn { values: Cell[]; dates: number[]; formulas: (string | undefined)[] }
+interface OpenColumn {
+  values: Cell[];
+  dates: number[];
+  formulas: (string | undefined)[];
+}
 
 /** Columns beyond this are not read: no record book is so wide, a stray cell at the far end is. */
 export const MOST_COLUMNS = 400;
@@ -41,13 +45,21 @@ export class SheetBuilder {
   constructor(readonly name: string) {}
 
   put(row: number, column: number, value: Cell, isDate: boolean, formula: string | undefined): void {
-    if (column >= MOST_COLUMNS) { this.lost.add(`Cells to the right of column ${addressOf(0, MOST_COLUMNS - 1).replace(/\d+$/, '')} were not read.`); return; }
+    if (column >= MOST_COLUMNS) {
+      this.lost.add(
+        `Cells to the right of column ${addressOf(0, MOST_COLUMNS - 1).replace(/\d+$/, '')} were not read.`,
+      );
+      return;
+    }
     if (this.position < 0 || this.rows[this.position] !== row) {
-      if (this.position >= 0 && row < (this.rows[this.position] ?? 0)) { this.lost.add('Rows that stand in the wrong order in the file were not read.'); return; }
+      if (this.position >= 0 && row < (this.rows[this.position] ?? 0)) {
+        this.lost.add('Rows that stand in the wrong order in the file were not read.');
+        return;
+      }
       this.rows.push(row);
       this.position++;
     }
-    const into = this.columns[column] ??= { values: [], dates: [], formulas: [] };
+    const into = (this.columns[column] ??= { values: [], dates: [], formulas: [] });
     while (into.values.length < this.position) into.values.push(null);
     into.values[this.position] = value;
     if (isDate) fill(into.dates, this.position, 0, 1);
@@ -55,7 +67,13 @@ export class SheetBuilder {
   }
 
   build(): SheetCells {
-    return { name: this.name, rows: this.rows, columns: this.columns, merges: this.merges, lost: [...this.lost] };
+    return {
+      name: this.name,
+      rows: this.rows,
+      columns: this.columns,
+      merges: this.merges,
+      lost: [...this.lost],
+    };
   }
 }
 
@@ -64,10 +82,14 @@ function fill<T>(list: T[], at: number, blank: T, value: T): void {
   list[at] = value;
 }
 
-export const valueAt = (sheet: SheetCells, position: number, column: number): Cell => sheet.columns[column]?.values[position] ?? null;
-export const formulaAt = (sheet: SheetCells, position: number, column: number): string | undefined => sheet.columns[column]?.formulas[position];
-export const isDateAt = (sheet: SheetCells, position: number, column: number): boolean => sheet.columns[column]?.dates[position] === 1;
-export const cellName = (sheet: SheetCells, position: number, column: number): string => addressOf(sheet.rows[position] ?? 0, column);
+export const valueAt = (sheet: SheetCells, position: number, column: number): Cell =>
+  sheet.columns[column]?.values[position] ?? null;
+export const formulaAt = (sheet: SheetCells, position: number, column: number): string | undefined =>
+  sheet.columns[column]?.formulas[position];
+export const isDateAt = (sheet: SheetCells, position: number, column: number): boolean =>
+  sheet.columns[column]?.dates[position] === 1;
+export const cellName = (sheet: SheetCells, position: number, column: number): string =>
+  addressOf(sheet.rows[position] ?? 0, column);
 
 export interface RangeCells {
   readonly name: string;
@@ -87,7 +109,7 @@ export function sheetFromRange(range: RangeCells, isDateFormat: (format: string)
   const isDate = (format: string | undefined): boolean => {
     if (!format || format === 'General') return false;
     let answer = known.get(format);
-    if (answer === undefined) known.set(format, answer = isDateFormat(format));
+    if (answer === undefined) known.set(format, (answer = isDateFormat(format)));
     return answer;
   };
   for (const [r, line] of range.values.entries()) {
@@ -95,7 +117,13 @@ export function sheetFromRange(range: RangeCells, isDateFormat: (format: string)
       const formula = range.formulas?.[r]?.[c];
       const hasFormula = typeof formula === 'string' && formula.startsWith('=');
       if ((value === null || value === '') && !hasFormula) continue;
-      builder.put(range.top + r, range.left + c, value, isDate(range.formats?.[r]?.[c]), hasFormula ? formula : undefined);
+      builder.put(
+        range.top + r,
+        range.left + c,
+        value,
+        isDate(range.formats?.[r]?.[c]),
+        hasFormula ? formula : undefined,
+      );
     }
   }
   return builder.build();

@@ -10,14 +10,20 @@ const slipKey = ({ slip }: Scored): string => `${slip.field} ${slip.meant}`;
 export function assess(said: Said): readonly Broken[] {
   if (said.assessment) return said.assessment;
   const faults = broken(said);
-  if (faults.length === 0) return said.assessment = NONE;
+  if (faults.length === 0) return (said.assessment = NONE);
   const candidates = faults.map(({ relation }) => explanations(said, relation));
   const votes = new Map<string, number>();
-  for (const list of candidates) for (const one of list) votes.set(slipKey(one), (votes.get(slipKey(one)) ?? 0) + 1);
+  for (const list of candidates)
+    for (const one of list) votes.set(slipKey(one), (votes.get(slipKey(one)) ?? 0) + 1);
   const worth = (one: Scored): number => one.score + 2 * ((votes.get(slipKey(one)) ?? 1) - 1);
-  return said.assessment = faults.map(({ relation, held }, i) => ({
-    relation, expected: held.expected, slip: candidates[i]?.reduce<Scored | undefined>((best, one) => (best && worth(best) >= worth(one) ? best : one), undefined)?.slip,
-  }));
+  return (said.assessment = faults.map(({ relation, held }, i) => ({
+    relation,
+    expected: held.expected,
+    slip: candidates[i]?.reduce<Scored | undefined>(
+      (best, one) => (best && worth(best) >= worth(one) ? best : one),
+      undefined,
+    )?.slip,
+  })));
 }
 const NONE: readonly Broken[] = [];
 
@@ -26,7 +32,10 @@ export function inconsistency({ relation, expected }: Broken, said: Said): Verdi
   const { result, inputs, how } = relation;
   const [seen, wanted] = [shown(result, said.num(result)), shown(result, expected)];
   return {
-    field: result, with: inputs, seen, expected: wanted,
+    field: result,
+    with: inputs,
+    seen,
+    expected: wanted,
     sentence: `${capitalNoun(result)} does not follow from ${how}: ${wanted} expected, ${seen} seen.`,
   };
 }
@@ -35,7 +44,11 @@ export function slipVerdict({ relation, slip }: Broken): Verdict | undefined {
   if (!slip) return undefined;
   const { field, seen, meant, says } = slip;
   return {
-    field, with: [relation.result, ...relation.inputs].filter((name) => name !== field), seen: shown(field, seen), expected: shown(field, meant), proposal: shown(field, meant),
+    field,
+    with: [relation.result, ...relation.inputs].filter((name) => name !== field),
+    seen: shown(field, seen),
+    expected: shown(field, meant),
+    proposal: shown(field, meant),
     sentence: `${capitalNoun(field)} looks ${says}: ${shown(field, seen)} seen; with ${shown(field, meant)} the ${nounOf(relation.result)} follows from ${relation.how}.`,
   };
 }

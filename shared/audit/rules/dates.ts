@@ -6,7 +6,13 @@ import type { AuditOptions, BookRule, RowRule, Said, TableRule, TableVerdict, Ve
 import { capitalNoun, nounOf, shown } from './show';
 
 /** What happens after what in a run. */
-const ORDER = ['injected', 'stripped', 'fertilisedAt', 'hatchedAt', 'feedingAt'] as const satisfies readonly NumericField[];
+const ORDER = [
+  'injected',
+  'stripped',
+  'fertilisedAt',
+  'hatchedAt',
+  'feedingAt',
+] as const satisfies readonly NumericField[];
 const MOMENTS = NUMERIC_FIELDS.filter((name) => fieldSpec(name).kind === 'moment');
 /** Before this no small farm kept a spreadsheet: 1 January 1990. */
 const EARLIEST = 32_874;
@@ -19,9 +25,14 @@ const after = (said: Said, first: NumericField, second: NumericField): Verdict |
   // A date alone is midnight: the same day is no contradiction.
   if (Number.isInteger(b) && b === Math.floor(a)) return undefined;
   const swapped = swappedDay(b);
-  const proposal = swapped !== undefined && swapped >= a && swapped - a < 10 ? shown(second, swapped) : undefined;
+  const proposal =
+    swapped !== undefined && swapped >= a && swapped - a < 10 ? shown(second, swapped) : undefined;
   return {
-    field: second, with: [first], seen: shown(second, b), expected: `after ${shown(first, a)}`, ...(proposal ? { proposal } : {}),
+    field: second,
+    with: [first],
+    seen: shown(second, b),
+    expected: `after ${shown(first, a)}`,
+    ...(proposal ? { proposal } : {}),
     sentence: `${capitalNoun(second)} is before the ${nounOf(first)}: ${shown(second, b)}, but ${shown(first, a)}.${proposal ? ` With day and month exchanged it would be ${proposal}.` : ''}`,
   };
 };
@@ -40,29 +51,55 @@ function orderVerdicts(said: Said): Verdict[] {
 }
 
 const isMoment = new Set(MOMENTS);
-const centuryVerdicts = (said: Said): Verdict[] => said.given.flatMap((field) => {
-  if (!isMoment.has(field)) return [];
-  const value = said.num(field);
-  if (!(value >= 1) || (value >= EARLIEST && value < LATEST)) return [];
-  const year = dayParts(value).year;
-  const meant = year < 1990 ? year + 100 : year - 100;
-  return [{ field, seen: String(year), expected: `a year like ${meant}`, proposal: `the same day in ${meant}`, sentence: `${capitalNoun(field)} lies in the year ${year}: probably ${meant}.` }];
-});
+const centuryVerdicts = (said: Said): Verdict[] =>
+  said.given.flatMap((field) => {
+    if (!isMoment.has(field)) return [];
+    const value = said.num(field);
+    if (!(value >= 1) || (value >= EARLIEST && value < LATEST)) return [];
+    const year = dayParts(value).year;
+    const meant = year < 1990 ? year + 100 : year - 100;
+    return [
+      {
+        field,
+        seen: String(year),
+        expected: `a year like ${meant}`,
+        proposal: `the same day in ${meant}`,
+        sentence: `${capitalNoun(field)} lies in the year ${year}: probably ${meant}.`,
+      },
+    ];
+  });
 
 export const dateRowRules: readonly RowRule[] = [
   {
-    id: 'DATE.ORDER', scope: 'row', severity: 'impossible', title: 'Times out of order', check: orderVerdicts,
+    id: 'DATE.ORDER',
+    scope: 'row',
+    severity: 'impossible',
+    title: 'Times out of order',
+    check: orderVerdicts,
     needs: [...ORDER.flatMap((a, i) => ORDER.slice(i + 1).map((b) => [a, b])), ['stockedAt', 'emptiedAt']],
-    checks: 'Injection, strip, fertilisation, hatch, first feed, and stocking before the end.', why: 'A run happens in one order; past midnight the date is often not moved on.', sources: ['DEFINITION'],
+    checks: 'Injection, strip, fertilisation, hatch, first feed, and stocking before the end.',
+    why: 'A run happens in one order; past midnight the date is often not moved on.',
+    sources: ['DEFINITION'],
     examples: [
-      { record: { injected: 46_001.9, stripped: 46_001.3 }, says: 'before the injection time', because: 'Injected in the evening, stripped next morning, the date not moved on.' },
+      {
+        record: { injected: 46_001.9, stripped: 46_001.3 },
+        says: 'before the injection time',
+        because: 'Injected in the evening, stripped next morning, the date not moved on.',
+      },
       { record: { injected: 46_001.9, stripped: 46_002.3 }, because: 'The next morning.' },
       { record: { stockedAt: 46_001.6, emptiedAt: 46_001 }, because: 'The same day kept without a time.' },
     ],
   },
   {
-    id: 'DATE.CENTURY', scope: 'row', severity: 'impossible', title: 'A date in a wrong century', needs: MOMENTS.map((name) => [name]), check: centuryVerdicts,
-    checks: 'Dates before 1990 or after 2099.', why: 'A year of two digits is read as 19.. or 20.. by the program, not by the one who typed it.', sources: ['PRACTICE'],
+    id: 'DATE.CENTURY',
+    scope: 'row',
+    severity: 'impossible',
+    title: 'A date in a wrong century',
+    needs: MOMENTS.map((name) => [name]),
+    check: centuryVerdicts,
+    checks: 'Dates before 1990 or after 2099.',
+    why: 'A year of two digits is read as 19.. or 20.. by the program, not by the one who typed it.',
+    sources: ['PRACTICE'],
     examples: [
       { record: { date: 9570 }, says: '1926', because: '14 March 1926 for 2026.' },
       { record: { date: 46_095 }, because: 'March 2026.' },
@@ -78,7 +115,11 @@ export function rising(values: readonly number[]): ReadonlySet<number> {
     const value = values[i] ?? NaN;
     let low = 0;
     let high = ends.length;
-    while (low < high) { const middle = (low + high) >> 1; if ((values[ends[middle] ?? 0] ?? 0) <= value) low = middle + 1; else high = middle; }
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((values[ends[middle] ?? 0] ?? 0) <= value) low = middle + 1;
+      else high = middle;
+    }
     before[i] = ends[low - 1] ?? -1;
     ends[low] = i;
   }
@@ -96,12 +137,14 @@ function sequence(table: RecordTable): readonly TableVerdict[] | string {
   const dates = table.numbers.date;
   if (!dates) return 'no column of dates';
   const records: number[] = [];
-  for (let i = 0; i < dates.length; i++) if ((dates[i] ?? NaN) >= EARLIEST && (dates[i] ?? NaN) < LATEST) records.push(i);
+  for (let i = 0; i < dates.length; i++)
+    if ((dates[i] ?? NaN) >= EARLIEST && (dates[i] ?? NaN) < LATEST) records.push(i);
   if (records.length < LEAST_ROWS) return `only ${records.length} rows have a date`;
   const values = records.map((i) => Math.floor(dates[i] ?? NaN));
   const kept = rising(values);
   const out = records.flatMap((_, k) => (kept.has(k) ? [] : [k]));
-  if (out.length > Math.max(1, MOST_OUT * records.length)) return 'the rows are not kept in the order of their dates';
+  if (out.length > Math.max(1, MOST_OUT * records.length))
+    return 'the rows are not kept in the order of their dates';
   const jumps = out.length === 0 ? lonelyJumps(values) : [];
   return [...out, ...jumps].map((k) => sequenceVerdict(records, values, k));
 }
@@ -115,68 +158,170 @@ const lonelyJumps = (values: readonly number[]): number[] => {
 };
 
 function sequenceVerdict(records: readonly number[], values: readonly number[], k: number): TableVerdict {
-  const [before, value, next] = [values[k - 1] ?? values[k + 1] ?? 0, values[k] ?? 0, values[k + 1] ?? values[k - 1] ?? 0];
+  const [before, value, next] = [
+    values[k - 1] ?? values[k + 1] ?? 0,
+    values[k] ?? 0,
+    values[k + 1] ?? values[k - 1] ?? 0,
+  ];
   const swapped = swappedDay(value);
-  const fits = swapped !== undefined && swapped >= Math.min(before, next) - 1 && swapped <= Math.max(before, next) + 1;
+  const fits =
+    swapped !== undefined && swapped >= Math.min(before, next) - 1 && swapped <= Math.max(before, next) + 1;
   return {
-    record: records[k] ?? 0, field: 'date', seen: shown('date', value), expected: `between ${shown('date', before)} and ${shown('date', next)}`,
+    record: records[k] ?? 0,
+    field: 'date',
+    seen: shown('date', value),
+    expected: `between ${shown('date', before)} and ${shown('date', next)}`,
     ...(fits ? { proposal: shown('date', swapped) } : {}),
     sentence: `The date ${shown('date', value)} is out of order between ${shown('date', before)} and ${shown('date', next)}.${fits ? ` With day and month exchanged it would be ${shown('date', swapped)}.` : ''}`,
   };
 }
 
 function styles(table: RecordTable): readonly TableVerdict[] | string {
-  const columns = table.mapping.filter(({ field }) => field !== undefined && MOMENTS.includes(field as NumericField));
+  const columns = table.mapping.filter(
+    ({ field }) => field !== undefined && MOMENTS.includes(field as NumericField),
+  );
   return columns.flatMap(({ field, reasons, header }) => {
     if (!field || !reasons.some((reason) => reason.includes('both orders'))) return [];
     const first = table.spot(0, field) ?? table.home(0);
-    return [{ spot: first, seen: 'day first and month first', expected: 'one order', sentence: `The column "${header}" holds dates written day first and others written month first: 03/04 cannot be told apart.` }];
+    return [
+      {
+        spot: first,
+        seen: 'day first and month first',
+        expected: 'one order',
+        sentence: `The column "${header}" holds dates written day first and others written month first: 03/04 cannot be told apart.`,
+      },
+    ];
   });
 }
 
 const row = (day: number, eggs: number): readonly [number, number] => [day, eggs];
-const steady = [46_001, 46_003, 46_006, 46_010, 46_013, 46_017, 46_020].map((day, i) => row(day, 90_000 + 137 * i));
+const steady = [46_001, 46_003, 46_006, 46_010, 46_013, 46_017, 46_020].map((day, i) =>
+  row(day, 90_000 + 137 * i),
+);
 
 export const dateTableRules: readonly TableRule[] = [
   {
-    id: 'DATE.SEQUENCE', scope: 'table', severity: 'unlikely', title: 'A date out of sequence', needs: [['date']], check: sequence,
-    checks: 'Rows whose date breaks the order of a table that is otherwise sorted by date.', why: 'Day and month are exchanged by programs set to another country, or the year is last year\'s.', sources: ['PRACTICE'],
+    id: 'DATE.SEQUENCE',
+    scope: 'table',
+    severity: 'unlikely',
+    title: 'A date out of sequence',
+    needs: [['date']],
+    check: sequence,
+    checks: 'Rows whose date breaks the order of a table that is otherwise sorted by date.',
+    why: "Day and month are exchanged by programs set to another country, or the year is last year's.",
+    sources: ['PRACTICE'],
     examples: [
-      { sheets: { Runs: [['Date', 'Eggs'], ...steady.slice(0, 3), row(46_301, 91_000), ...steady.slice(3)] }, says: 'out of order', because: 'One row ten months ahead of its neighbours.' },
+      {
+        sheets: { Runs: [['Date', 'Eggs'], ...steady.slice(0, 3), row(46_301, 91_000), ...steady.slice(3)] },
+        says: 'out of order',
+        because: 'One row ten months ahead of its neighbours.',
+      },
       { sheets: { Runs: [['Date', 'Eggs'], ...steady] }, because: 'Sorted.' },
-      { sheets: { Runs: [['Date', 'Eggs'], ...[...steady].reverse()] }, because: 'Sorted the other way round: not judged.' },
+      {
+        sheets: { Runs: [['Date', 'Eggs'], ...[...steady].reverse()] },
+        because: 'Sorted the other way round: not judged.',
+      },
     ],
   },
   {
-    id: 'DATE.STYLES', scope: 'table', severity: 'unlikely', title: 'Dates in two orders', needs: MOMENTS.map((name) => [name]), check: styles,
-    checks: 'A column that holds both dates that can only be day first and dates that can only be month first.', why: 'Then every date with a day up to the 12th is open to both readings.', sources: ['PRACTICE'],
+    id: 'DATE.STYLES',
+    scope: 'table',
+    severity: 'unlikely',
+    title: 'Dates in two orders',
+    needs: MOMENTS.map((name) => [name]),
+    check: styles,
+    checks:
+      'A column that holds both dates that can only be day first and dates that can only be month first.',
+    why: 'Then every date with a day up to the 12th is open to both readings.',
+    sources: ['PRACTICE'],
     examples: [
-      { sheets: { Runs: [['Date', 'Eggs'], ['25/03/2026', 91_230], ['03/28/2026', 92_110], ['02/04/2026', 90_950]] }, says: 'day first and others', because: '25/03 and 03/28 in one column.' },
-      { sheets: { Runs: [['Date', 'Eggs'], ['25/03/2026', 91_230], ['28/03/2026', 92_110]] }, because: 'One order.' },
+      {
+        sheets: {
+          Runs: [
+            ['Date', 'Eggs'],
+            ['25/03/2026', 91_230],
+            ['03/28/2026', 92_110],
+            ['02/04/2026', 90_950],
+          ],
+        },
+        says: 'day first and others',
+        because: '25/03 and 03/28 in one column.',
+      },
+      {
+        sheets: {
+          Runs: [
+            ['Date', 'Eggs'],
+            ['25/03/2026', 91_230],
+            ['28/03/2026', 92_110],
+          ],
+        },
+        because: 'One order.',
+      },
     ],
   },
 ];
 
-const future = (tables: readonly RecordTable[], _: unknown, { today }: AuditOptions): readonly TableVerdict[] | string => {
+const future = (
+  tables: readonly RecordTable[],
+  _: unknown,
+  { today }: AuditOptions,
+): readonly TableVerdict[] | string => {
   if (today === undefined) return 'the day of the check was not given';
-  return tables.flatMap((table) => MOMENTS.flatMap((field) => {
-    const values = table.numbers[field];
-    if (!values) return [];
-    const found: TableVerdict[] = [];
-    for (let i = 0; i < values.length; i++) {
-      const value = values[i] ?? NaN;
-      const spot = value >= today + 1 && value < LATEST ? table.spot(i, field) : undefined;
-      if (spot) found.push({ spot, field, seen: shown(field, value), expected: `up to ${shown(field, today)}`, sentence: `${capitalNoun(field)} lies in the future: ${shown(field, value)}.` });
-    }
-    return found;
-  }));
+  return tables.flatMap((table) =>
+    MOMENTS.flatMap((field) => {
+      const values = table.numbers[field];
+      if (!values) return [];
+      const found: TableVerdict[] = [];
+      for (let i = 0; i < values.length; i++) {
+        const value = values[i] ?? NaN;
+        const spot = value >= today + 1 && value < LATEST ? table.spot(i, field) : undefined;
+        if (spot)
+          found.push({
+            spot,
+            field,
+            seen: shown(field, value),
+            expected: `up to ${shown(field, today)}`,
+            sentence: `${capitalNoun(field)} lies in the future: ${shown(field, value)}.`,
+          });
+      }
+      return found;
+    }),
+  );
 };
 
-export const dateBookRules: readonly BookRule[] = [{
-  id: 'DATE.FUTURE', scope: 'book', severity: 'unlikely', title: 'A date in the future', needs: MOMENTS.map((name) => [name]), check: future,
-  checks: 'Dates after the day of the check.', why: 'A record is written after the event; a plan in the same sheet should be kept apart.', sources: ['PRACTICE'],
-  examples: [
-    { sheets: { Runs: [['Date', 'Eggs'], [46_001, 91_230], [54_001, 92_110]] }, says: 'future', because: 'Twenty years on; examples are checked on serial 50,000.' },
-    { sheets: { Runs: [['Date', 'Eggs'], [46_001, 91_230], [46_004, 92_110]] }, because: 'In the past.' },
-  ],
-}];
+export const dateBookRules: readonly BookRule[] = [
+  {
+    id: 'DATE.FUTURE',
+    scope: 'book',
+    severity: 'unlikely',
+    title: 'A date in the future',
+    needs: MOMENTS.map((name) => [name]),
+    check: future,
+    checks: 'Dates after the day of the check.',
+    why: 'A record is written after the event; a plan in the same sheet should be kept apart.',
+    sources: ['PRACTICE'],
+    examples: [
+      {
+        sheets: {
+          Runs: [
+            ['Date', 'Eggs'],
+            [46_001, 91_230],
+            [54_001, 92_110],
+          ],
+        },
+        says: 'future',
+        because: 'Twenty years on; examples are checked on serial 50,000.',
+      },
+      {
+        sheets: {
+          Runs: [
+            ['Date', 'Eggs'],
+            [46_001, 91_230],
+            [46_004, 92_110],
+          ],
+        },
+        because: 'In the past.',
+      },
+    ],
+  },
+];

@@ -7,7 +7,13 @@ import { fieldsOf, held } from './relations';
 import type { Said } from './rule';
 
 export type SlipKind = 'ten' | 'thousand' | 'pound' | 'digits';
-export interface Slip { readonly kind: SlipKind; readonly field: NumericField; readonly seen: number; readonly meant: number; readonly says: string }
+export interface Slip {
+  readonly kind: SlipKind;
+  readonly field: NumericField;
+  readonly seen: number;
+  readonly meant: number;
+  readonly says: string;
+}
 
 /** Weighed on a scale that may be set to pounds. */
 const IN_POUNDS: readonly NumericField[] = ['femaleWeight', 'feed'];
@@ -33,16 +39,26 @@ export function swaps(value: number): number[] {
 
 /** A share is typed as percent: its digits are those of the percent. */
 const swapsOf = (field: NumericField, value: number): number[] =>
-  (fieldSpec(field).quantity.unit === 'share' ? swaps(Number((100 * value).toPrecision(8))).map((x) => x / 100) : swaps(Number(value.toPrecision(10))));
+  fieldSpec(field).quantity.unit === 'share'
+    ? swaps(Number((100 * value).toPrecision(8))).map((x) => x / 100)
+    : swaps(Number(value.toPrecision(10)));
 
 function slipsOf(field: NumericField, seen: number): Slip[] {
   if (fieldSpec(field).kind === 'moment') return [];
   const one = (kind: SlipKind, meant: number, says: string): Slip => ({ kind, field, seen, meant, says });
   return [
-    one('ten', seen / 10, 'ten times too much'), one('ten', seen * 10, 'ten times too little'),
-    one('ten', seen / 100, 'a hundred times too much'), one('ten', seen * 100, 'a hundred times too little'),
-    one('thousand', seen / 1000, 'a thousand times too much'), one('thousand', seen * 1000, 'a thousand times too little'),
-    ...(IN_POUNDS.includes(field) ? [one('pound', kilogramsFromPounds(seen), 'in pounds'), one('pound', poundsFromKilograms(seen), 'turned from pounds twice over')] : []),
+    one('ten', seen / 10, 'ten times too much'),
+    one('ten', seen * 10, 'ten times too little'),
+    one('ten', seen / 100, 'a hundred times too much'),
+    one('ten', seen * 100, 'a hundred times too little'),
+    one('thousand', seen / 1000, 'a thousand times too much'),
+    one('thousand', seen * 1000, 'a thousand times too little'),
+    ...(IN_POUNDS.includes(field)
+      ? [
+          one('pound', kilogramsFromPounds(seen), 'in pounds'),
+          one('pound', poundsFromKilograms(seen), 'turned from pounds twice over'),
+        ]
+      : []),
     ...swapsOf(field, seen).map((meant) => one('digits', meant, 'with two digits swapped')),
   ];
 }
@@ -55,7 +71,12 @@ function gain(said: Said, { field, seen, meant }: Slip): number {
 }
 
 /** How nearly the relation must hold afterwards: roughly, a slip in some cell or other explains any difference. */
-const NEARNESS: Readonly<Record<SlipKind, number>> = { ten: 0.025, thousand: 0.025, digits: 0.012, pound: 0.05 };
+const NEARNESS: Readonly<Record<SlipKind, number>> = {
+  ten: 0.025,
+  thousand: 0.025,
+  digits: 0.012,
+  pound: 0.05,
+};
 const KIND_COST: Readonly<Record<SlipKind, number>> = { ten: 0, thousand: 0.05, digits: 0.1, pound: 0.2 };
 
 /** Does the field still matter once it is put right? A slip that makes it vanish from a difference explains anything. */
@@ -65,7 +86,10 @@ function matters(said: Said, relation: Relation, { field, meant }: Slip): boolea
   return Math.abs(at(meant * 1.1) / at(meant) - 1) > 0.04;
 }
 
-export interface Scored { readonly slip: Slip; readonly score: number }
+export interface Scored {
+  readonly slip: Slip;
+  readonly score: number;
+}
 
 /** Every slip in one of the cells after which a broken relation holds, best first; a change of unit that makes the value stranger is no explanation. */
 export function explanations(said: Said, relation: Relation): Scored[] {

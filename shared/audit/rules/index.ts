@@ -16,9 +16,23 @@ import { waterRules } from './water';
 
 /** Every rule, in the order findings are shown. */
 export const RULES: readonly Rule[] = [
-  ...slipRules, ...stageRules, ...consistencyRules, ...rangeRules, ...timingRules, ...waterRules, ...rearingRules, ...dateRowRules,
-  ...dateTableRules, ...copiedRules, ...heapingRules, ...historyRules, ...formulaTableRules, ...textRules,
-  ...dateBookRules, ...vatRules, ...formulaBookRules,
+  ...slipRules,
+  ...stageRules,
+  ...consistencyRules,
+  ...rangeRules,
+  ...timingRules,
+  ...waterRules,
+  ...rearingRules,
+  ...dateRowRules,
+  ...dateTableRules,
+  ...copiedRules,
+  ...heapingRules,
+  ...historyRules,
+  ...formulaTableRules,
+  ...textRules,
+  ...dateBookRules,
+  ...vatRules,
+  ...formulaBookRules,
 ];
 
 const byId = new Map(RULES.map((rule) => [rule.id, rule]));

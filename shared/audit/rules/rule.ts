@@ -27,7 +27,11 @@ export interface Said {
 }
 
 /** A relation that does not hold, with the slip that would explain it. */
-export interface Broken { readonly relation: Relation; readonly expected: number; readonly slip: Slip | undefined }
+export interface Broken {
+  readonly relation: Relation;
+  readonly expected: number;
+  readonly slip: Slip | undefined;
+}
 
 export interface Verdict {
   /** The cell to look at first. */
@@ -55,10 +59,18 @@ interface About {
 
 /** Sheets of an example: rows of cells; a text that starts with = is a formula whose value is the 0 beside it or given as [value, formula]. */
 export type ExampleCell = Cell | readonly [Cell, string];
-export interface SheetExample { readonly sheets: Readonly<Record<string, readonly (readonly ExampleCell[])[]>>; readonly says?: string; readonly because: string }
+export interface SheetExample {
+  readonly sheets: Readonly<Record<string, readonly (readonly ExampleCell[])[]>>;
+  readonly says?: string;
+  readonly because: string;
+}
 export type Record1 = { readonly [N in NumericField]?: number } & { readonly [N in TextField]?: string };
 /** `says` is part of the sentence; without it the rule must keep silent. */
-export interface RecordExample { readonly record: Record1; readonly says?: string; readonly because: string }
+export interface RecordExample {
+  readonly record: Record1;
+  readonly says?: string;
+  readonly because: string;
+}
 
 /** Judges one record at a time. */
 export interface RowRule extends About {
@@ -89,7 +101,11 @@ export interface TableRule extends About {
 export interface BookRule extends About {
   readonly scope: 'book';
   readonly needs: readonly (readonly FieldName[])[];
-  readonly check: (tables: readonly RecordTable[], sheets: readonly SheetCells[], options: AuditOptions) => readonly TableVerdict[] | string;
+  readonly check: (
+    tables: readonly RecordTable[],
+    sheets: readonly SheetCells[],
+    options: AuditOptions,
+  ) => readonly TableVerdict[] | string;
   readonly examples: readonly SheetExample[];
 }
 
@@ -109,4 +125,3 @@ export interface AuditOptions {
   readonly vatsOwned?: number;
   readonly latencyOffsets?: LatencyOffsets;
 }
-

@@ -3,10 +3,17 @@ import { NUMERIC_FIELDS } from '../fields';
 import { fieldsOf, RELATIONS } from './relations';
 import type { Record1, Said } from './rule';
 
-export const relationsAmong = (given: readonly NumericField[]): Said['relations'] => RELATIONS.filter((one) => fieldsOf(one).every((name) => given.includes(name)));
+export const relationsAmong = (given: readonly NumericField[]): Said['relations'] =>
+  RELATIONS.filter((one) => fieldsOf(one).every((name) => given.includes(name)));
 
 /** A record of plain values, as examples and sheet functions give them. */
 export function saidOf(record: Record1): Said {
   const given = NUMERIC_FIELDS.filter((name) => record[name] !== undefined);
-  return { num: (field) => record[field] ?? NaN, text: (field) => record[field] ?? '', middle: () => NaN, given, relations: relationsAmong(given) };
+  return {
+    num: (field) => record[field] ?? NaN,
+    text: (field) => record[field] ?? '',
+    middle: () => NaN,
+    given,
+    relations: relationsAmong(given),
+  };
 }

@@ -20,11 +20,15 @@ export const hoursText = (hours: number): string => `${plain(hours, 3)} h`;
 /** With its unit: "1.25 kg", "85 %", "12 May 2026 08:30". */
 export function shown(field: NumericField, value: number): string {
   const { kind, quantity, isCount } = fieldSpec(field);
-  if (kind === 'moment') return Number.isInteger(value) ? clockText(value).replace(/ 00:00$/, '') : clockText(value);
+  if (kind === 'moment')
+    return Number.isInteger(value) ? clockText(value).replace(/ 00:00$/, '') : clockText(value);
   if (quantity.unit === 'share') return percent(value);
   const text = isCount ? plain(value, 9) : plain(value);
   return quantity.unit === '' || quantity.unit === 'pH' ? text : `${text} ${quantity.unit}`;
 }
 
 export const nounOf = (field: FieldName): string => fieldSpec(field).noun;
-export const capitalNoun = (field: FieldName): string => { const text = nounOf(field); return text.charAt(0).toUpperCase() + text.slice(1); };
+export const capitalNoun = (field: FieldName): string => {
+  const text = nounOf(field);
+  return text.charAt(0).toUpperCase() + text.slice(1);
+};

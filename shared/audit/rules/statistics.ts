@@ -1,5 +1,9 @@
 /** Middle and spread that a few wild values cannot move. */
-export interface Robust { readonly middle: number; readonly spread: number; readonly n: number }
+export interface Robust {
+  readonly middle: number;
+  readonly spread: number;
+  readonly n: number;
+}
 
 /** Makes the median absolute deviation comparable with a standard deviation (normal distribution: 1 / 0.6745). */
 const TO_DEVIATION = 1.4826;

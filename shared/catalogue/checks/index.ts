@@ -5,5 +5,18 @@ import { checkDose, checkEggs, checkShare, checkStages } from './spawning';
 import { checkDates, checkHatchTime, checkLatency, checkTemperature } from './times';
 
 export const checkFunctions: readonly SheetFunction[] = [
-  checkStages, checkShare, checkEggs, checkDose, checkLatency, checkHatchTime, checkDates, checkTemperature, checkPH, checkFeed, checkGrowth, checkConversion, checkHistory, checkRound,
+  checkStages,
+  checkShare,
+  checkEggs,
+  checkDose,
+  checkLatency,
+  checkHatchTime,
+  checkDates,
+  checkTemperature,
+  checkPH,
+  checkFeed,
+  checkGrowth,
+  checkConversion,
+  checkHistory,
+  checkRound,
 ];

@@ -6,7 +6,19 @@ import { fertilisationShare, hatchShare, shareSamples, stagesProduct, survivalSh
 import { eggsByVolume, fishByWeight, larvaeByVolume } from './volumes';
 
 export const countingFunctions: readonly SheetFunction[] = [
-  eggsByWeight, eggsByVolume, larvaeByVolume, fishByWeight, countInterval,
-  shareOf, fertilisationShare, hatchShare, survivalShare, shareSamples, shareCompare, eggsCompare,
-  sampleSize, samplesNeeded, stagesProduct,
+  eggsByWeight,
+  eggsByVolume,
+  larvaeByVolume,
+  fishByWeight,
+  countInterval,
+  shareOf,
+  fertilisationShare,
+  hatchShare,
+  survivalShare,
+  shareSamples,
+  shareCompare,
+  eggsCompare,
+  sampleSize,
+  samplesNeeded,
+  stagesProduct,
 ];

@@ -12,7 +12,12 @@ export const SHARE_COLUMNS = {
   high: column('High', share),
 } as const;
 
-export const shareInterval = (k: number, n: number, confidence: number, isCorrected: boolean): { share: number; low: number; high: number } => {
+export const shareInterval = (
+  k: number,
+  n: number,
+  confidence: number,
+  isCorrected: boolean,
+): { share: number; low: number; high: number } => {
   const z = twoSidedNormal(confidence);
   const { low, high } = isCorrected ? wilsonCorrectedAt(k, n, z) : wilsonAt(k, n, z);
   return { share: k / n, low, high };
@@ -21,9 +26,15 @@ export const shareInterval = (k: number, n: number, confidence: number, isCorrec
 export const shareOf = defineFunction({
   id: 'SHARE.INTERVAL',
   family: 'Counting',
-  summary: 'Share k of n (fertilised, hatched, alive …) with its Wilson interval: how far chance alone could have moved it.',
+  summary:
+    'Share k of n (fertilised, hatched, alive …) with its Wilson interval: how far chance alone could have moved it.',
   params: {
-    successes: num(count, { min: 0, max: 1e9, whole: true, doc: 'How many in the sample have the mark: fertilised, hatched, alive.' }),
+    successes: num(count, {
+      min: 0,
+      max: 1e9,
+      whole: true,
+      doc: 'How many in the sample have the mark: fertilised, hatched, alive.',
+    }),
     sample: num(count, { min: 1, max: 1e9, whole: true, doc: 'How many were looked at in all.' }),
     confidence: confidenceParam,
     continuity: flag(false, 'TRUE adds a continuity correction: a wider, more careful interval.'),
@@ -35,7 +46,11 @@ export const shareOf = defineFunction({
   examples: [
     { args: [81, 263], gives: [['0.3080', '0.2553', '0.3662']], because: 'Newcombe 1998 table I, method 3.' },
     { args: [0, 20], gives: [['0', '0', '0.1611']], because: 'None of 20 still leaves up to 16 % possible.' },
-    { args: [312, 300], fails: { code: '#VALUE!', says: 'wrong way round' }, because: 'No more can have hatched than were looked at.' },
+    {
+      args: [312, 300],
+      fails: { code: '#VALUE!', says: 'wrong way round' },
+      because: 'No more can have hatched than were looked at.',
+    },
   ],
   compute: ({ successes, sample, confidence, continuity }) =>
     successes > sample

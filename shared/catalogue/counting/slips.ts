@@ -10,12 +10,18 @@ const sum = (list: readonly number[]): number => list.reduce((total, x) => total
 /** Samples whose number per unit differs more than this from the rest were hardly typed in one unit. */
 const HARDLY_ONE_UNIT = 10;
 
-const oddOneOut = (sizes: readonly number[], counts: readonly number[], names: SampleNames): CellError | undefined => {
+const oddOneOut = (
+  sizes: readonly number[],
+  counts: readonly number[],
+  names: SampleNames,
+): CellError | undefined => {
   const ratios = sizes.map((size, i) => (counts[i] ?? 0) / size);
   const middle = [...ratios].sort((a, b) => a - b)[Math.floor(ratios.length / 2)] ?? 0;
   const row = ratios.findIndex((r) => r > middle * HARDLY_ONE_UNIT || r * HARDLY_ONE_UNIT < middle);
   if (ratios.length < 2 || row < 0) return undefined;
-  return refuse(`${names.sizes}, row ${row + 1}: ${plain(ratios[row] ?? 0)} per ${names.unit}, while the other samples are near ${plain(middle)}. Was this one typed in another unit, or a count in the wrong row?`);
+  return refuse(
+    `${names.sizes}, row ${row + 1}: ${plain(ratios[row] ?? 0)} per ${names.unit}, while the other samples are near ${plain(middle)}. Was this one typed in another unit, or a count in the wrong row?`,
+  );
 };
 
 export interface SampleNames {
@@ -27,14 +33,23 @@ export interface SampleNames {
 }
 
 /** Why these subsamples cannot stand for that lot, or nothing. */
-export const sampleSlip = (lot: number, sizes: readonly number[], counts: readonly number[], names: SampleNames): CellError | undefined => {
+export const sampleSlip = (
+  lot: number,
+  sizes: readonly number[],
+  counts: readonly number[],
+  names: SampleNames,
+): CellError | undefined => {
   const size = sum(sizes);
-  if (sum(counts) === 0) return refuse('sampleCounts: nothing was counted in any sample. Take larger samples.');
+  if (sum(counts) === 0)
+    return refuse('sampleCounts: nothing was counted in any sample. Take larger samples.');
   if (lot < size * (1 - 1e-12)) {
     const thousand = ` That looks like ${names.thousandfold}: multiply it by 1000`;
     const swapped = 'were the two typed the wrong way round, or a sample weighed with its dish?';
-    const likely = lot < size / 2 && gramsFromKilograms(lot) >= size ? `${thousand}.` : `${thousand}; or ${swapped}`;
-    return refuse(`${names.total}: ${plain(lot)} ${names.unit} is less than the samples together, ${plain(size)} ${names.unit}.${likely}`);
+    const likely =
+      lot < size / 2 && gramsFromKilograms(lot) >= size ? `${thousand}.` : `${thousand}; or ${swapped}`;
+    return refuse(
+      `${names.total}: ${plain(lot)} ${names.unit} is less than the samples together, ${plain(size)} ${names.unit}.${likely}`,
+    );
   }
   return oddOneOut(sizes, counts, names);
 };

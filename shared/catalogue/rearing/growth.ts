@@ -17,7 +17,9 @@ const rateParam = num(percentPerDay, { above: 0, max: 150, doc: 'Specific growth
 const HARDLY_SAME_UNIT = 20;
 export const weightSlip = (start: number, end: number): CellError | undefined =>
   end * HARDLY_SAME_UNIT < start
-    ? refuse(`end: ${end} g after ${start} g at the start. That looks like kilograms: ${end} kg is ${gramsFromKilograms(end)} g.`)
+    ? refuse(
+        `end: ${end} g after ${start} g at the start. That looks like kilograms: ${end} kg is ${gramsFromKilograms(end)} g.`,
+      )
     : undefined;
 
 export const sgr = defineFunction({
@@ -32,8 +34,16 @@ export const sgr = defineFunction({
   native: '100*LN({end}/{start})/{days}',
   examples: [
     { args: [50, 100, 10], gives: '6.931', because: 'A doubling in 10 days: 100 × ln 2 ÷ 10.' },
-    { args: [30, 60, 15], gives: '4.621', because: 'A page in circulation prints 4.615 for this; it is 4.621.' },
-    { args: [800, 1.1, 30], fails: { code: '#VALUE!', says: 'looks like kilograms' }, because: '1.1 kg typed where grams are meant.' },
+    {
+      args: [30, 60, 15],
+      gives: '4.621',
+      because: 'A page in circulation prints 4.615 for this; it is 4.621.',
+    },
+    {
+      args: [800, 1.1, 30],
+      fails: { code: '#VALUE!', says: 'looks like kilograms' },
+      because: '1.1 kg typed where grams are meant.',
+    },
   ],
   compute: ({ start, end, days: span }) => weightSlip(start, end) ?? specificGrowth(start, end, span),
 });
@@ -50,7 +60,11 @@ export const gain = defineFunction({
   native: '({end}-{start})/{days}',
   examples: [
     { args: [4.07, 298.75, 90], gives: '3.274', because: 'Gain of 294.68 g over 90 days.' },
-    { args: [4.07, 298.75, 0], fails: { code: '#VALUE!', says: 'days' }, because: 'Two weighings on one day show no growth.' },
+    {
+      args: [4.07, 298.75, 0],
+      fails: { code: '#VALUE!', says: 'days' },
+      because: 'Two weighings on one day show no growth.',
+    },
   ],
   compute: ({ start, end, days: span }) => weightSlip(start, end) ?? (end - start) / span,
 });
@@ -59,7 +73,11 @@ export const weightLater = defineFunction({
   id: 'GROWTH.WEIGHT',
   family: 'Rearing',
   summary: 'Mean weight after some days at a steady growth rate.',
-  params: { start: startParam, growth: num(percentPerDay, { min: 0, max: 150, doc: 'Specific growth rate, % per day.' }), days: num(days, { min: 0, max: 3650, doc: 'Days from the start.' }) },
+  params: {
+    start: startParam,
+    growth: num(percentPerDay, { min: 0, max: 150, doc: 'Specific growth rate, % per day.' }),
+    days: num(days, { min: 0, max: 3650, doc: 'Days from the start.' }),
+  },
   returns: value(gram, 'Mean weight.'),
   valid: 'A few weeks ahead: the rate falls as fish grow',
   sources: ['RICKER79', 'LEGE92'],
@@ -83,10 +101,18 @@ export const daysToSize = defineFunction({
   native: '100*LN({target}/{start})/{growth}',
   examples: [
     { args: [50, 100, 6.931], gives: '10.0', because: 'The inverse of the growth rate example.' },
-    { args: [100, 50, 6.931], fails: { code: '#NUM!', says: 'already' }, because: 'The fish are heavier than the target.' },
+    {
+      args: [100, 50, 6.931],
+      fails: { code: '#NUM!', says: 'already' },
+      because: 'The fish are heavier than the target.',
+    },
   ],
   compute: ({ start, target, growth }) =>
-    target < start ? noSolution(`The fish weigh ${start} g, already more than ${target} g. Was one of them typed in kilograms?`) : daysToWeight(start, target, growth),
+    target < start
+      ? noSolution(
+          `The fish weigh ${start} g, already more than ${target} g. Was one of them typed in kilograms?`,
+        )
+      : daysToWeight(start, target, growth),
 });
 
 export const fromRation = defineFunction({
@@ -95,7 +121,11 @@ export const fromRation = defineFunction({
   summary: 'Growth rate that a ration can give at your feed conversion ratio: a check on a feed plan.',
   params: {
     ration: num(share, { min: 0, max: 1, doc: 'Feed per day as a share of body weight.' }),
-    conversion: num(ratio, { above: 0, max: 20, doc: 'Feed given per weight gained, from your own records.' }),
+    conversion: num(ratio, {
+      above: 0,
+      max: 20,
+      doc: 'Feed given per weight gained, from your own records.',
+    }),
   },
   returns: value(percentPerDay, 'Growth in % per day.'),
   valid: 'Feed that is eaten',
@@ -103,7 +133,11 @@ export const fromRation = defineFunction({
   native: '{ration}*100/{conversion}',
   examples: [
     { args: [0.05, 1.25], gives: '4', because: '5 % a day at 1.25 g of feed per g gained.' },
-    { args: [0.05, 0], fails: { code: '#VALUE!', says: 'above 0' }, because: 'Growth without feed does not exist.' },
+    {
+      args: [0.05, 0],
+      fails: { code: '#VALUE!', says: 'above 0' },
+      because: 'Growth without feed does not exist.',
+    },
   ],
   compute: ({ ration, conversion }) => growthFromRation(ration, conversion),
 });

@@ -17,10 +17,19 @@ export const runClock = defineFunction({
   params: {
     injected: num(moment, { ...SERIALS, doc: 'Date and time of the injection.' }),
     temperature: num(celsius, { min: 0, max: 45, doc: 'Water of the brood fish.' }),
-    hatcheryTemperature: num(celsius, { min: 0, max: 45, optional: true, doc: 'Water of eggs and larvae; left out, the same.' }),
-    preparation, offset,
+    hatcheryTemperature: num(celsius, {
+      min: 0,
+      max: 45,
+      optional: true,
+      doc: 'Water of eggs and larvae; left out, the same.',
+    }),
+    preparation,
+    offset,
   },
-  returns: rows({ event: column('What', text), time: column('When', moment), note: column('Do', text) }, 'One row for each moment, in order.'),
+  returns: rows(
+    { event: column('What', text), time: column('When', moment), note: column('Do', text) },
+    'One row for each moment, in order.',
+  ),
   valid: 'African catfish, 22.9 to 30 °C, each water constant',
   sources: ['GRAAF96', 'OKER15', 'AUDU23', 'UKAKALU', 'HOU15', 'PROKES15', 'RURANGWA98'],
   cautions: ['HORMONE'],
@@ -41,14 +50,19 @@ export const runClock = defineFunction({
       ],
       because: 'Injected at 21:00 at 25 °C: strip at 08:00 (11 h), first hatch 27 h later.',
     },
-    { args: [46000.875, 34], fails: { code: '#N/A', says: '20 to 30 °C' }, because: 'No latency was published so warm.' },
+    {
+      args: [46000.875, 34],
+      fails: { code: '#N/A', says: '20 to 30 °C' },
+      because: 'No latency was published so warm.',
+    },
   ],
   compute: (args) => {
     const eggs = args.hatcheryTemperature ?? args.temperature;
     const latency = profileFor('latency', args.preparation, NONE);
     const incubation = profileFor('incubation', 'African catfish', NONE);
     const spans = [
-      hoursOf(latency, args.temperature), hoursOf(incubation, eggs, 'hatcheryTemperature'),
+      hoursOf(latency, args.temperature),
+      hoursOf(incubation, eggs, 'hatcheryTemperature'),
       hoursOf(profileFor('first feed', 'African catfish', NONE), eggs, 'hatcheryTemperature'),
       hoursOf(profileFor('yolk gone', 'African catfish', NONE), eggs, 'hatcheryTemperature'),
     ];
@@ -62,12 +76,28 @@ export const runClock = defineFunction({
     const done = window.best + hatch;
     return [
       { event: 'Injection', time: at(0), note: '' },
-      { event: 'First check', time: at(window.firstCheck), note: 'Press gently for eggs, then every half hour' },
-      { event: 'Strip and fertilise', time: at(window.best), note: 'Best time; the window counts, not the minute' },
+      {
+        event: 'First check',
+        time: at(window.firstCheck),
+        note: 'Press gently for eggs, then every half hour',
+      },
+      {
+        event: 'Strip and fertilise',
+        time: at(window.best),
+        note: 'Best time; the window counts, not the minute',
+      },
       { event: 'Too late to strip', time: at(window.tooLate), note: 'Eggs are over-ripe from here on' },
-      { event: 'Count fertilised eggs', time: at(window.best + 12), note: 'The share at 12 h foretells the hatch' },
+      {
+        event: 'Count fertilised eggs',
+        time: at(window.best + 12),
+        note: 'The share at 12 h foretells the hatch',
+      },
       { event: 'First hatch', time: at(done), note: '' },
-      { event: 'Last hatch', time: at(window.best + (hatching?.last ?? NaN)), note: 'Take out shells and dead eggs' },
+      {
+        event: 'Last hatch',
+        time: at(window.best + (hatching?.last ?? NaN)),
+        note: 'Take out shells and dead eggs',
+      },
       { event: 'First food', time: at(done + feed), note: 'Offer live food; look for full bellies' },
       { event: 'Yolk gone', time: at(done + yolk), note: 'All must be feeding' },
     ];

@@ -5,14 +5,29 @@ import { num } from '../params';
 
 const params = {
   temperature: num(celsius, {
-    min: -5, max: 60, doc: 'Water temperature.',
-    published: { min: 0, max: 40, source: 'BEKR84', because: 'The oxygen equation was fitted from 0 to 40 °C.' },
+    min: -5,
+    max: 60,
+    doc: 'Water temperature.',
+    published: {
+      min: 0,
+      max: 40,
+      source: 'BEKR84',
+      because: 'The oxygen equation was fitted from 0 to 40 °C.',
+    },
   }),
   salt: num(gPerLitre, { min: 0, max: 40, default: 0, doc: 'Salt in the water, g/L. 0 when left out.' }),
   altitude: num(metre, { min: -400, max: 5000, default: 0, doc: 'Height above the sea. 0 when left out.' }),
 };
 const VALID = '0 to 40 °C, up to 40 g/L of salt, up to 5000 m';
-const saturation = ({ temperature, salt, altitude }: { temperature: number; salt: number; altitude: number }): number => oxygenSaturation(temperature, salt, pressureAt(altitude));
+const saturation = ({
+  temperature,
+  salt,
+  altitude,
+}: {
+  temperature: number;
+  salt: number;
+  altitude: number;
+}): number => oxygenSaturation(temperature, salt, pressureAt(altitude));
 
 export const oxygenSaturationFunction = defineFunction({
   id: 'OXYGEN.SATURATION',

@@ -32,26 +32,42 @@ export const todoFor = ({ action, limit, now, isMisfit }: Advice, aim: Aim): str
   }
 };
 
-export interface LikelierProduct { readonly name: MaterialName; readonly odds: number }
+export interface LikelierProduct {
+  readonly name: MaterialName;
+  readonly odds: number;
+}
 
 /** Chance of a hidden buffer from which it is spoken of; clear waters stay below 0.3. */
 const LIKELY = 0.5;
 
 /** What does not fit, and what the answer rests on. */
-export const flagsFor = (a: { readonly material: MaterialName }, s: Series, advice: Advice, likelier: LikelierProduct | undefined): string => {
+export const flagsFor = (
+  a: { readonly material: MaterialName },
+  s: Series,
+  advice: Advice,
+  likelier: LikelierProduct | undefined,
+): string => {
   const remarks: string[] = [];
   const organic = chanceOrganic(advice.cloud);
   if (s.readings.length === 1)
-    remarks.push('One reading only: the dose rests on what such waters usually hold, and is kept small. The next reading tells far more.');
+    remarks.push(
+      'One reading only: the dose rests on what such waters usually hold, and is kept small. The next reading tells far more.',
+    );
   else if (new Set(s.doses).size === 1)
     remarks.push('No product given yet: repeated readings tell about the meter, not about the water.');
   if (advice.action === 'wait' || advice.action === 'check') return remarks.join(' ');
   if (advice.isMisfit)
-    remarks.push('The readings do not go together: a hidden buffer (peat, ammonia, phosphate, limestone in the vat), a wrong volume, a wrong product, or a meter that drifts. Half steps only.');
+    remarks.push(
+      'The readings do not go together: a hidden buffer (peat, ammonia, phosphate, limestone in the vat), a wrong volume, a wrong product, or a meter that drifts. Half steps only.',
+    );
   else if (s.readings.length > 2 && organic > LIKELY)
-    remarks.push(`The water answers as if it held a buffer beside carbon dioxide (chance ${Math.round(100 * organic)} %), most likely acids of peat or leaves, or as if the product were weaker than said: small steps, pH can leap once the buffer is used up.`);
+    remarks.push(
+      `The water answers as if it held a buffer beside carbon dioxide (chance ${Math.round(100 * organic)} %), most likely acids of peat or leaves, or as if the product were weaker than said: small steps, pH can leap once the buffer is used up.`,
+    );
   else if (hardlyMoved(s))
-    remarks.push('The last dose hardly moved the pH: the water is strongly buffered, or the product, the meter or the volume is not what it seems.');
+    remarks.push(
+      'The last dose hardly moved the pH: the water is strongly buffered, or the product, the meter or the volume is not what it seems.',
+    );
   if (likelier) remarks.push(`The readings fit ${likelier.name} better than ${a.material}: look at the bag.`);
   return remarks.join(' ');
 };

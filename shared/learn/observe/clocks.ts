@@ -19,21 +19,40 @@ const LONGEST_GAP = 12;
 /** The word of the list that is meant, whatever its letter case or alias. */
 const chosen = (param: ChoiceParam, word: string): string | undefined => {
   const wanted = word.trim().toLowerCase();
-  return param.choices.find((c) => c.toLowerCase() === wanted) ?? Object.entries(param.aliases ?? {}).find(([alias]) => alias.toLowerCase() === wanted)?.[1];
+  return (
+    param.choices.find((c) => c.toLowerCase() === wanted) ??
+    Object.entries(param.aliases ?? {}).find(([alias]) => alias.toLowerCase() === wanted)?.[1]
+  );
 };
 
 const sentence = (error: CellError): string => (error.message ?? error.error).replace(/\.$/, '');
 
-interface Span { readonly stage: Stage; readonly name: string; readonly start: number | undefined; readonly end: number | undefined; readonly hours: number; readonly temperature: number | undefined }
+interface Span {
+  readonly stage: Stage;
+  readonly name: string;
+  readonly start: number | undefined;
+  readonly end: number | undefined;
+  readonly hours: number;
+  readonly temperature: number | undefined;
+}
 
 const covers = ({ times }: NonNullable<Settings['log']>, from: number, to: number): boolean =>
-  (times[0] ?? Infinity) <= from + LONGEST_GAP / HOURS_PER_DAY && (times.at(-1) ?? -Infinity) >= to - LONGEST_GAP / HOURS_PER_DAY;
+  (times[0] ?? Infinity) <= from + LONGEST_GAP / HOURS_PER_DAY &&
+  (times.at(-1) ?? -Infinity) >= to - LONGEST_GAP / HOURS_PER_DAY;
 
 /** Hours the table says for the water of this run, from the log where it covers the run, else from the mean temperature. */
 function tableHours(span: Span, log: Settings['log']): number | CellError | undefined {
   if (log && span.start !== undefined && span.end !== undefined && covers(log, span.start, span.end)) {
     const last = log.temperatures.at(-1);
-    const args: LogArgs = { start: span.start, ...log, expected: last, stage: span.stage, profile: span.name, longestGap: LONGEST_GAP, ...NO_OWN_TABLE };
+    const args: LogArgs = {
+      start: span.start,
+      ...log,
+      expected: last,
+      stage: span.stage,
+      profile: span.name,
+      longestGap: LONGEST_GAP,
+      ...NO_OWN_TABLE,
+    };
     if (span.stage === 'incubation') {
       const done = progress(args, span.end);
       return isError(done) ? done : span.hours / done;
@@ -41,11 +60,13 @@ function tableHours(span: Span, log: Settings['log']): number | CellError | unde
     const at = finish(args);
     return isError(at) ? at : (at - span.start) * HOURS_PER_DAY;
   }
-  return span.temperature === undefined ? undefined : hoursOf(profileFor(span.stage, span.name, NO_OWN_TABLE), span.temperature);
+  return span.temperature === undefined
+    ? undefined
+    : hoursOf(profileFor(span.stage, span.name, NO_OWN_TABLE), span.temperature);
 }
 
 const hoursBetween = (from: number | undefined, to: number | undefined): number | undefined =>
-  (from === undefined || to === undefined ? undefined : (to - from) * HOURS_PER_DAY);
+  from === undefined || to === undefined ? undefined : (to - from) * HOURS_PER_DAY;
 
 type Against = { readonly hours: number } | Unused;
 function against(rate: RateKey, span: Span, log: Settings['log']): Against {
@@ -62,7 +83,18 @@ function latency({ values: v }: RunRecord, settings: Settings): Seen | Unused | 
   if (word === undefined) return { rate, because: 'the hormone preparation is not in the record' };
   const name = chosen(preparation, word);
   if (name === undefined) return { rate, because: `there is no table for the preparation "${word}"` };
-  const table = against(rate, { stage: 'latency', name, start: v.injected?.value, end: v.stripped?.value, hours, temperature: v.temperature?.value }, settings.log);
+  const table = against(
+    rate,
+    {
+      stage: 'latency',
+      name,
+      start: v.injected?.value,
+      end: v.stripped?.value,
+      hours,
+      temperature: v.temperature?.value,
+    },
+    settings.log,
+  );
   return 'because' in table ? table : { rate, kind: name, value: hours - table.hours };
 }
 
@@ -72,7 +104,11 @@ function incubation({ values: v }: RunRecord, settings: Settings): Seen | Unused
   return hours === undefined ? undefined : incubated(v, settings, { start, end, hours });
 }
 
-function incubated(v: RunRecord['values'], settings: Settings, { start, end, hours }: Pick<Span, 'start' | 'end' | 'hours'>): Seen | Unused {
+function incubated(
+  v: RunRecord['values'],
+  settings: Settings,
+  { start, end, hours }: Pick<Span, 'start' | 'end' | 'hours'>,
+): Seen | Unused {
   const rate = 'incubationFactor';
   if (!(hours > 0)) return { rate, because: 'the hatch is not after the fertilising' };
   const word = v.species?.value ?? settings.species ?? 'African catfish';
@@ -83,4 +119,5 @@ function incubated(v: RunRecord['values'], settings: Settings, { start, end, hou
   return 'because' in table ? table : { rate, value: hours / table.hours };
 }
 
-export const clockRates: Reader = (record, settings) => [latency(record, settings), incubation(record, settings)].filter((x) => x !== undefined);
+export const clockRates: Reader = (record, settings) =>
+  [latency(record, settings), incubation(record, settings)].filter((x) => x !== undefined);

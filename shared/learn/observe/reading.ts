@@ -3,7 +3,10 @@ import { dateOf } from '../../timing/clock';
 import type { RateKey } from '../rates';
 
 /** Readings of the water, shared by all runs they cover. */
-export interface TemperatureLog { readonly times: readonly number[]; readonly temperatures: readonly number[] }
+export interface TemperatureLog {
+  readonly times: readonly number[];
+  readonly temperatures: readonly number[];
+}
 
 export interface Settings {
   /** Used instead of the mean temperature of a record wherever it covers the stage. */
@@ -13,7 +16,9 @@ export interface Settings {
   /** Whose incubation table is compared; African catfish when left out. */
   readonly species?: string;
 }
-export interface ReaderSettings extends Settings { readonly isFailureKept: boolean }
+export interface ReaderSettings extends Settings {
+  readonly isFailureKept: boolean;
+}
 
 /** One run's word on one rate: a measured value, or k of n. */
 export interface Seen {
@@ -24,14 +29,22 @@ export interface Seen {
   readonly k?: number;
   readonly n?: number;
 }
-export interface Unused { readonly rate: RateKey; readonly because: string }
+export interface Unused {
+  readonly rate: RateKey;
+  readonly because: string;
+}
 export type Observation = Seen & { readonly record: RunRecord };
 export type Skipped = Unused & { readonly record: RunRecord };
 export type Reader = (record: RunRecord, settings: ReaderSettings) => readonly (Seen | Unused)[];
 
 /** The day a run is filed under. */
 export const dayOf = ({ values: v }: RunRecord): number | undefined =>
-  v.stripped?.value ?? v.injected?.value ?? v.fertilisedAt?.value ?? v.date?.value ?? v.hatchedAt?.value ?? v.stockedAt?.value;
+  v.stripped?.value ??
+  v.injected?.value ??
+  v.fertilisedAt?.value ??
+  v.date?.value ??
+  v.hatchedAt?.value ??
+  v.stockedAt?.value;
 
 /** 1 to 12; undefined when the record has no date. */
 export const monthOf = (record: RunRecord): number | undefined => {

@@ -23,7 +23,20 @@ export function seasonWorkbook(plan: SeasonPlan, { label }: BookOptions = {}): W
   const assumptions = assumptionsSheet(book);
   const chain = chainSheet(book, assumptions);
   const expected = plan.steps.map((_, i) => `'${chain.name}'!$F$${5 + i}`);
-  const sheets = [startSheet(book), calendarSheet(book), chain, stagesSheet(book, expected), broodSheet(book), waterSheet(book), feedSheet(book), assumptions.sheet];
+  const sheets = [
+    startSheet(book),
+    calendarSheet(book),
+    chain,
+    stagesSheet(book, expected),
+    broodSheet(book),
+    waterSheet(book),
+    feedSheet(book),
+    assumptions.sheet,
+  ];
   const notes = notesSheet(book, sheets);
-  return calculate({ title: `${plan.form.hatchery}: season plan`, sheets: [...sheets, notes], names: book.names }).model;
+  return calculate({
+    title: `${plan.form.hatchery}: season plan`,
+    sheets: [...sheets, notes],
+    names: book.names,
+  }).model;
 }

@@ -35,9 +35,37 @@ export function orderBookWorkbook(book: OrderBook, plan: SeasonBook): WorkbookMo
   const bars = barsSheet(pages);
   const money = moneySheet(pages);
   const sheets: SheetModel[] = [
-    seasonSheet(pages, cashOf(pages)), setupSheet(pages), ordersSheet(pages), daysSheet(pages), runsSheet(pages), fishSheet(pages), pairsSheet(pages), eggCountsSheet(pages), fryCountsSheet(pages), waterSheet(pages), vatsSheet(pages, bars), staysSheet(pages), parentsSheet(pages),
-    feedDaysSheet(pages), feedRunsSheet(pages), shoppingSheet(pages), money, figuresSheet(pages),
+    seasonSheet(pages, cashOf(pages)),
+    setupSheet(pages),
+    ordersSheet(pages),
+    daysSheet(pages),
+    runsSheet(pages),
+    fishSheet(pages),
+    pairsSheet(pages),
+    eggCountsSheet(pages),
+    fryCountsSheet(pages),
+    waterSheet(pages),
+    vatsSheet(pages, bars),
+    staysSheet(pages),
+    parentsSheet(pages),
+    feedDaysSheet(pages),
+    feedRunsSheet(pages),
+    shoppingSheet(pages),
+    money,
+    figuresSheet(pages),
   ];
-  const notes = writeNotes(pages.sheet('notes', 'Notes', '', { widths: [2, NOTES_WIDTH], tab: '6B5B95', print: { landscape: false } }), sheets, { how: HOW, cautions: ['HORMONE', 'SODA_ASH', 'AMMONIA'], assumptions: FIGURES });
-  return calculate({ title: `${book.hatchery}: the season`, sheets: [...sheets, notes, bars.build()], names: pages.names }).model;
+  const notes = writeNotes(
+    pages.sheet('notes', 'Notes', '', {
+      widths: [2, NOTES_WIDTH],
+      tab: '6B5B95',
+      print: { landscape: false },
+    }),
+    sheets,
+    { how: HOW, cautions: ['HORMONE', 'SODA_ASH', 'AMMONIA'], assumptions: FIGURES },
+  );
+  return calculate({
+    title: `${book.hatchery}: the season`,
+    sheets: [...sheets, notes, bars.build()],
+    names: pages.names,
+  }).model;
 }

@@ -13,7 +13,8 @@ export function binomial(chance: Chance, n: number, p: number): number {
   if (p >= 1) return n;
   if (p > 0.5) return n - binomial(chance, n, 1 - p);
   const mean = n * p;
-  if (mean > EXACT_MEAN) return Math.min(n, Math.max(0, Math.round(mean + chance.normal() * Math.sqrt(mean * (1 - p)))));
+  if (mean > EXACT_MEAN)
+    return Math.min(n, Math.max(0, Math.round(mean + chance.normal() * Math.sqrt(mean * (1 - p)))));
   const logMiss = Math.log1p(-p);
   let tried = 0;
   let came = -1;

@@ -15,10 +15,16 @@ export interface FemalesQuestion {
 }
 
 /** A reading of the spreads, made once for all draws. */
-const readers = (question: FemalesQuestion): readonly { readonly at: (z: number) => number; readonly shared: number; readonly own: number }[] =>
+const readers = (
+  question: FemalesQuestion,
+): readonly { readonly at: (z: number) => number; readonly shared: number; readonly own: number }[] =>
   question.stages.map(({ mean, runs, season }) => {
     const total = Math.hypot(runs, season);
-    return { at: shareSpread(mean, total), shared: total > 0 ? season / total : 0, own: total > 0 ? runs / total : 0 };
+    return {
+      at: shareSpread(mean, total),
+      shared: total > 0 ? season / total : 0,
+      own: total > 0 ? runs / total : 0,
+    };
   });
 
 /**
@@ -33,13 +39,16 @@ export function femalesInSeasons(question: FemalesQuestion, draws: number, seed:
   const { eggs, runs, most, ovulating, lost } = question;
   const counts = new Float64Array(draws);
   const fishPerEgg = new Float64Array(runs);
-  const bell = (deviation: number): number => (deviation > 0 ? Math.exp(deviation * (chance.normal() - deviation / 2)) : 1);
+  const bell = (deviation: number): number =>
+    deviation > 0 ? Math.exp(deviation * (chance.normal() - deviation / 2)) : 1;
   for (let draw = 0; draw < draws; draw++) {
     const season = stages.map(() => chance.normal());
     const seasonEggs = bell(eggs.season);
     for (let r = 0; r < runs; r++) {
       let share = seasonEggs * bell(eggs.runs);
-      stages.forEach(({ at, shared, own }, i) => { share *= at(shared * (season[i] ?? 0) + own * chance.normal()); });
+      stages.forEach(({ at, shared, own }, i) => {
+        share *= at(shared * (season[i] ?? 0) + own * chance.normal());
+      });
       fishPerEgg[r] = lost > 0 && chance.even() < lost ? 0 : share;
     }
     let fish = 0;

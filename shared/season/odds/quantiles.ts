@@ -6,8 +6,16 @@ export const quantileOf = (sorted: ArrayLike<number>, p: number): number => {
   return low + ((sorted[Math.min(i + 1, sorted.length - 1)] ?? low) - low) * (at - i);
 };
 
-export interface Range { readonly p10: number; readonly p50: number; readonly p90: number }
-export const rangeOf = (sorted: ArrayLike<number>): Range => ({ p10: quantileOf(sorted, 0.1), p50: quantileOf(sorted, 0.5), p90: quantileOf(sorted, 0.9) });
+export interface Range {
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
+}
+export const rangeOf = (sorted: ArrayLike<number>): Range => ({
+  p10: quantileOf(sorted, 0.1),
+  p50: quantileOf(sorted, 0.5),
+  p90: quantileOf(sorted, 0.9),
+});
 
 /** Share of the sorted numbers that reach the wish. */
 export const shareReaching = (sorted: ArrayLike<number>, wanted: number): number => {

@@ -5,9 +5,17 @@ import type { ShareAt } from './shareSpread';
 import { shareSpread } from './shareSpread';
 
 /** A share of the chain and how it varies: standard deviations between runs of one season, and between seasons. */
-export interface StageSpread { readonly mean: number; readonly runs: number; readonly season: number }
+export interface StageSpread {
+  readonly mean: number;
+  readonly runs: number;
+  readonly season: number;
+}
 /** Eggs of a female vary by log-normal factors with mean 1: deviations of their logarithms between females, runs and seasons. */
-export interface EggSpread { readonly females: number; readonly runs: number; readonly season: number }
+export interface EggSpread {
+  readonly females: number;
+  readonly runs: number;
+  readonly season: number;
+}
 
 export interface ChainRun {
   /** Eggs expected of each female if she gives any. */
@@ -32,7 +40,11 @@ export interface SeasonChain {
   readonly lost: number;
 }
 
-interface Correlated { readonly at: ShareAt; readonly shared: number; readonly own: number }
+interface Correlated {
+  readonly at: ShareAt;
+  readonly shared: number;
+  readonly own: number;
+}
 /** A run's deviation is √ρ of the season's and √(1 − ρ) its own; ρ is the season's part of the variance. */
 const correlated = ({ mean, runs, season }: StageSpread): Correlated => {
   const total = Math.hypot(runs, season);
@@ -42,7 +54,8 @@ const correlated = ({ mean, runs, season }: StageSpread): Correlated => {
 
 /** More females than this are summed as one log-normal of the same mean and variance. */
 const FEMALES_ONE_BY_ONE = 48;
-const factor = (chance: Chance, deviation: number): number => (deviation > 0 ? Math.exp(deviation * (chance.normal() - deviation / 2)) : 1);
+const factor = (chance: Chance, deviation: number): number =>
+  deviation > 0 ? Math.exp(deviation * (chance.normal() - deviation / 2)) : 1;
 
 function manyFemales(chance: Chance, eggs: readonly number[], ovulating: number, deviation: number): number {
   const giving = binomial(chance, eggs.length, ovulating);
@@ -51,10 +64,16 @@ function manyFemales(chance: Chance, eggs: readonly number[], ovulating: number,
   return mean * factor(chance, Math.sqrt(Math.log1p(Math.expm1(deviation * deviation) / giving)));
 }
 
-export function eggsStripped(chance: Chance, eggs: readonly number[], ovulating: number, deviation: number): number {
+export function eggsStripped(
+  chance: Chance,
+  eggs: readonly number[],
+  ovulating: number,
+  deviation: number,
+): number {
   if (eggs.length > FEMALES_ONE_BY_ONE) return manyFemales(chance, eggs, ovulating, deviation);
   let sum = 0;
-  for (const mean of eggs) if (ovulating >= 1 || chance.even() < ovulating) sum += mean * factor(chance, deviation);
+  for (const mean of eggs)
+    if (ovulating >= 1 || chance.even() < ovulating) sum += mean * factor(chance, deviation);
   return sum;
 }
 
@@ -78,11 +97,19 @@ export function simulateSeason(chain: SeasonChain, draws: number, seed: number):
       let share = run.scale ?? 1;
       for (const i of run.stages) {
         const stage = stages[i];
-        if (stage) share *= stage.at(stage.shared * (season[i] ?? 0) + (stage.own > 0 ? stage.own * chance.normal() : 0));
+        if (stage)
+          share *= stage.at(
+            stage.shared * (season[i] ?? 0) + (stage.own > 0 ? stage.own * chance.normal() : 0),
+          );
       }
-      const eggs = seasonEggs * factor(chance, chain.eggs.runs) * eggsStripped(chance, run.eggs, chain.ovulating, chain.eggs.females);
+      const eggs =
+        seasonEggs *
+        factor(chance, chain.eggs.runs) *
+        eggsStripped(chance, run.eggs, chain.ovulating, chain.eggs.females);
       const total = totals[run.order];
-      if (total && !isLost) total[draw] = (total[draw] ?? 0) + Math.min(run.most ?? Infinity, binomial(chance, Math.round(eggs), share));
+      if (total && !isLost)
+        total[draw] =
+          (total[draw] ?? 0) + Math.min(run.most ?? Infinity, binomial(chance, Math.round(eggs), share));
     }
   }
   return totals;

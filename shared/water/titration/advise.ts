@@ -50,11 +50,14 @@ const secantDose = (s: Series, aim: Aim): number | undefined => {
 };
 
 /** Chance that the water holds organic acids. */
-export const chanceOrganic = (cloud: Cloud): number => cloud.sites.reduce((sum, sites, i) => (sites > 0 ? sum + (cloud.weights[i] ?? 0) : sum), 0);
+export const chanceOrganic = (cloud: Cloud): number =>
+  cloud.sites.reduce((sum, sites, i) => (sites > 0 ? sum + (cloud.weights[i] ?? 0) : sum), 0);
 
 /** The last dose moved the pH by less than a meter shows. */
 export const hardlyMoved = (s: Series): boolean =>
-  s.readings.length > 1 && last(s.doses) > last(s.doses, 2) && Math.abs(last(s.readings) - last(s.readings, 2)) < 0.05;
+  s.readings.length > 1 &&
+  last(s.doses) > last(s.doses, 2) &&
+  Math.abs(last(s.readings) - last(s.readings, 2)) < 0.05;
 /** Growth of the part-dose allowed when the one before was not seen in the pH. */
 const MOST_TIMES = 5;
 
@@ -62,13 +65,21 @@ const MOST_TIMES = 5;
  * A bound that needs no model. Full secant when the fit is in doubt (organic sites likely, or residuals above 1.2 reading errors):
  * a hidden buffer that is used up lets pH leap. Half of it, or nothing, when the model cannot follow the readings at all.
  */
-const modelFreeBound = (s: Series, aim: Aim, cloud: Cloud, isMisfit: boolean, bringsCarbon: boolean): number => {
+const modelFreeBound = (
+  s: Series,
+  aim: Aim,
+  cloud: Cloud,
+  isMisfit: boolean,
+  bringsCarbon: boolean,
+): number => {
   if (s.readings.length < 2) return Infinity;
   if (isMisfit) return 0.5 * (secantDose(s, aim) ?? 0);
   if (hardlyMoved(s)) return MOST_TIMES * (last(s.doses) - last(s.doses, 2));
   // Lime and caustic soda bring no carbon to catch the pH once a buffer is used up.
   const { misfit, organic, share } = bringsCarbon ? DOUBT : DOUBT_WITHOUT_CARBON;
-  return cloud.misfit > misfit || chanceOrganic(cloud) > organic ? share * (secantDose(s, aim) ?? Infinity) : Infinity;
+  return cloud.misfit > misfit || chanceOrganic(cloud) > organic
+    ? share * (secantDose(s, aim) ?? Infinity)
+    : Infinity;
 };
 
 /**
@@ -109,11 +120,27 @@ const restlessness = (s: Series, most: number): 'wait' | 'check' | undefined => 
 
 /** Chance that the water is inside the window now. */
 export const chanceInside = (cloud: Cloud, aim: Aim): number =>
-  cloud.now.reduce((sum, ph, i) => (ph >= aim.bottom && ph <= aim.top ? sum + (cloud.weights[i] ?? 0) : sum), 0);
+  cloud.now.reduce(
+    (sum, ph, i) => (ph >= aim.bottom && ph <= aim.top ? sum + (cloud.weights[i] ?? 0) : sum),
+    0,
+  );
 
 /** The water's own figures before the first dose. */
-export const figures = (cloud: Cloud): { alkalinity: Reach; carbonDioxide: Reach; offset: number; loss: number; sites: number } => {
-  const reach = (values: readonly number[]): Reach => ({ low: quantile(cloud, values, 0.05), likely: quantile(cloud, values, 0.5), high: quantile(cloud, values, 0.95) });
-  const mean = (values: readonly number[]): number => values.reduce((sum, v, i) => sum + v * (cloud.weights[i] ?? 0), 0);
-  return { alkalinity: reach(cloud.firstAlkalinity), carbonDioxide: reach(cloud.firstCO2), offset: mean(cloud.offsets), loss: mean(cloud.losses), sites: mean(cloud.sites) };
+export const figures = (
+  cloud: Cloud,
+): { alkalinity: Reach; carbonDioxide: Reach; offset: number; loss: number; sites: number } => {
+  const reach = (values: readonly number[]): Reach => ({
+    low: quantile(cloud, values, 0.05),
+    likely: quantile(cloud, values, 0.5),
+    high: quantile(cloud, values, 0.95),
+  });
+  const mean = (values: readonly number[]): number =>
+    values.reduce((sum, v, i) => sum + v * (cloud.weights[i] ?? 0), 0);
+  return {
+    alkalinity: reach(cloud.firstAlkalinity),
+    carbonDioxide: reach(cloud.firstCO2),
+    offset: mean(cloud.offsets),
+    loss: mean(cloud.losses),
+    sites: mean(cloud.sites),
+  };
 };

@@ -26,7 +26,8 @@ export type OriginName = keyof typeof ORIGINS;
  * Chance allowed at each step of passing the top of the window, tuned on simulated waters so that fewer than 2 in 100 dosings ever
  * do: a cheap meter hides a leap, and lime, which brings no carbon, leaps further.
  */
-export const riskFor = (meter: MeterName, { carbon }: Material): number => (meter === 'good' && carbon > 0 ? 0.03 : 0.01);
+export const riskFor = (meter: MeterName, { carbon }: Material): number =>
+  meter === 'good' && carbon > 0 ? 0.03 : 0.01;
 
 export interface Held {
   readonly k: Constants;
@@ -48,11 +49,22 @@ const MICROSIEMENS_PER_MEQ = 80;
 const kitError = (value: number): number => Math.max(0.1, 0.1 * Math.abs(value));
 
 /** What is believed about a water and its meter before the readings speak. */
-export const beliefsFrom = ({ k, back, material, meter, origin, kit, conductivity, airPpm }: Held): Beliefs => {
+export const beliefsFrom = ({
+  k,
+  back,
+  material,
+  meter,
+  origin,
+  kit,
+  conductivity,
+  airPpm,
+}: Held): Beliefs => {
   const water = compose({ ...back, ionicStrength: Math.max(back.ionicStrength, 0.001) }, kit ?? 0, 0);
   const { conditions } = solve(k, water, { kind: 'at', ph: 6 });
   return {
-    conditions, equivalents: material.equivalents, carbonEach: material.carbon,
+    conditions,
+    equivalents: material.equivalents,
+    carbonEach: material.carbon,
     airCO2: conditions.kh * pressureOfCO2(airPpm),
     ...METERS[meter],
     pressure: ORIGINS[origin],

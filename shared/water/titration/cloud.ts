@@ -30,7 +30,8 @@ export const quantile = (cloud: Cloud, values: readonly number[], q: number): nu
   if (weightUpTo(cloud, values, low) >= q) return low;
   for (let i = 0; i < HALVINGS && high - low > 1e-12; i++) {
     const middle = (low + high) / 2;
-    if (weightUpTo(cloud, values, middle) >= q) high = middle; else low = middle;
+    if (weightUpTo(cloud, values, middle) >= q) high = middle;
+    else low = middle;
   }
   return high;
 };

@@ -5,9 +5,17 @@ import { carbonDioxideAt, sampleFrom, samplePH, sitesOpen } from './model';
 const { hypot, log, max, min } = Math;
 
 /** Share of the CO2 above air balance that leaves between one dose and the next reading, and how often each is met (judgement). */
-const LOSSES = [[0, 0.5], [0.15, 0.3], [0.4, 0.2]] as const;
+const LOSSES = [
+  [0, 0.5],
+  [0.15, 0.3],
+  [0.4, 0.2],
+] as const;
 /** Organic acid sites, meq/L, and how often each is met (judgement): clear, tea-coloured, dark water. */
-const SITES = [[0, 0.7], [0.05, 0.18], [0.15, 0.12]] as const;
+const SITES = [
+  [0, 0.7],
+  [0.05, 0.18],
+  [0.15, 0.12],
+] as const;
 
 /** Nodes of the first grid. */
 const COARSE_PH = 9;
@@ -16,16 +24,40 @@ const COARSE_PRESSURE = 27;
 export const DEPTH = 10;
 
 /** Every combination of site and loss, with the log of its share. */
-export const KINDS = SITES.flatMap(([sites, often]) => LOSSES.map(([loss, share]) => ({ sites, loss, log: log(often * share) })));
+export const KINDS = SITES.flatMap(([sites, often]) =>
+  LOSSES.map(([loss, share]) => ({ sites, loss, log: log(often * share) })),
+);
 
 /** Grid nodes: first pH, log10 of first CO2 pressure, kind. */
-export interface Nodes { readonly ph0: number[]; readonly pressure: number[]; readonly kind: number[]; readonly phGap: number; readonly pressureGap: number }
+export interface Nodes {
+  readonly ph0: number[];
+  readonly pressure: number[];
+  readonly kind: number[];
+  readonly phGap: number;
+  readonly pressureGap: number;
+}
 
 /** Columns of what is known of a node after it has been followed through the series. */
-export const BALANCE = 0, CARBON = 1, NOW = 2, ALKALINITY0 = 3, CO2_0 = 4, OFFSET = 5, UNEXPLAINED = 6, WIDTH = 7;
+export const BALANCE = 0,
+  CARBON = 1,
+  NOW = 2,
+  ALKALINITY0 = 3,
+  CO2_0 = 4,
+  OFFSET = 5,
+  UNEXPLAINED = 6,
+  WIDTH = 7;
 
 /** Follows one supposed water through the series, writes its state at the end into `out` and returns its log likelihood. */
-const follow = (b: Beliefs, s: Series, ph0: number, co2: number, sites: number, loss: number, out: Float64Array, at: number): number => {
+const follow = (
+  b: Beliefs,
+  s: Series,
+  ph0: number,
+  co2: number,
+  sites: number,
+  loss: number,
+  out: Float64Array,
+  at: number,
+): number => {
   const { conditions: c } = b;
   const start = sampleFrom(c, ph0, co2, sites);
   let { balance, carbon } = start;
@@ -57,8 +89,11 @@ const follow = (b: Beliefs, s: Series, ph0: number, co2: number, sites: number, 
   // The offset is shared by all readings: integrated out, it leaves this much of the squares.
   const shared = offset2 / (noise2 + n * offset2);
   const unexplained = squares - sum * sum * shared;
-  out.set([balance, carbon, ph, start.balance - sites * sitesOpen(10 ** -ph0), co2, sum * shared, unexplained], at);
-  return -0.5 * unexplained / noise2;
+  out.set(
+    [balance, carbon, ph, start.balance - sites * sitesOpen(10 ** -ph0), co2, sum * shared, unexplained],
+    at,
+  );
+  return (-0.5 * unexplained) / noise2;
 };
 
 const logPrior = (b: Beliefs, pressure: number, alkalinity: number): number => {
@@ -68,7 +103,11 @@ const logPrior = (b: Beliefs, pressure: number, alkalinity: number): number => {
   return -0.5 * (z * z + kit * kit + over * over);
 };
 
-export interface Explored { readonly logs: Float64Array; readonly state: Float64Array; readonly best: number }
+export interface Explored {
+  readonly logs: Float64Array;
+  readonly state: Float64Array;
+  readonly best: number;
+}
 
 export const explore = (b: Beliefs, s: Series, nodes: Nodes): Explored => {
   const n = nodes.ph0.length;
@@ -79,7 +118,16 @@ export const explore = (b: Beliefs, s: Series, nodes: Nodes): Explored => {
     const kind = KINDS[nodes.kind[i] ?? 0];
     const pressure = nodes.pressure[i] ?? 0;
     if (!kind) continue;
-    const likelihood = follow(b, s, nodes.ph0[i] ?? 7, b.conditions.kh * 10 ** pressure, kind.sites, kind.loss, state, i * WIDTH);
+    const likelihood = follow(
+      b,
+      s,
+      nodes.ph0[i] ?? 7,
+      b.conditions.kh * 10 ** pressure,
+      kind.sites,
+      kind.loss,
+      state,
+      i * WIDTH,
+    );
     const l = likelihood + logPrior(b, pressure, state[i * WIDTH + ALKALINITY0] ?? 0) + kind.log;
     logs[i] = l;
     if (l > best) best = l;
@@ -94,8 +142,11 @@ export const firstNodes = (b: Beliefs, first: number, losesGas: boolean): Nodes 
   const phGap = (2 * reach) / (COARSE_PH - 1);
   const pressureGap = (highest - lowest) / (COARSE_PRESSURE - 1);
   const nodes: Nodes = { ph0: [], pressure: [], kind: [], phGap, pressureGap };
-  for (let kind = 0; kind < KINDS.length; kind++) if (losesGas || KINDS[kind]?.loss === 0) for (let i = 0; i < COARSE_PH; i++) for (let j = 0; j < COARSE_PRESSURE; j++)
-    put(nodes, first - reach + i * phGap, lowest + j * pressureGap, kind);
+  for (let kind = 0; kind < KINDS.length; kind++)
+    if (losesGas || KINDS[kind]?.loss === 0)
+      for (let i = 0; i < COARSE_PH; i++)
+        for (let j = 0; j < COARSE_PRESSURE; j++)
+          put(nodes, first - reach + i * phGap, lowest + j * pressureGap, kind);
   return nodes;
 };
 
@@ -107,11 +158,23 @@ const put = (nodes: Nodes, ph0: number, pressure: number, kind: number): void =>
 
 /** Each cell that still carries weight becomes nine of a third of its width. */
 export const refined = (nodes: Nodes, { logs, best }: Explored): Nodes => {
-  const finer: Nodes = { ph0: [], pressure: [], kind: [], phGap: nodes.phGap / 3, pressureGap: nodes.pressureGap / 3 };
+  const finer: Nodes = {
+    ph0: [],
+    pressure: [],
+    kind: [],
+    phGap: nodes.phGap / 3,
+    pressureGap: nodes.pressureGap / 3,
+  };
   for (let i = 0; i < logs.length; i++) {
     if ((logs[i] ?? -Infinity) < best - DEPTH) continue;
-    for (let u = -1; u <= 1; u++) for (let v = -1; v <= 1; v++)
-      put(finer, (nodes.ph0[i] ?? 0) + u * finer.phGap, (nodes.pressure[i] ?? 0) + v * finer.pressureGap, nodes.kind[i] ?? 0);
+    for (let u = -1; u <= 1; u++)
+      for (let v = -1; v <= 1; v++)
+        put(
+          finer,
+          (nodes.ph0[i] ?? 0) + u * finer.phGap,
+          (nodes.pressure[i] ?? 0) + v * finer.pressureGap,
+          nodes.kind[i] ?? 0,
+        );
   }
   return finer;
 };

@@ -18,13 +18,23 @@ export interface Sample {
 const SITE_K = [10 ** -3.04, 10 ** -4.51, 10 ** -6.46] as const;
 
 /** Share of the sites that have given up their proton. */
-export const sitesOpen = (a: number): number => (SITE_K[0] / (SITE_K[0] + a) + SITE_K[1] / (SITE_K[1] + a) + SITE_K[2] / (SITE_K[2] + a)) / 3;
+export const sitesOpen = (a: number): number =>
+  (SITE_K[0] / (SITE_K[0] + a) + SITE_K[1] / (SITE_K[1] + a) + SITE_K[2] / (SITE_K[2] + a)) / 3;
 
 const sitesSlope = (a: number): number =>
-  (SITE_K[0] * a / (SITE_K[0] + a) ** 2 + SITE_K[1] * a / (SITE_K[1] + a) ** 2 + SITE_K[2] * a / (SITE_K[2] + a) ** 2) / 3;
+  ((SITE_K[0] * a) / (SITE_K[0] + a) ** 2 +
+    (SITE_K[1] * a) / (SITE_K[1] + a) ** 2 +
+    (SITE_K[2] * a) / (SITE_K[2] + a) ** 2) /
+  3;
 
 /** The pH of a closed sample: Newton steps inside a bracket, as in the full solver but with the constants held. */
-export const samplePH = (c: Conditions, balance: number, carbon: number, sites: number, guess: number): number => {
+export const samplePH = (
+  c: Conditions,
+  balance: number,
+  carbon: number,
+  sites: number,
+  guess: number,
+): number => {
   let low = 0;
   let high = 14;
   let ph = guess;
@@ -42,7 +52,8 @@ export const samplePH = (c: Conditions, balance: number, carbon: number, sites: 
       miss += sites * sitesOpen(a);
       slope += sites * sitesSlope(a);
     }
-    if (miss > 0) high = ph; else low = ph;
+    if (miss > 0) high = ph;
+    else low = ph;
     const newton = ph - miss / (slope * LN10);
     const next = newton > low && newton < high && abs(miss) < 0.5 * abs(last) ? newton : (low + high) / 2;
     last = miss;
@@ -63,11 +74,21 @@ export const carbonDioxideAt = (c: Conditions, carbon: number, ph: number): numb
 /** The sample of a pH and a CO2 content. */
 export const sampleFrom = (c: Conditions, ph: number, carbonDioxide: number, sites: number): Sample => {
   const { perCarbon, perCO2, w } = sharesAt(c, ph);
-  return { balance: carbonDioxide * perCO2 + w + sites * sitesOpen(10 ** -ph), carbon: (carbonDioxide * perCO2) / perCarbon, sites };
+  return {
+    balance: carbonDioxide * perCO2 + w + sites * sitesOpen(10 ** -ph),
+    carbon: (carbonDioxide * perCO2) / perCarbon,
+    sites,
+  };
 };
 
 /** mmol/L of a material (e meq and c mmol of carbon each) that takes a closed sample to a pH; Infinity when it never gets there. */
-export const sampleDose = (c: Conditions, sample: Sample, equivalents: number, carbonEach: number, ph: number): number => {
+export const sampleDose = (
+  c: Conditions,
+  sample: Sample,
+  equivalents: number,
+  carbonEach: number,
+  ph: number,
+): number => {
   const { perCarbon, w } = sharesAt(c, ph);
   const each = equivalents - carbonEach * perCarbon;
   const lack = sample.carbon * perCarbon + w + sample.sites * sitesOpen(10 ** -ph) - sample.balance;

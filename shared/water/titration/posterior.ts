@@ -1,6 +1,20 @@
 import type { Cloud } from './cloud';
 import type { Explored, Nodes } from './grid';
-import { ALKALINITY0, BALANCE, CARBON, CO2_0, DEPTH, explore, firstNodes, KINDS, NOW, OFFSET, refined, UNEXPLAINED, WIDTH } from './grid';
+import {
+  ALKALINITY0,
+  BALANCE,
+  CARBON,
+  CO2_0,
+  DEPTH,
+  explore,
+  firstNodes,
+  KINDS,
+  NOW,
+  OFFSET,
+  refined,
+  UNEXPLAINED,
+  WIDTH,
+} from './grid';
 import type { Beliefs, Series } from './series';
 
 const { exp, log, max, min, sqrt } = Math;
@@ -44,7 +58,8 @@ const lightest = (mass: Float64Array): number => {
     const limit = exp(middle);
     let below = 0;
     for (const m of mass) if (m < limit) below += m;
-    if (below > CRUMBS * all) high = middle; else low = middle;
+    if (below > CRUMBS * all) high = middle;
+    else low = middle;
   }
   return exp(low);
 };
@@ -65,8 +80,14 @@ const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: n
   const kinds = kept.map((i) => KINDS[nodes.kind[i] ?? 0]);
   return {
     weights: kept.map((i) => (mass[i] ?? 0) / total),
-    balances: column(BALANCE), carbons: column(CARBON), now: column(NOW), firstAlkalinity: column(ALKALINITY0), firstCO2: column(CO2_0), offsets: column(OFFSET),
-    sites: kinds.map((kind) => kind?.sites ?? 0), losses: kinds.map((kind) => kind?.loss ?? 0),
+    balances: column(BALANCE),
+    carbons: column(CARBON),
+    now: column(NOW),
+    firstAlkalinity: column(ALKALINITY0),
+    firstCO2: column(CO2_0),
+    offsets: column(OFFSET),
+    sites: kinds.map((kind) => kind?.sites ?? 0),
+    losses: kinds.map((kind) => kind?.loss ?? 0),
     misfit: sqrt(max(0, leastSquares) / max(1, n)) / b.noise,
     logEvidence: best + log(total * nodes.phGap * nodes.pressureGap),
   };

@@ -22,14 +22,20 @@ import { tableArea } from './tables';
 const SIMPLE = /^\s*(?:[\w$.]+|"(?:[^"]|"")*")\s*$/;
 
 function argumentText(param: NamedParam, given: string | undefined): string | undefined {
-  if (given !== undefined && given.trim() !== '') return SIMPLE.test(given) ? given.trim() : `(${given.trim()})`;
+  if (given !== undefined && given.trim() !== '')
+    return SIMPLE.test(given) ? given.trim() : `(${given.trim()})`;
   if (param.kind === 'flag') return String(param.default).toUpperCase();
   const fallback = 'default' in param ? param.default : undefined;
-  return typeof fallback === 'number' ? String(fallback) : typeof fallback === 'string' ? `"${fallback}"` : undefined;
+  return typeof fallback === 'number'
+    ? String(fallback)
+    : typeof fallback === 'string'
+      ? `"${fallback}"`
+      : undefined;
 }
 
 /** Without brackets around the whole. */
-const unwrap = (text: string): string => (text.startsWith('(') && argumentsAfter(text, 0)?.end === text.length ? unwrap(text.slice(1, -1)) : text);
+const unwrap = (text: string): string =>
+  text.startsWith('(') && argumentsAfter(text, 0)?.end === text.length ? unwrap(text.slice(1, -1)) : text;
 
 /** The record's native formula with these arguments; undefined when an argument it needs was left out. */
 export function nativeCall(fn: SheetFunction, args: readonly string[]): string | undefined {
@@ -62,11 +68,24 @@ export function nativeForm(text: string): string | undefined {
 /** Last values of all cells, to try a native formula on. */
 export class LastValues {
   private readonly sheets = new Map<number, Map<number, Cell>>();
-  constructor(private readonly book: Pick<Book, 'sheets'>, private readonly names: NameTable, private readonly tables: readonly TableInfo[]) {}
+  constructor(
+    private readonly book: Pick<Book, 'sheets'>,
+    private readonly names: NameTable,
+    private readonly tables: readonly TableInfo[],
+  ) {}
 
   set(sheet: number, row: number, column: number, { type, raw }: StoredValue): void {
     const cells = this.sheets.get(sheet) ?? new Map<number, Cell>();
-    cells.set(row * 16_384 + column, type === 'n' ? Number(raw) : type === 'b' ? raw === '1' || raw === 'true' : type === 'e' ? { error: raw as '#N/A' } : raw);
+    cells.set(
+      row * 16_384 + column,
+      type === 'n'
+        ? Number(raw)
+        : type === 'b'
+          ? raw === '1' || raw === 'true'
+          : type === 'e'
+            ? { error: raw as '#N/A' }
+            : raw,
+    );
     this.sheets.set(sheet, cells);
   }
 
@@ -75,8 +94,10 @@ export class LastValues {
     const height = area.bottom - area.top + 1;
     const width = area.right - area.left + 1;
     if (height * width > 100_000) return { error: '#REF!' };
-    const grid = Array.from({ length: height }, (_, r) => Array.from({ length: width }, (__, c) => cells?.get((area.top + r) * 16_384 + area.left + c) ?? null));
-    return height === 1 && width === 1 ? grid[0]?.[0] ?? null : grid;
+    const grid = Array.from({ length: height }, (_, r) =>
+      Array.from({ length: width }, (__, c) => cells?.get((area.top + r) * 16_384 + area.left + c) ?? null),
+    );
+    return height === 1 && width === 1 ? (grid[0]?.[0] ?? null) : grid;
   }
 
   resolver(sheet: number, row: number): Resolver {
@@ -87,16 +108,21 @@ export class LastValues {
         return found ? this.area(found.sheet, found.area) : { error: '#REF!' };
       }
       const prefix = piece ? text.slice(piece.from, piece.at) : '';
-      const at = prefix ? this.book.sheets.find((one) => one.name.toLowerCase() === prefixSheet(prefix).toLowerCase())?.index : sheet;
+      const at = prefix
+        ? this.book.sheets.find((one) => one.name.toLowerCase() === prefixSheet(prefix).toLowerCase())?.index
+        : sheet;
       const area = piece && parseArea(text.slice(piece.at));
       return area && at !== undefined ? this.area(at, area) : { error: '#REF!' };
     };
     return {
-      reference, call: callFunction,
+      reference,
+      call: callFunction,
       name: (word) => {
         const [piece] = lex(word);
         const name = piece && this.names.find(word, piece, sheet);
-        return name && !name.text.includes('(') ? evaluateWith(`=${name.text}`, { reference }) : { error: '#NAME?' };
+        return name && !name.text.includes('(')
+          ? evaluateWith(`=${name.text}`, { reference })
+          : { error: '#NAME?' };
       },
     };
   }
@@ -106,10 +132,16 @@ export class LastValues {
     const answer = evaluateWith(typedForm(native), this.resolver(sheet, cell.span.row));
     const stored = this.area(sheet, cell.area);
     const [a, b] = [isGrid(answer) ? answer : [[answer]], isGrid(stored) ? stored : [[stored]]];
-    return a.length === b.length && a.every((line, r) => line.length === b[r]?.length && line.every((one, c) => same(one, b[r]?.[c] ?? null)));
+    return (
+      a.length === b.length &&
+      a.every(
+        (line, r) => line.length === b[r]?.length && line.every((one, c) => same(one, b[r]?.[c] ?? null)),
+      )
+    );
   }
 }
 
-const same = (a: Cell, b: Cell): boolean => (typeof a === 'number' && typeof b === 'number'
-  ? Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b))
-  : !isError(a) && !isError(b) && (a ?? '') === (b ?? ''));
+const same = (a: Cell, b: Cell): boolean =>
+  typeof a === 'number' && typeof b === 'number'
+    ? Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b))
+    : !isError(a) && !isError(b) && (a ?? '') === (b ?? '');

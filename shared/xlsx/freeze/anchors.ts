@@ -10,23 +10,33 @@ import { prefixSheet } from './names';
 
 export const isSpillReference = (text: string, pieces: readonly Piece[] = lex(text)): boolean =>
   pieces.some((piece) => piece.kind === 'call' && isAnchorWord(text, piece));
-const isAnchorWord = (text: string, piece: Piece): boolean => /^(?:_xlfn\.)?ANCHORARRAY$/i.test(text.slice(piece.at, piece.end));
+const isAnchorWord = (text: string, piece: Piece): boolean =>
+  /^(?:_xlfn\.)?ANCHORARRAY$/i.test(text.slice(piece.at, piece.end));
 
 export class Spills {
   private readonly bySheet = new Map<number, Map<string, Area>>();
-  constructor(private readonly book: Pick<Book, 'sheets'>, private readonly names: NameTable) {}
+  constructor(
+    private readonly book: Pick<Book, 'sheets'>,
+    private readonly names: NameTable,
+  ) {}
 
   add(sheet: number, area: Area): void {
     const known = this.bySheet.get(sheet) ?? new Map<string, Area>();
     known.set(addressOf(area.top, area.left), area);
     this.bySheet.set(sheet, known);
   }
-  get isEmpty(): boolean { return this.bySheet.size === 0; }
+  get isEmpty(): boolean {
+    return this.bySheet.size === 0;
+  }
 
   private areaOf(prefix: string, anchor: string, sheet: number | undefined): Area | undefined {
     const place = parseAddress(anchor);
-    const index = prefix ? this.book.sheets.find((one) => one.name.toLowerCase() === prefixSheet(prefix).toLowerCase())?.index : sheet;
-    return place && index !== undefined ? this.bySheet.get(index)?.get(addressOf(place.row, place.column)) : undefined;
+    const index = prefix
+      ? this.book.sheets.find((one) => one.name.toLowerCase() === prefixSheet(prefix).toLowerCase())?.index
+      : sheet;
+    return place && index !== undefined
+      ? this.bySheet.get(index)?.get(addressOf(place.row, place.column))
+      : undefined;
   }
 
   /** The formula with ranges in place of the spills that are values now; undefined when one of them cannot be told. */
@@ -53,7 +63,9 @@ export class Spills {
     if (inner.kind === 'name') {
       const name = this.names.find(text, inner, sheet);
       const [only, more] = name ? lex(name.text) : [];
-      return name && only && !more && only.kind === 'cell' && only.end === name.text.length ? this.range(name.text, only, undefined) : undefined;
+      return name && only && !more && only.kind === 'cell' && only.end === name.text.length
+        ? this.range(name.text, only, undefined)
+        : undefined;
     }
     if (inner.kind !== 'cell') return undefined;
     const prefix = text.slice(inner.from, inner.at);

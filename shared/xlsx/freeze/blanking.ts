@@ -17,13 +17,23 @@ import { eachCell } from './values';
 
 export function parseBlank({ book }: Opened, wish: string): { readonly sheet: number; readonly area: Area } {
   const bang = wish.lastIndexOf('!');
-  const name = wish.slice(0, Math.max(0, bang)).replace(/^'(.*)'$/s, '$1').replaceAll("''", "'");
+  const name = wish
+    .slice(0, Math.max(0, bang))
+    .replace(/^'(.*)'$/s, '$1')
+    .replaceAll("''", "'");
   const sheet = book.sheets.find((one) => one.name.toLowerCase() === name.toLowerCase());
   const range = wish.slice(bang + 1).trim();
   const column = /^\$?([A-Za-z]{1,3})$/.exec(range)?.[1];
-  const area = column === undefined ? parseArea(range) : { top: 0, bottom: MAX_ROWS - 1, left: columnNumber(column), right: columnNumber(column) };
-  if (!sheet) throw new Refusal(`There is no sheet "${name}" to blank "${wish}" on. The sheets are: ${book.sheets.map((one) => one.name).join(', ')}.`);
-  if (!area) throw new Refusal(`"${range}" in "${wish}" is neither a column (Fish!C) nor a range (Fish!B2:D40).`);
+  const area =
+    column === undefined
+      ? parseArea(range)
+      : { top: 0, bottom: MAX_ROWS - 1, left: columnNumber(column), right: columnNumber(column) };
+  if (!sheet)
+    throw new Refusal(
+      `There is no sheet "${name}" to blank "${wish}" on. The sheets are: ${book.sheets.map((one) => one.name).join(', ')}.`,
+    );
+  if (!area)
+    throw new Refusal(`"${range}" in "${wish}" is neither a column (Fish!C) nor a range (Fish!B2:D40).`);
   return { sheet: sheet.index, area };
 }
 
@@ -45,21 +55,38 @@ export class Blanked {
   constructor(opened: Opened, wishes: readonly string[]) {
     for (const wish of wishes) {
       const { sheet, area } = parseBlank(opened, wish);
-      this.areas.set(sheet, [...this.areas.get(sheet) ?? [], area]);
+      this.areas.set(sheet, [...(this.areas.get(sheet) ?? []), area]);
     }
     // A table insists that its heading cells say what its columns are called.
-    this.headings = opened.tables.filter((table) => table.top > table.area.top).map((table) => ({ sheet: table.sheet, area: { ...table.area, bottom: table.top - 1 } }));
+    this.headings = opened.tables
+      .filter((table) => table.top > table.area.top)
+      .map((table) => ({ sheet: table.sheet, area: { ...table.area, bottom: table.top - 1 } }));
   }
 
-  isHeading(sheet: number, place: Place): boolean { return this.headings.some((one) => one.sheet === sheet && contains(one.area, place)); }
-  isNamed(sheet: number, place: Place): boolean { return (this.areas.get(sheet) ?? []).some((area) => contains(area, place)) && !this.isHeading(sheet, place); }
-  isBlank(sheet: number, place: Place): boolean { return (this.cells.get(sheet)?.get(place.column)?.has(place.row) ?? false) || this.isNamed(sheet, place); }
-  isNumber(sheet: number, place: Place): boolean { return this.numbers.has(key(sheet, place)); }
+  isHeading(sheet: number, place: Place): boolean {
+    return this.headings.some((one) => one.sheet === sheet && contains(one.area, place));
+  }
+  isNamed(sheet: number, place: Place): boolean {
+    return (
+      (this.areas.get(sheet) ?? []).some((area) => contains(area, place)) && !this.isHeading(sheet, place)
+    );
+  }
+  isBlank(sheet: number, place: Place): boolean {
+    return (this.cells.get(sheet)?.get(place.column)?.has(place.row) ?? false) || this.isNamed(sheet, place);
+  }
+  isNumber(sheet: number, place: Place): boolean {
+    return this.numbers.has(key(sheet, place));
+  }
   touches(sheet: number, area: Area): boolean {
     if ((this.areas.get(sheet) ?? []).some((one) => overlaps(one, area))) return true;
     for (const [column, rows] of this.cells.get(sheet) ?? []) {
       if (column < area.left || column > area.right) continue;
-      if (area.top === area.bottom ? rows.has(area.top) : [...rows].some((row) => row >= area.top && row <= area.bottom)) return true;
+      if (
+        area.top === area.bottom
+          ? rows.has(area.top)
+          : [...rows].some((row) => row >= area.top && row <= area.bottom)
+      )
+        return true;
     }
     return false;
   }
@@ -76,18 +103,27 @@ export class Blanked {
   addArea(sheet: number, area: Area): void {
     let count = 0;
     for (let row = area.top; row <= area.bottom; row++)
-      for (let column = area.left; column <= area.right && count++ < MAX_SPILL; column++) this.addCell(sheet, { row, column });
+      for (let column = area.left; column <= area.right && count++ < MAX_SPILL; column++)
+        this.addCell(sheet, { row, column });
   }
 }
 
 /** Reads all values once: the named cells feed the words to look for, the others are kept if they hold one of them. */
-export function* planBlanking(opened: Opened, wishes: readonly string[], keeps: (sheet: number) => boolean): Generator<Progress, Blanked> {
+export function* planBlanking(
+  opened: Opened,
+  wishes: readonly string[],
+  keeps: (sheet: number) => boolean,
+): Generator<Progress, Blanked> {
   const blanked = new Blanked(opened, wishes);
   const strings = sharedStrings(opened);
   const sheets = opened.book.sheets.filter((sheet) => sheet.isWorksheet);
   for (const sheet of sheets) {
     const bytes = opened.pack.read(sheet.part);
-    if (bytes) for (const done of eachCell(bytes, strings, (cell, value) => { if (value && blanked.isNamed(sheet.index, cell)) blanked.note(sheet.index, cell, value); })) yield { step: 'read', done };
+    if (bytes)
+      for (const done of eachCell(bytes, strings, (cell, value) => {
+        if (value && blanked.isNamed(sheet.index, cell)) blanked.note(sheet.index, cell, value);
+      }))
+        yield { step: 'read', done };
   }
   const formulas: { sheet: number; cell: FormulaCell }[] = [];
   for (const sheet of sheets.filter((one) => keeps(one.index))) {
@@ -104,9 +140,17 @@ export function* planBlanking(opened: Opened, wishes: readonly string[], keeps: 
 }
 
 /** Results worked out from blanked cells that would give them away are blanked in turn, until there are no more. */
-function spread(opened: Opened, blanked: Blanked, formulas: readonly { sheet: number; cell: FormulaCell }[]): void {
+function spread(
+  opened: Opened,
+  blanked: Blanked,
+  formulas: readonly { sheet: number; cell: FormulaCell }[],
+): void {
   const finder = new ReferenceFinder(opened.book, opened.names, opened.tables);
-  const read = formulas.map(({ sheet, cell }) => ({ sheet, cell, found: finder.of(cell.text, lex(cell.text), sheet, cell.span).found }));
+  const read = formulas.map(({ sheet, cell }) => ({
+    sheet,
+    cell,
+    found: finder.of(cell.text, lex(cell.text), sheet, cell.span).found,
+  }));
   for (let grew = true; grew;) {
     grew = false;
     for (const { sheet, cell, found } of read) {
@@ -121,12 +165,22 @@ function spread(opened: Opened, blanked: Blanked, formulas: readonly { sheet: nu
   }
 }
 
-function tells(blanked: Blanked, cell: FormulaCell, hits: readonly { readonly sheet: number; readonly area: Area }[]): boolean {
+function tells(
+  blanked: Blanked,
+  cell: FormulaCell,
+  hits: readonly { readonly sheet: number; readonly area: Area }[],
+): boolean {
   const { type, raw } = cell.value ?? { type: 'e', raw: '' };
   if (type === 'e' || type === 'b' || raw === '') return false;
   if (blanked.telltales.in(raw)) return true;
   // A number worked out from one blanked number can be worked back.
-  if (type === 'n') return hits.some(({ sheet, area }) => area.top === area.bottom && area.left === area.right && blanked.isNumber(sheet, { row: area.top, column: area.left }));
+  if (type === 'n')
+    return hits.some(
+      ({ sheet, area }) =>
+        area.top === area.bottom &&
+        area.left === area.right &&
+        blanked.isNumber(sheet, { row: area.top, column: area.left }),
+    );
   // A text the formula spells out itself ("low") says nothing about what it read.
   return !cell.text.includes(`"${raw.replaceAll('"', '""')}"`);
 }
@@ -136,11 +190,21 @@ function* findTold({ pack, book, ...opened }: Opened, blanked: Blanked, index: n
   const part = book.sheets[index]?.part;
   const bytes = part === undefined ? undefined : pack.read(part);
   if (!bytes || blanked.telltales.size === 0) return;
-  yield* steps(eachCell(bytes, sharedStrings({ pack, book, ...opened }), (cell, value) => {
-    if (!value || value.type === 'b' || value.type === 'e' || blanked.isBlank(index, cell) || blanked.isHeading(index, cell) || !blanked.telltales.in(value.raw)) return;
-    blanked.addCell(index, cell);
-    blanked.found++;
-  }));
+  yield* steps(
+    eachCell(bytes, sharedStrings({ pack, book, ...opened }), (cell, value) => {
+      if (
+        !value ||
+        value.type === 'b' ||
+        value.type === 'e' ||
+        blanked.isBlank(index, cell) ||
+        blanked.isHeading(index, cell) ||
+        !blanked.telltales.in(value.raw)
+      )
+        return;
+      blanked.addCell(index, cell);
+      blanked.found++;
+    }),
+  );
 }
 
 function* steps(inner: Generator<number>): Generator<Progress> {

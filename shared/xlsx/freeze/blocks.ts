@@ -21,7 +21,10 @@ export interface Block {
   readonly native: string | undefined;
 }
 
-export interface BlockCell { readonly cell: FormulaCell; readonly native: string | undefined }
+export interface BlockCell {
+  readonly cell: FormulaCell;
+  readonly native: string | undefined;
+}
 
 const MAX_AREAS = 200;
 
@@ -42,23 +45,39 @@ export function blocksOf(sheet: string, sheetIndex: number, cells: readonly Bloc
   });
 }
 
-function block(sheet: string, sheetIndex: number, group: readonly BlockCell[], areas: readonly Area[]): Block {
+function block(
+  sheet: string,
+  sheetIndex: number,
+  group: readonly BlockCell[],
+  areas: readonly Area[],
+): Block {
   const [top] = areas;
-  const first = group.find(({ cell }) => cell.span.row === top?.top && cell.span.column === top.left) ?? group[0];
+  const first =
+    group.find(({ cell }) => cell.span.row === top?.top && cell.span.column === top.left) ?? group[0];
   const text = first?.cell.text ?? '';
   const calls = ownCalls(text);
   const [only, another] = calls;
   return {
-    sheet, sheetIndex, areas, count: areas.reduce((sum, a) => sum + (a.bottom - a.top + 1) * (a.right - a.left + 1), 0),
-    typed: typedForm(text), calls, isPureCall: only?.piece.from === 0 && !another && wraps(text, only.piece.end),
-    inputs: inputsOf(text, first?.cell, areas), native: first?.native === undefined ? undefined : typedForm(first.native),
+    sheet,
+    sheetIndex,
+    areas,
+    count: areas.reduce((sum, a) => sum + (a.bottom - a.top + 1) * (a.right - a.left + 1), 0),
+    typed: typedForm(text),
+    calls,
+    isPureCall: only?.piece.from === 0 && !another && wraps(text, only.piece.end),
+    inputs: inputsOf(text, first?.cell, areas),
+    native: first?.native === undefined ? undefined : typedForm(first.native),
   };
 }
 
 /** Does the bracket that opens at `from` close at the very end? */
 function wraps(text: string, from: number): boolean {
   let depth = 0;
-  const hidden = new Set(lex(text).filter((piece) => piece.kind === 'string').flatMap((piece) => Array.from({ length: piece.end - piece.at }, (_, i) => piece.at + i)));
+  const hidden = new Set(
+    lex(text)
+      .filter((piece) => piece.kind === 'string')
+      .flatMap((piece) => Array.from({ length: piece.end - piece.at }, (_, i) => piece.at + i)),
+  );
   for (let i = from; i < text.length; i++) {
     if (hidden.has(i)) continue;
     if (text[i] === '(') depth++;
@@ -84,7 +103,8 @@ function merge(areas: readonly Area[]): Area[] {
   const out: { top: number; left: number; bottom: number; right: number }[] = [];
   for (const run of runs.toSorted((a, b) => a.top - b.top || a.bottom - b.bottom || a.left - b.left)) {
     const last = out.at(-1);
-    if (last && last.top === run.top && last.bottom === run.bottom && last.right === run.left - 1) last.right = run.right;
+    if (last && last.top === run.top && last.bottom === run.bottom && last.right === run.left - 1)
+      last.right = run.right;
     else out.push(run);
   }
   return out.toSorted((a, b) => a.left - b.left || a.top - b.top);
@@ -104,15 +124,23 @@ function inputsOf(text: string, first: FormulaCell | undefined, areas: readonly 
     for (const area of areas) found.add(prefix + covered(word, first, area));
   }
   const list = [...found];
-  return list.length > SHOWN_INPUTS ? `${list.slice(0, SHOWN_INPUTS).join(', ')} and ${list.length - SHOWN_INPUTS} more` : list.join(', ');
+  return list.length > SHOWN_INPUTS
+    ? `${list.slice(0, SHOWN_INPUTS).join(', ')} and ${list.length - SHOWN_INPUTS} more`
+    : list.join(', ');
 }
 
 /** What a reference of the first cell becomes over all cells of an area. */
 function covered(reference: string, { span, kind, area: own }: FormulaCell, area: Area): string {
   // An array formula reads the same cells wherever its answers stand.
   const fixed = kind === 'array' && (own.bottom > own.top || own.right > own.left);
-  const at = (row: number, column: number): Area | undefined => parseArea(moveReference(reference, fixed ? 0 : row - span.row, fixed ? 0 : column - span.column));
+  const at = (row: number, column: number): Area | undefined =>
+    parseArea(moveReference(reference, fixed ? 0 : row - span.row, fixed ? 0 : column - span.column));
   const [from, to] = [at(area.top, area.left), at(area.bottom, area.right)];
   if (!from || !to) return reference;
-  return areaText({ top: Math.min(from.top, to.top), left: Math.min(from.left, to.left), bottom: Math.max(from.bottom, to.bottom), right: Math.max(from.right, to.right) });
+  return areaText({
+    top: Math.min(from.top, to.top),
+    left: Math.min(from.left, to.left),
+    bottom: Math.max(from.bottom, to.bottom),
+    right: Math.max(from.right, to.right),
+  });
 }

@@ -41,13 +41,26 @@ export function readBook(pack: Package): Book {
   const text = (element: Element, name: string): string | undefined => attribute(bytes, element, name)?.value;
   const sheets = all(child(root, 'sheets'), 'sheet').map((element, index) => {
     const relation = relations.get(attribute(bytes, element, 'id')?.value ?? '');
-    return { index, name: text(element, 'name') ?? '', part: relation?.target ?? '', isWorksheet: relation?.type === 'worksheet', element };
+    return {
+      index,
+      name: text(element, 'name') ?? '',
+      part: relation?.target ?? '',
+      isWorksheet: relation?.type === 'worksheet',
+      element,
+    };
   });
-  for (const sheet of sheets) if (sheet.isWorksheet && !pack.read(sheet.part)) throw new Refusal(REFUSED.damaged(`the sheet ${sheet.name} is missing`));
+  for (const sheet of sheets)
+    if (sheet.isWorksheet && !pack.read(sheet.part))
+      throw new Refusal(REFUSED.damaged(`the sheet ${sheet.name} is missing`));
   if (sheets.length === 0) throw new Refusal(REFUSED.damaged('it has no sheets'));
   const names = all(child(root, 'definedNames'), 'definedName').map((element) => {
     const scope = text(element, 'localSheetId');
-    return { name: text(element, 'name') ?? '', scope: scope === undefined ? undefined : Number(scope), text: textOf(bytes, element), element };
+    return {
+      name: text(element, 'name') ?? '',
+      scope: scope === undefined ? undefined : Number(scope),
+      text: textOf(bytes, element),
+      element,
+    };
   });
   const properties = child(root, 'workbookPr');
   return { part, bytes, root, sheets, names, is1904: isTrue(properties && text(properties, 'date1904')) };
@@ -56,8 +69,11 @@ export function readBook(pack: Package): Book {
 function refuseKinds(pack: Package, part: string): void {
   const type = pack.contentType(part);
   if (/\.bin$/i.test(part) || /sheet\.binary/i.test(type)) throw new Refusal(REFUSED.binary);
-  const hasMacros = /macroEnabled/i.test(type)
-    || pack.relations(part).some((relation) => /^(vbaProject|xlMacrosheet|xlIntlMacrosheet)$/i.test(relation.type))
-    || pack.names.some((name) => /(^|\/)vbaProject\.bin$/i.test(name));
+  const hasMacros =
+    /macroEnabled/i.test(type) ||
+    pack
+      .relations(part)
+      .some((relation) => /^(vbaProject|xlMacrosheet|xlIntlMacrosheet)$/i.test(relation.type)) ||
+    pack.names.some((name) => /(^|\/)vbaProject\.bin$/i.test(name));
   if (hasMacros) throw new Refusal(REFUSED.macros);
 }

@@ -45,7 +45,11 @@ export function typedForm(text: string): string {
   const plain = replacePieces(text, pieces, (piece) => {
     const ours = own.get(piece);
     if (ours !== undefined) return ours;
-    if (piece.kind === 'table') return text.slice(piece.from, piece.end).replace(/\[\[#This Row\],\[((?:[^\][']|'.)*)\]\]/gi, '[@[$1]]').replace(/\[@\[([\p{L}\p{N}_]+)\]\]/gu, '[@$1]');
+    if (piece.kind === 'table')
+      return text
+        .slice(piece.from, piece.end)
+        .replace(/\[\[#This Row\],\[((?:[^\][']|'.)*)\]\]/gi, '[@[$1]]')
+        .replace(/\[@\[([\p{L}\p{N}_]+)\]\]/gu, '[@$1]');
     if (piece.kind !== 'call' && piece.kind !== 'name') return undefined;
     const word = text.slice(piece.at, piece.end);
     return FILE_MARK.test(word) ? text.slice(piece.from, piece.at) + word.replace(FILE_MARK, '') : undefined;
@@ -62,7 +66,10 @@ export function repairedForm(text: string): string | undefined {
 }
 
 /** The top-level arguments of the call whose opening bracket is the first one after `from`, and where it closes. */
-export function argumentsAfter(text: string, from: number): { readonly args: readonly string[]; readonly end: number } | undefined {
+export function argumentsAfter(
+  text: string,
+  from: number,
+): { readonly args: readonly string[]; readonly end: number } | undefined {
   const open = text.indexOf('(', from);
   if (open < 0) return undefined;
   // Brackets and commas inside texts, sheet names and table references do not count.

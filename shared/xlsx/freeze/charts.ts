@@ -39,13 +39,18 @@ export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFa
     }
     pack.edit(part, edits);
     const name = part.replace(/^.*\//, '');
-    if (forgotten > 0) said.push(`${name}: ${forgotten} remembered values of blanked cells were taken out of the chart.`);
-    if (fixed > 0) said.push(`${name}: series drawn from sheets left out keep their values inside the chart.`);
+    if (forgotten > 0)
+      said.push(`${name}: ${forgotten} remembered values of blanked cells were taken out of the chart.`);
+    if (fixed > 0)
+      said.push(`${name}: series drawn from sheets left out keep their values inside the chart.`);
   }
   return said;
 }
 
-const LITERAL: Readonly<Record<string, readonly [cache: string, literal: string]>> = { numRef: ['numCache', 'numLit'], strRef: ['strCache', 'strLit'] };
+const LITERAL: Readonly<Record<string, readonly [cache: string, literal: string]>> = {
+  numRef: ['numCache', 'numLit'],
+  strRef: ['strCache', 'strLit'],
+};
 
 /** <numRef><f/><numCache>…</numCache></numRef> → <numLit>…</numLit>; a series name becomes plain text. */
 function toLiteral(holder: Element, formula: Element): Edit[] {
@@ -58,5 +63,8 @@ function toLiteral(holder: Element, formula: Element): Edit[] {
     if (!words) return [cut(holder.parent)];
     return [put(holder.start, words.start, ''), put(words.end, holder.end, '')];
   }
-  return [put(holder.start, cache.openEnd, `<${prefix}${literal}>`), put(cache.closeStart, holder.end, `</${prefix}${literal}>`)];
+  return [
+    put(holder.start, cache.openEnd, `<${prefix}${literal}>`),
+    put(cache.closeStart, holder.end, `</${prefix}${literal}>`),
+  ];
 }

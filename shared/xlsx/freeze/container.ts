@@ -18,7 +18,10 @@ export interface Entry {
   readonly packed: Uint8Array;
 }
 
-interface Placed extends Entry { readonly from: number; readonly to: number }
+interface Placed extends Entry {
+  readonly from: number;
+  readonly to: number;
+}
 
 const MEGABYTE = 1_048_576;
 /** Far above any workbook a hatchery keeps, far below what would stall a computer. */
@@ -41,29 +44,46 @@ const CENTRAL = 0x02014b50;
 const LOCAL = 0x04034b50;
 
 function endRecord(file: Uint8Array): number {
-  for (let i = file.length - 22; i >= 0 && i >= file.length - 22 - 65535; i--) if (u32(file, i) === END) return i;
+  for (let i = file.length - 22; i >= 0 && i >= file.length - 22 - 65535; i--)
+    if (u32(file, i) === END) return i;
   throw new Refusal(u32(file, 0) === LOCAL ? REFUSED.cutShort : REFUSED.notZip);
 }
 
 function readEntry(file: Uint8Array, at: number, limit: number): Placed & { readonly next: number } {
-  if (at + 46 > limit || u32(file, at) !== CENTRAL) throw new Refusal(REFUSED.damaged('its list of parts cannot be read'));
+  if (at + 46 > limit || u32(file, at) !== CENTRAL)
+    throw new Refusal(REFUSED.damaged('its list of parts cannot be read'));
   const flags = u16(file, at + 8);
   const method = u16(file, at + 10);
   const [packedSize, size, local] = [u32(file, at + 20), u32(file, at + 24), u32(file, at + 42)];
   const nameEnd = at + 46 + u16(file, at + 28);
-  if (packedSize === 0xffffffff || size === 0xffffffff || local === 0xffffffff) throw new Refusal(REFUSED.zip64);
+  if (packedSize === 0xffffffff || size === 0xffffffff || local === 0xffffffff)
+    throw new Refusal(REFUSED.zip64);
   if (flags & 0x2041) throw new Refusal(REFUSED.password);
   if (method !== 0 && method !== 8) throw new Refusal(REFUSED.packing);
   const rawName = file.slice(at + 46, nameEnd);
-  if (local + 30 > limit || u32(file, local) !== LOCAL) throw new Refusal(REFUSED.damaged('a part is not where it should be'));
+  if (local + 30 > limit || u32(file, local) !== LOCAL)
+    throw new Refusal(REFUSED.damaged('a part is not where it should be'));
   const from = local + 30 + u16(file, local + 26) + u16(file, local + 28);
   if (from + packedSize > limit) throw new Refusal(REFUSED.cutShort);
   const localName = file.subarray(local + 30, local + 30 + u16(file, local + 26));
-  if (localName.length !== rawName.length || localName.some((byte, i) => byte !== rawName[i])) throw new Refusal(REFUSED.damaged('a part has two names'));
-  const name = strFromU8(rawName, !(flags & 0x800)).replaceAll('\\', '/').replace(/^\//, '');
+  if (localName.length !== rawName.length || localName.some((byte, i) => byte !== rawName[i]))
+    throw new Refusal(REFUSED.damaged('a part has two names'));
+  const name = strFromU8(rawName, !(flags & 0x800))
+    .replaceAll('\\', '/')
+    .replace(/^\//, '');
   return {
-    name, rawName, flags, method, time: u16(file, at + 12), date: u16(file, at + 14), crc: u32(file, at + 16), size,
-    packed: file.subarray(from, from + packedSize), from: local, to: from + packedSize, next: nameEnd + u16(file, at + 30) + u16(file, at + 32),
+    name,
+    rawName,
+    flags,
+    method,
+    time: u16(file, at + 12),
+    date: u16(file, at + 14),
+    crc: u32(file, at + 16),
+    size,
+    packed: file.subarray(from, from + packedSize),
+    from: local,
+    to: from + packedSize,
+    next: nameEnd + u16(file, at + 30) + u16(file, at + 32),
   };
 }
 
@@ -75,26 +95,31 @@ function refuseBombs(entries: readonly Placed[]): void {
   for (const entry of entries.toSorted((a, b) => a.from - b.from)) {
     if (entry.from < end) throw new Refusal(REFUSED.bomb);
     end = entry.to;
-    if (entry.size > MEGABYTE && entry.size > MAX_RATIO * entry.packed.length) throw new Refusal(REFUSED.bomb);
+    if (entry.size > MEGABYTE && entry.size > MAX_RATIO * entry.packed.length)
+      throw new Refusal(REFUSED.bomb);
   }
 }
 
 /** Reads the archive's list of parts; nothing is unpacked yet. */
 export function readContainer(file: Uint8Array): Entry[] {
   if (file.length === 0) throw new Refusal(REFUSED.empty);
-  if (u32(file, 0) === 0xe011cfd0) throw new Refusal(looksEncrypted(file) ? REFUSED.password : REFUSED.oldFormat);
+  if (u32(file, 0) === 0xe011cfd0)
+    throw new Refusal(looksEncrypted(file) ? REFUSED.password : REFUSED.oldFormat);
   if (u16(file, 0) !== 0x4b50) throw new Refusal(REFUSED.notZip);
   const end = endRecord(file);
   const count = u16(file, end + 10);
   const [length, start] = [u32(file, end + 12), u32(file, end + 16)];
-  if (count === 0xffff || start === 0xffffffff || (end >= 20 && u32(file, end - 20) === END64)) throw new Refusal(REFUSED.zip64);
-  if (start + length > end || count > MAX_ENTRIES) throw new Refusal(REFUSED.damaged('its list of parts cannot be read'));
+  if (count === 0xffff || start === 0xffffffff || (end >= 20 && u32(file, end - 20) === END64))
+    throw new Refusal(REFUSED.zip64);
+  if (start + length > end || count > MAX_ENTRIES)
+    throw new Refusal(REFUSED.damaged('its list of parts cannot be read'));
   const entries: Placed[] = [];
   const seen = new Set<string>();
   for (let i = 0, at = start; i < count; i++) {
     const entry = readEntry(file, at, end);
     at = entry.next;
-    if (seen.has(entry.name.toLowerCase())) throw new Refusal(REFUSED.damaged(`the part ${entry.name} is there twice`));
+    if (seen.has(entry.name.toLowerCase()))
+      throw new Refusal(REFUSED.damaged(`the part ${entry.name} is there twice`));
     seen.add(entry.name.toLowerCase());
     entries.push(entry);
   }
@@ -108,7 +133,10 @@ export function* unpack(entry: Entry): Generator<number, Uint8Array> {
   let bytes = entry.packed;
   if (entry.method === 8) {
     try {
-      bytes = entry.size > IN_ONE_GO ? yield* inflateInSlices(entry) : inflateSync(entry.packed, { out: new Uint8Array(entry.size) });
+      bytes =
+        entry.size > IN_ONE_GO
+          ? yield* inflateInSlices(entry)
+          : inflateSync(entry.packed, { out: new Uint8Array(entry.size) });
     } catch (error) {
       if (error instanceof Refusal) throw error;
       throw damaged();
@@ -136,16 +164,30 @@ function* inflateInSlices(entry: Entry): Generator<number, Uint8Array> {
 type Level = 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9;
 
 /** Packs a part in slices. New parts carry the first date a zip knows, so that equal input gives equal bytes. */
-export function* pack(name: string, bytes: Uint8Array, level?: Level, like?: Entry): Generator<number, Entry> {
+export function* pack(
+  name: string,
+  bytes: Uint8Array,
+  level?: Level,
+  like?: Entry,
+): Generator<number, Entry> {
   const chunks: Uint8Array[] = [];
-  const stream = new Deflate({ level: level ?? (bytes.length > LARGE ? 1 : 6) }, (chunk) => { chunks.push(chunk); });
+  const stream = new Deflate({ level: level ?? (bytes.length > LARGE ? 1 : 6) }, (chunk) => {
+    chunks.push(chunk);
+  });
   for (let at = 0; at === 0 || at < bytes.length; at += SLICE) {
     stream.push(bytes.subarray(at, at + SLICE), at + SLICE >= bytes.length);
     if (bytes.length > SLICE) yield at;
   }
   return {
-    name, rawName: like?.rawName ?? Uint8Array.from(name, (letter) => letter.charCodeAt(0)), flags: (like?.flags ?? 0) & 0x800, method: 8,
-    time: like?.time ?? 0, date: like?.date ?? 0x21, crc: crc32(bytes), size: bytes.length, packed: join(chunks),
+    name,
+    rawName: like?.rawName ?? Uint8Array.from(name, (letter) => letter.charCodeAt(0)),
+    flags: (like?.flags ?? 0) & 0x800,
+    method: 8,
+    time: like?.time ?? 0,
+    date: like?.date ?? 0x21,
+    crc: crc32(bytes),
+    size: bytes.length,
+    packed: join(chunks),
   };
 }
 

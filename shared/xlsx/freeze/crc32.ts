@@ -15,7 +15,16 @@ const TABLES: readonly Uint32Array[] = (() => {
   }
   return tables;
 })();
-const [T0, T1, T2, T3, T4, T5, T6, T7] = TABLES as [Uint32Array, Uint32Array, Uint32Array, Uint32Array, Uint32Array, Uint32Array, Uint32Array, Uint32Array];
+const [T0, T1, T2, T3, T4, T5, T6, T7] = TABLES as [
+  Uint32Array,
+  Uint32Array,
+  Uint32Array,
+  Uint32Array,
+  Uint32Array,
+  Uint32Array,
+  Uint32Array,
+  Uint32Array,
+];
 
 /** Continues from `before`, the CRC of what came earlier. */
 export function crc32(bytes: Uint8Array, before = 0): number {
@@ -24,8 +33,15 @@ export function crc32(bytes: Uint8Array, before = 0): number {
   const b = bytes as unknown as Readonly<Record<number, number>> as number[];
   for (const end = bytes.length - 7; i < end; i += 8) {
     const x = crc ^ (at(b, i) | (at(b, i + 1) << 8) | (at(b, i + 2) << 16) | (at(b, i + 3) << 24));
-    crc = at(T7, x & 255) ^ at(T6, (x >>> 8) & 255) ^ at(T5, (x >>> 16) & 255) ^ at(T4, x >>> 24)
-      ^ at(T3, at(b, i + 4)) ^ at(T2, at(b, i + 5)) ^ at(T1, at(b, i + 6)) ^ at(T0, at(b, i + 7));
+    crc =
+      at(T7, x & 255) ^
+      at(T6, (x >>> 8) & 255) ^
+      at(T5, (x >>> 16) & 255) ^
+      at(T4, x >>> 24) ^
+      at(T3, at(b, i + 4)) ^
+      at(T2, at(b, i + 5)) ^
+      at(T1, at(b, i + 6)) ^
+      at(T0, at(b, i + 7));
   }
   for (; i < bytes.length; i++) crc = at(T0, (crc ^ at(b, i)) & 255) ^ (crc >>> 8);
   return ~crc >>> 0;

@@ -77,7 +77,9 @@ class Feed {
     this.filled = at;
   }
 
-  private room(): Uint8Array { return this.buffer ??= new Uint8Array(ROOM); }
+  private room(): Uint8Array {
+    return (this.buffer ??= new Uint8Array(ROOM));
+  }
   private flush(): void {
     this.sha.update(this.room().subarray(0, this.filled));
     this.filled = 0;
@@ -91,7 +93,8 @@ class Feed {
 function writeInteger(out: Uint8Array, at: number, n: number): number {
   let digits = 1;
   for (let size = 10; size <= n; size *= 10) digits++;
-  for (let i = at + digits - 1, rest = n; i >= at; i--, rest = Math.floor(rest / 10)) out[i] = 0x30 + (rest % 10);
+  for (let i = at + digits - 1, rest = n; i >= at; i--, rest = Math.floor(rest / 10))
+    out[i] = 0x30 + (rest % 10);
   return at + digits;
 }
 
@@ -101,21 +104,45 @@ type Gathered = Omit<BlockFacts, 'digest'> & { readonly lines: string[] };
  * Reads the values of one sheet into three groups: what was frozen (by block), what was typed, and what remaining formulas give.
  * The same reading makes the page and verifies it later.
  */
-export function* sheetFacts(bytes: Uint8Array, strings: SharedStrings, blocks: readonly (readonly Area[])[], countsOnly = false): Generator<number, SheetFacts> {
+export function* sheetFacts(
+  bytes: Uint8Array,
+  strings: SharedStrings,
+  blocks: readonly (readonly Area[])[],
+  countsOnly = false,
+): Generator<number, SheetFacts> {
   const index = new AreaIndex(blocks.flatMap((areas, mark) => areas.map((area) => [area, mark] as const)));
-  const gathered: Gathered[] = blocks.map(() => ({ first: undefined, firstStyle: '', low: undefined, high: undefined, held: 0, lines: [] }));
+  const gathered: Gathered[] = blocks.map(() => ({
+    first: undefined,
+    firstStyle: '',
+    low: undefined,
+    high: undefined,
+    held: 0,
+    lines: [],
+  }));
   const typed = new Feed();
   const results = new Feed();
   let filled: Area[] = [];
-  const groupOf = (cell: CellSpan): Feed => (cell.formulaStart >= 0
-    || filled.some((one) => cell.row >= one.top && cell.row <= one.bottom && cell.column >= one.left && cell.column <= one.right) ? results : typed);
+  const groupOf = (cell: CellSpan): Feed =>
+    cell.formulaStart >= 0 ||
+    filled.some(
+      (one) =>
+        cell.row >= one.top && cell.row <= one.bottom && cell.column >= one.left && cell.column <= one.right,
+    )
+      ? results
+      : typed;
   const slowly = (cell: CellSpan, block: Gathered | undefined): void => {
     const value = resolvedValue(bytes, cell, strings);
     if (!value) return;
     if (block) block.held++;
     const text = countsOnly ? '' : canonical(value);
     if (text === '') return;
-    if (block) gather(block, `${cell.row}\t${cell.column}\t${text}\n`, value, cell.styleFrom < 0 ? '' : String.fromCharCode(...bytes.subarray(cell.styleFrom, cell.styleTo)));
+    if (block)
+      gather(
+        block,
+        `${cell.row}\t${cell.column}\t${text}\n`,
+        value,
+        cell.styleFrom < 0 ? '' : String.fromCharCode(...bytes.subarray(cell.styleFrom, cell.styleTo)),
+      );
     else groupOf(cell).addText(cell.row, cell.column, text);
   };
   yield* eachSpan(bytes, (cell) => {
@@ -125,12 +152,20 @@ export function* sheetFacts(bytes: Uint8Array, strings: SharedStrings, blocks: r
     if (countsOnly && !block) return;
     const area = countsOnly ? undefined : filledArea(bytes, cell);
     if (area) filled = [...filled.filter((one) => one.bottom >= row), area];
-    if (!block && cell.typeFrom < 0 && cell.valueFrom >= 0 && isPlainNumber(bytes, cell.valueFrom, cell.valueTo))
+    if (
+      !block &&
+      cell.typeFrom < 0 &&
+      cell.valueFrom >= 0 &&
+      isPlainNumber(bytes, cell.valueFrom, cell.valueTo)
+    )
       groupOf(cell).addNumber(row, column, bytes, cell.valueFrom, cell.valueTo);
     else slowly(cell, block);
   });
   return {
-    typed: typed.count, typedDigest: typed.hex().slice(0, SHORT), results: results.count, resultsDigest: results.hex().slice(0, SHORT),
+    typed: typed.count,
+    typedDigest: typed.hex().slice(0, SHORT),
+    results: results.count,
+    resultsDigest: results.hex().slice(0, SHORT),
     blocks: gathered.map(({ lines, ...facts }) => ({ ...facts, digest: digestOf(lines).slice(0, SHORT) })),
   };
 }

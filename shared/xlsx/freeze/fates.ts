@@ -24,19 +24,30 @@ export interface SheetFates {
 export const isAnswer = (cell: FormulaCell): boolean => cell.verdict === 'own';
 
 /** Cells whose spill references cannot be told become values too, which may freeze further spills: repeated until quiet. */
-export function settleSpills(scans: readonly SheetScan[], spills: Spills, native: (cell: FormulaCell) => string | undefined): Set<FormulaCell> {
+export function settleSpills(
+  scans: readonly SheetScan[],
+  spills: Spills,
+  native: (cell: FormulaCell) => string | undefined,
+): Set<FormulaCell> {
   const frozen = new Set<FormulaCell>();
   const freeze = (scan: SheetScan, cell: FormulaCell): void => {
     frozen.add(cell);
     if (cell.kind === 'array') spills.add(scan.info.index, cell.area);
   };
   for (const scan of scans)
-    for (const cell of scan.cells) if ((cell.verdict === 'own' && native(cell) === undefined) || cell.verdict === 'cut') freeze(scan, cell);
+    for (const cell of scan.cells)
+      if ((cell.verdict === 'own' && native(cell) === undefined) || cell.verdict === 'cut')
+        freeze(scan, cell);
   for (let grew = !spills.isEmpty; grew;) {
     grew = false;
     for (const scan of scans) {
       for (const cell of scan.cells) {
-        if (cell.verdict !== 'spill' || frozen.has(cell) || spills.rewrite(cell.text, scan.info.index) !== undefined) continue;
+        if (
+          cell.verdict !== 'spill' ||
+          frozen.has(cell) ||
+          spills.rewrite(cell.text, scan.info.index) !== undefined
+        )
+          continue;
         freeze(scan, cell);
         grew = true;
       }
@@ -45,12 +56,18 @@ export function settleSpills(scans: readonly SheetScan[], spills: Spills, native
   return frozen;
 }
 
-function fateOf(cell: FormulaCell, sheet: number, spills: Spills, frozen: ReadonlySet<FormulaCell>, native: string | undefined): Fate {
+function fateOf(
+  cell: FormulaCell,
+  sheet: number,
+  spills: Spills,
+  frozen: ReadonlySet<FormulaCell>,
+  native: string | undefined,
+): Fate {
   if (frozen.has(cell)) return 'value';
   // The whole cell goes, by an edit of its own.
   if (cell.verdict === 'blank') return 'same';
   const text = native ?? cell.text;
-  const rewritten = spills.isEmpty ? text : spills.rewrite(text, sheet) ?? text;
+  const rewritten = spills.isEmpty ? text : (spills.rewrite(text, sheet) ?? text);
   return rewritten === cell.text ? 'same' : { text: rewritten };
 }
 
@@ -67,7 +84,13 @@ function rewriteFormula(bytes: Uint8Array, { span, kind }: FormulaCell, text: st
   return put(span.formulaStart, span.formulaEnd, `<${tag}>${escapeXml(text)}</${tag}>`);
 }
 
-export function sheetFates(scan: SheetScan, spills: Spills, frozen: ReadonlySet<FormulaCell>, native: (cell: FormulaCell) => string | undefined, freezesWhatIf: boolean): SheetFates {
+export function sheetFates(
+  scan: SheetScan,
+  spills: Spills,
+  frozen: ReadonlySet<FormulaCell>,
+  native: (cell: FormulaCell) => string | undefined,
+  freezesWhatIf: boolean,
+): SheetFates {
   const fates = new Map<FormulaCell, Fate>();
   const broken = new Set<object>();
   for (const cell of scan.cells) {
@@ -80,13 +103,20 @@ export function sheetFates(scan: SheetScan, spills: Spills, frozen: ReadonlySet<
     if (fate === 'value') edits.push(...cutValue(cell));
     else if (fate !== 'same') edits.push(rewriteFormula(scan.bytes, cell, fate.text));
     // The text of a shared formula may just have gone: those that stay get their own.
-    else if (cell.group && broken.has(cell.group) && cell.verdict !== 'blank') edits.push(rewriteFormula(scan.bytes, cell, cell.text));
+    else if (cell.group && broken.has(cell.group) && cell.verdict !== 'blank')
+      edits.push(rewriteFormula(scan.bytes, cell, cell.text));
   }
   if (freezesWhatIf) edits.push(...scan.whatIf.flatMap(cutValue));
-  const lines = scan.cells.filter(isAnswer).map((cell) => ({ cell, native: frozen.has(cell) ? undefined : native(cell) }));
+  const lines = scan.cells
+    .filter(isAnswer)
+    .map((cell) => ({ cell, native: frozen.has(cell) ? undefined : native(cell) }));
   return {
-    scan, edits, lines, frozen: lines.filter((line) => line.native === undefined).length, alive: lines.filter((line) => line.native !== undefined).length,
-    cut: scan.cells.filter((cell) => cell.verdict !== 'own' && frozen.has(cell)).length, whatIf: freezesWhatIf ? scan.whatIf.length : 0,
+    scan,
+    edits,
+    lines,
+    frozen: lines.filter((line) => line.native === undefined).length,
+    alive: lines.filter((line) => line.native !== undefined).length,
+    cut: scan.cells.filter((cell) => cell.verdict !== 'own' && frozen.has(cell)).length,
+    whatIf: freezesWhatIf ? scan.whatIf.length : 0,
   };
 }
-

@@ -46,18 +46,35 @@ interface Work extends Opened {
 
 /** Problems of our own formulas; cells to be emptied cannot have any. */
 export function problemsOf(scans: readonly SheetScan[]): Problem[] {
-  return scans.flatMap((scan) => scan.cells.filter((cell) => cell.verdict === 'own')
-    .map((cell) => problemOf(scan.info.name, cell)).filter((one) => one !== undefined));
+  return scans.flatMap((scan) =>
+    scan.cells
+      .filter((cell) => cell.verdict === 'own')
+      .map((cell) => problemOf(scan.info.name, cell))
+      .filter((one) => one !== undefined),
+  );
 }
 
 /** Formulas that fill several cells, some of which hold nothing. */
-export function* spillProblems({ pack, book }: Opened, scans: readonly SheetScan[]): Generator<Progress, Problem[]> {
+export function* spillProblems(
+  { pack, book }: Opened,
+  scans: readonly SheetScan[],
+): Generator<Progress, Problem[]> {
   const problems: Problem[] = [];
   const strings = sharedStrings({ pack, book });
   for (const scan of scans) {
-    const wide = scan.cells.filter((cell) => cell.verdict === 'own' && cell.kind === 'array' && (cell.area.bottom > cell.area.top || cell.area.right > cell.area.left));
+    const wide = scan.cells.filter(
+      (cell) =>
+        cell.verdict === 'own' &&
+        cell.kind === 'array' &&
+        (cell.area.bottom > cell.area.top || cell.area.right > cell.area.left),
+    );
     if (wide.length === 0) continue;
-    const steps = sheetFacts(scan.bytes, strings, wide.map((cell) => [cell.area]), true);
+    const steps = sheetFacts(
+      scan.bytes,
+      strings,
+      wide.map((cell) => [cell.area]),
+      true,
+    );
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield { step: 'read', done: step.value };
     for (const [i, facts] of step.value.blocks.entries()) {
@@ -73,40 +90,66 @@ export function* spillProblems({ pack, book }: Opened, scans: readonly SheetScan
 function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>> {
   const twins = new Map<FormulaCell, string>();
   if (!work.options.keepAlive) return twins;
-  const wished = work.scans.flatMap((scan) => scan.cells.filter((cell) => cell.verdict === 'own' && cell.value && !work.names.uses(cell.text, lex(cell.text), scan.info.index))
-    .map((cell) => ({ scan, cell, native: nativeForm(cell.text) }))).filter((one) => one.native !== undefined);
+  const wished = work.scans
+    .flatMap((scan) =>
+      scan.cells
+        .filter(
+          (cell) =>
+            cell.verdict === 'own' &&
+            cell.value &&
+            !work.names.uses(cell.text, lex(cell.text), scan.info.index),
+        )
+        .map((cell) => ({ scan, cell, native: nativeForm(cell.text) })),
+    )
+    .filter((one) => one.native !== undefined);
   if (wished.length === 0) return twins;
   const values = new LastValues(work.book, work.names, work.tables);
   const strings = sharedStrings(work);
-  for (const { info } of work.book.sheets.filter((sheet) => sheet.isWorksheet).map((one) => ({ info: one }))) {
+  for (const { info } of work.book.sheets
+    .filter((sheet) => sheet.isWorksheet)
+    .map((one) => ({ info: one }))) {
     const bytes = work.pack.read(info.part);
     if (!bytes) continue;
-    for (const done of eachCell(bytes, strings, (cell, value) => { if (value) values.set(info.index, cell.row, cell.column, value); })) yield { step: 'read', done };
+    for (const done of eachCell(bytes, strings, (cell, value) => {
+      if (value) values.set(info.index, cell.row, cell.column, value);
+    }))
+      yield { step: 'read', done };
   }
-  for (const { scan, cell, native } of wished) if (native !== undefined && values.agrees(scan.info.index, cell, native)) twins.set(cell, native);
+  for (const { scan, cell, native } of wished)
+    if (native !== undefined && values.agrees(scan.info.index, cell, native)) twins.set(cell, native);
   return twins;
 }
 
 /** Rules, names and table columns have no cached value: they go, or read a range in place of a spill. */
-const fateOfText = (work: Work, spills: Spills, sheet: number | undefined) => (text: string): RuleFate => {
-  const verdict = work.judge.of(text, sheet ?? -1);
-  if (verdict === 'own' || verdict === 'cut') return 'drop';
-  if (verdict === 'keep' || spills.isEmpty) return 'keep';
-  const rewritten = spills.rewrite(text, sheet);
-  return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
-};
+const fateOfText =
+  (work: Work, spills: Spills, sheet: number | undefined) =>
+  (text: string): RuleFate => {
+    const verdict = work.judge.of(text, sheet ?? -1);
+    if (verdict === 'own' || verdict === 'cut') return 'drop';
+    if (verdict === 'keep' || spills.isEmpty) return 'keep';
+    const rewritten = spills.rewrite(text, sheet);
+    return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
+  };
 
 /** Conditional formats, validations, table columns. */
 function editAround(work: Work, spills: Spills, fates: readonly SheetFates[]): string[] {
   const said: string[] = [];
   for (const { scan, edits } of fates) {
     const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
-    for (const rule of around.dropped) said.push(`${scan.info.name}!${rule.cells}: a ${rule.kind} with ${typedForm(rule.formula)} was removed.`);
-    const blanks = [...work.leave?.editsOf(scan) ?? [], ...(work.options.personal ? personalInSheet(work.pack, scan) : [])];
+    for (const rule of around.dropped)
+      said.push(
+        `${scan.info.name}!${rule.cells}: a ${rule.kind} with ${typedForm(rule.formula)} was removed.`,
+      );
+    const blanks = [
+      ...(work.leave?.editsOf(scan) ?? []),
+      ...(work.options.personal ? personalInSheet(work.pack, scan) : []),
+    ];
     work.pack.edit(scan.info.part, [...edits, ...around.edits, ...blanks]);
   }
   for (const table of work.tables.filter((one) => work.leave?.exclusion.keeps(one.sheet) ?? true)) {
-    const { edits, dropped } = editTable(work.pack, table, (text, sheet) => fateOfText(work, spills, sheet)(text));
+    const { edits, dropped } = editTable(work.pack, table, (text, sheet) =>
+      fateOfText(work, spills, sheet)(text),
+    );
     work.pack.edit(table.part, edits);
     for (const column of dropped) said.push(`${column}: the formula that fills new rows was removed.`);
   }
@@ -118,33 +161,62 @@ function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
   return book.names.flatMap((name) => {
     const sheet = name.scope;
     if (names.isTainted(name)) {
-      said.push(`The name ${name.name} (${typedForm(name.text)}) holds #N/A now; cells that used it hold their last values.`);
+      said.push(
+        `The name ${name.name} (${typedForm(name.text)}) holds #N/A now; cells that used it hold their last values.`,
+      );
       return [put(name.element.openEnd, name.element.closeStart, '#N/A')];
     }
     if (work.leave?.dropsName(name)) return [];
-    const fate = spills.isEmpty || !/ANCHORARRAY/i.test(name.text) ? 'keep' : spills.rewrite(name.text, sheet);
-    return fate === undefined || fate === 'keep' || fate === name.text ? [] : [put(name.element.openEnd, name.element.closeStart, escapeXml(fate))];
+    const fate =
+      spills.isEmpty || !/ANCHORARRAY/i.test(name.text) ? 'keep' : spills.rewrite(name.text, sheet);
+    return fate === undefined || fate === 'keep' || fate === name.text
+      ? []
+      : [put(name.element.openEnd, name.element.closeStart, escapeXml(fate))];
   });
 }
 
-function* addPage(work: Work, fates: readonly SheetFates[], others: readonly string[], edits: Edit[]): Generator<Progress, { page: string; digest: string; blocks: number }> {
+function* addPage(
+  work: Work,
+  fates: readonly SheetFates[],
+  others: readonly string[],
+  edits: Edit[],
+): Generator<Progress, { page: string; digest: string; blocks: number }> {
   const blocks: Block[] = [];
   const sheets: { name: string; facts: SheetFacts }[] = [];
   const strings = sharedStrings(work);
   for (const [i, { scan, lines }] of fates.entries()) {
     const own = blocksOf(scan.info.name, scan.info.index, lines);
     blocks.push(...own);
-    const steps = sheetFacts(work.pack.read(scan.info.part) ?? scan.bytes, strings, own.map((block) => block.areas));
+    const steps = sheetFacts(
+      work.pack.read(scan.info.part) ?? scan.bytes,
+      strings,
+      own.map((block) => block.areas),
+    );
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield { step: 'page', done: (i + step.value) / fates.length };
     sheets.push({ name: scan.info.name, facts: step.value });
     yield { step: 'page', done: (i + 1) / fates.length };
   }
   const { options, book } = work;
-  const rows = pageRows({ workbook: options.workbook, date: options.date, maker: options.maker ?? MAKER, blocks, sheets, others, isHidden: (raw) => work.leave?.tells(raw) ?? false });
-  const page = freeName(book.sheets.map((sheet) => sheet.name), PAGE_NAME);
+  const rows = pageRows({
+    workbook: options.workbook,
+    date: options.date,
+    maker: options.maker ?? MAKER,
+    blocks,
+    sheets,
+    others,
+    isHidden: (raw) => work.leave?.tells(raw) ?? false,
+  });
+  const page = freeName(
+    book.sheets.map((sheet) => sheet.name),
+    PAGE_NAME,
+  );
   edits.push(...addSheet(work.pack, book, page, rows));
-  return { page, blocks: blocks.length, digest: rows.find((row) => row[0]?.value.raw === LABELS.seal)?.[1]?.value.raw ?? '' };
+  return {
+    page,
+    blocks: blocks.length,
+    digest: rows.find((row) => row[0]?.value.raw === LABELS.seal)?.[1]?.value.raw ?? '',
+  };
 }
 
 function* steps(file: Uint8Array, options: FreezeOptions): Generator<Progress, FreezeResult> {
@@ -157,23 +229,36 @@ function* steps(file: Uint8Array, options: FreezeOptions): Generator<Progress, F
   if (stopping.length > 0 && !options.acceptProblems) {
     const [first] = stopping;
     const more = stopping.length > 1 ? ` (and ${stopping.length - 1} more)` : '';
-    return { kind: 'refused', sentence: `No copy was made, because cells hold no finished value. ${first?.sentence ?? ''}${more}`, problems };
+    return {
+      kind: 'refused',
+      sentence: `No copy was made, because cells hold no finished value. ${first?.sentence ?? ''}${more}`,
+      problems,
+    };
   }
   return yield* make({ ...opened, options, leave, judge, scans, problems }, file);
 }
 
 /** What changed around the cells, for the page and the report. */
 function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
-  const said = chartsThrough(work.pack, (text) => work.names.uses(text, lex(text), undefined))
-    .map((chart) => `${chart.replace(/^.*\//, '')}: this chart draws a name that is frozen; it shows what it last drew.`);
+  const said = chartsThrough(work.pack, (text) => work.names.uses(text, lex(text), undefined)).map(
+    (chart) =>
+      `${chart.replace(/^.*\//, '')}: this chart draws a name that is frozen; it shows what it last drew.`,
+  );
   const whatIf = total(fates, (one) => one.whatIf);
-  if (whatIf > 0) said.push(`${whatIf} what-if table${whatIf === 1 ? '' : 's'} became values: with frozen numbers every row would say the same.`);
+  if (whatIf > 0)
+    said.push(
+      `${whatIf} what-if table${whatIf === 1 ? '' : 's'} became values: with frozen numbers every row would say the same.`,
+    );
   const cuts = total(fates, (one) => one.cut);
-  if (cuts > 0) said.push(`${cuts} other formula${cuts === 1 ? '' : 's'} became values, because they read what is not in this copy or a spilled range that cannot be told.`);
+  if (cuts > 0)
+    said.push(
+      `${cuts} other formula${cuts === 1 ? '' : 's'} became values, because they read what is not in this copy or a spilled range that cannot be told.`,
+    );
   return said;
 }
 
-const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number => fates.reduce((sum, one) => sum + of(one), 0);
+const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number =>
+  fates.reduce((sum, one) => sum + of(one), 0);
 
 function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> {
   const { pack, book, leave } = work;
@@ -188,15 +273,29 @@ function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> 
   others.push(...sayOthers(work, fates));
   if (frozen.size > 0 || leave?.isChanging) removeCalcChain(pack, book);
   const removed = removeRest(work, bookEdits);
-  const isExplained = others.length > 0 || leave?.isChanging === true || fates.some((one) => one.lines.length > 0);
+  const isExplained =
+    others.length > 0 || leave?.isChanging === true || fates.some((one) => one.lines.length > 0);
   const page = isExplained ? yield* addPage(work, fates, [...others, ...removed], bookEdits) : undefined;
   pack.edit(book.part, bookEdits);
-  if (!pack.isChanged) return { kind: 'unchanged', bytes: file, sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING };
-  return { kind: 'made', bytes: yield* savePackage(work), report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }) };
+  if (!pack.isChanged)
+    return {
+      kind: 'unchanged',
+      bytes: file,
+      sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
+    };
+  return {
+    kind: 'made',
+    bytes: yield* savePackage(work),
+    report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }),
+  };
 }
 
 function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): string[] {
-  const removed = [...removeAddins(pack), ...leave?.apply(bookEdits) ?? [], ...(options.personal ? removePersonal(pack, book, bookEdits) : [])];
+  const removed = [
+    ...removeAddins(pack),
+    ...(leave?.apply(bookEdits) ?? []),
+    ...(options.personal ? removePersonal(pack, book, bookEdits) : []),
+  ];
   return pack.isChanged || bookEdits.length > 0 ? [...removed, ...removeSignatures(pack)] : removed;
 }
 
@@ -208,12 +307,34 @@ function* savePackage({ pack, before, options }: Work): Generator<Progress, Uint
   return step.value;
 }
 
-interface Made { readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined; readonly removed: readonly string[] }
+interface Made {
+  readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined;
+  readonly removed: readonly string[];
+}
 
-const reportOf = (work: Work, fates: readonly SheetFates[], frozen: ReadonlySet<FormulaCell>, { page, removed }: Made): FreezeReport => ({
-  frozen: total(fates, (one) => one.frozen), alive: total(fates, (one) => one.alive), cut: total(fates, (one) => one.cut),
-  kept: total(fates, (one) => one.scan.kept + one.scan.cells.filter((cell) => (cell.verdict === 'spill' || cell.verdict === 'keep') && !frozen.has(cell)).length),
-  blocks: page?.blocks ?? 0, page: page?.page, digest: page?.digest, problems: work.problems, removed, left: whatIsLeft(work.pack, work.book, work.options.personal === true),
+const reportOf = (
+  work: Work,
+  fates: readonly SheetFates[],
+  frozen: ReadonlySet<FormulaCell>,
+  { page, removed }: Made,
+): FreezeReport => ({
+  frozen: total(fates, (one) => one.frozen),
+  alive: total(fates, (one) => one.alive),
+  cut: total(fates, (one) => one.cut),
+  kept: total(
+    fates,
+    (one) =>
+      one.scan.kept +
+      one.scan.cells.filter(
+        (cell) => (cell.verdict === 'spill' || cell.verdict === 'keep') && !frozen.has(cell),
+      ).length,
+  ),
+  blocks: page?.blocks ?? 0,
+  page: page?.page,
+  digest: page?.digest,
+  problems: work.problems,
+  removed,
+  left: whatIsLeft(work.pack, work.book, work.options.personal === true),
 });
 
 /** Makes the copy step by step; between two steps the caller may show progress, or stop. */
@@ -225,4 +346,3 @@ export function* freezeSteps(file: Uint8Array, options: FreezeOptions): Generato
     throw error;
   }
 }
-

@@ -30,7 +30,11 @@ export interface SheetChoice {
 const LONGEST = 60;
 const isText = ({ type }: StoredValue): boolean => type === 's' || type === 'str' || type === 'inlineStr';
 
-interface Row { readonly at: number; readonly words: Map<number, string>; readonly filled: Set<number> }
+interface Row {
+  readonly at: number;
+  readonly words: Map<number, string>;
+  readonly filled: Set<number>;
+}
 
 /** Words side by side over filled cells are headings; the block below, down to an empty row, holds none. */
 class Finder {
@@ -50,7 +54,8 @@ class Finder {
       if (this.rows.length > 2) this.rows.shift();
     }
     now.filled.add(column);
-    if (isText(value) && value.raw.trim() !== '' && value.raw.length <= LONGEST) now.words.set(column, value.raw.trim());
+    if (isText(value) && value.raw.trim() !== '' && value.raw.length <= LONGEST)
+      now.words.set(column, value.raw.trim());
     const heading = this.found.get(column);
     if (heading && row > heading.row) this.counts.set(column, (this.counts.get(column) ?? 0) + 1);
   }
@@ -84,16 +89,29 @@ class Finder {
 
   columns(sheet: string): ColumnChoice[] {
     this.close();
-    return [...this.found].sort(([a], [b]) => a - b).map(([column, { words, row }]) => {
-      const letter = columnLetters(column);
-      return { letter, heading: words.join(' / '), filled: this.counts.get(column) ?? 0, cells: `${quoteSheet(sheet)}!${letter}${row + 2}:${letter}${MAX_ROWS}` };
-    }).filter(({ filled }) => filled > 0);
+    return [...this.found]
+      .sort(([a], [b]) => a - b)
+      .map(([column, { words, row }]) => {
+        const letter = columnLetters(column);
+        return {
+          letter,
+          heading: words.join(' / '),
+          filled: this.counts.get(column) ?? 0,
+          cells: `${quoteSheet(sheet)}!${letter}${row + 2}:${letter}${MAX_ROWS}`,
+        };
+      })
+      .filter(({ filled }) => filled > 0);
   }
 }
 
 function isHeadingRow(above: Row, now: Row): boolean {
   const columns = [...above.words.keys()];
-  if (columns.length < 2 || above.filled.size > above.words.size || new Set(above.words.values()).size < columns.length) return false;
+  if (
+    columns.length < 2 ||
+    above.filled.size > above.words.size ||
+    new Set(above.words.values()).size < columns.length
+  )
+    return false;
   const beside = columns.filter((column) => above.words.has(column + 1) || above.words.has(column - 1));
   const below = columns.filter((column) => now.filled.has(column)).length;
   // A form to be filled in has headings over many empty cells.
@@ -120,8 +138,17 @@ export function* choiceSteps(file: Uint8Array): Generator<Progress, readonly She
     for (const [i, sheet] of book.sheets.entries()) {
       const bytes = sheet.isWorksheet ? pack.read(sheet.part) : undefined;
       const finder = new Finder(headingRows(opened, sheet.index));
-      if (bytes) for (const done of eachCell(bytes, strings, ({ row, column }, value) => { if (value && value.raw !== '') finder.add(row, column, value); })) yield { step: 'read', done: (i + done) / book.sheets.length };
-      choices.push({ name: sheet.name, isWorksheet: sheet.isWorksheet, isHidden: /hidden/i.test(attribute(book.bytes, sheet.element, 'state')?.value ?? ''), columns: finder.columns(sheet.name) });
+      if (bytes)
+        for (const done of eachCell(bytes, strings, ({ row, column }, value) => {
+          if (value && value.raw !== '') finder.add(row, column, value);
+        }))
+          yield { step: 'read', done: (i + done) / book.sheets.length };
+      choices.push({
+        name: sheet.name,
+        isWorksheet: sheet.isWorksheet,
+        isHidden: /hidden/i.test(attribute(book.bytes, sheet.element, 'state')?.value ?? ''),
+        columns: finder.columns(sheet.name),
+      });
     }
     return choices;
   } catch (error) {

@@ -11,14 +11,23 @@ import { verifySteps } from './verify';
 /** A copy that opens anywhere with the same values, and says where its numbers came from. Bytes in, bytes out; the input is never changed. */
 
 export const inspect = (file: Uint8Array): Inspection => runNow(inspectSteps(file));
-export const freeze = (file: Uint8Array, options: FreezeOptions): FreezeResult => runNow(freezeSteps(file, options));
-export const verify = (file: Uint8Array, expected?: string): Verification => runNow(verifySteps(file, expected));
+export const freeze = (file: Uint8Array, options: FreezeOptions): FreezeResult =>
+  runNow(freezeSteps(file, options));
+export const verify = (file: Uint8Array, expected?: string): Verification =>
+  runNow(verifySteps(file, expected));
 export const repairCalls = (file: Uint8Array): Repair => runNow(repairSteps(file));
 
 export { choiceSteps, freezeSteps, inspectSteps, repairSteps, verifySteps };
 export { runInSlices } from './run';
 export type { Slices } from './run';
-export type { FreezeOptions, FreezeReport, FreezeResult, Inspection, Progress, SheetSummary } from './options';
+export type {
+  FreezeOptions,
+  FreezeReport,
+  FreezeResult,
+  Inspection,
+  Progress,
+  SheetSummary,
+} from './options';
 export type { ColumnChoice, SheetChoice } from './headings';
 export type { Problem } from './problems';
 export type { Repair, Verification };

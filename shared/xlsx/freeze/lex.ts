@@ -18,12 +18,21 @@ export interface Piece {
 const CELL = /^(\$?)([A-Za-z]{1,3})(\$?)([1-9]\d{0,6})$/;
 const COLUMN = /^\$?[A-Za-z]{1,3}$/;
 const ROW = /^\$?[1-9]\d{0,6}$/;
-const ERROR = /#(?:VALUE!|N\/A|NUM!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!)/iy;
+const ERROR =
+  /#(?:VALUE!|N\/A|NUM!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!)/iy;
 const NUMBER = /(?:\d+\.?\d*|\.\d+)(?:[Ee][+-]?\d+)?/y;
 const SHEETS = /[\p{L}\p{N}_.\\]+(?::[\p{L}\p{N}_.\\]+)?!/uy;
 
 const isWordCode = (code: number): boolean =>
-  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 48 && code <= 57) || code === 95 || code === 46 || code === 36 || code === 92 || code === 63 || code > 127;
+  (code >= 97 && code <= 122) ||
+  (code >= 65 && code <= 90) ||
+  (code >= 48 && code <= 57) ||
+  code === 95 ||
+  code === 46 ||
+  code === 36 ||
+  code === 92 ||
+  code === 63 ||
+  code > 127;
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 function endOfQuoted(text: string, at: number, quote: number): number {
@@ -92,7 +101,9 @@ function pieceAt(text: string, at: number): Piece | undefined {
   if (code === 34) return { kind: 'string', from: at, at, end: endOfQuoted(text, at, 34) };
   if (code === 39) {
     const close = endOfQuoted(text, at, 39);
-    return text[close] === '!' ? wordPiece(text, at, close + 1) : { kind: 'string', from: at, at, end: close };
+    return text[close] === '!'
+      ? wordPiece(text, at, close + 1)
+      : { kind: 'string', from: at, at, end: close };
   }
   if (code === 91) return bracketPiece(text, at);
   if (code === 35) {
@@ -123,7 +134,11 @@ export function lex(text: string): Piece[] {
 }
 
 /** Puts other text in place of some pieces. */
-export function replacePieces(text: string, pieces: readonly Piece[], replace: (piece: Piece) => string | undefined): string {
+export function replacePieces(
+  text: string,
+  pieces: readonly Piece[],
+  replace: (piece: Piece) => string | undefined,
+): string {
   let out = '';
   let at = 0;
   for (const piece of pieces) {
@@ -139,22 +154,31 @@ const wrap = (n: number, size: number): number => ((n % size) + size) % size;
 
 /** One corner moved as filling does: relative parts move, and run around the edge of the sheet as they do in Excel. */
 function moveCorner(corner: string, rows: number, columns: number): string {
-  const [, columnLock = '', letters = '', rowLock = '', digits = ''] = /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner) ?? [];
+  const [, columnLock = '', letters = '', rowLock = '', digits = ''] =
+    /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner) ?? [];
   const isRowOnly = letters === '';
   const lock = isRowOnly ? columnLock : rowLock;
-  const column = letters && (columnLock ? letters : columnLetters(wrap(columnNumber(letters) + columns, MAX_COLUMNS)));
+  const column =
+    letters && (columnLock ? letters : columnLetters(wrap(columnNumber(letters) + columns, MAX_COLUMNS)));
   const row = digits && (lock ? digits : String(wrap(Number(digits) - 1 + rows, MAX_ROWS) + 1));
   return isRowOnly ? columnLock + row : columnLock + column + rowLock + row;
 }
 
 export const moveReference = (reference: string, rows: number, columns: number): string =>
-  reference.split(':').map((corner) => moveCorner(corner, rows, columns)).join(':');
+  reference
+    .split(':')
+    .map((corner) => moveCorner(corner, rows, columns))
+    .join(':');
 
 /** The formula as it would read after filling it `rows` down and `columns` to the right. */
-export const shiftFormula = (text: string, rows: number, columns: number): string => (rows === 0 && columns === 0 ? text
-  : replacePieces(text, lex(text), (piece) => (piece.kind === 'cell' || piece.kind === 'area'
-    ? text.slice(piece.from, piece.at) + moveReference(text.slice(piece.at, piece.end), rows, columns)
-    : undefined)));
+export const shiftFormula = (text: string, rows: number, columns: number): string =>
+  rows === 0 && columns === 0
+    ? text
+    : replacePieces(text, lex(text), (piece) =>
+        piece.kind === 'cell' || piece.kind === 'area'
+          ? text.slice(piece.from, piece.at) + moveReference(text.slice(piece.at, piece.end), rows, columns)
+          : undefined,
+      );
 
 /** Equal for formulas that say the same relative to their own cell. */
 export function relativeForm(text: string, pieces: readonly Piece[], row: number, column: number): string {
@@ -170,7 +194,8 @@ export function relativeForm(text: string, pieces: readonly Piece[], row: number
 }
 
 function relativeCorner(corner: string, row: number, column: number): string {
-  const [, columnLock = '', letters = '', rowLock = '', digits = ''] = /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner) ?? [];
+  const [, columnLock = '', letters = '', rowLock = '', digits = ''] =
+    /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner) ?? [];
   const lock = letters ? rowLock : columnLock;
   const r = digits && (lock ? `R${digits}` : `R[${Number(digits) - 1 - row}]`);
   const c = letters && (columnLock ? `C${letters.toUpperCase()}` : `C[${columnNumber(letters) - column}]`);

@@ -8,7 +8,10 @@ export class NameTable {
   private readonly byKey = new Map<string, NameInfo>();
   private readonly tainted = new Set<NameInfo>();
 
-  constructor(private readonly book: Pick<Book, 'names' | 'sheets'>, taints: (text: string, scope: number | undefined) => boolean = (text) => ownCalls(text).length > 0) {
+  constructor(
+    private readonly book: Pick<Book, 'names' | 'sheets'>,
+    taints: (text: string, scope: number | undefined) => boolean = (text) => ownCalls(text).length > 0,
+  ) {
     for (const name of book.names) this.byKey.set(key(name.name, name.scope), name);
     for (const name of book.names) if (taints(name.text, name.scope)) this.tainted.add(name);
     const pieces = new Map(book.names.map((name) => [name, lex(name.text)]));
@@ -23,24 +26,34 @@ export class NameTable {
     }
   }
 
-  get hasTainted(): boolean { return this.tainted.size > 0; }
-  isTainted(name: NameInfo): boolean { return this.tainted.has(name); }
+  get hasTainted(): boolean {
+    return this.tainted.size > 0;
+  }
+  isTainted(name: NameInfo): boolean {
+    return this.tainted.has(name);
+  }
 
   /** The name that a piece of a formula on sheet `scope` means. */
   find(text: string, piece: Piece, scope: number | undefined): NameInfo | undefined {
     const word = text.slice(piece.at, piece.end).replace(/^(?:_xlfn\.|_xlpm\.)+/i, '');
-    if (piece.from === piece.at) return this.byKey.get(key(word, scope)) ?? this.byKey.get(key(word, undefined));
-    const sheet = this.book.sheets.find((one) => one.name.toLowerCase() === prefixSheet(text.slice(piece.from, piece.at)).toLowerCase());
+    if (piece.from === piece.at)
+      return this.byKey.get(key(word, scope)) ?? this.byKey.get(key(word, undefined));
+    const sheet = this.book.sheets.find(
+      (one) => one.name.toLowerCase() === prefixSheet(text.slice(piece.from, piece.at)).toLowerCase(),
+    );
     return this.byKey.get(key(word, sheet?.index)) ?? this.byKey.get(key(word, undefined));
   }
 
   /** Does the formula use a tainted name? */
   uses(text: string, pieces: readonly Piece[], scope: number | undefined): boolean {
-    return this.tainted.size > 0 && pieces.some((piece) => {
-      if (piece.kind !== 'name' && piece.kind !== 'call') return false;
-      const name = this.find(text, piece, scope);
-      return name !== undefined && this.tainted.has(name);
-    });
+    return (
+      this.tainted.size > 0 &&
+      pieces.some((piece) => {
+        if (piece.kind !== 'name' && piece.kind !== 'call') return false;
+        const name = this.find(text, piece, scope);
+        return name !== undefined && this.tainted.has(name);
+      })
+    );
   }
 }
 

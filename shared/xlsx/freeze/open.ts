@@ -18,7 +18,12 @@ export interface Exclusion {
   /** Sheets that stay. */
   readonly keeps: (sheet: number) => boolean;
   /** Does the formula read something that will not be there? */
-  readonly reads: (text: string, pieces: readonly Piece[], sheet: number, place: Place | undefined) => boolean;
+  readonly reads: (
+    text: string,
+    pieces: readonly Piece[],
+    sheet: number,
+    place: Place | undefined,
+  ) => boolean;
   readonly isBlank: (sheet: number, place: Place) => boolean;
 }
 
@@ -51,7 +56,11 @@ export function judgeOf(names: NameTable, exclusion?: Exclusion): Judge {
   return { of, readsAll: names.hasTainted || exclusion !== undefined, isPerCell: exclusion !== undefined };
 }
 
-export function* scanSheets({ pack, book }: Opened, judge: Judge, keeps: (sheet: number) => boolean = () => true): Generator<Progress, SheetScan[]> {
+export function* scanSheets(
+  { pack, book }: Opened,
+  judge: Judge,
+  keeps: (sheet: number) => boolean = () => true,
+): Generator<Progress, SheetScan[]> {
   const sheets = book.sheets.filter((sheet) => sheet.isWorksheet && keeps(sheet.index));
   const scans: SheetScan[] = [];
   for (const [i, info] of sheets.entries()) {
@@ -66,4 +75,5 @@ export function* scanSheets({ pack, book }: Opened, judge: Judge, keeps: (sheet:
   return scans;
 }
 
-export const contains = (area: Area, { row, column }: Place): boolean => row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
+export const contains = (area: Area, { row, column }: Place): boolean =>
+  row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;

@@ -42,7 +42,11 @@ export interface FreezeReport {
   readonly left: readonly string[];
 }
 
-export interface SheetSummary { readonly name: string; readonly calls: number; readonly problems: number }
+export interface SheetSummary {
+  readonly name: string;
+  readonly calls: number;
+  readonly problems: number;
+}
 
 export interface Inspection {
   /** Set when no copy can be made of this file. */
@@ -63,4 +67,7 @@ export type FreezeResult =
   | { readonly kind: 'refused'; readonly sentence: string; readonly problems: readonly Problem[] };
 
 /** What the work is at, and how far: 0 to 1 within the step. */
-export interface Progress { readonly step: 'unpack' | 'read' | 'write' | 'page' | 'pack'; readonly done: number }
+export interface Progress {
+  readonly step: 'unpack' | 'read' | 'write' | 'page' | 'pack';
+  readonly done: number;
+}

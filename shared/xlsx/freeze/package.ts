@@ -18,7 +18,8 @@ export interface Relation {
 }
 
 const folderOf = (part: string): string => part.slice(0, part.lastIndexOf('/') + 1);
-export const relationsPart = (part: string): string => `${folderOf(part)}_rels/${part.slice(part.lastIndexOf('/') + 1)}.rels`;
+export const relationsPart = (part: string): string =>
+  `${folderOf(part)}_rels/${part.slice(part.lastIndexOf('/') + 1)}.rels`;
 const sourceOf = (relations: string): string => relations.replace(/_rels\/([^/]*)\.rels$/, '$1');
 
 function resolve(base: string, target: string): string {
@@ -58,17 +59,31 @@ export class Package {
   }
 
   get names(): string[] {
-    const kept = [...this.entries.values()].map((entry) => entry.name).filter((name) => !this.removed.has(name.toLowerCase()));
-    return [...kept, ...[...this.changed.values()].map((part) => part.name).filter((name) => !this.entries.has(name.toLowerCase()))];
+    const kept = [...this.entries.values()]
+      .map((entry) => entry.name)
+      .filter((name) => !this.removed.has(name.toLowerCase()));
+    return [
+      ...kept,
+      ...[...this.changed.values()]
+        .map((part) => part.name)
+        .filter((name) => !this.entries.has(name.toLowerCase())),
+    ];
   }
-  has(part: string): boolean { return !this.removed.has(part.toLowerCase()) && (this.changed.has(part.toLowerCase()) || this.entries.has(part.toLowerCase())); }
+  has(part: string): boolean {
+    return (
+      !this.removed.has(part.toLowerCase()) &&
+      (this.changed.has(part.toLowerCase()) || this.entries.has(part.toLowerCase()))
+    );
+  }
   /** Is the name free, also of parts that were just removed? */
-  isFree(part: string): boolean { return !this.has(part) && !this.entries.has(part.toLowerCase()); }
+  isFree(part: string): boolean {
+    return !this.has(part) && !this.entries.has(part.toLowerCase());
+  }
 
   /** The text of a part as it is now. */
   read(part: string): Uint8Array | undefined {
     const key = part.toLowerCase();
-    return this.removed.has(key) ? undefined : this.changed.get(key)?.bytes ?? this.contents.get(key);
+    return this.removed.has(key) ? undefined : (this.changed.get(key)?.bytes ?? this.contents.get(key));
   }
   tree(part: string): { readonly bytes: Uint8Array; readonly root: Element } | undefined {
     const bytes = this.read(part);
@@ -100,18 +115,31 @@ export class Package {
     return all(root, 'Relationship').map((element) => {
       const isExternal = text(element, 'TargetMode') === 'External';
       const target = text(element, 'Target');
-      return { id: text(element, 'Id'), type: text(element, 'Type').replace(/^.*\//, ''), isExternal, target: isExternal ? target : resolve(part, target), element };
+      return {
+        id: text(element, 'Id'),
+        type: text(element, 'Type').replace(/^.*\//, ''),
+        isExternal,
+        target: isExternal ? target : resolve(part, target),
+        element,
+      };
     });
   }
-  related(part: string, type: string): Relation | undefined { return this.relations(part).find((relation) => relation.type === type && !relation.isExternal); }
+  related(part: string, type: string): Relation | undefined {
+    return this.relations(part).find((relation) => relation.type === type && !relation.isExternal);
+  }
 
   /** Type of a part, '' when the file does not say. */
   contentType(part: string): string {
     const found = this.tree('[Content_Types].xml');
     if (!found) return '';
-    const value = (element: Element, name: string): string => attribute(found.bytes, element, name)?.value ?? '';
-    const override = all(found.root, 'Override').find((one) => value(one, 'PartName').replace(/^\//, '').toLowerCase() === part.toLowerCase());
-    const byEnding = all(found.root, 'Default').find((one) => part.toLowerCase().endsWith(`.${value(one, 'Extension').toLowerCase()}`));
+    const value = (element: Element, name: string): string =>
+      attribute(found.bytes, element, name)?.value ?? '';
+    const override = all(found.root, 'Override').find(
+      (one) => value(one, 'PartName').replace(/^\//, '').toLowerCase() === part.toLowerCase(),
+    );
+    const byEnding = all(found.root, 'Default').find((one) =>
+      part.toLowerCase().endsWith(`.${value(one, 'Extension').toLowerCase()}`),
+    );
     return override ? value(override, 'ContentType') : byEnding ? value(byEnding, 'ContentType') : '';
   }
 
@@ -139,24 +167,39 @@ export class Package {
     const found = this.tree('[Content_Types].xml');
     if (!found) return;
     const { bytes, root } = found;
-    const edits = all(root, 'Override').filter((one) => {
-      const name = (attribute(bytes, one, 'PartName')?.value ?? '').replace(/^\//, '').toLowerCase();
-      return this.removed.has(name) && this.entries.has(name);
-    }).map(cut);
+    const edits = all(root, 'Override')
+      .filter((one) => {
+        const name = (attribute(bytes, one, 'PartName')?.value ?? '').replace(/^\//, '').toLowerCase();
+        return this.removed.has(name) && this.entries.has(name);
+      })
+      .map(cut);
     for (const [part, type] of this.types)
-      edits.push(put(root.closeStart, root.closeStart, `<${root.prefix}Override PartName="/${escapeXml(part)}" ContentType="${escapeXml(type)}"/>`));
+      edits.push(
+        put(
+          root.closeStart,
+          root.closeStart,
+          `<${root.prefix}Override PartName="/${escapeXml(part)}" ContentType="${escapeXml(type)}"/>`,
+        ),
+      );
     this.types.clear();
     this.edit('[Content_Types].xml', edits);
   }
 
   private cutRelations(): void {
     for (const name of this.names.filter((one) => /(^|\/)_rels\/[^/]*\.rels$/i.test(one))) {
-      const gone = this.relations(sourceOf(name)).filter((relation) => !relation.isExternal && this.removed.has(relation.target.toLowerCase()));
-      this.edit(name, gone.map((relation) => cut(relation.element)));
+      const gone = this.relations(sourceOf(name)).filter(
+        (relation) => !relation.isExternal && this.removed.has(relation.target.toLowerCase()),
+      );
+      this.edit(
+        name,
+        gone.map((relation) => cut(relation.element)),
+      );
     }
   }
 
-  get isChanged(): boolean { return this.changed.size > 0 || [...this.removed].some((name) => this.entries.has(name)); }
+  get isChanged(): boolean {
+    return this.changed.size > 0 || [...this.removed].some((name) => this.entries.has(name));
+  }
 
   *save(level?: 1 | 6): Generator<number, Uint8Array> {
     const out: Entry[] = [];

@@ -12,7 +12,8 @@ const empty = (bytes: Uint8Array, elements: readonly Element[]): Edit[] =>
   elements.filter((one) => textOf(bytes, one) !== '').map((one) => put(one.openEnd, one.closeStart, ''));
 
 const byType = (pack: Package, source: string, ...types: readonly string[]): string | undefined =>
-  pack.relations(source).find((one) => !one.isExternal && types.includes(one.type) && pack.has(one.target))?.target;
+  pack.relations(source).find((one) => !one.isExternal && types.includes(one.type) && pack.has(one.target))
+    ?.target;
 
 function properties(pack: Package): string[] {
   const said: string[] = [];
@@ -23,8 +24,16 @@ function properties(pack: Package): string[] {
     pack.edit(part, edits);
     if (edits.length > 0) said.push(what);
   };
-  blank(byType(pack, '', 'core-properties', 'coreProperties'), ['creator', 'lastModifiedBy', 'description', 'keywords', 'category', 'contentStatus', 'subject'], 'Author, last editor and remarks in the properties.');
-  blank(byType(pack, '', 'extended-properties', 'extendedProperties'), ['Manager', 'Company', 'HyperlinkBase'], 'Manager, company and link base in the properties.');
+  blank(
+    byType(pack, '', 'core-properties', 'coreProperties'),
+    ['creator', 'lastModifiedBy', 'description', 'keywords', 'category', 'contentStatus', 'subject'],
+    'Author, last editor and remarks in the properties.',
+  );
+  blank(
+    byType(pack, '', 'extended-properties', 'extendedProperties'),
+    ['Manager', 'Company', 'HyperlinkBase'],
+    'Manager, company and link base in the properties.',
+  );
   said.push(...customProperties(pack));
   const picture = byType(pack, '', 'thumbnail');
   if (picture !== undefined) {
@@ -62,11 +71,16 @@ function workbookPart(pack: Package, book: Book, edits: Edit[]): string[] {
     edits.push(cut(user));
     said.push('The name of the person who reserved the workbook.');
   }
-  for (const relation of pack.relations(book.part)) if (/^(revisionHeaders|usernames)$/i.test(relation.type)) {
-    for (const inner of pack.relations(relation.target)) pack.remove(inner.target);
-    pack.remove(relation.target);
-    said.push(relation.type === 'usernames' ? 'The list of people who worked on the shared workbook.' : 'The record of changes with the names of those who made them.');
-  }
+  for (const relation of pack.relations(book.part))
+    if (/^(revisionHeaders|usernames)$/i.test(relation.type)) {
+      for (const inner of pack.relations(relation.target)) pack.remove(inner.target);
+      pack.remove(relation.target);
+      said.push(
+        relation.type === 'usernames'
+          ? 'The list of people who worked on the shared workbook.'
+          : 'The record of changes with the names of those who made them.',
+      );
+    }
   return said;
 }
 
@@ -77,7 +91,10 @@ function notes(pack: Package): string[] {
     if (!/comments\d*\.xml$|threadedComments?\/[^/]+\.xml$|persons\/[^/]+\.xml$/i.test(part)) continue;
     const found = pack.tree(part);
     if (!found) continue;
-    const edits = found.root.name === 'comments' ? noteEdits(found.bytes, found.root) : personEdits(found.bytes, found.root);
+    const edits =
+      found.root.name === 'comments'
+        ? noteEdits(found.bytes, found.root)
+        : personEdits(found.bytes, found.root);
     pack.edit(part, edits);
     if (edits.length > 0) said.add('Names of the people who wrote notes and comments.');
   }
@@ -86,29 +103,50 @@ function notes(pack: Package): string[] {
 
 function noteEdits(bytes: Uint8Array, root: Element): Edit[] {
   const authors = all(root, 'author');
-  const names = authors.map((one) => textOf(bytes, one)).filter((name) => name !== '' && !name.startsWith('tc='));
-  const edits = authors.filter((one) => names.includes(textOf(bytes, one))).map((one) => put(one.openEnd, one.closeStart, ''));
+  const names = authors
+    .map((one) => textOf(bytes, one))
+    .filter((name) => name !== '' && !name.startsWith('tc='));
+  const edits = authors
+    .filter((one) => names.includes(textOf(bytes, one)))
+    .map((one) => put(one.openEnd, one.closeStart, ''));
   for (const note of all(root, 'comment')) {
     const first = all(note, 't').find((one) => textOf(bytes, one).trim() !== '');
     const raw = first ? textOf(bytes, first) : '';
     const name = names.find((one) => raw.trimStart().startsWith(`${one}:`));
-    if (first && name !== undefined) edits.push(put(first.openEnd, first.closeStart, escapeText(raw.trimStart().slice(name.length + 1))));
+    if (first && name !== undefined)
+      edits.push(put(first.openEnd, first.closeStart, escapeText(raw.trimStart().slice(name.length + 1))));
   }
   return edits;
 }
-const escapeText = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+const escapeText = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
-const PERSON: readonly (readonly [string, string])[] = [['displayName', 'Author'], ['userId', ''], ['providerId', 'None']];
+const PERSON: readonly (readonly [string, string])[] = [
+  ['displayName', 'Author'],
+  ['userId', ''],
+  ['providerId', 'None'],
+];
 
 function personEdits(bytes: Uint8Array, root: Element): Edit[] {
-  const persons = all(root, 'person').flatMap((one) => PERSON.flatMap(([name, instead]) => {
-    const found = attributesOf(bytes, one).find((each) => each.name === name);
-    return found && found.value !== instead ? [put(found.valueStart, found.valueEnd, instead)] : [];
-  }));
+  const persons = all(root, 'person').flatMap((one) =>
+    PERSON.flatMap(([name, instead]) => {
+      const found = attributesOf(bytes, one).find((each) => each.name === name);
+      return found && found.value !== instead ? [put(found.valueStart, found.valueEnd, instead)] : [];
+    }),
+  );
   // A comment that speaks to somebody holds the name in its text.
-  const spoken = all(root, 'threadedComment').filter((one) => all(one, 'mention').length > 0).flatMap((one) => all(one, 'text'))
-    .map((one) => ({ one, text: textOf(bytes, one) })).filter(({ text }) => /@(?!\s)/.test(text))
-    .map(({ one, text }) => put(one.openEnd, one.closeStart, escapeText(text.replace(/@\p{L}[\p{L}\p{N}.'-]*(?: \p{Lu}[\p{L}\p{N}.'-]*)*/gu, '@ '))));
+  const spoken = all(root, 'threadedComment')
+    .filter((one) => all(one, 'mention').length > 0)
+    .flatMap((one) => all(one, 'text'))
+    .map((one) => ({ one, text: textOf(bytes, one) }))
+    .filter(({ text }) => /@(?!\s)/.test(text))
+    .map(({ one, text }) =>
+      put(
+        one.openEnd,
+        one.closeStart,
+        escapeText(text.replace(/@\p{L}[\p{L}\p{N}.'-]*(?: \p{Lu}[\p{L}\p{N}.'-]*)*/gu, '@ ')),
+      ),
+    );
   return [...persons, ...spoken];
 }
 
@@ -128,8 +166,15 @@ const PRINTER = 'printerSettings';
 
 /** Links to the printer's settings, and the names of those who kept what-if scenarios, stand inside the sheet. */
 export function personalInSheet(pack: Package, { info, bytes, root }: SheetScan): Edit[] {
-  const printers = new Set(pack.relations(info.part).filter((one) => one.type === PRINTER).map((one) => one.id));
-  const links = all(root, 'pageSetup').map((one) => attributesOf(bytes, one).find((each) => each.name.endsWith(':id') && printers.has(each.value)));
+  const printers = new Set(
+    pack
+      .relations(info.part)
+      .filter((one) => one.type === PRINTER)
+      .map((one) => one.id),
+  );
+  const links = all(root, 'pageSetup').map((one) =>
+    attributesOf(bytes, one).find((each) => each.name.endsWith(':id') && printers.has(each.value)),
+  );
   const users = all(root, 'scenario').map((one) => attribute(bytes, one, 'user'));
   return [...links, ...users].filter((one) => one !== undefined).map(cut);
 }
@@ -137,14 +182,22 @@ export function personalInSheet(pack: Package, { info, bytes, root }: SheetScan)
 function printers(pack: Package, book: Book): string[] {
   let count = 0;
   for (const sheet of book.sheets.filter((one) => one.isWorksheet && pack.has(one.part)))
-    for (const relation of pack.relations(sheet.part).filter((one) => one.type === PRINTER && pack.has(one.target))) {
+    for (const relation of pack
+      .relations(sheet.part)
+      .filter((one) => one.type === PRINTER && pack.has(one.target))) {
       pack.remove(relation.target);
       count++;
     }
   return count > 0 ? ['The settings of the printer, which name it.'] : [];
 }
 
-export const removePersonal = (pack: Package, book: Book, edits: Edit[]): string[] =>
-  [...properties(pack), ...workbookPart(pack, book, edits), ...notes(pack), ...pivots(pack), ...printers(pack, book)];
+export const removePersonal = (pack: Package, book: Book, edits: Edit[]): string[] => [
+  ...properties(pack),
+  ...workbookPart(pack, book, edits),
+  ...notes(pack),
+  ...pivots(pack),
+  ...printers(pack, book),
+];
 
-export const hasPath = (book: Book): boolean => all(book.root, 'absPath').length > 0 || child(book.root, 'fileSharing') !== undefined;
+export const hasPath = (book: Book): boolean =>
+  all(book.root, 'absPath').length > 0 || child(book.root, 'fileSharing') !== undefined;

@@ -44,10 +44,24 @@ export function* repairSteps(file: Uint8Array): Generator<Progress, Repair> {
     }
     for (const table of tables) {
       const found = pack.tree(table.part);
-      if (found) pack.edit(table.part, all(found.root, 'calculatedColumnFormula', 'totalsRowFormula').flatMap((one) => fix(textOf(found.bytes, one), one.openEnd, one.closeStart)));
+      if (found)
+        pack.edit(
+          table.part,
+          all(found.root, 'calculatedColumnFormula', 'totalsRowFormula').flatMap((one) =>
+            fix(textOf(found.bytes, one), one.openEnd, one.closeStart),
+          ),
+        );
     }
-    pack.edit(book.part, book.names.flatMap((name) => fix(name.text, name.element.openEnd, name.element.closeStart)));
-    if (repaired === 0) return { kind: 'unchanged', sentence: 'Every Spawnbook formula in this file is spelled as Excel expects; there is nothing to repair.' };
+    pack.edit(
+      book.part,
+      book.names.flatMap((name) => fix(name.text, name.element.openEnd, name.element.closeStart)),
+    );
+    if (repaired === 0)
+      return {
+        kind: 'unchanged',
+        sentence:
+          'Every Spawnbook formula in this file is spelled as Excel expects; there is nothing to repair.',
+      };
     const packing = pack.save();
     let step = packing.next();
     for (; !step.done; step = packing.next()) yield { step: 'pack', done: step.value };

@@ -5,17 +5,35 @@ import { all, attribute, attributesOf, child, escapeXml, textOf } from './xml';
 
 /** What happens to a formula that has no cached value of its own: 'drop' it, or put another text in its place. */
 export type RuleFate = 'drop' | 'keep' | { readonly text: string };
-export interface DroppedRule { readonly kind: 'conditional format' | 'validation'; readonly cells: string; readonly formula: string }
+export interface DroppedRule {
+  readonly kind: 'conditional format' | 'validation';
+  readonly cells: string;
+  readonly formula: string;
+}
 
-interface Formula { readonly text: string; readonly write: (text: string) => Edit }
+interface Formula {
+  readonly text: string;
+  readonly write: (text: string) => Edit;
+}
 
-const content = (bytes: Uint8Array, element: Element): Formula => ({ text: textOf(bytes, element), write: (text) => put(element.openEnd, element.closeStart, escapeXml(text)) });
+const content = (bytes: Uint8Array, element: Element): Formula => ({
+  text: textOf(bytes, element),
+  write: (text) => put(element.openEnd, element.closeStart, escapeXml(text)),
+});
 
 function formulasOf(bytes: Uint8Array, rule: Element): Formula[] {
   // x14 keeps formula1 > f; the text is in f.
-  const texts = all(rule, 'formula', 'formula1', 'formula2', 'f').filter((one) => one.children.length === 0).map((one) => content(bytes, one));
-  const limits = all(rule, 'cfvo').filter((one) => attribute(bytes, one, 'type')?.value === 'formula').map((one) => attribute(bytes, one, 'val'))
-    .filter((one) => one !== undefined).map((one) => ({ text: one.value, write: (text: string) => put(one.valueStart, one.valueEnd, escapeXml(text)) }));
+  const texts = all(rule, 'formula', 'formula1', 'formula2', 'f')
+    .filter((one) => one.children.length === 0)
+    .map((one) => content(bytes, one));
+  const limits = all(rule, 'cfvo')
+    .filter((one) => attribute(bytes, one, 'type')?.value === 'formula')
+    .map((one) => attribute(bytes, one, 'val'))
+    .filter((one) => one !== undefined)
+    .map((one) => ({
+      text: one.value,
+      write: (text: string) => put(one.valueStart, one.valueEnd, escapeXml(text)),
+    }));
   return [...texts, ...limits];
 }
 
@@ -23,7 +41,9 @@ const cellsOf = (bytes: Uint8Array, rule: Element): string => {
   for (const place of [rule, rule.parent]) {
     if (!place) continue;
     const inner = child(place, 'sqref');
-    const text = inner ? textOf(bytes, inner) : attributesOf(bytes, place).find((one) => one.name === 'sqref')?.value;
+    const text = inner
+      ? textOf(bytes, inner)
+      : attributesOf(bytes, place).find((one) => one.name === 'sqref')?.value;
     if (text !== undefined) return text;
   }
   return '';
@@ -49,16 +69,41 @@ export function prune(bytes: Uint8Array, gone: ReadonlySet<Element>): Edit[] {
   const edits = [...dropped].filter((one) => !one.parent || !dropped.has(one.parent)).map(cut);
   for (const element of touched) {
     const count = dropped.has(element) ? undefined : attribute(bytes, element, 'count');
-    if (count) edits.push(put(count.valueStart, count.valueEnd, String(element.children.filter((one) => !dropped.has(one)).length)));
+    if (count)
+      edits.push(
+        put(
+          count.valueStart,
+          count.valueEnd,
+          String(element.children.filter((one) => !dropped.has(one)).length),
+        ),
+      );
   }
   return edits;
 }
-const CONTAINERS = new Set(['conditionalFormatting', 'conditionalFormattings', 'dataValidations', 'hyperlinks', 'tableParts', 'sparklineGroups', 'sparklineGroup', 'sparklines', 'ext', 'extLst', 'definedNames', 'legacyDrawing']);
+const CONTAINERS = new Set([
+  'conditionalFormatting',
+  'conditionalFormattings',
+  'dataValidations',
+  'hyperlinks',
+  'tableParts',
+  'sparklineGroups',
+  'sparklineGroup',
+  'sparklines',
+  'ext',
+  'extLst',
+  'definedNames',
+  'legacyDrawing',
+]);
 /** A range line or a colour inside a container does not keep it alive. */
-const isFrame = (element: Element): boolean => element.name === 'sqref' || (element.parent?.name === 'sparklineGroup' && element.name !== 'sparklines');
+const isFrame = (element: Element): boolean =>
+  element.name === 'sqref' || (element.parent?.name === 'sparklineGroup' && element.name !== 'sparklines');
 
 /** Conditional formats and validations, plain and x14, of one sheet. */
-export function editRules(bytes: Uint8Array, root: Element, fate: (formula: string) => RuleFate): { readonly edits: Edit[]; readonly dropped: DroppedRule[] } {
+export function editRules(
+  bytes: Uint8Array,
+  root: Element,
+  fate: (formula: string) => RuleFate,
+): { readonly edits: Edit[]; readonly dropped: DroppedRule[] } {
   const rules = all(root, 'cfRule', 'dataValidation');
   const gone = new Set<Element>();
   const edits: Edit[] = [];
@@ -69,7 +114,11 @@ export function editRules(bytes: Uint8Array, root: Element, fate: (formula: stri
     const first = fates.indexOf('drop');
     if (first >= 0) {
       gone.add(rule);
-      dropped.push({ kind: rule.name === 'cfRule' ? 'conditional format' : 'validation', cells: cellsOf(bytes, rule), formula: formulas[first]?.text ?? '' });
+      dropped.push({
+        kind: rule.name === 'cfRule' ? 'conditional format' : 'validation',
+        cells: cellsOf(bytes, rule),
+        formula: formulas[first]?.text ?? '',
+      });
     } else {
       for (const [i, one] of fates.entries()) {
         const write = formulas[i]?.write;

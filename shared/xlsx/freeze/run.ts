@@ -10,7 +10,10 @@ export interface Slices<P> {
 }
 
 /** undefined when it was cancelled; nothing was made then. */
-export async function runInSlices<P, R>(steps: Generator<P, R>, { pause, onProgress, isCancelled, stride = 4 }: Slices<P>): Promise<R | undefined> {
+export async function runInSlices<P, R>(
+  steps: Generator<P, R>,
+  { pause, onProgress, isCancelled, stride = 4 }: Slices<P>,
+): Promise<R | undefined> {
   let count = 0;
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) return step.value;

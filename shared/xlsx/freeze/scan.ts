@@ -50,7 +50,12 @@ export interface SheetScan {
   readonly kept: number;
 }
 
-interface Group { master: { readonly row: number; readonly column: number; readonly text: string; readonly verdict: Verdict } | undefined; readonly members: CellSpan[] }
+interface Group {
+  master:
+    | { readonly row: number; readonly column: number; readonly text: string; readonly verdict: Verdict }
+    | undefined;
+  readonly members: CellSpan[];
+}
 
 const CELLS_PER_STEP = 20_000;
 
@@ -60,20 +65,36 @@ class SheetReader {
   kept = 0;
   private readonly groups = new Map<string, Group>();
 
-  constructor(private readonly bytes: Uint8Array, private readonly sheet: number, private readonly judge: Judge, private readonly needle: (from: number, to: number) => boolean) {}
+  constructor(
+    private readonly bytes: Uint8Array,
+    private readonly sheet: number,
+    private readonly judge: Judge,
+    private readonly needle: (from: number, to: number) => boolean,
+  ) {}
 
   take(cell: CellSpan): void {
     const { bytes } = this;
-    const how = cell.formulaOpenEnd - cell.formulaStart > 4 ? attributes(bytes, nameEnd(bytes, cell.formulaStart + 1), cell.formulaOpenEnd - 1) : [];
+    const how =
+      cell.formulaOpenEnd - cell.formulaStart > 4
+        ? attributes(bytes, nameEnd(bytes, cell.formulaStart + 1), cell.formulaOpenEnd - 1)
+        : [];
     const say = (name: string): string => how.find((one) => one.name === name)?.value ?? '';
     const kind = say('t');
     if (kind === 'shared') this.share(cell, say('si'));
-    else if (kind === 'dataTable') this.whatIf.push(this.formula(cell, 'whatIf', '', 'keep', parseArea(say('ref'))));
-    else this.single(cell, kind === 'array' ? 'array' : 'plain', kind === 'array' ? parseArea(say('ref')) : undefined);
+    else if (kind === 'dataTable')
+      this.whatIf.push(this.formula(cell, 'whatIf', '', 'keep', parseArea(say('ref'))));
+    else
+      this.single(
+        cell,
+        kind === 'array' ? 'array' : 'plain',
+        kind === 'array' ? parseArea(say('ref')) : undefined,
+      );
   }
 
   private text(cell: CellSpan): string | undefined {
-    return this.needle(cell.formulaOpenEnd, cell.formulaCloseStart) ? textBetween(this.bytes, cell.formulaOpenEnd, cell.formulaCloseStart) : undefined;
+    return this.needle(cell.formulaOpenEnd, cell.formulaCloseStart)
+      ? textBetween(this.bytes, cell.formulaOpenEnd, cell.formulaCloseStart)
+      : undefined;
   }
 
   private single(cell: CellSpan, kind: FormulaKind, area: Area | undefined): void {
@@ -83,9 +104,24 @@ class SheetReader {
     else this.found.push(this.formula(cell, kind, text ?? '', verdict, area));
   }
 
-  private formula(cell: CellSpan, kind: FormulaKind, text: string, verdict: Verdict, area: Area | undefined, group?: object): FormulaCell {
+  private formula(
+    cell: CellSpan,
+    kind: FormulaKind,
+    text: string,
+    verdict: Verdict,
+    area: Area | undefined,
+    group?: object,
+  ): FormulaCell {
     const own = { top: cell.row, left: cell.column, bottom: cell.row, right: cell.column };
-    return { span: { ...cell }, kind, text, verdict, group, area: area ?? own, value: storedValue(this.bytes, cell) };
+    return {
+      span: { ...cell },
+      kind,
+      text,
+      verdict,
+      group,
+      area: area ?? own,
+      value: storedValue(this.bytes, cell),
+    };
   }
 
   /** The cells of a shared formula hold only its number; its text stands in one of them, not always the first. */
@@ -96,10 +132,15 @@ class SheetReader {
       this.flush(group);
       group = undefined;
     }
-    if (!group) this.groups.set(number, group = { master: undefined, members: [] });
+    if (!group) this.groups.set(number, (group = { master: undefined, members: [] }));
     if (isMaster) {
       const text = this.text(cell);
-      group.master = { row: cell.row, column: cell.column, text: text ?? '', verdict: text === undefined ? 'keep' : this.judge.of(text, this.sheet) };
+      group.master = {
+        row: cell.row,
+        column: cell.column,
+        text: text ?? '',
+        verdict: text === undefined ? 'keep' : this.judge.of(text, this.sheet),
+      };
     }
     if (group.master?.verdict === 'keep' && !isMaster && !this.judge.isPerCell) this.kept++;
     else group.members.push({ ...cell });
@@ -107,12 +148,20 @@ class SheetReader {
 
   private flush(group: Group): void {
     const { master, members } = group;
-    const read = !master ? [] : members.map((cell) => {
-      const text = shiftFormula(master.text, cell.row - master.row, cell.column - master.column);
-      return { cell, text, verdict: this.judge.isPerCell ? this.judge.of(text, this.sheet, cell) : master.verdict };
-    });
+    const read = !master
+      ? []
+      : members.map((cell) => {
+          const text = shiftFormula(master.text, cell.row - master.row, cell.column - master.column);
+          return {
+            cell,
+            text,
+            verdict: this.judge.isPerCell ? this.judge.of(text, this.sheet, cell) : master.verdict,
+          };
+        });
     if (read.every(({ verdict }) => verdict === 'keep')) this.kept += members.length;
-    else for (const { cell, text, verdict } of read) this.found.push(this.formula(cell, 'shared', text, verdict, undefined, group));
+    else
+      for (const { cell, text, verdict } of read)
+        this.found.push(this.formula(cell, 'shared', text, verdict, undefined, group));
   }
 
   finish(): void {
@@ -125,7 +174,12 @@ class SheetReader {
 export function* scanSheet(info: SheetInfo, bytes: Uint8Array, judge: Judge): Generator<number, SheetScan> {
   checkEncoding(bytes, info.part);
   const tree = new TreeReader(bytes, 'sheetData');
-  const reader = new SheetReader(bytes, info.index, judge, judge.readsAll ? () => true : (from, to) => mayMatter(bytes, from, to));
+  const reader = new SheetReader(
+    bytes,
+    info.index,
+    judge,
+    judge.readsAll ? () => true : (from, to) => mayMatter(bytes, from, to),
+  );
   for (let data = tree.run(); data; data = tree.run()) {
     const cells = new Cells(bytes, data.openEnd);
     for (let count = 0; cells.next(); count++) {

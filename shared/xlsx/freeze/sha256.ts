@@ -52,19 +52,55 @@ export class Sha256 {
     const w = this.words as unknown as number[];
     const k = K as unknown as number[];
     for (let i = 0, at = from; i < 16; i++, at += 4)
-      w[i] = ((bytes[at] as number) << 24) | ((bytes[at + 1] as number) << 16) | ((bytes[at + 2] as number) << 8) | (bytes[at + 3] as number);
+      w[i] =
+        ((bytes[at] as number) << 24) |
+        ((bytes[at + 1] as number) << 16) |
+        ((bytes[at + 2] as number) << 8) |
+        (bytes[at + 3] as number);
     for (let i = 16; i < 64; i++) {
       const x = w[i - 15] as number;
       const y = w[i - 2] as number;
-      w[i] = ((rotate(x, 7) ^ rotate(x, 18) ^ (x >>> 3)) + (w[i - 16] as number) + (rotate(y, 17) ^ rotate(y, 19) ^ (y >>> 10)) + (w[i - 7] as number)) | 0;
+      w[i] =
+        ((rotate(x, 7) ^ rotate(x, 18) ^ (x >>> 3)) +
+          (w[i - 16] as number) +
+          (rotate(y, 17) ^ rotate(y, 19) ^ (y >>> 10)) +
+          (w[i - 7] as number)) |
+        0;
     }
     const s = this.state as unknown as [number, number, number, number, number, number, number, number];
-    let a = s[0], b = s[1], c = s[2], d = s[3], e = s[4], f = s[5], g = s[6], h = s[7];
+    let a = s[0],
+      b = s[1],
+      c = s[2],
+      d = s[3],
+      e = s[4],
+      f = s[5],
+      g = s[6],
+      h = s[7];
     for (let i = 0; i < 64; i++) {
-      const one = (h + (rotate(e, 6) ^ rotate(e, 11) ^ rotate(e, 25)) + ((e & f) ^ (~e & g)) + (k[i] as number) + (w[i] as number)) | 0;
+      const one =
+        (h +
+          (rotate(e, 6) ^ rotate(e, 11) ^ rotate(e, 25)) +
+          ((e & f) ^ (~e & g)) +
+          (k[i] as number) +
+          (w[i] as number)) |
+        0;
       const two = ((rotate(a, 2) ^ rotate(a, 13) ^ rotate(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
-      h = g; g = f; f = e; e = (d + one) | 0; d = c; c = b; b = a; a = (one + two) | 0;
+      h = g;
+      g = f;
+      f = e;
+      e = (d + one) | 0;
+      d = c;
+      c = b;
+      b = a;
+      a = (one + two) | 0;
     }
-    s[0] += a; s[1] += b; s[2] += c; s[3] += d; s[4] += e; s[5] += f; s[6] += g; s[7] += h;
+    s[0] += a;
+    s[1] += b;
+    s[2] += c;
+    s[3] += d;
+    s[4] += e;
+    s[5] += f;
+    s[6] += g;
+    s[7] += h;
   }
 }

@@ -2,9 +2,17 @@ import { bytesOf } from './xml';
 import { join } from './container';
 
 /** What to put in place of the bytes from `start` to `end`; '' takes them out. */
-export interface Edit { readonly start: number; readonly end: number; readonly text: string }
+export interface Edit {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
 
-export const cut = (span: { readonly start: number; readonly end: number }): Edit => ({ start: span.start, end: span.end, text: '' });
+export const cut = (span: { readonly start: number; readonly end: number }): Edit => ({
+  start: span.start,
+  end: span.end,
+  text: '',
+});
 export const put = (start: number, end: number, text: string): Edit => ({ start, end, text });
 
 /** Applies edits; one that lies inside an earlier, larger one is dropped with it. */

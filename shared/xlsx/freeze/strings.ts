@@ -26,15 +26,23 @@ export class SharedStrings {
 
   text(index: number): string {
     const span = this.spans[index];
-    return this.texts[index] ??= span ? inlineText(this.bytes, span.from, span.to) : '';
+    return (this.texts[index] ??= span ? inlineText(this.bytes, span.from, span.to) : '');
   }
 }
 
-export const sharedStrings = ({ pack, book }: { readonly pack: Package; readonly book: Book }): SharedStrings => {
+export const sharedStrings = ({
+  pack,
+  book,
+}: {
+  readonly pack: Package;
+  readonly book: Book;
+}): SharedStrings => {
   const part = pack.related(book.part, 'sharedStrings')?.target;
   return new SharedStrings(part === undefined ? undefined : pack.read(part));
 };
 
 /** Some control characters are written _x000D_; an underscore before that spelling is itself written _x005F_. */
 export const plainControls = (text: string): string =>
-  (text.includes('_x') ? text.replace(/_x([\dA-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16))) : text);
+  text.includes('_x')
+    ? text.replace(/_x([\dA-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)))
+    : text;

@@ -10,27 +10,76 @@ import { all, attribute, attributesOf, descendants, textOf } from './xml';
 /** Takes blanked values out of every other part: notes, charts, text boxes, caches, filters, properties. */
 
 /** Elements that go as a whole when a text in them tells: half of them would be damage. */
-const WHOLE = new Set(['cfRule', 'dataValidation', 'hyperlink', 'filterColumn', 'scenario', 'pt', 'customProp']);
+const WHOLE = new Set([
+  'cfRule',
+  'dataValidation',
+  'hyperlink',
+  'filterColumn',
+  'scenario',
+  'pt',
+  'customProp',
+]);
 /** Attributes that hold words; all others hold addresses, sizes and switches, and must stay whole. */
-const WORDY = new Set(['name', 'title', 'descr', 'prompt', 'promptTitle', 'error', 'errorTitle', 'tooltip', 'display', 'location', 'caption', 'totalsRowLabel', 'displayName', 'userName', 'user',
-  'comment', 'description', 'help', 'statusBar', 'refreshedBy', 'author', 'altText', 'alt', 'string', 'v', 'u', 'Label', 'sourceName', 'command', 'connection']);
+const WORDY = new Set([
+  'name',
+  'title',
+  'descr',
+  'prompt',
+  'promptTitle',
+  'error',
+  'errorTitle',
+  'tooltip',
+  'display',
+  'location',
+  'caption',
+  'totalsRowLabel',
+  'displayName',
+  'userName',
+  'user',
+  'comment',
+  'description',
+  'help',
+  'statusBar',
+  'refreshedBy',
+  'author',
+  'altText',
+  'alt',
+  'string',
+  'v',
+  'u',
+  'Label',
+  'sourceName',
+  'command',
+  'connection',
+]);
 /** Values in filters and scenarios. */
 const VALUED = new Set(['filter', 'customFilter', 'inputCells', 'dateGroupItem']);
 /** Places and sizes, not words. */
 const PLACES = new Set(['sqref', 'row', 'col', 'rowOff', 'colOff', 'Row', 'Column', 'Anchor', 'sheetData']);
-const FORMULAS = new Set(['f', 'formula', 'formula1', 'formula2', 'calculatedColumnFormula', 'totalsRowFormula']);
+const FORMULAS = new Set([
+  'f',
+  'formula',
+  'formula1',
+  'formula2',
+  'calculatedColumnFormula',
+  'totalsRowFormula',
+]);
 
 function isTold(bytes: Uint8Array, element: Element, telltales: Telltales): boolean {
-  if (element.children.length > 0 || element.closeStart <= element.openEnd || PLACES.has(element.name)) return false;
+  if (element.children.length > 0 || element.closeStart <= element.openEnd || PLACES.has(element.name))
+    return false;
   const text = textOf(bytes, element);
   return FORMULAS.has(element.name) ? telltales.inFormula(text) : telltales.in(text);
 }
 
-const toldAttributes = (bytes: Uint8Array, element: Element, telltales: Telltales): Attribute[] => attributesOf(bytes, element).filter((one) => {
-  // A table's column is called what its heading says; neither can be emptied.
-  if (element.name === 'tableColumn' && one.name === 'name') return false;
-  return (WORDY.has(one.name) || (one.name === 'val' && VALUED.has(element.name))) && telltales.in(one.value);
-});
+const toldAttributes = (bytes: Uint8Array, element: Element, telltales: Telltales): Attribute[] =>
+  attributesOf(bytes, element).filter((one) => {
+    // A table's column is called what its heading says; neither can be emptied.
+    if (element.name === 'tableColumn' && one.name === 'name') return false;
+    return (
+      (WORDY.has(one.name) || (one.name === 'val' && VALUED.has(element.name))) && telltales.in(one.value)
+    );
+  });
 
 function wholeAround(element: Element): Element | undefined {
   for (let up: Element | undefined = element; up; up = up.parent) if (WHOLE.has(up.name)) return up;
@@ -59,21 +108,32 @@ export function sweepTree(bytes: Uint8Array, root: Element, telltales: Telltales
 function sweepRuns(bytes: Uint8Array, root: Element, telltales: Telltales): Edit[] {
   return all(root, 'p', 'text', 'si', 'is').flatMap((holder) => {
     const runs = all(holder, 't');
-    return runs.length > 1 && telltales.in(runs.map((run) => textOf(bytes, run)).join('')) ? runs.map((run) => put(run.openEnd, run.closeStart, '')) : [];
+    return runs.length > 1 && telltales.in(runs.map((run) => textOf(bytes, run)).join(''))
+      ? runs.map((run) => put(run.openEnd, run.closeStart, ''))
+      : [];
   });
 }
 
-const SKIPPED = /(^|\/)(styles|theme\d*|sharedStrings|workbook|metadata)\.xml$|^\[Content_Types\]\.xml$|\.rels$|worksheets\/[^/]+\.xml$/i;
+const SKIPPED =
+  /(^|\/)(styles|theme\d*|sharedStrings|workbook|metadata)\.xml$|^\[Content_Types\]\.xml$|\.rels$|worksheets\/[^/]+\.xml$/i;
 
 /** Sweeps the parts that hang in the file; says in which ones it found something. */
-export function sweepParts(pack: Package, telltales: Telltales): { readonly swept: string[]; readonly stuck: string[] } {
+export function sweepParts(
+  pack: Package,
+  telltales: Telltales,
+): { readonly swept: string[]; readonly stuck: string[] } {
   const swept: string[] = [];
   const stuck: string[] = [];
   if (telltales.size === 0) return { swept, stuck };
   for (const part of pack.names.filter((name) => !SKIPPED.test(name))) {
     const found = readable(pack, part);
     if (!found) continue;
-    if (all(found.root, 'tableColumn').some((one) => telltales.in(attribute(found.bytes, one, 'name')?.value ?? ''))) stuck.push(part);
+    if (
+      all(found.root, 'tableColumn').some((one) =>
+        telltales.in(attribute(found.bytes, one, 'name')?.value ?? ''),
+      )
+    )
+      stuck.push(part);
     const edits = sweepTree(found.bytes, found.root, telltales);
     pack.edit(part, edits);
     if (edits.length > 0) swept.push(part);
@@ -97,8 +157,12 @@ function sweepTargets(pack: Package, telltales: Telltales, swept: string[]): voi
     const source = part.replace(/_rels\/([^/]*)\.rels$/, '$1');
     const bytes = pack.read(relationsPart(source));
     if (!bytes) continue;
-    const edits = pack.relations(source).filter((one) => one.isExternal && telltales.in(one.target)).map((one) => attribute(bytes, one.element, 'Target'))
-      .filter((one) => one !== undefined).map((one) => put(one.valueStart, one.valueEnd, '#'));
+    const edits = pack
+      .relations(source)
+      .filter((one) => one.isExternal && telltales.in(one.target))
+      .map((one) => attribute(bytes, one.element, 'Target'))
+      .filter((one) => one !== undefined)
+      .map((one) => put(one.valueStart, one.valueEnd, '#'));
     pack.edit(part, edits);
     if (edits.length > 0) swept.push(part);
   }

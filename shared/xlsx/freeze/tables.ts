@@ -19,24 +19,43 @@ export interface TableInfo {
 }
 
 export function readTables(pack: Package, book: Book): TableInfo[] {
-  return book.sheets.filter((sheet) => sheet.isWorksheet).flatMap((sheet) =>
-    pack.relations(sheet.part).filter((relation) => relation.type === 'table').flatMap((relation) => {
-      const found = pack.tree(relation.target);
-      if (!found) return [];
-      const { bytes, root } = found;
-      const say = (name: string): string | undefined => attribute(bytes, root, name)?.value;
-      const area = parseArea(say('ref') ?? '');
-      if (!area) return [];
-      const columns = all(child(root, 'tableColumns'), 'tableColumn').map((one) => attribute(bytes, one, 'name')?.value ?? '');
-      return [{
-        name: say('displayName') ?? say('name') ?? '', part: relation.target, sheet: sheet.index, area, columns,
-        top: area.top + Number(say('headerRowCount') ?? 1), bottom: area.bottom - Number(say('totalsRowCount') ?? 0),
-      }];
-    }));
+  return book.sheets
+    .filter((sheet) => sheet.isWorksheet)
+    .flatMap((sheet) =>
+      pack
+        .relations(sheet.part)
+        .filter((relation) => relation.type === 'table')
+        .flatMap((relation) => {
+          const found = pack.tree(relation.target);
+          if (!found) return [];
+          const { bytes, root } = found;
+          const say = (name: string): string | undefined => attribute(bytes, root, name)?.value;
+          const area = parseArea(say('ref') ?? '');
+          if (!area) return [];
+          const columns = all(child(root, 'tableColumns'), 'tableColumn').map(
+            (one) => attribute(bytes, one, 'name')?.value ?? '',
+          );
+          return [
+            {
+              name: say('displayName') ?? say('name') ?? '',
+              part: relation.target,
+              sheet: sheet.index,
+              area,
+              columns,
+              top: area.top + Number(say('headerRowCount') ?? 1),
+              bottom: area.bottom - Number(say('totalsRowCount') ?? 0),
+            },
+          ];
+        }),
+    );
 }
 
 /** A table keeps the formula of a column, to fill new rows with it; there it must go as well. */
-export function editTable(pack: Package, table: TableInfo, fate: (formula: string, sheet: number) => RuleFate): { readonly edits: Edit[]; readonly dropped: string[] } {
+export function editTable(
+  pack: Package,
+  table: TableInfo,
+  fate: (formula: string, sheet: number) => RuleFate,
+): { readonly edits: Edit[]; readonly dropped: string[] } {
   const found = pack.tree(table.part);
   if (!found) return { edits: [], dropped: [] };
   const { bytes, root } = found;
@@ -61,7 +80,11 @@ export function editTable(pack: Package, table: TableInfo, fate: (formula: strin
 }
 
 /** The cells a table reference means, for the forms people write; `row` is the row of the formula. */
-export function tableArea(tables: readonly TableInfo[], reference: string, row: number): { readonly sheet: number; readonly area: Area } | undefined {
+export function tableArea(
+  tables: readonly TableInfo[],
+  reference: string,
+  row: number,
+): { readonly sheet: number; readonly area: Area } | undefined {
   const match = /^(?:'(?:[^']|'')+'!|[^![\]]+!)?([^[\]!]*)\[(.*)\]$/s.exec(reference);
   const name = match?.[1]?.toLowerCase() ?? '';
   const table = tables.find((one) => one.name.toLowerCase() === name);
@@ -69,9 +92,16 @@ export function tableArea(tables: readonly TableInfo[], reference: string, row: 
   const inner = match[2].trim();
   const [, isThisRow, column] = /^(@|\[#This Row\]\s*,\s*)?\[?([^[\]#@]*)\]?$/i.exec(inner) ?? [];
   if (column === undefined) return undefined;
-  const at = table.columns.findIndex((one) => one.toLowerCase() === column.replace(/'(.)/g, '$1').toLowerCase());
+  const at = table.columns.findIndex(
+    (one) => one.toLowerCase() === column.replace(/'(.)/g, '$1').toLowerCase(),
+  );
   const left = column === '' ? table.area.left : table.area.left + at;
   const right = column === '' ? table.area.right : left;
   if (column !== '' && at < 0) return undefined;
-  return { sheet: table.sheet, area: isThisRow ? { top: row, bottom: row, left, right } : { top: table.top, bottom: table.bottom, left, right } };
+  return {
+    sheet: table.sheet,
+    area: isThisRow
+      ? { top: row, bottom: row, left, right }
+      : { top: table.top, bottom: table.bottom, left, right },
+  };
 }

@@ -23,20 +23,29 @@ export function* eachSpan(bytes: Uint8Array, visit: (cell: CellSpan) => void): G
 }
 
 /** The value of a cell with shared texts resolved, so that type s does not appear. */
-export function resolvedValue(bytes: Uint8Array, cell: CellSpan, strings: SharedStrings): StoredValue | undefined {
+export function resolvedValue(
+  bytes: Uint8Array,
+  cell: CellSpan,
+  strings: SharedStrings,
+): StoredValue | undefined {
   const value = storedValue(bytes, cell);
   return value?.type === 's' ? { type: 'str', raw: strings.text(Number(value.raw)) } : value;
 }
 
 export const eachCell = (bytes: Uint8Array, strings: SharedStrings, visit: VisitCell): Generator<number> =>
-  eachSpan(bytes, (cell) => { visit(cell, resolvedValue(bytes, cell, strings)); });
+  eachSpan(bytes, (cell) => {
+    visit(cell, resolvedValue(bytes, cell, strings));
+  });
 
 /** The cells a stored array formula or what-if table fills beyond its own; undefined when it fills one. */
 export function filledArea(bytes: Uint8Array, cell: CellSpan): Area | undefined {
   if (cell.formulaStart < 0 || cell.formulaOpenEnd - cell.formulaStart < 6) return undefined;
   const how = attributes(bytes, nameEnd(bytes, cell.formulaStart + 1), cell.formulaOpenEnd - 1);
   const kind = how.find((one) => one.name === 't')?.value;
-  const area = kind === 'array' || kind === 'dataTable' ? parseArea(how.find((one) => one.name === 'ref')?.value ?? '') : undefined;
+  const area =
+    kind === 'array' || kind === 'dataTable'
+      ? parseArea(how.find((one) => one.name === 'ref')?.value ?? '')
+      : undefined;
   return area && (area.top !== area.bottom || area.left !== area.right) ? area : undefined;
 }
 
@@ -50,9 +59,12 @@ export function canonical({ type, raw }: StoredValue): string {
       const number = Number(raw);
       return `n${raw.length < 15 ? number : Number(number.toPrecision(15))}`;
     }
-    case 'b': return raw === '1' || raw === 'true' ? 'b1' : 'b0';
-    case 'e': return `e${raw}`;
-    default: return raw === '' ? '' : `t${plainControls(raw)}`;
+    case 'b':
+      return raw === '1' || raw === 'true' ? 'b1' : 'b0';
+    case 'e':
+      return `e${raw}`;
+    default:
+      return raw === '' ? '' : `t${plainControls(raw)}`;
   }
 }
 
@@ -64,13 +76,20 @@ const MINUS = 0x2d;
 
 /** A leading 0 stands alone or in front of a point; 0.001 at the smallest, far above what is printed with an exponent. */
 const startsPlain = (bytes: Uint8Array, from: number, to: number): boolean =>
-  bytes[from] !== ZERO || to - from === 1 || (bytes[from + 1] === POINT && (bytes[from + 2] !== ZERO || bytes[from + 3] !== ZERO));
+  bytes[from] !== ZERO ||
+  to - from === 1 ||
+  (bytes[from + 1] === POINT && (bytes[from + 2] !== ZERO || bytes[from + 3] !== ZERO));
 
 /** Is the number stored exactly as its canonical form prints it? True of nearly all, and saves reading it. */
 export function isPlainNumber(bytes: Uint8Array, from: number, to: number): boolean {
   if (to - from > 14) return false;
   const first = bytes[from] === MINUS ? from + 1 : from;
-  if (!isDigit(bytes[first]) || !startsPlain(bytes, first, to) || (first > from && bytes[first] === ZERO && to - first === 1)) return false;
+  if (
+    !isDigit(bytes[first]) ||
+    !startsPlain(bytes, first, to) ||
+    (first > from && bytes[first] === ZERO && to - first === 1)
+  )
+    return false;
   let points = 0;
   for (let i = first; i < to; i++) {
     if (bytes[i] === POINT && points === 0) points++;
@@ -82,7 +101,10 @@ export function isPlainNumber(bytes: Uint8Array, from: number, to: number): bool
 
 /** Finds, among areas that do not overlap, the one a cell lies in. */
 export class AreaIndex {
-  private readonly byColumn = new Map<number, { readonly top: number; readonly bottom: number; readonly mark: number }[]>();
+  private readonly byColumn = new Map<
+    number,
+    { readonly top: number; readonly bottom: number; readonly mark: number }[]
+  >();
 
   constructor(areas: readonly (readonly [Area, number])[]) {
     for (const [area, mark] of areas) {

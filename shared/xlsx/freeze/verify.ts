@@ -14,19 +14,23 @@ export type Verification =
   | { readonly kind: 'refused'; readonly sentence: string }
   | { readonly kind: 'noPage'; readonly sentence: string }
   | {
-    readonly kind: 'checked';
-    /** Are all typed and frozen numbers those the copy was made with? */
-    readonly matches: boolean;
-    readonly workbook: string;
-    readonly date: string;
-    readonly digest: string;
-    /** What was found, plain, most important first. */
-    readonly sentences: readonly string[];
-  };
+      readonly kind: 'checked';
+      /** Are all typed and frozen numbers those the copy was made with? */
+      readonly matches: boolean;
+      readonly workbook: string;
+      readonly date: string;
+      readonly digest: string;
+      /** What was found, plain, most important first. */
+      readonly sentences: readonly string[];
+    };
 
-const NO_PAGE = 'This workbook has no page of Spawnbook that says where its numbers come from, so there is nothing to compare with.';
+const NO_PAGE =
+  'This workbook has no page of Spawnbook that says where its numbers come from, so there is nothing to compare with.';
 
-function* readPage({ pack, book }: Opened): Generator<Progress, { name: string; rows: PageRow[] } | undefined> {
+function* readPage({
+  pack,
+  book,
+}: Opened): Generator<Progress, { name: string; rows: PageRow[] } | undefined> {
   const strings = sharedStrings({ pack, book });
   // The newest page stands last.
   for (const sheet of book.sheets.toReversed()) {
@@ -41,7 +45,11 @@ function* readPage({ pack, book }: Opened): Generator<Progress, { name: string; 
       if (isPage === false) break;
       yield { step: 'read', done };
     }
-    if (isPage) return { name: sheet.name, rows: Array.from(rows, (row) => Array.from(row ?? [], (value) => (value ? { value } : undefined))) };
+    if (isPage)
+      return {
+        name: sheet.name,
+        rows: Array.from(rows, (row) => Array.from(row ?? [], (value) => (value ? { value } : undefined))),
+      };
   }
   return undefined;
 }
@@ -54,7 +62,12 @@ const below = (rows: readonly PageRow[], heads: readonly string[], label: string
   return rows.slice(at + 1, end < 0 ? undefined : end);
 };
 
-interface Found { readonly frozen: string[]; readonly typed: string[]; readonly results: string[]; readonly missing: string[] }
+interface Found {
+  readonly frozen: string[];
+  readonly typed: string[];
+  readonly results: string[];
+  readonly missing: string[];
+}
 
 function* compare(opened: Opened, rows: readonly PageRow[]): Generator<Progress, Found> {
   const found: Found = { frozen: [], typed: [], results: [], missing: [] };
@@ -70,7 +83,12 @@ function* compare(opened: Opened, rows: readonly PageRow[]): Generator<Progress,
       continue;
     }
     const own = lines.filter((line) => textAt(line, 0) === name);
-    const areas = own.map((line) => textAt(line, 1).split(', ').map(parseArea).filter((area) => area !== undefined));
+    const areas = own.map((line) =>
+      textAt(line, 1)
+        .split(', ')
+        .map(parseArea)
+        .filter((area) => area !== undefined),
+    );
     const steps = sheetFacts(bytes, strings, areas);
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield { step: 'read', done: (i + step.value) / sheets.length };
@@ -86,20 +104,39 @@ function* compare(opened: Opened, rows: readonly PageRow[]): Generator<Progress,
   return found;
 }
 
-const list = (items: readonly string[]): string => (items.length > 10 ? `${items.slice(0, 10).join('; ')} and ${items.length - 10} more` : items.join('; '));
+const list = (items: readonly string[]): string =>
+  items.length > 10 ? `${items.slice(0, 10).join('; ')} and ${items.length - 10} more` : items.join('; ');
 
-function sentencesOf(found: Found, isSealed: boolean, expected: string | undefined, digest: string): string[] {
+function sentencesOf(
+  found: Found,
+  isSealed: boolean,
+  expected: string | undefined,
+  digest: string,
+): string[] {
   const say: string[] = [];
-  if (expected !== undefined && expected.toLowerCase() !== digest.toLowerCase()) say.push('The digest you kept is not the one on the page: this is not the copy you noted it from, or its page was made anew.');
+  if (expected !== undefined && expected.toLowerCase() !== digest.toLowerCase())
+    say.push(
+      'The digest you kept is not the one on the page: this is not the copy you noted it from, or its page was made anew.',
+    );
   if (!isSealed) say.push('The page itself was changed: its digest of everything does not fit its text.');
-  if (found.missing.length > 0) say.push(`Sheets of the copy are gone or have another name: ${list(found.missing)}.`);
-  if (found.frozen.length > 0) say.push(`Numbers worked out by Spawnbook were changed in ${list(found.frozen)}.`);
+  if (found.missing.length > 0)
+    say.push(`Sheets of the copy are gone or have another name: ${list(found.missing)}.`);
+  if (found.frozen.length > 0)
+    say.push(`Numbers worked out by Spawnbook were changed in ${list(found.frozen)}.`);
   if (found.typed.length > 0) say.push(`Typed cells were changed, added or emptied on ${list(found.typed)}.`);
-  if (say.length === 0) say.push('Every typed number and every frozen number is the one this copy was made with.');
-  if (found.results.length > 0) say.push(`Remaining formulas give other results than when the copy was made: ${list(found.results)}. That also happens when they are calculated on another day.`);
-  return [...say,
+  if (say.length === 0)
+    say.push('Every typed number and every frozen number is the one this copy was made with.');
+  if (found.results.length > 0)
+    say.push(
+      `Remaining formulas give other results than when the copy was made: ${list(found.results)}. That also happens when they are calculated on another day.`,
+    );
+  return [
+    ...say,
     'A match shows that nothing was changed by accident. It does not show who made the copy, that the typed numbers were measured correctly, or that the methods suit this farm.',
-    expected === undefined ? 'Somebody who changes a number on purpose can make a new page. Compare the digest of everything with one kept elsewhere to rule that out.' : 'The digest was compared with the one you kept.'];
+    expected === undefined
+      ? 'Somebody who changes a number on purpose can make a new page. Compare the digest of everything with one kept elsewhere to rule that out.'
+      : 'The digest was compared with the one you kept.',
+  ];
 }
 
 /** Says whether a copy still holds the numbers its page was made with. `expected` is the digest of everything as somebody kept it elsewhere. */
@@ -108,14 +145,23 @@ export function* verifySteps(file: Uint8Array, expected?: string): Generator<Pro
     const opened = yield* openBook(file);
     const page = yield* readPage(opened);
     if (!page) return { kind: 'noPage', sentence: NO_PAGE };
-    const value = (label: string): string => textAt(page.rows.find((row) => textAt(row, 0) === label), 1);
+    const value = (label: string): string =>
+      textAt(
+        page.rows.find((row) => textAt(row, 0) === label),
+        1,
+      );
     const digest = value(LABELS.seal);
     const isSealed = digest === sealOf(page.rows);
     const found = yield* compare(opened, page.rows);
     const isExpected = expected === undefined || expected.toLowerCase() === digest.toLowerCase();
     return {
-      kind: 'checked', matches: isSealed && isExpected && found.frozen.length + found.typed.length + found.missing.length === 0,
-      workbook: value(LABELS.workbook), date: value(LABELS.date), digest, sentences: sentencesOf(found, isSealed, expected, digest),
+      kind: 'checked',
+      matches:
+        isSealed && isExpected && found.frozen.length + found.typed.length + found.missing.length === 0,
+      workbook: value(LABELS.workbook),
+      date: value(LABELS.date),
+      digest,
+      sentences: sentencesOf(found, isSealed, expected, digest),
     };
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'refused', sentence: error.sentence };

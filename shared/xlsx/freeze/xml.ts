@@ -37,7 +37,8 @@ const COLON = 0x3a;
 const EQUALS = 0x3d;
 const MAX_DEPTH = 120;
 
-export const isBlankByte = (byte: number | undefined): boolean => byte === 0x20 || byte === 0x0a || byte === 0x0d || byte === 0x09;
+export const isBlankByte = (byte: number | undefined): boolean =>
+  byte === 0x20 || byte === 0x0a || byte === 0x0d || byte === 0x09;
 
 export function rawText(bytes: Uint8Array, from: number, to: number): string {
   const part = bytes.subarray(from, to);
@@ -47,25 +48,43 @@ export function rawText(bytes: Uint8Array, from: number, to: number): string {
 export const bytesOf = (text: string): Uint8Array => strToU8(text);
 
 const ENTITIES: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };
-export const unescapeXml = (text: string): string => (text.includes('&')
-  ? text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|(\w+));/gi, (all: string, decimal?: string, hex?: string, name?: string) => {
-    const code = decimal === undefined ? parseInt(hex ?? '', 16) : Number(decimal);
-    return name === undefined ? (code <= 0x10ffff ? String.fromCodePoint(code) : all) : ENTITIES[name] ?? all;
-  })
-  : text);
+export const unescapeXml = (text: string): string =>
+  text.includes('&')
+    ? text.replace(
+        /&(?:#(\d{1,7})|#x([\da-f]{1,6})|(\w+));/gi,
+        (all: string, decimal?: string, hex?: string, name?: string) => {
+          const code = decimal === undefined ? parseInt(hex ?? '', 16) : Number(decimal);
+          return name === undefined
+            ? code <= 0x10ffff
+              ? String.fromCodePoint(code)
+              : all
+            : (ENTITIES[name] ?? all);
+        },
+      )
+    : text;
 export const escapeXml = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 /** Character data between two places: comments dropped, CDATA taken as it is, entities resolved. */
-export const textBetween = (bytes: Uint8Array, from: number, to: number): string => plainText(rawText(bytes, from, to));
+export const textBetween = (bytes: Uint8Array, from: number, to: number): string =>
+  plainText(rawText(bytes, from, to));
 
 export function plainText(raw: string): string {
   if (!raw.includes('<')) return unescapeXml(raw);
-  return raw.split(/(<!\[CDATA\[[^]*?\]\]>|<!--[^]*?-->)/).map((piece) =>
-    piece.startsWith('<![CDATA[') ? piece.slice(9, -3) : piece.startsWith('<!--') ? '' : unescapeXml(piece.replace(/<[^>]*>/g, ''))).join('');
+  return raw
+    .split(/(<!\[CDATA\[[^]*?\]\]>|<!--[^]*?-->)/)
+    .map((piece) =>
+      piece.startsWith('<![CDATA[')
+        ? piece.slice(9, -3)
+        : piece.startsWith('<!--')
+          ? ''
+          : unescapeXml(piece.replace(/<[^>]*>/g, '')),
+    )
+    .join('');
 }
 
-export const textOf = (bytes: Uint8Array, element: Element): string => textBetween(bytes, element.openEnd, element.closeStart);
+export const textOf = (bytes: Uint8Array, element: Element): string =>
+  textBetween(bytes, element.openEnd, element.closeStart);
 
 export function find(bytes: Uint8Array, what: string, from: number): number {
   const first = what.charCodeAt(0);
@@ -81,7 +100,14 @@ const broken = (what: string): Refusal => new Refusal(REFUSED.damaged(what));
 
 /** After the markup that starts with <! or <? at `at`. */
 export function skipSpecial(bytes: Uint8Array, at: number): number {
-  const close = bytes[at + 1] === QUERY ? '?>' : bytes[at + 2] === 0x2d ? '-->' : bytes[at + 2] === 0x5b ? ']]>' : undefined;
+  const close =
+    bytes[at + 1] === QUERY
+      ? '?>'
+      : bytes[at + 2] === 0x2d
+        ? '-->'
+        : bytes[at + 2] === 0x5b
+          ? ']]>'
+          : undefined;
   if (close === undefined) throw new Refusal(REFUSED.doctype);
   const end = find(bytes, close, at + 2);
   if (end < 0) throw broken('a comment does not end');
@@ -112,7 +138,10 @@ export class TreeReader {
   private at = 0;
   private open: Element | undefined;
   private root: Element | undefined;
-  constructor(private readonly bytes: Uint8Array, private readonly stopAt?: string) {}
+  constructor(
+    private readonly bytes: Uint8Array,
+    private readonly stopAt?: string,
+  ) {}
 
   /** Reads to the end, or until just after the opening tag of `stopAt`, which it returns. */
   run(): Element | undefined {
@@ -132,7 +161,9 @@ export class TreeReader {
   }
 
   /** Goes on from here, after the caller has read the content itself. */
-  seek(at: number): void { this.at = at; }
+  seek(at: number): void {
+    this.at = at;
+  }
 
   whole(): Element {
     if (!this.root || this.open) throw broken('an element does not end');
@@ -147,8 +178,14 @@ export class TreeReader {
     const gt = tagEnd(bytes, stop);
     const isEmpty = bytes[gt - 1] === SLASH;
     const element: Element = {
-      name: rawText(bytes, colon + 1, stop), prefix: rawText(bytes, lt + 1, Math.max(lt + 1, colon + 1)), start: lt, openEnd: gt + 1,
-      closeStart: isEmpty ? gt + 1 : -1, end: isEmpty ? gt + 1 : -1, parent: this.open, children: [],
+      name: rawText(bytes, colon + 1, stop),
+      prefix: rawText(bytes, lt + 1, Math.max(lt + 1, colon + 1)),
+      start: lt,
+      openEnd: gt + 1,
+      closeStart: isEmpty ? gt + 1 : -1,
+      end: isEmpty ? gt + 1 : -1,
+      parent: this.open,
+      children: [],
     };
     if (this.open) this.open.children.push(element);
     else if (this.root) throw broken('a part has two roots');
@@ -156,7 +193,8 @@ export class TreeReader {
     if (!isEmpty) {
       this.open = element;
       let depth = 0;
-      for (let up = element.parent; up; up = up.parent) if (++depth > MAX_DEPTH) throw broken('elements are nested too deeply');
+      for (let up = element.parent; up; up = up.parent)
+        if (++depth > MAX_DEPTH) throw broken('elements are nested too deeply');
     }
     this.at = gt + 1;
     return element;
@@ -181,9 +219,13 @@ export function parseXml(bytes: Uint8Array, part: string): Element {
 
 export function checkEncoding(bytes: Uint8Array, part: string): void {
   const [a, b] = bytes;
-  if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff) || a === 0 || b === 0) throw new Refusal(REFUSED.encoding(part));
-  const encoding = /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?encoding\s*=\s*["']([^"']+)["']/.exec(strFromU8(bytes.subarray(0, 200), true))?.[1];
-  if (encoding !== undefined && !/^(utf-?8|us-ascii)$/i.test(encoding)) throw new Refusal(REFUSED.encoding(part));
+  if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff) || a === 0 || b === 0)
+    throw new Refusal(REFUSED.encoding(part));
+  const encoding = /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?encoding\s*=\s*["']([^"']+)["']/.exec(
+    strFromU8(bytes.subarray(0, 200), true),
+  )?.[1];
+  if (encoding !== undefined && !/^(utf-?8|us-ascii)$/i.test(encoding))
+    throw new Refusal(REFUSED.encoding(part));
 }
 
 const skipBlanks = (bytes: Uint8Array, from: number, to: number): number => {
@@ -195,7 +237,14 @@ const skipBlanks = (bytes: Uint8Array, from: number, to: number): number => {
 function attributeAt(bytes: Uint8Array, start: number, to: number): Attribute | undefined {
   const name = skipBlanks(bytes, start, to);
   let stop = name;
-  while (stop < to && bytes[stop] !== EQUALS && !isBlankByte(bytes[stop]) && bytes[stop] !== SLASH && bytes[stop] !== GT) stop++;
+  while (
+    stop < to &&
+    bytes[stop] !== EQUALS &&
+    !isBlankByte(bytes[stop]) &&
+    bytes[stop] !== SLASH &&
+    bytes[stop] !== GT
+  )
+    stop++;
   const equals = skipBlanks(bytes, stop, to);
   if (bytes[equals] !== EQUALS || stop === name) return undefined;
   const open = skipBlanks(bytes, equals + 1, to);
@@ -203,7 +252,14 @@ function attributeAt(bytes: Uint8Array, start: number, to: number): Attribute | 
   if (quote !== 0x22 && quote !== 0x27) return undefined;
   const close = bytes.indexOf(quote, open + 1);
   if (close < 0 || close >= to) return undefined;
-  return { name: rawText(bytes, name, stop), value: unescapeXml(rawText(bytes, open + 1, close)), start, end: close + 1, valueStart: open + 1, valueEnd: close };
+  return {
+    name: rawText(bytes, name, stop),
+    value: unescapeXml(rawText(bytes, open + 1, close)),
+    start,
+    end: close + 1,
+    valueStart: open + 1,
+    valueEnd: close,
+  };
 }
 
 export function attributes(bytes: Uint8Array, from: number, to: number): Attribute[] {
@@ -221,7 +277,8 @@ export const attribute = (bytes: Uint8Array, element: Element, name: string): At
   return all.find((one) => one.name === name) ?? all.find((one) => one.name.endsWith(`:${name}`));
 };
 
-export const child = (element: Element | undefined, name: string): Element | undefined => element?.children.find((one) => one.name === name);
+export const child = (element: Element | undefined, name: string): Element | undefined =>
+  element?.children.find((one) => one.name === name);
 
 /** Every element below, in document order. */
 export function* descendants(element: Element): Generator<Element> {

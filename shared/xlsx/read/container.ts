@@ -10,7 +10,8 @@ const MOST_BYTES = 400e6;
 const MOST_RATIO = 400;
 const RATIO_MATTERS_FROM = 20e6;
 
-const startsWith = (bytes: Uint8Array, ...signature: readonly number[]): boolean => signature.every((byte, i) => bytes[i] === byte);
+const startsWith = (bytes: Uint8Array, ...signature: readonly number[]): boolean =>
+  signature.every((byte, i) => bytes[i] === byte);
 const includesUtf16 = (bytes: Uint8Array, word: string): boolean => {
   const head = strFromU8(bytes.subarray(0, 65_536), true);
   return head.includes([...word].join('\0'));
@@ -25,9 +26,11 @@ function otherKind(bytes: Uint8Array): string | undefined {
       : 'This is an old .xls file. Open it in Excel or LibreOffice and save it as .xlsx.';
   }
   if (startsWith(bytes, 0x50, 0x4b)) return undefined;
-  if (startsWith(bytes, 0x25, 0x50, 0x44, 0x46)) return 'This is a PDF, not a workbook. Ask for the .xlsx file it was made from.';
+  if (startsWith(bytes, 0x25, 0x50, 0x44, 0x46))
+    return 'This is a PDF, not a workbook. Ask for the .xlsx file it was made from.';
   const head = strFromU8(bytes.subarray(0, 200), true);
-  if (/^\s*(<\?xml|<html|<!doctype)/i.test(head)) return 'This is a web page or XML file, whatever its name says. Open it in Excel and save it as .xlsx.';
+  if (/^\s*(<\?xml|<html|<!doctype)/i.test(head))
+    return 'This is a web page or XML file, whatever its name says. Open it in Excel and save it as .xlsx.';
   return /^[\x20-\x7e\s\u0080-\u00ff]*$/.test(head) && /[,;\t]/.test(head)
     ? 'This looks like a text (CSV) file. Open it in the spreadsheet and save it as .xlsx.'
     : 'This is not an .xlsx workbook.';
@@ -41,16 +44,20 @@ function unzip(bytes: Uint8Array): Unzipped {
     return unzipSync(bytes, {
       filter: ({ name, size, originalSize }) => {
         total += originalSize;
-        if (names.has(name)) trap = 'The file holds the same part twice; it was not made by a spreadsheet program.';
+        if (names.has(name))
+          trap = 'The file holds the same part twice; it was not made by a spreadsheet program.';
         names.add(name);
-        if (total > MOST_BYTES || (originalSize > RATIO_MATTERS_FROM && originalSize > size * MOST_RATIO)) trap = 'The file unpacks to far more than a workbook would. It was not opened.';
+        if (total > MOST_BYTES || (originalSize > RATIO_MATTERS_FROM && originalSize > size * MOST_RATIO))
+          trap = 'The file unpacks to far more than a workbook would. It was not opened.';
         if (trap) throw new Unreadable(trap);
         return /\.(xml|rels|vml)$/i.test(name) || name === 'mimetype' || /workbook\.bin$/i.test(name);
       },
     });
   } catch (error) {
     if (error instanceof Unreadable) throw error;
-    throw new Unreadable('The file is damaged or was cut short while copying. Get it again, or open it in Excel and let Excel repair it.');
+    throw new Unreadable(
+      'The file is damaged or was cut short while copying. Get it again, or open it in Excel and let Excel repair it.',
+    );
   }
 }
 
@@ -65,7 +72,11 @@ export function resolvePath(from: string, target: string): string {
   return parts.join('/');
 }
 
-export interface Relation { readonly id: string; readonly kind: string; readonly target: string }
+export interface Relation {
+  readonly id: string;
+  readonly kind: string;
+  readonly target: string;
+}
 
 /** The parts of a workbook by path, and what each points at. */
 export class Container {
@@ -83,7 +94,10 @@ export class Container {
   text(path: string): string | undefined {
     const bytes = this.bytes(path);
     if (!bytes) return undefined;
-    if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) throw new Unreadable('The file is written in an unusual alphabet coding (UTF-16). Open it in Excel and save it again.');
+    if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff))
+      throw new Unreadable(
+        'The file is written in an unusual alphabet coding (UTF-16). Open it in Excel and save it again.',
+      );
     return strFromU8(startsWith(bytes, 0xef, 0xbb, 0xbf) ? bytes.subarray(3) : bytes);
   }
 
@@ -92,12 +106,22 @@ export class Container {
     const at = path.lastIndexOf('/') + 1;
     const xml = this.text(`${path.slice(0, at)}_rels/${path.slice(at)}.rels`);
     if (xml === undefined) return [];
-    return tagsNamed(xml, 'Relationship').flatMap((tag) => (tag.get('TargetMode') === 'External' ? [] : [{
-      id: tag.get('Id') ?? '', kind: (tag.get('Type') ?? '').split('/').at(-1) ?? '', target: resolvePath(path, tag.get('Target') ?? ''),
-    }]));
+    return tagsNamed(xml, 'Relationship').flatMap((tag) =>
+      tag.get('TargetMode') === 'External'
+        ? []
+        : [
+            {
+              id: tag.get('Id') ?? '',
+              kind: (tag.get('Type') ?? '').split('/').at(-1) ?? '',
+              target: resolvePath(path, tag.get('Target') ?? ''),
+            },
+          ],
+    );
   }
 
-  get paths(): readonly string[] { return Object.keys(this.files); }
+  get paths(): readonly string[] {
+    return Object.keys(this.files);
+  }
 }
 
 export function openContainer(bytes: Uint8Array): Container {
@@ -105,7 +129,11 @@ export function openContainer(bytes: Uint8Array): Container {
   if (other) throw new Unreadable(other);
   const container = new Container(unzip(bytes));
   const kind = container.text('mimetype');
-  if (kind?.includes('opendocument')) throw new Unreadable('This is an OpenDocument file. Open it in LibreOffice and save it as .xlsx (Excel 2007-365).');
-  if (container.paths.some((path) => /workbook\.bin$/i.test(path))) throw new Unreadable('This is a binary workbook (.xlsb). Open it in Excel and save it as .xlsx.');
+  if (kind?.includes('opendocument'))
+    throw new Unreadable(
+      'This is an OpenDocument file. Open it in LibreOffice and save it as .xlsx (Excel 2007-365).',
+    );
+  if (container.paths.some((path) => /workbook\.bin$/i.test(path)))
+    throw new Unreadable('This is a binary workbook (.xlsb). Open it in Excel and save it as .xlsx.');
   return container;
 }

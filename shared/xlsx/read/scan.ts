@@ -5,7 +5,10 @@ const [SPACE, DOUBLE_QUOTE, SINGLE_QUOTE, COLON] = [0x20, 0x22, 0x27, 0x3a];
 /** A start tag. Names are without their namespace prefix: files spell the same element c, x:c or ns0:c. */
 export class Tag {
   private parsed: Map<string, string> | undefined;
-  constructor(readonly name: string, private readonly raw: string) {}
+  constructor(
+    readonly name: string,
+    private readonly raw: string,
+  ) {}
 
   /** Value of an attribute by its name without prefix. */
   get(name: string): string | undefined {
@@ -16,7 +19,8 @@ export class Tag {
       for (let at = raw.indexOf(mark); at > 0; at = raw.indexOf(mark, at + 1)) {
         const before = raw.charCodeAt(at - 1);
         const start = at + mark.length;
-        if (before <= SPACE || before === COLON) return unescapeXml(raw.slice(start, raw.indexOf('"', start)));
+        if (before <= SPACE || before === COLON)
+          return unescapeXml(raw.slice(start, raw.indexOf('"', start)));
       }
       return undefined;
     }
@@ -25,7 +29,9 @@ export class Tag {
   private all(): Map<string, string> {
     if (!this.parsed) {
       this.parsed = new Map();
-      for (const [, key = '', double, single] of this.raw.matchAll(/([^\s=]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g))
+      for (const [, key = '', double, single] of this.raw.matchAll(
+        /([^\s=]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g,
+      ))
         this.parsed.set(key.slice(key.indexOf(':') + 1), unescapeXml(double ?? single ?? ''));
     }
     return this.parsed;
@@ -35,7 +41,10 @@ export class Tag {
     const value = text === undefined ? NaN : Number(text);
     return Number.isFinite(value) ? value : undefined;
   }
-  flag(name: string): boolean { const text = this.get(name); return text === '1' || text === 'true'; }
+  flag(name: string): boolean {
+    const text = this.get(name);
+    return text === '1' || text === 'true';
+  }
 }
 
 export interface Visitor {
@@ -53,21 +62,27 @@ function isQuoted(xml: string, from: number, end: number): boolean {
   let quote = 0;
   for (let at = from; at < end; at++) {
     const code = xml.charCodeAt(at);
-    if (quote) { if (code === quote) quote = 0; } else if (code === DOUBLE_QUOTE || code === SINGLE_QUOTE) quote = code;
+    if (quote) {
+      if (code === quote) quote = 0;
+    } else if (code === DOUBLE_QUOTE || code === SINGLE_QUOTE) quote = code;
   }
   return quote !== 0;
 }
 
 /** End of a tag: the first > outside quotation marks. */
 function tagEnd(xml: string, from: number): number {
-  for (let at = xml.indexOf('>', from); at >= 0; at = xml.indexOf('>', at + 1)) if (!isQuoted(xml, from, at)) return at;
+  for (let at = xml.indexOf('>', from); at >= 0; at = xml.indexOf('>', at + 1))
+    if (!isQuoted(xml, from, at)) return at;
   throw new BadXml('a tag is not closed');
 }
 
 /** Where something that is neither tag nor text ends, and the text it holds. */
 function special(xml: string, at: number): { readonly end: number; readonly text: string } | undefined {
   if (xml.startsWith('<!--', at)) return { end: indexAfter(xml, '-->', at), text: '' };
-  if (xml.startsWith('<![CDATA[', at)) { const end = indexAfter(xml, ']]>', at); return { end, text: xml.slice(at + 9, end - 3) }; }
+  if (xml.startsWith('<![CDATA[', at)) {
+    const end = indexAfter(xml, ']]>', at);
+    return { end, text: xml.slice(at + 9, end - 3) };
+  }
   if (xml.startsWith('<?', at)) return { end: indexAfter(xml, '?>', at), text: '' };
   // A document type can make a small file explode; no spreadsheet program writes one.
   if (xml.startsWith('<!', at)) throw new BadXml('it declares a document type');
@@ -86,7 +101,10 @@ const spaceIn = (text: string): number => {
 
 /** Tells the visitor; answers how much deeper the next tag lies. */
 function visitTag(inner: string, visitor: Visitor): number {
-  if (inner.startsWith('/')) { visitor.close?.(localName(inner.slice(1).trim())); return -1; }
+  if (inner.startsWith('/')) {
+    visitor.close?.(localName(inner.slice(1).trim()));
+    return -1;
+  }
   const isEmpty = inner.endsWith('/');
   const body = isEmpty ? inner.slice(0, -1) : inner;
   const space = spaceIn(body);
@@ -115,6 +133,10 @@ export function scan(xml: string, visitor: Visitor): void {
 /** All tags of those names, as many parts need no more. */
 export function tagsNamed(xml: string, ...names: readonly string[]): readonly Tag[] {
   const found: Tag[] = [];
-  scan(xml, { open: (tag) => { if (names.includes(tag.name)) found.push(tag); } });
+  scan(xml, {
+    open: (tag) => {
+      if (names.includes(tag.name)) found.push(tag);
+    },
+  });
   return found;
 }

@@ -25,7 +25,11 @@ export interface SheetParts {
   readonly lost: Set<string>;
 }
 
-export interface SheetContext { readonly texts: readonly string[]; readonly styles: FileStyles; readonly is1904: boolean }
+export interface SheetContext {
+  readonly texts: readonly string[];
+  readonly styles: FileStyles;
+  readonly is1904: boolean;
+}
 
 /** Days between the two ways of counting dates. */
 const DAYS_1904 = 1462;
@@ -40,16 +44,35 @@ interface Draft {
   formula: { text: string; type: string; ref: string | undefined; shared: string | undefined } | undefined;
 }
 
-const KNOWN_ERRORS = new Set<string>(['#VALUE!', '#N/A', '#NUM!', '#DIV/0!', '#REF!', '#NAME?', '#NULL!', '#SPILL!', '#CALC!']);
+const KNOWN_ERRORS = new Set<string>([
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+]);
 
 /** 2027-03-31T10:00:00 → serial. */
 const serialOfIso = (text: string): number | undefined => {
-  const ms = Date.parse(/Z|[+-]\d\d:?\d\d$/.test(text) ? text : `${text}${text.includes('T') ? '' : 'T00:00:00'}Z`);
+  const ms = Date.parse(
+    /Z|[+-]\d\d:?\d\d$/.test(text) ? text : `${text}${text.includes('T') ? '' : 'T00:00:00'}Z`,
+  );
   return Number.isFinite(ms) ? ms / 86_400_000 + UNIX_EPOCH_SERIAL : undefined;
 };
 
 class SheetReader {
-  readonly parts: SheetParts = { cells: {}, widths: [], heights: {}, merges: [], breaks: [], lost: new Set() };
+  readonly parts: SheetParts = {
+    cells: {},
+    widths: [],
+    heights: {},
+    merges: [],
+    breaks: [],
+    lost: new Set(),
+  };
   private draft: Draft | undefined;
   private row = -1;
   private column = -1;
@@ -61,13 +84,26 @@ class SheetReader {
 
   open(tag: Tag): void {
     switch (tag.name) {
-      case 'row': this.openRow(tag); break;
-      case 'c': this.openCell(tag); break;
-      case 'f': this.openFormula(tag); break;
-      case 'v': this.collecting = 'v'; break;
-      case 't': if (this.draft && !this.isPhonetic) this.collecting = 't'; break;
-      case 'rPh': this.isPhonetic = true; break;
-      default: this.openOther(tag);
+      case 'row':
+        this.openRow(tag);
+        break;
+      case 'c':
+        this.openCell(tag);
+        break;
+      case 'f':
+        this.openFormula(tag);
+        break;
+      case 'v':
+        this.collecting = 'v';
+        break;
+      case 't':
+        if (this.draft && !this.isPhonetic) this.collecting = 't';
+        break;
+      case 'rPh':
+        this.isPhonetic = true;
+        break;
+      default:
+        this.openOther(tag);
     }
   }
 
@@ -82,28 +118,77 @@ class SheetReader {
     // A cell without an address follows the one before it.
     const place = parseAddress(tag.get('r') ?? '') ?? { row: Math.max(0, this.row), column: this.column + 1 };
     this.column = place.column;
-    this.draft = { place, type: tag.get('t') ?? 'n', style: tag.number('s') ?? 0, value: '', inline: '', formula: undefined };
+    this.draft = {
+      place,
+      type: tag.get('t') ?? 'n',
+      style: tag.number('s') ?? 0,
+      value: '',
+      inline: '',
+      formula: undefined,
+    };
   }
 
   private openFormula(tag: Tag): void {
     if (!this.draft) return;
-    this.draft.formula = { text: '', type: tag.get('t') ?? 'normal', ref: tag.get('ref'), shared: tag.get('si') };
+    this.draft.formula = {
+      text: '',
+      type: tag.get('t') ?? 'normal',
+      ref: tag.get('ref'),
+      shared: tag.get('si'),
+    };
     this.collecting = 'f';
   }
 
   private openOther(tag: Tag): void {
     const { parts } = this;
     const act: Readonly<Record<string, () => void>> = {
-      col: () => { this.widthOf(tag); },
-      mergeCell: () => { parts.merges.push(tag.get('ref') ?? ''); },
-      pane: () => { if (tag.get('state')?.startsWith('frozen')) parts.freeze = { rows: tag.number('ySplit') ?? 0, columns: tag.number('xSplit') ?? 0 }; },
-      sheetView: () => { if (tag.get('showGridLines') === '0' || tag.get('showGridLines') === 'false') parts.hasGridlines = false; },
-      tabColor: () => { const color = tag.get('rgb')?.slice(-6); if (color) parts.tab = color; },
-      sheetProtection: () => { if (tag.flag('sheet')) parts.isProtected = true; if (tag.get('hashValue') ?? tag.get('password')) parts.lost.add('The password of a protected sheet'); },
-      pageSetup: () => { if (tag.get('orientation') === 'landscape') parts.isLandscape = true; if (tag.get('fitToHeight') === '1') parts.isOnePage = true; },
-      brk: () => { parts.breaks.push((tag.number('id') ?? 0) + 1); },
-      hyperlink: () => { parts.lost.add('Links'); }, picture: () => { parts.lost.add('Background pictures'); }, oleObject: () => { parts.lost.add('Embedded objects'); },
-      sparklineGroup: () => { parts.lost.add('Sparklines'); }, autoFilter: () => { parts.lost.add('Filters'); }, pivotTableDefinition: () => { parts.lost.add('Pivot tables'); },
+      col: () => {
+        this.widthOf(tag);
+      },
+      mergeCell: () => {
+        parts.merges.push(tag.get('ref') ?? '');
+      },
+      pane: () => {
+        if (tag.get('state')?.startsWith('frozen'))
+          parts.freeze = { rows: tag.number('ySplit') ?? 0, columns: tag.number('xSplit') ?? 0 };
+      },
+      sheetView: () => {
+        if (tag.get('showGridLines') === '0' || tag.get('showGridLines') === 'false')
+          parts.hasGridlines = false;
+      },
+      tabColor: () => {
+        const color = tag.get('rgb')?.slice(-6);
+        if (color) parts.tab = color;
+      },
+      sheetProtection: () => {
+        if (tag.flag('sheet')) parts.isProtected = true;
+        if (tag.get('hashValue') ?? tag.get('password')) parts.lost.add('The password of a protected sheet');
+      },
+      pageSetup: () => {
+        if (tag.get('orientation') === 'landscape') parts.isLandscape = true;
+        if (tag.get('fitToHeight') === '1') parts.isOnePage = true;
+      },
+      brk: () => {
+        parts.breaks.push((tag.number('id') ?? 0) + 1);
+      },
+      hyperlink: () => {
+        parts.lost.add('Links');
+      },
+      picture: () => {
+        parts.lost.add('Background pictures');
+      },
+      oleObject: () => {
+        parts.lost.add('Embedded objects');
+      },
+      sparklineGroup: () => {
+        parts.lost.add('Sparklines');
+      },
+      autoFilter: () => {
+        parts.lost.add('Filters');
+      },
+      pivotTableDefinition: () => {
+        parts.lost.add('Pivot tables');
+      },
     };
     act[tag.name]?.();
   }
@@ -125,7 +210,10 @@ class SheetReader {
   close(name: string): void {
     if (name === 'v' || name === 'f' || name === 't') this.collecting = undefined;
     else if (name === 'rPh') this.isPhonetic = false;
-    else if (name === 'c' && this.draft) { this.keep(this.draft); this.draft = undefined; }
+    else if (name === 'c' && this.draft) {
+      this.keep(this.draft);
+      this.draft = undefined;
+    }
   }
 
   private keep(draft: Draft): void {
@@ -136,19 +224,29 @@ class SheetReader {
     const format = style?.format;
     if (value === null && formula === undefined && !look.style && !look.look && format === undefined) return;
     this.parts.cells[addressOf(draft.place.row, draft.place.column)] = {
-      ...(value === null ? {} : { value }), ...formula, ...look, ...(format === undefined ? {} : { format }),
+      ...(value === null ? {} : { value }),
+      ...formula,
+      ...look,
+      ...(format === undefined ? {} : { format }),
     };
   }
 
   private valueOf({ type, value, inline }: Draft, isDate: boolean): Cell {
     switch (type) {
-      case 's': return revealCellText(this.context.texts[Number(value)] ?? '');
-      case 'str': return revealCellText(value);
-      case 'inlineStr': return revealCellText(inline);
-      case 'b': return value === '1' || value === 'true';
-      case 'e': return { error: (KNOWN_ERRORS.has(value) ? value : '#VALUE!') as ErrorCode };
-      case 'd': return serialOfIso(value) ?? value;
-      default: return this.numberOf(value, isDate);
+      case 's':
+        return revealCellText(this.context.texts[Number(value)] ?? '');
+      case 'str':
+        return revealCellText(value);
+      case 'inlineStr':
+        return revealCellText(inline);
+      case 'b':
+        return value === '1' || value === 'true';
+      case 'e':
+        return { error: (KNOWN_ERRORS.has(value) ? value : '#VALUE!') as ErrorCode };
+      case 'd':
+        return serialOfIso(value) ?? value;
+      default:
+        return this.numberOf(value, isDate);
     }
   }
 
@@ -157,13 +255,20 @@ class SheetReader {
     return Number.isFinite(number) ? number + (isDate && this.context.is1904 ? DAYS_1904 : 0) : null;
   }
 
-  private formulaOf({ formula, place }: Draft): { formula: string; spill?: readonly [number, number] } | undefined {
+  private formulaOf({
+    formula,
+    place,
+  }: Draft): { formula: string; spill?: readonly [number, number] } | undefined {
     if (!formula) return undefined;
-    if (formula.type === 'dataTable') { this.parts.lost.add('What-if data tables (their values are kept)'); return undefined; }
-    if (formula.type === 'shared' && formula.shared !== undefined) return this.sharedFormula(formula.text, formula.shared, place);
+    if (formula.type === 'dataTable') {
+      this.parts.lost.add('What-if data tables (their values are kept)');
+      return undefined;
+    }
+    if (formula.type === 'shared' && formula.shared !== undefined)
+      return this.sharedFormula(formula.text, formula.shared, place);
     if (formula.text === '') return undefined;
     const area = formula.type === 'array' && formula.ref ? parseArea(formula.ref) : undefined;
-    const size = area ? [area.bottom - area.top + 1, area.right - area.left + 1] as const : undefined;
+    const size = area ? ([area.bottom - area.top + 1, area.right - area.left + 1] as const) : undefined;
     return { formula: fromFile(formula.text), ...(size && size[0] * size[1] > 1 ? { spill: size } : {}) };
   }
 
@@ -174,13 +279,25 @@ class SheetReader {
       return { formula: fromFile(text) };
     }
     const first = this.shared.get(key);
-    return first ? { formula: shifted(first.formula, place.row - first.place.row, place.column - first.place.column) } : undefined;
+    return first
+      ? { formula: shifted(first.formula, place.row - first.place.row, place.column - first.place.column) }
+      : undefined;
   }
 }
 
 export function readSheetParts(xml: string, context: SheetContext): SheetParts {
   const reader = new SheetReader(context);
-  scan(xml, { open: (tag) => { reader.open(tag); }, close: (name) => { reader.close(name); }, text: (text) => { reader.text(text); } });
+  scan(xml, {
+    open: (tag) => {
+      reader.open(tag);
+    },
+    close: (name) => {
+      reader.close(name);
+    },
+    text: (text) => {
+      reader.text(text);
+    },
+  });
   return reader.parts;
 }
 
@@ -197,7 +314,9 @@ export function readTexts(xml: string | undefined): string[] {
       else if (name === 'rPh') isPhonetic = true;
       else if (name === 't') isText = !isPhonetic;
     },
-    text: (text) => { if (isText) current += text; },
+    text: (text) => {
+      if (isText) current += text;
+    },
     close: (name) => {
       if (name === 't') isText = false;
       else if (name === 'rPh') isPhonetic = false;

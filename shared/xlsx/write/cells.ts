@@ -22,21 +22,37 @@ export class SharedTexts {
     return this.numbers.size - 1;
   }
   xml(): string {
-    const items = [...this.numbers.keys()].map((text) => `<si><t${/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : ''}>${escapeCellText(text)}</t></si>`);
+    const items = [...this.numbers.keys()].map(
+      (text) =>
+        `<si><t${/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : ''}>${escapeCellText(text)}</t></si>`,
+    );
     return `<sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" count="${this.uses}" uniqueCount="${items.length}">${items.join('')}</sst>`;
   }
 }
 
-export interface CellContext { readonly styles: StyleTable; readonly texts: SharedTexts; isDynamic: boolean }
+export interface CellContext {
+  readonly styles: StyleTable;
+  readonly texts: SharedTexts;
+  isDynamic: boolean;
+}
 
-interface Stored { readonly type: string; readonly value: string }
+interface Stored {
+  readonly type: string;
+  readonly value: string;
+}
 const stored = (value: Exclude<Cell, null> | undefined, texts: SharedTexts | undefined): Stored => {
   if (value === undefined) return { type: '', value: '' };
-  if (typeof value === 'number') return Number.isFinite(value) ? { type: '', value: `<v>${value}</v>` } : { type: ' t="e"', value: '<v>#NUM!</v>' };
+  if (typeof value === 'number')
+    return Number.isFinite(value)
+      ? { type: '', value: `<v>${value}</v>` }
+      : { type: ' t="e"', value: '<v>#NUM!</v>' };
   if (typeof value === 'boolean') return { type: ' t="b"', value: `<v>${value ? 1 : 0}</v>` };
-  if (isError(value)) return { type: ' t="e"', value: `<v>${FILE_ERRORS.has(value.error) ? value.error : '#VALUE!'}</v>` };
+  if (isError(value))
+    return { type: ' t="e"', value: `<v>${FILE_ERRORS.has(value.error) ? value.error : '#VALUE!'}</v>` };
   const text = value.slice(0, LONGEST_TEXT);
-  return texts ? { type: ' t="s"', value: `<v>${texts.add(text)}</v>` } : { type: ' t="str"', value: `<v>${escapeCellText(text)}</v>` };
+  return texts
+    ? { type: ' t="s"', value: `<v>${texts.add(text)}</v>` }
+    : { type: ' t="str"', value: `<v>${escapeCellText(text)}</v>` };
 };
 
 /** One cell. A formula with a custom function, or one that spills, is stored as a dynamic array: cm="1" and the range it covers. */
@@ -49,7 +65,8 @@ export function cellXml(address: string, cell: CellModel, context: CellContext):
   }
   const { type, value } = stored(cell.value, undefined);
   const text = escapeCellText(toFile(cell.formula));
-  if (cell.spill === undefined && !hasCustomCall(cell.formula)) return `<c r="${address}"${look}${type}><f>${text}</f>${value}</c>`;
+  if (cell.spill === undefined && !hasCustomCall(cell.formula))
+    return `<c r="${address}"${look}${type}><f>${text}</f>${value}</c>`;
   context.isDynamic = true;
   return `<c r="${address}"${look}${type} cm="1"><f t="array" ref="${covered(address, cell.spill)}">${text}</f>${value}</c>`;
 }
@@ -57,11 +74,17 @@ export function cellXml(address: string, cell: CellModel, context: CellContext):
 const covered = (address: string, spill: readonly [number, number] | undefined): string => {
   const place = parseAddress(address);
   const [rows, columns] = spill ?? [1, 1];
-  return place && rows * columns > 1 ? `${address}:${addressOf(place.row + rows - 1, place.column + columns - 1)}` : address;
+  return place && rows * columns > 1
+    ? `${address}:${addressOf(place.row + rows - 1, place.column + columns - 1)}`
+    : address;
 };
 
 /** Rows in order, cells in order within them. */
-export function rowsXml(cells: Readonly<Record<string, CellModel>>, heights: Readonly<Record<number, number>>, context: CellContext): { readonly xml: string; readonly dimension: string } {
+export function rowsXml(
+  cells: Readonly<Record<string, CellModel>>,
+  heights: Readonly<Record<number, number>>,
+  context: CellContext,
+): { readonly xml: string; readonly dimension: string } {
   const rows = new Map<number, (readonly [number, string, CellModel])[]>();
   let right = 0;
   for (const [address, cell] of Object.entries(cells)) {
@@ -74,10 +97,15 @@ export function rowsXml(cells: Readonly<Record<string, CellModel>>, heights: Rea
   }
   for (const row of Object.keys(heights)) if (!rows.has(Number(row) - 1)) rows.set(Number(row) - 1, []);
   const order = [...rows.keys()].sort((a, b) => a - b);
-  const xml = order.map((row) => {
-    const height = heights[row + 1];
-    const inner = (rows.get(row) ?? []).sort(([a], [b]) => a - b).map(([, address, cell]) => cellXml(address, cell, context)).join('');
-    return `<row r="${row + 1}"${height === undefined ? '' : ` ht="${height}" customHeight="1"`}${inner ? `>${inner}</row>` : '/>'}`;
-  }).join('');
+  const xml = order
+    .map((row) => {
+      const height = heights[row + 1];
+      const inner = (rows.get(row) ?? [])
+        .sort(([a], [b]) => a - b)
+        .map(([, address, cell]) => cellXml(address, cell, context))
+        .join('');
+      return `<row r="${row + 1}"${height === undefined ? '' : ` ht="${height}" customHeight="1"`}${inner ? `>${inner}</row>` : '/>'}`;
+    })
+    .join('');
   return { xml, dimension: order.length > 0 ? `A1:${addressOf(order.at(-1) ?? 0, right)}` : 'A1' };
 }

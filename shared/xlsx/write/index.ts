@@ -10,9 +10,19 @@ import { THEME_XML } from './theme';
 
 const WORKBOOK = 'xl/workbook.xml';
 
-interface Counters { charts: number; tables: number }
+interface Counters {
+  charts: number;
+  tables: number;
+}
 
-function addSheet(file: Package, model: WorkbookModel, sheet: SheetModel, index: number, context: CellContext, count: Counters): string {
+function addSheet(
+  file: Package,
+  model: WorkbookModel,
+  sheet: SheetModel,
+  index: number,
+  context: CellContext,
+  count: Counters,
+): string {
   const path = `xl/worksheets/sheet${index + 1}.xml`;
   const charts = sheet.charts ?? [];
   const notes = notesOf(sheet);
@@ -39,7 +49,15 @@ function addSheet(file: Package, model: WorkbookModel, sheet: SheetModel, index:
     file.add(`xl/tables/table${id}.xml`, 'table', tableXml(table, sheet, id));
     return file.link(path, 'table', `xl/tables/table${id}.xml`);
   });
-  file.add(path, 'sheet', sheetXml(sheet, index === 0, context, { ...(drawing ? { drawing } : {}), ...(boxes ? { notes: boxes } : {}), tables }));
+  file.add(
+    path,
+    'sheet',
+    sheetXml(sheet, index === 0, context, {
+      ...(drawing ? { drawing } : {}),
+      ...(boxes ? { notes: boxes } : {}),
+      tables,
+    }),
+  );
   return file.link(WORKBOOK, 'sheet', path);
 }
 
@@ -53,7 +71,11 @@ export function writeXlsx(model: WorkbookModel): Uint8Array {
   const context: CellContext = { styles: new StyleTable(), texts: new SharedTexts(), isDynamic: false };
   const count: Counters = { charts: 0, tables: 0 };
   const ids = model.sheets.map((sheet, i) => addSheet(file, model, sheet, i, context, count));
-  const rest = [['theme', 'xl/theme/theme1.xml', THEME_XML], ['styles', 'xl/styles.xml', context.styles.xml()], ['texts', 'xl/sharedStrings.xml', context.texts.xml()]] as const;
+  const rest = [
+    ['theme', 'xl/theme/theme1.xml', THEME_XML],
+    ['styles', 'xl/styles.xml', context.styles.xml()],
+    ['texts', 'xl/sharedStrings.xml', context.texts.xml()],
+  ] as const;
   for (const [kind, path, xml] of rest) {
     file.link(WORKBOOK, kind, path);
     file.add(path, kind, xml);

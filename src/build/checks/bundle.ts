@@ -7,5 +7,7 @@ export const gzipSize = (bytes: Uint8Array): number => gzipSync(bytes, { level: 
 
 export function bundleFaults(bytes: Uint8Array): string[] {
   const size = gzipSize(bytes);
-  return size <= FUNCTIONS_LIMIT ? [] : [`dist/functions.js is ${(size / 1024).toFixed(1)} KB gzipped, ${FUNCTIONS_LIMIT / 1024} KB at most`];
+  return size <= FUNCTIONS_LIMIT
+    ? []
+    : [`dist/functions.js is ${(size / 1024).toFixed(1)} KB gzipped, ${FUNCTIONS_LIMIT / 1024} KB at most`];
 }

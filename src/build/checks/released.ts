@@ -10,15 +10,25 @@ export interface Released {
   readonly functions: Readonly<Record<string, readonly string[]>>;
 }
 
-export function releasedFaults(released: Released, functions: readonly SheetFunction[], manifest: string): string[] {
+export function releasedFaults(
+  released: Released,
+  functions: readonly SheetFunction[],
+  manifest: string,
+): string[] {
   const id = /<Id>([^<]*)<\/Id>/.exec(manifest)?.[1] ?? '';
   return [
-    ...(id === released.manifestId ? [] : [`the manifest's id is ${id}, workbooks know ${released.manifestId}`]),
+    ...(id === released.manifestId
+      ? []
+      : [`the manifest's id is ${id}, workbooks know ${released.manifestId}`]),
     ...Object.entries(released.functions).flatMap(([name, before]) => {
       const now = functions.find((fn) => fn.id === name)?.params.map((p) => p.name);
       if (!now) return [`${name} was released and is gone`];
       const moved = before.findIndex((param, i) => now[i] !== param);
-      return moved < 0 ? [] : [`${name}: argument ${moved + 1} was ${before[moved] ?? ''} when released, is ${now[moved] ?? 'gone'}`];
+      return moved < 0
+        ? []
+        : [
+            `${name}: argument ${moved + 1} was ${before[moved] ?? ''} when released, is ${now[moved] ?? 'gone'}`,
+          ];
     }),
   ];
 }

@@ -15,7 +15,10 @@ export class ChartCard {
 
   constructor() {
     this.root.className = 'chart';
-    const button = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Numbers' });
+    const button = Object.assign(document.createElement('button'), {
+      type: 'button',
+      textContent: 'Numbers',
+    });
     button.setAttribute('aria-pressed', 'false');
     const picture = document.createElement('div');
     picture.className = 'chart-picture';

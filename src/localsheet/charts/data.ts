@@ -31,7 +31,11 @@ export interface SeriesData {
   readonly isSpacer: boolean;
 }
 
-interface Column { readonly values: readonly Cell[]; readonly texts: readonly string[]; readonly format: string }
+interface Column {
+  readonly values: readonly Cell[];
+  readonly texts: readonly string[];
+  readonly format: string;
+}
 const NOTHING: Column = { values: [], texts: [], format: '' };
 
 /** Charts of whole columns stop at this many points. */
@@ -41,22 +45,39 @@ async function column(book: Book, reference: string, home: string): Promise<Colu
   const found = referenceOf(reference);
   if (!found) return NOTHING;
   const sheets = await book.sheets();
-  const sheet = found.sheet === undefined ? home : sheets.find((s) => s.name.toLowerCase() === found.sheet?.toLowerCase())?.id;
+  const sheet =
+    found.sheet === undefined
+      ? home
+      : sheets.find((s) => s.name.toLowerCase() === found.sheet?.toLowerCase())?.id;
   if (sheet === undefined) return NOTHING;
-  const area = { ...found.area, rows: Math.min(found.area.rows, MOST_POINTS), columns: Math.min(found.area.columns, MOST_POINTS) };
-  const [values, texts, formats] = [await book.read(sheet, area, 'values'), await book.read(sheet, area, 'text'), await book.read(sheet, { ...area, rows: 1, columns: 1 }, 'formats')];
+  const area = {
+    ...found.area,
+    rows: Math.min(found.area.rows, MOST_POINTS),
+    columns: Math.min(found.area.columns, MOST_POINTS),
+  };
+  const [values, texts, formats] = [
+    await book.read(sheet, area, 'values'),
+    await book.read(sheet, area, 'text'),
+    await book.read(sheet, { ...area, rows: 1, columns: 1 }, 'formats'),
+  ];
   return { values: values.flat(), texts: texts.flat(), format: formats[0]?.[0] ?? '' };
 }
 
 const kindOf = (type: string): Pick<ChartData, 'kind' | 'isStacked'> => ({
-  kind: type.startsWith('Line') || type.startsWith('XY') || type.startsWith('Area') ? 'line' : type.startsWith('Bar') ? 'bar' : 'column',
+  kind:
+    type.startsWith('Line') || type.startsWith('XY') || type.startsWith('Area')
+      ? 'line'
+      : type.startsWith('Bar')
+        ? 'bar'
+        : 'column',
   isStacked: type.includes('Stacked'),
 });
 
-const labelsOf = ({ values, texts }: Column, format: string | undefined, length: number): string[] => Array.from({ length }, (_, i) => {
-  const value = values[i];
-  return format && typeof value === 'number' ? formatted(format, value) : texts[i] ?? String(i + 1);
-});
+const labelsOf = ({ values, texts }: Column, format: string | undefined, length: number): string[] =>
+  Array.from({ length }, (_, i) => {
+    const value = values[i];
+    return format && typeof value === 'number' ? formatted(format, value) : (texts[i] ?? String(i + 1));
+  });
 
 export async function chartData(book: Book, sheet: string, chart: ChartState): Promise<ChartData> {
   const columns = await Promise.all(chart.series.map((s) => column(book, s.values, sheet)));
@@ -67,14 +88,29 @@ export async function chartData(book: Book, sheet: string, chart: ChartState): P
     const isSpacer = s.fill === 'none';
     const { values, texts } = columns[i] ?? NOTHING;
     const automatic = `#${SERIES_COLORS[(isSpacer ? 0 : drawn++) % SERIES_COLORS.length] ?? '12454F'}`;
-    return { name: s.name, values: values.map((v) => (typeof v === 'number' ? v : null)), texts, isSpacer, color: s.fill && !isSpacer ? s.fill : automatic };
+    return {
+      name: s.name,
+      values: values.map((v) => (typeof v === 'number' ? v : null)),
+      texts,
+      isSpacer,
+      color: s.fill && !isSpacer ? s.fill : automatic,
+    };
   });
   const { kind, isStacked } = kindOf(chart.type);
   return {
-    id: chart.id, title: chart.title ?? chart.name, kind, isStacked, series,
+    id: chart.id,
+    title: chart.title ?? chart.name,
+    kind,
+    isStacked,
+    series,
     labels: labelsOf(categories, chart.category.format, length),
-    xTitle: chart.category.title ?? '', yTitle: chart.value.title ?? '', isReversed: chart.category.reversed,
-    hasLegend: chart.legend.visible, valueFormat: chart.value.format ?? columns[0]?.format ?? '', min: chart.value.min, max: chart.value.max,
+    xTitle: chart.category.title ?? '',
+    yTitle: chart.value.title ?? '',
+    isReversed: chart.category.reversed,
+    hasLegend: chart.legend.visible,
+    valueFormat: chart.value.format ?? columns[0]?.format ?? '',
+    min: chart.value.min,
+    max: chart.value.max,
   };
 }
 

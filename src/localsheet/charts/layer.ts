@@ -10,8 +10,22 @@ import { ChartCard } from './card';
 import { chartData } from './data';
 
 /** On the canvas, headings included; what is left of and above the edges is under frozen cells. */
-interface Box { readonly left: number; readonly top: number; readonly width: number; readonly height: number; readonly edgeLeft: number; readonly edgeTop: number }
-interface Moved { readonly x: number; readonly y: number; readonly scaleX: number; readonly scaleY: number; readonly headX: number; readonly headY: number }
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly edgeLeft: number;
+  readonly edgeTop: number;
+}
+interface Moved {
+  readonly x: number;
+  readonly y: number;
+  readonly scaleX: number;
+  readonly scaleY: number;
+  readonly headX: number;
+  readonly headY: number;
+}
 
 /** Room for the shadow. */
 const OUTSIDE = 8;
@@ -29,7 +43,10 @@ export class ChartLayer {
   private placing = 0;
   private drawing: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(private readonly open: UniverBook, private readonly home: HTMLElement) {
+  constructor(
+    private readonly open: UniverBook,
+    private readonly home: HTMLElement,
+  ) {
     this.root.className = 'chart-layer';
     this.root.setAttribute('role', 'group');
     this.root.setAttribute('aria-label', 'Charts of this sheet');
@@ -39,14 +56,32 @@ export class ChartLayer {
       if (REDRAW_AFTER.has(id)) this.redraw();
       else if (id.startsWith('sheet.operation.set-worksheet-active')) this.redraw();
     });
-    open.beside.listen(() => { this.redraw(); });
-    new ResizeObserver(() => { this.place(); }).observe(home);
+    open.beside.listen(() => {
+      this.redraw();
+    });
+    new ResizeObserver(() => {
+      this.place();
+    }).observe(home);
     // Turning the wheel over a chart scrolls the sheet under it.
-    this.root.addEventListener('wheel', (event) => {
-      if ((event.target as Element).closest('.chart-table')) return;
-      event.preventDefault();
-      this.sheetCanvas()?.dispatchEvent(new WheelEvent('wheel', { deltaX: event.deltaX, deltaY: event.deltaY, deltaMode: event.deltaMode, clientX: event.clientX, clientY: event.clientY, bubbles: true, cancelable: true }));
-    }, { passive: false });
+    this.root.addEventListener(
+      'wheel',
+      (event) => {
+        if ((event.target as Element).closest('.chart-table')) return;
+        event.preventDefault();
+        this.sheetCanvas()?.dispatchEvent(
+          new WheelEvent('wheel', {
+            deltaX: event.deltaX,
+            deltaY: event.deltaY,
+            deltaMode: event.deltaMode,
+            clientX: event.clientX,
+            clientY: event.clientY,
+            bubbles: true,
+            cancelable: true,
+          }),
+        );
+      },
+      { passive: false },
+    );
     this.redraw();
   }
 
@@ -62,12 +97,18 @@ export class ChartLayer {
   /** Soon, once for many changes. */
   redraw(): void {
     clearTimeout(this.drawing);
-    this.drawing = setTimeout(() => { void this.drawNow(); }, 60);
+    this.drawing = setTimeout(() => {
+      void this.drawNow();
+    }, 60);
   }
 
   private async drawNow(): Promise<void> {
     const { sheet, charts } = await this.states();
-    for (const [id, card] of this.cards) if (!charts.some((c) => c.id === id)) { card.remove(); this.cards.delete(id); }
+    for (const [id, card] of this.cards)
+      if (!charts.some((c) => c.id === id)) {
+        card.remove();
+        this.cards.delete(id);
+      }
     for (const chart of charts) {
       let card = this.cards.get(chart.id);
       if (!card) {
@@ -83,20 +124,34 @@ export class ChartLayer {
   /** At the next frame, where the cells are now. */
   place(): void {
     if (this.cards.size === 0 || this.placing !== 0) return;
-    this.placing = requestAnimationFrame(() => { this.placing = 0; void this.placeNow(); });
+    this.placing = requestAnimationFrame(() => {
+      this.placing = 0;
+      void this.placeNow();
+    });
   }
 
   private moved(): Moved | undefined {
-    const render = this.open.context.engine.injector.get(IRenderManagerService).getRenderById(this.open.context.unitId);
+    const render = this.open.context.engine.injector
+      .get(IRenderManagerService)
+      .getRenderById(this.open.context.unitId);
     const viewport = render?.scene.getViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
     const skeleton = render?.with(SheetSkeletonManagerService).getCurrentSkeleton();
     if (!render || !viewport || !skeleton) return undefined;
     if (viewport !== this.viewport) {
       this.viewport = viewport;
-      viewport.onScrollAfter$.subscribeEvent(() => { this.place(); });
+      viewport.onScrollAfter$.subscribeEvent(() => {
+        this.place();
+      });
     }
     const { scaleX, scaleY } = render.scene.getAncestorScale();
-    return { x: viewport.viewportScrollX, y: viewport.viewportScrollY, scaleX, scaleY, headX: skeleton.rowHeaderWidth, headY: skeleton.columnHeaderHeight };
+    return {
+      x: viewport.viewportScrollX,
+      y: viewport.viewportScrollY,
+      scaleX,
+      scaleY,
+      headX: skeleton.rowHeaderWidth,
+      headY: skeleton.columnHeaderHeight,
+    };
   }
 
   /** Over frozen rows and columns a chart stays with them; any other slides under them. */
@@ -109,9 +164,12 @@ export class ChartLayer {
     const edge = facade.getRange(ySplit, xSplit).getCellRect();
     const [slidesX, slidesY] = [column >= xSplit, row >= ySplit];
     return {
-      left: (from.left - (slidesX ? moved.x : 0)) * moved.scaleX, top: (from.top - (slidesY ? moved.y : 0)) * moved.scaleY,
-      width: (to.right - from.left) * moved.scaleX, height: (to.bottom - from.top) * moved.scaleY,
-      edgeLeft: slidesX ? edge.left * moved.scaleX : 0, edgeTop: slidesY ? edge.top * moved.scaleY : 0,
+      left: (from.left - (slidesX ? moved.x : 0)) * moved.scaleX,
+      top: (from.top - (slidesY ? moved.y : 0)) * moved.scaleY,
+      width: (to.right - from.left) * moved.scaleX,
+      height: (to.bottom - from.top) * moved.scaleY,
+      edgeLeft: slidesX ? edge.left * moved.scaleX : 0,
+      edgeTop: slidesY ? edge.top * moved.scaleY : 0,
     };
   }
 
@@ -124,13 +182,20 @@ export class ChartLayer {
     const inner = canvas.getBoundingClientRect();
     const [headX, headY] = [moved.headX * moved.scaleX, moved.headY * moved.scaleY];
     // Cut at the headings: a chart scrolled away must not cover them.
-    Object.assign(this.root.style, { left: `${inner.left - outer.left + headX}px`, top: `${inner.top - outer.top + headY}px`, width: `${inner.width - headX - 12}px`, height: `${inner.height - headY - 12}px` });
+    Object.assign(this.root.style, {
+      left: `${inner.left - outer.left + headX}px`,
+      top: `${inner.top - outer.top + headY}px`,
+      width: `${inner.width - headX - 12}px`,
+      height: `${inner.height - headY - 12}px`,
+    });
     for (const chart of charts) {
       const root = this.cards.get(chart.id)?.root;
       if (!root) continue;
       const box = this.boxOf(sheet, chart.place ?? DEFAULT_PLACE, moved);
       Object.assign(root.style, {
-        transform: `translate(${Math.round(box.left - headX)}px, ${Math.round(box.top - headY)}px)`, width: `${Math.round(box.width)}px`, height: `${Math.round(box.height)}px`,
+        transform: `translate(${Math.round(box.left - headX)}px, ${Math.round(box.top - headY)}px)`,
+        width: `${Math.round(box.width)}px`,
+        height: `${Math.round(box.height)}px`,
         clipPath: `inset(${Math.max(-OUTSIDE, box.edgeTop - box.top)}px ${-OUTSIDE}px ${-OUTSIDE}px ${Math.max(-OUTSIDE, box.edgeLeft - box.left)}px)`,
       });
     }

@@ -33,7 +33,8 @@ export interface SheetState {
 export type SheetPatch = Partial<Omit<SheetState, 'id'>> & { readonly position?: number };
 
 /** Typed content, already parsed: undefined leaves the cell, null empties it and keeps its format. */
-export type CellInput = undefined | null | { readonly value: number | string | boolean } | { readonly formula: string };
+export type CellInput =
+  undefined | null | { readonly value: number | string | boolean } | { readonly formula: string };
 
 /**
  * values: what the cell shows as a number, text, truth or error; cells a formula spills into count.
@@ -47,7 +48,8 @@ export interface CellReads {
   readonly text: string[][];
 }
 
-export type HorizontalAlignment = 'General' | 'Left' | 'Center' | 'Right' | 'Fill' | 'Justify' | 'CenterAcrossSelection' | 'Distributed';
+export type HorizontalAlignment =
+  'General' | 'Left' | 'Center' | 'Right' | 'Fill' | 'Justify' | 'CenterAcrossSelection' | 'Distributed';
 export type VerticalAlignment = 'Top' | 'Center' | 'Bottom' | 'Justify' | 'Distributed';
 
 /** The look of cells. Read over several cells, a property that is not the same everywhere is null. */
@@ -72,9 +74,14 @@ export interface FormatState {
 export type MixedFormat = { readonly [K in keyof FormatState]: FormatState[K] | null };
 export type FormatPatch = Partial<FormatState>;
 
-export type Edge = 'EdgeTop' | 'EdgeBottom' | 'EdgeLeft' | 'EdgeRight' | 'InsideVertical' | 'InsideHorizontal';
-export type LineStyle = 'None' | 'Continuous' | 'Dash' | 'DashDot' | 'DashDotDot' | 'Dot' | 'Double' | 'SlantDashDot';
-export interface BorderState { readonly style: LineStyle; readonly color: string }
+export type Edge =
+  'EdgeTop' | 'EdgeBottom' | 'EdgeLeft' | 'EdgeRight' | 'InsideVertical' | 'InsideHorizontal';
+export type LineStyle =
+  'None' | 'Continuous' | 'Dash' | 'DashDot' | 'DashDotDot' | 'Dot' | 'Double' | 'SlantDashDot';
+export interface BorderState {
+  readonly style: LineStyle;
+  readonly color: string;
+}
 
 export interface TableState {
   readonly id: string;
@@ -99,10 +106,20 @@ export interface NameState {
 export interface ValidationState {
   readonly rule:
     | { readonly kind: 'list'; readonly source: string; readonly dropDown: boolean }
-    | { readonly kind: 'decimal' | 'whole' | 'date' | 'time' | 'textLength'; readonly operator: string; readonly formula1: string | number; readonly formula2?: string | number }
+    | {
+        readonly kind: 'decimal' | 'whole' | 'date' | 'time' | 'textLength';
+        readonly operator: string;
+        readonly formula1: string | number;
+        readonly formula2?: string | number;
+      }
     | { readonly kind: 'custom'; readonly formula: string };
   readonly ignoreBlanks: boolean;
-  readonly error?: { readonly title: string; readonly message: string; readonly style: 'Stop' | 'Warning' | 'Information'; readonly show: boolean };
+  readonly error?: {
+    readonly title: string;
+    readonly message: string;
+    readonly style: 'Stop' | 'Warning' | 'Information';
+    readonly show: boolean;
+  };
   readonly prompt?: { readonly title: string; readonly message: string; readonly show: boolean };
 }
 
@@ -161,7 +178,10 @@ export interface PageState {
   readonly scale?: number;
 }
 
-export interface Selection { readonly sheet: string; readonly area: Area }
+export interface Selection {
+  readonly sheet: string;
+  readonly area: Area;
+}
 
 export interface Book {
   /** Runs the changes of one batch as one undo step. */
@@ -187,7 +207,11 @@ export interface Book {
   /** Same shape as the area. */
   write(sheet: string, area: Area, cells: readonly (readonly CellInput[])[]): Awaitable<void>;
   /** undefined leaves a cell's format. */
-  setNumberFormats(sheet: string, area: Area, formats: readonly (readonly (string | undefined)[])[]): Awaitable<void>;
+  setNumberFormats(
+    sheet: string,
+    area: Area,
+    formats: readonly (readonly (string | undefined)[])[],
+  ): Awaitable<void>;
   clear(sheet: string, area: Area, what: 'All' | 'Contents' | 'Formats'): Awaitable<void>;
   /** The smallest area that holds everything; with `valuesOnly` formats do not count. undefined when nothing is there. */
   usedArea(sheet: string, valuesOnly: boolean): Awaitable<Area | undefined>;

@@ -16,9 +16,14 @@ export interface Executor {
 }
 
 type Objects = Map<number, Node | null>;
-interface Batch { readonly env: Env; readonly paths: RequestBody['ObjectPaths']; readonly objects: Objects }
+interface Batch {
+  readonly env: Env;
+  readonly paths: RequestBody['ObjectPaths'];
+  readonly objects: Objects;
+}
 
-const isReference = (value: unknown): value is { readonly _ObjectPathId: number } => typeof value === 'object' && value !== null && '_ObjectPathId' in value;
+const isReference = (value: unknown): value is { readonly _ObjectPathId: number } =>
+  typeof value === 'object' && value !== null && '_ObjectPathId' in value;
 
 /** Objects inside arguments arrive as path ids, at the top or deeper down. */
 async function resolveDeep(batch: Batch, value: unknown): Promise<unknown> {
@@ -33,13 +38,19 @@ async function argumentsOf(batch: Batch, info: ArgumentInfo | undefined): Promis
   const given = info?.Arguments ?? [];
   const ids = info?.ReferencedObjectPathIds ?? [];
   const answer: unknown[] = [];
-  for (const [i, value] of given.entries()) answer.push(await (ids[i] ? resolve(batch, ids[i]) : resolveDeep(batch, value)));
+  for (const [i, value] of given.entries())
+    answer.push(await (ids[i] ? resolve(batch, ids[i]) : resolveDeep(batch, value)));
   return answer;
 }
 
 const isReading = (name: string): boolean => name === '' || name.startsWith('Get') || name.startsWith('_');
 
-async function call(batch: Batch, node: Node, name: string, info: ArgumentInfo | undefined): Promise<unknown> {
+async function call(
+  batch: Batch,
+  node: Node,
+  name: string,
+  info: ArgumentInfo | undefined,
+): Promise<unknown> {
   const method = node.methods?.[name] ?? fail('ApiNotFound', `${node.type} has no ${name} here.`);
   const answer = await method(...(await argumentsOf(batch, info)));
   if (!isReading(name)) batch.env.isStale = true;
@@ -48,21 +59,28 @@ async function call(batch: Batch, node: Node, name: string, info: ArgumentInfo |
 
 type Step = (batch: Batch, parent: Node, path: PathInfo) => Awaitable<Node | null>;
 const STEPS: Readonly<Record<number, Step>> = {
-  [PathType.property]: (_batch, parent, path) => (parent.links?.[path.Name] ?? fail('ApiNotFound', `${parent.type} has no ${path.Name} here.`))(),
+  [PathType.property]: (_batch, parent, path) =>
+    (parent.links?.[path.Name] ?? fail('ApiNotFound', `${parent.type} has no ${path.Name} here.`))(),
   [PathType.indexer]: async (batch, parent, path) =>
-    (parent.item ?? fail('ApiNotFound', `${parent.type} is no collection.`))((await argumentsOf(batch, path.ArgumentInfo))[0]),
+    (parent.item ?? fail('ApiNotFound', `${parent.type} is no collection.`))(
+      (await argumentsOf(batch, path.ArgumentInfo))[0],
+    ),
   [PathType.method]: async (batch, parent, path) => {
     const found = await call(batch, parent, path.Name, path.ArgumentInfo);
-    return found === null || isNode(found) ? found : fail('GeneralException', `${parent.type}.${path.Name} is not an object.`);
+    return found === null || isNode(found)
+      ? found
+      : fail('GeneralException', `${parent.type}.${path.Name} is not an object.`);
   },
 };
 
 async function follow(batch: Batch, path: PathInfo): Promise<Node | null> {
   if (path.ObjectPathType === PathType.global) return workbookNode(batch.env);
   if (path.ObjectPathType === PathType.nullObject) return null;
-  if (path.ObjectPathType === PathType.reference) return batch.env.references.get(path.Name) ?? fail('InvalidObjectPath', 'The object is no longer kept.');
+  if (path.ObjectPathType === PathType.reference)
+    return batch.env.references.get(path.Name) ?? fail('InvalidObjectPath', 'The object is no longer kept.');
   const parent = await resolve(batch, path.ParentObjectPathId ?? 0);
-  const step = STEPS[path.ObjectPathType] ?? fail('ApiNotFound', `Path type ${path.ObjectPathType} is not known.`);
+  const step =
+    STEPS[path.ObjectPathType] ?? fail('ApiNotFound', `Path type ${path.ObjectPathType} is not known.`);
   return parent && step(batch, parent, path);
 }
 
@@ -77,7 +95,8 @@ async function resolve(batch: Batch, id: number): Promise<Node | null> {
 }
 
 const nodeFor = async (batch: Batch, action: ActionInfo): Promise<Node> =>
-  (await resolve(batch, action.ObjectPathId)) ?? fail('ItemNotFound', 'The object does not exist: test isNullObject first.');
+  (await resolve(batch, action.ObjectPathId)) ??
+  fail('ItemNotFound', 'The object does not exist: test isNullObject first.');
 
 type Performer = (batch: Batch, action: ActionInfo) => Promise<unknown>;
 const PERFORMERS: Readonly<Record<number, Performer>> = {
@@ -97,7 +116,8 @@ const PERFORMERS: Readonly<Record<number, Performer>> = {
   },
   [ActionType.set]: async (batch, action) => {
     const node = await nodeFor(batch, action);
-    const set = node.setters?.[action.Name] ?? fail('ApiNotFound', `${node.type}.${action.Name} cannot be set here.`);
+    const set =
+      node.setters?.[action.Name] ?? fail('ApiNotFound', `${node.type}.${action.Name} cannot be set here.`);
     await set((await argumentsOf(batch, action.ArgumentInfo))[0]);
     batch.env.isStale = true;
     return null;
@@ -105,12 +125,17 @@ const PERFORMERS: Readonly<Record<number, Performer>> = {
 };
 
 const perform = (batch: Batch, action: ActionInfo): Promise<unknown> =>
-  (PERFORMERS[action.ActionType] ?? fail('ApiNotFound', `Action type ${action.ActionType} is not known.`))(batch, action);
+  (PERFORMERS[action.ActionType] ?? fail('ApiNotFound', `Action type ${action.ActionType} is not known.`))(
+    batch,
+    action,
+  );
 
 /** A method that adds runs when its path is first followed, so paths count as changes too. */
 const readsOnly = (body: RequestBody): boolean =>
-  body.Actions.every((a) => a.ActionType <= ActionType.query || (a.ActionType === ActionType.method && isReading(a.Name)))
-  && Object.values(body.ObjectPaths).every((p) => p.ObjectPathType !== PathType.method || isReading(p.Name));
+  body.Actions.every(
+    (a) => a.ActionType <= ActionType.query || (a.ActionType === ActionType.method && isReading(a.Name)),
+  ) &&
+  Object.values(body.ObjectPaths).every((p) => p.ObjectPathType !== PathType.method || isReading(p.Name));
 
 async function runAll(batch: Batch, actions: readonly ActionInfo[]): Promise<ResponseBody> {
   const results: ActionResult[] = [];
@@ -121,7 +146,16 @@ async function runAll(batch: Batch, actions: readonly ActionInfo[]): Promise<Res
       const code = error instanceof ApiFailure ? error.code : 'GeneralException';
       const text = error instanceof Error ? error.message : String(error);
       const name = batch.paths[String(action.ObjectPathId)]?.Name ?? '';
-      return { Results: results, Error: { Code: code, Message: text, Location: [name, action.Name].filter(Boolean).join('.'), ActionIndex: i, HttpStatusCode: 400 } };
+      return {
+        Results: results,
+        Error: {
+          Code: code,
+          Message: text,
+          Location: [name, action.Name].filter(Boolean).join('.'),
+          ActionIndex: i,
+          HttpStatusCode: 400,
+        },
+      };
     }
   }
   return { Results: results };
@@ -133,8 +167,12 @@ export interface ExecutorOptions {
 
 export function createExecutor(book: Book, options: ExecutorOptions = {}): Executor {
   const env: Env = {
-    book, references: new Map(), nextReference: 1, isStale: true,
-    openWorkbook: options.openWorkbook ?? (() => fail('NotImplemented', 'This host cannot show another workbook.')),
+    book,
+    references: new Map(),
+    nextReference: 1,
+    isStale: true,
+    openWorkbook:
+      options.openWorkbook ?? (() => fail('NotImplemented', 'This host cannot show another workbook.')),
   };
   let last: Promise<unknown> = Promise.resolve();
   const run = async (body: RequestBody): Promise<ResponseBody> => {

@@ -1,7 +1,19 @@
 import type { Cell } from '../../../shared/values';
 import { isWholeColumns, isWholeRows, overlaps } from './address';
 import type {
-  Area, BorderState, CellInput, ChartState, ConditionalState, Edge, FormatPatch, FormatState, MixedFormat, PageState, ProtectionState, SheetState, ValidationState,
+  Area,
+  BorderState,
+  CellInput,
+  ChartState,
+  ConditionalState,
+  Edge,
+  FormatPatch,
+  FormatState,
+  MixedFormat,
+  PageState,
+  ProtectionState,
+  SheetState,
+  ValidationState,
 } from './book';
 
 /** One sheet of the in-memory book. */
@@ -19,8 +31,18 @@ export interface MemoryCell {
 }
 
 export const DEFAULT_FORMAT: FormatState = {
-  fill: '', bold: false, italic: false, color: '#000000', size: 11, font: 'Calibri', horizontal: 'General', vertical: 'Bottom', wrap: false, locked: true,
-  columnWidth: 48, rowHeight: 15,
+  fill: '',
+  bold: false,
+  italic: false,
+  color: '#000000',
+  size: 11,
+  font: 'Calibri',
+  horizontal: 'General',
+  vertical: 'Bottom',
+  wrap: false,
+  locked: true,
+  columnWidth: 48,
+  rowHeight: 15,
 };
 type SizeKey = 'columnWidth' | 'rowHeight';
 const isSize = (key: keyof FormatState): key is SizeKey => key === 'columnWidth' || key === 'rowHeight';
@@ -33,14 +55,21 @@ export const columnOfKey = (key: number): number => key % WIDTH;
 /** Whole rows and columns are not filled cell by cell. */
 const isUnbounded = (area: Area): boolean => isWholeRows(area) || isWholeColumns(area);
 const holds = (area: Area, row: number, column: number): boolean =>
-  row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
+  row >= area.row &&
+  row < area.row + area.rows &&
+  column >= area.column &&
+  column < area.column + area.columns;
 
 export class MemorySheet {
   readonly cells = new Map<number, MemoryCell>();
   readonly columnWidths = new Map<number, number>();
   readonly rowHeights = new Map<number, number>();
   /** Looks of whole rows and columns, later ones on top. */
-  private readonly layers: { readonly area: Area; readonly look: FormatPatch; readonly numberFormat?: string }[] = [];
+  private readonly layers: {
+    readonly area: Area;
+    readonly look: FormatPatch;
+    readonly numberFormat?: string;
+  }[] = [];
   merges: Area[] = [];
   charts: ChartState[] = [];
   conditionals: ConditionalState[] = [];
@@ -68,11 +97,16 @@ export class MemorySheet {
 
   map<T>(area: Area, show: (row: number, column: number, cell: MemoryCell | undefined) => T): T[][] {
     return Array.from({ length: area.rows }, (_, r) =>
-      Array.from({ length: area.columns }, (_unused, c) => show(area.row + r, area.column + c, this.at(area.row + r, area.column + c))));
+      Array.from({ length: area.columns }, (_unused, c) =>
+        show(area.row + r, area.column + c, this.at(area.row + r, area.column + c)),
+      ),
+    );
   }
 
   write(area: Area, cells: readonly (readonly CellInput[])[]): void {
-    for (const [r, line] of cells.entries()) for (const [c, input] of line.entries()) if (input !== undefined) this.put(area.row + r, area.column + c, input);
+    for (const [r, line] of cells.entries())
+      for (const [c, input] of line.entries())
+        if (input !== undefined) this.put(area.row + r, area.column + c, input);
   }
 
   private put(row: number, column: number, input: Exclude<CellInput, undefined>): void {
@@ -105,27 +139,41 @@ export class MemorySheet {
   }
 
   used(valuesOnly: boolean): Area | undefined {
-    const keys = [...this.cells].filter(([, cell]) => hasContent(cell) || (!valuesOnly && hasLook(cell))).map(([key]) => key);
+    const keys = [...this.cells]
+      .filter(([, cell]) => hasContent(cell) || (!valuesOnly && hasLook(cell)))
+      .map(([key]) => key);
     if (keys.length === 0) return undefined;
     const rows = keys.map(rowOfKey);
     const columns = keys.map(columnOfKey);
     const row = rows.reduce((a, b) => Math.min(a, b));
     const column = columns.reduce((a, b) => Math.min(a, b));
-    return { row, column, rows: rows.reduce((a, b) => Math.max(a, b)) - row + 1, columns: columns.reduce((a, b) => Math.max(a, b)) - column + 1 };
+    return {
+      row,
+      column,
+      rows: rows.reduce((a, b) => Math.max(a, b)) - row + 1,
+      columns: columns.reduce((a, b) => Math.max(a, b)) - column + 1,
+    };
   }
 
   numberFormat(row: number, column: number): string {
-    return this.at(row, column)?.numberFormat ?? this.layers.findLast((l) => l.numberFormat !== undefined && holds(l.area, row, column))?.numberFormat ?? 'General';
+    return (
+      this.at(row, column)?.numberFormat ??
+      this.layers.findLast((l) => l.numberFormat !== undefined && holds(l.area, row, column))?.numberFormat ??
+      'General'
+    );
   }
 
   setNumberFormats(area: Area, formats: readonly (readonly (string | undefined)[])[]): void {
-    for (const [r, line] of formats.entries()) for (const [c, format] of line.entries())
-      if (format !== undefined) this.touch(area.row + r, area.column + c).numberFormat = format;
+    for (const [r, line] of formats.entries())
+      for (const [c, format] of line.entries())
+        if (format !== undefined) this.touch(area.row + r, area.column + c).numberFormat = format;
   }
 
   setFormat(area: Area, { columnWidth, rowHeight, ...look }: FormatPatch): void {
-    if (columnWidth !== undefined) for (let c = area.column; c < area.column + area.columns; c++) this.columnWidths.set(c, columnWidth);
-    if (rowHeight !== undefined) for (let r = area.row; r < area.row + area.rows; r++) this.rowHeights.set(r, rowHeight);
+    if (columnWidth !== undefined)
+      for (let c = area.column; c < area.column + area.columns; c++) this.columnWidths.set(c, columnWidth);
+    if (rowHeight !== undefined)
+      for (let r = area.row; r < area.row + area.rows; r++) this.rowHeights.set(r, rowHeight);
     if (Object.keys(look).length === 0) return;
     if (isUnbounded(area)) {
       this.layers.push({ area, look });
@@ -141,20 +189,33 @@ export class MemorySheet {
 
   private lookAt(row: number, column: number): FormatState {
     const under = this.layers.filter((l) => holds(l.area, row, column)).map((l) => l.look);
-    const sizes = { columnWidth: this.columnWidths.get(column) ?? DEFAULT_FORMAT.columnWidth, rowHeight: this.rowHeights.get(row) ?? DEFAULT_FORMAT.rowHeight };
+    const sizes = {
+      columnWidth: this.columnWidths.get(column) ?? DEFAULT_FORMAT.columnWidth,
+      rowHeight: this.rowHeights.get(row) ?? DEFAULT_FORMAT.rowHeight,
+    };
     return Object.assign({}, DEFAULT_FORMAT, ...under, this.at(row, column)?.look, sizes) as FormatState;
   }
 
   format(area: Area): MixedFormat {
     const places = isUnbounded(area)
-      ? [[area.row, area.column] as const, ...[...this.within(area)].map(([key]) => [rowOfKey(key), columnOfKey(key)] as const)]
-      : Array.from({ length: area.rows * area.columns }, (_, i) => [area.row + Math.floor(i / area.columns), area.column + (i % area.columns)] as const);
+      ? [
+          [area.row, area.column] as const,
+          ...[...this.within(area)].map(([key]) => [rowOfKey(key), columnOfKey(key)] as const),
+        ]
+      : Array.from(
+          { length: area.rows * area.columns },
+          (_, i) => [area.row + Math.floor(i / area.columns), area.column + (i % area.columns)] as const,
+        );
     const [first, ...rest] = places.map(([row, column]) => this.lookAt(row, column));
     const shown: Record<string, unknown> = { ...(first ?? DEFAULT_FORMAT) };
-    for (const look of rest) for (const key of Object.keys(look) as (keyof FormatState)[]) if (shown[key] !== look[key] && !(isUnbounded(area) && isSize(key))) shown[key] = null;
+    for (const look of rest)
+      for (const key of Object.keys(look) as (keyof FormatState)[])
+        if (shown[key] !== look[key] && !(isUnbounded(area) && isSize(key))) shown[key] = null;
     return shown as unknown as MixedFormat;
   }
 }
 
-export const hasContent = (cell: MemoryCell): boolean => cell.formula !== undefined || (cell.value !== null && cell.value !== '') || cell.spilledFrom !== undefined;
-const hasLook = (cell: MemoryCell): boolean => cell.look !== undefined || cell.borders !== undefined || cell.numberFormat !== undefined;
+export const hasContent = (cell: MemoryCell): boolean =>
+  cell.formula !== undefined || (cell.value !== null && cell.value !== '') || cell.spilledFrom !== undefined;
+const hasLook = (cell: MemoryCell): boolean =>
+  cell.look !== undefined || cell.borders !== undefined || cell.numberFormat !== undefined;

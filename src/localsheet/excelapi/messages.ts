@@ -1,6 +1,14 @@
 /** What a client sends with each sync and what it gets back: the form the Excel client library uses on the wire. */
 export const ActionType = { instantiate: 1, query: 2, method: 3, set: 4 } as const;
-export const PathType = { global: 1, newObject: 2, method: 3, property: 4, indexer: 5, reference: 6, nullObject: 7 } as const;
+export const PathType = {
+  global: 1,
+  newObject: 2,
+  method: 3,
+  property: 4,
+  indexer: 5,
+  reference: 6,
+  nullObject: 7,
+} as const;
 
 export interface ArgumentInfo {
   readonly Arguments?: readonly unknown[];
@@ -33,7 +41,10 @@ export interface RequestBody {
   readonly ObjectPaths: Readonly<Record<string, PathInfo>>;
 }
 
-export interface ActionResult { readonly ActionId: number; readonly Value: unknown }
+export interface ActionResult {
+  readonly ActionId: number;
+  readonly Value: unknown;
+}
 export interface ErrorBody {
   readonly Code: string;
   readonly Message: string;

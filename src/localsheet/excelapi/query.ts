@@ -6,11 +6,17 @@ import type { Node } from './node';
 
 const upper = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
-interface Wanted { readonly own: Set<string>; isAll: boolean; readonly deeper: Map<string, string[]> }
+interface Wanted {
+  readonly own: Set<string>;
+  isAll: boolean;
+  readonly deeper: Map<string, string[]>;
+}
 
 function wantedOf(select: readonly string[], expand: readonly string[]): Wanted {
   const wanted: Wanted = { own: new Set(), isAll: select.length === 0, deeper: new Map() };
-  const go = (name: string, rest: string): void => { wanted.deeper.set(name, [...(wanted.deeper.get(name) ?? []), ...(rest ? [rest] : [])]); };
+  const go = (name: string, rest: string): void => {
+    wanted.deeper.set(name, [...(wanted.deeper.get(name) ?? []), ...(rest ? [rest] : [])]);
+  };
   for (const path of select) {
     const [first = '', ...rest] = path.split('/').map((part) => part.trim());
     if (first === '*' || first === '$all') wanted.isAll = true;
@@ -36,11 +42,16 @@ async function collection(node: Node, info: QueryInfo): Promise<Record<string, u
   for (const path of own) answer[upper(path)] = await node.scalars[upper(path)]?.();
   if (own.length > 0 && rest.length === 0) return answer;
   const found: unknown[] = [];
-  for (const item of items) found.push({ ...(await item.identity?.()), ...(await object(item, rest, info.Expand ?? [])) });
+  for (const item of items)
+    found.push({ ...(await item.identity?.()), ...(await object(item, rest, info.Expand ?? [])) });
   return { ...answer, _Items: found };
 }
 
-async function object(node: Node, select: readonly string[], expand: readonly string[]): Promise<Record<string, unknown>> {
+async function object(
+  node: Node,
+  select: readonly string[],
+  expand: readonly string[],
+): Promise<Record<string, unknown>> {
   const wanted = wantedOf(select, expand);
   const names = wanted.isAll ? new Set([...Object.keys(node.scalars), ...wanted.own]) : wanted.own;
   const answer: Record<string, unknown> = {};

@@ -8,21 +8,38 @@ import type { Area, Book, ChartState, ValidationState } from '../excelapi/book';
 
 /** What stands beside the cells, both ways: input rules, colouring rules, charts. */
 
-const CHART_TYPES: Readonly<Record<ChartModel['kind'], string>> = { line: 'Line', column: 'ColumnClustered', occupancy: 'BarStacked' };
+const CHART_TYPES: Readonly<Record<ChartModel['kind'], string>> = {
+  line: 'Line',
+  column: 'ColumnClustered',
+  occupancy: 'BarStacked',
+};
 
 export function validationState(rule: ValidationModel): ValidationState {
   const error = { title: '', message: rule.message, style: 'Stop' as const, show: true };
-  if (rule.kind === 'list') return { rule: { kind: 'list', source: rule.items.join(','), dropDown: true }, ignoreBlanks: true, error };
-  return { rule: { kind: rule.kind, operator: 'Between', formula1: rule.min, formula2: rule.max }, ignoreBlanks: true, error };
+  if (rule.kind === 'list')
+    return {
+      rule: { kind: 'list', source: rule.items.join(','), dropDown: true },
+      ignoreBlanks: true,
+      error,
+    };
+  return {
+    rule: { kind: rule.kind, operator: 'Between', formula1: rule.min, formula2: rule.max },
+    ignoreBlanks: true,
+    error,
+  };
 }
 
 export function validationModel(state: ValidationState, range: string): ValidationModel | undefined {
   const message = state.error?.message ?? '';
   const { rule } = state;
-  if (rule.kind === 'list') return rule.source.startsWith('=') ? undefined : { range, message, kind: 'list', items: rule.source.split(',').map((item) => item.trim()) };
+  if (rule.kind === 'list')
+    return rule.source.startsWith('=')
+      ? undefined
+      : { range, message, kind: 'list', items: rule.source.split(',').map((item) => item.trim()) };
   if (rule.kind === 'decimal' || rule.kind === 'whole' || rule.kind === 'date') {
     const [min, max] = [Number(rule.formula1), Number(rule.formula2)];
-    if (rule.operator === 'Between' && Number.isFinite(min) && Number.isFinite(max)) return { range, message, kind: rule.kind, min, max };
+    if (rule.operator === 'Between' && Number.isFinite(min) && Number.isFinite(max))
+      return { range, message, kind: rule.kind, min, max };
   }
   return undefined;
 }
@@ -33,15 +50,34 @@ export function chartState(chart: ChartModel, id: string): ChartState {
   const [from, to] = [corner(chart.from), corner(chart.to)];
   const shown = chart.series.filter((s) => !s.isHidden);
   return {
-    id, name: chart.title, title: chart.title, type: CHART_TYPES[chart.kind],
+    id,
+    name: chart.title,
+    title: chart.title,
+    type: CHART_TYPES[chart.kind],
     legend: { visible: shown.length > 1, position: 'Bottom' },
-    category: { reversed: chart.kind === 'occupancy', ...(chart.xTitle ? { title: chart.xTitle } : {}), ...(chart.categoryFormat ? { format: chart.categoryFormat } : {}) },
+    category: {
+      reversed: chart.kind === 'occupancy',
+      ...(chart.xTitle ? { title: chart.xTitle } : {}),
+      ...(chart.categoryFormat ? { format: chart.categoryFormat } : {}),
+    },
     value: {
-      reversed: false, ...(chart.yTitle ? { title: chart.yTitle } : {}), ...(chart.valueFormat ? { format: chart.valueFormat } : {}),
+      reversed: false,
+      ...(chart.yTitle ? { title: chart.yTitle } : {}),
+      ...(chart.valueFormat ? { format: chart.valueFormat } : {}),
       ...(chart.valueRange ? { min: chart.valueRange[0], max: chart.valueRange[1] } : {}),
     },
-    series: chart.series.map((s) => ({ name: s.name, values: s.values, categories: chart.categories, ...(s.isHidden ? { fill: 'none' } : s.color ? { fill: `#${s.color.replace('#', '')}` } : {}) })),
-    place: { row: from.row, column: from.column, rows: to.row - from.row + 1, columns: to.column - from.column + 1 },
+    series: chart.series.map((s) => ({
+      name: s.name,
+      values: s.values,
+      categories: chart.categories,
+      ...(s.isHidden ? { fill: 'none' } : s.color ? { fill: `#${s.color.replace('#', '')}` } : {}),
+    })),
+    place: {
+      row: from.row,
+      column: from.column,
+      rows: to.row - from.row + 1,
+      columns: to.column - from.column + 1,
+    },
   };
 }
 
@@ -52,17 +88,33 @@ const kindOf = (type: string): ChartModel['kind'] | undefined => {
 };
 
 /** undefined when the model has no such chart. */
-export function chartModel(chart: ChartState, corners: (place: Area) => readonly [string, string]): ChartModel | undefined {
+export function chartModel(
+  chart: ChartState,
+  corners: (place: Area) => readonly [string, string],
+): ChartModel | undefined {
   const kind = kindOf(chart.type);
   const [first] = chart.series;
   if (!kind || !first) return undefined;
   const [from, to] = corners(chart.place ?? { row: 1, column: 1, rows: 15, columns: 7 });
   const { category, value } = chart;
   return {
-    kind, from, to, title: chart.title ?? chart.name, categories: first.categories,
-    series: chart.series.map((s) => ({ name: s.name, values: s.values, ...(s.fill === 'none' ? { isHidden: true } : given('color', s.fill?.replace('#', ''))) })),
-    ...given('xTitle', category.title), ...given('yTitle', value.title), ...given('valueFormat', value.format), ...given('categoryFormat', category.format),
-    ...(value.min !== undefined && value.max !== undefined ? { valueRange: [value.min, value.max] as const } : {}),
+    kind,
+    from,
+    to,
+    title: chart.title ?? chart.name,
+    categories: first.categories,
+    series: chart.series.map((s) => ({
+      name: s.name,
+      values: s.values,
+      ...(s.fill === 'none' ? { isHidden: true } : given('color', s.fill?.replace('#', ''))),
+    })),
+    ...given('xTitle', category.title),
+    ...given('yTitle', value.title),
+    ...given('valueFormat', value.format),
+    ...given('categoryFormat', category.format),
+    ...(value.min !== undefined && value.max !== undefined
+      ? { valueRange: [value.min, value.max] as const }
+      : {}),
   };
 }
 
@@ -75,7 +127,14 @@ async function addRules(book: Book, sheet: string, model: SheetModel): Promise<v
   for (const [i, rule] of [...(model.conditionals ?? []).entries()].reverse()) {
     const area = areaOf(rule.range);
     const { fill, ink } = STYLES[rule.style];
-    if (area) await book.putConditional(sheet, { id: `rule${i + 1}-${sheet}`, area, formula: rule.formula, color: `#${ink}`, ...given('fill', fill && `#${fill}`) });
+    if (area)
+      await book.putConditional(sheet, {
+        id: `rule${i + 1}-${sheet}`,
+        area,
+        formula: rule.formula,
+        color: `#${ink}`,
+        ...given('fill', fill && `#${fill}`),
+      });
   }
 }
 
@@ -84,7 +143,11 @@ async function addTables(book: Book, sheet: string, model: SheetModel): Promise<
     const area = areaOf(table.range);
     if (!area) continue;
     // The range counts the totals row; a table gets it when totals are switched on.
-    const id = await book.addTable(sheet, table.hasTotals ? { ...area, rows: area.rows - 1 } : area, table.name);
+    const id = await book.addTable(
+      sheet,
+      table.hasTotals ? { ...area, rows: area.rows - 1 } : area,
+      table.name,
+    );
     if (table.hasTotals) await book.changeTable(id, { showTotals: true });
   }
 }
@@ -100,18 +163,31 @@ async function addSheetFeatures(book: Book, sheet: string, model: SheetModel): P
   await addTables(book, sheet, model);
   await addRules(book, sheet, model);
   await addNotes(book, sheet, model);
-  for (const [i, chart] of (model.charts ?? []).entries()) await book.putChart(sheet, chartState(chart, `chart${i + 1}-${sheet}`));
+  for (const [i, chart] of (model.charts ?? []).entries())
+    await book.putChart(sheet, chartState(chart, `chart${i + 1}-${sheet}`));
   const { landscape = false, titleRows } = model.print ?? {};
-  await book.setPage(sheet, { landscape, ...(titleRows ? { titleRows: [titleRows[0] - 1, titleRows[1] - 1] as const } : {}) });
+  await book.setPage(sheet, {
+    landscape,
+    ...(titleRows ? { titleRows: [titleRows[0] - 1, titleRows[1] - 1] as const } : {}),
+  });
   // Last: it refuses what comes after.
-  if (model.isProtected) await book.setProtection(sheet, { isOn: true, options: { allowFormatColumns: true, allowFormatRows: true } });
+  if (model.isProtected)
+    await book.setProtection(sheet, {
+      isOn: true,
+      options: { allowFormatColumns: true, allowFormatRows: true },
+    });
 }
 
 export async function addFeatures({ book, beside }: UniverBook, model: WorkbookModel): Promise<void> {
   const sheets = await book.sheets();
   for (const { name, refersTo, comment } of model.names) {
     const { area } = splitReference(refersTo.replace(/^=/, ''));
-    if (area) await book.putName({ name, formula: refersTo.startsWith('=') ? refersTo : `=${refersTo}`, comment: comment ?? '' });
+    if (area)
+      await book.putName({
+        name,
+        formula: refersTo.startsWith('=') ? refersTo : `=${refersTo}`,
+        comment: comment ?? '',
+      });
   }
   for (const [i, sheet] of model.sheets.entries()) {
     const id = sheets[i]?.id;

@@ -1,5 +1,11 @@
 import type { IBorderStyleData } from '@univerjs/core';
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from '@univerjs/core';
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
+} from '@univerjs/core';
 import type { CellStyle, StyleName } from '../../../shared/workbook/model';
 import { FONT_SIZE, STYLES } from '../../../shared/workbook/styles';
 import type { Style } from '../univer/book/formats';
@@ -13,7 +19,11 @@ export const SCREEN_FONT = 'Arial';
 /** One step of setting off, in pixels. */
 const INDENT = 9;
 
-const ALIGN = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT } as const;
+const ALIGN = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+} as const;
 const line = (s: BorderStyleTypes, color: string): IBorderStyleData => ({ s, cl: { rgb: `#${color}` } });
 const LINE_COLOR = 'B9C4C7';
 
@@ -26,7 +36,10 @@ function bordersOf({ border, borderColor = LINE_COLOR }: CellStyle): Style['bd']
 export function engineStyle(look: CellStyle, format: string | undefined): Style {
   const bd = bordersOf(look);
   return {
-    ff: SCREEN_FONT, fs: look.size ?? FONT_SIZE, vt: VerticalAlign.MIDDLE, cl: { rgb: `#${look.ink}` },
+    ff: SCREEN_FONT,
+    fs: look.size ?? FONT_SIZE,
+    vt: VerticalAlign.MIDDLE,
+    cl: { rgb: `#${look.ink}` },
     ...(look.fill ? { bg: { rgb: `#${look.fill}` } } : {}),
     ...(look.isBold ? { bl: BooleanNumber.TRUE } : {}),
     ...(look.isItalic ? { it: BooleanNumber.TRUE } : {}),
@@ -47,9 +60,14 @@ function borderOf(style: Style): Pick<CellStyle, 'border' | 'borderColor'> {
   const one = b ?? t ?? l ?? r;
   if (!one || one.s === BorderStyleTypes.NONE) return {};
   const borderColor = plain(hex(one.cl?.rgb)) || LINE_COLOR;
-  const isBox = [t, r, b, l].every((side) => side !== null && side !== undefined && side.s !== BorderStyleTypes.NONE);
+  const isBox = [t, r, b, l].every(
+    (side) => side !== null && side !== undefined && side.s !== BorderStyleTypes.NONE,
+  );
   if (!isBox) return b ? { border: 'bottom', borderColor } : {};
-  return { border: one.s === BorderStyleTypes.MEDIUM || one.s === BorderStyleTypes.THICK ? 'medium' : 'thin', borderColor };
+  return {
+    border: one.s === BorderStyleTypes.MEDIUM || one.s === BorderStyleTypes.THICK ? 'medium' : 'thin',
+    borderColor,
+  };
 }
 
 const alignOf = (style: Style): Pick<CellStyle, 'align'> => {
@@ -71,18 +89,23 @@ export function lookOf(style: Style | undefined): CellStyle | undefined {
     ...(style.bl === BooleanNumber.TRUE ? { isBold: true } : {}),
     ...(style.it === BooleanNumber.TRUE ? { isItalic: true } : {}),
     ...(style.fs && style.fs !== FONT_SIZE ? { size: style.fs } : {}),
-    ...borderOf(style), ...alignOf(style), ...indentOf(style),
+    ...borderOf(style),
+    ...alignOf(style),
+    ...indentOf(style),
     ...(style.tb === WrapStrategy.WRAP ? { wraps: true } : {}),
     ...(style.isOpen === 1 ? { isOpen: true } : {}),
   };
   return Object.keys(look).length === 1 && look.ink === DEFAULT_INK ? undefined : look;
 }
 
-const keyOf = (look: CellStyle): string => JSON.stringify(Object.entries(look).sort(([a], [b]) => (a < b ? -1 : 1)));
-const NAMES = new Map((Object.entries(STYLES) as [StyleName, CellStyle][]).map(([name, look]) => {
-  const seen = lookOf(engineStyle(look, undefined));
-  return [keyOf(seen ?? look), name] as const;
-}));
+const keyOf = (look: CellStyle): string =>
+  JSON.stringify(Object.entries(look).sort(([a], [b]) => (a < b ? -1 : 1)));
+const NAMES = new Map(
+  (Object.entries(STYLES) as [StyleName, CellStyle][]).map(([name, look]) => {
+    const seen = lookOf(engineStyle(look, undefined));
+    return [keyOf(seen ?? look), name] as const;
+  }),
+);
 
 /** The named style when the look is exactly one of ours, otherwise the look itself. */
 export const namedLook = (look: CellStyle | undefined): { style?: StyleName; look?: CellStyle } => {

@@ -17,7 +17,8 @@ const SPARE = { rows: 200, columns: 6 };
 
 /** Width of so many characters of the default font, in pixels, as the file format reckons it. */
 export const pixelsOf = (characters: number): number => Math.round(characters * 7 + 5);
-export const charactersOf = (pixels: number): number => Math.max(1, Math.round(((pixels - 5) / 7) * 100) / 100);
+export const charactersOf = (pixels: number): number =>
+  Math.max(1, Math.round(((pixels - 5) / 7) * 100) / 100);
 export const PIXELS_PER_POINT = 4 / 3;
 
 class StyleTable {
@@ -44,7 +45,11 @@ const valueOf = (value: Exclude<Cell, null> | undefined): ICellData => {
 
 function cellOf(cell: CellModel, table: StyleTable, isSpilledInto: boolean): ICellData {
   const look = cell.look ?? (cell.style ? STYLES[cell.style] : undefined);
-  const style: Style | undefined = look ? engineStyle(look, cell.format) : cell.format && cell.format !== 'General' ? { n: { pattern: cell.format } } : undefined;
+  const style: Style | undefined = look
+    ? engineStyle(look, cell.format)
+    : cell.format && cell.format !== 'General'
+      ? { n: { pattern: cell.format } }
+      : undefined;
   return {
     // A spilled value belongs to its formula; written as typed it would block it.
     ...(isSpilledInto ? {} : valueOf(cell.value)),
@@ -59,13 +64,19 @@ function spilledInto(sheet: SheetModel): ReadonlySet<string> {
   for (const [address, { spill }] of Object.entries(sheet.cells)) {
     const anchor = parseAddress(address);
     if (!spill || !anchor) continue;
-    for (let r = 0; r < spill[0]; r++) for (let c = 0; c < spill[1]; c++) if (r > 0 || c > 0) places.add(`${anchor.row + r},${anchor.column + c}`);
+    for (let r = 0; r < spill[0]; r++)
+      for (let c = 0; c < spill[1]; c++)
+        if (r > 0 || c > 0) places.add(`${anchor.row + r},${anchor.column + c}`);
   }
   return places;
 }
 
 type CellData = Record<number, Record<number, ICellData>>;
-interface Filled { readonly cellData: CellData; readonly rows: number; readonly columns: number }
+interface Filled {
+  readonly cellData: CellData;
+  readonly rows: number;
+  readonly columns: number;
+}
 
 function fill(sheet: SheetModel, table: StyleTable): Filled {
   const cellData: CellData = {};
@@ -77,28 +88,50 @@ function fill(sheet: SheetModel, table: StyleTable): Filled {
     if (!place) continue;
     lastRow = Math.max(lastRow, place.row + (cell.spill?.[0] ?? 1));
     lastColumn = Math.max(lastColumn, place.column + (cell.spill?.[1] ?? 1));
-    (cellData[place.row] ??= {})[place.column] = cellOf(cell, table, spilled.has(`${place.row},${place.column}`));
+    (cellData[place.row] ??= {})[place.column] = cellOf(
+      cell,
+      table,
+      spilled.has(`${place.row},${place.column}`),
+    );
   }
   return { cellData, rows: lastRow, columns: lastColumn };
 }
 
 const sizes = (sheet: SheetModel): Pick<IWorksheetData, 'columnData' | 'rowData'> => ({
-  columnData: Object.fromEntries(sheet.widths.map((width, i): [number, IColumnData] => [i, { w: pixelsOf(width) }])),
-  rowData: Object.fromEntries(Object.entries(sheet.heights ?? {}).map(([row, points]): [number, IRowData] => [Number(row) - 1, { h: Math.round(points * PIXELS_PER_POINT), ia: BooleanNumber.FALSE }])),
+  columnData: Object.fromEntries(
+    sheet.widths.map((width, i): [number, IColumnData] => [i, { w: pixelsOf(width) }]),
+  ),
+  rowData: Object.fromEntries(
+    Object.entries(sheet.heights ?? {}).map(([row, points]): [number, IRowData] => [
+      Number(row) - 1,
+      { h: Math.round(points * PIXELS_PER_POINT), ia: BooleanNumber.FALSE },
+    ]),
+  ),
 });
 
 function sheetData(sheet: SheetModel, id: string, table: StyleTable): Partial<IWorksheetData> {
   const filled = fill(sheet, table);
   const { rows = 0, columns = 0 } = sheet.freeze ?? {};
   return {
-    id, name: sheet.name, cellData: filled.cellData, ...sizes(sheet),
-    rowCount: Math.max(ROWS, filled.rows + SPARE.rows), columnCount: Math.max(COLUMNS, filled.columns + SPARE.columns),
+    id,
+    name: sheet.name,
+    cellData: filled.cellData,
+    ...sizes(sheet),
+    rowCount: Math.max(ROWS, filled.rows + SPARE.rows),
+    columnCount: Math.max(COLUMNS, filled.columns + SPARE.columns),
     defaultStyle: { ff: SCREEN_FONT, fs: FONT_SIZE } as Style,
     mergeData: (sheet.merges ?? []).flatMap((merge) => {
       const area = parseArea(merge);
-      return area ? [{ startRow: area.top, endRow: area.bottom, startColumn: area.left, endColumn: area.right }] : [];
+      return area
+        ? [{ startRow: area.top, endRow: area.bottom, startColumn: area.left, endColumn: area.right }]
+        : [];
     }),
-    freeze: { xSplit: columns, ySplit: rows, startRow: rows > 0 ? rows : -1, startColumn: columns > 0 ? columns : -1 },
+    freeze: {
+      xSplit: columns,
+      ySplit: rows,
+      startRow: rows > 0 ? rows : -1,
+      startColumn: columns > 0 ? columns : -1,
+    },
     showGridlines: sheet.hasGridlines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
     ...(sheet.tab ? { tabColor: `#${sheet.tab.replace('#', '')}` } : {}),
   };
@@ -108,7 +141,10 @@ export function workbookData(model: WorkbookModel, id: string): Partial<IWorkboo
   const table = new StyleTable();
   const sheets = model.sheets.map((sheet, i) => sheetData(sheet, `sheet${i + 1}`, table));
   return {
-    id, name: model.title || 'Workbook', appVersion: '0.25.1', locale: LocaleType.EN_US,
+    id,
+    name: model.title || 'Workbook',
+    appVersion: '0.25.1',
+    locale: LocaleType.EN_US,
     sheetOrder: sheets.map((sheet) => sheet.id ?? ''),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? '', sheet])),
     styles: table.styles,

@@ -65,7 +65,10 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     const reference = referenceOf(address);
     const area = reference?.area ?? areaOf(address);
     if (!area) throw new Error(`${address} is not an address.`);
-    return { sheet: reference?.sheet === undefined ? await book.activeSheet() : await idOf(reference.sheet), area };
+    return {
+      sheet: reference?.sheet === undefined ? await book.activeSheet() : await idOf(reference.sheet),
+      area,
+    };
   };
   const read = async <K extends 'values' | 'formulas' | 'text'>(address: string, what: K) => {
     await book.settle();
@@ -74,7 +77,11 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
   };
   const write = async (address: string, input: ReturnType<typeof typed>): Promise<void> => {
     const { sheet, area } = await place(address);
-    await book.write(sheet, area, Array.from({ length: area.rows }, () => Array.from({ length: area.columns }, () => input)));
+    await book.write(
+      sheet,
+      area,
+      Array.from({ length: area.rows }, () => Array.from({ length: area.columns }, () => input)),
+    );
     await book.settle();
   };
   return {
@@ -94,8 +101,11 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
       return errorAt(open, sheet, area.row, area.column)?.sentence ?? null;
     },
     getSheetNames: async () => (await book.sheets()).map((s) => s.name),
-    getCharts: async (sheet) => book.charts(sheet === undefined ? await book.activeSheet() : await idOf(sheet)),
-    activate: async (sheet) => { await book.activate(await idOf(sheet)); },
+    getCharts: async (sheet) =>
+      book.charts(sheet === undefined ? await book.activeSheet() : await idOf(sheet)),
+    activate: async (sheet) => {
+      await book.activate(await idOf(sheet));
+    },
     async select(address) {
       const { sheet, area } = await place(address);
       await book.select(sheet, area);
@@ -103,7 +113,9 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     },
     async waitForCalculation() {
       // A key pressed just now reaches the cell a moment later.
-      await new Promise((resolve) => { setTimeout(resolve, 60); });
+      await new Promise((resolve) => {
+        setTimeout(resolve, 60);
+      });
       await book.settle();
     },
     getFunctionNames: actions.functionNames,

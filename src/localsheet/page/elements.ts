@@ -14,13 +14,21 @@ let clearing: ReturnType<typeof setTimeout> | undefined;
 export function tell(text: string, isProblem = false): void {
   const line = status();
   clearTimeout(clearing);
-  if (isProblem) clearing = setTimeout(() => { tell(''); }, PROBLEM_STAYS);
+  if (isProblem)
+    clearing = setTimeout(() => {
+      tell('');
+    }, PROBLEM_STAYS);
   line.textContent = text;
   line.title = text;
   line.classList.toggle('is-problem', isProblem);
 }
 
-interface Question { readonly title: string; readonly lines: readonly string[]; readonly yes: string; readonly no?: string }
+interface Question {
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly yes: string;
+  readonly no?: string;
+}
 
 /** Asks with a dialog of the page; false when it is cancelled or closed with Escape. */
 export function ask({ title, lines, yes, no = 'Cancel' }: Question): Promise<boolean> {
@@ -36,7 +44,13 @@ export function ask({ title, lines, yes, no = 'Cancel' }: Question): Promise<boo
   element('dialog-no', HTMLButtonElement).textContent = no;
   dialog.returnValue = 'no';
   return new Promise((resolve) => {
-    dialog.addEventListener('close', () => { resolve(dialog.returnValue === 'yes'); }, { once: true });
+    dialog.addEventListener(
+      'close',
+      () => {
+        resolve(dialog.returnValue === 'yes');
+      },
+      { once: true },
+    );
     dialog.showModal();
   });
 }

@@ -7,7 +7,11 @@ const STEP = 24;
 const KEY = 'spawnbook.paneWidth';
 
 const remembered = (): number => {
-  try { return Number(sessionStorage.getItem(KEY)) || 0; } catch { return 0; }
+  try {
+    return Number(sessionStorage.getItem(KEY)) || 0;
+  } catch {
+    return 0;
+  }
 };
 
 export function wireLayout(onResize: () => void): void {
@@ -21,7 +25,11 @@ export function wireLayout(onResize: () => void): void {
     work.style.setProperty('--pane', `${width}px`);
     splitter.setAttribute('aria-valuenow', String(width));
     splitter.setAttribute('aria-valuetext', `${width} pixels`);
-    try { sessionStorage.setItem(KEY, String(width)); } catch { /* private windows may refuse */ }
+    try {
+      sessionStorage.setItem(KEY, String(width));
+    } catch {
+      /* private windows may refuse */
+    }
     onResize();
   };
   splitter.setAttribute('aria-valuemin', String(NARROWEST));
@@ -31,12 +39,18 @@ export function wireLayout(onResize: () => void): void {
   splitter.addEventListener('pointerdown', (event) => {
     splitter.setPointerCapture(event.pointerId);
     work.classList.add('is-dragging');
-    const move = (at: PointerEvent): void => { apply(window.innerWidth - at.clientX - 3); };
+    const move = (at: PointerEvent): void => {
+      apply(window.innerWidth - at.clientX - 3);
+    };
     splitter.addEventListener('pointermove', move);
-    splitter.addEventListener('lostpointercapture', () => {
-      splitter.removeEventListener('pointermove', move);
-      work.classList.remove('is-dragging');
-    }, { once: true });
+    splitter.addEventListener(
+      'lostpointercapture',
+      () => {
+        splitter.removeEventListener('pointermove', move);
+        work.classList.remove('is-dragging');
+      },
+      { once: true },
+    );
   });
   splitter.addEventListener('keydown', (event) => {
     const by = { ArrowLeft: STEP, ArrowRight: -STEP, Home: WIDEST, End: -WIDEST }[event.key];
@@ -50,5 +64,7 @@ export function wireLayout(onResize: () => void): void {
     toggle.setAttribute('aria-expanded', String(!isHidden));
     onResize();
   });
-  window.addEventListener('resize', () => { apply(width); });
+  window.addEventListener('resize', () => {
+    apply(width);
+  });
 }

@@ -30,7 +30,10 @@ import { Session } from './session';
 import { fileName, today, wireToolbar } from './toolbar';
 
 declare global {
-  interface Window { spawnbook: PageApi; spawnbookBench: PageBench }
+  interface Window {
+    spawnbook: PageApi;
+    spawnbookBench: PageBench;
+  }
 }
 
 const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
@@ -38,7 +41,10 @@ const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.m
 /** What the page opens with: a workbook handed over by another window, otherwise the season plan. */
 async function firstWorkbook(session: Session): Promise<void> {
   const handed = await handedOver();
-  if (handed) { await session.read(handed, 'Workbook.xlsx'); return; }
+  if (handed) {
+    await session.read(handed, 'Workbook.xlsx');
+    return;
+  }
   const [season] = EXAMPLES;
   await session.show(season ? season.build(today()) : blank());
 }
@@ -57,30 +63,52 @@ async function start(): Promise<void> {
   const open = openBook(engine);
   cleanTyping(engine);
   repairNames(engine);
-  const runtime: Runtime = new Runtime(engine, () => session.again().then(() => { tell(''); }));
+  const runtime: Runtime = new Runtime(engine, () =>
+    session.again().then(() => {
+      tell('');
+    }),
+  );
   const session: Session = new Session(open, () => runtime.register());
   wireLayout(() => undefined);
-  wireRegions(() => { focusSheet(engine); });
+  wireRegions(() => {
+    focusSheet(engine);
+  });
   const ready = (async () => {
     let problem = '';
     // A canvas does not wait for fonts.
-    await Promise.allSettled(['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) => document.fonts.load(font)));
-    await runtime.connected.catch((fault: unknown) => { problem = sentenceOf(fault); });
+    await Promise.allSettled(
+      ['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) =>
+        document.fonts.load(font),
+      ),
+    );
+    await runtime.connected.catch((fault: unknown) => {
+      problem = sentenceOf(fault);
+    });
     await firstWorkbook(session);
     explainErrors(open);
     leaveQuietly(engine);
     showGeneralNumbers(engine);
-    guardProtected(open, (sentence) => { tell(sentence, true); });
+    guardProtected(open, (sentence) => {
+      tell(sentence, true);
+    });
     new ChartLayer(open, container);
     wireToolbar(session);
     connectPane(open, session);
     tell(problem, problem !== '');
   })();
   window.spawnbook = pageApi(open, {
-    ready, functionNames: () => runtime.names(), newBook: () => session.show(blank()), openFile: async (bytes, name) => { await session.read(bytes, name); }, saveFile: () => session.save(),
+    ready,
+    functionNames: () => runtime.names(),
+    newBook: () => session.show(blank()),
+    openFile: async (bytes, name) => {
+      await session.read(bytes, name);
+    },
+    saveFile: () => session.save(),
   });
   window.spawnbookBench = pageBench(open);
   await ready;
 }
 
-start().catch((fault: unknown) => { tell(sentenceOf(fault), true); });
+start().catch((fault: unknown) => {
+  tell(sentenceOf(fault), true);
+});

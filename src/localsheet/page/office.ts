@@ -14,12 +14,18 @@ async function whenThere<K extends keyof Bridge>(key: K): Promise<NonNullable<Br
     const found = bridgeOf(window.parent)[key];
     if (found) return found;
     if (Date.now() > limit) throw new Error('The sheet did not start. Reload the page.');
-    await new Promise((resolve) => { setTimeout(resolve, WAIT); });
+    await new Promise((resolve) => {
+      setTimeout(resolve, WAIT);
+    });
   }
 }
 
 const executor: Executor = { execute: async (body) => (await whenThere('executor')).execute(body) };
-const globals = createOffice({ executor, fileBytes: async () => (await whenThere('fileBytes'))(), fileName: () => bridgeOf(window.parent).fileName?.() ?? '' });
+const globals = createOffice({
+  executor,
+  fileBytes: async () => (await whenThere('fileBytes'))(),
+  fileName: () => bridgeOf(window.parent).fileName?.() ?? '',
+});
 installOffice(globals, window);
 
 window.addEventListener('load', () => {

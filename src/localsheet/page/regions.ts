@@ -3,16 +3,29 @@ import type { Engine } from '../univer/engine';
 import { element } from './elements';
 
 /** Keys to the sheet; Tab inside it moves between cells, so F6 leads out again, as in office programs. */
-export const focusSheet = ({ injector }: Engine): void => { injector.get(ILayoutService).focus(); };
+export const focusSheet = ({ injector }: Engine): void => {
+  injector.get(ILayoutService).focus();
+};
 
 /** F6 and Shift+F6 go round: buttons on top, sheet, pane. */
 export function wireRegions(toSheet: () => void): void {
   const frame = element('pane-frame', HTMLIFrameElement);
   const sheet = element('sheet', HTMLElement);
   const regions = [
-    { has: (at: Element | null) => at?.closest('.bar') !== null && at !== null, enter: () => { element('new', HTMLButtonElement).focus(); } },
+    {
+      has: (at: Element | null) => at?.closest('.bar') !== null && at !== null,
+      enter: () => {
+        element('new', HTMLButtonElement).focus();
+      },
+    },
     { has: (at: Element | null) => at !== null && sheet.contains(at), enter: toSheet },
-    { has: (at: Element | null) => at === frame, enter: () => { frame.focus(); frame.contentWindow?.focus(); } },
+    {
+      has: (at: Element | null) => at === frame,
+      enter: () => {
+        frame.focus();
+        frame.contentWindow?.focus();
+      },
+    },
   ] as const;
   const go = (event: KeyboardEvent): void => {
     if (event.key !== 'F6') return;
@@ -25,7 +38,9 @@ export function wireRegions(toSheet: () => void): void {
   };
   // Before the sheet takes the key for itself.
   window.addEventListener('keydown', go, true);
-  const inPane = (): void => { frame.contentWindow?.addEventListener('keydown', go, true); };
+  const inPane = (): void => {
+    frame.contentWindow?.addEventListener('keydown', go, true);
+  };
   frame.addEventListener('load', inPane);
   inPane();
 }

@@ -25,9 +25,14 @@ export class Runtime {
   readonly connected: Promise<void>;
 
   /** `onLate` lays the open workbook out again: the engine remembers formulas it once could not read. */
-  constructor(private readonly engine: Engine, private readonly onLate: () => Promise<void>) {
+  constructor(
+    private readonly engine: Engine,
+    private readonly onLate: () => Promise<void>,
+  ) {
     this.connected = new Promise((resolve, reject) => {
-      const late = setTimeout(() => { reject(new Error('The functions did not load. Reload the page; if it stays so, run: npm run build')); }, PATIENCE);
+      const late = setTimeout(() => {
+        reject(new Error('The functions did not load. Reload the page; if it stays so, run: npm run build'));
+      }, PATIENCE);
       // Also called after a reload of the pane, which brings new functions.
       const connect = (pane: PaneSide): void => {
         this.pane = pane;
@@ -45,7 +50,8 @@ export class Runtime {
   async register(): Promise<void> {
     this.isStarted = true;
     const metadata = await this.list;
-    if (this.pane) this.known = registerFunctions(this.engine.injector, { namespace: NAMESPACE, metadata, ...this.pane });
+    if (this.pane)
+      this.known = registerFunctions(this.engine.injector, { namespace: NAMESPACE, metadata, ...this.pane });
   }
 
   private async arriveLate(): Promise<void> {
@@ -55,5 +61,7 @@ export class Runtime {
   }
 
   /** Sheet names of the bound functions. */
-  names(): readonly string[] { return this.known; }
+  names(): readonly string[] {
+    return this.known;
+  }
 }

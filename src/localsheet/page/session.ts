@@ -12,7 +12,10 @@ import type { UniverBook } from '../univer/book';
 
 const MOST_TRIES = 300;
 
-export interface Saved { readonly bytes: Uint8Array; readonly lost: readonly string[] }
+export interface Saved {
+  readonly bytes: Uint8Array;
+  readonly lost: readonly string[];
+}
 
 /** The workbook that is open: replaces it, reads and writes files, knows whether there is something unsaved. */
 export class Session {
@@ -23,14 +26,20 @@ export class Session {
   private count = 0;
 
   /** `bind` makes the functions known; the engine takes them only once a workbook is there, and must have them before it first calculates. */
-  constructor(private readonly open: UniverBook, private readonly bind: () => Promise<void>) {
+  constructor(
+    private readonly open: UniverBook,
+    private readonly bind: () => Promise<void>,
+  ) {
     open.context.engine.injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
       // Results of a calculation come in the same way as typing, marked as local.
-      if (id === SetRangeValuesMutation.id && options?.onlyLocal !== true && !this.isLoading) this.isChanged = true;
+      if (id === SetRangeValuesMutation.id && options?.onlyLocal !== true && !this.isLoading)
+        this.isChanged = true;
     });
   }
 
-  get hasUnsaved(): boolean { return this.isChanged; }
+  get hasUnsaved(): boolean {
+    return this.isChanged;
+  }
 
   /** Puts a workbook in place of the open one. */
   async show(model: WorkbookModel): Promise<void> {
@@ -74,8 +83,14 @@ export class Session {
     const { context } = this.open;
     const renders = context.engine.injector.get(IRenderManagerService);
     for (let tries = 0; tries < MOST_TRIES; tries++) {
-      try { if (renders.getRenderById(context.unitId)?.with(SheetsScrollRenderController)) return; } catch { /* not yet */ }
-      await new Promise((resolve) => { setTimeout(resolve, 16); });
+      try {
+        if (renders.getRenderById(context.unitId)?.with(SheetsScrollRenderController)) return;
+      } catch {
+        /* not yet */
+      }
+      await new Promise((resolve) => {
+        setTimeout(resolve, 16);
+      });
     }
   }
 
@@ -93,5 +108,7 @@ export class Session {
     return { bytes: writeXlsx(model), lost };
   }
 
-  saved(): void { this.isChanged = false; }
+  saved(): void {
+    this.isChanged = false;
+  }
 }

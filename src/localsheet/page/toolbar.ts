@@ -21,10 +21,18 @@ export function download(bytes: Uint8Array, fileName: string): void {
   const url = URL.createObjectURL(new Blob([bytes.slice()], { type: XLSX }));
   const link = Object.assign(document.createElement('a'), { href: url, download: fileName });
   link.click();
-  setTimeout(() => { URL.revokeObjectURL(url); }, 10_000);
+  setTimeout(() => {
+    URL.revokeObjectURL(url);
+  }, 10_000);
 }
 
-export const fileName = (title: string): string => `${title.replace(/[\\/:*?"<>|]+/g, ' ').replace(/\s+/g, ' ').trim() || 'Workbook'}.xlsx`;
+export const fileName = (title: string): string =>
+  `${
+    title
+      .replace(/[\\/:*?"<>|]+/g, ' ')
+      .replace(/\s+/g, ' ')
+      .trim() || 'Workbook'
+  }.xlsx`;
 
 export function wireToolbar(session: Session): void {
   const file = element('file', HTMLInputElement);
@@ -34,35 +42,84 @@ export function wireToolbar(session: Session): void {
   const busy = async (saying: string, work: () => Promise<string>): Promise<void> => {
     for (const control of [...buttons, examples]) control.disabled = true;
     tell(saying);
-    try { tell(await work()); } catch (fault) { tell(sentenceOf(fault), true); }
+    try {
+      tell(await work());
+    } catch (fault) {
+      tell(sentenceOf(fault), true);
+    }
     for (const control of [...buttons, examples]) control.disabled = false;
   };
-  const mayReplace = async (): Promise<boolean> => !session.hasUnsaved || ask({
-    title: 'Leave this workbook?', lines: ['What you typed since the last save is lost when another workbook takes its place.'], yes: 'Leave it', no: 'Stay',
-  });
+  const mayReplace = async (): Promise<boolean> =>
+    !session.hasUnsaved ||
+    ask({
+      title: 'Leave this workbook?',
+      lines: ['What you typed since the last save is lost when another workbook takes its place.'],
+      yes: 'Leave it',
+      no: 'Stay',
+    });
 
   const openFile = async (chosen: File): Promise<string> => {
-    if (chosen.size > LARGEST) throw new Error(`${chosen.name} is larger than ${LARGEST / 1_000_000} MB; the browser cannot show it. Open it in Excel.`);
+    if (chosen.size > LARGEST)
+      throw new Error(
+        `${chosen.name} is larger than ${LARGEST / 1_000_000} MB; the browser cannot show it. Open it in Excel.`,
+      );
     const lost = await session.read(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
-    if (lost.length > 0) await ask({ title: `${chosen.name} is open, with less than the file holds`, lines: ['The file itself is untouched. Not shown here, and missing from a copy saved from here:', ...lost], yes: 'Understood', no: 'Close' });
+    if (lost.length > 0)
+      await ask({
+        title: `${chosen.name} is open, with less than the file holds`,
+        lines: [
+          'The file itself is untouched. Not shown here, and missing from a copy saved from here:',
+          ...lost,
+        ],
+        yes: 'Understood',
+        no: 'Close',
+      });
     return `${chosen.name} is open.`;
   };
   const save = async (): Promise<string> => {
     const { bytes, lost } = await session.save();
-    const goOn = lost.length === 0 || await ask({ title: 'Some things cannot be saved', lines: ['The file will hold everything except:', ...lost], yes: 'Save all the same' });
+    const goOn =
+      lost.length === 0 ||
+      (await ask({
+        title: 'Some things cannot be saved',
+        lines: ['The file will hold everything except:', ...lost],
+        yes: 'Save all the same',
+      }));
     if (!goOn) return 'Not saved.';
     download(bytes, fileName(session.title));
     session.saved();
     return `${fileName(session.title)} is in your downloads.`;
   };
-  const show = (example: Example) => busy(`${example.title} is being laid out…`, async () => { await session.show(example.build(today())); return ''; });
+  const show = (example: Example) =>
+    busy(`${example.title} is being laid out…`, async () => {
+      await session.show(example.build(today()));
+      return '';
+    });
 
-  element('new', HTMLButtonElement).addEventListener('click', () => { void mayReplace().then((yes) => (yes ? busy('', async () => { await session.show(blank()); return ''; }) : undefined)); });
-  element('open', HTMLButtonElement).addEventListener('click', () => { void mayReplace().then((yes) => { if (yes) file.click(); }); });
-  element('save', HTMLButtonElement).addEventListener('click', () => { void busy('Saving…', save); });
+  element('new', HTMLButtonElement).addEventListener('click', () => {
+    void mayReplace().then((yes) =>
+      yes
+        ? busy('', async () => {
+            await session.show(blank());
+            return '';
+          })
+        : undefined,
+    );
+  });
+  element('open', HTMLButtonElement).addEventListener('click', () => {
+    void mayReplace().then((yes) => {
+      if (yes) file.click();
+    });
+  });
+  element('save', HTMLButtonElement).addEventListener('click', () => {
+    void busy('Saving…', save);
+  });
   file.addEventListener('change', () => {
     const [chosen] = file.files ?? [];
-    if (chosen) void busy(`${chosen.name} is being read…`, () => openFile(chosen)).then(() => { file.value = ''; });
+    if (chosen)
+      void busy(`${chosen.name} is being read…`, () => openFile(chosen)).then(() => {
+        file.value = '';
+      });
   });
   examples.append(...EXAMPLES.map(({ id, title }) => new Option(title, id)));
   examples.addEventListener('change', () => {
@@ -70,5 +127,7 @@ export function wireToolbar(session: Session): void {
     examples.value = '';
     if (chosen) void mayReplace().then((yes) => (yes ? show(chosen) : undefined));
   });
-  window.addEventListener('beforeunload', (event) => { if (session.hasUnsaved) event.preventDefault(); });
+  window.addEventListener('beforeunload', (event) => {
+    if (session.hasUnsaved) event.preventDefault();
+  });
 }

@@ -6,17 +6,39 @@ import { createGzip } from 'node:zlib';
 import { SHEET_FOLDER } from './build';
 
 const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.json': 'application/json; charset=utf-8',
-  '.svg': 'image/svg+xml', '.png': 'image/png', '.ico': 'image/x-icon', '.txt': 'text/plain; charset=utf-8', '.map': 'application/json',
-  '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet', '.woff2': 'font/woff2',
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.ico': 'image/x-icon',
+  '.txt': 'text/plain; charset=utf-8',
+  '.map': 'application/json',
+  '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+  '.woff2': 'font/woff2',
 };
 
 /** Nothing from elsewhere, nothing to elsewhere. Styles: the embedded engine sets some inline. */
 const CSP = [
-  "default-src 'none'", "script-src 'self'", "style-src 'self' 'unsafe-inline'", "img-src 'self' data: blob:", "font-src 'self' data:", "connect-src 'self'",
-  "frame-src 'self'", "worker-src 'self' blob:", "base-uri 'none'", "form-action 'none'", "frame-ancestors 'self'",
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "frame-src 'self'",
+  "worker-src 'self' blob:",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'self'",
 ].join('; ');
-const HEADERS = { 'Content-Security-Policy': CSP, 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer', 'Cache-Control': 'no-cache' };
+const HEADERS = {
+  'Content-Security-Policy': CSP,
+  'X-Content-Type-Options': 'nosniff',
+  'Referrer-Policy': 'no-referrer',
+  'Cache-Control': 'no-cache',
+};
 
 const OFFICE_SCRIPT = /https:\/\/appsforoffice\.microsoft\.com\/lib\/[^"']*office\.js/g;
 /** The pane as built; only the address of Excel's own script is replaced by the stand-in. */
@@ -24,8 +46,10 @@ const panePage = (html: string): string => html.replaceAll(OFFICE_SCRIPT, '/loca
 
 function fileFor(root: string, path: string): string | undefined {
   const wanted = path === '/' ? '/localsheet/index.html' : path;
-  const [folder, rest] = wanted.startsWith('/localsheet/') ? [join(root, SHEET_FOLDER), wanted.slice('/localsheet'.length)]
-    : wanted.startsWith('/templates/') ? [join(root, 'templates'), wanted.slice('/templates'.length)]
+  const [folder, rest] = wanted.startsWith('/localsheet/')
+    ? [join(root, SHEET_FOLDER), wanted.slice('/localsheet'.length)]
+    : wanted.startsWith('/templates/')
+      ? [join(root, 'templates'), wanted.slice('/templates'.length)]
       : [join(root, 'dist'), wanted];
   const full = normalize(join(folder, rest));
   if (full !== folder && !full.startsWith(folder + sep)) return undefined;
@@ -35,12 +59,22 @@ function fileFor(root: string, path: string): string | undefined {
 function send(request: IncomingMessage, response: ServerResponse, file: string): void {
   const type = TYPES[extname(file)] ?? 'application/octet-stream';
   const tag = `"${statSync(file).mtimeMs.toString(36)}"`;
-  if (request.headers['if-none-match'] === tag) { response.writeHead(304, HEADERS).end(); return; }
+  if (request.headers['if-none-match'] === tag) {
+    response.writeHead(304, HEADERS).end();
+    return;
+  }
   const headers = { ...HEADERS, 'Content-Type': type, ETag: tag };
-  if (file.endsWith('taskpane.html')) { response.writeHead(200, headers).end(panePage(readFileSync(file, 'utf8'))); return; }
+  if (file.endsWith('taskpane.html')) {
+    response.writeHead(200, headers).end(panePage(readFileSync(file, 'utf8')));
+    return;
+  }
   // Over the loopback the time goes into reading, not sending: only what is far away gets compressed.
   const isFar = !/^(localhost|127\.|\[::1\])/.test(request.headers.host ?? '');
-  if (isFar && /gzip/.test(String(request.headers['accept-encoding'] ?? '')) && /javascript|css|html|json/.test(type)) {
+  if (
+    isFar &&
+    /gzip/.test(String(request.headers['accept-encoding'] ?? '')) &&
+    /javascript|css|html|json/.test(type)
+  ) {
     response.writeHead(200, { ...headers, 'Content-Encoding': 'gzip' });
     createReadStream(file).pipe(createGzip()).pipe(response);
     return;
@@ -49,23 +83,47 @@ function send(request: IncomingMessage, response: ServerResponse, file: string):
   createReadStream(file).pipe(response);
 }
 
-const answer = (root: string) => (request: IncomingMessage, response: ServerResponse): void => {
-  if (request.method !== 'GET' && request.method !== 'HEAD') { response.writeHead(405, HEADERS).end(); return; }
-  let path = '/';
-  try { path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname); } catch { response.writeHead(400, HEADERS).end(); return; }
-  const file = fileFor(root, path);
-  if (!file) { response.writeHead(404, { ...HEADERS, 'Content-Type': 'text/plain' }).end('Not here.'); return; }
-  send(request, response, file);
-};
+const answer =
+  (root: string) =>
+  (request: IncomingMessage, response: ServerResponse): void => {
+    if (request.method !== 'GET' && request.method !== 'HEAD') {
+      response.writeHead(405, HEADERS).end();
+      return;
+    }
+    let path = '/';
+    try {
+      path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    } catch {
+      response.writeHead(400, HEADERS).end();
+      return;
+    }
+    const file = fileFor(root, path);
+    if (!file) {
+      response.writeHead(404, { ...HEADERS, 'Content-Type': 'text/plain' }).end('Not here.');
+      return;
+    }
+    send(request, response, file);
+  };
 
-export interface Running { readonly port: number; readonly url: string; close(): Promise<void> }
+export interface Running {
+  readonly port: number;
+  readonly url: string;
+  close(): Promise<void>;
+}
 
-const listen = (server: Server, port: number): Promise<boolean> => new Promise((resolve, reject) => {
-  const onError = (error: NodeJS.ErrnoException): void => { if (error.code === 'EADDRINUSE') resolve(false); else reject(error); };
-  server.once('error', onError);
-  // Only this machine: a farm's numbers are not for the neighbours.
-  server.listen(port, '127.0.0.1', () => { server.off('error', onError); resolve(true); });
-});
+const listen = (server: Server, port: number): Promise<boolean> =>
+  new Promise((resolve, reject) => {
+    const onError = (error: NodeJS.ErrnoException): void => {
+      if (error.code === 'EADDRINUSE') resolve(false);
+      else reject(error);
+    };
+    server.once('error', onError);
+    // Only this machine: a farm's numbers are not for the neighbours.
+    server.listen(port, '127.0.0.1', () => {
+      server.off('error', onError);
+      resolve(true);
+    });
+  });
 
 const TRIES = 20;
 /** Serves the local sheet on the wished port or the next free one; port 0 takes any. */
@@ -78,8 +136,16 @@ export async function serve(root: string, port: number): Promise<Running> {
     return {
       port: actual,
       url: `http://localhost:${actual}/`,
-      close: () => new Promise((resolve) => { server.close(() => { resolve(); }); server.closeAllConnections(); }),
+      close: () =>
+        new Promise((resolve) => {
+          server.close(() => {
+            resolve();
+          });
+          server.closeAllConnections();
+        }),
     };
   }
-  throw new Error(`The ports ${port} to ${port + TRIES - 1} are all taken. Stop another program or give one: npm start -- --port 5200`);
+  throw new Error(
+    `The ports ${port} to ${port + TRIES - 1} are all taken. Stop another program or give one: npm start -- --port 5200`,
+  );
 }

@@ -7,8 +7,12 @@ export function newestChange(root: string, paths: readonly string[]): number {
   const visit = (path: string): void => {
     if (!existsSync(path)) return;
     const found = statSync(path);
-    if (!found.isDirectory()) { newest = Math.max(newest, found.mtimeMs); return; }
-    for (const name of readdirSync(path)) if (name !== 'node_modules' && !name.startsWith('.')) visit(join(path, name));
+    if (!found.isDirectory()) {
+      newest = Math.max(newest, found.mtimeMs);
+      return;
+    }
+    for (const name of readdirSync(path))
+      if (name !== 'node_modules' && !name.startsWith('.')) visit(join(path, name));
   };
   for (const path of paths) visit(join(root, path));
   return newest;
@@ -17,5 +21,8 @@ export function newestChange(root: string, paths: readonly string[]): number {
 /** True when an output is missing or older than what it is made from. */
 export const isStale = (root: string, outputs: readonly string[], inputs: readonly string[]): boolean => {
   const newest = newestChange(root, inputs);
-  return outputs.some((output) => { const full = join(root, output); return !existsSync(full) || statSync(full).mtimeMs < newest; });
+  return outputs.some((output) => {
+    const full = join(root, output);
+    return !existsSync(full) || statSync(full).mtimeMs < newest;
+  });
 };

@@ -1,6 +1,11 @@
 import type { ICellData, Nullable } from '@univerjs/core';
 import { CellValueType, isNullCell } from '@univerjs/core';
-import type { ArrayValueObject, BaseReferenceObject, BaseValueObject, FunctionVariantType } from '@univerjs/engine-formula';
+import type {
+  ArrayValueObject,
+  BaseReferenceObject,
+  BaseValueObject,
+  FunctionVariantType,
+} from '@univerjs/engine-formula';
 import { ERROR_TYPE_SET } from '@univerjs/engine-formula';
 import type { Cell, ErrorCode, Grid } from '../../../shared/values';
 
@@ -11,7 +16,8 @@ import type { Cell, ErrorCode, Grid } from '../../../shared/values';
 type Loose = Nullable<ICellData>;
 
 const error = (code: unknown): Cell => ({ error: String(code) as ErrorCode });
-const isErrorText = (value: unknown): boolean => typeof value === 'string' && ERROR_TYPE_SET.has(value as never);
+const isErrorText = (value: unknown): boolean =>
+  typeof value === 'string' && ERROR_TYPE_SET.has(value as never);
 
 /** The plain types of a stored cell; anything else goes through the engine's own reading. */
 const plainCell = (cell: ICellData): Cell | undefined => {
@@ -19,7 +25,8 @@ const plainCell = (cell: ICellData): Cell | undefined => {
   if (cell.p || v === null || v === undefined) return undefined;
   if (t === CellValueType.NUMBER && typeof v === 'number' && !cell.s) return v;
   if (t === CellValueType.BOOLEAN) return v === true || v === 1 || v === '1';
-  if (t === CellValueType.STRING || t === CellValueType.FORCE_STRING) return isErrorText(v) ? error(v) : String(v);
+  if (t === CellValueType.STRING || t === CellValueType.FORCE_STRING)
+    return isErrorText(v) ? error(v) : String(v);
   return undefined;
 };
 
@@ -63,7 +70,8 @@ function readReference(reference: BaseReferenceObject): Cell | Grid {
   if (reference.getForcedSheetName() && !reference.getForcedSheetId()) return error('#REF!');
   const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
   if (startRow < 0 || startColumn < 0) return error('#REF!');
-  if (startRow === endRow && startColumn === endColumn) return readStored(reference, reference.getCellData(startRow, startColumn));
+  if (startRow === endRow && startColumn === endColumn)
+    return readStored(reference, reference.getCellData(startRow, startColumn));
   const grid = readArray(reference.toArrayValueObject());
   const isWholeColumn = startRow === 0 && endRow >= reference.getActiveSheetRowCount() - 1;
   return isWholeColumn ? withoutEmptyTail(grid) : grid;

@@ -65,7 +65,9 @@ const registerSheets = (univer: Univer): void => {
   });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    initialFormulaComputing: CalculationMode.NO_CALCULATION,
+  });
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);
   univer.registerPlugin(UniverSheetsTablePlugin);
   univer.registerPlugin(UniverSheetsTableUIPlugin, { hideAnchor: true });
@@ -89,7 +91,15 @@ export function startEngine(container: HTMLElement): Engine {
     logLevel: LogLevel.ERROR,
   });
   registerCore(univer);
-  univer.registerPlugin(UniverUIPlugin, { container, header: true, toolbar: true, ribbonType: 'simple', footer: true, contextMenu: true, disableAutoFocus: true });
+  univer.registerPlugin(UniverUIPlugin, {
+    container,
+    header: true,
+    toolbar: true,
+    ribbonType: 'simple',
+    footer: true,
+    contextMenu: true,
+    disableAutoFocus: true,
+  });
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverDocsUIPlugin);
   registerSheets(univer);

@@ -17,9 +17,16 @@ const GENERAL: Readonly<Record<string, string>> = {
 };
 
 /** Why a cell shows an error; undefined when it shows none. */
-export function errorAt(open: UniverBook, sheet: string, row: number, column: number): { readonly code: string; readonly sentence: string } | undefined {
+export function errorAt(
+  open: UniverBook,
+  sheet: string,
+  row: number,
+  column: number,
+): { readonly code: string; readonly sentence: string } | undefined {
   const value = open.cells.value(sheet, row, column);
-  return isError(value) ? { code: value.error, sentence: value.message ?? GENERAL[value.error] ?? '' } : undefined;
+  return isError(value)
+    ? { code: value.error, sentence: value.message ?? GENERAL[value.error] ?? '' }
+    : undefined;
 }
 
 const FORMULA_ALERT = 'SHEET_FORMULA_ALERT';
@@ -29,9 +36,22 @@ export function explainErrors(open: UniverBook): void {
   const alerts = open.context.engine.injector.get(CellAlertManagerService);
   const show = alerts.showAlert.bind(alerts);
   alerts.showAlert = (alert: ICellAlert): void => {
-    if (alert.key !== FORMULA_ALERT) { show(alert); return; }
+    if (alert.key !== FORMULA_ALERT) {
+      show(alert);
+      return;
+    }
     const { subUnitId, row, col } = alert.location;
     const found = errorAt(open, subUnitId, row, col);
-    show(found ? { ...alert, title: found.code, message: found.sentence, width: 320, height: 40 + 20 * Math.ceil(found.sentence.length / 42) } : alert);
+    show(
+      found
+        ? {
+            ...alert,
+            title: found.code,
+            message: found.sentence,
+            width: 320,
+            height: 40 + 20 * Math.ceil(found.sentence.length / 42),
+          }
+        : alert,
+    );
   };
 }

@@ -2,7 +2,12 @@ import type { Injector } from '@univerjs/core';
 import { BooleanNumber, ICommandService, IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
 import type { Workbook } from '@univerjs/core';
 import type { BaseValueObject, FunctionVariantType, IFunctionInfo } from '@univerjs/engine-formula';
-import { BaseFunction, FunctionType, IFunctionService, SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import {
+  BaseFunction,
+  FunctionType,
+  IFunctionService,
+  SetTriggerFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula';
 import { IDescriptionService } from '@univerjs/sheets-formula';
 import { addressOf, quoteSheet } from '../../../shared/formula/address';
 import type { Cell, Grid } from '../../../shared/values';
@@ -60,14 +65,22 @@ class SheetFunction extends BaseFunction {
   private readonly wantsGrid: readonly boolean[];
   private readonly takesErrors: readonly boolean[];
 
-  constructor(name: string, private readonly run: Associated, private readonly record: FunctionRecord, private readonly source: FunctionSource, private readonly sheetName: SheetName) {
+  constructor(
+    name: string,
+    private readonly run: Associated,
+    private readonly record: FunctionRecord,
+    private readonly source: FunctionSource,
+    private readonly sheetName: SheetName,
+  ) {
     super(name);
     const { parameters } = record;
     this.minParams = 0;
     // As many as Excel allows, so that our own sentence says what is too many.
     this.maxParams = MOST_ARGUMENTS;
     this.wantsGrid = parameters.map((p) => p.dimensionality === 'matrix');
-    this.takesErrors = parameters.map((p) => source.metadata.allowErrorForDataTypeAny === true && (p.type ?? 'any') === 'any');
+    this.takesErrors = parameters.map(
+      (p) => source.metadata.allowErrorForDataTypeAny === true && (p.type ?? 'any') === 'any',
+    );
   }
 
   private get invocation(): object {
@@ -76,29 +89,41 @@ class SheetFunction extends BaseFunction {
       functionName: String(name),
       isInValuePreview: false,
       // Built only when a function asks: most never do.
-      get address() { return `${quoteSheet(sheetName(unitId ?? '', subUnitId ?? ''))}!${addressOf(row, column)}`; },
+      get address() {
+        return `${quoteSheet(sheetName(unitId ?? '', subUnitId ?? ''))}!${addressOf(row, column)}`;
+      },
     };
   }
 
   private hand(arg: Cell | Grid, at: number): unknown {
     const { makeError } = this.source;
     const cell = (value: Cell): unknown => (isError(value) && makeError ? makeError(value.error) : value);
-    if (isGrid(arg)) return makeError && firstError(arg) !== undefined ? arg.map((row) => row.map(cell)) : arg;
+    if (isGrid(arg))
+      return makeError && firstError(arg) !== undefined ? arg.map((row) => row.map(cell)) : arg;
     return this.wantsGrid[at] && arg !== null ? [[cell(arg)]] : cell(arg);
   }
 
   override calculate(...variants: FunctionVariantType[]): BaseValueObject {
     const { parameters } = this.record;
-    if (variants.length > parameters.length) return errorResult('#VALUE!', `${String(this.name)} takes ${parameters.length} arguments at most; ${variants.length} were given.`);
+    if (variants.length > parameters.length)
+      return errorResult(
+        '#VALUE!',
+        `${String(this.name)} takes ${parameters.length} arguments at most; ${variants.length} were given.`,
+      );
     const args: unknown[] = new Array(parameters.length + 1).fill(null);
     for (let at = 0; at < variants.length; at++) {
       const variant = variants[at];
       if (!variant) continue;
       const arg = readArgument(variant);
       const failed = firstError(arg);
-      if (failed !== undefined && !this.takesErrors[at]) return errorResult(failed, `${parameters[at]?.name ?? 'An argument'}: a cell it reads shows ${failed}. Mend that cell first.`);
+      if (failed !== undefined && !this.takesErrors[at])
+        return errorResult(
+          failed,
+          `${parameters[at]?.name ?? 'An argument'}: a cell it reads shows ${failed}. Mend that cell first.`,
+        );
       // A blank cell of a matrix argument is a blank cell; an argument left out is null.
-      args[at] = variant.isReferenceObject() && arg === null && this.wantsGrid[at] ? [[null]] : this.hand(arg, at);
+      args[at] =
+        variant.isReferenceObject() && arg === null && this.wantsGrid[at] ? [[null]] : this.hand(arg, at);
     }
     args[parameters.length] = this.invocation;
     return this.answer(args);
@@ -109,7 +134,12 @@ class SheetFunction extends BaseFunction {
       return toResult(this.run(...args));
     } catch (thrown) {
       const failure = asError(thrown);
-      return failure ? errorResult(failure.error, failure.message ?? '') : errorResult('#VALUE!', `${String(this.name)} stopped: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+      return failure
+        ? errorResult(failure.error, failure.message ?? '')
+        : errorResult(
+            '#VALUE!',
+            `${String(this.name)} stopped: ${thrown instanceof Error ? thrown.message : String(thrown)}`,
+          );
     }
   }
 }
@@ -121,14 +151,20 @@ const describe = (name: string, record: FunctionRecord): IFunctionInfo => ({
   description: record.description ?? '',
   abstract: record.description ?? '',
   functionParameter: record.parameters.map((p) => ({
-    name: p.name, detail: p.description ?? '', example: '', require: p.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE, repeat: p.repeating ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    name: p.name,
+    detail: p.description ?? '',
+    example: '',
+    require: p.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    repeat: p.repeating ? BooleanNumber.TRUE : BooleanNumber.FALSE,
   })),
 });
 
 /** Puts every associated function into the engine under its sheet name. Answers the names. */
 export function registerFunctions(injector: Injector, source: FunctionSource): readonly string[] {
   const books = injector.get(IUniverInstanceService);
-  const sheetName: SheetName = (unitId, sheetId) => books.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET)?.getSheetBySheetId(sheetId)?.getName() ?? '';
+  const sheetName: SheetName = (unitId, sheetId) =>
+    books.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET)?.getSheetBySheetId(sheetId)?.getName() ??
+    '';
   const functions: BaseFunction[] = [];
   const descriptions: IFunctionInfo[] = [];
   for (const record of source.metadata.functions) {
@@ -143,6 +179,12 @@ export function registerFunctions(injector: Injector, source: FunctionSource): r
   // A formula typed before is remembered as unknown.
   service.deleteFormulaAstCacheKey(...functions.map((f) => String(f.name)));
   injector.get(IDescriptionService).registerDescriptions(descriptions);
-  injector.get(ICommandService).syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true });
+  injector
+    .get(ICommandService)
+    .syncExecuteCommand(
+      SetTriggerFormulaCalculationStartMutation.id,
+      { commands: [], forceCalculation: true },
+      { onlyLocal: true },
+    );
   return descriptions.map((d) => d.functionName);
 }

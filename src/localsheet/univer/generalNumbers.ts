@@ -16,13 +16,26 @@ export function shortNumber(value: number, columnWidth: number): string {
   if (plain.length <= room && (size === 0 || (size >= 1e-9 && size < 1e11))) return plain;
   const sign = value < 0 ? 1 : 0;
   const digits = size.toFixed(0).length;
-  if (size >= 1e-4 && size < 1e11 && digits + sign <= room) return String(Number(value.toFixed(Math.max(0, room - digits - 1 - sign))));
+  if (size >= 1e-4 && size < 1e11 && digits + sign <= room)
+    return String(Number(value.toFixed(Math.max(0, room - digits - 1 - sign))));
   const mantissa = Math.max(0, room - 6 - sign);
-  return value.toExponential(mantissa).replace(/\.?0+e/, 'e').replace(/e([+-])(\d)$/, 'E$10$2').replace('e', 'E');
+  return value
+    .toExponential(mantissa)
+    .replace(/\.?0+e/, 'e')
+    .replace(/e([+-])(\d)$/, 'E$10$2')
+    .replace('e', 'E');
 }
 
-const isUnformatted = (cell: Nullable<ICellData>, pattern: string | undefined): cell is ICellData & { v: number } =>
-  cell !== null && cell !== undefined && cell.t === CellValueType.NUMBER && typeof cell.v === 'number' && !Number.isInteger(cell.v) && (pattern === undefined || pattern === '' || pattern === 'General');
+const isUnformatted = (
+  cell: Nullable<ICellData>,
+  pattern: string | undefined,
+): cell is ICellData & { v: number } =>
+  cell !== null &&
+  cell !== undefined &&
+  cell.t === CellValueType.NUMBER &&
+  typeof cell.v === 'number' &&
+  !Number.isInteger(cell.v) &&
+  (pattern === undefined || pattern === '' || pattern === 'General');
 
 export function showGeneralNumbers(engine: Engine): void {
   engine.injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
@@ -30,9 +43,14 @@ export function showGeneralNumbers(engine: Engine): void {
     priority: 5,
     effect: InterceptorEffectEnum.Value,
     handler(cell, location, next) {
-      const pattern = location.workbook.getStyles().getStyleByCell(location.rawData ?? cell ?? undefined)?.n?.pattern;
+      const pattern = location.workbook.getStyles().getStyleByCell(location.rawData ?? cell ?? undefined)
+        ?.n?.pattern;
       if (!isUnformatted(cell, pattern)) return next(cell);
-      return next({ ...cell, v: shortNumber(cell.v, location.worksheet.getColumnWidth(location.col)), t: CellValueType.NUMBER });
+      return next({
+        ...cell,
+        v: shortNumber(cell.v, location.worksheet.getColumnWidth(location.col)),
+        t: CellValueType.NUMBER,
+      });
     },
   });
 }

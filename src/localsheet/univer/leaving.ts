@@ -8,7 +8,9 @@ export function leaveQuietly({ injector }: Engine): void {
   const validator = injector.get(SheetsDataValidationValidatorService);
   const check = validator.validatorRanges.bind(validator);
   validator.validatorRanges = (unitId, sheetId, ranges) => {
-    const book = books.getUnit(unitId, UniverInstanceType.UNIVER_SHEET) as { getSheetBySheetId?(id: string): unknown } | null;
+    const book = books.getUnit(unitId, UniverInstanceType.UNIVER_SHEET) as {
+      getSheetBySheetId?(id: string): unknown;
+    } | null;
     return book?.getSheetBySheetId?.(sheetId) ? check(unitId, sheetId, ranges) : Promise.resolve([]);
   };
 }

@@ -18,6 +18,21 @@ import ui from '@univerjs/ui/locale/en-US';
 
 /** The engine's own menus and messages, in English. */
 export const LOCALES = [
-  design, ui, docsUi, sheets, sheetsUi, formula, formulaUi, numfmtUi, table, tableUi, filter, filterUi, sortUi, validation, validationUi,
-  conditionalUi, noteUi,
+  design,
+  ui,
+  docsUi,
+  sheets,
+  sheetsUi,
+  formula,
+  formulaUi,
+  numfmtUi,
+  table,
+  tableUi,
+  filter,
+  filterUi,
+  sortUi,
+  validation,
+  validationUi,
+  conditionalUi,
+  noteUi,
 ];

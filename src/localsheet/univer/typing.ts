@@ -8,9 +8,12 @@ import type { Engine } from './engine';
 export function cleanTyping({ injector }: Engine): void {
   injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
     if (id !== SetRangeValuesMutation.id) return;
-    const cells = (params as { cellValue?: IObjectMatrixPrimitiveType<Nullable<ICellData>> } | undefined)?.cellValue ?? {};
+    const cells =
+      (params as { cellValue?: IObjectMatrixPrimitiveType<Nullable<ICellData>> } | undefined)?.cellValue ??
+      {};
     for (const line of Object.values(cells)) {
-      for (const cell of Object.values<Nullable<ICellData>>(line)) if (cell?.f && /[@_]/.test(cell.f)) cell.f = cleanFormula(cell.f);
+      for (const cell of Object.values<Nullable<ICellData>>(line))
+        if (cell?.f && /[@_]/.test(cell.f)) cell.f = cleanFormula(cell.f);
     }
   });
 }

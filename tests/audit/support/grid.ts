@@ -9,10 +9,22 @@ import { isDateFormat } from '../../../shared/xlsx/read/styles';
 const isPair = (cell: ExampleCell): cell is readonly [Cell, string] => Array.isArray(cell);
 
 /** A sheet as the open workbook would hand it over. */
-export const sheetOf = (name: string, cells: readonly (readonly ExampleCell[])[], formats?: readonly (readonly string[])[]): SheetCells => sheetFromRange({
-  name, top: 0, left: 0, values: cells.map((row) => row.map((cell) => (isPair(cell) ? cell[0] : cell))),
-  formulas: cells.map((row) => row.map((cell) => (isPair(cell) ? cell[1] : cell))), ...(formats ? { formats } : {}),
-}, isDateFormat);
+export const sheetOf = (
+  name: string,
+  cells: readonly (readonly ExampleCell[])[],
+  formats?: readonly (readonly string[])[],
+): SheetCells =>
+  sheetFromRange(
+    {
+      name,
+      top: 0,
+      left: 0,
+      values: cells.map((row) => row.map((cell) => (isPair(cell) ? cell[0] : cell))),
+      formulas: cells.map((row) => row.map((cell) => (isPair(cell) ? cell[1] : cell))),
+      ...(formats ? { formats } : {}),
+    },
+    isDateFormat,
+  );
 
 export const finish = <T>(steps: Generator<number, T>): T => {
   let step = steps.next();
@@ -20,5 +32,7 @@ export const finish = <T>(steps: Generator<number, T>): T => {
   return step.value;
 };
 
-export const audit = (sheets: readonly SheetCells[], ask: AuditAsk = {}): AuditReport => finish(auditSheets(sheets, ask));
-export const auditGrid = (cells: readonly (readonly ExampleCell[])[], ask: AuditAsk = {}): AuditReport => audit([sheetOf('Sheet1', cells)], ask);
+export const audit = (sheets: readonly SheetCells[], ask: AuditAsk = {}): AuditReport =>
+  finish(auditSheets(sheets, ask));
+export const auditGrid = (cells: readonly (readonly ExampleCell[])[], ask: AuditAsk = {}): AuditReport =>
+  audit([sheetOf('Sheet1', cells)], ask);

@@ -22,11 +22,17 @@ const csvCell = (made: Made): string => {
   return isError(value) ? value.error : `"${String(value).replaceAll('"', '""')}"`;
 };
 
-export const csvOf = (cells: readonly (readonly Made[])[]): Uint8Array => strToU8(`sep=;\r\n${cells.map((row) => row.map(csvCell).join(';')).join('\r\n')}`);
+export const csvOf = (cells: readonly (readonly Made[])[]): Uint8Array =>
+  strToU8(`sep=;\r\n${cells.map((row) => row.map(csvCell).join(';')).join('\r\n')}`);
 
 /** The sheets of a written book, through real files. */
 export function sheetsOf(book: Book, layout: Layout): readonly SheetCells[] {
-  const files = layout === 'text table' ? book.sheets.map(({ name, cells }) => finish(readFileCells(csvOf(cells), `${name}.csv`))) : [finish(readFileCells(madeXlsx(book.sheets), 'book.xlsx'))];
-  return files.flatMap((file) => { if ('fault' in file) throw new Error(file.fault); return file.sheets; });
+  const files =
+    layout === 'text table'
+      ? book.sheets.map(({ name, cells }) => finish(readFileCells(csvOf(cells), `${name}.csv`)))
+      : [finish(readFileCells(madeXlsx(book.sheets), 'book.xlsx'))];
+  return files.flatMap((file) => {
+    if ('fault' in file) throw new Error(file.fault);
+    return file.sheets;
+  });
 }
-

@@ -8,7 +8,15 @@ import { chromium } from 'playwright-core';
 import type { PageApi } from '../../../src/localsheet/page/api';
 
 const CHROMIUM = '/usr/bin/chromium';
-const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const ARGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 /** Pictures that a person looks at; CI keeps nothing. */
 export const OUT = resolve('tests/browser/out');
 
@@ -25,7 +33,10 @@ export interface Session {
 
 /** npm start, on any free port; resolves with the address it prints. */
 async function startServer(): Promise<{ server: ChildProcess; printed: string; url: string }> {
-  const server = spawn('npm', ['start', '--', '--port', '0'], { stdio: ['ignore', 'pipe', 'pipe'], detached: true });
+  const server = spawn('npm', ['start', '--', '--port', '0'], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+    detached: true,
+  });
   let printed = '';
   const url = await new Promise<string>((found, failed) => {
     const read = (data: Buffer): void => {
@@ -35,7 +46,9 @@ async function startServer(): Promise<{ server: ChildProcess; printed: string; u
     };
     server.stdout.on('data', read);
     server.stderr.on('data', read);
-    server.on('exit', () => { failed(new Error(`npm start ended: ${printed}`)); });
+    server.on('exit', () => {
+      failed(new Error(`npm start ended: ${printed}`));
+    });
   });
   return { server, printed, url };
 }
@@ -43,17 +56,30 @@ async function startServer(): Promise<{ server: ChildProcess; printed: string; u
 function watch(context: BrowserContext, url: string): string[] {
   const trouble: string[] = [];
   context.on('page', (page) => {
-    page.on('console', (message) => { if (message.type() === 'error') trouble.push(`console: ${message.text()}`); });
+    page.on('console', (message) => {
+      if (message.type() === 'error') trouble.push(`console: ${message.text()}`);
+    });
     page.on('pageerror', (error) => trouble.push(`error: ${error.message}`));
     page.on('requestfailed', (request) => trouble.push(`failed: ${request.url()}`));
-    page.on('response', (response) => { if (response.status() >= 400) trouble.push(`${response.status()}: ${response.url()}`); });
-    page.on('request', (request) => { if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url())) trouble.push(`foreign: ${request.url()}`); });
+    page.on('response', (response) => {
+      if (response.status() >= 400) trouble.push(`${response.status()}: ${response.url()}`);
+    });
+    page.on('request', (request) => {
+      if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url()))
+        trouble.push(`foreign: ${request.url()}`);
+    });
   });
   return trouble;
 }
 
 const launch = (profile: string, width: number, height: number): Promise<BrowserContext> =>
-  chromium.launchPersistentContext(profile, { executablePath: CHROMIUM, args: ARGS, headless: true, viewport: { width, height }, acceptDownloads: true });
+  chromium.launchPersistentContext(profile, {
+    executablePath: CHROMIUM,
+    args: ARGS,
+    headless: true,
+    viewport: { width, height },
+    acceptDownloads: true,
+  });
 
 /** Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it. */
 export async function coldPaneStart(paneUrl: string): Promise<number> {
@@ -85,7 +111,11 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   if (!pane) throw new Error('The pane is not in the page.');
   await pane.waitForSelector('#tab-plan');
   return {
-    url, printed, page, pane, trouble,
+    url,
+    printed,
+    page,
+    pane,
+    trouble,
     close: async () => {
       await context.close();
       // npm passes no signal on to what it started: end the whole group.
@@ -95,14 +125,23 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   };
 }
 
-type Methods = { [K in keyof PageApi]: PageApi[K] extends (...args: never[]) => unknown ? K : never }[keyof PageApi];
+type Methods = {
+  [K in keyof PageApi]: PageApi[K] extends (...args: never[]) => unknown ? K : never;
+}[keyof PageApi];
 
 /** Calls the page's own API. */
-export const ask = <K extends Methods>(page: Page, method: K, ...args: Parameters<PageApi[K]>): Promise<Awaited<ReturnType<PageApi[K]>>> =>
-  page.evaluate(([name, given]) => {
-    const api = window.spawnbook as unknown as Record<string, (...list: unknown[]) => unknown>;
-    return api[name as string]?.(...(given as unknown[]));
-  }, [method, args] as const) as Promise<Awaited<ReturnType<PageApi[K]>>>;
+export const ask = <K extends Methods>(
+  page: Page,
+  method: K,
+  ...args: Parameters<PageApi[K]>
+): Promise<Awaited<ReturnType<PageApi[K]>>> =>
+  page.evaluate(
+    ([name, given]) => {
+      const api = window.spawnbook as unknown as Record<string, (...list: unknown[]) => unknown>;
+      return api[name as string]?.(...(given as unknown[]));
+    },
+    [method, args] as const,
+  ) as Promise<Awaited<ReturnType<PageApi[K]>>>;
 
 /** Types into a chosen cell as a person does: keys and Enter. */
 export async function typeInto(page: Page, address: string, text: string): Promise<void> {
@@ -112,4 +151,5 @@ export async function typeInto(page: Page, address: string, text: string): Promi
   await ask(page, 'waitForCalculation');
 }
 
-export const picture = (page: Page, name: string): Promise<unknown> => page.screenshot({ path: join(OUT, `${name}.png`) });
+export const picture = (page: Page, name: string): Promise<unknown> =>
+  page.screenshot({ path: join(OUT, `${name}.png`) });

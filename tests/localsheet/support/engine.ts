@@ -35,26 +35,50 @@ const place = (address: string): { row: number; column: number } => {
 };
 
 export function startSheet(source?: FunctionSource, data: Partial<IWorkbookData> = {}): Sheet {
-  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.SILENT });
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
   univer.registerPlugin(UniverFormulaEnginePlugin);
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin);
   const engine = { univer, api: FUniver.newAPI(univer), injector: univer.__getInjector() };
   univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, {
-    id: 'book', sheetOrder: ['one'], sheets: { one: { id: 'one', name: 'My sheet', rowCount: 600, columnCount: 20 } }, ...data,
+    id: 'book',
+    sheetOrder: ['one'],
+    sheets: { one: { id: 'one', name: 'My sheet', rowCount: 600, columnCount: 20 } },
+    ...data,
   });
   repairNames(engine);
   if (source) registerFunctions(engine.injector, source);
   const context = new Context(engine);
   const cells = new Cells(context);
   const settling = new Settling(engine);
-  const get = (address: string): Cell => { const { row, column } = place(address); return cellOf(cells.stored('one', row, column)); };
+  const get = (address: string): Cell => {
+    const { row, column } = place(address);
+    return cellOf(cells.stored('one', row, column));
+  };
   return {
-    univer, get,
+    univer,
+    get,
     async set(address, content) {
       const { row, column } = place(address);
-      const cell = typeof content === 'string' && content.startsWith('=') ? { f: cleanFormula(content), v: null, t: null }
-        : { v: typeof content === 'boolean' ? Number(content) : content, f: null, t: content === null ? null : typeof content === 'number' ? 2 : typeof content === 'boolean' ? 3 : 1 };
+      const cell =
+        typeof content === 'string' && content.startsWith('=')
+          ? { f: cleanFormula(content), v: null, t: null }
+          : {
+              v: typeof content === 'boolean' ? Number(content) : content,
+              f: null,
+              t:
+                content === null
+                  ? null
+                  : typeof content === 'number'
+                    ? 2
+                    : typeof content === 'boolean'
+                      ? 3
+                      : 1,
+            };
       context.change('one', { [row]: { [column]: cell } }, false);
       await settling.settled();
       return get(address);
@@ -72,6 +96,8 @@ export function startSheet(source?: FunctionSource, data: Partial<IWorkbookData>
       registerFunctions(engine.injector, later);
       await settling.settled();
     },
-    close: () => { univer.dispose(); },
+    close: () => {
+      univer.dispose();
+    },
   };
 }

@@ -14,7 +14,16 @@ export const calculate: Calculate = ({ formulas, valueAt, give }) => {
       const spill = /^=SPILL\((\d+)\)$/.exec(cell.formula);
       if (spill) return Array.from({ length: Number(spill[1]) }, (_, i) => [i + 1, (i + 1) * 10]);
       if (cell.formula === '=FAIL()') return { error: '#N/A' };
-      return cell.formula.slice(1).split('+').map((term) => term.split('*').map(number).reduce((a, b) => a * b)).reduce((a, b) => a + b);
+      return cell.formula
+        .slice(1)
+        .split('+')
+        .map((term) =>
+          term
+            .split('*')
+            .map(number)
+            .reduce((a, b) => a * b),
+        )
+        .reduce((a, b) => a + b);
     };
     give(cell, answer());
   }

@@ -27,7 +27,14 @@ interface RealGlobals {
 function loadReal(): RealGlobals {
   // The library keeps polling timers; they must not keep the test run alive.
   const later = (run: () => void, delay?: number): NodeJS.Timeout => setTimeout(run, delay).unref();
-  const page: Record<string, unknown> = { console, setTimeout: later, clearTimeout, navigator: { userAgent: 'test' }, location: { href: 'https://localhost/' }, document: {} };
+  const page: Record<string, unknown> = {
+    console,
+    setTimeout: later,
+    clearTimeout,
+    navigator: { userAgent: 'test' },
+    location: { href: 'https://localhost/' },
+    document: {},
+  };
   page.window = page;
   page.self = page;
   runInContext(readFileSync(REAL, 'utf8'), createContext(page), { filename: REAL });
@@ -35,13 +42,17 @@ function loadReal(): RealGlobals {
 }
 let real: RealGlobals | undefined;
 
-interface Message { readonly Body: Parameters<Executor['execute']>[0] }
+interface Message {
+  readonly Body: Parameters<Executor['execute']>[0];
+}
 const sessionOver = (executor: Executor): unknown => ({
   _resolveRequestUrlAndHeaderInfo: () => Promise.resolve({ url: '', headers: {} }),
   _createRequestExecutorOrNull: () => ({
     executeAsync: async (_data: unknown, _flags: unknown, message: Message) => {
       // What crosses is JSON, in both directions.
-      const Body: unknown = JSON.parse(JSON.stringify(await executor.execute(JSON.parse(JSON.stringify(message.Body)) as Message['Body'])));
+      const Body: unknown = JSON.parse(
+        JSON.stringify(await executor.execute(JSON.parse(JSON.stringify(message.Body)) as Message['Body'])),
+      );
       return { HttpStatusCode: 200, ErrorCode: null, ErrorMessage: null, Headers: {}, Body };
     },
   }),
@@ -56,7 +67,10 @@ export const CLIENTS: readonly Client[] = [
       return real.Excel;
     },
   },
-  { name: 'the local sheet\'s client', connect: (executor) => createOffice({ executor }).Excel as unknown as ExcelApi },
+  {
+    name: "the local sheet's client",
+    connect: (executor) => createOffice({ executor }).Excel as unknown as ExcelApi,
+  },
 ];
 
 export interface Desk {
@@ -68,7 +82,17 @@ export interface Desk {
 export function desk(client: Client): Desk {
   const book = createMemoryBook(calculate);
   const opened: string[] = [];
-  return { book, opened, api: client.connect(createExecutor(book, { openWorkbook: (base64) => { opened.push(base64); } })) };
+  return {
+    book,
+    opened,
+    api: client.connect(
+      createExecutor(book, {
+        openWorkbook: (base64) => {
+          opened.push(base64);
+        },
+      }),
+    ),
+  };
 }
 
 /** The code of the error a promise rejects with. */

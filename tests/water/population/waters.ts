@@ -3,7 +3,9 @@ import { solve } from '../../../shared/water/carbonate';
 import { compose } from '../../../shared/water/readings';
 
 /** A repeatable stream of chance (mulberry32). */
-export const chanceFrom = (seed: number): { uniform: () => number; normal: () => number; between: (a: number, b: number) => number } => {
+export const chanceFrom = (
+  seed: number,
+): { uniform: () => number; normal: () => number; between: (a: number, b: number) => number } => {
   let state = seed >>> 0;
   const uniform = (): number => {
     state = (state + 0x6d2b79f5) >>> 0;
@@ -24,23 +26,31 @@ export interface Vat {
   carbon: number;
   readonly calcium: number;
   readonly sites: readonly (readonly [amount: number, pK: number])[];
-  readonly meter: { readonly offset: number; readonly slope: number; readonly noise: number; readonly digit: number };
+  readonly meter: {
+    readonly offset: number;
+    readonly slope: number;
+    readonly noise: number;
+    readonly digit: number;
+  };
   readonly kind: 'plain' | 'organic';
 }
 
-const opened = (vat: Vat, ph: number): number => vat.sites.reduce((sum, [amount, pK]) => sum + amount / (1 + 10 ** (pK - ph)), 0);
+const opened = (vat: Vat, ph: number): number =>
+  vat.sites.reduce((sum, [amount, pK]) => sum + amount / (1 + 10 ** (pK - ph)), 0);
 
 /** True pH: the full solver with ion pairs, organic sites of any strength balanced around it by halving. */
 export const truePH = (vat: Vat): { ph: number; carbonDioxide: number } => {
   const k = constantsAt(vat.temperature);
   const back = { temperature: vat.temperature, calcium: vat.calcium, ionicStrength: 0 };
-  const at = (organic: number): ReturnType<typeof solve> => solve(k, compose(back, vat.balance - organic, vat.carbon), { kind: 'closed' });
+  const at = (organic: number): ReturnType<typeof solve> =>
+    solve(k, compose(back, vat.balance - organic, vat.carbon), { kind: 'closed' });
   if (vat.sites.length === 0) return at(0);
   let low = 2;
   let high = 13;
   for (let i = 0; i < 22; i++) {
     const middle = (low + high) / 2;
-    if (at(opened(vat, middle)).ph > middle) low = middle; else high = middle;
+    if (at(opened(vat, middle)).ph > middle) low = middle;
+    else high = middle;
   }
   return at(opened(vat, (low + high) / 2));
 };
@@ -72,11 +82,19 @@ const sitesFor = (chance: Chance): (readonly [number, number])[] => {
 export const drawVat = (chance: Chance): Vat => {
   for (;;) {
     const kindOfWater = chance.uniform();
-    const balance = kindOfWater < 0.35 ? chance.between(-0.08, 0.03) : kindOfWater < 0.75 ? 10 ** chance.between(-2, -0.3) : chance.between(0.5, 3);
+    const balance =
+      kindOfWater < 0.35
+        ? chance.between(-0.08, 0.03)
+        : kindOfWater < 0.75
+          ? 10 ** chance.between(-2, -0.3)
+          : chance.between(0.5, 3);
     const temperature = chance.between(20, 32);
     const isOrganic = chance.uniform() < 0.2;
     const vat: Vat = {
-      temperature, balance, carbon: 0, calcium: Math.max(0, balance) * chance.between(0, 0.45),
+      temperature,
+      balance,
+      carbon: 0,
+      calcium: Math.max(0, balance) * chance.between(0, 0.45),
       sites: isOrganic ? sitesFor(chance) : [],
       meter: { offset: 0.05 * chance.normal(), slope: 1 + 0.012 * chance.normal(), noise: 0.03, digit: 0.01 },
       kind: isOrganic ? 'organic' : 'plain',
@@ -87,7 +105,8 @@ export const drawVat = (chance: Chance): Vat => {
     let high = 40;
     for (let i = 0; i < 40; i++) {
       vat.carbon = (low + high) / 2;
-      if (truePH(vat).carbonDioxide > wanted) high = vat.carbon; else low = vat.carbon;
+      if (truePH(vat).carbonDioxide > wanted) high = vat.carbon;
+      else low = vat.carbon;
     }
     const { ph } = truePH(vat);
     if (ph > 3.9 && ph < 6.4) return vat;

@@ -10,7 +10,12 @@ const SODA = MATERIALS['soda ash'];
 const VOLUME = 1000;
 
 /** Doses a vat five times, each 0.4 pH up, with a product that is `strength` times as strong as the one written down. */
-const notebook = (vat: Vat, seed: number, strength: number, carbonPerEquivalent: number): { doses: number[]; readings: number[] } => {
+const notebook = (
+  vat: Vat,
+  seed: number,
+  strength: number,
+  carbonPerEquivalent: number,
+): { doses: number[]; readings: number[] } => {
   const chance = chanceFrom(seed);
   const doses = [0];
   const readings = [read(vat, chance)];
@@ -44,19 +49,36 @@ const flagged = (n: number, of: (seed: number) => Cell, word: RegExp): number =>
 
 test('washing soda in a soda ash bag rouses suspicion in many acid waters, honest soda ash hardly ever', () => {
   const CASES = 20;
-  const wrong = flagged(CASES, (seed) => remarkOf(notebook(acidVat(seed), seed, SODA.molarMass / MATERIALS['washing soda'].molarMass, 0.5)), SUSPECT);
+  const wrong = flagged(
+    CASES,
+    (seed) =>
+      remarkOf(notebook(acidVat(seed), seed, SODA.molarMass / MATERIALS['washing soda'].molarMass, 0.5)),
+    SUSPECT,
+  );
   const honest = flagged(CASES, (seed) => remarkOf(notebook(acidVat(seed), seed, 1, 0.5)), SUSPECT);
-  process.stdout.write(`wrong product flagged in ${wrong} of ${CASES}, honest product accused in ${honest} of ${CASES}\n`);
+  process.stdout.write(
+    `wrong product flagged in ${wrong} of ${CASES}, honest product accused in ${honest} of ${CASES}\n`,
+  );
   expect(wrong).toBeGreaterThan(CASES / 3);
   expect(honest).toBeLessThanOrEqual(1);
 }, 60_000);
 
 test('a strong buffer that is not carbonate is flagged', () => {
   const CASES = 12;
-  const hidden = flagged(CASES, (seed) => {
-    const vat: Vat = { ...acidVat(seed), sites: [[0.2, 5.2], [0.1, 4.2]] };
-    return remarkOf(notebook(vat, seed, 1, 0.5));
-  }, /buffer beside/);
+  const hidden = flagged(
+    CASES,
+    (seed) => {
+      const vat: Vat = {
+        ...acidVat(seed),
+        sites: [
+          [0.2, 5.2],
+          [0.1, 4.2],
+        ],
+      };
+      return remarkOf(notebook(vat, seed, 1, 0.5));
+    },
+    /buffer beside/,
+  );
   process.stdout.write(`hidden buffer flagged in ${hidden} of ${CASES}\n`);
   expect(hidden).toBeGreaterThan(CASES / 2);
 }, 60_000);

@@ -12,12 +12,18 @@ const INSIDE = 500;
 /** A hundred times what one takes, so that only a hang fails on a busy machine. */
 const LIMIT_MS = 5000;
 
-const storedValues = (xml: string): Map<string, string> => new Map([...xml.matchAll(/<c r="([A-Z]+\d+)"[^>]*>(?:<f[^>]*>[^<]*<\/f>|<f[^>]*\/>)?<v>([^<]*)<\/v><\/c>/g)].map((match) => [match[1] ?? '', match[2] ?? '']));
+const storedValues = (xml: string): Map<string, string> =>
+  new Map(
+    [...xml.matchAll(/<c r="([A-Z]+\d+)"[^>]*>(?:<f[^>]*>[^<]*<\/f>|<f[^>]*\/>)?<v>([^<]*)<\/v><\/c>/g)].map(
+      (match) => [match[1] ?? '', match[2] ?? ''],
+    ),
+  );
 
 function damage(bytes: Uint8Array, chance: () => number): Uint8Array {
   if (chance() < 0.15) return bytes.slice(0, Math.floor(chance() * bytes.length));
   const out = bytes.slice();
-  for (let n = 1 + Math.floor(chance() * 3); n > 0; n--) out[Math.floor(chance() * out.length)] = Math.floor(chance() * 256);
+  for (let n = 1 + Math.floor(chance() * 3); n > 0; n--)
+    out[Math.floor(chance() * out.length)] = Math.floor(chance() * 256);
   return out;
 }
 
@@ -29,7 +35,8 @@ function tryOne(file: Uint8Array): 'made' | 'unchanged' | 'refused' {
     const [was, is] = [unzip(file), unzip(result.bytes)];
     for (const name of ['xl/worksheets/sheet1.xml', 'xl/worksheets/sheet2.xml']) {
       const old = storedValues(was[name] ?? '');
-      for (const [place, value] of storedValues(is[name] ?? '')) if (old.has(place)) expect([place, value]).toEqual([place, old.get(place)]);
+      for (const [place, value] of storedValues(is[name] ?? ''))
+        if (old.has(place)) expect([place, value]).toEqual([place, old.get(place)]);
     }
   } else if (result.kind === 'refused') expect(result.sentence.length).toBeGreaterThan(20);
   return result.kind;
@@ -45,7 +52,17 @@ test(`${PACKED} files damaged as packed`, () => {
 test(`${INSIDE} files damaged inside their XML`, () => {
   const chance = seeded(23);
   const parts = seasonParts();
-  const names = ['xl/worksheets/sheet1.xml', 'xl/worksheets/sheet1.xml', 'xl/worksheets/sheet2.xml', 'xl/workbook.xml', 'xl/tables/table1.xml', '[Content_Types].xml', 'xl/_rels/workbook.xml.rels', '_rels/.rels', 'xl/drawings/drawing1.xml'];
+  const names = [
+    'xl/worksheets/sheet1.xml',
+    'xl/worksheets/sheet1.xml',
+    'xl/worksheets/sheet2.xml',
+    'xl/workbook.xml',
+    'xl/tables/table1.xml',
+    '[Content_Types].xml',
+    'xl/_rels/workbook.xml.rels',
+    '_rels/.rels',
+    'xl/drawings/drawing1.xml',
+  ];
   const kinds = Array.from({ length: INSIDE }, () => {
     const name = names[Math.floor(chance() * names.length)] ?? '';
     return tryOne(zip({ ...parts, [name]: damage(new TextEncoder().encode(String(parts[name])), chance) }));

@@ -6,7 +6,15 @@ export type Parts = Readonly<Record<string, string | Uint8Array>>;
 const EARLY = new Date('1980-01-02T00:00:00Z');
 
 export const zip = (parts: Parts): Uint8Array =>
-  zipSync(Object.fromEntries(Object.entries(parts).map(([name, content]) => [name, typeof content === 'string' ? strToU8(content) : content])), { mtime: EARLY });
+  zipSync(
+    Object.fromEntries(
+      Object.entries(parts).map(([name, content]) => [
+        name,
+        typeof content === 'string' ? strToU8(content) : content,
+      ]),
+    ),
+    { mtime: EARLY },
+  );
 
 export const unzip = (file: Uint8Array): Record<string, string> =>
   Object.fromEntries(Object.entries(unzipSync(file)).map(([name, bytes]) => [name, strFromU8(bytes)]));
@@ -16,11 +24,18 @@ export const REL = 'http://schemas.openxmlformats.org/officeDocument/2006/relati
 export const PACKAGE_REL = 'http://schemas.openxmlformats.org/package/2006/relationships';
 export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
-export const escape = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+export const escape = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
-export const relations = (list: readonly (readonly [id: string, type: string, target: string, external?: boolean])[]): string =>
-  `${HEAD}<Relationships xmlns="${PACKAGE_REL}">${list.map(([id, type, target, external]) =>
-    `<Relationship Id="${id}" Type="${type.includes('://') ? type : `${REL}/${type}`}" Target="${escape(target)}"${external ? ' TargetMode="External"' : ''}/>`).join('')}</Relationships>`;
+export const relations = (
+  list: readonly (readonly [id: string, type: string, target: string, external?: boolean])[],
+): string =>
+  `${HEAD}<Relationships xmlns="${PACKAGE_REL}">${list
+    .map(
+      ([id, type, target, external]) =>
+        `<Relationship Id="${id}" Type="${type.includes('://') ? type : `${REL}/${type}`}" Target="${escape(target)}"${external ? ' TargetMode="External"' : ''}/>`,
+    )
+    .join('')}</Relationships>`;
 
 const TYPES: readonly (readonly [RegExp, string])[] = [
   [/^xl\/workbook\.xml$/, 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml'],
@@ -36,14 +51,23 @@ const TYPES: readonly (readonly [RegExp, string])[] = [
   [/threadedComments\/[^/]+\.xml$/, 'application/vnd.ms-excel.threadedcomments+xml'],
   [/persons\/[^/]+\.xml$/, 'application/vnd.ms-excel.person+xml'],
   [/pivotTables\/[^/]+\.xml$/, 'application/vnd.openxmlformats-officedocument.spreadsheetml.pivotTable+xml'],
-  [/pivotCacheDefinition\d+\.xml$/, 'application/vnd.openxmlformats-officedocument.spreadsheetml.pivotCacheDefinition+xml'],
-  [/pivotCacheRecords\d+\.xml$/, 'application/vnd.openxmlformats-officedocument.spreadsheetml.pivotCacheRecords+xml'],
+  [
+    /pivotCacheDefinition\d+\.xml$/,
+    'application/vnd.openxmlformats-officedocument.spreadsheetml.pivotCacheDefinition+xml',
+  ],
+  [
+    /pivotCacheRecords\d+\.xml$/,
+    'application/vnd.openxmlformats-officedocument.spreadsheetml.pivotCacheRecords+xml',
+  ],
   [/taskpanes\.xml$/, 'application/vnd.ms-office.webextensiontaskpanes+xml'],
   [/webextension\d+\.xml$/, 'application/vnd.ms-office.webextension+xml'],
   [/docProps\/core\.xml$/, 'application/vnd.openxmlformats-package.core-properties+xml'],
   [/docProps\/app\.xml$/, 'application/vnd.openxmlformats-officedocument.extended-properties+xml'],
   [/docProps\/custom\.xml$/, 'application/vnd.openxmlformats-officedocument.custom-properties+xml'],
-  [/_xmlsignatures\/[^/]+\.xml$/, 'application/vnd.openxmlformats-package.digital-signature-xmlsignature+xml'],
+  [
+    /_xmlsignatures\/[^/]+\.xml$/,
+    'application/vnd.openxmlformats-package.digital-signature-xmlsignature+xml',
+  ],
 ];
 
 export function contentTypes(names: readonly string[]): string {
@@ -51,8 +75,14 @@ export function contentTypes(names: readonly string[]): string {
     const type = TYPES.find(([pattern]) => pattern.test(name))?.[1];
     return type ? [`<Override PartName="/${name}" ContentType="${type}"/>`] : [];
   });
-  const defaults = [['rels', 'application/vnd.openxmlformats-package.relationships+xml'], ['xml', 'application/xml'], ['png', 'image/png'], ['vml', 'application/vnd.openxmlformats-officedocument.vmlDrawing'],
-    ['bin', 'application/vnd.openxmlformats-officedocument.spreadsheetml.printerSettings'], ['sigs', 'application/vnd.openxmlformats-package.digital-signature-origin']];
+  const defaults = [
+    ['rels', 'application/vnd.openxmlformats-package.relationships+xml'],
+    ['xml', 'application/xml'],
+    ['png', 'image/png'],
+    ['vml', 'application/vnd.openxmlformats-officedocument.vmlDrawing'],
+    ['bin', 'application/vnd.openxmlformats-officedocument.spreadsheetml.printerSettings'],
+    ['sigs', 'application/vnd.openxmlformats-package.digital-signature-origin'],
+  ];
   return `${HEAD}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">${defaults.map(([ending, type]) => `<Default Extension="${ending}" ContentType="${type}"/>`).join('')}${overrides.join('')}</Types>`;
 }
 
@@ -68,11 +98,13 @@ export interface CellSpec {
   readonly s?: number;
 }
 
-const valueXml = (v: number | string | boolean): string => `<v>${typeof v === 'boolean' ? Number(v) : typeof v === 'string' ? escape(v) : v}</v>`;
+const valueXml = (v: number | string | boolean): string =>
+  `<v>${typeof v === 'boolean' ? Number(v) : typeof v === 'string' ? escape(v) : v}</v>`;
 
 export function cellXml(address: string, { v, t, f, how, cm, vm, s }: CellSpec): string {
   const type = t ?? (typeof v === 'string' ? 'str' : typeof v === 'boolean' ? 'b' : undefined);
-  const formula = f === undefined && how === undefined ? '' : `<f${how ? ` ${how}` : ''}>${escape(f ?? '')}</f>`;
+  const formula =
+    f === undefined && how === undefined ? '' : `<f${how ? ` ${how}` : ''}>${escape(f ?? '')}</f>`;
   return `<c r="${address}"${s === undefined ? '' : ` s="${s}"`}${type ? ` t="${type}"` : ''}${cm ? ' cm="1"' : ''}${vm ? ' vm="1"' : ''}>${formula}${v === undefined ? '' : valueXml(v)}</c>`;
 }
 
@@ -81,8 +113,10 @@ const columnRank = (address: string): string => (/[A-Z]+/.exec(address)?.[0] ?? 
 
 export function rowsXml(cells: Readonly<Record<string, CellSpec>>): string {
   const rows = new Map<number, string[]>();
-  for (const address of Object.keys(cells).toSorted((a, b) => rowOf(a) - rowOf(b) || columnRank(a).localeCompare(columnRank(b))))
-    rows.set(rowOf(address), [...rows.get(rowOf(address)) ?? [], cellXml(address, cells[address] ?? {})]);
+  for (const address of Object.keys(cells).toSorted(
+    (a, b) => rowOf(a) - rowOf(b) || columnRank(a).localeCompare(columnRank(b)),
+  ))
+    rows.set(rowOf(address), [...(rows.get(rowOf(address)) ?? []), cellXml(address, cells[address] ?? {})]);
   return [...rows].map(([row, list]) => `<row r="${row}">${list.join('')}</row>`).join('');
 }
 
@@ -104,13 +138,26 @@ export interface SimpleBook {
 }
 
 /** A workbook of a few sheets with styles and array metadata. */
-export function simpleParts({ sheets, after = '', before = '', extra = {}, bookRelations = [], packageRelations = [] }: SimpleBook): Record<string, string | Uint8Array> {
+export function simpleParts({
+  sheets,
+  after = '',
+  before = '',
+  extra = {},
+  bookRelations = [],
+  packageRelations = [],
+}: SimpleBook): Record<string, string | Uint8Array> {
   const names = Object.keys(sheets);
   const parts: Record<string, string | Uint8Array> = {
     'xl/workbook.xml': `${HEAD}<workbook xmlns="${MAIN}" xmlns:r="${REL}">${before}<sheets>${names.map((name, i) => `<sheet name="${escape(name)}" sheetId="${i + 1}" r:id="rId${i + 1}"/>`).join('')}</sheets>${after}</workbook>`,
-    'xl/_rels/workbook.xml.rels': relations([...names.map((_, i) => [`rId${i + 1}`, 'worksheet', `worksheets/sheet${i + 1}.xml`] as const), ['rId90', 'styles', 'styles.xml'], ['rId91', 'sheetMetadata', 'metadata.xml'], ...bookRelations]),
+    'xl/_rels/workbook.xml.rels': relations([
+      ...names.map((_, i) => [`rId${i + 1}`, 'worksheet', `worksheets/sheet${i + 1}.xml`] as const),
+      ['rId90', 'styles', 'styles.xml'],
+      ['rId91', 'sheetMetadata', 'metadata.xml'],
+      ...bookRelations,
+    ]),
     '_rels/.rels': relations([['rId1', 'officeDocument', 'xl/workbook.xml'], ...packageRelations]),
-    'xl/styles.xml': STYLES, 'xl/metadata.xml': METADATA,
+    'xl/styles.xml': STYLES,
+    'xl/metadata.xml': METADATA,
     ...Object.fromEntries(names.map((name, i) => [`xl/worksheets/sheet${i + 1}.xml`, sheets[name] ?? ''])),
     ...extra,
   };

@@ -5,7 +5,11 @@ import { join } from 'node:path';
 
 /** LibreOffice as an outside judge: opens a workbook, calculates everything anew, saves it. */
 
-export const hasSoffice = ['/usr/bin/soffice', '/usr/local/bin/soffice', '/opt/libreoffice/program/soffice'].some(existsSync);
+export const hasSoffice = [
+  '/usr/bin/soffice',
+  '/usr/local/bin/soffice',
+  '/opt/libreoffice/program/soffice',
+].some(existsSync);
 
 const ALWAYS = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
@@ -29,9 +33,24 @@ export function startJudge(recalculates: boolean): Judge {
     save: (file, format = 'xlsx') => {
       const source = join(folder, 'in.xlsx');
       writeFileSync(source, file);
-      execFileSync('soffice', [`-env:UserInstallation=file://${join(folder, 'profile')}`, '--headless', '--norestore', '--convert-to', format, '--outdir', join(folder, 'out'), source], { stdio: 'pipe', timeout: 120_000 });
+      execFileSync(
+        'soffice',
+        [
+          `-env:UserInstallation=file://${join(folder, 'profile')}`,
+          '--headless',
+          '--norestore',
+          '--convert-to',
+          format,
+          '--outdir',
+          join(folder, 'out'),
+          source,
+        ],
+        { stdio: 'pipe', timeout: 120_000 },
+      );
       return new Uint8Array(readFileSync(join(folder, `out/in.${format}`)));
     },
-    close: () => { rmSync(folder, { recursive: true, force: true }); },
+    close: () => {
+      rmSync(folder, { recursive: true, force: true });
+    },
   };
 }

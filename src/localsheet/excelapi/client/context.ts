@@ -58,16 +58,29 @@ export class RequestContext {
         if (value !== null) path.become(value);
         handler?.(value);
       });
-    } else if (handler) this.push({ ActionType: ActionType.instantiate, Name: '', ObjectPathId: path.id }, handler);
+    } else if (handler)
+      this.push({ ActionType: ActionType.instantiate, Name: '', ObjectPathId: path.id }, handler);
   }
 
-  act(path: ObjectPath, type: number, name: string, detail: { info?: ArgumentInfo; query?: QueryInfo; inside?: readonly ObjectPath[] }, handler?: Handler): void {
+  act(
+    path: ObjectPath,
+    type: number,
+    name: string,
+    detail: { info?: ArgumentInfo; query?: QueryInfo; inside?: readonly ObjectPath[] },
+    handler?: Handler,
+  ): void {
     this.instantiate(path);
     for (const inner of detail.inside ?? []) this.instantiate(inner);
-    this.push({
-      ActionType: type, Name: name, ObjectPathId: path.id,
-      ...(detail.info ? { ArgumentInfo: detail.info } : {}), ...(detail.query ? { QueryInfo: detail.query } : {}),
-    }, handler);
+    this.push(
+      {
+        ActionType: type,
+        Name: name,
+        ObjectPathId: path.id,
+        ...(detail.info ? { ArgumentInfo: detail.info } : {}),
+        ...(detail.query ? { QueryInfo: detail.query } : {}),
+      },
+      handler,
+    );
   }
 
   private push(action: Omit<ActionInfo, 'Id'>, handler?: Handler): void {
@@ -85,13 +98,17 @@ export class RequestContext {
     this.pending = nothing();
     if (sent.actions.length === 0) return passThrough;
     const paths: Record<string, PathInfo> = {};
-    for (const path of sent.paths.values()) for (let p: ObjectPath | undefined = path; p; p = p.parent) paths[String(p.id)] = p.toInfo();
+    for (const path of sent.paths.values())
+      for (let p: ObjectPath | undefined = path; p; p = p.parent) paths[String(p.id)] = p.toInfo();
     // Plain JSON crosses the border, nothing else.
-    const body = JSON.parse(JSON.stringify({ Actions: sent.actions, ObjectPaths: paths })) as Parameters<Executor['execute']>[0];
+    const body = JSON.parse(JSON.stringify({ Actions: sent.actions, ObjectPaths: paths })) as Parameters<
+      Executor['execute']
+    >[0];
     for (const path of sent.paths.values()) path.fade();
     const response = await this.executor.execute(body);
     for (const { ActionId, Value } of response.Results) sent.handlers.get(ActionId)?.(Value);
-    if (response.Error) throw new OfficeError(response.Error.Code, response.Error.Message, response.Error.Location);
+    if (response.Error)
+      throw new OfficeError(response.Error.Code, response.Error.Message, response.Error.Location);
     return passThrough;
   }
 

@@ -13,7 +13,12 @@ export class ClientResult {
   private loaded: unknown;
 
   get value(): unknown {
-    if (!this.isLoaded) throw new OfficeError('ValueNotLoaded', 'Wait for context.sync() before reading the value.', 'clientResult.value');
+    if (!this.isLoaded)
+      throw new OfficeError(
+        'ValueNotLoaded',
+        'Wait for context.sync() before reading the value.',
+        'clientResult.value',
+      );
     return this.loaded;
   }
 
@@ -23,7 +28,10 @@ export class ClientResult {
   }
 }
 
-interface Packed { readonly info: ArgumentInfo; readonly inside: readonly ObjectPath[] }
+interface Packed {
+  readonly info: ArgumentInfo;
+  readonly inside: readonly ObjectPath[];
+}
 
 /** Objects among arguments travel as the ids of their paths. */
 function pack(given: readonly unknown[]): Packed {
@@ -34,30 +42,46 @@ function pack(given: readonly unknown[]): Packed {
       inside.push(core.path);
       return { _ObjectPathId: core.path.id };
     }
-    if (Array.isArray(value) || typeof value !== 'object' || value === null) return value === undefined ? null : value;
+    if (Array.isArray(value) || typeof value !== 'object' || value === null)
+      return value === undefined ? null : value;
     return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, deep(part)]));
   };
   const cores = given.map(coreOf);
   for (const core of cores) if (core) inside.push(core.path);
   const ids = cores.map((core) => core?.path.id ?? 0);
   const plain = given.map((value, i) => cores[i]?.path.id ?? deep(value));
-  return { info: { Arguments: plain, ...(ids.some(Boolean) ? { ReferencedObjectPathIds: ids } : {}) }, inside };
+  return {
+    info: { Arguments: plain, ...(ids.some(Boolean) ? { ReferencedObjectPathIds: ids } : {}) },
+    inside,
+  };
 }
 
 /** What a script holds. Its members come from the schema; what they do is in the core behind it, so no name can clash. */
 export class ClientObject {
   constructor(readonly context: RequestContext) {}
 
-  get isNullObject(): boolean { return core(this).isNullObject; }
-  get items(): readonly ClientObject[] { return core(this).items; }
-  load(option?: unknown): this { core(this).load(option); return this; }
+  get isNullObject(): boolean {
+    return core(this).isNullObject;
+  }
+  get items(): readonly ClientObject[] {
+    return core(this).items;
+  }
+  load(option?: unknown): this {
+    core(this).load(option);
+    return this;
+  }
   /** Several properties at once, deeper ones too. */
-  set(properties: Readonly<Record<string, unknown>>): void { core(this).set(properties); }
-  toJSON(): unknown { return core(this).toJSON(); }
+  set(properties: Readonly<Record<string, unknown>>): void {
+    core(this).set(properties);
+  }
+  toJSON(): unknown {
+    return core(this).toJSON();
+  }
 }
 
 const cores = new WeakMap<object, Core>();
-const coreOf = (value: unknown): Core | undefined => (typeof value === 'object' && value !== null ? cores.get(value) : undefined);
+const coreOf = (value: unknown): Core | undefined =>
+  typeof value === 'object' && value !== null ? cores.get(value) : undefined;
 export const core = (object: ClientObject): Core => {
   const found = cores.get(object);
   if (!found) throw new OfficeError('GeneralException', 'The object was not made by this library.');
@@ -72,7 +96,11 @@ export class Core {
   private isNull: boolean | undefined;
   private isKept = false;
 
-  constructor(private readonly context: RequestContext, private readonly type: string, readonly path: ObjectPath) {
+  constructor(
+    private readonly context: RequestContext,
+    private readonly type: string,
+    readonly path: ObjectPath,
+  ) {
     this.face = new (makerOf(type))(context);
     cores.set(this.face, this);
   }
@@ -83,13 +111,16 @@ export class Core {
   }
 
   load(option?: unknown): void {
-    this.context.act(this.path, ActionType.query, '', { query: readLoadOption(option) }, (value) => { this.accept(value); });
+    this.context.act(this.path, ActionType.query, '', { query: readLoadOption(option) }, (value) => {
+      this.accept(value);
+    });
   }
 
   set(properties: Readonly<Record<string, unknown>>): void {
     const spec = specOf(this.type);
     for (const [name, value] of Object.entries(properties)) {
-      if (spec.links?.[name]) this.link(name, spec.links[name]).set(value as Readonly<Record<string, unknown>>);
+      if (spec.links?.[name])
+        this.link(name, spec.links[name]).set(value as Readonly<Record<string, unknown>>);
       else if (spec.write?.includes(name)) this.write(name, value);
       else throw new OfficeError('InvalidArgument', `${this.type}.${name} cannot be set.`);
     }
@@ -97,7 +128,9 @@ export class Core {
 
   toJSON(): unknown {
     if (this.list) return { items: this.list.map((item) => item.toJSON()) };
-    const links = [...this.linked].filter(([, object]) => object.values.size > 0).map(([name, object]) => [name, object.toJSON()] as const);
+    const links = [...this.linked]
+      .filter(([, object]) => object.values.size > 0)
+      .map(([name, object]) => [name, object.toJSON()] as const);
     return Object.fromEntries([...this.values, ...links]);
   }
 
@@ -116,7 +149,16 @@ export class Core {
   link(name: string, type: string): Core {
     let object = this.linked.get(name);
     if (!object) {
-      const path = new ObjectPath(this.context.nextId(), PathType.property, wireName(name), this.path, undefined, [], false, isCollection(type));
+      const path = new ObjectPath(
+        this.context.nextId(),
+        PathType.property,
+        wireName(name),
+        this.path,
+        undefined,
+        [],
+        false,
+        isCollection(type),
+      );
       this.linked.set(name, (object = new Core(this.context, type, path)));
     }
     return object;
@@ -130,14 +172,26 @@ export class Core {
 
   call(name: string, spec: MethodSpec, given: readonly unknown[]): unknown {
     const { info, inside } = pack(given);
-    if (spec === 'nothing') return this.context.act(this.path, ActionType.method, wireName(name), { info, inside });
+    if (spec === 'nothing')
+      return this.context.act(this.path, ActionType.method, wireName(name), { info, inside });
     if (spec === 'value') {
       const result = new ClientResult();
-      this.context.act(this.path, ActionType.method, wireName(name), { info, inside }, (value) => { result.accept(value); });
+      this.context.act(this.path, ActionType.method, wireName(name), { info, inside }, (value) => {
+        result.accept(value);
+      });
       return result;
     }
     const kind = spec.isIndexer ? PathType.indexer : PathType.method;
-    const path = new ObjectPath(this.context.nextId(), kind, spec.isIndexer ? '' : wireName(name), this.path, info, inside, spec.fades === true, isCollection(spec.gives));
+    const path = new ObjectPath(
+      this.context.nextId(),
+      kind,
+      spec.isIndexer ? '' : wireName(name),
+      this.path,
+      info,
+      inside,
+      spec.fades === true,
+      isCollection(spec.gives),
+    );
     const object = new Core(this.context, spec.gives, path);
     object.arrive();
     return object.face;
@@ -145,7 +199,9 @@ export class Core {
 
   /** A new object: followed now; a range is kept while its run lasts. */
   private arrive(): void {
-    const settle = (value: unknown): void => { this.settleNull(value); };
+    const settle = (value: unknown): void => {
+      this.settleNull(value);
+    };
     this.context.instantiate(this.path, settle);
     if (this.type !== 'Range' || !this.context.isTracking) return;
     this.context.track(this);
@@ -156,13 +212,16 @@ export class Core {
     if (this.type !== 'Range' || this.isKept) return;
     this.isKept = true;
     this.context.act(this.path, ActionType.method, '_KeepReference', {}, undefined);
-    this.context.instantiate(this.path, (value) => { if (value !== null) this.path.become(value); });
+    this.context.instantiate(this.path, (value) => {
+      if (value !== null) this.path.become(value);
+    });
   }
 
   release(): void {
     if (!this.isKept || this.isNull === true) return;
     this.isKept = false;
-    if (this.path.isValid && this.path.isReference) this.context.act(this.path, ActionType.method, '_ReleaseReference', {});
+    if (this.path.isValid && this.path.isReference)
+      this.context.act(this.path, ActionType.method, '_ReleaseReference', {});
     this.path.isValid = false;
   }
 
@@ -177,17 +236,39 @@ export class Core {
     this.path.become(value);
     const bag = value as Readonly<Record<string, unknown>>;
     const { read = [], write = [], links = {}, items } = specOf(this.type);
-    for (const name of [...read, ...write]) if (wireName(name) in bag) this.values.set(name, bag[wireName(name)]);
-    for (const [name, type] of Object.entries(links)) if (wireName(name) in bag) this.link(name, type).accept(bag[wireName(name)]);
-    if (items && Array.isArray(bag._Items)) this.list = bag._Items.map((item: unknown, i) => this.child(items, item, i));
+    for (const name of [...read, ...write])
+      if (wireName(name) in bag) this.values.set(name, bag[wireName(name)]);
+    for (const [name, type] of Object.entries(links))
+      if (wireName(name) in bag) this.link(name, type).accept(bag[wireName(name)]);
+    if (items && Array.isArray(bag._Items))
+      this.list = bag._Items.map((item: unknown, i) => this.child(items, item, i));
   }
 
   /** Items with an id are found by it, others by their place. */
   private child(type: string, item: unknown, index: number): Core {
     const id = (item as { Id?: unknown } | null)?.Id;
-    const path = typeof id === 'string'
-      ? new ObjectPath(this.context.nextId(), PathType.indexer, '', this.path, { Arguments: [id] }, [], false, false)
-      : new ObjectPath(this.context.nextId(), PathType.method, 'GetItemAt', this.path, { Arguments: [index] }, [], false, false);
+    const path =
+      typeof id === 'string'
+        ? new ObjectPath(
+            this.context.nextId(),
+            PathType.indexer,
+            '',
+            this.path,
+            { Arguments: [id] },
+            [],
+            false,
+            false,
+          )
+        : new ObjectPath(
+            this.context.nextId(),
+            PathType.method,
+            'GetItemAt',
+            this.path,
+            { Arguments: [index] },
+            [],
+            false,
+            false,
+          );
     const object = new Core(this.context, type, path);
     object.accept(item);
     return object;
@@ -208,17 +289,29 @@ function makerOf(type: string): Maker {
   const { read = [], write = [], links = {}, methods = {} } = specOf(type);
   for (const name of [...read, ...write])
     Object.defineProperty(made.prototype, name, {
-      get(this: ClientObject) { return core(this).read(name); },
+      get(this: ClientObject) {
+        return core(this).read(name);
+      },
       set(this: ClientObject, value: unknown) {
         if (!write.includes(name)) throw new OfficeError('InvalidArgument', `${type}.${name} cannot be set.`);
         core(this).write(name, value);
       },
     });
-  for (const [name, target] of Object.entries(links)) Object.defineProperty(made.prototype, name, { get(this: ClientObject) { return core(this).link(name, target).face; } });
+  for (const [name, target] of Object.entries(links))
+    Object.defineProperty(made.prototype, name, {
+      get(this: ClientObject) {
+        return core(this).link(name, target).face;
+      },
+    });
   for (const [name, spec] of Object.entries(methods))
-    Object.defineProperty(made.prototype, name, { value(this: ClientObject, ...given: readonly unknown[]) { return core(this).call(name, spec, given); } });
+    Object.defineProperty(made.prototype, name, {
+      value(this: ClientObject, ...given: readonly unknown[]) {
+        return core(this).call(name, spec, given);
+      },
+    });
   makers.set(type, made);
   return made;
 }
 
-export const createObject = (context: RequestContext, type: string, path: ObjectPath): ClientObject => new Core(context, type, path).face;
+export const createObject = (context: RequestContext, type: string, path: ObjectPath): ClientObject =>
+  new Core(context, type, path).face;

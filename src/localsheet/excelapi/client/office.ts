@@ -9,7 +9,11 @@ import { ClientObject } from './object';
 type Body = (...args: unknown[]) => unknown;
 
 /** Requirement sets answered as present: what the schema covers. Notes are of ExcelApi 1.18. */
-const SETS: Readonly<Record<string, string>> = { ExcelApi: '1.18', CustomFunctionsRuntime: '1.3', SharedRuntime: '1.1' };
+const SETS: Readonly<Record<string, string>> = {
+  ExcelApi: '1.18',
+  CustomFunctionsRuntime: '1.3',
+  SharedRuntime: '1.1',
+};
 const SLICE = 4_194_304;
 
 export interface OfficeOptions {
@@ -21,25 +25,37 @@ export interface OfficeOptions {
 }
 
 export class CustomFunctionError extends Error {
-  constructor(readonly code: string, message?: string) {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
     super(message ?? '');
   }
 }
 const ERROR_CODE = {
-  invalidValue: '#VALUE!', notAvailable: '#N/A', divisionByZero: '#DIV/0!', invalidNumber: '#NUM!', nullReference: '#NULL!', invalidName: '#NAME?', invalidReference: '#REF!',
+  invalidValue: '#VALUE!',
+  notAvailable: '#N/A',
+  divisionByZero: '#DIV/0!',
+  invalidNumber: '#NUM!',
+  nullReference: '#NULL!',
+  invalidName: '#NAME?',
+  invalidReference: '#REF!',
 } as const;
 
 /** Functions as registered, by id in capitals: the calculation engine calls these. */
 export type Registry = Map<string, Body>;
 
 function customFunctions(registry: Registry) {
-  const put = (id: string, body: Body): void => { registry.set(id.toUpperCase(), body); };
+  const put = (id: string, body: Body): void => {
+    registry.set(id.toUpperCase(), body);
+  };
   return {
     Error: CustomFunctionError,
     ErrorCode: ERROR_CODE,
     associate(id: string | Readonly<Record<string, Body>>, body?: Body): void {
-      if (typeof id === 'string') { if (body) put(id, body); }
-      else for (const [name, one] of Object.entries(id)) put(name, one);
+      if (typeof id === 'string') {
+        if (body) put(id, body);
+      } else for (const [name, one] of Object.entries(id)) put(name, one);
     },
   };
 }
@@ -58,7 +74,11 @@ async function run(executor: Executor, given: unknown, batch: unknown): Promise<
   context.isTracking = true;
   try {
     const promise = (batch as Batch)(context);
-    if (typeof (promise as { then?: unknown } | undefined)?.then !== 'function') throw new OfficeError('RunMustReturnPromise', 'The function given to Excel.run must answer with a promise.');
+    if (typeof (promise as { then?: unknown } | undefined)?.then !== 'function')
+      throw new OfficeError(
+        'RunMustReturnPromise',
+        'The function given to Excel.run must answer with a promise.',
+      );
     const result = await promise;
     await context.sync();
     return result;
@@ -70,8 +90,13 @@ async function run(executor: Executor, given: unknown, batch: unknown): Promise<
 function excel(executor: Executor) {
   return {
     ...ENUMS,
-    RequestContext: class extends RequestContext { constructor() { super(executor); } },
-    run: (first: unknown, second?: unknown): Promise<unknown> => run(executor, second === undefined ? undefined : first, second ?? first),
+    RequestContext: class extends RequestContext {
+      constructor() {
+        super(executor);
+      }
+    },
+    run: (first: unknown, second?: unknown): Promise<unknown> =>
+      run(executor, second === undefined ? undefined : first, second ?? first),
     createWorkbook: (base64?: string): Promise<unknown> =>
       run(executor, undefined, (context: RequestContext) => {
         const application = context.application as { createWorkbook(file?: string): { open(): void } };
@@ -81,7 +106,11 @@ function excel(executor: Executor) {
   };
 }
 
-interface AsyncResult { readonly status: 'succeeded' | 'failed'; readonly value?: unknown; readonly error?: unknown }
+interface AsyncResult {
+  readonly status: 'succeeded' | 'failed';
+  readonly value?: unknown;
+  readonly error?: unknown;
+}
 type Callback = (result: AsyncResult) => void;
 
 /** The document as a file, in slices. */
@@ -89,19 +118,28 @@ function documentFile(fileBytes: OfficeOptions['fileBytes']) {
   return (type: string, options: { sliceSize?: number } | Callback, after?: Callback): void => {
     const done = typeof options === 'function' ? options : after;
     const slice = (typeof options === 'object' ? options.sliceSize : undefined) ?? SLICE;
-    if (type !== 'compressed' || !fileBytes) return done?.({ status: 'failed', error: { code: 5001, message: 'This host gives no such file.' } });
-    void fileBytes().then((bytes) => {
-      const sliceCount = Math.max(1, Math.ceil(bytes.length / slice));
-      const file = {
-        size: bytes.length, sliceCount,
-        getSliceAsync: (index: number, ready: Callback) => {
-          const data = Array.from(bytes.subarray(index * slice, (index + 1) * slice));
-          ready({ status: 'succeeded', value: { index, size: data.length, data } });
-        },
-        closeAsync: (ready?: Callback) => ready?.({ status: 'succeeded' }),
-      };
-      done?.({ status: 'succeeded', value: file });
-    }, (error: unknown) => done?.({ status: 'failed', error: { code: 5001, message: error instanceof Error ? error.message : String(error) } }));
+    if (type !== 'compressed' || !fileBytes)
+      return done?.({ status: 'failed', error: { code: 5001, message: 'This host gives no such file.' } });
+    void fileBytes().then(
+      (bytes) => {
+        const sliceCount = Math.max(1, Math.ceil(bytes.length / slice));
+        const file = {
+          size: bytes.length,
+          sliceCount,
+          getSliceAsync: (index: number, ready: Callback) => {
+            const data = Array.from(bytes.subarray(index * slice, (index + 1) * slice));
+            ready({ status: 'succeeded', value: { index, size: data.length, data } });
+          },
+          closeAsync: (ready?: Callback) => ready?.({ status: 'succeeded' }),
+        };
+        done?.({ status: 'succeeded', value: file });
+      },
+      (error: unknown) =>
+        done?.({
+          status: 'failed',
+          error: { code: 5001, message: error instanceof Error ? error.message : String(error) },
+        }),
+    );
   };
 }
 
@@ -113,22 +151,42 @@ function office({ fileBytes, fileName }: OfficeOptions) {
     return has > major || (has === major && hasMinor >= minor && has > 0);
   };
   return {
-    HostType: { Excel: 'Excel' }, PlatformType: { PC: 'PC', Mac: 'Mac', OfficeOnline: 'OfficeOnline' }, FileType: { Compressed: 'compressed' },
+    HostType: { Excel: 'Excel' },
+    PlatformType: { PC: 'PC', Mac: 'Mac', OfficeOnline: 'OfficeOnline' },
+    FileType: { Compressed: 'compressed' },
     AsyncResultStatus: { Succeeded: 'succeeded', Failed: 'failed' },
     context: {
-      ...info, displayLanguage: 'en-US', contentLanguage: 'en-US', diagnostics: { ...info, version: '0.0.0.0' }, requirements: { isSetSupported },
-      document: { getFileAsync: documentFile(fileBytes), get url() { return fileName?.() ?? ''; } },
+      ...info,
+      displayLanguage: 'en-US',
+      contentLanguage: 'en-US',
+      diagnostics: { ...info, version: '0.0.0.0' },
+      requirements: { isSetSupported },
+      document: {
+        getFileAsync: documentFile(fileBytes),
+        get url() {
+          return fileName?.() ?? '';
+        },
+      },
     },
-    onReady: async (callback?: (given: typeof info) => unknown): Promise<typeof info> => { await callback?.(info); return info; },
+    onReady: async (callback?: (given: typeof info) => unknown): Promise<typeof info> => {
+      await callback?.(info);
+      return info;
+    },
     actions: { associate: (): void => undefined },
-    addin: { showAsTaskpane: (): Promise<void> => Promise.resolve(), hide: (): Promise<void> => Promise.resolve() },
+    addin: {
+      showAsTaskpane: (): Promise<void> => Promise.resolve(),
+      hide: (): Promise<void> => Promise.resolve(),
+    },
   };
 }
 
 export interface OfficeGlobals {
   readonly Office: ReturnType<typeof office>;
   readonly Excel: ReturnType<typeof excel>;
-  readonly OfficeExtension: { readonly Error: typeof OfficeError; readonly config: { extendedErrorLogging: boolean } };
+  readonly OfficeExtension: {
+    readonly Error: typeof OfficeError;
+    readonly config: { extendedErrorLogging: boolean };
+  };
   readonly CustomFunctions: ReturnType<typeof customFunctions>;
   readonly registry: Registry;
 }
@@ -136,8 +194,11 @@ export interface OfficeGlobals {
 export function createOffice(options: OfficeOptions): OfficeGlobals {
   const registry: Registry = new Map();
   return {
-    Office: office(options), Excel: excel(options.executor), OfficeExtension: { Error: OfficeError, config: { extendedErrorLogging: false } },
-    CustomFunctions: customFunctions(registry), registry,
+    Office: office(options),
+    Excel: excel(options.executor),
+    OfficeExtension: { Error: OfficeError, config: { extendedErrorLogging: false } },
+    CustomFunctions: customFunctions(registry),
+    registry,
   };
 }
 

@@ -12,9 +12,15 @@ export class ObjectPath {
   inside: readonly ObjectPath[];
 
   constructor(
-    readonly id: number, kind: number, name: string, public parent: ObjectPath | undefined, info: ArgumentInfo | undefined, inside: readonly ObjectPath[],
+    readonly id: number,
+    kind: number,
+    name: string,
+    public parent: ObjectPath | undefined,
+    info: ArgumentInfo | undefined,
+    inside: readonly ObjectPath[],
     /** Not usable after the next sync, unless an id turns up. */
-    private fades: boolean, readonly isCollection: boolean,
+    private fades: boolean,
+    readonly isCollection: boolean,
   ) {
     this.kind = kind;
     this.name = name;
@@ -24,8 +30,11 @@ export class ObjectPath {
 
   toInfo(): PathInfo {
     return {
-      Id: this.id, ObjectPathType: this.kind, Name: this.name,
-      ...(this.parent ? { ParentObjectPathId: this.parent.id } : {}), ...(this.info ? { ArgumentInfo: this.info } : {}),
+      Id: this.id,
+      ObjectPathType: this.kind,
+      Name: this.name,
+      ...(this.parent ? { ParentObjectPathId: this.parent.id } : {}),
+      ...(this.info ? { ArgumentInfo: this.info } : {}),
     };
   }
 
@@ -34,7 +43,11 @@ export class ObjectPath {
   }
 
   check(): void {
-    if (!this.isValid) throw new OfficeError('InvalidObjectPath', 'The object was found by a call that no longer holds: keep it, or find it again.');
+    if (!this.isValid)
+      throw new OfficeError(
+        'InvalidObjectPath',
+        'The object was found by a call that no longer holds: keep it, or find it again.',
+      );
     this.parent?.check();
   }
 
@@ -47,14 +60,20 @@ export class ObjectPath {
     if (identity === null || identity === undefined) return this.becomeNull();
     const { _ReferenceId: reference, Id: id } = identity as { _ReferenceId?: string; Id?: string };
     if (typeof reference === 'string') this.settle(PathType.reference, reference, undefined, undefined);
-    else if (typeof id === 'string' && this.parent?.isCollection) this.settle(PathType.indexer, '', this.parent, { Arguments: [id] });
+    else if (typeof id === 'string' && this.parent?.isCollection)
+      this.settle(PathType.indexer, '', this.parent, { Arguments: [id] });
   }
 
   becomeNull(): void {
     this.settle(PathType.nullObject, '', undefined, undefined);
   }
 
-  private settle(kind: number, name: string, parent: ObjectPath | undefined, info: ArgumentInfo | undefined): void {
+  private settle(
+    kind: number,
+    name: string,
+    parent: ObjectPath | undefined,
+    info: ArgumentInfo | undefined,
+  ): void {
     this.kind = kind;
     this.name = name;
     this.parent = parent;

@@ -16,9 +16,12 @@ export interface ChartHandle {
 }
 
 const handle = (env: Env, sheet: string, id: string): ChartHandle => {
-  const current = async (): Promise<ChartState> => (await env.book.charts(sheet)).find((c) => c.id === id) ?? fail('ItemNotFound', 'The chart is gone.');
+  const current = async (): Promise<ChartState> =>
+    (await env.book.charts(sheet)).find((c) => c.id === id) ?? fail('ItemNotFound', 'The chart is gone.');
   return {
-    env, sheet, current,
+    env,
+    sheet,
+    current,
     change: async (patch) => {
       await guardChange(env.book, sheet, 'objects');
       await env.book.putChart(sheet, { ...(await current()), ...patch });
@@ -26,8 +29,11 @@ const handle = (env: Env, sheet: string, id: string): ChartHandle => {
   };
 };
 
-export const changeAxis = async (chart: ChartHandle, which: 'category' | 'value', patch: Partial<AxisState>): Promise<void> =>
-  chart.change({ [which]: { ...(await chart.current())[which], ...patch } });
+export const changeAxis = async (
+  chart: ChartHandle,
+  which: 'category' | 'value',
+  patch: Partial<AxisState>,
+): Promise<void> => chart.change({ [which]: { ...(await chart.current())[which], ...patch } });
 
 /** Reference text of a range argument, as a series stores it. */
 async function referenceOf(chart: ChartHandle, given: unknown): Promise<string> {
@@ -36,15 +42,20 @@ async function referenceOf(chart: ChartHandle, given: unknown): Promise<string> 
 }
 
 function seriesNode(chart: ChartHandle, at: () => number): Node {
-  const current = async (): Promise<ChartSeriesState> => (await chart.current()).series[at()] ?? fail('ItemNotFound', 'There is no such series.');
+  const current = async (): Promise<ChartSeriesState> =>
+    (await chart.current()).series[at()] ?? fail('ItemNotFound', 'There is no such series.');
   const change = async (patch: (s: ChartSeriesState) => ChartSeriesState): Promise<void> => {
     const changed = patch(await current());
     await chart.change({ series: (await chart.current()).series.map((s, i) => (i === at() ? changed : s)) });
   };
   const fill: Node = {
-    type: 'ChartFill', scalars: {},
+    type: 'ChartFill',
+    scalars: {},
     methods: {
-      SetSolidColor: (color) => { const checked = checkColor(color); return change((s) => ({ ...s, fill: checked })); },
+      SetSolidColor: (color) => {
+        const checked = checkColor(color);
+        return change((s) => ({ ...s, fill: checked }));
+      },
       Clear: () => change((s) => ({ ...s, fill: 'none' })),
     },
   };
@@ -52,12 +63,26 @@ function seriesNode(chart: ChartHandle, at: () => number): Node {
   return {
     type: 'ChartSeries',
     scalars: { Name: async () => (await current()).name },
-    setters: { Name: (given) => { const name = asText(given, 'name'); return change((s) => ({ ...s, name })); } },
+    setters: {
+      Name: (given) => {
+        const name = asText(given, 'name');
+        return change((s) => ({ ...s, name }));
+      },
+    },
     links: { Format: () => format },
     methods: {
-      SetValues: async (range) => { const values = await referenceOf(chart, range); await change((s) => ({ ...s, values })); },
-      SetXAxisValues: async (range) => { const categories = await referenceOf(chart, range); await change((s) => ({ ...s, categories })); },
-      Delete: async () => { await current(); await chart.change({ series: (await chart.current()).series.filter((_, i) => i !== at()) }); },
+      SetValues: async (range) => {
+        const values = await referenceOf(chart, range);
+        await change((s) => ({ ...s, values }));
+      },
+      SetXAxisValues: async (range) => {
+        const categories = await referenceOf(chart, range);
+        await change((s) => ({ ...s, categories }));
+      },
+      Delete: async () => {
+        await current();
+        await chart.change({ series: (await chart.current()).series.filter((_, i) => i !== at()) });
+      },
     },
   };
 }
@@ -77,7 +102,16 @@ function seriesCollection(chart: ChartHandle): Node {
       GetCount: async () => (await chart.current()).series.length,
       Add: async (name) => {
         const { series } = await chart.current();
-        await chart.change({ series: [...series, { name: typeof name === 'string' ? name : `Series${series.length + 1}`, values: '', categories: series[0]?.categories ?? '' }] });
+        await chart.change({
+          series: [
+            ...series,
+            {
+              name: typeof name === 'string' ? name : `Series${series.length + 1}`,
+              values: '',
+              categories: series[0]?.categories ?? '',
+            },
+          ],
+        });
         return seriesNode(chart, () => series.length);
       },
     },
@@ -90,15 +124,29 @@ function chartNode(env: Env, sheet: string, id: string): Node {
   return {
     type: 'Chart',
     identity: () => ({ Id: id }),
-    scalars: { Id: () => id, Name: async () => (await chart.current()).name, ChartType: async () => (await chart.current()).type },
-    setters: { Name: (given) => chart.change({ name: asText(given, 'name') }), ChartType: (given) => chart.change({ type: asText(given, 'chartType') }) },
+    scalars: {
+      Id: () => id,
+      Name: async () => (await chart.current()).name,
+      ChartType: async () => (await chart.current()).type,
+    },
+    setters: {
+      Name: (given) => chart.change({ name: asText(given, 'name') }),
+      ChartType: (given) => chart.change({ type: asText(given, 'chartType') }),
+    },
     links: { ...parts, Series: () => seriesCollection(chart) },
     methods: {
       SetPosition: async (from, to) => {
         const first = (await placeArgument(env.book, sheet, from)).area;
-        const last = to === null || to === undefined ? first : (await placeArgument(env.book, sheet, to)).area;
-        const place: Area = { row: first.row, column: first.column, rows: last.row + last.rows - first.row, columns: last.column + last.columns - first.column };
-        if (place.rows < 1 || place.columns < 1) fail('InvalidArgument', 'The end cell lies before the start cell.');
+        const last =
+          to === null || to === undefined ? first : (await placeArgument(env.book, sheet, to)).area;
+        const place: Area = {
+          row: first.row,
+          column: first.column,
+          rows: last.row + last.rows - first.row,
+          columns: last.column + last.columns - first.column,
+        };
+        if (place.rows < 1 || place.columns < 1)
+          fail('InvalidArgument', 'The end cell lies before the start cell.');
         await chart.change({ place });
       },
       Delete: async () => {
@@ -109,7 +157,13 @@ function chartNode(env: Env, sheet: string, id: string): Node {
   };
 }
 
-async function addChart(env: Env, sheet: string, type: unknown, source: unknown, seriesBy: unknown): Promise<Node> {
+async function addChart(
+  env: Env,
+  sheet: string,
+  type: unknown,
+  source: unknown,
+  seriesBy: unknown,
+): Promise<Node> {
   const place = placeOf(source) ?? fail('InvalidArgument', 'A chart takes its data from a range.');
   await guardChange(env.book, sheet, 'objects');
   const taken = await env.book.charts(sheet);
@@ -117,7 +171,12 @@ async function addChart(env: Env, sheet: string, type: unknown, source: unknown,
   while (taken.some((c) => c.id === `chart${n}`)) n += 1;
   const axis: AxisState = { reversed: false };
   await env.book.putChart(sheet, {
-    id: `chart${n}`, name: `Chart ${n}`, type: asText(type, 'type'), legend: { visible: true, position: 'Bottom' }, category: axis, value: axis,
+    id: `chart${n}`,
+    name: `Chart ${n}`,
+    type: asText(type, 'type'),
+    legend: { visible: true, position: 'Bottom' },
+    category: axis,
+    value: axis,
     series: await seriesFrom(env, place, seriesBy),
   });
   return chartNode(env, sheet, `chart${n}`);
@@ -128,7 +187,8 @@ export function chartsNode(env: Env, sheet: string): Node {
     const chart = (await env.book.charts(sheet)).find((c) => c.id === key || c.name === key);
     return chart ? chartNode(env, sheet, chart.id) : null;
   };
-  const item = async (key: unknown): Promise<Node> => (await find(key)) ?? fail('ItemNotFound', `There is no chart ${String(key)}.`);
+  const item = async (key: unknown): Promise<Node> =>
+    (await find(key)) ?? fail('ItemNotFound', `There is no chart ${String(key)}.`);
   return {
     type: 'ChartCollection',
     scalars: { Count: async () => (await env.book.charts(sheet)).length },
@@ -142,4 +202,3 @@ export function chartsNode(env: Env, sheet: string): Node {
     },
   };
 }
-

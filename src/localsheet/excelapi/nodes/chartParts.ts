@@ -7,12 +7,18 @@ import { changeAxis } from './chart';
 
 const titleNode = (chart: ChartHandle): Node => ({
   type: 'ChartTitle',
-  scalars: { Text: async () => (await chart.current()).title ?? '', Visible: async () => (await chart.current()).title !== undefined },
+  scalars: {
+    Text: async () => (await chart.current()).title ?? '',
+    Visible: async () => (await chart.current()).title !== undefined,
+  },
   setters: {
     Text: (given) => chart.change({ title: asText(given, 'text') }),
     Visible: async (given) => {
       const { title, ...rest } = await chart.current();
-      await chart.env.book.putChart(chart.sheet, asFlag(given, 'visible') ? { ...rest, title: title ?? '' } : rest);
+      await chart.env.book.putChart(
+        chart.sheet,
+        asFlag(given, 'visible') ? { ...rest, title: title ?? '' } : rest,
+      );
     },
   },
 });
@@ -20,17 +26,27 @@ const titleNode = (chart: ChartHandle): Node => ({
 const POSITIONS = ['Top', 'Bottom', 'Left', 'Right', 'Corner'] as const;
 const legendNode = (chart: ChartHandle): Node => ({
   type: 'ChartLegend',
-  scalars: { Visible: async () => (await chart.current()).legend.visible, Position: async () => (await chart.current()).legend.position },
+  scalars: {
+    Visible: async () => (await chart.current()).legend.visible,
+    Position: async () => (await chart.current()).legend.position,
+  },
   setters: {
-    Visible: async (given) => chart.change({ legend: { ...(await chart.current()).legend, visible: asFlag(given, 'visible') } }),
-    Position: async (given) => chart.change({ legend: { ...(await chart.current()).legend, position: asOneOf(given, POSITIONS, 'position') } }),
+    Visible: async (given) =>
+      chart.change({ legend: { ...(await chart.current()).legend, visible: asFlag(given, 'visible') } }),
+    Position: async (given) =>
+      chart.change({
+        legend: { ...(await chart.current()).legend, position: asOneOf(given, POSITIONS, 'position') },
+      }),
   },
 });
 
 const axisNode = (chart: ChartHandle, which: 'category' | 'value'): Node => {
   const title: Node = {
     type: 'ChartAxisTitle',
-    scalars: { Text: async () => (await chart.current())[which].title ?? '', Visible: async () => (await chart.current())[which].title !== undefined },
+    scalars: {
+      Text: async () => (await chart.current())[which].title ?? '',
+      Visible: async () => (await chart.current())[which].title !== undefined,
+    },
     setters: {
       Text: (given) => changeAxis(chart, which, { title: asText(given, 'text') }),
       Visible: async (given) => {
@@ -40,12 +56,14 @@ const axisNode = (chart: ChartHandle, which: 'category' | 'value'): Node => {
     },
   };
   // '' is automatic.
-  const bound = (key: 'min' | 'max') => async (given: unknown): Promise<void> => {
-    const { min, max, ...rest } = (await chart.current())[which];
-    const bounds = { min, max, [key]: given === '' ? undefined : asNumber(given, key) };
-    const set = Object.fromEntries(Object.entries(bounds).filter(([, value]) => value !== undefined));
-    await chart.change({ [which]: { ...rest, ...set } });
-  };
+  const bound =
+    (key: 'min' | 'max') =>
+    async (given: unknown): Promise<void> => {
+      const { min, max, ...rest } = (await chart.current())[which];
+      const bounds = { min, max, [key]: given === '' ? undefined : asNumber(given, key) };
+      const set = Object.fromEntries(Object.entries(bounds).filter(([, value]) => value !== undefined));
+      await chart.change({ [which]: { ...rest, ...set } });
+    };
   return {
     type: 'ChartAxis',
     scalars: {
@@ -66,7 +84,9 @@ const axisNode = (chart: ChartHandle, which: 'category' | 'value'): Node => {
 
 export const chartPartNodes = (chart: ChartHandle): NonNullable<Node['links']> => {
   const axes: Node = {
-    type: 'ChartAxes', scalars: {}, links: { CategoryAxis: () => axisNode(chart, 'category'), ValueAxis: () => axisNode(chart, 'value') },
+    type: 'ChartAxes',
+    scalars: {},
+    links: { CategoryAxis: () => axisNode(chart, 'category'), ValueAxis: () => axisNode(chart, 'value') },
   };
   return { Title: () => titleNode(chart), Legend: () => legendNode(chart), Axes: () => axes };
 };

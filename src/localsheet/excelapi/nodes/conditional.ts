@@ -6,7 +6,10 @@ import type { Env, Node } from '../node';
 import { guardChange } from './guard';
 
 async function byId(env: Env, sheet: string, id: unknown): Promise<ConditionalState> {
-  return (await env.book.conditionals(sheet)).find((c) => c.id === id) ?? fail('ItemNotFound', 'The conditional format is gone.');
+  return (
+    (await env.book.conditionals(sheet)).find((c) => c.id === id) ??
+    fail('ItemNotFound', 'The conditional format is gone.')
+  );
 }
 
 const conditionalNode = (env: Env, sheet: string, id: string): Node => {
@@ -27,16 +30,25 @@ const conditionalNode = (env: Env, sheet: string, id: string): Node => {
       Formula: (given) => {
         const formula = asText(given, 'formula');
         // Custom functions are asynchronous, and Excel refuses them inside rules.
-        if (!isBalanced(formula) || /\bSPAWN\./i.test(formula)) return fail('InvalidArgument', 'A rule takes a formula of built-in functions.');
+        if (!isBalanced(formula) || /\bSPAWN\./i.test(formula))
+          return fail('InvalidArgument', 'A rule takes a formula of built-in functions.');
         return change({ formula });
       },
     },
   };
   const format: Node = {
-    type: 'ConditionalRangeFormat', scalars: {},
-    links: { Fill: () => colour('ConditionalRangeFill', 'fill'), Font: () => colour('ConditionalRangeFont', 'color') },
+    type: 'ConditionalRangeFormat',
+    scalars: {},
+    links: {
+      Fill: () => colour('ConditionalRangeFill', 'fill'),
+      Font: () => colour('ConditionalRangeFont', 'color'),
+    },
   };
-  const custom: Node = { type: 'CustomConditionalFormat', scalars: {}, links: { Rule: () => rule, Format: () => format } };
+  const custom: Node = {
+    type: 'CustomConditionalFormat',
+    scalars: {},
+    links: { Rule: () => rule, Format: () => format },
+  };
   return {
     type: 'ConditionalFormat',
     identity: () => ({ Id: id }),
@@ -52,8 +64,10 @@ const conditionalNode = (env: Env, sheet: string, id: string): Node => {
 };
 
 export function conditionalFormatsNode(env: Env, sheet: string, area: Area): Node {
-  const here = async (): Promise<readonly ConditionalState[]> => (await env.book.conditionals(sheet)).filter((c) => overlaps(c.area, area));
-  const item = async (key: unknown): Promise<Node> => conditionalNode(env, sheet, (await byId(env, sheet, key)).id);
+  const here = async (): Promise<readonly ConditionalState[]> =>
+    (await env.book.conditionals(sheet)).filter((c) => overlaps(c.area, area));
+  const item = async (key: unknown): Promise<Node> =>
+    conditionalNode(env, sheet, (await byId(env, sheet, key)).id);
   return {
     type: 'ConditionalFormatCollection',
     scalars: {},
@@ -63,7 +77,8 @@ export function conditionalFormatsNode(env: Env, sheet: string, area: Area): Nod
       GetCount: async () => (await here()).length,
       GetItem: item,
       Add: async (kind) => {
-        if (kind !== 'Custom') return fail('NotImplemented', 'The local sheet knows conditional formats by formula only.');
+        if (kind !== 'Custom')
+          return fail('NotImplemented', 'The local sheet knows conditional formats by formula only.');
         await guardChange(env.book, sheet, 'structure');
         const taken = new Set((await env.book.conditionals(sheet)).map((c) => c.id));
         let n = 1;
@@ -73,7 +88,8 @@ export function conditionalFormatsNode(env: Env, sheet: string, area: Area): Nod
       },
       ClearAll: async () => {
         await guardChange(env.book, sheet, 'structure');
-        for (const { id, area: covered } of await here()) if (contains(area, covered)) await env.book.deleteConditional(sheet, id);
+        for (const { id, area: covered } of await here())
+          if (contains(area, covered)) await env.book.deleteConditional(sheet, id);
       },
     },
   };

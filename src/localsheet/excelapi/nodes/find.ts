@@ -3,10 +3,16 @@ import type { Area, Book, SheetState } from '../book';
 import { fail } from '../failure';
 import { isNode, type Node } from '../node';
 
-export interface Place { readonly sheet: string; readonly area: Area }
+export interface Place {
+  readonly sheet: string;
+  readonly area: Area;
+}
 const places = new WeakMap<Node, Place>();
 /** Remembers which cells a range node stands for. */
-export const rememberPlace = (node: Node, place: Place): Node => { places.set(node, place); return node; };
+export const rememberPlace = (node: Node, place: Place): Node => {
+  places.set(node, place);
+  return node;
+};
 export const placeOf = (node: unknown): Place | undefined => (isNode(node) ? places.get(node) : undefined);
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
@@ -20,7 +26,9 @@ export const findSheet = async (book: Book, key: unknown): Promise<SheetState | 
 
 async function namedArea(book: Book, sheet: string, text: string): Promise<Place | undefined> {
   const names = await book.names();
-  const name = names.find((n) => same(n.name, text) && n.scope === sheet) ?? names.find((n) => same(n.name, text) && n.scope === undefined);
+  const name =
+    names.find((n) => same(n.name, text) && n.scope === sheet) ??
+    names.find((n) => same(n.name, text) && n.scope === undefined);
   if (name) return resolveReference(book, name.formula);
   const table = (await book.tables()).find((t) => same(t.name, text));
   return table && { sheet: table.sheet, area: table.area };
@@ -45,7 +53,10 @@ export async function locate(book: Book, sheet: string, address: unknown): Promi
   }
   const area = parseArea(rest);
   if (area) return { sheet, area };
-  return (await namedArea(book, sheet, rest)) ?? fail(/^[A-Za-z_][\w.]*$/.test(rest) ? 'ItemNotFound' : 'InvalidArgument', `There is no range ${address}.`);
+  return (
+    (await namedArea(book, sheet, rest)) ??
+    fail(/^[A-Za-z_][\w.]*$/.test(rest) ? 'ItemNotFound' : 'InvalidArgument', `There is no range ${address}.`)
+  );
 }
 
 /** A range object or an address on the sheet. */
@@ -62,4 +73,3 @@ export async function placeAnywhere(book: Book, given: unknown): Promise<Place> 
   if (sheet === undefined) return locate(book, await book.activeSheet(), given);
   return (await resolveReference(book, given)) ?? fail('InvalidArgument', `There is no range ${given}.`);
 }
-

@@ -4,10 +4,35 @@ import { asFlag, asNumber, asOneOf, asText, checkColor } from '../input';
 import type { Env, Node } from '../node';
 import { guardChange } from './guard';
 
-const HORIZONTAL = ['General', 'Left', 'Center', 'Right', 'Fill', 'Justify', 'CenterAcrossSelection', 'Distributed'] as const;
+const HORIZONTAL = [
+  'General',
+  'Left',
+  'Center',
+  'Right',
+  'Fill',
+  'Justify',
+  'CenterAcrossSelection',
+  'Distributed',
+] as const;
 const VERTICAL = ['Top', 'Center', 'Bottom', 'Justify', 'Distributed'] as const;
-const EDGES: readonly Edge[] = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideVertical', 'InsideHorizontal'];
-const STYLES = ['None', 'Continuous', 'Dash', 'DashDot', 'DashDotDot', 'Dot', 'Double', 'SlantDashDot'] as const;
+const EDGES: readonly Edge[] = [
+  'EdgeTop',
+  'EdgeBottom',
+  'EdgeLeft',
+  'EdgeRight',
+  'InsideVertical',
+  'InsideHorizontal',
+];
+const STYLES = [
+  'None',
+  'Continuous',
+  'Dash',
+  'DashDot',
+  'DashDotDot',
+  'Dot',
+  'Double',
+  'SlantDashDot',
+] as const;
 const NO_FILL = '#FFFFFF';
 
 interface Look {
@@ -24,7 +49,12 @@ const lookOf = (env: Env, sheet: string, area: Area): Look => ({
 
 const fillNode = (look: Look): Node => ({
   type: 'RangeFill',
-  scalars: { Color: async () => { const color = await look.get('fill'); return color === '' ? NO_FILL : color; } },
+  scalars: {
+    Color: async () => {
+      const color = await look.get('fill');
+      return color === '' ? NO_FILL : color;
+    },
+  },
   setters: { Color: (given) => look.set({ fill: checkColor(given) }) },
   methods: { Clear: () => look.set({ fill: '' }) },
 });
@@ -32,7 +62,11 @@ const fillNode = (look: Look): Node => ({
 const fontNode = (look: Look): Node => ({
   type: 'RangeFont',
   scalars: {
-    Bold: () => look.get('bold'), Italic: () => look.get('italic'), Color: () => look.get('color'), Size: () => look.get('size'), Name: () => look.get('font'),
+    Bold: () => look.get('bold'),
+    Italic: () => look.get('italic'),
+    Color: () => look.get('color'),
+    Size: () => look.get('size'),
+    Name: () => look.get('font'),
   },
   setters: {
     Bold: (given) => look.set({ bold: asFlag(given, 'bold') }),
@@ -60,7 +94,10 @@ const borderNode = (env: Env, sheet: string, area: Area, edge: Edge): Node => {
       Color: async (given) => {
         const { style } = await env.book.border(sheet, area, edge);
         // A colour alone draws the line.
-        await change({ color: checkColor(given), ...(style === 'None' ? { style: 'Continuous' as const } : {}) });
+        await change({
+          color: checkColor(given),
+          ...(style === 'None' ? { style: 'Continuous' as const } : {}),
+        });
       },
     },
   };
@@ -68,7 +105,13 @@ const borderNode = (env: Env, sheet: string, area: Area, edge: Edge): Node => {
 
 const bordersNode = (env: Env, sheet: string, area: Area): Node => {
   const item = (key: unknown): Node => borderNode(env, sheet, area, asOneOf(key, EDGES, 'edge'));
-  return { type: 'RangeBorderCollection', scalars: { Count: () => EDGES.length }, item, items: () => EDGES.map(item), methods: { GetItem: item } };
+  return {
+    type: 'RangeBorderCollection',
+    scalars: { Count: () => EDGES.length },
+    item,
+    items: () => EDGES.map(item),
+    methods: { GetItem: item },
+  };
 };
 
 const protectionNode = (look: Look): Node => ({
@@ -87,18 +130,25 @@ export function formatNode(env: Env, sheet: string, area: Area): Node {
   return {
     type: 'RangeFormat',
     scalars: {
-      ColumnWidth: () => look.get('columnWidth'), RowHeight: () => look.get('rowHeight'), WrapText: () => look.get('wrap'),
-      HorizontalAlignment: () => look.get('horizontal'), VerticalAlignment: () => look.get('vertical'),
+      ColumnWidth: () => look.get('columnWidth'),
+      RowHeight: () => look.get('rowHeight'),
+      WrapText: () => look.get('wrap'),
+      HorizontalAlignment: () => look.get('horizontal'),
+      VerticalAlignment: () => look.get('vertical'),
     },
     setters: {
       ColumnWidth: (given) => look.set({ columnWidth: size(given, 'columnWidth') }, 'columns'),
       RowHeight: (given) => look.set({ rowHeight: size(given, 'rowHeight') }, 'rows'),
       WrapText: (given) => look.set({ wrap: asFlag(given, 'wrapText') }),
-      HorizontalAlignment: (given) => look.set({ horizontal: asOneOf(given, HORIZONTAL, 'horizontalAlignment') }),
+      HorizontalAlignment: (given) =>
+        look.set({ horizontal: asOneOf(given, HORIZONTAL, 'horizontalAlignment') }),
       VerticalAlignment: (given) => look.set({ vertical: asOneOf(given, VERTICAL, 'verticalAlignment') }),
     },
     links: {
-      Fill: () => fillNode(look), Font: () => fontNode(look), Borders: () => bordersNode(env, sheet, area), Protection: () => protectionNode(look),
+      Fill: () => fillNode(look),
+      Font: () => fontNode(look),
+      Borders: () => bordersNode(env, sheet, area),
+      Protection: () => protectionNode(look),
     },
     methods: {
       AutofitColumns: async () => {

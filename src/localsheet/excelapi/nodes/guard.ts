@@ -11,11 +11,16 @@ export async function guardContent(book: Book, sheet: string, area: Area): Promi
 }
 
 const OPTION = {
-  format: 'allowFormatCells', columns: 'allowFormatColumns', rows: 'allowFormatRows', objects: 'allowEditObjects', structure: '',
+  format: 'allowFormatCells',
+  columns: 'allowFormatColumns',
+  rows: 'allowFormatRows',
+  objects: 'allowEditObjects',
+  structure: '',
 } as const;
 
 /** `structure` (tables, validations, merging, conditional formats) is never allowed while protected. */
 export async function guardChange(book: Book, sheet: string, what: keyof typeof OPTION): Promise<void> {
   const { isOn, options } = await book.protection(sheet);
-  if (isOn && options[OPTION[what]] !== true) fail('AccessDenied', 'The sheet is protected against this change.');
+  if (isOn && options[OPTION[what]] !== true)
+    fail('AccessDenied', 'The sheet is protected against this change.');
 }

@@ -10,7 +10,8 @@ import { rangeNode } from './range';
 const same = (a: string, b: unknown): boolean => typeof b === 'string' && a.toLowerCase() === b.toLowerCase();
 
 /** Letters, digits, dots and underscores, and nothing a cell address could be. */
-const isLegal = (name: string): boolean => /^[A-Za-z_\\\p{L}][\w.\p{L}]{0,254}$/u.test(name) && !parseArea(name) && !/^(r\d*c\d*|r|c)$/i.test(name);
+const isLegal = (name: string): boolean =>
+  /^[A-Za-z_\\\p{L}][\w.\p{L}]{0,254}$/u.test(name) && !parseArea(name) && !/^(r\d*c\d*|r|c)$/i.test(name);
 
 async function referenceText(env: Env, given: unknown): Promise<string> {
   const place = placeOf(given);
@@ -21,7 +22,8 @@ async function referenceText(env: Env, given: unknown): Promise<string> {
 
 function nameNode(env: Env, state: NameState): Node {
   const current = async (): Promise<NameState> =>
-    (await env.book.names()).find((n) => n.name === state.name && n.scope === state.scope) ?? fail('ItemNotFound', `The name ${state.name} is gone.`);
+    (await env.book.names()).find((n) => n.name === state.name && n.scope === state.scope) ??
+    fail('ItemNotFound', `The name ${state.name} is gone.`);
   const range = async (): Promise<Node | null> => {
     const place = await resolveReference(env.book, (await current()).formula);
     return place ? rangeNode(env, place.sheet, place.area) : null;
@@ -37,7 +39,8 @@ function nameNode(env: Env, state: NameState): Node {
       Type: async () => ((await range()) ? 'Range' : 'String'),
     },
     setters: {
-      Formula: async (given) => env.book.putName({ ...(await current()), formula: await referenceText(env, given) }),
+      Formula: async (given) =>
+        env.book.putName({ ...(await current()), formula: await referenceText(env, given) }),
       Comment: async (given) => env.book.putName({ ...(await current()), comment: asText(given, 'comment') }),
     },
     methods: {
@@ -50,12 +53,14 @@ function nameNode(env: Env, state: NameState): Node {
 
 /** Names of the workbook, or of one sheet. */
 export function namesNode(env: Env, scope?: string): Node {
-  const mine = async (): Promise<readonly NameState[]> => (await env.book.names()).filter((n) => n.scope === scope);
+  const mine = async (): Promise<readonly NameState[]> =>
+    (await env.book.names()).filter((n) => n.scope === scope);
   const find = async (key: unknown): Promise<Node | null> => {
     const state = (await mine()).find((n) => same(n.name, key));
     return state ? nameNode(env, state) : null;
   };
-  const item = async (key: unknown): Promise<Node> => (await find(key)) ?? fail('ItemNotFound', `There is no name ${String(key)}.`);
+  const item = async (key: unknown): Promise<Node> =>
+    (await find(key)) ?? fail('ItemNotFound', `There is no name ${String(key)}.`);
   return {
     type: 'NamedItemCollection',
     scalars: {},
@@ -67,10 +72,17 @@ export function namesNode(env: Env, scope?: string): Node {
       GetCount: async () => (await mine()).length,
       Add: async (given, reference, comment) => {
         const name = asText(given, 'name');
-        if (!isLegal(name)) return fail('InvalidArgument', `${name} cannot be a name: letters, digits, dots and underscores, and not a cell address.`);
+        if (!isLegal(name))
+          return fail(
+            'InvalidArgument',
+            `${name} cannot be a name: letters, digits, dots and underscores, and not a cell address.`,
+          );
         if (await find(name)) return fail('ItemAlreadyExists', `The name ${name} exists already.`);
         const state: NameState = {
-          name, formula: await referenceText(env, reference), comment: typeof comment === 'string' ? comment : '', ...(scope === undefined ? {} : { scope }),
+          name,
+          formula: await referenceText(env, reference),
+          comment: typeof comment === 'string' ? comment : '',
+          ...(scope === undefined ? {} : { scope }),
         };
         await env.book.putName(state);
         return nameNode(env, state);

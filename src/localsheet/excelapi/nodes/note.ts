@@ -27,8 +27,10 @@ export function notesNode(env: Env, sheet: string): Node {
       Add: async (cell, content) => {
         const place = placeOf(cell) ?? (await locate(env.book, sheet, cell));
         const { row, column, rows, columns } = place.area;
-        if (rows * columns !== 1) return fail('InvalidArgument', `A note belongs to one cell, not to ${formatArea(place.area)}.`);
-        if ((await env.book.note(place.sheet, row, column)) !== '') fail('ItemAlreadyExists', 'The cell has a note already.');
+        if (rows * columns !== 1)
+          return fail('InvalidArgument', `A note belongs to one cell, not to ${formatArea(place.area)}.`);
+        if ((await env.book.note(place.sheet, row, column)) !== '')
+          fail('ItemAlreadyExists', 'The cell has a note already.');
         await guardChange(env.book, place.sheet, 'objects');
         await env.book.setNote(place.sheet, row, column, asText(content, 'content'));
         return noteNode(env, place.sheet, row, column);
@@ -36,7 +38,9 @@ export function notesNode(env: Env, sheet: string): Node {
       GetItemOrNullObject: async (cell) => {
         const place = placeOf(cell) ?? (await locate(env.book, sheet, cell));
         const { row, column } = place.area;
-        return (await env.book.note(place.sheet, row, column)) === '' ? null : noteNode(env, place.sheet, row, column);
+        return (await env.book.note(place.sheet, row, column)) === ''
+          ? null
+          : noteNode(env, place.sheet, row, column);
       },
     },
   };

@@ -8,7 +8,8 @@ import { guardChange } from './guard';
 import { rangeNode } from './range';
 
 export function freezeNode(env: Env, sheet: string): Node {
-  const set = (rows: number, columns: number): Promise<void> => Promise.resolve(env.book.setFreeze(sheet, rows, columns));
+  const set = (rows: number, columns: number): Promise<void> =>
+    Promise.resolve(env.book.setFreeze(sheet, rows, columns));
   const many = (given: unknown): number => {
     const n = given === undefined || given === null ? 1 : asWhole(given, 'count');
     return n >= 0 ? n : fail('InvalidArgument', 'The count may not be negative.');
@@ -27,7 +28,12 @@ export function freezeNode(env: Env, sheet: string): Node {
       GetLocationOrNullObject: async () => {
         const { rows, columns } = await env.book.freeze(sheet);
         if (rows === 0 && columns === 0) return null;
-        return rangeNode(env, sheet, { row: 0, column: 0, rows: rows || 1_048_576, columns: columns || 16_384 });
+        return rangeNode(env, sheet, {
+          row: 0,
+          column: 0,
+          rows: rows || 1_048_576,
+          columns: columns || 16_384,
+        });
       },
     },
   };
@@ -35,9 +41,20 @@ export function freezeNode(env: Env, sheet: string): Node {
 
 /** What a protected sheet still allows when the caller says nothing. */
 const OPTIONS = {
-  allowAutoFilter: false, allowDeleteColumns: false, allowDeleteRows: false, allowEditObjects: false, allowEditScenarios: false,
-  allowFormatCells: false, allowFormatColumns: false, allowFormatRows: false, allowInsertColumns: false, allowInsertHyperlinks: false,
-  allowInsertRows: false, allowPivotTables: false, allowSort: false, selectionMode: 'Normal',
+  allowAutoFilter: false,
+  allowDeleteColumns: false,
+  allowDeleteRows: false,
+  allowEditObjects: false,
+  allowEditScenarios: false,
+  allowFormatCells: false,
+  allowFormatColumns: false,
+  allowFormatRows: false,
+  allowInsertColumns: false,
+  allowInsertHyperlinks: false,
+  allowInsertRows: false,
+  allowPivotTables: false,
+  allowSort: false,
+  selectionMode: 'Normal',
 } as const;
 
 export function protectionNode(env: Env, sheet: string): Node {
@@ -45,18 +62,25 @@ export function protectionNode(env: Env, sheet: string): Node {
     type: 'WorksheetProtection',
     scalars: {
       Protected: async () => (await env.book.protection(sheet)).isOn,
-      Options: async () => { const { isOn, options } = await env.book.protection(sheet); return isOn ? options : null; },
+      Options: async () => {
+        const { isOn, options } = await env.book.protection(sheet);
+        return isOn ? options : null;
+      },
     },
     methods: {
       Protect: async (options, password) => {
-        if ((await env.book.protection(sheet)).isOn) fail('InvalidOperation', 'The sheet is protected already.');
-        const given = (typeof options === 'object' && options !== null ? options : {}) as Readonly<Record<string, boolean | string>>;
+        if ((await env.book.protection(sheet)).isOn)
+          fail('InvalidOperation', 'The sheet is protected already.');
+        const given = (typeof options === 'object' && options !== null ? options : {}) as Readonly<
+          Record<string, boolean | string>
+        >;
         const secret = typeof password === 'string' && password !== '' ? { password } : {};
         await env.book.setProtection(sheet, { isOn: true, options: { ...OPTIONS, ...given }, ...secret });
       },
       Unprotect: async (password) => {
         const { isOn, password: secret } = await env.book.protection(sheet);
-        if (isOn && secret !== undefined && secret !== password) fail('AccessDenied', 'The password does not open this sheet.');
+        if (isOn && secret !== undefined && secret !== password)
+          fail('AccessDenied', 'The password does not open this sheet.');
         await env.book.setProtection(sheet, { isOn: false, options: {} });
       },
     },
@@ -64,19 +88,25 @@ export function protectionNode(env: Env, sheet: string): Node {
 }
 
 const zoomPatch = (given: unknown): Partial<PageState> => {
-  const { scale, horizontalFitToPages, verticalFitToPages } = (given ?? {}) as Readonly<Record<string, unknown>>;
+  const { scale, horizontalFitToPages, verticalFitToPages } = (given ?? {}) as Readonly<
+    Record<string, unknown>
+  >;
   const isSet = (v: unknown): boolean => v !== undefined && v !== null;
-  if (isSet(scale) && (isSet(horizontalFitToPages) || isSet(verticalFitToPages))) return fail('InvalidArgument', 'Zoom by scale or by pages, not both.');
+  if (isSet(scale) && (isSet(horizontalFitToPages) || isSet(verticalFitToPages)))
+    return fail('InvalidArgument', 'Zoom by scale or by pages, not both.');
   return {
     ...(isSet(scale) ? { scale: asWhole(scale, 'scale') } : {}),
-    ...(isSet(horizontalFitToPages) ? { fitWidth: asWhole(horizontalFitToPages, 'horizontalFitToPages') } : {}),
+    ...(isSet(horizontalFitToPages)
+      ? { fitWidth: asWhole(horizontalFitToPages, 'horizontalFitToPages') }
+      : {}),
     ...(isSet(verticalFitToPages) ? { fitHeight: asWhole(verticalFitToPages, 'verticalFitToPages') } : {}),
   };
 };
 
 /** $1:$2 or a range object → first and last row. */
 const rowsOf = (given: unknown): readonly [number, number] => {
-  const area = placeOf(given)?.area ?? (typeof given === 'string' ? parseArea(splitSheet(given).rest) : undefined);
+  const area =
+    placeOf(given)?.area ?? (typeof given === 'string' ? parseArea(splitSheet(given).rest) : undefined);
   return area ? [area.row, area.row + area.rows - 1] : fail('InvalidArgument', 'Give rows, as in $1:$2.');
 };
 
@@ -96,7 +126,8 @@ export function pageNode(env: Env, sheet: string): Node {
       },
     },
     setters: {
-      Orientation: (given) => change({ landscape: asOneOf(given, ['Portrait', 'Landscape'], 'orientation') === 'Landscape' }),
+      Orientation: (given) =>
+        change({ landscape: asOneOf(given, ['Portrait', 'Landscape'], 'orientation') === 'Landscape' }),
       Zoom: (given) => change(zoomPatch(given)),
     },
     methods: { SetPrintTitleRows: (range) => change({ titleRows: rowsOf(range) }) },

@@ -16,14 +16,18 @@ import { worksheetNode } from './worksheet';
 /** Above this many cells Excel answers null instead of an array. */
 const READ_LIMIT = 5_000_000;
 
-const shown = (cell: Cell): number | string | boolean => (cell === null ? '' : isError(cell) ? cell.error : cell);
+const shown = (cell: Cell): number | string | boolean =>
+  cell === null ? '' : isError(cell) ? cell.error : cell;
 const valueType = (cell: Cell): string => {
   if (cell === null || cell === '') return 'Empty';
   if (isError(cell)) return 'Error';
-  return { number: 'Double', string: 'String', boolean: 'Boolean' }[typeof cell as 'number' | 'string' | 'boolean'];
+  return { number: 'Double', string: 'String', boolean: 'Boolean' }[
+    typeof cell as 'number' | 'string' | 'boolean'
+  ];
 };
 
-const reader = (env: Env, sheet: string, area: Area) =>
+const reader =
+  (env: Env, sheet: string, area: Area) =>
   async <K extends keyof CellReads, T>(what: K, show: (cells: CellReads[K]) => T): Promise<T | null> => {
     if (area.rows * area.columns > READ_LIMIT || isWholeRows(area) || isWholeColumns(area)) return null;
     const book = what === 'formats' ? env.book : await settled(env);
@@ -40,8 +44,15 @@ async function writeCells(env: Env, sheet: string, area: Area, given: unknown): 
 }
 
 async function writeFormats(env: Env, sheet: string, area: Area, given: unknown): Promise<void> {
-  const lines = shaped(given, area).map((line) => line.map((format) =>
-    format === null ? undefined : typeof format === 'string' ? format || 'General' : fail('InvalidArgument', 'A number format is a text.')));
+  const lines = shaped(given, area).map((line) =>
+    line.map((format) =>
+      format === null
+        ? undefined
+        : typeof format === 'string'
+          ? format || 'General'
+          : fail('InvalidArgument', 'A number format is a text.'),
+    ),
+  );
   await guardChange(env.book, sheet, 'format');
   await env.book.setNumberFormats(sheet, area, lines);
 }
@@ -71,23 +82,44 @@ const scalarsOf = (env: Env, sheet: string, area: Area): Node['scalars'] => {
 
 /** Cells reached from a range, relative to its first cell; outside the sheet there is nothing. */
 const moved = (env: Env, sheet: string, area: Area): Node =>
-  fits(area) ? rangeNode(env, sheet, area) : fail('InvalidArgument', 'The range would lie outside the sheet.');
+  fits(area)
+    ? rangeNode(env, sheet, area)
+    : fail('InvalidArgument', 'The range would lie outside the sheet.');
 
 const navigationOf = (env: Env, sheet: string, area: Area): NonNullable<Node['methods']> => ({
-  GetCell: (row, column) => moved(env, sheet, { row: area.row + asWhole(row, 'row'), column: area.column + asWhole(column, 'column'), rows: 1, columns: 1 }),
+  GetCell: (row, column) =>
+    moved(env, sheet, {
+      row: area.row + asWhole(row, 'row'),
+      column: area.column + asWhole(column, 'column'),
+      rows: 1,
+      columns: 1,
+    }),
   GetRow: (row) => moved(env, sheet, { ...area, row: area.row + asWhole(row, 'row'), rows: 1 }),
-  GetColumn: (column) => moved(env, sheet, { ...area, column: area.column + asWhole(column, 'column'), columns: 1 }),
+  GetColumn: (column) =>
+    moved(env, sheet, { ...area, column: area.column + asWhole(column, 'column'), columns: 1 }),
   GetLastRow: () => moved(env, sheet, { ...area, row: area.row + area.rows - 1, rows: 1 }),
-  GetResizedRange: (rows, columns) => moved(env, sheet, { ...area, rows: area.rows + asWhole(rows, 'rows'), columns: area.columns + asWhole(columns, 'columns') }),
-  GetAbsoluteResizedRange: (rows, columns) => moved(env, sheet, { ...area, rows: asWhole(rows, 'rows'), columns: asWhole(columns, 'columns') }),
-  GetOffsetRange: (rows, columns) => moved(env, sheet, { ...area, row: area.row + asWhole(rows, 'rows'), column: area.column + asWhole(columns, 'columns') }),
+  GetResizedRange: (rows, columns) =>
+    moved(env, sheet, {
+      ...area,
+      rows: area.rows + asWhole(rows, 'rows'),
+      columns: area.columns + asWhole(columns, 'columns'),
+    }),
+  GetAbsoluteResizedRange: (rows, columns) =>
+    moved(env, sheet, { ...area, rows: asWhole(rows, 'rows'), columns: asWhole(columns, 'columns') }),
+  GetOffsetRange: (rows, columns) =>
+    moved(env, sheet, {
+      ...area,
+      row: area.row + asWhole(rows, 'rows'),
+      column: area.column + asWhole(columns, 'columns'),
+    }),
   GetUsedRangeOrNullObject: async (valuesOnly) => {
     const used = await (await settled(env)).usedArea(sheet, valuesOnly === true);
     const found = used && intersection(used, area);
     return found ? rangeNode(env, sheet, found) : null;
   },
   GetSpillingToRangeOrNullObject: async () => {
-    if (area.rows * area.columns !== 1) return fail('InvalidArgument', 'Ask one cell for the range it spills to.');
+    if (area.rows * area.columns !== 1)
+      return fail('InvalidArgument', 'Ask one cell for the range it spills to.');
     const spill = await (await settled(env)).spillArea(sheet, area.row, area.column);
     return spill ? rangeNode(env, sheet, spill) : null;
   },
@@ -110,7 +142,10 @@ const actionsOf = (env: Env, sheet: string, area: Area): NonNullable<Node['metho
   },
   Merge: async (across) => {
     await guardChange(env.book, sheet, 'structure');
-    const pieces = across === true ? Array.from({ length: area.rows }, (_, i) => ({ ...area, row: area.row + i, rows: 1 })) : [area];
+    const pieces =
+      across === true
+        ? Array.from({ length: area.rows }, (_, i) => ({ ...area, row: area.row + i, rows: 1 }))
+        : [area];
     for (const piece of pieces) await env.book.merge(sheet, piece);
   },
   Unmerge: async () => {
@@ -126,7 +161,11 @@ export function rangeNode(env: Env, sheet: string, area: Area): Node {
     type: 'Range',
     identity: () => (reference === undefined ? {} : { _ReferenceId: reference }),
     scalars: scalarsOf(env, sheet, area),
-    setters: { Values: write, Formulas: write, NumberFormat: (given) => writeFormats(env, sheet, area, given) },
+    setters: {
+      Values: write,
+      Formulas: write,
+      NumberFormat: (given) => writeFormats(env, sheet, area, given),
+    },
     links: {
       Worksheet: () => worksheetNode(env, sheet),
       Format: () => formatNode(env, sheet, area),
@@ -141,7 +180,9 @@ export function rangeNode(env: Env, sheet: string, area: Area): Node {
         reference ??= `range:${env.nextReference++}`;
         env.references.set(reference, node);
       },
-      _ReleaseReference: () => { if (reference !== undefined) env.references.delete(reference); },
+      _ReleaseReference: () => {
+        if (reference !== undefined) env.references.delete(reference);
+      },
     },
   };
   return rememberPlace(node, { sheet, area });

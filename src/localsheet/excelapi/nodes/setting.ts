@@ -16,14 +16,26 @@ const settingNode = (env: Env, key: string): Node => {
     type: 'Setting',
     identity: () => ({ Id: key }),
     scalars: { Key: () => key, Value: current },
-    setters: { Value: async (given) => { await current(); await env.book.putSetting(key, given); } },
-    methods: { Delete: async () => { await current(); await env.book.putSetting(key, undefined); } },
+    setters: {
+      Value: async (given) => {
+        await current();
+        await env.book.putSetting(key, given);
+      },
+    },
+    methods: {
+      Delete: async () => {
+        await current();
+        await env.book.putSetting(key, undefined);
+      },
+    },
   };
 };
 
 export function settingsNode(env: Env): Node {
-  const find = async (key: unknown): Promise<Node | null> => (typeof key === 'string' && !isMissing((await env.book.settings())[key]) ? settingNode(env, key) : null);
-  const item = async (key: unknown): Promise<Node> => (await find(key)) ?? fail('ItemNotFound', `There is no setting ${String(key)}.`);
+  const find = async (key: unknown): Promise<Node | null> =>
+    typeof key === 'string' && !isMissing((await env.book.settings())[key]) ? settingNode(env, key) : null;
+  const item = async (key: unknown): Promise<Node> =>
+    (await find(key)) ?? fail('ItemNotFound', `There is no setting ${String(key)}.`);
   return {
     type: 'SettingCollection',
     scalars: {},
@@ -36,7 +48,8 @@ export function settingsNode(env: Env): Node {
       // One of that key is replaced.
       Add: async (given, value) => {
         const key = asText(given, 'key');
-        if (key === '' || key.length > KEY_LIMIT) return fail('InvalidArgument', `A key has 1 to ${KEY_LIMIT} characters.`);
+        if (key === '' || key.length > KEY_LIMIT)
+          return fail('InvalidArgument', `A key has 1 to ${KEY_LIMIT} characters.`);
         if (isMissing(value)) return fail('InvalidArgument', 'A setting needs a value.');
         await env.book.putSetting(key, value);
         return settingNode(env, key);

@@ -16,12 +16,15 @@ async function byId(env: Env, id: string): Promise<TableState> {
   return (await env.book.tables()).find((t) => t.id === id) ?? fail('ItemNotFound', 'The table is gone.');
 }
 
-const isLegal = (name: string): boolean => /^[A-Za-z_\\\p{L}][\w.\p{L}]{0,254}$/u.test(name) && !parseArea(name);
+const isLegal = (name: string): boolean =>
+  /^[A-Za-z_\\\p{L}][\w.\p{L}]{0,254}$/u.test(name) && !parseArea(name);
 
 async function rename(env: Env, id: string, given: unknown): Promise<void> {
   const name = asText(given, 'name');
   if (!isLegal(name)) fail('InvalidArgument', `${name} cannot be a table's name.`);
-  const isTaken = (await env.book.tables()).some((t) => t.id !== id && same(t.name, name)) || (await env.book.names()).some((n) => same(n.name, name));
+  const isTaken =
+    (await env.book.tables()).some((t) => t.id !== id && same(t.name, name)) ||
+    (await env.book.names()).some((n) => same(n.name, name));
   if (isTaken) fail('ItemAlreadyExists', `The name ${name} exists already.`);
   await env.book.changeTable(id, { name });
 }
@@ -59,7 +62,10 @@ function tableNode(env: Env, id: string): Node {
     await guardChange(env.book, (await current()).sheet, 'structure');
     await env.book.changeTable(id, patch);
   };
-  const part = async (cut: (table: TableState) => Area): Promise<Node> => { const table = await current(); return rangeNode(env, table.sheet, cut(table)); };
+  const part = async (cut: (table: TableState) => Area): Promise<Node> => {
+    const table = await current();
+    return rangeNode(env, table.sheet, cut(table));
+  };
   return {
     type: 'Table',
     identity: () => ({ Id: id }),
@@ -81,7 +87,8 @@ function tableNode(env: Env, id: string): Node {
     methods: {
       GetRange: () => part((t) => t.area),
       GetHeaderRowRange: () => part((t) => ({ ...t.area, rows: 1 })),
-      GetDataBodyRange: () => part((t) => ({ ...t.area, row: t.area.row + 1, rows: t.area.rows - 1 - (t.showTotals ? 1 : 0) })),
+      GetDataBodyRange: () =>
+        part((t) => ({ ...t.area, row: t.area.row + 1, rows: t.area.rows - 1 - (t.showTotals ? 1 : 0) })),
       Delete: async () => {
         const { sheet, area } = await current();
         await guardChange(env.book, sheet, 'structure');
@@ -93,14 +100,17 @@ function tableNode(env: Env, id: string): Node {
 }
 
 async function addTable(env: Env, sheet: string, area: Area, hasHeaders: boolean): Promise<Node> {
-  if (!hasHeaders) return fail('NotImplemented', 'The local sheet makes tables from ranges that have their headings.');
+  if (!hasHeaders)
+    return fail('NotImplemented', 'The local sheet makes tables from ranges that have their headings.');
   if (area.rows < 2) return fail('InvalidArgument', 'A table needs its headings and at least one row.');
   await guardChange(env.book, sheet, 'structure');
   const tables = await env.book.tables();
   const other = tables.find((t) => t.sheet === sheet && overlaps(t.area, area));
   if (other) return fail('InvalidArgument', `The range overlaps the table ${other.name}.`);
   const [first = []] = await env.book.read(sheet, { ...area, rows: 1 }, 'values');
-  await env.book.write(sheet, { ...area, rows: 1 }, [headingsFor(first).map((heading, i) => (first[i] === heading ? undefined : { value: heading }))]);
+  await env.book.write(sheet, { ...area, rows: 1 }, [
+    headingsFor(first).map((heading, i) => (first[i] === heading ? undefined : { value: heading })),
+  ]);
   let n = tables.length + 1;
   while (tables.some((t) => same(t.name, `Table${n}`))) n += 1;
   return tableNode(env, await env.book.addTable(sheet, area, `Table${n}`));
@@ -108,12 +118,14 @@ async function addTable(env: Env, sheet: string, area: Area, hasHeaders: boolean
 
 /** Tables of the workbook, or of one sheet. */
 export function tablesNode(env: Env, sheet?: string): Node {
-  const mine = async (): Promise<readonly TableState[]> => (await env.book.tables()).filter((t) => sheet === undefined || t.sheet === sheet);
+  const mine = async (): Promise<readonly TableState[]> =>
+    (await env.book.tables()).filter((t) => sheet === undefined || t.sheet === sheet);
   const find = async (key: unknown): Promise<Node | null> => {
     const table = (await mine()).find((t) => t.id === key || same(t.name, key));
     return table ? tableNode(env, table.id) : null;
   };
-  const item = async (key: unknown): Promise<Node> => (await find(key)) ?? fail('ItemNotFound', `There is no table ${String(key)}.`);
+  const item = async (key: unknown): Promise<Node> =>
+    (await find(key)) ?? fail('ItemNotFound', `There is no table ${String(key)}.`);
   return {
     type: 'TableCollection',
     scalars: {},
@@ -124,7 +136,10 @@ export function tablesNode(env: Env, sheet?: string): Node {
       GetItemOrNullObject: find,
       GetCount: async () => (await mine()).length,
       Add: async (address, hasHeaders) => {
-        const place = sheet === undefined ? await placeAnywhere(env.book, address) : await placeArgument(env.book, sheet, address);
+        const place =
+          sheet === undefined
+            ? await placeAnywhere(env.book, address)
+            : await placeArgument(env.book, sheet, address);
         return addTable(env, place.sheet, place.area, asFlag(hasHeaders, 'hasHeaders'));
       },
     },

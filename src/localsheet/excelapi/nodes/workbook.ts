@@ -16,7 +16,11 @@ const applicationNode = (env: Env): Node => ({
     },
     CreateWorkbook: (base64) => {
       const bytes = asText(base64 ?? '', 'base64File');
-      return { type: 'WorkbookCreated', scalars: {}, methods: { Open: () => env.openWorkbook(bytes) } } satisfies Node;
+      return {
+        type: 'WorkbookCreated',
+        scalars: {},
+        methods: { Open: () => env.openWorkbook(bytes) },
+      } satisfies Node;
     },
   },
 });
@@ -26,10 +30,22 @@ export function workbookNode(env: Env): Node {
   return {
     type: 'Workbook',
     scalars: {},
-    links: { Worksheets: () => worksheetsNode(env), Names: () => namesNode(env), Tables: () => tablesNode(env), Application: () => applicationNode(env), Settings: () => settingsNode(env) },
+    links: {
+      Worksheets: () => worksheetsNode(env),
+      Names: () => namesNode(env),
+      Tables: () => tablesNode(env),
+      Application: () => applicationNode(env),
+      Settings: () => settingsNode(env),
+    },
     methods: {
-      GetSelectedRange: async () => { const { sheet, area } = await env.book.selection(); return rangeNode(env, sheet, area); },
-      GetActiveCell: async () => { const { sheet, area } = await env.book.selection(); return rangeNode(env, sheet, { ...area, rows: 1, columns: 1 }); },
+      GetSelectedRange: async () => {
+        const { sheet, area } = await env.book.selection();
+        return rangeNode(env, sheet, area);
+      },
+      GetActiveCell: async () => {
+        const { sheet, area } = await env.book.selection();
+        return rangeNode(env, sheet, { ...area, rows: 1, columns: 1 });
+      },
     },
   };
 }

@@ -19,7 +19,8 @@ const rename = async (env: Env, id: string, given: unknown): Promise<void> => {
   await env.book.changeSheet(id, { name });
 };
 
-const visibleSheets = async (env: Env): Promise<readonly SheetState[]> => (await env.book.sheets()).filter((s) => s.visibility === 'Visible');
+const visibleSheets = async (env: Env): Promise<readonly SheetState[]> =>
+  (await env.book.sheets()).filter((s) => s.visibility === 'Visible');
 const isLastVisible = async (env: Env, id: string): Promise<boolean> => {
   const visible = await visibleSheets(env);
   return visible.length === 1 && visible[0]?.id === id;
@@ -27,19 +28,40 @@ const isLastVisible = async (env: Env, id: string): Promise<boolean> => {
 
 const methodsOf = (env: Env, id: string): NonNullable<Node['methods']> => ({
   Activate: async () => {
-    if ((await sheetById(env.book, id)).visibility !== 'Visible') fail('InvalidOperation', 'A hidden sheet cannot be activated.');
+    if ((await sheetById(env.book, id)).visibility !== 'Visible')
+      fail('InvalidOperation', 'A hidden sheet cannot be activated.');
     await env.book.activate(id);
   },
   Delete: async () => {
-    if ((await sheetById(env.book, id)).visibility === 'VeryHidden') fail('InvalidOperation', 'Show the sheet before deleting it.');
-    if (await isLastVisible(env, id)) fail('InvalidOperation', 'A workbook keeps at least one visible sheet.');
+    if ((await sheetById(env.book, id)).visibility === 'VeryHidden')
+      fail('InvalidOperation', 'Show the sheet before deleting it.');
+    if (await isLastVisible(env, id))
+      fail('InvalidOperation', 'A workbook keeps at least one visible sheet.');
     await env.book.deleteSheet(id);
   },
-  GetRange: async (address) => { const place = await locate(env.book, id, address); return rangeNode(env, place.sheet, place.area); },
-  GetCell: (row, column) => rangeNode(env, id, { row: asWhole(row, 'row'), column: asWhole(column, 'column'), rows: 1, columns: 1 }),
+  GetRange: async (address) => {
+    const place = await locate(env.book, id, address);
+    return rangeNode(env, place.sheet, place.area);
+  },
+  GetCell: (row, column) =>
+    rangeNode(env, id, { row: asWhole(row, 'row'), column: asWhole(column, 'column'), rows: 1, columns: 1 }),
   GetRangeByIndexes: (row, column, rows, columns) =>
-    rangeNode(env, id, { row: asWhole(row, 'startRow'), column: asWhole(column, 'startColumn'), rows: asWhole(rows, 'rowCount'), columns: asWhole(columns, 'columnCount') }),
-  GetUsedRange: async (valuesOnly) => rangeNode(env, id, (await (await settled(env)).usedArea(id, valuesOnly === true)) ?? { ...WHOLE_SHEET, rows: 1, columns: 1 }),
+    rangeNode(env, id, {
+      row: asWhole(row, 'startRow'),
+      column: asWhole(column, 'startColumn'),
+      rows: asWhole(rows, 'rowCount'),
+      columns: asWhole(columns, 'columnCount'),
+    }),
+  GetUsedRange: async (valuesOnly) =>
+    rangeNode(
+      env,
+      id,
+      (await (await settled(env)).usedArea(id, valuesOnly === true)) ?? {
+        ...WHOLE_SHEET,
+        rows: 1,
+        columns: 1,
+      },
+    ),
   GetUsedRangeOrNullObject: async (valuesOnly) => {
     const used = await (await settled(env)).usedArea(id, valuesOnly === true);
     return used ? rangeNode(env, id, used) : null;
@@ -48,8 +70,11 @@ const methodsOf = (env: Env, id: string): NonNullable<Node['methods']> => ({
 
 export function worksheetNode(env: Env, id: string): Node {
   const current = (): Promise<SheetState> => sheetById(env.book, id);
-  const change = async (patch: SheetPatch): Promise<void> => { await env.book.changeSheet(id, patch); };
-  const showGridlines = (given: unknown): Promise<void> => change({ showGridlines: asFlag(given, 'showGridlines') });
+  const change = async (patch: SheetPatch): Promise<void> => {
+    await env.book.changeSheet(id, patch);
+  };
+  const showGridlines = (given: unknown): Promise<void> =>
+    change({ showGridlines: asFlag(given, 'showGridlines') });
   return {
     type: 'Worksheet',
     identity: () => ({ Id: id }),
@@ -66,7 +91,8 @@ export function worksheetNode(env: Env, id: string): Node {
       Position: (given) => change({ position: asWhole(given, 'position') }),
       Visibility: async (given) => {
         const visibility = asOneOf(given, ['Visible', 'Hidden', 'VeryHidden'], 'visibility');
-        if (visibility !== 'Visible' && (await isLastVisible(env, id))) fail('InvalidOperation', 'A workbook keeps at least one visible sheet.');
+        if (visibility !== 'Visible' && (await isLastVisible(env, id)))
+          fail('InvalidOperation', 'A workbook keeps at least one visible sheet.');
         await change({ visibility });
       },
       TabColor: (given) => change({ tabColor: checkColor(given) }),
@@ -75,8 +101,13 @@ export function worksheetNode(env: Env, id: string): Node {
       Gridlines: showGridlines,
     },
     links: {
-      Tables: () => tablesNode(env, id), Charts: () => chartsNode(env, id), Names: () => namesNode(env, id), Notes: () => notesNode(env, id),
-      FreezePanes: () => freezeNode(env, id), Protection: () => protectionNode(env, id), PageLayout: () => pageNode(env, id),
+      Tables: () => tablesNode(env, id),
+      Charts: () => chartsNode(env, id),
+      Names: () => namesNode(env, id),
+      Notes: () => notesNode(env, id),
+      FreezePanes: () => freezeNode(env, id),
+      Protection: () => protectionNode(env, id),
+      PageLayout: () => pageNode(env, id),
     },
     methods: methodsOf(env, id),
   };
@@ -94,7 +125,8 @@ export function worksheetsNode(env: Env): Node {
     const sheet = await findSheet(env.book, key);
     return sheet ? worksheetNode(env, sheet.id) : null;
   };
-  const item = async (key: unknown): Promise<Node> => (await find(key)) ?? fail('ItemNotFound', `There is no sheet ${String(key)}.`);
+  const item = async (key: unknown): Promise<Node> =>
+    (await find(key)) ?? fail('ItemNotFound', `There is no sheet ${String(key)}.`);
   return {
     type: 'WorksheetCollection',
     scalars: {},
@@ -104,12 +136,14 @@ export function worksheetsNode(env: Env): Node {
       GetItem: item,
       GetItemOrNullObject: find,
       GetActiveWorksheet: async () => worksheetNode(env, await env.book.activeSheet()),
-      GetCount: async (visibleOnly) => (visibleOnly === true ? await visibleSheets(env) : await env.book.sheets()).length,
+      GetCount: async (visibleOnly) =>
+        (visibleOnly === true ? await visibleSheets(env) : await env.book.sheets()).length,
       GetFirst: async () => worksheetNode(env, (await env.book.sheets())[0]?.id ?? ''),
       Add: async (given) => {
         const sheets = await env.book.sheets();
         const name = given === null || given === undefined ? freeName(sheets) : checkSheetName(given);
-        if (await findSheet(env.book, name)) fail('ItemAlreadyExists', `A sheet named ${name} exists already.`);
+        if (await findSheet(env.book, name))
+          fail('ItemAlreadyExists', `A sheet named ${name} exists already.`);
         return worksheetNode(env, await env.book.addSheet(name));
       },
     },

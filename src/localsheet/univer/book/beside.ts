@@ -3,7 +3,18 @@ import { withSetting } from '../../excelapi/settings';
 import type { Book, ChartState, PageState, ProtectionState } from '../../excelapi/book';
 
 /** What the engine has no place for: charts, protection and page set-up, kept per sheet, and settings of add-ins. */
-export type BesidePart = Pick<Book, 'charts' | 'putChart' | 'deleteChart' | 'protection' | 'setProtection' | 'page' | 'setPage' | 'settings' | 'putSetting'>;
+export type BesidePart = Pick<
+  Book,
+  | 'charts'
+  | 'putChart'
+  | 'deleteChart'
+  | 'protection'
+  | 'setProtection'
+  | 'page'
+  | 'setPage'
+  | 'settings'
+  | 'putSetting'
+>;
 
 interface Beside {
   readonly charts: readonly ChartState[];
@@ -19,16 +30,28 @@ export class BesideStore {
   settings: Readonly<Record<string, unknown>> = {};
   private readonly listeners = new Set<() => void>();
 
-  of(sheet: string): Beside { return this.sheets.get(sheet) ?? NOTHING; }
+  of(sheet: string): Beside {
+    return this.sheets.get(sheet) ?? NOTHING;
+  }
   put(sheet: string, patch: Partial<Beside>): void {
     this.sheets.set(sheet, { ...this.of(sheet), ...patch });
     this.tell();
   }
-  forget(sheet: string): void { if (this.sheets.delete(sheet)) this.tell(); }
-  clear(): void { this.sheets.clear(); this.settings = {}; this.tell(); }
+  forget(sheet: string): void {
+    if (this.sheets.delete(sheet)) this.tell();
+  }
+  clear(): void {
+    this.sheets.clear();
+    this.settings = {};
+    this.tell();
+  }
   /** Called after each change. */
-  listen(listener: () => void): void { this.listeners.add(listener); }
-  private tell(): void { for (const listener of this.listeners) listener(); }
+  listen(listener: () => void): void {
+    this.listeners.add(listener);
+  }
+  private tell(): void {
+    for (const listener of this.listeners) listener();
+  }
 }
 
 export const besidePart = (store: BesideStore): BesidePart => ({
@@ -36,13 +59,23 @@ export const besidePart = (store: BesideStore): BesidePart => ({
   putChart(sheet, chart) {
     const { charts } = store.of(sheet);
     const isKnown = charts.some((c) => c.id === chart.id);
-    store.put(sheet, { charts: isKnown ? charts.map((c) => (c.id === chart.id ? chart : c)) : [...charts, chart] });
+    store.put(sheet, {
+      charts: isKnown ? charts.map((c) => (c.id === chart.id ? chart : c)) : [...charts, chart],
+    });
   },
-  deleteChart(sheet, id) { store.put(sheet, { charts: store.of(sheet).charts.filter((c) => c.id !== id) }); },
+  deleteChart(sheet, id) {
+    store.put(sheet, { charts: store.of(sheet).charts.filter((c) => c.id !== id) });
+  },
   protection: (sheet) => store.of(sheet).protection,
-  setProtection(sheet, protection) { store.put(sheet, { protection }); },
+  setProtection(sheet, protection) {
+    store.put(sheet, { protection });
+  },
   page: (sheet) => store.of(sheet).page,
   settings: () => store.settings,
-  putSetting(key, value) { store.settings = withSetting(store.settings, key, value); },
-  setPage(sheet, patch) { store.put(sheet, { page: { ...store.of(sheet).page, ...patch } }); },
+  putSetting(key, value) {
+    store.settings = withSetting(store.settings, key, value);
+  },
+  setPage(sheet, patch) {
+    store.put(sheet, { page: { ...store.of(sheet).page, ...patch } });
+  },
 });

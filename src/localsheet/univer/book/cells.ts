@@ -12,19 +12,36 @@ import { toArea } from './context';
 export type CellPart = Pick<Book, 'read' | 'write' | 'setNumberFormats' | 'clear' | 'usedArea' | 'spillArea'>;
 
 const ERRORS: Readonly<Record<string, ErrorCode>> = {
-  '#VALUE!': '#VALUE!', '#N/A': '#N/A', '#NUM!': '#NUM!', '#DIV/0!': '#DIV/0!', '#REF!': '#REF!', '#NAME?': '#NAME?', '#NULL!': '#NULL!', '#SPILL!': '#SPILL!',
-  '#CALC!': '#CALC!', '#GETTING_DATA': '#BUSY!',
+  '#VALUE!': '#VALUE!',
+  '#N/A': '#N/A',
+  '#NUM!': '#NUM!',
+  '#DIV/0!': '#DIV/0!',
+  '#REF!': '#REF!',
+  '#NAME?': '#NAME?',
+  '#NULL!': '#NULL!',
+  '#SPILL!': '#SPILL!',
+  '#CALC!': '#CALC!',
+  '#GETTING_DATA': '#BUSY!',
   // The engine's own: a formula it cannot read, and a circle of formulas.
-  '#ERROR!': '#NAME?', '#CYCLE!': '#REF!', '#CONNECT!': '#BUSY!',
+  '#ERROR!': '#NAME?',
+  '#CYCLE!': '#REF!',
+  '#CONNECT!': '#BUSY!',
 };
 
 const sentenceOf = (cell: ICellData, code: string): string | undefined => {
   const kept: unknown = cell.custom?.[SENTENCE];
   // Left behind by an earlier answer unless the code is still the same.
-  return typeof kept === 'object' && kept !== null && 'code' in kept && kept.code === code && 'message' in kept ? String(kept.message) : undefined;
+  return typeof kept === 'object' &&
+    kept !== null &&
+    'code' in kept &&
+    kept.code === code &&
+    'message' in kept
+    ? String(kept.message)
+    : undefined;
 };
 
-const textOfRich = (cell: ICellData): string => (cell.p?.body?.dataStream ?? '').replace(/\r\n$/, '').replaceAll('\r', '\n');
+const textOfRich = (cell: ICellData): string =>
+  (cell.p?.body?.dataStream ?? '').replace(/\r\n$/, '').replaceAll('\r', '\n');
 
 export function cellOf(cell: Nullable<ICellData>): Cell {
   if (!cell) return null;
@@ -40,25 +57,47 @@ export function cellOf(cell: Nullable<ICellData>): Cell {
   return message ? { error: code, message } : { error: code };
 }
 
-const TYPES = { number: CellValueType.NUMBER, string: CellValueType.STRING, boolean: CellValueType.BOOLEAN } as const;
-const EMPTY: ICellData = { v: null, t: null, f: null, si: null, p: null, ref: null, xf: null, custom: null as never };
+const TYPES = {
+  number: CellValueType.NUMBER,
+  string: CellValueType.STRING,
+  boolean: CellValueType.BOOLEAN,
+} as const;
+const EMPTY: ICellData = {
+  v: null,
+  t: null,
+  f: null,
+  si: null,
+  p: null,
+  ref: null,
+  xf: null,
+  custom: null as never,
+};
 
 /** An implicit-intersection sign before a function and the file format's own prefixes mean nothing to the engine. */
-export const cleanFormula = (formula: string): string => formula.replace(/@(?=[A-Za-z_][\w.]*\()/g, '').replace(/_xlfn\.(_xlws\.)?/gi, '');
+export const cleanFormula = (formula: string): string =>
+  formula.replace(/@(?=[A-Za-z_][\w.]*\()/g, '').replace(/_xlfn\.(_xlws\.)?/gi, '');
 
 const inputCell = (input: Exclude<CellInput, undefined>): ICellData => {
   if (input === null) return { ...EMPTY };
   if ('formula' in input) return { ...EMPTY, f: cleanFormula(input.formula) };
   const { value } = input;
-  return { ...EMPTY, v: typeof value === 'boolean' ? Number(value) : value, t: typeof value === 'string' && value === '' ? null : TYPES[typeof value as keyof typeof TYPES] };
+  return {
+    ...EMPTY,
+    v: typeof value === 'boolean' ? Number(value) : value,
+    t: typeof value === 'string' && value === '' ? null : TYPES[typeof value as keyof typeof TYPES],
+  };
 };
 
 export class Cells {
   constructor(private readonly context: Context) {}
 
-  private get model(): FormulaDataModel { return this.context.engine.injector.get(FormulaDataModel); }
+  private get model(): FormulaDataModel {
+    return this.context.engine.injector.get(FormulaDataModel);
+  }
 
-  raw(sheet: string, row: number, column: number): Nullable<ICellData> { return this.context.sheet(sheet).getCellMatrix().getValue(row, column); }
+  raw(sheet: string, row: number, column: number): Nullable<ICellData> {
+    return this.context.sheet(sheet).getCellMatrix().getValue(row, column);
+  }
 
   /** What the cell holds, or what a formula elsewhere spills into it. */
   stored(sheet: string, row: number, column: number): Nullable<ICellData> {
@@ -68,7 +107,9 @@ export class Cells {
     return spilled ? { ...own, ...spilled } : own;
   }
 
-  value(sheet: string, row: number, column: number): Cell { return cellOf(this.stored(sheet, row, column)); }
+  value(sheet: string, row: number, column: number): Cell {
+    return cellOf(this.stored(sheet, row, column));
+  }
 
   formula(sheet: string, row: number, column: number): string | undefined {
     const cell = this.raw(sheet, row, column);
@@ -96,27 +137,42 @@ export class Cells {
   private usedSpill(sheet: string, widen: (row: number, column: number) => void): void {
     const spilled = this.model.getArrayFormulaCellData()[this.context.unitId]?.[sheet] ?? {};
     for (const [row, line] of Object.entries(spilled)) {
-      for (const [column, cell] of Object.entries<Nullable<ICellData>>(line ?? {})) if (cell?.v !== null && cell?.v !== undefined) widen(Number(row), Number(column));
+      for (const [column, cell] of Object.entries<Nullable<ICellData>>(line ?? {}))
+        if (cell?.v !== null && cell?.v !== undefined) widen(Number(row), Number(column));
     }
   }
 
   usedArea(sheet: string, valuesOnly: boolean): Area | undefined {
-    let top = Infinity, left = Infinity, bottom = -1, right = -1;
+    let top = Infinity,
+      left = Infinity,
+      bottom = -1,
+      right = -1;
     const widen = (row: number, column: number): void => {
-      top = Math.min(top, row); left = Math.min(left, column); bottom = Math.max(bottom, row); right = Math.max(right, column);
+      top = Math.min(top, row);
+      left = Math.min(left, column);
+      bottom = Math.max(bottom, row);
+      right = Math.max(right, column);
     };
-    this.context.sheet(sheet).getCellMatrix().forValue((row, column, cell) => {
-      if (!cell) return;
-      const holds = Boolean(cell.f ?? cell.si ?? cell.p) || (cell.v !== null && cell.v !== undefined && cell.v !== '');
-      if (holds || (!valuesOnly && cell.s)) widen(row, column);
-    });
+    this.context
+      .sheet(sheet)
+      .getCellMatrix()
+      .forValue((row, column, cell) => {
+        if (!cell) return;
+        const holds =
+          Boolean(cell.f ?? cell.si ?? cell.p) || (cell.v !== null && cell.v !== undefined && cell.v !== '');
+        if (holds || (!valuesOnly && cell.s)) widen(row, column);
+      });
     this.usedSpill(sheet, widen);
-    return bottom < 0 ? undefined : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+    return bottom < 0
+      ? undefined
+      : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
   }
 }
 
 export function cellPart(context: Context, cells: Cells): CellPart {
-  const readers: { [K in keyof CellReads]: (sheet: string, row: number, column: number) => CellReads[K][number][number] } = {
+  const readers: {
+    [K in keyof CellReads]: (sheet: string, row: number, column: number) => CellReads[K][number][number];
+  } = {
     values: (s, r, c) => cells.value(s, r, c),
     formulas: (s, r, c) => cells.formula(s, r, c) ?? cells.value(s, r, c),
     formats: (s, r, c) => cells.format(s, r, c),
@@ -128,14 +184,22 @@ export function cellPart(context: Context, cells: Cells): CellPart {
       const one = readers[what];
       const blank = what === 'values' || what === 'formulas' ? null : what === 'formats' ? 'General' : '';
       const inside = (r: number, c: number): boolean => r < own.getRowCount() && c < own.getColumnCount();
-      return Array.from({ length: area.rows }, (_, r) => Array.from({ length: area.columns }, (_blank, c) =>
-        (inside(area.row + r, area.column + c) ? one(sheet, area.row + r, area.column + c) : blank))) as never;
+      return Array.from({ length: area.rows }, (_, r) =>
+        Array.from({ length: area.columns }, (_blank, c) =>
+          inside(area.row + r, area.column + c) ? one(sheet, area.row + r, area.column + c) : blank,
+        ),
+      ) as never;
     },
     write(sheet, area, inputs) {
-      context.changeAll(sheet, area, (r, c) => {
-        const input = inputs[r - area.row]?.[c - area.column];
-        return input === undefined ? undefined : inputCell(input);
-      }, false);
+      context.changeAll(
+        sheet,
+        area,
+        (r, c) => {
+          const input = inputs[r - area.row]?.[c - area.column];
+          return input === undefined ? undefined : inputCell(input);
+        },
+        false,
+      );
     },
     setNumberFormats(sheet, area, formats) {
       context.changeAll(sheet, area, (r, c) => {
@@ -145,8 +209,10 @@ export function cellPart(context: Context, cells: Cells): CellPart {
       });
     },
     clear(sheet, area, what) {
-      const look = (r: number, c: number): ICellData | undefined => (cells.raw(sheet, r, c) ? { s: null } : undefined);
-      const contents = (r: number, c: number): ICellData | undefined => (cells.raw(sheet, r, c) ? { ...EMPTY } : undefined);
+      const look = (r: number, c: number): ICellData | undefined =>
+        cells.raw(sheet, r, c) ? { s: null } : undefined;
+      const contents = (r: number, c: number): ICellData | undefined =>
+        cells.raw(sheet, r, c) ? { ...EMPTY } : undefined;
       if (what !== 'Formats') context.changeAll(sheet, area, contents, false);
       if (what !== 'Contents') context.changeAll(sheet, area, look);
     },

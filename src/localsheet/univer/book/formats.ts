@@ -1,38 +1,88 @@
 import type { IBorderData, IStyleData, Nullable } from '@univerjs/core';
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from '@univerjs/core';
 import {
-  SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowHeightMutation, SetWorksheetRowHeightMutationFactory, SetWorksheetRowIsAutoHeightMutation,
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
+} from '@univerjs/core';
+import {
+  SetWorksheetColWidthMutation,
+  SetWorksheetColWidthMutationFactory,
+  SetWorksheetRowHeightMutation,
+  SetWorksheetRowHeightMutationFactory,
+  SetWorksheetRowIsAutoHeightMutation,
   SetWorksheetRowIsAutoHeightMutationFactory,
 } from '@univerjs/sheets';
-import type { Area, Book, BorderState, Edge, FormatPatch, FormatState, HorizontalAlignment, LineStyle, MixedFormat, VerticalAlignment } from '../../excelapi/book';
+import type {
+  Area,
+  Book,
+  BorderState,
+  Edge,
+  FormatPatch,
+  FormatState,
+  HorizontalAlignment,
+  LineStyle,
+  MixedFormat,
+  VerticalAlignment,
+} from '../../excelapi/book';
 import type { Context } from './context';
 import { toArea, toRange } from './context';
 
 /** How cells look: fonts, fills, alignment, borders, sizes, merges. */
-export type FormatPart = Pick<Book, 'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'>;
+export type FormatPart = Pick<
+  Book,
+  'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'
+>;
 
 /** A style of the engine with our mark for cells that stay open in a protected sheet; the engine keeps and copies it like any other. */
 export type Style = IStyleData & { isOpen?: 1 | null };
 
 const PIXELS_PER_POINT = 4 / 3;
 const HORIZONTAL: Partial<Record<HorizontalAlignment, HorizontalAlign>> = {
-  General: HorizontalAlign.UNSPECIFIED, Left: HorizontalAlign.LEFT, Center: HorizontalAlign.CENTER, Right: HorizontalAlign.RIGHT, Justify: HorizontalAlign.JUSTIFIED, Distributed: HorizontalAlign.DISTRIBUTED,
+  General: HorizontalAlign.UNSPECIFIED,
+  Left: HorizontalAlign.LEFT,
+  Center: HorizontalAlign.CENTER,
+  Right: HorizontalAlign.RIGHT,
+  Justify: HorizontalAlign.JUSTIFIED,
+  Distributed: HorizontalAlign.DISTRIBUTED,
 };
-const VERTICAL: Partial<Record<VerticalAlignment, VerticalAlign>> = { Top: VerticalAlign.TOP, Center: VerticalAlign.MIDDLE, Bottom: VerticalAlign.BOTTOM };
+const VERTICAL: Partial<Record<VerticalAlignment, VerticalAlign>> = {
+  Top: VerticalAlign.TOP,
+  Center: VerticalAlign.MIDDLE,
+  Bottom: VerticalAlign.BOTTOM,
+};
 const LINES: Record<LineStyle, BorderStyleTypes> = {
-  None: BorderStyleTypes.NONE, Continuous: BorderStyleTypes.THIN, Dash: BorderStyleTypes.DASHED, DashDot: BorderStyleTypes.DASH_DOT, DashDotDot: BorderStyleTypes.DASH_DOT_DOT,
-  Dot: BorderStyleTypes.DOTTED, Double: BorderStyleTypes.DOUBLE, SlantDashDot: BorderStyleTypes.SLANT_DASH_DOT,
+  None: BorderStyleTypes.NONE,
+  Continuous: BorderStyleTypes.THIN,
+  Dash: BorderStyleTypes.DASHED,
+  DashDot: BorderStyleTypes.DASH_DOT,
+  DashDotDot: BorderStyleTypes.DASH_DOT_DOT,
+  Dot: BorderStyleTypes.DOTTED,
+  Double: BorderStyleTypes.DOUBLE,
+  SlantDashDot: BorderStyleTypes.SLANT_DASH_DOT,
 };
-const keyOf = <K extends string, V>(map: Partial<Record<K, V>>, value: V | null | undefined, otherwise: K): K =>
-  (Object.entries(map) as [K, V][]).find(([, v]) => v === value)?.[0] ?? otherwise;
+const keyOf = <K extends string, V>(
+  map: Partial<Record<K, V>>,
+  value: V | null | undefined,
+  otherwise: K,
+): K => (Object.entries(map) as [K, V][]).find(([, v]) => v === value)?.[0] ?? otherwise;
 
 /** rgb(…) and #rgb as #RRGGBB. */
 export function hex(color: Nullable<string>): string {
   if (!color) return '';
   const [, r, g, b] = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/.exec(color) ?? [];
-  if (r && g && b) return `#${[r, g, b].map((n) => Number(n).toString(16).padStart(2, '0')).join('')}`.toUpperCase();
+  if (r && g && b)
+    return `#${[r, g, b].map((n) => Number(n).toString(16).padStart(2, '0')).join('')}`.toUpperCase();
   const short = /^#([0-9a-f])([0-9a-f])([0-9a-f])$/i.exec(color);
-  return (short ? `#${short.slice(1).map((d) => d + d).join('')}` : color).toUpperCase();
+  return (
+    short
+      ? `#${short
+          .slice(1)
+          .map((d) => d + d)
+          .join('')}`
+      : color
+  ).toUpperCase();
 }
 
 export const lookOf = (style: Style): Omit<FormatState, 'columnWidth' | 'rowHeight'> => ({
@@ -69,11 +119,18 @@ const SETTERS: { readonly [K in keyof Look]-?: (value: NonNullable<Look[K]>) => 
 
 /** A property that is not in the patch stays as it is. */
 export function styleOf(patch: Look): Style {
-  const set = <K extends keyof Look>(key: K, value: Look[K]): Style => (value === undefined ? {} : (SETTERS[key] as (given: NonNullable<Look[K]>) => Style)(value));
-  return Object.assign({}, ...(Object.keys(patch) as (keyof Look)[]).map((key) => set(key, patch[key]))) as Style;
+  const set = <K extends keyof Look>(key: K, value: Look[K]): Style =>
+    value === undefined ? {} : (SETTERS[key] as (given: NonNullable<Look[K]>) => Style)(value);
+  return Object.assign(
+    {},
+    ...(Object.keys(patch) as (keyof Look)[]).map((key) => set(key, patch[key])),
+  ) as Style;
 }
 
-const SIDES: Record<Edge, { side: keyof IBorderData; on: (a: Area, row: number, column: number) => boolean }> = {
+const SIDES: Record<
+  Edge,
+  { side: keyof IBorderData; on: (a: Area, row: number, column: number) => boolean }
+> = {
   EdgeTop: { side: 't', on: (a, r) => r === a.row },
   EdgeBottom: { side: 'b', on: (a, r) => r === a.row + a.rows - 1 },
   EdgeLeft: { side: 'l', on: (a, _r, c) => c === a.column },
@@ -102,14 +159,23 @@ export function formatPart(context: Context): FormatPart {
   const eachCell = function* (sheet: string, area: Area): Generator<readonly [number, number]> {
     const { row, column, rows, columns } = context.clip(sheet, area);
     let seen = 0;
-    for (let r = row; r < row + rows; r++) for (let c = column; c < column + columns; c++) { if (seen++ > LOOKED_AT) return; yield [r, c]; }
+    for (let r = row; r < row + rows; r++)
+      for (let c = column; c < column + columns; c++) {
+        if (seen++ > LOOKED_AT) return;
+        yield [r, c];
+      }
   };
   return {
     format(sheet, area) {
-      const mixed: { -readonly [K in keyof MixedFormat]: MixedFormat[K] } = stateAt(sheet, area.row, area.column);
+      const mixed: { -readonly [K in keyof MixedFormat]: MixedFormat[K] } = stateAt(
+        sheet,
+        area.row,
+        area.column,
+      );
       for (const [r, c] of eachCell(sheet, area)) {
         const here = stateAt(sheet, r, c);
-        for (const key of Object.keys(here) as (keyof FormatState)[]) if (mixed[key] !== here[key]) (mixed as Record<string, unknown>)[key] = null;
+        for (const key of Object.keys(here) as (keyof FormatState)[])
+          if (mixed[key] !== here[key]) (mixed as Record<string, unknown>)[key] = null;
       }
       return mixed;
     },
@@ -121,31 +187,53 @@ export function formatPart(context: Context): FormatPart {
       const own = context.sheet(sheet);
       if (columnWidth !== undefined) {
         const change = { ...at, colWidth: Math.round(columnWidth * PIXELS_PER_POINT) };
-        context.mutate(SetWorksheetColWidthMutation.id, change, SetWorksheetColWidthMutationFactory(change, own));
+        context.mutate(
+          SetWorksheetColWidthMutation.id,
+          change,
+          SetWorksheetColWidthMutationFactory(change, own),
+        );
       }
       if (rowHeight !== undefined) {
         const fixed = { ...at, autoHeightInfo: BooleanNumber.FALSE };
         const change = { ...at, rowHeight: Math.round(rowHeight * PIXELS_PER_POINT) };
-        context.mutate(SetWorksheetRowIsAutoHeightMutation.id, fixed, SetWorksheetRowIsAutoHeightMutationFactory(fixed, own));
-        context.mutate(SetWorksheetRowHeightMutation.id, change, SetWorksheetRowHeightMutationFactory(change, own));
+        context.mutate(
+          SetWorksheetRowIsAutoHeightMutation.id,
+          fixed,
+          SetWorksheetRowIsAutoHeightMutationFactory(fixed, own),
+        );
+        context.mutate(
+          SetWorksheetRowHeightMutation.id,
+          change,
+          SetWorksheetRowHeightMutationFactory(change, own),
+        );
       }
       const style = styleOf(look);
       if (Object.keys(style).length > 0) context.changeAll(sheet, area, () => ({ s: { ...style } }));
     },
     border(sheet, area, edge) {
       const { side, on } = SIDES[edge];
-      for (const [r, c] of eachCell(sheet, area)) if (on(area, r, c)) return lineOf(context.sheet(sheet).getComposedCellStyle(r, c).bd?.[side]);
+      for (const [r, c] of eachCell(sheet, area))
+        if (on(area, r, c)) return lineOf(context.sheet(sheet).getComposedCellStyle(r, c).bd?.[side]);
       return lineOf(undefined);
     },
     setBorder(sheet, area, edge, { style, color }) {
       const { side, on } = SIDES[edge];
       const line = style === 'None' ? null : { s: LINES[style], cl: { rgb: color || '#000000' } };
-      context.changeAll(sheet, area, (r, c) => (on(area, r, c) ? { s: { bd: { [side]: line } } } : undefined));
+      context.changeAll(sheet, area, (r, c) =>
+        on(area, r, c) ? { s: { bd: { [side]: line } } } : undefined,
+      );
     },
-    autofitColumns(sheet, area) { fitColumns(context, sheet, context.clip(sheet, area)); },
+    autofitColumns(sheet, area) {
+      fitColumns(context, sheet, context.clip(sheet, area));
+    },
     merges: (sheet) => context.sheet(sheet).getMergeData().map(toArea),
-    merge(sheet, area) { context.ensure(sheet, area); context.range(sheet, area).merge({ isForceMerge: true }); },
-    unmerge(sheet, area) { context.range(sheet, area).breakApart(); },
+    merge(sheet, area) {
+      context.ensure(sheet, area);
+      context.range(sheet, area).merge({ isForceMerge: true });
+    },
+    unmerge(sheet, area) {
+      context.range(sheet, area).breakApart();
+    },
   };
 }
 
@@ -161,6 +249,9 @@ function fitColumns(context: Context, sheet: string, { row, column, rows, column
       const shown = context.facade(sheet).getRange(r, c).getDisplayValue();
       longest = Math.max(longest, ...shown.split('\n').map((line) => line.length));
     }
-    if (longest > 0) context.facade(sheet).setColumnWidth(c, Math.round(Math.min(WIDEST, Math.max(NARROWEST, longest * LETTER + 14))));
+    if (longest > 0)
+      context
+        .facade(sheet)
+        .setColumnWidth(c, Math.round(Math.min(WIDEST, Math.max(NARROWEST, longest * LETTER + 14))));
   }
 }

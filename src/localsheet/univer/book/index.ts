@@ -13,7 +13,12 @@ import { Settling } from './settle';
 /** Every step of the backend runs marked as its own; `group`, which waits for its caller, does not. */
 const marked = (context: Context, { group, ...steps }: Book): Book => ({
   group,
-  ...(Object.fromEntries(Object.entries(steps).map(([name, step]) => [name, (...args: unknown[]) => context.work(() => (step as (...given: unknown[]) => unknown)(...args))])) as unknown as Omit<Book, 'group'>),
+  ...(Object.fromEntries(
+    Object.entries(steps).map(([name, step]) => [
+      name,
+      (...args: unknown[]) => context.work(() => (step as (...given: unknown[]) => unknown)(...args)),
+    ]),
+  ) as unknown as Omit<Book, 'group'>),
 });
 
 export interface UniverBook {
@@ -30,7 +35,9 @@ export function openBook(engine: Engine): UniverBook {
   const beside = new BesideStore();
   const settling = new Settling(engine);
   const book: Book = {
-    ...sheetPart(context, (sheet) => { beside.forget(sheet); }),
+    ...sheetPart(context, (sheet) => {
+      beside.forget(sheet);
+    }),
     ...cellPart(context, cells),
     ...formatPart(context),
     ...tablePart(context),

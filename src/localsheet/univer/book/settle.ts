@@ -1,6 +1,10 @@
 import { ICommandService } from '@univerjs/core';
 import {
-  FormulaExecutedStateType, IActiveDirtyManagerService, SetFormulaCalculationNotificationMutation, SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation,
+  FormulaExecutedStateType,
+  IActiveDirtyManagerService,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationResultMutation,
+  SetFormulaCalculationStartMutation,
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import type { Engine } from '../engine';
@@ -25,18 +29,31 @@ export class Settling {
     commands.onCommandExecuted(({ id, params }, options) => {
       if (id === SetFormulaCalculationStartMutation.id) this.isRunning = true;
       else if (id === SetFormulaCalculationResultMutation.id) this.finished(false);
-      else if (id === SetFormulaCalculationNotificationMutation.id) this.notified((params as { functionsExecutedState?: FormulaExecutedStateType } | undefined)?.functionsExecutedState);
+      else if (id === SetFormulaCalculationNotificationMutation.id)
+        this.notified(
+          (params as { functionsExecutedState?: FormulaExecutedStateType } | undefined)
+            ?.functionsExecutedState,
+        );
       // The results themselves are written as a change too; they set off nothing.
-      else if (options?.fromFormula !== true && (id === SetTriggerFormulaCalculationStartMutation.id || dirty.get(id))) this.expect();
+      else if (
+        options?.fromFormula !== true &&
+        (id === SetTriggerFormulaCalculationStartMutation.id || dirty.get(id))
+      )
+        this.expect();
     });
   }
 
   private expect(): void {
     clearTimeout(this.pending);
-    this.pending = setTimeout(() => { this.pending = undefined; this.wake(); }, START_DELAY);
+    this.pending = setTimeout(() => {
+      this.pending = undefined;
+      this.wake();
+    }, START_DELAY);
   }
 
-  private wake(): void { for (const wake of this.waiters.splice(0)) wake(); }
+  private wake(): void {
+    for (const wake of this.waiters.splice(0)) wake();
+  }
 
   private notified(state: FormulaExecutedStateType | undefined): void {
     // Stopped because something changed meanwhile: it begins again in a moment.
@@ -47,13 +64,19 @@ export class Settling {
     this.isRunning = false;
     if (isStopped || this.pending !== undefined) this.expect();
     // After the other listeners, which put the results into the cells.
-    else setTimeout(() => { this.wake(); }, 0);
+    else
+      setTimeout(() => {
+        this.wake();
+      }, 0);
   }
 
   async settled(): Promise<void> {
     const limit = Date.now() + LONGEST;
     while ((this.isRunning || this.pending !== undefined) && Date.now() < limit) {
-      await new Promise<void>((resolve) => { this.waiters.push(resolve); setTimeout(resolve, 1000); });
+      await new Promise<void>((resolve) => {
+        this.waiters.push(resolve);
+        setTimeout(resolve, 1000);
+      });
     }
   }
 }

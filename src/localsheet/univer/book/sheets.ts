@@ -6,7 +6,20 @@ import type { Context } from './context';
 import { toArea } from './context';
 
 /** Sheets, their order, which one is open and what is selected in it. */
-export type SheetPart = Pick<Book, 'sheets' | 'addSheet' | 'changeSheet' | 'deleteSheet' | 'activeSheet' | 'activate' | 'selection' | 'select' | 'group' | 'freeze' | 'setFreeze'>;
+export type SheetPart = Pick<
+  Book,
+  | 'sheets'
+  | 'addSheet'
+  | 'changeSheet'
+  | 'deleteSheet'
+  | 'activeSheet'
+  | 'activate'
+  | 'selection'
+  | 'select'
+  | 'group'
+  | 'freeze'
+  | 'setFreeze'
+>;
 
 export const ROWS = 1000;
 export const COLUMNS = 26;
@@ -17,7 +30,11 @@ const veryHidden = new Set<string>();
 const stateOf = (sheet: FWorksheet): SheetState => ({
   id: sheet.getSheetId(),
   name: sheet.getSheetName(),
-  visibility: !sheet.isSheetHidden() ? 'Visible' : veryHidden.has(sheet.getSheetId()) ? 'VeryHidden' : 'Hidden',
+  visibility: !sheet.isSheetHidden()
+    ? 'Visible'
+    : veryHidden.has(sheet.getSheetId())
+      ? 'VeryHidden'
+      : 'Hidden',
   tabColor: (sheet.getTabColor() ?? '').toUpperCase(),
   showGridlines: !sheet.hasHiddenGridLines(),
 });
@@ -27,13 +44,20 @@ export function sheetPart(context: Context, onDeleted: (sheet: string) => void):
   return {
     async group(work) {
       const batch = context.engine.injector.get(IUndoRedoService).__tempBatchingUndoRedo(context.unitId);
-      try { return await work(); } finally { batch.dispose(); }
+      try {
+        return await work();
+      } finally {
+        batch.dispose();
+      }
     },
     sheets: () => context.book.getSheets().map(stateOf),
     addSheet(name) {
       const before = activeId();
       const { length } = context.book.getSheets();
-      const added = context.book.insertSheet(name, { index: length, sheet: { rowCount: ROWS, columnCount: COLUMNS } });
+      const added = context.book.insertSheet(name, {
+        index: length,
+        sheet: { rowCount: ROWS, columnCount: COLUMNS },
+      });
       // Excel adds in the background.
       if (activeId() !== before) context.book.setActiveSheet(before);
       return added.getSheetId();
@@ -55,7 +79,9 @@ export function sheetPart(context: Context, onDeleted: (sheet: string) => void):
       onDeleted(id);
     },
     activeSheet: activeId,
-    activate(id) { context.book.setActiveSheet(id); },
+    activate(id) {
+      context.book.setActiveSheet(id);
+    },
     selection() {
       const range = context.book.getActiveRange()?.getRange();
       const area: Area = range ? toArea(range) : { row: 0, column: 0, rows: 1, columns: 1 };
@@ -65,7 +91,9 @@ export function sheetPart(context: Context, onDeleted: (sheet: string) => void):
       if (activeId() !== id) context.book.setActiveSheet(id);
       context.ensure(id, area);
       context.book.setActiveRange(context.range(id, area));
-      context.run(ScrollToCellCommand.id, { range: context.range(id, { ...area, rows: 1, columns: 1 }).getRange() });
+      context.run(ScrollToCellCommand.id, {
+        range: context.range(id, { ...area, rows: 1, columns: 1 }).getRange(),
+      });
     },
     freeze(id) {
       const { xSplit, ySplit } = context.facade(id).getFreeze();
@@ -74,7 +102,13 @@ export function sheetPart(context: Context, onDeleted: (sheet: string) => void):
     setFreeze(id, rows, columns) {
       const sheet = context.facade(id);
       if (rows === 0 && columns === 0) sheet.cancelFreeze();
-      else sheet.setFreeze({ xSplit: columns, ySplit: rows, startRow: rows > 0 ? rows : -1, startColumn: columns > 0 ? columns : -1 });
+      else
+        sheet.setFreeze({
+          xSplit: columns,
+          ySplit: rows,
+          startRow: rows > 0 ? rows : -1,
+          startColumn: columns > 0 ? columns : -1,
+        });
     },
   };
 }

@@ -1,13 +1,23 @@
 import { generateRandomId } from '@univerjs/core';
 import { RangeThemeStyle, SheetRangeThemeModel } from '@univerjs/sheets';
-import { AddSheetTableMutation, DeleteSheetTableCommand, DeleteSheetTableMutation, SetSheetTableMutation, SheetTableService, TableManager } from '@univerjs/sheets-table';
+import {
+  AddSheetTableMutation,
+  DeleteSheetTableCommand,
+  DeleteSheetTableMutation,
+  SetSheetTableMutation,
+  SheetTableService,
+  TableManager,
+} from '@univerjs/sheets-table';
 import type { Area, Book, TableState } from '../../excelapi/book';
 import type { Context } from './context';
 import { toArea, toRange } from './context';
 
 export type TablePart = Pick<Book, 'tables' | 'addTable' | 'changeTable' | 'deleteTable'>;
 
-interface Extra { readonly style: string; readonly showTotals: boolean }
+interface Extra {
+  readonly style: string;
+  readonly showTotals: boolean;
+}
 const PLAIN: Extra = { style: 'TableStyleMedium2', showTotals: false };
 /** The cells bring their own look; a table adds nothing but its heading row. */
 const THEME = 'table-spawnbook';
@@ -20,7 +30,8 @@ export function tablePart(context: Context): TablePart {
   const infoOf = (id: string) => service().getTableInfo(context.unitId, id);
   const themed = (): string => {
     const themes = injector.get(SheetRangeThemeModel);
-    if (!themes.getRegisteredRangeThemes().includes(THEME)) themes.registerDefaultRangeTheme(new RangeThemeStyle(THEME, { headerRowStyle: { bl: 1 } } as never));
+    if (!themes.getRegisteredRangeThemes().includes(THEME))
+      themes.registerDefaultRangeTheme(new RangeThemeStyle(THEME, { headerRowStyle: { bl: 1 } } as never));
     return THEME;
   };
   /** The engine's own command refuses names that sheets have; Excel allows them. */
@@ -28,15 +39,33 @@ export function tablePart(context: Context): TablePart {
     const unitId = context.unitId;
     const range = toRange(area);
     const header = injector.get(TableManager).getColumnHeader(unitId, sheet, range, 'Column');
-    const params = { unitId, subUnitId: sheet, name, tableId: id, range, header, options: { showHeader: true, tableStyleId: themed() } };
+    const params = {
+      unitId,
+      subUnitId: sheet,
+      name,
+      tableId: id,
+      range,
+      header,
+      options: { showHeader: true, tableStyleId: themed() },
+    };
     context.mutate(AddSheetTableMutation.id, params, { unitId, tableId: id }, DeleteSheetTableMutation.id);
   };
   return {
-    tables: () => service().getTableList(context.unitId).map((table): TableState => {
-      const { style, showTotals } = extras.get(table.id) ?? PLAIN;
-      const area = toArea(table.range);
-      return { id: table.id, name: table.name, sheet: table.subUnitId, area: showTotals ? { ...area, rows: area.rows + 1 } : area, style, showTotals };
-    }),
+    tables: () =>
+      service()
+        .getTableList(context.unitId)
+        .map((table): TableState => {
+          const { style, showTotals } = extras.get(table.id) ?? PLAIN;
+          const area = toArea(table.range);
+          return {
+            id: table.id,
+            name: table.name,
+            sheet: table.subUnitId,
+            area: showTotals ? { ...area, rows: area.rows + 1 } : area,
+            style,
+            showTotals,
+          };
+        }),
     addTable(sheet, area, name) {
       const id = generateRandomId(8);
       context.ensure(sheet, area);
@@ -49,11 +78,22 @@ export function tablePart(context: Context): TablePart {
       if (!table) return;
       const { style, showTotals } = { ...(extras.get(id) ?? PLAIN), ...patch };
       extras.set(id, { style, showTotals });
-      if (patch.name !== undefined && patch.name !== table.name) context.run(SetSheetTableMutation.id, { unitId: context.unitId, subUnitId: table.subUnitId, tableId: id, config: { name: patch.name } });
+      if (patch.name !== undefined && patch.name !== table.name)
+        context.run(SetSheetTableMutation.id, {
+          unitId: context.unitId,
+          subUnitId: table.subUnitId,
+          tableId: id,
+          config: { name: patch.name },
+        });
     },
     deleteTable(id) {
       const table = infoOf(id);
-      if (table) context.run(DeleteSheetTableCommand.id, { unitId: context.unitId, subUnitId: table.subUnitId, tableId: id });
+      if (table)
+        context.run(DeleteSheetTableCommand.id, {
+          unitId: context.unitId,
+          subUnitId: table.subUnitId,
+          tableId: id,
+        });
       extras.delete(id);
     },
   };
