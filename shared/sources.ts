@@ -5,7 +5,10 @@ import { planningSources } from './source-lists/planning';
 import { waterSources } from './source-lists/water';
 import type { Source } from './source-lists/source';
 
-/** Source key → where a number comes from. Every coefficient, every function and every reference test names a key. */
+/**
+ * Source key → where a number comes from. Every coefficient, every function and every reference test names a
+ * key.
+ */
 export const SOURCES: Readonly<Record<string, Source>> = {
   ...methodSources,
   ...waterSources,

@@ -1,4 +1,7 @@
-/** Long work as steps: a generator that yields the share done, so that a host can pause, show how far it is, or stop. */
+/**
+ * Long work as steps: a generator that yields the share done, so that a host can pause, show how far it is,
+ * or stop.
+ */
 
 /** Runs steps to their end without a pause. */
 export function runNow<P, R>(steps: Generator<P, R>): R {

@@ -23,7 +23,10 @@ type Bag = Readonly<Record<string, unknown>>;
 const messageOf = (bag: Bag): { message?: string } =>
   typeof bag.message === 'string' && bag.message !== '' ? { message: bag.message } : {};
 
-/** Errors come as objects of the runtime's own class, older hosts hand over their text; formatted numbers wrap a plain one. */
+/**
+ * Errors come as objects of the runtime's own class, older hosts hand over their text; formatted numbers wrap
+ * a plain one.
+ */
 function objectCell(bag: Bag): Cell {
   if (isCode(bag.code)) return { error: bag.code, ...messageOf(bag) };
   if (isCode(bag.error)) return { error: bag.error, ...messageOf(bag) };
@@ -50,7 +53,10 @@ export function toCell(value: unknown): Cell {
 const isPlain = (value: unknown): value is number | boolean | null =>
   typeof value === 'number' || typeof value === 'boolean' || value === null;
 
-/** A row of cells, in the array it came in when there is nothing to translate: columns of ten thousand pass here. */
+/**
+ * A row of cells, in the array it came in when there is nothing to translate: columns of ten thousand pass
+ * here.
+ */
 function toLine(line: unknown): readonly Cell[] {
   if (!Array.isArray(line)) return [toCell(line)];
   const cells: readonly unknown[] = line;
@@ -69,7 +75,10 @@ function toGrid(lines: readonly unknown[], name: string): Grid | CellError {
   return grid;
 }
 
-/** An argument left out arrives as null; a range as rows of cells. A range that is not a rectangle is answered with a sentence. */
+/**
+ * An argument left out arrives as null; a range as rows of cells. A range that is not a rectangle is answered
+ * with a sentence.
+ */
 export function toArg(value: unknown, name: string): Arg {
   if (!Array.isArray(value)) return toCell(value);
   const lines: readonly unknown[] = value;
@@ -123,7 +132,10 @@ const toShown = (cell: Cell, Failure: ErrorClass): Shown => {
   return isError(cell) ? toHostError(cell, Failure) : cell;
 };
 
-/** The engine writes a call stack into every error made, which takes a hundred times longer than the answer and is never read. */
+/**
+ * The engine writes a call stack into every error made, which takes a hundred times longer than the answer
+ * and is never read.
+ */
 function withoutStacks<T>(work: () => T): T {
   const engine = Error as { stackTraceLimit?: number };
   const before = engine.stackTraceLimit;
@@ -136,7 +148,10 @@ function withoutStacks<T>(work: () => T): T {
   }
 }
 
-/** Always rows of cells, because every function is declared to answer with a matrix; a blank is '' (null would show as 0). */
+/**
+ * Always rows of cells, because every function is declared to answer with a matrix; a blank is '' (null would
+ * show as 0).
+ */
 export function toHost(result: Cell | Grid, Failure: ErrorClass): Shown[][] {
   if (!isGrid(result)) return [[toShown(result, Failure)]];
   return result.length === 0

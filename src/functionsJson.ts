@@ -58,8 +58,9 @@ const describe = (param: NamedParam): string => {
 };
 
 /**
- * Every argument that may come from cells is a matrix, so that Excel hands a range over whole: one call for a column, and a sentence
- * of ours (instead of Excel repeating the call per cell) where a range does not belong.
+ * Every argument that may come from cells is a matrix, so that Excel hands a range over whole: one call for a
+ * column, and a sentence of ours (instead of Excel repeating the call per cell) where a range does not
+ * belong.
  */
 const parameterOf = (param: NamedParam): JsonParameter => ({
   name: param.name,

@@ -1,8 +1,9 @@
 import type { ErrorCode } from '../shared/values';
 
 /**
- * The sentences behind the errors that cells show now. Excel shows them only on hover, on some platforms not at all, and never for
- * #NUM!; the pane lists them. Kept in memory, in the page that both the functions and the pane live in.
+ * The sentences behind the errors that cells show now. Excel shows them only on hover, on some platforms not
+ * at all, and never for #NUM!; the pane lists them. Kept in memory, in the page that both the functions and
+ * the pane live in.
  */
 export interface LastError {
   /** As Excel names it: 'Sheet 1'!B4. */

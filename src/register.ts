@@ -66,8 +66,9 @@ function note(errors: LastErrors, fn: SheetFunction, call: Call, result: Cell | 
 }
 
 /**
- * The body Excel calls: the declared arguments, null where left out, then the invocation. Answers with rows of cells; an answer that
- * is an error as a whole is thrown as the host's own error, which is how every host shows its sentence.
+ * The body Excel calls: the declared arguments, null where left out, then the invocation. Answers with rows
+ * of cells; an answer that is an error as a whole is thrown as the host's own error, which is how every host
+ * shows its sentence.
  */
 export function hostBody(
   fn: SheetFunction,

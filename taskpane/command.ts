@@ -12,7 +12,10 @@ export interface Doors {
 
 export type Change = (state: State) => State;
 
-/** A next state that has work behind it; when the work ends, its change is applied to the state of that moment. */
+/**
+ * A next state that has work behind it; when the work ends, its change is applied to the state of that
+ * moment.
+ */
 export interface Working {
   readonly next: State;
   /** `isStopped`: the user wants long work to end; it then leaves everything as it was. */

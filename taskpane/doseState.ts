@@ -120,7 +120,9 @@ export const doseFaultShown = (dose: DoseState, key: string): string | undefined
   dose.isAsked || dose.touched.has(key) ? readVat(dose.texts).faults.get(key) : undefined;
 
 const judged = new WeakMap<readonly Reading[], WeakMap<Vat, Dosing | undefined>>();
-/** What the readings come to. Remembered, because a redraw asks again and the answer takes some milliseconds. */
+/**
+ * What the readings come to. Remembered, because a redraw asks again and the answer takes some milliseconds.
+ */
 export function dosingOf({ texts, readings }: Pick<DoseState, 'texts' | 'readings'>): Dosing | undefined {
   const { vat } = readVat(texts);
   if (!vat) return undefined;

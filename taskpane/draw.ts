@@ -1,6 +1,6 @@
 /**
- * A small drawing helper: views describe elements as plain data, `patch` brings the page into that shape and keeps what is
- * already there, so focus, caret and scroll position survive a redraw.
+ * A small drawing helper: views describe elements as plain data, `patch` brings the page into that shape and
+ * keeps what is already there, so focus, caret and scroll position survive a redraw.
  */
 export type Handler = (event: Event) => void;
 export type Attribute = string | number | boolean | undefined;
@@ -36,7 +36,10 @@ const SVG = 'http://www.w3.org/2000/svg';
 const handlersOf = new WeakMap<Element, Readonly<Record<string, Handler>>>();
 const keyOf = new WeakMap<Node, string>();
 
-/** One listener per event type and element; which handler it calls is looked up, so redrawing never piles listeners up. */
+/**
+ * One listener per event type and element; which handler it calls is looked up, so redrawing never piles
+ * listeners up.
+ */
 function setHandlers(element: Element, next: Readonly<Record<string, Handler>> = {}): void {
   const known = handlersOf.get(element);
   for (const type of Object.keys(next))
@@ -105,7 +108,9 @@ const reuse = (parent: Node, at: number, child: VNode | string): Node | undefine
   return [...parent.childNodes].slice(at).find((node) => fits(node, child));
 };
 
-/** What an element was last drawn as: the very same description again changes nothing, however much is in it. */
+/**
+ * What an element was last drawn as: the very same description again changes nothing, however much is in it.
+ */
 const drawnAs = new WeakMap<Node, VNode>();
 
 function fill(node: Node, child: VNode | string): void {

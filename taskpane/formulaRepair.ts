@@ -3,8 +3,9 @@ import { PREFIX } from '../shared/catalogue/define';
 import { tokenize } from '../shared/formula/tokenize';
 
 /**
- * Formulas that lost their functions: typed or opened before the functions were there, they keep a storage spelling
- * (_xldudf_SPAWN_…) or get tied to another file ('book.xlam'!… or [2]!…). Re-entering the plain spelling mends them.
+ * Formulas that lost their functions: typed or opened before the functions were there, they keep a storage
+ * spelling (_xldudf_SPAWN_…) or get tied to another file ('book.xlam'!… or [2]!…). Re-entering the plain
+ * spelling mends them.
  */
 const stored = (name: string): string => name.replaceAll('.', '_').toUpperCase();
 const byStored = new Map(CATALOGUE.map((fn) => [stored(fn.name), fn.name]));
@@ -31,7 +32,10 @@ const plainCall = (call: string): string => {
   return name === undefined || call.toUpperCase() === sign + name ? call : sign + name;
 };
 
-/** The formula with every call of ours in its plain spelling; texts in quotes and everything else stay as they are. */
+/**
+ * The formula with every call of ours in its plain spelling; texts in quotes and everything else stay as they
+ * are.
+ */
 export const mendFormula = (formula: string): string =>
   formula.startsWith('=')
     ? `=${tokenize(formula)

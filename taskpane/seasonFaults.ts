@@ -105,7 +105,10 @@ const hourOf = (text: string | undefined, otherwise: number): number => {
   return match ? Number(match[1]) + Number(match[2] ?? 0) / 60 : otherwise;
 };
 
-/** Entries that are not possible together are found even while others cannot be read yet: what is unreadable is taken as harmless. */
+/**
+ * Entries that are not possible together are found even while others cannot be read yet: what is unreadable
+ * is taken as harmless.
+ */
 function togetherFaults(form: SeasonForm): readonly BookFault[] {
   const plannedOn = serialOf(form.texts.plannedOn) ?? 0;
   const fish = (list: ListKey) =>
@@ -171,7 +174,10 @@ export function faultsOf(form: SeasonForm): Faults {
   return faults;
 }
 
-/** The whole form as a checked order book; undefined when something in it cannot be used, which `faultsOf` then tells. */
+/**
+ * The whole form as a checked order book; undefined when something in it cannot be used, which `faultsOf`
+ * then tells.
+ */
 export function bookOfForm(form: SeasonForm): OrderBook | undefined {
   let read = booksKnown.get(form);
   if (!read) {
@@ -201,7 +207,10 @@ export const firstFaultOf = (form: SeasonForm): string | undefined => {
   return faults.size === 0 ? undefined : idsOf(form).find((id) => faults.has(id));
 };
 
-/** Months between the day of planning and the last order that nobody knows the water of: nothing can be planned for them. */
+/**
+ * Months between the day of planning and the last order that nobody knows the water of: nothing can be
+ * planned for them.
+ */
 export function unknownMonths(form: SeasonForm): ReadonlySet<number> {
   const from = serialOf(form.texts.plannedOn);
   const dues = form.orders.map(({ texts }) => serialOf(texts.due)).filter((due) => due !== undefined);

@@ -1,7 +1,10 @@
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../shared/plan/fields';
 import { MONTH_NAMES } from '../shared/units/dateWords';
 
-/** One question of the season form that has one answer. The path is where the answer stands in an order book; the order book checks it. */
+/**
+ * One question of the season form that has one answer. The path is where the answer stands in an order book;
+ * the order book checks it.
+ */
 export interface SeasonField {
   readonly path: string;
   readonly label: string;

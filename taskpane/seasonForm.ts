@@ -66,7 +66,10 @@ function put(tree: Tree, path: string, value: unknown): void {
   part[last] = value;
 }
 
-/** Empty fields are left out, so that the order book takes its usual value. Hours may be typed bare; 24:00 is midnight. */
+/**
+ * Empty fields are left out, so that the order book takes its usual value. Hours may be typed bare; 24:00 is
+ * midnight.
+ */
 const given = (text: string): string | undefined => (text.trim() === '' ? undefined : text.trim());
 const hourGiven = (text: string): string | number | undefined =>
   /^\s*24:00\s*$/.test(text) ? 24 : /^\s*\d{1,2}\s*$/.test(text) ? Number(text) : given(text);
@@ -142,7 +145,10 @@ const vatLine = (vat: unknown): (string | undefined)[] => {
   ];
 };
 
-/** An order book as it would be typed; what it does not say keeps what a new form has. Leaves may be numbers, texts or missing. */
+/**
+ * An order book as it would be typed; what it does not say keeps what a new form has. Leaves may be numbers,
+ * texts or missing.
+ */
 export function formOfInput(input: unknown, today: number): SeasonForm {
   const fresh = initialForm(today);
   const tree = asTree(input);

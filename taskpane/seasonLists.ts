@@ -14,7 +14,10 @@ export interface ListLine {
   readonly fault?: string;
 }
 
-/** Columns stand apart by a tab, a semicolon, a comma with a space, or two spaces; a lone comma may be a decimal comma and is tried last. */
+/**
+ * Columns stand apart by a tab, a semicolon, a comma with a space, or two spaces; a lone comma may be a
+ * decimal comma and is tried last.
+ */
 const SEPARATORS: readonly RegExp[] = [/\t/, /;/, /,\s+/, /\s{2,}/, /,/];
 const partsOf = (line: string): readonly string[] =>
   line.split(SEPARATORS.find((separator) => separator.test(line)) ?? /$^/).map((part) => part.trim());

@@ -36,7 +36,10 @@ export interface State {
 export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'check', 'share', 'about'] as const;
 export type ScreenId = (typeof SCREENS)[number];
 
-/** starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the page runs alone. */
+/**
+ * starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the
+ * page runs alone.
+ */
 export type HostState = 'starting' | 'ready' | 'old' | 'absent';
 
 export interface Notice {

@@ -31,7 +31,10 @@ export function createStore(initial: State, doors: Doors, redraw: (state: State)
     state = next(state);
     redraw(state);
   };
-  /** Only work that showed progress takes the progress away again: a quick reading may end while a long writing goes on. */
+  /**
+   * Only work that showed progress takes the progress away again: a quick reading may end while a long
+   * writing goes on.
+   */
   const run = async (work: Promise<Change>, isLong: boolean): Promise<void> => {
     const done: Change = isLong ? (now) => ({ ...now, task: undefined }) : (now) => now;
     try {

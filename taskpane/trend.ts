@@ -1,6 +1,9 @@
 import type { Signal, TrendGroup, TrendRate, Trends, TrendView } from '../shared/learn';
 
-/** What the picture of a trend shows, before it is drawn: points with their ends, the centre, and what stands out in words. */
+/**
+ * What the picture of a trend shows, before it is drawn: points with their ends, the centre, and what stands
+ * out in words.
+ */
 
 export type Grouping = 'run' | TrendView['by'];
 export const GROUPINGS: Readonly<Record<Grouping, string>> = {
@@ -138,7 +141,8 @@ function ofGroups(trends: Trends, { by, groups, without }: TrendView): TrendPict
     notes: [
       ...(all.length > points.length ? [`${points.length} of ${all.length} are shown.`] : []),
       ...(without > 0 ? [`${without} more ${without === 1 ? 'run does' : 'runs do'} not say it.`] : []),
-      'Expected leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.',
+      'Expected leans on the farm while there are few runs. A difference is not yet a ' +
+        'cause: the best female may have had the best month.',
     ],
   };
 }

@@ -23,7 +23,10 @@ export function readNumber(text: string): number | undefined {
   return (sign === '-' || sign === '−' ? -size : size) / (percent ? 100 : 1);
 }
 
-/** 2026-05-01, 2026-05-01 22:30 or 22:30 → serial. Only the one order of day, month and year that cannot be misread. */
+/**
+ * 2026-05-01, 2026-05-01 22:30 or 22:30 → serial. Only the one order of day, month and year that cannot be
+ * misread.
+ */
 export function readMoment(text: string): number | undefined {
   const match = /^(?:(\d{4})-(\d{1,2})-(\d{1,2}))?(?:[T ]+|^)?(?:(\d{1,2}):(\d{2}))?$/.exec(text.trim());
   if (!match || text.trim() === '') return undefined;

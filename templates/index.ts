@@ -13,7 +13,10 @@ export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = {
   'season-commercial.xlsx': () => seasonTemplate(COMMERCIAL),
 };
 
-/** A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes differ. */
+/**
+ * A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes
+ * differ.
+ */
 const SHOWN_DIGITS = 15;
 const steady = (cell: CellModel): CellModel =>
   typeof cell.value === 'number' ? { ...cell, value: Number(cell.value.toPrecision(SHOWN_DIGITS)) } : cell;

@@ -1,7 +1,10 @@
 import { planSeason, readPlanForm, seasonWorkbook } from '../shared/plan';
 import type { WorkbookModel } from '../shared/workbook/model';
 
-/** An invented hatchery in an invented valley: a shed with eight vats beside a brook of soft, slightly sour water. */
+/**
+ * An invented hatchery in an invented valley: a shed with eight vats beside a brook of soft, slightly sour
+ * water.
+ */
 export const SEASON_PLAN_FORM = {
   hatchery: 'Willow Ford Hatchery',
   product: 'fingerlings',

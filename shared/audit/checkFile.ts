@@ -9,7 +9,10 @@ export type CheckedFile =
   | { readonly fault: string }
   | { readonly isCancelled: true };
 
-/** Runs steps to their end, reporting each; undefined when it was cancelled. A host that must stay responsive takes the steps itself. */
+/**
+ * Runs steps to their end, reporting each; undefined when it was cancelled. A host that must stay responsive
+ * takes the steps itself.
+ */
 export function runToEnd<T>(steps: Generator<number, T>, watch: Watch): { readonly value: T } | undefined {
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) return { value: step.value };
@@ -36,7 +39,8 @@ export function checkFile(
   return done.value.tables.length === 0
     ? {
         fault:
-          'No column of the file was recognised as a record of a hatchery. Name the columns in a header row (Date, Eggs, Temperature …) or choose them in the pane.',
+          'No column of the file was recognised as a record of a hatchery. Name the columns in ' +
+          'a header row (Date, Eggs, Temperature …) or choose them in the pane.',
       }
     : { report: done.value, notes };
 }

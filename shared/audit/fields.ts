@@ -22,7 +22,10 @@ import {
   text,
 } from '../units/quantities';
 
-/** What a record can say. Every number is held in the unit of its quantity; a share is 0..1; dates and times are serials. */
+/**
+ * What a record can say. Every number is held in the unit of its quantity; a share is 0..1; dates and times
+ * are serials.
+ */
 export interface FieldSpec {
   readonly kind: 'number' | 'moment' | 'text';
   readonly quantity: Quantity;

@@ -10,7 +10,10 @@ export interface Sourced<T> extends RecordPlace {
   readonly value: T;
 }
 
-/** One row (or one form) of a record book: only what was filled in, each in the unit of its field, with the cell it came from. */
+/**
+ * One row (or one form) of a record book: only what was filled in, each in the unit of its field, with the
+ * cell it came from.
+ */
 export type RunValues = { readonly [N in NumericField]?: Sourced<number> } & {
   readonly [N in TextField]?: Sourced<string>;
 };
@@ -20,7 +23,10 @@ export interface RunRecord {
   readonly sheet: string;
   readonly row: number;
   readonly values: RunValues;
-  /** Rules with a finding of severity "impossible" or "unlikely" on this record; a record without any is taken as accepted. */
+  /**
+   * Rules with a finding of severity "impossible" or "unlikely" on this record; a record without any is taken
+   * as accepted.
+   */
   readonly findings: readonly string[];
 }
 

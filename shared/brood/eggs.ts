@@ -11,15 +11,17 @@ export const eggsPerFemale = (kg: number, eggShare: number, eggsPerGram: number)
   eggWeight(kg, eggShare) * eggsPerGram;
 
 /**
- * Whole females that together give the eggs: rounded up, with a guard so that an exact quotient is not pushed up by rounding error.
- * `spawning` is the share of injected females that give eggs.
+ * Whole females that together give the eggs: rounded up, with a guard so that an exact quotient is not pushed
+ * up by rounding error. `spawning` is the share of injected females that give eggs.
  */
 export const femalesFor = (eggs: number, perFemale: number, spawning: number): number => {
   const exact = eggs / (perFemale * spawning);
   return Math.ceil(exact * (1 - 1e-12));
 };
 
-/** Stripped egg weight as a share of body weight, mean and printed spread, African catfish in Congo (GRAAF95). */
+/**
+ * Stripped egg weight as a share of body weight, mean and printed spread, African catfish in Congo (GRAAF95).
+ */
 export const SEASONS = {
   rainy: { share: 0.143, spread: 0.013 }, // share of body weight, GRAAF95
   dry: { share: 0.013, spread: 0.003 }, // share of body weight, GRAAF95

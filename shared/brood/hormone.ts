@@ -1,6 +1,7 @@
 /**
- * Hormone preparations: unit, the dose taken when none is given, and the lowest and highest dose published for African catfish.
- * Doses are per kg of female. All Clarias studies seen give them at once (single injection).
+ * Hormone preparations: unit, the dose taken when none is given, and the lowest and highest dose published
+ * for African catfish. Doses are per kg of female. All Clarias studies seen give them at once (single
+ * injection).
  */
 export interface Preparation {
   readonly name: string;
@@ -22,9 +23,12 @@ export const PREPARATIONS: readonly Preparation[] = [
     antagonist: 0,
     isSolution: true,
   }, // mL/kg, BRZUSKA03 and SUEZ
-  { name: 'carp pituitary', unit: 'mg', dose: 4, published: [3, 4], antagonist: 0, isSolution: false }, // mg/kg, BRZUSKA03 and GRAAF95
-  { name: 'tilapia pituitary', unit: 'mg', dose: 8, published: [6, 10], antagonist: 0, isSolution: false }, // mg/kg, TILAPIAGLAND
-  { name: 'hCG', unit: 'IU', dose: 3000, published: [500, 6000], antagonist: 0, isSolution: false }, // IU/kg, SUEZ and SALEH
+  // mg/kg, BRZUSKA03 and GRAAF95
+  { name: 'carp pituitary', unit: 'mg', dose: 4, published: [3, 4], antagonist: 0, isSolution: false },
+  // mg/kg, TILAPIAGLAND
+  { name: 'tilapia pituitary', unit: 'mg', dose: 8, published: [6, 10], antagonist: 0, isSolution: false },
+  // IU/kg, SUEZ and SALEH
+  { name: 'hCG', unit: 'IU', dose: 3000, published: [500, 6000], antagonist: 0, isSolution: false },
   {
     name: 'GnRHa with domperidone',
     unit: 'µg',
@@ -56,8 +60,9 @@ export interface Dose {
 }
 
 /**
- * Dose of one fish. `concentration` is amount per mL of what is in the syringe; without it a powder has no volume.
- * The antagonist keeps its published proportion to the dose. Example: carp pituitary, 1.2 kg at 4 mg/kg → 4.8 mg.
+ * Dose of one fish. `concentration` is amount per mL of what is in the syringe; without it a powder has no
+ * volume. The antagonist keeps its published proportion to the dose. Example: carp pituitary, 1.2 kg at 4
+ * mg/kg → 4.8 mg.
  */
 export function doseFor(
   preparation: Preparation,
@@ -74,16 +79,25 @@ export function doseFor(
   return { amount, antagonist: preparation.antagonist * kg * (perKg / preparation.dose), volume };
 }
 
-/** First and second part of a split dose. Published for migrants of another continent: 10 % then 90 % (NEOTROP13). */
+/**
+ * First and second part of a split dose. Published for migrants of another continent: 10 % then 90 %
+ * (NEOTROP13).
+ */
 export const splitDose = (amount: number, firstShare: number): readonly [number, number] => [
   amount * firstShare,
   amount * (1 - firstShare),
 ];
 
-/** Whole packs for an amount with a spare, less what is left from before. The guard keeps an exact quotient whole. */
+/**
+ * Whole packs for an amount with a spare, less what is left from before. The guard keeps an exact quotient
+ * whole.
+ */
 export const packsFor = (needed: number, spare: number, perPack: number, left: number): number =>
   Math.max(0, Math.ceil(((needed * (1 + spare) - left) / perPack) * (1 - 1e-12)));
 
-/** Donor fish for glands of the same species: donors weigh `ratio` times the fish to be injected (1.5, CLARIIDPAGE). */
+/**
+ * Donor fish for glands of the same species: donors weigh `ratio` times the fish to be injected (1.5,
+ * CLARIIDPAGE).
+ */
 export const donorsFor = (kg: number, donorKg: number, ratio: number): number =>
   Math.ceil(((kg * ratio) / donorKg) * (1 - 1e-12));

@@ -20,15 +20,19 @@ export const malesForEffective = (females: number, effective: number): number =>
     ? Math.ceil(((effective * females) / (4 * females - effective)) * (1 - 1e-12))
     : NaN;
 
-/** Parents that count when they contribute unequally: (Σc)²/Σc². Example: milt shares 0.8, 0.1, 0.1 → 1.52 males. */
+/**
+ * Parents that count when they contribute unequally: (Σc)²/Σc². Example: milt shares 0.8, 0.1, 0.1 → 1.52
+ * males.
+ */
 export const effectiveContributors = (contributions: readonly number[]): number => {
   const sum = contributions.reduce((a, b) => a + b, 0);
   return (sum * sum) / contributions.reduce((a, c) => a + c * c, 0);
 };
 
 /**
- * Fish to keep from each lot so that the lots contribute as evenly as their numbers allow: the largest common ceiling whose sum
- * does not pass the wish; what is left over goes one each to the first lots that still have fish.
+ * Fish to keep from each lot so that the lots contribute as evenly as their numbers allow: the largest common
+ * ceiling whose sum does not pass the wish; what is left over goes one each to the first lots that still have
+ * fish.
  */
 export function evenShares(available: readonly number[], wanted: number): number[] {
   const kept = available.map(() => 0);

@@ -6,7 +6,8 @@ export const LEAST_SPERM_PER_EGG = 3_000; // sperm/egg, RURANGWA98
 
 /**
  * Undiluted milt for a batch of eggs: eggs × sperm per egg ÷ (sperm per mL × motile share).
- * In: numbers, sperm per mL. Out: mL. Exact arithmetic. Example: 105,000 eggs at 15,000 and 5.62e9/mL → 0.28 mL.
+ * In: numbers, sperm per mL. Out: mL. Exact arithmetic. Example: 105,000 eggs at 15,000 and 5.62e9/mL → 0.28
+ * mL.
  */
 export const miltVolume = (eggs: number, spermPerEgg: number, spermPerMl: number, motile: number): number =>
   (eggs * spermPerEgg) / (spermPerMl * motile);

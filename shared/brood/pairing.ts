@@ -1,9 +1,10 @@
 import { assign } from './assign';
 
 /**
- * Pairing from labels alone. A label is "line/family" or just a family. Two fish of one family are full sibs (0.5), two of one line
- * but different families are taken as half sibs (0.25), others as unrelated (0). Offspring inbreeding is half the relationship
- * (PEDIGREE). A fish without a label is unknown: chosen after unrelated ones, before half sibs.
+ * Pairing from labels alone. A label is "line/family" or just a family. Two fish of one family are full sibs
+ * (0.5), two of one line but different families are taken as half sibs (0.25), others as unrelated (0).
+ * Offspring inbreeding is half the relationship (PEDIGREE). A fish without a label is unknown: chosen after
+ * unrelated ones, before half sibs.
  */
 export interface Label {
   readonly line: string;
@@ -40,7 +41,10 @@ const COST: Readonly<Record<Relationship, number>> = {
   'full sibs': 2e9,
 };
 
-/** A male for every female: least inbreeding in sum, then as few repeats of a male as that allows. Index of the male per female. */
+/**
+ * A male for every female: least inbreeding in sum, then as few repeats of a male as that allows. Index of
+ * the male per female.
+ */
 export function pairUp(
   females: readonly (Label | undefined)[],
   males: readonly (Label | undefined)[],

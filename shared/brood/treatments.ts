@@ -1,4 +1,7 @@
-/** Strengths published evidence forbids on eggs and fry of African catfish. A bath here lasts 15 minutes, as in the trials. */
+/**
+ * Strengths published evidence forbids on eggs and fry of African catfish. A bath here lasts 15 minutes, as
+ * in the trials.
+ */
 export const BATH_MINUTES = 15; // min, EGGFORMALIN10 and FRYSALT11
 
 /** Formalin on eggs: 50 to 250 mg/L lowered the hatch, 500, 750 and 1000 mg/L killed all (EGGFORMALIN10). */

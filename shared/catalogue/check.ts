@@ -2,7 +2,10 @@ import { SOURCES } from '../sources';
 import { CAUTIONS } from '../cautions';
 import type { Example, NamedParam, SheetFunction } from './define';
 
-/** Whole-catalogue rules: what every record must have before anything is derived from it. Returns sentences, none when all is well. */
+/**
+ * Whole-catalogue rules: what every record must have before anything is derived from it. Returns sentences,
+ * none when all is well.
+ */
 
 const ID = /^[A-Z][A-Z0-9]*(\.[A-Z][A-Z0-9]*)+$/;
 const CELL_LIKE = /^([A-Z]{1,3}[0-9]{1,7}|R[0-9]*C[0-9]*)$/;

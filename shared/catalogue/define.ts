@@ -57,8 +57,8 @@ export type ResultOf<R extends Return> =
       : Scalar;
 
 /**
- * An example is a test and a help text. `gives` is printed text: a number must agree with the computed one to half a unit of
- * its last printed digit; a grid lists the rows of a table or of fields, without headings.
+ * An example is a test and a help text. `gives` is printed text: a number must agree with the computed one to
+ * half a unit of its last printed digit; a grid lists the rows of a table or of fields, without headings.
  */
 export interface Example {
   readonly args: readonly (Cell | Grid)[];
@@ -88,7 +88,10 @@ export interface FunctionSpec<P extends Params = Params, R extends Return = Retu
   readonly examples: readonly Example[];
   /** Raised when the same arguments give another number. */
   readonly version?: number;
-  /** Equivalent formula of built-in functions, parameters as {name}; lets a shared copy stay alive without the add-in. */
+  /**
+   * Equivalent formula of built-in functions, parameters as {name}; lets a shared copy stay alive without the
+   * add-in.
+   */
   readonly native?: string;
   readonly compute: (args: ArgsOf<P>) => ResultOf<R>;
 }

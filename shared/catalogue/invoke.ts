@@ -66,7 +66,10 @@ const shapeOf = (plan: Plan, args: readonly Arg[]): Shape => {
   return { rows, columns };
 };
 
-/** The cell of an argument at a place of the answer: single cells, rows and columns stretch, anything else must fit. */
+/**
+ * The cell of an argument at a place of the answer: single cells, rows and columns stretch, anything else
+ * must fit.
+ */
 const cellAt = (arg: Arg, row: number, column: number): Cell | undefined | 'misfit' => {
   if (!isGrid(arg)) return arg;
   const line = arg[arg.length === 1 ? 0 : row];
@@ -77,7 +80,10 @@ const cellAt = (arg: Arg, row: number, column: number): Cell | undefined | 'misf
 
 const size = (n: number, m: number): string => (m === 1 ? `${n} rows` : `${n} × ${m} cells`);
 
-/** Reads one place of the answer into `into`; returns an error, or 'blank' when every range argument is blank there. */
+/**
+ * Reads one place of the answer into `into`; returns an error, or 'blank' when every range argument is blank
+ * there.
+ */
 function readPlace(
   plan: Plan,
   args: readonly Arg[],
@@ -194,8 +200,9 @@ function table(
 }
 
 /**
- * Calls a declared function with what a sheet hands over: checks every argument from its declaration, lets ranges broadcast as
- * built-in functions do, and answers with a cell or a grid that spills. Never throws for bad input.
+ * Calls a declared function with what a sheet hands over: checks every argument from its declaration, lets
+ * ranges broadcast as built-in functions do, and answers with a cell or a grid that spills. Never throws for
+ * bad input.
  */
 export function invoke(fn: SheetFunction, given: readonly Arg[]): Cell | Grid {
   if (given.length > fn.params.length) return say.tooMany(fn.name, fn.params.length, given.length);

@@ -56,7 +56,10 @@ export interface SeriesParam<T = unknown> extends Base, NumberLimits {
   readonly quantity: Quantity;
   /** Series of the same pair are read row by row together; a row that is blank in all of them is skipped. */
   readonly pair?: string;
-  /** What a blank in one series of a pair does: 'refuse' names the row, 'drop' leaves the row out (a gap in a log). */
+  /**
+   * What a blank in one series of a pair does: 'refuse' names the row, 'drop' leaves the row out (a gap in a
+   * log).
+   */
   readonly blanks: 'refuse' | 'drop';
   readonly atLeast: number;
   readonly carries?: T;

@@ -3,7 +3,9 @@ import { isError, refuse, outside } from '../values';
 import type { NamedParam } from './define';
 import type { ChoiceParam, NumberLimits } from './params';
 
-/** Every sentence a user can get from an argument check. Form: what was given, what is allowed, what to do. */
+/**
+ * Every sentence a user can get from an argument check. Form: what was given, what is allowed, what to do.
+ */
 
 const plain = (x: number): string => {
   const rounded = Math.abs(x) >= 1e15 ? x.toExponential(3) : String(Number(x.toPrecision(10)));

@@ -11,9 +11,10 @@ export interface ClusteredShare extends Limits {
 /**
  * A share from several samples taken at different spots, with an interval that sees clumping.
  *
- * Share Σk / Σn. Ends: the wider, on each side, of the ratio-estimator interval (spread between samples, t with m − 1 degrees
- * of freedom) and the Wilson interval of the pooled count, cut at 0 and 1. One sample: Wilson alone.
- * Source: COCH77 chapter 3 (clusters), WILS27. Example: 90/100, 50/100 → 0.70 and an interval far wider than 140 of 200 gives.
+ * Share Σk / Σn. Ends: the wider, on each side, of the ratio-estimator interval (spread between samples, t
+ * with m − 1 degrees of freedom) and the Wilson interval of the pooled count, cut at 0 and 1. One sample:
+ * Wilson alone. Source: COCH77 chapter 3 (clusters), WILS27. Example: 90/100, 50/100 → 0.70 and an interval
+ * far wider than 140 of 200 gives.
  */
 export const clusteredShare = (
   successes: readonly number[],

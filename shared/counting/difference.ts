@@ -11,8 +11,8 @@ export interface Difference extends Limits {
 /**
  * Difference of two independent shares with its interval.
  *
- * d = p1 − p2; low = d − √((p1 − l1)² + (u2 − p2)²), high = d + √((u1 − p1)² + (p2 − l2)²), l and u the Wilson ends.
- * Source: NEWC98D, method 10. Example: 56 of 70 against 48 of 80 → 0.2, 0.0524 to 0.3339.
+ * d = p1 − p2; low = d − √((p1 − l1)² + (u2 − p2)²), high = d + √((u1 − p1)² + (p2 − l2)²), l and u the
+ * Wilson ends. Source: NEWC98D, method 10. Example: 56 of 70 against 48 of 80 → 0.2, 0.0524 to 0.3339.
  */
 export const shareDifference = (
   k1: number,
@@ -35,8 +35,9 @@ export const shareDifference = (
 /**
  * Difference of two numbers per gram, each from its own subsamples.
  *
- * d ± t·√(e1² + e2²), degrees of freedom (e1² + e2²)² / (e1⁴/v1 + e2⁴/v2). Source: SATT46, errors from COCH77.
- * Validity: two or more samples on each side; NaN otherwise. Example: equal samples on both sides → 0 with limits ± the same.
+ * d ± t·√(e1² + e2²), degrees of freedom (e1² + e2²)² / (e1⁴/v1 + e2⁴/v2). Source: SATT46, errors from
+ * COCH77. Validity: two or more samples on each side; NaN otherwise. Example: equal samples on both sides → 0
+ * with limits ± the same.
  */
 export const ratioDifference = (
   first: RatioEstimate,

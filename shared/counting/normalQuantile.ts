@@ -33,8 +33,8 @@ const horner = (coefficients: readonly number[], x: number): number => {
 /**
  * Standard normal quantile: the z below which a share p of the distribution lies.
  *
- * Rational approximation in three pieces. In: share. Out: z. Validity: 0 < p < 1, NaN outside; relative error near 1e-16.
- * Source: WICH88. Example: 0.975 → 1.959964.
+ * Rational approximation in three pieces. In: share. Out: z. Validity: 0 < p < 1, NaN outside; relative error
+ * near 1e-16. Source: WICH88. Example: 0.975 → 1.959964.
  */
 export const normalQuantile = (p: number): number => {
   if (!(p > 0 && p < 1)) return NaN;

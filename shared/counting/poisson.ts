@@ -9,8 +9,8 @@ export interface Limits {
 /**
  * Quantile of the gamma distribution with shape `a` and scale 1.
  *
- * Start: cube-root rule WILSHIL31; then Halley steps kept inside a closing bracket until the error left is below 1e-11 of the answer. NaN outside a > 0, 0 < p < 1.
- * Example: shape 1, share 0.975 → 3.6889.
+ * Start: cube-root rule WILSHIL31; then Halley steps kept inside a closing bracket until the error left is
+ * below 1e-11 of the answer. NaN outside a > 0, 0 < p < 1. Example: shape 1, share 0.975 → 3.6889.
  */
 export const gammaQuantile = (p: number, a: number): number => {
   if (!(a > 0 && p > 0 && p < 1)) return NaN;

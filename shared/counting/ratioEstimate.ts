@@ -15,11 +15,11 @@ const sum = (list: readonly number[]): number => list.reduce((total, x) => total
 /**
  * Number per gram (or millilitre) from several subsamples, as the ratio of the sums, with its interval.
  *
- * r = Σc / Σw; s² = Σ(c − r·w)² / (n − 1); variance of r = (1 − f)·s² / (n·w̄²), f = Σw / W the share of the lot that was sampled;
- * interval r ± t(n − 1)·√variance. A single sample has no spread: its interval is Poisson for the count alone.
- * In: sample sizes w > 0, counts c ≥ 0, size of the whole lot W (Infinity when samples are a negligible part).
- * Source: COCH77; single sample GARW36. Counting noise in W itself is not included.
- * Example: 1.5/1.6/1.9 g with 36/35/41 eggs → 22.4 per g.
+ * r = Σc / Σw; s² = Σ(c − r·w)² / (n − 1); variance of r = (1 − f)·s² / (n·w̄²), f = Σw / W the share of the
+ * lot that was sampled; interval r ± t(n − 1)·√variance. A single sample has no spread: its interval is
+ * Poisson for the count alone. In: sample sizes w > 0, counts c ≥ 0, size of the whole lot W (Infinity when
+ * samples are a negligible part). Source: COCH77; single sample GARW36. Counting noise in W itself is not
+ * included. Example: 1.5/1.6/1.9 g with 36/35/41 eggs → 22.4 per g.
  */
 export const ratioEstimate = (
   sizes: readonly number[],

@@ -5,9 +5,9 @@ import { wilsonAt } from './wilson';
 /**
  * How many to look at so that the Wilson interval of a share is no wider than ± a wished half width.
  *
- * Smallest whole n whose interval at p·n has half width ≤ d; the half width falls steadily with n, so halving finds it.
- * A finite lot of N needs n / (1 + (n − 1)/N), COCH77 chapter 4. In: shares. Out: whole number. Source: WILS27.
- * Example: p 0.5, ± 5 points at 95 % → 381 (the textbook plus-or-minus gives 385).
+ * Smallest whole n whose interval at p·n has half width ≤ d; the half width falls steadily with n, so halving
+ * finds it. A finite lot of N needs n / (1 + (n − 1)/N), COCH77 chapter 4. In: shares. Out: whole number.
+ * Source: WILS27. Example: p 0.5, ± 5 points at 95 % → 381 (the textbook plus-or-minus gives 385).
  */
 export const sampleForShare = (
   expected: number,
@@ -48,7 +48,9 @@ export const subsamplesFor = (spread: number, half: number, confidence: number):
   return NaN;
 };
 
-/** Spread of one sample around the ratio of sums, relative to its expected count. Example: equal ratios → 0. */
+/**
+ * Spread of one sample around the ratio of sums, relative to its expected count. Example: equal ratios → 0.
+ */
 export const relativeSpread = (sizes: readonly number[], counts: readonly number[]): number => {
   const n = sizes.length;
   const counted = counts.reduce((a, b) => a + b, 0);

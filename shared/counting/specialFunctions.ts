@@ -1,4 +1,6 @@
-/** Lanczos 1964 with g = 7 and nine terms; from memory, checked against factorials and an independent library. */
+/**
+ * Lanczos 1964 with g = 7 and nine terms; from memory, checked against factorials and an independent library.
+ */
 const LANCZOS = [
   0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
   12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,
@@ -7,7 +9,10 @@ const MOST_STEPS = 20000;
 const CLOSE = 1e-16;
 const TINY = 1e-300;
 
-/** Natural logarithm of the gamma function. Validity: x > 0, NaN outside. Source: Lanczos 1964. Example: 5 → ln 24. */
+/**
+ * Natural logarithm of the gamma function. Validity: x > 0, NaN outside. Source: Lanczos 1964. Example: 5 →
+ * ln 24.
+ */
 export const logGamma = (x: number): number => {
   if (!(x > 0)) return NaN;
   if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - logGamma(1 - x);
@@ -36,8 +41,9 @@ const continuedFraction = (b0: number, term: (step: number) => readonly [a: numb
 /**
  * Regularised incomplete beta function I_x(a, b), the share of a beta distribution below x.
  *
- * Continued fraction of the Handbook of Mathematical Functions 26.5.8, used on the side where it converges fast.
- * Validity: a, b > 0, 0 ≤ x ≤ 1. Source: Abramowitz and Stegun 1964, from memory. Example: I_0.5(2, 2) = 0.5.
+ * Continued fraction of the Handbook of Mathematical Functions 26.5.8, used on the side where it converges
+ * fast. Validity: a, b > 0, 0 ≤ x ≤ 1. Source: Abramowitz and Stegun 1964, from memory. Example: I_0.5(2, 2)
+ * = 0.5.
  */
 export const incompleteBeta = (x: number, a: number, b: number): number => {
   if (!(x >= 0 && x <= 1 && a > 0 && b > 0)) return NaN;

@@ -11,10 +11,10 @@ export interface StageProduct extends Stage {
 /**
  * A start number times the shares of several stages, their uncertainty carried along.
  *
- * On logarithms the product is a sum; its ends are log θ − √Σ(log θi − log li)² and log θ + √Σ(log ui − log θi)².
- * A stage that nothing survived gives 0 to the product of all upper ends, the widest answer.
- * In: start with its limits, each share with its limits. Source: ZOUD08. Stages must be counted separately from each other.
- * Example: 10,000 exactly, then 80 of 100 and 50 of 100 → 4,000 with 3,134 to 4,853.
+ * On logarithms the product is a sum; its ends are log θ − √Σ(log θi − log li)² and log θ + √Σ(log ui − log
+ * θi)². A stage that nothing survived gives 0 to the product of all upper ends, the widest answer.
+ * In: start with its limits, each share with its limits. Source: ZOUD08. Stages must be counted separately
+ * from each other. Example: 10,000 exactly, then 80 of 100 and 50 of 100 → 4,000 with 3,134 to 4,853.
  */
 export const stageProduct = (start: Stage, shares: readonly Stage[]): StageProduct => {
   const parts = [start, ...shares];

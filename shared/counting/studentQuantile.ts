@@ -28,8 +28,8 @@ const hill = (tails: number, df: number): number => {
 /**
  * Two-sided quantile of Student's t: the t that leaves 1 − confidence outside ±t.
  *
- * Start: closed forms for 1 and 2 degrees of freedom, HILL70 above. Then Newton steps on the exact distribution,
- * P(|T| > t) = I_x(df/2, 1/2) with x = df/(df + t²).
+ * Start: closed forms for 1 and 2 degrees of freedom, HILL70 above. Then Newton steps on the exact
+ * distribution, P(|T| > t) = I_x(df/2, 1/2) with x = df/(df + t²).
  * In: share, degrees of freedom ≥ 1 (fractions allowed). Out: t > 0. NaN outside. Source: HILL70.
  * Example: 0.95 with 2 degrees of freedom → 4.3027.
  */

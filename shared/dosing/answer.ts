@@ -21,11 +21,14 @@ const filled = (sentence: string): string =>
 const grams = (cell: string): string => `TEXT(${cell},IF(${cell}<1,"0.00",IF(${cell}<100,"0.0","0")))`;
 
 const MISSING = fx(
-  'IF(NOT(ISNUMBER({volume})),"Type the water in the vat.",IF(NOT(ISNUMBER({temperature})),"Type the water temperature.",' +
+  'IF(NOT(ISNUMBER({volume})),"Type the water in the ' +
+    'vat.",IF(NOT(ISNUMBER({temperature})),"Type the water temperature.",' +
     'IF(NOT(ISTEXT({stocked})),"Say whether fish, eggs or larvae are in the vat.",' +
     `IF(COUNT(${LEVELS})=0,"Write the pH before any product in the first row of the readings, beside 0 g.",` +
     `IF(COUNT(${DOSES})<>COUNT(${LEVELS}),"Every row of the readings needs both the grams and the pH.",` +
-    '"Something typed cannot be used: grams must not fall from row to row, the wished pH must lie inside the window, and every value must fit the hint of its cell. (#NAME? below: the Spawnbook functions are not here.)")))))',
+    ('"Something typed cannot be used: grams must not fall from row to row, the wished pH ' +
+      'must lie inside the window, and every value must fit the hint of its cell. (#NAME? ' +
+      'below: the Spawnbook functions are not here.)")))))'),
 );
 
 const HINDRANCE =

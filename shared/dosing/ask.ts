@@ -113,7 +113,9 @@ export const askFit = (vat: Vat, readings: readonly Reading[]): readonly Row[] |
     vat.meter,
   ]);
 
-/** The untouched water with its carbon dioxide, and what so many grams make of it: at once, and once aired. */
+/**
+ * The untouched water with its carbon dioxide, and what so many grams make of it: at once, and once aired.
+ */
 export const askOutcome = (
   vat: Vat,
   first: Reading,

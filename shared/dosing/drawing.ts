@@ -14,7 +14,9 @@ const LINES = [
   { name: 'Window to', column: 'I', color: '0B4F2A' },
 ] as const;
 
-/** The path of the pH, reading by reading, with the window as two lines; its numbers stand on the second page. */
+/**
+ * The path of the pH, reading by reading, with the window as two lines; its numbers stand on the second page.
+ */
 export function drawing(sheet: SheetBuilder, readings: readonly Reading[]): void {
   const first = DRAWING + 1;
   const last = DRAWING + READINGS;

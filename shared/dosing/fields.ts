@@ -2,8 +2,8 @@ import { findFunction } from '../catalogue';
 import type { NamedParam } from '../catalogue/define';
 
 /**
- * The questions of the dosing sheet, once: the pane draws them, the sheet prints them. What is allowed stands in the catalogue, in
- * the argument each question fills.
+ * The questions of the dosing sheet, once: the pane draws them, the sheet prints them. What is allowed stands
+ * in the catalogue, in the argument each question fills.
  */
 export interface DosingField {
   readonly key: DosingKey;

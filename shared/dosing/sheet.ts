@@ -29,8 +29,8 @@ import {
 } from './layout';
 
 /**
- * The dosing sheet: answers and readings are typed, one formula gives the next part-dose and how it is likely to go on. The same
- * functions as in the pane, so the same numbers.
+ * The dosing sheet: answers and readings are typed, one formula gives the next part-dose and how it is likely
+ * to go on. The same functions as in the pane, so the same numbers.
  */
 const SHEET = 'Dosing';
 const PAGE_WIDTH = 130;
@@ -208,7 +208,8 @@ export function dosingWorkbook(vat: Vat, readings: readonly Reading[]): Workbook
   sheet.put('B1', 'Dosing at the vat', 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Yellow cells are yours. Give the dose, wait, write down the grams so far and the pH; the answer follows every reading.',
+    'Yellow cells are yours. Give the dose, wait, write down the grams so far and the ' +
+      'pH; the answer follows every reading.',
     'subtitle',
   );
   answerLines(sheet);

@@ -21,14 +21,19 @@ export const cautionsFor = (material: string, isStocked: boolean): readonly stri
   );
 
 export const BUCKET =
-  'Surer with one pH only: try a bucket first. Fill it from the vat, type its litres as the water in the vat, add a weak solution of the product step by step and write its readings here.';
+  'Surer with one pH only: try a bucket first. Fill it from the vat, type its litres ' +
+  'as the water in the vat, add a weak solution of the product step by step and write ' +
+  'its readings here.';
 
 /** Gas that is still in the water leaves later and takes the pH up with it. */
 export const climbs = (later: number, isDone: boolean): string =>
   `This water holds much carbon dioxide. As that leaves into the air, the pH will climb to about ${later.toFixed(1)}, above the window. ` +
   (isDone
     ? 'Measure it every day; if it passes the window, exchange part of the water.'
-    : 'Better: aerate strongly for some hours first, measure, and begin again as a new vat. It then takes much less product.');
+    : 'Better: aerate strongly for some hours first, measure, and begin again as a new ' +
+      'vat. It then takes much less product.');
 
 export const AIR_FIRST =
-  'Water straight from a well holds much carbon dioxide: as that leaves into the air, the pH goes on climbing for a day or more, also past the window. Aerate strongly for some hours before dosing, and measure again the day after.';
+  'Water straight from a well holds much carbon dioxide: as that leaves into the air, ' +
+  'the pH goes on climbing for a day or more, also past the window. Aerate strongly ' +
+  'for some hours before dosing, and measure again the day after.';

@@ -12,9 +12,9 @@ export interface HatchingWater {
 /**
  * Water to hatch Artemia cysts in: 5 g/L below 20 L, 2 g/L from 20 L up.
  *
- * Without a vessel size one vessel is meant: up to 100 g fits below 20 L, more needs the lower density at once (100 g: 50 L).
- * With a vessel size the density follows that size and the number of vessels is rounded up.
- * In: g, L. Out: L, g/L, number. Source: NEW02. Example: 27.1 g → 5.42 L.
+ * Without a vessel size one vessel is meant: up to 100 g fits below 20 L, more needs the lower density at
+ * once (100 g: 50 L). With a vessel size the density follows that size and the number of vessels is rounded
+ * up. In: g, L. Out: L, g/L, number. Source: NEW02. Example: 27.1 g → 5.42 L.
  */
 export const hatchingWater = (cysts: number, vessel?: number): HatchingWater => {
   if (vessel !== undefined) {
@@ -27,8 +27,9 @@ export const hatchingWater = (cysts: number, vessel?: number): HatchingWater => 
 
 /**
  * Time by which a share of the final hatch was reached: straight line between readings of a rising curve.
- * In: hours rising, cumulative hatch, wished share of the last reading. Out: h; NaN when the first reading is already past it.
- * Source: ASEM13 (T10, T90, synchrony T90 − T10). Example: 0 % at 12 h, 100 % at 22 h: T10 is 13 h.
+ * In: hours rising, cumulative hatch, wished share of the last reading. Out: h; NaN when the first reading is
+ * already past it. Source: ASEM13 (T10, T90, synchrony T90 − T10). Example: 0 % at 12 h, 100 % at 22 h: T10
+ * is 13 h.
  */
 export const hatchTime = (hours: readonly number[], hatched: readonly number[], wished: number): number => {
   const target = (hatched.at(-1) ?? NaN) * wished;

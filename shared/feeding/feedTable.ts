@@ -28,8 +28,8 @@ export interface FeedDay {
 /**
  * Feed day by day: whole fish left, mean weight, ration, and the running total in bags.
  *
- * Day 1 starts with all fish at the first weight. Deaths at an even daily rate, survival^((d − 1)/days); growth at a steady
- * specific rate; ration from the weight of the morning. bags = bags opened so far.
+ * Day 1 starts with all fish at the first weight. Deaths at an even daily rate, survival^((d − 1)/days);
+ * growth at a steady specific rate; ration from the weight of the morning. bags = bags opened so far.
  * Source: DEFINITION (growth RICKER79). Example: 1,000 fish of 2 g, 5 %: day 1 is 100 g.
  */
 export const feedTable = ({

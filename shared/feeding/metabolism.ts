@@ -20,9 +20,10 @@ const along = ([first, last]: readonly [number, number], dryWeight: number): num
 /**
  * Oxygen one growing African catfish uses at 28 °C.
  *
- * The paper's abstract says oxygen use per dry weight falls along one power line from 1.0 µmol/(mg·h) at 0.07 mg to 0.033 at 38 g
- * of dry weight; the line between the two printed ends is drawn here. In: dry weight of one fish, mg. Out: mg O2 per hour and fish.
- * Validity: 0.07 mg to 38 g dry weight, 28 °C, well fed; NaN outside. Source: CONC98. Example: 0.07 mg → 0.00224 mg/h.
+ * The paper's abstract says oxygen use per dry weight falls along one power line from 1.0 µmol/(mg·h) at 0.07
+ * mg to 0.033 at 38 g of dry weight; the line between the two printed ends is drawn here. In: dry weight of
+ * one fish, mg. Out: mg O2 per hour and fish. Validity: 0.07 mg to 38 g dry weight, 28 °C, well fed; NaN
+ * outside. Source: CONC98. Example: 0.07 mg → 0.00224 mg/h.
  */
 export const oxygenPerFish = (dryWeight: number): number =>
   along(OXYGEN, dryWeight) * dryWeight * MG_PER_MICROMOLE;
@@ -30,20 +31,23 @@ export const oxygenPerFish = (dryWeight: number): number =>
 /**
  * Food one growing African catfish eats at 28 °C, as dry food per dry body weight and day.
  *
- * Same paper: from 152 % at 0.07 mg to 6.2 % at 38 g dry weight. Out: share per day. Source: CONC98. Example: 38 g → 0.062.
+ * Same paper: from 152 % at 0.07 mg to 6.2 % at 38 g dry weight. Out: share per day. Source: CONC98. Example:
+ * 38 g → 0.062.
  */
 export const foodIntake = (dryWeight: number): number => along(FOOD, dryWeight);
 
 /**
  * Total ammonia nitrogen from feed: feed × protein share × coefficient.
- * In: g/d, share. Out: g N per day. Source: TIMM10 (0.092, from memory). Example: 1,000 g of 45 % protein → 41.4 g.
+ * In: g/d, share. Out: g N per day. Source: TIMM10 (0.092, from memory). Example: 1,000 g of 45 % protein →
+ * 41.4 g.
  */
 export const ammoniaFromFeed = (feed: number, protein: number, coefficient: number): number =>
   feed * protein * coefficient;
 
 /**
  * The most nitrogen that can reach the water: all nitrogen fed that does not stay in the fish.
- * In: g/d, share, share kept. Out: g N per day. Source: BOYDFEED (20 to 30 % kept in ponds). Example: 1,000 g of 45 %, 20 % kept → 57.6 g.
+ * In: g/d, share, share kept. Out: g N per day. Source: BOYDFEED (20 to 30 % kept in ponds). Example: 1,000 g
+ * of 45 %, 20 % kept → 57.6 g.
  */
 export const nitrogenNotKept = (feed: number, protein: number, kept: number): number =>
   feed * protein * NITROGEN_IN_PROTEIN * (1 - kept);

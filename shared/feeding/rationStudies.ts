@@ -7,7 +7,10 @@ export interface RationStudy {
   readonly standing: 'read' | 'from memory';
 }
 
-/** Rations of published trials, as their abstracts print them. No table of ration by weight was found, so none is here. */
+/**
+ * Rations of published trials, as their abstracts print them. No table of ration by weight was found, so none
+ * is here.
+ */
 export const RATION_STUDIES: readonly RationStudy[] = [
   {
     stage: 'Fry',

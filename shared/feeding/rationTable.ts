@@ -35,9 +35,9 @@ const overLogWeight = (rows: readonly RationRow[]): Line =>
 /**
  * Ration at a weight (and temperature) from the user's own table; the table is sorted once for many look-ups.
  *
- * Between two rows: straight line over the logarithm of weight, then straight line over temperature. Outside the table: NaN, the
- * table is never stretched. In: g, °C. Out: share of body weight per day. Source: DEFINITION (the figures are the user's).
- * Example: rows 1 g 10 % and 4 g 6 %: at 2 g 8 %.
+ * Between two rows: straight line over the logarithm of weight, then straight line over temperature. Outside
+ * the table: NaN, the table is never stretched. In: g, °C. Out: share of body weight per day. Source:
+ * DEFINITION (the figures are the user's). Example: rows 1 g 10 % and 4 g 6 %: at 2 g 8 %.
  */
 export const rationTable = (
   rows: readonly RationRow[],

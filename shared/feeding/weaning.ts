@@ -32,8 +32,8 @@ export const liveShare = (day: number, liveOnly: number, mixed: number): number 
 /**
  * Live food and dry feed day by day from first feeding, with the cysts to hatch for each day.
  *
- * Live food alone for 5 days (HECHT13), half live and half dry on day 8 (CHEP11); the straight line between is common practice.
- * Deaths at an even daily rate. In: numbers, days, shares. Out: one row a day.
+ * Live food alone for 5 days (HECHT13), half live and half dry on day 8 (CHEP11); the straight line between
+ * is common practice. Deaths at an even daily rate. In: numbers, days, shares. Out: one row a day.
  * Example: 50,000 larvae at 100 nauplii, 230,600 per g, all caught: day 1 takes 21.68 g of cysts.
  */
 export const weaningTable = (plan: WeaningPlan): readonly WeaningDay[] =>

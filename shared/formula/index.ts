@@ -12,6 +12,8 @@ export const callFunction = (name: string): EagerFunction | undefined => {
   return fn ? (args) => invoke(fn, args) : nativeFunction(name);
 };
 
-/** Calculates a formula with the catalogue and the built-in functions; cells and names come from the resolver. */
+/**
+ * Calculates a formula with the catalogue and the built-in functions; cells and names come from the resolver.
+ */
 export const evaluate = (formula: string, resolver: Resolver = {}): Operand =>
   evaluateWith(formula, { call: callFunction, ...resolver });

@@ -7,8 +7,9 @@ import { formatNumber } from './textFormat';
 import { UNIX_EPOCH_SERIAL } from '../units/convert';
 
 /**
- * The built-in functions that plans, checks and copies use, as Excel defines them. Not a spreadsheet: hosts calculate with their
- * own engines, this gives the values stored beside formulas and the answers in the terminal.
+ * The built-in functions that plans, checks and copies use, as Excel defines them. Not a spreadsheet: hosts
+ * calculate with their own engines, this gives the values stored beside formulas and the answers in the
+ * terminal.
  */
 
 const bad = (error: CellError['error']): CellError => ({ error });

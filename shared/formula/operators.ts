@@ -25,7 +25,9 @@ export const toText = (cell: Cell): string | CellError => {
   return typeof cell === 'number' ? String(Number(cell.toPrecision(15))) : cell;
 };
 
-/** Numbers come before text, text before FALSE and TRUE; text ignores letter case; a blank is 0, "" or FALSE. */
+/**
+ * Numbers come before text, text before FALSE and TRUE; text ignores letter case; a blank is 0, "" or FALSE.
+ */
 const rank = (cell: Cell): number => (typeof cell === 'number' ? 0 : typeof cell === 'string' ? 1 : 2);
 export function compare(a: Cell, b: Cell): number {
   const left = a ?? (typeof b === 'string' ? '' : typeof b === 'boolean' ? false : 0);

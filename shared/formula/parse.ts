@@ -37,7 +37,9 @@ const BINARY: readonly (readonly string[])[] = [
 ];
 const MAX_DEPTH = 200;
 
-/** Recursive descent over the tokens; precedence as in Excel (a sign binds tighter than ^, % tighter still). */
+/**
+ * Recursive descent over the tokens; precedence as in Excel (a sign binds tighter than ^, % tighter still).
+ */
 class Parser {
   private index = 0;
   private depth = 0;

@@ -1,7 +1,10 @@
 import { UNIX_EPOCH_SERIAL } from '../units/convert';
 import { MONTH_NAMES } from '../units/dateWords';
 
-/** Number formats, the part that plans and the terminal use: 0 # , . % and the date and time letters. Text in quotes is kept. */
+/**
+ * Number formats, the part that plans and the terminal use: 0 # , . % and the date and time letters. Text in
+ * quotes is kept.
+ */
 
 const DAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
 const TOKEN = /"[^"]*"|\\.|\[[^\]]*\]|AM\/PM|y+|m+|d+|h+|s+|./giy;

@@ -1,4 +1,7 @@
-/** Splits a formula, as typed in Excel with English names, into tokens. The text of every token is kept: joined, they are the formula. */
+/**
+ * Splits a formula, as typed in Excel with English names, into tokens. The text of every token is kept:
+ * joined, they are the formula.
+ */
 
 export type TokenKind =
   | 'number'

@@ -31,9 +31,9 @@ export interface SizeClass {
 }
 
 /**
- * Sorts a sample into size classes: below the first limit, between limits (lower limit included), from the last one up.
- * In: weights g, rising limits g. Out: one row per class; the mean of an empty class is NaN. Source: DEFINITION.
- * Example: 1, 2, 3 with one limit 2 → one fish below, two from 2 up.
+ * Sorts a sample into size classes: below the first limit, between limits (lower limit included), from the
+ * last one up. In: weights g, rising limits g. Out: one row per class; the mean of an empty class is NaN.
+ * Source: DEFINITION. Example: 1, 2, 3 with one limit 2 → one fish below, two from 2 up.
  */
 export const sizeClasses = (weights: readonly number[], limits: readonly number[]): readonly SizeClass[] =>
   [0, ...limits].map((from, i) => {

@@ -123,6 +123,9 @@ export const STOCKING_STUDIES: readonly StockingStudy[] = [
   },
 ];
 
-/** Vats for a number at a density: whole vats, never fewer than needed. Example: 100,000 eggs at 480 per L in 60 L vats → 4. */
+/**
+ * Vats for a number at a density: whole vats, never fewer than needed. Example: 100,000 eggs at 480 per L in
+ * 60 L vats → 4.
+ */
 export const vatsFor = (fish: number, density: number, size: number): number =>
   Math.ceil(fish / (density * size) - 1e-9);

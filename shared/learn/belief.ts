@@ -1,6 +1,7 @@
 /**
- * What is believed of an unknown before the farm's own runs are seen: a density on a line, as its logarithm up to a constant,
- * and the stretch outside which it is nothing. Scales (spread between runs) are written on the logarithm of the scale.
+ * What is believed of an unknown before the farm's own runs are seen: a density on a line, as its logarithm
+ * up to a constant, and the stretch outside which it is nothing. Scales (spread between runs) are written on
+ * the logarithm of the scale.
  */
 export interface Belief {
   readonly logDensity: (u: number) => number;
@@ -36,16 +37,21 @@ export const fromBells = (bells: readonly Bell[]): Belief => ({
 const UNLIKE_SHARE = 0.1;
 const UNLIKE_TIMES = 3;
 /**
- * The literature as a bell with heavy tails, so that a farm that is unlike the published ones is believed, not pulled back.
+ * The literature as a bell with heavy tails, so that a farm that is unlike the published ones is believed,
+ * not pulled back.
  *
- * Published form: a mixture of the informative prior and a wider one (SCHMIDLI14). Weight 0.1 and width 3 are chosen here.
+ * Published form: a mixture of the informative prior and a wider one (SCHMIDLI14). Weight 0.1 and width 3 are
+ * chosen here.
  */
 export const literatureBells = (mean: number, sd: number): readonly Bell[] => [
   { weight: 1 - UNLIKE_SHARE, mean, sd },
   { weight: UNLIKE_SHARE, mean, sd: UNLIKE_TIMES * sd },
 ];
 
-/** A scale known to a factor: log-normal, two thirds of the belief between median ÷ factor and median × factor. */
+/**
+ * A scale known to a factor: log-normal, two thirds of the belief between median ÷ factor and median ×
+ * factor.
+ */
 export const scaleBelief = (median: number, factor: number): Belief =>
   fromBells([{ weight: 1, mean: Math.log(median), sd: Math.log(factor) }]);
 
@@ -57,9 +63,9 @@ export const grid = (from: number, to: number, points: number): number[] =>
 export const NOTHING = 16;
 
 /**
- * Narrows a stretch to where a function of log weight is not nothing: looks at `points`, keeps those near the top and one step
- * beyond, and looks again until the stretch stays. The step between points must stay finer than the function is narrow, which the
- * repeated look takes care of.
+ * Narrows a stretch to where a function of log weight is not nothing: looks at `points`, keeps those near the
+ * top and one step beyond, and looks again until the stretch stays. The step between points must stay finer
+ * than the function is narrow, which the repeated look takes care of.
  */
 export function narrow(
   from: number,

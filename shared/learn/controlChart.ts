@@ -1,6 +1,9 @@
 /** Expected range of two independent values of a normal distribution, in standard deviations. */
 const RANGE_OF_TWO = 1.128;
-/** Nine points in a row on one side of the centre come as seldom by chance as one beyond three sigma (NELSON84). */
+/**
+ * Nine points in a row on one side of the centre come as seldom by chance as one beyond three sigma
+ * (NELSON84).
+ */
 const IN_A_ROW = 9;
 const SIGMAS = 3;
 /** With fewer runs the limits say nothing; chosen here. Twenty and more is common practice. */
@@ -46,11 +49,12 @@ const around = (centre: number, reach: number): readonly [number, number] => [
 /**
  * Control chart of proportions with limits that allow for spread between runs.
  *
- * Equations as published: p̄ = Σk/Σn; σi = √(p̄(1 − p̄)/ni); zi = (pi − p̄)/σi; σz = mean |zi − zi−1| / 1.128;
- * limits p̄ ± 3·σi·σz, cut at 0 and 1 (LANEY02). With σz = 1 they are those of the p chart (NISTPCHART). Here σz counts as 1 where it
- * comes out smaller: limits are never closer than chance of the counting. Signals: one point beyond, nine in a row on one side
- * (NELSON84); more rules would cry wolf. In: counts in order of time. Validity: n > 0, 0 ≤ k ≤ n.
- * Example: 320 of 10 samples of 200 → centre 0.16, limits of chance 0.0822 and 0.2378.
+ * Equations as published: p̄ = Σk/Σn; σi = √(p̄(1 − p̄)/ni); zi = (pi − p̄)/σi; σz = mean |zi − zi−1| /
+ * 1.128; limits p̄ ± 3·σi·σz, cut at 0 and 1 (LANEY02). With σz = 1 they are those of the p chart
+ * (NISTPCHART). Here σz counts as 1 where it comes out smaller: limits are never closer than chance of the
+ * counting. Signals: one point beyond, nine in a row on one side (NELSON84); more rules would cry wolf. In:
+ * counts in order of time. Validity: n > 0, 0 ≤ k ≤ n. Example: 320 of 10 samples of 200 → centre 0.16,
+ * limits of chance 0.0822 and 0.2378.
  */
 export function controlChart(successes: readonly number[], samples: readonly number[]): ControlChart {
   const sum = (list: readonly number[]): number => list.reduce((total, x) => total + x, 0);

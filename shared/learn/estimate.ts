@@ -32,7 +32,9 @@ const tails = (confidence: number): readonly [number, number] => [(1 - confidenc
 interface Scale {
   readonly to: (value: number) => number;
   readonly from: (scaled: number) => number;
-  /** Runs that spread on logarithms have a mean above their middle: half their variance. */ readonly lift: number;
+  /**
+   * Runs that spread on logarithms have a mean above their middle: half their variance.
+   */ readonly lift: number;
 }
 const SCALES: Readonly<Record<'log' | 'difference', Scale>> = {
   log: { to: Math.log, from: Math.exp, lift: 0.5 },
@@ -85,7 +87,10 @@ const normalModel = (spec: MeasuredSpec, scale: Scale): Parameters<typeof poolNo
   ...(spec.kinds ? { kinds: scaleBelief(spec.kinds.spread, spec.kinds.factor) } : {}),
 });
 
-/** Measured rates: one value per run, already in the unit of the rate; log rates above 0. One list for each kind of run. */
+/**
+ * Measured rates: one value per run, already in the unit of the rate; log rates above 0. One list for each
+ * kind of run.
+ */
 export function estimateMeasured(spec: MeasuredSpec, kinds: readonly Kind[], confidence = 0.95): Estimates {
   const scale = SCALES[spec.scale === 'log' ? 'log' : 'difference'];
   const scaled = kinds.map(({ values, errors }): Kind => ({
@@ -125,7 +130,10 @@ const logit = (p: number): number => Math.log(p / (1 - p));
 /** Median steadiness φ for runs whose standard deviation is this part of √(M(1 − M)): 1/(φ + 1) = part². */
 const steadiness = (part: number): number => 1 / (part * part) - 1;
 
-/** Pull of own runs: information in the counts against the literature, on the logit scale, averaged over what is believed. */
+/**
+ * Pull of own runs: information in the counts against the literature, on the logit scale, averaged over what
+ * is believed.
+ */
 const sharePull = (points: readonly SharePoint[], runs: readonly Counted[], farms: number): number =>
   points.reduce((sum, { weight, mean, steadiness: phi }) => {
     const information =

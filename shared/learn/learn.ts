@@ -58,7 +58,10 @@ const countsOf = (seen: readonly Observation[]): Counted[] =>
 const valuesOf = (seen: readonly Observation[]): number[] =>
   byRun(seen).map((run) => total(run, (o) => o.value) / run.length);
 
-/** Without any run of the farm the value is the literature's own, not the middle of what is believed around it. */
+/**
+ * Without any run of the farm the value is the literature's own, not the middle of what is believed around
+ * it.
+ */
 function plainly(estimate: Estimate, { literature, most = Infinity }: RateSpec): Estimate {
   const cut = (x: number): number => Math.min(x, most);
   const { value, low, high, nextLow, nextHigh, ownWeight, runs } = estimate;
@@ -157,8 +160,8 @@ export function* learnSteps(
 }
 
 /**
- * Accepted records → the hatchery's own rates. Every rate comes back, whether or not a run speaks of it: with none it is the
- * literature, said as such (runs 0, own weight 0). Deterministic.
+ * Accepted records → the hatchery's own rates. Every rate comes back, whether or not a run speaks of it: with
+ * none it is the literature, said as such (runs 0, own weight 0). Deterministic.
  */
 export const learnRates = (records: readonly RunRecord[], settings: LearnSettings = {}): FarmRates =>
   runNow(learnSteps(records, settings));

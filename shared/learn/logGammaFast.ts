@@ -10,8 +10,9 @@ const LARGE = 9;
 /**
  * ln Γ(x) for sums over many runs, where the slower routine would be felt.
  *
- * Stirling's series from 9 upwards; smaller x climb there by Γ(x + 1) = x·Γ(x). In: x > 0. Out: error below 1e-12, absolute for
- * small values. Source: Abramowitz and Stegun 1964, 6.1.41, from memory; checked against the other routine. Example: 5 → ln 24.
+ * Stirling's series from 9 upwards; smaller x climb there by Γ(x + 1) = x·Γ(x). In: x > 0. Out: error below
+ * 1e-12, absolute for small values. Source: Abramowitz and Stegun 1964, 6.1.41, from memory; checked against
+ * the other routine. Example: 5 → ln 24.
  */
 export const logGammaFast = (x: number): number => {
   if (!(x > 0)) return NaN;

@@ -28,8 +28,8 @@ const MOST_STEPS = 200;
 /**
  * The value below which a share of a mixture of bells lies.
  *
- * Newton steps on the mixture's own distribution, kept inside a closing bracket. Weights need not add up to one.
- * Example: one bell 0 ± 1 at 0.975 → 1.959964.
+ * Newton steps on the mixture's own distribution, kept inside a closing bracket. Weights need not add up to
+ * one. Example: one bell 0 ± 1 at 0.975 → 1.959964.
  */
 export function mixtureQuantile(bells: readonly Bell[], share: number): number {
   const total = bells.reduce((sum, b) => sum + b.weight, 0);

@@ -19,7 +19,10 @@ export interface Observed {
   readonly refused: number;
 }
 
-/** Further from the literature than this many spreads of farms a value was hardly meant in this unit; chosen here, no source. */
+/**
+ * Further from the literature than this many spreads of farms a value was hardly meant in this unit; chosen
+ * here, no source.
+ */
 const FARTHEST = 8;
 const shown = (x: number): string => String(Number(x.toPrecision(3))).replace('-', '−');
 
@@ -47,7 +50,10 @@ function beyondBelief({ rate, value }: Seen): string | undefined {
 
 const READERS: readonly Reader[] = [clockRates, eggRates, countRates, ageRates];
 
-/** Accepted records → one observation per rate and run. Nothing is corrected: what does not fit is named and left out. */
+/**
+ * Accepted records → one observation per rate and run. Nothing is corrected: what does not fit is named and
+ * left out.
+ */
 export function observe(records: readonly RunRecord[], settings: Settings = {}): Observed {
   const accepted = records.filter(isAccepted);
   const observations: Observation[] = [];

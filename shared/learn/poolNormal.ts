@@ -1,7 +1,10 @@
 import type { Bell, Belief } from './belief';
 import { grid, narrow } from './belief';
 
-/** Runs of one kind (a hormone preparation, a month): what was measured, and the variance of the measuring, 0 where unknown. */
+/**
+ * Runs of one kind (a hormone preparation, a month): what was measured, and the variance of the measuring, 0
+ * where unknown.
+ */
 export interface Kind {
   readonly values: readonly number[];
   readonly errors?: readonly number[];
@@ -34,7 +37,10 @@ interface Summed {
   readonly logLikelihood: number;
 }
 
-/** A kind's runs for one spread: weighted mean, its precision, and the likelihood left when the kind's mean is taken out. */
+/**
+ * A kind's runs for one spread: weighted mean, its precision, and the likelihood left when the kind's mean is
+ * taken out.
+ */
 function summed({ values, errors }: Kind, variance: number): Summed {
   if (values.length === 0) return { precision: 0, mean: 0, logLikelihood: 0 };
   let precision = 0;
@@ -125,12 +131,13 @@ const LEAST_WEIGHT = 1e-7;
 /**
  * Partial pooling of measured runs with the literature.
  *
- * Model as published (random effects, normal-normal): y = θ + e, e ~ N(0, τ² + v); θ of a kind ~ N(μ, σ²); here μ has the
- * literature as prior, τ and σ are unknown. Given τ and σ everything is normal; τ and σ are summed over a grid of their
- * logarithms (GELMAN13 section 5.4, ROVER20), so the answer is a mixture of bells. No random numbers.
- * In: runs by kind in any unit (logarithms for what cannot be negative), v the known variance of a measurement.
- * Out: cases with weights that add up to 1. With no run at all the literature comes back.
- * Validity: kinds and runs exchangeable. Example: the eight schools of RUBIN81 → mean 7.99, standard deviation 5.00.
+ * Model as published (random effects, normal-normal): y = θ + e, e ~ N(0, τ² + v); θ of a kind ~ N(μ, σ²);
+ * here μ has the literature as prior, τ and σ are unknown. Given τ and σ everything is normal; τ and σ are
+ * summed over a grid of their logarithms (GELMAN13 section 5.4, ROVER20), so the answer is a mixture of
+ * bells. No random numbers. In: runs by kind in any unit (logarithms for what cannot be negative), v the
+ * known variance of a measurement. Out: cases with weights that add up to 1. With no run at all the
+ * literature comes back. Validity: kinds and runs exchangeable. Example: the eight schools of RUBIN81 → mean
+ * 7.99, standard deviation 5.00.
  */
 export function poolNormal(kinds: readonly Kind[], model: NormalModel): readonly Case[] {
   const { mean: bells, runs } = model;

@@ -70,11 +70,12 @@ const POINTS = 41;
 /**
  * Partial pooling of counted shares (fertilised, hatched, alive) with the literature.
  *
- * Model as published: k ~ Binomial(n, p), p of a run ~ Beta(Mφ, (1 − M)φ); priors on ln(M/(1 − M)) and ln φ. The two unknowns are
- * summed over a grid (GELMAN13 section 5.3; beta-binomial after SKELLAM48 and WILLIAMS75): one grid over ln φ and for each of its
- * points one of its own over the mean, because a steady farm pins the mean far closer than an unsteady one. No random numbers.
- * In: counts per run, 0 ≤ k ≤ n. Out: points with weights. With no run the literature comes back.
- * Validity: runs exchangeable, animals of a run alike. Example: the 71 rat experiments of TARONE82 → α 2.4, β 14.3.
+ * Model as published: k ~ Binomial(n, p), p of a run ~ Beta(Mφ, (1 − M)φ); priors on ln(M/(1 − M)) and ln φ.
+ * The two unknowns are summed over a grid (GELMAN13 section 5.3; beta-binomial after SKELLAM48 and
+ * WILLIAMS75): one grid over ln φ and for each of its points one of its own over the mean, because a steady
+ * farm pins the mean far closer than an unsteady one. No random numbers. In: counts per run, 0 ≤ k ≤ n. Out:
+ * points with weights. With no run the literature comes back. Validity: runs exchangeable, animals of a run
+ * alike. Example: the 71 rat experiments of TARONE82 → α 2.4, β 14.3.
  */
 export function poolShares(runs: readonly Counted[], model: SharesModel): readonly SharePoint[] {
   const [low, high] = narrow(

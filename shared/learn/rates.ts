@@ -1,9 +1,9 @@
 import type { AssumptionKey } from '../plan/assumptions';
 
 /**
- * What a hatchery learns from its runs, with what is believed before its first one. Spreads stand on the scale of the rate:
- * share – ln(p/(1 − p)) for farms; runs as their standard deviation ÷ √(M(1 − M)), which is between 0 and 1
- * log   – natural logarithm · difference – the unit itself
+ * What a hatchery learns from its runs, with what is believed before its first one. Spreads stand on the
+ * scale of the rate: share – ln(p/(1 − p)) for farms; runs as their standard deviation ÷ √(M(1 − M)), which
+ * is between 0 and 1 log   – natural logarithm · difference – the unit itself
  */
 export interface RateSpec {
   readonly key: string;
@@ -47,7 +47,10 @@ export const RATES = {
     kinds: { by: 'preparation', spread: 1, factor: 2 },
     assumption: 'latencyOffset',
     sources: ['GRAAF96', 'OKER15', 'CLARIIDPAGE', 'PRACTICE'],
-    note: 'Hours after the table of the preparation. Published strips lie 0.2 to 4.5 h after the handbook table, hence a farm spread of 2 h; the other spreads are chosen here, no source.',
+    note:
+      'Hours after the table of the preparation. Published strips lie 0.2 to 4.5 h after ' +
+      'the handbook table, hence a farm spread of 2 h; the other spreads are chosen here, ' +
+      'no source.',
   },
   incubationFactor: {
     key: 'incubationFactor',
@@ -60,7 +63,10 @@ export const RATES = {
     runs: 0.06,
     runsFactor: 2,
     sources: ['GRAAF96', 'AMPCLARIAS', 'ACEH19'],
-    note: 'Hours taken ÷ hours of the table. Two published durations are 1.10 and 1.11 times the handbook table, hence a farm spread of 12 %; the spread of runs is chosen here, no source.',
+    note:
+      'Hours taken ÷ hours of the table. Two published durations are 1.10 and 1.11 times ' +
+      'the handbook table, hence a farm spread of 12 %; the spread of runs is chosen here, ' +
+      'no source.',
   },
   eggShare: {
     key: 'eggShare',
@@ -76,7 +82,10 @@ export const RATES = {
     most: 0.3,
     assumption: 'eggShare',
     sources: ['GRAAF95'],
-    note: 'Dry season 1.3 %, rainy season 14.3 %; 10 % is chosen between them and a quarter of their distance on a logarithmic scale is the spread of farms. The other spreads, and the 30 % nothing may pass, are chosen here, no source.',
+    note:
+      'Dry season 1.3 %, rainy season 14.3 %; 10 % is chosen between them and a quarter of ' +
+      'their distance on a logarithmic scale is the spread of farms. The other spreads, ' +
+      'and the 30 % nothing may pass, are chosen here, no source.',
   },
   eggsPerGram: {
     key: 'eggsPerGram',
@@ -90,7 +99,10 @@ export const RATES = {
     runsFactor: 2,
     assumption: 'eggsPerGram',
     sources: ['DADEBO00', 'AUDU23'],
-    note: 'Mean of 40 females, 435 to 1,176, preserved ovaries; five stripped groups elsewhere gave 692 to 847. A quarter of the range on a logarithmic scale is the spread of farms; the spread of runs is chosen here, no source.',
+    note:
+      'Mean of 40 females, 435 to 1,176, preserved ovaries; five stripped groups elsewhere ' +
+      'gave 692 to 847. A quarter of the range on a logarithmic scale is the spread of ' +
+      'farms; the spread of runs is chosen here, no source.',
   },
   ovulating: {
     ...SHARE,
@@ -122,7 +134,10 @@ export const RATES = {
     runs: 0.3,
     assumption: 'hatch',
     sources: ['GRAAF95', 'TP62'],
-    note: 'Of all eggs set. Rainy season 59 %, dry 28 %, best month of another station 86 %: a quarter of that range is the spread of farms. The spread of runs is chosen here, no source.',
+    note:
+      'Of all eggs set. Rainy season 59 %, dry 28 %, best month of another station 86 %: a ' +
+      'quarter of that range is the spread of farms. The spread of runs is chosen here, no ' +
+      'source.',
   },
   larvaeToFry: {
     ...SHARE,
@@ -143,7 +158,10 @@ export const RATES = {
     runs: 0.3,
     assumption: 'frySurvival',
     sources: ['CHEP11', 'HYBRIDLARVAE'],
-    note: 'Below 75 % with sudden dry feed, above 90 % with half live food; 33 % on dry feed alone. About a quarter of 33 to 93 % is the spread of farms; the spread of runs is chosen here, no source.',
+    note:
+      'Below 75 % with sudden dry feed, above 90 % with half live food; 33 % on dry feed ' +
+      'alone. About a quarter of 33 to 93 % is the spread of farms; the spread of runs is ' +
+      'chosen here, no source.',
   },
   nurserySurvival: {
     ...SHARE,
@@ -182,7 +200,9 @@ export const RATES = {
     runsFactor: 2,
     assumption: 'nurseryGrowth',
     sources: ['MAKERERE', 'AJANI15'],
-    note: '12.5 % a day at 50 per litre, 11.1 % at 150; 8.5 % at 100 in another trial. Spreads are chosen here, no source.',
+    note:
+      '12.5 % a day at 50 per litre, 11.1 % at 150; 8.5 % at 100 in another trial. Spreads ' +
+      'are chosen here, no source.',
   },
 } as const satisfies Readonly<Record<string, RateSpec>>;
 

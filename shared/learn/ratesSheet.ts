@@ -179,7 +179,10 @@ export interface SheetOptions {
   readonly hatchery?: string;
 }
 
-/** The rates as a sheet with names, so that formulas and a plan can read them: rate_hatch, rate_hatch_low, rate_hatch_next_low … */
+/**
+ * The rates as a sheet with names, so that formulas and a plan can read them: rate_hatch, rate_hatch_low,
+ * rate_hatch_next_low …
+ */
 export function ratesWorkbook(
   learned: FarmRates,
   { sheet: title = 'Rates', hatchery = 'My hatchery' }: SheetOptions = {},

@@ -147,8 +147,8 @@ function linesOf(cells: RangeCells, { row: head, columns }: Heading): Line[] {
 }
 
 /**
- * A sheet of rates, as ratesWorkbook wrote it and a user may have changed it, back to figures. Rows and columns may have moved;
- * what cannot be a figure is left out with a sentence, never mended.
+ * A sheet of rates, as ratesWorkbook wrote it and a user may have changed it, back to figures. Rows and
+ * columns may have moved; what cannot be a figure is left out with a sentence, never mended.
  */
 export function ratesFromCells(cells: RangeCells): RatesRead {
   const heading = headingOf(cells);

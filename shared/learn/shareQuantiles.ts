@@ -17,7 +17,10 @@ function crossing(low: number, high: number, wanted: number, below: (logit: numb
   return (a + b) / 2;
 }
 
-/** The farm's mean share below which the wanted part of the belief lies; every point stands for its own step of the grid. */
+/**
+ * The farm's mean share below which the wanted part of the belief lies; every point stands for its own step
+ * of the grid.
+ */
 export function meanShareAt(points: readonly SharePoint[], wanted: number): number {
   const low = Math.min(...points.map((p) => p.logit - p.halfStep));
   const high = Math.max(...points.map((p) => p.logit + p.halfStep));
@@ -36,7 +39,10 @@ interface Beta {
 }
 const AT_ONCE = 4;
 
-/** One beta in place of neighbouring points: their mean and their variance, M(1 − M)/(φ + 1) within and φ/(φ + 1) of the variance of M between. */
+/**
+ * One beta in place of neighbouring points: their mean and their variance, M(1 − M)/(φ + 1) within and φ/(φ +
+ * 1) of the variance of M between.
+ */
 function together(points: readonly SharePoint[], phi: number): Beta {
   const weight = points.reduce((sum, p) => sum + p.weight, 0);
   const mean = points.reduce((sum, p) => sum + p.weight * p.mean, 0) / weight;
@@ -70,9 +76,10 @@ const reach = ({ a, b }: Beta): readonly [number, number] => {
 
 const STEPS = 800;
 /**
- * Quantiles of the share of the next run: a mixture of beta distributions, its density summed along logits, where it is smooth
- * even when runs are often near 0 or 100 %. What lies beyond the ends is added from the tails.
- * In: points of poolShares, wanted parts. Out: one share for each. Example: one beta (1, 1) at 0.975 → 0.975.
+ * Quantiles of the share of the next run: a mixture of beta distributions, its density summed along logits,
+ * where it is smooth even when runs are often near 0 or 100 %. What lies beyond the ends is added from the
+ * tails. In: points of poolShares, wanted parts. Out: one share for each. Example: one beta (1, 1) at 0.975 →
+ * 0.975.
  */
 export function nextShareAt(points: readonly SharePoint[], wanted: readonly number[]): readonly number[] {
   const betas = betasOf(points);

@@ -70,8 +70,8 @@ const kindFor = (
 };
 
 /**
- * Records often count hatched larvae and then fry, nothing in between. The plan has two steps there, the yolk and the rearing;
- * their shares are raised to one power so that together they give what was counted.
+ * Records often count hatched larvae and then fry, nothing in between. The plan has two steps there, the yolk
+ * and the rearing; their shares are raised to one power so that together they give what was counted.
  */
 function splitLarvae(rate: PlannedRate): { yolkSurvival: LearnedFigure; frySurvival: LearnedFigure } {
   const yolk = ASSUMPTIONS.yolkSurvival.planned;
@@ -92,7 +92,10 @@ function splitLarvae(rate: PlannedRate): { yolkSurvival: LearnedFigure; frySurvi
 const isSaid = (rate: PlannedRate | undefined): boolean =>
   rate !== undefined && (rate.runs > 0 || rate.isTyped === true);
 
-/** Figures of the season plan with what the next run may give, only where own runs (or the user, on the sheet of rates) speak of them. */
+/**
+ * Figures of the season plan with what the next run may give, only where own runs (or the user, on the sheet
+ * of rates) speak of them.
+ */
 export function figuresFrom(
   rates: readonly PlannedRate[],
   planned: PlannedWith = {},

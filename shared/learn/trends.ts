@@ -22,7 +22,9 @@ export interface TrendGroup {
   readonly n: number;
   /** Counted: k of n. */
   readonly share: number;
-  /** What may be expected of this group, leaning on the farm while it has few runs, with its 95 % interval. */
+  /**
+   * What may be expected of this group, leaning on the farm while it has few runs, with its 95 % interval.
+   */
   readonly expected: number;
   readonly low: number;
   readonly high: number;
@@ -84,7 +86,10 @@ const VIEWS: readonly { readonly by: TrendView['by']; readonly title: string; re
     },
   ];
 
-/** Farms differ by `farms` on the logit scale; females, males and months of one farm are taken to differ half as much (chosen here). */
+/**
+ * Farms differ by `farms` on the logit scale; females, males and months of one farm are taken to differ half
+ * as much (chosen here).
+ */
 const WITHIN_FARM = 0.5;
 
 function* viewSteps(
@@ -179,8 +184,9 @@ export function* trendSteps(
 }
 
 /**
- * Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with control limits.
- * A row is one female with one male; water, month and time belong to the run, so there its rows are put together.
+ * Hatch (or fertilisation) of accepted records, by female, male, temperature and month, and over time with
+ * control limits. A row is one female with one male; water, month and time belong to the run, so there its
+ * rows are put together.
  */
 export const trendsOf = (
   records: readonly RunRecord[],

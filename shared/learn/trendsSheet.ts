@@ -172,7 +172,9 @@ export function trendsWorkbook(
   sheet
     .merge(
       'B3:P3',
-      'Expected: the mean of further runs with that female, water or month, low and high its interval; it leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.',
+      'Expected: the mean of further runs with that female, water or month, low and high ' +
+        'its interval; it leans on the farm while there are few runs. A difference is not ' +
+        'yet a cause: the best female may have had the best month.',
       'quiet',
     )
     .height(3, 30);

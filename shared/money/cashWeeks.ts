@@ -10,15 +10,18 @@ export interface CashWeek {
 }
 
 const WEEK = 7;
-/** Serial 2 was a Monday (1 January 1900 is serial 1, and a sheet believes it was a Sunday; from March 1900 on this holds). */
+/**
+ * Serial 2 was a Monday (1 January 1900 is serial 1, and a sheet believes it was a Sunday; from March 1900 on
+ * this holds).
+ */
 const MONDAY = 2;
 export const mondayOf = (date: number): number =>
   Math.floor((Math.floor(date) - MONDAY) / WEEK) * WEEK + MONDAY;
 
 /**
- * Money in and out by week, Monday to Sunday, with the balance at the end of each week; weeks without any are kept.
- * In: dated amounts (in positive, out negative), money at hand before the first. Out: one row a week. Source: DEFINITION.
- * Example: 100 at hand, −80 in the first week, +200 in the third → balances 20, 20, 220.
+ * Money in and out by week, Monday to Sunday, with the balance at the end of each week; weeks without any are
+ * kept. In: dated amounts (in positive, out negative), money at hand before the first. Out: one row a week.
+ * Source: DEFINITION. Example: 100 at hand, −80 in the first week, +200 in the third → balances 20, 20, 220.
  */
 export function cashWeeks(amounts: readonly DatedAmount[], atHand: number): CashWeek[] {
   if (amounts.length === 0) return [];

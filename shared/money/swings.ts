@@ -12,10 +12,10 @@ export interface Swing {
 }
 
 /**
- * What the result does when one figure at a time goes from its low to its high end and all others stay as planned, the widest first
- * (a tornado table).
- * In: figures with their ends, and the result as a function of them. Out: one row a figure. Source: DEFINITION.
- * Example: result a·b with a 1…3 around 2 and b 4…5 around 5 → a: 5 to 15; b: 8 to 10.
+ * What the result does when one figure at a time goes from its low to its high end and all others stay as
+ * planned, the widest first (a tornado table).
+ * In: figures with their ends, and the result as a function of them. Out: one row a figure. Source:
+ * DEFINITION. Example: result a·b with a 1…3 around 2 and b 4…5 around 5 → a: 5 to 15; b: 8 to 10.
  */
 export function swingsOf(
   figures: readonly Uncertain[],

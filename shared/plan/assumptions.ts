@@ -1,8 +1,9 @@
 import { z } from 'zod';
 
 /**
- * What a plan takes for granted until the hatchery has figures of its own. `low` and `high` span what was published or is usual:
- * low is the poor end for the fish. `setWhenPlanned` marks a figure that decides how many rows the workbook has.
+ * What a plan takes for granted until the hatchery has figures of its own. `low` and `high` span what was
+ * published or is usual: low is the poor end for the fish. `setWhenPlanned` marks a figure that decides how
+ * many rows the workbook has.
  */
 export interface Assumption<K extends string = string> {
   readonly key: K;
@@ -46,7 +47,9 @@ export const ASSUMPTIONS = {
     min: 0.001,
     max: 0.3,
     sources: ['GRAAF95'],
-    note: 'Means of a dry and a rainy season; 10 % is chosen between them. Look at the month and at your own notes.',
+    note:
+      'Means of a dry and a rainy season; 10 % is chosen between them. Look at the month ' +
+      'and at your own notes.',
   },
   eggsPerGram: {
     key: 'eggsPerGram',
@@ -69,7 +72,9 @@ export const ASSUMPTIONS = {
     low: 0.284,
     high: 0.864,
     sources: ['GRAAF95', 'TP62'],
-    note: 'Rainy season 59 %, dry season 28 %; best month of another station 86 %. Fertilising is part of it.',
+    note:
+      'Rainy season 59 %, dry season 28 %; best month of another station 86 %. Fertilising ' +
+      'is part of it.',
   },
   yolkSurvival: {
     key: 'yolkSurvival',
@@ -89,7 +94,9 @@ export const ASSUMPTIONS = {
     low: 0.33,
     high: 0.93,
     sources: ['CHEP11', 'HYBRIDLARVAE'],
-    note: 'Below 75 % with sudden dry feed, above 90 % with half live food from day 8; 33 % on dry feed alone.',
+    note:
+      'Below 75 % with sudden dry feed, above 90 % with half live food from day 8; 33 % on ' +
+      'dry feed alone.',
   },
   nurserySurvival: {
     key: 'nurserySurvival',

@@ -76,7 +76,10 @@ type Times = Record<
   | 'beginOn',
   Answer
 >;
-/** First meals after noon count as the next day's; a minute less than half a day keeps a meal at noon exactly on its own day. */
+/**
+ * First meals after noon count as the next day's; a minute less than half a day keeps a meal at noon exactly
+ * on its own day.
+ */
 const ALMOST_HALF_A_DAY = 719 / 1440;
 /** Backwards from the wanted day to a strip at the hour people are there, then forwards from that strip. */
 function timesOf(form: PlanForm, a: Assumed): Times {

@@ -1,7 +1,10 @@
 import type { PlanForm } from './form';
 import type { Assumed } from './assumptions';
 
-/** Something to do. Times and amounts are formulas over the names of the plan, so the workbook and the plan say the same. */
+/**
+ * Something to do. Times and amounts are formulas over the names of the plan, so the workbook and the plan
+ * say the same.
+ */
 export interface PlanTask {
   readonly key: string;
   readonly at: string;
@@ -111,7 +114,8 @@ const spawning: readonly PlanTask[] = [
     unit: 'males',
     format: WHOLE,
     remember:
-      'Milt dies within minutes undiluted in the warm, within two once wet. Each female with one male keeps families apart.',
+      'Milt dies within minutes undiluted in the warm, within two once wet. Each female ' +
+      'with one male keeps families apart.',
   },
   {
     key: 'strip',
@@ -163,7 +167,8 @@ const larvae: readonly PlanTask[] = [
     unit: 'g',
     format: '#,##0.0',
     remember:
-      'At most 2 g a litre of salt water, strong light and air, 25 to 28 °C, about 24 hours. Amounts by day on Feed.',
+      'At most 2 g a litre of salt water, strong light and air, 25 to 28 °C, about 24 ' +
+      'hours. Amounts by day on Feed.',
   },
   {
     key: 'firstFeed',

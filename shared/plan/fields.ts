@@ -1,4 +1,7 @@
-/** The questions of the plan form, once: the pane draws them, the schema checks them, the workbook prints them. */
+/**
+ * The questions of the plan form, once: the pane draws them, the schema checks them, the workbook prints
+ * them.
+ */
 interface Asked<K extends string> {
   readonly key: K;
   readonly label: string;

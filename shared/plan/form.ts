@@ -102,7 +102,9 @@ const hatchery = z
     error: () => `Hatchery: at most ${PLAN_FIELDS.hatchery.longest} characters.`,
   });
 
-/** The form of a first plan: one order, one run. Dates may be serials or 2027-03-31, hours numbers or 7:30. */
+/**
+ * The form of a first plan: one order, one run. Dates may be serials or 2027-03-31, hours numbers or 7:30.
+ */
 export const planFormSchema = z.strictObject({
   hatchery,
   product: oneOf('product', PRODUCTS),

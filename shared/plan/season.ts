@@ -58,7 +58,10 @@ function answering(form: PlanForm, a: Assumed, results: Results): (formula: stri
 const byTime = (x: PlannedTask, y: PlannedTask): number =>
   typeof x.when === 'number' && typeof y.when === 'number' ? x.when - y.when : 0;
 
-/** Plans a checked form. Never fails: what cannot be had is a finding, what cannot be worked out is an error with its sentence. */
+/**
+ * Plans a checked form. Never fails: what cannot be had is a finding, what cannot be worked out is an error
+ * with its sentence.
+ */
 export function planSeason(form: PlanForm): SeasonPlan {
   const a = assumed(form.assumptions);
   const { results, numbers, feed } = compute(form, a);

@@ -12,7 +12,10 @@ import { SPREAD_SHARES, USUAL_EGG_SPREAD, usualShareSpread } from './spreads';
 import type { StandingRun } from './standing';
 import { lastUses, standingRuns } from './standing';
 
-/** A season read back from the sheets it was written to, so that it can be planned again from what is there now. */
+/**
+ * A season read back from the sheets it was written to, so that it can be planned again from what is there
+ * now.
+ */
 
 const READ: readonly Title[] = [
   'setup',
@@ -79,7 +82,10 @@ function figuresOf(sheet: ReadSheet): Readonly<Record<string, Entry>> {
 const SAME = 5e-4;
 const isNear = (x: Entry, usual: number): boolean => typeof x === 'number' && Math.abs(x - usual) <= SAME;
 
-/** Spreads somebody learned or typed; the usual ones are left out, so that they are not taken for the farm's own. */
+/**
+ * Spreads somebody learned or typed; the usual ones are left out, so that they are not taken for the farm's
+ * own.
+ */
 function spreadsOf(
   sheet: ReadSheet,
   figures: Readonly<Record<string, Entry>>,
@@ -204,8 +210,9 @@ function reading({ at, orders, vats }: Found, today: number): SeasonReading {
 }
 
 /**
- * The season of these sheets as an order book for planning again on a day: inputs as they stand now, runs in the vats (or too near to
- * move) as runs under way with the fish their counts leave, orders whose day is past left out. Nothing is judged here: readOrderBook does.
+ * The season of these sheets as an order book for planning again on a day: inputs as they stand now, runs in
+ * the vats (or too near to move) as runs under way with the fish their counts leave, orders whose day is past
+ * left out. Nothing is judged here: readOrderBook does.
  */
 export function readSeason(sheets: readonly ReadSheet[], suffix: string, today: number): SeasonReading {
   const sheetOf = (title: Title): ReadSheet | undefined =>

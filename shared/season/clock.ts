@@ -68,7 +68,10 @@ export const stagesFor = (preparation: string): Stages => ({
 });
 
 const HALF_HOUR = 0.5;
-/** First hour of the shift at which both the strip and the injection before it fall into their hours; undefined when there is none. */
+/**
+ * First hour of the shift at which both the strip and the injection before it fall into their hours;
+ * undefined when there is none.
+ */
 function stripHour(staff: OrderBook['staff'], latencyHours: number): number | undefined {
   for (let hour = staff.stripFrom; hour <= staff.stripTo + 1e-9; hour += HALF_HOUR) {
     const inject = (((hour - latencyHours) % 24) + 24) % 24;

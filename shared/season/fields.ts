@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { serialOfIsoDate, isoDateOfSerial, hourOfClock } from '../plan/form';
 
-/** Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be used. */
+/**
+ * Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be
+ * used.
+ */
 
 /** 1 January 2000 and 31 December 2099. */
 const FIRST_DAY = 36526;

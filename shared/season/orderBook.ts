@@ -58,7 +58,10 @@ const female = z.strictObject({
 });
 const male = z.strictObject(fish);
 
-/** A run that is already in the vats: its fish count towards the order, its vats are taken until the day. A later stage of it is an entry of its own, with the day it begins and no fish. */
+/**
+ * A run that is already in the vats: its fish count towards the order, its vats are taken until the day. A
+ * later stage of it is an entry of its own, with the day it begins and no fish.
+ */
 const underway = z.strictObject({
   order: nameOf('Order of the run under way'),
   vats: listOf('Vats of the run under way', nameOf('Vat of the run under way', 30), 1, 500),
@@ -106,7 +109,10 @@ const shareSpread = (label: string) =>
       season: deviation(`${label}, spread between seasons`, 0.5),
     })
     .optional();
-/** Standard deviations of what varies: shares between runs and seasons, eggs as those of their logarithm. Left out, the usual ones. */
+/**
+ * Standard deviations of what varies: shares between runs and seasons, eggs as those of their logarithm. Left
+ * out, the usual ones.
+ */
 const spreads = z.strictObject({
   hatch: shareSpread('Hatch'),
   yolkSurvival: shareSpread('Yolk larvae'),
@@ -129,7 +135,10 @@ const fillWater = z.strictObject({
   material: oneOf('What raises the pH', MATERIALS).default('soda ash'),
 });
 
-/** An order book: what is promised, what there is to make it with. Dates may be serials or 2027-03-31, hours numbers or 7:30. */
+/**
+ * An order book: what is promised, what there is to make it with. Dates may be serials or 2027-03-31, hours
+ * numbers or 7:30.
+ */
 export const orderBookSchema = z
   .strictObject({
     hatchery: nameOf('Hatchery').default('My hatchery'),
@@ -157,7 +166,10 @@ export const orderBookSchema = z
         error: () =>
           'Water by month: expected twelve temperatures, January to December; leave unknown months empty.',
       }),
-    /** Egg weight of body weight for each month from January; null, or left out, is the figure for the whole year. */
+    /**
+     * Egg weight of body weight for each month from January; null, or left out, is the figure for the whole
+     * year.
+     */
     eggShares: z
       .array(
         maybeNumber('Egg weight of body weight in a month', {

@@ -19,8 +19,9 @@ interface Ends {
   readonly mean: readonly [number, number];
 }
 /**
- * What a learned interval says of the spread: one more run differs from the mean by the spread between runs; how far the mean itself
- * is not known yet is shared by all runs of a season. Moments of a bell of the same width, on the scale given.
+ * What a learned interval says of the spread: one more run differs from the mean by the spread between runs;
+ * how far the mean itself is not known yet is shared by all runs of a season. Moments of a bell of the same
+ * width, on the scale given.
  */
 function spreadOf({ next, mean }: Ends): { readonly runs: number; readonly season: number } {
   const season = Math.abs(mean[1] - mean[0]) / WIDTH_95;
@@ -32,7 +33,10 @@ const endsOf = (
   scale: (x: number) => number = (x) => x,
 ): Ends => ({ next: [scale(low), scale(high)], mean: [scale(meanLow), scale(meanHigh)] });
 
-/** Eggs are weight times eggs in a gram: their spreads on logarithms add up as squares. That between females is not learned. */
+/**
+ * Eggs are weight times eggs in a gram: their spreads on logarithms add up as squares. That between females
+ * is not learned.
+ */
 function eggSpread(figures: readonly LearnedFigure[]): OrderBook['spreads']['eggs'] {
   if (figures.length === 0) return undefined;
   const parts = figures.map((figure) => spreadOf(endsOf(figure, Math.log)));
@@ -43,7 +47,10 @@ function eggSpread(figures: readonly LearnedFigure[]): OrderBook['spreads']['egg
   };
 }
 
-/** The hatchery's own rates as an order book takes them: figures, how much they vary for the odds, egg yields by month. Only what its runs speak of. `figuresIn`: the learned figures of a month, or of the whole year. */
+/**
+ * The hatchery's own rates as an order book takes them: figures, how much they vary for the odds, egg yields
+ * by month. Only what its runs speak of. `figuresIn`: the learned figures of a month, or of the whole year.
+ */
 export function ownFigures(
   figuresIn: (month?: number) => Readonly<Partial<Record<AssumptionKey, LearnedFigure>>>,
 ): OwnFigures {

@@ -39,8 +39,8 @@ export interface Pair {
 const isKin = (a: string, b: string): boolean => a !== '' && a === b;
 
 /**
- * Males for females so that no brother meets his sister: the females with the fewest possible males first, each with the male that
- * already serves most and still has room. Females no male is left for are left out.
+ * Males for females so that no brother meets his sister: the females with the fewest possible males first,
+ * each with the male that already serves most and still has room. Females no male is left for are left out.
  */
 export function pairUp(problem: Problem, females: readonly number[], males: readonly number[]): Pair[] {
   const load = new Map<number, number>();
@@ -72,8 +72,9 @@ const ALL_SETS = 10;
 const ENOUGH = 1 - 1e-9;
 
 /**
- * Females that give the eggs: the set with the fewest eggs to spare, at most `most` of them. With `under` the set with the most eggs
- * that does not pass the need, where there is one. When all are not enough, the best givers. `byEggs` lists the best giver first.
+ * Females that give the eggs: the set with the fewest eggs to spare, at most `most` of them. With `under` the
+ * set with the most eggs that does not pass the need, where there is one. When all are not enough, the best
+ * givers. `byEggs` lists the best giver first.
  */
 export function chooseFemales(
   all: readonly ProblemFemale[],

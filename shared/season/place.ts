@@ -144,7 +144,10 @@ function someVats(
   return taken;
 }
 
-/** The size a run has when it fills some of the vats free to it, or uses some of the females: the sizes a smaller run is worth having. */
+/**
+ * The size a run has when it fills some of the vats free to it, or uses some of the females: the sizes a
+ * smaller run is worth having.
+ */
 export function smallerSize(schedule: Schedule, task: Task, room: Room, chance: Chance): number {
   const { vats, females } = schedule.problem;
   const stage = Math.floor(chance.even() * (task.product.stages.length + 1));
@@ -196,7 +199,10 @@ function takeVats(
   return vats;
 }
 
-/** Eggs of the paired females; without limit where females are taken as endless, unless none of them can be paired. */
+/**
+ * Eggs of the paired females; without limit where females are taken as endless, unless none of them can be
+ * paired.
+ */
 const eggsOf = (problem: Problem, chosen: readonly number[], pairs: readonly Pair[]): number =>
   problem.without === 'females' && (chosen.length === 0 || pairs.length > 0)
     ? Infinity

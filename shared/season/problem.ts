@@ -95,7 +95,9 @@ const arrivesInTime = (book: OrderBook, clock: RunClock, a: Assumed): boolean =>
   Math.floor(clock.firstFeedAt) - 1 - book.leadDays.cysts >= book.plannedOn &&
   clock.feedFrom + a.liveDays - book.leadDays.feed >= book.plannedOn;
 
-/** Egg yields swing with the seasons: the month of the strip says how far from the figure of the whole year. */
+/**
+ * Egg yields swing with the seasons: the month of the strip says how far from the figure of the whole year.
+ */
 const eggFactorOn = ({ eggShares }: OrderBook, { eggShare }: Assumed, day: number): number =>
   (eggShares?.[monthOf(day)] ?? eggShare) / eggShare;
 

@@ -23,7 +23,10 @@ export interface SeasonBook {
 export interface PlannedOrder {
   readonly order: BookedOrder;
   readonly product: Product | undefined;
-  /** Fish expected on the day from planned runs and runs under way, not more than ordered and spare unless more are under way. */
+  /**
+   * Fish expected on the day from planned runs and runs under way, not more than ordered and spare unless
+   * more are under way.
+   */
   readonly expected: number;
   readonly runs: readonly number[];
   readonly females: number;

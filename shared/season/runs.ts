@@ -48,7 +48,9 @@ export function plannedRuns(
   return { runs, placed };
 }
 
-/** Every stay of every vat, vat by vat in order of time. Fish spread over the vats of a stage by their water. */
+/**
+ * Every stay of every vat, vat by vat in order of time. Fish spread over the vats of a stage by their water.
+ */
 export function vatStays({ problem }: Schedule, placed: readonly PlacedRun[]): VatStay[] {
   const stays: (VatStay & { readonly place: number })[] = [];
   placed.forEach(({ task: t, candidate, fish, vats }, i) => {

@@ -64,13 +64,17 @@ const feedingRows = (orders: readonly PlannedOrder[], runs: readonly PlannedRun[
   });
 };
 
-/** How long the parts take, of the whole: looking for a schedule, drawing the odds, asking what stands in the way. */
+/**
+ * How long the parts take, of the whole: looking for a schedule, drawing the odds, asking what stands in the
+ * way.
+ */
 const SEARCH = 0.5;
 const ODDS = 0.25;
 
 /**
- * Plans a checked order book: runs with their days, hours, fish and vats, what to buy and when, money by week, odds, and what stands
- * in the way. Never fails: what cannot be had is a finding. The same book gives the same plan everywhere. Yields the share done.
+ * Plans a checked order book: runs with their days, hours, fish and vats, what to buy and when, money by
+ * week, odds, and what stands in the way. Never fails: what cannot be had is a finding. The same book gives
+ * the same plan everywhere. Yields the share done.
  */
 export function* planSeasonSteps(
   book: OrderBook,

@@ -103,7 +103,10 @@ function femalesForNinety(
   );
 }
 
-/** P10, P50 and P90 of each order, how surely it is met, and the females that would make it nine times in ten. Yields the share done. */
+/**
+ * P10, P50 and P90 of each order, how surely it is met, and the females that would make it nine times in ten.
+ * Yields the share done.
+ */
 export function* seasonOddsSteps(
   book: OrderBook,
   problem: Problem,

@@ -6,7 +6,10 @@ import { MONTH_NAMES, WEEKDAY_WORDS } from '../units/dateWords';
 import type { Cell } from '../values';
 import { isError } from '../values';
 
-/** Finds in read cells what the sheets of a season were written with: by headings and labels, wherever rows were put in since. */
+/**
+ * Finds in read cells what the sheets of a season were written with: by headings and labels, wherever rows
+ * were put in since.
+ */
 
 export interface ReadSheet {
   readonly name: string;

@@ -138,7 +138,8 @@ export function* shortfallSteps(
     done += 1 / (1 + LIMITS.length + steps.length);
     return schedule;
   }
-  // Compared with what the same small effort finds as things stand, so that searching less is not taken for a loss.
+  // Compared with what the same small effort finds as things stand, so that searching less is not taken for a
+  // loss.
   const now = yield* again(problem);
   const [worth, fishNow] = [worthOf(now), fishOf(deliveredOf(now))];
   const freed: { readonly words: string; readonly gain: number }[] = [];

@@ -54,7 +54,10 @@ interface Turn {
   readonly runs: number;
 }
 
-/** Runs for an order until it is met, or until the search strays and lets the next order come first; gives what is left to do. */
+/**
+ * Runs for an order until it is met, or until the search strays and lets the next order come first; gives
+ * what is left to do.
+ */
 function serve(
   schedule: Schedule,
   { task: t, need: wanted, runs: before }: Turn,
@@ -83,7 +86,9 @@ function serve(
   return undefined;
 }
 
-/** Orders one after another, each as far as it goes; in turns, each gets one run before any gets its second. */
+/**
+ * Orders one after another, each as far as it goes; in turns, each gets one run before any gets its second.
+ */
 export function construct(
   problem: Problem,
   sequence: readonly number[],
@@ -106,7 +111,10 @@ export function deliveredOf({ problem, runs }: Schedule): number[] {
   return fish.map((n, t) => Math.min(n, problem.tasks[t]?.wanted ?? 0));
 }
 
-/** All orders met whole are worth this share more: a buyer would rather have one order whole than two nearly so. */
+/**
+ * All orders met whole are worth this share more: a buyer would rather have one order whole than two nearly
+ * so.
+ */
 const WHOLE_ORDERS = 0.004;
 /** Worth of what is delivered; of two equal ones the one with fewer runs is better by a hair. */
 export function worthOf(schedule: Schedule): number {
@@ -181,10 +189,10 @@ export const EFFORT: Effort = { work: 1.2e6, mostTries: 4000, seed: 20 };
 /**
  * The schedule that delivers most.
  *
- * Orders are planned one after another on the latest day that does it, with the least water and the fewest spare eggs. When that
- * leaves one short, other sequences are tried, then sequences and choices strayed by a seeded chance from the best found so far,
- * until everything is met or the effort is spent. The same problem gives the same schedule everywhere.
- * Yields the share of the effort spent.
+ * Orders are planned one after another on the latest day that does it, with the least water and the fewest
+ * spare eggs. When that leaves one short, other sequences are tried, then sequences and choices strayed by a
+ * seeded chance from the best found so far, until everything is met or the effort is spent. The same problem
+ * gives the same schedule everywhere. Yields the share of the effort spent.
  */
 export function* solveSteps(problem: Problem, effort: Effort = EFFORT): Generator<number, Schedule> {
   const chance = chanceOf(effort.seed);

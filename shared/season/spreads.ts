@@ -3,8 +3,8 @@ import type { OrderBook } from './orderBook';
 import type { EggSpread, StageSpread } from './odds/simulate';
 
 /**
- * How much a season and its runs vary, until the hatchery's own runs say. Chosen here, no source; the published means they surround
- * differ far more (hatch 28 to 59 % between two seasons, GRAAF95).
+ * How much a season and its runs vary, until the hatchery's own runs say. Chosen here, no source; the
+ * published means they surround differ far more (hatch 28 to 59 % between two seasons, GRAAF95).
  */
 const RUNS = 0.3; // of √(m(1 − m)), between runs of a season; chosen here, no source
 const SEASON = 0.2; // of √(m(1 − m)), shared by a season; chosen here, no source

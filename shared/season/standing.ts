@@ -36,7 +36,10 @@ interface Tables {
   readonly stays: readonly Line<keyof typeof STAYS.letters>[];
 }
 
-/** Vats leave at eight: a stay that ends in the morning ends on that day, a later one is taken through the next. */
+/**
+ * Vats leave at eight: a stay that ends in the morning ends on that day, a later one is taken through the
+ * next.
+ */
 const lastDay = (to: number): number => Math.ceil(to - MORNING - 1e-6);
 
 interface Span {

@@ -60,8 +60,9 @@ const ENOUGH = 1e-9;
 const ALL_COMBINATIONS = 9;
 
 /**
- * Vats that together hold the litres: with few free ones the least water that suffices (fewest vats, then those that can do least
- * else); with many the largest first, then the last one exchanged for the smallest that still does. `free` are places in `vats`.
+ * Vats that together hold the litres: with few free ones the least water that suffices (fewest vats, then
+ * those that can do least else); with many the largest first, then the last one exchanged for the smallest
+ * that still does. `free` are places in `vats`.
  */
 export function chooseVats(
   vats: readonly ProblemVat[],

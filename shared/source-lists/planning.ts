@@ -4,7 +4,8 @@ import { sources } from './source';
 export const planningSources = sources({
   STERLETCHAIN: {
     citation:
-      'Coursework (Russian) on sterlet brood stock: worked chain that adds the loss instead of dividing by the survival. cwetochki.ru, page 4',
+      'Coursework (Russian) on sterlet brood stock: worked chain that adds the loss ' +
+      'instead of dividing by the survival. cwetochki.ru, page 4',
     standing: 'seen',
     note: 'a counter-example: losing half needs twice the number, not one and a half times',
   },
@@ -28,15 +29,20 @@ export const planningSources = sources({
   },
   THOMPSON14: {
     citation:
-      'Thompson O.A., Mafimisebi T.E. 2014. Profitability of selected ventures in catfish aquaculture in Ondo State, Nigeria. Fisheries and Aquaculture Journal 5(2)',
+      'Thompson O.A., Mafimisebi T.E. 2014. Profitability of selected ventures in catfish ' +
+      'aquaculture in Ondo State, Nigeria. Fisheries and Aquaculture Journal 5(2)',
     standing: 'seen',
     url: 'https://longdom.org/open-access/profitability-of-selected-ventures-in-catfish-aquaculture-in-ondo-state-nigeria-43199.html',
-    note: 'efficiency ratios are profitability plus one, and neither is the benefit-cost ratio printed beside them',
+    note:
+      'efficiency ratios are profitability plus one, and neither is the benefit-cost ratio ' +
+      'printed beside them',
   },
   FEEDBUDGET: {
     citation: 'Landau M., Scarpa J. Teaching exercise 2. World Aquaculture magazine, 2009',
     standing: 'seen',
     url: 'https://was.org/Magazine/2009/01/11',
-    note: 'a counter-example: prints a break-even price of 0.884 $/kg, which is the feed alone; all costs ÷ fish sold is 6,754.04 ÷ 3,818 = 1.769',
+    note:
+      'a counter-example: prints a break-even price of 0.884 $/kg, which is the feed ' +
+      'alone; all costs ÷ fish sold is 6,754.04 ÷ 3,818 = 1.769',
   },
 });

@@ -4,22 +4,29 @@ import { sources } from './source';
 export const rearingSources = sources({
   WILS27: {
     citation:
-      'Wilson E.B. 1927. Probable inference, the law of succession, and statistical inference. J. Am. Stat. Assoc. 22:209-212',
+      'Wilson E.B. 1927. Probable inference, the law of succession, and statistical ' +
+      'inference. J. Am. Stat. Assoc. 22:209-212',
     standing: 'seen',
     note: 'formula read in secondary pages; the paper itself was not opened',
   },
   NEWC98: {
     citation:
-      'Newcombe R.G. 1998. Two-sided confidence intervals for the single proportion: comparison of seven methods. Statistics in Medicine 17:857-872',
+      'Newcombe R.G. 1998. Two-sided confidence intervals for the single proportion: ' +
+      'comparison of seven methods. Statistics in Medicine 17:857-872',
     standing: 'seen',
     url: 'https://studylib.net/doc/7960426/two-sided-confidence-intervals-for-the-single-proportion',
-    note: 'digits of table I read where several public test suites quote them alike; the paper itself was not opened',
+    note:
+      'digits of table I read where several public test suites quote them alike; the paper ' +
+      'itself was not opened',
   },
   NEWC98D: {
     citation:
-      'Newcombe R.G. 1998. Interval estimation for the difference between independent proportions: comparison of eleven methods. Statistics in Medicine 17:873-890',
+      'Newcombe R.G. 1998. Interval estimation for the difference between independent ' +
+      'proportions: comparison of eleven methods. Statistics in Medicine 17:873-890',
     standing: 'seen',
-    note: 'method 10; digits of table II read where several public test suites quote them alike; the paper itself was not opened',
+    note:
+      'method 10; digits of table II read where several public test suites quote them ' +
+      'alike; the paper itself was not opened',
   },
   COCH77: {
     citation:
@@ -30,23 +37,28 @@ export const rearingSources = sources({
   GARW36: {
     citation: 'Garwood F. 1936. Fiducial limits for the Poisson distribution. Biometrika 28:437-442',
     standing: 'seen',
-    note: 'limits for a count of 25 and for 0 read on statistics help pages that name the method; the paper itself was not opened',
+    note:
+      'limits for a count of 25 and for 0 read on statistics help pages that name the ' +
+      'method; the paper itself was not opened',
   },
   ZOUD08: {
     citation:
-      'Zou G.Y., Donner A. 2008. Construction of confidence limits about effect measures: a general approach. Statistics in Medicine 27:1693-1702',
+      'Zou G.Y., Donner A. 2008. Construction of confidence limits about effect measures: ' +
+      'a general approach. Statistics in Medicine 27:1693-1702',
     standing: 'memory',
     note: 'limits of a sum from the limits of its parts, used here on logarithms; page not opened',
   },
   SATT46: {
     citation:
-      'Satterthwaite F.E. 1946. An approximate distribution of estimates of variance components. Biometrics Bulletin 2:110-114',
+      'Satterthwaite F.E. 1946. An approximate distribution of estimates of variance ' +
+      'components. Biometrics Bulletin 2:110-114',
     standing: 'memory',
     note: 'degrees of freedom for a difference of two estimates; page not opened',
   },
   WICH88: {
     citation:
-      'Wichura M.J. 1988. Algorithm AS 241: the percentage points of the normal distribution. Applied Statistics 37:477-484',
+      'Wichura M.J. 1988. Algorithm AS 241: the percentage points of the normal ' +
+      'distribution. Applied Statistics 37:477-484',
     standing: 'memory',
     note: 'coefficients recalled, checked against an independent library to 13 digits',
   },
@@ -81,7 +93,8 @@ export const rearingSources = sources({
   },
   YONG08: {
     citation:
-      'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 (hatchability of African catfish eggs in hapas and basins)',
+      'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 ' +
+      '(hatchability of African catfish eggs in hapas and basins)',
     standing: 'seen',
     url: 'https://www.worldfishcenter.org/content/hatchability-african-catfish-clarias-gariepinus-eggs-hapas-and-basins-diagnostic-study-1',
   },
@@ -94,7 +107,8 @@ export const rearingSources = sources({
   },
   AJANI15: {
     citation:
-      'Ajani E.K., Orisasona O., Jenyo-Oni A. 2015. Growth and economic performance of Clarias gariepinus fry at various stocking densities. J. Fish. Livest. Prod.',
+      'Ajani E.K., Orisasona O., Jenyo-Oni A. 2015. Growth and economic performance of ' +
+      'Clarias gariepinus fry at various stocking densities. J. Fish. Livest. Prod.',
     standing: 'seen',
     note: 'abstract',
   },
@@ -111,7 +125,9 @@ export const rearingSources = sources({
   },
   CONC98: {
     citation:
-      'Conceicao L.E.C. et al. 1998. Cost of growth in larval and juvenile African catfish (Clarias gariepinus) in relation to growth rate, food intake and oxygen consumption. Aquaculture 161:95-106',
+      'Conceicao L.E.C. et al. 1998. Cost of growth in larval and juvenile African catfish ' +
+      '(Clarias gariepinus) in relation to growth rate, food intake and oxygen ' +
+      'consumption. Aquaculture 161:95-106',
     standing: 'seen',
     note: 'abstract: the two ends of each range; the line between them on logarithms is worked out here',
   },
@@ -122,7 +138,8 @@ export const rearingSources = sources({
   },
   TIMM10: {
     citation:
-      'Timmons M.B., Ebeling J.M. Recirculating Aquaculture (ammonia from feed: 0.092 x feed x protein share)',
+      'Timmons M.B., Ebeling J.M. Recirculating Aquaculture (ammonia from feed: 0.092 x ' +
+      'feed x protein share)',
     standing: 'memory',
     note: 'coefficient recalled: 0.16 x 0.80 x 0.80 x 0.90; page not opened',
   },
@@ -160,13 +177,15 @@ export const rearingSources = sources({
   },
   HECHT13: {
     citation:
-      'Hecht T. 2013. A review of on-farm feed management practices for North African catfish. FAO Fish. Aquac. Tech. Paper 583:463-479',
+      'Hecht T. 2013. A review of on-farm feed management practices for North African ' +
+      'catfish. FAO Fish. Aquac. Tech. Paper 583:463-479',
     standing: 'seen',
     url: 'https://docslib.org/doc/87088/a-review-of-on-farm-feed-management-practices-for-north-african-catfish-clarias-gariepinus-in-sub-saharan-africa',
   },
   CHEP11: {
     citation:
-      'Chepkirui-Boit V. et al. 2011. Growth performance, survival, feed utilization and nutrient utilization of African catfish larvae. Aquaculture Nutrition',
+      'Chepkirui-Boit V. et al. 2011. Growth performance, survival, feed utilization and ' +
+      'nutrient utilization of African catfish larvae. Aquaculture Nutrition',
     standing: 'seen',
     url: 'https://aquafishcrsp.oregonstate.edu/biblio/growth-performance-survival-feed-utilization-and-nutrient-utilization-african-catfish-clarias',
   },
@@ -177,7 +196,8 @@ export const rearingSources = sources({
   },
   BASH23: {
     citation:
-      'Basharat H. et al. Effects of feeding levels on pond-raised African catfish. Sarhad J. Agriculture 39(1):166-173',
+      'Basharat H. et al. Effects of feeding levels on pond-raised African catfish. Sarhad ' +
+      'J. Agriculture 39(1):166-173',
     standing: 'seen',
     url: 'https://researcherslinks.com/current-issues/Effects-of-Feeding-Levels-on-Production-Characteristics/14/1/5953/html',
   },
@@ -202,7 +222,8 @@ export const rearingSources = sources({
   },
   IWAM81: {
     citation:
-      'Iwama G.K., Tautz A.F. 1981. A simple growth model for salmonids in hatcheries. Can. J. Fish. Aquat. Sci. 38:649-656; Cho C.Y. 1992 (thermal growth coefficient)',
+      'Iwama G.K., Tautz A.F. 1981. A simple growth model for salmonids in hatcheries. ' +
+      'Can. J. Fish. Aquat. Sci. 38:649-656; Cho C.Y. 1992 (thermal growth coefficient)',
     standing: 'memory',
     note: 'formula seen on a farm advice page, papers not opened',
   },
@@ -213,13 +234,15 @@ export const rearingSources = sources({
   },
   JOBL03: {
     citation:
-      'Jobling M. 2003. The thermal growth coefficient (TGC) model of fish growth: a cautionary note. Aquaculture Research 34:581-584',
+      'Jobling M. 2003. The thermal growth coefficient (TGC) model of fish growth: a ' +
+      'cautionary note. Aquaculture Research 34:581-584',
     standing: 'seen',
     url: 'https://scribd.com/document/522162971/jobling2003',
   },
   LEGE92: {
     citation:
-      'Legendre M. et al. 1992. J. Fish Biology 40:59-79, growth of Clarias gariepinus at 29.5 °C, digitised in an open data file',
+      'Legendre M. et al. 1992. J. Fish Biology 40:59-79, growth of Clarias gariepinus at ' +
+      '29.5 °C, digitised in an open data file',
     standing: 'seen',
     url: 'https://github.com/add-my-pet/DEBtool_M',
     note: 'origin of the day count not given',
@@ -231,19 +254,22 @@ export const rearingSources = sources({
   },
   HECHT88: {
     citation:
-      'Hecht T., Appelbaum S. 1988. Observations on intraspecific aggression and coeval sibling cannibalism by larval and juvenile Clarias gariepinus. J. Zoology',
+      'Hecht T., Appelbaum S. 1988. Observations on intraspecific aggression and coeval ' +
+      'sibling cannibalism by larval and juvenile Clarias gariepinus. J. Zoology',
     standing: 'seen',
     url: 'https://cris.bgu.ac.il/en/publications/observations-on-intraspecific-aggression-and-coeval-sibling-canni',
     note: 'abstract',
   },
   CANNJUV: {
     citation:
-      'Cannibalism of juvenile catfish Clarias gariepinus (abstract): two of 100 fish, 27.2 and 42.4 g against 4.1 g at the start, caused over 68 % of deaths',
+      'Cannibalism of juvenile catfish Clarias gariepinus (abstract): two of 100 fish, ' +
+      '27.2 and 42.4 g against 4.1 g at the start, caused over 68 % of deaths',
     standing: 'seen',
   },
   MWAN20: {
     citation:
-      'Mwangi A.M., Ngugi C.C., Jumbe J.J., Oyoo-Okoth E. 2020. Grading frequency and cannibalism in African catfish. J. Aquac. Fish. Fish Sci. 3(2):222-231',
+      'Mwangi A.M., Ngugi C.C., Jumbe J.J., Oyoo-Okoth E. 2020. Grading frequency and ' +
+      'cannibalism in African catfish. J. Aquac. Fish. Fish Sci. 3(2):222-231',
     standing: 'seen',
   },
   FULTON: {

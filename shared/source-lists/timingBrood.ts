@@ -1,10 +1,15 @@
 import { sources } from './source';
 
-/** Timing and brood fish of warm-water hatcheries. A figure read only in an abstract or a copy says so in its note. */
+/**
+ * Timing and brood fish of warm-water hatcheries. A figure read only in an abstract or a copy says so in its
+ * note.
+ */
 export const timingBroodSources = sources({
   GRAAF96: {
     citation:
-      'de Graaf G.J., Janssen H. 1996. Handbook on the artificial reproduction and pond rearing of the African catfish Clarias gariepinus in sub-Saharan Africa. FAO Fisheries Technical Paper 362 (tables credited there to Hogendoorn & Vismans 1980)',
+      'de Graaf G.J., Janssen H. 1996. Handbook on the artificial reproduction and pond ' +
+      'rearing of the African catfish Clarias gariepinus in sub-Saharan Africa. FAO ' +
+      'Fisheries Technical Paper 362 (tables credited there to Hogendoorn & Vismans 1980)',
     standing: 'memory',
     note: 'tables recalled from memory: the printed page was not seen; check them before relying on them',
   },
@@ -21,7 +26,9 @@ export const timingBroodSources = sources({
   },
   TILAPIAGLAND: {
     citation:
-      'Induced breeding of Clarias gariepinus and Heterobranchus bidorsalis with acetone-dried tilapia pituitary. Federal University of Agriculture, Abeokuta (abstract)',
+      'Induced breeding of Clarias gariepinus and Heterobranchus bidorsalis with ' +
+      'acetone-dried tilapia pituitary. Federal University of Agriculture, Abeokuta ' +
+      '(abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -32,13 +39,15 @@ export const timingBroodSources = sources({
   },
   LONGIHCG: {
     citation:
-      'Seasonal changes in sexual maturity and fecundity and hCG-induced breeding of Heterobranchus longifilis in Ebrie lagoon (journal abstract)',
+      'Seasonal changes in sexual maturity and fecundity and hCG-induced breeding of ' +
+      'Heterobranchus longifilis in Ebrie lagoon (journal abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
   WORLDAQ25: {
     citation:
-      'Role of latency period on breeding indices of Clarias gariepinus. World aquaculture conference 2025 (abstract)',
+      'Role of latency period on breeding indices of Clarias gariepinus. World aquaculture ' +
+      'conference 2025 (abstract)',
     standing: 'seen',
     note: 'abstract only; 8, 10 and 12 h compared at 26 to 27 °C',
   },
@@ -50,7 +59,8 @@ export const timingBroodSources = sources({
   },
   AGBEBI: {
     citation:
-      'Agbebi O.T., Faseluka O., Idowu A.A. Effects of various latency periods on Clarias gariepinus. Journal of Fisheries and Aquatic Science (abstract)',
+      'Agbebi O.T., Faseluka O., Idowu A.A. Effects of various latency periods on Clarias ' +
+      'gariepinus. Journal of Fisheries and Aquatic Science (abstract)',
     standing: 'seen',
     note: 'abstract only; the hormone is not named there',
   },
@@ -61,13 +71,16 @@ export const timingBroodSources = sources({
   },
   SALMAN23: {
     citation:
-      'Salman N.A., Al-Noor S.S., Khalaf K.A. Thermal accumulated period of grass carp (abstracts, International Journal of Environmental Research, 2023 3(2):99-108 and companion)',
+      'Salman N.A., Al-Noor S.S., Khalaf K.A. Thermal accumulated period of grass carp ' +
+      '(abstracts, International Journal of Environmental Research, 2023 3(2):99-108 and ' +
+      'companion)',
     standing: 'seen',
     note: 'abstracts only',
   },
   ACEH19: {
     citation:
-      'Effect of water pH on hatching and survival of Clarias gariepinus. Aceh Journal of Animal Science, August 2019',
+      'Effect of water pH on hatching and survival of Clarias gariepinus. Aceh Journal of ' +
+      'Animal Science, August 2019',
     standing: 'seen',
     note: 'abstract only; 28.0 ± 1.0 °C, pH 6.1 to 8.8',
   },
@@ -78,13 +91,15 @@ export const timingBroodSources = sources({
   },
   UKAKALU: {
     citation:
-      'Uka A., Kalu S.E. Neighbourhood boreholes and Clarias gariepinus egg hatching. Journal of Applied Sciences and Environmental Management (abstract)',
+      'Uka A., Kalu S.E. Neighbourhood boreholes and Clarias gariepinus egg hatching. ' +
+      'Journal of Applied Sciences and Environmental Management (abstract)',
     standing: 'seen',
     note: 'abstract only; the temperature is not given there',
   },
   SPREAD01: {
     citation:
-      'Fry cannibalism and hatching order in African catfish. 2001. Journal of Aquatic Sciences 16:1-6 (abstract)',
+      'Fry cannibalism and hatching order in African catfish. 2001. Journal of Aquatic ' +
+      'Sciences 16:1-6 (abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -95,32 +110,38 @@ export const timingBroodSources = sources({
   },
   HOU15: {
     citation:
-      'Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias gariepinus. Malaysian Society of Analytical Sciences (abstract)',
+      'Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias ' +
+      'gariepinus. Malaysian Society of Analytical Sciences (abstract)',
     standing: 'seen',
     note: 'abstract only; 27.5 to 28.6 °C',
   },
   PROKES15: {
     citation:
-      'Prokesova M., Drozd B., Kouril J., Stejskal V., Matousek J. 2015. Effect of water temperature on early life history of African sharp-tooth catfish. Journal of Applied Ichthyology, pp. 18-29',
+      'Prokesova M., Drozd B., Kouril J., Stejskal V., Matousek J. 2015. Effect of water ' +
+      'temperature on early life history of African sharp-tooth catfish. Journal of ' +
+      'Applied Ichthyology, pp. 18-29',
     standing: 'seen',
     note: 'abstract only; 33 constant temperatures from 17.4 to 35.6 °C',
   },
   KAMLER02: {
     citation:
-      'Kamler E. 2002. Ontogeny of yolk-feeding fish: an ecological perspective. Reviews in Fish Biology and Fisheries 12:79-103',
+      'Kamler E. 2002. Ontogeny of yolk-feeding fish: an ecological perspective. Reviews ' +
+      'in Fish Biology and Fisheries 12:79-103',
     standing: 'seen',
     note: 'abstract only',
     doi: '10.1023/A:1022603204337',
   },
   CARPZERO: {
     citation:
-      'Thesis on the biological zero of common carp embryos, tables 4.2 and 4.3 (in Vietnamese; public extract)',
+      'Thesis on the biological zero of common carp embryos, tables 4.2 and 4.3 (in ' +
+      'Vietnamese; public extract)',
     standing: 'seen',
     note: 'extract only',
   },
   CHANNELDD: {
     citation:
-      'Degree-days as a tool to determine the heating requirement for channel catfish spawning in earthen ponds (journal abstract)',
+      'Degree-days as a tool to determine the heating requirement for channel catfish ' +
+      'spawning in earthen ponds (journal abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -132,7 +153,8 @@ export const timingBroodSources = sources({
   },
   RANATEMP: {
     citation:
-      'Rana K. Influence of incubation temperature on Oreochromis niloticus eggs and fry, part II (journal abstract)',
+      'Rana K. Influence of incubation temperature on Oreochromis niloticus eggs and fry, ' +
+      'part II (journal abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -143,13 +165,15 @@ export const timingBroodSources = sources({
   },
   NWOSU00: {
     citation:
-      'Nwosu F.M., Holzlohner S. 2000. Journal of Applied Ichthyology 16(1):20-23 (Heterobranchus longifilis)',
+      'Nwosu F.M., Holzlohner S. 2000. Journal of Applied Ichthyology 16(1):20-23 ' +
+      '(Heterobranchus longifilis)',
     standing: 'seen',
     note: 'newsletter summary only',
   },
   SWING: {
     citation:
-      'Improving on-farm hatchability of Clarias gariepinus by narrowing the temperature range. Cameroon Journal of Agricultural Science (abstract)',
+      'Improving on-farm hatchability of Clarias gariepinus by narrowing the temperature ' +
+      'range. Cameroon Journal of Agricultural Science (abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -161,7 +185,8 @@ export const timingBroodSources = sources({
   BRZUSKA03: { citation: 'Brzuska E. 2003. Czech Journal of Animal Science 48(5):181-190', standing: 'seen' },
   SUEZ: {
     citation:
-      'Seasonal biology and artificial propagation of female Clarias gariepinus. Journal of Animal, Poultry and Fish Production, Suez Canal University (abstract)',
+      'Seasonal biology and artificial propagation of female Clarias gariepinus. Journal ' +
+      'of Animal, Poultry and Fish Production, Suez Canal University (abstract)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -200,7 +225,8 @@ export const timingBroodSources = sources({
   },
   IDAHOR18: {
     citation:
-      'Idahor K.O. et al. 2018. International Journal of Innovative Studies in Aquatic Biology and Fisheries 4(1):7-12',
+      'Idahor K.O. et al. 2018. International Journal of Innovative Studies in Aquatic ' +
+      'Biology and Fisheries 4(1):7-12',
     standing: 'seen',
     note: '5.62e9 to 6.54e9 sperm per mL',
   },
@@ -235,7 +261,8 @@ export const timingBroodSources = sources({
   FAO217: { citation: 'FAO/UNEP expert consultation. FAO Fisheries Technical Paper 217', standing: 'seen' },
   BENTSEN02: {
     citation:
-      'Bentsen H.B., Olesen I. 2002. Designing aquaculture mass selection programs to avoid high inbreeding rates. Aquaculture 204(3)',
+      'Bentsen H.B., Olesen I. 2002. Designing aquaculture mass selection programs to ' +
+      'avoid high inbreeding rates. Aquaculture 204(3)',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -251,12 +278,14 @@ export const timingBroodSources = sources({
   },
   KUHN55: {
     citation:
-      'Kuhn H.W. 1955. The Hungarian method for the assignment problem. Naval Research Logistics Quarterly 2:83-97',
+      'Kuhn H.W. 1955. The Hungarian method for the assignment problem. Naval Research ' +
+      'Logistics Quarterly 2:83-97',
     standing: 'standard',
   },
   EGGFORMALIN10: {
     citation:
-      'Formalin on eggs and larvae of African catfish. December 2010. Journal of Applied Sciences and Environmental Management 14(4):31-34',
+      'Formalin on eggs and larvae of African catfish. December 2010. Journal of Applied ' +
+      'Sciences and Environmental Management 14(4):31-34',
     standing: 'seen',
     note: 'abstract only',
   },
@@ -284,7 +313,8 @@ export const timingBroodSources = sources({
   },
   SRAC1803: {
     citation:
-      'Steeby J., Avery J. 2005. Channel catfish broodfish and hatchery management. Southern Regional Aquaculture Center Publication 1803',
+      'Steeby J., Avery J. 2005. Channel catfish broodfish and hatchery management. ' +
+      'Southern Regional Aquaculture Center Publication 1803',
     standing: 'seen',
   },
   PIKEPLAN: { citation: 'Capacity calculation of a pike farm (Russian coursework)', standing: 'seen' },

@@ -22,10 +22,14 @@ function faultOf(places: PlanPlaces): string | undefined {
   const heads = ENDS.map((head, i) => places.headingOf('hatch', 2 + i) === head);
   return heads.every(Boolean)
     ? undefined
-    : 'The sheet of assumptions was rearranged, so their poor and good ends cannot be found. Write the plan anew, then add the summary.';
+    : 'The sheet of assumptions was rearranged, so their poor and good ends cannot be ' +
+        'found. Write the plan anew, then add the summary.';
 }
 
-/** One page for each season plan of a workbook, as sheets to be written into that workbook: native formulas over the plan's names. */
+/**
+ * One page for each season plan of a workbook, as sheets to be written into that workbook: native formulas
+ * over the plan's names.
+ */
 export function summaryOf(book: WorkbookModel): Summary {
   const plans = planSuffixes(book).map((suffix) => new PlanPlaces(book, suffix));
   if (plans.length === 0) return { fault: NO_PLAN };

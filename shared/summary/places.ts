@@ -9,7 +9,10 @@ import type { WorkbookModel } from '../workbook/model';
 /** Every plan has it, and nothing else does. */
 const MARK: NameKey = 'eggsNeeded';
 
-/** Suffixes of the names of all plans in a workbook: '' and _2 when a second plan was written beside the first. */
+/**
+ * Suffixes of the names of all plans in a workbook: '' and _2 when a second plan was written beside the
+ * first.
+ */
 export const planSuffixes = (book: WorkbookModel): string[] =>
   book.names
     .flatMap(({ name }) =>
@@ -80,14 +83,17 @@ export class PlanPlaces {
       : '';
   }
 
-  /** The words above a column of assumptions, to be sure that the cells beside are what they are taken for. */
+  /**
+   * The words above a column of assumptions, to be sure that the cells beside are what they are taken for.
+   */
   headingOf(key: NameKey, columns: number): Cell {
     const place = this.place(key);
     const cells = place && this.book.sheets.find(({ name }) => name === place.sheet)?.cells;
     if (!place || !cells) return null;
     for (let row = place.row - 1; row >= 0; row--) {
       const value = cells[addressOf(row, place.column + columns)]?.value;
-      // Ends are numbers and stand below their heading; the words of the last column stand below a heading as well.
+      // Ends are numbers and stand below their heading; the words of the last column stand below a heading as
+      // well.
       if (typeof value === 'string' && HEADINGS.has(value)) return value;
     }
     return null;

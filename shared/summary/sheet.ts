@@ -53,7 +53,8 @@ function boxes(page: Page, takes: number): void {
   box('C4:D4', 'READY ON', '={readyAt}', DAY);
   box('E4:F4', 'EVERY STEP POOR', `=E${last}`, WHOLE);
   box('H4', 'EVERY STEP GOOD', `=F${last}`, WHOLE);
-  // Points at cells, not at names: LibreOffice works a formula over names out anew when it opens the plan without the add-in.
+  // Points at cells, not at names: LibreOffice works a formula over names out anew when it opens the plan
+  // without the add-in.
   box(
     'I4:J4',
     'FISH AND VATS',
@@ -250,16 +251,14 @@ function prices(page: Page, from: number): void {
     ] as const
   ).forEach(([label, column], i) => {
     const row = from + 2 + i;
-    sheet
-      .put(`H${row}`, label, 'label')
-      .merge(
-        `I${row}:J${row}`,
-        styled(`=IF(ISNUMBER($I$${from + 1}),$I$${from + 1}*${column}${last},"–")`, 'cell', {
-          format: WHOLE,
-        }),
-        'cell',
-        { format: WHOLE },
-      );
+    sheet.put(`H${row}`, label, 'label').merge(
+      `I${row}:J${row}`,
+      styled(`=IF(ISNUMBER($I$${from + 1}),$I$${from + 1}*${column}${last},"–")`, 'cell', {
+        format: WHOLE,
+      }),
+      'cell',
+      { format: WHOLE },
+    );
   });
   sheet.validate({
     range: `I${from + 1}`,

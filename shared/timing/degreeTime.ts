@@ -13,7 +13,10 @@ export const degreeHoursOf = (hours: number, temperature: number, base: number):
 export const hoursForWarmth = (warmth: number, temperature: number, base: number): number =>
   temperature > base ? warmth / (temperature - base) : NaN;
 
-/** Base temperature from two durations: t0 = (D1·T1 − D2·T2)/(D1 − D2) (CARPZERO). NaN when the durations are alike. */
+/**
+ * Base temperature from two durations: t0 = (D1·T1 − D2·T2)/(D1 − D2) (CARPZERO). NaN when the durations are
+ * alike.
+ */
 export const baseFromPair = (t1: number, h1: number, t2: number, h2: number): number =>
   h1 === h2 ? NaN : (h1 * t1 - h2 * t2) / (h1 - h2);
 

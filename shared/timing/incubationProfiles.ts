@@ -26,7 +26,9 @@ export const INCUBATION_PROFILES: readonly Profile[] = [
       name: 'African catfish',
       species: CLARIAS,
       source: 'GRAAF96',
-      note: 'Handbook table recalled from memory; the printed page was not seen. A measured 23.5 to 25.0 h at 28 °C is a little longer.',
+      note:
+        'Handbook table recalled from memory; the printed page was not seen. A measured 23.5 ' +
+        'to 25.0 h at 28 °C is a little longer.',
     },
   ),
   fromTable(
@@ -103,7 +105,9 @@ export const FEEDING_PROFILES: readonly Profile[] = [
     name: 'African catfish',
     species: CLARIAS,
     source: 'HOU15',
-    note: 'First food at 36 h at 27.5 to 28.6 °C with yolk left; carried to other temperatures with base 15.4 °C. The handbook, from memory, starts feeding at 72 to 96 h.',
+    note:
+      'First food at 36 h at 27.5 to 28.6 °C with yolk left; carried to other temperatures ' +
+      'with base 15.4 °C. The handbook, from memory, starts feeding at 72 to 96 h.',
   }),
   fromTable(
     'first feed',

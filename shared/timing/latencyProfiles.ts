@@ -4,7 +4,10 @@ import { CLARIAS_BASE, fromBand, fromClariasBase, fromTable } from './profile';
 const CLARIAS = 'Clarias gariepinus';
 /** Latency of the ready-made solution at 26.0 °C, h: 613 minutes (OKER15). */
 const READY_MADE_HOURS = 613 / 60;
-/** 12 h gave most eggs at 26 to 27 °C (WORLDAQ25): the late end, as a share of the latency above carried to 26.5 °C. */
+/**
+ * 12 h gave most eggs at 26 to 27 °C (WORLDAQ25): the late end, as a share of the latency above carried to
+ * 26.5 °C.
+ */
 const READY_MADE_LATEST = (12 * (26.5 - CLARIAS_BASE)) / (READY_MADE_HOURS * (26 - CLARIAS_BASE));
 
 /** Injection to stripping, by hormone preparation. */
@@ -43,7 +46,10 @@ export const LATENCY_PROFILES: readonly Profile[] = [
     species: CLARIAS,
     source: 'OKER15',
     spread: [1, READY_MADE_LATEST],
-    note: 'GnRHa with domperidone, 0.5 mL/kg: 613 minutes measured at 26.0 ± 0.7 °C; carried to other temperatures with base 15.4 °C. Another trial had most eggs at 12 h at 26 to 27 °C.',
+    note:
+      'GnRHa with domperidone, 0.5 mL/kg: 613 minutes measured at 26.0 ± 0.7 °C; carried ' +
+      'to other temperatures with base 15.4 °C. Another trial had most eggs at 12 h at 26 ' +
+      'to 27 °C.',
   }),
   fromTable(
     'latency',

@@ -12,7 +12,10 @@ export type LogFault =
 /** Readings of water that fish live in. */
 export const COLDEST = 0;
 export const WARMEST = 45;
-/** Water in a tank does not change faster; a probe lifted out of it does. °C per hour, common practice, no source. */
+/**
+ * Water in a tank does not change faster; a probe lifted out of it does. °C per hour, common practice, no
+ * source.
+ */
 const FASTEST_CHANGE = 4;
 
 /** First fault of time order, undefined when times ascend. */

@@ -69,7 +69,9 @@ export const fromBand = (
 
 /** Base temperature of African catfish embryos and larvae, °C (PROKES15). */
 export const CLARIAS_BASE = 15.4;
-/** Thermal optimum of early life of African catfish, °C (PROKES15): the reach given to a carried measurement. */
+/**
+ * Thermal optimum of early life of African catfish, °C (PROKES15): the reach given to a carried measurement.
+ */
 const CLARIAS_OPTIMUM = [22.9, 30.3] as const;
 
 export const fromClariasBase = (stage: Stage, temperature: number, hours: number, about: About): Profile => ({

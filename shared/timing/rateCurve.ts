@@ -1,9 +1,10 @@
 /**
  * Speed of development against temperature: a broken line through (temperature, 1/hours).
  *
- * One rule serves every question: the rate, not the hours, is interpolated between two rows, and a changing temperature is the
- * sum of rate × time. At a constant temperature both give the same hours, because the sum of a constant rate reaches one after
- * 1/rate hours. Straight rates are the published model of ontogeny, 1/τ = a + b·T (KAMLER02).
+ * One rule serves every question: the rate, not the hours, is interpolated between two rows, and a changing
+ * temperature is the sum of rate × time. At a constant temperature both give the same hours, because the sum
+ * of a constant rate reaches one after 1/rate hours. Straight rates are the published model of ontogeny, 1/τ
+ * = a + b·T (KAMLER02).
  */
 export interface RateCurve {
   /** °C, ascending, no two alike. */
@@ -21,7 +22,9 @@ export const curveFromHours = (rows: readonly (readonly [number, number])[]): Ra
   rates: rows.map(([, h]) => 1 / h),
 });
 
-/** Curve from one measured duration and a base temperature: τ = D/(T − t0) with D = hours·(T − t0) (KAMLER02). */
+/**
+ * Curve from one measured duration and a base temperature: τ = D/(T − t0) with D = hours·(T − t0) (KAMLER02).
+ */
 export const curveFromBase = (
   temperature: number,
   hours: number,
@@ -64,8 +67,8 @@ export interface Piece {
 }
 
 /**
- * The stretch from temperature a to b, evenly over `hours`, cut where the line passes a row of the curve, so that every piece is
- * a trapezoid and the sum is exact whatever the spacing of the readings.
+ * The stretch from temperature a to b, evenly over `hours`, cut where the line passes a row of the curve, so
+ * that every piece is a trapezoid and the sum is exact whatever the spacing of the readings.
  */
 export function piecesBetween(curve: RateCurve, a: number, b: number, hours: number): Piece[] {
   const low = Math.min(a, b);
@@ -90,8 +93,9 @@ export const sumOf = (pieces: readonly Piece[]): number =>
   pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);
 
 /**
- * The same sum without building pieces: mean rate between two temperatures × hours. The mean is weighted by the width of each
- * stretch of the curve, and divided by the sum of those widths, so that a tiny slope across a row loses no digits.
+ * The same sum without building pieces: mean rate between two temperatures × hours. The mean is weighted by
+ * the width of each stretch of the curve, and divided by the sum of those widths, so that a tiny slope across
+ * a row loses no digits.
  */
 export function sumBetween(curve: RateCurve, a: number, b: number, hours: number): number {
   const low = Math.min(a, b);

@@ -1,6 +1,9 @@
 export type Stage = 'latency' | 'incubation' | 'first feed' | 'yolk gone';
 
-/** Temperatures that kill, as published. Kept apart from where a table ends: one is the fish, the other is the table. */
+/**
+ * Temperatures that kill, as published. Kept apart from where a table ends: one is the fish, the other is the
+ * table.
+ */
 export interface Tolerance {
   readonly species: string;
   readonly life: 'eggs' | 'larvae';

@@ -3,9 +3,10 @@ import type { RateCurve } from './rateCurve';
 import { highest, hoursToReach, lowest, piecesBetween, rateAt, sumBetween } from './rateCurve';
 
 /**
- * A temperature log turned into development done: between two readings the temperature runs in a straight line, the rate is read
- * from the curve, and rate × time is summed exactly (piecewise trapezoids). Before the first reading its temperature is held;
- * after the last one the expected temperature takes over. Cutting the log anywhere therefore changes nothing.
+ * A temperature log turned into development done: between two readings the temperature runs in a straight
+ * line, the rate is read from the curve, and rate × time is summed exactly (piecewise trapezoids). Before the
+ * first reading its temperature is held; after the last one the expected temperature takes over. Cutting the
+ * log anywhere therefore changes nothing.
  */
 export interface Track {
   readonly curve: RateCurve;
@@ -14,7 +15,10 @@ export interface Track {
   readonly temperatures: readonly number[];
   /** Development done at each reading, counted from the first one. */
   readonly done: readonly number[];
-  /** Readings outside the curve, by index. They count as the curve's end here and are refused when a question touches them. */
+  /**
+   * Readings outside the curve, by index. They count as the curve's end here and are refused when a question
+   * touches them.
+   */
   readonly strays: readonly number[];
   /** Longest silence between two readings, h: most logs need no search for gaps. */
   readonly widest: number;
@@ -109,7 +113,10 @@ export function strayWithin(track: Track, from: number, to: number): number {
   return track.strays.find((i) => i >= low && i <= reached) ?? -1;
 }
 
-/** First silence longer than `longestHours` inside [from, to], as the index of the reading before it; −1 for none. */
+/**
+ * First silence longer than `longestHours` inside [from, to], as the index of the reading before it; −1 for
+ * none.
+ */
 export function gapWithin(track: Track, from: number, to: number, longestHours: number): number {
   const { times } = track;
   if (track.widest <= longestHours * (1 + 1e-9)) return -1;

@@ -1,17 +1,19 @@
 /**
- * How wide the moment is. Published trials give ratios, not rules; they are applied to the hours of the chosen profile.
+ * How wide the moment is. Published trials give ratios, not rules; they are applied to the hours of the
+ * chosen profile.
  */
 
 /**
- * Stripping window as shares of the latency. AUDU23 stripped at 9, 11, 13, 15 and 17 h: 11, 13 and 15 h fertilised 98 to 99 %,
- * 13 h hatched best (63.73 %), 17 h hatched 1.99 %. So: check from 11/13, strip by 15/13 of the best hour.
+ * Stripping window as shares of the latency. AUDU23 stripped at 9, 11, 13, 15 and 17 h: 11, 13 and 15 h
+ * fertilised 98 to 99 %, 13 h hatched best (63.73 %), 17 h hatched 1.99 %. So: check from 11/13, strip by
+ * 15/13 of the best hour.
  */
 export const FIRST_CHECK_SHARE = 11 / 13; // share of best hour, AUDU23
 export const TOO_LATE_SHARE = 15 / 13; // share of best hour, AUDU23
 
 /**
- * Last hatch as a share of first hatch: first 24.05 to 25.28 h, last 32.62 to 33.95 h (1443 to 1517 and 1957 to 2037 minutes,
- * UKAKALU); the middle of both.
+ * Last hatch as a share of first hatch: first 24.05 to 25.28 h, last 32.62 to 33.95 h (1443 to 1517 and 1957
+ * to 2037 minutes, UKAKALU); the middle of both.
  */
 export const LAST_HATCH_SHARE = (1957 + 2037) / (1443 + 1517); // last/first, UKAKALU
 
@@ -21,7 +23,10 @@ export interface StripWindow {
   readonly tooLate: number;
 }
 
-/** Hours after the injection. `spread` is the published spread of the profile: the wider of the two windows is shown. */
+/**
+ * Hours after the injection. `spread` is the published spread of the profile: the wider of the two windows is
+ * shown.
+ */
 export const stripWindow = (
   latency: number,
   spread: readonly [number, number],
@@ -33,8 +38,8 @@ export const stripWindow = (
 });
 
 /**
- * Hours after fertilisation of first and last hatch; undefined where no spread was published. Catfishes and a table of the
- * user's own (no species) take the spread of African catfish.
+ * Hours after fertilisation of first and last hatch; undefined where no spread was published. Catfishes and a
+ * table of the user's own (no species) take the spread of African catfish.
  */
 export const hatchWindow = (
   hours: number,

@@ -43,7 +43,10 @@ export const percentFromShare = (part: number): number => part * 100;
 export const hoursFromMinutes = (min: number): number => min / 60;
 export const minutesFromHours = (h: number): number => h * 60;
 
-/** Units of alkalinity and hardness, each in meq/L: CaCO3 100.087, CaO 56.077, HCO3 61.017, Ca 40.078 g/mol; °f is 10 mg/L CaCO3. */
+/**
+ * Units of alkalinity and hardness, each in meq/L: CaCO3 100.087, CaO 56.077, HCO3 61.017, Ca 40.078 g/mol;
+ * °f is 10 mg/L CaCO3.
+ */
 const MEQ_PER_UNIT = {
   'meq/L': 1,
   'mmol/L Ca': 2,

@@ -1,6 +1,6 @@
 /**
- * The one canonical unit per quantity. A parameter or a result names one of these; the unit text in help, headings and errors
- * comes from here. `slip` names the likely mistake behind a value that is out of bounds.
+ * The one canonical unit per quantity. A parameter or a result names one of these; the unit text in help,
+ * headings and errors comes from here. `slip` names the likely mistake behind a value that is out of bounds.
  */
 export interface Quantity<U extends string = string> {
   /** Unit as printed, '' for a bare number. */
@@ -33,7 +33,8 @@ export const share = quantity('share', 'share', '0.0%', (p) =>
 );
 export const moment = quantity('date and time', 'date and time', 'd mmm yyyy hh:mm', (t) =>
   t >= 0 && t < 1
-    ? 'That looks like a clock time without its date: add the date, for example =DATE(2026,3,14)+TIME(8,30,0).'
+    ? 'That looks like a clock time without its date: add the date, for example ' +
+      '=DATE(2026,3,14)+TIME(8,30,0).'
     : undefined,
 );
 export const day = quantity('date', 'date', 'd mmm yyyy');
@@ -66,7 +67,10 @@ export const amountPerKilogram = quantity('per kg', 'dose', '#,##0.00');
 export const amountPerMillilitre = quantity('per mL', 'concentration', '#,##0.00');
 export const minutes = quantity('min', 'time span', '#,##0.0');
 
-/** Weight of one fish: a fresh larva is about a thousandth of a gram, so anything lighter was typed in kilograms. */
+/**
+ * Weight of one fish: a fresh larva is about a thousandth of a gram, so anything lighter was typed in
+ * kilograms.
+ */
 export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>
   w > 0 && w < 0.0005
     ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${w * 1000} g.`

@@ -22,9 +22,9 @@ export interface Activity {
 /**
  * Activity coefficients of the ions of a fresh or lightly salted water.
  *
- * Equation as published: log γ = −A z² √I / (1 + B å √I) + b I (Truesdell and Jones), Davies for ions without å; uncharged
- * pairs log γ = 0.1 I, CO2(aq) 0.066 I. In: ionic strength, mol/kg. Out: γ. Validity: up to about 0.5 mol/kg (salt 25 g/L).
- * Source: PHREEQC (å in ångström and b as in its default database).
+ * Equation as published: log γ = −A z² √I / (1 + B å √I) + b I (Truesdell and Jones), Davies for ions without
+ * å; uncharged pairs log γ = 0.1 I, CO2(aq) 0.066 I. In: ionic strength, mol/kg. Out: γ. Validity: up to
+ * about 0.5 mol/kg (salt 25 g/L). Source: PHREEQC (å in ångström and b as in its default database).
  * Example: 25 °C, I = 0.001 → γ of HCO3− 0.965.
  */
 export const activityAt = ({ slopeA, slopeB }: Constants, ionicStrength: number): Activity => {

@@ -33,7 +33,10 @@ export interface State {
   readonly calciteIndex: number;
 }
 
-/** What is asked: the pH of a closed water, of one in balance with CO2 at a pressure, or the CO2 that a pH and an alkalinity imply. */
+/**
+ * What is asked: the pH of a closed water, of one in balance with CO2 at a pressure, or the CO2 that a pH and
+ * an alkalinity imply.
+ */
 export type Question =
   | { readonly kind: 'closed'; readonly guess?: number }
   | { readonly kind: 'open'; readonly pressure: number; readonly guess?: number }
@@ -85,10 +88,10 @@ const freeOf = (c: Detail, water: Water, a: number, carbonDioxide: number, befor
 /**
  * Solves a water at its own ionic strength, with the ion pairs CaHCO3+, CaCO3°, NaHCO3° and CaOH+.
  *
- * The pH root is explicit in the strong ions (above); ionic strength and free calcium and sodium are settled around it.
- * In: constants of the water's temperature, totals in mmol/L, the question. Out: state, NaN when nothing satisfies it.
- * Validity: ionic strength to 0.5 mol/kg. Source: PLBU82, PHREEQC (conventions of its default database).
- * Example: pure water at 25 °C against CO2 at 10^−3.5 atm → pH 5.66.
+ * The pH root is explicit in the strong ions (above); ionic strength and free calcium and sodium are settled
+ * around it. In: constants of the water's temperature, totals in mmol/L, the question. Out: state, NaN when
+ * nothing satisfies it. Validity: ionic strength to 0.5 mol/kg. Source: PLBU82, PHREEQC (conventions of its
+ * default database). Example: pure water at 25 °C against CO2 at 10^−3.5 atm → pH 5.66.
  */
 export const solve = (k: Constants, water: Water, question: Question): Solved => {
   const alkalinity = alkalinityOf(water);

@@ -4,7 +4,10 @@ import type { Constants } from './constants';
 // Taken out of Math once: these run in the innermost loops.
 const { LN10, abs, exp } = Math;
 
-/** Conditional constants: concentrations in mmol/L against the activity of H+, for the moment's ionic strength and free ions. */
+/**
+ * Conditional constants: concentrations in mmol/L against the activity of H+, for the moment's ionic strength
+ * and free ions.
+ */
 export interface Conditions {
   /** K1' and K1'K2' with the pairs of bicarbonate and carbonate counted in. */
   readonly k1: number;
@@ -54,8 +57,9 @@ export const conditionsFor = (k: Constants, free: Free): Detail => {
 };
 
 /**
- * Alkalinity at a pH when the carbon is fixed (closed) or when CO2(aq) is fixed by the air (open), and its slope β = dAlk/dpH.
- * Alk = DIC·ᾱ + W, ᾱ = (r1 + 2 r2)/(1 + r1 + r2), r1 = K1'/a, r2 = K1'K2'/a², W = [OH] − [H]. Open: Alk = CO2·(r1 + 2 r2) + W.
+ * Alkalinity at a pH when the carbon is fixed (closed) or when CO2(aq) is fixed by the air (open), and its
+ * slope β = dAlk/dpH. Alk = DIC·ᾱ + W, ᾱ = (r1 + 2 r2)/(1 + r1 + r2), r1 = K1'/a, r2 = K1'K2'/a², W = [OH] −
+ * [H]. Open: Alk = CO2·(r1 + 2 r2) + W.
  */
 const alkalinityAt = (
   c: Conditions,
@@ -82,7 +86,10 @@ const alkalinityAt = (
 const LOWEST_PH = 0;
 const HIGHEST_PH = 14;
 
-/** The pH whose alkalinity is the one given: Newton steps held inside a bracket that halves whenever a step leaves it. */
+/**
+ * The pH whose alkalinity is the one given: Newton steps held inside a bracket that halves whenever a step
+ * leaves it.
+ */
 export const rootPH = (
   c: Conditions,
   alkalinity: number,
@@ -100,7 +107,8 @@ export const rootPH = (
     if (miss > 0) high = ph;
     else low = ph;
     const newton = ph - miss / slope;
-    // A Newton step that does not shrink the miss by half crawls along an exponential: halve the bracket instead.
+    // A Newton step that does not shrink the miss by half crawls along an exponential: halve the bracket
+    // instead.
     const next = newton > low && newton < high && abs(miss) < 0.5 * abs(lastMiss) ? newton : (low + high) / 2;
     lastMiss = miss;
     if (abs(next - ph) < 1e-9) return next;

@@ -4,7 +4,10 @@ import { kelvinFromCelsius } from '../units/convert';
 // Taken out of Math once: these run in the innermost loops.
 const { LN10, exp, log, log10, sqrt } = Math;
 
-/** Equilibrium constants of the carbonate system at one temperature, on the activity scale, mol per kg of water. */
+/**
+ * Equilibrium constants of the carbonate system at one temperature, on the activity scale, mol per kg of
+ * water.
+ */
 export interface Constants {
   /** CO2(aq) + H2O = H+ + HCO3− */
   readonly k1: number;
@@ -30,13 +33,19 @@ export interface Constants {
 
 const power10 = (x: number): number => exp(LN10 * x);
 
-/** Density of water, kg/L, 0 to 40 °C. From memory: the usual Kell-type expression; checked against the printed densities in tests. */
+/**
+ * Density of water, kg/L, 0 to 40 °C. From memory: the usual Kell-type expression; checked against the
+ * printed densities in tests.
+ */
 const density = (t: number): number =>
   1 -
   ((t - 3.9863) ** 2 * (t + 288.9414)) / (508929.2 * (t + 68.12963)) +
   0.011445 * exp(-374.3 / (t + 1e-9 || 1));
 
-/** Dielectric constant of water at 1 bar: Bradley and Pitzer 1979, coefficients from memory, checked through the slopes they give. */
+/**
+ * Dielectric constant of water at 1 bar: Bradley and Pitzer 1979, coefficients from memory, checked through
+ * the slopes they give.
+ */
 const dielectric = (T: number): number => {
   const at1000 = 342.79 * exp(-5.0866e-3 * T + 9.469e-7 * T * T);
   const c = -2.0525 + 3115.9 / (T - 182.89);
@@ -49,11 +58,11 @@ const dielectric = (T: number): number => {
  *
  * Equations as published (log10, T in kelvin):
  *   K1, K2, KH, Kcalcite, KCaHCO3+, KCaCO3° – Plummer and Busenberg 1982.
- *   Kw = 293.29227 + 0.1360833 T − 10576.913/T − 123.73158 log T − 6.996455e−5 T² (geochemical database of the U.S. Geological Survey).
- *   NaHCO3° −0.06 with ΔH 21 kJ; CaOH+ −12.78; HSO4− 1.988 with its own T terms (same database).
- * In: °C. Out: constants above. Validity: 0 to 90 °C published for the carbonates, used here for 0 to 40 °C.
- * Sources: PLBU82, PHREEQC. No NaCO3− pair, as in that database: waters above 1 g/L salt and pH 8.4 carry ±0.05 to 0.2 pH for it.
- * Example: 25 °C → −log K1 = 6.352, −log K2 = 10.329, −log KH = 1.468.
+ *   Kw = 293.29227 + 0.1360833 T − 10576.913/T − 123.73158 log T − 6.996455e−5 T² (geochemical database of
+ * the U.S. Geological Survey). NaHCO3° −0.06 with ΔH 21 kJ; CaOH+ −12.78; HSO4− 1.988 with its own T terms
+ * (same database). In: °C. Out: constants above. Validity: 0 to 90 °C published for the carbonates, used here
+ * for 0 to 40 °C. Sources: PLBU82, PHREEQC. No NaCO3− pair, as in that database: waters above 1 g/L salt and
+ * pH 8.4 carry ±0.05 to 0.2 pH for it. Example: 25 °C → −log K1 = 6.352, −log K2 = 10.329, −log KH = 1.468.
  */
 export const constantsAt = (temperature: Measure<'°C'>): Constants => {
   const T = kelvinFromCelsius(temperature);
@@ -76,7 +85,10 @@ export const constantsAt = (temperature: Measure<'°C'>): Constants => {
   };
 };
 
-/** Mole fraction of CO2 in ordinary outdoor air, ppm: Mauna Loa monthly mean of May 2025 was 430; 420 stands for the mid-2020s. */
+/**
+ * Mole fraction of CO2 in ordinary outdoor air, ppm: Mauna Loa monthly mean of May 2025 was 430; 420 stands
+ * for the mid-2020s.
+ */
 export const AIR_CO2_PPM = 420;
 /** atm from ppm of CO2 at sea-level pressure. */
 export const pressureOfCO2 = (ppm: number): number => ppm * 1e-6;

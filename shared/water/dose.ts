@@ -4,7 +4,9 @@ import { alkalinityOf, solve } from './carbonate';
 import { sharesAt } from './conditions';
 import type { Material } from './materials';
 
-/** Closed: no CO2 lost or gained. Otherwise the CO2 pressure of the air the water ends in balance with, atm. */
+/**
+ * Closed: no CO2 lost or gained. Otherwise the CO2 pressure of the air the water ends in balance with, atm.
+ */
 export type Air = 'closed' | number;
 
 /** The water after `moles` mmol/L of a material. */
@@ -28,8 +30,9 @@ export interface Outcome {
 }
 
 /**
- * The water after a dose, everything dissolved, except a material that stops dissolving when the water is saturated with calcite.
- * In: mmol/L of material. Out: the solved state and how much of the dose went into solution.
+ * The water after a dose, everything dissolved, except a material that stops dissolving when the water is
+ * saturated with calcite. In: mmol/L of material. Out: the solved state and how much of the dose went into
+ * solution.
  */
 export const afterDose = (
   k: Constants,
@@ -73,9 +76,10 @@ const MOST = 500;
 /**
  * Dose of a material that takes a water to a target pH.
  *
- * Closed: x = [DIC·ᾱ(t) + W(t) − Alk] / (e − c·ᾱ(t)); open: x = [CO2·(r1 + 2 r2)(t) + W(t) − Alk] / e, settled for the ionic
- * strength and the ions the dose itself brings. In: totals mmol/L, target pH. Out: mmol/L, or why there is none.
- * Sources: PLBU82 (constants); the explicit solution is algebra. Example: 0.1 meq/L, pH 6.0, 26 °C, soda ash to 7.0 → 0.140 mmol/L.
+ * Closed: x = [DIC·ᾱ(t) + W(t) − Alk] / (e − c·ᾱ(t)); open: x = [CO2·(r1 + 2 r2)(t) + W(t) − Alk] / e,
+ * settled for the ionic strength and the ions the dose itself brings. In: totals mmol/L, target pH. Out:
+ * mmol/L, or why there is none. Sources: PLBU82 (constants); the explicit solution is algebra. Example: 0.1
+ * meq/L, pH 6.0, 26 °C, soda ash to 7.0 → 0.140 mmol/L.
  */
 export const doseTo = (
   k: Constants,

@@ -19,10 +19,11 @@ const STRIDE = 0.25;
 /**
  * pH of a water left to exchange CO2 with the air, at the times asked for (rising, hours).
  *
- * Equation: d DIC/dt = −k ([CO2] − KH p), alkalinity unchanged; fourth-order Runge–Kutta in steps of a quarter of 1/k.
- * In: water in mmol/L, air pressure of CO2 in atm, k in 1/h. Out: mmol/L, pH. Validity: nothing breathes, grows or precipitates.
- * Source: definition of first-order exchange; k is from memory (PRACTICE).
- * Example: 0.1 meq/L with 15 mg/L of CO2, pH 5.81, 26 °C, k 2/h → 6.57 after 1 h, 7.19 at the end.
+ * Equation: d DIC/dt = −k ([CO2] − KH p), alkalinity unchanged; fourth-order Runge–Kutta in steps of a
+ * quarter of 1/k. In: water in mmol/L, air pressure of CO2 in atm, k in 1/h. Out: mmol/L, pH. Validity:
+ * nothing breathes, grows or precipitates. Source: definition of first-order exchange; k is from memory
+ * (PRACTICE). Example: 0.1 meq/L with 15 mg/L of CO2, pH 5.81, 26 °C, k 2/h → 6.57 after 1 h, 7.19 at the
+ * end.
  */
 export const drift = (
   k: Constants,

@@ -4,7 +4,10 @@ import { compose } from './readings';
 import { afterDose } from './dose';
 import { MATERIALS } from './materials';
 
-/** Where limestone stops dissolving in a soft water open to air: pH and alkalinity (meq/L) at calcite saturation. */
+/**
+ * Where limestone stops dissolving in a soft water open to air: pH and alkalinity (meq/L) at calcite
+ * saturation.
+ */
 export const limeLimit = (
   k: Constants,
   temperature: number,

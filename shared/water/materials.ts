@@ -1,6 +1,7 @@
 /**
- * What people put into water to move its pH. Molar masses from standard atomic weights; `equivalents` of alkalinity and `carbon`
- * per mole; what else comes along, per mole. Grams of product = moles × molarMass / purity.
+ * What people put into water to move its pH. Molar masses from standard atomic weights; `equivalents` of
+ * alkalinity and `carbon` per mole; what else comes along, per mole. Grams of product = moles × molarMass /
+ * purity.
  */
 export interface Material {
   readonly molarMass: number;

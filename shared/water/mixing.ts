@@ -1,6 +1,9 @@
 import type { Water } from './carbonate';
 
-/** Two waters poured together, before any gas is lost: strong ions and carbon are conserved, temperature by volume. */
+/**
+ * Two waters poured together, before any gas is lost: strong ions and carbon are conserved, temperature by
+ * volume.
+ */
 export const mixed = (a: Water, volumeA: number, b: Water, volumeB: number): Water => {
   const share = volumeA / (volumeA + volumeB);
   const blend = (x: number, y: number): number => share * x + (1 - share) * y;
@@ -16,11 +19,16 @@ export const mixed = (a: Water, volumeA: number, b: Water, volumeB: number): Wat
 
 export type ExchangeMethod = 'drain' | 'flow';
 
-/** What is left of a difference to the new water: drained and refilled once, or pushed out by a steady flow into a mixed vat. */
+/**
+ * What is left of a difference to the new water: drained and refilled once, or pushed out by a steady flow
+ * into a mixed vat.
+ */
 const kept = (volumes: number, method: ExchangeMethod): number =>
   method === 'drain' ? 1 - volumes : Math.exp(-volumes);
 
-/** Concentration after an exchange of `exchanged` litres; NaN when a drain asks for more than the vat holds. */
+/**
+ * Concentration after an exchange of `exchanged` litres; NaN when a drain asks for more than the vat holds.
+ */
 export const afterExchange = (
   volume: number,
   exchanged: number,

@@ -18,9 +18,9 @@ const vapour = (T: number, salinity: number): number =>
  * Oxygen that water holds in balance with air, mg/L.
  *
  * Equations as published: ln C = −139.34411 + 1.575701e5/T − 6.642308e7/T² + 1.243800e10/T³ − 8.621949e11/T⁴
- *   − S (0.017674 − 10.754/T + 2140.7/T²); C_P = C P (1 − Pw/P)(1 − θP) / ((1 − Pw)(1 − θ)), θ = 0.000975 − 1.426e−5 t + 6.436e−8 t².
- * In: °C, g/kg (taken as g/L below 40), atm. Out: mg/L. Validity: 0 to 40 °C, salinity 0 to 40, 0.5 to 1.1 atm.
- * Source: BEKR84. Example: 28 °C, fresh, sea level → 7.828.
+ *   − S (0.017674 − 10.754/T + 2140.7/T²); C_P = C P (1 − Pw/P)(1 − θP) / ((1 − Pw)(1 − θ)), θ = 0.000975 −
+ * 1.426e−5 t + 6.436e−8 t². In: °C, g/kg (taken as g/L below 40), atm. Out: mg/L. Validity: 0 to 40 °C,
+ * salinity 0 to 40, 0.5 to 1.1 atm. Source: BEKR84. Example: 28 °C, fresh, sea level → 7.828.
  */
 export const oxygenSaturation = (temperature: Measure<'°C'>, salinity: number, pressure: number): number => {
   const T = kelvinFromCelsius(temperature);

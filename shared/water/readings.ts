@@ -15,19 +15,28 @@ export interface Background {
 }
 
 export type DissolvedUnit = 'µS/cm' | 'mg/L TDS' | 'g/L salt';
-/** Ionic strength, mol/L, per unit: conductivity at 25 °C (seen in a chemistry site's help), dissolved solids (from memory), NaCl 58.44 g/mol. */
+/**
+ * Ionic strength, mol/L, per unit: conductivity at 25 °C (seen in a chemistry site's help), dissolved solids
+ * (from memory), NaCl 58.44 g/mol.
+ */
 const IONIC_STRENGTH_PER: Readonly<Record<DissolvedUnit, number>> = {
   'µS/cm': 1.6e-5,
   'mg/L TDS': 2.5e-5,
   'g/L salt': 1 / 58.44,
 };
-/** What a mole of H+ per litre conducts over and above another ion: about 350 − 65 S·cm²/mol, in µS/cm (from memory). */
+/**
+ * What a mole of H+ per litre conducts over and above another ion: about 350 − 65 S·cm²/mol, in µS/cm (from
+ * memory).
+ */
 const EXCESS_OF_ACID = 285e3;
 /** Ionic strength from what was measured; in acid water the conductivity of H+ itself is taken out first. */
 export const ionicStrengthFrom = (amount: number, unit: DissolvedUnit, ph = 7): number =>
   Math.max(0, unit === 'µS/cm' ? amount - EXCESS_OF_ACID * 10 ** -ph : amount) * IONIC_STRENGTH_PER[unit];
 
-/** Strong ions that carry an alkalinity: calcium as given, sodium or chloride for the rest, salt up to the ionic strength. */
+/**
+ * Strong ions that carry an alkalinity: calcium as given, sodium or chloride for the rest, salt up to the
+ * ionic strength.
+ */
 export const compose = (
   { temperature, calcium, ionicStrength }: Background,
   alkalinity: number,
@@ -77,8 +86,8 @@ const HIGHEST_PRESSURE = 10 ** -0.5;
 
 /**
  * A water from its pH and measured alkalinity: DIC = (Alk − W)/ᾱ.
- * In: mmol/L and meq/L. Out: the water, or why the two cannot belong together. Below about pH 5.2 the difference Alk − W is that of
- * two nearly equal numbers and the carbon found is not to be relied on.
+ * In: mmol/L and meq/L. Out: the water, or why the two cannot belong together. Below about pH 5.2 the
+ * difference Alk − W is that of two nearly equal numbers and the carbon found is not to be relied on.
  */
 export const waterFromAlkalinity = (
   k: Constants,

@@ -1,4 +1,7 @@
-/** Published evidence on salt and young catfish. Levels in g/L; a limit is what a paper reports, not a recommendation. */
+/**
+ * Published evidence on salt and young catfish. Levels in g/L; a limit is what a paper reports, not a
+ * recommendation.
+ */
 export interface SaltEvidence {
   readonly fish: string;
   readonly stage: SaltStage;

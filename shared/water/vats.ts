@@ -1,4 +1,7 @@
-/** Water in vats, from inside measures in centimetres to litres: exact geometry. A fill above the rim gives NaN. */
+/**
+ * Water in vats, from inside measures in centimetres to litres: exact geometry. A fill above the rim gives
+ * NaN.
+ */
 
 const LITRES_PER_CM3 = 1e-3;
 const litres = (cm3: number): number => cm3 * LITRES_PER_CM3;

@@ -18,7 +18,10 @@ type Cells = Record<string, CellModel>;
 
 const at = (node: FormulaNode): string => `${node.sheet.name} ${node.address}`;
 
-/** Ranges read lately, by sheet and place: what a range holds is calculated before whoever names it, so it is read once. */
+/**
+ * Ranges read lately, by sheet and place: what a range holds is calculated before whoever names it, so it is
+ * read once.
+ */
 type Reads = Map<Cells, Map<string, Grid>>;
 
 /** Blank cells of a range are null, as a sheet hands them over. */
@@ -74,7 +77,10 @@ function put(cells: Cells, node: FormulaNode, answer: Operand): string | undefin
     : `${at(node)} gives ${answer.length} × ${width} cells, the model says ${rows} × ${columns}`;
 }
 
-/** Fills the value of every formula cell, and the cells a spilled answer covers, by calculating the workbook in the order of need. */
+/**
+ * Fills the value of every formula cell, and the cells a spilled answer covers, by calculating the workbook
+ * in the order of need.
+ */
 export function calculate(model: WorkbookModel): Calculated {
   const places = new Places(model);
   const nodes = formulaNodes(model, places);

@@ -5,7 +5,9 @@ import type { Node } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import type { SheetModel, WorkbookModel } from './model';
 
-/** The formulas of a workbook and what each takes from which other: the base of calculating and of checking. */
+/**
+ * The formulas of a workbook and what each takes from which other: the base of calculating and of checking.
+ */
 
 export interface Target {
   readonly sheet: SheetModel;
@@ -146,7 +148,10 @@ export const formulaNodes = (model: WorkbookModel, places = new Places(model)): 
       .map(([address, cell]) => formulaNode(sheet, address, cell.formula ?? '', cell.spill, places)),
   );
 
-/** The formulas a reference rests on. One object for each range, however many formulas name it: a season has thousands of sums over the same few columns. */
+/**
+ * The formulas a reference rests on. One object for each range, however many formulas name it: a season has
+ * thousands of sums over the same few columns.
+ */
 export interface Group {
   readonly members: readonly FormulaNode[];
 }

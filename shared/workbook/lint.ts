@@ -8,7 +8,10 @@ import type { FormulaNode, Group, Target } from './graph';
 import { Covering, Places, formulaNodes, inOrder, targetOf, walk } from './graph';
 import type { ChartModel, SheetModel, WorkbookModel } from './model';
 
-/** Custom functions answer in rounds: every level of one needing another waits for a round, so a plan may not stack them. */
+/**
+ * Custom functions answer in rounds: every level of one needing another waits for a round, so a plan may not
+ * stack them.
+ */
 export const DEEPEST = 2;
 
 const LONGEST_SHEET_NAME = 31;
@@ -48,7 +51,9 @@ const nameFaults = (model: WorkbookModel, places: Places): string[] => {
   ]);
 };
 
-/** Levels of custom functions that have to answer one after the other before this expression has its value. */
+/**
+ * Levels of custom functions that have to answer one after the other before this expression has its value.
+ */
 function depthOf(
   tree: Node | undefined,
   home: SheetModel,

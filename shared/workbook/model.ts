@@ -1,8 +1,9 @@
 import type { Cell } from '../values';
 
 /**
- * A workbook as plain data: what the sheets say, not how a host draws them. Renderers (the open workbook, .xlsx bytes, the local
- * sheet) read it and decide nothing about content. Addresses are A1 text without the sheet; references are 'Sheet name'!A1:B2.
+ * A workbook as plain data: what the sheets say, not how a host draws them. Renderers (the open workbook,
+ * .xlsx bytes, the local sheet) read it and decide nothing about content. Addresses are A1 text without the
+ * sheet; references are 'Sheet name'!A1:B2.
  */
 export interface WorkbookModel {
   readonly title: string;
@@ -31,7 +32,10 @@ export interface SheetModel {
   readonly charts?: readonly ChartModel[];
   /** Rows and columns that stay when scrolling. */
   readonly freeze?: { readonly rows: number; readonly columns: number };
-  /** Every sheet prints one page wide on A4. titleRows (1-based, first and last) repeat on every page; footer stands at the left foot. */
+  /**
+   * Every sheet prints one page wide on A4. titleRows (1-based, first and last) repeat on every page; footer
+   * stands at the left foot.
+   */
   readonly print?: {
     readonly landscape?: boolean;
     readonly titleRows?: readonly [number, number];
@@ -53,7 +57,9 @@ export interface CellModel {
   readonly value?: Exclude<Cell, null>;
   /** As typed in Excel with English names: =SPAWN.BUFFER.DOSE(B2,…). */
   readonly formula?: string;
-  /** Size of the answer of a spilling formula, [rows, columns]; the cells below and beside hold only values. */
+  /**
+   * Size of the answer of a spilling formula, [rows, columns]; the cells below and beside hold only values.
+   */
   readonly spill?: readonly [number, number];
   readonly style?: StyleName;
   /** Formatting found in a file, where no style of ours says it. */
@@ -64,7 +70,10 @@ export interface CellModel {
 
 /** The few looks a cell can have; styles.ts says what each means in colour and weight. */
 export type StyleName =
-  /** Words around the numbers. section heads a block, heading a column, unit follows a number, quiet is small print. */
+  /**
+   * Words around the numbers. section heads a block, heading a column, unit follows a number, quiet is small
+   * print.
+   */
   | 'title'
   | 'subtitle'
   | 'section'
@@ -72,7 +81,10 @@ export type StyleName =
   | 'label'
   | 'quiet'
   | 'unit'
-  /** input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, big the few answers a page is opened for, cell and text fill tables. */
+  /**
+   * input may be typed into, blank is to be filled in (by hand on paper too), result is an answer, big the
+   * few answers a page is opened for, cell and text fill tables.
+   */
   | 'input'
   | 'blank'
   | 'result'

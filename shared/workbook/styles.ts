@@ -9,8 +9,8 @@ export const FONT = 'Calibri';
 export const FONT_SIZE = 10;
 
 /**
- * What each look means, for every renderer. Calm ground, dark ink, contrast of at least 7:1; what a colour says is also said by
- * weight, border or a word in the cell, so the page works printed in grey.
+ * What each look means, for every renderer. Calm ground, dark ink, contrast of at least 7:1; what a colour
+ * says is also said by weight, border or a word in the cell, so the page works printed in grey.
  */
 export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
   title: { ink: DEEP, isBold: true, size: 18 },

@@ -8,8 +8,8 @@ import { walk } from '../workbook/graph';
 import { filePrefix } from './functions';
 
 /**
- * Formulas as typed ⇄ as stored. A custom function is stored as _xldudf_SPAWN_BUFFER_DOSE: under its own name Excel would show
- * #NAME? for ever, whether or not the add-in is there.
+ * Formulas as typed ⇄ as stored. A custom function is stored as _xldudf_SPAWN_BUFFER_DOSE: under its own name
+ * Excel would show #NAME? for ever, whether or not the add-in is there.
  */
 const CUSTOM_PREFIX = '_xldudf_';
 const storedName = (name: string): string => CUSTOM_PREFIX + name.toUpperCase().replaceAll('.', '_');

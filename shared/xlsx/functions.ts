@@ -1,4 +1,7 @@
-/** Functions younger than the file format: Excel stores them with a prefix and shows #NAME? when it is missing. */
+/**
+ * Functions younger than the file format: Excel stores them with a prefix and shows #NAME? when it is
+ * missing.
+ */
 
 const FUTURE = `ACOT ACOTH AGGREGATE ARABIC BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND BITLSHIFT BITOR BITRSHIFT BITXOR
  BYCOL BYROW CEILING.MATH CEILING.PRECISE CHISQ.DIST CHISQ.DIST.RT CHISQ.INV CHISQ.INV.RT CHISQ.TEST CHOOSECOLS CHOOSEROWS COMBINA CONCAT

@@ -11,7 +11,10 @@ export const escapeXml = (text: string): string =>
 
 const HALF_A_PAIR = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
-/** Cell text: _x0041_ in the text itself must not read as a hidden character. A lone half of a surrogate pair is replaced. */
+/**
+ * Cell text: _x0041_ in the text itself must not read as a hidden character. A lone half of a surrogate pair
+ * is replaced.
+ */
 export const escapeCellText = (text: string): string =>
   text
     .replace(HALF_A_PAIR, '\uFFFD')

@@ -11,7 +11,8 @@ import { GENERATED, isFresh } from './generated';
 import { lintManifest } from './manifestLint';
 import { assetSize } from './pngSize';
 
-// `npm run check`: what neither the compiler nor a unit test sees. Prints every fault; the exit code is 1 when there is one.
+// `npm run check`: what neither the compiler nor a unit test sees. Prints every fault; the exit code is 1
+// when there is one.
 const read = (path: string): string => readFileSync(path, 'utf8');
 const hasLicenceFile = (path: string): boolean => existsSync(`${path}/LICENSE`);
 const BUNDLE = 'dist/functions.js';

@@ -14,7 +14,10 @@ export interface GeneratedFile {
 const modelText = (model: WorkbookModel): string =>
   `${JSON.stringify(model, (_key, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(8)) : value), 1)}\n`;
 
-/** The files that are derived from the code and kept in the repository; a reader of a change sees there what it does. */
+/**
+ * The files that are derived from the code and kept in the repository; a reader of a change sees there what
+ * it does.
+ */
 export const GENERATED: readonly GeneratedFile[] = [
   { path: 'tests/golden/functions.json', content: () => functionsJsonText(CATALOGUE) },
   { path: 'README.md', content: () => withFunctionTable(readFileSync('README.md', 'utf8')) },

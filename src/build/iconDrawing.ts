@@ -1,4 +1,7 @@
-/** The add-in's picture, our own: a fish egg just before hatching, the embryo curled inside with its eye showing. */
+/**
+ * The add-in's picture, our own: a fish egg just before hatching, the embryo curled inside with its eye
+ * showing.
+ */
 export const ICON_SIZES = [16, 20, 24, 32, 40, 48, 64, 80, 96, 128] as const;
 
 const SHELL = '#0B6E75';

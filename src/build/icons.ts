@@ -2,7 +2,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 import { ICON_SIZES, iconFile, iconSvg } from './iconDrawing';
 
-// `npm run icons`: draws the icons once; the pictures are kept in the repository, so building needs no browser.
+// `npm run icons`: draws the icons once; the pictures are kept in the repository, so building needs no
+// browser.
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: [

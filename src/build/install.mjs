@@ -1,4 +1,5 @@
-// Set-up that the two commands do by themselves: npm packages for both, a browser and LibreOffice for the tests.
+// Set-up that the two commands do by themselves: npm packages for both, a browser and LibreOffice for the
+// tests.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
@@ -41,7 +42,10 @@ export function installPackages() {
 const PROGRAMS = { chromium: 'chromium', soffice: 'libreoffice-calc', pdftoppm: 'poppler-utils' };
 const has = (program) => spawnSync('sh', ['-c', `command -v ${program}`], { stdio: 'ignore' }).status === 0;
 
-/** The programs the browser and LibreOffice tests drive. Installs them where that is possible without asking (Debian, as root). */
+/**
+ * The programs the browser and LibreOffice tests drive. Installs them where that is possible without asking
+ * (Debian, as root).
+ */
 export function installPrograms() {
   const missing = Object.keys(PROGRAMS).filter((program) => !has(program));
   if (missing.length === 0) return;

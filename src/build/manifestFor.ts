@@ -2,7 +2,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { lintManifest } from './manifestLint';
 import { assetSize } from './pngSize';
 
-// `npm run manifest -- https://your.host/path [GUID]`: the same manifest for another place, in dist/manifest.xml.
+// `npm run manifest -- https://your.host/path [GUID]`: the same manifest for another place, in
+// dist/manifest.xml.
 const HOME = 'https://localhost:3000';
 const [given = '', id] = process.argv.slice(2);
 
@@ -24,5 +25,10 @@ if (faults.length > 0) problem(`Not written:\n${faults.map((f) => `  ${f}`).join
 mkdirSync('dist', { recursive: true });
 writeFileSync('dist/manifest.xml', text);
 process.stdout.write(
-  `wrote dist/manifest.xml for ${base}\n${id === undefined ? 'It carries the development id; give a GUID as the second word for a copy that stands beside it.\n' : ''}`,
+  `wrote dist/manifest.xml for ${base}\n${
+    id === undefined
+      ? 'It carries the development id; give a GUID as the second word for a copy that ' +
+        'stands beside it.\n'
+      : ''
+  }`,
 );

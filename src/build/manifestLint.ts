@@ -3,8 +3,9 @@ import type { XmlElement } from './xml';
 import { child, descend, everyElement, parseXml } from './xml';
 
 /**
- * What makes Excel refuse or silently ignore an add-in-only manifest, checked without a network. Rules follow the published element
- * order, resource limits and shared-runtime instructions. Answers with sentences; none when all is well.
+ * What makes Excel refuse or silently ignore an add-in-only manifest, checked without a network. Rules follow
+ * the published element order, resource limits and shared-runtime instructions. Answers with sentences; none
+ * when all is well.
  */
 export type PixelSize = (path: string) => readonly [number, number] | undefined;
 type Rule = (app: XmlElement, pixels: PixelSize) => string[];

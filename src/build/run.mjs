@@ -1,4 +1,5 @@
-// Runs a TypeScript entry under Node: bundles it once with esbuild, reuses the bundle until one of its inputs changes.
+// Runs a TypeScript entry under Node: bundles it once with esbuild, reuses the bundle until one of its inputs
+// changes.
 import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -39,7 +40,8 @@ async function bundle() {
     logLevel: 'warning',
     sourcemap: 'inline',
   });
-  // Whole files only, also when the same entry is started twice at once; the stamp first, because freshness is read off the bundle.
+  // Whole files only, also when the same entry is started twice at once; the stamp first, because freshness
+  // is read off the bundle.
   for (const [path, content] of [
     [stamp, JSON.stringify(Object.keys(result.metafile.inputs))],
     [outfile, result.outputFiles[0].contents],

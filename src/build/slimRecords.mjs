@@ -1,5 +1,7 @@
-// Calculation needs of a function's record its parameters and its arithmetic; examples, help, sources and most descriptions are read
-// by the pane, the function list and the tests. This webpack loader empties them for the calculation bundle, which Excel loads on
+// Calculation needs of a function's record its parameters and its arithmetic; examples, help, sources and
+// most descriptions are read
+// by the pane, the function list and the tests. This webpack loader empties them for the calculation bundle,
+// which Excel loads on
 // every start.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';

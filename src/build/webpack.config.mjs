@@ -1,4 +1,5 @@
-// The add-in as Excel loads it: functions.js and functions.json, the pane page with both bundles, icons, manifest. Output: dist/.
+// The add-in as Excel loads it: functions.js and functions.json, the pane page with both bundles, icons,
+// manifest. Output: dist/.
 import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -28,7 +29,8 @@ class FunctionsJsonPlugin {
 
 async function functionsJson() {
   const code =
-    "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from './src/functionsJson'; export default functionsJsonText(CATALOGUE);";
+    "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from " +
+    "'./src/functionsJson'; export default functionsJsonText(CATALOGUE);";
   const { outputFiles } = await build({
     absWorkingDir: root,
     stdin: { contents: code, resolveDir: root, loader: 'ts' },
@@ -47,8 +49,8 @@ async function functionsJson() {
 }
 
 /**
- * A certificate for localhost, made on first use, only when serving. On Windows and Mac it is also put among the trusted ones (the
- * system asks); elsewhere, for Excel on the web, the browser asks once.
+ * A certificate for localhost, made on first use, only when serving. On Windows and Mac it is also put among
+ * the trusted ones (the system asks); elsewhere, for Excel on the web, the browser asks once.
  */
 async function certificate() {
   const { default: certificates } = await import('office-addin-dev-certs');

@@ -1,4 +1,7 @@
-/** A small strict reader for the XML we write ourselves: elements, attributes, text; no entities beyond the five, no DTD. */
+/**
+ * A small strict reader for the XML we write ourselves: elements, attributes, text; no entities beyond the
+ * five, no DTD.
+ */
 export interface XmlElement {
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;

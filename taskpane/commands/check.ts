@@ -10,7 +10,10 @@ import { isFree } from '../state';
 import type { Chosen } from './share';
 import { begun, readChosen, stoppedAt } from './share';
 
-/** Checking records. Everything is only read; cells are coloured and sheets written elsewhere, when the user asks for it. */
+/**
+ * Checking records. Everything is only read; cells are coloured and sheets written elsewhere, when the user
+ * asks for it.
+ */
 
 /** The rules are a big part of the code and needed late: they are loaded when first asked for. */
 export const auditor = () => import(/* webpackChunkName: "audit" */ '../../shared/audit');
@@ -19,7 +22,8 @@ export const learner = () => import(/* webpackChunkName: "learn" */ '../../share
 const OWN_SHEETS = /^(Check findings|Check reading|Rates|Trends)( \S+)?$/;
 const isRecords = ({ name }: { readonly name: string }): boolean => !OWN_SHEETS.test(name);
 const NOTHING =
-  'No records were recognised. A table needs a row of headings (Date, Eggs, Temperature …) above its rows, and at least two columns the check knows.';
+  'No records were recognised. A table needs a row of headings (Date, Eggs, ' +
+  'Temperature …) above its rows, and at least two columns the check knows.';
 
 interface Work {
   readonly doors: Doors;
@@ -132,7 +136,8 @@ async function checkOpen(wanted: CellsWanted, said: Remembering, work: Work): Pr
   const ranges = wanted === 'book' ? reading.sheets.filter(isRecords) : reading.sheets;
   if (ranges.length === 0)
     return failed(
-      'There is nothing in these cells. Select the block with the records and its headings, or choose the whole sheet.',
+      'There is nothing in these cells. Select the block with the records and its ' +
+        'headings, or choose the whole sheet.',
     );
   const sheets = ranges.map((range) => sheetFromRange(range, isDateFormat));
   // What the workbook did not take holds for the session.
@@ -219,7 +224,10 @@ export interface Said {
   readonly header: string;
   readonly field: Meaning;
 }
-/** The workbook remembers what was said about it; one that takes nothing is no fault, what was said then holds for the session. */
+/**
+ * The workbook remembers what was said about it; one that takes nothing is no fault, what was said then holds
+ * for the session.
+ */
 function keep(state: State, said: readonly Correction[]): State | Working {
   const next: State = { ...state, check: withSaid(state.check, said) };
   if (next.check.corrections === state.check.corrections) return next;

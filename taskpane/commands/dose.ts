@@ -173,7 +173,9 @@ export const dropReading: Command<number> = {
         ...state,
         notice: {
           tone: 'warning',
-          text: 'The reading before any product is needed by all that follow. Correct it instead, or begin a new vat.',
+          text:
+            'The reading before any product is needed by all that follow. Correct it instead, or ' +
+            'begin a new vat.',
         },
       };
     return {

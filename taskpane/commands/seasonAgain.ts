@@ -13,7 +13,8 @@ import { begun, stoppedAt } from './share';
 /** Planning again from a season that stands in the workbook. Its sheets are only read. */
 
 const NONE =
-  'No season was found in this workbook. One that was written from here has the sheets “Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
+  'No season was found in this workbook. One that was written from here has the sheets ' +
+  '“Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
 const failed =
   (text: string): Change =>
   (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });

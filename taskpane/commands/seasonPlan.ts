@@ -72,7 +72,10 @@ const pause = (): Promise<void> =>
     setTimeout(go);
   });
 
-/** Calculating the workbook takes a second or so: it is done once for a plan, after what is going on has been drawn. */
+/**
+ * Calculating the workbook takes a second or so: it is done once for a plan, after what is going on has been
+ * drawn.
+ */
 async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise<WorkbookModel> {
   let model = models.get(plan);
   if (!model) {

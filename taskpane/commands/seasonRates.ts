@@ -6,10 +6,14 @@ import { learner } from './check';
 import { withForm } from './season';
 import { planner } from './seasonPlan';
 
-/** The hatchery's own rates, learned in Check and written as a sheet, become figures of the season and spreads of its odds. */
+/**
+ * The hatchery's own rates, learned in Check and written as a sheet, become figures of the season and spreads
+ * of its odds.
+ */
 
 const NO_SHEET =
-  'There is no sheet of rates in this workbook. Check learns them from your records and writes one: Check, then “Write our own rates as a sheet”.';
+  'There is no sheet of rates in this workbook. Check learns them from your records ' +
+  'and writes one: Check, then “Write our own rates as a sheet”.';
 const NOTHING_OWN =
   'No run of yours speaks of a figure the season uses: the sheet of rates holds the published ones only.';
 const say =

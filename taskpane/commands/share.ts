@@ -35,7 +35,10 @@ export const stoppedAt =
   });
 
 type Sheets = Look['sheets'];
-/** A column to be emptied is followed when rows or columns were inserted; one that is found no more stays wished for as it was typed or chosen. */
+/**
+ * A column to be emptied is followed when rows or columns were inserted; one that is found no more stays
+ * wished for as it was typed or chosen.
+ */
 function movedTo(wish: string, before: Sheets, now: Sheets): string {
   for (const sheet of before) {
     const column = sheet.columns.find(({ cells }) => cells === wish);

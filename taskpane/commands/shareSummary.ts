@@ -7,7 +7,10 @@ import { lookAtWorkbook } from './share';
 import type { Written } from './writing';
 import { badSuffix, isSuffix, list, outcomeChange } from './writing';
 
-/** One page that tells the season to somebody who does not breed fish, written into the workbook that holds the plan. */
+/**
+ * One page that tells the season to somebody who does not breed fish, written into the workbook that holds
+ * the plan.
+ */
 
 const WRITTEN: Written = {
   done: (sheets) =>

@@ -51,7 +51,10 @@ export const referenceTo = (sheet: string, area: string): string => `${quoteShee
 /** A cell of this number format takes everything as text, formulas too. */
 export const TEXT_FORMAT = '@';
 
-/** Fewest rectangles, in a simple way, that cover exactly these cells: runs along rows, then equal runs stacked. */
+/**
+ * Fewest rectangles, in a simple way, that cover exactly these cells: runs along rows, then equal runs
+ * stacked.
+ */
 export function rectangles(cells: Iterable<string>): readonly Area[] {
   const rows = new Map<number, number[]>();
   for (const address of cells) {

@@ -48,8 +48,9 @@ const platform = (): Platform => {
 };
 
 /**
- * Excel on a Mac lets a pane download nothing, so Excel itself opens the file and the user saves it there. On the web a download is
- * the surer way and keeps every byte; on Windows it is what is left when no window opens.
+ * Excel on a Mac lets a pane download nothing, so Excel itself opens the file and the user saves it there. On
+ * the web a download is the surer way and keeps every byte; on Windows it is what is left when no window
+ * opens.
  */
 export const excelFiles: FilePort = {
   saveWorkbook: openInWindow,

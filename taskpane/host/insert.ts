@@ -52,7 +52,10 @@ function refusal({ cell, around, sheet }: Target, insertion: Insertion): string 
   return undefined;
 }
 
-/** A cell that was never formatted gets the format of the quantity; one of text format would keep the formula as a text. */
+/**
+ * A cell that was never formatted gets the format of the quantity; one of text format would keep the formula
+ * as a text.
+ */
 function formatCells({ cell, around, sheet }: Target, insertion: Insertion): void {
   // Protection that lets a cell be filled still keeps its format.
   if (sheet.protection.protected) return;

@@ -85,7 +85,9 @@ interface Before {
 const signOf = ({ note }: CellMark): string => note.split('\n')[0] ?? note;
 const isOurs = (note: string | undefined, mark: CellMark): boolean => note?.startsWith(signOf(mark)) === true;
 
-/** A note somebody wrote stays. A cell that holds a comment takes no note; the colour is there all the same. */
+/**
+ * A note somebody wrote stays. A cell that holds a comment takes no note; the colour is there all the same.
+ */
 async function addNotes(before: readonly Before[]): Promise<void> {
   try {
     await withExcel(async (context) => {

@@ -12,7 +12,10 @@ interface Block {
 
 const keyAt = (row: number, column: number): string => `${row}:${column}`;
 
-/** Cells that touch are written together; on a protected sheet each cell stands alone, because each may be open or locked. */
+/**
+ * Cells that touch are written together; on a protected sheet each cell stands alone, because each may be
+ * open or locked.
+ */
 function blocksOf(worksheet: Excel.Worksheet, cells: readonly Mending[], isProtected: boolean): Block[] {
   const byPlace = new Map(
     cells.map((cell) => {
@@ -38,8 +41,8 @@ const leave = (cells: readonly Mending[], sentence: string): Left[] =>
   cells.map(({ sheet, address }) => ({ sheet, address, sentence }));
 
 /**
- * Some hosts give the formula of a spilling cell for the cells it fills too. Writing there would block the answer: only the
- * first cell is entered again.
+ * Some hosts give the formula of a spilling cell for the cells it fills too. Writing there would block the
+ * answer: only the first cell is entered again.
  */
 async function anchorsOnly(
   context: Excel.RequestContext,

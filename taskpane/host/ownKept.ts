@@ -2,7 +2,10 @@ import type { RangeCells } from '../../shared/audit';
 import { gridFrom } from './cells';
 import { withExcel } from './excelErrors';
 
-/** What the workbook keeps for the check of records: meanings of columns among its settings, own rates on a sheet. */
+/**
+ * What the workbook keeps for the check of records: meanings of columns among its settings, own rates on a
+ * sheet.
+ */
 
 const KEY = 'spawnbook.columns';
 /** A name every sheet of rates brings with it, and the sheet it is on unless somebody renamed it. */

@@ -3,8 +3,9 @@ import type { WorkbookModel } from '../../shared/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/values';
 
 /**
- * The one door between the pane and a workbook. Everything the pane knows about a sheet or does to it passes here; the pane runs
- * unchanged on any host that opens this door. A method that cannot do its work throws a HostProblem, whose text is for the user.
+ * The one door between the pane and a workbook. Everything the pane knows about a sheet or does to it passes
+ * here; the pane runs unchanged on any host that opens this door. A method that cannot do its work throws a
+ * HostProblem, whose text is for the user.
  */
 export class HostProblem extends Error {
   override readonly name = 'HostProblem';
@@ -49,7 +50,10 @@ export type Tell = (progress: Progress) => void;
 
 export type WriteOutcome =
   | { readonly kind: 'written'; readonly sheets: readonly string[] }
-  /** Nothing was changed: these sheet names are in use. `free` is a word that makes every name free when put behind it. */
+  /**
+   * Nothing was changed: these sheet names are in use. `free` is a word that makes every name free when put
+   * behind it.
+   */
   | {
       readonly kind: 'taken';
       readonly sheets: readonly string[];
@@ -130,7 +134,10 @@ export interface WorkbookPort {
   readSelection(): Promise<RangeReading>;
   readReference(reference: string): Promise<RangeReading>;
   insertFormula(insertion: Insertion): Promise<InsertOutcome>;
-  /** All or nothing; a sheet that exists is never touched. `suffix` is put behind every sheet, name and table of the model. */
+  /**
+   * All or nothing; a sheet that exists is never touched. `suffix` is put behind every sheet, name and table
+   * of the model.
+   */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome>;
   scanCalls(tell: Tell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: Tell): Promise<MendReport>;
@@ -161,8 +168,8 @@ export interface FilePort {
 }
 
 /**
- * The functions run in the same page as the pane and remember, cell by cell, the last error they gave. They publish this memory;
- * the pane only reads it.
+ * The functions run in the same page as the pane and remember, cell by cell, the last error they gave. They
+ * publish this memory; the pane only reads it.
  */
 export interface ErrorMemory {
   list(): readonly RememberedError[];

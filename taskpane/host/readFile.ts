@@ -1,7 +1,9 @@
 import type { FileReading, Tell } from './port';
 import { HostProblem } from './port';
 
-/** The open workbook as .xlsx bytes, slice by slice. Not every host gives it, and some say so only when asked. */
+/**
+ * The open workbook as .xlsx bytes, slice by slice. Not every host gives it, and some say so only when asked.
+ */
 
 interface Answer<T> {
   readonly status: string;
@@ -28,7 +30,8 @@ interface FileDocument {
 const SLICE = 4_194_304;
 const PATIENCE_MS = 60_000;
 const CLOSED =
-  'Excel did not hand the open workbook to the pane. If a cell is being edited, press Enter and look again; otherwise save the workbook and choose the saved file.';
+  'Excel did not hand the open workbook to the pane. If a cell is being edited, press ' +
+  'Enter and look again; otherwise save the workbook and choose the saved file.';
 
 const documentDoor = (): FileDocument | undefined => {
   const office: unknown = Reflect.get(globalThis, 'Office');
@@ -105,7 +108,8 @@ export async function readFile(tell: Tell): Promise<FileReading> {
     return { kind: 'read', name: nameOfUrl(door.url), bytes: await readSlices(file, tell) };
   } catch (error) {
     throw new HostProblem(
-      'The workbook did not arrive whole. Try again; if it stays so, save it and choose the saved file below.',
+      'The workbook did not arrive whole. Try again; if it stays so, save it and choose ' +
+        'the saved file below.',
       { cause: error },
     );
   } finally {

@@ -2,7 +2,10 @@ import type { HostState } from '../state';
 
 /** What the pane was tested against; everything newer is asked for where it is used. */
 export const NEEDED_SET = '1.14';
-/** A page that loads from a farm's slow line still gets its chance; after this the pane explains itself instead of waiting. */
+/**
+ * A page that loads from a farm's slow line still gets its chance; after this the pane explains itself
+ * instead of waiting.
+ */
 export const PATIENCE_MS = 8000;
 
 interface OfficeDoor {
@@ -23,8 +26,8 @@ const stateIn = (office: OfficeDoor, host: unknown): HostState => {
 };
 
 /**
- * Reports the host as soon as it is known. Office.js never answers when it was blocked or runs outside Office, so silence for
- * `patience` counts as absence; a late answer is still taken.
+ * Reports the host as soon as it is known. Office.js never answers when it was blocked or runs outside
+ * Office, so silence for `patience` counts as absence; a late answer is still taken.
  */
 export function watchHost(report: (host: HostState) => void, patience = PATIENCE_MS): void {
   const office = officeDoor();

@@ -6,7 +6,10 @@ import { HostProblem } from './port';
 import type { UsedSheet } from './scan';
 import { batches, CELLS_PER_SYNC, usedSheets } from './scan';
 
-/** Records as they stand in the open workbook: values, formulas and number formats, in as few trips as the host allows. */
+/**
+ * Records as they stand in the open workbook: values, formulas and number formats, in as few trips as the
+ * host allows.
+ */
 
 /** Beyond this a stray cell at the far end of a sheet is more probable than that many records. */
 const MOST_CELLS = 4_000_000;
@@ -77,7 +80,10 @@ const blocksOf = ({ name, range }: UsedSheet): Block[] => {
   }));
 };
 
-/** A long book is heavy enough: rows without a formula keep none, and rows formatted like the one above share its formats. */
+/**
+ * A long book is heavy enough: rows without a formula keep none, and rows formatted like the one above share
+ * its formats.
+ */
 const NONE: readonly never[] = [];
 const isFormula = (text: unknown): boolean => typeof text === 'string' && text.startsWith('=');
 const formulasOf = (row: readonly unknown[]): readonly unknown[] =>

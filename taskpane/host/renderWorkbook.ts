@@ -75,7 +75,10 @@ function block(
 const rangeFor = (worksheet: Excel.Worksheet, area: Area): Excel.Range =>
   worksheet.getCell(area.top, area.left).getResizedRange(area.bottom - area.top, area.right - area.left);
 
-/** Cells that an answer spills into hold values in the model; written to the sheet they would block the answer. */
+/**
+ * Cells that an answer spills into hold values in the model; written to the sheet they would block the
+ * answer.
+ */
 function withoutSpilled(sheet: SheetModel): SheetModel {
   const spilled = new Set<string>();
   for (const [address, { spill }] of Object.entries(sheet.cells)) {
@@ -216,7 +219,8 @@ const stagesOf = (
         }
       }),
       ...sheets.flatMap(valueParts),
-      // In front while it is built: it is seen to grow, and some hosts ask the sheet in front whether cells may be merged.
+      // In front while it is built: it is seen to grow, and some hosts ask the sheet in front whether cells
+      // may be merged.
       light(() => {
         sheets[0]?.worksheet.activate();
       }),
@@ -280,7 +284,8 @@ async function send(context: Excel.RequestContext, { parts }: Stage): Promise<vo
 /** What Excel answers to a new sheet in a workbook whose structure is protected differs by platform. */
 const NO_SHEET_CODES: ReadonlySet<string> = new Set(['AccessDenied', 'InvalidOperation', 'GeneralException']);
 const NO_NEW_SHEET =
-  'The workbook takes no new sheets, so nothing was changed. If its structure is protected, choose Review › Protect Workbook to open it.';
+  'The workbook takes no new sheets, so nothing was changed. If its structure is ' +
+  'protected, choose Review › Protect Workbook to open it.';
 
 async function build(
   context: Excel.RequestContext,
@@ -288,7 +293,8 @@ async function build(
   made: (ids: readonly string[]) => void,
   tell: Tell,
 ): Promise<void> {
-  // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit another sheet.
+  // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit
+  // another sheet.
   const sheets = model.sheets.map((sheet) => ({
     model: sheet,
     worksheet: context.workbook.worksheets.add(),
@@ -358,8 +364,8 @@ async function clearUpAfter(
 }
 
 /**
- * Writes a workbook model into the open workbook, as new sheets only. Excel does not undo a batch that fails half-way, so whatever
- * was made is removed again here.
+ * Writes a workbook model into the open workbook, as new sheets only. Excel does not undo a batch that fails
+ * half-way, so whatever was made is removed again here.
  */
 export async function writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome> {
   const wanted = withSuffix(model, suffix);

@@ -114,7 +114,8 @@ export const scanCalls = (tell: Tell): Promise<Scan> =>
     let done = 0;
     for (const group of groups) {
       for (const { range } of group) range.load('formulas,values');
-      // One sync for a group of slices: a single one for the whole workbook can exceed what the web version sends.
+      // One sync for a group of slices: a single one for the whole workbook can exceed what the web version
+      // sends.
       await context.sync();
       for (const slice of group) {
         values.add(slice);

@@ -11,7 +11,10 @@ import { addressOf, areaText, parseArea, rectangles } from './cells';
 
 /** The looks of a sheet model, queued on the worksheet; nothing is sent from here. */
 
-/** A column of n characters, in points: 7 px a character and 5 px around them, a pixel being three quarters of a point. */
+/**
+ * A column of n characters, in points: 7 px a character and 5 px around them, a pixel being three quarters of
+ * a point.
+ */
 export const columnPoints = (characters: number): number =>
   Math.round((characters * 7 + 5) * 0.75 * 100) / 100;
 

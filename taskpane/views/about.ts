@@ -25,12 +25,15 @@ export const aboutView = ({ state }: Scene): readonly VNode[] => [
     h(
       'p',
       {},
-      'Nothing leaves this machine. Spawnbook has no account, sends no numbers anywhere, counts no visits and keeps no copy: what it works out goes into your workbook and nowhere else.',
+      'Nothing leaves this machine. Spawnbook has no account, sends no numbers anywhere, ' +
+        'counts no visits and keeps no copy: what it works out goes into your workbook and ' +
+        'nowhere else.',
     ),
     h(
       'p',
       {},
-      'Inside Excel the page also loads Microsoft’s own Office library, which is under Microsoft’s privacy terms.',
+      'Inside Excel the page also loads Microsoft’s own Office library, which is under ' +
+        'Microsoft’s privacy terms.',
     ),
   ),
   section(
@@ -38,7 +41,10 @@ export const aboutView = ({ state }: Scene): readonly VNode[] => [
     h(
       'p',
       {},
-      'Every function names its source and says how far that source can be trusted. Published numbers come from other waters and other fish: measure yours, and let a small trial go first. With hormones, medicines and chemicals a vet, the label and local rules come before anything printed here.',
+      'Every function names its source and says how far that source can be trusted. ' +
+        'Published numbers come from other waters and other fish: measure yours, and let a ' +
+        'small trial go first. With hormones, medicines and chemicals a vet, the label and ' +
+        'local rules come before anything printed here.',
     ),
   ),
   section(
@@ -54,7 +60,8 @@ export const aboutView = ({ state }: Scene): readonly VNode[] => [
     h(
       'p',
       {},
-      'Tell whoever gave you this add-in. Send the formula, what it gave, what you expected and from where; leave out what you do not want others to read.',
+      'Tell whoever gave you this add-in. Send the formula, what it gave, what you ' +
+        'expected and from where; leave out what you do not want others to read.',
     ),
   ),
   section('Licences of the parts', facts(LICENCES)),

@@ -163,9 +163,12 @@ const noticeView = (scene: Scene): Child => {
 };
 
 const ABSENT =
-  'No workbook here. You can read, try and save a plan as a file, but not insert formulas. In Excel: Home › Add-ins › Spawnbook; if this pane is already inside Excel, close it and open it again.';
+  'No workbook here. You can read, try and save a plan as a file, but not insert ' +
+  'formulas. In Excel: Home › Add-ins › Spawnbook; if this pane is already inside ' +
+  'Excel, close it and open it again.';
 const OLD =
-  'This Excel is older than Spawnbook needs (Excel 2021 or Microsoft 365). You can read, try, and save a plan as a file.';
+  'This Excel is older than Spawnbook needs (Excel 2021 or Microsoft 365). You can ' +
+  'read, try, and save a plan as a file.';
 const hostView = ({ state }: Scene): Child => {
   if (state.host === 'absent') return banner('warning', h('p', {}, ABSENT));
   return state.host === 'old' && banner('warning', h('p', {}, OLD));

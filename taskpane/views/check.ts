@@ -33,7 +33,8 @@ function chooseView({ state, send }: Scene): VNode {
     h(
       'p',
       { class: 'hint' },
-      'Past runs, doses, feed or growth as you wrote them down. Headings stay in your words. Nothing is changed.',
+      'Past runs, doses, feed or growth as you wrote them down. Headings stay in your ' +
+        'words. Nothing is changed.',
     ),
     h(
       'div',

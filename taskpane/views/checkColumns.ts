@@ -92,7 +92,8 @@ const LASTS = {
   kept: (n: number) =>
     `${n === 1 ? 'What you said about one column is' : `What you said about ${n} columns is`} remembered with this workbook and used.`,
   notKept: () =>
-    'This workbook does not take notes of what you said (it may be read only): it holds until the pane is closed.',
+    'This workbook does not take notes of what you said (it may be read only): it holds ' +
+    'until the pane is closed.',
   file: () => 'What you said holds until the pane is closed; a file that is only read remembers nothing.',
 } as const;
 
@@ -108,7 +109,8 @@ function saidView({ state, send }: Scene): Child {
       h(
         'p',
         { class: 'hint' },
-        'This workbook does not let go of what it remembered (it may be read only): it is left aside until the pane is closed.',
+        'This workbook does not let go of what it remembered (it may be read only): it is ' +
+          'left aside until the pane is closed.',
       )
     );
   return h(

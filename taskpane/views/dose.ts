@@ -112,7 +112,9 @@ function trialView({ need, steps }: Trial): VNode {
       h(
         'p',
         {},
-        'Stop as soon as the bucket stands at the pH you want. Grams in the bucket × litres in the vat ÷ litres in the bucket is the dose of the vat. Or put 10 L as the water in the vat above and type the bucket’s readings here.',
+        'Stop as soon as the bucket stands at the pH you want. Grams in the bucket × litres ' +
+          'in the vat ÷ litres in the bucket is the dose of the vat. Or put 10 L as the water ' +
+          'in the vat above and type the bucket’s readings here.',
       ),
     ),
   );
@@ -323,7 +325,9 @@ const writing = ({ state, send }: Scene): VNode => {
     h(
       'p',
       { class: 'hint' },
-      'A new sheet with these readings, the same answer as live formulas, and a chart. Nothing in the workbook is changed. Readings typed here are gone when this pane is closed.',
+      'A new sheet with these readings, the same answer as live formulas, and a chart. ' +
+        'Nothing in the workbook is changed. Readings typed here are gone when this pane is ' +
+        'closed.',
     ),
   );
 };

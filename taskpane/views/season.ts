@@ -105,7 +105,8 @@ export function seasonView(scene: Scene): readonly VNode[] {
     h(
       'p',
       { class: 'lead' },
-      'Many orders, with the fish, vats and hands you have: which run is when, in which vats, and how sure it is.',
+      'Many orders, with the fish, vats and hands you have: which run is when, in which ' +
+        'vats, and how sure it is.',
     ),
     h(
       'div',

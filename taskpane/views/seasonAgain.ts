@@ -57,7 +57,8 @@ const readView = ({ read, faults }: Again, { send }: Scene): Child => {
         h(
           'p',
           {},
-          'The season was read; the form below shows it as it stands now. Change what is different, then work the plan out. The sheets stay as they are.',
+          'The season was read; the form below shows it as it stands now. Change what is ' +
+            'different, then work the plan out. The sheets stay as they are.',
         ),
       ),
       read.said.length > 0 &&

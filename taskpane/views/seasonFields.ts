@@ -158,7 +158,9 @@ const AREAS: Readonly<
 > = {
   vats: {
     label: 'Vats',
-    hint: 'A line each: name; litres. Behind them eggs, fry or nursing when a vat holds only those. Rows copied from a sheet can be pasted.',
+    hint:
+      'A line each: name; litres. Behind them eggs, fry or nursing when a vat holds only ' +
+      'those. Rows copied from a sheet can be pasted.',
     example: 'Vat 1; 1000',
   },
   females: {

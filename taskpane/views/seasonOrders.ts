@@ -125,7 +125,8 @@ const pasteView = ({ state, send }: Scene): VNode =>
       h('label', { for: 'season-pasted' }, 'Rows of orders'),
       hint(
         'season-pasted-hint',
-        'Name; fry or fingerlings; number; due on (2027-03-31); weight in g; price. Copy the rows in a sheet and paste them.',
+        'Name; fry or fingerlings; number; due on (2027-03-31); weight in g; price. Copy the ' +
+          'rows in a sheet and paste them.',
       ),
       h('textarea', {
         id: 'season-pasted',
@@ -249,7 +250,8 @@ export function keptView({ state, send }: Scene): Child {
       'p',
       {},
       own === 0
-        ? 'Survival, growth and yields are published ones. Your own, learned in Check from your records, make the plan and its odds yours.'
+        ? 'Survival, growth and yields are published ones. Your own, learned in Check from ' +
+            'your records, make the plan and its odds yours.'
         : `${own} ${own === 1 ? 'figure of the plan is' : 'figures of the plan are'} your own; the others are published ones.`,
     ),
     h(

@@ -145,7 +145,8 @@ const ordersView = ({ orders }: SeasonBook): VNode => {
     h(
       'p',
       { class: 'hint' },
-      'A poor season is one in ten, a good one too. Chance was drawn from a seed: the same form gives the same odds.',
+      'A poor season is one in ten, a good one too. Chance was drawn from a seed: the same ' +
+        'form gives the same odds.',
     ),
     h('ul', { class: 'order-plans' }, orders.slice(0, ORDERS_SHOWN).map(orderView)),
     folded.length > 0 &&

@@ -37,7 +37,8 @@ function verdict({ refused, calls, sheets, problems }: Inspection): VNode {
       h(
         'p',
         {},
-        'No formula of Spawnbook is in this workbook: it can be shared as it is. A copy can still leave out sheets, columns and personal data.',
+        'No formula of Spawnbook is in this workbook: it can be shared as it is. A copy can ' +
+          'still leave out sheets, columns and personal data.',
       ),
     );
   const where = counted(sheets.filter((sheet) => sheet.calls > 0).length, 'sheet');
@@ -182,7 +183,9 @@ const summaryView = ({ state, send }: Scene): Child =>
     h(
       'p',
       {},
-      'The season of the plan in this workbook on one sheet: plain words, two charts, the poor and the good end, and what is taken for granted. It follows the plan, and lives on in a copy.',
+      'The season of the plan in this workbook on one sheet: plain words, two charts, the ' +
+        'poor and the good end, and what is taken for granted. It follows the plan, and ' +
+        'lives on in a copy.',
     ),
     h(
       'div',
@@ -205,7 +208,8 @@ export function shareView(scene: Scene): readonly VNode[] {
     h(
       'p',
       { class: 'lead' },
-      'A copy that opens anywhere without Spawnbook, with the same numbers and a page that says where each comes from.',
+      'A copy that opens anywhere without Spawnbook, with the same numbers and a page that ' +
+        'says where each comes from.',
     ),
     h(
       'div',

@@ -133,7 +133,8 @@ const columnsField = (look: Look, scene: Scene): VNode =>
     h(
       'p',
       { class: 'hint' },
-      'Names, telephone numbers, prices. What would give them away goes too: the same words elsewhere, results worked out from one of them, notes, what charts remember.',
+      'Names, telephone numbers, prices. What would give them away goes too: the same ' +
+        'words elsewhere, results worked out from one of them, notes, what charts remember.',
     ),
     look.sheets.map((sheet, i) => columnsOf(sheet, i, scene)),
     otherCells(look, scene),
@@ -164,7 +165,9 @@ function switches({ inspection }: Look, { state, send }: Scene): VNode {
       {
         id: 'share-alive',
         isOn: keepAlive,
-        hint: 'Formulas of ours that ordinary functions can stand in for go on calculating, so a reader can change a survival or a price. The others become values.',
+        hint:
+          'Formulas of ours that ordinary functions can stand in for go on calculating, so a ' +
+          'reader can change a survival or a price. The others become values.',
       },
     ),
     inspection.stops &&

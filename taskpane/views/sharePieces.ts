@@ -59,7 +59,9 @@ interface PickerOptions {
   readonly isOff: boolean;
   readonly accept?: string;
 }
-/** A button that opens the system's own dialog; the field behind it is not reached by keyboard a second time. */
+/**
+ * A button that opens the system's own dialog; the field behind it is not reached by keyboard a second time.
+ */
 export const filePicker = (
   { id, face, label, tone = 'plain', isOff, accept = '.xlsx' }: PickerOptions,
   take: (chosen: Chosen) => void,

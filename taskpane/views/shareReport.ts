@@ -80,7 +80,8 @@ const digestView = (digest: string): Child => [
   h(
     'p',
     {},
-    'Write this down, or put it into the message that goes with the copy. Whoever has it can tell later whether a number was changed.',
+    'Write this down, or put it into the message that goes with the copy. Whoever has it ' +
+      'can tell later whether a number was changed.',
   ),
   h('p', { class: 'digest', tabindex: '0', 'aria-label': 'Digest of everything' }, digestText(digest)),
 ];

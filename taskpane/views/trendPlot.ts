@@ -72,7 +72,9 @@ const limits = ({ points }: TrendPicture, { x, y, column }: Scale, end: 'low' | 
     ),
   });
 
-/** A shape for each kind of point, so that colour says nothing alone: triangles point where the share lies. */
+/**
+ * A shape for each kind of point, so that colour says nothing alone: triangles point where the share lies.
+ */
 const R = 5;
 const shape = ({ standsOut, share }: PicturePoint, cx: number, { y }: Scale): VNode => {
   const cy = y(share);

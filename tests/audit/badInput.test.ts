@@ -32,7 +32,9 @@ const part = (xml: string): Uint8Array => {
   return zipSync({ ...book, 'xl/worksheets/sheet1.xml': strToU8(xml) });
 };
 const rows =
-  '<row r="1"><c r="A1" t="inlineStr"><is><t>Run</t></is></c><c r="B1" t="inlineStr"><is><t>Eggs</t></is></c><c r="C1" t="inlineStr"><is><t>Date</t></is></c></row>';
+  '<row r="1"><c r="A1" t="inlineStr"><is><t>Run</t></is></c><c r="B1" ' +
+  't="inlineStr"><is><t>Eggs</t></is></c><c r="C1" ' +
+  't="inlineStr"><is><t>Date</t></is></c></row>';
 
 describe('files that cannot be checked give a sentence', () => {
   test.each([
@@ -141,27 +143,33 @@ describe('odd but valid files', () => {
     ],
     [
       'with a prefix',
-      '<x:row r="2"><x:c r="A2" t="str"><x:v>R1</x:v></x:c><x:c r="B2"><x:v>84000</x:v></x:c><x:c r="C2"><x:v>46001</x:v></x:c></x:row>',
+      '<x:row r="2"><x:c r="A2" t="str"><x:v>R1</x:v></x:c><x:c ' +
+        'r="B2"><x:v>84000</x:v></x:c><x:c r="C2"><x:v>46001</x:v></x:c></x:row>',
       [84_000, 46_001],
     ],
     [
       'dates as text of the standard',
-      '<row r="2"><c r="A2" t="str"><v>R1</v></c><c r="B2"><v>8.4E4</v></c><c r="C2" t="d"><v>2025-12-10T00:00:00</v></c></row>',
+      '<row r="2"><c r="A2" t="str"><v>R1</v></c><c r="B2"><v>8.4E4</v></c><c r="C2" ' +
+        't="d"><v>2025-12-10T00:00:00</v></c></row>',
       [84_000, 46_001],
     ],
     [
       'comments and unparsed text',
-      '<row r="2"><!-- <c> --><c r="A2" t="str"><v><![CDATA[R&1]]></v></c><c r="B2"><v>84000</v></c><c r="C2"><v>46001</v></c></row>',
+      '<row r="2"><!-- <c> --><c r="A2" t="str"><v><![CDATA[R&1]]></v></c><c ' +
+        'r="B2"><v>84000</v></c><c r="C2"><v>46001</v></c></row>',
       [84_000, 46_001],
     ],
     [
       'rich text with reading aids',
-      '<row r="2"><c r="A2" t="inlineStr"><is><r><t>R</t></r><rPh><t>x</t></rPh><r><t>1</t></r></is></c><c r="B2"><v>84000</v></c><c r="C2"><v>46001</v></c></row>',
+      '<row r="2"><c r="A2" ' +
+        't="inlineStr"><is><r><t>R</t></r><rPh><t>x</t></rPh><r><t>1</t></r></is></c><c ' +
+        'r="B2"><v>84000</v></c><c r="C2"><v>46001</v></c></row>',
       [84_000, 46_001],
     ],
     [
       'a cell at the far end of the sheet',
-      '<row r="2"><c r="A2" t="str"><v>R1</v></c><c r="B2"><v>84000</v></c><c r="C2"><v>46001</v></c></row><row r="1048576"><c r="XFD1048576"><v>1</v></c></row>',
+      '<row r="2"><c r="A2" t="str"><v>R1</v></c><c r="B2"><v>84000</v></c><c ' +
+        'r="C2"><v>46001</v></c></row><row r="1048576"><c r="XFD1048576"><v>1</v></c></row>',
       [84_000, 46_001],
     ],
   ])('%s', (_what, xml, wanted) => {

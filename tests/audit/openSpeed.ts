@@ -1,4 +1,7 @@
-/** Run by openSpeed.test.ts: 'make' writes the rows, 'time' reads and checks them in a process that holds nothing else. */
+/**
+ * Run by openSpeed.test.ts: 'make' writes the rows, 'time' reads and checks them in a process that holds
+ * nothing else.
+ */
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { OpenRows } from '../bench/auditOpen';
 import { openRows, timeOpen } from '../bench/auditOpen';

@@ -4,7 +4,10 @@ import { latencyOffsetsOf, learnRates, rateOf } from '../../shared/learn';
 import { demoFarm, TRUTH } from '../learn/demoFarm';
 import { auditGrid } from './support/grid';
 
-/** An invented farm that strips five hours after the handbook table at 27 °C (9 h), run after run, and once at the hour of the table. */
+/**
+ * An invented farm that strips five hours after the handbook table at 27 °C (9 h), run after run, and once at
+ * the hour of the table.
+ */
 const HOURS = [14, 14.5, 13.5, 14, 9];
 const ROWS = [
   ['Run', 'Preparation', 'Water temperature', 'Latency (h)'],
@@ -36,12 +39,18 @@ test('a window moves by the offset of its preparation, or of the farm', () => {
   expect((named?.low ?? 0) - (before?.low ?? 0)).toBeCloseTo(-2 * 0.85, 9);
 });
 
-test('a farm that always strips late is let be, a strip at the hour of the table is then the odd one, and the sentence says why', () => {
-  expect(found().some((one) => one.startsWith('D6'))).toBe(false);
-  const own = found(OWN);
-  expect(own).toHaveLength(1);
-  expect(own[0]).toMatch(/^D6 9 h from injection to strip does not fit 27 °C.*moved by your own rates\)\.$/);
-});
+test(
+  'a farm that always strips late is let be, a strip at the hour of the table is then ' +
+    'the odd one, and the sentence says why',
+  () => {
+    expect(found().some((one) => one.startsWith('D6'))).toBe(false);
+    const own = found(OWN);
+    expect(own).toHaveLength(1);
+    expect(own[0]).toMatch(
+      /^D6 9 h from injection to strip does not fit 27 °C.*moved by your own rates\)\.$/,
+    );
+  },
+);
 
 test('offsets come from learned rates, by preparation', () => {
   const farm = learnRates(demoFarm(20));

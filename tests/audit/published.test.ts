@@ -1,8 +1,9 @@
 /**
- * Published figures, written down as a farm would write its records, must pass the check; what is known to be wrong in print must
- * not. Data: tests/data/latency_published.csv and incubation_published.csv (each row names its publication; rows marked MEMORY were
- * recalled, the page not seen), legendre1992_growth.csv (Legendre et al. 1992, J. Fish Biology 40:59-79, digitised), titration_dev.csv
- * (soda ash sequences computed with an independent carbonate solver). Transcribed by the project's own literature search.
+ * Published figures, written down as a farm would write its records, must pass the check; what is known to be
+ * wrong in print must not. Data: tests/data/latency_published.csv and incubation_published.csv (each row
+ * names its publication; rows marked MEMORY were recalled, the page not seen), legendre1992_growth.csv
+ * (Legendre et al. 1992, J. Fish Biology 40:59-79, digitised), titration_dev.csv (soda ash sequences computed
+ * with an independent carbonate solver). Transcribed by the project's own literature search.
  */
 import { findRule } from '../../shared/audit';
 import type { AuditReport, Rule } from '../../shared/audit';
@@ -43,29 +44,33 @@ const timed = (
       : [];
   });
 
-test('LATENCY.FIT lets every published latency of African catfish pass, with and without the preparation named', () => {
-  const rows = timed('latency_published.csv').filter(({ species }) =>
-    species.startsWith('Clarias gariepinus'),
-  );
-  expect(rows.length).toBeGreaterThanOrEqual(17);
-  const unnamed = check(
-    [
-      ['Run', 'Temperature (°C)', 'Latency (h)'],
-      ...rows.map((row, i) => [`R${i}`, row.temperature, row.hours] as const),
-    ],
-    ['LATENCY.FIT'],
-  );
-  expect(cellsFound(unnamed)).toEqual([]);
-  const named = rows.filter(({ what }) => /pituitary|ready-made/.test(what));
-  const report = check(
-    [
-      ['Run', 'Hormone', 'Temperature (°C)', 'Latency (h)'],
-      ...named.map((row, i) => [`R${i}`, row.what, row.temperature, row.hours] as const),
-    ],
-    ['LATENCY.FIT'],
-  );
-  expect(cellsFound(report)).toEqual([]);
-});
+test(
+  'LATENCY.FIT lets every published latency of African catfish pass, with and without ' +
+    'the preparation named',
+  () => {
+    const rows = timed('latency_published.csv').filter(({ species }) =>
+      species.startsWith('Clarias gariepinus'),
+    );
+    expect(rows.length).toBeGreaterThanOrEqual(17);
+    const unnamed = check(
+      [
+        ['Run', 'Temperature (°C)', 'Latency (h)'],
+        ...rows.map((row, i) => [`R${i}`, row.temperature, row.hours] as const),
+      ],
+      ['LATENCY.FIT'],
+    );
+    expect(cellsFound(unnamed)).toEqual([]);
+    const named = rows.filter(({ what }) => /pituitary|ready-made/.test(what));
+    const report = check(
+      [
+        ['Run', 'Hormone', 'Temperature (°C)', 'Latency (h)'],
+        ...named.map((row, i) => [`R${i}`, row.what, row.temperature, row.hours] as const),
+      ],
+      ['LATENCY.FIT'],
+    );
+    expect(cellsFound(report)).toEqual([]);
+  },
+);
 
 test('LATENCY.FIT finds the same latencies twice as long', () => {
   const rows = timed('latency_published.csv').filter(
@@ -83,36 +88,38 @@ test('LATENCY.FIT finds the same latencies twice as long', () => {
   );
 });
 
-test('HATCH.FIT lets published incubation pass, and points at the teaching table that contradicts the handbook', () => {
-  const rows = timed('incubation_published.csv').filter(
-    ({ species, what }) =>
-      /Clarias gariepinus|African catfish/.test(species) && what === 'fertilisation to hatching',
-  );
-  expect(rows.length).toBeGreaterThanOrEqual(15);
-  const report = check(
-    [
-      ['Run', 'Incubation temp (°C)', 'Incubation (h)'],
-      ...rows.map((row, i) => [`R${i}`, row.temperature, row.hours] as const),
-    ],
-    ['HATCH.FIT'],
-  );
-  // 70 to 80 h at 20 to 22 °C is printed in a teaching table; the handbook gives 57 to 38 h.
-  const wrong = rows.findIndex(({ species }) => species === 'African catfish');
-  expect(cellsFound(report)).toEqual([`C${wrong + 2}`]);
-});
+test(
+  'HATCH.FIT lets published incubation pass, and points at the teaching table that ' +
+    'contradicts the handbook',
+  () => {
+    const rows = timed('incubation_published.csv').filter(
+      ({ species, what }) =>
+        /Clarias gariepinus|African catfish/.test(species) && what === 'fertilisation to hatching',
+    );
+    expect(rows.length).toBeGreaterThanOrEqual(15);
+    const report = check(
+      [
+        ['Run', 'Incubation temp (°C)', 'Incubation (h)'],
+        ...rows.map((row, i) => [`R${i}`, row.temperature, row.hours] as const),
+      ],
+      ['HATCH.FIT'],
+    );
+    // 70 to 80 h at 20 to 22 °C is printed in a teaching table; the handbook gives 57 to 38 h.
+    const wrong = rows.findIndex(({ species }) => species === 'African catfish');
+    expect(cellsFound(report)).toEqual([`C${wrong + 2}`]);
+  },
+);
 
 test('GROWTH.RANGE lets a published growth curve pass, and finds its weights in the wrong order', () => {
   const rows = tableOf('legendre1992_growth.csv').map((row) => ({
     day: Number(row.day),
     weight: Number(row.wet_weight_g),
   }));
-  const pairs = rows
-    .slice(1)
-    .map((row, i) => ({
-      start: rows[i]?.weight ?? NaN,
-      end: row.weight,
-      days: row.day - (rows[i]?.day ?? NaN),
-    }));
+  const pairs = rows.slice(1).map((row, i) => ({
+    start: rows[i]?.weight ?? NaN,
+    end: row.weight,
+    days: row.day - (rows[i]?.day ?? NaN),
+  }));
   const head = ['Batch', 'Start weight (g)', 'End weight (g)', 'Days'] as const;
   expect(
     cellsFound(

@@ -1,4 +1,7 @@
-/** Run by recall.test.ts in a plain Node process, as the shipped bundle runs: injects faults, checks clean books, prints JSON. */
+/**
+ * Run by recall.test.ts in a plain Node process, as the shipped bundle runs: injects faults, checks clean
+ * books, prints JSON.
+ */
 import type { AuditReport } from '../../shared/audit/findings/run';
 import { drawer, makeFarm, makeWildFarm } from './support/farm';
 import type { Fault, Injected } from './support/faults';

@@ -18,7 +18,10 @@ afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 
-/** Wall time on a quiet machine; where others use the processor too, the time this process had it. Both are far above what is measured when an algorithm goes wrong. */
+/**
+ * Wall time on a quiet machine; where others use the processor too, the time this process had it. Both are
+ * far above what is measured when an algorithm goes wrong.
+ */
 test('50,000 rows × 20 columns are read and checked within 2 s and 400 MB', () => {
   run('make');
   let timing = JSON.parse(run('time')) as AuditTiming;

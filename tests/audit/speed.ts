@@ -1,4 +1,7 @@
-/** Run by speed.test.ts: 'make' writes the file, 'time' checks it in a process that holds nothing else, so that its memory is the check's own. */
+/**
+ * Run by speed.test.ts: 'make' writes the file, 'time' checks it in a process that holds nothing else, so
+ * that its memory is the check's own.
+ */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { largeBook, timeAudit } from '../bench/audit';
 

@@ -17,13 +17,19 @@ import { partsOf } from '../audit/support/file';
 import { largeCells } from './audit';
 import type { Timing } from './catalogue';
 
-/** Records in an open workbook: read through the pane's own host code and the local sheet's object model, then checked in slices as the pane does. */
+/**
+ * Records in an open workbook: read through the pane's own host code and the local sheet's object model, then
+ * checked in slices as the pane does.
+ */
 
 const MEGABYTE = 1e6;
 const RUNS = 3;
 const DATES = 'yyyy-mm-dd hh:mm';
 
-/** The sheet as rows of values, formulas and formats; plain, so that a file can carry it to a process of its own. */
+/**
+ * The sheet as rows of values, formulas and formats; plain, so that a file can carry it to a process of its
+ * own.
+ */
 export interface OpenRows {
   readonly values: Cell[][];
   readonly formulas: Cell[][];
@@ -40,7 +46,10 @@ export function openRows(): OpenRows {
   };
 }
 
-/** A book whose first sheet holds these rows. The book in memory keeps an object for each cell, which would be measured too. */
+/**
+ * A book whose first sheet holds these rows. The book in memory keeps an object for each cell, which would be
+ * measured too.
+ */
 export function bookOf({ values, formulas, formats }: OpenRows): Book {
   const rows = { values, formulas, formats, text: [] } satisfies CellReads;
   return {

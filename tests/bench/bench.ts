@@ -10,7 +10,8 @@ import { localSheetTimings } from './localSheet';
 import { seasonTimings } from './season';
 
 /**
- * npm run bench: every promise about speed and size, measured side by side in one run. Ends with code 1 when one is missed.
+ * npm run bench: every promise about speed and size, measured side by side in one run. Ends with code 1 when
+ * one is missed.
  * --readme writes the figures into README.md.
  */
 const timings: Timing[] = [

@@ -21,7 +21,10 @@ const best = (rounds: number, run: () => number): number => {
 
 const SOLVES = 50_000;
 
-/** The heavier parts of the engine: the carbonate system, one day-by-day table, a season plan with its workbook. */
+/**
+ * The heavier parts of the engine: the carbonate system, one day-by-day table, a season plan with its
+ * workbook.
+ */
 export function engineTimings(): Timing[] {
   const k = constantsAt(25);
   const solving = best(7, () => {

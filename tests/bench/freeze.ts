@@ -7,7 +7,10 @@ import { simpleBook } from '../xlsx/freeze/parts';
 import type { Timing } from './catalogue';
 import { freezeBrowserTimings } from './freezeBrowser';
 
-/** Freezing a workbook of 50,000 calls among a million cells, beside a general library that loads and saves the same file. */
+/**
+ * Freezing a workbook of 50,000 calls among a million cells, beside a general library that loads and saves
+ * the same file.
+ */
 
 const ROWS = 50_000;
 const NUMBERS = 18;
@@ -31,9 +34,14 @@ function millionCells(): Uint8Array {
   });
 }
 
-/** What a general library costs that only loads and saves; undefined where it is not installed. Its copy also loses the cached values. */
+/**
+ * What a general library costs that only loads and saves; undefined where it is not installed. Its copy also
+ * loses the cached values.
+ */
 const OPENPYXL =
-  'import sys,time,resource,openpyxl\nt=time.process_time()\nopenpyxl.load_workbook(sys.argv[1]).save(sys.argv[2])\nprint(int((time.process_time()-t)*1000), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss/1024)';
+  'import ' +
+  'sys,time,resource,openpyxl\nt=time.process_time()\nopenpyxl.load_workbook(sys.argv[1]).save(sys.argv[2])\nprint(int((time.process_time()-t)*1000), ' +
+  'resource.getrusage(resource.RUSAGE_SELF).ru_maxrss/1024)';
 function openpyxl(from: string, to: string): { readonly ms: number; readonly megabytes: number } | undefined {
   for (const python of ['python3', '/usr/bin/python3']) {
     try {

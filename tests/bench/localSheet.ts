@@ -3,7 +3,10 @@ import type { Timing } from './catalogue';
 
 const CELLS = 10_000;
 
-/** 10,000 cells that each call one of our functions, against as many that call the engine's own, in the same page. */
+/**
+ * 10,000 cells that each call one of our functions, against as many that call the engine's own, in the same
+ * page.
+ */
 export async function localSheetTimings(): Promise<Timing[]> {
   const session = await openLocalSheet();
   try {

@@ -1,4 +1,6 @@
-/** Median time of a batch, in nanoseconds per call; A and B are interleaved so that both see the same machine. */
+/**
+ * Median time of a batch, in nanoseconds per call; A and B are interleaved so that both see the same machine.
+ */
 export function compare(
   a: () => number,
   b: () => number,

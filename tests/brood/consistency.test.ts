@@ -1,4 +1,7 @@
-/** Values computed by us from published inputs: they show that the parts agree, not that a publication says so. */
+/**
+ * Values computed by us from published inputs: they show that the parts agree, not that a publication says
+ * so.
+ */
 import { columnOf, grid, number } from '../support/call';
 
 describe('consistency: 100,000 fingerlings with 32.3 % pond survival and 669 eggs per gram', () => {
@@ -48,12 +51,15 @@ describe('consistency: effective parents', () => {
 });
 
 describe('consistency: doses', () => {
-  test('1.2 kg at 0.5 mL/kg is 0.60 mL, that is 12 µg GnRHa and 6 mg antagonist at 20 µg and 10 mg per mL', () => {
-    const volume = number('HORMONE.VOLUME', 1.2);
-    expect(volume).toAgreeWithPrinted('0.60');
-    expect(volume * 20).toAgreeWithPrinted('12');
-    expect(volume * 10).toAgreeWithPrinted('6');
-  });
+  test(
+    '1.2 kg at 0.5 mL/kg is 0.60 mL, that is 12 µg GnRHa and 6 mg antagonist at 20 µg ' + 'and 10 mg per mL',
+    () => {
+      const volume = number('HORMONE.VOLUME', 1.2);
+      expect(volume).toAgreeWithPrinted('0.60');
+      expect(volume * 20).toAgreeWithPrinted('12');
+      expect(volume * 10).toAgreeWithPrinted('6');
+    },
+  );
 
   test.each([
     ['carp pituitary', 4, '4.8'],

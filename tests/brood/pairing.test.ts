@@ -22,14 +22,12 @@ function cheapest(
 }
 
 test('the assignment costs as little as the best of all assignments', () => {
-  const table = fc
-    .tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 0, max: 2 }))
-    .chain(([n, extra]) =>
-      fc.array(fc.array(fc.integer({ min: 0, max: 30 }), { minLength: n + extra, maxLength: n + extra }), {
-        minLength: n,
-        maxLength: n,
-      }),
-    );
+  const table = fc.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 0, max: 2 })).chain(([n, extra]) =>
+    fc.array(fc.array(fc.integer({ min: 0, max: 30 }), { minLength: n + extra, maxLength: n + extra }), {
+      minLength: n,
+      maxLength: n,
+    }),
+  );
   fc.assert(
     fc.property(table, (cost) => {
       const columns = assign(cost);
@@ -108,21 +106,25 @@ test('too few males, too many fish: a sentence', () => {
   expect(refusal('PAIRING.PLAN', many, many, two, two)).toMatch(/up to 300/);
 });
 
-test('even shares: nothing over what is there, the sum as wished, no lot gives up one to a lot that keeps two more', () => {
-  fc.assert(
-    fc.property(fc.array(fc.nat(40), { minLength: 1, maxLength: 8 }), fc.nat(150), (available, wanted) => {
-      const kept = evenShares(available, wanted);
-      expect(kept.reduce((a, b) => a + b, 0)).toBe(
-        Math.min(
-          wanted,
-          available.reduce((a, b) => a + b, 0),
-        ),
-      );
-      for (const [i, k] of kept.entries()) {
-        expect(k).toBeLessThanOrEqual(available[i] ?? 0);
-        if (k < (available[i] ?? 0)) expect(Math.max(...kept)).toBeLessThanOrEqual(k + 1);
-      }
-    }),
-    RUN,
-  );
-});
+test(
+  'even shares: nothing over what is there, the sum as wished, no lot gives up one to ' +
+    'a lot that keeps two more',
+  () => {
+    fc.assert(
+      fc.property(fc.array(fc.nat(40), { minLength: 1, maxLength: 8 }), fc.nat(150), (available, wanted) => {
+        const kept = evenShares(available, wanted);
+        expect(kept.reduce((a, b) => a + b, 0)).toBe(
+          Math.min(
+            wanted,
+            available.reduce((a, b) => a + b, 0),
+          ),
+        );
+        for (const [i, k] of kept.entries()) {
+          expect(k).toBeLessThanOrEqual(available[i] ?? 0);
+          if (k < (available[i] ?? 0)) expect(Math.max(...kept)).toBeLessThanOrEqual(k + 1);
+        }
+      }),
+      RUN,
+    );
+  },
+);

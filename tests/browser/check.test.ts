@@ -7,7 +7,10 @@ import { writeXlsx } from '../../shared/xlsx';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT, picture } from './support/localSheet';
 
-/** Records with faults checked beside the sheet, as a person would do it: found, gone to, marked, set right, learned from. */
+/**
+ * Records with faults checked beside the sheet, as a person would do it: found, gone to, marked, set right,
+ * learned from.
+ */
 
 jest.setTimeout(240_000);
 let session: Session;

@@ -73,26 +73,29 @@ test('keyboard only: the switch, the example, the plan', async () => {
   await picture(page, 'season-result');
 });
 
-test('the preview shows verdict, odds, calendar, vats, shopping and money before anything is written', async () => {
-  const { pane } = session;
-  const words = await pane.locator('.preview').innerText();
-  for (const word of [
-    'Every order can be met',
-    'Poor, middle and good season',
-    'Met in',
-    'Inject',
-    'Strip',
-    'night',
-    'The same in words',
-    'week to order in',
-    'A fish costs',
-    'Least money at hand',
-    'Moves the profit most',
-  ])
-    expect(words).toContain(word);
-  expect(await pane.locator('.season-vats svg .bar').count()).toBeGreaterThan(4);
-  expect(await sheetNames()).toHaveLength(1);
-});
+test(
+  'the preview shows verdict, odds, calendar, vats, shopping and money before anything ' + 'is written',
+  async () => {
+    const { pane } = session;
+    const words = await pane.locator('.preview').innerText();
+    for (const word of [
+      'Every order can be met',
+      'Poor, middle and good season',
+      'Met in',
+      'Inject',
+      'Strip',
+      'night',
+      'The same in words',
+      'week to order in',
+      'A fish costs',
+      'Least money at hand',
+      'Moves the profit most',
+    ])
+      expect(words).toContain(word);
+    expect(await pane.locator('.season-vats svg .bar').count()).toBeGreaterThan(4);
+    expect(await sheetNames()).toHaveLength(1);
+  },
+);
 
 test('a change afterwards marks the plan as outdated, and it cannot be written', async () => {
   const { page, pane } = session;
@@ -151,40 +154,44 @@ test('saved: the file opens in a window of its own, with every sheet and its val
   await opened.close();
 });
 
-test('planned again after the first strip: what is in the vats stands, the change is shown, the old sheets stay', async () => {
-  const { page, pane } = session;
-  const today = Math.floor(Date.now() / 86_400_000) + 25_569;
-  const isFirst = (cell: unknown): boolean => cell === 1;
-  await ask(page, 'setValue', await cellOf('Pairs', 'Stripped at', isFirst, 'Run'), today - 1);
-  // Far fewer fry than planned: another run must make up for them.
-  await ask(page, 'setValue', await cellOf('Fry counts', 'Fry weaned', isFirst, 'Run'), 1500);
-  await ask(page, 'waitForCalculation');
-  const old = await everything();
-  await pane.focus('#season-again');
-  await page.keyboard.press('Enter');
-  await pane.waitForSelector('#season-read .banner');
-  expect(await focused()).toBe('season-read');
-  expect(await pane.locator('#season-read').innerText()).toMatch(/Run 1 \(Two Mills farm\) is in the vats/);
-  expect(await pane.locator('.underway li').count()).toBeGreaterThan(0);
-  await picture(page, 'season-again');
-  await planAndWait(page.keyboard);
-  const changed = await pane.locator('.changes').innerText();
-  expect(changed).toMatch(/New\s+Two Mills farm: a new run is stripped on/);
-  await picture(page, 'season-changed');
-  expect(await everything()).toBe(old);
-  await pane.click('#season-write');
-  await pane.waitForSelector('[role=alert] .question');
-  await pane.getByRole('button', { name: 'Write beside them' }).click();
-  await shown('Setup 2');
-  expect(await pane.locator('.notice').innerText()).toContain(
-    'The sheets of the season before stay as they were.',
-  );
-  const names = await sheetNames();
-  expect(names.filter((name) => name.startsWith('Runs'))).toEqual(['Runs', 'Runs 2']);
-  const kept = JSON.parse(old) as [string, unknown][];
-  for (const [name, values] of kept)
-    expect(await ask(page, 'getValues', `'${name}'!A1:AK60`)).toEqual(values);
-});
+test(
+  'planned again after the first strip: what is in the vats stands, the change is ' +
+    'shown, the old sheets stay',
+  async () => {
+    const { page, pane } = session;
+    const today = Math.floor(Date.now() / 86_400_000) + 25_569;
+    const isFirst = (cell: unknown): boolean => cell === 1;
+    await ask(page, 'setValue', await cellOf('Pairs', 'Stripped at', isFirst, 'Run'), today - 1);
+    // Far fewer fry than planned: another run must make up for them.
+    await ask(page, 'setValue', await cellOf('Fry counts', 'Fry weaned', isFirst, 'Run'), 1500);
+    await ask(page, 'waitForCalculation');
+    const old = await everything();
+    await pane.focus('#season-again');
+    await page.keyboard.press('Enter');
+    await pane.waitForSelector('#season-read .banner');
+    expect(await focused()).toBe('season-read');
+    expect(await pane.locator('#season-read').innerText()).toMatch(/Run 1 \(Two Mills farm\) is in the vats/);
+    expect(await pane.locator('.underway li').count()).toBeGreaterThan(0);
+    await picture(page, 'season-again');
+    await planAndWait(page.keyboard);
+    const changed = await pane.locator('.changes').innerText();
+    expect(changed).toMatch(/New\s+Two Mills farm: a new run is stripped on/);
+    await picture(page, 'season-changed');
+    expect(await everything()).toBe(old);
+    await pane.click('#season-write');
+    await pane.waitForSelector('[role=alert] .question');
+    await pane.getByRole('button', { name: 'Write beside them' }).click();
+    await shown('Setup 2');
+    expect(await pane.locator('.notice').innerText()).toContain(
+      'The sheets of the season before stay as they were.',
+    );
+    const names = await sheetNames();
+    expect(names.filter((name) => name.startsWith('Runs'))).toEqual(['Runs', 'Runs 2']);
+    const kept = JSON.parse(old) as [string, unknown][];
+    for (const [name, values] of kept)
+      expect(await ask(page, 'getValues', `'${name}'!A1:AK60`)).toEqual(values);
+  },
+);
 
 test('of two seasons the newer is offered, and the older can be chosen', async () => {
   const { page, pane } = session;
@@ -198,44 +205,50 @@ test('of two seasons the newer is offered, and the older can be chosen', async (
   await pane.waitForSelector('#season-read .banner.good');
 });
 
-test('a thousand orders pasted from a sheet: quick keys, a plan within seconds that shows how far it is and can be stopped', async () => {
-  const { pane } = session;
-  const dayIn = (days: number): string => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
-  await pane.click('#season-example');
-  await pane.click('summary:has-text("Many orders from a sheet")');
-  await pane.fill(
-    '#season-pasted',
-    Array.from({ length: 996 }, (_, i) => `Buyer ${i + 1}; fry; 100; ${dayIn(60 + (i % 200))}; ; 0.05`).join(
-      '\n',
-    ),
-  );
-  await pane.click('#season-add-pasted');
-  expect((await pane.locator('.pager').innerText()).replace(/\s/g, ' ')).toContain('1–10 of 1 000 orders');
-  const keys = await pane.evaluate(() => {
-    const field = document.querySelectorAll<HTMLInputElement>('.order input[inputmode=numeric]')[5];
-    return Array.from({ length: 21 }, (_, i) => {
-      const begun = performance.now();
-      if (field) field.value = String(100 + i);
-      field?.dispatchEvent(new Event('input', { bubbles: true }));
-      return performance.now() - begun;
+test(
+  'a thousand orders pasted from a sheet: quick keys, a plan within seconds that shows ' +
+    'how far it is and can be stopped',
+  async () => {
+    const { pane } = session;
+    const dayIn = (days: number): string =>
+      new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
+    await pane.click('#season-example');
+    await pane.click('summary:has-text("Many orders from a sheet")');
+    await pane.fill(
+      '#season-pasted',
+      Array.from(
+        { length: 996 },
+        (_, i) => `Buyer ${i + 1}; fry; 100; ${dayIn(60 + (i % 200))}; ; 0.05`,
+      ).join('\n'),
+    );
+    await pane.click('#season-add-pasted');
+    expect((await pane.locator('.pager').innerText()).replace(/\s/g, ' ')).toContain('1–10 of 1 000 orders');
+    const keys = await pane.evaluate(() => {
+      const field = document.querySelectorAll<HTMLInputElement>('.order input[inputmode=numeric]')[5];
+      return Array.from({ length: 21 }, (_, i) => {
+        const begun = performance.now();
+        if (field) field.value = String(100 + i);
+        field?.dispatchEvent(new Event('input', { bubbles: true }));
+        return performance.now() - begun;
+      });
     });
-  });
-  const middle = [...keys].sort((a, b) => a - b)[10] ?? Infinity;
-  await pane.click('#season-plan');
-  await pane.click('#task-stop');
-  await pane.waitForSelector('.notice:has-text("Stopped. Nothing was made")');
-  expect(await focused()).toBe('season-plan');
-  const begun = Date.now();
-  await pane.click('#season-plan');
-  await pane.waitForSelector('.current .order-plan:has-text("Buyer 1")', { timeout: 60_000 });
-  const took = Date.now() - begun;
-  process.stdout.write(
-    `1,000 orders: a key ${middle.toFixed(1)} ms (longest ${Math.max(...keys).toFixed(0)}), the plan ${took} ms\n`,
-  );
-  expect(middle).toBeLessThan(50);
-  expect(took).toBeLessThan(20_000);
-  await picture(session.page, 'season-thousand');
-});
+    const middle = [...keys].sort((a, b) => a - b)[10] ?? Infinity;
+    await pane.click('#season-plan');
+    await pane.click('#task-stop');
+    await pane.waitForSelector('.notice:has-text("Stopped. Nothing was made")');
+    expect(await focused()).toBe('season-plan');
+    const begun = Date.now();
+    await pane.click('#season-plan');
+    await pane.waitForSelector('.current .order-plan:has-text("Buyer 1")', { timeout: 60_000 });
+    const took = Date.now() - begun;
+    process.stdout.write(
+      `1,000 orders: a key ${middle.toFixed(1)} ms (longest ${Math.max(...keys).toFixed(0)}), the plan ${took} ms\n`,
+    );
+    expect(middle).toBeLessThan(50);
+    expect(took).toBeLessThan(20_000);
+    await picture(session.page, 'season-thousand');
+  },
+);
 
 const faultBeside = (page: Page, id: string): Promise<string> => page.locator(`#${id}-fault`).innerText();
 

@@ -5,7 +5,10 @@ import { readXlsx } from '../../shared/xlsx';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, picture } from './support/localSheet';
 
-/** A whole season opened in the local sheet: it calculates every cell anew, and each must show what the file was stored with. */
+/**
+ * A whole season opened in the local sheet: it calculates every cell anew, and each must show what the file
+ * was stored with.
+ */
 
 jest.setTimeout(240_000);
 let session: Session;

@@ -10,7 +10,10 @@ import { hasSoffice, startJudge } from '../xlsx/freeze/soffice';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT, picture } from './support/localSheet';
 
-/** A plan written, summed up, shared with a column emptied, opened elsewhere and verified, as a person would do it. */
+/**
+ * A plan written, summed up, shared with a column emptied, opened elsewhere and verified, as a person would
+ * do it.
+ */
 
 jest.setTimeout(240_000);
 let session: Session;
@@ -232,44 +235,47 @@ function longLog(): string {
   return file;
 }
 
-test('a workbook of 50,000 calls leaves the pane awake, shows how far it is, and can be stopped', async () => {
-  const { page, pane } = session;
-  const file = longLog();
-  await pane.evaluate(() => {
-    const tasks: number[] = [];
-    Reflect.set(window, 'longTasks', tasks);
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) tasks.push(entry.duration);
-    }).observe({ type: 'longtask' });
-  });
-  const begun = Date.now();
-  await pane.setInputFiles('#share-file-field', file);
-  await pane.waitForSelector('#share-found:has-text("50000 formulas")');
-  const looked = Date.now();
-  // As fast as a hand never is: the work lasts about a second.
-  await pane.evaluate(() => {
-    new MutationObserver((_, observer) => {
-      const stop = document.getElementById('task-stop');
-      if (!stop) return;
-      observer.disconnect();
-      stop.click();
-    }).observe(document.body, { childList: true, subtree: true });
-  });
-  await pane.click('#share-make');
-  await pane.waitForSelector('.notice:has-text("Stopped. Nothing was made")');
-  expect(await pane.locator('#share-report').count()).toBe(0);
-  const again = Date.now();
-  const [download] = await Promise.all([page.waitForEvent('download'), pane.click('#share-make')]);
-  const made = Date.now();
-  expect(download.suggestedFilename()).toBe('long to share.xlsx');
-  const tasks = (await pane.evaluate(() => Reflect.get(window, 'longTasks') as number[])).sort(
-    (a, b) => b - a,
-  );
-  process.stdout.write(
-    `look ${looked - begun} ms, make ${made - again} ms, longest tasks ${tasks.slice(0, 5).map(Math.round).join(', ')} ms\n`,
-  );
-  expect(tasks[0] ?? 0).toBeLessThan(1000);
-});
+test(
+  'a workbook of 50,000 calls leaves the pane awake, shows how far it is, and can be ' + 'stopped',
+  async () => {
+    const { page, pane } = session;
+    const file = longLog();
+    await pane.evaluate(() => {
+      const tasks: number[] = [];
+      Reflect.set(window, 'longTasks', tasks);
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) tasks.push(entry.duration);
+      }).observe({ type: 'longtask' });
+    });
+    const begun = Date.now();
+    await pane.setInputFiles('#share-file-field', file);
+    await pane.waitForSelector('#share-found:has-text("50000 formulas")');
+    const looked = Date.now();
+    // As fast as a hand never is: the work lasts about a second.
+    await pane.evaluate(() => {
+      new MutationObserver((_, observer) => {
+        const stop = document.getElementById('task-stop');
+        if (!stop) return;
+        observer.disconnect();
+        stop.click();
+      }).observe(document.body, { childList: true, subtree: true });
+    });
+    await pane.click('#share-make');
+    await pane.waitForSelector('.notice:has-text("Stopped. Nothing was made")');
+    expect(await pane.locator('#share-report').count()).toBe(0);
+    const again = Date.now();
+    const [download] = await Promise.all([page.waitForEvent('download'), pane.click('#share-make')]);
+    const made = Date.now();
+    expect(download.suggestedFilename()).toBe('long to share.xlsx');
+    const tasks = (await pane.evaluate(() => Reflect.get(window, 'longTasks') as number[])).sort(
+      (a, b) => b - a,
+    );
+    process.stdout.write(
+      `look ${looked - begun} ms, make ${made - again} ms, longest tasks ${tasks.slice(0, 5).map(Math.round).join(', ')} ms\n`,
+    );
+    expect(tasks[0] ?? 0).toBeLessThan(1000);
+  },
+);
 
 test.each([
   ['light', 320],

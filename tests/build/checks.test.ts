@@ -88,9 +88,12 @@ test('every icon is a square picture of its size', () => {
 
 test('slim records keep arithmetic and lose what only people read', () => {
   const text =
-    "export const f = defineFunction({ id: 'A.B', summary: `S {`, help: 'x' + \"y\", examples: [{ args: [1], gives: '2', because: 'so }' }], sources: ['K'], compute: ({ a }) => ({ examples: a }) });";
+    "export const f = defineFunction({ id: 'A.B', summary: `S {`, help: 'x' + \"y\", " +
+    "examples: [{ args: [1], gives: '2', because: 'so }' }], sources: ['K'], compute: ({ " +
+    'a }) => ({ examples: a }) });';
   expect(slimRecords(text)).toBe(
-    "export const f = defineFunction({ id: 'A.B', summary: '', help: '', examples: [], sources: [], compute: ({ a }) => ({ examples: a }) });",
+    "export const f = defineFunction({ id: 'A.B', summary: '', help: '', examples: [], " +
+      'sources: [], compute: ({ a }) => ({ examples: a }) });',
   );
   expect(slimRecords('const examples = 1;')).toBe('const examples = 1;');
 });

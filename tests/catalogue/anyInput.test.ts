@@ -5,7 +5,10 @@ import { invoke } from '../../shared/catalogue/invoke';
 import type { Cell } from '../../shared/values';
 import { isError, isGrid } from '../../shared/values';
 
-/** Whatever a sheet hands over, a function answers with a cell or a rectangular grid, and every #VALUE! and #N/A has a sentence. */
+/**
+ * Whatever a sheet hands over, a function answers with a cell or a rectangular grid, and every #VALUE! and
+ * #N/A has a sentence.
+ */
 
 const SEED = 20260301;
 const cell: fc.Arbitrary<Cell> = fc.oneof(
@@ -52,7 +55,10 @@ const anyArg: fc.Arbitrary<Arg> = fc.oneof(
   { weight: 1, arbitrary: fc.constant(undefined) },
 );
 
-/** The arguments of a working example with some replaced: gets past the first check more often than pure chance. */
+/**
+ * The arguments of a working example with some replaced: gets past the first check more often than pure
+ * chance.
+ */
 const argsFor = (examples: readonly (readonly Arg[])[], count: number): fc.Arbitrary<readonly Arg[]> =>
   fc.oneof(
     fc.array(anyArg, { maxLength: count + 1 }),

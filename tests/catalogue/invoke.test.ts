@@ -106,7 +106,8 @@ describe('one cell', () => {
   });
   test('outside published limits is #N/A with the limit, not an extrapolation', () => {
     expect(message(invoke(dose, [1, 1, null, null, 40]))).toBe(
-      '#N/A temperature: 40 °C is outside what was published (from 18 to 33 °C). Nothing was published beyond.',
+      '#N/A temperature: 40 °C is outside what was published (from 18 to 33 °C). Nothing ' +
+        'was published beyond.',
     );
   });
   test('no answer is #NUM!', () => {

@@ -83,7 +83,8 @@ test('a count from samples lies inside its interval, never below what was counte
 });
 
 test('consistency: standard error worked by hand for 36, 35, 41 eggs in 1.5, 1.6, 1.9 g', () => {
-  // Residuals 2.40, −0.84, −1.56; their squares sum to 8.8992; s² = 4.4496; mean weight 5/3 g; (1 − 5/316.8)·s²/3 → 1.45979.
+  // Residuals 2.40, −0.84, −1.56; their squares sum to 8.8992; s² = 4.4496; mean weight 5/3 g; (1 −
+  // 5/316.8)·s²/3 → 1.45979.
   const got = ratioEstimate([1.5, 1.6, 1.9], [36, 35, 41], 316.8, 0.95);
   expect(got.error).toAgreeWithPrinted('0.72493');
   // t with two degrees of freedom is 4.30265.
@@ -128,7 +129,8 @@ test('a 95 % interval holds the truth about 95 times in 100', () => {
     const share = wilson(successes(random, 80, 0.83), 80, 0.95);
     if (share.low <= 0.83 && 0.83 <= share.high) heldShare++;
   }
-  // Three standard errors of 4,000 trials are 1 point; Wilson's coverage itself swings by about a point and a half.
+  // Three standard errors of 4,000 trials are 1 point; Wilson's coverage itself swings by about a point and a
+  // half.
   expect(Math.abs(held / 4000 - 0.95)).toBeLessThan(0.015);
   expect(Math.abs(heldShare / 4000 - 0.95)).toBeLessThan(0.025);
 });
@@ -140,14 +142,18 @@ test('a single sample gets the chance of the count alone', () => {
   expect(got.error).toBeNaN();
 });
 
-test('samples that disagree widen the interval; samples that agree do not make it narrower than the pooled count', () => {
-  const clumped = clusteredShare([90, 50, 70, 30], [100, 100, 100, 100], 0.95);
-  const even = clusteredShare([61, 60, 59, 60], [100, 100, 100, 100], 0.95);
-  const pooled = wilson(240, 400, 0.95);
-  expect(clumped.isClumped).toBe(true);
-  expect(clumped.high - clumped.low).toBeGreaterThan(3 * (pooled.high - pooled.low));
-  expect(even).toMatchObject({ low: pooled.low, high: pooled.high, isClumped: false });
-});
+test(
+  'samples that disagree widen the interval; samples that agree do not make it ' +
+    'narrower than the pooled count',
+  () => {
+    const clumped = clusteredShare([90, 50, 70, 30], [100, 100, 100, 100], 0.95);
+    const even = clusteredShare([61, 60, 59, 60], [100, 100, 100, 100], 0.95);
+    const pooled = wilson(240, 400, 0.95);
+    expect(clumped.isClumped).toBe(true);
+    expect(clumped.high - clumped.low).toBeGreaterThan(3 * (pooled.high - pooled.low));
+    expect(even).toMatchObject({ low: pooled.low, high: pooled.high, isClumped: false });
+  },
+);
 
 test('a difference holds itself, turns round when the runs are swapped, and vanishes for equal runs', () => {
   fc.assert(
@@ -205,19 +211,22 @@ test('the number of subsamples asked for is enough and one less is not', () => {
   expect(relativeSpread([1, 2, 3], [10, 20, 30])).toBe(0);
 });
 
-test('stages multiplied: exact shares add nothing, one stage is its own interval, more stages are wider', () => {
-  const start = { value: 10000, low: 10000, high: 10000 };
-  const half = countedStage(50, 100, 0.95);
-  const one = stageProduct(start, [half]);
-  expect([one.low / 10000, one.high / 10000].map((x) => x.toFixed(9))).toEqual(
-    [half.low, half.high].map((x) => x.toFixed(9)),
-  );
-  const two = stageProduct(start, [half, { value: 1, low: 1, high: 1 }]);
-  expect(two.low).toBeCloseTo(one.low, 9);
-  const three = stageProduct(start, [half, countedStage(80, 100, 0.95)]);
-  expect(three.high / three.low).toBeGreaterThan(one.high / one.low);
-  expect(stageProduct(start, [half, countedStage(0, 10, 0.95)])).toMatchObject({ value: 0, low: 0 });
-});
+test(
+  'stages multiplied: exact shares add nothing, one stage is its own interval, more ' + 'stages are wider',
+  () => {
+    const start = { value: 10000, low: 10000, high: 10000 };
+    const half = countedStage(50, 100, 0.95);
+    const one = stageProduct(start, [half]);
+    expect([one.low / 10000, one.high / 10000].map((x) => x.toFixed(9))).toEqual(
+      [half.low, half.high].map((x) => x.toFixed(9)),
+    );
+    const two = stageProduct(start, [half, { value: 1, low: 1, high: 1 }]);
+    expect(two.low).toBeCloseTo(one.low, 9);
+    const three = stageProduct(start, [half, countedStage(80, 100, 0.95)]);
+    expect(three.high / three.low).toBeGreaterThan(one.high / one.low);
+    expect(stageProduct(start, [half, countedStage(0, 10, 0.95)])).toMatchObject({ value: 0, low: 0 });
+  },
+);
 
 test('a product holds itself and lies inside the product of all worst cases', () => {
   fc.assert(

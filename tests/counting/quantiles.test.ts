@@ -51,13 +51,17 @@ const chanceUpTo = (k: number, mean: number): number => {
   return sum;
 };
 
-test('consistency: Poisson limits leave 2.5 % outside on each side, also for large counts where the library is off', () => {
-  for (const counted of [1, 10, 560, 5000, 200000]) {
-    const { low, high } = poissonLimits(counted, 0.95);
-    expect(chanceUpTo(counted, high)).toBeCloseTo(0.025, 9);
-    expect(1 - chanceUpTo(counted - 1, low)).toBeCloseTo(0.025, 9);
-  }
-});
+test(
+  'consistency: Poisson limits leave 2.5 % outside on each side, also for large counts ' +
+    'where the library is off',
+  () => {
+    for (const counted of [1, 10, 560, 5000, 200000]) {
+      const { low, high } = poissonLimits(counted, 0.95);
+      expect(chanceUpTo(counted, high)).toBeCloseTo(0.025, 9);
+      expect(1 - chanceUpTo(counted - 1, low)).toBeCloseTo(0.025, 9);
+    }
+  },
+);
 
 test('consistency: special functions at exact places', () => {
   let factorial = 1;

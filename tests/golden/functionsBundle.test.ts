@@ -7,7 +7,10 @@ import { createLastErrors } from '../../src/lastErrors';
 import { hostBody } from '../../src/register';
 import { FakeError, fakeHost } from '../support/customFunctions';
 
-/** The calculation bundle made the way the build makes it, run in an empty world with nothing but the registry. */
+/**
+ * The calculation bundle made the way the build makes it, run in an empty world with nothing but the
+ * registry.
+ */
 async function bundled() {
   const { outputFiles } = await build({
     entryPoints: ['src/functions.ts'], bundle: true, minify: true, format: 'iife', target: 'es2020', write: false,

@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { RATE_KEYS } from '../../shared/learn/rates';
 
 /**
- * Intervals of nominal 95 % over thousands of simulated farms. The table was written by tests/learn/coverageRun.ts (about half an
- * hour); here its first farms are simulated again, so that a table of another estimator is found out.
+ * Intervals of nominal 95 % over thousands of simulated farms. The table was written by
+ * tests/learn/coverageRun.ts (about half an hour); here its first farms are simulated again, so that a table
+ * of another estimator is found out.
  */
 interface Hits {
   readonly mean: number;

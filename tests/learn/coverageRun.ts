@@ -1,8 +1,9 @@
 /**
  * Simulates farms and prints how often the intervals hold the truth, one JSON line for each cell.
- *   node src/build/run.mjs tests/learn/coverageRun.ts 2000 > tests/data/learn_coverage.jsonl   writes the table again (long)
- *   node src/build/run.mjs tests/learn/coverageRun.ts 10                                        what the test repeats of it
- * Each line also holds the hits of the first farms, so that the test can see whether the table is still that of this estimator.
+ *   node src/build/run.mjs tests/learn/coverageRun.ts 2000 > tests/data/learn_coverage.jsonl   writes the
+ * table again (long) node src/build/run.mjs tests/learn/coverageRun.ts 10  
+ *    what the test repeats of it Each line also holds the hits of the first farms, so that the test can see
+ * whether the table is still that of this estimator.
  */
 import { RATE_KEYS } from '../../shared/learn/rates';
 import { coverage } from './coverage';

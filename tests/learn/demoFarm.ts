@@ -38,7 +38,10 @@ const HATCH_AT = new Map([
 /** 1 January 2024 as a serial. */
 const FIRST_DAY = 45292;
 
-/** A farm of our own invention: two runs a month, six females and three males, yields that swing with the rains. */
+/**
+ * A farm of our own invention: two runs a month, six females and three males, yields that swing with the
+ * rains.
+ */
 export function demoFarm(runs: number, seed = 5): RunRecord[] {
   const chance = new Chance(seed);
   return Array.from({ length: runs }, (_, i) => {

@@ -1,9 +1,10 @@
 /**
- * Invented farms for the check of the estimator, seeded. Every farm has true values of its own, drawn from one of these worlds:
- *   assumed – as the estimator believes farms to be: checks the arithmetic, coverage must be 95 %
- *   other   – farm means spread by another law (Student's t with 4 degrees of freedom, same quartiles), spreads of runs even on a
- *             logarithm, shares vary on logits instead of as a beta distribution: checks that the belief need not be right
- *   far     – every farm lies two farm-spreads from the literature: what happens to a farm unlike the published ones
+ * Invented farms for the check of the estimator, seeded. Every farm has true values of its own, drawn from
+ * one of these worlds: assumed – as the estimator believes farms to be: checks the arithmetic, coverage must
+ * be 95 % other   – farm means spread by another law (Student's t with 4 degrees of freedom, same quartiles),
+ * spreads of runs even on a logarithm, shares vary on logits instead of as a beta distribution: checks that
+ * the belief need not be right far     – every farm lies two farm-spreads from the literature: what happens
+ * to a farm unlike the published ones
  */
 export type World = 'assumed' | 'other' | 'far';
 
@@ -67,7 +68,10 @@ export class Chance {
   }
 }
 
-/** Quartile of the belief (nine bells in ten of width 1, one of width 3) ÷ quartile of Student's t with 4 degrees of freedom: 0.730/0.7407. */
+/**
+ * Quartile of the belief (nine bells in ten of width 1, one of width 3) ÷ quartile of Student's t with 4
+ * degrees of freedom: 0.730/0.7407.
+ */
 const SAME_QUARTILES = 0.9856;
 /** Farm mean on its scale. */
 export function farmMean(chance: Chance, world: World, middle: number, sd: number): number {
@@ -76,6 +80,9 @@ export function farmMean(chance: Chance, world: World, middle: number, sd: numbe
   return middle + SAME_QUARTILES * sd * (chance.bell() / Math.sqrt(chance.gamma(2) / 2));
 }
 
-/** Spread between runs: even on the logarithm with the standard deviation the estimator believes, or as it believes. */
+/**
+ * Spread between runs: even on the logarithm with the standard deviation the estimator believes, or as it
+ * believes.
+ */
 export const spread = (chance: Chance, world: World, median: number, factor: number): number =>
   median * factor ** (world === 'assumed' ? chance.bell() : Math.sqrt(3) * (2 * chance.next() - 1));

@@ -50,7 +50,8 @@ describe('latency', () => {
     expect(reasons(plain)[0]).toContain(because);
   });
   test('a temperature log takes the place of the mean: 4 h at 27 °C, the rest at 24 °C', () => {
-    // 4/9 of the stage in 4 h, 5/9 of 12 h after that: the table says 10.667 h. The fall is made within a second.
+    // 4/9 of the stage in 4 h, 5/9 of 12 h after that: the table says 10.667 h. The fall is made within a
+    // second.
     const log = {
       times: [46000, 46000 + 4 / 24, 46000 + 4 / 24 + 1e-5, 46000.4, 46000.8],
       temperatures: [27, 27, 24, 24, 24],

@@ -1,4 +1,7 @@
-/** Run by speed.test.ts in a plain Node process, as the shipped bundle runs: processor time of learning from 400 runs, best of a few, in ms. */
+/**
+ * Run by speed.test.ts in a plain Node process, as the shipped bundle runs: processor time of learning from
+ * 400 runs, best of a few, in ms.
+ */
 import { learnRates, trendsOf } from '../../shared/learn';
 import { demoFarm } from './demoFarm';
 

@@ -124,17 +124,21 @@ describe('answers', () => {
     await sheet.set('G6', null);
     expect(sheet.get('F6')).toBe(1);
   });
-  test('thrown errors show their code and carry their sentence; any other fault does not end the calculation', async () => {
-    expect(await sheet.set('A2', '=SPAWN.PROBE.THROWS()')).toEqual({
-      error: '#VALUE!',
-      message: 'a sentence',
-    });
-    expect(await sheet.set('A3', '=SPAWN.PROBE.BREAKS()')).toMatchObject({
-      error: '#VALUE!',
-      message: expect.stringContaining('a mistake'),
-    });
-    expect(await sheet.set('A4', '=IFERROR(SPAWN.PROBE.THROWS(),7)')).toBe(7);
-  });
+  test(
+    'thrown errors show their code and carry their sentence; any other fault does not ' +
+      'end the calculation',
+    async () => {
+      expect(await sheet.set('A2', '=SPAWN.PROBE.THROWS()')).toEqual({
+        error: '#VALUE!',
+        message: 'a sentence',
+      });
+      expect(await sheet.set('A3', '=SPAWN.PROBE.BREAKS()')).toMatchObject({
+        error: '#VALUE!',
+        message: expect.stringContaining('a mistake'),
+      });
+      expect(await sheet.set('A4', '=IFERROR(SPAWN.PROBE.THROWS(),7)')).toBe(7);
+    },
+  );
   test('the sentence goes when the error goes', async () => {
     await sheet.set('A5', '=SPAWN.PROBE.THROWS()');
     await sheet.set('A5', '=1/0');

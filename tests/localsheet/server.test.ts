@@ -17,7 +17,9 @@ beforeAll(async () => {
   put(`${SHEET_FOLDER}/index.html`, '<title>sheet</title>');
   put(
     'dist/taskpane.html',
-    '<script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script><script src="taskpane.js"></script>',
+    '<script ' +
+      'src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script><script ' +
+      'src="taskpane.js"></script>',
   );
   put('dist/functions.js', 'CustomFunctions');
   put('secret.txt', 'not for the browser');

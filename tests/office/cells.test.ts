@@ -206,25 +206,28 @@ describe('looking through the workbook and mending', () => {
     expect(told.length).toBeGreaterThan(1);
   });
 
-  test('re-enters formulas that were typed too early, and mends storage and foreign-file spellings', async () => {
-    const spellings = [
-      '=SPAWN.AMMONIA.SHARE(8,25)',
-      '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)',
-      '=[2]!_xldudf_SPAWN_AMMONIA_SHARE(8,25)',
-      "='OLD.XLAM'!_xldudf_SPAWN_AMMONIA_SHARE(8,25)*2",
-    ];
-    const book = giving(Object.fromEntries(spellings.map((formula) => [formula, { error: '#NAME?' }])));
-    for (const [row, formula] of spellings.entries()) await put(book, row, 0, formula);
-    const report = reportOf(await scanCalls(quiet), []);
-    expect(report.repairs.map((one) => one.address)).toEqual(['A1', 'A2', 'A3', 'A4']);
-    expect(await mend(report.repairs, quiet)).toEqual({ mended: 4, left: [] });
-    expect((await book.read(SHEET, at(0, 0, 4, 1), 'formulas')).flat()).toEqual([
-      '=SPAWN.AMMONIA.SHARE(8,25)',
-      '=SPAWN.AMMONIA.SHARE(8,25)',
-      '=SPAWN.AMMONIA.SHARE(8,25)',
-      '=SPAWN.AMMONIA.SHARE(8,25)*2',
-    ]);
-  });
+  test(
+    're-enters formulas that were typed too early, and mends storage and foreign-file ' + 'spellings',
+    async () => {
+      const spellings = [
+        '=SPAWN.AMMONIA.SHARE(8,25)',
+        '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)',
+        '=[2]!_xldudf_SPAWN_AMMONIA_SHARE(8,25)',
+        "='OLD.XLAM'!_xldudf_SPAWN_AMMONIA_SHARE(8,25)*2",
+      ];
+      const book = giving(Object.fromEntries(spellings.map((formula) => [formula, { error: '#NAME?' }])));
+      for (const [row, formula] of spellings.entries()) await put(book, row, 0, formula);
+      const report = reportOf(await scanCalls(quiet), []);
+      expect(report.repairs.map((one) => one.address)).toEqual(['A1', 'A2', 'A3', 'A4']);
+      expect(await mend(report.repairs, quiet)).toEqual({ mended: 4, left: [] });
+      expect((await book.read(SHEET, at(0, 0, 4, 1), 'formulas')).flat()).toEqual([
+        '=SPAWN.AMMONIA.SHARE(8,25)',
+        '=SPAWN.AMMONIA.SHARE(8,25)',
+        '=SPAWN.AMMONIA.SHARE(8,25)',
+        '=SPAWN.AMMONIA.SHARE(8,25)*2',
+      ]);
+    },
+  );
 
   test('a locked cell on a protected sheet stays and is reported, an open one is mended', async () => {
     const formula = '=_xldudf_SPAWN_AMMONIA_SHARE(8,25)';

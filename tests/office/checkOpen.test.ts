@@ -101,23 +101,27 @@ describe.each(CLIENTS)('unusual places, $name', (client) => {
       expect((await readCells(wanted, quiet, goOn))?.sheets).toEqual([]);
   });
 
-  test('1,048,576 rows in use by a stray cell are read when they are narrow, refused with a sentence when they are wide', async () => {
-    await open((sheet) => {
-      sheet.getRange('A1:B2').values = [
-        ['Date', 'Eggs'],
-        [46_000, 80_000],
-      ];
-      sheet.getRange('A1048576').values = [['x']];
-    });
-    await expect(readCells('sheet', quiet, () => true)).resolves.toBeUndefined();
-    await open((sheet) => {
-      sheet.getRange('A1').values = [['Date']];
-      sheet.getRange('XFD1048576').values = [['x']];
-    });
-    await expect(readCells('sheet', quiet, goOn)).rejects.toThrow(
-      /^The cells in use span 17,179,869,184 places; the check reads up to 4,000,000\. Select only the rows that hold records\.$/,
-    );
-  });
+  test(
+    '1,048,576 rows in use by a stray cell are read when they are narrow, refused with a ' +
+      'sentence when they are wide',
+    async () => {
+      await open((sheet) => {
+        sheet.getRange('A1:B2').values = [
+          ['Date', 'Eggs'],
+          [46_000, 80_000],
+        ];
+        sheet.getRange('A1048576').values = [['x']];
+      });
+      await expect(readCells('sheet', quiet, () => true)).resolves.toBeUndefined();
+      await open((sheet) => {
+        sheet.getRange('A1').values = [['Date']];
+        sheet.getRange('XFD1048576').values = [['x']];
+      });
+      await expect(readCells('sheet', quiet, goOn)).rejects.toThrow(
+        /^The cells in use span 17,179,869,184 places; the check reads up to 4,000,000\. Select only the rows that hold records\.$/,
+      );
+    },
+  );
 
   test('a protected sheet is read; a sheet that is gone is a sentence', async () => {
     await open((sheet) => {

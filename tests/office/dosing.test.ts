@@ -48,7 +48,8 @@ describe.each(CLIENTS)('the dosing sheet through $name', (client) => {
     return { book, id, value };
   }
 
-  // The sentences above the table are checked on the model and in a browser: the calculator of these tests takes cells in one order only.
+  // The sentences above the table are checked on the model and in a browser: the calculator of these tests
+  // takes cells in one order only.
   test('the table calculates to the values the model carries', async () => {
     const { value } = await written();
     for (const address of ['B32', 'D32', 'H32', 'F33'])

@@ -6,7 +6,9 @@ import type { CellMark } from '../../taskpane/host/port';
 import type { Client } from './support/clients';
 import { CLIENTS } from './support/clients';
 
-/** Reading records, marking cells and taking the marks away, through the real client library and through ours. */
+/**
+ * Reading records, marking cells and taking the marks away, through the real client library and through ours.
+ */
 const quiet = (): void => undefined;
 const goOn = (): boolean => false;
 

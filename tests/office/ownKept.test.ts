@@ -5,7 +5,10 @@ import { officePort } from '../../taskpane/host/office';
 import { demoFarm } from '../learn/demoFarm';
 import { CLIENTS } from './support/clients';
 
-/** What the workbook keeps for the check: meanings of columns and the sheet of own rates, through the real client library and ours. */
+/**
+ * What the workbook keeps for the check: meanings of columns and the sheet of own rates, through the real
+ * client library and ours.
+ */
 const quiet = (): void => undefined;
 
 describe.each(CLIENTS)('$name', (client) => {

@@ -8,7 +8,10 @@ import { calculating } from './calculating';
 import type { Client } from './support/clients';
 import { CLIENTS } from './support/clients';
 
-/** The pane's own door to the workbook, run through the real client library and through ours: both must leave the same workbook. */
+/**
+ * The pane's own door to the workbook, run through the real client library and through ours: both must leave
+ * the same workbook.
+ */
 function open(client: Client): MemoryBook {
   const book = createMemoryBook(calculating);
   const executor = createExecutor(book);

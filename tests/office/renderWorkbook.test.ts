@@ -119,25 +119,28 @@ describe('a plan written into an empty workbook', () => {
     expect(await book.activeSheet()).toBe(await idOf(book, model.sheets[0]?.name ?? ''));
   });
 
-  test('every cell arrives: values as they are, formulas as formulas, spilled cells left to their formula', async () => {
-    for (const sheet of model.sheets) {
-      const id = await idOf(book, sheet.name);
-      const spilled = spilledIn(sheet);
-      for (const [address, cell] of Object.entries(sheet.cells)) {
-        const area = parseArea(address);
-        if (!area || (cell.formula === undefined && cell.value === undefined)) continue;
-        const [[got = null] = []] = await book.read(
-          id,
-          { row: area.top, column: area.left, rows: 1, columns: 1 },
-          'formulas',
-        );
-        const wanted =
-          cell.formula ??
-          (spilled.has(`${area.top}:${area.left}`) ? null : cell.value === '' ? null : cell.value);
-        expect([sheet.name, address, got]).toEqual([sheet.name, address, wanted]);
+  test(
+    'every cell arrives: values as they are, formulas as formulas, spilled cells left to ' + 'their formula',
+    async () => {
+      for (const sheet of model.sheets) {
+        const id = await idOf(book, sheet.name);
+        const spilled = spilledIn(sheet);
+        for (const [address, cell] of Object.entries(sheet.cells)) {
+          const area = parseArea(address);
+          if (!area || (cell.formula === undefined && cell.value === undefined)) continue;
+          const [[got = null] = []] = await book.read(
+            id,
+            { row: area.top, column: area.left, rows: 1, columns: 1 },
+            'formulas',
+          );
+          const wanted =
+            cell.formula ??
+            (spilled.has(`${area.top}:${area.left}`) ? null : cell.value === '' ? null : cell.value);
+          expect([sheet.name, address, got]).toEqual([sheet.name, address, wanted]);
+        }
       }
-    }
-  });
+    },
+  );
 
   test('names, tables, charts, rules, frozen panes, print set-up and protection are there', async () => {
     expect((await book.names()).map((name) => name.name).sort()).toEqual(
@@ -224,30 +227,33 @@ describe('nothing is overwritten', () => {
     expect(await book.names()).toMatchObject([{ comment: 'mine' }]);
   });
 
-  test('a second plan beside the first gets its own sheets and names, and its formulas use them', async () => {
-    const { book } = open();
-    await writeWorkbook(model, '', quiet);
-    const first = (await snapshot(book)) as { sheets: unknown[] };
-    const taken = await writeWorkbook(model, '', quiet);
-    expect(taken).toMatchObject({ kind: 'taken', free: ' 2' });
-    const outcome = await writeWorkbook(model, ' 2', quiet);
-    expect(outcome.kind).toBe('written');
-    const both = (await snapshot(book)) as { sheets: { name: string; cells: unknown[][] }[] };
-    expect(both.sheets.slice(0, first.sheets.length)).toEqual(first.sheets);
-    expect(both.sheets).toHaveLength(first.sheets.length + model.sheets.length);
-    const formulas = both.sheets
-      .slice(first.sheets.length)
-      .flatMap((sheet) => sheet.cells.flat())
-      .filter((cell) => typeof cell === 'string' && cell.startsWith('='));
-    expect(formulas.length).toBeGreaterThan(20);
-    const names = model.names.map((name) => name.name);
-    const leaks = formulas.filter((formula) =>
-      names.some((name) =>
-        new RegExp(`(?<![\\w.])${name}(?![\\w.(])`).test(String(formula).replace(/"[^"]*"/g, '')),
-      ),
-    );
-    expect(leaks).toEqual([]);
-  });
+  test(
+    'a second plan beside the first gets its own sheets and names, and its formulas use ' + 'them',
+    async () => {
+      const { book } = open();
+      await writeWorkbook(model, '', quiet);
+      const first = (await snapshot(book)) as { sheets: unknown[] };
+      const taken = await writeWorkbook(model, '', quiet);
+      expect(taken).toMatchObject({ kind: 'taken', free: ' 2' });
+      const outcome = await writeWorkbook(model, ' 2', quiet);
+      expect(outcome.kind).toBe('written');
+      const both = (await snapshot(book)) as { sheets: { name: string; cells: unknown[][] }[] };
+      expect(both.sheets.slice(0, first.sheets.length)).toEqual(first.sheets);
+      expect(both.sheets).toHaveLength(first.sheets.length + model.sheets.length);
+      const formulas = both.sheets
+        .slice(first.sheets.length)
+        .flatMap((sheet) => sheet.cells.flat())
+        .filter((cell) => typeof cell === 'string' && cell.startsWith('='));
+      expect(formulas.length).toBeGreaterThan(20);
+      const names = model.names.map((name) => name.name);
+      const leaks = formulas.filter((formula) =>
+        names.some((name) =>
+          new RegExp(`(?<![\\w.])${name}(?![\\w.(])`).test(String(formula).replace(/"[^"]*"/g, '')),
+        ),
+      );
+      expect(leaks).toEqual([]);
+    },
+  );
 });
 
 describe('all or nothing', () => {

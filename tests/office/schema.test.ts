@@ -31,37 +31,40 @@ function realClasses(): Record<string, { readonly prototype: Prototype } | undef
   return (page as { Excel: Record<string, { prototype: Prototype }> }).Excel;
 }
 
-test('every class and member the local sheet offers exists under the same name in the Excel client library', () => {
-  const real = realClasses();
-  const missing: string[] = [];
-  for (const [type, { read = [], write = [], links = {}, methods = {} }] of Object.entries(CLASSES)) {
-    if (NEWER.has(type)) continue;
-    const prototype = real[type]?.prototype;
-    if (!prototype) {
-      missing.push(type);
-      continue;
+test(
+  'every class and member the local sheet offers exists under the same name in the ' + 'Excel client library',
+  () => {
+    const real = realClasses();
+    const missing: string[] = [];
+    for (const [type, { read = [], write = [], links = {}, methods = {} }] of Object.entries(CLASSES)) {
+      if (NEWER.has(type)) continue;
+      const prototype = real[type]?.prototype;
+      if (!prototype) {
+        missing.push(type);
+        continue;
+      }
+      const names = [...read, ...write, ...Object.keys(links), ...Object.keys(methods)];
+      missing.push(
+        ...names
+          .filter(
+            (name) =>
+              !Object.getOwnPropertyNames(prototype).includes(name) && !NEWER_LINKS.has(`${type}.${name}`),
+          )
+          .map((name) => `${type}.${name}`),
+      );
+      // The getters need an instance; the metadata getters do not use it.
+      const get = (name: string): readonly string[] =>
+        (Object.getOwnPropertyDescriptor(prototype, name)?.get?.call({}) as readonly string[] | undefined) ??
+        [];
+      const scalars = get('_scalarPropertyNames');
+      const wires = get('_scalarPropertyOriginalNames');
+      for (const name of [...read, ...write])
+        if (scalars.includes(name) && wires[scalars.indexOf(name)] !== wireName(name))
+          missing.push(`${type}.${name} is ${wires[scalars.indexOf(name)] ?? '?'} on the wire`);
     }
-    const names = [...read, ...write, ...Object.keys(links), ...Object.keys(methods)];
-    missing.push(
-      ...names
-        .filter(
-          (name) =>
-            !Object.getOwnPropertyNames(prototype).includes(name) && !NEWER_LINKS.has(`${type}.${name}`),
-        )
-        .map((name) => `${type}.${name}`),
-    );
-    // The getters need an instance; the metadata getters do not use it.
-    const get = (name: string): readonly string[] =>
-      (Object.getOwnPropertyDescriptor(prototype, name)?.get?.call({}) as readonly string[] | undefined) ??
-      [];
-    const scalars = get('_scalarPropertyNames');
-    const wires = get('_scalarPropertyOriginalNames');
-    for (const name of [...read, ...write])
-      if (scalars.includes(name) && wires[scalars.indexOf(name)] !== wireName(name))
-        missing.push(`${type}.${name} is ${wires[scalars.indexOf(name)] ?? '?'} on the wire`);
-  }
-  expect(missing).toEqual([]);
-});
+    expect(missing).toEqual([]);
+  },
+);
 
 const link = async (node: Node | undefined, name: string): Promise<Node | undefined> =>
   (await node?.links?.[name]?.()) ?? undefined;

@@ -10,7 +10,10 @@ import { officePort } from '../../taskpane/host/office';
 import { BACKYARD, seasonTemplate } from '../../templates/season.template';
 import { calculating } from './calculating';
 
-/** One season, rendered into the open workbook and into a file: cell by cell what the model says. The local sheet is compared in tests/browser. */
+/**
+ * One season, rendered into the open workbook and into a file: cell by cell what the model says. The local
+ * sheet is compared in tests/browser.
+ */
 jest.setTimeout(180_000);
 const model = seasonTemplate(BACKYARD);
 const quiet = (): void => undefined;
@@ -51,39 +54,45 @@ function differences(
   return { compared, wrong };
 }
 
-test('written into the open workbook, with and without a word behind its names, every cell shows what the model says', async () => {
-  const book = open();
-  expect(await officePort.writeWorkbook(model, '', quiet)).toMatchObject({ kind: 'written' });
-  expect(await officePort.writeWorkbook(model, '', quiet)).toMatchObject({ kind: 'taken', free: ' 2' });
-  expect(await officePort.writeWorkbook(model, ' 2', quiet)).toMatchObject({ kind: 'written' });
-  for (const suffix of ['', ' 2']) {
-    const found = new Map(
-      await Promise.all(
-        model.sheets.map(async ({ name }) => [name, await values(book, `${name}${suffix}`)] as const),
+test(
+  'written into the open workbook, with and without a word behind its names, every ' +
+    'cell shows what the model says',
+  async () => {
+    const book = open();
+    expect(await officePort.writeWorkbook(model, '', quiet)).toMatchObject({ kind: 'written' });
+    expect(await officePort.writeWorkbook(model, '', quiet)).toMatchObject({ kind: 'taken', free: ' 2' });
+    expect(await officePort.writeWorkbook(model, ' 2', quiet)).toMatchObject({ kind: 'written' });
+    for (const suffix of ['', ' 2']) {
+      const found = new Map(
+        await Promise.all(
+          model.sheets.map(async ({ name }) => [name, await values(book, `${name}${suffix}`)] as const),
+        ),
+      );
+      const { compared, wrong } = differences(model.sheets, (sheet, address) =>
+        found.get(sheet)?.get(address),
+      );
+      expect([suffix, wrong.slice(0, 5)]).toEqual([suffix, []]);
+      expect(compared).toBeGreaterThan(3000);
+    }
+    const names = (await book.sheets()).map(({ name }) => name);
+    expect(seasonsIn(names)).toEqual(['', ' 2']);
+    const sheets = await Promise.all(
+      seasonSheetNames(' 2').map(
+        async (sheet) => (await officePort.readCells({ sheet }, quiet, () => false))?.sheets[0],
       ),
     );
-    const { compared, wrong } = differences(model.sheets, (sheet, address) => found.get(sheet)?.get(address));
-    expect([suffix, wrong.slice(0, 5)]).toEqual([suffix, []]);
-    expect(compared).toBeGreaterThan(3000);
-  }
-  const names = (await book.sheets()).map(({ name }) => name);
-  expect(seasonsIn(names)).toEqual(['', ' 2']);
-  const sheets = await Promise.all(
-    seasonSheetNames(' 2').map(
-      async (sheet) => (await officePort.readCells({ sheet }, quiet, () => false))?.sheets[0],
-    ),
-  );
-  const reading = readSeason(
-    sheets.filter((sheet) => sheet !== undefined),
-    ' 2',
-    46_419,
-  );
-  expect(reading.kind).toBe('read');
-  const again = readOrderBook(reading.kind === 'read' ? reading.input : {});
-  const first = readOrderBook(BACKYARD);
-  if (!('book' in again) || !('book' in first)) throw new Error(JSON.stringify(again));
-  expect(again.book).toEqual({ ...first.book, plannedOn: 46_419 });
-});
+    const reading = readSeason(
+      sheets.filter((sheet) => sheet !== undefined),
+      ' 2',
+      46_419,
+    );
+    expect(reading.kind).toBe('read');
+    const again = readOrderBook(reading.kind === 'read' ? reading.input : {});
+    const first = readOrderBook(BACKYARD);
+    if (!('book' in again) || !('book' in first)) throw new Error(JSON.stringify(again));
+    expect(again.book).toEqual({ ...first.book, plannedOn: 46_419 });
+  },
+);
 
 test('as a file, read back: the same values, formulas, tables, rules and charts', () => {
   const read = readXlsx(writeXlsx(model));

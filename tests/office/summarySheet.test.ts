@@ -6,7 +6,10 @@ import { parseArea } from '../../shared/formula/address';
 import { writeWorkbook } from '../../taskpane/host/renderWorkbook';
 import { seasonModel } from '../pane/seasonModel';
 
-/** The summary written into the workbook that holds the plan: names of the plan that are there already are used, none is added. */
+/**
+ * The summary written into the workbook that holds the plan: names of the plan that are there already are
+ * used, none is added.
+ */
 
 const quiet = (): void => undefined;
 const names = async (book: Book): Promise<string[]> => (await book.sheets()).map(({ name }) => name);

@@ -354,7 +354,8 @@ describe.each(CLIENTS)('ranges, $name', (client) => {
       cell.format.protection.locked = false;
       cell.format.borders.getItem('EdgeBottom').style = 'Continuous';
       cell.load(
-        'format/wrapText, format/horizontalAlignment, format/columnWidth, format/font, format/protection/locked',
+        'format/wrapText, format/horizontalAlignment, format/columnWidth, format/font, ' +
+          'format/protection/locked',
       );
       const edge = cell.format.borders.getItem('EdgeBottom').load('style');
       const both = sheet.getRange('A1:B1').load('format/font/bold, format/fill/color');

@@ -89,40 +89,47 @@ const selectOf = (page: Page, header: string): string =>
 const faceOf = (page: Page, header: string): string =>
   (page.one(selectOf(page, header)) as HTMLSelectElement).value;
 
-test('what was said about a column is remembered with the workbook, used by the next pane, and forgotten when asked', async () => {
-  const page = await checked();
-  expect(page.all('#check-said')).toEqual([]);
-  await page.type(selectOf(page, 'Hatched'), 'fertilised');
-  await page.type(selectOf(page, 'Female'), 'male');
-  expect(rememberedFrom(page.world.kept)).toEqual([
-    { sheet: 'Runs', header: 'Hatched', field: 'fertilised' },
-    { sheet: 'Runs', header: 'Female', field: 'male' },
-  ]);
-  expect(page.text()).toContain('What you said about 2 columns is remembered with this workbook');
-  const next = openPage('ready', page.world);
-  await next.press('Check');
-  await next.press('This sheet');
-  expect([faceOf(next, 'Hatched'), faceOf(next, 'Female')]).toEqual(['fertilised', 'male']);
-  expect(next.text()).toContain('remembered with this workbook and used');
-  await next.press('Forget what I said');
-  expect(next.world.kept).toBeUndefined();
-  await next.press('Check again');
-  expect(faceOf(next, 'Hatched')).toBe('hatched');
-  expect(next.all('#check-said')).toEqual([]);
-});
+test(
+  'what was said about a column is remembered with the workbook, used by the next ' +
+    'pane, and forgotten when asked',
+  async () => {
+    const page = await checked();
+    expect(page.all('#check-said')).toEqual([]);
+    await page.type(selectOf(page, 'Hatched'), 'fertilised');
+    await page.type(selectOf(page, 'Female'), 'male');
+    expect(rememberedFrom(page.world.kept)).toEqual([
+      { sheet: 'Runs', header: 'Hatched', field: 'fertilised' },
+      { sheet: 'Runs', header: 'Female', field: 'male' },
+    ]);
+    expect(page.text()).toContain('What you said about 2 columns is remembered with this workbook');
+    const next = openPage('ready', page.world);
+    await next.press('Check');
+    await next.press('This sheet');
+    expect([faceOf(next, 'Hatched'), faceOf(next, 'Female')]).toEqual(['fertilised', 'male']);
+    expect(next.text()).toContain('remembered with this workbook and used');
+    await next.press('Forget what I said');
+    expect(next.world.kept).toBeUndefined();
+    await next.press('Check again');
+    expect(faceOf(next, 'Hatched')).toBe('hatched');
+    expect(next.all('#check-said')).toEqual([]);
+  },
+);
 
-test('a workbook that takes nothing: the correction holds for the session, and no fault is shown', async () => {
-  const page = await checked();
-  page.world.isReadOnly = true;
-  await page.type(selectOf(page, 'Hatched'), 'ignore');
-  expect(page.text()).toContain('it holds until the pane is closed');
-  expect(page.store.state().notice).toBeUndefined();
-  await page.press('Check again');
-  expect(faceOf(page, 'Hatched')).toBe('ignore');
-  await page.press('Forget what I said');
-  await page.press('Check again');
-  expect(faceOf(page, 'Hatched')).toBe('hatched');
-});
+test(
+  'a workbook that takes nothing: the correction holds for the session, and no fault ' + 'is shown',
+  async () => {
+    const page = await checked();
+    page.world.isReadOnly = true;
+    await page.type(selectOf(page, 'Hatched'), 'ignore');
+    expect(page.text()).toContain('it holds until the pane is closed');
+    expect(page.store.state().notice).toBeUndefined();
+    await page.press('Check again');
+    expect(faceOf(page, 'Hatched')).toBe('ignore');
+    await page.press('Forget what I said');
+    await page.press('Check again');
+    expect(faceOf(page, 'Hatched')).toBe('hatched');
+  },
+);
 
 test('a read-only workbook that remembers is left aside once it was told to forget', async () => {
   const world = fakeWorld();
@@ -179,27 +186,30 @@ test('what is said about a file is not remembered, and does not spill into the w
   expect([faceOf(page, 'Hatched'), page.world.kept]).toEqual(['hatched', undefined]);
 });
 
-test('strip times are judged with the own rates of the workbook; a rate that is nonsense is named', async () => {
-  const world = fakeWorld();
-  const hours = [14, 14.5, 13.5, 14.2];
-  const values: RangeCells['values'] = [
-    ['Run', 'Preparation', 'Water temperature', 'Latency (h)'],
-    ...hours.map((h, i) => [`R${i}`, 'ready-made solution', 27, h]),
-  ];
-  world.records = { sheets: [{ name: 'Runs', top: 0, left: 0, values }], again: { sheet: 'Runs' } };
-  const page = openPage('ready', world);
-  await page.press('Check');
-  await page.press('This sheet');
-  const latency = 'Latency does not fit the temperature';
-  world.rates = ratesCells(-4, 0.5);
-  await page.press('Check again');
-  expect(page.text()).toContain(latency);
-  expect(page.text()).toContain('judged with your own rates on the sheet Rates');
-  world.rates = ratesCells(2, 7);
-  await page.press('Check again');
-  expect(page.text()).not.toContain(latency);
-  expect(page.text()).toContain('Eggs that hatch is left out: Farm value in C3 is 700 %');
-});
+test(
+  'strip times are judged with the own rates of the workbook; a rate that is nonsense ' + 'is named',
+  async () => {
+    const world = fakeWorld();
+    const hours = [14, 14.5, 13.5, 14.2];
+    const values: RangeCells['values'] = [
+      ['Run', 'Preparation', 'Water temperature', 'Latency (h)'],
+      ...hours.map((h, i) => [`R${i}`, 'ready-made solution', 27, h]),
+    ];
+    world.records = { sheets: [{ name: 'Runs', top: 0, left: 0, values }], again: { sheet: 'Runs' } };
+    const page = openPage('ready', world);
+    await page.press('Check');
+    await page.press('This sheet');
+    const latency = 'Latency does not fit the temperature';
+    world.rates = ratesCells(-4, 0.5);
+    await page.press('Check again');
+    expect(page.text()).toContain(latency);
+    expect(page.text()).toContain('judged with your own rates on the sheet Rates');
+    world.rates = ratesCells(2, 7);
+    await page.press('Check again');
+    expect(page.text()).not.toContain(latency);
+    expect(page.text()).toContain('Eggs that hatch is left out: Farm value in C3 is 700 %');
+  },
+);
 
 test('cells are marked and the marks are taken away; a refusal is said and nothing is lost', async () => {
   const page = await checked();
@@ -318,38 +328,43 @@ test('a host that refuses to read: its sentence, and the last check stays', asyn
   expect(page.all('#check-found')).toHaveLength(1);
 });
 
-test('a long check is stopped in the middle: nothing is made, nothing stays half, and the next one is whole', async () => {
-  const page = await checked();
-  const before = page.store.state().check;
-  const long = Array.from({ length: 30_000 }, (_, i): Cell[] => [
-    30_000 + i,
-    `F${i % 9}`,
-    80_000 + ((i * 7919) % 997),
-    40_000 + ((i * 104_729) % 991),
-    'fair',
-  ]);
-  page.world.records = {
-    sheets: [{ name: 'Runs', top: 0, left: 0, values: [ROWS[0] ?? [], ...long] }],
-    again: { sheet: 'Runs' },
-  };
-  page
-    .all('button')
-    .find((one) => one.textContent === 'This sheet')
-    ?.click();
-  for (let tries = 0; tries < 500 && page.all('#task-stop').length === 0; tries++)
-    await new Promise((go) => {
-      setTimeout(go, 2);
-    });
-  page.one('#task-stop').click();
-  await page.store.idle();
-  expect(page.text()).toContain('Stopped. Nothing was made and nothing was changed.');
-  const now = page.store.state();
-  expect([now.task, now.check.result, now.check.given, page.world.written]).toEqual([
-    undefined,
-    before.result,
-    before.given,
-    [],
-  ]);
-  await page.press('This sheet');
-  expect(page.text()).toContain('30000 records');
-}, 60_000);
+test(
+  'a long check is stopped in the middle: nothing is made, nothing stays half, and the ' +
+    'next one is whole',
+  async () => {
+    const page = await checked();
+    const before = page.store.state().check;
+    const long = Array.from({ length: 30_000 }, (_, i): Cell[] => [
+      30_000 + i,
+      `F${i % 9}`,
+      80_000 + ((i * 7919) % 997),
+      40_000 + ((i * 104_729) % 991),
+      'fair',
+    ]);
+    page.world.records = {
+      sheets: [{ name: 'Runs', top: 0, left: 0, values: [ROWS[0] ?? [], ...long] }],
+      again: { sheet: 'Runs' },
+    };
+    page
+      .all('button')
+      .find((one) => one.textContent === 'This sheet')
+      ?.click();
+    for (let tries = 0; tries < 500 && page.all('#task-stop').length === 0; tries++)
+      await new Promise((go) => {
+        setTimeout(go, 2);
+      });
+    page.one('#task-stop').click();
+    await page.store.idle();
+    expect(page.text()).toContain('Stopped. Nothing was made and nothing was changed.');
+    const now = page.store.state();
+    expect([now.task, now.check.result, now.check.given, page.world.written]).toEqual([
+      undefined,
+      before.result,
+      before.given,
+      [],
+    ]);
+    await page.press('This sheet');
+    expect(page.text()).toContain('30000 records');
+  },
+  60_000,
+);

@@ -6,7 +6,9 @@ import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
 
-/** Runs of an invented farm whose eleventh went wrong; hatch about a half, two females, water at 26 or 27 °C. */
+/**
+ * Runs of an invented farm whose eleventh went wrong; hatch about a half, two females, water at 26 or 27 °C.
+ */
 const SHARES = [0.51, 0.48, 0.52, 0.49, 0.51, 0.48, 0.52, 0.5, 0.48, 0.51, 0.3, 0.5];
 const rows = (n: number): RangeCells['values'] => [
   ['Date', 'Female', 'Water temperature', 'Eggs', 'Hatched'],
@@ -40,17 +42,20 @@ async function learned(n: number): Promise<Page> {
   return page;
 }
 
-test('own rates stand beside the literature with interval and runs, before any sheet is written', async () => {
-  const page = await learned(12);
-  const hatch =
-    page
-      .all('.fact')
-      .map((fact) => (fact.textContent ?? '').replaceAll('\u00a0', ' '))
-      .find((text) => text.startsWith('Eggs that hatch')) ?? '';
-  expect(hatch).toMatch(/59 % → \d+ % \(\d+ % to \d+ %; 1[12] runs\)/);
-  expect(page.text()).toContain('No run speaks of:');
-  expect(page.world.written).toEqual([]);
-});
+test(
+  'own rates stand beside the literature with interval and runs, before any sheet is ' + 'written',
+  async () => {
+    const page = await learned(12);
+    const hatch =
+      page
+        .all('.fact')
+        .map((fact) => (fact.textContent ?? '').replaceAll('\u00a0', ' '))
+        .find((text) => text.startsWith('Eggs that hatch')) ?? '';
+    expect(hatch).toMatch(/59 % → \d+ % \(\d+ % to \d+ %; 1[12] runs\)/);
+    expect(page.text()).toContain('No run speaks of:');
+    expect(page.world.written).toEqual([]);
+  },
+);
 
 test('the picture says in words what it shows, and what stands out by its shape', async () => {
   const page = await learned(12);
@@ -85,29 +90,31 @@ test('the keyboard steps through the points, one stop of Tab for all; each is re
   expect(document.activeElement?.id).toBe('trend-point-11');
 });
 
-test('groups: by female with intervals, by water in degrees; fertilisation nobody wrote down is a sentence', async () => {
-  const page = await learned(12);
-  await page.type('#trend-by', 'female');
-  expect(
-    page
-      .all('.trend .point')
-      .map((point) => point.getAttribute('aria-label')?.split(':')[0])
-      .sort(),
-  ).toEqual(['F1', 'F2']);
-  expect(page.all('.trend .reach')).toHaveLength(6);
-  await page.type('#trend-by', 'temperature');
-  expect(page.all('.trend .point').map((point) => point.getAttribute('aria-label')?.split(':')[0])).toEqual([
-    '26 to 27 °C',
-    '27 to 28 °C',
-  ]);
-  await page.type('#trend-by', 'male');
-  expect(page.text()).toContain('No run says the male.');
-  await page.type('#trend-share', 'fertilisation');
-  expect(page.text()).toContain(
-    'No run free of findings says how many eggs there were and how many of them were fertilised',
-  );
-  expect(page.all('.trend')).toEqual([]);
-});
+test(
+  'groups: by female with intervals, by water in degrees; fertilisation nobody wrote ' + 'down is a sentence',
+  async () => {
+    const page = await learned(12);
+    await page.type('#trend-by', 'female');
+    expect(
+      page
+        .all('.trend .point')
+        .map((point) => point.getAttribute('aria-label')?.split(':')[0])
+        .sort(),
+    ).toEqual(['F1', 'F2']);
+    expect(page.all('.trend .reach')).toHaveLength(6);
+    await page.type('#trend-by', 'temperature');
+    expect(page.all('.trend .point').map((point) => point.getAttribute('aria-label')?.split(':')[0])).toEqual(
+      ['26 to 27 °C', '27 to 28 °C'],
+    );
+    await page.type('#trend-by', 'male');
+    expect(page.text()).toContain('No run says the male.');
+    await page.type('#trend-share', 'fertilisation');
+    expect(page.text()).toContain(
+      'No run free of findings says how many eggs there were and how many of them were fertilised',
+    );
+    expect(page.all('.trend')).toEqual([]);
+  },
+);
 
 test('too few runs: rates, and a sentence instead of a picture', async () => {
   const page = await learned(5);

@@ -33,35 +33,42 @@ const next = (doses: readonly number[], readings: readonly number[]): readonly u
 };
 
 describe('the flow of readings', () => {
-  test('the first pH gives a first small dose, in grams and spoons, with what to expect and how long to wait', async () => {
-    const page = await atVat();
-    await read(page, '4.86');
-    const [, , dose, , , low, likely, high] = next([0], [4.86]) as number[];
-    const answer = page.one('#dose-answer').textContent ?? '';
-    for (const words of [
-      `${gramsText(dose ?? NaN)} g`,
-      `pH ${likely?.toFixed(2)}`,
-      `between ${low?.toFixed(2)} and ${high?.toFixed(2)}`,
-      'Wait.',
-      '15 minutes',
-      'no source',
-    ])
-      expect(answer).toContain(words);
-    expect(document.activeElement?.id).toBe('dose-answer');
-    expect(page.text()).toContain('try a bucket first');
-  });
+  test(
+    'the first pH gives a first small dose, in grams and spoons, with what to expect and ' +
+      'how long to wait',
+    async () => {
+      const page = await atVat();
+      await read(page, '4.86');
+      const [, , dose, , , low, likely, high] = next([0], [4.86]) as number[];
+      const answer = page.one('#dose-answer').textContent ?? '';
+      for (const words of [
+        `${gramsText(dose ?? NaN)} g`,
+        `pH ${likely?.toFixed(2)}`,
+        `between ${low?.toFixed(2)} and ${high?.toFixed(2)}`,
+        'Wait.',
+        '15 minutes',
+        'no source',
+      ])
+        expect(answer).toContain(words);
+      expect(document.activeElement?.id).toBe('dose-answer');
+      expect(page.text()).toContain('try a bucket first');
+    },
+  );
 
-  test('the next reading stands ready with the total the advice makes; what is typed instead counts', async () => {
-    const page = await atVat();
-    await read(page, '4.86');
-    expect(valueOf(page, '#dose-grams')).toBe(gramsText(Number(next([0], [4.86])[4])));
-    await read(page, '5.65', '3.66');
-    await read(page, '6.09', '8.54');
-    const row = next([0, 3.66, 8.54], [4.86, 5.65, 6.09]);
-    expect(page.one('.amount-big').textContent).toBe(`${gramsText(Number(row[2]))} g`);
-    expect(texts(page)).toEqual(['Before: pH 4.86', '3.7 g: pH 5.65', '8.5 g: pH 6.09']);
-    expect(valueOf(page, '#dose-ph')).toBe('');
-  });
+  test(
+    'the next reading stands ready with the total the advice makes; what is typed ' + 'instead counts',
+    async () => {
+      const page = await atVat();
+      await read(page, '4.86');
+      expect(valueOf(page, '#dose-grams')).toBe(gramsText(Number(next([0], [4.86])[4])));
+      await read(page, '5.65', '3.66');
+      await read(page, '6.09', '8.54');
+      const row = next([0, 3.66, 8.54], [4.86, 5.65, 6.09]);
+      expect(page.one('.amount-big').textContent).toBe(`${gramsText(Number(row[2]))} g`);
+      expect(texts(page)).toEqual(['Before: pH 4.86', '3.7 g: pH 5.65', '8.5 g: pH 6.09']);
+      expect(valueOf(page, '#dose-ph')).toBe('');
+    },
+  );
 
   test('it ends with STOP, and no grams, once the water is there', async () => {
     const page = await atVat();
@@ -240,22 +247,25 @@ describe('writing it down', () => {
     ]).toEqual([1000, 4, 5.5]);
   });
 
-  test('a sheet of that name is never overwritten: the user is asked for a word behind the name', async () => {
-    const page = await atVat();
-    page.world.writeOutcome = (suffix) =>
-      suffix === ''
-        ? { kind: 'taken', sheets: ['Dosing'], names: [], free: ' 2' }
-        : { kind: 'written', sheets: [`Dosing${suffix}`] };
-    await page.press('Write as a sheet');
-    expect(page.one('#question').textContent).toContain('There is a sheet called “Dosing” already');
-    await page.type('#question-word', 'no/good');
-    await page.press('Write beside it');
-    expect(page.text()).toContain('cannot go behind a sheet name');
-    await page.type('#question-word', '3');
-    await page.press('Write beside it');
-    expect(page.world.written.map(({ suffix }) => suffix)).toEqual(['', ' 3']);
-    expect(page.text()).toContain('“Dosing 3”');
-  });
+  test(
+    'a sheet of that name is never overwritten: the user is asked for a word behind the ' + 'name',
+    async () => {
+      const page = await atVat();
+      page.world.writeOutcome = (suffix) =>
+        suffix === ''
+          ? { kind: 'taken', sheets: ['Dosing'], names: [], free: ' 2' }
+          : { kind: 'written', sheets: [`Dosing${suffix}`] };
+      await page.press('Write as a sheet');
+      expect(page.one('#question').textContent).toContain('There is a sheet called “Dosing” already');
+      await page.type('#question-word', 'no/good');
+      await page.press('Write beside it');
+      expect(page.text()).toContain('cannot go behind a sheet name');
+      await page.type('#question-word', '3');
+      await page.press('Write beside it');
+      expect(page.world.written.map(({ suffix }) => suffix)).toEqual(['', ' 3']);
+      expect(page.text()).toContain('“Dosing 3”');
+    },
+  );
 
   test('an unfinished vat is not written', async () => {
     const page = openPage();

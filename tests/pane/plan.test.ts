@@ -7,30 +7,36 @@ import { TODAY } from './seasonModel';
 const hint = (id: string): string => document.getElementById(`${id}-fault`)?.textContent ?? '';
 
 describe('the form', () => {
-  test('is quiet until a field was left, then says what is wrong beside the field and to a screen reader', async () => {
-    const page = openPage();
-    await page.type('#plan-temperature', '82');
-    expect(hint('plan-temperature')).toBe('');
-    page.one('#plan-temperature').dispatchEvent(new Event('blur'));
-    expect(hint('plan-temperature')).toMatch(
-      /Water temperature: expected a number from [\d.]+ to 30 °C, got 82/,
-    );
-    const field = page.one('#plan-temperature');
-    expect(field.getAttribute('aria-invalid')).toBe('true');
-    expect(field.getAttribute('aria-describedby')).toContain('plan-temperature-fault');
-    await page.type('#plan-temperature', '27');
-    expect(hint('plan-temperature')).toBe('');
-    expect(field.getAttribute('aria-invalid')).toBeNull();
-  });
+  test(
+    'is quiet until a field was left, then says what is wrong beside the field and to a ' + 'screen reader',
+    async () => {
+      const page = openPage();
+      await page.type('#plan-temperature', '82');
+      expect(hint('plan-temperature')).toBe('');
+      page.one('#plan-temperature').dispatchEvent(new Event('blur'));
+      expect(hint('plan-temperature')).toMatch(
+        /Water temperature: expected a number from [\d.]+ to 30 °C, got 82/,
+      );
+      const field = page.one('#plan-temperature');
+      expect(field.getAttribute('aria-invalid')).toBe('true');
+      expect(field.getAttribute('aria-describedby')).toContain('plan-temperature-fault');
+      await page.type('#plan-temperature', '27');
+      expect(hint('plan-temperature')).toBe('');
+      expect(field.getAttribute('aria-invalid')).toBeNull();
+    },
+  );
 
-  test('asking for the plan too early shows every fault, writes nothing and leads to the first field', async () => {
-    const page = openPage();
-    await page.press('Write into this workbook');
-    expect(page.world.written).toEqual([]);
-    expect(page.all('.fault').length).toBeGreaterThan(3);
-    expect(document.activeElement?.id).toBe('plan-wanted');
-    expect(page.text()).toContain('cannot be used yet');
-  });
+  test(
+    'asking for the plan too early shows every fault, writes nothing and leads to the ' + 'first field',
+    async () => {
+      const page = openPage();
+      await page.press('Write into this workbook');
+      expect(page.world.written).toEqual([]);
+      expect(page.all('.fault').length).toBeGreaterThan(3);
+      expect(document.activeElement?.id).toBe('plan-wanted');
+      expect(page.text()).toContain('cannot be used yet');
+    },
+  );
 
   test('every field has a label, a hint and a describing link to it', () => {
     const page = openPage();
@@ -138,22 +144,25 @@ describe('writing', () => {
     expect(page.text()).toContain('“Start 2”');
   });
 
-  test('the suffix may be the user’s own word; one no sheet can have is refused with a sentence', async () => {
-    const page = openPage();
-    page.world.writeOutcome = (suffix) =>
-      suffix === ''
-        ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' }
-        : { kind: 'written', sheets: ['Start June'] };
-    await page.press('Fill in an example');
-    await page.press('Write into this workbook');
-    await page.type('#question-word', 'a/b');
-    await page.press('Write beside them');
-    expect(page.text()).toContain('“a/b” cannot go behind a sheet name');
-    expect(page.world.written).toHaveLength(1);
-    await page.type('#question-word', 'June');
-    await page.press('Write beside them');
-    expect(page.world.written.map((one) => one.suffix)).toEqual(['', ' June']);
-  });
+  test(
+    'the suffix may be the user’s own word; one no sheet can have is refused with a ' + 'sentence',
+    async () => {
+      const page = openPage();
+      page.world.writeOutcome = (suffix) =>
+        suffix === ''
+          ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' }
+          : { kind: 'written', sheets: ['Start June'] };
+      await page.press('Fill in an example');
+      await page.press('Write into this workbook');
+      await page.type('#question-word', 'a/b');
+      await page.press('Write beside them');
+      expect(page.text()).toContain('“a/b” cannot go behind a sheet name');
+      expect(page.world.written).toHaveLength(1);
+      await page.type('#question-word', 'June');
+      await page.press('Write beside them');
+      expect(page.world.written.map((one) => one.suffix)).toEqual(['', ' June']);
+    },
+  );
 
   test('Escape answers a question with no', async () => {
     const page = openPage();

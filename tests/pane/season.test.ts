@@ -30,17 +30,21 @@ describe('lines of fish and vats', () => {
     expect(echoOf(list, text)).toBe(echo);
   });
 
-  test('family and date may stand in either order, a pasted date may be a serial, a vat may hold some stages only', () => {
-    expect(readLines('females', 'F1; 1; 2027-01-15; line A').map(({ entry }) => entry)).toEqual([
-      { tag: 'F1', kilograms: '1', family: 'line A', lastUsed: '2027-01-15' },
-    ]);
-    expect(readLines('males', 'M1\t46000').map(({ entry }) => entry)).toEqual([
-      { tag: 'M1', lastUsed: 46_000 },
-    ]);
-    expect(readLines('vats', 'A; 200; eggs, fry').map(({ entry }) => entry)).toEqual([
-      { name: 'A', litres: '200', holds: ['eggs', 'fry'] },
-    ]);
-  });
+  test(
+    'family and date may stand in either order, a pasted date may be a serial, a vat may ' +
+      'hold some stages only',
+    () => {
+      expect(readLines('females', 'F1; 1; 2027-01-15; line A').map(({ entry }) => entry)).toEqual([
+        { tag: 'F1', kilograms: '1', family: 'line A', lastUsed: '2027-01-15' },
+      ]);
+      expect(readLines('males', 'M1\t46000').map(({ entry }) => entry)).toEqual([
+        { tag: 'M1', lastUsed: 46_000 },
+      ]);
+      expect(readLines('vats', 'A; 200; eggs, fry').map(({ entry }) => entry)).toEqual([
+        { name: 'A', litres: '200', holds: ['eggs', 'fry'] },
+      ]);
+    },
+  );
 
   test('a fault names its line as the editor counts it, blank lines and headings too', () => {
     expect(faults(withList('females', 'Tag; kg\n\nF1; 1.2\nF2; 1200'))['season-females']).toEqual([
@@ -176,14 +180,17 @@ describe('the form on the page', () => {
     expect(said('season-order-1-number')).toBe('');
   });
 
-  test('asked too early: every fault shows, the first field has the keyboard, nothing is planned', async () => {
-    const page = season();
-    await page.press('Work the plan out');
-    expect(document.activeElement?.id).toBe('season-order-1-name');
-    expect(page.all('.fault').length).toBeGreaterThan(3);
-    expect(page.store.state().season.made).toBeUndefined();
-    expect(page.text()).toContain('cannot be used yet');
-  });
+  test(
+    'asked too early: every fault shows, the first field has the keyboard, nothing is ' + 'planned',
+    async () => {
+      const page = season();
+      await page.press('Work the plan out');
+      expect(document.activeElement?.id).toBe('season-order-1-name');
+      expect(page.all('.fault').length).toBeGreaterThan(3);
+      expect(page.store.state().season.made).toBeUndefined();
+      expect(page.text()).toContain('cannot be used yet');
+    },
+  );
 
   test('a fault in a folded group unfolds it and gets the keyboard', async () => {
     const page = season();
@@ -194,24 +201,27 @@ describe('the form on the page', () => {
     expect(page.one('#season-prices-male').closest('details')?.open).toBe(true);
   });
 
-  test('orders are added, duplicated under a name of their own and removed; the keyboard follows', async () => {
-    const page = season();
-    await page.press('Fill in an example');
-    await page.press('Duplicate Two Mills farm');
-    expect(page.store.state().season.form.orders.map(({ texts }) => texts.name)).toEqual([
-      'Two Mills farm',
-      'Two Mills farm 2',
-      'School ponds',
-      'Sandpit growers',
-      'Marsh cooperative',
-    ]);
-    expect((document.activeElement as HTMLInputElement).value).toBe('Two Mills farm 2');
-    await page.press('Remove Two Mills farm');
-    expect((document.activeElement as HTMLInputElement).value).toBe('Two Mills farm 2');
-    await page.press('Add an order');
-    expect((document.activeElement as HTMLInputElement).value).toBe('');
-    expect(page.store.state().season.form.orders).toHaveLength(5);
-  });
+  test(
+    'orders are added, duplicated under a name of their own and removed; the keyboard ' + 'follows',
+    async () => {
+      const page = season();
+      await page.press('Fill in an example');
+      await page.press('Duplicate Two Mills farm');
+      expect(page.store.state().season.form.orders.map(({ texts }) => texts.name)).toEqual([
+        'Two Mills farm',
+        'Two Mills farm 2',
+        'School ponds',
+        'Sandpit growers',
+        'Marsh cooperative',
+      ]);
+      expect((document.activeElement as HTMLInputElement).value).toBe('Two Mills farm 2');
+      await page.press('Remove Two Mills farm');
+      expect((document.activeElement as HTMLInputElement).value).toBe('Two Mills farm 2');
+      await page.press('Add an order');
+      expect((document.activeElement as HTMLInputElement).value).toBe('');
+      expect(page.store.state().season.form.orders).toHaveLength(5);
+    },
+  );
 
   test('rows pasted from a sheet become orders; the empty first row gives way', async () => {
     const page = season();
@@ -219,7 +229,8 @@ describe('the form on the page', () => {
     expect(page.text()).toContain('There is no order in these lines yet');
     await page.type(
       '#season-pasted',
-      'Order\tFish\tNumber\tDue\nPond club\tFry\t20 000\t46530\nLake; fingerlings; 500; 2027-06-01; 3; 0.2; yes\nBad; eels; 5; soon',
+      'Order\tFish\tNumber\tDue\nPond club\tFry\t20 000\t46530\nLake; fingerlings; 500; ' +
+        '2027-06-01; 3; 0.2; yes\nBad; eels; 5; soon',
     );
     await page.press('Add these orders');
     expect(

@@ -204,17 +204,21 @@ describe('writing', () => {
     expect(planOf(page).runs.length).toBeGreaterThan(0);
   });
 
-  test('saves a file named after the hatchery; without a workbook there is nothing to write into or to read', async () => {
-    const world = fakeWorld();
-    const page = openPage('absent', world);
-    page.one('#mode-season').click();
-    await page.press('Fill in an example');
-    await page.press('Work the plan out');
-    expect(page.all('#season-write, #season-again')).toEqual([]);
-    await page.press('Save as .xlsx file');
-    expect(world.saved.map(({ name }) => name)).toEqual(['Alder-Bend-Hatchery-season.xlsx']);
-    expect(world.saved[0]?.bytes.length).toBeGreaterThan(20_000);
-  });
+  test(
+    'saves a file named after the hatchery; without a workbook there is nothing to write ' +
+      'into or to read',
+    async () => {
+      const world = fakeWorld();
+      const page = openPage('absent', world);
+      page.one('#mode-season').click();
+      await page.press('Fill in an example');
+      await page.press('Work the plan out');
+      expect(page.all('#season-write, #season-again')).toEqual([]);
+      await page.press('Save as .xlsx file');
+      expect(world.saved.map(({ name }) => name)).toEqual(['Alder-Bend-Hatchery-season.xlsx']);
+      expect(world.saved[0]?.bytes.length).toBeGreaterThan(20_000);
+    },
+  );
 });
 
 const columnOf = (address: string): number =>
@@ -281,46 +285,54 @@ describe('planning again', () => {
     expect(world.written).toEqual([]);
   });
 
-  test('a due date put off in the workbook moves a run; the change is listed and the new season goes beside the old', async () => {
-    const { world, before } = await writtenWorld('');
-    const due = before.orders[3]?.order.due ?? 0;
-    change(ordersSheet(world.records.sheets), 'Marsh cooperative', due, due + 21);
-    world.writeOutcome = (suffix) =>
-      suffix === ''
-        ? { kind: 'taken', sheets: ['Setup'], names: [], free: ' 2' }
-        : { kind: 'written', sheets: [`Setup${suffix}`] };
-    const page = openPage('ready', world);
-    await page.press('Plan again from this workbook');
-    await page.press('Work the plan out');
-    const changes = page.store.state().season.made?.changes ?? [];
-    expect(page.all('.changes li').map((li) => li.textContent)).toEqual(
-      changes.map(({ message }) => expect.stringContaining(message)),
-    );
-    expect(page.one('.changes').textContent).toMatch(
-      /MovedMarsh cooperative: the strip of \S+ moves to \S+, \d+ days later/,
-    );
-    await page.press('Write into this workbook');
-    await page.press('Write beside them');
-    expect(page.text()).toContain('The sheets of the season before stay as they were.');
-  });
+  test(
+    'a due date put off in the workbook moves a run; the change is listed and the new ' +
+      'season goes beside the old',
+    async () => {
+      const { world, before } = await writtenWorld('');
+      const due = before.orders[3]?.order.due ?? 0;
+      change(ordersSheet(world.records.sheets), 'Marsh cooperative', due, due + 21);
+      world.writeOutcome = (suffix) =>
+        suffix === ''
+          ? { kind: 'taken', sheets: ['Setup'], names: [], free: ' 2' }
+          : { kind: 'written', sheets: [`Setup${suffix}`] };
+      const page = openPage('ready', world);
+      await page.press('Plan again from this workbook');
+      await page.press('Work the plan out');
+      const changes = page.store.state().season.made?.changes ?? [];
+      expect(page.all('.changes li').map((li) => li.textContent)).toEqual(
+        changes.map(({ message }) => expect.stringContaining(message)),
+      );
+      expect(page.one('.changes').textContent).toMatch(
+        /MovedMarsh cooperative: the strip of \S+ moves to \S+, \d+ days later/,
+      );
+      await page.press('Write into this workbook');
+      await page.press('Write beside them');
+      expect(page.text()).toContain('The sheets of the season before stay as they were.');
+    },
+  );
 
-  test('of several seasons the newest is offered and another can be read; only the sheets of a season are asked for', async () => {
-    const { world } = await writtenWorld('', ' 2');
-    change(ordersSheet(world.records.sheets, 'Orders 2'), 'Two Mills farm', 15_000, 9000);
-    const page = openPage('ready', world);
-    await page.press('Plan again from this workbook');
-    expect(document.activeElement?.id).toBe('season-which');
-    expect((page.one('#season-which') as HTMLSelectElement).value).toBe(' 2');
-    expect(world.asked).toEqual([]);
-    await page.press('Read this season');
-    expect(page.store.state().season.form.orders[0]?.texts.number).toBe('9000');
-    expect(world.asked.every((wanted) => typeof wanted === 'object' && wanted.sheet.endsWith(' 2'))).toBe(
-      true,
-    );
-    await page.type('#season-which', '');
-    await page.press('Read this season');
-    expect(page.store.state().season.form.orders[0]?.texts.number).toBe('15000');
-  });
+  test(
+    'of several seasons the newest is offered and another can be read; only the sheets ' +
+      'of a season are asked for',
+    async () => {
+      const { world } = await writtenWorld('', ' 2');
+      change(ordersSheet(world.records.sheets, 'Orders 2'), 'Two Mills farm', 15_000, 9000);
+      const page = openPage('ready', world);
+      await page.press('Plan again from this workbook');
+      expect(document.activeElement?.id).toBe('season-which');
+      expect((page.one('#season-which') as HTMLSelectElement).value).toBe(' 2');
+      expect(world.asked).toEqual([]);
+      await page.press('Read this season');
+      expect(page.store.state().season.form.orders[0]?.texts.number).toBe('9000');
+      expect(world.asked.every((wanted) => typeof wanted === 'object' && wanted.sheet.endsWith(' 2'))).toBe(
+        true,
+      );
+      await page.type('#season-which', '');
+      await page.press('Read this season');
+      expect(page.store.state().season.form.orders[0]?.texts.number).toBe('15000');
+    },
+  );
 
   test('what cannot be used in the sheets is said beside its field after reading', async () => {
     const { world } = await writtenWorld('');

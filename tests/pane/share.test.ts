@@ -34,22 +34,26 @@ describe('looking first', () => {
     expect(document.activeElement?.id).toBe('share-found');
   });
 
-  test('names the cells that hold no finished value, leads there, and keeps the copy back until somebody insists', async () => {
-    const page = await look(withFile(STUCK()));
-    expect(page.one('#share-found .banner.bad').textContent).toContain('2 formulas hold no finished value');
-    expect(page.all('.trouble').map((one) => one.textContent)).toEqual([
-      expect.stringMatching(/Log!A1.*#NAME\?.*Repair/),
-      expect.stringMatching(/Log!B1.*[Nn]ever calculated/),
-    ]);
-    await page.press('Go to Log!A1');
-    expect(page.world.visited).toEqual(['Log!A1']);
-    await page.press('Make the copy');
-    expect(page.world.saved).toEqual([]);
-    tick(page, 'Make the copy although');
-    await page.press('Make the copy');
-    expect(made(page).name).toBe('Season 2027 to share.xlsx');
-    expect(page.one('#share-report').textContent).toContain('#NAME?');
-  });
+  test(
+    'names the cells that hold no finished value, leads there, and keeps the copy back ' +
+      'until somebody insists',
+    async () => {
+      const page = await look(withFile(STUCK()));
+      expect(page.one('#share-found .banner.bad').textContent).toContain('2 formulas hold no finished value');
+      expect(page.all('.trouble').map((one) => one.textContent)).toEqual([
+        expect.stringMatching(/Log!A1.*#NAME\?.*Repair/),
+        expect.stringMatching(/Log!B1.*[Nn]ever calculated/),
+      ]);
+      await page.press('Go to Log!A1');
+      expect(page.world.visited).toEqual(['Log!A1']);
+      await page.press('Make the copy');
+      expect(page.world.saved).toEqual([]);
+      tick(page, 'Make the copy although');
+      await page.press('Make the copy');
+      expect(made(page).name).toBe('Season 2027 to share.xlsx');
+      expect(page.one('#share-report').textContent).toContain('#NAME?');
+    },
+  );
 
   test('a host that keeps its file to itself says so, and a saved file does instead', async () => {
     const page = await look(fakeWorld());
@@ -89,50 +93,53 @@ describe('looking first', () => {
     expect(page.world.saved).toEqual([]);
   });
 
-  test('a column to be emptied is followed when the workbook changed meanwhile, and never silently kept', async () => {
-    const world = withFile(writeXlsx({ title: 'Buyers', names: [], sheets: [BUYERS] }));
-    const page = await look(world);
-    tick(page, 'B Telephone (2 cells)');
-    const moved = Object.fromEntries(
-      Object.entries(BUYERS.cells).map(([address, cell]) => [
-        address
-          .replace(/^B(\d+)$/, (_, row: string) => `D${Number(row) + 2}`)
-          .replace(/^([AC])(\d+)$/, (_, letter: string, row: string) => `${letter}${Number(row) + 2}`),
-        cell,
-      ]),
-    );
-    const beside = {
-      D5: { value: 'Telephone' },
-      B5: { value: 'Town' },
-      B6: { value: 'Ford' },
-      B7: { value: 'Mill' },
-    };
-    world.file = {
-      kind: 'read',
-      name: 'Season 2027.xlsx',
-      bytes: writeXlsx({
-        title: 'Buyers',
-        names: [],
-        sheets: [{ ...BUYERS, cells: { ...moved, ...beside } }],
-      }),
-    };
-    await page.press('Look again');
-    expect(tickOf(page, 'D Telephone').checked).toBe(true);
-    expect(tickOf(page, 'B Town').checked).toBe(false);
-    world.file = {
-      kind: 'read',
-      name: 'Season 2027.xlsx',
-      bytes: writeXlsx({
-        title: 'Buyers',
-        names: [],
-        sheets: [{ ...BUYERS, cells: { ...moved, ...beside, D5: { value: 'Phone' } } }],
-      }),
-    };
-    await page.press('Look again');
-    expect(tickOf(page, 'D Phone').checked).toBe(true);
-    await page.press('Make the copy');
-    expect(allText(made(page).bytes)).not.toContain('0555');
-  });
+  test(
+    'a column to be emptied is followed when the workbook changed meanwhile, and never ' + 'silently kept',
+    async () => {
+      const world = withFile(writeXlsx({ title: 'Buyers', names: [], sheets: [BUYERS] }));
+      const page = await look(world);
+      tick(page, 'B Telephone (2 cells)');
+      const moved = Object.fromEntries(
+        Object.entries(BUYERS.cells).map(([address, cell]) => [
+          address
+            .replace(/^B(\d+)$/, (_, row: string) => `D${Number(row) + 2}`)
+            .replace(/^([AC])(\d+)$/, (_, letter: string, row: string) => `${letter}${Number(row) + 2}`),
+          cell,
+        ]),
+      );
+      const beside = {
+        D5: { value: 'Telephone' },
+        B5: { value: 'Town' },
+        B6: { value: 'Ford' },
+        B7: { value: 'Mill' },
+      };
+      world.file = {
+        kind: 'read',
+        name: 'Season 2027.xlsx',
+        bytes: writeXlsx({
+          title: 'Buyers',
+          names: [],
+          sheets: [{ ...BUYERS, cells: { ...moved, ...beside } }],
+        }),
+      };
+      await page.press('Look again');
+      expect(tickOf(page, 'D Telephone').checked).toBe(true);
+      expect(tickOf(page, 'B Town').checked).toBe(false);
+      world.file = {
+        kind: 'read',
+        name: 'Season 2027.xlsx',
+        bytes: writeXlsx({
+          title: 'Buyers',
+          names: [],
+          sheets: [{ ...BUYERS, cells: { ...moved, ...beside, D5: { value: 'Phone' } } }],
+        }),
+      };
+      await page.press('Look again');
+      expect(tickOf(page, 'D Phone').checked).toBe(true);
+      await page.press('Make the copy');
+      expect(allText(made(page).bytes)).not.toContain('0555');
+    },
+  );
 
   test('a failure of the host is a sentence and loses no choice', async () => {
     const page = await look(withFile(seasonFile()));
@@ -224,7 +231,8 @@ describe('the copy', () => {
     const bytes = simpleBook({
       sheets: {
         Log: sheet(
-          '<row r="1"><c r="A1"><v>1.5</v></c><c r="B1"><f>_xldudf_SPAWN_HORMONE_VOLUME(A1,0.5)</f><v>0.75</v></c></row>',
+          '<row r="1"><c r="A1"><v>1.5</v></c><c ' +
+            'r="B1"><f>_xldudf_SPAWN_HORMONE_VOLUME(A1,0.5)</f><v>0.75</v></c></row>',
         ),
       },
     });

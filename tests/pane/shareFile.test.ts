@@ -4,7 +4,10 @@ import { copyFileName, digestText, isDigest, plainDigest, plainName } from '../.
 import { excelFiles } from '../../taskpane/host/files';
 import { readWish } from '../../taskpane/commands/shareChoices';
 
-/** The workbook's bytes through Office's slices, by a stand-in that behaves as documented and misbehaves on demand. */
+/**
+ * The workbook's bytes through Office's slices, by a stand-in that behaves as documented and misbehaves on
+ * demand.
+ */
 
 type Done = (answer: { status: string; value?: unknown; error?: { message: string } }) => void;
 const page = globalThis as { Office?: unknown; Excel?: unknown };

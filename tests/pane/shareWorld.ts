@@ -86,7 +86,10 @@ export const STUCK = (): Uint8Array =>
   simpleBook({
     sheets: {
       Log: sheet(
-        '<row r="1"><c r="A1" t="e"><f>_xldudf_SPAWN_AMMONIA_SHARE(8,25)</f><v>#NAME?</v></c><c r="B1"><f>_xldudf_SPAWN_AMMONIA_SHARE(8,26)</f></c><c r="C1"><f>_xldudf_SPAWN_AMMONIA_SHARE(8,27)</f><v>0.06</v></c></row>',
+        '<row r="1"><c r="A1" ' +
+          't="e"><f>_xldudf_SPAWN_AMMONIA_SHARE(8,25)</f><v>#NAME?</v></c><c ' +
+          'r="B1"><f>_xldudf_SPAWN_AMMONIA_SHARE(8,26)</f></c><c ' +
+          'r="C1"><f>_xldudf_SPAWN_AMMONIA_SHARE(8,27)</f><v>0.06</v></c></row>',
       ),
     },
   });

@@ -75,7 +75,8 @@ test.each([
   ],
   [
     { assumptions: { rearingDays: 12.5 } },
-    'assumptions.rearingDays | Days from first feed to weaned fry: expected a whole number from 7 to 30 d, got 12.5.',
+    'assumptions.rearingDays | Days from first feed to weaned fry: expected a whole ' +
+      'number from 7 to 30 d, got 12.5.',
   ],
 ])('%j', (changes, sentence) => {
   expect(faultsOf(changes)).toEqual([sentence]);

@@ -11,7 +11,10 @@ const value = (answer: unknown): number => {
 };
 
 describe('the chain', () => {
-  /** Russian coursework on a pike farm (PIKEPLAN): 335,100 kg of fish of 0.3 kg back through survivals of 90, 75, 70 and 70 %. */
+  /**
+   * Russian coursework on a pike farm (PIKEPLAN): 335,100 kg of fish of 0.3 kg back through survivals of 90,
+   * 75, 70 and 70 %.
+   */
   test.each([
     [[0.9], '1.241'],
     [[0.9, 0.75], '1.655'],
@@ -27,14 +30,20 @@ describe('the chain', () => {
     ).toAgreeWithPrinted(printed);
   });
 
-  /** SRAC 1803: 70 % hatch, 70 % survival to swim-up, half of the females spawn, 3,000 eggs a pound: printed 1,350 to 2,000 lb. */
+  /**
+   * SRAC 1803: 70 % hatch, 70 % survival to swim-up, half of the females spawn, 3,000 eggs a pound: printed
+   * 1,350 to 2,000 lb.
+   */
   test('a million channel catfish fry take females within the printed range', () => {
     const pounds = number('CHAIN.START', 1e6, [[0.7], [0.7], [0.5]]) / 3000;
     expect(pounds).toBeGreaterThanOrEqual(1350);
     expect(pounds).toBeLessThanOrEqual(2000);
   });
 
-  /** STERLETCHAIN adds half for a loss of half and prints 15 million for 10: what that leaves is not what is wanted. */
+  /**
+   * STERLETCHAIN adds half for a loss of half and prints 15 million for 10: what that leaves is not what is
+   * wanted.
+   */
   test('adding the loss would fall short', () => {
     expect(number('CHAIN.END', 15e6, 0.5)).toBe(7.5e6);
     expect(number('CHAIN.START', 10e6, 0.5)).toBe(20e6);
@@ -57,8 +66,9 @@ describe('the chain', () => {
   });
 
   /**
-   * Computed here from the means of GRAAF95 and DADEBO00: the rains (59.1 % hatch, eggs 14.3 % of body weight) and the dry season
-   * (28.4 %, 1.3 %), 32.3 % through the pond, 669 eggs a gram: 5.48 and 125.3 kg of females for 100,000 fingerlings.
+   * Computed here from the means of GRAAF95 and DADEBO00: the rains (59.1 % hatch, eggs 14.3 % of body
+   * weight) and the dry season (28.4 %, 1.3 %), 32.3 % through the pond, 669 eggs a gram: 5.48 and 125.3 kg
+   * of females for 100,000 fingerlings.
    */
   test.each([
     [0.591, 0.143, '5.48'],

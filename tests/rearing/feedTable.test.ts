@@ -45,23 +45,28 @@ test('fish never increase, weights never fall, every row adds up, bags cover wha
   );
 });
 
-test('mass balance: with a ration that follows from growth and conversion, feed over gain is the conversion', () => {
-  // No deaths: the gain of a day is weight × (e^(g/100) − 1); feed that times 1.3 and the whole table must give 1.3 back.
-  const growth = 6;
-  const ration = 1.3 * Math.expm1(growth / 100);
-  const table = feedTable({
-    fish: 1000,
-    weight: 2,
-    days: 30,
-    growth,
-    survival: 1,
-    meals: 3,
-    bag: 15000,
-    rationAt: () => ration,
-  });
-  const gained = 1000 * (weightAfter(2, growth, 30) - 2);
-  expect((table.at(-1)?.fed ?? 0) / gained).toBeCloseTo(1.3, 10);
-});
+test(
+  'mass balance: with a ration that follows from growth and conversion, feed over gain ' +
+    'is the conversion',
+  () => {
+    // No deaths: the gain of a day is weight × (e^(g/100) − 1); feed that times 1.3 and the whole table must
+    // give 1.3 back.
+    const growth = 6;
+    const ration = 1.3 * Math.expm1(growth / 100);
+    const table = feedTable({
+      fish: 1000,
+      weight: 2,
+      days: 30,
+      growth,
+      survival: 1,
+      meals: 3,
+      bag: 15000,
+      rationAt: () => ration,
+    });
+    const gained = 1000 * (weightAfter(2, growth, 30) - 2);
+    expect((table.at(-1)?.fed ?? 0) / gained).toBeCloseTo(1.3, 10);
+  },
+);
 
 test('the survival asked for is reached after the last day, not before', () => {
   const table = feedTable({

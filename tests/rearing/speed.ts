@@ -1,4 +1,7 @@
-/** Run by speed.test.ts in a plain Node process, as the shipped bundle runs: times 10,000 rows of each function, as JSON lines. */
+/**
+ * Run by speed.test.ts in a plain Node process, as the shipped bundle runs: times 10,000 rows of each
+ * function, as JSON lines.
+ */
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/catalogue/invoke';
 import type { Cell, Grid } from '../../shared/values';

@@ -35,7 +35,8 @@ test('the flow carries exactly the oxygen used and the ammonia made', () => {
 });
 
 test('consistency: small fish need more oxygen per kilogram, and the figures are of the usual size', () => {
-  // Per kg of wet fish at 25 % dry matter; fed juvenile catfish are usually put at a few hundred mg per kg and hour (from memory).
+  // Per kg of wet fish at 25 % dry matter; fed juvenile catfish are usually put at a few hundred mg per kg
+  // and hour (from memory).
   const perKilogram = (wet: number): number => (oxygenPerFish(wet * 250) / wet) * 1000;
   expect(perKilogram(100)).toBeGreaterThan(200);
   expect(perKilogram(100)).toBeLessThan(400);

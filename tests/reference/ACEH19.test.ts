@@ -1,6 +1,6 @@
 /**
- * Aceh Journal of Animal Science, August 2019: effect of water pH on hatching of Clarias gariepinus. 23.5 to 25.0 h at
- * 28.0 ± 1.0 °C. Transcribed from the abstract.
+ * Aceh Journal of Animal Science, August 2019: effect of water pH on hatching of Clarias gariepinus. 23.5 to
+ * 25.0 h at 28.0 ± 1.0 °C. Transcribed from the abstract.
  */
 import { grid, number } from '../support/call';
 

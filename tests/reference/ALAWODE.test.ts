@@ -1,8 +1,9 @@
 /**
- * Alawode et al. Economic viability of Clarias gariepinus fingerlings production in Ibadan (abstract): 31 hatcheries, per cycle
- * variable cost 237,919.90 and fixed cost 104,705 naira for 15,451.6 seed; printed benefit-cost ratio 1.54, return on investment
- * 0.54, fixed to variable 0.44. Transcribed from the abstract. Break-even figures are not printed there: they are worked out from
- * the printed costs and stand under "consistency".
+ * Alawode et al. Economic viability of Clarias gariepinus fingerlings production in Ibadan (abstract): 31
+ * hatcheries, per cycle variable cost 237,919.90 and fixed cost 104,705 naira for 15,451.6 seed; printed
+ * benefit-cost ratio 1.54, return on investment 0.54, fixed to variable 0.44. Transcribed from the abstract.
+ * Break-even figures are not printed there: they are worked out from the printed costs and stand under
+ * "consistency".
  */
 import { grid, number } from '../support/call';
 

@@ -1,6 +1,6 @@
 /**
- * Add-my-Pet collection, mydata_Clarias_gariepinus.m: age at hatch 1.25 d at 25 °C and 0.58 d at 33 °C (credited there to
- * FishBase). Transcribed from the file.
+ * Add-my-Pet collection, mydata_Clarias_gariepinus.m: age at hatch 1.25 d at 25 °C and 0.58 d at 33 °C
+ * (credited there to FishBase). Transcribed from the file.
  */
 import { number } from '../support/call';
 

@@ -1,6 +1,7 @@
 /**
- * Audu S.I., Onyia E.C., Onyia L.U. 2023. Global Journal of Fisheries Science 5(1), 108CC07C1 (abstract): stripped at 9, 11, 13, 15
- * and 17 h; fertilised 99.19, 97.66 and 99.33 % at 11, 13 and 15 h, hatched best (63.73 %) at 13 h and 1.99 % at 17 h.
+ * Audu S.I., Onyia E.C., Onyia L.U. 2023. Global Journal of Fisheries Science 5(1), 108CC07C1 (abstract):
+ * stripped at 9, 11, 13, 15 and 17 h; fertilised 99.19, 97.66 and 99.33 % at 11, 13 and 15 h, hatched best
+ * (63.73 %) at 13 h and 1.99 % at 17 h.
  */
 import { columnOf, grid } from '../support/call';
 

@@ -3,8 +3,9 @@ import { oxygenSaturation, pressureAt } from '../../shared/water/oxygen';
 import { tableOf } from '../support/table';
 
 /**
- * Benson and Krause 1984 against printed tables: three-decimal values of a textbook (0, 8, 24, 32, 40 °C), the table of EN 25814 as
- * an instrument manual reprints it, and Montgomery and others 1964, an older measurement. Transcribed from the pages.
+ * Benson and Krause 1984 against printed tables: three-decimal values of a textbook (0, 8, 24, 32, 40 °C),
+ * the table of EN 25814 as an instrument manual reprints it, and Montgomery and others 1964, an older
+ * measurement. Transcribed from the pages.
  */
 const rows = tableOf('oxygen_tables.csv');
 const fresh = (t: number): number => oxygenSaturation(t, 0, 1);
@@ -23,7 +24,8 @@ test('textbook values to three decimals', () => {
 test.each(
   rows.filter((r) => r.EN25814_table_mgL).map((r) => [Number(r.temp_C), r.EN25814_table_mgL ?? ''] as const),
 )('EN 25814 at %d °C: %s', (t, printed) => {
-  // At 6, 7 and 21 °C the standard's own rounding lies a little further off; one unit of its last digit is allowed there.
+  // At 6, 7 and 21 °C the standard's own rounding lies a little further off; one unit of its last digit is
+  // allowed there.
   if ([6, 7, 21].includes(t)) expect(Math.abs(fresh(t) - Number(printed))).toBeLessThan(t < 16 ? 0.1 : 0.01);
   else expect(fresh(t)).toAgreeWithPrinted(printed);
 });

@@ -1,6 +1,7 @@
 /**
  * Thesis on the biological zero of common carp embryos, tables 4.2 and 4.3 (in Vietnamese), public extract.
- * Three lots at 26 and three at 33 °C, hours to hatch and base temperature of each pair. Transcribed from the extract.
+ * Three lots at 26 and three at 33 °C, hours to hatch and base temperature of each pair. Transcribed from the
+ * extract.
  */
 import { number } from '../support/call';
 

@@ -1,6 +1,7 @@
 /**
- * Extension page "Fingerlings production and hatchery management", agric4profits.com: glands of the same species, donors 1.5 times
- * the weight of the female. Latency 20 h at 22 °C and 12 h at 28 °C. Transcribed from the page.
+ * Extension page "Fingerlings production and hatchery management", agric4profits.com: glands of the same
+ * species, donors 1.5 times the weight of the female. Latency 20 h at 22 °C and 12 h at 28 °C. Transcribed
+ * from the page.
  */
 import { number } from '../support/call';
 

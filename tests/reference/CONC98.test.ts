@@ -1,7 +1,8 @@
 /**
- * Conceicao L.E.C. et al. 1998. Cost of growth in larval and juvenile African catfish. Aquaculture 161:95-106, abstract: from 0.07 mg
- * to 38 g of body dry weight, oxygen consumption falls from 1.0 to 0.033 µmol per mg dry weight and hour, food intake from 152 to
- * 6.2 % of body dry weight a day. Transcribed by the project.
+ * Conceicao L.E.C. et al. 1998. Cost of growth in larval and juvenile African catfish. Aquaculture
+ * 161:95-106, abstract: from 0.07 mg to 38 g of body dry weight, oxygen consumption falls from 1.0 to 0.033
+ * µmol per mg dry weight and hour, food intake from 152 to 6.2 % of body dry weight a day. Transcribed by the
+ * project.
  */
 import { foodIntake, oxygenPerFish } from '../../shared/feeding/metabolism';
 import '../support/printed';

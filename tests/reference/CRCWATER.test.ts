@@ -2,8 +2,9 @@ import '../support/printed';
 import { constantsAt } from '../../shared/water/constants';
 
 /**
- * Ion product of water. CRC Handbook of Chemistry and Physics, online, table 05_20 (0.1 MPa): pKw 14.946 at 0 °C, 13.995 at 25 °C.
- * Marshall and Franck as tabulated in a textbook copy: 14.938 at 0 °C, 13.995 at 25 °C. Transcribed from the two pages.
+ * Ion product of water. CRC Handbook of Chemistry and Physics, online, table 05_20 (0.1 MPa): pKw 14.946 at 0
+ * °C, 13.995 at 25 °C. Marshall and Franck as tabulated in a textbook copy: 14.938 at 0 °C, 13.995 at 25 °C.
+ * Transcribed from the two pages.
  */
 const pKw = (t: number): number => -Math.log10(constantsAt(t).kw);
 

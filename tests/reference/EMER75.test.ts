@@ -2,9 +2,10 @@ import { ammoniaFraction } from '../../shared/water/ammonia';
 import { tableOf } from '../support/table';
 
 /**
- * Emerson K. and others 1975, as tabulated in a textbook (table 1.4, four decimals, transcribed from an online copy). Its column for
- * 32 °C is 2 to 4.5 % too high throughout and is left out; 0.0096 at pH 7.4 and 20 °C is a misprint for 0.0098. Three of the other
- * entries are cut instead of rounded, so one unit of the last printed digit is allowed.
+ * Emerson K. and others 1975, as tabulated in a textbook (table 1.4, four decimals, transcribed from an
+ * online copy). Its column for 32 °C is 2 to 4.5 % too high throughout and is left out; 0.0096 at pH 7.4 and
+ * 20 °C is a misprint for 0.0098. Three of the other entries are cut instead of rounded, so one unit of the
+ * last printed digit is allowed.
  */
 const rows = tableOf('ammonia_published.csv').filter(
   (r) => r.temp_C !== '32' && !(r.temp_C === '20' && r.pH === '7.4'),

@@ -1,6 +1,7 @@
 /**
- * de Graaf G.J., Janssen H. 1996. FAO Fish. Tech. Paper 362, chapter 6 (http://www.fao.org/docrep/003/w3595e/w3595e07.htm):
- * 10 fingerlings per m², after 6 months 10,000 kg per hectare at 200 g. That half were alive was worked out by the project.
+ * de Graaf G.J., Janssen H. 1996. FAO Fish. Tech. Paper 362, chapter 6
+ * (http://www.fao.org/docrep/003/w3595e/w3595e07.htm): 10 fingerlings per m², after 6 months 10,000 kg per
+ * hectare at 200 g. That half were alive was worked out by the project.
  */
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/catalogue/invoke';

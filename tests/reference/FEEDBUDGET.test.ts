@@ -1,6 +1,7 @@
 /**
- * Landau M., Scarpa J. Teaching exercise 2. World Aquaculture magazine 2009: costs of 6,754.04 $ for 3,818 kg sold, feed half of
- * them; the break-even price printed there, 0.884 $/kg, is the feed alone. A counter-example, transcribed from the page.
+ * Landau M., Scarpa J. Teaching exercise 2. World Aquaculture magazine 2009: costs of 6,754.04 $ for 3,818 kg
+ * sold, feed half of them; the break-even price printed there, 0.884 $/kg, is the feed alone. A
+ * counter-example, transcribed from the page.
  */
 import { number } from '../support/call';
 

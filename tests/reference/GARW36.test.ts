@@ -1,7 +1,7 @@
 /**
  * Garwood F. 1936. Fiducial limits for the Poisson distribution. Biometrika 28:437-442.
- * The paper was not opened. Limits for a count of 25 at three levels, and the upper limit for 0, are printed on statistics help pages
- * that name the method; transcribed by the project.
+ * The paper was not opened. Limits for a count of 25 at three levels, and the upper limit for 0, are printed
+ * on statistics help pages that name the method; transcribed by the project.
  */
 import { poissonLimits } from '../../shared/counting/poisson';
 import '../support/printed';

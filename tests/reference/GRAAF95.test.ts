@@ -1,6 +1,7 @@
 /**
- * de Graaf G.J., Galemoni F., Banzoussi B. 1995. Aquaculture Research 26(4):233-242 (abstract): stripped eggs 14.3 ± 1.3 % of body weight
- * in the rainy, 1.3 ± 0.3 % in the dry season. Dadebo E. 2000 (DADEBO00): 669 eggs per gram on average. Transcribed from the abstracts.
+ * de Graaf G.J., Galemoni F., Banzoussi B. 1995. Aquaculture Research 26(4):233-242 (abstract): stripped eggs
+ * 14.3 ± 1.3 % of body weight in the rainy, 1.3 ± 0.3 % in the dry season. Dadebo E. 2000 (DADEBO00): 669
+ * eggs per gram on average. Transcribed from the abstracts.
  */
 import { grid } from '../support/call';
 

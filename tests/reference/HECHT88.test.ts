@@ -1,6 +1,7 @@
 /**
- * Hecht T., Appelbaum S. 1988. J. Zoology, abstract: cannibalism begins at 8 mm, 3.5 days after the start of feeding, and loses
- * importance at about 80 mm, 47 days. Mwangi A.M. et al. 2020: grading every two weeks did best. Transcribed by the project.
+ * Hecht T., Appelbaum S. 1988. J. Zoology, abstract: cannibalism begins at 8 mm, 3.5 days after the start of
+ * feeding, and loses importance at about 80 mm, 47 days. Mwangi A.M. et al. 2020: grading every two weeks did
+ * best. Transcribed by the project.
  */
 import { ONSET, OVER, GRADING_INTERVAL, gradingDays } from '../../shared/growth/cannibalism';
 import '../support/printed';

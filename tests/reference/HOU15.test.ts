@@ -1,6 +1,6 @@
 /**
- * Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias gariepinus (abstract): 27.5 to 28.6 °C, first
- * food at 36 h, yolk gone at 68 h after hatching. Transcribed from the abstract.
+ * Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias gariepinus (abstract):
+ * 27.5 to 28.6 °C, first food at 36 h, yolk gone at 68 h after hatching. Transcribed from the abstract.
  */
 import { number } from '../support/call';
 

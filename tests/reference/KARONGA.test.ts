@@ -1,4 +1,7 @@
-/** Oreochromis karongae (journal abstract): hatching period 14.7 d at 25 °C, 7.3 d at 29 °C. Transcribed from the abstract. */
+/**
+ * Oreochromis karongae (journal abstract): hatching period 14.7 d at 25 °C, 7.3 d at 29 °C. Transcribed from
+ * the abstract.
+ */
 import { number } from '../support/call';
 
 test.each([

@@ -1,6 +1,7 @@
 /**
- * Hatching characteristics of Artemia strain KKT1, J. Biol. Res. 2005 (http://www.jbr.gr/papers20051/frm5-04.htm):
- * hatching percentage 69.2 %, efficiency 230,600 nauplii per gram, output 661 mg per gram. Transcribed by the project.
+ * Hatching characteristics of Artemia strain KKT1, J. Biol. Res. 2005
+ * (http://www.jbr.gr/papers20051/frm5-04.htm): hatching percentage 69.2 %, efficiency 230,600 nauplii per
+ * gram, output 661 mg per gram. Transcribed by the project.
  */
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/catalogue/invoke';
@@ -32,7 +33,8 @@ test('percentage and efficiency agree on the cysts in a gram', () => {
 });
 
 test('counted samples of such a hatch give the printed efficiency back', () => {
-  // 1.6 g in 80 mL, 0.25 mL samples: mean × 200, the sample formula recalled from FAO Paper 361 (from memory).
+  // 1.6 g in 80 mL, 0.25 mL samples: mean × 200, the sample formula recalled from FAO Paper 361 (from
+  // memory).
   expect(first('SPAWN.CYSTS.EFFICIENCY', [[[1153], [1150], [1156]], 0.25, 0.08, 1.6])).toAgreeWithPrinted(
     '230,600',
   );

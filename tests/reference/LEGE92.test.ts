@@ -1,6 +1,7 @@
 /**
- * Legendre M. et al. 1992. J. Fish Biology 40:59-79: growth of Clarias gariepinus at 29.5 °C, 18 points, digitised in an open data file
- * (mydata_Clarias_gariepinus.m). The rates over the curve were worked out by the project.
+ * Legendre M. et al. 1992. J. Fish Biology 40:59-79: growth of Clarias gariepinus at 29.5 °C, 18 points,
+ * digitised in an open data file (mydata_Clarias_gariepinus.m). The rates over the curve were worked out by
+ * the project.
  */
 import { specificGrowth, weightAfter } from '../../shared/growth/specificGrowth';
 import { thermalGrowth, weightByThermal } from '../../shared/growth/thermalGrowth';
@@ -31,9 +32,15 @@ const worst = (model: (start: number, days: number) => number): number => {
   );
 };
 
-test('counter-example: one coefficient for the whole curve is up to half too low in between, as the help says', () => {
-  expect(worst((start, days) => weightByThermal(start, 0.701, 29.5, days, 1000))).toAgreeWithPrinted('0.48');
-});
+test(
+  'counter-example: one coefficient for the whole curve is up to half too low in ' +
+    'between, as the help says',
+  () => {
+    expect(worst((start, days) => weightByThermal(start, 0.701, 29.5, days, 1000))).toAgreeWithPrinted(
+      '0.48',
+    );
+  },
+);
 
 test('counter-example: one growth rate for the whole curve is worse still, as the help says', () => {
   expect(worst((start, days) => weightAfter(start, 1.47, days))).toAgreeWithPrinted('0.65');

@@ -1,7 +1,8 @@
 /**
  * New M.B. 2002. FAO Fish. Tech. Paper 428, Annex 4, read in a copy of its text
- * (https://www.progressivegardening.com/freshwater-prawns/ph.html): 5 g of cysts per litre below 20 L, 2 g per litre in larger volumes;
- * 5 to 35 ppt; stopped for good above 33 °C; up to 1 g of baking soda per litre. Transcribed by the project.
+ * (https://www.progressivegardening.com/freshwater-prawns/ph.html): 5 g of cysts per litre below 20 L, 2 g
+ * per litre in larger volumes; 5 to 35 ppt; stopped for good above 33 °C; up to 1 g of baking soda per litre.
+ * Transcribed by the project.
  */
 import { hatchingWater } from '../../shared/feeding/cystHatching';
 import '../support/printed';

@@ -1,7 +1,8 @@
 /**
  * Newcombe R.G. 1998. Two-sided confidence intervals for the single proportion: comparison of seven methods.
- * Statistics in Medicine 17:857-872, table I, methods 3 (score) and 4 (score with continuity correction), 95 %.
- * Digits transcribed by the project from several public test suites that quote the table alike; the paper was not opened.
+ * Statistics in Medicine 17:857-872, table I, methods 3 (score) and 4 (score with continuity correction), 95
+ * %. Digits transcribed by the project from several public test suites that quote the table alike; the paper
+ * was not opened.
  */
 import { twoSidedNormal } from '../../shared/counting/normalQuantile';
 import { wilsonAt, wilsonCorrectedAt } from '../../shared/counting/wilson';
@@ -21,7 +22,10 @@ test.each([
   expect(wilsonCorrectedAt(k, n, Z).high).toAgreeWithPrinted(highCorrected);
 });
 
-/** R's score interval with continuity correction for 9 of 30, printed on a blog page of 9 April 2014 with z = 1.96. */
+/**
+ * R's score interval with continuity correction for 9 of 30, printed on a blog page of 9 April 2014 with z =
+ * 1.96.
+ */
 test('9 of 30 with z = 1.96', () => {
   expect(wilsonCorrectedAt(9, 30, 1.96).low).toAgreeWithPrinted('0.1541262');
   expect(wilsonCorrectedAt(9, 30, 1.96).high).toAgreeWithPrinted('0.4955824');

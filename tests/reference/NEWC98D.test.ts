@@ -1,7 +1,8 @@
 /**
- * Newcombe R.G. 1998. Interval estimation for the difference between independent proportions: comparison of eleven methods.
- * Statistics in Medicine 17:873-890, table II, method 10, contrasts (a) to (h), 95 %.
- * Digits transcribed by the project from several public test suites that quote the table alike; the paper was not opened.
+ * Newcombe R.G. 1998. Interval estimation for the difference between independent proportions: comparison of
+ * eleven methods. Statistics in Medicine 17:873-890, table II, method 10, contrasts (a) to (h), 95 %.
+ * Digits transcribed by the project from several public test suites that quote the table alike; the paper was
+ * not opened.
  */
 import { shareDifference } from '../../shared/counting/difference';
 import '../support/printed';

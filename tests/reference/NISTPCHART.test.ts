@@ -1,7 +1,8 @@
 /**
- * Proportions control charts. NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.3.2: 30 wafers of 50 chips; counts from memory,
- * their sum of 347 and the printed centre line of 0.2313 agree with a textbook exercise that was read. Limits 0.0524 and 0.4102
- * from memory. "An Introduction to Business Statistics", example 16.6 (read in a public copy): ten samples of 200.
+ * Proportions control charts. NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.3.2: 30 wafers of 50
+ * chips; counts from memory, their sum of 347 and the printed centre line of 0.2313 agree with a textbook
+ * exercise that was read. Limits 0.0524 and 0.4102 from memory. "An Introduction to Business Statistics",
+ * example 16.6 (read in a public copy): ten samples of 200.
  */
 import { controlChart } from '../../shared/learn/controlChart';
 import '../support/printed';

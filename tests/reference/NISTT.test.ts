@@ -1,7 +1,8 @@
 /**
  * NIST/SEMATECH e-Handbook of Statistical Methods, table of upper critical values of Student's t distribution
- * (http://www.itl.nist.gov/div898/handbook/). Columns 0.10 to 0.005, 33 rows, transcribed by the project from a reprint that agrees
- * with two others. The 0.001 column is left out: the reprints differ there in the third decimal.
+ * (http://www.itl.nist.gov/div898/handbook/). Columns 0.10 to 0.005, 33 rows, transcribed by the project from
+ * a reprint that agrees with two others. The 0.001 column is left out: the reprints differ there in the third
+ * decimal.
  */
 import { normalQuantile } from '../../shared/counting/normalQuantile';
 import { twoSidedStudent } from '../../shared/counting/studentQuantile';

@@ -1,6 +1,7 @@
 /**
  * Okere E., Erondu E.S., Zabbey N. 2015. Agriculture, Forestry and Fisheries 4(2):71-76.
- * Latency of African catfish at a mean of 26.0 ± 0.7 °C, printed in minutes. Transcribed from the public page of the paper.
+ * Latency of African catfish at a mean of 26.0 ± 0.7 °C, printed in minutes. Transcribed from the public page
+ * of the paper.
  */
 import { number } from '../support/call';
 

@@ -1,4 +1,7 @@
-/** Capacity calculation of a pike farm (Russian coursework): 3.377 million pre-larvae at 100,000 a female, printed 33.8, so 34. */
+/**
+ * Capacity calculation of a pike farm (Russian coursework): 3.377 million pre-larvae at 100,000 a female,
+ * printed 33.8, so 34.
+ */
 import { number } from '../support/call';
 
 test('34 females', () => {

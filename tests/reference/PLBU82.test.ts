@@ -2,8 +2,9 @@ import '../support/printed';
 import { constantsAt } from '../../shared/water/constants';
 
 /**
- * Plummer L.N., Busenberg E. 1982. Geochim. Cosmochim. Acta 46:1011-1040. Values at 25 °C as printed in the abstract
- * (log K of calcite −8.480 ± 0.020, CaHCO3+ 1.11 ± 0.07, CaCO3° 3.22 ± 0.14), transcribed from the publisher's record.
+ * Plummer L.N., Busenberg E. 1982. Geochim. Cosmochim. Acta 46:1011-1040. Values at 25 °C as printed in the
+ * abstract (log K of calcite −8.480 ± 0.020, CaHCO3+ 1.11 ± 0.07, CaCO3° 3.22 ± 0.14), transcribed from the
+ * publisher's record.
  */
 const at25 = constantsAt(25);
 

@@ -1,6 +1,7 @@
 /**
- * Prokesova M. et al. 2015. Journal of Applied Ichthyology, pp. 18-29 (abstract): embryos die below 17.5 and above 35.1 °C, larvae
- * below 18.9 and above 33.2 °C; optimum 22.9 to 30.3 °C; suboptimal from 20.6 and up to 33.2 °C. Transcribed from the abstract.
+ * Prokesova M. et al. 2015. Journal of Applied Ichthyology, pp. 18-29 (abstract): embryos die below 17.5 and
+ * above 35.1 °C, larvae below 18.9 and above 33.2 °C; optimum 22.9 to 30.3 °C; suboptimal from 20.6 and up to
+ * 33.2 °C. Transcribed from the abstract.
  */
 import { call, refusal } from '../support/call';
 

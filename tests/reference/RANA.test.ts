@@ -1,7 +1,8 @@
 /**
- * Rana K., two abstracts (keys RANACONE and RANATEMP): Oreochromis eggs in incubators at 28 °C hatched after 72 to 84 h
- * (O. niloticus) and 90 to 102 h (O. mossambicus); O. niloticus began to feed 8, 5 and 4 d after hatch at 24, 28 and 30 °C and
- * half the fry were lost below 21.8 or above 32.1 °C. Transcribed from the abstracts.
+ * Rana K., two abstracts (keys RANACONE and RANATEMP): Oreochromis eggs in incubators at 28 °C hatched after
+ * 72 to 84 h (O. niloticus) and 90 to 102 h (O. mossambicus); O. niloticus began to feed 8, 5 and 4 d after
+ * hatch at 24, 28 and 30 °C and half the fry were lost below 21.8 or above 32.1 °C. Transcribed from the
+ * abstracts.
  */
 import { grid, number, refusal } from '../support/call';
 

@@ -1,6 +1,7 @@
 /**
- * Specific growth rate, Ricker 1979 and later texts. Worked examples of a specific growth rate page (AQUATEXT), transcribed by the
- * project: 50 → 100 g in 10 days is 6.931 %/d. The same page prints 4.615 for 30 → 60 g in 15 days, which is wrong.
+ * Specific growth rate, Ricker 1979 and later texts. Worked examples of a specific growth rate page
+ * (AQUATEXT), transcribed by the project: 50 → 100 g in 10 days is 6.931 %/d. The same page prints 4.615 for
+ * 30 → 60 g in 15 days, which is wrong.
  */
 import { growthFromRation } from '../../shared/growth/feedConversion';
 import { specificGrowth } from '../../shared/growth/specificGrowth';

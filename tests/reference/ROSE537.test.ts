@@ -1,7 +1,7 @@
 /**
- * Rose, course slides BIOL/MSCI 537: harvesting, hauling, measuring (https://www.scribd.com/document/816762188/Techniques).
- * Worked example of counting eggs by weight: 316.8 g in all; samples of 1.5, 1.6 and 1.9 g hold 36, 35 and 41 eggs.
- * Transcribed by the project.
+ * Rose, course slides BIOL/MSCI 537: harvesting, hauling, measuring
+ * (https://www.scribd.com/document/816762188/Techniques). Worked example of counting eggs by weight: 316.8 g
+ * in all; samples of 1.5, 1.6 and 1.9 g hold 36, 35 and 41 eggs. Transcribed by the project.
  */
 import { lotEstimate } from '../../shared/counting/lotEstimate';
 import '../support/printed';

@@ -1,8 +1,9 @@
 /**
- * Rubin D.B. 1981, eight parallel experiments, as analysed and printed by Röver C. 2020 (bayesmeta, Journal of Statistical Software
- * 93(6)): normal prior 0 ± 50 for the mean, half-Cauchy prior with scale 25 for the spread. Data and printed summary read in the
- * vignette that ships with the package and transcribed by hand. The package prints more digits than its own grid is good for
- * (it documents steps of 0.01 in divergence), so the comparison is to three figures.
+ * Rubin D.B. 1981, eight parallel experiments, as analysed and printed by Röver C. 2020 (bayesmeta, Journal
+ * of Statistical Software 93(6)): normal prior 0 ± 50 for the mean, half-Cauchy prior with scale 25 for the
+ * spread. Data and printed summary read in the vignette that ships with the package and transcribed by hand.
+ * The package prints more digits than its own grid is good for (it documents steps of 0.01 in divergence), so
+ * the comparison is to three figures.
  */
 import type { Belief } from '../../shared/learn/belief';
 import { mixtureQuantile } from '../../shared/learn/normalMixture';

@@ -1,4 +1,7 @@
-/** Rurangwa E. et al. 1998. Journal of Fish Biology 53(2):402-413 (abstract): best at 15,000 sperm per egg, success falls below 3,000. */
+/**
+ * Rurangwa E. et al. 1998. Journal of Fish Biology 53(2):402-413 (abstract): best at 15,000 sperm per egg,
+ * success falls below 3,000.
+ */
 import { number, refusal } from '../support/call';
 
 test('15,000 per egg unless another is given', () => {

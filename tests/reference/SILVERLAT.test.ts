@@ -1,6 +1,6 @@
 /**
- * Timing of hypophysation in the silver carp (journal abstract). Natural spawning: 7.4 h at 25.5 °C, 188.4 ± 1.99 degree-hours;
- * stripped: 199 ± 1.74 degree-hours, above zero. Transcribed from the abstract.
+ * Timing of hypophysation in the silver carp (journal abstract). Natural spawning: 7.4 h at 25.5 °C, 188.4 ±
+ * 1.99 degree-hours; stripped: 199 ± 1.74 degree-hours, above zero. Transcribed from the abstract.
  */
 import { number } from '../support/call';
 

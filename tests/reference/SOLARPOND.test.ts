@@ -1,7 +1,7 @@
 /**
- * Solar-induced water temperature and growth of Clarias gariepinus (abstract): 4.07 → 298.75 g in 90 days at 29.19 °C,
- * 4.07 → 198.40 g at 27.58 and 30.91 °C. The abstract prints 3.32 g/day, which is the final weight over the days.
- * Growth rates worked out by the project from the printed weights.
+ * Solar-induced water temperature and growth of Clarias gariepinus (abstract): 4.07 → 298.75 g in 90 days at
+ * 29.19 °C, 4.07 → 198.40 g at 27.58 and 30.91 °C. The abstract prints 3.32 g/day, which is the final weight
+ * over the days. Growth rates worked out by the project from the printed weights.
  */
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/catalogue/invoke';

@@ -1,6 +1,7 @@
 /**
- * Steeby J., Avery J. 2005. Southern Regional Aquaculture Center Publication 1803: a million channel catfish fry at 3,000 eggs per
- * pound, 70 % hatch, 70 % survival to swim-up and half of the females spawning need 1,350 to 2,000 lb of females (612 to 907 kg).
+ * Steeby J., Avery J. 2005. Southern Regional Aquaculture Center Publication 1803: a million channel catfish
+ * fry at 3,000 eggs per pound, 70 % hatch, 70 % survival to swim-up and half of the females spawning need
+ * 1,350 to 2,000 lb of females (612 to 907 kg).
  */
 import { number } from '../support/call';
 

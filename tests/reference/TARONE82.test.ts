@@ -1,8 +1,9 @@
 /**
- * Tarone R.E. 1982, tumours in 71 groups of rats, as analysed by Gelman et al., Bayesian Data Analysis, section 5.3: beta-binomial,
- * prior density of (α, β) proportional to (α + β)^(−5/2). Counts, and the printed mode of the posterior over (ln(α/β), ln(α + β)),
- * read in the public PyMC example gallery ("Hierarchical Binomial Model: Rat Tumor Example") and transcribed by hand; the book's
- * means of α and β, 2.4 and 14.3, from memory.
+ * Tarone R.E. 1982, tumours in 71 groups of rats, as analysed by Gelman et al., Bayesian Data Analysis,
+ * section 5.3: beta-binomial, prior density of (α, β) proportional to (α + β)^(−5/2). Counts, and the printed
+ * mode of the posterior over (ln(α/β), ln(α + β)), read in the public PyMC example gallery ("Hierarchical
+ * Binomial Model: Rat Tumor Example") and transcribed by hand; the book's means of α and β, 2.4 and 14.3,
+ * from memory.
  */
 import { poolShares } from '../../shared/learn/poolShares';
 import '../support/printed';

@@ -1,6 +1,6 @@
 /**
- * Farm advice page with growth formulas: thermal growth coefficient in the ×100 form, 10 → 350 g at 11 °C in 200 days gives 0.222.
- * Transcribed by the project.
+ * Farm advice page with growth formulas: thermal growth coefficient in the ×100 form, 10 → 350 g at 11 °C in
+ * 200 days gives 0.222. Transcribed by the project.
  */
 import { thermalGrowth } from '../../shared/growth/thermalGrowth';
 import '../support/printed';

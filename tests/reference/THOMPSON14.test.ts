@@ -1,6 +1,7 @@
 /**
- * Thompson O.A., Mafimisebi T.E. 2014. Fisheries and Aquaculture Journal 5(2): efficiency ratios of fingerlings, juveniles and table
- * fish 1.85, 1.71 and 1.55 beside profitability 0.85, 0.71 and 0.55. Transcribed from the page.
+ * Thompson O.A., Mafimisebi T.E. 2014. Fisheries and Aquaculture Journal 5(2): efficiency ratios of
+ * fingerlings, juveniles and table fish 1.85, 1.71 and 1.55 beside profitability 0.85, 0.71 and 0.55.
+ * Transcribed from the page.
  */
 import { grid } from '../support/call';
 

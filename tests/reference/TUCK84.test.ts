@@ -1,9 +1,10 @@
 import { constantsAt } from '../../shared/water/constants';
 
 /**
- * Tucker C.S. 1984, factors that turn alkalinity (mg/L CaCO3) into mg/L of CO2, from a web page that reproduces the table.
- * The copy's rows for pH 7.6 and 7.8 have typing errors and are left out. The table takes no account of ion activity, so the
- * bare constants are compared; other constants were in use then: 1 % from 5 to 30 °C.
+ * Tucker C.S. 1984, factors that turn alkalinity (mg/L CaCO3) into mg/L of CO2, from a web page that
+ * reproduces the table. The copy's rows for pH 7.6 and 7.8 have typing errors and are left out. The table
+ * takes no account of ion activity, so the bare constants are compared; other constants were in use then: 1 %
+ * from 5 to 30 °C.
  */
 const factor = (t: number, ph: number): number => (44.01 / 50.0435) * (10 ** -ph / constantsAt(t).k1);
 

@@ -1,6 +1,7 @@
 /**
- * Uka A., Kalu S.E. Neighbourhood boreholes and Clarias gariepinus egg hatching (abstract): first hatch after 1443 to 1517 minutes,
- * last after 1957 to 2037. Transcribed from the abstract. The temperature is not given, so only the width is checked.
+ * Uka A., Kalu S.E. Neighbourhood boreholes and Clarias gariepinus egg hatching (abstract): first hatch after
+ * 1443 to 1517 minutes, last after 1957 to 2037. Transcribed from the abstract. The temperature is not given,
+ * so only the width is checked.
  */
 import { LAST_HATCH_SHARE } from '../../shared/timing/window';
 

@@ -4,9 +4,10 @@ import { constantsAt } from '../../shared/water/constants';
 import { compose } from '../../shared/water/readings';
 
 /**
- * pH of pure water in balance with CO2, printed in teaching texts: 5.65 at 10^−3.5 atm and 25 °C (an answer to why rain of pH 5.6
- * counts as acid), 5.64 at 350 ppm (university lecture slide). Standard buffer: saturated lime water is the pH 12.45 buffer
- * at 25 °C (data sheet of calcium hydroxide). Baking soda: 8.3 for 0.1 M leaves ion activity out, so it is not compared here.
+ * pH of pure water in balance with CO2, printed in teaching texts: 5.65 at 10^−3.5 atm and 25 °C (an answer
+ * to why rain of pH 5.6 counts as acid), 5.64 at 350 ppm (university lecture slide). Standard buffer:
+ * saturated lime water is the pH 12.45 buffer at 25 °C (data sheet of calcium hydroxide). Baking soda: 8.3
+ * for 0.1 M leaves ion activity out, so it is not compared here.
  */
 const pure = (ppm: number): number => {
   const back = { temperature: 25, calcium: 0, ionicStrength: 0 };

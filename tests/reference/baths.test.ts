@@ -1,7 +1,8 @@
 /**
- * Journal of Applied Sciences and Environmental Management 14(4), 2010:31-34 (key EGGFORMALIN10, abstract): formalin for 15 minutes,
- * 50 to 250 mg/L hatched, 500, 750 and 1000 mg/L hatched none. Aquaculture, 2011 (key FRYSALT11, abstract): salt for 15 minutes, 0.2 to
- * 0.8 g/L for yolk-sac and 0.2 to 1.0 g/L for swim-up fry; 24 h LC50 0.61 and 0.70 g/L; none lived at 10 g/L.
+ * Journal of Applied Sciences and Environmental Management 14(4), 2010:31-34 (key EGGFORMALIN10, abstract):
+ * formalin for 15 minutes, 50 to 250 mg/L hatched, 500, 750 and 1000 mg/L hatched none. Aquaculture, 2011
+ * (key FRYSALT11, abstract): salt for 15 minutes, 0.2 to 0.8 g/L for yolk-sac and 0.2 to 1.0 g/L for swim-up
+ * fry; 24 h LC50 0.61 and 0.70 g/L; none lived at 10 g/L.
  */
 import { number, refusal } from '../support/call';
 

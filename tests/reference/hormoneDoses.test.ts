@@ -1,8 +1,9 @@
 /**
- * Doses per kg for African catfish, taken when none is given. Brzuska E. 2003, Czech J. Anim. Sci. 48(5):181-190 (BRZUSKA03): carp
- * pituitary 4 mg/kg, ready-made solution 0.5 mL/kg. Suez Canal University (SUEZ): hCG 3000 IU/kg best. Tilapia pituitary 8 mg/kg best of
- * 6 to 10 (TILAPIAGLAND). Shourbela et al. (SHOURBELA): 40 µg/kg GnRHa with 10 mg/kg domperidone. Sharaf 2012 (SHARAF12): 30 µg/kg with 8
- * mg/kg pimozide. Read in abstracts.
+ * Doses per kg for African catfish, taken when none is given. Brzuska E. 2003, Czech J. Anim. Sci.
+ * 48(5):181-190 (BRZUSKA03): carp pituitary 4 mg/kg, ready-made solution 0.5 mL/kg. Suez Canal University
+ * (SUEZ): hCG 3000 IU/kg best. Tilapia pituitary 8 mg/kg best of 6 to 10 (TILAPIAGLAND). Shourbela et al.
+ * (SHOURBELA): 40 µg/kg GnRHa with 10 mg/kg domperidone. Sharaf 2012 (SHARAF12): 30 µg/kg with 8 mg/kg
+ * pimozide. Read in abstracts.
  */
 import { grid } from '../support/call';
 

@@ -1,7 +1,7 @@
 /**
- * United States Fish and Wildlife Service, Inland Salmonid Broodstock Handbook, p. 1-8 (key SALMONIDBOOK): 99 females with 1 male
- * give Ne 3.96, 2 with 2 give 4.00. Wageningen University breeding text quoting FAO (key FAORATE): 25 of each sex 1 %, 50 of each
- * 0.5 % per generation. Transcribed from the pages.
+ * United States Fish and Wildlife Service, Inland Salmonid Broodstock Handbook, p. 1-8 (key SALMONIDBOOK): 99
+ * females with 1 male give Ne 3.96, 2 with 2 give 4.00. Wageningen University breeding text quoting FAO (key
+ * FAORATE): 25 of each sex 1 %, 50 of each 0.5 % per generation. Transcribed from the pages.
  */
 import { number } from '../support/call';
 

@@ -1,8 +1,9 @@
 /**
  * Stocking trials with African catfish, figures of their abstracts, transcribed by the project:
  * YONG08 – Yong-Sulem S. et al. 2008. Tropicultura 26(1):39-42: at most 480 eggs per litre of standing water.
- * MAKERERE – dissertation: 50 per L 88.0 % alive after 28 days, growth 12.5 %/d; 150 per L 64.0 % and 11.1 %/d.
- * GRAAF95 – de Graaf G.J. et al. 1995. Aquaculture Research 26(4):233-242: 100 larvae per m², 40 days: 32.3 per m² fenced, 5.0 open.
+ * MAKERERE – dissertation: 50 per L 88.0 % alive after 28 days, growth 12.5 %/d; 150 per L 64.0 % and 11.1
+ * %/d. GRAAF95 – de Graaf G.J. et al. 1995. Aquaculture Research 26(4):233-242: 100 larvae per m², 40 days:
+ * 32.3 per m² fenced, 5.0 open.
  */
 import { STOCKING_STUDIES } from '../../shared/growth/stockingDensity';
 import { call, number } from '../support/call';

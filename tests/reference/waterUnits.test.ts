@@ -2,9 +2,9 @@ import '../support/printed';
 import { number } from '../support/call';
 
 /**
- * Equivalents printed in trade and water-treatment tables (aqua-chem CaCO3 equivalents; agronomy tables of neutralising values;
- * alkalinity unit pages): 1 °dKH is 17.848 mg/L CaCO3 or 0.3566 meq/L; soda ash 0.94, baking soda 0.60, hydrated lime 1.35,
- * quicklime 1.79 (178 %) as CaCO3. Transcribed from the pages.
+ * Equivalents printed in trade and water-treatment tables (aqua-chem CaCO3 equivalents; agronomy tables of
+ * neutralising values; alkalinity unit pages): 1 °dKH is 17.848 mg/L CaCO3 or 0.3566 meq/L; soda ash 0.94,
+ * baking soda 0.60, hydrated lime 1.35, quicklime 1.79 (178 %) as CaCO3. Transcribed from the pages.
  */
 test('German degrees', () => {
   expect(number('ALKALINITY.CONVERT', 1, 'dKH', 'mg/L CaCO3')).toAgreeWithPrinted('17.85');

@@ -126,33 +126,37 @@ describe('some weeks later', () => {
     value,
   ];
 
-  test('a run in the vats counts with the fish its counts leave, keeps its vats, and its parents rest', () => {
-    const today = Math.floor(first.stripAt) + 20;
-    const { input, said, before } = read(typed(model, [counted('weaned', 30_000)]), today);
-    const now = bookFrom(input);
-    const share = 0.76 * 0.95;
-    expect(now.underway.reduce((sum, run) => sum + run.fish, 0)).toBe(Math.floor(30_000 * share));
-    expect(
-      now.females
-        .filter(({ lastUsed }) => lastUsed === Math.floor(first.stripAt))
-        .map(({ tag }) => tag)
-        .sort(),
-    ).toEqual(first.females.map(({ tag }) => tag).sort());
-    const after = planSeasonBook(now, DRAWN);
-    const taken = new Set(first.vats.at(-1)?.names);
-    for (const stay of after.occupancy)
-      if (taken.has(stay.vat)) expect(stay.from).toBeGreaterThanOrEqual(first.due + book.cleaningDays);
-    for (const run of after.runs)
-      for (const { tag } of run.females)
-        if (first.females.some((f) => f.tag === tag)) expect(run.stripAt - first.stripAt).toBeGreaterThan(89);
-    expect(said[0]).toBe(
-      `Run 1 (Lake farms) is in the vats: kept as it is, with ${Math.round(30_000 * share).toLocaleString('en')} fish expected.`,
-    );
-    const short = 60_000 - Math.floor(30_000 * share);
-    expect(compareSeasons(before, after, today).map(({ message }) => message)).toContain(
-      `Lake farms: ${Math.floor(30_000 * share).toLocaleString('en')} fish instead of 60,000, ${short.toLocaleString('en')} short.`,
-    );
-  });
+  test(
+    'a run in the vats counts with the fish its counts leave, keeps its vats, and its ' + 'parents rest',
+    () => {
+      const today = Math.floor(first.stripAt) + 20;
+      const { input, said, before } = read(typed(model, [counted('weaned', 30_000)]), today);
+      const now = bookFrom(input);
+      const share = 0.76 * 0.95;
+      expect(now.underway.reduce((sum, run) => sum + run.fish, 0)).toBe(Math.floor(30_000 * share));
+      expect(
+        now.females
+          .filter(({ lastUsed }) => lastUsed === Math.floor(first.stripAt))
+          .map(({ tag }) => tag)
+          .sort(),
+      ).toEqual(first.females.map(({ tag }) => tag).sort());
+      const after = planSeasonBook(now, DRAWN);
+      const taken = new Set(first.vats.at(-1)?.names);
+      for (const stay of after.occupancy)
+        if (taken.has(stay.vat)) expect(stay.from).toBeGreaterThanOrEqual(first.due + book.cleaningDays);
+      for (const run of after.runs)
+        for (const { tag } of run.females)
+          if (first.females.some((f) => f.tag === tag))
+            expect(run.stripAt - first.stripAt).toBeGreaterThan(89);
+      expect(said[0]).toBe(
+        `Run 1 (Lake farms) is in the vats: kept as it is, with ${Math.round(30_000 * share).toLocaleString('en')} fish expected.`,
+      );
+      const short = 60_000 - Math.floor(30_000 * share);
+      expect(compareSeasons(before, after, today).map(({ message }) => message)).toContain(
+        `Lake farms: ${Math.floor(30_000 * share).toLocaleString('en')} fish instead of 60,000, ${short.toLocaleString('en')} short.`,
+      );
+    },
+  );
 
   test('a run that is lost leaves its vats; its parents rest all the same', () => {
     const { input, said } = read(typed(model, [counted('handed', 0)]), Math.floor(first.stripAt) + 20);

@@ -2,8 +2,9 @@ import type { Candidate, Problem, Task } from '../../shared/season/problem';
 import { stageBit } from '../../shared/season/problem';
 
 /**
- * The most that can be delivered, by trying every set of females, every set of vats for every stage and every day of every run. Written
- * apart from the scheduler: it shares only the numbers of the problem. For small problems with unrelated, sufficient males.
+ * The most that can be delivered, by trying every set of females, every set of vats for every stage and every
+ * day of every run. Written apart from the scheduler: it shares only the numbers of the problem. For small
+ * problems with unrelated, sufficient males.
  */
 interface Stay {
   readonly vat: number;
@@ -75,7 +76,10 @@ export function mostWorth(problem: Problem, runsEach: number): number {
         then,
       );
   };
-  /** Fish the free water allows: no smaller set of vats is a better choice for a run that could be larger, but a smaller run may be. */
+  /**
+   * Fish the free water allows: no smaller set of vats is a better choice for a run that could be larger, but
+   * a smaller run may be.
+   */
   const sizes = (state: State, task: Task, candidate: Candidate, eggs: number, need: number): number[] => {
     const whole = Math.min(need, eggs / task.product.eggsPerFish);
     const limits = new Set<number>([whole]);

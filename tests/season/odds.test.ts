@@ -41,17 +41,21 @@ describe('chance', () => {
     expect(list(5)).not.toEqual(list(6));
   });
 
-  test('even numbers fill ten boxes evenly (chi-square below its 0.999 quantile, 27.88 with 9 degrees, textbook)', () => {
-    for (const seed of [1, 2, 99, 4_294_967_295]) {
-      const { even } = chanceOf(seed);
-      const boxes = Array.from({ length: 10 }, () => 0);
-      for (let i = 0; i < 100_000; i++) {
-        const box = Math.floor(even() * 10);
-        boxes[box] = (boxes[box] ?? 0) + 1;
+  test(
+    'even numbers fill ten boxes evenly (chi-square below its 0.999 quantile, 27.88 with ' +
+      '9 degrees, textbook)',
+    () => {
+      for (const seed of [1, 2, 99, 4_294_967_295]) {
+        const { even } = chanceOf(seed);
+        const boxes = Array.from({ length: 10 }, () => 0);
+        for (let i = 0; i < 100_000; i++) {
+          const box = Math.floor(even() * 10);
+          boxes[box] = (boxes[box] ?? 0) + 1;
+        }
+        expect(boxes.reduce((sum, n) => sum + (n - 10_000) ** 2 / 10_000, 0)).toBeLessThan(27.88);
       }
-      expect(boxes.reduce((sum, n) => sum + (n - 10_000) ** 2 / 10_000, 0)).toBeLessThan(27.88);
-    }
-  });
+    },
+  );
 
   test('normal numbers stand at the quantiles of the normal distribution', () => {
     const { normal } = chanceOf(11);
@@ -102,7 +106,8 @@ describe('a share that varies', () => {
 
 describe('closed forms', () => {
   test('a product of log-normals is log-normal: its quantiles', () => {
-    // Eggs vary by female 0.3, run 0.2 and season 0.4, all survive: ln N has deviation √0.29 and mean ln 100,000 − 0.29/2.
+    // Eggs vary by female 0.3, run 0.2 and season 0.4, all survive: ln N has deviation √0.29 and mean ln
+    // 100,000 − 0.29/2.
     const list = drawn({
       eggs: { females: 0.3, runs: 0.2, season: 0.4 },
       stages: [{ mean: 1, runs: 0, season: 0 }],
@@ -159,21 +164,24 @@ describe('closed forms', () => {
       );
   });
 
-  test('what a season shares does not average out: correlation of two runs is its part of the variance', () => {
-    const totals = simulateSeason(
-      chain({
-        orders: 2,
-        runs: [0, 1].map((order) => ({ eggs: [1e6], stages: [0], order })),
-        stages: [{ mean: 0.5, runs: 0.08, season: 0.06 }],
-      }),
-      DRAWS,
-      5,
-    );
-    const [x = new Float64Array(), y = new Float64Array()] = totals;
-    const [mx, my] = [meanOf(x), meanOf(y)];
-    const covariance = x.reduce((sum, xi, i) => sum + (xi - mx) * ((y[i] ?? NaN) - my), 0) / DRAWS;
-    expect(covariance / (deviationOf(x) * deviationOf(y))).toBeCloseTo(0.36, 1);
-  });
+  test(
+    'what a season shares does not average out: correlation of two runs is its part of ' + 'the variance',
+    () => {
+      const totals = simulateSeason(
+        chain({
+          orders: 2,
+          runs: [0, 1].map((order) => ({ eggs: [1e6], stages: [0], order })),
+          stages: [{ mean: 0.5, runs: 0.08, season: 0.06 }],
+        }),
+        DRAWS,
+        5,
+      );
+      const [x = new Float64Array(), y = new Float64Array()] = totals;
+      const [mx, my] = [meanOf(x), meanOf(y)];
+      const covariance = x.reduce((sum, xi, i) => sum + (xi - mx) * ((y[i] ?? NaN) - my), 0) / DRAWS;
+      expect(covariance / (deviationOf(x) * deviationOf(y))).toBeCloseTo(0.36, 1);
+    },
+  );
 
   test('runs lost altogether', () => {
     expect(Math.abs(shareReaching(drawn({ lost: 0.2 }), 1) - 0.8)).toBeLessThan(error(0.8));

@@ -34,7 +34,8 @@ test.each([
   ],
   [
     { orders: [{ ...order, due: '2026-12-01' }] },
-    'orders.0.due | Lake farms: is due on 2026-12-01, but the plan is made on 2027-01-10. Mend the date or take the order out.',
+    'orders.0.due | Lake farms: is due on 2026-12-01, but the plan is made on ' +
+      '2027-01-10. Mend the date or take the order out.',
   ],
   [
     { orders: [{ ...order, due: '31.3.2027' }] },
@@ -46,7 +47,8 @@ test.each([
   ],
   [
     { orders: [{ ...order, grams: 500 }] },
-    'orders.0.grams | Weight of a fish: expected a number from 0.005 to 100 g, got 500. That is no fry or fingerling.',
+    'orders.0.grams | Weight of a fish: expected a number from 0.005 to 100 g, got 500. ' +
+      'That is no fry or fingerling.',
   ],
   [
     { orders: [order, order] },
@@ -59,7 +61,8 @@ test.each([
   ],
   [
     { females: [{ tag: 'F', kilograms: 1200 }] },
-    'females.0.kilograms | Weight of a female: expected a number from 0.1 to 15 kg, got 1200. That looks like grams: 1200 g is 1.2 kg.',
+    'females.0.kilograms | Weight of a female: expected a number from 0.1 to 15 kg, got ' +
+      '1200. That looks like grams: 1200 g is 1.2 kg.',
   ],
   [
     { females: [{ tag: 'F', kilograms: 1, lastUsed: '2027-02-01' }] },
@@ -67,7 +70,8 @@ test.each([
   ],
   [
     { temperatures: [26, 27] },
-    'temperatures | Water by month: expected twelve temperatures, January to December; leave unknown months empty.',
+    'temperatures | Water by month: expected twelve temperatures, January to December; ' +
+      'leave unknown months empty.',
   ],
   [
     { temperatures: BOOK.temperatures.map(() => 80) },

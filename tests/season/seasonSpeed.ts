@@ -1,4 +1,7 @@
-/** Run by seasonSpeed.test.ts in a plain Node process, as the shipped bundle runs: times of season plans and odds, as JSON lines. */
+/**
+ * Run by seasonSpeed.test.ts in a plain Node process, as the shipped bundle runs: times of season plans and
+ * odds, as JSON lines.
+ */
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/plan/form';
 import type { OrderBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';

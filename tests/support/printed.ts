@@ -1,4 +1,7 @@
-/** Half a unit of the last printed digit: the tolerance belongs to the printed value, not to the test's author. */
+/**
+ * Half a unit of the last printed digit: the tolerance belongs to the printed value, not to the test's
+ * author.
+ */
 export const printedTolerance = (printed: string): number => {
   const [, mantissa = '', exponent = '0'] =
     /^[+-]?([\d.]+)(?:e([+-]?\d+))?$/i.exec(printed.replaceAll(',', '')) ?? [];

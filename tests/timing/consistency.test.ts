@@ -1,6 +1,7 @@
 /**
- * Values computed by us from published or recalled inputs. They show that the parts agree with each other, not that a publication
- * says so. The handbook tables are recalled from memory (GRAAF96); the base of 15.4 °C was read in PROKES15.
+ * Values computed by us from published or recalled inputs. They show that the parts agree with each other,
+ * not that a publication says so. The handbook tables are recalled from memory (GRAAF96); the base of 15.4 °C
+ * was read in PROKES15.
  */
 import { baseFromPair, hoursForWarmth } from '../../shared/timing/degreeTime';
 import { columnOf, grid, number } from '../support/call';
@@ -90,10 +91,13 @@ describe('consistency: worked examples', () => {
     expect((end - 46000) * 24).toAgreeWithPrinted('10.512');
   });
 
-  test('between rows: the rate is read, 9.474 h at 26.5 °C, between the linear 9.5 h and the model 9.225 h', () => {
-    expect(number('LATENCY.HOURS', 26.5)).toAgreeWithPrinted('9.474');
-    expect(number('DEGREE.TIME', 102.4, 26.5, 15.4)).toAgreeWithPrinted('9.225');
-  });
+  test(
+    'between rows: the rate is read, 9.474 h at 26.5 °C, between the linear 9.5 h and ' + 'the model 9.225 h',
+    () => {
+      expect(number('LATENCY.HOURS', 26.5)).toAgreeWithPrinted('9.474');
+      expect(number('DEGREE.TIME', 102.4, 26.5, 15.4)).toAgreeWithPrinted('9.225');
+    },
+  );
 
   test('two rows of a straight model give its base back', () => {
     expect(baseFromPair(20, hoursForWarmth(265, 20, 13.9), 30, hoursForWarmth(265, 30, 13.9))).toBeCloseTo(

@@ -115,33 +115,37 @@ test('at one steady temperature the log gives the hours of the table', () => {
   );
 });
 
-test('in steady water the window of the log is the window of the table, and it never closes before it opens', () => {
-  fc.assert(
-    fc.property(temperature, (t) => {
-      const log = [columnOf([START, START + 0.3]), columnOf([t, t])] as const;
-      for (const [stage, id] of [
-        ['latency', 'STRIP.WINDOW'],
-        ['incubation', 'HATCH.WINDOW'],
-      ] as const) {
-        const [opens, best, closes] = (grid('LOG.WINDOW', START, ...log, t, stage)[0] ?? []).map(Number);
-        const wanted = (grid(id, START, t)[0] ?? []).map(Number);
-        const got = stage === 'latency' ? [opens, best, closes] : [opens, closes];
-        for (const [i, moment] of got.entries()) expect(moment).toBeCloseTo(wanted[i] ?? NaN, 8);
-      }
-    }),
-    RUN,
-  );
-  fc.assert(
-    fc.property(anyLog, (log) => {
-      const [opens = NaN, best = NaN, closes = NaN] = (
-        grid('LOG.WINDOW', START, ...columns(log), 25, 'latency')[0] ?? []
-      ).map(Number);
-      expect(opens <= best && best <= closes).toBe(true);
-      expect(best).toBeCloseTo(number('LOG.FINISH', START, ...columns(log), 25, 'latency'), 9);
-    }),
-    RUN,
-  );
-});
+test(
+  'in steady water the window of the log is the window of the table, and it never ' +
+    'closes before it opens',
+  () => {
+    fc.assert(
+      fc.property(temperature, (t) => {
+        const log = [columnOf([START, START + 0.3]), columnOf([t, t])] as const;
+        for (const [stage, id] of [
+          ['latency', 'STRIP.WINDOW'],
+          ['incubation', 'HATCH.WINDOW'],
+        ] as const) {
+          const [opens, best, closes] = (grid('LOG.WINDOW', START, ...log, t, stage)[0] ?? []).map(Number);
+          const wanted = (grid(id, START, t)[0] ?? []).map(Number);
+          const got = stage === 'latency' ? [opens, best, closes] : [opens, closes];
+          for (const [i, moment] of got.entries()) expect(moment).toBeCloseTo(wanted[i] ?? NaN, 8);
+        }
+      }),
+      RUN,
+    );
+    fc.assert(
+      fc.property(anyLog, (log) => {
+        const [opens = NaN, best = NaN, closes = NaN] = (
+          grid('LOG.WINDOW', START, ...columns(log), 25, 'latency')[0] ?? []
+        ).map(Number);
+        expect(opens <= best && best <= closes).toBe(true);
+        expect(best).toBeCloseTo(number('LOG.FINISH', START, ...columns(log), 25, 'latency'), 9);
+      }),
+      RUN,
+    );
+  },
+);
 
 describe('log input', () => {
   const times = columnOf([46000, 46000.25, 46000.5]);

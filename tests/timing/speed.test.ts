@@ -2,8 +2,9 @@ import { execFileSync } from 'node:child_process';
 import { buildSync } from 'esbuild';
 
 /**
- * 10,000 rows within 20 ms. Measured on the engine bundled as users get it, in a process of its own (the test runner's module wrapper
- * is ten times slower), best of twenty passes so that a busy machine or a cold start does not decide.
+ * 10,000 rows within 20 ms. Measured on the engine bundled as users get it, in a process of its own (the test
+ * runner's module wrapper is ten times slower), best of twenty passes so that a busy machine or a cold start
+ * does not decide.
  */
 const BOUND_MS = 20;
 const PROGRAM = `

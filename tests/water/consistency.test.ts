@@ -3,13 +3,17 @@ import { constantsAt } from '../../shared/water/constants';
 import { grid, number } from '../support/call';
 import { tableOf } from '../support/table';
 
-/** Against figures worked out once with PHREEQC 3 or from the same equations in another program: consistency, not reference. */
+/**
+ * Against figures worked out once with PHREEQC 3 or from the same equations in another program: consistency,
+ * not reference.
+ */
 test('the field rule over 180 waters: start, fresh and aired pH, and the doses', () => {
   const rows = tableOf('fieldrule_computed.csv');
   expect(rows).toHaveLength(180);
   const off = rows.filter((r) => {
     const n = (key: string): number => Number(r[key]);
-    // pH is printed to two decimals; the water is set up from its carbon dioxide and that pH, so mineral acid is known to 2 % only.
+    // pH is printed to two decimals; the water is set up from its carbon dioxide and that pH, so mineral acid
+    // is known to 2 % only.
     const state = [
       1000,
       5,

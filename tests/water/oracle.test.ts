@@ -8,8 +8,8 @@ import { MATERIALS } from '../../shared/water/materials';
 import { tableOf } from '../support/table';
 
 /**
- * Agreement with an independent chemistry program: PHREEQC 3 of the U.S. Geological Survey (v3.8.8, database phreeqc.dat), run
- * once over 567 waters; each row carries its own fair tolerance.
+ * Agreement with an independent chemistry program: PHREEQC 3 of the U.S. Geological Survey (v3.8.8, database
+ * phreeqc.dat), run once over 567 waters; each row carries its own fair tolerance.
  */
 const rows = tableOf('oracle_dev.csv');
 const NAMES: Readonly<Record<string, MaterialName>> = {
@@ -92,7 +92,8 @@ test.each(rows.filter((r) => r.feasible === '0').map((r) => [r.case_id, r] as co
       ).toBeLessThanOrEqual(0.02);
       return;
     }
-    // The program stopped looking at 600 mg/L: what it found there must agree, and nothing at or below 600 mg/L may be answered.
+    // The program stopped looking at 600 mg/L: what it found there must agree, and nothing at or below 600
+    // mg/L may be answered.
     expect(Math.abs(after(row, 600) - Number(printed))).toBeLessThanOrEqual(0.02);
     expect(typeof answer === 'number' ? answer * materialOf(row).molarMass : Infinity).toBeGreaterThan(600);
   },

@@ -17,8 +17,9 @@ const SEED = { seed: 20260415, numRuns: 400 };
 const double = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
 /**
- * Any water a hatchery may meet: acid rain to hard wells, aired to fizzing, fresh to 10 g/L of salt. Caustic waters are left out:
- * there the salt that soda ash brings lowers the activity of OH−, and with it the pH, by a few millionths.
+ * Any water a hatchery may meet: acid rain to hard wells, aired to fizzing, fresh to 10 g/L of salt. Caustic
+ * waters are left out: there the salt that soda ash brings lowers the activity of OH−, and with it the pH, by
+ * a few millionths.
  */
 const water: fc.Arbitrary<Water> = fc
   .tuple(double(0, 40), double(-0.2, 5), double(0, 2), double(0, 0.17), double(0.005, 15))
@@ -137,7 +138,8 @@ test('an aired water closed again keeps its pH; drift starts closed and ends ope
         ).toBeLessThan(1e-5);
         const [start, end] = drift(k, w, AIR, 2, [0, 2000]);
         expect(Math.abs((start?.ph ?? NaN) - solve(k, w, { kind: 'closed' }).ph)).toBeLessThan(1e-3);
-        // The drift holds ion pairs and ionic strength at their first values: 0.1 pH in calcium-rich or salted waters.
+        // The drift holds ion pairs and ionic strength at their first values: 0.1 pH in calcium-rich or
+        // salted waters.
         expect(Math.abs((end?.ph ?? NaN) - open.ph)).toBeLessThan(0.1);
       },
     ),

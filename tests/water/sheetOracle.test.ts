@@ -3,9 +3,10 @@ import { call } from '../support/call';
 import { tableOf } from '../support/table';
 
 /**
- * The same PHREEQC rows asked the way a sheet asks: pH and alkalinity (carbon dioxide where pH is below 5.2), hardness, salt.
- * The water's exact ions are not given, only its conductivity: in acid water without buffer an ionic strength guessed from that
- * is worth up to 0.05 pH, so a row may be off by that where its own tolerance is smaller.
+ * The same PHREEQC rows asked the way a sheet asks: pH and alkalinity (carbon dioxide where pH is below 5.2),
+ * hardness, salt. The water's exact ions are not given, only its conductivity: in acid water without buffer
+ * an ionic strength guessed from that is worth up to 0.05 pH, so a row may be off by that where its own
+ * tolerance is smaller.
  */
 const FROM_CONDUCTIVITY = 0.05;
 const NAMES: Readonly<Record<string, string>> = {

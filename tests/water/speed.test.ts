@@ -1,7 +1,10 @@
 import { solve } from '../../shared/water/carbonate';
 import { constantsAt } from '../../shared/water/constants';
 
-/** 100,000 solves a second are asked for; the test runner's own overhead slows this several times, so a fifth of that is the floor here. */
+/**
+ * 100,000 solves a second are asked for; the test runner's own overhead slows this several times, so a fifth
+ * of that is the floor here.
+ */
 test('pH solves a second', () => {
   const k = constantsAt(25);
   const solves = 40_000;

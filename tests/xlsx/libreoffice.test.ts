@@ -20,7 +20,10 @@ import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.tem
 import { planOf } from '../plan/support';
 import { readable } from './support';
 
-/** LibreOffice opens what we write, calculates it all again and prints it. Without LibreOffice and poppler-utils these tests fail. */
+/**
+ * LibreOffice opens what we write, calculates it all again and prints it. Without LibreOffice and
+ * poppler-utils these tests fail.
+ */
 jest.setTimeout(240_000);
 
 const folder = mkdtempSync(join(tmpdir(), 'spawnbook-lo-'));
@@ -74,7 +77,9 @@ const mapped = (model: WorkbookModel, change: (cell: CellModel) => CellModel): W
 });
 const isNative = (cell: CellModel): boolean => cell.formula !== undefined && !hasCustomCall(cell.formula);
 
-/** LibreOffice does not know our functions: their cells keep the last value, as in a copy made for sharing. */
+/**
+ * LibreOffice does not know our functions: their cells keep the last value, as in a copy made for sharing.
+ */
 const withValues = (model: WorkbookModel): WorkbookModel =>
   mapped(model, (cell) => {
     if (cell.formula === undefined || isNative(cell)) return cell;

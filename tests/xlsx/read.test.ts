@@ -106,10 +106,13 @@ describe('files of other hands', () => {
 
   test('shared texts, rich text joined, reading aids left out, hidden characters shown', () => {
     const texts =
-      '<sst><si><t>plain</t></si><si><r><rPr><b/></rPr><t xml:space="preserve">bold </t></r><r><t>and not</t></r><rPh sb="0" eb="1"><t>aid</t></rPh></si><si><t>a_x000D_b_x005F_x0041_</t></si></sst>';
+      '<sst><si><t>plain</t></si><si><r><rPr><b/></rPr><t xml:space="preserve">bold ' +
+      '</t></r><r><t>and not</t></r><rPh sb="0" ' +
+      'eb="1"><t>aid</t></rPh></si><si><t>a_x000D_b_x005F_x0041_</t></si></sst>';
     const file = plainFile(
       data(
-        '<c r="A1" t="s"><v>0</v></c><c r="B1" t="s"><v>1</v></c><c r="C1" t="s"><v>2</v></c><c r="D1" t="inlineStr"><is><t>in &lt;line&gt; &#233;</t></is></c>',
+        '<c r="A1" t="s"><v>0</v></c><c r="B1" t="s"><v>1</v></c><c r="C1" ' +
+          't="s"><v>2</v></c><c r="D1" t="inlineStr"><is><t>in &lt;line&gt; &#233;</t></is></c>',
       ),
       { 'xl/sharedStrings.xml': texts },
     );
@@ -123,7 +126,8 @@ describe('files of other hands', () => {
 
   test('cells without addresses follow each other', () => {
     const file = plainFile(
-      '<sheetData><row><c><v>1</v></c><c><v>2</v></c></row><row><c r="C2"><v>3</v></c><c><v>4</v></c></row></sheetData>',
+      '<sheetData><row><c><v>1</v></c><c><v>2</v></c></row><row><c ' +
+        'r="C2"><v>3</v></c><c><v>4</v></c></row></sheetData>',
     );
     expect(
       Object.fromEntries(Object.entries(cellsOf(readXlsx(file))).map(([a, { value }]) => [a, value])),
@@ -151,7 +155,10 @@ describe('files of other hands', () => {
 
   test('shared formulas are written out where they stand', () => {
     const file = plainFile(
-      '<sheetData><row r="2"><c r="B2"><f t="shared" ref="B2:B4" si="0">A2*$D$1+A$1</f><v>1</v></c></row><row r="3"><c r="B3"><f t="shared" si="0"/><v>2</v></c></row><row r="4"><c r="B4"><f t="shared" si="0"/><v>3</v></c></row></sheetData>',
+      '<sheetData><row r="2"><c r="B2"><f t="shared" ref="B2:B4" ' +
+        'si="0">A2*$D$1+A$1</f><v>1</v></c></row><row r="3"><c r="B3"><f t="shared" ' +
+        'si="0"/><v>2</v></c></row><row r="4"><c r="B4"><f t="shared" ' +
+        'si="0"/><v>3</v></c></row></sheetData>',
     );
     expect(Object.values(cellsOf(readXlsx(file))).map(({ formula }) => formula)).toEqual([
       '=A2*$D$1+A$1',
@@ -160,19 +167,25 @@ describe('files of other hands', () => {
     ]);
   });
 
-  test('array formulas: a spilled one has its size, a single one none; what-if tables keep their values', () => {
-    const file = plainFile(
-      data(
-        '<c r="A1" cm="1"><f t="array" ref="A1:A2">_xldudf_SPAWN_HORMONE_VOLUME(B1:B2)</f><v>1</v></c><c r="C1"><f t="array" ref="C1">SUM(A1:A2*2)</f><v>6</v></c><c r="D1"><f t="dataTable" ref="D1:D3"/><v>9</v></c>',
-      ),
-    );
-    expect(cellsOf(readXlsx(file))).toEqual({
-      A1: { value: 1, formula: '=SPAWN.HORMONE.VOLUME(B1:B2)', spill: [2, 1] },
-      C1: { value: 6, formula: '=SUM(A1:A2*2)' },
-      D1: { value: 9 },
-    });
-    expect(readable(readXlsx(file)).lost).toEqual(['What-if data tables (their values are kept)']);
-  });
+  test(
+    'array formulas: a spilled one has its size, a single one none; what-if tables keep ' + 'their values',
+    () => {
+      const file = plainFile(
+        data(
+          '<c r="A1" cm="1"><f t="array" ' +
+            'ref="A1:A2">_xldudf_SPAWN_HORMONE_VOLUME(B1:B2)</f><v>1</v></c><c r="C1"><f ' +
+            't="array" ref="C1">SUM(A1:A2*2)</f><v>6</v></c><c r="D1"><f t="dataTable" ' +
+            'ref="D1:D3"/><v>9</v></c>',
+        ),
+      );
+      expect(cellsOf(readXlsx(file))).toEqual({
+        A1: { value: 1, formula: '=SPAWN.HORMONE.VOLUME(B1:B2)', spill: [2, 1] },
+        C1: { value: 6, formula: '=SUM(A1:A2*2)' },
+        D1: { value: 9 },
+      });
+      expect(readable(readXlsx(file)).lost).toEqual(['What-if data tables (their values are kept)']);
+    },
+  );
 
   const styles = (xfs: string): string =>
     `<styleSheet><numFmts count="1"><numFmt numFmtId="170" formatCode="dd/mm/yyyy\\ hh:mm"/></numFmts><fonts><font><sz val="11"/><name val="Arial"/></font></fonts><fills><fill/></fills><borders><border/></borders><cellXfs>${xfs}</cellXfs></styleSheet>`;
@@ -200,8 +213,13 @@ describe('files of other hands', () => {
 
   test('looks that no style of ours says are spelled out', () => {
     const sheet =
-      '<styleSheet><fonts><font><sz val="11"/></font><font><b/><i val="0"/><sz val="10"/><color rgb="FFAA0000"/></font></fonts><fills><fill/><fill/><fill><patternFill patternType="solid"><fgColor rgb="FFFFFF00"/></patternFill></fill></fills>' +
-      '<borders><border/></borders><cellXfs><xf/><xf fontId="1" fillId="2"><alignment horizontal="center" wrapText="1"/><protection locked="0"/></xf></cellXfs></styleSheet>';
+      '<styleSheet><fonts><font><sz val="11"/></font><font><b/><i val="0"/><sz ' +
+      'val="10"/><color ' +
+      'rgb="FFAA0000"/></font></fonts><fills><fill/><fill/><fill><patternFill ' +
+      'patternType="solid"><fgColor rgb="FFFFFF00"/></patternFill></fill></fills>' +
+      ('<borders><border/></borders><cellXfs><xf/><xf fontId="1" fillId="2"><alignment ' +
+        'horizontal="center" wrapText="1"/><protection ' +
+        'locked="0"/></xf></cellXfs></styleSheet>');
     const file = plainFile(data('<c r="A1" s="1"><v>1</v></c>'), { 'xl/styles.xml': sheet });
     expect(cellsOf(readXlsx(file))['A1']).toEqual({
       value: 1,
@@ -214,7 +232,8 @@ describe('files of other hands', () => {
 
   test('comparisons become colouring rules; what has no word in the model is named', () => {
     const sheet =
-      '<styleSheet><dxfs><dxf><fill><patternFill><bgColor rgb="FFFFC7CE"/></patternFill></fill></dxf></dxfs></styleSheet>';
+      '<styleSheet><dxfs><dxf><fill><patternFill><bgColor ' +
+      'rgb="FFFFC7CE"/></patternFill></fill></dxf></dxfs></styleSheet>';
     const file = plainFile(
       `${data('<c r="B2"><v>1</v></c>')}<conditionalFormatting sqref="B2:B9"><cfRule type="cellIs" dxfId="0" priority="1" operator="greaterThan"><formula>$D$1</formula></cfRule><cfRule type="colorScale" priority="2"><colorScale/></cfRule></conditionalFormatting>` +
         '<hyperlinks><hyperlink ref="A1"/></hyperlinks>',
@@ -228,7 +247,8 @@ describe('files of other hands', () => {
   test('errors and truth values keep their kind', () => {
     const file = plainFile(
       data(
-        '<c r="A1" t="e"><v>#DIV/0!</v></c><c r="B1" t="b"><v>0</v></c><c r="C1" t="e"><v>#BUSY!</v></c><c r="D1"/>',
+        '<c r="A1" t="e"><v>#DIV/0!</v></c><c r="B1" t="b"><v>0</v></c><c r="C1" ' +
+          't="e"><v>#BUSY!</v></c><c r="D1"/>',
       ),
     );
     expect(cellsOf(readXlsx(file))).toEqual({

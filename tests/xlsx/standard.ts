@@ -4,15 +4,22 @@ import { parseArea } from '../../shared/formula/address';
 import { resolvePath } from '../../shared/xlsx/read/container';
 
 /**
- * Rules of ISO/IEC 29500-1 (SpreadsheetML, DrawingML charts) and 29500-2 (packages) that can be applied without the schema files:
- * the order of child elements, which children may stand where, and that everything one part says of another is true. The lists are
- * transcribed from the standard's element descriptions, from memory, for the elements we write.
+ * Rules of ISO/IEC 29500-1 (SpreadsheetML, DrawingML charts) and 29500-2 (packages) that can be applied
+ * without the schema files: the order of child elements, which children may stand where, and that everything
+ * one part says of another is true. The lists are transcribed from the standard's element descriptions, from
+ * memory, for the elements we write.
  */
 const ORDER: Readonly<Record<string, string>> = {
   workbook:
-    'fileVersion fileSharing workbookPr workbookProtection bookViews sheets functionGroups externalReferences definedNames calcPr',
+    'fileVersion fileSharing workbookPr workbookProtection bookViews sheets ' +
+    'functionGroups externalReferences definedNames calcPr',
   worksheet:
-    'sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter sortState dataConsolidate customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations hyperlinks printOptions pageMargins pageSetup headerFooter rowBreaks colBreaks customProperties cellWatches ignoredErrors smartTags drawing legacyDrawing legacyDrawingHF picture oleObjects controls webPublishItems tableParts extLst',
+    'sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr ' +
+    'sheetProtection protectedRanges scenarios autoFilter sortState dataConsolidate ' +
+    'customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations ' +
+    'hyperlinks printOptions pageMargins pageSetup headerFooter rowBreaks colBreaks ' +
+    'customProperties cellWatches ignoredErrors smartTags drawing legacyDrawing ' +
+    'legacyDrawingHF picture oleObjects controls webPublishItems tableParts extLst',
   sheetPr: 'tabColor outlinePr pageSetUpPr',
   sheetView: 'pane selection pivotSelection',
   row: 'c',
@@ -32,9 +39,11 @@ const ORDER: Readonly<Record<string, string>> = {
   comment: 'text',
   metadata: 'metadataTypes metadataStrings mdxMetadata futureMetadata cellMetadata valueMetadata',
   chartSpace:
-    'date1904 lang roundedCorners style clrMapOvr pivotSource protection chart spPr txPr externalData printSettings userShapes',
+    'date1904 lang roundedCorners style clrMapOvr pivotSource protection chart spPr txPr ' +
+    'externalData printSettings userShapes',
   chart:
-    'title autoTitleDeleted pivotFmts view3D floor sideWall backWall plotArea legend plotVisOnly dispBlanksAs',
+    'title autoTitleDeleted pivotFmts view3D floor sideWall backWall plotArea legend ' +
+    'plotVisOnly dispBlanksAs',
   plotArea: 'layout barChart lineChart catAx dateAx valAx dTable spPr',
   title: 'tx layout overlay spPr txPr',
   tx: 'strRef rich v',
@@ -44,13 +53,21 @@ const ORDER: Readonly<Record<string, string>> = {
   legendEntry: 'idx delete txPr',
   lineChart: 'grouping varyColors ser dLbls dropLines hiLowLines upDownBars marker smooth axId',
   barChart: 'barDir grouping varyColors ser dLbls gapWidth overlap serLines axId',
-  ser: 'idx order tx spPr invertIfNegative marker pictureOptions dPt dLbls trendline errBars cat val smooth shape',
+  ser:
+    'idx order tx spPr invertIfNegative marker pictureOptions dPt dLbls trendline ' +
+    'errBars cat val smooth shape',
   catAx:
-    'axId scaling delete axPos majorGridlines minorGridlines title numFmt majorTickMark minorTickMark tickLblPos spPr txPr crossAx crosses crossesAt auto lblAlgn lblOffset tickLblSkip tickMarkSkip noMultiLvlLbl',
+    'axId scaling delete axPos majorGridlines minorGridlines title numFmt majorTickMark ' +
+    'minorTickMark tickLblPos spPr txPr crossAx crosses crossesAt auto lblAlgn lblOffset ' +
+    'tickLblSkip tickMarkSkip noMultiLvlLbl',
   dateAx:
-    'axId scaling delete axPos majorGridlines minorGridlines title numFmt majorTickMark minorTickMark tickLblPos spPr txPr crossAx crosses crossesAt auto lblOffset baseTimeUnit majorUnit majorTimeUnit minorUnit minorTimeUnit',
+    'axId scaling delete axPos majorGridlines minorGridlines title numFmt majorTickMark ' +
+    'minorTickMark tickLblPos spPr txPr crossAx crosses crossesAt auto lblOffset ' +
+    'baseTimeUnit majorUnit majorTimeUnit minorUnit minorTimeUnit',
   valAx:
-    'axId scaling delete axPos majorGridlines minorGridlines title numFmt majorTickMark minorTickMark tickLblPos spPr txPr crossAx crosses crossesAt crossBetween majorUnit minorUnit dispUnits',
+    'axId scaling delete axPos majorGridlines minorGridlines title numFmt majorTickMark ' +
+    'minorTickMark tickLblPos spPr txPr crossAx crosses crossesAt crossBetween majorUnit ' +
+    'minorUnit dispUnits',
   scaling: 'logBase orientation max min',
   numRef: 'f numCache',
   strRef: 'f strCache',

@@ -24,8 +24,8 @@ function joinRow(numbers: Numbers, clocked: readonly NumericField[], row: number
 }
 
 /**
- * Clock times kept apart from the date go on the date of the row. A hatch or first feed with a clock time only could be any of
- * several days, so it is left out.
+ * Clock times kept apart from the date go on the date of the row. A hatch or first feed with a clock time
+ * only could be any of several days, so it is left out.
  */
 export function joinClocks(numbers: Numbers, read: Read): void {
   const { date } = numbers;

@@ -10,7 +10,10 @@ import { decimalIn, isOpenToBoth, readNumber } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { converter, ownUnit, unitForField, UNITS } from './units';
 
-/** Where the cells of one column are: the sheet's column, at kept rows. A form gives other places; `cellAt` hides the difference. */
+/**
+ * Where the cells of one column are: the sheet's column, at kept rows. A form gives other places; `cellAt`
+ * hides the difference.
+ */
 export interface CellRun {
   readonly length: number;
   readonly cellAt: (index: number) => Cell;
@@ -147,7 +150,8 @@ export function chooseUnit(field: NumericField, header: string | undefined, cont
     isAgainstHeader,
   });
   if (!known || own === undefined || Number.isNaN(content.middle)) return plain(named ?? own);
-  // A percent format stores 85 % as 0.85, whatever the header says. The middle decides: one value above 1 is a fault, not a unit.
+  // A percent format stores 85 % as 0.85, whatever the header says. The middle decides: one value above 1 is
+  // a fault, not a unit.
   if (own === 'share')
     return content.middle <= SHARE_UNIT_SLACK
       ? plain('share')

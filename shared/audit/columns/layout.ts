@@ -69,7 +69,9 @@ const mergedText = (sheet: SheetCells, position: number, column: number): string
   return typeof cell === 'string' ? cell : undefined;
 };
 
-/** Text above each column: its own cell, the merged cell over it, or the text to its left that it continues. */
+/**
+ * Text above each column: its own cell, the merged cell over it, or the text to its left that it continues.
+ */
 function parentTexts(
   sheet: SheetCells,
   position: number,
@@ -279,7 +281,10 @@ function laidTable(
 
 const HEADERS_NEAR_TOP = 60;
 
-/** Rows where a header may stand: near the top, after blank rows, and rows without figures in a column of figures. */
+/**
+ * Rows where a header may stand: near the top, after blank rows, and rows without figures in a column of
+ * figures.
+ */
 function mayBeHeader(sheet: SheetCells, position: number): boolean {
   if (position < HEADERS_NEAR_TOP || !isAdjacent(sheet, position - 1)) return true;
   let checked = 0;

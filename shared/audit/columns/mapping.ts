@@ -2,7 +2,10 @@ import { z } from 'zod';
 import type { FieldName } from '../fields';
 import { FIELD_NAMES } from '../fields';
 
-/** What the user said about a header, kept with the workbook: the field it means, or 'ignore', and the unit where it matters. */
+/**
+ * What the user said about a header, kept with the workbook: the field it means, or 'ignore', and the unit
+ * where it matters.
+ */
 export const CorrectionSchema = z.strictObject({
   /** Left out: on every sheet. */
   sheet: z.string().optional(),
@@ -71,7 +74,10 @@ export const rememberedOf = (
   ),
 });
 
-/** Headers longer than this are whole sentences, and more columns than this no book has: what is kept stays small. */
+/**
+ * Headers longer than this are whole sentences, and more columns than this no book has: what is kept stays
+ * small.
+ */
 const LONGEST_HEADER = 200;
 const MOST_KEPT = 200;
 const LONGEST_TEXT = 200_000;

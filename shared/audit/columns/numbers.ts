@@ -32,7 +32,9 @@ const marks = (
   };
 };
 
-/** Which mark a single text can only mean as decimal; undefined when both readings are open or it has no mark. */
+/**
+ * Which mark a single text can only mean as decimal; undefined when both readings are open or it has no mark.
+ */
 export function decimalIn(text: string): Decimal | undefined {
   const shape = shapeOf(text);
   if (!shape) return undefined;
@@ -52,7 +54,10 @@ export const isOpenToBoth = (text: string): boolean => {
   return shape !== undefined && /[.,]/.test(shape.digits) && decimalIn(text) === undefined;
 };
 
-/** The number of a text when `decimal` is the decimal mark; NaN when it is none. `unit` is what stood behind it. */
+/**
+ * The number of a text when `decimal` is the decimal mark; NaN when it is none. `unit` is what stood behind
+ * it.
+ */
 export function readNumber(
   text: string,
   decimal: Decimal,

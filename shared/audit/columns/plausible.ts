@@ -1,8 +1,9 @@
 import type { NumericField } from '../fields';
 
 /**
- * What the middle of a column usually is, to recognise it and its unit, and what a single value cannot be. `usual` is judgement
- * (common practice, no source) unless a key is named; `possible` is where a value stops being believable, with its reason.
+ * What the middle of a column usually is, to recognise it and its unit, and what a single value cannot be.
+ * `usual` is judgement (common practice, no source) unless a key is named; `possible` is where a value stops
+ * being believable, with its reason.
  */
 export interface Plausible {
   readonly usual: readonly [number, number];
@@ -141,7 +142,10 @@ export const PLAUSIBLE: Readonly<Partial<Record<NumericField, Plausible>>> = {
   vatsOwned: { usual: [1, 500] },
 };
 
-/** How well the middle of a column sits in the usual range: 1 inside, falling to 0 at ten times beyond either end. */
+/**
+ * How well the middle of a column sits in the usual range: 1 inside, falling to 0 at ten times beyond either
+ * end.
+ */
 export function fitOfMiddle(field: NumericField, middle: number): number {
   const range = PLAUSIBLE[field]?.usual;
   if (!range) return 0.5;

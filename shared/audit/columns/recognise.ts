@@ -77,7 +77,10 @@ const unitOf = (field: FieldName, guess: Guess | undefined, content: Content): U
     ? chooseUnit(field as NumericField, guess?.unit, content)
     : { unit: undefined, because: undefined, isAgainstHeader: false };
 
-/** A header in words nobody listed: a column of dates is still the date of the record, if no other column claims to be. */
+/**
+ * A header in words nobody listed: a column of dates is still the date of the record, if no other column
+ * claims to be.
+ */
 const BY_CONTENT = 0.5;
 const byContent = ({ filled, dates }: Content): Candidate[] =>
   filled >= 2 && dates >= 0.8 * filled
@@ -156,7 +159,10 @@ function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
   return given;
 }
 
-/** 1,250 is one thousand for eggs and one and a quarter for kilograms: what other cells say first, then what fits the field. */
+/**
+ * 1,250 is one thousand for eggs and one and a quarter for kilograms: what other cells say first, then what
+ * fits the field.
+ */
 function decimalOf(
   field: FieldName | undefined,
   content: Content,
@@ -184,7 +190,8 @@ function decimalOf(
   return {
     decimal: isSmall ? ',' : '.',
     because:
-      'numbers with three digits behind the mark can be read two ways; the one that fits the column was taken',
+      'numbers with three digits behind the mark can be read two ways; the one that fits ' +
+      'the column was taken',
   };
 }
 

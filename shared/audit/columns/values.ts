@@ -33,7 +33,9 @@ const NOTHING =
   /^(?:-+|–|—|n\/?a|nil|none|null|\?+|\.+|x|xx+|#n\/a|not (?:known|taken|done|counted)|nd|unknown)$/i;
 export const isNothing = (text: string): boolean => NOTHING.test(text.trim());
 
-/** The number of one cell; undefined where there is nothing to read, NaN where there is but it cannot be read. */
+/**
+ * The number of one cell; undefined where there is nothing to read, NaN where there is but it cannot be read.
+ */
 const numberIn = (
   cell: Cell,
   reading: Reading,

@@ -40,7 +40,10 @@ export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
 
 export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${cell}`;
 
-/** A cell that a slip or another fault explains need not be reported again for being out of range or unlike its neighbours. */
+/**
+ * A cell that a slip or another fault explains need not be reported again for being out of range or unlike
+ * its neighbours.
+ */
 const WEAKER: readonly (readonly [RegExp, RegExp])[] = [
   [/^HISTORY\.FAR$/, /./],
   [/^SLIP\.HISTORY$/, /^(?!HISTORY|VALUE|EGGS\.PERGRAM)/],

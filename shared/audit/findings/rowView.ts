@@ -27,8 +27,8 @@ export class RowView implements Said {
   }
 
   /**
-   * A share can be of the stage before or of all eggs: which, is the farm's own habit. Of such alternatives only the one that holds
-   * in most records is judged, and none where no one does.
+   * A share can be of the stage before or of all eggs: which, is the farm's own habit. Of such alternatives
+   * only the one that holds in most records is judged, and none where no one does.
    */
   private ofThisFarm(relations: Said['relations'], records: number): Said['relations'] {
     const step = Math.max(1, Math.floor(records / HABIT_SAMPLE));

@@ -189,7 +189,10 @@ function groupsOf(collectors: readonly Collector[]): FindingGroup[] {
     .sort(bySeverity);
 }
 
-/** Checks sheets as they are, yielding the share done; stop asking for more and it is cancelled. Nothing is ever changed. */
+/**
+ * Checks sheets as they are, yielding the share done; stop asking for more and it is cancelled. Nothing is
+ * ever changed.
+ */
 export function* auditSheets(
   sheets: readonly SheetCells[],
   ask: AuditAsk = {},

@@ -15,7 +15,10 @@ const STYLE_OF: Readonly<Record<Finding['severity'], StyleName>> = {
   look: 'text',
 };
 
-/** What stood in a cell of a record may not come alive in the report: text that starts like a formula is given words in front. */
+/**
+ * What stood in a cell of a record may not come alive in the report: text that starts like a formula is given
+ * words in front.
+ */
 export const harmless = (text: string): string => (/^\s*[=+\-@\t\r]/.test(text) ? `text ${text}` : text);
 const words = (text: string, style: StyleName): CellModel =>
   text === '' ? { style } : { value: harmless(text), style };

@@ -42,7 +42,10 @@ function delimiterOf(text: string): string {
   return DELIMITERS.reduce((best, one) => (score(one) > score(best) + 1e-9 ? one : best));
 }
 
-/** A text table as a sheet. Every cell stays text here: numbers and dates are read column by column, with one stated way for the whole column. */
+/**
+ * A text table as a sheet. Every cell stays text here: numbers and dates are read column by column, with one
+ * stated way for the whole column.
+ */
 export function readCsvCells(bytes: Uint8Array, name: string): CsvSheet {
   if (bytes.length === 0) throw new BadFile('The file is empty.');
   const { text, coding } = decode(bytes);

@@ -20,7 +20,10 @@ const sheetName = (fileName: string): string =>
     .replace(/[[\]:*?/\\]/g, ' ')
     .slice(0, 31) || 'Records';
 
-/** Reads the bytes of an .xlsx or .csv file, yielding the share done. Never throws for a bad file: the fault is a sentence. */
+/**
+ * Reads the bytes of an .xlsx or .csv file, yielding the share done. Never throws for a bad file: the fault
+ * is a sentence.
+ */
 export function* readFileCells(bytes: Uint8Array, fileName: string): Generator<number, FileCells> {
   try {
     if (isTextName(fileName) && !isZipOrOffice(bytes)) {

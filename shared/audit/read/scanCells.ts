@@ -48,7 +48,10 @@ const text = (bytes: Uint8Array, from: number, to: number): string => {
 const longNumber = (bytes: Uint8Array, from: number, to: number): number =>
   Number(text(bytes, from, to).trim() || NaN);
 
-/** A number as files write it. Up to 15 digits are exact as digits ÷ power of ten; anything else goes the long way. */
+/**
+ * A number as files write it. Up to 15 digits are exact as digits ÷ power of ten; anything else goes the long
+ * way.
+ */
 function number(bytes: Uint8Array, from: number, to: number): number {
   const isNegative = bytes[from] === 0x2d;
   const start = isNegative ? from + 1 : from;
@@ -121,7 +124,10 @@ export class CellScanner {
     }
   }
 
-  /** Goes to after the name of the next opening tag; '' at the end. Closing tags, comments and declarations are passed over. */
+  /**
+   * Goes to after the name of the next opening tag; '' at the end. Closing tags, comments and declarations
+   * are passed over.
+   */
   private tag(): string {
     const { bytes } = this;
     for (;;) {
@@ -165,7 +171,10 @@ export class CellScanner {
     throw new BadCells('a comment does not end');
   }
 
-  /** Shows every attribute of the tag at hand (places of its name and value) and passes its >. TRUE when the tag is empty. */
+  /**
+   * Shows every attribute of the tag at hand (places of its name and value) and passes its >. TRUE when the
+   * tag is empty.
+   */
   private attribute(visit: (name: number, width: number, from: number, to: number) => void): boolean {
     const { bytes } = this;
     for (let i = this.at; i < bytes.length;) {

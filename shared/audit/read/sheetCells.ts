@@ -3,8 +3,9 @@ import { addressOf } from '../../formula/address';
 import type { Cell } from '../../values';
 
 /**
- * A sheet as columns of cells. Only rows that hold anything are kept, so a sheet whose size says 1,048,576 rows costs what is in it.
- * Positions are kept rows (0, 1, 2, …); `rows` gives the row of the sheet behind each.
+ * A sheet as columns of cells. Only rows that hold anything are kept, so a sheet whose size says 1,048,576
+ * rows costs what is in it. Positions are kept rows (0, 1, 2, …); `rows` gives the row of the sheet behind
+ * each.
  */
 export interface SheetCells {
   readonly name: string;

@@ -6,7 +6,10 @@ import { capitalNoun, nounOf, shown } from './show';
 
 const slipKey = ({ slip }: Scored): string => `${slip.field} ${slip.meant}`;
 
-/** The relations a record breaks, each with its likeliest slip. One slip that mends several goes before several that mend one each. */
+/**
+ * The relations a record breaks, each with its likeliest slip. One slip that mends several goes before
+ * several that mend one each.
+ */
 export function assess(said: Said): readonly Broken[] {
   if (said.assessment) return said.assessment;
   const faults = broken(said);

@@ -24,7 +24,10 @@ const rule = ({ id, severity = 'impossible', ...words }: Words): RowRule => ({
       .map((one) => inconsistency(one, said)),
 });
 
-/** Numbers that must follow from others in the same record. A slip that explains the difference is reported by the rules of slips instead. */
+/**
+ * Numbers that must follow from others in the same record. A slip that explains the difference is reported by
+ * the rules of slips instead.
+ */
 export const consistencyRules: readonly RowRule[] = [
   rule({
     id: 'EGGS.PRODUCT',
@@ -176,7 +179,9 @@ export const consistencyRules: readonly RowRule[] = [
     id: 'FCR.STATED',
     title: 'Feed conversion does not follow from feed and gain',
     checks: 'Feed conversion against feed ÷ (end − start weight of the batch).',
-    why: 'Counting the final weight as gain, or the stocked number as harvested, makes it look better than it is.',
+    why:
+      'Counting the final weight as gain, or the stocked number as harvested, makes it ' +
+      'look better than it is.',
     sources: ['DEFINITION'],
     examples: [
       {

@@ -5,7 +5,10 @@ import { placeOf } from '../table';
 import type { TableRule, TableVerdict } from './rule';
 import { capitalNoun, shown } from './show';
 
-/** Measured anew each time, and fine enough that the same value does not come again and again. Numbers that rest on a weekly sample are left out. */
+/**
+ * Measured anew each time, and fine enough that the same value does not come again and again. Numbers that
+ * rest on a weekly sample are left out.
+ */
 const MEASURED = NUMERIC_FIELDS.filter(
   (name) =>
     fieldSpec(name).isMeasured &&
@@ -47,7 +50,10 @@ function longRuns(values: Float64Array): {
   return { runs, n, isOne: changes === 1 };
 }
 
-/** How often the next value equals the one before, outside long stretches: from neighbours and from how often each value occurs. */
+/**
+ * How often the next value equals the one before, outside long stretches: from neighbours and from how often
+ * each value occurs.
+ */
 function chanceOfRepeat(values: Float64Array, long: readonly Run[], n: number): number {
   const counts = new Map<number, number>();
   let [inside, repeats, before] = [0, 0, NaN];
@@ -196,7 +202,8 @@ export const copiedRules: readonly TableRule[] = [
     needs: MEASURED.map((name) => [name]),
     check: copied,
     checks:
-      'Five or more equal measured values in a row, when equal neighbours are otherwise too rare for that; and measured columns that hold one value throughout.',
+      'Five or more equal measured values in a row, when equal neighbours are otherwise ' +
+      'too rare for that; and measured columns that hold one value throughout.',
     why: 'A copied value looks like a careful measurement and hides that none was made.',
     sources: ['PRACTICE'],
     examples: [
@@ -229,7 +236,8 @@ export const copiedRules: readonly TableRule[] = [
     ],
     check: repeated,
     checks:
-      'Records whose every number is the same as in an earlier one, when together they carry nine digits or more.',
+      'Records whose every number is the same as in an earlier one, when together they ' +
+      'carry nine digits or more.',
     why: 'A run counted twice raises every average it is in.',
     sources: ['PRACTICE'],
     examples: [

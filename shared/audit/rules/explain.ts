@@ -70,7 +70,10 @@ function gain(said: Said, { field, seen, meant }: Slip): number {
   return Math.abs(Math.log(seen / middle)) - Math.abs(Math.log(meant / middle));
 }
 
-/** How nearly the relation must hold afterwards: roughly, a slip in some cell or other explains any difference. */
+/**
+ * How nearly the relation must hold afterwards: roughly, a slip in some cell or other explains any
+ * difference.
+ */
 const NEARNESS: Readonly<Record<SlipKind, number>> = {
   ten: 0.025,
   thousand: 0.025,
@@ -79,7 +82,10 @@ const NEARNESS: Readonly<Record<SlipKind, number>> = {
 };
 const KIND_COST: Readonly<Record<SlipKind, number>> = { ten: 0, thousand: 0.05, digits: 0.1, pound: 0.2 };
 
-/** Does the field still matter once it is put right? A slip that makes it vanish from a difference explains anything. */
+/**
+ * Does the field still matter once it is put right? A slip that makes it vanish from a difference explains
+ * anything.
+ */
 function matters(said: Said, relation: Relation, { field, meant }: Slip): boolean {
   if (field === relation.result) return true;
   const at = (value: number): number => relation.compute((name) => (name === field ? value : said.num(name)));
@@ -91,7 +97,10 @@ export interface Scored {
   readonly score: number;
 }
 
-/** Every slip in one of the cells after which a broken relation holds, best first; a change of unit that makes the value stranger is no explanation. */
+/**
+ * Every slip in one of the cells after which a broken relation holds, best first; a change of unit that makes
+ * the value stranger is no explanation.
+ */
 export function explanations(said: Said, relation: Relation): Scored[] {
   const found: Scored[] = [];
   for (const field of fieldsOf(relation)) {

@@ -240,7 +240,9 @@ export const formulaBookRules: readonly BookRule[] = [
     needs: [[]],
     check: links,
     checks: 'Calls of our functions with a link such as [2]! in front.',
-    why: 'It happens when a sheet is opened where the add-in is missing and saved again; the call is then dead.',
+    why:
+      'It happens when a sheet is opened where the add-in is missing and saved again; the ' +
+      'call is then dead.',
     sources: ['PRACTICE'],
     examples: [
       {

@@ -9,7 +9,10 @@ const COUNTS = NUMERIC_FIELDS.filter(
 );
 const LEAST = 10;
 const LARGE = 1000;
-/** From this share on, counts that end in 00 were rounded or guessed; counting by weight leaves one in a hundred. */
+/**
+ * From this share on, counts that end in 00 were rounded or guessed; counting by weight leaves one in a
+ * hundred.
+ */
 const HEAPED = 0.5;
 
 /** How many large counts end in two zeros. */

@@ -84,7 +84,10 @@ export interface Standing {
   readonly n: number;
 }
 
-/** Where a value stands among others: robust deviations from their middle, on logarithms where all are above 0 and they spread by factors. NaN among them is left out. */
+/**
+ * Where a value stands among others: robust deviations from their middle, on logarithms where all are above 0
+ * and they spread by factors. NaN among them is left out.
+ */
 export function standingOf(value: number, others: readonly number[], isLog: boolean, least = 1e-9): Standing {
   const to = (x: number): number => (isLog ? Math.log10(x) : x);
   const { middle, spread, n } = robust(others.map(to));
@@ -184,7 +187,9 @@ export const historyRules: readonly TableRule[] = [
     needs: JUDGED.map((name) => [name]),
     check: far,
     checks: `Each value against the middle of its own column: more than ${FAR} robust deviations away (median and median absolute deviation, on logarithms for weights and counts), from ${LEAST} values on.`,
-    why: 'What is usual on this farm is the best yardstick there is; a run that far off deserves a second look, right or wrong.',
+    why:
+      'What is usual on this farm is the best yardstick there is; a run that far off ' +
+      'deserves a second look, right or wrong.',
     sources: ['PRACTICE'],
     examples: [
       {

@@ -29,9 +29,15 @@ const outside = (said: Said, fields: ReadonlySet<NumericField>): Verdict[] => {
   return found;
 };
 
-/** Counts per gram of African catfish ran from 435 to 1,176 (DADEBO00); a little is left on both sides for other scales and drops of water. */
+/**
+ * Counts per gram of African catfish ran from 435 to 1,176 (DADEBO00); a little is left on both sides for
+ * other scales and drops of water.
+ */
 const PER_GRAM = [400, 1250] as const;
-/** Stripped eggs weighed 14.3 % of the body in the best season (GRAAF95); twice that is not a spawning of these fish. */
+/**
+ * Stripped eggs weighed 14.3 % of the body in the best season (GRAAF95); twice that is not a spawning of
+ * these fish.
+ */
 const YIELD_MOST = 0.3;
 
 const eggVerdicts = (said: Said): Verdict[] => {
@@ -64,7 +70,10 @@ const yieldVerdict = (said: Said): Verdict | undefined => {
     : undefined;
 };
 
-/** A ready-made solution is given to females at 0.25 to 0.80 mL/kg (READYMADE); other preparations are mixed to other volumes. */
+/**
+ * A ready-made solution is given to females at 0.25 to 0.80 mL/kg (READYMADE); other preparations are mixed
+ * to other volumes.
+ */
 const READY_MADE = [0.2, 1] as const;
 const ANY = [0.05, 4] as const;
 const perKilogram = (said: Said): Verdict | undefined => {

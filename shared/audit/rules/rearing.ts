@@ -3,7 +3,10 @@ import { specificGrowth } from '../../growth/specificGrowth';
 import type { RowRule, Said, Verdict } from './rule';
 import { percent, plain } from './show';
 
-/** Most a day's ration can be of the body, by weight of one fish: trials fed fry at 25 % and fingerlings at 2 to 15 % (judgement above that). */
+/**
+ * Most a day's ration can be of the body, by weight of one fish: trials fed fry at 25 % and fingerlings at 2
+ * to 15 % (judgement above that).
+ */
 const mostRation = (weight: number): number => (weight < 0.1 ? 2 : weight < 1 ? 1 : weight < 10 ? 0.4 : 0.2);
 const LEAST_RATION = 0.001;
 
@@ -28,7 +31,10 @@ function rationVerdict(said: Said): Verdict | undefined {
   };
 }
 
-/** % per day that no fish of that size has kept up: 4 g fish in warm ponds made 4.8 (SOLARPOND), larvae from day 7 12.5 (MAKERERE), newly feeding larvae near 50 (LEGE92, digitised). */
+/**
+ * % per day that no fish of that size has kept up: 4 g fish in warm ponds made 4.8 (SOLARPOND), larvae from
+ * day 7 12.5 (MAKERERE), newly feeding larvae near 50 (LEGE92, digitised).
+ */
 const mostGrowth = (start: number): number => (start < 0.1 ? 75 : start < 1 ? 30 : start < 10 ? 15 : 8);
 
 function growthVerdict(said: Said): Verdict | undefined {
@@ -138,7 +144,9 @@ export const rearingRules: readonly RowRule[] = [
     needs: [['conversion'], ['feed', 'startWeight', 'endWeight', 'stocked', 'alive']],
     check: conversionVerdict,
     checks: 'Feed conversion, written down or worked out, from 0.45 to 6.',
-    why: 'Water makes up most of a fish, so a little less than 1 is possible; far less is a wrong weight or number.',
+    why:
+      'Water makes up most of a fish, so a little less than 1 is possible; far less is a ' +
+      'wrong weight or number.',
     sources: ['BASH23', 'PRACTICE'],
     examples: [
       { record: { conversion: 0.12 }, says: 'beyond belief', because: '1.2 without its point moved.' },

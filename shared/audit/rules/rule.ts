@@ -57,7 +57,10 @@ interface About {
   readonly severity: Severity;
 }
 
-/** Sheets of an example: rows of cells; a text that starts with = is a formula whose value is the 0 beside it or given as [value, formula]. */
+/**
+ * Sheets of an example: rows of cells; a text that starts with = is a formula whose value is the 0 beside it
+ * or given as [value, formula].
+ */
 export type ExampleCell = Cell | readonly [Cell, string];
 export interface SheetExample {
   readonly sheets: Readonly<Record<string, readonly (readonly ExampleCell[])[]>>;
@@ -97,7 +100,10 @@ export interface TableRule extends About {
   readonly examples: readonly SheetExample[];
 }
 
-/** Judges all tables, or the cells of all sheets. A text instead of verdicts says why nothing could be checked. */
+/**
+ * Judges all tables, or the cells of all sheets. A text instead of verdicts says why nothing could be
+ * checked.
+ */
 export interface BookRule extends About {
   readonly scope: 'book';
   readonly needs: readonly (readonly FieldName[])[];

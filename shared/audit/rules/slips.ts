@@ -66,7 +66,8 @@ export const slipRules: readonly RowRule[] = [
   slipRule('SLIP.TEN', 'ten', {
     title: 'A decimal point in the wrong place',
     checks:
-      'A value that breaks what follows from it, and fits when taken ten or a hundred times smaller or larger.',
+      'A value that breaks what follows from it, and fits when taken ten or a hundred ' +
+      'times smaller or larger.',
     why: 'A point left out or set wrong is the commonest slip of all.',
     sources: ['PRACTICE'],
     examples: [

@@ -102,8 +102,11 @@ export const stageRules: readonly RowRule[] = [
     needs: [...pairsOf(CHAIN), ...PAIRS.map((pair) => [...pair])],
     check: stageVerdicts,
     checks:
-      'Eggs, fertilised, hatched, fry, fingerlings and stocked, alive: none may be above the one before (2 % are left for counting by weight).',
-    why: 'Eggs do not multiply: a later stage that counts more means one of the two was counted or typed wrong.',
+      'Eggs, fertilised, hatched, fry, fingerlings and stocked, alive: none may be above ' +
+      'the one before (2 % are left for counting by weight).',
+    why:
+      'Eggs do not multiply: a later stage that counts more means one of the two was ' +
+      'counted or typed wrong.',
     sources: ['DEFINITION'],
     examples: [
       {

@@ -5,7 +5,9 @@ export interface Robust {
   readonly n: number;
 }
 
-/** Makes the median absolute deviation comparable with a standard deviation (normal distribution: 1 / 0.6745). */
+/**
+ * Makes the median absolute deviation comparable with a standard deviation (normal distribution: 1 / 0.6745).
+ */
 const TO_DEVIATION = 1.4826;
 
 /** Puts the k-th smallest at place k, everything smaller before it (Hoare's selection, no full sort). */

@@ -7,9 +7,15 @@ import { hoursFromDays } from '../../units/convert';
 import type { AuditOptions, LatencyOffsets, RowRule, Said, Verdict } from './rule';
 import { hoursText, plain } from './show';
 
-/** A farm's own fish and thermometer may differ from every published one by this share (common practice, no source). */
+/**
+ * A farm's own fish and thermometer may differ from every published one by this share (common practice, no
+ * source).
+ */
 const OWN = 0.15;
-/** A trial that does not name its hormone did best at 14 h at 29.5 °C (AGBEBI): it counts where the record names none either, half a degree around. */
+/**
+ * A trial that does not name its hormone did best at 14 h at 29.5 °C (AGBEBI): it counts where the record
+ * names none either, half a degree around.
+ */
 const NAMELESS = { low: 29, high: 30, hours: 14 } as const;
 
 const words = (text: string): string[] =>
@@ -22,7 +28,9 @@ const isAlike = (profile: Profile, named: string): boolean =>
     words(named).includes(word),
   );
 
-/** Profiles that may be meant: those that share a word with what was written down, else all of the species. */
+/**
+ * Profiles that may be meant: those that share a word with what was written down, else all of the species.
+ */
 function profilesFor(list: readonly Profile[], named: string, species: string): readonly Profile[] {
   const kind = species.trim().toLowerCase();
   const ofSpecies = list.filter((p) =>
@@ -71,7 +79,10 @@ function remember(
 const NO_OFFSETS: LatencyOffsets = { whole: 0, by: {} };
 const offsetFor = ({ whole, by }: LatencyOffsets, profile: string): number => by[profile] ?? whole;
 
-/** Hours after injection in which a strip can be right, over all profiles that may be meant; undefined outside their temperatures. */
+/**
+ * Hours after injection in which a strip can be right, over all profiles that may be meant; undefined outside
+ * their temperatures.
+ */
 export const latencySpan = (
   temperature: number,
   preparation: string,
@@ -96,7 +107,10 @@ const nameless = (temperature: number, preparation: string, offset: number): Spa
   return [{ low: firstCheck, high: tooLate, from: 'a trial without a named hormone' }];
 };
 
-/** Hours from fertilisation in which a hatch can be noted: from the first of the fastest table to the last of the slowest. */
+/**
+ * Hours from fertilisation in which a hatch can be noted: from the first of the fastest table to the last of
+ * the slowest.
+ */
 export const hatchSpan = (temperature: number, species: string): Span | undefined =>
   remember(NO_OFFSETS, `hatch|${species}`, temperature, () =>
     spanOf(
@@ -172,8 +186,12 @@ export const timingRules: readonly RowRule[] = [
       ['latency', 'temperature'],
     ],
     checks:
-      "Hours from injection to strip against the published windows at that temperature, of the preparation named or of all for the species, widened by 15 %; moved by the farm's own offset where a sheet of its rates says one.",
-    why: 'Warmth sets the hour: at 20 °C it is three times as long as at 30 °C. A strip at the wrong hour loses the eggs, a wrong time or temperature loses the record.',
+      'Hours from injection to strip against the published windows at that temperature, of ' +
+      'the preparation named or of all for the species, widened by 15 %; moved by the ' +
+      "farm's own offset where a sheet of its rates says one.",
+    why:
+      'Warmth sets the hour: at 20 °C it is three times as long as at 30 °C. A strip at ' +
+      'the wrong hour loses the eggs, a wrong time or temperature loses the record.',
     sources: ['GRAAF96', 'OKER15', 'AUDU23', 'AGBEBI', 'PROKES15'],
     examples: [
       {
@@ -209,8 +227,11 @@ export const timingRules: readonly RowRule[] = [
       ['incubationHours', 'temperature'],
     ],
     checks:
-      'Hours from fertilisation to hatch against the published tables at that temperature, from first to last hatch.',
-    why: 'Eggs hatch by warmth, not by habit: a hatch a day early or late is a wrong date or a wrong reading.',
+      'Hours from fertilisation to hatch against the published tables at that temperature, ' +
+      'from first to last hatch.',
+    why:
+      'Eggs hatch by warmth, not by habit: a hatch a day early or late is a wrong date or ' +
+      'a wrong reading.',
     sources: ['GRAAF96', 'ACEH19', 'AMPCLARIAS', 'UKAKALU'],
     examples: [
       {

@@ -43,7 +43,10 @@ const once = (key: string, compute: () => number): number => {
 const k = constantsAt(TEMPERATURE);
 const back = { temperature: TEMPERATURE, calcium: 0, ionicStrength: 0 };
 
-/** Least mmol/L that could have made the rise: in water with no more carbon dioxide than the air gives, and before any more comes in. */
+/**
+ * Least mmol/L that could have made the rise: in water with no more carbon dioxide than the air gives, and
+ * before any more comes in.
+ */
 const leastDose = (material: MaterialName, ph: number, after: number): number =>
   once(`least ${material} ${ph} ${after}`, () => {
     const got = doseTo(k, airedWater(k, back, ph, AIR_CO2_PPM), MATERIALS[material], after, 'closed');
@@ -151,7 +154,9 @@ export const waterRules: readonly RowRule[] = [
     needs: [['ph', 'phAfter', 'materialDose', 'volume']],
     check: phVerdict,
     checks:
-      'pH before and after against what the dose can do: in the least and the most buffered water, or in water of the alkalinity given. Soda ash is taken when no product is named.',
+      'pH before and after against what the dose can do: in the least and the most ' +
+      'buffered water, or in water of the alkalinity given. Soda ash is taken when no ' +
+      'product is named.',
     why: 'pH read before it settled, grams for kilograms, or a volume that was guessed.',
     sources: ['PLBU82', 'PHREEQC', 'NOAACO2', 'PRACTICE'],
     examples: [

@@ -12,12 +12,16 @@ export const femaleWeight = num(kilogram, {
 export const eggShare = num(share, {
   above: 0,
   max: 0.4,
-  doc: 'Stripped egg weight as a share of body weight. Published for African catfish: 14.3 % in the rains, 1.3 % in the dry season.',
+  doc:
+    'Stripped egg weight as a share of body weight. Published for African catfish: 14.3 ' +
+    '% in the rains, 1.3 % in the dry season.',
 });
 export const eggsPerGram = num(perGram, {
   above: 0,
   max: 3000,
-  doc: 'Eggs per gram of eggs, counted in a sample; not per gram of fish. Published for African catfish: 435 to 1176, mean 669.',
+  doc:
+    'Eggs per gram of eggs, counted in a sample; not per gram of fish. Published for ' +
+    'African catfish: 435 to 1176, mean 669.',
 });
 export const spawning = num(share, {
   above: 0,
@@ -40,7 +44,9 @@ export const femalesNeeded = defineFunction({
   returns: value(count, 'Females to inject, rounded up.'),
   valid: 'Any egg yield; it changes 11-fold over the year, so use the season, or your own last strips',
   sources: ['GRAAF95', 'DADEBO00', 'BRZUSKA03', 'DEFINITION'],
-  help: 'Eggs ÷ (weight × egg share × eggs per gram × share that spawns), rounded up. Fewer than 50 parents of each sex raises inbreeding: see SPAWN.INBREEDING.RATE.',
+  help:
+    'Eggs ÷ (weight × egg share × eggs per gram × share that spawns), rounded up. Fewer ' +
+    'than 50 parents of each sex raises inbreeding: see SPAWN.INBREEDING.RATE.',
   examples: [
     {
       args: [523854, 1, 0.143, 669],
@@ -84,7 +90,9 @@ export const eggsExpected = defineFunction({
   ),
   valid: 'Any egg yield; yields differ widely between females, so weigh and count what you strip',
   sources: ['GRAAF95', 'DADEBO00', 'DEFINITION'],
-  help: 'Eggs per gram are counted per gram of eggs. A web figure of 700 eggs per gram of body weight is a mix-up: 700 is per gram of eggs.',
+  help:
+    'Eggs per gram are counted per gram of eggs. A web figure of 700 eggs per gram of ' +
+    'body weight is a mix-up: 700 is per gram of eggs.',
   examples: [
     { args: [1, 0.143, 669], gives: [['143.0', '95667']], because: '14.3 % of 1 kg, 669 eggs in each gram.' },
     {
@@ -127,9 +135,12 @@ export const femalesSeason = defineFunction({
     'Whole females, and how many when the yield is at the low end.',
   ),
   valid:
-    'African catfish in a wet and dry tropical year: stripped eggs 14.3 ± 1.3 % of body weight in the rains, 1.3 ± 0.3 % in the dry season',
+    'African catfish in a wet and dry tropical year: stripped eggs 14.3 ± 1.3 % of body ' +
+    'weight in the rains, 1.3 ± 0.3 % in the dry season',
   sources: ['GRAAF95', 'DADEBO00'],
-  help: 'Season changes the yield 11-fold: a plan with one constant is wrong by that much. Replace it with your own strips as soon as you have them (SPAWN.FEMALES.NEEDED).',
+  help:
+    'Season changes the yield 11-fold: a plan with one constant is wrong by that much. ' +
+    'Replace it with your own strips as soon as you have them (SPAWN.FEMALES.NEEDED).',
   examples: [
     {
       args: [523854, 1, 'rainy'],
@@ -182,7 +193,9 @@ export const broodWeightNeeded = defineFunction({
     eggsPerKilogram: num(perKilogram, {
       above: 0,
       max: 1e6,
-      doc: 'Eggs per kg of female. Published when stripped: 28,000 to 37,600 for African catfish, 100,000 to 200,000 for common carp.',
+      doc:
+        'Eggs per kg of female. Published when stripped: 28,000 to 37,600 for African ' +
+        'catfish, 100,000 to 200,000 for common carp.',
     }),
     hatch: num(share, { above: 0, max: 1, default: 1, doc: 'Share of eggs that hatch.' }),
     survival: num(share, { above: 0, max: 1, default: 1, doc: 'Share of the hatched that live to be fry.' }),
@@ -197,7 +210,8 @@ export const broodWeightNeeded = defineFunction({
       args: [1000000, 6613.868, 0.7, 0.7, 0.5],
       gives: '617.1',
       because:
-        '3000 eggs per pound, 70 % hatch, 70 % to swim-up, half spawn: 1,360.5 lb; the bulletin prints 612 to 907 kg.',
+        '3000 eggs per pound, 70 % hatch, 70 % to swim-up, half spawn: 1,360.5 lb; the ' +
+        'bulletin prints 612 to 907 kg.',
     },
     {
       args: [1000000, 6613.868, 0],

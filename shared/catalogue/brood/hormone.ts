@@ -40,13 +40,17 @@ const dose = num(amountPerKilogram, {
   above: 0,
   max: 100_000,
   optional: true,
-  doc: 'Amount per kg of fish in the unit of the preparation. Left out: 0.5 mL, 4 mg carp or 8 mg tilapia pituitary, 3000 IU hCG, 40 or 30 µg GnRHa.',
+  doc:
+    'Amount per kg of fish in the unit of the preparation. Left out: 0.5 mL, 4 mg carp ' +
+    'or 8 mg tilapia pituitary, 3000 IU hCG, 40 or 30 µg GnRHa.',
 });
 const concentration = num(amountPerMillilitre, {
   above: 0,
   max: 1e6,
   optional: true,
-  doc: 'Amount in each mL of what is in the syringe (mg, µg or IU per mL); not needed for a solution dosed by volume.',
+  doc:
+    'Amount in each mL of what is in the syringe (mg, µg or IU per mL); not needed for a ' +
+    'solution dosed by volume.',
 });
 const SOURCES = [
   'BRZUSKA03',
@@ -59,10 +63,16 @@ const SOURCES = [
   'READYMADE',
 ] as const;
 const VALID =
-  'African catfish, females: 0.4 to 0.5 mL/kg ready-made, 3 to 4 mg/kg carp pituitary, 6 to 10 mg/kg tilapia pituitary, 500 to 6000 IU/kg hCG, 30 to 40 µg/kg GnRHa with an antagonist; more than five times off these is refused as a slip of units';
+  'African catfish, females: 0.4 to 0.5 mL/kg ready-made, 3 to 4 mg/kg carp pituitary, ' +
+  '6 to 10 mg/kg tilapia pituitary, 500 to 6000 IU/kg hCG, 30 to 40 µg/kg GnRHa with ' +
+  'an antagonist; more than five times off these is refused as a slip of units';
 const HELP =
-  'A single injection is enough for African catfish (no preparatory dose; recalled from the handbook and agreed by every study seen). Males were given half the dose of hCG in one study. ' +
-  'A ready-made solution holds about 20 µg GnRHa and 10 mg domperidone in each mL, so 0.5 mL/kg is 10 µg/kg and 5 mg/kg. Powder is taken up in salt water of 0.9 %, about 0.5 to 1 mL per kg of fish (recalled). GnRHa alone made few ovulate (17 %).';
+  'A single injection is enough for African catfish (no preparatory dose; recalled ' +
+  'from the handbook and agreed by every study seen). Males were given half the dose ' +
+  'of hCG in one study. ' +
+  ('A ready-made solution holds about 20 µg GnRHa and 10 mg domperidone in each mL, so ' +
+    '0.5 mL/kg is 10 µg/kg and 5 mg/kg. Powder is taken up in salt water of 0.9 %, about ' +
+    '0.5 to 1 mL per kg of fish (recalled). GnRHa alone made few ovulate (17 %).');
 
 const found = (name: string): Preparation =>
   PREPARATIONS.find((p) => p.name === name) ?? {
@@ -175,7 +185,9 @@ const firstShare = num(share, {
   min: 0,
   max: 0.9,
   default: 0,
-  doc: 'Share given in a first, preparatory injection; 0 for a single one. 10 % was published for migrants of South America.',
+  doc:
+    'Share given in a first, preparatory injection; 0 for a single one. 10 % was ' +
+    'published for migrants of South America.',
 });
 
 export const hormoneTable = defineFunction({
@@ -276,10 +288,13 @@ export const hormoneSplit = defineFunction({
     'Parts in the unit given; latency counts from the second.',
   ),
   valid:
-    'Published for South American migrants, 10 % then 90 % after 12 h; African catfish needs one injection only',
+    'Published for South American migrants, 10 % then 90 % after 12 h; African catfish ' +
+    'needs one injection only',
   sources: ['NEOTROP13', 'GRAAF96'],
   cautions: ['HORMONE'],
-  help: 'For African catfish all studies seen used a single injection, and the handbook (recalled) asks for no preparatory dose. Split only for species that need it.',
+  help:
+    'For African catfish all studies seen used a single injection, and the handbook ' +
+    '(recalled) asks for no preparatory dose. Split only for species that need it.',
   examples: [
     { args: [5.5], gives: [['0.55', '4.95', '']], because: '10 % and 90 % of 5.5 mg/kg.' },
     {
@@ -341,7 +356,9 @@ export const pituitaryDonors = defineFunction({
   valid: 'African catfish; 1.5 kg of donors per kg of fish, latency 12 h at 28 °C and 20 h at 22 °C',
   sources: ['CLARIIDPAGE'],
   cautions: ['HORMONE'],
-  help: 'Glands keep up to 18 months in acetone or alcohol. Another study used two glands of donors as heavy as the female.',
+  help:
+    'Glands keep up to 18 months in acetone or alcohol. Another study used two glands of ' +
+    'donors as heavy as the female.',
   examples: [
     { args: [1, 0.5], gives: '3', because: '1.5 kg of donors at 0.5 kg each.' },
     {

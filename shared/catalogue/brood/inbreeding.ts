@@ -15,11 +15,15 @@ const females = num(count, { min: 1, max: 1e6, whole: true, doc: 'Females whose 
 const males = num(count, { min: 1, max: 1e6, whole: true, doc: 'Males whose offspring are kept.' });
 const already = num(share, { min: 0, max: 1, default: 0, doc: 'Inbreeding of the stock already, if known.' });
 const VALID =
-  'Every parent contributes about alike; not where the same males are used again and again, and pooled milt counts as fewer males';
+  'Every parent contributes about alike; not where the same males are used again and ' +
+  'again, and pooled milt counts as fewer males';
 const HELP =
-  'Advice: keep the rate at 0.5 to 1 % per generation, that is 25 of each sex for 1 % and 50 of each for 0.5 %; Ne of 50 for a short time, 500 for a long one. ' +
-  'Choosing the best makes it worse than the formula: 50 pairs or more with 30 to 50 offspring each keep about 1 %, too few pairs 6 to 8 %. ' +
-  'One generation of full sibs cost trout up to half of the hatch. Each male is used once, so males usually set the limit.';
+  'Advice: keep the rate at 0.5 to 1 % per generation, that is 25 of each sex for 1 % ' +
+  'and 50 of each for 0.5 %; Ne of 50 for a short time, 500 for a long one. ' +
+  ('Choosing the best makes it worse than the formula: 50 pairs or more with 30 to 50 ' +
+    'offspring each keep about 1 %, too few pairs 6 to 8 %. ') +
+  ('One generation of full sibs cost trout up to half of the hatch. Each male is used ' +
+    'once, so males usually set the limit.');
 
 export const breedersEffective = defineFunction({
   id: 'BREEDERS.EFFECTIVE',
@@ -142,7 +146,10 @@ export const lotBreeders = defineFunction({
   ),
   valid: `${VALID}. Equal volumes of milt do not mean equal offspring: one of several males usually dominates (from memory)`,
   sources: ['DEFINITION', 'SALMONIDBOOK', 'NACAINBREED'],
-  help: 'Parents that count = (sum)² ÷ sum of squares. Fertilise the eggs of each female in parts, each with one male, rather than with a mix, and keep alike from every part (SPAWN.LOT.KEEP).',
+  help:
+    'Parents that count = (sum)² ÷ sum of squares. Fertilise the eggs of each female in ' +
+    'parts, each with one male, rather than with a mix, and keep alike from every part ' +
+    '(SPAWN.LOT.KEEP).',
   examples: [
     {
       args: [
@@ -187,7 +194,9 @@ export const lotKeep = defineFunction({
   ),
   valid: 'Lots that are one family each; 30 to 50 from each of 50 pairs or more keep inbreeding near 1 %',
   sources: ['BENTSEN02', 'DEFINITION'],
-  help: 'Take them at random from each lot before grading: the largest of a mass lot often have the same few parents.',
+  help:
+    'Take them at random from each lot before grading: the largest of a mass lot often ' +
+    'have the same few parents.',
   examples: [
     {
       args: [[[400], [12], [300]], 100],

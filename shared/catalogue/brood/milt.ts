@@ -7,7 +7,9 @@ const eggs = num(count, { min: 0, max: 1e10, doc: 'Eggs to fertilise.' });
 const spermDensity = num(spermPerMillilitre, {
   min: 1e6,
   max: 1e12,
-  doc: 'Sperm per mL of undiluted milt. Published counts differ ten-fold: 5.6E9 to 6.5E9 and 3.8E10 to 9.7E10.',
+  doc:
+    'Sperm per mL of undiluted milt. Published counts differ ten-fold: 5.6E9 to 6.5E9 ' +
+    'and 3.8E10 to 9.7E10.',
 });
 const spermPerEgg = num(count, {
   above: 0,
@@ -27,10 +29,14 @@ const motile = num(share, {
   doc: 'Share of sperm that swim. Published: 40 % in males under 1 kg, 82 % above 1.5 kg.',
 });
 const VALID =
-  'African catfish, 3,000 sperm per egg or more; best at 15,000 (80 % fertilised), more than that partly hinders';
+  'African catfish, 3,000 sperm per egg or more; best at 15,000 (80 % fertilised), ' +
+  'more than that partly hinders';
 const HELP =
-  'Males of African catfish cannot be stripped: the testes are taken, so each male serves once. Use undiluted milt at once: 1.5 to 4 % of sperm lived after 15 minutes at room temperature. ' +
-  'Add water last: activated sperm is best at 20 s and nearly spent at 120 s. Never chill the eggs. When in doubt about the count, take the lower.';
+  'Males of African catfish cannot be stripped: the testes are taken, so each male ' +
+  'serves once. Use undiluted milt at once: 1.5 to 4 % of sperm lived after 15 minutes ' +
+  'at room temperature. ' +
+  ('Add water last: activated sperm is best at 20 s and nearly spent at 120 s. Never ' +
+    'chill the eggs. When in doubt about the count, take the lower.');
 
 export const milt = defineFunction({
   id: 'MILT.VOLUME',
@@ -106,9 +112,12 @@ export const miltDiluent = defineFunction({
     'Diluent of 9 g salt per litre.',
   ),
   valid:
-    'Milt was kept 1:5 at 4 °C in a medium with 150 mM sodium chloride (8.8 g/L) and other salts; plain 0.9 % salt water is the simple stand-in',
+    'Milt was kept 1:5 at 4 °C in a medium with 150 mM sodium chloride (8.8 g/L) and ' +
+    'other salts; plain 0.9 % salt water is the simple stand-in',
   sources: ['MANSOUR04'],
-  help: 'Fresh water in the milt starts the sperm and spends it: dry the tube, the testes and the fish. Add water only over eggs and milt together.',
+  help:
+    'Fresh water in the milt starts the sperm and spends it: dry the tube, the testes ' +
+    'and the fish. Add water only over eggs and milt together.',
   examples: [
     { args: [2], gives: [['10.00', '0.09']], because: '1:5, at 9 g/L.' },
     { args: [-1], fails: { code: '#VALUE!', says: 'from 0' }, because: 'No volume is below zero.' },

@@ -7,8 +7,11 @@ import { num, texts } from '../params';
 
 const LABELS = 'Family of each, or "line/family"; blank or ? when unknown.';
 const HELP =
-  'Labels decide: the same family counts as full sibs (offspring inbred 25 %), the same line as half sibs (12.5 %), different lines as unrelated, a blank as unknown. A label with a slash is "line/family"; without one it is a family. ' +
-  'Real relationship can be closer than labels know: bring in new fish, and do not mate fish of one mass lot with each other. Marks get lost, so tag brood fish.';
+  'Labels decide: the same family counts as full sibs (offspring inbred 25 %), the ' +
+  'same line as half sibs (12.5 %), different lines as unrelated, a blank as unknown. ' +
+  'A label with a slash is "line/family"; without one it is a family. ' +
+  ('Real relationship can be closer than labels know: bring in new fish, and do not ' +
+    'mate fish of one mass lot with each other. Marks get lost, so tag brood fish.');
 const RESULT = {
   female: column('Female', text),
   male: column('Male', text),

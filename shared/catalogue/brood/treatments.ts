@@ -59,8 +59,11 @@ export const formalinDose = defineFunction({
   sources: ['EGGFORMALIN10', 'ANTIFUNGUS', 'TROUTFORMALIN'],
   cautions: ['FORMALIN', 'BATH'],
   help:
-    'One trial found fewer eggs hatched than untreated at every strength from 50 to 250 mg/L, another had its best hatch (70 %) at 250 mg/L: the evidence disagrees, so treat only when fungus is seen. ' +
-    'Strength counts the solution as bought; 100 mg/L of it is 37 mg/L formaldehyde. Trout eggs are given 750 to 1667 mg/L, which kills all catfish eggs.',
+    'One trial found fewer eggs hatched than untreated at every strength from 50 to 250 ' +
+    'mg/L, another had its best hatch (70 %) at 250 mg/L: the evidence disagrees, so ' +
+    'treat only when fungus is seen. ' +
+    ('Strength counts the solution as bought; 100 mg/L of it is 37 mg/L formaldehyde. ' +
+      'Trout eggs are given 750 to 1667 mg/L, which kills all catfish eggs.'),
   examples: [
     { args: [20, 100], gives: '2.00', because: '20 L at 100 mg/L.' },
     {
@@ -101,7 +104,9 @@ export const frySaltDose = defineFunction({
   sources: ['FRYSALT11', 'GBULUBO98'],
   cautions: ['BATH'],
   help:
-    'Half the fry die within a day at 0.61 g/L (yolk-sac) and 0.70 g/L (swim-up); at 10 g/L none lived. Another paper saw fry live two days at 10 g/L and eggs hatch up to 5 g/L: the two differ tenfold, and the careful one is used here. ' +
+    'Half the fry die within a day at 0.61 g/L (yolk-sac) and 0.70 g/L (swim-up); at 10 ' +
+    'g/L none lived. Another paper saw fry live two days at 10 g/L and eggs hatch up to ' +
+    '5 g/L: the two differ tenfold, and the careful one is used here. ' +
     'A 3 % bath used on fingerlings of another species is never for fry.',
   examples: [
     { args: [20, 0.5, 'yolk-sac fry'], gives: '10.00', because: '20 L at 0.5 g/L.' },

@@ -19,7 +19,8 @@ export const checkHistory = defineFunction({
   },
   returns: verdict,
   valid:
-    'Ten or more earlier values; more than 6 robust deviations from their middle is far, a little more when they are few',
+    'Ten or more earlier values; more than 6 robust deviations from their middle is far, ' +
+    'a little more when they are few',
   sources: ['PRACTICE'],
   help: HELP,
   examples: [
@@ -65,7 +66,8 @@ export const checkRound = defineFunction({
         [[20_000], [35_000], [18_500], [22_000], [30_000], [25_000], [19_300], [41_000], [27_500], [23_000]],
       ],
       gives:
-        '10 of 10 values of counts end in 00 (100 %, where counting leaves about 1 %): rounded or estimated, so no interval worked out from them is true.',
+        '10 of 10 values of counts end in 00 (100 %, where counting leaves about 1 %): ' +
+        'rounded or estimated, so no interval worked out from them is true.',
       because: 'Not one was counted.',
     },
     {

@@ -100,7 +100,8 @@ export const checkEggs = defineFunction({
     {
       args: [150, 700, 1_050_000],
       gives:
-        'Number of eggs looks ten times too much: 1,050,000 seen; with 105,000 the number of eggs follows from egg weight × eggs per gram.',
+        'Number of eggs looks ten times too much: 1,050,000 seen; with 105,000 the number of ' +
+        'eggs follows from egg weight × eggs per gram.',
       because: '150 g × 700 per g.',
     },
     { args: [170, 690, 117_300, 1.2], gives: 'ok', because: '14 % of her weight, and the product follows.' },
@@ -153,7 +154,8 @@ export const checkDose = defineFunction({
     {
       args: [0.75, 3.31, 0.5],
       gives:
-        'Female weight looks in pounds: 3.31 kg seen; with 1.501 kg the hormone volume follows from weight × dose per kg.',
+        'Female weight looks in pounds: 3.31 kg seen; with 1.501 kg the hormone volume ' +
+        'follows from weight × dose per kg.',
       because: 'A scale set to pounds.',
     },
     { args: [0.6, 1.2, 0.5], gives: 'ok', because: '1.2 kg × 0.5 mL/kg.' },

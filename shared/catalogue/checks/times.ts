@@ -39,7 +39,8 @@ export const checkLatency = defineFunction({
     {
       args: [46_000.875, 46_001.875, 28, 'pituitary'],
       gives:
-        '24 h from injection to strip does not fit 28 °C: 5.75 h to 21.2 h would (pituitary, pituitary extract, own-species pituitary, tilapia pituitary).',
+        '24 h from injection to strip does not fit 28 °C: 5.75 h to 21.2 h would (pituitary, ' +
+        'pituitary extract, own-species pituitary, tilapia pituitary).',
       because: 'A day too many.',
     },
     {

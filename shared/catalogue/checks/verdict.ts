@@ -41,7 +41,10 @@ const MINOR = /^(?:COUNT\.SENSE|VALUE\.RANGE|SLIP\.)/;
 const isReady = (rule: RowRule, names: ReadonlySet<string>): boolean =>
   rule.needs.some((set) => set.every((name) => names.has(name)));
 
-/** "ok", or the sentences of everything found, worst first; "not checked" with what is missing when too little was given. */
+/**
+ * "ok", or the sentences of everything found, worst first; "not checked" with what is missing when too little
+ * was given.
+ */
 export function verdictOf(
   ids: readonly string[],
   said: Readonly<Record<string, number | string | undefined>>,
@@ -75,4 +78,6 @@ export const verdict = value(
   '"ok", what is wrong in a sentence, or "not checked" with what is missing.',
 );
 export const HELP =
-  'Gives the same verdict as the records check in the pane. Nothing is corrected: the sentence says what was seen and what would fit. Leave cells blank that you do not keep.';
+  'Gives the same verdict as the records check in the pane. Nothing is corrected: the ' +
+  'sentence says what was seen and what would fit. Leave cells blank that you do not ' +
+  'keep.';

@@ -40,7 +40,8 @@ export const shareCompare = defineFunction({
   id: 'SHARE.COMPARE',
   family: 'Counting',
   summary:
-    'Are two hatch, fertilisation or survival shares really different? Difference, interval and a verdict in words.',
+    'Are two hatch, fertilisation or survival shares really different? Difference, ' +
+    'interval and a verdict in words.',
   params: {
     firstSuccesses: whole(0, 'First run: how many hatched (or fertilised, alive).'),
     firstSample: whole(1, 'First run: out of how many.'),
@@ -59,7 +60,10 @@ export const shareCompare = defineFunction({
   ),
   valid: 'Two independent samples; two vats also differ for reasons no count can see',
   sources: ['NEWC98D', 'WILS27'],
-  help: "Newcombe's interval for the difference, built from the two Wilson intervals. A real difference between two runs is not yet a reason: the water, the female and the hour differed too.",
+  help:
+    "Newcombe's interval for the difference, built from the two Wilson intervals. A real " +
+    'difference between two runs is not yet a reason: the water, the female and the hour ' +
+    'differed too.',
   examples: [
     {
       args: [56, 70, 48, 80],
@@ -99,7 +103,8 @@ export const eggsCompare = defineFunction({
   id: 'EGGS.COMPARE',
   family: 'Counting',
   summary:
-    'Do two females (or two runs) really differ in eggs per gram? Difference, interval and a verdict in words.',
+    'Do two females (or two runs) really differ in eggs per gram? Difference, interval ' +
+    'and a verdict in words.',
   params: {
     firstWeights: weights('first'),
     firstCounts: counts('first'),
@@ -118,7 +123,9 @@ export const eggsCompare = defineFunction({
   ),
   valid: 'Two or more samples of each; samples blotted alike',
   sources: ['COCH77', 'SATT46'],
-  help: "Each side is a ratio of sums with its own standard error; the two are joined with Satterthwaite's degrees of freedom.",
+  help:
+    'Each side is a ratio of sums with its own standard error; the two are joined with ' +
+    "Satterthwaite's degrees of freedom.",
   examples: [
     {
       args: [
@@ -180,7 +187,9 @@ export const sampleSize = defineFunction({
   returns: value(count, 'How many to look at.'),
   valid: "A fair sample; the interval meant is Wilson's",
   sources: ['WILS27', 'COCH77'],
-  help: 'The smallest sample whose Wilson interval has the wished half width at the expected share. The textbook plus-or-minus asks for a few more (385 where this says 381).',
+  help:
+    'The smallest sample whose Wilson interval has the wished half width at the expected ' +
+    'share. The textbook plus-or-minus asks for a few more (385 where this says 381).',
   examples: [
     {
       args: [0.05],
@@ -233,7 +242,8 @@ export const samplesNeeded = defineFunction({
       args: [[[1.5], [1.6], [1.9]], [[36], [35], [41]], 0.05],
       gives: [['8', '0.0565']],
       because:
-        'The three published samples scatter by 5.65 %: 2.365 × 5.65 %/√8 = 4.7 %, while 7 samples give 5.2 %.',
+        'The three published samples scatter by 5.65 %: 2.365 × 5.65 %/√8 = 4.7 %, while 7 ' +
+        'samples give 5.2 %.',
     },
     {
       args: [[[1.5]], [[36]], 0.05],
@@ -247,7 +257,8 @@ export const samplesNeeded = defineFunction({
     return Number.isFinite(samples)
       ? { samples, spread }
       : noSolution(
-          'The samples differ too much: no practical number of them gives that precision. Stir better or take larger samples.',
+          'The samples differ too much: no practical number of them gives that precision. Stir ' +
+            'better or take larger samples.',
         );
   },
 });

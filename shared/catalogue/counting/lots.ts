@@ -6,13 +6,19 @@ import { confidenceParam } from './limits';
 import { intervalBasis, sampleSlip } from './slips';
 
 const METHOD =
-  "Ratio of sums: all counts together divided by all sample sizes together. The interval uses the spread of the samples around that ratio (Cochran's ratio estimator, shrunk by the share of the lot that was sampled) and t with one degree of freedom less than samples. The average of the single ratios is another estimator and gives another number. A single sample has no spread: its interval is the chance of the count alone and too narrow.";
+  'Ratio of sums: all counts together divided by all sample sizes together. The ' +
+  "interval uses the spread of the samples around that ratio (Cochran's ratio " +
+  'estimator, shrunk by the share of the lot that was sampled) and t with one degree ' +
+  'of freedom less than samples. The average of the single ratios is another estimator ' +
+  'and gives another number. A single sample has no spread: its interval is the chance ' +
+  'of the count alone and too narrow.';
 
 export const eggsByWeight = defineFunction({
   id: 'EGGS.BYWEIGHT',
   family: 'Counting',
   summary:
-    'Number of eggs in a spawn from its weight and a few weighed and counted samples, with an honest interval.',
+    'Number of eggs in a spawn from its weight and a few weighed and counted samples, ' +
+    'with an honest interval.',
   params: {
     totalWeight: num(gram, {
       above: 0,

@@ -27,7 +27,8 @@ export const shareOf = defineFunction({
   id: 'SHARE.INTERVAL',
   family: 'Counting',
   summary:
-    'Share k of n (fertilised, hatched, alive …) with its Wilson interval: how far chance alone could have moved it.',
+    'Share k of n (fertilised, hatched, alive …) with its Wilson interval: how far ' +
+    'chance alone could have moved it.',
   params: {
     successes: num(count, {
       min: 0,
@@ -42,7 +43,10 @@ export const shareOf = defineFunction({
   returns: fields(SHARE_COLUMNS, 'The share and the two ends of its interval, never outside 0 to 100 %.'),
   valid: 'Counted independently; clumped eggs from one spot make the true interval wider',
   sources: ['WILS27', 'NEWC98'],
-  help: 'Wilson score interval. It stays inside 0 to 100 % and works at 0 and 100 %, where the textbook plus-or-minus does not. For several separate samples use SPAWN.SHARE.SAMPLES: it sees clumping.',
+  help:
+    'Wilson score interval. It stays inside 0 to 100 % and works at 0 and 100 %, where ' +
+    'the textbook plus-or-minus does not. For several separate samples use ' +
+    'SPAWN.SHARE.SAMPLES: it sees clumping.',
   examples: [
     { args: [81, 263], gives: [['0.3080', '0.2553', '0.3662']], because: 'Newcombe 1998 table I, method 3.' },
     { args: [0, 20], gives: [['0', '0', '0.1611']], because: 'None of 20 still leaves up to 16 % possible.' },

@@ -58,7 +58,9 @@ export const hatchShare = defineFunction({
   returns: fields(SHARE_COLUMNS, 'Share hatched and the two ends of its interval.'),
   valid: 'Both numbers counted on the same eggs',
   sources: ['WILS27', 'NEWC98'],
-  help: 'Say which hatch you mean: of fertilised eggs or of all eggs. Mixing them is the commonest reason why two farms cannot compare.',
+  help:
+    'Say which hatch you mean: of fertilised eggs or of all eggs. Mixing them is the ' +
+    'commonest reason why two farms cannot compare.',
   examples: [
     { args: [180, 200], gives: [['0.9000', '0.8506', '0.9343']], because: 'Wilson interval for 180 of 200.' },
     {
@@ -74,7 +76,9 @@ export const hatchShare = defineFunction({
           fertilised,
           'hatched',
           'fertilised',
-          'There cannot be more hatched than fertilised: likely the fertilised eggs were counted in a sample and the larvae in the whole vat, or the two were typed the wrong way round.',
+          'There cannot be more hatched than fertilised: likely the fertilised eggs were ' +
+            'counted in a sample and the larvae in the whole vat, or the two were typed the ' +
+            'wrong way round.',
         )
       : shareInterval(hatched, fertilised, confidence, false),
 });
@@ -106,7 +110,8 @@ export const survivalShare = defineFunction({
           stocked,
           'alive',
           'stocked',
-          'Were fish from another vat added, was the stocking number too low, or were the two typed the wrong way round?',
+          'Were fish from another vat added, was the stocking number too low, or were the two ' +
+            'typed the wrong way round?',
         )
       : shareInterval(alive, stocked, confidence, false),
 });
@@ -141,7 +146,10 @@ export const shareSamples = defineFunction({
   ),
   valid: 'Samples from different spots or trays of one lot',
   sources: ['COCH77', 'WILS27'],
-  help: "On each side the wider of two intervals: from the spread between the samples (t), and Wilson's for the pooled count. Dead eggs sit together, so one scoop is not a fair picture.",
+  help:
+    'On each side the wider of two intervals: from the spread between the samples (t), ' +
+    "and Wilson's for the pooled count. Dead eggs sit together, so one scoop is not a " +
+    'fair picture.',
   examples: [
     {
       args: [
@@ -192,7 +200,8 @@ export const stagesProduct = defineFunction({
   id: 'STAGES.PRODUCT',
   family: 'Counting',
   summary:
-    'A start number times the counted shares of several stages, with the uncertainty of every stage carried along.',
+    'A start number times the counted shares of several stages, with the uncertainty of ' +
+    'every stage carried along.',
   params: {
     start: num(count, { above: 0, max: 1e12, doc: 'Number at the start: eggs, larvae.' }),
     successes: series(count, {
@@ -229,7 +238,10 @@ export const stagesProduct = defineFunction({
   ),
   valid: 'Each stage counted on its own sample',
   sources: ['ZOUD08', 'WILS27'],
-  help: 'Each share gets its Wilson interval; the intervals are joined on logarithms as the square root of the sum of squares, so the answer is narrower than multiplying all worst cases and wider than pretending the shares are exact.',
+  help:
+    'Each share gets its Wilson interval; the intervals are joined on logarithms as the ' +
+    'square root of the sum of squares, so the answer is narrower than multiplying all ' +
+    'worst cases and wider than pretending the shares are exact.',
   examples: [
     { args: [10000, [[80], [50]], [[100], [100]]], gives: '4,000', because: '80 % of 50 % of 10,000.' },
     {

@@ -25,13 +25,17 @@ const countsParam = (what: string) =>
   });
 
 const METHOD =
-  'All counts together divided by all sample sizes together, times the whole lot. Interval from the spread of the samples around that ratio, t with one degree of freedom less than samples; a single sample gives the chance of the count alone and says so.';
+  'All counts together divided by all sample sizes together, times the whole lot. ' +
+  'Interval from the spread of the samples around that ratio, t with one degree of ' +
+  'freedom less than samples; a single sample gives the chance of the count alone and ' +
+  'says so.';
 
 export const eggsByVolume = defineFunction({
   id: 'EGGS.BYVOLUME',
   family: 'Counting',
   summary:
-    'Number of eggs from their volume (settled or displaced) and a few measured and counted samples, with an interval.',
+    'Number of eggs from their volume (settled or displaced) and a few measured and ' +
+    'counted samples, with an interval.',
   params: {
     totalVolume: num(millilitre, {
       above: 0,
@@ -148,7 +152,8 @@ export const fishByWeight = defineFunction({
   id: 'FISH.BYWEIGHT',
   family: 'Counting',
   summary:
-    'Number of fry or fingerlings from their total weight and a few weighed and counted samples, with an interval.',
+    'Number of fry or fingerlings from their total weight and a few weighed and counted ' +
+    'samples, with an interval.',
   params: {
     totalWeight: num(gram, {
       above: 0,

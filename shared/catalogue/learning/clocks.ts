@@ -21,7 +21,9 @@ const temperatures = series(celsius, {
 });
 const NO_OWN_TABLE = { ownTemperatures: undefined, ownHours: undefined } as const;
 const HELP =
-  'Each run is set against the table at its own temperature; what is left is pooled over runs and leans on "as the table says" while runs are few. Runs whose water changed much are better summed with SPAWN.LOG.FINISH first.';
+  'Each run is set against the table at its own temperature; what is left is pooled ' +
+  'over runs and leans on "as the table says" while runs are few. Runs whose water ' +
+  'changed much are better summed with SPAWN.LOG.FINISH first.';
 
 interface Runs {
   readonly from: readonly number[];
@@ -69,7 +71,8 @@ export const latencyOffset = defineFunction({
   id: 'LATENCY.OFFSET',
   family: 'Checks',
   summary:
-    'Hours your fish ripen later than the table, learned from past runs: the offset the timing functions take.',
+    'Hours your fish ripen later than the table, learned from past runs: the offset the ' +
+    'timing functions take.',
   params: {
     injected: at('For each run: date and time of the injection.'),
     stripped: at('For each run: date and time of the strip that went well.'),

@@ -8,16 +8,24 @@ import { column, defineFunction, fields } from '../define';
 import { choice, num, series } from '../params';
 
 const METHOD =
-  'Partial pooling: runs differ by more than chance of the counting, so the spread between runs is estimated along with the mean, and both lean on the prior while runs are few. ' +
-  'One prior in ten is taken to be unlike the farm (three times as wide), so a farm that is different is believed after a few runs. Worked out on a grid, without random numbers: the same cells give the same answer. ' +
-  'On simulated farms the 95 % intervals held the truth in 93 to 97 of 100; for farms very unlike the published ones in 82 or more after one run and 91 or more from ten runs on.';
+  'Partial pooling: runs differ by more than chance of the counting, so the spread ' +
+  'between runs is estimated along with the mean, and both lean on the prior while ' +
+  'runs are few. ' +
+  ('One prior in ten is taken to be unlike the farm (three times as wide), so a farm ' +
+    'that is different is believed after a few runs. Worked out on a grid, without ' +
+    'random numbers: the same cells give the same answer. ') +
+  ('On simulated farms the 95 % intervals held the truth in 93 to 97 of 100; for farms ' +
+    'very unlike the published ones in 82 or more after one run and 91 or more from ten ' +
+    'runs on.');
 export const POOLING_SOURCES = ['GELMAN13', 'ROVER20', 'SCHMIDLI14'] as const;
 
 const runsPrior = num(ratio, {
   above: 0,
   max: 1000,
   default: 1,
-  doc: 'How much the prior is trusted, as a number of runs of your own that would weigh the same. 1 when left out.',
+  doc:
+    'How much the prior is trusted, as a number of runs of your own that would weigh the ' +
+    'same. 1 when left out.',
 });
 const OWN_WEIGHT = column('Weight of own runs', share, 'The rest is the prior.');
 
@@ -37,7 +45,8 @@ export const ratePooled = defineFunction({
   id: 'RATE.POOLED',
   family: 'Checks',
   summary:
-    'Your own rate (hatch, survival …) from several runs, leaning on a published one while runs are few, with what the next run may give.',
+    'Your own rate (hatch, survival …) from several runs, leaning on a published one ' +
+    'while runs are few, with what the next run may give.',
   params: {
     successes: series(count, {
       min: 0,
@@ -57,14 +66,18 @@ export const ratePooled = defineFunction({
       min: 0.001,
       max: 0.999,
       optional: true,
-      doc: 'Published or usual share. Left out, nothing is taken for granted but that it lies between 5 and 95 %.',
+      doc:
+        'Published or usual share. Left out, nothing is taken for granted but that it lies ' +
+        'between 5 and 95 %.',
     }),
     priorRuns: runsPrior,
     runSpread: num(share, {
       min: 0.02,
       max: 0.9,
       default: 0.3,
-      doc: 'Usual spread between runs before yours are seen, as a part of the largest a share can have: 30 % when left out, about 15 percentage points around one half.',
+      doc:
+        'Usual spread between runs before yours are seen, as a part of the largest a share ' +
+        'can have: 30 % when left out, about 15 percentage points around one half.',
     }),
     confidence: confidenceParam,
   },
@@ -128,7 +141,8 @@ export const rateMean = defineFunction({
   id: 'RATE.MEAN',
   family: 'Checks',
   summary:
-    'Your own mean (eggs per gram, growth, hours …) from several runs, leaning on a published one while runs are few.',
+    'Your own mean (eggs per gram, growth, hours …) from several runs, leaning on a ' +
+    'published one while runs are few.',
   params: {
     values: series(ratio, { doc: 'One value for each run, all in one unit.' }),
     prior: num(ratio, { doc: 'Published or usual value, in the same unit.' }),
@@ -136,11 +150,15 @@ export const rateMean = defineFunction({
     runSpread: num(ratio, {
       above: 0,
       optional: true,
-      doc: 'Usual spread between runs before yours are seen: as a part of the value for "factor" (0.15 when left out), in the unit itself for "difference".',
+      doc:
+        'Usual spread between runs before yours are seen: as a part of the value for ' +
+        '"factor" (0.15 when left out), in the unit itself for "difference".',
     }),
     scale: choice(['factor', 'difference'], {
       default: 'factor',
-      doc: '"factor" for what is never below 0 and varies by percent, "difference" for what can be either side of 0.',
+      doc:
+        '"factor" for what is never below 0 and varies by percent, "difference" for what can ' +
+        'be either side of 0.',
     }),
     confidence: confidenceParam,
   },
@@ -204,7 +222,8 @@ export const rateMean = defineFunction({
       );
     if (!isFactor && runSpread === undefined)
       return refuse(
-        'runSpread is missing: for "difference" say how far runs usually lie apart, in the unit of the values.',
+        'runSpread is missing: for "difference" say how far runs usually lie apart, in the ' +
+          'unit of the values.',
       );
     const runs = runSpread ?? 0.15;
     const got = estimateMeasured(

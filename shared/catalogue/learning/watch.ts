@@ -42,8 +42,11 @@ export const rateLimits = defineFunction({
   valid: `At least ${LEAST_RUNS} runs in order of time; fewer than 20 are provisional`,
   sources: ['LANEY02', 'NISTPCHART', 'NELSON84'],
   help:
-    'Limits widen with the spread between runs (Laney p′), never below what chance of the counting alone allows (p chart). Only two signals: a run beyond the limits, and nine in a row on one side of the centre. ' +
-    'A signal says look for what was different, not that someone erred; a fall in hatch may be season, water or an ageing female.',
+    'Limits widen with the spread between runs (Laney p′), never below what chance of ' +
+    'the counting alone allows (p chart). Only two signals: a run beyond the limits, and ' +
+    'nine in a row on one side of the centre. ' +
+    ('A signal says look for what was different, not that someone erred; a fall in hatch ' +
+      'may be season, water or an ageing female.'),
   examples: [
     {
       args: [
@@ -52,7 +55,9 @@ export const rateLimits = defineFunction({
       ],
       gives: [['1', '0.200', '0.16', '0.057', '0.263', '']],
       because:
-        'Ten samples of 200 from a statistics textbook, which prints a centre of 0.16 and plain limits of 0.0822 and 0.2378; the samples lie 1.33 times wider than chance, so do the limits.',
+        'Ten samples of 200 from a statistics textbook, which prints a centre of 0.16 and ' +
+        'plain limits of 0.0822 and 0.2378; the samples lie 1.33 times wider than chance, so ' +
+        'do the limits.',
     },
     {
       args: [
@@ -116,7 +121,9 @@ export const rateList = defineFunction({
   ),
   valid: 'African catfish; the spreads are mostly chosen here, as each note says',
   sources: ['GRAAF95', 'DADEBO00', 'PRACTICE'],
-  help: 'The values stand in for a farm without records. Each note says what was published and what was chosen.',
+  help:
+    'The values stand in for a farm without records. Each note says what was published ' +
+    'and what was chosen.',
   examples: [
     {
       args: ['difference'],

@@ -34,7 +34,9 @@ export const cashWeeksFunction = defineFunction({
   ),
   valid: 'Exact arithmetic; at most ten years',
   sources: ['DEFINITION'],
-  help: 'A negative balance in any week is money to find before that week, even when the season as a whole earns.',
+  help:
+    'A negative balance in any week is money to find before that week, even when the ' +
+    'season as a whole earns.',
   examples: [
     {
       args: [[[46092], [46106]], [[-80], [200]], 100],
@@ -90,7 +92,9 @@ export const profitSwings = defineFunction({
   ),
   valid: 'Profit = all figures multiplied − costs; one figure moves at a time',
   sources: ['DEFINITION'],
-  help: 'Draw it as bars: the top one is what is worth measuring or improving first. Real seasons move several figures at once; SPAWN.SEASON.ODDS does that.',
+  help:
+    'Draw it as bars: the top one is what is worth measuring or improving first. Real ' +
+    'seasons move several figures at once; SPAWN.SEASON.ODDS does that.',
   examples: [
     {
       args: [

@@ -23,13 +23,16 @@ export const chainStart = defineFunction({
   valid: 'Exact arithmetic; as good as the survivals',
   sources: ['DEFINITION', 'SRAC1803', 'PIKEPLAN', 'STERLETCHAIN'],
   native: '{wanted}/PRODUCT({survivals})',
-  help: 'Losses are never added up or added on: to have 10,000 left after losing half you need 20,000, not 15,000. The order of the steps does not matter.',
+  help:
+    'Losses are never added up or added on: to have 10,000 left after losing half you ' +
+    'need 20,000, not 15,000. The order of the steps does not matter.',
   examples: [
     {
       args: [1e6, [[0.7], [0.7]]],
       gives: '2040816',
       because:
-        'A million divided by 70 % twice; times 1 / (0.5 spawning · 3000 eggs per lb) it is the 1,360 lb of females of SRAC1803.',
+        'A million divided by 70 % twice; times 1 / (0.5 spawning · 3000 eggs per lb) it is ' +
+        'the 1,360 lb of females of SRAC1803.',
     },
     {
       args: [10000000, 0.5],

@@ -34,7 +34,10 @@ export const costPerFishFunction = defineFunction({
   valid: 'Exact arithmetic; as good as the list of costs',
   sources: ['DEFINITION', 'ALAWODE', 'FEEDBUDGET'],
   native: 'SUM({costs})/{fish}',
-  help: 'Write down your own hours and the wear of pumps too: they are the costs most often forgotten. A published exercise divides the feed alone by the fish and comes out at half the true price.',
+  help:
+    'Write down your own hours and the wear of pumps too: they are the costs most often ' +
+    'forgotten. A published exercise divides the feed alone by the fish and comes out at ' +
+    'half the true price.',
   examples: [
     {
       args: [[[237919.9], [104705]], 15451.6],
@@ -133,7 +136,9 @@ export const marginShare = defineFunction({
   valid: 'Exact arithmetic',
   sources: ['DEFINITION'],
   native: '({sales}-{costs})/{sales}',
-  help: 'Of sales, not of costs: 54 on costs of 100 is a margin of 35 %, not 54 %. SPAWN.PROFIT.RATIOS gives both with their names.',
+  help:
+    'Of sales, not of costs: 54 on costs of 100 is a margin of 35 %, not 54 %. ' +
+    'SPAWN.PROFIT.RATIOS gives both with their names.',
   examples: [
     { args: [154, 100], gives: '0.35065', because: '54 of 154.' },
     { args: [80, 100], gives: '-0.25', because: 'A loss of a quarter of the sales.' },
@@ -161,7 +166,9 @@ export const profitRatiosFunction = defineFunction({
   ),
   valid: 'Exact arithmetic',
   sources: ['DEFINITION', 'ALAWODE', 'THOMPSON14'],
-  help: 'Sales ÷ costs is always profit of costs plus one. Publications print any of the three as "profitability": compare like with like.',
+  help:
+    'Sales ÷ costs is always profit of costs plus one. Publications print any of the ' +
+    'three as "profitability": compare like with like.',
   examples: [
     {
       args: [527642.35, 342624.9],

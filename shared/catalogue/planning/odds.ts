@@ -21,13 +21,17 @@ const chain = {
     min: 0,
     max: 0.5,
     pair: 'stage',
-    doc: 'How much each share varies from run to run: the standard deviation of your past runs (0.15 is 15 points).',
+    doc:
+      'How much each share varies from run to run: the standard deviation of your past ' +
+      'runs (0.15 is 15 points).',
   }),
   eggSpread: num(ratio, {
     min: 0,
     max: 2,
     default: 0.3,
-    doc: 'How much eggs vary between females: standard deviation of the natural logarithm, near to the deviation as a share of the mean.',
+    doc:
+      'How much eggs vary between females: standard deviation of the natural logarithm, ' +
+      'near to the deviation as a share of the mean.',
   }),
   spawning: num(share, {
     above: 0,
@@ -46,14 +50,18 @@ const chain = {
     min: 0,
     max: 1,
     default: 0.3,
-    doc: 'Part of the variation that all runs of a season share (same water, same brood fish). 0: every run for itself; 1: all runs come out alike.',
+    doc:
+      'Part of the variation that all runs of a season share (same water, same brood ' +
+      'fish). 0: every run for itself; 1: all runs come out alike.',
   }),
   seed: num(count, {
     min: 0,
     max: 4294967295,
     default: 1,
     whole: true,
-    doc: 'The same seed gives the same draws everywhere; another seed shows how much of the answer is chance of drawing.',
+    doc:
+      'The same seed gives the same draws everywhere; another seed shows how much of the ' +
+      'answer is chance of drawing.',
   }),
 };
 interface Chain {
@@ -106,9 +114,13 @@ function totals(fish: number, eggs: number, args: Chain): Float64Array | CellErr
 }
 
 const valid =
-  'Any species; as good as the shares and spreads: take them from your own runs. Stages vary independently of each other within a run';
+  'Any species; as good as the shares and spreads: take them from your own runs. ' +
+  'Stages vary independently of each other within a run';
 const help =
-  'Shares follow beta distributions, eggs of females a log-normal one; 4,000 seasons are drawn from the seed, so the answer stays the same until an input changes. Published hatch runs from 28 to 59 % with the season alone: a plan on the mean is kept about every second time.';
+  'Shares follow beta distributions, eggs of females a log-normal one; 4,000 seasons ' +
+  'are drawn from the seed, so the answer stays the same until an input changes. ' +
+  'Published hatch runs from 28 to 59 % with the season alone: a plan on the mean is ' +
+  'kept about every second time.';
 const tooWild = 'A share of 0.9 cannot vary by half.';
 
 export const seasonOdds = defineFunction({
@@ -132,7 +144,8 @@ export const seasonOdds = defineFunction({
       args: [4, 60000, 0.5, 0, 0],
       gives: [['119681', '120003', '120317']],
       because:
-        'Nothing varies but single eggs: 120,000 with a deviation of √(240,000 · ½ · ½) = 245, by which P10 and P90 lie 1.28 off.',
+        'Nothing varies but single eggs: 120,000 with a deviation of √(240,000 · ½ · ½) = ' +
+        '245, by which P10 and P90 lie 1.28 off.',
     },
     {
       args: [4, 60000, 0.9, 0.5],

@@ -10,7 +10,9 @@ export const naupliiPerGramParam = num(perGram, {
   min: 1000,
   max: 400000,
   default: NAUPLII_PER_GRAM,
-  doc: 'Hatching efficiency, nauplii per gram of dry cysts: 230,600 (one published strain) if left out. Measure your own tin with SPAWN.CYSTS.EFFICIENCY.',
+  doc:
+    'Hatching efficiency, nauplii per gram of dry cysts: 230,600 (one published strain) ' +
+    'if left out. Measure your own tin with SPAWN.CYSTS.EFFICIENCY.',
 });
 export const harvestParam = num(share, {
   above: 0,
@@ -36,7 +38,10 @@ export const cystsForLarvae = defineFunction({
   returns: value(gram, 'Dry cysts to put in to hatch.'),
   valid: 'Fresh nauplii fed within hours; a day older they have lost a quarter or more of their energy',
   sources: ['DEFINITION', 'ASEM13', 'KKT1', 'LAVENS96', 'PRACTICE'],
-  help: 'larvae × nauplii per larva ÷ (nauplii per gram × harvest share). Good tins give 200,000 to 300,000 nauplii per gram (from memory of FAO Paper 361); one published strain gave 230,600.',
+  help:
+    'larvae × nauplii per larva ÷ (nauplii per gram × harvest share). Good tins give ' +
+    '200,000 to 300,000 nauplii per gram (from memory of FAO Paper 361); one published ' +
+    'strain gave 230,600.',
   native: '{larvae}*{naupliiPerLarva}/({naupliiPerGram}*{harvest})',
   examples: [
     {

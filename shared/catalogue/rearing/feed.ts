@@ -23,7 +23,9 @@ export const feedDaily = defineFunction({
   returns: value(gram, 'Feed for the day.'),
   valid: "Any ration; weigh a sample every week, last week's weight underfeeds growing fish",
   sources: ['DEFINITION', 'FEEDFREQ'],
-  help: 'The ration is yours to choose: no published table of ration by weight for African catfish was found. SPAWN.RATION.STUDIES lists the rates used in published trials.',
+  help:
+    'The ration is yours to choose: no published table of ration by weight for African ' +
+    'catfish was found. SPAWN.RATION.STUDIES lists the rates used in published trials.',
   native: '{fish}*{weight}*{ration}',
   examples: [
     { args: [1000, 2, 0.05], gives: '100', because: '1,000 fish of 2 g are 2 kg; 5 % of that is 100 g.' },

@@ -35,7 +35,8 @@ const rationOf = ({
   }
   if (ration === undefined)
     return refuse(
-      'ration is missing: give one share of body weight per day, or your own table of weights and rations. No published table was found, so none is assumed.',
+      'ration is missing: give one share of body weight per day, or your own table of ' +
+        'weights and rations. No published table was found, so none is assumed.',
     );
   return () => ration;
 };
@@ -131,9 +132,13 @@ export const feedPlan = defineFunction({
     'One row a day.',
   ),
   valid:
-    'Growth and deaths at an even rate over the days listed; weigh again and start a new table every week or two',
+    'Growth and deaths at an even rate over the days listed; weigh again and start a new ' +
+    'table every week or two',
   sources: ['DEFINITION', 'RICKER79', 'FEEDFREQ'],
-  help: 'Each day: whole fish left × mean weight in the morning × ration. With your own table the ration follows the weight along a straight line over the logarithm of weight between two rows; a weight outside the table is not guessed.',
+  help:
+    'Each day: whole fish left × mean weight in the morning × ration. With your own ' +
+    'table the ration follows the weight along a straight line over the logarithm of ' +
+    'weight between two rows; a weight outside the table is not guessed.',
   examples: [
     {
       args: [1000, 2, 3, 6.931, 0.05],

@@ -56,7 +56,9 @@ export const gain = defineFunction({
   returns: value(gramPerDay, 'Gain of one fish per day.'),
   valid: 'Any',
   sources: ['DEFINITION', 'SOLARPOND'],
-  help: 'The gain, not the final weight, over the days: an abstract that divides the final weight prints 3.32 where the gain is 3.274 g.',
+  help:
+    'The gain, not the final weight, over the days: an abstract that divides the final ' +
+    'weight prints 3.32 where the gain is 3.274 g.',
   native: '({end}-{start})/{days}',
   examples: [
     { args: [4.07, 298.75, 90], gives: '3.274', because: 'Gain of 294.68 g over 90 days.' },
@@ -81,7 +83,9 @@ export const weightLater = defineFunction({
   returns: value(gram, 'Mean weight.'),
   valid: 'A few weeks ahead: the rate falls as fish grow',
   sources: ['RICKER79', 'LEGE92'],
-  help: 'On a published growth curve of African catfish one rate taken over 239 days was up to 65 % too low in between (Legendre et al. 1992): measure again every few weeks.',
+  help:
+    'On a published growth curve of African catfish one rate taken over 239 days was up ' +
+    'to 65 % too low in between (Legendre et al. 1992): measure again every few weeks.',
   native: '{start}*EXP({growth}*{days}/100)',
   examples: [
     { args: [50, 6.931, 10], gives: '100.0', because: 'The inverse of the growth rate example.' },

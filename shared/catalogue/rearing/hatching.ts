@@ -29,7 +29,8 @@ export const cystsWater = defineFunction({
   id: 'CYSTS.WATER',
   family: 'Rearing',
   summary:
-    'Water, salt and vessels to hatch Artemia cysts: 5 g per litre below 20 L, 2 g per litre in larger vessels.',
+    'Water, salt and vessels to hatch Artemia cysts: 5 g per litre below 20 L, 2 g per ' +
+    'litre in larger vessels.',
   params: {
     cysts: cystsParam,
     vessel: num(litre, {
@@ -71,7 +72,11 @@ export const cystsWater = defineFunction({
   ),
   valid: '25 to 28 °C, 5 to 35 g/L salt, pH above 8, light on the water, strong aeration, about 24 h',
   sources: ['NEW02', 'CONETEST', 'LAVENS96'],
-  help: 'The density follows the vessel: a vessel below 20 L takes 5 g per litre, any larger one 2. Without a vessel size, up to 100 g of cysts go at 5 g/L into less than 20 L; more needs 2 g/L at once, so the water jumps from 20 to 50 L there. Baking soda up to 1 g per litre. 24 h at 25 to 28 °C is from memory of FAO Paper 361.',
+  help:
+    'The density follows the vessel: a vessel below 20 L takes 5 g per litre, any larger ' +
+    'one 2. Without a vessel size, up to 100 g of cysts go at 5 g/L into less than 20 L; ' +
+    'more needs 2 g/L at once, so the water jumps from 20 to 50 L there. Baking soda up ' +
+    'to 1 g per litre. 24 h at 25 to 28 °C is from memory of FAO Paper 361.',
   examples: [
     {
       args: [27.1],
@@ -141,7 +146,9 @@ export const cystsEfficiency = defineFunction({
   ),
   valid: 'Nauplii spread evenly by strong air before sampling',
   sources: ['ASEM13', 'LAVENS96', 'COCH77'],
-  help: 'Mean count ÷ sample volume × water ÷ cysts. With samples of 0.25 mL from 80 mL over 1.6 g that is mean × 200 (formula of FAO Paper 361, from memory).',
+  help:
+    'Mean count ÷ sample volume × water ÷ cysts. With samples of 0.25 mL from 80 mL over ' +
+    '1.6 g that is mean × 200 (formula of FAO Paper 361, from memory).',
   examples: [
     {
       args: [[[1150], [1156], [1153]], 0.25, 0.08, 1.6],
@@ -198,7 +205,9 @@ export const cystsHatched = defineFunction({
   returns: fields(SHARE_COLUMNS, 'Share hatched and the two ends of its interval.'),
   valid: 'Empty shells are not counted',
   sources: ['ASEM13', 'LAVENS96', 'WILS27'],
-  help: 'Nauplii ÷ (nauplii + umbrella stages + unhatched full cysts). Formula from memory of FAO Paper 361; the definition, nauplii per 100 full cysts, was read.',
+  help:
+    'Nauplii ÷ (nauplii + umbrella stages + unhatched full cysts). Formula from memory ' +
+    'of FAO Paper 361; the definition, nauplii per 100 full cysts, was read.',
   examples: [
     {
       args: [173, 20, 57],
@@ -282,7 +291,9 @@ export const cystsSynchrony = defineFunction({
   ),
   valid: 'Readings that begin before 10 % and go on until no more hatch',
   sources: ['ASEM13'],
-  help: 'Straight lines between readings; the last reading counts as the full hatch. Harvest near the 90 % hour: earlier loses nauplii, later they have burnt their reserves.',
+  help:
+    'Straight lines between readings; the last reading counts as the full hatch. Harvest ' +
+    'near the 90 % hour: earlier loses nauplii, later they have burnt their reserves.',
   examples: [
     {
       args: [
@@ -342,7 +353,10 @@ export const cystsDecapsulation = defineFunction({
   valid: 'From memory of FAO Paper 361, not looked up: check before use',
   sources: ['LAVENS96'],
   cautions: ['BLEACH'],
-  help: 'Recalled figures: 0.5 g active chlorine, 0.15 g caustic soda and 14 mL of solution per gram of cysts; soak the cysts 1 to 2 h first, keep below 40 °C with ice, rinse well, stop with 0.1 % sodium thiosulphate.',
+  help:
+    'Recalled figures: 0.5 g active chlorine, 0.15 g caustic soda and 14 mL of solution ' +
+    'per gram of cysts; soak the cysts 1 to 2 h first, keep below 40 °C with ice, rinse ' +
+    'well, stop with 0.1 % sodium thiosulphate.',
   examples: [
     {
       args: [10, 100],

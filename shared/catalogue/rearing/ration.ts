@@ -68,7 +68,11 @@ export const rationLookup = defineFunction({
   returns: value(share, 'Ration as a share of body weight per day.'),
   valid: 'Inside your own table',
   sources: ['DEFINITION'],
-  help: 'Fill the table from your feed supplier or your own records: no published table of ration by weight for African catfish was found, so none is built in. Between rows the ration follows a straight line over the logarithm of weight, then over temperature.',
+  help:
+    'Fill the table from your feed supplier or your own records: no published table of ' +
+    'ration by weight for African catfish was found, so none is built in. Between rows ' +
+    'the ration follows a straight line over the logarithm of weight, then over ' +
+    'temperature.',
   examples: [
     {
       args: [2, [[1], [4]], [[0.1], [0.06]]],
@@ -108,7 +112,8 @@ export const rationGuide = defineFunction({
   id: 'RATION.GUIDE',
   family: 'Rearing',
   summary:
-    'What growing African catfish ate in one published study at 28 °C, as dry feed per wet weight: a starting point.',
+    'What growing African catfish ate in one published study at 28 °C, as dry feed per ' +
+    'wet weight: a starting point.',
   params: { weight: weightParam, dryMatter: dryMatterParam },
   returns: value(share, 'Dry food eaten per wet body weight and day.'),
   valid: '0.07 mg to 38 g dry body weight, 28 °C, fed as much as they take',

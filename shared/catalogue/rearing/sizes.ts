@@ -62,7 +62,10 @@ export const spread = defineFunction({
   ),
   valid: 'A fair sample: big fish escape the net first, small ones hide at the bottom',
   sources: ['DEFINITION', 'CANNJUV'],
-  help: 'Variation is the standard deviation over the mean. No published limit was found above which to grade; grade every two weeks (SPAWN.GRADING.DATES) and whenever single fish run ahead.',
+  help:
+    'Variation is the standard deviation over the mean. No published limit was found ' +
+    'above which to grade; grade every two weeks (SPAWN.GRADING.DATES) and whenever ' +
+    'single fish run ahead.',
   examples: [
     {
       args: [[[1], [2], [3]]],
@@ -74,7 +77,8 @@ export const spread = defineFunction({
           '0.5',
           '1',
           '3',
-          'The largest is 1.5 times the mean. In one published trial two of 100 fish, 6.6 and 10 times the starting weight, caused over 68 % of the deaths.',
+          'The largest is 1.5 times the mean. In one published trial two of 100 fish, 6.6 and ' +
+            '10 times the starting weight, caused over 68 % of the deaths.',
         ],
       ],
       because: 'Mean 2 g, deviation 1 g with n − 1.',
@@ -180,7 +184,10 @@ export const gradingDates = defineFunction({
   ),
   valid: 'African catfish fry and fingerlings in tanks',
   sources: ['MWAN20', 'HECHT88'],
-  help: 'Grading every two weeks gave better growth and feed conversion than every four weeks or none (Mwangi et al. 2020). Cannibalism mattered until about 47 days of feeding (Hecht and Appelbaum 1988). Grade sooner whenever single fish run ahead.',
+  help:
+    'Grading every two weeks gave better growth and feed conversion than every four ' +
+    'weeks or none (Mwangi et al. 2020). Cannibalism mattered until about 47 days of ' +
+    'feeding (Hecht and Appelbaum 1988). Grade sooner whenever single fish run ahead.',
   examples: [
     {
       args: [45000],
@@ -235,7 +242,8 @@ export const cannibalismStage = defineFunction({
     {
       args: [20],
       gives:
-        'Biting, prey taken tail first and whole fish swallowed: the worst time. Feed often, give shelter, grade.',
+        'Biting, prey taken tail first and whole fish swallowed: the worst time. Feed often, ' +
+        'give shelter, grade.',
       because: 'Between 8 and 45 mm both kinds occur.',
     },
     { args: [0], fails: { code: '#VALUE!', says: 'above 0' }, because: 'A fish has a length.' },
@@ -244,7 +252,8 @@ export const cannibalismStage = defineFunction({
     length < ONSET.length
       ? 'Not yet: it begins at about 8 mm, 3.5 days after first feeding.'
       : length <= TAIL_FIRST_ENDS
-        ? 'Biting, prey taken tail first and whole fish swallowed: the worst time. Feed often, give shelter, grade.'
+        ? 'Biting, prey taken tail first and whole fish swallowed: the worst time. Feed often, ' +
+          'give shelter, grade.'
         : length <= OVER.length
           ? "Whole fish swallowed head first where the mouth is wider than the other's head: grade by size."
           : 'Mostly over; keep the sizes apart all the same.',

@@ -37,7 +37,10 @@ const densityParam = num(ratio, {
 });
 const USED = ['YONG08', 'MAKERERE', 'GRAAF95', 'FAO362MONO'];
 const HELP =
-  'Published densities used when you give none: eggs 480 per litre of standing water (the most), fry in tanks 50 per litre, larvae in fenced ponds 100 per m², fingerlings in ponds 10 per m². SPAWN.STOCKING.STUDIES lists them with what came of them.';
+  'Published densities used when you give none: eggs 480 per litre of standing water ' +
+  '(the most), fry in tanks 50 per litre, larvae in fenced ponds 100 per m², ' +
+  'fingerlings in ponds 10 per m². SPAWN.STOCKING.STUDIES lists them with what came of ' +
+  'them.';
 
 export const stockingNumber = defineFunction({
   id: 'STOCKING.NUMBER',
@@ -122,7 +125,8 @@ export const stockingCheck = defineFunction({
           '600',
           '480',
           '1.25',
-          'Above the published density of 480 per L (the most for standing water; fewer eggs per litre hatched better).',
+          'Above the published density of 480 per L (the most for standing water; fewer eggs ' +
+            'per litre hatched better).',
         ],
       ],
       because: '36,000 eggs in 60 L are 600 per litre.',
@@ -176,7 +180,8 @@ export const stockingStudies = defineFunction({
           '',
           '',
           'the most; hatch falls as density rises, or renew part of the water daily',
-          'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 (hatchability of African catfish eggs in hapas and basins)',
+          'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 ' +
+            '(hatchability of African catfish eggs in hapas and basins)',
         ],
       ],
       because: 'Yong-Sulem et al. 2008.',

@@ -112,7 +112,9 @@ export const fcr = defineFunction({
   ),
   valid: 'One unit for all weights',
   sources: ['DEFINITION'],
-  help: 'Economic: feed ÷ (end − start). Biological: feed ÷ (end + dead − start). Farm-made feeds are reported down to 1.1 for African catfish (FAO).',
+  help:
+    'Economic: feed ÷ (end − start). Biological: feed ÷ (end + dead − start). Farm-made ' +
+    'feeds are reported down to 1.1 for African catfish (FAO).',
   examples: [
     {
       args: [12, 5, 15, 1],
@@ -133,7 +135,8 @@ export const fcr = defineFunction({
   compute: ({ feed, startWeight, endWeight, deadWeight }) => {
     if (endWeight + deadWeight <= startWeight)
       return noSolution(
-        'There was no gain: the fish weigh no more than at the start. Were the weights typed the wrong way round?',
+        'There was no gain: the fish weigh no more than at the start. Were the weights typed ' +
+          'the wrong way round?',
       );
     const answer = feedConversion(feed, startWeight, endWeight, deadWeight);
     if (answer.biological > 100)
@@ -165,7 +168,9 @@ export const load = defineFunction({
   returns: value(kilogram, 'Load that is as safe at the new temperature.'),
   valid: 'Up to 2.8 °C warmer or cooler',
   sources: ['PIPER82'],
-  help: '5.56 % less for each °F warmer, as much more for each °F cooler; printed for 5 °F. Made for trout and bass, not for catfish: a rule to be careful by.',
+  help:
+    '5.56 % less for each °F warmer, as much more for each °F cooler; printed for 5 °F. ' +
+    'Made for trout and bass, not for catfish: a rule to be careful by.',
   examples: [
     {
       args: [1000, 20, 22.7777777778],

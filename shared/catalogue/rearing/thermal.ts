@@ -14,7 +14,8 @@ const futureTemperature = num(celsius, {
     max: 30.3,
     source: 'PROKES15',
     because:
-      'The coefficient assumes that warmth always speeds growth; for African catfish that ends at about 30.3 °C.',
+      'The coefficient assumes that warmth always speeds growth; for African catfish that ' +
+      'ends at about 30.3 °C.',
   },
 });
 const coefficient = num(ratio, {
@@ -29,7 +30,11 @@ const scale = num(ratio, {
   doc: 'Form of the coefficient: 1000 (if left out) or 100. Both are in use; say which when you compare.',
 });
 const LIMITS =
-  'It assumes that growth rises steadily with temperature, that weight goes with the cube of length, and that length grows evenly. All three can fail (Jobling 2003): use it for short spans, between temperatures you have measured at, never above the best one. On a published growth curve of African catfish at 29.5 °C one coefficient taken over 239 days was up to 48 % too low in between (Legendre et al. 1992).';
+  'It assumes that growth rises steadily with temperature, that weight goes with the ' +
+  'cube of length, and that length grows evenly. All three can fail (Jobling 2003): ' +
+  'use it for short spans, between temperatures you have measured at, never above the ' +
+  'best one. On a published growth curve of African catfish at 29.5 °C one coefficient ' +
+  'taken over 239 days was up to 48 % too low in between (Legendre et al. 1992).';
 
 export const tgc = defineFunction({
   id: 'GROWTH.TGC',

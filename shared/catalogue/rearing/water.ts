@@ -26,7 +26,9 @@ export const dryMatterParam = num(share, {
 });
 const feedParam = num(gram, { min: 0, max: 1e9, doc: 'Feed given in a day.' });
 export const LINE_HELP =
-  "The paper's abstract prints both ends of a straight line on logarithms, for 0.07 mg and 38 g of dry body weight at 28 °C; the line between them is drawn here. Warmer water raises it, cooler water lowers it: no correction is made.";
+  "The paper's abstract prints both ends of a straight line on logarithms, for 0.07 mg " +
+  'and 38 g of dry body weight at 28 °C; the line between them is drawn here. Warmer ' +
+  'water raises it, cooler water lowers it: no correction is made.';
 export const beyondLine = (weight: number, dryMatter: number) =>
   outside(
     `weight: ${weight} g at ${Math.round(dryMatter * 100)} % dry matter is outside what was published (0.07 mg to 38 g of dry weight, Conceicao et al. 1998). Measure your own fish.`,
@@ -75,7 +77,9 @@ export const oxygenForFeed = defineFunction({
   returns: value(gramPerDay, 'Oxygen in a day.'),
   valid: 'Ponds and vats where wastes rot in the same water',
   sources: ['BOYDFEED'],
-  help: 'Larger than what the fish breathe, because uneaten feed and wastes rot. Remove wastes and the water is spared part of it.',
+  help:
+    'Larger than what the fish breathe, because uneaten feed and wastes rot. Remove ' +
+    'wastes and the water is spared part of it.',
   native: '{feed}*{perGram}',
   examples: [
     { args: [1000], gives: '1,250', because: '1.25 kg of oxygen per kg of feed.' },
@@ -95,7 +99,9 @@ export const ammoniaMade = defineFunction({
       above: 0,
       max: 0.16,
       default: 0.092,
-      doc: 'Ammonia nitrogen per weight of protein fed: 0.092 if left out (from memory, recirculating systems).',
+      doc:
+        'Ammonia nitrogen per weight of protein fed: 0.092 if left out (from memory, ' +
+        'recirculating systems).',
     }),
     kept: num(share, {
       min: 0,
@@ -111,7 +117,10 @@ export const ammoniaMade = defineFunction({
   valid: 'Feed that is eaten; rotting leftovers add to it',
   sources: ['TIMM10', 'BOYDFEED', 'DEFINITION'],
   cautions: ['AMMONIA'],
-  help: 'Usual: feed × protein × 0.092, a coefficient recalled from a textbook, not looked up. At most: protein is 16 % nitrogen, and whatever does not stay in the fish ends in the water, part of it as solids.',
+  help:
+    'Usual: feed × protein × 0.092, a coefficient recalled from a textbook, not looked ' +
+    'up. At most: protein is 16 % nitrogen, and whatever does not stay in the fish ends ' +
+    'in the water, part of it as solids.',
   examples: [
     {
       args: [1000, 0.45],
@@ -182,7 +191,9 @@ export const flowAmmonia = defineFunction({
       above: 0,
       max: 2,
       default: 0.34,
-      doc: 'Highest un-ionised ammonia nitrogen: 0.34 mg/L if left out, found for catfish of 141 g. Larvae may need less.',
+      doc:
+        'Highest un-ionised ammonia nitrogen: 0.34 mg/L if left out, found for catfish of ' +
+        '141 g. Larvae may need less.',
     }),
     inflow: num(mgPerLitre, {
       min: 0,

@@ -65,7 +65,11 @@ export const weaningPlan = defineFunction({
   ),
   valid: 'African catfish larvae; the straight line between live and dry is common practice',
   sources: ['HECHT13', 'CHEP11', 'KKT1', 'PRACTICE'],
-  help: 'Live food alone for the first 5 days of feeding (FAO review by Hecht 2013). Half live and half dry from day 8 kept more than 90 % alive for 21 days, an abrupt change to dry feed less than 75 % (Chepkirui-Boit et al. 2011). The line between is common practice, no source.',
+  help:
+    'Live food alone for the first 5 days of feeding (FAO review by Hecht 2013). Half ' +
+    'live and half dry from day 8 kept more than 90 % alive for 21 days, an abrupt ' +
+    'change to dry feed less than 75 % (Chepkirui-Boit et al. 2011). The line between is ' +
+    'common practice, no source.',
   examples: [
     {
       args: [50000, 100, 8, null, null, null, null, 230600, 1],

@@ -6,8 +6,11 @@ import { num, series } from '../params';
 import { degrees } from './say';
 
 const BASE_ZERO =
-  'Base zero misleads: the handbook latency table runs from 420 °C·h at 20 °C to 210 °C·h at 30 °C counted from zero, but stays within about a tenth counted from 15.4 °C. ' +
-  'Published bases: African catfish 15.4 °C, common carp 6.7 °C, clown featherback 16.1 °C, climbing perch 7.6 °C.';
+  'Base zero misleads: the handbook latency table runs from 420 °C·h at 20 °C to 210 ' +
+  '°C·h at 30 °C counted from zero, but stays within about a tenth counted from 15.4 ' +
+  '°C. ' +
+  ('Published bases: African catfish 15.4 °C, common carp 6.7 °C, clown featherback ' +
+    '16.1 °C, climbing perch 7.6 °C.');
 const temperature = num(celsius, { min: 0, max: 45, doc: 'Constant water temperature.' });
 const base = num(celsius, {
   min: -5,

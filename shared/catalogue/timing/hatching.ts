@@ -17,10 +17,16 @@ import {
 } from './profiles';
 
 const VALID =
-  'Within the rows of the chosen table: "African catfish" 20 to 30 °C, "African catfish to 33 °C" 25 to 33 °C, "common carp" 26 to 33 °C, "Karonga tilapia" 25 to 29 °C, the rest around the one temperature measured. Eggs of African catfish die below 17.5 and above 35.1 °C';
+  'Within the rows of the chosen table: "African catfish" 20 to 30 °C, "African ' +
+  'catfish to 33 °C" 25 to 33 °C, "common carp" 26 to 33 °C, "Karonga tilapia" 25 to ' +
+  '29 °C, the rest around the one temperature measured. Eggs of African catfish die ' +
+  'below 17.5 and above 35.1 °C';
 const HELP =
-  'The "African catfish" table is the handbook table recalled from memory: its printed page was not seen. Measured times differ a little: 23.5 to 25.0 h at 28 °C against its 22 h, and 30 h at 25 °C in another list against its 27 h. ' +
-  'A teaching table that gives 70 to 80 h at 20 to 22 °C contradicts it and is not used. Between two rows the rate (1/hours) is read in a straight line. ' +
+  'The "African catfish" table is the handbook table recalled from memory: its printed ' +
+  'page was not seen. Measured times differ a little: 23.5 to 25.0 h at 28 °C against ' +
+  'its 22 h, and 30 h at 25 °C in another list against its 27 h. ' +
+  ('A teaching table that gives 70 to 80 h at 20 to 22 °C contradicts it and is not ' +
+    'used. Between two rows the rate (1/hours) is read in a straight line. ') +
   'A wide daily swing spoils the hatch: tanks in the sun at 19 to 37 °C hatched nothing in one trial.';
 const SOURCES = [
   'GRAAF96',
@@ -113,7 +119,8 @@ export const hatchWindowFields = defineFunction({
   sources: [...SOURCES, 'UKAKALU', 'SPREAD01'],
   help:
     `${HELP} The last hatch is 1.35 times the first, from one study that saw 24.1 to 25.3 h and 32.6 to 33.9 h. ` +
-    'In another, 2.3 % hatched in the first hour, about 80 % by 4 to 5 h, and those after 6 h lived worst: the early few run ahead and eat the rest, so grade.',
+    ('In another, 2.3 % hatched in the first hour, about 80 % by 4 to 5 h, and those ' +
+      'after 6 h lived worst: the early few run ahead and eat the rest, so grade.'),
   examples: [
     {
       args: [46001, 24],
@@ -148,8 +155,12 @@ export const hatchWindowFields = defineFunction({
 const LARVA_VALID =
   'African catfish 22.9 to 30.3 °C (larvae die below 18.9 and above 33.2 °C), Nile tilapia 24 to 30 °C';
 const LARVA_HELP =
-  'African catfish: measured at 27.5 to 28.6 °C (first food at 36 h, yolk gone at 68 h after hatching) and carried to other temperatures with the published base of 15.4 °C, so it is computed away from 28 °C. ' +
-  'The handbook, recalled from memory, starts feeding 72 to 96 h after hatching: the two agree on feeding before the yolk is gone, not on when to begin. Offer live food from the earlier time and look for full bellies.';
+  'African catfish: measured at 27.5 to 28.6 °C (first food at 36 h, yolk gone at 68 h ' +
+  'after hatching) and carried to other temperatures with the published base of 15.4 ' +
+  '°C, so it is computed away from 28 °C. ' +
+  ('The handbook, recalled from memory, starts feeding 72 to 96 h after hatching: the ' +
+    'two agree on feeding before the yolk is gone, not on when to begin. Offer live food ' +
+    'from the earlier time and look for full bellies.');
 
 export const feedingStart = defineFunction({
   id: 'FEEDING.START',

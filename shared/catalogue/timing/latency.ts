@@ -9,12 +9,18 @@ import { hoursOf, offset, ownTable, preparation, profileFor, water } from './pro
 import * as say from './say';
 
 const VALID =
-  'Within the rows of the chosen preparation: "pituitary" 20 to 30 °C; the measured ones 22.9 to 30.3 °C; own-species pituitary 22 to 28 °C; the rest a degree or two around where they were measured';
+  'Within the rows of the chosen preparation: "pituitary" 20 to 30 °C; the measured ' +
+  'ones 22.9 to 30.3 °C; own-species pituitary 22 to 28 °C; the rest a degree or two ' +
+  'around where they were measured';
 const HELP =
-  'The "pituitary" table is the handbook table recalled from memory: its printed page was not seen, so check it against your own strips. ' +
-  'One table does not fit all hormones: at 26 °C it says 10 h, a ready-made solution measured 10.2 h, pituitary extract in the same trial 12.4 h, glands of the same species 14.4 h. ' +
+  'The "pituitary" table is the handbook table recalled from memory: its printed page ' +
+  'was not seen, so check it against your own strips. ' +
+  ('One table does not fit all hormones: at 26 °C it says 10 h, a ready-made solution ' +
+    'measured 10.2 h, pituitary extract in the same trial 12.4 h, glands of the same ' +
+    'species 14.4 h. ') +
   'One trial without a named hormone did best at 14 h at 29.5 °C. Store your own correction as offset. ' +
-  'Between two rows the rate (1/hours) is read in a straight line: 26.5 °C in the "pituitary" table is 9.47 h.';
+  ('Between two rows the rate (1/hours) is read in a straight line: 26.5 °C in the ' +
+    '"pituitary" table is 9.47 h.');
 const SOURCES = [
   'GRAAF96',
   'OKER15',

@@ -59,7 +59,10 @@ export const profileList = defineFunction({
   ),
   valid: 'What is built in; a table of your own can take the place of any of them',
   sources: ['GRAAF96', 'OKER15', 'PROKES15'],
-  help: 'Standing: "from memory" means the publication is named but its page was not seen; "computed" means one measured duration carried to other temperatures with a published base temperature.',
+  help:
+    'Standing: "from memory" means the publication is named but its page was not seen; ' +
+    '"computed" means one measured duration carried to other temperatures with a ' +
+    'published base temperature.',
   examples: [
     {
       args: ['yolk gone'],
@@ -72,7 +75,8 @@ export const profileList = defineFunction({
           '114.7',
           '57.7',
           'computed from one seen measurement',
-          'Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias gariepinus. Malaysian Society of Analytical Sciences (abstract)',
+          'Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias ' +
+            'gariepinus. Malaysian Society of Analytical Sciences (abstract)',
           'Yolk gone at 68 h at 27.5 to 28.6 °C; carried to other temperatures with base 15.4 °C.',
         ],
       ],
@@ -102,7 +106,10 @@ export const profileTable = defineFunction({
   ),
   valid: 'What is built in',
   sources: ['GRAAF96', 'OKER15', 'PROKES15'],
-  help: 'Copy the rows as values, change the hours to what your own runs took, and give the two columns as ownTemperatures and ownHours. The tables "pituitary" and "African catfish" are recalled from memory.',
+  help:
+    'Copy the rows as values, change the hours to what your own runs took, and give the ' +
+    'two columns as ownTemperatures and ownHours. The tables "pituitary" and "African ' +
+    'catfish" are recalled from memory.',
   examples: [
     {
       args: ['latency'],

@@ -23,10 +23,15 @@ import {
 } from './track';
 
 const VALID =
-  'Every reading used must lie within the rows of the chosen table; silences up to longestGap are bridged by a straight line';
+  'Every reading used must lie within the rows of the chosen table; silences up to ' +
+  'longestGap are bridged by a straight line';
 const HELP =
-  'Development is the sum of rate × time, rate = 1/hours read from the table in a straight line between rows; between two readings the temperature runs in a straight line, before the first one it is held, after the last one the expected temperature takes over. ' +
-  'Any spacing of readings will do, and cutting the log changes nothing. At one steady temperature the answer is that of the table. ' +
+  'Development is the sum of rate × time, rate = 1/hours read from the table in a ' +
+  'straight line between rows; between two readings the temperature runs in a straight ' +
+  'line, before the first one it is held, after the last one the expected temperature ' +
+  'takes over. ' +
+  ('Any spacing of readings will do, and cutting the log changes nothing. At one steady ' +
+    'temperature the answer is that of the table. ') +
   'The tables "pituitary" and "African catfish" are recalled from memory: their printed page was not seen.';
 const SOURCES = ['KAMLER02', 'GRAAF96', 'OKER15', 'HOU15', 'PROKES15'] as const;
 const start = num(moment, {
@@ -150,7 +155,8 @@ export const logWindow = defineFunction({
     const got = windowOf(args);
     return got === undefined
       ? outside(
-          'stage: a window was published for latency and incubation only, and not for every species. SPAWN.LOG.FINISH gives one time.',
+          'stage: a window was published for latency and incubation only, and not for every ' +
+            'species. SPAWN.LOG.FINISH gives one time.',
         )
       : isError(got)
         ? got
@@ -192,9 +198,13 @@ export const logDegreeHours = defineFunction({
   valid: 'Any log; comparable between temperatures only when the base is that of the species and stage',
   sources: ['KAMLER02', 'PROKES15', 'SALMAN23', 'CHANNELDD'],
   help:
-    'Base zero misleads: over the handbook latency table 0-based degree-hours run from 420 °C·h at 20 °C to 210 °C·h at 30 °C, a factor of two, while above 15.4 °C they stay within about a tenth. ' +
-    'So a 0-based figure holds only near the temperature it was measured at. Published 0-based figures also differ by a third between hormones in one species. ' +
-    'Channel catfish in ponds were ready to spawn after 57 to 172 degree-days above 21 °C, half of them by 99 (multiply by 24 for degree-hours).',
+    'Base zero misleads: over the handbook latency table 0-based degree-hours run from ' +
+    '420 °C·h at 20 °C to 210 °C·h at 30 °C, a factor of two, while above 15.4 °C they ' +
+    'stay within about a tenth. ' +
+    ('So a 0-based figure holds only near the temperature it was measured at. Published ' +
+      '0-based figures also differ by a third between hormones in one species. ') +
+    ('Channel catfish in ponds were ready to spawn after 57 to 172 degree-days above 21 ' +
+      '°C, half of them by 99 (multiply by 24 for degree-hours).'),
   examples: [
     { args: [TIMES, [[26], [26], [26]], 15.4], gives: '127.2', because: '12 h at 10.6 °C above the base.' },
     {
@@ -249,7 +259,9 @@ export const logCheck = defineFunction({
   ),
   valid: 'Any two columns of the same length; nothing is changed',
   sources: ['PRACTICE'],
-  help: 'A jump is more than 4 °C within an hour (common practice, no source). No reading is ever changed or left out by this function.',
+  help:
+    'A jump is more than 4 °C within an hour (common practice, no source). No reading is ' +
+    'ever changed or left out by this function.',
   examples: [
     {
       args: [TIMES, [[25], [77], [25]]],

@@ -57,7 +57,9 @@ const CATFISH_WORDS = {
 const TILAPIA_WORDS = { 'oreochromis niloticus': 'Nile tilapia', tilapia: 'Nile tilapia' } as const;
 
 export const preparation = choice(PREPARATIONS, {
-  doc: 'Hormone preparation; latency differs by hours between them. SPAWN.PROFILE.LIST shows them all with their standing.',
+  doc:
+    'Hormone preparation; latency differs by hours between them. SPAWN.PROFILE.LIST ' +
+    'shows them all with their standing.',
   aliases: {
     gnrha: 'ready-made solution',
     'gnrha with domperidone': 'ready-made solution',
@@ -93,7 +95,9 @@ export const stage = choice(STAGES, {
   default: 'incubation',
 });
 export const anyProfile = choice(NAMES, {
-  doc: 'Preparation or species whose table is used; left out, "pituitary" for latency and "African catfish" for the others.',
+  doc:
+    'Preparation or species whose table is used; left out, "pituitary" for latency and ' +
+    '"African catfish" for the others.',
   aliases: CATFISH_WORDS,
   optional: true,
 });
@@ -114,7 +118,9 @@ export const ownTable = {
     max: 45,
     pair: 'own',
     optional: true,
-    doc: 'Temperatures of a table of your own, used in place of the built-in one. The deadly limits of built-in species are not applied to it.',
+    doc:
+      'Temperatures of a table of your own, used in place of the built-in one. The deadly ' +
+      'limits of built-in species are not applied to it.',
   }),
   ownHours: series(hours, {
     above: 0,

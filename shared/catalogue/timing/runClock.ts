@@ -33,7 +33,11 @@ export const runClock = defineFunction({
   valid: 'African catfish, 22.9 to 30 °C, each water constant',
   sources: ['GRAAF96', 'OKER15', 'AUDU23', 'UKAKALU', 'HOU15', 'PROKES15', 'RURANGWA98'],
   cautions: ['HORMONE'],
-  help: 'The best strip is taken as the moment of fertilisation. Latency ("pituitary") and incubation come from handbook tables recalled from memory; the larval times are computed from one measurement. Times shift as the water does: give the readings to SPAWN.LOG.FINISH.',
+  help:
+    'The best strip is taken as the moment of fertilisation. Latency ("pituitary") and ' +
+    'incubation come from handbook tables recalled from memory; the larval times are ' +
+    'computed from one measurement. Times shift as the water does: give the readings to ' +
+    'SPAWN.LOG.FINISH.',
   examples: [
     {
       args: [46000.875, 25],

@@ -20,7 +20,8 @@ export const lethal = (
 export const beyondTable = (at: string, temperature: number, profile: Profile): CellError =>
   outside(
     `${at}: ${degrees(temperature)} °C is outside "${profile.name}" (${degrees(lowest(profile.curve))} to ${degrees(highest(profile.curve))} °C). ` +
-      'Hours are never stretched beyond a table: give your own in ownTemperatures and ownHours, or choose another.',
+      ('Hours are never stretched beyond a table: give your own in ownTemperatures and ' +
+        'ownHours, or choose another.'),
   );
 
 export const halfATable = (): CellError =>
@@ -28,7 +29,8 @@ export const halfATable = (): CellError =>
 
 export const oneRowTable = (): CellError =>
   refuse(
-    'ownTemperatures: a table of your own needs at least two different temperatures, because hours are only read between its rows.',
+    'ownTemperatures: a table of your own needs at least two different temperatures, ' +
+      'because hours are only read between its rows.',
   );
 
 export const repeatedRow = (temperature: number): CellError =>

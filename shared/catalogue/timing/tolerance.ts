@@ -5,10 +5,15 @@ import { choice, num } from '../params';
 import * as say from './say';
 import { TOLERANCES } from '../../timing/tolerance';
 
-/** Bands of early life of African catfish, °C (PROKES15): optimum 22.9 to 30.3, borderline 20.6 to 22.9 and 30.2 to 33.2. */
+/**
+ * Bands of early life of African catfish, °C (PROKES15): optimum 22.9 to 30.3, borderline 20.6 to 22.9 and
+ * 30.2 to 33.2.
+ */
 const OPTIMUM = [22.9, 30.3] as const;
 const BORDERLINE = [20.6, 33.2] as const;
-/** Hatching of Heterobranchus longifilis, °C (NWOSU00): best 25 to 27, least at 23 and 29, none at 20 or 32. */
+/**
+ * Hatching of Heterobranchus longifilis, °C (NWOSU00): best 25 to 27, least at 23 and 29, none at 20 or 32.
+ */
 const LONGIFILIS = { best: [25, 27], least: [23, 29], none: [20, 32] } as const;
 
 const within = (t: number, [low, high]: readonly [number, number]): boolean => t >= low && t <= high;
@@ -56,7 +61,10 @@ export const temperatureCheck = defineFunction({
   ),
   valid: 'African catfish eggs and larvae; hatching of Heterobranchus longifilis',
   sources: ['PROKES15', 'NWOSU00', 'SWING'],
-  help: 'Eggs of African catfish die below 17.5 and above 35.1 °C, larvae below 18.9 and above 33.2 °C, in constant water. A swing within the limits still harms: tanks in the sun at 19 to 37 °C hatched nothing, the narrowest range 57 %.',
+  help:
+    'Eggs of African catfish die below 17.5 and above 35.1 °C, larvae below 18.9 and ' +
+    'above 33.2 °C, in constant water. A swing within the limits still harms: tanks in ' +
+    'the sun at 19 to 37 °C hatched nothing, the narrowest range 57 %.',
   examples: [
     {
       args: [27],

@@ -36,13 +36,17 @@ export const longestGap = num(hours, {
   above: 0,
   max: 240,
   default: 12,
-  doc: 'Longest stretch without a reading that is bridged by a straight line; two readings a day are 12 h apart.',
+  doc:
+    'Longest stretch without a reading that is bridged by a straight line; two readings ' +
+    'a day are 12 h apart.',
 });
 export const expectedTemperature = num(celsius, {
   min: 0,
   max: 45,
   optional: true,
-  doc: 'Temperature expected after the last reading. Left out, the last reading is held for up to longestGap.',
+  doc:
+    'Temperature expected after the last reading. Left out, the last reading is held for ' +
+    'up to longestGap.',
 });
 
 interface Kept {
@@ -177,7 +181,10 @@ export interface LogWindow {
   readonly closes: number | CellError;
 }
 
-/** The published window of the stage, each edge when that share of it is done; undefined where none was published. */
+/**
+ * The published window of the stage, each edge when that share of it is done; undefined where none was
+ * published.
+ */
 export function windowOf(args: LogArgs): LogWindow | CellError | undefined {
   const log = ready(args);
   if (isError(log)) return log;

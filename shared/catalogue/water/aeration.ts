@@ -52,7 +52,9 @@ export const aerationPH = defineFunction({
   valid: 'Fresh and lightly salted water, 0 to 40 °C, no fish breathing in it',
   sources: ['PLBU82', 'NOAACO2'],
   cautions: ['AMMONIA'],
-  help: "Aerate water rich in carbon dioxide before dosing, and measure again: often no dose is needed. The room's air matters: 1000 ppm instead of 417 ends 0.38 pH lower.",
+  help:
+    'Aerate water rich in carbon dioxide before dosing, and measure again: often no dose ' +
+    "is needed. The room's air matters: 1000 ppm instead of 417 ends 0.38 pH lower.",
   examples: [
     {
       args: [5.81, 0.1, 26],
@@ -90,7 +92,8 @@ const rateParam = num(perHour, {
 });
 const rateOf = (tank: TankName, rate: number | undefined): number => rate ?? TANKS[tank];
 const DRIFT_VALID =
-  'Nothing breathes, grows or precipitates; rates by tank type (0.05, 0.3, 2 per hour) are from memory, not measured';
+  'Nothing breathes, grows or precipitates; rates by tank type (0.05, 0.3, 2 per hour) ' +
+  'are from memory, not measured';
 
 const driftParams = {
   alkalinity: alkalinityParam,
@@ -107,7 +110,9 @@ export const driftPH = defineFunction({
   id: 'DRIFT.PH',
   family: 'Water',
   summary: 'pH some hours after dosing or filling, as carbon dioxide is exchanged with the air.',
-  help: 'Alkalinity does not change on the way, so the dose after some hours of aeration is BUFFER.DOSE(volume, DRIFT.PH(hours, ph, alkalinity), target, alkalinity).',
+  help:
+    'Alkalinity does not change on the way, so the dose after some hours of aeration is ' +
+    'BUFFER.DOSE(volume, DRIFT.PH(hours, ph, alkalinity), target, alkalinity).',
   params: {
     after: num(hours, { min: 0, max: 720, doc: 'Time since the pH was read.' }),
     ph: phParam,
@@ -155,7 +160,10 @@ export const driftTable = defineFunction({
   valid: DRIFT_VALID,
   sources: ['PLBU82', 'PRACTICE'],
   cautions: ['AMMONIA'],
-  help: 'Soda ash or lime in water poor in carbon dioxide overshoots and then sinks; water rich in carbon dioxide dosed to 7 goes on climbing: aerate first, measure, then dose. To follow a dosed water give the pH right after mixing and its alkalinity.',
+  help:
+    'Soda ash or lime in water poor in carbon dioxide overshoots and then sinks; water ' +
+    'rich in carbon dioxide dosed to 7 goes on climbing: aerate first, measure, then ' +
+    'dose. To follow a dosed water give the pH right after mixing and its alkalinity.',
   examples: [
     {
       args: [6.53, 1, 26, null, 'gentle', null, 0, 0, 'µS/cm', 420, 8, 4],

@@ -16,7 +16,9 @@ const limitParam = num(mgPerLitre, {
   above: 0,
   max: 5,
   default: 0.05,
-  doc: 'Toxic ammonia nitrogen you allow. 0.05 when left out; 0.34 is the published ceiling for juvenile African catfish.',
+  doc:
+    'Toxic ammonia nitrogen you allow. 0.05 when left out; 0.34 is the published ceiling ' +
+    'for juvenile African catfish.',
 });
 const VALID =
   'Fresh water, 0 to 50 °C; in 3 to 10 g/L of salt the true share is 10 to 25 % lower (from memory)';
@@ -87,7 +89,8 @@ export const ammoniaRise = defineFunction({
   id: 'AMMONIA.RISE',
   family: 'Water',
   summary:
-    'Before raising the pH of water that holds fish: toxic ammonia now and after, and the highest pH that stays safe.',
+    'Before raising the pH of water that holds fish: toxic ammonia now and after, and ' +
+    'the highest pH that stays safe.',
   params: {
     total: totalParam,
     ph: phParam,
@@ -109,7 +112,10 @@ export const ammoniaRise = defineFunction({
   valid: VALID,
   sources: ['EMER75', 'SCHR10', 'NH3LEAF'],
   cautions: ['AMMONIA'],
-  help: 'From pH 6.5 to 8.9 toxic ammonia grows 166-fold at 27 °C. The default limit of 0.05 mg/L is where a leaflet saw first harm; eggs and larvae may need less, ask for figures of your species.',
+  help:
+    'From pH 6.5 to 8.9 toxic ammonia grows 166-fold at 27 °C. The default limit of 0.05 ' +
+    'mg/L is where a leaflet saw first harm; eggs and larvae may need less, ask for ' +
+    'figures of your species.',
   examples: [
     {
       args: [1, 6.5, 8.9, 27],

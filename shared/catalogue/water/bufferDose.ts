@@ -48,7 +48,15 @@ export const bufferDose = defineFunction({
   valid: 'Fresh and lightly salted water, 0 to 40 °C, up to about 29 g/L of salt',
   sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
   cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
-  help: 'Solves the carbonate system at the water\'s own temperature and salt. With pH alone the dose rests on an assumption: that the water has been aerated, so that its carbon dioxide is that of the air. That is the smallest dose that fits the pH; water that holds more carbon dioxide needs more (BUFFER.RANGE shows how much more). So dose, mix, measure and go on with BUFFER.NEXT. "closed" answers for the first minutes after mixing; pH then drifts towards the "open" answer (DRIFT.TABLE). Dose before the fish go in; with fish in the water move no more than 0.3 pH at a time and look at AMMONIA.RISE first.',
+  help:
+    "Solves the carbonate system at the water's own temperature and salt. With pH alone " +
+    'the dose rests on an assumption: that the water has been aerated, so that its ' +
+    'carbon dioxide is that of the air. That is the smallest dose that fits the pH; ' +
+    'water that holds more carbon dioxide needs more (BUFFER.RANGE shows how much more). ' +
+    'So dose, mix, measure and go on with BUFFER.NEXT. "closed" answers for the first ' +
+    'minutes after mixing; pH then drifts towards the "open" answer (DRIFT.TABLE). Dose ' +
+    'before the fish go in; with fish in the water move no more than 0.3 pH at a time ' +
+    'and look at AMMONIA.RISE first.',
   examples: [
     {
       args: [1000, 6, 7, 0.1, 26],

@@ -72,7 +72,10 @@ export const bufferPH = defineFunction({
   valid: VALID,
   sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
   cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
-  help: 'Agricultural lime dissolves only until the water is saturated with calcite; what is over stays as powder. Real lime also takes hours to days. Without alkalinity or carbon dioxide the water is taken as aerated.',
+  help:
+    'Agricultural lime dissolves only until the water is saturated with calcite; what is ' +
+    'over stays as powder. Real lime also takes hours to days. Without alkalinity or ' +
+    'carbon dioxide the water is taken as aerated.',
   examples: [
     {
       args: [1000, 5, 5.6, 0],
@@ -109,7 +112,8 @@ export const bufferOutcome = defineFunction({
   id: 'BUFFER.OUTCOME',
   family: 'Water',
   summary:
-    'What a dose does, both answers: right after mixing and in balance with the air, with alkalinity, CO2 and clouding.',
+    'What a dose does, both answers: right after mixing and in balance with the air, ' +
+    'with alkalinity, CO2 and clouding.',
   params: { volume: volumeParam, dose: doseParam, ph: phParam, ...afterwards, ...background },
   returns: fields(
     {
@@ -204,7 +208,10 @@ export const bufferSteps = defineFunction({
   valid: VALID,
   sources: ['PLBU82', 'PHREEQC'],
   cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
-  help: 'For a water whose alkalinity or carbon dioxide is known. When only the pH is known use BUFFER.NEXT, which learns from each reading. Measure after each part-dose all the same.',
+  help:
+    'For a water whose alkalinity or carbon dioxide is known. When only the pH is known ' +
+    'use BUFFER.NEXT, which learns from each reading. Measure after each part-dose all ' +
+    'the same.',
   examples: [
     {
       args: [1000, 6, 7, 0.1, 26],
@@ -282,7 +289,8 @@ export const bufferEquivalent = defineFunction({
   },
   returns: value(gram, 'Grams of the other product.'),
   valid:
-    'Same alkalinity, which is the same pH once aired; freshly mixed the pH differs, because soda brings carbon and lime does not',
+    'Same alkalinity, which is the same pH once aired; freshly mixed the pH differs, ' +
+    'because soda brings carbon and lime does not',
   sources: ['DEFINITION'],
   cautions: ['SODA_ASH', 'LIME'],
   examples: [
@@ -313,7 +321,8 @@ export const waterState = defineFunction({
   id: 'WATER.STATE',
   family: 'Water',
   summary:
-    'What a water holds: alkalinity, carbon dioxide, total carbon, its pH once aired and how hard its pH is to move.',
+    'What a water holds: alkalinity, carbon dioxide, total carbon, its pH once aired and ' +
+    'how hard its pH is to move.',
   params: {
     ph: phParam,
     alkalinity: alkalinityParam,

@@ -42,17 +42,24 @@ export const alkalinityParam = num(meqPerLitre, {
   min: -5,
   max: 20,
   optional: true,
-  doc: 'Alkalinity from a kit, meq/L (1 meq/L = 50 mg/L CaCO3 = 2.8 dKH). Left out: the water is taken as well aerated, its carbon dioxide that of the air.',
+  doc:
+    'Alkalinity from a kit, meq/L (1 meq/L = 50 mg/L CaCO3 = 2.8 dKH). Left out: the ' +
+    'water is taken as well aerated, its carbon dioxide that of the air.',
 });
 export const carbonDioxideParam = num(mgPerLitre, {
   min: 0,
   max: 400,
   optional: true,
-  doc: 'Dissolved carbon dioxide if measured, mg/L. It stands in for the alkalinity, and is needed below pH 5.2.',
+  doc:
+    'Dissolved carbon dioxide if measured, mg/L. It stands in for the alkalinity, and is ' +
+    'needed below pH 5.2.',
 });
 export const materialParam = choice(MATERIAL_NAMES, {
   default: 'soda ash',
-  doc: 'Product. "washing soda" is the crystals with ten waters, "soda ash monohydrate" old powder that drew water; acids count as pure acid, set purity to the strength of yours.',
+  doc:
+    'Product. "washing soda" is the crystals with ten waters, "soda ash monohydrate" old ' +
+    'powder that drew water; acids count as pure acid, set purity to the strength of ' +
+    'yours.',
   aliases: {
     'sodium carbonate': 'soda ash',
     Na2CO3: 'soda ash',
@@ -81,11 +88,15 @@ export const purityParam = num(share, {
   above: 0,
   max: 1,
   default: 1,
-  doc: 'Share of the product that is the pure chemical; for agricultural lime its neutralising value. 1 when left out.',
+  doc:
+    'Share of the product that is the pure chemical; for agricultural lime its ' +
+    'neutralising value. 1 when left out.',
 });
 export const modeParam = choice(['closed', 'open'] as const, {
   default: 'closed',
-  doc: '"closed" is right after mixing, before any gas is lost or taken up; "open" is the end, in balance with the air.',
+  doc:
+    '"closed" is right after mixing, before any gas is lost or taken up; "open" is the ' +
+    'end, in balance with the air.',
   aliases: { now: 'closed', mixed: 'closed', aired: 'open', aerated: 'open', air: 'open' },
 });
 export const hardnessParam = num(mgPerLitreCaCO3, {
@@ -118,7 +129,9 @@ export const airParam = num(partsPerMillion, {
   min: 100,
   max: 20000,
   default: AIR_CO2_PPM,
-  doc: 'Carbon dioxide in the air over the water: about 420 outdoors, 600 to 1000 in a shed, more where badly aired.',
+  doc:
+    'Carbon dioxide in the air over the water: about 420 outdoors, 600 to 1000 in a ' +
+    'shed, more where badly aired.',
 });
 
 export interface Readings {
@@ -159,7 +172,10 @@ const impossible = (ph: number, alkalinity: number, isTooMuch: boolean): CellErr
       : `alkalinity: ${alkalinity} meq/L cannot be at pH ${ph}: the water would hold less than no carbon. Check both readings, or leave the alkalinity out.`,
   );
 
-/** The water behind the readings: from CO2, from alkalinity, or taken as aired; or the sentence that says why it cannot be. */
+/**
+ * The water behind the readings: from CO2, from alkalinity, or taken as aired; or the sentence that says why
+ * it cannot be.
+ */
 export const waterBehind = (r: Readings, needsCarbon: boolean): Known | CellError => {
   const back = backgroundOf(r);
   if (isError(back)) return back;
@@ -211,7 +227,8 @@ export const unreachable = (
       );
     case 'leaves':
       return noSolution(
-        'Cannot be reached, because carbon dioxide leaves again when the water is aired. Use an acid for a lasting fall.',
+        'Cannot be reached, because carbon dioxide leaves again when the water is aired. Use ' +
+          'an acid for a lasting fall.',
       );
     case 'saturated':
       return noSolution(

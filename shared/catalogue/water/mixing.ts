@@ -102,7 +102,9 @@ export const waterMix = defineFunction({
 const amount = (doc: string): ReturnType<typeof num<''>> => num(ratio, { min: 0, max: 1e6, doc });
 const methodParam = choice(['drain', 'flow'] as const, {
   default: 'drain',
-  doc: '"drain" takes water out first and refills once; "flow" runs new water through a mixed vat that overflows.',
+  doc:
+    '"drain" takes water out first and refills once; "flow" runs new water through a ' +
+    'mixed vat that overflows.',
   aliases: { refill: 'drain', overflow: 'flow' },
 });
 
@@ -141,7 +143,8 @@ export const exchangeVolume = defineFunction({
     return Number.isFinite(litres)
       ? litres
       : noSolution(
-          'Cannot be reached, because the wanted level is not between the present one and that of the new water.',
+          'Cannot be reached, because the wanted level is not between the present one and that ' +
+            'of the new water.',
         );
   },
 });

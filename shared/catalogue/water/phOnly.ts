@@ -35,7 +35,8 @@ const ASSUMED = {
   well: 'Assumes well water with much carbon dioxide, most likely 5 to 150 mg/L.',
 } as const;
 const TRY =
-  'One pH reading cannot tell; try it in a bucket first (BUFFER.TRIAL) or begin with the first part (BUFFER.NEXT).';
+  'One pH reading cannot tell; try it in a bucket first (BUFFER.TRIAL) or begin with ' +
+  'the first part (BUFFER.NEXT).';
 
 const bases = [
   'soda ash',
@@ -52,7 +53,8 @@ export const bufferRange = defineFunction({
   id: 'BUFFER.RANGE',
   family: 'Water',
   summary:
-    'With only a pH reading: the least, likely and most product a water may need, and a first part that is safe.',
+    'With only a pH reading: the least, likely and most product a water may need, and a ' +
+    'first part that is safe.',
   params: {
     volume: volumeParam,
     ph: phParam,
@@ -89,7 +91,9 @@ export const bufferRange = defineFunction({
           '8.7',
           '166',
           '0.70',
-          'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L. One pH reading cannot tell; try it in a bucket first (BUFFER.TRIAL) or begin with the first part (BUFFER.NEXT).',
+          'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L. One pH ' +
+            'reading cannot tell; try it in a bucket first (BUFFER.TRIAL) or begin with the ' +
+            'first part (BUFFER.NEXT).',
         ],
       ],
       because: 'The range spans two powers of ten: that is what one reading is worth.',
@@ -250,7 +254,11 @@ export const bufferTrial = defineFunction({
   valid: 'Fresh water, 0 to 40 °C',
   sources: ['PLBU82', 'PRACTICE'],
   cautions: ['SODA_ASH', 'LIME'],
-  help: "Grams found for the bucket times vat litres over bucket litres is the dose for the vat. Stir the bucket gently: splashing drives carbon dioxide out and spoils the trial. Give the bucket's readings to BUFFER.NEXT, with the bucket as the volume, for the best answer.",
+  help:
+    'Grams found for the bucket times vat litres over bucket litres is the dose for the ' +
+    'vat. Stir the bucket gently: splashing drives carbon dioxide out and spoils the ' +
+    "trial. Give the bucket's readings to BUFFER.NEXT, with the bucket as the volume, " +
+    'for the best answer.',
   examples: [
     {
       args: [6, 7],
@@ -336,7 +344,10 @@ export const alkalinityAerated = defineFunction({
   valid:
     'Water in balance with the air; 0.1 pH of error is 26 % of the answer, stale air in a shed up to 0.38 pH',
   sources: ['PLBU82', 'NOAACO2'],
-  help: 'The cheapest way to an alkalinity without a kit: air fixes the carbon dioxide, so the pH tells the alkalinity. Use fresh outdoor air or give the carbon dioxide of the room.',
+  help:
+    'The cheapest way to an alkalinity without a kit: air fixes the carbon dioxide, so ' +
+    'the pH tells the alkalinity. Use fresh outdoor air or give the carbon dioxide of ' +
+    'the room.',
   examples: [
     { args: [7], gives: '0.064', because: '0.064 meq/L at 417 ppm and 25 °C by an independent solver.' },
     { args: [8], gives: '0.66', because: '0.659 meq/L at 417 ppm and 25 °C by an independent solver.' },
@@ -358,7 +369,8 @@ export const bufferJar = defineFunction({
   id: 'BUFFER.JAR',
   family: 'Water',
   summary:
-    'Dose from an aerated jar of the water: grams that bring the whole vat to the target, with the range of a 0.1 pH error.',
+    'Dose from an aerated jar of the water: grams that bring the whole vat to the ' +
+    'target, with the range of a 0.1 pH error.',
   params: {
     volume: volumeParam,
     jar: jarParam,

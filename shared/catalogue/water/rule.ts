@@ -33,7 +33,8 @@ export const bufferRule = defineFunction({
   },
   returns: value(gram, 'Grams of soda ash by the rule.'),
   valid:
-    'Common practice, no source: right for aerated water of pH 4.2 to 5.6 with next to no alkalinity, wrong elsewhere; see BUFFER.RULECHECK',
+    'Common practice, no source: right for aerated water of pH 4.2 to 5.6 with next to ' +
+    'no alkalinity, wrong elsewhere; see BUFFER.RULECHECK',
   sources: ['PRACTICE'],
   cautions: ['SODA_ASH', 'AMMONIA'],
   examples: [

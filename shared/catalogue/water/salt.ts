@@ -6,7 +6,9 @@ import { column, defineFunction, fields, rows, value } from '../define';
 import { choice, num } from '../params';
 
 const CONFLICT =
-  'The papers on African catfish disagree tenfold: one kills half the yolk-sac fry in a day at 0.61 g/L, another keeps fry two days at 10 g/L and hatches eggs up to 5 g/L. Go by the careful one, and try a few fish first.';
+  'The papers on African catfish disagree tenfold: one kills half the yolk-sac fry in ' +
+  'a day at 0.61 g/L, another keeps fry two days at 10 g/L and hatches eggs up to 5 ' +
+  'g/L. Go by the careful one, and try a few fish first.';
 const SOURCES = ['GBULUBO98', 'FRYSALT11', 'CLARSALT', 'HETSALT', 'HYBSALT'];
 const stageParam = choice(SALT_STAGES, {
   doc: 'Stage of the fish.',
@@ -32,7 +34,8 @@ export const saltDose = defineFunction({
   },
   returns: value(gram, 'Plain salt, without iodide or anti-caking agent by custom.'),
   valid:
-    'Exact to 1.6 % up to 30 g/L, where the water swells by the salt; it says nothing about what fish bear (SALT.CHECK)',
+    'Exact to 1.6 % up to 30 g/L, where the water swells by the salt; it says nothing ' +
+    'about what fish bear (SALT.CHECK)',
   sources: ['DEFINITION', ...SOURCES],
   cautions: ['BATH'],
   help: `Before salting water with eggs or fry look at SALT.CHECK and SALT.LIMITS. ${CONFLICT}`,

@@ -52,7 +52,9 @@ const readingsParam = series(pH, {
 });
 export const originParam = choice(['unknown', 'aerated', 'well'] as const, {
   default: 'unknown',
-  doc: 'Where the water comes from: "aerated" after an hour of strong air, "well" for well or borehole water, rich in carbon dioxide.',
+  doc:
+    'Where the water comes from: "aerated" after an hour of strong air, "well" for well ' +
+    'or borehole water, rich in carbon dioxide.',
   aliases: { borehole: 'well', rain: 'aerated', aired: 'aerated' },
 });
 export const meterParam = choice(['good', 'cheap', 'strips'] as const, {
@@ -184,7 +186,8 @@ export const bufferNext = defineFunction({
   id: 'BUFFER.NEXT',
   family: 'Water',
   summary:
-    'Next part-dose at the vat from the doses and pH readings so far: grams, spoons, pH to expect, what to do.',
+    'Next part-dose at the vat from the doses and pH readings so far: grams, spoons, pH ' +
+    'to expect, what to do.',
   params: {
     volume: volumeParam,
     doses: dosesParam,
@@ -216,14 +219,25 @@ export const bufferNext = defineFunction({
   valid: 'Fresh water, 0 to 40 °C, products that raise pH, up to 40 readings of one dosing',
   sources: ['PLBU82', 'KOHL00', 'PRACTICE'],
   cautions: ['SODA_ASH', 'LIME', 'AMMONIA'],
-  help: 'A pH meter alone cannot tell how much carbon dioxide a water holds, but its answer to the first small doses can. The readings are weighed against everything the water may be: its carbon dioxide, its acids, a meter that reads off, gas that escapes, acids of peat and leaves. The part-dose is then the smallest of what reaches the target, what moves one step, and what keeps the chance of passing the top of the window at 3 in 100 (1 in 100 with a cheap meter, strips, or lime). Simulated on a thousand waters below pH 6.4, 99 of 100 dosings ended between 6.5 and 7.5 in fewer than four steps on average, and fewer than 1 in 100 ever passed 7.5. Dissolve, pour where the water moves, wait the same time each step, measure, write down, look again. Beliefs before the first reading are judgement, not published figures.',
+  help:
+    'A pH meter alone cannot tell how much carbon dioxide a water holds, but its answer ' +
+    'to the first small doses can. The readings are weighed against everything the water ' +
+    'may be: its carbon dioxide, its acids, a meter that reads off, gas that escapes, ' +
+    'acids of peat and leaves. The part-dose is then the smallest of what reaches the ' +
+    'target, what moves one step, and what keeps the chance of passing the top of the ' +
+    'window at 3 in 100 (1 in 100 with a cheap meter, strips, or lime). Simulated on a ' +
+    'thousand waters below pH 6.4, 99 of 100 dosings ended between 6.5 and 7.5 in fewer ' +
+    'than four steps on average, and fewer than 1 in 100 ever passed 7.5. Dissolve, pour ' +
+    'where the water moves, wait the same time each step, measure, write down, look ' +
+    'again. Beliefs before the first reading are judgement, not published figures.',
   examples: [
     {
       args: [1000, column1(readingsExample, 0), column1(readingsExample, 1), 7, 5],
       gives: [
         [
           '1',
-          'Dissolve this dose in a bucket, pour it in where the water moves, mix, wait, measure, write the pH down. One step, no more.',
+          'Dissolve this dose in a bucket, pour it in where the water moves, mix, wait, ' +
+            'measure, write the pH down. One step, no more.',
           '11.7',
           '2.3',
           '20.3',
@@ -234,7 +248,8 @@ export const bufferNext = defineFunction({
         ],
       ],
       because:
-        'Soft water rich in CO2 at pH 6.1: one step ends near 6.7. The independent solver that made the water needs 12.2 g to 6.8.',
+        'Soft water rich in CO2 at pH 6.1: one step ends near 6.7. The independent solver ' +
+        'that made the water needs 12.2 g to 6.8.',
     },
     {
       args: [1000, [[0]], [[6.95]]],
@@ -248,7 +263,8 @@ export const bufferNext = defineFunction({
           '6.82',
           '6.95',
           '7.08',
-          'One reading only: the dose rests on what such waters usually hold, and is kept small. The next reading tells far more.',
+          'One reading only: the dose rests on what such waters usually hold, and is kept ' +
+            'small. The next reading tells far more.',
         ],
       ],
       because: 'Within 0.2 of the target: no more.',
@@ -313,7 +329,8 @@ export const bufferFit = defineFunction({
   id: 'BUFFER.FIT',
   family: 'Water',
   summary:
-    'What a series of doses and pH readings says about the water: its alkalinity and carbon dioxide, with ranges.',
+    'What a series of doses and pH readings says about the water: its alkalinity and ' +
+    'carbon dioxide, with ranges.',
   params: { volume: volumeParam, doses: dosesParam, readings: readingsParam, ...common },
   returns: fields(
     {
@@ -380,7 +397,8 @@ export const bufferCurve = defineFunction({
   id: 'BUFFER.CURVE',
   family: 'Water',
   summary:
-    'pH against further product, with its range, from the readings so far: the curve to draw beside the window.',
+    'pH against further product, with its range, from the readings so far: the curve to ' +
+    'draw beside the window.',
   params: {
     volume: volumeParam,
     doses: dosesParam,

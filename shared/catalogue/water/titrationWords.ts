@@ -26,9 +26,15 @@ export const todoFor = ({ action, limit, now, isMisfit }: Advice, aim: Aim): str
     case 'too high':
       return `Stop: pH ${to2(isMisfit ? now.high : now.likely)} is above the window. Add nothing; aerate, wait and measure again, or exchange water. Check ammonia if fish are in.`;
     case 'wait':
-      return 'Wait: two readings at the same dose differ. Mix, give it the same time as before, measure again.';
+      return (
+        'Wait: two readings at the same dose differ. Mix, give it the same time as before, ' +
+        'measure again.'
+      );
     case 'check':
-      return 'Check before adding: the last dose did not raise the pH. Mix again, rinse and check the meter, check the product and the volume.';
+      return (
+        'Check before adding: the last dose did not raise the pH. Mix again, rinse and check ' +
+        'the meter, check the product and the volume.'
+      );
   }
 };
 
@@ -51,14 +57,17 @@ export const flagsFor = (
   const organic = chanceOrganic(advice.cloud);
   if (s.readings.length === 1)
     remarks.push(
-      'One reading only: the dose rests on what such waters usually hold, and is kept small. The next reading tells far more.',
+      'One reading only: the dose rests on what such waters usually hold, and is kept ' +
+        'small. The next reading tells far more.',
     );
   else if (new Set(s.doses).size === 1)
     remarks.push('No product given yet: repeated readings tell about the meter, not about the water.');
   if (advice.action === 'wait' || advice.action === 'check') return remarks.join(' ');
   if (advice.isMisfit)
     remarks.push(
-      'The readings do not go together: a hidden buffer (peat, ammonia, phosphate, limestone in the vat), a wrong volume, a wrong product, or a meter that drifts. Half steps only.',
+      'The readings do not go together: a hidden buffer (peat, ammonia, phosphate, ' +
+        'limestone in the vat), a wrong volume, a wrong product, or a meter that drifts. ' +
+        'Half steps only.',
     );
   else if (s.readings.length > 2 && organic > LIKELY)
     remarks.push(
@@ -66,7 +75,8 @@ export const flagsFor = (
     );
   else if (hardlyMoved(s))
     remarks.push(
-      'The last dose hardly moved the pH: the water is strongly buffered, or the product, the meter or the volume is not what it seems.',
+      'The last dose hardly moved the pH: the water is strongly buffered, or the product, ' +
+        'the meter or the volume is not what it seems.',
     );
   if (likelier) remarks.push(`The readings fit ${likelier.name} better than ${a.material}: look at the bag.`);
   return remarks.join(' ');

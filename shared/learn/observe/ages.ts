@@ -3,11 +3,17 @@ import type { RunRecord } from '../../audit/schema';
 import type { Reader, Seen, Unused } from './reading';
 import { counted } from './reading';
 
-/** Fish lighter than this at the start are larvae or fry on live food, heavier ones are being nursed; chosen here, no source. */
+/**
+ * Fish lighter than this at the start are larvae or fry on live food, heavier ones are being nursed; chosen
+ * here, no source.
+ */
 const NURSING_FROM_GRAMS = 0.05;
 /** Beyond this they are grown on, which the plan does not reach; chosen here, no source. */
 const GROWN_ON_GRAMS = 5;
-/** Lengths of a period that compare with those of the plan (12 and 28 days): half to twice; chosen here, no source. */
+/**
+ * Lengths of a period that compare with those of the plan (12 and 28 days): half to twice; chosen here, no
+ * source.
+ */
 const PERIODS = { fry: [6, 24], nursery: [14, 56] } as const;
 
 type Age = keyof typeof PERIODS;

@@ -40,7 +40,10 @@ const covers = ({ times }: NonNullable<Settings['log']>, from: number, to: numbe
   (times[0] ?? Infinity) <= from + LONGEST_GAP / HOURS_PER_DAY &&
   (times.at(-1) ?? -Infinity) >= to - LONGEST_GAP / HOURS_PER_DAY;
 
-/** Hours the table says for the water of this run, from the log where it covers the run, else from the mean temperature. */
+/**
+ * Hours the table says for the water of this run, from the log where it covers the run, else from the mean
+ * temperature.
+ */
 function tableHours(span: Span, log: Settings['log']): number | CellError | undefined {
   if (log && span.start !== undefined && span.end !== undefined && covers(log, span.start, span.end)) {
     const last = log.temperatures.at(-1);

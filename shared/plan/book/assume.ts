@@ -52,7 +52,8 @@ export function assumptionsSheet(book: Book): {
   sheet.put('B1', 'What the plan takes for granted', 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Type your own figures over ours as soon as you have them. Poor and good are the ends that were published or are usual.',
+    'Type your own figures over ours as soon as you have them. Poor and good are the ' +
+      'ends that were published or are usual.',
     'subtitle',
   );
   sheet.row(`B${HEAD}`, ['Assumption', 'Value', 'Unit', 'Poor', 'Good', 'Where from', 'Note'], 'heading');

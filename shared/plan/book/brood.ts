@@ -26,7 +26,8 @@ export function broodSheet(book: Book): SheetModel {
   sheet.put('B1', 'Brood fish: weigh, dose, strip', 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Type each weight over the mean; the dose follows. A hormone is a medicine: ask a vet, follow the leaflet and local rules.',
+    'Type each weight over the mean; the dose follows. A hormone is a medicine: ask a ' +
+      'vet, follow the leaflet and local rules.',
     'subtitle',
   );
   sheet

@@ -17,7 +17,8 @@ export function calendarSheet(book: Book): SheetModel {
   sheet.put('B1', fx('={hatchery}&": what to do, by day and hour"'), 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Times follow the temperature on Start. "Day" counts from the day of stripping. "night" is between 20:00 and 6:00.',
+    'Times follow the temperature on Start. "Day" counts from the day of stripping. ' +
+      '"night" is between 20:00 and 6:00.',
     'subtitle',
   );
   sheet.row(

@@ -12,7 +12,10 @@ export interface ChainPlaces {
   readonly limits: (key: AssumptionKey) => { readonly low: string; readonly high: string };
 }
 
-/** From the fish wanted back to the eggs, and forward again as planned, as counted, and at the poor and the good end of every step. */
+/**
+ * From the fish wanted back to the eggs, and forward again as planned, as counted, and at the poor and the
+ * good end of every step.
+ */
 export function chainSheet(book: Book, { limits }: ChainPlaces): SheetModel {
   const { fx, plan } = book;
   const sheet = book.sheet('Chain', {
@@ -24,7 +27,8 @@ export function chainSheet(book: Book, { limits }: ChainPlaces): SheetModel {
   sheet.put('B1', 'From the fish wanted back to the eggs', 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Every number is the one below divided by what comes through. Type a count when you have one: the rest follows it.',
+    'Every number is the one below divided by what comes through. Type a count when you ' +
+      'have one: the rest follows it.',
     'subtitle',
   );
   sheet

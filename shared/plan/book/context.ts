@@ -4,7 +4,10 @@ import type { NameKey } from '../results';
 import { nameOf, named } from '../results';
 import type { SeasonPlan } from '../season';
 
-/** What the sheets of one workbook share: the plan, the names they define and use, and the suffix of a second plan. */
+/**
+ * What the sheets of one workbook share: the plan, the names they define and use, and the suffix of a second
+ * plan.
+ */
 export class Book {
   readonly names: NameModel[] = [];
   constructor(

@@ -30,7 +30,8 @@ export function feedSheet(book: Book): SheetModel {
   sheet.put('B1', 'Live food and feed by day', 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Weigh and count every week: type the count on Chain and your own growth on Assumptions. Cysts are set to hatch the day before.',
+    'Weigh and count every week: type the count on Chain and your own growth on ' +
+      'Assumptions. Cysts are set to hatch the day before.',
     'subtitle',
   );
   sheet

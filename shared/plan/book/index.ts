@@ -13,7 +13,10 @@ import { startSheet } from './start';
 import { waterSheet } from './water';
 
 export interface BookOptions {
-  /** For a second plan in the same workbook: "2" names its sheets "Start 2" and its names wanted_2. Letters and digits. */
+  /**
+   * For a second plan in the same workbook: "2" names its sheets "Start 2" and its names wanted_2. Letters
+   * and digits.
+   */
   readonly label?: string;
 }
 

@@ -12,12 +12,20 @@ import type { Assumption } from '../assumptions';
 export const NOTES_WIDTH = 112;
 
 const HOW: readonly string[] = [
-  'The plan works backwards: fish wanted, divided by what comes through each step, gives the eggs; eggs divided by what one female gives make the females. Losses are never added up.',
-  'Then it works forwards: the strip is put at your hour on the last day that leaves the fish enough time, the injection before it by the waiting time of your hormone at your temperature.',
-  'Change a yellow cell on Start or Assumptions and everything moves. Type counts on Chain, weights on Brood, readings on Water while the run goes on.',
-  'Sheets are protected without a password, so that formulas are not overtyped by mistake: Review, Unprotect Sheet.',
-  'Formulas that begin with SPAWN need the Spawnbook add-in to change; without it their last values stay until the cell is calculated again.',
-  'Yields differ enormously between months, females and hatcheries. The two columns at the ends of Chain show how far; a plan is not a promise.',
+  'The plan works backwards: fish wanted, divided by what comes through each step, ' +
+    'gives the eggs; eggs divided by what one female gives make the females. Losses are ' +
+    'never added up.',
+  'Then it works forwards: the strip is put at your hour on the last day that leaves ' +
+    'the fish enough time, the injection before it by the waiting time of your hormone ' +
+    'at your temperature.',
+  'Change a yellow cell on Start or Assumptions and everything moves. Type counts on ' +
+    'Chain, weights on Brood, readings on Water while the run goes on.',
+  'Sheets are protected without a password, so that formulas are not overtyped by ' +
+    'mistake: Review, Unprotect Sheet.',
+  'Formulas that begin with SPAWN need the Spawnbook add-in to change; without it ' +
+    'their last values stay until the cell is calculated again.',
+  'Yields differ enormously between months, females and hatcheries. The two columns at ' +
+    'the ends of Chain show how far; a plan is not a promise.',
 ];
 
 const customNames = (sheets: readonly SheetModel[]): string[] =>
@@ -42,7 +50,10 @@ export interface Said {
   readonly assumptions: readonly Assumption[];
 }
 
-/** How to read the book, what to take care of, which functions answer in its sheets, and where the figures come from. */
+/**
+ * How to read the book, what to take care of, which functions answer in its sheets, and where the figures
+ * come from.
+ */
 export function writeNotes(
   sheet: SheetBuilder,
   sheets: readonly SheetModel[],

@@ -67,24 +67,20 @@ function clockRows(book: Book, sheet: ReturnType<Book['sheet']>): number {
   sheet
     .row(`B${row}`, ['Windows', 'First check, first hatch', 'Best', 'Too late, last hatch'], 'heading')
     .height(row, 30);
-  sheet
-    .put(`B${row + 1}`, 'Strip', 'label')
-    .put(
-      `C${row + 1}`,
-      styled(fx('=SPAWN.STRIP.WINDOW({injectAt},{temperature},{preparation},{latencyOffset})'), 'cell', {
-        spill: [1, 3],
-        format: 'ddd d mmm hh:mm',
-      }),
-    );
-  sheet
-    .put(`B${row + 2}`, 'Hatch', 'label')
-    .put(
-      `C${row + 2}`,
-      styled(fx('=SPAWN.HATCH.WINDOW({stripAt},{temperature})'), 'cell', {
-        spill: [1, 2],
-        format: 'ddd d mmm hh:mm',
-      }),
-    );
+  sheet.put(`B${row + 1}`, 'Strip', 'label').put(
+    `C${row + 1}`,
+    styled(fx('=SPAWN.STRIP.WINDOW({injectAt},{temperature},{preparation},{latencyOffset})'), 'cell', {
+      spill: [1, 3],
+      format: 'ddd d mmm hh:mm',
+    }),
+  );
+  sheet.put(`B${row + 2}`, 'Hatch', 'label').put(
+    `C${row + 2}`,
+    styled(fx('=SPAWN.HATCH.WINDOW({stripAt},{temperature})'), 'cell', {
+      spill: [1, 2],
+      format: 'ddd d mmm hh:mm',
+    }),
+  );
   for (const address of [`D${row + 1}`, `E${row + 1}`, `D${row + 2}`])
     sheet.put(address, styled({}, 'cell', { format: 'ddd d mmm hh:mm' }));
   sheet.put(`E${row + 2}`, '', 'cell');

@@ -12,15 +12,20 @@ const dose = (litres: string): string => {
 
 const HOW: readonly string[] = [
   'Calibrate the pH meter the same day. Wait until the reading stands still.',
-  'Dissolve the trial dose in the bucket of vat water, air it for an hour, read the pH. If it lands near the pH you want, trust the dose.',
+  'Dissolve the trial dose in the bucket of vat water, air it for an hour, read the ' +
+    'pH. If it lands near the pH you want, trust the dose.',
   'If the bucket ends above it, give less; if below, measure the alkalinity and type it on Start.',
-  'Give the vats the first half, dissolved in a bucket first, spread over the surface, with the air on. No fish in the water.',
+  'Give the vats the first half, dissolved in a bucket first, spread over the surface, ' +
+    'with the air on. No fish in the water.',
   'Read the pH the next morning. Only if it is still low give the second half.',
   'Type a new reading on Start: the dose follows it.',
 ];
 const LOG_ROWS = 10;
 
-/** The dose for a bucket, a vat and all of them, the toxic ammonia before and after, and room to write readings down. */
+/**
+ * The dose for a bucket, a vat and all of them, the toxic ammonia before and after, and room to write
+ * readings down.
+ */
 export function waterSheet(book: Book): SheetModel {
   const { fx } = book;
   const sheet = book.sheet('Water', {
@@ -72,7 +77,9 @@ export function waterSheet(book: Book): SheetModel {
     .merge(
       'C19:H19',
       fx(
-        '=IF(ISNUMBER({vatDose}),IF({vatDose}=0,"No dose needed: the pH is high enough.","Yes. Try the bucket first."),"No dose for these readings: check pH and alkalinity, or leave the alkalinity empty.")',
+        '=IF(ISNUMBER({vatDose}),IF({vatDose}=0,"No dose needed: the pH is high ' +
+          'enough.","Yes. Try the bucket first."),"No dose for these readings: check pH and ' +
+          'alkalinity, or leave the alkalinity empty.")',
       ),
       'quiet',
     );

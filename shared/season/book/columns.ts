@@ -1,6 +1,9 @@
 import { Columns, DAY, MOMENT, MONEY, SHARE, WHOLE } from './context';
 
-/** The tables of a season: what each column holds and how it looks. Written by the sheets beside this file, read back by shared/season/again.ts. */
+/**
+ * The tables of a season: what each column holds and how it looks. Written by the sheets beside this file,
+ * read back by shared/season/again.ts.
+ */
 
 export const ORDERS = new Columns(
   {

@@ -8,7 +8,10 @@ import type { CellModel, NameModel, SheetModel, StyleName } from '../../workbook
 import type { OrderBook } from '../orderBook';
 import type { SeasonBook } from '../result';
 
-/** Sheets of a season, in the order they stand. None is called like a sheet of the plan of one run, so that both fit in one workbook. */
+/**
+ * Sheets of a season, in the order they stand. None is called like a sheet of the plan of one run, so that
+ * both fit in one workbook.
+ */
 export const TITLES = {
   season: 'Season',
   setup: 'Setup',

@@ -30,7 +30,8 @@ function line(pages: Pages, sheet: SheetBuilder, { run, day, at }: Line, row: nu
   const of = (key: keyof typeof RUNS.letters): string => RUNS.cell(key, at);
   const fish = (key: keyof typeof FISH.letters): string => FISH.cell(key, at);
   const cell = (key: keyof typeof C): string => `${C[key]}${row}`;
-  // Whether fry stay in the same vats or are nursed on, the day decides; from the day of the sale on there are none.
+  // Whether fry stay in the same vats or are nursed on, the day decides; from the day of the sale on there
+  // are none.
   const rearing = `${fish('feeding')}*(${fish('fry')}/MAX(1,${fish('feeding')}))^(${cell('day')}/${of('rearing')})`;
   const nursed = `${fish('fry')}*IF(${of('nursing')}>0,{nurserySurvival}^(MIN(${cell('day')}-${of('rearing')},${of('nursing')})/{nurseryDays}),1)`;
   FEED_RUNS.row(sheet, row, {
@@ -51,7 +52,10 @@ function line(pages: Pages, sheet: SheetBuilder, { run, day, at }: Line, row: nu
   });
 }
 
-/** What each run eats, day by day. One call answers a whole column: a call a day would make the sheet slow in Excel. */
+/**
+ * What each run eats, day by day. One call answers a whole column: a call a day would make the sheet slow in
+ * Excel.
+ */
 export function feedRunsSheet(pages: Pages): SheetModel {
   const lines = feedLines(pages);
   const sheet = pages.sheet(
@@ -104,7 +108,8 @@ export function feedDaysSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'feed',
     'Live food and feed by day',
-    'Cysts are set to hatch the day before they are fed: the amount stands on the day to set them. Weigh and count every week.',
+    'Cysts are set to hatch the day before they are fed: the amount stands on the day to ' +
+      'set them. Weigh and count every week.',
     {
       widths: [2, ...FEED_DAYS.widths, 2, 12, 12, 12, 12, 12, 12],
       tab: 'C8742A',

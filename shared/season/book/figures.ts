@@ -33,13 +33,17 @@ export const FIGURES: readonly Assumption<AssumptionKey>[] = assumptionList.filt
   ({ key }) => !UNUSED.has(key),
 );
 
-/** What the season takes for granted, each figure with its range and where it comes from; and how much it varies. */
+/**
+ * What the season takes for granted, each figure with its range and where it comes from; and how much it
+ * varies.
+ */
 export function figuresSheet(pages: Pages): SheetModel {
   const { book, assumed } = pages;
   const sheet = pages.sheet(
     'figures',
     'What the season takes for granted',
-    'Type your own figures over ours as soon as you have them, or let Check learn them from your records. Poor and good are the ends that were published or are usual.',
+    'Type your own figures over ours as soon as you have them, or let Check learn them ' +
+      'from your records. Poor and good are the ends that were published or are usual.',
     {
       widths: [2, 36, 11, 14, 14, 10, 12, 46, 52],
       tab: '6B5B95',
@@ -69,15 +73,13 @@ export function figuresSheet(pages: Pages): SheetModel {
         styled(note, 'text'),
       ])
       .height(row, heightFor([a.label, 36], [originOf(a), 46], [note, 52]));
-    sheet
-      .validate({ range: `C${row}`, kind: 'decimal', min: a.min, max: a.max, message: a.note })
-      .validate({
-        range: `E${row}:F${row}`,
-        kind: 'decimal',
-        min: 0,
-        max: Math.max(a.max, a.high),
-        message: 'Ends of what is usual.',
-      });
+    sheet.validate({ range: `C${row}`, kind: 'decimal', min: a.min, max: a.max, message: a.note }).validate({
+      range: `E${row}:F${row}`,
+      kind: 'decimal',
+      min: 0,
+      max: Math.max(a.max, a.high),
+      message: 'Ends of what is usual.',
+    });
     pages.define(a.key, sheet.ref(`C${row}`));
     pages.define(`${a.key}_low`, sheet.ref(`E${row}`));
     pages.define(`${a.key}_high`, sheet.ref(`F${row}`));
@@ -128,7 +130,8 @@ function spreads({ book, assumed }: Pages, sheet: ReturnType<Pages['sheet']>, he
   sheet
     .merge(
       `B${last + 1}:H${last + 1}`,
-      'Standard deviations behind the odds; they count when planned again. Published hatch rates of two seasons at one station lie further apart than these.',
+      'Standard deviations behind the odds; they count when planned again. Published hatch ' +
+        'rates of two seasons at one station lie further apart than these.',
       'quiet',
     )
     .height(last + 1, 30);

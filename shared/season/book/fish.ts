@@ -46,7 +46,8 @@ export function fishSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'fish',
     'Fish: from the females to the buyer',
-    'Each number is what was counted (Egg counts, Fry counts), or the one before it times the figure on Figures. A run far below its plan is coloured.',
+    'Each number is what was counted (Egg counts, Fry counts), or the one before it ' +
+      'times the figure on Figures. A run far below its plan is coloured.',
     {
       widths: [2, ...FISH.widths],
       tab: 'C8742A',

@@ -21,12 +21,25 @@ import { barsSheet, staysSheet, vatsSheet } from './vats';
 import { waterSheet } from './water';
 
 const HOW: readonly string[] = [
-  'Every order is planned backwards: fish wanted, divided by what survives each step, gives the eggs. Losses are never added up. The strip falls on the latest day that leaves the fish enough time, at an hour people are there, with females that have rested, males that are no kin, and vats that are free and clean.',
-  'Change a yellow cell and what hangs on it moves at once: water and prices on Setup, numbers, dates and prices on Orders, water and hour of stripping on Runs, eggs to set on Fish, weights on Pairs, readings on Vat water, counts on Egg counts and Fry counts, figures on Figures.',
-  'What decides which run is when (new orders, fish, vats, hours) waits for Plan again in the pane: it reads these sheets, takes runs that are in the vats as they really are, plans the rest anew, says what changed, and writes the new season beside this one.',
-  'Odds come from seasons drawn by chance from a seed: hatch and survival vary from run to run and from season to season, eggs from female to female. How much they vary stands on Figures. A plan is not a promise.',
-  'Sheets are protected without a password, so that formulas are not overtyped by mistake: Review, Unprotect Sheet.',
-  'Formulas that begin with SPAWN need the Spawnbook add-in to change; without it their last values stay until the cell is calculated again.',
+  'Every order is planned backwards: fish wanted, divided by what survives each step, ' +
+    'gives the eggs. Losses are never added up. The strip falls on the latest day that ' +
+    'leaves the fish enough time, at an hour people are there, with females that have ' +
+    'rested, males that are no kin, and vats that are free and clean.',
+  'Change a yellow cell and what hangs on it moves at once: water and prices on Setup, ' +
+    'numbers, dates and prices on Orders, water and hour of stripping on Runs, eggs to ' +
+    'set on Fish, weights on Pairs, readings on Vat water, counts on Egg counts and Fry ' +
+    'counts, figures on Figures.',
+  'What decides which run is when (new orders, fish, vats, hours) waits for Plan again ' +
+    'in the pane: it reads these sheets, takes runs that are in the vats as they really ' +
+    'are, plans the rest anew, says what changed, and writes the new season beside this ' +
+    'one.',
+  'Odds come from seasons drawn by chance from a seed: hatch and survival vary from ' +
+    'run to run and from season to season, eggs from female to female. How much they ' +
+    'vary stands on Figures. A plan is not a promise.',
+  'Sheets are protected without a password, so that formulas are not overtyped by ' +
+    'mistake: Review, Unprotect Sheet.',
+  'Formulas that begin with SPAWN need the Spawnbook add-in to change; without it ' +
+    'their last values stay until the cell is calculated again.',
 ];
 
 /** The season as a workbook with live formulas, its values calculated. */

@@ -151,7 +151,9 @@ const CHAIN: readonly AssumptionKey[] = [
 ];
 const PRICE_SWING = 0.2;
 
-/** Profit when one figure moves to its poor and its good end: live, so that a farm's own figures narrow it. */
+/**
+ * Profit when one figure moves to its poor and its good end: live, so that a farm's own figures narrow it.
+ */
 function swings(pages: Pages, sheet: SheetBuilder, head: number): void {
   const { plan, fx } = pages;
   const orders = plan.orders.length;
@@ -202,7 +204,8 @@ function swings(pages: Pages, sheet: SheetBuilder, head: number): void {
   sheet
     .merge(
       `B${last + 1}:H${last + 1}`,
-      'One figure at a time; its ends stand on Figures. Fish beyond an order find no buyer, so more of them earns nothing by itself.',
+      'One figure at a time; its ends stand on Figures. Fish beyond an order find no ' +
+        'buyer, so more of them earns nothing by itself.',
       'quiet',
     )
     .height(last + 1, 30);

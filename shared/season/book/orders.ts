@@ -48,7 +48,8 @@ export function ordersSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'orders',
     'Orders',
-    'Numbers, dates and prices move the sheets at once. New orders go into the open lines: Plan again in the pane plans them. Odds are those of the day of planning.',
+    'Numbers, dates and prices move the sheets at once. New orders go into the open ' +
+      'lines: Plan again in the pane plans them. Odds are those of the day of planning.',
     {
       widths: [2, ...ORDERS.widths],
       tab: '12454F',

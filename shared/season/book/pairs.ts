@@ -14,7 +14,8 @@ export function pairsSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'pairs',
     'Pairs: weigh, dose, strip',
-    'Type each weight over the one of the plan; the dose follows. A hormone is a medicine: ask a vet, follow the leaflet and local rules.',
+    'Type each weight over the one of the plan; the dose follows. A hormone is a ' +
+      'medicine: ask a vet, follow the leaflet and local rules.',
     {
       widths: [2, ...PAIRS.widths],
       tab: 'C8742A',

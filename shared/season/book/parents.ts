@@ -16,7 +16,8 @@ export function parentsSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'parents',
     'Brood fish',
-    'One line a fish. Fish of one family are brothers and sisters and are not paired. New fish and new dates count when planned again.',
+    'One line a fish. Fish of one family are brothers and sisters and are not paired. ' +
+      'New fish and new dates count when planned again.',
     {
       widths: [2, ...FEMALES.widths, 2, ...MALES.widths],
       tab: 'C8742A',

@@ -24,7 +24,8 @@ const usualWater = (strip: string): string => {
   return `=IF(OR(${here}<10,${next}<10),NA(),${here}+(${next}-${here})*MIN(0.5,ABS(DAY(${strip})-15.5)/30))`;
 };
 
-// The yolk is asked for from the strip on and added to the hatch: asked from the hatch it would answer a round later in Excel.
+// The yolk is asked for from the strip on and added to the hatch: asked from the hatch it would answer a
+// round later in Excel.
 function contents(pages: Pages, run: PlannedRun, row: number) {
   const { fx, plan } = pages;
   const product = plan.orders.find(({ order }) => order.name === run.order)?.product;
@@ -56,7 +57,8 @@ export function runsSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'runs',
     'Runs',
-    'Type the water you really have, or another hour to strip: the clock, the vats, the feed and the money follow. How many fish stands on Fish.',
+    'Type the water you really have, or another hour to strip: the clock, the vats, the ' +
+      'feed and the money follow. How many fish stands on Fish.',
     {
       widths: [2, ...RUNS.widths],
       tab: 'C8742A',

@@ -66,7 +66,10 @@ function ordersBlock({ plan }: Pages, sheet: SheetBuilder, from: number): number
   return last + 2;
 }
 
-/** The season on one page, for whoever put money in: what is promised, how surely, what is earned, what stands in the way. */
+/**
+ * The season on one page, for whoever put money in: what is promised, how surely, what is earned, what stands
+ * in the way.
+ */
 export function seasonSheet(pages: Pages, cash: readonly [weeks: string, left: string]): SheetModel {
   const { plan } = pages;
   const sheet = pages.sheet(

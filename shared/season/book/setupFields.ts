@@ -1,6 +1,9 @@
 import { MATERIALS, PREPARATIONS } from '../../plan/fields';
 
-/** What the sheet Setup asks, once: written, checked and read back by it. `path` leads to the entry of the order book. */
+/**
+ * What the sheet Setup asks, once: written, checked and read back by it. `path` leads to the entry of the
+ * order book.
+ */
 export interface SetupField {
   readonly key: string;
   readonly path: readonly [string] | readonly [string, string];

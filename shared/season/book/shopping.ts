@@ -7,7 +7,9 @@ import { FIRST, HEAD, MONEY, lastRow } from './context';
 import { feedLines } from './feed';
 
 const C = SHOPPING.letters;
-/** Weeks from the day of planning to the last sale: all that can be ordered or paid falls into one of them. */
+/**
+ * Weeks from the day of planning to the last sale: all that can be ordered or paid falls into one of them.
+ */
 export const weeksOf = ({ book }: Pages): number =>
   (mondayOf(Math.max(...book.orders.map(({ due }) => due))) - mondayOf(book.plannedOn)) / 7 + 1;
 
@@ -18,7 +20,8 @@ export function shoppingSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'shopping',
     'Shopping by week',
-    'Order in the week given: delivery times from Setup are counted in, so each thing is there when it is used.',
+    'Order in the week given: delivery times from Setup are counted in, so each thing is ' +
+      'there when it is used.',
     {
       widths: [2, ...SHOPPING.widths],
       tab: '6B5B95',

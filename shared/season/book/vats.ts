@@ -32,7 +32,8 @@ export function vatsSheet(pages: Pages, bars: SheetBuilder): SheetModel {
   const sheet = pages.sheet(
     'vats',
     'Vats',
-    'One line a vat. New vats and what they may hold count when planned again. The picture shows who is in which vat; gaps are free or cleaning.',
+    'One line a vat. New vats and what they may hold count when planned again. The ' +
+      'picture shows who is in which vat; gaps are free or cleaning.',
     {
       widths: [2, ...VATS.widths, 12, 12, 12, 12],
       tab: '7FA6A9',
@@ -179,7 +180,8 @@ export function barsSheet(pages: Pages): SheetBuilder {
   const sheet = pages.sheet(
     'bars',
     'Bars',
-    'What the chart on Vats draws: for each vat the day its first run begins, then days taken and days free in turn.',
+    'What the chart on Vats draws: for each vat the day its first run begins, then days ' +
+      'taken and days free in turn.',
     { widths: [2, 16], tab: '7FA6A9' },
   );
   const cell = (key: 'from' | 'to', row: number): string => STAYS.cell(key, row);

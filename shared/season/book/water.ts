@@ -8,9 +8,14 @@ import { FIRST, HEAD, lastRow } from './context';
 
 const C = WATER.letters;
 const HOW: readonly string[] = [
-  'Measure pH (and alkalinity) when the vats are full and the air has run for a night. Type it over the reading from Setup: the doses follow.',
-  'Try the dose in a bucket of 10 L of vat water first: dissolve, air for an hour, read. If the bucket ends above the pH wanted, give less; the screen Dose of the pane works on from your readings.',
-  'Give the vats the first half, dissolved in a bucket, spread over the surface, with the air on and no fish in. Read the next morning; give the rest only if the pH is still low.',
+  'Measure pH (and alkalinity) when the vats are full and the air has run for a night. ' +
+    'Type it over the reading from Setup: the doses follow.',
+  'Try the dose in a bucket of 10 L of vat water first: dissolve, air for an hour, ' +
+    'read. If the bucket ends above the pH wanted, give less; the screen Dose of the ' +
+    'pane works on from your readings.',
+  'Give the vats the first half, dissolved in a bucket, spread over the surface, with ' +
+    'the air on and no fish in. Read the next morning; give the rest only if the pH is ' +
+    'still low.',
 ];
 /** Without a pH, or with one high enough, there is no dose. */
 const dose = (litres: string, row: number): string => {
@@ -50,13 +55,17 @@ function lines(pages: Pages, sheet: SheetBuilder): void {
   });
 }
 
-/** The water of every run: readings, doses for a bucket and for the vats, the toxic part of the ammonia, and room for what was given. */
+/**
+ * The water of every run: readings, doses for a bucket and for the vats, the toxic part of the ammonia, and
+ * room for what was given.
+ */
 export function waterSheet(pages: Pages): SheetModel {
   const runs = pages.plan.runs.length;
   const sheet = pages.sheet(
     'water',
     'Water: raising the pH',
-    'One line a run, from the water on Setup until you measure. A dose from one pH reading is a first guess: the bucket decides.',
+    'One line a run, from the water on Setup until you measure. A dose from one pH ' +
+      'reading is a first guess: the bucket decides.',
     {
       widths: [2, ...WATER.widths],
       tab: '7FA6A9',

@@ -1,12 +1,15 @@
 import type { Chance } from './chance';
 
-/** Numbers up to this are tossed one run of failures at a time; above it the bell curve is closer than a hundredth of a deviation. */
+/**
+ * Numbers up to this are tossed one run of failures at a time; above it the bell curve is closer than a
+ * hundredth of a deviation.
+ */
 const EXACT_MEAN = 25;
 
 /**
  * How many of n come through with chance p each.
- * Exact by geometric gaps while fewer than 25 are expected on the rarer side, above that a rounded normal (textbook).
- * In: whole n, share p. Out: whole number 0 to n.
+ * Exact by geometric gaps while fewer than 25 are expected on the rarer side, above that a rounded normal
+ * (textbook). In: whole n, share p. Out: whole number 0 to n.
  */
 export function binomial(chance: Chance, n: number, p: number): number {
   if (!(p > 0) || n <= 0) return 0;

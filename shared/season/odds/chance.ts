@@ -1,9 +1,10 @@
 /**
  * Repeatable chance: the same seed gives the same numbers in every host.
  *
- * Generator: three shifts and a counter over 128 bits of state (Doty-Humphrey's small fast counting generator, from memory), the
- * state filled from the seed by a mixing step and twelve idle rounds. Normal numbers by the polar method of Marsaglia and Bray 1964
- * (textbook). Example: the same seed twice gives the same list.
+ * Generator: three shifts and a counter over 128 bits of state (Doty-Humphrey's small fast counting
+ * generator, from memory), the state filled from the seed by a mixing step and twelve idle rounds. Normal
+ * numbers by the polar method of Marsaglia and Bray 1964 (textbook). Example: the same seed twice gives the
+ * same list.
  */
 export interface Chance {
   /** Evenly between 0 and 1, neither end. */

@@ -28,10 +28,11 @@ const readers = (
   });
 
 /**
- * Females that would have met the wish in each drawn season, ascending: females are added one by one, run after run in turn, until
- * the fish they bring reach it. The share p of the list is the answer for a certainty p, so more certainty never takes fewer.
- * The chance of single eggs is left out: it is a hundredth of the rest. A season that `most` females cannot meet counts as Infinity.
- * In: the wish and the spreads, draws, seed. Out: ascending list. Source: DEFINITION.
+ * Females that would have met the wish in each drawn season, ascending: females are added one by one, run
+ * after run in turn, until the fish they bring reach it. The share p of the list is the answer for a
+ * certainty p, so more certainty never takes fewer. The chance of single eggs is left out: it is a hundredth
+ * of the rest. A season that `most` females cannot meet counts as Infinity. In: the wish and the spreads,
+ * draws, seed. Out: ascending list. Source: DEFINITION.
  */
 export function femalesInSeasons(question: FemalesQuestion, draws: number, seed: number): Float64Array {
   const chance = chanceOf(seed);

@@ -1,4 +1,7 @@
-/** Value below which a share p of the sorted numbers lies, straight between neighbours (rule 7 of Hyndman and Fan 1996, textbook). */
+/**
+ * Value below which a share p of the sorted numbers lies, straight between neighbours (rule 7 of Hyndman and
+ * Fan 1996, textbook).
+ */
 export const quantileOf = (sorted: ArrayLike<number>, p: number): number => {
   const at = p * (sorted.length - 1);
   const i = Math.floor(at);

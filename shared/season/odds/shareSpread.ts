@@ -10,10 +10,16 @@ const KNOTS = 160;
 /** Beyond this share the tail no longer changes a season. */
 const EDGE = 1e-12;
 
-/** A share that varies: the value that stands at a normal deviation, so that correlated normals give correlated shares. */
+/**
+ * A share that varies: the value that stands at a normal deviation, so that correlated normals give
+ * correlated shares.
+ */
 export type ShareAt = (z: number) => number;
 
-/** Parameters of the beta distribution with this mean and deviation: a = mν, b = (1 − m)ν, ν = m(1 − m)/s² − 1 (moments, textbook). */
+/**
+ * Parameters of the beta distribution with this mean and deviation: a = mν, b = (1 − m)ν, ν = m(1 − m)/s² − 1
+ * (moments, textbook).
+ */
 export const betaOf = (mean: number, deviation: number): readonly [a: number, b: number] => {
   const size = (mean * (1 - mean)) / (deviation * deviation) - 1;
   return [mean * size, (1 - mean) * size];
@@ -22,7 +28,10 @@ export const betaOf = (mean: number, deviation: number): readonly [a: number, b:
 const logit = (p: number): number => Math.log(p / (1 - p));
 const share = (u: number): number => 1 / (1 + Math.exp(-u));
 
-/** Pairs (z, logit share) of the beta distribution where its distribution function is neither 0 nor 1 to the last digits. */
+/**
+ * Pairs (z, logit share) of the beta distribution where its distribution function is neither 0 nor 1 to the
+ * last digits.
+ */
 function knotsOf(mean: number, deviation: number): readonly (readonly [z: number, u: number])[] {
   const [a, b] = betaOf(mean, deviation);
   const width = deviation / (mean * (1 - mean));
@@ -63,9 +72,9 @@ function tableOf(mean: number, deviation: number): Float64Array {
 /**
  * A share that follows a beta distribution, read at a normal deviation: I⁻¹(Φ(z); a, b).
  *
- * In: mean share, standard deviation between runs. Out: function of z. Linear on the logit between points 0.05 apart.
- * Validity: 0 < mean < 1, deviation below √(m(1 − m)); with no deviation, or a mean of 0 or 1, the mean itself.
- * Source: DEFINITION (normal copula). Example: mean 0.5, deviation 0.1 at z = 0 → 0.5.
+ * In: mean share, standard deviation between runs. Out: function of z. Linear on the logit between points
+ * 0.05 apart. Validity: 0 < mean < 1, deviation below √(m(1 − m)); with no deviation, or a mean of 0 or 1,
+ * the mean itself. Source: DEFINITION (normal copula). Example: mean 0.5, deviation 0.1 at z = 0 → 0.5.
  */
 export function shareSpread(mean: number, deviation: number): ShareAt {
   if (!(deviation > 0) || mean <= 0 || mean >= 1) return () => mean;

@@ -4,13 +4,19 @@ import { chanceOf } from './chance';
 import type { ShareAt } from './shareSpread';
 import { shareSpread } from './shareSpread';
 
-/** A share of the chain and how it varies: standard deviations between runs of one season, and between seasons. */
+/**
+ * A share of the chain and how it varies: standard deviations between runs of one season, and between
+ * seasons.
+ */
 export interface StageSpread {
   readonly mean: number;
   readonly runs: number;
   readonly season: number;
 }
-/** Eggs of a female vary by log-normal factors with mean 1: deviations of their logarithms between females, runs and seasons. */
+/**
+ * Eggs of a female vary by log-normal factors with mean 1: deviations of their logarithms between females,
+ * runs and seasons.
+ */
 export interface EggSpread {
   readonly females: number;
   readonly runs: number;
@@ -80,9 +86,10 @@ export function eggsStripped(
 /**
  * Fish of each order in each of the drawn seasons.
  *
- * Each draw: season deviations of every share and of the eggs; then run by run eggs of each female (log-normal), shares (beta,
- * correlated through the season), and one binomial for all steps together, because thinning twice is thinning by the product.
- * In: the chain, number of draws, seed. Out: per order one number per draw. Source: DEFINITION.
+ * Each draw: season deviations of every share and of the eggs; then run by run eggs of each female
+ * (log-normal), shares (beta, correlated through the season), and one binomial for all steps together,
+ * because thinning twice is thinning by the product. In: the chain, number of draws, seed. Out: per order one
+ * number per draw. Source: DEFINITION.
  */
 export function simulateSeason(chain: SeasonChain, draws: number, seed: number): Float64Array[] {
   const chance = chanceOf(seed);

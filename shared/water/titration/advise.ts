@@ -34,7 +34,10 @@ const RESTLESS = 0.15;
 /** The same in standard errors of a reading: paper strips scatter more than that. */
 const RESTLESS_ERRORS = 4;
 const SURELY = 0.95;
-/** From which misfit and which chance of organic acids the fit is in doubt, and the share of the secant then allowed. */
+/**
+ * From which misfit and which chance of organic acids the fit is in doubt, and the share of the secant then
+ * allowed.
+ */
 const DOUBT = { misfit: 1.2, organic: 0.5, share: 1 } as const;
 const DOUBT_WITHOUT_CARBON = { misfit: 1, organic: 0.25, share: 0.6 } as const;
 const MISFIT = 3;
@@ -62,8 +65,9 @@ export const hardlyMoved = (s: Series): boolean =>
 const MOST_TIMES = 5;
 
 /**
- * A bound that needs no model. Full secant when the fit is in doubt (organic sites likely, or residuals above 1.2 reading errors):
- * a hidden buffer that is used up lets pH leap. Half of it, or nothing, when the model cannot follow the readings at all.
+ * A bound that needs no model. Full secant when the fit is in doubt (organic sites likely, or residuals above
+ * 1.2 reading errors): a hidden buffer that is used up lets pH leap. Half of it, or nothing, when the model
+ * cannot follow the readings at all.
  */
 const modelFreeBound = (
   s: Series,
@@ -85,9 +89,10 @@ const modelFreeBound = (
 /**
  * What to do next at the vat, from the readings so far.
  *
- * The part-dose is the smallest of: the median dose to min(target, now + step), and the dose at which the pH would pass the top of
- * the window with the allowed risk, and the model-free bound above.
- * In: beliefs, series (mmol/L of product, pH), aim. Out: advice. Source: method of this project; priors are judgement (PRACTICE).
+ * The part-dose is the smallest of: the median dose to min(target, now + step), and the dose at which the pH
+ * would pass the top of the window with the allowed risk, and the model-free bound above.
+ * In: beliefs, series (mmol/L of product, pH), aim. Out: advice. Source: method of this project; priors are
+ * judgement (PRACTICE).
  */
 export const advise = (b: Beliefs, s: Series, aim: Aim): Advice => {
   const cloud = posterior(b, s);

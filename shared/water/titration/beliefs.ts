@@ -6,7 +6,10 @@ import type { Background } from '../readings';
 import { compose } from '../readings';
 import type { Beliefs } from './series';
 
-/** How well pH is read: random error and lasting offset, standard deviations in pH (judgement; poorly buffered water is hard on electrodes). */
+/**
+ * How well pH is read: random error and lasting offset, standard deviations in pH (judgement; poorly buffered
+ * water is hard on electrodes).
+ */
 export const METERS = {
   good: { noise: 0.04, offset: 0.06 },
   cheap: { noise: 0.08, offset: 0.1 },
@@ -14,7 +17,10 @@ export const METERS = {
 } as const;
 export type MeterName = keyof typeof METERS;
 
-/** log10 CO2 pressure of the untouched water, atm: mean and standard deviation (judgement). Air is −3.38; wells reach −1.2. */
+/**
+ * log10 CO2 pressure of the untouched water, atm: mean and standard deviation (judgement). Air is −3.38;
+ * wells reach −1.2.
+ */
 export const ORIGINS = {
   unknown: { mean: -2.4, sd: 0.8 },
   aerated: { mean: -3.3, sd: 0.15 },
@@ -23,8 +29,8 @@ export const ORIGINS = {
 export type OriginName = keyof typeof ORIGINS;
 
 /**
- * Chance allowed at each step of passing the top of the window, tuned on simulated waters so that fewer than 2 in 100 dosings ever
- * do: a cheap meter hides a leap, and lime, which brings no carbon, leaps further.
+ * Chance allowed at each step of passing the top of the window, tuned on simulated waters so that fewer than
+ * 2 in 100 dosings ever do: a cheap meter hides a leap, and lime, which brings no carbon, leaps further.
  */
 export const riskFor = (meter: MeterName, { carbon }: Material): number =>
   meter === 'good' && carbon > 0 ? 0.03 : 0.01;

@@ -1,4 +1,7 @@
-/** Weighted samples of what the water may be: the posterior, with the state each one is in after the last reading. */
+/**
+ * Weighted samples of what the water may be: the posterior, with the state each one is in after the last
+ * reading.
+ */
 export interface Cloud {
   readonly weights: readonly number[];
   readonly balances: readonly number[];
@@ -18,7 +21,10 @@ export interface Cloud {
 /** Halvings of the range of the values: twelve digits of it are left. */
 const HALVINGS = 40;
 
-/** Weighted quantile, by halving the range of the values: several times faster than sorting them. Infinite values count as above. */
+/**
+ * Weighted quantile, by halving the range of the values: several times faster than sorting them. Infinite
+ * values count as above.
+ */
 export const quantile = (cloud: Cloud, values: readonly number[], q: number): number => {
   let low = values[0] ?? NaN;
   let high = -1e300;

@@ -4,7 +4,10 @@ import { carbonDioxideAt, sampleFrom, samplePH, sitesOpen } from './model';
 // Taken out of Math once: these run in the innermost loops.
 const { hypot, log, max, min } = Math;
 
-/** Share of the CO2 above air balance that leaves between one dose and the next reading, and how often each is met (judgement). */
+/**
+ * Share of the CO2 above air balance that leaves between one dose and the next reading, and how often each is
+ * met (judgement).
+ */
 const LOSSES = [
   [0, 0.5],
   [0.15, 0.3],
@@ -47,7 +50,10 @@ export const BALANCE = 0,
   UNEXPLAINED = 6,
   WIDTH = 7;
 
-/** Follows one supposed water through the series, writes its state at the end into `out` and returns its log likelihood. */
+/**
+ * Follows one supposed water through the series, writes its state at the end into `out` and returns its log
+ * likelihood.
+ */
 const follow = (
   b: Beliefs,
   s: Series,

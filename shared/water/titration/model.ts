@@ -4,7 +4,10 @@ import { sharesAt } from '../conditions';
 // Taken out of Math once: these run in the innermost loops.
 const { LN10, abs, exp } = Math;
 
-/** A simplified water for fast repeated solving: fixed conditional constants, carbon, strong-ion balance and organic acid sites. */
+/**
+ * A simplified water for fast repeated solving: fixed conditional constants, carbon, strong-ion balance and
+ * organic acid sites.
+ */
 export interface Sample {
   /** Strong-ion balance, meq/L; equal to alkalinity without organic sites. */
   readonly balance: number;
@@ -14,7 +17,10 @@ export interface Sample {
   readonly sites: number;
 }
 
-/** Acid constants of the three equal kinds of site: a three-proton model of humic matter in lakes and streams (KOHL00, HRUS03). */
+/**
+ * Acid constants of the three equal kinds of site: a three-proton model of humic matter in lakes and streams
+ * (KOHL00, HRUS03).
+ */
 const SITE_K = [10 ** -3.04, 10 ** -4.51, 10 ** -6.46] as const;
 
 /** Share of the sites that have given up their proton. */
@@ -27,7 +33,10 @@ const sitesSlope = (a: number): number =>
     (SITE_K[2] * a) / (SITE_K[2] + a) ** 2) /
   3;
 
-/** The pH of a closed sample: Newton steps inside a bracket, as in the full solver but with the constants held. */
+/**
+ * The pH of a closed sample: Newton steps inside a bracket, as in the full solver but with the constants
+ * held.
+ */
 export const samplePH = (
   c: Conditions,
   balance: number,
@@ -81,7 +90,10 @@ export const sampleFrom = (c: Conditions, ph: number, carbonDioxide: number, sit
   };
 };
 
-/** mmol/L of a material (e meq and c mmol of carbon each) that takes a closed sample to a pH; Infinity when it never gets there. */
+/**
+ * mmol/L of a material (e meq and c mmol of carbon each) that takes a closed sample to a pH; Infinity when it
+ * never gets there.
+ */
 export const sampleDose = (
   c: Conditions,
   sample: Sample,

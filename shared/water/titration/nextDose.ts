@@ -57,7 +57,10 @@ const dosesTo = (b: Beliefs, cloud: Cloud, ph: number): number[] =>
 export const medianDose = (b: Beliefs, cloud: Cloud, ph: number): number =>
   quantile(cloud, dosesTo(b, cloud, ph), 0.5);
 
-/** mmol/L at which the chance of having passed a pH reaches a risk: a low quantile of the doses that lead there. */
+/**
+ * mmol/L at which the chance of having passed a pH reaches a risk: a low quantile of the doses that lead
+ * there.
+ */
 export const boundDose = (b: Beliefs, cloud: Cloud, ph: number, risk: number): number =>
   quantile(cloud, dosesTo(b, cloud, ph), risk);
 
@@ -66,7 +69,10 @@ export interface Choice {
   readonly limit: 'target' | 'step' | 'top';
 }
 
-/** The next part-dose: the smallest of what reaches the target, what moves one step, and what the top of the window allows. */
+/**
+ * The next part-dose: the smallest of what reaches the target, what moves one step, and what the top of the
+ * window allows.
+ */
 export const nextDose = (b: Beliefs, cloud: Cloud, aim: Aim): Choice => {
   const now = quantile(cloud, cloud.now, 0.5);
   const stepTo = now + aim.step;

@@ -14,13 +14,16 @@ export interface Leg {
 
 const MOST_LEGS = 8;
 
-/** How the dosing is likely to go on after the part-dose due now, if every reading falls where it is expected. */
+/**
+ * How the dosing is likely to go on after the part-dose due now, if every reading falls where it is expected.
+ */
 export const forecast = (b: Beliefs, { cloud, dose, after }: Advice, aim: Aim): Leg[] => {
   const legs: Leg[] = [];
   let total = dose;
   let at = after.likely;
   while (at < aim.target - aim.near && legs.length < MOST_LEGS) {
-    // Later readings will narrow the range, so the bound of today is only kept to the median of the window's top.
+    // Later readings will narrow the range, so the bound of today is only kept to the median of the window's
+    // top.
     const next = Math.min(
       medianDose(b, cloud, Math.min(aim.target, at + aim.step)),
       boundDose(b, cloud, aim.top, 0.5),

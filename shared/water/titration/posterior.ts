@@ -24,12 +24,14 @@ const FEW = 350;
 const LEVELS = 2;
 
 /**
- * What the readings say about the water: its pH and CO2 before the first dose, with the meter's offset integrated out, gas lost
- * between readings, and acid sites of organic matter, on a grid whose cells are divided where the weight is.
+ * What the readings say about the water: its pH and CO2 before the first dose, with the meter's offset
+ * integrated out, gas lost between readings, and acid sites of organic matter, on a grid whose cells are
+ * divided where the weight is.
  *
- * Model: A + e x_i = (D + c x_i) ᾱ_i + W_i + sites, A and D from the first pH and CO2 pressure, so carbon is never negative.
- * In: the series and the beliefs held before it. Out: weighted samples. Validity: carbonate system closed but for the gas lost.
- * Sources: PLBU82 for the constants; priors are judgement (PRACTICE); site model KOHL00.
+ * Model: A + e x_i = (D + c x_i) ᾱ_i + W_i + sites, A and D from the first pH and CO2 pressure, so carbon is
+ * never negative. In: the series and the beliefs held before it. Out: weighted samples. Validity: carbonate
+ * system closed but for the gas lost. Sources: PLBU82 for the constants; priors are judgement (PRACTICE);
+ * site model KOHL00.
  */
 export const posterior = (b: Beliefs, s: Series): Cloud => {
   // One reading cannot have lost gas yet.

@@ -7,7 +7,10 @@ import { put } from './splice';
 import type { Edit } from './splice';
 import { all, attribute, attributesOf, bytesOf, child, escapeXml } from './xml';
 
-/** Adds a sheet of plain cells behind the others: texts inline, looks borrowed from cells that are there, so no other part changes. */
+/**
+ * Adds a sheet of plain cells behind the others: texts inline, looks borrowed from cells that are there, so
+ * no other part changes.
+ */
 
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const RELATIONS = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
@@ -48,7 +51,9 @@ export function sheetXml(rows: readonly PageRow[]): string {
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews>` +
     `<sheetFormatPr defaultRowHeight="15"/><cols>${columns}</cols><sheetData>${body}</sheetData>` +
-    '<pageMargins left="0.5" right="0.5" top="0.5" bottom="0.5" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/></worksheet>'
+    ('<pageMargins left="0.5" right="0.5" top="0.5" bottom="0.5" header="0.3" ' +
+      'footer="0.3"/><pageSetup paperSize="9" orientation="landscape" ' +
+      'fitToHeight="0"/></worksheet>')
   );
 }
 
@@ -60,7 +65,10 @@ export function freeName(taken: readonly string[], wish: string): string {
   }
 }
 
-/** The edits of workbook.xml that hang the sheet in; its own parts are added here. `taken` is what the names of the tabs will be. */
+/**
+ * The edits of workbook.xml that hang the sheet in; its own parts are added here. `taken` is what the names
+ * of the tabs will be.
+ */
 export function addSheet(pack: Package, book: Book, name: string, rows: readonly PageRow[]): Edit[] {
   const { bytes, root } = book;
   const sheets = child(root, 'sheets');
@@ -97,7 +105,8 @@ export function addSheet(pack: Package, book: Book, name: string, rows: readonly
   const sheetId =
     1 +
     Math.max(0, ...all(sheets, 'sheet').map((one) => Number(attribute(bytes, one, 'sheetId')?.value) || 0));
-  // Declared on the element itself: a root without xmlns:r is allowed, and a prefix of that name may mean something else.
+  // Declared on the element itself: a root without xmlns:r is allowed, and a prefix of that name may mean
+  // something else.
   return [
     put(
       sheets.closeStart,

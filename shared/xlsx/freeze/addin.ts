@@ -60,7 +60,9 @@ export function removeSignatures(pack: Package): string[] {
 export const hasSignature = (pack: Package): boolean =>
   pack.relations('').some((relation) => relation.type === 'origin' && /signature/i.test(relation.target));
 
-/** Charts whose series are names that end in a call of ours: the picture stays, fed from what it remembers. */
+/**
+ * Charts whose series are names that end in a call of ours: the picture stays, fed from what it remembers.
+ */
 export function chartsThrough(pack: Package, isTainted: (formula: string) => boolean): string[] {
   return pack.names
     .filter((name) => /(^|\/)charts\/[^/]+\.xml$/i.test(name))

@@ -52,7 +52,10 @@ export function nativeCall(fn: SheetFunction, args: readonly string[]): string |
   return isWhole ? `(${unwrap(text)})` : undefined;
 }
 
-/** The formula with every call of ours replaced; undefined when one of them has no native twin. Inner calls come first. */
+/**
+ * The formula with every call of ours replaced; undefined when one of them has no native twin. Inner calls
+ * come first.
+ */
 export function nativeForm(text: string): string | undefined {
   let now = text;
   for (let calls = ownCalls(now); calls.length > 0; calls = ownCalls(now)) {

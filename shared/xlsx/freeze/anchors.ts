@@ -6,7 +6,10 @@ import { lex } from './lex';
 import type { NameTable } from './names';
 import { prefixSheet } from './names';
 
-/** A spilled range is written as ANCHORARRAY(E4); once E4 is a plain value that would be #REF!, so it becomes the range itself. */
+/**
+ * A spilled range is written as ANCHORARRAY(E4); once E4 is a plain value that would be #REF!, so it becomes
+ * the range itself.
+ */
 
 export const isSpillReference = (text: string, pieces: readonly Piece[] = lex(text)): boolean =>
   pieces.some((piece) => piece.kind === 'call' && isAnchorWord(text, piece));
@@ -39,7 +42,10 @@ export class Spills {
       : undefined;
   }
 
-  /** The formula with ranges in place of the spills that are values now; undefined when one of them cannot be told. */
+  /**
+   * The formula with ranges in place of the spills that are values now; undefined when one of them cannot be
+   * told.
+   */
   rewrite(text: string, sheet: number | undefined): string | undefined {
     const pieces = lex(text);
     let out = '';

@@ -1,7 +1,10 @@
 import type { Entry } from './container';
 import { join } from './container';
 
-/** Writes the archive: packed bytes go in as they are, so a part nobody touched stays identical to the last bit. */
+/**
+ * Writes the archive: packed bytes go in as they are, so a part nobody touched stays identical to the last
+ * bit.
+ */
 
 function header(size: number, fields: readonly (readonly [number, 2 | 4, number])[]): Uint8Array {
   const bytes = new Uint8Array(size);

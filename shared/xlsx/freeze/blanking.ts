@@ -13,7 +13,10 @@ import { scanSheet } from './scan';
 import { Telltales } from './telltales';
 import { eachCell } from './values';
 
-/** Works out which cells must be empty in the copy, so that what the user blanked cannot be read or guessed from another cell. */
+/**
+ * Works out which cells must be empty in the copy, so that what the user blanked cannot be read or guessed
+ * from another cell.
+ */
 
 export function parseBlank({ book }: Opened, wish: string): { readonly sheet: number; readonly area: Area } {
   const bang = wish.lastIndexOf('!');
@@ -108,7 +111,10 @@ export class Blanked {
   }
 }
 
-/** Reads all values once: the named cells feed the words to look for, the others are kept if they hold one of them. */
+/**
+ * Reads all values once: the named cells feed the words to look for, the others are kept if they hold one of
+ * them.
+ */
 export function* planBlanking(
   opened: Opened,
   wishes: readonly string[],
@@ -139,7 +145,10 @@ export function* planBlanking(
   return blanked;
 }
 
-/** Results worked out from blanked cells that would give them away are blanked in turn, until there are no more. */
+/**
+ * Results worked out from blanked cells that would give them away are blanked in turn, until there are no
+ * more.
+ */
 function spread(
   opened: Opened,
   blanked: Blanked,

@@ -38,7 +38,10 @@ export const ownCalls = (text: string, pieces: readonly Piece[] = lex(text)): Ow
 
 const FILE_MARK = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
 
-/** The formula as somebody would type it: our names with dots, no marks of the file format, E4# for the spilled range. */
+/**
+ * The formula as somebody would type it: our names with dots, no marks of the file format, E4# for the
+ * spilled range.
+ */
 export function typedForm(text: string): string {
   const pieces = lex(text);
   const own = new Map(ownCalls(text, pieces).map((call) => [call.piece, call.name]));
@@ -57,7 +60,10 @@ export function typedForm(text: string): string {
   return `=${plain.replace(/\bANCHORARRAY\(([^()"]+)\)/gi, '$1#').replace(/\bSINGLE\(([^()"]+)\)/gi, '@$1')}`;
 }
 
-/** Puts our calls back into the spelling Excel ties to the add-in: no foreign book in front, upper case, underscores. */
+/**
+ * Puts our calls back into the spelling Excel ties to the add-in: no foreign book in front, upper case,
+ * underscores.
+ */
 export function repairedForm(text: string): string | undefined {
   const pieces = lex(text);
   const own = new Map(ownCalls(text, pieces).map((call) => [call.piece, `_xldudf_${stored(call.name)}`]));
@@ -65,7 +71,10 @@ export function repairedForm(text: string): string | undefined {
   return repaired === text ? undefined : repaired;
 }
 
-/** The top-level arguments of the call whose opening bracket is the first one after `from`, and where it closes. */
+/**
+ * The top-level arguments of the call whose opening bracket is the first one after `from`, and where it
+ * closes.
+ */
 export function argumentsAfter(
   text: string,
   from: number,

@@ -6,7 +6,10 @@ import { cut, put } from './splice';
 import type { Element } from './xml';
 import { all, child, textOf } from './xml';
 
-/** Charts remember the values they drew. What is blanked is forgotten; what came from a sheet left out is written into the chart. */
+/**
+ * Charts remember the values they drew. What is blanked is forgotten; what came from a sheet left out is
+ * written into the chart.
+ */
 
 export interface ChartFate {
   readonly isGone: (reference: Reference) => boolean;

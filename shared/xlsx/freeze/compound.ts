@@ -1,6 +1,7 @@
 /**
- * The older container (compound file) holds either an encrypted .xlsx or an .xls. The directory names its streams in UTF-16;
- * "EncryptedPackage" is there only when the workbook has a password ([MS-OFFCRYPTO] 2.3.4.4).
+ * The older container (compound file) holds either an encrypted .xlsx or an .xls. The directory names its
+ * streams in UTF-16; "EncryptedPackage" is there only when the workbook has a password ([MS-OFFCRYPTO]
+ * 2.3.4.4).
  */
 const MARK = Uint8Array.from([...'EncryptedPackage'].flatMap((letter) => [letter.charCodeAt(0), 0]));
 

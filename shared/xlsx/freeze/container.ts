@@ -32,7 +32,10 @@ const MAX_ENTRIES = 20_000;
 const SLICE = MEGABYTE;
 /** Unpacked at once, in under half a second; slices cost more work. */
 const IN_ONE_GO = 64 * MEGABYTE;
-/** Above this, level 6 takes two and a half times as long as level 1 for a file a tenth smaller; nobody waits for that unasked. */
+/**
+ * Above this, level 6 takes two and a half times as long as level 1 for a file a tenth smaller; nobody waits
+ * for that unasked.
+ */
 const LARGE = 4 * MEGABYTE;
 
 const u16 = (b: Uint8Array, i: number): number => (b[i] ?? 0) | ((b[i + 1] ?? 0) << 8);
@@ -163,7 +166,9 @@ function* inflateInSlices(entry: Entry): Generator<number, Uint8Array> {
 
 type Level = 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9;
 
-/** Packs a part in slices. New parts carry the first date a zip knows, so that equal input gives equal bytes. */
+/**
+ * Packs a part in slices. New parts carry the first date a zip knows, so that equal input gives equal bytes.
+ */
 export function* pack(
   name: string,
   bytes: Uint8Array,

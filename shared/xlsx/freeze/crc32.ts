@@ -1,4 +1,7 @@
-/** CRC-32 as zip archives use it (polynomial 0xEDB88320, reflected); eight tables, so that eight bytes go per step. */
+/**
+ * CRC-32 as zip archives use it (polynomial 0xEDB88320, reflected); eight tables, so that eight bytes go per
+ * step.
+ */
 const TABLES: readonly Uint32Array[] = (() => {
   const tables = Array.from({ length: 8 }, () => new Uint32Array(256));
   const [first = new Uint32Array(256)] = tables;

@@ -101,8 +101,8 @@ function writeInteger(out: Uint8Array, at: number, n: number): number {
 type Gathered = Omit<BlockFacts, 'digest'> & { readonly lines: string[] };
 
 /**
- * Reads the values of one sheet into three groups: what was frozen (by block), what was typed, and what remaining formulas give.
- * The same reading makes the page and verifies it later.
+ * Reads the values of one sheet into three groups: what was frozen (by block), what was typed, and what
+ * remaining formulas give. The same reading makes the page and verifies it later.
  */
 export function* sheetFacts(
   bytes: Uint8Array,

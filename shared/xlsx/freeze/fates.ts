@@ -23,7 +23,10 @@ export interface SheetFates {
 
 export const isAnswer = (cell: FormulaCell): boolean => cell.verdict === 'own';
 
-/** Cells whose spill references cannot be told become values too, which may freeze further spills: repeated until quiet. */
+/**
+ * Cells whose spill references cannot be told become values too, which may freeze further spills: repeated
+ * until quiet.
+ */
 export function settleSpills(
   scans: readonly SheetScan[],
   spills: Spills,

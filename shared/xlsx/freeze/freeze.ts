@@ -86,7 +86,10 @@ export function* spillProblems(
   return problems;
 }
 
-/** Formulas that can live on as native ones: all their calls have a twin, and the twin gives the value in the cell. */
+/**
+ * Formulas that can live on as native ones: all their calls have a twin, and the twin gives the value in the
+ * cell.
+ */
 function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>> {
   const twins = new Map<FormulaCell, string>();
   if (!work.options.keepAlive) return twins;

@@ -9,7 +9,10 @@ import { sharedStrings } from './strings';
 import { eachCell } from './values';
 import { attribute } from './xml';
 
-/** What a person can choose from when something shall be left out of a copy: sheets, and columns by the words above them. */
+/**
+ * What a person can choose from when something shall be left out of a copy: sheets, and columns by the words
+ * above them.
+ */
 
 export interface ColumnChoice {
   readonly letter: string;

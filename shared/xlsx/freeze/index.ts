@@ -8,7 +8,10 @@ import { runNow } from '../../steps';
 import type { Verification } from './verify';
 import { verifySteps } from './verify';
 
-/** A copy that opens anywhere with the same values, and says where its numbers came from. Bytes in, bytes out; the input is never changed. */
+/**
+ * A copy that opens anywhere with the same values, and says where its numbers came from. Bytes in, bytes out;
+ * the input is never changed.
+ */
 
 export const inspect = (file: Uint8Array): Inspection => runNow(inspectSteps(file));
 export const freeze = (file: Uint8Array, options: FreezeOptions): FreezeResult =>

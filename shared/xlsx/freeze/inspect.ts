@@ -17,7 +17,8 @@ function notesOf(opened: Opened, scans: readonly SheetScan[], judge: ReturnType<
   const calculation = child(book.root, 'calcPr');
   if (calculation && attribute(book.bytes, calculation, 'calcMode')?.value === 'manual')
     notes.push(
-      'Calculation is set to manual: values may be older than what was typed last. Press F9 in Excel and save before making a copy.',
+      'Calculation is set to manual: values may be older than what was typed last. Press ' +
+        'F9 in Excel and save before making a copy.',
     );
   for (const name of book.names)
     if (names.isTainted(name))

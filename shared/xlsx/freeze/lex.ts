@@ -1,8 +1,9 @@
 import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../../formula/address';
 
 /**
- * The pieces of a formula that freezing cares about, in file spelling: references, calls, names, sheet prefixes. Operators, numbers and
- * brackets are what lies between. Written by hand because a workbook may hold fifty thousand formulas.
+ * The pieces of a formula that freezing cares about, in file spelling: references, calls, names, sheet
+ * prefixes. Operators, numbers and brackets are what lies between. Written by hand because a workbook may
+ * hold fifty thousand formulas.
  */
 export type PieceKind = 'cell' | 'area' | 'table' | 'call' | 'name' | 'string' | 'literal';
 
@@ -152,7 +153,10 @@ export function replacePieces(
 
 const wrap = (n: number, size: number): number => ((n % size) + size) % size;
 
-/** One corner moved as filling does: relative parts move, and run around the edge of the sheet as they do in Excel. */
+/**
+ * One corner moved as filling does: relative parts move, and run around the edge of the sheet as they do in
+ * Excel.
+ */
 function moveCorner(corner: string, rows: number, columns: number): string {
   const [, columnLock = '', letters = '', rowLock = '', digits = ''] =
     /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner) ?? [];

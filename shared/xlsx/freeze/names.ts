@@ -3,7 +3,10 @@ import { ownCalls } from './calls';
 import type { Piece } from './lex';
 import { lex } from './lex';
 
-/** Names of the workbook, and which of them end in a call of ours, directly, through LAMBDA or through other names. */
+/**
+ * Names of the workbook, and which of them end in a call of ours, directly, through LAMBDA or through other
+ * names.
+ */
 export class NameTable {
   private readonly byKey = new Map<string, NameInfo>();
   private readonly tainted = new Set<NameInfo>();
@@ -15,7 +18,8 @@ export class NameTable {
     for (const name of book.names) this.byKey.set(key(name.name, name.scope), name);
     for (const name of book.names) if (taints(name.text, name.scope)) this.tainted.add(name);
     const pieces = new Map(book.names.map((name) => [name, lex(name.text)]));
-    // A name that uses a tainted name is tainted; repeated until nothing changes, so chains of any length and circles are fine.
+    // A name that uses a tainted name is tainted; repeated until nothing changes, so chains of any length and
+    // circles are fine.
     for (let grew = this.tainted.size > 0; grew;) {
       grew = false;
       for (const name of book.names) {

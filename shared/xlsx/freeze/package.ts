@@ -9,7 +9,10 @@ import { all, attribute, escapeXml, parseXml } from './xml';
 
 export interface Relation {
   readonly id: string;
-  /** Last word of the type: worksheet, sharedStrings, webextension. Strict and usual files differ only before it. */
+  /**
+   * Last word of the type: worksheet, sharedStrings, webextension. Strict and usual files differ only before
+   * it.
+   */
   readonly type: string;
   /** Part name, or the address when it lies outside the file. */
   readonly target: string;

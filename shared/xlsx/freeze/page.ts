@@ -63,10 +63,17 @@ export const SHEET_HEADS = [
 
 /** What a matching digest shows and what it cannot show. */
 export const MEANING = [
-  'A digest is a fingerprint of the values: change one number and it changes. Spawnbook can work it out again and say whether this copy still holds the numbers it was made with.',
-  'A match shows that nothing was changed by accident. It does not show who made the copy, that the typed numbers were measured correctly, or that the methods suit this farm.',
-  'Somebody who changes a number on purpose can make a new page with a new digest. To rule that out, keep the digest of everything somewhere else (a letter, an e-mail) and compare.',
-  'Formulas that remain may give other results when the workbook is calculated again, for example on another day.',
+  'A digest is a fingerprint of the values: change one number and it changes. ' +
+    'Spawnbook can work it out again and say whether this copy still holds the numbers ' +
+    'it was made with.',
+  'A match shows that nothing was changed by accident. It does not show who made the ' +
+    'copy, that the typed numbers were measured correctly, or that the methods suit this ' +
+    'farm.',
+  'Somebody who changes a number on purpose can make a new page with a new digest. To ' +
+    'rule that out, keep the digest of everything somewhere else (a letter, an e-mail) ' +
+    'and compare.',
+  'Formulas that remain may give other results when the workbook is calculated again, ' +
+    'for example on another day.',
 ] as const;
 
 const STANDING: Readonly<Record<Standing, string>> = {

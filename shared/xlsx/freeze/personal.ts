@@ -164,7 +164,9 @@ function pivots(pack: Package): string[] {
 
 const PRINTER = 'printerSettings';
 
-/** Links to the printer's settings, and the names of those who kept what-if scenarios, stand inside the sheet. */
+/**
+ * Links to the printer's settings, and the names of those who kept what-if scenarios, stand inside the sheet.
+ */
 export function personalInSheet(pack: Package, { info, bytes, root }: SheetScan): Edit[] {
   const printers = new Set(
     pack

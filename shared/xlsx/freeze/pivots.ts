@@ -10,7 +10,10 @@ import type { TableInfo } from './tables';
 import type { Telltales } from './telltales';
 import { all, attribute, attributesOf, child } from './xml';
 
-/** A pivot table carries a copy of its source. When that may not be read, the pivot goes and its cells stay as values. */
+/**
+ * A pivot table carries a copy of its source. When that may not be read, the pivot goes and its cells stay as
+ * values.
+ */
 
 export interface PivotFate {
   readonly isOut: (reference: Reference) => boolean;
@@ -37,7 +40,8 @@ export function removePivots(
       .some((relation) => relation.type === 'slicerCache' || relation.type === 'timelineCache')
   )
     throw new Refusal(
-      'The workbook has slicers on a pivot table that reads what shall be left out. Delete the slicers (or the pivot table) and try again.',
+      'The workbook has slicers on a pivot table that reads what shall be left out. Delete ' +
+        'the slicers (or the pivot table) and try again.',
     );
   for (const cache of gone) {
     for (const part of pack.names.filter((name) => /(^|\/)pivotTables\/[^/]+\.xml$/i.test(name)))

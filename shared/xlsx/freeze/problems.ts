@@ -14,7 +14,8 @@ export interface Problem {
 /** Errors that say "not calculated", not "no answer". */
 const STUCK: Readonly<Record<string, string>> = {
   '#NAME?':
-    'Excel did not know the function when it last calculated. Open the Spawnbook pane, use Repair, save, and try again.',
+    'Excel did not know the function when it last calculated. Open the Spawnbook pane, ' +
+    'use Repair, save, and try again.',
   '#BUSY!':
     'Excel was still calculating when the file was saved. Wait until it has finished, save, and try again.',
   '#GETTING_DATA':
@@ -23,7 +24,8 @@ const STUCK: Readonly<Record<string, string>> = {
   '#BLOCKED!':
     'Excel was not allowed to run the function. Open the Spawnbook pane, calculate, save, and try again.',
   '#UNKNOWN!':
-    'Excel stored an answer this file format has no word for. Calculate in an up-to-date Excel, save, and try again.',
+    'Excel stored an answer this file format has no word for. Calculate in an up-to-date ' +
+    'Excel, save, and try again.',
   '#SPILL!': 'the answer has no room. Clear the cells below and beside it, save, and try again.',
 };
 

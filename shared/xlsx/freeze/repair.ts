@@ -13,8 +13,8 @@ export type Repair =
   | { readonly kind: 'refused'; readonly sentence: string };
 
 /**
- * Calls that Excel tied to a foreign book ([2]!_xldudf_…) or that another program wrote in its own spelling never find the add-in
- * again. Here they get the spelling back that Excel looks for; values stay.
+ * Calls that Excel tied to a foreign book ([2]!_xldudf_…) or that another program wrote in its own spelling
+ * never find the add-in again. Here they get the spelling back that Excel looks for; values stay.
  */
 export function* repairSteps(file: Uint8Array): Generator<Progress, Repair> {
   try {

@@ -3,7 +3,9 @@ import { cut, put } from './splice';
 import type { Element } from './xml';
 import { all, attribute, attributesOf, child, escapeXml, textOf } from './xml';
 
-/** What happens to a formula that has no cached value of its own: 'drop' it, or put another text in its place. */
+/**
+ * What happens to a formula that has no cached value of its own: 'drop' it, or put another text in its place.
+ */
 export type RuleFate = 'drop' | 'keep' | { readonly text: string };
 export interface DroppedRule {
   readonly kind: 'conditional format' | 'validation';

@@ -124,7 +124,9 @@ class SheetReader {
     };
   }
 
-  /** The cells of a shared formula hold only its number; its text stands in one of them, not always the first. */
+  /**
+   * The cells of a shared formula hold only its number; its text stands in one of them, not always the first.
+   */
   private share(cell: CellSpan, number: string): void {
     let group = this.groups.get(number);
     const isMaster = cell.formulaCloseStart > cell.formulaOpenEnd;
@@ -199,7 +201,10 @@ const wordAround = (bytes: Uint8Array, at: number, first: number, lower: readonl
 const SPAWN = [0x73, 0x70, 0x61, 0x77, 0x6e];
 const ANCHOR = [0x61, 0x6e, 0x63, 0x68, 0x6f, 0x72];
 
-/** Quick look without decoding: our prefix, a spilled range, or text that must be decoded before anything can be said. */
+/**
+ * Quick look without decoding: our prefix, a spilled range, or text that must be decoded before anything can
+ * be said.
+ */
 function mayMatter(bytes: Uint8Array, from: number, to: number): boolean {
   for (let i = from; i < to; i++) {
     const byte = bytes[i] ?? 0;

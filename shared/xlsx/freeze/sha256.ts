@@ -5,7 +5,10 @@ const PRIMES: readonly number[] = (() => {
   for (let n = 2; found.length < 64; n++) if (found.every((p) => n % p !== 0)) found.push(n);
   return found;
 })();
-/** First 32 bits of the fraction of a root of a prime: the standard's constants, from their definition (4.2.2, 5.3.3). */
+/**
+ * First 32 bits of the fraction of a root of a prime: the standard's constants, from their definition (4.2.2,
+ * 5.3.3).
+ */
 const fraction = (x: number): number => Math.floor((x - Math.floor(x)) * 2 ** 32) | 0;
 const K = Int32Array.from(PRIMES, (p) => fraction(Math.cbrt(p)));
 const START = Int32Array.from(PRIMES.slice(0, 8), (p) => fraction(Math.sqrt(p)));

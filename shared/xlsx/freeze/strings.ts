@@ -41,7 +41,9 @@ export const sharedStrings = ({
   return new SharedStrings(part === undefined ? undefined : pack.read(part));
 };
 
-/** Some control characters are written _x000D_; an underscore before that spelling is itself written _x005F_. */
+/**
+ * Some control characters are written _x000D_; an underscore before that spelling is itself written _x005F_.
+ */
 export const plainControls = (text: string): string =>
   text.includes('_x')
     ? text.replace(/_x([\dA-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)))

@@ -1,8 +1,9 @@
 import { lex } from './lex';
 
 /**
- * Words that would give away what was blanked: every blanked text or number, looked for wherever text can stand. A text is found as
- * whole words in any letter case; a telephone number also with other spaces, and with or without its country in front.
+ * Words that would give away what was blanked: every blanked text or number, looked for wherever text can
+ * stand. A text is found as whole words in any letter case; a telephone number also with other spaces, and
+ * with or without its country in front.
  */
 export class Telltales {
   private readonly exact = new Set<string>();

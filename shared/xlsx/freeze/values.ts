@@ -50,8 +50,8 @@ export function filledArea(bytes: Uint8Array, cell: CellSpan): Area | undefined 
 }
 
 /**
- * A value as it counts for a digest: numbers to 15 significant digits, which every spreadsheet keeps when it saves a file;
- * an empty text is a blank.
+ * A value as it counts for a digest: numbers to 15 significant digits, which every spreadsheet keeps when it
+ * saves a file; an empty text is a blank.
  */
 export function canonical({ type, raw }: StoredValue): string {
   switch (type) {
@@ -74,7 +74,10 @@ const ZERO = 0x30;
 const POINT = 0x2e;
 const MINUS = 0x2d;
 
-/** A leading 0 stands alone or in front of a point; 0.001 at the smallest, far above what is printed with an exponent. */
+/**
+ * A leading 0 stands alone or in front of a point; 0.001 at the smallest, far above what is printed with an
+ * exponent.
+ */
 const startsPlain = (bytes: Uint8Array, from: number, to: number): boolean =>
   bytes[from] !== ZERO ||
   to - from === 1 ||

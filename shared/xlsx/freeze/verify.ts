@@ -25,7 +25,8 @@ export type Verification =
     };
 
 const NO_PAGE =
-  'This workbook has no page of Spawnbook that says where its numbers come from, so there is nothing to compare with.';
+  'This workbook has no page of Spawnbook that says where its numbers come from, so ' +
+  'there is nothing to compare with.';
 
 function* readPage({
   pack,
@@ -116,7 +117,8 @@ function sentencesOf(
   const say: string[] = [];
   if (expected !== undefined && expected.toLowerCase() !== digest.toLowerCase())
     say.push(
-      'The digest you kept is not the one on the page: this is not the copy you noted it from, or its page was made anew.',
+      'The digest you kept is not the one on the page: this is not the copy you noted it ' +
+        'from, or its page was made anew.',
     );
   if (!isSealed) say.push('The page itself was changed: its digest of everything does not fit its text.');
   if (found.missing.length > 0)
@@ -132,14 +134,20 @@ function sentencesOf(
     );
   return [
     ...say,
-    'A match shows that nothing was changed by accident. It does not show who made the copy, that the typed numbers were measured correctly, or that the methods suit this farm.',
+    'A match shows that nothing was changed by accident. It does not show who made the ' +
+      'copy, that the typed numbers were measured correctly, or that the methods suit this ' +
+      'farm.',
     expected === undefined
-      ? 'Somebody who changes a number on purpose can make a new page. Compare the digest of everything with one kept elsewhere to rule that out.'
+      ? 'Somebody who changes a number on purpose can make a new page. Compare the digest of ' +
+        'everything with one kept elsewhere to rule that out.'
       : 'The digest was compared with the one you kept.',
   ];
 }
 
-/** Says whether a copy still holds the numbers its page was made with. `expected` is the digest of everything as somebody kept it elsewhere. */
+/**
+ * Says whether a copy still holds the numbers its page was made with. `expected` is the digest of everything
+ * as somebody kept it elsewhere.
+ */
 export function* verifySteps(file: Uint8Array, expected?: string): Generator<Progress, Verification> {
   try {
     const opened = yield* openBook(file);

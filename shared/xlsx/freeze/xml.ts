@@ -1,7 +1,10 @@
 import { strFromU8, strToU8 } from 'fflate';
 import { REFUSED, Refusal } from './refusal';
 
-/** XML as bytes: elements know where they stand, so that an edit replaces exactly what it means to and nothing else moves. */
+/**
+ * XML as bytes: elements know where they stand, so that an edit replaces exactly what it means to and nothing
+ * else moves.
+ */
 
 export interface Element {
   /** Without namespace prefix. */

@@ -22,7 +22,8 @@ function otherKind(bytes: Uint8Array): string | undefined {
   if (bytes.length === 0) return 'The file is empty.';
   if (startsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) {
     return includesUtf16(bytes, 'EncryptedPackage')
-      ? 'The file is locked with a password. Open it in Excel, take the password off (File, Info, Protect Workbook), save it and try again.'
+      ? 'The file is locked with a password. Open it in Excel, take the password off (File, ' +
+          'Info, Protect Workbook), save it and try again.'
       : 'This is an old .xls file. Open it in Excel or LibreOffice and save it as .xlsx.';
   }
   if (startsWith(bytes, 0x50, 0x4b)) return undefined;
@@ -56,7 +57,8 @@ function unzip(bytes: Uint8Array): Unzipped {
   } catch (error) {
     if (error instanceof Unreadable) throw error;
     throw new Unreadable(
-      'The file is damaged or was cut short while copying. Get it again, or open it in Excel and let Excel repair it.',
+      'The file is damaged or was cut short while copying. Get it again, or open it in ' +
+        'Excel and let Excel repair it.',
     );
   }
 }

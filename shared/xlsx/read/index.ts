@@ -12,7 +12,10 @@ import { readSheetParts, readTexts } from './sheet';
 import type { FileStyles } from './styles';
 import { readStyles } from './styles';
 
-/** A file as a workbook model, with what the model cannot carry named in `lost`; or the sentence that says why it cannot be read. */
+/**
+ * A file as a workbook model, with what the model cannot carry named in `lost`; or the sentence that says why
+ * it cannot be read.
+ */
 export type ReadResult =
   { readonly model: WorkbookModel; readonly lost: readonly string[] } | { readonly fault: string };
 export const isUnreadable = (result: ReadResult): result is { readonly fault: string } => 'fault' in result;

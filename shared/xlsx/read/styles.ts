@@ -2,7 +2,10 @@ import type { CellModel, CellStyle, StyleName } from '../../workbook/model';
 import { FONT_SIZE, STYLES } from '../../workbook/styles';
 import { scan } from './scan';
 
-/** The looks of a file by style number, turned into ours: a style by name where one fits exactly, else the look spelled out. */
+/**
+ * The looks of a file by style number, turned into ours: a style by name where one fits exactly, else the
+ * look spelled out.
+ */
 export interface FileStyle {
   readonly format: string | undefined;
   readonly isDate: boolean;
@@ -44,7 +47,10 @@ const BUILT_IN: Readonly<Record<number, string>> = {
   49: '@',
 };
 
-/** A format shows a date or a time when day, month, year, hour or second letters stand outside quotes and colour words. */
+/**
+ * A format shows a date or a time when day, month, year, hour or second letters stand outside quotes and
+ * colour words.
+ */
 export const isDateFormat = (format: string): boolean =>
   /[dmyhs]/i.test(
     (format.split(';')[0] ?? '')
@@ -253,7 +259,10 @@ const RULE_STYLES: readonly StyleName[] = [
   ...(Object.keys(STYLES) as StyleName[]),
 ];
 
-/** The judgement a rule's look stands for: ours by colour, another program's by the nearest of red, amber and green. */
+/**
+ * The judgement a rule's look stands for: ours by colour, another program's by the nearest of red, amber and
+ * green.
+ */
 function ruleStyle({ font, fill }: Reader['rules'][number]): StyleName | undefined {
   const exact = RULE_STYLES.find(
     (name) =>

@@ -13,12 +13,16 @@ export function drawingXml(charts: readonly ChartModel[]): string {
     return (
       `<xdr:twoCellAnchor>${corner('from', from.row, from.column)}${corner('to', to.row + 1, to.column + 1)}` +
       `<xdr:graphicFrame macro=""><xdr:nvGraphicFramePr><xdr:cNvPr id="${i + 2}" name="Chart ${i + 1}" descr="${escapeXml(chart.title)}"/><xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr>` +
-      '<xdr:xfrm><a:off x="0" y="0"/><a:ext cx="0" cy="0"/></xdr:xfrm><a:graphic><a:graphicData uri="http://schemas.openxmlformats.org/drawingml/2006/chart">' +
+      ('<xdr:xfrm><a:off x="0" y="0"/><a:ext cx="0" ' +
+        'cy="0"/></xdr:xfrm><a:graphic><a:graphicData ' +
+        'uri="http://schemas.openxmlformats.org/drawingml/2006/chart">') +
       `<c:chart xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" r:id="rId${i + 1}"/></a:graphicData></a:graphic></xdr:graphicFrame><xdr:clientData/></xdr:twoCellAnchor>`
     );
   });
   return (
-    '<xdr:wsDr xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" ' +
+    '<xdr:wsDr ' +
+    'xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" ' +
+    'xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" ' +
     `xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">${frames.join('')}</xdr:wsDr>`
   );
 }
@@ -31,7 +35,8 @@ export function tableXml(table: TableModel, sheet: SheetModel, id: number): stri
   return (
     `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="${id}" name="${escapeXml(table.name)}" displayName="${escapeXml(table.name)}" ref="${table.range}"${table.hasTotals ? ' totalsRowCount="1"' : ' totalsRowShown="0"'}>` +
     `<tableColumns count="${columns.length}">${columns.map((name, i) => `<tableColumn id="${i + 1}" name="${escapeCellText(name).replaceAll('\n', '_x000a_').replaceAll('"', '&quot;')}"/>`).join('')}</tableColumns>` +
-    '<tableStyleInfo showFirstColumn="0" showLastColumn="0" showRowStripes="0" showColumnStripes="0"/></table>'
+    ('<tableStyleInfo showFirstColumn="0" showLastColumn="0" showRowStripes="0" ' +
+      'showColumnStripes="0"/></table>')
   );
 }
 
@@ -41,7 +46,8 @@ export const notesOf = (sheet: SheetModel): readonly (readonly [string, string])
   );
 
 export const notesXml = (notes: readonly (readonly [string, string])[]): string =>
-  '<comments xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><authors><author></author></authors><commentList>' +
+  '<comments ' +
+  'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><authors><author></author></authors><commentList>' +
   notes
     .map(
       ([address, text]) =>
@@ -60,9 +66,13 @@ export function noteBoxesXml(notes: readonly (readonly [string, string])[]): str
     );
   });
   return (
-    '<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel">' +
+    '<xml xmlns:v="urn:schemas-microsoft-com:vml" ' +
+    'xmlns:o="urn:schemas-microsoft-com:office:office" ' +
+    'xmlns:x="urn:schemas-microsoft-com:office:excel">' +
     '<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="1"/></o:shapelayout>' +
-    '<v:shapetype id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe"><v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>' +
+    ('<v:shapetype id="_x0000_t202" coordsize="21600,21600" o:spt="202" ' +
+      'path="m,l,21600r21600,l21600,xe"><v:stroke joinstyle="miter"/><v:path ' +
+      'gradientshapeok="t" o:connecttype="rect"/></v:shapetype>') +
     `${boxes.join('')}</xml>`
   );
 }

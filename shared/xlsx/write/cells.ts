@@ -55,7 +55,10 @@ const stored = (value: Exclude<Cell, null> | undefined, texts: SharedTexts | und
     : { type: ' t="str"', value: `<v>${escapeCellText(text)}</v>` };
 };
 
-/** One cell. A formula with a custom function, or one that spills, is stored as a dynamic array: cm="1" and the range it covers. */
+/**
+ * One cell. A formula with a custom function, or one that spills, is stored as a dynamic array: cm="1" and
+ * the range it covers.
+ */
 export function cellXml(address: string, cell: CellModel, context: CellContext): string {
   const style = context.styles.of(cell);
   const look = style === undefined ? '' : ` s="${style}"`;

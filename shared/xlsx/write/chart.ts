@@ -46,7 +46,8 @@ const titleXml = (text: string, size: number, isBold: boolean, turned = ''): str
   `<c:title><c:tx><c:rich>${textProperties(size, isBold, turned)}<a:r><a:rPr lang="en-GB" sz="${size}" b="${isBold ? 1 : 0}"><a:solidFill><a:srgbClr val="${INK}"/></a:solidFill></a:rPr><a:t>${escapeXml(text)}</a:t></a:r></a:p></c:rich></c:tx><c:overlay val="0"/></c:title>`;
 const tickText = `<c:txPr>${textProperties(800, false)}<a:endParaRPr lang="en-GB"/></a:p></c:txPr>`;
 const GRID =
-  '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="D9DEE0"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
+  '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr ' +
+  'val="D9DEE0"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
 const LINE = '<c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="8A949A"/></a:solidFill></a:ln></c:spPr>';
 
 /** Dashes, not only colours, tell lines apart. */
@@ -112,9 +113,13 @@ export function chartXml(chart: ChartModel, model: WorkbookModel): string {
       ? `<c:legend><c:legendPos val="b"/>${hidden.join('')}<c:overlay val="0"/>${tickText}</c:legend>`
       : '';
   return (
-    '<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">' +
+    '<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" ' +
+    'xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" ' +
+    'xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">' +
     `<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>${titleXml(chart.title, 1200, true)}<c:autoTitleDeleted val="0"/>` +
     `<c:plotArea><c:layout/>${plotXml(chart, model)}${categoryAxis(chart)}${valueAxis(chart)}</c:plotArea>${legend}<c:plotVisOnly val="1"/><c:dispBlanksAs val="span"/></c:chart>` +
-    '<c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/></a:solidFill><a:ln w="6350"><a:solidFill><a:srgbClr val="B9C4C7"/></a:solidFill></a:ln></c:spPr></c:chartSpace>'
+    ('<c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/></a:solidFill><a:ln ' +
+      'w="6350"><a:solidFill><a:srgbClr ' +
+      'val="B9C4C7"/></a:solidFill></a:ln></c:spPr></c:chartSpace>')
   );
 }

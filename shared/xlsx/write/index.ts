@@ -61,7 +61,10 @@ function addSheet(
   return file.link(WORKBOOK, 'sheet', path);
 }
 
-/** The bytes of an .xlsx file. The same model gives the same bytes. Values are written as they stand in the model: calculate it first. */
+/**
+ * The bytes of an .xlsx file. The same model gives the same bytes. Values are written as they stand in the
+ * model: calculate it first.
+ */
 export function writeXlsx(model: WorkbookModel): Uint8Array {
   if (model.sheets.length === 0) throw new Error('A workbook needs at least one sheet.');
   const file = new Package();

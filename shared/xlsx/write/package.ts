@@ -108,7 +108,10 @@ export class Package {
   }
 }
 
-/** Sheets, names and the promise to calculate nothing on opening: cached values of custom functions must survive where the add-in is missing. */
+/**
+ * Sheets, names and the promise to calculate nothing on opening: cached values of custom functions must
+ * survive where the add-in is missing.
+ */
 export function workbookXml(model: WorkbookModel, sheetIds: readonly string[]): string {
   const titles = model.sheets.flatMap((sheet, i) => {
     const rows = sheet.print?.titleRows;
@@ -138,22 +141,33 @@ export function workbookXml(model: WorkbookModel, sheetIds: readonly string[]): 
       `<definedName name="${escapeXml(name)}"${comment ? ` comment="${escapeXml(comment)}"` : ''}${local === undefined ? '' : ` localSheetId="${local}"`}>${escapeXml(text)}</definedName>`,
   );
   return (
-    '<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">' +
-    '<workbookPr defaultThemeVersion="124226"/><bookViews><workbookView xWindow="0" yWindow="0" windowWidth="28800" windowHeight="15000"/></bookViews>' +
+    '<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" ' +
+    'xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">' +
+    ('<workbookPr defaultThemeVersion="124226"/><bookViews><workbookView xWindow="0" ' +
+      'yWindow="0" windowWidth="28800" windowHeight="15000"/></bookViews>') +
     `<sheets>${model.sheets.map((sheet, i) => `<sheet name="${escapeXml(sheet.name)}" sheetId="${i + 1}" r:id="${sheetIds[i] ?? ''}"/>`).join('')}</sheets>` +
     `${definitions.length > 0 ? `<definedNames>${definitions.join('')}</definedNames>` : ''}<calcPr calcId="191029"/></workbook>`
   );
 }
 
 export const coreXml = (title: string): string =>
-  '<cp:coreProperties xmlns:cp="http://schemas.openxmlformats.org/package/2006/metadata/core-properties" xmlns:dc="http://purl.org/dc/elements/1.1/">' +
+  '<cp:coreProperties ' +
+  'xmlns:cp="http://schemas.openxmlformats.org/package/2006/metadata/core-properties" ' +
+  'xmlns:dc="http://purl.org/dc/elements/1.1/">' +
   `<dc:creator>Spawnbook</dc:creator><dc:title>${escapeXml(title)}</dc:title></cp:coreProperties>`;
 export const appXml = (): string =>
-  '<Properties xmlns="http://schemas.openxmlformats.org/officeDocument/2006/extended-properties"><Application>Spawnbook</Application></Properties>';
+  '<Properties ' +
+  'xmlns="http://schemas.openxmlformats.org/officeDocument/2006/extended-properties"><Application>Spawnbook</Application></Properties>';
 
 /** What cm="1" refers to: the cell holds a dynamic array. */
 export const metadataXml = (): string =>
-  '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray">' +
-  '<metadataTypes count="1"><metadataType name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/></metadataTypes>' +
-  '<futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>' +
+  '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" ' +
+  'xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray">' +
+  ('<metadataTypes count="1"><metadataType name="XLDAPR" minSupportedVersion="120000" ' +
+    'copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" ' +
+    'clearFormats="1" clearComments="1" assign="1" coerce="1" ' +
+    'cellMeta="1"/></metadataTypes>') +
+  ('<futureMetadata name="XLDAPR" count="1"><bk><extLst><ext ' +
+    'uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties ' +
+    'fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>') +
   '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';

@@ -6,7 +6,8 @@ import type { CellContext } from './cells';
 import { rowsXml } from './cells';
 
 const NAMESPACES =
-  'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"';
+  'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" ' +
+  'xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"';
 const LONGEST_PROMPT = 255;
 const PAPER_A4 = 9;
 
@@ -62,7 +63,8 @@ const footerText = (text: string): string => text.replaceAll('&', '&&');
 const printXml = ({ print, name }: SheetModel): string => {
   const footer = `&L&8${footerText(print?.footer ?? '')}&C&8${footerText(name)}&R&8Page &P of &N`;
   return (
-    '<printOptions horizontalCentered="1"/><pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/>' +
+    '<printOptions horizontalCentered="1"/><pageMargins left="0.4" right="0.4" top="0.5" ' +
+    'bottom="0.6" header="0.3" footer="0.3"/>' +
     `<pageSetup paperSize="${PAPER_A4}"${print?.landscape ? ' orientation="landscape"' : ' orientation="portrait"'} fitToWidth="1" fitToHeight="${print?.onePage ? 1 : 0}"/>` +
     `<headerFooter><oddFooter>${escapeXml(footer)}</oddFooter></headerFooter>`
   );
@@ -92,7 +94,8 @@ export function sheetXml(
     colsXml(sheet.widths),
     `<sheetData>${rows.xml}</sheetData>`,
     sheet.isProtected
-      ? '<sheetProtection sheet="1" objects="1" scenarios="1" formatCells="0" formatColumns="0" formatRows="0"/>'
+      ? '<sheetProtection sheet="1" objects="1" scenarios="1" formatCells="0" ' +
+        'formatColumns="0" formatRows="0"/>'
       : '',
     merges.length > 0
       ? `<mergeCells count="${merges.length}">${merges.map((range) => `<mergeCell ref="${range}"/>`).join('')}</mergeCells>`

@@ -135,7 +135,8 @@ export class StyleTable {
       list('cellXfs', this.cells.items) +
       '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles>' +
       `<dxfs count="${this.rules.items.length}">${this.rules.items.join('')}</dxfs>` +
-      '<tableStyles count="0" defaultTableStyle="TableStyleMedium2" defaultPivotStyle="PivotStyleLight16"/></styleSheet>'
+      ('<tableStyles count="0" defaultTableStyle="TableStyleMedium2" ' +
+        'defaultPivotStyle="PivotStyleLight16"/></styleSheet>')
     );
   }
 }

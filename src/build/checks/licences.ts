@@ -1,4 +1,7 @@
-/** What may enter node_modules: nothing without a licence, no copyleft, no commercial parts of the embedded spreadsheet. */
+/**
+ * What may enter node_modules: nothing without a licence, no copyleft, no commercial parts of the embedded
+ * spreadsheet.
+ */
 
 export interface LockedPackage {
   readonly license?: string;

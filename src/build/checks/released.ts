@@ -1,8 +1,9 @@
 import type { SheetFunction } from '../../../shared/catalogue/define';
 
 /**
- * What workbooks out there depend on. A saved call holds the function's id and its arguments by place, and Excel knows the add-in by
- * its id: none of these may change. A release adds its functions to tests/golden/released.json; nothing is ever taken out.
+ * What workbooks out there depend on. A saved call holds the function's id and its arguments by place, and
+ * Excel knows the add-in by its id: none of these may change. A release adds its functions to
+ * tests/golden/released.json; nothing is ever taken out.
  */
 export interface Released {
   readonly manifestId: string;

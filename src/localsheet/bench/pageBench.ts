@@ -4,15 +4,19 @@ import type { CellInput } from '../excelapi/book';
 import type { UniverBook } from '../univer/book';
 
 /**
- * window.spawnbookBench: how long the sheet takes to recalculate many separate cells of one of our functions, against the engine's own
- * function of as many arguments. Rounds alternate between the two, so that a slow moment of the machine hits both.
+ * window.spawnbookBench: how long the sheet takes to recalculate many separate cells of one of our functions,
+ * against the engine's own function of as many arguments. Rounds alternate between the two, so that a slow
+ * moment of the machine hits both.
  */
 export interface Pair {
   readonly ours: (row: number) => string;
   readonly native: (row: number) => string;
 }
 
-/** Each row has its own first argument in column A; the second, $C$1, is what changes and makes every cell stale. */
+/**
+ * Each row has its own first argument in column A; the second, $C$1, is what changes and makes every cell
+ * stale.
+ */
 export const PAIR: Pair = {
   ours: (row) => `=SPAWN.AMMONIA.SHARE(A${row},$C$1)`,
   native: (row) => `=POWER(A${row},$C$1)`,

@@ -3,7 +3,10 @@ import { summary } from './data';
 import type { Chart } from './draw';
 import { configuration, drawChart } from './draw';
 
-/** One chart on the page: its title, the picture or its table of numbers, and the button that changes between the two. */
+/**
+ * One chart on the page: its title, the picture or its table of numbers, and the button that changes between
+ * the two.
+ */
 export class ChartCard {
   readonly root = document.createElement('figure');
   private readonly canvas = document.createElement('canvas');

@@ -33,8 +33,8 @@ const DEFAULT_PLACE: Area = { row: 1, column: 1, rows: 15, columns: 7 };
 const REDRAW_AFTER = new Set<string>([SetFormulaCalculationResultMutation.id, SetRangeValuesMutation.id]);
 
 /**
- * Charts of the open sheet, drawn over the cells they stand on: they follow scrolling, zoom and column widths, and are drawn again when
- * the cells they show change.
+ * Charts of the open sheet, drawn over the cells they stand on: they follow scrolling, zoom and column
+ * widths, and are drawn again when the cells they show change.
  */
 export class ChartLayer {
   private readonly root = document.createElement('div');

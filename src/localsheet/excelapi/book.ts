@@ -1,9 +1,10 @@
 import type { Cell } from '../../../shared/values';
 
 /**
- * What the stand-in for the Excel object model needs from a spreadsheet. A backend stores and calculates; it knows nothing of
- * batches, proxies, A1 text parsing or Excel error codes: the executor does all of that and calls a backend only with places that
- * exist. Every member may answer at once or with a promise; the executor waits for each before the next.
+ * What the stand-in for the Excel object model needs from a spreadsheet. A backend stores and calculates; it
+ * knows nothing of batches, proxies, A1 text parsing or Excel error codes: the executor does all of that and
+ * calls a backend only with places that exist. Every member may answer at once or with a promise; the
+ * executor waits for each before the next.
  */
 export type Awaitable<T> = T | Promise<T>;
 
@@ -38,8 +39,8 @@ export type CellInput =
 
 /**
  * values: what the cell shows as a number, text, truth or error; cells a formula spills into count.
- * formulas: the formula text as typed with English names (=SUM(A1:A3)), otherwise the value; a spilled-into cell gives its value.
- * formats: number format codes, 'General' when none. text: as drawn.
+ * formulas: the formula text as typed with English names (=SUM(A1:A3)), otherwise the value; a spilled-into
+ * cell gives its value. formats: number format codes, 'General' when none. text: as drawn.
  */
 export interface CellReads {
   readonly values: Cell[][];
@@ -213,7 +214,10 @@ export interface Book {
     formats: readonly (readonly (string | undefined)[])[],
   ): Awaitable<void>;
   clear(sheet: string, area: Area, what: 'All' | 'Contents' | 'Formats'): Awaitable<void>;
-  /** The smallest area that holds everything; with `valuesOnly` formats do not count. undefined when nothing is there. */
+  /**
+   * The smallest area that holds everything; with `valuesOnly` formats do not count. undefined when nothing
+   * is there.
+   */
   usedArea(sheet: string, valuesOnly: boolean): Awaitable<Area | undefined>;
   /** The area a formula in this cell fills, more than one cell; undefined when it does not spill. */
   spillArea(sheet: string, row: number, column: number): Awaitable<Area | undefined>;

@@ -8,8 +8,8 @@ import { workbookNode } from './nodes/workbook';
 import { query } from './query';
 
 /**
- * Runs the batches a client library sends, against a book, with Excel's manners: actions in order, the first refusal stops the batch,
- * what was done before it stays done.
+ * Runs the batches a client library sends, against a book, with Excel's manners: actions in order, the first
+ * refusal stops the batch, what was done before it stays done.
  */
 export interface Executor {
   execute(body: RequestBody): Promise<ResponseBody>;

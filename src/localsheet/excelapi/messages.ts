@@ -1,4 +1,7 @@
-/** What a client sends with each sync and what it gets back: the form the Excel client library uses on the wire. */
+/**
+ * What a client sends with each sync and what it gets back: the form the Excel client library uses on the
+ * wire.
+ */
 export const ActionType = { instantiate: 1, query: 2, method: 3, set: 4 } as const;
 export const PathType = {
   global: 1,

@@ -1,8 +1,8 @@
 import type { Awaitable, Book } from './book';
 
 /**
- * One object of the model as the executor sees it, under the names used on the wire (Name, GetRange). A node is made when a batch
- * first needs it and forgotten with the batch; only the book keeps state.
+ * One object of the model as the executor sees it, under the names used on the wire (Name, GetRange). A node
+ * is made when a batch first needs it and forgotten with the batch; only the book keeps state.
  */
 export interface Node {
   readonly type: string;

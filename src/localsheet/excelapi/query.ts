@@ -2,7 +2,10 @@ import { fail } from './failure';
 import type { QueryInfo } from './messages';
 import type { Node } from './node';
 
-/** Answers a load: the named properties, deeper ones through slashes, of an object or of each item of a collection. */
+/**
+ * Answers a load: the named properties, deeper ones through slashes, of an object or of each item of a
+ * collection.
+ */
 
 const upper = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 

@@ -87,7 +87,10 @@ const READINGS: readonly (readonly [number, number, number])[] = [
 ];
 const LIMIT = 0.02;
 
-/** A week of water readings: one formula per row, the share of ammonia that is toxic, and the line against the limit. */
+/**
+ * A week of water readings: one formula per row, the share of ammonia that is toxic, and the line against the
+ * limit.
+ */
 function readings(today: number): WorkbookModel {
   const sheet = new SheetBuilder('Water log', {
     widths: [19, 9, 14, 16, 15, 18, 24],

@@ -13,7 +13,10 @@ import { hex } from '../univer/book/formats';
 
 /** Looks of the workbook model ⇄ styles of the engine. */
 
-/** Found on every machine; the file format's own default font often is not, and a canvas falls back to an ugly one. */
+/**
+ * Found on every machine; the file format's own default font often is not, and a canvas falls back to an ugly
+ * one.
+ */
 export const SCREEN_FONT = 'Arial';
 
 /** One step of setting off, in pixels. */

@@ -9,7 +9,10 @@ import { cleanFormula } from '../univer/book/cells';
 import type { Style } from '../univer/book/formats';
 import { engineStyle, SCREEN_FONT } from './looks';
 
-/** The workbook model as the engine's own snapshot: cells, looks, sizes. What the engine keeps elsewhere is added afterwards. */
+/**
+ * The workbook model as the engine's own snapshot: cells, looks, sizes. What the engine keeps elsewhere is
+ * added afterwards.
+ */
 
 const ROWS = 1000;
 const COLUMNS = 26;

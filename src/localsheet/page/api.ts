@@ -6,8 +6,8 @@ import { errorAt } from '../univer/errorText';
 import { focusSheet } from './regions';
 
 /**
- * window.spawnbook: what tests and curious people may call from the browser's console. Addresses are A1 text, on the open sheet
- * unless a sheet is named ('Season plan'!B4). Nothing in the page itself depends on it.
+ * window.spawnbook: what tests and curious people may call from the browser's console. Addresses are A1 text,
+ * on the open sheet unless a sheet is named ('Season plan'!B4). Nothing in the page itself depends on it.
  */
 export interface PageApi {
   /** Resolves when the sheet is drawn and the functions are bound. */

@@ -1,7 +1,10 @@
 import type { Executor } from '../excelapi/executor';
 import type { Associated } from '../univer/functions';
 
-/** Where the pane's page (in its frame, with its stand-in for Excel) meets the sheet's page. Both are ours and of one origin. */
+/**
+ * Where the pane's page (in its frame, with its stand-in for Excel) meets the sheet's page. Both are ours and
+ * of one origin.
+ */
 export interface PaneSide {
   readonly associated: ReadonlyMap<string, Associated>;
   readonly makeError: (code: string) => unknown;

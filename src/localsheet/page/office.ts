@@ -3,7 +3,10 @@ import type { Executor } from '../excelapi/executor';
 import type { Bridge } from './bridge';
 import { bridgeOf } from './bridge';
 
-/** The stand-in for Excel's own script, in the pane's page: the object model here, the workbook in the page around it. */
+/**
+ * The stand-in for Excel's own script, in the pane's page: the object model here, the workbook in the page
+ * around it.
+ */
 const WAIT = 50;
 const PATIENCE = 30_000;
 

@@ -1,6 +1,9 @@
 import { download } from './toolbar';
 
-/** A workbook the pane makes opens in a window of its own, as in Excel. The bytes wait in the window that made them. */
+/**
+ * A workbook the pane makes opens in a window of its own, as in Excel. The bytes wait in the window that made
+ * them.
+ */
 const waiting = new Map<string, Uint8Array>();
 const PARAMETER = 'from';
 

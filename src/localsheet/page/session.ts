@@ -17,7 +17,9 @@ export interface Saved {
   readonly lost: readonly string[];
 }
 
-/** The workbook that is open: replaces it, reads and writes files, knows whether there is something unsaved. */
+/**
+ * The workbook that is open: replaces it, reads and writes files, knows whether there is something unsaved.
+ */
 export class Session {
   title = 'Workbook';
   private isChanged = false;
@@ -25,7 +27,10 @@ export class Session {
   private isBound = false;
   private count = 0;
 
-  /** `bind` makes the functions known; the engine takes them only once a workbook is there, and must have them before it first calculates. */
+  /**
+   * `bind` makes the functions known; the engine takes them only once a workbook is there, and must have them
+   * before it first calculates.
+   */
   constructor(
     private readonly open: UniverBook,
     private readonly bind: () => Promise<void>,
@@ -78,7 +83,9 @@ export class Session {
     this.isChanged = wasChanged;
   }
 
-  /** The engine builds what draws a workbook a moment after the workbook itself; scrolling and charts need it. */
+  /**
+   * The engine builds what draws a workbook a moment after the workbook itself; scrolling and charts need it.
+   */
   private async drawn(): Promise<void> {
     const { context } = this.open;
     const renders = context.engine.injector.get(IRenderManagerService);
@@ -94,7 +101,10 @@ export class Session {
     }
   }
 
-  /** Throws a sentence when the file cannot be read; the open workbook then stays. Answers what the file held that cannot be shown. */
+  /**
+   * Throws a sentence when the file cannot be read; the open workbook then stays. Answers what the file held
+   * that cannot be shown.
+   */
   async read(bytes: Uint8Array, fileName: string): Promise<readonly string[]> {
     const found = readXlsx(bytes);
     if (isUnreadable(found)) throw new Error(found.fault);

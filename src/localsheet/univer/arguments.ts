@@ -10,8 +10,9 @@ import { ERROR_TYPE_SET } from '@univerjs/engine-formula';
 import type { Cell, ErrorCode, Grid } from '../../../shared/values';
 
 /**
- * What the engine hands a function → what Excel would hand it. Blank and omitted are null, a range is rows of cells, numbers keep
- * their raw value whatever their format, dates stay serials. Errors stay errors, never text.
+ * What the engine hands a function → what Excel would hand it. Blank and omitted are null, a range is rows of
+ * cells, numbers keep their raw value whatever their format, dates stay serials. Errors stay errors, never
+ * text.
  */
 type Loose = Nullable<ICellData>;
 
@@ -42,7 +43,8 @@ const readStored = (reference: BaseReferenceObject, cell: Loose): Cell => {
   return plainCell(cell) ?? readValue(reference.getCellValueObject(cell));
 };
 
-// One range is often an argument of thousands of cells: the engine keeps one array per recalculation, so does this.
+// One range is often an argument of thousands of cells: the engine keeps one array per recalculation, so does
+// this.
 const grids = new WeakMap<ArrayValueObject, Grid>();
 
 const readArray = (array: ArrayValueObject): Grid => {

@@ -56,7 +56,9 @@ const firstError = (arg: Cell | Grid): string | undefined => {
   return undefined;
 };
 
-/** Runs one associated function inside the engine, with arguments and answers as Excel gives and takes them. */
+/**
+ * Runs one associated function inside the engine, with arguments and answers as Excel gives and takes them.
+ */
 class SheetFunction extends BaseFunction {
   // References instead of values: only they tell a blank cell from a zero.
   override needsReferenceObject = true;

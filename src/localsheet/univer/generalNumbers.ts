@@ -8,7 +8,10 @@ const MARGIN = 8;
 const MOST = 11;
 const FEWEST = 4;
 
-/** A number without a format, rounded for show so that it fits its column, as Excel does; the value itself is not touched. */
+/**
+ * A number without a format, rounded for show so that it fits its column, as Excel does; the value itself is
+ * not touched.
+ */
 export function shortNumber(value: number, columnWidth: number): string {
   const room = Math.max(FEWEST, Math.min(MOST, Math.floor((columnWidth - MARGIN) / DIGIT)));
   const plain = String(value);

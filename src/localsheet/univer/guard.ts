@@ -5,12 +5,15 @@ import { toArea } from './book/context';
 import type { Style } from './book/formats';
 
 /**
- * Protected sheets: typing, pasting, clearing, dragging and changing rows or columns over locked cells is stopped before it happens.
- * The engine's own protection is not used: it would also stop formulas written by the pane into open cells and answers with a dialog
- * that swallows the next keys.
+ * Protected sheets: typing, pasting, clearing, dragging and changing rows or columns over locked cells is
+ * stopped before it happens. The engine's own protection is not used: it would also stop formulas written by
+ * the pane into open cells and answers with a dialog that swallows the next keys.
  */
 const EDIT = 'sheet.operation.set-cell-edit-visible';
-/** A person's commands: everything but moving about, sizes, and the sheets themselves, which Excel leaves free too. */
+/**
+ * A person's commands: everything but moving about, sizes, and the sheets themselves, which Excel leaves free
+ * too.
+ */
 const COMMAND = /^(sheet\.command\.|(univer|doc)\.command\.(paste|cut)$)/;
 const FREE =
   /(activate|zoom|scroll|select-(range|all)|(move|expand)-selection|header|frozen|tab-color|defined-name|worksheet-(order|name|hidden|show)|(row|column)-count|col-width|row-height|auto-width|auto-height|(insert|remove|copy)-sheet|gridlines|format-painter)/;
@@ -37,7 +40,8 @@ export function guardProtected(open: UniverBook, onRefused: (sentence: string) =
   const { api } = context.engine;
   const refuse = (): void => {
     onRefused(
-      'This cell is locked: the sheet is protected so that its formulas stay whole. Type into the bordered input cells, or unprotect the sheet in the pane.',
+      'This cell is locked: the sheet is protected so that its formulas stay whole. Type ' +
+        'into the bordered input cells, or unprotect the sheet in the pane.',
     );
   };
   api.addEvent(api.Event.BeforeCommandExecute, (event) => {

@@ -2,7 +2,9 @@ import { IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
 import { SheetsDataValidationValidatorService } from '@univerjs/sheets-data-validation';
 import type { Engine } from './engine';
 
-/** The engine checks input rules a moment later and trips over a workbook or sheet that was closed in between. */
+/**
+ * The engine checks input rules a moment later and trips over a workbook or sheet that was closed in between.
+ */
 export function leaveQuietly({ injector }: Engine): void {
   const books = injector.get(IUniverInstanceService);
   const validator = injector.get(SheetsDataValidationValidatorService);

@@ -3,8 +3,9 @@ import type { ISequenceNode } from '@univerjs/engine-formula';
 import type { Engine } from './engine';
 
 /**
- * Two repairs in how the engine puts names into formulas. A name that is spelled like a function (product) must not take the function's
- * place (PRODUCT(…)); and what a name stands for is put in as one value, in brackets, not as loose text.
+ * Two repairs in how the engine puts names into formulas. A name that is spelled like a function (product)
+ * must not take the function's place (PRODUCT(…)); and what a name stands for is put in as one value, in
+ * brackets, not as loose text.
  */
 interface NameContent {
   readonly formulaOrRefString: string;

@@ -10,8 +10,8 @@ import {
 import type { CellError } from '../../../shared/values';
 
 /**
- * What a function answers → what the engine stores. Text stays text even when it looks like a number; null shows as 0, as in Excel;
- * an error carries its sentence inside the cell, so it moves with the cell.
+ * What a function answers → what the engine stores. Text stays text even when it looks like a number; null
+ * shows as 0, as in Excel; an error carries its sentence inside the cell, so it moves with the cell.
  */
 interface ThrownError {
   readonly code: string;

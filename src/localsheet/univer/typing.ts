@@ -4,7 +4,10 @@ import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { cleanFormula } from './book/cells';
 import type { Engine } from './engine';
 
-/** Formulas copied from Excel or from its files carry signs the engine does not know; they are taken off as the cell is written. */
+/**
+ * Formulas copied from Excel or from its files carry signs the engine does not know; they are taken off as
+ * the cell is written.
+ */
 export function cleanTyping({ injector }: Engine): void {
   injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
     if (id !== SetRangeValuesMutation.id) return;

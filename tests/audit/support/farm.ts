@@ -2,8 +2,9 @@ import type { FieldName } from '../../../shared/audit/fields';
 import { bell, chance } from '../../support/chance';
 
 /**
- * Record books of invented farms. A farm keeps four tables: spawning runs, batches in vats, water dosing and daily feed. Numbers are
- * drawn with the spread such numbers have; times follow from temperature by degree-hours, not by the code under test.
+ * Record books of invented farms. A farm keeps four tables: spawning runs, batches in vats, water dosing and
+ * daily feed. Numbers are drawn with the spread such numbers have; times follow from temperature by
+ * degree-hours, not by the code under test.
  */
 export type Value = number | string | null;
 export type FarmRow = Partial<Record<FieldName, Value>>;
@@ -48,7 +49,8 @@ function spawning(draw: Draw, rows: number, isWild: boolean): FarmTable {
   const preparation = isWild
     ? draw.pick(['pituitary', 'ready-made solution', 'pituitary extract'])
     : 'pituitary';
-  // °C·h over 15.4 °C from injection to strip: 102 by the handbook table, 108 and 132 measured (Okere et al. 2015).
+  // °C·h over 15.4 °C from injection to strip: 102 by the handbook table, 108 and 132 measured (Okere et al.
+  // 2015).
   const warmth = isWild
     ? ({ pituitary: 104, 'ready-made solution': 112, 'pituitary extract': 128 }[preparation] ?? 104)
     : draw.pick([102, 108]);
@@ -202,7 +204,10 @@ const withGaps = (table: FarmTable, draw: Draw): FarmTable => ({
   ),
 });
 
-/** The same with seasons, other preparations, wide ranges and cells left blank: clean records that are harder to believe. */
+/**
+ * The same with seasons, other preparations, wide ranges and cells left blank: clean records that are harder
+ * to believe.
+ */
 export const makeWildFarm = (seed: number, size = 60): Farm => {
   const draw = drawer(seed * 104_729 + 7);
   return {

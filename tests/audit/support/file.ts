@@ -3,7 +3,10 @@ import { addressOf } from '../../../shared/formula/address';
 import type { Cell } from '../../../shared/values';
 import { isError } from '../../../shared/values';
 
-/** A cell of a made-up record book: a value, or a value with the formula behind it; dates are marked so that the file formats them. */
+/**
+ * A cell of a made-up record book: a value, or a value with the formula behind it; dates are marked so that
+ * the file formats them.
+ */
 export type Made = Cell | { readonly value: Cell; readonly formula?: string; readonly isDate?: boolean };
 export interface MadeSheet {
   readonly name: string;
@@ -56,7 +59,12 @@ export function madeXlsx(sheets: readonly MadeSheet[], level: 0 | 1 | 6 = 1): Ui
     'xl/workbook.xml': `<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="${R}"><sheets>${sheets.map(({ name }, i) => `<sheet name="${xml(name)}" sheetId="${i + 1}" r:id="rId${i + 1}"/>`).join('')}</sheets></workbook>`,
     'xl/_rels/workbook.xml.rels': `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${sheets.map((_, i) => `<Relationship Id="rId${i + 1}" Type="${R}/worksheet" Target="worksheets/sheet${i + 1}.xml"/>`).join('')}<Relationship Id="rIdS" Type="${R}/styles" Target="styles.xml"/><Relationship Id="rIdT" Type="${R}/sharedStrings" Target="sharedStrings.xml"/></Relationships>`,
     'xl/styles.xml':
-      '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><fonts count="1"><font><sz val="11"/></font></fonts><fills count="1"><fill/></fills><borders count="1"><border/></borders><cellXfs count="2"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/><xf numFmtId="22" fontId="0" fillId="0" borderId="0"/></cellXfs></styleSheet>',
+      '<styleSheet ' +
+      'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><fonts ' +
+      'count="1"><font><sz val="11"/></font></fonts><fills ' +
+      'count="1"><fill/></fills><borders count="1"><border/></borders><cellXfs ' +
+      'count="2"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/><xf numFmtId="22" ' +
+      'fontId="0" fillId="0" borderId="0"/></cellXfs></styleSheet>',
   };
   parts.forEach((part, i) => {
     files[`xl/worksheets/sheet${i + 1}.xml`] = part;

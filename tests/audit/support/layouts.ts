@@ -27,7 +27,9 @@ export interface Book {
   ) => { readonly sheet: string; readonly cell: string } | undefined;
 }
 
-/** Headings in several hands: the words, and the factor from the unit of the field to the unit of the heading. */
+/**
+ * Headings in several hands: the words, and the factor from the unit of the field to the unit of the heading.
+ */
 const HEADINGS: Readonly<
   Partial<Record<FieldName, readonly (readonly [string, ((x: number) => number)?])[]>>
 > = {

@@ -81,7 +81,9 @@ const launch = (profile: string, width: number, height: number): Promise<Browser
     acceptDownloads: true,
   });
 
-/** Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it. */
+/**
+ * Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it.
+ */
 export async function coldPaneStart(paneUrl: string): Promise<number> {
   const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
   const context = await launch(profile, 320, 700);

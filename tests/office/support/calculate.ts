@@ -2,7 +2,10 @@ import type { Cell, Grid } from '../../../shared/values';
 import { parseArea, splitSheet } from '../../../src/localsheet/excelapi/address';
 import type { Calculate } from '../../../src/localsheet/excelapi/memoryBook';
 
-/** Just enough calculation for the tests: =A1*2 style sums of references, =SPILL(n) and =FAIL(). Not a formula engine. */
+/**
+ * Just enough calculation for the tests: =A1*2 style sums of references, =SPILL(n) and =FAIL(). Not a formula
+ * engine.
+ */
 export const calculate: Calculate = ({ formulas, valueAt, give }) => {
   for (const cell of formulas) {
     const number = (reference: string): number => {

@@ -8,8 +8,8 @@ import { createMemoryBook } from '../../../src/localsheet/excelapi/memoryBook';
 import { calculate } from './calculate';
 
 /**
- * Two client libraries over one executor: the one Excel pages really load, and ours for the local sheet. A test that passes on both
- * says that code written against Excel behaves the same beside the local sheet.
+ * Two client libraries over one executor: the one Excel pages really load, and ours for the local sheet. A
+ * test that passes on both says that code written against Excel behaves the same beside the local sheet.
  */
 export type ExcelApi = typeof Excel;
 export interface Client {

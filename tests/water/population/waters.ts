@@ -19,7 +19,10 @@ export const chanceFrom = (
 };
 export type Chance = ReturnType<typeof chanceFrom>;
 
-/** A vat as it really is, which the fit never sees: its ions, its organic acids, its meter and the hand that doses. */
+/**
+ * A vat as it really is, which the fit never sees: its ions, its organic acids, its meter and the hand that
+ * doses.
+ */
 export interface Vat {
   readonly temperature: number;
   balance: number;
@@ -78,7 +81,10 @@ const sitesFor = (chance: Chance): (readonly [number, number])[] => {
   return parts.map(([p, pK]) => [(total * p) / sum, pK] as const);
 };
 
-/** A source water below pH 6.4: rain and forest streams, soft wells, hard wells full of CO2; one in five holds organic acids. */
+/**
+ * A source water below pH 6.4: rain and forest streams, soft wells, hard wells full of CO2; one in five holds
+ * organic acids.
+ */
 export const drawVat = (chance: Chance): Vat => {
   for (;;) {
     const kindOfWater = chance.uniform();

@@ -9,7 +9,10 @@ const SUSPECT = /look at the bag|weaker than said/;
 const SODA = MATERIALS['soda ash'];
 const VOLUME = 1000;
 
-/** Doses a vat five times, each 0.4 pH up, with a product that is `strength` times as strong as the one written down. */
+/**
+ * Doses a vat five times, each 0.4 pH up, with a product that is `strength` times as strong as the one
+ * written down.
+ */
 const notebook = (
   vat: Vat,
   seed: number,
@@ -47,21 +50,25 @@ const acidVat = (seed: number): Vat => {
 const flagged = (n: number, of: (seed: number) => Cell, word: RegExp): number =>
   Array.from({ length: n }, (_, i) => of(i + 1)).filter((remark) => word.test(String(remark))).length;
 
-test('washing soda in a soda ash bag rouses suspicion in many acid waters, honest soda ash hardly ever', () => {
-  const CASES = 20;
-  const wrong = flagged(
-    CASES,
-    (seed) =>
-      remarkOf(notebook(acidVat(seed), seed, SODA.molarMass / MATERIALS['washing soda'].molarMass, 0.5)),
-    SUSPECT,
-  );
-  const honest = flagged(CASES, (seed) => remarkOf(notebook(acidVat(seed), seed, 1, 0.5)), SUSPECT);
-  process.stdout.write(
-    `wrong product flagged in ${wrong} of ${CASES}, honest product accused in ${honest} of ${CASES}\n`,
-  );
-  expect(wrong).toBeGreaterThan(CASES / 3);
-  expect(honest).toBeLessThanOrEqual(1);
-}, 60_000);
+test(
+  'washing soda in a soda ash bag rouses suspicion in many acid waters, honest soda ' + 'ash hardly ever',
+  () => {
+    const CASES = 20;
+    const wrong = flagged(
+      CASES,
+      (seed) =>
+        remarkOf(notebook(acidVat(seed), seed, SODA.molarMass / MATERIALS['washing soda'].molarMass, 0.5)),
+      SUSPECT,
+    );
+    const honest = flagged(CASES, (seed) => remarkOf(notebook(acidVat(seed), seed, 1, 0.5)), SUSPECT);
+    process.stdout.write(
+      `wrong product flagged in ${wrong} of ${CASES}, honest product accused in ${honest} of ${CASES}\n`,
+    );
+    expect(wrong).toBeGreaterThan(CASES / 3);
+    expect(honest).toBeLessThanOrEqual(1);
+  },
+  60_000,
+);
 
 test('a strong buffer that is not carbonate is flagged', () => {
   const CASES = 12;

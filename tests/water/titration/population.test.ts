@@ -9,9 +9,10 @@ import type { Chance, Vat } from '../population/waters';
 import { breathe, chanceFrom, drawVat, read, truePH } from '../population/waters';
 
 /**
- * A thousand vats that the fit has never seen, each dosed to the end by the advice and by the field rule. The vats are solved with
- * ion pairs at their own ionic strength; one in five holds organic acids of other strengths than the fit knows; gas escapes by a
- * new share at every step; the meter has an offset, a slope error, noise and digits; the hand that weighs is off by 3 %.
+ * A thousand vats that the fit has never seen, each dosed to the end by the advice and by the field rule. The
+ * vats are solved with ion pairs at their own ionic strength; one in five holds organic acids of other
+ * strengths than the fit knows; gas escapes by a new share at every step; the meter has an offset, a slope
+ * error, noise and digits; the hand that weighs is off by 3 %.
  */
 const VATS = 1000;
 const AIM: Aim = {

@@ -9,8 +9,8 @@ import type { Vat } from '../population/waters';
 import { breathe, chanceFrom, read, truePH } from '../population/waters';
 
 /**
- * Dosing sequences made with PHREEQC 3 (v3.8.8, phreeqc.dat): 29 waters, closed, losing 20 % or 60 % of their excess CO2 at each
- * step, or holding organic acid sites; readings with noise and offset.
+ * Dosing sequences made with PHREEQC 3 (v3.8.8, phreeqc.dat): 29 waters, closed, losing 20 % or 60 % of their
+ * excess CO2 at each step, or holding organic acid sites; readings with noise and offset.
  */
 const rows = tableOf('titration_dev.csv');
 type Row = (typeof rows)[number];

@@ -10,7 +10,8 @@ const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 const ours = (...pieces: readonly Uint8Array[]): string =>
   pieces.reduce((sha, piece) => sha.update(piece), new Sha256()).hex();
 
-// FIPS 180-4, examples of NIST (csrc.nist.gov, SHA256.pdf); typed from memory, and confirmed by Node's own implementation below.
+// FIPS 180-4, examples of NIST (csrc.nist.gov, SHA256.pdf); typed from memory, and confirmed by Node's own
+// implementation below.
 test.each([
   ['abc', 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'],
   [

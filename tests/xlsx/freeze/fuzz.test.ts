@@ -4,8 +4,9 @@ import { OPTIONS, unzip, zip } from './parts';
 import { season, seasonCells, seasonParts } from './season';
 
 /**
- * Damaged files: whatever happens, the work ends, and a value in the copy is the one the damaged file held. Half of the files are damaged as
- * packed (most are caught by a checksum), half inside their XML with checksums made good again.
+ * Damaged files: whatever happens, the work ends, and a value in the copy is the one the damaged file held.
+ * Half of the files are damaged as packed (most are caught by a checksum), half inside their XML with
+ * checksums made good again.
  */
 const PACKED = 500;
 const INSIDE = 500;

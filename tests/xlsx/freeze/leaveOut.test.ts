@@ -62,10 +62,18 @@ function buyers(): Uint8Array {
       I2: { f: 'A2', how: 't="shared" ref="I2:I3" si="0"', v: 'Marit Solum' },
       I3: { how: 't="shared" si="0"', v: 'Jon Berge' },
     },
-    '<autoFilter ref="A1:D4"><filterColumn colId="0"><filters><filter val="Marit Solum"/></filters></filterColumn></autoFilter>' +
-      '<conditionalFormatting sqref="C2"><cfRule type="expression" dxfId="0" priority="1"><formula>$A2="Jon Berge"</formula></cfRule></conditionalFormatting>' +
-      '<dataValidations count="2"><dataValidation type="list" sqref="J2"><formula1>"Marit Solum,Jon Berge"</formula1></dataValidation><dataValidation type="whole" promptTitle="Number" prompt="fish wanted" sqref="C2"><formula1>0</formula1><formula2>9</formula2></dataValidation></dataValidations>' +
-      '<hyperlinks><hyperlink ref="A2" r:id="rId5" tooltip="write"/><hyperlink ref="H2" location="Sheet2!A1" display="Marit Solum"/><hyperlink ref="D1" r:id="rId6"/></hyperlinks><headerFooter><oddHeader>&amp;LFor Ola Fjelde only</oddHeader></headerFooter><drawing r:id="rId1"/><legacyDrawing r:id="rId3"/>',
+    '<autoFilter ref="A1:D4"><filterColumn colId="0"><filters><filter val="Marit ' +
+      'Solum"/></filters></filterColumn></autoFilter>' +
+      ('<conditionalFormatting sqref="C2"><cfRule type="expression" dxfId="0" ' +
+        'priority="1"><formula>$A2="Jon Berge"</formula></cfRule></conditionalFormatting>') +
+      ('<dataValidations count="2"><dataValidation type="list" sqref="J2"><formula1>"Marit ' +
+        'Solum,Jon Berge"</formula1></dataValidation><dataValidation type="whole" ' +
+        'promptTitle="Number" prompt="fish wanted" ' +
+        'sqref="C2"><formula1>0</formula1><formula2>9</formula2></dataValidation></dataValidations>') +
+      ('<hyperlinks><hyperlink ref="A2" r:id="rId5" tooltip="write"/><hyperlink ref="H2" ' +
+        'location="Sheet2!A1" display="Marit Solum"/><hyperlink ref="D1" ' +
+        'r:id="rId6"/></hyperlinks><headerFooter><oddHeader>&amp;LFor Ola Fjelde ' +
+        'only</oddHeader></headerFooter><drawing r:id="rId1"/><legacyDrawing r:id="rId3"/>'),
   );
   const sst = `${HEAD}<sst xmlns="${MAIN}"><si><t>Buyer</t></si><si><t>Telephone</t></si><si><t>Fish</t></si><si><t>Marit Solum</t></si><si><t>+47 911 22 333</t></si><si><r><t>Jon </t></r><r><rPr><b/></rPr><t>Berge</t></r></si><si><t>Marit Solum</t></si></sst>`;
   const cache = (values: readonly string[]): string =>
@@ -85,7 +93,11 @@ function buyers(): Uint8Array {
       }),
     },
     after:
-      '<definedNames><definedName name="_xlnm.Print_Area" localSheetId="1">Sums!$A$1:$B$9</definedName><definedName name="best">"Marit Solum"</definedName><definedName name="fishTotal">SUM(Orders!$C$2:$C$4)</definedName></definedNames><pivotCaches><pivotCache cacheId="1" r:id="rId81"/></pivotCaches>',
+      '<definedNames><definedName name="_xlnm.Print_Area" ' +
+      'localSheetId="1">Sums!$A$1:$B$9</definedName><definedName name="best">"Marit ' +
+      'Solum"</definedName><definedName ' +
+      'name="fishTotal">SUM(Orders!$C$2:$C$4)</definedName></definedNames><pivotCaches><pivotCache ' +
+      'cacheId="1" r:id="rId81"/></pivotCaches>',
     bookRelations: [
       ['rId80', 'sharedStrings', 'sharedStrings.xml'],
       ['rId81', 'pivotCacheDefinition', 'pivotCache/pivotCacheDefinition1.xml'],
@@ -209,7 +221,9 @@ test('filters of a table forget, addresses that look like a blanked number stay'
           C2: { v: 1034567 },
           C3: { v: 10345678 },
         },
-        '<conditionalFormatting sqref="B2:B1034567"><cfRule type="expression" dxfId="0" priority="1"><formula>B1034567&gt;1</formula></cfRule></conditionalFormatting><tableParts count="1"><tablePart r:id="rId1"/></tableParts>',
+        '<conditionalFormatting sqref="B2:B1034567"><cfRule type="expression" dxfId="0" ' +
+          'priority="1"><formula>B1034567&gt;1</formula></cfRule></conditionalFormatting><tableParts ' +
+          'count="1"><tablePart r:id="rId1"/></tableParts>',
       ),
     },
     extra: {
@@ -220,7 +234,8 @@ test('filters of a table forget, addresses that look like a blanked number stay'
   const { parts } = made(file, { blank: ['Orders!A'] });
   expect(holds(parts, 'Solum')).toEqual([]);
   expect(parts['xl/tables/table1.xml']).toContain(
-    '<autoFilter ref="A1:B1034567"></autoFilter><tableColumns count="2"><tableColumn id="1" name="Who" totalsRowLabel=""/>',
+    '<autoFilter ref="A1:B1034567"></autoFilter><tableColumns count="2"><tableColumn ' +
+      'id="1" name="Who" totalsRowLabel=""/>',
   );
   expect(parts['xl/worksheets/sheet1.xml']).toContain('<formula>B1034567&gt;1</formula>');
   expect(parts['xl/worksheets/sheet1.xml']).toContain('<c r="A1" t="str"><v>Who</v></c>');
@@ -271,7 +286,8 @@ describe('chosen sheets', () => {
     const extension = (groups: string): string =>
       `<extLst><ext uri="{05C60535-1F16-4fd2-B633-F4F36F0B64E0}"><x14:sparklineGroups>${groups}</x14:sparklineGroups></ext></extLst>`;
     const links =
-      '<hyperlinks><hyperlink ref="A1" location="Data!A1"/><hyperlink ref="A2" location="Show!A1"/></hyperlinks>';
+      '<hyperlinks><hyperlink ref="A1" location="Data!A1"/><hyperlink ref="A2" ' +
+      'location="Show!A1"/></hyperlinks>';
     const sheet = (groups: string): Uint8Array =>
       simpleBook({
         sheets: {

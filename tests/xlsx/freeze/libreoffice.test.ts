@@ -40,14 +40,18 @@ test('LibreOffice is here to judge', () => {
     expect(before.size).toBeGreaterThan(100);
   }, 120_000);
 
-  test('the season plan template, kept alive where it can be, gives the same values when calculated anew', async () => {
-    const file = new Uint8Array(readFileSync(join(__dirname, '../../../templates/season-plan.xlsx')));
-    const copy = made(file, { keepAlive: true });
-    const after = await valuesOf(strict?.save(copy) ?? new Uint8Array());
-    // Its logarithms and powers differ from Excel's in the last digits.
-    expect(differences(await valuesOf(copy), after, PAGE, 1e-9)).toEqual([]);
-    expect(verify(copy)).toMatchObject({ matches: true });
-  }, 120_000);
+  test(
+    'the season plan template, kept alive where it can be, gives the same values when ' + 'calculated anew',
+    async () => {
+      const file = new Uint8Array(readFileSync(join(__dirname, '../../../templates/season-plan.xlsx')));
+      const copy = made(file, { keepAlive: true });
+      const after = await valuesOf(strict?.save(copy) ?? new Uint8Array());
+      // Its logarithms and powers differ from Excel's in the last digits.
+      expect(differences(await valuesOf(copy), after, PAGE, 1e-9)).toEqual([]);
+      expect(verify(copy)).toMatchObject({ matches: true });
+    },
+    120_000,
+  );
 
   test('a copy saved again by LibreOffice still verifies; one changed number does not', () => {
     const saved = plain?.save(made(season(), { sheets: ['Season'] })) ?? new Uint8Array();
@@ -69,22 +73,26 @@ test('LibreOffice is here to judge', () => {
     });
   }, 120_000);
 
-  test('a live workbook saved by LibreOffice (lower-case calls, other arrays) is understood and frozen', async () => {
-    const saved = plain?.save(season()) ?? new Uint8Array();
-    const seen = inspect(saved);
-    expect(seen.calls).toBeGreaterThanOrEqual(SEASON_CALLS - 6);
-    const copy = made(saved, { acceptProblems: true });
-    expect(
-      Object.entries(unzip(copy))
-        .filter(
-          ([name, text]) =>
-            /worksheets\/sheet[12]\.xml|workbook\.xml/.test(name) &&
-            /<(?:f|formula1?|definedName)\b[^>]*>[^<"&]*spawn/i.test(text),
-        )
-        .map(([name]) => name),
-    ).toEqual([]);
-    expect(differences(await valuesOf(saved), await valuesOf(copy), PAGE)).toEqual([]);
-  }, 120_000);
+  test(
+    'a live workbook saved by LibreOffice (lower-case calls, other arrays) is understood ' + 'and frozen',
+    async () => {
+      const saved = plain?.save(season()) ?? new Uint8Array();
+      const seen = inspect(saved);
+      expect(seen.calls).toBeGreaterThanOrEqual(SEASON_CALLS - 6);
+      const copy = made(saved, { acceptProblems: true });
+      expect(
+        Object.entries(unzip(copy))
+          .filter(
+            ([name, text]) =>
+              /worksheets\/sheet[12]\.xml|workbook\.xml/.test(name) &&
+              /<(?:f|formula1?|definedName)\b[^>]*>[^<"&]*spawn/i.test(text),
+          )
+          .map(([name]) => name),
+      ).toEqual([]);
+      expect(differences(await valuesOf(saved), await valuesOf(copy), PAGE)).toEqual([]);
+    },
+    120_000,
+  );
 
   test('native twins written into the file give what the functions gave', async () => {
     const file = simpleBook({

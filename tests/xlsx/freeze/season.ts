@@ -1,7 +1,10 @@
 import type { CellSpec } from './parts';
 import { escape, HEAD, MAIN, REL, relations, simpleParts, worksheet, zip } from './parts';
 
-/** An invented season workbook with everything a real one can hold around our calls. Values of native formulas are worked out by hand below. */
+/**
+ * An invented season workbook with everything a real one can hold around our calls. Values of native formulas
+ * are worked out by hand below.
+ */
 
 const PH = [6.5, 7, 7.5, 8, 8.5];
 const WARM = [22, 23, 24, 25, 26];
@@ -96,11 +99,23 @@ export const seasonCells: Record<string, CellSpec> = {
 const X14_URI = '{78C0D931-6437-407d-A8EE-F0AAD7539E65}';
 const afterCells =
   `<conditionalFormatting sqref="C2:C6"><cfRule type="expression" dxfId="0" priority="1"><formula>_xldudf_SPAWN_AMMONIA_SHARE(A2,B2)&gt;0.05</formula></cfRule></conditionalFormatting>` +
-  '<conditionalFormatting sqref="D2:D6"><cfRule type="expression" dxfId="0" priority="2"><formula>D2&gt;SUM(_xlfn.ANCHORARRAY($E$2))</formula></cfRule><cfRule type="dataBar" priority="3"><dataBar><cfvo type="min"/><cfvo type="max"/><color rgb="FF638EC6"/></dataBar><extLst><ext uri="{B025F937-C7B1-47D3-B67F-A62EFF666E3E}"><x14:id>{AAAAAAAA-0000-0000-0000-000000000001}</x14:id></ext></extLst></cfRule></conditionalFormatting>' +
-  '<dataValidations count="3"><dataValidation type="list" sqref="A2:A6"><formula1>_xlfn.ANCHORARRAY($E$2)</formula1></dataValidation><dataValidation type="custom" sqref="B2"><formula1>spawn.ammonia.share(A2,B2)&lt;1</formula1></dataValidation><dataValidation type="decimal" sqref="B3"><formula1>0</formula1><formula2>40</formula2></dataValidation></dataValidations>' +
-  '<hyperlinks><hyperlink ref="A1" r:id="rId8"/></hyperlinks><pageSetup orientation="landscape" r:id="rId5"/><drawing r:id="rId1"/><legacyDrawing r:id="rId3"/><tableParts count="1"><tablePart r:id="rId2"/></tableParts>' +
+  ('<conditionalFormatting sqref="D2:D6"><cfRule type="expression" dxfId="0" ' +
+    'priority="2"><formula>D2&gt;SUM(_xlfn.ANCHORARRAY($E$2))</formula></cfRule><cfRule ' +
+    'type="dataBar" priority="3"><dataBar><cfvo type="min"/><cfvo type="max"/><color ' +
+    'rgb="FF638EC6"/></dataBar><extLst><ext ' +
+    'uri="{B025F937-C7B1-47D3-B67F-A62EFF666E3E}"><x14:id>{AAAAAAAA-0000-0000-0000-000000000001}</x14:id></ext></extLst></cfRule></conditionalFormatting>') +
+  ('<dataValidations count="3"><dataValidation type="list" ' +
+    'sqref="A2:A6"><formula1>_xlfn.ANCHORARRAY($E$2)</formula1></dataValidation><dataValidation ' +
+    'type="custom" ' +
+    'sqref="B2"><formula1>spawn.ammonia.share(A2,B2)&lt;1</formula1></dataValidation><dataValidation ' +
+    'type="decimal" ' +
+    'sqref="B3"><formula1>0</formula1><formula2>40</formula2></dataValidation></dataValidations>') +
+  ('<hyperlinks><hyperlink ref="A1" r:id="rId8"/></hyperlinks><pageSetup ' +
+    'orientation="landscape" r:id="rId5"/><drawing r:id="rId1"/><legacyDrawing ' +
+    'r:id="rId3"/><tableParts count="1"><tablePart r:id="rId2"/></tableParts>') +
   `<extLst><ext uri="${X14_URI}"><x14:conditionalFormattings><x14:conditionalFormatting><x14:cfRule type="dataBar" id="{AAAAAAAA-0000-0000-0000-000000000001}"><x14:dataBar><x14:cfvo type="autoMin"/><x14:cfvo type="autoMax"/></x14:dataBar></x14:cfRule><xm:sqref>D2:D6</xm:sqref></x14:conditionalFormatting>` +
-  '<x14:conditionalFormatting><x14:cfRule type="expression" priority="9" id="{AAAAAAAA-0000-0000-0000-000000000002}"><xm:f>_xldudf_SPAWN_AMMONIA_SHARE(A2,B2)&gt;1</xm:f></x14:cfRule><xm:sqref>E2:E6</xm:sqref></x14:conditionalFormatting></x14:conditionalFormattings></ext></extLst>';
+  ('<x14:conditionalFormatting><x14:cfRule type="expression" priority="9" ' +
+    'id="{AAAAAAAA-0000-0000-0000-000000000002}"><xm:f>_xldudf_SPAWN_AMMONIA_SHARE(A2,B2)&gt;1</xm:f></x14:cfRule><xm:sqref>E2:E6</xm:sqref></x14:conditionalFormatting></x14:conditionalFormattings></ext></extLst>');
 
 /** The smallest picture: one grey dot. */
 export const DOT = Uint8Array.from(
@@ -122,12 +137,22 @@ export const drawing = (withAddin: boolean): string =>
   ) +
   frame(
     6,
-    '<xdr:pic><xdr:nvPicPr><xdr:cNvPr id="3" name="Picture 1"/><xdr:cNvPicPr/></xdr:nvPicPr><xdr:blipFill><a:blip r:embed="rId2"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic>',
+    '<xdr:pic><xdr:nvPicPr><xdr:cNvPr id="3" name="Picture ' +
+      '1"/><xdr:cNvPicPr/></xdr:nvPicPr><xdr:blipFill><a:blip ' +
+      'r:embed="rId2"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:prstGeom ' +
+      'prst="rect"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic>',
   ) +
   (withAddin
     ? frame(
         12,
-        '<mc:AlternateContent xmlns:mc="http://schemas.openxmlformats.org/markup-compatibility/2006"><mc:Choice xmlns:we="http://schemas.microsoft.com/office/webextensions/webextension/2010/11" Requires="we"><xdr:graphicFrame macro=""><xdr:nvGraphicFramePr><xdr:cNvPr id="4" name="Add-in 1"/><xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr><xdr:xfrm><a:off x="0" y="0"/><a:ext cx="0" cy="0"/></xdr:xfrm><a:graphic><a:graphicData uri="http://schemas.microsoft.com/office/webextensions/webextension/2010/11"><we:webextensionref r:id="rId3"/></a:graphicData></a:graphic></xdr:graphicFrame></mc:Choice><mc:Fallback/></mc:AlternateContent>',
+        '<mc:AlternateContent ' +
+          'xmlns:mc="http://schemas.openxmlformats.org/markup-compatibility/2006"><mc:Choice ' +
+          'xmlns:we="http://schemas.microsoft.com/office/webextensions/webextension/2010/11" ' +
+          'Requires="we"><xdr:graphicFrame macro=""><xdr:nvGraphicFramePr><xdr:cNvPr id="4" ' +
+          'name="Add-in 1"/><xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr><xdr:xfrm><a:off ' +
+          'x="0" y="0"/><a:ext cx="0" cy="0"/></xdr:xfrm><a:graphic><a:graphicData ' +
+          'uri="http://schemas.microsoft.com/office/webextensions/webextension/2010/11"><we:webextensionref ' +
+          'r:id="rId3"/></a:graphicData></a:graphic></xdr:graphicFrame></mc:Choice><mc:Fallback/></mc:AlternateContent>',
       )
     : '') +
   '</xdr:wsDr>';
@@ -135,11 +160,26 @@ export const drawing = (withAddin: boolean): string =>
 const table = `${HEAD}<table xmlns="${MAIN}" id="1" name="Batches" displayName="Batches" ref="A9:B12" totalsRowCount="1"><autoFilter ref="A9:B11"/><tableColumns count="2"><tableColumn id="1" name="Batch" totalsRowLabel="Total"/><tableColumn id="2" name="Share" totalsRowFunction="custom"><calculatedColumnFormula>_xldudf_SPAWN_AMMONIA_SHARE(8,Batches[[#This Row],[Batch]]+20)</calculatedColumnFormula><totalsRowFormula>SUBTOTAL(109,Batches[Share])+_xldudf_SPAWN_LABEL_TEXT(1)</totalsRowFormula></tableColumn></tableColumns><tableStyleInfo name="TableStyleMedium2" showRowStripes="1"/></table>`;
 const comments = `${HEAD}<comments xmlns="${MAIN}"><authors><author>Runa Holt</author></authors><commentList><comment ref="A1" authorId="0"><text><r><rPr><b/></rPr><t>Runa Holt:</t></r><r><t xml:space="preserve">\nprobe read after a minute</t></r></text></comment></commentList></comments>`;
 const vml =
-  '<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel"><v:shapetype id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe"/><v:shape id="_x0000_s1025" type="#_x0000_t202" style="visibility:hidden"><x:ClientData ObjectType="Note"><x:Anchor>1,15,0,2,3,15,3,16</x:Anchor><x:Row>0</x:Row><x:Column>0</x:Column></x:ClientData></v:shape></xml>';
+  '<xml xmlns:v="urn:schemas-microsoft-com:vml" ' +
+  'xmlns:o="urn:schemas-microsoft-com:office:office" ' +
+  'xmlns:x="urn:schemas-microsoft-com:office:excel"><v:shapetype id="_x0000_t202" ' +
+  'coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe"/><v:shape ' +
+  'id="_x0000_s1025" type="#_x0000_t202" style="visibility:hidden"><x:ClientData ' +
+  'ObjectType="Note"><x:Anchor>1,15,0,2,3,15,3,16</x:Anchor><x:Row>0</x:Row><x:Column>0</x:Column></x:ClientData></v:shape></xml>';
 const extension =
-  '<we:webextension xmlns:we="http://schemas.microsoft.com/office/webextensions/webextension/2010/11" id="{00000000-0000-0000-0000-00000000000A}"><we:reference id="00000000-0000-0000-0000-00000000000b" version="1.0.0.0" store="developer" storeType="Registry"/><we:properties><we:property name="spawnbook.columns" value="&quot;{\\&quot;version\\&quot;:1,\\&quot;columns\\&quot;:[{\\&quot;sheet\\&quot;:\\&quot;Secret pond\\&quot;,\\&quot;header\\&quot;:\\&quot;Roe\\&quot;,\\&quot;field\\&quot;:\\&quot;eggs\\&quot;}]}&quot;"/></we:properties><we:bindings/></we:webextension>';
+  '<we:webextension ' +
+  'xmlns:we="http://schemas.microsoft.com/office/webextensions/webextension/2010/11" ' +
+  'id="{00000000-0000-0000-0000-00000000000A}"><we:reference ' +
+  'id="00000000-0000-0000-0000-00000000000b" version="1.0.0.0" store="developer" ' +
+  'storeType="Registry"/><we:properties><we:property name="spawnbook.columns" ' +
+  'value="&quot;{\\&quot;version\\&quot;:1,\\&quot;columns\\&quot;:[{\\&quot;sheet\\&quot;:\\&quot;Secret ' +
+  'pond\\&quot;,\\&quot;header\\&quot;:\\&quot;Roe\\&quot;,\\&quot;field\\&quot;:\\&quot;eggs\\&quot;}]}&quot;"/></we:properties><we:bindings/></we:webextension>';
 const panes =
-  '<wetp:taskpanes xmlns:wetp="http://schemas.microsoft.com/office/webextensions/taskpanes/2010/11"><wetp:taskpane dockstate="right" visibility="1" width="350" row="4"><wetp:webextensionref xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" r:id="rId1"/></wetp:taskpane></wetp:taskpanes>';
+  '<wetp:taskpanes ' +
+  'xmlns:wetp="http://schemas.microsoft.com/office/webextensions/taskpanes/2010/11"><wetp:taskpane ' +
+  'dockstate="right" visibility="1" width="350" row="4"><wetp:webextensionref ' +
+  'xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" ' +
+  'r:id="rId1"/></wetp:taskpane></wetp:taskpanes>';
 const pivotCache = `${HEAD}<pivotCacheDefinition xmlns="${MAIN}" xmlns:r="${REL}" r:id="rId1" refreshedBy="Runa Holt" refreshedDate="46095" recordCount="2"><cacheSource type="worksheet"><worksheetSource ref="A1:B3" sheet="Log"/></cacheSource><cacheFields count="2"><cacheField name="Worker"><sharedItems count="2"><s v="Tove Brandt"/><s v="Iver Sand"/></sharedItems></cacheField><cacheField name="Fish"><sharedItems containsSemiMixedTypes="0" containsString="0" containsNumber="1" containsInteger="1" minValue="100" maxValue="250"/></cacheField></cacheFields></pivotCacheDefinition>`;
 const pivotRecords = `${HEAD}<pivotCacheRecords xmlns="${MAIN}" count="2"><r><x v="0"/><n v="100"/></r><r><x v="1"/><n v="250"/></r></pivotCacheRecords>`;
 const pivotTable = `${HEAD}<pivotTableDefinition xmlns="${MAIN}" name="Pivot1" cacheId="1" dataOnRows="0" applyNumberFormats="0" applyBorderFormats="0" applyFontFormats="0" applyPatternFormats="0" applyAlignmentFormats="0" applyWidthHeightFormats="1" dataCaption="Values"><location ref="E1:F4" firstHeaderRow="1" firstDataRow="1" firstDataCol="1"/><pivotFields count="2"><pivotField axis="axisRow" showAll="0"><items count="3"><item x="0"/><item x="1"/><item t="default"/></items></pivotField><pivotField dataField="1" showAll="0"/></pivotFields><rowFields count="1"><field x="0"/></rowFields><rowItems count="3"><i><x/></i><i><x v="1"/></i><i t="grand"><x/></i></rowItems><colItems count="1"><i/></colItems><dataFields count="1"><dataField name="Sum of Fish" fld="1" baseField="0" baseItem="0"/></dataFields></pivotTableDefinition>`;

@@ -118,31 +118,34 @@ test('what looks like a call of ours and is none stays', () => {
   expect(freeze(simpleBook({ sheets: { Plan: worksheet(cells) } }), OPTIONS).kind).toBe('unchanged');
 });
 
-test('a file made by another writer is frozen, and its values are those an independent reader saw', async () => {
-  const file = await writeXlsx({
-    sheets: [
-      {
-        name: 'Plan',
-        rows: [
-          ['pH', 'share'],
-          [8, null],
-          [7, null],
-        ],
-        cells: new Map([
-          ['1,1', { formula: call('A2', '25'), formulaResult: 0.0537, formulaDynamic: true }],
-          ['2,1', { formula: 'B2*2', formulaResult: 0.1074 }],
-        ]),
-      },
-    ],
-  });
-  expect(inspect(file)).toMatchObject({ calls: 1, stops: false });
-  const result = freeze(file, OPTIONS);
-  if (result.kind !== 'made') throw new Error(result.sentence);
-  expect(result.report).toMatchObject({ frozen: 1, kept: 1 });
-  const before = await valuesOf(file);
-  expect(before.get('Plan!2,2')).toBe(0.0537);
-  expect(differences(before, await valuesOf(result.bytes), 'Where numbers come from')).toEqual([]);
-});
+test(
+  'a file made by another writer is frozen, and its values are those an independent ' + 'reader saw',
+  async () => {
+    const file = await writeXlsx({
+      sheets: [
+        {
+          name: 'Plan',
+          rows: [
+            ['pH', 'share'],
+            [8, null],
+            [7, null],
+          ],
+          cells: new Map([
+            ['1,1', { formula: call('A2', '25'), formulaResult: 0.0537, formulaDynamic: true }],
+            ['2,1', { formula: 'B2*2', formulaResult: 0.1074 }],
+          ]),
+        },
+      ],
+    });
+    expect(inspect(file)).toMatchObject({ calls: 1, stops: false });
+    const result = freeze(file, OPTIONS);
+    if (result.kind !== 'made') throw new Error(result.sentence);
+    expect(result.report).toMatchObject({ frozen: 1, kept: 1 });
+    const before = await valuesOf(file);
+    expect(before.get('Plan!2,2')).toBe(0.0537);
+    expect(differences(before, await valuesOf(result.bytes), 'Where numbers come from')).toEqual([]);
+  },
+);
 
 test('foreign books in front of calls are taken off by a repair, and nothing else is touched', () => {
   const result = repairCalls(season());

@@ -1,7 +1,10 @@
 import type { QueryInfo } from '../messages';
 import { OfficeError } from './errors';
 
-/** load('a, b/c'), load(['a']), load({ a: true, b: { c: true }, $top: 3 }), load({ select, expand, top, skip }), load(). */
+/**
+ * load('a, b/c'), load(['a']), load({ a: true, b: { c: true }, $top: 3 }), load({ select, expand, top, skip
+ * }), load().
+ */
 const split = (text: string): string[] =>
   text
     .split(',')

@@ -56,7 +56,10 @@ function pack(given: readonly unknown[]): Packed {
   };
 }
 
-/** What a script holds. Its members come from the schema; what they do is in the core behind it, so no name can clash. */
+/**
+ * What a script holds. Its members come from the schema; what they do is in the core behind it, so no name
+ * can clash.
+ */
 export class ClientObject {
   constructor(readonly context: RequestContext) {}
 

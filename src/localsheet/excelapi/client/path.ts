@@ -2,7 +2,10 @@ import type { ArgumentInfo, PathInfo } from '../messages';
 import { PathType } from '../messages';
 import { OfficeError } from './errors';
 
-/** How an object is found again on the other side. It starts as the call that made it and becomes an id once one is known. */
+/**
+ * How an object is found again on the other side. It starts as the call that made it and becomes an id once
+ * one is known.
+ */
 export class ObjectPath {
   isValid = true;
   private kind: number;

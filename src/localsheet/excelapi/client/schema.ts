@@ -1,9 +1,12 @@
 /**
- * The part of the Excel object model that the local sheet offers, by public names. Objects a client hands out are built from it; what
- * is not here does not exist, so code that reaches further fails at once.
+ * The part of the Excel object model that the local sheet offers, by public names. Objects a client hands out
+ * are built from it; what is not here does not exist, so code that reaches further fails at once.
  */
 export type MethodSpec =
-  /** Answers with an object; `fades` marks one that cannot be used after the next sync unless it is kept or has an id. */
+  /**
+   * Answers with an object; `fades` marks one that cannot be used after the next sync unless it is kept or
+   * has an id.
+   */
   | { readonly gives: string; readonly fades?: true; readonly isIndexer?: true }
   /** Answers with a result whose value is there after sync. */
   | 'value'

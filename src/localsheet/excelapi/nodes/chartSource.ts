@@ -9,7 +9,10 @@ import { sheetById } from './find';
 const isText = (cell: Cell | undefined): boolean => typeof cell === 'string' && cell !== '';
 const isBlank = (cell: Cell | undefined): boolean => cell === null || cell === undefined || cell === '';
 
-/** Headings when the first line holds text over numbers; labels when the first line across does, or the corner is blank. */
+/**
+ * Headings when the first line holds text over numbers; labels when the first line across does, or the corner
+ * is blank.
+ */
 interface Layout {
   readonly hasHeadings: boolean;
   readonly hasLabels: boolean;
@@ -25,7 +28,10 @@ function layoutOf(values: readonly (readonly Cell[])[]): Layout {
   return { hasHeadings, hasLabels };
 }
 
-/** The series Excel makes of a source range: one per column when there are more rows than columns, else one per row. */
+/**
+ * The series Excel makes of a source range: one per column when there are more rows than columns, else one
+ * per row.
+ */
 export async function seriesFrom(
   env: Env,
   { sheet, area }: Place,

@@ -42,7 +42,10 @@ export async function resolveReference(book: Book, reference: string): Promise<P
   return found && area ? { sheet: found.id, area } : undefined;
 }
 
-/** What a caller names on a sheet: nothing (all of it), an address, an address with this sheet's name, or a name. */
+/**
+ * What a caller names on a sheet: nothing (all of it), an address, an address with this sheet's name, or a
+ * name.
+ */
 export async function locate(book: Book, sheet: string, address: unknown): Promise<Place> {
   if (address === undefined || address === null || address === '') return { sheet, area: WHOLE_SHEET };
   if (typeof address !== 'string') return fail('InvalidArgument', 'An address is a text.');

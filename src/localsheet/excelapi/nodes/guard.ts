@@ -1,7 +1,10 @@
 import type { Area, Book } from '../book';
 import { fail } from '../failure';
 
-/** Refusals on a protected sheet, as Excel gives them: nothing is written when any cell of the range is locked. */
+/**
+ * Refusals on a protected sheet, as Excel gives them: nothing is written when any cell of the range is
+ * locked.
+ */
 
 export async function guardContent(book: Book, sheet: string, area: Area): Promise<void> {
   const { isOn } = await book.protection(sheet);

@@ -2,7 +2,10 @@ import type { SheetModel } from '../../../../shared/workbook/model';
 import { withSetting } from '../../excelapi/settings';
 import type { Book, ChartState, PageState, ProtectionState } from '../../excelapi/book';
 
-/** What the engine has no place for: charts, protection and page set-up, kept per sheet, and settings of add-ins. */
+/**
+ * What the engine has no place for: charts, protection and page set-up, kept per sheet, and settings of
+ * add-ins.
+ */
 export type BesidePart = Pick<
   Book,
   | 'charts'

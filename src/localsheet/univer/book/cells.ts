@@ -73,7 +73,10 @@ const EMPTY: ICellData = {
   custom: null as never,
 };
 
-/** An implicit-intersection sign before a function and the file format's own prefixes mean nothing to the engine. */
+/**
+ * An implicit-intersection sign before a function and the file format's own prefixes mean nothing to the
+ * engine.
+ */
 export const cleanFormula = (formula: string): string =>
   formula.replace(/@(?=[A-Za-z_][\w.]*\()/g, '').replace(/_xlfn\.(_xlws\.)?/gi, '');
 

@@ -105,16 +105,17 @@ export class Context {
     this.mutate(SetRangeValuesMutation.id, params, undo);
   }
 
-  /** One mutation with the one that takes it back; without the checks and side effects of the engine's commands for people. */
+  /**
+   * One mutation with the one that takes it back; without the checks and side effects of the engine's
+   * commands for people.
+   */
   mutate(id: string, params: object, undo: object, undoId = id): void {
     this.run(id, params);
-    this.engine.injector
-      .get(IUndoRedoService)
-      .pushUndoRedo({
-        unitID: this.unitId,
-        undoMutations: [{ id: undoId, params: undo }],
-        redoMutations: [{ id, params }],
-      });
+    this.engine.injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: this.unitId,
+      undoMutations: [{ id: undoId, params: undo }],
+      redoMutations: [{ id, params }],
+    });
   }
 
   /** The same patch for every cell of an area. */

@@ -35,7 +35,10 @@ export type FormatPart = Pick<
   'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'
 >;
 
-/** A style of the engine with our mark for cells that stay open in a protected sheet; the engine keeps and copies it like any other. */
+/**
+ * A style of the engine with our mark for cells that stay open in a protected sheet; the engine keeps and
+ * copies it like any other.
+ */
 export type Style = IStyleData & { isOpen?: 1 | null };
 
 const PIXELS_PER_POINT = 4 / 3;

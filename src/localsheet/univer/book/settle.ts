@@ -10,8 +10,9 @@ import {
 import type { Engine } from '../engine';
 
 /**
- * The engine waits 100 ms after a change before it starts to calculate (fixed inside it). A timer set at the same change and due a little
- * later fires after the engine's, however busy the page is; a clock would not know.
+ * The engine waits 100 ms after a change before it starts to calculate (fixed inside it). A timer set at the
+ * same change and due a little later fires after the engine's, however busy the page is; a clock would not
+ * know.
  */
 const START_DELAY = 140;
 /** A calculation that never reports its end must not hang the pane. */
