@@ -1,19 +1,25 @@
-import { bodySources } from './source-lists/biology';
-import { learningSources } from './source-lists/learning';
-import { methodSources } from './source-lists/methods';
-import { planningSources } from './source-lists/planning';
-import { waterSources } from './source-lists/water';
-import type { Source } from './source-lists/source';
+import { broodSources } from './families/brood/sources';
+import { feedingSources } from './families/feeding/sources';
+import { generalSources } from './families/sources';
+import { growthSources } from './families/growth/sources';
+import { learningSources } from './families/learning/sources';
+import { moneySources } from './families/money/sources';
+import { timingSources } from './families/timing/sources';
+import { waterSources } from './families/water/sources';
+import type { Source } from './functions/source';
 
 /**
  * Source key → where a number comes from. Every coefficient, every function and every reference test names a
  * key.
  */
 export const SOURCES: Readonly<Record<string, Source>> = {
-  ...methodSources,
+  ...generalSources,
   ...waterSources,
-  ...bodySources,
-  ...planningSources,
+  ...feedingSources,
+  ...growthSources,
+  ...timingSources,
+  ...broodSources,
+  ...moneySources,
   ...learningSources,
 };
 

@@ -1,6 +1,6 @@
 import type { Vat } from '../shared/dosing/ask';
-import { dosingWorkbook } from '../shared/dosing/sheet';
-import type { WorkbookModel } from '../shared/workbook/model';
+import { dosingWorkbook } from '../shared/books/dosing/sheet';
+import type { WorkbookModel } from '../shared/sheet/workbook/model';
 
 /** An invented vat of sour well water, three readings in. */
 const VAT: Vat = {

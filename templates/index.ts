@@ -1,6 +1,6 @@
-import type { CellModel, WorkbookModel } from '../shared/workbook/model';
-import { lintWorkbook } from '../shared/workbook/lint';
-import { writeXlsx } from '../shared/xlsx';
+import type { CellModel, WorkbookModel } from '../shared/sheet/workbook/model';
+import { lintWorkbook } from '../shared/sheet/workbook/lint';
+import { writeXlsx } from '../shared/files';
 import { dosingTemplate } from './dosing.template';
 import { seasonPlanTemplate } from './season-plan.template';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from './season.template';

@@ -1,5 +1,5 @@
-import { planSeason, readPlanForm, seasonWorkbook } from '../shared/plan';
-import type { WorkbookModel } from '../shared/workbook/model';
+import { planSeason, readPlanForm, seasonWorkbook } from '../shared/run';
+import type { WorkbookModel } from '../shared/sheet/workbook/model';
 
 /**
  * An invented hatchery in an invented valley: a shed with eight vats beside a brook of soft, slightly sour

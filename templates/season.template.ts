@@ -1,7 +1,7 @@
 import type { BookInput } from '../shared/season';
 import { orderBookWorkbook, planSeasonBook } from '../shared/season';
 import { readOrderBook } from '../shared/season/orderBook';
-import type { WorkbookModel } from '../shared/workbook/model';
+import type { WorkbookModel } from '../shared/sheet/workbook/model';
 
 const numbered = <T>(count: number, of: (i: number) => T): T[] =>
   Array.from({ length: count }, (_, i) => of(i));

@@ -1,10 +1,10 @@
 import { findFunction } from '../catalogue';
-import { HEADINGS } from '../catalogue/define';
-import type { Arg } from '../catalogue/invoke';
-import { invoke } from '../catalogue/invoke';
-import { isListParam, readScalar } from '../catalogue/read';
-import type { Cell, CellError, Grid } from '../values';
-import { isError, isGrid } from '../values';
+import { HEADINGS } from '../functions/define';
+import type { Arg } from '../functions/invoke';
+import { invoke } from '../functions/invoke';
+import { isListParam, readScalar } from '../functions/read';
+import type { Cell, CellError, Grid } from '../base/values';
+import { isError, isGrid } from '../base/values';
 import type { DosingField, DosingKey } from './fields';
 import { DOSING_FIELDS, YES, paramOf } from './fields';
 

@@ -1,5 +1,5 @@
 import { findFunction } from '../catalogue';
-import type { NamedParam } from '../catalogue/define';
+import type { NamedParam } from '../functions/define';
 
 /**
  * The questions of the dosing sheet, once: the pane draws them, the sheet prints them. What is allowed stands

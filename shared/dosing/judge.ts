@@ -1,5 +1,5 @@
-import type { Cell, CellError } from '../values';
-import { isError } from '../values';
+import type { Cell, CellError } from '../base/values';
+import { isError } from '../base/values';
 import type { Reading, Row, Vat } from './ask';
 import { askAmmonia, askCurve, askFit, askNext, askOutcome, askRange, askTrial, plain } from './ask';
 import { LIMES, YES } from './fields';

@@ -1,4 +1,4 @@
-import { CAUTIONS } from '../cautions';
+import { CAUTIONS } from '../functions/cautions';
 import { LIMES } from './fields';
 
 /** What the pane and the sheet say alike. */

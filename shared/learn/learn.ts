@@ -1,14 +1,14 @@
-import type { RunRecord } from '../audit/schema';
-import type { Estimate } from './estimate';
-import { estimateCounted, estimateMeasured } from './estimate';
+import type { RunRecord } from '../records/schema';
+import type { Estimate } from '../families/learning/kernels/estimate';
+import { estimateCounted, estimateMeasured } from '../families/learning/kernels/estimate';
 import type { Observation, Observed, Settings } from './observe';
 import { observe } from './observe';
 import { byRun } from './observe/runs';
-import type { Counted } from './poolShares';
-import type { RateKey, RateSpec } from './rates';
-import { RATE_KEYS, rateSpec } from './rates';
-import { runNow } from '../steps';
-import { MONTH_NAMES } from '../units/dateWords';
+import type { Counted } from '../families/learning/kernels/poolShares';
+import type { RateKey, RateSpec } from '../families/learning/rates';
+import { RATE_KEYS, rateSpec } from '../families/learning/rates';
+import { runNow } from '../base/steps';
+import { MONTH_NAMES } from '../units/dates';
 
 /** One rate of the farm, for all runs or for one kind of them. */
 export interface FarmRate extends Estimate {

@@ -1,12 +1,12 @@
-import type { RunRecord } from '../audit/schema';
-import { isAccepted } from '../audit/schema';
+import type { RunRecord } from '../records/schema';
+import { isAccepted } from '../records/schema';
 import { ageRates } from './observe/ages';
 import { clockRates } from './observe/clocks';
 import { countRates } from './observe/counts';
 import { eggRates } from './observe/eggs';
 import type { Observation, Reader, Seen, Settings, Skipped } from './observe/reading';
-import type { RateKey } from './rates';
-import { rateSpec } from './rates';
+import type { RateKey } from '../families/learning/rates';
+import { rateSpec } from '../families/learning/rates';
 
 export type { Observation, Settings, Skipped, TemperatureLog } from './observe/reading';
 

@@ -1,12 +1,12 @@
-import type { RangeCells } from '../audit/read/sheetCells';
-import { addressOf } from '../formula/address';
-import type { Cell } from '../values';
-import { isError } from '../values';
-import type { Estimate } from './estimate';
-import { MONTH_NAMES } from '../units/dateWords';
+import type { RangeCells } from '../records/read/sheetCells';
+import { addressOf } from '../sheet/formula/address';
+import type { Cell } from '../base/values';
+import { isError } from '../base/values';
+import type { Estimate } from '../families/learning/kernels/estimate';
+import { MONTH_NAMES } from '../units/dates';
 import { limitsOf } from './observe';
-import type { RateKey } from './rates';
-import { RATE_KEYS, rateSpec } from './rates';
+import type { RateKey } from '../families/learning/rates';
+import { RATE_KEYS, rateSpec } from '../families/learning/rates';
 
 /** A rate as a sheet of rates says it; its farm value may be typed over by the user. */
 export interface ReadRate extends Omit<Estimate, 'ownWeight'> {

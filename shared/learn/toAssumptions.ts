@@ -1,9 +1,9 @@
-import type { LatencyOffsets } from '../audit/rules/rule';
-import type { AssumptionKey } from '../plan/assumptions';
-import { ASSUMPTIONS } from '../plan/assumptions';
+import type { LatencyOffsets } from '../records/rules/rule';
+import type { AssumptionKey } from '../families/assumptions';
+import { ASSUMPTIONS } from '../families/assumptions';
 import type { FarmRate, FarmRates } from './learn';
-import type { RateKey } from './rates';
-import { RATE_KEYS, rateSpec } from './rates';
+import type { RateKey } from '../families/learning/rates';
+import { RATE_KEYS, rateSpec } from '../families/learning/rates';
 
 export interface PlannedWith {
   /** Month (1 to 12) of stripping: egg yield moves with it. */

@@ -1,16 +1,16 @@
-import type { RunRecord } from '../audit/schema';
-import { clockText } from '../timing/clock';
-import type { ControlChart } from './controlChart';
-import { controlChart } from './controlChart';
-import { estimateCounted } from './estimate';
+import type { RunRecord } from '../records/schema';
+import { clockText } from '../families/timing/kernels/clock';
+import type { ControlChart } from '../families/learning/kernels/controlChart';
+import { controlChart } from '../families/learning/kernels/controlChart';
+import { estimateCounted } from '../families/learning/kernels/estimate';
 import type { Observation, Settings } from './observe';
 import { observe } from './observe';
 import { dayOf, monthOf } from './observe/reading';
 import { byRun } from './observe/runs';
-import { MONTH_NAMES } from '../units/dateWords';
-import type { RateKey } from './rates';
-import { rateSpec } from './rates';
-import { runNow } from '../steps';
+import { MONTH_NAMES } from '../units/dates';
+import type { RateKey } from '../families/learning/rates';
+import { rateSpec } from '../families/learning/rates';
+import { runNow } from '../base/steps';
 
 /** Shares hatched (or fertilised) looked at by what may move them. */
 export type TrendRate = Extract<RateKey, 'hatch' | 'fertilisation'>;

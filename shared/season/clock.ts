@@ -1,9 +1,9 @@
-import { FEEDING_PROFILES, INCUBATION_PROFILES } from '../timing/incubationProfiles';
-import { LATENCY_PROFILES } from '../timing/latencyProfiles';
-import type { Profile } from '../timing/profile';
-import { hoursAt } from '../timing/rateCurve';
-import { kills } from '../timing/tolerance';
-import { hatchWindow, stripWindow } from '../timing/window';
+import { FEEDING_PROFILES, INCUBATION_PROFILES } from '../families/timing/kernels/incubationProfiles';
+import { LATENCY_PROFILES } from '../families/timing/kernels/latencyProfiles';
+import type { Profile } from '../families/timing/kernels/profile';
+import { hoursAt } from '../families/timing/kernels/rateCurve';
+import { kills } from '../families/timing/kernels/tolerance';
+import { hatchWindow, stripWindow } from '../families/timing/kernels/window';
 import type { OrderBook } from './orderBook';
 import { UNIX_EPOCH_SERIAL } from '../units/convert';
 

@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../plan/form';
+import { isoDateOfSerial } from '../run/form';
 import type { SeasonBook } from './result';
 
 /** What a new plan changes against the one before it. */

@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../plan/form';
+import { isoDateOfSerial } from '../run/form';
 
 /** Entries that are each possible but not together. */
 interface Named {

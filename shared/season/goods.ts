@@ -1,7 +1,7 @@
-import { cystsNeeded } from '../feeding/cystsNeeded';
-import { dailyFeed } from '../feeding/dailyFeed';
-import { mondayOf } from '../money/cashWeeks';
-import type { Assumed } from '../plan/assumptions';
+import { cystsNeeded } from '../families/feeding/kernels/cystsNeeded';
+import { dailyFeed } from '../families/feeding/kernels/dailyFeed';
+import { mondayOf } from '../families/money/kernels/cashWeeks';
+import type { Assumed } from '../families/assumptions';
 import { kilogramsFromGrams } from '../units/convert';
 import type { OrderBook } from './orderBook';
 import type { Product } from './product';

@@ -15,10 +15,10 @@ export type {
   Shortfall,
   VatStay,
 } from './result';
-export { orderBookWorkbook } from './book';
+export { orderBookWorkbook } from '../books/season';
 export { compareSeasons } from './compare';
 export type { PlanBefore, SeasonChange } from './compare';
-export { readSeason, seasonSheetNames, seasonsIn } from './again';
-export type { BookInput, SeasonReading } from './again';
+export { readSeason, seasonSheetNames, seasonsIn } from '../books/season/again/again';
+export type { BookInput, SeasonReading } from '../books/season/again/again';
 export { ownFigures } from './ownFigures';
 export type { OwnFigures } from './ownFigures';

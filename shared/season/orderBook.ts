@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { assumptionSchema } from '../plan/assumptions';
-import { MATERIALS, PREPARATIONS, PRODUCTS } from '../plan/fields';
+import { assumptionSchema } from '../families/assumptions';
+import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
 import { crossFaults } from './crossFaults';
 

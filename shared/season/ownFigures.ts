@@ -1,5 +1,5 @@
 import type { LearnedFigure } from '../learn/toAssumptions';
-import type { AssumptionKey } from '../plan/assumptions';
+import type { AssumptionKey } from '../families/assumptions';
 import type { OrderBook } from './orderBook';
 import { SPREAD_SHARES, USUAL_EGG_SPREAD } from './spreads';
 

@@ -1,4 +1,4 @@
-import type { Chance } from './odds/chance';
+import type { Chance } from '../maths/chance';
 import type { Pair, ParentUse } from './parents';
 import { chooseFemales, firstUse, pairUp, readyMales, restedFemales } from './parents';
 import type { Candidate, Problem, Task } from './problem';

@@ -1,6 +1,6 @@
-import type { Assumed } from '../plan/assumptions';
-import { assumed } from '../plan/assumptions';
-import { eggsPerFemale } from '../brood/eggs';
+import type { Assumed } from '../families/assumptions';
+import { assumed } from '../families/assumptions';
+import { eggsPerFemale } from '../families/brood/kernels/eggs';
 import type { NoRun, RunClock } from './clock';
 import { clockOn, monthOf, stagesFor } from './clock';
 import type { BookedOrder, OrderBook, VatStageKey } from './orderBook';

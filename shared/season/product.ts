@@ -1,5 +1,5 @@
-import type { Assumed } from '../plan/assumptions';
-import { startOfChain } from '../plan/chain';
+import type { Assumed } from '../families/assumptions';
+import { startOfChain } from '../families/money/kernels/chain';
 import type { BookedOrder, VatStageKey } from './orderBook';
 
 /** What an order asks of a run: how long, what survives, how much water per fish counted out. */

@@ -1,9 +1,9 @@
 import type { Product } from './product';
 import type { BookedOrder, VatStageKey } from './orderBook';
 import type { RunClock } from './clock';
-import type { Range } from './odds/quantiles';
-import type { CashWeek } from '../money/cashWeeks';
-import type { Swing } from '../money/swings';
+import type { Range } from '../maths/quantiles';
+import type { CashWeek } from '../families/money/kernels/cashWeeks';
+import type { Swing } from '../families/money/kernels/swings';
 
 /** A season as plain rows: what a workbook, a pane or a terminal shows. Dates and times are sheet serials. */
 export interface SeasonBook {

@@ -1,4 +1,4 @@
-import type { Assumed } from '../plan/assumptions';
+import type { Assumed } from '../families/assumptions';
 import type { PlacedRun, Schedule } from './place';
 import type { PlannedRun, VatStay } from './result';
 

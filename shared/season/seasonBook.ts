@@ -1,5 +1,5 @@
-import { effectiveNumber } from '../brood/inbreeding';
-import type { Assumed } from '../plan/assumptions';
+import { effectiveNumber } from '../families/brood/kernels/inbreeding';
+import type { Assumed } from '../families/assumptions';
 import { accountsOf } from './accounts';
 import { feedingOf, purchasesOf } from './goods';
 import type { OrderBook } from './orderBook';
@@ -14,7 +14,7 @@ import { seasonOddsSteps } from './seasonOdds';
 import { shortfallSteps } from './shortfall';
 import type { Effort } from './solve';
 import { EFFORT, deliveredOf, isMet, solveSteps } from './solve';
-import { runNow, within } from '../steps';
+import { runNow, within } from '../base/steps';
 
 export interface PlanOptions {
   /** Seasons drawn for the odds; 0 leaves the odds out. */

@@ -1,11 +1,11 @@
-import { eggsPerFemale } from '../brood/eggs';
-import type { Assumed } from '../plan/assumptions';
+import { eggsPerFemale } from '../families/brood/kernels/eggs';
+import type { Assumed } from '../families/assumptions';
 import type { OrderBook } from './orderBook';
-import { femalesFor, femalesInSeasons } from './odds/femalesNeeded';
-import type { Range } from './odds/quantiles';
-import { rangeOf, shareReaching } from './odds/quantiles';
-import type { ChainRun, SeasonChain, StageSpread } from './odds/simulate';
-import { simulateSeason } from './odds/simulate';
+import { femalesFor, femalesInSeasons } from '../families/money/odds/femalesNeeded';
+import type { Range } from '../maths/quantiles';
+import { rangeOf, shareReaching } from '../maths/quantiles';
+import type { ChainRun, SeasonChain, StageSpread } from '../families/money/odds/simulate';
+import { simulateSeason } from '../families/money/odds/simulate';
 import type { PlacedRun } from './place';
 import type { Problem, Task } from './problem';
 import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from './spreads';

@@ -4,7 +4,7 @@ import { problemOf } from './problem';
 import type { Change, Shortfall } from './result';
 import type { Effort } from './solve';
 import { deliveredOf, solveSteps, worthOf } from './solve';
-import { within } from '../steps';
+import { within } from '../base/steps';
 import type { Schedule } from './place';
 
 /** A change one could make, and the order book after it. */

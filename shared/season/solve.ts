@@ -1,9 +1,9 @@
-import type { Chance } from './odds/chance';
-import { chanceOf } from './odds/chance';
+import type { Chance } from '../maths/chance';
+import { chanceOf } from '../maths/chance';
 import type { Schedule, Whim } from './place';
 import { emptySchedule, fishIn, placeRun, roomFor, smallerSize } from './place';
 import type { Problem, Task } from './problem';
-import { runNow } from '../steps';
+import { runNow } from '../base/steps';
 
 /** A run smaller than this share of its order is not worth a night. */
 const LEAST_RUN = 0.01;

@@ -1,6 +1,6 @@
-import type { Assumed } from '../plan/assumptions';
+import type { Assumed } from '../families/assumptions';
 import type { OrderBook } from './orderBook';
-import type { EggSpread, StageSpread } from './odds/simulate';
+import type { EggSpread, StageSpread } from '../families/money/odds/simulate';
 
 /**
  * How much a season and its runs vary, until the hatchery's own runs say. Chosen here, no source; the

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
-import { functionsJson, functionsJsonFaults } from '../functionsJson';
+import { functionsJson, functionsJsonFaults } from '../shell/functionsJson';
 import { bundleFaults, gzipSize } from './checks/bundle';
 import { layoutFaults } from './checks/layout';
 import type { Lock } from './checks/licences';

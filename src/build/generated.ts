@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
-import type { WorkbookModel } from '../../shared/workbook/model';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { TEMPLATES, buildTemplate } from '../../templates';
-import { functionsJsonText } from '../functionsJson';
+import { functionsJsonText } from '../shell/functionsJson';
 import { withFunctionTable } from './readmeTable';
 
 export interface GeneratedFile {

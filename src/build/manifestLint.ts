@@ -1,4 +1,4 @@
-import { PREFIX } from '../../shared/catalogue/define';
+import { PREFIX } from '../../shared/functions/define';
 import type { XmlElement } from './xml';
 import { child, descend, everyElement, parseXml } from './xml';
 

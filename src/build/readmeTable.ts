@@ -1,5 +1,5 @@
 import { CATALOGUE } from '../../shared/catalogue';
-import { returnsText, signature } from '../../shared/catalogue/describe';
+import { returnsText, signature } from '../../shared/functions/describe';
 
 /** The README's function table, derived from the catalogue. */
 

@@ -9,7 +9,8 @@ import ts from 'typescript';
 import { root } from './install.mjs';
 
 /** Files that hold records: sheet functions, rules of the checks, sources. */
-export const RECORD_FILES = /shared[\\/](catalogue|audit[\\/]rules|source-lists)[\\/].*\.ts$/;
+export const RECORD_FILES =
+  /shared[\\/](families[\\/](\w+[\\/])?(records[\\/]|sources\.ts)|records[\\/](functions|rules)[\\/]).*/;
 
 const NO_TEXT = "''";
 const EMPTY = {
@@ -53,18 +54,19 @@ function unneededOfRecord(node) {
 
 /** Where answers name a source. A source whose key stands nowhere there is read by the pane alone. */
 const NAMERS = [
-  'shared/timing',
-  'shared/feeding',
-  'shared/growth',
-  'shared/learn',
-  'shared/catalogue/learning',
-];
+  'timing/kernels',
+  'feeding/kernels',
+  'growth/kernels',
+  'learning',
+  'learning/kernels',
+  'learning/records',
+].map((folder) => `shared/families/${folder}`);
 let keysNamed;
 function namedInAnswers(key) {
   keysNamed ??= new Set(
     NAMERS.flatMap((folder) =>
       readdirSync(join(root, folder))
-        .filter((file) => file.endsWith('.ts'))
+        .filter((file) => file.endsWith('.ts') && file !== 'sources.ts')
         .flatMap((file) =>
           [...readFileSync(join(root, folder, file), 'utf8').matchAll(/'([A-Z][A-Z0-9]+)'/g)].map(
             ([, found]) => found,

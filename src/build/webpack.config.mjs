@@ -30,7 +30,7 @@ class FunctionsJsonPlugin {
 async function functionsJson() {
   const code =
     "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from " +
-    "'./src/functionsJson'; export default functionsJsonText(CATALOGUE);";
+    "'./src/shell/functionsJson'; export default functionsJsonText(CATALOGUE);";
   const { outputFiles } = await build({
     absWorkingDir: root,
     stdin: { contents: code, resolveDir: root, loader: 'ts' },
@@ -91,8 +91,8 @@ const devServer = async () => ({
 export default async (_env, argv) => ({
   context: root,
   entry: {
-    functions: { import: './src/functions.ts', layer: 'calculation' },
-    taskpane: './taskpane/main.ts',
+    functions: { import: './src/shell/functions.ts', layer: 'calculation' },
+    taskpane: './taskpane/pane/main.ts',
   },
   experiments: { layers: true },
   output: { path: resolve(root, 'dist'), filename: '[name].js', clean: true },

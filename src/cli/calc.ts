@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
-import { evaluate } from '../../shared/formula';
-import type { Operand } from '../../shared/formula';
-import { describeFunction } from '../../shared/catalogue/describe';
-import type { Cell } from '../../shared/values';
-import { isError, isGrid } from '../../shared/values';
+import { evaluate } from '../../shared/sheet/formula';
+import type { Operand } from '../../shared/sheet/formula';
+import { describeFunction } from '../../shared/functions/describe';
+import type { Cell } from '../../shared/base/values';
+import { isError, isGrid } from '../../shared/base/values';
 
 /** Formulas in the terminal: npm run calc -- '=SPAWN.BUFFER.DOSE(1000, 4.6, 7)' */
 

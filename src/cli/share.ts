@@ -1,8 +1,8 @@
 import { existsSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { FreezeReport } from '../../shared/xlsx/freeze';
-import { freeze, inspect, repairCalls, verify } from '../../shared/xlsx/freeze';
+import type { FreezeReport } from '../../shared/files/share';
+import { freeze, inspect, repairCalls, verify } from '../../shared/files/share';
 
 /** A copy that opens without the add-in, in the terminal: npm run share -- season.xlsx copy.xlsx */
 

@@ -1,5 +1,5 @@
-import { areaText, parseArea, splitReference } from '../../shared/formula/address';
-import type { Area } from './excelapi/book';
+import { areaText, parseArea, splitReference } from '../../shared/sheet/formula/address';
+import type { Area } from '../officeStandIn/book';
 
 /** A1 text ⇄ the areas the backend works with. */
 

@@ -1,6 +1,6 @@
-import { addressOf, areaText, parseArea, quoteSheet, splitReference } from '../../shared/formula/address';
-import type { Area } from '../../shared/formula/address';
-import type { Cell, CellError, ErrorCode, Grid } from '../../shared/values';
+import { addressOf, areaText, parseArea, quoteSheet, splitReference } from '../../shared/sheet/formula/address';
+import type { Area } from '../../shared/sheet/formula/address';
+import type { Cell, CellError, ErrorCode, Grid } from '../../shared/base/values';
 
 /** Cells as Excel hands them over ⇄ cells as the engine knows them. */
 

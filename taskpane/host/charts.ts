@@ -1,6 +1,6 @@
-import { splitReference } from '../../shared/formula/address';
-import { SERIES_COLORS } from '../../shared/workbook/styles';
-import type { ChartModel, SheetModel } from '../../shared/workbook/model';
+import { splitReference } from '../../shared/sheet/formula/address';
+import { SERIES_COLORS } from '../../shared/sheet/workbook/styles';
+import type { ChartModel, SheetModel } from '../../shared/sheet/workbook/model';
 
 const TYPES: Readonly<Record<ChartModel['kind'], Excel.ChartType>> = {
   line: 'Line' as Excel.ChartType,

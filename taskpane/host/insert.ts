@@ -1,5 +1,5 @@
-import { tokenize } from '../../shared/formula/tokenize';
-import { splitReference } from '../../shared/formula/address';
+import { tokenize } from '../../shared/sheet/formula/tokenize';
+import { splitReference } from '../../shared/sheet/formula/address';
 import { cellFrom, partsOf, TEXT_FORMAT } from './cells';
 import { withExcel } from './excelErrors';
 import type { InsertOutcome, Insertion } from './port';

@@ -1,4 +1,4 @@
-import { parseArea } from '../../shared/formula/address';
+import { parseArea } from '../../shared/sheet/formula/address';
 import { areaText, partsOf, rectangles, TEXT_FORMAT } from './cells';
 import { toProblem, withExcel } from './excelErrors';
 import type { Mending, MendReport, Tell } from './port';

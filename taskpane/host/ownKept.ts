@@ -1,4 +1,4 @@
-import type { RangeCells } from '../../shared/audit';
+import type { RangeCells } from '../../shared/records';
 import { gridFrom } from './cells';
 import { withExcel } from './excelErrors';
 

@@ -1,6 +1,6 @@
-import type { RangeCells } from '../../shared/audit';
-import type { WorkbookModel } from '../../shared/workbook/model';
-import type { Cell, ErrorCode, Grid } from '../../shared/values';
+import type { RangeCells } from '../../shared/records';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
+import type { Cell, ErrorCode, Grid } from '../../shared/base/values';
 
 /**
  * The one door between the pane and a workbook. Everything the pane knows about a sheet or does to it passes

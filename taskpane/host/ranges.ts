@@ -1,4 +1,4 @@
-import { splitReference } from '../../shared/formula/address';
+import { splitReference } from '../../shared/sheet/formula/address';
 import { gridFrom, partsOf, referenceTo } from './cells';
 import { withExcel } from './excelErrors';
 import type { RangeReading } from './port';

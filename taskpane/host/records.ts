@@ -1,4 +1,4 @@
-import type { RangeCells } from '../../shared/audit';
+import type { RangeCells } from '../../shared/records';
 import { gridFrom, partsOf } from './cells';
 import { withExcel } from './excelErrors';
 import type { CellsReading, CellsWanted, Tell } from './port';

@@ -1,7 +1,7 @@
-import { quoteSheet, splitReference } from '../../shared/formula/address';
-import type { Token } from '../../shared/formula/tokenize';
-import { tokenize } from '../../shared/formula/tokenize';
-import type { CellModel, SheetModel, WorkbookModel } from '../../shared/workbook/model';
+import { quoteSheet, splitReference } from '../../shared/sheet/formula/address';
+import type { Token } from '../../shared/sheet/formula/tokenize';
+import { tokenize } from '../../shared/sheet/formula/tokenize';
+import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 
 /** A second plan beside the first: every sheet, name and table gets the suffix, and every formula follows. */
 

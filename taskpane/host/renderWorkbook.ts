@@ -1,6 +1,6 @@
-import { parseArea, splitReference } from '../../shared/formula/address';
-import type { Area } from '../../shared/formula/address';
-import type { SheetModel, WorkbookModel } from '../../shared/workbook/model';
+import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import type { Area } from '../../shared/sheet/formula/address';
+import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { asWritten, TEXT_FORMAT } from './cells';
 import { addCharts } from './charts';
 import { codeOf, toProblem, withExcel } from './excelErrors';

@@ -1,6 +1,6 @@
-import { parseArea, splitReference } from '../../shared/formula/address';
-import type { Cell, Grid } from '../../shared/values';
-import { holdsOwnCall } from '../formulaRepair';
+import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import type { Cell, Grid } from '../../shared/base/values';
+import { holdsOwnCall } from '../screens/messages/state/formulaRepair';
 import { addressOf, cellFrom } from './cells';
 import { withExcel } from './excelErrors';
 import type { CallCell, Scan, Tell } from './port';

@@ -1,12 +1,12 @@
-import { FONT, FONT_SIZE, STYLES } from '../../shared/workbook/styles';
-import type { CellStyle } from '../../shared/workbook/styles';
+import { FONT, FONT_SIZE, STYLES } from '../../shared/sheet/workbook/styles';
+import type { CellStyle } from '../../shared/sheet/workbook/styles';
 import type {
   CellModel,
   ConditionalModel,
   SheetModel,
   StyleName,
   ValidationModel,
-} from '../../shared/workbook/model';
+} from '../../shared/sheet/workbook/model';
 import { addressOf, areaText, parseArea, rectangles } from './cells';
 
 /** The looks of a sheet model, queued on the worksheet; nothing is sent from here. */

@@ -2,10 +2,10 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { checkFile } from '../../shared/audit';
-import { makeFarm } from '../audit/support/farm';
-import { madeXlsx } from '../audit/support/file';
-import type { Made } from '../audit/support/file';
+import { checkFile } from '../../shared/records';
+import { makeFarm } from '../records/support/farm';
+import { madeXlsx } from '../records/support/file';
+import type { Made } from '../records/support/file';
 import type { Timing } from './catalogue';
 
 const ROWS = 50_000;
@@ -110,7 +110,7 @@ export function auditTimings(): Timing[] {
   const run = (what: string): string =>
     execFileSync(
       process.execPath,
-      ['src/build/run.mjs', 'tests/audit/speed.ts', what, join(folder, 'book.xlsx')],
+      ['src/build/run.mjs', 'tests/records/speed.ts', what, join(folder, 'book.xlsx')],
       { encoding: 'utf8' },
     );
   run('make');

@@ -2,18 +2,18 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { auditSheets, sheetFromRange } from '../../shared/audit';
-import type { AuditReport } from '../../shared/audit';
-import { isError } from '../../shared/values';
-import type { Cell } from '../../shared/values';
-import { isDateFormat } from '../../shared/xlsx/read/styles';
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { Area, Book, CellReads } from '../../src/localsheet/excelapi/book';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import { auditSheets, sheetFromRange } from '../../shared/records';
+import type { AuditReport } from '../../shared/records';
+import { isError } from '../../shared/base/values';
+import type { Cell } from '../../shared/base/values';
+import { isDateFormat } from '../../shared/files/read/styles';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { Area, Book, CellReads } from '../../src/officeStandIn/book';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Progress } from '../../taskpane/host/port';
 import { readCells } from '../../taskpane/host/records';
-import { inShares } from '../../taskpane/slices';
-import { partsOf } from '../audit/support/file';
+import { inShares } from '../../taskpane/pane/slices';
+import { partsOf } from '../records/support/file';
 import { largeCells } from './audit';
 import type { Timing } from './catalogue';
 
@@ -159,7 +159,7 @@ export function openTimings(): Timing[] {
   const run = (what: string): string =>
     execFileSync(
       process.execPath,
-      ['--expose-gc', 'src/build/run.mjs', 'tests/audit/openSpeed.ts', what, join(folder, 'rows.json')],
+      ['--expose-gc', 'src/build/run.mjs', 'tests/records/openSpeed.ts', what, join(folder, 'rows.json')],
       { encoding: 'utf8' },
     );
   run('make');

@@ -1,8 +1,8 @@
 import { findFunction } from '../../shared/catalogue';
-import type { SheetFunction } from '../../shared/catalogue/define';
-import { invoke } from '../../shared/catalogue/invoke';
-import { isGrid } from '../../shared/values';
-import { ammoniaFraction } from '../../shared/water/ammonia';
+import type { SheetFunction } from '../../shared/functions/define';
+import { invoke } from '../../shared/functions/invoke';
+import { isGrid } from '../../shared/base/values';
+import { ammoniaFraction } from '../../shared/families/water/kernels/ammonia';
 import { compare } from './measure';
 
 const CALLS = 100_000;

@@ -1,10 +1,10 @@
 import { findFunction } from '../../shared/catalogue';
-import type { SheetFunction } from '../../shared/catalogue/define';
-import { invoke } from '../../shared/catalogue/invoke';
-import { planFormSchema, planSeason, seasonWorkbook } from '../../shared/plan';
-import { isGrid } from '../../shared/values';
-import { solve } from '../../shared/water/carbonate';
-import { constantsAt } from '../../shared/water/constants';
+import type { SheetFunction } from '../../shared/functions/define';
+import { invoke } from '../../shared/functions/invoke';
+import { planFormSchema, planSeason, seasonWorkbook } from '../../shared/run';
+import { isGrid } from '../../shared/base/values';
+import { solve } from '../../shared/families/water/carbonate/carbonate';
+import { constantsAt } from '../../shared/families/water/carbonate/constants';
 import { SEASON_PLAN_FORM } from '../../templates/season-plan.template';
 import type { Timing } from './catalogue';
 

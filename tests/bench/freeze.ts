@@ -2,8 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { columnLetters } from '../../shared/formula/address';
-import { simpleBook } from '../xlsx/freeze/parts';
+import { columnLetters } from '../../shared/sheet/formula/address';
+import { simpleBook } from '../files/share/parts';
 import type { Timing } from './catalogue';
 import { freezeBrowserTimings } from './freezeBrowser';
 

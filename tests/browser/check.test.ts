@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { addressOf } from '../../shared/formula/address';
-import type { CellModel, SheetModel, WorkbookModel } from '../../shared/workbook/model';
-import { writeXlsx } from '../../shared/xlsx';
+import { addressOf } from '../../shared/sheet/formula/address';
+import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
+import { writeXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT, picture } from './support/localSheet';
 

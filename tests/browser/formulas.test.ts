@@ -1,6 +1,6 @@
-import { evaluate } from '../../shared/formula';
-import { addressOf } from '../../shared/formula/address';
-import { isError, isGrid } from '../../shared/values';
+import { evaluate } from '../../shared/sheet/formula';
+import { addressOf } from '../../shared/sheet/formula/address';
+import { isError, isGrid } from '../../shared/base/values';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, picture, typeInto } from './support/localSheet';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { isError } from '../../shared/values';
-import { readXlsx } from '../../shared/xlsx';
+import { isError } from '../../shared/base/values';
+import { readXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT, picture, typeInto } from './support/localSheet';
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { isError } from '../../shared/values';
+import { isError } from '../../shared/base/values';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT, picture, typeInto } from './support/localSheet';
 

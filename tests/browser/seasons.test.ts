@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { columnLetters, parseAddress } from '../../shared/formula/address';
-import type { SheetModel } from '../../shared/workbook/model';
-import { readXlsx } from '../../shared/xlsx';
+import { columnLetters, parseAddress } from '../../shared/sheet/formula/address';
+import type { SheetModel } from '../../shared/sheet/workbook/model';
+import { readXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, picture } from './support/localSheet';
 

@@ -2,11 +2,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strToU8, unzipSync, strFromU8, zipSync } from 'fflate';
-import type { Cell } from '../../shared/values';
-import type { WorkbookModel } from '../../shared/workbook/model';
-import { readXlsx } from '../../shared/xlsx';
-import { simpleBook } from '../xlsx/freeze/parts';
-import { hasSoffice, startJudge } from '../xlsx/freeze/soffice';
+import type { Cell } from '../../shared/base/values';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
+import { readXlsx } from '../../shared/files';
+import { simpleBook } from '../files/share/parts';
+import { hasSoffice, startJudge } from '../files/share/soffice';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT, picture } from './support/localSheet';
 

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { freeze, verify } from '../../shared/xlsx/freeze';
-import { OPTIONS } from '../xlsx/freeze/parts';
-import { differences, valuesOf } from '../xlsx/freeze/read';
-import { hasSoffice, startJudge } from '../xlsx/freeze/soffice';
+import { freeze, verify } from '../../shared/files/share';
+import { OPTIONS } from '../files/share/parts';
+import { differences, valuesOf } from '../files/share/read';
+import { hasSoffice, startJudge } from '../files/share/soffice';
 
 test('LibreOffice is here to judge', () => {
   expect(hasSoffice).toBe(true);

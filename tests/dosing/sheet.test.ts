@@ -1,10 +1,10 @@
-import { dosingWorkbook } from '../../shared/dosing/sheet';
+import { dosingWorkbook } from '../../shared/books/dosing/sheet';
 import type { Reading, Vat } from '../../shared/dosing/ask';
 import { askNext } from '../../shared/dosing/ask';
 import { judge } from '../../shared/dosing/judge';
-import { isError } from '../../shared/values';
-import { DEEPEST, customDepths, lintWorkbook } from '../../shared/workbook/lint';
-import type { WorkbookModel } from '../../shared/workbook/model';
+import { isError } from '../../shared/base/values';
+import { DEEPEST, customDepths, lintWorkbook } from '../../shared/sheet/workbook/lint';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 
 const VAT: Vat = {
   volume: 1200,

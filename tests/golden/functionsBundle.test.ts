@@ -3,8 +3,8 @@ import { createContext, runInContext } from 'node:vm';
 import { build } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue';
 import { RECORD_FILES, slimRecords } from '../../src/build/slimRecords.mjs';
-import { createLastErrors } from '../../src/lastErrors';
-import { hostBody } from '../../src/register';
+import { createLastErrors } from '../../src/shell/lastErrors';
+import { hostBody } from '../../src/shell/register';
 import { FakeError, fakeHost } from '../support/customFunctions';
 
 /**
@@ -13,7 +13,7 @@ import { FakeError, fakeHost } from '../support/customFunctions';
  */
 async function bundled() {
   const { outputFiles } = await build({
-    entryPoints: ['src/functions.ts'], bundle: true, minify: true, format: 'iife', target: 'es2020', write: false,
+    entryPoints: ['src/shell/functions.ts'], bundle: true, minify: true, format: 'iife', target: 'es2020', write: false,
     plugins: [{
       name: 'slim',
       setup: ({ onLoad }) => { onLoad({ filter: RECORD_FILES }, ({ path }) => ({ contents: slimRecords(readFileSync(path, 'utf8'), path), loader: 'ts' })); },

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { generateCustomFunctionsMetadata } from 'custom-functions-metadata';
 import { CATALOGUE } from '../../shared/catalogue';
-import type { JsonFunction } from '../../src/functionsJson';
-import { functionsJson, functionsJsonFaults, functionsJsonText } from '../../src/functionsJson';
+import type { JsonFunction } from '../../src/shell/functionsJson';
+import { functionsJson, functionsJsonFaults, functionsJsonText } from '../../src/shell/functionsJson';
 
 const json = functionsJson(CATALOGUE);
 

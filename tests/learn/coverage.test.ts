@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { RATE_KEYS } from '../../shared/learn/rates';
+import { RATE_KEYS } from '../../shared/families/learning/rates';
 
 /**
  * Intervals of nominal 95 % over thousands of simulated farms. The table was written by

@@ -1,6 +1,6 @@
-import { estimateCounted, estimateMeasured } from '../../shared/learn/estimate';
-import type { RateKey, RateSpec } from '../../shared/learn/rates';
-import { rateSpec } from '../../shared/learn/rates';
+import { estimateCounted, estimateMeasured } from '../../shared/families/learning/kernels/estimate';
+import type { RateKey, RateSpec } from '../../shared/families/learning/rates';
+import { rateSpec } from '../../shared/families/learning/rates';
 import type { World } from './farms';
 import { Chance, farmMean, spread } from './farms';
 

@@ -5,7 +5,7 @@
  *    what the test repeats of it Each line also holds the hits of the first farms, so that the test can see
  * whether the table is still that of this estimator.
  */
-import { RATE_KEYS } from '../../shared/learn/rates';
+import { RATE_KEYS } from '../../shared/families/learning/rates';
 import { coverage } from './coverage';
 import type { World } from './farms';
 

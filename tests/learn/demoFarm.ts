@@ -1,5 +1,5 @@
-import type { RunRecord, RunValues } from '../../shared/audit/schema';
-import type { NumericField, TextField } from '../../shared/audit/fields';
+import type { RunRecord, RunValues } from '../../shared/records/schema';
+import type { NumericField, TextField } from '../../shared/records/fields';
 import { Chance } from './farms';
 
 /** Values of a record as plain numbers and words; cells are made up from the row. */

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
-import { logGamma } from '../../shared/counting/specialFunctions';
-import { estimateCounted, estimateMeasured } from '../../shared/learn/estimate';
-import { logGammaFast } from '../../shared/learn/logGammaFast';
-import { mixtureQuantile, normalShare } from '../../shared/learn/normalMixture';
-import type { SharePoint } from '../../shared/learn/poolShares';
-import { nextShareAt } from '../../shared/learn/shareQuantiles';
-import { RATE_KEYS, RATES, rateSpec } from '../../shared/learn/rates';
+import { logGamma } from '../../shared/maths/specialFunctions';
+import { estimateCounted, estimateMeasured } from '../../shared/families/learning/kernels/estimate';
+import { logGammaFast } from '../../shared/maths/logGammaFast';
+import { mixtureQuantile, normalShare } from '../../shared/families/learning/kernels/normalMixture';
+import type { SharePoint } from '../../shared/families/learning/kernels/poolShares';
+import { nextShareAt } from '../../shared/families/learning/kernels/shareQuantiles';
+import { RATE_KEYS, RATES, rateSpec } from '../../shared/families/learning/rates';
 import { SOURCES } from '../../shared/sources';
 import '../support/printed';
 

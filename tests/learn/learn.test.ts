@@ -1,7 +1,7 @@
 import { learnRates, rateOf } from '../../shared/learn/learn';
-import { RATE_KEYS, rateSpec } from '../../shared/learn/rates';
+import { RATE_KEYS, rateSpec } from '../../shared/families/learning/rates';
 import { ratesToAssumptions, ratesToFigures } from '../../shared/learn/toAssumptions';
-import { ASSUMPTIONS, assumptionSchema } from '../../shared/plan/assumptions';
+import { ASSUMPTIONS, assumptionSchema } from '../../shared/families/assumptions';
 import { demoFarm, record, TRUTH } from './demoFarm';
 
 const farm = learnRates(demoFarm(30));

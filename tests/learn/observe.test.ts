@@ -1,5 +1,5 @@
-import type { RunRecord } from '../../shared/audit/schema';
-import { RunRecordSchema } from '../../shared/audit/schema';
+import type { RunRecord } from '../../shared/records/schema';
+import { RunRecordSchema } from '../../shared/records/schema';
 import { observe } from '../../shared/learn/observe';
 import type { Settings } from '../../shared/learn/observe';
 import { demoFarm, record } from './demoFarm';

@@ -1,8 +1,8 @@
-import type { RangeCells } from '../../shared/audit';
-import { parseAddress } from '../../shared/formula/address';
+import type { RangeCells } from '../../shared/records';
+import { parseAddress } from '../../shared/sheet/formula/address';
 import { figuresFrom, learnRates, ratesFromCells, ratesToFigures, ratesWorkbook } from '../../shared/learn';
 import type { FarmRates } from '../../shared/learn';
-import type { Cell } from '../../shared/values';
+import type { Cell } from '../../shared/base/values';
 import { demoFarm, record } from './demoFarm';
 
 /** The sheet as an open workbook hands over the cells in use: from the first that holds anything. */

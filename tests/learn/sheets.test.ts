@@ -1,10 +1,10 @@
 import { learnRates, rateOf } from '../../shared/learn/learn';
-import { rateName, ratesWorkbook, restsOn } from '../../shared/learn/ratesSheet';
+import { rateName, ratesWorkbook, restsOn } from '../../shared/books/learn/ratesSheet';
 import { trendsOf } from '../../shared/learn/trends';
-import { trendsWorkbook } from '../../shared/learn/trendsSheet';
-import { calculate } from '../../shared/workbook/calculate';
-import { lintWorkbook } from '../../shared/workbook/lint';
-import { writeXlsx } from '../../shared/xlsx';
+import { trendsWorkbook } from '../../shared/books/learn/trendsSheet';
+import { calculate } from '../../shared/sheet/workbook/calculate';
+import { lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { writeXlsx } from '../../shared/files';
 import { demoFarm, record } from './demoFarm';
 
 const rates = learnRates(demoFarm(20));

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { controlChart } from '../../shared/learn/controlChart';
+import { controlChart } from '../../shared/families/learning/kernels/controlChart';
 import { trendsOf } from '../../shared/learn/trends';
 import { demoFarm, record } from './demoFarm';
 import { Chance } from './farms';

@@ -1,8 +1,8 @@
-import { evaluate } from '../../shared/formula';
-import type { Operand } from '../../shared/formula';
-import { parseArea, splitReference } from '../../shared/formula/address';
-import type { Cell } from '../../shared/values';
-import type { Calculate, Calculation, FormulaCell } from '../../src/localsheet/excelapi/memoryBook';
+import { evaluate } from '../../shared/sheet/formula';
+import type { Operand } from '../../shared/sheet/formula';
+import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import type { Cell } from '../../shared/base/values';
+import type { Calculate, Calculation, FormulaCell } from '../../src/officeStandIn/memoryBook';
 
 /** Calculates a book in memory with the engine's own formula reader, each formula after those it looks at. */
 class Calculator {

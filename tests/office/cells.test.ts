@@ -1,14 +1,14 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { Calculate } from '../../src/localsheet/excelapi/memoryBook';
-import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import type { Cell } from '../../shared/values';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { Calculate } from '../../src/officeStandIn/memoryBook';
+import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import type { Cell } from '../../shared/base/values';
 import { insertFormula } from '../../taskpane/host/insert';
 import { mend } from '../../taskpane/host/mend';
 import type { Insertion } from '../../taskpane/host/port';
 import { goTo, readReference, readSelection } from '../../taskpane/host/ranges';
 import { scanCalls } from '../../taskpane/host/scan';
-import { reportOf } from '../../taskpane/messagesState';
+import { reportOf } from '../../taskpane/screens/messages/state/messages';
 
 const SHEET = '{sheet1}';
 const at = (

@@ -1,6 +1,6 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import type { Cell } from '../../shared/values';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import type { Cell } from '../../shared/base/values';
 import { readCells } from '../../taskpane/host/records';
 import { bookOf, checkOpenSheet } from '../bench/auditOpen';
 import { CLIENTS } from './support/clients';

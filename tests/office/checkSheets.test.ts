@@ -1,13 +1,13 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { auditSheets, findingsWorkbook, marksOf, runRecords, sheetFromRange } from '../../shared/audit';
-import type { AuditReport } from '../../shared/audit';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import { auditSheets, findingsWorkbook, marksOf, runRecords, sheetFromRange } from '../../shared/records';
+import type { AuditReport } from '../../shared/records';
 import { learnRates, ratesWorkbook, trendsOf, trendsWorkbook } from '../../shared/learn';
-import { addressOf } from '../../shared/formula/address';
-import type { WorkbookModel } from '../../shared/workbook/model';
-import type { Cell } from '../../shared/values';
+import { addressOf } from '../../shared/sheet/formula/address';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
+import type { Cell } from '../../shared/base/values';
 import { officePort } from '../../taskpane/host/office';
-import { finish } from '../audit/support/grid';
+import { finish } from '../records/support/grid';
 import { CLIENTS } from './support/clients';
 
 /** What a check writes into the open workbook: texts of the records stay texts, whatever they begin with. */

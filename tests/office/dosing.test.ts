@@ -1,10 +1,10 @@
 import { dosingTemplate } from '../../templates/dosing.template';
-import { parseArea } from '../../shared/formula/address';
+import { parseArea } from '../../shared/sheet/formula/address';
 import { officePort } from '../../taskpane/host/office';
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import type { Cell } from '../../shared/values';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import type { Cell } from '../../shared/base/values';
 import { calculating } from './calculating';
 import type { Client } from './support/clients';
 import { CLIENTS } from './support/clients';

@@ -3,12 +3,12 @@ import {
   CustomFunctionError,
   createOffice,
   installOffice,
-} from '../../src/localsheet/excelapi/client/office';
-import { createExecutor } from '../../src/localsheet/excelapi/executor';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { createLastErrors } from '../../src/lastErrors';
-import type { Host } from '../../src/register';
-import { registerAll } from '../../src/register';
+} from '../../src/officeStandIn/client/office';
+import { createExecutor } from '../../src/officeStandIn/executor';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import { createLastErrors } from '../../src/shell/lastErrors';
+import type { Host } from '../../src/shell/register';
+import { registerAll } from '../../src/shell/register';
 
 const set = (fileBytes?: () => Promise<Uint8Array>) =>
   createOffice({ executor: createExecutor(createMemoryBook()), ...(fileBytes ? { fileBytes } : {}) });

@@ -1,6 +1,6 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
 import { officePort } from '../../taskpane/host/office';
 import type { CellMark } from '../../taskpane/host/port';
 import type { Client } from './support/clients';

@@ -1,4 +1,4 @@
-import type { ChartState } from '../../src/localsheet/excelapi/book';
+import type { ChartState } from '../../src/officeStandIn/book';
 import { CLIENTS, codeOf, desk } from './support/clients';
 
 const SHEET = '{sheet1}';

@@ -1,5 +1,5 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { learnRates, ratesFromCells, ratesWorkbook } from '../../shared/learn';
 import { officePort } from '../../taskpane/host/office';
 import { demoFarm } from '../learn/demoFarm';

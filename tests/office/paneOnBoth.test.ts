@@ -1,9 +1,9 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { Book } from '../../src/localsheet/excelapi';
-import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { Book } from '../../src/officeStandIn';
+import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { officePort } from '../../taskpane/host/office';
-import { seasonModel } from '../pane/seasonModel';
+import { seasonModel } from '../taskpane/seasonModel';
 import { calculating } from './calculating';
 import type { Client } from './support/clients';
 import { CLIENTS } from './support/clients';

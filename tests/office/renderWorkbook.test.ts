@@ -1,15 +1,15 @@
-import type { FailureCode } from '../../src/localsheet/excelapi/failure';
-import { fail } from '../../src/localsheet/excelapi/failure';
-import type { Book } from '../../src/localsheet/excelapi';
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { parseArea } from '../../shared/formula/address';
-import type { SheetModel } from '../../shared/workbook/model';
+import type { FailureCode } from '../../src/officeStandIn/failure';
+import { fail } from '../../src/officeStandIn/failure';
+import type { Book } from '../../src/officeStandIn';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import { parseArea } from '../../shared/sheet/formula/address';
+import type { SheetModel } from '../../shared/sheet/workbook/model';
 import { HostProblem } from '../../taskpane/host/port';
 import type { Progress, WriteOutcome } from '../../taskpane/host/port';
 import { writeWorkbook } from '../../taskpane/host/renderWorkbook';
-import { seasonModel } from '../pane/seasonModel';
+import { seasonModel } from '../taskpane/seasonModel';
 import { calculating } from './calculating';
 
 const model = seasonModel();

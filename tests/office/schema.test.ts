@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
-import { CLASSES, wireName } from '../../src/localsheet/excelapi/client/schema';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import type { Env, Node } from '../../src/localsheet/excelapi/node';
-import { isNode } from '../../src/localsheet/excelapi/node';
-import { workbookNode } from '../../src/localsheet/excelapi/nodes/workbook';
+import { CLASSES, wireName } from '../../src/officeStandIn/client/schema';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import type { Env, Node } from '../../src/officeStandIn/node';
+import { isNode } from '../../src/officeStandIn/node';
+import { workbookNode } from '../../src/officeStandIn/nodes/workbook';
 
 /** Members newer than the library kept for tests; their use is guarded by a requirement set. */
 const NEWER = new Set(['Note', 'NoteCollection']);

@@ -1,11 +1,11 @@
-import { addressOf, parseArea } from '../../shared/formula/address';
+import { addressOf, parseArea } from '../../shared/sheet/formula/address';
 import { readOrderBook } from '../../shared/season/orderBook';
 import { readSeason, seasonSheetNames, seasonsIn } from '../../shared/season';
-import type { CellModel, WorkbookModel } from '../../shared/workbook/model';
-import { readXlsx, writeXlsx } from '../../shared/xlsx';
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { MemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
+import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
+import { readXlsx, writeXlsx } from '../../shared/files';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { officePort } from '../../taskpane/host/office';
 import { BACKYARD, seasonTemplate } from '../../templates/season.template';
 import { calculating } from './calculating';

@@ -1,10 +1,10 @@
-import { createExecutor, createOffice, installOffice } from '../../src/localsheet/excelapi';
-import type { Book } from '../../src/localsheet/excelapi';
-import { createMemoryBook } from '../../src/localsheet/excelapi/memoryBook';
-import { summaryOf } from '../../shared/summary';
-import { parseArea } from '../../shared/formula/address';
+import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
+import type { Book } from '../../src/officeStandIn';
+import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
+import { summaryOf } from '../../shared/books/summary';
+import { parseArea } from '../../shared/sheet/formula/address';
 import { writeWorkbook } from '../../taskpane/host/renderWorkbook';
-import { seasonModel } from '../pane/seasonModel';
+import { seasonModel } from '../taskpane/seasonModel';
 
 /**
  * The summary written into the workbook that holds the plan: names of the plan that are there already are

@@ -1,5 +1,5 @@
 import '../support/printed';
-import { oxygenSaturation, pressureAt } from '../../shared/water/oxygen';
+import { oxygenSaturation, pressureAt } from '../../shared/families/water/kernels/oxygen';
 import { tableOf } from '../support/table';
 
 /**

@@ -4,7 +4,7 @@
  * µmol per mg dry weight and hour, food intake from 152 to 6.2 % of body dry weight a day. Transcribed by the
  * project.
  */
-import { foodIntake, oxygenPerFish } from '../../shared/feeding/metabolism';
+import { foodIntake, oxygenPerFish } from '../../shared/families/feeding/kernels/metabolism';
 import '../support/printed';
 
 const MG_PER_MICROMOLE = 0.031998;

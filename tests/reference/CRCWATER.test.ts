@@ -1,5 +1,5 @@
 import '../support/printed';
-import { constantsAt } from '../../shared/water/constants';
+import { constantsAt } from '../../shared/families/water/carbonate/constants';
 
 /**
  * Ion product of water. CRC Handbook of Chemistry and Physics, online, table 05_20 (0.1 MPa): pKw 14.946 at 0

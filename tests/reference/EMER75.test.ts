@@ -1,4 +1,4 @@
-import { ammoniaFraction } from '../../shared/water/ammonia';
+import { ammoniaFraction } from '../../shared/families/water/kernels/ammonia';
 import { tableOf } from '../support/table';
 
 /**

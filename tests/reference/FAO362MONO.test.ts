@@ -4,7 +4,7 @@
  * hectare at 200 g. That half were alive was worked out by the project.
  */
 import { findFunction } from '../../shared/catalogue';
-import { invoke } from '../../shared/catalogue/invoke';
+import { invoke } from '../../shared/functions/invoke';
 import '../support/printed';
 
 test('consistency: 10,000 kg of 200 g fish from 10 per m² means half were alive', () => {

@@ -3,7 +3,7 @@
  * The paper was not opened. Limits for a count of 25 at three levels, and the upper limit for 0, are printed
  * on statistics help pages that name the method; transcribed by the project.
  */
-import { poissonLimits } from '../../shared/counting/poisson';
+import { poissonLimits } from '../../shared/families/counting/kernels/poisson';
 import '../support/printed';
 
 test.each([

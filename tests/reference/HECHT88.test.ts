@@ -3,7 +3,7 @@
  * feeding, and loses importance at about 80 mm, 47 days. Mwangi A.M. et al. 2020: grading every two weeks did
  * best. Transcribed by the project.
  */
-import { ONSET, OVER, GRADING_INTERVAL, gradingDays } from '../../shared/growth/cannibalism';
+import { ONSET, OVER, GRADING_INTERVAL, gradingDays } from '../../shared/families/growth/kernels/cannibalism';
 import '../support/printed';
 
 test('onset, end and the gradings between', () => {

@@ -4,9 +4,9 @@
  * gram, output 661 mg per gram. Transcribed by the project.
  */
 import { findFunction } from '../../shared/catalogue';
-import { invoke } from '../../shared/catalogue/invoke';
-import type { Cell, Grid } from '../../shared/values';
-import { isGrid } from '../../shared/values';
+import { invoke } from '../../shared/functions/invoke';
+import type { Cell, Grid } from '../../shared/base/values';
+import { isGrid } from '../../shared/base/values';
 import '../support/printed';
 
 const first = (name: string, args: readonly (Cell | Grid)[]): Cell | undefined => {

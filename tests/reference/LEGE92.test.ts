@@ -3,8 +3,8 @@
  * digitised in an open data file (mydata_Clarias_gariepinus.m). The rates over the curve were worked out by
  * the project.
  */
-import { specificGrowth, weightAfter } from '../../shared/growth/specificGrowth';
-import { thermalGrowth, weightByThermal } from '../../shared/growth/thermalGrowth';
+import { specificGrowth, weightAfter } from '../../shared/families/growth/kernels/specificGrowth';
+import { thermalGrowth, weightByThermal } from '../../shared/families/growth/kernels/thermalGrowth';
 import '../support/printed';
 import { tableOf } from '../support/table';
 

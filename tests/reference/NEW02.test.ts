@@ -4,7 +4,7 @@
  * per litre in larger volumes; 5 to 35 ppt; stopped for good above 33 °C; up to 1 g of baking soda per litre.
  * Transcribed by the project.
  */
-import { hatchingWater } from '../../shared/feeding/cystHatching';
+import { hatchingWater } from '../../shared/families/feeding/kernels/cystHatching';
 import '../support/printed';
 
 test.each([

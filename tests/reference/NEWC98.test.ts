@@ -4,8 +4,8 @@
  * %. Digits transcribed by the project from several public test suites that quote the table alike; the paper
  * was not opened.
  */
-import { twoSidedNormal } from '../../shared/counting/normalQuantile';
-import { wilsonAt, wilsonCorrectedAt } from '../../shared/counting/wilson';
+import { twoSidedNormal } from '../../shared/maths/normalQuantile';
+import { wilsonAt, wilsonCorrectedAt } from '../../shared/families/counting/kernels/wilson';
 import '../support/printed';
 
 const Z = twoSidedNormal(0.95);

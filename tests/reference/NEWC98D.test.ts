@@ -4,7 +4,7 @@
  * Digits transcribed by the project from several public test suites that quote the table alike; the paper was
  * not opened.
  */
-import { shareDifference } from '../../shared/counting/difference';
+import { shareDifference } from '../../shared/families/counting/kernels/difference';
 import '../support/printed';
 
 test.each([

@@ -4,7 +4,7 @@
  * exercise that was read. Limits 0.0524 and 0.4102 from memory. "An Introduction to Business Statistics",
  * example 16.6 (read in a public copy): ten samples of 200.
  */
-import { controlChart } from '../../shared/learn/controlChart';
+import { controlChart } from '../../shared/families/learning/kernels/controlChart';
 import '../support/printed';
 
 const WAFERS = [

@@ -4,8 +4,8 @@
  * a reprint that agrees with two others. The 0.001 column is left out: the reprints differ there in the third
  * decimal.
  */
-import { normalQuantile } from '../../shared/counting/normalQuantile';
-import { twoSidedStudent } from '../../shared/counting/studentQuantile';
+import { normalQuantile } from '../../shared/maths/normalQuantile';
+import { twoSidedStudent } from '../../shared/maths/studentQuantile';
 import '../support/printed';
 import { tableOf } from '../support/table';
 

@@ -3,7 +3,7 @@
  * (https://www.yumpu.com/en/document/view/48053267/fish-hatchery-management-fisheries-aquaculture/379):
  * 5 °F warmer cuts a safe load of 1,000 lb to 722 lb; 5 °F cooler raises it to 1,278 lb. Transcribed by the project.
  */
-import { transportLoad } from '../../shared/growth/transportLoad';
+import { transportLoad } from '../../shared/families/growth/kernels/transportLoad';
 import { celsiusFromFahrenheit } from '../../shared/units/convert';
 import '../support/printed';
 

@@ -1,5 +1,5 @@
 import '../support/printed';
-import { constantsAt } from '../../shared/water/constants';
+import { constantsAt } from '../../shared/families/water/carbonate/constants';
 
 /**
  * Plummer L.N., Busenberg E. 1982. Geochim. Cosmochim. Acta 46:1011-1040. Values at 25 °C as printed in the

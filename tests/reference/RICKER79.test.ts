@@ -3,8 +3,8 @@
  * (AQUATEXT), transcribed by the project: 50 → 100 g in 10 days is 6.931 %/d. The same page prints 4.615 for
  * 30 → 60 g in 15 days, which is wrong.
  */
-import { growthFromRation } from '../../shared/growth/feedConversion';
-import { specificGrowth } from '../../shared/growth/specificGrowth';
+import { growthFromRation } from '../../shared/families/growth/kernels/feedConversion';
+import { specificGrowth } from '../../shared/families/growth/kernels/specificGrowth';
 import '../support/printed';
 
 test('50 to 100 g in 10 days', () => {

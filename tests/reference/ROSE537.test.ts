@@ -3,7 +3,7 @@
  * (https://www.scribd.com/document/816762188/Techniques). Worked example of counting eggs by weight: 316.8 g
  * in all; samples of 1.5, 1.6 and 1.9 g hold 36, 35 and 41 eggs. Transcribed by the project.
  */
-import { lotEstimate } from '../../shared/counting/lotEstimate';
+import { lotEstimate } from '../../shared/families/counting/kernels/lotEstimate';
 import '../support/printed';
 
 const SIZES = [1.5, 1.6, 1.9];

@@ -5,9 +5,9 @@
  * The package prints more digits than its own grid is good for (it documents steps of 0.01 in divergence), so
  * the comparison is to three figures.
  */
-import type { Belief } from '../../shared/learn/belief';
-import { mixtureQuantile } from '../../shared/learn/normalMixture';
-import { poolNormal } from '../../shared/learn/poolNormal';
+import type { Belief } from '../../shared/families/learning/kernels/belief';
+import { mixtureQuantile } from '../../shared/families/learning/kernels/normalMixture';
+import { poolNormal } from '../../shared/families/learning/kernels/poolNormal';
 import '../support/printed';
 
 const EFFECTS = [28.39, 7.94, -2.75, 6.82, -0.64, 0.63, 18.01, 12.16];

@@ -4,9 +4,9 @@
  * over the days. Growth rates worked out by the project from the printed weights.
  */
 import { findFunction } from '../../shared/catalogue';
-import { invoke } from '../../shared/catalogue/invoke';
-import { specificGrowth } from '../../shared/growth/specificGrowth';
-import { thermalGrowth } from '../../shared/growth/thermalGrowth';
+import { invoke } from '../../shared/functions/invoke';
+import { specificGrowth } from '../../shared/families/growth/kernels/specificGrowth';
+import { thermalGrowth } from '../../shared/families/growth/kernels/thermalGrowth';
 import '../support/printed';
 
 test('counter-example: the gain is not the printed 3.32 g a day', () => {

@@ -5,7 +5,7 @@
  * Binomial Model: Rat Tumor Example") and transcribed by hand; the book's means of α and β, 2.4 and 14.3,
  * from memory.
  */
-import { poolShares } from '../../shared/learn/poolShares';
+import { poolShares } from '../../shared/families/learning/kernels/poolShares';
 import '../support/printed';
 
 const K = [

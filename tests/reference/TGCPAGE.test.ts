@@ -2,7 +2,7 @@
  * Farm advice page with growth formulas: thermal growth coefficient in the ×100 form, 10 → 350 g at 11 °C in
  * 200 days gives 0.222. Transcribed by the project.
  */
-import { thermalGrowth } from '../../shared/growth/thermalGrowth';
+import { thermalGrowth } from '../../shared/families/growth/kernels/thermalGrowth';
 import '../support/printed';
 
 test('10 to 350 g at 11 °C in 200 days', () => {

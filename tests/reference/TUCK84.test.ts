@@ -1,4 +1,4 @@
-import { constantsAt } from '../../shared/water/constants';
+import { constantsAt } from '../../shared/families/water/carbonate/constants';
 
 /**
  * Tucker C.S. 1984, factors that turn alkalinity (mg/L CaCO3) into mg/L of CO2, from a web page that

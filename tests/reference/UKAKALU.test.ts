@@ -3,7 +3,7 @@
  * 1443 to 1517 minutes, last after 1957 to 2037. Transcribed from the abstract. The temperature is not given,
  * so only the width is checked.
  */
-import { LAST_HATCH_SHARE } from '../../shared/timing/window';
+import { LAST_HATCH_SHARE } from '../../shared/families/timing/kernels/window';
 
 test('from the middle of the first hatch the window ends within the printed range', () => {
   const last = ((1443 + 1517) / 2) * LAST_HATCH_SHARE;

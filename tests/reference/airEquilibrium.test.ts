@@ -1,7 +1,7 @@
 import '../support/printed';
-import { solve } from '../../shared/water/carbonate';
-import { constantsAt } from '../../shared/water/constants';
-import { compose } from '../../shared/water/readings';
+import { solve } from '../../shared/families/water/carbonate/carbonate';
+import { constantsAt } from '../../shared/families/water/carbonate/constants';
+import { compose } from '../../shared/families/water/carbonate/readings';
 
 /**
  * pH of pure water in balance with CO2, printed in teaching texts: 5.65 at 10^−3.5 atm and 25 °C (an answer

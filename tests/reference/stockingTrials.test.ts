@@ -5,7 +5,7 @@
  * %/d. GRAAF95 – de Graaf G.J. et al. 1995. Aquaculture Research 26(4):233-242: 100 larvae per m², 40 days:
  * 32.3 per m² fenced, 5.0 open.
  */
-import { STOCKING_STUDIES } from '../../shared/growth/stockingDensity';
+import { STOCKING_STUDIES } from '../../shared/families/growth/kernels/stockingDensity';
 import { call, number } from '../support/call';
 import { rowsOf } from '../support/sheet';
 

@@ -8,10 +8,10 @@ import {
   seasonsIn,
 } from '../../shared/season';
 import { readOrderBook } from '../../shared/season/orderBook';
-import { FRY_COUNTS, ORDERS, PAIRS } from '../../shared/season/book/columns';
-import { FIRST, TITLES } from '../../shared/season/book/context';
-import { calculate } from '../../shared/workbook/calculate';
-import type { WorkbookModel } from '../../shared/workbook/model';
+import { FRY_COUNTS, ORDERS, PAIRS } from '../../shared/books/season/columns';
+import { FIRST, TITLES } from '../../shared/books/season/context';
+import { calculate } from '../../shared/sheet/workbook/calculate';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { BOOK, bookOf, gridOf } from './support';
 
 const DRAWN = { draws: 200 };

@@ -1,8 +1,8 @@
-import { parseArea, splitReference, addressOf } from '../../shared/formula/address';
+import { parseArea, splitReference, addressOf } from '../../shared/sheet/formula/address';
 import type { OrderBook, SeasonBook } from '../../shared/season';
 import { orderBookWorkbook, planSeasonBook } from '../../shared/season';
-import type { Columns } from '../../shared/season/book/context';
-import { FIRST, TITLES, seasonName } from '../../shared/season/book/context';
+import type { Columns } from '../../shared/books/season/context';
+import { FIRST, TITLES, seasonName } from '../../shared/books/season/context';
 import {
   EGG_COUNTS,
   FEED_DAYS,
@@ -14,10 +14,10 @@ import {
   RUNS,
   STAYS,
   WATER,
-} from '../../shared/season/book/columns';
-import { calculate } from '../../shared/workbook/calculate';
-import { DEEPEST, customDepths, lintWorkbook } from '../../shared/workbook/lint';
-import type { CellModel, WorkbookModel } from '../../shared/workbook/model';
+} from '../../shared/books/season/columns';
+import { calculate } from '../../shared/sheet/workbook/calculate';
+import { DEEPEST, customDepths, lintWorkbook } from '../../shared/sheet/workbook/lint';
+import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { number } from '../support/call';
 import { BOOK, bookOf } from './support';
 

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
-import { normalQuantile } from '../../shared/counting/normalQuantile';
-import { incompleteBeta, logGamma } from '../../shared/counting/specialFunctions';
-import { binomial } from '../../shared/season/odds/binomial';
-import { chanceOf } from '../../shared/season/odds/chance';
-import { femalesFor, femalesInSeasons } from '../../shared/season/odds/femalesNeeded';
-import { quantileOf, shareReaching } from '../../shared/season/odds/quantiles';
-import { betaOf, shareSpread } from '../../shared/season/odds/shareSpread';
-import type { SeasonChain } from '../../shared/season/odds/simulate';
-import { simulateSeason } from '../../shared/season/odds/simulate';
+import { normalQuantile } from '../../shared/maths/normalQuantile';
+import { incompleteBeta, logGamma } from '../../shared/maths/specialFunctions';
+import { binomial } from '../../shared/families/money/odds/binomial';
+import { chanceOf } from '../../shared/maths/chance';
+import { femalesFor, femalesInSeasons } from '../../shared/families/money/odds/femalesNeeded';
+import { quantileOf, shareReaching } from '../../shared/maths/quantiles';
+import { betaOf, shareSpread } from '../../shared/families/money/odds/shareSpread';
+import type { SeasonChain } from '../../shared/families/money/odds/simulate';
+import { simulateSeason } from '../../shared/families/money/odds/simulate';
 import { number } from '../support/call';
 
 const NONE = { females: 0, runs: 0, season: 0 };

@@ -1,5 +1,5 @@
-import { isoDateOfSerial, serialOfIsoDate } from '../../shared/plan/form';
-import { chanceOf } from '../../shared/season/odds/chance';
+import { isoDateOfSerial, serialOfIsoDate } from '../../shared/run/form';
+import { chanceOf } from '../../shared/maths/chance';
 import type { Problem } from '../../shared/season/problem';
 import { problemOf } from '../../shared/season/problem';
 import { deliveredOf, solve } from '../../shared/season/solve';

@@ -1,8 +1,8 @@
-import { isoDateOfSerial, serialOfIsoDate } from '../../shared/plan/form';
+import { isoDateOfSerial, serialOfIsoDate } from '../../shared/run/form';
 import type { OrderBook, PlannedRun, SeasonBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';
 import { weekdayOf } from '../../shared/season/clock';
-import { chanceOf } from '../../shared/season/odds/chance';
+import { chanceOf } from '../../shared/maths/chance';
 import { number } from '../support/call';
 import { BOOK, bookOf } from './support';
 

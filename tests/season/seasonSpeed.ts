@@ -2,10 +2,10 @@
  * Run by seasonSpeed.test.ts in a plain Node process, as the shipped bundle runs: times of season plans and
  * odds, as JSON lines.
  */
-import { isoDateOfSerial, serialOfIsoDate } from '../../shared/plan/form';
+import { isoDateOfSerial, serialOfIsoDate } from '../../shared/run/form';
 import type { OrderBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';
-import { simulateSeason } from '../../shared/season/odds/simulate';
+import { simulateSeason } from '../../shared/families/money/odds/simulate';
 import { problemOf } from '../../shared/season/problem';
 import { chainOf } from '../../shared/season/seasonOdds';
 import { solve } from '../../shared/season/solve';

@@ -1,6 +1,6 @@
-import { addressOf, parseAddress } from '../../shared/formula/address';
-import type { Cell } from '../../shared/values';
-import type { SheetModel } from '../../shared/workbook/model';
+import { addressOf, parseAddress } from '../../shared/sheet/formula/address';
+import type { Cell } from '../../shared/base/values';
+import type { SheetModel } from '../../shared/sheet/workbook/model';
 import type { OrderBook } from '../../shared/season/orderBook';
 import { readOrderBook } from '../../shared/season/orderBook';
 

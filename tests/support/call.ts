@@ -1,8 +1,8 @@
 import './printed';
 import { findFunction } from '../../shared/catalogue';
-import { invoke } from '../../shared/catalogue/invoke';
-import type { Cell, Grid } from '../../shared/values';
-import { isError, isGrid } from '../../shared/values';
+import { invoke } from '../../shared/functions/invoke';
+import type { Cell, Grid } from '../../shared/base/values';
+import { isError, isGrid } from '../../shared/base/values';
 
 /** Calls a sheet function by its name without the prefix. */
 export const call = (id: string, ...args: readonly (Cell | Grid)[]): Cell | Grid => {

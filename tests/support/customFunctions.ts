@@ -1,4 +1,4 @@
-import type { Host } from '../../src/register';
+import type { Host } from '../../src/shell/register';
 
 /** The runtime's error class, as far as its published declaration goes. */
 export class FakeError extends Error {

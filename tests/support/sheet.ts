@@ -1,5 +1,5 @@
-import type { Cell, Grid } from '../../shared/values';
-import { isError, isGrid } from '../../shared/values';
+import type { Cell, Grid } from '../../shared/base/values';
+import { isError, isGrid } from '../../shared/base/values';
 import { call } from './call';
 
 /** The rows of an answer; one cell is one row. */

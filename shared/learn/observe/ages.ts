@@ -1,5 +1,5 @@
-import { specificGrowth } from '../../growth/specificGrowth';
-import type { RunRecord } from '../../audit/schema';
+import { specificGrowth } from '../../families/growth/kernels/specificGrowth';
+import type { RunRecord } from '../../records/schema';
 import type { Reader, Seen, Unused } from './reading';
 import { counted } from './reading';
 

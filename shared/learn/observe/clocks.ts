@@ -1,13 +1,13 @@
-import type { LogArgs } from '../../catalogue/timing/track';
-import { finish, progress } from '../../catalogue/timing/track';
-import { hatchingSpecies, hoursOf, preparation, profileFor } from '../../catalogue/timing/profiles';
-import type { ChoiceParam } from '../../catalogue/params';
-import type { RunRecord } from '../../audit/schema';
-import type { Stage } from '../../timing/profile';
+import type { LogArgs } from '../../families/timing/records/track';
+import { finish, progress } from '../../families/timing/records/track';
+import { hatchingSpecies, hoursOf, preparation, profileFor } from '../../families/timing/records/profiles';
+import type { ChoiceParam } from '../../functions/params';
+import type { RunRecord } from '../../records/schema';
+import type { Stage } from '../../families/timing/kernels/profile';
 import { HOURS_PER_DAY } from '../../units/convert';
-import type { CellError } from '../../values';
-import { isError } from '../../values';
-import type { RateKey } from '../rates';
+import type { CellError } from '../../base/values';
+import { isError } from '../../base/values';
+import type { RateKey } from '../../families/learning/rates';
 import type { Reader, Seen, Settings, Unused } from './reading';
 
 /** Latency against the table of the preparation, incubation against the table of the species. */

@@ -1,4 +1,4 @@
-import type { RunRecord } from '../../audit/schema';
+import type { RunRecord } from '../../records/schema';
 import type { Reader, Seen, Unused } from './reading';
 import { counted } from './reading';
 

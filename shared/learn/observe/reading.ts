@@ -1,6 +1,6 @@
-import type { RunRecord } from '../../audit/schema';
-import { dateOf } from '../../timing/clock';
-import type { RateKey } from '../rates';
+import type { RunRecord } from '../../records/schema';
+import { dateOf } from '../../families/timing/kernels/clock';
+import type { RateKey } from '../../families/learning/rates';
 
 /** Readings of the water, shared by all runs they cover. */
 export interface TemperatureLog {

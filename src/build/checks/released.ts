@@ -1,4 +1,4 @@
-import type { SheetFunction } from '../../../shared/catalogue/define';
+import type { SheetFunction } from '../../../shared/functions/define';
 
 /**
  * What workbooks out there depend on. A saved call holds the function's id and its arguments by place, and

@@ -1,6 +1,6 @@
 import { ICommandService } from '@univerjs/core';
 import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
-import type { CellInput } from '../excelapi/book';
+import type { CellInput } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';
 
 /**

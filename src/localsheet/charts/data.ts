@@ -1,6 +1,6 @@
-import type { Cell } from '../../../shared/values';
-import { SERIES_COLORS } from '../../../shared/workbook/styles';
-import type { Book, ChartState } from '../excelapi/book';
+import type { Cell } from '../../../shared/base/values';
+import { SERIES_COLORS } from '../../../shared/sheet/workbook/styles';
+import type { Book, ChartState } from '../../officeStandIn/book';
 import { referenceOf } from '../areas';
 import { formatted } from './numbers';
 

@@ -4,7 +4,7 @@ import type { Viewport } from '@univerjs/engine-render';
 import { IRenderManagerService, SHEET_VIEWPORT_KEY } from '@univerjs/engine-render';
 import { SheetSkeletonManagerService } from '@univerjs/sheets-ui';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
-import type { Area, ChartState } from '../excelapi/book';
+import type { Area, ChartState } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';
 import { ChartCard } from './card';
 import { chartData } from './data';

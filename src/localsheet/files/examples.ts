@@ -1,8 +1,8 @@
-import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/plan';
+import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/run';
 import { orderBookWorkbook, planSeasonBook } from '../../../shared/season';
 import { readOrderBook } from '../../../shared/season/orderBook';
-import type { CellModel, WorkbookModel } from '../../../shared/workbook/model';
-import { SheetBuilder } from '../../../shared/workbook/build';
+import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { SheetBuilder } from '../../../shared/sheet/workbook/build';
 
 /** Workbooks to look at and play with. Hatcheries, numbers and dates are invented. */
 export interface Example {

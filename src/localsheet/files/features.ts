@@ -1,10 +1,10 @@
-import { parseAddress, splitReference } from '../../../shared/formula/address';
-import type { ChartModel, SheetModel, ValidationModel, WorkbookModel } from '../../../shared/workbook/model';
-import { STYLES } from '../../../shared/workbook/styles';
+import { parseAddress, splitReference } from '../../../shared/sheet/formula/address';
+import type { ChartModel, SheetModel, ValidationModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { STYLES } from '../../../shared/sheet/workbook/styles';
 import { areaOf } from '../areas';
 import type { UniverBook } from '../univer/book';
 import { given } from './optional';
-import type { Area, Book, ChartState, ValidationState } from '../excelapi/book';
+import type { Area, Book, ChartState, ValidationState } from '../../officeStandIn/book';
 
 /** What stands beside the cells, both ways: input rules, colouring rules, charts. */
 

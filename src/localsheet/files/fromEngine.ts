@@ -1,4 +1,4 @@
-import { addressOf, quoteSheet } from '../../../shared/formula/address';
+import { addressOf, quoteSheet } from '../../../shared/sheet/formula/address';
 import type {
   CellModel,
   ChartModel,
@@ -7,11 +7,11 @@ import type {
   StyleName,
   ValidationModel,
   WorkbookModel,
-} from '../../../shared/workbook/model';
-import { STYLES } from '../../../shared/workbook/styles';
-import type { CellStyle } from '../../../shared/workbook/model';
+} from '../../../shared/sheet/workbook/model';
+import { STYLES } from '../../../shared/sheet/workbook/styles';
+import type { CellStyle } from '../../../shared/sheet/workbook/model';
 import { textOfArea } from '../areas';
-import type { Area, ConditionalState, SheetState } from '../excelapi/book';
+import type { Area, ConditionalState, SheetState } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';
 import type { Style } from '../univer/book/formats';
 import { charactersOf, PIXELS_PER_POINT } from './toEngine';

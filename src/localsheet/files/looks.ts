@@ -6,8 +6,8 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from '@univerjs/core';
-import type { CellStyle, StyleName } from '../../../shared/workbook/model';
-import { FONT_SIZE, STYLES } from '../../../shared/workbook/styles';
+import type { CellStyle, StyleName } from '../../../shared/sheet/workbook/model';
+import { FONT_SIZE, STYLES } from '../../../shared/sheet/workbook/styles';
 import type { Style } from '../univer/book/formats';
 import { hex } from '../univer/book/formats';
 

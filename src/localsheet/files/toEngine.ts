@@ -1,10 +1,10 @@
 import type { ICellData, IColumnData, IRowData, IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { BooleanNumber, CellValueType, LocaleType } from '@univerjs/core';
-import { parseAddress, parseArea } from '../../../shared/formula/address';
-import type { Cell } from '../../../shared/values';
-import { isError } from '../../../shared/values';
-import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/workbook/model';
-import { FONT_SIZE, STYLES } from '../../../shared/workbook/styles';
+import { parseAddress, parseArea } from '../../../shared/sheet/formula/address';
+import type { Cell } from '../../../shared/base/values';
+import { isError } from '../../../shared/base/values';
+import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { FONT_SIZE, STYLES } from '../../../shared/sheet/workbook/styles';
 import { cleanFormula } from '../univer/book/cells';
 import type { Style } from '../univer/book/formats';
 import { engineStyle, SCREEN_FONT } from './looks';

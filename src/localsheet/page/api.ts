@@ -1,6 +1,6 @@
-import type { Cell } from '../../../shared/values';
+import type { Cell } from '../../../shared/base/values';
 import { areaOf, referenceOf } from '../areas';
-import type { Area, ChartState } from '../excelapi/book';
+import type { Area, ChartState } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';
 import { errorAt } from '../univer/errorText';
 import { focusSheet } from './regions';

@@ -1,4 +1,4 @@
-import type { Executor } from '../excelapi/executor';
+import type { Executor } from '../../officeStandIn/executor';
 import type { Associated } from '../univer/functions';
 
 /**

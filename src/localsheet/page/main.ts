@@ -7,7 +7,7 @@ import './style.css';
 import type { PageBench } from '../bench/pageBench';
 import { pageBench } from '../bench/pageBench';
 import { ChartLayer } from '../charts/layer';
-import { createExecutor } from '../excelapi/executor';
+import { createExecutor } from '../../officeStandIn/executor';
 import { blank, EXAMPLES } from '../files/examples';
 import type { UniverBook } from '../univer/book';
 import { openBook } from '../univer/book';

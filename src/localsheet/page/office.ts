@@ -1,5 +1,5 @@
-import { createOffice, CustomFunctionError, installOffice } from '../excelapi/client/office';
-import type { Executor } from '../excelapi/executor';
+import { createOffice, CustomFunctionError, installOffice } from '../../officeStandIn/client/office';
+import type { Executor } from '../../officeStandIn/executor';
 import type { Bridge } from './bridge';
 import { bridgeOf } from './bridge';
 

@@ -3,8 +3,8 @@ import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-form
 import { IRenderManagerService } from '@univerjs/engine-render';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
-import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/xlsx';
-import type { WorkbookModel } from '../../../shared/workbook/model';
+import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/files';
+import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { addFeatures } from '../files/features';
 import { takeModel } from '../files/fromEngine';
 import { workbookData } from '../files/toEngine';

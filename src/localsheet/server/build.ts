@@ -19,11 +19,7 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
   const inputs = [
     'shared',
     'taskpane',
-    'src/functions.ts',
-    'src/register.ts',
-    'src/adapt.ts',
-    'src/functionsJson.ts',
-    'src/lastErrors.ts',
+    'src/shell',
     'src/build',
     'manifest.xml',
     'package-lock.json',
@@ -45,7 +41,7 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
 
 async function buildSheet(root: string, tell: Tell): Promise<void> {
   const outputs = ['main.js', 'main.css', 'office.js', 'index.html'].map((name) => `${SHEET_FOLDER}/${name}`);
-  if (!isStale(root, outputs, ['shared', 'templates', 'src/localsheet', 'package-lock.json'])) return;
+  if (!isStale(root, outputs, ['shared', 'templates', 'src/localsheet', 'src/officeStandIn', 'package-lock.json'])) return;
   tell('Building the local sheet…');
   const { build } = await import('esbuild');
   const outdir = join(root, SHEET_FOLDER);

@@ -7,7 +7,7 @@ import type {
   FunctionVariantType,
 } from '@univerjs/engine-formula';
 import { ERROR_TYPE_SET } from '@univerjs/engine-formula';
-import type { Cell, ErrorCode, Grid } from '../../../shared/values';
+import type { Cell, ErrorCode, Grid } from '../../../shared/base/values';
 
 /**
  * What the engine hands a function → what Excel would hand it. Blank and omitted are null, a range is rows of

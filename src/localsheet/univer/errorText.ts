@@ -1,6 +1,6 @@
 import type { ICellAlert } from '@univerjs/sheets-ui';
 import { CellAlertManagerService } from '@univerjs/sheets-ui';
-import { isError } from '../../../shared/values';
+import { isError } from '../../../shared/base/values';
 import type { UniverBook } from './book';
 
 /** What the engine's own formula errors mean, for cells that hold no sentence of a function. */

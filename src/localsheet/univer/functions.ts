@@ -9,9 +9,9 @@ import {
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { IDescriptionService } from '@univerjs/sheets-formula';
-import { addressOf, quoteSheet } from '../../../shared/formula/address';
-import type { Cell, Grid } from '../../../shared/values';
-import { isError, isGrid } from '../../../shared/values';
+import { addressOf, quoteSheet } from '../../../shared/sheet/formula/address';
+import type { Cell, Grid } from '../../../shared/base/values';
+import { isError, isGrid } from '../../../shared/base/values';
 import { readArgument } from './arguments';
 import { asError, errorResult, toResult } from './results';
 

@@ -1,5 +1,5 @@
 import type { IRange } from '@univerjs/core';
-import type { Area } from '../excelapi/book';
+import type { Area } from '../../officeStandIn/book';
 import type { UniverBook } from './book';
 import { toArea } from './book/context';
 import type { Style } from './book/formats';

@@ -7,7 +7,7 @@ import {
   NumberValueObject,
   StringValueObject,
 } from '@univerjs/engine-formula';
-import type { CellError } from '../../../shared/values';
+import type { CellError } from '../../../shared/base/values';
 
 /**
  * What a function answers → what the engine stores. Text stays text even when it looks like a number; null

@@ -1,6 +1,6 @@
-import type { Cell, Grid } from '../../../shared/values';
-import { parseArea, splitSheet } from '../../../src/localsheet/excelapi/address';
-import type { Calculate } from '../../../src/localsheet/excelapi/memoryBook';
+import type { Cell, Grid } from '../../../shared/base/values';
+import { parseArea, splitSheet } from '../../../src/officeStandIn/address';
+import type { Calculate } from '../../../src/officeStandIn/memoryBook';
 
 /**
  * Just enough calculation for the tests: =A1*2 style sums of references, =SPILL(n) and =FAIL(). Not a formula

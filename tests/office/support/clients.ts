@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
-import { createOffice } from '../../../src/localsheet/excelapi/client/office';
-import type { Executor } from '../../../src/localsheet/excelapi/executor';
-import { createExecutor } from '../../../src/localsheet/excelapi/executor';
-import type { MemoryBook } from '../../../src/localsheet/excelapi/memoryBook';
-import { createMemoryBook } from '../../../src/localsheet/excelapi/memoryBook';
+import { createOffice } from '../../../src/officeStandIn/client/office';
+import type { Executor } from '../../../src/officeStandIn/executor';
+import { createExecutor } from '../../../src/officeStandIn/executor';
+import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
 import { calculate } from './calculate';
 
 /**

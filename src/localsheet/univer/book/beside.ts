@@ -1,6 +1,6 @@
-import type { SheetModel } from '../../../../shared/workbook/model';
-import { withSetting } from '../../excelapi/settings';
-import type { Book, ChartState, PageState, ProtectionState } from '../../excelapi/book';
+import type { SheetModel } from '../../../../shared/sheet/workbook/model';
+import { withSetting } from '../../../officeStandIn/settings';
+import type { Book, ChartState, PageState, ProtectionState } from '../../../officeStandIn/book';
 
 /**
  * What the engine has no place for: charts, protection and page set-up, kept per sheet, and settings of

@@ -1,9 +1,9 @@
 import type { ICellData, Nullable } from '@univerjs/core';
 import { CellValueType } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { Cell, ErrorCode } from '../../../../shared/values';
-import { isError } from '../../../../shared/values';
-import type { Area, Book, CellInput, CellReads } from '../../excelapi/book';
+import type { Cell, ErrorCode } from '../../../../shared/base/values';
+import { isError } from '../../../../shared/base/values';
+import type { Area, Book, CellInput, CellReads } from '../../../officeStandIn/book';
 import { SENTENCE } from '../results';
 import type { Context } from './context';
 import { toArea } from './context';

@@ -15,8 +15,8 @@ import {
   SetWorksheetColumnCountMutation,
   SetWorksheetRowCountMutation,
 } from '@univerjs/sheets';
-import type { Area } from '../../excelapi/book';
-import { MAX_COLUMNS, MAX_ROWS } from '../../excelapi/book';
+import type { Area } from '../../../officeStandIn/book';
+import { MAX_COLUMNS, MAX_ROWS } from '../../../officeStandIn/book';
 import type { Engine } from '../engine';
 
 export type CellPatch = IObjectMatrixPrimitiveType<Nullable<ICellData>>;

@@ -19,7 +19,7 @@ import {
   ClearRangeDataValidationCommand,
   SheetDataValidationModel,
 } from '@univerjs/sheets-data-validation';
-import type { Book, ConditionalState, NameState, ValidationState } from '../../excelapi/book';
+import type { Book, ConditionalState, NameState, ValidationState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { overlaps, toArea, toRange } from './context';
 import { hex } from './formats';

@@ -25,7 +25,7 @@ import type {
   LineStyle,
   MixedFormat,
   VerticalAlignment,
-} from '../../excelapi/book';
+} from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { toArea, toRange } from './context';
 

@@ -1,5 +1,5 @@
 import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
-import type { Book } from '../../excelapi/book';
+import type { Book } from '../../../officeStandIn/book';
 import type { Engine } from '../engine';
 import { BesideStore, besidePart } from './beside';
 import { cellPart, Cells } from './cells';

@@ -1,7 +1,7 @@
 import { IUndoRedoService } from '@univerjs/core';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { ScrollToCellCommand } from '@univerjs/sheets-ui';
-import type { Area, Book, SheetState } from '../../excelapi/book';
+import type { Area, Book, SheetState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { toArea } from './context';
 

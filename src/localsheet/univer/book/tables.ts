@@ -8,7 +8,7 @@ import {
   SheetTableService,
   TableManager,
 } from '@univerjs/sheets-table';
-import type { Area, Book, TableState } from '../../excelapi/book';
+import type { Area, Book, TableState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { toArea, toRange } from './context';
 

@@ -1,0 +1,13 @@
+import type { SheetFunction } from '../../functions/define';
+import { incubationFactor, latencyOffset } from './records/clocks';
+import { rateMean, ratePooled } from './records/pooled';
+import { rateLimits, rateList } from './records/watch';
+
+export const learningFunctions: readonly SheetFunction[] = [
+  ratePooled,
+  rateMean,
+  latencyOffset,
+  incubationFactor,
+  rateLimits,
+  rateList,
+];

@@ -1,0 +1,109 @@
+import { hatchWindow, stripWindow } from '../kernels/window';
+import { daysFromHours } from '../../../units/convert';
+import { celsius, moment, text } from '../../../units/quantities';
+import type { CellError } from '../../../base/values';
+import { isError } from '../../../base/values';
+import { column, defineFunction, rows } from '../../../functions/define';
+import { num } from '../../../functions/params';
+import { SERIALS } from './latency';
+import { hoursOf, offset, preparation, profileFor } from './profiles';
+
+const NONE = { ownTemperatures: undefined, ownHours: undefined };
+
+export const runClock = defineFunction({
+  id: 'RUN.CLOCK',
+  family: 'Timing',
+  summary: 'Clock times of a whole African catfish run, from injection to the end of the yolk.',
+  params: {
+    injected: num(moment, { ...SERIALS, doc: 'Date and time of the injection.' }),
+    temperature: num(celsius, { min: 0, max: 45, doc: 'Water of the brood fish.' }),
+    hatcheryTemperature: num(celsius, {
+      min: 0,
+      max: 45,
+      optional: true,
+      doc: 'Water of eggs and larvae; left out, the same.',
+    }),
+    preparation,
+    offset,
+  },
+  returns: rows(
+    { event: column('What', text), time: column('When', moment), note: column('Do', text) },
+    'One row for each moment, in order.',
+  ),
+  valid: 'African catfish, 22.9 to 30 °C, each water constant',
+  sources: ['GRAAF96', 'OKER15', 'AUDU23', 'UKAKALU', 'HOU15', 'PROKES15', 'RURANGWA98'],
+  cautions: ['HORMONE'],
+  help:
+    'The best strip is taken as the moment of fertilisation. Latency ("pituitary") and ' +
+    'incubation come from handbook tables recalled from memory; the larval times are ' +
+    'computed from one measurement. Times shift as the water does: give the readings to ' +
+    'SPAWN.LOG.FINISH.',
+  examples: [
+    {
+      args: [46000.875, 25],
+      gives: [
+        ['Injection', '46000.8750', ''],
+        ['First check', '46001.2628', 'Press gently for eggs, then every half hour'],
+        ['Strip and fertilise', '46001.3333', 'Best time; the window counts, not the minute'],
+        ['Too late to strip', '46001.4038', 'Eggs are over-ripe from here on'],
+        ['Count fertilised eggs', '46001.8333', 'The share at 12 h foretells the hatch'],
+        ['First hatch', '46002.4583', ''],
+        ['Last hatch', '46002.8513', 'Take out shells and dead eggs'],
+        ['First food', '46004.4349', 'Offer live food; look for full bellies'],
+        ['Yolk gone', '46006.1918', 'All must be feeding'],
+      ],
+      because: 'Injected at 21:00 at 25 °C: strip at 08:00 (11 h), first hatch 27 h later.',
+    },
+    {
+      args: [46000.875, 34],
+      fails: { code: '#N/A', says: '20 to 30 °C' },
+      because: 'No latency was published so warm.',
+    },
+  ],
+  compute: (args) => {
+    const eggs = args.hatcheryTemperature ?? args.temperature;
+    const latency = profileFor('latency', args.preparation, NONE);
+    const incubation = profileFor('incubation', 'African catfish', NONE);
+    const spans = [
+      hoursOf(latency, args.temperature),
+      hoursOf(incubation, eggs, 'hatcheryTemperature'),
+      hoursOf(profileFor('first feed', 'African catfish', NONE), eggs, 'hatcheryTemperature'),
+      hoursOf(profileFor('yolk gone', 'African catfish', NONE), eggs, 'hatcheryTemperature'),
+    ];
+    const wrong = spans.find((s): s is CellError => isError(s));
+    if (wrong) return wrong;
+    const [strip = NaN, hatch = NaN, feed = NaN, yolk = NaN] = spans.filter((s): s is number => !isError(s));
+    if (isError(latency) || isError(incubation)) return [];
+    const window = stripWindow(strip, latency.spread, args.offset);
+    const hatching = hatchWindow(hatch, incubation.spread, incubation.species);
+    const at = (h: number): number => args.injected + daysFromHours(h);
+    const done = window.best + hatch;
+    return [
+      { event: 'Injection', time: at(0), note: '' },
+      {
+        event: 'First check',
+        time: at(window.firstCheck),
+        note: 'Press gently for eggs, then every half hour',
+      },
+      {
+        event: 'Strip and fertilise',
+        time: at(window.best),
+        note: 'Best time; the window counts, not the minute',
+      },
+      { event: 'Too late to strip', time: at(window.tooLate), note: 'Eggs are over-ripe from here on' },
+      {
+        event: 'Count fertilised eggs',
+        time: at(window.best + 12),
+        note: 'The share at 12 h foretells the hatch',
+      },
+      { event: 'First hatch', time: at(done), note: '' },
+      {
+        event: 'Last hatch',
+        time: at(window.best + (hatching?.last ?? NaN)),
+        note: 'Take out shells and dead eggs',
+      },
+      { event: 'First food', time: at(done + feed), note: 'Offer live food; look for full bellies' },
+      { event: 'Yolk gone', time: at(done + yolk), note: 'All must be feeding' },
+    ];
+  },
+});

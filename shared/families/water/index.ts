@@ -1,0 +1,79 @@
+import type { SheetFunction } from '../../functions/define';
+import {
+  aerationPH,
+  carbonDioxide,
+  carbonDioxideAir,
+  driftPH,
+  driftTable,
+  waterPH,
+} from './records/aeration';
+import { ammoniaLimit, ammoniaRise, ammoniaShare, ammoniaToxic } from './records/ammonia';
+import { bufferDose } from './records/bufferDose';
+import { bufferEquivalent, bufferOutcome, bufferPH, bufferSteps, waterState } from './records/bufferOutcome';
+import { alkalinityConvert, conductivityAt25, hardnessConvert, limeLimitFunction } from './records/hardness';
+import {
+  exchangeResult,
+  exchangeVolume,
+  flowMeasured,
+  flowNeeded,
+  turnoverTime,
+  waterMix,
+} from './records/mixing';
+import { oxygenContent, oxygenPercent, oxygenSaturationFunction } from './records/oxygen';
+import { alkalinityAerated, bufferJar, bufferKit, bufferRange, bufferTrial } from './records/phOnly';
+import { bufferRule, bufferRuleCheck } from './records/rule';
+import { saltCheck, saltDose, saltFromConductivity, saltLimits } from './records/salt';
+import { bufferCurve, bufferFit, bufferNext } from './records/titration';
+import { vatCone, vatDrum, vatOval, vatRectangle, vatRound, vatTapered } from './records/vats';
+
+export const waterFunctions: readonly SheetFunction[] = [
+  bufferDose,
+  bufferNext,
+  bufferFit,
+  bufferCurve,
+  bufferSteps,
+  bufferPH,
+  bufferOutcome,
+  bufferRange,
+  bufferTrial,
+  bufferKit,
+  bufferJar,
+  bufferRule,
+  bufferRuleCheck,
+  bufferEquivalent,
+  waterState,
+  waterPH,
+  waterMix,
+  aerationPH,
+  alkalinityAerated,
+  driftPH,
+  driftTable,
+  limeLimitFunction,
+  carbonDioxide,
+  carbonDioxideAir,
+  ammoniaShare,
+  ammoniaToxic,
+  ammoniaLimit,
+  ammoniaRise,
+  oxygenSaturationFunction,
+  oxygenPercent,
+  oxygenContent,
+  alkalinityConvert,
+  hardnessConvert,
+  conductivityAt25,
+  saltDose,
+  saltFromConductivity,
+  saltLimits,
+  saltCheck,
+  vatRectangle,
+  vatRound,
+  vatOval,
+  vatCone,
+  vatTapered,
+  vatDrum,
+  exchangeVolume,
+  exchangeResult,
+  turnoverTime,
+  flowNeeded,
+  flowMeasured,
+];

@@ -1,0 +1,380 @@
+import {
+  count,
+  gram,
+  meqPerLitre,
+  mgPerLitre,
+  mmolPerLitre,
+  pH,
+  ratio,
+  share,
+  text,
+} from '../../../units/quantities';
+import { isError, outside } from '../../../base/values';
+import { alkalinityOf, solve } from '../carbonate/carbonate';
+import { intensityAt } from '../carbonate/conditions';
+import { pressureOfCO2 } from '../carbonate/constants';
+import { afterDose, doseTo } from '../carbonate/dose';
+import { column, defineFunction, fields, rows, value } from '../../../functions/define';
+import { choice, num } from '../../../functions/params';
+import { phParam, targetParam, volumeParam } from './bufferDose';
+import {
+  airOf,
+  airParam,
+  alkalinityParam,
+  carbonDioxideParam,
+  dissolvedInParam,
+  dissolvedParam,
+  gramsOf,
+  hardnessParam,
+  materialOf,
+  materialParam,
+  mgFromMmolCO2,
+  modeParam,
+  molesOf,
+  purityParam,
+  SALT_LIMIT,
+  temperatureParam,
+  unreachable,
+  waterBehind,
+} from './inputs';
+
+const doseParam = num(gram, { min: 0, max: 1e7, doc: 'Product given, g, for the whole volume.' });
+
+const afterwards = {
+  alkalinity: alkalinityParam,
+  temperature: temperatureParam,
+  material: materialParam,
+  purity: purityParam,
+  carbonDioxide: carbonDioxideParam,
+};
+const background = {
+  hardness: hardnessParam,
+  dissolved: dissolvedParam,
+  dissolvedIn: dissolvedInParam,
+  airCarbonDioxide: airParam,
+};
+const VALID = 'Fresh and lightly salted water, 0 to 40 °C, up to about 29 g/L of salt; nothing precipitates';
+const tooMuch = outside('dose: so much product is outside what the method holds for. Check volume and dose.');
+
+export const bufferPH = defineFunction({
+  id: 'BUFFER.PH',
+  family: 'Water',
+  summary: 'pH after a dose of a product, right after mixing or in balance with the air.',
+  params: {
+    volume: volumeParam,
+    dose: doseParam,
+    ph: phParam,
+    ...afterwards,
+    mode: modeParam,
+    ...background,
+  },
+  returns: value(pH, 'pH after the dose.'),
+  valid: VALID,
+  sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
+  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
+  help:
+    'Agricultural lime dissolves only until the water is saturated with calcite; what is ' +
+    'over stays as powder. Real lime also takes hours to days. Without alkalinity or ' +
+    'carbon dioxide the water is taken as aerated.',
+  examples: [
+    {
+      args: [1000, 5, 5.6, 0],
+      gives: '9.4',
+      because: 'Rain water in balance with the air leaps to 9.4 on 5 mg/L of soda ash.',
+    },
+    {
+      args: [1000, 5, 4.6, null, 25, 'soda ash', 1, null, 'open'],
+      gives: '7.03',
+      because: "The field rule's water after airing.",
+    },
+    {
+      args: [1000, 1000, 6, null, 25, 'agricultural lime', 1, null, 'open'],
+      gives: '8.20',
+      because: 'Lime in excess stops at calcite saturation, pH 8.2 in outdoor air.',
+    },
+    { args: [1000, -1, 6], fails: { code: '#VALUE!', says: '0' }, because: 'No negative dose.' },
+  ],
+  compute: ({ volume, dose, material, purity, mode, ...readings }) => {
+    const known = waterBehind(readings, mode === 'closed');
+    if (isError(known)) return known;
+    const { state } = afterDose(
+      known.k,
+      known.water,
+      materialOf(material),
+      molesOf(materialOf(material), dose, volume, purity),
+      airOf(mode, readings.airCarbonDioxide),
+    );
+    return state.ionicStrength > SALT_LIMIT ? tooMuch : state.ph;
+  },
+});
+
+export const bufferOutcome = defineFunction({
+  id: 'BUFFER.OUTCOME',
+  family: 'Water',
+  summary:
+    'What a dose does, both answers: right after mixing and in balance with the air, ' +
+    'with alkalinity, CO2 and clouding.',
+  params: { volume: volumeParam, dose: doseParam, ph: phParam, ...afterwards, ...background },
+  returns: fields(
+    {
+      now: column('pH now', pH),
+      later: column('pH once aired', pH),
+      alkalinity: column('Alkalinity', meqPerLitre),
+      carbonDioxide: column('Carbon dioxide now', mgPerLitre),
+      calcite: column('Calcite index now', ratio, 'Above 0.5 expect clouding; blank without hardness.'),
+      dissolved: column('Share dissolved', share),
+      direction: column('What follows', text),
+    },
+    'The water after the dose.',
+  ),
+  valid: VALID,
+  sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
+  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
+  examples: [
+    {
+      args: [1000, 24.4, 5.81, 0.1, 26],
+      gives: [['7.01', '7.94', '0.560', '5.1', '', '1', 'pH goes on rising as carbon dioxide leaves.']],
+      because: 'Dosed to 7 before airing, a water rich in CO2 climbs to 7.9 afterwards: aerate first.',
+    },
+    { args: [1000, 5, 15], fails: { code: '#VALUE!', says: 'from 0 to 14' }, because: 'No pH above 14.' },
+  ],
+  compute: ({ volume, dose, material, purity, ...readings }) => {
+    const known = waterBehind(readings, true);
+    if (isError(known)) return known;
+    const moles = molesOf(materialOf(material), dose, volume, purity);
+    const after = afterDose(known.k, known.water, materialOf(material), moles, 'closed');
+    if (after.state.ionicStrength > SALT_LIMIT) return tooMuch;
+    const later = afterDose(
+      known.k,
+      known.water,
+      materialOf(material),
+      moles,
+      pressureOfCO2(readings.airCarbonDioxide),
+    ).state.ph;
+    const move = later - after.state.ph;
+    return {
+      now: after.state.ph,
+      later,
+      alkalinity: after.state.alkalinity,
+      carbonDioxide: mgFromMmolCO2(after.state.carbonDioxide),
+      calcite: Number.isFinite(after.state.calciteIndex) ? after.state.calciteIndex : null,
+      dissolved: moles > 0 ? after.dissolved / moles : 1,
+      direction:
+        Math.abs(move) < 0.1
+          ? 'pH stays about there.'
+          : move > 0
+            ? 'pH goes on rising as carbon dioxide leaves.'
+            : 'pH sinks again as carbon dioxide comes in from the air.',
+    };
+  },
+});
+
+const MOST_STEPS = 40;
+
+export const bufferSteps = defineFunction({
+  id: 'BUFFER.STEPS',
+  family: 'Water',
+  summary: 'Splits a dose for a known water into part-doses of a few tenths of pH each.',
+  params: {
+    volume: volumeParam,
+    ph: phParam,
+    target: targetParam,
+    ...afterwards,
+    step: num(pH, {
+      above: 0.02,
+      max: 2,
+      default: 0.5,
+      doc: 'pH units per part-dose: 0.3 or less with fish in the water.',
+    }),
+    spoon: num(gram, {
+      above: 0,
+      max: 1000,
+      optional: true,
+      doc: 'Weight of one level measure of the product in your own spoon.',
+    }),
+    ...background,
+  },
+  returns: rows(
+    {
+      step: column('Step', count),
+      dose: column('Dose', gram),
+      spoons: column('Spoons', ratio),
+      total: column('Total by then', gram),
+      ph: column('pH then', pH, 'Right after mixing.'),
+      aired: column('pH once aired', pH),
+    },
+    'One row per part-dose.',
+  ),
+  valid: VALID,
+  sources: ['PLBU82', 'PHREEQC'],
+  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
+  help:
+    'For a water whose alkalinity or carbon dioxide is known. When only the pH is known ' +
+    'use BUFFER.NEXT, which learns from each reading. Measure after each part-dose all ' +
+    'the same.',
+  examples: [
+    {
+      args: [1000, 6, 7, 0.1, 26],
+      gives: [
+        ['1', '6.8', '', '6.8', '6.50', '7.55'],
+        ['2', '8.0', '', '14.9', '7.00', '7.77'],
+      ],
+      because: 'Two steps of 0.5; together the 14.9 g of BUFFER.DOSE.',
+    },
+    {
+      args: [1000, 7, 6, 0.1, 26],
+      fails: { code: '#VALUE!', says: 'only raises pH' },
+      because: 'A base cannot lower pH.',
+    },
+  ],
+  compute: ({ volume, target, material, purity, step, spoon, ...readings }) => {
+    const known = waterBehind(readings, true);
+    if (isError(known)) return known;
+    const substance = materialOf(material);
+    const legs = Math.ceil(Math.abs(target - readings.ph) / step - 1e-9);
+    if (legs > MOST_STEPS)
+      return outside(
+        `step: ${step} pH makes ${legs} part-doses, more than ${MOST_STEPS}. Take a larger step.`,
+      );
+    const table = [];
+    let before = 0;
+    for (let i = 1; i <= Math.max(1, legs); i++) {
+      const at = i >= legs ? target : readings.ph + i * step * Math.sign(target - readings.ph);
+      const moles = doseTo(known.k, known.water, substance, at, 'closed');
+      if (typeof moles !== 'number') return unreachable(moles, material, target, 'closed');
+      const total = gramsOf(substance, moles, volume, purity);
+      const aired = afterDose(
+        known.k,
+        known.water,
+        substance,
+        moles,
+        pressureOfCO2(readings.airCarbonDioxide),
+      ).state.ph;
+      table.push({
+        step: i,
+        dose: total - before,
+        spoons: spoon === undefined ? null : (total - before) / spoon,
+        total,
+        ph: at,
+        aired,
+      });
+      before = total;
+    }
+    return table;
+  },
+});
+
+const solidChoice = (doc: string): ReturnType<typeof choice<typeof solids>> => choice(solids, { doc });
+const solids = [
+  'soda ash',
+  'soda ash monohydrate',
+  'washing soda',
+  'baking soda',
+  'agricultural lime',
+  'hydrated lime',
+  'quicklime',
+  'caustic soda',
+] as const;
+
+export const bufferEquivalent = defineFunction({
+  id: 'BUFFER.EQUIVALENT',
+  family: 'Water',
+  summary: 'Grams of one base that bring the same alkalinity as grams of another.',
+  params: {
+    dose: doseParam,
+    from: solidChoice('Product the grams are of.'),
+    to: solidChoice('Product to use instead.'),
+    fromPurity: purityParam,
+    toPurity: purityParam,
+  },
+  returns: value(gram, 'Grams of the other product.'),
+  valid:
+    'Same alkalinity, which is the same pH once aired; freshly mixed the pH differs, ' +
+    'because soda brings carbon and lime does not',
+  sources: ['DEFINITION'],
+  cautions: ['SODA_ASH', 'LIME'],
+  examples: [
+    {
+      args: [5, 'soda ash', 'washing soda'],
+      gives: '13.5',
+      because: 'Washing soda is 37 % sodium carbonate.',
+    },
+    {
+      args: [1, 'agricultural lime', 'hydrated lime'],
+      gives: '0.740',
+      because: 'Neutralising value 135 % of limestone.',
+    },
+    {
+      args: [5, 'soda ash', 'salt'],
+      fails: { code: '#VALUE!', says: 'expected one of' },
+      because: 'Salt brings no alkalinity.',
+    },
+  ],
+  compute: ({ dose, from, to, fromPurity, toPurity }) => {
+    const a = materialOf(from);
+    const b = materialOf(to);
+    return (dose * fromPurity * a.equivalents * b.molarMass) / (a.molarMass * b.equivalents * toPurity);
+  },
+});
+
+export const waterState = defineFunction({
+  id: 'WATER.STATE',
+  family: 'Water',
+  summary:
+    'What a water holds: alkalinity, carbon dioxide, total carbon, its pH once aired and ' +
+    'how hard its pH is to move.',
+  params: {
+    ph: phParam,
+    alkalinity: alkalinityParam,
+    temperature: temperatureParam,
+    carbonDioxide: carbonDioxideParam,
+    ...background,
+  },
+  returns: fields(
+    {
+      alkalinity: column('Alkalinity', meqPerLitre),
+      carbonDioxide: column('Carbon dioxide', mgPerLitre),
+      carbon: column('Total carbon', mmolPerLitre),
+      aired: column('pH once aired', pH),
+      buffering: column(
+        'Alkalinity per pH unit',
+        meqPerLitre,
+        'meq/L that move the pH by one unit here; small is touchy.',
+      ),
+      calcite: column(
+        'Calcite index',
+        ratio,
+        'Above 0 the water can lay down scale; blank without hardness.',
+      ),
+    },
+    'The solved water.',
+  ),
+  valid: VALID,
+  sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
+  examples: [
+    {
+      args: [7, 1],
+      gives: [['1', '9.5', '1.22', '8.17', '0.41', '']],
+      because: 'Table value of CO2 for 50 mg/L at pH 7, 25 °C: 9.85 mg/L without activity.',
+    },
+    {
+      args: [4.2, 0.5],
+      fails: { code: '#N/A', says: 'below pH 5.2' },
+      because: 'Carbon is not to be had from pH and alkalinity there.',
+    },
+  ],
+  compute: (readings) => {
+    const known = waterBehind(readings, true);
+    if (isError(known)) return known;
+    const { k, water } = known;
+    const now = solve(k, water, { kind: 'at', ph: readings.ph });
+    return {
+      alkalinity: alkalinityOf(water),
+      carbonDioxide: mgFromMmolCO2(now.carbonDioxide),
+      carbon: water.carbon,
+      aired: solve(k, water, { kind: 'open', pressure: pressureOfCO2(readings.airCarbonDioxide) }).ph,
+      buffering: intensityAt(now.conditions, readings.ph, water.carbon),
+      calcite: Number.isFinite(now.calciteIndex) ? now.calciteIndex : null,
+    };
+  },
+});

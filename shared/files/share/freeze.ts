@@ -1,0 +1,351 @@
+import { Spills } from './references/anchors';
+import { addSheet, freeName } from './proof/addSheet';
+import { chartsThrough, removeAddins, removeCalcChain, removeSignatures } from './leaveOut/addin';
+import { LastValues, nativeForm } from './decisions/alive';
+import { blocksOf } from './decisions/blocks';
+import type { Block } from './decisions/blocks';
+import { typedForm } from './references/calls';
+import type { SheetFacts } from './proof/digests';
+import { sheetFacts } from './proof/digests';
+import type { SheetFates } from './decisions/fates';
+import { settleSpills, sheetFates } from './decisions/fates';
+import { planExclusion } from './leaveOut/leaveOut';
+import type { LeaveOut } from './leaveOut/leaveOut';
+import { personalInSheet, removePersonal } from './leaveOut/personal';
+import { whatIsLeft } from './proof/remaining';
+import { lex } from './references/lex';
+import type { Opened } from './open';
+import { judgeOf, openBook, scanSheets } from './open';
+import type { FreezeOptions, FreezeReport, FreezeResult, Progress } from './decisions/options';
+import { LABELS, pageRows, PAGE_NAME } from './proof/page';
+import { blankSpill, problemOf } from './decisions/problems';
+import type { Problem } from './decisions/problems';
+import { Refusal } from '../package/refusal';
+import type { RuleFate } from './leaveOut/rules';
+import { editRules } from './leaveOut/rules';
+import type { FormulaCell, Judge, SheetScan } from './decisions/scan';
+import type { Edit } from '../package/splice';
+import { put } from '../package/splice';
+import { sharedStrings } from '../cells/strings';
+import { editTable } from './references/tables';
+import { eachCell } from '../cells/values';
+import { escapeXml } from '../package/xml';
+
+const MAKER = 'Spawnbook';
+const NOTHING = 'No formula of Spawnbook is in this workbook: it can be shared as it is.';
+const ALREADY = 'This copy is frozen already: no formula of Spawnbook is left in it.';
+
+/** Everything in one place while a copy is made. */
+interface Work extends Opened {
+  readonly options: FreezeOptions;
+  readonly judge: Judge;
+  readonly leave: LeaveOut | undefined;
+  readonly scans: readonly SheetScan[];
+  readonly problems: readonly Problem[];
+}
+
+/** Problems of our own formulas; cells to be emptied cannot have any. */
+export function problemsOf(scans: readonly SheetScan[]): Problem[] {
+  return scans.flatMap((scan) =>
+    scan.cells
+      .filter((cell) => cell.verdict === 'own')
+      .map((cell) => problemOf(scan.info.name, cell))
+      .filter((one) => one !== undefined),
+  );
+}
+
+/** Formulas that fill several cells, some of which hold nothing. */
+export function* spillProblems(
+  { pack, book }: Opened,
+  scans: readonly SheetScan[],
+): Generator<Progress, Problem[]> {
+  const problems: Problem[] = [];
+  const strings = sharedStrings({ pack, book });
+  for (const scan of scans) {
+    const wide = scan.cells.filter(
+      (cell) =>
+        cell.verdict === 'own' &&
+        cell.kind === 'array' &&
+        (cell.area.bottom > cell.area.top || cell.area.right > cell.area.left),
+    );
+    if (wide.length === 0) continue;
+    const steps = sheetFacts(
+      scan.bytes,
+      strings,
+      wide.map((cell) => [cell.area]),
+      true,
+    );
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield { step: 'read', done: step.value };
+    for (const [i, facts] of step.value.blocks.entries()) {
+      const cell = wide[i];
+      const size = cell ? (cell.area.bottom - cell.area.top + 1) * (cell.area.right - cell.area.left + 1) : 0;
+      if (cell && facts.held < size) problems.push(blankSpill(scan.info.name, cell, size - facts.held));
+    }
+  }
+  return problems;
+}
+
+/**
+ * Formulas that can live on as native ones: all their calls have a twin, and the twin gives the value in the
+ * cell.
+ */
+function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>> {
+  const twins = new Map<FormulaCell, string>();
+  if (!work.options.keepAlive) return twins;
+  const wished = work.scans
+    .flatMap((scan) =>
+      scan.cells
+        .filter(
+          (cell) =>
+            cell.verdict === 'own' &&
+            cell.value &&
+            !work.names.uses(cell.text, lex(cell.text), scan.info.index),
+        )
+        .map((cell) => ({ scan, cell, native: nativeForm(cell.text) })),
+    )
+    .filter((one) => one.native !== undefined);
+  if (wished.length === 0) return twins;
+  const values = new LastValues(work.book, work.names, work.tables);
+  const strings = sharedStrings(work);
+  for (const { info } of work.book.sheets
+    .filter((sheet) => sheet.isWorksheet)
+    .map((one) => ({ info: one }))) {
+    const bytes = work.pack.read(info.part);
+    if (!bytes) continue;
+    for (const done of eachCell(bytes, strings, (cell, value) => {
+      if (value) values.set(info.index, cell.row, cell.column, value);
+    }))
+      yield { step: 'read', done };
+  }
+  for (const { scan, cell, native } of wished)
+    if (native !== undefined && values.agrees(scan.info.index, cell, native)) twins.set(cell, native);
+  return twins;
+}
+
+/** Rules, names and table columns have no cached value: they go, or read a range in place of a spill. */
+const fateOfText =
+  (work: Work, spills: Spills, sheet: number | undefined) =>
+  (text: string): RuleFate => {
+    const verdict = work.judge.of(text, sheet ?? -1);
+    if (verdict === 'own' || verdict === 'cut') return 'drop';
+    if (verdict === 'keep' || spills.isEmpty) return 'keep';
+    const rewritten = spills.rewrite(text, sheet);
+    return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
+  };
+
+/** Conditional formats, validations, table columns. */
+function editAround(work: Work, spills: Spills, fates: readonly SheetFates[]): string[] {
+  const said: string[] = [];
+  for (const { scan, edits } of fates) {
+    const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
+    for (const rule of around.dropped)
+      said.push(
+        `${scan.info.name}!${rule.cells}: a ${rule.kind} with ${typedForm(rule.formula)} was removed.`,
+      );
+    const blanks = [
+      ...(work.leave?.editsOf(scan) ?? []),
+      ...(work.options.personal ? personalInSheet(work.pack, scan) : []),
+    ];
+    work.pack.edit(scan.info.part, [...edits, ...around.edits, ...blanks]);
+  }
+  for (const table of work.tables.filter((one) => work.leave?.exclusion.keeps(one.sheet) ?? true)) {
+    const { edits, dropped } = editTable(work.pack, table, (text, sheet) =>
+      fateOfText(work, spills, sheet)(text),
+    );
+    work.pack.edit(table.part, edits);
+    for (const column of dropped) said.push(`${column}: the formula that fills new rows was removed.`);
+  }
+  return said;
+}
+
+function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
+  const { book, names } = work;
+  return book.names.flatMap((name) => {
+    const sheet = name.scope;
+    if (names.isTainted(name)) {
+      said.push(
+        `The name ${name.name} (${typedForm(name.text)}) holds #N/A now; cells that used it hold their last values.`,
+      );
+      return [put(name.element.openEnd, name.element.closeStart, '#N/A')];
+    }
+    if (work.leave?.dropsName(name)) return [];
+    const fate =
+      spills.isEmpty || !/ANCHORARRAY/i.test(name.text) ? 'keep' : spills.rewrite(name.text, sheet);
+    return fate === undefined || fate === 'keep' || fate === name.text
+      ? []
+      : [put(name.element.openEnd, name.element.closeStart, escapeXml(fate))];
+  });
+}
+
+function* addPage(
+  work: Work,
+  fates: readonly SheetFates[],
+  others: readonly string[],
+  edits: Edit[],
+): Generator<Progress, { page: string; digest: string; blocks: number }> {
+  const blocks: Block[] = [];
+  const sheets: { name: string; facts: SheetFacts }[] = [];
+  const strings = sharedStrings(work);
+  for (const [i, { scan, lines }] of fates.entries()) {
+    const own = blocksOf(scan.info.name, scan.info.index, lines);
+    blocks.push(...own);
+    const steps = sheetFacts(
+      work.pack.read(scan.info.part) ?? scan.bytes,
+      strings,
+      own.map((block) => block.areas),
+    );
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield { step: 'page', done: (i + step.value) / fates.length };
+    sheets.push({ name: scan.info.name, facts: step.value });
+    yield { step: 'page', done: (i + 1) / fates.length };
+  }
+  const { options, book } = work;
+  const rows = pageRows({
+    workbook: options.workbook,
+    date: options.date,
+    maker: options.maker ?? MAKER,
+    blocks,
+    sheets,
+    others,
+    isHidden: (raw) => work.leave?.tells(raw) ?? false,
+  });
+  const page = freeName(
+    book.sheets.map((sheet) => sheet.name),
+    PAGE_NAME,
+  );
+  edits.push(...addSheet(work.pack, book, page, rows));
+  return {
+    page,
+    blocks: blocks.length,
+    digest: rows.find((row) => row[0]?.value.raw === LABELS.seal)?.[1]?.value.raw ?? '',
+  };
+}
+
+function* steps(file: Uint8Array, options: FreezeOptions): Generator<Progress, FreezeResult> {
+  const opened = yield* openBook(file);
+  const leave = yield* planExclusion(opened, options);
+  const judge = judgeOf(opened.names, leave?.exclusion);
+  const scans = yield* scanSheets(opened, judge, leave?.exclusion.keeps);
+  const problems = [...problemsOf(scans), ...(yield* spillProblems(opened, scans))];
+  const stopping = problems.filter((problem) => problem.stops);
+  if (stopping.length > 0 && !options.acceptProblems) {
+    const [first] = stopping;
+    const more = stopping.length > 1 ? ` (and ${stopping.length - 1} more)` : '';
+    return {
+      kind: 'refused',
+      sentence: `No copy was made, because cells hold no finished value. ${first?.sentence ?? ''}${more}`,
+      problems,
+    };
+  }
+  return yield* make({ ...opened, options, leave, judge, scans, problems }, file);
+}
+
+/** What changed around the cells, for the page and the report. */
+function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
+  const said = chartsThrough(work.pack, (text) => work.names.uses(text, lex(text), undefined)).map(
+    (chart) =>
+      `${chart.replace(/^.*\//, '')}: this chart draws a name that is frozen; it shows what it last drew.`,
+  );
+  const whatIf = total(fates, (one) => one.whatIf);
+  if (whatIf > 0)
+    said.push(
+      `${whatIf} what-if table${whatIf === 1 ? '' : 's'} became values: with frozen numbers every row would say the same.`,
+    );
+  const cuts = total(fates, (one) => one.cut);
+  if (cuts > 0)
+    said.push(
+      `${cuts} other formula${cuts === 1 ? '' : 's'} became values, because they read what is not in this copy or a spilled range that cannot be told.`,
+    );
+  return said;
+}
+
+const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number =>
+  fates.reduce((sum, one) => sum + of(one), 0);
+
+function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> {
+  const { pack, book, leave } = work;
+  const twins = yield* nativeTwins(work);
+  const native = (cell: FormulaCell): string | undefined => twins.get(cell);
+  const spills = new Spills(book, work.names);
+  const frozen = settleSpills(work.scans, spills, native);
+  const fates = work.scans.map((scan) => sheetFates(scan, spills, frozen, native, frozen.size > 0));
+  yield { step: 'write', done: 0 };
+  const others = editAround(work, spills, fates);
+  const bookEdits = nameEdits(work, spills, others);
+  others.push(...sayOthers(work, fates));
+  if (frozen.size > 0 || leave?.isChanging) removeCalcChain(pack, book);
+  const removed = removeRest(work, bookEdits);
+  const isExplained =
+    others.length > 0 || leave?.isChanging === true || fates.some((one) => one.lines.length > 0);
+  const page = isExplained ? yield* addPage(work, fates, [...others, ...removed], bookEdits) : undefined;
+  pack.edit(book.part, bookEdits);
+  if (!pack.isChanged)
+    return {
+      kind: 'unchanged',
+      bytes: file,
+      sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
+    };
+  return {
+    kind: 'made',
+    bytes: yield* savePackage(work),
+    report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }),
+  };
+}
+
+function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): string[] {
+  const removed = [
+    ...removeAddins(pack),
+    ...(leave?.apply(bookEdits) ?? []),
+    ...(options.personal ? removePersonal(pack, book, bookEdits) : []),
+  ];
+  return pack.isChanged || bookEdits.length > 0 ? [...removed, ...removeSignatures(pack)] : removed;
+}
+
+function* savePackage({ pack, before, options }: Work): Generator<Progress, Uint8Array> {
+  pack.tidy(before);
+  const packing = pack.save(options.level);
+  let step = packing.next();
+  for (; !step.done; step = packing.next()) yield { step: 'pack', done: step.value };
+  return step.value;
+}
+
+interface Made {
+  readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined;
+  readonly removed: readonly string[];
+}
+
+const reportOf = (
+  work: Work,
+  fates: readonly SheetFates[],
+  frozen: ReadonlySet<FormulaCell>,
+  { page, removed }: Made,
+): FreezeReport => ({
+  frozen: total(fates, (one) => one.frozen),
+  alive: total(fates, (one) => one.alive),
+  cut: total(fates, (one) => one.cut),
+  kept: total(
+    fates,
+    (one) =>
+      one.scan.kept +
+      one.scan.cells.filter(
+        (cell) => (cell.verdict === 'spill' || cell.verdict === 'keep') && !frozen.has(cell),
+      ).length,
+  ),
+  blocks: page?.blocks ?? 0,
+  page: page?.page,
+  digest: page?.digest,
+  problems: work.problems,
+  removed,
+  left: whatIsLeft(work.pack, work.book, work.options.personal === true),
+});
+
+/** Makes the copy step by step; between two steps the caller may show progress, or stop. */
+export function* freezeSteps(file: Uint8Array, options: FreezeOptions): Generator<Progress, FreezeResult> {
+  try {
+    return yield* steps(file, options);
+  } catch (error) {
+    if (error instanceof Refusal) return { kind: 'refused', sentence: error.sentence, problems: [] };
+    throw error;
+  }
+}

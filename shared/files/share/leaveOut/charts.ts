@@ -1,0 +1,73 @@
+import { lex } from '../references/lex';
+import type { Package } from '../../package/package';
+import type { Reference, ReferenceFinder } from '../references/references';
+import type { Edit } from '../../package/splice';
+import { cut, put } from '../../package/splice';
+import type { Element } from '../../package/xml';
+import { all, child, textOf } from '../../package/xml';
+
+/**
+ * Charts remember the values they drew. What is blanked is forgotten; what came from a sheet left out is
+ * written into the chart.
+ */
+
+export interface ChartFate {
+  readonly isGone: (reference: Reference) => boolean;
+  readonly isBlank: (reference: Reference) => boolean;
+}
+
+export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFate): string[] {
+  const said: string[] = [];
+  for (const part of pack.names.filter((name) => /(^|\/)charts\/(chart|chartEx)[^/]*\.xml$/i.test(name))) {
+    const found = pack.tree(part);
+    if (!found) continue;
+    const { bytes, root } = found;
+    const edits: Edit[] = [];
+    let forgotten = 0;
+    let fixed = 0;
+    for (const formula of all(root, 'f')) {
+      const text = textOf(bytes, formula);
+      const { found: references } = finder.of(text, lex(text), undefined, undefined);
+      const holder = formula.parent;
+      if (!holder) continue;
+      if (references.some(fate.isBlank)) {
+        const points = all(holder, 'pt');
+        edits.push(...points.map(cut));
+        forgotten += points.length;
+      }
+      if (references.some(fate.isGone)) {
+        edits.push(...toLiteral(holder, formula));
+        fixed++;
+      }
+    }
+    pack.edit(part, edits);
+    const name = part.replace(/^.*\//, '');
+    if (forgotten > 0)
+      said.push(`${name}: ${forgotten} remembered values of blanked cells were taken out of the chart.`);
+    if (fixed > 0)
+      said.push(`${name}: series drawn from sheets left out keep their values inside the chart.`);
+  }
+  return said;
+}
+
+const LITERAL: Readonly<Record<string, readonly [cache: string, literal: string]>> = {
+  numRef: ['numCache', 'numLit'],
+  strRef: ['strCache', 'strLit'],
+};
+
+/** <numRef><f/><numCache>…</numCache></numRef> → <numLit>…</numLit>; a series name becomes plain text. */
+function toLiteral(holder: Element, formula: Element): Edit[] {
+  const [cacheName, literal] = LITERAL[holder.name] ?? [];
+  const cache = cacheName === undefined ? undefined : child(holder, cacheName);
+  if (!cache || literal === undefined) return [put(formula.openEnd, formula.closeStart, '#REF!')];
+  const prefix = holder.prefix;
+  if (holder.parent?.name === 'tx') {
+    const words = all(cache, 'v')[0];
+    if (!words) return [cut(holder.parent)];
+    return [put(holder.start, words.start, ''), put(words.end, holder.end, '')];
+  }
+  return [
+    put(holder.start, cache.openEnd, `<${prefix}${literal}>`),
+    put(cache.closeStart, holder.end, `</${prefix}${literal}>`),
+  ];
+}

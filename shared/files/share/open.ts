@@ -1,0 +1,79 @@
+import type { Area, Place } from '../../sheet/formula/address';
+import type { Book } from './book';
+import { readBook } from './book';
+import { ownCalls } from './references/calls';
+import { isSpillReference } from './references/anchors';
+import type { Piece } from './references/lex';
+import { lex } from './references/lex';
+import { NameTable } from './references/names';
+import type { Progress } from './decisions/options';
+import { Package } from '../package/package';
+import type { Judge, SheetScan } from './decisions/scan';
+import { scanSheet } from './decisions/scan';
+import type { TableInfo } from './references/tables';
+import { readTables } from './references/tables';
+
+/** What the reader of the copy shall not get; the engine asks it about every formula. */
+export interface Exclusion {
+  /** Sheets that stay. */
+  readonly keeps: (sheet: number) => boolean;
+  /** Does the formula read something that will not be there? */
+  readonly reads: (
+    text: string,
+    pieces: readonly Piece[],
+    sheet: number,
+    place: Place | undefined,
+  ) => boolean;
+  readonly isBlank: (sheet: number, place: Place) => boolean;
+}
+
+export interface Opened {
+  readonly pack: Package;
+  readonly book: Book;
+  readonly names: NameTable;
+  readonly tables: readonly TableInfo[];
+  /** Parts that hung together when the file came in. */
+  readonly before: ReadonlySet<string>;
+}
+
+export function* openBook(file: Uint8Array): Generator<Progress, Opened> {
+  const steps = Package.open(file);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield { step: 'unpack', done: step.value };
+  const pack = step.value;
+  const book = readBook(pack);
+  return { pack, book, names: new NameTable(book), tables: readTables(pack, book), before: pack.reachable() };
+}
+
+export function judgeOf(names: NameTable, exclusion?: Exclusion): Judge {
+  const of: Judge['of'] = (text, sheet, place) => {
+    if (place && exclusion?.isBlank(sheet, place)) return 'blank';
+    const pieces = lex(text);
+    if (ownCalls(text, pieces).length > 0 || names.uses(text, pieces, sheet)) return 'own';
+    if (exclusion?.reads(text, pieces, sheet, place)) return 'cut';
+    return isSpillReference(text, pieces) ? 'spill' : 'keep';
+  };
+  return { of, readsAll: names.hasTainted || exclusion !== undefined, isPerCell: exclusion !== undefined };
+}
+
+export function* scanSheets(
+  { pack, book }: Opened,
+  judge: Judge,
+  keeps: (sheet: number) => boolean = () => true,
+): Generator<Progress, SheetScan[]> {
+  const sheets = book.sheets.filter((sheet) => sheet.isWorksheet && keeps(sheet.index));
+  const scans: SheetScan[] = [];
+  for (const [i, info] of sheets.entries()) {
+    const bytes = pack.read(info.part);
+    if (!bytes) continue;
+    const steps = scanSheet(info, bytes, judge);
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield { step: 'read', done: (i + step.value) / sheets.length };
+    scans.push(step.value);
+    yield { step: 'read', done: (i + 1) / sheets.length };
+  }
+  return scans;
+}
+
+export const contains = (area: Area, { row, column }: Place): boolean =>
+  row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;

@@ -1,0 +1,256 @@
+import type { SheetCells } from '../read/sheetCells';
+import { formulaAt, valueAt } from '../read/sheetCells';
+import { isError } from '../../base/values';
+import type { RecordTable, Spot } from '../table';
+import type { BookRule, ExampleCell, TableRule, TableVerdict } from './rule';
+import { plain } from './show';
+
+/** Fewer formulas than this are no column of formulas. */
+const LEAST = 5;
+const MOST_SHARE = 0.7;
+const LONGEST_SHOWN = 60;
+const short = (formula: string): string =>
+  formula.length > LONGEST_SHOWN ? `${formula.slice(0, LONGEST_SHOWN)}…` : formula;
+
+const REFERENCE = /("[^"]*")|(\$?[A-Z]{1,3})(\$?)(\d{1,7})(?![\d(A-Za-z_.])/g;
+/** A formula as it reads from its own row: rows that move along become distances. */
+export const relativeTo = (formula: string, row: number): string =>
+  formula.replace(
+    REFERENCE,
+    (all: string, quoted: string | undefined, column: string, fixed: string, digits: string) =>
+      quoted === undefined ? (fixed === '$' ? all : `${column}[${Number(digits) - 1 - row}]`) : all,
+  );
+
+interface FormulaColumn {
+  readonly sheet: SheetCells;
+  readonly column: number;
+  readonly header: string;
+  readonly form: string;
+  readonly example: string;
+  readonly count: number;
+  readonly odd: readonly { readonly position: number; readonly formula: string | undefined }[];
+}
+
+interface FormulaCell {
+  readonly position: number;
+  readonly formula: string | undefined;
+  readonly form: string;
+}
+
+/** Cells of the body that hold a formula or a typed number. */
+function formulaCells(sheet: SheetCells, column: number, body: readonly number[]): FormulaCell[] {
+  const formulas = sheet.columns[column]?.formulas ?? [];
+  return body.flatMap((position): FormulaCell[] => {
+    const formula = formulas[position];
+    if (formula === undefined)
+      return typeof valueAt(sheet, position, column) === 'number' ? [{ position, formula, form: '' }] : [];
+    return [{ position, formula, form: relativeTo(formula, sheet.rows[position] ?? 0) }];
+  });
+}
+
+function formulaColumn(
+  sheet: SheetCells,
+  column: number,
+  header: string,
+  body: readonly number[],
+): FormulaColumn | undefined {
+  if ((sheet.columns[column]?.formulas.length ?? 0) === 0) return undefined;
+  const cells = formulaCells(sheet, column, body);
+  const forms = new Map<string, number>();
+  for (const { formula, form } of cells)
+    if (formula !== undefined) forms.set(form, (forms.get(form) ?? 0) + 1);
+  const [form, count] = [...forms].sort((x, y) => y[1] - x[1])[0] ?? ['', 0];
+  if (count < LEAST || count < MOST_SHARE * cells.length) return undefined;
+  return {
+    sheet,
+    column,
+    header,
+    form,
+    count,
+    example: cells.find((cell) => cell.form === form)?.formula ?? '',
+    odd: cells.filter((cell) => cell.form !== form),
+  };
+}
+
+const columnsOf = (table: RecordTable): FormulaColumn[] => {
+  const { rows } = table;
+  return rows
+    ? rows.columns.flatMap(({ column, header }) => formulaColumn(rows.sheet, column, header, rows.body) ?? [])
+    : [];
+};
+
+const formulaVerdicts = (table: RecordTable, isTyped: boolean): readonly TableVerdict[] | string => {
+  const columns = columnsOf(table);
+  if (columns.length === 0) return `no column with ${LEAST} formulas of one form`;
+  return columns.flatMap(({ sheet, column, header, example, count, odd }) =>
+    odd
+      .filter(({ formula }) => (formula === undefined) === isTyped)
+      .map(({ position, formula }): TableVerdict => {
+        const spot: Spot = { sheet, position, column };
+        const value = valueAt(sheet, position, column);
+        return isTyped
+          ? {
+              spot,
+              seen: typeof value === 'number' ? plain(value, 6) : String(value),
+              expected: short(example),
+              sentence: `A number is typed over the formula of the column "${header}"; its ${count} other rows have ${short(example)}.`,
+            }
+          : {
+              spot,
+              seen: short(formula ?? ''),
+              expected: short(example),
+              sentence: `The formula differs from the ${count} others of the column "${header}", which read like ${short(example)}.`,
+            };
+      }),
+  );
+};
+
+/** A call that lost its add-in: a link to another workbook stands in front of it. */
+const FOREIGN = /(?:\[[^\]]+\]|'[^']+'|[\w.\\:-]+\.xl\w+)[^!()+*,;=]*!\s*(?:_xldudf_)?SPAWN[._]/i;
+const OWN_CALL = /SPAWN[._]/i;
+
+function eachCell(
+  sheets: readonly SheetCells[],
+  list: 'values' | 'formulas',
+  visit: (spot: Spot, at: unknown) => void,
+): void {
+  for (const sheet of sheets)
+    for (const [column, cells] of sheet.columns.entries()) {
+      if (!cells) continue;
+      const items = cells[list];
+      for (let position = 0; position < items.length; position++) {
+        const item = items[position];
+        if (list === 'values' ? typeof item === 'object' && item !== null : item !== undefined)
+          visit({ sheet, position, column }, item);
+      }
+    }
+}
+
+function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
+  const found: TableVerdict[] = [];
+  eachCell(sheets, 'values', (spot, value) => {
+    if (!isError(value)) return;
+    const formula = formulaAt(spot.sheet, spot.position, spot.column);
+    const isOwn = formula !== undefined && OWN_CALL.test(formula);
+    found.push({
+      spot,
+      seen: value.error,
+      expected: 'a value',
+      sentence: isOwn
+        ? `A Spawnbook formula shows ${value.error}: open the pane and use Repair, or mend what it reads.`
+        : `The cell shows ${value.error}${formula === undefined ? '' : ` from ${short(formula)}`}; everything worked out from it fails too.`,
+    });
+  });
+  return found;
+}
+
+function links(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
+  const found: TableVerdict[] = [];
+  eachCell(sheets, 'formulas', (spot, formula) => {
+    if (typeof formula !== 'string' || !FOREIGN.test(formula)) return;
+    found.push({
+      spot,
+      seen: short(formula),
+      expected: 'the function without a link',
+      sentence: `The formula calls Spawnbook through a link to another file (${short(formula)}): it will not calculate until Repair takes the link out.`,
+    });
+  });
+  return found;
+}
+
+const HEAD = ['Run', 'Egg weight (g)', 'Eggs per gram', 'Eggs'] as const;
+const row = (i: number, eggs?: ExampleCell): readonly ExampleCell[] => [
+  `R${i}`,
+  120 + i,
+  650 + 3 * i,
+  eggs ?? [(120 + i) * (650 + 3 * i), `=B${i + 1}*C${i + 1}`],
+];
+const rowsWith = (odd: number, cell: ExampleCell): readonly (readonly ExampleCell[])[] => [
+  HEAD,
+  ...Array.from({ length: 9 }, (_, i) => row(i + 1, i + 1 === odd ? cell : undefined)),
+];
+const clean = { sheets: { Runs: rowsWith(0, null) }, because: 'One formula all the way down.' } as const;
+
+export const formulaTableRules: readonly TableRule[] = [
+  {
+    id: 'FORMULA.TYPED',
+    scope: 'table',
+    severity: 'unlikely',
+    title: 'A number typed over a formula',
+    needs: [[]],
+    check: (table) => formulaVerdicts(table, true),
+    checks: 'Numbers in a column in which at least 70 % of the cells hold one formula.',
+    why: 'It does not follow when the numbers before it change, and nobody sees that.',
+    sources: ['PRACTICE'],
+    examples: [
+      {
+        sheets: { Runs: rowsWith(5, 84_000) },
+        says: 'typed over',
+        because: 'Row 5 holds 84,000 where the others multiply.',
+      },
+      clean,
+    ],
+  },
+  {
+    id: 'FORMULA.DIFFERS',
+    scope: 'table',
+    severity: 'unlikely',
+    title: 'A formula unlike its neighbours',
+    needs: [[]],
+    check: (table) => formulaVerdicts(table, false),
+    checks: 'Formulas that read other cells than the formulas above and below, rows moving along.',
+    why: 'A formula copied from the wrong row, or mended in one place only.',
+    sources: ['PRACTICE'],
+    examples: [
+      {
+        sheets: { Runs: rowsWith(5, [80_000, '=B5*C6']) },
+        says: 'differs',
+        because: 'It takes the weight of the row above.',
+      },
+      clean,
+    ],
+  },
+];
+
+export const formulaBookRules: readonly BookRule[] = [
+  {
+    id: 'CELL.ERROR',
+    scope: 'book',
+    severity: 'impossible',
+    title: 'An error in a cell',
+    needs: [[]],
+    check: errors,
+    checks: 'Cells whose last value is an error.',
+    why: 'What reads the cell shows an error too, or leaves the row out without saying so.',
+    sources: ['DEFINITION'],
+    examples: [
+      {
+        sheets: { Runs: rowsWith(5, [{ error: '#DIV/0!' }, '=B6/0']) },
+        says: '#DIV/0!',
+        because: 'Divided by nothing.',
+      },
+      clean,
+    ],
+  },
+  {
+    id: 'FORMULA.LINK',
+    scope: 'book',
+    severity: 'impossible',
+    title: 'A Spawnbook formula tied to another file',
+    needs: [[]],
+    check: links,
+    checks: 'Calls of our functions with a link such as [2]! in front.',
+    why:
+      'It happens when a sheet is opened where the add-in is missing and saved again; the ' +
+      'call is then dead.',
+    sources: ['PRACTICE'],
+    examples: [
+      {
+        sheets: { Runs: rowsWith(5, [80_000, '=[2]!_xldudf_SPAWN_EGGS_BYWEIGHT(B6,C6,D6)']) },
+        says: 'link',
+        because: 'The link [2]! is left in front.',
+      },
+      clean,
+    ],
+  },
+];

@@ -1,0 +1,147 @@
+import { z } from 'zod';
+import type { FieldKey, NumberField } from './fields';
+import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
+import { assumptionSchema } from '../families/assumptions';
+import { UNIX_EPOCH_SERIAL } from '../units/convert';
+
+const MS_PER_DAY = 86_400_000;
+
+/** "2027-03-31" → the Excel serial of that day; undefined when there is no such day. */
+export function serialOfIsoDate(text: string): number | undefined {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim());
+  if (!match) return undefined;
+  const ms = Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3]));
+  return new Date(ms).toISOString().startsWith(text.trim()) ? ms / MS_PER_DAY + UNIX_EPOCH_SERIAL : undefined;
+}
+export const isoDateOfSerial = (serial: number): string =>
+  new Date((Math.floor(serial) - UNIX_EPOCH_SERIAL) * MS_PER_DAY).toISOString().slice(0, 10);
+
+/** "7:30" → 7.5 hours; undefined when it is no clock time. */
+export function hourOfClock(text: string): number | undefined {
+  const match = /^(\d{1,2}):(\d{2})$/.exec(text.trim());
+  const [hour, minute] = [Number(match?.[1]), Number(match?.[2])];
+  return hour < 24 && minute < 60 ? hour + minute / 60 : undefined;
+}
+
+const shown = (value: unknown): string =>
+  value === undefined || value === null || value === ''
+    ? 'nothing'
+    : typeof value === 'string'
+      ? `"${value.slice(0, 40)}"`
+      : String(value as number);
+
+type NumberKey = { [K in FieldKey]: (typeof PLAN_FIELDS)[K] extends NumberField ? K : never }[FieldKey];
+
+const limits = (field: NumberField): string => {
+  const unit = field.unit && field.kind !== 'date' && field.kind !== 'hour' ? ` ${field.unit}` : '';
+  if (field.kind === 'date')
+    return `a date from ${isoDateOfSerial(field.min)} to ${isoDateOfSerial(field.max)}`;
+  if (field.kind === 'hour') return 'a clock time from 00:00 to 23:59';
+  return `${field.kind === 'whole' ? 'a whole number' : 'a number'} from ${field.min.toLocaleString('en')} to ${field.max.toLocaleString('en')}${unit}`;
+};
+
+/** What a person typed, as the number meant: dates and clock times may be text. */
+const typed =
+  (field: NumberField) =>
+  (value: unknown): unknown => {
+    if (value === '' || value === null) return undefined;
+    if (typeof value !== 'string') return value;
+    if (field.kind === 'date') return serialOfIsoDate(value) ?? value;
+    if (field.kind === 'hour') return hourOfClock(value) ?? value;
+    return /^[+-]?\d+([.,]\d+)?$/.test(value.trim()) ? Number(value.trim().replace(',', '.')) : value;
+  };
+
+const numberOf = (key: NumberKey) => {
+  const field: NumberField = PLAN_FIELDS[key];
+  const fits = (n: unknown): boolean =>
+    typeof n === 'number' &&
+    n >= field.min &&
+    n <= field.max &&
+    (field.kind !== 'whole' && field.kind !== 'date' ? true : Number.isInteger(n));
+  return { field, fits };
+};
+const sentence = (field: NumberField, got: unknown): string =>
+  `${field.label}: expected ${limits(field)}, got ${shown(got)}.`;
+
+const required = (key: NumberKey) => {
+  const { field, fits } = numberOf(key);
+  return z.preprocess(
+    typed(field),
+    z.custom<number>(fits, { error: (issue) => sentence(field, issue.input) }),
+  );
+};
+const optional = (key: NumberKey) => {
+  const { field, fits } = numberOf(key);
+  return z.preprocess(
+    typed(field),
+    z.custom<number | undefined>((n) => n === undefined || fits(n), {
+      error: (issue) => sentence(field, issue.input),
+    }),
+  );
+};
+const withInitial = (key: NumberKey) => {
+  const { field, fits } = numberOf(key);
+  return z.preprocess(
+    (value) => typed(field)(value) ?? field.initial,
+    z.custom<number>(fits, { error: (issue) => sentence(field, issue.input) }),
+  );
+};
+const oneOf = <const C extends readonly string[]>(key: 'product' | 'preparation' | 'material', choices: C) =>
+  z
+    .enum(choices as unknown as [C[number], ...C[number][]], {
+      error: (issue) =>
+        `${PLAN_FIELDS[key].label}: expected one of ${choices.map((c) => `"${c}"`).join(', ')}, got ${shown(issue.input)}.`,
+    })
+    .default(PLAN_FIELDS[key].initial as C[number] as never);
+
+const hatchery = z
+  .string({ error: () => 'Hatchery: expected a name.' })
+  .trim()
+  .min(1, { error: () => 'Hatchery: type a name; it is printed on every page.' })
+  .max(PLAN_FIELDS.hatchery.longest, {
+    error: () => `Hatchery: at most ${PLAN_FIELDS.hatchery.longest} characters.`,
+  });
+
+/**
+ * The form of a first plan: one order, one run. Dates may be serials or 2027-03-31, hours numbers or 7:30.
+ */
+export const planFormSchema = z.strictObject({
+  hatchery,
+  product: oneOf('product', PRODUCTS),
+  wanted: required('wanted'),
+  wantedOn: required('wantedOn'),
+  plannedOn: optional('plannedOn'),
+  females: required('females'),
+  femaleWeight: required('femaleWeight'),
+  males: required('males'),
+  vats: required('vats'),
+  vatLitres: required('vatLitres'),
+  temperature: withInitial('temperature'),
+  ph: required('ph'),
+  phWanted: withInitial('phWanted'),
+  alkalinity: optional('alkalinity'),
+  material: oneOf('material', MATERIALS),
+  preparation: oneOf('preparation', PREPARATIONS),
+  stripHour: withInitial('stripHour'),
+  /** The hatchery's own figures in place of the ones in assumptions.ts. */
+  assumptions: assumptionSchema.default({}),
+});
+
+export type PlanForm = z.output<typeof planFormSchema>;
+export type PlanFormInput = z.input<typeof planFormSchema>;
+
+export interface FieldFault {
+  readonly field: string;
+  readonly message: string;
+}
+
+/** The form checked: the plan's form, or one sentence per field that cannot be used. */
+export function readPlanForm(
+  input: unknown,
+): { readonly form: PlanForm } | { readonly faults: readonly FieldFault[] } {
+  const result = planFormSchema.safeParse(input);
+  if (result.success) return { form: result.data };
+  return {
+    faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })),
+  };
+}

@@ -1,0 +1,136 @@
+import type { Cell, CellError, Grid } from '../../base/values';
+import { isError, isGrid } from '../../base/values';
+import { binary, unary } from './operators';
+import type { Node } from './parse';
+import { isFault, parse } from './parse';
+
+export type Operand = Cell | Grid;
+/** undefined is an argument left out: F(1,,2). */
+export type EagerFunction = (args: readonly (Operand | undefined)[]) => Operand;
+
+/** Where a formula gets what it does not hold itself. */
+export interface Resolver {
+  /** Cells of a reference as written: B2, 'My sheet'!A1:B9, Table[Column]. */
+  readonly reference?: (text: string) => Operand;
+  /** Cells of a spilled answer, by its anchor as written. */
+  readonly spill?: (anchor: string) => Operand;
+  readonly name?: (name: string) => Operand;
+  readonly call?: (name: string) => EagerFunction | undefined;
+}
+
+const nothing = (what: string): CellError => ({
+  error: '#REF!',
+  message: `${what} cannot be used here: there is no sheet.`,
+});
+
+/** IF and its kin decide before they look at the other arguments. */
+type Lazy = (args: readonly (Node | undefined)[], run: (node: Node | undefined) => Operand) => Operand;
+
+const truth = (value: Operand): boolean | CellError => {
+  const cell = isGrid(value) ? (value[0]?.[0] ?? null) : value;
+  if (isError(cell)) return cell;
+  if (typeof cell === 'string')
+    return /^true$/i.test(cell)
+      ? true
+      : /^false$/i.test(cell)
+        ? false
+        : { error: '#VALUE!', message: `"${cell}" is neither TRUE nor FALSE.` };
+  return Boolean(cell);
+};
+
+const pick = (value: Operand, row: number, column: number): Cell => {
+  if (!isGrid(value)) return value;
+  const line = value[value.length === 1 ? 0 : row];
+  return line?.[line.length === 1 ? 0 : column] ?? { error: '#N/A' };
+};
+
+const choose = (condition: Operand, yes: Operand, no: Operand): Operand => {
+  if (!isGrid(condition)) return no;
+  return condition.map((line, row) =>
+    line.map((cell, column) => {
+      const is = truth(cell);
+      return isError(is) ? is : pick(is ? yes : no, row, column);
+    }),
+  );
+};
+
+const replaceErrors = (value: Operand, instead: () => Operand, only?: string): Operand => {
+  const bad = (cell: Cell): boolean => isError(cell) && (only === undefined || cell.error === only);
+  if (!isGrid(value)) return bad(value) ? instead() : value;
+  if (!value.some((line) => line.some(bad))) return value;
+  const other = instead();
+  return value.map((line, row) => line.map((cell, column) => (bad(cell) ? pick(other, row, column) : cell)));
+};
+
+const LAZY: Readonly<Record<string, Lazy>> = {
+  IF: ([condition, yes, no], run) => {
+    const test = run(condition);
+    if (isGrid(test) && (test.length > 1 || (test[0]?.length ?? 0) > 1))
+      return choose(test, run(yes), no ? run(no) : false);
+    const is = truth(test);
+    if (isError(is)) return is;
+    return is ? run(yes) : no ? run(no) : false;
+  },
+  IFERROR: ([value, instead], run) => replaceErrors(run(value), () => run(instead)),
+  IFNA: ([value, instead], run) => replaceErrors(run(value), () => run(instead), '#N/A'),
+  IFS: (args, run) => {
+    for (let i = 0; i + 1 < args.length; i += 2) {
+      const is = truth(run(args[i]));
+      if (isError(is)) return is;
+      if (is) return run(args[i + 1]);
+    }
+    return { error: '#N/A' };
+  },
+  CHOOSE: ([which, ...options], run) => {
+    const n = run(which);
+    const option = typeof n === 'number' ? options[Math.trunc(n) - 1] : undefined;
+    return isError(n) ? n : option ? run(option) : { error: '#VALUE!' };
+  },
+};
+
+function call(name: string, args: readonly (Node | undefined)[], resolver: Resolver): Operand {
+  const run = (inner: Node | undefined): Operand => (inner ? evaluateNode(inner, resolver) : null);
+  const lazy = LAZY[name.toUpperCase()];
+  if (lazy) return lazy(args, run);
+  const fn = resolver.call?.(name);
+  if (!fn) return { error: '#NAME?', message: `There is no function ${name}.` };
+  return fn(args.map((arg) => (arg ? run(arg) : undefined)));
+}
+
+/** What a formula takes from outside itself; null is a blank cell, not a missing one. */
+function lookUp(node: Node & { kind: 'reference' | 'spill' | 'name' }, resolver: Resolver): Operand {
+  if (node.kind === 'reference')
+    return resolver.reference ? resolver.reference(node.text) : nothing(node.text);
+  if (node.kind === 'spill') return resolver.spill ? resolver.spill(node.anchor) : nothing(`${node.anchor}#`);
+  return resolver.name
+    ? resolver.name(node.name)
+    : { error: '#NAME?', message: `There is no name ${node.name}.` };
+}
+
+function evaluateNode(node: Node, resolver: Resolver): Operand {
+  switch (node.kind) {
+    case 'literal':
+      return node.value;
+    case 'array':
+      return node.rows;
+    case 'unary':
+      return unary(node.operator, evaluateNode(node.of, resolver));
+    case 'binary':
+      return binary(node.operator, evaluateNode(node.left, resolver), evaluateNode(node.right, resolver));
+    case 'call':
+      return call(node.name, node.args, resolver);
+    default:
+      return lookUp(node, resolver);
+  }
+}
+
+/** Calculates a formula. A formula that cannot be read gives #VALUE! with a sentence that says where. */
+export function evaluateWith(formula: string, resolver: Resolver): Operand {
+  const parsed = parse(formula);
+  if (isFault(parsed))
+    return {
+      error: '#VALUE!',
+      message: `The formula cannot be read: ${parsed.fault} (at character ${parsed.at + 1}).`,
+    };
+  return evaluateNode(parsed, resolver);
+}

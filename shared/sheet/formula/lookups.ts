@@ -1,0 +1,169 @@
+import type { Cell, CellError, Grid } from '../../base/values';
+import { isError, isGrid } from '../../base/values';
+import type { EagerFunction, Operand } from './evaluate';
+import { compare } from './operators';
+
+/** Lookups, and the sums that pick their rows by criteria. */
+
+const grid = (value: Operand | undefined): Grid => (isGrid(value) ? value : [[value ?? null]]);
+const cell = (value: Operand | undefined): Cell =>
+  isGrid(value) ? (value[0]?.[0] ?? null) : (value ?? null);
+const notFound: CellError = { error: '#N/A' };
+
+const sameKind = (a: Cell, b: Cell): boolean => typeof a === typeof b && a !== null && !isError(a);
+
+/** Position of a value in a list; kind 1: last not above, −1: last not below, 0: equal. */
+function position(wanted: Cell, list: readonly Cell[], kind: number): number {
+  if (kind === 0) return list.findIndex((item) => sameKind(item, wanted) && compare(item, wanted) === 0);
+  let found = -1;
+  for (const [i, item] of list.entries()) {
+    if (!sameKind(item, wanted)) continue;
+    if (compare(item, wanted) * kind > 0) break;
+    found = i;
+  }
+  return found;
+}
+
+/** Row and column asked of INDEX; a single line takes its one number along itself. 0 means all. */
+const indexPlace = (
+  rows: Grid,
+  first: Operand | undefined,
+  second: Operand | undefined,
+): readonly [number, number] => {
+  const number = (of: Operand | undefined): number => (of === undefined ? 0 : Number(cell(of)));
+  if (second === undefined && rows.length === 1) return [1, number(first)];
+  return [number(first), second === undefined && rows[0]?.length === 1 ? 1 : number(second)];
+};
+
+const index: EagerFunction = ([source, rowArg, columnArg]) => {
+  const rows = grid(source);
+  const [row, column] = indexPlace(rows, rowArg, columnArg);
+  if (row > rows.length || column > (rows[0]?.length ?? 0) || row < 0 || column < 0)
+    return { error: '#REF!' };
+  const lines = row === 0 ? rows : rows.slice(row - 1, row);
+  const found = column === 0 ? lines : lines.map((line) => line.slice(column - 1, column));
+  return found.length === 1 && found[0]?.length === 1 ? (found[0][0] ?? null) : found;
+};
+
+const match: EagerFunction = ([wanted, list, kind]) => {
+  const found = position(cell(wanted), grid(list).flat(), kind === undefined ? 1 : Number(cell(kind)));
+  return found < 0 ? notFound : found + 1;
+};
+
+/** The line of `results` at a place of the lookup list, which runs down or across. */
+const lineAt = (results: Grid, at: number, isDown: boolean): Operand => {
+  const line = isDown ? results.slice(at, at + 1) : results.map((row) => row.slice(at, at + 1));
+  return line.length === 1 && line[0]?.length === 1 ? (line[0][0] ?? null) : line;
+};
+
+/** Nearest item on one side of the wanted value: side −1 below, 1 above. */
+function nearest(wanted: Cell, list: readonly Cell[], side: number): number {
+  const exact = position(wanted, list, 0);
+  if (exact >= 0) return exact;
+  let best = -1;
+  for (const [i, item] of list.entries()) {
+    if (!sameKind(item, wanted) || compare(item, wanted) * side < 0) continue;
+    const rival = list[best];
+    if (rival === undefined || compare(item, rival) * side < 0) best = i;
+  }
+  return best;
+}
+
+const xlookup: EagerFunction = ([wanted, list, results, ifMissing, mode]) => {
+  const lookup = grid(list);
+  const kind = mode === undefined ? 0 : Number(cell(mode));
+  const flat = lookup.flat();
+  const at = kind === 0 ? position(cell(wanted), flat, 0) : nearest(cell(wanted), flat, kind);
+  if (at < 0) return ifMissing ?? notFound;
+  return lineAt(grid(results), at, lookup.length > 1 || lookup[0]?.length === 1);
+};
+
+const vlookup: EagerFunction = ([wanted, table, column, near]) => {
+  const rows = grid(table);
+  const kind = near === undefined || cell(near) === true || cell(near) === 1 ? 1 : 0;
+  const at = position(
+    cell(wanted),
+    rows.map((row) => row[0] ?? null),
+    kind,
+  );
+  return at < 0 ? notFound : (rows[at]?.[Number(cell(column)) - 1] ?? { error: '#REF!' });
+};
+
+/** Numbers are most of what is asked for: compared as they are. */
+function ofNumbers(operator: string, wanted: number): (item: Cell) => boolean {
+  switch (operator) {
+    case '<>':
+      return (item) => item !== wanted;
+    case '<':
+      return (item) => typeof item === 'number' && item < wanted;
+    case '>':
+      return (item) => typeof item === 'number' && item > wanted;
+    case '<=':
+      return (item) => typeof item === 'number' && item <= wanted;
+    case '>=':
+      return (item) => typeof item === 'number' && item >= wanted;
+    default:
+      return (item) => item === wanted;
+  }
+}
+
+/** A criterion as SUMIFS reads it: ">=5", "<>x", "x", 5. */
+function criterion(of: Cell): (item: Cell) => boolean {
+  const [, operator = '=', rest = ''] =
+    typeof of === 'string' ? (/^(<=|>=|<>|=|<|>)?(.*)$/s.exec(of) ?? []) : [];
+  const wanted: Cell =
+    typeof of === 'string' ? (rest.trim() !== '' && Number.isFinite(Number(rest)) ? Number(rest) : rest) : of;
+  if (typeof wanted === 'number') return ofNumbers(operator, wanted);
+  return (item) => {
+    const equal =
+      wanted === '' ? item === null || item === '' : sameKind(item, wanted) && compare(item, wanted) === 0;
+    if (operator === '=') return equal;
+    if (operator === '<>') return !equal;
+    if (!sameKind(item, wanted)) return false;
+    const order = compare(item, wanted);
+    return operator === '<'
+      ? order < 0
+      : operator === '>'
+        ? order > 0
+        : operator === '<='
+          ? order <= 0
+          : order >= 0;
+  };
+}
+
+const chosen = (conditions: readonly (Operand | undefined)[], length: number): boolean[] => {
+  const keep = Array.from({ length }, () => true);
+  for (let i = 0; i + 1 < conditions.length; i += 2) {
+    const test = criterion(cell(conditions[i + 1]));
+    let at = 0;
+    for (const line of grid(conditions[i]))
+      for (const item of line) {
+        if (keep[at] === true && !test(item)) keep[at] = false;
+        at++;
+      }
+  }
+  return keep;
+};
+
+const picked = (values: readonly Cell[], conditions: readonly (Operand | undefined)[]): number[] => {
+  const keep = chosen(conditions, values.length);
+  return values.filter((value, at): value is number => keep[at] === true && typeof value === 'number');
+};
+const total = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0);
+
+export const LOOKUPS: Readonly<Record<string, EagerFunction>> = {
+  INDEX: index,
+  MATCH: match,
+  XLOOKUP: xlookup,
+  VLOOKUP: vlookup,
+  SUMIFS: ([values, ...conditions]) => total(picked(grid(values).flat(), conditions)),
+  SUMIF: ([range, test, values]) => total(picked(grid(values ?? range).flat(), [range, test])),
+  AVERAGEIFS: ([values, ...conditions]) => {
+    const xs = picked(grid(values).flat(), conditions);
+    return xs.length === 0 ? { error: '#DIV/0!' } : total(xs) / xs.length;
+  },
+  COUNTIFS: (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
+  COUNTIF: (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
+  ROWS: ([value]) => grid(value).length,
+  COLUMNS: ([value]) => grid(value)[0]?.length ?? 0,
+};

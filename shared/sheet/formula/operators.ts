@@ -1,0 +1,116 @@
+import type { Cell, CellError, Grid } from '../../base/values';
+import { isError, isGrid } from '../../base/values';
+import type { Operand } from './evaluate';
+
+/** Excel's operators on cells, and how they stretch over ranges. */
+
+export const toNumber = (cell: Cell): number | CellError => {
+  if (typeof cell === 'number') return cell;
+  if (cell === null) return 0;
+  if (typeof cell === 'boolean') return cell ? 1 : 0;
+  if (isError(cell)) return cell;
+  const trimmed = cell.trim();
+  const read = trimmed === '' ? NaN : Number(trimmed.endsWith('%') ? trimmed.slice(0, -1) : trimmed);
+  return Number.isFinite(read)
+    ? trimmed.endsWith('%')
+      ? read / 100
+      : read
+    : { error: '#VALUE!', message: `"${cell}" is not a number.` };
+};
+
+export const toText = (cell: Cell): string | CellError => {
+  if (cell === null) return '';
+  if (isError(cell)) return cell;
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  return typeof cell === 'number' ? String(Number(cell.toPrecision(15))) : cell;
+};
+
+/**
+ * Numbers come before text, text before FALSE and TRUE; text ignores letter case; a blank is 0, "" or FALSE.
+ */
+const rank = (cell: Cell): number => (typeof cell === 'number' ? 0 : typeof cell === 'string' ? 1 : 2);
+export function compare(a: Cell, b: Cell): number {
+  const left = a ?? (typeof b === 'string' ? '' : typeof b === 'boolean' ? false : 0);
+  const right = b ?? (typeof left === 'string' ? '' : typeof left === 'boolean' ? false : 0);
+  if (rank(left) !== rank(right)) return rank(left) - rank(right);
+  if (typeof left === 'string' && typeof right === 'string') {
+    const [x, y] = [left.toLowerCase(), right.toLowerCase()];
+    return x < y ? -1 : x > y ? 1 : 0;
+  }
+  return Number(left) - Number(right);
+}
+
+const arithmetic = (operator: string, x: number, y: number): Cell => {
+  switch (operator) {
+    case '+':
+      return x + y;
+    case '-':
+      return x - y;
+    case '*':
+      return x * y;
+    case '/':
+      return y === 0 ? { error: '#DIV/0!' } : x / y;
+    default: {
+      const power = x === 0 && y === 0 ? NaN : x ** y;
+      return Number.isFinite(power) ? power : { error: '#NUM!' };
+    }
+  }
+};
+
+const comparison = (operator: string, order: number): boolean => {
+  switch (operator) {
+    case '=':
+      return order === 0;
+    case '<>':
+      return order !== 0;
+    case '<':
+      return order < 0;
+    case '>':
+      return order > 0;
+    case '<=':
+      return order <= 0;
+    default:
+      return order >= 0;
+  }
+};
+
+function cellOperator(operator: string, a: Cell, b: Cell): Cell {
+  if (isError(a)) return a;
+  if (isError(b)) return b;
+  if (operator === '&') return `${String(toText(a))}${String(toText(b))}`;
+  if ('=<>'.includes(operator.charAt(0))) return comparison(operator, compare(a, b));
+  const x = toNumber(a);
+  if (isError(x)) return x;
+  const y = toNumber(b);
+  return isError(y) ? y : arithmetic(operator, x, y);
+}
+
+const heightOf = (value: Operand): number => (isGrid(value) ? value.length : 1);
+const widthOf = (value: Operand): number => (isGrid(value) ? (value[0]?.length ?? 0) : 1);
+const at = (value: Operand, row: number, column: number): Cell => {
+  if (!isGrid(value)) return value;
+  const line = value[value.length === 1 ? 0 : row];
+  const cell = line?.[line.length === 1 ? 0 : column];
+  return cell === undefined ? { error: '#N/A' } : cell;
+};
+
+/** Applies a cell function over operands that stretch to the largest of them. */
+export function stretch(operands: readonly Operand[], apply: (cells: readonly Cell[]) => Cell): Operand {
+  if (!operands.some(isGrid)) return apply(operands as readonly Cell[]);
+  const rows = Math.max(...operands.map(heightOf));
+  const columns = Math.max(...operands.map(widthOf));
+  const grid: Grid = Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (__, column) => apply(operands.map((value) => at(value, row, column)))),
+  );
+  return grid;
+}
+
+export const binary = (operator: string, a: Operand, b: Operand): Operand =>
+  stretch([a, b], ([x = null, y = null]) => cellOperator(operator, x, y));
+
+export const unary = (operator: string, of: Operand): Operand =>
+  stretch([of], ([cell = null]) => {
+    if (operator === '+') return cell;
+    const x = toNumber(cell);
+    return isError(x) ? x : operator === '%' ? x / 100 : -x;
+  });

@@ -1,8 +1,0 @@
-import { rearingSources } from './rearing';
-import { sources } from './source';
-import { timingBroodSources } from './timingBrood';
-
-export const bodySources = sources({
-  ...rearingSources,
-  ...timingBroodSources,
-});

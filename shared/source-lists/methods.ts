@@ -1,7 +1,0 @@
-import { sources } from './source';
-
-/** Sources that belong to no one family. */
-export const methodSources = sources({
-  PRACTICE: { citation: 'Common practice, no source', standing: 'practice' },
-  DEFINITION: { citation: 'Definition or exact arithmetic', standing: 'standard' },
-});

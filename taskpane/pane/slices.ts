@@ -1,0 +1,83 @@
+import type { Progress } from '../../shared/files/share';
+import type { Tell } from '../host/port';
+
+/** Long work on a file in slices: the pane stays awake, shows how far it is, and can be told to stop. */
+
+/** A slice this long is not felt; more pauses would only make the work slower. */
+const SLICE_MS = 24;
+
+const LABELS: Readonly<Record<Progress['step'], string>> = {
+  unpack: 'Unpacking the workbook',
+  read: 'Reading formulas and values',
+  write: 'Putting values in place',
+  page: 'Writing the page',
+  pack: 'Packing the copy',
+};
+/** Where each step begins and ends, of a hundred. */
+type Spans = Readonly<Record<Progress['step'], readonly [number, number]>>;
+export const LOOKING: Spans = {
+  unpack: [0, 30],
+  read: [30, 100],
+  write: [100, 100],
+  page: [100, 100],
+  pack: [100, 100],
+};
+export const MAKING: Spans = {
+  unpack: [0, 10],
+  read: [10, 50],
+  write: [50, 55],
+  page: [55, 75],
+  pack: [75, 100],
+};
+
+const pause = (): Promise<void> =>
+  new Promise((go) => {
+    setTimeout(go);
+  });
+
+/** undefined when the user stopped it. */
+export async function inSlices<R>(
+  steps: Generator<Progress, R>,
+  spans: Spans,
+  tell: Tell,
+  isStopped: () => boolean,
+): Promise<R | undefined> {
+  let begun = performance.now();
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    if (performance.now() - begun < SLICE_MS) continue;
+    const [from, to] = spans[step.value.step];
+    tell({
+      label: LABELS[step.value.step],
+      done: Math.round(from + (to - from) * step.value.done),
+      total: 100,
+      canStop: true,
+    });
+    await pause();
+    if (isStopped()) return undefined;
+    begun = performance.now();
+  }
+}
+
+interface Span {
+  readonly label: string;
+  readonly from: number;
+  readonly to: number;
+}
+/** The same for work that only says which share of it is done. */
+export async function inShares<R>(
+  steps: Generator<number, R>,
+  { label, from, to }: Span,
+  tell: Tell,
+  isStopped: () => boolean,
+): Promise<R | undefined> {
+  let begun = performance.now();
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    if (performance.now() - begun < SLICE_MS) continue;
+    tell({ label, done: Math.round(from + (to - from) * step.value), total: 100, canStop: true });
+    await pause();
+    if (isStopped()) return undefined;
+    begun = performance.now();
+  }
+}

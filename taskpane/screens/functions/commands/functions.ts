@@ -1,0 +1,163 @@
+import type { Family, SheetFunction } from '../../../../shared/functions/define';
+import type { Cell, Grid } from '../../../../shared/base/values';
+import { columnQuantities, draftOf, hasHeadings, sizeOf, unread } from '../state/answer';
+import type { Change, Command, Doors, Working } from '../../../pane/command';
+import { working } from '../../../pane/command';
+import type { FunctionsState, Reading } from '../state/functions';
+import { openFunction } from '../state/functions';
+import { HostProblem } from '../../../host/port';
+import type { State } from '../../../pane/state';
+import { hasWorkbook } from '../../../pane/state';
+import { typedText } from '../../../pane/typed';
+
+const inFunctions = (state: State, functions: Partial<FunctionsState>): State => ({
+  ...state,
+  functions: { ...state.functions, ...functions },
+});
+
+export const searchFunctions: Command<string> = {
+  name: 'searchFunctions',
+  label: 'Search',
+  perform: (state, search) => inFunctions(state, { search }),
+};
+
+export const chooseFamily: Command<Family | 'all'> = {
+  name: 'chooseFamily',
+  label: 'Subject',
+  perform: (state, family) => inFunctions(state, { family }),
+};
+
+export const openPage: Command<string> = {
+  name: 'openPage',
+  label: 'Open',
+  perform: (state, name) => ({
+    ...inFunctions(state, { open: name, texts: {}, readings: {} }),
+    notice: undefined,
+    question: undefined,
+    focus: 'function-title',
+  }),
+};
+
+export const closePage: Command = {
+  name: 'closePage',
+  label: 'All functions',
+  perform: (state) => ({
+    ...inFunctions(state, { open: undefined, texts: {}, readings: {} }),
+    notice: undefined,
+    question: undefined,
+    focus: 'function-search',
+  }),
+};
+
+/** Reads what the typed references hold, so that the answer can be shown before anything is inserted. */
+function withReadings(state: State): State | Working {
+  const fn = openFunction(state.functions);
+  const wanted = fn && hasWorkbook(state) ? unread(fn, state.functions) : [];
+  if (wanted.length === 0) return state;
+  return working(state, async (doors) => {
+    const readings: [string, Reading][] = await Promise.all(
+      wanted.map(async (reference): Promise<[string, Reading]> => [
+        reference,
+        await readOne(doors, reference),
+      ]),
+    );
+    return (now) =>
+      inFunctions(now, { readings: { ...now.functions.readings, ...Object.fromEntries(readings) } });
+  });
+}
+
+async function readOne(doors: Doors, reference: string): Promise<Reading> {
+  try {
+    return { kind: 'read', range: await doors.workbook.readReference(reference) };
+  } catch (error) {
+    if (error instanceof HostProblem) return { kind: 'failed', sentence: error.message };
+    throw error;
+  }
+}
+
+export const fillArgument: Command<{ readonly param: string; readonly text: string }> = {
+  name: 'fillArgument',
+  label: 'Type a value',
+  perform: (state, { param, text }) =>
+    withReadings(
+      inFunctions(
+        { ...state, notice: undefined, question: undefined },
+        { texts: { ...state.functions.texts, [param]: text } },
+      ),
+    ),
+};
+
+export const takeSelection: Command<string> = {
+  name: 'takeSelection',
+  label: 'Use selection',
+  perform: (state, param) =>
+    working({ ...state, notice: undefined, question: undefined }, async (doors) => {
+      const range = await doors.workbook.readSelection();
+      return (now) =>
+        inFunctions(now, {
+          texts: { ...now.functions.texts, [param]: range.reference },
+          readings: { ...now.functions.readings, [range.reference]: { kind: 'read', range } },
+        });
+    }),
+};
+
+export const useExample: Command<readonly (Cell | Grid)[]> = {
+  name: 'useExample',
+  label: 'Try these numbers',
+  perform: (state, args) => {
+    const fn = openFunction(state.functions);
+    if (!fn) return state;
+    const texts = Object.fromEntries(fn.params.map((param, i) => [param.name, typedText(args[i], param)]));
+    return { ...inFunctions(state, { texts, readings: {} }), focus: 'function-answer' };
+  },
+};
+
+function formatsFor(fn: SheetFunction, value: Cell | Grid): readonly string[] {
+  return columnQuantities(fn, sizeOf(value).columns).map(({ format }) => format);
+}
+
+function insert(state: State, mayReplace: boolean): State | Working {
+  const fn = openFunction(state.functions);
+  if (!fn || state.task) return state;
+  const draft = draftOf(fn, state.functions);
+  const value = draft.state.kind === 'answer' ? draft.state.value : 0;
+  const size = sizeOf(value);
+  return working({ ...state, question: undefined, notice: undefined }, async (doors): Promise<Change> => {
+    const outcome = await doors.workbook.insertFormula({
+      formula: draft.formula,
+      ...size,
+      formats: formatsFor(fn, value),
+      hasHeadings: hasHeadings(fn, state.functions.texts),
+      mayReplace,
+    });
+    if (outcome.kind === 'inserted')
+      return (now) => ({
+        ...now,
+        notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+      });
+    if (outcome.kind === 'refused')
+      return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
+    return (now) => ({
+      ...now,
+      focus: 'question',
+      question: {
+        text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
+        answers: [
+          { label: 'Replace it', act: 'insertAnyway' },
+          { label: 'Keep it', act: 'dismiss' },
+        ],
+      },
+    });
+  });
+}
+
+export const insertFormula: Command = {
+  name: 'insertFormula',
+  label: 'Insert into the selected cell',
+  perform: (state) => insert(state, false),
+};
+export const insertAnyway: Command = {
+  name: 'insertAnyway',
+  label: 'Replace it',
+  perform: (state) => insert(state, true),
+};

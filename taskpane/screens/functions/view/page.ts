@@ -1,0 +1,181 @@
+import { CAUTIONS } from '../../../../shared/functions/cautions';
+import { defaultText, expects, isRequired } from '../../../../shared/functions/describe';
+import type { NamedParam, SheetFunction } from '../../../../shared/functions/define';
+import { HEADINGS } from '../../../../shared/functions/define';
+import type { Draft } from '../state/answer';
+import { draftOf } from '../state/answer';
+import { closePage, fillArgument, insertFormula, takeSelection } from '../commands/functions';
+import type { Child, VNode } from '../../../pane/draw';
+import { h } from '../../../pane/draw';
+import { hasWorkbook, isFree } from '../../../pane/state';
+import { labelOf } from '../../../pane/show';
+import { answerView } from './answer';
+import { functionHelp } from './help';
+import type { Scene } from '../../../pane/parts';
+import { banner, button, hint, inputOf } from '../../../pane/parts';
+
+const fieldId = (param: NamedParam): string => `argument-${param.name}`;
+
+const label = (param: NamedParam): VNode => {
+  const unit = 'quantity' in param ? param.quantity.unit : '';
+  return h(
+    'label',
+    { for: fieldId(param) },
+    labelOf(param.name),
+    unit && !['text', 'pH'].includes(unit) && h('span', { class: 'unit' }, ` (${unit})`),
+    !isRequired(param) && h('span', { class: 'optional' }, ' – may be left out'),
+  );
+};
+
+const isMoment = (param: NamedParam): boolean => 'quantity' in param && /^date/.test(param.quantity.unit);
+
+const limits = (param: NamedParam): string => {
+  const fallback = defaultText(param);
+  const isListed = param.kind === 'choice' || param.kind === 'flag';
+  const form = isListed
+    ? ''
+    : ` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : expects(param)}.`;
+  return `${param.doc}${form}${fallback === undefined || isListed || /left out/i.test(param.doc) ? '' : ` Left out: ${fallback}.`}`;
+};
+
+const choiceBox = (param: NamedParam, options: readonly string[], { state, send }: Scene): VNode =>
+  h(
+    'select',
+    {
+      id: fieldId(param),
+      value: state.functions.texts[param.name] ?? '',
+      'aria-describedby': `${fieldId(param)}-hint`,
+      on: {
+        change: (event) => {
+          send(fillArgument, { param: param.name, text: inputOf(event) });
+        },
+      },
+    },
+    h('option', { value: '' }, isRequired(param) ? 'Choose…' : `As usual (${defaultText(param) ?? 'none'})`),
+    options.map((option) => h('option', { value: option }, option)),
+  );
+
+const textBox = (param: NamedParam, { state, send }: Scene): VNode =>
+  h('input', {
+    id: fieldId(param),
+    type: 'text',
+    autocomplete: 'off',
+    spellcheck: 'false',
+    value: state.functions.texts[param.name] ?? '',
+    inputmode: param.kind === 'number' && !isMoment(param) && !hasWorkbook(state) ? 'decimal' : undefined,
+    'aria-describedby': `${fieldId(param)}-hint`,
+    'aria-required': isRequired(param) ? 'true' : undefined,
+    on: {
+      input: (event) => {
+        send(fillArgument, { param: param.name, text: inputOf(event) });
+      },
+    },
+  });
+
+function argumentField(param: NamedParam, scene: Scene): VNode {
+  const { state, send } = scene;
+  const current = state.functions.texts[param.name] ?? '';
+  const words =
+    param.kind === 'choice' ? param.choices : param.kind === 'flag' ? ['TRUE', 'FALSE'] : undefined;
+  // A word taken from the sheet is no option of the box: then the field shows the reference as text.
+  const isBox = words !== undefined && (current === '' || words.includes(current));
+  const take =
+    hasWorkbook(state) &&
+    param.kind !== 'flag' &&
+    button(
+      'Use selection',
+      () => {
+        send(takeSelection, param.name);
+      },
+      { isOff: !isFree(state), says: `${labelOf(param.name)}: use the selected cells` },
+    );
+  return h(
+    'div',
+    { class: 'field', key: param.name },
+    label(param),
+    h('div', { class: 'with-button' }, isBox ? choiceBox(param, words, scene) : textBox(param, scene), take),
+    hint(`${fieldId(param)}-hint`, limits(param)),
+  );
+}
+
+const insertion = (draft: Draft, scene: Scene): Child => {
+  const { state, send } = scene;
+  if (!hasWorkbook(state))
+    return hint('function-insert-hint', 'Open Spawnbook in a workbook to insert this formula.');
+  const isOff = !isFree(state) || draft.state.kind === 'incomplete' || draft.state.kind === 'unreadable';
+  return h(
+    'div',
+    { class: 'actions' },
+    button(
+      insertFormula.label,
+      () => {
+        send(insertFormula);
+      },
+      { tone: 'main', isOff, id: 'function-insert' },
+    ),
+  );
+};
+
+/** The heading switch comes last in a call but is no question of the trade: it stays out of the way. */
+const argumentFields = (fn: SheetFunction, scene: Scene): Child => {
+  const asked = fn.params.filter((param) => param.name !== HEADINGS);
+  const required = asked.filter(isRequired);
+  const others = fn.params.filter((param) => !required.includes(param));
+  const hasFilledOther = others.some((param) => (scene.state.functions.texts[param.name] ?? '') !== '');
+  return [
+    required.map((param) => argumentField(param, scene)),
+    others.length > 0 &&
+      h(
+        'details',
+        { class: 'more', open: hasFilledOther || required.length === 0 ? true : undefined },
+        h(
+          'summary',
+          {},
+          others.length === 1
+            ? '1 more argument, may be left out'
+            : `${others.length} more arguments, may be left out`,
+        ),
+        others.map((param) => argumentField(param, scene)),
+      ),
+  ];
+};
+
+const cautions = (fn: SheetFunction): Child =>
+  fn.cautions.length > 0 &&
+  banner(
+    'warning',
+    h('strong', {}, 'Take care. '),
+    fn.cautions.map((key) => h('p', {}, CAUTIONS[key] ?? '')),
+  );
+
+export function functionPage(fn: SheetFunction, scene: Scene): readonly VNode[] {
+  const draft = draftOf(fn, scene.state.functions);
+  return [
+    h(
+      'div',
+      { class: 'back' },
+      button(
+        '‹ All functions',
+        () => {
+          scene.send(closePage);
+        },
+        { tone: 'quiet' },
+      ),
+    ),
+    h(
+      'h2',
+      { id: 'function-title', tabindex: '-1', class: 'function-name' },
+      fn.name.split('.').flatMap((part, i) => (i > 0 ? ['.', h('wbr'), part] : [part])),
+    ),
+    h('p', { class: 'lead' }, fn.summary),
+    h(
+      'section',
+      { class: 'block', 'aria-label': 'Fill in' },
+      argumentFields(fn, scene),
+      answerView(fn, draft, scene),
+      cautions(fn),
+      insertion(draft, scene),
+    ),
+    ...functionHelp(fn, scene),
+  ];
+}

@@ -1,0 +1,66 @@
+import type { Command, Doors, Working } from '../../../pane/command';
+import { working } from '../../../pane/command';
+import type { MendReport, Tell } from '../../../host/port';
+import type { Report } from '../state/messages';
+import { reportOf } from '../state/messages';
+import type { State } from '../../../pane/state';
+import { isFree } from '../../../pane/state';
+
+const begun = (state: State, label: string): State => ({
+  ...state,
+  notice: undefined,
+  question: undefined,
+  task: { label, done: 0, total: 1 },
+});
+
+async function look({ workbook, errors }: Doors, tell: Tell): Promise<Report> {
+  return reportOf(await workbook.scanCalls(tell), errors.list());
+}
+
+export const lookThrough: Command = {
+  name: 'lookThrough',
+  label: 'Look through the workbook',
+  perform: (state): State | Working => {
+    if (!isFree(state)) return state;
+    return working(begun(state, 'Reading the workbook'), async (doors, tell) => {
+      const report = await look(doors, tell);
+      return (now) => ({ ...now, messages: { report, mended: undefined } });
+    });
+  },
+};
+
+const cells = (n: number): string => (n === 1 ? '1 cell' : `${n} cells`);
+export const mendedText = ({ mended, left }: MendReport): string =>
+  left.length === 0
+    ? `${cells(mended)} re-entered.`
+    : `${cells(mended)} re-entered, ${cells(left.length)} left as before; the reasons are below.`;
+
+export const repair: Command = {
+  name: 'repair',
+  label: 'Re-enter formulas',
+  perform: (state): State | Working => {
+    const repairs = state.messages.report?.repairs ?? [];
+    if (!isFree(state) || repairs.length === 0) return state;
+    return working(begun(state, 'Re-entering formulas'), async (doors, tell) => {
+      const mended = await doors.workbook.mend(repairs, tell);
+      const report = await look(doors, tell);
+      return (now) => ({
+        ...now,
+        messages: { report, mended },
+        notice: { tone: mended.left.length === 0 ? 'good' : 'warning', text: mendedText(mended) },
+      });
+    });
+  },
+};
+
+export const goToCell: Command<{ readonly sheet: string; readonly address: string }> = {
+  name: 'goToCell',
+  label: 'Go to the cell',
+  perform: (state, { sheet, address }) => {
+    if (!isFree(state)) return state;
+    return working({ ...state, notice: undefined }, async ({ workbook }) => {
+      await workbook.goTo(sheet, address);
+      return (now) => now;
+    });
+  },
+};

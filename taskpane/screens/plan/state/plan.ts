@@ -1,0 +1,89 @@
+import type { FieldKey, PlanField } from '../../../../shared/run/fields';
+import { PLAN_FIELDS, planFieldList } from '../../../../shared/run/fields';
+import type { PlanForm } from '../../../../shared/run/form';
+import { isoDateOfSerial, readPlanForm } from '../../../../shared/run/form';
+
+export interface PlanState {
+  /** What stands in each field, as typed. */
+  readonly texts: PlanTexts;
+  /** Fields the user has left or changed: only these complain before the user asks for the plan. */
+  readonly touched: ReadonlySet<string>;
+  readonly isAsked: boolean;
+}
+export type PlanTexts = Readonly<Record<FieldKey, string>>;
+
+const two = (n: number): string => String(n).padStart(2, '0');
+export const clockText = (hour: number): string =>
+  `${two(Math.floor(hour))}:${two(Math.round((hour % 1) * 60))}`;
+
+function initialText(field: PlanField): string {
+  if (field.initial === undefined) return '';
+  return field.kind === 'hour' && typeof field.initial === 'number'
+    ? clockText(field.initial)
+    : String(field.initial);
+}
+
+const textsOf = (given: Partial<PlanTexts>): PlanTexts =>
+  Object.fromEntries(
+    planFieldList.map((field) => [field.key, given[field.key as FieldKey] ?? initialText(field)]),
+  ) as Record<FieldKey, string>;
+
+/** Two months ahead leaves time for goods, fish and water. */
+const USUAL_DAYS_AHEAD = 60;
+
+export const initialPlan = (today: number): PlanState => ({
+  texts: textsOf({ plannedOn: isoDateOfSerial(today), wantedOn: isoDateOfSerial(today + USUAL_DAYS_AHEAD) }),
+  touched: new Set(),
+  isAsked: false,
+});
+
+/** An invented small hatchery, to see what a plan looks like. */
+export const exampleTexts = (texts: PlanTexts): PlanTexts => ({
+  ...texts,
+  hatchery: 'Kingfisher Creek',
+  product: 'fry',
+  wanted: '60000',
+  females: '6',
+  femaleWeight: '1.2',
+  males: '4',
+  vats: '8',
+  vatLitres: '1000',
+  temperature: '27',
+  ph: '6.2',
+  phWanted: '7',
+  alkalinity: '1.1',
+});
+
+export interface Reading {
+  readonly form: PlanForm | undefined;
+  readonly faults: ReadonlyMap<string, string>;
+}
+
+const known = new WeakMap<PlanTexts, Reading>();
+
+/** The typed form, checked. Remembered per texts, because several views ask. */
+export function readForm(texts: PlanTexts): Reading {
+  let reading = known.get(texts);
+  if (!reading) {
+    const result = readPlanForm(texts);
+    reading =
+      'form' in result
+        ? { form: result.form, faults: new Map() }
+        : { form: undefined, faults: new Map(result.faults.map(({ field, message }) => [field, message])) };
+    known.set(texts, reading);
+  }
+  return reading;
+}
+
+/** The sentence beside a field, when it is time to show it. */
+export function faultShown(plan: PlanState, key: string): string | undefined {
+  return plan.isAsked || plan.touched.has(key) ? readForm(plan.texts).faults.get(key) : undefined;
+}
+
+/** The first field, in the order of the form, that cannot be used. */
+export const firstFault = (texts: PlanTexts): string | undefined => {
+  const { faults } = readForm(texts);
+  return planFieldList.find((field) => faults.has(field.key))?.key;
+};
+
+export const isFieldKey = (key: string): key is FieldKey => key in PLAN_FIELDS;

@@ -1,0 +1,116 @@
+import type { Change, Command, Doors, Working } from '../../../pane/command';
+import { working } from '../../../pane/command';
+import type { Tell } from '../../../host/port';
+import type { RangeCells } from '../../../../shared/records';
+import { formOfInput } from '../state/form';
+import type { Again } from '../state/season';
+import type { State } from '../../../pane/state';
+import { isFree } from '../../../pane/state';
+import { inSeason } from './season';
+import { planner } from './plan';
+import { begun, stoppedAt } from '../../share/commands/share';
+
+/** Planning again from a season that stands in the workbook. Its sheets are only read. */
+
+const NONE =
+  'No season was found in this workbook. One that was written from here has the sheets ' +
+  '“Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
+const failed =
+  (text: string): Change =>
+  (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });
+
+/** undefined when the user stopped it. */
+async function sheetsOf(
+  names: readonly string[],
+  { workbook }: Doors,
+  tell: Tell,
+  isStopped: () => boolean,
+): Promise<readonly RangeCells[] | undefined> {
+  const sheets: RangeCells[] = [];
+  for (const [done, sheet] of names.entries()) {
+    const says: Tell = () => {
+      tell({
+        label: 'Reading the season',
+        done: Math.round((100 * done) / names.length),
+        total: 100,
+        canStop: true,
+      });
+    };
+    says({ label: '', done, total: names.length });
+    const reading = await workbook.readCells({ sheet }, says, isStopped);
+    if (!reading || isStopped()) return undefined;
+    sheets.push(...reading.sheets);
+  }
+  return sheets;
+}
+
+async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
+  const { readSeason, seasonSheetNames } = await planner();
+  const sheets = await sheetsOf(seasonSheetNames(again.chosen), doors, tell, isStopped);
+  if (!sheets) return stoppedAt('season-again');
+  const today = doors.today();
+  const reading = readSeason(sheets, again.chosen, today);
+  if (reading.kind === 'unreadable')
+    return (now) => ({
+      ...inSeason(now, { again: { ...again, read: undefined, faults: reading.faults } }),
+      focus: 'season-read',
+    });
+  const found: Again = {
+    ...again,
+    faults: [],
+    read: { suffix: again.chosen, before: reading.before, said: reading.said },
+  };
+  return (now) => ({
+    ...inSeason(now, {
+      again: found,
+      form: formOfInput(reading.input, today),
+      page: 0,
+      touched: new Set(),
+      isAsked: true,
+      made: undefined,
+    }),
+    focus: 'season-read',
+  });
+}
+
+async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
+  const [{ seasonsIn }, names] = await Promise.all([planner(), doors.workbook.listSheets()]);
+  const seasons = seasonsIn(names);
+  const chosen = seasons.at(-1);
+  if (chosen === undefined) return failed(NONE);
+  const again: Again = { seasons, chosen, read: undefined, faults: [] };
+  if (seasons.length === 1) return read(again, doors, tell, isStopped);
+  return (now) => ({ ...inSeason(now, { again }), focus: 'season-which' });
+}
+
+const start = (state: State, work: Working['work']): State | Working =>
+  isFree(state) ? working(begun(inSeason(state, { mode: 'season' }), 'Reading the season'), work) : state;
+
+export const planAgain: Command = {
+  name: 'planAgain',
+  label: 'Plan again from this workbook',
+  perform: (state) => start(state, find),
+};
+
+export const chooseSeason: Command<string> = {
+  name: 'chooseSeason',
+  label: 'Which season',
+  perform: (state, chosen) =>
+    state.season.again ? inSeason(state, { again: { ...state.season.again, chosen } }) : state,
+};
+
+export const readChosenSeason: Command = {
+  name: 'readChosenSeason',
+  label: 'Read this season',
+  perform: (state) => {
+    const { again } = state.season;
+    return again ? start(state, (doors, tell, isStopped) => read(again, doors, tell, isStopped)) : state;
+  },
+};
+
+/** The form stays as it is; the new plan is then compared with nothing. */
+export const forgetSeason: Command = {
+  name: 'forgetSeason',
+  label: 'Plan without comparing',
+  perform: (state) => ({ ...inSeason(state, { again: undefined }), focus: 'season-again' }),
+};

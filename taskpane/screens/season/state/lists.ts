@@ -1,0 +1,139 @@
+import { isoDateOfSerial } from '../../../../shared/run/form';
+import type { OrderKey } from './fields';
+
+/** Vats and fish as lines of text: typed, or pasted straight from a sheet. */
+
+export const LISTS = ['vats', 'females', 'males'] as const;
+export type ListKey = (typeof LISTS)[number];
+
+export interface ListLine {
+  /** As an editor counts them, from 1. */
+  readonly line: number;
+  readonly entry: Readonly<Record<string, unknown>>;
+  /** Said instead of the order book's sentence, where the line itself is the trouble. */
+  readonly fault?: string;
+}
+
+/**
+ * Columns stand apart by a tab, a semicolon, a comma with a space, or two spaces; a lone comma may be a
+ * decimal comma and is tried last.
+ */
+const SEPARATORS: readonly RegExp[] = [/\t/, /;/, /,\s+/, /\s{2,}/, /,/];
+const partsOf = (line: string): readonly string[] =>
+  line.split(SEPARATORS.find((separator) => separator.test(line)) ?? /$^/).map((part) => part.trim());
+
+const HEADING = /^(name|order|tag|vat|female|male|fish|nr|no\.?|number)s?$/i;
+const isHeading = (parts: readonly string[]): boolean =>
+  HEADING.test(parts[0] ?? '') && !parts.some((part) => /\d/.test(part));
+
+/** "1 000 L" → "1000": what sheets and people put around a number. */
+const plainNumber = (text: string | undefined): string | undefined =>
+  text?.replace(/(\d)[\s\u00a0\u202f](?=\d{3}\b)/g, '$1').replace(/\s*(l|litres?|kg)$/i, '') || undefined;
+
+const looksLikeDay = (text: string): boolean =>
+  /^\d{4}-\d{1,2}-\d{1,2}$|^\d{5}$|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/.test(text);
+/** A pasted date may be the number a sheet keeps for it. */
+const dayOf = (text: string): string | number => (/^\d{5}$/.test(text) ? Number(text) : text);
+/** Family and last use follow the tag in either order. */
+function kinAndUse(parts: readonly string[]): {
+  readonly family?: string;
+  readonly lastUsed?: string | number;
+} {
+  const given = parts.filter((part) => part !== '');
+  const [day, family] = [given.find(looksLikeDay), given.find((part) => !looksLikeDay(part))];
+  return {
+    ...(family === undefined ? {} : { family }),
+    ...(day === undefined ? {} : { lastUsed: dayOf(day) }),
+  };
+}
+
+const READERS: Readonly<Record<ListKey, (parts: readonly string[]) => ListLine['entry']>> = {
+  vats: ([name, litres, ...holds]) => {
+    const stages = holds
+      .flatMap((part) => part.toLowerCase().split(/[\s,/+]+/))
+      .filter((word) => word !== '' && word !== 'and');
+    return { name, litres: plainNumber(litres), ...(stages.length > 0 ? { holds: stages } : {}) };
+  },
+  females: ([tag, kilograms, ...rest]) => ({ tag, kilograms: plainNumber(kilograms), ...kinAndUse(rest) }),
+  males: ([tag, ...rest]) => ({ tag, ...kinAndUse(rest) }),
+};
+const LEAST_PARTS: Readonly<Record<ListKey, number>> = { vats: 2, females: 2, males: 1 };
+
+function faultOf(list: ListKey, parts: readonly string[]): string | undefined {
+  if (parts.length < LEAST_PARTS[list])
+    return `“${(parts[0] ?? '').slice(0, 40)}” has no ${list === 'vats' ? 'litres' : 'weight'}. Put a tab, a semicolon or a comma and a space between the columns.`;
+  const most = list === 'females' ? 4 : 3;
+  return list !== 'vats' && parts.filter(Boolean).length > most
+    ? `has ${parts.length} columns; at most ${most} are read.`
+    : undefined;
+}
+
+const known = new Map<ListKey, { readonly text: string; readonly lines: readonly ListLine[] }>();
+
+/** The lines that say something; a first line of headings is passed over. */
+export function readLines(list: ListKey, text: string): readonly ListLine[] {
+  const last = known.get(list);
+  if (last?.text === text) return last.lines;
+  const all = text
+    .split(/\r?\n/)
+    .map((words, i) => ({ words: words.trim(), parts: partsOf(words.trim()), line: i + 1 }))
+    .filter(({ words }) => words !== '');
+  const rows = all[0] && isHeading(all[0].parts) ? all.slice(1) : all;
+  const lines = rows.map(({ parts, line }): ListLine => {
+    const fault = faultOf(list, parts);
+    return { line, entry: READERS[list](parts), ...(fault === undefined ? {} : { fault }) };
+  });
+  known.set(list, { text, lines });
+  return lines;
+}
+
+const numberIn = (value: unknown): number =>
+  typeof value === 'string' ? Number(value.replace(',', '.')) : typeof value === 'number' ? value : NaN;
+const total = (lines: readonly ListLine[], key: string): number =>
+  lines.reduce((sum, { entry }) => sum + (numberIn(entry[key]) || 0), 0);
+const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+/** What was read, to be seen while typing: 9 females, 10.4 kg. */
+export function echoOf(list: ListKey, text: string): string {
+  const lines = readLines(list, text);
+  if (lines.length === 0) return 'Nothing yet.';
+  if (list === 'vats')
+    return `${counted(lines.length, 'vat', 'vats')}, ${Math.round(total(lines, 'litres')).toLocaleString('en').replaceAll(',', '\u202f')} L`;
+  const families = new Set(lines.map(({ entry }) => entry.family).filter((family) => family !== undefined))
+    .size;
+  const kin = families > 0 ? `, ${counted(families, 'family', 'families')}` : '';
+  const weight = list === 'females' ? `, ${Number(total(lines, 'kilograms').toFixed(1))} kg` : '';
+  return `${counted(lines.length, list.slice(0, -1), list)}${weight}${kin}`;
+}
+
+/** Lines as they would be typed. */
+export const linesText = (rows: readonly (readonly (string | undefined)[])[]): string =>
+  rows
+    .map((row) => {
+      const parts = row.map((part) => part ?? '');
+      while (parts.length > 1 && parts.at(-1) === '') parts.pop();
+      return parts.join('; ');
+    })
+    .join('\n');
+
+/** Orders as rows of a sheet: name, fish, number, day, weight, price, and yes for fish to breed from. */
+export function readOrderLines(
+  text: string,
+): readonly { readonly texts: Readonly<Record<OrderKey, string>>; readonly forBreeding: boolean }[] {
+  const rows = text
+    .split(/\r?\n/)
+    .map((line) => partsOf(line.trim()))
+    .filter((parts) => parts.some((part) => part !== ''));
+  return (rows[0] && isHeading(rows[0]) ? rows.slice(1) : rows).map((parts) => {
+    const [name = '', product = '', number = '', due = '', grams = '', price = '', breeding = ''] = parts;
+    const fish = /^fingerling/i.test(product) ? 'fingerlings' : /^(fry)?$/i.test(product) ? 'fry' : product;
+    return {
+      texts: { name, product: fish, number: plainNumber(number) ?? '', due: dueOf(due), grams, price },
+      forBreeding: /^(yes|y|x|true)$/i.test(breeding),
+    };
+  });
+}
+const dueOf = (text: string): string => (/^\d{5}$/.test(text) ? isoDateOfSerial(Number(text)) : text);
+
+/** Days off: dates with anything between them. */
+export const daysIn = (text: string): readonly string[] => text.split(/[\s;,]+/).filter(Boolean);

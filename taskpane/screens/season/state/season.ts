@@ -1,0 +1,123 @@
+import type { OrderBook, PlanBefore, SeasonBook, SeasonChange } from '../../../../shared/season';
+import { isoDateOfSerial } from '../../../../shared/run/form';
+import type { Faults } from './faults';
+import { faultsOf } from './faults';
+import type { SeasonForm } from './form';
+import { formOfInput, initialForm } from './form';
+
+export const PLAN_MODES = ['run', 'season'] as const;
+export type PlanMode = (typeof PLAN_MODES)[number];
+
+export interface SeasonState {
+  readonly mode: PlanMode;
+  /** The day the pane was opened, as a serial. */
+  readonly today: number;
+  readonly form: SeasonForm;
+  /** Ids of fields the user has left: only these complain before the plan is asked for. */
+  readonly touched: ReadonlySet<string>;
+  readonly isAsked: boolean;
+  /** The page of orders on show, from 0. */
+  readonly page: number;
+  /** Rows of a sheet to become orders. */
+  readonly pasted: string;
+  readonly made: Made | undefined;
+  readonly again: Again | undefined;
+}
+
+/** A plan, and the form it was made from: another form since then makes it outdated. */
+export interface Made {
+  readonly form: SeasonForm;
+  readonly book: OrderBook;
+  readonly plan: SeasonBook;
+  /** Against the season in the workbook, when it was planned again. */
+  readonly changes: readonly SeasonChange[] | undefined;
+}
+
+/** What was read of a season in the workbook. */
+export interface Again {
+  /** Seasons found, by what stands behind their sheets' names; the newest last. */
+  readonly seasons: readonly string[];
+  readonly chosen: string;
+  readonly read: AgainRead | undefined;
+  readonly faults: readonly string[];
+}
+export interface AgainRead {
+  readonly suffix: string;
+  /** The plan that stands in the workbook, to compare with. */
+  readonly before: PlanBefore;
+  readonly said: readonly string[];
+}
+
+export const initialSeason = (today: number): SeasonState => ({
+  mode: 'run',
+  today,
+  form: initialForm(today),
+  touched: new Set(),
+  isAsked: false,
+  page: 0,
+  pasted: '',
+  made: undefined,
+  again: undefined,
+});
+
+export const isOutdated = ({ made, form }: SeasonState): boolean => made !== undefined && made.form !== form;
+
+/** So many orders stand on one page: a thousand at once would make the pane crawl. */
+export const ROWS_SHOWN = 10;
+export const pagesOf = ({ orders }: SeasonForm): number => Math.max(1, Math.ceil(orders.length / ROWS_SHOWN));
+
+const NONE: readonly string[] = [];
+/** The sentences beside a field, when it is time to show them. */
+export function seasonFaults({ form, touched, isAsked }: SeasonState, id: string): readonly string[] {
+  if (!isAsked && !touched.has(id)) return NONE;
+  const faults: Faults = faultsOf(form);
+  return faults.get(id) ?? NONE;
+}
+
+const days = (today: number, ahead: number): string => isoDateOfSerial(today + ahead);
+
+/** An invented small hatchery with four orders in one season. */
+export const exampleForm = (today: number): SeasonForm =>
+  formOfInput(
+    {
+      hatchery: 'Alder Bend Hatchery',
+      plannedOn: days(today, 0),
+      orders: [
+        { name: 'Two Mills farm', product: 'fingerlings', number: 15_000, due: days(today, 82), price: 0.12 },
+        { name: 'School ponds', product: 'fry', number: 30_000, due: days(today, 68), price: 0.03 },
+        {
+          name: 'Sandpit growers',
+          product: 'fingerlings',
+          number: 12_000,
+          due: days(today, 138),
+          price: 0.13,
+        },
+        { name: 'Marsh cooperative', product: 'fry', number: 40_000, due: days(today, 125), price: 0.03 },
+      ],
+      vats: Array.from({ length: 6 }, (_, i) => ({ name: `Vat ${i + 1}`, litres: i < 4 ? 1000 : 600 })),
+      females: [1.1, 1.4, 0.9, 1.2, 1.6, 1.0, 1.3, 1.1, 0.8].map((kilograms, i) => ({
+        tag: `F${i + 1}`,
+        kilograms,
+        family: `line ${'ABC'.charAt(i % 3)}`,
+      })),
+      males: Array.from({ length: 8 }, (_, i) => ({
+        tag: `M${i + 1}`,
+        family: `line ${'ABC'.charAt((i + 1) % 3)}`,
+      })),
+      temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 26.5, 26.5, 27, 26.5, 26],
+      staff: { weekdays: [1, 2, 3, 4, 5, 6] },
+      spare: 0.3,
+      prices: {
+        cystsPerKilogram: 60,
+        feedPerKilogram: 2,
+        hormonePerMillilitre: 3,
+        male: 8,
+        perRun: 40,
+        perVatDay: 0.5,
+        perMonth: 300,
+        atHand: 1500,
+      },
+      water: { ph: 6.4, phWanted: 7, alkalinity: 1.2 },
+    },
+    today,
+  );

@@ -1,0 +1,95 @@
+import { chooseSeason, forgetSeason, readChosenSeason } from '../commands/again';
+import type { Child } from '../../../pane/draw';
+import { h } from '../../../pane/draw';
+import type { Again } from '../state/season';
+import type { Scene } from '../../../pane/parts';
+import { banner, button, inputOf } from '../../../pane/parts';
+
+/** What was read of the season in the workbook, and which one when there are several. */
+
+const nameOf = (suffix: string): string =>
+  suffix.trim() === ''
+    ? 'The first (“Setup”, “Runs” …)'
+    : `“${suffix.trim()}” (“Setup${suffix}”, “Runs${suffix}” …)`;
+
+const whichView = ({ seasons, chosen }: Again, { state, send }: Scene): Child =>
+  seasons.length > 1 &&
+  h(
+    'div',
+    { class: 'field' },
+    h('label', { for: 'season-which' }, 'Which season'),
+    h(
+      'div',
+      { class: 'with-button' },
+      h(
+        'select',
+        {
+          id: 'season-which',
+          value: chosen,
+          on: {
+            change: (event) => {
+              send(chooseSeason, inputOf(event));
+            },
+          },
+        },
+        seasons.map((suffix) => h('option', { value: suffix }, nameOf(suffix))),
+      ),
+      button(
+        readChosenSeason.label,
+        () => {
+          send(readChosenSeason);
+        },
+        { tone: 'main', isOff: state.task !== undefined },
+      ),
+    ),
+  );
+
+const readView = ({ read, faults }: Again, { send }: Scene): Child => {
+  if (faults.length > 0)
+    return banner(
+      'bad',
+      faults.map((fault) => h('p', {}, fault)),
+    );
+  return (
+    read && [
+      banner(
+        'good',
+        h(
+          'p',
+          {},
+          'The season was read; the form below shows it as it stands now. Change what is ' +
+            'different, then work the plan out. The sheets stay as they are.',
+        ),
+      ),
+      read.said.length > 0 &&
+        h(
+          'ul',
+          { class: 'said' },
+          read.said.map((sentence) => h('li', {}, sentence)),
+        ),
+      h(
+        'div',
+        { class: 'quick' },
+        button(
+          forgetSeason.label,
+          () => {
+            send(forgetSeason);
+          },
+          { tone: 'quiet' },
+        ),
+      ),
+    ]
+  );
+};
+
+export function againView(scene: Scene): Child {
+  const { again } = scene.state.season;
+  if (!again) return undefined;
+  return h(
+    'section',
+    { class: 'block', key: 'again' },
+    h('h3', {}, 'Planning again'),
+    whichView(again, scene),
+    h('div', { id: 'season-read', class: 'stack', tabindex: '-1' }, readView(again, scene)),
+  );
+}

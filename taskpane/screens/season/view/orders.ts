@@ -1,0 +1,278 @@
+import { isoDateOfSerial } from '../../../../shared/run/form';
+import {
+  addOrder,
+  addPasted,
+  duplicateOrder,
+  fillOrder,
+  fillPasted,
+  removeOrder,
+  removeUnderway,
+  showOrders,
+  toggleBreeding,
+  usePublished,
+} from '../commands/season';
+import { useOwnRates } from '../commands/rates';
+import type { Child, VNode } from '../../../pane/draw';
+import { h } from '../../../pane/draw';
+import { KEPT, ORDERS, UNDERWAY, orderFieldId } from '../state/faults';
+import { ORDER_FIELDS, ORDER_KEYS } from '../state/fields';
+import type { OrderRow } from '../state/form';
+import { ownFigures } from '../state/form';
+import { ROWS_SHOWN, pagesOf, seasonFaults } from '../state/season';
+import { grouped } from '../../../pane/show';
+import { hasWorkbook } from '../../../pane/state';
+import type { Scene } from '../../../pane/parts';
+import { button, hint, inputOf } from '../../../pane/parts';
+import { askedField, faultsView } from './fields';
+
+/** Orders, page by page; runs under way; figures of the hatchery's own. */
+
+function orderView(row: OrderRow, place: number, scene: Scene): VNode {
+  const { state, send } = scene;
+  const name = row.texts.name.trim() || `order ${place + 1}`;
+  const breeding = orderFieldId(row, 'forBreeding');
+  return h(
+    'li',
+    { class: 'order', key: `order-${row.id}`, role: 'group', 'aria-label': `Order ${place + 1}` },
+    h('p', { class: 'order-number', 'aria-hidden': 'true' }, `Order ${place + 1}`),
+    h(
+      'div',
+      { class: 'fields' },
+      ORDER_KEYS.map((key) => {
+        const id = orderFieldId(row, key);
+        const fill = (text: string): void => {
+          if (text !== row.texts[key]) send(fillOrder, { id: row.id, key, text });
+        };
+        return askedField(
+          {
+            id,
+            field: ORDER_FIELDS[key],
+            text: row.texts[key],
+            faults: seasonFaults(state.season, id),
+            fill,
+            isWide: key === 'name',
+          },
+          scene,
+        );
+      }),
+    ),
+    h(
+      'div',
+      { class: 'order-foot' },
+      h(
+        'div',
+        { class: 'tick' },
+        h('input', {
+          type: 'checkbox',
+          id: breeding,
+          checked: row.forBreeding,
+          on: {
+            change: () => {
+              send(toggleBreeding, row.id);
+            },
+          },
+        }),
+        h('div', { class: 'tick-text' }, h('label', { for: breeding }, 'To become brood fish')),
+      ),
+      button(
+        duplicateOrder.label,
+        () => {
+          send(duplicateOrder, row.id);
+        },
+        { tone: 'quiet', says: `Duplicate ${name}` },
+      ),
+      button(
+        removeOrder.label,
+        () => {
+          send(removeOrder, row.id);
+        },
+        { tone: 'quiet', says: `Remove ${name}` },
+      ),
+    ),
+  );
+}
+
+function pager({ state, send }: Scene): Child {
+  const { form, page } = state.season;
+  const pages = pagesOf(form);
+  if (pages === 1) return undefined;
+  const [first, last] = [page * ROWS_SHOWN + 1, Math.min(form.orders.length, (page + 1) * ROWS_SHOWN)];
+  const turn = (face: string, to: number, says: string): VNode =>
+    button(
+      face,
+      () => {
+        send(showOrders, to);
+      },
+      { isOff: to < 0 || to >= pages, says },
+    );
+  return h(
+    'div',
+    { class: 'pager' },
+    turn('‹', page - 1, 'Orders before these'),
+    h('p', {}, `${first}–${last} of ${grouped(form.orders.length)} orders`),
+    turn('›', page + 1, 'Orders after these'),
+  );
+}
+
+const pasteView = ({ state, send }: Scene): VNode =>
+  h(
+    'details',
+    { class: 'more' },
+    h('summary', {}, 'Many orders from a sheet'),
+    h(
+      'div',
+      { class: 'field' },
+      h('label', { for: 'season-pasted' }, 'Rows of orders'),
+      hint(
+        'season-pasted-hint',
+        'Name; fry or fingerlings; number; due on (2027-03-31); weight in g; price. Copy the ' +
+          'rows in a sheet and paste them.',
+      ),
+      h('textarea', {
+        id: 'season-pasted',
+        rows: 4,
+        value: state.season.pasted,
+        spellcheck: 'false',
+        autocomplete: 'off',
+        'aria-describedby': 'season-pasted-hint',
+        placeholder: 'Pond club; fry; 20000; 2027-03-31',
+        on: {
+          input: (event) => {
+            send(fillPasted, inputOf(event));
+          },
+        },
+      }),
+      h(
+        'div',
+        { class: 'actions' },
+        button(
+          addPasted.label,
+          () => {
+            send(addPasted);
+          },
+          { id: 'season-add-pasted' },
+        ),
+      ),
+    ),
+  );
+
+export function ordersView(scene: Scene): VNode {
+  const { form, page } = scene.state.season;
+  const first = page * ROWS_SHOWN;
+  return h(
+    'fieldset',
+    { key: 'orders', id: ORDERS, tabindex: '-1' },
+    h('legend', {}, 'Orders'),
+    faultsView(ORDERS, seasonFaults(scene.state.season, ORDERS)),
+    pager(scene),
+    h(
+      'ol',
+      { class: 'orders', start: first + 1 },
+      form.orders.slice(first, first + ROWS_SHOWN).map((row, i) => orderView(row, first + i, scene)),
+    ),
+    hint('season-orders-hint', 'Weight and price may stay empty. Give each order its own name.'),
+    pasteView(scene),
+    h(
+      'div',
+      { class: 'actions' },
+      button(
+        addOrder.label,
+        () => {
+          scene.send(addOrder);
+        },
+        { id: 'season-add-order' },
+      ),
+    ),
+  );
+}
+
+const words = (value: unknown): string =>
+  Array.isArray(value)
+    ? value.join(', ')
+    : typeof value === 'string' || typeof value === 'number'
+      ? String(value)
+      : '';
+const dayText = (value: unknown): string =>
+  typeof value === 'number' ? isoDateOfSerial(value) : words(value);
+function runWords(run: Readonly<Record<string, unknown>>): string {
+  const fish = typeof run.fish === 'number' ? `${grouped(Math.round(run.fish))} fish` : words(run.fish);
+  return `${fish} in ${words(run.vats)}, until ${dayText(run.until)}`;
+}
+
+/** Read from the workbook; what is not true any more can be taken out. */
+export function underwayView({ state, send }: Scene): Child {
+  const { underway } = state.season.form;
+  const faults = seasonFaults(state.season, UNDERWAY);
+  if (underway.length === 0 && faults.length === 0) return undefined;
+  return h(
+    'fieldset',
+    { key: 'underway', id: UNDERWAY, tabindex: '-1' },
+    h('legend', {}, 'Runs under way'),
+    faultsView(UNDERWAY, faults),
+    h(
+      'ul',
+      { class: 'underway' },
+      underway.map((run, i) =>
+        h(
+          'li',
+          {},
+          h(
+            'div',
+            { class: 'what' },
+            h('strong', {}, words(run.order)),
+            h('p', { class: 'hint' }, runWords(run)),
+          ),
+          button(
+            removeUnderway.label,
+            () => {
+              send(removeUnderway, i);
+            },
+            { tone: 'quiet', says: `Take out the run for ${words(run.order)}` },
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+export function keptView({ state, send }: Scene): Child {
+  const own = ownFigures(state.season.form);
+  const faults = seasonFaults(state.season, KEPT);
+  const isOpen = hasWorkbook(state);
+  if (own === 0 && faults.length === 0 && !isOpen) return undefined;
+  const isOff = state.task !== undefined;
+  return h(
+    'fieldset',
+    { key: 'kept', id: KEPT, tabindex: '-1' },
+    h('legend', {}, 'Figures of your own'),
+    faultsView(KEPT, faults),
+    h(
+      'p',
+      {},
+      own === 0
+        ? 'Survival, growth and yields are published ones. Your own, learned in Check from ' +
+            'your records, make the plan and its odds yours.'
+        : `${own} ${own === 1 ? 'figure of the plan is' : 'figures of the plan are'} your own; the others are published ones.`,
+    ),
+    h(
+      'div',
+      { class: 'actions' },
+      isOpen &&
+        button(
+          useOwnRates.label,
+          () => {
+            send(useOwnRates);
+          },
+          { id: 'season-rates', isOff },
+        ),
+      own > 0 &&
+        button(
+          usePublished.label,
+          () => {
+            send(usePublished);
+          },
+          { id: 'season-published' },
+        ),
+    ),
+  );
+}

@@ -1,0 +1,115 @@
+import { formatNumber } from '../../../../shared/sheet/formula/textFormat';
+import type { FreezeOptions, FreezeResult } from '../../../../shared/files/share';
+import type { Change, Command, Doors, Working } from '../../../pane/command';
+import { working } from '../../../pane/command';
+import { HostProblem } from '../../../host/port';
+import type { Choices, Look, Made } from '../state/share';
+import { copyFileName } from '../state/share';
+import { inSlices, MAKING } from '../../../pane/slices';
+import type { State } from '../../../pane/state';
+import { begun, freezer, inShare, stoppedAt } from './share';
+
+/** Making the copy, and handing it out. */
+
+export function optionsOf({
+  choices,
+  look,
+  today,
+}: {
+  readonly choices: Choices;
+  readonly look: Look;
+  readonly today: number;
+}): FreezeOptions {
+  const kept = look.sheets.map(({ name }) => name).filter((name) => !choices.leftOut.has(name));
+  return {
+    workbook: choices.name.trim() || look.name,
+    date: formatNumber(today, 'd mmmm yyyy'),
+    personal: choices.personal,
+    keepAlive: choices.keepAlive,
+    acceptProblems: choices.accept,
+    // Cells on a sheet that is left out go with it.
+    blank: [...choices.blank].filter(
+      (wish) =>
+        !look.sheets.some(
+          ({ name, columns }) => choices.leftOut.has(name) && columns.some(({ cells }) => cells === wish),
+        ),
+    ),
+    ...(choices.leftOut.size > 0 ? { sheets: kept } : {}),
+  };
+}
+
+const say =
+  (tone: 'good' | 'warning' | 'bad', text: string): Change =>
+  (now) => ({ ...now, notice: { tone, text } });
+
+/** A copy that was made stays, whatever becomes of its delivery. */
+async function deliver({ files }: Doors, made: Made): Promise<Change> {
+  try {
+    const text = await files.saveCopy(made.fileName, made.bytes);
+    return (now) => ({
+      ...now,
+      share: { ...now.share, made: { ...made, delivered: text } },
+      notice: { tone: 'good', text: `The copy is made. ${text}` },
+    });
+  } catch (error) {
+    const reason =
+      error instanceof HostProblem ? error.message : 'No window and no download could be opened.';
+    return (now) => ({
+      ...now,
+      share: { ...now.share, made },
+      notice: {
+        tone: 'bad',
+        text: `The copy is made but did not reach you: ${reason} Try “Save the copy again”.`,
+      },
+    });
+  }
+}
+
+async function handOver(result: FreezeResult, doors: Doors, choices: Choices): Promise<Change> {
+  if (result.kind === 'refused') return say('bad', result.sentence);
+  if (result.kind === 'unchanged') return say('good', `${result.sentence} No copy was made.`);
+  const made: Made = {
+    fileName: copyFileName(choices.name),
+    bytes: result.bytes,
+    report: result.report,
+    delivered: undefined,
+  };
+  const delivered = await deliver(doors, made);
+  return (now) => ({ ...delivered(now), focus: 'share-report' });
+}
+
+export const makeCopy: Command = {
+  name: 'makeCopy',
+  label: 'Make the copy',
+  perform: (state): State | Working => {
+    const { look, choices } = state.share;
+    if (state.task || !look || look.inspection.refused !== undefined) return state;
+    if (look.sheets.every(({ name }) => choices.leftOut.has(name)))
+      return {
+        ...state,
+        notice: { tone: 'warning', text: 'Every sheet is left out. Keep at least one in the copy.' },
+      };
+    return working(
+      begun(inShare(state, { made: undefined }), 'Making the copy'),
+      async (doors, tell, isStopped) => {
+        const { freezeSteps } = await freezer();
+        const result = await inSlices(
+          freezeSteps(look.bytes, optionsOf({ choices, look, today: doors.today() })),
+          MAKING,
+          tell,
+          isStopped,
+        );
+        return result ? handOver(result, doors, choices) : stoppedAt('share-make');
+      },
+    );
+  },
+};
+
+export const saveAgain: Command = {
+  name: 'saveAgain',
+  label: 'Save the copy again',
+  perform: (state): State | Working => {
+    const { made } = state.share;
+    return state.task || !made ? state : working(inShare(state, {}), (doors) => deliver(doors, made));
+  },
+};

@@ -1,0 +1,217 @@
+import { execFileSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { readXlsx, writeXlsx } from '../../shared/files';
+import { hasCustomCall } from '../../shared/files/formulas';
+import { seasonWorkbook } from '../../shared/run';
+import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
+import { seasonPlanTemplate } from '../../templates/season-plan.template';
+import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.template';
+import { planOf } from '../run/support';
+import { readable } from './support';
+
+/**
+ * LibreOffice opens what we write, calculates it all again and prints it. Without LibreOffice and
+ * poppler-utils these tests fail.
+ */
+jest.setTimeout(240_000);
+
+const folder = mkdtempSync(join(tmpdir(), 'spawnbook-lo-'));
+const profile = join(folder, 'profile');
+
+/** Recalculate on load: always. Without it LibreOffice trusts the values in the file. */
+const ALWAYS_RECALCULATE = `<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+</oor:items>`;
+
+beforeAll(() => {
+  mkdirSync(join(profile, 'user'), { recursive: true });
+  writeFileSync(join(profile, 'user', 'registrymodifications.xcu'), ALWAYS_RECALCULATE);
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Converts a file and gives the path of what came out. */
+function converted(name: string, bytes: Uint8Array, kind: 'xlsx' | 'pdf'): string {
+  const [input, output] = [join(folder, `${name}.xlsx`), join(folder, `${name}-${kind}`)];
+  writeFileSync(input, bytes);
+  execFileSync(
+    'soffice',
+    [
+      '--headless',
+      '--norestore',
+      `-env:UserInstallation=${pathToFileURL(profile).href}`,
+      '--convert-to',
+      kind,
+      '--outdir',
+      output,
+      input,
+    ],
+    { stdio: 'pipe', timeout: 120_000 },
+  );
+  const file = join(output, `${name}.${kind}`);
+  if (!existsSync(file)) throw new Error(`LibreOffice made no ${kind} of ${name}`);
+  return file;
+}
+const reopened = (name: string, bytes: Uint8Array): WorkbookModel =>
+  readable(readXlsx(new Uint8Array(readFileSync(converted(name, bytes, 'xlsx'))))).model;
+
+const mapped = (model: WorkbookModel, change: (cell: CellModel) => CellModel): WorkbookModel => ({
+  ...model,
+  sheets: model.sheets.map((sheet) => ({
+    ...sheet,
+    cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => [address, change(cell)])),
+  })),
+});
+const isNative = (cell: CellModel): boolean => cell.formula !== undefined && !hasCustomCall(cell.formula);
+
+/**
+ * LibreOffice does not know our functions: their cells keep the last value, as in a copy made for sharing.
+ */
+const withValues = (model: WorkbookModel): WorkbookModel =>
+  mapped(model, (cell) => {
+    if (cell.formula === undefined || isNative(cell)) return cell;
+    return Object.fromEntries(
+      Object.entries(cell).filter(([part]) => part !== 'formula' && part !== 'spill'),
+    );
+  });
+/** Every result of a native formula is made wrong, so that only calculating can put it right. */
+const spoiled = (model: WorkbookModel): WorkbookModel =>
+  mapped(model, (cell) =>
+    isNative(cell) ? { ...cell, value: typeof cell.value === 'number' ? cell.value + 1 : 'stale' } : cell,
+  );
+
+const same = (got: unknown, wanted: unknown): boolean => {
+  if (typeof got === 'number' && typeof wanted === 'number')
+    return Math.abs(got - wanted) <= 1e-9 * Math.max(1, Math.abs(wanted));
+  return (got ?? '') === wanted;
+};
+
+const RUN_PAGES = [
+  'INJECT',
+  'Can it be met?',
+  'what to do, by day and hour',
+  'Fish at each step',
+  'Stages over the days',
+  'Food a day',
+  'Take care',
+  'Page 1 of',
+];
+const SEASON_PAGES = [
+  'FISH ORDERED',
+  'what to do, by day and hour',
+  'Pairs: weigh, dose, strip',
+  'Vats over the season',
+  'Shopping by week',
+  'Money left by week',
+  'What the profit hangs on',
+  'Food a day',
+  'Take care',
+  'Page 1 of',
+];
+interface Book {
+  readonly name: string;
+  readonly make: () => WorkbookModel;
+  readonly words: readonly string[];
+  readonly pages: readonly [least: number, most: number];
+}
+const BOOKS: readonly Book[] = [
+  { name: 'template', make: seasonPlanTemplate, words: RUN_PAGES, pages: [9, 16] },
+  {
+    name: 'fry',
+    make: () =>
+      seasonWorkbook(planOf({ product: 'fry', alkalinity: undefined, plannedOn: undefined, females: 0 })),
+    words: RUN_PAGES,
+    pages: [9, 16],
+  },
+  { name: 'backyard', make: () => seasonTemplate(BACKYARD), words: SEASON_PAGES, pages: [18, 40] },
+  { name: 'commercial', make: () => seasonTemplate(COMMERCIAL), words: SEASON_PAGES, pages: [60, 140] },
+];
+
+test.each(BOOKS)(
+  '$name: calculated again from spoiled values, every native formula gives our value',
+  ({ name, make }) => {
+    const model = make();
+    const again = reopened(`${name}-hard`, writeXlsx(spoiled(withValues(model))));
+    const differing: unknown[] = [];
+    let compared = 0;
+    model.sheets.forEach((sheet, i) => {
+      for (const [address, cell] of Object.entries(sheet.cells)) {
+        if (!isNative(cell)) continue;
+        compared++;
+        const got = again.sheets[i]?.cells[address]?.value;
+        if (!same(got, cell.value)) differing.push([sheet.name, address, cell.formula, got, cell.value]);
+      }
+    });
+    expect(differing).toEqual([]);
+    expect(compared).toBeGreaterThan(200);
+  },
+);
+
+test.each(['season-plan', 'season-backyard'])(
+  'the committed template %s opens whole: sheets, typed cells, formulas, names',
+  (name) => {
+    const bytes = new Uint8Array(readFileSync(join(__dirname, '..', '..', 'templates', `${name}.xlsx`)));
+    const { model } = readable(readXlsx(bytes));
+    const again = reopened(`committed-${name}`, bytes);
+    expect(again.sheets.map(({ name }) => name)).toEqual(model.sheets.map(({ name }) => name));
+    expect(again.names.map(({ name }) => name).sort()).toEqual(model.names.map(({ name }) => name).sort());
+    const things = (sheet: SheetModel | undefined): unknown => [
+      sheet?.name,
+      sheet?.merges?.length,
+      sheet?.charts?.length,
+      sheet?.validations?.length,
+    ];
+    expect(again.sheets.map(things)).toEqual(model.sheets.map(things));
+    // Saved by LibreOffice the stored names are in small letters; reading turns them back.
+    const kept = (cell: CellModel | undefined): unknown =>
+      cell?.formula === undefined ? cell?.value : hasCustomCall(cell.formula);
+    const wanted = model.sheets.flatMap((sheet, i) =>
+      Object.entries(sheet.cells)
+        .filter(
+          ([, cell]) => !isNative(cell) && (cell.formula !== undefined || typeof cell.value === 'string'),
+        )
+        .map(([address, cell]) => [i, address, kept(cell)] as const),
+    );
+    expect(wanted.length).toBeGreaterThan(400);
+    expect(wanted.map(([i, address]) => [i, address, kept(again.sheets[i]?.cells[address])])).toEqual(wanted);
+  },
+);
+
+test.each(BOOKS)(
+  '$name: printed pages show every number whole and no error',
+  ({ name, make, words, pages: [least, most] }) => {
+    const pdf = converted(`${name}-print`, writeXlsx(withValues(make())), 'pdf');
+    const text = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' });
+    for (const sign of ['###', '#NAME?', '#VALUE!', '#REF!', '#DIV/0!', 'Err:'])
+      expect([sign, text.includes(sign)]).toEqual([sign, false]);
+    for (const word of words) expect([word, text.includes(word)]).toEqual([word, true]);
+    execFileSync('pdftoppm', ['-r', '30', '-gray', pdf, join(folder, `${name}-page`)]);
+    const pages = readdirSync(folder)
+      .filter((file) => file.startsWith(`${name}-page`))
+      .map((file) => readFileSync(join(folder, file)));
+    expect(pages.length).toBeGreaterThanOrEqual(least);
+    expect(pages.length).toBeLessThanOrEqual(most);
+    for (const page of pages) expect(inkOf(page)).toBeGreaterThan(0.002);
+  },
+);
+
+/** Mean darkness of a grey picture (PGM, P5), 0 to 1: a page with nothing on it has none. */
+function inkOf(pgm: Buffer): number {
+  const header = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 40).toString('latin1'));
+  if (!header) throw new Error('not a grey picture');
+  const dots = pgm.subarray(header[0].length);
+  return dots.reduce((sum, dot) => sum + 255 - dot, 0) / 255 / dots.length;
+}

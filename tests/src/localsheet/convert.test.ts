@@ -1,0 +1,129 @@
+import type { IWorksheetData } from '@univerjs/core';
+import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/run';
+import type { ChartModel, SheetModel, StyleName, ValidationModel } from '../../../shared/sheet/workbook/model';
+import { STYLES } from '../../../shared/sheet/workbook/styles';
+import { EXAMPLES } from '../../../src/localsheet/files/examples';
+import {
+  chartModel,
+  chartState,
+  validationModel,
+  validationState,
+} from '../../../src/localsheet/files/features';
+import { engineStyle, lookOf, namedLook } from '../../../src/localsheet/files/looks';
+import { charactersOf, pixelsOf, workbookData } from '../../../src/localsheet/files/toEngine';
+import { textOfArea } from '../../../src/localsheet/areas';
+import { parseAddress, addressOf } from '../../../shared/sheet/formula/address';
+
+const sheetOf = (cells: SheetModel['cells'], more: Partial<SheetModel> = {}): Partial<IWorksheetData> => {
+  const data = workbookData(
+    { title: 'T', names: [], sheets: [{ name: 'S', widths: [], cells, ...more }] },
+    'b',
+  );
+  return data.sheets?.sheet1 ?? {};
+};
+
+test('values keep their kind, formulas their cached value', () => {
+  const { cellData } = sheetOf({
+    A1: { value: 1.5 },
+    B1: { value: 'text' },
+    C1: { value: true },
+    D1: { value: { error: '#N/A' } },
+    A2: { formula: '=SUM(A1)', value: 1.5 },
+  });
+  expect(cellData?.[0]).toEqual({
+    0: { v: 1.5, t: 2 },
+    1: { v: 'text', t: 1 },
+    2: { v: 1, t: 3 },
+    3: { v: '#N/A', t: 1 },
+  });
+  expect(cellData?.[1]?.[0]).toEqual({ v: 1.5, t: 2, f: '=SUM(A1)' });
+});
+
+test('cells a formula spills into keep their look but not the value, which would block it', () => {
+  const { cellData } = sheetOf({
+    B2: { formula: '=SPAWN.FEED.TABLE(1)', value: 1, spill: [2, 2] },
+    C2: { value: 2 },
+    B3: { value: 3, style: 'cell' },
+    C3: { value: 4 },
+    D3: { value: 5 },
+  });
+  expect(cellData?.[1]?.[1]).toMatchObject({ f: '=SPAWN.FEED.TABLE(1)', v: 1 });
+  expect(cellData?.[1]?.[2]).toEqual({});
+  expect(cellData?.[2]?.[1]).not.toHaveProperty('v');
+  expect(cellData?.[2]?.[1]).toHaveProperty('s');
+  expect(cellData?.[2]?.[3]).toEqual({ v: 5, t: 2 });
+});
+
+test('the sheet is large enough for everything on it', () => {
+  const sheet = sheetOf({ A4000: { value: 1 }, AZ1: { value: 1 } });
+  expect(sheet.rowCount).toBeGreaterThan(4000);
+  expect(sheet.columnCount).toBeGreaterThan(52);
+});
+
+test.each(Object.entries(STYLES) as [StyleName, (typeof STYLES)[StyleName]][])(
+  'the look "%s" comes back under its name or as itself',
+  (name, look) => {
+    const back = namedLook(lookOf(engineStyle(look, '0.0')));
+    const same = (Object.entries(STYLES) as [StyleName, unknown][])
+      .filter(([, other]) => JSON.stringify(other) === JSON.stringify(look))
+      .map(([key]) => key);
+    expect(same.length > 1 ? same : [name]).toContain(back.style);
+  },
+);
+
+test('column widths come back to a hundredth of a character', () => {
+  for (const width of [2, 8.43, 14, 33])
+    expect(Math.abs(charactersOf(pixelsOf(width)) - width)).toBeLessThan(0.08);
+});
+
+const rules: ValidationModel[] = [
+  { range: 'A1', message: 'one of them', kind: 'list', items: ['soda ash', 'baking soda'] },
+  { range: 'B2:B9', message: 'a share', kind: 'decimal', min: 0, max: 1 },
+  { range: 'C1', message: 'whole', kind: 'whole', min: 1, max: 500 },
+  { range: 'D1', message: 'a day', kind: 'date', min: 36526, max: 73050 },
+];
+test.each(rules)('the input rule %o comes back', (rule) => {
+  expect(validationModel(validationState(rule), rule.range)).toEqual(rule);
+});
+
+const corners = (place: { row: number; column: number; rows: number; columns: number }) => {
+  const [from = '', to = from] = textOfArea(place).split(':');
+  return [from, to] as const;
+};
+const charts = EXAMPLES.flatMap(({ build }) => build(46_350).sheets).flatMap((sheet) => sheet.charts ?? []);
+test('there are charts to try', () => {
+  expect(new Set(charts.map((c) => c.kind))).toEqual(
+    new Set<ChartModel['kind']>(['line', 'column', 'occupancy']),
+  );
+});
+test.each(charts)('the chart $title comes back', (chart) => {
+  expect(chartModel(chartState(chart, 'id'), corners)).toEqual(chart);
+});
+
+test('every cell of the season plan is in the snapshot, at its place', () => {
+  const read = readPlanForm({
+    hatchery: 'X',
+    wanted: 1000,
+    wantedOn: 46_400,
+    females: 3,
+    femaleWeight: 1,
+    males: 2,
+    vats: 2,
+    vatLitres: 500,
+    ph: 6,
+  });
+  if ('faults' in read) throw new Error('form');
+  const model = seasonWorkbook(planSeason(read.form));
+  const data = workbookData(model, 'b');
+  expect(data.sheetOrder).toHaveLength(model.sheets.length);
+  model.sheets.forEach((sheet, i) => {
+    const found = Object.entries(data.sheets?.[`sheet${i + 1}`]?.cellData ?? {}).flatMap(([row, line]) =>
+      Object.keys(line as object).map((column) => addressOf(Number(row), Number(column))),
+    );
+    expect(found.sort()).toEqual(
+      Object.keys(sheet.cells)
+        .filter((address) => parseAddress(address))
+        .sort(),
+    );
+  });
+});
