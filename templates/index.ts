@@ -1,5 +1,5 @@
 import type { CellModel, WorkbookModel } from '../shared/sheet/workbook/model';
-import { lintWorkbook } from '../shared/sheet/workbook/lint';
+import { lintWorkbook } from '../shared/catalogue/calculation';
 import { writeXlsx } from '../shared/files';
 import { dosingTemplate } from './dosing.template';
 import { seasonPlanTemplate } from './season-plan.template';

@@ -1,7 +1,26 @@
-import { sources } from '../functions/source';
+import { broodSources } from './brood/sources';
+import { feedingSources } from './feeding/sources';
+import { generalSources } from './general';
+import { growthSources } from './growth/sources';
+import { learningSources } from './learning/sources';
+import { moneySources } from './money/sources';
+import { timingSources } from './timing/sources';
+import { waterSources } from './water/sources';
+import type { Source } from '../functions/source';
 
-/** Sources that belong to no one family. */
-export const generalSources = sources({
-  PRACTICE: { citation: 'Common practice, no source', standing: 'practice' },
-  DEFINITION: { citation: 'Definition or exact arithmetic', standing: 'standard' },
-});
+/**
+ * Source key → where a number comes from. Every coefficient, every function and every reference test names a
+ * key.
+ */
+export const SOURCES: Readonly<Record<string, Source>> = {
+  ...generalSources,
+  ...waterSources,
+  ...feedingSources,
+  ...growthSources,
+  ...timingSources,
+  ...broodSources,
+  ...moneySources,
+  ...learningSources,
+};
+
+export type { Source };

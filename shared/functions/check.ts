@@ -1,4 +1,4 @@
-import { SOURCES } from '../sources';
+import { SOURCES } from '../families/sources';
 import { CAUTIONS } from './cautions';
 import type { Example, NamedParam, SheetFunction } from './define';
 

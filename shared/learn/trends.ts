@@ -1,5 +1,5 @@
 import type { RunRecord } from '../records/schema';
-import { clockText } from '../families/timing/kernels/clock';
+import { momentText, MONTH_NAMES } from '../units/dates';
 import type { ControlChart } from '../families/learning/kernels/controlChart';
 import { controlChart } from '../families/learning/kernels/controlChart';
 import { estimateCounted } from '../families/learning/kernels/estimate';
@@ -7,7 +7,6 @@ import type { Observation, Settings } from './observe';
 import { observe } from './observe';
 import { dayOf, monthOf } from './observe/reading';
 import { byRun } from './observe/runs';
-import { MONTH_NAMES } from '../units/dates';
 import type { RateKey } from '../families/learning/rates';
 import { rateSpec } from '../families/learning/rates';
 import { runNow } from '../base/steps';
@@ -135,7 +134,7 @@ function* viewSteps(
 }
 
 const nameOf = ({ values: { run }, sheet, row }: RunRecord, when: number | undefined): string =>
-  run?.value ?? (when === undefined ? `${sheet}, row ${row}` : clockText(when).replace(/ \d\d:\d\d$/, ''));
+  run?.value ?? (when === undefined ? `${sheet}, row ${row}` : momentText(when).replace(/ \d\d:\d\d$/, ''));
 
 const together = (rows: readonly Observation[]): Counted[] => {
   const [first] = rows;

@@ -2,26 +2,7 @@ import { z } from 'zod';
 import type { FieldKey, NumberField } from './fields';
 import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
 import { assumptionSchema } from '../families/assumptions';
-import { UNIX_EPOCH_SERIAL } from '../units/convert';
-
-const MS_PER_DAY = 86_400_000;
-
-/** "2027-03-31" → the Excel serial of that day; undefined when there is no such day. */
-export function serialOfIsoDate(text: string): number | undefined {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim());
-  if (!match) return undefined;
-  const ms = Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3]));
-  return new Date(ms).toISOString().startsWith(text.trim()) ? ms / MS_PER_DAY + UNIX_EPOCH_SERIAL : undefined;
-}
-export const isoDateOfSerial = (serial: number): string =>
-  new Date((Math.floor(serial) - UNIX_EPOCH_SERIAL) * MS_PER_DAY).toISOString().slice(0, 10);
-
-/** "7:30" → 7.5 hours; undefined when it is no clock time. */
-export function hourOfClock(text: string): number | undefined {
-  const match = /^(\d{1,2}):(\d{2})$/.exec(text.trim());
-  const [hour, minute] = [Number(match?.[1]), Number(match?.[2])];
-  return hour < 24 && minute < 60 ? hour + minute / 60 : undefined;
-}
+import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../units/dates';
 
 const shown = (value: unknown): string =>
   value === undefined || value === null || value === ''

@@ -2,7 +2,7 @@ export { ASSUMPTIONS, assumptionList } from '../families/assumptions';
 export type { Assumption, AssumptionKey } from '../families/assumptions';
 export { PLAN_FIELDS, planFieldList } from './fields';
 export type { FieldKey, PlanField } from './fields';
-export { hourOfClock, isoDateOfSerial, planFormSchema, readPlanForm, serialOfIsoDate } from './form';
+export { planFormSchema, readPlanForm } from './form';
 export type { FieldFault, PlanForm, PlanFormInput } from './form';
 export type { PlanFinding } from './findings';
 export { planSeason } from './season';

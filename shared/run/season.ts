@@ -11,8 +11,7 @@ import { tasksOf } from './events';
 import type { PlanFinding } from './findings';
 import { findingsOf } from './findings';
 import type { PlanForm } from './form';
-import { named } from './results';
-import { nameOf } from './results';
+import { named, nameOf } from './results';
 import type { ChainStep } from './steps';
 import { stepsOf } from './steps';
 

@@ -7,7 +7,7 @@ import { swingsOf } from '../families/money/kernels/swings';
 import type { Assumed, AssumptionKey } from '../families/assumptions';
 import { ASSUMPTIONS } from '../families/assumptions';
 import type { OrderBook } from './orderBook';
-import { monthOf } from './clock';
+import { monthIndexOf } from '../units/dates';
 import type { PlannedOrder, PlannedRun, Purchase, SeasonMoney, VatStay } from './result';
 
 /** Prices are moved by a fifth each way; chosen here, no source. */
@@ -21,7 +21,8 @@ interface Entry extends DatedAmount {
 /** First days of the months from the day of planning to the last delivery. */
 function monthStarts(from: number, to: number): number[] {
   const starts: number[] = [from];
-  for (let day = from + 1; day <= to; day++) if (monthOf(day) !== monthOf(day - 1)) starts.push(day);
+  for (let day = from + 1; day <= to; day++)
+    if (monthIndexOf(day) !== monthIndexOf(day - 1)) starts.push(day);
   return starts;
 }
 

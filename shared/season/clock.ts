@@ -5,7 +5,7 @@ import { hoursAt } from '../families/timing/kernels/rateCurve';
 import { kills } from '../families/timing/kernels/tolerance';
 import { hatchWindow, stripWindow } from '../families/timing/kernels/window';
 import type { OrderBook } from './orderBook';
-import { UNIX_EPOCH_SERIAL } from '../units/convert';
+import { midnightOf, weekdayOf } from '../units/dates';
 
 /** Clock times of a run that do not depend on what is sold: from the injection to the first meals. */
 export interface RunClock {
@@ -24,22 +24,15 @@ export interface RunClock {
 /** Why no run can be stripped on a day. */
 export type NoRun = 'day off' | 'no temperature' | 'temperature' | 'hours';
 
-const MS_PER_DAY = 86_400_000;
 /** Water is expected to pass through the value of a month in its middle. */
 const MIDDLE = 15;
-
-const dateOf = (day: number): Date => new Date((Math.floor(day) - UNIX_EPOCH_SERIAL) * MS_PER_DAY);
-/** 1 Monday … 7 Sunday. */
-export const weekdayOf = (day: number): number => ((((Math.floor(day) - 2) % 7) + 7) % 7) + 1;
-/** 0 January … 11 December. */
-export const monthOf = (day: number): number => dateOf(day).getUTCMonth();
 
 /**
  * Water expected on a day: straight between the middles of two months. NaN when a month it needs is unknown.
  * Example: 26 °C in March and 28 °C in April give 27 °C at the end of March.
  */
 export function temperatureOn(temperatures: readonly (number | null | undefined)[], day: number): number {
-  const date = dateOf(day);
+  const date = midnightOf(day);
   const month = date.getUTCMonth();
   const here = temperatures[month] ?? NaN;
   const beyond = date.getUTCDate() - 1 - MIDDLE + (day - Math.floor(day));

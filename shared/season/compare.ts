@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../run/form';
+import { isoDateOfSerial } from '../units/dates';
 import type { SeasonBook } from './result';
 
 /** What a new plan changes against the one before it. */

@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../run/form';
+import { isoDateOfSerial } from '../units/dates';
 
 /** Entries that are each possible but not together. */
 interface Named {

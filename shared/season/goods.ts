@@ -1,6 +1,6 @@
 import { cystsNeeded } from '../families/feeding/kernels/cystsNeeded';
 import { dailyFeed } from '../families/feeding/kernels/dailyFeed';
-import { mondayOf } from '../families/money/kernels/cashWeeks';
+import { mondayOf } from '../units/dates';
 import type { Assumed } from '../families/assumptions';
 import { kilogramsFromGrams } from '../units/convert';
 import type { OrderBook } from './orderBook';

@@ -2,7 +2,8 @@ import type { Assumed } from '../families/assumptions';
 import { assumed } from '../families/assumptions';
 import { eggsPerFemale } from '../families/brood/kernels/eggs';
 import type { NoRun, RunClock } from './clock';
-import { clockOn, monthOf, stagesFor } from './clock';
+import { monthIndexOf } from '../units/dates';
+import { clockOn, stagesFor } from './clock';
 import type { BookedOrder, OrderBook, VatStageKey } from './orderBook';
 import { VAT_STAGES } from './orderBook';
 import type { Product } from './product';
@@ -99,7 +100,7 @@ const arrivesInTime = (book: OrderBook, clock: RunClock, a: Assumed): boolean =>
  * Egg yields swing with the seasons: the month of the strip says how far from the figure of the whole year.
  */
 const eggFactorOn = ({ eggShares }: OrderBook, { eggShare }: Assumed, day: number): number =>
-  (eggShares?.[monthOf(day)] ?? eggShare) / eggShare;
+  (eggShares?.[monthIndexOf(day)] ?? eggShare) / eggShare;
 
 function candidatesOf(
   book: OrderBook,

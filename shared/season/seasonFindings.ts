@@ -1,5 +1,5 @@
+import { isoDateOfSerial } from '../units/dates';
 import { formatNumber } from '../sheet/formula/textFormat';
-import { isoDateOfSerial } from '../run/form';
 import type { OrderBook } from './orderBook';
 import type { Problem, Task } from './problem';
 import type { PlannedOrder, PlannedRun, SeasonFinding, SeasonMoney, Shortfall } from './result';

@@ -70,6 +70,3 @@ export const HARDNESS_UNITS = [
 ] as const satisfies readonly HardnessUnit[];
 export const hardnessFrom = (amount: number, unit: HardnessUnit): number => amount * MEQ_PER_UNIT[unit];
 export const hardnessTo = (meq: number, unit: HardnessUnit): number => meq / MEQ_PER_UNIT[unit];
-
-/** Serial number of 1 January 1970, where the calendar of the language begins. */
-export const UNIX_EPOCH_SERIAL = 25_569;

@@ -3,7 +3,6 @@ import { CATALOGUE } from '../../shared/catalogue';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { TEMPLATES, buildTemplate } from '../../templates';
 import { functionsJsonText } from '../shell/functionsJson';
-import { withFunctionTable } from './readmeTable';
 
 export interface GeneratedFile {
   readonly path: string;
@@ -20,7 +19,6 @@ const modelText = (model: WorkbookModel): string =>
  */
 export const GENERATED: readonly GeneratedFile[] = [
   { path: 'tests/golden/functions.json', content: () => functionsJsonText(CATALOGUE) },
-  { path: 'README.md', content: () => withFunctionTable(readFileSync('README.md', 'utf8')) },
   ...Object.entries(TEMPLATES).flatMap(([name, model]): GeneratedFile[] => [
     { path: `templates/${name}`, content: () => buildTemplate(model()) },
     // A whole season has tens of thousands of cells: its model would say less than its tests do.

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
-import { evaluate } from '../../shared/sheet/formula';
+import { evaluate } from '../../shared/catalogue/calculation';
 import type { Operand } from '../../shared/sheet/formula';
 import { describeFunction } from '../../shared/functions/describe';
 import type { Cell } from '../../shared/base/values';

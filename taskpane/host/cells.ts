@@ -1,4 +1,10 @@
-import { addressOf, areaText, parseArea, quoteSheet, splitReference } from '../../shared/sheet/formula/address';
+import {
+  addressOf,
+  areaText,
+  parseArea,
+  quoteSheet,
+  splitReference,
+} from '../../shared/sheet/formula/address';
 import type { Area } from '../../shared/sheet/formula/address';
 import type { Cell, CellError, ErrorCode, Grid } from '../../shared/base/values';
 

@@ -1,3 +1,4 @@
+import { serialOfLocalDay } from '../../shared/units/dates';
 import { hostArrived } from './hostArrived';
 import type { Doors } from './command';
 import { browserFiles, excelFiles } from '../host/files';
@@ -7,10 +8,7 @@ import { start } from './pane';
 import type { State } from './state';
 
 /** The only clock of the pane: days since 30 December 1899, local date. */
-const today = (): number => {
-  const now = new Date();
-  return Math.round(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 86_400_000) + 25_569;
-};
+const today = (): number => serialOfLocalDay(new Date());
 
 const root = document.getElementById('spawnbook');
 if (root) {

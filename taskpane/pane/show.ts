@@ -1,4 +1,4 @@
-import { dateOf, momentText } from './typed';
+import { isoMomentText } from '../../shared/units/dates';
 import type { Quantity } from '../../shared/units/quantities';
 import type { Cell } from '../../shared/base/values';
 import { isError } from '../../shared/base/values';
@@ -32,7 +32,7 @@ const isWholeNumber = (value: number, format: string): boolean =>
 export function showNumber(value: number, quantity: Quantity): string {
   const { format, unit } = quantity;
   if (unit === 'date' || unit === 'date and time')
-    return momentText(unit === 'date' ? Math.floor(value) : value);
+    return isoMomentText(unit === 'date' ? Math.floor(value) : value);
   if (format.includes('%')) return `${grouped(value * 100, decimalsFor(value * 100, format))} %`;
   if (Math.abs(value) >= 1e12) return value.toExponential(4);
   return grouped(value, isWholeNumber(value, format) ? 0 : decimalsFor(value, format));
@@ -59,14 +59,3 @@ export const labelOf = (name: string): string => {
   const words = name.replace(/([a-z0-9])([A-Z])/g, '$1 $2').toLowerCase();
   return words === 'ph' ? 'pH' : words.charAt(0).toUpperCase() + words.slice(1);
 };
-
-const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-const two = (n: number): string => String(n).padStart(2, '0');
-
-export const weekday = (serial: number): string => WEEKDAYS[dateOf(serial).getUTCDay()] ?? '';
-/** 26 Dec: a month in letters cannot be taken for a day. */
-export const dayText = (serial: number): string =>
-  `${dateOf(serial).getUTCDate()} ${MONTHS[dateOf(serial).getUTCMonth()] ?? ''}`;
-export const clockText = (serial: number): string =>
-  `${two(dateOf(serial).getUTCHours())}:${two(dateOf(serial).getUTCMinutes())}`;

@@ -1,3 +1,4 @@
+import { dateOf, isoMomentText, serialOfCalendarDay } from '../../shared/units/dates';
 import type { NamedParam } from '../../shared/functions/define';
 import { parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Cell, Grid } from '../../shared/base/values';
@@ -8,10 +9,6 @@ export type Typed =
   | { readonly kind: 'blank' }
   | { readonly kind: 'value'; readonly value: Cell | Grid; readonly formula: string }
   | { readonly kind: 'reference'; readonly reference: string };
-
-const DAY = 86_400_000;
-/** Serial 0 of a sheet, one day early so that dates from March 1900 on come out right. */
-const EPOCH = Date.UTC(1899, 11, 30);
 
 /** A plain number, with a decimal point or a decimal comma; 80% is 0.8. */
 export function readNumber(text: string): number | undefined {
@@ -34,21 +31,8 @@ export function readMoment(text: string): number | undefined {
   if (Number(hour) > 23 || Number(minute) > 59) return undefined;
   const clock = (Number(hour) * 60 + Number(minute)) / 1440;
   if (year === undefined) return clock;
-  const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  if (date.getUTCMonth() !== Number(month) - 1 || date.getUTCDate() !== Number(day)) return undefined;
-  return Math.round((date.getTime() - EPOCH) / DAY) + clock;
-}
-
-/** The minute a serial stands for, as a UTC date. */
-export const dateOf = (serial: number): Date => new Date(EPOCH + Math.round(serial * 1440) * 60_000);
-
-const two = (n: number): string => String(n).padStart(2, '0');
-/** The way readMoment reads it back. */
-export function momentText(serial: number): string {
-  const minutes = Math.round(serial * 1440);
-  const date = dateOf(serial);
-  const day = `${date.getUTCFullYear()}-${two(date.getUTCMonth() + 1)}-${two(date.getUTCDate())}`;
-  return minutes % 1440 === 0 ? day : `${day} ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;
+  const date = serialOfCalendarDay(Number(year), Number(month), Number(day));
+  return date === undefined ? undefined : date + clock;
 }
 
 const momentFormula = (serial: number): string => {
@@ -139,5 +123,5 @@ export function typedText(value: Cell | Grid | undefined, param: NamedParam): st
       .join('; ');
   if (isError(value)) return value.error;
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
-  return typeof value === 'number' && wantsMoment(param) ? momentText(value) : String(value);
+  return typeof value === 'number' && wantsMoment(param) ? isoMomentText(value) : String(value);
 }

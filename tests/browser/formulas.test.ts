@@ -1,4 +1,4 @@
-import { evaluate } from '../../shared/sheet/formula';
+import { evaluate } from '../../shared/catalogue/calculation';
 import { addressOf } from '../../shared/sheet/formula/address';
 import { isError, isGrid } from '../../shared/base/values';
 import type { Session } from './support/localSheet';

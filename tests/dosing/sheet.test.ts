@@ -3,7 +3,8 @@ import type { Reading, Vat } from '../../shared/dosing/ask';
 import { askNext } from '../../shared/dosing/ask';
 import { judge } from '../../shared/dosing/judge';
 import { isError } from '../../shared/base/values';
-import { DEEPEST, customDepths, lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { customDepths, lintWorkbook } from '../../shared/catalogue/calculation';
+import { DEEPEST } from '../../shared/sheet/workbook/lint';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 
 const VAT: Vat = {

@@ -6,7 +6,7 @@ import { mixtureQuantile, normalShare } from '../../shared/families/learning/ker
 import type { SharePoint } from '../../shared/families/learning/kernels/poolShares';
 import { nextShareAt } from '../../shared/families/learning/kernels/shareQuantiles';
 import { RATE_KEYS, RATES, rateSpec } from '../../shared/families/learning/rates';
-import { SOURCES } from '../../shared/sources';
+import { SOURCES } from '../../shared/families/sources';
 import '../support/printed';
 
 const SEED = { seed: 20260114, numRuns: 60 };

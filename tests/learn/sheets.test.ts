@@ -2,8 +2,7 @@ import { learnRates, rateOf } from '../../shared/learn/learn';
 import { rateName, ratesWorkbook, restsOn } from '../../shared/books/learn/ratesSheet';
 import { trendsOf } from '../../shared/learn/trends';
 import { trendsWorkbook } from '../../shared/books/learn/trendsSheet';
-import { calculate } from '../../shared/sheet/workbook/calculate';
-import { lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { calculate, lintWorkbook } from '../../shared/catalogue/calculation';
 import { writeXlsx } from '../../shared/files';
 import { demoFarm, record } from './demoFarm';
 

@@ -1,4 +1,4 @@
-import { evaluate } from '../../shared/sheet/formula';
+import { evaluate } from '../../shared/catalogue/calculation';
 import type { Operand } from '../../shared/sheet/formula';
 import { parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Cell } from '../../shared/base/values';

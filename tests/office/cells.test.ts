@@ -1,6 +1,5 @@
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { Calculate } from '../../src/officeStandIn/memoryBook';
-import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
+import type { Calculate, MemoryBook } from '../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Cell } from '../../shared/base/values';
 import { insertFormula } from '../../taskpane/host/insert';

@@ -1,9 +1,5 @@
 import { CATALOGUE } from '../../shared/catalogue';
-import {
-  CustomFunctionError,
-  createOffice,
-  installOffice,
-} from '../../src/officeStandIn/client/office';
+import { CustomFunctionError, createOffice, installOffice } from '../../src/officeStandIn/client/office';
 import { createExecutor } from '../../src/officeStandIn/executor';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { createLastErrors } from '../../src/shell/lastErrors';

@@ -8,7 +8,7 @@ import {
   RunRecordSchema,
   runRecords,
 } from '../../shared/records';
-import { lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { lintWorkbook } from '../../shared/catalogue/calculation';
 import { readXlsx, writeXlsx } from '../../shared/files';
 import { madeXlsx } from './support/file';
 import { audit, auditGrid, sheetOf } from './support/grid';

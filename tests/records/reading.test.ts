@@ -1,8 +1,7 @@
 import { strToU8 } from 'fflate';
 import { readFileCells, recordTables, rememberedOf, RememberedSchema } from '../../shared/records';
-import type { Correction, RecordTable } from '../../shared/records';
+import type { Correction, RecordTable, FieldName } from '../../shared/records';
 import type { ExampleCell } from '../../shared/records/rules/rule';
-import type { FieldName } from '../../shared/records';
 import { finish, sheetOf } from './support/grid';
 
 const tablesOf = (

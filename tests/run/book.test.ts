@@ -1,8 +1,8 @@
 import { seasonWorkbook } from '../../shared/run';
 import { RESULT_KEYS } from '../../shared/run/results';
 import type { ResultKey } from '../../shared/run/results';
-import { calculate } from '../../shared/sheet/workbook/calculate';
-import { DEEPEST, customDepths, lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { calculate, customDepths, lintWorkbook } from '../../shared/catalogue/calculation';
+import { DEEPEST } from '../../shared/sheet/workbook/lint';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { cellNamed, planOf, typedInto } from './support';
 

@@ -1,10 +1,5 @@
-import {
-  hourOfClock,
-  isoDateOfSerial,
-  planFieldList,
-  readPlanForm,
-  serialOfIsoDate,
-} from '../../shared/run';
+import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
+import { planFieldList, readPlanForm } from '../../shared/run';
 import { ORDER, formOf } from './support';
 
 const faultsOf = (changes: object): readonly string[] => {

@@ -1,6 +1,6 @@
 import { planSeason } from '../../shared/run';
 import { ASSUMPTIONS } from '../../shared/families/assumptions';
-import { SOURCES } from '../../shared/sources';
+import { SOURCES } from '../../shared/families/sources';
 import { number } from '../support/call';
 import { formOf, planOf } from './support';
 

@@ -10,7 +10,7 @@ import {
 import { readOrderBook } from '../../shared/season/orderBook';
 import { FRY_COUNTS, ORDERS, PAIRS } from '../../shared/books/season/columns';
 import { FIRST, TITLES } from '../../shared/books/season/context';
-import { calculate } from '../../shared/sheet/workbook/calculate';
+import { calculate } from '../../shared/catalogue/calculation';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { BOOK, bookOf, gridOf } from './support';
 

@@ -15,8 +15,8 @@ import {
   STAYS,
   WATER,
 } from '../../shared/books/season/columns';
-import { calculate } from '../../shared/sheet/workbook/calculate';
-import { DEEPEST, customDepths, lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { calculate, customDepths, lintWorkbook } from '../../shared/catalogue/calculation';
+import { DEEPEST } from '../../shared/sheet/workbook/lint';
 import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { number } from '../support/call';
 import { BOOK, bookOf } from './support';

@@ -1,4 +1,4 @@
-import { isoDateOfSerial, serialOfIsoDate } from '../../shared/run/form';
+import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 import { chanceOf } from '../../shared/maths/chance';
 import type { Problem } from '../../shared/season/problem';
 import { problemOf } from '../../shared/season/problem';

@@ -1,7 +1,6 @@
-import { isoDateOfSerial, serialOfIsoDate } from '../../shared/run/form';
+import { isoDateOfSerial, serialOfIsoDate, weekdayOf } from '../../shared/units/dates';
 import type { OrderBook, PlannedRun, SeasonBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';
-import { weekdayOf } from '../../shared/season/clock';
 import { chanceOf } from '../../shared/maths/chance';
 import { number } from '../support/call';
 import { BOOK, bookOf } from './support';

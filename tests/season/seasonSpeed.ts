@@ -1,8 +1,8 @@
+import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 /**
  * Run by seasonSpeed.test.ts in a plain Node process, as the shipped bundle runs: times of season plans and
  * odds, as JSON lines.
  */
-import { isoDateOfSerial, serialOfIsoDate } from '../../shared/run/form';
 import type { OrderBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';
 import { simulateSeason } from '../../shared/families/money/odds/simulate';

@@ -1,7 +1,7 @@
 import { findFunction } from '../../shared/catalogue';
 import { invoke } from '../../shared/functions/invoke';
 import { gramsText } from '../../shared/dosing/judge';
-import { lintWorkbook } from '../../shared/sheet/workbook/lint';
+import { lintWorkbook } from '../../shared/catalogue/calculation';
 import type { Page } from './page';
 import { openPage } from './page';
 

@@ -1,6 +1,12 @@
 import type { Progress } from '../../taskpane/host/port';
 import { nameOfUrl, readFile } from '../../taskpane/host/readFile';
-import { copyFileName, digestText, isDigest, plainDigest, plainName } from '../../taskpane/screens/share/state/share';
+import {
+  copyFileName,
+  digestText,
+  isDigest,
+  plainDigest,
+  plainName,
+} from '../../taskpane/screens/share/state/share';
 import { excelFiles } from '../../taskpane/host/files';
 import { readWish } from '../../taskpane/screens/share/commands/choices';
 

@@ -1,7 +1,8 @@
 import { celsius, count, gram, money, moment, pH, share } from '../../shared/units/quantities';
 import { asWritten, rectangles } from '../../taskpane/host/cells';
 import { areaText } from '../../shared/sheet/formula/address';
-import { dayText, grouped, labelOf, showCell, showWithUnit, weekday } from '../../taskpane/pane/show';
+import { dayText, weekdayText } from '../../shared/units/dates';
+import { grouped, labelOf, showCell, showWithUnit } from '../../taskpane/pane/show';
 
 const plain = (text: string): string => text.replaceAll('\u202f', ' ');
 
@@ -31,7 +32,7 @@ test('what rounds to nothing has no minus', () => {
   expect(grouped(-0.0001, 2)).toBe('0.00');
 });
 test('1 March 2027 is a Monday', () => {
-  expect([weekday(46447), dayText(46447)]).toEqual(['Mon', '1 Mar']);
+  expect([weekdayText(46447), dayText(46447)]).toEqual(['Mon', '1 Mar']);
 });
 test('parameter names become words', () => {
   expect(['sampleWeights', 'ph', 'naupliiPerLarva'].map(labelOf)).toEqual([

@@ -1,7 +1,8 @@
 import { findFunction } from '../../shared/catalogue';
 import type { NamedParam } from '../../shared/functions/define';
-import { evaluate } from '../../shared/sheet/formula';
-import { literal, momentText, readMoment, readNumber, readTyped } from '../../taskpane/pane/typed';
+import { evaluate } from '../../shared/catalogue/calculation';
+import { isoMomentText } from '../../shared/units/dates';
+import { literal, readMoment, readNumber, readTyped } from '../../taskpane/pane/typed';
 
 function param(fn: string, name: string): NamedParam {
   const found = findFunction(fn)?.params.find((one) => one.name === name);
@@ -51,7 +52,7 @@ test.each(['2023-02-29', '1.5.2026', '01/05/2026', '24:00', '2026-13-01', ''])(
 
 test('a moment reads back as it was typed', () => {
   for (const text of ['2026-05-01', '2026-05-01 22:30', '2027-12-31 00:01'])
-    expect(momentText(readMoment(text) ?? 0)).toBe(text);
+    expect(isoMomentText(readMoment(text) ?? 0)).toBe(text);
 });
 
 test('a typed value becomes the formula text of the same value', () => {

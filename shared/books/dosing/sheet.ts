@@ -1,7 +1,7 @@
 import { CAUTIONS } from '../../functions/cautions';
 import { isError } from '../../base/values';
 import { SheetBuilder, styled } from '../../sheet/workbook/build';
-import { calculate } from '../../sheet/workbook/calculate';
+import { calculate } from '../../catalogue/calculation';
 import type { CellModel, WorkbookModel } from '../../sheet/workbook/model';
 import { answerLines } from './answer';
 import type { Reading, Vat } from '../../dosing/ask';

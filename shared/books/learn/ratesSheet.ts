@@ -1,7 +1,7 @@
-import { SOURCES } from '../../sources';
+import { SOURCES } from '../../families/sources';
 import { shortCitation } from '../run/assume';
 import { SheetBuilder, styled } from '../../sheet/workbook/build';
-import { calculate } from '../../sheet/workbook/calculate';
+import { calculate } from '../../catalogue/calculation';
 import type { NameModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { FarmRate, FarmRates } from '../../learn/learn';
 import { MONTH_NAMES } from '../../units/dates';

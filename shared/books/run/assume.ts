@@ -1,4 +1,4 @@
-import { SOURCES } from '../../sources';
+import { SOURCES } from '../../families/sources';
 import type { Standing } from '../../functions/source';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';

@@ -1,4 +1,4 @@
-import { calculate } from '../../sheet/workbook/calculate';
+import { calculate } from '../../catalogue/calculation';
 import type { WorkbookModel } from '../../sheet/workbook/model';
 import type { SeasonPlan } from '../../run/season';
 import { assumptionsSheet } from './assume';

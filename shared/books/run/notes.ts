@@ -1,7 +1,7 @@
 import { findFunction } from '../../catalogue';
 import { CAUTIONS } from '../../functions/cautions';
 import { tokenize } from '../../sheet/formula/tokenize';
-import { SOURCES } from '../../sources';
+import { SOURCES } from '../../families/sources';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { usedBy } from './assume';
 import type { Book } from './context';

@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../../run/form';
+import { isoDateOfSerial } from '../../units/dates';
 import { styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import type { PlannedRun } from '../../season/result';

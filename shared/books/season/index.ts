@@ -1,5 +1,5 @@
 import { NOTES_WIDTH, writeNotes } from '../run/notes';
-import { calculate } from '../../sheet/workbook/calculate';
+import { calculate } from '../../catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
 import type { SeasonBook } from '../../season/result';

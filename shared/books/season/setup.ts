@@ -1,7 +1,6 @@
+import { isoDateOfSerial, MONTH_NAMES, WEEKDAY_WORDS } from '../../units/dates';
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import type { CellModel, SheetModel } from '../../sheet/workbook/model';
-import { isoDateOfSerial } from '../../run/form';
-import { MONTH_NAMES, WEEKDAY_WORDS } from '../../units/dates';
 import type { OrderBook } from '../../season/orderBook';
 import type { Pages } from './context';
 import { HEAD } from './context';

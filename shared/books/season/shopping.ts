@@ -1,4 +1,4 @@
-import { mondayOf } from '../../families/money/kernels/cashWeeks';
+import { mondayOf } from '../../units/dates';
 import { styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { FEED_RUNS, FISH, SHOPPING } from './columns';

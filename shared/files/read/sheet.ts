@@ -7,7 +7,7 @@ import { revealCellText } from '../text';
 import type { Tag } from './scan';
 import { scan } from './scan';
 import type { FileStyles } from './styles';
-import { UNIX_EPOCH_SERIAL } from '../../units/convert';
+import { serialOfIsoMoment } from '../../units/dates';
 
 /** What a worksheet part holds besides its cells, by element name, for the parts that are read afterwards. */
 export interface SheetParts {
@@ -55,14 +55,6 @@ const KNOWN_ERRORS = new Set<string>([
   '#SPILL!',
   '#CALC!',
 ]);
-
-/** 2027-03-31T10:00:00 → serial. */
-const serialOfIso = (text: string): number | undefined => {
-  const ms = Date.parse(
-    /Z|[+-]\d\d:?\d\d$/.test(text) ? text : `${text}${text.includes('T') ? '' : 'T00:00:00'}Z`,
-  );
-  return Number.isFinite(ms) ? ms / 86_400_000 + UNIX_EPOCH_SERIAL : undefined;
-};
 
 class SheetReader {
   readonly parts: SheetParts = {
@@ -244,7 +236,7 @@ class SheetReader {
       case 'e':
         return { error: (KNOWN_ERRORS.has(value) ? value : '#VALUE!') as ErrorCode };
       case 'd':
-        return serialOfIso(value) ?? value;
+        return serialOfIsoMoment(value) ?? value;
       default:
         return this.numberOf(value, isDate);
     }

@@ -1,5 +1,5 @@
 import type { RunRecord } from '../../records/schema';
-import { dateOf } from '../../families/timing/kernels/clock';
+import { dateOf } from '../../units/dates';
 import type { RateKey } from '../../families/learning/rates';
 
 /** Readings of the water, shared by all runs they cover. */

@@ -1,31 +1,13 @@
 /** Dates and times that arrive as text. Serials count days from 1899-12-30, as sheets do. */
 
+import { dayParts, monthOfWord, serialOfCalendarDay } from '../../units/dates';
+
 export type DateOrder = 'day first' | 'month first' | 'year first';
-
-const EPOCH_DAY = 25_569;
-const MS_PER_DAY = 86_400_000;
-const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-
-/** Serial of a calendar day; undefined when there is no such day. */
-export function serialOf(year: number, month: number, day: number): number | undefined {
-  const ms = Date.UTC(year, month - 1, day);
-  const date = new Date(ms);
-  return date.getUTCMonth() === month - 1 && date.getUTCDate() === day
-    ? ms / MS_PER_DAY + EPOCH_DAY
-    : undefined;
-}
-
-export const dayParts = (
-  serial: number,
-): { readonly year: number; readonly month: number; readonly day: number } => {
-  const date = new Date((Math.floor(serial) - EPOCH_DAY) * MS_PER_DAY);
-  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
-};
 
 /** The day with day and month exchanged; undefined when there is none or it is the same. */
 export function swappedDay(serial: number): number | undefined {
   const { year, month, day } = dayParts(serial);
-  const swapped = day === month ? undefined : serialOf(year, day, month);
+  const swapped = day === month ? undefined : serialOfCalendarDay(year, day, month);
   return swapped === undefined ? undefined : swapped + (serial - Math.floor(serial));
 }
 
@@ -59,7 +41,6 @@ const NAMED =
 const NAMED_FIRST =
   /^(?:[a-z]{2,9},?\s+)??([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:[T,\s]+(.*))?$/i;
 
-const monthOf = (word: string): number => MONTHS.indexOf(word.slice(0, 3).toLowerCase()) + 1;
 const written = (text: string): Written | undefined => {
   const match = NUMERIC.exec(text);
   return match
@@ -99,15 +80,18 @@ const fromFigures = (
   order: DateOrder,
 ): number | undefined => {
   const own = orderIn(text) ?? (order === 'year first' ? 'day first' : order);
-  if (own === 'year first') return withClock(serialOf(a, b, c), rest);
+  if (own === 'year first') return withClock(serialOfCalendarDay(a, b, c), rest);
   const year = longYear(c, digits[2] ?? 0);
-  return withClock(own === 'day first' ? serialOf(year, b, a) : serialOf(year, a, b), rest);
+  return withClock(
+    own === 'day first' ? serialOfCalendarDay(year, b, a) : serialOfCalendarDay(year, a, b),
+    rest,
+  );
 };
 
 const fromWords = (year: string, month: string, day: string, rest: string): number | undefined => {
-  const number = monthOf(month);
+  const number = monthOfWord(month);
   return number > 0
-    ? withClock(serialOf(longYear(Number(year), year.length), number, Number(day)), rest)
+    ? withClock(serialOfCalendarDay(longYear(Number(year), year.length), number, Number(day)), rest)
     : undefined;
 };
 

@@ -1,4 +1,4 @@
-import { SOURCES } from '../../sources';
+import { SOURCES } from '../../families/sources';
 import { quoteSheet } from '../../sheet/formula/address';
 import type { CellModel, SheetModel, StyleName, WorkbookModel } from '../../sheet/workbook/model';
 import { SheetBuilder } from '../../sheet/workbook/build';

@@ -1,3 +1,4 @@
+import { serialOfIsoMoment } from '../../units/dates';
 import { strFromU8 } from 'fflate';
 import { parseArea } from '../../sheet/formula/address';
 import { shifted } from '../../files/formulas';
@@ -15,7 +16,6 @@ export interface CellContext {
 
 /** Days between the two ways of counting dates. */
 const DAYS_1904 = 1462;
-const EPOCH_DAY = 25_569;
 const CELLS_PER_STEP = 40_000;
 const KNOWN_ERRORS = new Set<string>([
   '#VALUE!',
@@ -67,14 +67,6 @@ function number(bytes: Uint8Array, from: number, to: number): number {
   const value = point < 0 ? mantissa : mantissa / (POWERS[to - point - 1] ?? NaN);
   return isNegative ? -value : value;
 }
-
-/** 2027-03-31T10:00:00 → serial. */
-const serialOfIso = (iso: string): number | undefined => {
-  const ms = Date.parse(
-    /Z|[+-]\d\d:?\d\d$/.test(iso) ? iso : `${iso}${iso.includes('T') ? '' : 'T00:00:00'}Z`,
-  );
-  return Number.isFinite(ms) ? ms / 86_400_000 + EPOCH_DAY : undefined;
-};
 
 interface Draft {
   type: string;
@@ -371,7 +363,7 @@ function valueOfType(type: string, raw: string): Cell {
   if (type === 'str') return revealCellText(raw);
   if (type === 'b') return raw === '1' || raw === 'true';
   if (type === 'e') return { error: (KNOWN_ERRORS.has(raw) ? raw : '#VALUE!') as ErrorCode };
-  if (type === 'd') return serialOfIso(raw) ?? raw;
+  if (type === 'd') return serialOfIsoMoment(raw) ?? raw;
   return raw;
 }
 

@@ -1,4 +1,4 @@
-import { SOURCES } from '../../sources';
+import { SOURCES } from '../../families/sources';
 import { FIELDS } from '../fields';
 import type { Rule } from './rule';
 

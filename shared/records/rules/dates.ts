@@ -1,4 +1,5 @@
-import { swappedDay, dayParts } from '../columns/dates';
+import { swappedDay } from '../columns/dates';
+import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';
 import { NUMERIC_FIELDS, fieldSpec } from '../fields';
 import type { RecordTable } from '../table';

@@ -1,4 +1,4 @@
-import { clockText } from '../../families/timing/kernels/clock';
+import { momentText } from '../../units/dates';
 import type { FieldName, NumericField } from '../fields';
 import { fieldSpec } from '../fields';
 
@@ -21,7 +21,7 @@ export const hoursText = (hours: number): string => `${plain(hours, 3)} h`;
 export function shown(field: NumericField, value: number): string {
   const { kind, quantity, isCount } = fieldSpec(field);
   if (kind === 'moment')
-    return Number.isInteger(value) ? clockText(value).replace(/ 00:00$/, '') : clockText(value);
+    return Number.isInteger(value) ? momentText(value).replace(/ 00:00$/, '') : momentText(value);
   if (quantity.unit === 'share') return percent(value);
   const text = isCount ? plain(value, 9) : plain(value);
   return quantity.unit === '' || quantity.unit === 'pH' ? text : `${text} ${quantity.unit}`;

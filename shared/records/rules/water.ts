@@ -1,4 +1,4 @@
-import { constantsAt } from '../../families/water/carbonate/constants';
+import { constantsAt, AIR_CO2_PPM } from '../../families/water/carbonate/constants';
 import { doseTo, afterDose } from '../../families/water/carbonate/dose';
 import type { MaterialName } from '../../families/water/carbonate/materials';
 import { MATERIALS } from '../../families/water/carbonate/materials';
@@ -9,7 +9,6 @@ import {
   waterFromCO2,
 } from '../../families/water/carbonate/readings';
 import type { Water } from '../../families/water/carbonate/carbonate';
-import { AIR_CO2_PPM } from '../../families/water/carbonate/constants';
 import type { RowRule, Said, Verdict } from './rule';
 import { plain } from './show';
 

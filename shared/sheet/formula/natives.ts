@@ -4,7 +4,7 @@ import type { EagerFunction, Operand } from './evaluate';
 import { LOOKUPS } from './lookups';
 import { stretch, toNumber, toText } from './operators';
 import { formatNumber } from './textFormat';
-import { UNIX_EPOCH_SERIAL } from '../../units/convert';
+import { midnightOf, serialOfDay } from '../../units/dates';
 
 /**
  * The built-in functions that plans, checks and copies use, as Excel defines them. Not a spreadsheet: hosts
@@ -85,10 +85,6 @@ const logical =
     return cells.length === 0 ? bad('#VALUE!') : all ? cells.every(Boolean) : cells.some(Boolean);
   };
 
-const DAY_MS = 86_400_000;
-const serialOf = (year: number, month: number, day: number): number =>
-  Date.UTC(year, month - 1, day) / DAY_MS + UNIX_EPOCH_SERIAL;
-const dateOf = (serial: number): Date => new Date(Math.floor(serial - UNIX_EPOCH_SERIAL) * DAY_MS);
 const secondsOf = (serial: number): number => Math.round((serial - Math.floor(serial)) * 86_400) % 86_400;
 
 const variance = (xs: readonly number[]): Cell => {
@@ -173,11 +169,11 @@ const MATHS: Readonly<Record<string, EagerFunction>> = {
 };
 
 const DATES: Readonly<Record<string, EagerFunction>> = {
-  DATE: perCell(3, (y = 0, m = 1, d = 1) => serialOf(Math.trunc(y), Math.trunc(m), Math.trunc(d))),
+  DATE: perCell(3, (y = 0, m = 1, d = 1) => serialOfDay(Math.trunc(y), Math.trunc(m), Math.trunc(d))),
   TIME: perCell(3, (h = 0, m = 0, s = 0) => ((h * 3600 + m * 60 + s) / 86_400) % 1),
-  YEAR: perCell(1, (x) => dateOf(x).getUTCFullYear()),
-  MONTH: perCell(1, (x) => dateOf(x).getUTCMonth() + 1),
-  DAY: perCell(1, (x) => dateOf(x).getUTCDate()),
+  YEAR: perCell(1, (x) => midnightOf(x).getUTCFullYear()),
+  MONTH: perCell(1, (x) => midnightOf(x).getUTCMonth() + 1),
+  DAY: perCell(1, (x) => midnightOf(x).getUTCDate()),
   HOUR: perCell(1, (x) => Math.floor(secondsOf(x) / 3600)),
   MINUTE: perCell(1, (x) => Math.floor(secondsOf(x) / 60) % 60),
   SECOND: perCell(1, (x) => secondsOf(x) % 60),

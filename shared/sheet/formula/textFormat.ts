@@ -1,5 +1,4 @@
-import { UNIX_EPOCH_SERIAL } from '../../units/convert';
-import { MONTH_NAMES } from '../../units/dates';
+import { UNIX_EPOCH_SERIAL, MONTH_NAMES } from '../../units/dates';
 
 /**
  * Number formats, the part that plans and the terminal use: 0 # , . % and the date and time letters. Text in

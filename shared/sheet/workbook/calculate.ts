@@ -1,7 +1,7 @@
 import type { Area } from '../formula/address';
 import { addressOf, areaText } from '../formula/address';
-import type { Operand } from '../formula';
-import { evaluate } from '../formula';
+import type { FindFunction, Operand } from '../formula';
+import { evaluateBy } from '../formula';
 import type { Cell, Grid } from '../../base/values';
 import { isGrid } from '../../base/values';
 import type { FormulaNode } from './graph';
@@ -81,7 +81,8 @@ function put(cells: Cells, node: FormulaNode, answer: Operand): string | undefin
  * Fills the value of every formula cell, and the cells a spilled answer covers, by calculating the workbook
  * in the order of need.
  */
-export function calculate(model: WorkbookModel): Calculated {
+export function calculateBy(find: FindFunction, model: WorkbookModel): Calculated {
+  const evaluate = evaluateBy(find);
   const places = new Places(model);
   const nodes = formulaNodes(model, places);
   const { order, circles } = inOrder(nodes);

@@ -1,4 +1,3 @@
-import { findFunction } from '../../catalogue';
 import type { Area } from '../formula/address';
 import { addressOf, areaText, parseAddress, parseArea, splitReference } from '../formula/address';
 import type { Node } from '../formula/parse';
@@ -249,5 +248,3 @@ export function inOrder(nodes: readonly FormulaNode[], covering = new Covering(n
   }
   return { order, circles };
 }
-
-export const isCustom = (name: string): boolean => findFunction(name) !== undefined;

@@ -1,4 +1,4 @@
-import { findFunction } from '../../catalogue';
+import type { FindFunction } from '../formula';
 import type { Area } from '../formula/address';
 import { addressOf, parseAddress, parseArea } from '../formula/address';
 import type { Node } from '../formula/parse';
@@ -55,16 +55,17 @@ const nameFaults = (model: WorkbookModel, places: Places): string[] => {
  * Levels of custom functions that have to answer one after the other before this expression has its value.
  */
 function depthOf(
+  find: FindFunction,
   tree: Node | undefined,
   home: SheetModel,
   places: Places,
   depthAt: (target: Target) => number,
 ): number {
   if (!tree) return 0;
-  const inner = (node: Node | undefined): number => depthOf(node, home, places, depthAt);
+  const inner = (node: Node | undefined): number => depthOf(find, node, home, places, depthAt);
   switch (tree.kind) {
     case 'call': {
-      const own = findFunction(tree.name) ? 1 : 0;
+      const own = find(tree.name) ? 1 : 0;
       return own + Math.max(0, ...tree.args.map(inner));
     }
     case 'unary':
@@ -83,7 +84,7 @@ function depthOf(
 }
 
 /** Custom-function depth of every formula, by "Sheet!A1". */
-export function customDepths(model: WorkbookModel): Map<string, number> {
+export function customDepthsBy(find: FindFunction, model: WorkbookModel): Map<string, number> {
   const places = new Places(model);
   const nodes = formulaNodes(model, places);
   const covering = new Covering(nodes);
@@ -101,14 +102,14 @@ export function customDepths(model: WorkbookModel): Map<string, number> {
     return depth;
   };
   for (const node of inOrder(nodes, covering).order)
-    known.set(node, depthOf(node.tree, node.sheet, places, depthAt));
+    known.set(node, depthOf(find, node.tree, node.sheet, places, depthAt));
   return new Map([...known].map(([node, depth]) => [`${node.sheet.name}!${node.address}`, depth]));
 }
 
-const callFaults = (tree: Node | undefined): string[] =>
+const callFaults = (find: FindFunction, tree: Node | undefined): string[] =>
   [...walk(tree)].flatMap((node) => {
     if (node.kind !== 'call') return [];
-    const fn = findFunction(node.name);
+    const fn = find(node.name);
     if (!fn)
       return nativeFunction(node.name) || LAZY.has(node.name.toUpperCase())
         ? []
@@ -125,11 +126,11 @@ const callFaults = (tree: Node | undefined): string[] =>
       : [];
   });
 
-const formulaFaults = (model: WorkbookModel, places: Places): string[] =>
+const formulaFaults = (find: FindFunction, model: WorkbookModel, places: Places): string[] =>
   formulaNodes(model, places).flatMap((node) =>
     [
       ...node.faults,
-      ...callFaults(node.tree),
+      ...callFaults(find, node.tree),
       ...(node.formula.length > LONGEST_FORMULA ? ['the formula is longer than a cell can hold'] : []),
     ].map((fault) => `${node.sheet.name} ${node.address}: ${fault}`),
   );
@@ -174,12 +175,12 @@ const tableFaults = (sheet: SheetModel): string[] =>
     ];
   });
 
-const ruleFaults = (sheet: SheetModel, places: Places): string[] => [
+const ruleFaults = (find: FindFunction, sheet: SheetModel, places: Places): string[] => [
   ...(sheet.conditionals ?? []).flatMap((rule) => {
     const tree = parse(rule.formula);
     if (isFault(tree)) return [`${sheet.name}: the rule on ${rule.range} cannot be read: ${tree.fault}`];
     return [...walk(tree)].flatMap((node) => {
-      if (node.kind === 'call' && findFunction(node.name))
+      if (node.kind === 'call' && find(node.name))
         return [
           `${sheet.name}: the rule on ${rule.range} calls ${node.name}; Excel never applies it. Point it at a helper cell.`,
         ];
@@ -221,7 +222,7 @@ const chartFaults = (sheet: SheetModel, chart: ChartModel, places: Places): stri
 };
 
 /** What would not work in one of the hosts, as sentences; none when all is well. */
-export function lintWorkbook(model: WorkbookModel): string[] {
+export function lintWorkbookBy(find: FindFunction, model: WorkbookModel): string[] {
   const places = new Places(model);
   return [
     ...model.sheets.flatMap((sheet) => sheetNameFaults(sheet.name)),
@@ -234,13 +235,13 @@ export function lintWorkbook(model: WorkbookModel): string[] {
       ...model.sheets.flatMap((sheet) => (sheet.tables ?? []).map(({ name }) => name)),
     ]),
     ...nameFaults(model, places),
-    ...formulaFaults(model, places),
-    ...[...customDepths(model)]
+    ...formulaFaults(find, model, places),
+    ...[...customDepthsBy(find, model)]
       .filter(([, depth]) => depth > DEEPEST)
       .map(([at, depth]) => `${at}: ${depth} levels of custom functions, at most ${DEEPEST}`),
     ...model.sheets.flatMap((sheet) => [
       ...tableFaults(sheet),
-      ...ruleFaults(sheet, places),
+      ...ruleFaults(find, sheet, places),
       ...(sheet.charts ?? []).flatMap((chart) => chartFaults(sheet, chart, places)),
     ]),
   ];

@@ -1,5 +1,10 @@
 import { parseAddress, splitReference } from '../../../shared/sheet/formula/address';
-import type { ChartModel, SheetModel, ValidationModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import type {
+  ChartModel,
+  SheetModel,
+  ValidationModel,
+  WorkbookModel,
+} from '../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../shared/sheet/workbook/styles';
 import { areaOf } from '../areas';
 import type { UniverBook } from '../univer/book';

@@ -7,9 +7,9 @@ import type {
   StyleName,
   ValidationModel,
   WorkbookModel,
+  CellStyle,
 } from '../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../shared/sheet/workbook/styles';
-import type { CellStyle } from '../../../shared/sheet/workbook/model';
 import { textOfArea } from '../areas';
 import type { Area, ConditionalState, SheetState } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';

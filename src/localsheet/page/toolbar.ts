@@ -1,3 +1,4 @@
+import { serialOfLocalDay } from '../../../shared/units/dates';
 import type { Session } from './session';
 import type { Example } from '../files/examples';
 import { blank, EXAMPLES } from '../files/examples';
@@ -10,10 +11,7 @@ const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
 const LARGEST = 40_000_000;
 
 /** The only clock of the page: days since 30 December 1899, local date. */
-export const today = (): number => {
-  const now = new Date();
-  return Math.round(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 86_400_000) + 25_569;
-};
+export const today = (): number => serialOfLocalDay(new Date());
 
 const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
 

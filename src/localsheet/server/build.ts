@@ -16,14 +16,7 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
   const outputs = ['functions.js', 'functions.json', 'taskpane.html'].map(
     (name) => `${ADDIN_FOLDER}/${name}`,
   );
-  const inputs = [
-    'shared',
-    'taskpane',
-    'src/shell',
-    'src/build',
-    'manifest.xml',
-    'package-lock.json',
-  ];
+  const inputs = ['shared', 'taskpane', 'src/shell', 'src/build', 'manifest.xml', 'package-lock.json'];
   if (!isStale(root, outputs, inputs)) return;
   tell('Building the functions and the pane…');
   await run(
@@ -41,7 +34,16 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
 
 async function buildSheet(root: string, tell: Tell): Promise<void> {
   const outputs = ['main.js', 'main.css', 'office.js', 'index.html'].map((name) => `${SHEET_FOLDER}/${name}`);
-  if (!isStale(root, outputs, ['shared', 'templates', 'src/localsheet', 'src/officeStandIn', 'package-lock.json'])) return;
+  if (
+    !isStale(root, outputs, [
+      'shared',
+      'templates',
+      'src/localsheet',
+      'src/officeStandIn',
+      'package-lock.json',
+    ])
+  )
+    return;
   tell('Building the local sheet…');
   const { build } = await import('esbuild');
   const outdir = join(root, SHEET_FOLDER);

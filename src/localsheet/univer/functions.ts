@@ -1,6 +1,5 @@
-import type { Injector } from '@univerjs/core';
+import type { Injector, Workbook } from '@univerjs/core';
 import { BooleanNumber, ICommandService, IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
-import type { Workbook } from '@univerjs/core';
 import type { BaseValueObject, FunctionVariantType, IFunctionInfo } from '@univerjs/engine-formula';
 import {
   BaseFunction,

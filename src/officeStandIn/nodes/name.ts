@@ -1,9 +1,8 @@
-import { formatReference } from '../address';
+import { formatReference, parseArea } from '../address';
 import type { NameState } from '../book';
 import { fail } from '../failure';
 import { asText } from '../input';
 import type { Env, Node } from '../node';
-import { parseArea } from '../address';
 import { placeOf, resolveReference, sheetById } from './find';
 import { rangeNode } from './range';
 

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { assign } from '../../../shared/families/brood/kernels/assign';
-import { labelOf, offspringInbreeding, pairUp, relationship } from '../../../shared/families/brood/kernels/pairing';
+import {
+  labelOf,
+  offspringInbreeding,
+  pairUp,
+  relationship,
+} from '../../../shared/families/brood/kernels/pairing';
 import { evenShares } from '../../../shared/families/brood/kernels/inbreeding';
 import { columnOf, grid, refusal } from '../../support/call';
 

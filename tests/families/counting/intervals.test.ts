@@ -4,7 +4,11 @@ import { ratioDifference, shareDifference } from '../../../shared/families/count
 import { lotEstimate } from '../../../shared/families/counting/kernels/lotEstimate';
 import { twoSidedNormal } from '../../../shared/maths/normalQuantile';
 import { ratioEstimate } from '../../../shared/families/counting/kernels/ratioEstimate';
-import { relativeSpread, sampleForShare, subsamplesFor } from '../../../shared/families/counting/kernels/sampleSize';
+import {
+  relativeSpread,
+  sampleForShare,
+  subsamplesFor,
+} from '../../../shared/families/counting/kernels/sampleSize';
 import { countedStage, stageProduct } from '../../../shared/families/counting/kernels/stageProduct';
 import { wilson, wilsonAt, wilsonCorrectedAt } from '../../../shared/families/counting/kernels/wilson';
 import { bell, chance, successes } from '../../support/chance';

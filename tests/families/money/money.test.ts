@@ -1,6 +1,11 @@
 import fc from 'fast-check';
-import { breakEvenNumber, breakEvenPrice, costPerFish } from '../../../shared/families/money/kernels/breakEven';
-import { cashWeeks, leastBalance, mondayOf } from '../../../shared/families/money/kernels/cashWeeks';
+import {
+  breakEvenNumber,
+  breakEvenPrice,
+  costPerFish,
+} from '../../../shared/families/money/kernels/breakEven';
+import { cashWeeks, leastBalance } from '../../../shared/families/money/kernels/cashWeeks';
+import { mondayOf } from '../../../shared/units/dates';
 import { profitRatios } from '../../../shared/families/money/kernels/ratios';
 import { swingsOf } from '../../../shared/families/money/kernels/swings';
 import { grid, refusal } from '../../support/call';

@@ -1,9 +1,17 @@
 import fc from 'fast-check';
 import { feedConversion } from '../../../shared/families/growth/kernels/feedConversion';
 import { sizeClasses, sizeSpread } from '../../../shared/families/growth/kernels/sizeSpread';
-import { daysToWeight, specificGrowth, weightAfter } from '../../../shared/families/growth/kernels/specificGrowth';
+import {
+  daysToWeight,
+  specificGrowth,
+  weightAfter,
+} from '../../../shared/families/growth/kernels/specificGrowth';
 import { dailySurvival, survivorsAfter } from '../../../shared/families/growth/kernels/survival';
-import { daysByThermal, thermalGrowth, weightByThermal } from '../../../shared/families/growth/kernels/thermalGrowth';
+import {
+  daysByThermal,
+  thermalGrowth,
+  weightByThermal,
+} from '../../../shared/families/growth/kernels/thermalGrowth';
 import '../../support/printed';
 import { column, rowsOf, sentenceOf } from '../../support/sheet';
 

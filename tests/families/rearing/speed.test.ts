@@ -12,10 +12,14 @@ const root = join(__dirname, '..', '..', '..');
 
 /** Timed outside the test runner, whose module wrapper makes every import look-up slow. */
 const time = (): Timed[] =>
-  execFileSync(process.execPath, [join(root, 'src/build/run.mjs'), join(root, 'tests/families/rearing/speed.ts')], {
-    cwd: root,
-    encoding: 'utf8',
-  })
+  execFileSync(
+    process.execPath,
+    [join(root, 'src/build/run.mjs'), join(root, 'tests/families/rearing/speed.ts')],
+    {
+      cwd: root,
+      encoding: 'utf8',
+    },
+  )
     .trim()
     .split('\n')
     .map((line) => JSON.parse(line) as Timed);

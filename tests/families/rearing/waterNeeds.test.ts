@@ -1,10 +1,19 @@
 import fc from 'fast-check';
 import { cystsNeeded } from '../../../shared/families/feeding/kernels/cystsNeeded';
 import { hatchTime, hatchingWater } from '../../../shared/families/feeding/kernels/cystHatching';
-import { ammoniaFromFeed, nitrogenNotKept, oxygenPerFish } from '../../../shared/families/feeding/kernels/metabolism';
+import {
+  ammoniaFromFeed,
+  nitrogenNotKept,
+  oxygenPerFish,
+} from '../../../shared/families/feeding/kernels/metabolism';
 import { flowForAmmonia, flowForOxygen } from '../../../shared/families/feeding/kernels/waterFlow';
-import { STAGES, STAGE_DENSITY, STOCKING_STUDIES, vatsFor } from '../../../shared/families/growth/kernels/stockingDensity';
-import { SOURCES } from '../../../shared/sources';
+import {
+  STAGES,
+  STAGE_DENSITY,
+  STOCKING_STUDIES,
+  vatsFor,
+} from '../../../shared/families/growth/kernels/stockingDensity';
+import { SOURCES } from '../../../shared/families/sources';
 import { RATION_STUDIES } from '../../../shared/families/feeding/kernels/rationStudies';
 import '../../support/printed';
 import { call } from '../../support/call';

@@ -7,9 +7,10 @@ import {
   rateAt,
   sumOf,
   warmthCurve,
+  highest,
+  lowest,
 } from '../../../shared/families/timing/kernels/rateCurve';
 import { PROFILES } from '../../../shared/families/timing/records/profiles';
-import { highest, lowest } from '../../../shared/families/timing/kernels/rateCurve';
 
 const SEED = { seed: 20260314, numRuns: 300 };
 const profiles = Object.values(PROFILES).flat();

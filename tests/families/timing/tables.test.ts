@@ -1,4 +1,4 @@
-import { SOURCES } from '../../../shared/sources';
+import { SOURCES } from '../../../shared/families/sources';
 import {
   anyProfile,
   feedingSpecies,

@@ -7,10 +7,21 @@ import { drift } from '../../../shared/families/water/carbonate/drift';
 import type { MaterialName } from '../../../shared/families/water/carbonate/materials';
 import { MATERIALS } from '../../../shared/families/water/carbonate/materials';
 import { afterExchange, exchangeFor, mixed } from '../../../shared/families/water/kernels/mixing';
-import { compose, waterFromAlkalinity, waterFromCO2 } from '../../../shared/families/water/carbonate/readings';
+import {
+  compose,
+  waterFromAlkalinity,
+  waterFromCO2,
+} from '../../../shared/families/water/carbonate/readings';
 import { ammoniaFraction, phForFraction } from '../../../shared/families/water/kernels/ammonia';
 import { oxygenSaturation } from '../../../shared/families/water/kernels/oxygen';
-import { coneBottom, lyingDrum, oval, rectangle, round, tapered } from '../../../shared/families/water/kernels/vats';
+import {
+  coneBottom,
+  lyingDrum,
+  oval,
+  rectangle,
+  round,
+  tapered,
+} from '../../../shared/families/water/kernels/vats';
 import { HARDNESS_UNITS, hardnessFrom, hardnessTo } from '../../../shared/units/convert';
 
 const SEED = { seed: 20260415, numRuns: 400 };

@@ -1,7 +1,7 @@
 import { CATALOGUE } from '../../../shared/catalogue';
 import type { NamedParam, SheetFunction } from '../../../shared/functions/define';
 import { invoke } from '../../../shared/functions/invoke';
-import { evaluate } from '../../../shared/sheet/formula';
+import { evaluate } from '../../../shared/catalogue/calculation';
 import type { Cell, Grid } from '../../../shared/base/values';
 import { isError, isGrid } from '../../../shared/base/values';
 import { freeze } from '../../../shared/files/share';

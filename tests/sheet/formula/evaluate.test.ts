@@ -1,4 +1,4 @@
-import { evaluate } from '../../../shared/sheet/formula';
+import { evaluate } from '../../../shared/catalogue/calculation';
 import { areaText, parseArea, quoteSheet, splitReference } from '../../../shared/sheet/formula/address';
 import { tokenize } from '../../../shared/sheet/formula/tokenize';
 import type { Cell, Grid } from '../../../shared/base/values';

@@ -1,5 +1,5 @@
 import { SheetBuilder } from '../../../shared/sheet/workbook/build';
-import { calculate } from '../../../shared/sheet/workbook/calculate';
+import { calculate } from '../../../shared/catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 
 const book = (...sheets: readonly SheetModel[]): WorkbookModel => ({ title: 'Test', sheets, names: [] });

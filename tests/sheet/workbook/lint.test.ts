@@ -1,5 +1,5 @@
 import { SheetBuilder } from '../../../shared/sheet/workbook/build';
-import { customDepths, lintWorkbook } from '../../../shared/sheet/workbook/lint';
+import { customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
 import type { ConditionalModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 
 const builder = (name = 'S'): SheetBuilder => new SheetBuilder(name, { widths: [] });

@@ -1,6 +1,11 @@
 import type { IWorksheetData } from '@univerjs/core';
 import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/run';
-import type { ChartModel, SheetModel, StyleName, ValidationModel } from '../../../shared/sheet/workbook/model';
+import type {
+  ChartModel,
+  SheetModel,
+  StyleName,
+  ValidationModel,
+} from '../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../shared/sheet/workbook/styles';
 import { EXAMPLES } from '../../../src/localsheet/files/examples';
 import {

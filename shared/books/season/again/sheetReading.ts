@@ -1,8 +1,7 @@
+import { isoDateOfSerial, serialOfIsoDate, MONTH_NAMES, WEEKDAY_WORDS } from '../../../units/dates';
 import type { Columns } from '../context';
 import { PRICE_FIELDS, SETUP_FIELDS } from '../setupFields';
 import type { SetupField } from '../setupFields';
-import { isoDateOfSerial, serialOfIsoDate } from '../../../run/form';
-import { MONTH_NAMES, WEEKDAY_WORDS } from '../../../units/dates';
 import type { Cell } from '../../../base/values';
 import { isError } from '../../../base/values';
 

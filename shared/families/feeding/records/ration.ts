@@ -6,7 +6,7 @@ import { celsius, count, fishGram, share, text } from '../../../units/quantities
 import { outside, refuse } from '../../../base/values';
 import { column, defineFunction, rows, value } from '../../../functions/define';
 import { choice, num, series } from '../../../functions/params';
-import { SOURCES } from '../../../sources';
+import { SOURCES } from '../../sources';
 import { weightParam } from './feed';
 import { LINE_HELP, beyondLine, dryMatterParam } from '../../growth/records/water';
 

@@ -11,7 +11,7 @@ import {
 } from '../../../units/quantities';
 import { column, defineFunction, fields, rows, value } from '../../../functions/define';
 import { choice, num } from '../../../functions/params';
-import { SOURCES } from '../../../sources';
+import { SOURCES } from '../../sources';
 import { fishParam, weightParam } from '../../feeding/records/feed';
 
 const stageParam = choice(STAGES, {

@@ -1,6 +1,6 @@
 import { controlChart, LEAST_RUNS } from '../kernels/controlChart';
 import { RATE_KEYS, rateSpec } from '../rates';
-import { SOURCES } from '../../../sources';
+import { SOURCES } from '../../sources';
 import { count, ratio, share, text } from '../../../units/quantities';
 import { column, defineFunction, rows } from '../../../functions/define';
 import { moreThanSample } from '../../counting/records/slips';

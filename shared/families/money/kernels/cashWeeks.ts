@@ -1,3 +1,5 @@
+import { mondayOf } from '../../../units/dates';
+
 export interface DatedAmount {
   readonly date: number;
   readonly amount: number;
@@ -10,14 +12,6 @@ export interface CashWeek {
 }
 
 const WEEK = 7;
-/**
- * Serial 2 was a Monday (1 January 1900 is serial 1, and a sheet believes it was a Sunday; from March 1900 on
- * this holds).
- */
-const MONDAY = 2;
-export const mondayOf = (date: number): number =>
-  Math.floor((Math.floor(date) - MONDAY) / WEEK) * WEEK + MONDAY;
-
 /**
  * Money in and out by week, Monday to Sunday, with the balance at the end of each week; weeks without any are
  * kept. In: dated amounts (in positive, out negative), money at hand before the first. Out: one row a week.

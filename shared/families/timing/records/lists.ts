@@ -1,4 +1,4 @@
-import { SOURCES } from '../../../sources';
+import { SOURCES } from '../../sources';
 import type { Profile } from '../kernels/profile';
 import { highest, hoursAt, lowest } from '../kernels/rateCurve';
 import { celsius, hours, text } from '../../../units/quantities';

@@ -1,4 +1,4 @@
-import { clockText } from '../kernels/clock';
+import { momentText } from '../../../units/dates';
 import { logFaults } from '../kernels/logFaults';
 import { warmthCurve } from '../kernels/rateCurve';
 import type { RateCurve } from '../kernels/rateCurve';
@@ -285,7 +285,7 @@ export const logCheck = defineFunction({
       const time = serials[fault.index];
       return {
         reading: fault.index + 1,
-        time: time !== undefined && Number.isFinite(time) ? clockText(time) : (times[fault.index] ?? ''),
+        time: time !== undefined && Number.isFinite(time) ? momentText(time) : (times[fault.index] ?? ''),
         ...say.faultText(fault, serials[fault.index - 1] ?? NaN),
       };
     });

@@ -1,4 +1,4 @@
-import { clockText } from '../kernels/clock';
+import { momentText } from '../../../units/dates';
 import type { LogFault } from '../kernels/logFaults';
 import type { CellError } from '../../../base/values';
 import { outside, refuse } from '../../../base/values';
@@ -16,12 +16,12 @@ export function faultText(fault: LogFault, before: number): FaultText {
   switch (fault.kind) {
     case 'order':
       return {
-        finding: `earlier than the reading before it (${clockText(before)})`,
+        finding: `earlier than the reading before it (${momentText(before)})`,
         advice: 'Sort the log by time.',
       };
     case 'midnight':
       return {
-        finding: `earlier than the reading before it (${clockText(before)})`,
+        finding: `earlier than the reading before it (${momentText(before)})`,
         advice: 'It looks as if the date was not moved on after midnight; if not, sort the log by time.',
       };
     case 'repeat':
@@ -64,30 +64,30 @@ export function faultText(fault: LogFault, before: number): FaultText {
 
 export const badOrder = (fault: LogFault, time: number, before: number): CellError => {
   const { finding, advice } = faultText(fault, before);
-  return refuse(`times, ${clockText(time)}: ${finding}. ${advice} SPAWN.LOG.CHECK lists every fault.`);
+  return refuse(`times, ${momentText(time)}: ${finding}. ${advice} SPAWN.LOG.CHECK lists every fault.`);
 };
 
 export const tooLongAGap = (from: number, to: number, gapHours: number, longest: number): CellError =>
   outside(
-    `times: no reading from ${clockText(from)} to ${clockText(to)}, ${tenths(gapHours)} h; up to ${degrees(longest)} h is bridged. Fill in what is known, or give a longer longestGap.`,
+    `times: no reading from ${momentText(from)} to ${momentText(to)}, ${tenths(gapHours)} h; up to ${degrees(longest)} h is bridged. Fill in what is known, or give a longer longestGap.`,
   );
 
 export const beforeLog = (start: number, first: number, longest: number): CellError =>
   outside(
-    `start: ${clockText(start)} is more than ${degrees(longest)} h before the first reading (${clockText(first)}). Add the reading at the start, or look for a wrong date.`,
+    `start: ${momentText(start)} is more than ${degrees(longest)} h before the first reading (${momentText(first)}). Add the reading at the start, or look for a wrong date.`,
   );
 
 export const startsAfterLog = (start: number, last: number): CellError =>
   outside(
-    `start: ${clockText(start)} is after the whole log, which ends at ${clockText(last)}. Look for a wrong date, or use the readings of this run.`,
+    `start: ${momentText(start)} is after the whole log, which ends at ${momentText(last)}. Look for a wrong date, or use the readings of this run.`,
   );
 
 export const afterLog = (last: number, done: number, longest: number): CellError =>
   outside(
-    `expected: the log ends at ${clockText(last)} with ${tenths(done * 100)} % done, and the last reading is held for at most ${degrees(longest)} h. Give the temperature you expect from there on.`,
+    `expected: the log ends at ${momentText(last)} with ${tenths(done * 100)} % done, and the last reading is held for at most ${degrees(longest)} h. Give the temperature you expect from there on.`,
   );
 
 export const endsBeforeStart = (start: number, at: number): CellError =>
-  refuse(`at: ${clockText(at)} is before the start, ${clockText(start)}.`);
+  refuse(`at: ${momentText(at)} is before the start, ${momentText(start)}.`);
 
-export const readingAt = (time: number): string => `temperatures, ${clockText(time)}`;
+export const readingAt = (time: number): string => `temperatures, ${momentText(time)}`;

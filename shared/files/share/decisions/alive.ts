@@ -3,7 +3,7 @@ import { parseArea } from '../../../sheet/formula/address';
 import type { NamedParam, SheetFunction } from '../../../functions/define';
 import { HEADINGS } from '../../../functions/define';
 import type { Operand, Resolver } from '../../../sheet/formula/evaluate';
-import { callFunction } from '../../../sheet/formula';
+import { callFunction } from '../../../catalogue/calculation';
 import { evaluateWith } from '../../../sheet/formula/evaluate';
 import type { Cell } from '../../../base/values';
 import { isError, isGrid } from '../../../base/values';

@@ -1,5 +1,4 @@
-import { columnLetters } from '../../../sheet/formula/address';
-import { MAX_ROWS, quoteSheet } from '../../../sheet/formula/address';
+import { columnLetters, MAX_ROWS, quoteSheet } from '../../../sheet/formula/address';
 import type { StoredValue } from '../../cells/cells';
 import { openBook } from '../open';
 import type { Opened } from '../open';

@@ -1,5 +1,5 @@
 import { areaText } from '../../../sheet/formula/address';
-import { SOURCES } from '../../../sources';
+import { SOURCES } from '../../../families/sources';
 import type { Return, SheetFunction } from '../../../functions/define';
 import type { Standing } from '../../../functions/source';
 import type { Block } from '../decisions/blocks';

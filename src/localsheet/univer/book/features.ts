@@ -1,4 +1,5 @@
-import type { IStyleBase } from '@univerjs/core';
+import { serialOfDay } from '../../../../shared/units/dates';
+import type { IStyleBase, ISheetDataValidationRule } from '@univerjs/core';
 import {
   DataValidationErrorStyle,
   DataValidationOperator,
@@ -6,7 +7,6 @@ import {
   DataValidationType,
   generateRandomId,
 } from '@univerjs/core';
-import type { ISheetDataValidationRule } from '@univerjs/core';
 import { IDefinedNamesService } from '@univerjs/engine-formula';
 import { SCOPE_WORKBOOK_VALUE_DEFINED_NAME } from '@univerjs/sheets';
 import {
@@ -132,9 +132,7 @@ function messagesOf(rule: ISheetDataValidationRule): Messages {
 const bounded = (type: string, text: string): string | number => {
   const [, year, month, day] =
     (type === DataValidationType.DATE && /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})$/.exec(text.trim())) || [];
-  return year && month && day
-    ? Date.UTC(Number(year), Number(month) - 1, Number(day)) / 86_400_000 + 25_569
-    : plain(text);
+  return year && month && day ? serialOfDay(Number(year), Number(month), Number(day)) : plain(text);
 };
 
 function stateOfRule(rule: ISheetDataValidationRule): ValidationState | undefined {

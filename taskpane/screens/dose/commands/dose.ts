@@ -229,7 +229,9 @@ export const fillDoseExample: Command = {
 
 /** Writing is needed late: its code is loaded when first asked for. */
 const sheetOf = async ({ texts, readings }: DoseState): Promise<WorkbookModel> => {
-  const { dosingWorkbook } = await import(/* webpackChunkName: "dosing" */ '../../../../shared/books/dosing/sheet');
+  const { dosingWorkbook } = await import(
+    /* webpackChunkName: "dosing" */ '../../../../shared/books/dosing/sheet'
+  );
   return dosingWorkbook(readVat(texts).cells, readings);
 };
 

@@ -1,5 +1,4 @@
-import type { Vat } from '../../../../shared/dosing/ask';
-import type { Reading } from '../../../../shared/dosing/ask';
+import type { Vat, Reading } from '../../../../shared/dosing/ask';
 import { faultOf } from '../../../../shared/dosing/ask';
 import type { DosingField, DosingKey } from '../../../../shared/dosing/fields';
 import { DOSING_FIELDS } from '../../../../shared/dosing/fields';

@@ -1,6 +1,6 @@
 import type { Example, SheetFunction } from '../../../../shared/functions/define';
-import { SOURCES } from '../../../../shared/sources';
-import type { Source } from '../../../../shared/sources';
+import { SOURCES } from '../../../../shared/families/sources';
+import type { Source } from '../../../../shared/families/sources';
 import { useExample } from '../commands/functions';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';

@@ -1,4 +1,4 @@
-import { evaluate } from '../../../../shared/sheet/formula';
+import { evaluate } from '../../../../shared/catalogue/calculation';
 import { quoteSheet, splitReference } from '../../../../shared/sheet/formula/address';
 import type { Cell, CellError, ErrorCode, Grid } from '../../../../shared/base/values';
 import { isError, isGrid } from '../../../../shared/base/values';

@@ -1,7 +1,8 @@
+import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { FieldKey, PlanField } from '../../../../shared/run/fields';
 import { PLAN_FIELDS, planFieldList } from '../../../../shared/run/fields';
 import type { PlanForm } from '../../../../shared/run/form';
-import { isoDateOfSerial, readPlanForm } from '../../../../shared/run/form';
+import { readPlanForm } from '../../../../shared/run/form';
 
 export interface PlanState {
   /** What stands in each field, as typed. */

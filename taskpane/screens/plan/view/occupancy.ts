@@ -1,8 +1,7 @@
 import type { VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Bar, Preview } from '../state/preview';
-import { dayText } from '../../../pane/show';
-import { momentText } from '../../../pane/typed';
+import { dayText, isoMomentText } from '../../../../shared/units/dates';
 
 const WIDTH = 280;
 const ROW = 34;
@@ -13,7 +12,7 @@ const AXIS = 22;
 const stepFor = (days: number): number => [1, 2, 5, 7, 14, 28, 56].find((step) => days / step <= 5) ?? 112;
 
 const spoken = (bar: Bar): string =>
-  `${bar.label}: ${bar.vats} ${bar.vats === 1 ? 'vat' : 'vats'} from ${momentText(bar.from)} to ${momentText(bar.to)}`;
+  `${bar.label}: ${bar.vats} ${bar.vats === 1 ? 'vat' : 'vats'} from ${isoMomentText(bar.from)} to ${isoMomentText(bar.to)}`;
 
 /** Which vats are full and when; the same in words for whoever does not see it. */
 export function occupancy({ bars, vats }: Preview): VNode | undefined {

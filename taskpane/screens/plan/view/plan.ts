@@ -1,6 +1,6 @@
+import { isoDateOfSerial, dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import type { PlanField } from '../../../../shared/run/fields';
 import { planFieldList } from '../../../../shared/run/fields';
-import { isoDateOfSerial } from '../../../../shared/run/form';
 import { fillExample, fillField, leaveField, savePlan, writePlan } from '../commands/plan';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
@@ -8,7 +8,6 @@ import { faultShown, isFieldKey, readForm } from '../state/plan';
 import type { Moment, Preview } from '../state/preview';
 import { previewOf } from '../state/preview';
 import { hasWorkbook } from '../../../pane/state';
-import { clockText, dayText, weekday } from '../../../pane/show';
 import { occupancy } from './occupancy';
 import type { Scene } from '../../../pane/parts';
 import { banner, button, facts, hint, inputOf, section } from '../../../pane/parts';
@@ -104,9 +103,9 @@ const momentView = ({ at, what, amount, remember }: Moment): VNode => {
     h(
       'p',
       { class: 'when' },
-      h('span', { class: 'day' }, `${weekday(at)} ${dayText(at)}`),
+      h('span', { class: 'day' }, `${weekdayText(at)} ${dayText(at)}`),
       ' ',
-      h('span', { class: 'clock' }, clockText(at)),
+      h('span', { class: 'clock' }, timeText(at)),
     ),
     h(
       'div',

@@ -1,8 +1,7 @@
-import { isoDateOfSerial, serialOfIsoDate } from '../../../../shared/run/form';
+import { isoDateOfSerial, serialOfIsoDate, MONTH_NAMES } from '../../../../shared/units/dates';
 import { crossFaults } from '../../../../shared/season/crossFaults';
 import type { BookFault, OrderBook } from '../../../../shared/season/orderBook';
 import { readOrderBook } from '../../../../shared/season/orderBook';
-import { MONTH_NAMES } from '../../../../shared/units/dates';
 import { ORDER_FIELDS, SEASON_FIELDS, idOfPath } from './fields';
 import type { OrderRow, SeasonForm } from './form';
 import { inputOfForm, orderInput } from './form';

@@ -1,5 +1,4 @@
-import { isoDateOfSerial } from '../../../../shared/run/form';
-import { MONTH_NAMES } from '../../../../shared/units/dates';
+import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
 import type { ListKey } from './lists';
 import { daysIn, linesText, readLines } from './lists';
 import type { OrderKey } from './fields';

@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../../../../shared/run/form';
+import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { OrderKey } from './fields';
 
 /** Vats and fish as lines of text: typed, or pasted straight from a sheet. */

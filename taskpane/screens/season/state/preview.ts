@@ -1,5 +1,13 @@
-import type { OrderBook, PlannedOrder, PlannedRun, Purchase, SeasonBook, VatStay } from '../../../../shared/season';
-import { clockText, dayText, grouped, weekday } from '../../../pane/show';
+import type {
+  OrderBook,
+  PlannedOrder,
+  PlannedRun,
+  Purchase,
+  SeasonBook,
+  VatStay,
+} from '../../../../shared/season';
+import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
+import { grouped } from '../../../pane/show';
 
 /** A planned season in plain rows and words, before anything is written. */
 
@@ -119,8 +127,8 @@ export function vatRowsOf(
   }));
 }
 
-export const dayWords = (serial: number): string => `${weekday(serial)} ${dayText(serial)}`;
-export const momentWords = (serial: number): string => `${dayWords(serial)} ${clockText(serial)}`;
+export const dayWords = (serial: number): string => `${weekdayText(serial)} ${dayText(serial)}`;
+export const momentWords = (serial: number): string => `${dayWords(serial)} ${timeText(serial)}`;
 
 /** The same as the picture, for whoever does not see it. */
 export const rowWords = ({ vat, bars }: VatRow): string => {

@@ -1,5 +1,5 @@
+import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { OrderBook, PlanBefore, SeasonBook, SeasonChange } from '../../../../shared/season';
-import { isoDateOfSerial } from '../../../../shared/run/form';
 import type { Faults } from './faults';
 import { faultsOf } from './faults';
 import type { SeasonForm } from './form';

@@ -1,4 +1,4 @@
-import { isoDateOfSerial } from '../../../../shared/run/form';
+import { isoDateOfSerial } from '../../../../shared/units/dates';
 import {
   addOrder,
   addPasted,

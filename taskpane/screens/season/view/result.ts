@@ -1,7 +1,8 @@
 import type { PlannedOrder, SeasonBook, SeasonChange } from '../../../../shared/season';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { clockText, dayText, grouped, weekday } from '../../../pane/show';
+import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
+import { grouped } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
 import { dayWords, delivered, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
 import type { Made } from '../state/season';
@@ -167,9 +168,9 @@ const momentView = ({ at, run, order, what, more, isNight, isAllDay }: SeasonMom
     h(
       'p',
       { class: 'when' },
-      h('span', { class: 'day' }, `${weekday(at)} ${dayText(at)}`),
+      h('span', { class: 'day' }, `${weekdayText(at)} ${dayText(at)}`),
       ' ',
-      h('span', { class: 'clock' }, isAllDay ? '' : clockText(at)),
+      h('span', { class: 'clock' }, isAllDay ? '' : timeText(at)),
       isNight && h('span', { class: 'night-word' }, ' night'),
     ),
     h(

@@ -1,6 +1,6 @@
 import type { VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { dayText } from '../../../pane/show';
+import { dayText } from '../../../../shared/units/dates';
 import type { VatBar, VatRow } from '../state/preview';
 import { rowWords } from '../state/preview';
 

@@ -1,11 +1,4 @@
-import {
-  addCells,
-  nameCopy,
-  toggleColumn,
-  toggleSheet,
-  toggleSwitch,
-  typeCells,
-} from '../commands/choices';
+import { addCells, nameCopy, toggleColumn, toggleSheet, toggleSwitch, typeCells } from '../commands/choices';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Look } from '../state/share';

@@ -1,0 +1,14 @@
+import { findFunction } from './index';
+import { callsOf, evaluateBy } from '../sheet/formula';
+import type { Calculated } from '../sheet/workbook/calculate';
+import { calculateBy } from '../sheet/workbook/calculate';
+import { customDepthsBy, lintWorkbookBy } from '../sheet/workbook/lint';
+import type { WorkbookModel } from '../sheet/workbook/model';
+
+/** The sheet's calculation with the whole catalogue as its table of functions. */
+export const callFunction = callsOf(findFunction);
+export const evaluate = evaluateBy(findFunction);
+export const calculate = (model: WorkbookModel): Calculated => calculateBy(findFunction, model);
+export const lintWorkbook = (model: WorkbookModel): string[] => lintWorkbookBy(findFunction, model);
+export const customDepths = (model: WorkbookModel): Map<string, number> =>
+  customDepthsBy(findFunction, model);
