@@ -36,8 +36,6 @@ export const FIRST_DAY = 36526;
 export const LAST_DAY = 73050;
 
 export const PRODUCTS = ['fry', 'fingerlings'] as const;
-/** The ones whose waiting time was measured over the whole range of temperatures. */
-export const PREPARATIONS = ['pituitary', 'pituitary extract', 'ready-made solution'] as const;
 export const MATERIALS = ['soda ash', 'baking soda'] as const;
 
 export const PLAN_FIELDS = {
@@ -213,8 +211,8 @@ export const PLAN_FIELDS = {
     group: 'Staff',
     kind: 'choice',
     unit: '',
-    choices: PREPARATIONS,
-    initial: 'pituitary',
+    choices: PREPARATION_NAMES,
+    initial: DEFAULT_PREPARATION,
     hint: 'Each has its own waiting time. Ask a vet; local rules come first.',
   },
   stripHour: {

@@ -10,7 +10,7 @@ const BOUND_MS = 20;
 const PROGRAM = `
 const BOUND = ${BOUND_MS};
 import { findFunction } from './shared/catalogue';
-import { invoke } from './shared/catalogue/invoke';
+import { invoke } from './shared/functions/invoke';
 const column = (n, f) => Array.from({ length: n }, (_, i) => [f(i)]);
 const ROWS = 10000;
 const temperatures = column(ROWS, (i) => 20 + (i % 1000) / 100);
