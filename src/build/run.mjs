@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { installPackages, root } from './install.mjs';
 
 const entry = relative(root, resolve(process.argv[2]));
-const cache = join(root, 'node_modules/.cache/spawnbook');
+const cache = join(root, '.cache');
 // By its whole path: two entries may share a file name, and tests run side by side.
 const name = entry.replace(/\.ts$/, '').replaceAll(/[\\/]/g, '.');
 const outfile = join(cache, `${name}.mjs`);
