@@ -1,6 +1,5 @@
 // Runs a TypeScript entry under Node: bundles it once with esbuild, reuses the bundle until one of its inputs
 // changes.
-import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
