@@ -65,7 +65,11 @@ test('attributes that are no longer given go away; truths become bare attributes
   expect(root.querySelector('p')?.getAttribute('hidden')).toBe('');
   patch(root, [h('p', { title: undefined })]);
   const left = root.querySelector('p');
-  expect([left?.hasAttribute('hidden'), left?.hasAttribute('aria-busy'), left?.title]).toEqual([false, false, '']);
+  expect([left?.hasAttribute('hidden'), left?.hasAttribute('aria-busy'), left?.title]).toEqual([
+    false,
+    false,
+    '',
+  ]);
 });
 
 test('what a user folds open stays open, unless the view says otherwise', () => {
