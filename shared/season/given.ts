@@ -4,10 +4,7 @@ import type { OrderBook } from './orderBook';
 
 /** What an order book gives to the lines of every run (shared/run/lines): figures, settings, months. */
 export const givenBy = (
-  book: Pick<
-    OrderBook,
-    'plannedOn' | 'preparation' | 'leadDays' | 'temperatures' | 'eggShares' | 'water'
-  >,
+  book: Pick<OrderBook, 'plannedOn' | 'preparation' | 'leadDays' | 'temperatures' | 'eggShares' | 'water'>,
   a: Assumed,
 ): Record<string, Operand> => ({
   ...a,

@@ -15,11 +15,7 @@ export const FISH_LINES = {
     '=IF(INDEX({eggShares},MONTH({strip}))>0,INDEX({eggShares},MONTH({strip})),{eggShare})',
     { note: 'Of the month where it is known, else of the whole year.' },
   ),
-  expected: line(
-    'Eggs of these females',
-    count,
-    '={kilograms}*1000*{eggShareNow}*{eggsPerGram}*{ovulating}',
-  ),
+  expected: line('Eggs of these females', count, '={kilograms}*1000*{eggShareNow}*{eggsPerGram}*{ovulating}'),
   eggs: line('Eggs', count, countedOr('eggsCounted', 'MIN({toSet},{expected})')),
   larvae: line('Larvae hatched', count, countedOr('hatchedCounted', '{eggs}*{hatch}')),
   feeding: line('Larvae at first feed', count, countedOr('feedingCounted', '{larvae}*{yolkSurvival}')),
@@ -43,6 +39,10 @@ export const FISH_LINES = {
   ),
   eggsInLitre: line('Eggs in a litre', perLitre, '=IF({litresEggs}>0,{eggs}/{litresEggs},0)'),
   larvaeInLitre: line('Larvae in a litre', perLitre, '=IF({litresFry}>0,{feeding}/{litresFry},0)'),
-  fryInLitre: line('Fry in a litre while nursing', perLitre, '=IF({litresNursing}>0,{fry}/{litresNursing},0)'),
+  fryInLitre: line(
+    'Fry in a litre while nursing',
+    perLitre,
+    '=IF({litresNursing}>0,{fry}/{litresNursing},0)',
+  ),
   perKilogram: line('Eggs from a kilogram of female', count, '=IF({kilograms}>0,{eggs}/{kilograms},0)'),
 } as const;

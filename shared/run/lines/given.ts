@@ -3,7 +3,6 @@ import {
   count,
   day,
   days,
-  hours,
   kilogram,
   litre,
   meqPerLitre,

@@ -18,11 +18,13 @@ export interface Binding<S> {
 
 const sum = <S>(left: Compiled<S>, right: Compiled<S>, operator: string): Compiled<S> => {
   const other = (a: Operand, b: Operand): Operand => binary(operator, a, b);
-  const onNumbers = (apply: (x: number, y: number) => number): Compiled<S> => (scope) => {
-    const a = left(scope);
-    const b = right(scope);
-    return typeof a === 'number' && typeof b === 'number' ? apply(a, b) : other(a, b);
-  };
+  const onNumbers =
+    (apply: (x: number, y: number) => number): Compiled<S> =>
+    (scope) => {
+      const a = left(scope);
+      const b = right(scope);
+      return typeof a === 'number' && typeof b === 'number' ? apply(a, b) : other(a, b);
+    };
   switch (operator) {
     case '+':
       return onNumbers((x, y) => x + y);
@@ -35,11 +37,7 @@ const sum = <S>(left: Compiled<S>, right: Compiled<S>, operator: string): Compil
   }
 };
 
-function callOf<S>(
-  name: string,
-  args: readonly (Node | undefined)[],
-  binding: Binding<S>,
-): Compiled<S> {
+function callOf<S>(name: string, args: readonly (Node | undefined)[], binding: Binding<S>): Compiled<S> {
   const inner = args.map((arg) => (arg ? compileNode(arg, binding) : undefined));
   const lazy = lazyFunction(name);
   if (lazy) return (scope) => lazy(inner.map((arg) => arg && (() => arg(scope))));

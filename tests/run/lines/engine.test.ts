@@ -110,6 +110,9 @@ test('a count typed in takes the place of what was expected, and what follows it
   };
   const [as, half] = [runLines.open(given), runLines.open({ ...given, hatchedCounted: 1000 })];
   expect(half.number('larvae')).toBe(1000);
-  expect(half.number('fish') / half.number('larvae')).toBeCloseTo(as.number('fish') / as.number('larvae'), 12);
+  expect(half.number('fish') / half.number('larvae')).toBeCloseTo(
+    as.number('fish') / as.number('larvae'),
+    12,
+  );
   expect(half.number('eggs')).toBe(as.number('eggs'));
 });
