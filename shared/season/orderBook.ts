@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { assumptionSchema } from '../families/assumptions';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
