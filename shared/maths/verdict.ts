@@ -22,7 +22,14 @@ export interface VerdictLook {
 export const VERDICT_LOOKS: Readonly<Record<Verdict, VerdictLook>> = {
   safe: { word: 'safe', shape: '●', token: 'safe', ink: '#14532d', ground: '#dcf3e3', from: 0.9 },
   likely: { word: 'likely', shape: '▲', token: 'likely', ink: '#155e75', ground: '#dbf1f6', from: 0.7 },
-  'a coin toss': { word: 'a coin toss', shape: '◊', token: 'toss', ink: '#713f12', ground: '#fbf0cd', from: 0.4 },
+  'a coin toss': {
+    word: 'a coin toss',
+    shape: '◊',
+    token: 'toss',
+    ink: '#713f12',
+    ground: '#fbf0cd',
+    from: 0.4,
+  },
   unlikely: { word: 'unlikely', shape: '▼', token: 'unlikely', ink: '#9a3412', ground: '#fde6d8', from: 0 },
   cannot: { word: 'cannot', shape: '×', token: 'cannot', ink: '#7f1d1d', ground: '#f9dcdc', from: -Infinity },
 };

@@ -5,7 +5,8 @@ import { BATCH_STATES, COUNT_STAGES, EVENT_KINDS } from './types';
 
 /** The part of an order book that is alive: batches in the vats, what was counted, sold, ticked and paid. */
 
-const moment = (label: string) => numberOf(label, { min: 36_526, max: 73_051, unit: 'as a sheet keeps dates' });
+const moment = (label: string) =>
+  numberOf(label, { min: 36_526, max: 73_051, unit: 'as a sheet keeps dates' });
 const fish = (label: string) => numberOf(label, { min: 0, max: 50_000_000, unit: 'fish' });
 const maybeFish = (label: string) => maybeNumber(label, { min: 0, max: 50_000_000, unit: 'fish' });
 
@@ -45,7 +46,11 @@ export const batchSchema = z.strictObject({
   weaned: maybeFish('Weaned fry planned'),
   counts: listOf(
     'Counts',
-    z.strictObject({ at: moment('Count'), stage: oneOf('What was counted', COUNT_STAGES), number: fish('Count') }),
+    z.strictObject({
+      at: moment('Count'),
+      stage: oneOf('What was counted', COUNT_STAGES),
+      number: fish('Count'),
+    }),
     0,
     2000,
   ).default([]),
