@@ -1,6 +1,9 @@
 import { count, day, days, fishGram, gram, share } from '../../units/quantities';
 import { line, mondayText } from './declare';
 
+const REARED = '{feeding}*({fry}/MAX(1,{feeding}))^({day}/{rearing})';
+const NURSED = '{fry}*IF({nursing}>0,{nurserySurvival}^(MIN({day}-{rearing},{nursing})/{nurseryDays}),1)';
+
 /** A run on one day of feeding; {day} is 0 on its first full day. */
 export const DAY_LINES = {
   date: line('Date', day, '={fedFrom}+{day}'),
@@ -8,7 +11,7 @@ export const DAY_LINES = {
   fishNow: line(
     'Fish expected',
     count,
-    '=IF(OR({date}>={leaves},{fish}=0),0,IF({day}<{rearing},{feeding}*({fry}/MAX(1,{feeding}))^({day}/{rearing}),{fry}*IF({nursing}>0,{nurserySurvival}^(MIN({day}-{rearing},{nursing})/{nurseryDays}),1)))',
+    `=IF(OR({date}>={leaves},{fish}=0),0,IF({day}<{rearing},${REARED},${NURSED}))`,
     { note: 'Deaths even over the stage; from the day they leave there are none.' },
   ),
   gramsNow: line(
