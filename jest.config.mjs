@@ -6,6 +6,7 @@ const transform = {
 };
 // Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
 const ESM_ONLY = [
+  'preact',
   'hucre',
   'lodash-es',
   'nanoid',
