@@ -56,7 +56,7 @@ async function certificate() {
   const { default: certificates } = await import('office-addin-dev-certs');
   if (process.platform === 'win32' || process.platform === 'darwin')
     return certificates.getHttpsServerOptions();
-  const folder = resolve(root, 'node_modules/.cache/spawnbook/certificates');
+  const folder = resolve(root, '.cache/certificates');
   const file = (name) => resolve(folder, name);
   const isFresh =
     existsSync(file('localhost.crt')) &&
