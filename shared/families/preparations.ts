@@ -245,6 +245,10 @@ export const PREPARATION_WORDS: Readonly<Record<string, PreparationName>> = Obje
   PREPARATIONS.flatMap(({ name, words }) => words.map((word) => [word, name] as const)),
 );
 
+/** The name of the list for a word, or what was given when the list does not know it. */
+export const preparationWord = (word: unknown): unknown =>
+  typeof word === 'string' ? (preparationNamed(word)?.name ?? word) : word;
+
 /** The preparation a word means; undefined when the list has no such word. */
 export function preparationNamed(word: string): Preparation | undefined {
   const wanted = word.trim().toLowerCase();

@@ -1,3 +1,5 @@
+import { DEFAULT_PREPARATION, PREPARATION_NAMES } from '../families/preparations';
+
 /**
  * The questions of the plan form, once: the pane draws them, the schema checks them, the workbook prints
  * them.
@@ -36,6 +38,8 @@ export const FIRST_DAY = 36526;
 export const LAST_DAY = 73050;
 
 export const PRODUCTS = ['fry', 'fingerlings'] as const;
+/** Every preparation of the list. */
+export const PREPARATIONS = PREPARATION_NAMES;
 export const MATERIALS = ['soda ash', 'baking soda'] as const;
 
 export const PLAN_FIELDS = {
@@ -211,7 +215,7 @@ export const PLAN_FIELDS = {
     group: 'Staff',
     kind: 'choice',
     unit: '',
-    choices: PREPARATION_NAMES,
+    choices: PREPARATIONS,
     initial: DEFAULT_PREPARATION,
     hint: 'Each has its own waiting time. Ask a vet; local rules come first.',
   },
