@@ -48,7 +48,10 @@ export interface Waiting {
 }
 
 const warmth = (hours: number, temperature: number): number => hours * (temperature - CLARIAS_BASE);
-/** A ready-made solution, seen trials: 8 h at 26 to 27 °C; 613 min at 26.0 °C; most eggs at 12 h at 26 to 27 °C, the last hour tried. */
+/**
+ * A ready-made solution, seen trials: 8 h at 26 to 27 °C; 613 min at 26.0 °C; most eggs at 12 h at 26 to 27 °C,
+ * the last hour tried.
+ */
 const READY_MADE: Waiting = {
   firstLook: warmth(8, 26.4),
   best: [warmth(613 / 60, 26), warmth(12, 26.5)],
@@ -57,7 +60,8 @@ const READY_MADE: Waiting = {
   source: 'OKER15',
   says:
     'eggs at 8 h at 26 to 27 °C, 10.2 h measured at 26.0 °C, most and best eggs at 12 h at 26 to 27 °C, the ' +
-    'last hour tried there; without a temperature: 99 % fertilised at 11 and 15 h, best hatch at 13 h, hatch 2 % at 17 h',
+    'last hour tried there; without a temperature: 99 % fertilised at 11 and 15 h, best hatch at 13 h, hatch ' +
+    '2 % at 17 h',
 };
 
 export const PREPARATIONS = [
@@ -96,8 +100,7 @@ export const PREPARATIONS = [
       lastTested: warmth(17, 27),
       trials: [22, 28],
       source: 'MOSHAAND',
-      says:
-        '13.5 h at 23 °C, 12 h at 28 °C and 20 h at 22 °C; larvae hatched from eggs stripped at 17 h at 26 to 28 °C',
+      says: '13.5 h at 23 °C, 12 h at 28 °C, 20 h at 22 °C; larvae hatched from eggs stripped at 17 h at 26 to 28 °C',
     },
     storage: 'Acetone or alcohol, up to 18 months; fresh glands at once.',
     note:

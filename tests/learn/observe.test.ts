@@ -27,7 +27,12 @@ describe('latency', () => {
   const INJECTED = 46000.875;
   test('hours after the table of the preparation, at the temperature of the run', () => {
     expect(
-      seen({ injected: INJECTED, stripped: INJECTED + 13 / 24, temperature: 25, preparation: 'Handbook pituitary' }),
+      seen({
+        injected: INJECTED,
+        stripped: INJECTED + 13 / 24,
+        temperature: 25,
+        preparation: 'Handbook pituitary',
+      }),
     ).toEqual([{ rate: 'latencyOffset', kind: 'handbook pituitary', value: expect.closeTo(2, 9) as number }]);
   });
   test('an alias is understood, a written latency counts before the clock times', () => {
@@ -66,8 +71,10 @@ describe('latency', () => {
   test('a log of other days is not used', () => {
     const log = { times: [45000, 45001], temperatures: [27, 27] };
     expect(
-      seen({ injected: 46000, stripped: 46000.5, temperature: 25, preparation: 'handbook pituitary' }, { log })[0]
-        ?.value,
+      seen(
+        { injected: 46000, stripped: 46000.5, temperature: 25, preparation: 'handbook pituitary' },
+        { log },
+      )[0]?.value,
     ).toBeCloseTo(1, 9);
   });
 });

@@ -8,11 +8,14 @@ import { grid, number } from '../support/call';
 test.each([
   [22, '20'],
   [28, '12'],
-])('own-species pituitary at %d °C: %s h lies between the first look and the last hour tried', (temperature, hours) => {
-  const [first, , last] = grid('STRIP.WINDOW', 46000, temperature, 'own-species pituitary')[0] ?? [];
-  expect((Number(first) - 46000) * 24).toBeLessThan(Number(hours));
-  expect((Number(last) - 46000) * 24).toBeGreaterThan(Number(hours));
-});
+])(
+  'own-species pituitary at %d °C: %s h lies between the first look and the last hour tried',
+  (temperature, hours) => {
+    const [first, , last] = grid('STRIP.WINDOW', 46000, temperature, 'own-species pituitary')[0] ?? [];
+    expect((Number(first) - 46000) * 24).toBeLessThan(Number(hours));
+    expect((Number(last) - 46000) * 24).toBeGreaterThan(Number(hours));
+  },
+);
 
 test('donors weigh 1.5 times the fish', () => {
   expect(number('PITUITARY.DONORS', 2, 1)).toBe(3);

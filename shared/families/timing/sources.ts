@@ -176,7 +176,8 @@ export const timingSources = sources({
   },
   OLUBIYI05: {
     citation:
-      'Olubiyi O.A., Ayinla O.A., Adeyemo A.A. 2005. African Journal of Applied Zoology and Environmental Biology 7:101-105',
+      'Olubiyi O.A., Ayinla O.A., Adeyemo A.A. 2005. African Journal of Applied Zoology and ' +
+      'Environmental Biology 7:101-105',
     standing: 'seen',
     note: 'abstract only; 0.2 to 0.5 mL/kg at 26.3 to 28.0 °C, latency 8 to 11.5 h, incubation 22 to 30 h',
   },
@@ -186,13 +187,13 @@ export const timingSources = sources({
     note: 'abstract only; the temperature is not given there',
   },
   GADISSA13: {
-    citation:
-      'Gadissa S., Prabha Devi L. 2013. International Journal of Fisheries and Aquatic Studies 1(1)',
+    citation: 'Gadissa S., Prabha Devi L. 2013. International Journal of Fisheries and Aquatic Studies 1(1)',
     standing: 'seen',
     note: 'abstract only; stripped at 13.5 h, incubated at 23 °C, hatched within 33 h',
   },
   MOSHAAND: {
-    citation: 'Moshaand S.S., Mlingi F.T. Pituitary dosage at constant latency in Clarias gariepinus (abstract)',
+    citation:
+      'Moshaand S.S., Mlingi F.T. Pituitary dosage at constant latency in Clarias gariepinus (abstract)',
     standing: 'seen',
     note: 'abstract only; 26 to 28 °C, stripped at 17 h',
   },
@@ -208,7 +209,8 @@ export const timingSources = sources({
     note: 'abstract only; the temperature is not given there',
   },
   YULIANTI20: {
-    citation: 'Yulianti N., Utomo D.S.C., Putri B. 2020. Journal of Aquaculture, University of Bangka Belitung 5(2)',
+    citation:
+      'Yulianti N., Utomo D.S.C., Putri B. 2020. Journal of Aquaculture, University of Bangka Belitung 5(2)',
     standing: 'seen',
     note: 'abstract only; 606 ± 18 minutes, the temperature is not given there',
   },
@@ -229,13 +231,13 @@ export const timingSources = sources({
     note: 'summary only; Heterobranchus longifilis 26 to 33 h at 25 and 14 to 18 h at 33 °C',
   },
   NGUENGA04: {
-    citation:
-      'Nguenga D., Teugels G.G., Legendre M., Ollevier F. 2004. Aquaculture Research 35:1358-1369',
+    citation: 'Nguenga D., Teugels G.G., Legendre M., Ollevier F. 2004. Aquaculture Research 35:1358-1369',
     standing: 'seen',
     note: 'newsletter summary only; two strains of Heterobranchus longifilis at 29 °C',
   },
   NAJA16: {
-    citation: 'African catfish, Heterobranchus and their hybrids. 2016. North American Journal of Aquaculture 78:346-355',
+    citation:
+      'African catfish, Heterobranchus and their hybrids. 2016. North American Journal of Aquaculture 78:346-355',
     standing: 'seen',
     note: 'abstract only; hatch within 15 minutes of each other, fed from 72 h',
     doi: '10.1080/15222055.2016.1194926',

@@ -95,7 +95,11 @@ export const latencySpan = (
       ...profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
         const hours = hoursAt(profile.curve, temperature);
         if (!Number.isFinite(hours)) return [];
-        const { firstCheck, lastTested } = stripWindow(hours, profile.spread, offsetFor(offsets, profile.name));
+        const { firstCheck, lastTested } = stripWindow(
+          hours,
+          profile.spread,
+          offsetFor(offsets, profile.name),
+        );
         return [{ low: firstCheck * (1 - OWN), high: lastTested * (1 + OWN), from: profile.name }];
       }),
     ]),

@@ -38,8 +38,12 @@ describe('consistency: the recalled handbook tables', () => {
   });
 
   test('counted from zero the latency table runs from 420 to 210 °C·h', () => {
-    expect(number('DEGREE.HOURS', number('LATENCY.HOURS', 20, 'handbook pituitary'), 20, 0)).toAgreeWithPrinted('420');
-    expect(number('DEGREE.HOURS', number('LATENCY.HOURS', 30, 'handbook pituitary'), 30, 0)).toAgreeWithPrinted('210');
+    expect(
+      number('DEGREE.HOURS', number('LATENCY.HOURS', 20, 'handbook pituitary'), 20, 0),
+    ).toAgreeWithPrinted('420');
+    expect(
+      number('DEGREE.HOURS', number('LATENCY.HOURS', 30, 'handbook pituitary'), 30, 0),
+    ).toAgreeWithPrinted('210');
   });
 
   test.each([
@@ -71,7 +75,10 @@ describe('consistency: worked examples', () => {
     [25, 21],
     [28, 24],
   ])('strip at 08:00 with %d °C: inject at %d:00 the day before', (temperature, hour) => {
-    expect(number('INJECTION.TIME', 46001 + 8 / 24, temperature, 'handbook pituitary')).toBeCloseTo(46000 + hour / 24, 9);
+    expect(number('INJECTION.TIME', 46001 + 8 / 24, temperature, 'handbook pituitary')).toBeCloseTo(
+      46000 + hour / 24,
+      9,
+    );
   });
 
   test('a straight degree model, 4 h at 27 °C then 24 °C: 10.512 h in all', () => {
@@ -113,9 +120,12 @@ describe('consistency: worked examples', () => {
 
 test('consistency: preparations at 26 °C stand in the order measured', () => {
   // Okere et al. 2015, one trial: 10.2 h ready-made, 12.4 h pituitary extract; own glands 12.0 h at 28 °C; tilapia half as long again.
-  const at26 = ['handbook pituitary', 'ready-made solution', 'own-species pituitary', 'tilapia pituitary'].map((p) =>
-    number('LATENCY.HOURS', 26, p),
-  );
+  const at26 = [
+    'handbook pituitary',
+    'ready-made solution',
+    'own-species pituitary',
+    'tilapia pituitary',
+  ].map((p) => number('LATENCY.HOURS', 26, p));
   expect(at26).toEqual([...at26].sort((a, b) => a - b));
 });
 

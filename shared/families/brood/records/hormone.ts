@@ -283,8 +283,7 @@ export const hormoneSplit = defineFunction({
     'needs one injection only',
   sources: ['NEOTROP13', 'OKER15', 'MOSHAAND'],
   cautions: ['HORMONE'],
-  help:
-    'For African catfish all studies seen but one used a single injection. Split only for species that need it.',
+  help: 'For African catfish all studies seen but one used a single injection. Split only for species that need it.',
   examples: [
     { args: [5.5], gives: [['0.55', '4.95', '']], because: '10 % and 90 % of 5.5 mg/kg.' },
     {

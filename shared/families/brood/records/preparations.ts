@@ -1,4 +1,16 @@
-import { amount, amountPerKilogram, count, gram, kilogram, mgPerKg, milligram, millilitre, mlPerKg, ratio, text } from '../../../units/quantities';
+import {
+  amount,
+  amountPerKilogram,
+  count,
+  gram,
+  kilogram,
+  mgPerKg,
+  milligram,
+  millilitre,
+  mlPerKg,
+  ratio,
+  text,
+} from '../../../units/quantities';
 import { isError } from '../../../base/values';
 import { column, defineFunction, fields, rows } from '../../../functions/define';
 import { choice, num } from '../../../functions/params';
@@ -11,7 +23,8 @@ const SALT_GRAMS_PER_LITRE = 9; // g/L, GADISSA13
 export const hormonePrepare = defineFunction({
   id: 'HORMONE.PREPARE',
   family: 'Brood fish',
-  summary: 'What to make ready for an injection: amount, salt water, salt, donors and antagonist for all fish.',
+  summary:
+    'What to make ready for an injection: amount, salt water, salt, donors and antagonist for all fish.',
   params: {
     weight: num(kilogram, { above: 0, max: 1000, doc: 'Weight of all fish to be injected together.' }),
     preparation,
@@ -27,7 +40,11 @@ export const hormonePrepare = defineFunction({
     {
       amount: column('Amount', amount),
       unit: column('Unit', text),
-      saline: column('Salt water', millilitre, 'Of 9 g/L, boiled and cooled; none for a ready-made solution.'),
+      saline: column(
+        'Salt water',
+        millilitre,
+        'Of 9 g/L, boiled and cooled; none for a ready-made solution.',
+      ),
       salt: column('Salt in it', gram),
       syringe: column('In the syringe', mlPerKg, 'Millilitres for each kg of fish.'),
       donors: column('Donors', count, 'Whole fish; blank unless the glands are of the own species.'),
@@ -85,7 +102,9 @@ export const preparationList = defineFunction({
   id: 'PREPARATION.LIST',
   family: 'Brood fish',
   summary: 'Every hormone preparation known here: dose, salt water, donors, storage and where it comes from.',
-  params: { preparation: choice(['all', ...PREPARATION_NAMES] as const, { default: 'all', doc: 'One, or all.' }) },
+  params: {
+    preparation: choice(['all', ...PREPARATION_NAMES] as const, { default: 'all', doc: 'One, or all.' }),
+  },
   returns: rows(
     {
       name: column('Preparation', text),

@@ -4,9 +4,9 @@
  */
 
 /**
- * Least width of a stripping window, as shares of the latency, where a table prints one hour only. AUDU23 stripped at 9, 11, 13, 15 and 17 h: 11, 13 and 15 h
- * fertilised 98 to 99 %, 13 h hatched best (63.73 %), 17 h hatched 1.99 %. So: look from 11/13 on; 15/13 was
- * still good.
+ * Least width of a stripping window, as shares of the latency, where a table prints one hour only. AUDU23
+ * stripped at 9, 11, 13, 15 and 17 h: 11, 13 and 15 h fertilised 98 to 99 %, 13 h hatched best (63.73 %), 17 h
+ * hatched 1.99 %. So: look from 11/13 on; 15/13 was still good.
  */
 export const FIRST_CHECK_SHARE = 11 / 13; // share of best hour, AUDU23
 export const LAST_TESTED_SHARE = 15 / 13; // share of best hour, AUDU23

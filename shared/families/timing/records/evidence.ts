@@ -12,7 +12,16 @@ import { hoursOf, offset, preparation, profileFor, water } from './profiles';
 import { degrees } from './say';
 
 const NONE = { ownTemperatures: undefined, ownHours: undefined };
-const FROM = ['OKER15', 'WORLDAQ25', 'OLUBIYI05', 'GADISSA13', 'MOSHAAND', 'LEGENDRE95', 'AUDU23', 'AGBEBI'] as const;
+const FROM = [
+  'OKER15',
+  'WORLDAQ25',
+  'OLUBIYI05',
+  'GADISSA13',
+  'MOSHAAND',
+  'LEGENDRE95',
+  'AUDU23',
+  'AGBEBI',
+] as const;
 const QUESTIONS = [
   'when do I strip the female',
   'how many hours after injection',
@@ -63,7 +72,16 @@ export const stripEvidence = defineFunction({
           'fry survival 79 to 85 %',
           SOURCES.TILAPIAGLAND?.citation ?? '',
         ],
-        ['tilapia pituitary', 'Clarias gariepinus', '', '', '17.59', '17.59', 'ovulated', SOURCES.VILLANUEVA25?.citation ?? ''],
+        [
+          'tilapia pituitary',
+          'Clarias gariepinus',
+          '',
+          '',
+          '17.59',
+          '17.59',
+          'ovulated',
+          SOURCES.VILLANUEVA25?.citation ?? '',
+        ],
       ],
       because: 'Two trials were seen.',
     },
@@ -89,7 +107,9 @@ function adviceOf(profile: Profile, latency: number, temperature: number, later:
   const window = stripWindow(latency, profile.spread, later);
   const [from, to] = profile.usual.map((share) => oneDecimal(latency * share + later));
   const usual =
-    from === to ? `The table says ${from} h` : `Most trials stripped, or did best, between ${from ?? ''} and ${to ?? ''} h`;
+    from === to
+      ? `The table says ${from} h`
+      : `Most trials stripped, or did best, between ${from ?? ''} and ${to ?? ''} h`;
   const thin =
     evidenceAt(profile, temperature) === 'thin'
       ? ` No trial at ${degrees(temperature)} °C: carried from ${degrees(profile.tested[0])} to ${degrees(profile.tested[1])} °C, so look early and often.`

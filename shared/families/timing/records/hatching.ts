@@ -75,7 +75,11 @@ export const incubationHours = defineFunction({
   examples: [
     { args: [25], gives: '30', because: '1.25 d measured at 25 °C.' },
     { args: [28], gives: '24.25', because: 'Middle of 23.5 to 25.0 h.' },
-    { args: [25, 'handbook African catfish'], gives: '27', because: 'A row of the handbook (recalled from memory).' },
+    {
+      args: [25, 'handbook African catfish'],
+      gives: '27',
+      because: 'A row of the handbook (recalled from memory).',
+    },
     { args: [33, 'African catfish to 33 °C'], gives: '13.92', because: '0.58 d at 33 °C.' },
     { args: [28, 'Nile tilapia'], gives: '78', because: 'Middle of 72 to 84 h at 28 °C.' },
     {
@@ -202,8 +206,7 @@ export const yolkGone = defineFunction({
   summary: 'Date and time the yolk is used up, after hatching: the latest moment to be feeding.',
   params: { hatched, temperature: water, species: yolkSpecies, ...ownTable },
   returns: value(moment, 'When the yolk is gone.'),
-  valid:
-    'African catfish 20 to 33 °C, thin outside 22.9 to 30.3 °C; larvae die below 18.9 and above 33.2 °C',
+  valid: 'African catfish 20 to 33 °C, thin outside 22.9 to 30.3 °C; larvae die below 18.9 and above 33.2 °C',
   sources: ['HOU15', 'NAJA16', 'PROKES15', 'KAMLER02'],
   help: LARVA_HELP,
   examples: [

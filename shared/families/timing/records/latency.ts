@@ -75,9 +75,17 @@ export const latencyHours = defineFunction({
   cautions: ['HORMONE'],
   help: HELP,
   examples: [
-    { args: [26], gives: '11.39', because: 'Middle of 10.2 h (measured at 26.0 °C) and 12 h (best at 26 to 27 °C).' },
+    {
+      args: [26],
+      gives: '11.39',
+      because: 'Middle of 10.2 h (measured at 26.0 °C) and 12 h (best at 26 to 27 °C).',
+    },
     { args: [31], gives: '7.74', because: 'Carried with base 15.4 °C: no trial is so warm.' },
-    { args: [28, 'own-species pituitary'], gives: '10.1', because: 'Between the check at 13.5 h at 23 °C and 12 h at 28 °C.' },
+    {
+      args: [28, 'own-species pituitary'],
+      gives: '10.1',
+      because: 'Between the check at 13.5 h at 23 °C and 12 h at 28 °C.',
+    },
     {
       args: [26.5, 'handbook pituitary'],
       gives: '9.47',
@@ -146,8 +154,11 @@ export const stripWindowFields = defineFunction({
   sources: [...SOURCES, 'AUDU23'],
   cautions: ['HORMONE'],
   help:
-    `${HELP} The window is the envelope of the trials of the preparation, as warmth over 15.4 °C. Where a table prints one hour only, its width comes from one trial at an unstated temperature: 11 and 15 h were still good where 13 h was best. ` +
-    'After the last hour tried eggs may be good or over-ripe: no trial with a known temperature says. One without a temperature lost nearly all at 17 h.',
+    `${HELP} The window is the envelope of the trials of the preparation, as warmth over 15.4 °C. ` +
+    'Where a table prints one hour only, its width comes from one trial at an unstated temperature: 11 and 15 h ' +
+    'were still good where 13 h was best. ' +
+    'After the last hour tried eggs may be good or over-ripe: no trial with a known temperature says. One ' +
+    'without a temperature lost nearly all at 17 h.',
   examples: [
     {
       args: [46000, 26],

@@ -128,10 +128,14 @@ export const profileTable = defineFunction({
     },
   ],
   compute: ({ stage: wanted, profile: name }) => {
-    const profile = profileFor(wanted, name ?? (wanted === 'latency' ? DEFAULT_PREPARATION : 'African catfish'), {
-      ownTemperatures: undefined,
-      ownHours: undefined,
-    });
+    const profile = profileFor(
+      wanted,
+      name ?? (wanted === 'latency' ? DEFAULT_PREPARATION : 'African catfish'),
+      {
+        ownTemperatures: undefined,
+        ownHours: undefined,
+      },
+    );
     if (isError(profile)) return profile;
     return profile.curve.temperatures.map((t) => ({ temperature: t, hours: hoursAt(profile.curve, t) }));
   },

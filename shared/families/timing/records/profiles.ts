@@ -64,7 +64,11 @@ export const preparation = choice(WAITING, {
   doc:
     'Hormone preparation; waiting times differ by hours between them. SPAWN.PROFILE.LIST ' +
     'shows them all with their standing.',
-  aliases: { ...PREPARATION_WORDS, longifilis: 'Heterobranchus longifilis', bidorsalis: 'Heterobranchus bidorsalis' },
+  aliases: {
+    ...PREPARATION_WORDS,
+    longifilis: 'Heterobranchus longifilis',
+    bidorsalis: 'Heterobranchus bidorsalis',
+  },
   default: DEFAULT_PREPARATION,
 });
 export const hatchingSpecies = choice(HATCHING, {

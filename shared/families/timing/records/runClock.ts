@@ -32,7 +32,18 @@ export const runClock = defineFunction({
   ),
   version: 2,
   valid: 'African catfish, 20 to 33 °C, each water constant; thinner below 23 and above 28 °C',
-  sources: ['OKER15', 'WORLDAQ25', 'AUDU23', 'ACEH19', 'GADISSA13', 'AMPCLARIAS', 'UKAKALU', 'HOU15', 'PROKES15', 'RURANGWA98'],
+  sources: [
+    'OKER15',
+    'WORLDAQ25',
+    'AUDU23',
+    'ACEH19',
+    'GADISSA13',
+    'AMPCLARIAS',
+    'UKAKALU',
+    'HOU15',
+    'PROKES15',
+    'RURANGWA98',
+  ],
   cautions: ['HORMONE'],
   help:
     'The best strip is taken as the moment of fertilisation; the larval times are ' +
@@ -108,7 +119,11 @@ export const runClock = defineFunction({
         time: at(window.best + (hatching?.last ?? NaN)),
         note: 'Take out shells and dead eggs',
       },
-      { event: 'First food', time: at(window.best + hatch + feed), note: 'Offer live food; look for full bellies' },
+      {
+        event: 'First food',
+        time: at(window.best + hatch + feed),
+        note: 'Offer live food; look for full bellies',
+      },
       { event: 'Yolk gone', time: at(window.best + hatch + yolk), note: 'All must be feeding' },
     ];
   },
