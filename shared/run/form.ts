@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { FieldKey, NumberField } from './fields';
 import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
 import { assumptionSchema } from '../families/assumptions';

@@ -1,5 +1,5 @@
 import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../units/dates';
-import { z } from 'zod';
+import * as z from 'zod';
 
 /**
  * Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be

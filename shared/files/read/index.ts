@@ -129,6 +129,7 @@ function readSheet(
     widths: Array.from(parts.widths, (width: number | undefined) => width ?? DEFAULT_WIDTH),
     cells,
     ...(parts.tab ? { tab: parts.tab } : {}),
+    ...(entry.isHidden ? { isHidden: true } : {}),
     ...(parts.freeze ? { freeze: parts.freeze } : {}),
     ...(parts.isProtected ? { isProtected: true } : {}),
     ...(parts.hasGridlines === false ? { hasGridlines: false } : {}),
@@ -169,7 +170,6 @@ function readWorkbook(pack: Package): { readonly model: WorkbookModel; readonly 
   const readable = entries.filter(({ isWorksheet }) => isWorksheet);
   if (readable.length < entries.length) lost.add('Sheets that hold only a chart or old macros');
   if (readable.length === 0) throw new Refusal(REFUSED.noSheet);
-  if (readable.some(({ isHidden }) => isHidden)) lost.add('Hidden sheets are shown');
   if (holdsMacros(pack, book)) lost.add('Macros');
   if (is1904) lost.add('Dates counted from 1904 are now counted from 1900 (they show the same days)');
   const sheets = readable.map((entry) => readSheet(pack, entry, context, titleRows.get(entry.index), lost));
