@@ -238,7 +238,7 @@ describe('the form on the page', () => {
         .state()
         .season.form.orders.map(({ texts, forBreeding }) => [...Object.values(texts), forBreeding]),
     ).toEqual([
-      ['Pond club', 'fry', '20000', '2027-05-23', '', '', false],
+      ['Pond club', 'fry', '20 000', '2027-05-23', '', '', false],
       ['Lake', 'fingerlings', '500', '2027-06-01', '3', '0.2', true],
       ['Bad', 'eels', '5', 'soon', '', '', false],
     ]);
