@@ -165,6 +165,7 @@ function readSheet(
     widths: Array.from(parts.widths, (width: number | undefined) => width ?? DEFAULT_WIDTH),
     cells,
     ...(parts.tab ? { tab: parts.tab } : {}),
+    ...(entry.isHidden ? { isHidden: true } : {}),
     ...(parts.freeze ? { freeze: parts.freeze } : {}),
     ...(parts.isProtected ? { isProtected: true } : {}),
     ...(parts.hasGridlines === false ? { hasGridlines: false } : {}),
@@ -217,7 +218,6 @@ function readWorkbook(container: Container): {
   const readable = entries.filter(({ relation }) => relation?.kind === 'worksheet');
   if (readable.length < entries.length) lost.add('Sheets that hold only a chart or old macros');
   if (readable.length === 0) throw new Unreadable('The file holds no sheet with cells.');
-  if (readable.some(({ isHidden }) => isHidden)) lost.add('Hidden sheets are shown');
   if (relations.some(({ kind }) => kind === 'vbaProject')) lost.add('Macros');
   if (is1904) lost.add('Dates counted from 1904 are now counted from 1900 (they show the same days)');
   const sheets = readable.map((entry) =>
