@@ -82,7 +82,7 @@ const isDay = (n: unknown): n is number =>
 const daySentence = (label: string, got: unknown): string => {
   const read = typeof got === 'string' ? readTypedDay(got) : undefined;
   if (read?.kind === 'open') return `${label}: ${openDaySentence(String(got), read.readings)}`;
-  return   `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
+  return `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
 };
 export const dayOf = (label: string) =>
   z.preprocess(typedDay, z.custom<number>(isDay, { error: (issue) => daySentence(label, issue.input) }));

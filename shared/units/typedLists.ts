@@ -58,7 +58,9 @@ export function settleTable<Row extends Readonly<Record<string, unknown>>>(
     const changed = keys.flatMap((key) => {
       const [value, mark] = [row[key], marks.get(key)];
       // Three noughts behind a mark are thousands whatever the column says.
-      return typeof value === 'string' && mark && isOpenToBoth(value) && !/[.,]000(?!\d)/.test(value) ? [[key, settled(value, mark)]] : [];
+      return typeof value === 'string' && mark && isOpenToBoth(value) && !/[.,]000(?!\d)/.test(value)
+        ? [[key, settled(value, mark)]]
+        : [];
     });
     return changed.length === 0 ? row : { ...row, ...(Object.fromEntries(changed) as Partial<Row>) };
   };

@@ -58,6 +58,20 @@ const taken = (value: number, { unit = '' }: NumberField): TypedNumber => {
   return { kind: 'number', value, understood: `${numberText(value)}${shown}${share}` };
 };
 
+/** Which of two readings is meant. */
+function decided(text: string, field: NumberField, point: number, comma: number): TypedNumber {
+  const thousands = Math.max(point, comma);
+  const able = [point, comma].filter((n) => fits(n, field));
+  // Nobody writes three noughts behind a decimal mark.
+  const isThousands = /[.,]000(?!\d)/.test(text);
+  const [only] = able;
+  if (field.whole) return taken(thousands, field);
+  if (able.length === 1 && only !== undefined) return taken(only, field);
+  if (isThousands) return taken(thousands, field);
+  if (field.decimal !== undefined) return taken(field.decimal === '.' ? point : comma, field);
+  return { kind: 'open', readings: [thousands, Math.min(point, comma)] };
+}
+
 /**
  * The number of a text in a field. "10,000" and "10.000" of something counted are ten thousand; where one of
  * two readings does not fit the field the other is meant; else the rest of the column decides, and where
@@ -71,22 +85,15 @@ export function readTypedNumber(typed: string, field: NumberField = {}): TypedNu
   if (!isWell(text)) return { kind: 'none' };
   const [point, comma] = [readWith(text, field, '.'), readWith(text, field, ',')];
   if (typeof point === 'string' || typeof comma === 'string')
-    return { kind: 'none', ...(point !== '' && typeof point === 'string' ? { unit: point } : {}) };
-  if (!isOpenToBoth(text) || point === comma) return taken(point, field);
-  const thousands = Math.max(point, comma);
-  if (field.whole) return taken(thousands, field);
-  const able = [point, comma].filter((n) => fits(n, field));
-  const [only] = able;
-  if (able.length === 1 && only !== undefined) return taken(only, field);
-  // Nobody writes three noughts behind a decimal mark.
-  if (/[.,]000(?!\d)/.test(text)) return taken(thousands, field);
-  if (field.decimal !== undefined) return taken(field.decimal === '.' ? point : comma, field);
-  return { kind: 'open', readings: [thousands, Math.min(point, comma)] };
+    return point === '' ? { kind: 'none' } : { kind: 'none', unit: String(point) };
+  return isOpenToBoth(text) && point !== comma ? decided(text, field, point, comma) : taken(point, field);
 }
 
 /** The decimal mark that the numbers of a column agree on; undefined when none or both speak. */
 export function decimalOf(texts: readonly string[]): Decimal | undefined {
-  const marks = new Set(texts.map((text) => decimalIn(withoutMoney(text))).filter((mark) => mark !== undefined));
+  const marks = new Set(
+    texts.map((text) => decimalIn(withoutMoney(text))).filter((mark) => mark !== undefined),
+  );
   const [mark] = marks;
   return marks.size === 1 ? mark : undefined;
 }

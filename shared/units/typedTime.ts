@@ -31,7 +31,10 @@ export function readTypedHour(typed: string): TypedTime {
   if (text === '') return { kind: 'blank' };
   if (/^(noon|midday)$/.test(text)) return hour(12);
   if (text === 'midnight') return hour(24);
-  const match = /^(\d{1,2})\s*(?:(?:[:.,]|h|hrs?|u|uhr)\s*(\d{1,2})?)?\s*(h|hrs?|hours?|uhr|am|pm|a\.m\.|p\.m\.)?$/.exec(text);
+  const match =
+    /^(\d{1,2})\s*(?:(?:[:.,]|h|hrs?|u|uhr)\s*(\d{1,2})?)?\s*(h|hrs?|hours?|uhr|am|pm|a\.m\.|p\.m\.)?$/.exec(
+      text,
+    );
   const solid = /^(\d{2})(\d{2})\s*(h|hrs?)?$/.exec(text);
   if (solid) return Number(solid[2]) < 60 ? hour(Number(solid[1]) + Number(solid[2]) / 60) : { kind: 'none' };
   if (!match) return { kind: 'none' };
@@ -65,17 +68,25 @@ const yearOf = (text: string): number => (text.length <= 2 ? CENTURY + Number(te
 const day = (serial: number | undefined): TypedTime =>
   serial === undefined
     ? { kind: 'none' }
-    : { kind: 'time', value: serial, understood: `${weekdayText(serial)} ${dayText(serial)} ${isoDateOfSerial(serial).slice(0, 4)}` };
+    : {
+        kind: 'time',
+        value: serial,
+        understood: `${weekdayText(serial)} ${dayText(serial)} ${isoDateOfSerial(serial).slice(0, 4)}`,
+      };
 
 function inWords(text: string, today: number | undefined): TypedTime | undefined {
   const match =
-    /^(?:\p{L}+\.?,?\s+)?(\d{1,2})(?:st|nd|rd|th|er|\.)?[\s-]*(?:de\s+)?(\p{L}{3,})\.?[\s,-]*(?:de\s+)?(\d{4}|\d{2})?$/iu.exec(text) ??
+    /^(?:\p{L}+\.?,?\s+)?(\d{1,2})(?:st|nd|rd|th|er|\.)?[\s-]*(?:de\s+)?(\p{L}{3,})\.?[\s,-]*(?:de\s+)?(\d{4}|\d{2})?$/iu.exec(
+      text,
+    ) ??
     swapped(/^(?:\p{L}{3,}day,?\s+)?(\p{L}{3,})\.?\s*(\d{1,2})(?:st|nd|rd|th)?,?\s*(\d{4})?$/iu.exec(text));
   if (!match) return undefined;
   const [, date, word = '', year] = match;
   const month = monthOf(word);
   if (month === 0) return { kind: 'none' };
-  return year === undefined ? nextOne(month, Number(date), today) : day(serialOfCalendarDay(yearOf(year), month, Number(date)));
+  return year === undefined
+    ? nextOne(month, Number(date), today)
+    : day(serialOfCalendarDay(yearOf(year), month, Number(date)));
 }
 const swapped = (match: RegExpExecArray | null): readonly (string | undefined)[] | undefined =>
   match ? [match[0], match[2], match[1], match[3]] : undefined;
@@ -91,13 +102,26 @@ function nextOne(month: number, date: number, today: number | undefined): TypedT
 const FIRST_SERIAL = 36_526;
 const LAST_SERIAL = 73_050;
 
+type DayOrder = 'day first' | 'month first';
+function inFigures(text: string, order: DayOrder | undefined): TypedTime | undefined {
+  const figures = /^(\d{1,2})[-/.\s](\d{1,2})[-/.\s](\d{4}|\d{2})$/.exec(text);
+  if (!figures) return undefined;
+  const [a, b, year] = [Number(figures[1]), Number(figures[2]), yearOf(figures[3] ?? '')];
+  const dayFirst = serialOfCalendarDay(year, b, a);
+  const monthFirst = serialOfCalendarDay(year, a, b);
+  if (dayFirst === undefined || monthFirst === undefined || dayFirst === monthFirst)
+    return day(dayFirst ?? monthFirst);
+  if (order !== undefined) return day(order === 'day first' ? dayFirst : monthFirst);
+  return { kind: 'open', readings: [dayFirst, monthFirst] };
+}
+
 /**
  * A day: 2027-03-31, 31/3/2027, 31.03.27, 31 March 2027, 31 mars, Mar 31, or the number a sheet keeps. Day and
  * month in figures are told apart where one is above 12, else by `order` (of the column), else both come back.
  */
 export function readTypedDay(
   typed: string,
-  { today, order }: { readonly today?: number; readonly order?: 'day first' | 'month first' } = {},
+  { today, order }: { readonly today?: number; readonly order?: DayOrder } = {},
 ): TypedTime {
   const text = typed.trim();
   if (text === '') return { kind: 'blank' };
@@ -107,15 +131,7 @@ export function readTypedDay(
     const serial = Number(text);
     return serial >= FIRST_SERIAL && serial <= LAST_SERIAL ? day(serial) : { kind: 'none' };
   }
-  const figures = /^(\d{1,2})[-/.\s](\d{1,2})[-/.\s](\d{4}|\d{2})$/.exec(text);
-  if (!figures) return inWords(text, today) ?? { kind: 'none' };
-  const [a, b, year] = [Number(figures[1]), Number(figures[2]), yearOf(figures[3] ?? '')];
-  const dayFirst = serialOfCalendarDay(year, b, a);
-  const monthFirst = serialOfCalendarDay(year, a, b);
-  if (dayFirst === undefined || monthFirst === undefined || dayFirst === monthFirst)
-    return day(dayFirst ?? monthFirst);
-  if (order !== undefined) return day(order === 'day first' ? dayFirst : monthFirst);
-  return { kind: 'open', readings: [dayFirst, monthFirst] };
+  return inFigures(text, order) ?? inWords(text, today) ?? { kind: 'none' };
 }
 
 /** What to ask about a day that may be two. */

@@ -73,9 +73,12 @@ const SPELLINGS: Readonly<Record<string, readonly Spelling[]>> = {
   ],
 };
 /** Money before or behind a number: letters or a sign, whatever the country. */
-const CURRENCY = /^[\p{Sc}]$|^(usd|eur|ghs|ngn|kes|ugx|tzs|xaf|xof|cfa|fcfa|fr|zar|zmw|mwk|etb|rwf|gbp|inr)\.?$/iu;
+const CURRENCY =
+  /^[\p{Sc}]$|^(usd|eur|ghs|ngn|kes|ugx|tzs|xaf|xof|cfa|fcfa|fr|zar|zmw|mwk|etb|rwf|gbp|inr)\.?$/iu;
 /** "a kg", "/kg", "each" behind a price says what the field says already. */
 const EACH = /^(each|a|per|\/|the)\b.*$/i;
+
+const isPrice = (word: string): boolean => CURRENCY.test(word) || EACH.test(word);
 
 /**
  * The way from a written unit to the unit of a field; undefined when the word is no unit of that kind. A share
@@ -83,14 +86,16 @@ const EACH = /^(each|a|per|\/|the)\b.*$/i;
  */
 export function wayFrom(unit: string, word: string): Way | undefined {
   const written = word.trim().toLowerCase();
-  const bare = (unit.split(' ')[0] ?? '').replace(/\.$/, '');
-  if (written === '' || written === unit.toLowerCase() || written === bare.toLowerCase()) return same;
+  const [bare = ''] = unit.split(' ');
+  if (['', unit.toLowerCase(), bare.toLowerCase()].includes(written)) return same;
   if (bare === 'share') return /^(%|percent|pct|per cent)$/.test(written) ? times(0.01) : undefined;
   // A bare number is of things counted, or of money.
   const kind = bare === 'a' ? undefined : SPELLINGS[bare === '' ? 'fish' : bare];
   const found = kind?.find(({ words }) => words.test(written))?.way;
   if (found) return found;
-  return (kind === undefined || bare === '') && (CURRENCY.test(written) || EACH.test(written)) ? same : undefined;
+  return (kind === undefined || bare === '') && (CURRENCY.test(written) || EACH.test(written))
+    ? same
+    : undefined;
 }
 /** A sign of money in front of a number is passed over. */
 export const withoutMoney = (text: string): string =>

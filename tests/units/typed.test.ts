@@ -61,12 +61,12 @@ test('what was understood is shown with the unit of the field', () => {
     const read = readTypedNumber(text, field);
     return read.kind === 'number' ? read.understood : read.kind;
   };
-  expect([shown('20.000', LITRES), shown('900g', KILOGRAMS), shown('3 000', FISH), shown('80', SHARE)]).toEqual([
-    '20,000 L',
-    '0.9 kg',
-    '3,000',
-    '80 (8,000 %)',
-  ]);
+  expect([
+    shown('20.000', LITRES),
+    shown('900g', KILOGRAMS),
+    shown('3 000', FISH),
+    shown('80', SHARE),
+  ]).toEqual(['20,000 L', '0.9 kg', '3,000', '80 (8,000 %)']);
 });
 
 test('two readings are asked about, and the column decides where it can', () => {
@@ -75,7 +75,10 @@ test('two readings are asked about, and the column decides where it can', () => 
   expect(readTypedNumber('1,250', { ...PRICE, decimal: '.' })).toMatchObject({ value: 1250 });
   expect(openSentence('1,250', [1250, 1.25])).toBe('“1,250” can be 1,250 or 1.25. Type 1250 or 1.25.');
   const prices = (...list: string[]): unknown[] =>
-    settleTable(list.map((price) => ({ price })), ['price']).map(({ price }) => price);
+    settleTable(
+      list.map((price) => ({ price })),
+      ['price'],
+    ).map(({ price }) => price);
   expect(prices('1,250', '0,5')).toEqual(['1.25', '0,5']);
   expect(prices('1,250', '0.5')).toEqual(['1250', '0.5']);
   expect(prices('1,250', '0.5', '0,5')).toEqual(['1,250', '0.5', '0,5']);
@@ -84,7 +87,19 @@ test('two readings are asked about, and the column decides where it can', () => 
 test.each(['', '  '])('%j is blank', (text) => {
   expect(readTypedNumber(text, FISH).kind).toBe('blank');
 });
-test.each(['ten', '3 doz', '12/03', '10-12', '4 kg', '1.2.3,4,5', '--3', '6,8,9', '1 2', 'about 5', '1,000,5'])('%s is no number of fish', (text) => {
+test.each([
+  'ten',
+  '3 doz',
+  '12/03',
+  '10-12',
+  '4 kg',
+  '1.2.3,4,5',
+  '--3',
+  '6,8,9',
+  '1 2',
+  'about 5',
+  '1,000,5',
+])('%s is no number of fish', (text) => {
   expect(readTypedNumber(text, FISH).kind).toBe('none');
 });
 
@@ -141,11 +156,16 @@ test('a day that may be two is asked about, unless its column says', () => {
     expect(openDaySentence('3/4/2027', read.readings)).toBe(
       '“3/4/2027” can be 3 Apr or 4 Mar. Type it as 2027-04-03 or 2027-03-04.',
     );
-  expect(readTypedDay('3/4/2027', { order: 'day first' })).toMatchObject({ value: serialOfIsoDate('2027-04-03') });
+  expect(readTypedDay('3/4/2027', { order: 'day first' })).toMatchObject({
+    value: serialOfIsoDate('2027-04-03'),
+  });
 });
-test.each(['30 Feb 2027', '31/2/2027', 'soon', '32 March 2027', '2027-13-01', '12 Blurb'])('%s is no day', (text) => {
-  expect(readTypedDay(text).kind).toBe('none');
-});
+test.each(['30 Feb 2027', '31/2/2027', 'soon', '32 March 2027', '2027-13-01', '12 Blurb'])(
+  '%s is no day',
+  (text) => {
+    expect(readTypedDay(text).kind).toBe('none');
+  },
+);
 
 test.each([
   ['Tank 1 600', ['Tank 1', '600']],
@@ -189,7 +209,9 @@ test('an order book takes them all, and asks about what could be two', () => {
     [10_000, 0.08],
     [3000, 1.25],
   ]);
-  expect([vats[0]?.litres, females[0]?.kilograms, staff.stripFrom, staff.stripTo]).toEqual([20_000, 0.9, 6.5, 22]);
+  expect([vats[0]?.litres, females[0]?.kilograms, staff.stripFrom, staff.stripTo]).toEqual([
+    20_000, 0.9, 6.5, 22,
+  ]);
   const asked = readOrderBook({ ...BOOK, orders: [{ ...BOOK.orders[0], price: '1,250' }] });
   expect('faults' in asked && asked.faults.map(({ message }) => message)).toEqual([
     'Price of a fish: “1,250” can be 1,250 or 1.25. Type 1250 or 1.25.',

@@ -21,8 +21,10 @@ const HEADING = /^(name|order|tag|vat|female|male|fish|nr|no\.?|number)s?$/i;
 const isHeading = (parts: readonly string[]): boolean =>
   HEADING.test(parts[0] ?? '') && !parts.some((part) => /\d/.test(part));
 
+/** Shaped like a day, whether there is such a day or not: the order book says so of the wrong ones. */
 const looksLikeDay = (text: string): boolean =>
-  /\d/.test(text) && ['time', 'open'].includes(readTypedDay(text).kind);
+  /^\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}$|^\d{5}$/.test(text) ||
+  (/\d/.test(text) && ['time', 'open'].includes(readTypedDay(text).kind));
 /** A pasted date may be the number a sheet keeps for it. */
 const dayOf = (text: string): string | number => (/^\d{5}$/.test(text) ? Number(text) : text);
 /** Family and last use follow the tag in either order. */
@@ -67,7 +69,11 @@ export function readLines(list: ListKey, text: string): readonly ListLine[] {
   if (last?.text === text) return last.lines;
   const all = text
     .split(/\r?\n/)
-    .map((words, i) => ({ words: words.trim(), parts: columnsOf(words.trim(), list !== 'males'), line: i + 1 }))
+    .map((words, i) => ({
+      words: words.trim(),
+      parts: columnsOf(words.trim(), list !== 'males'),
+      line: i + 1,
+    }))
     .filter(({ words }) => words !== '');
   const rows = all[0] && isHeading(all[0].parts) ? all.slice(1) : all;
   const lines = rows.map(({ parts, line }): ListLine => {
@@ -129,4 +135,5 @@ export function readOrderLines(
 const dueOf = (text: string): string => (/^\d{5}$/.test(text) ? isoDateOfSerial(Number(text)) : text);
 
 /** Days off: dates with anything between them. */
-export const daysIn = (text: string): readonly string[] => entriesOf(text).flatMap((entry) => (/^[\d\s-]+$/.test(entry) ? entry.split(/\s+/) : [entry]));
+export const daysIn = (text: string): readonly string[] =>
+  entriesOf(text).flatMap((entry) => (/^[\d\s-]+$/.test(entry) ? entry.split(/\s+/) : [entry]));
