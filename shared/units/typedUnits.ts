@@ -90,12 +90,9 @@ export function wayFrom(unit: string, word: string): Way | undefined {
   if (['', unit.toLowerCase(), bare.toLowerCase()].includes(written)) return same;
   if (bare === 'share') return /^(%|percent|pct|per cent)$/.test(written) ? times(0.01) : undefined;
   // A bare number is of things counted, or of money.
-  const kind = bare === 'a' ? undefined : SPELLINGS[bare === '' ? 'fish' : bare];
-  const found = kind?.find(({ words }) => words.test(written))?.way;
-  if (found) return found;
-  return (kind === undefined || bare === '') && (CURRENCY.test(written) || EACH.test(written))
-    ? same
-    : undefined;
+  const kind = SPELLINGS[bare === '' ? 'fish' : bare];
+  const isMoney = kind === undefined || bare === '';
+  return kind?.find(({ words }) => words.test(written))?.way ?? (isMoney && isPrice(written) ? same : undefined);
 }
 /** A sign of money in front of a number is passed over. */
 export const withoutMoney = (text: string): string =>
