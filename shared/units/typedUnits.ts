@@ -92,7 +92,9 @@ export function wayFrom(unit: string, word: string): Way | undefined {
   // A bare number is of things counted, or of money.
   const kind = SPELLINGS[bare === '' ? 'fish' : bare];
   const isMoney = kind === undefined || bare === '';
-  return kind?.find(({ words }) => words.test(written))?.way ?? (isMoney && isPrice(written) ? same : undefined);
+  return (
+    kind?.find(({ words }) => words.test(written))?.way ?? (isMoney && isPrice(written) ? same : undefined)
+  );
 }
 /** A sign of money in front of a number is passed over. */
 export const withoutMoney = (text: string): string =>
