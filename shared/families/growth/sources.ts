@@ -110,4 +110,9 @@ export const growthSources = sources({
     citation: 'Fulton condition factor, 100 x weight (g) / length (cm) cubed',
     standing: 'standard',
   },
+  LONGIDENS09: {
+    citation: 'Stocking density of Heterobranchus longifilis larvae. 2009. Journal of Applied Aquaculture 21:183-195',
+    standing: 'seen',
+    note: 'abstract only; 15 per litre recommended of 1 to 25',
+  },
 });

@@ -1,5 +1,6 @@
 import {
   celsius,
+  count,
   gPerLitre,
   gram,
   litre,
@@ -9,21 +10,42 @@ import {
   text,
 } from '../../../units/quantities';
 import { refuse } from '../../../base/values';
-import type { SaltEvidence } from '../kernels/salt';
-import { MG_SALT_PER_MICROSIEMENS, SALT_EVIDENCE, SALT_STAGES, saltGrams } from '../kernels/salt';
+import type { SaltCode, SaltEvidence, SaltStanding } from '../kernels/salt';
+import {
+  MG_SALT_PER_MICROSIEMENS,
+  SALT_EVIDENCE,
+  SALT_FISH,
+  SALT_STAGES,
+  saltGrams,
+  saltMajority,
+  saltStanding,
+} from '../kernels/salt';
 import { column, defineFunction, fields, rows, value } from '../../../functions/define';
 import { choice, num } from '../../../functions/params';
 
 const CONFLICT =
-  'The papers on African catfish disagree tenfold: one kills half the yolk-sac fry in ' +
-  'a day at 0.61 g/L, another keeps fry two days at 10 g/L and hatches eggs up to 5 ' +
-  'g/L. Go by the careful one, and try a few fish first.';
-const SOURCES = ['GBULUBO98', 'FRYSALT11', 'CLARSALT', 'HETSALT', 'HYBSALT'];
+  'Most trials with larvae and fry have them alive at 2 g/L and about 4 g/L for days; one grew more of them at 4 to ' +
+  '6 g/L. One paper found half dead at 0.6 to 0.7 g/L: it stands alone, 6 to 14 times below the others, so try 50 ' +
+  'fish for a day first. Hybrids bear less: stop at 4. Never above 6 with larvae, never 10.';
+const SOURCES = [
+  'GBULUBO98',
+  'KAWAMURA17',
+  'FRYSALT11',
+  'CLARSALT',
+  'HETSALT',
+  'HYBSALT',
+  'HETEROPN20',
+  'BORODE05',
+  'CALABAR',
+];
 const stageParam = choice(SALT_STAGES, {
-  doc: 'Stage of the fish.',
+  doc: 'Age: eggs, larvae (from hatch to weaned fry), fingerlings or juveniles.',
   aliases: {
-    'yolk sac fry': 'yolk-sac fry',
-    'swim up fry': 'swim-up fry',
+    'yolk-sac fry': 'larvae',
+    'yolk sac fry': 'larvae',
+    'swim-up fry': 'larvae',
+    'swim up fry': 'larvae',
+    fry: 'larvae',
     egg: 'eggs',
     larva: 'larvae',
     fingerling: 'fingerlings',
@@ -106,6 +128,7 @@ export const saltFromConductivity = defineFunction({
 
 export const saltLimits = defineFunction({
   id: 'SALT.LIMITS',
+  version: 2,
   family: 'Water',
   summary: 'Published salt limits of catfish eggs, fry and juveniles, with what each trial saw.',
   params: {
@@ -115,7 +138,8 @@ export const saltLimits = defineFunction({
     {
       fish: column('Fish', text),
       stage: column('Stage', text),
-      harm: column('Harm at', gPerLitre, 'Killed half, killed all or hatched none, as the result says.'),
+      borne: column('Borne up to', gPerLitre, 'Blank where the text names no level.'),
+      harm: column('Harm at', gPerLitre, 'Killed half or more, or hatched none.'),
       exposure: column('Exposure', text),
       result: column('Result', text),
       source: column('Source', text),
@@ -130,9 +154,19 @@ export const saltLimits = defineFunction({
     {
       args: ['eggs'],
       gives: [
-        ['African catfish', 'eggs', '8', 'incubation', 'hatch normal at 0 to 5, none at 8 g/L', 'GBULUBO98'],
+        ['African catfish', 'eggs', '5', '8', 'incubation', 'hatch normal at 0 to 5, none at 8', 'GBULUBO98'],
+        [
+          'Heterobranchus longifilis',
+          'eggs',
+          '3',
+          '9',
+          'incubation',
+          'hatch 88 % at 0, 78 at 3, 69 at 6, 53 at 7.5, none at 9',
+          'HETSALT',
+        ],
+        ['hybrid', 'eggs', '0', '', 'incubation', 'hatch falls steadily from 0 to 10', 'BORODE05'],
       ],
-      because: 'Abstract of Gbulubo and Erondu 1998.',
+      because: 'Three abstracts.',
     },
     {
       args: ['adults'],
@@ -142,28 +176,34 @@ export const saltLimits = defineFunction({
   ],
   compute: ({ stage }) =>
     SALT_EVIDENCE.filter((e) => stage === 'all' || e.stage === stage).map(
-      ({ fish, stage: at, harm, exposure, result, source }) => ({
+      ({ fish, stage: at, borne, harm, exposure, result, source, isOutlier }) => ({
         fish,
         stage: at,
-        harm,
+        borne: borne ?? '',
+        harm: harm ?? '',
         exposure,
-        result,
+        result: isOutlier ? `${result} (stands alone)` : result,
         source,
       }),
     ),
 });
 
-const verdictFor = (strength: number, time: number, rowsOf: readonly SaltEvidence[]): string => {
-  const isShort = time <= 15;
-  const worst = rowsOf.reduce((least, e) => (e.harm < least.harm ? e : least));
-  const bath = rowsOf.find((e) => e.exposure.startsWith('15 min'));
-  if (bath && isShort && strength <= bath.borne)
-    return 'Within what was used for 15 minutes. Watch the fish and end it at the first sign of distress.';
-  if (bath && isShort) return `Too strong: no more than ${bath.borne} g/L for 15 minutes was published.`;
-  if (strength >= worst.harm) return `Dangerous: ${worst.result} (${worst.fish}).`;
-  if (strength > worst.harm / 2) return `Near the harmful level: ${worst.result} (${worst.fish}).`;
-  return 'Below half of the lowest level that did harm in the trials found.';
+const WORDS: Readonly<Record<SaltCode, string>> = {
+  borne: 'Borne',
+  disputed: 'Disputed',
+  harmful: 'Harmful',
+  untried: 'Not tried so strong',
 };
+const told = ({ fish, result, exposure, isOutlier }: SaltEvidence): string =>
+  `${fish}, ${exposure}: ${result}${isOutlier ? ' (stands alone)' : ''}`;
+const listOf = (
+  trials: readonly { readonly trial: SaltEvidence; readonly says: SaltStanding }[],
+  kind: SaltStanding,
+): string =>
+  trials
+    .filter(({ says }) => says === kind)
+    .map(({ trial }) => told(trial))
+    .join('; ');
 
 export const saltCheck = defineFunction({
   id: 'SALT.CHECK',
@@ -173,37 +213,56 @@ export const saltCheck = defineFunction({
     strength: num(gPerLitre, { min: 0, max: 300, doc: 'Salt in the bath or vat.' }),
     time: num(minutes, { above: 0, max: 100000, doc: 'Minutes in it; 1440 is a day.' }),
     stage: stageParam,
+    fish: choice(SALT_FISH, {
+      doc: 'Whose young; a hybrid bears less.',
+      aliases: { longifilis: 'Heterobranchus longifilis', catfish: 'African catfish', clarias: 'African catfish' },
+      default: 'African catfish',
+    }),
   },
   returns: fields(
     {
       verdict: column('Verdict', text),
-      harm: column('Lowest harm found at', gPerLitre),
-      borne: column('Borne in the same trial', gPerLitre),
-      remark: column('Remark', text),
+      bears: column('Trials that bear it', count),
+      harms: column('Trials that saw harm', count),
+      remark: column('Which', text, 'Every trial that says something, relatives too; the one that stands alone is named.'),
+      code: column('Code', text, 'borne, disputed, harmful or untried.'),
     },
-    'Against the most careful trial found for the stage.',
+    'The majority of the trials with that fish and age; relatives are listed, not counted.',
   ),
-  valid: 'African catfish and near kin; baths of up to 15 minutes only where a trial used them',
+  version: 2,
+  valid: 'African catfish and near kin, hours to weeks; what is borne for days is borne for minutes',
   sources: SOURCES,
   cautions: ['BATH'],
+  questions: [
+    'how much salt can fry stand',
+    'is 5 grams of salt per litre safe for larvae',
+    'salt bath for catfish fry',
+    'can I put salt with eggs',
+  ],
   help: CONFLICT,
   examples: [
     {
-      args: [0.5, 15, 'yolk-sac fry'],
+      args: [2, 1440, 'fry'],
       gives: [
         [
-          'Within what was used for 15 minutes. Watch the fish and end it at the first sign of distress.',
-          '0.61',
-          '0.8',
-          CONFLICT,
+          'Borne: 2 of 3 trials with larvae of African catfish had them alive. Try 50 fish for a day first.',
+          '2',
+          '1',
+          'For: African catfish, 21 d: 49 to 55 % alive at 2, 4, 5 and 6; 24 to 31 at 0, 1, 3 and 7; African ' +
+            'catfish, days: half dead at 8 to 11 raised by 1 a day; after 50 to 59 h at 10 at once. ' +
+            'Against: African catfish, 24 h: half the yolk-sac fry dead at 0.61, of the swim-up fry at 0.70 ' +
+            '(stands alone). ' +
+            'Relatives for: hybrid, 96 h: 14 days old: 90, 88, 78, 10 % alive at 0, 2, 4, 6; half at 4.4; ' +
+            'Heterobranchus longifilis, 96 h: half dead at 4.35.',
+          'borne',
         ],
       ],
-      because: 'The trial used 0.2 to 0.8 g/L.',
+      because: 'Two trials against one that stands alone; whatever word is typed for young fish.',
     },
     {
-      args: [5, 1440, 'swim-up fry'],
-      gives: 'Dangerous: 0.2 to 1.0 g/L for 15 min used; half dead in 24 h at 0.70 g/L (African catfish).',
-      because: 'The habit of 5 g/L is no harmless one for fry.',
+      args: [10, 1440, 'swim-up fry'],
+      gives: 'Harmful: 2 of 3 trials with larvae of African catfish saw half or more dead.',
+      because: 'Nobody kept larvae at 10 g/L for days.',
     },
     {
       args: [5, 15, 'adults'],
@@ -211,14 +270,33 @@ export const saltCheck = defineFunction({
       because: 'No such stage in the list.',
     },
   ],
-  compute: ({ strength, time, stage }) => {
-    const found = SALT_EVIDENCE.filter((e) => e.stage === stage);
-    const worst = found.reduce((least, e) => (e.harm < least.harm ? e : least));
+  compute: ({ strength, stage, fish }) => {
+    const trials = SALT_EVIDENCE.filter((e) => e.stage === stage).map((trial) => ({
+      trial,
+      says: saltStanding(strength, trial),
+    }));
+    const own = trials.filter(({ trial }) => trial.fish === fish);
+    const kin = trials.filter(({ trial }) => trial.fish !== fish);
+    const code = saltMajority(own.map(({ says }) => says));
+    const [bears, harms] = (['bears', 'harms'] as const).map((kind) => own.filter(({ says }) => says === kind).length);
+    const outcome: Readonly<Record<SaltCode, string>> = {
+      borne: `${bears ?? 0} of ${own.length} trials with ${stage} of ${fish} had them alive. Try 50 fish for a day first.`,
+      disputed: `as many trials with ${stage} of ${fish} had them alive as saw half dead. Go lower.`,
+      harmful: `${harms ?? 0} of ${own.length} trials with ${stage} of ${fish} saw half or more dead.`,
+      untried: `no trial with ${stage} of ${fish} says anything of ${strength} g/L. Go lower.`,
+    };
+    const lists = [
+      ['For', listOf(own, 'bears')],
+      ['Against', listOf(own, 'harms')],
+      ['Relatives for', listOf(kin, 'bears')],
+      ['Relatives against', listOf(kin, 'harms')],
+    ] as const;
     return {
-      verdict: verdictFor(strength, time, found),
-      harm: worst.harm,
-      borne: worst.borne,
-      remark: CONFLICT,
+      verdict: `${WORDS[code]}: ${outcome[code]}`,
+      bears: bears ?? 0,
+      harms: harms ?? 0,
+      remark: lists.flatMap(([what, list]) => (list === '' ? [] : [`${what}: ${list}.`])).join(' '),
+      code,
     };
   },
 });
