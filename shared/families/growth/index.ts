@@ -8,6 +8,7 @@ import {
   gradingDates,
   spread,
 } from './records/sizes';
+import { larvaWeight } from './records/larvae';
 import {
   stockingCheck,
   stockingNumber,
@@ -25,6 +26,7 @@ export const growthFunctions: readonly SheetFunction[] = [
   stockingCheck,
   stockingStudies,
   weightDensity,
+  larvaWeight,
   oxygenUse,
   oxygenForFeed,
   ammoniaMade,

@@ -8,7 +8,7 @@ import { column, defineFunction, rows, value } from '../../../functions/define';
 import { choice, num, series } from '../../../functions/params';
 import { SOURCES } from '../../sources';
 import { weightParam } from './feed';
-import { LINE_HELP, beyondLine, dryMatterParam } from '../../growth/records/water';
+import { LINE_HELP, beyondLine, dryMatterParam, dryShareOr } from '../../growth/records/water';
 
 const plain = (x: number): string => String(Number(x.toPrecision(5)));
 const range = (list: readonly number[]): string =>
@@ -110,6 +110,7 @@ export const rationLookup = defineFunction({
 
 export const rationGuide = defineFunction({
   id: 'RATION.GUIDE',
+  version: 2,
   family: 'Rearing',
   summary:
     'What growing African catfish ate in one published study at 28 °C, as dry feed per ' +
@@ -118,10 +119,21 @@ export const rationGuide = defineFunction({
   returns: value(share, 'Dry food eaten per wet body weight and day.'),
   valid: '0.07 mg to 38 g dry body weight, 28 °C, fed as much as they take',
   sources: ['CONC98', 'DRYMATTER'],
-  help: `${LINE_HELP} Watch the fish: feed that lies on the bottom after a few minutes was too much.`,
+  help: `${LINE_HELP} The food is counted dry: bagged feed holds about a tenth of water. More than this only fouls the water; feed that lies on the bottom after a few minutes was too much.`,
+  questions: [
+    'how much can the fry eat',
+    'how much feed a day for fry',
+    'how much feed for 20 mg larvae',
+    'am I overfeeding',
+  ],
   examples: [
     {
-      args: [152],
+      args: [0.0025],
+      gives: '0.128',
+      because: 'A larva at first food, 12 % dry: 107 % of its dry weight a day.',
+    },
+    {
+      args: [152, 0.25],
       gives: '0.0155',
       because: '152 g at 25 % dry matter is 38 g: 6.2 % of dry weight, the published end.',
     },
@@ -132,8 +144,9 @@ export const rationGuide = defineFunction({
     },
   ],
   compute: ({ weight, dryMatter }) => {
-    const eaten = foodIntake(milligramsFromGrams(weight * dryMatter));
-    return Number.isNaN(eaten) ? beyondLine(weight, dryMatter) : eaten * dryMatter;
+    const dry = dryShareOr(dryMatter, weight);
+    const eaten = foodIntake(milligramsFromGrams(weight * dry));
+    return Number.isNaN(eaten) ? beyondLine(weight, dry) : eaten * dry;
   },
 });
 
