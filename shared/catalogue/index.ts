@@ -1,4 +1,5 @@
 import { broodFunctions } from '../families/brood';
+import { careFunctions } from '../families/care';
 import { checkFunctions } from '../records/functions';
 import { countingFunctions } from '../families/counting';
 import type { SheetFunction } from '../functions/define';
@@ -17,6 +18,7 @@ export const CATALOGUE: readonly SheetFunction[] = [
   ...countingFunctions,
   ...feedingFunctions,
   ...growthFunctions,
+  ...careFunctions,
   ...moneyFunctions,
   ...learningFunctions,
   ...checkFunctions,

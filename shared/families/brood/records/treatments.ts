@@ -20,7 +20,7 @@ const tooLong = (given: number): CellError =>
     `minutes: ${given} min; the trials used ${BATH_MINUTES} minutes and nothing longer is known to be safe. ${VET}`,
   );
 
-function formalinStop(strength: number, stage: 'eggs' | 'fry', given: number): CellError | undefined {
+export function formalinStop(strength: number, stage: 'eggs' | 'fry', given: number): CellError | undefined {
   if (stage === 'fry')
     return outside(
       `stage: no formalin strength was found published as safe for fry of African catfish. ${VET}`,
