@@ -73,7 +73,9 @@ function draw(book: OrderBook, a: Assumed): Safety {
       (lists.fingerlings[n] ?? feedBig)[d] = share * nurse;
     }
   }
-  const at = (list: Float64Array): number => Math.min(1, quantileOf(list.sort(), 1 - book.certainty));
+  const at = (list: Float64Array, poor = 1 - book.certainty): number => Math.min(1, quantileOf(list.sort(), poor));
+  // A vat that is too small spoils an order on top of eggs that are too few: water is given a rarer miss.
+  const rare = (1 - book.certainty) / 2;
   // More females never make a batch less sure: dust of the draws is smoothed out.
   const rising = (all: readonly Float64Array[]): number[] => {
     const shares = all.map((list, n) => (n === 0 ? 0 : at(list)));
@@ -82,8 +84,8 @@ function draw(book: OrderBook, a: Assumed): Safety {
   };
   return {
     females: { fry: rising(lists.fry), fingerlings: rising(lists.fingerlings) },
-    feeding: { fry: at(feedFry), fingerlings: at(feedBig) },
-    nursing: at(nursing),
+    feeding: { fry: at(feedFry, rare), fingerlings: at(feedBig, rare) },
+    nursing: at(nursing, rare),
   };
 }
 

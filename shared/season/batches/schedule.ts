@@ -203,31 +203,45 @@ function extended(schedule: BatchSchedule, batch: Batch, stage: number, steps: r
 }
 
 const LAST_STAGE = 2;
-/** Vats for all shares of a batch anew; false, and nothing changed, when there are too few. */
+/** What a batch holds in a stage is enough for its steps, and begins when they do. */
+function isEnough({ problem }: BatchSchedule, holds: readonly Hold[], steps: readonly Step[], from: number | undefined): boolean {
+  if (from === undefined) return holds.length === 0;
+  for (const { to, litres } of steps) {
+    let held = 0;
+    for (const hold of holds)
+      if (hold.to >= to - 1e-9 && hold.from === from) held += problem.vats[hold.vat]?.litres ?? 0;
+    if (held < litres * (1 - 1e-9)) return false;
+  }
+  return true;
+}
+
+/** Vats of one stage anew; undefined when there are too few. */
+function stageHolds(schedule: BatchSchedule, batch: Batch, stage: number, steps: readonly Step[]): Hold[] | undefined {
+  if (hasBegun(batch, stage)) return extended(schedule, batch, stage, steps);
+  // Eggs and larvae of a batch that is past them need no vats of their own any more.
+  const isPast = batch.fixed !== undefined && (fromOf(batch, stage) ?? Infinity) <= schedule.problem.today;
+  return isPast ? [] : holdsFor(schedule, batch, stage, steps);
+}
+
+/** Vats for all shares of a batch; false, and nothing changed, when there are too few. */
 export function settleVats(schedule: BatchSchedule, batch: Batch): boolean {
   if (schedule.problem.without === 'vats') return true;
   const before = batch.holds;
-  removeRun(schedule.occupancy, batch.id);
-  const holds: Hold[] = [];
   const scale = eggScaleOf(schedule, batch);
   for (let stage = LAST_STAGE; stage >= 0; stage--) {
-    const steps = stepsOf(schedule, batch.shares, stage, scale);
-    const begun = hasBegun(batch, stage);
-    // Eggs and larvae of a batch that is past them need no vats of their own any more.
-    const isPast = batch.fixed !== undefined && !begun && (fromOf(batch, stage) ?? Infinity) <= schedule.problem.today;
-    const found = begun
-      ? extended(schedule, batch, stage, steps)
-      : isPast
-        ? []
-        : holdsFor(schedule, batch, stage, steps);
+    const steps = stepsOf(schedule, batch.shares, stage, stage === 0 ? scale : 1);
+    const own = batch.holds.filter((hold) => hold.stage === stage);
+    if (!hasBegun(batch, stage) && isEnough(schedule, own, steps, fromOf(batch, stage))) continue;
+    for (const { vat, from } of own) removeHold(schedule.occupancy[vat] ?? [], batch.id, from);
+    const found = stageHolds(schedule, batch, stage, steps);
     if (!found) {
       removeRun(schedule.occupancy, batch.id);
       for (const { vat, from, to } of before) addStay(schedule.occupancy[vat] ?? [], { from, to, run: batch.id });
+      batch.holds = before;
       return false;
     }
-    holds.push(...found);
+    batch.holds = [...batch.holds.filter((hold) => hold.stage !== stage), ...found];
   }
-  batch.holds = holds;
   return true;
 }
 

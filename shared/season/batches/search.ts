@@ -77,6 +77,13 @@ function choose(schedule: BatchSchedule, places: readonly Place[], need: number,
   return ranked.map(({ place }) => place);
 }
 
+/** The fewest females whose batch may promise anything. */
+const leastFemales = ({ problem }: BatchSchedule, t: number): number => {
+  const list = problem.safety.females[(problem.tasks[t]?.product.nurseryDays ?? 0) > 0 ? 'fingerlings' : 'fry'];
+  const first = list.findIndex((share) => share > 0);
+  return Math.max(1, first);
+};
+
 const EMPTY: readonly never[] = [];
 /** Fish with more females: on a day that has a batch already, or on a new one. */
 function fromFemales(schedule: BatchSchedule, t: number, need: number, whim: Whim | undefined): number {
@@ -89,7 +96,7 @@ function fromFemales(schedule: BatchSchedule, t: number, need: number, whim: Whi
     const byFemales = mostByFemales(schedule, batch, candidate.day, t, candidate);
     if (byFemales < least) continue;
     const probe = batch ?? { id: -2, day: candidate.day, fixed: undefined, pairs: [], eggs: 0, shares: [], holds: EMPTY };
-    const fish = Math.min(need, byFemales, mostByVats(schedule, probe as Batch, t, candidate, Math.max(1, probe.pairs.length)));
+    const fish = Math.min(need, byFemales, mostByVats(schedule, probe as Batch, t, candidate, Math.max(leastFemales(schedule, t), probe.pairs.length)));
     if (fish >= least) places.push({ batch, candidate, fish, left: 0 });
   }
   if (places.length === 0) return 0;
@@ -190,7 +197,7 @@ export interface BatchEffort {
   readonly mostTries: number;
   readonly seed: number;
 }
-export const BATCH_EFFORT: BatchEffort = { looks: 1.5e6, mostTries: 1500, seed: 20 };
+export const BATCH_EFFORT: BatchEffort = { looks: 4e5, mostTries: 1500, seed: 20 };
 /** A try costs more than its looks; each counts as this many. */
 const TRY = 400;
 
