@@ -19,13 +19,19 @@ export function hatcheryOf(seed: number, changes: object = {}): OrderBook {
       due: isoDateOfSerial(START + 60 + between(0, 200)),
       price: 0.1,
     })),
-    vats: Array.from({ length: between(8, 12) }, (_, i) => ({ name: `Vat ${i + 1}`, litres: 100 * between(4, 15) })),
+    vats: Array.from({ length: between(8, 12) }, (_, i) => ({
+      name: `Vat ${i + 1}`,
+      litres: 100 * between(4, 15),
+    })),
     females: Array.from({ length: females }, (_, i) => ({
       tag: `F${i + 1}`,
       kilograms: 0.1 * between(8, 20),
       family: `line ${1 + (i % lines)}`,
     })),
-    males: Array.from({ length: between(10, 24) }, (_, i) => ({ tag: `M${i + 1}`, family: `line ${1 + (i % lines)}` })),
+    males: Array.from({ length: between(10, 24) }, (_, i) => ({
+      tag: `M${i + 1}`,
+      family: `line ${1 + (i % lines)}`,
+    })),
     ...changes,
   });
 }
@@ -35,7 +41,10 @@ export function hatcheryOf(seed: number, changes: object = {}): OrderBook {
  * order due on the first day; its fish may wait that much less.
  */
 const TOGETHER = 3;
-export function mergedByHand(book: OrderBook): { readonly book: OrderBook; readonly parts: ReadonlyMap<string, readonly OrderBook['orders'][number][]> } {
+export function mergedByHand(book: OrderBook): {
+  readonly book: OrderBook;
+  readonly parts: ReadonlyMap<string, readonly OrderBook['orders'][number][]>;
+} {
   const parts = new Map<string, OrderBook['orders'][number][]>();
   for (const product of ['fry', 'fingerlings']) {
     let open: OrderBook['orders'][number][] = [];

@@ -37,24 +37,49 @@ const lastCount = ({ counts }: BookedBatch, until: number): Count | undefined =>
 export const leftAfter = ({ events }: BookedBatch, at: number): number =>
   events.reduce((sum, event) => sum + (event.at > at ? event.number : 0), 0);
 
+/** The count a batch is judged by; without one the plan speaks, at the strip. */
+function basisOf(
+  batch: BookedBatch,
+  today: number,
+): {
+  readonly step: number;
+  readonly from: number;
+  readonly number: number;
+  readonly left: number;
+  readonly isCounted: boolean;
+} {
+  const last = lastCount(batch, today);
+  const step = STEP[last?.stage ?? 'eggs'];
+  return {
+    step,
+    from: last?.at ?? batch.clock.stripAt,
+    number: last?.number ?? batch.eggs,
+    left: leftAfter(batch, last?.at ?? -Infinity),
+    isCounted: last !== undefined,
+  };
+}
+
+const AHEAD = [0, 1, 2, 2, 2] as const;
 /** What is left of a batch on a day: its last count, less what left since and what dies meanwhile. */
 export function standingOf(batch: BookedBatch, a: Assumed, today: number): Standing {
   const { clock } = batch;
-  if (batch.state === 'lost' || batch.state === 'over') return { alive: 0, isCounted: true, feeding: 0, ahead: 2 };
-  const last = lastCount(batch, today);
-  const stage = last?.stage ?? 'eggs';
-  // Without a count the plan speaks, less all that left.
-  const from = last?.at ?? clock.stripAt;
-  const left = leftAfter(batch, last ? last.at : -Infinity);
-  const number = Math.max(0, (last ? last.number : batch.eggs) - (stage === 'eggs' ? 0 : left));
-  const byStep = [number * a.hatch * a.yolkSurvival, number * a.yolkSurvival, number, number, number];
-  const step = STEP[stage];
-  const grown = step >= STEP.feeding ? liveShare(a, clock.feedFrom, from) : 1;
-  const feeding = Math.max(0, (byStep[step] ?? 0) / grown - (stage === 'eggs' ? left / liveShare(a, clock.feedFrom, today) : 0));
+  if (batch.state === 'lost' || batch.state === 'over')
+    return { alive: 0, isCounted: true, feeding: 0, ahead: 2 };
+  const { step, from, number, left, isCounted } = basisOf(batch, today);
+  const living = (at: number): number => liveShare(a, clock.feedFrom, at);
+  // Fish that left are larvae at first food of their own, whatever was counted before them.
+  const toFeeding = [a.hatch * a.yolkSurvival, a.yolkSurvival, 1][step] ?? 1;
+  const feeding =
+    step < STEP.feeding
+      ? number * toFeeding - left / living(today)
+      : Math.max(0, number - left) / living(from);
   return {
-    isCounted: last !== undefined,
-    feeding,
-    alive: step < STEP.feeding && today < clock.feedFrom ? number : feeding * liveShare(a, clock.feedFrom, today),
-    ahead: step === 0 ? 0 : step === 1 ? 1 : 2,
+    isCounted,
+    feeding: Math.max(0, feeding),
+    alive:
+      step < STEP.feeding && today < clock.feedFrom
+        ? Math.max(0, number - (step === 0 ? 0 : left))
+        : Math.max(0, feeding) * living(today),
+    ahead: AHEAD[step] ?? 2,
   };
 }

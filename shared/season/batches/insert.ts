@@ -74,7 +74,10 @@ export function spareOf(schedule: BatchSchedule, batch: Batch, task: number, can
   if (females === 0) return 0;
   const left = batch.eggs - eggsNeeded(schedule, batch.shares, females);
   const each = problem.tasks[task]?.product.eggsPerFish ?? Infinity;
-  return Math.max(0, (left * candidate.eggFactor * shareFor(problem.safety, keyOf(schedule, task), females)) / each);
+  return Math.max(
+    0,
+    (left * candidate.eggFactor * shareFor(problem.safety, keyOf(schedule, task), females)) / each,
+  );
 }
 
 /** The most fish of an order a batch can have with the best females of the day. */
@@ -87,22 +90,35 @@ export function mostByFemales(
 ): number {
   if (batch?.fixed) return 0;
   const { problem } = schedule;
-  const { females, most } = parentsFor(schedule, day, batch?.pairs ?? []);
-  if (problem.without === 'females') return most > 0 || females.length === 0 ? Infinity : 0;
+  const parents = parentsFor(schedule, day, batch?.pairs ?? []);
+  if (problem.without === 'females') return parents.most > 0 || parents.females.length === 0 ? Infinity : 0;
   const each = (problem.tasks[task]?.product.eggsPerFish ?? Infinity) / candidate.eggFactor;
-  const key = keyOf(schedule, task);
-  let eggs = 0;
-  let best = 0;
+  return mostEggs(schedule, batch?.shares ?? [], parents, keyOf(schedule, task)) / each;
+}
+/** Eggs for a product that the best n females leave above the shares, for the best n. */
+function mostEggs(
+  schedule: BatchSchedule,
+  shares: readonly Share[],
+  { females, most }: Parents,
+  key: 'fry' | 'fingerlings',
+): number {
+  const { problem } = schedule;
+  let [eggs, best] = [0, 0];
   for (let n = 1; n <= most; n++) {
     eggs += problem.females[females[n - 1] ?? -1]?.eggs ?? 0;
-    const left = eggs - eggsNeeded(schedule, batch?.shares ?? [], n);
-    best = Math.max(best, (left * shareFor(problem.safety, key, n)) / each);
+    best = Math.max(best, (eggs - eggsNeeded(schedule, shares, n)) * shareFor(problem.safety, key, n));
   }
   return best;
 }
 
 /** The most fish of an order that the vats allow a batch. */
-export function mostByVats(schedule: BatchSchedule, batch: Batch, task: number, candidate: Candidate, females: number): number {
+export function mostByVats(
+  schedule: BatchSchedule,
+  batch: Batch,
+  task: number,
+  candidate: Candidate,
+  females: number,
+): number {
   const { problem } = schedule;
   if (problem.without === 'vats') return Infinity;
   let most = Infinity;
@@ -111,8 +127,12 @@ export function mostByVats(schedule: BatchSchedule, batch: Batch, task: number, 
     if (!span || hasBegun(batch, stage)) continue;
     const from = fromOf(batch, stage) ?? span[0];
     if (batch.fixed && from <= problem.today) continue;
-    const scale = stage === 0 && females > 0 ? 1 / shareFor(problem.safety, keyOf(schedule, task), females) : 1;
-    most = Math.min(most, roomInStage(schedule, batch, stage, from, span[1]) / (litresFor(problem, task, stage) * scale));
+    const scale =
+      stage === 0 && females > 0 ? 1 / shareFor(problem.safety, keyOf(schedule, task), females) : 1;
+    most = Math.min(
+      most,
+      roomInStage(schedule, batch, stage, from, span[1]) / (litresFor(problem, task, stage) * scale),
+    );
   }
   return most;
 }
@@ -133,13 +153,20 @@ function roomInStage(schedule: BatchSchedule, batch: Batch, stage: number, from:
     let free = freeVats(schedule, batch.id, stage, from, end);
     // Its own vats of this stage are its own to give anew.
     for (const { vat, to: until } of own)
-      if (!free.includes(vat) && (until >= end - 1e-9 || isFreeAfter(schedule, batch, vat, until, end))) free = [...free, vat];
+      if (!free.includes(vat) && (until >= end - 1e-9 || isFreeAfter(schedule, batch, vat, until, end)))
+        free = [...free, vat];
     const litresFree = free.reduce((sum, i) => sum + (problem.vats[i]?.litres ?? 0), 0);
     room = Math.min(room, litresFree - needed);
   }
   return Math.max(0, room);
 }
-const isFreeAfter = (schedule: BatchSchedule, { id }: Batch, vat: number, from: number, to: number): boolean =>
+const isFreeAfter = (
+  schedule: BatchSchedule,
+  { id }: Batch,
+  vat: number,
+  from: number,
+  to: number,
+): boolean =>
   (schedule.occupancy[vat] ?? []).every(
     (stay) => stay.run === id || stay.to <= from || stay.from >= to + schedule.problem.cleaningDays - 1e-6,
   );
@@ -160,7 +187,8 @@ function choosePairs(schedule: BatchSchedule, batch: Batch, whim?: Whim): readon
   const { females, males, most } = parentsFor(schedule, batch.day, batch.pairs);
   const strays = whim !== undefined && whim.chance.even() < whim.part;
   const order = strays && whim ? mixed(females, whim.chance) : females;
-  const eggsOf = (list: readonly number[]): number => list.reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
+  const eggsOf = (list: readonly number[]): number =>
+    list.reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
   const pairsOf = (list: readonly number[]): Pair[] =>
     problem.without === 'males' ? list.map((female) => ({ female, male: -1 })) : pairUp(problem, list, males);
   for (let n = 1; n <= most; n++) {
@@ -170,17 +198,26 @@ function choosePairs(schedule: BatchSchedule, batch: Batch, whim?: Whim): readon
     for (const list of [tight, order.slice(0, n)]) {
       const pairs = pairsOf(list);
       const eggs = eggsOf(pairs.map(({ female }) => female));
-      if (pairs.length > 0 && eggs >= eggsNeeded(schedule, batch.shares, pairs.length) * (1 - 1e-9)) return pairs;
+      if (pairs.length > 0 && eggs >= eggsNeeded(schedule, batch.shares, pairs.length) * (1 - 1e-9))
+        return pairs;
     }
   }
   // Kin stands in the way: as many of the best as can be paired.
   const able = pairsOf(females).slice(0, most);
   const eggs = eggsOf(able.map(({ female }) => female));
-  return able.length > 0 && eggs >= eggsNeeded(schedule, batch.shares, able.length) * (1 - 1e-9) ? able : undefined;
+  return able.length > 0 && eggs >= eggsNeeded(schedule, batch.shares, able.length) * (1 - 1e-9)
+    ? able
+    : undefined;
 }
 
 /** Gives up to `fish` of an order to a batch with the parents it has; the fish given, 0 when it cannot be. */
-export function addShare(schedule: BatchSchedule, batch: Batch, task: number, candidate: Candidate, fish: number): number {
+export function addShare(
+  schedule: BatchSchedule,
+  batch: Batch,
+  task: number,
+  candidate: Candidate,
+  fish: number,
+): number {
   const known = batch.shares.find((share) => share.task === task);
   const share: Share = known ?? { task, candidate, fish: 0 };
   const whole = fish >= 1 ? fish : 0;
@@ -207,14 +244,22 @@ export function addWithFemales(
 ): number {
   const { problem } = schedule;
   const known = plannedOnDay(schedule, day);
-  const batch: Batch =
-    known ?? { id: schedule.nextId++, day, fixed: undefined, pairs: [], eggs: 0, shares: [], holds: [] };
+  const batch: Batch = known ?? {
+    id: schedule.nextId++,
+    day,
+    fixed: undefined,
+    pairs: [],
+    eggs: 0,
+    shares: [],
+    holds: [],
+  };
   const before = batch.pairs;
   const share = batch.shares.find((other) => other.task === task) ?? { task, candidate, fish: 0 };
   const isNew = share.fish === 0;
   if (isNew) batch.shares.push(share);
   share.fish += fish;
-  const pairs = problem.without === 'females' && before.length > 0 ? before : choosePairs(schedule, batch, whim);
+  const pairs =
+    problem.without === 'females' && before.length > 0 ? before : choosePairs(schedule, batch, whim);
   const isEndless = problem.without === 'females';
   if (pairs || isEndless) {
     releaseParents(schedule, batch);
@@ -231,4 +276,3 @@ export function addWithFemales(
   if (isNew) batch.shares.splice(batch.shares.indexOf(share), 1);
   return 0;
 }
-

@@ -32,7 +32,12 @@ export interface FixedBatch {
   /** Orders it could serve, as candidates of its own day. */
   readonly serves: readonly DayTask[];
   /** Stays that are going on, by place of the vat; they end when the fish leave. */
-  readonly stays: readonly { readonly vat: number; readonly stage: number; readonly from: number; readonly to: number }[];
+  readonly stays: readonly {
+    readonly vat: number;
+    readonly stage: number;
+    readonly from: number;
+    readonly to: number;
+  }[];
 }
 
 /** Fish handed over to each order by events of the batches, fish that are not from a batch left out. */
@@ -126,12 +131,13 @@ export function batchProblemOf(
   const open = book.orders.filter((order) => isOpen(order, book.plannedOn));
   const base = problemOf({ ...book, orders: open, underway: [] });
   const a = base.assumed;
-  const tasks = base.problem.tasks.map(
-    (task): Task => ({
-      ...task,
-      wanted: Math.max(0, Math.ceil(task.order.number * (1 + book.spare) - (delivered.get(task.order.name) ?? 0))),
-    }),
-  );
+  const tasks = base.problem.tasks.map((task): Task => ({
+    ...task,
+    wanted: Math.max(
+      0,
+      Math.ceil(task.order.number * (1 + book.spare) - (delivered.get(task.order.name) ?? 0)),
+    ),
+  }));
   const fixed = fixedOf(book, a, tasks);
   const strippedOn = new Map<number, number>();
   for (const { day, batch } of fixed) strippedOn.set(day, (strippedOn.get(day) ?? 0) + batch.pairs.length);
@@ -143,9 +149,15 @@ export function batchProblemOf(
     tasks,
     strippedOn,
     restDays: Math.max(1, book.restDays),
-    females: females.map((f, i) => ({ ...f, used: [...f.used, ...usedBy(book, 'female', f.tag), ...gone(book.females[i]?.goneOn)] })),
+    females: females.map((f, i) => ({
+      ...f,
+      used: [...f.used, ...usedBy(book, 'female', f.tag), ...gone(book.females[i]?.goneOn)],
+    })),
     byEggs: base.problem.byEggs.filter((i) => !isGone(book.females[i]?.goneOn)),
-    males: males.map((m, i) => ({ ...m, used: [...m.used, ...usedBy(book, 'male', m.tag), ...gone(book.males[i]?.goneOn)] })),
+    males: males.map((m, i) => ({
+      ...m,
+      used: [...m.used, ...usedBy(book, 'male', m.tag), ...gone(book.males[i]?.goneOn)],
+    })),
     taken: book.vats.flatMap(({ outFrom, outUntil }, vat) =>
       outFrom === undefined && outUntil === undefined
         ? []

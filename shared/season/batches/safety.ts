@@ -43,7 +43,13 @@ function draw(book: OrderBook, a: Assumed): Safety {
   const stages = (['hatch', 'yolkSurvival', 'frySurvival', 'nurserySurvival'] as const).map((key) => {
     const { mean, runs, season } = shareSpreadOf(book, a, key);
     const total = Math.hypot(runs, season);
-    return { at: shareSpread(mean, total), mean, shared: total > 0 ? season / total : 0, own: total > 0 ? runs / total : 0, key };
+    return {
+      at: shareSpread(mean, total),
+      mean,
+      shared: total > 0 ? season / total : 0,
+      own: total > 0 ? runs / total : 0,
+      key,
+    };
   });
   const bell = (deviation: number, z: number): number => Math.exp(deviation * (z - deviation / 2));
   const lists = { fry: [] as Float64Array[], fingerlings: [] as Float64Array[] };
@@ -51,7 +57,11 @@ function draw(book: OrderBook, a: Assumed): Safety {
     lists.fry.push(new Float64Array(DRAWS));
     lists.fingerlings.push(new Float64Array(DRAWS));
   }
-  const [feedFry, feedBig, nursing] = [new Float64Array(DRAWS), new Float64Array(DRAWS), new Float64Array(DRAWS)];
+  const [feedFry, feedBig, nursing] = [
+    new Float64Array(DRAWS),
+    new Float64Array(DRAWS),
+    new Float64Array(DRAWS),
+  ];
   for (let d = 0; d < DRAWS; d++) {
     const common = chance.normal();
     const shares = stages.map(({ at, mean, shared, own, key }) => {
@@ -73,7 +83,8 @@ function draw(book: OrderBook, a: Assumed): Safety {
       (lists.fingerlings[n] ?? feedBig)[d] = share * nurse;
     }
   }
-  const at = (list: Float64Array, poor = 1 - book.certainty): number => Math.min(1, quantileOf(list.sort(), poor));
+  const at = (list: Float64Array, poor = 1 - book.certainty): number =>
+    Math.min(1, quantileOf(list.sort(), poor));
   // A vat that is too small spoils an order on top of eggs that are too few: water is given a rarer miss.
   const rare = (1 - book.certainty) / 2;
   // More females never make a batch less sure: dust of the draws is smoothed out.
@@ -90,7 +101,16 @@ function draw(book: OrderBook, a: Assumed): Safety {
 }
 
 export function safetyOf(book: OrderBook, a: Assumed): Safety {
-  const key = JSON.stringify([book.certainty, book.lost, book.spreads, a.ovulating, a.hatch, a.yolkSurvival, a.frySurvival, a.nurserySurvival]);
+  const key = JSON.stringify([
+    book.certainty,
+    book.lost,
+    book.spreads,
+    a.ovulating,
+    a.hatch,
+    a.yolkSurvival,
+    a.frySurvival,
+    a.nurserySurvival,
+  ]);
   let safety = known.get(key);
   if (!safety) {
     if (known.size > 16) known.clear();

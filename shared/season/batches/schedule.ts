@@ -54,7 +54,8 @@ const holdsOfFixed = (fixed: FixedBatch): Hold[] =>
 
 export function emptyBatches(problem: BatchProblem): BatchSchedule {
   const occupancy: Occupancy = problem.vats.map(() => []);
-  for (const { vat, from, until } of problem.taken) addStay(occupancy[vat] ?? [], { from, to: until, run: OUT });
+  for (const { vat, from, until } of problem.taken)
+    addStay(occupancy[vat] ?? [], { from, to: until, run: OUT });
   const schedule: BatchSchedule = {
     problem,
     occupancy,
@@ -84,7 +85,10 @@ export function copyOf(schedule: BatchSchedule): BatchSchedule {
     },
     hands: new Map(schedule.hands),
     batches: new Map(
-      [...schedule.batches].map(([id, batch]) => [id, { ...batch, shares: batch.shares.map((s) => ({ ...s })) }]),
+      [...schedule.batches].map(([id, batch]) => [
+        id,
+        { ...batch, shares: batch.shares.map((s) => ({ ...s })) },
+      ]),
     ),
     need: [...schedule.need],
   };
@@ -119,9 +123,7 @@ function stepsOf(schedule: BatchSchedule, shares: readonly Share[], stage: numbe
     byEnd.set(span[1], (byEnd.get(span[1]) ?? 0) + litres);
   }
   let sum = 0;
-  return [...byEnd]
-    .sort(([x], [y]) => y - x)
-    .map(([to, litres]) => ({ to, litres: (sum += litres) }));
+  return [...byEnd].sort(([x], [y]) => y - x).map(([to, litres]) => ({ to, litres: (sum += litres) }));
 }
 
 export const fromOf = (batch: Pick<Batch, 'shares'>, stage: number): number | undefined => {
@@ -142,7 +144,10 @@ export function freeVats(
   const free: number[] = [];
   schedule.looks += problem.vats.length;
   for (let i = 0; i < problem.vats.length; i++)
-    if (((problem.vats[i]?.holds ?? 0) & bit) !== 0 && isFree(occupancy[i] ?? [], from, to, id, problem.cleaningDays))
+    if (
+      ((problem.vats[i]?.holds ?? 0) & bit) !== 0 &&
+      isFree(occupancy[i] ?? [], from, to, id, problem.cleaningDays)
+    )
       free.push(i);
   return free;
 }
@@ -164,7 +169,9 @@ function holdsFor(
   let litres = 0;
   for (const { to, litres: needed } of steps) {
     if (litres >= needed * (1 - 1e-9)) continue;
-    const free = freeVats(schedule, batch.id, stage, from, to).filter((i) => !taken.some(({ vat }) => vat === i));
+    const free = freeVats(schedule, batch.id, stage, from, to).filter(
+      (i) => !taken.some(({ vat }) => vat === i),
+    );
     const chosen = chooseVats(problem.vats, free, needed - litres);
     if (!chosen) {
       for (const { vat } of taken) removeHold(occupancy[vat] ?? [], batch.id, from);
@@ -184,27 +191,39 @@ function removeHold(stays: Stay[], run: number, from: number): void {
 }
 
 /** A stage that has begun: its vats stay, and stay longer while fish in them wait for their order. */
-function extended(schedule: BatchSchedule, batch: Batch, stage: number, steps: readonly Step[]): Hold[] | undefined {
+function extended(
+  schedule: BatchSchedule,
+  batch: Batch,
+  stage: number,
+  steps: readonly Step[],
+): Hold[] | undefined {
   const { problem, occupancy } = schedule;
+  const litresOf = (vat: number): number => problem.vats[vat]?.litres ?? 0;
   const own = (batch.fixed?.stays ?? []).filter((stay) => stay.stage === stage);
-  const bySize = [...own].sort((a, b) => (problem.vats[b.vat]?.litres ?? 0) - (problem.vats[a.vat]?.litres ?? 0));
-  const holds: Hold[] = [];
+  // The largest vats keep the fish that leave last; where the water is short they stand closer.
+  const bySize = [...own].sort((a, b) => litresOf(b.vat) - litresOf(a.vat));
   let litres = 0;
-  for (const [i, stay] of bySize.entries()) {
-    // The largest vats keep the fish that leave last; fish there are stand closer if they must.
-    const step = steps.find(({ litres: needed }) => needed > litres * (1 + 1e-9));
-    const to = Math.max(stay.to, step?.to ?? (i === 0 ? (steps[0]?.to ?? 0) : 0));
-    if (to > stay.to && !isFree(occupancy[stay.vat] ?? [], stay.from, to, batch.id, problem.cleaningDays)) return undefined;
-    holds.push({ vat: stay.vat, stage, from: stay.from, to });
-    litres += problem.vats[stay.vat]?.litres ?? 0;
-  }
+  const holds = bySize.map(({ vat, from, to }, i): Hold => {
+    const step = i === 0 ? steps[0] : steps.find(({ litres: needed }) => needed > litres * (1 + 1e-9));
+    litres += litresOf(vat);
+    return { vat, stage, from, to: Math.max(to, step?.to ?? to) };
+  });
+  const clashes = ({ vat, from, to }: Hold): boolean =>
+    !own.some((stay) => stay.vat === vat && stay.to >= to) &&
+    !isFree(occupancy[vat] ?? [], from, to, batch.id, problem.cleaningDays);
+  if (holds.some(clashes)) return undefined;
   for (const { vat, from, to } of holds) addStay(occupancy[vat] ?? [], { from, to, run: batch.id });
   return holds;
 }
 
 const LAST_STAGE = 2;
 /** What a batch holds in a stage is enough for its steps, and begins when they do. */
-function isEnough({ problem }: BatchSchedule, holds: readonly Hold[], steps: readonly Step[], from: number | undefined): boolean {
+function isEnough(
+  { problem }: BatchSchedule,
+  holds: readonly Hold[],
+  steps: readonly Step[],
+  from: number | undefined,
+): boolean {
   if (from === undefined) return holds.length === 0;
   for (const { to, litres } of steps) {
     let held = 0;
@@ -216,7 +235,12 @@ function isEnough({ problem }: BatchSchedule, holds: readonly Hold[], steps: rea
 }
 
 /** Vats of one stage anew; undefined when there are too few. */
-function stageHolds(schedule: BatchSchedule, batch: Batch, stage: number, steps: readonly Step[]): Hold[] | undefined {
+function stageHolds(
+  schedule: BatchSchedule,
+  batch: Batch,
+  stage: number,
+  steps: readonly Step[],
+): Hold[] | undefined {
   if (hasBegun(batch, stage)) return extended(schedule, batch, stage, steps);
   // Eggs and larvae of a batch that is past them need no vats of their own any more.
   const isPast = batch.fixed !== undefined && (fromOf(batch, stage) ?? Infinity) <= schedule.problem.today;
@@ -236,7 +260,8 @@ export function settleVats(schedule: BatchSchedule, batch: Batch): boolean {
     const found = stageHolds(schedule, batch, stage, steps);
     if (!found) {
       removeRun(schedule.occupancy, batch.id);
-      for (const { vat, from, to } of before) addStay(schedule.occupancy[vat] ?? [], { from, to, run: batch.id });
+      for (const { vat, from, to } of before)
+        addStay(schedule.occupancy[vat] ?? [], { from, to, run: batch.id });
       batch.holds = before;
       return false;
     }
@@ -252,7 +277,10 @@ export function eggsNeeded({ problem }: BatchSchedule, shares: readonly Share[],
     const product = problem.tasks[task]?.product;
     if (!product || fish <= 0) continue;
     const key = product.nurseryDays > 0 ? 'fingerlings' : 'fry';
-    eggs += (fish * product.eggsPerFish) / candidate.eggFactor / (females > 0 ? shareFor(problem.safety, key, females) : 1);
+    eggs +=
+      (fish * product.eggsPerFish) /
+      candidate.eggFactor /
+      (females > 0 ? shareFor(problem.safety, key, females) : 1);
   }
   return eggs;
 }
@@ -274,7 +302,8 @@ const without = (list: number[] | undefined, day: number): void => {
   if (at >= 0) list?.splice(at, 1);
 };
 export function releaseParents({ use, hands }: BatchSchedule, batch: Batch): void {
-  for (const female of new Set(batch.pairs.map((pair) => pair.female))) without(use.females[female], batch.day);
+  for (const female of new Set(batch.pairs.map((pair) => pair.female)))
+    without(use.females[female], batch.day);
   for (const male of new Set(batch.pairs.map((pair) => pair.male))) without(use.males[male], batch.day);
   hands.set(batch.day, (hands.get(batch.day) ?? 0) - batch.pairs.length);
 }

@@ -38,7 +38,9 @@ function fromSpare(schedule: BatchSchedule, t: number, need: number): number {
     const batch = plannedOnDay(schedule, candidate.day);
     if (batch) look(batch, candidate);
   }
-  places.sort((a, b) => b.fish - a.fish || Number(!b.batch?.fixed) - Number(!a.batch?.fixed) || a.left - b.left);
+  places.sort(
+    (a, b) => b.fish - a.fish || Number(!b.batch?.fixed) - Number(!a.batch?.fixed) || a.left - b.left,
+  );
   for (const { batch, candidate, fish } of places)
     for (const part of [fish, fish / 2])
       if (batch) {
@@ -51,13 +53,22 @@ function fromSpare(schedule: BatchSchedule, t: number, need: number): number {
 /** Fish that other orders still need and a batch of the day could give: days many orders share come first. */
 function demandOn({ problem, need }: BatchSchedule, day: number): number {
   let fish = 0;
-  for (const { task } of problem.byDay.get(day) ?? []) fish += (need[task] ?? 0) * (problem.tasks[task]?.product.eggsPerFish ?? 0);
+  for (const { task } of problem.byDay.get(day) ?? [])
+    fish += (need[task] ?? 0) * (problem.tasks[task]?.product.eggsPerFish ?? 0);
   return fish;
 }
 
-function choose(schedule: BatchSchedule, places: readonly Place[], need: number, whim: Whim | undefined): Place[] {
+function choose(
+  schedule: BatchSchedule,
+  places: readonly Place[],
+  need: number,
+  whim: Whim | undefined,
+): Place[] {
   if (whim && places.length > 1 && whim.chance.even() < whim.part)
-    return [...places].map((place) => ({ place, at: whim.chance.even() })).sort((a, b) => a.at - b.at).map(({ place }) => place);
+    return [...places]
+      .map((place) => ({ place, at: whim.chance.even() }))
+      .sort((a, b) => a.at - b.at)
+      .map(({ place }) => place);
   const most = Math.max(...places.map(({ fish }) => fish));
   const enough = Math.min(need, most * 0.999);
   const rank = ({ batch, fish, candidate }: Place): readonly number[] => [
@@ -79,7 +90,8 @@ function choose(schedule: BatchSchedule, places: readonly Place[], need: number,
 
 /** The fewest females whose batch may promise anything. */
 const leastFemales = ({ problem }: BatchSchedule, t: number): number => {
-  const list = problem.safety.females[(problem.tasks[t]?.product.nurseryDays ?? 0) > 0 ? 'fingerlings' : 'fry'];
+  const list =
+    problem.safety.females[(problem.tasks[t]?.product.nurseryDays ?? 0) > 0 ? 'fingerlings' : 'fry'];
   const first = list.findIndex((share) => share > 0);
   return Math.max(1, first);
 };
@@ -95,8 +107,26 @@ function fromFemales(schedule: BatchSchedule, t: number, need: number, whim: Whi
     const batch = plannedOnDay(schedule, candidate.day);
     const byFemales = mostByFemales(schedule, batch, candidate.day, t, candidate);
     if (byFemales < least) continue;
-    const probe = batch ?? { id: -2, day: candidate.day, fixed: undefined, pairs: [], eggs: 0, shares: [], holds: EMPTY };
-    const fish = Math.min(need, byFemales, mostByVats(schedule, probe as Batch, t, candidate, Math.max(leastFemales(schedule, t), probe.pairs.length)));
+    const probe = batch ?? {
+      id: -2,
+      day: candidate.day,
+      fixed: undefined,
+      pairs: [],
+      eggs: 0,
+      shares: [],
+      holds: EMPTY,
+    };
+    const fish = Math.min(
+      need,
+      byFemales,
+      mostByVats(
+        schedule,
+        probe as Batch,
+        t,
+        candidate,
+        Math.max(leastFemales(schedule, t), probe.pairs.length),
+      ),
+    );
     if (fish >= least) places.push({ batch, candidate, fish, left: 0 });
   }
   if (places.length === 0) return 0;
@@ -137,8 +167,12 @@ export function worthOf(schedule: BatchSchedule): number {
     if (isMetTask(schedule, t)) met++;
   });
   for (const { fixed, pairs } of schedule.batches.values())
-    if (!fixed) cost += COST.night + COST.female * pairs.length + COST.male * new Set(pairs.map(({ male }) => male)).size;
-  return worth + whole * ((WHOLE_ORDERS * met) / Math.max(1, tasks.length) - cost / Math.max(1, tasks.length));
+    if (!fixed)
+      cost +=
+        COST.night + COST.female * pairs.length + COST.male * new Set(pairs.map(({ male }) => male)).size;
+  return (
+    worth + whole * ((WHOLE_ORDERS * met) / Math.max(1, tasks.length) - cost / Math.max(1, tasks.length))
+  );
 }
 
 /** Sequences worth trying before chance is asked. */
@@ -167,7 +201,9 @@ function stirred(best: BatchSchedule, chance: Chance): BatchSchedule {
   const pick = <T>(list: readonly T[]): T | undefined => list[Math.floor(chance.even() * list.length)];
   const shortTask = short.length > 0 && chance.even() < 0.7 ? pick(short) : undefined;
   const centre =
-    shortTask !== undefined ? (tasks[shortTask]?.candidates[0]?.day ?? pick(planned)?.day) : pick(planned)?.day;
+    shortTask !== undefined
+      ? (tasks[shortTask]?.candidates[0]?.day ?? pick(planned)?.day)
+      : pick(planned)?.day;
   const near = planned
     .map((batch) => ({ batch, at: Math.abs(batch.day - (centre ?? 0)) * (0.5 + chance.even()) }))
     .sort((a, b) => a.at - b.at);
@@ -177,13 +213,17 @@ function stirred(best: BatchSchedule, chance: Chance): BatchSchedule {
     for (const { task } of batch.shares) freed.add(task);
     dropBatch(schedule, batch);
   }
-  const whim: Whim | undefined = chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
+  const whim: Whim | undefined =
+    chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
   const list = [...freed, ...short.filter((t) => !freed.has(t))];
   const isFirst = chance.even() < 0.5;
   const order = list
     .map((t) => ({
       t,
-      at: chance.even() < 0.5 ? (tasks[t]?.order.due ?? 0) : (tasks[t]?.order.due ?? 0) + 40 * (chance.even() - 0.5),
+      at:
+        chance.even() < 0.5
+          ? (tasks[t]?.order.due ?? 0)
+          : (tasks[t]?.order.due ?? 0) + 40 * (chance.even() - 0.5),
       first: isFirst && t === shortTask ? 0 : 1,
     }))
     .sort((a, b) => a.first - b.first || a.at - b.at);
@@ -196,8 +236,12 @@ export interface BatchEffort {
   readonly looks: number;
   readonly mostTries: number;
   readonly seed: number;
+  /** Sequences tried before chance is asked; all when left out. */
+  readonly sequences?: number;
 }
 export const BATCH_EFFORT: BatchEffort = { looks: 4e5, mostTries: 1500, seed: 20 };
+/** So many tries that bring nothing end the search. */
+const PATIENCE = 150;
 /** A try costs more than its looks; each counts as this many. */
 const TRY = 400;
 
@@ -213,12 +257,15 @@ export function construct(problem: BatchProblem, sequence: readonly number[], wh
  * it, and what is no worse is kept. The same problem gives the same schedule everywhere. Yields the share of
  * the effort spent.
  */
-export function* searchSteps(problem: BatchProblem, effort: BatchEffort = BATCH_EFFORT): Generator<number, BatchSchedule> {
+export function* searchSteps(
+  problem: BatchProblem,
+  effort: BatchEffort = BATCH_EFFORT,
+): Generator<number, BatchSchedule> {
   const chance = chanceOf(effort.seed);
   let best = emptyBatches(problem);
   let bestWorth = worthOf(best);
   let looks = 0;
-  for (const sequence of startingSequences(problem)) {
+  for (const sequence of startingSequences(problem).slice(0, effort.sequences)) {
     const schedule = construct(problem, sequence);
     looks += schedule.looks + TRY;
     const worth = worthOf(schedule);
@@ -226,10 +273,13 @@ export function* searchSteps(problem: BatchProblem, effort: BatchEffort = BATCH_
     yield Math.min(1, looks / effort.looks);
     if (looks > effort.looks) return best;
   }
-  for (let tries = 0; tries < effort.mostTries && looks < effort.looks; tries++) {
+  let since = 0;
+  for (let tries = 0; tries < effort.mostTries && looks < effort.looks && since < PATIENCE; tries++) {
     const schedule = stirred(best, chance);
+    since++;
     looks += schedule.looks - best.looks + TRY + problem.tasks.length * 4;
     const worth = worthOf(schedule);
+    if (worth > bestWorth + 1e-9 * Math.abs(bestWorth)) since = 0;
     if (worth >= bestWorth) [best, bestWorth] = [schedule, worth];
     if (tries % 8 === 0) yield Math.min(1, looks / effort.looks);
   }

@@ -15,7 +15,10 @@ const NEAR = 0.01;
 /** Share of the drawn seasons in which each order is met whole. */
 export const certaintiesOf = ({ problem }: BatchSchedule, orders: readonly Float64Array[]): number[] =>
   problem.tasks.map(({ order }, t) =>
-    shareReaching(Float64Array.from(orders[t] ?? []).sort(), order.number - (problem.delivered[t] ?? 0) - 0.5),
+    shareReaching(
+      Float64Array.from(orders[t] ?? []).sort(),
+      order.number - (problem.delivered[t] ?? 0) - 0.5,
+    ),
   );
 
 /**
