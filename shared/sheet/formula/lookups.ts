@@ -151,18 +151,43 @@ const picked = (values: readonly Cell[], conditions: readonly (Operand | undefin
 };
 const total = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0);
 
+/** A list in place of a criterion gives a list of answers, one for each; several lists go side by side. */
+const eachCriterion =
+  (first: number, answer: EagerFunction): EagerFunction =>
+  (args) => {
+    const isCriterion = (i: number): boolean => i >= first && (i - first) % 2 === 1;
+    const lists = args.flatMap((arg, i) =>
+      isCriterion(i) && isGrid(arg) && arg.length * (arg[0]?.length ?? 0) > 1 ? [arg] : [],
+    );
+    const [shape] = lists;
+    if (!shape) return answer(args);
+    return shape.map((line, r) =>
+      line.map((_, c): Cell => {
+        const one = answer(
+          args.map((arg, i) =>
+            isCriterion(i) && isGrid(arg) && arg.length > 1 ? (arg[r]?.[c] ?? null) : arg,
+          ),
+        );
+        return isGrid(one) ? (one[0]?.[0] ?? null) : one;
+      }),
+    );
+  };
+
 export const LOOKUPS: Readonly<Record<string, EagerFunction>> = {
   INDEX: index,
   MATCH: match,
   XLOOKUP: xlookup,
   VLOOKUP: vlookup,
-  SUMIFS: ([values, ...conditions]) => total(picked(grid(values).flat(), conditions)),
+  SUMIFS: eachCriterion(1, ([values, ...conditions]) => total(picked(grid(values).flat(), conditions))),
   SUMIF: ([range, test, values]) => total(picked(grid(values ?? range).flat(), [range, test])),
   AVERAGEIFS: ([values, ...conditions]) => {
     const xs = picked(grid(values).flat(), conditions);
     return xs.length === 0 ? { error: '#DIV/0!' } : total(xs) / xs.length;
   },
-  COUNTIFS: (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
+  COUNTIFS: eachCriterion(
+    0,
+    (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
+  ),
   COUNTIF: (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
   ROWS: ([value]) => grid(value).length,
   COLUMNS: ([value]) => grid(value)[0]?.length ?? 0,
