@@ -62,7 +62,7 @@ describe('lines of fish and vats', () => {
     expect(faults(withList('females', 'F1; 1; line A; 2030-01-01'))['season-females']?.[0]).toMatch(
       /^Line 1: F1: was last used on 2030-01-01, which is after today/,
     );
-    expect(faults(withList('females', 'F1; 1; line A; 31.12.2026'))['season-females']?.[0]).toMatch(
+    expect(faults(withList('females', 'F1; 1; line A; 31.31.2026'))['season-females']?.[0]).toMatch(
       /^Line 1: Last used on: expected a date/,
     );
   });
@@ -238,7 +238,7 @@ describe('the form on the page', () => {
         .state()
         .season.form.orders.map(({ texts, forBreeding }) => [...Object.values(texts), forBreeding]),
     ).toEqual([
-      ['Pond club', 'fry', '20000', '2027-05-23', '', '', false],
+      ['Pond club', 'fry', '20 000', '2027-05-23', '', '', false],
       ['Lake', 'fingerlings', '500', '2027-06-01', '3', '0.2', true],
       ['Bad', 'eels', '5', 'soon', '', '', false],
     ]);
