@@ -1,4 +1,4 @@
-import type { Progress } from '../../shared/files/share';
+import type { Progress } from '../../shared/catalogue/sharing';
 import type { Tell } from '../host/port';
 
 /** Long work on a file in slices: the pane stays awake, shows how far it is, and can be told to stop. */

@@ -1,11 +1,12 @@
-import { unpack, pack, readContainer } from './container';
+import { pack, readContainer, unpack } from './container';
 import type { Entry } from './container';
 import { writeContainer } from './archive';
-import { REFUSED, Refusal } from './refusal';
+
 import { splice, cut, put } from './splice';
 import type { Edit } from './splice';
 import type { Element } from './xml';
-import { all, attribute, escapeXml, parseXml } from './xml';
+import { all, attribute, checkEncoding, parseXml, rawText } from './xml';
+import { escapeXml } from '../text';
 
 export interface Relation {
   readonly id: string;
@@ -41,6 +42,11 @@ export class Package {
   private readonly changed = new Map<string, { readonly name: string; readonly bytes: Uint8Array }>();
   private readonly removed = new Set<string>();
   private readonly types = new Map<string, string>();
+  /** Relations as last read, by the part they belong to. */
+  private readonly known = new Map<
+    string,
+    { readonly bytes: Uint8Array; readonly list: readonly Relation[] }
+  >();
 
   /** Unpacks and checks every part, yielding the share done. */
   static *open(file: Uint8Array): Generator<number, Package> {
@@ -54,10 +60,10 @@ export class Package {
       for (; !step.done; step = steps.next()) yield (done + step.value) / total;
       done += entry.size;
       found.entries.set(entry.name.toLowerCase(), entry);
-      if (/\.(xml|rels|vml)$/i.test(entry.name)) found.contents.set(entry.name.toLowerCase(), step.value);
+      if (/\.(xml|rels|vml)$|^mimetype$/i.test(entry.name))
+        found.contents.set(entry.name.toLowerCase(), step.value);
       yield done / total;
     }
-    if (!found.has('[Content_Types].xml')) throw new Refusal(REFUSED.noWorkbook);
     return found;
   }
 
@@ -88,6 +94,16 @@ export class Package {
     const key = part.toLowerCase();
     return this.removed.has(key) ? undefined : (this.changed.get(key)?.bytes ?? this.contents.get(key));
   }
+  get isOpenDocument(): boolean {
+    return this.text('mimetype')?.includes('opendocument') ?? false;
+  }
+  /** A part as text, for the few that are read as such. */
+  text(part: string): string | undefined {
+    const bytes = this.read(part);
+    if (!bytes) return undefined;
+    checkEncoding(bytes, part);
+    return rawText(bytes, 0, bytes.length);
+  }
   tree(part: string): { readonly bytes: Uint8Array; readonly root: Element } | undefined {
     const bytes = this.read(part);
     return bytes && { bytes, root: parseXml(bytes, part) };
@@ -110,10 +126,17 @@ export class Package {
     this.types.set(part, contentType);
   }
 
-  relations(part: string): Relation[] {
-    const found = this.tree(relationsPart(part));
-    if (!found) return [];
-    const { bytes, root } = found;
+  relations(part: string): readonly Relation[] {
+    const bytes = this.read(relationsPart(part));
+    if (!bytes) return [];
+    const known = this.known.get(part);
+    if (known?.bytes === bytes) return known.list;
+    const list = this.readRelations(part, bytes);
+    this.known.set(part, { bytes, list });
+    return list;
+  }
+  private readRelations(part: string, bytes: Uint8Array): Relation[] {
+    const root = parseXml(bytes, relationsPart(part));
     const text = (element: Element, name: string): string => attribute(bytes, element, name)?.value ?? '';
     return all(root, 'Relationship').map((element) => {
       const isExternal = text(element, 'TargetMode') === 'External';

@@ -29,7 +29,8 @@ import { put } from '../package/splice';
 import { sharedStrings } from '../cells/strings';
 import { editTable } from './references/tables';
 import { eachCell } from '../cells/values';
-import { escapeXml } from '../package/xml';
+import { escapeXml } from '../text';
+import type { FindFunction } from '../../sheet/formula';
 
 const MAKER = 'Spawnbook';
 const NOTHING = 'No formula of Spawnbook is in this workbook: it can be shared as it is.';
@@ -38,6 +39,8 @@ const ALREADY = 'This copy is frozen already: no formula of Spawnbook is left in
 /** Everything in one place while a copy is made. */
 interface Work extends Opened {
   readonly options: FreezeOptions;
+  /** Our functions: their versions stand on the page, their native twins may take over. */
+  readonly find: FindFunction;
   readonly judge: Judge;
   readonly leave: LeaveOut | undefined;
   readonly scans: readonly SheetScan[];
@@ -102,11 +105,11 @@ function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>>
             cell.value &&
             !work.names.uses(cell.text, lex(cell.text), scan.info.index),
         )
-        .map((cell) => ({ scan, cell, native: nativeForm(cell.text) })),
+        .map((cell) => ({ scan, cell, native: nativeForm(cell.text, work.find) })),
     )
     .filter((one) => one.native !== undefined);
   if (wished.length === 0) return twins;
-  const values = new LastValues(work.book, work.names, work.tables);
+  const values = new LastValues(work.book, work.names, work.tables, work.find);
   const strings = sharedStrings(work);
   for (const { info } of work.book.sheets
     .filter((sheet) => sheet.isWorksheet)
@@ -206,6 +209,7 @@ function* addPage(
     date: options.date,
     maker: options.maker ?? MAKER,
     blocks,
+    find: work.find,
     sheets,
     others,
     isHidden: (raw) => work.leave?.tells(raw) ?? false,
@@ -222,7 +226,11 @@ function* addPage(
   };
 }
 
-function* steps(file: Uint8Array, options: FreezeOptions): Generator<Progress, FreezeResult> {
+function* steps(
+  file: Uint8Array,
+  options: FreezeOptions,
+  find: FindFunction,
+): Generator<Progress, FreezeResult> {
   const opened = yield* openBook(file);
   const leave = yield* planExclusion(opened, options);
   const judge = judgeOf(opened.names, leave?.exclusion);
@@ -238,7 +246,7 @@ function* steps(file: Uint8Array, options: FreezeOptions): Generator<Progress, F
       problems,
     };
   }
-  return yield* make({ ...opened, options, leave, judge, scans, problems }, file);
+  return yield* make({ ...opened, options, find, leave, judge, scans, problems }, file);
 }
 
 /** What changed around the cells, for the page and the report. */
@@ -341,9 +349,13 @@ const reportOf = (
 });
 
 /** Makes the copy step by step; between two steps the caller may show progress, or stop. */
-export function* freezeSteps(file: Uint8Array, options: FreezeOptions): Generator<Progress, FreezeResult> {
+export function* freezeStepsBy(
+  find: FindFunction,
+  file: Uint8Array,
+  options: FreezeOptions,
+): Generator<Progress, FreezeResult> {
   try {
-    return yield* steps(file, options);
+    return yield* steps(file, options, find);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'refused', sentence: error.sentence, problems: [] };
     throw error;

@@ -1,5 +1,5 @@
-import { freeze } from '../../../shared/files/share';
-import type { FreezeOptions, FreezeReport } from '../../../shared/files/share';
+import { freeze } from '../../../shared/catalogue/sharing';
+import type { FreezeOptions, FreezeReport } from '../../../shared/catalogue/sharing';
 import { HEAD, MAIN, OPTIONS, relations, simpleBook, unzip, worksheet } from './parts';
 import { season } from './season';
 

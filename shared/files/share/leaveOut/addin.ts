@@ -1,4 +1,4 @@
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import { cut } from '../../package/splice';
 import { all, descendants } from '../../package/xml';

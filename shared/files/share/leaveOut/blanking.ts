@@ -154,7 +154,7 @@ function spread(
   blanked: Blanked,
   formulas: readonly { sheet: number; cell: FormulaCell }[],
 ): void {
-  const finder = new ReferenceFinder(opened.book, opened.names, opened.tables);
+  const finder = new ReferenceFinder(opened.names, opened.tables);
   const read = formulas.map(({ sheet, cell }) => ({
     sheet,
     cell,

@@ -1,7 +1,7 @@
 import { addressOf, parseAddress, parseArea } from '../../../sheet/formula/address';
 import type { Blanked } from './blanking';
 import { planBlanking } from './blanking';
-import type { NameInfo } from '../book';
+import type { NameInfo } from '../../package/book';
 import { Cells } from '../../cells/cells';
 import { editCharts } from './charts';
 import { lex } from '../references/lex';
@@ -78,7 +78,7 @@ class LeavingOut implements LeaveOut {
     private readonly keeps: (sheet: number) => boolean,
     private readonly blanked: Blanked | undefined,
   ) {
-    this.finder = new ReferenceFinder(opened.book, opened.names, opened.tables);
+    this.finder = new ReferenceFinder(opened.names, opened.tables);
     this.telltales = blanked?.telltales ?? new Telltales();
     this.exclusion = {
       keeps,

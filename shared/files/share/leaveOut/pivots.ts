@@ -1,5 +1,5 @@
 import { parseArea } from '../../../sheet/formula/address';
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import { lex } from '../references/lex';
 import type { Package } from '../../package/package';
 import type { Reference, ReferenceFinder } from '../references/references';

@@ -1,7 +1,8 @@
 import type { Edit } from '../../package/splice';
 import { cut, put } from '../../package/splice';
 import type { Element } from '../../package/xml';
-import { all, attribute, attributesOf, child, escapeXml, textOf } from '../../package/xml';
+import { all, attribute, attributesOf, child, textOf } from '../../package/xml';
+import { escapeXml } from '../../text';
 
 /**
  * What happens to a formula that has no cached value of its own: 'drop' it, or put another text in its place.

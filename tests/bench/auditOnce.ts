@@ -1,9 +1,9 @@
 /**
- * Run by speed.test.ts: 'make' writes the file, 'time' checks it in a process that holds nothing else, so
+ * Run by audit.ts: 'make' writes the file, 'time' checks it in a process that holds nothing else, so
  * that its memory is the check's own.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import { largeBook, timeAudit } from '../bench/audit';
+import { largeBook, timeAudit } from './audit';
 
 const [, , what = '', path = ''] = process.argv;
 if (what === 'make') writeFileSync(path, largeBook());

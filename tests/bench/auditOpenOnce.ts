@@ -1,10 +1,10 @@
 /**
- * Run by openSpeed.test.ts: 'make' writes the rows, 'time' reads and checks them in a process that holds
+ * Run by auditOpen.ts: 'make' writes the rows, 'time' reads and checks them in a process that holds
  * nothing else.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import type { OpenRows } from '../bench/auditOpen';
-import { openRows, timeOpen } from '../bench/auditOpen';
+import type { OpenRows } from './auditOpen';
+import { openRows, timeOpen } from './auditOpen';
 
 const [, , what = '', path = ''] = process.argv;
 if (what === 'make') writeFileSync(path, JSON.stringify(openRows()));

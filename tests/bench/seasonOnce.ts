@@ -1,6 +1,6 @@
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 /**
- * Run by seasonSpeed.test.ts in a plain Node process, as the shipped bundle runs: times of season plans and
+ * Run by season.ts in a plain Node process, as the shipped bundle runs: times of season plans and
  * odds, as JSON lines.
  */
 import type { OrderBook } from '../../shared/season';
@@ -9,7 +9,7 @@ import { simulateSeason } from '../../shared/families/money/odds/simulate';
 import { problemOf } from '../../shared/season/problem';
 import { chainOf } from '../../shared/season/seasonOdds';
 import { solve } from '../../shared/season/solve';
-import { BOOK, bookOf } from './support';
+import { BOOK, bookOf } from '../season/support';
 
 const START = serialOfIsoDate(BOOK.plannedOn) ?? NaN;
 const season = (orders: number, number: number, vats: number, females: number): OrderBook =>

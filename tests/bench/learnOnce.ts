@@ -1,9 +1,9 @@
 /**
- * Run by speed.test.ts in a plain Node process, as the shipped bundle runs: processor time of learning from
+ * Run by learn.ts in a plain Node process, as the shipped bundle runs: processor time of learning from
  * 400 runs, best of a few, in ms.
  */
 import { learnRates, trendsOf } from '../../shared/learn';
-import { demoFarm } from './demoFarm';
+import { demoFarm } from '../learn/demoFarm';
 
 const records = demoFarm(400);
 const best = (work: () => unknown): number =>
