@@ -7,7 +7,7 @@ import type { Pages } from './context';
 import { HEAD } from './layout';
 
 /** Days of the calendar that print; planning again moves them on. */
-const PRINTED = 42;
+const PRINTED = 28;
 
 /** What to do on which day at which hour, in order; ticked off here or in the pane. */
 export function calendarSheet(pages: Pages): SheetModel {
@@ -18,7 +18,7 @@ export function calendarSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'calendar',
     'Calendar',
-    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. The first six weeks print.`,
+    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. The next four weeks print.`,
     {
       widths: [2, ...calendar.widths],
       tab: 'C8742A',
@@ -43,7 +43,7 @@ export function calendarSheet(pages: Pages): SheetModel {
       amount: `=${of('amount')}`,
       unit,
     });
-    sheet.height(row, heightFor([what, 84]));
+    sheet.height(row, heightFor([what, 66]));
   });
   if (rows.tasks.length === 0) return sheet.put(`C${calendar.first}`, 'No batch, no work.', 'quiet').build();
   const first = calendar.first;

@@ -11,7 +11,7 @@ export const DAY = 'ddd d mmm yy';
 export const SHORT_DAY = 'd mmm yy';
 export const SHARE = '0.0%';
 /** Moments of a batch: the year stands with the day the fish leave. */
-export const SHORT = 'ddd d mmm hh:mm';
+export const SHORT = 'd mmm hh:mm';
 
 export const ORDERS = {
   order: col('Order', 22, 'input'),
@@ -37,12 +37,12 @@ export const BATCHES = {
   parents: col('Females × males', 21, 'text'),
   measured: col('Water measured, °C', 9, 'blank', '0.0'),
   water: col('Water, °C', 7, 'result', '0.0'),
-  inject: col('Inject at', 15, 'result', SHORT),
-  look: col('First look', 15, 'cell', SHORT),
-  strip: col('Strip at', 15, 'input', SHORT),
-  late: col('Not later than', 15, 'cell', SHORT),
-  hatchAt: col('First hatch', 15, 'cell', SHORT),
-  feed: col('First feed', 15, 'cell', SHORT),
+  inject: col('Inject at', 13, 'result', SHORT),
+  look: col('First look', 13, 'cell', SHORT),
+  strip: col('Strip at', 13, 'input', SHORT),
+  late: col('Not later than', 13, 'cell', SHORT),
+  hatchAt: col('First hatch', 13, 'cell', SHORT),
+  feed: col('First feed', 13, 'cell', SHORT),
   leaves: col('Last fish leave', 10, 'cell', SHORT_DAY),
   toSet: col('Eggs to set', 10, 'input', WHOLE),
   feeding: col('Larvae feeding', 10, 'cell', WHOLE),
@@ -56,12 +56,12 @@ export const PAIRS = {
   male: col('Male', 21, 'label'),
   kilograms: col('Weight, kg', 9, 'input', '0.00'),
   dose: col('Dose', 7, 'result', '0.00'),
-  inject: col('Inject at', 15, 'cell', SHORT),
-  injected: col('Injected at', 15, 'blank', SHORT),
-  strip: col('Strip at', 15, 'cell', SHORT),
-  stripped: col('Stripped at', 15, 'blank', SHORT),
-  grams: col('Eggs, g', 15, 'blank', '#,##0.0'),
-  alive: col('Alive of 100', 15, 'blank', '0'),
+  inject: col('Inject at', 13, 'cell', SHORT),
+  injected: col('Injected at', 13, 'blank', SHORT),
+  strip: col('Strip at', 13, 'cell', SHORT),
+  stripped: col('Stripped at', 13, 'blank', SHORT),
+  grams: col('Eggs, g', 13, 'blank', '#,##0.0'),
+  alive: col('Alive of 100', 13, 'blank', '0'),
   remark: col('Remark', 10, 'blank'),
 } as const;
 
@@ -146,14 +146,14 @@ export const CALENDAR = {
   date: col('Date', 14, 'cell', DAY),
   hour: col('Hour', 7, 'cell', 'hh:mm'),
   batch: col('Batch', 7, 'label'),
-  what: col('What to do', 78, 'text'),
+  what: col('What to do', 64, 'text'),
   amount: col('How much', 10, 'cell', '#,##0.##'),
   unit: col('Of what', 13, 'text'),
   by: col('By', 9, 'blank'),
 } as const;
 
 export const SHOPPING = {
-  week: col('Week from', 16, 'cell', DAY),
+  week: col('Week from', 30, 'cell', DAY),
   until: col('to', 13, 'cell', '[>=900000]"later";d mmm yy'),
   hormone: col('Hormone', 12, 'result', '#,##0.00;-#,##0.00;"–"'),
   cysts: col('Cysts, kg', 12, 'result', '#,##0.000;-#,##0.000;"–"'),
@@ -283,7 +283,7 @@ export const DAYS: Readonly<Record<'batch' | 'line' | 'day' | 'left' | DayLineKe
 export const TIMES: Readonly<Record<'batch' | TaskKey, Column>> = {
   batch: col('Batch', 8, 'label'),
   ...(Object.fromEntries(
-    Object.entries(TASKS).map(([key, { at }]) => [key, col(at.label, 15, 'cell', SHORT)]),
+    Object.entries(TASKS).map(([key, { at }]) => [key, col(at.label, 13, 'cell', SHORT)]),
   ) as Record<TaskKey, Column>),
 };
 

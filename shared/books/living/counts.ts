@@ -126,6 +126,11 @@ function logTable(pages: Pages, sheet: SheetBuilder): void {
     .validate({ range: log.own('number'), kind: 'decimal', min: 0, max: 5e7, message: 'How many.' });
 }
 
+/** Open lines of the log that print, for writing by hand. */
+const PRINTED_LINES = 10;
+const usedLines = (pages: Pages): number =>
+  pages.rows.batches.reduce((sum, b) => sum + b.events.length + b.counts.length, 0);
+
 /** Everything that is counted: eggs, larvae, fry, deaths and sales. */
 export function countsSheet(pages: Pages): SheetModel {
   const { eggs, log } = pages.tables;
@@ -137,7 +142,7 @@ export function countsSheet(pages: Pages): SheetModel {
       widths: [2, ...eggs.widths],
       tab: '0B4F2A',
       freeze: { rows: HEAD, columns: 2 },
-      print: { titleRows: [HEAD, HEAD], area: `A1:Q${log.last}` },
+      print: { titleRows: [HEAD, HEAD], area: `A1:Q${log.first + usedLines(pages) + PRINTED_LINES}` },
     },
   );
   eggsTable(pages, sheet);

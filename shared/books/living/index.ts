@@ -15,7 +15,6 @@ import { figuresSheet } from './figures';
 import { moneySheet } from './money';
 import { ordersSheet, promisesSheet } from './orders';
 import { setupSheet } from './setup';
-import { shoppingSheet } from './shopping';
 import { todaySheet } from './today';
 import { barsSheet, stayWorkingsSheet, vatsSheet } from './vats';
 import { daysSheet, sharesSheet, tasksSheet, timesSheet, workingsSheet } from './workings';
@@ -47,7 +46,6 @@ export function livingBook(book: OrderBook, plan: SeasonPlan): WorkbookModel {
     calendarSheet(pages),
     vatsSheet(pages, bars),
     countsSheet(pages),
-    shoppingSheet(pages),
     moneySheet(pages),
     checksSheet(pages),
     setupSheet(pages),

@@ -6,7 +6,7 @@ import { mondayOf } from '../../units/dates';
 import * as columns from './columns';
 import { Table } from './table';
 
-/** Sheets in the order they stand; the first nine are shown. */
+/** Sheets in the order they stand; the first eight are shown. */
 export const SHEETS = {
   today: 'Today',
   orders: 'Orders',
@@ -14,8 +14,7 @@ export const SHEETS = {
   calendar: 'Calendar',
   vats: 'Vats',
   counts: 'Counts',
-  shopping: 'Shopping',
-  money: 'Money',
+  money: 'Shopping and money',
   checks: 'Checks',
   setup: 'Setup',
   brood: 'Brood fish',
@@ -39,7 +38,6 @@ export const SHOWN: ReadonlySet<SheetKey> = new Set([
   'calendar',
   'vats',
   'counts',
-  'shopping',
   'money',
   'checks',
 ]);
@@ -180,7 +178,8 @@ export function tablesOf(book: OrderBook, rows: Rows, weeks: number) {
   const vats = top('vats', columns.VATS, book.vats.length + SPARE.vats);
   const stay = under(vats, columns.STAYS, stays.length);
   const events = batches.reduce((sum, b) => sum + b.events.length + b.counts.length, 0);
-  const cash = new Table(SHEETS.money, columns.CASH, HEAD + 14, weeks + 1);
+  const shopping = new Table(SHEETS.money, columns.SHOPPING, HEAD + 14, weeks + 1);
+  const cash = under(shopping, columns.CASH, weeks + 1, GAP + 1);
   const females = top('brood', columns.FEMALES, book.females.length + SPARE.fish);
   return {
     orders: top('orders', columns.ORDERS, orders),
@@ -196,7 +195,7 @@ export function tablesOf(book: OrderBook, rows: Rows, weeks: number) {
     calendar: top('calendar', columns.CALENDAR, tasks.length),
     tasks: top('tasks', columns.TASK_LIST, tasks.length),
     times: top('times', columns.TIMES, batches.length),
-    shopping: top('shopping', columns.SHOPPING, weeks + 1),
+    shopping,
     cash,
     booked: under(cash, columns.BOOKED, book.booked.length + SPARE.booked),
     females,

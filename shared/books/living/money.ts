@@ -4,9 +4,11 @@ import type { SheetModel } from '../../sheet/workbook/model';
 import { MONEY, WHOLE } from './columns';
 import type { Pages } from './context';
 import { HEAD } from './layout';
-import { LATER, untilWeek } from './shopping';
+import { LATER, shoppingTable, untilWeek } from './shopping';
 
 const FIRST = HEAD + 1;
+/** Lines of the ledger that print, for writing by hand. */
+const PRINTED_LINES = 8;
 
 /** Cells other sheets read, by name. Native sums: the costs hang on two rounds of SPAWN answers already. */
 function results(pages: Pages, sheet: SheetBuilder): void {
@@ -32,7 +34,7 @@ function results(pages: Pages, sheet: SheetBuilder): void {
     ],
     ['perFish', 'Cost of a fish', '=IF({sold}>0,({sales}-{profit})/{sold},"")', '#,##0.0000'],
     ['least', 'Least money left in any week', `=MIN({atHand},${t.cash.own('left')})`, MONEY],
-    ['lastDue', 'Last sale', `=MAX(${t.orders.range('due')})`, 'ddd d mmm yy'],
+    ['lastDue', 'Last sale', `=MAX(${t.orders.range('due')})`, 'd mmm yy'],
   ];
   lines.forEach(([key, label, formula, format], i) => {
     sheet
@@ -74,6 +76,7 @@ const rentDaysBefore = (until: string): string => {
 function cashTable(pages: Pages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
   const { cash } = t;
+  sheet.put(`B${cash.head - 1}`, 'Money left, week by week', 'section');
   cash.headings(sheet, 30);
   for (let i = 0; i < cash.lines; i++) {
     const row = cash.first + i;
@@ -169,15 +172,16 @@ export function moneySheet(pages: Pages): SheetModel {
   const { cash, booked } = pages.tables;
   const sheet = pages.sheet(
     'money',
-    'Money',
+    'Shopping and money',
     'To come: from orders, batches, feed and prices (Setup). What really came and went stands below. Any one currency.',
     {
       widths: [2, ...cash.widths, 2],
       tab: '0B4F2A',
-      print: { area: `A1:${cash.right}${booked.last}` },
+      print: { landscape: false, area: `A1:${cash.right}${booked.first + PRINTED_LINES}` },
     },
   );
   results(pages, sheet);
+  shoppingTable(pages, sheet);
   cashTable(pages, sheet);
   bookedTable(pages, sheet);
   return sheet.build();

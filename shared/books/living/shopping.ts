@@ -1,7 +1,6 @@
 import { styled } from '../../sheet/workbook/build';
-import type { SheetModel } from '../../sheet/workbook/model';
+import type { SheetBuilder } from '../../sheet/workbook/build';
 import type { Pages } from './context';
-import { HEAD } from './layout';
 
 /** The last line of weeks holds everything later: nothing falls off the end. */
 export const LATER = 1_000_000;
@@ -10,18 +9,12 @@ export const untilWeek = (sum: (until: string) => string, until: string, above: 
   `=${sum(`"<"&${until}`)}-SUM(${above})`;
 
 /** What to order in which week, so that it is there when it is used. */
-export function shoppingSheet(pages: Pages): SheetModel {
+export function shoppingTable(pages: Pages, sheet: SheetBuilder): void {
   const { shopping: s, workings: w, days } = pages.tables;
-  const sheet = pages.sheet(
-    'shopping',
-    'What to order, week by week',
-    'Amounts follow counts, water and figures. The last line holds everything later. Goods of batches under way that were due before count as ordered.',
-    {
-      widths: [2, ...s.widths],
-      tab: '0B4F2A',
-      freeze: { rows: HEAD, columns: 2 },
-      print: { landscape: false, titleRows: [HEAD, HEAD], area: `A1:${s.right}${s.last + 1}` },
-    },
+  sheet.put(
+    `B${s.head - 1}`,
+    'Shopping: what to order in which week. Goods of batches under way that were due before count as ordered',
+    'section',
   );
   s.headings(sheet);
   for (let i = 0; i < s.lines; i++) {
@@ -77,5 +70,4 @@ export function shoppingSheet(pages: Pages): SheetModel {
       ),
       style: 'warning',
     });
-  return sheet.build();
 }

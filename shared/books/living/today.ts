@@ -48,7 +48,7 @@ function boxes(pages: Pages, sheet: SheetBuilder): void {
     .merge(`I${BOXES + 1}:J${BOXES + 1}`, `=MAX(0,${pages.tables.tasks.range('late')})`, 'big', {
       format: '0',
     });
-  sheet.height(BOXES, 20).height(BOXES + 1, 28);
+  sheet.height(BOXES, 30).height(BOXES + 1, 28);
   pages.define('today', sheet.ref(`B${BOXES + 1}`));
   const light = `$C$${BOXES + 1}`;
   sheet

@@ -36,6 +36,9 @@ const read = (reads: Reads, cells: Cells, area: Area): Operand => {
   return grid;
 };
 
+const asArea = (value: Operand, text: string): Operand =>
+  text.includes(':') && !isGrid(value) ? [[value]] : value;
+
 function readGrid(cells: Cells, area: Area): Grid {
   const grid: Cell[][] = [];
   for (let row = area.top; row <= area.bottom; row++) {
@@ -104,7 +107,8 @@ export function calculateBy(find: FindFunction, model: WorkbookModel, today?: nu
       const target = targetOf(kind === 'name' ? { kind, name: text } : { kind, text }, places, node.sheet);
       return target === undefined || typeof target === 'string'
         ? { error: kind === 'name' ? '#NAME?' : '#REF!' }
-        : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
+        : // An area of one cell is still an area: SUM passes over a text in it.
+          asArea(read(reads, cellsOf.get(target.sheet) ?? {}, target.area), text);
     };
     const spill = (anchor: string): Operand => {
       const target = targetOf({ kind: 'spill', anchor }, places, node.sheet);

@@ -1,0 +1,25 @@
+import { livingBook } from '../../../shared/books/living';
+import { planOfRuns } from '../../../shared/books/living/fromRuns';
+import { planSeasonBook, readOrderBook } from '../../../shared/season';
+import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
+import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
+import { writeXlsx } from '../../../shared/files';
+import { writeFileSync } from 'node:fs';
+test.each([['back', BACKYARD], ['comm', COMMERCIAL]] as const)('try %s', (name, input) => {
+  const read = readOrderBook(input);
+  if ('faults' in read) throw new Error(JSON.stringify(read.faults));
+  const book = read.book;
+  const plan = planOfRuns(book, planSeasonBook(book, { draws: 300 }));
+  livingBook(book, plan);
+  const t0 = process.cpuUsage().user;
+  const model = livingBook(book, plan);
+  console.log('ms', (process.cpuUsage().user - t0) / 1000, model.sheets.map((s) => `${s.name} ${Object.keys(s.cells).length}`).join('; '));
+  console.log(lintWorkbook(model).slice(0, 20));
+  console.log(calculate(model, plan.plannedOn).faults.slice(0, 20));
+  console.log('depth', Math.max(...customDepths(model).values()));
+  const errors = model.sheets.flatMap((s) => Object.entries(s.cells).flatMap(([a, c]) => typeof c.value === 'object' ? [[s.name, a, c.value.error, c.formula?.slice(0, 160)].join(' ')] : []));
+  console.log(errors.length, errors.slice(0, 25).join('\n'));
+  const checks = model.sheets.find((s) => s.name === 'Checks')!.cells;
+  console.log(Object.keys(checks).filter((a) => /^B\d/.test(a)).map((a) => [a, checks[a]?.value, checks[a.replace('B', 'C')]?.value, checks[a.replace('B', 'D')]?.value, checks[a.replace('B', 'F')]?.value].join(' | ')).filter((l) => !l.includes('holds')).join('\n'));
+  writeFileSync(`/tmp/living-${name}.xlsx`, writeXlsx(model));
+});
