@@ -3,7 +3,7 @@ import { assumed } from '../../families/assumptions';
 import type { Operand } from '../../sheet/formula';
 import { nameOf } from '../../run/results';
 import { dayLines, runLines, shareLines, taskTimes } from '../../run/lines';
-import type { LineReader, RunLineKey, TaskKey } from '../../run/lines';
+import type { LineReader, RunLineKey, ShareLineKey, TaskKey } from '../../run/lines';
 import type { Content } from '../../sheet/workbook/build';
 import { SheetBuilder } from '../../sheet/workbook/build';
 import type { NameModel, SheetModel } from '../../sheet/workbook/model';
@@ -111,13 +111,23 @@ export class Pages {
     return key in given ? (given[key] ?? null) : this.reader(batch).get(key);
   }
 
-  /** The share of a batch's fish that go to an order, as the plan has them. */
+  /** The share of a batch's larvae at first feed that an order's fish are grown from. */
   partOf(share: Allocation): number {
     const batch = this.plan.batches.find(({ name }) => name === share.batch);
-    if (!batch) return 0;
-    const whole = shareLines.open({ ...this.carried(batch, shareLines.needs), on: share.on, part: 1 });
-    const fish = whole.number('fishThen');
-    return fish > 0 ? share.fish / fish : 0;
+    return batch && batch.feeding > 0 ? share.feeding / batch.feeding : 0;
+  }
+  /** The lines of a share, as the sheet Shares works them out. */
+  share(share: Allocation): LineReader<ShareLineKey> | undefined {
+    const batch = this.plan.batches.find(({ name }) => name === share.batch);
+    return (
+      batch &&
+      shareLines.open({
+        ...this.carried(batch, shareLines.needs),
+        on: share.on,
+        part: this.partOf(share),
+        price: this.plan.orders.find(({ order }) => order.name === share.order)?.order.price ?? 0,
+      })
+    );
   }
   day(batch: SeasonBatch, day: number, left = 0) {
     return dayLines.open({ ...this.carried(batch, dayLines.needs), day, left });

@@ -177,7 +177,12 @@ export function moneySheet(pages: Pages): SheetModel {
     {
       widths: [2, ...cash.widths, 2],
       tab: '0B4F2A',
-      print: { landscape: false, area: `A1:${cash.right}${booked.first + PRINTED_LINES}` },
+      print: {
+        landscape: false,
+        // A season of half a year and less stands on one page.
+        onePage: pages.weeks.count <= 30,
+        area: `A1:${cash.right}${booked.first + PRINTED_LINES}`,
+      },
     },
   );
   results(pages, sheet);

@@ -153,6 +153,6 @@ export function promisesSheet(pages: Pages): SheetModel {
 function expectedWhenPlanned(pages: Pages, plan: OrderPlan): number {
   const fish = pages.rows.shares
     .filter(({ order }) => order === plan.order.name)
-    .reduce((sum, share) => sum + share.fish, 0);
+    .reduce((sum, share) => sum + (pages.share(share)?.number('fishThen') ?? 0), 0);
   return plan.delivered + Math.min(fish, Math.max(0, plan.order.number - plan.delivered));
 }

@@ -2,6 +2,7 @@ import type { Area } from '../formula/address';
 import { addressOf, areaText } from '../formula/address';
 import type { EagerFunction, FindFunction, Operand } from '../formula';
 import { callsOf, evaluateBy } from '../formula';
+import { evaluateTree } from '../formula/evaluate';
 import type { Cell, Grid } from '../../base/values';
 import { isGrid } from '../../base/values';
 import type { FormulaNode } from './graph';
@@ -118,12 +119,14 @@ export function calculateBy(find: FindFunction, model: WorkbookModel, today?: nu
     };
     const answer: Operand = inCircle.has(node)
       ? { error: '#REF!', message: 'This formula needs its own answer.' }
-      : evaluate(node.formula, {
-          reference: (text) => look('reference', text),
-          name: (text) => look('name', text),
-          spill,
-          call,
-        });
+      : node.tree
+        ? evaluateTree(node.tree, {
+            reference: (text) => look('reference', text),
+            name: (text) => look('name', text),
+            spill,
+            call,
+          })
+        : evaluate(node.formula);
     const fault = put(cells, node, answer);
     if (fault) faults.push(fault);
   }
