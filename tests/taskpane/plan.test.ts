@@ -56,7 +56,7 @@ describe('the form', () => {
     expect(hint('plan-wanted')).toContain('got "many"');
     expect(hint('plan-femaleWeight')).toBe('');
     expect(
-      readForm({ ...exampleTexts(initialPlan(TODAY).texts), wantedOn: '31.12.2027' }).faults.get('wantedOn'),
+      readForm({ ...exampleTexts(initialPlan(TODAY).texts), wantedOn: '31.31.2027' }).faults.get('wantedOn'),
     ).toMatch(/a date from/);
   });
 });

@@ -1,6 +1,6 @@
 import { strToU8 } from 'fflate';
 import { readXlsx, writeXlsx } from '../../shared/files';
-import { verify } from '../../shared/files/share';
+import { verify } from '../../shared/catalogue/sharing';
 import { HostProblem } from '../../taskpane/host/port';
 import { simpleBook } from '../files/share/parts';
 import { fakeWorld } from './fakePort';
