@@ -58,7 +58,9 @@ export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; re
   });
 
 const same = (a: unknown, b: Cell): boolean =>
-  typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) < 1e-6 : String(a ?? '') === String(b ?? '');
+  typeof a === 'number' && typeof b === 'number'
+    ? Math.abs(a - b) < 1e-6
+    : String(a ?? '') === String(b ?? '');
 
 /** Takes a line out again when it still says what was written; false when it was changed since. */
 export const removeLine = (log: LogLines, row: number): Promise<boolean> =>

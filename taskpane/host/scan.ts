@@ -30,8 +30,6 @@ const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
   });
 };
 
-
-
 class Values {
   private readonly sheets = new Map<string, Map<number, readonly unknown[]>>();
   private readonly corners = new Map<

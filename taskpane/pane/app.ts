@@ -190,7 +190,12 @@ export const appView = (scene: Scene): readonly VNode[] => [
   h(
     'nav',
     { class: 'places', 'aria-label': wordsFor(scene.state).places.all },
-    h('ul', {}, PLACES.map((id) => placeButton(id, scene)), menuView(scene)),
+    h(
+      'ul',
+      {},
+      PLACES.map((id) => placeButton(id, scene)),
+      menuView(scene),
+    ),
   ),
   h(
     'main',

@@ -13,7 +13,8 @@ export type Kept = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value) && !(value instanceof Set);
 
-const replacer = (_key: string, value: unknown): unknown => (value instanceof Set ? { $set: [...value] } : value);
+const replacer = (_key: string, value: unknown): unknown =>
+  value instanceof Set ? { $set: [...value] } : value;
 const reviver = (_key: string, value: unknown): unknown =>
   isRecord(value) && Array.isArray(value.$set) ? new Set(value.$set) : value;
 

@@ -28,8 +28,7 @@ const now = (): number => {
   return serialOfDate(date) - date.getTimezoneOffset() / MINUTES_A_DAY;
 };
 
-const isPlace = (text: unknown): text is PlaceId =>
-  [...PLACES, ...MENU].some((id) => id === text);
+const isPlace = (text: unknown): text is PlaceId => [...PLACES, ...MENU].some((id) => id === text);
 
 /** A ribbon command or a link may name the place: taskpane.html?place=vat. */
 const asked = (): PlaceId | undefined => {

@@ -151,11 +151,13 @@ export const en = {
       deadBefore: (n: string) => `${n} the day before`,
       deadShare: (share: string) => `${share} of the vat today`,
       feed: (grams: string) => `${grams} g now`,
-      feedDay: (grams: string, meals: string) => `${grams} g a day in ${meals} meals. Stop when they stop eating.`,
+      feedDay: (grams: string, meals: string) =>
+        `${grams} g a day in ${meals} meals. Stop when they stop eating.`,
       salt: (grams: string) => `${grams} g of salt`,
       saltNote: 'Dissolve it first; watch the fish all the time, air on.',
       formalin: (ml: string) => `${ml} g of formalin solution`,
-      formalinNote: 'Poison and irritant: gloves, goggles, fresh air. Strong air in the bath; take the eggs out on time.',
+      formalinNote:
+        'Poison and irritant: gloves, goggles, fresh air. Strong air in the bath; take the eggs out on time.',
       hand: (n: string, left: string) => `${n} handed over${left}`,
       handLeft: (n: string) => `, ${n} left of what was counted`,
       water: (n: string) => `${n} noted`,

@@ -142,7 +142,8 @@ export const fr: Words = {
     },
     says: {
       hormone: (ml) => `Prélevez ${ml} mL`,
-      hormoneNote: 'Demandez à un vétérinaire ; les règles locales d’abord. Gants ; plus d’aliment ; son poids pesé.',
+      hormoneNote:
+        'Demandez à un vétérinaire ; les règles locales d’abord. Gants ; plus d’aliment ; son poids pesé.',
       eggs: (n) => `${n} œufs`,
       between: (low, high) => `entre ${low} et ${high}, dans 95 comptages sur 100`,
       more: 'Une prise de plus rend le compte plus sûr.',
@@ -156,7 +157,8 @@ export const fr: Words = {
       salt: (grams) => `${grams} g de sel`,
       saltNote: 'Dissolvez d’abord ; surveillez les poissons tout le temps, air en marche.',
       formalin: (grams) => `${grams} g de solution de formol`,
-      formalinNote: 'Poison irritant : gants, lunettes, air frais. Forte aération ; sortez les œufs à l’heure.',
+      formalinNote:
+        'Poison irritant : gants, lunettes, air frais. Forte aération ; sortez les œufs à l’heure.',
       hand: (n, left) => `${n} livrés${left}`,
       handLeft: (n) => `, il en reste ${n} des comptés`,
       water: (n) => `${n} noté`,
@@ -175,7 +177,12 @@ export const fr: Words = {
   },
   why: {
     title: 'Pourquoi ?',
-    parts: { cell: 'Cette cellule', find: 'Trouver un chiffre', check: 'Vérifier mon cahier', errors: 'Erreurs' },
+    parts: {
+      cell: 'Cette cellule',
+      find: 'Trouver un chiffre',
+      check: 'Vérifier mon cahier',
+      errors: 'Erreurs',
+    },
     noWorkbook: 'Il faut un classeur. Ouvrez Spawnbook dans Excel ou dans la feuille locale.',
     follow:
       'Cliquez sur une cellule avec une formule SPAWN : ce qu’elle dit, d’où, et jusqu’où elle tient, paraît ici.',

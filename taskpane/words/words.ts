@@ -17,7 +17,8 @@ export const setHostLanguage = (tag: string): void => {
 };
 
 export const languageOf = ({ settings }: Pick<State, 'settings'>): Language => {
-  const wanted = settings.language === 'auto' ? (hostLanguage.toLowerCase().split('-')[0] ?? 'en') : settings.language;
+  const wanted =
+    settings.language === 'auto' ? (hostLanguage.toLowerCase().split('-')[0] ?? 'en') : settings.language;
   return isLanguage(wanted) ? wanted : 'en';
 };
 

@@ -55,7 +55,19 @@ test('typing keeps the keyboard in the field', async () => {
 
 test('no screen has a button without a name, an input without a label or a duplicate id', async () => {
   const page = openPage();
-  for (const screen of ['today', 'plan', 'vat', 'dose', 'cell', 'find', 'check', 'errors', 'share', 'settings', 'about'] as const) {
+  for (const screen of [
+    'today',
+    'plan',
+    'vat',
+    'dose',
+    'cell',
+    'find',
+    'check',
+    'errors',
+    'share',
+    'settings',
+    'about',
+  ] as const) {
     await page.go(screen);
     for (const button of page.all('button'))
       expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');

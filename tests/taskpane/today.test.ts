@@ -87,7 +87,16 @@ test('runs of a season give their hours in order', () => {
 });
 
 test('yesterday’s task is late, the one of the day before is not asked about any more', () => {
-  const task = (at: number) => ({ key: String(at), at, what: '', amount: '', remember: '', sheet: '', row: 1, isDone: false });
+  const task = (at: number) => ({
+    key: String(at),
+    at,
+    what: '',
+    amount: '',
+    remember: '',
+    sheet: '',
+    row: 1,
+    isDone: false,
+  });
   const now = 1000.5;
   const day = dayOf([task(999.1), task(998.9), task(1001.9), task(1002.1)], new Set(), now);
   expect(day.overdue.map(({ at }) => at)).toEqual([999.1]);

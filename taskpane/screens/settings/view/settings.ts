@@ -9,7 +9,12 @@ import { changeSetting, forgetAll } from '../commands/settings';
 
 type Option = readonly [string, string];
 
-const choice = (key: 'language' | 'numbers', label: string, options: readonly Option[], { state, send }: Scene): VNode =>
+const choice = (
+  key: 'language' | 'numbers',
+  label: string,
+  options: readonly Option[],
+  { state, send }: Scene,
+): VNode =>
   h(
     'div',
     { class: 'field' },

@@ -77,9 +77,12 @@ export const begin: Command<Start> = {
   perform: (state, start): State | Working => {
     const shown = showPlace.perform(state, START_PLACES[start]);
     if (!('work' in shown)) return placed(shown, start);
-    return working(shown.next.ready.includes(START_PLACES[start]) ? placed(shown.next, start) : shown.next, async (...doors) => {
-      const change = await shown.work(...doors);
-      return (now) => placed(change(now), start);
-    });
+    return working(
+      shown.next.ready.includes(START_PLACES[start]) ? placed(shown.next, start) : shown.next,
+      async (...doors) => {
+        const change = await shown.work(...doors);
+        return (now) => placed(change(now), start);
+      },
+    );
   },
 };

@@ -33,7 +33,8 @@ function headingsOf({ values }: RangeCells, needed: readonly string[]): Headings
   return { row, at: (heading) => words.indexOf(heading) };
 }
 
-const isDoneWord = (cell: Cell | undefined): boolean => ['done', 'late', 'left out'].includes(lower(cell)) || isMoment(cell);
+const isDoneWord = (cell: Cell | undefined): boolean =>
+  ['done', 'late', 'left out'].includes(lower(cell)) || isMoment(cell);
 
 function ofCalendar(sheet: RangeCells): readonly DayTask[] {
   const head = headingsOf(sheet, ['what to do']);

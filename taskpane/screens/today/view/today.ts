@@ -82,12 +82,7 @@ const nextView = (next: DayTask, scene: Scene): VNode => {
     'section',
     { class: 'next', 'aria-labelledby': 'next-title' },
     h('h3', { id: 'next-title' }, words.today.next),
-    h(
-      'p',
-      { class: 'big' },
-      next.what,
-      next.amount && h('span', { class: 'amount' }, ` · ${next.amount}`),
-    ),
+    h('p', { class: 'big' }, next.what, next.amount && h('span', { class: 'amount' }, ` · ${next.amount}`)),
     h(
       'p',
       { class: 'when' },
@@ -112,8 +107,18 @@ const dayView = (day: Day, scene: Scene): Child => {
     day.overdue.length > 0 && banner('warning', h('p', {}, today.late(day.overdue.length))),
     day.next ? nextView(day.next, scene) : h('p', { class: 'lead' }, today.nothingNext),
     taskList(today.overdue, day.overdue, scene, 'late'),
-    taskList(today.due, day.today.filter((task) => task !== day.next), scene, 'plain'),
-    taskList(today.tomorrow, day.tomorrow.filter((task) => task !== day.next), scene, 'plain'),
+    taskList(
+      today.due,
+      day.today.filter((task) => task !== day.next),
+      scene,
+      'plain',
+    ),
+    taskList(
+      today.tomorrow,
+      day.tomorrow.filter((task) => task !== day.next),
+      scene,
+      'plain',
+    ),
   ];
 };
 
@@ -222,7 +227,11 @@ const linesView = (scene: Scene): Child => {
     lines.length > 0 &&
     section(
       today.lines,
-      h('ul', { class: 'lines' }, lines.slice(0, LISTED).map((line, i) => lineView(line, scene, i === 0))),
+      h(
+        'ul',
+        { class: 'lines' },
+        lines.slice(0, LISTED).map((line, i) => lineView(line, scene, i === 0)),
+      ),
     )
   );
 };
@@ -236,7 +245,11 @@ export function todayView(scene: Scene): readonly Child[] {
       'h2',
       {},
       today.title,
-      h('span', { class: 'date' }, ` ${weekdayText(state.now)} ${dayText(state.now)}, ${timeText(state.now)}`),
+      h(
+        'span',
+        { class: 'date' },
+        ` ${weekdayText(state.now)} ${dayText(state.now)}, ${timeText(state.now)}`,
+      ),
     ),
     goOn(scene),
     hasPlan && tasks

@@ -10,7 +10,10 @@ import type { LineDraft } from '../state/cards';
 import type { Line, VatState } from '../state/notebook';
 import { waiting, WHAT } from '../state/notebook';
 
-export const inVat = (state: State, vat: Partial<VatState>): State => ({ ...state, vat: { ...state.vat, ...vat } });
+export const inVat = (state: State, vat: Partial<VatState>): State => ({
+  ...state,
+  vat: { ...state.vat, ...vat },
+});
 export const quiet = (state: State): State => ({ ...state, notice: undefined, question: undefined });
 
 export const chooseVat: Command<string> = {
@@ -93,13 +96,7 @@ export const flushLines: Command = {
 export const markHour: Command<string> = {
   name: 'markHour',
   label: 'Note the hour',
-  perform: (state, what) =>
-    noteLines(
-      state,
-      state.vat,
-      [{ what, value: null, unit: '' }],
-      state.now,
-    ),
+  perform: (state, what) => noteLines(state, state.vat, [{ what, value: null, unit: '' }], state.now),
 };
 
 /** The last line goes, in the pane and in the sheet. */
@@ -118,9 +115,7 @@ export const takeLineBack: Command<number> = {
     if (row === undefined || !hasWorkbook(state)) return without(state);
     return working(quiet(state), async ({ workbook }) => {
       const isGone = await workbook.removeLine(logOf([rowOf(line)]), row);
-      return isGone
-        ? without
-        : (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
+      return isGone ? without : (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
     });
   },
 };

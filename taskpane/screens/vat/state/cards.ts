@@ -143,7 +143,8 @@ function counted(
 }
 
 const sameDay = (a: number, b: number): boolean => Math.floor(a) === Math.floor(b);
-const sum = (list: readonly { readonly value: number }[]): number => list.reduce((all, { value }) => all + value, 0);
+const sum = (list: readonly { readonly value: number }[]): number =>
+  list.reduce((all, { value }) => all + value, 0);
 
 function deadAnswer(v: Values, context: CardContext): CardAnswer | undefined {
   const { words, now } = context;
@@ -197,7 +198,9 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     lines: (v) =>
       ['temperature', 'ph', 'oxygen'].flatMap((what) => {
         const value = v[what];
-        return value === undefined ? [] : [{ what, value, unit: { temperature: '°C', oxygen: 'mg/L' }[what] ?? '' }];
+        return value === undefined
+          ? []
+          : [{ what, value, unit: { temperature: '°C', oxygen: 'mg/L' }[what] ?? '' }];
       }),
   },
   feed: {
@@ -236,7 +239,13 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     answer: (v, { words: { vat } }) => {
       if (v.weight === undefined || v.rate === undefined) return undefined;
       const cells = call('HORMONE.VOLUME', [v.weight, v.rate]);
-      return refused(cells) ?? { big: vat.says.hormone(fine(cells[0], 2)), small: [vat.says.hormoneNote], tone: 'plain' };
+      return (
+        refused(cells) ?? {
+          big: vat.says.hormone(fine(cells[0], 2)),
+          small: [vat.says.hormoneNote],
+          tone: 'plain',
+        }
+      );
     },
     lines: (v) => {
       const [ml] = call('HORMONE.VOLUME', [v.weight ?? null, v.rate ?? null]);
@@ -309,7 +318,13 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     answer: (v, { words: { vat } }) => {
       if (v.litres === undefined || v.strength === undefined) return undefined;
       const cells = call('SALT.DOSE', [v.litres, v.strength]);
-      return refused(cells) ?? { big: vat.says.salt(fine(cells[0], 0)), small: [vat.says.saltNote], tone: 'warning' };
+      return (
+        refused(cells) ?? {
+          big: vat.says.salt(fine(cells[0], 0)),
+          small: [vat.says.saltNote],
+          tone: 'warning',
+        }
+      );
     },
     lines: (v) => {
       const [grams] = call('SALT.DOSE', [v.litres ?? null, v.strength ?? null]);
@@ -327,11 +342,20 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
       if (v.litres === undefined || v.strength === undefined || v.minutes === undefined) return undefined;
       const cells = call('FORMALIN.DOSE', [v.litres, v.strength, 'eggs', v.minutes]);
       return (
-        refused(cells) ?? { big: vat.says.formalin(fine(cells[0], 1)), small: [vat.says.formalinNote], tone: 'warning' }
+        refused(cells) ?? {
+          big: vat.says.formalin(fine(cells[0], 1)),
+          small: [vat.says.formalinNote],
+          tone: 'warning',
+        }
       );
     },
     lines: (v) => {
-      const [grams] = call('FORMALIN.DOSE', [v.litres ?? null, v.strength ?? null, 'eggs', v.minutes ?? null]);
+      const [grams] = call('FORMALIN.DOSE', [
+        v.litres ?? null,
+        v.strength ?? null,
+        'eggs',
+        v.minutes ?? null,
+      ]);
       return [{ what: 'formalin', value: typeof grams === 'number' ? grams : null, unit: 'g' }];
     },
     minutes: (v) => v.minutes,
@@ -345,7 +369,10 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
       const gone = last ? sum(earlier('handed').filter(({ at }) => at >= last.at)) : 0;
       const rest = last ? last.value - gone - v.number : undefined;
       return {
-        big: vat.says.hand(many(v.number), rest !== undefined && rest >= 0 ? vat.says.handLeft(many(rest)) : ''),
+        big: vat.says.hand(
+          many(v.number),
+          rest !== undefined && rest >= 0 ? vat.says.handLeft(many(rest)) : '',
+        ),
         small: [],
         tone: rest !== undefined && rest < 0 ? 'warning' : 'plain',
       };

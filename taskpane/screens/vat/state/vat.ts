@@ -5,7 +5,8 @@ import { CARDS, isPadCard } from './cards';
 import type { VatState } from './notebook';
 
 const keyOf = (vat: VatState, field: string): string => `${vat.vat}/${vat.card ?? ''}/${field}`;
-export const fieldsOf = ({ card }: VatState): readonly CardField[] => (isPadCard(card) ? CARDS[card].fields : []);
+export const fieldsOf = ({ card }: VatState): readonly CardField[] =>
+  isPadCard(card) ? CARDS[card].fields : [];
 export const textOf = (vat: VatState, field: CardField): string =>
   vat.texts[keyOf(vat, field.key)] ?? field.initial ?? '';
 export const withText = (vat: VatState, field: string, text: string): VatState => ({
@@ -20,9 +21,14 @@ export interface CardReading {
   readonly missing: readonly CardField[];
 }
 
-function faultOf(field: CardField, value: number | undefined, { vat, fields }: { vat: Words['vat']; fields: Words['vat']['fields'] }): string | undefined {
+function faultOf(
+  field: CardField,
+  value: number | undefined,
+  { vat, fields }: { vat: Words['vat']; fields: Words['vat']['fields'] },
+): string | undefined {
   const label = fields[field.key] ?? field.key;
-  if (value === undefined || (field.kind === 'whole' && !Number.isInteger(value))) return vat.notNumber(label);
+  if (value === undefined || (field.kind === 'whole' && !Number.isInteger(value)))
+    return vat.notNumber(label);
   if (field.min !== undefined && value < field.min) return vat.tooLow(label, String(field.min));
   return field.max !== undefined && value > field.max ? vat.tooHigh(label, String(field.max)) : undefined;
 }

@@ -17,12 +17,22 @@ import { lineView } from './line';
 const TONE_MARKS = { plain: '', good: '✓', warning: '!', bad: '✕' } as const;
 
 /** The answer in the top third, large; what is still missing while there is none. */
-function answerView(answer: CardAnswer | undefined, reading: CardReading, { vat }: Words, last: Child): VNode {
+function answerView(
+  answer: CardAnswer | undefined,
+  reading: CardReading,
+  { vat }: Words,
+  last: Child,
+): VNode {
   const [fault] = reading.faults.values();
   const needed = reading.missing.map(({ key }) => vat.fields[key] ?? key).join(', ');
   return h(
     'div',
-    { id: 'card-answer', class: `card-answer ${answer?.tone ?? 'plain'}`, role: 'status', 'aria-label': vat.answer },
+    {
+      id: 'card-answer',
+      class: `card-answer ${answer?.tone ?? 'plain'}`,
+      role: 'status',
+      'aria-label': vat.answer,
+    },
     answer
       ? [
           h(
@@ -48,7 +58,10 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   const isBad = reading.faults.has(field.key);
   return h(
     'div',
-    { class: `tile${state.vat.field === field.key ? ' chosen' : ''}${isBad ? ' has-fault' : ''}${field.isOptional ? ' may-stay-empty' : ''}`, key: field.key },
+    {
+      class: `tile${state.vat.field === field.key ? ' chosen' : ''}${isBad ? ' has-fault' : ''}${field.isOptional ? ' may-stay-empty' : ''}`,
+      key: field.key,
+    },
     h(
       'label',
       { for: id },

@@ -19,11 +19,7 @@ interface Key {
   readonly tone?: string;
 }
 const key = ({ face, says, id, act, tone = '' }: Key): VNode =>
-  h(
-    'button',
-    { type: 'button', id, class: `padkey ${tone}`, 'aria-label': says, on: { click: act } },
-    face,
-  );
+  h('button', { type: 'button', id, class: `padkey ${tone}`, 'aria-label': says, on: { click: act } }, face);
 
 export function padView(scene: Scene, hasMore: boolean): VNode {
   const { vat } = wordsFor(scene.state);

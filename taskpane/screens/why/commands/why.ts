@@ -42,7 +42,8 @@ export const followCell: Command = {
   name: 'followCell',
   label: 'Look at the selected cell',
   perform: (state): State | Working => {
-    if (!hasWorkbook(state) || state.task || state.screen !== 'why' || state.why.part !== 'cell') return state;
+    if (!hasWorkbook(state) || state.task || state.screen !== 'why' || state.why.part !== 'cell')
+      return state;
     return working(state, async (doors) => {
       let cell: CellLook;
       try {

@@ -66,7 +66,10 @@ const textOf = (node: Node | undefined): string => {
 };
 
 /** undefined when none of our functions is in it. */
-export function explain(formula: string, holds: (reference: string) => Cell | Grid | undefined): Explained | undefined {
+export function explain(
+  formula: string,
+  holds: (reference: string) => Cell | Grid | undefined,
+): Explained | undefined {
   const mended = mendFormula(formula);
   const parsed = parse(mended);
   if (isFault(parsed)) return undefined;

@@ -27,7 +27,10 @@ const short = (value: Cell | Grid | undefined, arg: ExplainedArg, rows: (n: numb
   const cells = value.flat();
   return cells.length === 1
     ? showWithUnit(cells[0] ?? null, quantity)
-    : `${cells.slice(0, 3).map((cell) => showCell(cell, quantity)).join(', ')}${cells.length > 3 ? ' …' : ''} (${rows(cells.length)})`;
+    : `${cells
+        .slice(0, 3)
+        .map((cell) => showCell(cell, quantity))
+        .join(', ')}${cells.length > 3 ? ' …' : ''} (${rows(cells.length)})`;
 };
 
 function argView(arg: ExplainedArg, sheet: string, scene: Scene): VNode {
@@ -67,8 +70,7 @@ const explained = (found: Explained, sheet: string, scene: Scene): Child => {
   const { fn } = found;
   return [
     h('p', { class: 'lead' }, fn.summary),
-    found.sentence &&
-      section(why.fix, h('p', { class: 'answer-error' }, found.sentence)),
+    found.sentence && section(why.fix, h('p', { class: 'answer-error' }, found.sentence)),
     section(
       why.args,
       h(
