@@ -78,13 +78,13 @@ test('the printed table', () => {
 
 /** The files of a function and its family's index with it; a sentence when that cannot be. */
 export function newFunction(id: string, family: string, index: string): NewFiles | string {
-  if (!/^[A-Z][A-Z0-9]*(\\.[A-Z][A-Z0-9]*)+$/.test(id))
+  if (!/^[A-Z][A-Z0-9]*(\.[A-Z][A-Z0-9]*)+$/.test(id))
     return `${id || 'Nothing'} is no id: capital words and digits joined by dots, subject first, such as GAS.PRESSURE.`;
   if (!(family in FAMILIES))
     return `${family || 'Nothing'} is no family. One of: ${Object.keys(FAMILIES).join(', ')}.`;
   if (CATALOGUE.some((fn) => fn.id === id)) return `${id} is there already.`;
   const name = camel(id);
-  const list = /(export const \\w+Functions: readonly SheetFunction\\[\\] = \\[\\n)([\\s\\S]*?)(\\];)/;
+  const list = /(export const \w+Functions: readonly SheetFunction\[\] = \[\n)([\s\S]*?)(\];)/;
   return {
     files: {
       [`shared/families/${family}/kernels/${name}.ts`]: kernelText(name),
@@ -93,7 +93,7 @@ export function newFunction(id: string, family: string, index: string): NewFiles
     },
     index: {
       path: `shared/families/${family}/index.ts`,
-      text: `import { ${name} } from './records/${name}';\\n${index.replace(list, (_all, head: string, body: string, end: string) => `${head}${body}  ${name},\\n${end}`)}`,
+      text: `import { ${name} } from './records/${name}';\n${index.replace(list, (_all, head: string, body: string, end: string) => `${head}${body}  ${name},\n${end}`)}`,
     },
   };
 }

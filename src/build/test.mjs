@@ -13,6 +13,8 @@ const words = given.filter((word) => word !== '--long');
 const asksProjects = words.some((word) => /^--selectProjects/.test(word));
 
 const bin = (name) => `node_modules/.bin/${name}`;
+/** The native compiler checks the types in a tenth of the time; the linter still needs the other one's interface. */
+const NATIVE_COMPILER = 'node_modules/typescript-native/bin/tsc';
 // Jest keeps one core for itself by default, which on two cores halves the speed.
 const workers = ['--maxWorkers', String(Math.max(1, Math.min(4, availableParallelism())))];
 const projects = isLong ? ['long'] : ['unit', 'pane', 'office', 'browser'];
@@ -28,11 +30,11 @@ const jest = [
 const QUICK = [
   [
     ['lint', bin('eslint'), '.', '--cache', '--cache-location', '.cache/eslint'],
-    ['types', bin('tsc'), '--noEmit'],
+    ['types', process.execPath, NATIVE_COMPILER, '--noEmit'],
   ],
   [
     ['format', bin('prettier'), '--check', '--log-level', 'warn', '.'],
-    ['types of the engine', bin('tsc'), '--noEmit', '-p', 'shared'],
+    ['types of the engine', process.execPath, NATIVE_COMPILER, '--noEmit', '-p', 'shared'],
   ],
   [['build', bin('webpack'), '--config', 'src/build/webpack.config.mjs', '--mode', 'production']],
   [['check', 'node', 'src/build/run.mjs', 'src/build/check.ts']],
