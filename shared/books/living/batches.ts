@@ -91,7 +91,8 @@ export function batchesSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'batches',
     'Batches',
-    'Type the water you really have or another hour to strip: clock, vats, feed and money follow. A batch that is gone: pick over or lost.',
+    'Type the water you really have or another hour to strip: clock, vats, feed and money follow. ' +
+      'A batch that is gone: pick over or lost.',
     {
       widths: [2, ...batches.widths],
       tab: 'C8742A',

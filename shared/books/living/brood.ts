@@ -1,6 +1,15 @@
+import type { OrderBook } from '../../season/orderBook';
 import type { SheetModel } from '../../sheet/workbook/model';
 import type { Pages } from './context';
 import { HEAD } from './layout';
+
+type Fish = OrderBook['males'][number];
+/** What was typed of a fish; open lines hold nothing. */
+const typed = (fish: Fish | undefined) => ({
+  family: fish?.family ?? {},
+  lastUsed: fish?.lastUsed ?? {},
+  goneOn: fish?.goneOn ?? {},
+});
 
 /** The fish there are, their families, when they were last used, how often the plan uses them. */
 export function broodSheet(pages: Pages): SheetModel {
@@ -19,9 +28,7 @@ export function broodSheet(pages: Pages): SheetModel {
     females.line(sheet, row, {
       female: fish?.tag ?? {},
       kilograms: fish?.kilograms ?? {},
-      family: fish?.family ?? {},
-      lastUsed: fish?.lastUsed ?? {},
-      goneOn: fish?.goneOn ?? {},
+      ...typed(fish),
       batches: `=IF(${tag}="",0,COUNTIFS(${pairs.range('female')},${tag}))`,
     });
   }
@@ -32,9 +39,7 @@ export function broodSheet(pages: Pages): SheetModel {
     const tag = males.here('male', row);
     males.line(sheet, row, {
       male: fish?.tag ?? {},
-      family: fish?.family ?? {},
-      lastUsed: fish?.lastUsed ?? {},
-      goneOn: fish?.goneOn ?? {},
+      ...typed(fish),
       batches: `=IF(${tag}="",0,COUNTIFS(${pairs.range('male')},${tag}))`,
     });
   }

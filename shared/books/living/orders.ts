@@ -24,20 +24,26 @@ function verdictFormula(pages: Pages, row: number): string {
   return `=IF(${here('order')}="","",IF(${here('cancelled')}="yes","cancelled",IF(ISERROR(${here('expected')}),"not calculated here",IF(AND(${here('number')}>0,${here('delivered')}>=${here('number')}),"✓ handed over",IF(${changed}<>"",${changed},IF(ISNUMBER(${here('certainty')}),${verdictOfShare(here('certainty'))},"plan again"))))))`;
 }
 
+const yes = (is: boolean | undefined): Content => (is ? 'yes' : {});
+/** What was typed of an order; open lines hold nothing. */
+const typed = (order: BookedOrder | undefined) => ({
+  order: order?.name ?? {},
+  product: order?.product ?? {},
+  number: maybe(order?.number),
+  grams: maybe(order?.grams),
+  due: maybe(order?.due),
+  price: maybe(order?.price),
+  breeding: yes(order?.forBreeding),
+  cancelled: yes(order?.cancelled),
+});
+
 function contents(pages: Pages, order: BookedOrder | undefined, row: number) {
   const { orders, shares, log } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const plan = order && planOf(pages, order);
   const delivered = `SUMIFS(${log.range('number')},${log.range('order')},${here('order')},${log.range('what')},"sold")`;
   return {
-    order: order?.name ?? {},
-    product: order?.product ?? {},
-    number: maybe(order?.number),
-    grams: maybe(order?.grams),
-    due: maybe(order?.due),
-    price: maybe(order?.price),
-    breeding: order?.forBreeding ? 'yes' : {},
-    cancelled: order?.cancelled ? 'yes' : {},
+    ...typed(order),
     delivered: `=IF(${here('order')}="","",${delivered})`,
     expected: `=IF(${here('order')}="","",${here('delivered')}+SUMIFS(${shares.range('handOver')},${shares.range('order')},${here('order')}))`,
     promise: maybe(plan?.promise),
@@ -54,7 +60,8 @@ export function ordersSheet(pages: Pages): SheetModel {
   const sheet = pages.sheet(
     'orders',
     'Orders',
-    'Numbers, dates and prices move the book at once; the verdict says when to plan again. New orders go into the open lines.',
+    'Numbers, dates and prices move the book at once; the verdict says when to plan again. ' +
+      'New orders go into the open lines.',
     {
       widths: [2, ...orders.widths],
       tab: '12454F',

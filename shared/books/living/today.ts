@@ -29,7 +29,8 @@ function boxes(pages: Pages, sheet: SheetBuilder): void {
     .merge(
       `C${BOXES + 1}:D${BOXES + 1}`,
       pages.fx(
-        '=IF(ISERROR({broken}+{unknown}),"? not calculated here",IF({unknown}>0,"? not calculated here",IF({broken}=0,"● all hold","× "&{broken}&" do not hold")))',
+        '=IF(ISERROR({broken}+{unknown}),"? not calculated here",IF({unknown}>0,"? not calculated here",' +
+          'IF({broken}=0,"● all hold","× "&{broken}&" do not hold")))',
       ),
       'big',
     );
@@ -194,7 +195,10 @@ function orders(pages: Pages, sheet: SheetBuilder, from: number): number {
 
 /** Said plainly, where formulas cannot be live. */
 const ELSEWHERE =
-  'Live formulas need the Spawnbook add-in in Excel, or its local sheet. In LibreOffice, Gnumeric or Excel without it, cells show the last values until they are calculated again; then they say #NAME? and the checks say "not calculated here". A shared copy (Share in the pane) opens anywhere with every value. Setup, Brood fish, Figures, Notes and the workings are hidden sheets: right click on a sheet name, Unhide.';
+  'Live formulas need the Spawnbook add-in in Excel, or its local sheet. In LibreOffice, Gnumeric or Excel ' +
+  'without it, cells show the last values until they are calculated again; then they say #NAME? and the ' +
+  'checks say "not calculated here". A shared copy (Share in the pane) opens anywhere with every value. ' +
+  'Setup, Brood fish, Figures, Notes and the workings are hidden sheets: right click on a sheet name, Unhide.';
 
 function words(pages: Pages, sheet: SheetBuilder, from: number): void {
   let row = from;

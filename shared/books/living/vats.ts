@@ -94,7 +94,8 @@ export function vatsSheet(pages: Pages, bars: SheetBuilder | undefined): SheetMo
   const sheet = pages.sheet(
     'vats',
     'Vats',
-    'One line a vat; new vats and what they may hold count when planned again. Below, every stay: its times follow the batches.',
+    'One line a vat; new vats and what they may hold count when planned again. Below, every stay: ' +
+      'its times follow the batches.',
     {
       widths: [2, ...stays.widths],
       tab: '7FA6A9',

@@ -1,6 +1,9 @@
 import { count, day, days, fishGram, money, share } from '../../units/quantities';
 import { line } from './declare';
 
+const BEFORE = '{feeding}*({fry}/MAX(1,{feeding}))^({reared}/{rearing})';
+const AFTER = '{fry}*{nurserySurvival}^({nursed}/{nurseryDays})';
+
 /** The fish of a batch that go to one order; {part} is their share of the larvae at first feed. */
 export const SHARE_LINES = {
   age: line('Days after the first full day of feeding', days, '={on}-{fedFrom}'),
@@ -18,7 +21,7 @@ export const SHARE_LINES = {
   fishThen: line(
     'Fish counted out',
     count,
-    '={part}*IF({age}<{rearing},{feeding}*({fry}/MAX(1,{feeding}))^({reared}/{rearing}),{fry}*{nurserySurvival}^({nursed}/{nurseryDays}))*{gradingShare}*{leftShare}',
+    `={part}*IF({age}<{rearing},${BEFORE},${AFTER})*{gradingShare}*{leftShare}`,
     { note: 'As many as survive to the day, less those graded out.' },
   ),
   leftShare: line('Part still there', share, '=IF({isLost}="lost",0,1)'),
