@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { FieldKey, NumberField } from './fields';
+import { preparationWord } from '../families/preparations';
 import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
 import { assumptionSchema } from '../families/assumptions';
 import { isoDateOfSerial } from '../units/dates';
@@ -114,7 +115,8 @@ export const planFormSchema = z.strictObject({
   phWanted: withInitial('phWanted'),
   alkalinity: optional('alkalinity'),
   material: oneOf('material', MATERIALS),
-  preparation: oneOf('preparation', PREPARATIONS),
+  /** An older plan may say "pituitary"; the list knows that word. */
+  preparation: z.preprocess(preparationWord, oneOf('preparation', PREPARATIONS)),
   stripHour: withInitial('stripHour'),
   /** The hatchery's own figures in place of the ones in assumptions.ts. */
   assumptions: assumptionSchema.default({}),

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { assumptionSchema } from '../families/assumptions';
+import { DEFAULT_PREPARATION, preparationWord } from '../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
 import { settleTable } from '../units/typedLists';
@@ -195,7 +196,11 @@ export const orderBookSchema = z
           'Egg weight by month: expected twelve shares, January to December; leave unknown months empty.',
       })
       .optional(),
-    preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
+    /** An older book may say "pituitary"; the list knows that word. */
+    preparation: z.preprocess(
+      preparationWord,
+      oneOf('Hormone preparation', PREPARATIONS).default(DEFAULT_PREPARATION),
+    ),
     /** Days before a female is stripped again. */
     restDays: numberOr('Rest of a female', 90, { ...days(730) }),
     /** Catfish males give milt once; elsewhere they rest as long as the females. */

@@ -1,4 +1,4 @@
-import { freeze } from '../../../shared/files/share';
+import { freeze } from '../../../shared/catalogue/sharing';
 import { seeded } from './seeded';
 import { OPTIONS, unzip, zip } from './parts';
 import { season, seasonCells, seasonParts } from './season';
