@@ -17,12 +17,14 @@ export class Tag {
     private readonly to: number,
   ) {}
 
+  get attributes(): readonly Attribute[] {
+    return (this.list ??= attributes(this.bytes, this.from, this.to));
+  }
   /** Value of an attribute by its name without prefix. */
   get(name: string): string | undefined {
-    this.list ??= attributes(this.bytes, this.from, this.to);
-    return (
-      this.list.find((one) => one.name === name) ?? this.list.find((one) => one.name.endsWith(`:${name}`))
-    )?.value;
+    const { attributes: list } = this;
+    return (list.find((one) => one.name === name) ?? list.find((one) => one.name.endsWith(`:${name}`)))
+      ?.value;
   }
   number(name: string): number | undefined {
     const text = this.get(name);

@@ -13,6 +13,8 @@ import { planExclusion } from './leaveOut/leaveOut';
 import type { LeaveOut } from './leaveOut/leaveOut';
 import { personalInSheet, removePersonal } from './leaveOut/personal';
 import { whatIsLeft } from './proof/remaining';
+import type { Proof } from './proof/search';
+import { proofSentences, searchCopy } from './proof/search';
 import { lex } from './references/lex';
 import type { Opened } from './open';
 import { judgeOf, openBook, scanSheets } from './open';
@@ -129,9 +131,10 @@ function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>>
 /** Rules, names and table columns have no cached value: they go, or read a range in place of a spill. */
 const fateOfText =
   (work: Work, spills: Spills, sheet: number | undefined) =>
-  (text: string): RuleFate => {
+  (text: string, cells = ''): RuleFate => {
     const verdict = work.judge.of(text, sheet ?? -1);
     if (verdict === 'own' || verdict === 'cut') return 'drop';
+    if (work.leave?.ruleTells(text, sheet ?? -1, cells)) return 'drop';
     if (verdict === 'keep' || spills.isEmpty) return 'keep';
     const rewritten = spills.rewrite(text, sheet);
     return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
@@ -144,7 +147,7 @@ function editAround(work: Work, spills: Spills, fates: readonly SheetFates[]): s
     const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
     for (const rule of around.dropped)
       said.push(
-        `${scan.info.name}!${rule.cells}: a ${rule.kind} with ${typedForm(rule.formula)} was removed.`,
+        `${scan.info.name}!${rule.cells}: a ${rule.kind}${work.leave?.values?.inFormula(rule.formula) ? '' : ` with ${typedForm(rule.formula)}`} was removed.`,
       );
     const blanks = [
       ...(work.leave?.editsOf(scan) ?? []),
@@ -168,7 +171,7 @@ function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
     const sheet = name.scope;
     if (names.isTainted(name)) {
       said.push(
-        `The name ${name.name} (${typedForm(name.text)}) holds #N/A now; cells that used it hold their last values.`,
+        `The name ${name.name}${work.leave?.values?.inFormula(name.text) ? '' : ` (${typedForm(name.text)})`} holds #N/A now; cells that used it hold their last values.`,
       );
       return [put(name.element.openEnd, name.element.closeStart, '#N/A')];
     }
@@ -212,7 +215,6 @@ function* addPage(
     find: work.find,
     sheets,
     others,
-    isHidden: (raw) => work.leave?.tells(raw) ?? false,
   });
   const page = freeName(
     book.sheets.map((sheet) => sheet.name),
@@ -294,10 +296,16 @@ function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> 
       bytes: file,
       sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
     };
+  const saved = yield* savePackage(work);
+  const proof = leave?.values && (yield* searchCopy(saved.bytes, leave.values));
+  const stray =
+    saved.stray.length > 0
+      ? [`${saved.stray.length} parts that nothing in the workbook leads to were not copied.`]
+      : [];
   return {
     kind: 'made',
-    bytes: yield* savePackage(work),
-    report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed] }),
+    bytes: saved.bytes,
+    report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed, ...stray], proof }),
   };
 }
 
@@ -310,24 +318,29 @@ function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): st
   return pack.isChanged || bookEdits.length > 0 ? [...removed, ...removeSignatures(pack)] : removed;
 }
 
-function* savePackage({ pack, before, options }: Work): Generator<Progress, Uint8Array> {
-  pack.tidy(before);
+function* savePackage({
+  pack,
+  before,
+  options,
+}: Work): Generator<Progress, { readonly bytes: Uint8Array; readonly stray: readonly string[] }> {
+  const stray = pack.tidy(before);
   const packing = pack.save(options.level);
   let step = packing.next();
   for (; !step.done; step = packing.next()) yield { step: 'pack', done: step.value };
-  return step.value;
+  return { bytes: step.value, stray };
 }
 
 interface Made {
   readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined;
   readonly removed: readonly string[];
+  readonly proof: Proof | undefined;
 }
 
 const reportOf = (
   work: Work,
   fates: readonly SheetFates[],
   frozen: ReadonlySet<FormulaCell>,
-  { page, removed }: Made,
+  { page, removed, proof }: Made,
 ): FreezeReport => ({
   frozen: total(fates, (one) => one.frozen),
   alive: total(fates, (one) => one.alive),
@@ -344,8 +357,12 @@ const reportOf = (
   page: page?.page,
   digest: page?.digest,
   problems: work.problems,
-  removed,
-  left: whatIsLeft(work.pack, work.book, work.options.personal === true),
+  removed: proof?.places.length === 0 ? [...removed, ...proofSentences(proof)] : removed,
+  left: [
+    ...(proof && proof.places.length > 0 ? proofSentences(proof) : []),
+    ...whatIsLeft(work.pack, work.book, work.options.personal === true),
+  ],
+  proof,
 });
 
 /** Makes the copy step by step; between two steps the caller may show progress, or stop. */

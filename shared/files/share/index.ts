@@ -31,4 +31,5 @@ export type {
 } from './decisions/options';
 export type { ColumnChoice, SheetChoice } from './decisions/headings';
 export type { Problem } from './decisions/problems';
+export type { Proof } from './proof/search';
 export type { Repair, Verification };

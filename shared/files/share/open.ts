@@ -45,7 +45,13 @@ export function* openBook(file: Uint8Array): Generator<Progress, Opened> {
   const book = readBook(pack);
   if (holdsMacros(pack, book)) throw new Refusal(REFUSED.macros);
   if (!pack.has('[Content_Types].xml')) throw new Refusal(REFUSED.noWorkbook);
-  return { pack, book, names: new NameTable(book), tables: readTables(pack, book), before: pack.reachable() };
+  return {
+    pack,
+    book,
+    names: new NameTable(book),
+    tables: readTables(pack, book),
+    before: new Set(pack.reached().map(({ part }) => part.toLowerCase())),
+  };
 }
 
 export function judgeOf(names: NameTable, exclusion?: Exclusion): Judge {

@@ -152,11 +152,7 @@ export interface PageFacts {
   readonly sheets: readonly { readonly name: string; readonly facts: SheetFacts }[];
   /** Sentences on names, rules, what-if tables and whatever else is not as it was. */
   readonly others: readonly string[];
-  /** Texts that would give away what was blanked. */
-  readonly isHidden: (text: string) => boolean;
 }
-
-const HIDDEN = '(left out)';
 
 function lineOf(
   block: Block,
@@ -233,11 +229,8 @@ export function pageRows(facts: PageFacts): PageRow[] {
       ? [[], [bold(LABELS.others)], ...facts.others.map((sentence) => [text(sentence)])]
       : []),
   ];
-  const rows = all.map((row) =>
-    row.map((cell) => (cell && facts.isHidden(cell.value.raw) ? text(HIDDEN) : cell)),
-  );
-  rows.splice(4, 0, [bold(LABELS.seal), text(sealOf(rows))]);
-  return rows;
+  all.splice(4, 0, [bold(LABELS.seal), text(sealOf(all))]);
+  return all;
 }
 
 /** The seal covers every cell of the page but its own row; blank rows and columns do not count. */
