@@ -144,7 +144,9 @@ export const ASSUMPTIONS = {
     min: 0.05,
     max: 2,
     sources: ['BRZUSKA03', 'OLUBIYI05', 'NGUEKU15'],
-    note: '0.4 to 0.5 usual, 0.2 has worked. As the leaflet says; ask a vet. Other preparations: SPAWN.HORMONE.PREPARE.',
+    note:
+      '0.4 to 0.5 usual, 0.2 has worked. As the leaflet says; ask a vet. Other preparations: ' +
+      'SPAWN.HORMONE.PREPARE.',
   },
   latencyOffset: {
     key: 'latencyOffset',
@@ -223,7 +225,8 @@ export const ASSUMPTIONS = {
     max: 40,
     sources: ['KAWAMURA17', 'NAJA16', 'VERRETH99', 'HYBRIDLARVAE'],
     note:
-      '16.5 to 17 % a day in ordinary trials; with Artemia in surplus and warm 28 % over two weeks; 7 % on dry feed ' +
+      '16.5 to 17 % a day in ordinary trials; with Artemia in surplus and warm 28 % over two ' +
+      'weeks; 7 % on dry feed ' +
       'alone. Weigh 50 to 100 on day 5 to 7 and put in what they do.',
   },
   nurseryGrowth: {

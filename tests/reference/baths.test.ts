@@ -21,7 +21,8 @@ test.each([
   ['just outside', 4.01, true],
   ['deadly to hybrids', 6, true],
 ])('salt for fry, %s', (_what, strength, isRefused) => {
-  if (isRefused) expect(refusal('FRY.SALT.DOSE', 10, strength, 'swim-up fry')).toMatch(/^#N\/A .*all trials but one.*vet/);
+  if (isRefused)
+    expect(refusal('FRY.SALT.DOSE', 10, strength, 'swim-up fry')).toMatch(/^#N\/A .*all trials but one.*vet/);
   else expect(number('FRY.SALT.DOSE', 10, strength, 'swim-up fry')).toBeCloseTo(10 * strength, 12);
 });
 
@@ -46,7 +47,8 @@ describe('the majority of the salt trials decides, and the one that stands alone
     expect(check(strength, stage, fish)[4]).toBe(code);
   });
   test('whatever word is typed for young fish the answer is one', () => {
-    for (const word of ['larvae', 'swim-up fry', 'yolk-sac fry']) expect(check(2, word)).toEqual(check(2, 'fry'));
+    for (const word of ['larvae', 'swim-up fry', 'yolk-sac fry'])
+      expect(check(2, word)).toEqual(check(2, 'fry'));
   });
   test('the outlier is named', () => {
     expect(String(check(2, 'fry')[3])).toMatch(/Against: .*0\.61.*stands alone/);

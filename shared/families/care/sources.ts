@@ -9,7 +9,8 @@ export const careSources = sources({
     url: 'https://fishconsult.org/?p=6352',
   },
   WALSH86: {
-    citation: 'Walsh S.J., Lindberg W.J. 1986. Catfish Farming in Florida, Circular 710, University of Florida',
+    citation:
+      'Walsh S.J., Lindberg W.J. 1986. Catfish Farming in Florida, Circular 710, University of Florida',
     standing: 'seen',
     note: 'channel catfish: grain by length (Table 3), bleach between fry crops, thiosulfate, samples',
     url: 'https://ufdcimages.uflib.ufl.edu/UF/00/07/25/81/00001/00011.txt',
@@ -19,9 +20,14 @@ export const careSources = sources({
     standing: 'seen',
     note: 'hydrated lime 1,000 to 2,000 kg a hectare on wet mud',
   },
-  FAOBETTER38: { citation: 'FAO Better Farming Series 38', standing: 'seen', note: 'hand splashing and a tyre pump' },
+  FAOBETTER38: {
+    citation: 'FAO Better Farming Series 38',
+    standing: 'seen',
+    note: 'hand splashing and a tyre pump',
+  },
   DUPREE84: {
-    citation: 'Dupree H.K., Huner J.V. (eds) 1984. Third Report to the Fish Farmers, US Fish and Wildlife Service',
+    citation:
+      'Dupree H.K., Huner J.V. (eds) 1984. Third Report to the Fish Farmers, US Fish and Wildlife Service',
     standing: 'seen',
     note: 'as adapted in an extension leaflet: pounds per US gallon in sealed bags at 65 °F, many species',
   },
@@ -32,7 +38,8 @@ export const careSources = sources({
     url: 'https://extension2.missouri.edu/MX392',
   },
   WOYN80: {
-    citation: 'Woynarovich E., Horvath L. 1980. FAO Fisheries Technical Paper 201 (French edition, chapter 7)',
+    citation:
+      'Woynarovich E., Horvath L. 1980. FAO Fisheries Technical Paper 201 (French edition, chapter 7)',
     standing: 'seen',
     note: '5,000 to 8,000 larvae in 5 to 7 L of water with 15 to 20 L of oxygen',
   },
@@ -47,7 +54,8 @@ export const careSources = sources({
     note: 'abstract: 10.7 % alive on day 23 and 0.22 % on day 45, unsorted',
   },
   OKOYE: {
-    citation: 'Okoye C.N. et al. Age and semen of Clarias gariepinus. Animal Research International (abstract)',
+    citation:
+      'Okoye C.N. et al. Age and semen of Clarias gariepinus. Animal Research International (abstract)',
     standing: 'seen',
   },
   DIYAWARE10: {

@@ -13,7 +13,9 @@ export const growthSources = sources({
       'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 ' +
       '(hatchability of African catfish eggs in hapas and basins)',
     standing: 'seen',
-    url: 'https://www.worldfishcenter.org/content/hatchability-african-catfish-clarias-gariepinus-eggs-hapas-and-basins-diagnostic-study-1',
+    url:
+      ' ' +
+      'https://www.worldfishcenter.org/content/hatchability-african-catfish-clarias-gariepinus-eggs-hapas-and-basins-diagnostic-study-1',
   },
   MAKERERE: {
     citation:
@@ -111,14 +113,17 @@ export const growthSources = sources({
     standing: 'standard',
   },
   LONGIDENS09: {
-    citation: 'Stocking density of Heterobranchus longifilis larvae. 2009. Journal of Applied Aquaculture 21:183-195',
+    citation:
+      'Stocking density of Heterobranchus longifilis larvae. 2009. Journal of Applied Aquaculture 21:183-195',
     standing: 'seen',
     note: 'abstract only; 15 per litre recommended of 1 to 25',
   },
   JANSSEN85: {
     citation: 'Janssen J. 1985. FAO GCP/CAF/007/NET field documents 20 and 21 (Clarias gariepinus)',
     standing: 'seen',
-    note: '1.0 to 1.5 mg at hatch, 2 to 3 mg at first food, 30 to 50 mg at the end of metamorphosis, 1 g at 40 to 50 days',
+    note:
+      '1.0 to 1.5 mg at hatch, 2 to 3 mg at first food, 30 to 50 mg at the end of ' +
+      'metamorphosis, 1 g at 40 to 50 days',
     url: 'https://www.fao.org/4/AB641F/AB641F01.htm',
   },
   VERRETH99: {
@@ -132,7 +137,8 @@ export const growthSources = sources({
     note: 'hatch to week 6: 70.8 ± 6.7 % graded by sieve, 60.7 ± 7.5 % by hand; to week 10 62.3 and 40.6 %',
   },
   ATAGUBA22: {
-    citation: 'Ataguba G.A., Okomoda V.T., Ukpong P. 2022. Livestock Research for Rural Development 34(11):106',
+    citation:
+      'Ataguba G.A., Okomoda V.T., Ukpong P. 2022. Livestock Research for Rural Development 34(11):106',
     standing: 'seen',
     note: 'larvae alive 98 % in river and 55 % in borehole water',
   },

@@ -186,8 +186,7 @@ export const RATES = {
     runsFactor: 2,
     assumption: 'fryGrowth',
     sources: ['KAWAMURA17', 'NAJA16', 'HYBRIDLARVAE'],
-    note:
-      '16.5 and 17 % a day in ordinary trials, 7.0 % on dry feed alone. Spreads are chosen here, no source.',
+    note: '16.5 and 17 % a day in ordinary trials, 7.0 % on dry feed alone. Spreads are chosen here, no source.',
   },
   nurseryGrowth: {
     key: 'nurseryGrowth',
@@ -202,7 +201,8 @@ export const RATES = {
     assumption: 'nurseryGrowth',
     sources: ['MAKERERE', 'AJANI15', 'JANSSEN85'],
     note:
-      '1 g at 40 to 50 days means 13 to 16 %; 12.5 % a day at 50 per litre, 11.1 % at 150; 8.5 % at 100 in another trial. Spreads ' +
+      '1 g at 40 to 50 days means 13 to 16 %; 12.5 % a day at 50 per litre, 11.1 % at 150; 8.5 ' +
+      '% at 100 in another trial. Spreads ' +
       'are chosen here, no source.',
   },
 } as const satisfies Readonly<Record<string, RateSpec>>;

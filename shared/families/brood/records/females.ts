@@ -1,4 +1,11 @@
-import { broodWeight, eggsPerFemale, eggWeight, femalesFor, femalesForNineInTen, SEASONS } from '../kernels/eggs';
+import {
+  broodWeight,
+  eggsPerFemale,
+  eggWeight,
+  femalesFor,
+  femalesForNineInTen,
+  SEASONS,
+} from '../kernels/eggs';
 import { count, gram, kilogram, perGram, perKilogram, share } from '../../../units/quantities';
 import { noSolution } from '../../../base/values';
 import { column, defineFunction, fields, value } from '../../../functions/define';
@@ -130,7 +137,11 @@ export const femalesSeason = defineFunction({
   returns: fields(
     {
       females: column('Females', count),
-      careful: column('For nine seasons in ten', count, 'Females differ: this many are enough in nine of ten.'),
+      careful: column(
+        'For nine seasons in ten',
+        count,
+        'Females differ: this many are enough in nine of ten.',
+      ),
       kilograms: column('Weight of females', kilogram),
     },
     'Whole females for the mean yield, and for nine seasons in ten.',
@@ -149,7 +160,11 @@ export const femalesSeason = defineFunction({
       gives: [['6', '7', '6']],
       because: '5.48 females at the mean; seven bring it in nine seasons of ten when they differ by 30 %.',
     },
-    { args: [1090132, 1, 'dry'], gives: [['126', '132', '126']], because: '125.3 at the mean; 132 when they differ by 40 %.' },
+    {
+      args: [1090132, 1, 'dry'],
+      gives: [['126', '132', '126']],
+      because: '125.3 at the mean; 132 when they differ by 40 %.',
+    },
     {
       args: [100000, 1, 'summer'],
       fails: { code: '#VALUE!', says: '"rainy", "dry"' },

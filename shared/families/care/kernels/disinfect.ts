@@ -3,7 +3,10 @@ import type { Near } from '../../../base/near';
 /** Active chlorine for gear and empty vats: 200 mg/L for 30 to 60 minutes, or 100 mg/L for hours (PIPER82 p. 283). */
 export const CHLORINE_MG_PER_L = 200; // mg/L, PIPER82
 export const CHLORINE_MINUTES = [30, 60] as const; // min, PIPER82
-/** Sodium thiosulfate, crystals, for each gram of chlorine: 2 × 248.18 / 70.91 g/mol; PIPER82 prints 1.48 g/L for 200 mg/L. */
+/**
+ * Sodium thiosulfate, crystals, for each gram of chlorine: 2 × 248.18 / 70.91 g/mol; PIPER82 prints 1.48 g/L for
+ * 200 mg/L.
+ */
 export const THIOSULFATE_PER_CHLORINE = (2 * 248.18) / 70.91; // g/g, DEFINITION
 /** A tenth more for safety: PIPER82 gives 7.4 g where the arithmetic gives 7.0. */
 export const THIOSULFATE_SPARE = 1.06; // ratio, PIPER82

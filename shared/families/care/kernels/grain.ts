@@ -1,4 +1,7 @@
-/** Feed grain by fish length, channel catfish, Table 3 of WALSH86, printed in inches: [longest fish mm, from mm, to mm]. */
+/**
+ * Feed grain by fish length, channel catfish, Table 3 of WALSH86, printed in inches: [longest fish mm, from mm,
+ * to mm].
+ */
 export const GRAINS = [
   [12.7, 0.42, 0.6],
   [25.4, 0.6, 0.84],

@@ -19,7 +19,12 @@ export const netArea = defineFunction({
   summary: 'Net or screen for eggs in one layer: square metres, nets, mesh, and litres of standing water.',
   params: {
     eggs: num(count, { min: 0, max: 1e9, optional: true, doc: 'Number of eggs; or give grams.' }),
-    grams: num(gram, { min: 0, max: 1e6, optional: true, doc: 'Weight of stripped eggs, if they were not counted.' }),
+    grams: num(gram, {
+      min: 0,
+      max: 1e6,
+      optional: true,
+      doc: 'Weight of stripped eggs, if they were not counted.',
+    }),
     eggsPerGram: num(perGram, { above: 0, max: 3000, default: 669, doc: 'Eggs in a gram: 669 if left out.' }),
     netWidth: num(metre, { above: 0, max: 20, optional: true, doc: 'Width of one net or frame, m.' }),
     netLength: num(metre, { above: 0, max: 20, optional: true, doc: 'Length of one net or frame, m.' }),
@@ -36,7 +41,8 @@ export const netArea = defineFunction({
     },
     'For eggs in a single layer.',
   ),
-  valid: 'African catfish, sticky eggs in one layer; worked out from the size of an egg, one net in Egypt agrees',
+  valid:
+    'African catfish, sticky eggs in one layer; worked out from the size of an egg, one net in Egypt agrees',
   sources: ['ELGAMAL', 'GRAAF95', 'YONG08', 'DADEBO00', 'DEFINITION'],
   questions: [
     'how big a net for the eggs',
@@ -47,19 +53,47 @@ export const netArea = defineFunction({
     'how do I spread the eggs',
   ],
   help:
-    'Hang the net before stripping, 5 to 10 cm under the surface and off the floor (practice), and then leave it: eggs ' +
-    'bear shaking worst in the first hours. Lift it when hatching has ended, count the white eggs on it. Thin floating ' +
+    'Hang the net before stripping, 5 to 10 cm under the surface and off the floor ' +
+    '(practice), and then leave it: eggs ' +
+    'bear shaking worst in the first hours. Lift it when hatching has ended, count the white ' +
+    'eggs on it. Thin floating ' +
     'roots hatched 50 to 66 %, flat nylon mat 4 % in one trial. Tannic acid hatched 13 %: do not use it.',
   examples: [
     {
       args: [null, 100],
       gives: [
-        ['0.33', '0.22', '0.45', '', '1.0', '223', 'One layer, no heaps: eggs below others suffocate. Hang the net before stripping, then leave it.'],
+        [
+          '0.33',
+          '0.22',
+          '0.45',
+          '',
+          '1.0',
+          '223',
+          'One layer, no heaps: eggs below others suffocate. Hang the net before stripping, then leave it.',
+        ],
       ],
       because: '66,900 eggs at 20, 30 and 15 on a square centimetre.',
     },
-    { args: [115000, null, null, 0.5, 0.7], gives: [['0.58', '0.38', '0.77', '2', '1.0', '383', 'One layer, no heaps: eggs below others suffocate. Hang the net before stripping, then leave it.']], because: 'Frames of 50 × 70 cm: one holds the spawn at the densest, two are better.' },
-    { args: [null, null], fails: { code: '#VALUE!', says: 'number of eggs or their weight' }, because: 'Nothing to spread.' },
+    {
+      args: [115000, null, null, 0.5, 0.7],
+      gives: [
+        [
+          '0.58',
+          '0.38',
+          '0.77',
+          '2',
+          '1.0',
+          '383',
+          'One layer, no heaps: eggs below others suffocate. Hang the net before stripping, then leave it.',
+        ],
+      ],
+      because: 'Frames of 50 × 70 cm: one holds the spawn at the densest, two are better.',
+    },
+    {
+      args: [null, null],
+      fails: { code: '#VALUE!', says: 'number of eggs or their weight' },
+      because: 'Nothing to spread.',
+    },
   ],
   compute: ({ eggs, grams, eggsPerGram, netWidth, netLength }) => {
     if (eggs === undefined && grams === undefined)

@@ -10,7 +10,10 @@ const LIFE = choice(['eggs', 'larvae'], {
 });
 type Code = 'good' | 'borne' | 'harmful' | 'deadly';
 
-/** Printed limits, pH. ACEH19 (28 °C): eggs best 6.7 to 7.6, none at 3.4 or 10; larvae 92 to 98 % at 6.5 to 7.5, none below 4.5 or above 9. */
+/**
+ * Printed limits, pH. ACEH19 (28 °C): eggs best 6.7 to 7.6, none at 3.4 or 10; larvae 92 to 98 % at 6.5 to 7.5,
+ * none below 4.5 or above 9.
+ */
 const PH_LIMITS = {
   eggs: { best: [6.7, 7.6], borne: [6.1, 8.8], none: [3.4, 10] },
   larvae: { best: [6.5, 7.5], borne: [6, 8.5], none: [4.5, 9] },
@@ -18,7 +21,8 @@ const PH_LIMITS = {
 const PH_TRIALS = {
   eggs: 'hatch best at 6.7 to 7.6, 23.5 to 25 h from 6.1 to 8.8, none at 3.4 or 10 (28 °C).',
   larvae:
-    '92 to 98 % alive after 72 h at 6.5 to 7.5, none below 4.5 or above 9; another trial: half dead at 4.25 and 10.1 ' +
+    '92 to 98 % alive after 72 h at 6.5 to 7.5, none below 4.5 or above 9; another trial: ' +
+    'half dead at 4.25 and 10.1 ' +
     '(its own death figures contradict its text).',
 } as const;
 const inside = (x: number, [low, high]: readonly [number, number]): boolean => x >= low && x <= high;
@@ -32,19 +36,48 @@ export const phCheck = defineFunction({
     { verdict: column('Verdict', text, 'good, borne, harmful or deadly.'), says: column('In words', text) },
     'The stricter trial decides above 9, where the two disagree.',
   ),
-  valid: 'African catfish, steady pH; between the printed levels the verdict is borne or harmful by judgement',
+  valid:
+    'African catfish, steady pH; between the printed levels the verdict is borne or harmful by judgement',
   sources: ['ACEH19', 'PHTWO'],
   questions: ['is this ph ok for eggs', 'what ph for catfish larvae', 'is ph 8.5 bad', 'ph too high for fry'],
-  help: 'Never raise it by 0.5 at once with fish in the vat: that killed channel catfish fry of 7 to 14 days. pH 6 and 8.5 as ends of borne for larvae are judgement between printed levels.',
+  help:
+    'Never raise it by 0.5 at once with fish in the vat: that killed channel catfish fry of 7 ' +
+    'to 14 days. pH 6 and 8.5 as ends of borne for larvae are judgement between printed ' +
+    'levels.',
   examples: [
-    { args: [7, 'eggs'], gives: [['good', 'Good. Trials: hatch best at 6.7 to 7.6, 23.5 to 25 h from 6.1 to 8.8, none at 3.4 or 10 (28 °C).']], because: 'Inside the best range.' },
-    { args: [9.2, 'larvae'], gives: [['deadly', 'Deadly. Trials: 92 to 98 % alive after 72 h at 6.5 to 7.5, none below 4.5 or above 9; another trial: half dead at 4.25 and 10.1 (its own death figures contradict its text).']], because: 'None above 9.' },
+    {
+      args: [7, 'eggs'],
+      gives: [
+        [
+          'good',
+          'Good. Trials: hatch best at 6.7 to 7.6, 23.5 to 25 h from 6.1 to 8.8, none at 3.4 or 10 (28 °C).',
+        ],
+      ],
+      because: 'Inside the best range.',
+    },
+    {
+      args: [9.2, 'larvae'],
+      gives: [
+        [
+          'deadly',
+          'Deadly. Trials: 92 to 98 % alive after 72 h at 6.5 to 7.5, none below 4.5 or above 9; ' +
+            'another trial: half dead at 4.25 and 10.1 (its own death figures contradict its text).',
+        ],
+      ],
+      because: 'None above 9.',
+    },
     { args: [70], fails: { code: '#VALUE!', says: 'from 0 to 14' }, because: 'No such pH.' },
   ],
   compute: ({ ph, life }) => {
     const { best, borne, none } = PH_LIMITS[life];
     const deadly = life === 'eggs' ? ph <= none[0] || ph >= none[1] : ph < none[0] || ph > none[1];
-    const verdict: Code = deadly ? 'deadly' : inside(ph, best) ? 'good' : inside(ph, borne) ? 'borne' : 'harmful';
+    const verdict: Code = deadly
+      ? 'deadly'
+      : inside(ph, best)
+        ? 'good'
+        : inside(ph, borne)
+          ? 'borne'
+          : 'harmful';
     const word = { good: 'Good', borne: 'Borne', harmful: 'Harmful', deadly: 'Deadly' }[verdict];
     return { verdict, says: `${word}. Trials: ${PH_TRIALS[life]}` };
   },
@@ -73,22 +106,50 @@ export const ammoniaCheck = defineFunction({
   sources: ['EMER75', 'SCHR10', 'NH3LEAF', 'AGUIGWO03'],
   cautions: ['AMMONIA'],
   questions: ['is my ammonia too high', 'ammonia limit for fry', 'what ammonia kills fish'],
-  help: 'Three figures: first harm at 0.05 mg/L in a leaflet; 0.34 mg/L borne by fish of 141 g; fingerlings half dead in 96 h at 3.85 mg/L, form not stated. The last stands alone and cannot be placed.',
+  help:
+    'Three figures: first harm at 0.05 mg/L in a leaflet; 0.34 mg/L borne by fish of 141 g; ' +
+    'fingerlings half dead in 96 h at 3.85 mg/L, form not stated. The last stands alone and ' +
+    'cannot be placed.',
   examples: [
-    { args: [1, 7, 27], gives: [['0.0065', 'good', 'Below the 0.05 mg/L of first harm. Larvae are unknown: stay well below.']], because: '0.65 % of it is toxic.' },
-    { args: [1, 8.2, 27], gives: [['0.094', 'harmful', 'Between first harm (0.05 mg/L, a leaflet) and what fish of 141 g bear (0.34). Change water, stop feed, do not raise the pH.']], because: '9.4 % of it.' },
+    {
+      args: [1, 7, 27],
+      gives: [['0.0065', 'good', 'Below the 0.05 mg/L of first harm. Larvae are unknown: stay well below.']],
+      because: '0.65 % of it is toxic.',
+    },
+    {
+      args: [1, 8.2, 27],
+      gives: [
+        [
+          '0.094',
+          'harmful',
+          'Between first harm (0.05 mg/L, a leaflet) and what fish of 141 g bear (0.34). Change ' +
+            'water, stop feed, do not raise the pH.',
+        ],
+      ],
+      because: '9.4 % of it.',
+    },
     { args: [-1, 7, 27], fails: { code: '#VALUE!', says: 'from 0' }, because: 'No negative reading.' },
   ],
   compute: ({ total, ph, temperature }) => {
     const toxic = total * ammoniaFraction(temperature, ph);
     if (toxic < LEAFLET)
-      return { toxic, verdict: 'good', says: 'Below the 0.05 mg/L of first harm. Larvae are unknown: stay well below.' };
+      return {
+        toxic,
+        verdict: 'good',
+        says: 'Below the 0.05 mg/L of first harm. Larvae are unknown: stay well below.',
+      };
     return toxic <= GROWN
       ? {
           toxic,
           verdict: 'harmful',
-          says: 'Between first harm (0.05 mg/L, a leaflet) and what fish of 141 g bear (0.34). Change water, stop feed, do not raise the pH.',
+          says:
+            'Between first harm (0.05 mg/L, a leaflet) and what fish of 141 g bear (0.34). Change ' +
+            'water, stop feed, do not raise the pH.',
         }
-      : { toxic, verdict: 'deadly', says: 'Above what even fish of 141 g bear (0.34 mg/L). Change water now, stop feed.' };
+      : {
+          toxic,
+          verdict: 'deadly',
+          says: 'Above what even fish of 141 g bear (0.34 mg/L). Change water now, stop feed.',
+        };
   },
 });

@@ -79,7 +79,7 @@ export const larvaWeight = defineFunction({
     {
       args: [14, 0.035, 6],
       gives: [
-        ['0.0252', '0.125', '0.121', 'Near the plentiful path: your larvae eat well, order dry feed for it.'],
+        ['0.0252', '0.125', '0.124', 'Near the plentiful path: your larvae eat well, order dry feed for it.'],
       ],
       because: 'On day 6 the paths are 6.7 and 35 mg.',
     },

@@ -127,7 +127,8 @@ export const stockingCheck = defineFunction({
           '600',
           '480',
           '1.25',
-          'Above the most any trial recommended, 480 per L (standing water, hatch falls as eggs lie closer; in a jar ' +
+          'Above the most any trial recommended, 480 per L (standing water, hatch falls as eggs lie ' +
+            'closer; in a jar ' +
             'with 30 changes an hour 5,000 to 15,000 hatched 86 to 90 %).',
           'above',
         ],

@@ -24,7 +24,8 @@ import { column, defineFunction, fields, rows, value } from '../../../functions/
 import { choice, num } from '../../../functions/params';
 
 const CONFLICT =
-  'Most trials with larvae and fry have them alive at 2 g/L and about 4 g/L for days; one grew more of them at 4 to ' +
+  'Most trials with larvae and fry have them alive at 2 g/L and about 4 g/L for days; one ' +
+  'grew more of them at 4 to ' +
   '6 g/L. One paper found half dead at 0.6 to 0.7 g/L: it stands alone, 6 to 14 times below the others, so try 50 ' +
   'fish for a day first. Hybrids bear less: stop at 4. Never above 6 with larvae, never 10.';
 const SOURCES = [
@@ -215,7 +216,11 @@ export const saltCheck = defineFunction({
     stage: stageParam,
     fish: choice(SALT_FISH, {
       doc: 'Whose young; a hybrid bears less.',
-      aliases: { longifilis: 'Heterobranchus longifilis', catfish: 'African catfish', clarias: 'African catfish' },
+      aliases: {
+        longifilis: 'Heterobranchus longifilis',
+        catfish: 'African catfish',
+        clarias: 'African catfish',
+      },
       default: 'African catfish',
     }),
   },
@@ -224,7 +229,11 @@ export const saltCheck = defineFunction({
       verdict: column('Verdict', text),
       bears: column('Trials that bear it', count),
       harms: column('Trials that saw harm', count),
-      remark: column('Which', text, 'Every trial that says something, relatives too; the one that stands alone is named.'),
+      remark: column(
+        'Which',
+        text,
+        'Every trial that says something, relatives too; the one that stands alone is named.',
+      ),
       code: column('Code', text, 'borne, disputed, harmful or untried.'),
     },
     'The majority of the trials with that fish and age; relatives are listed, not counted.',
@@ -278,7 +287,9 @@ export const saltCheck = defineFunction({
     const own = trials.filter(({ trial }) => trial.fish === fish);
     const kin = trials.filter(({ trial }) => trial.fish !== fish);
     const code = saltMajority(own.map(({ says }) => says));
-    const [bears, harms] = (['bears', 'harms'] as const).map((kind) => own.filter(({ says }) => says === kind).length);
+    const [bears, harms] = (['bears', 'harms'] as const).map(
+      (kind) => own.filter(({ says }) => says === kind).length,
+    );
     const outcome: Readonly<Record<SaltCode, string>> = {
       borne: `${bears ?? 0} of ${own.length} trials with ${stage} of ${fish} had them alive. Try 50 fish for a day first.`,
       disputed: `as many trials with ${stage} of ${fish} had them alive as saw half dead. Go lower.`,
