@@ -205,10 +205,11 @@ describe('writing', () => {
     expect(page.world.written).toHaveLength(1);
   });
 
-  test('without a workbook there is no button to write, saving a file stays', () => {
+  test('without a workbook there is no button to write, saving a file stays', async () => {
     const page = openPage('absent');
     expect(page.all('#plan-write')).toEqual([]);
     expect(page.all('#plan-save')).toHaveLength(1);
+    await page.go('today');
     expect(page.text()).toContain('No workbook here');
   });
 });

@@ -66,7 +66,7 @@ describe('looking first', () => {
 
   test('without any workbook a saved file can be shared', async () => {
     const page = openPage('absent');
-    await page.press('Share');
+    await page.go('share');
     expect(page.all('#share-look')).toEqual([]);
     await chooseFile(page, '#share-file-field', 'plan.xlsx', seasonFile());
     await page.press('Make the copy');

@@ -1,3 +1,4 @@
+import { grouped } from '../../../pane/show';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import { columnsOf, entriesOf } from '../../../../shared/units/typedLists';
 import { readTypedNumber } from '../../../../shared/units/typedNumber';
@@ -97,7 +98,7 @@ export function echoOf(list: ListKey, text: string): string {
   const lines = readLines(list, text);
   if (lines.length === 0) return 'Nothing yet.';
   if (list === 'vats')
-    return `${counted(lines.length, 'vat', 'vats')}, ${Math.round(total(lines, 'litres')).toLocaleString('en').replaceAll(',', '\u202f')} L`;
+    return `${counted(lines.length, 'vat', 'vats')}, ${grouped(Math.round(total(lines, 'litres')))} L`;
   const families = new Set(lines.map(({ entry }) => entry.family).filter((family) => family !== undefined))
     .size;
   const kin = families > 0 ? `, ${counted(families, 'family', 'families')}` : '';
