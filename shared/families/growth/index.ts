@@ -9,13 +9,7 @@ import {
   spread,
 } from './records/sizes';
 import { larvaWeight } from './records/larvae';
-import {
-  stockingCheck,
-  stockingNumber,
-  stockingStudies,
-  vatsNeeded,
-  weightDensity,
-} from './records/stocking';
+import { stockingCheck, stockingNumber, vatsNeeded, weightDensity } from './records/stocking';
 import { fcr, load, survivalAfter, survivalDaily, survivalImplied } from './records/survival';
 import { daysByTgc, tgc, weightByTgc } from './records/thermal';
 import { ammoniaMade, flowAmmonia, flowOxygen, oxygenForFeed, oxygenUse } from './records/water';
@@ -24,7 +18,6 @@ export const growthFunctions: readonly SheetFunction[] = [
   stockingNumber,
   vatsNeeded,
   stockingCheck,
-  stockingStudies,
   weightDensity,
   larvaWeight,
   oxygenUse,
