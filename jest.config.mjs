@@ -8,6 +8,7 @@ const transform = {
 const ESM_ONLY = [
   'preact',
   'hucre',
+  '@noble/hashes',
   'lodash-es',
   'nanoid',
   'rbush',
