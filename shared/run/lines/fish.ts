@@ -1,4 +1,4 @@
-import { amount, count, day, fishGram, perLitre, share } from '../../units/quantities';
+import { amount, count, day, fishGram, gram, perLitre, share } from '../../units/quantities';
 import { countedOr, line, mondayText } from './declare';
 
 /** From the females of a run to the fish counted out; a count typed in takes the place of what was expected. */
@@ -36,6 +36,11 @@ export const FISH_LINES = {
     'Weight of a fish when ready',
     fishGram,
     '={startWeight}*EXP(({fryGrowth}*{rearing}+{nurseryGrowth}*{nursing})/100)',
+  ),
+  cystsFirst: line(
+    'Cysts for the first day',
+    gram,
+    '=IF({feeding}>0,SPAWN.CYSTS.NEEDED({feeding},{naupliiPerLarva},{naupliiPerGram},{naupliiHarvest}),0)',
   ),
   eggsInLitre: line('Eggs in a litre', perLitre, '=IF({litresEggs}>0,{eggs}/{litresEggs},0)'),
   larvaeInLitre: line('Larvae in a litre', perLitre, '=IF({litresFry}>0,{feeding}/{litresFry},0)'),
