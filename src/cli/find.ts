@@ -9,7 +9,10 @@ const USAGE = `Finds the function that answers a question, in the words of the f
 
 const args = process.argv.slice(2);
 const isJson = args.includes('--json');
-const question = args.filter((arg) => !arg.startsWith('--')).join(' ').trim();
+const question = args
+  .filter((arg) => !arg.startsWith('--'))
+  .join(' ')
+  .trim();
 
 if (question === '') {
   process.stdout.write(USAGE);

@@ -97,31 +97,38 @@ const QUESTION_WEIGHT = 3;
 /** Below this nothing is said to fit. */
 const LEAST_LIKENESS = 0.3;
 
+/** The best likeness of each entry's questions to the words asked. */
+function bestLikeness(terms: ReadonlySet<string>): ReadonlyMap<string, number> {
+  const best = new Map<string, number>();
+  for (const { id, terms: its } of askedQuestions()) {
+    const alike = likeness(terms, its);
+    if (alike > (best.get(id) ?? 0)) best.set(id, alike);
+  }
+  return best;
+}
+
+/** The function whose name was typed, with or without the prefix. */
+const namedIn = (question: string): SheetFunction | undefined => {
+  const name = fold(question).replace(/[^a-z0-9.]/g, '');
+  return findFunction(name) ?? findFunction(`SPAWN.${name}`);
+};
+
 export function find(question: string, most = 5): Found {
   const terms = termsIn(question);
   if (terms.size === 0) return { functions: [], intent: undefined, fits: false };
   index ??= build();
   const byWords = index.search(question);
   const top = byWords[0]?.score ?? 1;
-  const best = new Map<string, number>();
-  for (const { id, terms: its } of askedQuestions()) {
-    const alike = likeness(terms, its);
-    if (alike > (best.get(id) ?? 0)) best.set(id, alike);
-  }
+  const best = bestLikeness(terms);
   const score = new Map<string, number>();
   for (const { id, score: points } of byWords) score.set(String(id), points / top);
   for (const [id, alike] of best) score.set(id, (score.get(id) ?? 0) + QUESTION_WEIGHT * alike ** 2);
-  const name = fold(question)
-    .replace(/[^a-z0-9.]/g, '')
-    .toUpperCase();
-  for (const fn of CATALOGUE) if (fn.id === name || fn.name === name) score.set(fn.id, Infinity);
-  const ranked = [...score].sort((a, b) => b[1] - a[1]);
-  const [first] = ranked;
-  const intent = first?.[0].startsWith(':') ? INTENTS.find(({ key }) => `:${key}` === first[0]) : undefined;
-  const functions = ranked.flatMap(([id]) => findFunction(`SPAWN.${id}`) ?? []).slice(0, most);
+  const named = namedIn(question);
+  if (named) score.set(named.id, Infinity);
+  const ranked = [...score].sort((a, b) => b[1] - a[1]).map(([id]) => id);
   return {
-    functions,
-    intent,
-    fits: Math.max(0, ...best.values()) >= LEAST_LIKENESS || score.get(functions[0]?.id ?? '') === Infinity,
+    functions: ranked.flatMap((id) => findFunction(`SPAWN.${id}`) ?? []).slice(0, most),
+    intent: INTENTS.find(({ key }) => `:${key}` === ranked[0]),
+    fits: named !== undefined || Math.max(0, ...best.values()) >= LEAST_LIKENESS,
   };
 }

@@ -51,7 +51,9 @@ function intentView(intent: Intent, scene: Scene): Child {
       },
       { id: 'find-place', tone: 'main' },
     );
-  const says = { none: find.outside, why: find.diagnose, ask: find.ambiguous }[intent.key as 'none' | 'why' | 'ask'];
+  const says = { none: find.outside, why: find.diagnose, ask: find.ambiguous }[
+    intent.key as 'none' | 'why' | 'ask'
+  ];
   return h('p', { class: 'lead' }, says);
 }
 
