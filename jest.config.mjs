@@ -10,6 +10,7 @@ const ESM_ONLY = [
   'minisearch',
   'idb',
   'hucre',
+  '@noble/hashes',
   'lodash-es',
   'nanoid',
   'rbush',

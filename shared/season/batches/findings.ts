@@ -1,5 +1,4 @@
 import { isoDateOfSerial } from '../../units/dates';
-import { formatNumber } from '../../sheet/formula/textFormat';
 import type { BookedOrder, OrderBook } from '../orderBook';
 import type { Task } from '../problem';
 import type { OrderPlan, PlanFinding, SeasonShort } from '../types';
@@ -53,7 +52,7 @@ function orderSentence(
       message: `${order.name}: none of ${fish} ${order.product} can be promised for ${due}.`,
     };
   if (certainty >= book.certainty - 0.02) return undefined;
-  const odds = formatNumber(certainty, '0%');
+  const odds = `${Math.round(certainty * 100)} %`;
   return {
     kind: certainty < 0.4 ? 'cannot' : 'care',
     about: order.name,
