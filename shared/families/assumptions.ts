@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import * as z from 'zod';
 
 /**

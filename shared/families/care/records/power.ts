@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { ACT_MG_PER_L, DANGER_MG_PER_L, minutesWithoutAir } from '../kernels/air';
 import { ammoniaFromFeed, dryShareAt, oxygenPerFish } from '../../feeding/kernels/metabolism';
 import { ammoniaFraction } from '../../water/kernels/ammonia';

@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import {
   bathWord,
   CHLORINE_MG_PER_L,

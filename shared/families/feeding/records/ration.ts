@@ -32,6 +32,7 @@ export const rationLookup = defineFunction({
   family: 'Rearing',
   summary:
     'Daily ration at a weight (and temperature) from your own table, between its rows, never beyond it.',
+  questions: ['feeding rate for 5 g fish', 'feeding percentage', 'recommended feeding rate'],
   params: {
     weight: weightParam,
     tableWeights: series(fishGram, {
@@ -119,6 +120,10 @@ export const rationGuide = defineFunction({
   sources: ['CONC98', 'DRYMATTER'],
   help: `${LINE_HELP} The food is counted dry: bagged feed holds about a tenth of water. More than this only fouls the water; feed that lies on the bottom after a few minutes was too much.`,
   questions: [
+    'what ration does one study give',
+    'feed per weight in the study',
+    'published ration at 28 degrees',
+    'what % of body weight',
     'how much can the fry eat',
     'how much feed a day for fry',
     'how much feed for 20 mg larvae',
@@ -147,4 +152,3 @@ export const rationGuide = defineFunction({
     return Number.isNaN(eaten) ? beyondLine(weight, dry) : eaten * dry;
   },
 });
-

@@ -8,6 +8,7 @@ export const rationStudies = defineFunction({
   id: 'RATION.STUDIES',
   family: 'Rearing',
   summary: 'Rations and meals of published trials with African catfish, and what came of them.',
+  questions: ['published feeding trials', 'rations tried with african catfish', 'meals a day in trials'],
   params: {
     stage: choice(['all', 'fry', 'larvae', 'fingerlings'], {
       default: 'all',

@@ -8,6 +8,7 @@ export const stockingStudies = defineFunction({
   id: 'STOCKING.STUDIES',
   family: 'Rearing',
   summary: 'Stocking densities of published trials with African catfish and what came of them.',
+  questions: ['published stocking densities', 'density trials', 'what densities were tried'],
   params: {
     stage: choice(['all', 'eggs', 'tanks', 'ponds'], {
       default: 'all',
@@ -56,4 +57,3 @@ export const stockingStudies = defineFunction({
       (row) => ({ ...row, source: SOURCES[row.source]?.citation ?? row.source }),
     ),
 });
-

@@ -10,6 +10,11 @@ export const rateList = defineFunction({
   id: 'RATE.LIST',
   family: 'Checks',
   summary: 'What is taken for granted of each rate before your own runs are seen: value, spreads, source.',
+  questions: [
+    'what is assumed of each rate',
+    'usual survival and hatch taken for granted',
+    'list of assumptions',
+  ],
   params: {
     scale: choice(['all', 'share', 'factor', 'difference'], {
       default: 'all',

@@ -8,6 +8,12 @@ export const rateLimits = defineFunction({
   id: 'RATE.LIMITS',
   family: 'Checks',
   summary: 'Control limits for a share run after run (hatch, survival …), and the runs that stand out.',
+  questions: [
+    'which runs stand out',
+    'control limits for hatch rate',
+    'is this hatch unusually bad',
+    'control chart',
+  ],
   params: {
     successes: series(count, {
       min: 0,
@@ -87,4 +93,3 @@ export const rateLimits = defineFunction({
     }));
   },
 });
-

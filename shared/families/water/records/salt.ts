@@ -8,6 +8,14 @@ export const saltDose = defineFunction({
   id: 'SALT.DOSE',
   family: 'Water',
   summary: 'Grams of salt for a wished strength in a vat, a wash for sticky eggs or a bath.',
+  questions: [
+    'how much salt to add',
+    '3 g per litre salt',
+    'how many kg salt for 1000 litres',
+    'salt for egg wash',
+    '0.9% saline',
+    'how much salt I go put',
+  ],
   params: {
     volume: num(litre, { above: 0, max: 1e7, doc: 'Water to be salted.' }),
     wanted: num(gPerLitre, { min: 0, max: 300, doc: 'Salt wanted. 0.5 % is 5 g/L.' }),
@@ -44,6 +52,7 @@ export const saltFromConductivity = defineFunction({
   id: 'SALT.CONTENT',
   family: 'Water',
   summary: 'Salt in fresh water from the rise of its conductivity, g/L.',
+  questions: ['salt from conductivity', 'check salt with TDS meter', 'tds to salt'],
   params: {
     reading: num(microsiemens, {
       min: 0,
@@ -78,4 +87,3 @@ export const saltFromConductivity = defineFunction({
   compute: ({ reading, before, temperature }) =>
     (Math.max(0, reading - before) * MG_SALT_PER_MICROSIEMENS) / 1000 / (1 + 0.02 * (temperature - 20)),
 });
-

@@ -57,6 +57,12 @@ export const saltLimits = defineFunction({
   version: 2,
   family: 'Water',
   summary: 'Published salt limits of catfish eggs, fry and juveniles, with what each trial saw.',
+  questions: [
+    'how much salt can they bear',
+    'salt limits of eggs and fry',
+    'published salt trials',
+    'salt limit',
+  ],
   params: {
     stage: choice(['all', ...SALT_STAGES] as const, { default: 'all', doc: 'Stage to list, or all.' }),
   },
@@ -151,6 +157,9 @@ export const saltCheck = defineFunction({
   sources: SALT_SOURCES,
   cautions: ['BATH'],
   questions: [
+    'is this salt bath safe',
+    'too much salt for fry',
+    'can fingerlings bear this salt',
     'how much salt can fry stand',
     'is 5 grams of salt per litre safe for larvae',
     'salt bath for catfish fry',
