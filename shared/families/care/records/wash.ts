@@ -173,7 +173,7 @@ export const limeMud = defineFunction({
     'Ponds without fish: 1,000 to 2,000 kg a hectare; fill when the pH has come below 9, larvae die above it',
   sources: ['UFSANIT', 'PIPER82'],
   cautions: ['LIME'],
-  questions: ['how much lime for a pond', 'disinfect pond bottom'],
+  questions: ['how much lime for a pond', 'disinfect pond bottom', 'lime on pond mud'],
   help: 'Wait ten days or until pH is down: Piper prints 9.5, larvae of this fish bear 9.0 at most.',
   examples: [
     { args: [100], gives: [['10000', '20000']], because: '100 to 200 g on a square metre.' },
