@@ -3,7 +3,7 @@ import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-form
 import { IRenderManagerService } from '@univerjs/engine-render';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
-import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/files';
+import { isUnreadable, lostInFile, readXlsx, writeXlsx } from '../../../shared/files';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { addFeatures } from '../files/features';
 import { takeModel } from '../files/fromEngine';
@@ -115,7 +115,7 @@ export class Session {
 
   async save(): Promise<Saved> {
     const { model, lost } = await takeModel(this.open, this.title);
-    return { bytes: writeXlsx(model), lost };
+    return { bytes: writeXlsx(model), lost: [...lost, ...lostInFile(model)] };
   }
 
   saved(): void {
