@@ -1,3 +1,5 @@
+import { plainDigits } from '../words/fold';
+
 /** Numbers that arrive as text: thousands, decimal commas, a unit left in the cell. */
 
 export type Decimal = ',' | '.';
@@ -8,16 +10,37 @@ interface Shape {
   readonly unit: string;
 }
 
-const SHAPE =
-  /^(?:ca\.?|c\.|~|≈|about|approx\.?)?\s*([+\-−])?\s*(\d[\d.,'’\s\u00a0\u202f]*|[.,]\d+)\s*([^\d\s].*)?$/i;
+/** Words and signs that stand before a number: about, and money. */
+const BEFORE =
+  /^(?:(?:ca|c|about|abt|approx|approximately|around|env|environ|aprox|cerca de|est|lk|kira-kira|sekitar|hampir|over|takriban|kusan|pray|hon|khoang)\.?\s*|[~≈±><]\s*|(?:tk|rs|rp|rm|fcfa|f cfa|cfa|ksh|kes|ugx|ush|tsh|tzs|ghs|gh₵|ngn|usd|mzn|mt|kz|bs|s\/)\.?\s*(?=\d)|(?:r\$|us\$|[$€£₦₹৳₵#])\s*|n(?=\d))+/i;
+const SHAPE = /^([+\-−])?\s*(\d[\d.,'’\s\u00a0\u202f]*|[.,]\d+)\s*([^\d\s].*)?$/;
+const MONEY_TAIL = /^(?:\/[-=]|(?:f ?cfa|tk|rs|rp|ksh|ugx|tsh|taka|naira|cfa|xaf|xof|[$€£₦₹৳₵])\.?)$/i;
+const TIMES: readonly (readonly [RegExp, number])[] = [
+  [/^(?:k|mil|mille|rb|ribu|thousand|hazar|hajar|elfu|nghin|ngan)(?=\s|$)/i, 1e3],
+  [/^(?:lakhs?|lacs?|লাখ)(?=\s|$)/i, 1e5],
+  [/^(?:jt|juta|million|millions|milhoes|millones|tr|trieu|mio)(?=\s|$)/i, 1e6],
+  [/^(?:van)(?=\s|$)/i, 1e4],
+];
+/** "a" million spoken with the number: 5k is 5,000. */
+const timesOf = (unit: string): { readonly times: number; readonly rest: string } => {
+  for (const [word, times] of TIMES) {
+    const match = word.exec(unit);
+    if (match) return { times, rest: unit.slice(match[0].length).trim() };
+  }
+  return { times: 1, rest: unit };
+};
 
 const shapeOf = (text: string): Shape | undefined => {
-  const match = SHAPE.exec(text.trim());
+  const bare = plainDigits(text).trim().replace(BEFORE, '');
+  const match = SHAPE.exec(bare);
   if (!match?.[2]) return undefined;
-  const unit = (match[3] ?? '').trim();
+  const tail = (match[3] ?? '').trim();
   // 12/03, 10-12, 08:30 and 3x4 are no single number.
-  if (/^[-/:x×]/.test(unit) || unit.length > 12) return undefined;
-  return { sign: match[1] ?? '', digits: match[2].replace(/['’\s\u00a0\u202f]/g, ''), unit };
+  if ((/^[-/:x×]/.test(tail) && !MONEY_TAIL.test(tail)) || tail.length > 14) return undefined;
+  const unit = MONEY_TAIL.test(tail) || tail === '+' ? '' : tail;
+  // A full stop or comma left at the end belongs to the sentence, not to the number.
+  const digits = match[2].replace(/['’\s\u00a0\u202f]/g, '').replace(/[.,]$/, '');
+  return { sign: match[1] ?? '', digits, unit };
 };
 
 const marks = (
@@ -67,6 +90,7 @@ export function readNumber(
   const own = decimalIn(text) ?? decimal;
   const plain =
     own === ',' ? shape.digits.replaceAll('.', '').replace(',', '.') : shape.digits.replaceAll(',', '');
-  const value = Number(plain);
-  return { value: shape.sign === '-' || shape.sign === '−' ? -value : value, unit: shape.unit };
+  const { times, rest } = timesOf(shape.unit);
+  const value = times * Number(plain);
+  return { value: shape.sign === '-' || shape.sign === '−' ? -value : value, unit: rest };
 }

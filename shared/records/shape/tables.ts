@@ -1,0 +1,465 @@
+// Long: one walk down a sheet: header rows, what they cover, and the rows below them
+import { formulaAt, valueAt } from '../read/sheetCells';
+import type { SheetCells } from '../read/sheetCells';
+import { unitOfText } from '../columns/units';
+import { fold } from '../words/fold';
+import { startsWith } from '../words/lexicon';
+import { isKnownLabel } from './forms';
+import { KIND, Kinds } from './kinds';
+
+/** Where a table stands on its sheet; positions are kept rows. */
+export interface LaidColumn {
+  readonly column: number;
+  readonly header: string;
+  readonly parent: string;
+}
+export interface LaidTable {
+  readonly sheet: SheetCells;
+  /** Last row of the header. */
+  readonly header: number;
+  readonly firstHeader: number;
+  readonly columns: readonly LaidColumn[];
+  readonly body: readonly number[];
+  readonly skipped: readonly Skipped[];
+  /** Texts that stand above it: its title and the headings of its part of the sheet. */
+  readonly titles: readonly string[];
+}
+export interface Skipped {
+  readonly position: number;
+  readonly why: 'total' | 'note' | 'header again' | 'units' | 'opening';
+}
+
+interface Header {
+  readonly first: number;
+  readonly last: number;
+  readonly columns: readonly number[];
+  readonly texts: ReadonlyMap<number, string>;
+  readonly parents: ReadonlyMap<number, string>;
+}
+
+const textAt = (sheet: SheetCells, position: number, column: number): string => {
+  const cell = valueAt(sheet, position, column);
+  return typeof cell === 'string' ? cell.replace(/\s+/g, ' ').trim() : typeof cell === 'number' ? String(cell) : '';
+};
+
+/** Filled cells that stand side by side in a row. */
+function runsOf(kinds: Kinds, position: number): number[][] {
+  const runs: number[][] = [];
+  let current: number[] = [];
+  const width = kinds.sheet.columns.length;
+  for (let column = 0; column <= width; column++) {
+    if (column < width && kinds.at(position, column) !== KIND.blank) current.push(column);
+    else if (current.length > 0) {
+      runs.push(current);
+      current = [];
+    }
+  }
+  return runs;
+}
+
+const isNext = ({ rows }: SheetCells, position: number): boolean =>
+  (rows[position + 1] ?? -9) - (rows[position] ?? 0) === 1;
+
+const LOOK_AHEAD = 8;
+const LEAST_WORDS = 0.7;
+
+/** Numbers such as 1, 2, 3 or days over the columns of a matrix are headings too. */
+function isHeadingLike(kinds: Kinds, position: number, column: number): boolean {
+  const kind = kinds.at(position, column);
+  const text = textAt(kinds.sheet, position, column);
+  if (kind === KIND.word) return !/^[~≈]?\d\d/.test(text);
+  // "No" is nothing in a cell and a number over a column.
+  if (kind === KIND.nothing) return /^(?:n|no|na|nd|so)\.?$|^[#°]$/i.test(text);
+  return kind === KIND.number && /\p{L}/u.test(text) && !/^[~≈]?\d/.test(text);
+}
+
+/** Word cells of a run, or undefined where it cannot be a header: figures among them, texts repeated. */
+function headingCells(kinds: Kinds, position: number, run: readonly number[]): number | undefined {
+  const words = run.filter((column) => isHeadingLike(kinds, position, column)).length;
+  if (words < 2 || words < LEAST_WORDS * run.length) {
+    const isMatrix =
+      run.length >= 3 &&
+      kinds.at(position, run[0] ?? 0) === KIND.word &&
+      run.slice(1).every((column) => kinds.at(position, column) === KIND.number) &&
+      isCounting(kinds, position, run.slice(1));
+    return isMatrix ? run.length : undefined;
+  }
+  return words;
+}
+function isCounting(kinds: Kinds, position: number, columns: readonly number[]): boolean {
+  const list = columns.map((column) => Number(textAt(kinds.sheet, position, column)));
+  return list.length >= 2 && list.every((x, i) => Number.isInteger(x) && (i === 0 || x - (list[i - 1] ?? x) === 1));
+}
+
+/** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
+function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
+  const { sheet } = kinds;
+  let [rows, figures] = [0, 0];
+  for (let p = position + 1; p < sheet.rows.length && rows < LOOK_AHEAD; p++) {
+    if ((sheet.rows[p] ?? 0) - (sheet.rows[p - 1] ?? 0) > 3) break;
+    const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
+    if (filled.length === 0) continue;
+    rows++;
+    const found = filled.filter((column) => kinds.isData(p, column)).length;
+    figures += found;
+    // The first row below must hold a figure: words over words are no header.
+    if (rows === 1 && found === 0) return 0;
+  }
+  return rows === 0 ? 0 : figures / rows;
+}
+
+const FORM_ROWS = 14;
+/** Labels down the first column with values beside them are a form and no table. */
+function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): boolean {
+  const { sheet } = kinds;
+  const [first] = run;
+  if (first === undefined) return false;
+  const labels: string[] = [];
+  let rows = 0;
+  for (let p = position; p < sheet.rows.length && rows < FORM_ROWS; p++) {
+    if (run.every((column) => kinds.at(p, column) === KIND.blank)) continue;
+    rows++;
+    if (kinds.at(p, first) === KIND.word) labels.push(textAt(sheet, p, first));
+  }
+  if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length) return false;
+  const known = labels.filter(isKnownLabel).length;
+  const others = run.slice(1).filter((column) => isKnownLabel(textAt(sheet, position, column))).length;
+  const isKnown = known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
+  return isKnown || (run.length === 2 && others === 0 && isMixed(kinds, position, run[1] ?? 0));
+}
+/** Values of several kinds below each other. */
+function isMixed(kinds: Kinds, position: number, column: number): boolean {
+  const counts = new Map<number, number>();
+  for (let p = position; p < Math.min(kinds.sheet.rows.length, position + FORM_ROWS); p++) {
+    const kind = kinds.at(p, column);
+    if (kind !== KIND.blank) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  }
+  const all = [...counts.values()].reduce((sum, n) => sum + n, 0);
+  return counts.size > 1 && Math.max(...counts.values()) < 0.8 * all;
+}
+
+const isUnits = (kinds: Kinds, position: number, columns: readonly number[]): boolean => {
+  const texts = columns.map((column) => textAt(kinds.sheet, position, column)).filter(Boolean);
+  const units = texts.filter((text) => unitOfText(text.replace(/[()[\]]/g, '')) !== undefined);
+  return texts.length > 0 && units.length >= 0.6 * texts.length;
+};
+
+/** Text of a merged cell that covers this one. */
+function mergedText({ merges, rows, columns }: SheetCells, position: number, column: number): string {
+  const row = rows[position] ?? -1;
+  const area = merges.find((m) => m.top <= row && m.bottom >= row && m.left <= column && m.right >= column);
+  if (!area) return '';
+  const top = rows.indexOf(area.top);
+  const cell = top < 0 ? null : columns[area.left]?.values[top];
+  return typeof cell === 'string' ? cell : '';
+}
+
+/** What stands over each column in the row above: its own words, a merged cell, or the words to the left. */
+function overWords(kinds: Kinds, position: number, columns: readonly number[]): Map<number, string> | undefined {
+  const { sheet } = kinds;
+  const over = new Map<number, string>();
+  let last = '';
+  let spoken = 0;
+  for (const column of columns) {
+    const own = kinds.at(position, column) === KIND.word ? textAt(sheet, position, column) : '';
+    if (own === '' && kinds.isData(position, column)) return undefined;
+    const text = own || mergedText(sheet, position, column);
+    if (own) spoken++;
+    if (text) last = text;
+    if (text || last) over.set(column, text || last);
+  }
+  return spoken > 0 ? over : undefined;
+}
+
+/** The rows above a header that belong to it: group names over several columns. */
+function withParents(kinds: Kinds, header: Header): Header {
+  const { sheet } = kinds;
+  const above = header.first - 1;
+  if (above < 0 || !isNext(sheet, above)) return header;
+  const over = overWords(kinds, above, header.columns);
+  if (!over) return header;
+  const own = header.columns.filter((column) => kinds.at(above, column) === KIND.word);
+  const isTitle = own.length === 1 && own[0] === header.columns[0] && !isSpanned(sheet, above, own[0] ?? 0);
+  const hasGaps = header.columns.some((column) => !header.texts.get(column) && kinds.at(above, column) === KIND.word);
+  if (isTitle && !hasGaps) return header;
+  const isGroups = own.length >= 2 || hasGaps || own.some((column) => isSpanned(sheet, above, column));
+  if (!isGroups) return header;
+  return {
+    ...header,
+    first: above,
+    texts: new Map(header.columns.map((c) => [c, header.texts.get(c) || textAt(sheet, above, c)])),
+    parents: new Map([...over].filter(([c]) => header.texts.get(c))),
+  };
+}
+/** A merged cell over some but not all of a table. */
+const isSpanned = ({ merges, rows }: SheetCells, position: number, column: number): boolean =>
+  merges.some((m) => m.top === rows[position] && m.left === column && m.right > m.left && m.right - m.left < 8);
+
+/** Columns next to the header that hold figures below though nothing stands over them. */
+function widened(kinds: Kinds, position: number, run: readonly number[], others: ReadonlySet<number>): number[] {
+  const columns = [...run];
+  const last = run.at(-1) ?? 0;
+  const isFilledBelow = (column: number): boolean => {
+    let [filled, rows] = [0, 0];
+    for (let p = position + 1; p < kinds.sheet.rows.length && rows < 6; p++) {
+      if (!run.some((c) => kinds.at(p, c) !== KIND.blank)) continue;
+      rows++;
+      if (kinds.at(p, column) !== KIND.blank) filled++;
+    }
+    return rows > 0 && filled >= Math.max(2, 0.5 * rows);
+  };
+  for (let column = last + 1; column <= last + 2 && !others.has(column); column++)
+    if (isFilledBelow(column) && !others.has(column + 1)) columns.push(column);
+    else break;
+  return columns;
+}
+
+/** Columns whose only heading stands in the row above: "Run" beside "Eggs" over "weight" and "number". */
+function underParents(kinds: Kinds, position: number, columns: readonly number[], others: ReadonlySet<number>): number[] {
+  const above = position - 1;
+  const found = [...columns];
+  if (above < 0 || !isNext(kinds.sheet, above)) return found;
+  const isOne = (column: number): boolean =>
+    !others.has(column) &&
+    kinds.at(above, column) === KIND.word &&
+    kinds.at(position, column) === KIND.blank &&
+    hasBelow(kinds, position, column);
+  for (let column = (columns[0] ?? 0) - 1; column >= 0 && isOne(column); column--) found.unshift(column);
+  for (let column = (columns.at(-1) ?? 0) + 1; isOne(column); column++) found.push(column);
+  return found;
+}
+
+/** Runs that a heading left blank cut in two: the column between holds figures like the others. */
+function joinRuns(kinds: Kinds, position: number, runs: readonly number[][]): number[][] {
+  const joined: number[][] = [];
+  for (const run of runs) {
+    const before = joined.at(-1);
+    const gap = before ? (run[0] ?? 0) - (before.at(-1) ?? 0) : 0;
+    const between = before ? (before.at(-1) ?? 0) + 1 : 0;
+    const isCovered = position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, between) === KIND.word;
+    if (before && gap === 2 && (hasBelow(kinds, position, between) || isCovered)) {
+      before.push(between, ...run);
+      continue;
+    }
+    joined.push([...run]);
+  }
+  return joined;
+}
+function hasBelow(kinds: Kinds, position: number, column: number): boolean {
+  let filled = 0;
+  for (let p = position + 1; p < Math.min(kinds.sheet.rows.length, position + 7); p++)
+    if (kinds.at(p, column) !== KIND.blank) filled++;
+  return filled >= 2;
+}
+
+/** Headers that start over without a gap: two tables that touch. */
+function cutRepeats(kinds: Kinds, position: number, run: readonly number[]): number[][] {
+  const same = (a: number, b: number): boolean =>
+    fold(textAt(kinds.sheet, position, a)) === fold(textAt(kinds.sheet, position, b));
+  for (let i = 2; i + 1 < run.length; i++)
+    if (same(run[0] ?? 0, run[i] ?? 0) && same(run[1] ?? 0, run[i + 1] ?? 0))
+      return [run.slice(0, i), ...cutRepeats(kinds, position, run.slice(i))];
+  return [[...run]];
+}
+
+function headersAt(kinds: Kinds, position: number): Header[] {
+  const { sheet } = kinds;
+  const runs = joinRuns(kinds, position, runsOf(kinds, position)).flatMap((run) => cutRepeats(kinds, position, run));
+  const taken = new Set(runs.flat());
+  return runs.flatMap((run): Header[] => {
+    const cells = run.filter((column) => kinds.at(position, column) !== KIND.blank);
+    if (headingCells(kinds, position, cells) === undefined) return [];
+    const hasUnits = isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
+    const last = hasUnits ? position + 1 : position;
+    if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
+    if (looksLikeForm(kinds, position, run)) return [];
+    const texts = new Map(
+      run.map((column) => {
+        const unit = hasUnits ? textAt(sheet, last, column).replace(/[()[\]]/g, '') : '';
+        const text = textAt(sheet, position, column) || mergedText(sheet, position, column);
+        return [column, unit ? `${text} (${unit})` : text] as const;
+      }),
+    );
+    const others = new Set([...taken].filter((c) => !run.includes(c)));
+    const columns = underParents(kinds, position, widened(kinds, last, run, others), others);
+    return [withParents(kinds, { first: position, last, columns, texts, parents: new Map() })];
+  });
+}
+const hasFigures = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
+  columns.some((column) => kinds.isData(position, column));
+
+const TOTALS = ['total_row', 'subtotal_row', 'average_row'] as const;
+const CARRIED = ['carried_forward_row', 'target_plan_row'] as const;
+const DOWN_SUM = /^=\s*(?:SUM|AVERAGE|SUBTOTAL|COUNT|MAX|MIN)\(\s*(?:\d+\s*,\s*)?\$?([A-Z]{1,3})\$?\d+:\$?([A-Z]{1,3})\$?\d+\s*\)$/i;
+
+const DOWN_RANGE = /^=.*\b(?:SUM|AVERAGE|SUBTOTAL)\(.*?\$?([A-Z]{1,3})\$?(\d+):\$?\1\$?(\d+)/i;
+/** A formula that adds up at least two cells of one column above it. */
+const addsDown = (formula: string | undefined): boolean => {
+  const match = formula === undefined ? undefined : (DOWN_SUM.exec(formula) ?? DOWN_RANGE.exec(formula));
+  if (!match) return false;
+  const range = DOWN_RANGE.exec(formula ?? '');
+  return range !== null && Number(range[3]) - Number(range[2]) >= 1;
+};
+
+interface Row {
+  readonly filled: readonly number[];
+  readonly texts: readonly string[];
+  readonly repeats: number;
+  readonly sums: number;
+}
+
+function lookAtRow(kinds: Kinds, position: number, { columns, texts: headings }: Header): Row {
+  const filled: number[] = [];
+  const texts: string[] = [];
+  let [repeats, sums] = [0, 0];
+  for (const column of columns) {
+    if (kinds.at(position, column) === KIND.blank) continue;
+    filled.push(column);
+    if (addsDown(formulaAt(kinds.sheet, position, column))) sums++;
+    if (kinds.at(position, column) !== KIND.word) continue;
+    const text = textAt(kinds.sheet, position, column);
+    texts.push(text);
+    const heading = headings.get(column) ?? '';
+    if (heading !== '' && (text === heading || heading.startsWith(`${text} (`))) repeats++;
+  }
+  return { filled, texts, repeats, sums };
+}
+
+function kindOfRow(kinds: Kinds, position: number, header: Header, dated: number | undefined): Skipped['why'] | 'record' | 'blank' {
+  const { filled, texts, repeats, sums } = lookAtRow(kinds, position, header);
+  if (filled.length === 0) return 'blank';
+  if (repeats >= 2 && repeats >= filled.length / 2) return 'header again';
+  const hasDate = dated !== undefined && kinds.at(position, dated) === KIND.date;
+  const label = texts.slice(0, 2);
+  if (!hasDate && label.some((text) => startsWith(text, TOTALS))) return 'total';
+  if (!hasDate && sums >= 2) return 'total';
+  if (sums >= 1 && !hasDate && dated !== undefined && filled.length <= 0.7 * header.columns.length) return 'total';
+  if (label.some((text) => startsWith(text, CARRIED)) && filled.length < header.columns.length) return 'opening';
+  if (texts.length >= 2 && isUnits(kinds, position, filled)) return 'units';
+  const figures = filled.filter((column) => kinds.isData(position, column)).length;
+  if (header.columns.length > 3 && filled.length <= 2 && (figures === 0 || filled.length === 1)) return 'note';
+  return figures === 0 && filled.length <= 0.4 * header.columns.length ? 'note' : 'record';
+}
+
+/** The first column that mostly holds dates. */
+function datedColumn(kinds: Kinds, header: Header, to: number): number | undefined {
+  return header.columns.find((column) => {
+    let [filled, dates] = [0, 0];
+    for (let p = header.last + 1; p < Math.min(to, header.last + 60); p++) {
+      const kind = kinds.at(p, column);
+      if (kind === KIND.blank) continue;
+      filled++;
+      if (kind === KIND.date) dates++;
+    }
+    return filled >= 2 && dates >= 0.6 * filled;
+  });
+}
+
+function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
+  const { sheet } = kinds;
+  const body: number[] = [];
+  const skipped: Skipped[] = [];
+  const dated = datedColumn(kinds, header, to);
+  for (let position = header.last + 1; position < to; position++) {
+    const kind = kindOfRow(kinds, position, header, dated);
+    if (kind === 'record') body.push(position);
+    else if (kind !== 'blank') skipped.push({ position, why: kind });
+  }
+  if (body.length === 0) return undefined;
+  return {
+    sheet,
+    header: header.last,
+    firstHeader: header.first,
+    body,
+    skipped,
+    columns: header.columns.map((column) => ({
+      column,
+      header: header.texts.get(column) ?? '',
+      parent: header.parents.get(column) ?? '',
+    })),
+    titles: titlesOf(kinds, header),
+  };
+}
+
+function titlesOf(kinds: Kinds, header: Header): string[] {
+  const titles: string[] = [];
+  for (let p = header.first - 1; p >= Math.max(0, header.first - 4); p--) {
+    const row = runsOf(kinds, p).flat();
+    if (row.length > 3 || row.some((column) => kinds.isData(p, column))) break;
+    titles.push(...row.map((column) => textAt(kinds.sheet, p, column)));
+  }
+  return titles;
+}
+
+const NEAR_TOP = 80;
+/** Deep in a long table only a row without figures can be a header: the first filled cells tell. */
+function mayBeHeader(kinds: Kinds, position: number): boolean {
+  if (position < NEAR_TOP) return true;
+  let checked = 0;
+  for (let column = 0; column < kinds.sheet.columns.length && checked < 4; column++) {
+    if (kinds.at(position, column) === KIND.blank) continue;
+    checked++;
+    if (kinds.isData(position, column)) return false;
+  }
+  return true;
+}
+
+const overlaps = (a: Header, b: Header): boolean => a.columns.some((column) => b.columns.includes(column));
+const isSame = (a: Header, b: Header): boolean =>
+  [...a.texts].every(([column, text]) => text === '' || (b.texts.get(column) ?? '') === text);
+
+/** All tables of a sheet that have their headers in a row. */
+export function layTables(sheet: SheetCells): LaidTable[] {
+  const kinds = new Kinds(sheet);
+  const headers: Header[] = [];
+  for (let position = 0; position < sheet.rows.length; position++) {
+    if (!mayBeHeader(kinds, position)) continue;
+    const found = headersAt(kinds, position).filter((one) => {
+      const before = headers.filter((other) => overlaps(one, other)).at(-1);
+      return !before || (!isSame(one, before) && one.first > before.last && isNewHeader(kinds, one, before));
+    });
+    headers.push(...found);
+    if (found.length > 0) position = Math.max(position, ...found.map(({ last }) => last));
+  }
+  return headers.flatMap((header) => {
+    const next = headers
+      .filter((other) => other.first > header.last && overlaps(header, other))
+      .reduce((least, other) => Math.min(least, other.first), sheet.rows.length);
+    return laid(kinds, header, withoutTitle(kinds, header, next, sheet.rows.length)) ?? [];
+  });
+}
+
+/**
+ * A row of words inside a table is a header of its own only when it covers most of its columns or a gap or
+ * title parts it from what stands above.
+ */
+function isNewHeader(kinds: Kinds, one: Header, before: Header): boolean {
+  const { sheet } = kinds;
+  const isParted = !isNext(sheet, one.first - 1) || runsOf(kinds, one.first - 1).flat().length <= 2;
+  const wide = one.columns.length >= 0.7 * before.columns.length;
+  // Rows of names and remarks in a register: the column already held words.
+  const worded = one.columns.filter((column) => isWordy(kinds, before, column)).length;
+  return (isParted || wide) && worded < 0.7 * one.columns.length;
+}
+function isWordy(kinds: Kinds, { last }: Header, column: number): boolean {
+  let [filled, words] = [0, 0];
+  for (let p = last + 1; p < Math.min(kinds.sheet.rows.length, last + 12); p++) {
+    const kind = kinds.at(p, column);
+    if (kind === KIND.blank) continue;
+    filled++;
+    if (kind === KIND.word) words++;
+  }
+  return filled > 0 && words >= 0.6 * filled;
+}
+
+/** The title of the next table is no row of this one. */
+function withoutTitle(kinds: Kinds, header: Header, next: number, end: number): number {
+  if (next === end) return next;
+  let to = next;
+  while (to - 1 > header.last) {
+    const filled = header.columns.filter((column) => kinds.at(to - 1, column) !== KIND.blank);
+    if (filled.length > 1 || filled.some((column) => kinds.isData(to - 1, column))) break;
+    to--;
+  }
+  return to;
+}
