@@ -24,7 +24,9 @@ export interface NeutralColumn {
 }
 export interface NeutralFinding {
   readonly sheet: string;
+  /** The cell to look at, first where several could be the wrong one. */
   readonly cell: string;
+  readonly cells?: readonly string[];
   readonly level: 'info' | 'warning' | 'error';
   readonly kind: string;
   readonly text: string;
@@ -75,9 +77,10 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
       }));
     }),
     findings: groups.flatMap(({ findings }) =>
-      findings.map(({ place, severity, rule, sentence }) => ({
+      findings.map(({ place, or, severity, rule, sentence }) => ({
         sheet: place.sheet,
         cell: place.cell,
+        ...(or ? { cells: [place.cell, ...or.filter(({ sheet }) => sheet === place.sheet).map(({ cell }) => cell)] } : {}),
         level: LEVELS[severity],
         kind: rule,
         text: sentence,

@@ -1,7 +1,7 @@
 import { columnLetters } from '../sheet/formula/address';
 import type { FieldName, NumericField, TextField } from './fields';
 import { fieldSpec, isTextField } from './fields';
-import type { CellRun } from './columns/content';
+import type { CellRun, Content } from './columns/content';
 import { runOf } from './columns/content';
 import type { FormCell, FormRecord } from './shape/forms';
 import { layForms } from './shape/forms';
@@ -9,6 +9,7 @@ import type { LaidTable, Skipped } from './shape/tables';
 import { layTables } from './shape/tables';
 import type { Link } from './meaning/links';
 import type { Correction, MappedColumn } from './columns/mapping';
+import type { Recognised } from './columns/recognise';
 import { recognise } from './columns/recognise';
 import type { ReadNumbers } from './columns/values';
 import { readNumbers, readTexts } from './columns/values';
@@ -19,6 +20,7 @@ import { cellName, valueAt } from './read/sheetCells';
 import type { RecordPlace } from './schema';
 import type { Cell } from '../base/values';
 import { dayParts } from '../units/dates';
+import { conceptsOf } from './words/lexicon';
 
 /** Where a record's cell of a column stands. */
 export interface Spot {
@@ -31,6 +33,10 @@ export interface Spot {
 export interface ReadColumn {
   readonly header: string;
   readonly plain: Float64Array;
+  /** Dates, clock times or both, where most cells are; shares of a day where only the clock is said. */
+  readonly moments: ReadNumbers | undefined;
+  readonly content: Content;
+  readonly run: CellRun;
   readonly spot: (record: number) => Spot | undefined;
 }
 
@@ -66,6 +72,37 @@ export const hasField = (table: RecordTable, field: FieldName): boolean =>
 export const columnOf = (table: RecordTable, field: FieldName): MappedColumn | undefined =>
   table.mapping.find((one) => one.field === field);
 
+/** Dates and hours of a column of which most cells hold one, whatever it means. */
+function momentsOf(run: CellRun, content: Content, { decimal, order, field }: MappedColumn, year: number): ReadNumbers | undefined {
+  const usable = content.filled - content.errors;
+  const isMoment = field !== undefined && fieldSpec(field).kind === 'moment';
+  const share = (content.dates + content.clocks + (isMoment ? content.digitClocks : 0)) / Math.max(1, usable);
+  if (usable < 2 || (!isMoment && share < 0.6)) return undefined;
+  return readNumbers(run, { field: isMoment ? field : 'clock', unit: undefined, decimal, order, year });
+}
+
+const columnsRead = (
+  { mapping, plain, contents }: Recognised,
+  runs: readonly CellRun[],
+  year: number,
+  spotAt: (column: number) => (record: number) => Spot | undefined,
+): ReadColumn[] =>
+  mapping.flatMap((mapped, i) => {
+    const [run, content, numbers] = [runs[i], contents[i], plain[i]];
+    return run && content && numbers
+      ? [
+          {
+            header: mapped.header,
+            plain: numbers,
+            content,
+            run,
+            moments: momentsOf(run, content, mapped, year),
+            spot: spotAt(i),
+          },
+        ]
+      : [];
+  });
+
 type Values = Pick<RecordTable, 'numbers' | 'texts' | 'read'>;
 
 function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], year: number): Values {
@@ -83,7 +120,36 @@ function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], ye
     }
   }
   joinClocks(numbers, read);
+  nameMaterial(mapping, runs, texts);
   return { numbers, texts, read };
+}
+
+const MATERIALS = new Map([
+  ['baking_soda', 'baking soda'],
+  ['soda_ash', 'soda ash'],
+  ['agricultural_lime', 'agricultural lime'],
+  ['hydrated_lime', 'hydrated lime'],
+  ['quicklime', 'quicklime'],
+]);
+function materialIn(text: string): string | undefined {
+  const named = [...conceptsOf(text)].filter(([concept, score]) => MATERIALS.has(concept) && score > 0.45);
+  const [best] = named.sort((a, b) => b[1] - a[1]);
+  return best && MATERIALS.get(best[0]);
+}
+/** Products under the names the rules of water know; where no column names one, the heading of the dose may. */
+function nameMaterial(
+  mapping: readonly MappedColumn[],
+  runs: readonly CellRun[],
+  texts: Partial<Record<TextField, readonly string[]>>,
+): void {
+  if (texts.material) {
+    texts.material = texts.material.map((text) => (text === '' ? text : (materialIn(text) ?? text)));
+    return;
+  }
+  const i = mapping.findIndex(({ field }) => field === 'materialDose');
+  const { header = '', parent = '' } = mapping[i] ?? {};
+  const named = i < 0 ? undefined : (materialIn(`${parent} ${header}`) ?? (/[a-z]/i.test(header) ? undefined : ''));
+  if (named) texts.material = Array.from({ length: runs[0]?.length ?? 0 }, () => named);
 }
 
 function tableOfRows(laid: LaidTable, corrections: readonly Correction[], year: number): RecordTable {
@@ -95,7 +161,8 @@ function tableOfRows(laid: LaidTable, corrections: readonly Correction[], year: 
     parent,
     run: runs[i] ?? runOf(sheet, column, body),
   }));
-  const { mapping, plain, links } = recognise(sheet.name, unread, corrections, laid.titles);
+  const read = recognise(sheet.name, unread, corrections, laid.titles);
+  const { mapping, links } = read;
   const columnOfField = new Map(
     mapping.flatMap(({ field, isRepeated }, i) =>
       field && !isRepeated ? [[field, columns[i]?.column ?? 0] as const] : [],
@@ -109,10 +176,10 @@ function tableOfRows(laid: LaidTable, corrections: readonly Correction[], year: 
     mapping,
     rows: laid,
     links,
-    columns: columns.map(({ column, header }, i) => ({
-      header,
-      plain: plain[i] ?? new Float64Array(0),
-      spot: (record) => ({ sheet, position: body[record] ?? 0, column }),
+    columns: columnsRead(read, runs, year, (i) => (record) => ({
+      sheet,
+      position: body[record] ?? 0,
+      column: columns[i]?.column ?? 0,
     })),
     ...valuesOf(mapping, runs, year),
     spot: (record, field) => {
@@ -149,7 +216,7 @@ function tableOfForms(
       return spot?.sheet.columns[spot.column]?.dates[spot.position] === 1;
     },
   }));
-  const { mapping, plain, links } = recognise(
+  const read = recognise(
     forms[0]?.sheet.name ?? '',
     keys.map((key, i) => ({
       name: labels.get(key)?.label ?? key,
@@ -159,6 +226,7 @@ function tableOfForms(
     })),
     corrections,
   );
+  const { mapping, links } = read;
   const keyOfField = new Map(
     mapping.flatMap(({ field }, i) => (field ? [[field, keys[i] ?? ''] as const] : [])),
   );
@@ -169,11 +237,7 @@ function tableOfForms(
     mapping,
     rows: undefined,
     links,
-    columns: keys.map((key, i) => ({
-      header: labels.get(key)?.label ?? key,
-      plain: plain[i] ?? new Float64Array(0),
-      spot: (record) => spotOf(record, key),
-    })),
+    columns: columnsRead(read, runs, year, (i) => (record) => spotOf(record, keys[i] ?? '')),
     ...valuesOf(mapping, runs, year),
     spot: (record, field) => {
       const key = keyOfField.get(field);

@@ -126,6 +126,8 @@ class Tally {
         return;
       }
       this.count(value);
+      // 22.30 is half past ten or a number with two decimals.
+      if (/^\s*\d{1,2}\.[0-5]\d\s*$/.test(text) && value < 24) this.digitClocks++;
       if (unit !== '') this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
       if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
       else if (isOpenToBoth(text)) this.hasOpenNumbers = true;

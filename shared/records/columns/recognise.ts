@@ -31,6 +31,7 @@ export interface Recognised {
   readonly mapping: readonly MappedColumn[];
   /** Numbers of every column as typed, its unit left alone; NaN where none is read. */
   readonly plain: readonly Float64Array[];
+  readonly contents: readonly Content[];
   readonly links: readonly Link[];
 }
 
@@ -85,7 +86,7 @@ function byCompany(looked: readonly Looked[]): void {
   for (const { candidates } of looked) {
     for (const one of candidates) {
       const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
-      one.score += Math.min(0.6, 0.15 * most);
+      one.score += Math.min(1, 0.22 * most);
     }
     candidates.sort((a, b) => b.score - a.score);
   }
@@ -431,5 +432,5 @@ export function recognise(
       isRepeated: true,
     };
   });
-  return { mapping, plain, links };
+  return { mapping, plain, contents, links };
 }

@@ -7,6 +7,8 @@ export interface Finding {
   readonly place: RecordPlace;
   /** Other cells the judgement rests on. */
   readonly related: readonly RecordPlace[];
+  /** Cells that could be the wrong one nearly as well as the place. */
+  readonly or?: readonly RecordPlace[];
   readonly sentence: string;
   readonly seen: string;
   readonly expected: string;

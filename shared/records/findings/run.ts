@@ -35,7 +35,12 @@ class Collector {
     readonly where: string,
   ) {}
 
-  add(place: Spot, related: readonly Spot[], verdict: Omit<Verdict, 'field' | 'with'>): void {
+  add(
+    place: Spot,
+    related: readonly Spot[],
+    verdict: Omit<Verdict, 'field' | 'with'>,
+    or: readonly Spot[] = [],
+  ): void {
     if (this.findings.length >= MOST_KEPT) {
       this.more++;
       return;
@@ -46,6 +51,7 @@ class Collector {
       severity: severity ?? this.rule.severity,
       place: placeOf(place),
       related: related.map(placeOf),
+      ...(or.length > 0 ? { or: or.map(placeOf) } : {}),
       sentence,
       seen,
       expected,
@@ -60,7 +66,7 @@ class Collector {
           ? ((verdict.field && table.spot(verdict.record, verdict.field)) ?? table.home(verdict.record))
           : undefined;
       const spot = verdict.spot ?? own;
-      if (spot) this.add(spot, verdict.related ?? [], verdict);
+      if (spot) this.add(spot, verdict.related ?? [], verdict, verdict.or);
     }
   }
 }

@@ -41,7 +41,6 @@ export const PATTERNS: readonly Pattern[] = [
   product('doseSecond', 'femaleWeight', 'rateSecond'),
   product('degreeHours', 'temperature', 'latency'),
   product('biomass', 'fish', 'weight'),
-  product('biomass', 'alive', 'weight'),
   product('feed', 'biomass', 'ration'),
   product('sampleWeight', 'sampleCount', 'weight'),
   product('treatAmount', 'volume', 'treatRate'),
