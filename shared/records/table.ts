@@ -20,6 +20,7 @@ import { cellName, valueAt } from './read/sheetCells';
 import type { RecordPlace } from './schema';
 import type { Cell } from '../base/values';
 import { dayParts } from '../units/dates';
+import { UNSAID } from './rules/water';
 import { conceptsOf } from './words/lexicon';
 
 /** Where a record's cell of a column stands. */
@@ -116,7 +117,8 @@ function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], ye
     else {
       const got = readNumbers(run, { field, unit, decimal, order, times, year });
       read[field] = got;
-      numbers[field] = got.values;
+      // Milligrams and units of a hormone cannot be judged as millilitres; ratios of the farm judge them.
+      if (!(IN_MILLILITRES.has(field) && unit !== undefined && !unit.startsWith('mL'))) numbers[field] = got.values;
     }
   }
   joinClocks(numbers, read);
@@ -124,6 +126,7 @@ function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], ye
   return { numbers, texts, read };
 }
 
+const IN_MILLILITRES: ReadonlySet<string> = new Set(['hormoneDose', 'hormoneVolume', 'doseFirst', 'doseSecond', 'rateFirst', 'rateSecond']);
 const MATERIALS = new Map([
   ['baking_soda', 'baking soda'],
   ['soda_ash', 'soda ash'],
@@ -148,7 +151,8 @@ function nameMaterial(
   }
   const i = mapping.findIndex(({ field }) => field === 'materialDose');
   const { header = '', parent = '' } = mapping[i] ?? {};
-  const named = i < 0 ? undefined : (materialIn(`${parent} ${header}`) ?? (/[a-z]/i.test(header) ? undefined : ''));
+  if (i < 0) return;
+  const named = materialIn(`${parent} ${header}`) ?? (/soda|dose|product/i.test(header) ? undefined : UNSAID);
   if (named) texts.material = Array.from({ length: runs[0]?.length ?? 0 }, () => named);
 }
 

@@ -51,6 +51,10 @@ export interface Content {
   readonly unit: string | undefined;
   readonly decimal: Decimal | undefined;
   readonly hasOpenNumbers: boolean;
+  /** At least two numbers have one mark and three digits behind it, and no number says otherwise. */
+  readonly isOpenAlways: boolean;
+  /** The decimal mark if that mark parts thousands. */
+  readonly thousands: Decimal | undefined;
   readonly order: DateOrder | undefined;
   readonly hasMixedOrders: boolean;
   readonly hasEitherDates: boolean;
@@ -73,6 +77,8 @@ class Tally {
   readonly orders = new Map<DateOrder, number>();
   readonly units = new Map<string, number>();
   hasOpenNumbers = false;
+  open = 0;
+  openMark: Decimal | undefined;
   hasEitherDates = false;
 
   constructor(private readonly fallback: Decimal) {}
@@ -130,7 +136,11 @@ class Tally {
       if (/^\s*\d{1,2}\.[0-5]\d\s*$/.test(text) && value < 24) this.digitClocks++;
       if (unit !== '') this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
       if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
-      else if (isOpenToBoth(text)) this.hasOpenNumbers = true;
+      else if (isOpenToBoth(text)) {
+        this.hasOpenNumbers = true;
+        this.open++;
+        this.openMark = text.includes('.') ? ',' : '.';
+      }
     }
   }
 }
@@ -157,6 +167,8 @@ export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
     stamps,
     digitClocks: clocks > 0 || digitClocks >= 0.8 * numbers ? digitClocks : 0,
     hasOpenNumbers,
+    isOpenAlways: tally.open >= 2 && tally.decimals.size === 0,
+    thousands: tally.openMark,
     hasEitherDates,
     middle: sorted[sorted.length >> 1] ?? NaN,
     high: sorted[Math.floor(0.95 * (sorted.length - 1))] ?? NaN,

@@ -14,7 +14,7 @@ interface Shape {
 const BEFORE =
   /^(?:(?:ca|c|about|abt|approx|approximately|around|env|environ|aprox|cerca de|est|lk|kira-kira|sekitar|hampir|over|takriban|kusan|pray|hon|khoang)\.?\s*|[~≈±><]\s*|(?:tk|rs|rp|rm|fcfa|f cfa|cfa|ksh|kes|ugx|ush|tsh|tzs|ghs|gh₵|ngn|usd|mzn|mt|kz|bs|s\/)\.?\s*(?=\d)|(?:r\$|us\$|[$€£₦₹৳₵#])\s*|n(?=\d))+/i;
 const SHAPE = /^([+\-−])?\s*(\d[\d.,'’\s\u00a0\u202f]*|[.,]\d+)\s*([^\d\s].*)?$/;
-const MONEY_TAIL = /^(?:\/[-=]|(?:f ?cfa|tk|rs|rp|ksh|ugx|tsh|taka|naira|cfa|xaf|xof|[$€£₦₹৳₵])\.?)$/i;
+const MONEY_TAIL = /^(?:\/[-=]|(?:f ?cfa|f|frs|tk|rs|rp|ksh|ugx|tsh|taka|naira|cfa|xaf|xof|[$€£₦₹৳₵])\.?)$/i;
 const TIMES: readonly (readonly [RegExp, number])[] = [
   [/^(?:k|mil|mille|rb|ribu|thousand|hazar|hajar|elfu|nghin|ngan)(?=\s|$)/i, 1e3],
   [/^(?:lakhs?|lacs?|লাখ)(?=\s|$)/i, 1e5],

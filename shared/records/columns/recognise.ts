@@ -6,6 +6,7 @@ import { evidenceOf, fitOfRange, scoreOf } from '../meaning/fit';
 import { FAMILIES } from '../meaning/families';
 import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
+import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
 import type { Pattern } from '../meaning/patterns';
 import { PATTERNS } from '../meaning/patterns';
@@ -75,6 +76,7 @@ function lookAt(unread: Unread, content: Content): Looked {
 
 const isClaim = ({ words, score }: Candidate): boolean => words >= LEAST_WORDS && score >= LEAST_SCORE;
 
+const MONEY = new Set<FieldName>(['amount', 'income', 'expense', 'priceEach', 'priceThousand', 'unitPrice', 'deposit', 'paid', 'due', 'dueRunning', 'balance']);
 /** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
 function byCompany(looked: readonly Looked[]): void {
   const present = new Map<string, number>();
@@ -83,10 +85,11 @@ function byCompany(looked: readonly Looked[]): void {
     if (!best || best.words < 0.7 || !isClaim(best)) continue;
     for (const family of FAMILIES.of(best.field)) present.set(family, (present.get(family) ?? 0) + 1);
   }
-  for (const { candidates } of looked) {
+  for (const { candidates, evidence } of looked) {
     for (const one of candidates) {
       const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
       one.score += Math.min(1, 0.22 * most);
+      if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;
     }
     candidates.sort((a, b) => b.score - a.score);
   }
@@ -220,6 +223,8 @@ function decimalOf(
       because: content.decimal === ',' ? 'numbers are written with a decimal comma' : undefined,
     };
   if (!content.hasOpenNumbers) return { decimal: elsewhere ?? '.', because: undefined };
+  if (content.isOpenAlways && content.thousands && field && fieldSpec(field).isCount)
+    return { decimal: content.thousands, because: 'every number has three digits behind its mark: the mark parts thousands' };
   if (elsewhere)
     return {
       decimal: elsewhere,
@@ -378,6 +383,42 @@ function byContent(looked: readonly Looked[], given: Map<Looked, Candidate>): vo
     given.set(dated, { field: 'date', score: LEAST_SCORE, words: 0, because: 'nearly every cell holds a date' });
 }
 
+const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
+  dead: 'deadRunning',
+  deadTotal: 'deadRunning',
+  due: 'dueRunning',
+};
+const TOTAL_OF: Readonly<Partial<Record<FieldName, FieldName>>> = { dead: 'deadTotal', feed: 'feedTotal' };
+/** What a column must be because of what it adds up: the sum over tanks, the sum up to this day. */
+function byStructure(
+  links: readonly Link[],
+  looked: readonly Looked[],
+  given: ReadonlyMap<Looked, Candidate>,
+  matrix: Matrix,
+): Map<number, Candidate> {
+  const built = new Map<number, Candidate>();
+  const claim = (column: number, field: FieldName): void => {
+    built.set(column, { field, score: 3, words: 1, because: 'the numbers of the table bear it out' });
+  };
+  for (const { kind, isRunning, inputs, signs, result } of links) {
+    const isPlainSum = kind === 'sum' && !isRunning && signs.every((sign) => sign === 1);
+    const total = matrix.field && TOTAL_OF[matrix.field];
+    if (isPlainSum && total && inputs.length >= 2 && inputs.every((one) => matrix.columns.has(one)) && !matrix.columns.has(result))
+      claim(result, total);
+  }
+  const fieldOf = (column: number): FieldName | undefined => {
+    const one = looked[column];
+    return built.get(column)?.field ?? (one && given.get(one)?.field);
+  };
+  for (const { kind, isRunning, inputs, signs, result } of links) {
+    const [first] = inputs;
+    const running = first === undefined ? undefined : RUNNING_OF[fieldOf(first) ?? 'note'];
+    if (kind === 'sum' && isRunning && inputs.length === 1 && signs[0] === 1 && running && fieldOf(result) !== running)
+      claim(result, running);
+  }
+  return built;
+}
+
 function contentsOf(columns: readonly Unread[]): { readonly contents: Content[]; readonly elsewhere: Elsewhere } {
   const first = columns.map(({ run }) => contentOf(run));
   const elsewhere = {
@@ -386,7 +427,8 @@ function contentsOf(columns: readonly Unread[]): { readonly contents: Content[];
   };
   const contents = columns.map(({ run }, i) => {
     const content = first[i] ?? contentOf(run);
-    return content.hasOpenNumbers && (content.decimal ?? elsewhere.decimal) === ',' ? contentOf(run, ',') : content;
+    const mark = content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal;
+    return content.hasOpenNumbers && mark === ',' ? contentOf(run, ',') : content;
   });
   return { contents, elsewhere };
 }
@@ -403,7 +445,7 @@ export function recognise(
   const saidFor = new Map(looked.map((one) => [one, correctionFor(corrections, sheet, one.unread.header)]));
   const said = new Set([...saidFor.values()].map((one) => one?.field));
   const plain = looked.map(({ unread, content }) =>
-    plainNumbers(unread.run, content.decimal ?? elsewhere.decimal ?? '.'),
+    plainNumbers(unread.run, content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal ?? '.'),
   );
   const length = columns[0]?.run.length ?? 0;
   const links = findLinks(plain, length);
@@ -420,7 +462,10 @@ export function recognise(
   byLinks(links, free);
   const given = assign(free);
   byContent(free, given);
+  const built = byStructure(links, free, given, matrix);
   const mapping = free.map((one, i): MappedColumn => {
+    const shaped = built.get(i);
+    if (shaped && !saidFor.get(looked[i] as Looked)) return { ...mapped(one, shaped, undefined, elsewhere), confidence: 0.85 };
     const found = mapped(one, given.get(one), saidFor.get(looked[i] as Looked), elsewhere);
     if (!matrix.columns.has(i) || found.isCorrected) return found;
     return {

@@ -3,7 +3,7 @@ import type { FieldName } from '../fields';
 /** Meanings that are met together in one table. */
 const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
   spawning: [
-    'run', 'date', 'species', 'female', 'male', 'preparation', 'femaleWeight', 'maleWeight', 'females', 'males',
+    'serial', 'run', 'date', 'species', 'female', 'male', 'preparation', 'femaleWeight', 'maleWeight', 'females', 'males',
     'hormoneDose', 'hormoneVolume', 'doseFirst', 'doseSecond', 'rateFirst', 'rateSecond', 'injected', 'injectedOn',
     'injectedFirst', 'stripped', 'strippedOn', 'latency', 'degreeHours', 'temperature', 'eggWeight', 'eggVolume',
     'eggsPerGram', 'eggsPerMl', 'eggs', 'eggYield', 'fertilisedAt', 'sampleSize', 'sampleGood', 'fertilised',
@@ -15,8 +15,8 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
   stock: ['date', 'vat', 'opening', 'stocked', 'movedIn', 'movedOut', 'dead', 'sold', 'closing', 'alive', 'fish', 'deadRunning', 'deadTotal'],
   rearing: ['date', 'week', 'vat', 'fish', 'stocked', 'alive', 'weight', 'length', 'biomass', 'feed', 'feedType', 'feedTotal', 'ration', 'meals', 'sampleCount', 'sampleWeight', 'days', 'survival', 'dead', 'growthRate', 'conversion', 'startWeight', 'endWeight'],
   grading: ['date', 'vat', 'graded', 'gradeSmall', 'gradeMiddle', 'gradeBig', 'gradeCull'],
-  sales: ['date', 'receipt', 'customer', 'sold', 'size', 'priceEach', 'priceThousand', 'amount', 'deposit', 'paid', 'due', 'dueRunning', 'deliveryDate'],
-  cash: ['date', 'receipt', 'category', 'description', 'income', 'expense', 'balance'],
+  sales: ['serial', 'date', 'receipt', 'customer', 'sold', 'size', 'priceEach', 'priceThousand', 'amount', 'deposit', 'paid', 'due', 'dueRunning', 'deliveryDate'],
+  cash: ['serial', 'month', 'date', 'receipt', 'category', 'description', 'income', 'expense', 'balance'],
   purchase: ['date', 'description', 'quantity', 'unitPrice', 'amount', 'packWeight'],
   brood: ['female', 'sex', 'species', 'origin', 'status', 'femaleWeight', 'weight', 'length', 'date'],
 };

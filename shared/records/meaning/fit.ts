@@ -73,7 +73,17 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
   const unit = heading.unit ?? (hasParent ? above.unit : undefined) ?? unitOfText(inCells ?? '');
   for (const [name, field, worth] of TELLING)
     if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
+  sizeClasses(header, words);
   return { heading, joined, marks: marksIn(hasParent ? `${parent} ${header}` : header), unit, words };
+}
+
+/** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
+function sizeClasses(header: string, words: Map<FieldName, number>): void {
+  const text = header.trim();
+  if (!/^[<>≤≥]?\s*\d+(?:[.,]\d+)?\s*(?:[-–+]\s*\d*(?:[.,]\d+)?)?\s*(?:g|gr|cm|mm|inch|in|\+)?$/i.test(text)) return;
+  if (/^[<≤]/.test(text)) words.set('gradeSmall', 0.8);
+  else if (/^[>≥]|\+$/.test(text)) words.set('gradeBig', 0.8);
+  else if (/\d\s*[-–]\s*\d/.test(text)) words.set('gradeMiddle', 0.8);
 }
 
 /** Marks a meaning needs, and what their lack costs; marks that speak against it. */
@@ -137,6 +147,7 @@ function markFit(field: FieldName, marks: ReadonlySet<Mark>): number {
   if (!rule) return 0;
   let fit = 0;
   if (rule.needs) fit += marks.has(rule.needs) ? 0.8 : -(rule.cost ?? 1);
+  if (field.startsWith('grade') && marks.size === 0) fit = 0;
   for (const mark of rule.against ?? []) if (marks.has(mark)) fit -= 0.8;
   for (const mark of rule.likes ?? []) if (marks.has(mark)) fit += 0.25;
   return fit;
@@ -192,14 +203,17 @@ const CLOCK_ONLY: readonly FieldName[] = ['clock', 'startTime', 'endTime'];
 const SERIAL_LOW = 30_000;
 const SERIAL_HIGH = 80_000;
 
-function momentFit(field: FieldName, content: Content): number {
+function momentFit(field: FieldName, content: Content, marks: ReadonlySet<Mark>): number {
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
   const serials = content.middle > SERIAL_LOW && content.middle < SERIAL_HIGH ? content.numbers : 0;
-  const dates = content.dates + serials;
+  const dates = content.dates + (content.high < 1.15 * content.middle && content.fractions < 0.9 ? serials : 0);
   const clocks = content.clocks + content.digitClocks;
+  // 150 is a number; ten to two only where the heading speaks of time.
+  const isOnlyDigits = content.digitClocks > 0 && content.clocks === 0 && !marks.has('time');
   const share = Math.min(1, (dates + clocks) / usable);
   if (share < 0.4) return -4;
+  if (isOnlyDigits && dates === 0 && content.middle < 700) return -1.5;
   const isDated = dates >= clocks;
   const isStamped = content.stamps > 0.3 * usable;
   if (DATE_ONLY.includes(field)) return isDated ? 0.3 - (isStamped && field.endsWith('On') ? 0.6 : 0) : -3;
@@ -231,7 +245,7 @@ export function scoreOf(field: FieldName, evidence: Evidence, content: Content):
     kind === 'number'
       ? numberFit(field as NumericField, evidence, content)
       : kind === 'moment'
-        ? momentFit(field, content)
+        ? momentFit(field, content, evidence.marks)
         : textFit(field, content);
   return (
     WORDS_WEIGH * (words >= LEAST_WORDS ? words : 0) + fit + unitFit(field, evidence.unit) + markFit(field, evidence.marks)

@@ -221,15 +221,21 @@ function blockSum(sampled: readonly (readonly number[])[], usable: readonly numb
   return undefined;
 }
 
-function sums(columns: readonly Numbers[], sampled: readonly (readonly number[])[], usable: readonly number[], first: number): Link[] {
+function sums(
+  columns: readonly Numbers[],
+  sampled: readonly (readonly number[])[],
+  usable: readonly number[],
+  /** Columns with a few numbers only: they may be terms of a sum. */
+  rare: readonly number[],
+  first: number,
+): Link[] {
   const head = Math.min(SAMPLE, columns[usable[0] ?? 0]?.length ?? 0);
   // Running sums need rows that follow each other.
   const inOrder = columns.map((list) => Array.from({ length: head }, (_, i) => at(list, i + first)));
   return usable.flatMap((result): Link[] => {
-    const place = usable.indexOf(result);
-    const others = usable.filter((column) => column !== result);
-    const around = [...others]
-      .sort((a, b) => Math.abs(usable.indexOf(a) - place + 0.1) - Math.abs(usable.indexOf(b) - place + 0.1))
+    const around = [...usable, ...rare]
+      .filter((column) => column !== result)
+      .sort((a, b) => Math.abs(a - result + 0.1) - Math.abs(b - result + 0.1))
       .slice(0, MOST_TERMS);
     const plain = bestSum(sampled, result, around, undefined) ?? (usable.length > MOST_TERMS ? blockSum(sampled, usable, result) : undefined);
     const before = [NaN, ...(inOrder[result] ?? []).slice(0, -1)];
@@ -273,11 +279,12 @@ export function findLinks(columns: readonly Numbers[], length: number): Link[] {
     .map((list, i) => ({ i, n: list.filter((x) => !Number.isNaN(x)).length, list }))
     .filter(({ n, list }) => n >= LEAST_ROWS && list.some((x) => x !== 0 && !Number.isNaN(x)))
     .map(({ i }) => i);
+  const rare = sampled.flatMap((list, i) => (!usable.includes(i) && list.some((x) => x > 0) ? [i] : []));
   const changing = usable.filter((i) => varies(sampled[i] ?? []));
   const few = changing.slice(0, MOST_COLUMNS);
   return [
     ...products(sampled, few),
-    ...sums(columns, sampled, usable.slice(0, 80), 0),
+    ...sums(columns, sampled, usable.slice(0, 80), rare, 0),
     ...carries(columns, few, length),
     ...parts(sampled, few),
   ].sort((a, b) => b.holds / b.tried - a.holds / a.tried);

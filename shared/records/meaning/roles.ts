@@ -110,7 +110,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   vatsInUse: { concepts: {}, units: ['count'], isWhole: true, is: 'vats_used' },
   vatsOwned: { concepts: {}, units: ['count'], isWhole: true, is: 'vats_owned' },
 
-  serial: { concepts: { serial: 1 }, is: 'serial' },
+  serial: { concepts: { serial: 1.1 }, is: 'serial' },
   receipt: { concepts: { receipt: 1 }, is: 'receipt' },
   month: { concepts: { month: 1, date: 0.3 }, is: 'month' },
   week: { concepts: { week: 1 }, is: 'week' },
@@ -127,7 +127,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   endTime: { concepts: { end_time: 1 }, is: 'end_time' },
   minutes: { concepts: { exposure_minutes: 1 }, units: ['span'], usual: [0.01, 48], is: 'minutes' },
   maleWeight: { concepts: { male_weight: 1, body_weight: 0.3 }, units: ['mass'], usual: [0.2, 10], is: 'male_weight' },
-  femaleAfter: { concepts: { final_weight: 0.3, female_weight: 0.4 }, units: ['mass'], usual: [0.2, 10], is: 'female_weight_after' },
+  femaleAfter: { concepts: { final_weight: 0.3, female_weight: 0.7, body_weight: 0.55, mean_weight: 0.4 }, units: ['mass'], usual: [0.2, 10], is: 'female_weight_after' },
   females: { concepts: { n_females: 1 }, ...COUNT, usual: [1, 60], is: 'n_females' },
   males: { concepts: { n_males: 1 }, ...COUNT, usual: [1, 60], is: 'n_males' },
   doseFirst: { concepts: { injection_time_1: 0.6 }, units: DOSE_CLASSES, is: 'dose1' },

@@ -54,6 +54,8 @@ const leastSpread = (name: NumericField, isLog: boolean): number =>
         ? 0.1
         : 0.4;
 
+const OUTCOMES: ReadonlySet<NumericField> = new Set(['fertilised', 'fertilisedShare', 'hatched', 'hatchShare', 'fry', 'fingerlings', 'survival']);
+
 interface Own {
   readonly middle: number;
   readonly spread: number;
@@ -121,7 +123,9 @@ function far(table: RecordTable): readonly TableVerdict[] | string {
     const limit = FAR + EXTRA_FOR_FEW / own.n;
     for (let i = 0; i < own.values.length; i++) {
       const off = Math.abs((own.values[i] ?? NaN) - own.middle) / own.spread;
-      if (off > limit) found.push(farVerdict(table, name, own, i, limit));
+      // A spawning may fail: few is no fault of writing.
+      const isFailure = OUTCOMES.has(name) && (own.values[i] ?? NaN) < own.middle;
+      if (off > limit && !isFailure) found.push(farVerdict(table, name, own, i, limit));
     }
   }
   return judged === 0 ? `fewer than ${LEAST} values in every column` : found;

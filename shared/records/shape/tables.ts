@@ -80,12 +80,17 @@ function headingCells(kinds: Kinds, position: number, run: readonly number[]): n
     const isMatrix =
       run.length >= 3 &&
       kinds.at(position, run[0] ?? 0) === KIND.word &&
-      run.slice(1).every((column) => kinds.at(position, column) === KIND.number) &&
-      isCounting(kinds, position, run.slice(1));
+      (isCountingRow(kinds, position, run.slice(1)) || isDateRow(kinds, position, run.slice(1)));
     return isMatrix ? run.length : undefined;
   }
   return words;
 }
+const isCountingRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
+  columns.every((column) => kinds.at(position, column) === KIND.number) && isCounting(kinds, position, columns);
+/** Days over the columns, numbers below. */
+const isDateRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
+  columns.length >= 2 &&
+  columns.every((column) => kinds.at(position, column) === KIND.date && kinds.at(position + 1, column) === KIND.number);
 function isCounting(kinds: Kinds, position: number, columns: readonly number[]): boolean {
   const list = columns.map((column) => Number(textAt(kinds.sheet, position, column)));
   return list.length >= 2 && list.every((x, i) => Number.isInteger(x) && (i === 0 || x - (list[i - 1] ?? x) === 1));
@@ -94,11 +99,16 @@ function isCounting(kinds: Kinds, position: number, columns: readonly number[]):
 /** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
 function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
   const { sheet } = kinds;
-  let [rows, figures] = [0, 0];
+  let [rows, figures, skipped] = [0, 0, 0];
   for (let p = position + 1; p < sheet.rows.length && rows < LOOK_AHEAD; p++) {
     if ((sheet.rows[p] ?? 0) - (sheet.rows[p - 1] ?? 0) > 3) break;
     const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
     if (filled.length === 0) continue;
+    // A month or an opening balance may stand between the header and the first line.
+    if (rows === 0 && columns.length >= 4 && filled.length <= 2 && (filled.length === 1 || skipped === 0)) {
+      if (++skipped > 3) return 0;
+      if (filled.length === 1 || startsWith(textAt(sheet, p, filled[0] ?? 0), [...CARRIED, 'opening_stock'])) continue;
+    }
     rows++;
     const found = filled.filter((column) => kinds.isData(p, column)).length;
     figures += found;
@@ -124,8 +134,9 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
   if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length) return false;
   const known = labels.filter(isKnownLabel).length;
   const others = run.slice(1).filter((column) => isKnownLabel(textAt(sheet, position, column))).length;
-  const isKnown = known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
-  return isKnown || (run.length === 2 && others === 0 && isMixed(kinds, position, run[1] ?? 0));
+  const mixed = run.length === 2 && isMixed(kinds, position, run[1] ?? 0);
+  if (run.length === 2) return known >= 0.4 * labels.length || (mixed && others === 0);
+  return known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
 }
 /** Values of several kinds below each other. */
 function isMixed(kinds: Kinds, position: number, column: number): boolean {
@@ -365,6 +376,7 @@ function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
     if (kind === 'record') body.push(position);
     else if (kind !== 'blank') skipped.push({ position, why: kind });
   }
+  dropFoot(kinds, body, skipped, dated);
   if (body.length === 0) return undefined;
   return {
     sheet,
@@ -381,11 +393,23 @@ function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
   };
 }
 
+/** Last rows with words where the others have dates are sums and remarks, not records. */
+function dropFoot(kinds: Kinds, body: number[], skipped: Skipped[], dated: number | undefined): void {
+  if (dated === undefined) return;
+  for (let last = body.at(-1); last !== undefined && body.length > 3; last = body.at(-1)) {
+    const hasTotal = skipped.some(({ why, position }) => why === 'total' && position < (last ?? 0));
+    if (kinds.at(last, dated) !== KIND.word || !hasTotal) return;
+    body.pop();
+    skipped.push({ position: last, why: 'note' });
+  }
+}
+
+const ROWS_ABOVE = 6;
 function titlesOf(kinds: Kinds, header: Header): string[] {
   const titles: string[] = [];
-  for (let p = header.first - 1; p >= Math.max(0, header.first - 4); p--) {
+  for (let p = header.first - 1; p >= Math.max(0, header.first - ROWS_ABOVE); p--) {
     const row = runsOf(kinds, p).flat();
-    if (row.length > 3 || row.some((column) => kinds.isData(p, column))) break;
+    if (row.length > 3 || row.some((column) => kinds.isData(p, column))) continue;
     titles.push(...row.map((column) => textAt(kinds.sheet, p, column)));
   }
   return titles;
@@ -416,7 +440,9 @@ export function layTables(sheet: SheetCells): LaidTable[] {
     if (!mayBeHeader(kinds, position)) continue;
     const found = headersAt(kinds, position).filter((one) => {
       const before = headers.filter((other) => overlaps(one, other)).at(-1);
-      return !before || (!isSame(one, before) && one.first > before.last && isNewHeader(kinds, one, before));
+      if (!before) return true;
+      if (isSame(one, before)) return isOpened(kinds, one);
+      return one.first > before.last && isNewHeader(kinds, one, before);
     });
     headers.push(...found);
     if (found.length > 0) position = Math.max(position, ...found.map(({ last }) => last));
@@ -429,13 +455,20 @@ export function layTables(sheet: SheetCells): LaidTable[] {
   });
 }
 
+/** The same header again under a title of its own: a table of its own, not the top of the next page. */
+function isOpened(kinds: Kinds, { first, columns }: Header): boolean {
+  const above = columns.filter((column) => kinds.at(first - 1, column) !== KIND.blank);
+  return above.length === 1 && kinds.at(first - 1, above[0] ?? 0) === KIND.word;
+}
+
 /**
  * A row of words inside a table is a header of its own only when it covers most of its columns or a gap or
  * title parts it from what stands above.
  */
 function isNewHeader(kinds: Kinds, one: Header, before: Header): boolean {
   const { sheet } = kinds;
-  const isParted = !isNext(sheet, one.first - 1) || runsOf(kinds, one.first - 1).flat().length <= 2;
+  const above = before.columns.filter((column) => kinds.at(one.first - 1, column) !== KIND.blank);
+  const isParted = !isNext(sheet, one.first - 1) || (above.length <= 2 && !above.some((c) => kinds.isData(one.first - 1, c)));
   const wide = one.columns.length >= 0.7 * before.columns.length;
   // Rows of names and remarks in a register: the column already held words.
   const worded = one.columns.filter((column) => isWordy(kinds, before, column)).length;

@@ -65,22 +65,46 @@ let built: Lexicon | undefined;
 const lexicon = (): Lexicon => (built ??= build());
 
 const SHORTEST_SLIP = 5;
+const SHORTEST_SHORT = 3;
+/** Words that people shorten: long enough to be worth it, known as words of headings. */
+const LONG = 5;
+const LEAST_KEPT = 0.4;
+
+/** The word a short form stands for: its first letters, or its letters without some of the vowels. */
+function shortened(token: string): string | undefined {
+  let best: { readonly word: string; readonly kept: number } | undefined;
+  for (const word of lexicon().worth.keys()) {
+    if (word.length < LONG || word.length <= token.length || word[0] !== token[0]) continue;
+    const isStart = word.startsWith(token);
+    const kept = (token.length / word.length) * (isStart ? 1.25 : 1);
+    if (kept < LEAST_KEPT || (best && kept <= best.kept)) continue;
+    if (isStart || (token.length >= 4 && isSkeleton(token, word))) best = { word, kept };
+  }
+  return best?.word;
+}
+/** All consonants in order, the last letter the same: stckd for stocked. */
+function isSkeleton(token: string, word: string): boolean {
+  if (token.at(-1) !== word.at(-1) && !/^[^aeiou]+$/.test(token)) return false;
+  let i = 0;
+  let missed = 0;
+  for (const letter of word)
+    if (letter === token[i]) i++;
+    else if (!/[aeiouy]/.test(letter)) missed++;
+  return i === token.length && missed <= 1;
+}
+
 const nearest = new Map<string, string>();
 /** The word of the table that a word is, or is one slip of a letter away from. */
 function known(token: string): string {
   const { worth } = lexicon();
-  if (worth.has(token) || token.length < SHORTEST_SLIP || /\d/.test(token)) return token;
+  if (worth.has(token) || token.length < SHORTEST_SHORT || /\d/.test(token)) return token;
   let near = nearest.get(token);
   if (near === undefined) {
     near = token;
     if (token.endsWith('s') && worth.has(token.slice(0, -1))) near = token.slice(0, -1);
     else if (worth.has(`${token}s`)) near = `${token}s`;
     else
-      for (const other of worth.keys())
-        if (other.length >= SHORTEST_SLIP && isOneSlip(token, other)) {
-          near = other;
-          break;
-        }
+      near = (token.length < SHORTEST_SLIP ? undefined : [...worth.keys()].find((other) => other.length >= SHORTEST_SLIP && isOneSlip(token, other))) ?? shortened(token) ?? token;
     if (nearest.size > 5000) nearest.clear();
     nearest.set(token, near);
   }

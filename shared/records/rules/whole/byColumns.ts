@@ -16,6 +16,12 @@ const LEAST = 5;
 
 /** Text that is no number, no "none" and no habit of the column, where numbers stand. */
 export function strangeWords(table: RecordTable): Suspicion[] {
+  const counts = new Map<string, number>();
+  for (const { run } of table.columns)
+    for (let record = 0; record < run.length; record++) {
+      const cell = run.cellAt(record);
+      if (typeof cell === 'string' && cell !== '') counts.set(cell.trim(), (counts.get(cell.trim()) ?? 0) + 1);
+    }
   return table.columns.flatMap(({ content, run, header, moments }, column): Suspicion[] => {
     const usable = content.filled - content.errors;
     const field = table.mapping[column]?.field;
@@ -23,7 +29,6 @@ export function strangeWords(table: RecordTable): Suspicion[] {
     const dated = moments ? moments.values.filter((x) => !Number.isNaN(x)).length : 0;
     const read = moments ? dated / Math.max(1, usable) : content.numbers / Math.max(1, usable);
     if (isText || usable < 4 || read < MOSTLY) return [];
-    const counts = new Map<string, number>();
     const strange: { readonly record: number; readonly text: string }[] = [];
     for (let record = 0; record < run.length; record++) {
       const cell = run.cellAt(record);
@@ -32,7 +37,6 @@ export function strangeWords(table: RecordTable): Suspicion[] {
       const isRead = moments ? !Number.isNaN(moments.values[record] ?? NaN) : kind === KIND.number;
       if (isRead || isNothingText(cell) || kind === KIND.blank) continue;
       const text = cell.trim();
-      counts.set(text, (counts.get(text) ?? 0) + 1);
       strange.push({ record, text });
     }
     return strange
@@ -158,10 +162,12 @@ export function offNumbers(table: RecordTable): Suspicion[] {
     if (moments || content.numbers < 8 || (field && fieldSpec(field).kind === 'text')) return [];
     const own = robust(list);
     if (!(own.middle > 0) || own.spread > 0.12 * own.middle || content.fractions < 0.2) return [];
-    const spread = Math.max(own.spread, 0.012 * own.middle);
+    const spread = Math.max(own.spread, 0.012 * own.middle, 1.5 * stepOf(list));
+    const times = new Map<number, number>();
+    for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
     return Array.from(list).flatMap((value, record): Suspicion[] => {
       const off = Math.abs(value - own.middle) / spread;
-      if (!(off > 7 + 20 / own.n) || isComputed(table, { record, column }) || isTrendOf(list, record, own.middle)) return [];
+      if (!(off > 7 + 20 / own.n) || (times.get(value) ?? 0) > 1 || isComputed(table, { record, column }) || isTrendOf(list, record, own.middle)) return [];
       const celsius = ((value - 32) * 5) / 9;
       const isFahrenheit = Math.abs(celsius - own.middle) < 4 * spread && value > 60 && value < 105;
       return [
@@ -176,6 +182,13 @@ export function offNumbers(table: RecordTable): Suspicion[] {
       ];
     });
   });
+}
+/** The step in which a column is written: half of it for numbers like 26.5 and 27.0. */
+function stepOf(list: Float64Array): number {
+  const kept = [...new Set(list)].filter((x) => !Number.isNaN(x)).sort((a, b) => a - b);
+  let least = Infinity;
+  for (let i = 1; i < Math.min(kept.length, 60); i++) least = Math.min(least, (kept[i] ?? 0) - (kept[i - 1] ?? 0));
+  return Number.isFinite(least) ? least / 2 : 0;
 }
 const isTrendOf = (list: Float64Array, record: number, middle: number): boolean =>
   [record - 1, record + 1].some((i) => {

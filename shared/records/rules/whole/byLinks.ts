@@ -162,6 +162,8 @@ export function bySuspectLinks(table: RecordTable): Suspicion[] {
     for (let record = 0; record < table.length; record++) {
       const judged = judge(table, link, record);
       if (!judged) continue;
+      // A formula follows what it reads, whatever the other lines do.
+      if (link.kind !== 'carry' && isComputed(table, { record, column: link.result })) continue;
       tried++;
       const slack = link.kind === 'sum' || link.kind === 'carry' ? 1e-4 : slackOf(table, link, record);
       if (!near(judged.seen, judged.expected, slack)) broken.push({ record, judged });

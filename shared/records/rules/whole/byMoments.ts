@@ -150,6 +150,8 @@ function clockFaults(table: RecordTable): Suspicion[] {
       const off = Math.abs(turn(value - own.middle));
       const half = Math.abs(off - 0.5) < Math.max(1.5 / HOURS, 3 * own.spread);
       if (off < Math.max(4.5 / HOURS, 7 * own.spread) || isComputed(table, { record, column })) return [];
+      // Two at that hour are a habit, not a slip.
+      if (values.some((other, i) => i !== record && isClock(other) && Math.abs(turn(other - value)) < 1.2 / HOURS)) return [];
       return [
         {
           rule: 'WHOLE.HOUR',
@@ -254,7 +256,8 @@ function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: 
       const [seen, wanted] = [list[record] ?? NaN, expected(record)];
       if (Number.isNaN(seen) || Number.isNaN(wanted)) continue;
       tried++;
-      if (Math.abs(seen - wanted) > Math.max(0.02 * Math.abs(wanted), factor === HOURS ? 0.13 : 0.6)) broken.push(record);
+      const isWholeDay = factor === HOURS && clocksIn(a) && Math.abs((seen - wanted) % 24) < 0.13;
+      if (!isWholeDay && Math.abs(seen - wanted) > Math.max(0.02 * Math.abs(wanted), factor === HOURS ? 0.13 : 0.6)) broken.push(record);
     }
     if (tried < 4 || broken.length > Math.max(1, 0.3 * tried) || new Set(list).size < 3) continue;
     return broken.map((record) => ({

@@ -6,7 +6,7 @@ import type { Suspicion } from './suspect';
 import { headingAt, isComputed, oddness } from './suspect';
 
 /** A part that cannot be more than its whole. */
-const PARTS: readonly (readonly [part: NumericField, whole: NumericField, whole2?: NumericField])[] = [
+const PARTS: readonly (readonly [part: NumericField, whole: NumericField, more?: NumericField | 'in'])[] = [
   ['hatched', 'eggs'],
   ['fry', 'hatched'],
   ['fingerlings', 'fry'],
@@ -14,8 +14,8 @@ const PARTS: readonly (readonly [part: NumericField, whole: NumericField, whole2
   ['sampleGood', 'sampleSize'],
   ['eggsDead', 'eggs'],
   ['alive', 'stocked'],
-  ['dead', 'opening', 'movedIn'],
-  ['sold', 'opening', 'movedIn'],
+  ['dead', 'opening', 'in'],
+  ['sold', 'opening', 'in'],
   ['dead', 'fish'],
   ['dead', 'stocked'],
   ['deposit', 'amount'],
@@ -33,13 +33,14 @@ const columnOf = (table: RecordTable, field: NumericField): number =>
 export function morePartThanWhole(table: RecordTable): Suspicion[] {
   return PARTS.flatMap(([part, whole, more]): Suspicion[] => {
     const [a, b] = [columnOf(table, part), columnOf(table, whole)];
-    const [x, y, z] = [table.numbers[part], table.numbers[whole], more ? table.numbers[more] : undefined];
+    const [x, y] = [table.numbers[part], table.numbers[whole]];
+    const added = (more === 'in' ? (['movedIn', 'stocked'] as const) : more ? [more] : []).map((field) => table.numbers[field]);
     if (a < 0 || b < 0 || !x || !y) return [];
     const found: Suspicion[] = [];
     let n = 0;
     for (let record = 0; record < x.length; record++) {
-      const [p, w] = [x[record] ?? NaN, (y[record] ?? NaN) + Math.max(0, z?.[record] || 0)];
-      if (Number.isNaN(p) || Number.isNaN(w)) continue;
+      const [p, w] = [x[record] ?? NaN, (y[record] ?? NaN) + added.reduce((sum, list) => sum + Math.max(0, list?.[record] || 0), 0)];
+      if (Number.isNaN(p) || !(w > 0)) continue;
       n++;
       if (p <= w * 1.0001) continue;
       const weights = [a, b].map((column) => {
@@ -88,7 +89,7 @@ export function risesAlone(table: RecordTable): Suspicion[] {
 /** Fish do not get lighter or shorter from one weighing of a group to the next. */
 export function shrinking(table: RecordTable): Suspicion[] {
   const dates = table.numbers.date;
-  const groups = table.texts.vat ?? table.texts.female ?? [];
+  const groups = table.texts.vat ?? table.texts.female ?? table.texts.run ?? [];
   return (['weight', 'length', 'fish'] as const).flatMap((field): Suspicion[] => {
     const list = table.numbers[field];
     const column = columnOf(table, field);

@@ -37,6 +37,11 @@ const PAIRS: readonly Pair[] = [
   { over: 'eggsDead', under: 'eggs', bounds: [0, 1.02] },
 ];
 
+/** What a failed spawning leaves little of. */
+const OUTCOMES: ReadonlySet<string> = new Set(['hatched', 'fry', 'fingerlings', 'fertilised', 'sampleGood', 'fertilisedShare', 'hatchShare', 'survival', 'alive', 'stocked']);
+const isOutcome = (table: RecordTable, column: number): boolean => OUTCOMES.has(table.mapping[column]?.field ?? '');
+const FAILED = 0.9;
+
 const LEAST = 5;
 const LEAST_SPREAD = 0.035;
 /** Factor by which a ratio must be off before it is named, however alike the others are. */
@@ -67,6 +72,9 @@ function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff
   for (let record = 0; record < logs.length; record++) {
     const off = (logs[record] ?? NaN) - middle;
     if (!(Math.abs(off) > limit)) continue;
+    // A spawning that failed is no fault of writing: only a whole power of ten stands out.
+    const isLow = (off < 0 && isOutcome(table, a)) || (off > 0 && isOutcome(table, b));
+    if (isLow && Math.abs(off) < FAILED) continue;
     found.push({
       rule: 'WHOLE.RATIO',
       weight,
