@@ -346,7 +346,7 @@ function kindOfRow(kinds: Kinds, position: number, header: Header, dated: number
   if (!hasDate && sums >= 2) return 'total';
   if (sums >= 1 && !hasDate && dated !== undefined && filled.length <= 0.7 * header.columns.length) return 'total';
   if (label.some((text) => startsWith(text, CARRIED)) && filled.length < header.columns.length) return 'opening';
-  if (texts.length >= 2 && isUnits(kinds, position, filled)) return 'units';
+  if (texts.length >= 2 && texts.length >= 0.8 * filled.length && isUnits(kinds, position, filled)) return 'units';
   const figures = filled.filter((column) => kinds.isData(position, column)).length;
   if (header.columns.length > 3 && filled.length <= 2 && (figures === 0 || filled.length === 1)) return 'note';
   return figures === 0 && filled.length <= 0.4 * header.columns.length ? 'note' : 'record';

@@ -154,15 +154,25 @@ export function conceptsOf(heading: string): ReadonlyMap<string, number> {
 }
 
 /** Is the text, whole or as its first words, a form of the concept? For labels of total rows and the like. */
+const begun = new Map<string, readonly string[]>();
 export function startsWith(text: string, concepts: readonly string[]): boolean {
+  let named = begun.get(text);
+  if (!named) {
+    if (begun.size > 20_000) begun.clear();
+    begun.set(text, (named = firstWords(text)));
+  }
+  return named.some((one) => concepts.includes(one));
+}
+/** The concepts that the longest known beginning of a text names. */
+function firstWords(text: string): readonly string[] {
   const tokens = tokensOf(text);
   const { exact, short } = lexicon();
   for (let n = Math.min(4, tokens.length); n > 0; n--) {
     const key = tokens.slice(0, n).join(' ');
     const named = [...(exact.get(key) ?? []), ...(n === tokens.length ? (short.get(key) ?? []) : [])];
-    if (named.some((one) => concepts.includes(one))) return true;
+    if (named.length > 0) return named;
   }
-  return false;
+  return [];
 }
 
 /** Is the whole text a form of the concept? */

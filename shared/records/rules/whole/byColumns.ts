@@ -4,9 +4,21 @@ import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
-import { robust } from '../statistics';
+import { robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, logScale } from './suspect';
+
+/** More cells than this are no slips. */
+const MOST_STRANGE = 400;
+/** The few values of a column that pass a test, each with its record. */
+function strange(list: Float64Array, test: (value: number) => boolean): (readonly [number, number])[] {
+  const found: (readonly [number, number])[] = [];
+  for (let record = 0; record < list.length && found.length < MOST_STRANGE; record++) {
+    const value = list[record] ?? NaN;
+    if (test(value)) found.push([value, record]);
+  }
+  return found;
+}
 
 const one = (at: At, meant?: number): Suspicion['cells'] => [{ ...at, share: 1, meant }];
 
@@ -17,19 +29,23 @@ const LEAST = 5;
 /** Text that is no number, no "none" and no habit of the column, where numbers stand. */
 export function strangeWords(table: RecordTable): Suspicion[] {
   const counts = new Map<string, number>();
-  for (const { run } of table.columns)
-    for (let record = 0; record < run.length; record++) {
-      const cell = run.cellAt(record);
-      if (typeof cell === 'string' && cell !== '') counts.set(cell.trim(), (counts.get(cell.trim()) ?? 0) + 1);
-    }
-  return table.columns.flatMap(({ content, run, header, moments }, column): Suspicion[] => {
+  const found = strangeIn(table, counts);
+  return found.filter(({ text }) => (counts.get(text) ?? 0) === 1).map(({ suspicion }) => suspicion);
+}
+
+interface Strange {
+  readonly text: string;
+  readonly suspicion: Suspicion;
+}
+function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
+  return table.columns.flatMap(({ content, run, header, moments }, column): Strange[] => {
     const usable = content.filled - content.errors;
     const field = table.mapping[column]?.field;
     const isText = field !== undefined && fieldSpec(field).kind === 'text';
     const dated = moments ? moments.values.filter((x) => !Number.isNaN(x)).length : 0;
     const read = moments ? dated / Math.max(1, usable) : content.numbers / Math.max(1, usable);
     if (isText || usable < 4 || read < MOSTLY) return [];
-    const strange: { readonly record: number; readonly text: string }[] = [];
+    const odd: { readonly record: number; readonly text: string }[] = [];
     for (let record = 0; record < run.length; record++) {
       const cell = run.cellAt(record);
       if (typeof cell !== 'string' || cell.trim() === '' || isError(cell)) continue;
@@ -37,11 +53,15 @@ export function strangeWords(table: RecordTable): Suspicion[] {
       const isRead = moments ? !Number.isNaN(moments.values[record] ?? NaN) : kind === KIND.number;
       if (isRead || isNothingText(cell) || kind === KIND.blank) continue;
       const text = cell.trim();
-      strange.push({ record, text });
+      counts.set(text, (counts.get(text) ?? 0) + 1);
+      odd.push({ record, text });
     }
-    return strange
-      .filter(({ text }) => (counts.get(text) ?? 0) === 1 && !/\s\S+\s/.test(text))
+    return odd
+      .filter(({ text }) => !/\s\S+\s+\S+\s/.test(text))
+      .slice(0, MOST_STRANGE)
       .map(({ record, text }) => ({
+        text,
+        suspicion: {
         rule: moments ? 'WHOLE.MOMENT' : 'WHOLE.WORD',
         weight: 3,
         severity: moments && kindOfText(text) !== KIND.word ? 'impossible' : 'unlikely',
@@ -49,6 +69,7 @@ export function strangeWords(table: RecordTable): Suspicion[] {
         sentence: moments
           ? `"${text.slice(0, 40)}" is no ${kindOfText(text) === KIND.date ? 'day of the calendar' : 'date or hour'}; the others under "${header}" are.`
           : `"${text.slice(0, 40)}" stands where "${header}" has numbers: it was not read.`,
+        },
       }));
   });
 }
@@ -87,7 +108,7 @@ export function overHundred(table: RecordTable): Suspicion[] {
     const mapped = table.mapping[column];
     const isShare = mapped?.field ? fieldSpec(mapped.field).quantity.unit === 'share' : mapped?.unitSaid === '%';
     if (!isShare || content.high > 100 || content.middle <= 1.01) return [];
-    return Array.from(list).flatMap((value, record) =>
+    return strange(list, (value) => value > 100).flatMap(([value, record]) =>
       value > 100 && !isComputed(table, { record, column })
         ? [
             {
@@ -118,7 +139,7 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.03);
     // Few values know their spread badly.
     const limit = Math.max(FACTOR, (5 + 12 / own.n) * spread);
-    return Array.from(list).flatMap((value, record): Suspicion[] => {
+    return strange(list, (value) => value > 0 && Math.abs(Math.log10(value) - own.middle) >= limit).flatMap(([value, record]): Suspicion[] => {
       const off = Math.log10(value) - own.middle;
       if (!(value > 0) || Math.abs(off) < limit || isComputed(table, { record, column })) return [];
       if (isTrend(list, record) || isNearOthers(list, record)) return [];
@@ -160,12 +181,12 @@ export function offNumbers(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content, moments }, column): Suspicion[] => {
     const field = table.mapping[column]?.field;
     if (moments || content.numbers < 8 || (field && fieldSpec(field).kind === 'text')) return [];
-    const own = robust(list);
+    const own = robustOfSome(list);
     if (!(own.middle > 0) || own.spread > 0.12 * own.middle || content.fractions < 0.2) return [];
     const spread = Math.max(own.spread, 0.012 * own.middle, 1.5 * stepOf(list));
     const times = new Map<number, number>();
     for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
-    return Array.from(list).flatMap((value, record): Suspicion[] => {
+    return strange(list, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(([value, record]): Suspicion[] => {
       const off = Math.abs(value - own.middle) / spread;
       if (!(off > 7 + 20 / own.n) || (times.get(value) ?? 0) > 1 || isComputed(table, { record, column }) || isTrendOf(list, record, own.middle)) return [];
       const celsius = ((value - 32) * 5) / 9;

@@ -2,7 +2,7 @@
 import { dayParts, dayText, serialOfCalendarDay, timeText } from '../../../units/dates';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { robust } from '../statistics';
+import { robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 
@@ -48,8 +48,8 @@ function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[]
   const steps = rows.slice(1).map(({ value }, i) => value - (rows[i]?.value ?? NaN));
   const ups = steps.filter((step) => step >= 0).length;
   if (ups < 0.8 * steps.length) return [];
-  const { middle } = robust(steps);
-  const usual = Math.max(2, middle, robust(steps.map(Math.abs)).middle);
+  const { middle } = robustOfSome(steps);
+  const usual = Math.max(2, middle, robustOfSome(steps.map(Math.abs)).middle);
   return rows.flatMap(({ value, record }, i): Suspicion[] => {
     const [before, after] = [neighbour(rows, i, -1), neighbour(rows, i, 1)];
     const fault = outOfOrder(value, before, after, usual);
@@ -95,12 +95,21 @@ function pairFaults(table: RecordTable): Suspicion[] {
   return dated.flatMap((a, i) =>
     dated.slice(i + 1).flatMap((b): Suspicion[] => {
       const gaps = Float64Array.from(a.values, (x, record) => (isDated(x) && isDated(b.values[record] ?? NaN) ? Math.floor(b.values[record] ?? NaN) - Math.floor(x) : NaN));
-      const own = robust(gaps);
+      const own = robustOfSome(gaps);
       if (own.n < 4) return [];
-      const found = Array.from(gaps).flatMap((gap, record): Suspicion[] => {
+      const backward = gaps.filter((gap) => gap < 0).length;
+      const limit = Math.max(6, 8 * own.spread);
+      const records: number[] = [];
+      for (let record = 0; record < gaps.length; record++) {
+        const gap = gaps[record] ?? NaN;
+        if (Math.abs(gap - own.middle) > limit || gap < 0) records.push(record);
+      }
+      if (records.length > Math.max(1, 0.25 * own.n) || records.length > 400) return [];
+      const found = records.flatMap((record): Suspicion[] => {
+        const gap = gaps[record] ?? NaN;
         const off = gap - own.middle;
-        const isBackward = gap < 0 && own.middle >= 0 && robust(gaps.filter((g) => g < 0)).n <= Math.max(1, 0.15 * own.n);
-        if (!(Math.abs(off) > Math.max(6, 8 * own.spread)) && !isBackward) return [];
+        const isBackward = gap < 0 && own.middle >= 0 && backward <= Math.max(1, 0.15 * own.n);
+        if (!(Math.abs(off) > limit) && !isBackward) return [];
         const [x, y] = [a.values[record] ?? NaN, b.values[record] ?? NaN];
         const slack = Math.max(3, 4 * own.spread);
         const meantB = slippedTo(y, x + own.middle - slack, x + own.middle + slack);
@@ -126,16 +135,18 @@ function pairFaults(table: RecordTable): Suspicion[] {
 
 /** Hours on the dial: middle and spread around the clock. */
 function aroundClock(values: Float64Array): { readonly middle: number; readonly spread: number; readonly n: number } {
-  const kept = Array.from(values).filter(isClock);
+  const kept: number[] = [];
+  const every = Math.max(1, Math.floor(values.length / 400));
+  for (let i = 0; i < values.length; i += every) if (isClock(values[i] ?? NaN)) kept.push(values[i] ?? NaN);
   let best = { middle: NaN, spread: Infinity };
   // The middle of a clock is the value nearest to all others.
   const step = Math.max(1, Math.floor(kept.length / 60));
   for (let i = 0; i < kept.length; i += step) {
     const center = kept[i] ?? 0;
-    const spread = robust(kept.map((x) => turn(x - center))).spread + Math.abs(robust(kept.map((x) => turn(x - center))).middle);
+    const spread = robustOfSome(kept.map((x) => turn(x - center))).spread + Math.abs(robustOfSome(kept.map((x) => turn(x - center))).middle);
     if (spread < best.spread) best = { middle: center, spread };
   }
-  return { ...best, n: kept.length };
+  return { ...best, n: kept.length * every };
 }
 /** Difference on the dial, from −12 h to 12 h. */
 const turn = (x: number): number => x - Math.round(x);
@@ -196,10 +207,18 @@ function suspectSpans(
   to: Float64Array,
   isStamped: boolean,
 ): Suspicion[] {
-  const own = robust(spans);
+  const own = robustOfSome(spans);
   if (own.n < 5 || own.spread > 2.2) return [];
+  const [limit, found0] = [Math.max(4, 6 * own.spread), [] as number[]];
+  for (let record = 0; record < spans.length; record++) {
+    const span = spans[record] ?? NaN;
+    const apart = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
+    if (apart > limit || (isStamped && span < 0 && own.middle > 0)) found0.push(record);
+  }
+  if (found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
   const [ownA, ownB] = [aroundClock(from.map((x) => x % 1)), aroundClock(to.map((x) => x % 1))];
-  const found = Array.from(spans).flatMap((span, record): Suspicion[] => {
+  const found = found0.flatMap((record): Suspicion[] => {
+    const span = spans[record] ?? NaN;
     const off = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
     const isBackward = isStamped && span < 0 && own.middle > 0;
     if (Number.isNaN(span) || (!(off > Math.max(4, 6 * own.spread)) && !isBackward)) return [];

@@ -2,7 +2,7 @@ import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
 import { plain } from '../show';
-import { robust } from '../statistics';
+import { robust, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, logScale, oddness } from './suspect';
 
@@ -42,6 +42,7 @@ const OUTCOMES: ReadonlySet<string> = new Set(['hatched', 'fry', 'fingerlings', 
 const isOutcome = (table: RecordTable, column: number): boolean => OUTCOMES.has(table.mapping[column]?.field ?? '');
 const FAILED = 0.9;
 
+const MOST_FOUND = 400;
 const LEAST = 5;
 const LEAST_SPREAD = 0.035;
 /** Factor by which a ratio must be off before it is named, however alike the others are. */
@@ -51,17 +52,27 @@ const RAW_LEAST_OFF = Math.log10(1.9);
 interface Judged {
   readonly a: number;
   readonly b: number;
-  readonly logs: Float64Array;
+  readonly logs: (record: number) => number;
   readonly middle: number;
   readonly spread: number;
   readonly n: number;
 }
 
+const MOST_ROWS = 1500;
+const logRatio = (over: Float64Array, under: Float64Array, i: number): number => {
+  const [x, y] = [over[i] ?? NaN, under[i] ?? NaN];
+  return x > 0 && y > 0 ? Math.log10(x / y) : NaN;
+};
+
 function ratioOf(table: RecordTable, a: number, b: number): Judged | undefined {
   const [over, under] = [table.columns[a]?.plain, table.columns[b]?.plain];
   if (!over || !under) return undefined;
-  const logs = Float64Array.from(over, (x, i) => (x > 0 && (under[i] ?? NaN) > 0 ? Math.log10(x / (under[i] ?? NaN)) : NaN));
-  const { middle, spread, n } = robust(logs);
+  const step = Math.max(1, Math.floor(over.length / MOST_ROWS));
+  const some = new Float64Array(Math.ceil(over.length / step));
+  for (let i = 0; i < some.length; i++) some[i] = logRatio(over, under, i * step);
+  const own = robust(some);
+  const [middle, spread, n] = [own.middle, own.spread, own.n * step];
+  const logs = (record: number): number => logRatio(over, under, record);
   return n < LEAST ? undefined : { a, b, logs, middle, spread: Math.max(spread, LEAST_SPREAD), n };
 }
 
@@ -69,8 +80,8 @@ function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff
   const { a, b, logs, middle, spread, n } = judged;
   const limit = Math.max(leastOff, (4.5 + 14 / n) * spread);
   const found: Suspicion[] = [];
-  for (let record = 0; record < logs.length; record++) {
-    const off = (logs[record] ?? NaN) - middle;
+  for (let record = 0; record < table.length && found.length < MOST_FOUND; record++) {
+    const off = logs(record) - middle;
     if (!(Math.abs(off) > limit)) continue;
     // A spawning that failed is no fault of writing: only a whole power of ten stands out.
     const isLow = (off < 0 && isOutcome(table, a)) || (off > 0 && isOutcome(table, b));
@@ -131,12 +142,13 @@ export function beyondNature(table: RecordTable): Suspicion[] {
     if (!bounds || a < 0 || b < 0 || !x || !y) return [];
     const found: Suspicion[] = [];
     let n = 0;
-    for (let record = 0; record < x.length; record++) {
+    let middle: number | undefined;
+    for (let record = 0; record < x.length && found.length < MOST_FOUND; record++) {
       const ratio = (x[record] ?? NaN) / (y[record] ?? NaN);
       if (!Number.isFinite(ratio)) continue;
       n++;
       if (ratio >= bounds[0] && ratio <= bounds[1]) continue;
-      const middle = robust(Float64Array.from(x, (v, i) => v / (y[i] ?? NaN))).middle;
+      middle ??= robustOfSome(x.map((v, i) => v / (y[i] ?? NaN))).middle;
       found.push({
         rule: 'WHOLE.NATURE',
         weight: 1.6,

@@ -15,32 +15,55 @@ const COUNTING: readonly FieldName[] = ['serial', 'run', 'receipt', 'balance', '
 
 /** A record entered twice: all that was typed is the same as in an earlier line. */
 export function repeatedRows(table: RecordTable): Suspicion[] {
-  const seen = new Map<string, number>();
+  const seen = new Map<number, number>();
   const found: Suspicion[] = [];
   const columns = table.columns
-    .map((one, column) => ({ ...one, column }))
-    .filter(({ column }) => !COUNTING.includes(table.mapping[column]?.field ?? 'vat'));
-  for (let record = 0; record < table.length; record++) {
-    const parts = columns.map(({ run, column }) => (isComputed(table, { record, column }) ? '' : textOf(run.cellAt(record))));
-    const filled = parts.filter(Boolean).length;
-    const numbers = columns.filter(({ plain }) => (plain[record] ?? 0) > 0).length;
-    if (filled < 4 || numbers < 2 || filled < 0.5 * columns.length) continue;
-    const key = parts.join('\u0001');
-    const first = seen.get(key);
-    if (first === undefined) {
-      seen.set(key, record);
-      continue;
-    }
-    const own = firstFilled(table, record);
-    found.push({
-      rule: 'WHOLE.TWICE',
-      weight: 4,
-      cells: [{ record, column: own, share: 1 }],
-      sentence: `This line says the same as an earlier one, cell for cell: it may have been entered twice.`,
-    });
+    .map((_, column) => column)
+    .filter((column) => !COUNTING.includes(table.mapping[column]?.field ?? 'vat'));
+  for (let record = 0; record < table.length && found.length < 400; record++) {
+    const hash = hashOf(table, columns, record);
+    if (hash === undefined) continue;
+    const first = seen.get(hash);
+    if (first === undefined) seen.set(hash, record);
+    else if (isSame(table, columns, first, record))
+      found.push({
+        rule: 'WHOLE.TWICE',
+        weight: 4,
+        cells: [{ record, column: firstFilled(table, record), share: 1 }],
+        sentence: `This line says the same as an earlier one, cell for cell: it may have been entered twice.`,
+      });
   }
   return found.length > Math.max(2, 0.1 * table.length) ? [] : found;
 }
+
+/** One number for what a line says; undefined where it says too little to be known again. */
+function hashOf(table: RecordTable, columns: readonly number[], record: number): number | undefined {
+  let [hash, filled, numbers] = [17, 0, 0];
+  for (const column of columns) {
+    const one = table.columns[column];
+    const cell = one?.run.cellAt(record) ?? null;
+    if (cell === null || cell === '' || typeof cell === 'boolean' || isError(cell)) {
+      hash = (hash * 31 + 7) % 9007199254740881;
+      continue;
+    }
+    filled++;
+    if ((one?.plain[record] ?? 0) > 0) numbers++;
+    if (isComputed(table, { record, column })) continue;
+    const part = typeof cell === 'number' ? Math.floor(cell * 8191) % 2147483647 : hashText(cell);
+    hash = (hash * 31 + part) % 281474976710597;
+  }
+  return filled < 4 || numbers < 2 || filled < 0.5 * columns.length ? undefined : hash;
+}
+function hashText(text: string): number {
+  let hash = 5381;
+  for (let i = 0; i < text.length; i++) hash = (hash * 33 + text.charCodeAt(i)) % 2147483647;
+  return hash;
+}
+const isSame = (table: RecordTable, columns: readonly number[], a: number, b: number): boolean =>
+  columns.every((column) => {
+    const run = table.columns[column]?.run;
+    return !run || isComputed(table, { record: a, column }) || textOf(run.cellAt(a)) === textOf(run.cellAt(b));
+  });
 const firstFilled = (table: RecordTable, record: number): number =>
   Math.max(0, table.columns.findIndex(({ run }) => textOf(run.cellAt(record)) !== ''));
 
@@ -53,7 +76,7 @@ export function repeatedNames(table: RecordTable): Suspicion[] {
     const first = new Map<string, number>();
     const again: number[] = [];
     let filled = 0;
-    for (let record = 0; record < run.length; record++) {
+    for (let record = 0; record < run.length && again.length < 400; record++) {
       const text = textOf(run.cellAt(record));
       if (text === '' || isComputed(table, { record, column })) continue;
       filled++;
