@@ -80,7 +80,11 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
       findings.map(({ place, or, severity, rule, sentence }) => ({
         sheet: place.sheet,
         cell: place.cell,
-        ...(or ? { cells: [place.cell, ...or.filter(({ sheet }) => sheet === place.sheet).map(({ cell }) => cell)] } : {}),
+        ...(or
+          ? {
+              cells: [place.cell, ...or.filter(({ sheet }) => sheet === place.sheet).map(({ cell }) => cell)],
+            }
+          : {}),
         level: LEVELS[severity],
         kind: rule,
         text: sentence,

@@ -74,7 +74,12 @@ export const columnOf = (table: RecordTable, field: FieldName): MappedColumn | u
   table.mapping.find((one) => one.field === field);
 
 /** Dates and hours of a column of which most cells hold one, whatever it means. */
-function momentsOf(run: CellRun, content: Content, { decimal, order, field }: MappedColumn, year: number): ReadNumbers | undefined {
+function momentsOf(
+  run: CellRun,
+  content: Content,
+  { decimal, order, field }: MappedColumn,
+  year: number,
+): ReadNumbers | undefined {
   const usable = content.filled - content.errors;
   const isMoment = field !== undefined && fieldSpec(field).kind === 'moment';
   const share = (content.dates + content.clocks + (isMoment ? content.digitClocks : 0)) / Math.max(1, usable);
@@ -118,7 +123,8 @@ function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], ye
       const got = readNumbers(run, { field, unit, decimal, order, times, year });
       read[field] = got;
       // Milligrams and units of a hormone cannot be judged as millilitres; ratios of the farm judge them.
-      if (!(IN_MILLILITRES.has(field) && unit !== undefined && !unit.startsWith('mL'))) numbers[field] = got.values;
+      if (!(IN_MILLILITRES.has(field) && unit !== undefined && !unit.startsWith('mL')))
+        numbers[field] = got.values;
     }
   }
   joinClocks(numbers, read);
@@ -126,7 +132,14 @@ function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], ye
   return { numbers, texts, read };
 }
 
-const IN_MILLILITRES: ReadonlySet<string> = new Set(['hormoneDose', 'hormoneVolume', 'doseFirst', 'doseSecond', 'rateFirst', 'rateSecond']);
+const IN_MILLILITRES: ReadonlySet<string> = new Set([
+  'hormoneDose',
+  'hormoneVolume',
+  'doseFirst',
+  'doseSecond',
+  'rateFirst',
+  'rateSecond',
+]);
 const MATERIALS = new Map([
   ['baking_soda', 'baking soda'],
   ['soda_ash', 'soda ash'],
@@ -287,7 +300,8 @@ function kindsOfForms(forms: readonly FormRecord[]): FormRecord[][] {
   for (const form of forms) {
     const keys = form.cells.map(({ key }) => key);
     const home = kinds.find(
-      (kind) => keys.filter((key) => kind.keys.has(key)).length >= 0.5 * Math.min(keys.length, kind.keys.size),
+      (kind) =>
+        keys.filter((key) => kind.keys.has(key)).length >= 0.5 * Math.min(keys.length, kind.keys.size),
     );
     if (home) {
       home.forms.push(form);

@@ -220,11 +220,7 @@ export function chooseUnit(
   if (named === undefined)
     return plain(best, `no unit in the header; a middle of ${shortNumber(middle)} looks like ${best}`);
   return fit(named) < 0.35
-    ? plain(
-        best,
-        `the header says ${named}, but a middle of ${shortNumber(middle)} looks like ${best}`,
-        true,
-      )
+    ? plain(best, `the header says ${named}, but a middle of ${shortNumber(middle)} looks like ${best}`, true)
     : plain(named);
 }
 

@@ -11,12 +11,24 @@ const longYear = (year: number, digits: number): number =>
 
 const TIME =
   /^(?:(?:a|at|saa|jam|pukul|karfe)\s+)?(\d{1,2})(?:\s*[:.h]\s*(\d{2})(?:\s*[:.]\s*(\d{2}))?(?:\s*min)?|(\d{2})(?=\s*h)|\s*h)?\s*(.*)$/;
-const BEFORE_NOON = /^(?:am?|a\.? ?m\.?|matin|manha|manana|da manha|de la manana|du matin|pagi|pg|morning|sang|subuh|dini hari|asubuhi|madrugada|safe|shokal|subah|ص)$/;
+const BEFORE_NOON =
+  /^(?:am?|a\.? ?m\.?|matin|manha|manana|da manha|de la manana|du matin|pagi|pg|morning|sang|subuh|dini hari|asubuhi|madrugada|safe|shokal|subah|ص)$/;
 const AFTER_NOON =
   /^(?:pm?|p\.? ?m\.?|soir|du soir|noite|da noite|noche|de la noche|tarde|da tarde|de la tarde|malam|mlm|petang|ptg|sore|night|evening|afternoon|usiku|jioni|chieu|toi|dem|raat|dare|apres-midi|م)$/;
 const PLAIN_TAIL = /^(?:h|hr|hrs|hours|uhr|min|gio|g|wita|wib)?\.?$/;
 const NIGHT = /noite|noche|malam|mlm|night|usiku|dem|raat|dare/;
-const SPOKEN: Readonly<Record<string, number>> = { minuit: 0, midnight: 0, 'meia-noite': 0, medianoche: 0, 'tengah malam': 0, midi: 0.5, noon: 0.5, 'meio-dia': 0.5, mediodia: 0.5, 'tengah hari': 0.5 };
+const SPOKEN: Readonly<Record<string, number>> = {
+  minuit: 0,
+  midnight: 0,
+  'meia-noite': 0,
+  medianoche: 0,
+  'tengah malam': 0,
+  midi: 0.5,
+  noon: 0.5,
+  'meio-dia': 0.5,
+  mediodia: 0.5,
+  'tengah hari': 0.5,
+};
 const OLD_HOURS = new Map(Object.entries(SPOKEN));
 
 /** A clock time as far as it is written like one: `share` is undefined when there is no such hour. */
@@ -115,7 +127,13 @@ const fromFigures = (
   );
 };
 
-const fromWords = (year: string, month: string, day: string, rest: string, unsaid: number): number | undefined => {
+const fromWords = (
+  year: string,
+  month: string,
+  day: string,
+  rest: string,
+  unsaid: number,
+): number | undefined => {
   const number = monthOf(month);
   return number > 0
     ? withClock(
@@ -127,7 +145,9 @@ const fromWords = (year: string, month: string, day: string, rest: string, unsai
 
 /** Serial of a date written as text, with its time if it has one; undefined when it is none. */
 export function readDate(text: string, order: DateOrder, unsaid = YEAR_UNSAID): number | undefined {
-  const trimmed = plainDigits(text).replace(/[\u200e\u200f]/g, '').trim();
+  const trimmed = plainDigits(text)
+    .replace(/[\u200e\u200f]/g, '')
+    .trim();
   const date = written(trimmed);
   if (date) return fromFigures(date, trimmed, order);
   const bare = NO_YEAR.exec(trimmed);

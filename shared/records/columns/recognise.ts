@@ -76,7 +76,19 @@ function lookAt(unread: Unread, content: Content): Looked {
 
 const isClaim = ({ words, score }: Candidate): boolean => words >= LEAST_WORDS && score >= LEAST_SCORE;
 
-const MONEY = new Set<FieldName>(['amount', 'income', 'expense', 'priceEach', 'priceThousand', 'unitPrice', 'deposit', 'paid', 'due', 'dueRunning', 'balance']);
+const MONEY = new Set<FieldName>([
+  'amount',
+  'income',
+  'expense',
+  'priceEach',
+  'priceThousand',
+  'unitPrice',
+  'deposit',
+  'paid',
+  'due',
+  'dueRunning',
+  'balance',
+]);
 /** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
 function byCompany(looked: readonly Looked[]): void {
   const present = new Map<string, number>();
@@ -124,7 +136,11 @@ interface Reading {
 function readLink(link: Link, looked: readonly Looked[]): Reading | undefined {
   let best: Reading | undefined;
   for (const pattern of PATTERNS) {
-    if (pattern.kind !== link.kind || (pattern.isRunning ?? false) !== (link.kind === 'sum' && link.isRunning)) continue;
+    if (
+      pattern.kind !== link.kind ||
+      (pattern.isRunning ?? false) !== (link.kind === 'sum' && link.isRunning)
+    )
+      continue;
     for (const inputs of orders(link, pattern)) {
       const of = [
         [link.result, pattern.result] as const,
@@ -224,7 +240,10 @@ function decimalOf(
     };
   if (!content.hasOpenNumbers) return { decimal: elsewhere ?? '.', because: undefined };
   if (content.isOpenAlways && content.thousands && field && fieldSpec(field).isCount)
-    return { decimal: content.thousands, because: 'every number has three digits behind its mark: the mark parts thousands' };
+    return {
+      decimal: content.thousands,
+      because: 'every number has three digits behind its mark: the mark parts thousands',
+    };
   if (elsewhere)
     return {
       decimal: elsewhere,
@@ -288,7 +307,8 @@ function surenessOf({ candidates }: Looked, given: Candidate): number {
 }
 
 function unitOf(field: FieldName, evidence: Evidence, content: Content): UnitChoice {
-  if (fieldSpec(field).kind !== 'number') return { unit: undefined, because: undefined, isAgainstHeader: false };
+  if (fieldSpec(field).kind !== 'number')
+    return { unit: undefined, because: undefined, isAgainstHeader: false };
   return chooseUnit(field as NumericField, evidence.unit?.unit, content, evidence.heading.times, (middle) =>
     fitOfRange(field as NumericField, middle),
   );
@@ -309,7 +329,8 @@ function chosen(looked: Looked, given: Candidate | undefined, said: Correction |
     const guessed = field && unitOf(field, evidence, content);
     return {
       field,
-      choice: guessed && said.unit !== undefined ? { ...guessed, unit: said.unit, because: undefined } : guessed,
+      choice:
+        guessed && said.unit !== undefined ? { ...guessed, unit: said.unit, because: undefined } : guessed,
       reasons: ['you said so'],
       confidence: 1,
     };
@@ -380,7 +401,12 @@ function byContent(looked: readonly Looked[], given: Map<Looked, Candidate>): vo
     (one) => !given.has(one) && one.content.filled >= 2 && one.content.dates >= 0.8 * one.content.filled,
   );
   if (dated && ![...given.values()].some(({ field }) => field === 'injectedOn'))
-    given.set(dated, { field: 'date', score: LEAST_SCORE, words: 0, because: 'nearly every cell holds a date' });
+    given.set(dated, {
+      field: 'date',
+      score: LEAST_SCORE,
+      words: 0,
+      because: 'nearly every cell holds a date',
+    });
 }
 
 const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
@@ -403,7 +429,13 @@ function byStructure(
   for (const { kind, isRunning, inputs, signs, result } of links) {
     const isPlainSum = kind === 'sum' && !isRunning && signs.every((sign) => sign === 1);
     const total = matrix.field && TOTAL_OF[matrix.field];
-    if (isPlainSum && total && inputs.length >= 2 && inputs.every((one) => matrix.columns.has(one)) && !matrix.columns.has(result))
+    if (
+      isPlainSum &&
+      total &&
+      inputs.length >= 2 &&
+      inputs.every((one) => matrix.columns.has(one)) &&
+      !matrix.columns.has(result)
+    )
       claim(result, total);
   }
   const fieldOf = (column: number): FieldName | undefined => {
@@ -413,13 +445,23 @@ function byStructure(
   for (const { kind, isRunning, inputs, signs, result } of links) {
     const [first] = inputs;
     const running = first === undefined ? undefined : RUNNING_OF[fieldOf(first) ?? 'note'];
-    if (kind === 'sum' && isRunning && inputs.length === 1 && signs[0] === 1 && running && fieldOf(result) !== running)
+    if (
+      kind === 'sum' &&
+      isRunning &&
+      inputs.length === 1 &&
+      signs[0] === 1 &&
+      running &&
+      fieldOf(result) !== running
+    )
       claim(result, running);
   }
   return built;
 }
 
-function contentsOf(columns: readonly Unread[]): { readonly contents: Content[]; readonly elsewhere: Elsewhere } {
+function contentsOf(columns: readonly Unread[]): {
+  readonly contents: Content[];
+  readonly elsewhere: Elsewhere;
+} {
   const first = columns.map(({ run }) => contentOf(run));
   const elsewhere = {
     decimal: mostOf(first.map((content) => content.decimal)),
@@ -427,7 +469,8 @@ function contentsOf(columns: readonly Unread[]): { readonly contents: Content[];
   };
   const contents = columns.map(({ run }, i) => {
     const content = first[i] ?? contentOf(run);
-    const mark = content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal;
+    const mark =
+      content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal;
     return content.hasOpenNumbers && mark === ',' ? contentOf(run, ',') : content;
   });
   return { contents, elsewhere };
@@ -445,7 +488,10 @@ export function recognise(
   const saidFor = new Map(looked.map((one) => [one, correctionFor(corrections, sheet, one.unread.header)]));
   const said = new Set([...saidFor.values()].map((one) => one?.field));
   const plain = looked.map(({ unread, content }) =>
-    plainNumbers(unread.run, content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal ?? '.'),
+    plainNumbers(
+      unread.run,
+      content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal ?? '.',
+    ),
   );
   const length = columns[0]?.run.length ?? 0;
   const links = findLinks(plain, length);
@@ -465,13 +511,17 @@ export function recognise(
   const built = byStructure(links, free, given, matrix);
   const mapping = free.map((one, i): MappedColumn => {
     const shaped = built.get(i);
-    if (shaped && !saidFor.get(looked[i] as Looked)) return { ...mapped(one, shaped, undefined, elsewhere), confidence: 0.85 };
+    if (shaped && !saidFor.get(looked[i] as Looked))
+      return { ...mapped(one, shaped, undefined, elsewhere), confidence: 0.85 };
     const found = mapped(one, given.get(one), saidFor.get(looked[i] as Looked), elsewhere);
     if (!matrix.columns.has(i) || found.isCorrected) return found;
     return {
       ...found,
       field: matrix.field,
-      unit: matrix.field && ownUnit(matrix.field) && unitForField(matrix.field, matrix.unit) ? matrix.unit : found.unit,
+      unit:
+        matrix.field && ownUnit(matrix.field) && unitForField(matrix.field, matrix.unit)
+          ? matrix.unit
+          : found.unit,
       confidence: matrix.field ? 0.8 : 0,
       reasons: ['one of several columns of the same kind'],
       isRepeated: true,

@@ -6,4 +6,3 @@ export function swappedDay(serial: number): number | undefined {
   const swapped = day === month ? undefined : serialOfCalendarDay(year, day, month);
   return swapped === undefined ? undefined : swapped + (serial - Math.floor(serial));
 }
-

@@ -169,7 +169,11 @@ const SPELLINGS: Readonly<Record<string, string>> = {
 };
 
 const MORE: readonly (readonly [string, UnitClass, string])[] = [
-  ['g', 'mass', 'g gr gm gms grm grs gram grams gramm gramme grammes grama gramas gramo gramos gam جرام غم جم غ'],
+  [
+    'g',
+    'mass',
+    'g gr gm gms grm grs gram grams gramm gramme grammes grama gramas gramo gramos gam جرام غم جم غ',
+  ],
   ['kg', 'mass', 'kg kgs kilo kilos kilogram kilograms quilo quilos ki كجم كغ كيلو'],
   ['mg', 'mass', 'mg mgs miligram'],
   ['lb', 'mass', 'lb lbs pound pounds libra libras'],
@@ -187,8 +191,16 @@ const MORE: readonly (readonly [string, UnitClass, string])[] = [
   ['cm', 'length', 'cm cms'],
   ['mm', 'length', 'mm'],
   ['in', 'length', 'in inch inches'],
-  ['money', 'money', '₦ n naira fcfa cfa xaf tk taka rs rp rm r$ us$ $ ksh kes ugx tsh tzs ghs mt mzn kz bs s/ usd gh₵ egp جنيه ج.م دينار'],
-  ['count', 'count', 'pcs pc pcs. nos no number ind ekor butir con unid unids und un pieces fish eggs alevins milheiro millar sb u'],
+  [
+    'money',
+    'money',
+    '₦ n naira fcfa cfa xaf tk taka rs rp rm r$ us$ $ ksh kes ugx tsh tzs ghs mt mzn kz bs s/ usd gh₵ egp جنيه ج.م دينار',
+  ],
+  [
+    'count',
+    'count',
+    'pcs pc pcs. nos no number ind ekor butir con unid unids und un pieces fish eggs alevins milheiro millar sb u',
+  ],
   ['mL/kg', 'perMass', 'ml/kg mls/kg cc/kg'],
   ['mg/kg', 'massPerMass', 'mg/kg'],
   ['IU/kg', 'units', 'iu/kg ui/kg'],

@@ -48,7 +48,11 @@ function clockStyle(run: CellRun): ClockStyle {
     else if (value >= 1 && value < 24.6) points++;
     else others++;
   }
-  return digits > others && digits >= points ? 'digits' : points > others && points > digits ? 'point' : 'serial';
+  return digits > others && digits >= points
+    ? 'digits'
+    : points > others && points > digits
+      ? 'point'
+      : 'serial';
 }
 
 /**
@@ -61,7 +65,8 @@ const numberIn = (
   style: ClockStyle | undefined,
   convert: (value: number) => number,
 ): number | undefined => {
-  if (typeof cell === 'number') return style === undefined ? convert(cell) : momentOfNumber(cell, isDate, style);
+  if (typeof cell === 'number')
+    return style === undefined ? convert(cell) : momentOfNumber(cell, isDate, style);
   if (typeof cell !== 'string' || cell.trim() === '' || isNothingText(cell)) return undefined;
   return style === undefined ? numberOf(cell, reading, convert) : momentOf(cell, reading);
 };
@@ -118,7 +123,8 @@ function numberOf(text: string, { field, decimal }: Reading, convert: (value: nu
 }
 /** Words behind a number that name what is counted: 120 fish, 20,000 larves. */
 const isKnownTail = (unit: string): boolean =>
-  /^[\p{L}\s.]+$/u.test(unit) && [...conceptsOf(unit).keys()].some((concept) => !concept.startsWith('value_'));
+  /^[\p{L}\s.]+$/u.test(unit) &&
+  [...conceptsOf(unit).keys()].some((concept) => !concept.startsWith('value_'));
 
 /** The numbers of a column as typed, units left alone; NaN where there is none. */
 export function plainNumbers(run: CellRun, decimal: Decimal): Float64Array {
@@ -142,7 +148,9 @@ export function samplesOf(run: CellRun): string[] {
     const cell = run.cellAt(i);
     if (cell === null || cell === '' || typeof cell === 'boolean' || isError(cell)) continue;
     found.add(
-      typeof cell === 'number' && run.isDate(i) ? momentText(cell).replace(/ 00:00$/, '') : String(cell).slice(0, LONGEST_SAMPLE),
+      typeof cell === 'number' && run.isDate(i)
+        ? momentText(cell).replace(/ 00:00$/, '')
+        : String(cell).slice(0, LONGEST_SAMPLE),
     );
   }
   return [...found];

@@ -145,7 +145,9 @@ class Run {
     let before = 0;
     for (const [i, table] of this.tables.entries()) {
       const active = rules.filter((rule) => isMet(rule.needs, this.fields[i] ?? new Set()));
-      for (const share of runRows(table, active, this.options, (rule) => this.collector(rule, table.title, table)))
+      for (const share of runRows(table, active, this.options, (rule) =>
+        this.collector(rule, table.title, table),
+      ))
         yield (before + share * table.length) / total;
       before += table.length;
     }
@@ -211,7 +213,14 @@ function doubted({ rule, where, findings, more, table }: Collector): readonly Fi
   ];
 }
 /** Rules about the cells themselves: however many there are, each is one. */
-const UNDOUBTED: ReadonlySet<string> = new Set(['CELL.ERROR', 'FORMULA.LINK', 'COLUMN.COPIED', 'ROW.REPEATED', 'UNIT.HEADER', 'COUNT.HEAPED']);
+const UNDOUBTED: ReadonlySet<string> = new Set([
+  'CELL.ERROR',
+  'FORMULA.LINK',
+  'COLUMN.COPIED',
+  'ROW.REPEATED',
+  'UNIT.HEADER',
+  'COUNT.HEAPED',
+]);
 
 /** Strongest first, and within that in the order of the rules. */
 function groupsOf(collectors: readonly Collector[]): FindingGroup[] {

@@ -80,7 +80,8 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
 /** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
 function sizeClasses(header: string, words: Map<FieldName, number>): void {
   const text = header.trim();
-  if (!/^[<>≤≥]?\s*\d+(?:[.,]\d+)?\s*(?:[-–+]\s*\d*(?:[.,]\d+)?)?\s*(?:g|gr|cm|mm|inch|in|\+)?$/i.test(text)) return;
+  if (!/^[<>≤≥]?\s*\d+(?:[.,]\d+)?\s*(?:[-–+]\s*\d*(?:[.,]\d+)?)?\s*(?:g|gr|cm|mm|inch|in|\+)?$/i.test(text))
+    return;
   if (/^[<≤]/.test(text)) words.set('gradeSmall', 0.8);
   else if (/^[>≥]|\+$/.test(text)) words.set('gradeBig', 0.8);
   else if (/\d\s*[-–]\s*\d/.test(text)) words.set('gradeMiddle', 0.8);
@@ -158,7 +159,8 @@ function unitFit(field: FieldName, unit: UnitSaid | undefined): number {
   const { units } = ROLES[field];
   if (units?.includes(unit.of)) return 0.9;
   if (unit.of === 'count' && !units) return -0.2;
-  if (fieldSpec(field).kind !== 'number') return unit.of === 'span' || unit.of === 'count' || unit.of === 'length' ? -0.2 : -1.5;
+  if (fieldSpec(field).kind !== 'number')
+    return unit.of === 'span' || unit.of === 'count' || unit.of === 'length' ? -0.2 : -1.5;
   if (!units && unit.of === 'span') return -0.5;
   return -3;
 }
@@ -198,7 +200,15 @@ function numberFit(field: NumericField, evidence: Evidence, content: Content): n
   return range + whole + over - 2 * (1 - share);
 }
 
-const DATE_ONLY: readonly FieldName[] = ['date', 'injectedOn', 'strippedOn', 'hatchedOn', 'deliveryDate', 'stockedAt', 'emptiedAt'];
+const DATE_ONLY: readonly FieldName[] = [
+  'date',
+  'injectedOn',
+  'strippedOn',
+  'hatchedOn',
+  'deliveryDate',
+  'stockedAt',
+  'emptiedAt',
+];
 const CLOCK_ONLY: readonly FieldName[] = ['clock', 'startTime', 'endTime'];
 const SERIAL_LOW = 30_000;
 const SERIAL_HIGH = 80_000;
@@ -207,7 +217,8 @@ function momentFit(field: FieldName, content: Content, marks: ReadonlySet<Mark>)
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
   const serials = content.middle > SERIAL_LOW && content.middle < SERIAL_HIGH ? content.numbers : 0;
-  const dates = content.dates + (content.high < 1.15 * content.middle && content.fractions < 0.9 ? serials : 0);
+  const dates =
+    content.dates + (content.high < 1.15 * content.middle && content.fractions < 0.9 ? serials : 0);
   const clocks = content.clocks + content.digitClocks;
   // 150 is a number; ten to two only where the heading speaks of time.
   const isOnlyDigits = content.digitClocks > 0 && content.clocks === 0 && !marks.has('time');
@@ -230,7 +241,12 @@ function textFit(field: FieldName, content: Content): number {
   if (moments > 0.5) return -3;
   const numbers = content.numbers / usable;
   const isTag = ['run', 'serial', 'receipt', 'female', 'male', 'vat', 'size', 'feedType'].includes(field);
-  if (isTag) return content.fractions > 0.3 && field !== 'size' && field !== 'feedType' ? -2 : numbers > 0.5 ? -0.3 : 0.3;
+  if (isTag)
+    return content.fractions > 0.3 && field !== 'size' && field !== 'feedType'
+      ? -2
+      : numbers > 0.5
+        ? -0.3
+        : 0.3;
   return numbers > 0.5 ? -2.5 : 0.3;
 }
 
@@ -248,6 +264,9 @@ export function scoreOf(field: FieldName, evidence: Evidence, content: Content):
         ? momentFit(field, content, evidence.marks)
         : textFit(field, content);
   return (
-    WORDS_WEIGH * (words >= LEAST_WORDS ? words : 0) + fit + unitFit(field, evidence.unit) + markFit(field, evidence.marks)
+    WORDS_WEIGH * (words >= LEAST_WORDS ? words : 0) +
+    fit +
+    unitFit(field, evidence.unit) +
+    markFit(field, evidence.marks)
   );
 }

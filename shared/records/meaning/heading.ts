@@ -14,7 +14,10 @@ export interface HeadingSaid {
 
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 const TIMES: readonly (readonly [RegExp, number])[] = [
-  [/^(?:x ?|× ?)?(?:'?000s?|1[ .,]?000|k|thousands?|thou|mille|milliers?|mil|milhares|milheiros?|millares?|miles|ribu|ribuan|rb|nghin|ngan|hazar|elfu|الف)$/, 1000],
+  [
+    /^(?:x ?|× ?)?(?:'?000s?|1[ .,]?000|k|thousands?|thou|mille|milliers?|mil|milhares|milheiros?|millares?|miles|ribu|ribuan|rb|nghin|ngan|hazar|elfu|الف)$/,
+    1000,
+  ],
   [/^(?:x ?)?(?:lakhs?|lacs?)$/, 1e5],
   [/^(?:x ?)?(?:millions?|million|milhoes|millones|juta|jt|trieu|مليون)$/, 1e6],
   [/^(?:x ?)?(?:van|man|10[ .,]?000)$/, 1e4],
@@ -24,7 +27,8 @@ const timesOf = (text: string): number | undefined =>
 
 /** "in kg", "en g": the unit behind a little word. */
 const IN_UNIT = /[\s,;:/-]+(?:in|en|em|dalam|(?:tinh )?bang)?\s*([^\s,;()]+)$/i;
-const SHORT_WORDS = /^(?:no|nos|n|number|day|days|hari|jour|dia|d|min|of|oc|un|u|fish|eggs|alevins|ekor|butir|con|in|saa|jam|gio|s|h|m|hora|heure|hour|jours|dias|horas|heures)$/i;
+const SHORT_WORDS =
+  /^(?:no|nos|n|number|day|days|hari|jour|dia|d|min|of|oc|un|u|fish|eggs|alevins|ekor|butir|con|in|saa|jam|gio|s|h|m|hora|heure|hour|jours|dias|horas|heures)$/i;
 
 class Reader {
   unit: UnitSaid | undefined;
@@ -72,7 +76,8 @@ function fresh(text: string): HeadingSaid {
     const times = timesOf(last);
     if (named && !reader.unit) reader.unit = named;
     else if (times !== undefined && reader.times === 1) reader.times = times;
-    if (named || times !== undefined) bare = bare.slice(0, -last.length).replace(/[\s,;:/-]+(?:in|en|em|dalam)?\s*$/i, ' ');
+    if (named || times !== undefined)
+      bare = bare.slice(0, -last.length).replace(/[\s,;:/-]+(?:in|en|em|dalam)?\s*$/i, ' ');
   }
   return { text, words: bare.replace(/\s+/g, ' ').trim(), unit: reader.unit, times: reader.times };
 }

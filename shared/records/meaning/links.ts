@@ -51,8 +51,29 @@ function sampleRows(columns: readonly Numbers[], length: number): number[] {
 
 const median = (list: number[]): number => list.sort((a, b) => a - b)[list.length >> 1] ?? NaN;
 
-const NICE = [1, 10, 100, 1000, 1e4, 1e5, 1e6, 0.1, 0.01, 0.001, 1e-4, 1e-5, 1e-6, 7, 1 / 7, 24, 1 / 24, 60, 1 / 60];
-const niceFactor = (value: number): number | undefined => NICE.find((nice) => Math.abs(value / nice - 1) < 0.004);
+const NICE = [
+  1,
+  10,
+  100,
+  1000,
+  1e4,
+  1e5,
+  1e6,
+  0.1,
+  0.01,
+  0.001,
+  1e-4,
+  1e-5,
+  1e-6,
+  7,
+  1 / 7,
+  24,
+  1 / 24,
+  60,
+  1 / 60,
+];
+const niceFactor = (value: number): number | undefined =>
+  NICE.find((nice) => Math.abs(value / nice - 1) < 0.004);
 
 interface Fit {
   readonly factor: number;
@@ -196,7 +217,11 @@ function bestSum(
 }
 
 /** A total over a block of neighbouring columns, right before or right after it. */
-function blockSum(sampled: readonly (readonly number[])[], usable: readonly number[], result: number): Link | undefined {
+function blockSum(
+  sampled: readonly (readonly number[])[],
+  usable: readonly number[],
+  result: number,
+): Link | undefined {
   const place = usable.indexOf(result);
   const rows = (sampled[result] ?? []).filter((x) => !Number.isNaN(x)).length;
   const allowed = Math.floor((1 - LEAST_HOLDING) * rows);
@@ -237,7 +262,9 @@ function sums(
       .filter((column) => column !== result)
       .sort((a, b) => Math.abs(a - result + 0.1) - Math.abs(b - result + 0.1))
       .slice(0, MOST_TERMS);
-    const plain = bestSum(sampled, result, around, undefined) ?? (usable.length > MOST_TERMS ? blockSum(sampled, usable, result) : undefined);
+    const plain =
+      bestSum(sampled, result, around, undefined) ??
+      (usable.length > MOST_TERMS ? blockSum(sampled, usable, result) : undefined);
     const before = [NaN, ...(inOrder[result] ?? []).slice(0, -1)];
     const running = bestSum(inOrder, result, around.slice(0, 4), before);
     return [plain, running].filter((one) => one !== undefined);
@@ -256,9 +283,23 @@ function carries(columns: readonly Numbers[], usable: readonly number[], length:
         tried++;
         if (now === before) holds++;
       }
-      if (tried < LEAST_ROWS || holds < LEAST_HOLDING * tried || !varies(Array.from(columns[result] ?? []).slice(0, 200))) continue;
+      if (
+        tried < LEAST_ROWS ||
+        holds < LEAST_HOLDING * tried ||
+        !varies(Array.from(columns[result] ?? []).slice(0, 200))
+      )
+        continue;
       if (isSame(columns[result], columns[from], length)) continue;
-      links.push({ kind: 'carry', result, inputs: [from], signs: [1], factor: 1, isRunning: true, holds, tried });
+      links.push({
+        kind: 'carry',
+        result,
+        inputs: [from],
+        signs: [1],
+        factor: 1,
+        isRunning: true,
+        holds,
+        tried,
+      });
     }
   return links;
 }

@@ -20,7 +20,9 @@ const NONE: Matrix = { columns: new Set(), field: undefined, unit: undefined };
 
 /** "T1", "Tank 12" and "B-3" are one shape: letters with a number, or a number alone, or one last letter. */
 function shapeOf(header: string): string | undefined {
-  const text = fold(header).replace(/[\s._-]+/g, ' ').trim();
+  const text = fold(header)
+    .replace(/[\s._-]+/g, ' ')
+    .trim();
   if (text === '' || text.length > 24) return undefined;
   if (/\d+$/.test(text) && !/[%/()]/.test(text)) return text.replace(/\d+$/, '#');
   const letter = /^(.{2,}) [a-z]$/.exec(text);
@@ -69,7 +71,10 @@ export function repeatedColumns(columns: readonly Headed[], titles: readonly str
 }
 
 function pool(contents: readonly Content[]): Content {
-  const sorted = contents.map(({ middle }) => middle).filter((x) => !Number.isNaN(x)).sort((a, b) => a - b);
+  const sorted = contents
+    .map(({ middle }) => middle)
+    .filter((x) => !Number.isNaN(x))
+    .sort((a, b) => a - b);
   const [first] = contents;
   const sum = (key: 'filled' | 'numbers' | 'dates' | 'clocks' | 'words' | 'errors'): number =>
     contents.reduce((all, one) => all + one[key], 0);

@@ -10,7 +10,11 @@ export interface Pattern {
   readonly isRunning?: true;
 }
 
-const product = (result: NumericField, ...inputs: NumericField[]): Pattern => ({ kind: 'product', result, inputs });
+const product = (result: NumericField, ...inputs: NumericField[]): Pattern => ({
+  kind: 'product',
+  result,
+  inputs,
+});
 const running = (result: NumericField, plus: NumericField, ...minus: NumericField[]): Pattern => ({
   kind: 'sum',
   result,
@@ -18,7 +22,11 @@ const running = (result: NumericField, plus: NumericField, ...minus: NumericFiel
   signs: [1, ...minus.map(() => -1)],
   isRunning: true,
 });
-const sum = (result: NumericField, plus: readonly NumericField[], minus: readonly NumericField[] = []): Pattern => ({
+const sum = (
+  result: NumericField,
+  plus: readonly NumericField[],
+  minus: readonly NumericField[] = [],
+): Pattern => ({
   kind: 'sum',
   result,
   inputs: [...plus, ...minus],

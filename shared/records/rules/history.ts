@@ -39,7 +39,17 @@ const JUDGED: readonly NumericField[] = [
   'oxygen',
 ];
 /** Judged for whole powers of ten only. */
-const SCALED_TOO: readonly NumericField[] = ['startWeight', 'endWeight', 'weight', 'feed', 'stocked', 'alive', 'fish', 'materialDose', 'volume'];
+const SCALED_TOO: readonly NumericField[] = [
+  'startWeight',
+  'endWeight',
+  'weight',
+  'feed',
+  'stocked',
+  'alive',
+  'fish',
+  'materialDose',
+  'volume',
+];
 const isScaled = (name: NumericField): boolean => fieldSpec(name).isScaled ?? false;
 
 const scaled = (values: Float64Array, isLog: boolean): Float64Array =>
@@ -54,7 +64,15 @@ const leastSpread = (name: NumericField, isLog: boolean): number =>
         ? 0.1
         : 0.4;
 
-const OUTCOMES: ReadonlySet<NumericField> = new Set(['fertilised', 'fertilisedShare', 'hatched', 'hatchShare', 'fry', 'fingerlings', 'survival']);
+const OUTCOMES: ReadonlySet<NumericField> = new Set([
+  'fertilised',
+  'fertilisedShare',
+  'hatched',
+  'hatchShare',
+  'fry',
+  'fingerlings',
+  'survival',
+]);
 
 interface Own {
   readonly middle: number;

@@ -52,7 +52,9 @@ function labelsIn(kinds: Kinds, column: number, taken: Taken): Label[] {
   for (let position = 0; position < (sheet.columns[column]?.values.length ?? 0); position++) {
     if (labels.length >= MOST_LABELS) break;
     if (kinds.at(position, column) !== KIND.word || taken(position, column)) continue;
-    const text = String(valueAt(sheet, position, column)).replace(/[:=\s]+$/, '').trim();
+    const text = String(valueAt(sheet, position, column))
+      .replace(/[:=\s]+$/, '')
+      .trim();
     if (text.length < 1 || text.length > 60) continue;
     labels.push({ position, column, text, isKnown: isKnownLabel(text) });
   }
@@ -119,7 +121,9 @@ function beside(kinds: Kinds, labels: readonly Label[], to: number): Beside {
   for (let column = first + 1; column < Math.min(to, sheet.columns.length, first + 40); column++) {
     const cells = labels.map(({ position }) => position).filter((p) => kinds.at(p, column) !== KIND.blank);
     const named = cells.filter(
-      (p) => kinds.at(p, column) === KIND.word && unitOfText(String(valueAt(sheet, p, column)).replace(/[()]/g, '')),
+      (p) =>
+        kinds.at(p, column) === KIND.word &&
+        unitOfText(String(valueAt(sheet, p, column)).replace(/[()]/g, '')),
     ).length;
     if (named >= 2 && named >= cells.length * 0.6) units ??= column;
     else if (cells.length > 0) filled.set(column, cells.length);

@@ -39,7 +39,11 @@ interface Header {
 
 const textAt = (sheet: SheetCells, position: number, column: number): string => {
   const cell = valueAt(sheet, position, column);
-  return typeof cell === 'string' ? cell.replace(/\s+/g, ' ').trim() : typeof cell === 'number' ? String(cell) : '';
+  return typeof cell === 'string'
+    ? cell.replace(/\s+/g, ' ').trim()
+    : typeof cell === 'number'
+      ? String(cell)
+      : '';
 };
 
 /** Filled cells that stand side by side in a row. */
@@ -86,14 +90,19 @@ function headingCells(kinds: Kinds, position: number, run: readonly number[]): n
   return words;
 }
 const isCountingRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
-  columns.every((column) => kinds.at(position, column) === KIND.number) && isCounting(kinds, position, columns);
+  columns.every((column) => kinds.at(position, column) === KIND.number) &&
+  isCounting(kinds, position, columns);
 /** Days over the columns, numbers below. */
 const isDateRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
   columns.length >= 2 &&
-  columns.every((column) => kinds.at(position, column) === KIND.date && kinds.at(position + 1, column) === KIND.number);
+  columns.every(
+    (column) => kinds.at(position, column) === KIND.date && kinds.at(position + 1, column) === KIND.number,
+  );
 function isCounting(kinds: Kinds, position: number, columns: readonly number[]): boolean {
   const list = columns.map((column) => Number(textAt(kinds.sheet, position, column)));
-  return list.length >= 2 && list.every((x, i) => Number.isInteger(x) && (i === 0 || x - (list[i - 1] ?? x) === 1));
+  return (
+    list.length >= 2 && list.every((x, i) => Number.isInteger(x) && (i === 0 || x - (list[i - 1] ?? x) === 1))
+  );
 }
 
 /** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
@@ -107,7 +116,8 @@ function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): 
     // A month or an opening balance may stand between the header and the first line.
     if (rows === 0 && columns.length >= 4 && filled.length <= 2 && (filled.length === 1 || skipped === 0)) {
       if (++skipped > 3) return 0;
-      if (filled.length === 1 || startsWith(textAt(sheet, p, filled[0] ?? 0), [...CARRIED, 'opening_stock'])) continue;
+      if (filled.length === 1 || startsWith(textAt(sheet, p, filled[0] ?? 0), [...CARRIED, 'opening_stock']))
+        continue;
     }
     rows++;
     const found = filled.filter((column) => kinds.isData(p, column)).length;
@@ -131,7 +141,8 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
     rows++;
     if (kinds.at(p, first) === KIND.word) labels.push(textAt(sheet, p, first));
   }
-  if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length) return false;
+  if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
+    return false;
   const known = labels.filter(isKnownLabel).length;
   const others = run.slice(1).filter((column) => isKnownLabel(textAt(sheet, position, column))).length;
   const mixed = run.length === 2 && isMixed(kinds, position, run[1] ?? 0);
@@ -166,7 +177,11 @@ function mergedText({ merges, rows, columns }: SheetCells, position: number, col
 }
 
 /** What stands over each column in the row above: its own words, a merged cell, or the words to the left. */
-function overWords(kinds: Kinds, position: number, columns: readonly number[]): Map<number, string> | undefined {
+function overWords(
+  kinds: Kinds,
+  position: number,
+  columns: readonly number[],
+): Map<number, string> | undefined {
   const { sheet } = kinds;
   const over = new Map<number, string>();
   let last = '';
@@ -191,7 +206,9 @@ function withParents(kinds: Kinds, header: Header): Header {
   if (!over) return header;
   const own = header.columns.filter((column) => kinds.at(above, column) === KIND.word);
   const isTitle = own.length === 1 && own[0] === header.columns[0] && !isSpanned(sheet, above, own[0] ?? 0);
-  const hasGaps = header.columns.some((column) => !header.texts.get(column) && kinds.at(above, column) === KIND.word);
+  const hasGaps = header.columns.some(
+    (column) => !header.texts.get(column) && kinds.at(above, column) === KIND.word,
+  );
   if (isTitle && !hasGaps) return header;
   const isGroups = own.length >= 2 || hasGaps || own.some((column) => isSpanned(sheet, above, column));
   if (!isGroups) return header;
@@ -204,10 +221,17 @@ function withParents(kinds: Kinds, header: Header): Header {
 }
 /** A merged cell over some but not all of a table. */
 const isSpanned = ({ merges, rows }: SheetCells, position: number, column: number): boolean =>
-  merges.some((m) => m.top === rows[position] && m.left === column && m.right > m.left && m.right - m.left < 8);
+  merges.some(
+    (m) => m.top === rows[position] && m.left === column && m.right > m.left && m.right - m.left < 8,
+  );
 
 /** Columns next to the header that hold figures below though nothing stands over them. */
-function widened(kinds: Kinds, position: number, run: readonly number[], others: ReadonlySet<number>): number[] {
+function widened(
+  kinds: Kinds,
+  position: number,
+  run: readonly number[],
+  others: ReadonlySet<number>,
+): number[] {
   const columns = [...run];
   const last = run.at(-1) ?? 0;
   const isFilledBelow = (column: number): boolean => {
@@ -226,7 +250,12 @@ function widened(kinds: Kinds, position: number, run: readonly number[], others:
 }
 
 /** Columns whose only heading stands in the row above: "Run" beside "Eggs" over "weight" and "number". */
-function underParents(kinds: Kinds, position: number, columns: readonly number[], others: ReadonlySet<number>): number[] {
+function underParents(
+  kinds: Kinds,
+  position: number,
+  columns: readonly number[],
+  others: ReadonlySet<number>,
+): number[] {
   const above = position - 1;
   const found = [...columns];
   if (above < 0 || !isNext(kinds.sheet, above)) return found;
@@ -247,7 +276,8 @@ function joinRuns(kinds: Kinds, position: number, runs: readonly number[][]): nu
     const before = joined.at(-1);
     const gap = before ? (run[0] ?? 0) - (before.at(-1) ?? 0) : 0;
     const between = before ? (before.at(-1) ?? 0) + 1 : 0;
-    const isCovered = position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, between) === KIND.word;
+    const isCovered =
+      position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, between) === KIND.word;
     if (before && gap === 2 && (hasBelow(kinds, position, between) || isCovered)) {
       before.push(between, ...run);
       continue;
@@ -275,12 +305,15 @@ function cutRepeats(kinds: Kinds, position: number, run: readonly number[]): num
 
 function headersAt(kinds: Kinds, position: number): Header[] {
   const { sheet } = kinds;
-  const runs = joinRuns(kinds, position, runsOf(kinds, position)).flatMap((run) => cutRepeats(kinds, position, run));
+  const runs = joinRuns(kinds, position, runsOf(kinds, position)).flatMap((run) =>
+    cutRepeats(kinds, position, run),
+  );
   const taken = new Set(runs.flat());
   return runs.flatMap((run): Header[] => {
     const cells = run.filter((column) => kinds.at(position, column) !== KIND.blank);
     if (headingCells(kinds, position, cells) === undefined) return [];
-    const hasUnits = isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
+    const hasUnits =
+      isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
     const last = hasUnits ? position + 1 : position;
     if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
     if (looksLikeForm(kinds, position, run)) return [];
@@ -301,7 +334,8 @@ const hasFigures = (kinds: Kinds, position: number, columns: readonly number[]):
 
 const TOTALS = ['total_row', 'subtotal_row', 'average_row'] as const;
 const CARRIED = ['carried_forward_row', 'target_plan_row'] as const;
-const DOWN_SUM = /^=\s*(?:SUM|AVERAGE|SUBTOTAL|COUNT|MAX|MIN)\(\s*(?:\d+\s*,\s*)?\$?([A-Z]{1,3})\$?\d+:\$?([A-Z]{1,3})\$?\d+\s*\)$/i;
+const DOWN_SUM =
+  /^=\s*(?:SUM|AVERAGE|SUBTOTAL|COUNT|MAX|MIN)\(\s*(?:\d+\s*,\s*)?\$?([A-Z]{1,3})\$?\d+:\$?([A-Z]{1,3})\$?\d+\s*\)$/i;
 
 const DOWN_RANGE = /^=.*\b(?:SUM|AVERAGE|SUBTOTAL)\(.*?\$?([A-Z]{1,3})\$?(\d+):\$?\1\$?(\d+)/i;
 /** A formula that adds up at least two cells of one column above it. */
@@ -336,7 +370,12 @@ function lookAtRow(kinds: Kinds, position: number, { columns, texts: headings }:
   return { filled, texts, repeats, sums };
 }
 
-function kindOfRow(kinds: Kinds, position: number, header: Header, dated: number | undefined): Skipped['why'] | 'record' | 'blank' {
+function kindOfRow(
+  kinds: Kinds,
+  position: number,
+  header: Header,
+  dated: number | undefined,
+): Skipped['why'] | 'record' | 'blank' {
   const { filled, texts, repeats, sums } = lookAtRow(kinds, position, header);
   if (filled.length === 0) return 'blank';
   if (repeats >= 2 && repeats >= filled.length / 2) return 'header again';
@@ -344,11 +383,15 @@ function kindOfRow(kinds: Kinds, position: number, header: Header, dated: number
   const label = texts.slice(0, 2);
   if (!hasDate && label.some((text) => startsWith(text, TOTALS))) return 'total';
   if (!hasDate && sums >= 2) return 'total';
-  if (sums >= 1 && !hasDate && dated !== undefined && filled.length <= 0.7 * header.columns.length) return 'total';
-  if (label.some((text) => startsWith(text, CARRIED)) && filled.length < header.columns.length) return 'opening';
-  if (texts.length >= 2 && texts.length >= 0.8 * filled.length && isUnits(kinds, position, filled)) return 'units';
+  if (sums >= 1 && !hasDate && dated !== undefined && filled.length <= 0.7 * header.columns.length)
+    return 'total';
+  if (label.some((text) => startsWith(text, CARRIED)) && filled.length < header.columns.length)
+    return 'opening';
+  if (texts.length >= 2 && texts.length >= 0.8 * filled.length && isUnits(kinds, position, filled))
+    return 'units';
   const figures = filled.filter((column) => kinds.isData(position, column)).length;
-  if (header.columns.length > 3 && filled.length <= 2 && (figures === 0 || filled.length === 1)) return 'note';
+  if (header.columns.length > 3 && filled.length <= 2 && (figures === 0 || filled.length === 1))
+    return 'note';
   return figures === 0 && filled.length <= 0.4 * header.columns.length ? 'note' : 'record';
 }
 
@@ -468,7 +511,9 @@ function isOpened(kinds: Kinds, { first, columns }: Header): boolean {
 function isNewHeader(kinds: Kinds, one: Header, before: Header): boolean {
   const { sheet } = kinds;
   const above = before.columns.filter((column) => kinds.at(one.first - 1, column) !== KIND.blank);
-  const isParted = !isNext(sheet, one.first - 1) || (above.length <= 2 && !above.some((c) => kinds.isData(one.first - 1, c)));
+  const isParted =
+    !isNext(sheet, one.first - 1) ||
+    (above.length <= 2 && !above.some((c) => kinds.isData(one.first - 1, c)));
   const wide = one.columns.length >= 0.7 * before.columns.length;
   // Rows of names and remarks in a register: the column already held words.
   const worded = one.columns.filter((column) => isWordy(kinds, before, column)).length;

@@ -104,7 +104,12 @@ function known(token: string): string {
     if (token.endsWith('s') && worth.has(token.slice(0, -1))) near = token.slice(0, -1);
     else if (worth.has(`${token}s`)) near = `${token}s`;
     else
-      near = (token.length < SHORTEST_SLIP ? undefined : [...worth.keys()].find((other) => other.length >= SHORTEST_SLIP && isOneSlip(token, other))) ?? shortened(token) ?? token;
+      near =
+        (token.length < SHORTEST_SLIP
+          ? undefined
+          : [...worth.keys()].find((other) => other.length >= SHORTEST_SLIP && isOneSlip(token, other))) ??
+        shortened(token) ??
+        token;
     if (nearest.size > 5000) nearest.clear();
     nearest.set(token, near);
   }

@@ -40,14 +40,72 @@ const hm = (share: number, mark: string): string => {
 export const LANGUAGES: readonly Language[] = [
   {
     name: 'French',
-    title: { spawn: 'Reproductions du trimestre', water: 'Suivi eau bacs', stock: 'Inventaire bac 3', sales: 'Carnet de vente', feed: 'Pesées et rations', cash: 'Caisse' },
+    title: {
+      spawn: 'Reproductions du trimestre',
+      water: 'Suivi eau bacs',
+      stock: 'Inventaire bac 3',
+      sales: 'Carnet de vente',
+      feed: 'Pesées et rations',
+      cash: 'Caisse',
+    },
     heads: {
-      spawn: { run: 'N° de ponte', date: 'Jour', femaleWeight: 'Poids géniteur femelle (kg)', hormoneVolume: 'Quantité injectée (ml)', injected: "Heure d'injection", stripped: 'Heure du stripping', eggWeight: 'Masse des œufs (g)', eggsPerGram: "Nb d'œufs/g", eggs: "Nombre d'œufs", fertilisedShare: 'Taux de fécondation %', hatchShare: "Taux d'éclosion %", hatched: 'Larves obtenues', note: 'Observations' },
-      water: { date: 'Date', vat: 'Bac', temperature: 'Température eau', ph: 'pH initial', materialDose: 'Bicarbonate ajouté (g)', phAfter: 'pH final', oxygen: 'O2 dissous mg/l', volume: 'Volume (litres)' },
-      stock: { date: 'Date', opening: 'Stock initial', movedIn: 'Entrées', dead: 'Morts', sold: 'Vendus', closing: 'Stock final' },
-      sales: { date: 'Date', customer: 'Acheteur', sold: 'Nombre vendu', priceEach: 'Prix unitaire FCFA', amount: 'Montant total', paid: 'Payé', due: 'Reste dû' },
-      feed: { date: 'Date', fish: 'Effectif', weight: 'Poids moyen (g)', biomass: 'Biomasse (kg)', ration: 'Taux de nourrissage %', feed: 'Aliment distribué (g)' },
-      cash: { date: 'Date', description: 'Libellé', income: 'Recettes', expense: 'Dépenses', balance: 'Solde' },
+      spawn: {
+        run: 'N° de ponte',
+        date: 'Jour',
+        femaleWeight: 'Poids géniteur femelle (kg)',
+        hormoneVolume: 'Quantité injectée (ml)',
+        injected: "Heure d'injection",
+        stripped: 'Heure du stripping',
+        eggWeight: 'Masse des œufs (g)',
+        eggsPerGram: "Nb d'œufs/g",
+        eggs: "Nombre d'œufs",
+        fertilisedShare: 'Taux de fécondation %',
+        hatchShare: "Taux d'éclosion %",
+        hatched: 'Larves obtenues',
+        note: 'Observations',
+      },
+      water: {
+        date: 'Date',
+        vat: 'Bac',
+        temperature: 'Température eau',
+        ph: 'pH initial',
+        materialDose: 'Bicarbonate ajouté (g)',
+        phAfter: 'pH final',
+        oxygen: 'O2 dissous mg/l',
+        volume: 'Volume (litres)',
+      },
+      stock: {
+        date: 'Date',
+        opening: 'Stock initial',
+        movedIn: 'Entrées',
+        dead: 'Morts',
+        sold: 'Vendus',
+        closing: 'Stock final',
+      },
+      sales: {
+        date: 'Date',
+        customer: 'Acheteur',
+        sold: 'Nombre vendu',
+        priceEach: 'Prix unitaire FCFA',
+        amount: 'Montant total',
+        paid: 'Payé',
+        due: 'Reste dû',
+      },
+      feed: {
+        date: 'Date',
+        fish: 'Effectif',
+        weight: 'Poids moyen (g)',
+        biomass: 'Biomasse (kg)',
+        ration: 'Taux de nourrissage %',
+        feed: 'Aliment distribué (g)',
+      },
+      cash: {
+        date: 'Date',
+        description: 'Libellé',
+        income: 'Recettes',
+        expense: 'Dépenses',
+        balance: 'Solde',
+      },
     },
     total: 'Total général',
     clock: (share) => hm(share, 'h'),
@@ -57,14 +115,72 @@ export const LANGUAGES: readonly Language[] = [
   },
   {
     name: 'Portuguese',
-    title: { spawn: 'Desovas', water: 'Controle da água', stock: 'Movimento do tanque', sales: 'Vendas', feed: 'Arraçoamento', cash: 'Fluxo de caixa' },
+    title: {
+      spawn: 'Desovas',
+      water: 'Controle da água',
+      stock: 'Movimento do tanque',
+      sales: 'Vendas',
+      feed: 'Arraçoamento',
+      cash: 'Fluxo de caixa',
+    },
     heads: {
-      spawn: { run: 'Nº da desova', date: 'Data', femaleWeight: 'Peso da matriz (kg)', hormoneVolume: 'Dose aplicada (mL)', injected: 'Hora da injeção', stripped: 'Hora da extrusão', eggWeight: 'Peso dos ovos (g)', eggsPerGram: 'Ovos por grama', eggs: 'Total de ovos', fertilisedShare: 'Fertilização (%)', hatchShare: 'Eclosão (%)', hatched: 'Larvas eclodidas', note: 'Obs.' },
-      water: { date: 'Data', vat: 'Tanque', temperature: 'Temp. água (°C)', ph: 'pH antes', materialDose: 'Bicarbonato (g)', phAfter: 'pH depois', oxygen: 'OD (mg/L)', volume: 'Volume (L)' },
-      stock: { date: 'Data', opening: 'Estoque inicial', movedIn: 'Entrada', dead: 'Mortalidade', sold: 'Vendidos', closing: 'Estoque final' },
-      sales: { date: 'Data', customer: 'Cliente', sold: 'Qtd vendida', priceEach: 'Preço unit. (R$)', amount: 'Valor total', paid: 'Pago', due: 'A receber' },
-      feed: { date: 'Data', fish: 'Nº de peixes', weight: 'Peso médio (g)', biomass: 'Biomassa (kg)', ration: 'Taxa alimentar %', feed: 'Ração (g)' },
-      cash: { date: 'Data', description: 'Histórico', income: 'Entradas', expense: 'Saídas', balance: 'Saldo' },
+      spawn: {
+        run: 'Nº da desova',
+        date: 'Data',
+        femaleWeight: 'Peso da matriz (kg)',
+        hormoneVolume: 'Dose aplicada (mL)',
+        injected: 'Hora da injeção',
+        stripped: 'Hora da extrusão',
+        eggWeight: 'Peso dos ovos (g)',
+        eggsPerGram: 'Ovos por grama',
+        eggs: 'Total de ovos',
+        fertilisedShare: 'Fertilização (%)',
+        hatchShare: 'Eclosão (%)',
+        hatched: 'Larvas eclodidas',
+        note: 'Obs.',
+      },
+      water: {
+        date: 'Data',
+        vat: 'Tanque',
+        temperature: 'Temp. água (°C)',
+        ph: 'pH antes',
+        materialDose: 'Bicarbonato (g)',
+        phAfter: 'pH depois',
+        oxygen: 'OD (mg/L)',
+        volume: 'Volume (L)',
+      },
+      stock: {
+        date: 'Data',
+        opening: 'Estoque inicial',
+        movedIn: 'Entrada',
+        dead: 'Mortalidade',
+        sold: 'Vendidos',
+        closing: 'Estoque final',
+      },
+      sales: {
+        date: 'Data',
+        customer: 'Cliente',
+        sold: 'Qtd vendida',
+        priceEach: 'Preço unit. (R$)',
+        amount: 'Valor total',
+        paid: 'Pago',
+        due: 'A receber',
+      },
+      feed: {
+        date: 'Data',
+        fish: 'Nº de peixes',
+        weight: 'Peso médio (g)',
+        biomass: 'Biomassa (kg)',
+        ration: 'Taxa alimentar %',
+        feed: 'Ração (g)',
+      },
+      cash: {
+        date: 'Data',
+        description: 'Histórico',
+        income: 'Entradas',
+        expense: 'Saídas',
+        balance: 'Saldo',
+      },
     },
     total: 'Total geral',
     clock: (share) => hm(share, ':'),
@@ -74,14 +190,72 @@ export const LANGUAGES: readonly Language[] = [
   },
   {
     name: 'Spanish',
-    title: { spawn: 'Desoves inducidos', water: 'Calidad de agua', stock: 'Kardex pila 2', sales: 'Ventas de alevines', feed: 'Muestreo y alimento', cash: 'Caja chica' },
+    title: {
+      spawn: 'Desoves inducidos',
+      water: 'Calidad de agua',
+      stock: 'Kardex pila 2',
+      sales: 'Ventas de alevines',
+      feed: 'Muestreo y alimento',
+      cash: 'Caja chica',
+    },
     heads: {
-      spawn: { run: 'Lote', date: 'Fecha', femaleWeight: 'Peso hembra (kg)', hormoneVolume: 'Volumen de hormona (cc)', injected: 'Hora inyección', stripped: 'Hora de desove', eggWeight: 'Peso de huevos (g)', eggsPerGram: 'Huevos/gramo', eggs: 'Huevos totales', fertilisedShare: '% fertilización', hatchShare: '% eclosión', hatched: 'Larvas', note: 'Observaciones' },
-      water: { date: 'Fecha', vat: 'Pila', temperature: 'Temperatura °C', ph: 'pH inicial', materialDose: 'Bicarbonato (g)', phAfter: 'pH final', oxygen: 'Oxígeno mg/l', volume: 'Volumen (L)' },
-      stock: { date: 'Fecha', opening: 'Existencia inicial', movedIn: 'Ingresos', dead: 'Muertos', sold: 'Vendidos', closing: 'Existencia final' },
-      sales: { date: 'Fecha', customer: 'Comprador', sold: 'Cantidad', priceEach: 'Precio unitario', amount: 'Total $', paid: 'Abono', due: 'Saldo pendiente' },
-      feed: { date: 'Fecha', fish: 'N° de peces', weight: 'Peso promedio (g)', biomass: 'Biomasa (kg)', ration: 'Tasa de alimentación %', feed: 'Alimento (g)' },
-      cash: { date: 'Fecha', description: 'Concepto', income: 'Ingreso', expense: 'Egreso', balance: 'Saldo' },
+      spawn: {
+        run: 'Lote',
+        date: 'Fecha',
+        femaleWeight: 'Peso hembra (kg)',
+        hormoneVolume: 'Volumen de hormona (cc)',
+        injected: 'Hora inyección',
+        stripped: 'Hora de desove',
+        eggWeight: 'Peso de huevos (g)',
+        eggsPerGram: 'Huevos/gramo',
+        eggs: 'Huevos totales',
+        fertilisedShare: '% fertilización',
+        hatchShare: '% eclosión',
+        hatched: 'Larvas',
+        note: 'Observaciones',
+      },
+      water: {
+        date: 'Fecha',
+        vat: 'Pila',
+        temperature: 'Temperatura °C',
+        ph: 'pH inicial',
+        materialDose: 'Bicarbonato (g)',
+        phAfter: 'pH final',
+        oxygen: 'Oxígeno mg/l',
+        volume: 'Volumen (L)',
+      },
+      stock: {
+        date: 'Fecha',
+        opening: 'Existencia inicial',
+        movedIn: 'Ingresos',
+        dead: 'Muertos',
+        sold: 'Vendidos',
+        closing: 'Existencia final',
+      },
+      sales: {
+        date: 'Fecha',
+        customer: 'Comprador',
+        sold: 'Cantidad',
+        priceEach: 'Precio unitario',
+        amount: 'Total $',
+        paid: 'Abono',
+        due: 'Saldo pendiente',
+      },
+      feed: {
+        date: 'Fecha',
+        fish: 'N° de peces',
+        weight: 'Peso promedio (g)',
+        biomass: 'Biomasa (kg)',
+        ration: 'Tasa de alimentación %',
+        feed: 'Alimento (g)',
+      },
+      cash: {
+        date: 'Fecha',
+        description: 'Concepto',
+        income: 'Ingreso',
+        expense: 'Egreso',
+        balance: 'Saldo',
+      },
     },
     total: 'Total',
     clock: (share) => hm(share, ':'),
@@ -91,14 +265,72 @@ export const LANGUAGES: readonly Language[] = [
   },
   {
     name: 'Indonesian',
-    title: { spawn: 'Data pemijahan', water: 'Kualitas air', stock: 'Kartu stok kolam', sales: 'Buku penjualan', feed: 'Sampling dan pakan', cash: 'Buku kas' },
+    title: {
+      spawn: 'Data pemijahan',
+      water: 'Kualitas air',
+      stock: 'Kartu stok kolam',
+      sales: 'Buku penjualan',
+      feed: 'Sampling dan pakan',
+      cash: 'Buku kas',
+    },
     heads: {
-      spawn: { run: 'No. pemijahan', date: 'Tanggal', femaleWeight: 'Berat induk betina (kg)', hormoneVolume: 'Dosis suntik (ml)', injected: 'Jam suntik', stripped: 'Jam stripping', eggWeight: 'Berat telur (g)', eggsPerGram: 'Butir telur/g', eggs: 'Jumlah telur', fertilisedShare: 'FR (%)', hatchShare: 'Daya tetas (%)', hatched: 'Jumlah larva', note: 'Keterangan' },
-      water: { date: 'Tgl', vat: 'Kolam', temperature: 'Suhu air (°C)', ph: 'pH awal', materialDose: 'Soda kue (g)', phAfter: 'pH akhir', oxygen: 'DO (mg/l)', volume: 'Volume air (liter)' },
-      stock: { date: 'Tgl', opening: 'Stok awal', movedIn: 'Masuk', dead: 'Mati', sold: 'Terjual', closing: 'Stok akhir' },
-      sales: { date: 'Tanggal', customer: 'Pembeli', sold: 'Jumlah ekor', priceEach: 'Harga/ekor', amount: 'Total harga (Rp)', paid: 'Dibayar', due: 'Sisa bayar' },
-      feed: { date: 'Tanggal', fish: 'Populasi (ekor)', weight: 'Berat rata-rata (g)', biomass: 'Biomassa (kg)', ration: 'FR %', feed: 'Pakan (g)' },
-      cash: { date: 'Tanggal', description: 'Uraian', income: 'Pemasukan', expense: 'Pengeluaran', balance: 'Saldo' },
+      spawn: {
+        run: 'No. pemijahan',
+        date: 'Tanggal',
+        femaleWeight: 'Berat induk betina (kg)',
+        hormoneVolume: 'Dosis suntik (ml)',
+        injected: 'Jam suntik',
+        stripped: 'Jam stripping',
+        eggWeight: 'Berat telur (g)',
+        eggsPerGram: 'Butir telur/g',
+        eggs: 'Jumlah telur',
+        fertilisedShare: 'FR (%)',
+        hatchShare: 'Daya tetas (%)',
+        hatched: 'Jumlah larva',
+        note: 'Keterangan',
+      },
+      water: {
+        date: 'Tgl',
+        vat: 'Kolam',
+        temperature: 'Suhu air (°C)',
+        ph: 'pH awal',
+        materialDose: 'Soda kue (g)',
+        phAfter: 'pH akhir',
+        oxygen: 'DO (mg/l)',
+        volume: 'Volume air (liter)',
+      },
+      stock: {
+        date: 'Tgl',
+        opening: 'Stok awal',
+        movedIn: 'Masuk',
+        dead: 'Mati',
+        sold: 'Terjual',
+        closing: 'Stok akhir',
+      },
+      sales: {
+        date: 'Tanggal',
+        customer: 'Pembeli',
+        sold: 'Jumlah ekor',
+        priceEach: 'Harga/ekor',
+        amount: 'Total harga (Rp)',
+        paid: 'Dibayar',
+        due: 'Sisa bayar',
+      },
+      feed: {
+        date: 'Tanggal',
+        fish: 'Populasi (ekor)',
+        weight: 'Berat rata-rata (g)',
+        biomass: 'Biomassa (kg)',
+        ration: 'FR %',
+        feed: 'Pakan (g)',
+      },
+      cash: {
+        date: 'Tanggal',
+        description: 'Uraian',
+        income: 'Pemasukan',
+        expense: 'Pengeluaran',
+        balance: 'Saldo',
+      },
     },
     total: 'Jumlah',
     clock: (share) => hm(share, '.'),
@@ -108,14 +340,72 @@ export const LANGUAGES: readonly Language[] = [
   },
   {
     name: 'Swahili and English',
-    title: { spawn: 'Spawning book', water: 'Maji ya matanki', stock: 'Stock card pond B', sales: 'Mauzo ya vifaranga', feed: 'Feeding sheet', cash: 'Petty cash' },
+    title: {
+      spawn: 'Spawning book',
+      water: 'Maji ya matanki',
+      stock: 'Stock card pond B',
+      sales: 'Mauzo ya vifaranga',
+      feed: 'Feeding sheet',
+      cash: 'Petty cash',
+    },
     heads: {
-      spawn: { run: 'Spawn No.', date: 'Tarehe', femaleWeight: 'Female wt (kg)', hormoneVolume: 'Hormone (ml)', injected: 'Time injected', stripped: 'Time stripped', eggWeight: 'Eggs wt (g)', eggsPerGram: 'Eggs per g', eggs: 'Total eggs', fertilisedShare: 'Fert. rate %', hatchShare: 'Hatch rate %', hatched: 'No. of hatchlings', note: 'Remarks' },
-      water: { date: 'Tarehe', vat: 'Tanki', temperature: 'Joto la maji', ph: 'pH before', materialDose: 'Baking soda (g)', phAfter: 'pH after', oxygen: 'DO mg/l', volume: 'Water vol (l)' },
-      stock: { date: 'Date', opening: 'Opening stock', movedIn: 'Received', dead: 'Mortality', sold: 'Sold', closing: 'Closing stock' },
-      sales: { date: 'Tarehe', customer: 'Mteja', sold: 'Idadi ya samaki', priceEach: 'Bei moja', amount: 'Jumla ya pesa', paid: 'Amelipa', due: 'Salio' },
-      feed: { date: 'Date', fish: 'No. of fish', weight: 'ABW (g)', biomass: 'Biomass (kg)', ration: 'Feeding rate (%)', feed: 'Feed given (g)' },
-      cash: { date: 'Date', description: 'Particulars', income: 'Mapato', expense: 'Matumizi', balance: 'Balance' },
+      spawn: {
+        run: 'Spawn No.',
+        date: 'Tarehe',
+        femaleWeight: 'Female wt (kg)',
+        hormoneVolume: 'Hormone (ml)',
+        injected: 'Time injected',
+        stripped: 'Time stripped',
+        eggWeight: 'Eggs wt (g)',
+        eggsPerGram: 'Eggs per g',
+        eggs: 'Total eggs',
+        fertilisedShare: 'Fert. rate %',
+        hatchShare: 'Hatch rate %',
+        hatched: 'No. of hatchlings',
+        note: 'Remarks',
+      },
+      water: {
+        date: 'Tarehe',
+        vat: 'Tanki',
+        temperature: 'Joto la maji',
+        ph: 'pH before',
+        materialDose: 'Baking soda (g)',
+        phAfter: 'pH after',
+        oxygen: 'DO mg/l',
+        volume: 'Water vol (l)',
+      },
+      stock: {
+        date: 'Date',
+        opening: 'Opening stock',
+        movedIn: 'Received',
+        dead: 'Mortality',
+        sold: 'Sold',
+        closing: 'Closing stock',
+      },
+      sales: {
+        date: 'Tarehe',
+        customer: 'Mteja',
+        sold: 'Idadi ya samaki',
+        priceEach: 'Bei moja',
+        amount: 'Jumla ya pesa',
+        paid: 'Amelipa',
+        due: 'Salio',
+      },
+      feed: {
+        date: 'Date',
+        fish: 'No. of fish',
+        weight: 'ABW (g)',
+        biomass: 'Biomass (kg)',
+        ration: 'Feeding rate (%)',
+        feed: 'Feed given (g)',
+      },
+      cash: {
+        date: 'Date',
+        description: 'Particulars',
+        income: 'Mapato',
+        expense: 'Matumizi',
+        balance: 'Balance',
+      },
     },
     total: 'Jumla',
     clock: (share) => hm(share, ':'),
@@ -192,7 +482,15 @@ function salesRows(draw: Draw, rows: number, { buyers }: Language): Row[] {
     const each = price + 5 * Math.floor(draw.between(0, 3));
     const amount = sold * each;
     const paid = i % 4 === 1 ? 1000 * Math.floor(amount / 2500) : amount;
-    return { date: FIRST + 3 * i, customer: draw.pick(buyers), sold, priceEach: each, amount, paid, due: amount - paid };
+    return {
+      date: FIRST + 3 * i,
+      customer: draw.pick(buyers),
+      sold,
+      priceEach: each,
+      amount,
+      paid,
+      due: amount - paid,
+    };
   });
 }
 
@@ -215,7 +513,13 @@ function cashRows(draw: Draw, rows: number, { things, buyers }: Language): Row[]
     const income = isIncome ? 500 * Math.floor(draw.between(40, 260)) : null;
     const expense = isIncome ? null : 500 * Math.floor(draw.between(5, 80));
     balance += (income ?? 0) - (expense ?? 0);
-    return { date: FIRST + 2 * i, description: isIncome ? draw.pick(buyers) : draw.pick(things), income, expense, balance };
+    return {
+      date: FIRST + 2 * i,
+      description: isIncome ? draw.pick(buyers) : draw.pick(things),
+      income,
+      expense,
+      balance,
+    };
   });
 }
 
@@ -227,7 +531,14 @@ const ROWS: Readonly<Record<Kind, (draw: Draw, rows: number, language: Language)
   feed: feedRows,
   cash: cashRows,
 };
-const SIZE: Readonly<Record<Kind, number>> = { spawn: 16, water: 24, stock: 18, sales: 16, feed: 9, cash: 18 };
+const SIZE: Readonly<Record<Kind, number>> = {
+  spawn: 16,
+  water: 24,
+  stock: 18,
+  sales: 16,
+  feed: 9,
+  cash: 18,
+};
 const DATED: readonly string[] = ['date'];
 
 /** A book of one table, with a title, two empty columns before it and a total where one is usual. */
@@ -258,7 +569,9 @@ export function madeTable(language: Language, kind: Kind, seed: number): MadeBoo
   for (const [r, row] of rows.entries())
     for (const [i, field] of fields.entries())
       put(top + 1 + r, left + i, row[field] ?? null, DATED.includes(field) ? 'dd/mm/yyyy' : 'General');
-  const summed = fields.filter((field) => ['dead', 'sold', 'amount', 'paid', 'income', 'expense'].includes(field));
+  const summed = fields.filter((field) =>
+    ['dead', 'sold', 'amount', 'paid', 'income', 'expense'].includes(field),
+  );
   if (summed.length > 0 && kind !== 'stock') {
     put(top + 1 + rows.length, left, language.total);
     for (const field of summed)
@@ -307,7 +620,11 @@ export function madeMatrix(language: Language, seed: number): MadeBook {
   const draw = drawer(seed);
   const tanks = ['T1', 'T2', 'T3', 'T4'];
   const days = 20;
-  const cells: ExampleCell[][] = [[`${language.heads.stock.dead ?? ''}`], [], [language.heads.stock.date ?? '', ...tanks, language.total]];
+  const cells: ExampleCell[][] = [
+    [`${language.heads.stock.dead ?? ''}`],
+    [],
+    [language.heads.stock.date ?? '', ...tanks, language.total],
+  ];
   const formats: string[][] = [['General'], [], []];
   const foot = tanks.map(() => 0);
   for (let day = 0; day < days; day++) {

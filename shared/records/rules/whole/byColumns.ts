@@ -62,13 +62,13 @@ function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
       .map(({ record, text }) => ({
         text,
         suspicion: {
-        rule: moments ? 'WHOLE.MOMENT' : 'WHOLE.WORD',
-        weight: 3,
-        severity: moments && kindOfText(text) !== KIND.word ? 'impossible' : 'unlikely',
-        cells: one({ record, column }),
-        sentence: moments
-          ? `"${text.slice(0, 40)}" is no ${kindOfText(text) === KIND.date ? 'day of the calendar' : 'date or hour'}; the others under "${header}" are.`
-          : `"${text.slice(0, 40)}" stands where "${header}" has numbers: it was not read.`,
+          rule: moments ? 'WHOLE.MOMENT' : 'WHOLE.WORD',
+          weight: 3,
+          severity: moments && kindOfText(text) !== KIND.word ? 'impossible' : 'unlikely',
+          cells: one({ record, column }),
+          sentence: moments
+            ? `"${text.slice(0, 40)}" is no ${kindOfText(text) === KIND.date ? 'day of the calendar' : 'date or hour'}; the others under "${header}" are.`
+            : `"${text.slice(0, 40)}" stands where "${header}" has numbers: it was not read.`,
         },
       }));
   });
@@ -106,7 +106,9 @@ export function negatives(table: RecordTable): Suspicion[] {
 export function overHundred(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content }, column): Suspicion[] => {
     const mapped = table.mapping[column];
-    const isShare = mapped?.field ? fieldSpec(mapped.field).quantity.unit === 'share' : mapped?.unitSaid === '%';
+    const isShare = mapped?.field
+      ? fieldSpec(mapped.field).quantity.unit === 'share'
+      : mapped?.unitSaid === '%';
     if (!isShare || content.high > 100 || content.middle <= 1.01) return [];
     return strange(list, (value) => value > 100).flatMap(([value, record]) =>
       value > 100 && !isComputed(table, { record, column })
@@ -139,28 +141,47 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.03);
     // Few values know their spread badly.
     const limit = Math.max(FACTOR, (5 + 12 / own.n) * spread);
-    return strange(list, (value) => value > 0 && Math.abs(Math.log10(value) - own.middle) >= limit).flatMap(([value, record]): Suspicion[] => {
-      const off = Math.log10(value) - own.middle;
-      if (!(value > 0) || Math.abs(off) < limit || isComputed(table, { record, column })) return [];
-      if (isTrend(list, record) || isNearOthers(list, record)) return [];
-      const power = Math.round(off);
-      const fits = power !== 0 && Math.abs(off - power) <= Math.max(0.1, 2 * spread);
-      const meant = fits ? Number((value / 10 ** power).toPrecision(6)) : undefined;
-      return [
-        {
-          rule: 'WHOLE.WILD',
-          weight: 1.5 + (fits ? 0.8 : 0),
-          cells: one({ record, column }, meant),
-          sentence: `${plain(value, 9)} is nothing like the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(10 ** own.middle, 4)}.`,
-        },
-      ];
-    });
+    return strange(list, (value) => value > 0 && Math.abs(Math.log10(value) - own.middle) >= limit).flatMap(
+      ([value, record]): Suspicion[] => {
+        const off = Math.log10(value) - own.middle;
+        if (!(value > 0) || Math.abs(off) < limit || isComputed(table, { record, column })) return [];
+        if (isTrend(list, record) || isNearOthers(list, record)) return [];
+        const power = Math.round(off);
+        const fits = power !== 0 && Math.abs(off - power) <= Math.max(0.1, 2 * spread);
+        const meant = fits ? Number((value / 10 ** power).toPrecision(6)) : undefined;
+        return [
+          {
+            rule: 'WHOLE.WILD',
+            weight: 1.5 + (fits ? 0.8 : 0),
+            cells: one({ record, column }, meant),
+            sentence: `${plain(value, 9)} is nothing like the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(10 ** own.middle, 4)}.`,
+          },
+        ];
+      },
+    );
   });
 }
 /** Counts that follow trade and chance, and sums that grow. */
 const DRIFTING = new Set([
-  'dead', 'deadTotal', 'deadRunning', 'sold', 'movedIn', 'movedOut', 'income', 'expense', 'balance', 'due', 'dueRunning',
-  'paid', 'amount', 'quantity', 'unitPrice', 'deposit', 'treatAmount', 'treatRate', 'eggsDead',
+  'dead',
+  'deadTotal',
+  'deadRunning',
+  'sold',
+  'movedIn',
+  'movedOut',
+  'income',
+  'expense',
+  'balance',
+  'due',
+  'dueRunning',
+  'paid',
+  'amount',
+  'quantity',
+  'unitPrice',
+  'deposit',
+  'treatAmount',
+  'treatRate',
+  'eggsDead',
 ]);
 /** Another value of the column is as far out. */
 function isNearOthers(list: Float64Array, record: number): boolean {
@@ -186,29 +207,38 @@ export function offNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.012 * own.middle, 1.5 * stepOf(list));
     const times = new Map<number, number>();
     for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
-    return strange(list, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(([value, record]): Suspicion[] => {
-      const off = Math.abs(value - own.middle) / spread;
-      if (!(off > 7 + 20 / own.n) || (times.get(value) ?? 0) > 1 || isComputed(table, { record, column }) || isTrendOf(list, record, own.middle)) return [];
-      const celsius = ((value - 32) * 5) / 9;
-      const isFahrenheit = Math.abs(celsius - own.middle) < 4 * spread && value > 60 && value < 105;
-      return [
-        {
-          rule: isFahrenheit ? 'WHOLE.FAHRENHEIT' : 'WHOLE.WILD',
-          weight: isFahrenheit ? 2.4 : 1.4,
-          cells: one({ record, column }, isFahrenheit ? Math.round(10 * celsius) / 10 : undefined),
-          sentence: isFahrenheit
-            ? `${plain(value, 5)} under "${headingAt(table, column)}" looks like °F: that is ${plain(celsius, 3)} °C, as the others are.`
-            : `${plain(value, 9)} lies far from the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(own.middle, 4)}.`,
-        },
-      ];
-    });
+    return strange(list, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(
+      ([value, record]): Suspicion[] => {
+        const off = Math.abs(value - own.middle) / spread;
+        if (
+          !(off > 7 + 20 / own.n) ||
+          (times.get(value) ?? 0) > 1 ||
+          isComputed(table, { record, column }) ||
+          isTrendOf(list, record, own.middle)
+        )
+          return [];
+        const celsius = ((value - 32) * 5) / 9;
+        const isFahrenheit = Math.abs(celsius - own.middle) < 4 * spread && value > 60 && value < 105;
+        return [
+          {
+            rule: isFahrenheit ? 'WHOLE.FAHRENHEIT' : 'WHOLE.WILD',
+            weight: isFahrenheit ? 2.4 : 1.4,
+            cells: one({ record, column }, isFahrenheit ? Math.round(10 * celsius) / 10 : undefined),
+            sentence: isFahrenheit
+              ? `${plain(value, 5)} under "${headingAt(table, column)}" looks like °F: that is ${plain(celsius, 3)} °C, as the others are.`
+              : `${plain(value, 9)} lies far from the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(own.middle, 4)}.`,
+          },
+        ];
+      },
+    );
   });
 }
 /** The step in which a column is written: half of it for numbers like 26.5 and 27.0. */
 function stepOf(list: Float64Array): number {
   const kept = [...new Set(list)].filter((x) => !Number.isNaN(x)).sort((a, b) => a - b);
   let least = Infinity;
-  for (let i = 1; i < Math.min(kept.length, 60); i++) least = Math.min(least, (kept[i] ?? 0) - (kept[i - 1] ?? 0));
+  for (let i = 1; i < Math.min(kept.length, 60); i++)
+    least = Math.min(least, (kept[i] ?? 0) - (kept[i - 1] ?? 0));
   return Number.isFinite(least) ? least / 2 : 0;
 }
 const isTrendOf = (list: Float64Array, record: number, middle: number): boolean =>

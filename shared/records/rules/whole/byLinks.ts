@@ -10,7 +10,8 @@ import { headingAt, isComputed, isSlip, oddness } from './suspect';
 function worthwhile(table: RecordTable): Link[] {
   const kept: Link[] = [];
   const bySet = new Set<string>();
-  const worth = (link: Link): number => rank(link) + (allowed(table, link) >= 0.3 ? 0.08 : 0) + 0.001 * link.result;
+  const worth = (link: Link): number =>
+    rank(link) + (allowed(table, link) >= 0.3 ? 0.08 : 0) + 0.001 * link.result;
   const strict = [...table.links].sort((a, b) => worth(b) - worth(a));
   for (const link of strict) {
     if (link.holds < 0.7 * link.tried) continue;
@@ -19,19 +20,32 @@ function worthwhile(table: RecordTable): Link[] {
     if (bySet.has(key)) continue;
     bySet.add(key);
     const same = kept.filter((one) => one.result === link.result && one.kind !== 'carry');
-    const isSaid = kept.some((one) => one.kind === 'sum' && [link.result, ...link.inputs].every((c) => c === one.result || one.inputs.includes(c)));
+    const isSaid = kept.some(
+      (one) =>
+        one.kind === 'sum' &&
+        [link.result, ...link.inputs].every((c) => c === one.result || one.inputs.includes(c)),
+    );
     if (link.isRunning && link.kind === 'sum' && isSaid) continue;
-    if (link.kind === 'part' && kept.some((one) => one.kind !== 'carry' && [one.result, ...one.inputs].includes(link.result))) continue;
+    if (
+      link.kind === 'part' &&
+      kept.some((one) => one.kind !== 'carry' && [one.result, ...one.inputs].includes(link.result))
+    )
+      continue;
     if (link.kind !== 'carry' && same.length > 0) continue;
     kept.push(link);
   }
   return kept;
 }
 const rank = ({ holds, tried, inputs, kind, factor }: Link): number =>
-  holds / tried + Math.min(holds, 40) / 400 - 0.01 * inputs.length - (kind === 'part' ? 0.2 : 0) - (kind === 'product' && !isPower(factor) ? 0.1 : 0);
+  holds / tried +
+  Math.min(holds, 40) / 400 -
+  0.01 * inputs.length -
+  (kind === 'part' ? 0.2 : 0) -
+  (kind === 'product' && !isPower(factor) ? 0.1 : 0);
 const isPower = (x: number): boolean => Math.abs(Math.log10(x) - Math.round(Math.log10(x))) < 1e-6;
 
-const valueAt = (table: RecordTable, column: number, record: number): number => table.columns[column]?.plain[record] ?? NaN;
+const valueAt = (table: RecordTable, column: number, record: number): number =>
+  table.columns[column]?.plain[record] ?? NaN;
 
 interface Judged {
   readonly seen: number;
@@ -77,7 +91,8 @@ function judgeProduct(table: RecordTable, link: Link, record: number): Judged | 
     seen,
     expected,
     cells: [link.result, ...link.inputs].map((column) => ({ record, column })),
-    needed: (at) => (at.column === link.result ? expected : valueAt(table, at.column, record) * (seen / expected)),
+    needed: (at) =>
+      at.column === link.result ? expected : valueAt(table, at.column, record) * (seen / expected),
   };
 }
 
@@ -123,7 +138,9 @@ function sentenceOf(table: RecordTable, link: Link, { seen, expected }: Judged):
     return `${result} does not follow from ${link.inputs.map(name).join(' and ')} as in the other lines: ${tail}.`;
   if (link.kind === 'part')
     return `${result} does not go with ${name(link.inputs[0] ?? 0)} as in the other lines: ${tail}.`;
-  const terms = link.inputs.map((column, i) => `${(link.signs[i] ?? 1) < 0 ? '− ' : i > 0 ? '+ ' : ''}${name(column)}`).join(' ');
+  const terms = link.inputs
+    .map((column, i) => `${(link.signs[i] ?? 1) < 0 ? '− ' : i > 0 ? '+ ' : ''}${name(column)}`)
+    .join(' ');
   return link.isRunning
     ? `${result} does not go on from the line above with ${terms}: ${tail}.`
     : `${result} is not ${terms} as in the other lines: ${tail}.`;
@@ -147,7 +164,9 @@ function allowed(table: RecordTable, link: Link): number {
   if (fields.every((field) => field !== undefined)) {
     const isKnown = PATTERNS.some(
       (pattern) =>
-        pattern.kind === link.kind && pattern.result === fields[0] && fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
+        pattern.kind === link.kind &&
+        pattern.result === fields[0] &&
+        fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
     );
     return isKnown ? 0.3 : link.inputs.length > 2 ? 0.2 : 0.07;
   }

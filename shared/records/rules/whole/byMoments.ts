@@ -18,13 +18,17 @@ const dateColumns = (table: RecordTable): Dated[] =>
   table.columns.flatMap(({ moments }, column) => {
     if (!moments) return [];
     const kept = moments.values.filter((x) => !Number.isNaN(x));
-    return kept.length >= 3 && kept.filter(isDated).length >= 0.8 * kept.length ? [{ column, values: moments.values }] : [];
+    return kept.length >= 3 && kept.filter(isDated).length >= 0.8 * kept.length
+      ? [{ column, values: moments.values }]
+      : [];
   });
 const clockColumns = (table: RecordTable): Dated[] =>
   table.columns.flatMap(({ moments }, column) => {
     if (!moments) return [];
     const kept = moments.values.filter((x) => !Number.isNaN(x));
-    return kept.length >= 3 && kept.filter(isClock).length >= 0.8 * kept.length ? [{ column, values: moments.values }] : [];
+    return kept.length >= 3 && kept.filter(isClock).length >= 0.8 * kept.length
+      ? [{ column, values: moments.values }]
+      : [];
   });
 
 const dateWord = (serial: number): string => `${dayText(serial)} ${dayParts(serial).year}`;
@@ -43,7 +47,9 @@ function slippedTo(value: number, low: number, high: number): number | undefined
 
 /** Rows of one group in their order: a day that stands before the one above it or far behind the one below. */
 function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[] {
-  const rows = Array.from(values, (value, record) => ({ value: Math.floor(value), record })).filter(({ value }) => isDated(value));
+  const rows = Array.from(values, (value, record) => ({ value: Math.floor(value), record })).filter(
+    ({ value }) => isDated(value),
+  );
   if (rows.length < 4) return [];
   const steps = rows.slice(1).map(({ value }, i) => value - (rows[i]?.value ?? NaN));
   const ups = steps.filter((step) => step >= 0).length;
@@ -58,7 +64,9 @@ function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[]
     const high = (after ?? (before ?? value) + 4 * usual) + 1;
     const meant = slippedTo(value, low, high);
     if (fault === 'jump' && meant === undefined) return [];
-    const parts: (At & { share: number; meant?: number | undefined })[] = [{ record, column, share: 1, meant }];
+    const parts: (At & { share: number; meant?: number | undefined })[] = [
+      { record, column, share: 1, meant },
+    ];
     return [
       {
         rule: 'WHOLE.DATE',
@@ -70,16 +78,24 @@ function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[]
   });
 }
 type Row = { readonly value: number; readonly record: number };
-const neighbour = (rows: readonly Row[], i: number, step: number): number | undefined => rows[i + step]?.value;
+const neighbour = (rows: readonly Row[], i: number, step: number): number | undefined =>
+  rows[i + step]?.value;
 
 /** 'order' where it stands before the line above or after the line below though these agree; 'jump' at the ends. */
-function outOfOrder(value: number, before: number | undefined, after: number | undefined, usual: number): 'order' | 'jump' | undefined {
+function outOfOrder(
+  value: number,
+  before: number | undefined,
+  after: number | undefined,
+  usual: number,
+): 'order' | 'jump' | undefined {
   if (before !== undefined && after !== undefined) {
     const isPairFine = after >= before && after - before <= Math.max(20, 8 * usual);
     const slack = Math.max(2, usual);
     if (isPairFine && (value < before - 1 || value > after + 1)) {
       // A day or two out may be a line written late.
-      return value < before - slack - 5 || value > after + slack + 5 || value < before - 1 ? 'order' : undefined;
+      return value < before - slack - 5 || value > after + slack + 5 || value < before - 1
+        ? 'order'
+        : undefined;
     }
     return undefined;
   }
@@ -94,7 +110,11 @@ function pairFaults(table: RecordTable): Suspicion[] {
   const dated = dateColumns(table);
   return dated.flatMap((a, i) =>
     dated.slice(i + 1).flatMap((b): Suspicion[] => {
-      const gaps = Float64Array.from(a.values, (x, record) => (isDated(x) && isDated(b.values[record] ?? NaN) ? Math.floor(b.values[record] ?? NaN) - Math.floor(x) : NaN));
+      const gaps = Float64Array.from(a.values, (x, record) =>
+        isDated(x) && isDated(b.values[record] ?? NaN)
+          ? Math.floor(b.values[record] ?? NaN) - Math.floor(x)
+          : NaN,
+      );
       const own = robustOfSome(gaps);
       if (own.n < 4) return [];
       const backward = gaps.filter((gap) => gap < 0).length;
@@ -134,7 +154,11 @@ function pairFaults(table: RecordTable): Suspicion[] {
 }
 
 /** Hours on the dial: middle and spread around the clock. */
-function aroundClock(values: Float64Array): { readonly middle: number; readonly spread: number; readonly n: number } {
+function aroundClock(values: Float64Array): {
+  readonly middle: number;
+  readonly spread: number;
+  readonly n: number;
+} {
   const kept: number[] = [];
   const every = Math.max(1, Math.floor(values.length / 400));
   for (let i = 0; i < values.length; i += every) if (isClock(values[i] ?? NaN)) kept.push(values[i] ?? NaN);
@@ -143,7 +167,9 @@ function aroundClock(values: Float64Array): { readonly middle: number; readonly 
   const step = Math.max(1, Math.floor(kept.length / 60));
   for (let i = 0; i < kept.length; i += step) {
     const center = kept[i] ?? 0;
-    const spread = robustOfSome(kept.map((x) => turn(x - center))).spread + Math.abs(robustOfSome(kept.map((x) => turn(x - center))).middle);
+    const spread =
+      robustOfSome(kept.map((x) => turn(x - center))).spread +
+      Math.abs(robustOfSome(kept.map((x) => turn(x - center))).middle);
     if (spread < best.spread) best = { middle: center, spread };
   }
   return { ...best, n: kept.length * every };
@@ -162,7 +188,12 @@ function clockFaults(table: RecordTable): Suspicion[] {
       const half = Math.abs(off - 0.5) < Math.max(1.5 / HOURS, 3 * own.spread);
       if (off < Math.max(4.5 / HOURS, 7 * own.spread) || isComputed(table, { record, column })) return [];
       // Two at that hour are a habit, not a slip.
-      if (values.some((other, i) => i !== record && isClock(other) && Math.abs(turn(other - value)) < 1.2 / HOURS)) return [];
+      if (
+        values.some(
+          (other, i) => i !== record && isClock(other) && Math.abs(turn(other - value)) < 1.2 / HOURS,
+        )
+      )
+        return [];
       return [
         {
           rule: 'WHOLE.HOUR',
@@ -212,7 +243,9 @@ function suspectSpans(
   const [limit, found0] = [Math.max(4, 6 * own.spread), [] as number[]];
   for (let record = 0; record < spans.length; record++) {
     const span = spans[record] ?? NaN;
-    const apart = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
+    const apart = isStamped
+      ? Math.abs(span - own.middle)
+      : HOURS * Math.abs(turn((span - own.middle) / HOURS));
     if (apart > limit || (isStamped && span < 0 && own.middle > 0)) found0.push(record);
   }
   if (found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
@@ -232,8 +265,18 @@ function suspectSpans(
         weight: 1.5,
         severity: isBackward ? 'impossible' : 'unlikely',
         cells: [
-          { record, column: a, share: (oddA + 0.5) / sum, meant: half ? ((from[record] ?? 0) + 0.5) % 1 : undefined },
-          { record, column: b, share: (oddB + 0.5) / sum, meant: half ? ((to[record] ?? 0) + 0.5) % 1 : undefined },
+          {
+            record,
+            column: a,
+            share: (oddA + 0.5) / sum,
+            meant: half ? ((from[record] ?? 0) + 0.5) % 1 : undefined,
+          },
+          {
+            record,
+            column: b,
+            share: (oddB + 0.5) / sum,
+            meant: half ? ((to[record] ?? 0) + 0.5) % 1 : undefined,
+          },
         ],
         sentence: `From "${headingAt(table, a)}" to "${headingAt(table, b)}" are ${plain(span, 3)} hours; the other lines have about ${plain(own.middle, 3)}${half ? ': morning and evening may be exchanged' : ''}.`,
       },
@@ -252,7 +295,8 @@ function statedSpans(table: RecordTable): Suspicion[] {
     .map((one, column) => ({ ...one, column }))
     .filter(({ moments: m, content, column }) => {
       const { field, unitSaid } = table.mapping[column] ?? {};
-      const isSpan = field === undefined ? unitSaid === undefined || SPAN_UNITS.has(unitSaid) : SPANS.has(field);
+      const isSpan =
+        field === undefined ? unitSaid === undefined || SPAN_UNITS.has(unitSaid) : SPANS.has(field);
       return !m && content.numbers >= 4 && isSpan;
     });
   return moments.flatMap((a) =>
@@ -262,7 +306,8 @@ function statedSpans(table: RecordTable): Suspicion[] {
     }),
   );
 }
-const clocksIn = ({ values }: Dated): boolean => isClock(Array.from(values).find((x) => !Number.isNaN(x)) ?? NaN);
+const clocksIn = ({ values }: Dated): boolean =>
+  isClock(Array.from(values).find((x) => !Number.isNaN(x)) ?? NaN);
 function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: Float64Array): Suspicion[] {
   for (const factor of clocksIn(a) ? [HOURS, 1440] : [1, HOURS]) {
     const broken: number[] = [];
@@ -276,14 +321,23 @@ function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: 
       if (Number.isNaN(seen) || Number.isNaN(wanted)) continue;
       tried++;
       const isWholeDay = factor === HOURS && clocksIn(a) && Math.abs((seen - wanted) % 24) < 0.13;
-      if (!isWholeDay && Math.abs(seen - wanted) > Math.max(0.02 * Math.abs(wanted), factor === HOURS ? 0.13 : 0.6)) broken.push(record);
+      if (
+        !isWholeDay &&
+        Math.abs(seen - wanted) > Math.max(0.02 * Math.abs(wanted), factor === HOURS ? 0.13 : 0.6)
+      )
+        broken.push(record);
     }
     if (tried < 4 || broken.length > Math.max(1, 0.3 * tried) || new Set(list).size < 3) continue;
     return broken.map((record) => ({
       rule: 'WHOLE.STATED',
       weight: 1.6,
       cells: [
-        { record, column, share: isComputed(table, { record, column }) ? 0.02 : 0.4, meant: Number(expected(record).toPrecision(4)) },
+        {
+          record,
+          column,
+          share: isComputed(table, { record, column }) ? 0.02 : 0.4,
+          meant: Number(expected(record).toPrecision(4)),
+        },
         { record, column: a.column, share: 0.3 },
         { record, column: b.column, share: 0.3 },
       ],

@@ -34,12 +34,17 @@ export function morePartThanWhole(table: RecordTable): Suspicion[] {
   return PARTS.flatMap(([part, whole, more]): Suspicion[] => {
     const [a, b] = [columnOf(table, part), columnOf(table, whole)];
     const [x, y] = [table.numbers[part], table.numbers[whole]];
-    const added = (more === 'in' ? (['movedIn', 'stocked'] as const) : more ? [more] : []).map((field) => table.numbers[field]);
+    const added = (more === 'in' ? (['movedIn', 'stocked'] as const) : more ? [more] : []).map(
+      (field) => table.numbers[field],
+    );
     if (a < 0 || b < 0 || !x || !y) return [];
     const found: Suspicion[] = [];
     let n = 0;
     for (let record = 0; record < x.length; record++) {
-      const [p, w] = [x[record] ?? NaN, (y[record] ?? NaN) + added.reduce((sum, list) => sum + Math.max(0, list?.[record] || 0), 0)];
+      const [p, w] = [
+        x[record] ?? NaN,
+        (y[record] ?? NaN) + added.reduce((sum, list) => sum + Math.max(0, list?.[record] || 0), 0),
+      ];
       if (Number.isNaN(p) || !(w > 0)) continue;
       n++;
       if (p <= w * 1.0001) continue;
@@ -109,7 +114,10 @@ export function shrinking(table: RecordTable): Suspicion[] {
       const change = value / (list[before] ?? NaN);
       if (isFalling ? change <= 1.02 : change >= 0.9) continue;
       falls++;
-      const [odd, oddBefore] = [oddness(table, { record, column }), oddness(table, { record: before, column })];
+      const [odd, oddBefore] = [
+        oddness(table, { record, column }),
+        oddness(table, { record: before, column }),
+      ];
       found.push({
         rule: 'WHOLE.SHRINKS',
         weight: 1.2,

@@ -38,8 +38,20 @@ const PAIRS: readonly Pair[] = [
 ];
 
 /** What a failed spawning leaves little of. */
-const OUTCOMES: ReadonlySet<string> = new Set(['hatched', 'fry', 'fingerlings', 'fertilised', 'sampleGood', 'fertilisedShare', 'hatchShare', 'survival', 'alive', 'stocked']);
-const isOutcome = (table: RecordTable, column: number): boolean => OUTCOMES.has(table.mapping[column]?.field ?? '');
+const OUTCOMES: ReadonlySet<string> = new Set([
+  'hatched',
+  'fry',
+  'fingerlings',
+  'fertilised',
+  'sampleGood',
+  'fertilisedShare',
+  'hatchShare',
+  'survival',
+  'alive',
+  'stocked',
+]);
+const isOutcome = (table: RecordTable, column: number): boolean =>
+  OUTCOMES.has(table.mapping[column]?.field ?? '');
 const FAILED = 0.9;
 
 const MOST_FOUND = 400;
@@ -111,10 +123,15 @@ function sharesOf(table: RecordTable, over: At, under: At, ratio: number): Suspi
     return isComputed(table, at) ? 0.02 : (0.6 + Math.min(12, oddness(table, at))) * slip;
   });
   const sum = weights.reduce((x, y) => x + y, 0);
-  return [over, under].map((at, i) => ({ ...at, share: (weights[i] ?? 0) / sum, meant: slipTo(value(at), meant[i] ?? NaN) }));
+  return [over, under].map((at, i) => ({
+    ...at,
+    share: (weights[i] ?? 0) / sum,
+    meant: slipTo(value(at), meant[i] ?? NaN),
+  }));
 }
 const POWERS = [-3, -2, -1, 1, 2, 3] as const;
-const isNearSlip = (seen: number, meant: number): boolean => slipTo(seen, meant) !== undefined || isSlip(seen, meant);
+const isNearSlip = (seen: number, meant: number): boolean =>
+  slipTo(seen, meant) !== undefined || isSlip(seen, meant);
 /** The value one slip of a power of ten away, where it comes near what would fit. */
 function slipTo(seen: number, meant: number): number | undefined {
   const power = POWERS.find((p) => Math.abs(Math.log10(seen / meant) - p) < 0.15);
@@ -153,7 +170,12 @@ export function beyondNature(table: RecordTable): Suspicion[] {
         rule: 'WHOLE.NATURE',
         weight: 1.6,
         severity: 'impossible',
-        cells: sharesOf(table, { record, column: a }, { record, column: b }, middle > 0 ? rawRatio(table, a, b, middle, record) : 1),
+        cells: sharesOf(
+          table,
+          { record, column: a },
+          { record, column: b },
+          middle > 0 ? rawRatio(table, a, b, middle, record) : 1,
+        ),
         sentence: `"${headingAt(table, a)}" ${plain(table.columns[a]?.plain[record] ?? NaN, 9)} with "${headingAt(table, b)}" ${plain(table.columns[b]?.plain[record] ?? NaN, 9)}: that cannot be of one ${fieldSpec(over).noun} and ${fieldSpec(under).noun}.`,
       });
     }
@@ -171,7 +193,20 @@ const rawRatio = (table: RecordTable, a: number, b: number, middle: number, reco
 };
 
 /** Money is paid as people can. */
-const LOOSE = new Set<string>(['paid', 'due', 'deposit', 'dueRunning', 'balance', 'income', 'expense', 'dead', 'sold', 'deadRunning', 'deadTotal', 'days']);
+const LOOSE = new Set<string>([
+  'paid',
+  'due',
+  'deposit',
+  'dueRunning',
+  'balance',
+  'income',
+  'expense',
+  'dead',
+  'sold',
+  'deadRunning',
+  'deadTotal',
+  'days',
+]);
 const MOST = 16;
 /** Two columns that move together line by line, whatever they mean. */
 export function twinColumns(table: RecordTable): Suspicion[] {

@@ -8,10 +8,21 @@ import { robust } from '../statistics';
 import type { Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 
-const textOf = (cell: Cell): string => (cell === null || isError(cell) || typeof cell === 'boolean' ? '' : fold(String(cell)));
+const textOf = (cell: Cell): string =>
+  cell === null || isError(cell) || typeof cell === 'boolean' ? '' : fold(String(cell));
 
 /** Line numbers, running sums and formulas differ though everything else was copied. */
-const COUNTING: readonly FieldName[] = ['serial', 'run', 'receipt', 'balance', 'dueRunning', 'deadRunning', 'opening', 'closing', 'note'];
+const COUNTING: readonly FieldName[] = [
+  'serial',
+  'run',
+  'receipt',
+  'balance',
+  'dueRunning',
+  'deadRunning',
+  'opening',
+  'closing',
+  'note',
+];
 
 /** A record entered twice: all that was typed is the same as in an earlier line. */
 export function repeatedRows(table: RecordTable): Suspicion[] {
@@ -62,10 +73,15 @@ function hashText(text: string): number {
 const isSame = (table: RecordTable, columns: readonly number[], a: number, b: number): boolean =>
   columns.every((column) => {
     const run = table.columns[column]?.run;
-    return !run || isComputed(table, { record: a, column }) || textOf(run.cellAt(a)) === textOf(run.cellAt(b));
+    return (
+      !run || isComputed(table, { record: a, column }) || textOf(run.cellAt(a)) === textOf(run.cellAt(b))
+    );
   });
 const firstFilled = (table: RecordTable, record: number): number =>
-  Math.max(0, table.columns.findIndex(({ run }) => textOf(run.cellAt(record)) !== ''));
+  Math.max(
+    0,
+    table.columns.findIndex(({ run }) => textOf(run.cellAt(record)) !== ''),
+  );
 
 /** Names that stand for one record each: in a column where nearly all differ, the same one twice. */
 const NAMES: readonly FieldName[] = ['run', 'receipt', 'serial', 'female', 'male'];
@@ -126,7 +142,9 @@ export function copiedDown(table: RecordTable): Suspicion[] {
     const all = said[i] ?? 0;
     if (n < Math.max(3, 0.6 * all) || usual > 0.34 * all || n - usual < 2) return [];
     const record = i + 1;
-    const copied = columns.filter(({ plain, column }) => plain[record] === plain[record - 1] && !isComputed(table, { record, column }));
+    const copied = columns.filter(
+      ({ plain, column }) => plain[record] === plain[record - 1] && !isComputed(table, { record, column }),
+    );
     return [
       {
         rule: 'WHOLE.COPIED',

@@ -49,7 +49,8 @@ const verdictsOf = (table: RecordTable, id: string): TableVerdict[] =>
     .flatMap(({ at, main, also, or, meant }): TableVerdict[] => {
       const spot = spotOf(table, at);
       if (!spot) return [];
-      const spots = (list: typeof also): NonNullable<TableVerdict['related']> => list.flatMap((one) => spotOf(table, one) ?? []);
+      const spots = (list: typeof also): NonNullable<TableVerdict['related']> =>
+        list.flatMap((one) => spotOf(table, one) ?? []);
       return [
         {
           spot,
@@ -67,13 +68,21 @@ const verdictsOf = (table: RecordTable, id: string): TableVerdict[] =>
 type Row = readonly (string | number | null)[];
 const HEAD: Row = ['Col A', 'Col B', 'Col C'];
 const product = (odd: number, value: number): SheetExample['sheets'] => ({
-  Sheet: [HEAD, ...Array.from({ length: 9 }, (_, i): Row => [11 + 3 * i, 7 + 2 * ((i * 5) % 9), i === odd ? value : (11 + 3 * i) * (7 + 2 * ((i * 5) % 9))])],
+  Sheet: [
+    HEAD,
+    ...Array.from({ length: 9 }, (_, i): Row => [
+      11 + 3 * i,
+      7 + 2 * ((i * 5) % 9),
+      i === odd ? value : (11 + 3 * i) * (7 + 2 * ((i * 5) % 9)),
+    ]),
+  ],
 });
 const column = (values: readonly (number | string)[]): SheetExample['sheets'] => ({
   Sheet: [['Name', 'Amount X'], ...values.map((value, i): Row => [`N${i + 1}`, value])],
 });
 const CLEAN = [41, 44, 39, 42, 45, 40, 43, 38, 46, 41];
-const withOne = (value: number | string): readonly (number | string)[] => CLEAN.map((x, i) => (i === 4 ? value : x));
+const withOne = (value: number | string): readonly (number | string)[] =>
+  CLEAN.map((x, i) => (i === 4 ? value : x));
 
 const rule = (
   id: string,
@@ -95,9 +104,19 @@ const rule = (
   examples,
 });
 const quiet = (sheets: SheetExample['sheets']): SheetExample => ({ sheets, because: 'All lines are alike.' });
-const fires = (sheets: SheetExample['sheets'], says: string, because: string): SheetExample => ({ sheets, says, because });
+const fires = (sheets: SheetExample['sheets'], says: string, because: string): SheetExample => ({
+  sheets,
+  says,
+  because,
+});
 const dated = (odd: number): SheetExample['sheets'] => ({
-  Sheet: [['Date', 'Figure'], ...Array.from({ length: 10 }, (_, i): Row => [`2026-03-${String(i === 5 ? odd : 3 + 2 * i).padStart(2, '0')}`, CLEAN[i] ?? 40])],
+  Sheet: [
+    ['Date', 'Figure'],
+    ...Array.from({ length: 10 }, (_, i): Row => [
+      `2026-03-${String(i === 5 ? odd : 3 + 2 * i).padStart(2, '0')}`,
+      CLEAN[i] ?? 40,
+    ]),
+  ],
 });
 
 export const wholeRules: readonly TableRule[] = [
@@ -106,7 +125,10 @@ export const wholeRules: readonly TableRule[] = [
     'A line breaks what all others keep',
     'Sums, products, running sums and carried figures that hold in at least two lines of three, whatever the columns mean.',
     'One of the figures was typed wrongly, or a formula reads the wrong cell.',
-    [fires(product(4, 1000), 'does not follow', 'A times B is C in all lines but one.'), quiet(product(-1, 0))],
+    [
+      fires(product(4, 1000), 'does not follow', 'A times B is C in all lines but one.'),
+      quiet(product(-1, 0)),
+    ],
   ),
   rule(
     'WHOLE.WORD',
@@ -121,8 +143,22 @@ export const wholeRules: readonly TableRule[] = [
     'Text in a column of dates or hours that names no day of the calendar and no hour of the clock.',
     'Nothing can be worked out from it, and the line drops out of every order by time.',
     [
-      fires({ Sheet: [['Tank', 'At'], ...['07:10', '07:30', '25:40', '07:20', '07:45', '07:05'].map((at, i): Row => [`T${i}`, at])] }, '25:40', 'No clock shows it.'),
-      quiet({ Sheet: [['Tank', 'At'], ...['07:10', '07:30', '07:40', '07:20', '07:45', '07:05'].map((at, i): Row => [`T${i}`, at])] }),
+      fires(
+        {
+          Sheet: [
+            ['Tank', 'At'],
+            ...['07:10', '07:30', '25:40', '07:20', '07:45', '07:05'].map((at, i): Row => [`T${i}`, at]),
+          ],
+        },
+        '25:40',
+        'No clock shows it.',
+      ),
+      quiet({
+        Sheet: [
+          ['Tank', 'At'],
+          ...['07:10', '07:30', '07:40', '07:20', '07:45', '07:05'].map((at, i): Row => [`T${i}`, at]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -139,7 +175,11 @@ export const wholeRules: readonly TableRule[] = [
     'Numbers over 100 under a heading of percent in which nearly all others are below.',
     'A part cannot be more than the whole.',
     [
-      fires({ Sheet: [['Name', 'Good %'], ...withOne(145).map((x, i): Row => [`N${i}`, x])] }, 'more than the whole', '145 % of the eggs.'),
+      fires(
+        { Sheet: [['Name', 'Good %'], ...withOne(145).map((x, i): Row => [`N${i}`, x])] },
+        'more than the whole',
+        '145 % of the eggs.',
+      ),
       quiet({ Sheet: [['Name', 'Good %'], ...CLEAN.map((x, i): Row => [`N${i}`, x])] }),
     ],
     'impossible',
@@ -157,8 +197,22 @@ export const wholeRules: readonly TableRule[] = [
     'Numbers far above the others that come among them when turned from °F to °C.',
     'A thermometer or a hand changed scale.',
     [
-      fires({ Sheet: [['Name', 'Water °C'], ...[26.5, 27.1, 26.8, 80.6, 27, 26.2, 26.9, 27.3, 26.4, 26.7].map((x, i): Row => [`N${i}`, x])] }, '°F', '80.6 °F is 27 °C.'),
-      quiet({ Sheet: [['Name', 'Water °C'], ...[26.5, 27.1, 26.8, 27, 26.2, 26.9, 27.3, 26.4, 26.7, 26.6].map((x, i): Row => [`N${i}`, x])] }),
+      fires(
+        {
+          Sheet: [
+            ['Name', 'Water °C'],
+            ...[26.5, 27.1, 26.8, 80.6, 27, 26.2, 26.9, 27.3, 26.4, 26.7].map((x, i): Row => [`N${i}`, x]),
+          ],
+        },
+        '°F',
+        '80.6 °F is 27 °C.',
+      ),
+      quiet({
+        Sheet: [
+          ['Name', 'Water °C'],
+          ...[26.5, 27.1, 26.8, 27, 26.2, 26.9, 27.3, 26.4, 26.7, 26.6].map((x, i): Row => [`N${i}`, x]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -168,11 +222,21 @@ export const wholeRules: readonly TableRule[] = [
     'One of the two is wrong by a factor, though each alone could be right.',
     [
       fires(
-        { Sheet: [['Fish', 'Female weight (kg)', 'Hormone (mL)'], ...[1, 1.4, 0.8, 2, 1.6, 1.2, 0.9, 1.8].map((x, i): Row => [`F${i}`, x, i === 3 ? 0.4 : x / 2])] },
+        {
+          Sheet: [
+            ['Fish', 'Female weight (kg)', 'Hormone (mL)'],
+            ...[1, 1.4, 0.8, 2, 1.6, 1.2, 0.9, 1.8].map((x, i): Row => [`F${i}`, x, i === 3 ? 0.4 : x / 2]),
+          ],
+        },
         'less of it',
         'Two kilograms with the dose of 0.8.',
       ),
-      quiet({ Sheet: [['Fish', 'Female weight (kg)', 'Hormone (mL)'], ...[1, 1.4, 0.8, 2, 1.6, 1.2, 0.9, 1.8].map((x, i): Row => [`F${i}`, x, x / 2])] }),
+      quiet({
+        Sheet: [
+          ['Fish', 'Female weight (kg)', 'Hormone (mL)'],
+          ...[1, 1.4, 0.8, 2, 1.6, 1.2, 0.9, 1.8].map((x, i): Row => [`F${i}`, x, x / 2]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -181,8 +245,30 @@ export const wholeRules: readonly TableRule[] = [
     'Egg weight by body weight, eggs by egg weight and the like against bounds that no farm goes beyond.',
     'One of the two was written in another unit or with a nought too many.',
     [
-      fires({ Sheet: [['Female', 'Female weight (kg)', 'Egg weight (g)'], ['F1', 1, 130], ['F2', 1.4, 1800], ['F3', 0.8, 95], ['F4', 1.2, 140], ['F5', 1.1, 120]] }, 'cannot be', '1,800 g of eggs from 1.4 kg.'),
-      quiet({ Sheet: [['Female', 'Female weight (kg)', 'Egg weight (g)'], ['F1', 1, 130], ['F2', 1.4, 180], ['F3', 0.8, 95], ['F4', 1.2, 140], ['F5', 1.1, 120]] }),
+      fires(
+        {
+          Sheet: [
+            ['Female', 'Female weight (kg)', 'Egg weight (g)'],
+            ['F1', 1, 130],
+            ['F2', 1.4, 1800],
+            ['F3', 0.8, 95],
+            ['F4', 1.2, 140],
+            ['F5', 1.1, 120],
+          ],
+        },
+        'cannot be',
+        '1,800 g of eggs from 1.4 kg.',
+      ),
+      quiet({
+        Sheet: [
+          ['Female', 'Female weight (kg)', 'Egg weight (g)'],
+          ['F1', 1, 130],
+          ['F2', 1.4, 180],
+          ['F3', 0.8, 95],
+          ['F4', 1.2, 140],
+          ['F5', 1.1, 120],
+        ],
+      }),
     ],
     'impossible',
   ),
@@ -199,8 +285,28 @@ export const wholeRules: readonly TableRule[] = [
     'The days between two dates of a line against those of the other lines.',
     'One of the dates has slipped.',
     [
-      fires({ Sheet: [['Start day', 'End day'], ...[3, 5, 8, 11, 14, 18].map((d, i): Row => [`2026-03-${String(d).padStart(2, '0')}`, `2026-${i === 2 ? '06' : '03'}-${String(d + 2).padStart(2, '0')}`])] }, 'days', 'Three months instead of two days.'),
-      quiet({ Sheet: [['Start day', 'End day'], ...[3, 5, 8, 11, 14, 18].map((d): Row => [`2026-03-${String(d).padStart(2, '0')}`, `2026-03-${String(d + 2).padStart(2, '0')}`])] }),
+      fires(
+        {
+          Sheet: [
+            ['Start day', 'End day'],
+            ...[3, 5, 8, 11, 14, 18].map((d, i): Row => [
+              `2026-03-${String(d).padStart(2, '0')}`,
+              `2026-${i === 2 ? '06' : '03'}-${String(d + 2).padStart(2, '0')}`,
+            ]),
+          ],
+        },
+        'days',
+        'Three months instead of two days.',
+      ),
+      quiet({
+        Sheet: [
+          ['Start day', 'End day'],
+          ...[3, 5, 8, 11, 14, 18].map((d): Row => [
+            `2026-03-${String(d).padStart(2, '0')}`,
+            `2026-03-${String(d + 2).padStart(2, '0')}`,
+          ]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -209,8 +315,28 @@ export const wholeRules: readonly TableRule[] = [
     'Clock times against those of the other lines, around the dial.',
     'Morning and evening are easily exchanged; everything counted from the hour is then twelve hours off.',
     [
-      fires({ Sheet: [['Tank', 'At'], ...['07:10', '07:30', '07:40', '19:20', '07:45', '07:05', '07:15', '07:25'].map((at, i): Row => [`T${i}`, at])] }, 'far from the usual', 'All read in the morning.'),
-      quiet({ Sheet: [['Tank', 'At'], ...['07:10', '07:30', '07:40', '07:20', '07:45', '07:05', '07:15', '07:25'].map((at, i): Row => [`T${i}`, at])] }),
+      fires(
+        {
+          Sheet: [
+            ['Tank', 'At'],
+            ...['07:10', '07:30', '07:40', '19:20', '07:45', '07:05', '07:15', '07:25'].map((at, i): Row => [
+              `T${i}`,
+              at,
+            ]),
+          ],
+        },
+        'far from the usual',
+        'All read in the morning.',
+      ),
+      quiet({
+        Sheet: [
+          ['Tank', 'At'],
+          ...['07:10', '07:30', '07:40', '07:20', '07:45', '07:05', '07:15', '07:25'].map((at, i): Row => [
+            `T${i}`,
+            at,
+          ]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -219,8 +345,36 @@ export const wholeRules: readonly TableRule[] = [
     'The hours between two clock times of a line against those of the other lines.',
     'One of the two was written wrongly.',
     [
-      fires({ Sheet: [['In', 'Out'], ...[['20:00', '07:00'], ['21:00', '08:10'], ['22:00', '09:05'], ['20:30', '07:20'], ['21:40', '16:40'], ['22:10', '09:20']].map((x): Row => x)] }, 'hours', 'Nineteen instead of eleven.'),
-      quiet({ Sheet: [['In', 'Out'], ...[['20:00', '07:00'], ['21:00', '08:10'], ['22:00', '09:05'], ['20:30', '07:20'], ['21:40', '08:40'], ['22:10', '09:20']].map((x): Row => x)] }),
+      fires(
+        {
+          Sheet: [
+            ['In', 'Out'],
+            ...[
+              ['20:00', '07:00'],
+              ['21:00', '08:10'],
+              ['22:00', '09:05'],
+              ['20:30', '07:20'],
+              ['21:40', '16:40'],
+              ['22:10', '09:20'],
+            ].map((x): Row => x),
+          ],
+        },
+        'hours',
+        'Nineteen instead of eleven.',
+      ),
+      quiet({
+        Sheet: [
+          ['In', 'Out'],
+          ...[
+            ['20:00', '07:00'],
+            ['21:00', '08:10'],
+            ['22:00', '09:05'],
+            ['20:30', '07:20'],
+            ['21:40', '08:40'],
+            ['22:10', '09:20'],
+          ].map((x): Row => x),
+        ],
+      }),
     ],
   ),
   rule(
@@ -229,8 +383,34 @@ export const wholeRules: readonly TableRule[] = [
     'A column that is the time between two moments of its line, where that holds in most lines.',
     'One of the three is wrong.',
     [
-      fires({ Sheet: [['In', 'Out', 'Mins'], ...[['08:00', '08:30', 30], ['09:00', '09:45', 45], ['10:00', '10:20', 20], ['11:00', '11:50', 90], ['12:00', '12:35', 35]].map((x): Row => x)] }, 'says 90', 'Fifty minutes are stated as ninety.'),
-      quiet({ Sheet: [['In', 'Out', 'Mins'], ...[['08:00', '08:30', 30], ['09:00', '09:45', 45], ['10:00', '10:20', 20], ['11:00', '11:50', 50], ['12:00', '12:35', 35]].map((x): Row => x)] }),
+      fires(
+        {
+          Sheet: [
+            ['In', 'Out', 'Mins'],
+            ...[
+              ['08:00', '08:30', 30],
+              ['09:00', '09:45', 45],
+              ['10:00', '10:20', 20],
+              ['11:00', '11:50', 90],
+              ['12:00', '12:35', 35],
+            ].map((x): Row => x),
+          ],
+        },
+        'says 90',
+        'Fifty minutes are stated as ninety.',
+      ),
+      quiet({
+        Sheet: [
+          ['In', 'Out', 'Mins'],
+          ...[
+            ['08:00', '08:30', 30],
+            ['09:00', '09:45', 45],
+            ['10:00', '10:20', 20],
+            ['11:00', '11:50', 50],
+            ['12:00', '12:35', 35],
+          ].map((x): Row => x),
+        ],
+      }),
     ],
   ),
   rule(
@@ -239,8 +419,28 @@ export const wholeRules: readonly TableRule[] = [
     'Larvae and eggs, dead and stocked, sold and held, paid and owed, line by line.',
     'A part cannot be more than the whole.',
     [
-      fires({ Sheet: [['Tank', 'Stocked', 'Dead'], ['T1', 5000, 120], ['T2', 4000, 6000], ['T3', 4500, 90], ['T4', 5200, 75]] }, 'More under', '6,000 dead of 4,000.'),
-      quiet({ Sheet: [['Tank', 'Stocked', 'Dead'], ['T1', 5000, 120], ['T2', 4000, 600], ['T3', 4500, 90], ['T4', 5200, 75]] }),
+      fires(
+        {
+          Sheet: [
+            ['Tank', 'Stocked', 'Dead'],
+            ['T1', 5000, 120],
+            ['T2', 4000, 6000],
+            ['T3', 4500, 90],
+            ['T4', 5200, 75],
+          ],
+        },
+        'More under',
+        '6,000 dead of 4,000.',
+      ),
+      quiet({
+        Sheet: [
+          ['Tank', 'Stocked', 'Dead'],
+          ['T1', 5000, 120],
+          ['T2', 4000, 600],
+          ['T3', 4500, 90],
+          ['T4', 5200, 75],
+        ],
+      }),
     ],
     'impossible',
   ),
@@ -250,8 +450,30 @@ export const wholeRules: readonly TableRule[] = [
     'pH before and after in lines without a dose, where other lines have one.',
     'The dose was not written down, or a reading is wrong.',
     [
-      fires({ Sheet: [['pH before', 'Soda ash (g)', 'pH after'], [5.6, 40, 6.8], [5.7, 40, 6.9], [5.8, 0, 7.2], [5.5, 45, 6.8], [5.6, 40, 6.9]] }, 'nothing given', 'No soda, yet 1.4 higher.'),
-      quiet({ Sheet: [['pH before', 'Soda ash (g)', 'pH after'], [5.6, 40, 6.8], [5.7, 40, 6.9], [5.8, 0, 5.9], [5.5, 45, 6.8], [5.6, 40, 6.9]] }),
+      fires(
+        {
+          Sheet: [
+            ['pH before', 'Soda ash (g)', 'pH after'],
+            [5.6, 40, 6.8],
+            [5.7, 40, 6.9],
+            [5.8, 0, 7.2],
+            [5.5, 45, 6.8],
+            [5.6, 40, 6.9],
+          ],
+        },
+        'nothing given',
+        'No soda, yet 1.4 higher.',
+      ),
+      quiet({
+        Sheet: [
+          ['pH before', 'Soda ash (g)', 'pH after'],
+          [5.6, 40, 6.8],
+          [5.7, 40, 6.9],
+          [5.8, 0, 5.9],
+          [5.5, 45, 6.8],
+          [5.6, 40, 6.9],
+        ],
+      }),
     ],
   ),
   rule(
@@ -260,8 +482,30 @@ export const wholeRules: readonly TableRule[] = [
     'Mean weight and length of a group from one sampling to the next, and its number.',
     'Fish do not get smaller or become more by themselves; a figure or a tank was exchanged.',
     [
-      fires({ Sheet: [['Date', 'Mean weight (g)', 'No of fish'], ...[1.2, 1.9, 2.8, 1.1, 5.9, 7.4].map((x, i): Row => [`2026-03-${String(2 + 4 * i).padStart(2, '0')}`, x, 900 - 10 * i])] }, 'do not get smaller', '2.8 g, then 1.1 g.'),
-      quiet({ Sheet: [['Date', 'Mean weight (g)', 'No of fish'], ...[1.2, 1.9, 2.8, 4.1, 5.9, 7.4].map((x, i): Row => [`2026-03-${String(2 + 4 * i).padStart(2, '0')}`, x, 900 - 10 * i])] }),
+      fires(
+        {
+          Sheet: [
+            ['Date', 'Mean weight (g)', 'No of fish'],
+            ...[1.2, 1.9, 2.8, 1.1, 5.9, 7.4].map((x, i): Row => [
+              `2026-03-${String(2 + 4 * i).padStart(2, '0')}`,
+              x,
+              900 - 10 * i,
+            ]),
+          ],
+        },
+        'do not get smaller',
+        '2.8 g, then 1.1 g.',
+      ),
+      quiet({
+        Sheet: [
+          ['Date', 'Mean weight (g)', 'No of fish'],
+          ...[1.2, 1.9, 2.8, 4.1, 5.9, 7.4].map((x, i): Row => [
+            `2026-03-${String(2 + 4 * i).padStart(2, '0')}`,
+            x,
+            900 - 10 * i,
+          ]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -270,8 +514,29 @@ export const wholeRules: readonly TableRule[] = [
     'Lines of which everything typed stands in an earlier line too.',
     'Counted twice, it changes every total.',
     [
-      fires({ Sheet: [['Buyer', 'Sold', 'Price', 'Amount'], ['A', 120, 30, 3600], ['B', 200, 35, 7000], ['C', 90, 30, 2700], ['B', 200, 35, 7000], ['D', 150, 35, 5250]] }, 'entered twice', 'B stands there twice.'),
-      quiet({ Sheet: [['Buyer', 'Sold', 'Price', 'Amount'], ['A', 120, 30, 3600], ['B', 200, 35, 7000], ['C', 90, 30, 2700], ['D', 150, 35, 5250]] }),
+      fires(
+        {
+          Sheet: [
+            ['Buyer', 'Sold', 'Price', 'Amount'],
+            ['A', 120, 30, 3600],
+            ['B', 200, 35, 7000],
+            ['C', 90, 30, 2700],
+            ['B', 200, 35, 7000],
+            ['D', 150, 35, 5250],
+          ],
+        },
+        'entered twice',
+        'B stands there twice.',
+      ),
+      quiet({
+        Sheet: [
+          ['Buyer', 'Sold', 'Price', 'Amount'],
+          ['A', 120, 30, 3600],
+          ['B', 200, 35, 7000],
+          ['C', 90, 30, 2700],
+          ['D', 150, 35, 5250],
+        ],
+      }),
     ],
   ),
   rule(
@@ -280,8 +545,22 @@ export const wholeRules: readonly TableRule[] = [
     'Runs, receipts and tags of which nearly every line has its own.',
     'Two records under one name are later taken for one.',
     [
-      fires({ Sheet: [['Run', 'Eggs'], ...['R1', 'R2', 'R3', 'R4', 'R4', 'R6', 'R7'].map((x, i): Row => [x, 50000 + 3171 * i])] }, 'twice', 'R4 comes again.'),
-      quiet({ Sheet: [['Run', 'Eggs'], ...['R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'R7'].map((x, i): Row => [x, 50000 + 3171 * i])] }),
+      fires(
+        {
+          Sheet: [
+            ['Run', 'Eggs'],
+            ...['R1', 'R2', 'R3', 'R4', 'R4', 'R6', 'R7'].map((x, i): Row => [x, 50000 + 3171 * i]),
+          ],
+        },
+        'twice',
+        'R4 comes again.',
+      ),
+      quiet({
+        Sheet: [
+          ['Run', 'Eggs'],
+          ...['R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'R7'].map((x, i): Row => [x, 50000 + 3171 * i]),
+        ],
+      }),
     ],
   ),
   rule(
@@ -290,8 +569,38 @@ export const wholeRules: readonly TableRule[] = [
     'Lines of which most fine figures are those of the line above, where that is not usual.',
     'The line was copied as a form and not filled in.',
     [
-      fires({ Sheet: [['Name', 'P', 'Q', 'R'], ...[[11.2, 301, 7.13], [12.9, 288, 6.92], [10.7, 342, 7.71], [10.7, 342, 7.71], [13.3, 279, 6.35], [11.8, 315, 7.48], [12.2, 297, 6.6]].map((x, i): Row => [`N${i}`, ...x])] }, 'line above', 'All three are copied.'),
-      quiet({ Sheet: [['Name', 'P', 'Q', 'R'], ...[[11.2, 301, 7.13], [12.9, 288, 6.92], [10.7, 342, 7.71], [11.1, 333, 7.02], [13.3, 279, 6.35], [11.8, 315, 7.48], [12.2, 297, 6.6]].map((x, i): Row => [`N${i}`, ...x])] }),
+      fires(
+        {
+          Sheet: [
+            ['Name', 'P', 'Q', 'R'],
+            ...[
+              [11.2, 301, 7.13],
+              [12.9, 288, 6.92],
+              [10.7, 342, 7.71],
+              [10.7, 342, 7.71],
+              [13.3, 279, 6.35],
+              [11.8, 315, 7.48],
+              [12.2, 297, 6.6],
+            ].map((x, i): Row => [`N${i}`, ...x]),
+          ],
+        },
+        'line above',
+        'All three are copied.',
+      ),
+      quiet({
+        Sheet: [
+          ['Name', 'P', 'Q', 'R'],
+          ...[
+            [11.2, 301, 7.13],
+            [12.9, 288, 6.92],
+            [10.7, 342, 7.71],
+            [11.1, 333, 7.02],
+            [13.3, 279, 6.35],
+            [11.8, 315, 7.48],
+            [12.2, 297, 6.6],
+          ].map((x, i): Row => [`N${i}`, ...x]),
+        ],
+      }),
     ],
   ),
   {
@@ -301,8 +610,28 @@ export const wholeRules: readonly TableRule[] = [
       'Typed totals, averages and sums by formula against the lines above them.',
       'A line was left out, or a figure changed after it was added up.',
       [
-        fires({ Sheet: [['Tank', 'Fed', 'Lost'], ['T1', 120, 3], ['T2', 140, 5], ['T3', 131, 2], ['Total', 391, 12]] }, 'the lines give', 'Lost is 10, not 12.'),
-        quiet({ Sheet: [['Tank', 'Fed', 'Lost'], ['T1', 120, 3], ['T2', 140, 5], ['T3', 131, 2], ['Total', 391, 10]] }),
+        fires(
+          {
+            Sheet: [
+              ['Tank', 'Fed', 'Lost'],
+              ['T1', 120, 3],
+              ['T2', 140, 5],
+              ['T3', 131, 2],
+              ['Total', 391, 12],
+            ],
+          },
+          'the lines give',
+          'Lost is 10, not 12.',
+        ),
+        quiet({
+          Sheet: [
+            ['Tank', 'Fed', 'Lost'],
+            ['T1', 120, 3],
+            ['T2', 140, 5],
+            ['T3', 131, 2],
+            ['Total', 391, 10],
+          ],
+        }),
       ],
     ),
     check: wrongTotals,

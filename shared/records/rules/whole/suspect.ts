@@ -45,7 +45,9 @@ export function blame(suspicions: readonly Suspicion[]): Blamed[] {
       const [best] = [...scores].sort((a, b) => b[1].score - a[1].score);
       if (!best) break;
       const [key, { at, score }] = best;
-      const mine = open.filter(({ cells }) => cells.some((cell) => keyOf(cell) === key && cell.share >= LEAST_SHARE));
+      const mine = open.filter(({ cells }) =>
+        cells.some((cell) => keyOf(cell) === key && cell.share >= LEAST_SHARE),
+      );
       const taken = mine.length > 0 ? mine : [open[0] as Suspicion];
       blamed.push(blamedBy(at, key, score, taken, scores));
       open = open.filter((one) => !taken.includes(one));
@@ -56,7 +58,9 @@ export function blame(suspicions: readonly Suspicion[]): Blamed[] {
 
 function blamedBy(at: At, key: string, score: number, taken: readonly Suspicion[], scores: Scores): Blamed {
   const main = [...taken].sort((a, b) => b.weight - a.weight)[0] as Suspicion;
-  const or = main.cells.filter((cell) => keyOf(cell) !== key && (scores.get(keyOf(cell))?.score ?? 0) >= NEARLY * score);
+  const or = main.cells.filter(
+    (cell) => keyOf(cell) !== key && (scores.get(keyOf(cell))?.score ?? 0) >= NEARLY * score,
+  );
   const meant = taken
     .flatMap(({ cells }) => cells.filter((cell) => keyOf(cell) === key && cell.meant !== undefined))
     .map((cell) => cell.meant)[0];
@@ -70,7 +74,10 @@ function scored(open: readonly Suspicion[]): Scores {
     for (const cell of cells) {
       const key = keyOf(cell);
       const before = scores.get(key)?.score ?? 0;
-      scores.set(key, { at: { record: cell.record, column: cell.column }, score: before + weight * cell.share });
+      scores.set(key, {
+        at: { record: cell.record, column: cell.column },
+        score: before + weight * cell.share,
+      });
     }
   return scores;
 }
@@ -81,7 +88,9 @@ function grouped(suspicions: readonly Suspicion[]): Suspicion[][] {
   for (const one of suspicions) {
     const mine = new Set(one.cells.flatMap((cell) => home.get(keyOf(cell)) ?? []));
     const found = [...mine, one];
-    const lists = new Set(one.cells.flatMap((cell) => (home.has(keyOf(cell)) ? [home.get(keyOf(cell))] : [])));
+    const lists = new Set(
+      one.cells.flatMap((cell) => (home.has(keyOf(cell)) ? [home.get(keyOf(cell))] : [])),
+    );
     const joined = [...new Set([...lists].flatMap((list) => list ?? []).concat(found))];
     for (const member of joined) for (const cell of member.cells) home.set(keyOf(cell), joined);
   }
@@ -122,7 +131,8 @@ export function isComputed(table: RecordTable, at: At): boolean {
   return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
 }
 
-export const spotOf = (table: RecordTable, at: At): Spot | undefined => table.columns[at.column]?.spot(at.record);
+export const spotOf = (table: RecordTable, at: At): Spot | undefined =>
+  table.columns[at.column]?.spot(at.record);
 
 const digitsOf = (value: number): string => String(Number(Math.abs(value).toPrecision(9))).replace('.', '');
 /** Is one number the other with a slip of the hand: zeros, mark, two digits turned, one digit wrong, a sign? */
@@ -130,7 +140,8 @@ export function isSlip(seen: number, meant: number): boolean {
   if (!Number.isFinite(seen) || !Number.isFinite(meant) || seen === meant || meant === 0) return false;
   if (Math.abs(seen + meant) < 1e-9 * Math.abs(meant)) return true;
   const power = Math.log10(Math.abs(seen / meant));
-  if (Math.abs(power - Math.round(power)) < 0.004 && Math.round(power) !== 0 && Math.abs(power) < 3.5) return true;
+  if (Math.abs(power - Math.round(power)) < 0.004 && Math.round(power) !== 0 && Math.abs(power) < 3.5)
+    return true;
   const [a, b] = [digitsOf(seen), digitsOf(meant)];
   if (a.length !== b.length || a.length > 9) return false;
   const apart = [...a].flatMap((digit, i) => (digit === b[i] ? [] : [i]));

@@ -67,8 +67,11 @@ class Totals {
       if (position > from) since.push(value);
     }
     const column = this.rows?.columns[i]?.column ?? 0;
-    const totals = before.map(({ position }) => this.numberAt(position, column)).filter((x) => !Number.isNaN(x));
-    const sum = (values: readonly number[]): number => (values.length > 0 ? values.reduce((a, b) => a + b, 0) : NaN);
+    const totals = before
+      .map(({ position }) => this.numberAt(position, column))
+      .filter((x) => !Number.isNaN(x));
+    const sum = (values: readonly number[]): number =>
+      values.length > 0 ? values.reduce((a, b) => a + b, 0) : NaN;
     const mean = (values: readonly number[]): number => sum(values) / values.length;
     return new Map<Way, number>([
       ['since', sum(since)],
@@ -103,7 +106,12 @@ class Totals {
     return judged.flatMap(({ line, cells }) => cells.flatMap((one) => this.verdict(line, one, cells, habit)));
   }
 
-  private verdict(line: Line, one: Judged, cells: readonly Judged[], habit: ReadonlyMap<Way, number>): TableVerdict[] {
+  private verdict(
+    line: Line,
+    one: Judged,
+    cells: readonly Judged[],
+    habit: ReadonlyMap<Way, number>,
+  ): TableVerdict[] {
     if (one.fits.size > 0 || !this.rows) return [];
     const ways: readonly Way[] = line.isAverage ? ['mean', 'meanSince'] : ['since', 'all', 'totals'];
     const way = this.wayOf(one, cells, habit, ways);
@@ -127,7 +135,12 @@ class Totals {
   }
 
   /** How this line is meant: as its other columns show, as other such lines show, or as the number nearly says. */
-  private wayOf(one: Judged, cells: readonly Judged[], habit: ReadonlyMap<Way, number>, ways: readonly Way[]): Way | undefined {
+  private wayOf(
+    one: Judged,
+    cells: readonly Judged[],
+    habit: ReadonlyMap<Way, number>,
+    ways: readonly Way[],
+  ): Way | undefined {
     const others = ways
       .map((way) => ({ way, n: cells.filter(({ fits }) => fits.has(way)).length, all: habit.get(way) ?? 0 }))
       .filter(({ way, n, all }) => !Number.isNaN(one.made.get(way)) && (n > 0 || all >= 2))
@@ -139,7 +152,9 @@ class Totals {
     const [best] = others;
     if (best && close(best.way)) return best.way;
     // The only figure of its kind: trusted where it is one slip or a line away from a sum.
-    return cells.length === 1 ? ways.find((way) => isSlip(one.seen, one.made.get(way) ?? NaN) || close(way)) : undefined;
+    return cells.length === 1
+      ? ways.find((way) => isSlip(one.seen, one.made.get(way) ?? NaN) || close(way))
+      : undefined;
   }
 }
 const nearSum = (seen: number, wanted: number): boolean => near(seen, wanted, 5e-4);
