@@ -8,6 +8,7 @@ const transform = {
 const ESM_ONLY = [
   'preact',
   'hucre',
+  '@noble/hashes',
   'lodash-es',
   'nanoid',
   'rbush',
@@ -44,6 +45,7 @@ export default {
       testMatch: ['<rootDir>/tests/**/*.test.ts'],
       testPathIgnorePatterns: [
         '/node_modules/',
+        '<rootDir>/tests/long/',
         '<rootDir>/tests/browser/',
         '<rootDir>/tests/office/',
         '<rootDir>/tests/taskpane/',
@@ -52,5 +54,9 @@ export default {
     folder('pane', { testEnvironment: 'jsdom', testMatch: ['<rootDir>/tests/taskpane/**/*.test.ts'] }),
     folder('office'),
     folder('browser'),
+    // Simulations, searches and fuzzing: `npm run test:long`, not part of `npm test`.
+    folder('long'),
   ],
+  // A limit against hangs, far above what any test needs: a busy machine must not fail one.
+  testTimeout: 300_000,
 };

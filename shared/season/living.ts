@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { dayOf, listOf, maybeDay, maybeNumber, nameOf, numberOf, oneOf } from './fields';
 import { VAT_STAGES } from './stages';
 import { BATCH_STATES, COUNT_STAGES, EVENT_KINDS } from './types';

@@ -1,7 +1,9 @@
 import * as z from 'zod';
 import { assumptionSchema } from '../families/assumptions';
+import { DEFAULT_PREPARATION, preparationWord } from '../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
+import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
 import { batchSchema, bookedSchema, outSchema } from './living';
 import { VAT_STAGES } from './stages';
@@ -194,7 +196,11 @@ export const orderBookSchema = z
           'Egg weight by month: expected twelve shares, January to December; leave unknown months empty.',
       })
       .optional(),
-    preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
+    /** An older book may say "pituitary"; the list knows that word. */
+    preparation: z.preprocess(
+      preparationWord,
+      oneOf('Hormone preparation', PREPARATIONS).default(DEFAULT_PREPARATION),
+    ),
     /** Days before a female is stripped again. */
     restDays: numberOr('Rest of a female', 90, { ...days(730) }),
     /** Catfish males give milt once; elsewhere they rest as long as the females. */
@@ -236,11 +242,28 @@ export interface BookFault {
   readonly message: string;
 }
 
+/** Columns of numbers, in which "1,2" and "1.2" are told apart by the whole column. */
+const NUMBER_COLUMNS: Readonly<Record<string, readonly string[]>> = {
+  orders: ['grams', 'price'],
+  vats: ['litres'],
+  females: ['kilograms'],
+};
+const isRow = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+function settledInput(input: unknown): unknown {
+  if (!isRow(input)) return input;
+  const tables = Object.entries(NUMBER_COLUMNS).flatMap(([list, keys]) => {
+    const rows: unknown = input[list];
+    return Array.isArray(rows) && rows.every(isRow) ? [[list, settleTable(rows, keys)] as const] : [];
+  });
+  return { ...input, ...Object.fromEntries(tables) };
+}
+
 /** The order book checked, or one sentence for each entry that cannot be used. */
 export function readOrderBook(
   input: unknown,
 ): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
-  const result = orderBookSchema.safeParse(input);
+  const result = orderBookSchema.safeParse(settledInput(input));
   if (result.success) return { book: result.data };
   return {
     faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })),

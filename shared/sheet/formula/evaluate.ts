@@ -131,6 +131,9 @@ function evaluateNode(node: Node, resolver: Resolver): Operand {
   }
 }
 
+/** Calculates a formula that has been read already. */
+export const evaluateTree = (tree: Node, resolver: Resolver): Operand => evaluateNode(tree, resolver);
+
 /** Calculates a formula. A formula that cannot be read gives #VALUE! with a sentence that says where. */
 export function evaluateWith(formula: string, resolver: Resolver): Operand {
   const parsed = parse(formula);

@@ -23,7 +23,9 @@ function randomBook(seed: number) {
       },
     ],
     temperatures: BOOK.temperatures.map((t) => Math.min(30, t + between(-1.5, 1.5))),
-    preparation: ['pituitary', 'pituitary extract', 'ready-made solution'][Math.floor(between(0, 3))],
+    preparation: ['own-species pituitary', 'carp pituitary', 'ready-made solution'][
+      Math.floor(between(0, 3))
+    ],
     staff: { stripFrom: Math.floor(between(5, 9)), stripTo: 20 },
     water: { ph: between(5, 7.5), alkalinity: chance.even() < 0.5 ? between(0.1, 1) : undefined },
     assumptions: { hatch: between(0.3, 0.8), frySurvival: between(0.4, 0.9), latencyOffset: between(-1, 2) },
@@ -93,6 +95,8 @@ test('lines name only lines, figures and what is given', () => {
     ...Object.keys(ASSUMPTIONS),
     ...Object.keys(RUN_LINES),
     'day',
+    'left',
+    'isLost',
   ]);
   expect([...runLines.needs, ...dayLines.needs].filter((key) => !known.has(key))).toEqual([]);
   expect(Object.keys(DAY_LINES).filter((key) => key in RUN_LINES)).toEqual([]);
