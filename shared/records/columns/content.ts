@@ -112,35 +112,43 @@ class Tally {
 
   private takeText(text: string): void {
     const day = readDate(text, 'day first') ?? readDate(text, 'month first');
-    if (day !== undefined) {
-      this.dates++;
-      if (!Number.isInteger(day)) this.stamps++;
-      const order = orderIn(text);
-      if (order) this.orders.set(order, (this.orders.get(order) ?? 0) + 1);
-      if (isEitherOrder(text)) this.hasEitherDates = true;
-    } else if (clockIn(text) && /[:h]|\p{L}/iu.test(text)) {
-      this.clocks++;
-      // "14 h" is an hour of the day or fourteen hours.
-      const span = /^\s*(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?|heures?|horas?|jam|min)\.?\s*$/i.exec(text);
-      if (span) this.count(Number((span[1] ?? '').replace(',', '.')));
-    } else if (isNothingText(text)) this.filled--;
-    else {
-      const decimal = decimalIn(text);
-      const { value, unit } = readNumber(text, decimal ?? this.fallback);
-      if (Number.isNaN(value)) {
-        this.words++;
-        return;
-      }
-      this.count(value);
-      // 22.30 is half past ten or a number with two decimals.
-      if (/^\s*\d{1,2}\.[0-5]\d\s*$/.test(text) && value < 24) this.digitClocks++;
-      if (unit !== '') this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
-      if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
-      else if (isOpenToBoth(text)) {
-        this.hasOpenNumbers = true;
-        this.open++;
-        this.openMark = text.includes('.') ? ',' : '.';
-      }
+    if (day !== undefined) this.takeDay(text, day);
+    else if (clockIn(text) && /[:h]|\p{L}/iu.test(text)) this.takeClock(text);
+    else if (isNothingText(text)) this.filled--;
+    else this.takeFigure(text);
+  }
+
+  private takeDay(text: string, day: number): void {
+    this.dates++;
+    if (!Number.isInteger(day)) this.stamps++;
+    const order = orderIn(text);
+    if (order) this.orders.set(order, (this.orders.get(order) ?? 0) + 1);
+    if (isEitherOrder(text)) this.hasEitherDates = true;
+  }
+
+  private takeClock(text: string): void {
+    this.clocks++;
+    // "14 h" is an hour of the day or fourteen hours.
+    const span = /^\s*(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?|heures?|horas?|jam|min)\.?\s*$/i.exec(text);
+    if (span) this.count(Number((span[1] ?? '').replace(',', '.')));
+  }
+
+  private takeFigure(text: string): void {
+    const decimal = decimalIn(text);
+    const { value, unit } = readNumber(text, decimal ?? this.fallback);
+    if (Number.isNaN(value)) {
+      this.words++;
+      return;
+    }
+    this.count(value);
+    // 22.30 is half past ten or a number with two decimals.
+    if (/^\s*\d{1,2}\.[0-5]\d\s*$/.test(text) && value < 24) this.digitClocks++;
+    if (unit !== '') this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
+    if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
+    else if (isOpenToBoth(text)) {
+      this.hasOpenNumbers = true;
+      this.open++;
+      this.openMark = text.includes('.') ? ',' : '.';
     }
   }
 }
@@ -191,6 +199,7 @@ const SHARE_UNIT_SLACK = 1.0001;
  * The unit a column is kept in: what its header says, unless the values say otherwise. `times` is what a
  * number of the column stands for, `fitOf` how usual a value in the field's own unit is.
  */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function chooseUnit(
   field: NumericField,
   header: string | undefined,

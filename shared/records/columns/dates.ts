@@ -31,25 +31,37 @@ const SPOKEN: Readonly<Record<string, number>> = {
 };
 const OLD_HOURS = new Map(Object.entries(SPOKEN));
 
+interface Half {
+  readonly isAm: boolean;
+  readonly isPm: boolean;
+  readonly isNight: boolean;
+}
+/** What stands behind the figures: morning, evening or nothing; undefined where it is something else. */
+function halfOf(tail: string): Half | undefined {
+  const half = { isAm: BEFORE_NOON.test(tail), isPm: AFTER_NOON.test(tail), isNight: NIGHT.test(tail) };
+  return half.isAm || half.isPm || PLAIN_TAIL.test(tail) ? half : undefined;
+}
+function hourIn(written: number, { isAm, isPm, isNight }: Half): number {
+  if (isPm && written < 12 && !(isNight && written < 5)) return written + 12;
+  return isAm && written === 12 ? 0 : written;
+}
+
 /** A clock time as far as it is written like one: `share` is undefined when there is no such hour. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function clockIn(text: string): { readonly share: number | undefined } | undefined {
   const plain = fold(plainDigits(text));
   const spoken = OLD_HOURS.get(plain);
   if (spoken !== undefined) return { share: spoken };
-  const match = TIME.exec(plain);
-  if (!match) return undefined;
-  const tail = (match[5] ?? '').trim();
-  const isPm = AFTER_NOON.test(tail);
-  const isAm = BEFORE_NOON.test(tail);
-  if (!isPm && !isAm && !PLAIN_TAIL.test(tail)) return undefined;
-  const hasMark = match[2] !== undefined || match[4] !== undefined || /h/.test(plain) || isAm || isPm;
-  if (!hasMark) return undefined;
-  let hour = Number(match[1]);
-  if (isPm && hour < 12 && !(NIGHT.test(tail) && hour < 5)) hour += 12;
-  if (isAm && hour === 12) hour = 0;
-  const [minute, second] = [Number(match[2] ?? match[4] ?? 0), Number(match[3] ?? 0)];
-  const isOne = hour < 24 && minute < 60 && second < 60 && !((isAm || isPm) && Number(match[1]) > 23);
-  return { share: isOne ? (hour + minute / 60 + second / 3600) / 24 : undefined };
+  const [all, hours = '', minutes, seconds = '0', bare, tail = ''] = TIME.exec(plain) ?? [];
+  const half = all === undefined ? undefined : halfOf(tail.trim());
+  if (!half) return undefined;
+  const isMarked = minutes !== undefined || bare !== undefined || plain.includes('h');
+  if (!isMarked && !half.isAm && !half.isPm) return undefined;
+  const hour = hourIn(Number(hours), half);
+  const [minute, second] = [Number(minutes ?? bare ?? 0), Number(seconds)];
+  return {
+    share: hour < 24 && minute < 60 && second < 60 ? (hour + minute / 60 + second / 3600) / 24 : undefined,
+  };
 }
 
 /** Share of a day; undefined when the text is no clock time. */
@@ -143,6 +155,19 @@ const fromWords = (
     : undefined;
 };
 
+const bareDay = (text: string, order: DateOrder, unsaid: number): number | undefined => {
+  const match = NO_YEAR.exec(text);
+  if (!match) return undefined;
+  const [a, b] = [Number(match[1]), Number(match[2])];
+  return order === 'month first' ? serialOfCalendarDay(unsaid, a, b) : serialOfCalendarDay(unsaid, b, a);
+};
+function namedDay(text: string, unsaid: number): number | undefined {
+  const [, day = '', month = '', year = '', rest = ''] = NAMED.exec(text) ?? [];
+  if (day) return fromWords(year, month, day, rest, unsaid);
+  const [, first = '', second = '', third = '', last = ''] = NAMED_FIRST.exec(text) ?? [];
+  return first ? fromWords(third, first, second, last, unsaid) : undefined;
+}
+
 /** Serial of a date written as text, with its time if it has one; undefined when it is none. */
 export function readDate(text: string, order: DateOrder, unsaid = YEAR_UNSAID): number | undefined {
   const trimmed = plainDigits(text)
@@ -150,13 +175,5 @@ export function readDate(text: string, order: DateOrder, unsaid = YEAR_UNSAID): 
     .trim();
   const date = written(trimmed);
   if (date) return fromFigures(date, trimmed, order);
-  const bare = NO_YEAR.exec(trimmed);
-  if (bare) {
-    const [a, b] = [Number(bare[1]), Number(bare[2])];
-    return order === 'month first' ? serialOfCalendarDay(unsaid, a, b) : serialOfCalendarDay(unsaid, b, a);
-  }
-  const [, day = '', month = '', year = '', rest = ''] = NAMED.exec(trimmed) ?? [];
-  if (day) return fromWords(year, month, day, rest, unsaid);
-  const [, first = '', second = '', third = '', last = ''] = NAMED_FIRST.exec(trimmed) ?? [];
-  return first ? fromWords(third, first, second, last, unsaid) : undefined;
+  return bareDay(trimmed, order, unsaid) ?? namedDay(trimmed, unsaid);
 }

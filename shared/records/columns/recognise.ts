@@ -226,6 +226,7 @@ function exchange(
  * 1,250 is one thousand for eggs and one and a quarter for kilograms: what other cells say first, then what
  * fits the field.
  */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function decimalOf(
   field: FieldName | undefined,
   content: Content,
@@ -321,7 +322,10 @@ interface Chosen {
   readonly confidence: number;
 }
 
-/** What the user said about the column, or the best claim of its own. A correction without a unit keeps the heading's. */
+/**
+ * What the user said about the column, or the best claim of its own. A correction without a unit keeps the
+ * heading's.
+ */
 function chosen(looked: Looked, given: Candidate | undefined, said: Correction | undefined): Chosen {
   const { evidence, content, unread } = looked;
   if (said) {
@@ -416,6 +420,7 @@ const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
 };
 const TOTAL_OF: Readonly<Partial<Record<FieldName, FieldName>>> = { dead: 'deadTotal', feed: 'feedTotal' };
 /** What a column must be because of what it adds up: the sum over tanks, the sum up to this day. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function byStructure(
   links: readonly Link[],
   looked: readonly Looked[],

@@ -194,7 +194,8 @@ const MORE: readonly (readonly [string, UnitClass, string])[] = [
   [
     'money',
     'money',
-    '₦ n naira fcfa cfa xaf tk taka rs rp rm r$ us$ $ ksh kes ugx tsh tzs ghs mt mzn kz bs s/ usd gh₵ egp جنيه ج.م دينار',
+    '₦ n naira fcfa cfa xaf tk taka rs rp rm r$ us$ $ ksh kes ugx tsh tzs ghs mt mzn kz bs s/ usd gh₵ egp ' +
+      'جنيه ج.م دينار',
   ],
   [
     'count',

@@ -47,6 +47,9 @@ export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${ce
  * its neighbours.
  */
 const WEAKER: readonly (readonly [RegExp, RegExp])[] = [
+  [/^WHOLE\.(?!TOTAL)/, /^(?!WHOLE|HISTORY|SLIP\.HISTORY|TEXT|FORMULA\.DIFFERS)/],
+  [/^HISTORY\.FAR$/, /./],
+  [/^SLIP\.HISTORY$/, /^WHOLE/],
   [/^HISTORY\.FAR$/, /./],
   [/^SLIP\.HISTORY$/, /^(?!HISTORY|VALUE|EGGS\.PERGRAM)/],
   [

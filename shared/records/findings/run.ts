@@ -223,8 +223,8 @@ const UNDOUBTED: ReadonlySet<string> = new Set([
 ]);
 
 /** Strongest first, and within that in the order of the rules. */
-function groupsOf(collectors: readonly Collector[]): FindingGroup[] {
-  const judged = collectors.map((one) => ({ one, findings: doubted(one) }));
+function groupsOf(collectors: readonly Collector[], isDoubting: boolean): FindingGroup[] {
+  const judged = collectors.map((one) => ({ one, findings: isDoubting ? doubted(one) : one.findings }));
   const kept = new Set(withoutEchoes(judged.flatMap(({ findings }) => findings)));
   return judged
     .flatMap(({ one: { rule, where, more }, findings }): FindingGroup[] => {
@@ -254,7 +254,7 @@ export function* auditSheets(
     else run.book(rule);
     yield 0.7 + (0.3 * (i + 1)) / others.length;
   }
-  const groups = groupsOf(run.collectors);
+  const groups = groupsOf(run.collectors, ask.rules === undefined);
   return {
     tables,
     groups,

@@ -57,6 +57,7 @@ const TELLING: readonly (readonly [string, FieldName, number])[] = [
 ];
 
 /** `inCells` is the unit most cells carry themselves. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function evidenceOf(header: string, parent: string, inCells?: string): Evidence {
   const heading = headingOf(header);
   const above = headingOf(parent);
@@ -154,9 +155,12 @@ function markFit(field: FieldName, marks: ReadonlySet<Mark>): number {
   return fit;
 }
 
+const HORMONES: ReadonlySet<FieldName> = new Set(['hormoneVolume', 'doseFirst', 'doseSecond']);
 function unitFit(field: FieldName, unit: UnitSaid | undefined): number {
   if (!unit) return 0;
   const { units } = ROLES[field];
+  // A hormone is weighed in milligrams, never in grams.
+  if (unit.unit === 'g' && HORMONES.has(field)) return -0.9;
   if (units?.includes(unit.of)) return 0.9;
   if (unit.of === 'count' && !units) return -0.2;
   if (fieldSpec(field).kind !== 'number')
@@ -213,6 +217,7 @@ const CLOCK_ONLY: readonly FieldName[] = ['clock', 'startTime', 'endTime'];
 const SERIAL_LOW = 30_000;
 const SERIAL_HIGH = 80_000;
 
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function momentFit(field: FieldName, content: Content, marks: ReadonlySet<Mark>): number {
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;

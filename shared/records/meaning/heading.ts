@@ -57,29 +57,36 @@ class Reader {
 
 const remembered = new Map<string, HeadingSaid>();
 
-function fresh(text: string): HeadingSaid {
-  const reader = new Reader();
-  let bare = text.replace(BRACKETS, (_, inside: string) => reader.take(inside.trim()));
-  bare = bare.replace(/(\S*)\s*\/\s*(g|gram|ml|kg|l|day|jour|dia|hari)\b/i, (all: string) => {
-    const named = reader.unit ? undefined : unitOfText(all.trim());
-    if (named) reader.unit = named;
-    return all;
-  });
+/** Units written outside brackets: "eggs/g", "per g", "%", "°C". */
+function takeSigns(bare: string, reader: Reader): void {
+  const slash = /(\S*)\s*\/\s*(?:g|gram|ml|kg|l|day|jour|dia|hari)\b/i.exec(bare);
+  if (slash) reader.unit ??= unitOfText(slash[0].trim());
   const per = /(?:^|\s)(?:per|par|por|tiap|moi|proti|kwa)\s+(g|gr|gram|gramme|grama|gramo|ml)\b/i.exec(bare);
   if (per) reader.unit ??= unitOfText(/ml/i.test(per[1] ?? '') ? '/ml' : '/g');
-  if (/%/.test(bare)) reader.unit ??= unitOfText('%');
+  if (bare.includes('%')) reader.unit ??= unitOfText('%');
   const degree = /[°º]\s*([cf])\b/i.exec(bare);
   if (degree) reader.unit ??= unitOfText(`°${degree[1] ?? ''}`);
+}
+
+/** A unit or multiplier as the last word; answers what is left. */
+function takeLast(bare: string, reader: Reader): string {
   const last = IN_UNIT.exec(bare)?.[1] ?? '';
-  if (last !== '' && !SHORT_WORDS.test(last)) {
-    const named = unitOfText(last) ?? undefined;
-    const times = timesOf(last);
-    if (named && !reader.unit) reader.unit = named;
-    else if (times !== undefined && reader.times === 1) reader.times = times;
-    if (named || times !== undefined)
-      bare = bare.slice(0, -last.length).replace(/[\s,;:/-]+(?:in|en|em|dalam)?\s*$/i, ' ');
-  }
-  return { text, words: bare.replace(/\s+/g, ' ').trim(), unit: reader.unit, times: reader.times };
+  if (last === '' || SHORT_WORDS.test(last)) return bare;
+  const named = unitOfText(last);
+  const times = timesOf(last);
+  if (named && !reader.unit) reader.unit = named;
+  else if (times !== undefined && reader.times === 1) reader.times = times;
+  return named || times !== undefined
+    ? bare.slice(0, -last.length).replace(/[\s,;:/-]+(?:in|en|em|dalam)?\s*$/i, ' ')
+    : bare;
+}
+
+function fresh(text: string): HeadingSaid {
+  const reader = new Reader();
+  const bare = text.replace(BRACKETS, (_, inside: string) => reader.take(inside.trim()));
+  takeSigns(bare, reader);
+  const left = takeLast(bare, reader);
+  return { text, words: left.replace(/\s+/g, ' ').trim(), unit: reader.unit, times: reader.times };
 }
 
 export function headingOf(text: string): HeadingSaid {

@@ -107,6 +107,7 @@ const varies = (list: readonly number[]): boolean => {
   return new Set(kept).size >= 3 && Math.max(...kept) > 1.03 * least;
 };
 
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function products(sampled: readonly (readonly number[])[], usable: readonly number[]): Link[] {
   const links: Link[] = [];
   for (const a of usable)
@@ -141,6 +142,7 @@ function parts(sampled: readonly (readonly number[])[], usable: readonly number[
 }
 
 /** Rows of one sum: do the signed terms give the result? */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function sumFit(
   sampled: readonly (readonly number[])[],
   result: number,

@@ -32,7 +32,8 @@ const W = (words: string): RegExp =>
   new RegExp(`(?:^|[^\\p{L}\\p{N}])(?:${words})(?=$|[^\\p{L}\\p{N}])`, 'u');
 const WORDS: Readonly<Record<Mark, RegExp>> = {
   first: W(
-    '1st|first|1er|1ere|premiere?|primeir[oa]|primer[oa]?|1a|1o|pertama|lan 1|dau|1|i|prim|priming|ke-?1|prothom|kwanza',
+    '1st|first|1er|1ere|premiere?|primeir[oa]|primer[oa]?|1a|1o|pertama|lan 1|dau|1|i|prim|priming|' +
+      'ke-?1|prothom|kwanza',
   ),
   second: W(
     '2nd|second|2e|2eme|deuxieme|segund[oa]|2a|2o|kedua|lan 2|2|ii|res|resolving|ke-?2|ditio|pili|final',
@@ -72,7 +73,8 @@ const WORDS: Readonly<Record<Mark, RegExp>> = {
   weight: W('weight|wt|poids|peso|berat|bobot|trong luong|ojon|وزن|uzito|kg|pds'),
   live: W('artemia|moina|daphnia|live food|nauplii|rotifer|aliment vivant'),
   sale: W(
-    'sale|sold|sales|vente|vendu|venda|vendid[oa]s?|venta|vendid[oa]s?|jual|terjual|penjualan|ban|bikri|مبيعات|بيع|mauzo',
+    'sale|sold|sales|vente|vendu|venda|vendid[oa]s?|venta|vendid[oa]s?|jual|terjual|penjualan|ban|bikri|mauzo|' +
+      'مبيعات|بيع',
   ),
 };
 

@@ -267,6 +267,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   treatAmount: {
     concepts: { grams_given: 0.9, treatment: 0.5 },
     units: ['mass', 'volume'],
+    usual: [0.5, 1e5],
     is: ['treat_amount', 'buffer'],
   },
   opening: { concepts: { opening_stock: 1, carried_forward_row: 0.5 }, ...COUNT, is: 'opening' },

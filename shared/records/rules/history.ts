@@ -143,7 +143,8 @@ function far(table: RecordTable): readonly TableVerdict[] | string {
       const off = Math.abs((own.values[i] ?? NaN) - own.middle) / own.spread;
       // A spawning may fail: few is no fault of writing.
       const isFailure = OUTCOMES.has(name) && (own.values[i] ?? NaN) < own.middle;
-      if (off > limit && !isFailure) found.push(farVerdict(table, name, own, i, limit));
+      if (off > limit)
+        found.push({ ...farVerdict(table, name, own, i, limit), ...(isFailure ? { severity: 'look' } : {}) });
     }
   }
   return judged === 0 ? `fewer than ${LEAST} values in every column` : found;

@@ -82,6 +82,7 @@ const neighbour = (rows: readonly Row[], i: number, step: number): number | unde
   rows[i + step]?.value;
 
 /** 'order' where it stands before the line above or after the line below though these agree; 'jump' at the ends. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function outOfOrder(
   value: number,
   before: number | undefined,
@@ -250,6 +251,7 @@ function suspectSpans(
   }
   if (found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
   const [ownA, ownB] = [aroundClock(from.map((x) => x % 1)), aroundClock(to.map((x) => x % 1))];
+  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
   const found = found0.flatMap((record): Suspicion[] => {
     const span = spans[record] ?? NaN;
     const off = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
@@ -308,6 +310,7 @@ function statedSpans(table: RecordTable): Suspicion[] {
 }
 const clocksIn = ({ values }: Dated): boolean =>
   isClock(Array.from(values).find((x) => !Number.isNaN(x)) ?? NaN);
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: Float64Array): Suspicion[] {
   for (const factor of clocksIn(a) ? [HOURS, 1440] : [1, HOURS]) {
     const broken: number[] = [];

@@ -123,7 +123,7 @@ export const wholeRules: readonly TableRule[] = [
   rule(
     'WHOLE.RELATION',
     'A line breaks what all others keep',
-    'Sums, products, running sums and carried figures that hold in at least two lines of three, whatever the columns mean.',
+    'Sums, products, running sums and carried figures that hold in two lines of three, whatever the columns mean.',
     'One of the figures was typed wrongly, or a formula reads the wrong cell.',
     [
       fires(product(4, 1000), 'does not follow', 'A times B is C in all lines but one.'),
@@ -289,7 +289,7 @@ export const wholeRules: readonly TableRule[] = [
         {
           Sheet: [
             ['Start day', 'End day'],
-            ...[3, 5, 8, 11, 14, 18].map((d, i): Row => [
+            ...[14, 5, 18, 11, 3, 8].map((d, i): Row => [
               `2026-03-${String(d).padStart(2, '0')}`,
               `2026-${i === 2 ? '06' : '03'}-${String(d + 2).padStart(2, '0')}`,
             ]),
@@ -301,7 +301,7 @@ export const wholeRules: readonly TableRule[] = [
       quiet({
         Sheet: [
           ['Start day', 'End day'],
-          ...[3, 5, 8, 11, 14, 18].map((d): Row => [
+          ...[14, 5, 18, 11, 3, 8].map((d): Row => [
             `2026-03-${String(d).padStart(2, '0')}`,
             `2026-03-${String(d + 2).padStart(2, '0')}`,
           ]),

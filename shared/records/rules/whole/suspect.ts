@@ -136,6 +136,7 @@ export const spotOf = (table: RecordTable, at: At): Spot | undefined =>
 
 const digitsOf = (value: number): string => String(Number(Math.abs(value).toPrecision(9))).replace('.', '');
 /** Is one number the other with a slip of the hand: zeros, mark, two digits turned, one digit wrong, a sign? */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function isSlip(seen: number, meant: number): boolean {
   if (!Number.isFinite(seen) || !Number.isFinite(meant) || seen === meant || meant === 0) return false;
   if (Math.abs(seen + meant) < 1e-9 * Math.abs(meant)) return true;
