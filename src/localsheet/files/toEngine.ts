@@ -7,11 +7,13 @@ import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet
 import { FONT_SIZE, STYLES } from '../../../shared/sheet/workbook/styles';
 import { cleanFormula } from '../univer/book/cells';
 import type { Style } from '../univer/book/formats';
+import type { TableExtra } from '../univer/book/tables';
 import { engineStyle, SCREEN_FONT } from './looks';
+import { resourcesOf } from './resources';
 
 /**
- * The workbook model as the engine's own snapshot: cells, looks, sizes. What the engine keeps elsewhere is
- * added afterwards.
+ * The workbook model as the engine's own snapshot: cells, looks, sizes, names, tables, rules, notes. What the
+ * engine has no place for is added afterwards.
  */
 
 const ROWS = 1000;
@@ -140,15 +142,21 @@ function sheetData(sheet: SheetModel, id: string, table: StyleTable): Partial<IW
   };
 }
 
-export function workbookData(model: WorkbookModel, id: string): Partial<IWorkbookData> {
+export function workbookData(
+  model: WorkbookModel,
+  id: string,
+  tableExtras = new Map<string, TableExtra>(),
+): Partial<IWorkbookData> {
   const table = new StyleTable();
   const sheets = model.sheets.map((sheet, i) => sheetData(sheet, `sheet${i + 1}`, table));
+  const order = sheets.map((sheet) => sheet.id ?? '');
   return {
     id,
     name: model.title || 'Workbook',
     appVersion: '0.25.1',
     locale: LocaleType.EN_US,
-    sheetOrder: sheets.map((sheet) => sheet.id ?? ''),
+    sheetOrder: order,
+    resources: resourcesOf(model, id, order, tableExtras),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? '', sheet])),
     styles: table.styles,
   };

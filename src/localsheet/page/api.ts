@@ -10,7 +10,9 @@ import { focusSheet } from './regions';
  * on the open sheet unless a sheet is named ('Season plan'!B4). Nothing in the page itself depends on it.
  */
 export interface PageApi {
-  /** Resolves when the sheet is drawn and the functions are bound. */
+  /** Resolves when the sheet is drawn and takes what is typed. */
+  readonly usable: Promise<void>;
+  /** Resolves when the functions are bound and menus, charts and the pane are there too. */
   readonly ready: Promise<void>;
   /** As if typed: a formula when it begins with =, a number when it is one, otherwise text. */
   setFormula(address: string, text: string): Promise<void>;
@@ -38,6 +40,7 @@ export interface PageApi {
 }
 
 export interface PageActions {
+  readonly usable: Promise<void>;
   readonly ready: Promise<void>;
   readonly functionNames: () => readonly string[];
   readonly newBook: () => Promise<void>;
@@ -85,6 +88,7 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     await book.settle();
   };
   return {
+    usable: actions.usable,
     ready: actions.ready,
     setFormula: (address, text) => write(address, typed(text)),
     setValue: (address, value) => write(address, value === null ? null : { value }),

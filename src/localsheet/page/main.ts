@@ -5,14 +5,10 @@ import '@univerjs/sheets-ui/lib/index.css';
 import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
 import type { PageBench } from '../bench/pageBench';
-import { pageBench } from '../bench/pageBench';
-import { ChartLayer } from '../charts/layer';
-import { createExecutor } from '../../officeStandIn/executor';
-import { blank, EXAMPLES } from '../files/examples';
-import type { UniverBook } from '../univer/book';
+import { blank } from '../files/exampleList';
 import { openBook } from '../univer/book';
+import type { Engine } from '../univer/engine';
 import { startEngine } from '../univer/engine';
-import { explainErrors } from '../univer/errorText';
 import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
 import { leaveQuietly } from '../univer/leaving';
@@ -20,14 +16,13 @@ import { repairNames } from '../univer/names';
 import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
 import { pageApi } from './api';
-import { bridgeOf } from './bridge';
 import { element, tell } from './elements';
 import { wireLayout } from './layout';
-import { openElsewhere, handedOver } from './otherWindow';
+import { handedOver } from './otherWindow';
 import { focusSheet, wireRegions } from './regions';
 import { Runtime } from './runtime';
 import { Session } from './session';
-import { fileName, today, wireToolbar } from './toolbar';
+import { wireToolbar } from './toolbar';
 
 declare global {
   interface Window {
@@ -38,23 +33,36 @@ declare global {
 
 const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
 
-/** What the page opens with: a workbook handed over by another window, otherwise the season plan. */
-async function firstWorkbook(session: Session): Promise<void> {
-  const handed = await handedOver();
-  if (handed) {
-    await session.read(handed, 'Workbook.xlsx');
-    return;
+const painted = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => {
+      setTimeout(resolve, 0);
+    });
+  });
+
+const MOST_FRAMES = 200;
+/** The engine builds the editor of its cells some frames after the sheet; a person may be quicker elsewhere. */
+async function focusFirst(engine: Engine): Promise<void> {
+  for (let i = 0; i < MOST_FRAMES; i++) {
+    await painted();
+    if (document.activeElement !== null && document.activeElement !== document.body) return;
+    focusSheet(engine);
   }
-  const [season] = EXAMPLES;
-  await session.show(season ? season.build(today()) : blank());
 }
 
-function connectPane(open: UniverBook, session: Session): void {
-  const bridge = bridgeOf(window);
-  bridge.executor = createExecutor(open.book, { openWorkbook: openElsewhere });
-  bridge.fileBytes = async () => (await session.save()).bytes;
-  bridge.fileName = () => fileName(session.title);
-}
+/** The pane comes last: its page is a program of its own and takes the same processor. */
+const loadPane = (): Promise<void> =>
+  new Promise((resolve) => {
+    const frame = element('pane-frame', HTMLIFrameElement);
+    frame.addEventListener(
+      'load',
+      () => {
+        resolve();
+      },
+      { once: true },
+    );
+    frame.src = 'taskpane.html';
+  });
 
 async function start(): Promise<void> {
   const container = element('sheet', HTMLElement);
@@ -63,40 +71,33 @@ async function start(): Promise<void> {
   const open = openBook(engine);
   cleanTyping(engine);
   repairNames(engine);
-  const runtime: Runtime = new Runtime(engine, () =>
-    session.again().then(() => {
-      tell('');
-    }),
-  );
-  const session: Session = new Session(open, () => runtime.register());
+  const runtime = new Runtime(engine);
+  const session = new Session(open, () => runtime.register());
   wireLayout(() => undefined);
   wireRegions(() => {
     focusSheet(engine);
   });
-  const ready = (async () => {
-    let problem = '';
-    // A canvas does not wait for fonts.
-    await Promise.allSettled(
-      ['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) =>
-        document.fonts.load(font),
-      ),
-    );
-    await runtime.connected.catch((fault: unknown) => {
-      problem = sentenceOf(fault);
-    });
-    await firstWorkbook(session);
-    explainErrors(open);
+  const usable = session.start(blank()).then(async () => {
+    // The engine's services exist once a workbook does.
     leaveQuietly(engine);
     showGeneralNumbers(engine);
     guardProtected(open, (sentence) => {
       tell(sentence, true);
     });
-    new ChartLayer(open, container);
     wireToolbar(session);
-    connectPane(open, session);
-    tell(problem, problem !== '');
-  })();
+    await open.book.select('sheet1', { row: 0, column: 0, rows: 1, columns: 1 });
+    await focusFirst(engine);
+  });
+  const ready = usable.then(async () => {
+    const { addLater } = await import('./later');
+    await addLater(open, session, container);
+    await session.bindFunctions();
+    const handed = await handedOver();
+    if (handed) await session.read(handed, 'Workbook.xlsx');
+    await loadPane();
+  });
   window.spawnbook = pageApi(open, {
+    usable,
     ready,
     functionNames: () => runtime.names(),
     newBook: () => session.show(blank()),
@@ -105,7 +106,6 @@ async function start(): Promise<void> {
     },
     saveFile: () => session.save(),
   });
-  window.spawnbookBench = pageBench(open);
   await ready;
 }
 

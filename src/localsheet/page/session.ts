@@ -1,14 +1,14 @@
 import { ICommandService, IUndoRedoService, UniverInstanceType } from '@univerjs/core';
-import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
 import { IRenderManagerService } from '@univerjs/engine-render';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
-import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/files';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { addFeatures } from '../files/features';
-import { takeModel } from '../files/fromEngine';
+import { needsCalculation } from '../files/stale';
 import { workbookData } from '../files/toEngine';
 import type { UniverBook } from '../univer/book';
+import { knowTableTheme } from '../univer/book/tables';
+import { recalculateAll } from '../univer/functions';
 
 const MOST_TRIES = 300;
 
@@ -27,10 +27,7 @@ export class Session {
   private isBound = false;
   private count = 0;
 
-  /**
-   * `bind` makes the functions known; the engine takes them only once a workbook is there, and must have them
-   * before it first calculates.
-   */
+  /** `bind` makes the functions known; the engine takes them only once a workbook is there. */
   constructor(
     private readonly open: UniverBook,
     private readonly bind: () => Promise<void>,
@@ -46,24 +43,53 @@ export class Session {
     return this.isChanged;
   }
 
-  /** Puts a workbook in place of the open one. */
-  async show(model: WorkbookModel): Promise<void> {
-    const { book, beside, context } = this.open;
+  /** Puts a workbook in place of the open one; answers when it is drawn. */
+  private async put(model: WorkbookModel): Promise<void> {
+    const { beside, context, tableExtras } = this.open;
     const { univer, api, injector } = context.engine;
+    const old = api.getActiveWorkbook()?.getId();
+    beside.clear();
+    tableExtras.clear();
+    // The engine's services exist once a first workbook does; that one is empty.
+    if (old !== undefined) {
+      knowTableTheme(injector);
+      api.disposeUnit(old);
+    }
+    univer.createUnit(
+      UniverInstanceType.UNIVER_SHEET,
+      workbookData(model, `book${++this.count}`, tableExtras),
+    );
+    this.title = model.title;
+    await this.drawn();
+  }
+
+  /** An empty workbook at once, before the functions are there. */
+  async start(model: WorkbookModel): Promise<void> {
+    this.isLoading = true;
+    await this.put(model);
+    this.isLoading = false;
+  }
+
+  /** Makes the functions known; formulas that stand already are calculated again. */
+  async bindFunctions(): Promise<void> {
+    if (this.isBound) return;
+    this.isBound = true;
+    await this.bind();
+    if (this.isChanged) recalculateAll(this.open.context.engine.injector);
+  }
+
+  /** Puts a workbook in place of the open one, with all that belongs to it. */
+  async show(model: WorkbookModel): Promise<void> {
+    const { book, context } = this.open;
+    const { injector } = context.engine;
+    await this.bindFunctions();
     this.isLoading = true;
     try {
-      const old = api.getActiveWorkbook()?.getId();
-      beside.clear();
-      if (old !== undefined) api.disposeUnit(old);
-      univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(model, `book${++this.count}`));
-      this.title = model.title;
-      await this.drawn();
-      if (!this.isBound) await this.bind();
-      this.isBound = true;
+      await this.put(model);
       await addFeatures(this.open, model);
       const [first] = await book.sheets();
       if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });
-      context.run(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });
+      if (needsCalculation(model)) recalculateAll(injector);
       await book.settle();
       // Undo must not take the workbook apart again.
       injector.get(IUndoRedoService).clearUndoRedo(context.unitId);
@@ -71,16 +97,6 @@ export class Session {
       this.isLoading = false;
       this.isChanged = false;
     }
-  }
-
-  /** The same workbook once more, from its contents. */
-  async again(): Promise<void> {
-    const wasChanged = this.isChanged;
-    const { settings } = this.open.beside;
-    const { model } = await takeModel(this.open, this.title);
-    await this.show(model);
-    this.open.beside.settings = settings;
-    this.isChanged = wasChanged;
   }
 
   /**
@@ -106,6 +122,7 @@ export class Session {
    * that cannot be shown.
    */
   async read(bytes: Uint8Array, fileName: string): Promise<readonly string[]> {
+    const { isUnreadable, readXlsx } = await import('../../../shared/files');
     const found = readXlsx(bytes);
     if (isUnreadable(found)) throw new Error(found.fault);
     const { model, lost } = found;
@@ -114,6 +131,10 @@ export class Session {
   }
 
   async save(): Promise<Saved> {
+    const [{ takeModel }, { writeXlsx }] = await Promise.all([
+      import('../files/fromEngine'),
+      import('../../../shared/files'),
+    ]);
     const { model, lost } = await takeModel(this.open, this.title);
     return { bytes: writeXlsx(model), lost };
   }

@@ -1,7 +1,7 @@
 import { serialOfLocalDay } from '../../../shared/units/dates';
 import type { Session } from './session';
-import type { Example } from '../files/examples';
-import { blank, EXAMPLES } from '../files/examples';
+import type { ExampleId } from '../files/exampleList';
+import { blank, EXAMPLES } from '../files/exampleList';
 import { ask, element, tell } from './elements';
 
 /** New, Open, Save and the examples. */
@@ -88,9 +88,10 @@ export function wireToolbar(session: Session): void {
     session.saved();
     return `${fileName(session.title)} is in your downloads.`;
   };
-  const show = (example: Example) =>
-    busy(`${example.title} is being laid out…`, async () => {
-      await session.show(example.build(today()));
+  const show = (id: ExampleId, title: string) =>
+    busy(`${title}: being laid out…`, async () => {
+      const { buildExample } = await import('../files/examples');
+      await session.show(buildExample(id, today()));
       return '';
     });
 
@@ -123,7 +124,7 @@ export function wireToolbar(session: Session): void {
   examples.addEventListener('change', () => {
     const chosen = EXAMPLES.find(({ id }) => id === examples.value);
     examples.value = '';
-    if (chosen) void mayReplace().then((yes) => (yes ? show(chosen) : undefined));
+    if (chosen) void mayReplace().then((yes) => (yes ? show(chosen.id, chosen.title) : undefined));
   });
   window.addEventListener('beforeunload', (event) => {
     if (session.hasUnsaved) event.preventDefault();

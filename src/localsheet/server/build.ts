@@ -1,7 +1,8 @@
 import { execFile } from 'node:child_process';
-import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { pageBundle, scriptBundle } from '../../build/sheet/bundle';
 import { isStale } from './stale';
 
 /** Kept outside dist/, which a production build empties. */
@@ -16,7 +17,15 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
   const outputs = ['functions.js', 'functions.json', 'taskpane.html'].map(
     (name) => `${ADDIN_FOLDER}/${name}`,
   );
-  const inputs = ['shared', 'taskpane', 'src/shell', 'src/build', 'manifest.xml', 'package-lock.json'];
+  const inputs = [
+    'shared',
+    'taskpane',
+    'src/shell',
+    'src/build/webpack.config.mjs',
+    'src/build/slimRecords.mjs',
+    'manifest.xml',
+    'package-lock.json',
+  ];
   if (!isStale(root, outputs, inputs)) return;
   tell('Building the functions and the pane…');
   await run(
@@ -40,6 +49,7 @@ async function buildSheet(root: string, tell: Tell): Promise<void> {
       'templates',
       'src/localsheet',
       'src/officeStandIn',
+      'src/build/sheet',
       'package-lock.json',
     ])
   )
@@ -47,20 +57,9 @@ async function buildSheet(root: string, tell: Tell): Promise<void> {
   tell('Building the local sheet…');
   const { build } = await import('esbuild');
   const outdir = join(root, SHEET_FOLDER);
+  rmSync(outdir, { recursive: true, force: true });
   mkdirSync(outdir, { recursive: true });
-  await build({
-    absWorkingDir: root,
-    outdir,
-    bundle: true,
-    minify: true,
-    format: 'iife',
-    target: 'chrome109',
-    legalComments: 'linked',
-    logLevel: 'error',
-    entryPoints: { main: 'src/localsheet/page/main.ts', office: 'src/localsheet/page/office.ts' },
-    define: { 'process.env.NODE_ENV': '"production"' },
-    loader: { '.svg': 'text', '.woff2': 'dataurl' },
-  });
+  await Promise.all([build(pageBundle(root, outdir)), build(scriptBundle(root, outdir))]);
   copyFileSync(join(root, 'src/localsheet/page/index.html'), join(outdir, 'index.html'));
 }
 

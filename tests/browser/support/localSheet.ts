@@ -155,3 +155,21 @@ export async function typeInto(page: Page, address: string, text: string): Promi
 
 export const picture = (page: Page, name: string): Promise<unknown> =>
   page.screenshot({ path: join(OUT, `${name}.png`) });
+
+/** Takes an example from the list and waits until it is laid out. */
+export async function openExample(page: Page, id: string): Promise<void> {
+  await page.selectOption('#examples', id);
+  const leave = page.locator('#dialog-yes');
+  await Promise.race([
+    leave.waitFor({ state: 'visible', timeout: 2000 }).then(() => leave.click()),
+    page.waitForFunction(() => document.querySelector<HTMLButtonElement>('#new')?.disabled === true),
+  ]).catch(() => undefined);
+  await page.waitForFunction(
+    () =>
+      document.querySelector<HTMLButtonElement>('#new')?.disabled === false &&
+      document.querySelector('#status')?.textContent === '',
+    undefined,
+    { timeout: 120_000 },
+  );
+  await ask(page, 'waitForCalculation');
+}

@@ -7,6 +7,7 @@ import { Context } from './context';
 import { featurePart } from './features';
 import { formatPart } from './formats';
 import { sheetPart } from './sheets';
+import type { TableExtra } from './tables';
 import { tablePart } from './tables';
 import { Settling } from './settle';
 
@@ -26,6 +27,8 @@ export interface UniverBook {
   readonly context: Context;
   readonly cells: Cells;
   readonly beside: BesideStore;
+  /** Style and totals of tables, by their ids. */
+  readonly tableExtras: Map<string, TableExtra>;
 }
 
 /** The open workbook of the embedded spreadsheet as the Excel stand-in sees it. */
@@ -33,6 +36,7 @@ export function openBook(engine: Engine): UniverBook {
   const context = new Context(engine);
   const cells = new Cells(context);
   const beside = new BesideStore();
+  const tableExtras = new Map<string, TableExtra>();
   const settling = new Settling(engine);
   const book: Book = {
     ...sheetPart(context, (sheet) => {
@@ -40,7 +44,7 @@ export function openBook(engine: Engine): UniverBook {
     }),
     ...cellPart(context, cells),
     ...formatPart(context),
-    ...tablePart(context),
+    ...tablePart(context, tableExtras),
     ...featurePart(context),
     ...besidePart(beside),
     settle: () => settling.settled(),
@@ -49,5 +53,5 @@ export function openBook(engine: Engine): UniverBook {
       await settling.settled();
     },
   };
-  return { book: marked(context, book), context, cells, beside };
+  return { book: marked(context, book), context, cells, beside, tableExtras };
 }

@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+import { patched, PATCHES, STUBS, WITH_FIELDS } from '../../../src/build/sheet/patches';
+import * as cjk from '../../../src/build/sheet/stubs/cjk';
+
+/** The pinned packages still hold the text that is changed while bundling. */
+const fileOf = (name: string): string => `node_modules/@univerjs/${name}/lib/es/index.js`;
+const textOf = (name: string): string => readFileSync(fileOf(name), 'utf8');
+
+test('the pinned version is the one the changes were written for', () => {
+  const { devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+    devDependencies: Record<string, string>;
+  };
+  const versions = Object.entries(devDependencies).filter(([name]) => name.startsWith('@univerjs/'));
+  expect(versions.length).toBeGreaterThan(20);
+  expect(new Set(versions.map(([, version]) => version))).toEqual(new Set(['0.25.1']));
+});
+
+test('the size of the cache of parsed formulas is found once and changed', () => {
+  const text = textOf('engine-formula');
+  const [cache] = PATCHES;
+  expect(text.match(new RegExp(cache?.find.source ?? '', 'g'))).toHaveLength(1);
+  const done = patched(fileOf('engine-formula'), text);
+  expect(done).toContain('const FORMULA_CACHE_LRU_COUNT = 2e5;');
+  expect(done).toContain('new FormulaAstLRU(FORMULA_CACHE_LRU_COUNT)');
+});
+
+test.each(WITH_FIELDS)('class fields of %s become assignments, and nothing else changes', (name) => {
+  const text = textOf(name);
+  const fields = text.match(/\b_defineProperty\(this, "[A-Za-z_$][\w$]*", /g)?.length ?? 0;
+  expect(fields).toBeGreaterThan(10);
+  const done = patched(fileOf(name), text);
+  const left = [...done.matchAll(/\b_defineProperty\(this, (\S+),/g)].map(([, key]) => key);
+  // What stays: keys that are no plain names, and the one name that has an accessor.
+  expect(left.filter((key) => key?.startsWith('"') && key !== '"parent"')).toEqual([]);
+  expect(done.split('(').length).toBe(text.split('(').length);
+  expect(done.split(')').length).toBe(text.split(')').length);
+});
+
+test('no setter on a prototype of the changed packages bears the name of a changed field', () => {
+  for (const name of WITH_FIELDS) {
+    const text = textOf(name);
+    const fields = new Set(
+      [...text.matchAll(/\b_defineProperty\(this, "([A-Za-z_$][\w$]*)", /g)].map(([, field]) => field),
+    );
+    const setters = [...text.matchAll(/^\tset ([A-Za-z_$][\w$]*)\(/gm)].map(([, field]) => field);
+    expect(setters.filter((field) => field !== 'parent' && fields.has(field))).toEqual([]);
+  }
+});
+
+test('what is stubbed is still asked for by the drawing package only, with these members', () => {
+  const text = textOf('engine-render');
+  for (const name of Object.keys(STUBS)) expect(text).toContain(`from "${name}"`);
+  expect([...new Set([...text.matchAll(/\bcjk\.(\w+)\(/g)].map(([, member]) => member))].sort()).toEqual([
+    'all',
+    'letters',
+    'punctuations',
+  ]);
+});
+
+test('Chinese, Japanese and Korean signs are told from others', async () => {
+  // The package itself is the judge: every sign of the basic plane, letters and punctuation.
+  const theirs = (await import('cjk-regex' as string)) as typeof cjk;
+  const differing = (ours: RegExp, other: RegExp): number => {
+    let count = 0;
+    for (let code = 0x20; code < 0xd800; code++) {
+      const sign = String.fromCharCode(code);
+      if (ours.test(sign) !== other.test(sign)) count++;
+    }
+    return count;
+  };
+  expect(differing(cjk.letters().toRegExp(), theirs.letters().toRegExp())).toBeLessThan(600);
+  expect(differing(cjk.all().toRegExp(), theirs.all().toRegExp())).toBeLessThan(700);
+  for (const sign of ['漢', 'か', 'カ', '한'])
+    expect([
+      cjk.letters().toRegExp().test(sign),
+      theirs.letters().toRegExp().test(sign),
+      cjk.all().toRegExp().test(sign),
+    ]).toEqual([true, true, true]);
+  for (const sign of ['a', 'é', '7', ' ', '°', '…', 'Ж'])
+    expect([cjk.all().toRegExp().test(sign), cjk.letters().toRegExp().test(sign)]).toEqual([false, false]);
+});
