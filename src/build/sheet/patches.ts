@@ -12,17 +12,27 @@ export interface Patch {
 
 export const PATCHES: readonly Patch[] = [
   {
-    why: 'The engine keeps the parsed form of 5,000 formulas and walks all of them in the same order: a larger book misses every time and parses each formula anew at every edit.',
+    why:
+      'The engine keeps the parsed form of 5,000 formulas and walks all of them in the same order: a ' +
+      'larger book misses every time and parses each formula anew at every edit.',
     file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
     find: /const FORMULA_CACHE_LRU_COUNT = 5e3;/,
     put: 'const FORMULA_CACHE_LRU_COUNT = 2e5;',
   },
   {
-    why: 'Class fields compiled to a call of Object.defineProperty are the hottest function of a calculation; a plain assignment does the same where no accessor stands in the way.',
+    why:
+      'Class fields compiled to a call of Object.defineProperty are the hottest function of a calculation; ' +
+      'a plain assignment does the same where no accessor stands in the way.',
     file: /@univerjs\/[a-z-]+\/lib\/es\/[a-z]+\.js$/,
     // Not "parent": a class of the drawing package has an accessor of that name.
     find: /\b_defineProperty\(this, "(?!parent")([A-Za-z_$][\w$]*)", /g,
     put: '(this.$1 = ',
+  },
+  {
+    why: 'Tables for hyphenating English, built into the drawing package: cells are not hyphenated.',
+    file: /@univerjs\/engine-render\/lib\/es\/index\.js$/,
+    find: /^const EnUs = \[\n(?:\t.*\n)*?\];$/m,
+    put: 'const EnUs = ["0", "{}", []];',
   },
 ];
 

@@ -1,3 +1,5 @@
+import { LocaleService, LocaleType, mergeLocales } from '@univerjs/core';
+import formula from '@univerjs/sheets-formula/locale/en-US';
 import { UniverSheetsConditionalFormattingUIPlugin } from '@univerjs/sheets-conditional-formatting-ui';
 import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
 import { UniverSheetsFilterUIPlugin } from '@univerjs/sheets-filter-ui';
@@ -27,7 +29,8 @@ const nextTask = (): Promise<void> =>
   });
 
 /** One after the other, with room for a key or a click in between. */
-export async function addLaterParts({ univer }: Engine): Promise<void> {
+export async function addLaterParts({ univer, injector }: Engine): Promise<void> {
+  injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(formula) });
   for (const [plugin, options] of PARTS) {
     univer.registerPlugin(plugin as never, options as never);
     await nextTask();

@@ -145,11 +145,22 @@ export const ask = <K extends Methods>(
     [method, args] as const,
   ) as Promise<Awaited<ReturnType<PageApi[K]>>>;
 
-/** Types into a chosen cell as a person does: keys and Enter. */
+const ARRIVAL = 30_000;
+
+/**
+ * Types into a chosen cell as a person does: keys and Enter; waits, however busy the machine is, until the
+ * cell holds something else than before.
+ */
 export async function typeInto(page: Page, address: string, text: string): Promise<void> {
   await ask(page, 'select', address);
+  const holds = async (): Promise<string> =>
+    JSON.stringify([await ask(page, 'getFormula', address), await ask(page, 'getValue', address)]);
+  const before = await holds();
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
+  const limit = Date.now() + ARRIVAL;
+  do await ask(page, 'waitForCalculation');
+  while ((await holds()) === before && Date.now() < limit && before !== JSON.stringify([null, text]));
   await ask(page, 'waitForCalculation');
 }
 

@@ -24,6 +24,16 @@ test('the size of the cache of parsed formulas is found once and changed', () =>
   expect(done).toContain('new FormulaAstLRU(FORMULA_CACHE_LRU_COUNT)');
 });
 
+test('the tables for hyphenating English are found once and taken out', () => {
+  const text = textOf('engine-render');
+  const hyphens = PATCHES.find(({ put }) => put.startsWith('const EnUs'));
+  expect(text.match(new RegExp(hyphens?.find.source ?? '', 'gm'))).toHaveLength(1);
+  const done = patched(fileOf('engine-render'), text);
+  expect(text.length - done.length).toBeGreaterThan(50_000);
+  // The reader of the tables still takes what stands there: levels, a tree as JSON, exceptions.
+  expect(text).toContain('const [levelsTableStr, patternStr] = pattern;');
+});
+
 test.each(WITH_FIELDS)('class fields of %s become assignments, and nothing else changes', (name) => {
   const text = textOf(name);
   const fields = text.match(/\b_defineProperty\(this, "[A-Za-z_$][\w$]*", /g)?.length ?? 0;
