@@ -41,8 +41,9 @@ class StyleTable {
   }
 }
 
+/** An answer that is an empty text is kept as such: a formula without any value counts as 0 to those that read it. */
 const valueOf = (value: Exclude<Cell, null> | undefined): ICellData => {
-  if (value === undefined || value === '') return {};
+  if (value === undefined) return {};
   if (isError(value)) return { v: value.error, t: CellValueType.STRING };
   if (typeof value === 'boolean') return { v: Number(value), t: CellValueType.BOOLEAN };
   return { v: value, t: typeof value === 'number' ? CellValueType.NUMBER : CellValueType.STRING };
@@ -57,7 +58,7 @@ function cellOf(cell: CellModel, table: StyleTable, isSpilledInto: boolean): ICe
       : undefined;
   return {
     // A spilled value belongs to its formula; written as typed it would block it.
-    ...(isSpilledInto ? {} : valueOf(cell.value)),
+    ...(isSpilledInto || (cell.value === '' && !cell.formula) ? {} : valueOf(cell.value)),
     ...(cell.formula ? { f: cleanFormula(cell.formula) } : {}),
     ...(style ? { s: table.idOf(style) } : {}),
   };
