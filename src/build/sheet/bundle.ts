@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { BuildOptions, Plugin } from 'esbuild';
@@ -45,7 +44,7 @@ export const pageBundle = (root: string, outdir: string): BuildOptions => ({
   format: 'esm',
   splitting: true,
   chunkNames: 'parts/[name]-[hash]',
-  entryPoints: { main: 'src/localsheet/page/main.ts' },
+  entryPoints: { boot: 'src/localsheet/page/boot.ts', main: 'src/localsheet/page/main.ts' },
 });
 
 /** Plain scripts: the pane loads the first the way it loads Excel's own. */
@@ -56,5 +55,17 @@ export const scriptBundle = (root: string, outdir: string): BuildOptions => ({
   entryPoints: { office: 'src/localsheet/page/office.ts' },
 });
 
-export const versionOf = (root: string): string =>
-  (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version;
+/** The worker that keeps the site: it is told which files there are. */
+export const workerBundle = (
+  root: string,
+  outfile: string,
+  files: readonly string[],
+  version: string,
+): BuildOptions => ({
+  ...common(root),
+  outfile,
+  format: 'iife',
+  legalComments: 'none',
+  entryPoints: ['src/localsheet/site/worker.ts'],
+  define: { FILES: JSON.stringify(files), SITE_VERSION: JSON.stringify(version) },
+});

@@ -10,6 +10,34 @@ export interface Patch {
   readonly put: string;
 }
 
+const EDITOR = /@univerjs\/sheets-formula-ui\/lib\/es\/index\.js$/;
+/**
+ * The list of functions under a formula has no entry marked until a person marks one, and Enter and Tab take
+ * an entry only then: otherwise what stands in the cell is what was typed.
+ */
+const COMPLETION: readonly Patch[] = [
+  {
+    why: 'No entry is marked when the list opens.',
+    file: EDITOR,
+    find: /const \[active, setActive\] = useState\(0\);(?=\s+const isEnableMouseEnterOrOut)/,
+    put: 'const [active, setActive] = useState(-1);',
+  },
+  {
+    why: 'Nor when other entries come into it.',
+    file: EDITOR,
+    find: /if \(!searchList\.length\) return;(?=\s+const operationId = `sheet\.formula-embedding-editor\.search_function)/,
+    put: 'setActive(-1); if (!searchList.length) return;',
+  },
+  {
+    why: 'Enter and Tab belong to the list only while an entry is marked.',
+    file: EDITOR,
+    find: /binding: keyCode,\s+preconditions: \(\) => true,/,
+    put:
+      'binding: keyCode, preconditions: () => (keyCode !== KeyCode.ENTER && keyCode !== KeyCode.TAB) || ' +
+      'stateRef.current.active >= 0,',
+  },
+];
+
 export const PATCHES: readonly Patch[] = [
   {
     why:
@@ -28,6 +56,15 @@ export const PATCHES: readonly Patch[] = [
     find: /\b_defineProperty\(this, "(?!parent")([A-Za-z_$][\w$]*)", /g,
     put: '(this.$1 = ',
   },
+  {
+    why:
+      'A formula read once is remembered by its text alone, with its names already replaced: the same text in ' +
+      'the next workbook would mean the cells of the last one. The workbook becomes part of the key.',
+    file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
+    find: /FormulaLexerNodeCache\.(get|set)\(formulaString/g,
+    put: 'FormulaLexerNodeCache.$1((injectDefinedNameParam ? injectDefinedNameParam.unitId : "") + formulaString',
+  },
+  ...COMPLETION,
   {
     why: 'Tables for hyphenating English, built into the drawing package: cells are not hyphenated.',
     file: /@univerjs\/engine-render\/lib\/es\/index\.js$/,

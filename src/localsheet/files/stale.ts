@@ -1,4 +1,6 @@
+import type { ICellData } from '@univerjs/core';
 import { isError } from '../../../shared/base/values';
+import type { KeptWhole } from '../keeping/shapes';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 
 /**
@@ -16,3 +18,14 @@ const isStale = ({ formula, value }: CellModel): boolean =>
 
 export const needsCalculation = (model: WorkbookModel): boolean =>
   model.sheets.some((sheet) => Object.values(sheet.cells).some(isStale));
+
+/** The same for what the browser kept, where every answer was there when it was kept. */
+export const needsCalculationKept = ({ sheets }: KeptWhole): boolean =>
+  sheets.some(({ data }) =>
+    Object.values(data.cellData ?? {}).some((line) =>
+      Object.values(line as Record<string, ICellData | null>).some(
+        (cell) =>
+          typeof cell?.f === 'string' && (CLOCK.test(cell.f) || cell.v === undefined || cell.v === null),
+      ),
+    ),
+  );

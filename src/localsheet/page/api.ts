@@ -1,6 +1,7 @@
 import type { Cell } from '../../../shared/base/values';
 import { areaOf, referenceOf } from '../areas';
 import type { Area, ChartState } from '../../officeStandIn/book';
+import type { Kept } from '../keeping/keeper';
 import type { UniverBook } from '../univer/book';
 import { errorAt } from '../univer/errorText';
 import { focusSheet } from './regions';
@@ -35,6 +36,10 @@ export interface PageApi {
   getFunctionNames(): readonly string[];
   newBook(): Promise<void>;
   openFile(bytes: Uint8Array, name: string): Promise<void>;
+  /** Writes what changed to the browser's store now. */
+  keepNow(): Promise<void>;
+  /** Workbooks in the store, newest first. */
+  kept(): Promise<readonly Kept[]>;
   /** The open workbook as an .xlsx file. */
   saveFile(): Promise<{ readonly bytes: Uint8Array; readonly lost: readonly string[] }>;
 }
@@ -46,6 +51,8 @@ export interface PageActions {
   readonly newBook: () => Promise<void>;
   readonly openFile: PageApi['openFile'];
   readonly saveFile: PageApi['saveFile'];
+  readonly keepNow: PageApi['keepNow'];
+  readonly kept: PageApi['kept'];
 }
 
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
@@ -126,5 +133,7 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     newBook: actions.newBook,
     openFile: actions.openFile,
     saveFile: actions.saveFile,
+    keepNow: actions.keepNow,
+    kept: actions.kept,
   };
 }

@@ -6,6 +6,7 @@ import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
 import type { PageBench } from '../bench/pageBench';
 import { blank } from '../files/exampleList';
+import { Keeper } from '../keeping/keeper';
 import { openBook } from '../univer/book';
 import type { Engine } from '../univer/engine';
 import { startEngine } from '../univer/engine';
@@ -16,12 +17,16 @@ import { repairNames } from '../univer/names';
 import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
 import { pageApi } from './api';
+import { goOnWith, wireBooks } from './books';
+import { isNarrow, loadPane } from './boot';
 import { element, tell } from './elements';
 import { wireLayout } from './layout';
+import { keepOffline } from './offline';
 import { handedOver } from './otherWindow';
 import { focusSheet, wireRegions } from './regions';
 import { Runtime } from './runtime';
 import { Session } from './session';
+import { showStart, wireStart } from './startList';
 import { wireToolbar } from './toolbar';
 
 declare global {
@@ -50,21 +55,22 @@ async function focusFirst(engine: Engine): Promise<void> {
   }
 }
 
-/** The pane comes last: its page is a program of its own and takes the same processor. */
-const loadPane = (): Promise<void> =>
-  new Promise((resolve) => {
-    const frame = element('pane-frame', HTMLIFrameElement);
-    frame.addEventListener(
-      'load',
-      () => {
-        resolve();
-      },
-      { once: true },
-    );
-    frame.src = 'taskpane.html';
-  });
+/** Handed over by another window, or kept under the address of this one; otherwise the start list. */
+async function firstWorkbook(session: Session, keeper: Keeper): Promise<void> {
+  const handed = await handedOver();
+  if (handed) {
+    await session.read(handed, 'Workbook.xlsx');
+    await keeper.isNew();
+    keeper.touch();
+    return;
+  }
+  const id = location.hash.slice(1);
+  if (id !== '' && (await goOnWith(session, keeper, id))) return;
+  if (!session.hasUnsaved) await showStart(session, keeper);
+}
 
-async function start(): Promise<void> {
+/** The page of the sheet, from its first line to everything in place. */
+export async function start(): Promise<void> {
   const container = element('sheet', HTMLElement);
   container.replaceChildren();
   const engine = startEngine(container);
@@ -77,6 +83,14 @@ async function start(): Promise<void> {
   wireRegions(() => {
     focusSheet(engine);
   });
+  const keeper = new Keeper(
+    open,
+    () => session.title,
+    () => session.isLayingOut,
+    (sentence) => {
+      tell(sentence, true);
+    },
+  );
   const usable = session.start(blank()).then(async () => {
     // The engine's services exist once a workbook does.
     leaveQuietly(engine);
@@ -84,31 +98,41 @@ async function start(): Promise<void> {
     guardProtected(open, (sentence) => {
       tell(sentence, true);
     });
-    wireToolbar(session);
+    wireToolbar(session, keeper);
+    wireBooks(session, keeper);
+    wireStart(session);
     await open.book.select('sheet1', { row: 0, column: 0, rows: 1, columns: 1 });
-    await focusFirst(engine);
+    if (!isNarrow()) await focusFirst(engine);
   });
   const ready = usable.then(async () => {
     const { addLater } = await import('./later');
     await addLater(open, session, container);
     await session.bindFunctions();
-    const handed = await handedOver();
-    if (handed) await session.read(handed, 'Workbook.xlsx');
+    await firstWorkbook(session, keeper);
     await loadPane();
   });
+  // Fetching everything once more waits until the page itself is done.
+  void ready.then(() => keepOffline()).catch(() => undefined);
   window.spawnbook = pageApi(open, {
     usable,
     ready,
     functionNames: () => runtime.names(),
-    newBook: () => session.show(blank()),
-    openFile: async (bytes, name) => {
-      await session.read(bytes, name);
+    newBook: async () => {
+      await keeper.flush();
+      await session.show(blank());
+      await keeper.isNew();
     },
+    openFile: async (bytes, name) => {
+      await keeper.flush();
+      await session.read(bytes, name);
+      await keeper.isNew();
+    },
+    keepNow: () => keeper.flush(),
+    kept: () => keeper.list(),
     saveFile: () => session.save(),
   });
-  await ready;
+  await ready.catch((fault: unknown) => {
+    tell(sentenceOf(fault), true);
+    throw fault;
+  });
 }
-
-start().catch((fault: unknown) => {
-  tell(sentenceOf(fault), true);
-});

@@ -1,12 +1,15 @@
+import type { IWorkbookData } from '@univerjs/core';
 import { ICommandService, IUndoRedoService, UniverInstanceType } from '@univerjs/core';
 import { IRenderManagerService } from '@univerjs/engine-render';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { addFeatures } from '../files/features';
-import { needsCalculation } from '../files/stale';
+import { needsCalculation, needsCalculationKept } from '../files/stale';
 import { workbookData } from '../files/toEngine';
 import type { UniverBook } from '../univer/book';
+import { isCutShort, keptData } from '../keeping/kept';
+import type { KeptWhole } from '../keeping/shapes';
 import { knowTableTheme } from '../univer/book/tables';
 import { recalculateAll } from '../univer/functions';
 
@@ -26,6 +29,8 @@ export class Session {
   private isLoading = false;
   private isBound = false;
   private count = 0;
+  private readonly typedListeners: (() => void)[] = [];
+  private readonly shownListeners: (() => void)[] = [];
 
   /** `bind` makes the functions known; the engine takes them only once a workbook is there. */
   constructor(
@@ -34,9 +39,19 @@ export class Session {
   ) {
     open.context.engine.injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
       // Results of a calculation come in the same way as typing, marked as local.
-      if (id === SetRangeValuesMutation.id && options?.onlyLocal !== true && !this.isLoading)
-        this.isChanged = true;
+      if (id !== SetRangeValuesMutation.id || options?.onlyLocal === true || this.isLoading) return;
+      this.isChanged = true;
+      for (const listener of this.typedListeners) listener();
     });
+  }
+
+  /** Called at each change by a person or the pane. */
+  onTyped(listener: () => void): void {
+    this.typedListeners.push(listener);
+  }
+  /** Called when another workbook has taken the place of the open one. */
+  onShown(listener: () => void): void {
+    this.shownListeners.push(listener);
   }
 
   get hasUnsaved(): boolean {
@@ -44,7 +59,7 @@ export class Session {
   }
 
   /** Puts a workbook in place of the open one; answers when it is drawn. */
-  private async put(model: WorkbookModel): Promise<void> {
+  private async put(title: string, dataOf: (id: string) => Partial<IWorkbookData>): Promise<void> {
     const { beside, context, tableExtras } = this.open;
     const { univer, api, injector } = context.engine;
     const old = api.getActiveWorkbook()?.getId();
@@ -55,18 +70,23 @@ export class Session {
       knowTableTheme(injector);
       api.disposeUnit(old);
     }
-    univer.createUnit(
-      UniverInstanceType.UNIVER_SHEET,
-      workbookData(model, `book${++this.count}`, tableExtras),
-    );
-    this.title = model.title;
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, dataOf(`book${++this.count}`));
+    this.title = title;
     await this.drawn();
+  }
+  private putModel(model: WorkbookModel): Promise<void> {
+    return this.put(model.title, (id) => workbookData(model, id, this.open.tableExtras));
+  }
+
+  /** While a workbook is being laid out, nothing is typed. */
+  get isLayingOut(): boolean {
+    return this.isLoading;
   }
 
   /** An empty workbook at once, before the functions are there. */
   async start(model: WorkbookModel): Promise<void> {
     this.isLoading = true;
-    await this.put(model);
+    await this.putModel(model);
     this.isLoading = false;
   }
 
@@ -79,17 +99,35 @@ export class Session {
   }
 
   /** Puts a workbook in place of the open one, with all that belongs to it. */
-  async show(model: WorkbookModel): Promise<void> {
+  show(model: WorkbookModel): Promise<void> {
+    return this.replace(async () => {
+      await this.putModel(model);
+      await addFeatures(this.open, model);
+      return needsCalculation(model);
+    });
+  }
+
+  /** A workbook as the browser kept it. */
+  showKept(whole: KeptWhole): Promise<void> {
+    const { beside, tableExtras } = this.open;
+    return this.replace(async () => {
+      await this.put(whole.book.title, (id) => keptData(whole, id));
+      for (const [id, extra] of whole.book.tables) tableExtras.set(id, extra);
+      beside.restore(whole.book.beside, whole.book.settings);
+      return isCutShort(whole) || needsCalculationKept(whole);
+    });
+  }
+
+  private async replace(lay: () => Promise<boolean>): Promise<void> {
     const { book, context } = this.open;
     const { injector } = context.engine;
     await this.bindFunctions();
     this.isLoading = true;
     try {
-      await this.put(model);
-      await addFeatures(this.open, model);
+      const isStale = await lay();
       const [first] = await book.sheets();
       if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });
-      if (needsCalculation(model)) recalculateAll(injector);
+      if (isStale) recalculateAll(injector);
       await book.settle();
       // Undo must not take the workbook apart again.
       injector.get(IUndoRedoService).clearUndoRedo(context.unitId);
@@ -97,6 +135,7 @@ export class Session {
       this.isLoading = false;
       this.isChanged = false;
     }
+    for (const listener of this.shownListeners) listener();
   }
 
   /**

@@ -1,8 +1,9 @@
 import { execFile } from 'node:child_process';
-import { copyFileSync, existsSync, mkdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { pageBundle, scriptBundle } from '../../build/sheet/bundle';
+import { assembleSite, SITE_FOLDER } from './site';
 import { isStale } from './stale';
 
 /** Kept outside dist/, which a production build empties. */
@@ -13,7 +14,7 @@ export type Tell = (line: string) => void;
 const run = promisify(execFile);
 
 /** The same production build that Excel gets: functions, their list, the pane. */
-async function buildAddin(root: string, tell: Tell): Promise<void> {
+async function buildAddin(root: string, tell: Tell): Promise<boolean> {
   const outputs = ['functions.js', 'functions.json', 'taskpane.html'].map(
     (name) => `${ADDIN_FOLDER}/${name}`,
   );
@@ -26,7 +27,7 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
     'manifest.xml',
     'package-lock.json',
   ];
-  if (!isStale(root, outputs, inputs)) return;
+  if (!isStale(root, outputs, inputs)) return false;
   tell('Building the functions and the pane…');
   await run(
     process.execPath,
@@ -39,10 +40,11 @@ async function buildAddin(root: string, tell: Tell): Promise<void> {
     ],
     { cwd: root, maxBuffer: 1 << 24 },
   );
+  return true;
 }
 
-async function buildSheet(root: string, tell: Tell): Promise<void> {
-  const outputs = ['main.js', 'main.css', 'office.js', 'index.html'].map((name) => `${SHEET_FOLDER}/${name}`);
+async function buildSheet(root: string, tell: Tell): Promise<boolean> {
+  const outputs = ['main.js', 'main.css', 'office.js', 'boot.js'].map((name) => `${SHEET_FOLDER}/${name}`);
   if (
     !isStale(root, outputs, [
       'shared',
@@ -53,20 +55,21 @@ async function buildSheet(root: string, tell: Tell): Promise<void> {
       'package-lock.json',
     ])
   )
-    return;
+    return false;
   tell('Building the local sheet…');
   const { build } = await import('esbuild');
   const outdir = join(root, SHEET_FOLDER);
   rmSync(outdir, { recursive: true, force: true });
   mkdirSync(outdir, { recursive: true });
   await Promise.all([build(pageBundle(root, outdir)), build(scriptBundle(root, outdir))]);
-  copyFileSync(join(root, 'src/localsheet/page/index.html'), join(outdir, 'index.html'));
+  return true;
 }
 
 /** Builds only what changed since the last start. */
 export async function buildAll(root: string, tell: Tell): Promise<void> {
   if (!existsSync(join(root, 'node_modules/esbuild')))
     throw new Error('node_modules is incomplete. Run: npm ci');
-  await buildAddin(root, tell);
-  await buildSheet(root, tell);
+  const isNew = [await buildAddin(root, tell), await buildSheet(root, tell)].includes(true);
+  if (isNew || isStale(root, [`${SITE_FOLDER}/sw.js`], ['src/localsheet/site', ADDIN_FOLDER, SHEET_FOLDER]))
+    await assembleSite(root, ADDIN_FOLDER, SHEET_FOLDER);
 }

@@ -28,12 +28,14 @@ export interface Session {
   readonly pane: Frame;
   /** Console errors, failed and foreign requests since the start. */
   readonly trouble: readonly string[];
+  /** Ends npm start; the browser stays. */
+  readonly stopServer: () => void;
   readonly close: () => Promise<void>;
 }
 
 /** npm start, on any free port; resolves with the address it prints. */
 async function startServer(): Promise<{ server: ChildProcess; printed: string; url: string }> {
-  const server = spawn('npm', ['start', '--', '--port', '0'], {
+  const server = spawn('npm', ['start', '--', '--port', '0', '--no-open'], {
     stdio: ['ignore', 'pipe', 'pipe'],
     detached: true,
   });
@@ -112,16 +114,22 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
   if (!pane) throw new Error('The pane is not in the page.');
   await pane.waitForSelector('#tab-plan');
+  let isStopped = false;
+  const stopServer = (): void => {
+    // npm passes no signal on to what it started: end the whole group.
+    if (server.pid !== undefined && !isStopped) process.kill(-server.pid, 'SIGTERM');
+    isStopped = true;
+  };
   return {
     url,
     printed,
     page,
     pane,
     trouble,
+    stopServer,
     close: async () => {
       await context.close();
-      // npm passes no signal on to what it started: end the whole group.
-      if (server.pid !== undefined) process.kill(-server.pid, 'SIGTERM');
+      stopServer();
       rmSync(profile, { recursive: true, force: true });
     },
   };

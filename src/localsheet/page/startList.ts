@@ -1,0 +1,73 @@
+import type { Keeper } from '../keeping/keeper';
+import { goOnWith, timeText } from './books';
+import { isNarrow, loadPane } from './boot';
+import { element, tell } from './elements';
+import type { Session } from './session';
+
+/** The five jobs people come with; the pane is told by the part of its address after the sign. */
+const JOBS = [
+  { id: 'order', text: 'An order to fill', tab: 'tab-plan' },
+  { id: 'season', text: 'A season', tab: 'tab-plan' },
+  { id: 'water', text: 'My water is sour', tab: 'tab-dose' },
+  { id: 'number', text: 'One number', tab: 'tab-functions' },
+  { id: 'check', text: 'Check my book', tab: 'tab-check' },
+] as const;
+type Job = (typeof JOBS)[number];
+const MOST_BOOKS = 3;
+
+/** Opens the pane on a job. A pane that does not read its address gets a press on the tab instead. */
+async function openJob({ id, tab }: Job): Promise<void> {
+  await loadPane();
+  showPane();
+  const { contentWindow, contentDocument } = element('pane-frame', HTMLIFrameElement);
+  if (!contentWindow || !contentDocument) return;
+  contentWindow.location.hash = `start=${id}`;
+  if (contentDocument.documentElement.dataset.starts === undefined)
+    contentDocument.getElementById(tab)?.click();
+  contentWindow.focus();
+}
+
+function showPane(): void {
+  const work = element('work', HTMLElement);
+  const isHidden = isNarrow() ? work.classList.contains('show-sheet') : work.classList.contains('no-pane');
+  if (isHidden) element('pane-toggle', HTMLButtonElement).click();
+}
+
+const button = (text: string, act: () => unknown): HTMLButtonElement => {
+  const made = Object.assign(document.createElement('button'), { type: 'button', textContent: text });
+  made.addEventListener('click', () => void act());
+  return made;
+};
+const label = (text: string): HTMLElement =>
+  Object.assign(document.createElement('strong'), { textContent: text });
+
+/** Shown above the empty first sheet until something else is opened or typed. */
+export async function showStart(session: Session, keeper: Keeper): Promise<void> {
+  const start = element('start', HTMLElement);
+  element('start-jobs', HTMLElement).replaceChildren(
+    label('Start with'),
+    ...JOBS.map((job) => button(job.text, () => openJob(job))),
+  );
+  const books = (await keeper.list()).slice(0, MOST_BOOKS);
+  const row = element('start-books', HTMLElement);
+  row.hidden = books.length === 0;
+  row.replaceChildren(
+    label('Continue'),
+    ...books.map(({ id, title, at }) =>
+      button(`${title}, ${timeText(at)}`, async () => {
+        if (!(await goOnWith(session, keeper, id))) tell('That workbook is not there any more.', true);
+      }),
+    ),
+  );
+  start.hidden = false;
+}
+
+export function wireStart(session: Session): void {
+  const start = element('start', HTMLElement);
+  const close = (): void => {
+    start.hidden = true;
+  };
+  element('start-close', HTMLButtonElement).addEventListener('click', close);
+  session.onTyped(close);
+  session.onShown(close);
+}
