@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, picture, typeInto } from './support/localSheet';
+import { ask, openLocalSheet, picture, typeInto, untilReady } from './support/localSheet';
 
 /** Nothing typed is lost: a killed tab, a second tab on the same workbook, a full disk, no network. */
 
@@ -21,7 +21,7 @@ const untilKept = (page: Page, count: number): Promise<unknown> =>
 async function another(address = session.url): Promise<Page> {
   const page = await session.page.context().newPage();
   await page.goto(address);
-  await page.evaluate(() => window.spawnbook?.ready);
+  await untilReady(page);
   return page;
 }
 
@@ -79,7 +79,7 @@ test('reloaded, the page goes on with the same workbook', async () => {
   const page = session.page.context().pages().at(-1) ?? session.page;
   expect(page.url()).toContain('#');
   await page.reload();
-  await page.evaluate(() => window.spawnbook?.ready);
+  await untilReady(page);
   expect(await ask(page, 'getValue', 'B1')).toBe(2000);
   expect(await ask(page, 'kept')).toHaveLength(1);
 });
@@ -95,10 +95,10 @@ test('a second tab on the same workbook goes on with a copy, and neither writes 
   const kept = await ask(first, 'kept');
   expect(kept.map(({ title }) => title).sort()).toEqual(['Workbook', 'Workbook (copy)']);
   await first.reload();
-  await first.evaluate(() => window.spawnbook?.ready);
+  await untilReady(first);
   expect(await ask(first, 'getValue', 'A9')).toBe('from the first tab');
   await second.reload();
-  await second.evaluate(() => window.spawnbook?.ready);
+  await untilReady(second);
   expect(await ask(second, 'getValue', 'A9')).toBe('from the second tab');
   await second.close();
 });
@@ -140,6 +140,6 @@ test('a full disk: a sentence, the workbook stays open, and it is kept once ther
   await typeInto(page, 'A13', 'room again');
   await ask(page, 'keepNow');
   await page.reload();
-  await page.evaluate(() => window.spawnbook?.ready);
+  await untilReady(page);
   expect(await ask(page, 'getValues', 'A12:A13')).toEqual([['typed with no room left'], ['room again']]);
 });

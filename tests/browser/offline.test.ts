@@ -1,5 +1,5 @@
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, openExample, typeInto } from './support/localSheet';
+import { ask, openLocalSheet, openExample, typeInto, untilReady } from './support/localSheet';
 
 /** Opened once, the page works with the network and the server gone. */
 
@@ -41,7 +41,7 @@ test('server gone: sheet, functions, pane, examples, files still work', async ()
     if (!response.fromServiceWorker() && response.url().startsWith(session.url)) wrong.push(response.url());
   });
   await offline.goto(session.url);
-  await offline.evaluate(() => window.spawnbook?.ready);
+  await untilReady(offline);
   await typeInto(offline, 'A1', '=SPAWN.BUFFER.DOSE(1000,4.6,7)');
   expect(await ask(offline, 'getValue', 'A1')).toEqual(expect.any(Number));
   await openExample(offline, 'water');

@@ -10,6 +10,8 @@ export interface Bridge {
   /** The open workbook as a file. */
   fileBytes?(): Promise<Uint8Array>;
   fileName?(): string;
+  /** Opens the browser's print dialog on a sheet, by its name; the open sheet when none is given. */
+  print?(sheet?: string): Promise<void>;
 }
 
 declare global {

@@ -19,6 +19,7 @@ import type { PageApi } from './api';
 import { pageApi } from './api';
 import { goOnWith, wireBooks } from './books';
 import { isNarrow, loadPane } from './boot';
+import { wireCellNote } from './cellNote';
 import { element, tell } from './elements';
 import { wireLayout } from './layout';
 import { keepOffline } from './offline';
@@ -98,7 +99,8 @@ export async function start(): Promise<void> {
     guardProtected(open, (sentence) => {
       tell(sentence, true);
     });
-    wireToolbar(session, keeper);
+    wireToolbar(open, session, keeper);
+    wireCellNote(open);
     wireBooks(session, keeper);
     wireStart(session);
     await open.book.select('sheet1', { row: 0, column: 0, rows: 1, columns: 1 });

@@ -1,5 +1,6 @@
 import { serialOfLocalDay } from '../../../shared/units/dates';
 import type { Keeper } from '../keeping/keeper';
+import type { UniverBook } from '../univer/book';
 import type { Session } from './session';
 import type { ExampleId } from '../files/exampleList';
 import { blank, EXAMPLES } from '../files/exampleList';
@@ -33,11 +34,31 @@ export const fileName = (title: string): string =>
       .trim() || 'Workbook'
   }.xlsx`;
 
+/** On a narrow screen the buttons stand in a list behind one. */
+function wireMenu(): void {
+  const menu = element('menu', HTMLButtonElement);
+  const tools = element('tools', HTMLElement);
+  const set = (isOpen: boolean): void => {
+    tools.classList.toggle('is-open', isOpen);
+    menu.setAttribute('aria-expanded', String(isOpen));
+  };
+  menu.addEventListener('click', () => {
+    set(!tools.classList.contains('is-open'));
+  });
+  tools.addEventListener('click', ({ target }) => {
+    if (target instanceof HTMLButtonElement) set(false);
+  });
+  tools.addEventListener('change', () => {
+    set(false);
+  });
+}
+
 const canSend = (): boolean =>
   'canShare' in navigator &&
   navigator.canShare({ files: [new File([new Uint8Array(1)], 'a.xlsx', { type: XLSX })] });
 
-export function wireToolbar(session: Session, keeper: Keeper): void {
+export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper): void {
+  wireMenu();
   const file = element('file', HTMLInputElement);
   const examples = element('examples', HTMLSelectElement);
   const buttons = ['new', 'open', 'save'].map((id) => element(id, HTMLButtonElement));
@@ -111,6 +132,14 @@ export function wireToolbar(session: Session, keeper: Keeper): void {
     });
     return '';
   };
+  const print = async (): Promise<string> => {
+    const { printSheet } = await import('./print');
+    await printSheet(open, await open.book.activeSheet());
+    return '';
+  };
+  element('print', HTMLButtonElement).addEventListener('click', () => {
+    void busy('The sheet is being laid out for paper…', print);
+  });
   const share = element('share', HTMLButtonElement);
   // Only a try with such a file tells whether this browser can hand one on.
   share.hidden = !canSend();

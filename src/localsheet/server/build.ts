@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { existsSync, mkdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { pageBundle, scriptBundle } from '../../build/sheet/bundle';
@@ -40,7 +40,33 @@ async function buildAddin(root: string, tell: Tell): Promise<boolean> {
     ],
     { cwd: root, maxBuffer: 1 << 24 },
   );
+  // A file that came out the same is not written again and would look old for ever.
+  const now = new Date();
+  for (const output of outputs) utimesSync(join(root, output), now, now);
   return true;
+}
+
+/** What the catalogue says about the formats of answers, worked out by running it. */
+async function formatsText(root: string): Promise<string> {
+  const { build } = await import('esbuild');
+  const { outputFiles } = await build({
+    absWorkingDir: root,
+    stdin: {
+      contents:
+        "import { CATALOGUE } from './shared/catalogue'; import { answerFormats } from " +
+        "'./src/build/sheet/formats'; export default JSON.stringify(answerFormats(CATALOGUE));",
+      resolveDir: root,
+      loader: 'ts',
+    },
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    write: false,
+    logLevel: 'error',
+    packages: 'bundle',
+  });
+  const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64');
+  return ((await import(`data:text/javascript;base64,${code}`)) as { default: string }).default;
 }
 
 async function buildSheet(root: string, tell: Tell): Promise<boolean> {
@@ -62,6 +88,7 @@ async function buildSheet(root: string, tell: Tell): Promise<boolean> {
   rmSync(outdir, { recursive: true, force: true });
   mkdirSync(outdir, { recursive: true });
   await Promise.all([build(pageBundle(root, outdir)), build(scriptBundle(root, outdir))]);
+  writeFileSync(join(outdir, 'formats.json'), await formatsText(root));
   return true;
 }
 

@@ -110,7 +110,7 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   const trouble = watch(context, url);
   const page = await context.newPage();
   await page.goto(url);
-  await page.evaluate(() => window.spawnbook?.ready);
+  await untilReady(page);
   const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
   if (!pane) throw new Error('The pane is not in the page.');
   await pane.waitForSelector('#tab-plan');
@@ -138,6 +138,12 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
 type Methods = {
   [K in keyof PageApi]: PageApi[K] extends (...args: never[]) => unknown ? K : never;
 }[keyof PageApi];
+
+/** The page's API comes with its last script; then everything in it has to stand. */
+export async function untilReady(page: Page): Promise<void> {
+  await page.waitForFunction(() => 'spawnbook' in window, undefined, { timeout: 280_000 });
+  await page.evaluate(() => window.spawnbook?.ready);
+}
 
 /** Calls the page's own API. */
 export const ask = <K extends Methods>(

@@ -6,6 +6,7 @@ import { cellPart, Cells } from './cells';
 import { Context } from './context';
 import { featurePart } from './features';
 import { formatPart } from './formats';
+import { OneUndo } from './oneUndo';
 import { sheetPart } from './sheets';
 import type { TableExtra } from './tables';
 import { tablePart } from './tables';
@@ -27,6 +28,7 @@ export interface UniverBook {
   readonly context: Context;
   readonly cells: Cells;
   readonly beside: BesideStore;
+  readonly oneUndo: OneUndo;
   /** Style and totals of tables, by their ids. */
   readonly tableExtras: Map<string, TableExtra>;
 }
@@ -36,10 +38,11 @@ export function openBook(engine: Engine): UniverBook {
   const context = new Context(engine);
   const cells = new Cells(context);
   const beside = new BesideStore();
+  const oneUndo = new OneUndo(context);
   const tableExtras = new Map<string, TableExtra>();
   const settling = new Settling(engine);
   const book: Book = {
-    ...sheetPart(context, (sheet) => {
+    ...sheetPart(context, oneUndo, (sheet) => {
       beside.forget(sheet);
     }),
     ...cellPart(context, cells),
@@ -53,5 +56,5 @@ export function openBook(engine: Engine): UniverBook {
       await settling.settled();
     },
   };
-  return { book: marked(context, book), context, cells, beside, tableExtras };
+  return { book: marked(context, book), context, cells, beside, tableExtras, oneUndo };
 }
