@@ -44,7 +44,19 @@ export class Places {
       this.names.set(firstLetterCase(name), refersTo.replace(/^=/, ''));
   }
 
+  /** Texts looked up before: thousands of formulas name the same few columns. */
+  private readonly known = new Map<SheetModel, Map<string, Target | undefined>>();
+
   reference(text: string, home: SheetModel): Target | undefined {
+    let ofSheet = this.known.get(home);
+    if (!ofSheet) this.known.set(home, (ofSheet = new Map()));
+    if (ofSheet.has(text)) return ofSheet.get(text);
+    const target = this.find(text, home);
+    ofSheet.set(text, target);
+    return target;
+  }
+
+  private find(text: string, home: SheetModel): Target | undefined {
     if (text.includes('[')) return this.column(text);
     const { sheet: name, area: areaOf } = splitReference(text);
     const sheet = name === undefined ? home : this.sheets.get(firstLetterCase(name));

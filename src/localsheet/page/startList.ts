@@ -4,26 +4,38 @@ import { isNarrow, loadPane } from './boot';
 import { element, tell } from './elements';
 import type { Session } from './session';
 
-/** The five jobs people come with; the pane is told by the part of its address after the sign. */
+/** The five jobs people come with, and the parts of the pane one presses to get there. */
 const JOBS = [
-  { id: 'order', text: 'An order to fill', tab: 'tab-plan' },
-  { id: 'season', text: 'A season', tab: 'tab-plan' },
-  { id: 'water', text: 'My water is sour', tab: 'tab-dose' },
-  { id: 'number', text: 'One number', tab: 'tab-functions' },
-  { id: 'check', text: 'Check my book', tab: 'tab-check' },
+  { text: 'An order to fill', presses: ['place-plan'] },
+  { text: 'A season', presses: ['place-plan'] },
+  { text: 'My water is sour', presses: ['place-vat', 'card-dose'] },
+  { text: 'One number', presses: ['place-why', 'part-find'] },
+  { text: 'Check my book', presses: ['place-why', 'part-check'] },
 ] as const;
 type Job = (typeof JOBS)[number];
 const MOST_BOOKS = 3;
+const PATIENCE = 200;
 
-/** Opens the pane on a job. A pane that does not read its address gets a press on the tab instead. */
-async function openJob({ id, tab }: Job): Promise<void> {
+/** Parts of the pane are drawn a moment after the press that leads to them. */
+async function press(inside: Document, id: string): Promise<void> {
+  for (let i = 0; i < PATIENCE; i++) {
+    const found = inside.getElementById(id);
+    if (found) {
+      found.click();
+      return;
+    }
+    await new Promise((resolve) => {
+      setTimeout(resolve, 50);
+    });
+  }
+}
+
+async function openJob({ presses }: Job): Promise<void> {
   await loadPane();
   showPane();
   const { contentWindow, contentDocument } = element('pane-frame', HTMLIFrameElement);
   if (!contentWindow || !contentDocument) return;
-  contentWindow.location.hash = `start=${id}`;
-  if (contentDocument.documentElement.dataset.starts === undefined)
-    contentDocument.getElementById(tab)?.click();
+  for (const id of presses) await press(contentDocument, id);
   contentWindow.focus();
 }
 

@@ -93,7 +93,8 @@ export async function coldPaneStart(paneUrl: string): Promise<number> {
     const page = await context.newPage();
     const started = performance.now();
     await page.goto(paneUrl);
-    await page.click('#tab-functions');
+    await page.click('#place-why');
+    await page.click('#part-find');
     await page.waitForSelector('input[type=search]');
     return performance.now() - started;
   } finally {
@@ -113,7 +114,7 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   await untilReady(page);
   const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
   if (!pane) throw new Error('The pane is not in the page.');
-  await pane.waitForSelector('#tab-plan');
+  await pane.waitForSelector('#place-plan');
   let isStopped = false;
   const stopServer = (): void => {
     // npm passes no signal on to what it started: end the whole group.
@@ -197,4 +198,22 @@ export async function openExample(page: Page, id: string): Promise<void> {
     { timeout: 120_000 },
   );
   await ask(page, 'waitForCalculation');
+}
+
+/** Turns the pane to one part of it. */
+export async function turnTo(
+  pane: Frame | Page,
+  to: 'plan' | 'find' | 'check' | 'errors' | 'share' | 'dose',
+): Promise<void> {
+  if (to === 'share') {
+    await pane.click('#menu-button');
+    await pane.click('#place-share');
+  } else if (to === 'dose') {
+    await pane.click('#place-vat');
+    await pane.click('#card-dose');
+  } else if (to === 'plan') await pane.click('#place-plan');
+  else {
+    await pane.click('#place-why');
+    await pane.click(`#part-${to}`);
+  }
 }
