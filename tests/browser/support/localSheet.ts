@@ -83,13 +83,23 @@ const launch = (profile: string, width: number, height: number): Promise<Browser
     acceptDownloads: true,
   });
 
+/** A phone's screen, with fingers. */
+export const launchPhone = (profile: string): Promise<BrowserContext> =>
+  chromium.launchPersistentContext(profile, {
+    executablePath: CHROMIUM,
+    args: ARGS,
+    headless: true,
+    viewport: { width: 360, height: 740 },
+    deviceScaleFactor: 2,
+    isMobile: true,
+    hasTouch: true,
+  });
+
 /**
  * Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it.
  */
-export async function coldPaneStart(paneUrl: string): Promise<number> {
-  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
-  const context = await launch(profile, 320, 700);
-  try {
+export const coldPaneStart = (paneUrl: string): Promise<number> =>
+  freshBrowser(async (context) => {
     const page = await context.newPage();
     const started = performance.now();
     await page.goto(paneUrl);
@@ -97,6 +107,17 @@ export async function coldPaneStart(paneUrl: string): Promise<number> {
     await page.click('#part-find');
     await page.waitForSelector('input[type=search]');
     return performance.now() - started;
+  }, 320);
+
+/** A browser that has never seen anything, gone afterwards. */
+export async function freshBrowser<T>(
+  work: (context: BrowserContext) => Promise<T>,
+  width = 1366,
+): Promise<T> {
+  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
+  const context = await launch(profile, width, 768);
+  try {
+    return await work(context);
   } finally {
     await context.close();
     rmSync(profile, { recursive: true, force: true });
