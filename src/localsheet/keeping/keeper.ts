@@ -147,10 +147,14 @@ export class Keeper {
         await store.put('sheets', { book: this.id, id, saving, data });
     for (const id of known) if (!(id in all)) await store.delete('sheets', [this.id, id]);
     await store.put('books', this.bookOf(rest, saving));
-    if (saving === 1 || location.hash !== `#${this.id}`)
-      history.replaceState(null, '', `${location.pathname}#${this.id}`);
+    this.showAddress();
     if (Date.now() - this.versionAt >= EVERY) await this.keepVersion(store);
     if (saving === 1) await this.forgetOldest(store);
+  }
+
+  /** A reloaded page goes on with the workbook its address names. */
+  private showAddress(): void {
+    if (location.hash !== `#${this.id}`) history.replaceState(null, '', `${location.pathname}#${this.id}`);
   }
 
   private bookOf(workbook: Omit<IWorkbookData, 'sheets'>, saving: number): KeptBook {
@@ -229,7 +233,10 @@ export class Keeper {
     if (!whole) return undefined;
     const isOwn = await this.hold.take(id);
     if (!isOwn) await this.isNew();
-    else this.reset(id, whole.book.saving);
+    else {
+      this.reset(id, whole.book.saving);
+      this.showAddress();
+    }
     return {
       isCopy: !isOwn,
       whole: isOwn ? whole : { ...whole, book: { ...whole.book, title: `${whole.book.title} (copy)` } },
