@@ -170,12 +170,12 @@ export class Session {
   }
 
   async save(): Promise<Saved> {
-    const [{ takeModel }, { writeXlsx }] = await Promise.all([
+    const [{ takeModel }, { lostInFile, writeXlsx }] = await Promise.all([
       import('../files/fromEngine'),
       import('../../../shared/files'),
     ]);
     const { model, lost } = await takeModel(this.open, this.title);
-    return { bytes: writeXlsx(model), lost };
+    return { bytes: writeXlsx(model), lost: [...lost, ...lostInFile(model)] };
   }
 
   saved(): void {
