@@ -258,17 +258,15 @@ const conditionalPart = (
       if (model().getRule(context.unitId, sheet, id))
         context.facade(sheet).deleteConditionalFormattingRule(id);
       context.ensure(sheet, area);
-      context
-        .facade(sheet)
-        .addConditionalFormattingRule(
-          colouringRule({
-            id,
-            area: context.clip(sheet, area),
-            formula,
-            ...given('fill', fill),
-            ...given('color', color),
-          }),
-        );
+      context.facade(sheet).addConditionalFormattingRule(
+        colouringRule({
+          id,
+          area: context.clip(sheet, area),
+          formula,
+          ...given('fill', fill),
+          ...given('color', color),
+        }),
+      );
     },
     deleteConditional(sheet, id) {
       context.facade(sheet).deleteConditionalFormattingRule(id);
