@@ -7,6 +7,8 @@ const transform = {
 // Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
 const ESM_ONLY = [
   'preact',
+  'minisearch',
+  'idb',
   'hucre',
   '@noble/hashes',
   'lodash-es',

@@ -83,3 +83,8 @@ export function livingBook(book: OrderBook, plan: BookPlan, typed?: Typed): Work
     plan.plannedOn,
   ).model;
 }
+
+export { asOf, changesOf } from './again';
+export type { BookChange, BookState } from './again';
+export { bookSheetNames, booksIn, readBook } from './read';
+export type { BookRead, BookReading } from './read';
