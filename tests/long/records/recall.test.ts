@@ -6,11 +6,15 @@ import type { Recall } from './recall';
 
 const root = join(__dirname, '..', '..', '..');
 const { tallies, cleanRows, cleanRecords, alarms } = JSON.parse(
-  execFileSync(process.execPath, [join(root, 'src/build/run.mjs'), join(root, 'tests/long/records/recall.ts')], {
-    cwd: root,
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  }),
+  execFileSync(
+    process.execPath,
+    [join(root, 'src/build/run.mjs'), join(root, 'tests/long/records/recall.ts')],
+    {
+      cwd: root,
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+    },
+  ),
 ) as Recall;
 const sum = (pick: (one: Recall['tallies'][number]) => number): number =>
   tallies.reduce((total, one) => total + pick(one), 0);
