@@ -89,6 +89,8 @@ async function begin(root: Element): Promise<void> {
     if (inBook && inBook.at > (inBrowser?.at ?? 0)) {
       store.change(putBack(inBook.kept));
     }
+    // A place still being fetched is opened first; it could not look at the workbook then.
+    await store.idle();
     store.send(hostArrived, next);
   }
 }
