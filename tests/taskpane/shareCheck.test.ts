@@ -90,7 +90,9 @@ describe('the summary', () => {
   test('a workbook without a plan is told what to do', async () => {
     const page = await look(withFile(STUCK()));
     await page.press('Add a one-page summary');
-    expect(page.one('footer [role=status]').textContent).toContain('There is no season plan in this workbook.');
+    expect(page.one('footer [role=status]').textContent).toContain(
+      'There is no season plan in this workbook.',
+    );
     expect(page.world.written).toEqual([]);
   });
 });

@@ -111,7 +111,8 @@ test('yesterday’s task is late, the one of the day before is not asked about a
     remember: '',
     sheet: '',
     row: 1,
-    tick: undefined, isDone: false,
+    tick: undefined,
+    isDone: false,
   });
   const now = 1000.5;
   const day = dayOf([task(999.1), task(998.9), task(1001.9), task(1002.1)], new Set(), now);

@@ -142,7 +142,9 @@ function answerView({ state }: Scene): VNode {
       { class: 'small' },
       preview.moments
         .filter(({ what }) => WANTED_MOMENTS.some((word) => what.startsWith(word)))
-        .map(({ what, at }) => `${what.split(/[,:;(]/)[0]}: ${weekdayText(at)} ${dayText(at)} ${timeText(at)}`)
+        .map(
+          ({ what, at }) => `${what.split(/[,:;(]/)[0]}: ${weekdayText(at)} ${dayText(at)} ${timeText(at)}`,
+        )
         .join(' · '),
     ),
     isSure
@@ -179,7 +181,11 @@ const momentView = ({ at, what, amount, remember }: Moment): VNode => {
 
 const findingsView = ({ findings, canBeMet }: Preview): Child => [
   canBeMet &&
-    h('p', { class: 'lead' }, 'On usual figures the order fits what you have. That is no promise: see the range.'),
+    h(
+      'p',
+      { class: 'lead' },
+      'On usual figures the order fits what you have. That is no promise: see the range.',
+    ),
   ['cannot' as const, 'care' as const].map((kind) => {
     const sentences = findings.filter((finding) => finding.kind === kind);
     return (
@@ -259,7 +265,11 @@ export function planView(scene: Scene): readonly VNode[] {
         'fieldset',
         { key: 'five' },
         h('legend', { class: 'unseen' }, 'Five questions'),
-        h('div', { class: 'fields' }, FIRST_FIELDS.map((field) => fieldView(field, scene))),
+        h(
+          'div',
+          { class: 'fields' },
+          FIRST_FIELDS.map((field) => fieldView(field, scene)),
+        ),
       ),
       otherView(scene),
     ),
