@@ -9,9 +9,11 @@ import { SheetBuilder } from '../../sheet/workbook/build';
 import type { NameModel, SheetModel } from '../../sheet/workbook/model';
 import { givenBy } from '../../season/given';
 import type { OrderBook } from '../../season/orderBook';
-import type { Allocation, SeasonBatch, SeasonPlan } from '../../season/types';
-import type { SheetKey, Tables, Rows } from './layout';
+import type { Allocation, SeasonBatch } from '../../season/types';
+import type { BookPlan, SheetKey, Tables, Rows } from './layout';
 import { SHEETS, SHOWN, rowsOf, tablesOf, weeksOf } from './layout';
+
+import type { Typed } from './typed';
 
 /** Name of a cell of the season: season_price_feed. */
 export const seasonName = (key: string): string => `season_${nameOf(key as never)}`;
@@ -30,12 +32,13 @@ export class Pages {
 
   constructor(
     readonly book: OrderBook,
-    readonly plan: SeasonPlan,
+    readonly plan: BookPlan,
+    readonly typed?: Typed,
   ) {
     this.assumed = assumed(book.assumptions);
     this.rows = rowsOf(plan, (batch, share) => this.timesOf(batch, share));
     this.weeks = weeksOf(book, plan);
-    this.tables = tablesOf(book, this.rows, this.weeks.count);
+    this.tables = tablesOf(book, this.rows, this.weeks.count, typed?.log.length);
   }
 
   sheet(

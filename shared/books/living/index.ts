@@ -2,7 +2,9 @@ import { NOTES_WIDTH, writeNotes } from '../run/notes';
 import { calculate } from '../../catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
-import type { SeasonPlan } from '../../season/types';
+import type { BookPlan } from './layout';
+import type { Typed } from './typed';
+import { carryTyped } from './typed';
 import { FIGURES } from '../season/figures';
 import { batchesSheet } from './batches';
 import { broodSheet } from './brood';
@@ -21,6 +23,8 @@ import { daysSheet, sharesSheet, tasksSheet, timesSheet, workingsSheet } from '.
 
 export { Pages } from './context';
 export { SHEETS, SHOWN } from './layout';
+export type { BookPlan } from './layout';
+export type { Typed } from './typed';
 
 const HOW: readonly string[] = [
   'Every order is planned backwards: fish wanted, divided by what survives each step, gives the eggs. ' +
@@ -35,8 +39,8 @@ const HOW: readonly string[] = [
 ];
 
 /** The season as one book with live formulas, its values calculated for the day of planning. */
-export function livingBook(book: OrderBook, plan: SeasonPlan): WorkbookModel {
-  const pages = new Pages(book, plan);
+export function livingBook(book: OrderBook, plan: BookPlan, typed?: Typed): WorkbookModel {
+  const pages = new Pages(book, plan, typed);
   const bars = barsSheet(pages);
   const today = todaySheet(pages);
   const sheets: SheetModel[] = [
@@ -73,9 +77,14 @@ export function livingBook(book: OrderBook, plan: SeasonPlan): WorkbookModel {
   return calculate(
     {
       title: `${book.hatchery}: the season`,
-      sheets: [...sheets, notes],
+      sheets: typed ? carryTyped([...sheets, notes], pages, typed) : [...sheets, notes],
       names: pages.names,
     },
     plan.plannedOn,
   ).model;
 }
+
+export { asOf, changesOf } from './again';
+export type { BookChange, BookState } from './again';
+export { bookSheetNames, booksIn, readBook } from './read';
+export type { BookRead, BookReading } from './read';

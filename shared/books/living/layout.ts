@@ -73,11 +73,17 @@ export interface Rows {
   readonly tasks: readonly TaskLine[];
 }
 
+/** What of a plan stands in the book; all of it can be read back from the sheets. */
+export type BookPlan = Pick<
+  SeasonPlan,
+  'plannedOn' | 'batches' | 'orders' | 'allocations' | 'stays' | 'findings' | 'promise' | 'hope' | 'verdict'
+> & { readonly odds: Pick<NonNullable<SeasonPlan['odds']>, 'gain' | 'solvent'> | undefined };
+
 export type Tables = ReturnType<typeof tablesOf>;
 
 const isAlive = ({ state }: SeasonBatch): boolean => state !== 'over' && state !== 'lost';
 
-export const contextOf = (plan: SeasonPlan, batch: SeasonBatch, order = ''): TaskContext => {
+export const contextOf = (plan: BookPlan, batch: SeasonBatch, order = ''): TaskContext => {
   const vats = (stage: BatchStay['stage']): string[] => [
     ...new Set(plan.stays.flatMap((s) => (s.batch === batch.name && s.stage === stage ? [s.vat] : []))),
   ];
@@ -94,7 +100,7 @@ export const contextOf = (plan: SeasonPlan, batch: SeasonBatch, order = ''): Tas
 
 /** `timesOf`: when each task of a batch (or of its fish for an order) is planned. */
 export function rowsOf(
-  plan: SeasonPlan,
+  plan: BookPlan,
   timesOf: (
     batch: SeasonBatch,
     order: SeasonPlan['allocations'][number] | undefined,
@@ -142,15 +148,10 @@ export function rowsOf(
 }
 
 /** The first Monday of the book's money and shopping, and how many weeks to the last day in it. */
-export function weeksOf(
-  book: OrderBook,
-  plan: SeasonPlan,
-): { readonly from: number; readonly count: number } {
+export function weeksOf(book: OrderBook, plan: BookPlan): { readonly from: number; readonly count: number } {
   const days = [
     book.plannedOn,
     ...book.booked.map(({ date }) => date),
-    ...plan.entries.map(({ date }) => date),
-    ...plan.purchases.map(({ week }) => week),
     ...book.orders.map(({ due }) => due),
     ...plan.stays.map(({ to }) => Math.floor(to)),
   ];
@@ -158,7 +159,7 @@ export function weeksOf(
   return { from, count: Math.floor((Math.max(...days) - from) / 7) + 1 + SPARE.weeks };
 }
 
-export function tablesOf(book: OrderBook, rows: Rows, weeks: number) {
+export function tablesOf(book: OrderBook, rows: Rows, weeks: number, logged?: number) {
   const { batches, pairs, shares, stays, days, tasks } = rows;
   const orders = book.orders.length + SPARE.orders;
   const top = <K extends string>(
@@ -177,7 +178,7 @@ export function tablesOf(book: OrderBook, rows: Rows, weeks: number) {
   const fry = under(eggs, columns.FRY_COUNTS, batches.length);
   const vats = top('vats', columns.VATS, book.vats.length + SPARE.vats);
   const stay = under(vats, columns.STAYS, stays.length);
-  const events = batches.reduce((sum, b) => sum + b.events.length + b.counts.length, 0);
+  const events = logged ?? batches.reduce((sum, b) => sum + b.events.length + b.counts.length, 0);
   const shopping = new Table(SHEETS.money, columns.SHOPPING, HEAD + 14, weeks + 1);
   const cash = under(shopping, columns.CASH, weeks + 1, GAP + 1);
   const females = top('brood', columns.FEMALES, book.females.length + SPARE.fish);

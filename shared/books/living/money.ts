@@ -10,6 +10,12 @@ const FIRST = HEAD + 1;
 /** Lines of the ledger that print, for writing by hand. */
 const PRINTED_LINES = 8;
 
+/** Labels of the odds of money, by which they are read back. */
+export const ODDS = {
+  gain: 'Seasons with a profit',
+  solvent: 'Seasons in which money never runs out',
+} as const;
+
 /** Cells other sheets read, by name. Native sums: the costs hang on two rounds of SPAWN answers already. */
 function results(pages: Pages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
@@ -58,12 +64,10 @@ function results(pages: Pages, sheet: SheetBuilder): void {
   });
   if (odds)
     sheet
-      .merge(
-        `E${FIRST + 8}:I${FIRST + 8}`,
-        `Of a hundred seasons ${Math.round(odds.gain * 100)} make a profit and in ${Math.round(odds.solvent * 100)} the money never runs out.`,
-        'quiet',
-      )
-      .height(FIRST + 8, 30);
+      .put(`E${FIRST + 7}`, ODDS.gain, 'label')
+      .put(`G${FIRST + 7}`, styled(odds.gain, 'cell', { format: '0%' }))
+      .put(`E${FIRST + 8}`, ODDS.solvent, 'label')
+      .put(`G${FIRST + 8}`, styled(odds.solvent, 'cell', { format: '0%' }));
 }
 
 /** First days of months, and the day of planning, that lie before a day: rent is paid on them. */

@@ -34,13 +34,8 @@ function boxes(pages: Pages, sheet: SheetBuilder): void {
       ),
       'big',
     );
-  sheet
-    .merge(`E${BOXES}:F${BOXES}`, 'PROMISE, HOPE FOR', 'heading')
-    .merge(
-      `E${BOXES + 1}:F${BOXES + 1}`,
-      `${Math.floor(plan.promise).toLocaleString('en')} · ${Math.floor(plan.hope).toLocaleString('en')}`,
-      'big',
-    );
+  box('E', 'PROMISE', Math.floor(plan.promise), WHOLE);
+  box('F', 'HOPE FOR', Math.floor(plan.hope), WHOLE);
   sheet
     .merge(`G${BOXES}:H${BOXES}`, 'ALL ORDERS', 'heading')
     .merge(`G${BOXES + 1}:H${BOXES + 1}`, verdictText(plan.verdict), VERDICT_STYLE[plan.verdict]);
@@ -193,6 +188,11 @@ function orders(pages: Pages, sheet: SheetBuilder, from: number): number {
   return from + 3 + Math.max(1, shown.length);
 }
 
+export const SAID = 'Said on the day of planning';
+export const NOTHING_SAID = 'Nothing stands in the way.';
+/** Stands before what cannot be met, so that it shows without colour. */
+export const CANNOT = '× ';
+
 /** Said plainly, where formulas cannot be live. */
 const ELSEWHERE =
   'Live formulas need the Spawnbook add-in in Excel, or its local sheet. In LibreOffice, Gnumeric or Excel ' +
@@ -209,10 +209,10 @@ function words(pages: Pages, sheet: SheetBuilder, from: number): void {
     row++;
   };
   const { findings } = pages.plan;
-  section(sheet, row++, 'Said on the day of planning');
-  if (findings.length === 0) say('Nothing stands in the way.', 'quiet');
+  section(sheet, row++, SAID);
+  if (findings.length === 0) say(NOTHING_SAID, 'quiet');
   for (const { message, kind } of findings.slice(0, LINES.findings))
-    say(message, kind === 'cannot' ? 'bad' : 'quiet');
+    say(kind === 'cannot' ? `${CANNOT}${message}` : message, kind === 'cannot' ? 'bad' : 'quiet');
   if (findings.length > LINES.findings)
     say(`and ${findings.length - LINES.findings} more sentences in the pane`, 'quiet');
   row++;

@@ -53,7 +53,7 @@ export function stayWorkingsSheet(pages: Pages): SheetModel {
 }
 
 function staysTable(pages: Pages, sheet: SheetBuilder): void {
-  const { stays, stayWorkings: w, workings, orders } = pages.tables;
+  const { stays, stayWorkings: w, workings, orders, shares } = pages.tables;
   sheet.put(`B${stays.head - 1}`, 'Who is in which vat', 'section');
   stays.headings(sheet);
   pages.rows.stays.forEach((stay, i) => {
@@ -64,6 +64,8 @@ function staysTable(pages: Pages, sheet: SheetBuilder): void {
     const byStage = (eggs: string, fry: string, nursing: string): string =>
       `IF(${here('stage')}="eggs",${eggs},IF(${here('stage')}="fry",${fry},${nursing}))`;
     const ends = `IF(${own('ends')}="${BEGINS.feed}",${of('feed')},IF(${own('ends')}="${BEGINS.weaned}",${of('weaned')}+8/24,${orders.find('due', 'order', own('ends'))}+8/24))`;
+    // Only the fish that are nursed move on; what is sold as fry has left, the rest is let go.
+    const nursed = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('nursed')},">0")`;
     const mates = `SUMIFS(${w.range('litres')},${stays.range('batch')},${here('batch')},${stays.range('stage')},${here('stage')})`;
     stays.line(sheet, row, {
       vat: stay.vat,
@@ -75,7 +77,7 @@ function staysTable(pages: Pages, sheet: SheetBuilder): void {
         `=${here('to')}+IF(AND(${here('vat', row + 1)}=${here('vat')},${here('batch', row + 1)}=${here('batch')}),0,{cleaningDays})`,
       ),
       days: `=${here('to')}-${here('from')}`,
-      fish: `=IF(${mates}>0,${byStage(of('eggs'), of('feeding'), of('fry'))}*${own('litres')}/${mates},0)`,
+      fish: `=IF(${mates}>0,${byStage(of('eggs'), of('feeding'), nursed)}*${own('litres')}/${mates},0)`,
       perLitre: `=IF(${own('litres')}>0,${here('fish')}/${own('litres')},0)`,
       most: pages.fx(`=${byStage('{eggsPerLitre}', '{larvaePerLitre}', '{nurseryPerLitre}')}`),
       verdict: `=IF(ISERROR(${here('perLitre')}),"not calculated here",IF(AND(${here('vat', row + 1)}=${here('vat')},${here('clean')}>${here('from', row + 1)}+0.00001),"CLASH below",IF(${here('perLitre')}>${here('most')}*1.001,"too many","fits")))`,

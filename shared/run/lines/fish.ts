@@ -18,7 +18,15 @@ export const FISH_LINES = {
   expected: line('Eggs of these females', count, '={kilograms}*1000*{eggShareNow}*{eggsPerGram}*{ovulating}'),
   eggs: line('Eggs', count, countedOr('eggsCounted', 'MIN({toSet},{expected})')),
   larvae: line('Larvae hatched', count, countedOr('hatchedCounted', '{eggs}*{hatch}')),
-  feeding: line('Larvae at first feed', count, countedOr('feedingCounted', '{larvae}*{yolkSurvival}')),
+  feeding: line(
+    'Larvae at first feed',
+    count,
+    countedOr(
+      'feedingCounted',
+      'IF({litresFry}>0,MIN({larvae}*{yolkSurvival},{litresFry}*{larvaePerLitre}),{larvae}*{yolkSurvival})',
+    ),
+    { note: 'As many as come through, at most as many as their vats hold; the rest is let go.' },
+  ),
   fry: line(
     'Fry weaned',
     count,

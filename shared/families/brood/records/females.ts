@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { broodWeight, eggsPerFemale, eggWeight, femalesFor, SEASONS } from '../kernels/eggs';
 import { count, gram, kilogram, perGram, perKilogram, share } from '../../../units/quantities';
 import { noSolution } from '../../../base/values';
@@ -34,6 +35,13 @@ export const femalesNeeded = defineFunction({
   id: 'FEMALES.NEEDED',
   family: 'Brood fish',
   summary: 'Whole number of females to inject for the eggs wanted.',
+  questions: [
+    'how many broodstock do I need',
+    'kilos of females needed',
+    'females for an order',
+    'how many femals',
+    'how many mama fish I need',
+  ],
   params: {
     eggs: num(count, { min: 0, max: 1e10, doc: 'Eggs wanted.' }),
     weight: femaleWeight,
@@ -77,6 +85,14 @@ export const eggsExpected = defineFunction({
   id: 'EGGS.EXPECTED',
   family: 'Brood fish',
   summary: 'Weight and number of eggs to expect from females of a weight.',
+  questions: [
+    'how many eggs will a 1 kg female give',
+    'eggs per kg of female',
+    'fecundity',
+    'eggs from 2 kg mother',
+    'fecundty',
+    'how many egg one mama fish go give',
+  ],
   params: {
     weight: femaleWeight,
     eggShare,
@@ -111,6 +127,11 @@ export const femalesSeason = defineFunction({
   id: 'FEMALES.SEASON',
   family: 'Brood fish',
   summary: 'Females to inject for the eggs wanted, by the published yield of the season.',
+  questions: [
+    'females needed in the dry season',
+    'females by season',
+    'how many females in the rainy season',
+  ],
   params: {
     eggs: num(count, { min: 0, max: 1e10, doc: 'Eggs wanted.' }),
     weight: femaleWeight,
@@ -169,6 +190,11 @@ export const femalesBySpawn = defineFunction({
   id: 'FEMALES.BYSPAWN',
   family: 'Brood fish',
   summary: 'Whole number of females when the eggs or larvae of one female are known.',
+  questions: [
+    'females when i know eggs of one female',
+    'how many females by my own spawns',
+    'females from eggs per female',
+  ],
   params: {
     eggs: num(count, { min: 0, max: 1e11, doc: 'Eggs or larvae wanted.' }),
     perFemale: num(count, { above: 0, max: 1e8, doc: 'Eggs or larvae one female gives.' }),
@@ -188,6 +214,13 @@ export const broodWeightNeeded = defineFunction({
   id: 'BROOD.WEIGHT',
   family: 'Brood fish',
   summary: 'Kilograms of females for the fry wanted, through spawning, hatch and survival.',
+  questions: [
+    'how many kilograms of females do i need',
+    'kg of broodstock for my fry',
+    'weight of females needed',
+    'how many females for 50000 fry',
+    'how many mother for 100k fry',
+  ],
   params: {
     fry: num(count, { min: 0, max: 1e10, doc: 'Fry wanted.' }),
     eggsPerKilogram: num(perKilogram, {

@@ -40,6 +40,14 @@ export const formalinDose = defineFunction({
   id: 'FORMALIN.DOSE',
   family: 'Brood fish',
   summary: 'Grams of formalin solution for a 15-minute egg bath; stops at strengths that kill.',
+  questions: [
+    'formalin for eggs',
+    'fungus on eggs treatment',
+    'how many ml formalin for 1000 litres',
+    'fungus on my eggs',
+    'formaline dose',
+    'fungus dey my egg',
+  ],
   params: {
     volume: water,
     strength: num(mgPerLitre, {
@@ -90,6 +98,12 @@ export const frySaltDose = defineFunction({
   id: 'FRY.SALT.DOSE',
   family: 'Brood fish',
   summary: 'Grams of salt for a 15-minute bath of catfish fry; stops at strengths that kill.',
+  questions: [
+    'how much salt can fry stand',
+    'salt bath 15 minutes fry',
+    'salt treatment for fry safe strength',
+    'salt fit kill fry?',
+  ],
   params: {
     volume: water,
     strength: num(gPerLitre, { above: 0, max: 400, doc: 'Grams of salt per litre of bath.' }),

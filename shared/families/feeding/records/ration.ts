@@ -34,6 +34,7 @@ export const rationLookup = defineFunction({
   family: 'Rearing',
   summary:
     'Daily ration at a weight (and temperature) from your own table, between its rows, never beyond it.',
+  questions: ['feeding rate for 5 g fish', 'feeding percentage', 'recommended feeding rate'],
   params: {
     weight: weightParam,
     tableWeights: series(fishGram, {
@@ -114,6 +115,12 @@ export const rationGuide = defineFunction({
   summary:
     'What growing African catfish ate in one published study at 28 °C, as dry feed per ' +
     'wet weight: a starting point.',
+  questions: [
+    'what ration does one study give',
+    'feed per weight in the study',
+    'published ration at 28 degrees',
+    'what % of body weight',
+  ],
   params: { weight: weightParam, dryMatter: dryMatterParam },
   returns: value(share, 'Dry food eaten per wet body weight and day.'),
   valid: '0.07 mg to 38 g dry body weight, 28 °C, fed as much as they take',
@@ -141,6 +148,7 @@ export const rationStudies = defineFunction({
   id: 'RATION.STUDIES',
   family: 'Rearing',
   summary: 'Rations and meals of published trials with African catfish, and what came of them.',
+  questions: ['published feeding trials', 'rations tried with african catfish', 'meals a day in trials'],
   params: {
     stage: choice(['all', 'fry', 'larvae', 'fingerlings'], {
       default: 'all',

@@ -46,6 +46,17 @@ export const stockingNumber = defineFunction({
   id: 'STOCKING.NUMBER',
   family: 'Rearing',
   summary: 'How many eggs or fish a vat or pond may hold, by stage, at the published density or your own.',
+  questions: [
+    'how many fish can my tank hold',
+    'how many fry per litre',
+    'overcrowded',
+    'how many larvae per litre',
+    'stoking density',
+    'stockin rate',
+    'how many fingerlings for GP tank',
+    'how many fish my pond fit carry',
+    'how many fry I go put',
+  ],
   params: { stage: stageParam, size: sizeParam, density: densityParam },
   returns: value(count, 'Number for one vat or pond.'),
   valid: 'African catfish; clean, aerated water',
@@ -71,6 +82,7 @@ export const vatsNeeded = defineFunction({
   id: 'VATS.NEEDED',
   family: 'Rearing',
   summary: 'How many vats or ponds a number of eggs or fish needs, by stage.',
+  questions: ['how many vats do i need', 'number of tanks for my fry', 'tanks for so many eggs'],
   params: {
     number: num(count, { min: 0, max: 1e12, doc: 'Eggs or fish to place.' }),
     stage: stageParam,
@@ -101,6 +113,7 @@ export const stockingCheck = defineFunction({
   id: 'STOCKING.CHECK',
   family: 'Rearing',
   summary: 'Is this vat or pond too full? Density, the published one, and a verdict in words.',
+  questions: ['is this vat too full', 'too many fry in the tank', 'overstocked', 'tank too full'],
   params: {
     number: num(count, { min: 0, max: 1e12, doc: 'Eggs or fish in it.' }),
     stage: stageParam,
@@ -149,6 +162,7 @@ export const stockingStudies = defineFunction({
   id: 'STOCKING.STUDIES',
   family: 'Rearing',
   summary: 'Stocking densities of published trials with African catfish and what came of them.',
+  questions: ['published stocking densities', 'density trials', 'what densities were tried'],
   params: {
     stage: choice(['all', 'eggs', 'tanks', 'ponds'], {
       default: 'all',
@@ -202,6 +216,12 @@ export const weightDensity = defineFunction({
   id: 'DENSITY.WEIGHT',
   family: 'Rearing',
   summary: 'Weight of fish per volume of water, kg per cubic metre.',
+  questions: [
+    'kg of fish per cubic metre',
+    'weight of fish in the vat per litre',
+    'biomass density',
+    'fish per square meter',
+  ],
   params: {
     fish: fishParam,
     weight: weightParam,

@@ -38,6 +38,7 @@ export const oxygenUse = defineFunction({
   id: 'OXYGEN.USE',
   family: 'Rearing',
   summary: 'Oxygen that growing African catfish use in an hour, by number and weight, at 28 °C.',
+  questions: ['how much oxygen do my fish use', 'does feed use up oxygen', 'oxygen go reach my fish?'],
   params: { fish: fishParam, weight: weightParam, dryMatter: dryMatterParam },
   returns: value(milligramPerHour, 'Oxygen used by all the fish in an hour.'),
   valid: '0.07 mg to 38 g dry body weight, 28 °C, well fed and growing',
@@ -65,6 +66,7 @@ export const oxygenForFeed = defineFunction({
   id: 'OXYGEN.FORFEED',
   family: 'Rearing',
   summary: "Oxygen that a day's feed takes out of the water in the end: fish, bacteria and wastes together.",
+  questions: ['oxygen that feed uses', 'how much oxygen does feeding take', 'air needed for the feed'],
   params: {
     feed: feedParam,
     perGram: num(ratio, {
@@ -92,6 +94,12 @@ export const ammoniaMade = defineFunction({
   id: 'AMMONIA.MADE',
   family: 'Rearing',
   summary: "Total ammonia nitrogen that a day's feed puts into the water, and the most it could be.",
+  questions: [
+    'how much ammonia does the feed make',
+    'ammonia from feeding',
+    'does more feed mean more ammonia',
+    'how much ammonia from feed',
+  ],
   params: {
     feed: feedParam,
     protein: num(share, { above: 0, max: 0.9, doc: 'Protein in the feed, from the bag: 45% or 0.45.' }),
@@ -139,6 +147,11 @@ export const flowOxygen = defineFunction({
   id: 'FLOW.OXYGEN',
   family: 'Rearing',
   summary: 'Water flow that brings the fish their oxygen.',
+  questions: [
+    'flow to bring enough oxygen',
+    'flow to bring oxygen for fish',
+    'how much fresh water do fish need',
+  ],
   params: {
     use: num(milligramPerHour, {
       min: 0,
@@ -179,6 +192,11 @@ export const flowAmmonia = defineFunction({
   id: 'FLOW.AMMONIA',
   family: 'Rearing',
   summary: 'Water flow that keeps toxic ammonia below the limit, from the ammonia made, pH and temperature.',
+  questions: [
+    'flow to keep ammonia low',
+    'water flow against ammonia',
+    'litres a minute to wash out ammonia',
+  ],
   params: {
     made: num(gramPerDay, {
       min: 0,

@@ -10,6 +10,12 @@ export const rateLimits = defineFunction({
   id: 'RATE.LIMITS',
   family: 'Checks',
   summary: 'Control limits for a share run after run (hatch, survival …), and the runs that stand out.',
+  questions: [
+    'which runs stand out',
+    'control limits for hatch rate',
+    'is this hatch unusually bad',
+    'control chart',
+  ],
   params: {
     successes: series(count, {
       min: 0,
@@ -96,6 +102,11 @@ export const rateList = defineFunction({
   id: 'RATE.LIST',
   family: 'Checks',
   summary: 'What is taken for granted of each rate before your own runs are seen: value, spreads, source.',
+  questions: [
+    'what is assumed of each rate',
+    'usual survival and hatch taken for granted',
+    'list of assumptions',
+  ],
   params: {
     scale: choice(['all', 'share', 'factor', 'difference'], {
       default: 'all',

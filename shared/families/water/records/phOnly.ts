@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { count, gram, litre, meqPerLitre, millilitre, pH, text } from '../../../units/quantities';
 import { millilitresFromLitres } from '../../../units/convert';
 import type { CellError } from '../../../base/values';
@@ -55,6 +56,13 @@ export const bufferRange = defineFunction({
   summary:
     'With only a pH reading: the least, likely and most product a water may need, and a ' +
     'first part that is safe.',
+  questions: [
+    'only have a pH meter no alkalinity kit',
+    'least and most soda',
+    'first dose to start',
+    'no test kit',
+    'na only ph meter I get',
+  ],
   params: {
     volume: volumeParam,
     ph: phParam,
@@ -125,6 +133,7 @@ export const bufferKit = defineFunction({
   id: 'BUFFER.KIT',
   family: 'Water',
   summary: 'With pH and an alkalinity kit: the dose, and how far the errors of meter and kit can carry it.',
+  questions: ['I have alkalinity kit', 'alkalinity test result to soda', 'dose from pH and KH'],
   params: {
     volume: volumeParam,
     ph: num(pH, { min: 5.2, max: 11, doc: 'pH of the water now; below 5.2 a kit does not tell the dose.' }),
@@ -221,6 +230,7 @@ export const bufferTrial = defineFunction({
   id: 'BUFFER.TRIAL',
   family: 'Water',
   summary: 'A trial in a bucket: what to weigh, how much stock solution to add, and what to write down.',
+  questions: ['bucket test', 'jar test', 'small trial before the vat', 'test am for bucket first'],
   params: {
     ph: phParam,
     target: num(pH, { min: 4, max: 10, default: 7, doc: 'pH wanted.' }),
@@ -339,6 +349,7 @@ export const alkalinityAerated = defineFunction({
   id: 'ALKALINITY.AERATED',
   family: 'Water',
   summary: 'Alkalinity of a water from the pH of a jar of it that was aerated for an hour.',
+  questions: ['alkalinity from an aired jar and its ph', 'aerated jar', 'alkalinity from aerated pH'],
   params: { jar: jarParam, ...jar },
   returns: value(meqPerLitre, 'Alkalinity; negative is mineral acid.'),
   valid:
@@ -371,6 +382,12 @@ export const bufferJar = defineFunction({
   summary:
     'Dose from an aerated jar of the water: grams that bring the whole vat to the ' +
     'target, with the range of a 0.1 pH error.',
+  questions: [
+    'dose from a jar test',
+    'jar of aerated water dose',
+    'test jar to whole vat',
+    'shake a bottle and measure pH',
+  ],
   params: {
     volume: volumeParam,
     jar: jarParam,

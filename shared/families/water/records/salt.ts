@@ -35,6 +35,14 @@ export const saltDose = defineFunction({
   id: 'SALT.DOSE',
   family: 'Water',
   summary: 'Grams of salt for a wished strength in a vat, a wash for sticky eggs or a bath.',
+  questions: [
+    'how much salt to add',
+    '3 g per litre salt',
+    'how many kg salt for 1000 litres',
+    'salt for egg wash',
+    '0.9% saline',
+    'how much salt I go put',
+  ],
   params: {
     volume: num(litre, { above: 0, max: 1e7, doc: 'Water to be salted.' }),
     wanted: num(gPerLitre, { min: 0, max: 300, doc: 'Salt wanted. 0.5 % is 5 g/L.' }),
@@ -69,6 +77,7 @@ export const saltFromConductivity = defineFunction({
   id: 'SALT.CONTENT',
   family: 'Water',
   summary: 'Salt in fresh water from the rise of its conductivity, g/L.',
+  questions: ['salt from conductivity', 'check salt with TDS meter', 'tds to salt'],
   params: {
     reading: num(microsiemens, {
       min: 0,
@@ -108,6 +117,12 @@ export const saltLimits = defineFunction({
   id: 'SALT.LIMITS',
   family: 'Water',
   summary: 'Published salt limits of catfish eggs, fry and juveniles, with what each trial saw.',
+  questions: [
+    'how much salt can they bear',
+    'salt limits of eggs and fry',
+    'published salt trials',
+    'salt limit',
+  ],
   params: {
     stage: choice(['all', ...SALT_STAGES] as const, { default: 'all', doc: 'Stage to list, or all.' }),
   },
@@ -169,6 +184,7 @@ export const saltCheck = defineFunction({
   id: 'SALT.CHECK',
   family: 'Water',
   summary: 'Whether a salt strength and time is within what trials saw catfish of a stage bear.',
+  questions: ['is this salt bath safe', 'too much salt for fry', 'can fingerlings bear this salt'],
   params: {
     strength: num(gPerLitre, { min: 0, max: 300, doc: 'Salt in the bath or vat.' }),
     time: num(minutes, { above: 0, max: 100000, doc: 'Minutes in it; 1440 is a day.' }),

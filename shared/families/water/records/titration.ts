@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import {
   gram,
   meqPerLitre,
@@ -188,6 +189,17 @@ export const bufferNext = defineFunction({
   summary:
     'Next part-dose at the vat from the doses and pH readings so far: grams, spoons, pH ' +
     'to expect, what to do.',
+  questions: [
+    'next dose',
+    'how much more to add',
+    'ph after first dose',
+    'step by step ph',
+    'how much more soda',
+    'dose and check',
+    'I don add 2 spoon, remain how many',
+    'how much remain to put',
+    'when I go stop to put soda',
+  ],
   params: {
     volume: volumeParam,
     doses: dosesParam,
@@ -331,6 +343,13 @@ export const bufferFit = defineFunction({
   summary:
     'What a series of doses and pH readings says about the water: its alkalinity and ' +
     'carbon dioxide, with ranges.',
+  questions: [
+    'what do my readings say about alkalinity',
+    'is my meter wrong',
+    'water takes a lot of soda',
+    'titration from my doses',
+    'why ph no dey move',
+  ],
   params: { volume: volumeParam, doses: dosesParam, readings: readingsParam, ...common },
   returns: fields(
     {
@@ -399,6 +418,7 @@ export const bufferCurve = defineFunction({
   summary:
     'pH against further product, with its range, from the readings so far: the curve to ' +
     'draw beside the window.',
+  questions: ['ph curve', 'ph vs dose table', 'chart pH as I add'],
   params: {
     volume: volumeParam,
     doses: dosesParam,
