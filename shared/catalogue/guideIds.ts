@@ -9,6 +9,7 @@ export const GUIDE_IDS = [
   'SALT.LIMITS',
   'SALT.CHECK',
   'STOCKING.STUDIES',
+  'LARVA.WEIGHT',
   'RATION.STUDIES',
   'RATE.LIST',
   'NET.AREA',

@@ -2,6 +2,7 @@ import { hormonePrepare, preparationList } from '../families/brood/records/prepa
 import { careFunctions } from '../families/care';
 import { stripAdvice, stripEvidence } from '../families/timing/records/evidence';
 import { rationStudies } from '../families/feeding/records/studies';
+import { larvaWeight } from '../families/growth/records/larvae';
 import { stockingStudies } from '../families/growth/records/studies';
 import { rateList } from '../families/learning/records/rateList';
 import { profileList, profileTable } from '../families/timing/records/lists';
@@ -22,6 +23,7 @@ export const GUIDES: readonly SheetFunction[] = [
   saltLimits,
   saltCheck,
   stockingStudies,
+  larvaWeight,
   rationStudies,
   rateList,
   ...careFunctions,

@@ -8,7 +8,6 @@ import {
   gradingDates,
   spread,
 } from './records/sizes';
-import { larvaWeight } from './records/larvae';
 import { stockingCheck, stockingNumber, vatsNeeded, weightDensity } from './records/stocking';
 import { fcr, load, survivalAfter, survivalDaily, survivalImplied } from './records/survival';
 import { daysByTgc, tgc, weightByTgc } from './records/thermal';
@@ -19,7 +18,6 @@ export const growthFunctions: readonly SheetFunction[] = [
   vatsNeeded,
   stockingCheck,
   weightDensity,
-  larvaWeight,
   oxygenUse,
   oxygenForFeed,
   ammoniaMade,
