@@ -184,10 +184,10 @@ describe('inserting', () => {
       sentence: 'A1 is locked because the sheet “Plan” is protected.',
     };
     await page.press('Insert into the selected cell');
-    expect(page.one('[role=status]').textContent).toContain('A1 is locked');
+    expect(page.one('footer [role=status]').textContent).toContain('A1 is locked');
     page.world.failure = new HostProblem('A cell is being edited.');
     await page.press('Insert into the selected cell');
-    expect(page.one('[role=status]').textContent).toContain('A cell is being edited.');
+    expect(page.one('footer [role=status]').textContent).toContain('A cell is being edited.');
   });
 
   test('a table says how much room it needs and which row is headings', async () => {

@@ -1,3 +1,4 @@
+import { append } from '../append';
 import { Spills } from './references/anchors';
 import { addSheet, freeName } from './proof/addSheet';
 import { chartsThrough, removeAddins, removeCalcChain, removeSignatures } from './leaveOut/addin';
@@ -196,7 +197,7 @@ function* addPage(
   const strings = sharedStrings(work);
   for (const [i, { scan, lines }] of fates.entries()) {
     const own = blocksOf(scan.info.name, scan.info.index, lines);
-    blocks.push(...own);
+    append(blocks, own);
     const steps = sheetFacts(
       work.pack.read(scan.info.part) ?? scan.bytes,
       strings,
