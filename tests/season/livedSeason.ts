@@ -1,3 +1,4 @@
+/* eslint-disable complexity -- a life is one thing after another */
 import { chanceOf } from '../../shared/maths/chance';
 import type { OrderBook } from '../../shared/season';
 import { carriedOver, planBatches, standingOf } from '../../shared/season/batches';
