@@ -23,7 +23,8 @@ import { oxygenContent, oxygenPercent, oxygenSaturationFunction } from './record
 import { alkalinityAerated, bufferJar, bufferKit, bufferRange, bufferTrial } from './records/phOnly';
 import { bufferRule, bufferRuleCheck } from './records/rule';
 import { saltCheck, saltDose, saltFromConductivity, saltLimits } from './records/salt';
-import { bufferCurve, bufferFit, bufferNext } from './records/titration';
+import { bufferCurve, bufferFit } from './records/bufferFit';
+import { bufferNext } from './records/bufferNext';
 import { vatCone, vatDrum, vatOval, vatRectangle, vatRound, vatTapered } from './records/vats';
 
 export const waterFunctions: readonly SheetFunction[] = [

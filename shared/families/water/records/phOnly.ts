@@ -27,7 +27,7 @@ import {
   unreachable,
   waterBehind,
 } from './inputs';
-import { beliefsOf, meterParam, originParam } from './titration';
+import { beliefsOf, meterParam, originParam } from './titrationInputs';
 
 const ASSUMED = {
   unknown: 'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L.',
