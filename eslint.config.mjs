@@ -53,7 +53,7 @@ const size = (statements) => ({
 });
 
 export default tseslint.config(
-  { ignores: ['dist/', 'node_modules/', 'coverage/'] },
+  { ignores: ['dist/', '.cache/', 'node_modules/', 'coverage/'] },
   ...tseslint.configs.strict,
   {
     plugins: { spawnbook: { rules: { 'file-statements': fileStatements } } },

@@ -6,6 +6,7 @@ const transform = {
 };
 // Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
 const ESM_ONLY = [
+  'preact',
   'hucre',
   'lodash-es',
   'nanoid',
@@ -43,6 +44,7 @@ export default {
       testMatch: ['<rootDir>/tests/**/*.test.ts'],
       testPathIgnorePatterns: [
         '/node_modules/',
+        '<rootDir>/tests/long/',
         '<rootDir>/tests/browser/',
         '<rootDir>/tests/office/',
         '<rootDir>/tests/taskpane/',
@@ -51,5 +53,9 @@ export default {
     folder('pane', { testEnvironment: 'jsdom', testMatch: ['<rootDir>/tests/taskpane/**/*.test.ts'] }),
     folder('office'),
     folder('browser'),
+    // Simulations, searches and fuzzing: `npm run test:long`, not part of `npm test`.
+    folder('long'),
   ],
+  // A limit against hangs, far above what any test needs: a busy machine must not fail one.
+  testTimeout: 300_000,
 };

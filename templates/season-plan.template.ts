@@ -21,7 +21,7 @@ export const SEASON_PLAN_FORM = {
   phWanted: 7,
   alkalinity: 0.4,
   material: 'soda ash',
-  preparation: 'pituitary',
+  preparation: 'ready-made solution',
   stripHour: '7:00',
 } as const;
 

@@ -8,7 +8,8 @@ import type { WorkbookModel } from '../sheet/workbook/model';
 /** The sheet's calculation with the whole catalogue as its table of functions. */
 export const callFunction = callsOf(findFunction);
 export const evaluate = evaluateBy(findFunction);
-export const calculate = (model: WorkbookModel): Calculated => calculateBy(findFunction, model);
+export const calculate = (model: WorkbookModel, today?: number): Calculated =>
+  calculateBy(findFunction, model, today);
 export const lintWorkbook = (model: WorkbookModel): string[] => lintWorkbookBy(findFunction, model);
 export const customDepths = (model: WorkbookModel): Map<string, number> =>
   customDepthsBy(findFunction, model);

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /**
  * What a plan takes for granted until the hatchery has figures of its own. `low` and `high` span what was

@@ -1,4 +1,3 @@
-import { CATALOGUE, findFunction } from '../catalogue';
 import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../sheet/formula/address';
 import type { Node } from '../sheet/formula/parse';
 import { isFault, parse } from '../sheet/formula/parse';
@@ -6,19 +5,12 @@ import type { Token } from '../sheet/formula/tokenize';
 import { tokenize } from '../sheet/formula/tokenize';
 import { walk } from '../sheet/workbook/graph';
 import { filePrefix } from './functions';
+import { CUSTOM_PREFIX, isOwnTyped, ownName, storedName } from './spelling';
 
-/**
- * Formulas as typed ⇄ as stored. A custom function is stored as _xldudf_SPAWN_BUFFER_DOSE: under its own name
- * Excel would show #NAME? for ever, whether or not the add-in is there.
- */
-const CUSTOM_PREFIX = '_xldudf_';
-const storedName = (name: string): string => CUSTOM_PREFIX + name.toUpperCase().replaceAll('.', '_');
-const byStoredName = new Map(CATALOGUE.map((fn) => [storedName(fn.name).toUpperCase(), fn.name]));
+/** Formulas as typed ⇄ as stored. */
 
 export const hasCustomCall = (formula: string): boolean =>
-  tokenize(formula).some(
-    ({ kind, text }) => kind === 'call' && findFunction(text.replace(/^@/, '')) !== undefined,
-  );
+  tokenize(formula).some(({ kind, text }) => kind === 'call' && isOwnTyped(text));
 
 /** Names that LET and LAMBDA introduce; the file marks them. */
 function parameters(formula: string): ReadonlySet<string> {
@@ -53,7 +45,7 @@ export function toFile(formula: string): string {
       switch (token.kind) {
         case 'call': {
           const name = token.text.replace(/^@/, '');
-          return findFunction(name) ? storedName(name) : filePrefix(name) + name;
+          return isOwnTyped(name) ? storedName(name) : filePrefix(name) + name;
         }
         case 'reference':
           return isSpillMark(next) ? `_xlfn.ANCHORARRAY(${token.text})` : token.text;
@@ -76,20 +68,22 @@ export function toFile(formula: string): string {
 const unwrapMarks = (formula: string): string =>
   formula.replace(/_xlfn\.ANCHORARRAY\(([^()]+)\)/gi, '$1#').replace(/_xlfn\.SINGLE\(([^()]+)\)/gi, '$1');
 
+const FOREIGN = /^(?:\[\d+\]|'[^']+'|[^!]+)!(?=_xldudf_)/i;
+
+function typedWord(word: string): string {
+  const bare = word.replace(FOREIGN, '');
+  const own = ownName(bare);
+  if (own?.isStored) return own.name;
+  return bare.slice(0, CUSTOM_PREFIX.length).toLowerCase() === CUSTOM_PREFIX
+    ? bare
+    : word.replace(/^_xlfn\.(?:_xlws\.)?|^_xlws\.|^_xlpm\./i, '');
+}
+
 /** The formula as typed, from the text of a file; starts with =. */
 export function fromFile(text: string): string {
   const tokens = tokenize(`=${unwrapMarks(text)}`);
   return `=${tokens
-    .map(({ kind, text: word }) => {
-      if (kind !== 'call' && kind !== 'name') return word;
-      const bare = word.replace(/^(?:\[\d+\]|'[^']+'|[^!]+)!(?=_xldudf_)/i, '');
-      return (
-        byStoredName.get(bare.toUpperCase()) ??
-        (bare.toUpperCase().startsWith(CUSTOM_PREFIX.toUpperCase())
-          ? bare
-          : word.replace(/^_xlfn\.(?:_xlws\.)?|^_xlws\.|^_xlpm\./i, ''))
-      );
-    })
+    .map(({ kind, text: word }) => (kind === 'call' || kind === 'name' ? typedWord(word) : word))
     .join('')}`;
 }
 
@@ -123,9 +117,11 @@ function shiftCorner(text: string, down: number, right: number): string {
   return letters + (corner.row === '' ? '' : `${corner.isRowFixed ? '$' : ''}${row + 1}`);
 }
 
-/** A formula as it reads in another cell: relative references move along. */
-export function shifted(formula: string, down: number, right: number): string {
-  return `=${tokenize(formula)
+export const pieceTokens = (formula: string): Token[] => tokenize(`=${formula}`);
+
+/** Tokens of a formula as they read in another cell: relative references move along. */
+export const movedFormula = (tokens: readonly Token[], down: number, right: number): string =>
+  tokens
     .map(({ kind, text }) => {
       if (kind !== 'reference' || text.includes('[')) return text;
       const at = text.lastIndexOf('!') + 1;
@@ -138,5 +134,7 @@ export function shifted(formula: string, down: number, right: number): string {
           .join(':')
       );
     })
-    .join('')}`;
-}
+    .join('');
+
+export const shifted = (formula: string, down: number, right: number): string =>
+  `=${movedFormula(tokenize(formula), down, right)}`;

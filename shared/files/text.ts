@@ -5,9 +5,14 @@ const FORBIDDEN = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g;
 const hidden = (character: string): string =>
   `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`;
 
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+const ENTITIES = new Map([
+  ['&', '&amp;'],
+  ['<', '&lt;'],
+  ['>', '&gt;'],
+  ['"', '&quot;'],
+]);
 export const escapeXml = (text: string): string =>
-  text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (c) => ENTITIES[c] ?? c);
+  text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (c) => ENTITIES.get(c) ?? c);
 
 const HALF_A_PAIR = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
@@ -21,20 +26,31 @@ export const escapeCellText = (text: string): string =>
     .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_')
     .replace(FORBIDDEN, hidden)
     .replace(/\r/g, '_x000D_')
-    .replace(/[&<>]/g, (c) => ENTITIES[c] ?? c);
+    .replace(/[&<>]/g, (c) => ENTITIES.get(c) ?? c);
 
+/**
+ * Some control characters are written _x000D_; an underscore before that spelling is itself written _x005F_.
+ */
 export const revealCellText = (text: string): string =>
-  text.replace(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
+  text.includes('_x')
+    ? text.replace(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)))
+    : text;
 
-const NAMED: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
+const NAMED = new Map([
+  ['amp', '&'],
+  ['lt', '<'],
+  ['gt', '>'],
+  ['quot', '"'],
+  ['apos', "'"],
+]);
 export const unescapeXml = (text: string): string =>
   text.includes('&')
     ? text.replace(
-        /&(?:#x([0-9a-fA-F]{1,6})|#(\d{1,7})|(\w+));/g,
+        /&(?:#x([0-9a-fA-F]{1,6})|#(\d{1,7})|([A-Za-z]{2,4}));/g,
         (whole, hex?: string, decimal?: string, name?: string) => {
           const code = hex ? parseInt(hex, 16) : decimal ? Number(decimal) : undefined;
           if (code !== undefined) return code <= 0x10ffff ? String.fromCodePoint(code) : '';
-          return NAMED[name ?? ''] ?? whole;
+          return NAMED.get(name ?? '') ?? whole;
         },
       )
     : text;

@@ -41,4 +41,19 @@ export const CAUTIONS: Readonly<Record<string, string>> = {
   AMMONIA:
     'Raising pH turns harmless ammonium into toxic ammonia. Measure total ammonia before ' +
     'raising the pH of water that holds fish, and then by no more than 0.3 pH a step.',
+  INJECTION:
+    'Needles: a clean one for each fish, never put back into its cap by hand, thrown into a hard box. Salt water ' +
+    'for injection is boiled and cooled, 9 g of plain salt in a litre. A prick of your own: wash, and see a doctor.',
+  RESIDUES:
+    'Fish that had a hormone, an anaesthetic or any drug are not for sale or the kitchen until the waiting days of ' +
+    'the label are over; where none are printed, ask your vet or the authority. Mark them.',
+  BANNED:
+    'Malachite green, furazolidone and the other nitrofurans, chloramphenicol: forbidden for food fish in many ' +
+    'countries, residues are found years later, some cause cancer. No dose of any drug is given here: ask a vet.',
+  ELECTRICITY:
+    'Electricity and water kill. Pumps, heaters and blowers on a residual-current device, sockets away from ' +
+    'splashes, a loop in every cable so that drips fall off; switch off before you reach into a vat, dry hands.',
+  CHLORINE:
+    'Chlorine: goggles, gloves, open air. Never with acid, vinegar, ammonia or formalin: it gives off poisonous ' +
+    'gas. Fish die at thousandths of a mg/L: neutralise, rinse three times and test for 0 before fish come back.',
 };

@@ -1,6 +1,9 @@
-import { SOURCES } from '../families/sources';
 import { CAUTIONS } from './cautions';
 import type { Example, NamedParam, SheetFunction } from './define';
+import type { Source } from './source';
+
+/** Source key → source, as the families list them. */
+type Sources = Readonly<Record<string, Source>>;
 
 /**
  * Whole-catalogue rules: what every record must have before anything is derived from it. Returns sentences,
@@ -41,13 +44,13 @@ const defaultFault = (param: NamedParam): string | undefined => {
     : undefined;
 };
 
-const paramFaults = (fn: SheetFunction, param: NamedParam): string[] => {
+const paramFaults = (fn: SheetFunction, param: NamedParam, sources: Sources): string[] => {
   const published = param.kind === 'number' || param.kind === 'series' ? param.published : undefined;
   return [
     param.doc.length < 5 ? 'no doc' : undefined,
     /^[a-z][A-Za-z0-9]*$/.test(param.name) ? undefined : 'a parameter name is camelCase letters and digits',
     defaultFault(param),
-    published && !(published.source in SOURCES) ? `unknown source ${published.source}` : undefined,
+    published && !(published.source in sources) ? `unknown source ${published.source}` : undefined,
   ]
     .filter((fault) => fault !== undefined)
     .map((fault) => `${fn.id} ${param.name}: ${fault}`);
@@ -75,9 +78,9 @@ const exampleFaults = (fn: SheetFunction): string[] => {
   ];
 };
 
-const keyFaults = (fn: SheetFunction): string[] => [
+const keyFaults = (fn: SheetFunction, sources: Sources): string[] => [
   ...(fn.sources.length > 0 ? [] : [`${fn.id}: no source`]),
-  ...fn.sources.filter((key) => !(key in SOURCES)).map((key) => `${fn.id}: unknown source ${key}`),
+  ...fn.sources.filter((key) => !(key in sources)).map((key) => `${fn.id}: unknown source ${key}`),
   ...fn.cautions.filter((key) => !(key in CAUTIONS)).map((key) => `${fn.id}: unknown caution ${key}`),
 ];
 
@@ -92,14 +95,14 @@ const clashes = (functions: readonly SheetFunction[]): string[] => {
   });
 };
 
-export const checkCatalogue = (functions: readonly SheetFunction[]): string[] => [
+export const checkCatalogue = (functions: readonly SheetFunction[], sources: Sources): string[] => [
   ...functions.flatMap((fn) => [
     ...idFaults(fn),
     ...textFaults(fn),
-    ...fn.params.flatMap((p) => paramFaults(fn, p)),
+    ...fn.params.flatMap((p) => paramFaults(fn, p, sources)),
     ...orderFaults(fn),
     ...exampleFaults(fn),
-    ...keyFaults(fn),
+    ...keyFaults(fn, sources),
   ]),
   ...clashes(functions),
 ];

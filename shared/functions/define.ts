@@ -86,6 +86,8 @@ export interface FunctionSpec<P extends Params = Params, R extends Return = Retu
   /** More than the summary: the method, the traps. */
   readonly help?: string;
   readonly examples: readonly Example[];
+  /** Questions it answers, in the plain words people type; the finder reads them. */
+  readonly questions?: readonly string[];
   /** Raised when the same arguments give another number. */
   readonly version?: number;
   /**
@@ -109,6 +111,7 @@ export interface SheetFunction {
   readonly cautions: readonly string[];
   readonly help: string;
   readonly examples: readonly Example[];
+  readonly questions: readonly string[];
   readonly version: number;
   readonly native: string | undefined;
   readonly compute: (args: Readonly<Record<string, unknown>>) => unknown;
@@ -136,11 +139,12 @@ export function defineFunction<const P extends Params, const R extends Return>(
   return {
     cautions: [],
     help: '',
+    questions: [],
     version: 1,
     native: undefined,
     ...(spec as unknown as Omit<
       SheetFunction,
-      'name' | 'params' | 'cautions' | 'help' | 'version' | 'native'
+      'name' | 'params' | 'cautions' | 'help' | 'questions' | 'version' | 'native'
     >),
     name: `${PREFIX}.${spec.id}`,
     params: Object.entries(params).map(([name, param]) => ({ ...param, name })),

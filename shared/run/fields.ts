@@ -1,3 +1,5 @@
+import { DEFAULT_PREPARATION, PREPARATION_NAMES } from '../families/preparations';
+
 /**
  * The questions of the plan form, once: the pane draws them, the schema checks them, the workbook prints
  * them.
@@ -36,8 +38,8 @@ export const FIRST_DAY = 36526;
 export const LAST_DAY = 73050;
 
 export const PRODUCTS = ['fry', 'fingerlings'] as const;
-/** The ones whose waiting time was measured over the whole range of temperatures. */
-export const PREPARATIONS = ['pituitary', 'pituitary extract', 'ready-made solution'] as const;
+/** Every preparation of the list. */
+export const PREPARATIONS = PREPARATION_NAMES;
 export const MATERIALS = ['soda ash', 'baking soda'] as const;
 
 export const PLAN_FIELDS = {
@@ -214,7 +216,7 @@ export const PLAN_FIELDS = {
     kind: 'choice',
     unit: '',
     choices: PREPARATIONS,
-    initial: 'pituitary',
+    initial: DEFAULT_PREPARATION,
     hint: 'Each has its own waiting time. Ask a vet; local rules come first.',
   },
   stripHour: {

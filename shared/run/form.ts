@@ -1,8 +1,11 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { FieldKey, NumberField } from './fields';
+import { preparationWord } from '../families/preparations';
 import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
 import { assumptionSchema } from '../families/assumptions';
-import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../units/dates';
+import { isoDateOfSerial } from '../units/dates';
+import { openSentence, readTypedNumber } from '../units/typedNumber';
+import { readTypedDay, readTypedHour } from '../units/typedTime';
 
 const shown = (value: unknown): string =>
   value === undefined || value === null || value === ''
@@ -27,9 +30,13 @@ const typed =
   (value: unknown): unknown => {
     if (value === '' || value === null) return undefined;
     if (typeof value !== 'string') return value;
-    if (field.kind === 'date') return serialOfIsoDate(value) ?? value;
-    if (field.kind === 'hour') return hourOfClock(value) ?? value;
-    return /^[+-]?\d+([.,]\d+)?$/.test(value.trim()) ? Number(value.trim().replace(',', '.')) : value;
+    const read =
+      field.kind === 'date'
+        ? readTypedDay(value)
+        : field.kind === 'hour'
+          ? readTypedHour(value)
+          : readTypedNumber(value, { ...field, whole: field.kind === 'whole' });
+    return 'value' in read ? read.value : value;
   };
 
 const numberOf = (key: NumberKey) => {
@@ -41,8 +48,14 @@ const numberOf = (key: NumberKey) => {
     (field.kind !== 'whole' && field.kind !== 'date' ? true : Number.isInteger(n));
   return { field, fits };
 };
-const sentence = (field: NumberField, got: unknown): string =>
-  `${field.label}: expected ${limits(field)}, got ${shown(got)}.`;
+const sentence = (field: NumberField, got: unknown): string => {
+  const read =
+    typeof got === 'string' && field.kind !== 'date' && field.kind !== 'hour'
+      ? readTypedNumber(got, { ...field, whole: field.kind === 'whole' })
+      : undefined;
+  if (read?.kind === 'open') return `${field.label}: ${openSentence(String(got), read.readings)}`;
+  return `${field.label}: expected ${limits(field)}, got ${shown(got)}.`;
+};
 
 const required = (key: NumberKey) => {
   const { field, fits } = numberOf(key);
@@ -102,7 +115,8 @@ export const planFormSchema = z.strictObject({
   phWanted: withInitial('phWanted'),
   alkalinity: optional('alkalinity'),
   material: oneOf('material', MATERIALS),
-  preparation: oneOf('preparation', PREPARATIONS),
+  /** An older plan may say "pituitary"; the list knows that word. */
+  preparation: z.preprocess(preparationWord, oneOf('preparation', PREPARATIONS)),
   stripHour: withInitial('stripHour'),
   /** The hatchery's own figures in place of the ones in assumptions.ts. */
   assumptions: assumptionSchema.default({}),

@@ -104,7 +104,7 @@ export function clockOn(
     injectAt,
     stripAt,
     checkAt: injectAt + window.firstCheck / 24,
-    lateAt: injectAt + window.tooLate / 24,
+    lateAt: injectAt + window.lastTested / 24,
     hatchAt: stripAt + incubation / 24,
     hatchEndAt: stripAt + last / 24,
     firstFeedAt,

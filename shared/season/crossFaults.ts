@@ -19,6 +19,12 @@ interface Book {
     readonly females: readonly string[];
     readonly males: readonly string[];
   }[];
+  readonly batches?: readonly {
+    readonly name: string;
+    readonly state: string;
+    readonly stays: readonly { readonly vat: string }[];
+  }[];
+  readonly booked?: readonly unknown[];
   readonly staff: {
     readonly stripFrom: number;
     readonly stripTo: number;
@@ -91,15 +97,35 @@ function underwayFaults({ underway, orders, vats, plannedOn, females, males }: B
   ]);
 }
 
+/** Batches must use vats of the book, and no two have one name. */
+const batchFaults = ({ batches = [], vats }: Book): CrossFault[] => {
+  const known = new Set(vats.map(({ name }) => name));
+  return [
+    ...repeats('batches', batches),
+    ...batches.flatMap(({ name, state, stays }, i) =>
+      state === 'over' || state === 'lost'
+        ? []
+        : [...new Set(stays.map(({ vat }) => vat))]
+            .filter((vat) => !known.has(vat))
+            .map((vat) => ({
+              path: ['batches', i, 'stays'],
+              message: `${name}: stands in ${vat}, but there is no such vat in the book.`,
+            })),
+    ),
+  ];
+};
+
 export function crossFaults(book: Book): CrossFault[] {
   const { plannedOn, staff } = book;
+  // In a season that is under way, days gone by are its history.
+  const isUnderWay = (book.batches?.length ?? 0) + (book.booked?.length ?? 0) > 0;
   return [
     ...repeats('orders', book.orders),
     ...repeats('vats', book.vats),
     ...repeats('females', book.females),
     ...repeats('males', book.males),
     ...book.orders.flatMap(({ name, due }, i) =>
-      due > plannedOn
+      due > plannedOn || isUnderWay
         ? []
         : [
             {
@@ -122,6 +148,7 @@ export function crossFaults(book: Book): CrossFault[] {
           ],
     ),
     ...underwayFaults(book),
+    ...batchFaults(book),
     ...(staff.stripTo > staff.stripFrom
       ? []
       : [

@@ -1,5 +1,7 @@
-import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../units/dates';
-import { z } from 'zod';
+import { isoDateOfSerial } from '../units/dates';
+import { openSentence, readTypedNumber } from '../units/typedNumber';
+import { openDaySentence, readTypedDay, readTypedHour } from '../units/typedTime';
+import * as z from 'zod';
 
 /**
  * Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be
@@ -17,16 +19,26 @@ const shown = (value: unknown): string =>
       ? `"${value.slice(0, 40)}"`
       : String(value as number);
 
-const typedNumber = (value: unknown): unknown => {
-  if (value === '' || value === null) return undefined;
-  return typeof value === 'string' && /^[+-]?\d+([.,]\d+)?$/.test(value.trim())
-    ? Number(value.trim().replace(',', '.'))
-    : value;
+const typedNumber =
+  (limits: Limits) =>
+  (value: unknown): unknown => {
+    if (value === '' || value === null) return undefined;
+    if (typeof value !== 'string') return value;
+    const read = readTypedNumber(value, limits);
+    return read.kind === 'number' ? read.value : read.kind === 'blank' ? undefined : value;
+  };
+const typedDay = (value: unknown): unknown => {
+  if (value === null || value === '') return undefined;
+  if (typeof value !== 'string') return value;
+  const read = readTypedDay(value);
+  return read.kind === 'time' ? read.value : value;
 };
-const typedDay = (value: unknown): unknown =>
-  typeof value === 'string' ? (serialOfIsoDate(value) ?? value) : value === null ? undefined : value;
-const typedHour = (value: unknown): unknown =>
-  typeof value === 'string' ? (hourOfClock(value) ?? value) : value === null ? undefined : value;
+const typedHour = (value: unknown): unknown => {
+  if (value === null || value === '') return undefined;
+  if (typeof value !== 'string') return value;
+  const read = readTypedHour(value);
+  return read.kind === 'time' ? read.value : value;
+};
 
 export interface Limits {
   readonly min: number;
@@ -38,6 +50,8 @@ export interface Limits {
 const fits = (n: unknown, { min, max, whole }: Limits): n is number =>
   typeof n === 'number' && n >= min && n <= max && (!whole || Number.isInteger(n));
 const sentence = (label: string, limits: Limits, got: unknown): string => {
+  const read = typeof got === 'string' ? readTypedNumber(got, limits) : undefined;
+  if (read?.kind === 'open') return `${label}: ${openSentence(String(got), read.readings)}`;
   const range = `${limits.whole ? 'a whole number' : 'a number'} from ${limits.min.toLocaleString('en')} to ${limits.max.toLocaleString('en')}${limits.unit ? ` ${limits.unit}` : ''}`;
   const slip = typeof got === 'number' ? limits.slip?.(got) : undefined;
   return `${label}: expected ${range}, got ${shown(got)}.${slip ? ` ${slip}` : ''}`;
@@ -45,18 +59,18 @@ const sentence = (label: string, limits: Limits, got: unknown): string => {
 
 export const numberOf = (label: string, limits: Limits) =>
   z.preprocess(
-    typedNumber,
+    typedNumber(limits),
     z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }),
   );
 export const numberOr = (label: string, usual: number, limits: Limits) =>
   z.preprocess(
-    (value) => typedNumber(value) ?? usual,
+    (value) => typedNumber(limits)(value) ?? usual,
     z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }),
   );
 export const maybeNumber = (label: string, limits: Limits) =>
   z
     .preprocess(
-      typedNumber,
+      typedNumber(limits),
       z.custom<number | undefined>((n) => n === undefined || fits(n, limits), {
         error: (issue) => sentence(label, limits, issue.input),
       }),
@@ -65,8 +79,11 @@ export const maybeNumber = (label: string, limits: Limits) =>
 
 const isDay = (n: unknown): n is number =>
   typeof n === 'number' && Number.isInteger(n) && n >= FIRST_DAY && n <= LAST_DAY;
-const daySentence = (label: string, got: unknown): string =>
-  `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
+const daySentence = (label: string, got: unknown): string => {
+  const read = typeof got === 'string' ? readTypedDay(got) : undefined;
+  if (read?.kind === 'open') return `${label}: ${openDaySentence(String(got), read.readings)}`;
+  return `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
+};
 export const dayOf = (label: string) =>
   z.preprocess(typedDay, z.custom<number>(isDay, { error: (issue) => daySentence(label, issue.input) }));
 export const maybeDay = (label: string) =>

@@ -1,12 +1,15 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { assumptionSchema } from '../families/assumptions';
+import { DEFAULT_PREPARATION, preparationWord } from '../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
+import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
+import { batchSchema, bookedSchema, outSchema } from './living';
+import { VAT_STAGES } from './stages';
 
-/** Which fish a vat can hold: eggs and yolk larvae, feeding larvae and fry, or fish being nursed. */
-export const VAT_STAGES = ['eggs', 'fry', 'nursing'] as const;
-export type VatStageKey = (typeof VAT_STAGES)[number];
+export { VAT_STAGES } from './stages';
+export type { VatStageKey } from './stages';
 
 const money = { min: 0, max: 1e9 } as const;
 const share = { min: 0, max: 1, unit: 'share (80 % is 0.8)' } as const;
@@ -31,6 +34,8 @@ const order = z.strictObject({
   price: maybeNumber('Price of a fish', money),
   /** The fish are to become brood fish: their parents must be many. */
   forBreeding: z.boolean().default(false),
+  /** The buyer no longer wants it; what he took already stays in the book. */
+  cancelled: z.boolean().default(false),
 });
 
 const vat = z.strictObject({
@@ -39,6 +44,7 @@ const vat = z.strictObject({
   holds: listOf('What the vat holds', oneOf('What the vat holds', VAT_STAGES), 1, VAT_STAGES.length).default([
     ...VAT_STAGES,
   ]),
+  ...outSchema,
 });
 
 const fish = {
@@ -46,6 +52,8 @@ const fish = {
   /** Fish of one family are brothers and sisters. */
   family: z.string().trim().max(30).optional(),
   lastUsed: maybeDay('Last used on'),
+  /** Dead or sold on that day: used no more. */
+  goneOn: maybeDay('Gone on'),
 };
 const female = z.strictObject({
   ...fish,
@@ -150,6 +158,10 @@ export const orderBookSchema = z
     males: listOf('Males', male, 0, 500),
     /** What is in the vats on the day of planning; females and males it used carry the day in lastUsed. */
     underway: listOf('Runs under way', underway, 0, 500).default([]),
+    /** Batches that stand or are too near to move, in full. */
+    batches: listOf('Batches', batchSchema, 0, 1000).default([]),
+    /** Money paid and received since the season began. */
+    booked: listOf('Money paid and received', bookedSchema, 0, 20_000).default([]),
     staff: part(staff),
     /** Expected water at night for each month from January; null where nobody knows. */
     temperatures: z
@@ -184,7 +196,11 @@ export const orderBookSchema = z
           'Egg weight by month: expected twelve shares, January to December; leave unknown months empty.',
       })
       .optional(),
-    preparation: oneOf('Hormone preparation', PREPARATIONS).default('pituitary'),
+    /** An older book may say "pituitary"; the list knows that word. */
+    preparation: z.preprocess(
+      preparationWord,
+      oneOf('Hormone preparation', PREPARATIONS).default(DEFAULT_PREPARATION),
+    ),
     /** Days before a female is stripped again. */
     restDays: numberOr('Rest of a female', 90, { ...days(730) }),
     /** Catfish males give milt once; elsewhere they rest as long as the females. */
@@ -201,6 +217,8 @@ export const orderBookSchema = z
     ),
     /** Planned on top of every order against bad luck: 0.2 is a fifth more. */
     spare: numberOr('Spare', 0, { min: 0, max: 3, unit: 'share (20 % is 0.2)' }),
+    /** How sure it must be that an order is met: sizes females, water and spare of batches. */
+    certainty: numberOr('How sure it must be', 0.8, { ...share, min: 0.5, max: 0.99 }),
     /** Runs lost altogether (power, pump, disease). Common practice, no source. */
     lost: numberOr('Runs lost altogether', 0.03, { ...share, max: 0.9 }),
     /** For orders of future brood fish. */
@@ -224,11 +242,28 @@ export interface BookFault {
   readonly message: string;
 }
 
+/** Columns of numbers, in which "1,2" and "1.2" are told apart by the whole column. */
+const NUMBER_COLUMNS: Readonly<Record<string, readonly string[]>> = {
+  orders: ['grams', 'price'],
+  vats: ['litres'],
+  females: ['kilograms'],
+};
+const isRow = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+function settledInput(input: unknown): unknown {
+  if (!isRow(input)) return input;
+  const tables = Object.entries(NUMBER_COLUMNS).flatMap(([list, keys]) => {
+    const rows: unknown = input[list];
+    return Array.isArray(rows) && rows.every(isRow) ? [[list, settleTable(rows, keys)] as const] : [];
+  });
+  return { ...input, ...Object.fromEntries(tables) };
+}
+
 /** The order book checked, or one sentence for each entry that cannot be used. */
 export function readOrderBook(
   input: unknown,
 ): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
-  const result = orderBookSchema.safeParse(input);
+  const result = orderBookSchema.safeParse(settledInput(input));
   if (result.success) return { book: result.data };
   return {
     faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })),

@@ -7,6 +7,11 @@ import type { Lock } from './checks/licences';
 import { licenceFaults } from './checks/licences';
 import type { Released } from './checks/released';
 import { releasedFaults } from './checks/released';
+import { SOURCES } from '../../shared/families/sources';
+import type { SourceText } from './checks/longFiles';
+import { longFileFaults } from './checks/longFiles';
+import type { Debts } from './checks/sources';
+import { sourceFaults } from './checks/sources';
 import { GENERATED, isFresh } from './generated';
 import { lintManifest } from './manifestLint';
 import { assetSize } from './pngSize';
@@ -16,6 +21,19 @@ import { assetSize } from './pngSize';
 const read = (path: string): string => readFileSync(path, 'utf8');
 const hasLicenceFile = (path: string): boolean => existsSync(`${path}/LICENSE`);
 const BUNDLE = 'dist/functions.js';
+
+const DEBTS = 'tests/reference/debts.json';
+const filesIn = (folder: string, ending: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith(ending))
+    .map((file) => `${folder}/${file}`);
+const sourceTexts = (): SourceText[] =>
+  ['shared', 'src', 'taskpane', 'templates']
+    .flatMap((folder) => filesIn(folder, '.ts'))
+    .map((path) => ({ path, text: read(path) }));
+/** A test may be named after its source. */
+const referenceTests = (): string[] =>
+  filesIn('tests/reference', '.test.ts').map((path) => `${path.replaceAll(/[/.]/g, ' ')}\n${read(path)}`);
 
 const stale = (): string[] =>
   GENERATED.filter((file) => !isFresh(file)).map(({ path }) => `${path} is stale: npm run gen`);
@@ -35,7 +53,15 @@ const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['generated files', stale],
   ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
   ['layout', () => layoutFaults(readdirSync('.'))],
-  ['bundle size', () => (existsSync(BUNDLE) ? bundleFaults(readFileSync(BUNDLE)) : [])],
+  ['long files', () => longFileFaults(sourceTexts())],
+  ['sources', () => sourceFaults(SOURCES, referenceTests(), JSON.parse(read(DEBTS)) as Debts)],
+  [
+    'bundle size',
+    () =>
+      existsSync(BUNDLE)
+        ? bundleFaults(readFileSync(BUNDLE))
+        : [`${BUNDLE} is not there to be looked at: npm run build`],
+  ],
 ];
 
 let faults = 0;

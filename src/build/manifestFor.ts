@@ -1,10 +1,12 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { lintManifest } from './manifestLint';
 import { assetSize } from './pngSize';
 
 // `npm run manifest -- https://your.host/path [GUID]`: the same manifest for another place, in
 // dist/manifest.xml.
 const HOME = 'https://localhost:3000';
+/** Holds the addresses of the help pages. */
+const FUNCTIONS = 'dist/functions.json';
 const [given = '', id] = process.argv.slice(2);
 
 function problem(text: string): never {
@@ -24,6 +26,7 @@ const faults = lintManifest(text, assetSize);
 if (faults.length > 0) problem(`Not written:\n${faults.map((f) => `  ${f}`).join('\n')}`);
 mkdirSync('dist', { recursive: true });
 writeFileSync('dist/manifest.xml', text);
+if (existsSync(FUNCTIONS)) writeFileSync(FUNCTIONS, readFileSync(FUNCTIONS, 'utf8').replaceAll(HOME, base));
 process.stdout.write(
   `wrote dist/manifest.xml for ${base}\n${
     id === undefined

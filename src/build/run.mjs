@@ -6,21 +6,33 @@ import { pathToFileURL } from 'node:url';
 import { installPackages, root } from './install.mjs';
 
 const entry = relative(root, resolve(process.argv[2]));
-const cache = join(root, 'node_modules/.cache/spawnbook');
+const cache = join(root, '.cache');
 // By its whole path: two entries may share a file name, and tests run side by side.
 const name = entry.replace(/\.ts$/, '').replaceAll(/[\\/]/g, '.');
 const outfile = join(cache, `${name}.mjs`);
 const stamp = join(cache, `${name}.inputs.json`);
 
+/** The files a bundle was made from; undefined when its stamp is damaged, so that it is made again. */
+function inputsOf(path) {
+  try {
+    const inputs = JSON.parse(readFileSync(path, 'utf8'));
+    return Array.isArray(inputs) && inputs.length > 0 ? inputs : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 /** The bundle is fresh when none of the files it was made from is newer than it. */
 function isFresh() {
   if (!existsSync(outfile) || !existsSync(stamp)) return false;
   const made = statSync(outfile).mtimeMs;
-  const inputs = JSON.parse(readFileSync(stamp, 'utf8'));
-  return inputs.every((file) => {
-    const full = join(root, file);
-    return existsSync(full) && statSync(full).mtimeMs <= made;
-  });
+  const inputs = inputsOf(stamp);
+  return (
+    inputs?.every((file) => {
+      const full = join(root, file);
+      return existsSync(full) && statSync(full).mtimeMs <= made;
+    }) === true
+  );
 }
 
 async function bundle() {

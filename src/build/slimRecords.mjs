@@ -17,6 +17,7 @@ const EMPTY = {
   examples: '[]',
   sources: '[]',
   cautions: '[]',
+  questions: '[]',
   summary: NO_TEXT,
   help: NO_TEXT,
   valid: NO_TEXT,

@@ -14,23 +14,24 @@ const TARGET = 'es2020';
 const PORT = 3000;
 const CERTIFICATE_DAYS = 29;
 
-/** Emits functions.json from the same catalogue that functions.js registers. */
-class FunctionsJsonPlugin {
+/** Emits what is derived from the catalogue that functions.js registers: functions.json and the help pages. */
+class DerivedAssetsPlugin {
   apply(compiler) {
     const { Compilation, sources } = webpack;
-    compiler.hooks.thisCompilation.tap('FunctionsJson', (compilation) => {
+    compiler.hooks.thisCompilation.tap('DerivedAssets', (compilation) => {
       const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
-      compilation.hooks.processAssets.tapPromise({ name: 'FunctionsJson', stage }, async () => {
-        compilation.emitAsset('functions.json', new sources.RawSource(await functionsJson()));
+      compilation.hooks.processAssets.tapPromise({ name: 'DerivedAssets', stage }, async () => {
+        for (const { name, text } of await derivedAssets())
+          compilation.emitAsset(name, new sources.RawSource(text));
       });
     });
   }
 }
 
-async function functionsJson() {
+async function derivedAssets() {
   const code =
-    "import { CATALOGUE } from './shared/catalogue'; import { functionsJsonText } from " +
-    "'./src/shell/functionsJson'; export default functionsJsonText(CATALOGUE);";
+    "import { derivedAssets } from './src/build/derivedAssets'; " +
+    `export default derivedAssets('https://localhost:${PORT}');`;
   const { outputFiles } = await build({
     absWorkingDir: root,
     stdin: { contents: code, resolveDir: root, loader: 'ts' },
@@ -56,7 +57,7 @@ async function certificate() {
   const { default: certificates } = await import('office-addin-dev-certs');
   if (process.platform === 'win32' || process.platform === 'darwin')
     return certificates.getHttpsServerOptions();
-  const folder = resolve(root, 'node_modules/.cache/spawnbook/certificates');
+  const folder = resolve(root, '.cache/certificates');
   const file = (name) => resolve(folder, name);
   const isFresh =
     existsSync(file('localhost.crt')) &&
@@ -113,7 +114,7 @@ export default async (_env, argv) => ({
   performance: false,
   stats: 'errors-warnings',
   plugins: [
-    new FunctionsJsonPlugin(),
+    new DerivedAssetsPlugin(),
     // One page is pane and runtime: it must load the functions itself. They register before the pane draws.
     new HtmlPlugin({
       template: 'taskpane/taskpane.html',
@@ -125,6 +126,7 @@ export default async (_env, argv) => ({
     new CopyPlugin({
       patterns: [
         { from: 'taskpane/styles.css', to: 'styles.css' },
+        { from: 'taskpane/help/help.css', to: 'help/help.css' },
         { from: 'taskpane/assets', to: 'assets', noErrorOnMissing: true },
         { from: 'manifest.xml', to: 'manifest.xml', noErrorOnMissing: true },
       ],

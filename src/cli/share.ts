@@ -1,8 +1,8 @@
 import { existsSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { FreezeReport } from '../../shared/files/share';
-import { freeze, inspect, repairCalls, verify } from '../../shared/files/share';
+import type { FreezeReport } from '../../shared/catalogue/sharing';
+import { freeze, inspect, repairCalls, verify } from '../../shared/catalogue/sharing';
 
 /** A copy that opens without the add-in, in the terminal: npm run share -- season.xlsx copy.xlsx */
 

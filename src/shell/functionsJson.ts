@@ -17,6 +17,8 @@ export interface JsonFunction {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  /** The page of the function; Excel offers it beside the arguments. */
+  readonly helpUrl?: string;
   readonly parameters: readonly JsonParameter[];
   /** Of any type, which is what leaving the type out means. */
   readonly result: { readonly dimensionality: 'matrix' };
@@ -70,22 +72,24 @@ const parameterOf = (param: NamedParam): JsonParameter => ({
   ...(isOptional(param) ? { optional: true as const } : {}),
 });
 
-const functionOf = (fn: SheetFunction): JsonFunction => ({
+const functionOf = (fn: SheetFunction, help: string | undefined): JsonFunction => ({
   id: fn.id,
   name: fn.id,
   description: fn.summary,
+  ...(help === undefined ? {} : { helpUrl: `${help}/${fn.id}.html` }),
   parameters: fn.params.map(parameterOf),
   result: { dimensionality: 'matrix' },
   options: { requiresAddress: true },
 });
 
-export const functionsJson = (functions: readonly SheetFunction[]): FunctionsJson => ({
+/** `help` is the address of the folder of help pages. */
+export const functionsJson = (functions: readonly SheetFunction[], help?: string): FunctionsJson => ({
   allowErrorForDataTypeAny: true,
-  functions: functions.map(functionOf),
+  functions: functions.map((fn) => functionOf(fn, help)),
 });
 
-export const functionsJsonText = (functions: readonly SheetFunction[]): string =>
-  `${JSON.stringify(functionsJson(functions), null, 2)}\n`;
+export const functionsJsonText = (functions: readonly SheetFunction[], help?: string): string =>
+  `${JSON.stringify(functionsJson(functions, help), null, 2)}\n`;
 
 /** Desktop Excel refuses a larger file. */
 const EXCEL_FILE_LIMIT = 1_000_000;

@@ -1,32 +1,34 @@
-import { insertFormula } from './insert';
-import { mark, unmark } from './marks';
-import { mend } from './mend';
-import { readRates, recall, remember } from './ownKept';
+import { appendLines, removeLine } from './log';
+import { readRates, recall, recallPane, remember, rememberPane } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
-import { readFile } from './readFile';
 import { listSheets, readCells } from './records';
-import { goTo, readReference, readSelection } from './ranges';
-import { writeWorkbook } from './renderWorkbook';
-import { scanCalls } from './scan';
+import { goTo, readCell, readReference, readSelection } from './ranges';
 
-/** The open workbook, through Office.js. */
+/** The open workbook, through Office.js. What is seldom needed, or long, is loaded when it is first asked for. */
 export const officePort: WorkbookPort = {
   readSelection,
   readReference,
-  insertFormula,
-  writeWorkbook,
-  scanCalls,
-  mend,
+  insertFormula: async (insertion) => (await import('./insert')).insertFormula(insertion),
+  writeWorkbook: async (model, suffix, tell) =>
+    (await import(/* webpackChunkName: "write" */ './renderWorkbook')).writeWorkbook(model, suffix, tell),
+  scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './scan')).scanCalls(tell),
+  mend: async (cells, tell) => (await import(/* webpackChunkName: "mend" */ './mend')).mend(cells, tell),
   goTo,
-  readFile,
+  readFile: async (tell) => (await import(/* webpackChunkName: "file" */ './readFile')).readFile(tell),
   listSheets,
   readCells,
-  mark,
-  unmark,
+  mark: async (marks, tell) => (await import(/* webpackChunkName: "marks" */ './marks')).mark(marks, tell),
+  unmark: async (marked, tell) =>
+    (await import(/* webpackChunkName: "marks" */ './marks')).unmark(marked, tell),
   recall,
   remember,
   readRates,
+  readCell,
+  appendLines,
+  removeLine,
+  recallPane,
+  rememberPane,
 };
 
 const absent = (): Promise<never> =>
@@ -51,6 +53,11 @@ export const closedPort: WorkbookPort = {
   recall: absent,
   remember: absent,
   readRates: absent,
+  readCell: absent,
+  appendLines: absent,
+  removeLine: absent,
+  recallPane: absent,
+  rememberPane: absent,
 };
 
 const MEMORY = Symbol.for('spawnbook.lastErrors');

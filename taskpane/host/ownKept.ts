@@ -8,6 +8,7 @@ import { withExcel } from './excelErrors';
  */
 
 const KEY = 'spawnbook.columns';
+const PANE_KEY = 'spawnbook.pane';
 /** A name every sheet of rates brings with it, and the sheet it is on unless somebody renamed it. */
 const RATES_NAME = 'rate_latency_offset';
 const RATES_SHEET = 'Rates';
@@ -15,25 +16,31 @@ const RATES_SHEET = 'Rates';
 const MOST_CELLS = 20_000;
 
 /** undefined when nothing was kept. It may be anything: whoever reads it judges. */
-export const recall = (): Promise<unknown> =>
+const recallKey = (key: string): Promise<unknown> =>
   withExcel(async (context) => {
-    const kept = context.workbook.settings.getItemOrNullObject(KEY);
+    const kept = context.workbook.settings.getItemOrNullObject(key);
     kept.load('value');
     await context.sync();
     return kept.isNullObject ? undefined : (kept.value as unknown);
   });
 
-/** undefined takes it away. */
-export const remember = (text: string | undefined): Promise<void> =>
+export const recall = (): Promise<unknown> => recallKey(KEY);
+/** Forms, readings and choices of the pane, as it put them there. */
+export const recallPane = (): Promise<unknown> => recallKey(PANE_KEY);
+
+const rememberKey = (key: string, text: string | undefined): Promise<void> =>
   withExcel(async (context) => {
     const { settings } = context.workbook;
     if (text === undefined) {
-      const kept = settings.getItemOrNullObject(KEY);
+      const kept = settings.getItemOrNullObject(key);
       await context.sync();
       if (!kept.isNullObject) kept.delete();
-    } else settings.add(KEY, text);
+    } else settings.add(key, text);
     await context.sync();
   });
+/** undefined takes it away. */
+export const remember = (text: string | undefined): Promise<void> => rememberKey(KEY, text);
+export const rememberPane = (text: string): Promise<void> => rememberKey(PANE_KEY, text);
 
 async function sheetOfName(context: Excel.RequestContext): Promise<string | undefined> {
   const name = context.workbook.names.getItemOrNullObject(RATES_NAME);

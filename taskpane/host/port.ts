@@ -129,7 +129,34 @@ export interface UnmarkReport {
   readonly left: readonly string[];
 }
 
+/** Lines for a sheet that grows. */
+export interface LogLines {
+  readonly sheet: string;
+  readonly headings: readonly string[];
+  readonly formats: readonly string[];
+  /** Widths of the columns, in points. */
+  readonly widths: readonly number[];
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/** The selected cell, as it stands. */
+export interface CellLook {
+  readonly sheet: string;
+  readonly address: string;
+  /** '' when it holds none. */
+  readonly formula: string;
+  readonly value: Cell;
+}
+
 export interface WorkbookPort {
+  /** The first cell of the selection, cheap enough to ask again and again. */
+  readCell(): Promise<CellLook>;
+  appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
+  /** false when the row says something else by now; it is left alone then. */
+  removeLine(log: LogLines, row: number): Promise<boolean>;
+  /** What this pane kept in the workbook, and keeping it. */
+  recallPane(): Promise<unknown>;
+  rememberPane(text: string): Promise<void>;
   /** What stands in the sheet's selection now. */
   readSelection(): Promise<RangeReading>;
   readReference(reference: string): Promise<RangeReading>;

@@ -1,7 +1,8 @@
+import { grouped } from '../pane/show';
 import { splitReference } from '../../shared/sheet/formula/address';
-import { gridFrom, partsOf, referenceTo } from './cells';
+import { cellFrom, gridFrom, partsOf, referenceTo } from './cells';
 import { withExcel } from './excelErrors';
-import type { RangeReading } from './port';
+import type { CellLook, RangeReading } from './port';
 import { HostProblem } from './port';
 
 /** A whole column is fine as an argument; showing its answer at once is not worth reading a million cells. */
@@ -9,7 +10,7 @@ const MOST_CELLS = 50_000;
 
 const tooMany = (cells: number): HostProblem =>
   new HostProblem(
-    `That is ${cells.toLocaleString('en')} cells; the pane reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold data.`,
+    `That is ${grouped(cells)} cells; the pane reads up to ${grouped(MOST_CELLS)}. Select only the rows that hold data.`,
   );
 
 async function read(context: Excel.RequestContext, range: Excel.Range): Promise<RangeReading> {
@@ -50,4 +51,19 @@ export const goTo = (sheet: string, address: string): Promise<void> =>
     worksheet.activate();
     worksheet.getRange(address).select();
     await context.sync();
+  });
+
+export const readCell = (): Promise<CellLook> =>
+  withExcel(async (context) => {
+    const cell = context.workbook.getActiveCell();
+    cell.load('address,formulas,values');
+    await context.sync();
+    const { sheet, area } = partsOf(cell.address);
+    const formula = String(cell.formulas[0]?.[0] ?? '');
+    return {
+      sheet,
+      address: area,
+      formula: formula.startsWith('=') ? formula : '',
+      value: cellFrom(cell.values[0]?.[0]),
+    };
   });

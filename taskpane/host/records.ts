@@ -1,10 +1,11 @@
+import { grouped } from '../pane/show';
 import type { RangeCells } from '../../shared/records';
 import { gridFrom, partsOf } from './cells';
 import { withExcel } from './excelErrors';
 import type { CellsReading, CellsWanted, Tell } from './port';
 import { HostProblem } from './port';
-import type { UsedSheet } from './scan';
-import { batches, CELLS_PER_SYNC, usedSheets } from './scan';
+import type { UsedSheet } from './used';
+import { batches, CELLS_PER_SYNC, usedSheets } from './used';
 
 /**
  * Records as they stand in the open workbook: values, formulas and number formats, in as few trips as the
@@ -135,7 +136,7 @@ export async function readCells(
     const cells = found.used.reduce((sum, { range }) => sum + range.rowCount * range.columnCount, 0);
     if (cells > MOST_CELLS)
       throw new HostProblem(
-        `The cells in use span ${cells.toLocaleString('en')} places; the check reads up to ${MOST_CELLS.toLocaleString('en')}. Select only the rows that hold records.`,
+        `The cells in use span ${grouped(cells)} places; the check reads up to ${grouped(MOST_CELLS)}. Select only the rows that hold records.`,
       );
     return { blocks: found.used.flatMap(blocksOf), again: found.again };
   });

@@ -262,6 +262,7 @@ const stagesOf = (
       light(() => {
         sheets.forEach(protect);
         sheets[0]?.worksheet.activate();
+        for (const { model: sheet, worksheet } of sheets) if (sheet.isHidden) worksheet.visibility = 'Hidden';
       }),
     ],
   },

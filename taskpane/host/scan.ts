@@ -4,33 +4,15 @@ import { holdsOwnCall } from '../screens/messages/state/formulaRepair';
 import { addressOf, cellFrom } from './cells';
 import { withExcel } from './excelErrors';
 import type { CallCell, Scan, Tell } from './port';
+import type { UsedSheet } from './used';
+import { batches, CELLS_PER_SYNC, usedSheets } from './used';
 
-/** One reading stays well under the size Excel on the web hands out at once. */
-export const CELLS_PER_SYNC = 60_000;
-
-export interface UsedSheet {
-  readonly name: string;
-  readonly range: Excel.Range;
-}
 interface Slice {
   readonly sheet: string;
   readonly top: number;
   readonly left: number;
   readonly range: Excel.Range;
   readonly cells: number;
-}
-
-export async function usedSheets(context: Excel.RequestContext): Promise<UsedSheet[]> {
-  const { worksheets } = context.workbook;
-  worksheets.load('items/name');
-  await context.sync();
-  const used = worksheets.items.map((sheet) => ({
-    name: sheet.name,
-    range: sheet.getUsedRangeOrNullObject(true),
-  }));
-  for (const { range } of used) range.load('rowIndex,columnIndex,rowCount,columnCount');
-  await context.sync();
-  return used.filter(({ range }) => !range.isNullObject);
 }
 
 const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
@@ -47,21 +29,6 @@ const slicesOf = ({ name, range }: UsedSheet): Slice[] => {
     };
   });
 };
-
-/** Parts that are read together. */
-export function batches<T>(parts: readonly T[], cellsOf: (part: T) => number): T[][] {
-  const result: T[][] = [];
-  let size = Infinity;
-  for (const part of parts) {
-    if (size + cellsOf(part) > CELLS_PER_SYNC) {
-      result.push([]);
-      size = 0;
-    }
-    result.at(-1)?.push(part);
-    size += cellsOf(part);
-  }
-  return result;
-}
 
 class Values {
   private readonly sheets = new Map<string, Map<number, readonly unknown[]>>();

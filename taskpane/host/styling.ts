@@ -107,6 +107,7 @@ function setPage({ pageLayout }: Excel.Worksheet, { print }: SheetModel): void {
   pageLayout.zoom = print.onePage
     ? { horizontalFitToPages: 1, verticalFitToPages: 1 }
     : { horizontalFitToPages: 1 };
+  if (print.area) pageLayout.setPrintArea(print.area);
   if (print.titleRows) pageLayout.setPrintTitleRows(`$${print.titleRows[0]}:$${print.titleRows[1]}`);
 }
 

@@ -1,92 +1,84 @@
-import { writeCheckWithSuffix } from '../screens/check/commands/out';
-import { insertAnyway } from '../screens/functions/commands/functions';
-import { writeDoseWithSuffix } from '../screens/dose/commands/dose';
-import { changeWord, dismiss, showScreen } from './navigate';
-import { writeWithSuffix } from '../screens/plan/commands/plan';
-import { writeSeasonWithSuffix } from '../screens/season/commands/plan';
-import { writeSummaryWithSuffix } from '../screens/share/commands/summary';
+import { changeWord, dismiss, showPlace, toggleMenu } from './navigate';
 import type { Child, VNode } from './draw';
 import { h } from './draw';
-import { openFunction } from '../screens/functions/state/functions';
-import type { Answer, Question, ScreenId } from './state';
-import { SCREENS } from './state';
-import { aboutView } from '../screens/about/view/about';
-import { recordsView } from '../screens/check/view/check';
-import { doseView } from '../screens/dose/view/dose';
-import { functionList } from '../screens/functions/view/list';
-import { functionPage } from '../screens/functions/view/page';
-import { messagesView } from '../screens/messages/view/messages';
+import type { PlaceId } from './places';
+import { MENU, PLACES, placeOf } from './places';
+import type { Answer, Question } from './state';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
-import { plansView } from '../screens/plan/view/modes';
-import { shareView } from '../screens/share/view/share';
+import { wordsFor } from '../words/words';
 
-const TITLES: Readonly<Record<ScreenId, string>> = {
-  plan: 'Plan',
-  dose: 'Dose',
-  functions: 'Functions',
-  messages: 'Messages',
-  check: 'Check',
-  share: 'Share',
-  about: 'About',
-};
+/** The pane's frame: where one is, where one can go, what is going on, and what is asked. */
 
-function functionsView(scene: Scene): readonly VNode[] {
-  const fn = openFunction(scene.state.functions);
-  return fn ? functionPage(fn, scene) : [h('h2', {}, 'Functions'), ...functionList(scene)];
-}
-
-const VIEWS: Readonly<Record<ScreenId, (scene: Scene) => readonly VNode[]>> = {
-  plan: plansView,
-  dose: doseView,
-  functions: functionsView,
-  messages: messagesView,
-  check: recordsView,
-  share: shareView,
-  about: aboutView,
-};
-
-/** Arrow keys, Home and End move along the tabs, as in every tab list. */
-const tabFor = (key: string, from: ScreenId): ScreenId | undefined => {
-  const at = SCREENS.indexOf(from);
-  const next = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: SCREENS.length - 1 }[key];
-  return next === undefined ? undefined : SCREENS[(next + SCREENS.length) % SCREENS.length];
-};
-
-const tab = (id: ScreenId, { state, send }: Scene): VNode =>
-  h(
-    'button',
-    {
-      type: 'button',
-      role: 'tab',
-      id: `tab-${id}`,
-      'aria-selected': state.screen === id ? 'true' : 'false',
-      'aria-controls': 'screen',
-      tabindex: state.screen === id ? '0' : '-1',
-      on: {
-        click: () => {
-          send(showScreen, id);
-        },
-        keydown: (event) => {
-          const target = event instanceof KeyboardEvent ? tabFor(event.key, id) : undefined;
-          if (!target) return;
-          event.preventDefault();
-          send(showScreen, target);
-          document.getElementById(`tab-${target}`)?.focus();
+const placeButton = (id: PlaceId, scene: Scene): VNode => {
+  const isHere = scene.state.screen === id;
+  return h(
+    'li',
+    { key: id },
+    h(
+      'button',
+      {
+        type: 'button',
+        id: `place-${id}`,
+        class: 'place',
+        'aria-current': isHere ? 'page' : undefined,
+        on: {
+          click: () => {
+            scene.send(showPlace, id);
+          },
         },
       },
-    },
-    TITLES[id],
+      wordsFor(scene.state).places[id],
+    ),
   );
+};
 
-const answerTo = (answer: Answer, { send }: Scene): void => {
-  if (answer.act === 'insertAnyway') send(insertAnyway);
-  else if (answer.act === 'writeWithSuffix') send(writeWithSuffix);
-  else if (answer.act === 'writeSeasonWithSuffix') send(writeSeasonWithSuffix);
-  else if (answer.act === 'writeDoseWithSuffix') send(writeDoseWithSuffix);
-  else if (answer.act === 'writeSummaryWithSuffix') send(writeSummaryWithSuffix);
-  else if (answer.act === 'writeCheckWithSuffix') send(writeCheckWithSuffix);
-  else send(dismiss);
+const menuView = (scene: Scene): VNode => {
+  const { state, send } = scene;
+  const { places } = wordsFor(state);
+  return h(
+    'li',
+    { key: 'menu', class: 'menu' },
+    h(
+      'button',
+      {
+        type: 'button',
+        id: 'menu-button',
+        class: 'place',
+        'aria-expanded': state.isMenuOpen ? 'true' : 'false',
+        'aria-controls': state.isMenuOpen ? 'menu' : undefined,
+        'aria-label': places.menu,
+        'aria-current': (MENU as readonly string[]).includes(state.screen) ? 'page' : undefined,
+        on: {
+          click: () => {
+            send(toggleMenu);
+          },
+        },
+      },
+      '⋯',
+    ),
+    state.isMenuOpen &&
+      h(
+        'ul',
+        {
+          id: 'menu',
+          class: 'menu-list',
+          on: {
+            keydown: (event) => {
+              if (!(event instanceof KeyboardEvent) || event.key !== 'Escape') return;
+              send(toggleMenu);
+              document.getElementById('menu-button')?.focus();
+            },
+          },
+        },
+        MENU.map((id) => placeButton(id, scene)),
+      ),
+  );
+};
+
+const answerTo = (answer: Answer, { state, send }: Scene): void => {
+  const command = placeOf(state.screen)?.answers?.[answer.act];
+  send(command ?? dismiss);
 };
 
 const wordField = (word: NonNullable<Question['word']>, { send }: Scene): VNode =>
@@ -156,22 +148,26 @@ const noticeView = (scene: Scene): Child => {
         () => {
           scene.send(dismiss);
         },
-        { tone: 'quiet', says: 'Close this message' },
+        { tone: 'quiet', says: wordsFor(scene.state).shell.closeMessage },
       ),
     )
   );
 };
 
-const ABSENT =
-  'No workbook here. You can read, try and save a plan as a file, but not insert ' +
-  'formulas. In Excel: Home › Add-ins › Spawnbook; if this pane is already inside ' +
-  'Excel, close it and open it again.';
-const OLD =
-  'This Excel is older than Spawnbook needs (Excel 2021 or Microsoft 365). You can ' +
-  'read, try, and save a plan as a file.';
 const hostView = ({ state }: Scene): Child => {
-  if (state.host === 'absent') return banner('warning', h('p', {}, ABSENT));
-  return state.host === 'old' && banner('warning', h('p', {}, OLD));
+  const { shell } = wordsFor(state);
+  // Said once, at home; elsewhere the actions that need a workbook are simply not there.
+  if (state.screen !== 'today') return undefined;
+  if (state.host === 'absent') return h('p', { class: 'hint' }, shell.absent);
+  return state.host === 'old' && banner('warning', h('p', {}, shell.old));
+};
+
+const placeView = (scene: Scene): readonly Child[] => {
+  const { screen, ready } = scene.state;
+  const place = placeOf(screen);
+  return place && ready.includes(screen)
+    ? place.view(scene)
+    : [h('p', { class: 'wait' }, wordsFor(scene.state).shell.opening)];
 };
 
 /** The whole pane. Top right stays free: Excel puts its own button there. */
@@ -188,30 +184,34 @@ export const appView = (scene: Scene): readonly VNode[] => [
         },
       },
     },
-    'Skip to content',
+    wordsFor(scene.state).shell.skip,
   ),
   h('header', { class: 'top' }, h('h1', {}, 'Spawnbook')),
   h(
-    'div',
-    { class: 'tabs', role: 'tablist', 'aria-label': 'Screens' },
-    SCREENS.map((id) => tab(id, scene)),
+    'nav',
+    { class: 'places', 'aria-label': wordsFor(scene.state).places.all },
+    h(
+      'ul',
+      {},
+      PLACES.map((id) => placeButton(id, scene)),
+      menuView(scene),
+    ),
   ),
   h(
     'main',
     {
       id: 'screen',
-      class: 'screen',
-      role: 'tabpanel',
+      class: `screen at-${scene.state.screen}`,
       tabindex: '-1',
-      'aria-labelledby': `tab-${scene.state.screen}`,
       'aria-busy': scene.state.task ? 'true' : undefined,
     },
     h('div', { class: 'host' }, hostView(scene)),
-    h('div', { key: scene.state.screen, class: 'page' }, VIEWS[scene.state.screen](scene)),
+    h('div', { key: scene.state.screen, class: 'page' }, placeView(scene)),
   ),
   h(
     'footer',
     { class: 'foot' },
+    scene.state.ready.includes(scene.state.screen) && placeOf(scene.state.screen)?.foot?.(scene),
     h('div', { role: 'status', 'aria-live': 'polite' }, progress(scene), noticeView(scene)),
     h('div', { role: 'alert' }, questionView(scene)),
   ),

@@ -8,6 +8,12 @@ export interface Doors {
   readonly errors: ErrorMemory;
   /** Today as a serial. */
   readonly today: () => number;
+  /** This moment as a serial with its hour, as the clock on the wall shows it. */
+  readonly now: () => number;
+  /** A sound, where there is one. */
+  readonly ring?: () => void;
+  /** What was typed in this pane, beyond the workbook: gone for good. */
+  readonly forget?: () => Promise<void>;
 }
 
 export type Change = (state: State) => State;

@@ -1,8 +1,18 @@
-import type { Command } from './command';
-import type { HostState } from './state';
+import type { Command, Working } from './command';
+import { working } from './command';
+import { opened } from './navigate';
+import { placeOf } from './places';
+import type { HostState, State } from './state';
 
+/** The workbook is there, or is known not to be: the place on show looks at it. */
 export const hostArrived: Command<HostState> = {
   name: 'hostArrived',
   label: 'The host answered',
-  perform: (state, host) => ({ ...state, host }),
+  perform: (state, host): State | Working => {
+    const next: State = { ...state, host };
+    const place = placeOf(state.screen);
+    if (!place || !state.ready.includes(state.screen)) return next;
+    const done = opened(next, place);
+    return 'work' in done ? working(done.next, done.work) : done;
+  },
 };

@@ -1,27 +1,62 @@
-import type { Command } from './command';
-import type { ScreenId, State } from './state';
+import type { Command, Working } from './command';
+import { working } from './command';
+import { withKept } from './kept';
+import type { Place, PlaceId } from './places';
+import { loadPlace, placeOf } from './places';
+import type { State } from './state';
 
-/** Turning to a screen; what was said about the last one goes away, what was typed there stays. */
-export const showScreen: Command<ScreenId> = {
-  name: 'showScreen',
+/** The place with its slices in the state, as kept or as at first; a slice two places share comes once. */
+export function enter(state: State, id: PlaceId, place: Place): State {
+  if (state.ready.includes(id)) return state;
+  const slices = Object.entries(withKept(place, state.openedOn, state.kept)).filter(
+    ([name]) => (state as unknown as Record<string, unknown>)[name] === undefined,
+  );
+  return { ...state, ...(Object.fromEntries(slices) as Partial<State>), ready: [...state.ready, id] };
+}
+
+/** What a place does when somebody turns to it: reading the workbook, say. */
+export function opened(state: State, place: Place): State | Working {
+  return place.onOpen ? place.onOpen.perform(state, undefined) : state;
+}
+
+/** Turning to a place; what was said about the last one goes away, what was typed there stays. */
+export const showPlace: Command<PlaceId> = {
+  name: 'showPlace',
   label: 'Show',
-  perform: (state, screen) => ({
-    ...state,
-    screen,
-    notice: undefined,
-    question: undefined,
-    focus: undefined,
-  }),
+  perform: (state, screen) => {
+    const next: State = {
+      ...state,
+      screen,
+      isMenuOpen: false,
+      notice: undefined,
+      question: undefined,
+      focus: undefined,
+    };
+    const place = placeOf(screen);
+    if (place) return opened(enter(next, screen, place), place);
+    return working(next, async (doors, tell, isStopped) => {
+      const loaded = await loadPlace(screen);
+      const begun = opened(enter(next, screen, loaded), loaded);
+      if (!('work' in begun)) return (now) => opened(enter(now, screen, loaded), loaded) as State;
+      const change = await begun.work(doors, tell, isStopped);
+      return (now) => change(enter(now, screen, loaded));
+    });
+  },
+};
+
+export const toggleMenu: Command = {
+  name: 'toggleMenu',
+  label: 'Menu',
+  perform: (state) => ({ ...state, isMenuOpen: !state.isMenuOpen }),
 };
 
 /** The button a question came from gets the keyboard back; a closed message leaves it on the screen. */
 const backTo = (state: State): string => {
   if (!state.question) return 'screen';
-  if (state.screen === 'dose') return 'dose-write';
-  if (state.screen === 'check') return 'check-write';
+  if (state.screen === 'vat') return 'dose-write';
   if (state.screen === 'share') return 'share-summary';
   if (state.screen === 'plan') return state.season.mode === 'season' ? 'season-write' : 'plan-write';
-  return 'function-insert';
+  return state.screen === 'why' && state.why.part === 'check' ? 'check-write' : 'function-insert';
 };
 
 export const dismiss: Command = {

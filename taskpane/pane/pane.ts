@@ -1,10 +1,12 @@
 import type { Doors } from './command';
 import { patch } from './draw';
+import { appView } from './app';
+import type { PlaceId } from './places';
 import type { State } from './state';
 import { initialState } from './state';
 import type { Store } from './store';
 import { createStore } from './store';
-import { appView } from './app';
+import { languageOf } from '../words/words';
 
 /** Moves the keyboard where a command asked for, once. */
 function placeFocus(state: State, store: Store): void {
@@ -13,10 +15,16 @@ function placeFocus(state: State, store: Store): void {
   store.change((now) => ({ ...now, focus: undefined }));
 }
 
-export function start(root: Element, doors: Doors, at: number): Store {
+export interface Started extends Store {
+  /** Called after every change, once it is drawn. */
+  readonly onChange: (listen: (state: State) => void) => void;
+}
+
+export function start(root: Element, doors: Doors, at: number, first: PlaceId = 'today'): Started {
   let isDrawing = false;
-  let { screen } = initialState(at);
-  const store: Store = createStore(initialState(at), doors, (state) => {
+  let screen = first;
+  const listeners: ((state: State) => void)[] = [];
+  const store: Store = createStore({ ...initialState(at, first), now: doors.now() }, doors, (state) => {
     // A field that loses the keyboard while it is redrawn reports that at once: draw again, not inside.
     if (isDrawing) return;
     isDrawing = true;
@@ -26,11 +34,19 @@ export function start(root: Element, doors: Doors, at: number): Store {
       patch(root, appView({ state: drawn, send: store.send }));
     } while (drawn !== store.state());
     isDrawing = false;
+    document.documentElement.lang = languageOf(drawn);
     // A screen begins at its top, however far down the last one was read.
     if (drawn.screen !== screen) document.documentElement.scrollTop = 0;
     ({ screen } = drawn);
     placeFocus(state, store);
+    for (const listen of listeners) listen(drawn);
   });
+  root.replaceChildren();
   patch(root, appView({ state: store.state(), send: store.send }));
-  return store;
+  return {
+    ...store,
+    onChange: (listen) => {
+      listeners.push(listen);
+    },
+  };
 }

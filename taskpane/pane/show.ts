@@ -20,10 +20,17 @@ const decimalsFor = (value: number, format: string): number => {
 /** A narrow space that does not break: digits of one number stay on one line. */
 const NARROW = '\u202f';
 
+/** The point or the comma before decimals, as the reader writes it. */
+export type NumberStyle = 'point' | 'comma';
+let decimalMark = '.';
+export const setNumberStyle = (style: NumberStyle): void => {
+  decimalMark = style === 'comma' ? ',' : '.';
+};
+
 export const grouped = (value: number, decimals = 0): string => {
   const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
   const sign = value < 0 && Number(Math.abs(value).toFixed(decimals)) !== 0 ? '−' : '';
-  return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, NARROW)}${part ? `.${part}` : ''}`;
+  return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, NARROW)}${part ? `${decimalMark}${part}` : ''}`;
 };
 
 const isWholeNumber = (value: number, format: string): boolean =>

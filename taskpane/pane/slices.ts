@@ -1,4 +1,4 @@
-import type { Progress } from '../../shared/files/share';
+import type { Progress } from '../../shared/catalogue/sharing';
 import type { Tell } from '../host/port';
 
 /** Long work on a file in slices: the pane stays awake, shows how far it is, and can be told to stop. */
@@ -12,6 +12,7 @@ const LABELS: Readonly<Record<Progress['step'], string>> = {
   write: 'Putting values in place',
   page: 'Writing the page',
   pack: 'Packing the copy',
+  prove: 'Searching the copy for what was left out',
 };
 /** Where each step begins and ends, of a hundred. */
 type Spans = Readonly<Record<Progress['step'], readonly [number, number]>>;
@@ -21,13 +22,15 @@ export const LOOKING: Spans = {
   write: [100, 100],
   page: [100, 100],
   pack: [100, 100],
+  prove: [100, 100],
 };
 export const MAKING: Spans = {
   unpack: [0, 10],
   read: [10, 50],
   write: [50, 55],
   page: [55, 75],
-  pack: [75, 100],
+  pack: [75, 90],
+  prove: [90, 100],
 };
 
 const pause = (): Promise<void> =>

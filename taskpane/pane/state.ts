@@ -1,26 +1,42 @@
 import type { CheckRecordsState } from '../screens/check/state/check';
-import { initialCheck } from '../screens/check/state/check';
 import type { DoseState } from '../screens/dose/state/dose';
-import { initialDose } from '../screens/dose/state/dose';
 import type { FunctionsState } from '../screens/functions/state/functions';
-import { initialFunctions } from '../screens/functions/state/functions';
-import type { Progress } from '../host/port';
 import type { MessagesState } from '../screens/messages/state/messages';
-import { initialMessages } from '../screens/messages/state/messages';
 import type { PlanState } from '../screens/plan/state/plan';
-import { initialPlan } from '../screens/plan/state/plan';
 import type { SeasonState } from '../screens/season/state/season';
-import { initialSeason } from '../screens/season/state/season';
 import type { ShareState } from '../screens/share/state/share';
-import { initialShare } from '../screens/share/state/share';
+import type { TodayState } from '../screens/today/state/today';
+import type { VatState } from '../screens/vat/state/notebook';
+import type { WhyState } from '../screens/why/state/why';
+import type { Progress } from '../host/port';
+import type { Kept } from './kept';
+import type { PlaceId } from './places';
+import type { Settings } from './settings';
+import { usualSettings } from './settings';
 
-/** Everything the pane knows. Commands return the next one, views draw it; nothing is kept anywhere else. */
+/**
+ * Everything the pane knows. Commands return the next one, views draw it; nothing is kept anywhere else. The
+ * slices of a place are there once the place was opened, and only its own commands and views read them.
+ */
 export interface State {
-  readonly screen: ScreenId;
+  readonly screen: PlaceId;
+  readonly isMenuOpen: boolean;
   readonly host: HostState;
+  readonly settings: Settings;
+  /** What the places not opened yet had kept. */
+  readonly kept: Kept;
+  /** The day the pane was opened, as a serial. */
+  readonly openedOn: number;
+  /** This moment, as a serial with its hour: moved on by the clock. */
+  readonly now: number;
+  /** Places whose slices are here. */
+  readonly ready: readonly PlaceId[];
+  readonly today: TodayState;
   readonly plan: PlanState;
   readonly season: SeasonState;
   readonly dose: DoseState;
+  readonly vat: VatState;
+  readonly why: WhyState;
   readonly functions: FunctionsState;
   readonly messages: MessagesState;
   readonly check: CheckRecordsState;
@@ -32,9 +48,6 @@ export interface State {
   /** The element that gets the keyboard after the next drawing. */
   readonly focus: string | undefined;
 }
-
-export const SCREENS = ['plan', 'dose', 'functions', 'messages', 'check', 'share', 'about'] as const;
-export type ScreenId = (typeof SCREENS)[number];
 
 /**
  * starting: waiting for the host; ready: a workbook is there; old: it lacks what the pane needs; absent: the
@@ -67,21 +80,22 @@ export interface Answer {
     | 'dismiss';
 }
 
-export const initialState = (today: number): State => ({
-  screen: 'plan',
-  host: 'starting',
-  plan: initialPlan(today),
-  season: initialSeason(today),
-  dose: initialDose,
-  functions: initialFunctions,
-  messages: initialMessages,
-  check: initialCheck,
-  share: initialShare,
-  task: undefined,
-  notice: undefined,
-  question: undefined,
-  focus: undefined,
-});
+export const initialState = (today: number, screen: PlaceId): State =>
+  ({
+    screen,
+    isMenuOpen: false,
+    host: 'starting',
+    settings: usualSettings,
+    kept: {},
+    openedOn: today,
+    now: today,
+    ready: [],
+    task: undefined,
+    notice: undefined,
+    question: undefined,
+    focus: undefined,
+    // The slices come with their places.
+  }) as unknown as State;
 
 export const hasWorkbook = (state: State): boolean => state.host === 'ready';
 /** Work that changes or reads the workbook can start. */

@@ -1,4 +1,6 @@
 import { dateOf, isoMomentText, serialOfCalendarDay } from '../../shared/units/dates';
+import type { NumberField } from '../../shared/units/typedNumber';
+import { readTypedNumber } from '../../shared/units/typedNumber';
 import type { NamedParam } from '../../shared/functions/define';
 import { parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Cell, Grid } from '../../shared/base/values';
@@ -10,14 +12,10 @@ export type Typed =
   | { readonly kind: 'value'; readonly value: Cell | Grid; readonly formula: string }
   | { readonly kind: 'reference'; readonly reference: string };
 
-/** A plain number, with a decimal point or a decimal comma; 80% is 0.8. */
-export function readNumber(text: string): number | undefined {
-  const match = /^([+\-−]?)(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d+)?\s*(%?)$/i.exec(text.trim());
-  if (!match) return undefined;
-  const [, sign, digits = '', power = '', percent] = match;
-  const size = Number(`${digits.replace(',', '.')}${power}`);
-  // Number('80')/100 keeps 0.8 exact where a multiplication by 0.01 would not.
-  return (sign === '-' || sign === '−' ? -size : size) / (percent ? 100 : 1);
+/** A number as people type it: 10,000, 3 000, 1.25, 1,25; 80% is 0.8. Undefined where it could be two numbers. */
+export function readNumber(text: string, field: NumberField = {}): number | undefined {
+  const read = readTypedNumber(text.replace('−', '-'), field);
+  return read.kind === 'number' ? read.value : undefined;
 }
 
 /**
@@ -59,6 +57,15 @@ const wantsMoment = (param: NamedParam): boolean =>
   (param.kind === 'number' || param.kind === 'series') &&
   (param.quantity.unit === 'date' || param.quantity.unit === 'date and time');
 
+const limitsOf = (param: NamedParam): NumberField =>
+  param.kind === 'number' || param.kind === 'series'
+    ? {
+        unit: param.quantity.unit,
+        min: param.min,
+        max: param.max,
+        whole: param.kind === 'number' && param.whole === true,
+      }
+    : {};
 const isReference = (text: string): boolean => {
   const { sheet, area } = splitReference(text);
   return (sheet !== undefined || /[\d:]/.test(area)) && parseArea(area) !== undefined && !/^\d/.test(text);
@@ -86,7 +93,7 @@ const readList = (text: string, param: NamedParam): Typed => {
   const grid: Grid = itemsOf(text).map((item) => [
     param.kind === 'texts'
       ? item
-      : ((wantsMoment(param) ? readMoment(item) : undefined) ?? readNumber(item) ?? item),
+      : ((wantsMoment(param) ? readMoment(item) : undefined) ?? readNumber(item, limitsOf(param)) ?? item),
   ]);
   const [first] = grid;
   if (grid.length === 1 && first?.[0] !== undefined)
@@ -107,7 +114,7 @@ export function readTyped(text: string, param: NamedParam): Typed {
     const value = trimmed.toLowerCase() === 'true';
     return { kind: 'value', value, formula: literal(value) };
   }
-  const number = param.kind === 'choice' ? undefined : readNumber(trimmed);
+  const number = param.kind === 'choice' ? undefined : readNumber(trimmed, limitsOf(param));
   return number === undefined
     ? { kind: 'value', value: trimmed, formula: quoted(trimmed) }
     : { kind: 'value', value: number, formula: literal(number) };

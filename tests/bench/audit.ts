@@ -110,7 +110,7 @@ export function auditTimings(): Timing[] {
   const run = (what: string): string =>
     execFileSync(
       process.execPath,
-      ['src/build/run.mjs', 'tests/records/speed.ts', what, join(folder, 'book.xlsx')],
+      ['src/build/run.mjs', 'tests/bench/auditOnce.ts', what, join(folder, 'book.xlsx')],
       { encoding: 'utf8' },
     );
   run('make');
@@ -119,7 +119,7 @@ export function auditTimings(): Timing[] {
   return [
     {
       name: 'records check of 50,000 rows × 20 columns, from file',
-      value: timing.milliseconds,
+      value: timing.processorMilliseconds,
       unit: 'ms',
       limit: 2000,
     },

@@ -159,7 +159,7 @@ export function openTimings(): Timing[] {
   const run = (what: string): string =>
     execFileSync(
       process.execPath,
-      ['--expose-gc', 'src/build/run.mjs', 'tests/records/openSpeed.ts', what, join(folder, 'rows.json')],
+      ['--expose-gc', 'src/build/run.mjs', 'tests/bench/auditOpenOnce.ts', what, join(folder, 'rows.json')],
       { encoding: 'utf8' },
     );
   run('make');
@@ -168,7 +168,7 @@ export function openTimings(): Timing[] {
   return [
     {
       name: 'records check of 50,000 rows × 20 columns, open workbook',
-      value: timing.milliseconds,
+      value: timing.processorMilliseconds,
       unit: 'ms',
       limit: 3000,
     },

@@ -6,7 +6,9 @@ import type { Timing } from './catalogue';
 import { catalogueTimings } from './catalogue';
 import { engineTimings } from './engine';
 import { freezeTimings } from './freeze';
+import { learnTimings } from './learn';
 import { localSheetTimings } from './localSheet';
+import { rowTimings } from './rows';
 import { seasonTimings } from './season';
 
 /**
@@ -16,12 +18,14 @@ import { seasonTimings } from './season';
  */
 const timings: Timing[] = [
   ...catalogueTimings(),
+  ...rowTimings(),
   ...engineTimings(),
   ...bundleSizes(),
   ...(await freezeTimings()),
   ...(await localSheetTimings()),
   ...auditTimings(),
   ...openTimings(),
+  ...learnTimings(),
   ...seasonTimings(),
 ];
 const shown = ({ value, unit }: Pick<Timing, 'value' | 'unit'>): string =>

@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { freeze, verify } from '../../shared/files/share';
+import { freeze, verify } from '../../shared/catalogue/sharing';
 
 /** One freeze in a process of its own, so that its peak memory is its own: freezeOnce.ts in.xlsx out.xlsx */
 const [, , from = '', to = ''] = process.argv;

@@ -1,4 +1,4 @@
-import { freezeSteps, runInSlices } from '../../shared/files/share';
+import { freezeSteps, runInSlices } from '../../shared/catalogue/sharing';
 
 /** The same work in a web worker: the page sends a file, hears of progress, and may say stop. */
 const port = globalThis as unknown as {

@@ -12,9 +12,9 @@ const LIMITS: Readonly<Record<string, readonly [name: string, limit: number]>> =
   '1,000 orders': ['order book of 1,000 orders, with odds', 5000],
 };
 
-/** Planning of seasons, in a process of its own as the test of its speed runs it. */
+/** Planning of seasons, in a process of its own as the shipped bundle runs. */
 export const seasonTimings = (): Timing[] =>
-  execFileSync(process.execPath, ['src/build/run.mjs', 'tests/season/seasonSpeed.ts'], { encoding: 'utf8' })
+  execFileSync(process.execPath, ['src/build/run.mjs', 'tests/bench/seasonOnce.ts'], { encoding: 'utf8' })
     .trim()
     .split('\n')
     .map((line): Timing => {

@@ -5,7 +5,7 @@ import { addressOf } from '../../shared/sheet/formula/address';
 import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { writeXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture } from './support/localSheet';
+import { ask, openLocalSheet, OUT, picture, turnTo } from './support/localSheet';
 
 /**
  * Records with faults checked beside the sheet, as a person would do it: found, gone to, marked, set right,
@@ -142,7 +142,7 @@ const checkThis = async (): Promise<void> => {
 test('this sheet is read, what is wrong is said, and nothing is changed', async () => {
   const { pane } = session;
   const before = await values('Runs');
-  await pane.click('#tab-check');
+  await turnTo(pane, 'check');
   await picture(session.page, 'check-start');
   await checkThis();
   expect(await pane.textContent('#check-found')).toMatch(/findings? in 24 records of 1 table/);
@@ -248,9 +248,9 @@ test('after the pane is opened anew the column is known, and strip times follow 
   await pane.evaluate(() => {
     location.reload();
   });
-  await pane.waitForSelector('#tab-check');
+  await pane.waitForSelector('#place-plan');
   await page.waitForTimeout(500);
-  await pane.click('#tab-check');
+  await turnTo(pane, 'check');
   await pane.waitForSelector('#check-sheet');
   await checkThis();
   expect(await pane.textContent('#check-said')).toContain('remembered with this workbook and used');
@@ -301,7 +301,7 @@ async function tabTo(id: string): Promise<void> {
 test('by keyboard alone: check, learn, step through the picture, write', async () => {
   const { page, pane } = session;
   await ask(page, 'activate', 'Runs');
-  await pane.focus('#tab-check');
+  await pane.focus('#part-check');
   await tabTo('check-sheet');
   await page.keyboard.press('Enter');
   await pane.waitForFunction(() => document.activeElement?.id === 'check-found');
@@ -337,7 +337,7 @@ test.each([
   await narrow.emulateMedia({ colorScheme: scheme });
   await narrow.setViewportSize({ width, height: 760 });
   await narrow.goto(session.pane.url().replace(/\?.*$/, ''));
-  await narrow.click('#tab-check');
+  await turnTo(narrow, 'check');
   await narrow.setInputFiles('#check-file-field', FILE);
   await narrow.waitForSelector('#check-found');
   for (const summary of await narrow.locator('details summary').all()) await summary.click();

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { isError } from '../../shared/base/values';
 import { readXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, typeInto } from './support/localSheet';
+import { ask, openLocalSheet, OUT, picture, typeInto, turnTo } from './support/localSheet';
 
 /** The production pane beside the local sheet, used as a person would. */
 
@@ -36,7 +36,7 @@ const writePlan = async (): Promise<void> => {
 test('a season plan is asked for, previewed and written', async () => {
   const { page, pane } = session;
   await typeInto(page, 'B2', 'mine, keep');
-  await pane.click('#tab-plan');
+  await turnTo(pane, 'plan');
   await pane.getByRole('button', { name: 'Fill in an example' }).click();
   await pane.waitForSelector('text=What it comes to');
   await picture(page, 'plan-preview');
@@ -92,7 +92,7 @@ test('a function is found, tried and inserted; a cell in use is asked about', as
   await ask(page, 'newBook');
   await typeInto(page, 'A1', '7.8');
   await ask(page, 'select', 'C3');
-  await pane.click('#tab-functions');
+  await turnTo(pane, 'find');
   await pane.fill('input[type=search]', 'ammonia share');
   await picture(page, 'functions-found');
   await pane
@@ -168,18 +168,16 @@ test('narrow panes do not scroll sideways', async () => {
   for (const width of [320, 280]) {
     await narrow.setViewportSize({ width, height: 700 });
     await narrow.goto(session.pane.url());
-    await narrow.waitForSelector('#tab-plan');
-    const tabs = await narrow.locator('[role=tab]').all();
-    for (const tab of tabs) {
-      await tab.click();
+    await narrow.waitForSelector('#place-plan');
+    for (const id of ['today', 'plan', 'vat', 'why']) {
+      await narrow.click(`#place-${id}`);
+      await narrow.waitForSelector('.page > :not(.wait)');
       expect(
         await narrow.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         ),
       ).toBe(0);
-      await narrow.screenshot({
-        path: join(OUT, `pane-${width}-${((await tab.textContent()) ?? '').toLowerCase()}.png`),
-      });
+      await narrow.screenshot({ path: join(OUT, `pane-${width}-${id}.png`) });
     }
   }
   await narrow.close();

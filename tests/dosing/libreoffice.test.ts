@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { freeze, verify } from '../../shared/files/share';
+import { freeze, verify } from '../../shared/catalogue/sharing';
 import { OPTIONS } from '../files/share/parts';
 import { differences, valuesOf } from '../files/share/read';
 import { hasSoffice, startJudge } from '../files/share/soffice';

@@ -1,7 +1,10 @@
 import { JSDOM } from 'jsdom';
 import type { Area } from '../../shared/sheet/formula/address';
 import { parseArea } from '../../shared/sheet/formula/address';
-import { resolvePath } from '../../shared/files/read/container';
+
+/** Rejoins 'xl/worksheets' and '../tables/table1.xml'. */
+const joinedPath = (from: string, target: string): string =>
+  target.startsWith('/') ? target.slice(1) : new URL(target, `file:///${from}`).pathname.slice(1);
 
 /**
  * Rules of ISO/IEC 29500-1 (SpreadsheetML, DrawingML charts) and 29500-2 (packages) that can be applied
@@ -149,7 +152,7 @@ const relationFaults = (path: string, document: Document, parts: Parts): string[
 
 const targetsOf = (path: string, document: Document): string[] =>
   [...document.querySelectorAll('Relationship')].map((r) =>
-    resolvePath(path.replace('_rels/', '').replace(/\.rels$/, ''), r.getAttribute('Target') ?? ''),
+    joinedPath(path.replace('_rels/', '').replace(/\.rels$/, ''), r.getAttribute('Target') ?? ''),
   );
 
 const packageFaults = (parts: Parts, documents: Documents): string[] => {

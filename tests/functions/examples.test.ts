@@ -1,4 +1,5 @@
 import { CATALOGUE } from '../../shared/catalogue';
+import { SOURCES } from '../../shared/families/sources';
 import { checkCatalogue } from '../../shared/functions/check';
 import { HEADINGS } from '../../shared/functions/define';
 import { invoke } from '../../shared/functions/invoke';
@@ -6,7 +7,7 @@ import { isError, isGrid } from '../../shared/base/values';
 import { agreesWithPrinted } from '../support/printed';
 
 test('every record is complete and no two clash', () => {
-  expect(checkCatalogue(CATALOGUE)).toEqual([]);
+  expect(checkCatalogue(CATALOGUE, SOURCES)).toEqual([]);
 });
 
 const show = (args: unknown): string => JSON.stringify(args).slice(1, -1).slice(0, 80);

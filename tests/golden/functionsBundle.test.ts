@@ -13,11 +13,23 @@ import { FakeError, fakeHost } from '../support/customFunctions';
  */
 async function bundled() {
   const { outputFiles } = await build({
-    entryPoints: ['src/shell/functions.ts'], bundle: true, minify: true, format: 'iife', target: 'es2020', write: false,
-    plugins: [{
-      name: 'slim',
-      setup: ({ onLoad }) => { onLoad({ filter: RECORD_FILES }, ({ path }) => ({ contents: slimRecords(readFileSync(path, 'utf8'), path), loader: 'ts' })); },
-    }],
+    entryPoints: ['src/shell/functions.ts'],
+    bundle: true,
+    minify: true,
+    format: 'iife',
+    target: 'es2020',
+    write: false,
+    plugins: [
+      {
+        name: 'slim',
+        setup: ({ onLoad }) => {
+          onLoad({ filter: RECORD_FILES }, ({ path }) => ({
+            contents: slimRecords(readFileSync(path, 'utf8'), path),
+            loader: 'ts',
+          }));
+        },
+      },
+    ],
   });
   const host = fakeHost();
   runInContext(outputFiles[0]?.text ?? '', createContext({ CustomFunctions: host }));
@@ -40,7 +52,10 @@ test('the slimmed bundle answers every example as the catalogue does', async () 
     const direct = hostBody(fn, FakeError, createLastErrors());
     for (const { args } of fn.examples) {
       const given = [...fn.params.map((_, i) => args[i] ?? null), { address: 'S!A1' }];
-      expect([fn.id, plain(outcome(host.bodies.get(fn.id), given))]).toEqual([fn.id, plain(outcome(direct, given))]);
+      expect([fn.id, plain(outcome(host.bodies.get(fn.id), given))]).toEqual([
+        fn.id,
+        plain(outcome(direct, given)),
+      ]);
     }
   }
 });

@@ -12,7 +12,7 @@ test('functions.json is the one kept in the repository (npm run gen refreshes it
   expect(functionsJsonText(CATALOGUE)).toBe(readFileSync('tests/golden/functions.json', 'utf8'));
 });
 
-test('keeps to Excel\'s limits', () => {
+test("keeps to Excel's limits", () => {
   expect(functionsJsonFaults(json)).toEqual([]);
 });
 
@@ -21,13 +21,21 @@ test('says so when a limit is broken', () => {
   if (!first) throw new Error('no functions');
   const [parameter] = first.parameters;
   if (!parameter) throw new Error('no parameters');
-  const broken = { ...first, id: 'a_b', description: 'x'.repeat(256), parameters: [{ ...parameter, description: 'y'.repeat(300) }] };
+  const broken = {
+    ...first,
+    id: 'a_b',
+    description: 'x'.repeat(256),
+    parameters: [{ ...parameter, description: 'y'.repeat(300) }],
+  };
   expect(functionsJsonFaults({ ...json, functions: [broken] })).toHaveLength(3);
-  expect(functionsJsonFaults({ ...json, functions: Array.from({ length: 4000 }, () => first) })).toContain('functions.json is larger than Excel accepts (1 MB)');
+  expect(functionsJsonFaults({ ...json, functions: Array.from({ length: 4000 }, () => first) })).toContain(
+    'functions.json is larger than Excel accepts (1 MB)',
+  );
 });
 
 /** The same declarations as a source file that the official generator reads. */
-const typeOf = (dimensionality: 'matrix' | undefined): string => (dimensionality === 'matrix' ? 'any[][]' : 'any');
+const typeOf = (dimensionality: 'matrix' | undefined): string =>
+  dimensionality === 'matrix' ? 'any[][]' : 'any';
 const asSource = (fn: JsonFunction, i: number): string => `
 /**
  * ${fn.description}
@@ -38,7 +46,8 @@ ${fn.parameters.map((p) => ` * @param ${p.name} ${p.description}`).join('\n')}
  * @requiresAddress
  */
 export function f${i}(${fn.parameters.map((p) => `${p.name}${p.optional ? '?' : ''}: ${typeOf(p.dimensionality)}, `).join('')}${
-  fn.parameters.some((p) => p.optional) ? 'invocation?' : 'invocation'}: CustomFunctions.Invocation): any[][] { return []; }
+  fn.parameters.some((p) => p.optional) ? 'invocation?' : 'invocation'
+}: CustomFunctions.Invocation): any[][] { return []; }
 `;
 
 test('the official metadata tool writes the same functions from the same declarations', async () => {
@@ -50,7 +59,7 @@ test('the official metadata tool writes the same functions from the same declara
   expect(official.functions).toEqual(json.functions);
 });
 
-test('the official tool\'s own rules still bite: a duplicate and a bad id are refused', async () => {
+test("the official tool's own rules still bite: a duplicate and a bad id are refused", async () => {
   const [first] = json.functions;
   if (!first) throw new Error('no functions');
   const file = join(mkdtempSync(join(tmpdir(), 'spawnbook-')), 'functions.ts');

@@ -25,16 +25,13 @@ export const TRUTH = {
   larvaeToFry: 0.55,
   fryGrowth: 13,
 } as const;
-const HOURS_AT = new Map([
-  [25, 11],
-  [26, 10],
-  [27, 9],
-]);
-const HATCH_AT = new Map([
-  [25, 27],
-  [26, 25],
-  [27, 23],
-]);
+/** Ready-made solution: the middle of 613 min at 26.0 °C and 12 h at 26.5 °C, as warmth over 15.4 °C. */
+const WARMTH = ((613 / 60) * 10.6 + 12 * 11.1) / 2;
+const HOURS_AT = new Map([25, 26, 27].map((water) => [water, WARMTH / (water - 15.4)]));
+/** 30 h at 25 and 24.25 h at 28 °C, the rate in a straight line between. */
+const HATCH_AT = new Map(
+  [25, 26, 27].map((water) => [water, 1 / (1 / 30 + ((1 / 24.25 - 1 / 30) * (water - 25)) / 3)]),
+);
 /** 1 January 2024 as a serial. */
 const FIRST_DAY = 45292;
 

@@ -27,17 +27,23 @@ describe('latency', () => {
   const INJECTED = 46000.875;
   test('hours after the table of the preparation, at the temperature of the run', () => {
     expect(
-      seen({ injected: INJECTED, stripped: INJECTED + 13 / 24, temperature: 25, preparation: 'Pituitary' }),
-    ).toEqual([{ rate: 'latencyOffset', kind: 'pituitary', value: expect.closeTo(2, 9) as number }]);
+      seen({
+        injected: INJECTED,
+        stripped: INJECTED + 13 / 24,
+        temperature: 25,
+        preparation: 'Handbook pituitary',
+      }),
+    ).toEqual([{ rate: 'latencyOffset', kind: 'handbook pituitary', value: expect.closeTo(2, 9) as number }]);
   });
   test('an alias is understood, a written latency counts before the clock times', () => {
-    expect(seen({ latency: 12, temperature: 26, preparation: 'GnRHa' })[0]).toMatchObject({
-      kind: 'ready-made solution',
-      value: expect.closeTo(12 - 613 / 60, 9) as number,
+    expect(seen({ latency: 12, temperature: 26, preparation: 'pituitary extract' })[0]).toMatchObject({
+      kind: 'carp pituitary',
+      // Middle of 13.5 h at 23 °C and 745 min at 26 °C, as warmth over 15.4 °C.
+      value: expect.closeTo(12 - (13.5 * 7.6 + (745 / 60) * 10.6) / 2 / 10.6, 9) as number,
     });
   });
   test('a preparation named once for the farm', () => {
-    expect(seen({ latency: 12, temperature: 25 }, { preparation: 'pituitary' })[0]).toMatchObject({
+    expect(seen({ latency: 12, temperature: 25 }, { preparation: 'handbook pituitary' })[0]).toMatchObject({
       value: 1,
     });
   });
@@ -45,7 +51,7 @@ describe('latency', () => {
     [{ latency: 12, temperature: 25 }, 'the hormone preparation is not in the record'],
     [{ latency: 12, temperature: 25, preparation: 'moon dust' }, 'no table for the preparation "moon dust"'],
     [{ latency: 12, preparation: 'pituitary' }, 'the water temperature is not in the record'],
-    [{ latency: 12, temperature: 31, preparation: 'pituitary' }, '20 to 30 °C'],
+    [{ latency: 12, temperature: 34, preparation: 'pituitary' }, '20 to 33 °C'],
   ] as const)('%j: %s', (plain, because) => {
     expect(reasons(plain)[0]).toContain(because);
   });
@@ -57,7 +63,7 @@ describe('latency', () => {
       temperatures: [27, 27, 24, 24, 24],
     };
     const [one] = seen(
-      { injected: 46000, stripped: 46000.5, temperature: 29, preparation: 'pituitary' },
+      { injected: 46000, stripped: 46000.5, temperature: 29, preparation: 'handbook pituitary' },
       { log },
     );
     expect(one?.value).toBeCloseTo(12 - 10.667, 2);
@@ -65,8 +71,10 @@ describe('latency', () => {
   test('a log of other days is not used', () => {
     const log = { times: [45000, 45001], temperatures: [27, 27] };
     expect(
-      seen({ injected: 46000, stripped: 46000.5, temperature: 25, preparation: 'pituitary' }, { log })[0]
-        ?.value,
+      seen(
+        { injected: 46000, stripped: 46000.5, temperature: 25, preparation: 'handbook pituitary' },
+        { log },
+      )[0]?.value,
     ).toBeCloseTo(1, 9);
   });
 });
@@ -75,13 +83,14 @@ describe('the other rates', () => {
   test.each([
     [
       'incubation ÷ table',
-      { incubationHours: 30, incubationTemperature: 25 },
-      { rate: 'incubationFactor', value: 30 / 27 },
+      { incubationHours: 33, incubationTemperature: 25 },
+      { rate: 'incubationFactor', value: 33 / 30 },
     ],
     [
       'incubation from the strip on',
       { stripped: 46000, hatchedAt: 46001, temperature: 26 },
-      { rate: 'incubationFactor', value: 24 / 25 },
+      // The table at 26 °C: the rate a third of the way from 30 h at 25 to 24.25 h at 28 °C.
+      { rate: 'incubationFactor', value: 24 * (1 / 30 + (1 / 24.25 - 1 / 30) / 3) },
     ],
     [
       'egg weight ÷ body weight, in its month',
@@ -164,12 +173,12 @@ describe('the other rates', () => {
   test.each([
     [{ eggsPerGram: 7.1 }, 'eggsPerGram: 7.1 per g where 669 is usual: it looks like another unit or a slip'],
     [
-      { latency: 40, temperature: 25, preparation: 'pituitary' },
+      { latency: 40, temperature: 25, preparation: 'handbook pituitary' },
       'latencyOffset: 29 h where 0 is usual: it looks like another unit or a slip',
     ],
     [
       { incubationHours: 3, incubationTemperature: 25 },
-      'incubationFactor: 0.111 where 1 is usual: it looks like another unit or a slip',
+      'incubationFactor: 0.1 where 1 is usual: it looks like another unit or a slip',
     ],
   ] as const)('%j is beyond belief', (plain, because) => {
     expect(reasons(plain)).toEqual([because]);

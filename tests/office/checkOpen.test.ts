@@ -118,7 +118,7 @@ describe.each(CLIENTS)('unusual places, $name', (client) => {
         sheet.getRange('XFD1048576').values = [['x']];
       });
       await expect(readCells('sheet', quiet, goOn)).rejects.toThrow(
-        /^The cells in use span 17,179,869,184 places; the check reads up to 4,000,000\. Select only the rows that hold records\.$/,
+        /^The cells in use span 17.179.869.184 places; the check reads up to 4.000.000\. Select only the rows that hold records\.$/,
       );
     },
   );

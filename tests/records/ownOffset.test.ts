@@ -11,7 +11,7 @@ import { auditGrid } from './support/grid';
 const HOURS = [14, 14.5, 13.5, 14, 9];
 const ROWS = [
   ['Run', 'Preparation', 'Water temperature', 'Latency (h)'],
-  ...HOURS.map((hours, i) => [`R${i + 1}`, 'pituitary', 27, hours]),
+  ...HOURS.map((hours, i) => [`R${i + 1}`, 'handbook pituitary', 27, hours]),
 ];
 const found = (latencyOffsets?: LatencyOffsets): string[] =>
   auditGrid(ROWS, latencyOffsets ? { latencyOffsets } : {})
@@ -20,7 +20,12 @@ const found = (latencyOffsets?: LatencyOffsets): string[] =>
     .map(({ place: { cell }, sentence }) => `${cell} ${sentence}`);
 const OWN: LatencyOffsets = {
   whole: 0,
-  by: { pituitary: 5, 'pituitary extract': 5, 'own-species pituitary': 5, 'tilapia pituitary': 5 },
+  by: {
+    'handbook pituitary': 5,
+    'carp pituitary': 5,
+    'own-species pituitary': 5,
+    'tilapia pituitary': 5,
+  },
 };
 
 test('the published windows hold without own rates', () => {

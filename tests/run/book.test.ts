@@ -77,7 +77,7 @@ describe('the workbook is live', () => {
       { ph: 6.4, alkalinity: undefined },
     ],
     [{ material: 'baking soda' }, { material: 'baking soda' }],
-    [{ preparation: 'pituitary extract' }, { preparation: 'pituitary extract' }],
+    [{ preparation: 'carp pituitary' }, { preparation: 'carp pituitary' }],
     [
       { females: 2, femaleWeight: 0.9 },
       { females: 2, femaleWeight: 0.9 },

@@ -49,12 +49,12 @@ test.each([
   [{ wanted: 0 }, 'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got 0.'],
   [{ wanted: 1000.5 }, 'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got 1000.5.'],
   [
-    { wanted: '40.000 fish' },
-    'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got "40.000 fish".',
+    { wanted: '40.000 kg' },
+    'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got "40.000 kg".',
   ],
   [
-    { wantedOn: '24.4.2027' },
-    'wantedOn | Wanted on: expected a date from 2000-01-01 to 2099-12-31, got "24.4.2027".',
+    { wantedOn: '31.31.2027' },
+    'wantedOn | Wanted on: expected a date from 2000-01-01 to 2099-12-31, got "31.31.2027".',
   ],
   [
     { females: '' },

@@ -99,7 +99,7 @@ describe('the clock', () => {
       const { stripAt, injectAt } = planOf({ stripHour }).results;
       expect(((value(stripAt) % 1) * 24 + 24) % 24).toBeCloseTo(stripHour, 6);
       expect(value(stripAt) - value(injectAt)).toBeCloseTo(
-        number('LATENCY.HOURS', 26.5, 'pituitary') * HOUR,
+        number('LATENCY.HOURS', 26.5, 'ready-made solution') * HOUR,
         9,
       );
     }
@@ -107,7 +107,10 @@ describe('the clock', () => {
 
   test('the injection is the one the sheet function gives for that strip, with the own offset too', () => {
     const { stripAt, injectAt, checkAt, lateAt } = planOf({ assumptions: { latencyOffset: 2 } }).results;
-    expect(value(injectAt)).toBeCloseTo(number('INJECTION.TIME', value(stripAt), 26.5, 'pituitary', 2), 9);
+    expect(value(injectAt)).toBeCloseTo(
+      number('INJECTION.TIME', value(stripAt), 26.5, 'ready-made solution', 2),
+      9,
+    );
     expect(value(checkAt)).toBeLessThan(value(stripAt));
     expect(value(lateAt)).toBeGreaterThan(value(stripAt));
   });

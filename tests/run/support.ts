@@ -22,7 +22,7 @@ export const ORDER = {
   phWanted: 7,
   alkalinity: 0.4,
   material: 'soda ash',
-  preparation: 'pituitary',
+  preparation: 'ready-made solution',
   stripHour: '7:00',
 } as const;
 

@@ -240,7 +240,10 @@ describe('the workbook is live', () => {
     const strip = num(model, run('strip'));
     const water = num(colder, run('water'));
     expect(water).toBeLessThan(num(model, run('water')) - 1);
-    expect(num(colder, run('inject'))).toBeCloseTo(number('INJECTION.TIME', strip, water, 'pituitary'), 9);
+    expect(num(colder, run('inject'))).toBeCloseTo(
+      number('INJECTION.TIME', strip, water, 'ready-made solution'),
+      9,
+    );
     expect(num(colder, run('hatch'))).toBeCloseTo(number('HATCH.TIME', strip, water), 9);
     expect(num(colder, run('feed'))).toBeCloseTo(
       number('FEEDING.START', number('HATCH.TIME', strip, water), water),

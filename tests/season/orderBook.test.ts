@@ -38,8 +38,8 @@ test.each([
       '2027-01-10. Mend the date or take the order out.',
   ],
   [
-    { orders: [{ ...order, due: '31.3.2027' }] },
-    'orders.0.due | Due on: expected a date from 2000-01-01 to 2099-12-31, got "31.3.2027".',
+    { orders: [{ ...order, due: '31.31.2027' }] },
+    'orders.0.due | Due on: expected a date from 2000-01-01 to 2099-12-31, got "31.31.2027".',
   ],
   [
     { orders: [{ ...order, number: 0 }] },

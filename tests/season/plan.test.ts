@@ -174,7 +174,7 @@ describe('the plan of two orders', () => {
   test('takes its clock times from the sheet functions', () => {
     for (const run of plan.runs) {
       expect(run.injectAt).toBeCloseTo(
-        number('INJECTION.TIME', run.stripAt, run.temperature, 'pituitary'),
+        number('INJECTION.TIME', run.stripAt, run.temperature, 'ready-made solution'),
         9,
       );
       expect(run.hatchAt).toBeCloseTo(number('HATCH.TIME', run.stripAt, run.temperature), 9);

@@ -50,7 +50,7 @@ async function checked(): Promise<Page> {
   const world = fakeWorld();
   world.records = { sheets: [RUNS], again: { sheet: 'Runs' } };
   const page = openPage('ready', world);
-  await page.press('Check');
+  await page.go('check');
   await page.press('This sheet');
   return page;
 }
@@ -103,7 +103,7 @@ test(
     ]);
     expect(page.text()).toContain('What you said about 2 columns is remembered with this workbook');
     const next = openPage('ready', page.world);
-    await next.press('Check');
+    await next.go('check');
     await next.press('This sheet');
     expect([faceOf(next, 'Hatched'), faceOf(next, 'Female')]).toEqual(['fertilised', 'male']);
     expect(next.text()).toContain('remembered with this workbook and used');
@@ -137,7 +137,7 @@ test('a read-only workbook that remembers is left aside once it was told to forg
   world.kept = rememberedText([{ sheet: 'Runs', header: 'Hatched', field: 'ignore' }]);
   world.isReadOnly = true;
   const page = openPage('ready', world);
-  await page.press('Check');
+  await page.go('check');
   await page.press('This sheet');
   expect(faceOf(page, 'Hatched')).toBe('ignore');
   await page.press('Forget what I said');
@@ -156,7 +156,7 @@ test.each([
   world.records = { sheets: [RUNS], again: { sheet: 'Runs' } };
   world.kept = kept;
   const page = openPage('ready', world);
-  await page.press('Check');
+  await page.go('check');
   await page.press('This sheet');
   expect(page.text()).toContain('4 records');
   expect(page.all('#check-said')).toEqual([]);
@@ -165,7 +165,7 @@ test.each([
 test('what is said about a file is not remembered, and does not spill into the workbook', async () => {
   const page = openPage('ready', fakeWorld());
   page.world.records = { sheets: [RUNS], again: { sheet: 'Runs' } };
-  await page.press('Check');
+  await page.go('check');
   const csv = [
     'Date;Eggs;Hatched',
     '2027-03-01;81230;42310',
@@ -197,7 +197,7 @@ test(
     ];
     world.records = { sheets: [{ name: 'Runs', top: 0, left: 0, values }], again: { sheet: 'Runs' } };
     const page = openPage('ready', world);
-    await page.press('Check');
+    await page.go('check');
     await page.press('This sheet');
     const latency = 'Latency does not fit the temperature';
     world.rates = ratesCells(-4, 0.5);
@@ -244,7 +244,7 @@ test('own rates are written from the records without findings', async () => {
 
 test('a text file is checked without a workbook; a damaged one is refused with a sentence', async () => {
   const page = openPage('absent');
-  await page.press('Check');
+  await page.go('check');
   const csv = [
     'Date;Eggs;Hatched',
     '2027-03-01;81230;42310',
@@ -267,7 +267,7 @@ test('a text file is checked without a workbook; a damaged one is refused with a
 test('nothing that looks like records, and nothing at all, are each a sentence', async () => {
   const world = fakeWorld();
   const page = openPage('ready', world);
-  await page.press('Check');
+  await page.go('check');
   await page.press('Selected cells');
   expect(page.text()).toContain('There is nothing in these cells');
   world.records = {

@@ -36,7 +36,7 @@ async function learned(n: number): Promise<Page> {
     again: { sheet: 'Runs' },
   };
   const page = openPage('ready', world);
-  await page.press('Check');
+  await page.go('check');
   await page.press('This sheet');
   await page.press('Show our rates and trends');
   return page;

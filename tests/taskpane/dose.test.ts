@@ -7,7 +7,7 @@ import { openPage } from './page';
 
 async function atVat(): Promise<Page> {
   const page = openPage();
-  await page.press('Dose');
+  await page.go('dose');
   await page.type('#dose-volume', '1000');
   await page.type('#dose-temperature', '25');
   await page.type('#dose-spoon', '5');
@@ -103,7 +103,7 @@ test('water rich in carbon dioxide: told that its pH climbs later, before and af
 describe('mistakes', () => {
   test('a reading before the vat is filled in leads to the first open question', async () => {
     const page = openPage();
-    await page.press('Dose');
+    await page.go('dose');
     await read(page, '5');
     expect(document.activeElement?.id).toBe('dose-volume');
     expect(page.one('#dose-volume-fault').textContent).toContain('Water in the vat');
@@ -269,7 +269,7 @@ describe('writing it down', () => {
 
   test('an unfinished vat is not written', async () => {
     const page = openPage();
-    await page.press('Dose');
+    await page.go('dose');
     await page.press('Write as a sheet');
     expect(page.world.written).toEqual([]);
     expect(document.activeElement?.id).toBe('dose-volume');
@@ -277,7 +277,7 @@ describe('writing it down', () => {
 
   test('without a workbook a file is made', async () => {
     const page = openPage('absent');
-    await page.press('Dose');
+    await page.go('dose');
     await page.press('Show an example');
     expect(page.all('#dose-write')).toEqual([]);
     await page.press('Save as .xlsx file');
@@ -289,8 +289,8 @@ describe('writing it down', () => {
 test('readings survive a look at another screen', async () => {
   const page = await atVat();
   await read(page, '5');
-  await page.press('About');
-  await page.press('Dose');
+  await page.go('about');
+  await page.go('dose');
   expect(page.all('.reading-row')).toHaveLength(1);
 });
 

@@ -4,6 +4,7 @@ import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Doors } from '../../taskpane/pane/command';
 import type {
   CallCell,
+  CellLook,
   CellMark,
   CellsReading,
   CellsWanted,
@@ -44,6 +45,12 @@ export interface FakeWorld {
   /** What the workbook remembers of columns, and its sheet of own rates. */
   kept: unknown;
   rates: RangeCells | undefined;
+  /** The selected cell, the lines of the log, and what the pane kept. */
+  cell: CellLook;
+  readonly logged: (readonly Cell[])[];
+  pane: string | undefined;
+  /** The clock on the wall. */
+  now: number;
   /** It takes nothing to remember. */
   isReadOnly: boolean;
   /** Said instead of marking. */
@@ -66,6 +73,24 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     if (failure) throw failure;
   };
   const workbook: WorkbookPort = {
+    readCell: async () => {
+      guard();
+      return world.cell;
+    },
+    appendLines: async ({ sheet, rows }) => {
+      guard();
+      world.logged.push(...rows);
+      return { sheet, row: world.logged.length - rows.length + 2 };
+    },
+    removeLine: async (_log, row) => {
+      guard();
+      world.logged.splice(row - 2, 1);
+      return true;
+    },
+    recallPane: async () => world.pane,
+    rememberPane: async (text) => {
+      world.pane = text;
+    },
     readSelection: async () => {
       guard();
       return world.selection;
@@ -149,7 +174,11 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
   };
   const files = { saveWorkbook: save, saveCopy: save };
   const world: FakeWorld = {
-    doors: { workbook, files, errors, today: () => TODAY },
+    doors: { workbook, files, errors, today: () => TODAY, now: () => world.now },
+    cell: { sheet: 'Sheet1', address: 'B2', formula: '', value: 1 },
+    logged: [],
+    pane: undefined,
+    now: TODAY + 18 / 24,
     inserted: [],
     written: [],
     saved: [],

@@ -5,7 +5,7 @@ import type { Page } from './page';
 import { openPage } from './page';
 
 async function openFunction(name: string, page = openPage()): Promise<Page> {
-  await page.press('Functions');
+  await page.go('find');
   const card = page.all('.card').find((element) => element.querySelector('.card-name')?.textContent === name);
   if (!card) throw new Error(`no card ${name}`);
   card.click();
@@ -17,7 +17,7 @@ const answer = (page: Page): string => (page.one('.answer').textContent ?? '').r
 describe('finding', () => {
   test('lists every function; words narrow the list, whatever their order', async () => {
     const page = openPage();
-    await page.press('Functions');
+    await page.go('find');
     expect(page.all('.card')).toHaveLength(CATALOGUE.length);
     await page.type('#function-search', 'time hatch');
     expect(page.one('.card-name').textContent).toBe('SPAWN.HATCH.TIME');
@@ -28,7 +28,7 @@ describe('finding', () => {
 
   test('a subject narrows the list', async () => {
     const page = openPage();
-    await page.press('Functions');
+    await page.go('find');
     await page.type('#function-family', 'Timing');
     expect(page.all('.card')).toHaveLength(CATALOGUE.filter((fn) => fn.family === 'Timing').length);
   });

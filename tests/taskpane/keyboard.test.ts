@@ -2,46 +2,38 @@ import { watchHost } from '../../taskpane/host/ready';
 import type { HostState } from '../../taskpane/pane/state';
 import { openPage } from './page';
 
-const selected = (page: ReturnType<typeof openPage>): (string | undefined)[] =>
-  page
-    .all('[role=tab]')
-    .filter((tab) => tab.getAttribute('aria-selected') === 'true')
-    .map((tab) => tab.id);
+const here = (page: ReturnType<typeof openPage>): string[] =>
+  page.all('[aria-current=page]').map(({ id }) => id);
 
-describe('the tab list', () => {
-  test('arrow keys, Home and End move along it and round its ends', () => {
+describe('the places', () => {
+  test('one is the current one; each is a press of Tab away', async () => {
     const page = openPage();
-    page.one('#tab-plan').focus();
-    const seen = ['ArrowRight', 'ArrowRight', 'End', 'ArrowRight', 'ArrowLeft', 'Home'].map((key) => {
-      page.key(key);
-      return [document.activeElement?.id, ...selected(page)];
-    });
-    expect(seen).toEqual([
-      ['tab-dose', 'tab-dose'],
-      ['tab-functions', 'tab-functions'],
-      ['tab-about', 'tab-about'],
-      ['tab-plan', 'tab-plan'],
-      ['tab-about', 'tab-about'],
-      ['tab-plan', 'tab-plan'],
-    ]);
+    const seen: string[][] = [];
+    for (const id of ['today', 'plan', 'vat', 'why']) {
+      page.one(`#place-${id}`).click();
+      await page.store.idle();
+      seen.push(here(page));
+    }
+    expect(seen).toEqual([['place-today'], ['place-plan'], ['place-vat'], ['place-why']]);
+    expect(page.all('nav button').every(({ tabIndex }) => tabIndex === 0)).toBe(true);
   });
 
-  test('one tab is in the tab order; other keys do nothing', () => {
+  test('the menu opens, closes with Escape and leads to what is seldom needed', async () => {
     const page = openPage();
-    expect(
-      page
-        .all('[role=tab]')
-        .filter((tab) => tab.tabIndex === 0)
-        .map((tab) => tab.id),
-    ).toEqual(['tab-plan']);
-    page.one('#tab-plan').focus();
-    page.key('a');
-    expect(selected(page)).toEqual(['tab-plan']);
+    await page.press('Menu: share, settings, about');
+    expect(page.one('#menu-button').getAttribute('aria-expanded')).toBe('true');
+    page.one('#place-about').focus();
+    page.key('Escape');
+    expect(page.all('#menu')).toEqual([]);
+    expect(document.activeElement?.id).toBe('menu-button');
+    await page.press('Menu: share, settings, about');
+    await page.press('About');
+    expect(page.one('main h2').textContent).toBe('About Spawnbook');
   });
 
-  test('the panel names its tab, and the skip link leads to it', () => {
+  test('main is a landmark of its own, and the skip link leads to it', () => {
     const page = openPage();
-    expect(page.one('[role=tabpanel]').getAttribute('aria-labelledby')).toBe('tab-plan');
+    expect(page.one('main').getAttribute('role')).toBeNull();
     page.one('.skip').click();
     expect(document.activeElement?.id).toBe('screen');
   });
@@ -50,8 +42,8 @@ describe('the tab list', () => {
 test('what was typed survives a look at another screen', async () => {
   const page = openPage();
   await page.type('#plan-wanted', '777');
-  await page.press('About');
-  await page.press('Plan');
+  await page.go('about');
+  await page.go('plan');
   expect((page.one('#plan-wanted') as HTMLInputElement).value).toBe('777');
 });
 
@@ -63,8 +55,20 @@ test('typing keeps the keyboard in the field', async () => {
 
 test('no screen has a button without a name, an input without a label or a duplicate id', async () => {
   const page = openPage();
-  for (const screen of ['Plan', 'Dose', 'Functions', 'Messages', 'About']) {
-    await page.press(screen);
+  for (const screen of [
+    'today',
+    'plan',
+    'vat',
+    'dose',
+    'cell',
+    'find',
+    'check',
+    'errors',
+    'share',
+    'settings',
+    'about',
+  ] as const) {
+    await page.go(screen);
     for (const button of page.all('button'))
       expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');
     for (const field of page.all('input, select'))

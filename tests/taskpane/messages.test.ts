@@ -13,7 +13,7 @@ const call = (address: string, formula: string, value: CallCell['value']): CallC
 async function look(calls: readonly CallCell[], world = fakeWorld()): Promise<Page> {
   world.calls = calls;
   const page = openPage('ready', world);
-  await page.press('Messages');
+  await page.go('errors');
   await page.press('Look through the workbook');
   return page;
 }
@@ -87,7 +87,7 @@ test('a formula that stands there as a text is told and mended', async () => {
 
 test('without a workbook the screen says what it needs', async () => {
   const page = openPage('absent');
-  await page.press('Messages');
+  await page.go('errors');
   expect(page.text()).toContain('This needs a workbook');
   expect(page.all('#messages-look')).toEqual([]);
 });

@@ -1,10 +1,27 @@
 import { hostArrived } from '../../taskpane/pane/hostArrived';
 import type { HostState } from '../../taskpane/pane/state';
+import { showPlace } from '../../taskpane/pane/navigate';
 import { start } from '../../taskpane/pane/pane';
+import type { PlaceId } from '../../taskpane/pane/places';
+import { registerPlace } from '../../taskpane/pane/places';
 import type { Store } from '../../taskpane/pane/store';
 import type { FakeWorld } from './fakePort';
 import { fakeWorld } from './fakePort';
+import { place as about } from '../../taskpane/screens/about/place';
+import { place as plan } from '../../taskpane/screens/plan/place';
+import { place as settings } from '../../taskpane/screens/settings/place';
+import { place as share } from '../../taskpane/screens/share/place';
+import { place as today } from '../../taskpane/screens/today/place';
+import { openCard } from '../../taskpane/screens/vat/commands/vat';
+import { place as vat } from '../../taskpane/screens/vat/place';
+import { showPart } from '../../taskpane/screens/why/commands/why';
+import type { WhyPart } from '../../taskpane/screens/why/state/why';
+import { place as why } from '../../taskpane/screens/why/place';
 import { TODAY } from './seasonModel';
+
+// Loaded beforehand, so that a page is there at once.
+for (const [id, place] of Object.entries({ about, plan, settings, share, today, vat, why }))
+  registerPlace(id as PlaceId, place);
 
 /** The pane on a page, driven as a user drives it: by what is on the screen. */
 export interface Page {
@@ -17,15 +34,18 @@ export interface Page {
   readonly press: (face: string) => Promise<void>;
   readonly type: (selector: string, text: string) => Promise<void>;
   readonly key: (key: string) => void;
+  /** Turns to a place, to a part of Why, or to the dose at the vat. */
+  readonly go: (to: PlaceId | WhyPart | 'dose') => Promise<void>;
 }
 
 const faceOf = (element: HTMLElement): string => (element.textContent ?? '').trim();
 
-export function openPage(host: HostState = 'ready', world = fakeWorld()): Page {
+export function openPage(host: HostState = 'ready', world = fakeWorld(), first: PlaceId = 'plan'): Page {
   document.body.innerHTML = '<div id="root" class="pane"></div>';
   const root = document.getElementById('root');
   if (!root) throw new Error('no root');
-  const store = start(root, world.doors, TODAY);
+  const store = start(root, world.doors, TODAY, first);
+  store.send(showPlace, first);
   store.send(hostArrived, host);
   const all = (selector: string): HTMLElement[] => [...root.querySelectorAll<HTMLElement>(selector)];
   const one = (selector: string): HTMLElement => {
@@ -53,6 +73,16 @@ export function openPage(host: HostState = 'ready', world = fakeWorld()): Page {
       field.focus();
       field.value = text;
       field.dispatchEvent(new Event(field.tagName === 'SELECT' ? 'change' : 'input', { bubbles: true }));
+      await store.idle();
+    },
+    go: async (to) => {
+      if (to === 'dose') {
+        store.send(showPlace, 'vat');
+        store.send(openCard, 'dose');
+      } else if (to === 'cell' || to === 'find' || to === 'check' || to === 'errors') {
+        store.send(showPlace, 'why');
+        store.send(showPart, to);
+      } else store.send(showPlace, to);
       await store.idle();
     },
     key: (key) => {

@@ -56,7 +56,7 @@ describe('the form', () => {
     expect(hint('plan-wanted')).toContain('got "many"');
     expect(hint('plan-femaleWeight')).toBe('');
     expect(
-      readForm({ ...exampleTexts(initialPlan(TODAY).texts), wantedOn: '31.12.2027' }).faults.get('wantedOn'),
+      readForm({ ...exampleTexts(initialPlan(TODAY).texts), wantedOn: '31.31.2027' }).faults.get('wantedOn'),
     ).toMatch(/a date from/);
   });
 });
@@ -205,10 +205,11 @@ describe('writing', () => {
     expect(page.world.written).toHaveLength(1);
   });
 
-  test('without a workbook there is no button to write, saving a file stays', () => {
+  test('without a workbook there is no button to write, saving a file stays', async () => {
     const page = openPage('absent');
     expect(page.all('#plan-write')).toEqual([]);
     expect(page.all('#plan-save')).toHaveLength(1);
+    await page.go('today');
     expect(page.text()).toContain('No workbook here');
   });
 });

@@ -1,6 +1,6 @@
 import { strToU8 } from 'fflate';
 import { readXlsx, writeXlsx } from '../../shared/files';
-import { verify } from '../../shared/files/share';
+import { verify } from '../../shared/catalogue/sharing';
 import { HostProblem } from '../../taskpane/host/port';
 import { simpleBook } from '../files/share/parts';
 import { fakeWorld } from './fakePort';
@@ -66,7 +66,7 @@ describe('looking first', () => {
 
   test('without any workbook a saved file can be shared', async () => {
     const page = openPage('absent');
-    await page.press('Share');
+    await page.go('share');
     expect(page.all('#share-look')).toEqual([]);
     await chooseFile(page, '#share-file-field', 'plan.xlsx', seasonFile());
     await page.press('Make the copy');

@@ -47,7 +47,7 @@ describe('verifying', () => {
 
   test('what is missing or malformed is told beside the field', async () => {
     const page = openPage();
-    await page.press('Share');
+    await page.go('share');
     await page.press('Check this copy');
     expect(page.one('#share-digest-fault').textContent).toContain('First choose the copy');
     await chooseFile(page, '#share-check-file-field', 'plan.xlsx', seasonFile());

@@ -39,7 +39,7 @@ export const withFile = (bytes: Uint8Array, name = 'Season 2027.xlsx'): FakeWorl
 };
 export async function look(world: FakeWorld): Promise<Page> {
   const page = openPage('ready', world);
-  await page.press('Share');
+  await page.go('share');
   await page.press('Look at this workbook');
   return page;
 }

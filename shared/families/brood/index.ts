@@ -24,6 +24,7 @@ import {
 } from './records/inbreeding';
 import { malesNeeded, milt, miltDiluent } from './records/milt';
 import { pairingCheck, pairingPlan } from './records/pairing';
+import { hormonePrepare, preparationList } from './records/preparations';
 import { formalinDose, frySaltDose } from './records/treatments';
 
 export const broodFunctions: readonly SheetFunction[] = [
@@ -33,6 +34,8 @@ export const broodFunctions: readonly SheetFunction[] = [
   hormoneSplit,
   hormoneVials,
   pituitaryDonors,
+  hormonePrepare,
+  preparationList,
   femalesNeeded,
   femalesSeason,
   femalesBySpawn,

@@ -143,4 +143,9 @@ export const broodSources = sources({
     standing: 'seen',
   },
   PIKEPLAN: { citation: 'Capacity calculation of a pike farm (Russian coursework)', standing: 'seen' },
+  VIVEIROS02: {
+    citation: 'Viveiros A.T.M. et al. 2002. Aquaculture 213:373-386',
+    standing: 'seen',
+    note: 'newsletter summary only; single injections raised no sperm of the testis',
+  },
 });

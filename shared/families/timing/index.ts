@@ -1,5 +1,6 @@
 import type { SheetFunction } from '../../functions/define';
 import { baseFit, baseTemperature, degreeHoursValue, degreeTime } from './records/degrees';
+import { stripAdvice, stripEvidence } from './records/evidence';
 import { feedingStart, hatchTime, hatchWindowFields, incubationHours, yolkGone } from './records/hatching';
 import { injectionTime, latencyHours, stripTime, stripWindowFields } from './records/latency';
 import { profileList, profileTable } from './records/lists';
@@ -11,6 +12,8 @@ export const timingFunctions: readonly SheetFunction[] = [
   latencyHours,
   stripTime,
   stripWindowFields,
+  stripAdvice,
+  stripEvidence,
   injectionTime,
   incubationHours,
   hatchTime,

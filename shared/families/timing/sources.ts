@@ -174,4 +174,77 @@ export const timingSources = sources({
     standing: 'seen',
     note: 'abstract only',
   },
+  OLUBIYI05: {
+    citation:
+      'Olubiyi O.A., Ayinla O.A., Adeyemo A.A. 2005. African Journal of Applied Zoology and ' +
+      'Environmental Biology 7:101-105',
+    standing: 'seen',
+    note: 'abstract only; 0.2 to 0.5 mL/kg at 26.3 to 28.0 °C, latency 8 to 11.5 h, incubation 22 to 30 h',
+  },
+  NGUEKU15: {
+    citation: 'Ngueku B.B. 2015. International Journal of Fisheries and Aquatic Studies 3(1):34-37',
+    standing: 'seen',
+    note: 'abstract only; the temperature is not given there',
+  },
+  GADISSA13: {
+    citation: 'Gadissa S., Prabha Devi L. 2013. International Journal of Fisheries and Aquatic Studies 1(1)',
+    standing: 'seen',
+    note: 'abstract only; stripped at 13.5 h, incubated at 23 °C, hatched within 33 h',
+  },
+  MOSHAAND: {
+    citation:
+      'Moshaand S.S., Mlingi F.T. Pituitary dosage at constant latency in Clarias gariepinus (abstract)',
+    standing: 'seen',
+    note: 'abstract only; 26 to 28 °C, stripped at 17 h',
+  },
+  VILLANUEVA25: {
+    citation: 'Villanueva R.C. 2025. Acta Natura et Scientia 6(1):32-36',
+    standing: 'seen',
+    note: 'abstract only; the temperature is not given there',
+    doi: '10.61326/actanatsci.v6i1.347',
+  },
+  ATAGUBA24: {
+    citation: 'Ataguba G.A., Abi A. 2024. Aquaculture Studies 24(1), AQUAST1154',
+    standing: 'seen',
+    note: 'abstract only; the temperature is not given there',
+  },
+  YULIANTI20: {
+    citation:
+      'Yulianti N., Utomo D.S.C., Putri B. 2020. Journal of Aquaculture, University of Bangka Belitung 5(2)',
+    standing: 'seen',
+    note: 'abstract only; 606 ± 18 minutes, the temperature is not given there',
+  },
+  DOCTOLERO: {
+    citation: 'Doctolero J.S., Sotero D.S., Fajardo L.J. Journal of Fisheries, article 416',
+    standing: 'seen',
+    note: 'abstract only; the temperature is not given there',
+  },
+  LEGENDRE95: {
+    citation: 'Legendre M., Oteme Z. 1995. Aquatic Living Resources 8:309-316',
+    standing: 'seen',
+    note: 'abstract only; Heterobranchus longifilis at 30 °C, hCG 1.5 IU/g',
+    doi: '10.1051/alr:1995032',
+  },
+  LEGENDRE91: {
+    citation: 'Legendre M., Teugels G.G. 1991. Aquatic Living Resources 4:227-240',
+    standing: 'seen',
+    note: 'summary only; Heterobranchus longifilis 26 to 33 h at 25 and 14 to 18 h at 33 °C',
+  },
+  NGUENGA04: {
+    citation: 'Nguenga D., Teugels G.G., Legendre M., Ollevier F. 2004. Aquaculture Research 35:1358-1369',
+    standing: 'seen',
+    note: 'newsletter summary only; two strains of Heterobranchus longifilis at 29 °C',
+  },
+  NAJA16: {
+    citation:
+      'African catfish, Heterobranchus and their hybrids. 2016. North American Journal of Aquaculture 78:346-355',
+    standing: 'seen',
+    note: 'abstract only; hatch within 15 minutes of each other, fed from 72 h',
+    doi: '10.1080/15222055.2016.1194926',
+  },
+  TSADU: {
+    citation: 'Tsadu S.M., Yisa A.T., Etuh S.P. Journal of Aquatic Sciences, article 94104',
+    standing: 'seen',
+    note: 'abstract only; Clarias anguillaris with frog glands',
+  },
 });

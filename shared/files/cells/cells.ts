@@ -1,14 +1,5 @@
 import { REFUSED, Refusal } from '../package/refusal';
-import {
-  LT,
-  isBlankByte,
-  nameEnd,
-  plainText,
-  rawText,
-  skipSpecial,
-  tagEnd,
-  textBetween,
-} from '../package/xml';
+import { LT, isBlankByte, Markup, nameEnd, rawText, skipSpecial, tagEnd, textBetween } from '../package/xml';
 
 /** Where a cell and its parts stand in the bytes of a sheet; -1 where there is no such part. */
 export interface CellSpan {
@@ -62,6 +53,8 @@ const NONE: CellSpan = {
 
 const SLASH = 0x2f;
 const COLON = 0x3a;
+/** Points; no spreadsheet makes a row taller (ISO/IEC 29500-1, 18.3.1.73). */
+const TALLEST = 409.5;
 const broken = (): Refusal => new Refusal(REFUSED.damaged('the cells of a sheet cannot be read'));
 
 /** Walks the cells of one sheetData, one call of next() per cell; `cell` is the same object every time. */
@@ -72,6 +65,8 @@ export class Cells {
   private column = -1;
   /** Where </sheetData> starts, once next() has said false. */
   closeAt = -1;
+  /** Rows whose height somebody set, by row. */
+  readonly heights = new Map<number, number>();
 
   constructor(
     private readonly bytes: Uint8Array,
@@ -138,11 +133,18 @@ export class Cells {
   private readRow(from: number, gt: number): void {
     this.row++;
     this.column = -1;
+    let height = NaN;
+    let isSet = false;
     this.eachAttribute(from, gt, (name, width, valueFrom, valueTo) => {
       if (width === 1 && this.bytes[name] === 0x72)
         this.row = Number(rawText(this.bytes, valueFrom, valueTo)) - 1;
+      else if (width === 2 && this.bytes[name] === 0x68)
+        height = Number(rawText(this.bytes, valueFrom, valueTo));
+      else if (width === 12 && rawText(this.bytes, name, name + width) === 'customHeight')
+        isSet = /^(?:1|true)$/.test(rawText(this.bytes, valueFrom, valueTo));
     });
     if (!(this.row >= 0 && this.row < 1_048_576)) throw broken();
+    if (isSet && height >= 0 && height <= TALLEST) this.heights.set(this.row, height);
   }
 
   private eachAttribute(
@@ -352,8 +354,16 @@ export function storedValue(bytes: Uint8Array, cell: CellSpan): StoredValue | un
 
 /** The text of <t> elements; phonetic hints (rPh) are no part of it. */
 export function inlineText(bytes: Uint8Array, from: number, to: number): string {
-  const raw = rawText(bytes, from, to).replace(/<(\w+:)?rPh\b[^]*?<\/(\w+:)?rPh>/g, '');
-  return [...raw.matchAll(/<(?:\w+:)?t(?:\s[^>]*)?>([^]*?)<\/(?:\w+:)?t>/g)]
-    .map((match) => plainText(match[1] ?? ''))
-    .join('');
+  const markup = new Markup(bytes);
+  markup.at = from;
+  let text = '';
+  let phonetic = 0;
+  while (markup.next() && markup.start < to) {
+    if (markup.isNamed('rPh')) phonetic += markup.isClosing ? -1 : markup.isEmpty ? 0 : 1;
+    if (phonetic > 0 || markup.isClosing || markup.isEmpty || !markup.isNamed('t')) continue;
+    const start = markup.at;
+    if (!markup.next()) break;
+    text += textBetween(bytes, start, Math.min(markup.start, to));
+  }
+  return text;
 }

@@ -1,7 +1,7 @@
-import type { Book } from '../share/book';
+import type { Book } from '../package/book';
 import { inlineText } from './cells';
 import type { Package } from '../package/package';
-import { bytesOf, find, LT, nameEnd, tagEnd } from '../package/xml';
+import { bytesOf, Markup } from '../package/xml';
 
 /** The shared texts of a workbook: each cell of type s holds a number that counts into them. */
 export class SharedStrings {
@@ -10,23 +10,26 @@ export class SharedStrings {
   private readonly texts: (string | undefined)[] = [];
 
   constructor(readonly bytes: Uint8Array = bytesOf('')) {
-    for (let lt = bytes.indexOf(LT); lt >= 0;) {
-      const gt = tagEnd(bytes, lt + 1);
-      const stop = nameEnd(bytes, lt + 1);
-      const name = String.fromCharCode(...bytes.subarray(lt + 1, Math.min(stop, lt + 40)));
-      if (/^(\w+:)?si$/.test(name)) {
-        const isEmpty = bytes[gt - 1] === 0x2f;
-        const close = isEmpty ? gt + 1 : find(bytes, `</${name}`, gt);
-        if (close < 0) return;
-        this.spans.push({ from: gt + 1, to: close });
-        lt = bytes.indexOf(LT, close + (isEmpty ? 0 : 1));
-      } else lt = bytes.indexOf(LT, gt);
+    const markup = new Markup(bytes);
+    let from = -1;
+    while (markup.next()) {
+      if (!markup.isNamed('si')) continue;
+      if (markup.isEmpty) this.spans.push({ from: markup.at, to: markup.at });
+      else if (!markup.isClosing) from = markup.at;
+      else if (from >= 0) {
+        this.spans.push({ from, to: markup.start });
+        from = -1;
+      }
     }
   }
 
+  /** As stored: _x000D_ and its like are not yet turned into what they stand for. */
   text(index: number): string {
     const span = this.spans[index];
     return (this.texts[index] ??= span ? inlineText(this.bytes, span.from, span.to) : '');
+  }
+  has(index: number): boolean {
+    return this.spans[index] !== undefined;
   }
 }
 
@@ -40,11 +43,3 @@ export const sharedStrings = ({
   const part = pack.related(book.part, 'sharedStrings')?.target;
   return new SharedStrings(part === undefined ? undefined : pack.read(part));
 };
-
-/**
- * Some control characters are written _x000D_; an underscore before that spelling is itself written _x005F_.
- */
-export const plainControls = (text: string): string =>
-  text.includes('_x')
-    ? text.replace(/_x([\dA-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)))
-    : text;

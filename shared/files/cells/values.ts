@@ -3,14 +3,18 @@ import { parseArea } from '../../sheet/formula/address';
 import { Cells, storedValue } from './cells';
 import type { CellSpan, StoredValue } from './cells';
 import type { SharedStrings } from './strings';
-import { plainControls } from './strings';
+import { revealCellText } from '../text';
+import type { Element } from '../package/xml';
 import { attributes, nameEnd, TreeReader } from '../package/xml';
 
 const CELLS_PER_STEP = 20_000;
 export type VisitCell = (cell: CellSpan, value: StoredValue | undefined) => void;
 
-/** Every cell of a sheet in file order; the visitor reads of it what it needs. */
-export function* eachSpan(bytes: Uint8Array, visit: (cell: CellSpan) => void): Generator<number> {
+/**
+ * Every cell of a sheet in file order; the visitor reads of it what it needs. Returns the tree of what stands
+ * around the cells.
+ */
+export function* eachSpan(bytes: Uint8Array, visit: (cell: CellSpan) => void): Generator<number, Element> {
   const tree = new TreeReader(bytes, 'sheetData');
   for (let data = tree.run(); data; data = tree.run()) {
     const cells = new Cells(bytes, data.openEnd);
@@ -20,6 +24,7 @@ export function* eachSpan(bytes: Uint8Array, visit: (cell: CellSpan) => void): G
     }
     tree.seek(cells.closeAt);
   }
+  return tree.whole();
 }
 
 /** The value of a cell with shared texts resolved, so that type s does not appear. */
@@ -32,7 +37,11 @@ export function resolvedValue(
   return value?.type === 's' ? { type: 'str', raw: strings.text(Number(value.raw)) } : value;
 }
 
-export const eachCell = (bytes: Uint8Array, strings: SharedStrings, visit: VisitCell): Generator<number> =>
+export const eachCell = (
+  bytes: Uint8Array,
+  strings: SharedStrings,
+  visit: VisitCell,
+): Generator<number, Element> =>
   eachSpan(bytes, (cell) => {
     visit(cell, resolvedValue(bytes, cell, strings));
   });
@@ -64,7 +73,7 @@ export function canonical({ type, raw }: StoredValue): string {
     case 'e':
       return `e${raw}`;
     default:
-      return raw === '' ? '' : `t${plainControls(raw)}`;
+      return raw === '' ? '' : `t${revealCellText(raw)}`;
   }
 }
 

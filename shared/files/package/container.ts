@@ -1,7 +1,7 @@
 import { Deflate, Inflate, inflateSync, strFromU8 } from 'fflate';
 import { crc32 } from './crc32';
 import { REFUSED, Refusal } from './refusal';
-import { looksEncrypted } from './compound';
+import { otherKind } from './otherKind';
 
 /** One file of the archive, still packed. */
 export interface Entry {
@@ -105,10 +105,8 @@ function refuseBombs(entries: readonly Placed[]): void {
 
 /** Reads the archive's list of parts; nothing is unpacked yet. */
 export function readContainer(file: Uint8Array): Entry[] {
-  if (file.length === 0) throw new Refusal(REFUSED.empty);
-  if (u32(file, 0) === 0xe011cfd0)
-    throw new Refusal(looksEncrypted(file) ? REFUSED.password : REFUSED.oldFormat);
-  if (u16(file, 0) !== 0x4b50) throw new Refusal(REFUSED.notZip);
+  const other = otherKind(file);
+  if (other !== undefined) throw new Refusal(other);
   const end = endRecord(file);
   const count = u16(file, end + 10);
   const [length, start] = [u32(file, end + 12), u32(file, end + 16)];

@@ -1,11 +1,13 @@
-import { unpack, pack, readContainer } from './container';
+import { runNow } from '../../base/steps';
+import { pack, readContainer, unpack } from './container';
 import type { Entry } from './container';
 import { writeContainer } from './archive';
-import { REFUSED, Refusal } from './refusal';
+
 import { splice, cut, put } from './splice';
 import type { Edit } from './splice';
 import type { Element } from './xml';
-import { all, attribute, escapeXml, parseXml } from './xml';
+import { all, attribute, checkEncoding, parseXml, rawText } from './xml';
+import { escapeXml } from '../text';
 
 export interface Relation {
   readonly id: string;
@@ -41,6 +43,11 @@ export class Package {
   private readonly changed = new Map<string, { readonly name: string; readonly bytes: Uint8Array }>();
   private readonly removed = new Set<string>();
   private readonly types = new Map<string, string>();
+  /** Relations as last read, by the part they belong to. */
+  private readonly known = new Map<
+    string,
+    { readonly bytes: Uint8Array; readonly list: readonly Relation[] }
+  >();
 
   /** Unpacks and checks every part, yielding the share done. */
   static *open(file: Uint8Array): Generator<number, Package> {
@@ -54,10 +61,10 @@ export class Package {
       for (; !step.done; step = steps.next()) yield (done + step.value) / total;
       done += entry.size;
       found.entries.set(entry.name.toLowerCase(), entry);
-      if (/\.(xml|rels|vml)$/i.test(entry.name)) found.contents.set(entry.name.toLowerCase(), step.value);
+      if (/\.(xml|rels|vml)$|^mimetype$/i.test(entry.name))
+        found.contents.set(entry.name.toLowerCase(), step.value);
       yield done / total;
     }
-    if (!found.has('[Content_Types].xml')) throw new Refusal(REFUSED.noWorkbook);
     return found;
   }
 
@@ -88,6 +95,22 @@ export class Package {
     const key = part.toLowerCase();
     return this.removed.has(key) ? undefined : (this.changed.get(key)?.bytes ?? this.contents.get(key));
   }
+  /** A part of any kind, unpacked; undefined for one that was changed or is gone. */
+  raw(part: string): Uint8Array | undefined {
+    const known = this.read(part);
+    const entry = this.entries.get(part.toLowerCase());
+    return known ?? (entry && !this.removed.has(part.toLowerCase()) ? runNow(unpack(entry)) : undefined);
+  }
+  get isOpenDocument(): boolean {
+    return this.text('mimetype')?.includes('opendocument') ?? false;
+  }
+  /** A part as text, for the few that are read as such. */
+  text(part: string): string | undefined {
+    const bytes = this.read(part);
+    if (!bytes) return undefined;
+    checkEncoding(bytes, part);
+    return rawText(bytes, 0, bytes.length);
+  }
   tree(part: string): { readonly bytes: Uint8Array; readonly root: Element } | undefined {
     const bytes = this.read(part);
     return bytes && { bytes, root: parseXml(bytes, part) };
@@ -110,10 +133,17 @@ export class Package {
     this.types.set(part, contentType);
   }
 
-  relations(part: string): Relation[] {
-    const found = this.tree(relationsPart(part));
-    if (!found) return [];
-    const { bytes, root } = found;
+  relations(part: string): readonly Relation[] {
+    const bytes = this.read(relationsPart(part));
+    if (!bytes) return [];
+    const known = this.known.get(part);
+    if (known?.bytes === bytes) return known.list;
+    const list = this.readRelations(part, bytes);
+    this.known.set(part, { bytes, list });
+    return list;
+  }
+  private readRelations(part: string, bytes: Uint8Array): Relation[] {
+    const root = parseXml(bytes, relationsPart(part));
     const text = (element: Element, name: string): string => attribute(bytes, element, name)?.value ?? '';
     return all(root, 'Relationship').map((element) => {
       const isExternal = text(element, 'TargetMode') === 'External';
@@ -122,10 +152,20 @@ export class Package {
         id: text(element, 'Id'),
         type: text(element, 'Type').replace(/^.*\//, ''),
         isExternal,
-        target: isExternal ? target : resolve(part, target),
+        target: isExternal ? target : this.located(resolve(part, target)),
         element,
       };
     });
+  }
+  /** Some writers spell a blank in a name as %20 in the relation and as itself in the archive. */
+  private located(target: string): string {
+    if (!target.includes('%') || this.entries.has(target.toLowerCase())) return target;
+    try {
+      const plain = decodeURIComponent(target);
+      return this.entries.has(plain.toLowerCase()) ? plain : target;
+    } catch {
+      return target;
+    }
   }
   related(part: string, type: string): Relation | undefined {
     return this.relations(part).find((relation) => relation.type === type && !relation.isExternal);
@@ -146,27 +186,51 @@ export class Package {
     return override ? value(override, 'ContentType') : byEnding ? value(byEnding, 'ContentType') : '';
   }
 
-  /** Every part that can be reached from the start of the file. */
-  reachable(): Set<string> {
-    const seen = new Set<string>();
+  /** Every part that relations lead to from the start of the file, with the words of the relations that do. */
+  reached(): readonly { readonly part: string; readonly types: ReadonlySet<string> }[] {
+    const seen = new Map<string, { readonly part: string; readonly types: Set<string> }>();
     const queue = [''];
     for (let part = queue.pop(); part !== undefined; part = queue.pop()) {
-      for (const relation of this.relations(part)) {
-        const key = relation.target.toLowerCase();
-        if (relation.isExternal || seen.has(key) || !this.has(relation.target)) continue;
-        seen.add(key);
-        queue.push(relation.target);
+      for (const { isExternal, target, type } of this.relations(part)) {
+        const key = target.toLowerCase();
+        if (isExternal || !this.has(target)) continue;
+        const known = seen.get(key);
+        if (known) known.types.add(type);
+        else {
+          seen.set(key, { part: target, types: new Set([type]) });
+          queue.push(target);
+        }
       }
     }
-    return seen;
+    return [...seen.values()];
+  }
+  partsOfType(...types: readonly string[]): string[] {
+    return this.reached()
+      .filter((one) => types.some((type) => one.types.has(type)))
+      .map(({ part }) => part);
   }
 
-  /** Removes parts that hung only on parts now gone, and every mention of what is gone. */
-  tidy(before: ReadonlySet<string>): void {
+  /**
+   * Removes what no relation leads to and every mention of what is gone. Gives the parts that nothing led to
+   * from the start.
+   */
+  tidy(before: ReadonlySet<string>): string[] {
     this.cutRelations();
-    const now = this.reachable();
-    for (const part of before) if (!now.has(part) && this.has(part)) this.remove(part);
+    const now = new Set(this.reached().map(({ part }) => part.toLowerCase()));
+    const stray: string[] = [];
+    for (const name of this.names) {
+      const key = name.toLowerCase();
+      const owner = /(^|\/)_rels\/[^/]*\.rels$/.test(key) ? sourceOf(key) : key;
+      if (owner === '' || now.has(owner) || key === '[content_types].xml') continue;
+      if (!before.has(owner)) stray.push(name);
+      this.remove(name);
+    }
     this.cutRelations();
+    this.listTypes();
+    return stray;
+  }
+
+  private listTypes(): void {
     const found = this.tree('[Content_Types].xml');
     if (!found) return;
     const { bytes, root } = found;

@@ -1,4 +1,5 @@
 import { strFromU8, strToU8 } from 'fflate';
+import { unescapeXml } from '../text';
 import { REFUSED, Refusal } from './refusal';
 
 /**
@@ -49,24 +50,6 @@ export function rawText(bytes: Uint8Array, from: number, to: number): string {
   return strFromU8(part, true);
 }
 export const bytesOf = (text: string): Uint8Array => strToU8(text);
-
-const ENTITIES: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };
-export const unescapeXml = (text: string): string =>
-  text.includes('&')
-    ? text.replace(
-        /&(?:#(\d{1,7})|#x([\da-f]{1,6})|(\w+));/gi,
-        (all: string, decimal?: string, hex?: string, name?: string) => {
-          const code = decimal === undefined ? parseInt(hex ?? '', 16) : Number(decimal);
-          return name === undefined
-            ? code <= 0x10ffff
-              ? String.fromCodePoint(code)
-              : all
-            : (ENTITIES[name] ?? all);
-        },
-      )
-    : text;
-export const escapeXml = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 /** Character data between two places: comments dropped, CDATA taken as it is, entities resolved. */
 export const textBetween = (bytes: Uint8Array, from: number, to: number): string =>
@@ -136,27 +119,85 @@ export function nameEnd(bytes: Uint8Array, from: number): number {
   return i;
 }
 
-/** Builds the tree of one part. `stopAt` names an element whose content the caller reads itself. */
-export class TreeReader {
-  private at = 0;
-  private open: Element | undefined;
-  private root: Element | undefined;
-  constructor(
-    private readonly bytes: Uint8Array,
-    private readonly stopAt?: string,
-  ) {}
+/**
+ * The tags of a part, one after another; comments, declarations and CDATA are passed over. Every reader of XML
+ * walks with this, the cells of a sheet apart (see cells/cells.ts).
+ */
+export class Markup {
+  /** Where the next search starts; after the tag at hand. */
+  at = 0;
+  /** The < of the tag at hand. */
+  start = -1;
+  /** Its name, with and without prefix. */
+  prefixStart = -1;
+  nameStart = -1;
+  nameStop = -1;
+  /** Its >. */
+  gt = -1;
+  isClosing = false;
+  isEmpty = false;
+  constructor(readonly bytes: Uint8Array) {}
 
-  /** Reads to the end, or until just after the opening tag of `stopAt`, which it returns. */
-  run(): Element | undefined {
+  /** Goes to the next tag; FALSE at the end of the part. */
+  next(): boolean {
     const { bytes } = this;
     for (;;) {
       const lt = bytes.indexOf(LT, this.at);
-      if (lt < 0) break;
-      const next = bytes[lt + 1];
-      if (next === BANG || next === QUERY) this.at = skipSpecial(bytes, lt);
-      else if (next === SLASH) this.close(lt);
+      if (lt < 0) return false;
+      const second = bytes[lt + 1];
+      if (second === BANG || second === QUERY) {
+        this.at = skipSpecial(bytes, lt);
+        continue;
+      }
+      this.start = lt;
+      this.isClosing = second === SLASH;
+      this.prefixStart = this.isClosing ? lt + 2 : lt + 1;
+      this.nameStop = nameEnd(bytes, this.prefixStart);
+      this.nameStart = localStart(bytes, this.prefixStart, this.nameStop);
+      this.gt = tagEnd(bytes, this.nameStop);
+      this.isEmpty = !this.isClosing && bytes[this.gt - 1] === SLASH;
+      this.at = this.gt + 1;
+      return true;
+    }
+  }
+
+  /** Name without its prefix. */
+  get name(): string {
+    return rawText(this.bytes, this.nameStart, this.nameStop);
+  }
+  isNamed(word: string): boolean {
+    if (this.nameStop - this.nameStart !== word.length) return false;
+    for (let i = 0; i < word.length; i++)
+      if (this.bytes[this.nameStart + i] !== word.charCodeAt(i)) return false;
+    return true;
+  }
+}
+
+function localStart(bytes: Uint8Array, from: number, stop: number): number {
+  for (let i = from; i < stop; i++) if (bytes[i] === COLON) return i + 1;
+  return from;
+}
+
+/** Builds the tree of one part. `stopAt` names an element whose content the caller reads itself. */
+export class TreeReader {
+  private open: Element | undefined;
+  private root: Element | undefined;
+  private depth = 0;
+  private readonly markup: Markup;
+  constructor(
+    private readonly bytes: Uint8Array,
+    private readonly stopAt?: string,
+  ) {
+    this.markup = new Markup(bytes);
+  }
+
+  /** Reads to the end, or until just after the opening tag of `stopAt`, which it returns. */
+  run(): Element | undefined {
+    const { markup } = this;
+    while (markup.next()) {
+      if (markup.isClosing) this.close();
       else {
-        const opened = this.element(lt);
+        const opened = this.element();
         if (opened.name === this.stopAt && opened.closeStart < 0) return opened;
       }
     }
@@ -165,7 +206,7 @@ export class TreeReader {
 
   /** Goes on from here, after the caller has read the content itself. */
   seek(at: number): void {
-    this.at = at;
+    this.markup.at = at;
   }
 
   whole(): Element {
@@ -173,43 +214,37 @@ export class TreeReader {
     return this.root;
   }
 
-  private element(lt: number): Element {
-    const { bytes } = this;
-    const stop = nameEnd(bytes, lt + 1);
-    let colon = bytes.indexOf(COLON, lt + 1);
-    if (colon < 0 || colon > stop) colon = lt;
-    const gt = tagEnd(bytes, stop);
-    const isEmpty = bytes[gt - 1] === SLASH;
+  private element(): Element {
+    const { bytes, markup } = this;
+    const end = markup.gt + 1;
     const element: Element = {
-      name: rawText(bytes, colon + 1, stop),
-      prefix: rawText(bytes, lt + 1, Math.max(lt + 1, colon + 1)),
-      start: lt,
-      openEnd: gt + 1,
-      closeStart: isEmpty ? gt + 1 : -1,
-      end: isEmpty ? gt + 1 : -1,
+      name: markup.name,
+      prefix: rawText(bytes, markup.prefixStart, markup.nameStart),
+      start: markup.start,
+      openEnd: end,
+      closeStart: markup.isEmpty ? end : -1,
+      end: markup.isEmpty ? end : -1,
       parent: this.open,
       children: [],
     };
     if (this.open) this.open.children.push(element);
     else if (this.root) throw broken('a part has two roots');
     else this.root = element;
-    if (!isEmpty) {
+    if (!markup.isEmpty) {
       this.open = element;
-      let depth = 0;
-      for (let up = element.parent; up; up = up.parent)
-        if (++depth > MAX_DEPTH) throw broken('elements are nested too deeply');
+      if (++this.depth > MAX_DEPTH) throw broken('elements are nested too deeply');
     }
-    this.at = gt + 1;
     return element;
   }
 
-  private close(lt: number): void {
-    const { bytes, open } = this;
-    const stop = nameEnd(bytes, lt + 2);
-    if (!open || rawText(bytes, lt + 2, stop) !== open.prefix + open.name) throw broken('elements overlap');
-    open.closeStart = lt;
-    this.at = open.end = tagEnd(bytes, stop) + 1;
+  private close(): void {
+    const { bytes, open, markup } = this;
+    if (!open || rawText(bytes, markup.prefixStart, markup.nameStop) !== open.prefix + open.name)
+      throw broken('elements overlap');
+    open.closeStart = markup.start;
+    open.end = markup.gt + 1;
     this.open = open.parent;
+    this.depth--;
   }
 }
 
@@ -285,10 +320,14 @@ export const child = (element: Element | undefined, name: string): Element | und
 
 /** Every element below, in document order. */
 export function* descendants(element: Element): Generator<Element> {
-  for (const one of element.children) {
+  const waiting = element.children.toReversed();
+  for (let one = waiting.pop(); one; one = waiting.pop()) {
     yield one;
-    yield* descendants(one);
+    for (let i = one.children.length - 1; i >= 0; i--) waiting.push(one.children[i] as Element);
   }
 }
-export const all = (element: Element | undefined, ...names: readonly string[]): Element[] =>
-  element ? [...descendants(element)].filter((one) => names.includes(one.name)) : [];
+export function all(element: Element | undefined, ...names: readonly string[]): Element[] {
+  const found: Element[] = [];
+  if (element) for (const one of descendants(element)) if (names.includes(one.name)) found.push(one);
+  return found;
+}

@@ -1,8 +1,8 @@
-import { addressOf } from '../../sheet/formula/address';
+import { addressOf, MAX_COLUMNS, MAX_ROWS } from '../../sheet/formula/address';
 import type { ChartModel } from '../../sheet/workbook/model';
 import { SERIES_COLORS } from '../../sheet/workbook/styles';
-import type { Container } from './container';
-import { scan } from './scan';
+import { scanXml } from '../package/events';
+import type { Package } from '../package/package';
 
 interface Anchor {
   readonly from: string;
@@ -10,13 +10,15 @@ interface Anchor {
   readonly chart: string;
 }
 
-const anchorAt = (at: Readonly<Record<string, number>>, chart: string): Anchor => {
-  const {
-    'from.row': top = 0,
-    'from.col': left = 0,
-    'to.row': below = top + 15,
-    'to.col': beside = left + 7,
-  } = at;
+const anchorAt = (at: ReadonlyMap<string, number>, chart: string): Anchor => {
+  const edge = (field: string, usual: number, most: number): number => {
+    const found = at.get(field) ?? usual;
+    return Number.isFinite(found) ? Math.min(most, Math.max(0, Math.trunc(found))) : usual;
+  };
+  const top = edge('from.row', 0, MAX_ROWS - 1);
+  const left = edge('from.col', 0, MAX_COLUMNS - 1);
+  const below = edge('to.row', top + 15, MAX_ROWS - 1);
+  const beside = edge('to.col', left + 7, MAX_COLUMNS - 1);
   return {
     from: addressOf(top, left),
     to: addressOf(Math.max(top, below - 1), Math.max(left, beside - 1)),
@@ -25,24 +27,27 @@ const anchorAt = (at: Readonly<Record<string, number>>, chart: string): Anchor =
 };
 
 /** Where charts stand on the sheet and which part draws each. */
-function anchorsOf(xml: string): { readonly anchors: readonly Anchor[]; readonly hasPictures: boolean } {
+function anchorsOf(
+  bytes: Uint8Array,
+  part: string,
+): { readonly anchors: readonly Anchor[]; readonly hasPictures: boolean } {
   const anchors: Anchor[] = [];
   let hasPictures = false;
   let corner: 'from' | 'to' | undefined;
   let field = '';
-  let at: Record<string, number> = {};
-  scan(xml, {
+  let at = new Map<string, number>();
+  scanXml(bytes, part, {
     open: (tag) => {
       const { name } = tag;
       const id = name === 'chart' ? tag.get('id') : undefined;
-      if (name.endsWith('CellAnchor')) at = {};
+      if (name.endsWith('CellAnchor')) at = new Map();
       else if (name === 'from' || name === 'to') corner = name;
       else if (corner && (name === 'col' || name === 'row')) field = `${corner}.${name}`;
       else if (name === 'pic' || name === 'sp') hasPictures = true;
       else if (id) anchors.push(anchorAt(at, id));
     },
     text: (text) => {
-      if (field) at[field] = Number(text);
+      if (field) at.set(field, Number(text));
     },
     close: (name) => {
       if (name === 'col' || name === 'row') field = '';
@@ -71,7 +76,7 @@ interface Found {
 }
 
 const AXES = ['catAx', 'dateAx', 'valAx', 'serAx'];
-const collect = (xml: string): Found => {
+const collect = (bytes: Uint8Array, part: string): Found => {
   const found: Found = {
     kind: '',
     direction: '',
@@ -85,37 +90,39 @@ const collect = (xml: string): Found => {
   const path: string[] = [];
   const inside = (name: string): boolean => path.includes(name);
   const axis = (): string => path.find((name) => AXES.includes(name)) ?? 'chart';
-  scan(xml, {
+  scanXml(bytes, part, {
     open: (tag) => {
       path.push(tag.name);
       const series = inside('ser') ? found.series.at(-1) : undefined;
       const limit = (): void => {
         if (inside('scaling')) found.limits[`${axis()}.${tag.name}`] = tag.number('val') ?? NaN;
       };
-      const act: Readonly<Record<string, () => void>> = {
-        barDir: () => {
-          found.direction = tag.get('val') ?? '';
-        },
-        grouping: () => {
-          found.grouping = tag.get('val') ?? '';
-        },
-        ser: () => {
-          found.series.push({ name: '', values: '', categories: '', color: undefined, isHidden: false });
-        },
-        numFmt: () => {
-          if (axis() !== 'chart') found.formats[axis()] = tag.get('formatCode') ?? '';
-        },
-        min: limit,
-        max: limit,
-        noFill: () => {
-          if (series && path.at(-2) === 'spPr') series.isHidden = true;
-        },
-        srgbClr: () => {
-          if (series && !(found.kind === 'barChart' && inside('ln')))
-            series.color ??= tag.get('val')?.toUpperCase();
-        },
-      };
-      act[tag.name]?.();
+      const act = new Map<string, () => void>(
+        Object.entries({
+          barDir: () => {
+            found.direction = tag.get('val') ?? '';
+          },
+          grouping: () => {
+            found.grouping = tag.get('val') ?? '';
+          },
+          ser: () => {
+            found.series.push({ name: '', values: '', categories: '', color: undefined, isHidden: false });
+          },
+          numFmt: () => {
+            if (axis() !== 'chart') found.formats[axis()] = tag.get('formatCode') ?? '';
+          },
+          min: limit,
+          max: limit,
+          noFill: () => {
+            if (series && path.at(-2) === 'spPr') series.isHidden = true;
+          },
+          srgbClr: () => {
+            if (series && !(found.kind === 'barChart' && inside('ln')))
+              series.color ??= tag.get('val')?.toUpperCase();
+          },
+        }),
+      );
+      act.get(tag.name)?.();
       if (tag.name.endsWith('Chart') && path.length === 4) {
         found.kind = tag.name;
         found.count++;
@@ -141,14 +148,15 @@ const collect = (xml: string): Found => {
 const usualColor = (kind: ChartModel['kind'], i: number): string | undefined =>
   SERIES_COLORS[(kind === 'occupancy' ? i - 1 : i) % SERIES_COLORS.length];
 
-const KINDS: Readonly<Record<string, ChartModel['kind']>> = {
-  'lineChart..standard': 'line',
-  'barChart.col.clustered': 'column',
-  'barChart.bar.stacked': 'occupancy',
-};
+const KINDS = new Map<string, ChartModel['kind']>([
+  ['lineChart..standard', 'line'],
+  ['barChart.col.clustered', 'column'],
+  ['barChart.bar.stacked', 'occupancy'],
+]);
 
 function modelOf(found: Found, { from, to }: Anchor): ChartModel | undefined {
-  const kind = found.count === 1 ? KINDS[`${found.kind}.${found.direction}.${found.grouping}`] : undefined;
+  const kind =
+    found.count === 1 ? KINDS.get(`${found.kind}.${found.direction}.${found.grouping}`) : undefined;
   const [first] = found.series;
   if (!kind || !first || found.series.some((s) => s.values === '')) return undefined;
   const { titles, formats, limits } = found;
@@ -179,18 +187,18 @@ function modelOf(found: Found, { from, to }: Anchor): ChartModel | undefined {
 }
 
 export function readCharts(
-  container: Container,
+  pack: Package,
   drawing: string,
 ): { readonly charts: readonly ChartModel[]; readonly lost: readonly string[] } {
-  const xml = container.text(drawing);
-  if (xml === undefined) return { charts: [], lost: [] };
-  const { anchors, hasPictures } = anchorsOf(xml);
-  const relations = container.relations(drawing);
+  const bytes = pack.read(drawing);
+  if (bytes === undefined) return { charts: [], lost: [] };
+  const { anchors, hasPictures } = anchorsOf(bytes, drawing);
+  const relations = new Map(pack.relations(drawing).map((one) => [one.id, one.target]));
   const lost = new Set<string>(hasPictures ? ['Pictures and shapes'] : []);
   const charts = anchors.flatMap((anchor) => {
-    const part = relations.find(({ id }) => id === anchor.chart);
-    const chart = part && container.text(part.target);
-    const model = chart === undefined ? undefined : modelOf(collect(chart), anchor);
+    const part = relations.get(anchor.chart);
+    const chart = part === undefined ? undefined : pack.read(part);
+    const model = chart && part !== undefined ? modelOf(collect(chart, part), anchor) : undefined;
     if (!model) lost.add('Charts of other kinds');
     return model ? [model] : [];
   });

@@ -1,7 +1,6 @@
 import type { ConditionalModel, ValidationModel } from '../../sheet/workbook/model';
 import { fromFile } from '../formulas';
-import type { Tag } from './scan';
-import { scan } from './scan';
+import type { Tag } from '../package/events';
 import type { FileStyles } from './styles';
 
 /** Input rules and colouring rules of a worksheet; what the model has no word for is named in `lost`. */
@@ -11,14 +10,14 @@ export interface Rules {
   readonly lost: readonly string[];
 }
 
-const COMPARISONS: Readonly<Record<string, string>> = {
-  equal: '=',
-  notEqual: '<>',
-  greaterThan: '>',
-  lessThan: '<',
-  greaterThanOrEqual: '>=',
-  lessThanOrEqual: '<=',
-};
+const COMPARISONS = new Map([
+  ['equal', '='],
+  ['notEqual', '<>'],
+  ['greaterThan', '>'],
+  ['lessThan', '<'],
+  ['greaterThanOrEqual', '>='],
+  ['lessThanOrEqual', '<='],
+]);
 
 const KINDS = ['decimal', 'whole', 'date'] as const;
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(E[+-]?\d+)?$/i;
@@ -58,49 +57,58 @@ function conditionalOf(
   if (tag.get('type') === 'expression') return { range, style, formula: fromFile(first) };
   if (tag.get('type') !== 'cellIs') return undefined;
   const cell = range.split(':')[0] ?? '';
-  const sign = COMPARISONS[tag.get('operator') ?? ''];
+  const sign = COMPARISONS.get(tag.get('operator') ?? '');
   if (sign) return { range, style, formula: fromFile(`${cell}${sign}${first}`) };
   return second !== undefined && tag.get('operator') === 'between'
     ? { range, style, formula: fromFile(`AND(${cell}>=${first},${cell}<=${second})`) }
     : undefined;
 }
 
-export function readRules(xml: string, styles: FileStyles): Rules {
-  const validations: ValidationModel[] = [];
-  const conditionals: ConditionalModel[] = [];
-  const lost = new Set<string>();
-  let rule: Tag | undefined;
-  let sqref = '';
-  let formulas: string[] = [];
-  let isFormula = false;
-  scan(xml, {
-    open: (tag) => {
-      if (tag.name === 'conditionalFormatting') sqref = tag.get('sqref') ?? '';
-      else if (tag.name === 'dataValidation' || tag.name === 'cfRule') {
-        rule = tag;
-        formulas = [];
-      } else if (rule && (tag.name === 'formula' || tag.name === 'formula1' || tag.name === 'formula2')) {
-        isFormula = true;
-        formulas.push('');
-      }
-    },
-    text: (text) => {
-      if (isFormula) formulas[formulas.length - 1] += text;
-    },
-    close: (name) => {
-      if (name.startsWith('formula')) isFormula = false;
-      if (!rule || (name !== 'dataValidation' && name !== 'cfRule')) return;
-      if (name === 'dataValidation') {
-        const found = validationOf(rule, formulas);
-        if (found) validations.push(found);
-        else if (rule.get('type') !== undefined) lost.add('Input rules of other kinds');
-      } else {
-        const found = conditionalOf(rule, sqref, formulas, styles);
-        if (found) conditionals.push(found);
-        else lost.add('Colouring rules of other kinds');
-      }
-      rule = undefined;
-    },
-  });
-  return { validations, conditionals, lost: [...lost] };
+/** Takes the tags of a sheet as they come. */
+export class RulesReader {
+  private readonly validations: ValidationModel[] = [];
+  private readonly conditionals: ConditionalModel[] = [];
+  private readonly lost = new Set<string>();
+  private rule: Tag | undefined;
+  private sqref = '';
+  private formulas: string[] = [];
+  private isFormula = false;
+
+  constructor(private readonly styles: FileStyles) {}
+
+  open(tag: Tag): void {
+    if (tag.name === 'conditionalFormatting') this.sqref = tag.get('sqref') ?? '';
+    else if (tag.name === 'dataValidation' || tag.name === 'cfRule') {
+      this.rule = tag;
+      this.formulas = [];
+    } else if (this.rule && /^formula[12]?$/.test(tag.name)) {
+      this.isFormula = true;
+      this.formulas.push('');
+    }
+  }
+
+  text(text: string): void {
+    if (this.isFormula) this.formulas[this.formulas.length - 1] += text;
+  }
+
+  close(name: string): void {
+    if (name.startsWith('formula')) this.isFormula = false;
+    const { rule } = this;
+    if (!rule || (name !== 'dataValidation' && name !== 'cfRule')) return;
+    this.rule = undefined;
+    if (name === 'dataValidation') {
+      const found = validationOf(rule, this.formulas);
+      if (found) this.validations.push(found);
+      else if (rule.get('type') !== undefined) this.lost.add('Input rules of other kinds');
+    } else {
+      const found = conditionalOf(rule, this.sqref, this.formulas, this.styles);
+      if (found) this.conditionals.push(found);
+      else this.lost.add('Colouring rules of other kinds');
+    }
+  }
+
+  get rules(): Rules {
+    const { validations, conditionals } = this;
+    return { validations, conditionals, lost: [...this.lost] };
+  }
 }

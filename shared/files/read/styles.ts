@@ -1,6 +1,6 @@
 import type { CellModel, CellStyle, StyleName } from '../../sheet/workbook/model';
 import { FONT_SIZE, STYLES } from '../../sheet/workbook/styles';
-import { scan } from './scan';
+import { scanXml } from '../package/events';
 
 /**
  * The looks of a file by style number, turned into ours: a style by name where one fits exactly, else the
@@ -279,10 +279,10 @@ function ruleStyle({ font, fill }: Reader['rules'][number]): StyleName | undefin
   return green > red ? 'good' : 'warning';
 }
 
-export function readStyles(xml: string | undefined): FileStyles {
+export function readStyles(bytes: Uint8Array | undefined): FileStyles {
   const reader = new Reader();
-  if (xml !== undefined)
-    scan(xml, {
+  if (bytes !== undefined)
+    scanXml(bytes, 'styles.xml', {
       open: (tag) => {
         reader.open(tag.name, (key) => tag.get(key));
       },

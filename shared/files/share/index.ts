@@ -1,7 +1,7 @@
-import { freezeSteps } from './freeze';
+import { freezeStepsBy } from './freeze';
 import { choiceSteps } from './decisions/headings';
 import { inspectSteps } from './decisions/inspect';
-import type { FreezeOptions, FreezeResult, Inspection } from './decisions/options';
+import type { Inspection } from './decisions/options';
 import type { Repair } from './repair';
 import { repairSteps } from './repair';
 import { runNow } from '../../base/steps';
@@ -14,13 +14,11 @@ import { verifySteps } from './proof/verify';
  */
 
 export const inspect = (file: Uint8Array): Inspection => runNow(inspectSteps(file));
-export const freeze = (file: Uint8Array, options: FreezeOptions): FreezeResult =>
-  runNow(freezeSteps(file, options));
 export const verify = (file: Uint8Array, expected?: string): Verification =>
   runNow(verifySteps(file, expected));
 export const repairCalls = (file: Uint8Array): Repair => runNow(repairSteps(file));
 
-export { choiceSteps, freezeSteps, inspectSteps, repairSteps, verifySteps };
+export { choiceSteps, freezeStepsBy, inspectSteps, repairSteps, verifySteps };
 export { runInSlices } from './run';
 export type { Slices } from './run';
 export type {
@@ -33,4 +31,5 @@ export type {
 } from './decisions/options';
 export type { ColumnChoice, SheetChoice } from './decisions/headings';
 export type { Problem } from './decisions/problems';
+export type { Proof } from './proof/search';
 export type { Repair, Verification };

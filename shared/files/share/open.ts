@@ -1,6 +1,7 @@
 import type { Area, Place } from '../../sheet/formula/address';
-import type { Book } from './book';
-import { readBook } from './book';
+import type { Book } from '../package/book';
+import { holdsMacros, readBook } from '../package/book';
+import { REFUSED, Refusal } from '../package/refusal';
 import { ownCalls } from './references/calls';
 import { isSpillReference } from './references/anchors';
 import type { Piece } from './references/lex';
@@ -42,14 +43,23 @@ export function* openBook(file: Uint8Array): Generator<Progress, Opened> {
   for (; !step.done; step = steps.next()) yield { step: 'unpack', done: step.value };
   const pack = step.value;
   const book = readBook(pack);
-  return { pack, book, names: new NameTable(book), tables: readTables(pack, book), before: pack.reachable() };
+  if (holdsMacros(pack, book)) throw new Refusal(REFUSED.macros);
+  if (!pack.has('[Content_Types].xml')) throw new Refusal(REFUSED.noWorkbook);
+  return {
+    pack,
+    book,
+    names: new NameTable(book),
+    tables: readTables(pack, book),
+    before: new Set(pack.reached().map(({ part }) => part.toLowerCase())),
+  };
 }
 
 export function judgeOf(names: NameTable, exclusion?: Exclusion): Judge {
   const of: Judge['of'] = (text, sheet, place) => {
     if (place && exclusion?.isBlank(sheet, place)) return 'blank';
     const pieces = lex(text);
-    if (ownCalls(text, pieces).length > 0 || names.uses(text, pieces, sheet)) return 'own';
+    if (ownCalls(text, pieces, names.isDefinedFor(text, sheet)).length > 0 || names.uses(text, pieces, sheet))
+      return 'own';
     if (exclusion?.reads(text, pieces, sheet, place)) return 'cut';
     return isSpillReference(text, pieces) ? 'spill' : 'keep';
   };

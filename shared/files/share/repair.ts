@@ -5,7 +5,8 @@ import { Refusal } from '../package/refusal';
 import type { Edit } from '../package/splice';
 import { put } from '../package/splice';
 import { Cells } from '../cells/cells';
-import { all, escapeXml, textBetween, textOf, TreeReader } from '../package/xml';
+import { all, textBetween, textOf, TreeReader } from '../package/xml';
+import { escapeXml } from '../text';
 
 export type Repair =
   | { readonly kind: 'made'; readonly bytes: Uint8Array; readonly repaired: number }
@@ -18,10 +19,10 @@ export type Repair =
  */
 export function* repairSteps(file: Uint8Array): Generator<Progress, Repair> {
   try {
-    const { pack, book, tables } = yield* openBook(file);
+    const { pack, book, tables, names } = yield* openBook(file);
     let repaired = 0;
-    const fix = (text: string, from: number, to: number): Edit[] => {
-      const better = repairedForm(text);
+    const fix = (text: string, from: number, to: number, sheet?: number): Edit[] => {
+      const better = repairedForm(text, names.isDefinedFor(text, sheet));
       if (better === undefined) return [];
       repaired++;
       return [put(from, to, escapeXml(better))];
@@ -35,7 +36,7 @@ export function* repairSteps(file: Uint8Array): Generator<Progress, Repair> {
         const cells = new Cells(bytes, data.openEnd);
         while (cells.next()) {
           const { formulaOpenEnd: from, formulaCloseStart: to } = cells.cell;
-          if (from >= 0 && to > from) edits.push(...fix(textBetween(bytes, from, to), from, to));
+          if (from >= 0 && to > from) edits.push(...fix(textBetween(bytes, from, to), from, to, sheet.index));
         }
         tree.seek(cells.closeAt);
       }

@@ -108,23 +108,25 @@ export class Package {
   }
 }
 
+const absoluteArea = (area: string): string => area.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+
 /**
  * Sheets, names and the promise to calculate nothing on opening: cached values of custom functions must
  * survive where the add-in is missing.
  */
 export function workbookXml(model: WorkbookModel, sheetIds: readonly string[]): string {
   const titles = model.sheets.flatMap((sheet, i) => {
-    const rows = sheet.print?.titleRows;
-    return rows
-      ? [
-          {
-            name: '_xlnm.Print_Titles',
-            local: i,
-            text: `${quoteSheet(sheet.name)}!$${rows[0]}:$${rows[1]}`,
-            comment: undefined,
-          },
-        ]
-      : [];
+    const { titleRows: rows, area } = sheet.print ?? {};
+    const local = (name: string, place: string) => ({
+      name,
+      local: i,
+      text: `${quoteSheet(sheet.name)}!${place}`,
+      comment: undefined,
+    });
+    return [
+      ...(area ? [local('_xlnm.Print_Area', absoluteArea(area))] : []),
+      ...(rows ? [local('_xlnm.Print_Titles', `$${rows[0]}:$${rows[1]}`)] : []),
+    ];
   });
   const own = model.names.map(({ name, refersTo, comment }) => ({
     name,
@@ -145,7 +147,7 @@ export function workbookXml(model: WorkbookModel, sheetIds: readonly string[]): 
     'xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">' +
     ('<workbookPr defaultThemeVersion="124226"/><bookViews><workbookView xWindow="0" ' +
       'yWindow="0" windowWidth="28800" windowHeight="15000"/></bookViews>') +
-    `<sheets>${model.sheets.map((sheet, i) => `<sheet name="${escapeXml(sheet.name)}" sheetId="${i + 1}" r:id="${sheetIds[i] ?? ''}"/>`).join('')}</sheets>` +
+    `<sheets>${model.sheets.map((sheet, i) => `<sheet name="${escapeXml(sheet.name)}" sheetId="${i + 1}"${sheet.isHidden ? ' state="hidden"' : ''} r:id="${sheetIds[i] ?? ''}"/>`).join('')}</sheets>` +
     `${definitions.length > 0 ? `<definedNames>${definitions.join('')}</definedNames>` : ''}<calcPr calcId="191029"/></workbook>`
   );
 }

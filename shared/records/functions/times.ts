@@ -1,3 +1,4 @@
+import { PREPARATION_WORDS } from '../../families/preparations';
 import { INCUBATION_PROFILES } from '../../families/timing/kernels/incubationProfiles';
 import { LATENCY_PROFILES } from '../../families/timing/kernels/latencyProfiles';
 import { celsius, moment } from '../../units/quantities';
@@ -9,7 +10,11 @@ const when = (doc: string) => num(moment, { optional: true, doc });
 const water = num(celsius, { optional: true, doc: 'Water temperature.' });
 const preparation = choice(
   LATENCY_PROFILES.map(({ name }) => name),
-  { optional: true, doc: 'Hormone preparation; all of African catfish when left out.' },
+  {
+    optional: true,
+    aliases: PREPARATION_WORDS,
+    doc: 'Hormone preparation; all of African catfish when left out.',
+  },
 );
 const species = choice([...new Set(INCUBATION_PROFILES.map(({ species: name }) => name))], {
   optional: true,
@@ -39,8 +44,8 @@ export const checkLatency = defineFunction({
     {
       args: [46_000.875, 46_001.875, 28, 'pituitary'],
       gives:
-        '24 h from injection to strip does not fit 28 °C: 5.75 h to 21.2 h would (pituitary, ' +
-        'pituitary extract, own-species pituitary, tilapia pituitary).',
+        '24 h from injection to strip does not fit 28 °C: 5.75 h to 20.7 h would (own-species pituitary, ' +
+        'carp pituitary, tilapia pituitary, handbook pituitary).',
       because: 'A day too many.',
     },
     {

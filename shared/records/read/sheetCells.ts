@@ -35,6 +35,12 @@ interface OpenColumn {
 /** Columns beyond this are not read: no record book is so wide, a stray cell at the far end is. */
 export const MOST_COLUMNS = 400;
 
+/**
+ * Places of one sheet, blank ones between filled ones included. A book of 50,000 rows and 20 columns has a
+ * million; a file of 30 kB could ask for a thousand times as many.
+ */
+export const MOST_PLACES = 8_000_000;
+
 /** Takes cells row by row, in any order of columns. */
 export class SheetBuilder {
   readonly rows: number[] = [];
@@ -42,8 +48,15 @@ export class SheetBuilder {
   readonly merges: Area[] = [];
   readonly lost = new Set<string>();
   private position = -1;
+  private places = 0;
 
   constructor(readonly name: string) {}
+
+  private fill<T>(list: T[], blank: T, value: T): void {
+    this.places += this.position - list.length;
+    while (list.length < this.position) list.push(blank);
+    list[this.position] = value;
+  }
 
   put(row: number, column: number, value: Cell, isDate: boolean, formula: string | undefined): void {
     if (column >= MOST_COLUMNS) {
@@ -59,12 +72,18 @@ export class SheetBuilder {
       }
       this.rows.push(row);
       this.position++;
+      this.places++;
+    }
+    if (this.places > MOST_PLACES) {
+      this.lost.add(
+        `The sheet is too large: cells from about row ${row + 1} on were not read. Keep the records in fewer rows and columns.`,
+      );
+      return;
     }
     const into = (this.columns[column] ??= { values: [], dates: [], formulas: [] });
-    while (into.values.length < this.position) into.values.push(null);
-    into.values[this.position] = value;
-    if (isDate) fill(into.dates, this.position, 0, 1);
-    if (formula !== undefined) fill<string | undefined>(into.formulas, this.position, undefined, formula);
+    this.fill(into.values, null, value);
+    if (isDate) this.fill(into.dates, 0, 1);
+    if (formula !== undefined) this.fill<string | undefined>(into.formulas, undefined, formula);
   }
 
   build(): SheetCells {
@@ -76,11 +95,6 @@ export class SheetBuilder {
       lost: [...this.lost],
     };
   }
-}
-
-function fill<T>(list: T[], at: number, blank: T, value: T): void {
-  while (list.length < at) list.push(blank);
-  list[at] = value;
 }
 
 export const valueAt = (sheet: SheetCells, position: number, column: number): Cell =>

@@ -1,78 +1,94 @@
-import type { Container } from '../../files/read/container';
-import { Unreadable, openContainer } from '../../files/read/container';
-import { BadXml, tagsNamed } from '../../files/read/scan';
-import { readTexts } from '../../files/read/sheet';
+import { runNow } from '../../base/steps';
+import { Cells } from '../../files/cells/cells';
+import type { CellContext } from '../../files/cells/reader';
+import { CellReader, FormulaBudget } from '../../files/cells/reader';
+import { sharedStrings } from '../../files/cells/strings';
+import { readBook } from '../../files/package/book';
+import type { SheetInfo } from '../../files/package/book';
+import { Package } from '../../files/package/package';
+import { REFUSED, Refusal } from '../../files/package/refusal';
+import { all, attribute, checkEncoding, TreeReader } from '../../files/package/xml';
 import { readStyles } from '../../files/read/styles';
-import type { CellContext } from './scanCells';
-import { BadCells, CellScanner } from './scanCells';
+import { parseArea } from '../../sheet/formula/address';
 import type { SheetCells } from './sheetCells';
 import { SheetBuilder } from './sheetCells';
 
 /** Thrown inside this folder; the sentence says what is wrong with the file and what to do. */
 export class BadFile extends Error {}
 
-interface Entry {
-  readonly name: string;
-  readonly path: string;
+const CELLS_PER_STEP = 40_000;
+
+/** The cells of one sheet into its builder, through the walker that every reader of a file uses. */
+function* readSheet(
+  bytes: Uint8Array,
+  { part, name }: SheetInfo,
+  context: CellContext,
+  budget: FormulaBudget,
+): Generator<number, SheetCells> {
+  checkEncoding(bytes, part);
+  const builder = new SheetBuilder(name);
+  const reader = new CellReader(bytes, context, budget);
+  const tree = new TreeReader(bytes, 'sheetData');
+  for (let data = tree.run(); data; data = tree.run()) {
+    const cells = new Cells(bytes, data.openEnd);
+    const { cell } = cells;
+    for (let count = 0; cells.next(); count++) {
+      const value = reader.value(cell);
+      const formula = cell.formulaStart < 0 ? undefined : reader.formula(cell);
+      if (value !== null || formula !== undefined)
+        builder.put(
+          cell.row,
+          cell.column,
+          value,
+          cell.styleFrom >= 0 && reader.isDate(cell),
+          formula && `=${formula.text}`,
+        );
+      if (count % CELLS_PER_STEP === CELLS_PER_STEP - 1) yield cell.end / bytes.length;
+    }
+    tree.seek(cells.closeAt);
+  }
+  for (const merge of all(tree.whole(), 'mergeCell')) {
+    const area = parseArea(attribute(bytes, merge, 'ref')?.value ?? '');
+    if (area) builder.merges.push(area);
+  }
+  return builder.build();
 }
 
-function entriesOf(container: Container): {
-  readonly sheets: readonly Entry[];
-  readonly context: CellContext;
-} {
-  const path = container.relations('').find(({ kind }) => kind === 'officeDocument')?.target;
-  const xml = path === undefined ? undefined : container.text(path);
-  if (path === undefined || xml === undefined)
-    throw new BadFile('This zip file holds no workbook. Pick the .xlsx file itself.');
-  const relations = container.relations(path);
-  const part = (kind: string): string | undefined => {
-    const found = relations.find((r) => r.kind === kind);
-    return found && container.text(found.target);
+function* readSheets(bytes: Uint8Array): Generator<number, readonly SheetCells[]> {
+  const pack = runNow(Package.open(bytes));
+  yield 0.1;
+  const book = readBook(pack);
+  const style = pack.related(book.part, 'styles')?.target;
+  const context: CellContext = {
+    strings: sharedStrings({ pack, book }),
+    dateStyles: readStyles(style === undefined ? undefined : pack.read(style)).cells.map(
+      ({ isDate }) => isDate,
+    ),
+    is1904: book.is1904,
   };
-  const sheets = tagsNamed(xml, 'sheet').flatMap((tag, index) => {
-    const relation = relations.find(({ id }) => id === tag.get('id'));
-    return relation?.kind === 'worksheet'
-      ? [{ name: tag.get('name') ?? `Sheet${index + 1}`, path: relation.target }]
-      : [];
-  });
-  if (sheets.length === 0) throw new BadFile('The file holds no sheet with cells.');
-  const is1904 = tagsNamed(xml, 'workbookPr').some((tag) => tag.flag('date1904'));
-  return {
-    sheets,
-    context: {
-      texts: readTexts(part('sharedStrings')),
-      dateStyles: readStyles(part('styles')).cells.map((style) => style.isDate),
-      is1904,
-    },
-  };
+  const sheets = book.sheets.filter(({ isWorksheet }) => isWorksheet);
+  if (sheets.length === 0) throw new Refusal(REFUSED.noSheet);
+  const budget = new FormulaBudget();
+  const found: SheetCells[] = [];
+  const total = sheets.reduce((sum, { part }) => sum + (pack.read(part)?.length ?? 0), 1);
+  let done = 0;
+  for (const sheet of sheets) {
+    const part = pack.read(sheet.part) ?? new Uint8Array();
+    const steps = readSheet(part, sheet, context, budget);
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield 0.1 + 0.9 * ((done + step.value * part.length) / total);
+    done += part.length;
+    found.push(step.value);
+  }
+  return found;
 }
 
 /** Reads the sheets of an .xlsx file, yielding the share done. */
 export function* readXlsxCells(bytes: Uint8Array): Generator<number, readonly SheetCells[]> {
   try {
-    const container = openContainer(bytes);
-    yield 0.1;
-    const { sheets, context } = entriesOf(container);
-    const found: SheetCells[] = [];
-    const total = sheets.reduce((sum, { path }) => sum + (container.bytes(path)?.length ?? 0), 1);
-    let done = 0;
-    for (const { name, path } of sheets) {
-      const part = container.bytes(path);
-      if (!part)
-        throw new BadFile(
-          `The sheet "${name}" is missing from the file. Open it in Excel and let Excel repair it.`,
-        );
-      const builder = new SheetBuilder(name);
-      for (const share of new CellScanner(part, context, builder).run())
-        yield 0.1 + 0.9 * ((done + share * part.length) / total);
-      done += part.length;
-      found.push(builder.build());
-    }
-    return found;
+    return yield* readSheets(bytes);
   } catch (error) {
-    if (error instanceof Unreadable) throw new BadFile(error.message);
-    if (error instanceof BadXml || error instanceof BadCells)
-      throw new BadFile(`The file is damaged (${error.message}). Open it in Excel and let Excel repair it.`);
+    if (error instanceof Refusal) throw new BadFile(error.sentence);
     throw error;
   }
 }

@@ -95,16 +95,20 @@ export const latencySpan = (
       ...profilesFor(LATENCY_PROFILES, preparation, species).flatMap((profile) => {
         const hours = hoursAt(profile.curve, temperature);
         if (!Number.isFinite(hours)) return [];
-        const { firstCheck, tooLate } = stripWindow(hours, profile.spread, offsetFor(offsets, profile.name));
-        return [{ low: firstCheck * (1 - OWN), high: tooLate * (1 + OWN), from: profile.name }];
+        const { firstCheck, lastTested } = stripWindow(
+          hours,
+          profile.spread,
+          offsetFor(offsets, profile.name),
+        );
+        return [{ low: firstCheck * (1 - OWN), high: lastTested * (1 + OWN), from: profile.name }];
       }),
     ]),
   );
 
 const nameless = (temperature: number, preparation: string, offset: number): Span[] => {
   if (preparation !== '' || !(temperature >= NAMELESS.low && temperature <= NAMELESS.high)) return [];
-  const { firstCheck, tooLate } = stripWindow(NAMELESS.hours, [1, 1], offset);
-  return [{ low: firstCheck, high: tooLate, from: 'a trial without a named hormone' }];
+  const { firstCheck, lastTested } = stripWindow(NAMELESS.hours, [1, 1], offset);
+  return [{ low: firstCheck, high: lastTested, from: 'a trial without a named hormone' }];
 };
 
 /**

@@ -24,7 +24,8 @@ const nothing = (what: string): CellError => ({
 });
 
 /** IF and its kin decide before they look at the other arguments. */
-type Lazy = (args: readonly (Node | undefined)[], run: (node: Node | undefined) => Operand) => Operand;
+type Later = () => Operand;
+type Lazy = (args: readonly (Later | undefined)[]) => Operand;
 
 const truth = (value: Operand): boolean | CellError => {
   const cell = isGrid(value) ? (value[0]?.[0] ?? null) : value;
@@ -62,8 +63,10 @@ const replaceErrors = (value: Operand, instead: () => Operand, only?: string): O
   return value.map((line, row) => line.map((cell, column) => (bad(cell) ? pick(other, row, column) : cell)));
 };
 
+const run = (later: Later | undefined): Operand => (later ? later() : null);
+
 const LAZY: Readonly<Record<string, Lazy>> = {
-  IF: ([condition, yes, no], run) => {
+  IF: ([condition, yes, no]) => {
     const test = run(condition);
     if (isGrid(test) && (test.length > 1 || (test[0]?.length ?? 0) > 1))
       return choose(test, run(yes), no ? run(no) : false);
@@ -71,9 +74,9 @@ const LAZY: Readonly<Record<string, Lazy>> = {
     if (isError(is)) return is;
     return is ? run(yes) : no ? run(no) : false;
   },
-  IFERROR: ([value, instead], run) => replaceErrors(run(value), () => run(instead)),
-  IFNA: ([value, instead], run) => replaceErrors(run(value), () => run(instead), '#N/A'),
-  IFS: (args, run) => {
+  IFERROR: ([value, instead]) => replaceErrors(run(value), () => run(instead)),
+  IFNA: ([value, instead]) => replaceErrors(run(value), () => run(instead), '#N/A'),
+  IFS: (args) => {
     for (let i = 0; i + 1 < args.length; i += 2) {
       const is = truth(run(args[i]));
       if (isError(is)) return is;
@@ -81,20 +84,24 @@ const LAZY: Readonly<Record<string, Lazy>> = {
     }
     return { error: '#N/A' };
   },
-  CHOOSE: ([which, ...options], run) => {
+  CHOOSE: ([which, ...options]) => {
     const n = run(which);
     const option = typeof n === 'number' ? options[Math.trunc(n) - 1] : undefined;
     return isError(n) ? n : option ? run(option) : { error: '#VALUE!' };
   },
 };
+/** Functions that decide which of their arguments are looked at. */
+export const lazyFunction = (name: string): Lazy | undefined => {
+  const key = name.toUpperCase();
+  return Object.hasOwn(LAZY, key) ? LAZY[key] : undefined;
+};
 
 function call(name: string, args: readonly (Node | undefined)[], resolver: Resolver): Operand {
-  const run = (inner: Node | undefined): Operand => (inner ? evaluateNode(inner, resolver) : null);
-  const lazy = LAZY[name.toUpperCase()];
-  if (lazy) return lazy(args, run);
+  const lazy = lazyFunction(name);
+  if (lazy) return lazy(args.map((arg) => (arg ? () => evaluateNode(arg, resolver) : undefined)));
   const fn = resolver.call?.(name);
   if (!fn) return { error: '#NAME?', message: `There is no function ${name}.` };
-  return fn(args.map((arg) => (arg ? run(arg) : undefined)));
+  return fn(args.map((arg) => (arg ? evaluateNode(arg, resolver) : undefined)));
 }
 
 /** What a formula takes from outside itself; null is a blank cell, not a missing one. */

@@ -1,7 +1,7 @@
 import type { Area } from '../formula/address';
 import { addressOf, areaText } from '../formula/address';
-import type { FindFunction, Operand } from '../formula';
-import { evaluateBy } from '../formula';
+import type { EagerFunction, FindFunction, Operand } from '../formula';
+import { callsOf, evaluateBy } from '../formula';
 import type { Cell, Grid } from '../../base/values';
 import { isGrid } from '../../base/values';
 import type { FormulaNode } from './graph';
@@ -79,10 +79,13 @@ function put(cells: Cells, node: FormulaNode, answer: Operand): string | undefin
 
 /**
  * Fills the value of every formula cell, and the cells a spilled answer covers, by calculating the workbook
- * in the order of need.
+ * in the order of need. `today` is what TODAY() answers: the day is handed in, never looked up.
  */
-export function calculateBy(find: FindFunction, model: WorkbookModel): Calculated {
+export function calculateBy(find: FindFunction, model: WorkbookModel, today?: number): Calculated {
   const evaluate = evaluateBy(find);
+  const calls = callsOf(find);
+  const call = (name: string): EagerFunction | undefined =>
+    today !== undefined && name.toUpperCase() === 'TODAY' ? () => today : calls(name);
   const places = new Places(model);
   const nodes = formulaNodes(model, places);
   const { order, circles } = inOrder(nodes);
@@ -115,6 +118,7 @@ export function calculateBy(find: FindFunction, model: WorkbookModel): Calculate
           reference: (text) => look('reference', text),
           name: (text) => look('name', text),
           spill,
+          call,
         });
     const fault = put(cells, node, answer);
     if (fault) faults.push(fault);

@@ -17,7 +17,8 @@ export const DEEPEST = 2;
 const LONGEST_SHEET_NAME = 31;
 const LONGEST_NAME = 255;
 const LONGEST_FORMULA = 8192;
-const LAZY = new Set(['IF', 'IFERROR', 'IFNA', 'IFS', 'CHOOSE']);
+/** Known to every host; here the day is handed in (calculateBy). */
+const LAZY = new Set(['IF', 'IFERROR', 'IFNA', 'IFS', 'CHOOSE', 'TODAY']);
 
 const sheetNameFaults = (name: string): string[] => [
   ...(name.length < 1 || name.length > LONGEST_SHEET_NAME

@@ -41,6 +41,8 @@ export interface SheetModel {
     readonly titleRows?: readonly [number, number];
     readonly footer?: string;
     readonly onePage?: boolean;
+    /** Only these cells print, where not the whole sheet does: A1:H40. */
+    readonly area?: string;
     /** A new page begins above these 1-based rows. */
     readonly breaksAbove?: readonly number[];
   };
@@ -48,6 +50,8 @@ export interface SheetModel {
   readonly heights?: Readonly<Record<number, number>>;
   /** Grid lines on the screen; off where borders already say what belongs together. */
   readonly hasGridlines?: boolean;
+  /** Workings: out of sight until somebody unhides them. At least one sheet of a workbook is shown. */
+  readonly isHidden?: boolean;
   /** Formulas locked, inputs open; no password. */
   readonly isProtected?: boolean;
 }

@@ -32,7 +32,7 @@ function season(today: number): WorkbookModel {
     phWanted: 7,
     alkalinity: 0.3,
     material: 'soda ash',
-    preparation: 'pituitary',
+    preparation: 'ready-made solution',
     stripHour: 7,
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));

@@ -166,12 +166,12 @@ async function sheetModel(open: UniverBook, sheet: SheetState, losses: Losses): 
   const { rows, columns } = await book.freeze(sheet.id);
   const tables = (await book.tables()).filter((table) => table.sheet === sheet.id);
   const page = await book.page(sheet.id);
-  if (sheet.visibility !== 'Visible') losses.add('Hidden sheets are shown in the file', sheet.name);
   return {
     name: sheet.name,
     cells,
     hasGridlines: sheet.showGridlines,
     widths: Array.from({ length: lastColumn + 1 }, (_, i) => charactersOf(own.getColumnWidth(i))),
+    ...(sheet.visibility === 'Visible' ? {} : { isHidden: true }),
     ...(sheet.tabColor ? { tab: sheet.tabColor.replace('#', '') } : {}),
     merges: (await book.merges(sheet.id)).map(textOfArea),
     tables: tables.map((table) => ({

@@ -136,6 +136,7 @@ function sheetData(sheet: SheetModel, id: string, table: StyleTable): Partial<IW
       startColumn: columns > 0 ? columns : -1,
     },
     showGridlines: sheet.hasGridlines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    ...(sheet.isHidden ? { hidden: BooleanNumber.TRUE } : {}),
     ...(sheet.tab ? { tabColor: `#${sheet.tab.replace('#', '')}` } : {}),
   };
 }

@@ -5,7 +5,7 @@ import { promisify } from 'node:util';
 import { isStale } from './stale';
 
 /** Kept outside dist/, which a production build empties. */
-export const SHEET_FOLDER = 'node_modules/.cache/spawnbook/localsheet';
+export const SHEET_FOLDER = '.cache/localsheet';
 const ADDIN_FOLDER = 'dist';
 
 export type Tell = (line: string) => void;

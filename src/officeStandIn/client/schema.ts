@@ -96,7 +96,10 @@ export const CLASSES: Readonly<Record<string, ClassSpec>> = {
     read: ['protected', 'options'],
     methods: { protect: 'nothing', unprotect: 'nothing' },
   },
-  PageLayout: { write: ['orientation', 'zoom'], methods: { setPrintTitleRows: 'nothing' } },
+  PageLayout: {
+    write: ['orientation', 'zoom'],
+    methods: { setPrintTitleRows: 'nothing', setPrintArea: 'nothing' },
+  },
   NoteCollection: { methods: { add: fading('Note'), getItemOrNullObject: gives('Note') } },
   Note: { write: ['content'], methods: { delete: 'nothing' } },
   Range: {

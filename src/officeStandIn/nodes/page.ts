@@ -130,6 +130,12 @@ export function pageNode(env: Env, sheet: string): Node {
         change({ landscape: asOneOf(given, ['Portrait', 'Landscape'], 'orientation') === 'Landscape' }),
       Zoom: (given) => change(zoomPatch(given)),
     },
-    methods: { SetPrintTitleRows: (range) => change({ titleRows: rowsOf(range) }) },
+    methods: {
+      SetPrintTitleRows: (range) => change({ titleRows: rowsOf(range) }),
+      // Nothing here prints; the place is checked all the same.
+      SetPrintArea: async (range) => {
+        await placeArgument(env.book, sheet, range);
+      },
+    },
   };
 }

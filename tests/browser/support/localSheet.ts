@@ -91,7 +91,8 @@ export async function coldPaneStart(paneUrl: string): Promise<number> {
     const page = await context.newPage();
     const started = performance.now();
     await page.goto(paneUrl);
-    await page.click('#tab-functions');
+    await page.click('#place-why');
+    await page.click('#part-find');
     await page.waitForSelector('input[type=search]');
     return performance.now() - started;
   } finally {
@@ -111,7 +112,7 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   await page.evaluate(() => window.spawnbook?.ready);
   const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
   if (!pane) throw new Error('The pane is not in the page.');
-  await pane.waitForSelector('#tab-plan');
+  await pane.waitForSelector('#place-plan');
   return {
     url,
     printed,
@@ -155,3 +156,21 @@ export async function typeInto(page: Page, address: string, text: string): Promi
 
 export const picture = (page: Page, name: string): Promise<unknown> =>
   page.screenshot({ path: join(OUT, `${name}.png`) });
+
+/** Turns the pane to one part of it. */
+export async function turnTo(
+  pane: Frame | Page,
+  to: 'plan' | 'find' | 'check' | 'errors' | 'share' | 'dose',
+): Promise<void> {
+  if (to === 'share') {
+    await pane.click('#menu-button');
+    await pane.click('#place-share');
+  } else if (to === 'dose') {
+    await pane.click('#place-vat');
+    await pane.click('#card-dose');
+  } else if (to === 'plan') await pane.click('#place-plan');
+  else {
+    await pane.click('#place-why');
+    await pane.click(`#part-${to}`);
+  }
+}

@@ -38,7 +38,7 @@ test('every function that can use a recalled table says so in its help', () => {
 test('the list shows every table with its standing', () => {
   const rows = grid('PROFILE.LIST', 'all', false);
   expect(rows).toHaveLength(all.length);
-  expect(rows.find((row) => row[0] === 'latency' && row[1] === 'pituitary')?.[6]).toBe(
+  expect(rows.find((row) => row[0] === 'latency' && row[1] === 'handbook pituitary')?.[6]).toBe(
     'from memory, page not seen',
   );
 });
@@ -79,13 +79,13 @@ describe("a table of the user's own", () => {
 });
 
 test('offsets move the time by hours and cannot eat it up', () => {
-  expect(number('STRIP.TIME', 46000, 25, 'pituitary', 1.5)).toBeCloseTo(46000 + 12.5 / 24, 9);
-  expect(number('INJECTION.TIME', 46001, 25, 'pituitary', 1.5)).toBeCloseTo(46001 - 12.5 / 24, 9);
-  expect(refusal('STRIP.TIME', 46000, 30, 'pituitary', -8)).toMatch(/small correction/);
+  expect(number('STRIP.TIME', 46000, 25, 'handbook pituitary', 1.5)).toBeCloseTo(46000 + 12.5 / 24, 9);
+  expect(number('INJECTION.TIME', 46001, 25, 'handbook pituitary', 1.5)).toBeCloseTo(46001 - 12.5 / 24, 9);
+  expect(refusal('STRIP.TIME', 46000, 30, 'pituitary', -9)).toMatch(/small correction/);
 });
 
 test('a bad cell of a range spoils its own row only', () => {
-  const rows = grid('LATENCY.HOURS', columnOf([25, 79, null, 'warm', 31, 26]));
+  const rows = grid('LATENCY.HOURS', columnOf([25, 79, null, 'warm', 31, 26]), 'handbook pituitary');
   expect(
     rows.map(([cell]) => (typeof cell === 'object' && cell !== null && 'error' in cell ? cell.error : cell)),
   ).toEqual([11, '#VALUE!', '', '#VALUE!', '#N/A', 10]);

@@ -1,10 +1,10 @@
-import { CATALOGUE } from '../../../shared/catalogue';
+import { CATALOGUE, findFunction } from '../../../shared/catalogue';
 import type { NamedParam, SheetFunction } from '../../../shared/functions/define';
 import { invoke } from '../../../shared/functions/invoke';
 import { evaluate } from '../../../shared/catalogue/calculation';
 import type { Cell, Grid } from '../../../shared/base/values';
 import { isError, isGrid } from '../../../shared/base/values';
-import { freeze } from '../../../shared/files/share';
+import { freeze } from '../../../shared/catalogue/sharing';
 import { nativeCall, nativeForm } from '../../../shared/files/share/decisions/alive';
 import { OPTIONS, simpleBook, unzip, worksheet } from './parts';
 import { valuesOf } from './read';
@@ -119,10 +119,14 @@ test('native twins use only functions every spreadsheet knows without a prefix',
 });
 
 test('arguments are put in with brackets where they need them, defaults where they were left out', () => {
-  expect(nativeForm('_xldudf_SPAWN_HORMONE_VOLUME(A1+1,B1)')).toBe('(A1+1)*B1');
-  expect(nativeForm('ROUND(spawn.hormone.volume(SUM(A1,A2)),1)')).toBe('ROUND(((SUM(A1,A2))*0.5),1)');
-  expect(nativeForm('_xldudf_SPAWN_FEED_DAILY(_xldudf_SPAWN_HORMONE_VOLUME(A1,1),2,3)')).toBe('((A1*1))*2*3');
-  expect(nativeForm('_xldudf_SPAWN_AMMONIA_SHARE(8,25)')).toBeUndefined();
+  expect(nativeForm('_xldudf_SPAWN_HORMONE_VOLUME(A1+1,B1)', findFunction)).toBe('(A1+1)*B1');
+  expect(nativeForm('ROUND(spawn.hormone.volume(SUM(A1,A2)),1)', findFunction)).toBe(
+    'ROUND(((SUM(A1,A2))*0.5),1)',
+  );
+  expect(nativeForm('_xldudf_SPAWN_FEED_DAILY(_xldudf_SPAWN_HORMONE_VOLUME(A1,1),2,3)', findFunction)).toBe(
+    '((A1*1))*2*3',
+  );
+  expect(nativeForm('_xldudf_SPAWN_AMMONIA_SHARE(8,25)', findFunction)).toBeUndefined();
 });
 
 const plan = (v: number): Uint8Array =>

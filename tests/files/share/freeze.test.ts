@@ -1,6 +1,6 @@
 import { unzipSync } from 'fflate';
-import { freeze, inspect, verify } from '../../../shared/files/share';
-import type { FreezeReport } from '../../../shared/files/share';
+import { freeze, inspect, verify } from '../../../shared/catalogue/sharing';
+import type { FreezeReport } from '../../../shared/catalogue/sharing';
 import { readContainer } from '../../../shared/files/package/container';
 import { OPTIONS, simpleBook, unzip, worksheet } from './parts';
 import { SEASON_CALLS, season, seasonParts, seasonCells } from './season';

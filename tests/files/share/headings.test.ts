@@ -1,7 +1,7 @@
 import type { SheetModel } from '../../../shared/sheet/workbook/model';
 import { writeXlsx } from '../../../shared/files';
-import type { SheetChoice } from '../../../shared/files/share';
-import { choiceSteps, freeze } from '../../../shared/files/share';
+import type { SheetChoice } from '../../../shared/catalogue/sharing';
+import { choiceSteps, freeze } from '../../../shared/catalogue/sharing';
 import { runNow } from '../../../shared/base/steps';
 import { season } from './season';
 import { unzip } from './parts';

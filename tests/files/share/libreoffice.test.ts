@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { freeze, inspect, verify } from '../../../shared/files/share';
+import { freeze, inspect, verify } from '../../../shared/catalogue/sharing';
 import { OPTIONS, simpleBook, unzip, worksheet, zip } from './parts';
 import { differences, valuesOf } from './read';
 import { SEASON_CALLS, season } from './season';

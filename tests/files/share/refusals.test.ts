@@ -1,4 +1,4 @@
-import { freeze, inspect, repairCalls, verify } from '../../../shared/files/share';
+import { freeze, inspect, repairCalls, verify } from '../../../shared/catalogue/sharing';
 import { HEAD, MAIN, OPTIONS, simpleBook, simpleParts, worksheet, zip } from './parts';
 import { season } from './season';
 
@@ -117,7 +117,7 @@ test.each<[string, () => Uint8Array, RegExp]>([
   ['a bomb by size', () => patch(season(), 0x02014b50, 24, 0x7fffffff), /larger than 512 MB/],
   ['a wrong checksum', () => patch(season(), 0x02014b50, 16, 0x12345678), /damaged.*cannot be unpacked/],
   ['a cut file', () => season().slice(0, 4000), /cut short/],
-  ['a missing sheet', () => zip(without('xl/worksheets/sheet1.xml')), /damaged.*Plan is missing/],
+  ['a missing sheet', () => zip(without('xl/worksheets/sheet1.xml')), /damaged.*"Plan" is missing/],
   ['no workbook', () => zip(without('xl/workbook.xml')), /not an Excel workbook/],
   [
     'overlapping elements',

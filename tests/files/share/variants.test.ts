@@ -1,6 +1,6 @@
 import { writeXlsx } from 'hucre/xlsx';
-import { freeze, inspect, repairCalls, runInSlices, freezeSteps } from '../../../shared/files/share';
-import type { FreezeOptions } from '../../../shared/files/share';
+import { freeze, inspect, repairCalls, runInSlices, freezeSteps } from '../../../shared/catalogue/sharing';
+import type { FreezeOptions } from '../../../shared/catalogue/sharing';
 import type { CellSpec } from './parts';
 import { HEAD, MAIN, OPTIONS, REL, simpleBook, simpleParts, unzip, worksheet, zip } from './parts';
 import { differences, valuesOf } from './read';
@@ -115,7 +115,8 @@ test('what looks like a call of ours and is none stays', () => {
     A4: { f: 'MYSPAWN.RATE(1)', v: 4 },
     A5: { f: 'SPAWN.total', v: 5 },
   };
-  expect(freeze(simpleBook({ sheets: { Plan: worksheet(cells) } }), OPTIONS).kind).toBe('unchanged');
+  const after = '<definedNames><definedName name="SPAWN.total">Plan!$A$1</definedName></definedNames>';
+  expect(freeze(simpleBook({ sheets: { Plan: worksheet(cells) }, after }), OPTIONS).kind).toBe('unchanged');
 });
 
 test(

@@ -1,5 +1,13 @@
-import type { Dose, Preparation } from '../kernels/hormone';
-import { donorsFor, doseFor, packsFor, PREPARATIONS, splitDose, volumeByWeight } from '../kernels/hormone';
+import type { Dose } from '../kernels/hormone';
+import { donorsFor, doseFor, packsFor, splitDose, volumeByWeight } from '../kernels/hormone';
+import type { Preparation } from '../../preparations';
+import {
+  DEFAULT_PREPARATION,
+  PREPARATION_NAMES,
+  PREPARATION_WORDS,
+  PREPARATIONS,
+  preparationNamed,
+} from '../../preparations';
 import {
   amount,
   amountPerKilogram,
@@ -23,26 +31,18 @@ import { choice, num, series, texts } from '../../../functions/params';
 import { SERIALS } from '../../timing/records/latency';
 
 export const fishWeight = num(kilogram, { above: 0, max: 30, doc: 'Weight of one fish.' });
-const NAMES = [
-  'ready-made solution',
-  'carp pituitary',
-  'tilapia pituitary',
-  'hCG',
-  'GnRHa with domperidone',
-  'GnRHa with pimozide',
-] as const;
-const preparation = choice(NAMES, {
+export const preparation = choice(PREPARATION_NAMES, {
   doc: 'What is given. Amounts are in its unit: mL, mg, IU or µg.',
-  aliases: { pituitary: 'carp pituitary', gnrha: 'GnRHa with domperidone' },
-  default: 'ready-made solution',
+  aliases: PREPARATION_WORDS,
+  default: DEFAULT_PREPARATION,
 });
-const dose = num(amountPerKilogram, {
+export const dose = num(amountPerKilogram, {
   above: 0,
   max: 100_000,
   optional: true,
   doc:
-    'Amount per kg of fish in the unit of the preparation. Left out: 0.5 mL, 4 mg carp ' +
-    'or 8 mg tilapia pituitary, 3000 IU hCG, 40 or 30 µg GnRHa.',
+    'Amount per kg of fish in the unit of the preparation. Left out: 0.5 mL, 4 mg catfish or carp ' +
+    'or 8 mg tilapia pituitary, 3000 IU hCG, 40 or 30 µg LHRHa.',
 });
 const concentration = num(amountPerMillilitre, {
   above: 0,
@@ -52,7 +52,7 @@ const concentration = num(amountPerMillilitre, {
     'Amount in each mL of what is in the syringe (mg, µg or IU per mL); not needed for a ' +
     'solution dosed by volume.',
 });
-const SOURCES = [
+export const HORMONE_SOURCES = [
   'BRZUSKA03',
   'SUEZ',
   'GRAAF95',
@@ -62,32 +62,23 @@ const SOURCES = [
   'SHARAF12',
   'READYMADE',
 ] as const;
-const VALID =
-  'African catfish, females: 0.4 to 0.5 mL/kg ready-made, 3 to 4 mg/kg carp pituitary, ' +
-  '6 to 10 mg/kg tilapia pituitary, 500 to 6000 IU/kg hCG, 30 to 40 µg/kg GnRHa with ' +
+export const HORMONE_VALID =
+  'African catfish, females: 0.4 to 0.5 mL/kg ready-made, 3 to 4 mg/kg catfish or carp pituitary, ' +
+  '6 to 10 mg/kg tilapia pituitary, 500 to 6000 IU/kg hCG, 30 to 40 µg/kg LHRHa (GnRHa) with ' +
   'an antagonist; more than five times off these is refused as a slip of units';
 const HELP =
-  'A single injection is enough for African catfish (no preparatory dose; recalled ' +
-  'from the handbook and agreed by every study seen). Males were given half the dose ' +
-  'of hCG in one study. ' +
+  'A single injection is enough for African catfish: every other study seen used one. Males need none: a ' +
+  'single injection raised nothing where the milt is taken from the testis. ' +
   ('A ready-made solution holds about 20 µg GnRHa and 10 mg domperidone in each mL, so ' +
-    '0.5 mL/kg is 10 µg/kg and 5 mg/kg. Powder is taken up in salt water of 0.9 %, about ' +
-    '0.5 to 1 mL per kg of fish (recalled). GnRHa alone made few ovulate (17 %).');
+    '0.5 mL/kg is 10 µg/kg and 5 mg/kg. Powder is taken up in salt water of 9 g/L, 1 to 2 mL ' +
+    'per kg of fish; SPAWN.HORMONE.PREPARE says how much. LHRHa alone made few ovulate (17 %).');
 
-const found = (name: string): Preparation =>
-  PREPARATIONS.find((p) => p.name === name) ?? {
-    name,
-    unit: 'mL',
-    dose: 0.5,
-    published: [0.4, 0.5],
-    antagonist: 0,
-    isSolution: true,
-  };
+export const found = (name: string): Preparation => preparationNamed(name) ?? PREPARATIONS[0];
 
 const SLIP_FACTOR = 5;
 
 /** Dose per kg, or the sentence when it is so far off that its unit must be another. */
-function perKilogram(p: Preparation, given: number | undefined): number | CellError {
+export function perKilogram(p: Preparation, given: number | undefined): number | CellError {
   if (given === undefined) return p.dose;
   const [low, high] = p.published;
   if (given <= high * SLIP_FACTOR && given >= low / SLIP_FACTOR) return given;
@@ -142,12 +133,12 @@ export const hormoneDose = defineFunction({
       amount: column('Amount', amount),
       unit: column('Unit', text),
       volume: column('Volume', millilitre, 'Blank when a powder has no concentration yet.'),
-      antagonist: column('Antagonist', milligram, 'Dopamine antagonist that goes with GnRHa.'),
+      antagonist: column('Antagonist', milligram, 'Dopamine antagonist that goes with LHRHa.'),
     },
     'What one fish gets. A column of weights spills one row for each.',
   ),
-  valid: VALID,
-  sources: SOURCES,
+  valid: HORMONE_VALID,
+  sources: HORMONE_SOURCES,
   cautions: ['HORMONE'],
   help: HELP,
   examples: [
@@ -162,7 +153,7 @@ export const hormoneDose = defineFunction({
       because: '3000 IU/kg; no concentration, so no volume.',
     },
     {
-      args: [1.2, 'GnRHa with domperidone'],
+      args: [1.2, 'LHRHa with domperidone'],
       gives: [['48', 'µg', '', '12.0']],
       because: '40 µg/kg with 10 mg/kg.',
     },
@@ -218,8 +209,8 @@ export const hormoneTable = defineFunction({
     },
     'One row for each fish and a last row with the total.',
   ),
-  valid: VALID,
-  sources: [...SOURCES, 'NEOTROP13'],
+  valid: HORMONE_VALID,
+  sources: [...HORMONE_SOURCES, 'NEOTROP13'],
   cautions: ['HORMONE'],
   help: `${HELP} Columns First and Second stay blank for a single injection, and all volumes when a powder has no concentration yet.`,
   examples: [
@@ -290,11 +281,9 @@ export const hormoneSplit = defineFunction({
   valid:
     'Published for South American migrants, 10 % then 90 % after 12 h; African catfish ' +
     'needs one injection only',
-  sources: ['NEOTROP13', 'GRAAF96'],
+  sources: ['NEOTROP13', 'OKER15', 'MOSHAAND'],
   cautions: ['HORMONE'],
-  help:
-    'For African catfish all studies seen used a single injection, and the handbook ' +
-    '(recalled) asks for no preparatory dose. Split only for species that need it.',
+  help: 'For African catfish all studies seen but one used a single injection. Split only for species that need it.',
   examples: [
     { args: [5.5], gives: [['0.55', '4.95', '']], because: '10 % and 90 % of 5.5 mg/kg.' },
     {

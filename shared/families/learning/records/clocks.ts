@@ -94,9 +94,10 @@ export const latencyOffset = defineFunction({
         [[46000.875], [46007.875], [46014.875]],
         [[46001.375], [46008.3958], [46015.4166]],
         [[25], [25], [25]],
+        'handbook pituitary',
       ],
       gives: [['1.45', '0.49', '2.26', '-0.44', '3.18', '0.96', '3']],
-      because: 'Stripped 1.0, 1.5 and 2.0 h after the 11 h of the table at 25 °C.',
+      because: 'Stripped 1.0, 1.5 and 2.0 h after the 11 h of the handbook at 25 °C.',
     },
     {
       args: [[[46000.875]], [[46000.375]], [[25]]],
@@ -104,9 +105,9 @@ export const latencyOffset = defineFunction({
       because: 'The date was not moved on after midnight.',
     },
     {
-      args: [[[46000.875]], [[46001.375]], [[33]]],
-      fails: { code: '#N/A', says: '20 to 30 °C' },
-      because: 'The table ends at 30 °C.',
+      args: [[[46000.875]], [[46001.375]], [[34]]],
+      fails: { code: '#N/A', says: '20 to 33 °C' },
+      because: 'The table ends at 33 °C.',
     },
   ],
   compute: ({ injected, stripped, temperatures: water, preparation: profile, confidence }) => {
@@ -161,8 +162,8 @@ export const incubationFactor = defineFunction({
         [[46001.2], [46011.25]],
         [[25], [25]],
       ],
-      gives: [['1.084', '0.986', '1.170', '0.907', '1.256', '0.89', '2']],
-      because: '28.8 and 30 h where the table says 27.',
+      gives: [['0.982', '0.909', '1.075', '0.840', '1.153', '0.89', '2']],
+      because: '28.8 and 30 h where the table says 30.',
     },
     {
       args: [[[46001]], [[46000]], [[25]]],

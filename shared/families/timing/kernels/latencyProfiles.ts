@@ -1,17 +1,57 @@
+import { PREPARATIONS } from '../../preparations';
 import type { Profile } from './profile';
-import { CLARIAS_BASE, fromBand, fromClariasBase, fromTable } from './profile';
+import { fromBand, fromTable, fromWaiting } from './profile';
 
 const CLARIAS = 'Clarias gariepinus';
-/** Latency of the ready-made solution at 26.0 °C, h: 613 minutes (OKER15). */
-const READY_MADE_HOURS = 613 / 60;
-/**
- * 12 h gave most eggs at 26 to 27 °C (WORLDAQ25): the late end, as a share of the latency above carried to
- * 26.5 °C.
- */
-const READY_MADE_LATEST = (12 * (26.5 - CLARIAS_BASE)) / (READY_MADE_HOURS * (26 - CLARIAS_BASE));
 
-/** Injection to stripping, by hormone preparation. */
+/** Injection to stripping: every preparation of the list, then other fish, then the handbook. */
 export const LATENCY_PROFILES: readonly Profile[] = [
+  ...PREPARATIONS.map(({ name, waiting }) =>
+    fromWaiting(waiting, {
+      name,
+      species: CLARIAS,
+      source: waiting.source,
+      note: `${waiting.says}; carried to other temperatures with base 15.4 °C.`,
+    }),
+  ),
+  fromBand('latency', 26, 28, 14, 18, {
+    name: 'Heterobranchus bidorsalis',
+    species: 'Heterobranchus bidorsalis',
+    source: 'BIDOR04',
+    note: 'Carp pituitary, hCG or own glands; 14 to 18 h at 27 ± 1 °C, the middle is used.',
+  }),
+  {
+    ...fromTable(
+      'latency',
+      'seen',
+      [
+        [27, 13],
+        [30, 10.5],
+      ],
+      {
+        name: 'Heterobranchus longifilis',
+        species: 'Heterobranchus longifilis',
+        source: 'LEGENDRE95',
+        note:
+          'hCG 1500 IU/kg: first eggs at 7 to 8 h, the spawn complete at 11 h at 30 °C, deformed larvae more ' +
+          'often after that; stripped within 14 h at 28 ± 1 °C.',
+      },
+    ),
+    spread: [7.5 / 10.5, 14 / 12.15],
+    usual: [9.5 / 10.5, 11 / 10.5],
+  },
+  fromBand('latency', 26.5, 27.5, 11, 11, {
+    name: 'grass carp',
+    species: 'Ctenopharyngodon idella',
+    source: 'SALMAN23',
+    note: 'GnRHa with domperidone 0.4 mL/kg; 11 h at 27 °C, taken to hold half a degree each side.',
+  }),
+  fromBand('latency', 25, 26, 199 / 25.5, 199 / 25.5, {
+    name: 'silver carp',
+    species: 'Hypophthalmichthys molitrix',
+    source: 'SILVERLAT',
+    note: '199 °C·h above zero when stripped, read back at 25.5 °C only, half a degree each side.',
+  }),
   fromTable(
     'latency',
     'memory',
@@ -29,70 +69,12 @@ export const LATENCY_PROFILES: readonly Profile[] = [
       [30, 7],
     ],
     {
-      name: 'pituitary',
+      name: 'handbook pituitary',
       species: CLARIAS,
       source: 'GRAAF96',
-      note: 'Handbook table recalled from memory; the printed page was not seen.',
+      note:
+        'Handbook table recalled from memory; the printed page was not seen. Every pituitary trial seen at 26 to ' +
+        '28 °C took longer: use it for the first look.',
     },
   ),
-  fromClariasBase('latency', 26, 745 / 60, {
-    name: 'pituitary extract',
-    species: CLARIAS,
-    source: 'OKER15',
-    note: '745 minutes measured at 26.0 ± 0.7 °C; carried to other temperatures with base 15.4 °C.',
-  }),
-  fromClariasBase('latency', 26, READY_MADE_HOURS, {
-    name: 'ready-made solution',
-    species: CLARIAS,
-    source: 'OKER15',
-    spread: [1, READY_MADE_LATEST],
-    note:
-      'GnRHa with domperidone, 0.5 mL/kg: 613 minutes measured at 26.0 ± 0.7 °C; carried ' +
-      'to other temperatures with base 15.4 °C. Another trial had most eggs at 12 h at 26 ' +
-      'to 27 °C.',
-  }),
-  fromTable(
-    'latency',
-    'seen',
-    [
-      [22, 20],
-      [28, 12],
-    ],
-    {
-      name: 'own-species pituitary',
-      species: CLARIAS,
-      source: 'CLARIIDPAGE',
-      note: 'Fresh glands of the same species, donors 1.5 times the weight of the female; two rows.',
-    },
-  ),
-  fromBand('latency', 26, 28, 14, 18, {
-    name: 'tilapia pituitary',
-    species: CLARIAS,
-    source: 'TILAPIAGLAND',
-    note: 'Acetone-dried, 6 to 10 mg/kg; 14 to 18 h at 27 ± 1 °C, the middle is used.',
-  }),
-  fromBand('latency', 26, 28, 14, 18, {
-    name: 'Heterobranchus bidorsalis',
-    species: 'Heterobranchus bidorsalis',
-    source: 'BIDOR04',
-    note: 'Carp pituitary, hCG or own glands; 14 to 18 h at 27 ± 1 °C, the middle is used.',
-  }),
-  fromBand('latency', 27, 29, 14, 14, {
-    name: 'Heterobranchus longifilis',
-    species: 'Heterobranchus longifilis',
-    source: 'LONGIHCG',
-    note: 'hCG 1500 IU/kg; stripped within 14 h at 28 ± 1 °C.',
-  }),
-  fromBand('latency', 26.5, 27.5, 11, 11, {
-    name: 'grass carp',
-    species: 'Ctenopharyngodon idella',
-    source: 'SALMAN23',
-    note: 'GnRHa with domperidone 0.4 mL/kg; 11 h at 27 °C, taken to hold half a degree each side.',
-  }),
-  fromBand('latency', 25, 26, 199 / 25.5, 199 / 25.5, {
-    name: 'silver carp',
-    species: 'Hypophthalmichthys molitrix',
-    source: 'SILVERLAT',
-    note: '199 °C·h above zero when stripped, read back at 25.5 °C only, half a degree each side.',
-  }),
 ];

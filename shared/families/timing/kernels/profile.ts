@@ -1,5 +1,7 @@
+import type { Waiting } from '../../preparations';
+import { CLARIAS_BASE } from './base';
 import type { RateCurve } from './rateCurve';
-import { curveFromBase, curveFromHours } from './rateCurve';
+import { curveFromBase, curveFromHours, highest, lowest } from './rateCurve';
 import type { Stage, Tolerance } from './tolerance';
 import { toleranceFor } from './tolerance';
 
@@ -17,6 +19,10 @@ export interface Profile {
   readonly curve: RateCurve;
   /** Published spread around the hours of the curve, as shares of them. */
   readonly spread: readonly [number, number];
+  /** Where the measured or best hours lie, as shares of the hours of the curve. */
+  readonly usual: readonly [number, number];
+  /** Temperatures the trials had; in the rest of the curve hours are carried, which is thinner. */
+  readonly tested: readonly [number, number];
   readonly source: string;
   readonly standing: 'memory' | 'seen' | 'computed';
   readonly species: string;
@@ -27,8 +33,17 @@ export interface Profile {
 
 type About = Pick<Profile, 'name' | 'source' | 'species' | 'note'> & {
   readonly spread?: readonly [number, number];
+  readonly tested?: readonly [number, number];
 };
 const EXACT: readonly [number, number] = [1, 1];
+
+/** How far a temperature is from what was tried: in the trials, carried from them, or outside it all. */
+export const evidenceAt = ({ curve, tested }: Profile, temperature: number): 'tried' | 'thin' | 'none' =>
+  !(temperature >= lowest(curve) && temperature <= highest(curve))
+    ? 'none'
+    : temperature >= tested[0] - 1e-9 && temperature <= tested[1] + 1e-9
+      ? 'tried'
+      : 'thin';
 
 export const fromTable = (
   stage: Stage,
@@ -40,6 +55,8 @@ export const fromTable = (
   standing,
   curve: curveFromHours(rows),
   spread: EXACT,
+  usual: EXACT,
+  tested: [rows[0]?.[0] ?? NaN, rows.at(-1)?.[0] ?? NaN],
   tolerance: toleranceFor(about.species, stage),
   ...about,
 });
@@ -62,23 +79,39 @@ export const fromBand = (
       [high, middle],
     ]),
     spread: [shortest / middle, longest / middle],
+    usual: [shortest / middle, longest / middle],
+    tested: [low, high],
     tolerance: toleranceFor(about.species, stage),
     ...about,
   };
 };
 
-/** Base temperature of African catfish embryos and larvae, °C (PROKES15). */
-export const CLARIAS_BASE = 15.4;
-/**
- * Thermal optimum of early life of African catfish, °C (PROKES15): the reach given to a carried measurement.
- */
+/** Thermal optimum of early life of African catfish, °C (PROKES15). */
 const CLARIAS_OPTIMUM = [22.9, 30.3] as const;
+/**
+ * How far a measurement is carried with the base of 15.4 °C: down to where a table was printed, up to just
+ * below the 33.2 °C that kill larvae (PROKES15).
+ */
+export const CARRIED = [20, 33] as const;
 
 export const fromClariasBase = (stage: Stage, temperature: number, hours: number, about: About): Profile => ({
   stage,
   standing: 'computed',
-  curve: curveFromBase(temperature, hours, CLARIAS_BASE, ...CLARIAS_OPTIMUM),
+  curve: curveFromBase(temperature, hours, CLARIAS_BASE, ...CARRIED),
   spread: EXACT,
+  usual: EXACT,
+  tested: CLARIAS_OPTIMUM,
   tolerance: toleranceFor(about.species, stage),
   ...about,
 });
+
+/** Waiting time of a preparation: the middle of its best hours, with the window of its trials around it. */
+export const fromWaiting = (waiting: Waiting, about: Omit<About, 'spread' | 'tested'>): Profile => {
+  const middle = (waiting.best[0] + waiting.best[1]) / 2;
+  return {
+    ...fromClariasBase('latency', CLARIAS_BASE + 1, middle, about),
+    spread: [waiting.firstLook / middle, waiting.lastTested / middle],
+    usual: [waiting.best[0] / middle, waiting.best[1] / middle],
+    tested: waiting.trials,
+  };
+};

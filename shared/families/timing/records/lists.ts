@@ -1,3 +1,4 @@
+import { DEFAULT_PREPARATION } from '../../preparations';
 import { SOURCES } from '../../sources';
 import type { Profile } from '../kernels/profile';
 import { highest, hoursAt, lowest } from '../kernels/rateCurve';
@@ -70,10 +71,10 @@ export const profileList = defineFunction({
         [
           'yolk gone',
           'African catfish',
-          '22.9',
-          '30.3',
-          '114.7',
-          '57.7',
+          '20',
+          '33',
+          '187',
+          '48.9',
           'computed from one seen measurement',
           'Hou C.H., Siew I.N. 2015. Nutritional transition period in early larvae of Clarias ' +
             'gariepinus. Malaysian Society of Analytical Sciences (abstract)',
@@ -108,11 +109,11 @@ export const profileTable = defineFunction({
   sources: ['GRAAF96', 'OKER15', 'PROKES15'],
   help:
     'Copy the rows as values, change the hours to what your own runs took, and give the ' +
-    'two columns as ownTemperatures and ownHours. The tables "pituitary" and "African ' +
-    'catfish" are recalled from memory.',
+    'two columns as ownTemperatures and ownHours. The two handbook tables are recalled ' +
+    'from memory.',
   examples: [
     {
-      args: ['latency'],
+      args: ['latency', 'handbook pituitary'],
       gives: [
         ['20', '21'],
         ['21', '18'],
@@ -127,10 +128,14 @@ export const profileTable = defineFunction({
     },
   ],
   compute: ({ stage: wanted, profile: name }) => {
-    const profile = profileFor(wanted, name ?? (wanted === 'latency' ? 'pituitary' : 'African catfish'), {
-      ownTemperatures: undefined,
-      ownHours: undefined,
-    });
+    const profile = profileFor(
+      wanted,
+      name ?? (wanted === 'latency' ? DEFAULT_PREPARATION : 'African catfish'),
+      {
+        ownTemperatures: undefined,
+        ownHours: undefined,
+      },
+    );
     if (isError(profile)) return profile;
     return profile.curve.temperatures.map((t) => ({ temperature: t, hours: hoursAt(profile.curve, t) }));
   },

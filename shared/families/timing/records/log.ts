@@ -32,7 +32,7 @@ const HELP =
   'takes over. ' +
   ('Any spacing of readings will do, and cutting the log changes nothing. At one steady ' +
     'temperature the answer is that of the table. ') +
-  'The tables "pituitary" and "African catfish" are recalled from memory: their printed page was not seen.';
+  'The two handbook tables are recalled from memory: their printed page was not seen.';
 const SOURCES = ['KAMLER02', 'GRAAF96', 'OKER15', 'HOU15', 'PROKES15'] as const;
 const start = num(moment, {
   ...SERIALS,
@@ -61,11 +61,11 @@ export const logProgress = defineFunction({
   sources: SOURCES,
   help: HELP,
   examples: [
-    { args: [46000, 46000.5, TIMES, STEADY], gives: '0.4444', because: '12 of the 27 h at a steady 25 °C.' },
+    { args: [46000, 46000.5, TIMES, STEADY], gives: '0.4', because: '12 of the 30 h at a steady 25 °C.' },
     {
       args: [46000, 46000.5, TIMES, [[23], [25], [28]]],
-      gives: '0.4539',
-      because: 'Rates 1/33, 1/29, 1/27, 1/25, 1/23 and 1/22 per hour along the two slopes.',
+      gives: '0.4146',
+      because: 'Six hours from 1/33 to 1/30 and six from 1/30 to 1/24.25 per hour.',
     },
     {
       args: [46000, 46000.5, TIMES, [[25], [79], [25]]],
@@ -99,15 +99,15 @@ export const logFinish = defineFunction({
   sources: SOURCES,
   help: `${HELP} Give expected a range of temperatures to see what a cold night would do.`,
   examples: [
-    { args: [46000, TIMES, STEADY, 25], gives: '46001.1250', because: '27 h at 25 °C, as in the table.' },
+    { args: [46000, TIMES, STEADY, 25], gives: '46001.2500', because: '30 h at 25 °C, as in the table.' },
     {
-      args: [46000, [[46000], [46000.1666667]], [[27], [27]], 24, 'latency'],
+      args: [46000, [[46000], [46000.1666667]], [[27], [27]], 24, 'latency', 'handbook pituitary'],
       gives: '46000.4444',
       because: '4/9 done in 4 h at 27 °C; the rest, 5/9 of 12 h, at 24 °C.',
     },
     {
       args: [46000, TIMES, STEADY],
-      fails: { code: '#N/A', says: '44.4 % done' },
+      fails: { code: '#N/A', says: '40 % done' },
       because: 'The log ends long before the hatch and no temperature is expected.',
     },
   ],
@@ -129,20 +129,20 @@ export const logWindow = defineFunction({
   },
   returns: fields(
     {
-      opens: column('Opens', moment, 'First check for eggs, or first hatch.'),
+      opens: column('Opens', moment, 'First look for eggs, or first hatch.'),
       best: column('Best', moment, 'Strip, or the hour of the table.'),
-      closes: column('Closes', moment, 'Too late to strip, or last hatch.'),
+      closes: column('Closes', moment, 'Last hour tried for a strip, or last hatch.'),
     },
     'The window of SPAWN.STRIP.WINDOW or SPAWN.HATCH.WINDOW for water that changes.',
   ),
   valid: `${VALID}. Windows were published for latency and incubation only`,
   sources: [...SOURCES, 'AUDU23', 'UKAKALU', 'WORLDAQ25'],
   cautions: ['HORMONE'],
-  help: `${HELP} Each edge is when that share of the stage is done: 11/13 and 15/13 for stripping, 1.35 for the last hatch.`,
+  help: `${HELP} Each edge is when that share of the stage is done.`,
   examples: [
     {
       args: [46000, TIMES, STEADY, 25, 'latency'],
-      gives: [['46000.3878', '46000.4583', '46000.5288']],
+      gives: [['46000.3819', '46000.5241', '46000.6047']],
       because: 'At a steady 25 °C the same as SPAWN.STRIP.WINDOW.',
     },
     {

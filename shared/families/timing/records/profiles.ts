@@ -1,3 +1,4 @@
+import { DEFAULT_PREPARATION, PREPARATION_NAMES, PREPARATION_WORDS } from '../../preparations';
 import { FEEDING_PROFILES, INCUBATION_PROFILES, YOLK_PROFILES } from '../kernels/incubationProfiles';
 import { LATENCY_PROFILES } from '../kernels/latencyProfiles';
 import type { Profile, Stage } from '../kernels/profile';
@@ -24,30 +25,33 @@ const byName: Readonly<Record<Stage, ReadonlyMap<string, Profile>>> = {
   'yolk gone': new Map(YOLK_PROFILES.map((p) => [p.name, p])),
 };
 
-const PREPARATIONS = [
-  'pituitary',
-  'pituitary extract',
-  'ready-made solution',
-  'own-species pituitary',
-  'tilapia pituitary',
+/** What a choice of waiting time may name: the list of preparations, then other fish, then the handbook. */
+const WAITING = [
+  ...PREPARATION_NAMES,
   'Heterobranchus bidorsalis',
   'Heterobranchus longifilis',
   'grass carp',
   'silver carp',
+  'handbook pituitary',
 ] as const;
 const HATCHING = [
   'African catfish',
   'African catfish to 33 °C',
   'African catfish at 28 °C',
+  'Heterobranchus longifilis',
   'Heterobranchus bidorsalis',
   'Nile tilapia',
   'Mozambique tilapia',
   'Karonga tilapia',
   'common carp',
+  'handbook African catfish',
 ] as const;
 const FEEDING = ['African catfish', 'Nile tilapia'] as const;
 const YOLK = ['African catfish'] as const;
-const NAMES = [...PREPARATIONS, ...HATCHING.filter((n) => n !== 'Heterobranchus bidorsalis')] as const;
+const NAMES = [
+  ...WAITING,
+  ...HATCHING.filter((n) => n !== 'Heterobranchus bidorsalis' && n !== 'Heterobranchus longifilis'),
+] as const;
 
 const CATFISH_WORDS = {
   catfish: 'African catfish',
@@ -56,20 +60,21 @@ const CATFISH_WORDS = {
 } as const;
 const TILAPIA_WORDS = { 'oreochromis niloticus': 'Nile tilapia', tilapia: 'Nile tilapia' } as const;
 
-export const preparation = choice(PREPARATIONS, {
+export const preparation = choice(WAITING, {
   doc:
-    'Hormone preparation; latency differs by hours between them. SPAWN.PROFILE.LIST ' +
+    'Hormone preparation; waiting times differ by hours between them. SPAWN.PROFILE.LIST ' +
     'shows them all with their standing.',
   aliases: {
-    gnrha: 'ready-made solution',
-    'gnrha with domperidone': 'ready-made solution',
-    'homoplastic pituitary': 'own-species pituitary',
-    'carp pituitary': 'pituitary',
+    ...PREPARATION_WORDS,
+    longifilis: 'Heterobranchus longifilis',
+    bidorsalis: 'Heterobranchus bidorsalis',
   },
-  default: 'pituitary',
+  default: DEFAULT_PREPARATION,
 });
 export const hatchingSpecies = choice(HATCHING, {
-  doc: 'Whose hatching table is used. SPAWN.PROFILE.LIST shows them all with their standing.',
+  doc:
+    "Whose hatching table is used; for a hybrid, the mother's. SPAWN.PROFILE.LIST shows them all with " +
+    'their standing.',
   aliases: {
     ...CATFISH_WORDS,
     ...TILAPIA_WORDS,
@@ -77,6 +82,10 @@ export const hatchingSpecies = choice(HATCHING, {
     'oreochromis karongae': 'Karonga tilapia',
     carp: 'common carp',
     'cyprinus carpio': 'common carp',
+    longifilis: 'Heterobranchus longifilis',
+    bidorsalis: 'Heterobranchus bidorsalis',
+    'hybrid of a catfish mother': 'African catfish',
+    'hybrid of a heterobranchus mother': 'Heterobranchus longifilis',
   },
   default: 'African catfish',
 });
@@ -96,9 +105,9 @@ export const stage = choice(STAGES, {
 });
 export const anyProfile = choice(NAMES, {
   doc:
-    'Preparation or species whose table is used; left out, "pituitary" for latency and ' +
+    'Preparation or species whose table is used; left out, "ready-made solution" for latency and ' +
     '"African catfish" for the others.',
-  aliases: CATFISH_WORDS,
+  aliases: { ...CATFISH_WORDS, ...PREPARATION_WORDS },
   optional: true,
 });
 
@@ -153,6 +162,8 @@ function makeOwn(
     name: 'your own table',
     curve: curveFromHours(table),
     spread: [1, 1],
+    usual: [1, 1],
+    tested: [table[0]?.[0] ?? NaN, table.at(-1)?.[0] ?? NaN],
     source: 'DEFINITION',
     standing: 'seen',
     species: '',

@@ -30,12 +30,23 @@ export const runClock = defineFunction({
     { event: column('What', text), time: column('When', moment), note: column('Do', text) },
     'One row for each moment, in order.',
   ),
-  valid: 'African catfish, 22.9 to 30 °C, each water constant',
-  sources: ['GRAAF96', 'OKER15', 'AUDU23', 'UKAKALU', 'HOU15', 'PROKES15', 'RURANGWA98'],
+  version: 2,
+  valid: 'African catfish, 20 to 33 °C, each water constant; thinner below 23 and above 28 °C',
+  sources: [
+    'OKER15',
+    'WORLDAQ25',
+    'AUDU23',
+    'ACEH19',
+    'GADISSA13',
+    'AMPCLARIAS',
+    'UKAKALU',
+    'HOU15',
+    'PROKES15',
+    'RURANGWA98',
+  ],
   cautions: ['HORMONE'],
   help:
-    'The best strip is taken as the moment of fertilisation. Latency ("pituitary") and ' +
-    'incubation come from handbook tables recalled from memory; the larval times are ' +
+    'The best strip is taken as the moment of fertilisation; the larval times are ' +
     'computed from one measurement. Times shift as the water does: give the readings to ' +
     'SPAWN.LOG.FINISH.',
   examples: [
@@ -43,21 +54,22 @@ export const runClock = defineFunction({
       args: [46000.875, 25],
       gives: [
         ['Injection', '46000.8750', ''],
-        ['First check', '46001.2628', 'Press gently for eggs, then every half hour'],
-        ['Strip and fertilise', '46001.3333', 'Best time; the window counts, not the minute'],
-        ['Too late to strip', '46001.4038', 'Eggs are over-ripe from here on'],
-        ['Count fertilised eggs', '46001.8333', 'The share at 12 h foretells the hatch'],
-        ['First hatch', '46002.4583', ''],
-        ['Last hatch', '46002.8513', 'Take out shells and dead eggs'],
-        ['First food', '46004.4349', 'Offer live food; look for full bellies'],
-        ['Yolk gone', '46006.1918', 'All must be feeding'],
+        ['First look', '46001.2569', 'Press gently for eggs, then every half hour'],
+        ['Strip and fertilise', '46001.3991', 'Best time; the window counts, not the minute'],
+        ['Last hour tried', '46001.4797', 'Good eggs were still had then; nobody tested later well'],
+        ['Count fertilised eggs', '46001.8991', 'The share at 12 h foretells the hatch'],
+        ['First hatch', '46002.5241', ''],
+        ['Most have hatched', '46002.6491', ''],
+        ['Last hatch', '46002.9171', 'Take out shells and dead eggs'],
+        ['First food', '46004.6256', 'Offer live food; look for full bellies'],
+        ['Yolk gone', '46006.3826', 'All must be feeding'],
       ],
-      because: 'Injected at 21:00 at 25 °C: strip at 08:00 (11 h), first hatch 27 h later.',
+      because: 'Injected at 21:00 at 25 °C: strip at 09:35 (12.6 h), half hatched 30 h later.',
     },
     {
       args: [46000.875, 34],
-      fails: { code: '#N/A', says: '20 to 30 °C' },
-      because: 'No latency was published so warm.',
+      fails: { code: '#N/A', says: '20 to 33 °C' },
+      because: 'Nobody tried so warm.',
     },
   ],
   compute: (args) => {
@@ -77,11 +89,11 @@ export const runClock = defineFunction({
     const window = stripWindow(strip, latency.spread, args.offset);
     const hatching = hatchWindow(hatch, incubation.spread, incubation.species);
     const at = (h: number): number => args.injected + daysFromHours(h);
-    const done = window.best + hatch;
+    const done = window.best + (hatching?.first ?? hatch);
     return [
       { event: 'Injection', time: at(0), note: '' },
       {
-        event: 'First check',
+        event: 'First look',
         time: at(window.firstCheck),
         note: 'Press gently for eggs, then every half hour',
       },
@@ -90,20 +102,29 @@ export const runClock = defineFunction({
         time: at(window.best),
         note: 'Best time; the window counts, not the minute',
       },
-      { event: 'Too late to strip', time: at(window.tooLate), note: 'Eggs are over-ripe from here on' },
+      {
+        event: 'Last hour tried',
+        time: at(window.lastTested),
+        note: 'Good eggs were still had then; nobody tested later well',
+      },
       {
         event: 'Count fertilised eggs',
         time: at(window.best + 12),
         note: 'The share at 12 h foretells the hatch',
       },
       { event: 'First hatch', time: at(done), note: '' },
+      { event: 'Most have hatched', time: at(window.best + hatch), note: '' },
       {
         event: 'Last hatch',
         time: at(window.best + (hatching?.last ?? NaN)),
         note: 'Take out shells and dead eggs',
       },
-      { event: 'First food', time: at(done + feed), note: 'Offer live food; look for full bellies' },
-      { event: 'Yolk gone', time: at(done + yolk), note: 'All must be feeding' },
+      {
+        event: 'First food',
+        time: at(window.best + hatch + feed),
+        note: 'Offer live food; look for full bellies',
+      },
+      { event: 'Yolk gone', time: at(window.best + hatch + yolk), note: 'All must be feeding' },
     ];
   },
 });

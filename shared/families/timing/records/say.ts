@@ -17,11 +17,19 @@ export const lethal = (
     `${at}: ${degrees(temperature)} °C kills ${life} of ${species}: the published limits are ${low} and ${high} °C (${says}). Mend the water first, and ask a vet.`,
   );
 
+/** What one can do when water is beyond what anybody tried. */
+const wayOut = (temperature: number, profile: Profile): string =>
+  profile.stage === 'latency' || profile.stage === 'incubation'
+    ? temperature > highest(profile.curve)
+      ? ' Too warm: shade the vats, change water, strip at night.'
+      : ' Too cool: warm the water, or wait for a warmer week.'
+    : '';
+
 export const beyondTable = (at: string, temperature: number, profile: Profile): CellError =>
   outside(
     `${at}: ${degrees(temperature)} °C is outside "${profile.name}" (${degrees(lowest(profile.curve))} to ${degrees(highest(profile.curve))} °C). ` +
-      ('Hours are never stretched beyond a table: give your own in ownTemperatures and ' +
-        'ownHours, or choose another.'),
+      'Hours are never stretched beyond a table: give your own in ownTemperatures and ' +
+      `ownHours, or choose another.${wayOut(temperature, profile)}`,
   );
 
 export const halfATable = (): CellError =>

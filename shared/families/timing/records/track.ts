@@ -1,3 +1,4 @@
+import { DEFAULT_PREPARATION } from '../../preparations';
 import { orderFault } from '../kernels/logFaults';
 import type { Profile, Stage } from '../kernels/profile';
 import type { RateCurve } from '../kernels/rateCurve';
@@ -118,7 +119,7 @@ interface Ready {
 }
 
 const DEFAULTS: Readonly<Record<Stage, string>> = {
-  latency: 'pituitary',
+  latency: DEFAULT_PREPARATION,
   incubation: 'African catfish',
   'first feed': 'African catfish',
   'yolk gone': 'African catfish',
@@ -192,7 +193,7 @@ export function windowOf(args: LogArgs): LogWindow | CellError | undefined {
   const strip = args.stage === 'latency' ? stripWindow(1, profile.spread, 0) : undefined;
   const hatch = args.stage === 'incubation' ? hatchWindow(1, profile.spread, profile.species) : undefined;
   const opens = strip?.firstCheck ?? hatch?.first;
-  const closes = strip?.tooLate ?? hatch?.last;
+  const closes = strip?.lastTested ?? hatch?.last;
   if (opens === undefined || closes === undefined) return undefined;
   return {
     opens: reachedAt(log, args, opens),

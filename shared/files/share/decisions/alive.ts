@@ -2,12 +2,12 @@ import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
 import type { NamedParam, SheetFunction } from '../../../functions/define';
 import { HEADINGS } from '../../../functions/define';
-import type { Operand, Resolver } from '../../../sheet/formula/evaluate';
-import { callFunction } from '../../../catalogue/calculation';
+import type { FindFunction, Operand, Resolver } from '../../../sheet/formula';
+import { callsOf } from '../../../sheet/formula';
 import { evaluateWith } from '../../../sheet/formula/evaluate';
 import type { Cell } from '../../../base/values';
 import { isError, isGrid } from '../../../base/values';
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import { argumentsAfter, ownCalls, typedForm } from '../references/calls';
 import type { StoredValue } from '../../cells/cells';
 import { lex } from '../references/lex';
@@ -33,6 +33,9 @@ function argumentText(param: NamedParam, given: string | undefined): string | un
       : undefined;
 }
 
+/** What Excel takes; a longer text did not come from it. */
+const LONGEST_FORMULA = 8_192;
+
 /** Without brackets around the whole. */
 const unwrap = (text: string): string =>
   text.startsWith('(') && argumentsAfter(text, 0)?.end === text.length ? unwrap(text.slice(1, -1)) : text;
@@ -56,12 +59,14 @@ export function nativeCall(fn: SheetFunction, args: readonly string[]): string |
  * The formula with every call of ours replaced; undefined when one of them has no native twin. Inner calls
  * come first.
  */
-export function nativeForm(text: string): string | undefined {
+export function nativeForm(text: string, find: FindFunction): string | undefined {
   let now = text;
+  if (text.length > LONGEST_FORMULA) return undefined;
   for (let calls = ownCalls(now); calls.length > 0; calls = ownCalls(now)) {
     const call = calls.at(-1);
     const found = call && argumentsAfter(now, call.piece.end);
-    const native = call?.fn && found ? nativeCall(call.fn, found.args) : undefined;
+    const fn = call && find(call.name);
+    const native = fn && found ? nativeCall(fn, found.args) : undefined;
     if (!call || !found || native === undefined || call.piece.kind !== 'call') return undefined;
     now = now.slice(0, call.piece.from) + native + now.slice(found.end);
   }
@@ -75,6 +80,7 @@ export class LastValues {
     private readonly book: Pick<Book, 'sheets'>,
     private readonly names: NameTable,
     private readonly tables: readonly TableInfo[],
+    private readonly find: FindFunction,
   ) {}
 
   set(sheet: number, row: number, column: number, { type, raw }: StoredValue): void {
@@ -119,7 +125,7 @@ export class LastValues {
     };
     return {
       reference,
-      call: callFunction,
+      call: callsOf(this.find),
       name: (word) => {
         const [piece] = lex(word);
         const name = piece && this.names.find(word, piece, sheet);

@@ -38,7 +38,7 @@ export function blocksOf(sheet: string, sheetIndex: number, cells: readonly Bloc
     else groups.set(key, [one]);
   }
   return [...groups.values()].flatMap((group) => {
-    const rectangles = merge(group.map(({ cell }) => cell.area));
+    const rectangles = mergedAreas(group.map(({ cell }) => cell.area));
     const parts: Area[][] = [];
     for (let i = 0; i < rectangles.length; i += MAX_AREAS) parts.push(rectangles.slice(i, i + MAX_AREAS));
     return parts.map((areas) => block(sheet, sheetIndex, group, areas));
@@ -87,7 +87,7 @@ function wraps(text: string, from: number): boolean {
 }
 
 /** Single cells become runs down a column, equal runs side by side become rectangles. */
-function merge(areas: readonly Area[]): Area[] {
+export function mergedAreas(areas: readonly Area[]): Area[] {
   const runs: { top: number; left: number; bottom: number; right: number }[] = [];
   const open = new Map<string, { top: number; left: number; bottom: number; right: number }>();
   for (const area of areas.toSorted((a, b) => a.top - b.top || a.left - b.left)) {

@@ -3,7 +3,8 @@ import type { BlockCell } from './blocks';
 import type { FormulaCell, SheetScan } from './scan';
 import type { Edit } from '../../package/splice';
 import { put } from '../../package/splice';
-import { escapeXml, nameEnd, rawText } from '../../package/xml';
+import { nameEnd, rawText } from '../../package/xml';
+import { escapeXml } from '../../text';
 
 /** What becomes of each formula that the scan brought up, and the edits that do it. */
 

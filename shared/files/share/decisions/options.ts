@@ -1,4 +1,5 @@
 import type { Problem } from './problems';
+import type { Proof } from '../proof/search';
 
 export interface FreezeOptions {
   /** When the copy is made, as it shall read on the page. */
@@ -40,6 +41,8 @@ export interface FreezeReport {
   readonly removed: readonly string[];
   /** What is still in the file and may tell more than the cells, a sentence each. */
   readonly left: readonly string[];
+  /** What the search of the copy for values left out found; undefined when nothing was left out. */
+  readonly proof: Proof | undefined;
 }
 
 export interface SheetSummary {
@@ -68,6 +71,6 @@ export type FreezeResult =
 
 /** What the work is at, and how far: 0 to 1 within the step. */
 export interface Progress {
-  readonly step: 'unpack' | 'read' | 'write' | 'page' | 'pack';
+  readonly step: 'unpack' | 'read' | 'write' | 'page' | 'pack' | 'prove';
   readonly done: number;
 }

@@ -1,6 +1,6 @@
 import type { Area, Place } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
-import type { SheetInfo } from '../book';
+import type { SheetInfo } from '../../package/book';
 import { Cells, storedValue } from '../../cells/cells';
 import type { CellSpan, StoredValue } from '../../cells/cells';
 import { shiftFormula } from '../references/lex';

@@ -1,7 +1,7 @@
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import { cut } from '../../package/splice';
-import { all, descendants } from '../../package/xml';
+import { all, descendants, textOf } from '../../package/xml';
 
 /** Takes out what an edited copy must not carry. Each says what it did, in a sentence. */
 
@@ -24,7 +24,7 @@ export function removeAddins(pack: Package): string[] {
   }
   if (panes.length > 0)
     removed.push('The add-in that opened with the workbook, and the settings it kept in the file.');
-  for (const part of pack.names.filter((name) => /(^|\/)drawings\/[^/]+\.xml$/i.test(name))) {
+  for (const part of pack.partsOfType('drawing')) {
     const found = pack.tree(part);
     if (!found) continue;
     const holders = found.root.children.filter((one) =>
@@ -64,15 +64,8 @@ export const hasSignature = (pack: Package): boolean =>
  * Charts whose series are names that end in a call of ours: the picture stays, fed from what it remembers.
  */
 export function chartsThrough(pack: Package, isTainted: (formula: string) => boolean): string[] {
-  return pack.names
-    .filter((name) => /(^|\/)charts\/[^/]+\.xml$/i.test(name))
-    .filter((part) => {
-      const found = pack.tree(part);
-      return (
-        found &&
-        all(found.root, 'f').some((one) => isTainted(textAt(found.bytes, one.openEnd, one.closeStart)))
-      );
-    });
+  return pack.partsOfType('chart', 'chartEx').filter((part) => {
+    const found = pack.tree(part);
+    return found && all(found.root, 'f').some((one) => isTainted(textOf(found.bytes, one)));
+  });
 }
-const textAt = (bytes: Uint8Array, from: number, to: number): string =>
-  String.fromCharCode(...bytes.subarray(from, Math.min(to, from + 2000)));

@@ -18,20 +18,21 @@ export interface ChartFate {
 
 export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFate): string[] {
   const said: string[] = [];
-  for (const part of pack.names.filter((name) => /(^|\/)charts\/(chart|chartEx)[^/]*\.xml$/i.test(name))) {
+  for (const part of pack.partsOfType('chart', 'chartEx')) {
     const found = pack.tree(part);
     if (!found) continue;
     const { bytes, root } = found;
     const edits: Edit[] = [];
     let forgotten = 0;
     let fixed = 0;
-    for (const formula of all(root, 'f')) {
+    // Series that a filter hides keep their range in sqref.
+    for (const formula of all(root, 'f', 'sqref')) {
       const text = textOf(bytes, formula);
       const { found: references } = finder.of(text, lex(text), undefined, undefined);
       const holder = formula.parent;
       if (!holder) continue;
       if (references.some(fate.isBlank)) {
-        const points = all(holder, 'pt');
+        const points = cachedPoints(holder);
         edits.push(...points.map(cut));
         forgotten += points.length;
       }
@@ -43,11 +44,24 @@ export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFa
     pack.edit(part, edits);
     const name = part.replace(/^.*\//, '');
     if (forgotten > 0)
-      said.push(`${name}: ${forgotten} remembered values of blanked cells were taken out of the chart.`);
+      said.push(`${name}: ${forgotten} remembered values of emptied cells were taken out of the chart.`);
     if (fixed > 0)
       said.push(`${name}: series drawn from sheets left out keep their values inside the chart.`);
   }
   return said;
+}
+
+/** The values remembered beside a range: next to it, or around the extension it stands in. */
+function cachedPoints(holder: Element): Element[] {
+  for (
+    let up: Element | undefined = holder;
+    up && !/^(?:ser|plotArea|chart|data)$/.test(up.name);
+    up = up.parent
+  ) {
+    const points = all(up, 'pt');
+    if (points.length > 0) return points;
+  }
+  return [];
 }
 
 const LITERAL: Readonly<Record<string, readonly [cache: string, literal: string]>> = {
@@ -57,7 +71,7 @@ const LITERAL: Readonly<Record<string, readonly [cache: string, literal: string]
 
 /** <numRef><f/><numCache>…</numCache></numRef> → <numLit>…</numLit>; a series name becomes plain text. */
 function toLiteral(holder: Element, formula: Element): Edit[] {
-  const [cacheName, literal] = LITERAL[holder.name] ?? [];
+  const [cacheName, literal] = Object.hasOwn(LITERAL, holder.name) ? (LITERAL[holder.name] ?? []) : [];
   const cache = cacheName === undefined ? undefined : child(holder, cacheName);
   if (!cache || literal === undefined) return [put(formula.openEnd, formula.closeStart, '#REF!')];
   const prefix = holder.prefix;

@@ -1,27 +1,29 @@
-import { addressOf, parseAddress, parseArea } from '../../../sheet/formula/address';
-import type { Blanked } from './blanking';
-import { planBlanking } from './blanking';
-import type { NameInfo } from '../book';
+import { addressOf, areaText, parseArea } from '../../../sheet/formula/address';
 import { Cells } from '../../cells/cells';
-import { editCharts } from './charts';
-import { lex } from '../references/lex';
-import type { Exclusion, Opened } from '../open';
-import type { FreezeOptions, Progress } from '../decisions/options';
+import { sharedStrings } from '../../cells/strings';
+import type { NameInfo } from '../../package/book';
 import { relationsPart } from '../../package/package';
-import { PAGE_NAME } from '../proof/page';
-import { removePivots } from './pivots';
-import type { Reference } from '../references/references';
-import { ReferenceFinder } from '../references/references';
 import { Refusal } from '../../package/refusal';
-import { prune } from './rules';
-import type { SheetScan } from '../decisions/scan';
 import type { Edit } from '../../package/splice';
 import { cut, put } from '../../package/splice';
-import { sharedStrings } from '../../cells/strings';
-import { sweepParts, sweepTree } from './sweep';
-import { Telltales } from './telltales';
 import type { Element } from '../../package/xml';
 import { all, attribute, child, LT, nameEnd, rawText, textOf, TreeReader } from '../../package/xml';
+import { mergedAreas } from '../decisions/blocks';
+import type { FreezeOptions, Progress } from '../decisions/options';
+import type { SheetScan } from '../decisions/scan';
+import type { Exclusion, Opened } from '../open';
+import { PAGE_NAME } from '../proof/page';
+import { lex } from '../references/lex';
+import type { Reference } from '../references/references';
+import { ReferenceFinder } from '../references/references';
+import { editFormats, editNotes, editShapes, editTables, removeRevisions, tellingElements } from './around';
+import { editCharts } from './charts';
+import type { Flow, Reason } from './flow';
+import { planFlow } from './flow';
+import { removePivots } from './pivots';
+import { ruleReads } from './reads';
+import { prune } from './rules';
+import type { LeftValues } from './values';
 
 /** Sheets and columns that the reader of the copy shall not get. */
 export interface LeaveOut {
@@ -31,8 +33,10 @@ export interface LeaveOut {
   /** Was there anything to leave out that was still there? Known after the edits. */
   readonly isChanging: boolean;
   readonly apply: (bookEdits: Edit[]) => string[];
-  /** Does the text give away what was blanked? */
-  readonly tells: (text: string) => boolean;
+  /** Does a rule for these cells read, or spell out, what is left out? */
+  readonly ruleTells: (formula: string, sheet: number, cells: string) => boolean;
+  /** What was left out, for the search of the copy. */
+  readonly values: LeftValues | undefined;
 }
 
 export function* planExclusion(
@@ -43,8 +47,8 @@ export function* planExclusion(
   const kept = keptSheets(opened, options.sheets);
   const keeps = (sheet: number): boolean => kept.has(sheet);
   if (wishes.length === 0 && kept.size === opened.book.sheets.length) return undefined;
-  const blanked = wishes.length === 0 ? undefined : yield* planBlanking(opened, wishes, keeps);
-  return new LeavingOut(opened, keeps, blanked);
+  const flow = wishes.length === 0 ? undefined : yield* planFlow(opened, wishes);
+  return new LeavingOut(opened, keeps, flow);
 }
 
 function keptSheets({ book }: Opened, wish: readonly string[] | undefined): Set<number> {
@@ -66,9 +70,17 @@ function keptSheets({ book }: Opened, wish: readonly string[] | undefined): Set<
   );
 }
 
+const REASONS: Readonly<Record<Reason, string>> = {
+  reads: 'worked out from what is left out',
+  few: `sums over so few of the cells left out that one of them could be told`,
+  untold: 'reads cells that cannot be told (INDIRECT, OFFSET and the like)',
+  pivot: 'filled by a pivot table that read what is left out',
+};
+const SHOWN_AREAS = 30;
+
 class LeavingOut implements LeaveOut {
   private readonly finder: ReferenceFinder;
-  private readonly telltales: Telltales;
+  private readonly emptiedStyles = new Set<string>();
   private emptied = 0;
   private rules = 0;
   readonly exclusion: Exclusion;
@@ -76,13 +88,12 @@ class LeavingOut implements LeaveOut {
   constructor(
     private readonly opened: Opened,
     private readonly keeps: (sheet: number) => boolean,
-    private readonly blanked: Blanked | undefined,
+    private readonly flow: Flow | undefined,
   ) {
-    this.finder = new ReferenceFinder(opened.book, opened.names, opened.tables);
-    this.telltales = blanked?.telltales ?? new Telltales();
+    this.finder = flow?.finder ?? new ReferenceFinder(opened.names, opened.tables);
     this.exclusion = {
       keeps,
-      isBlank: (sheet, place) => blanked?.isBlank(sheet, place) ?? false,
+      isBlank: (sheet, place) => flow?.isBlank(sheet, place) ?? false,
       reads: (text, pieces, sheet, place) => {
         const { found, isUnsure } = this.finder.of(text, pieces, sheet < 0 ? undefined : sheet, place);
         return isUnsure || found.some(this.isOut);
@@ -90,6 +101,9 @@ class LeavingOut implements LeaveOut {
     };
   }
 
+  get values(): LeftValues | undefined {
+    return this.flow?.values;
+  }
   private get dropped(): Opened['book']['sheets'] {
     return this.opened.book.sheets.filter((sheet) => !this.keeps(sheet.index));
   }
@@ -97,45 +111,55 @@ class LeavingOut implements LeaveOut {
     return this.dropped.length > 0 || this.emptied > 0 || this.rules > 0;
   }
   private readonly isGone = ({ sheet }: Reference): boolean => !this.keeps(sheet);
-  private readonly isBlankRange = ({ sheet, area }: Reference): boolean =>
-    this.blanked?.touches(sheet, area) ?? false;
+  private readonly isEmptied = (reference: Reference): boolean => this.flow?.touches(reference) ?? false;
   private readonly isOut = (reference: Reference): boolean =>
-    this.isGone(reference) || this.isBlankRange(reference);
+    this.isGone(reference) || this.isEmptied(reference);
+  private readonly readsEmptied = (formula: string): boolean => {
+    const { found, isUnsure } = this.finder.of(formula, lex(formula), undefined, undefined);
+    return isUnsure || found.some(this.isEmptied);
+  };
 
-  tells(text: string): boolean {
-    return this.telltales.in(text);
+  ruleTells(formula: string, sheet: number, cells: string): boolean {
+    const areas = cells.split(/\s+/).flatMap((one) => parseArea(one) ?? []);
+    const pieces = lex(formula);
+    if (ruleReads(this.finder, formula, pieces, sheet, areas).some(this.isOut)) return true;
+    if (this.finder.of(formula, pieces, sheet, undefined).isUnsure) return true;
+    return (
+      (this.flow?.values.inFormula(formula) ?? false) && areas.some((area) => this.isEmptied({ sheet, area }))
+    );
   }
 
   dropsName(name: NameInfo): boolean {
     if (name.scope !== undefined && !this.keeps(name.scope)) return true;
+    const { found } = this.finder.of(name.text, lex(name.text), name.scope, undefined);
     return (
-      this.telltales.inFormula(name.text) ||
-      this.finder.of(name.text, lex(name.text), name.scope, undefined).found.some(this.isGone)
+      found.some(this.isGone) ||
+      (found.some(this.isEmptied) && (this.flow?.values.inFormula(name.text) ?? false))
     );
   }
 
   editsOf({ info, bytes, root }: SheetScan): Edit[] {
-    const { blanked } = this;
+    const { flow } = this;
     const lost = new Set([
       ...all(root, 'sparkline').filter((one) => this.readsGone(bytes, child(one, 'f'))),
       ...all(root, 'hyperlink').filter((one) => this.pointsToGone(bytes, one)),
     ]);
     const edits: Edit[] = prune(bytes, lost);
     this.rules += edits.length;
-    if (!blanked) return edits;
-    edits.push(...this.emptyCells(info.index, bytes, root, blanked));
-    const links = new Set(
-      all(root, 'hyperlink').filter((link) => this.isTellingLink(info.part, info.index, bytes, link)),
+    if (!flow) return edits;
+    edits.push(...this.emptyCells(info.index, bytes, root, flow));
+    const telling = tellingElements(bytes, root, info.index, flow);
+    const ids = new Set(
+      [...telling]
+        .filter((one) => one.name === 'hyperlink')
+        .map((link) => attribute(bytes, link, 'id')?.value ?? ''),
     );
-    const ids = new Set([...links].map((link) => attribute(bytes, link, 'id')?.value));
+    const links = this.opened.pack.relations(info.part).filter((one) => ids.has(one.id));
     this.opened.pack.edit(
       relationsPart(info.part),
-      this.opened.pack
-        .relations(info.part)
-        .filter((one) => ids.has(one.id))
-        .map((one) => cut(one.element)),
+      links.map((one) => cut(one.element)),
     );
-    const around = [...prune(bytes, links), ...sweepTree(bytes, root, this.telltales)];
+    const around = prune(bytes, telling);
     this.rules += around.length;
     return [...edits, ...around];
   }
@@ -150,16 +174,18 @@ class LeavingOut implements LeaveOut {
     return text !== '' && this.finder.of(text, lex(text), undefined, undefined).found.some(this.isGone);
   }
 
-  private emptyCells(sheet: number, bytes: Uint8Array, root: Element, blanked: Blanked): Edit[] {
+  private emptyCells(sheet: number, bytes: Uint8Array, root: Element, flow: Flow): Edit[] {
     const edits: Edit[] = [];
     for (const data of all(root, 'sheetData').filter((one) => one.closeStart > one.openEnd)) {
       const cells = new Cells(bytes, data.openEnd);
       while (cells.next()) {
         const { cell } = cells;
         if (cell.formulaStart < 0 && cell.valueFrom < 0 && cell.inlineFrom < 0) continue;
-        if (!blanked.isBlank(sheet, cell)) continue;
+        if (!flow.isBlank(sheet, cell)) continue;
         const tag = rawText(bytes, cell.start + 1, nameEnd(bytes, cell.start + 1));
-        const style = cell.styleFrom < 0 ? '' : ` s="${rawText(bytes, cell.styleFrom, cell.styleTo)}"`;
+        const number = cell.styleFrom < 0 ? '' : rawText(bytes, cell.styleFrom, cell.styleTo);
+        if (number !== '') this.emptiedStyles.add(number);
+        const style = number === '' ? '' : ` s="${number}"`;
         edits.push(put(cell.start, cell.end, `<${tag} r="${addressOf(cell.row, cell.column)}"${style}/>`));
       }
     }
@@ -167,88 +193,59 @@ class LeavingOut implements LeaveOut {
     return edits;
   }
 
-  private isTellingLink(part: string, sheet: number, bytes: Uint8Array, link: Element): boolean {
-    const area = parseArea(attribute(bytes, link, 'ref')?.value ?? '');
-    const target =
-      this.opened.pack.relations(part).find((one) => one.id === attribute(bytes, link, 'id')?.value)
-        ?.target ?? '';
-    return (area !== undefined && this.isBlankRange({ sheet, area })) || this.telltales.in(target);
-  }
-
   apply(bookEdits: Edit[]): string[] {
-    const { pack, book, tables } = this.opened;
+    const { pack, book } = this.opened;
     const said: string[] = [];
     this.dropSheets(bookEdits, said);
     for (const name of book.names.filter((one) => this.dropsName(one))) {
       bookEdits.push(cut(name.element));
-      said.push(
-        `The name ${this.telltales.in(name.name) ? 'of a range' : name.name} was removed: it stood for something left out.`,
-      );
+      said.push(`The name ${name.name} was removed: it stood for something left out.`);
     }
-    said.push(
-      ...removePivots(
-        pack,
-        book,
-        tables,
-        this.finder,
-        { isOut: this.isOut, telltales: this.telltales },
-        bookEdits,
-      ),
-    );
-    pack.tidy(this.opened.before);
-    if (this.blanked) said.push(...this.clean(this.blanked));
-    said.push(...editCharts(pack, this.finder, { isGone: this.isGone, isBlank: this.isBlankRange }));
+    said.push(...removePivots(this.opened, this.finder, this.isOut, bookEdits));
+    if (this.flow) said.push(...this.clean(this.flow));
+    said.push(...editCharts(pack, this.finder, { isGone: this.isGone, isBlank: this.isEmptied }));
     if (this.isChanging) {
+      if (removeRevisions(pack, book.part) > 0)
+        said.push('The record of changes, which holds what cells were before.');
       said.push(...this.cleanStrings(), ...this.cleanProperties());
     }
     return said;
   }
 
-  /** Blanked values in notes, caches, texts. */
-  private clean(blanked: Blanked): string[] {
-    const { pack, book } = this.opened;
-    const said =
-      this.emptied > 0
-        ? [
-            `${this.emptied} cells were emptied: those you named${blanked.results > 0 ? `, ${blanked.results} results that would give them away` : ''}${blanked.found > 0 ? `, ${blanked.found} cells elsewhere that hold the same values` : ''}.`,
-          ]
-        : [];
+  /** What hangs on emptied cells: notes, tables, shapes, controls, formats. */
+  private clean(flow: Flow): string[] {
+    const { pack, book, tables } = this.opened;
+    const said = this.emptied > 0 ? [`${this.emptied} cells were emptied: those you named and these:`] : [];
+    if (this.emptied > 0) said.push(...this.lostLines(flow));
+    if (said.length === 1) said[0] = `${this.emptied} cells were emptied: those you named.`;
     if (this.rules > 0)
-      said.push('Links, rules, filters or headers of sheets that held blanked values were removed.');
+      said.push('Links, filters or scenarios that held values of emptied cells were removed.');
+    editTables(
+      pack,
+      tables.filter(({ sheet }) => this.keeps(sheet)),
+      flow,
+    );
     for (const sheet of book.sheets.filter((one) => this.keeps(one.index)))
-      for (const relation of pack.relations(sheet.part)) {
-        if (!/^(comments|threadedComment)$/i.test(relation.type)) continue;
-        const found = pack.tree(relation.target);
-        if (!found) continue;
-        const notes = all(found.root, 'comment', 'threadedComment').filter((one) => {
-          const place = parseAddress(attribute(found.bytes, one, 'ref')?.value ?? '');
-          return place && blanked.isBlank(sheet.index, place);
-        });
-        const texts = notes.flatMap((one) =>
-          all(one, 't', 'text').filter(
-            (each) => each.children.length === 0 && textOf(found.bytes, each) !== '',
-          ),
-        );
-        pack.edit(
-          relation.target,
-          texts.map((one) => put(one.openEnd, one.closeStart, '')),
-        );
-        if (texts.length > 0) said.push(`Notes on blanked cells of ${sheet.name} were emptied.`);
-      }
-    const { swept, stuck } = sweepParts(pack, this.telltales);
-    if (swept.length > 0)
-      said.push(
-        `Blanked values were also taken out of: ${swept.map((part) => part.replace(/^.*\//, '')).join(', ')}.`,
-      );
-    for (const part of stuck)
-      said.push(
-        `${part.replace(/^.*\//, '')}: a table heading still holds a blanked value; rename the column in the original to remove it.`,
-      );
-    for (const sheet of book.sheets.filter((one) => this.keeps(one.index) && this.telltales.in(one.name)))
-      said.push(
-        `The sheet name ${sheet.name} still holds a blanked value; rename the sheet in the original to remove it.`,
-      );
+      if (editNotes(pack, sheet.part, sheet.index, flow) > 0)
+        said.push(`Notes on emptied cells of ${sheet.name} were emptied.`);
+    if (editShapes(pack, this.readsEmptied) > 0)
+      said.push('Shapes, pictures or controls that showed emptied cells no longer do.');
+    const styles = pack.related(book.part, 'styles')?.target;
+    if (styles !== undefined && editFormats(pack, styles, this.emptiedStyles, flow) > 0)
+      said.push('Number formats of emptied cells that spelled out a value were made plain.');
     return said;
+  }
+
+  private lostLines(flow: Flow): string[] {
+    return flow
+      .lost()
+      .filter(({ sheet }) => this.keeps(sheet))
+      .map(({ sheet, reason, areas }) => {
+        const list = mergedAreas(areas);
+        const more = list.length > SHOWN_AREAS ? ` and ${list.length - SHOWN_AREAS} more ranges` : '';
+        const name = this.opened.book.sheets[sheet]?.name ?? '';
+        return `${name}!${list.slice(0, SHOWN_AREAS).map(areaText).join(', ')}${more}: ${REASONS[reason]}.`;
+      });
   }
 
   private dropSheets(bookEdits: Edit[], said: string[]): void {
@@ -290,10 +287,11 @@ class LeavingOut implements LeaveOut {
     const unused = strings.spans.filter(
       (span, i) => !used.has(i) && span.to > span.from && strings.text(i) !== '',
     );
-    pack.edit(
-      part,
-      unused.map((span) => put(span.from, span.to, `<${prefixAt(strings.bytes, span.to)}t/>`)),
-    );
+    const edits = unused.map((span) => put(span.from, span.to, `<${prefixAt(strings.bytes, span.to)}t/>`));
+    const root = edits.length > 0 ? pack.tree(part) : undefined;
+    // How often texts are used is no longer what the list says of itself.
+    const count = root && attribute(root.bytes, root.root, 'count');
+    pack.edit(part, count ? [cut(count), ...edits] : edits);
     return unused.length > 0 ? [`${unused.length} texts that only cells left out had used.`] : [];
   }
 

@@ -1,4 +1,4 @@
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import type { SheetScan } from '../decisions/scan';
 import type { Edit } from '../../package/splice';

@@ -1,118 +1,133 @@
+import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
-import type { Book } from '../book';
-import { lex } from '../references/lex';
-import type { Package } from '../../package/package';
-import type { Reference, ReferenceFinder } from '../references/references';
+import type { Book } from '../../package/book';
+import type { Package, Relation } from '../../package/package';
 import { Refusal } from '../../package/refusal';
 import type { Edit } from '../../package/splice';
 import { cut } from '../../package/splice';
-import type { TableInfo } from '../references/tables';
-import type { Telltales } from './telltales';
-import { all, attribute, attributesOf, child } from '../../package/xml';
+import { all, attribute, child } from '../../package/xml';
+import type { Opened } from '../open';
+import { lex } from '../references/lex';
+import type { Reference, ReferenceFinder } from '../references/references';
 
 /**
- * A pivot table carries a copy of its source. When that may not be read, the pivot goes and its cells stay as
- * values.
+ * A pivot table carries a copy of its source, and its cells are worked out from it. When the source may not be
+ * read, the pivot goes with its copy.
  */
 
-export interface PivotFate {
-  readonly isOut: (reference: Reference) => boolean;
-  readonly telltales: Telltales;
+export interface PivotFlow {
+  readonly sheet: number;
+  /** The cells it fills, with those of its page fields. */
+  readonly area: Area;
+  /** Undefined when it cannot be told. */
+  readonly source: readonly Reference[] | undefined;
+}
+
+/** The cells a cache was filled from; none for data from outside, undefined when it cannot be told. */
+function sourceOf(
+  { pack, book, tables }: Opened,
+  finder: ReferenceFinder,
+  part: string,
+): readonly Reference[] | undefined {
+  const found = pack.tree(part);
+  const source = found && all(found.root, 'cacheSource')[0];
+  if (!found || !source) return undefined;
+  const { bytes } = found;
+  const list = all(source, 'worksheetSource', 'rangeSet');
+  if (list.length === 0) return attribute(bytes, source, 'type')?.value === 'external' ? [] : undefined;
+  const references: Reference[] = [];
+  for (const one of list) {
+    const read = rangeOf({ book, tables }, finder, (name) => attribute(bytes, one, name)?.value ?? '');
+    if (read.length === 0) return undefined;
+    references.push(...read);
+  }
+  return references;
+}
+
+function rangeOf(
+  { book, tables }: Pick<Opened, 'book' | 'tables'>,
+  finder: ReferenceFinder,
+  say: (name: string) => string,
+): readonly Reference[] {
+  const index = book.sheets.find((sheet) => sheet.name === say('sheet'))?.index;
+  const area = parseArea(say('ref'));
+  if (index !== undefined && area) return [{ sheet: index, area }];
+  const name = say('name');
+  const table = tables.find((each) => each.name.toLowerCase() === name.toLowerCase());
+  return table
+    ? [{ sheet: table.sheet, area: table.area }]
+    : finder.of(name, lex(name), undefined, undefined).found;
+}
+
+const caches = (pack: Package, book: Book): Relation[] =>
+  pack
+    .relations(book.part)
+    .filter((relation) => relation.type === 'pivotCacheDefinition' && pack.has(relation.target));
+
+export function pivotFlows(opened: Opened, finder: ReferenceFinder): PivotFlow[] {
+  const { pack, book } = opened;
+  const sources = new Map(
+    caches(pack, book).map(({ target }) => [target.toLowerCase(), sourceOf(opened, finder, target)]),
+  );
+  return book.sheets
+    .filter((sheet) => sheet.isWorksheet)
+    .flatMap(({ index, part }) =>
+      pack
+        .relations(part)
+        .filter(({ type }) => type === 'pivotTable')
+        .flatMap(({ target }) => {
+          const area = locationOf(pack, target);
+          const cache = pack.related(target, 'pivotCacheDefinition')?.target.toLowerCase() ?? '';
+          return area ? [{ sheet: index, area, source: sources.get(cache) }] : [];
+        }),
+    );
+}
+
+function locationOf(pack: Package, part: string): Area | undefined {
+  const found = pack.tree(part);
+  const location = found && all(found.root, 'location')[0];
+  if (!found || !location) return undefined;
+  const area = parseArea(attribute(found.bytes, location, 'ref')?.value ?? '');
+  const pages = Number(attribute(found.bytes, location, 'rowPageCount')?.value ?? 0);
+  // Page fields stand above, with an empty row between.
+  return area && { ...area, top: Math.max(0, area.top - (pages > 0 ? pages + 1 : 0)) };
 }
 
 export function removePivots(
-  pack: Package,
-  book: Book,
-  tables: readonly TableInfo[],
+  opened: Opened,
   finder: ReferenceFinder,
-  fate: PivotFate,
+  isOut: (reference: Reference) => boolean,
   bookEdits: Edit[],
 ): string[] {
-  const container = child(book.root, 'pivotCaches');
-  const caches = pack
-    .relations(book.part)
-    .filter((relation) => relation.type === 'pivotCacheDefinition' && pack.has(relation.target));
-  const gone = caches.filter((relation) => mustGo(pack, book, tables, finder, fate, relation.target));
+  const { pack, book } = opened;
+  const gone = caches(pack, book).filter(({ target }) => {
+    const source = sourceOf(opened, finder, target);
+    return !source || source.some(isOut);
+  });
   if (gone.length === 0) return [];
-  if (
-    pack
-      .relations(book.part)
-      .some((relation) => relation.type === 'slicerCache' || relation.type === 'timelineCache')
-  )
+  if (pack.relations(book.part).some(({ type }) => type === 'slicerCache' || type === 'timelineCache'))
     throw new Refusal(
       'The workbook has slicers on a pivot table that reads what shall be left out. Delete ' +
         'the slicers (or the pivot table) and try again.',
     );
-  for (const cache of gone) {
-    for (const part of pack.names.filter((name) => /(^|\/)pivotTables\/[^/]+\.xml$/i.test(name)))
+  const targets = new Set(gone.map(({ target }) => target.toLowerCase()));
+  for (const sheet of book.sheets)
+    for (const { type, target } of pack.relations(sheet.part))
       if (
-        pack.relations(part).some((relation) => relation.target.toLowerCase() === cache.target.toLowerCase())
+        type === 'pivotTable' &&
+        pack.relations(target).some((relation) => targets.has(relation.target.toLowerCase()))
       )
-        pack.remove(part);
+        pack.remove(target);
+  for (const cache of gone) {
     for (const records of pack.relations(cache.target)) pack.remove(records.target);
     pack.remove(cache.target);
   }
+  const container = child(book.root, 'pivotCaches');
   const ids = new Set(gone.map((cache) => cache.id));
   const entries = all(container, 'pivotCache');
   const dropped = entries.filter((one) => ids.has(attribute(book.bytes, one, 'id')?.value ?? ''));
   if (container) bookEdits.push(...(dropped.length === entries.length ? [cut(container)] : dropped.map(cut)));
   return [
-    `${gone.length === 1 ? 'A pivot table' : `${gone.length} pivot tables`} read what is left out: the copy of the source inside went, the cells keep their values.`,
+    `${gone.length === 1 ? 'A pivot table' : `${gone.length} pivot tables`} read what is left out: it went with the copy of the source inside.`,
   ];
-}
-
-function mustGo(
-  pack: Package,
-  book: Book,
-  tables: readonly TableInfo[],
-  finder: ReferenceFinder,
-  fate: PivotFate,
-  part: string,
-): boolean {
-  const found = pack.tree(part);
-  if (!found) return true;
-  const { bytes, root } = found;
-  const source = all(root, 'worksheetSource')[0];
-  const say = (name: string): string | undefined => source && attribute(bytes, source, name)?.value;
-  if (
-    source &&
-    !isAllowed({ sheet: say('sheet'), range: say('ref'), name: say('name') }, book, tables, finder, fate)
-  )
-    return true;
-  return [part, ...pack.relations(part).map((relation) => relation.target)].some((one) =>
-    tellsIn(pack, one, fate.telltales),
-  );
-}
-
-interface Source {
-  readonly sheet: string | undefined;
-  readonly range: string | undefined;
-  readonly name: string | undefined;
-}
-
-function isAllowed(
-  { sheet, range, name }: Source,
-  book: Book,
-  tables: readonly TableInfo[],
-  finder: ReferenceFinder,
-  { isOut }: PivotFate,
-): boolean {
-  const index = book.sheets.find((one) => one.name === sheet)?.index;
-  const area = range === undefined ? undefined : parseArea(range);
-  if (index !== undefined && area) return !isOut({ sheet: index, area });
-  const table = tables.find((one) => one.name.toLowerCase() === name?.toLowerCase());
-  if (table) return !isOut({ sheet: table.sheet, area: table.area });
-  const { found } = finder.of(name ?? '', lex(name ?? ''), undefined, undefined);
-  // A source that cannot be told is not passed on.
-  return found.length > 0 && !found.some(isOut);
-}
-
-function tellsIn(pack: Package, part: string, telltales: Telltales): boolean {
-  const found = telltales.size === 0 ? undefined : pack.tree(part);
-  return (
-    found !== undefined &&
-    all(found.root, 's', 'n', 'd', 'cacheField').some((one) =>
-      attributesOf(found.bytes, one).some((each) => telltales.in(each.value)),
-    )
-  );
 }

@@ -1,7 +1,8 @@
 import type { Edit } from '../../package/splice';
 import { cut, put } from '../../package/splice';
 import type { Element } from '../../package/xml';
-import { all, attribute, attributesOf, child, escapeXml, textOf } from '../../package/xml';
+import { all, attribute, attributesOf, child, textOf } from '../../package/xml';
+import { escapeXml } from '../../text';
 
 /**
  * What happens to a formula that has no cached value of its own: 'drop' it, or put another text in its place.
@@ -95,6 +96,7 @@ const CONTAINERS = new Set([
   'extLst',
   'definedNames',
   'legacyDrawing',
+  'scenarios',
 ]);
 /** A range line or a colour inside a container does not keep it alive. */
 const isFrame = (element: Element): boolean =>
@@ -104,7 +106,7 @@ const isFrame = (element: Element): boolean =>
 export function editRules(
   bytes: Uint8Array,
   root: Element,
-  fate: (formula: string) => RuleFate,
+  fate: (formula: string, cells: string) => RuleFate,
 ): { readonly edits: Edit[]; readonly dropped: DroppedRule[] } {
   const rules = all(root, 'cfRule', 'dataValidation');
   const gone = new Set<Element>();
@@ -112,13 +114,14 @@ export function editRules(
   const dropped: DroppedRule[] = [];
   for (const rule of rules) {
     const formulas = formulasOf(bytes, rule);
-    const fates = formulas.map((formula) => fate(formula.text));
+    const cells = cellsOf(bytes, rule);
+    const fates = formulas.map((formula) => fate(formula.text, cells));
     const first = fates.indexOf('drop');
     if (first >= 0) {
       gone.add(rule);
       dropped.push({
         kind: rule.name === 'cfRule' ? 'conditional format' : 'validation',
-        cells: cellsOf(bytes, rule),
+        cells,
         formula: formulas[first]?.text ?? '',
       });
     } else {

@@ -1,11 +1,12 @@
 import { addressOf } from '../../../sheet/formula/address';
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import { relationsPart } from '../../package/package';
 import type { PageCell, PageRow } from './page';
 import { put } from '../../package/splice';
 import type { Edit } from '../../package/splice';
-import { all, attribute, attributesOf, bytesOf, child, escapeXml } from '../../package/xml';
+import { all, attribute, attributesOf, bytesOf, child } from '../../package/xml';
+import { escapeCellText, escapeXml } from '../../text';
 
 /**
  * Adds a sheet of plain cells behind the others: texts inline, looks borrowed from cells that are there, so
@@ -17,24 +18,12 @@ const RELATIONS = 'http://schemas.openxmlformats.org/officeDocument/2006/relatio
 const SHEET_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
 const WIDTHS = [24, 24, 9, 48, 20, 30, 16, 26, 17, 17, 17, 18, 12];
 
-/** Control characters have no place in XML; Excel writes them _x0001_. */
-const safe = (raw: string): string =>
-  escapeXml(
-    raw
-      .replace(/_x([\dA-Fa-f]{4})_/g, '_x005F_x$1_')
-      .replace(
-        /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g,
-        (letter) => `_x${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
-      )
-      .replaceAll('\r', '_x000D_'),
-  );
-
 function cellXml(cell: PageCell, row: number, column: number): string {
   const { type, raw } = cell.value;
   const place = `<c r="${addressOf(row, column)}"${cell.style ? ` s="${escapeXml(cell.style)}"` : ''}`;
   if (type === 'n') return `${place}><v>${escapeXml(raw)}</v></c>`;
   if (type === 'b' || type === 'e') return `${place} t="${type}"><v>${escapeXml(raw)}</v></c>`;
-  const words = `<t xml:space="preserve">${safe(raw)}</t>`;
+  const words = `<t xml:space="preserve">${escapeCellText(raw)}</t>`;
   return `${place} t="inlineStr"><is>${cell.isBold ? `<r><rPr><b/><sz val="11"/><rFont val="Calibri"/></rPr>${words}</r>` : words}</is></c>`;
 }
 

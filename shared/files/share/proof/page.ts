@@ -1,6 +1,7 @@
 import { areaText } from '../../../sheet/formula/address';
 import { SOURCES } from '../../../families/sources';
 import type { Return, SheetFunction } from '../../../functions/define';
+import type { FindFunction } from '../../../sheet/formula';
 import type { Standing } from '../../../functions/source';
 import type { Block } from '../decisions/blocks';
 import type { StoredValue } from '../../cells/cells';
@@ -97,16 +98,22 @@ const unitOf = (returns: Return): string => {
     .join('; ');
 };
 
-const functionsOf = (block: Block): SheetFunction[] => [
-  ...new Set(block.calls.map((call) => call.fn).filter((fn) => fn !== undefined)),
-];
-const unknownOf = (block: Block): string[] => [
-  ...new Set(block.calls.filter((call) => !call.fn).map((call) => call.name)),
-];
+/** The functions a block calls, and the names that this version of Spawnbook does not know. */
+interface Called {
+  readonly functions: readonly SheetFunction[];
+  readonly unknown: readonly string[];
+}
+function calledBy(block: Block, find: FindFunction): Called {
+  const names = [...new Set(block.calls.map((call) => call.name))];
+  return {
+    functions: names.map(find).filter((fn) => fn !== undefined),
+    unknown: names.filter((name) => !find(name)),
+  };
+}
 
 /** Source keys in the order they are first needed; the page numbers them. */
-const sourceKeys = (blocks: readonly Block[]): string[] => [
-  ...new Set(blocks.flatMap((block) => functionsOf(block).flatMap((fn) => fn.sources))),
+const sourceKeys = (called: readonly Called[]): string[] => [
+  ...new Set(called.flatMap(({ functions }) => functions.flatMap((fn) => fn.sources))),
 ];
 
 const sourceRow = (key: string, i: number): PageRow => {
@@ -123,15 +130,14 @@ const sourceRow = (key: string, i: number): PageRow => {
   ];
 };
 
-const functionText = (block: Block): string =>
+const functionText = (block: Block, { functions, unknown }: Called): string =>
   [
-    ...functionsOf(block).map((fn) => `${fn.name}, version ${fn.version}`),
-    ...unknownOf(block).map((name) => `${name}, not known to this version of Spawnbook`),
+    ...functions.map((fn) => `${fn.name}, version ${fn.version}`),
+    ...unknown.map((name) => `${name}, not known to this version of Spawnbook`),
     ...(block.calls.length === 0 ? ['through a name of the workbook'] : []),
   ].join('; ');
 
-const units = (block: Block): string => {
-  const functions = functionsOf(block);
+const units = (block: Block, { functions }: Called): string => {
   const [only] = functions;
   if (block.isPureCall && only) return unitOf(only.returns);
   return functions.map((fn) => `${fn.name} gives ${unitOf(fn.returns)}`).join('; ');
@@ -142,17 +148,15 @@ export interface PageFacts {
   readonly date: string;
   readonly maker: string;
   readonly blocks: readonly Block[];
+  readonly find: FindFunction;
   readonly sheets: readonly { readonly name: string; readonly facts: SheetFacts }[];
   /** Sentences on names, rules, what-if tables and whatever else is not as it was. */
   readonly others: readonly string[];
-  /** Texts that would give away what was blanked. */
-  readonly isHidden: (text: string) => boolean;
 }
-
-const HIDDEN = '(left out)';
 
 function lineOf(
   block: Block,
+  called: Called,
   facts: SheetFacts | undefined,
   position: number,
   keys: readonly string[],
@@ -169,15 +173,15 @@ function lineOf(
     count(block.count),
     text(block.typed),
     text(block.native === undefined ? 'value' : `native formula ${block.native}`),
-    text(functionText(block)),
-    text(units(block)),
+    text(functionText(block, called)),
+    text(units(block, called)),
     text(block.inputs),
     shown(found?.first),
     number(found?.low),
     number(found?.high),
     text(found?.digest ?? ''),
     text(
-      [...new Set(functionsOf(block).flatMap((fn) => fn.sources))]
+      [...new Set(called.functions.flatMap((fn) => fn.sources))]
         .map((key) => keys.indexOf(key) + 1)
         .join(', '),
     ),
@@ -185,12 +189,19 @@ function lineOf(
 }
 
 export function pageRows(facts: PageFacts): PageRow[] {
-  const keys = sourceKeys(facts.blocks);
+  const called = facts.blocks.map((block) => calledBy(block, facts.find));
+  const keys = sourceKeys(called);
   const positions = new Map<string, number>();
-  const lines = facts.blocks.map((block) => {
+  const lines = facts.blocks.map((block, i) => {
     const position = positions.get(block.sheet) ?? 0;
     positions.set(block.sheet, position + 1);
-    return lineOf(block, facts.sheets.find((sheet) => sheet.name === block.sheet)?.facts, position, keys);
+    return lineOf(
+      block,
+      called[i] ?? { functions: [], unknown: [] },
+      facts.sheets.find((sheet) => sheet.name === block.sheet)?.facts,
+      position,
+      keys,
+    );
   });
   const all: PageRow[] = [
     [bold(TITLE)],
@@ -218,11 +229,8 @@ export function pageRows(facts: PageFacts): PageRow[] {
       ? [[], [bold(LABELS.others)], ...facts.others.map((sentence) => [text(sentence)])]
       : []),
   ];
-  const rows = all.map((row) =>
-    row.map((cell) => (cell && facts.isHidden(cell.value.raw) ? text(HIDDEN) : cell)),
-  );
-  rows.splice(4, 0, [bold(LABELS.seal), text(sealOf(rows))]);
-  return rows;
+  all.splice(4, 0, [bold(LABELS.seal), text(sealOf(all))]);
+  return all;
 }
 
 /** The seal covers every cell of the page but its own row; blank rows and columns do not count. */

@@ -1,4 +1,4 @@
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import { hasPath } from '../leaveOut/personal';
 import { all, attribute, textOf } from '../../package/xml';

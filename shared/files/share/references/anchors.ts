@@ -1,6 +1,6 @@
 import type { Area } from '../../../sheet/formula/address';
 import { addressOf, parseAddress } from '../../../sheet/formula/address';
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Piece } from './lex';
 import { lex } from './lex';
 import type { NameTable } from './names';

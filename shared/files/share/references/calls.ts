@@ -1,40 +1,30 @@
-import { CATALOGUE } from '../../../catalogue';
-import type { SheetFunction } from '../../../functions/define';
-import { PREFIX } from '../../../functions/define';
+import { ownName, storedName } from '../../spelling';
 import type { Piece } from './lex';
 import { lex, replacePieces } from './lex';
 
 /** Which identifiers of a formula are calls of ours, in every spelling a file can hold. */
 
-const MARKS = String.raw`(?:@|_xlfn\.|_xlws\.|_xludf\.|_xll\.|_xlpm\.)*`;
-const STORED = new RegExp(`^${MARKS}_xldudf_${PREFIX}_([A-Z0-9_.]+)$`, 'i');
-const TYPED = new RegExp(`^${MARKS}${PREFIX}\\.([A-Z0-9_.]+)$`, 'i');
-
-const stored = (id: string): string => id.replaceAll('.', '_').toUpperCase();
-const byStoredId = new Map<string, SheetFunction>(CATALOGUE.map((fn) => [stored(fn.id), fn]));
-
 export interface OwnCall {
   readonly piece: Piece;
-  /** As typed: SPAWN.BUFFER.DOSE. Of a function this version does not know, underscores stand for dots. */
+  /** As typed: SPAWN.BUFFER.DOSE. */
   readonly name: string;
-  readonly fn: SheetFunction | undefined;
 }
 
-function ownCall(text: string, piece: Piece): OwnCall | undefined {
+/** Does a name of the workbook stand behind the word? SPAWN.X without a bracket may be one somebody gave to a cell. */
+export type IsDefined = (piece: Piece) => boolean;
+
+function ownCall(text: string, piece: Piece, isDefined: IsDefined | undefined): OwnCall | undefined {
   if (piece.kind !== 'call' && piece.kind !== 'name') return undefined;
-  const word = text.slice(piece.at, piece.end);
-  if (word.length <= PREFIX.length) return undefined;
-  const inFile = STORED.exec(word);
-  const id = (inFile ?? TYPED.exec(word))?.[1];
-  if (id === undefined) return undefined;
-  const fn = byStoredId.get(stored(id));
-  // SPAWN.X without a bracket is a name somebody gave to a cell, unless a function is called that.
-  if (!inFile && piece.kind === 'name' && !fn) return undefined;
-  return { piece, fn, name: fn?.name ?? `${PREFIX}.${id.replaceAll('_', '.').toUpperCase()}` };
+  const own = ownName(text.slice(piece.at, piece.end));
+  if (!own || (!own.isStored && piece.kind === 'name' && isDefined?.(piece))) return undefined;
+  return { piece, name: own.name };
 }
 
-export const ownCalls = (text: string, pieces: readonly Piece[] = lex(text)): OwnCall[] =>
-  pieces.map((piece) => ownCall(text, piece)).filter((call) => call !== undefined);
+export const ownCalls = (
+  text: string,
+  pieces: readonly Piece[] = lex(text),
+  isDefined?: IsDefined,
+): OwnCall[] => pieces.map((piece) => ownCall(text, piece, isDefined)).filter((call) => call !== undefined);
 
 const FILE_MARK = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
 
@@ -64,9 +54,9 @@ export function typedForm(text: string): string {
  * Puts our calls back into the spelling Excel ties to the add-in: no foreign book in front, upper case,
  * underscores.
  */
-export function repairedForm(text: string): string | undefined {
+export function repairedForm(text: string, isDefined?: IsDefined): string | undefined {
   const pieces = lex(text);
-  const own = new Map(ownCalls(text, pieces).map((call) => [call.piece, `_xldudf_${stored(call.name)}`]));
+  const own = new Map(ownCalls(text, pieces, isDefined).map((call) => [call.piece, storedName(call.name)]));
   const repaired = replacePieces(text, pieces, (piece) => own.get(piece));
   return repaired === text ? undefined : repaired;
 }

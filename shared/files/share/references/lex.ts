@@ -97,7 +97,8 @@ function bracketPiece(text: string, at: number): Piece {
   return prefix > 0 ? wordPiece(text, at, prefix) : { kind: 'table', from: at, at, end: close };
 }
 
-function pieceAt(text: string, at: number): Piece | undefined {
+/** `lastBang`: no sheet is named after the last exclamation mark. */
+function pieceAt(text: string, at: number, lastBang: number): Piece | undefined {
   const code = text.charCodeAt(at);
   if (code === 34) return { kind: 'string', from: at, at, end: endOfQuoted(text, at, 34) };
   if (code === 39) {
@@ -112,7 +113,7 @@ function pieceAt(text: string, at: number): Piece | undefined {
     return end < 0 ? undefined : { kind: 'literal', from: at, at, end };
   }
   if (!isWordCode(code)) return undefined;
-  const sheet = text.includes('!', at) ? matchAt(SHEETS, text, at) : -1;
+  const sheet = at < lastBang ? matchAt(SHEETS, text, at) : -1;
   if (sheet >= 0) return wordPiece(text, at, sheet);
   if (isDigit(code) || (code === 46 && isDigit(text.charCodeAt(at + 1)))) {
     const row = secondCorner(text, text.slice(at, endOfWord(text, at)), endOfWord(text, at));
@@ -124,8 +125,9 @@ function pieceAt(text: string, at: number): Piece | undefined {
 
 export function lex(text: string): Piece[] {
   const pieces: Piece[] = [];
+  const lastBang = text.lastIndexOf('!');
   for (let at = 0; at < text.length;) {
-    const piece = pieceAt(text, at);
+    const piece = pieceAt(text, at, lastBang);
     if (piece && piece.end > at) {
       pieces.push(piece);
       at = piece.end;

@@ -1,4 +1,5 @@
-import type { Book, NameInfo } from '../book';
+import type { Book, NameInfo } from '../../package/book';
+import type { IsDefined } from './calls';
 import { ownCalls } from './calls';
 import type { Piece } from './lex';
 import { lex } from './lex';
@@ -9,25 +10,54 @@ import { lex } from './lex';
  */
 export class NameTable {
   private readonly byKey = new Map<string, NameInfo>();
+  private readonly sheetByName = new Map<string, number>();
   private readonly tainted = new Set<NameInfo>();
+  /** The pieces of every name, read once. */
+  readonly pieces: ReadonlyMap<NameInfo, readonly Piece[]>;
 
-  constructor(
-    private readonly book: Pick<Book, 'names' | 'sheets'>,
-    taints: (text: string, scope: number | undefined) => boolean = (text) => ownCalls(text).length > 0,
-  ) {
+  constructor(book: Pick<Book, 'names' | 'sheets'>) {
     for (const name of book.names) this.byKey.set(key(name.name, name.scope), name);
-    for (const name of book.names) if (taints(name.text, name.scope)) this.tainted.add(name);
-    const pieces = new Map(book.names.map((name) => [name, lex(name.text)]));
-    // A name that uses a tainted name is tainted; repeated until nothing changes, so chains of any length and
-    // circles are fine.
-    for (let grew = this.tainted.size > 0; grew;) {
-      grew = false;
-      for (const name of book.names) {
-        if (this.tainted.has(name) || !this.uses(name.text, pieces.get(name) ?? [], name.scope)) continue;
-        this.tainted.add(name);
-        grew = true;
+    for (const sheet of book.sheets) {
+      const word = sheet.name.toLowerCase();
+      if (!this.sheetByName.has(word)) this.sheetByName.set(word, sheet.index);
+    }
+    this.pieces = new Map(book.names.map((name) => [name, lex(name.text)]));
+    this.taint(book.names);
+  }
+
+  /** A name that uses a tainted name is tainted: followed from user to user, each name once. */
+  private taint(names: readonly NameInfo[]): void {
+    const users = new Map<NameInfo, NameInfo[]>();
+    const waiting: NameInfo[] = [];
+    for (const name of names) {
+      const pieces = this.pieces.get(name) ?? [];
+      if (ownCalls(name.text, pieces, this.isDefinedFor(name.text, name.scope)).length > 0)
+        waiting.push(name);
+      for (const used of this.usedBy(name)) {
+        const list = users.get(used);
+        if (list) list.push(name);
+        else users.set(used, [name]);
       }
     }
+    for (let name = waiting.pop(); name; name = waiting.pop()) {
+      if (this.tainted.has(name)) continue;
+      this.tainted.add(name);
+      waiting.push(...(users.get(name) ?? []));
+    }
+  }
+
+  /** The names a name is made of. */
+  usedBy(name: NameInfo): NameInfo[] {
+    return (this.pieces.get(name) ?? []).flatMap((piece) =>
+      piece.kind === 'name' || piece.kind === 'call' ? (this.find(name.text, piece, name.scope) ?? []) : [],
+    );
+  }
+
+  isDefinedFor(text: string, scope: number | undefined): IsDefined {
+    return (piece) => this.find(text, piece, scope) !== undefined;
+  }
+  sheetNamed(word: string): number | undefined {
+    return this.sheetByName.get(word.toLowerCase());
   }
 
   get hasTainted(): boolean {
@@ -42,10 +72,8 @@ export class NameTable {
     const word = text.slice(piece.at, piece.end).replace(/^(?:_xlfn\.|_xlpm\.)+/i, '');
     if (piece.from === piece.at)
       return this.byKey.get(key(word, scope)) ?? this.byKey.get(key(word, undefined));
-    const sheet = this.book.sheets.find(
-      (one) => one.name.toLowerCase() === prefixSheet(text.slice(piece.from, piece.at)).toLowerCase(),
-    );
-    return this.byKey.get(key(word, sheet?.index)) ?? this.byKey.get(key(word, undefined));
+    const sheet = this.sheetNamed(prefixSheet(text.slice(piece.from, piece.at)));
+    return this.byKey.get(key(word, sheet)) ?? this.byKey.get(key(word, undefined));
   }
 
   /** Does the formula use a tainted name? */

@@ -1,11 +1,12 @@
 import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
-import type { Book } from '../book';
+import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import type { RuleFate } from '../leaveOut/rules';
 import type { Edit } from '../../package/splice';
 import { cut, put } from '../../package/splice';
-import { all, attribute, child, escapeXml, textOf } from '../../package/xml';
+import { all, attribute, child, textOf } from '../../package/xml';
+import { escapeXml } from '../../text';
 
 export interface TableInfo {
   readonly name: string;
@@ -79,7 +80,60 @@ export function editTable(
   return { edits, dropped };
 }
 
-/** The cells a table reference means, for the forms people write; `row` is the row of the formula. */
+type Rows = 'data' | 'all' | 'headers' | 'totals' | 'this';
+const ROWS = new Map<string, Rows>([
+  ['#data', 'data'],
+  ['#all', 'all'],
+  ['#headers', 'headers'],
+  ['#totals', 'totals'],
+  ['#this row', 'this'],
+]);
+
+interface Specifier {
+  readonly rows: readonly Rows[];
+  readonly columns: readonly string[];
+}
+
+/** What stands in the brackets of Table[…]: words like #All, one column, or a run of columns. */
+function specifierOf(inner: string): Specifier | undefined {
+  const word = inner.trim();
+  if (word === '') return { rows: ['data'], columns: [] };
+  if (!/[[\]]/.test(word.replace(/'./g, ''))) {
+    const rows = ROWS.get(word.toLowerCase());
+    if (rows) return { rows: [rows], columns: [] };
+    return word.startsWith('@')
+      ? { rows: ['this'], columns: word === '@' ? [] : [word.slice(1)] }
+      : { rows: ['data'], columns: [word] };
+  }
+  const rows: Rows[] = word.startsWith('@') ? ['this'] : [];
+  const columns: string[] = [];
+  const shape = word.replace(/^@/, '').replace(/\[((?:[^[\]']|'.)*)\]/g, (_, item: string) => {
+    const known = ROWS.get(item.trim().toLowerCase());
+    if (known) rows.push(known);
+    else columns.push(item);
+    return known ? 'r' : 'c';
+  });
+  return /^(?:r|\s|,)*(?:c(?:\s*:\s*c)?)?\s*$/.test(shape)
+    ? { rows: rows.length > 0 ? rows : ['data'], columns }
+    : undefined;
+}
+
+function rowsOf(table: TableInfo, rows: readonly Rows[], row: number): readonly [number, number] {
+  const { area, top, bottom } = table;
+  const spans: Readonly<Record<Rows, readonly [number, number]>> = {
+    data: [top, bottom],
+    all: [area.top, area.bottom],
+    headers: [area.top, top - 1],
+    totals: [bottom + 1, area.bottom],
+    this: [row, row],
+  };
+  const chosen = rows.map((one) => spans[one]).filter(([a, b]) => b >= a);
+  return [Math.min(...chosen.map(([a]) => a)), Math.max(...chosen.map(([, b]) => b))];
+}
+
+const unquoted = (column: string): string => column.trim().replace(/'(.)/g, '$1').toLowerCase();
+
+/** The cells a table reference means; `row` is the row of the formula. */
 export function tableArea(
   tables: readonly TableInfo[],
   reference: string,
@@ -88,20 +142,21 @@ export function tableArea(
   const match = /^(?:'(?:[^']|'')+'!|[^![\]]+!)?([^[\]!]*)\[(.*)\]$/s.exec(reference);
   const name = match?.[1]?.toLowerCase() ?? '';
   const table = tables.find((one) => one.name.toLowerCase() === name);
-  if (!table || match?.[2] === undefined) return undefined;
-  const inner = match[2].trim();
-  const [, isThisRow, column] = /^(@|\[#This Row\]\s*,\s*)?\[?([^[\]#@]*)\]?$/i.exec(inner) ?? [];
-  if (column === undefined) return undefined;
-  const at = table.columns.findIndex(
-    (one) => one.toLowerCase() === column.replace(/'(.)/g, '$1').toLowerCase(),
+  const specifier = table && specifierOf(match?.[2] ?? '');
+  if (!specifier) return undefined;
+  const at = specifier.columns.map((column) =>
+    table.columns.findIndex((one) => one.toLowerCase() === unquoted(column)),
   );
-  const left = column === '' ? table.area.left : table.area.left + at;
-  const right = column === '' ? table.area.right : left;
-  if (column !== '' && at < 0) return undefined;
+  if (at.some((one) => one < 0)) return undefined;
+  const [top, bottom] = rowsOf(table, specifier.rows, row);
+  if (!Number.isFinite(top)) return undefined;
   return {
     sheet: table.sheet,
-    area: isThisRow
-      ? { top: row, bottom: row, left, right }
-      : { top: table.top, bottom: table.bottom, left, right },
+    area: {
+      top,
+      bottom,
+      left: table.area.left + (at.length > 0 ? Math.min(...at) : 0),
+      right: at.length > 0 ? table.area.left + Math.max(...at) : table.area.right,
+    },
   };
 }

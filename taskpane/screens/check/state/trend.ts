@@ -1,3 +1,4 @@
+import { grouped } from '../../../pane/show';
 import type { Signal, TrendGroup, TrendRate, Trends, TrendView } from '../../../../shared/learn';
 
 /**
@@ -49,7 +50,7 @@ export const FEWEST_RUNS = 8;
 
 export const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
 const span = (low: number, high: number): string => `${percent(low)} to ${percent(high)}`;
-const eggs = (k: number, n: number): string => `${k.toLocaleString('en')} of ${n.toLocaleString('en')}`;
+const eggs = (k: number, n: number): string => `${grouped(k)} of ${grouped(n)}`;
 const OUT: Readonly<Record<Signal, PicturePoint['standsOut']>> = {
   'above the limits': 'above',
   'below the limits': 'below',

@@ -365,7 +365,6 @@ export function doseView(scene: Scene): readonly VNode[] {
   const dosing = dosingOf(dose);
   const isFishIn = dose.texts.stocked === YES;
   return [
-    h('h2', {}, 'Dose at the vat'),
     h('p', { class: 'lead' }, 'Type a pH, get the next small dose, and be told when to stop.'),
     h(
       'div',

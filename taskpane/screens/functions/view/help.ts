@@ -20,7 +20,7 @@ const STANDINGS: Readonly<Record<Source['standing'], string>> = {
 const isDoubtful = (standing: Source['standing']): boolean =>
   standing === 'memory' || standing === 'practice';
 
-const sourceItem = (key: string): Child => {
+export const sourceItem = (key: string): Child => {
   const source = SOURCES[key];
   if (!source) return undefined;
   return h(

@@ -1,4 +1,6 @@
-import { isoDateOfSerial, serialOfIsoDate, MONTH_NAMES } from '../../../../shared/units/dates';
+import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
+import type { TypedTime } from '../../../../shared/units/typedTime';
+import { readTypedDay, readTypedHour } from '../../../../shared/units/typedTime';
 import { crossFaults } from '../../../../shared/season/crossFaults';
 import type { BookFault, OrderBook } from '../../../../shared/season/orderBook';
 import { readOrderBook } from '../../../../shared/season/orderBook';
@@ -97,12 +99,11 @@ function rowFaults(row: OrderRow, i: number): readonly BookFault[] {
     : faults.map(({ field, message }) => ({ field: field.replace('orders.0', `orders.${i}`), message }));
 }
 
+const timeIn = (read: TypedTime): number | undefined => (read.kind === 'time' ? read.value : undefined);
 const serialOf = (value: unknown): number | undefined =>
-  typeof value === 'number' ? value : typeof value === 'string' ? serialOfIsoDate(value) : undefined;
-const hourOf = (text: string | undefined, otherwise: number): number => {
-  const match = /^\s*(\d{1,2})(?::(\d{2}))?\s*$/.exec(text ?? '');
-  return match ? Number(match[1]) + Number(match[2] ?? 0) / 60 : otherwise;
-};
+  typeof value === 'number' ? value : typeof value === 'string' ? timeIn(readTypedDay(value)) : undefined;
+const hourOf = (text: string | undefined, otherwise: number): number =>
+  timeIn(readTypedHour(text ?? '')) ?? otherwise;
 
 /**
  * Entries that are not possible together are found even while others cannot be read yet: what is unreadable

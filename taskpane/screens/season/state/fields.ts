@@ -100,7 +100,7 @@ export const USUAL_GROUPS: readonly SeasonGroup[] = [
         label: 'Hormone preparation',
         kind: 'choice',
         choices: PREPARATIONS,
-        initial: 'pituitary',
+        initial: 'ready-made solution',
         hint: 'Each has its own waiting time. Ask a vet; local rules come first.',
       },
       {

@@ -70,8 +70,7 @@ function put(tree: Tree, path: string, value: unknown): void {
  * midnight.
  */
 const given = (text: string): string | undefined => (text.trim() === '' ? undefined : text.trim());
-const hourGiven = (text: string): string | number | undefined =>
-  /^\s*24:00\s*$/.test(text) ? 24 : /^\s*\d{1,2}\s*$/.test(text) ? Number(text) : given(text);
+const hourGiven = given;
 
 export function orderInput({ texts, forBreeding }: OrderRow): Tree {
   return { ...Object.fromEntries(ORDER_KEYS.map((key) => [key, given(texts[key])])), forBreeding };

@@ -1,4 +1,8 @@
+import { grouped } from '../../../pane/show';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
+import { columnsOf, entriesOf } from '../../../../shared/units/typedLists';
+import { readTypedNumber } from '../../../../shared/units/typedNumber';
+import { readTypedDay } from '../../../../shared/units/typedTime';
 import type { OrderKey } from './fields';
 
 /** Vats and fish as lines of text: typed, or pasted straight from a sheet. */
@@ -14,24 +18,14 @@ export interface ListLine {
   readonly fault?: string;
 }
 
-/**
- * Columns stand apart by a tab, a semicolon, a comma with a space, or two spaces; a lone comma may be a
- * decimal comma and is tried last.
- */
-const SEPARATORS: readonly RegExp[] = [/\t/, /;/, /,\s+/, /\s{2,}/, /,/];
-const partsOf = (line: string): readonly string[] =>
-  line.split(SEPARATORS.find((separator) => separator.test(line)) ?? /$^/).map((part) => part.trim());
-
 const HEADING = /^(name|order|tag|vat|female|male|fish|nr|no\.?|number)s?$/i;
 const isHeading = (parts: readonly string[]): boolean =>
   HEADING.test(parts[0] ?? '') && !parts.some((part) => /\d/.test(part));
 
-/** "1 000 L" → "1000": what sheets and people put around a number. */
-const plainNumber = (text: string | undefined): string | undefined =>
-  text?.replace(/(\d)[\s\u00a0\u202f](?=\d{3}\b)/g, '$1').replace(/\s*(l|litres?|kg)$/i, '') || undefined;
-
+/** Shaped like a day, whether there is such a day or not: the order book says so of the wrong ones. */
 const looksLikeDay = (text: string): boolean =>
-  /^\d{4}-\d{1,2}-\d{1,2}$|^\d{5}$|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/.test(text);
+  /^\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}$|^\d{5}$/.test(text) ||
+  (/\d/.test(text) && ['time', 'open'].includes(readTypedDay(text).kind));
 /** A pasted date may be the number a sheet keeps for it. */
 const dayOf = (text: string): string | number => (/^\d{5}$/.test(text) ? Number(text) : text);
 /** Family and last use follow the tag in either order. */
@@ -52,9 +46,9 @@ const READERS: Readonly<Record<ListKey, (parts: readonly string[]) => ListLine['
     const stages = holds
       .flatMap((part) => part.toLowerCase().split(/[\s,/+]+/))
       .filter((word) => word !== '' && word !== 'and');
-    return { name, litres: plainNumber(litres), ...(stages.length > 0 ? { holds: stages } : {}) };
+    return { name, litres, ...(stages.length > 0 ? { holds: stages } : {}) };
   },
-  females: ([tag, kilograms, ...rest]) => ({ tag, kilograms: plainNumber(kilograms), ...kinAndUse(rest) }),
+  females: ([tag, kilograms, ...rest]) => ({ tag, kilograms, ...kinAndUse(rest) }),
   males: ([tag, ...rest]) => ({ tag, ...kinAndUse(rest) }),
 };
 const LEAST_PARTS: Readonly<Record<ListKey, number>> = { vats: 2, females: 2, males: 1 };
@@ -76,7 +70,11 @@ export function readLines(list: ListKey, text: string): readonly ListLine[] {
   if (last?.text === text) return last.lines;
   const all = text
     .split(/\r?\n/)
-    .map((words, i) => ({ words: words.trim(), parts: partsOf(words.trim()), line: i + 1 }))
+    .map((words, i) => ({
+      words: words.trim(),
+      parts: columnsOf(words.trim(), list !== 'males'),
+      line: i + 1,
+    }))
     .filter(({ words }) => words !== '');
   const rows = all[0] && isHeading(all[0].parts) ? all.slice(1) : all;
   const lines = rows.map(({ parts, line }): ListLine => {
@@ -87,10 +85,12 @@ export function readLines(list: ListKey, text: string): readonly ListLine[] {
   return lines;
 }
 
-const numberIn = (value: unknown): number =>
-  typeof value === 'string' ? Number(value.replace(',', '.')) : typeof value === 'number' ? value : NaN;
-const total = (lines: readonly ListLine[], key: string): number =>
-  lines.reduce((sum, { entry }) => sum + (numberIn(entry[key]) || 0), 0);
+const FIELDS = { litres: { unit: 'L', min: 10, max: 200_000 }, kilograms: { unit: 'kg', min: 0.1, max: 15 } };
+const total = (lines: readonly ListLine[], key: keyof typeof FIELDS): number =>
+  lines.reduce((sum, { entry }) => {
+    const read = readTypedNumber(String(entry[key] ?? ''), FIELDS[key]);
+    return sum + (read.kind === 'number' ? read.value : 0);
+  }, 0);
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 /** What was read, to be seen while typing: 9 females, 10.4 kg. */
@@ -98,7 +98,7 @@ export function echoOf(list: ListKey, text: string): string {
   const lines = readLines(list, text);
   if (lines.length === 0) return 'Nothing yet.';
   if (list === 'vats')
-    return `${counted(lines.length, 'vat', 'vats')}, ${Math.round(total(lines, 'litres')).toLocaleString('en').replaceAll(',', '\u202f')} L`;
+    return `${counted(lines.length, 'vat', 'vats')}, ${grouped(Math.round(total(lines, 'litres')))} L`;
   const families = new Set(lines.map(({ entry }) => entry.family).filter((family) => family !== undefined))
     .size;
   const kin = families > 0 ? `, ${counted(families, 'family', 'families')}` : '';
@@ -122,13 +122,13 @@ export function readOrderLines(
 ): readonly { readonly texts: Readonly<Record<OrderKey, string>>; readonly forBreeding: boolean }[] {
   const rows = text
     .split(/\r?\n/)
-    .map((line) => partsOf(line.trim()))
+    .map((line) => columnsOf(line.trim()))
     .filter((parts) => parts.some((part) => part !== ''));
   return (rows[0] && isHeading(rows[0]) ? rows.slice(1) : rows).map((parts) => {
     const [name = '', product = '', number = '', due = '', grams = '', price = '', breeding = ''] = parts;
     const fish = /^fingerling/i.test(product) ? 'fingerlings' : /^(fry)?$/i.test(product) ? 'fry' : product;
     return {
-      texts: { name, product: fish, number: plainNumber(number) ?? '', due: dueOf(due), grams, price },
+      texts: { name, product: fish, number, due: dueOf(due), grams, price },
       forBreeding: /^(yes|y|x|true)$/i.test(breeding),
     };
   });
@@ -136,4 +136,5 @@ export function readOrderLines(
 const dueOf = (text: string): string => (/^\d{5}$/.test(text) ? isoDateOfSerial(Number(text)) : text);
 
 /** Days off: dates with anything between them. */
-export const daysIn = (text: string): readonly string[] => text.split(/[\s;,]+/).filter(Boolean);
+export const daysIn = (text: string): readonly string[] =>
+  entriesOf(text).flatMap((entry) => (/^[\d\s-]+$/.test(entry) ? entry.split(/\s+/) : [entry]));

@@ -1,5 +1,5 @@
 import { formatNumber } from '../../../../shared/sheet/formula/textFormat';
-import type { FreezeOptions, FreezeResult } from '../../../../shared/files/share';
+import type { FreezeOptions, FreezeResult } from '../../../../shared/catalogue/sharing';
 import type { Change, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { HostProblem } from '../../../host/port';

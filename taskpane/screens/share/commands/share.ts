@@ -11,7 +11,7 @@ import { isFree } from '../../../pane/state';
 /** First look: fetch the workbook, say what a copy would be. Nothing is changed. */
 
 /** Freezing is a big part of the code and needed late: it is loaded when first asked for. */
-export const freezer = () => import(/* webpackChunkName: "freeze" */ '../../../../shared/files/share');
+export const freezer = () => import(/* webpackChunkName: "freeze" */ '../../../../shared/catalogue/sharing');
 
 export const inShare = (state: State, share: Partial<ShareState>): State => ({
   ...state,

@@ -1,4 +1,9 @@
-import type { FreezeReport, Inspection, SheetChoice, Verification } from '../../../../shared/files/share';
+import type {
+  FreezeReport,
+  Inspection,
+  SheetChoice,
+  Verification,
+} from '../../../../shared/catalogue/sharing';
 
 /** A workbook on its way to somebody else. */
 export interface ShareState {

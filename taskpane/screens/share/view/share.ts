@@ -1,5 +1,5 @@
 import { goToCell } from '../../messages/commands/messages';
-import { showScreen } from '../../../pane/navigate';
+import { showErrors } from '../../why/commands/errors';
 import { lookAtFile, lookFirst } from '../commands/share';
 import { writeSummary } from '../commands/summary';
 import type { Child, VNode } from '../../../pane/draw';
@@ -92,8 +92,8 @@ const problemsView = ({ inspection: { problems, refused, stops }, isOpen }: Look
       h(
         'div',
         { class: 'actions' },
-        button('Open Messages to repair', () => {
-          scene.send(showScreen, 'messages');
+        button('Open Errors to repair', () => {
+          scene.send(showErrors);
         }),
       ),
     h(

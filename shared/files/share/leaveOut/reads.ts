@@ -1,0 +1,151 @@
+import type { Area, Place } from '../../../sheet/formula/address';
+import { parseArea } from '../../../sheet/formula/address';
+import type { Piece } from '../references/lex';
+import { moveReference } from '../references/lex';
+import type { Reference, ReferenceFinder } from '../references/references';
+
+/** How a formula reads: cell by cell, only through a sum over many, or only how many there are. */
+export interface Reads {
+  /** Whatever stands in one of these cells may show in the answer. */
+  readonly plain: readonly Reference[];
+  /** Read by sums and means alone, whole ranges at a time. */
+  readonly summed: readonly Reference[];
+  /** What the sums are called, for telling equal ones from different ones. */
+  readonly sums: string;
+  /** INDIRECT, OFFSET and the like: what is read cannot be told. */
+  readonly isUnsure: boolean;
+}
+
+/** Of a range these give one number that moves with every cell of it, and shows none of them. */
+const SUMS = new Set([
+  'SUM',
+  'AVERAGE',
+  'AVERAGEA',
+  'SUMSQ',
+  'DEVSQ',
+  'STDEV',
+  'STDEVP',
+  'STDEVA',
+  'STDEVPA',
+  'STDEV.S',
+  'STDEV.P',
+  'VAR',
+  'VARP',
+  'VARA',
+  'VARPA',
+  'VAR.S',
+  'VAR.P',
+]);
+/** These look at places, not at what stands there. */
+const COUNTS = new Set([
+  'COUNT',
+  'COUNTA',
+  'COUNTBLANK',
+  'ROWS',
+  'COLUMNS',
+  'ROW',
+  'COLUMN',
+  'AREAS',
+  'ISREF',
+]);
+
+interface Open {
+  readonly name: string;
+  /** First argument as written, for SUBTOTAL(9,…). */
+  readonly from: number;
+}
+
+const SUBTOTAL_SUMS = /^\s*10?[19]\s*,/;
+
+/** The function whose argument a piece is, when it is a whole argument by itself. */
+function holderOf(text: string, piece: Piece, open: readonly Open[]): string | undefined {
+  let [left, right] = [piece.from - 1, piece.end];
+  while (text[left] === ' ') left--;
+  while (text[right] === ' ') right++;
+  const [before, after] = [text[left], text[right]];
+  const top = open.at(-1);
+  if (!top || (before !== '(' && before !== ',') || (after !== ')' && after !== ',')) return undefined;
+  if (top.name === 'SUBTOTAL' && SUBTOTAL_SUMS.test(text.slice(top.from, top.from + 8))) return 'SUM';
+  return top.name;
+}
+
+function bracketsIn(text: string, from: number, to: number, call: string, open: Open[]): void {
+  let name = call;
+  for (let i = from; i < to; i++) {
+    const letter = text[i];
+    if (letter === '(' || letter === '{') {
+      open.push({ name, from: i + 1 });
+      name = '';
+    } else if (letter === ')' || letter === '}') open.pop();
+  }
+}
+
+/** Longer formulas than any spreadsheet keeps are not taken apart: they read what they name, cell by cell. */
+const LONGEST = 8_192;
+
+export function readsOf(
+  finder: ReferenceFinder,
+  text: string,
+  pieces: readonly Piece[],
+  sheet: number,
+  place: Place,
+): Reads {
+  const whole = finder.of(text, pieces, sheet, place);
+  if (text.length > LONGEST) return { plain: whole.found, summed: [], sums: '', isUnsure: whole.isUnsure };
+  const plain: Reference[] = [];
+  const summed: Reference[] = [];
+  const sums: string[] = [];
+  const open: Open[] = [];
+  let at = 0;
+  let call = '';
+  for (const piece of pieces) {
+    bracketsIn(text, at, piece.from, call, open);
+    call = piece.kind === 'call' ? bareName(text.slice(piece.at, piece.end)) : '';
+    at = piece.end;
+    const { found } = finder.piece(text, piece, sheet, place);
+    if (found.length === 0) continue;
+    const holder = piece.kind === 'call' ? undefined : holderOf(text, piece, open);
+    if (holder !== undefined && COUNTS.has(holder)) continue;
+    if (holder !== undefined && SUMS.has(holder)) {
+      summed.push(...found);
+      sums.push(holder);
+    } else plain.push(...found);
+  }
+  return { plain, summed, sums: sums.sort().join(), isUnsure: whole.isUnsure };
+}
+
+const bareName = (word: string): string => word.replace(/^(?:@|_xlfn\.|_xlws\.)+/i, '').toUpperCase();
+
+/** What a rule reads that holds for a whole range: its relative references walk along with the cells. */
+export function ruleReads(
+  finder: ReferenceFinder,
+  text: string,
+  pieces: readonly Piece[],
+  sheet: number,
+  cells: readonly Area[],
+): Reference[] {
+  const [first] = cells;
+  const place = { row: first?.top ?? 0, column: first?.left ?? 0 };
+  return pieces.flatMap((piece) => {
+    const { found } = finder.piece(text, piece, sheet, place);
+    if ((piece.kind !== 'cell' && piece.kind !== 'area') || !first) return found;
+    const word = text.slice(piece.at, piece.end);
+    return found.flatMap((one) => [
+      one,
+      ...cells.map((area) => {
+        const [a, b] = [
+          parseArea(moveReference(word, area.top - first.top, area.left - first.left)),
+          parseArea(moveReference(word, area.bottom - first.top, area.right - first.left)),
+        ];
+        return { sheet: one.sheet, area: a && b ? union(a, b) : one.area };
+      }),
+    ]);
+  });
+}
+
+const union = (a: Area, b: Area): Area => ({
+  top: Math.min(a.top, b.top),
+  left: Math.min(a.left, b.left),
+  bottom: Math.max(a.bottom, b.bottom),
+  right: Math.max(a.right, b.right),
+});

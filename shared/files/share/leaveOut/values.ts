@@ -1,0 +1,168 @@
+import type { StoredValue } from '../../cells/cells';
+import { revealCellText } from '../../text';
+import { lex } from '../references/lex';
+
+/**
+ * The values that were left out, to be looked for in everything a copy holds: texts as whole words in any letter
+ * case, numbers in every spelling.
+ */
+export class LeftValues {
+  private readonly numbers = new Set<string>();
+  private readonly texts = new Set<string>();
+  private readonly byFirstWord = new Map<string, string[][]>();
+  /** Digits of telephone-like values, and their endings without the country. */
+  private readonly digits = new Set<string>();
+  private readonly endings = new Set<string>();
+  /** Values too short to tell from chance: they stand in every workbook. */
+  short = 0;
+
+  get size(): number {
+    return this.numbers.size + this.texts.size;
+  }
+
+  add({ type, raw }: StoredValue): void {
+    if (type === 'n' || type === 'd') this.addNumber(raw);
+    else if (type === 'str' || type === 'inlineStr') this.addText(revealCellText(raw));
+    this.addDigits(raw);
+  }
+
+  private addDigits(raw: string): void {
+    const digits = raw.replace(/\D/g, '');
+    if (digits.length < SHORTEST_PHONE || /[a-z]{2}|\.\d+e/i.test(raw)) return;
+    this.digits.add(digits);
+    for (let cut = 1; cut <= COUNTRY && digits.length - cut >= SHORTEST_ENDING; cut++)
+      this.endings.add(digits.slice(cut));
+  }
+
+  private addNumber(raw: string): void {
+    const number = Number(raw);
+    if (!Number.isFinite(number)) return;
+    if (isLong(number)) this.numbers.add(canonicalNumber(number));
+    else this.short++;
+  }
+
+  private addText(raw: string): void {
+    const text = raw.trim().toLowerCase();
+    const number = text === '' ? NaN : Number(text);
+    if (Number.isFinite(number) && isLong(number)) this.numbers.add(canonicalNumber(number));
+    const words = wordsOf(text);
+    const [first] = words;
+    if (first === undefined || text.length < SHORTEST_TEXT) {
+      if (text !== '') this.short++;
+      return;
+    }
+    if (this.texts.has(text)) return;
+    this.texts.add(text);
+    const list = this.byFirstWord.get(first);
+    if (list) list.push(words);
+    else this.byFirstWord.set(first, [words]);
+  }
+
+  hasNumber(number: number): boolean {
+    return this.numbers.has(canonicalNumber(number));
+  }
+
+  /** Does the text hold a value that was left out? */
+  in(raw: string): boolean {
+    if (this.size === 0 || raw === '') return false;
+    return this.holdsText(raw) || this.holdsNumber(raw) || this.holdsDigits(raw);
+  }
+
+  /** The same for texts alone, where numbers are places and sizes. */
+  inWords(raw: string): boolean {
+    return this.holdsText(raw);
+  }
+
+  private holdsText(raw: string): boolean {
+    if (this.texts.size === 0) return false;
+    const text = raw.trim().toLowerCase();
+    if (this.texts.has(text)) return true;
+    const words = wordsOf(text);
+    return words.some((word, i) =>
+      (this.byFirstWord.get(word) ?? []).some((wanted) => wanted.every((one, k) => words[i + k] === one)),
+    );
+  }
+
+  private holdsDigits(raw: string): boolean {
+    return (
+      this.digits.size > 0 &&
+      (raw.match(/\+?\d[\d\s().\-/]*\d/g) ?? []).some((run) => {
+        const digits = run.replace(/\D/g, '');
+        if (digits.length < SHORTEST_PHONE) return false;
+        if (this.digits.has(digits) || this.endings.has(digits)) return true;
+        for (let cut = 1; cut <= COUNTRY && digits.length - cut >= SHORTEST_ENDING; cut++)
+          if (this.digits.has(digits.slice(cut))) return true;
+        return false;
+      })
+    );
+  }
+
+  private holdsNumber(raw: string): boolean {
+    if (this.numbers.size === 0 || !/\d/.test(raw)) return false;
+    for (const [token] of raw.matchAll(NUMBER))
+      if (readings(token).some((number) => this.numbers.has(canonicalNumber(number)))) return true;
+    return false;
+  }
+
+  /** In a formula only what it spells out counts: texts and numbers, not the addresses it reads. */
+  inFormula(formula: string): boolean {
+    if (this.size === 0) return false;
+    return lex(formula).some((piece) => {
+      if (piece.kind !== 'string' && piece.kind !== 'literal') return false;
+      const text = formula.slice(piece.at, piece.end);
+      return this.in(piece.kind === 'string' ? text.slice(1, -1).replaceAll('""', '"') : text);
+    });
+  }
+
+  /** Spellings to look for in bytes that are no XML. */
+  *spellings(): Generator<string> {
+    for (const number of this.numbers)
+      if (number.replace(/\D/g, '').length >= SHORTEST_IN_BYTES) yield number;
+    for (const text of this.texts) if (text.length >= SHORTEST_IN_BYTES) yield text;
+  }
+}
+
+/** Digits of the shortest telephone number that counts, and of the longest country code with its zeros. */
+const SHORTEST_PHONE = 7;
+const COUNTRY = 5;
+const SHORTEST_ENDING = 8;
+const SHORTEST_TEXT = 3;
+const SHORTEST_IN_BYTES = 5;
+/** 5, 40 or 0.5 stand in every workbook; 480 and 12.5 tell. */
+const FEWEST_DIGITS = 3;
+
+/** Fifteen digits, which every spreadsheet keeps when it saves a file. */
+export const canonicalNumber = (number: number): string => String(Number(number.toPrecision(15)));
+
+const isLong = (number: number): boolean =>
+  canonicalNumber(Math.abs(number))
+    .replace(/e.*$/i, '')
+    .replace(/^0\.0*/, '')
+    .replace('.', '').length >= FEWEST_DIGITS;
+
+const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}]+/gu) ?? [];
+
+/** A number as people and programs write it, with any of the marks between groups of digits. */
+const NUMBER = /[-+]?(?:\d[\d ,.'’_\u00a0\u202f]*\d|\d|[.,]\d+)(?:[eE][-+]?\d{1,3})?%?/g;
+const LONGEST_TOKEN = 60;
+
+/** What a token can mean: comma or point for the decimals, the other marks between groups. */
+function readings(token: string): number[] {
+  if (token.length > LONGEST_TOKEN) return token.split(/[ ,'’_\u00a0\u202f]/).map(Number);
+  const isShare = token.endsWith('%');
+  const bare = token.replace(/%$/, '').replace(/[ '’_\u00a0\u202f]/g, '');
+  const found = new Set<number>();
+  for (const text of [
+    bare,
+    bare.replaceAll(',', ''),
+    bare.replaceAll('.', '').replace(',', '.'),
+    bare.replaceAll(/[.,]/g, ''),
+    ...token.split(/[ ,;\u00a0\u202f]/),
+  ])
+    if (text !== '' && Number.isFinite(Number(text))) {
+      found.add(Math.abs(Number(text)));
+      found.add(-Math.abs(Number(text)));
+      if (isShare) found.add(Number(text) / 100);
+    }
+  return [...found];
+}

@@ -1,0 +1,48 @@
+import { amount, count, day, fishGram, perLitre, share } from '../../units/quantities';
+import { countedOr, line, mondayText } from './declare';
+
+/** From the females of a run to the fish counted out; a count typed in takes the place of what was expected. */
+export const FISH_LINES = {
+  hormone: line('Hormone', amount, '={kilograms}*{hormoneDose}'),
+  hormoneWeek: line(
+    'Order hormone in week from',
+    day,
+    `=${mondayText('MAX({plannedOn},INT({inject})-{leadHormone})')}`,
+  ),
+  eggShareNow: line(
+    'Eggs of body weight',
+    share,
+    '=IF(INDEX({eggShares},MONTH({strip}))>0,INDEX({eggShares},MONTH({strip})),{eggShare})',
+    { note: 'Of the month where it is known, else of the whole year.' },
+  ),
+  expected: line('Eggs of these females', count, '={kilograms}*1000*{eggShareNow}*{eggsPerGram}*{ovulating}'),
+  eggs: line('Eggs', count, countedOr('eggsCounted', 'MIN({toSet},{expected})')),
+  larvae: line('Larvae hatched', count, countedOr('hatchedCounted', '{eggs}*{hatch}')),
+  feeding: line('Larvae at first feed', count, countedOr('feedingCounted', '{larvae}*{yolkSurvival}')),
+  fry: line(
+    'Fry weaned',
+    count,
+    countedOr('weanedCounted', '{feeding}*{frySurvival}^({rearing}/{rearingDays})'),
+  ),
+  fish: line(
+    'Fish counted out',
+    count,
+    countedOr(
+      'handedCounted',
+      '{fry}*IF({nursing}>0,{nurserySurvival}^({nursing}/{nurseryDays}),1)*{gradingShare}',
+    ),
+  ),
+  grams: line(
+    'Weight of a fish when ready',
+    fishGram,
+    '={startWeight}*EXP(({fryGrowth}*{rearing}+{nurseryGrowth}*{nursing})/100)',
+  ),
+  eggsInLitre: line('Eggs in a litre', perLitre, '=IF({litresEggs}>0,{eggs}/{litresEggs},0)'),
+  larvaeInLitre: line('Larvae in a litre', perLitre, '=IF({litresFry}>0,{feeding}/{litresFry},0)'),
+  fryInLitre: line(
+    'Fry in a litre while nursing',
+    perLitre,
+    '=IF({litresNursing}>0,{fry}/{litresNursing},0)',
+  ),
+  perKilogram: line('Eggs from a kilogram of female', count, '=IF({kilograms}>0,{eggs}/{kilograms},0)'),
+} as const;

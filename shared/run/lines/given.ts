@@ -1,0 +1,45 @@
+import {
+  celsius,
+  count,
+  day,
+  days,
+  kilogram,
+  litre,
+  meqPerLitre,
+  moment,
+  pH,
+  text,
+} from '../../units/quantities';
+import { given } from './declare';
+
+/** What the lines of a run take as given. Figures (shared/families/assumptions.ts) are given besides. */
+export const RUN_GIVEN = {
+  strip: given('Strip at', moment),
+  measured: given('Water measured', celsius),
+  rearing: given('Days of rearing', days),
+  nursing: given('Days of nursing', days),
+  leaves: given('The last fish leave on', day),
+  kilograms: given('Females', kilogram),
+  toSet: given('Eggs to set', count),
+  litres: given('Water of its vats', litre),
+  litresEggs: given('Water of the eggs', litre),
+  litresFry: given('Water of larvae and fry', litre),
+  litresNursing: given('Water while nursing', litre),
+  ph: given('pH now', pH),
+  phWanted: given('pH wanted', pH),
+  alkalinity: given('Alkalinity', meqPerLitre),
+  eggsCounted: given('Eggs estimated', count),
+  hatchedCounted: given('Larvae hatched, counted', count),
+  feedingCounted: given('Larvae at first feed, counted', count),
+  weanedCounted: given('Fry weaned, counted', count),
+  handedCounted: given('Fish counted out', count),
+  waterByMonth: given('Water by month', celsius),
+  eggShares: given('Eggs of body weight by month', count),
+  preparation: given('Hormone preparation', text),
+  material: given('What raises the pH', text),
+  plannedOn: given('Planned on', day),
+  leadHormone: given('Delivery of hormone', days),
+  leadCysts: given('Delivery of cysts', days),
+  leadFeed: given('Delivery of feed', days),
+} as const;
+export type GivenKey = keyof typeof RUN_GIVEN;

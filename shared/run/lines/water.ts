@@ -1,0 +1,20 @@
+import { gram, share } from '../../units/quantities';
+import { line } from './declare';
+
+const call = (litres: string, alkalinity: string): string =>
+  `SPAWN.BUFFER.DOSE(${litres},{ph},{phWanted},${alkalinity},{water},{material})`;
+/** Without a pH, or with one high enough, there is no dose. */
+const dose = (litres: string): string =>
+  `=IF(NOT(AND(ISNUMBER({ph}),ISNUMBER({phWanted}))),"",IF({ph}>={phWanted},0,IF(ISNUMBER({alkalinity}),${call(litres, '{alkalinity}')},${call(litres, '')})))`;
+const toxic = (ph: string): string => `=IF(ISNUMBER({${ph}}),SPAWN.AMMONIA.SHARE({${ph}},{water}),"")`;
+
+/** The water of a run before the eggs go in. */
+export const WATER_LINES = {
+  bucket: line('Trial bucket of 10 L', gram, dose('10'), {
+    note: 'Air first; dissolve, air for an hour, read.',
+  }),
+  half: line('First half for 1,000 L', gram, '=IF(ISNUMBER({bucket}),{bucket}*50,"")'),
+  whole: line('All its vats', gram, '=IF(ISNUMBER({bucket}),{bucket}*{litres}/10,"")'),
+  toxicNow: line('Toxic part of the ammonia now', share, toxic('ph')),
+  toxicThen: line('Toxic part at the pH wanted', share, toxic('phWanted')),
+} as const;

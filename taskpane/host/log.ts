@@ -1,0 +1,78 @@
+import type { Cell } from '../../shared/base/values';
+import { asWritten } from './cells';
+import { withExcel } from './excelErrors';
+import type { LogLines } from './port';
+
+/**
+ * Lines under the last one of a sheet that grows. The sheet is made on first use; one of that name with other
+ * headings is left alone and another name is taken.
+ */
+
+const MOST_NAMES = 9;
+
+const written = (cell: Cell): string | number | boolean => (cell === null ? '' : asWritten(cell));
+
+/** The sheet with our headings: found, or made. */
+async function logSheet(
+  context: Excel.RequestContext,
+  { sheet, headings, widths }: LogLines,
+): Promise<Excel.Worksheet> {
+  for (let n = 1; n <= MOST_NAMES; n += 1) {
+    const name = n === 1 ? sheet : `${sheet} ${n}`;
+    const found = context.workbook.worksheets.getItemOrNullObject(name);
+    await context.sync();
+    if (found.isNullObject) {
+      const made = context.workbook.worksheets.add(name);
+      const head = made.getRangeByIndexes(0, 0, 1, headings.length);
+      head.values = [[...headings]];
+      head.format.font.bold = true;
+      made.freezePanes.freezeRows(1);
+      widths.forEach((width, i) => {
+        made.getRangeByIndexes(0, i, 1, 1).format.columnWidth = width;
+      });
+      await context.sync();
+      return made;
+    }
+    const head = found.getRangeByIndexes(0, 0, 1, headings.length);
+    head.load('values');
+    await context.sync();
+    if (headings.every((heading, i) => String(head.values[0]?.[i] ?? '') === heading)) return found;
+  }
+  throw new Error('no free name for the log');
+}
+
+/** Puts the lines below the last used row; answers the sheet's name and the row of the first, from 1. */
+export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; readonly row: number }> =>
+  withExcel(async (context) => {
+    const sheet = await logSheet(context, log);
+    const used = sheet.getUsedRangeOrNullObject(true);
+    used.load('rowIndex,rowCount');
+    sheet.load('name');
+    await context.sync();
+    const top = used.isNullObject ? 1 : used.rowIndex + used.rowCount;
+    const range = sheet.getRangeByIndexes(top, 0, log.rows.length, log.headings.length);
+    range.numberFormat = log.rows.map(() => [...log.formats]);
+    range.values = log.rows.map((row) => row.map(written));
+    await context.sync();
+    return { sheet: sheet.name, row: top + 1 };
+  });
+
+const same = (a: unknown, b: Cell): boolean =>
+  typeof a === 'number' && typeof b === 'number'
+    ? Math.abs(a - b) < 1e-6
+    : String(a ?? '') === String(b ?? '');
+
+/** Takes a line out again when it still says what was written; false when it was changed since. */
+export const removeLine = (log: LogLines, row: number): Promise<boolean> =>
+  withExcel(async (context) => {
+    const sheet = await logSheet(context, log);
+    const range = sheet.getRangeByIndexes(row - 1, 0, 1, log.headings.length);
+    range.load('values');
+    await context.sync();
+    const [wanted] = log.rows;
+    const isSame = wanted?.every((cell, i) => same(range.values[0]?.[i], cell)) === true;
+    if (!isSame) return false;
+    range.clear('Contents');
+    await context.sync();
+    return true;
+  });

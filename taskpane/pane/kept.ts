@@ -1,0 +1,80 @@
+import type { Place } from './places';
+import type { State } from './state';
+
+/**
+ * What outlives the pane: every form, reading and choice, as a text. Each place names the fields of its slices
+ * that are kept; what cannot be read back in their shape is left as it was at first.
+ */
+
+export const KEPT_VERSION = 1;
+/** Slices as they were kept, by name; those of places not opened yet wait here. */
+export type Kept = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) && !(value instanceof Set);
+
+const replacer = (_key: string, value: unknown): unknown =>
+  value instanceof Set ? { $set: [...value] } : value;
+const reviver = (_key: string, value: unknown): unknown =>
+  isRecord(value) && Array.isArray(value.$set) ? new Set(value.$set) : value;
+
+/** A kept value that has the shape of the first one; anything else gives the first one. */
+export function conform(first: unknown, kept: unknown): unknown {
+  if (kept === undefined || kept === null) return first;
+  if (first === undefined) return kept;
+  if (first instanceof Set) return kept instanceof Set ? kept : first;
+  if (Array.isArray(first)) return Array.isArray(kept) ? kept : first;
+  if (!isRecord(first)) return typeof kept === typeof first ? kept : first;
+  if (!isRecord(kept)) return first;
+  const known = Object.keys(first);
+  // A table by any key (what stands in each argument) begins empty and takes what was kept.
+  if (known.length === 0) return kept;
+  return Object.fromEntries(known.map((key) => [key, conform(first[key], kept[key])]));
+}
+
+const slice = (state: State, name: string): unknown => (state as unknown as Record<string, unknown>)[name];
+
+/** The slices of a place, with what was kept of them put back. */
+export function withKept(place: Place, today: number, kept: Kept): Partial<State> {
+  const initial = place.initial(today) as Record<string, unknown>;
+  const out: Record<string, unknown> = { ...initial };
+  for (const [name, keys] of Object.entries(place.keeps ?? {})) {
+    const first = initial[name];
+    const had = kept[name];
+    if (!isRecord(first) || !had) continue;
+    out[name] = {
+      ...first,
+      ...Object.fromEntries(keys.map((key) => [key, conform(first[key], had[key])])),
+    };
+  }
+  return out as Partial<State>;
+}
+
+/** What is to be kept now: the slices of the places opened, and what waits of the others. */
+export function keptOf(state: State, places: readonly Place[]): Kept {
+  const out: Record<string, Record<string, unknown>> = { ...(state.kept as Record<string, never>) };
+  for (const { keeps = {} } of places)
+    for (const [name, keys] of Object.entries(keeps)) {
+      const now = slice(state, name);
+      if (isRecord(now)) out[name] = Object.fromEntries(keys.map((key) => [key, now[key]]));
+    }
+  out.pane = { screen: state.screen };
+  out.settings = { ...state.settings };
+  return out;
+}
+
+export const keptText = (kept: Kept, at: number): string =>
+  JSON.stringify({ version: KEPT_VERSION, at, kept }, replacer);
+
+/** undefined for what is not ours, damaged or of another version. */
+export function readKept(text: unknown): { readonly at: number; readonly kept: Kept } | undefined {
+  if (typeof text !== 'string') return undefined;
+  try {
+    const read: unknown = JSON.parse(text, reviver);
+    if (!isRecord(read) || read.version !== KEPT_VERSION || !isRecord(read.kept)) return undefined;
+    const slices = Object.entries(read.kept).filter(([, value]) => isRecord(value));
+    return { at: typeof read.at === 'number' ? read.at : 0, kept: Object.fromEntries(slices) as Kept };
+  } catch {
+    return undefined;
+  }
+}

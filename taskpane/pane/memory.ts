@@ -1,0 +1,85 @@
+import { openDB } from 'idb';
+import type { WorkbookPort } from '../host/port';
+import { keptOf, keptText, readKept } from './kept';
+import type { Kept } from './kept';
+import type { Place } from './places';
+import { placeOf } from './places';
+import type { State } from './state';
+import { hasWorkbook } from './state';
+
+/** Keeps what was typed: in the browser at once, in the workbook too when there is one. */
+
+const DATABASE = 'spawnbook-pane';
+const STORE = 'kept';
+const KEY = 'pane';
+
+const database = () =>
+  openDB(DATABASE, 1, {
+    upgrade: (db) => {
+      db.createObjectStore(STORE);
+    },
+  });
+
+/** A browser may forbid its storage: then only the workbook keeps. */
+export async function readBrowser(): Promise<{ readonly at: number; readonly kept: Kept } | undefined> {
+  try {
+    const db = await database();
+    const text: unknown = await db.get(STORE, KEY);
+    db.close();
+    return readKept(text);
+  } catch {
+    return undefined;
+  }
+}
+async function writeBrowser(text: string | undefined): Promise<void> {
+  try {
+    const db = await database();
+    await (text === undefined ? db.delete(STORE, KEY) : db.put(STORE, text, KEY));
+    db.close();
+  } catch {
+    // No storage: nothing to be done, and nothing to say each time a key is pressed.
+  }
+}
+export const forgetBrowser = (): Promise<void> => writeBrowser(undefined);
+
+export async function readWorkbook(
+  workbook: WorkbookPort,
+): Promise<{ readonly at: number; readonly kept: Kept } | undefined> {
+  try {
+    return readKept(await workbook.recallPane());
+  } catch {
+    return undefined;
+  }
+}
+
+/** Keystrokes come faster than a workbook likes to be written to. */
+const BROWSER_MS = 300;
+const WORKBOOK_MS = 2000;
+
+const openedPlaces = (state: State): readonly Place[] =>
+  state.ready.map(placeOf).filter((place): place is Place => place !== undefined);
+
+/** Listens to the state and keeps it a moment after it rests. `clock` gives milliseconds. */
+export function keeper(workbook: () => WorkbookPort, clock: () => number): (state: State) => void {
+  let last = '';
+  let toBrowser: ReturnType<typeof setTimeout> | undefined;
+  let toWorkbook: ReturnType<typeof setTimeout> | undefined;
+  return (state) => {
+    const kept = keptOf(state, openedPlaces(state));
+    const text = keptText(kept, 0);
+    if (text === last) return;
+    const isFirst = last === '';
+    last = text;
+    if (isFirst) return;
+    const dated = keptText(kept, clock());
+    clearTimeout(toBrowser);
+    toBrowser = setTimeout(() => void writeBrowser(dated), BROWSER_MS);
+    if (!hasWorkbook(state)) return;
+    clearTimeout(toWorkbook);
+    toWorkbook = setTimeout(() => {
+      workbook()
+        .rememberPane(dated)
+        .catch(() => undefined);
+    }, WORKBOOK_MS);
+  };
+}

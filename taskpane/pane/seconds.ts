@@ -1,0 +1,29 @@
+import { tick } from './clock';
+import { placeOf } from './places';
+import type { State } from './state';
+import type { Store } from './store';
+
+const SECOND = 1000;
+/** Hours and minutes on the screen need no more than this. */
+const SLOW = 15;
+
+const runs = ({ ready, vat }: State): boolean =>
+  (ready.includes('vat') || ready.includes('today')) && vat.timer !== undefined && !vat.timer.hasRung;
+
+/** Moves the clock on: each second while a wait runs, else now and then; nothing while nobody looks. */
+export function everySecond(store: Store, now: () => number): () => void {
+  let count = 0;
+  const id = setInterval(() => {
+    const state = store.state();
+    if (document.hidden && !runs(state)) return;
+    count += 1;
+    if (runs(state) || count % SLOW === 0) store.send(tick, now());
+    for (const place of state.ready) {
+      const command = placeOf(place)?.onTick;
+      if (command) store.send(command);
+    }
+  }, SECOND);
+  return () => {
+    clearInterval(id);
+  };
+}

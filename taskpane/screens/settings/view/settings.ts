@@ -1,0 +1,108 @@
+import type { Child, VNode } from '../../../pane/draw';
+import { h } from '../../../pane/draw';
+import type { Scene } from '../../../pane/parts';
+import { button, hint, inputOf, section } from '../../../pane/parts';
+import type { Settings } from '../../../pane/settings';
+import type { Language } from '../../../words/words';
+import { LANGUAGE_NAMES, wordsFor } from '../../../words/words';
+import { changeSetting, forgetAll } from '../commands/settings';
+
+type Option = readonly [string, string];
+
+const choice = (
+  key: 'language' | 'numbers',
+  label: string,
+  options: readonly Option[],
+  { state, send }: Scene,
+): VNode =>
+  h(
+    'div',
+    { class: 'field' },
+    h('label', { for: `setting-${key}` }, label),
+    h(
+      'select',
+      {
+        id: `setting-${key}`,
+        value: state.settings[key],
+        on: {
+          change: (event) => {
+            send(changeSetting, { [key]: inputOf(event) } as Partial<Settings>);
+          },
+        },
+      },
+      options.map(([value, face]) => h('option', { value }, face)),
+    ),
+  );
+
+const typed = (key: 'currency' | 'spoon', label: string, says: string, { state, send }: Scene): VNode =>
+  h(
+    'div',
+    { class: 'field' },
+    h('label', { for: `setting-${key}` }, label),
+    h('input', {
+      id: `setting-${key}`,
+      type: 'text',
+      autocomplete: 'off',
+      inputmode: key === 'spoon' ? 'decimal' : undefined,
+      value: state.settings[key],
+      'aria-describedby': `setting-${key}-hint`,
+      on: {
+        input: (event) => {
+          send(changeSetting, { [key]: inputOf(event) } as Partial<Settings>);
+        },
+      },
+    }),
+    hint(`setting-${key}-hint`, says),
+  );
+
+const rings = ({ state, send }: Scene, label: string): VNode =>
+  h(
+    'div',
+    { class: 'tick' },
+    h('input', {
+      id: 'setting-rings',
+      type: 'checkbox',
+      checked: state.settings.rings,
+      on: {
+        change: () => {
+          send(changeSetting, { rings: !state.settings.rings });
+        },
+      },
+    }),
+    h('label', { for: 'setting-rings' }, label),
+  );
+
+export function settingsView(scene: Scene): readonly Child[] {
+  const { settings } = wordsFor(scene.state);
+  const languages = (Object.keys(LANGUAGE_NAMES) as Language[]).map((id): Option => [id, LANGUAGE_NAMES[id]]);
+  return [
+    h('h2', {}, settings.title),
+    choice('language', settings.language, [['auto', settings.auto], ...languages], scene),
+    choice(
+      'numbers',
+      settings.numbers,
+      [
+        ['auto', settings.auto],
+        ['point', settings.point],
+        ['comma', settings.comma],
+      ],
+      scene,
+    ),
+    typed('currency', settings.currency, settings.currencyHint, scene),
+    typed('spoon', settings.spoon, settings.spoonHint, scene),
+    rings(scene, settings.rings),
+    section(settings.rates, h('p', {}, settings.ratesHint)),
+    h('p', { class: 'hint' }, settings.kept),
+    h(
+      'div',
+      { class: 'actions' },
+      button(
+        settings.forget,
+        () => {
+          scene.send(forgetAll);
+        },
+        { id: 'settings-forget' },
+      ),
+    ),
+  ];
+}

@@ -1,0 +1,15 @@
+import type { Place } from '../../pane/places';
+import { writeDoseWithSuffix } from '../dose/commands/dose';
+import { initialDose } from '../dose/state/dose';
+import { flushLines, ringTimer } from './commands/notebook';
+import { initialVat, VAT_KEEPS } from './state/notebook';
+import { vatView } from './view/vat';
+
+export const place: Place = {
+  initial: () => ({ dose: initialDose, vat: initialVat }),
+  view: vatView,
+  answers: { writeDoseWithSuffix },
+  keeps: { ...VAT_KEEPS, dose: ['texts', 'readings', 'draft', 'past', 'isVatOpen'] },
+  onOpen: flushLines,
+  onTick: ringTimer,
+};

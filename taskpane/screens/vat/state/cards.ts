@@ -1,0 +1,385 @@
+// Long: one record declares a card at the vat: its fields, its answer, the lines it writes.
+import { findFunction } from '../../../../shared/catalogue';
+import { invoke } from '../../../../shared/functions/invoke';
+import type { Cell, Grid } from '../../../../shared/base/values';
+import { isError, isGrid } from '../../../../shared/base/values';
+import { grouped } from '../../../pane/show';
+import type { Words } from '../../../words/en';
+
+export const CARD_IDS = [
+  'dose',
+  'water',
+  'feed',
+  'dead',
+  'weigh',
+  'eggs',
+  'look',
+  'fry',
+  'salt',
+  'formalin',
+  'hand',
+  'mark',
+] as const;
+export type CardId = (typeof CARD_IDS)[number];
+
+export interface CardField {
+  readonly key: string;
+  readonly unit: string;
+  readonly kind: 'number' | 'whole' | 'text';
+  readonly min?: number;
+  readonly max?: number;
+  readonly isOptional?: boolean;
+  readonly initial?: string;
+  /** Stays as typed for the next reading: the cup, the vat's water. */
+  readonly stays?: boolean;
+}
+/** What is read of the fields; a field left empty is not in it. */
+export type Values = Readonly<Record<string, number>>;
+
+export interface CardAnswer {
+  readonly big: string;
+  readonly small: readonly string[];
+  readonly tone: 'plain' | 'good' | 'warning' | 'bad';
+}
+export interface LineDraft {
+  /** Key of a figure; the words of the line come from it. */
+  readonly what: string;
+  readonly value: number | null;
+  readonly unit: string;
+  readonly note?: string;
+}
+export interface CardContext {
+  readonly words: Words;
+  /** Numbers of earlier lines of this vat, by what they are, with their moment. */
+  readonly earlier: (what: string) => readonly { readonly at: number; readonly value: number }[];
+  readonly now: number;
+  readonly text: (key: string) => string;
+}
+export interface Card {
+  readonly fields: readonly CardField[];
+  /** undefined while something is missing. */
+  readonly answer: (values: Values, context: CardContext) => CardAnswer | undefined;
+  readonly lines: (values: Values, context: CardContext) => readonly LineDraft[];
+  /** Minutes to wait, when the card starts a clock. */
+  readonly minutes?: (values: Values) => number | undefined;
+  /** A field that is not needed on its own, but one of these is. */
+  readonly oneOf?: readonly string[];
+}
+
+const number = (key: string, unit: string, more: Partial<CardField> = {}): CardField => ({
+  key,
+  unit,
+  kind: 'number',
+  ...more,
+});
+const whole = (key: string, unit: string, more: Partial<CardField> = {}): CardField => ({
+  key,
+  unit,
+  kind: 'whole',
+  min: 0,
+  ...more,
+});
+
+/** Calls a sheet function as a cell would; its columns by place. */
+function call(id: string, args: readonly (Cell | Grid)[]): readonly Cell[] {
+  const fn = findFunction(`SPAWN.${id}`);
+  if (!fn) throw new Error(`no function ${id}`);
+  const value = invoke(fn, args);
+  return isGrid(value) ? (value[0] ?? []) : [value];
+}
+const column = (numbers: readonly (number | undefined)[]): Grid =>
+  numbers.filter((n): n is number => n !== undefined).map((n) => [n]);
+
+/** The sentence of the function when it refuses, in the place of an answer. */
+const refused = (cells: readonly Cell[]): CardAnswer | undefined => {
+  const error = cells.find(isError);
+  return error && { big: error.error, small: [error.message ?? ''], tone: 'warning' };
+};
+const percent = (share: Cell): string =>
+  typeof share === 'number' ? `${grouped(share * 100, share > 0.1 ? 0 : 1)} %` : '';
+const many = (n: Cell | undefined): string => (typeof n === 'number' ? grouped(Math.round(n)) : '');
+const fine = (n: Cell | undefined, digits = 1): string => (typeof n === 'number' ? grouped(n, digits) : '');
+
+const eggsOf = (v: Values): readonly Cell[] => {
+  const pairs = [1, 2, 3].flatMap((i) => {
+    const [grams, count] = [v[`sample${i}`], v[`count${i}`]];
+    return grams !== undefined && count !== undefined ? [{ grams, count }] : [];
+  });
+  return call('EGGS.BYWEIGHT', [
+    v.total ?? null,
+    column(pairs.map(({ grams }) => grams)),
+    column(pairs.map(({ count }) => count)),
+  ]);
+};
+const cupsOf = (v: Values): readonly number[] =>
+  [1, 2, 3, 4].flatMap((i) => {
+    const count = v[`cup${i}`];
+    return count === undefined ? [] : [count];
+  });
+const fryOf = (v: Values): readonly Cell[] => {
+  const cups = cupsOf(v);
+  return call('LARVAE.BYVOLUME', [v.litres ?? null, column(cups.map(() => v.cup)), column(cups)]);
+};
+
+/** A count with its interval; the functions hand it over as number, lower end, upper end. */
+function counted(
+  cells: readonly Cell[],
+  big: (n: string) => string,
+  isThin: boolean,
+  { words: { vat } }: CardContext,
+): CardAnswer {
+  const [n, low, high] = cells;
+  const range = typeof low === 'number' && typeof high === 'number';
+  return (
+    refused(cells.slice(0, 1)) ?? {
+      big: big(many(n)),
+      small: [
+        ...(range ? [vat.says.between(many(low), many(high))] : []),
+        ...(isThin ? [vat.says.more] : []),
+      ],
+      tone: isThin ? 'warning' : 'plain',
+    }
+  );
+}
+
+const sameDay = (a: number, b: number): boolean => Math.floor(a) === Math.floor(b);
+const sum = (list: readonly { readonly value: number }[]): number =>
+  list.reduce((all, { value }) => all + value, 0);
+
+function deadAnswer(v: Values, context: CardContext): CardAnswer | undefined {
+  const { words, now } = context;
+  if (v.dead === undefined) return undefined;
+  const before = context.earlier('dead');
+  const today = sum(before.filter(({ at }) => sameDay(at, now))) + v.dead;
+  const yesterday = before.filter(({ at }) => sameDay(at, now - 1));
+  const { says } = words.vat;
+  return {
+    big: says.dead(many(v.dead), many(today)),
+    small: [
+      ...(yesterday.length > 0 ? [says.deadBefore(many(sum(yesterday)))] : []),
+      ...(v.stocked ? [says.deadShare(percent(today / v.stocked))] : []),
+    ],
+    tone: yesterday.length > 0 && today > 2 * sum(yesterday) ? 'warning' : 'plain',
+  };
+}
+
+function waterAnswer(v: Values, { words }: CardContext): CardAnswer | undefined {
+  const typed = Object.keys(v);
+  if (typed.length === 0) return undefined;
+  const heat = v.temperature === undefined ? [] : call('TEMPERATURE.CHECK', [v.temperature, 'larvae']);
+  const air =
+    v.oxygen === undefined || v.temperature === undefined
+      ? []
+      : call('OXYGEN.PERCENT', [v.oxygen, v.temperature]);
+  const verdict = heat.find((cell) => typeof cell === 'string' && cell !== '');
+  return {
+    big: typeof verdict === 'string' ? verdict : words.vat.says.water(String(typed.length)),
+    small: [
+      ...(air.length > 0 && typeof air[0] === 'number' ? [words.vat.says.oxygen(percent(air[0]))] : []),
+      ...[...heat, ...air].flatMap((cell) => (isError(cell) && cell.message ? [cell.message] : [])),
+    ],
+    tone: typeof verdict === 'string' && /^good/i.test(verdict) ? 'good' : 'plain',
+  };
+}
+
+const meals = (v: Values): number => v.meals ?? 4;
+const feedOf = (v: Values): readonly Cell[] =>
+  call('FEED.DAILY', [v.fish ?? null, v.grams ?? null, v.ration === undefined ? null : v.ration / 100]);
+
+export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
+  water: {
+    fields: [
+      number('temperature', '°C', { min: 0, max: 45, isOptional: true }),
+      number('ph', 'pH', { min: 3, max: 12, isOptional: true }),
+      number('oxygen', 'mg/L', { min: 0, max: 30, isOptional: true }),
+    ],
+    oneOf: ['temperature', 'ph', 'oxygen'],
+    answer: waterAnswer,
+    lines: (v) =>
+      ['temperature', 'ph', 'oxygen'].flatMap((what) => {
+        const value = v[what];
+        return value === undefined
+          ? []
+          : [{ what, value, unit: { temperature: '°C', oxygen: 'mg/L' }[what] ?? '' }];
+      }),
+  },
+  feed: {
+    fields: [
+      whole('fish', '', { min: 1, stays: true }),
+      number('grams', 'g', { min: 0.0005, max: 30_000, stays: true }),
+      number('ration', '%', { min: 0, max: 100, stays: true }),
+      whole('meals', '', { min: 1, max: 24, initial: '4', stays: true }),
+    ],
+    answer: (v, { words: { vat } }) => {
+      if (v.fish === undefined || v.grams === undefined || v.ration === undefined) return undefined;
+      const day = feedOf(v);
+      const [grams] = day;
+      if (typeof grams !== 'number') return refused(day);
+      return {
+        big: vat.says.feed(fine(grams / meals(v), grams < 10 ? 2 : 0)),
+        small: [vat.says.feedDay(fine(grams, grams < 10 ? 2 : 0), String(meals(v)))],
+        tone: 'plain',
+      };
+    },
+    lines: (v) => {
+      const [grams] = feedOf(v);
+      return [{ what: 'feed', value: typeof grams === 'number' ? grams / meals(v) : null, unit: 'g' }];
+    },
+  },
+  dead: {
+    fields: [whole('dead', ''), whole('stocked', '', { min: 1, isOptional: true, stays: true })],
+    answer: deadAnswer,
+    lines: (v) => [{ what: 'dead', value: v.dead ?? null, unit: '' }],
+  },
+  weigh: {
+    fields: [
+      number('weight', 'kg', { min: 0.05, max: 30 }),
+      number('rate', 'mL/kg', { min: 0.01, max: 5, initial: '0.5', stays: true }),
+    ],
+    answer: (v, { words: { vat } }) => {
+      if (v.weight === undefined || v.rate === undefined) return undefined;
+      const cells = call('HORMONE.VOLUME', [v.weight, v.rate]);
+      return (
+        refused(cells) ?? {
+          big: vat.says.hormone(fine(cells[0], 2)),
+          small: [vat.says.hormoneNote],
+          tone: 'plain',
+        }
+      );
+    },
+    lines: (v) => {
+      const [ml] = call('HORMONE.VOLUME', [v.weight ?? null, v.rate ?? null]);
+      return [
+        { what: 'weight', value: v.weight ?? null, unit: 'kg' },
+        { what: 'hormone', value: typeof ml === 'number' ? ml : null, unit: 'mL' },
+      ];
+    },
+  },
+  eggs: {
+    fields: [
+      number('total', 'g', { min: 0.01, max: 100_000 }),
+      ...[1, 2, 3].flatMap((i) => [
+        number(`sample${i}`, 'g', { min: 0.001, max: 10_000, isOptional: i > 1 }),
+        whole(`count${i}`, '', { isOptional: i > 1 }),
+      ]),
+    ],
+    answer: (v, context) =>
+      v.total === undefined || v.sample1 === undefined || v.count1 === undefined
+        ? undefined
+        : counted(eggsOf(v), context.words.vat.says.eggs, v.count3 === undefined, context),
+    lines: (v) => {
+      const [n] = eggsOf(v);
+      return [
+        { what: 'eggGrams', value: v.total ?? null, unit: 'g' },
+        { what: 'eggs', value: typeof n === 'number' ? Math.round(n) : null, unit: '' },
+      ];
+    },
+  },
+  look: {
+    fields: [whole('good', ''), whole('seen', '', { min: 1 })],
+    answer: (v, { words: { vat } }) => {
+      if (v.good === undefined || v.seen === undefined) return undefined;
+      const cells = call('FERTILISATION.SHARE', [v.good, v.seen]);
+      const [share, low, high] = cells;
+      return (
+        refused(cells.slice(0, 1)) ?? {
+          big: vat.says.share(percent(share ?? null)),
+          small: [vat.says.between(percent(low ?? null), percent(high ?? null))],
+          tone: 'plain',
+        }
+      );
+    },
+    lines: (v) => [
+      { what: 'good', value: v.good ?? null, unit: '' },
+      { what: 'seen', value: v.seen ?? null, unit: '' },
+    ],
+  },
+  fry: {
+    fields: [
+      number('litres', 'L', { min: 0.1, max: 1e6, stays: true }),
+      number('cup', 'mL', { min: 1, max: 1e6, stays: true }),
+      ...[1, 2, 3, 4].map((i) => whole(`cup${i}`, '', { isOptional: i > 1 })),
+    ],
+    answer: (v, context) =>
+      v.litres === undefined || v.cup === undefined || v.cup1 === undefined
+        ? undefined
+        : counted(fryOf(v), context.words.vat.says.fry, cupsOf(v).length < 3, context),
+    lines: (v) => {
+      const [n] = fryOf(v);
+      return [{ what: 'fry', value: typeof n === 'number' ? Math.round(n) : null, unit: '' }];
+    },
+  },
+  salt: {
+    fields: [
+      number('litres', 'L', { min: 0.1, max: 1e6, stays: true }),
+      number('strength', 'g/L', { min: 0.1, max: 300, stays: true }),
+      whole('minutes', 'min', { min: 1, max: 1440, isOptional: true, stays: true }),
+    ],
+    answer: (v, { words: { vat } }) => {
+      if (v.litres === undefined || v.strength === undefined) return undefined;
+      const cells = call('SALT.DOSE', [v.litres, v.strength]);
+      return (
+        refused(cells) ?? {
+          big: vat.says.salt(fine(cells[0], 0)),
+          small: [vat.says.saltNote],
+          tone: 'warning',
+        }
+      );
+    },
+    lines: (v) => {
+      const [grams] = call('SALT.DOSE', [v.litres ?? null, v.strength ?? null]);
+      return [{ what: 'salt', value: typeof grams === 'number' ? grams : null, unit: 'g' }];
+    },
+    minutes: (v) => v.minutes,
+  },
+  formalin: {
+    fields: [
+      number('litres', 'L', { min: 0.1, max: 1e6, stays: true }),
+      number('strength', 'mg/L', { min: 1, max: 10_000, stays: true }),
+      whole('minutes', 'min', { min: 1, max: 1440, initial: '15', stays: true }),
+    ],
+    answer: (v, { words: { vat } }) => {
+      if (v.litres === undefined || v.strength === undefined || v.minutes === undefined) return undefined;
+      const cells = call('FORMALIN.DOSE', [v.litres, v.strength, 'eggs', v.minutes]);
+      return (
+        refused(cells) ?? {
+          big: vat.says.formalin(fine(cells[0], 1)),
+          small: [vat.says.formalinNote],
+          tone: 'warning',
+        }
+      );
+    },
+    lines: (v) => {
+      const [grams] = call('FORMALIN.DOSE', [
+        v.litres ?? null,
+        v.strength ?? null,
+        'eggs',
+        v.minutes ?? null,
+      ]);
+      return [{ what: 'formalin', value: typeof grams === 'number' ? grams : null, unit: 'g' }];
+    },
+    minutes: (v) => v.minutes,
+  },
+  hand: {
+    fields: [whole('number', '', { min: 1 }), { key: 'buyer', unit: '', kind: 'text', isOptional: true }],
+    answer: (v, { words: { vat }, earlier }) => {
+      if (v.number === undefined) return undefined;
+      const counts = earlier('fry');
+      const last = counts.at(-1);
+      const gone = last ? sum(earlier('handed').filter(({ at }) => at >= last.at)) : 0;
+      const rest = last ? last.value - gone - v.number : undefined;
+      return {
+        big: vat.says.hand(
+          many(v.number),
+          rest !== undefined && rest >= 0 ? vat.says.handLeft(many(rest)) : '',
+        ),
+        small: [],
+        tone: rest !== undefined && rest < 0 ? 'warning' : 'plain',
+      };
+    },
+    lines: (v, { text }) => [{ what: 'handed', value: v.number ?? null, unit: '', note: text('buyer') }],
+  },
+};
+
+export const isPadCard = (id: CardId | undefined): id is keyof typeof CARDS =>
+  id !== undefined && id !== 'dose' && id !== 'mark';

@@ -1,0 +1,74 @@
+import type { CardId, LineDraft } from './cards';
+
+/** The day's notebook: which vat, which card, what stands in its fields, and every line noted. */
+export interface VatState {
+  readonly vats: readonly string[];
+  readonly vat: string;
+  readonly card: CardId | undefined;
+  /** What stands in the fields, by vat, card and field. */
+  readonly texts: Readonly<Record<string, string>>;
+  /** The field the number keys type into. */
+  readonly field: string;
+  readonly lines: readonly Line[];
+  readonly timer: Timer | undefined;
+  readonly isAdding: boolean;
+  readonly added: string;
+}
+export interface Line extends LineDraft {
+  readonly id: number;
+  readonly at: number;
+  readonly vat: string;
+  /** Where it stands in the workbook; undefined while it waits for one. */
+  readonly row: number | undefined;
+  /** The task it ticks off, if any. */
+  readonly task?: string;
+}
+export interface Timer {
+  readonly what: string;
+  /** Moment it ends, as a serial with its hour. */
+  readonly until: number;
+  readonly hasRung: boolean;
+}
+
+export const initialVat: VatState = {
+  vats: ['1', '2', '3'],
+  vat: '1',
+  card: undefined,
+  texts: {},
+  field: '',
+  lines: [],
+  timer: undefined,
+  isAdding: false,
+  added: '',
+};
+
+/** As the sheet names what was noted, whatever the language of the pane: one word for one thing. */
+export const WHAT: Readonly<Record<string, string>> = {
+  temperature: 'water temperature',
+  ph: 'pH',
+  oxygen: 'oxygen',
+  feed: 'feed given',
+  dead: 'dead',
+  weight: 'female weight',
+  hormone: 'hormone',
+  eggGrams: 'weight of eggs',
+  eggs: 'eggs',
+  good: 'good eggs seen',
+  seen: 'eggs looked at',
+  fry: 'fry counted',
+  salt: 'salt bath',
+  formalin: 'formalin bath',
+  handed: 'handed over',
+  injected: 'injected',
+  stripped: 'stripped',
+  hatching: 'first hatch seen',
+  fed: 'first food',
+  changed: 'water changed',
+  graded: 'graded',
+  cleaned: 'vat cleaned',
+};
+
+export const waiting = ({ lines }: VatState): readonly Line[] => lines.filter(({ row }) => row === undefined);
+
+/** What of the notebook outlives the pane. */
+export const VAT_KEEPS = { vat: ['vats', 'vat', 'card', 'texts', 'field', 'lines', 'timer'] } as const;

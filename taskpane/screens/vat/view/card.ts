@@ -1,0 +1,171 @@
+import type { Child, VNode } from '../../../pane/draw';
+import { h } from '../../../pane/draw';
+import type { Scene } from '../../../pane/parts';
+import { button, inputOf } from '../../../pane/parts';
+import { timeText } from '../../../../shared/units/dates';
+import type { Words } from '../../../words/en';
+import { wordsFor } from '../../../words/words';
+import { markHour } from '../commands/notebook';
+import { chooseField, closeCard, typeField } from '../commands/vat';
+import type { CardAnswer, CardField, CardId } from '../state/cards';
+import { CARDS, isPadCard } from '../state/cards';
+import type { CardReading } from '../state/vat';
+import { contextOf, fieldsOf, readCard, textOf } from '../state/vat';
+import { padView } from './pad';
+import { lineView } from './line';
+
+const TONE_MARKS = { plain: '', good: '✓', warning: '!', bad: '✕' } as const;
+
+/** The answer in the top third, large; what is still missing while there is none. */
+function answerView(
+  answer: CardAnswer | undefined,
+  reading: CardReading,
+  { vat }: Words,
+  last: Child,
+): VNode {
+  const [fault] = reading.faults.values();
+  const needed = reading.missing.map(({ key }) => vat.fields[key] ?? key).join(', ');
+  return h(
+    'div',
+    {
+      id: 'card-answer',
+      class: `card-answer ${answer?.tone ?? 'plain'}`,
+      role: 'status',
+      'aria-label': vat.answer,
+    },
+    answer
+      ? [
+          h(
+            'p',
+            { class: 'big' },
+            TONE_MARKS[answer.tone] &&
+              h('span', { class: 'mark', 'aria-hidden': 'true' }, `${TONE_MARKS[answer.tone]} `),
+            answer.big,
+          ),
+          answer.small.map((text) => h('p', { class: 'small' }, text)),
+        ]
+      : [h('p', { class: 'small' }, fault ?? (needed ? vat.stillNeeded(needed) : vat.pad)), last],
+  );
+}
+
+/** A field as a tile: its name, what stands in it, and whether the keys type into it. */
+function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
+  const { state, send } = scene;
+  const { vat } = wordsFor(state);
+  const label = vat.fields[field.key] ?? field.key;
+  const text = textOf(state.vat, field);
+  const id = `field-${field.key}`;
+  const isBad = reading.faults.has(field.key);
+  return h(
+    'div',
+    {
+      class: `tile${state.vat.field === field.key ? ' chosen' : ''}${isBad ? ' has-fault' : ''}${field.isOptional ? ' may-stay-empty' : ''}`,
+      key: field.key,
+    },
+    h(
+      'label',
+      { for: id },
+      label,
+      field.unit && h('span', { class: 'unit' }, ` ${field.unit}`),
+      field.isOptional && text === '' && h('span', { class: 'unseen' }, ` ${vat.optional}`),
+    ),
+    h('input', {
+      id,
+      type: 'text',
+      // The pane's own keys type numbers; the screen keyboard would cover the answer.
+      inputmode: field.kind === 'text' ? undefined : 'none',
+      autocomplete: 'off',
+      value: text,
+      'aria-invalid': isBad ? 'true' : undefined,
+      on: {
+        focus: () => {
+          if (state.vat.field !== field.key) send(chooseField, field.key);
+        },
+        input: (event) => {
+          send(typeField, { field: field.key, text: inputOf(event) });
+        },
+      },
+    }),
+  );
+}
+
+export const cardHead = (card: CardId, scene: Scene): VNode => {
+  const { vat } = wordsFor(scene.state);
+  return h(
+    'div',
+    { class: 'card-head' },
+    button(
+      '‹',
+      () => {
+        scene.send(closeCard);
+      },
+      { id: 'card-back', tone: 'quiet', says: vat.back },
+    ),
+    h(
+      'h2',
+      { id: 'card-title', tabindex: '-1' },
+      vat.cards[card],
+      h('span', { class: 'card-vat' }, ` · ${vat.of(scene.state.vat.vat)}`),
+    ),
+  );
+};
+
+const markCard = (scene: Scene): Child => {
+  const { state, send } = scene;
+  const { vat } = wordsFor(state);
+  return [
+    h(
+      'div',
+      { id: 'card-answer', class: 'card-answer plain', role: 'status' },
+      h('p', { class: 'big' }, timeText(state.now)),
+    ),
+    h(
+      'div',
+      { class: 'card-grid' },
+      Object.entries(vat.marks).map(([what, face]) =>
+        h(
+          'button',
+          {
+            type: 'button',
+            id: `mark-${what}`,
+            class: 'card-face',
+            on: {
+              click: () => {
+                send(markHour, what);
+              },
+            },
+          },
+          face,
+        ),
+      ),
+    ),
+  ];
+};
+
+export function cardView(card: CardId, scene: Scene): readonly Child[] {
+  const { state } = scene;
+  if (card === 'mark') return [cardHead(card, scene), markCard(scene)];
+  if (!isPadCard(card)) return [];
+  const words = wordsFor(state);
+  const reading = readCard(state.vat, words);
+  const isWhole = reading.missing.length === 0 && reading.faults.size === 0;
+  const answer = isWhole
+    ? CARDS[card].answer(reading.values, contextOf(state.vat, state.now, words))
+    : undefined;
+  const last = state.vat.lines.filter((line) => line.vat === state.vat.vat).at(-1);
+  return [
+    cardHead(card, scene),
+    answerView(
+      answer,
+      reading,
+      words,
+      last && h('ul', { class: 'lines', 'aria-label': words.vat.last }, lineView(last, scene, true)),
+    ),
+    h(
+      'div',
+      { class: 'tiles' },
+      fieldsOf(state.vat).map((field) => tile(field, reading, scene)),
+    ),
+    padView(scene, reading.missing.length > 0),
+  ];
+}

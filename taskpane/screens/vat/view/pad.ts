@@ -1,0 +1,58 @@
+import type { Child, VNode } from '../../../pane/draw';
+import { h } from '../../../pane/draw';
+import type { Scene } from '../../../pane/parts';
+import { wordsFor } from '../../../words/words';
+import { nextField, pressKey, writeCard } from '../commands/vat';
+
+/** Number keys for wet fingers: each at least 56 by 56. */
+const ROWS = [
+  [['7', '8', '9'], 'erase'],
+  [['4', '5', '6'], 'next'],
+  [['1', '2', '3'], 'point'],
+] as const;
+
+interface Key {
+  readonly face: Child;
+  readonly says?: string;
+  readonly id: string;
+  readonly act: () => void;
+  readonly tone?: string;
+}
+const key = ({ face, says, id, act, tone = '' }: Key): VNode =>
+  h('button', { type: 'button', id, class: `padkey ${tone}`, 'aria-label': says, on: { click: act } }, face);
+
+export function padView(scene: Scene, hasMore: boolean): VNode {
+  const { vat } = wordsFor(scene.state);
+  const press = (what: string) => (): void => {
+    scene.send(pressKey, what);
+  };
+  return h(
+    'div',
+    { class: 'pad', role: 'group', 'aria-label': vat.pad },
+    ROWS.map(([digits, last]) => [
+      digits.map((face) => key({ face, id: `key-${face}`, act: press(face) })),
+      last === 'erase'
+        ? key({ face: '⌫', says: vat.erase, id: 'key-erase', act: press('erase') })
+        : last === 'next'
+          ? key({
+              face: '→',
+              says: vat.next,
+              id: 'key-next',
+              tone: hasMore ? 'go' : '',
+              act: () => {
+                scene.send(nextField);
+              },
+            })
+          : key({ face: '.', says: vat.point, id: 'key-point', act: press('.') }),
+    ]),
+    key({ face: '0', id: 'key-0', act: press('0') }),
+    key({
+      face: vat.write,
+      id: 'key-write',
+      tone: 'main',
+      act: () => {
+        scene.send(writeCard);
+      },
+    }),
+  );
+}

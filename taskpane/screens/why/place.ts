@@ -1,0 +1,23 @@
+import type { Place } from '../../pane/places';
+import { writeCheckWithSuffix } from '../check/commands/out';
+import { initialCheck } from '../check/state/check';
+import { insertAnyway } from '../functions/commands/functions';
+import { initialFunctions } from '../functions/state/functions';
+import { initialMessages } from '../messages/state/messages';
+import { followCell } from './commands/why';
+import { initialWhy } from './state/why';
+import { whyView } from './view/why';
+
+export const place: Place = {
+  initial: () => ({
+    why: initialWhy,
+    functions: initialFunctions,
+    messages: initialMessages,
+    check: initialCheck,
+  }),
+  view: whyView,
+  answers: { insertAnyway, writeCheckWithSuffix },
+  keeps: { why: ['part'], functions: ['search', 'family', 'open', 'texts'] },
+  onOpen: followCell,
+  onTick: followCell,
+};

@@ -1,0 +1,100 @@
+import ts from 'typescript';
+
+/** One small change of a file that a test should notice. */
+export interface Mutant {
+  readonly file: string;
+  readonly line: number;
+  readonly kind: Kind;
+  readonly start: number;
+  readonly end: number;
+  readonly before: string;
+  readonly after: string;
+}
+export type Kind = 'constant' | 'comparison' | 'sign' | 'off by one' | 'logic';
+
+const COMPARISONS: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
+  [ts.SyntaxKind.LessThanToken]: '<=',
+  [ts.SyntaxKind.LessThanEqualsToken]: '<',
+  [ts.SyntaxKind.GreaterThanToken]: '>=',
+  [ts.SyntaxKind.GreaterThanEqualsToken]: '>',
+  [ts.SyntaxKind.EqualsEqualsEqualsToken]: '!==',
+  [ts.SyntaxKind.ExclamationEqualsEqualsToken]: '===',
+};
+const SIGNS: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
+  [ts.SyntaxKind.PlusToken]: '-',
+  [ts.SyntaxKind.MinusToken]: '+',
+  [ts.SyntaxKind.AsteriskToken]: '/',
+  [ts.SyntaxKind.SlashToken]: '*',
+};
+const LOGIC: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
+  [ts.SyntaxKind.AmpersandAmpersandToken]: '||',
+  [ts.SyntaxKind.BarBarToken]: '&&',
+};
+
+/** Properties that hold prose, looks or provenance: another number there changes no answer. */
+const QUIET = new Set(['width', 'height', 'widths', 'version', 'because', 'note', 'citation', 'doi', 'url']);
+
+const isQuiet = (node: ts.Node): boolean => {
+  for (let at: ts.Node | undefined = node; at; at = at.parent) {
+    if (ts.isImportDeclaration(at) || ts.isTypeNode(at) || ts.isInterfaceDeclaration(at)) return true;
+    if (ts.isPropertyAssignment(at) && QUIET.has(at.name.getText())) return true;
+  }
+  return false;
+};
+
+/** A tenth more; whole numbers below ten go up by one, which is the slip people make. */
+const moved = (text: string): string => {
+  const value = Number(text.replaceAll('_', ''));
+  return Number.isInteger(value) && Math.abs(value) < 10 ? String(value + 1) : String(value * 1.1);
+};
+
+const isText = (node: ts.Expression): boolean =>
+  ts.isStringLiteral(node) || ts.isTemplateExpression(node) || ts.isNoSubstitutionTemplateLiteral(node);
+/** A sum of texts has no sign. */
+const joinsText = (node: ts.BinaryExpression): boolean =>
+  isText(node.left) ||
+  isText(node.right) ||
+  (ts.isBinaryExpression(node.left) && joinsText(node.left)) ||
+  (ts.isBinaryExpression(node.right) && joinsText(node.right));
+
+const isIndex = (node: ts.Node): boolean =>
+  ts.isElementAccessExpression(node.parent) ||
+  (ts.isCallExpression(node.parent) &&
+    /\.(slice|at|splice|substring)$/.test(node.parent.expression.getText()));
+
+/** Every change that may be made in one file, in the order of its text. */
+export function mutantsOf(file: string, text: string): Mutant[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  const found: Mutant[] = [];
+  const add = (kind: Kind, node: ts.Node, after: string): void => {
+    const start = node.getStart();
+    found.push({
+      file,
+      line: source.getLineAndCharacterOfPosition(start).line + 1,
+      kind,
+      start,
+      end: node.getEnd(),
+      before: node.getText(),
+      after,
+    });
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isNumericLiteral(node) && !isQuiet(node))
+      add(isIndex(node) ? 'off by one' : 'constant', node, moved(node.text));
+    if (ts.isBinaryExpression(node)) {
+      const { operatorToken } = node;
+      const comparison = COMPARISONS[operatorToken.kind];
+      const sign = joinsText(node) ? undefined : SIGNS[operatorToken.kind];
+      const logic = LOGIC[operatorToken.kind];
+      if (comparison) add('comparison', operatorToken, comparison);
+      if (sign) add('sign', operatorToken, sign);
+      if (logic) add('logic', operatorToken, logic);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+export const mutated = (text: string, { start, end, after }: Mutant): string =>
+  text.slice(0, start) + after + text.slice(end);

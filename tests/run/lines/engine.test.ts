@@ -1,0 +1,120 @@
+import { assumed } from '../../../shared/families/assumptions';
+import { dayLines, runLines, DAY_LINES, RUN_GIVEN, RUN_LINES } from '../../../shared/run/lines';
+import { planSeasonBook } from '../../../shared/season';
+import { givenBy } from '../../../shared/season/given';
+import { chanceOf } from '../../../shared/maths/chance';
+import { ASSUMPTIONS } from '../../../shared/families/assumptions';
+import { bookOf, BOOK } from '../../season/support';
+
+/** Order books of invented hatcheries drawn at random: size, product, day, water, hours, own figures. */
+function randomBook(seed: number) {
+  const chance = chanceOf(seed);
+  const between = (low: number, high: number): number => low + (high - low) * chance.even();
+  const product = chance.even() < 0.5 ? 'fry' : 'fingerlings';
+  return bookOf({
+    orders: [
+      {
+        name: 'A',
+        product,
+        number: Math.round(between(500, 60_000)),
+        due: 46_450 + Math.round(between(0, 60)),
+        ...(chance.even() < 0.5 ? { grams: product === 'fry' ? 0.06 : between(0.5, 2.5) } : {}),
+        price: 0.1,
+      },
+    ],
+    temperatures: BOOK.temperatures.map((t) => Math.min(30, t + between(-1.5, 1.5))),
+    preparation: ['own-species pituitary', 'carp pituitary', 'ready-made solution'][
+      Math.floor(between(0, 3))
+    ],
+    staff: { stripFrom: Math.floor(between(5, 9)), stripTo: 20 },
+    water: { ph: between(5, 7.5), alkalinity: chance.even() < 0.5 ? between(0.1, 1) : undefined },
+    assumptions: { hatch: between(0.3, 0.8), frySurvival: between(0.4, 0.9), latencyOffset: between(-1, 2) },
+  });
+}
+
+describe('lines and the season engine say the same', () => {
+  test.each(Array.from({ length: 60 }, (_, i) => i + 1))('book %i', (seed) => {
+    const book = randomBook(seed);
+    const a = assumed(book.assumptions);
+    const plan = planSeasonBook(book, { draws: 0 });
+    for (const run of plan.runs) {
+      const product = plan.orders[0]?.product;
+      const given = {
+        ...givenBy(book, a),
+        strip: run.stripAt,
+        rearing: product?.rearingDays ?? NaN,
+        nursing: product?.nurseryDays ?? NaN,
+        leaves: run.due,
+        kilograms: run.females.reduce((sum, f) => sum + f.kilograms, 0),
+        toSet: run.eggs,
+      };
+      const lines = runLines.open(given);
+      const wanted = {
+        water: run.temperature,
+        latency: run.latencyHours,
+        inject: run.injectAt,
+        look: run.checkAt,
+        late: run.lateAt,
+        hatchAt: run.hatchAt,
+        hatchEnd: run.hatchEndAt,
+        feed: run.firstFeedAt,
+        fedFrom: run.feedFrom,
+        ready: run.readyAt,
+        hormone: run.hormone,
+        eggs: run.eggs,
+        larvae: run.larvae,
+        feeding: run.feeding,
+        fry: run.weaned,
+        fish: run.fish,
+      } as const;
+      for (const [key, value] of Object.entries(wanted))
+        expect([key, lines.number(key) / value]).toEqual([key, expect.closeTo(1, 9)]);
+      for (const row of plan.feeding.filter(({ run: of }) => of === run.run)) {
+        const day = dayLines.open({
+          ...given,
+          ...Object.fromEntries(
+            ['fedFrom', 'feeding', 'fry', 'fish'].map((key) => [key, lines.get(key)] as const),
+          ),
+          day: row.date - run.feedFrom,
+        });
+        for (const [key, value] of [
+          ['fishNow', row.fish],
+          ['gramsNow', row.grams],
+          ['cysts', row.cysts],
+          ['dry', row.dry],
+        ] as const)
+          expect([key, row.date, day.number(key)]).toEqual([key, row.date, expect.closeTo(value, 6)]);
+      }
+    }
+  });
+});
+
+test('lines name only lines, figures and what is given', () => {
+  const known = new Set<string>([
+    ...Object.keys(RUN_GIVEN),
+    ...Object.keys(ASSUMPTIONS),
+    ...Object.keys(RUN_LINES),
+    'day',
+  ]);
+  expect([...runLines.needs, ...dayLines.needs].filter((key) => !known.has(key))).toEqual([]);
+  expect(Object.keys(DAY_LINES).filter((key) => key in RUN_LINES)).toEqual([]);
+});
+
+test('a count typed in takes the place of what was expected, and what follows it moves', () => {
+  const book = bookOf();
+  const given = {
+    ...givenBy(book, assumed({})),
+    strip: 46_450.3,
+    rearing: 12,
+    nursing: 28,
+    kilograms: 5,
+    toSet: 1e9,
+  };
+  const [as, half] = [runLines.open(given), runLines.open({ ...given, hatchedCounted: 1000 })];
+  expect(half.number('larvae')).toBe(1000);
+  expect(half.number('fish') / half.number('larvae')).toBeCloseTo(
+    as.number('fish') / as.number('larvae'),
+    12,
+  );
+  expect(half.number('eggs')).toBe(as.number('eggs'));
+});

@@ -1,0 +1,104 @@
+import { serialOfCalendarDay } from '../../shared/units/dates';
+import { tasksIn } from '../../taskpane/screens/today/state/calendar';
+import { dayOf } from '../../taskpane/screens/today/state/today';
+import { fakeWorld } from './fakePort';
+import { openPage } from './page';
+import { TODAY } from './seasonModel';
+
+/** The home: five ways to begin, or what now and what next. */
+
+test('without a plan: five ways to begin, each leads to its place', async () => {
+  const leads = [
+    ['order', 'plan', '#plan-wanted'],
+    ['season', 'plan', '#season-plan'],
+    ['sour', 'vat', '#dose-volume'],
+    ['number', 'why', '#function-search'],
+    ['check', 'why', '#check-sheet'],
+  ] as const;
+  for (const [start, place, there] of leads) {
+    const page = openPage('ready', fakeWorld(), 'today');
+    await page.store.idle();
+    page.one(`#start-${start}`).click();
+    await page.store.idle();
+    expect(page.store.state().screen).toBe(place);
+    expect(page.all(there)).toHaveLength(1);
+  }
+});
+
+const calendar = {
+  name: 'Calendar',
+  top: 0,
+  left: 0,
+  values: [
+    ['Done', 'Date', 'Hour', 'Day', 'What to do', 'How much', '', 'Light', 'Remember'],
+    ['', TODAY + 17 / 24, TODAY + 17 / 24, 0, 'Weigh', 4, 'females', '', ''],
+    ['', TODAY + 23 / 24, TODAY + 23 / 24, 0, 'Inject', 0.5, 'mL each', 'night', 'Ask a vet'],
+    ['done', TODAY + 20 / 24, TODAY + 20 / 24, 0, 'Dry the vats', '', '', '', ''],
+    ['', TODAY + 1.4, TODAY + 1.4, 1, 'Strip', '', '', '', ''],
+    ['', TODAY + 9, TODAY + 9, 9, 'Wean', '', '', '', ''],
+  ],
+};
+
+test('the next hour stands large, what is late is said, what is done or far is not there', async () => {
+  const world = fakeWorld();
+  world.sheets = ['Calendar', 'Notes'];
+  world.records = { sheets: [calendar], again: 'book' };
+  // 18:00 on the wall.
+  const page = openPage('ready', world, 'today');
+  await page.store.idle();
+  expect(page.one('.next').textContent).toContain('Inject · 0.5 mL each');
+  expect(page.one('.next').textContent).toContain('23:00, in 5 h 0 min');
+  expect(page.text()).toContain('1 task is late');
+  expect(page.text()).toContain('Strip');
+  expect(page.text()).not.toContain('Dry the vats');
+  expect(page.text()).not.toContain('Wean');
+});
+
+test('a tick writes the hour of now into the book, and the next task comes up', async () => {
+  const world = fakeWorld();
+  world.sheets = ['Calendar'];
+  world.records = { sheets: [calendar], again: 'book' };
+  const page = openPage('ready', world, 'today');
+  await page.store.idle();
+  await page.press('Done: Inject');
+  expect(world.logged).toEqual([[TODAY + 18 / 24, '1', 'done', null, null, 'Inject']]);
+  expect(page.one('.next').textContent).toContain('Strip');
+});
+
+test('runs of a season give their hours in order', () => {
+  const day = serialOfCalendarDay(2027, 3, 5) ?? 0;
+  const tasks = tasksIn([
+    {
+      name: 'Runs',
+      top: 2,
+      left: 1,
+      values: [
+        ['Run', 'Order', 'Inject at', 'Strip at', 'First hatch', 'First feed'],
+        [1, 'School ponds', day + 0.9, day + 1.4, day + 2.5, day + 5],
+      ],
+    },
+  ]);
+  expect(tasks.map(({ what, row }) => [what, row])).toEqual([
+    ['Inject: run 1, School ponds', 4],
+    ['Strip: run 1, School ponds', 4],
+    ['Look for the first hatch: run 1, School ponds', 4],
+    ['First food: run 1, School ponds', 4],
+  ]);
+});
+
+test('yesterday’s task is late, the one of the day before is not asked about any more', () => {
+  const task = (at: number) => ({
+    key: String(at),
+    at,
+    what: '',
+    amount: '',
+    remember: '',
+    sheet: '',
+    row: 1,
+    isDone: false,
+  });
+  const now = 1000.5;
+  const day = dayOf([task(999.1), task(998.9), task(1001.9), task(1002.1)], new Set(), now);
+  expect(day.overdue.map(({ at }) => at)).toEqual([999.1]);
+  expect(day.tomorrow.map(({ at }) => at)).toEqual([1001.9]);
+});

@@ -1,0 +1,117 @@
+import { readKept } from '../../taskpane/pane/kept';
+import { keptOf, keptText } from '../../taskpane/pane/kept';
+import { placeOf } from '../../taskpane/pane/places';
+import { fakeWorld } from './fakePort';
+import type { Page } from './page';
+import { openPage } from './page';
+
+/** The cards at the vat: keys, answers, lines in the book at once, the clock. */
+
+const keys = async (page: Page, ...faces: readonly string[]): Promise<void> => {
+  for (const face of faces) {
+    page.one(`#key-${face}`).click();
+    await page.store.idle();
+  }
+};
+const open = async (card: string, page = openPage('ready', fakeWorld(), 'vat')): Promise<Page> => {
+  page.one(`#card-${card}`).click();
+  await page.store.idle();
+  return page;
+};
+const answer = (page: Page): string => (page.one('#card-answer').textContent ?? '').replaceAll('\u202f', ' ');
+
+test('a weighed female: 1.4 kg at 0.5 mL per kg is 0.70 mL, and both are lines at once', async () => {
+  const page = await open('weigh');
+  await keys(page, '1', 'point', '4');
+  // 1.4 × 0.5 by hand.
+  expect(answer(page)).toContain('0.70 mL');
+  expect(answer(page)).toContain('vet');
+  await keys(page, 'write');
+  expect(page.world.logged.map((row) => row.slice(1, 5))).toEqual([
+    ['1', 'female weight', 1.4, 'kg'],
+    ['1', 'hormone', 0.7, 'mL'],
+  ]);
+  expect(page.world.logged[0]?.[0]).toBe(page.world.now);
+});
+
+test('the next female starts with an empty weight; the dose per kilogram stays', async () => {
+  const page = await open('weigh');
+  await keys(page, '1', 'write');
+  expect((page.one('#field-weight') as HTMLInputElement).value).toBe('');
+  expect((page.one('#field-rate') as HTMLInputElement).value).toBe('0.5');
+});
+
+test('what is missing is named, and nothing is written', async () => {
+  const page = await open('eggs');
+  await keys(page, '2', '0', 'write');
+  expect(page.world.logged).toEqual([]);
+  expect(page.text()).toContain('Sample 1');
+});
+
+test('a number beyond its limits is told, and nothing is written', async () => {
+  const page = await open('weigh');
+  // 30 kg is just inside, 31 kg outside.
+  await keys(page, '3', '0');
+  expect(answer(page)).toContain('15.00 mL');
+  await keys(page, 'erase', '1', 'write');
+  expect(answer(page)).toContain('not above 30');
+  expect(page.world.logged).toEqual([]);
+});
+
+test('the last line is taken back, in the pane and in the sheet', async () => {
+  const page = await open('dead');
+  await keys(page, '1', '2', 'write');
+  expect(page.world.logged).toHaveLength(1);
+  page.one('#line-back').click();
+  await page.store.idle();
+  expect(page.world.logged).toEqual([]);
+  expect(page.store.state().vat.lines).toEqual([]);
+});
+
+test('without a workbook lines wait, and go into it when one arrives', async () => {
+  const page = await open('dead', openPage('absent', fakeWorld(), 'vat'));
+  await keys(page, '7', 'write');
+  expect(page.world.logged).toEqual([]);
+  page.one('#card-back').click();
+  await page.store.idle();
+  expect(page.text()).toContain('1 line waits');
+  const { hostArrived } = await import('../../taskpane/pane/hostArrived');
+  page.store.send(hostArrived, 'ready');
+  await page.store.idle();
+  expect(page.world.logged.map((row) => row[3])).toEqual([7]);
+  expect(page.text()).not.toContain('waits');
+});
+
+test('a bath starts a clock that rings once when its minutes are over', async () => {
+  const page = await open('formalin');
+  await keys(page, '2', '0', 'next', '2', '0', '0', 'write');
+  expect(page.text()).toContain('15:00 left');
+  const { tick } = await import('../../taskpane/pane/clock');
+  const { ringTimer } = await import('../../taskpane/screens/vat/commands/notebook');
+  page.store.send(tick, page.world.now + 14.9 / 1440);
+  page.store.send(ringTimer);
+  expect(page.store.state().vat.timer?.hasRung).toBe(false);
+  page.store.send(tick, page.world.now + 15.1 / 1440);
+  page.store.send(ringTimer);
+  expect(page.store.state().vat.timer?.hasRung).toBe(true);
+  expect(page.text()).toContain('time is over');
+});
+
+test('what was typed and noted comes back when the pane is opened again', async () => {
+  const page = await open('dead');
+  await keys(page, '5', 'write', '3');
+  const places = (['vat', 'plan', 'today'] as const).flatMap((id) => placeOf(id) ?? []);
+  const kept = readKept(keptText(keptOf(page.store.state(), places), 1))?.kept;
+  if (!kept) throw new Error('nothing kept');
+  const again = openPage('absent', fakeWorld(), 'about');
+  again.store.change((state) => ({ ...state, kept }));
+  await again.go('vat');
+  expect(again.store.state().vat.lines.map(({ value }) => value)).toEqual([5]);
+  expect((again.one('#field-dead') as HTMLInputElement).value).toBe('3');
+});
+
+test('kept text that is damaged or of another version is left aside', () => {
+  expect(readKept('{"version":1,"kept"')).toBeUndefined();
+  expect(readKept('{"version":0,"kept":{}}')).toBeUndefined();
+  expect(readKept(42)).toBeUndefined();
+});

@@ -1,0 +1,50 @@
+import { fakeWorld } from './fakePort';
+import { openPage } from './page';
+
+/** Why?: the selected cell in words. */
+
+test('a formula is taken apart: the summary, its arguments with their cells, limits and source', async () => {
+  const world = fakeWorld();
+  world.cell = {
+    sheet: 'Water',
+    address: 'C2',
+    formula: '=SPAWN.AMMONIA.SHARE(A2,25)',
+    value: 0.0537,
+  };
+  world.cells['Water!A2'] = [[8]];
+  const page = openPage('ready', world, 'why');
+  await page.store.idle();
+  const text = page.text().replaceAll('\u202f', ' ');
+  expect(text).toContain('Water!C2');
+  expect(text).toContain('5.4 %');
+  expect(text).toContain('pH');
+  expect(text).toContain('Emerson');
+  await page.press('Go to Water!A2');
+  expect(world.visited).toEqual(['Water!A2']);
+});
+
+test('an argument that cannot be: the sentence says what to do', async () => {
+  const world = fakeWorld();
+  world.cell = {
+    sheet: 'Water',
+    address: 'C3',
+    formula: '=SPAWN.AMMONIA.SHARE(8,A3)',
+    value: { error: '#VALUE!' },
+  };
+  world.cells['Water!A3'] = [[82]];
+  const page = openPage('ready', world, 'why');
+  await page.store.idle();
+  expect(page.text()).toContain('82 °F is 27.8 °C');
+});
+
+test('follows the selection while it is open; a typed number is just that', async () => {
+  const world = fakeWorld();
+  const page = openPage('ready', world, 'why');
+  await page.store.idle();
+  expect(page.text()).toContain('holds 1, typed in');
+  world.cell = { sheet: 'Sheet1', address: 'B3', formula: '=A1+1', value: 2 };
+  const { followCell } = await import('../../taskpane/screens/why/commands/why');
+  page.store.send(followCell);
+  await page.store.idle();
+  expect(page.text()).toContain('worked out with the sheet’s own functions');
+});
