@@ -181,7 +181,19 @@ const NOTHING = {
 } as const;
 
 /** The readings themselves say that nothing is to be given now. */
-function atRest(row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+function atRest(vat: Vat, row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+  // Air lifts the pH, and with it the toxic part of the ammonia, as product does.
+  const ammonia =
+    words(row.action) === 'air first' ? ammoniaWarning(vat, last.ph, number(row.airedHigh) ?? 0) : undefined;
+  if (ammonia?.isStop)
+    return {
+      ...NOTHING,
+      kind: 'stop',
+      headline: 'STOP',
+      todo: ammonia.warning.text,
+      warnings: [],
+      total: last.grams,
+    };
   const { kind, headline } = ACTIONS[words(row.action)] ?? { kind: 'stop', headline: 'ADD NOTHING' };
   return {
     ...NOTHING,
@@ -190,7 +202,7 @@ function atRest(row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
     todo: words(row.todo),
     aired: airedOf(row),
     wait: kind === 'wait' ? WAIT : undefined,
-    warnings: remarkOf(row),
+    warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(row)],
     total: last.grams,
   };
 }
@@ -231,7 +243,7 @@ export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefine
   const rows = askNext(vat, readings);
   if (isError(rows)) return refused(rows);
   const [now = {}] = rows;
-  const said = now.step === 0 ? atRest(now, last) : withDose(vat, rows, last);
+  const said = now.step === 0 ? atRest(vat, now, last) : withDose(vat, rows, last);
   return {
     ...said,
     curve: curveOf(vat, readings),

@@ -112,7 +112,7 @@ export const next =
       0,
       meter,
     ];
-    const extra = tells ? [6.5, 7.5, 0.6, false, columnOf(lines.map(({ event }) => event))] : [];
+    const extra = tells ? [6.5, 7.5, 1, false, null, columnOf(lines.map(({ event }) => event))] : [];
     const [heads = [], row = []] = grid('BUFFER.NEXT', ...args, ...extra);
     const at = (name: string): unknown =>
       row[

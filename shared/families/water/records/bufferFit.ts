@@ -2,9 +2,13 @@ import { gram, meqPerLitre, mgPerLitre, pH, ratio, share, text } from '../../../
 import { isError, noSolution } from '../../../base/values';
 import type { CellError } from '../../../base/values';
 import type { Advice } from '../titration/advise';
-import { advise, CEILING, chanceOrganic, figures } from '../titration/advise';
+import { advise, CEILING, chanceOrganic, doubtsOf, figures } from '../titration/advise';
 import { riskFor } from '../titration/beliefs';
 import { airedReach } from '../titration/nextDose';
+import { NIGHT_HOURS } from '../titration/log';
+import type { Log } from '../titration/log';
+import { posterior } from '../titration/posterior';
+import type { Series } from '../titration/series';
 import { likelierProduct, pathOf } from '../titration/outlook';
 import { column, defineFunction, fields, rows } from '../../../functions/define';
 import { num } from '../../../functions/params';
@@ -14,6 +18,12 @@ import { gramsOf, materialOf, mgFromMmolCO2 } from './inputs';
 import type { Given } from './titrationInputs';
 import { beliefsOf, common, dosesParam, logOf, NEAR, notebook, readingsParam } from './titrationInputs';
 import { remarksFor } from './titrationWords';
+
+/** Without anything but doses between the readings they are one series, from the first to the last. */
+const wholeOf = (log: Log): Series | undefined =>
+  log.every(({ event, hours = 0 }) => event === '' && hours < NIGHT_HOURS)
+    ? { doses: log.map(({ dose }) => dose), readings: log.map(({ reading }) => reading) }
+    : undefined;
 
 /** The readings as the advice sees them, with the window most vats are led into. */
 const readingsOf = (a: Given): Advice | CellError => {
@@ -42,6 +52,7 @@ export const bufferFit = defineFunction({
     'What a series of doses and pH readings says about the water: its alkalinity and ' +
     'carbon dioxide, with ranges.',
   params: { volume: volumeParam, doses: dosesParam, readings: readingsParam, ...common, ...notebook },
+  later: ['events', 'again', 'at', 'dosesAre', 'bufferRead', 'bufferValue'],
   returns: fields(
     {
       alkalinity: column('Alkalinity', meqPerLitre, 'Of the untouched water.'),
@@ -64,8 +75,23 @@ export const bufferFit = defineFunction({
   cautions: ['SODA_ASH', 'LIME'],
   examples: [
     {
-      args: [1000, column1(readingsExample, 0), column1(readingsExample, 1)],
-      gives: [['-0.002', '-0.009', '0.007', '15.0', '11.3', '22.9', '-0.001', '0.05', '0.29', '0.2', '']],
+      args: [
+        1000,
+        column1(readingsExample, 0),
+        column1(readingsExample, 1),
+        25,
+        'soda ash',
+        1,
+        'unknown',
+        null,
+        0,
+        'good',
+        null,
+        [[''], [''], ['']],
+        [[4.86], [5.65], [6.1]],
+        [[46000.3], [46000.32], [46000.34]],
+      ],
+      gives: [['-0.002', '-0.009', '0.007', '16', '12', '25', '-0.003', '0.07', '0.27', '0.0', '', '7.4']],
       because: 'An independent solver made these readings from a water of 0 meq/L and 13.9 mg/L of CO2.',
     },
     {
@@ -77,10 +103,15 @@ export const bufferFit = defineFunction({
   compute: (a) => {
     const advice = readingsOf(a);
     if (isError(advice)) return advice;
-    const { segment, cloud } = advice;
+    const { segment } = advice;
+    const log = logOf(a);
+    const b = beliefsOf(a);
+    const whole = isError(log) || isError(b) ? undefined : wholeOf(log);
+    const cloud = whole && !isError(b) ? posterior(b, whole) : advice.cloud;
+    const series = whole ?? segment.series;
     const { alkalinity, carbonDioxide, offset, loss } = figures(cloud);
     // What had gone in before this stretch began is taken off again.
-    const before = segment.beliefs.equivalents * segment.base;
+    const before = whole ? 0 : segment.beliefs.equivalents * segment.base;
     return {
       alkalinity: alkalinity.likely - before,
       alkalinityLow: alkalinity.low - before,
@@ -92,7 +123,11 @@ export const bufferFit = defineFunction({
       lost: loss,
       organic: chanceOrganic(cloud),
       misfit: cloud.misfit,
-      remark: remarksFor(a, advice, likelierProduct(segment.beliefs, segment.series, cloud, a.material)),
+      remark: remarksFor(
+        a,
+        { reasons: doubtsOf(series, cloud) },
+        likelierProduct(isError(b) ? segment.beliefs : b, series, cloud, a.material),
+      ),
       aired: advice.airedUntouched.likely,
     };
   },
@@ -118,6 +153,7 @@ export const bufferCurve = defineFunction({
     ...common,
     ...notebook,
   },
+  later: ['events', 'again', 'at', 'dosesAre', 'bufferRead', 'bufferValue'],
   returns: rows(
     {
       total: column('Total product', gram),
@@ -134,10 +170,26 @@ export const bufferCurve = defineFunction({
   sources: ['PLBU82', 'KOHL00', 'PRACTICE'],
   examples: [
     {
-      args: [1000, column1(readingsExample, 0), column1(readingsExample, 1)],
+      args: [
+        1000,
+        column1(readingsExample, 0),
+        column1(readingsExample, 1),
+        null,
+        25,
+        'soda ash',
+        1,
+        'unknown',
+        null,
+        0,
+        'good',
+        null,
+        [[''], [''], ['']],
+        [[4.86], [5.65], [6.1]],
+        [[46000.3], [46000.32], [46000.34]],
+      ],
       gives: [
-        ['8.54', '5.99', '6.10', '6.20'],
-        ['10.9', '6.13', '6.24', '6.35'],
+        ['8.54', '6.0', '6.1', '6.3', '7.0', '7.4', '7.4'],
+        ['10.8', '6.1', '6.3', '6.4', '7.1', '7.5', '7.5'],
       ],
       because: 'The curve starts at the 8.54 g given.',
     },

@@ -25,6 +25,12 @@ export const readingsExample: readonly (readonly number[])[] = [
   [3.66, 5.65],
   [8.54, 6.09],
 ];
+/** The arguments from the window on, for a water read again after airing. */
+const TOLD = [6.5, 7.5, 1, false, null, [[''], ['aired']], [[5.1], [6.9]], [[46000.3], [46000.4]]] as const;
+const AIRED_TWICE = [6.5, 7.5, 1, false, null, [[''], ['aired'], ['aired']]] as const;
+const FIRST_DOSE =
+  'Dissolve this dose in a bucket, pour it in where the water moves, mix with the air on, wait a quarter of ' +
+  'an hour, measure twice, write the pH down. Held back so as not to pass the top of the window.';
 export const column1 = (rowsOf: readonly (readonly number[])[], i: number): number[][] =>
   rowsOf.map((r) => [r[i] ?? 0]);
 
@@ -51,6 +57,7 @@ export const bufferNext = defineFunction({
     ...notebook,
     airing: airingParam,
   },
+  later: ['events', 'again', 'at', 'dosesAre', 'bufferRead', 'bufferValue', 'airing'],
   returns: rows(
     {
       step: column('Step', count),
@@ -74,54 +81,98 @@ export const bufferNext = defineFunction({
   sources: ['PLBU82', 'KOHL00', 'PRACTICE'],
   cautions: ['SODA_ASH', 'LIME', 'AMMONIA'],
   help:
-    'A pH meter alone cannot tell how much carbon dioxide a water holds, but its answer ' +
-    'to the first small doses can. The readings are weighed against everything the water ' +
-    'may be: its carbon dioxide, its acids, a meter that reads off, gas that escapes, ' +
-    'acids of peat and leaves. The part-dose is then the smallest of what reaches the ' +
-    'target, what moves one step, and what keeps the chance of passing the top of the ' +
-    'window at 3 in 100 (1 in 100 with a cheap meter, strips, or lime). Simulated on a ' +
-    'thousand waters below pH 6.4, 99 of 100 dosings ended between 6.5 and 7.5 in fewer ' +
-    'than four steps on average, and fewer than 1 in 100 ever passed 7.5. Dissolve, pour ' +
-    'where the water moves, wait the same time each step, measure, write down, look ' +
-    'again. Beliefs before the first reading are judgement, not published figures.',
+    'Air comes before product: carbon dioxide leaves by itself and takes the pH up with it, so ' +
+    'the vat is aired, or a jar of it shaken, before anything is given, and every dose is sized ' +
+    'for the pH once aired. The readings are weighed against everything the water may be: its ' +
+    'carbon dioxide, its acids, a meter that reads off, gas that moves, a dose that has not mixed ' +
+    'yet, acids of peat and leaves. A part-dose is no more than twice the one before, keeps the ' +
+    'chance of passing the top of the window at 3 in 100 (1 in 100 with a cheap meter, strips or ' +
+    'lime), and a reading that does not fit is asked for again. Simulated on 300 waters of pH ' +
+    '4.3 to 6.4, followed until aired: 98 of 100 ended between 6.5 and 8, none above 8; waters ' +
+    'that air alone brings up got no product in 95 of 100; 4.5 readings on average. Write the ' +
+    'readings of one vat below each other; events says what happened between them. Beliefs ' +
+    'before the first reading are judgement, not published figures.',
   examples: [
     {
-      args: [1000, column1(readingsExample, 0), column1(readingsExample, 1), 7, 5],
+      args: [
+        1000,
+        [[0], [0]],
+        [[5.1], [6.9]],
+        7,
+        null,
+        26,
+        'soda ash',
+        1,
+        'unknown',
+        null,
+        0,
+        'cheap',
+        ...TOLD,
+      ],
       gives: [
         [
-          '1',
-          'Dissolve this dose in a bucket, pour it in where the water moves, mix, wait, ' +
-            'measure, write the pH down. One step, no more.',
-          '11.7',
-          '2.3',
-          '20.3',
-          '6.54',
-          '6.70',
-          '6.88',
+          '0',
+          'Stop: pH 6.90 is in the window. No more product; keep the air on and measure again tomorrow.',
+          '0',
           '',
+          '0',
+          '6.7',
+          '6.9',
+          '7.1',
+          '',
+          'done',
+          '6.4',
+          '7.0',
+          '7.4',
+          '0.99',
         ],
       ],
+      because: 'Air alone brought this water up.',
+    },
+    {
+      args: [
+        1000,
+        [[0], [0], [0]],
+        [[5.1], [5.55], [5.6]],
+        7,
+        5,
+        26,
+        'soda ash',
+        1,
+        'unknown',
+        null,
+        0,
+        'good',
+        ...AIRED_TWICE,
+      ],
+      gives: [
+        ['1', FIRST_DOSE, '1.1', '0.22', '1.1', '6.1', '6.5', '7.2', '', 'dose', '6.1', '6.5', '6.6', '0.54'],
+      ],
       because:
-        'Soft water rich in CO2 at pH 6.1: one step ends near 6.7. The independent solver ' +
-        'that made the water needs 12.2 g to 6.8.',
+        'Aired water at pH 5.6 needs 3.3 g in all to stand at 7; the first part keeps the fresh pH below 7.5.',
     },
     {
       args: [1000, [[0]], [[6.95]]],
       gives: [
         [
           '0',
-          'Stop: pH 6.95 is near enough to the target. Aerate and measure again tomorrow.',
+          'Stop: pH 6.95 is in the window. No more product; keep the air on and measure again tomorrow.',
           '0',
           '',
           '0',
-          '6.82',
+          '6.8',
           '6.95',
-          '7.08',
-          'One reading only: the dose rests on what such waters usually hold, and is kept ' +
-            'small. The next reading tells far more.',
+          '7.1',
+          'Once the carbon dioxide has left, the pH stands near 7.8 by itself: this water needs no product. ' +
+            'One reading only: the answer rests on what such waters usually hold. The next reading tells far more.',
+          'done',
+          '6.6',
+          '7.8',
+          '8.8',
+          '0.56',
         ],
       ],
-      because: 'Within 0.2 of the target: no more.',
+      because: 'In the window: no product.',
     },
     {
       args: [1000, [[0], [6], [4]], [[4.6], [5.5], [5.9]]],
@@ -148,7 +199,11 @@ export const bufferNext = defineFunction({
     if (isError(log)) return log;
     const advice = advise(b, log, aim);
     const { segment, cloud } = advice;
-    const remark = remarksFor(a, advice, likelierProduct(segment.beliefs, segment.series, cloud, a.material));
+    const remark = remarksFor(
+      a,
+      { reasons: advice.reasons.slice(1) },
+      likelierProduct(segment.beliefs, segment.series, cloud, a.material),
+    );
     const grams = (moles: number): number => gramsOf(materialOf(a.material), moles, a.volume, a.purity);
     const spoons = (g: number): number | null => (a.spoon === undefined ? null : g / a.spoon);
     const given = grams(log.at(-1)?.dose ?? 0);

@@ -11,6 +11,7 @@ import { CEILING } from '../titration/advise';
 import type { EventName, Log } from '../titration/log';
 import type { Aim } from '../titration/nextDose';
 import type { Beliefs } from '../titration/series';
+import { neverWithFish } from './refusals';
 import { choice, flag, num, series, texts } from '../../../functions/params';
 import { backgroundOf, materialOf, materialParam, molesOf, purityParam, temperatureParam } from './inputs';
 
@@ -366,10 +367,3 @@ export const aimOf = (a: {
       : refuse(
           `target: expected a pH between the edges of the window (${a.bottom} to ${a.top}), got ${a.target}.`,
         );
-
-/** Limes and caustic soda burn gills before they mix. */
-export const neverWithFish = (material: MaterialName): CellError =>
-  refuse(
-    `material: never put ${material} into water that holds fish or eggs. Use baking soda or soda ` +
-      'ash, in steps of 0.3 pH.',
-  );

@@ -51,6 +51,9 @@ const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
   low: (reason) =>
     `Read again before more product: pH ${to2(reason.read)} is lower than this dose should bring; ` +
     'perhaps it has not mixed yet. Wait a quarter of an hour more, with the water moving.',
+  high: (reason) =>
+    `Read again before anything else: pH ${to2(reason.read)} was read, above 8. Look at the figure typed, rinse the ` +
+    `meter, check it in a buffer. If a second reading agrees, add nothing and exchange part of the water.`,
   unusual: (reason) =>
     `Read again before anything else: pH ${to2(reason.read)} is unusual for water. Check the meter ` +
     'in a buffer; write the second reading down too.',
@@ -106,10 +109,10 @@ export interface LikelierProduct {
 /** What does not fit, and what the answer rests on. */
 export const remarksFor = (
   a: { readonly material: MaterialName },
-  { reasons }: Advice,
+  { reasons }: Pick<Advice, 'reasons'>,
   likelier: LikelierProduct | undefined,
 ): string =>
   [
-    ...reasons.slice(1).map(reasonText),
+    ...reasons.map(reasonText),
     ...(likelier ? [`The readings fit ${likelier.name} better than ${a.material}: look at the bag.`] : []),
   ].join(' ');

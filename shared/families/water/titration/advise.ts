@@ -6,7 +6,7 @@ import { quantile } from './cloud';
 import type { Log, Suspect } from './log';
 import type { Segment } from './segments';
 import { cloudOf, levelOf, tolerance, walk } from './segments';
-import type { Beliefs } from './series';
+import type { Beliefs, Series } from './series';
 
 export type Action =
   /** Put the vat under air, or shake a jar, and read again before any product. */
@@ -29,6 +29,7 @@ export type Reason =
   | { readonly code: 'sinksBack'; readonly ph: number }
   | { readonly code: 'unexpected'; readonly read: number; readonly low: number; readonly high: number }
   | { readonly code: 'low'; readonly read: number }
+  | { readonly code: 'high'; readonly read: number }
   | { readonly code: 'unusual'; readonly read: number }
   | { readonly code: 'differ'; readonly one: number; readonly other: number }
   | { readonly code: 'limited'; readonly by: Limit }
@@ -92,7 +93,7 @@ export const chanceOrganic = (cloud: Cloud): number =>
   cloud.sites.reduce((sum, sites, i) => (sites > 0 ? sum + (cloud.weights[i] ?? 0) : sum), 0);
 
 /** The last dose moved the pH by less than a meter shows. */
-export const hardlyMoved = ({ series: s }: Segment): boolean =>
+export const hardlyMoved = (s: Series): boolean =>
   s.readings.length > 1 &&
   last(s.doses) > last(s.doses, 2) &&
   Math.abs(last(s.readings) - last(s.readings, 2)) < 0.05;
@@ -139,14 +140,18 @@ const answer = (v: View, action: Action, reasons: readonly Reason[]): Advice => 
   isMisfit: v.isMisfit,
 });
 
-/** What does not fit, beside the answer. */
-const doubts = ({ segment, cloud, isMisfit, log }: View): Reason[] => {
-  const n = segment.series.readings.length;
-  if (isMisfit) return [{ code: 'misfit' }];
+/** What does not fit, of a series and of what it says about the water. */
+export const doubtsOf = (series: Series, cloud: Cloud): Reason[] => {
+  if (series.readings.length > 1 && cloud.misfit > MISFIT) return [{ code: 'misfit' }];
   const organic = chanceOrganic(cloud);
-  if (n > 2 && organic > 0.5) return [{ code: 'organic', odds: organic }];
-  if (hardlyMoved(segment)) return [{ code: 'hardlyMoved' }];
-  return log.length === 1 ? [{ code: 'oneReading' }] : [];
+  if (series.readings.length > 2 && organic > 0.5) return [{ code: 'organic', odds: organic }];
+  return hardlyMoved(series) ? [{ code: 'hardlyMoved' }] : [];
+};
+
+/** What does not fit, beside the answer. */
+const doubts = ({ segment, cloud, log }: View): Reason[] => {
+  const found = doubtsOf(segment.series, cloud);
+  return found.length === 0 && log.length === 1 ? [{ code: 'oneReading' }] : found;
 };
 
 const suspectReason = ({ read, expected: { low, high } }: Suspect): Reason => ({
@@ -181,10 +186,10 @@ export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
     wasLow,
     isMisfit: segment.series.readings.length > 1 && cloud.misfit > MISFIT,
   };
-  if (entry?.again !== undefined && Math.abs(entry.again - entry.reading) > tolerance(b))
-    return answer(v, 'waitSettle', [{ code: 'differ', one: entry.reading, other: entry.again }]);
   if (suspect) return answer(v, 'readAgain', [suspectReason(suspect)]);
   if (isUnusual) return answer(v, 'readAgain', [{ code: 'unusual', read: v.read }]);
+  const doubted = doubtful(v, entry);
+  if (doubted) return doubted;
   const rest = atRest(v);
   if (rest) return rest;
   if (isLow) return answer(v, 'readAgain', [{ code: 'low', read: v.read }]);
@@ -199,6 +204,15 @@ const endsInside = ({ aim, aired, cloud, airedValues }: View, given: boolean): b
   if (aired.likely >= aim.target - aim.near) return true;
   const ends = chanceOf(cloud, airedValues, (ph) => ph >= aim.bottom);
   return given ? ends >= SURELY && aired.likely >= aim.bottom + CLEAR : ends >= LIKELY;
+};
+
+/** A pair that does not agree, or a reading above the ceiling that stands alone. */
+const doubtful = (v: View, entry: Log[number] | undefined): Advice | undefined => {
+  if (entry?.again !== undefined && Math.abs(entry.again - entry.reading) > tolerance(v.b))
+    return answer(v, 'waitSettle', [{ code: 'differ', one: entry.reading, other: entry.again }]);
+  return v.read > CEILING && v.log.length > 1 && !v.segment.isSettled
+    ? answer(v, 'readAgain', [{ code: 'high', read: v.read }])
+    : undefined;
 };
 
 /** Answers that give no product because the water is where it should be, or above. */
