@@ -7,7 +7,10 @@ const transform = {
 // Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
 const ESM_ONLY = [
   'preact',
+  'minisearch',
+  'idb',
   'hucre',
+  '@noble/hashes',
   'lodash-es',
   'nanoid',
   'rbush',

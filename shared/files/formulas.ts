@@ -1,9 +1,6 @@
 import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../sheet/formula/address';
-import type { Node } from '../sheet/formula/parse';
-import { isFault, parse } from '../sheet/formula/parse';
 import type { Token } from '../sheet/formula/tokenize';
 import { tokenize } from '../sheet/formula/tokenize';
-import { walk } from '../sheet/workbook/graph';
 import { filePrefix } from './functions';
 import { CUSTOM_PREFIX, isOwnTyped, ownName, storedName } from './spelling';
 
@@ -12,51 +9,92 @@ import { CUSTOM_PREFIX, isOwnTyped, ownName, storedName } from './spelling';
 export const hasCustomCall = (formula: string): boolean =>
   tokenize(formula).some(({ kind, text }) => kind === 'call' && isOwnTyped(text));
 
-/** Names that LET and LAMBDA introduce; the file marks them. */
-function parameters(formula: string): ReadonlySet<string> {
-  if (!/\b(?:LET|LAMBDA)\(/i.test(formula)) return new Set();
-  const tree = parse(formula);
+interface OpenCall {
+  readonly name: string;
+  /** Arguments so far, each as its only name or undefined. */
+  readonly names: (string | undefined)[];
+  only: Token | undefined;
+  count: number;
+}
+
+/** Names that LET and LAMBDA introduce; the file marks them. Read from the tokens, so that no syntax is too new. */
+function parameters(tokens: readonly Token[]): ReadonlySet<string> {
   const found = new Set<string>();
-  const add = (node: Node | undefined): void => {
-    if (node?.kind === 'name') found.add(node.name.toLowerCase());
+  const open: OpenCall[] = [];
+  const close = (one: OpenCall): void => {
+    one.names.push(one.count === 1 && one.only?.kind === 'name' ? one.only.text : undefined);
   };
-  if (!isFault(tree))
-    for (const node of walk(tree)) {
-      if (node.kind !== 'call') continue;
-      const name = node.name.toUpperCase();
-      if (name === 'LET')
-        node.args.forEach((arg, i) => {
-          if (i % 2 === 0 && i < node.args.length - 1) add(arg);
-        });
-      if (name === 'LAMBDA') node.args.slice(0, -1).forEach(add);
+  for (const [i, token] of tokens.entries()) {
+    const top = open.at(-1);
+    if (token.kind === 'open' || token.kind === 'openArray') {
+      const before = tokens[i - 1];
+      const name = before?.kind === 'call' ? before.text.toUpperCase() : '';
+      if (top) top.count++;
+      open.push({ name, names: [], only: undefined, count: 0 });
+    } else if (token.kind === 'close' || token.kind === 'closeArray') {
+      const ended = open.pop();
+      if (!ended) continue;
+      close(ended);
+      introduced(ended).forEach((name) => found.add(name.toLowerCase()));
+    } else if (token.kind === 'comma' && top) {
+      close(top);
+      top.only = undefined;
+      top.count = 0;
+    } else if (token.kind !== 'space' && top) {
+      top.only = token;
+      top.count++;
     }
+  }
   return found;
 }
+
+const introduced = ({ name, names }: OpenCall): string[] =>
+  names
+    .slice(0, -1)
+    .filter((_, i) => name === 'LAMBDA' || (name === 'LET' && i % 2 === 0))
+    .filter((one) => one !== undefined);
+
+/** @A1:A3 is the one cell of the range beside the formula; a file says so with SINGLE. */
+const isSingleMark = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]?.kind === 'operator' &&
+  tokens[i].text === '@' &&
+  (tokens[i + 1]?.kind === 'reference' || tokens[i + 1]?.kind === 'name');
 
 /** A reference followed by # is the whole spilled answer there. */
 const isSpillMark = (token: Token | undefined): boolean => token?.kind === 'operator' && token.text === '#';
 
+/** A parameter of LET or LAMBDA may itself be called: LET(f,LAMBDA(x,x+1),f(2)). */
+function callInFile(text: string, named: ReadonlySet<string>): string {
+  const name = text.replace(/^@/, '');
+  if (named.has(name.toLowerCase())) return `_xlpm.${name}`;
+  return isOwnTyped(name) ? storedName(name) : filePrefix(name) + name;
+}
+
+const NO_NAMES: ReadonlySet<string> = new Set();
+
 export function toFile(formula: string): string {
   const tokens = tokenize(formula);
-  const named = parameters(formula);
+  const named = /\b(?:LET|LAMBDA)\(/i.test(formula) ? parameters(tokens) : NO_NAMES;
   return tokens
     .map((token, i) => {
       const next = tokens[i + 1];
       switch (token.kind) {
-        case 'call': {
-          const name = token.text.replace(/^@/, '');
-          return isOwnTyped(name) ? storedName(name) : filePrefix(name) + name;
+        case 'reference': {
+          const text = isSpillMark(next) ? `_xlfn.ANCHORARRAY(${token.text})` : token.text;
+          return isSingleMark(tokens, i - 1) ? `_xlfn.SINGLE(${text})` : text;
         }
-        case 'reference':
-          return isSpillMark(next) ? `_xlfn.ANCHORARRAY(${token.text})` : token.text;
         case 'operator':
           return token.text === '#' && tokens[i - 1]?.kind === 'reference'
             ? ''
             : token.text === '@'
               ? ''
               : token.text;
-        case 'name':
-          return named.has(token.text.toLowerCase()) ? `_xlpm.${token.text}` : token.text;
+        case 'name': {
+          const text = named.has(token.text.toLowerCase()) ? `_xlpm.${token.text}` : token.text;
+          return isSingleMark(tokens, i - 1) ? `_xlfn.SINGLE(${text})` : text;
+        }
+        case 'call':
+          return callInFile(token.text, named);
         default:
           return token.text;
       }
@@ -64,9 +102,9 @@ export function toFile(formula: string): string {
     .join('');
 }
 
-/** _xlfn.ANCHORARRAY(A1) → A1#, _xlfn.SINGLE(x) → x. */
+/** _xlfn.ANCHORARRAY(A1) → A1#, _xlfn.SINGLE(A1:A3) → @A1:A3. */
 const unwrapMarks = (formula: string): string =>
-  formula.replace(/_xlfn\.ANCHORARRAY\(([^()]+)\)/gi, '$1#').replace(/_xlfn\.SINGLE\(([^()]+)\)/gi, '$1');
+  formula.replace(/_xlfn\.ANCHORARRAY\(([^()]+)\)/gi, '$1#').replace(/_xlfn\.SINGLE\(([^()]+)\)/gi, '@$1');
 
 const FOREIGN = /^(?:\[\d+\]|'[^']+'|[^!]+)!(?=_xldudf_)/i;
 

@@ -57,23 +57,48 @@ const sentence = (label: string, limits: Limits, got: unknown): string => {
   return `${label}: expected ${range}, got ${shown(got)}.${slip ? ` ${slip}` : ''}`;
 };
 
+/** What a JSON schema says of an entry: numbers may also be typed as text. */
+const aboutNumber = (
+  label: string,
+  { min, max, unit, whole }: Limits,
+  usual?: number,
+): Record<string, unknown> => ({
+  title: label,
+  type: [whole ? 'integer' : 'number', 'string'],
+  minimum: min,
+  maximum: max,
+  ...(unit === undefined ? {} : { description: unit }),
+  ...(usual === undefined ? {} : { default: usual }),
+});
+const aboutDay = (label: string): Record<string, unknown> => ({
+  title: label,
+  type: ['integer', 'string'],
+  description: 'a date as 2027-03-31, or the number a sheet keeps for it',
+});
+
 export const numberOf = (label: string, limits: Limits) =>
   z.preprocess(
     typedNumber(limits),
-    z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }),
+    z
+      .custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) })
+      .meta(aboutNumber(label, limits)),
   );
 export const numberOr = (label: string, usual: number, limits: Limits) =>
   z.preprocess(
     (value) => typedNumber(limits)(value) ?? usual,
-    z.custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) }),
+    z
+      .custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) })
+      .meta(aboutNumber(label, limits, usual)),
   );
 export const maybeNumber = (label: string, limits: Limits) =>
   z
     .preprocess(
       typedNumber(limits),
-      z.custom<number | undefined>((n) => n === undefined || fits(n, limits), {
-        error: (issue) => sentence(label, limits, issue.input),
-      }),
+      z
+        .custom<number | undefined>((n) => n === undefined || fits(n, limits), {
+          error: (issue) => sentence(label, limits, issue.input),
+        })
+        .meta(aboutNumber(label, limits)),
     )
     .optional();
 
@@ -85,14 +110,19 @@ const daySentence = (label: string, got: unknown): string => {
   return `${label}: expected a date from ${isoDateOfSerial(FIRST_DAY)} to ${isoDateOfSerial(LAST_DAY)}, got ${shown(got)}.`;
 };
 export const dayOf = (label: string) =>
-  z.preprocess(typedDay, z.custom<number>(isDay, { error: (issue) => daySentence(label, issue.input) }));
+  z.preprocess(
+    typedDay,
+    z.custom<number>(isDay, { error: (issue) => daySentence(label, issue.input) }).meta(aboutDay(label)),
+  );
 export const maybeDay = (label: string) =>
   z
     .preprocess(
       typedDay,
-      z.custom<number | undefined>((n) => n === undefined || isDay(n), {
-        error: (issue) => daySentence(label, issue.input),
-      }),
+      z
+        .custom<number | undefined>((n) => n === undefined || isDay(n), {
+          error: (issue) => daySentence(label, issue.input),
+        })
+        .meta(aboutDay(label)),
     )
     .optional();
 
@@ -100,10 +130,17 @@ const isHour = (n: unknown): n is number => typeof n === 'number' && n >= 0 && n
 export const hourOr = (label: string, usual: number) =>
   z.preprocess(
     (value) => typedHour(value) ?? usual,
-    z.custom<number>(isHour, {
-      error: (issue) =>
-        `${label}: expected a clock time from 00:00 to 23:59 or an hour from 0 to 24, got ${shown(issue.input)}.`,
-    }),
+    z
+      .custom<number>(isHour, {
+        error: (issue) =>
+          `${label}: expected a clock time from 00:00 to 23:59 or an hour from 0 to 24, got ${shown(issue.input)}.`,
+      })
+      .meta({
+        title: label,
+        type: ['number', 'string'],
+        description: 'hour 0 to 24, or 7:30',
+        default: usual,
+      }),
   );
 
 export const nameOf = (label: string, longest = 60) =>

@@ -36,3 +36,18 @@ export function shareSpreadOf(
 }
 export const eggSpreadOf = ({ spreads }: Pick<OrderBook, 'spreads'>): EggSpread =>
   spreads.eggs ?? USUAL_EGG_SPREAD;
+
+/**
+ * How much of a season's deviation all stages share: in the one source that has both, eggs and hatch were poor
+ * and good in the same seasons (GRAAF95); how much is chosen here, no source.
+ */
+const TOGETHER: Readonly<Record<SpreadShare | 'eggs', number>> = {
+  eggs: 0.5,
+  hatch: 0.5,
+  yolkSurvival: 0.3,
+  frySurvival: 0.2,
+  nurserySurvival: 0.2,
+};
+/** A season's deviation of a stage: √ρ of what all share and √(1 − ρ) its own. In and out: normal deviations. */
+export const seasonShareOf = (key: SpreadShare | 'eggs', common: number, own: number): number =>
+  Math.sqrt(TOGETHER[key]) * common + Math.sqrt(1 - TOGETHER[key]) * own;

@@ -26,3 +26,7 @@ export function iconSvg(size: number): string {
 }
 
 export const iconFile = (size: number): string => `taskpane/assets/icon-${size}.png`;
+
+/** Sizes a phone or a desktop asks for when the page is put among its programs. */
+export const APP_ICON_SIZES = [192, 512] as const;
+export const appIconFile = (size: number): string => `src/localsheet/site/assets/icon-${size}.png`;

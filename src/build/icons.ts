@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
-import { ICON_SIZES, iconFile, iconSvg } from './iconDrawing';
+import { APP_ICON_SIZES, appIconFile, ICON_SIZES, iconFile, iconSvg } from './iconDrawing';
 
 // `npm run icons`: draws the icons once; the pictures are kept in the repository, so building needs no
 // browser.
@@ -18,14 +18,19 @@ const browser = await chromium.launch({
 });
 try {
   mkdirSync('taskpane/assets', { recursive: true });
-  for (const size of ICON_SIZES) {
+  mkdirSync('src/localsheet/site/assets', { recursive: true });
+  const files = [
+    ...ICON_SIZES.map((size) => ({ size, file: iconFile(size) })),
+    ...APP_ICON_SIZES.map((size) => ({ size, file: appIconFile(size) })),
+  ];
+  for (const { size, file } of files) {
     const page = await browser.newPage({ viewport: { width: size, height: size } });
     await page.setContent(
       `<style>body{margin:0;background:transparent}svg{display:block}</style>${iconSvg(size)}`,
     );
-    writeFileSync(iconFile(size), await page.screenshot({ omitBackground: true }));
+    writeFileSync(file, await page.screenshot({ omitBackground: true }));
     await page.close();
-    console.log(`wrote ${iconFile(size)}`);
+    console.log(`wrote ${file}`);
   }
 } finally {
   await browser.close();

@@ -1,8 +1,9 @@
-import { existsSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { FreezeReport } from '../../shared/catalogue/sharing';
 import { freeze, inspect, repairCalls, verify } from '../../shared/catalogue/sharing';
+import { isSameFile, writeWhole } from './writeWhole';
 
 /** A copy that opens without the add-in, in the terminal: npm run share -- season.xlsx copy.xlsx */
 
@@ -35,18 +36,16 @@ function read(path: string): Uint8Array | undefined {
   }
 }
 
-const isSameFile = (a: string, b: string): boolean => existsSync(b) && realpathSync(a) === realpathSync(b);
-
 function write(from: string, to: string, bytes: Uint8Array, isForced: boolean): number {
   if (isSameFile(from, to)) return complain('The copy would overwrite the original. Give it another name.');
   if (existsSync(to) && !isForced)
     return complain(`${to} is there already. Choose another name, or add --force.`);
   try {
-    writeFileSync(to, bytes);
+    writeWhole(to, bytes, isForced);
     return 0;
   } catch (error) {
     return complain(
-      `${to}: the file cannot be written (${error instanceof Error ? error.message : String(error)}).`,
+      `${to}: the file cannot be written (${error instanceof Error ? error.message : String(error)}). What was there before is as it was.`,
     );
   }
 }

@@ -3,7 +3,7 @@ import { dirname, resolve } from 'node:path';
 import { buildAll } from './server/build';
 import { serve } from './server/http';
 
-/** npm start: builds what is stale, serves the local sheet, says where. Options: --port N, --open. */
+/** npm start: builds what is stale, serves the local sheet, opens it in the browser. Options: --port N, --no-open. */
 const PORT = 4100;
 const FORMULA = '=SPAWN.BUFFER.DOSE(1000, 4.6, 7)';
 
@@ -14,6 +14,12 @@ const option = (name: string): string | undefined => {
 const say = (line: string): void => {
   process.stdout.write(`${line}\n`);
 };
+
+/** Under a build service, in a terminal of another machine or without a screen there is nobody to open it for. */
+const hasScreen = (): boolean =>
+  !process.env.CI &&
+  !process.env.SSH_CONNECTION &&
+  (process.platform !== 'linux' || Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY));
 
 function openBrowser(url: string): void {
   const [command, args] =
@@ -38,7 +44,7 @@ async function main(): Promise<void> {
     throw new Error('--port takes a whole number from 0 to 65535.');
   const running = await serve(root, wanted);
   say(`\nSpawnbook is at ${running.url}\nTry this in any cell:  ${FORMULA}\nCtrl+C stops it.`);
-  if (process.argv.includes('--open')) openBrowser(running.url);
+  if (!process.argv.includes('--no-open') && hasScreen()) openBrowser(running.url);
   const stop = (): void => {
     void running.close().then(() => {
       process.exit(0);

@@ -37,7 +37,12 @@ export const showPlace: Command<PlaceId> = {
     return working(next, async (doors, tell, isStopped) => {
       const loaded = await loadPlace(screen);
       const begun = opened(enter(next, screen, loaded), loaded);
-      if (!('work' in begun)) return (now) => opened(enter(now, screen, loaded), loaded) as State;
+      if (!('work' in begun))
+        return (now) => {
+          const done = opened(enter(now, screen, loaded), loaded);
+          // The workbook came meanwhile: hostArrived, which waits for this, opens the place once more.
+          return 'work' in done ? done.next : done;
+        };
       const change = await begun.work(doors, tell, isStopped);
       return (now) => change(enter(now, screen, loaded));
     });

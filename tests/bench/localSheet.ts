@@ -1,4 +1,5 @@
 import { coldPaneStart, openLocalSheet } from '../browser/support/localSheet';
+import { sheetOpening } from './sheetOpening';
 import type { Timing } from './catalogue';
 
 const CELLS = 10_000;
@@ -18,6 +19,7 @@ export async function localSheetTimings(): Promise<Timing[]> {
       await coldPaneStart(session.pane.url()),
     ];
     return [
+      ...(await sheetOpening(session.url)),
       {
         name: `${CELLS.toLocaleString('en')} function cells ÷ the spreadsheet's own function, local sheet`,
         value: result.ratio,

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { isError } from '../../shared/base/values';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, typeInto } from './support/localSheet';
+import { ask, openLocalSheet, OUT, picture, typeInto, untilReady } from './support/localSheet';
 
 /** The season screen in a real browser: filled in, planned, written, read back and planned again. */
 
@@ -146,7 +146,7 @@ test('saved: the file opens in a window of its own, with every sheet and its val
   const [opened] = await Promise.all([page.context().waitForEvent('page'), page.keyboard.press('Enter')]);
   await pane.waitForSelector('.notice:has-text("Alder-Bend-Hatchery-season.xlsx")');
   await opened.waitForFunction(() => window.spawnbook !== undefined, undefined, { timeout: 60_000 });
-  await opened.evaluate(() => window.spawnbook?.ready);
+  await untilReady(opened);
   for (const name of ['Orders', 'Runs', 'Pairs'])
     expect(await ask(opened, 'getValues', `'${name}'!A1:N30`)).toEqual(
       await ask(page, 'getValues', `'${name}'!A1:N30`),

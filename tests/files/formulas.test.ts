@@ -9,6 +9,10 @@ describe('as typed ⇄ as stored', () => {
     ['=FILTER(A1:A9,B1:B9>0)', '_xlfn._xlws.FILTER(A1:A9,B1:B9>0)'],
     ['=LET(x,A1,x*IFNA(x,2))', '_xlfn.LET(_xlpm.x,A1,_xlpm.x*_xlfn.IFNA(_xlpm.x,2))'],
     ['=IF(A1="SPAWN.AMMONIA.SHARE(1,2)",1,2)', 'IF(A1="SPAWN.AMMONIA.SHARE(1,2)",1,2)'],
+    ['=LAMBDA(x,y,x*y)(2,A1)', '_xlfn.LAMBDA(_xlpm.x,_xlpm.y,_xlpm.x*_xlpm.y)(2,A1)'],
+    ['=MAP(A1:A3,LAMBDA(v,SUM(v,1)))', '_xlfn.MAP(A1:A3,_xlfn.LAMBDA(_xlpm.v,SUM(_xlpm.v,1)))'],
+    ['=LET(f,LAMBDA(x,x+1),f(2))', '_xlfn.LET(_xlpm.f,_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1),_xlpm.f(2))'],
+    ['=@A1:A3*2', '_xlfn.SINGLE(A1:A3)*2'],
     ['=ROUNDUP(fish_wanted/7,0)', 'ROUNDUP(fish_wanted/7,0)'],
     ['=SPAWN.BUFFER.DOSE(1000,5.8,7,,26.5)', '_xldudf_SPAWN_BUFFER_DOSE(1000,5.8,7,,26.5)'],
   ])('%s', (typed, stored) => {
@@ -43,7 +47,7 @@ describe('as typed ⇄ as stored', () => {
       '=MAP(A1:A3,SPAWN.AMMONIA.SHARE)',
     ],
     ['a function of another add-in stays as it is', '_xldudf_OTHER_THING(1)', '=_xldudf_OTHER_THING(1)'],
-    ['single value mark', '_xlfn.SINGLE(A1:A3)+1', '=A1:A3+1'],
+    ['single value mark', '_xlfn.SINGLE(A1:A3)+1', '=@A1:A3+1'],
   ])('%s', (_title, stored, typed) => {
     expect(fromFile(stored)).toBe(typed);
   });

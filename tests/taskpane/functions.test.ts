@@ -6,6 +6,7 @@ import { openPage } from './page';
 
 async function openFunction(name: string, page = openPage()): Promise<Page> {
   await page.go('find');
+  await page.type('#function-search', name);
   const card = page.all('.card').find((element) => element.querySelector('.card-name')?.textContent === name);
   if (!card) throw new Error(`no card ${name}`);
   card.click();
@@ -15,22 +16,35 @@ const formula = (page: Page): string => page.one('.answer .formula').textContent
 const answer = (page: Page): string => (page.one('.answer').textContent ?? '').replaceAll('\u202f', ' ');
 
 describe('finding', () => {
-  test('lists every function; words narrow the list, whatever their order', async () => {
+  test('a question finds what answers it; at most five are near, nonsense is told', async () => {
     const page = openPage();
     await page.go('find');
-    expect(page.all('.card')).toHaveLength(CATALOGUE.length);
-    await page.type('#function-search', 'time hatch');
-    expect(page.one('.card-name').textContent).toBe('SPAWN.HATCH.TIME');
-    await page.type('#function-search', 'zebra');
-    expect(page.all('.card')).toEqual([]);
-    expect(page.one('.count').textContent).toContain('Try fewer or other words');
+    expect(page.all('.card')).toHaveLength(0);
+    await page.type('#function-search', 'ammonia share');
+    expect(page.one('.card-name').textContent).toBe('SPAWN.AMMONIA.SHARE');
+    expect(page.all('.card').length).toBeLessThanOrEqual(5);
+    await page.type('#function-search', 'zebra xylophone');
+    expect(page.one('.count').textContent).toContain('Nothing fits');
   });
 
-  test('a subject narrows the list', async () => {
+  test('a step of the job lists its functions, a second press folds them', async () => {
     const page = openPage();
     await page.go('find');
-    await page.type('#function-family', 'Timing');
+    await page.press('inject, strip, hatch');
     expect(page.all('.card')).toHaveLength(CATALOGUE.filter((fn) => fn.family === 'Timing').length);
+    await page.press('inject, strip, hatch');
+    expect(page.all('.card')).toHaveLength(0);
+  });
+
+  test('a question for a plan leads to the plan, one for a vet is answered so', async () => {
+    const page = openPage('ready', undefined, 'why');
+    await page.go('find');
+    await page.type('#function-search', 'antibiotic dose');
+    expect(page.one('.count').textContent).toContain('vet');
+    expect(page.all('.card')).toHaveLength(0);
+    await page.type('#function-search', 'season plan');
+    await page.press('Open Plan');
+    expect(page.store.state().screen).toBe('plan');
   });
 
   test('opening a page moves the keyboard to its title, going back to the search', async () => {
@@ -170,10 +184,10 @@ describe('inserting', () => {
       sentence: 'A1 is locked because the sheet “Plan” is protected.',
     };
     await page.press('Insert into the selected cell');
-    expect(page.one('[role=status]').textContent).toContain('A1 is locked');
+    expect(page.one('footer [role=status]').textContent).toContain('A1 is locked');
     page.world.failure = new HostProblem('A cell is being edited.');
     await page.press('Insert into the selected cell');
-    expect(page.one('[role=status]').textContent).toContain('A cell is being edited.');
+    expect(page.one('footer [role=status]').textContent).toContain('A cell is being edited.');
   });
 
   test('a table says how much room it needs and which row is headings', async () => {

@@ -109,6 +109,16 @@ export const SETUP_FIELDS: readonly SetupField[] = [
     format: '0%',
   },
   {
+    key: 'certainty',
+    path: ['certainty'],
+    label: 'How sure it must be',
+    kind: 'share',
+    unit: '',
+    min: 0.5,
+    max: 0.99,
+    format: '0%',
+  },
+  {
     key: 'lost',
     path: ['lost'],
     label: 'Runs lost altogether',

@@ -26,7 +26,7 @@ import { alkalinityAerated, bufferJar } from './records/bufferJar';
 import { bufferKit } from './records/bufferKit';
 import { bufferRange, bufferTrial } from './records/phOnly';
 import { bufferRule, bufferRuleCheck } from './records/rule';
-import { saltCheck, saltDose, saltFromConductivity, saltLimits } from './records/salt';
+import { saltDose, saltFromConductivity } from './records/salt';
 import { bufferCurve, bufferFit } from './records/bufferFit';
 import { bufferNext } from './records/bufferNext';
 import { vatCone, vatDrum, vatOval, vatRectangle, vatRound, vatTapered } from './records/vats';
@@ -69,8 +69,6 @@ export const waterFunctions: readonly SheetFunction[] = [
   conductivityAt25,
   saltDose,
   saltFromConductivity,
-  saltLimits,
-  saltCheck,
   vatRectangle,
   vatRound,
   vatOval,

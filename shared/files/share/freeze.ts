@@ -1,3 +1,4 @@
+import { append } from '../append';
 import { Spills } from './references/anchors';
 import { addSheet, freeName } from './proof/addSheet';
 import { chartsThrough, removeAddins, removeCalcChain, removeSignatures } from './leaveOut/addin';
@@ -11,8 +12,9 @@ import type { SheetFates } from './decisions/fates';
 import { settleSpills, sheetFates } from './decisions/fates';
 import { planExclusion } from './leaveOut/leaveOut';
 import type { LeaveOut } from './leaveOut/leaveOut';
-import { personalInSheet, removePersonal } from './leaveOut/personal';
-import { whatIsLeft } from './proof/remaining';
+import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/personal';
+import { readBook } from '../package/book';
+import { heldOfPeople, NOBODY, whatIsLeft } from './proof/remaining';
 import type { Proof } from './proof/search';
 import { proofSentences, searchCopy } from './proof/search';
 import { lex } from './references/lex';
@@ -195,7 +197,7 @@ function* addPage(
   const strings = sharedStrings(work);
   for (const [i, { scan, lines }] of fates.entries()) {
     const own = blocksOf(scan.info.name, scan.info.index, lines);
-    blocks.push(...own);
+    append(blocks, own);
     const steps = sheetFacts(
       work.pack.read(scan.info.part) ?? scan.bytes,
       strings,
@@ -297,6 +299,9 @@ function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> 
       sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
     };
   const saved = yield* savePackage(work);
+  const hasHeaders =
+    !work.options.personal && work.scans.some(({ bytes, root }) => hasHeaderWords(bytes, root));
+  const people = heldOfPeople(pack, readBook(pack), hasHeaders);
   const proof = leave?.values && (yield* searchCopy(saved.bytes, leave.values));
   const stray =
     saved.stray.length > 0
@@ -305,7 +310,12 @@ function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> 
   return {
     kind: 'made',
     bytes: saved.bytes,
-    report: reportOf(work, fates, frozen, { page, removed: [...others, ...removed, ...stray], proof }),
+    report: reportOf(work, fates, frozen, {
+      page,
+      removed: [...others, ...removed, ...stray],
+      people,
+      proof,
+    }),
   };
 }
 
@@ -333,6 +343,8 @@ function* savePackage({
 interface Made {
   readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined;
   readonly removed: readonly string[];
+  /** What the copy holds of people. */
+  readonly people: readonly string[];
   readonly proof: Proof | undefined;
 }
 
@@ -340,7 +352,7 @@ const reportOf = (
   work: Work,
   fates: readonly SheetFates[],
   frozen: ReadonlySet<FormulaCell>,
-  { page, removed, proof }: Made,
+  { page, removed, people, proof }: Made,
 ): FreezeReport => ({
   frozen: total(fates, (one) => one.frozen),
   alive: total(fates, (one) => one.alive),
@@ -360,7 +372,9 @@ const reportOf = (
   removed: proof?.places.length === 0 ? [...removed, ...proofSentences(proof)] : removed,
   left: [
     ...(proof && proof.places.length > 0 ? proofSentences(proof) : []),
-    ...whatIsLeft(work.pack, work.book, work.options.personal === true),
+    ...whatIsLeft(work.pack, work.book),
+    ...people,
+    ...(people.length === 0 ? [NOBODY] : []),
   ],
   proof,
 });

@@ -27,13 +27,16 @@ export function drawingXml(charts: readonly ChartModel[]): string {
   );
 }
 
+/** A table without a name would make the file unreadable. */
+const nameOf = (table: TableModel, id: number): string => table.name.trim() || `Table${id}`;
+
 export function tableXml(table: TableModel, sheet: SheetModel, id: number): string {
   const area = parseArea(table.range) ?? { top: 0, left: 0, bottom: 0, right: 0 };
   const columns = Array.from({ length: area.right - area.left + 1 }, (_, i) =>
     String(sheet.cells[addressOf(area.top, area.left + i)]?.value ?? `Column ${i + 1}`),
   );
   return (
-    `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="${id}" name="${escapeXml(table.name)}" displayName="${escapeXml(table.name)}" ref="${table.range}"${table.hasTotals ? ' totalsRowCount="1"' : ' totalsRowShown="0"'}>` +
+    `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="${id}" name="${escapeXml(nameOf(table, id))}" displayName="${escapeXml(nameOf(table, id))}" ref="${table.range}"${table.hasTotals ? ' totalsRowCount="1"' : ' totalsRowShown="0"'}>` +
     `<tableColumns count="${columns.length}">${columns.map((name, i) => `<tableColumn id="${i + 1}" name="${escapeCellText(name).replaceAll('\n', '_x000a_').replaceAll('"', '&quot;')}"/>`).join('')}</tableColumns>` +
     ('<tableStyleInfo showFirstColumn="0" showLastColumn="0" showRowStripes="0" ' +
       'showColumnStripes="0"/></table>')

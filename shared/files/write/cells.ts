@@ -6,7 +6,8 @@ import { hasCustomCall, toFile } from '../formulas';
 import { escapeCellText } from '../text';
 import type { StyleTable } from './styleTable';
 
-const LONGEST_TEXT = 32_767;
+/** Characters of one cell (ISO/IEC 29500-1, 18.18.75 ST_Xstring as Excel limits it; from memory). */
+export const LONGEST_TEXT = 32_767;
 /** Errors the format knows; the younger ones are shown as #VALUE! until the next calculation. */
 const FILE_ERRORS = new Set(['#NULL!', '#DIV/0!', '#VALUE!', '#REF!', '#NAME?', '#NUM!', '#N/A']);
 
@@ -34,6 +35,8 @@ export interface CellContext {
   readonly styles: StyleTable;
   readonly texts: SharedTexts;
   isDynamic: boolean;
+  /** Is the formula proven to work with single cells? */
+  readonly isSingle: (formula: string) => boolean;
 }
 
 interface Stored {
@@ -56,8 +59,8 @@ const stored = (value: Exclude<Cell, null> | undefined, texts: SharedTexts | und
 };
 
 /**
- * One cell. A formula with a custom function, or one that spills, is stored as a dynamic array: cm="1" and
- * the range it covers.
+ * One cell. A formula with a custom function, and one that may answer or work through more than one cell, is
+ * stored as a dynamic array: cm="1" and the range it covers.
  */
 export function cellXml(address: string, cell: CellModel, context: CellContext): string {
   const style = context.styles.of(cell);
@@ -68,7 +71,7 @@ export function cellXml(address: string, cell: CellModel, context: CellContext):
   }
   const { type, value } = stored(cell.value, undefined);
   const text = escapeCellText(toFile(cell.formula));
-  if (cell.spill === undefined && !hasCustomCall(cell.formula))
+  if (cell.spill === undefined && !hasCustomCall(cell.formula) && context.isSingle(cell.formula))
     return `<c r="${address}"${look}${type}><f>${text}</f>${value}</c>`;
   context.isDynamic = true;
   return `<c r="${address}"${look}${type} cm="1"><f t="array" ref="${covered(address, cell.spill)}">${text}</f>${value}</c>`;

@@ -62,12 +62,14 @@ function seriesXml(chart: ChartModel, series: ChartSeries, i: number, model: Wor
     chart.kind === 'line'
       ? `<c:spPr><a:ln w="25400" cap="rnd">${fillXml(color)}<a:prstDash val="${DASHES[i % DASHES.length] ?? 'solid'}"/><a:round/></a:ln></c:spPr><c:marker><c:symbol val="none"/></c:marker>`
       : `<c:spPr>${series.isHidden ? '<a:noFill/>' : fillXml(color)}<a:ln>${series.isHidden ? '<a:noFill/>' : fillXml(INK)}</a:ln></c:spPr><c:invertIfNegative val="0"/>`;
-  const categories = chart.categoryFormat
-    ? numbersXml(chart.categories, model, chart.categoryFormat)
-    : textsXml(chart.categories, model);
+  const categories = !chart.categories.trim()
+    ? ''
+    : chart.categoryFormat
+      ? numbersXml(chart.categories, model, chart.categoryFormat)
+      : textsXml(chart.categories, model);
   return (
     `<c:ser><c:idx val="${i}"/><c:order val="${i}"/><c:tx><c:v>${escapeXml(series.name)}</c:v></c:tx>${shape}` +
-    `<c:cat>${categories}</c:cat><c:val>${numbersXml(series.values, model, chart.valueFormat ?? 'General')}</c:val>${chart.kind === 'line' ? '<c:smooth val="0"/>' : ''}</c:ser>`
+    `${categories ? `<c:cat>${categories}</c:cat>` : ''}<c:val>${numbersXml(series.values, model, chart.valueFormat ?? 'General')}</c:val>${chart.kind === 'line' ? '<c:smooth val="0"/>' : ''}</c:ser>`
   );
 }
 

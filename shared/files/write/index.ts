@@ -2,7 +2,9 @@ import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import { drawingXml, noteBoxesXml, notesOf, notesXml, tableXml } from './attached';
 import type { CellContext } from './cells';
 import { SharedTexts } from './cells';
+import { Places } from '../../sheet/workbook/graph';
 import { chartXml } from './chart';
+import { isProvenSingle } from './scalar';
 import { Package, appXml, coreXml, metadataXml, workbookXml } from './package';
 import { sheetXml } from './sheet';
 import { StyleTable } from './styleTable';
@@ -71,9 +73,19 @@ export function writeXlsx(model: WorkbookModel): Uint8Array {
   file.link('', 'workbook', WORKBOOK);
   file.link('', 'core', 'docProps/core.xml');
   file.link('', 'app', 'docProps/app.xml');
-  const context: CellContext = { styles: new StyleTable(), texts: new SharedTexts(), isDynamic: false };
+  const places = new Places(model);
+  let home = model.sheets[0] as SheetModel;
+  const context: CellContext = {
+    styles: new StyleTable(),
+    texts: new SharedTexts(),
+    isDynamic: false,
+    isSingle: (formula) => isProvenSingle(formula, places, home),
+  };
   const count: Counters = { charts: 0, tables: 0 };
-  const ids = model.sheets.map((sheet, i) => addSheet(file, model, sheet, i, context, count));
+  const ids = model.sheets.map((sheet, i) => {
+    home = sheet;
+    return addSheet(file, model, sheet, i, context, count);
+  });
   const rest = [
     ['theme', 'xl/theme/theme1.xml', THEME_XML],
     ['styles', 'xl/styles.xml', context.styles.xml()],

@@ -12,6 +12,11 @@ export const checkHistory = defineFunction({
   id: 'CHECK.HISTORY',
   family: 'Checks',
   summary: "Is a value far from the farm's own earlier ones? Robust: a few wild ones do no harm.",
+  questions: [
+    'is this value far from my usual ones',
+    'odd value against earlier runs',
+    'outlier in my records',
+  ],
   params: {
     value: num(ratio, { doc: 'Value to judge.' }),
     history: series(ratio, { atLeast: LEAST, doc: 'Earlier values of the same thing, ten or more.' }),
@@ -53,6 +58,12 @@ export const checkRound = defineFunction({
   id: 'CHECK.ROUND',
   family: 'Checks',
   summary: 'Were these numbers counted, or do too many of them end in 00?',
+  questions: [
+    'were these numbers really counted',
+    'too many round numbers in my book',
+    'numbers all end in 00',
+    'rounded numbers',
+  ],
   params: {
     counts: series(count, { atLeast: LEAST, doc: 'Counts of one kind, ten or more of at least 1,000.' }),
   },

@@ -19,6 +19,11 @@ export const checkPH = defineFunction({
   id: 'CHECK.PH',
   family: 'Checks',
   summary: 'Can a dose have made the pH change that was written down?',
+  questions: [
+    'can this dose have changed the ph that much',
+    'check a ph change written down',
+    'ph after dosing looks wrong',
+  ],
   params: {
     before: num(pH, { doc: 'pH before the dose.' }),
     after: num(pH, { doc: 'pH after the dose.' }),
@@ -59,6 +64,11 @@ export const checkFeed = defineFunction({
   id: 'CHECK.FEED',
   family: 'Checks',
   summary: 'Does the feed of a day fit the number and weight of the fish, and the ration?',
+  questions: [
+    'does the feed given fit the fish',
+    'check feed of a day in my records',
+    'feed in my book looks too much',
+  ],
   params: {
     feed: num(gram, { doc: 'Feed of the day.' }),
     fish: num(count, { doc: 'Number of fish.' }),
@@ -94,6 +104,7 @@ export const checkGrowth = defineFunction({
   id: 'CHECK.GROWTH',
   family: 'Checks',
   summary: 'Is growth between two weighings believable, and does the growth rate follow from it?',
+  questions: ['is this growth believable', 'check two weighings', 'did they really grow that fast'],
   params: {
     start: num(fishGram, { doc: 'Mean weight at the start.' }),
     end: num(fishGram, { doc: 'Mean weight at the end.' }),
@@ -132,6 +143,7 @@ export const checkConversion = defineFunction({
   id: 'CHECK.CONVERSION',
   family: 'Checks',
   summary: 'Does the feed conversion of a batch follow from feed and gain, and is it believable?',
+  questions: ['is this feed conversion believable', 'check my fcr', 'fcr in my book looks wrong'],
   params: {
     feed: num(gram, { optional: true, doc: 'Feed of the whole period.' }),
     startWeight: num(fishGram, { optional: true, doc: 'Mean weight at the start.' }),

@@ -10,6 +10,7 @@ export const checkStages = defineFunction({
   id: 'CHECK.STAGES',
   family: 'Checks',
   summary: 'Does a count grow along the stages of a run? Says which, or ok.',
+  questions: ['check my records', 'wrong date', 'error in sheet', 'check my book'],
   params: {
     eggs: counted('Number of eggs.'),
     fertilised: counted('Number fertilised.'),
@@ -53,6 +54,12 @@ export const checkShare = defineFunction({
   id: 'CHECK.SHARE',
   family: 'Checks',
   summary: 'Does a percentage follow from its two counts? Says what would follow, or ok.',
+  questions: [
+    'does the percentage fit the counts',
+    'check a hatch rate from its counts',
+    'percent in my book is wrong',
+    'does the percentage match the counts',
+  ],
   params: {
     share: num(share, { doc: 'Share as written down, 0 to 1 or as a percent cell.' }),
     part: num(count, { doc: 'Count of the good ones.' }),
@@ -86,6 +93,7 @@ export const checkEggs = defineFunction({
   id: 'CHECK.EGGS',
   family: 'Checks',
   summary: 'Do egg weight, eggs per gram, number of eggs and female weight fit each other?',
+  questions: ['does the egg number fit the weight of eggs', 'more fish than eggs', 'number increased'],
   params: {
     eggWeight: num(gram, { optional: true, doc: 'Weight of the stripped eggs.' }),
     eggsPerGram: num(perGram, { optional: true, doc: 'Eggs counted per gram.' }),
@@ -136,6 +144,12 @@ export const checkDose = defineFunction({
   id: 'CHECK.DOSE',
   family: 'Checks',
   summary: 'Does the hormone volume given fit the weight of the fish and the dose per kg?',
+  questions: [
+    'does the hormone volume fit the weight',
+    'check the hormone given',
+    'was the injection too big for her weight',
+    'does the dose fit the weight',
+  ],
   params: {
     volume: num(millilitre, { doc: 'Volume injected.' }),
     weight: num(kilogram, { doc: 'Weight of the fish.' }),

@@ -25,6 +25,11 @@ export const checkLatency = defineFunction({
   id: 'CHECK.LATENCY',
   family: 'Checks',
   summary: 'Do injection and strip time fit the water temperature?',
+  questions: [
+    'do injection and strip times fit the temperature',
+    'check hours from injection to strip',
+    'latency in my book looks wrong',
+  ],
   params: {
     injected: when('Date and time of the injection.'),
     stripped: when('Date and time of the strip.'),
@@ -62,6 +67,12 @@ export const checkHatchTime = defineFunction({
   id: 'CHECK.HATCHTIME',
   family: 'Checks',
   summary: 'Do fertilisation and hatch time fit the water temperature?',
+  questions: [
+    'does my hatch time fit the temperature',
+    'check hatching hours in my book',
+    'hatched too early to be true',
+    'hatch over 100%',
+  ],
   params: {
     fertilised: when('Date and time of fertilisation.'),
     hatched: when('Date and time of the hatch.'),
@@ -94,6 +105,13 @@ export const checkDates = defineFunction({
   id: 'CHECK.DATES',
   family: 'Checks',
   summary: 'Are the moments of a run in the order they must happen, and in this century?',
+  questions: [
+    'are my dates in the right order',
+    'strip before injection in my book',
+    'check the hours of a run',
+    'is this number right',
+    'this number correct?',
+  ],
   params: {
     injected: when('Injection.'),
     stripped: when('Strip.'),
@@ -128,6 +146,12 @@ export const checkTemperature = defineFunction({
   id: 'CHECK.TEMPERATURE',
   family: 'Checks',
   summary: 'Can a water temperature be right, or was the thermometer set to °F?',
+  questions: [
+    'can this temperature be right',
+    'fahrenheit written as celsius',
+    'check thermometer reading in my book',
+    'was the thermometer in Fahrenheit',
+  ],
   params: { temperature: num(celsius, { doc: 'Reading as written down.' }) },
   returns: verdict,
   valid: 'Water of warm-water hatcheries',

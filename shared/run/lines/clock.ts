@@ -1,11 +1,11 @@
 import { celsius, day, days, hours, moment } from '../../units/quantities';
-import { line } from './declare';
+import { asWas, line } from './declare';
 
 /** Where the water of a month stands in the list of twelve, and its neighbour on the side of the day. */
 const HERE = 'INDEX({waterByMonth},MONTH({strip}))';
 const NEXT = 'INDEX({waterByMonth},MOD(MONTH({strip})-1+IF(DAY({strip})>15,1,11),12)+1)';
-const window = (column: number): string =>
-  `=INDEX(SPAWN.STRIP.WINDOW({inject},{water},{preparation},{latencyOffset}),1,${column})`;
+const window = (was: string, column: number): string =>
+  asWas(was, `INDEX(SPAWN.STRIP.WINDOW({inject},{water},{preparation},{latencyOffset}),1,${column})`);
 
 /** The clock of a run, from the hour its eggs are stripped. */
 export const CLOCK_LINES = {
@@ -19,16 +19,26 @@ export const CLOCK_LINES = {
     note: 'What was measured, else what is usual.',
   }),
   latency: line('Latency', hours, '=SPAWN.LATENCY.HOURS({water},{preparation})+{latencyOffset}'),
-  inject: line('Inject at', moment, '={strip}-{latency}/24'),
-  look: line('First look at', moment, window(1), { note: 'From then on press lightly every half hour.' }),
-  late: line('Strip until', moment, window(3), {
+  inject: line('Inject at', moment, asWas('wasInject', '{strip}-{latency}/24')),
+  look: line('First look at', moment, window('wasLook', 1), {
+    note: 'From then on press lightly every half hour.',
+  }),
+  late: line('Strip until', moment, window('wasLate', 3), {
     note: 'Nobody has tested later than this well.',
   }),
-  hatchAt: line('First hatch', moment, '=SPAWN.HATCH.TIME({strip},{water})'),
-  hatchEnd: line('Last hatch', moment, '=INDEX(SPAWN.HATCH.WINDOW({strip},{water}),1,2)'),
+  hatchAt: line('First hatch', moment, asWas('wasHatch', 'SPAWN.HATCH.TIME({strip},{water})')),
+  hatchEnd: line(
+    'Last hatch',
+    moment,
+    asWas('wasHatchEnd', 'INDEX(SPAWN.HATCH.WINDOW({strip},{water}),1,2)'),
+  ),
   // The yolk is asked for from the strip on and added to the hatch: asked from the hatch it would answer a
   // round later in Excel.
-  feed: line('First feed', moment, '={hatchAt}+SPAWN.FEEDING.START({strip},{water})-{strip}'),
+  feed: line(
+    'First feed',
+    moment,
+    asWas('wasFeed', '{hatchAt}+SPAWN.FEEDING.START({strip},{water})-{strip}'),
+  ),
   fedFrom: line('Fed from', day, '=INT({feed}+0.5)', {
     note: 'First full day of feeding: a first meal after noon counts as the next day.',
   }),

@@ -1,4 +1,4 @@
-import { count, day, days, fishGram, gram, share } from '../../units/quantities';
+import { count, day, days, fishGram, gram, litre, share } from '../../units/quantities';
 import { line, mondayText } from './declare';
 
 const REARED = '{feeding}*({fry}/MAX(1,{feeding}))^({day}/{rearing})';
@@ -11,7 +11,7 @@ export const DAY_LINES = {
   fishNow: line(
     'Fish expected',
     count,
-    `=IF(OR({date}>={leaves},{fish}=0),0,IF({day}<{rearing},${REARED},${NURSED}))`,
+    `=IF(OR({date}>={leaves},{isLost}="lost"),0,(1-N({left}))*IF({day}<{rearing},${REARED},${NURSED}))`,
     { note: 'Deaths even over the stage; from the day they leave there are none.' },
   ),
   gramsNow: line(
@@ -33,6 +33,7 @@ export const DAY_LINES = {
     '=IF({day}<{rearing},{fryRation},{nurseryRation})*(1-{live})',
   ),
   dry: line('Dry feed', gram, '=IF({ration}>0,SPAWN.FEED.DAILY({fishNow},{gramsNow},{ration}),0)'),
+  change: line('Water to change', litre, '=0'),
   meal: line('Dry feed a meal', gram, '={dry}/{meals}'),
   cystsWeek: line('Order cysts in week from', day, `=${mondayText('MAX({plannedOn},{date}-1-{leadCysts})')}`),
   dryWeek: line('Order feed in week from', day, `=${mondayText('MAX({plannedOn},{date}-{leadFeed})')}`),

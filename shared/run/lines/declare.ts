@@ -35,3 +35,6 @@ export const mondayText = (day: string): string => `INT(${day})-MOD(INT(${day})-
 /** A number somebody counted, or what follows without it. */
 export const countedOr = (counted: string, otherwise: string): string =>
   `=IF(ISNUMBER({${counted}}),{${counted}},${otherwise})`;
+/** The hour of a batch that is under way stays as it was; of one that is planned it follows the water. */
+export const asWas = (was: string, otherwise: string): string =>
+  `=IF(ISNUMBER({${was}}),{${was}},${otherwise})`;

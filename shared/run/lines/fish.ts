@@ -1,4 +1,4 @@
-import { amount, count, day, fishGram, perLitre, share } from '../../units/quantities';
+import { amount, count, day, fishGram, gram, perLitre, share } from '../../units/quantities';
 import { countedOr, line, mondayText } from './declare';
 
 /** From the females of a run to the fish counted out; a count typed in takes the place of what was expected. */
@@ -18,7 +18,15 @@ export const FISH_LINES = {
   expected: line('Eggs of these females', count, '={kilograms}*1000*{eggShareNow}*{eggsPerGram}*{ovulating}'),
   eggs: line('Eggs', count, countedOr('eggsCounted', 'MIN({toSet},{expected})')),
   larvae: line('Larvae hatched', count, countedOr('hatchedCounted', '{eggs}*{hatch}')),
-  feeding: line('Larvae at first feed', count, countedOr('feedingCounted', '{larvae}*{yolkSurvival}')),
+  feeding: line(
+    'Larvae at first feed',
+    count,
+    countedOr(
+      'feedingCounted',
+      'IF({litresFry}>0,MIN({larvae}*{yolkSurvival},{litresFry}*{larvaePerLitre}),{larvae}*{yolkSurvival})',
+    ),
+    { note: 'As many as come through, at most as many as their vats hold; the rest is let go.' },
+  ),
   fry: line(
     'Fry weaned',
     count,
@@ -36,6 +44,11 @@ export const FISH_LINES = {
     'Weight of a fish when ready',
     fishGram,
     '={startWeight}*EXP(({fryGrowth}*{rearing}+{nurseryGrowth}*{nursing})/100)',
+  ),
+  cystsFirst: line(
+    'Cysts for the first day',
+    gram,
+    '=IF({feeding}>0,SPAWN.CYSTS.NEEDED({feeding},{naupliiPerLarva},{naupliiPerGram},{naupliiHarvest}),0)',
   ),
   eggsInLitre: line('Eggs in a litre', perLitre, '=IF({litresEggs}>0,{eggs}/{litresEggs},0)'),
   larvaeInLitre: line('Larvae in a litre', perLitre, '=IF({litresFry}>0,{feeding}/{litresFry},0)'),

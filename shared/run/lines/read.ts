@@ -64,6 +64,9 @@ export class LineReader<K extends string> {
     if (place === undefined) throw new Error(`There is no line ${key}.`);
     return (this.scope[place] ??= this.lines[place]?.(this.scope) ?? null);
   }
+  has(key: string): boolean {
+    return this.places.has(key);
+  }
   /** A number; NaN where there is none. */
   number(key: K | (string & {})): number {
     const value = this.get(key);

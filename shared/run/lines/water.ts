@@ -1,4 +1,4 @@
-import { gram, share } from '../../units/quantities';
+import { gram, millilitre, share } from '../../units/quantities';
 import { line } from './declare';
 
 const call = (litres: string, alkalinity: string): string =>
@@ -14,7 +14,10 @@ export const WATER_LINES = {
     note: 'Air first; dissolve, air for an hour, read.',
   }),
   half: line('First half for 1,000 L', gram, '=IF(ISNUMBER({bucket}),{bucket}*50,"")'),
-  whole: line('All its vats', gram, '=IF(ISNUMBER({bucket}),{bucket}*{litres}/10,"")'),
+  stock: line('Trial bucket, of a stock of 5 g/L', millilitre, '=IF(ISNUMBER({bucket}),{bucket}*200,"")', {
+    note: 'A trial of a bucket is a few hundredths of a gram: too little to weigh, so a stock is measured out.',
+  }),
+  halfEggs: line('First half, vats of the eggs', gram, '=IF(ISNUMBER({bucket}),{bucket}*{litresEggs}/20,"")'),
   toxicNow: line('Toxic part of the ammonia now', share, toxic('ph')),
   toxicThen: line('Toxic part at the pH wanted', share, toxic('phWanted')),
 } as const;

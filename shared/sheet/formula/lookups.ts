@@ -30,7 +30,7 @@ const indexPlace = (
   first: Operand | undefined,
   second: Operand | undefined,
 ): readonly [number, number] => {
-  const number = (of: Operand | undefined): number => (of === undefined ? 0 : Number(cell(of)));
+  const number = (of: Operand | undefined): number => (of === undefined ? 0 : Math.trunc(Number(cell(of))));
   if (second === undefined && rows.length === 1) return [1, number(first)];
   return [number(first), second === undefined && rows[0]?.length === 1 ? 1 : number(second)];
 };
@@ -38,8 +38,8 @@ const indexPlace = (
 const index: EagerFunction = ([source, rowArg, columnArg]) => {
   const rows = grid(source);
   const [row, column] = indexPlace(rows, rowArg, columnArg);
-  if (row > rows.length || column > (rows[0]?.length ?? 0) || row < 0 || column < 0)
-    return { error: '#REF!' };
+  if (row < 0 || column < 0 || Number.isNaN(row + column)) return { error: '#VALUE!' };
+  if (row > rows.length || column > (rows[0]?.length ?? 0)) return { error: '#REF!' };
   const lines = row === 0 ? rows : rows.slice(row - 1, row);
   const found = column === 0 ? lines : lines.map((line) => line.slice(column - 1, column));
   return found.length === 1 && found[0]?.length === 1 ? (found[0][0] ?? null) : found;
@@ -86,7 +86,10 @@ const vlookup: EagerFunction = ([wanted, table, column, near]) => {
     rows.map((row) => row[0] ?? null),
     kind,
   );
-  return at < 0 ? notFound : (rows[at]?.[Number(cell(column)) - 1] ?? { error: '#REF!' });
+  const place = Math.trunc(Number(cell(column)));
+  if (!(place >= 1)) return { error: '#VALUE!' };
+  if (place > (rows[0]?.length ?? 0)) return { error: '#REF!' };
+  return at < 0 ? notFound : (rows[at]?.[place - 1] ?? null);
 };
 
 /** Numbers are most of what is asked for: compared as they are. */
@@ -131,39 +134,85 @@ function criterion(of: Cell): (item: Cell) => boolean {
   };
 }
 
-const chosen = (conditions: readonly (Operand | undefined)[], length: number): boolean[] => {
-  const keep = Array.from({ length }, () => true);
-  for (let i = 0; i + 1 < conditions.length; i += 2) {
-    const test = criterion(cell(conditions[i + 1]));
-    let at = 0;
-    for (const line of grid(conditions[i]))
-      for (const item of line) {
-        if (keep[at] === true && !test(item)) keep[at] = false;
-        at++;
-      }
-  }
-  return keep;
+interface Condition {
+  readonly list: Grid;
+  readonly fits: (item: Cell) => boolean;
+}
+const conditionsOf = (args: readonly (Operand | undefined)[]): Condition[] => {
+  const found: Condition[] = [];
+  for (let i = 0; i + 1 < args.length; i += 2)
+    found.push({ list: grid(args[i]), fits: criterion(cell(args[i + 1])) });
+  return found;
 };
-
-const picked = (values: readonly Cell[], conditions: readonly (Operand | undefined)[]): number[] => {
-  const keep = chosen(conditions, values.length);
-  return values.filter((value, at): value is number => keep[at] === true && typeof value === 'number');
+/** Places of a range at which every condition holds, row by row; nothing is copied on the way. */
+function eachChosen(
+  shape: Grid,
+  conditions: readonly Condition[],
+  take: (row: number, column: number) => void,
+): void {
+  for (let row = 0; row < shape.length; row++) {
+    const width = shape[row]?.length ?? 0;
+    for (let column = 0; column < width; column++) {
+      let isChosen = true;
+      for (const { list, fits } of conditions)
+        if (!fits(list[row]?.[column] ?? null)) {
+          isChosen = false;
+          break;
+        }
+      if (isChosen) take(row, column);
+    }
+  }
+}
+const picked = (values: Grid, args: readonly (Operand | undefined)[]): number[] => {
+  const numbers: number[] = [];
+  eachChosen(values, conditionsOf(args), (row, column) => {
+    const value = values[row]?.[column];
+    if (typeof value === 'number') numbers.push(value);
+  });
+  return numbers;
+};
+const howMany = (args: readonly (Operand | undefined)[]): number => {
+  let n = 0;
+  eachChosen(grid(args[0]), conditionsOf(args), () => n++);
+  return n;
 };
 const total = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0);
+
+/** A list in place of a criterion gives a list of answers, one for each; several lists go side by side. */
+const eachCriterion =
+  (first: number, answer: EagerFunction): EagerFunction =>
+  (args) => {
+    const isCriterion = (i: number): boolean => i >= first && (i - first) % 2 === 1;
+    const lists = args.flatMap((arg, i) =>
+      isCriterion(i) && isGrid(arg) && arg.length * (arg[0]?.length ?? 0) > 1 ? [arg] : [],
+    );
+    const [shape] = lists;
+    if (!shape) return answer(args);
+    return shape.map((line, r) =>
+      line.map((_, c): Cell => {
+        const one = answer(
+          args.map((arg, i) =>
+            isCriterion(i) && isGrid(arg) && arg.length > 1 ? (arg[r]?.[c] ?? null) : arg,
+          ),
+        );
+        return isGrid(one) ? (one[0]?.[0] ?? null) : one;
+      }),
+    );
+  };
 
 export const LOOKUPS: Readonly<Record<string, EagerFunction>> = {
   INDEX: index,
   MATCH: match,
   XLOOKUP: xlookup,
   VLOOKUP: vlookup,
-  SUMIFS: ([values, ...conditions]) => total(picked(grid(values).flat(), conditions)),
-  SUMIF: ([range, test, values]) => total(picked(grid(values ?? range).flat(), [range, test])),
+  SUMIFS: eachCriterion(1, ([values, ...conditions]) => total(picked(grid(values), conditions))),
+  SUMIF: ([range, test, values]) => total(picked(grid(values ?? range), [range, test])),
   AVERAGEIFS: ([values, ...conditions]) => {
-    const xs = picked(grid(values).flat(), conditions);
+    const xs = picked(grid(values), conditions);
     return xs.length === 0 ? { error: '#DIV/0!' } : total(xs) / xs.length;
   },
-  COUNTIFS: (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
-  COUNTIF: (conditions) => chosen(conditions, grid(conditions[0]).flat().length).filter(Boolean).length,
+  COUNTIFS: eachCriterion(0, (conditions) => howMany(conditions)),
+  COUNTIF: (conditions) => howMany(conditions),
   ROWS: ([value]) => grid(value).length,
   COLUMNS: ([value]) => grid(value)[0]?.length ?? 0,
 };

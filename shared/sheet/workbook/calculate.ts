@@ -2,6 +2,7 @@ import type { Area } from '../formula/address';
 import { addressOf, areaText } from '../formula/address';
 import type { EagerFunction, FindFunction, Operand } from '../formula';
 import { callsOf, evaluateBy } from '../formula';
+import { evaluateTree } from '../formula/evaluate';
 import type { Cell, Grid } from '../../base/values';
 import { isGrid } from '../../base/values';
 import type { FormulaNode } from './graph';
@@ -35,6 +36,9 @@ const read = (reads: Reads, cells: Cells, area: Area): Operand => {
   if (!grid) ofSheet.set(key, (grid = readGrid(cells, area)));
   return grid;
 };
+
+const asArea = (value: Operand, text: string): Operand =>
+  text.includes(':') && !isGrid(value) ? [[value]] : value;
 
 function readGrid(cells: Cells, area: Area): Grid {
   const grid: Cell[][] = [];
@@ -104,7 +108,8 @@ export function calculateBy(find: FindFunction, model: WorkbookModel, today?: nu
       const target = targetOf(kind === 'name' ? { kind, name: text } : { kind, text }, places, node.sheet);
       return target === undefined || typeof target === 'string'
         ? { error: kind === 'name' ? '#NAME?' : '#REF!' }
-        : read(reads, cellsOf.get(target.sheet) ?? {}, target.area);
+        : // An area of one cell is still an area: SUM passes over a text in it.
+          asArea(read(reads, cellsOf.get(target.sheet) ?? {}, target.area), text);
     };
     const spill = (anchor: string): Operand => {
       const target = targetOf({ kind: 'spill', anchor }, places, node.sheet);
@@ -114,12 +119,14 @@ export function calculateBy(find: FindFunction, model: WorkbookModel, today?: nu
     };
     const answer: Operand = inCircle.has(node)
       ? { error: '#REF!', message: 'This formula needs its own answer.' }
-      : evaluate(node.formula, {
-          reference: (text) => look('reference', text),
-          name: (text) => look('name', text),
-          spill,
-          call,
-        });
+      : node.tree
+        ? evaluateTree(node.tree, {
+            reference: (text) => look('reference', text),
+            name: (text) => look('name', text),
+            spill,
+            call,
+          })
+        : evaluate(node.formula);
     const fault = put(cells, node, answer);
     if (fault) faults.push(fault);
   }

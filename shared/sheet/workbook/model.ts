@@ -98,7 +98,12 @@ export type StyleName =
   /** Judgements; the cell says the same in words. */
   | 'good'
   | 'warning'
-  | 'bad';
+  | 'bad'
+  /** The scale of verdicts (shared/maths/verdict.ts); "cannot" is bad. */
+  | 'safe'
+  | 'likely'
+  | 'toss'
+  | 'unlikely';
 
 /** A look spelled out; styles.ts holds the one behind each StyleName. */
 export interface CellStyle {

@@ -1,9 +1,23 @@
+import { VERDICT_LOOKS } from '../../maths/verdict';
+import type { Verdict } from '../../maths/verdict';
 import type { CellStyle, StyleName } from './model';
 
 const INK = '1F2A30';
 const DEEP = '12454F';
 const QUIET = '4A5860';
 const LINE = 'B9C4C7';
+
+const verdict = (word: Verdict): CellStyle => {
+  const ink = VERDICT_LOOKS[word].ink.slice(1).toUpperCase();
+  return {
+    ink,
+    fill: VERDICT_LOOKS[word].ground.slice(1).toUpperCase(),
+    isBold: true,
+    border: 'thin',
+    borderColor: ink,
+    wraps: true,
+  };
+};
 
 export const FONT = 'Calibri';
 export const FONT_SIZE = 10;
@@ -52,6 +66,10 @@ export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
     wraps: true,
   },
   bad: { ink: '7A1010', fill: 'F9DEDC', isBold: true, border: 'medium', borderColor: '7A1010', wraps: true },
+  safe: verdict('safe'),
+  likely: verdict('likely'),
+  toss: verdict('a coin toss'),
+  unlikely: verdict('unlikely'),
 };
 
 /** Colours of chart series, told apart in grey as well: dark, middle, light. */

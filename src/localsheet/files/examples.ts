@@ -3,14 +3,9 @@ import { orderBookWorkbook, planSeasonBook } from '../../../shared/season';
 import { readOrderBook } from '../../../shared/season/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { SheetBuilder } from '../../../shared/sheet/workbook/build';
+import type { ExampleId } from './exampleList';
 
 /** Workbooks to look at and play with. Hatcheries, numbers and dates are invented. */
-export interface Example {
-  readonly id: string;
-  readonly title: string;
-  /** `today` is an Excel serial. */
-  readonly build: (today: number) => WorkbookModel;
-}
 
 const LEAD_DAYS = 75;
 
@@ -137,15 +132,10 @@ function readings(today: number): WorkbookModel {
   return { title: 'Water log', sheets: [sheet.build()], names: [] };
 }
 
-/** An empty page with one line that works. */
-function blankSheet(): WorkbookModel {
-  const sheet = new SheetBuilder('Sheet1', { widths: [] });
-  return { title: 'Workbook', sheets: [sheet.build()], names: [] };
-}
-
-export const EXAMPLES: readonly Example[] = [
-  { id: 'season', title: 'Season plan', build: season },
-  { id: 'whole-season', title: 'A season of three runs', build: wholeSeason },
-  { id: 'water', title: 'A week of water readings', build: readings },
-];
-export const blank = blankSheet;
+const BUILDERS: Readonly<Record<ExampleId, (today: number) => WorkbookModel>> = {
+  season,
+  'whole-season': wholeSeason,
+  water: readings,
+};
+/** `today` is an Excel serial. */
+export const buildExample = (id: ExampleId, today: number): WorkbookModel => BUILDERS[id](today);

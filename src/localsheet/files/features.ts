@@ -1,12 +1,10 @@
-import { parseAddress, splitReference } from '../../../shared/sheet/formula/address';
+import { parseAddress } from '../../../shared/sheet/formula/address';
 import type {
   ChartModel,
   SheetModel,
   ValidationModel,
   WorkbookModel,
 } from '../../../shared/sheet/workbook/model';
-import { STYLES } from '../../../shared/sheet/workbook/styles';
-import { areaOf } from '../areas';
 import type { UniverBook } from '../univer/book';
 import { given } from './optional';
 import type { Area, Book, ChartState, ValidationState } from '../../officeStandIn/book';
@@ -123,51 +121,7 @@ export function chartModel(
   };
 }
 
-async function addRules(book: Book, sheet: string, model: SheetModel): Promise<void> {
-  for (const rule of model.validations ?? []) {
-    const area = areaOf(rule.range);
-    if (area) await book.setValidation(sheet, area, validationState(rule));
-  }
-  // The engine puts each new rule before the others; the first of the model is to win.
-  for (const [i, rule] of [...(model.conditionals ?? []).entries()].reverse()) {
-    const area = areaOf(rule.range);
-    const { fill, ink } = STYLES[rule.style];
-    if (area)
-      await book.putConditional(sheet, {
-        id: `rule${i + 1}-${sheet}`,
-        area,
-        formula: rule.formula,
-        color: `#${ink}`,
-        ...given('fill', fill && `#${fill}`),
-      });
-  }
-}
-
-async function addTables(book: Book, sheet: string, model: SheetModel): Promise<void> {
-  for (const table of model.tables ?? []) {
-    const area = areaOf(table.range);
-    if (!area) continue;
-    // The range counts the totals row; a table gets it when totals are switched on.
-    const id = await book.addTable(
-      sheet,
-      table.hasTotals ? { ...area, rows: area.rows - 1 } : area,
-      table.name,
-    );
-    if (table.hasTotals) await book.changeTable(id, { showTotals: true });
-  }
-}
-
-async function addNotes(book: Book, sheet: string, model: SheetModel): Promise<void> {
-  for (const [address, { note }] of Object.entries(model.cells)) {
-    const place = note ? parseAddress(address) : undefined;
-    if (place && note) await book.setNote(sheet, place.row, place.column, note);
-  }
-}
-
 async function addSheetFeatures(book: Book, sheet: string, model: SheetModel): Promise<void> {
-  await addTables(book, sheet, model);
-  await addRules(book, sheet, model);
-  await addNotes(book, sheet, model);
   for (const [i, chart] of (model.charts ?? []).entries())
     await book.putChart(sheet, chartState(chart, `chart${i + 1}-${sheet}`));
   const { landscape = false, titleRows } = model.print ?? {};
@@ -183,17 +137,9 @@ async function addSheetFeatures(book: Book, sheet: string, model: SheetModel): P
     });
 }
 
+/** What the engine has no place for; names, rules, tables and notes come inside the snapshot. */
 export async function addFeatures({ book, beside }: UniverBook, model: WorkbookModel): Promise<void> {
   const sheets = await book.sheets();
-  for (const { name, refersTo, comment } of model.names) {
-    const { area } = splitReference(refersTo.replace(/^=/, ''));
-    if (area)
-      await book.putName({
-        name,
-        formula: refersTo.startsWith('=') ? refersTo : `=${refersTo}`,
-        comment: comment ?? '',
-      });
-  }
   for (const [i, sheet] of model.sheets.entries()) {
     const id = sheets[i]?.id;
     if (id === undefined) continue;

@@ -7,11 +7,13 @@ import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet
 import { FONT_SIZE, STYLES } from '../../../shared/sheet/workbook/styles';
 import { cleanFormula } from '../univer/book/cells';
 import type { Style } from '../univer/book/formats';
+import type { TableExtra } from '../univer/book/tables';
 import { engineStyle, SCREEN_FONT } from './looks';
+import { resourcesOf } from './resources';
 
 /**
- * The workbook model as the engine's own snapshot: cells, looks, sizes. What the engine keeps elsewhere is
- * added afterwards.
+ * The workbook model as the engine's own snapshot: cells, looks, sizes, names, tables, rules, notes. What the
+ * engine has no place for is added afterwards.
  */
 
 const ROWS = 1000;
@@ -39,8 +41,9 @@ class StyleTable {
   }
 }
 
+/** An answer that is an empty text is kept as such: a formula without any value counts as 0 to those that read it. */
 const valueOf = (value: Exclude<Cell, null> | undefined): ICellData => {
-  if (value === undefined || value === '') return {};
+  if (value === undefined) return {};
   if (isError(value)) return { v: value.error, t: CellValueType.STRING };
   if (typeof value === 'boolean') return { v: Number(value), t: CellValueType.BOOLEAN };
   return { v: value, t: typeof value === 'number' ? CellValueType.NUMBER : CellValueType.STRING };
@@ -55,7 +58,7 @@ function cellOf(cell: CellModel, table: StyleTable, isSpilledInto: boolean): ICe
       : undefined;
   return {
     // A spilled value belongs to its formula; written as typed it would block it.
-    ...(isSpilledInto ? {} : valueOf(cell.value)),
+    ...(isSpilledInto || (cell.value === '' && !cell.formula) ? {} : valueOf(cell.value)),
     ...(cell.formula ? { f: cleanFormula(cell.formula) } : {}),
     ...(style ? { s: table.idOf(style) } : {}),
   };
@@ -141,15 +144,21 @@ function sheetData(sheet: SheetModel, id: string, table: StyleTable): Partial<IW
   };
 }
 
-export function workbookData(model: WorkbookModel, id: string): Partial<IWorkbookData> {
+export function workbookData(
+  model: WorkbookModel,
+  id: string,
+  tableExtras = new Map<string, TableExtra>(),
+): Partial<IWorkbookData> {
   const table = new StyleTable();
   const sheets = model.sheets.map((sheet, i) => sheetData(sheet, `sheet${i + 1}`, table));
+  const order = sheets.map((sheet) => sheet.id ?? '');
   return {
     id,
     name: model.title || 'Workbook',
     appVersion: '0.25.1',
     locale: LocaleType.EN_US,
-    sheetOrder: sheets.map((sheet) => sheet.id ?? ''),
+    sheetOrder: order,
+    resources: resourcesOf(model, id, order, tableExtras),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? '', sheet])),
     styles: table.styles,
   };

@@ -1,6 +1,7 @@
 import type { Cell } from '../../../shared/base/values';
 import { areaOf, referenceOf } from '../areas';
 import type { Area, ChartState } from '../../officeStandIn/book';
+import type { Kept } from '../keeping/keeper';
 import type { UniverBook } from '../univer/book';
 import { errorAt } from '../univer/errorText';
 import { focusSheet } from './regions';
@@ -10,7 +11,9 @@ import { focusSheet } from './regions';
  * on the open sheet unless a sheet is named ('Season plan'!B4). Nothing in the page itself depends on it.
  */
 export interface PageApi {
-  /** Resolves when the sheet is drawn and the functions are bound. */
+  /** Resolves when the sheet is drawn and takes what is typed. */
+  readonly usable: Promise<void>;
+  /** Resolves when the functions are bound and menus, charts and the pane are there too. */
   readonly ready: Promise<void>;
   /** As if typed: a formula when it begins with =, a number when it is one, otherwise text. */
   setFormula(address: string, text: string): Promise<void>;
@@ -33,16 +36,23 @@ export interface PageApi {
   getFunctionNames(): readonly string[];
   newBook(): Promise<void>;
   openFile(bytes: Uint8Array, name: string): Promise<void>;
+  /** Writes what changed to the browser's store now. */
+  keepNow(): Promise<void>;
+  /** Workbooks in the store, newest first. */
+  kept(): Promise<readonly Kept[]>;
   /** The open workbook as an .xlsx file. */
   saveFile(): Promise<{ readonly bytes: Uint8Array; readonly lost: readonly string[] }>;
 }
 
 export interface PageActions {
+  readonly usable: Promise<void>;
   readonly ready: Promise<void>;
   readonly functionNames: () => readonly string[];
   readonly newBook: () => Promise<void>;
   readonly openFile: PageApi['openFile'];
   readonly saveFile: PageApi['saveFile'];
+  readonly keepNow: PageApi['keepNow'];
+  readonly kept: PageApi['kept'];
 }
 
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
@@ -85,6 +95,7 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     await book.settle();
   };
   return {
+    usable: actions.usable,
     ready: actions.ready,
     setFormula: (address, text) => write(address, typed(text)),
     setValue: (address, value) => write(address, value === null ? null : { value }),
@@ -122,5 +133,7 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     newBook: actions.newBook,
     openFile: actions.openFile,
     saveFile: actions.saveFile,
+    keepNow: actions.keepNow,
+    kept: actions.kept,
   };
 }

@@ -1,31 +1,26 @@
 import type { Executor } from '../../officeStandIn/executor';
-import type { Associated } from '../univer/functions';
 
 /**
  * Where the pane's page (in its frame, with its stand-in for Excel) meets the sheet's page. Both are ours and
  * of one origin.
  */
-export interface PaneSide {
-  readonly associated: ReadonlyMap<string, Associated>;
-  readonly makeError: (code: string) => unknown;
-}
-
 export interface Bridge {
-  /** The pane's page has loaded all its scripts. */
-  connect?(pane: PaneSide): void;
   /** Batches of the pane run against the open workbook. */
   executor?: Executor;
   /** The open workbook as a file. */
   fileBytes?(): Promise<Uint8Array>;
   fileName?(): string;
+  /** Opens the browser's print dialog on a sheet, by its name; the open sheet when none is given. */
+  print?(sheet?: string): Promise<void>;
 }
 
 declare global {
   interface Window {
     spawnbookBridge?: Bridge;
-    /** On the pane's window; whichever page is ready last takes the other's hand. */
-    spawnbookPane?: PaneSide;
   }
 }
 
 export const bridgeOf = (page: Window): Bridge => (page.spawnbookBridge ??= {});
+
+/** Sentences behind the errors of cells: one memory for the sheet's page, where functions run, and the pane. */
+export const MEMORY = Symbol.for('spawnbook.lastErrors');

@@ -1,3 +1,4 @@
+import { NARROW } from './boot';
 import { element } from './elements';
 
 /** Width and visibility of the pane: by mouse, by keyboard, remembered for the session. */
@@ -58,12 +59,28 @@ export function wireLayout(onResize: () => void): void {
     event.preventDefault();
     apply(width + by);
   });
+  const narrow = window.matchMedia(NARROW);
+  const say = (): void => {
+    const isPaneShown = narrow.matches
+      ? !work.classList.contains('show-sheet')
+      : !work.classList.contains('no-pane');
+    toggle.textContent = narrow.matches
+      ? isPaneShown
+        ? 'Sheet'
+        : 'Pane'
+      : isPaneShown
+        ? 'Hide pane'
+        : 'Show pane';
+    toggle.setAttribute('aria-expanded', String(isPaneShown));
+  };
   toggle.addEventListener('click', () => {
-    const isHidden = work.classList.toggle('no-pane');
-    toggle.textContent = isHidden ? 'Show pane' : 'Hide pane';
-    toggle.setAttribute('aria-expanded', String(!isHidden));
+    // On a narrow screen one of the two fills it.
+    work.classList.toggle(narrow.matches ? 'show-sheet' : 'no-pane');
+    say();
     onResize();
   });
+  narrow.addEventListener('change', say);
+  say();
   window.addEventListener('resize', () => {
     apply(width);
   });

@@ -5,14 +5,11 @@ import '@univerjs/sheets-ui/lib/index.css';
 import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
 import type { PageBench } from '../bench/pageBench';
-import { pageBench } from '../bench/pageBench';
-import { ChartLayer } from '../charts/layer';
-import { createExecutor } from '../../officeStandIn/executor';
-import { blank, EXAMPLES } from '../files/examples';
-import type { UniverBook } from '../univer/book';
+import { blank } from '../files/exampleList';
+import { Keeper } from '../keeping/keeper';
 import { openBook } from '../univer/book';
+import type { Engine } from '../univer/engine';
 import { startEngine } from '../univer/engine';
-import { explainErrors } from '../univer/errorText';
 import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
 import { leaveQuietly } from '../univer/leaving';
@@ -20,14 +17,18 @@ import { repairNames } from '../univer/names';
 import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
 import { pageApi } from './api';
-import { bridgeOf } from './bridge';
+import { goOnWith, wireBooks } from './books';
+import { isNarrow, loadPane } from './boot';
+import { wireCellNote } from './cellNote';
 import { element, tell } from './elements';
 import { wireLayout } from './layout';
-import { openElsewhere, handedOver } from './otherWindow';
+import { keepOffline } from './offline';
+import { handedOver } from './otherWindow';
 import { focusSheet, wireRegions } from './regions';
 import { Runtime } from './runtime';
 import { Session } from './session';
-import { fileName, today, wireToolbar } from './toolbar';
+import { showStart, wireStart } from './startList';
+import { wireToolbar } from './toolbar';
 
 declare global {
   interface Window {
@@ -38,77 +39,102 @@ declare global {
 
 const sentenceOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
 
-/** What the page opens with: a workbook handed over by another window, otherwise the season plan. */
-async function firstWorkbook(session: Session): Promise<void> {
+const painted = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => {
+      setTimeout(resolve, 0);
+    });
+  });
+
+const MOST_FRAMES = 200;
+/** The engine builds the editor of its cells some frames after the sheet; a person may be quicker elsewhere. */
+async function focusFirst(engine: Engine): Promise<void> {
+  for (let i = 0; i < MOST_FRAMES; i++) {
+    await painted();
+    if (document.activeElement !== null && document.activeElement !== document.body) return;
+    focusSheet(engine);
+  }
+}
+
+/** Handed over by another window, or kept under the address of this one; otherwise the start list. */
+async function firstWorkbook(session: Session, keeper: Keeper): Promise<void> {
   const handed = await handedOver();
   if (handed) {
     await session.read(handed, 'Workbook.xlsx');
+    await keeper.isNew();
+    keeper.touch();
     return;
   }
-  const [season] = EXAMPLES;
-  await session.show(season ? season.build(today()) : blank());
+  const id = location.hash.slice(1);
+  if (id !== '' && (await goOnWith(session, keeper, id))) return;
+  if (!session.hasUnsaved) await showStart(session, keeper);
 }
 
-function connectPane(open: UniverBook, session: Session): void {
-  const bridge = bridgeOf(window);
-  bridge.executor = createExecutor(open.book, { openWorkbook: openElsewhere });
-  bridge.fileBytes = async () => (await session.save()).bytes;
-  bridge.fileName = () => fileName(session.title);
-}
-
-async function start(): Promise<void> {
+/** The page of the sheet, from its first line to everything in place. */
+export async function start(): Promise<void> {
   const container = element('sheet', HTMLElement);
   container.replaceChildren();
   const engine = startEngine(container);
   const open = openBook(engine);
   cleanTyping(engine);
   repairNames(engine);
-  const runtime: Runtime = new Runtime(engine, () =>
-    session.again().then(() => {
-      tell('');
-    }),
-  );
-  const session: Session = new Session(open, () => runtime.register());
+  const runtime = new Runtime(engine);
+  const session = new Session(open, () => runtime.register());
   wireLayout(() => undefined);
   wireRegions(() => {
     focusSheet(engine);
   });
-  const ready = (async () => {
-    let problem = '';
-    // A canvas does not wait for fonts.
-    await Promise.allSettled(
-      ['400 10px Calibri', '700 10px Calibri', 'italic 10px Calibri'].map((font) =>
-        document.fonts.load(font),
-      ),
-    );
-    await runtime.connected.catch((fault: unknown) => {
-      problem = sentenceOf(fault);
-    });
-    await firstWorkbook(session);
-    explainErrors(open);
+  const keeper = new Keeper(
+    open,
+    () => session.title,
+    () => session.isLayingOut,
+    (sentence) => {
+      tell(sentence, true);
+    },
+  );
+  const usable = session.start(blank()).then(async () => {
+    // The engine's services exist once a workbook does.
     leaveQuietly(engine);
     showGeneralNumbers(engine);
     guardProtected(open, (sentence) => {
       tell(sentence, true);
     });
-    new ChartLayer(open, container);
-    wireToolbar(session);
-    connectPane(open, session);
-    tell(problem, problem !== '');
-  })();
+    wireToolbar(open, session, keeper);
+    wireCellNote(open);
+    wireBooks(session, keeper);
+    wireStart(session);
+    await open.book.select('sheet1', { row: 0, column: 0, rows: 1, columns: 1 });
+    if (!isNarrow()) await focusFirst(engine);
+  });
+  const ready = usable.then(async () => {
+    const { addLater } = await import('./later');
+    await addLater(open, session, container);
+    await session.bindFunctions();
+    await firstWorkbook(session, keeper);
+    await loadPane();
+  });
+  // Fetching everything once more waits until the page itself is done.
+  void ready.then(() => keepOffline()).catch(() => undefined);
   window.spawnbook = pageApi(open, {
+    usable,
     ready,
     functionNames: () => runtime.names(),
-    newBook: () => session.show(blank()),
-    openFile: async (bytes, name) => {
-      await session.read(bytes, name);
+    newBook: async () => {
+      await keeper.flush();
+      await session.show(blank());
+      await keeper.isNew();
     },
+    openFile: async (bytes, name) => {
+      await keeper.flush();
+      await session.read(bytes, name);
+      await keeper.isNew();
+    },
+    keepNow: () => keeper.flush(),
+    kept: () => keeper.list(),
     saveFile: () => session.save(),
   });
-  window.spawnbookBench = pageBench(open);
-  await ready;
+  await ready.catch((fault: unknown) => {
+    tell(sentenceOf(fault), true);
+    throw fault;
+  });
 }
-
-start().catch((fault: unknown) => {
-  tell(sentenceOf(fault), true);
-});

@@ -1,7 +1,7 @@
-import { createOffice, CustomFunctionError, installOffice } from '../../officeStandIn/client/office';
+import { createOffice, installOffice } from '../../officeStandIn/client/office';
 import type { Executor } from '../../officeStandIn/executor';
 import type { Bridge } from './bridge';
-import { bridgeOf } from './bridge';
+import { bridgeOf, MEMORY } from './bridge';
 
 /**
  * The stand-in for Excel's own script, in the pane's page: the object model here, the workbook in the page
@@ -24,14 +24,13 @@ async function whenThere<K extends keyof Bridge>(key: K): Promise<NonNullable<Br
 }
 
 const executor: Executor = { execute: async (body) => (await whenThere('executor')).execute(body) };
-const globals = createOffice({
-  executor,
-  fileBytes: async () => (await whenThere('fileBytes'))(),
-  fileName: () => bridgeOf(window.parent).fileName?.() ?? '',
-});
-installOffice(globals, window);
-
-window.addEventListener('load', () => {
-  window.spawnbookPane = { associated: globals.registry, makeError: (code) => new CustomFunctionError(code) };
-  bridgeOf(window.parent).connect?.(window.spawnbookPane);
-});
+installOffice(
+  createOffice({
+    executor,
+    fileBytes: async () => (await whenThere('fileBytes'))(),
+    fileName: () => bridgeOf(window.parent).fileName?.() ?? '',
+  }),
+  window,
+);
+// Before the bundle of functions, which would make a memory of its own.
+if (window.parent !== window) Reflect.set(window, MEMORY, Reflect.get(window.parent, MEMORY));

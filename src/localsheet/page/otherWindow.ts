@@ -26,7 +26,7 @@ export function openElsewhere(base64: string): void {
     return found;
   };
   // Browsers may refuse a window; the file is then saved instead.
-  if (!window.open(`/?${PARAMETER}=${key}`, '_blank')) {
+  if (!window.open(`./?${PARAMETER}=${key}`, '_blank')) {
     waiting.delete(key);
     download(bytes, 'Workbook.xlsx');
   }
@@ -36,7 +36,7 @@ export function openElsewhere(base64: string): void {
 export function handedOver(): Promise<Uint8Array | undefined> {
   const key = new URLSearchParams(location.search).get(PARAMETER);
   if (key === null) return Promise.resolve(undefined);
-  history.replaceState(null, '', '/');
+  history.replaceState(null, '', location.pathname);
   const maker = window.opener as Window | null;
   try {
     return Promise.resolve(maker?.spawnbookHandOver?.(key));

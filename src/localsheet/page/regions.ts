@@ -1,9 +1,17 @@
+import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, IUniverInstanceService } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/ui';
 import type { Engine } from '../univer/engine';
 import { element } from './elements';
 
 /** Keys to the sheet; Tab inside it moves between cells, so F6 leads out again, as in office programs. */
-export const focusSheet = ({ injector }: Engine): void => {
+export const focusSheet = ({ injector, api }: Engine): void => {
+  const units = injector.get(IUniverInstanceService);
+  const book = api.getActiveWorkbook()?.getId();
+  // The engine hands keys to the unit in focus and, for typing, to the document of its cell editor; before
+  // the first click neither is set.
+  if (book !== undefined) units.focusUnit(book);
+  if (units.getUnit(DOCS_NORMAL_EDITOR_UNIT_ID_KEY))
+    units.setCurrentUnitForType(DOCS_NORMAL_EDITOR_UNIT_ID_KEY);
   injector.get(ILayoutService).focus();
 };
 

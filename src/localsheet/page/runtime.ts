@@ -1,63 +1,51 @@
+import { CustomFunctionError, customFunctions } from '../../officeStandIn/client/customFunctions';
 import type { Engine } from '../univer/engine';
-import type { FunctionsMetadata } from '../univer/functions';
+import type { Associated, FunctionsMetadata } from '../univer/functions';
 import { registerFunctions } from '../univer/functions';
-import type { PaneSide } from './bridge';
-import { bridgeOf } from './bridge';
-import { element } from './elements';
 
 /** The prefix of every function, as the manifest gives it to Excel. */
 const NAMESPACE = 'SPAWN';
-const PATIENCE = 15_000;
 
 const loadList = async (): Promise<FunctionsMetadata> => {
-  const response = await fetch('/functions.json');
+  const response = await fetch('functions.json');
   if (!response.ok) throw new Error('The list of functions (functions.json) is missing. Run: npm run build');
   return (await response.json()) as FunctionsMetadata;
 };
 
-/** Functions live in the pane's page, as in Excel's shared runtime; the sheet calls them there. */
-export class Runtime {
-  private readonly list = loadList();
-  private pane: PaneSide | undefined;
-  private known: readonly string[] = [];
-  private isStarted = false;
-  /** Resolves when the pane's page has loaded its functions. */
-  readonly connected: Promise<void>;
+const loadScript = (address: string): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const script = document.createElement('script');
+    script.src = address;
+    script.onload = () => {
+      resolve();
+    };
+    script.onerror = () => {
+      reject(new Error('The functions did not load. Reload the page; if it stays so, run: npm run build'));
+    };
+    document.head.append(script);
+  });
 
-  /** `onLate` lays the open workbook out again: the engine remembers formulas it once could not read. */
-  constructor(
-    private readonly engine: Engine,
-    private readonly onLate: () => Promise<void>,
-  ) {
-    this.connected = new Promise((resolve, reject) => {
-      const late = setTimeout(() => {
-        reject(new Error('The functions did not load. Reload the page; if it stays so, run: npm run build'));
-      }, PATIENCE);
-      // Also called after a reload of the pane, which brings new functions.
-      const connect = (pane: PaneSide): void => {
-        this.pane = pane;
-        clearTimeout(late);
-        if (this.isStarted) void this.arriveLate();
-        resolve();
-      };
-      bridgeOf(window).connect = connect;
-      const waiting = element('pane-frame', HTMLIFrameElement).contentWindow?.spawnbookPane;
-      if (waiting) connect(waiting);
-    });
+/** The functions, from the same bundle that Excel loads; here they run in the page of the sheet. */
+export class Runtime {
+  private readonly associated = new Map<string, Associated>();
+  private known: readonly string[] = [];
+  /** The functions and their list are here. */
+  readonly loaded: Promise<FunctionsMetadata>;
+
+  constructor(private readonly engine: Engine) {
+    Object.assign(window, { CustomFunctions: customFunctions(this.associated) });
+    this.loaded = Promise.all([loadList(), loadScript('functions.js')]).then(([list]) => list);
   }
 
   /** Binds the functions; the engine takes them only once a workbook is open. */
   async register(): Promise<void> {
-    this.isStarted = true;
-    const metadata = await this.list;
-    if (this.pane)
-      this.known = registerFunctions(this.engine.injector, { namespace: NAMESPACE, metadata, ...this.pane });
-  }
-
-  private async arriveLate(): Promise<void> {
-    const isFirst = this.known.length === 0;
-    await this.register();
-    if (isFirst) await this.onLate();
+    const metadata = await this.loaded;
+    this.known = registerFunctions(this.engine.injector, {
+      namespace: NAMESPACE,
+      metadata,
+      associated: this.associated,
+      makeError: (code) => new CustomFunctionError(code),
+    });
   }
 
   /** Sheet names of the bound functions. */

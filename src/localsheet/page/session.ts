@@ -1,14 +1,17 @@
+import type { IWorkbookData } from '@univerjs/core';
 import { ICommandService, IUndoRedoService, UniverInstanceType } from '@univerjs/core';
-import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
 import { IRenderManagerService } from '@univerjs/engine-render';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
-import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/files';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { addFeatures } from '../files/features';
-import { takeModel } from '../files/fromEngine';
+import { needsCalculation, needsCalculationKept } from '../files/stale';
 import { workbookData } from '../files/toEngine';
 import type { UniverBook } from '../univer/book';
+import { isCutShort, keptData } from '../keeping/kept';
+import type { KeptWhole } from '../keeping/shapes';
+import { knowTableTheme } from '../univer/book/tables';
+import { recalculateAll } from '../univer/functions';
 
 const MOST_TRIES = 300;
 
@@ -26,44 +29,105 @@ export class Session {
   private isLoading = false;
   private isBound = false;
   private count = 0;
+  private readonly typedListeners: (() => void)[] = [];
+  private readonly shownListeners: (() => void)[] = [];
 
-  /**
-   * `bind` makes the functions known; the engine takes them only once a workbook is there, and must have them
-   * before it first calculates.
-   */
+  /** `bind` makes the functions known; the engine takes them only once a workbook is there. */
   constructor(
     private readonly open: UniverBook,
     private readonly bind: () => Promise<void>,
   ) {
     open.context.engine.injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
       // Results of a calculation come in the same way as typing, marked as local.
-      if (id === SetRangeValuesMutation.id && options?.onlyLocal !== true && !this.isLoading)
-        this.isChanged = true;
+      if (id !== SetRangeValuesMutation.id || options?.onlyLocal === true || this.isLoading) return;
+      this.isChanged = true;
+      for (const listener of this.typedListeners) listener();
     });
+  }
+
+  /** Called at each change by a person or the pane. */
+  onTyped(listener: () => void): void {
+    this.typedListeners.push(listener);
+  }
+  /** Called when another workbook has taken the place of the open one. */
+  onShown(listener: () => void): void {
+    this.shownListeners.push(listener);
   }
 
   get hasUnsaved(): boolean {
     return this.isChanged;
   }
 
-  /** Puts a workbook in place of the open one. */
-  async show(model: WorkbookModel): Promise<void> {
-    const { book, beside, context } = this.open;
+  /** Puts a workbook in place of the open one; answers when it is drawn. */
+  private async put(title: string, dataOf: (id: string) => Partial<IWorkbookData>): Promise<void> {
+    const { beside, context, tableExtras } = this.open;
     const { univer, api, injector } = context.engine;
+    const old = api.getActiveWorkbook()?.getId();
+    beside.clear();
+    tableExtras.clear();
+    // The engine's services exist once a first workbook does; that one is empty.
+    if (old !== undefined) {
+      knowTableTheme(injector);
+      api.disposeUnit(old);
+    }
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, dataOf(`book${++this.count}`));
+    this.title = title;
+    await this.drawn();
+  }
+  private putModel(model: WorkbookModel): Promise<void> {
+    return this.put(model.title, (id) => workbookData(model, id, this.open.tableExtras));
+  }
+
+  /** While a workbook is being laid out, nothing is typed. */
+  get isLayingOut(): boolean {
+    return this.isLoading;
+  }
+
+  /** An empty workbook at once, before the functions are there. */
+  async start(model: WorkbookModel): Promise<void> {
+    this.isLoading = true;
+    await this.putModel(model);
+    this.isLoading = false;
+  }
+
+  /** Makes the functions known; formulas that stand already are calculated again. */
+  async bindFunctions(): Promise<void> {
+    if (this.isBound) return;
+    this.isBound = true;
+    await this.bind();
+    if (this.isChanged) recalculateAll(this.open.context.engine.injector);
+  }
+
+  /** Puts a workbook in place of the open one, with all that belongs to it. */
+  show(model: WorkbookModel): Promise<void> {
+    return this.replace(async () => {
+      await this.putModel(model);
+      await addFeatures(this.open, model);
+      return needsCalculation(model);
+    });
+  }
+
+  /** A workbook as the browser kept it. */
+  showKept(whole: KeptWhole): Promise<void> {
+    const { beside, tableExtras } = this.open;
+    return this.replace(async () => {
+      await this.put(whole.book.title, (id) => keptData(whole, id));
+      for (const [id, extra] of whole.book.tables) tableExtras.set(id, extra);
+      beside.restore(whole.book.beside, whole.book.settings);
+      return isCutShort(whole) || needsCalculationKept(whole);
+    });
+  }
+
+  private async replace(lay: () => Promise<boolean>): Promise<void> {
+    const { book, context } = this.open;
+    const { injector } = context.engine;
+    await this.bindFunctions();
     this.isLoading = true;
     try {
-      const old = api.getActiveWorkbook()?.getId();
-      beside.clear();
-      if (old !== undefined) api.disposeUnit(old);
-      univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(model, `book${++this.count}`));
-      this.title = model.title;
-      await this.drawn();
-      if (!this.isBound) await this.bind();
-      this.isBound = true;
-      await addFeatures(this.open, model);
+      const isStale = await lay();
       const [first] = await book.sheets();
       if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });
-      context.run(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });
+      if (isStale) recalculateAll(injector);
       await book.settle();
       // Undo must not take the workbook apart again.
       injector.get(IUndoRedoService).clearUndoRedo(context.unitId);
@@ -71,16 +135,7 @@ export class Session {
       this.isLoading = false;
       this.isChanged = false;
     }
-  }
-
-  /** The same workbook once more, from its contents. */
-  async again(): Promise<void> {
-    const wasChanged = this.isChanged;
-    const { settings } = this.open.beside;
-    const { model } = await takeModel(this.open, this.title);
-    await this.show(model);
-    this.open.beside.settings = settings;
-    this.isChanged = wasChanged;
+    for (const listener of this.shownListeners) listener();
   }
 
   /**
@@ -106,6 +161,7 @@ export class Session {
    * that cannot be shown.
    */
   async read(bytes: Uint8Array, fileName: string): Promise<readonly string[]> {
+    const { isUnreadable, readXlsx } = await import('../../../shared/files');
     const found = readXlsx(bytes);
     if (isUnreadable(found)) throw new Error(found.fault);
     const { model, lost } = found;
@@ -114,8 +170,12 @@ export class Session {
   }
 
   async save(): Promise<Saved> {
+    const [{ takeModel }, { lostInFile, writeXlsx }] = await Promise.all([
+      import('../files/fromEngine'),
+      import('../../../shared/files'),
+    ]);
     const { model, lost } = await takeModel(this.open, this.title);
-    return { bytes: writeXlsx(model), lost };
+    return { bytes: writeXlsx(model), lost: [...lost, ...lostInFile(model)] };
   }
 
   saved(): void {

@@ -1,10 +1,12 @@
 import { serialOfLocalDay } from '../../../shared/units/dates';
+import type { Keeper } from '../keeping/keeper';
+import type { UniverBook } from '../univer/book';
 import type { Session } from './session';
-import type { Example } from '../files/examples';
-import { blank, EXAMPLES } from '../files/examples';
+import type { ExampleId } from '../files/exampleList';
+import { blank, EXAMPLES } from '../files/exampleList';
 import { ask, element, tell } from './elements';
 
-/** New, Open, Save and the examples. */
+/** New, Open, Save, Send and the examples. */
 
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 /** Larger files would take the browser's memory for minutes. */
@@ -32,7 +34,31 @@ export const fileName = (title: string): string =>
       .trim() || 'Workbook'
   }.xlsx`;
 
-export function wireToolbar(session: Session): void {
+/** On a narrow screen the buttons stand in a list behind one. */
+function wireMenu(): void {
+  const menu = element('menu', HTMLButtonElement);
+  const tools = element('tools', HTMLElement);
+  const set = (isOpen: boolean): void => {
+    tools.classList.toggle('is-open', isOpen);
+    menu.setAttribute('aria-expanded', String(isOpen));
+  };
+  menu.addEventListener('click', () => {
+    set(!tools.classList.contains('is-open'));
+  });
+  tools.addEventListener('click', ({ target }) => {
+    if (target instanceof HTMLButtonElement) set(false);
+  });
+  tools.addEventListener('change', () => {
+    set(false);
+  });
+}
+
+const canSend = (): boolean =>
+  'canShare' in navigator &&
+  navigator.canShare({ files: [new File([new Uint8Array(1)], 'a.xlsx', { type: XLSX })] });
+
+export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper): void {
+  wireMenu();
   const file = element('file', HTMLInputElement);
   const examples = element('examples', HTMLSelectElement);
   const buttons = ['new', 'open', 'save'].map((id) => element(id, HTMLButtonElement));
@@ -47,21 +73,30 @@ export function wireToolbar(session: Session): void {
     }
     for (const control of [...buttons, examples]) control.disabled = false;
   };
-  const mayReplace = async (): Promise<boolean> =>
-    !session.hasUnsaved ||
-    ask({
-      title: 'Leave this workbook?',
-      lines: ['What you typed since the last save is lost when another workbook takes its place.'],
-      yes: 'Leave it',
-      no: 'Stay',
-    });
+  /** What was typed is kept under Workbooks; only where the browser refuses that, the page asks. */
+  const mayReplace = async (): Promise<boolean> => {
+    await keeper.flush();
+    return (
+      !session.hasUnsaved ||
+      keeper.isSafe ||
+      ask({
+        title: 'Leave this workbook?',
+        lines: ['What you typed since the last save is lost when another workbook takes its place.'],
+        yes: 'Leave it',
+        no: 'Stay',
+      })
+    );
+  };
 
   const openFile = async (chosen: File): Promise<string> => {
     if (chosen.size > LARGEST)
       throw new Error(
         `${chosen.name} is larger than ${LARGEST / 1_000_000} MB; the browser cannot show it. Open it in Excel.`,
       );
-    const lost = await session.read(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
+    const bytes = new Uint8Array(await chosen.arrayBuffer());
+    const lost = await session.read(bytes, chosen.name);
+    await keeper.isNew();
+    keeper.touch();
     if (lost.length > 0)
       await ask({
         title: `${chosen.name} is open, with less than the file holds`,
@@ -88,9 +123,34 @@ export function wireToolbar(session: Session): void {
     session.saved();
     return `${fileName(session.title)} is in your downloads.`;
   };
-  const show = (example: Example) =>
-    busy(`${example.title} is being laid out…`, async () => {
-      await session.show(example.build(today()));
+  const send = async (): Promise<string> => {
+    const { bytes } = await session.save();
+    const sent = new File([bytes.slice()], fileName(session.title), { type: XLSX });
+    await navigator.share({ files: [sent], title: session.title }).catch((fault: unknown) => {
+      // Closing the list of programs is no fault.
+      if (!(fault instanceof DOMException && fault.name === 'AbortError')) throw fault;
+    });
+    return '';
+  };
+  const print = async (): Promise<string> => {
+    const { printSheet } = await import('./print');
+    await printSheet(open, await open.book.activeSheet());
+    return '';
+  };
+  element('print', HTMLButtonElement).addEventListener('click', () => {
+    void busy('The sheet is being laid out for paper…', print);
+  });
+  const share = element('share', HTMLButtonElement);
+  // Only a try with such a file tells whether this browser can hand one on.
+  share.hidden = !canSend();
+  share.addEventListener('click', () => {
+    void busy('Being made ready to send…', send);
+  });
+  const show = (id: ExampleId, title: string) =>
+    busy(`${title}: being laid out…`, async () => {
+      const { buildExample } = await import('../files/examples');
+      await session.show(buildExample(id, today()));
+      await keeper.isNew();
       return '';
     });
 
@@ -99,6 +159,7 @@ export function wireToolbar(session: Session): void {
       yes
         ? busy('', async () => {
             await session.show(blank());
+            await keeper.isNew();
             return '';
           })
         : undefined,
@@ -123,9 +184,10 @@ export function wireToolbar(session: Session): void {
   examples.addEventListener('change', () => {
     const chosen = EXAMPLES.find(({ id }) => id === examples.value);
     examples.value = '';
-    if (chosen) void mayReplace().then((yes) => (yes ? show(chosen) : undefined));
+    if (chosen) void mayReplace().then((yes) => (yes ? show(chosen.id, chosen.title) : undefined));
   });
   window.addEventListener('beforeunload', (event) => {
-    if (session.hasUnsaved) event.preventDefault();
+    void keeper.flush();
+    if (session.hasUnsaved && !keeper.isSafe) event.preventDefault();
   });
 }

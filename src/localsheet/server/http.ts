@@ -1,9 +1,9 @@
-import { createReadStream, existsSync, readFileSync, statSync } from 'node:fs';
+import { createReadStream, existsSync, statSync } from 'node:fs';
 import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { createGzip } from 'node:zlib';
-import { SHEET_FOLDER } from './build';
+import { SITE_FOLDER } from './site';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -17,6 +17,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.map': 'application/json',
   '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
   '.woff2': 'font/woff2',
+  '.webmanifest': 'application/manifest+json',
 };
 
 /** Nothing from elsewhere, nothing to elsewhere. Styles: the embedded engine sets some inline. */
@@ -29,6 +30,7 @@ const CSP = [
   "connect-src 'self'",
   "frame-src 'self'",
   "worker-src 'self' blob:",
+  "manifest-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'self'",
@@ -40,17 +42,11 @@ const HEADERS = {
   'Cache-Control': 'no-cache',
 };
 
-const OFFICE_SCRIPT = /https:\/\/appsforoffice\.microsoft\.com\/lib\/[^"']*office\.js/g;
-/** The pane as built; only the address of Excel's own script is replaced by the stand-in. */
-const panePage = (html: string): string => html.replaceAll(OFFICE_SCRIPT, '/localsheet/office.js');
-
 function fileFor(root: string, path: string): string | undefined {
-  const wanted = path === '/' ? '/localsheet/index.html' : path;
-  const [folder, rest] = wanted.startsWith('/localsheet/')
-    ? [join(root, SHEET_FOLDER), wanted.slice('/localsheet'.length)]
-    : wanted.startsWith('/templates/')
-      ? [join(root, 'templates'), wanted.slice('/templates'.length)]
-      : [join(root, 'dist'), wanted];
+  const wanted = path.endsWith('/') ? `${path}index.html` : path;
+  const [folder, rest] = wanted.startsWith('/templates/')
+    ? [join(root, 'templates'), wanted.slice('/templates'.length)]
+    : [join(root, SITE_FOLDER), wanted];
   const full = normalize(join(folder, rest));
   if (full !== folder && !full.startsWith(folder + sep)) return undefined;
   return existsSync(full) && statSync(full).isFile() ? full : undefined;
@@ -64,10 +60,6 @@ function send(request: IncomingMessage, response: ServerResponse, file: string):
     return;
   }
   const headers = { ...HEADERS, 'Content-Type': type, ETag: tag };
-  if (file.endsWith('taskpane.html')) {
-    response.writeHead(200, headers).end(panePage(readFileSync(file, 'utf8')));
-    return;
-  }
   // Over the loopback the time goes into reading, not sending: only what is far away gets compressed.
   const isFar = !/^(localhost|127\.|\[::1\])/.test(request.headers.host ?? '');
   if (

@@ -8,21 +8,14 @@ import { UniverFormulaEnginePlugin } from '@univerjs/engine-formula';
 import { UniverRenderEnginePlugin } from '@univerjs/engine-render';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
 import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
-import { UniverSheetsConditionalFormattingUIPlugin } from '@univerjs/sheets-conditional-formatting-ui';
 import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
-import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
 import { UniverSheetsFilterPlugin } from '@univerjs/sheets-filter';
-import { UniverSheetsFilterUIPlugin } from '@univerjs/sheets-filter-ui';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
 import { UniverSheetsNotePlugin } from '@univerjs/sheets-note';
-import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
-import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
 import { UniverSheetsSortPlugin } from '@univerjs/sheets-sort';
-import { UniverSheetsSortUIPlugin } from '@univerjs/sheets-sort-ui';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
-import { UniverSheetsTableUIPlugin } from '@univerjs/sheets-table-ui';
 import { UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
 import { UniverUIPlugin } from '@univerjs/ui';
 import { LOCALES } from './locales';
@@ -64,23 +57,17 @@ const registerSheets = (univer: Univer): void => {
     footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true },
   });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
-  univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.NO_CALCULATION,
   });
+  // It brings the editor of the cells: without it nothing can be typed.
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);
   univer.registerPlugin(UniverSheetsTablePlugin);
-  univer.registerPlugin(UniverSheetsTableUIPlugin, { hideAnchor: true });
   univer.registerPlugin(UniverSheetsFilterPlugin);
-  univer.registerPlugin(UniverSheetsFilterUIPlugin);
   univer.registerPlugin(UniverSheetsSortPlugin);
-  univer.registerPlugin(UniverSheetsSortUIPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
-  univer.registerPlugin(UniverSheetsDataValidationUIPlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
-  univer.registerPlugin(UniverSheetsConditionalFormattingUIPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
-  univer.registerPlugin(UniverSheetsNoteUIPlugin);
 };
 
 export function startEngine(container: HTMLElement): Engine {

@@ -180,6 +180,11 @@ export function registerFunctions(injector: Injector, source: FunctionSource): r
   // A formula typed before is remembered as unknown.
   service.deleteFormulaAstCacheKey(...functions.map((f) => String(f.name)));
   injector.get(IDescriptionService).registerDescriptions(descriptions);
+  return descriptions.map((d) => d.functionName);
+}
+
+/** Every formula anew: needed when functions arrive after formulas that name them. */
+export const recalculateAll = (injector: Injector): void => {
   injector
     .get(ICommandService)
     .syncExecuteCommand(
@@ -187,5 +192,4 @@ export function registerFunctions(injector: Injector, source: FunctionSource): r
       { commands: [], forceCalculation: true },
       { onlyLocal: true },
     );
-  return descriptions.map((d) => d.functionName);
-}
+};

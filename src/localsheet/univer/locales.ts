@@ -6,7 +6,6 @@ import validation from '@univerjs/sheets-data-validation/locale/en-US';
 import validationUi from '@univerjs/sheets-data-validation-ui/locale/en-US';
 import filter from '@univerjs/sheets-filter/locale/en-US';
 import filterUi from '@univerjs/sheets-filter-ui/locale/en-US';
-import formula from '@univerjs/sheets-formula/locale/en-US';
 import formulaUi from '@univerjs/sheets-formula-ui/locale/en-US';
 import noteUi from '@univerjs/sheets-note-ui/locale/en-US';
 import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/en-US';
@@ -16,14 +15,13 @@ import tableUi from '@univerjs/sheets-table-ui/locale/en-US';
 import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
 import ui from '@univerjs/ui/locale/en-US';
 
-/** The engine's own menus and messages, in English. */
+/** The engine's own menus and messages, in English; what its 500 functions do comes later. */
 export const LOCALES = [
   design,
   ui,
   docsUi,
   sheets,
   sheetsUi,
-  formula,
   formulaUi,
   numfmtUi,
   table,

@@ -1,12 +1,15 @@
 import type { Executor } from '../executor';
 import { RequestContext } from './context';
+import type { Registry } from './customFunctions';
+import { customFunctions } from './customFunctions';
 import { ENUMS } from './enums';
 import { OfficeError } from './errors';
 import { ClientObject } from './object';
 
-/** The globals a page of an add-in expects: Office, Excel, OfficeExtension, CustomFunctions. */
+export { CustomFunctionError } from './customFunctions';
+export type { Registry } from './customFunctions';
 
-type Body = (...args: unknown[]) => unknown;
+/** The globals a page of an add-in expects: Office, Excel, OfficeExtension, CustomFunctions. */
 
 /** Requirement sets answered as present: what the schema covers. Notes are of ExcelApi 1.18. */
 const SETS: Readonly<Record<string, string>> = {
@@ -22,42 +25,6 @@ export interface OfficeOptions {
   readonly fileBytes?: () => Promise<Uint8Array>;
   /** Its name, with the ending. */
   readonly fileName?: () => string;
-}
-
-export class CustomFunctionError extends Error {
-  constructor(
-    readonly code: string,
-    message?: string,
-  ) {
-    super(message ?? '');
-  }
-}
-const ERROR_CODE = {
-  invalidValue: '#VALUE!',
-  notAvailable: '#N/A',
-  divisionByZero: '#DIV/0!',
-  invalidNumber: '#NUM!',
-  nullReference: '#NULL!',
-  invalidName: '#NAME?',
-  invalidReference: '#REF!',
-} as const;
-
-/** Functions as registered, by id in capitals: the calculation engine calls these. */
-export type Registry = Map<string, Body>;
-
-function customFunctions(registry: Registry) {
-  const put = (id: string, body: Body): void => {
-    registry.set(id.toUpperCase(), body);
-  };
-  return {
-    Error: CustomFunctionError,
-    ErrorCode: ERROR_CODE,
-    associate(id: string | Readonly<Record<string, Body>>, body?: Body): void {
-      if (typeof id === 'string') {
-        if (body) put(id, body);
-      } else for (const [name, one] of Object.entries(id)) put(name, one);
-    },
-  };
 }
 
 type Batch = (context: RequestContext) => unknown;

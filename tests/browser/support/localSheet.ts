@@ -28,12 +28,14 @@ export interface Session {
   readonly pane: Frame;
   /** Console errors, failed and foreign requests since the start. */
   readonly trouble: readonly string[];
+  /** Ends npm start; the browser stays. */
+  readonly stopServer: () => void;
   readonly close: () => Promise<void>;
 }
 
 /** npm start, on any free port; resolves with the address it prints. */
 async function startServer(): Promise<{ server: ChildProcess; printed: string; url: string }> {
-  const server = spawn('npm', ['start', '--', '--port', '0'], {
+  const server = spawn('npm', ['start', '--', '--port', '0', '--no-open'], {
     stdio: ['ignore', 'pipe', 'pipe'],
     detached: true,
   });
@@ -81,13 +83,23 @@ const launch = (profile: string, width: number, height: number): Promise<Browser
     acceptDownloads: true,
   });
 
+/** A phone's screen, with fingers. */
+export const launchPhone = (profile: string): Promise<BrowserContext> =>
+  chromium.launchPersistentContext(profile, {
+    executablePath: CHROMIUM,
+    args: ARGS,
+    headless: true,
+    viewport: { width: 360, height: 740 },
+    deviceScaleFactor: 2,
+    isMobile: true,
+    hasTouch: true,
+  });
+
 /**
  * Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it.
  */
-export async function coldPaneStart(paneUrl: string): Promise<number> {
-  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
-  const context = await launch(profile, 320, 700);
-  try {
+export const coldPaneStart = (paneUrl: string): Promise<number> =>
+  freshBrowser(async (context) => {
     const page = await context.newPage();
     const started = performance.now();
     await page.goto(paneUrl);
@@ -95,6 +107,17 @@ export async function coldPaneStart(paneUrl: string): Promise<number> {
     await page.click('#part-find');
     await page.waitForSelector('input[type=search]');
     return performance.now() - started;
+  }, 320);
+
+/** A browser that has never seen anything, gone afterwards. */
+export async function freshBrowser<T>(
+  work: (context: BrowserContext) => Promise<T>,
+  width = 1366,
+): Promise<T> {
+  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
+  const context = await launch(profile, width, 768);
+  try {
+    return await work(context);
   } finally {
     await context.close();
     rmSync(profile, { recursive: true, force: true });
@@ -109,20 +132,26 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   const trouble = watch(context, url);
   const page = await context.newPage();
   await page.goto(url);
-  await page.evaluate(() => window.spawnbook?.ready);
+  await untilReady(page);
   const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
   if (!pane) throw new Error('The pane is not in the page.');
   await pane.waitForSelector('#place-plan');
+  let isStopped = false;
+  const stopServer = (): void => {
+    // npm passes no signal on to what it started: end the whole group.
+    if (server.pid !== undefined && !isStopped) process.kill(-server.pid, 'SIGTERM');
+    isStopped = true;
+  };
   return {
     url,
     printed,
     page,
     pane,
     trouble,
+    stopServer,
     close: async () => {
       await context.close();
-      // npm passes no signal on to what it started: end the whole group.
-      if (server.pid !== undefined) process.kill(-server.pid, 'SIGTERM');
+      stopServer();
       rmSync(profile, { recursive: true, force: true });
     },
   };
@@ -131,6 +160,12 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
 type Methods = {
   [K in keyof PageApi]: PageApi[K] extends (...args: never[]) => unknown ? K : never;
 }[keyof PageApi];
+
+/** The page's API comes with its last script; then everything in it has to stand. */
+export async function untilReady(page: Page): Promise<void> {
+  await page.waitForFunction(() => 'spawnbook' in window, undefined, { timeout: 280_000 });
+  await page.evaluate(() => window.spawnbook?.ready);
+}
 
 /** Calls the page's own API. */
 export const ask = <K extends Methods>(
@@ -146,16 +181,45 @@ export const ask = <K extends Methods>(
     [method, args] as const,
   ) as Promise<Awaited<ReturnType<PageApi[K]>>>;
 
-/** Types into a chosen cell as a person does: keys and Enter. */
+const ARRIVAL = 30_000;
+
+/**
+ * Types into a chosen cell as a person does: keys and Enter; waits, however busy the machine is, until the
+ * cell holds something else than before.
+ */
 export async function typeInto(page: Page, address: string, text: string): Promise<void> {
   await ask(page, 'select', address);
+  const holds = async (): Promise<string> =>
+    JSON.stringify([await ask(page, 'getFormula', address), await ask(page, 'getValue', address)]);
+  const before = await holds();
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
+  const limit = Date.now() + ARRIVAL;
+  do await ask(page, 'waitForCalculation');
+  while ((await holds()) === before && Date.now() < limit && before !== JSON.stringify([null, text]));
   await ask(page, 'waitForCalculation');
 }
 
 export const picture = (page: Page, name: string): Promise<unknown> =>
   page.screenshot({ path: join(OUT, `${name}.png`) });
+
+/** Takes an example from the list and waits until it is laid out. */
+export async function openExample(page: Page, id: string): Promise<void> {
+  await page.selectOption('#examples', id);
+  const leave = page.locator('#dialog-yes');
+  await Promise.race([
+    leave.waitFor({ state: 'visible', timeout: 2000 }).then(() => leave.click()),
+    page.waitForFunction(() => document.querySelector<HTMLButtonElement>('#new')?.disabled === true),
+  ]).catch(() => undefined);
+  await page.waitForFunction(
+    () =>
+      document.querySelector<HTMLButtonElement>('#new')?.disabled === false &&
+      document.querySelector('#status')?.textContent === '',
+    undefined,
+    { timeout: 120_000 },
+  );
+  await ask(page, 'waitForCalculation');
+}
 
 /** Turns the pane to one part of it. */
 export async function turnTo(

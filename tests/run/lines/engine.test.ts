@@ -95,6 +95,8 @@ test('lines name only lines, figures and what is given', () => {
     ...Object.keys(ASSUMPTIONS),
     ...Object.keys(RUN_LINES),
     'day',
+    'left',
+    'isLost',
   ]);
   expect([...runLines.needs, ...dayLines.needs].filter((key) => !known.has(key))).toEqual([]);
   expect(Object.keys(DAY_LINES).filter((key) => key in RUN_LINES)).toEqual([]);

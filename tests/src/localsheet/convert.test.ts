@@ -7,7 +7,8 @@ import type {
   ValidationModel,
 } from '../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../shared/sheet/workbook/styles';
-import { EXAMPLES } from '../../../src/localsheet/files/examples';
+import { EXAMPLES } from '../../../src/localsheet/files/exampleList';
+import { buildExample } from '../../../src/localsheet/files/examples';
 import {
   chartModel,
   chartState,
@@ -95,7 +96,9 @@ const corners = (place: { row: number; column: number; rows: number; columns: nu
   const [from = '', to = from] = textOfArea(place).split(':');
   return [from, to] as const;
 };
-const charts = EXAMPLES.flatMap(({ build }) => build(46_350).sheets).flatMap((sheet) => sheet.charts ?? []);
+const charts = EXAMPLES.flatMap(({ id }) => buildExample(id, 46_350).sheets).flatMap(
+  (sheet) => sheet.charts ?? [],
+);
 test('there are charts to try', () => {
   expect(new Set(charts.map((c) => c.kind))).toEqual(
     new Set<ChartModel['kind']>(['line', 'column', 'occupancy']),

@@ -1,9 +1,9 @@
 import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { SHEET_FOLDER } from '../../../src/localsheet/server/build';
 import type { Running } from '../../../src/localsheet/server/http';
 import { serve } from '../../../src/localsheet/server/http';
+import { panePage, SITE_FOLDER } from '../../../src/localsheet/server/site';
 import { isStale } from '../../../src/localsheet/server/stale';
 
 let root = '';
@@ -14,14 +14,8 @@ const put = (path: string, text: string): void => {
 };
 beforeAll(async () => {
   root = mkdtempSync(join(tmpdir(), 'spawnbook-server-'));
-  put(`${SHEET_FOLDER}/index.html`, '<title>sheet</title>');
-  put(
-    'dist/taskpane.html',
-    '<script ' +
-      'src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script><script ' +
-      'src="taskpane.js"></script>',
-  );
-  put('dist/functions.js', 'CustomFunctions');
+  put(`${SITE_FOLDER}/index.html`, '<title>sheet</title>');
+  put(`${SITE_FOLDER}/functions.js`, 'CustomFunctions');
   put('secret.txt', 'not for the browser');
   running = await serve(root, 0);
 });
@@ -42,8 +36,10 @@ test('the page, and nothing may come from elsewhere', async () => {
 });
 
 test('in the pane only the address of the host script is changed', async () => {
-  expect(await (await get('/taskpane.html')).text()).toBe(
-    '<script src="/localsheet/office.js"></script><script src="taskpane.js"></script>',
+  const page = (office: string): string =>
+    `<script src="${office}"></script><script src="taskpane.js"></script>`;
+  expect(panePage(page('https://appsforoffice.microsoft.com/lib/1/hosted/office.js'))).toBe(
+    page('localsheet/office.js'),
   );
   expect(await (await get('/functions.js')).text()).toBe('CustomFunctions');
 });

@@ -64,7 +64,8 @@ const orderOf = (
   forBreeding: isYes(line.breeding),
 });
 
-function figuresOf(sheet: ReadSheet): Readonly<Record<string, Entry>> {
+/** Figures of the sheet that somebody typed or learned; ours, untouched, are left to us. */
+export function figuresOf(sheet: ReadSheet): Readonly<Record<string, Entry>> {
   const rows = rowsUnder(sheet, FIGURE_HEADINGS);
   return Object.fromEntries(
     FIGURES.flatMap(({ key, label, planned }) => {
@@ -86,7 +87,7 @@ const isNear = (x: Entry, usual: number): boolean => typeof x === 'number' && Ma
  * Spreads somebody learned or typed; the usual ones are left out, so that they are not taken for the farm's
  * own.
  */
-function spreadsOf(
+export function spreadsOf(
   sheet: ReadSheet,
   figures: Readonly<Record<string, Entry>>,
 ): Readonly<Record<string, unknown>> {

@@ -1,4 +1,12 @@
-import { broodWeight, eggsPerFemale, eggWeight, femalesFor, SEASONS } from '../kernels/eggs';
+// Long: records of one subject, each with its texts, questions and examples.
+import {
+  broodWeight,
+  eggsPerFemale,
+  eggWeight,
+  femalesFor,
+  femalesForNineInTen,
+  SEASONS,
+} from '../kernels/eggs';
 import { count, gram, kilogram, perGram, perKilogram, share } from '../../../units/quantities';
 import { noSolution } from '../../../base/values';
 import { column, defineFunction, fields, value } from '../../../functions/define';
@@ -34,6 +42,13 @@ export const femalesNeeded = defineFunction({
   id: 'FEMALES.NEEDED',
   family: 'Brood fish',
   summary: 'Whole number of females to inject for the eggs wanted.',
+  questions: [
+    'how many broodstock do I need',
+    'kilos of females needed',
+    'females for an order',
+    'how many femals',
+    'how many mama fish I need',
+  ],
   params: {
     eggs: num(count, { min: 0, max: 1e10, doc: 'Eggs wanted.' }),
     weight: femaleWeight,
@@ -77,6 +92,14 @@ export const eggsExpected = defineFunction({
   id: 'EGGS.EXPECTED',
   family: 'Brood fish',
   summary: 'Weight and number of eggs to expect from females of a weight.',
+  questions: [
+    'how many eggs will a 1 kg female give',
+    'eggs per kg of female',
+    'fecundity',
+    'eggs from 2 kg mother',
+    'fecundty',
+    'how many egg one mama fish go give',
+  ],
   params: {
     weight: femaleWeight,
     eggShare,
@@ -109,8 +132,14 @@ export const eggsExpected = defineFunction({
 
 export const femalesSeason = defineFunction({
   id: 'FEMALES.SEASON',
+  version: 2,
   family: 'Brood fish',
   summary: 'Females to inject for the eggs wanted, by the published yield of the season.',
+  questions: [
+    'females needed in the dry season',
+    'females by season',
+    'how many females in the rainy season',
+  ],
   params: {
     eggs: num(count, { min: 0, max: 1e10, doc: 'Eggs wanted.' }),
     weight: femaleWeight,
@@ -129,25 +158,34 @@ export const femalesSeason = defineFunction({
   returns: fields(
     {
       females: column('Females', count),
-      careful: column('If eggs are few', count, 'At the published mean less its spread.'),
+      careful: column(
+        'For nine seasons in ten',
+        count,
+        'Females differ: this many are enough in nine of ten.',
+      ),
       kilograms: column('Weight of females', kilogram),
     },
-    'Whole females, and how many when the yield is at the low end.',
+    'Whole females for the mean yield, and for nine seasons in ten.',
   ),
   valid:
-    'African catfish in a wet and dry tropical year: stripped eggs 14.3 ± 1.3 % of body ' +
-    'weight in the rains, 1.3 ± 0.3 % in the dry season',
+    'African catfish in a wet and dry tropical year: stripped eggs 14.3 % of body weight in the rains, 1.3 % in ' +
+    'the dry season; females taken to differ by 30 and 40 %',
   sources: ['GRAAF95', 'DADEBO00'],
   help:
+    'The ± 1.3 and ± 0.3 % printed with these means are errors of a mean, not what females differ by. ' +
     'Season changes the yield 11-fold: a plan with one constant is wrong by that much. ' +
     'Replace it with your own strips as soon as you have them (SPAWN.FEMALES.NEEDED).',
   examples: [
     {
       args: [523854, 1, 'rainy'],
       gives: [['6', '7', '6']],
-      because: '5.48 females at 14.3 %; 6.02 at 13.0 %.',
+      because: '5.48 females at the mean; seven bring it in nine seasons of ten when they differ by 30 %.',
     },
-    { args: [1090132, 1, 'dry'], gives: [['126', '163', '126']], because: '125.3 at 1.3 %; 162.9 at 1.0 %.' },
+    {
+      args: [1090132, 1, 'dry'],
+      gives: [['126', '132', '126']],
+      because: '125.3 at the mean; 132 when they differ by 40 %.',
+    },
     {
       args: [100000, 1, 'summer'],
       fails: { code: '#VALUE!', says: '"rainy", "dry"' },
@@ -155,11 +193,11 @@ export const femalesSeason = defineFunction({
     },
   ],
   compute: ({ eggs, weight, season, eggsPerGram: perG, spawning: spawns }) => {
-    const { share: mean, spread } = SEASONS[season];
+    const { share: mean, between } = SEASONS[season];
     const females = femalesFor(eggs, eggsPerFemale(weight, mean, perG), spawns);
     return {
       females,
-      careful: femalesFor(eggs, eggsPerFemale(weight, mean - spread, perG), spawns),
+      careful: femalesForNineInTen(eggs, eggsPerFemale(weight, mean, perG), spawns, between),
       kilograms: females * weight,
     };
   },
@@ -169,6 +207,11 @@ export const femalesBySpawn = defineFunction({
   id: 'FEMALES.BYSPAWN',
   family: 'Brood fish',
   summary: 'Whole number of females when the eggs or larvae of one female are known.',
+  questions: [
+    'females when i know eggs of one female',
+    'how many females by my own spawns',
+    'females from eggs per female',
+  ],
   params: {
     eggs: num(count, { min: 0, max: 1e11, doc: 'Eggs or larvae wanted.' }),
     perFemale: num(count, { above: 0, max: 1e8, doc: 'Eggs or larvae one female gives.' }),
@@ -188,6 +231,13 @@ export const broodWeightNeeded = defineFunction({
   id: 'BROOD.WEIGHT',
   family: 'Brood fish',
   summary: 'Kilograms of females for the fry wanted, through spawning, hatch and survival.',
+  questions: [
+    'how many kilograms of females do i need',
+    'kg of broodstock for my fry',
+    'weight of females needed',
+    'how many females for 50000 fry',
+    'how many mother for 100k fry',
+  ],
   params: {
     fry: num(count, { min: 0, max: 1e10, doc: 'Fry wanted.' }),
     eggsPerKilogram: num(perKilogram, {

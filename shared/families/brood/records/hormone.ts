@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import type { Dose } from '../kernels/hormone';
 import { donorsFor, doseFor, packsFor, splitDose, volumeByWeight } from '../kernels/hormone';
 import type { Preparation } from '../../preparations';
@@ -92,6 +93,17 @@ export const hormoneVolume = defineFunction({
   id: 'HORMONE.VOLUME',
   family: 'Brood fish',
   summary: 'Millilitres of a ready-made hormone solution for one fish, by its weight.',
+  questions: [
+    'how much hormone to inject',
+    'hormone dosage',
+    '0.5 ml per kg',
+    'hCG IU per kg',
+    'harmone dosage',
+    'how many mil for one fish',
+    'how many ml for 1kg mother fish',
+    '0.5 per kilo',
+    'how many ml I go inject',
+  ],
   params: {
     weight: fishWeight,
     dose: num(mlPerKg, {
@@ -127,6 +139,7 @@ export const hormoneDose = defineFunction({
   id: 'HORMONE.DOSE',
   family: 'Brood fish',
   summary: 'Hormone for one fish by weight, preparation and concentration: amount, unit and mL.',
+  questions: ['injection dose for 1.5 kg female', 'pituitary dose', 'LHRHa dose', 'injecton dose'],
   params: { weight: fishWeight, preparation, dose, concentration },
   returns: fields(
     {
@@ -185,6 +198,12 @@ export const hormoneTable = defineFunction({
   id: 'HORMONE.TABLE',
   family: 'Brood fish',
   summary: 'Dose table for a list of fish: amount, mL, split in two if wished, and the total.',
+  questions: [
+    'dose table for many females',
+    'hormone for a list of fish',
+    'doses for all my brood fish',
+    'dose table for all my females',
+  ],
   params: {
     weights: series(kilogram, { above: 0, max: 30, pair: 'fish', doc: 'Weight of each fish.' }),
     tags: texts({
@@ -260,6 +279,7 @@ export const hormoneSplit = defineFunction({
   id: 'HORMONE.SPLIT',
   family: 'Brood fish',
   summary: 'First and second part of a split dose, and when to give the first.',
+  questions: ['two doses', 'split injection', '10 percent first', 'when to give the first dose'],
   params: {
     total: num(amount, { above: 0, max: 1e7, doc: 'The whole dose in any unit.' }),
     firstShare: num(share, { above: 0, max: 0.9, default: 0.1, doc: 'Share given first.' }),
@@ -303,6 +323,7 @@ export const hormoneVials = defineFunction({
   id: 'HORMONE.VIALS',
   family: 'Brood fish',
   summary: 'Vials or packs to buy for the hormone needed, with a spare.',
+  questions: ['how many vials', 'how many 10 ml bottles', 'ampoules', 'how many bottle hormone I go buy'],
   params: {
     needed: num(amount, { min: 0, max: 1e9, doc: 'Total needed, in mL, mg or IU.' }),
     perVial: num(amount, { above: 0, max: 1e9, doc: 'What one vial holds, in the same unit.' }),
@@ -331,6 +352,13 @@ export const pituitaryDonors = defineFunction({
   id: 'PITUITARY.DONORS',
   family: 'Brood fish',
   summary: 'Donor fish whose glands treat one fish with the pituitary of its own species.',
+  questions: [
+    'how many donor fish',
+    'how many heads for one female',
+    'use fish head hormone',
+    'how many fish head for one mother',
+    'how many fish I go kill take head',
+  ],
   params: {
     weight: fishWeight,
     donorWeight: num(kilogram, { above: 0, max: 30, doc: 'Weight of one donor.' }),

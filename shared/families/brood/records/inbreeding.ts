@@ -29,6 +29,7 @@ export const breedersEffective = defineFunction({
   id: 'BREEDERS.EFFECTIVE',
   family: 'Brood fish',
   summary: 'Effective number of parents (Ne) from numbers of females and males.',
+  questions: ['effective population size', 'too related', 'genetic', 'brother and sister dey mate'],
   params: { females, males, inbreeding: already },
   returns: value(ratio, 'Parents the stock behaves as if it had, half of each sex.'),
   valid: VALID,
@@ -47,6 +48,12 @@ export const inbreedingRateValue = defineFunction({
   id: 'INBREEDING.RATE',
   family: 'Brood fish',
   summary: 'Rise of inbreeding per generation from numbers of females and males.',
+  questions: [
+    'rise of inbreeding each generation',
+    'inbreeding from few males',
+    'how fast does inbreeding grow',
+    'inbreeding',
+  ],
   params: { females, males, inbreeding: already },
   returns: value(share, 'Share per generation, 1/(2 Ne).'),
   valid: VALID,
@@ -65,6 +72,12 @@ export const inbreedingAfterValue = defineFunction({
   id: 'INBREEDING.AFTER',
   family: 'Brood fish',
   summary: 'Inbreeding of a closed stock after some generations.',
+  questions: [
+    'inbreeding after some generations',
+    'how inbred will my stock be',
+    'inbreeding of a closed farm',
+    'replacing brood stock',
+  ],
   params: {
     females,
     males,
@@ -87,6 +100,7 @@ export const malesForRate = defineFunction({
   id: 'MALES.FORRATE',
   family: 'Brood fish',
   summary: 'Males needed with these females to keep inbreeding below a rate.',
+  questions: ['males to keep inbreeding low', 'how many males against inbreeding', 'males for a safe stock'],
   params: {
     females,
     rate: num(share, {
@@ -123,6 +137,7 @@ export const lotBreeders = defineFunction({
   id: 'LOT.BREEDERS',
   family: 'Brood fish',
   summary: 'Effective parents of a mass lot: pooled eggs and milt that contribute unequally.',
+  questions: ['effective parents of pooled eggs', 'mixed milt of several males', 'parents behind a mass lot'],
   params: {
     eggs: series(amount, {
       above: 0,
@@ -177,6 +192,13 @@ export const lotKeep = defineFunction({
   id: 'LOT.KEEP',
   family: 'Brood fish',
   summary: 'Fish to keep from each lot or family so that all contribute as evenly as they can.',
+  questions: [
+    'how many to keep from each family',
+    'fish to keep from each lot as future brood',
+    'even numbers from each lot',
+    'keep broodstock from each family',
+    'same family fish',
+  ],
   params: {
     available: series(count, {
       min: 0,

@@ -42,6 +42,7 @@ export const milt = defineFunction({
   id: 'MILT.VOLUME',
   family: 'Brood fish',
   summary: 'Millilitres of undiluted milt for a batch of eggs, from sperm per egg.',
+  questions: ['how much milt', 'ml of milt per 100 g eggs', 'enough sperm', 'how many male I go kill'],
   params: { eggs, spermDensity, spermPerEgg, motile },
   returns: value(millilitre, 'Undiluted milt.'),
   valid: VALID,
@@ -68,6 +69,12 @@ export const malesNeeded = defineFunction({
   id: 'MALES.NEEDED',
   family: 'Brood fish',
   summary: 'Whole number of males whose milt fertilises a batch of eggs.',
+  questions: [
+    'how many males do i need',
+    'males for so many eggs',
+    'number of males to kill',
+    'how many males',
+  ],
   params: {
     eggs,
     spermDensity,
@@ -100,6 +107,12 @@ export const miltDiluent = defineFunction({
   id: 'MILT.DILUENT',
   family: 'Brood fish',
   summary: 'Salt water to keep or spread milt in: millilitres and grams of salt.',
+  questions: [
+    'saline for milt',
+    'dilute sperm',
+    'salt water for mixing eggs and sperm',
+    'salt water to mix sperm',
+  ],
   params: {
     volume: num(millilitre, { min: 0, max: 10_000, doc: 'Undiluted milt.' }),
     parts: num(ratio, { above: 0, max: 1000, default: 5, doc: 'Parts of diluent to one part of milt.' }),

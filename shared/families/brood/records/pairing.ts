@@ -35,6 +35,12 @@ export const pairingPlan = defineFunction({
   id: 'PAIRING.PLAN',
   family: 'Brood fish',
   summary: 'A male for every female so that offspring are as little inbred as the labels allow.',
+  questions: [
+    'which male with which female',
+    'are these two related',
+    'crossing plan',
+    'which male I go use for which female',
+  ],
   params: {
     females: texts({ pair: 'females', doc: 'Tags of the females.' }),
     femaleFamilies: texts({ pair: 'females', doc: LABELS }),
@@ -116,6 +122,12 @@ export const pairingCheck = defineFunction({
   id: 'PAIRING.CHECK',
   family: 'Brood fish',
   summary: 'Relationship and offspring inbreeding of pairs already chosen, row by row.',
+  questions: [
+    'are these pairs related',
+    'check pairs for brother and sister',
+    'inbreeding of chosen pairs',
+    'pair brothers and sisters check',
+  ],
   params: {
     femaleFamilies: texts({ pair: 'pairs', doc: `Of the female. ${LABELS}` }),
     maleFamilies: texts({ pair: 'pairs', doc: `Of the male. ${LABELS}` }),

@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { ratioDifference, shareDifference } from '../kernels/difference';
 import { poissonLimits } from '../kernels/poisson';
 import { ratioEstimate } from '../kernels/ratioEstimate';
@@ -42,6 +43,7 @@ export const shareCompare = defineFunction({
   summary:
     'Are two hatch, fertilisation or survival shares really different? Difference, ' +
     'interval and a verdict in words.',
+  questions: ['is this female better', 'is the difference real', 'which one better pass'],
   params: {
     firstSuccesses: whole(0, 'First run: how many hatched (or fertilised, alive).'),
     firstSample: whole(1, 'First run: out of how many.'),
@@ -105,6 +107,11 @@ export const eggsCompare = defineFunction({
   summary:
     'Do two females (or two runs) really differ in eggs per gram? Difference, interval ' +
     'and a verdict in words.',
+  questions: [
+    'did one female really give better eggs than another',
+    'compare two hatch rates',
+    'compare two batches',
+  ],
   params: {
     firstWeights: weights('first'),
     firstCounts: counts('first'),
@@ -163,6 +170,12 @@ export const sampleSize = defineFunction({
   id: 'SAMPLE.SIZE',
   family: 'Counting',
   summary: 'How many eggs or fish to look at so that a share is known to within a wished plus-or-minus.',
+  questions: [
+    'how many eggs must i look at',
+    'sample size for a percentage',
+    'how many to count to be sure',
+    'sample size',
+  ],
   params: {
     halfWidth: num(share, {
       min: 0.001,
@@ -207,6 +220,12 @@ export const samplesNeeded = defineFunction({
   family: 'Counting',
   summary:
     'How many weighed samples to count so that the number of eggs or fish is known to within a wished share.',
+  questions: [
+    'how many eggs to count',
+    'how many fish should I weigh',
+    'how many cups to count',
+    'how many I go count',
+  ],
   params: {
     sizes: series(gram, {
       above: 0,
@@ -267,6 +286,7 @@ export const countInterval = defineFunction({
   id: 'COUNT.INTERVAL',
   family: 'Counting',
   summary: 'How far chance alone could move one count: the Poisson interval of a number counted once.',
+  questions: ['how sure is my count', 'plus or minus', 'how sure be this count'],
   params: { counted: whole(0, 'Number counted.'), confidence: confidenceParam },
   returns: fields(
     { low: column('Low', count), high: column('High', count) },

@@ -19,6 +19,17 @@ export const eggsByWeight = defineFunction({
   summary:
     'Number of eggs in a spawn from its weight and a few weighed and counted samples, ' +
     'with an honest interval.',
+  questions: [
+    'how many eggs do I have',
+    'eggs from weight of sample',
+    'estimate egg number',
+    'eggs per gram count',
+    'how many egg',
+    'estimating eggs by wieght',
+    'how to count egg',
+    'how I go count egg',
+    'I weigh egg how many be that',
+  ],
   params: {
     totalWeight: num(gram, {
       above: 0,

@@ -29,6 +29,12 @@ export const shareOf = defineFunction({
   summary:
     'Share k of n (fertilised, hatched, alive …) with its Wilson interval: how far ' +
     'chance alone could have moved it.',
+  questions: [
+    'how sure is a percentage',
+    'interval of a share',
+    'plus minus of a hatch rate',
+    'confidence interval of hatch rate',
+  ],
   params: {
     successes: num(count, {
       min: 0,

@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { clusteredShare } from '../kernels/clusteredShare';
 import { countedStage, stageProduct } from '../kernels/stageProduct';
 import { count, share, text } from '../../../units/quantities';
@@ -14,6 +15,15 @@ export const fertilisationShare = defineFunction({
   id: 'FERTILISATION.SHARE',
   family: 'Counting',
   summary: 'Share of eggs fertilised, from a counted sample, with its Wilson interval.',
+  questions: [
+    'fertilisation rate',
+    'how many eggs are fertile',
+    'good eggs out of 100',
+    'calculate fertilization rate',
+    'fertility %',
+    'how to know fertility',
+    'how many egg take',
+  ],
   params: {
     fertilised: whole(0, 'Eggs in the sample that are fertilised.'),
     eggs: whole(1, 'All eggs in the sample, dead ones too.'),
@@ -47,6 +57,14 @@ export const hatchShare = defineFunction({
   id: 'HATCH.SHARE',
   family: 'Counting',
   summary: 'Share of fertilised eggs that hatched, from counted eggs, with its Wilson interval.',
+  questions: [
+    'hatch rate',
+    'how many hatched out of',
+    'percent hatch',
+    'what is my hatching rate',
+    'haching rate',
+    'hatch percent',
+  ],
   params: {
     hatched: whole(0, 'Larvae that hatched from those eggs.'),
     fertilised: whole(
@@ -87,6 +105,15 @@ export const survivalShare = defineFunction({
   id: 'SURVIVAL.SHARE',
   family: 'Counting',
   summary: 'Share of fish still alive, from the number stocked and the number now, with its Wilson interval.',
+  questions: [
+    'survival rate',
+    'how many survived',
+    'how many fish do I still have',
+    'survial rate',
+    'survivality',
+    'how many go remain',
+    'how many survive',
+  ],
   params: {
     alive: whole(0, 'Fish alive now.'),
     stocked: whole(1, 'Fish at the start.'),
@@ -123,6 +150,12 @@ export const shareSamples = defineFunction({
   id: 'SHARE.SAMPLES',
   family: 'Counting',
   summary: 'Share from several separate samples, with an interval that widens when the samples disagree.',
+  questions: [
+    'share from several samples',
+    'samples that disagree',
+    'pooled percentage of samples',
+    'sampling error',
+  ],
   params: {
     successes: series(count, {
       min: 0,
@@ -202,6 +235,7 @@ export const stagesProduct = defineFunction({
   summary:
     'A start number times the counted shares of several stages, with the uncertainty of ' +
     'every stage carried along.',
+  questions: ['all survivals multiplied', 'from eggs to fingerlings how many', 'work back from order'],
   params: {
     start: num(count, { above: 0, max: 1e12, doc: 'Number at the start: eggs, larvae.' }),
     successes: series(count, {

@@ -36,6 +36,7 @@ export const eggsByVolume = defineFunction({
   summary:
     'Number of eggs from their volume (settled or displaced) and a few measured and ' +
     'counted samples, with an interval.',
+  questions: ['count eggs by volume', 'eggs in a measuring cylinder', 'cups of eggs'],
   params: {
     totalVolume: num(millilitre, {
       above: 0,
@@ -98,6 +99,16 @@ export const larvaeByVolume = defineFunction({
   id: 'LARVAE.BYVOLUME',
   family: 'Counting',
   summary: 'Number of larvae in a vat from counted samples of its stirred water, with an interval.',
+  questions: [
+    'count larvae',
+    'estimate fry by cup',
+    'larvae per litre',
+    'beaker sample',
+    'estimating hatchlings',
+    'how to count fry with cup',
+    'tea spoon count',
+    'count fry with cup',
+  ],
   params: {
     vat: num(litre, { above: 0, max: 1e6, doc: 'Water in the vat.' }),
     sampleVolumes: series(millilitre, {
@@ -154,6 +165,13 @@ export const fishByWeight = defineFunction({
   summary:
     'Number of fry or fingerlings from their total weight and a few weighed and counted ' +
     'samples, with an interval.',
+  questions: [
+    'how many fingerlings from weight',
+    'number of fish in bucket',
+    'total weight divide by average',
+    'count juveniles by weight',
+    'how many fingerlings for one kilo',
+  ],
   params: {
     totalWeight: num(gram, {
       above: 0,

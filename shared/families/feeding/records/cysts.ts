@@ -25,6 +25,16 @@ export const cystsForLarvae = defineFunction({
   id: 'CYSTS.NEEDED',
   family: 'Rearing',
   summary: 'Dry Artemia cysts to hatch for one day of live food.',
+  questions: [
+    'how much artemia to hatch',
+    'how many tins',
+    'how much brine shrimp',
+    'artamia quantity',
+    'artimia',
+    'how many spoon artemia for 50k fry',
+    'tin of artemia for how many fry',
+    'artemia for 50k fry',
+  ],
   params: {
     larvae: num(count, { min: 0, max: 1e10, doc: 'Larvae to feed.' }),
     naupliiPerLarva: num(count, {

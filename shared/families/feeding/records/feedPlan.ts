@@ -55,6 +55,13 @@ export const feedPlan = defineFunction({
   family: 'Rearing',
   summary:
     'Feed table day by day: fish left, mean weight, ration, meals, grams a meal, running total and bags.',
+  questions: [
+    'how much feed per day',
+    'kg feed per day',
+    'grams per meal',
+    'how many bag of feed to finish',
+    'how many bag feed',
+  ],
   params: {
     fish: fishParam,
     weight: weightParam,

@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { ratioEstimate } from '../../counting/kernels/ratioEstimate';
 import { hatchTime, hatchingWater } from '../kernels/cystHatching';
 import { milligramsFromGrams, millilitresFromLitres } from '../../../units/convert';
@@ -31,6 +32,7 @@ export const cystsWater = defineFunction({
   summary:
     'Water, salt and vessels to hatch Artemia cysts: 5 g per litre below 20 L, 2 g per ' +
     'litre in larger vessels.',
+  questions: ['litres of salt water to hatch artemia', 'grams of cysts per day', 'salt for artemia'],
   params: {
     cysts: cystsParam,
     vessel: num(litre, {
@@ -123,6 +125,7 @@ export const cystsEfficiency = defineFunction({
   id: 'CYSTS.EFFICIENCY',
   family: 'Rearing',
   summary: 'Nauplii per gram of cysts in your own tin, from counted samples of a hatch, with an interval.',
+  questions: ['is this tin good', 'compare tins', 'tin bad?'],
   params: {
     sampleCounts: series(count, {
       min: 0,
@@ -196,6 +199,13 @@ export const cystsHatched = defineFunction({
   family: 'Rearing',
   summary:
     'Hatching percentage of cysts: free nauplii of all that could have hatched, with its Wilson interval.',
+  questions: [
+    'hatching percentage of artemia',
+    'share of cysts that hatched',
+    'test a tin of artemia',
+    'artemia not hatching',
+    'artemia no hatch',
+  ],
   params: {
     nauplii: whole('Free-swimming nauplii in the sample.'),
     umbrella: whole('Nauplii still hanging in their membrane (umbrella stage).'),
@@ -233,6 +243,11 @@ export const cystsOutput = defineFunction({
   family: 'Rearing',
   summary:
     'Dry weight of nauplii that a gram of cysts gives: the yield that compares tins of different strains.',
+  questions: [
+    'how much nauplii does a gram of cysts give',
+    'yield of a tin of artemia',
+    'compare two tins of cysts',
+  ],
   params: {
     perGram: num(perGram, {
       min: 1000,
@@ -269,6 +284,11 @@ export const cystsSynchrony = defineFunction({
   family: 'Rearing',
   summary:
     'How evenly cysts hatch: hours from 10 % to 90 % of the final hatch, from readings through the night.',
+  questions: [
+    'do cysts hatch all at once',
+    'hours between first and last artemia',
+    'how even is the artemia hatch',
+  ],
   params: {
     readings: series(hours, {
       min: 0,
@@ -332,6 +352,7 @@ export const cystsDecapsulation = defineFunction({
   id: 'CYSTS.DECAPSULATION',
   family: 'Rearing',
   summary: 'Bleach, caustic soda and water to take the shells off Artemia cysts (figures from memory).',
+  questions: ['bleach for taking the shell off cysts', 'decapsulate artemia', 'remove shells'],
   params: {
     cysts: cystsParam,
     chlorine: num(gPerLitre, {

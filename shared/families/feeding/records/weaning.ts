@@ -8,6 +8,13 @@ export const weaningPlan = defineFunction({
   id: 'WEANING.TABLE',
   family: 'Rearing',
   summary: 'Live food and dry feed day by day from first feeding, with the cysts to hatch for each day.',
+  questions: [
+    'from artemia to dry feed',
+    'when to change feed',
+    'feeding plan for fry day by day',
+    'fry feeding schedule first two weeks',
+    'when I go change from artemia go powder',
+  ],
   params: {
     larvae: num(count, { min: 0, max: 1e10, doc: 'Larvae that begin to feed.' }),
     naupliiPerLarva: num(count, {

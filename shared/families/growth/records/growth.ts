@@ -26,6 +26,17 @@ export const sgr = defineFunction({
   id: 'GROWTH.SGR',
   family: 'Rearing',
   summary: 'Specific growth rate from two mean weights: percent per day.',
+  questions: [
+    'growth rate',
+    'SGR',
+    'days to reach 5 g',
+    'how long to grow to 10 g',
+    'ADG',
+    'spesific growth rate',
+    'when will fry be fingerlings',
+    'how long before I sell',
+    'when dem go reach fingerlings',
+  ],
   params: { start: startParam, end: endParam, days: daysParam },
   returns: value(percentPerDay, 'Growth in % per day; negative if the fish lost weight.'),
   valid: 'One stage at a time: the rate falls as fish grow',
@@ -52,6 +63,7 @@ export const gain = defineFunction({
   id: 'GROWTH.GAIN',
   family: 'Rearing',
   summary: 'Weight gained per fish and day.',
+  questions: ['grams gained per day', 'daily weight gain', 'adg', 'daily gain'],
   params: { start: startParam, end: endParam, days: daysParam },
   returns: value(gramPerDay, 'Gain of one fish per day.'),
   valid: 'Any',
@@ -75,6 +87,12 @@ export const weightLater = defineFunction({
   id: 'GROWTH.WEIGHT',
   family: 'Rearing',
   summary: 'Mean weight after some days at a steady growth rate.',
+  questions: [
+    'weight after some days',
+    'how heavy will they be in two weeks',
+    'mean weight at the end',
+    'weight after 30 days',
+  ],
   params: {
     start: startParam,
     growth: num(percentPerDay, { min: 0, max: 150, doc: 'Specific growth rate, % per day.' }),
@@ -98,6 +116,7 @@ export const daysToSize = defineFunction({
   id: 'GROWTH.DAYS',
   family: 'Rearing',
   summary: 'Days from one mean weight to another at a steady growth rate.',
+  questions: ['days to reach a weight', 'how long until they are 5 grams', 'when will they be big enough'],
   params: { start: startParam, target: fish('Mean weight you want.'), growth: rateParam },
   returns: value(days, 'Days to that weight.'),
   valid: 'A few weeks ahead: the rate falls as fish grow',
@@ -123,6 +142,11 @@ export const fromRation = defineFunction({
   id: 'GROWTH.FROMRATION',
   family: 'Rearing',
   summary: 'Growth rate that a ration can give at your feed conversion ratio: a check on a feed plan.',
+  questions: [
+    'can they grow that fast on this feed',
+    'growth that a ration can give',
+    'is my feed plan enough for the growth',
+  ],
   params: {
     ration: num(share, { min: 0, max: 1, doc: 'Feed per day as a share of body weight.' }),
     conversion: num(ratio, {

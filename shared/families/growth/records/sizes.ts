@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { GRADING_INTERVAL, ONSET, OVER, TAIL_FIRST_ENDS, gradingDays } from '../kernels/cannibalism';
 import { conditionFactor } from '../kernels/condition';
 import { sizeClasses, sizeSpread } from '../kernels/sizeSpread';
@@ -47,6 +48,13 @@ export const spread = defineFunction({
   family: 'Rearing',
   summary:
     'Size spread of a weighed sample: mean, deviation, coefficient of variation, smallest and largest.',
+  questions: [
+    'uneven sizes',
+    'percent shooters',
+    'too many shooters',
+    'percentage of jumpers',
+    'shooters too many',
+  ],
   params: { weights: weightsParam },
   returns: fields(
     {
@@ -106,6 +114,7 @@ export const classes = defineFunction({
   id: 'SIZE.CLASSES',
   family: 'Rearing',
   summary: 'How a weighed sample falls into grading classes: number, share and mean weight of each.',
+  questions: ['how many fish of each size class', 'CV of weights', 'grading classes'],
   params: {
     weights: weightsParam,
     limits: series(fishGram, {
@@ -162,6 +171,14 @@ export const gradingDates = defineFunction({
   id: 'GRADING.DATES',
   family: 'Rearing',
   summary: 'Dates on which to grade, from first feeding until cannibalism has faded.',
+  questions: [
+    'when to grade',
+    'fish eating each other',
+    'how many days between sorting',
+    'cannabalism',
+    'sorting time',
+    'dem dey chop each other',
+  ],
   params: {
     firstFeeding,
     interval: num(days, {
@@ -216,6 +233,7 @@ export const cannibalismOnset = defineFunction({
   id: 'CANNIBALISM.ONSET',
   family: 'Rearing',
   summary: 'When cannibalism begins and fades in African catfish, counted from first feeding.',
+  questions: ['when to sort', 'when does cannibalism start', 'when to sought', 'when to sort fry'],
   params: { firstFeeding },
   returns: fields(
     { begins: column('Begins', moment), fades: column('Fades', moment) },
@@ -234,6 +252,11 @@ export const cannibalismStage = defineFunction({
   id: 'CANNIBALISM.STAGE',
   family: 'Rearing',
   summary: 'What kind of cannibalism to expect at a mean length.',
+  questions: [
+    'what kind of cannibalism at this length',
+    'do they swallow each other whole yet',
+    'biting or swallowing stage',
+  ],
   params: { length: num(millimetre, { above: 0, max: 2000, doc: 'Mean total length of the fish.' }) },
   returns: value(text, 'In words.'),
   valid: 'African catfish',
@@ -278,6 +301,7 @@ export const condition = defineFunction({
   id: 'CONDITION.FACTOR',
   family: 'Rearing',
   summary: 'Condition factor from weight and length: how plump a fish is.',
+  questions: ['condition factor', 'K factor', 'plump', 'big head thin body'],
   params: {
     weight: num(fishGram, { min: 0.0005, max: 60000, doc: 'Weight of the fish.' }),
     length: num(centimetre, {

@@ -16,6 +16,12 @@ export const survivalDaily = defineFunction({
   id: 'SURVIVAL.DAILY',
   family: 'Rearing',
   summary: 'Daily survival behind a total one: the even share that stays alive each day.',
+  questions: [
+    'daily survival',
+    'mortality per day from a total',
+    'share that dies each day',
+    'daily mortality percent',
+  ],
   params: { stocked, alive: num(count, { min: 0, max: 1e12, doc: 'Fish alive at the end.' }), days: span },
   returns: value(share, 'Share alive from one day to the next.'),
   valid: 'Deaths spread evenly; a disease does not',
@@ -41,6 +47,13 @@ export const survivalAfter = defineFunction({
   id: 'SURVIVAL.AFTER',
   family: 'Rearing',
   summary: 'Fish left after some days at an even daily survival.',
+  questions: [
+    'fish left after some days',
+    'how many will be alive in a month',
+    'number left at daily survival',
+    'how many will be left after 30 days',
+    'how many go remain after one month',
+  ],
   params: {
     stocked,
     daily: num(share, {
@@ -65,6 +78,12 @@ export const survivalImplied = defineFunction({
   id: 'SURVIVAL.IMPLIED',
   family: 'Rearing',
   summary: 'Survival behind a harvest: fish harvested, from total and mean weight, over fish stocked.',
+  questions: [
+    'survival from the harvest',
+    'survival from weight harvested',
+    'how many survived by weight',
+    'survival from harvest',
+  ],
   params: { stocked, harvest: biomass('Weight of all fish harvested.'), weight: weightParam },
   returns: value(share, 'Share of the stocked fish that was harvested.'),
   valid: 'Mean weight from a fair sample of the harvest',
@@ -95,6 +114,15 @@ export const fcr = defineFunction({
   id: 'FEED.FCR',
   family: 'Rearing',
   summary: 'Feed conversion ratio, biological and economic: feed given per weight gained.',
+  questions: [
+    'FCR',
+    'how well do they use feed',
+    'kg feed per kg fish',
+    'feed conversion',
+    'fcr calculaton',
+    'food conversion',
+    'how much feed turn to fish',
+  ],
   params: {
     feed: biomass('Feed given over the time.'),
     startWeight: biomass('Weight of all fish at the start.'),
@@ -160,6 +188,14 @@ export const load = defineFunction({
   id: 'TRANSPORT.LOAD',
   family: 'Rearing',
   summary: 'Safe load of a transport tank at another temperature, from a load you know to be safe.',
+  questions: [
+    'how many fish in transport bag',
+    'carry fingerlings',
+    'fish died on the road',
+    'oxygen bag',
+    'how many fingerlings per nylon',
+    'how many fish I go put for nylon',
+  ],
   params: {
     load: num(kilogram, { above: 0, max: 1e6, doc: 'Load known to be safe for this tank and trip.' }),
     known: num(celsius, { min: 0, max: 45, doc: 'Water temperature of that trip.' }),

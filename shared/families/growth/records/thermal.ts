@@ -41,6 +41,7 @@ export const tgc = defineFunction({
   family: 'Rearing',
   summary:
     'Thermal growth coefficient from two mean weights, the days and the mean temperature between them.',
+  questions: ['thermal growth coefficient', 'tgc of my fish', 'growth allowing for temperature', 'TGC'],
   params: { start: startParam, end: endParam, temperature: meanTemperature, days: daysParam, scale },
   returns: value(ratio, 'Coefficient, in the chosen form.'),
   valid: 'Below the best temperature of the species; describes, does not explain',
@@ -63,6 +64,12 @@ export const weightByTgc = defineFunction({
   id: 'GROWTH.WEIGHTBYTGC',
   family: 'Rearing',
   summary: 'Mean weight after some days at a mean temperature, from the thermal growth coefficient.',
+  questions: [
+    'weight after some days by temperature',
+    'how big in cooler water',
+    'size by thermal growth',
+    'thermal growth coefficient',
+  ],
   params: {
     start: startParam,
     coefficient,
@@ -91,6 +98,11 @@ export const daysByTgc = defineFunction({
   id: 'GROWTH.DAYSBYTGC',
   family: 'Rearing',
   summary: 'Days from one mean weight to another at a mean temperature, from the thermal growth coefficient.',
+  questions: [
+    'days to a weight in cooler water',
+    'time to size with thermal growth',
+    'days to grow by temperature',
+  ],
   params: {
     start: startParam,
     target: num(fishGram, { min: 0.0005, max: 30000, doc: 'Mean weight you want.' }),

@@ -1,4 +1,10 @@
-import { ammoniaFromFeed, nitrogenNotKept, oxygenPerFish } from '../../feeding/kernels/metabolism';
+// Long: records of one subject, each with its texts, questions and examples.
+import {
+  ammoniaFromFeed,
+  dryShareAt,
+  nitrogenNotKept,
+  oxygenPerFish,
+} from '../../feeding/kernels/metabolism';
 import { flowForAmmonia, flowForOxygen } from '../../feeding/kernels/waterFlow';
 import { milligramsFromGrams } from '../../../units/convert';
 import {
@@ -21,9 +27,12 @@ import { fishParam, weightParam } from '../../feeding/records/feed';
 export const dryMatterParam = num(share, {
   min: 0.05,
   max: 0.5,
-  default: 0.25,
-  doc: 'Dry matter of the fish: 25% if left out (from memory: about 15% in larvae, 25% in fingerlings).',
+  optional: true,
+  doc: 'Dry matter of the fish. Left out: by weight, 12% in larvae, 18% at 1 g, 25% from 50 g (assumed).',
 });
+/** Dry share given, or the one assumed for the weight in g. */
+export const dryShareOr = (given: number | undefined, grams: number): number =>
+  given ?? dryShareAt(milligramsFromGrams(grams));
 const feedParam = num(gram, { min: 0, max: 1e9, doc: 'Feed given in a day.' });
 export const LINE_HELP =
   "The paper's abstract prints both ends of a straight line on logarithms, for 0.07 mg " +
@@ -36,8 +45,10 @@ export const beyondLine = (weight: number, dryMatter: number) =>
 
 export const oxygenUse = defineFunction({
   id: 'OXYGEN.USE',
+  version: 2,
   family: 'Rearing',
   summary: 'Oxygen that growing African catfish use in an hour, by number and weight, at 28 °C.',
+  questions: ['how much oxygen do my fish use', 'does feed use up oxygen', 'oxygen go reach my fish?'],
   params: { fish: fishParam, weight: weightParam, dryMatter: dryMatterParam },
   returns: value(milligramPerHour, 'Oxygen used by all the fish in an hour.'),
   valid: '0.07 mg to 38 g dry body weight, 28 °C, well fed and growing',
@@ -45,7 +56,12 @@ export const oxygenUse = defineFunction({
   help: `${LINE_HELP} Small catfish take more than 85 % of their oxygen from the water: breathing air does not save fry.`,
   examples: [
     {
-      args: [1000, 2],
+      args: [1000, 0.05],
+      gives: '68.2',
+      because: 'A thousand fry of 50 mg, 14 % dry: 1.36 mg a gram and hour.',
+    },
+    {
+      args: [1000, 2, 0.25],
       gives: '1,616',
       because: 'Between the two published ends: 0.101 µmol per mg and hour at 500 mg dry weight.',
     },
@@ -56,8 +72,9 @@ export const oxygenUse = defineFunction({
     },
   ],
   compute: ({ fish, weight, dryMatter }) => {
-    const use = oxygenPerFish(milligramsFromGrams(weight * dryMatter));
-    return Number.isNaN(use) ? beyondLine(weight, dryMatter) : fish * use;
+    const dry = dryShareOr(dryMatter, weight);
+    const use = oxygenPerFish(milligramsFromGrams(weight * dry));
+    return Number.isNaN(use) ? beyondLine(weight, dry) : fish * use;
   },
 });
 
@@ -65,6 +82,7 @@ export const oxygenForFeed = defineFunction({
   id: 'OXYGEN.FORFEED',
   family: 'Rearing',
   summary: "Oxygen that a day's feed takes out of the water in the end: fish, bacteria and wastes together.",
+  questions: ['oxygen that feed uses', 'how much oxygen does feeding take', 'air needed for the feed'],
   params: {
     feed: feedParam,
     perGram: num(ratio, {
@@ -92,6 +110,12 @@ export const ammoniaMade = defineFunction({
   id: 'AMMONIA.MADE',
   family: 'Rearing',
   summary: "Total ammonia nitrogen that a day's feed puts into the water, and the most it could be.",
+  questions: [
+    'how much ammonia does the feed make',
+    'ammonia from feeding',
+    'does more feed mean more ammonia',
+    'how much ammonia from feed',
+  ],
   params: {
     feed: feedParam,
     protein: num(share, { above: 0, max: 0.9, doc: 'Protein in the feed, from the bag: 45% or 0.45.' }),
@@ -139,6 +163,11 @@ export const flowOxygen = defineFunction({
   id: 'FLOW.OXYGEN',
   family: 'Rearing',
   summary: 'Water flow that brings the fish their oxygen.',
+  questions: [
+    'flow to bring enough oxygen',
+    'flow to bring oxygen for fish',
+    'how much fresh water do fish need',
+  ],
   params: {
     use: num(milligramPerHour, {
       min: 0,
@@ -179,6 +208,11 @@ export const flowAmmonia = defineFunction({
   id: 'FLOW.AMMONIA',
   family: 'Rearing',
   summary: 'Water flow that keeps toxic ammonia below the limit, from the ammonia made, pH and temperature.',
+  questions: [
+    'flow to keep ammonia low',
+    'water flow against ammonia',
+    'litres a minute to wash out ammonia',
+  ],
   params: {
     made: num(gramPerDay, {
       min: 0,

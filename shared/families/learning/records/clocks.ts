@@ -73,6 +73,11 @@ export const latencyOffset = defineFunction({
   summary:
     'Hours your fish ripen later than the table, learned from past runs: the offset the ' +
     'timing functions take.',
+  questions: [
+    'my fish need longer than the table to strip',
+    'average of my past runs',
+    'my fish take longer than the table',
+  ],
   params: {
     injected: at('For each run: date and time of the injection.'),
     stripped: at('For each run: date and time of the strip that went well.'),
@@ -133,6 +138,11 @@ export const incubationFactor = defineFunction({
   id: 'INCUBATION.FACTOR',
   family: 'Checks',
   summary: 'How many times the table your eggs take to hatch, learned from past runs.',
+  questions: [
+    'my eggs hatch later than the table',
+    'learn hatch time from past runs',
+    'own factor for incubation',
+  ],
   params: {
     fertilised: at('For each run: date and time of fertilising.'),
     hatched: at('For each run: date and time when most had hatched.'),

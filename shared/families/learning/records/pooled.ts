@@ -47,6 +47,7 @@ export const ratePooled = defineFunction({
   summary:
     'Your own rate (hatch, survival …) from several runs, leaning on a published one ' +
     'while runs are few, with what the next run may give.',
+  questions: ['my own hatch rate', 'which run is unusual', 'what does the book assume', 'my own average'],
   params: {
     successes: series(count, {
       min: 0,
@@ -143,6 +144,11 @@ export const rateMean = defineFunction({
   summary:
     'Your own mean (eggs per gram, growth, hours …) from several runs, leaning on a ' +
     'published one while runs are few.',
+  questions: [
+    'my own mean from several runs',
+    'own average with a published one',
+    'average eggs per gram of my farm',
+  ],
   params: {
     values: series(ratio, { doc: 'One value for each run, all in one unit.' }),
     prior: num(ratio, { doc: 'Published or usual value, in the same unit.' }),

@@ -13,6 +13,12 @@ export const cashWeeksFunction = defineFunction({
   id: 'CASH.WEEKS',
   family: 'Plan and money',
   summary: 'Money in and out week by week, Monday to Sunday, with what is left at the end of each.',
+  questions: [
+    'cash flow',
+    'when will I run out of money',
+    'how much money do I need to start',
+    'money wey go enter and comot every week',
+  ],
   params: {
     dates: series(day, { min: FIRST_DAY, max: LAST_DAY, pair: 'entry', doc: 'Day of each payment.' }),
     amounts: series(money, {
@@ -71,6 +77,12 @@ export const profitSwings = defineFunction({
   family: 'Plan and money',
   summary:
     'Which figure the profit hangs on: each one moved from its low to its high end, the widest swing first.',
+  questions: [
+    'what does the profit hang on',
+    'which price hurts profit most',
+    'sensitivity of profit',
+    'which cost matters most',
+  ],
   params: {
     names: texts({
       pair: 'figure',

@@ -15,6 +15,11 @@ export const chainStart = defineFunction({
   family: 'Plan and money',
   summary:
     'Number to start with so that the wanted number is left after every step: divides by each survival.',
+  questions: [
+    'losses at each stage',
+    'overall survival egg to juvenile',
+    'if I want 10k fingerlings how many egg I need',
+  ],
   params: {
     wanted: num(count, { min: 0, doc: 'Number wanted at the end.' }),
     survivals,
@@ -49,6 +54,11 @@ export const chainEnd = defineFunction({
   id: 'CHAIN.END',
   family: 'Plan and money',
   summary: 'Number left of those started with after every step: multiplies by each survival.',
+  questions: [
+    'how many are left after every step',
+    'fry left from so many eggs',
+    'number after each survival',
+  ],
   params: {
     started: num(count, { min: 0, doc: 'Number before the first step.' }),
     survivals,

@@ -22,6 +22,14 @@ export const costPerFishFunction = defineFunction({
   id: 'COST.PERFISH',
   family: 'Plan and money',
   summary: 'Cost of one fish sold: all costs of the run together, divided by the fish sold.',
+  questions: [
+    'cost per fish',
+    'how much does one fry cost me',
+    'unit cost',
+    'cost price',
+    'how much one fingerlings cost me',
+    'how much one fish cost me',
+  ],
   params: {
     costs: series(money, {
       min: 0,
@@ -58,6 +66,16 @@ export const breakEvenPriceFunction = defineFunction({
   id: 'BREAKEVEN.PRICE',
   family: 'Plan and money',
   summary: 'Lowest price of a fish that covers all costs, or leaves the margin you want.',
+  questions: [
+    'break even',
+    'at what price do I lose',
+    'selling price',
+    'cover my money',
+    'brake even',
+    'how much should I sell fingerlings',
+    'how much I go sell am',
+    'how many I go sell before my money come back',
+  ],
   params: {
     fixed,
     variablePerFish,
@@ -93,6 +111,12 @@ export const breakEvenNumberFunction = defineFunction({
   id: 'BREAKEVEN.NUMBER',
   family: 'Plan and money',
   summary: 'Fish that must be sold at a price until all costs are covered, or the profit you want is made.',
+  questions: [
+    'how many fish must i sell to cover costs',
+    'how many fingerlings to break even',
+    'sales needed for a profit',
+    'how many must I sell to cover costs',
+  ],
   params: {
     fixed,
     variablePerFish,
@@ -128,6 +152,7 @@ export const marginShare = defineFunction({
   id: 'MARGIN.SHARE',
   family: 'Plan and money',
   summary: 'Profit as a share of sales.',
+  questions: ['profit margin', 'is it profitable', 'sensitivity', 'gain', 'how much gain'],
   params: {
     sales: num(money, { above: 0, max: 1e13, doc: 'Money the fish brought.' }),
     costs: num(money, { min: 0, max: 1e13, doc: 'All costs of the same fish.' }),
@@ -151,6 +176,7 @@ export const profitRatiosFunction = defineFunction({
   id: 'PROFIT.RATIOS',
   family: 'Plan and money',
   summary: 'Profit, and the three ratios that reports call profitability, each under its own name.',
+  questions: ['profit over sales or over cost', 'profitability ratios', 'return on money', 'how much profit'],
   params: {
     sales: num(money, { above: 0, max: 1e13, doc: 'Money the fish brought.' }),
     costs: num(money, { above: 0, max: 1e13, doc: 'All costs of the same fish.' }),

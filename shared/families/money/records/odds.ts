@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { femalesFor, femalesInSeasons } from '../odds/femalesNeeded';
 import { rangeOf, shareReaching } from '../../../maths/quantiles';
 import type { SeasonChain, StageSpread } from '../odds/simulate';
@@ -127,6 +128,7 @@ export const seasonOdds = defineFunction({
   id: 'SEASON.ODDS',
   family: 'Plan and money',
   summary: 'Fish to expect from a number of females: poor, middling and good season (P10, P50, P90).',
+  questions: ['chance to deliver 50000', 'poor season good season', 'P10 P90', 'I fit promise am?'],
   params: { females, eggsPerFemale: eggsEach, ...chain },
   returns: fields(
     {
@@ -163,6 +165,13 @@ export const orderCertainty = defineFunction({
   id: 'ORDER.CERTAINTY',
   family: 'Plan and money',
   summary: 'Share of seasons in which a number of females brings at least the fish promised.',
+  questions: [
+    'how sure is the order with these females',
+    'chance to meet the order',
+    'odds of enough fry',
+    'how sure am I to meet the order',
+    'e sure say order go complete?',
+  ],
   params: {
     wanted: num(count, { above: 0, max: 1e9, doc: 'Fish promised.' }),
     females,
@@ -197,6 +206,11 @@ export const femalesForCertainty = defineFunction({
   id: 'FEMALES.FORCERTAINTY',
   family: 'Plan and money',
   summary: 'Females to inject so that the fish promised are there with the certainty you want.',
+  questions: [
+    'females to be sure of the order',
+    'how many females to be 90 percent sure',
+    'spare females for certainty',
+  ],
   params: {
     wanted: num(count, { above: 0, max: 1e9, doc: 'Fish promised.' }),
     eggsPerFemale: eggsEach,

@@ -23,6 +23,7 @@ export const degreeHoursValue = defineFunction({
   id: 'DEGREE.HOURS',
   family: 'Timing',
   summary: 'Degree-hours above a base temperature at one constant temperature.',
+  questions: ['degree hours', 'hour degrees', 'thermal units', 'degre hours'],
   params: { duration: span('Hours at that temperature.'), temperature, base },
   returns: value(degreeHours, 'Warmth above the base; 0 below it.'),
   valid: 'Constant temperature; for a log use SPAWN.LOG.DEGREE.HOURS',
@@ -44,6 +45,11 @@ export const degreeTime = defineFunction({
   id: 'DEGREE.TIME',
   family: 'Timing',
   summary: 'Hours a stage takes at one temperature, from its degree-hours above a base.',
+  questions: [
+    'hours a stage takes from degree hours',
+    'time from degree hours at a temperature',
+    'turn degree hours into hours',
+  ],
   params: {
     warmth: num(degreeHours, { above: 0, max: 1e6, doc: 'Degree-hours of the stage above the base.' }),
     temperature,
@@ -73,6 +79,11 @@ export const baseTemperature = defineFunction({
   id: 'BASE.TEMPERATURE',
   family: 'Timing',
   summary: 'Base temperature of a stage from its duration at two temperatures.',
+  questions: [
+    'base temperature from two temperatures',
+    'at what temperature does development stop',
+    'threshold temperature of eggs',
+  ],
   params: {
     temperature1: temperature,
     duration1: span('Hours the stage took there.'),
@@ -109,6 +120,11 @@ export const baseFit = defineFunction({
   id: 'BASE.FIT',
   family: 'Timing',
   summary: 'Base temperature and degree-hours of a stage, fitted to your own lots.',
+  questions: [
+    'fit base temperature from my own lots',
+    'fit degree hours to my records',
+    'degree hour constants of my strain',
+  ],
   params: {
     temperatures: series(celsius, {
       min: 0,

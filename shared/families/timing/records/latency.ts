@@ -67,6 +67,13 @@ export const latencyHours = defineFunction({
   id: 'LATENCY.HOURS',
   family: 'Timing',
   summary: 'Hours from injection to stripping at one temperature, by hormone preparation.',
+  questions: [
+    'hours to ovulation at 27 degrees',
+    'when will the female be ready',
+    'female not ready',
+    'inducing to stripping hours',
+    'how many hour before egg ready',
+  ],
   params: { temperature: water, preparation, ...ownTable },
   returns: value(hours, 'Hours from injection to the strip: the middle of the best ones.'),
   valid: VALID,
@@ -111,6 +118,15 @@ export const stripTime = defineFunction({
   version: 2,
   family: 'Timing',
   summary: 'Date and time to strip after an injection, at one water temperature.',
+  questions: [
+    'when do I strip',
+    'time to strip eggs',
+    'injected at 10pm when to strip',
+    'striping time',
+    'ovullation time',
+    'how many hours before I strip',
+    'how many hours after I inject',
+  ],
   params: { injected, temperature: water, preparation, offset, ...ownTable },
   returns: value(moment, 'When eggs should flow: the middle of a window, see SPAWN.STRIP.WINDOW.'),
   valid: VALID,
@@ -140,6 +156,7 @@ export const stripWindowFields = defineFunction({
   id: 'STRIP.WINDOW',
   family: 'Timing',
   summary: 'First look, best time and the last hour anybody tried, for stripping after an injection.',
+  questions: ['first and last hour to strip', 'stripping time', 'best time to strip'],
   params: { injected, temperature: water, preparation, offset, ...ownTable },
   returns: fields(
     {
@@ -183,6 +200,12 @@ export const injectionTime = defineFunction({
   version: 2,
   family: 'Timing',
   summary: 'Date and time to inject so that stripping falls at a wished time.',
+  questions: [
+    'when to inject',
+    'injection time for morning stripping',
+    'I want to strip at 6 in the morning',
+    'which time I go inject make I strip for morning',
+  ],
   params: {
     strip: num(moment, { ...SERIALS, doc: 'Wished date and time of stripping.' }),
     temperature: water,

@@ -43,6 +43,7 @@ export const profileList = defineFunction({
   id: 'PROFILE.LIST',
   family: 'Timing',
   summary: 'Every built-in timing table: stage, name, temperatures, hours, standing and source.',
+  questions: ['which timing tables are built in', 'list of latency tables', 'which species tables'],
   params: { stage: choice(ALL, { doc: 'One stage, or all.', default: 'all' }) },
   returns: rows(
     {
@@ -100,6 +101,12 @@ export const profileTable = defineFunction({
   id: 'PROFILE.TABLE',
   family: 'Timing',
   summary: 'The rows of one built-in timing table, to copy and make your own.',
+  questions: [
+    'rows of a timing table',
+    'copy a table of hours to make my own',
+    'table of latency by temperature',
+    'timing table',
+  ],
   params: { stage, profile: anyProfile },
   returns: rows(
     { temperature: column('Temperature', celsius), hours: column('Time', hours) },

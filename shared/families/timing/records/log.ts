@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { momentText } from '../../../units/dates';
 import { logFaults } from '../kernels/logFaults';
 import { warmthCurve } from '../kernels/rateCurve';
@@ -46,6 +47,12 @@ export const logProgress = defineFunction({
   id: 'LOG.PROGRESS',
   family: 'Timing',
   summary: 'Share of a stage done at a time, summed over a temperature log.',
+  questions: [
+    'how far are the eggs by the log',
+    'share of incubation done',
+    'how far along is the stage',
+    'when will it be done with changing temperature',
+  ],
   params: {
     start,
     at: num(moment, { ...SERIALS, doc: 'The date and time asked about; NOW() for now.' }),
@@ -85,6 +92,12 @@ export const logFinish = defineFunction({
   id: 'LOG.FINISH',
   family: 'Timing',
   summary: 'Date and time a stage ends: the log so far, then the temperature you expect.',
+  questions: [
+    'hatch time from a temperature log',
+    'when is the stage done with changing water temperature',
+    'finish time by logged temperatures',
+    'how far along are the eggs',
+  ],
   params: {
     start,
     ...logParams,
@@ -118,6 +131,12 @@ export const logWindow = defineFunction({
   id: 'LOG.WINDOW',
   family: 'Timing',
   summary: 'When to check, strip and stop, or first and last hatch: the log so far, then the expected water.',
+  questions: [
+    'strip hour from the temperature log',
+    'when to check and strip with falling temperature',
+    'window from logged temperatures',
+    'power went off water got cold',
+  ],
   params: {
     start,
     ...logParams,
@@ -179,6 +198,7 @@ export const logDegreeHours = defineFunction({
   id: 'LOG.DEGREE.HOURS',
   family: 'Timing',
   summary: 'Degree-hours above a base temperature, summed over a temperature log.',
+  questions: ['degree hours from a temperature log', 'temperature log', 'sum degree hours from readings'],
   params: {
     ...logParams,
     base: num(celsius, {
@@ -243,6 +263,7 @@ export const logCheck = defineFunction({
   id: 'LOG.CHECK',
   family: 'Timing',
   summary: 'Lists what cannot be right in a temperature log: order, gaps, °F, jumps, text.',
+  questions: ['check my temperature log', 'gaps in the temperature log', 'what is wrong with my logger file'],
   params: {
     times: texts({ pair: 'log', doc: 'Dates and times of the readings.' }),
     temperatures: texts({ pair: 'log', doc: 'The readings, as they stand in the log.' }),

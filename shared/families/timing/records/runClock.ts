@@ -14,6 +14,12 @@ export const runClock = defineFunction({
   id: 'RUN.CLOCK',
   family: 'Timing',
   summary: 'Clock times of a whole African catfish run, from injection to the end of the yolk.',
+  questions: [
+    'timetable of a run',
+    'calendar of hatchery run',
+    'what time for everything',
+    'timetable from injection reach feeding',
+  ],
   params: {
     injected: num(moment, { ...SERIALS, doc: 'Date and time of the injection.' }),
     temperature: num(celsius, { min: 0, max: 45, doc: 'Water of the brood fish.' }),

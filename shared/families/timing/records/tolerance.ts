@@ -42,6 +42,12 @@ export const temperatureCheck = defineFunction({
   id: 'TEMPERATURE.CHECK',
   family: 'Timing',
   summary: 'Says whether a temperature is good, borderline, poor or deadly for eggs or larvae.',
+  questions: [
+    'is 32 degrees too hot',
+    'water too cold for larvae',
+    'is 22 ok for hatching',
+    'water too cold?',
+  ],
   params: {
     temperature: num(celsius, { min: 0, max: 45, doc: 'Water temperature.' }),
     life: choice(['eggs', 'larvae'], {

@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import {
   hours,
   meqPerLitre,
@@ -41,6 +42,12 @@ export const aerationPH = defineFunction({
   id: 'AERATION.PH',
   family: 'Water',
   summary: 'pH a water comes to once fully aerated, with nothing added.',
+  questions: [
+    'pH after aeration',
+    'pH drops overnight why',
+    'why does pH come back down',
+    'ph dey come down for night',
+  ],
   params: {
     ph: phParam,
     alkalinity: alkalinityParam,
@@ -113,6 +120,12 @@ export const driftPH = defineFunction({
   help:
     'Alkalinity does not change on the way, so the dose after some hours of aeration is ' +
     'BUFFER.DOSE(volume, DRIFT.PH(hours, ph, alkalinity), target, alkalinity).',
+  questions: [
+    'ph some hours after dosing',
+    'how much will the ph creep up overnight',
+    'ph tomorrow morning',
+    'ph drift',
+  ],
   params: {
     after: num(hours, { min: 0, max: 720, doc: 'Time since the pH was read.' }),
     ph: phParam,
@@ -143,6 +156,12 @@ export const driftTable = defineFunction({
   id: 'DRIFT.TABLE',
   family: 'Water',
   summary: 'pH and carbon dioxide hour by hour after dosing or filling.',
+  questions: [
+    'ph hour by hour after dosing',
+    'table of ph through the night',
+    'how the ph drifts',
+    'pH changes after hours',
+  ],
   params: {
     ph: phParam,
     ...driftParams,
@@ -206,6 +225,12 @@ export const carbonDioxide = defineFunction({
   id: 'CARBON.DIOXIDE',
   family: 'Water',
   summary: 'Dissolved carbon dioxide from pH and alkalinity, mg/L.',
+  questions: [
+    'how much co2 is in my water',
+    'carbon dioxide from ph and alkalinity',
+    'is there too much carbon dioxide',
+    'free carbon dioxide',
+  ],
   params: {
     ph: num(pH, {
       min: 5.2,
@@ -244,6 +269,12 @@ export const carbonDioxideAir = defineFunction({
   id: 'CARBON.DIOXIDE.AIR',
   family: 'Water',
   summary: 'Dissolved carbon dioxide of water in balance with the air, mg/L.',
+  questions: [
+    'co2 of water in balance with air',
+    'carbon dioxide after long aeration',
+    'co2 of aired water',
+    'carbon dioxide in borehole water',
+  ],
   params: {
     temperature: temperatureParam,
     airCarbonDioxide: num(partsPerMillion, {
@@ -268,6 +299,12 @@ export const waterPH = defineFunction({
   id: 'WATER.PH',
   family: 'Water',
   summary: 'pH of a water from its alkalinity and total inorganic carbon.',
+  questions: [
+    'ph from alkalinity and carbon',
+    'ph of a water by its carbon',
+    'work out ph from chemistry',
+    'co2 from ph and alkalinity',
+  ],
   params: {
     alkalinity: num(meqPerLitre, { min: -5, max: 40, doc: 'Alkalinity, meq/L; negative is mineral acid.' }),
     carbon: num(mmolPerLitre, {

@@ -27,6 +27,14 @@ export const ammoniaShare = defineFunction({
   id: 'AMMONIA.SHARE',
   family: 'Water',
   summary: 'Share of total ammonia nitrogen that is toxic un-ionised ammonia at this pH and temperature.',
+  questions: [
+    'is my ammonia safe',
+    'ammonia 2 ppm at pH 8 is it dangerous',
+    'TAN to NH3',
+    'ammonia poisoning',
+    'amonia level',
+    'ammonia too much?',
+  ],
   params: { ph: phParam, temperature: temperatureParam },
   returns: value(share, 'Share of total ammonia nitrogen present as NH3-N.'),
   valid: VALID,
@@ -51,6 +59,7 @@ export const ammoniaToxic = defineFunction({
   id: 'AMMONIA.TOXIC',
   family: 'Water',
   summary: "Toxic un-ionised ammonia nitrogen in a water, mg/L, from a kit's total.",
+  questions: ['toxic ammonia', 'amonnia toxic', 'water dey smell'],
   params: { total: totalParam, ph: phParam, temperature: temperatureParam, unit: unitParam },
   returns: value(mgPerLitre, 'NH3-N; times 1.216 for mg/L of NH3.'),
   valid: VALID,
@@ -73,6 +82,12 @@ export const ammoniaLimit = defineFunction({
   family: 'Water',
   summary:
     'Highest total ammonia nitrogen that keeps the toxic part under your limit at this pH and temperature.',
+  questions: [
+    'how much total ammonia is still safe at my ph',
+    'highest ammonia my kit may show',
+    'ammonia limit for fry',
+    'ammonia limit',
+  ],
   params: { ph: phParam, temperature: temperatureParam, limit: limitParam },
   returns: value(mgPerLitre, 'Total ammonia nitrogen.'),
   valid: VALID,
@@ -91,6 +106,12 @@ export const ammoniaRise = defineFunction({
   summary:
     'Before raising the pH of water that holds fish: toxic ammonia now and after, and ' +
     'the highest pH that stays safe.',
+  questions: [
+    'can I raise pH with fish in the tank',
+    'lime with fish inside',
+    'highest safe pH',
+    'fish dey inside, I fit raise ph?',
+  ],
   params: {
     total: totalParam,
     ph: phParam,

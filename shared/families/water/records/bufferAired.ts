@@ -25,6 +25,12 @@ export const bufferAired = defineFunction({
   id: 'BUFFER.AIRED',
   family: 'Water',
   summary: 'Grams still needed once the water has been aired; 0 when air alone is enough.',
+  questions: [
+    'how much soda ash after airing the water',
+    'do I need product at all after aeration',
+    'dose for the aired vat',
+    'soda ash once the gas has left',
+  ],
   params: {
     volume: volumeParam,
     ph: phParam,

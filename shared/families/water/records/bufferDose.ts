@@ -54,6 +54,17 @@ export const bufferDose = defineFunction({
   version: 2,
   family: 'Water',
   summary: 'Grams of a product that bring a volume of water to a wished pH.',
+  questions: [
+    'how much soda ash to raise pH',
+    'raise ph from 5 to 7',
+    'water too sour for eggs',
+    'how much lime for my tank',
+    'ph too low what do i add',
+    'how much buffer',
+    'lower ph with acid',
+    'borehole water ph 4.5 how much soda',
+    'quantity of soda ash for GP tank',
+  ],
   params: {
     volume: volumeParam,
     ph: phParam,

@@ -51,6 +51,13 @@ export const bufferFit = defineFunction({
   summary:
     'What a series of doses and pH readings says about the water: its alkalinity and ' +
     'carbon dioxide, with ranges.',
+  questions: [
+    'what do my readings say about alkalinity',
+    'is my meter wrong',
+    'water takes a lot of soda',
+    'titration from my doses',
+    'why ph no dey move',
+  ],
   params: { volume: volumeParam, doses: dosesParam, readings: readingsParam, ...common, ...notebook },
   later: ['events', 'again', 'at', 'dosesAre', 'bufferRead', 'bufferValue'],
   returns: fields(
@@ -140,6 +147,7 @@ export const bufferCurve = defineFunction({
   summary:
     'pH against further product, with its range, from the readings so far: the curve to ' +
     'draw beside the window.',
+  questions: ['ph curve', 'ph vs dose table', 'chart pH as I add'],
   params: {
     volume: volumeParam,
     doses: dosesParam,

@@ -42,6 +42,7 @@ export const alkalinityAerated = defineFunction({
   id: 'ALKALINITY.AERATED',
   family: 'Water',
   summary: 'Alkalinity of a water from the pH of a jar of it that was aerated for an hour.',
+  questions: ['alkalinity from an aired jar and its ph', 'aerated jar', 'alkalinity from aerated pH'],
   params: { jar: jarParam, ...jar },
   returns: value(meqPerLitre, 'Alkalinity; negative is mineral acid.'),
   valid:
@@ -75,6 +76,12 @@ export const bufferJar = defineFunction({
   summary:
     'Dose from an aerated jar of the water: grams that bring the whole vat to the ' +
     'target, with the range of a 0.1 pH error.',
+  questions: [
+    'dose from a jar test',
+    'jar of aerated water dose',
+    'test jar to whole vat',
+    'shake a bottle and measure pH',
+  ],
   params: {
     volume: volumeParam,
     jar: jarParam,

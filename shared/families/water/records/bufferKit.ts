@@ -26,6 +26,7 @@ export const bufferKit = defineFunction({
   version: 2,
   family: 'Water',
   summary: 'With pH and an alkalinity kit: the dose, and how far the errors of meter and kit can carry it.',
+  questions: ['I have alkalinity kit', 'alkalinity test result to soda', 'dose from pH and KH'],
   params: {
     volume: volumeParam,
     ph: num(pH, { min: 5.2, max: 11, doc: 'pH of the water now; below 5.2 a kit does not tell the dose.' }),

@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import { gram, pH, ratio, share, text, count } from '../../../units/quantities';
 import { isError } from '../../../base/values';
 import { advise } from '../titration/advise';
@@ -41,6 +42,17 @@ export const bufferNext = defineFunction({
   summary:
     'Next part-dose at the vat from the doses and pH readings so far: grams, spoons, pH ' +
     'to expect, what to do.',
+  questions: [
+    'next dose',
+    'how much more to add',
+    'ph after first dose',
+    'step by step ph',
+    'how much more soda',
+    'dose and check',
+    'I don add 2 spoon, remain how many',
+    'how much remain to put',
+    'when I go stop to put soda',
+  ],
   params: {
     volume: volumeParam,
     doses: dosesParam,

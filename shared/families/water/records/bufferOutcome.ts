@@ -58,6 +58,12 @@ export const bufferPH = defineFunction({
   id: 'BUFFER.PH',
   family: 'Water',
   summary: 'pH after a dose of a product, right after mixing or in balance with the air.',
+  questions: [
+    'ph after adding soda',
+    'effect of 20 g lime',
+    'will the water turn cloudy',
+    'if I put 5 spoon wetin the ph go be',
+  ],
   params: {
     volume: volumeParam,
     dose: doseParam,
@@ -118,6 +124,11 @@ export const bufferOutcome = defineFunction({
   summary:
     'What a dose does, both answers: right after mixing and in balance with the air, ' +
     'with alkalinity, CO2 and clouding.',
+  questions: [
+    'where does the ph end after a dose',
+    'what will the pH be if I add 10 g',
+    'what pH after 24 hours',
+  ],
   params: { volume: volumeParam, dose: doseParam, ph: phParam, ...afterwards, ...background },
   returns: fields(
     {
@@ -193,6 +204,13 @@ export const bufferEquivalent = defineFunction({
   id: 'BUFFER.EQUIVALENT',
   family: 'Water',
   summary: 'Grams of one base that bring the same alkalinity as grams of another.',
+  questions: [
+    'soda ash instead of baking soda',
+    'how much baking soda equals soda ash',
+    'no soda ash can I use baking soda',
+    'equivalent lime',
+    'I no get soda ash, I fit use baking soda?',
+  ],
   params: {
     dose: doseParam,
     from: solidChoice('Product the grams are of.'),
@@ -236,6 +254,11 @@ export const waterState = defineFunction({
   summary:
     'What a water holds: alkalinity, carbon dioxide, total carbon, its pH once aired and ' +
     'how hard its pH is to move.',
+  questions: [
+    'everything about my water from ph and alkalinity',
+    'how much CO2 in my water',
+    'what pH goes with this alkalinity',
+  ],
   params: {
     ph: phParam,
     alkalinity: alkalinityParam,

@@ -100,6 +100,7 @@ export const bufferSteps = defineFunction({
   family: 'Water',
   version: 2,
   summary: 'Splits a dose for a known water into part-doses, air between them, up to the target once aired.',
+  questions: ['split the dose', 'dose in parts', 'spoons per step', 'how I go divide the soda'],
   params: {
     volume: volumeParam,
     ph: phParam,

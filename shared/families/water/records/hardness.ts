@@ -31,11 +31,13 @@ const aliases = {
 const convert = (
   id: 'ALKALINITY.CONVERT' | 'HARDNESS.CONVERT',
   noun: string,
+  questions: readonly string[],
 ): ReturnType<typeof defineFunction> =>
   defineFunction({
     id,
     family: 'Water',
     summary: `Turns ${noun} from one unit into another: meq/L, mg/L CaCO3, German or French degrees and more.`,
+    questions,
     params: {
       amount: num(ratio, { min: -1000, max: 100000, doc: `The ${noun} as printed by the kit.` }),
       from: choice(HARDNESS_UNITS, {
@@ -59,8 +61,17 @@ const convert = (
     compute: ({ amount, from, to }) => hardnessTo(hardnessFrom(amount, from), to),
   });
 
-export const alkalinityConvert = convert('ALKALINITY.CONVERT', 'alkalinity');
-export const hardnessConvert = convert('HARDNESS.CONVERT', 'hardness');
+export const alkalinityConvert = convert('ALKALINITY.CONVERT', 'alkalinity', [
+  'convert alkalinity',
+  'dKH to ppm',
+  'mg/L CaCO3 to meq/L',
+  'alkalinity kit degrees to meq',
+]);
+export const hardnessConvert = convert('HARDNESS.CONVERT', 'hardness', [
+  'convert hardness',
+  'GH degrees to mg per litre',
+  'hardness in French degrees',
+]);
 
 /** Rise of conductivity per °C, from memory. */
 const PER_DEGREE = 0.02;
@@ -69,6 +80,11 @@ export const conductivityAt25 = defineFunction({
   id: 'CONDUCTIVITY.STANDARD',
   family: 'Water',
   summary: 'Conductivity at 25 °C from a reading without temperature compensation.',
+  questions: [
+    'conductivity at 25 degrees',
+    'correct ec reading for temperature',
+    'ec meter without compensation',
+  ],
   params: {
     reading: num(microsiemens, { min: 0, max: 100000, doc: "Reading at the water's own temperature." }),
     temperature: num(celsius, { min: 0, max: 40, doc: 'Temperature of the water when read.' }),
@@ -88,6 +104,7 @@ export const limeLimitFunction = defineFunction({
   family: 'Water',
   summary:
     'Where agricultural lime stops dissolving in soft water open to the air: pH, alkalinity and hardness.',
+  questions: ['lime not dissolving', 'how far can limestone go', 'oyster shell limit'],
   params: {
     temperature: num(celsius, { min: 0, max: 40, default: 25, doc: 'Water temperature. 25 when left out.' }),
     airCarbonDioxide: num(partsPerMillion, {

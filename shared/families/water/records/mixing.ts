@@ -1,3 +1,4 @@
+// Long: records of one subject, each with its texts, questions and examples.
 import {
   celsius,
   litre,
@@ -25,6 +26,12 @@ export const waterMix = defineFunction({
   id: 'WATER.MIX',
   family: 'Water',
   summary: 'Two waters poured together: pH right away and once aired, alkalinity and temperature.',
+  questions: [
+    'mix two waters',
+    'pH when I mix waters',
+    'add hot water to tank temperature',
+    'mix rain water with borehole',
+  ],
   params: {
     volumeA: volume('Litres of the first water.'),
     phA: reading('pH of the first water.'),
@@ -113,6 +120,12 @@ export const exchangeVolume = defineFunction({
   family: 'Water',
   summary:
     'Litres to exchange to bring anything dissolved (ammonia, salt, nitrite) from one level to another.',
+  questions: [
+    'how much water to change',
+    'percent water change',
+    'how many litres to drain',
+    'how much water I go change',
+  ],
   params: {
     volume: volume('Water in the vat.'),
     present: amount('Level now, any unit.'),
@@ -153,6 +166,11 @@ export const exchangeResult = defineFunction({
   id: 'EXCHANGE.RESULT',
   family: 'Water',
   summary: 'Level of anything dissolved after exchanging some litres.',
+  questions: [
+    'level after changing water',
+    'what is left after a water change',
+    'ammonia after exchanging half the water',
+  ],
   params: {
     volume: volume('Water in the vat.'),
     exchanged: num(litre, { min: 0, max: 1e8, doc: 'Litres of new water.' }),
@@ -190,6 +208,7 @@ export const turnoverTime = defineFunction({
   id: 'FLOW.TURNOVER',
   family: 'Water',
   summary: 'Hours in which a flow renews the vat once.',
+  questions: ['flow rate of my tap', 'turnover per hour', 'how fast water dey run'],
   params: {
     volume: volume('Water in the vat.'),
     flow: num(litrePerMinute, { above: 0, max: 1e6, doc: 'Inflow.' }),
@@ -212,6 +231,7 @@ export const flowNeeded = defineFunction({
   id: 'FLOW.NEEDED',
   family: 'Water',
   summary: 'Inflow for a wished number of turnovers an hour.',
+  questions: ['inflow for so many turnovers', 'how much water must run in', 'flow for my vat per hour'],
   params: {
     volume: volume('Water in the vat.'),
     turnovers: num(perHour, { above: 0, max: 60, doc: 'Turnovers per hour.' }),
@@ -230,6 +250,11 @@ export const flowMeasured = defineFunction({
   id: 'FLOW.MEASURED',
   family: 'Water',
   summary: 'Flow from the seconds it takes to fill a bucket.',
+  questions: [
+    'litres per minute with a bucket and a watch',
+    'time to fill bucket',
+    'measure flow with bucket and watch',
+  ],
   params: {
     bucket: volume('Bucket filled.'),
     time: num(seconds, { above: 0, max: 86400, doc: 'Seconds it took.' }),

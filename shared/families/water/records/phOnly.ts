@@ -30,6 +30,13 @@ export const bufferRange = defineFunction({
   summary:
     'With only a pH reading: the least, likely and most product a water may need, and a ' +
     'first part that is safe.',
+  questions: [
+    'only have a pH meter no alkalinity kit',
+    'least and most soda',
+    'first dose to start',
+    'no test kit',
+    'na only ph meter I get',
+  ],
   params: {
     volume: volumeParam,
     ph: phParam,
@@ -125,6 +132,7 @@ export const bufferTrial = defineFunction({
   version: 2,
   family: 'Water',
   summary: 'A trial in a bucket: what to weigh, how much stock solution to add, and what to write down.',
+  questions: ['bucket test', 'jar test', 'small trial before the vat', 'test am for bucket first'],
   params: {
     ph: phParam,
     target: num(pH, { min: 4, max: 10, default: 7, doc: 'pH wanted.' }),

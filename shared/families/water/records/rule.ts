@@ -27,6 +27,7 @@ export const bufferRule = defineFunction({
   id: 'BUFFER.RULE',
   family: 'Water',
   summary: `The field rule: ${RULE}. Common practice, no source.`,
+  questions: ['rule of thumb soda ash', 'does the field rule hold', '5g per 1000L rule'],
   params: {
     volume: volumeParam,
     rise: num(pH, { above: 0, max: 6, default: RULE_RISE, doc: 'Wished rise of pH.' }),
@@ -49,6 +50,12 @@ export const bufferRuleCheck = defineFunction({
   id: 'BUFFER.RULECHECK',
   family: 'Water',
   summary: 'Says for this water whether the field rule holds, overshoots or falls short, and by how much.',
+  questions: [
+    'does the rule of thumb dose fit my water',
+    'will the field rule overshoot',
+    'is the grams per cubic metre rule right here',
+    'one gram for 200 litre, e correct?',
+  ],
   params: {
     ph: phParam,
     target: num(pH, { min: 4, max: 10, default: 7, doc: 'pH wanted.' }),

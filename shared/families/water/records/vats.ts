@@ -19,7 +19,10 @@ const depthParam = num(centimetre, {
 });
 
 const vat = <const P extends Params>(
-  spec: Pick<FunctionSpec<P, ValueReturn>, 'id' | 'summary' | 'params' | 'examples' | 'compute'>,
+  spec: Pick<
+    FunctionSpec<P, ValueReturn>,
+    'id' | 'summary' | 'questions' | 'params' | 'examples' | 'compute'
+  >,
 ): SheetFunction =>
   defineFunction<P, ValueReturn>({
     ...spec,
@@ -35,6 +38,15 @@ const tooDeep = (what: string): ReturnType<typeof noSolution> =>
 export const vatRectangle = vat({
   id: 'VAT.RECTANGLE',
   summary: 'Litres in a rectangular vat.',
+  questions: [
+    'how many litres is my tank',
+    'calculate water volume',
+    'pond volume length width depth',
+    'litters in tank',
+    'how many litre dey my vat',
+    'feet to litres',
+    'tank size',
+  ],
   params: { length: size('Inside length.'), width: size('Inside width.'), depth: depthParam },
   examples: [
     { args: [200, 100, 50], gives: '1000', because: 'Two metres by one by half.' },
@@ -51,6 +63,12 @@ export const vatRectangle = vat({
 export const vatRound = vat({
   id: 'VAT.ROUND',
   summary: 'Litres in a round vat with a flat bottom.',
+  questions: [
+    'litres in a round tank',
+    'volume of a circular tank',
+    'water in a round tank from diameter and depth',
+    'volume of round tank',
+  ],
   params: { diameter: size('Inside diameter.'), depth: depthParam },
   examples: [
     { args: [150, 60], gives: '1060.3', because: 'π/4 × 150² × 60 cm³.' },
@@ -62,6 +80,7 @@ export const vatRound = vat({
 export const vatOval = vat({
   id: 'VAT.OVAL',
   summary: 'Litres in an oval vat: an ellipse, or straight sides with half-round ends.',
+  questions: ['litres in an oval tank', 'volume of an oval vat', 'water in a bathtub shaped tank'],
   params: {
     length: size('Longest inside length.'),
     width: size('Widest inside width.'),
@@ -93,6 +112,12 @@ export const vatOval = vat({
 export const vatCone = vat({
   id: 'VAT.CONE',
   summary: 'Litres in a round vat with a conical bottom, full or part filled.',
+  questions: [
+    'litres in a cone bottom tank',
+    'volume of a conical tank',
+    'water in a funnel tank',
+    'cone bottom tank litres',
+  ],
   params: {
     diameter: size('Inside diameter of the round wall.'),
     cone: size('Height of the cone, from outlet to wall.'),
@@ -122,6 +147,7 @@ export const vatCone = vat({
 export const vatTapered = vat({
   id: 'VAT.TAPERED',
   summary: 'Litres in a vat or lined pond with sloping sides, full or part filled.',
+  questions: ['capacity of concrete pond', 'how much water in my pond', 'how much water this pond fit carry'],
   params: {
     topLength: size('Length at the rim.'),
     topWidth: size('Width at the rim.'),
@@ -151,6 +177,12 @@ export const vatTapered = vat({
 export const vatDrum = vat({
   id: 'VAT.DRUM',
   summary: 'Litres in a drum or pipe lying on its side, full or part filled.',
+  questions: [
+    'litres in a drum lying down',
+    'volume of a barrel on its side',
+    'water in a pipe',
+    'volume of drum lying down',
+  ],
   params: { diameter: size('Inside diameter.'), length: size('Inside length.'), depth: depthParam },
   examples: [
     { args: [60, 90, 30], gives: '127.2', because: 'Half of a 254 L drum.' },

@@ -1,3 +1,4 @@
+import { append } from '../../append';
 import type { Spills } from '../references/anchors';
 import type { BlockCell } from './blocks';
 import type { FormulaCell, SheetScan } from './scan';
@@ -110,7 +111,7 @@ export function sheetFates(
     else if (cell.group && broken.has(cell.group) && cell.verdict !== 'blank')
       edits.push(rewriteFormula(scan.bytes, cell, cell.text));
   }
-  if (freezesWhatIf) edits.push(...scan.whatIf.flatMap(cutValue));
+  if (freezesWhatIf) append(edits, scan.whatIf.flatMap(cutValue));
   const lines = scan.cells
     .filter(isAnswer)
     .map((cell) => ({ cell, native: frozen.has(cell) ? undefined : native(cell) }));

@@ -1,3 +1,4 @@
+import { append } from '../../append';
 import type { Area, Place } from '../../../sheet/formula/address';
 import { overlaps } from '../references/references';
 
@@ -122,7 +123,7 @@ export class ReaderIndex {
         const { area } = held;
         if (row >= area.top && row <= area.bottom && column >= area.left && column <= area.right) {
           held.isHit = true;
-          readers.push(...held.readers);
+          append(readers, held.readers);
         } else list[kept++] = held;
       }
       list.length = kept;
@@ -137,13 +138,13 @@ export class ReaderIndex {
       const [s = 0, row = 0, column = 0] = key.split('|').map(Number);
       if (s !== sheet || row < area.top || row > area.bottom || column < area.left || column > area.right)
         continue;
-      readers.push(...list);
+      append(readers, list);
       this.single.delete(key);
     }
     for (const [key, held] of this.known)
       if (!held.isHit && key.startsWith(`${sheet}|`) && overlaps(held.area, area)) {
         held.isHit = true;
-        readers.push(...held.readers);
+        append(readers, held.readers);
       }
     return readers;
   }

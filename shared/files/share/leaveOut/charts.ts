@@ -1,3 +1,4 @@
+import { append } from '../../append';
 import { lex } from '../references/lex';
 import type { Package } from '../../package/package';
 import type { Reference, ReferenceFinder } from '../references/references';
@@ -33,7 +34,7 @@ export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFa
       if (!holder) continue;
       if (references.some(fate.isBlank)) {
         const points = cachedPoints(holder);
-        edits.push(...points.map(cut));
+        append(edits, points.map(cut));
         forgotten += points.length;
       }
       if (references.some(fate.isGone)) {

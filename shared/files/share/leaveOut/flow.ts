@@ -1,3 +1,4 @@
+import { append } from '../../append';
 import type { Area, Place } from '../../../sheet/formula/address';
 import { columnNumber, MAX_ROWS, parseArea } from '../../../sheet/formula/address';
 import { sharedStrings } from '../../cells/strings';
@@ -188,7 +189,8 @@ export class Flow {
         const owner = this.owners.get(idOf(next.sheet, place));
         if (!owner || seen.has(owner)) continue;
         seen.add(owner);
-        waiting.push(...owner.reads.plain, ...owner.reads.summed);
+        append(waiting, owner.reads.plain);
+        append(waiting, owner.reads.summed);
       }
     }
     return found;

@@ -1,3 +1,4 @@
+import { append } from '../../append';
 import { addressOf, areaText, parseArea } from '../../../sheet/formula/address';
 import { Cells } from '../../cells/cells';
 import { sharedStrings } from '../../cells/strings';
@@ -147,7 +148,7 @@ class LeavingOut implements LeaveOut {
     const edits: Edit[] = prune(bytes, lost);
     this.rules += edits.length;
     if (!flow) return edits;
-    edits.push(...this.emptyCells(info.index, bytes, root, flow));
+    append(edits, this.emptyCells(info.index, bytes, root, flow));
     const telling = tellingElements(bytes, root, info.index, flow);
     const ids = new Set(
       [...telling]

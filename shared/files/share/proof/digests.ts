@@ -1,5 +1,6 @@
 import type { Area } from '../../../sheet/formula/address';
-import { Sha256 } from './sha256';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
 import type { SharedStrings } from '../../cells/strings';
 import { AreaIndex, canonical, eachSpan, filledArea, isPlainNumber, resolvedValue } from '../../cells/values';
 import type { CellSpan, StoredValue } from '../../cells/cells';
@@ -29,7 +30,7 @@ const ROOM = 32_768;
 const LONGEST_NUMBER = 64;
 
 class Feed {
-  private readonly sha = new Sha256();
+  private readonly sha = sha256.create();
   private buffer: Uint8Array | undefined;
   private filled = 0;
   private row = -1;
@@ -86,7 +87,7 @@ class Feed {
   }
   hex(): string {
     if (this.filled > 0) this.flush();
-    return this.sha.hex();
+    return bytesToHex(this.sha.digest());
   }
 }
 

@@ -1,3 +1,4 @@
+import { append } from '../../append';
 import type { Book, NameInfo } from '../../package/book';
 import type { IsDefined } from './calls';
 import { ownCalls } from './calls';
@@ -42,7 +43,7 @@ export class NameTable {
     for (let name = waiting.pop(); name; name = waiting.pop()) {
       if (this.tainted.has(name)) continue;
       this.tainted.add(name);
-      waiting.push(...(users.get(name) ?? []));
+      append(waiting, users.get(name) ?? []);
     }
   }
 

@@ -19,29 +19,50 @@ export type BesidePart = Pick<
   | 'putSetting'
 >;
 
-interface Beside {
+export interface KeptBeside {
   readonly charts: readonly ChartState[];
   readonly protection: ProtectionState;
   readonly page: PageState;
   /** Printing as the file had it; carried through for what a page here cannot say. */
   readonly print?: NonNullable<SheetModel['print']>;
 }
-const NOTHING: Beside = { charts: [], protection: { isOn: false, options: {} }, page: { landscape: false } };
+const NOTHING: KeptBeside = {
+  charts: [],
+  protection: { isOn: false, options: {} },
+  page: { landscape: false },
+};
 
 export class BesideStore {
-  private readonly sheets = new Map<string, Beside>();
+  private readonly sheets = new Map<string, KeptBeside>();
   settings: Readonly<Record<string, unknown>> = {};
   private readonly listeners = new Set<() => void>();
 
-  of(sheet: string): Beside {
+  of(sheet: string): KeptBeside {
     return this.sheets.get(sheet) ?? NOTHING;
   }
-  put(sheet: string, patch: Partial<Beside>): void {
+  put(sheet: string, patch: Partial<KeptBeside>): void {
     this.sheets.set(sheet, { ...this.of(sheet), ...patch });
     this.tell();
   }
   forget(sheet: string): void {
     if (this.sheets.delete(sheet)) this.tell();
+  }
+  /** All of it, to be kept and put back. */
+  all(): readonly (readonly [string, KeptBeside])[] {
+    return [...this.sheets];
+  }
+  restore(
+    sheets: readonly (readonly [string, KeptBeside])[],
+    settings: Readonly<Record<string, unknown>>,
+  ): void {
+    this.sheets.clear();
+    for (const [sheet, beside] of sheets) this.sheets.set(sheet, beside);
+    this.settings = settings;
+    this.tell();
+  }
+  putSetting(key: string, value: unknown): void {
+    this.settings = withSetting(this.settings, key, value);
+    this.tell();
   }
   clear(): void {
     this.sheets.clear();
@@ -76,7 +97,7 @@ export const besidePart = (store: BesideStore): BesidePart => ({
   page: (sheet) => store.of(sheet).page,
   settings: () => store.settings,
   putSetting(key, value) {
-    store.settings = withSetting(store.settings, key, value);
+    store.putSetting(key, value);
   },
   setPage(sheet, patch) {
     store.put(sheet, { page: { ...store.of(sheet).page, ...patch } });

@@ -23,6 +23,7 @@ import type { Book, ConditionalState, NameState, ValidationState } from '../../.
 import type { Context } from './context';
 import { overlaps, toArea, toRange } from './context';
 import { hex } from './formats';
+import { given } from '../../files/optional';
 
 /** Names, input rules, colouring rules and notes. */
 export type FeaturePart = Pick<
@@ -66,7 +67,8 @@ const ALERTS = {
 const bound = (value: string | number | undefined): string | undefined =>
   value === undefined ? undefined : String(value);
 
-function ruleOf(state: ValidationState, id: string): ISheetDataValidationRule {
+/** An input rule in the engine's own form, without its cells. */
+export function ruleOf(state: ValidationState, id: string): ISheetDataValidationRule {
   const { rule } = state;
   const base: ISheetDataValidationRule = {
     uid: id,
@@ -157,6 +159,10 @@ function stateOfRule(rule: ISheetDataValidationRule): ValidationState | undefine
 const isWorkbookScope = (scope: string | undefined): boolean =>
   scope === undefined || scope === SCOPE_WORKBOOK_VALUE_DEFINED_NAME;
 
+const ONE_AREA = /^=\s*('([^']|'')+'|[\w.]+)!\$?[A-Z]{1,3}\$?\d+(:\$?[A-Z]{1,3}\$?\d+)?$/i;
+/** What a name means, as the engine keeps it: plain ranges without the sign in front. */
+export const refersTo = (formula: string): string => (ONE_AREA.test(formula) ? formula.slice(1) : formula);
+
 /** Names are kept as Excel shows them, with the sign in front; the engine keeps plain ranges without. */
 const namePart = (context: Context): Pick<FeaturePart, 'names' | 'putName' | 'deleteName'> => {
   const service = (): IDefinedNamesService => context.engine.injector.get(IDefinedNamesService);
@@ -180,9 +186,7 @@ const namePart = (context: Context): Pick<FeaturePart, 'names' | 'putName' | 'de
         };
       }),
     putName({ name, formula, comment, scope }) {
-      const text = /^=\s*('([^']|'')+'|[\w.]+)!\$?[A-Z]{1,3}\$?\d+(:\$?[A-Z]{1,3}\$?\d+)?$/i.test(formula)
-        ? formula.slice(1)
-        : formula;
+      const text = refersTo(formula);
       const old = find(name, scope);
       const id = old
         ? Object.values(service().getDefinedNameMap(context.unitId) ?? {}).find(
@@ -202,6 +206,25 @@ const namePart = (context: Context): Pick<FeaturePart, 'names' | 'putName' | 'de
     },
     deleteName(name, scope) {
       find(name, scope)?.delete();
+    },
+  };
+};
+
+/** A colouring rule in the engine's own form. */
+export const colouringRule = ({ id, area, formula, fill, color }: ConditionalState) => {
+  const style: IStyleBase = {
+    ...(fill ? { bg: { rgb: fill } } : {}),
+    ...(color ? { cl: { rgb: color } } : {}),
+  };
+  return {
+    cfId: id,
+    ranges: [toRange(area)],
+    stopIfTrue: false,
+    rule: {
+      type: CFRuleType.highlightCell as const,
+      subType: CFSubRuleType.formula as const,
+      value: formula.startsWith('=') ? formula : `=${formula}`,
+      style,
     },
   };
 };
@@ -235,27 +258,32 @@ const conditionalPart = (
       if (model().getRule(context.unitId, sheet, id))
         context.facade(sheet).deleteConditionalFormattingRule(id);
       context.ensure(sheet, area);
-      const style: IStyleBase = {
-        ...(fill ? { bg: { rgb: fill } } : {}),
-        ...(color ? { cl: { rgb: color } } : {}),
-      };
-      context.facade(sheet).addConditionalFormattingRule({
-        cfId: id,
-        ranges: [toRange(context.clip(sheet, area))],
-        stopIfTrue: false,
-        rule: {
-          type: CFRuleType.highlightCell,
-          subType: CFSubRuleType.formula,
-          value: formula.startsWith('=') ? formula : `=${formula}`,
-          style,
-        },
-      });
+      context.facade(sheet).addConditionalFormattingRule(
+        colouringRule({
+          id,
+          area: context.clip(sheet, area),
+          formula,
+          ...given('fill', fill),
+          ...given('color', color),
+        }),
+      );
     },
     deleteConditional(sheet, id) {
       context.facade(sheet).deleteConditionalFormattingRule(id);
     },
   };
 };
+
+/** A note in the engine's own form, tall enough for its text. */
+export const noteOf = (row: number, column: number, text: string) => ({
+  id: generateRandomId(6),
+  row,
+  col: column,
+  note: text,
+  width: 240,
+  height: Math.min(260, 34 + (Math.ceil(text.length / 32) + text.split('\n').length) * 18),
+  show: false,
+});
 
 export function featurePart(context: Context): FeaturePart {
   return {
@@ -288,16 +316,7 @@ export function featurePart(context: Context): FeaturePart {
         if (range.getNote()) range.deleteNote();
         return;
       }
-      const lines = Math.ceil(text.length / 32) + text.split('\n').length;
-      range.createOrUpdateNote({
-        id: generateRandomId(6),
-        row,
-        col: column,
-        note: text,
-        width: 240,
-        height: Math.min(260, 34 + lines * 18),
-        show: false,
-      });
+      range.createOrUpdateNote(noteOf(row, column, text));
     },
   };
 }

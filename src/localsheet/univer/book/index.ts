@@ -6,7 +6,9 @@ import { cellPart, Cells } from './cells';
 import { Context } from './context';
 import { featurePart } from './features';
 import { formatPart } from './formats';
+import { OneUndo } from './oneUndo';
 import { sheetPart } from './sheets';
+import type { TableExtra } from './tables';
 import { tablePart } from './tables';
 import { Settling } from './settle';
 
@@ -26,6 +28,9 @@ export interface UniverBook {
   readonly context: Context;
   readonly cells: Cells;
   readonly beside: BesideStore;
+  readonly oneUndo: OneUndo;
+  /** Style and totals of tables, by their ids. */
+  readonly tableExtras: Map<string, TableExtra>;
 }
 
 /** The open workbook of the embedded spreadsheet as the Excel stand-in sees it. */
@@ -33,14 +38,16 @@ export function openBook(engine: Engine): UniverBook {
   const context = new Context(engine);
   const cells = new Cells(context);
   const beside = new BesideStore();
+  const oneUndo = new OneUndo(context);
+  const tableExtras = new Map<string, TableExtra>();
   const settling = new Settling(engine);
   const book: Book = {
-    ...sheetPart(context, (sheet) => {
+    ...sheetPart(context, oneUndo, (sheet) => {
       beside.forget(sheet);
     }),
     ...cellPart(context, cells),
     ...formatPart(context),
-    ...tablePart(context),
+    ...tablePart(context, tableExtras),
     ...featurePart(context),
     ...besidePart(beside),
     settle: () => settling.settled(),
@@ -49,5 +56,5 @@ export function openBook(engine: Engine): UniverBook {
       await settling.settled();
     },
   };
-  return { book: marked(context, book), context, cells, beside };
+  return { book: marked(context, book), context, cells, beside, tableExtras, oneUndo };
 }

@@ -1,9 +1,9 @@
-import { IUndoRedoService } from '@univerjs/core';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { ScrollToCellCommand } from '@univerjs/sheets-ui';
 import type { Area, Book, SheetState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { toArea } from './context';
+import type { OneUndo } from './oneUndo';
 
 /** Sheets, their order, which one is open and what is selected in it. */
 export type SheetPart = Pick<
@@ -39,17 +39,10 @@ const stateOf = (sheet: FWorksheet): SheetState => ({
   showGridlines: !sheet.hasHiddenGridLines(),
 });
 
-export function sheetPart(context: Context, onDeleted: (sheet: string) => void): SheetPart {
+export function sheetPart(context: Context, oneUndo: OneUndo, onDeleted: (sheet: string) => void): SheetPart {
   const activeId = (): string => context.book.getActiveSheet().getSheetId();
   return {
-    async group(work) {
-      const batch = context.engine.injector.get(IUndoRedoService).__tempBatchingUndoRedo(context.unitId);
-      try {
-        return await work();
-      } finally {
-        batch.dispose();
-      }
-    },
+    group: (work) => oneUndo.change(work),
     sheets: () => context.book.getSheets().map(stateOf),
     addSheet(name) {
       const before = activeId();

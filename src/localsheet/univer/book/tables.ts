@@ -1,3 +1,4 @@
+import type { Injector } from '@univerjs/core';
 import { generateRandomId } from '@univerjs/core';
 import { RangeThemeStyle, SheetRangeThemeModel } from '@univerjs/sheets';
 import {
@@ -14,30 +15,33 @@ import { toArea, toRange } from './context';
 
 export type TablePart = Pick<Book, 'tables' | 'addTable' | 'changeTable' | 'deleteTable'>;
 
-interface Extra {
+export interface TableExtra {
   readonly style: string;
   readonly showTotals: boolean;
 }
-const PLAIN: Extra = { style: 'TableStyleMedium2', showTotals: false };
+const PLAIN: TableExtra = { style: 'TableStyleMedium2', showTotals: false };
 /** The cells bring their own look; a table adds nothing but its heading row. */
-const THEME = 'table-spawnbook';
+export const TABLE_THEME = 'table-spawnbook';
 
-/** The engine knows neither style names nor totals rows: both are kept beside it, by table. */
-export function tablePart(context: Context): TablePart {
-  const extras = new Map<string, Extra>();
+/** Made known once; a snapshot's tables name it. */
+export function knowTableTheme(injector: Injector): void {
+  const themes = injector.get(SheetRangeThemeModel);
+  if (!themes.getRegisteredRangeThemes().includes(TABLE_THEME))
+    themes.registerDefaultRangeTheme(
+      new RangeThemeStyle(TABLE_THEME, { headerRowStyle: { bl: 1 } } as never),
+    );
+}
+
+/** The engine knows neither style names nor totals rows: both are kept in `extras`, by table. */
+export function tablePart(context: Context, extras: Map<string, TableExtra>): TablePart {
   const { injector } = context.engine;
   const service = (): SheetTableService => injector.get(SheetTableService);
   const infoOf = (id: string) => service().getTableInfo(context.unitId, id);
-  const themed = (): string => {
-    const themes = injector.get(SheetRangeThemeModel);
-    if (!themes.getRegisteredRangeThemes().includes(THEME))
-      themes.registerDefaultRangeTheme(new RangeThemeStyle(THEME, { headerRowStyle: { bl: 1 } } as never));
-    return THEME;
-  };
   /** The engine's own command refuses names that sheets have; Excel allows them. */
   const add = (sheet: string, area: Area, name: string, id: string): void => {
     const unitId = context.unitId;
     const range = toRange(area);
+    knowTableTheme(injector);
     const header = injector.get(TableManager).getColumnHeader(unitId, sheet, range, 'Column');
     const params = {
       unitId,
@@ -46,7 +50,7 @@ export function tablePart(context: Context): TablePart {
       tableId: id,
       range,
       header,
-      options: { showHeader: true, tableStyleId: themed() },
+      options: { showHeader: true, tableStyleId: TABLE_THEME },
     };
     context.mutate(AddSheetTableMutation.id, params, { unitId, tableId: id }, DeleteSheetTableMutation.id);
   };

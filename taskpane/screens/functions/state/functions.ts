@@ -1,5 +1,8 @@
 import type { Family, SheetFunction } from '../../../../shared/functions/define';
 import { CATALOGUE, findFunction } from '../../../../shared/catalogue';
+import type { Found } from '../../../help/finder';
+import { find } from '../../../help/finder';
+import type { Intent } from '../../../help/intents';
 import type { RangeReading } from '../../../host/port';
 
 export interface FunctionsState {
@@ -27,38 +30,25 @@ export const initialFunctions: FunctionsState = {
 
 export const FAMILIES: readonly Family[] = [...new Set(CATALOGUE.map((fn) => fn.family))];
 
-const wordsOf = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(Boolean);
-
-/** How well a function answers to the words typed; 0 when a word is found nowhere. */
-function score(fn: SheetFunction, words: readonly string[]): number {
-  const name = fn.name.toLowerCase();
-  const summary = fn.summary.toLowerCase();
-  const rest =
-    `${fn.help} ${fn.family} ${fn.valid} ${fn.params.map((p) => `${p.name} ${p.doc}`).join(' ')}`.toLowerCase();
-  let total = 0;
-  for (const word of words) {
-    const points = name.includes(word) ? 4 : summary.includes(word) ? 2 : rest.includes(word) ? 1 : 0;
-    if (points === 0) return 0;
-    total += points;
-  }
-  return total;
+/** What answers the question typed, best first; all of a subject while nothing is typed. */
+export interface Matches {
+  readonly list: readonly SheetFunction[];
+  readonly intent: Intent | undefined;
+  readonly fits: boolean;
 }
+let known: { readonly search: string; readonly found: Found } | undefined;
 
-/** Functions of the family that hold every word typed, the best matches first. */
-export function matching(state: FunctionsState): readonly SheetFunction[] {
-  const words = wordsOf(state.search);
-  const inFamily = CATALOGUE.filter((fn) => state.family === 'all' || fn.family === state.family);
-  if (words.length === 0) return inFamily;
-  return inFamily
-    .map((fn) => ({ fn, points: score(fn, words) }))
-    .filter(({ points }) => points > 0)
-    .sort((a, b) => b.points - a.points)
-    .map(({ fn }) => fn);
+export function matching({ search, family }: FunctionsState): Matches {
+  const inFamily = (fn: SheetFunction): boolean => family === 'all' || fn.family === family;
+  if (search.trim() === '')
+    return { list: family === 'all' ? [] : CATALOGUE.filter(inFamily), intent: undefined, fits: true };
+  // Views ask at every redraw; the answer is the same until the question changes.
+  if (known?.search !== search) known = { search, found: find(search, CATALOGUE.length) };
+  const { functions, intent, fits } = known.found;
+  return { list: functions.filter(inFamily).slice(0, NEAREST), intent, fits };
 }
+/** So many are shown of what was found. */
+export const NEAREST = 5;
 
 export const openFunction = (state: FunctionsState): SheetFunction | undefined =>
   state.open ? findFunction(state.open) : undefined;

@@ -1,18 +1,16 @@
-import type { Family, SheetFunction } from '../../../../shared/functions/define';
+import type { SheetFunction } from '../../../../shared/functions/define';
 import { PREFIX } from '../../../../shared/functions/define';
 import { chooseFamily, openPage, searchFunctions } from '../commands/functions';
-import type { VNode } from '../../../pane/draw';
+import type { Intent } from '../../../help/intents';
+import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
+import { showPlace } from '../../../pane/navigate';
+import type { PlaceId } from '../../../pane/places';
+import { wordsFor } from '../../../words/words';
+import type { Matches } from '../state/functions';
 import { FAMILIES, matching } from '../state/functions';
 import type { Scene } from '../../../pane/parts';
-import { inputOf } from '../../../pane/parts';
-
-const familyOf = (value: string): Family | 'all' => FAMILIES.find((family) => family === value) ?? 'all';
-
-const found = (n: number, search: string): string => {
-  if (n === 0) return `No function holds all of “${search}”. Try fewer or other words.`;
-  return n === 1 ? '1 function' : `${n} functions`;
-};
+import { button, inputOf } from '../../../pane/parts';
 
 const card = (fn: SheetFunction, { send }: Scene): VNode =>
   h(
@@ -39,20 +37,75 @@ const card = (fn: SheetFunction, { send }: Scene): VNode =>
     ),
   );
 
-export function functionList(scene: Scene): readonly VNode[] {
+/** Where a question leads that no function answers. */
+const INTENT_PLACES: Readonly<Partial<Record<Intent['key'], PlaceId>>> = { plan: 'plan', share: 'share' };
+
+function intentView(intent: Intent, scene: Scene): Child {
+  const { find, places } = wordsFor(scene.state);
+  const place = INTENT_PLACES[intent.key];
+  if (place)
+    return button(
+      find.place(places[place]),
+      () => {
+        scene.send(showPlace, place);
+      },
+      { id: 'find-place', tone: 'main' },
+    );
+  const says = { none: find.outside, why: find.diagnose, ask: find.ambiguous }[
+    intent.key as 'none' | 'why' | 'ask'
+  ];
+  return h('p', { class: 'lead' }, says);
+}
+
+const said = ({ list, intent, fits }: Matches, scene: Scene): Child => {
+  const { find } = wordsFor(scene.state);
+  const { search } = scene.state.functions;
+  if (intent) return intentView(intent, scene);
+  if (search.trim() === '') return undefined;
+  return fits && list.length > 0 ? find.best : find.none(search);
+};
+
+/** Steps of the job, to look around where no question comes to mind. */
+const familyButtons = ({ state, send }: Scene): VNode => {
+  const { steps, find } = wordsFor(state);
+  return h(
+    'div',
+    { class: 'vat-choice', role: 'group', 'aria-label': find.some },
+    FAMILIES.map((family) =>
+      h(
+        'button',
+        {
+          type: 'button',
+          class: 'chip',
+          id: `family-${FAMILIES.indexOf(family)}`,
+          'aria-pressed': state.functions.family === family ? 'true' : 'false',
+          on: {
+            click: () => {
+              send(chooseFamily, state.functions.family === family ? 'all' : family);
+            },
+          },
+        },
+        steps[family] ?? family,
+      ),
+    ),
+  );
+};
+
+export function functionList(scene: Scene): readonly Child[] {
   const { state, send } = scene;
-  const list = matching(state.functions);
+  const { find } = wordsFor(state);
+  const matches = matching(state.functions);
   return [
     h(
       'div',
       { class: 'field' },
-      h('label', { for: 'function-search' }, 'What do you want to know?'),
+      h('label', { for: 'function-search' }, find.ask),
       h('input', {
         id: 'function-search',
         type: 'search',
         autocomplete: 'off',
         value: state.functions.search,
-        placeholder: 'for example: hatch time',
+        placeholder: find.placeholder,
         'aria-controls': 'function-list',
         on: {
           input: (event) => {
@@ -61,30 +114,12 @@ export function functionList(scene: Scene): readonly VNode[] {
         },
       }),
     ),
-    h(
-      'div',
-      { class: 'field' },
-      h('label', { for: 'function-family' }, 'Subject'),
-      h(
-        'select',
-        {
-          id: 'function-family',
-          value: state.functions.family,
-          on: {
-            change: (event) => {
-              send(chooseFamily, familyOf(inputOf(event)));
-            },
-          },
-        },
-        h('option', { value: 'all' }, 'All subjects'),
-        FAMILIES.map((family) => h('option', { value: family }, family)),
-      ),
-    ),
-    h('p', { class: 'count', role: 'status' }, found(list.length, state.functions.search)),
+    h('div', { class: 'count', role: 'status' }, said(matches, scene)),
     h(
       'ul',
       { id: 'function-list', class: 'cards' },
-      list.map((fn) => card(fn, scene)),
+      matches.intent?.key === 'none' ? [] : matches.list.map((fn) => card(fn, scene)),
     ),
+    familyButtons(scene),
   ];
 }

@@ -13,7 +13,7 @@ import { cellOf, Cells, cleanFormula } from '../../../../src/localsheet/univer/b
 import { Context } from '../../../../src/localsheet/univer/book/context';
 import { Settling } from '../../../../src/localsheet/univer/book/settle';
 import type { FunctionSource } from '../../../../src/localsheet/univer/functions';
-import { registerFunctions } from '../../../../src/localsheet/univer/functions';
+import { recalculateAll, registerFunctions } from '../../../../src/localsheet/univer/functions';
 import { repairNames } from '../../../../src/localsheet/univer/names';
 
 /** The embedded spreadsheet's calculation without its screen. */
@@ -94,6 +94,7 @@ export function startSheet(source?: FunctionSource, data: Partial<IWorkbookData>
     },
     async register(later) {
       registerFunctions(engine.injector, later);
+      recalculateAll(engine.injector);
       await settling.settled();
     },
     close: () => {

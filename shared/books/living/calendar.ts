@@ -1,0 +1,68 @@
+import { heightFor } from '../../sheet/workbook/build';
+import type { SheetModel } from '../../sheet/workbook/model';
+import { isoDateOfSerial } from '../../units/dates';
+import { TASKS } from '../../run/lines';
+import type { Task } from '../../run/lines';
+import type { Pages } from './context';
+import { HEAD } from './layout';
+
+/** Days of the calendar that print; planning again moves them on. */
+const PRINTED = 28;
+
+/** What to do on which day at which hour, in order; ticked off here or in the pane. */
+export function calendarSheet(pages: Pages): SheetModel {
+  const { calendar, tasks } = pages.tables;
+  const { plan, rows } = pages;
+  const until = plan.plannedOn + PRINTED;
+  const printed = rows.tasks.findLastIndex(({ when }) => when < until);
+  const sheet = pages.sheet(
+    'calendar',
+    'Calendar',
+    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. The next four weeks print.`,
+    {
+      widths: [2, ...calendar.widths],
+      tab: 'C8742A',
+      freeze: { rows: HEAD, columns: 0 },
+      print: {
+        landscape: false,
+        titleRows: [HEAD, HEAD],
+        area: `A1:${calendar.right}${Math.max(calendar.first, calendar.first + printed)}`,
+      },
+    },
+  );
+  calendar.headings(sheet, 20);
+  rows.tasks.forEach(({ what, task }, i) => {
+    const row = calendar.first + i;
+    const of = (key: keyof typeof tasks.letters): string => tasks.there(key, tasks.first + i);
+    const { unit = '' } = TASKS[task] as Task;
+    calendar.line(sheet, row, {
+      date: `=INT(${of('when')})`,
+      hour: `=MOD(${of('when')},1)`,
+      batch: `=${of('batch')}`,
+      what,
+      amount: `=${of('amount')}`,
+      unit,
+    });
+    sheet.height(row, heightFor([what, 66]));
+  });
+  if (rows.tasks.length === 0) return sheet.put(`C${calendar.first}`, 'No batch, no work.', 'quiet').build();
+  const first = calendar.first;
+  sheet
+    .validate({
+      range: calendar.own('done'),
+      kind: 'list',
+      items: ['done', 'left out'],
+      message: 'Pick what became of it.',
+    })
+    .when({
+      range: calendar.own('done', 'by'),
+      formula: `=${calendar.here('done', first)}<>""`,
+      style: 'quiet',
+    })
+    .when({
+      range: calendar.own('done', 'by'),
+      formula: pages.fx(`=${calendar.here('date', first)}={today}`),
+      style: 'good',
+    });
+  return sheet.build();
+}

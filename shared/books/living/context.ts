@@ -1,0 +1,159 @@
+import type { Assumed } from '../../families/assumptions';
+import { assumed } from '../../families/assumptions';
+import type { Operand } from '../../sheet/formula';
+import { nameOf } from '../../run/results';
+import { dayLines, runLines, shareLines, taskTimes } from '../../run/lines';
+import type { LineReader, RunLineKey, ShareLineKey, TaskKey } from '../../run/lines';
+import type { Content } from '../../sheet/workbook/build';
+import { SheetBuilder } from '../../sheet/workbook/build';
+import type { NameModel, SheetModel } from '../../sheet/workbook/model';
+import { givenBy } from '../../season/given';
+import type { OrderBook } from '../../season/orderBook';
+import type { Allocation, SeasonBatch } from '../../season/types';
+import type { BookPlan, SheetKey, Tables, Rows } from './layout';
+import { SHEETS, SHOWN, rowsOf, tablesOf, weeksOf } from './layout';
+
+import type { Typed } from './typed';
+
+/** Name of a cell of the season: season_price_feed. */
+export const seasonName = (key: string): string => `season_${nameOf(key as never)}`;
+
+/** Days between the first full day of feeding and a moment. */
+const daysAfter = (from: number, at: number): number => Math.max(0, Math.floor(at) - from);
+
+/** What the sheets of one book share: the plan, where every table stands, the names of single cells. */
+export class Pages {
+  readonly names: NameModel[] = [];
+  readonly assumed: Assumed;
+  readonly rows: Rows;
+  readonly tables: Tables;
+  readonly weeks: { readonly from: number; readonly count: number };
+  private readonly readers = new Map<string, LineReader<RunLineKey>>();
+
+  constructor(
+    readonly book: OrderBook,
+    readonly plan: BookPlan,
+    readonly typed?: Typed,
+  ) {
+    this.assumed = assumed(book.assumptions);
+    this.rows = rowsOf(plan, (batch, share) => this.timesOf(batch, share));
+    this.weeks = weeksOf(book, plan);
+    this.tables = tablesOf(book, this.rows, this.weeks.count, typed?.log.length);
+  }
+
+  sheet(
+    key: SheetKey,
+    heading: Content,
+    subtitle: string,
+    layout: Omit<SheetModel, 'name' | 'cells'>,
+  ): SheetBuilder {
+    return new SheetBuilder(SHEETS[key], {
+      isProtected: true,
+      hasGridlines: false,
+      ...(SHOWN.has(key) ? {} : { isHidden: true }),
+      ...layout,
+      print: { landscape: true, footer: `${this.book.hatchery} · season`, ...layout.print },
+    })
+      .put('B1', heading, 'title')
+      .height(1, 26)
+      .put('B2', subtitle, 'subtitle');
+  }
+
+  define(key: string, refersTo: string): void {
+    this.names.push({ name: seasonName(key), refersTo });
+  }
+  /** A formula with {key} in place of the names. */
+  readonly fx = (formula: string): string =>
+    formula.replace(/\{(\w+)\}/g, (_, key: string) => seasonName(key));
+
+  /** What a batch gives to its lines beside the book: as the sheet Workings takes it from the other sheets. */
+  givenOf(batch: SeasonBatch): Record<string, Operand> {
+    const own = this.plan.allocations.filter((a) => a.batch === batch.name);
+    const rearing = daysAfter(batch.feedFrom, batch.weanedAt);
+    const litres = (stage: string): number =>
+      this.plan.stays
+        .filter((s) => s.batch === batch.name && s.stage === stage)
+        .reduce((sum, s) => sum + (this.book.vats.find(({ name }) => name === s.vat)?.litres ?? 0), 0);
+    const isPlanned = batch.state === 'planned';
+    const was = (moment: number): Operand => (isPlanned ? null : moment);
+    return {
+      ...givenBy(this.book, this.assumed),
+      restDays: this.book.restDays,
+      strip: batch.stripAt,
+      measured: was(batch.temperature),
+      wasInject: was(batch.injectAt),
+      wasLook: was(batch.checkAt),
+      wasLate: was(batch.lateAt),
+      wasHatch: was(batch.hatchAt),
+      wasHatchEnd: was(batch.hatchEndAt),
+      wasFeed: was(batch.firstFeedAt),
+      rearing,
+      nursing: nursingOf(own, rearing),
+      leaves: batch.leavesOn,
+      firstLeaves: Math.min(batch.leavesOn, ...own.map(({ on }) => on)),
+      kilograms: batch.pairs.reduce((sum, pair) => sum + pair.kilograms, 0),
+      females: batch.pairs.length,
+      males: batch.males.length,
+      hundred: 100,
+      toSet: batch.eggs,
+      litresEggs: litres('eggs'),
+      litresFry: litres('fry'),
+      litresNursing: litres('nursing'),
+      isLost: batch.state,
+    };
+  }
+
+  reader(batch: SeasonBatch): LineReader<RunLineKey> {
+    let reader = this.readers.get(batch.name);
+    if (!reader) this.readers.set(batch.name, (reader = runLines.open(this.givenOf(batch))));
+    return reader;
+  }
+  /** A given or a line of a batch. */
+  figure(batch: SeasonBatch, key: string): Operand {
+    const given = this.givenOf(batch);
+    return key in given ? (given[key] ?? null) : this.reader(batch).get(key);
+  }
+
+  /** The share of a batch's larvae at first feed that an order's fish are grown from. */
+  partOf(share: Allocation): number {
+    const batch = this.plan.batches.find(({ name }) => name === share.batch);
+    return batch && batch.feeding > 0 ? share.feeding / batch.feeding : 0;
+  }
+  /** The lines of a share, as the sheet Shares works them out. */
+  share(share: Allocation): LineReader<ShareLineKey> | undefined {
+    const batch = this.plan.batches.find(({ name }) => name === share.batch);
+    return (
+      batch &&
+      shareLines.open({
+        ...this.carried(batch, shareLines.needs),
+        on: share.on,
+        part: this.partOf(share),
+        price: this.plan.orders.find(({ order }) => order.name === share.order)?.order.price ?? 0,
+      })
+    );
+  }
+  day(batch: SeasonBatch, day: number, left = 0) {
+    return dayLines.open({ ...this.carried(batch, dayLines.needs), day, left });
+  }
+
+  private carried(batch: SeasonBatch, needs: readonly string[]): Record<string, Operand> {
+    const own = this.givenOf(batch);
+    const reader = this.reader(batch);
+    return Object.fromEntries(
+      needs.map((key) => [key, key in own ? (own[key] ?? null) : reader.has(key) ? reader.get(key) : null]),
+    );
+  }
+  private timesOf(batch: SeasonBatch, share: Allocation | undefined): (task: TaskKey) => number {
+    const own = this.givenOf(batch);
+    const reader = this.reader(batch);
+    return taskTimes((key) =>
+      key === 'on' ? (share?.on ?? null) : key in own ? (own[key] ?? null) : reader.get(key),
+    );
+  }
+}
+
+/** Days the longest nursed fish of a batch are nursed; waiting for a buyer counts as nursing. */
+function nursingOf(own: readonly Allocation[], rearing: number): number {
+  const nursed = own.filter(({ stage }) => stage === 'nursing').map(({ ageDays }) => ageDays - rearing);
+  return Math.max(0, ...nursed);
+}

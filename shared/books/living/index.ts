@@ -1,0 +1,90 @@
+import { NOTES_WIDTH, writeNotes } from '../run/notes';
+import { calculate } from '../../catalogue/calculation';
+import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
+import type { OrderBook } from '../../season/orderBook';
+import type { BookPlan } from './layout';
+import type { Typed } from './typed';
+import { carryTyped } from './typed';
+import { FIGURES } from '../season/figures';
+import { batchesSheet } from './batches';
+import { broodSheet } from './brood';
+import { calendarSheet } from './calendar';
+import { checksSheet } from './checks';
+import { Pages } from './context';
+import { countsSheet } from './counts';
+import { feedSheet } from './feed';
+import { figuresSheet } from './figures';
+import { moneySheet } from './money';
+import { ordersSheet, promisesSheet } from './orders';
+import { setupSheet } from './setup';
+import { todaySheet } from './today';
+import { barsSheet, stayWorkingsSheet, vatsSheet } from './vats';
+import { daysSheet, sharesSheet, tasksSheet, timesSheet, workingsSheet } from './workings';
+
+export { Pages } from './context';
+export { SHEETS, SHOWN } from './layout';
+export type { BookPlan } from './layout';
+export type { Typed } from './typed';
+
+const HOW: readonly string[] = [
+  'Every order is planned backwards: fish wanted, divided by what survives each step, gives the eggs. ' +
+    'Losses are never added up.',
+  'Change a yellow cell and what hangs on it moves at once. What decides which batch is when waits for ' +
+    'planning again in the pane: it keeps the batches under way as they are, plans the rest anew, and ' +
+    'lists every change before it is written.',
+  'Odds come from seasons drawn by chance from a seed. How much each step varies stands on Figures. A ' +
+    'plan is not a promise: promise the first number, hope for the second.',
+  'Sheets are protected without a password, so that formulas are not overtyped by mistake: Review, ' +
+    'Unprotect Sheet.',
+];
+
+/** The season as one book with live formulas, its values calculated for the day of planning. */
+export function livingBook(book: OrderBook, plan: BookPlan, typed?: Typed): WorkbookModel {
+  const pages = new Pages(book, plan, typed);
+  const bars = barsSheet(pages);
+  const today = todaySheet(pages);
+  const sheets: SheetModel[] = [
+    today,
+    ordersSheet(pages),
+    batchesSheet(pages),
+    calendarSheet(pages),
+    vatsSheet(pages, bars),
+    countsSheet(pages),
+    moneySheet(pages),
+    checksSheet(pages),
+    setupSheet(pages),
+    broodSheet(pages),
+    figuresSheet(pages),
+    workingsSheet(pages),
+    sharesSheet(pages),
+    daysSheet(pages),
+    feedSheet(pages),
+    timesSheet(pages),
+    tasksSheet(pages),
+    promisesSheet(pages),
+    stayWorkingsSheet(pages),
+    bars.build(),
+  ];
+  const notes = writeNotes(
+    pages.sheet('notes', 'Notes', '', {
+      widths: [2, NOTES_WIDTH],
+      tab: '6B5B95',
+      print: { landscape: false },
+    }),
+    sheets,
+    { how: HOW, cautions: ['HORMONE', 'SODA_ASH', 'AMMONIA'], assumptions: FIGURES },
+  );
+  return calculate(
+    {
+      title: `${book.hatchery}: the season`,
+      sheets: typed ? carryTyped([...sheets, notes], pages, typed) : [...sheets, notes],
+      names: pages.names,
+    },
+    plan.plannedOn,
+  ).model;
+}
+
+export { asOf, changesOf } from './again';
+export type { BookChange, BookState } from './again';
+export { bookSheetNames, booksIn, readBook } from './read';
+export type { BookRead, BookReading } from './read';

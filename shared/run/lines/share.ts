@@ -1,0 +1,30 @@
+import { count, day, days, fishGram, money, share } from '../../units/quantities';
+import { line } from './declare';
+
+const BEFORE = '{feeding}*({fry}/MAX(1,{feeding}))^({reared}/{rearing})';
+const AFTER = '{fry}*{nurserySurvival}^({nursed}/{nurseryDays})';
+
+/** The fish of a batch that go to one order; {part} is their share of the larvae at first feed. */
+export const SHARE_LINES = {
+  age: line('Days after the first full day of feeding', days, '={on}-{fedFrom}'),
+  reared: line('Days reared, of these', days, '=MAX(0,MIN({age},{rearing}))'),
+  nursed: line('Days nursed, of these', days, '=MAX(0,MIN({age}-{rearing},{nursing}))', {
+    note: 'Fish that wait for their buyer are counted as no longer dying.',
+  }),
+  gramsThen: line(
+    'Weight of a fish on the day',
+    fishGram,
+    '={startWeight}*EXP(({fryGrowth}*{reared}+{nurseryGrowth}*({age}-{reared}))/100)',
+  ),
+  larvaeFor: line('Larvae at first feed for it', count, '={feeding}*{part}'),
+  fryFor: line('Fry weaned for it', count, '={fry}*{part}'),
+  fishThen: line(
+    'Fish counted out',
+    count,
+    `={part}*IF({age}<{rearing},${BEFORE},${AFTER})*{gradingShare}*{leftShare}`,
+    { note: 'As many as survive to the day, less those graded out.' },
+  ),
+  leftShare: line('Part still there', share, '=IF({isLost}="lost",0,1)'),
+  earns: line('Sales when all are taken', money, '={fishThen}*{price}'),
+  latestStrip: line('Ready on', day, '={weaned}+{nursed}'),
+} as const;

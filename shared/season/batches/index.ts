@@ -1,0 +1,5 @@
+export { planBatches, planBatchesSteps } from './plan';
+export type { BatchOptions } from './plan';
+export { liveShare, standingOf } from './alive';
+export type { Standing } from './alive';
+export { deliveredTo } from './problem';

@@ -1,0 +1,125 @@
+import { runNow, within } from '../../base/steps';
+import { quantileOf } from '../../maths/quantiles';
+import { verdictOf } from '../../maths/verdict';
+import type { OrderBook } from '../orderBook';
+import type { OrderPlan, SeasonPlan } from '../types';
+import { planFindings } from './findings';
+import { entriesFor, feedingRows, moneyOdds, moneyOf, purchasesFor } from './money';
+import type { Drawn } from './odds';
+import { drawSeasons } from './odds';
+import type { BatchProblem, PlanOn } from './problem';
+import { orderPlans } from './orders';
+import { batchProblemOf } from './problem';
+import { rowsOf } from './rows';
+import type { BatchSchedule } from './schedule';
+import type { BatchEffort } from './search';
+import { BATCH_EFFORT, searchSteps } from './search';
+import { isMetTask } from './serve';
+import { shortSteps } from './short';
+import { surerSteps } from './surer';
+
+export interface BatchOptions {
+  /** Seasons drawn for the odds; 0 leaves the odds out. */
+  readonly draws?: number;
+  readonly effort?: BatchEffort;
+  /** Plan on the middling season instead of the certainty wanted; for comparing. */
+  readonly planOn?: PlanOn;
+  /** Ask what binds and what helps when orders are short. */
+  readonly explains?: boolean;
+}
+const DRAWS = 2000;
+
+/** All fish of the season, those nobody ordered included, in each draw. */
+function totalsOf({ orders, extra }: Drawn, draws: number): Float64Array {
+  const total = new Float64Array(draws);
+  for (const list of [...orders, ...extra])
+    for (let d = 0; d < draws; d++) total[d] = (total[d] ?? 0) + (list[d] ?? 0);
+  return total.sort();
+}
+const promisedIn = (
+  drawn: Drawn | undefined,
+  draws: number,
+  book: OrderBook,
+  orders: readonly OrderPlan[],
+): { readonly promise: number; readonly hope: number } => {
+  if (!drawn || draws === 0) {
+    const sum = orders.reduce((total, { promise, delivered }) => total + promise - delivered, 0);
+    return { promise: sum, hope: sum };
+  }
+  const totals = totalsOf(drawn, draws);
+  return {
+    promise: Math.floor(quantileOf(totals, 1 - book.certainty)),
+    hope: Math.floor(quantileOf(totals, 0.5)),
+  };
+};
+
+const isShort = (schedule: BatchSchedule): boolean =>
+  schedule.problem.tasks.some((_, t) => !isMetTask(schedule, t));
+const openOrders = (book: OrderBook, orders: readonly OrderPlan[]): OrderPlan[] =>
+  orders.filter(({ order }) => !order.cancelled && order.due >= book.plannedOn);
+const salesOf = (problem: BatchProblem, drawn: Drawn | undefined) =>
+  problem.tasks.map(({ order }, t) => ({
+    due: order.due,
+    price: order.price ?? 0,
+    drawn: drawn?.orders[t] ?? new Float64Array(),
+  }));
+
+/** How sure the least sure order is. */
+const leastOf = (open: readonly OrderPlan[]): number =>
+  open.reduce((least, { certainty }) => Math.min(least, certainty), 1);
+
+/** How long the parts take, of the whole. */
+const SEARCH = 0.5;
+const SURER = 0.1;
+const NEAR = 0.02;
+
+/**
+ * Plans a season of batches: nights to strip with parents, vats and hours, fish of each batch for each order,
+ * odds, goods, money, and what stands in the way. Batches that stand in the book stay as they are. Never fails:
+ * what cannot be had is a finding. The same book gives the same plan everywhere. Yields the share done.
+ */
+export function* planBatchesSteps(
+  book: OrderBook,
+  { draws = DRAWS, effort = BATCH_EFFORT, planOn = 'certainty', explains = true }: BatchOptions = {},
+): Generator<number, SeasonPlan> {
+  const { problem, impossible } = batchProblemOf(book, planOn);
+  const found = yield* within(searchSteps(problem, effort), 0, SEARCH);
+  const schedule = draws > 0 ? yield* within(surerSteps(book, found), SEARCH, SURER) : found;
+  const drawn = draws > 0 ? drawSeasons(book, schedule, draws, book.seed) : undefined;
+  const rows = rowsOf(book, schedule);
+  const orders = orderPlans(book, schedule, drawn, rows.names, impossible);
+  const feeding = feedingRows(problem, rows.batches, rows.allocations);
+  const purchases = purchasesFor(book, rows.batches, feeding);
+  const entries = entriesFor(book, { batches: rows.batches, stays: rows.stays, purchases, orders });
+  const short =
+    explains && isShort(schedule)
+      ? yield* within(shortSteps(book, found, effort), SEARCH + SURER, 1 - SEARCH - SURER)
+      : undefined;
+  const open = openOrders(book, orders);
+  const { promise, hope } = promisedIn(drawn, draws, book, open);
+  return {
+    plannedOn: book.plannedOn,
+    wanted: book.certainty,
+    batches: rows.batches,
+    orders,
+    allocations: rows.allocations,
+    stays: rows.stays,
+    purchases,
+    feeding,
+    entries,
+    ...moneyOf(book, entries, orders),
+    odds: moneyOdds(book, entries, salesOf(problem, drawn), drawn ? draws : 0),
+    promise,
+    hope,
+    verdict: verdictOf(leastOf(open)),
+    canBeMet:
+      !isShort(schedule) &&
+      impossible.length === 0 &&
+      leastOf(open) >= (planOn === 'certainty' ? book.certainty - NEAR : 0),
+    findings: planFindings(book, problem, impossible, open, short),
+    short,
+  };
+}
+
+export const planBatches = (book: OrderBook, options: BatchOptions = {}): SeasonPlan =>
+  runNow(planBatchesSteps(book, options));

@@ -1,0 +1,96 @@
+/**
+ * Changes to the text of the embedded spreadsheet's packages, made while bundling. They are pinned to one
+ * version; each names what it looks for, and a test fails when that text is no longer there.
+ */
+export interface Patch {
+  readonly why: string;
+  /** The file inside node_modules. */
+  readonly file: RegExp;
+  readonly find: RegExp;
+  readonly put: string;
+}
+
+const EDITOR = /@univerjs\/sheets-formula-ui\/lib\/es\/index\.js$/;
+/**
+ * The list of functions under a formula has no entry marked until a person marks one, and Enter and Tab take
+ * an entry only then: otherwise what stands in the cell is what was typed.
+ */
+const COMPLETION: readonly Patch[] = [
+  {
+    why: 'No entry is marked when the list opens.',
+    file: EDITOR,
+    find: /const \[active, setActive\] = useState\(0\);(?=\s+const isEnableMouseEnterOrOut)/,
+    put: 'const [active, setActive] = useState(-1);',
+  },
+  {
+    why: 'Nor when other entries come into it.',
+    file: EDITOR,
+    find: /if \(!searchList\.length\) return;(?=\s+const operationId = `sheet\.formula-embedding-editor\.search_function)/,
+    put: 'setActive(-1); if (!searchList.length) return;',
+  },
+  {
+    why: 'Enter and Tab belong to the list only while an entry is marked.',
+    file: EDITOR,
+    find: /binding: keyCode,\s+preconditions: \(\) => true,/,
+    put:
+      'binding: keyCode, preconditions: () => (keyCode !== KeyCode.ENTER && keyCode !== KeyCode.TAB) || ' +
+      'stateRef.current.active >= 0,',
+  },
+];
+
+export const PATCHES: readonly Patch[] = [
+  {
+    why:
+      'The engine keeps the parsed form of 5,000 formulas and walks all of them in the same order: a ' +
+      'larger book misses every time and parses each formula anew at every edit.',
+    file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
+    find: /const FORMULA_CACHE_LRU_COUNT = 5e3;/,
+    put: 'const FORMULA_CACHE_LRU_COUNT = 2e5;',
+  },
+  {
+    why:
+      'Class fields compiled to a call of Object.defineProperty are the hottest function of a calculation; ' +
+      'a plain assignment does the same where no accessor stands in the way.',
+    file: /@univerjs\/[a-z-]+\/lib\/es\/[a-z]+\.js$/,
+    // Not "parent": a class of the drawing package has an accessor of that name.
+    find: /\b_defineProperty\(this, "(?!parent")([A-Za-z_$][\w$]*)", /g,
+    put: '(this.$1 = ',
+  },
+  {
+    why:
+      'A formula read once is remembered by its text alone, with its names already replaced: the same text in ' +
+      'the next workbook would mean the cells of the last one. The workbook becomes part of the key.',
+    file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
+    find: /FormulaLexerNodeCache\.(get|set)\(formulaString/g,
+    put: 'FormulaLexerNodeCache.$1((injectDefinedNameParam ? injectDefinedNameParam.unitId : "") + formulaString',
+  },
+  ...COMPLETION,
+  {
+    why: 'Tables for hyphenating English, built into the drawing package: cells are not hyphenated.',
+    file: /@univerjs\/engine-render\/lib\/es\/index\.js$/,
+    find: /^const EnUs = \[\n(?:\t.*\n)*?\];$/m,
+    put: 'const EnUs = ["0", "{}", []];',
+  },
+];
+
+/** Files with class fields to rewrite; in each the text must be found. */
+export const WITH_FIELDS = ['core', 'engine-formula', 'engine-render', 'sheets', 'sheets-ui', 'ui', 'docs'];
+
+/** The text with every change that belongs to its file. */
+export const patched = (file: string, text: string): string =>
+  PATCHES.filter((patch) => patch.file.test(file)).reduce(
+    (done, { find, put }) => done.replace(find, put),
+    text,
+  );
+
+/**
+ * Packages that the drawing of cells needs only for long documents: what they do there is replaced by a few
+ * lines of our own.
+ */
+export const STUBS: Readonly<Record<string, string>> = {
+  'cjk-regex': 'cjk.ts',
+  'opentype.js': 'fonts.ts',
+  'franc-min': 'language.ts',
+};
+/** Tables for hyphenating documents in seventy languages; cells are not hyphenated. */
+export const HYPHENATION = /^\.\/[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/;

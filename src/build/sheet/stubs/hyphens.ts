@@ -1,0 +1,2 @@
+/** No hyphenation in cells. */
+export default {};

@@ -1,0 +1,33 @@
+import { element } from './elements';
+
+/**
+ * The first lines that run. On a narrow screen the pane is what is seen first and is loaded first; elsewhere
+ * it comes after the sheet.
+ */
+export const NARROW = '(max-width: 760px)';
+export const isNarrow = (): boolean => window.matchMedia(NARROW).matches;
+
+const PANE = 'taskpane.html';
+
+/** The pane's page in its frame; asked for again it only answers when that is there. */
+let pane: Promise<void> | undefined;
+export const loadPane = (): Promise<void> =>
+  (pane ??= new Promise((resolve) => {
+    const frame = element('pane-frame', HTMLIFrameElement);
+    frame.addEventListener(
+      'load',
+      () => {
+        resolve();
+      },
+      { once: true },
+    );
+    frame.src = PANE;
+  }));
+
+async function boot(): Promise<void> {
+  if (isNarrow()) await loadPane();
+  const { start } = await import('./main');
+  await start();
+}
+
+void boot();

@@ -1,0 +1,60 @@
+import type { IDisposable } from '@univerjs/core';
+import { CommandType, ICommandService, IUndoRedoService } from '@univerjs/core';
+import type { Context } from './context';
+
+/** Requests of one writing follow each other within this time, in milliseconds. */
+const LINGER = 1000;
+
+/**
+ * What the pane writes in several requests is one step back. The step stays open while requests follow each
+ * other and is closed by the first thing a person does.
+ */
+export class OneUndo {
+  private batch: { readonly unit: string; readonly open: IDisposable } | undefined;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private running = 0;
+  private isListening = false;
+
+  constructor(private readonly context: Context) {}
+
+  private listen(): void {
+    if (this.isListening) return;
+    this.isListening = true;
+    this.context.engine.injector.get(ICommandService).beforeCommandExecuted(({ type }) => {
+      if (type === CommandType.COMMAND && this.running === 0 && !this.context.isWorking) this.close();
+    });
+  }
+
+  private close(): void {
+    clearTimeout(this.timer);
+    this.batch?.open.dispose();
+    this.batch = undefined;
+  }
+
+  /** A request that changes something. */
+  change<T>(work: () => Promise<T>): Promise<T> {
+    this.listen();
+    const unit = this.context.unitId;
+    if (this.batch && this.batch.unit !== unit) this.close();
+    this.batch ??= {
+      unit,
+      open: this.context.engine.injector.get(IUndoRedoService).__tempBatchingUndoRedo(unit),
+    };
+    return this.during(work);
+  }
+
+  /** Any request: while it runs, a step that is open stays so. */
+  async during<T>(work: () => Promise<T>): Promise<T> {
+    this.running++;
+    clearTimeout(this.timer);
+    try {
+      return await work();
+    } finally {
+      this.running--;
+      if (this.running === 0 && this.batch)
+        this.timer = setTimeout(() => {
+          this.close();
+        }, LINGER);
+    }
+  }
+}

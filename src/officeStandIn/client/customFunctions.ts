@@ -1,0 +1,39 @@
+/** What a bundle of functions registers with: Excel's CustomFunctions, with a map behind it. */
+
+type Body = (...args: unknown[]) => unknown;
+
+export class CustomFunctionError extends Error {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
+    super(message ?? '');
+  }
+}
+const ERROR_CODE = {
+  invalidValue: '#VALUE!',
+  notAvailable: '#N/A',
+  divisionByZero: '#DIV/0!',
+  invalidNumber: '#NUM!',
+  nullReference: '#NULL!',
+  invalidName: '#NAME?',
+  invalidReference: '#REF!',
+} as const;
+
+/** Functions as registered, by id in capitals: the calculation engine calls these. */
+export type Registry = Map<string, Body>;
+
+export function customFunctions(registry: Registry) {
+  const put = (id: string, body: Body): void => {
+    registry.set(id.toUpperCase(), body);
+  };
+  return {
+    Error: CustomFunctionError,
+    ErrorCode: ERROR_CODE,
+    associate(id: string | Readonly<Record<string, Body>>, body?: Body): void {
+      if (typeof id === 'string') {
+        if (body) put(id, body);
+      } else for (const [name, one] of Object.entries(id)) put(name, one);
+    },
+  };
+}

@@ -1,0 +1,25 @@
+// Long: questions in Hausa, by the function that answers them.
+
+export const questions: Readonly<Record<string, readonly string[]>> = {
+  'BREAKEVEN.PRICE': ['nawa zan sayar', 'kudina ya dawo'],
+  'BUFFER.DOSE': ['soda nawa zan sa a ruwa', 'yadda ake ƙara pH', 'gram nawa a lita dubu'],
+  'CHECK.STAGES': ['duba littafina'],
+  'COST.PERFISH': ['nawa na kashe kan kifi ɗaya'],
+  'EGGS.BYWEIGHT': ['kwai nawa ne', 'kidaya kwai'],
+  'EGGS.EXPECTED': ['mace ɗaya kwai nawa'],
+  'FEED.DAILY': ['abinci nawa a rana', 'sau nawa zan ciyar'],
+  'FEEDING.START': ['yaushe zan fara ciyarwa'],
+  'FEMALES.NEEDED': ['mata nawa nake bukata'],
+  'GRADING.DATES': ['suna cin junansu'],
+  'GROWTH.SGR': ['yaushe za su girma'],
+  'HATCH.SHARE': ['kason kyankyasa'],
+  'HORMONE.VOLUME': ['allura nawa a kilo'],
+  'INCUBATION.HOURS': ['yaushe kwai zai kyankyashe'],
+  'LARVAE.BYVOLUME': ["ƙidaya 'ya'yan kifi"],
+  'LATENCY.HOURS': ['yaushe zan matse kwai'],
+  'MARGIN.SHARE': ['riba nawa'],
+  'SALT.DOSE': ['gishiri nawa'],
+  'STOCKING.NUMBER': ['kifi nawa tankin zai ɗauka', 'cunkoso'],
+  'SURVIVAL.SHARE': ['nawa za su rage'],
+  'VAT.RECTANGLE': ['lita nawa tanki'],
+};
