@@ -22,7 +22,7 @@ import {
 import { oxygenContent, oxygenPercent, oxygenSaturationFunction } from './records/oxygen';
 import { alkalinityAerated, bufferJar, bufferKit, bufferRange, bufferTrial } from './records/phOnly';
 import { bufferRule, bufferRuleCheck } from './records/rule';
-import { saltCheck, saltDose, saltFromConductivity, saltLimits } from './records/salt';
+import { saltDose, saltFromConductivity } from './records/salt';
 import { bufferCurve, bufferFit, bufferNext } from './records/titration';
 import { vatCone, vatDrum, vatOval, vatRectangle, vatRound, vatTapered } from './records/vats';
 
@@ -63,8 +63,6 @@ export const waterFunctions: readonly SheetFunction[] = [
   conductivityAt25,
   saltDose,
   saltFromConductivity,
-  saltLimits,
-  saltCheck,
   vatRectangle,
   vatRound,
   vatOval,
