@@ -245,11 +245,7 @@ export function todayView(scene: Scene): readonly Child[] {
       'h2',
       {},
       today.title,
-      h(
-        'span',
-        { class: 'date' },
-        ` ${dayWords(state, state.now)}, ${timeText(state.now)}`,
-      ),
+      h('span', { class: 'date' }, ` ${dayWords(state, state.now)}, ${timeText(state.now)}`),
     ),
     goOn(scene),
     hasPlan && tasks
