@@ -1,28 +1,44 @@
 import { columnLetters } from '../sheet/formula/address';
 import type { FieldName, NumericField, TextField } from './fields';
 import { fieldSpec, isTextField } from './fields';
-import type { CellRun } from './columns/content';
+import type { CellRun, Content } from './columns/content';
 import { runOf } from './columns/content';
-import type { FormRecord } from './columns/forms';
-import { layForms } from './columns/forms';
-import type { LaidTable, Skipped } from './columns/layout';
-import { layTables } from './columns/layout';
+import type { FormCell, FormRecord } from './shape/forms';
+import { layForms } from './shape/forms';
+import type { LaidTable, Skipped } from './shape/tables';
+import { layTables } from './shape/tables';
+import type { Link } from './meaning/links';
 import type { Correction, MappedColumn } from './columns/mapping';
-import { headerKey } from './columns/mapping';
+import type { Recognised } from './columns/recognise';
 import { recognise } from './columns/recognise';
 import type { ReadNumbers } from './columns/values';
 import { readNumbers, readTexts } from './columns/values';
+import { readDate, YEAR_UNSAID } from './columns/dates';
 import { joinClocks } from './columns/clocks';
 import type { SheetCells } from './read/sheetCells';
 import { cellName, valueAt } from './read/sheetCells';
 import type { RecordPlace } from './schema';
 import type { Cell } from '../base/values';
+import { dayParts } from '../units/dates';
+import { UNSAID } from './rules/water';
+import { conceptsOf } from './words/lexicon';
 
 /** Where a record's cell of a column stands. */
 export interface Spot {
   readonly sheet: SheetCells;
   readonly position: number;
   readonly column: number;
+}
+
+/** A column as it stands, before its meaning: rules that need none read it. */
+export interface ReadColumn {
+  readonly header: string;
+  readonly plain: Float64Array;
+  /** Dates, clock times or both, where most cells are; shares of a day where only the clock is said. */
+  readonly moments: ReadNumbers | undefined;
+  readonly content: Content;
+  readonly run: CellRun;
+  readonly spot: (record: number) => Spot | undefined;
 }
 
 /** Records that say the same things in the same columns: the rows of a table, or all forms of a book. */
@@ -38,6 +54,10 @@ export interface RecordTable {
   readonly spot: (record: number, field: FieldName) => Spot | undefined;
   /** Any cell of the record, for findings about the whole record. */
   readonly home: (record: number) => Spot;
+  /** Every column, known or not, with its numbers as typed; beside `mapping`. */
+  readonly columns: readonly ReadColumn[];
+  /** What the columns have to do with each other, found by trying. */
+  readonly links: readonly Link[];
   /** For tables only: the sheet, its columns and the rows of the records. */
   readonly rows: LaidTable | undefined;
   readonly skipped: readonly (Skipped & { readonly sheet: SheetCells })[];
@@ -53,27 +73,103 @@ export const hasField = (table: RecordTable, field: FieldName): boolean =>
 export const columnOf = (table: RecordTable, field: FieldName): MappedColumn | undefined =>
   table.mapping.find((one) => one.field === field);
 
+/** Dates and hours of a column of which most cells hold one, whatever it means. */
+function momentsOf(
+  run: CellRun,
+  content: Content,
+  { decimal, order, field }: MappedColumn,
+  year: number,
+): ReadNumbers | undefined {
+  const usable = content.filled - content.errors;
+  const isMoment = field !== undefined && fieldSpec(field).kind === 'moment';
+  const share = (content.dates + content.clocks + (isMoment ? content.digitClocks : 0)) / Math.max(1, usable);
+  if (usable < 2 || (!isMoment && share < 0.6)) return undefined;
+  return readNumbers(run, { field: isMoment ? field : 'clock', unit: undefined, decimal, order, year });
+}
+
+const columnsRead = (
+  { mapping, plain, contents }: Recognised,
+  runs: readonly CellRun[],
+  year: number,
+  spotAt: (column: number) => (record: number) => Spot | undefined,
+): ReadColumn[] =>
+  mapping.flatMap((mapped, i) => {
+    const [run, content, numbers] = [runs[i], contents[i], plain[i]];
+    return run && content && numbers
+      ? [
+          {
+            header: mapped.header,
+            plain: numbers,
+            content,
+            run,
+            moments: momentsOf(run, content, mapped, year),
+            spot: spotAt(i),
+          },
+        ]
+      : [];
+  });
+
 type Values = Pick<RecordTable, 'numbers' | 'texts' | 'read'>;
 
-function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[]): Values {
+function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], year: number): Values {
   const numbers: Partial<Record<NumericField, Float64Array>> = {};
   const read: Partial<Record<NumericField, ReadNumbers>> = {};
   const texts: Partial<Record<TextField, readonly string[]>> = {};
-  for (const [i, { field, unit, decimal, order }] of mapping.entries()) {
+  for (const [i, { field, unit, decimal, order, times, isRepeated }] of mapping.entries()) {
     const run = runs[i];
-    if (!field || !run) continue;
+    if (!field || !run || isRepeated) continue;
     if (isTextField(field)) texts[field] = readTexts(run);
     else {
-      const got = readNumbers(run, { field, unit, decimal, order });
+      const got = readNumbers(run, { field, unit, decimal, order, times, year });
       read[field] = got;
-      numbers[field] = got.values;
+      // Milligrams and units of a hormone cannot be judged as millilitres; ratios of the farm judge them.
+      if (!(IN_MILLILITRES.has(field) && unit !== undefined && !unit.startsWith('mL')))
+        numbers[field] = got.values;
     }
   }
   joinClocks(numbers, read);
+  nameMaterial(mapping, runs, texts);
   return { numbers, texts, read };
 }
 
-function tableOfRows(laid: LaidTable, corrections: readonly Correction[]): RecordTable {
+const IN_MILLILITRES: ReadonlySet<string> = new Set([
+  'hormoneDose',
+  'hormoneVolume',
+  'doseFirst',
+  'doseSecond',
+  'rateFirst',
+  'rateSecond',
+]);
+const MATERIALS = new Map([
+  ['baking_soda', 'baking soda'],
+  ['soda_ash', 'soda ash'],
+  ['agricultural_lime', 'agricultural lime'],
+  ['hydrated_lime', 'hydrated lime'],
+  ['quicklime', 'quicklime'],
+]);
+function materialIn(text: string): string | undefined {
+  const named = [...conceptsOf(text)].filter(([concept, score]) => MATERIALS.has(concept) && score > 0.45);
+  const [best] = named.sort((a, b) => b[1] - a[1]);
+  return best && MATERIALS.get(best[0]);
+}
+/** Products under the names the rules of water know; where no column names one, the heading of the dose may. */
+function nameMaterial(
+  mapping: readonly MappedColumn[],
+  runs: readonly CellRun[],
+  texts: Partial<Record<TextField, readonly string[]>>,
+): void {
+  if (texts.material) {
+    texts.material = texts.material.map((text) => (text === '' ? text : (materialIn(text) ?? text)));
+    return;
+  }
+  const i = mapping.findIndex(({ field }) => field === 'materialDose');
+  const { header = '', parent = '' } = mapping[i] ?? {};
+  if (i < 0) return;
+  const named = materialIn(`${parent} ${header}`) ?? (/soda|dose|product/i.test(header) ? undefined : UNSAID);
+  if (named) texts.material = Array.from({ length: runs[0]?.length ?? 0 }, () => named);
+}
+
+function tableOfRows(laid: LaidTable, corrections: readonly Correction[], year: number): RecordTable {
   const { sheet, body, columns } = laid;
   const runs = columns.map(({ column }) => runOf(sheet, column, body));
   const unread = columns.map(({ column, header, parent }, i) => ({
@@ -82,9 +178,12 @@ function tableOfRows(laid: LaidTable, corrections: readonly Correction[]): Recor
     parent,
     run: runs[i] ?? runOf(sheet, column, body),
   }));
-  const mapping = recognise(sheet.name, unread, corrections);
+  const read = recognise(sheet.name, unread, corrections, laid.titles);
+  const { mapping, links } = read;
   const columnOfField = new Map(
-    mapping.flatMap(({ field }, i) => (field ? [[field, columns[i]?.column ?? 0] as const] : [])),
+    mapping.flatMap(({ field, isRepeated }, i) =>
+      field && !isRepeated ? [[field, columns[i]?.column ?? 0] as const] : [],
+    ),
   );
   const first = columns[0]?.column ?? 0;
   return {
@@ -93,7 +192,13 @@ function tableOfRows(laid: LaidTable, corrections: readonly Correction[]): Recor
     length: body.length,
     mapping,
     rows: laid,
-    ...valuesOf(mapping, runs),
+    links,
+    columns: columnsRead(read, runs, year, (i) => (record) => ({
+      sheet,
+      position: body[record] ?? 0,
+      column: columns[i]?.column ?? 0,
+    })),
+    ...valuesOf(mapping, runs, year),
     spot: (record, field) => {
       const column = columnOfField.get(field);
       return column === undefined ? undefined : { sheet, position: body[record] ?? 0, column };
@@ -103,12 +208,16 @@ function tableOfRows(laid: LaidTable, corrections: readonly Correction[]): Recor
   };
 }
 
-function tableOfForms(forms: readonly FormRecord[], corrections: readonly Correction[]): RecordTable {
-  const labels = new Map<string, string>();
+function tableOfForms(
+  forms: readonly FormRecord[],
+  corrections: readonly Correction[],
+  year: number,
+): RecordTable {
+  const labels = new Map<string, FormCell>();
   for (const { cells } of forms)
-    for (const { label } of cells) if (!labels.has(headerKey(label))) labels.set(headerKey(label), label);
+    for (const cell of cells) if (!labels.has(cell.key)) labels.set(cell.key, cell);
   const keys = [...labels.keys()];
-  const found = forms.map(({ cells }) => new Map(cells.map((cell) => [headerKey(cell.label), cell])));
+  const found = forms.map(({ cells }) => new Map(cells.map((cell) => [cell.key, cell])));
   const spotOf = (record: number, key: string): Spot | undefined => {
     const [form, cell] = [forms[record], found[record]?.get(key)];
     return form && cell ? { sheet: form.sheet, position: cell.position, column: cell.column } : undefined;
@@ -124,16 +233,17 @@ function tableOfForms(forms: readonly FormRecord[], corrections: readonly Correc
       return spot?.sheet.columns[spot.column]?.dates[spot.position] === 1;
     },
   }));
-  const mapping = recognise(
+  const read = recognise(
     forms[0]?.sheet.name ?? '',
     keys.map((key, i) => ({
-      name: labels.get(key) ?? key,
-      header: labels.get(key) ?? key,
-      parent: '',
+      name: labels.get(key)?.label ?? key,
+      header: labels.get(key)?.label ?? key,
+      parent: labels.get(key)?.parent ?? '',
       run: runs[i] as CellRun,
     })),
     corrections,
   );
+  const { mapping, links } = read;
   const keyOfField = new Map(
     mapping.flatMap(({ field }, i) => (field ? [[field, keys[i] ?? ''] as const] : [])),
   );
@@ -143,7 +253,9 @@ function tableOfForms(forms: readonly FormRecord[], corrections: readonly Correc
     length: forms.length,
     mapping,
     rows: undefined,
-    ...valuesOf(mapping, runs),
+    links,
+    columns: columnsRead(read, runs, year, (i) => (record) => spotOf(record, keys[i] ?? '')),
+    ...valuesOf(mapping, runs, year),
     spot: (record, field) => {
       const key = keyOfField.get(field);
       return key === undefined ? undefined : spotOf(record, key);
@@ -158,19 +270,59 @@ function tableOfForms(forms: readonly FormRecord[], corrections: readonly Correc
 }
 
 const EMPTY: SheetCells = { name: '', rows: [], columns: [], merges: [], lost: [] };
-const isMapped = (table: RecordTable): boolean =>
-  table.mapping.filter(({ field }) => field !== undefined).length >= 2;
+/** The year most dates of a book fall in, for dates written without one. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function yearOf(sheets: readonly SheetCells[]): number {
+  const counts = new Map<number, number>();
+  for (const { columns } of sheets)
+    for (const column of columns) {
+      if (!column) continue;
+      const step = Math.max(1, Math.floor(column.values.length / 60));
+      for (let i = 0; i < column.values.length; i += step) {
+        const value = column.values[i];
+        const serial =
+          typeof value === 'number' && column.dates[i] === 1 && value > 30_000
+            ? value
+            : typeof value === 'string' && /\b(?:19|20)\d\d\b/.test(value) && value.length < 30
+              ? readDate(value, 'day first')
+              : undefined;
+        if (serial === undefined) continue;
+        const { year } = dayParts(serial);
+        counts.set(year, (counts.get(year) ?? 0) + 1);
+      }
+    }
+  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? YEAR_UNSAID;
+}
 
-/** Every table and form of a book, with its columns understood. */
+const LEAST_FORM_LABELS = 3;
+/** Forms that share labels are records of one kind; others are kinds of their own. */
+function kindsOfForms(forms: readonly FormRecord[]): FormRecord[][] {
+  const kinds: { readonly keys: Set<string>; readonly forms: FormRecord[] }[] = [];
+  for (const form of forms) {
+    const keys = form.cells.map(({ key }) => key);
+    const home = kinds.find(
+      (kind) =>
+        keys.filter((key) => kind.keys.has(key)).length >= 0.5 * Math.min(keys.length, kind.keys.size),
+    );
+    if (home) {
+      home.forms.push(form);
+      for (const key of keys) home.keys.add(key);
+    } else kinds.push({ keys: new Set(keys), forms: [form] });
+  }
+  return kinds.filter(({ keys }) => keys.size >= LEAST_FORM_LABELS).map((kind) => kind.forms);
+}
+
+/** Every table and form of a book, with its columns understood as far as they can be. */
 export function recordTables(
   sheets: readonly SheetCells[],
   corrections: readonly Correction[] = [],
 ): RecordTable[] {
   const tables: RecordTable[] = [];
   const forms: FormRecord[] = [];
+  const year = yearOf(sheets);
   for (const sheet of sheets) {
     const laid = layTables(sheet);
-    tables.push(...laid.map((one) => tableOfRows(one, corrections)));
+    tables.push(...laid.map((one) => tableOfRows(one, corrections, year)));
     const inTable = (position: number, column: number): boolean =>
       laid.some(
         ({ columns, firstHeader, body }) =>
@@ -180,8 +332,8 @@ export function recordTables(
       );
     forms.push(...layForms(sheet, inTable));
   }
-  if (forms.length > 0) tables.push(tableOfForms(forms, corrections));
-  return tables.filter(isMapped);
+  for (const kind of kindsOfForms(forms)) tables.push(tableOfForms(kind, corrections, year));
+  return tables;
 }
 
 export const fieldNoun = (field: FieldName): string => fieldSpec(field).noun;

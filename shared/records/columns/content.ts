@@ -1,10 +1,10 @@
-import type { FieldName, NumericField } from '../fields';
-import { fieldSpec } from '../fields';
+import type { NumericField } from '../fields';
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
 import type { SheetCells } from '../read/sheetCells';
+import { isNothingText } from '../shape/kinds';
 import type { DateOrder } from './dates';
-import { isEitherOrder, orderIn, readClock, readDate } from './dates';
+import { clockIn, clockOfDigits, isEitherOrder, orderIn, readDate } from './dates';
 import type { Decimal } from './numbers';
 import { decimalIn, isOpenToBoth, readNumber } from './numbers';
 import { fitOfMiddle } from './plausible';
@@ -37,10 +37,24 @@ export interface Content {
   readonly clocks: number;
   readonly words: number;
   readonly errors: number;
+  /** Share of the numbers that are not whole. */
+  readonly fractions: number;
+  /** Dates that say the hour too. */
+  readonly stamps: number;
+  /** Whole numbers that read as hours and minutes: 2230. */
+  readonly digitClocks: number;
   /** Of the numbers as typed. */
   readonly middle: number;
+  /** Nearly the highest of them. */
+  readonly high: number;
+  /** The unit most cells carry themselves. */
+  readonly unit: string | undefined;
   readonly decimal: Decimal | undefined;
   readonly hasOpenNumbers: boolean;
+  /** At least two numbers have one mark and three digits behind it, and no number says otherwise. */
+  readonly isOpenAlways: boolean;
+  /** The decimal mark if that mark parts thousands. */
+  readonly thousands: Decimal | undefined;
   readonly order: DateOrder | undefined;
   readonly hasMixedOrders: boolean;
   readonly hasEitherDates: boolean;
@@ -55,10 +69,16 @@ class Tally {
   clocks = 0;
   words = 0;
   errors = 0;
+  fractions = 0;
+  stamps = 0;
+  digitClocks = 0;
   readonly list: number[] = [];
   readonly decimals = new Map<Decimal, number>();
   readonly orders = new Map<DateOrder, number>();
+  readonly units = new Map<string, number>();
   hasOpenNumbers = false;
+  open = 0;
+  openMark: Decimal | undefined;
   hasEitherDates = false;
 
   constructor(private readonly fallback: Decimal) {}
@@ -75,32 +95,60 @@ class Tally {
   }
 
   private takeNumber(value: number, isDate: boolean): void {
-    if (isDate && value >= 1) this.dates++;
-    else if (isDate) this.clocks++;
+    if (!isDate) this.count(value);
+    else if (value < 1) this.clocks++;
     else {
-      this.numbers++;
-      this.list.push(value);
+      this.dates++;
+      if (!Number.isInteger(value)) this.stamps++;
     }
   }
 
+  private count(value: number): void {
+    this.numbers++;
+    this.list.push(value);
+    if (!Number.isInteger(value)) this.fractions++;
+    if (clockOfDigits(value) !== undefined && value >= 100) this.digitClocks++;
+  }
+
   private takeText(text: string): void {
-    if (readDate(text, 'day first') !== undefined || readDate(text, 'month first') !== undefined) {
-      this.dates++;
-      const order = orderIn(text);
-      if (order) this.orders.set(order, (this.orders.get(order) ?? 0) + 1);
-      if (isEitherOrder(text)) this.hasEitherDates = true;
-    } else if (readClock(text) !== undefined && /[:hapm]/i.test(text)) this.clocks++;
-    else {
-      const decimal = decimalIn(text);
-      const { value } = readNumber(text, decimal ?? this.fallback);
-      if (Number.isNaN(value)) {
-        this.words++;
-        return;
-      }
-      this.numbers++;
-      this.list.push(value);
-      if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
-      else if (isOpenToBoth(text)) this.hasOpenNumbers = true;
+    const day = readDate(text, 'day first') ?? readDate(text, 'month first');
+    if (day !== undefined) this.takeDay(text, day);
+    else if (clockIn(text) && /[:h]|\p{L}/iu.test(text)) this.takeClock(text);
+    else if (isNothingText(text)) this.filled--;
+    else this.takeFigure(text);
+  }
+
+  private takeDay(text: string, day: number): void {
+    this.dates++;
+    if (!Number.isInteger(day)) this.stamps++;
+    const order = orderIn(text);
+    if (order) this.orders.set(order, (this.orders.get(order) ?? 0) + 1);
+    if (isEitherOrder(text)) this.hasEitherDates = true;
+  }
+
+  private takeClock(text: string): void {
+    this.clocks++;
+    // "14 h" is an hour of the day or fourteen hours.
+    const span = /^\s*(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?|heures?|horas?|jam|min)\.?\s*$/i.exec(text);
+    if (span) this.count(Number((span[1] ?? '').replace(',', '.')));
+  }
+
+  private takeFigure(text: string): void {
+    const decimal = decimalIn(text);
+    const { value, unit } = readNumber(text, decimal ?? this.fallback);
+    if (Number.isNaN(value)) {
+      this.words++;
+      return;
+    }
+    this.count(value);
+    // 22.30 is half past ten or a number with two decimals.
+    if (/^\s*\d{1,2}\.[0-5]\d\s*$/.test(text) && value < 24) this.digitClocks++;
+    if (unit !== '') this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
+    if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
+    else if (isOpenToBoth(text)) {
+      this.hasOpenNumbers = true;
+      this.open++;
+      this.openMark = text.includes('.') ? ',' : '.';
     }
   }
 }
@@ -115,6 +163,7 @@ export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
   for (let i = 0; i < run.length; i += step) tally.take(run.cellAt(i), run.isDate(i));
   const sorted = tally.list.sort((a, b) => a - b);
   const { filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates, orders } = tally;
+  const { fractions, stamps, digitClocks } = tally;
   return {
     filled,
     numbers,
@@ -122,9 +171,16 @@ export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
     clocks,
     words,
     errors,
+    fractions: numbers > 0 ? fractions / numbers : 0,
+    stamps,
+    digitClocks: clocks > 0 || digitClocks >= 0.8 * numbers ? digitClocks : 0,
     hasOpenNumbers,
+    isOpenAlways: tally.open >= 2 && tally.decimals.size === 0,
+    thousands: tally.openMark,
     hasEitherDates,
     middle: sorted[sorted.length >> 1] ?? NaN,
+    high: sorted[Math.floor(0.95 * (sorted.length - 1))] ?? NaN,
+    unit: mostOf(tally.units),
     decimal: mostOf(tally.decimals),
     order: mostOf(orders),
     hasMixedOrders: orders.has('day first') && orders.has('month first'),
@@ -139,8 +195,18 @@ export interface UnitChoice {
 
 const SHARE_UNIT_SLACK = 1.0001;
 
-/** The unit a column is kept in: what its header says, unless the values say otherwise. */
-export function chooseUnit(field: NumericField, header: string | undefined, content: Content): UnitChoice {
+/**
+ * The unit a column is kept in: what its header says, unless the values say otherwise. `times` is what a
+ * number of the column stands for, `fitOf` how usual a value in the field's own unit is.
+ */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+export function chooseUnit(
+  field: NumericField,
+  header: string | undefined,
+  content: Content,
+  times = 1,
+  fitOf: (value: number) => number = (value) => fitOfMiddle(field, value),
+): UnitChoice {
   const known = UNITS[field];
   const own = ownUnit(field);
   const named = unitForField(field, header);
@@ -153,43 +219,18 @@ export function chooseUnit(field: NumericField, header: string | undefined, cont
   // A percent format stores 85 % as 0.85, whatever the header says. The middle decides: one value above 1 is
   // a fault, not a unit.
   if (own === 'share')
-    return content.middle <= SHARE_UNIT_SLACK
+    return content.middle <= SHARE_UNIT_SLACK && !(named === '%' && content.middle > 0 && content.high > 1.5)
       ? plain('share')
       : plain('%', named === '%' ? undefined : 'most values are above 1, so they are percent');
-  const fit = (unit: string): number => fitOfMiddle(field, converter(field, unit)(content.middle));
+  const middle = content.middle * times;
+  const fit = (unit: string): number => fitOf(converter(field, unit)(middle));
   const best = Object.keys(known).reduce((a, b) => (fit(b) > fit(a) + 0.3 ? b : a), named ?? own);
   if (best === (named ?? own)) return plain(best);
   if (named === undefined)
-    return plain(
-      best,
-      `no unit in the header; a middle of ${shortNumber(content.middle)} looks like ${best}`,
-    );
+    return plain(best, `no unit in the header; a middle of ${shortNumber(middle)} looks like ${best}`);
   return fit(named) < 0.35
-    ? plain(
-        best,
-        `the header says ${named}, but a middle of ${shortNumber(content.middle)} looks like ${best}`,
-        true,
-      )
+    ? plain(best, `the header says ${named}, but a middle of ${shortNumber(middle)} looks like ${best}`, true)
     : plain(named);
 }
 
 export const shortNumber = (value: number): string => String(Number(value.toPrecision(4)));
-
-/** How well the cells fit a field: 1 fully, 0 not at all. */
-export function fitOfContent(field: FieldName, unit: string | undefined, content: Content): number {
-  const { filled, numbers, dates, clocks, words, errors } = content;
-  const usable = filled - errors;
-  if (usable <= 0) return 0.4;
-  const { kind } = fieldSpec(field);
-  if (kind === 'moment')
-    return (
-      (dates +
-        clocks * 0.9 +
-        (numbers > 0 && content.middle > 30_000 && content.middle < 80_000 ? numbers * 0.8 : 0)) /
-      usable
-    );
-  // Tags and tank numbers are often plain numbers.
-  if (kind === 'text') return (words + numbers * 0.75 + dates * 0.2) / usable;
-  const numeric = field as NumericField;
-  return (numbers / usable) * (0.25 + 0.75 * fitOfMiddle(numeric, converter(field, unit)(content.middle)));
-}

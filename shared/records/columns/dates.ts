@@ -1,31 +1,78 @@
 /** Dates and times that arrive as text. Serials count days from 1899-12-30, as sheets do. */
 
-import { dayParts, monthOfWord, serialOfCalendarDay } from '../../units/dates';
+import { serialOfCalendarDay } from '../../units/dates';
+import { fold, plainDigits } from '../words/fold';
+import { monthOf } from '../words/lexicon';
 
 export type DateOrder = 'day first' | 'month first' | 'year first';
-
-/** The day with day and month exchanged; undefined when there is none or it is the same. */
-export function swappedDay(serial: number): number | undefined {
-  const { year, month, day } = dayParts(serial);
-  const swapped = day === month ? undefined : serialOfCalendarDay(year, day, month);
-  return swapped === undefined ? undefined : swapped + (serial - Math.floor(serial));
-}
 
 const longYear = (year: number, digits: number): number =>
   digits > 2 ? year : year < 70 ? 2000 + year : 1900 + year;
 
 const TIME =
-  /^(?:(\d{1,2})(?:[:.h](\d{2})(?::(\d{2}))?)\s*(am|pm|a\.m\.|p\.m\.|h|hrs?|uhr)?|(\d{1,2})\s*(am|pm))$/i;
+  /^(?:(?:a|at|saa|jam|pukul|karfe)\s+)?(\d{1,2})(?:\s*[:.h]\s*(\d{2})(?:\s*[:.]\s*(\d{2}))?(?:\s*min)?|(\d{2})(?=\s*h)|\s*h)?\s*(.*)$/;
+const BEFORE_NOON =
+  /^(?:am?|a\.? ?m\.?|matin|manha|manana|da manha|de la manana|du matin|pagi|pg|morning|sang|subuh|dini hari|asubuhi|madrugada|safe|shokal|subah|ص)$/;
+const AFTER_NOON =
+  /^(?:pm?|p\.? ?m\.?|soir|du soir|noite|da noite|noche|de la noche|tarde|da tarde|de la tarde|malam|mlm|petang|ptg|sore|night|evening|afternoon|usiku|jioni|chieu|toi|dem|raat|dare|apres-midi|م)$/;
+const PLAIN_TAIL = /^(?:h|hr|hrs|hours|uhr|min|gio|g|wita|wib)?\.?$/;
+const NIGHT = /noite|noche|malam|mlm|night|usiku|dem|raat|dare/;
+const SPOKEN: Readonly<Record<string, number>> = {
+  minuit: 0,
+  midnight: 0,
+  'meia-noite': 0,
+  medianoche: 0,
+  'tengah malam': 0,
+  midi: 0.5,
+  noon: 0.5,
+  'meio-dia': 0.5,
+  mediodia: 0.5,
+  'tengah hari': 0.5,
+};
+const OLD_HOURS = new Map(Object.entries(SPOKEN));
+
+interface Half {
+  readonly isAm: boolean;
+  readonly isPm: boolean;
+  readonly isNight: boolean;
+}
+/** What stands behind the figures: morning, evening or nothing; undefined where it is something else. */
+function halfOf(tail: string): Half | undefined {
+  const half = { isAm: BEFORE_NOON.test(tail), isPm: AFTER_NOON.test(tail), isNight: NIGHT.test(tail) };
+  return half.isAm || half.isPm || PLAIN_TAIL.test(tail) ? half : undefined;
+}
+function hourIn(written: number, { isAm, isPm, isNight }: Half): number {
+  if (isPm && written < 12 && !(isNight && written < 5)) return written + 12;
+  return isAm && written === 12 ? 0 : written;
+}
+
+/** A clock time as far as it is written like one: `share` is undefined when there is no such hour. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+export function clockIn(text: string): { readonly share: number | undefined } | undefined {
+  const plain = fold(plainDigits(text));
+  const spoken = OLD_HOURS.get(plain);
+  if (spoken !== undefined) return { share: spoken };
+  const [all, hours = '', minutes, seconds = '0', bare, tail = ''] = TIME.exec(plain) ?? [];
+  const half = all === undefined ? undefined : halfOf(tail.trim());
+  if (!half) return undefined;
+  const isMarked = minutes !== undefined || bare !== undefined || plain.includes('h');
+  if (!isMarked && !half.isAm && !half.isPm) return undefined;
+  const hour = hourIn(Number(hours), half);
+  const [minute, second] = [Number(minutes ?? bare ?? 0), Number(seconds)];
+  return {
+    share: hour < 24 && minute < 60 && second < 60 ? (hour + minute / 60 + second / 3600) / 24 : undefined,
+  };
+}
+
 /** Share of a day; undefined when the text is no clock time. */
-export function readClock(text: string): number | undefined {
-  const match = TIME.exec(text.trim());
-  if (!match) return undefined;
-  const half = (match[4] ?? match[6] ?? '').toLowerCase();
-  let hour = Number(match[1] ?? match[5]);
-  if (half.startsWith('p') && hour < 12) hour += 12;
-  if (half.startsWith('a') && hour === 12) hour = 0;
-  const [minute, second] = [Number(match[2] ?? 0), Number(match[3] ?? 0)];
-  return hour < 24 && minute < 60 && second < 60 ? (hour + minute / 60 + second / 3600) / 24 : undefined;
+export const readClock = (text: string): number | undefined => clockIn(text)?.share;
+
+/** 2230 and 730 as people write hours without a mark; undefined when there is no such hour. */
+export function clockOfDigits(value: number): number | undefined {
+  const [hour, minute] = [Math.floor(value / 100), value % 100];
+  return Number.isInteger(value) && value >= 0 && hour < 24 && minute < 60
+    ? (hour + minute / 60) / 24
+    : undefined;
 }
 
 interface Written {
@@ -37,9 +84,13 @@ interface Written {
 }
 const NUMERIC = /^(\d{1,4})\s*[-/. ]\s*(\d{1,2})\s*[-/. ]\s*(\d{2,4})(?:[T,\s]+(.*))?$/;
 const NAMED =
-  /^(?:[a-z]{2,9},?\s+)?(\d{1,2})(?:st|nd|rd|th)?[\s\-/.]*([a-z]{3,9})\.?[\s\-/.,]*(\d{2,4})(?:[T,\s]+(.*))?$/i;
+  /^(?:[\p{L}.]{2,12},?\s+)?(\d{1,2})(?:st|nd|rd|th|er|o|º)?[\s\-/.]*(?:de\s+)?(\p{L}{3,12})\.?(?:[\s\-/.,]*(?:de\s+)?(\d{4}|\d{2}(?!\d|[:h])))?(?:[T,\s]+(.*))?$/iu;
 const NAMED_FIRST =
-  /^(?:[a-z]{2,9},?\s+)??([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:[T,\s]+(.*))?$/i;
+  /^(?:\p{L}{2,9},?\s+)??(\p{L}{3,12})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:[T,\s]+(.*))?$/iu;
+/** Day and month alone: 14/3. */
+const NO_YEAR = /^(\d{1,2})\s*[-/]\s*(\d{1,2})$/;
+/** Years of dates that are written without one, where nothing else on the sheet says it; a leap year. */
+export const YEAR_UNSAID = 2000;
 
 const written = (text: string): Written | undefined => {
   const match = NUMERIC.exec(text);
@@ -88,20 +139,41 @@ const fromFigures = (
   );
 };
 
-const fromWords = (year: string, month: string, day: string, rest: string): number | undefined => {
-  const number = monthOfWord(month);
+const fromWords = (
+  year: string,
+  month: string,
+  day: string,
+  rest: string,
+  unsaid: number,
+): number | undefined => {
+  const number = monthOf(month);
   return number > 0
-    ? withClock(serialOfCalendarDay(longYear(Number(year), year.length), number, Number(day)), rest)
+    ? withClock(
+        serialOfCalendarDay(year === '' ? unsaid : longYear(Number(year), year.length), number, Number(day)),
+        rest,
+      )
     : undefined;
 };
 
+const bareDay = (text: string, order: DateOrder, unsaid: number): number | undefined => {
+  const match = NO_YEAR.exec(text);
+  if (!match) return undefined;
+  const [a, b] = [Number(match[1]), Number(match[2])];
+  return order === 'month first' ? serialOfCalendarDay(unsaid, a, b) : serialOfCalendarDay(unsaid, b, a);
+};
+function namedDay(text: string, unsaid: number): number | undefined {
+  const [, day = '', month = '', year = '', rest = ''] = NAMED.exec(text) ?? [];
+  if (day) return fromWords(year, month, day, rest, unsaid);
+  const [, first = '', second = '', third = '', last = ''] = NAMED_FIRST.exec(text) ?? [];
+  return first ? fromWords(third, first, second, last, unsaid) : undefined;
+}
+
 /** Serial of a date written as text, with its time if it has one; undefined when it is none. */
-export function readDate(text: string, order: DateOrder): number | undefined {
-  const trimmed = text.trim();
+export function readDate(text: string, order: DateOrder, unsaid = YEAR_UNSAID): number | undefined {
+  const trimmed = plainDigits(text)
+    .replace(/[\u200e\u200f]/g, '')
+    .trim();
   const date = written(trimmed);
   if (date) return fromFigures(date, trimmed, order);
-  const [, day = '', month = '', year = '', rest = ''] = NAMED.exec(trimmed) ?? [];
-  if (day) return fromWords(year, month, day, rest);
-  const [, first = '', second = '', third = '', last = ''] = NAMED_FIRST.exec(trimmed) ?? [];
-  return first ? fromWords(third, first, second, last) : undefined;
+  return bareDay(trimmed, order, unsaid) ?? namedDay(trimmed, unsaid);
 }

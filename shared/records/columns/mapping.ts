@@ -27,8 +27,14 @@ export interface MappedColumn {
   /** Column letters, or the label of a form. */
   readonly column: string;
   readonly header: string;
+  /** Words of the heading that stand above it, over several columns. */
+  readonly parent: string;
   readonly field: FieldName | undefined;
   readonly unit: string | undefined;
+  /** The unit the heading names, kept when the meaning is corrected. */
+  readonly unitSaid: string | undefined;
+  /** What a number of the column stands for: 1000 under "Fry ('000)". */
+  readonly times: number;
   readonly decimal: ',' | '.';
   readonly order: 'day first' | 'month first' | 'year first';
   /** 0..1; 1 when the user said so. */
@@ -36,9 +42,13 @@ export interface MappedColumn {
   readonly reasons: readonly string[];
   /** Other fields it could be, best first. */
   readonly alternatives: readonly FieldName[];
+  /** The first few different values, as they stand. */
+  readonly samples: readonly string[];
   readonly isCorrected: boolean;
   /** The values contradict the unit in the header. */
   readonly isAgainstHeader: boolean;
+  /** One of several columns that say the same of different tanks or days. */
+  readonly isRepeated: boolean;
 }
 
 export const headerKey = (header: string): string => header.toLowerCase().replace(/\s+/g, ' ').trim();

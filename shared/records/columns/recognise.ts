@@ -1,15 +1,24 @@
+// Long: the joint reading of a table, from the evidence of each column to one meaning for each
 import type { FieldName, NumericField } from '../fields';
-import { fieldSpec } from '../fields';
+import { fieldSpec, FIELD_NAMES } from '../fields';
+import type { Evidence } from '../meaning/fit';
+import { evidenceOf, fitOfRange, scoreOf } from '../meaning/fit';
+import { FAMILIES } from '../meaning/families';
+import type { Link } from '../meaning/links';
+import { findLinks } from '../meaning/links';
+import type { Matrix } from '../meaning/matrix';
+import { repeatedColumns } from '../meaning/matrix';
+import type { Pattern } from '../meaning/patterns';
+import { PATTERNS } from '../meaning/patterns';
 import type { CellRun, Content, UnitChoice } from './content';
-import { chooseUnit, contentOf, fitOfContent } from './content';
+import { chooseUnit, contentOf } from './content';
 import type { DateOrder } from './dates';
-import type { Guess } from './headers';
-import { guessHeader } from './headers';
 import type { Correction, MappedColumn } from './mapping';
 import { correctionFor } from './mapping';
 import type { Decimal } from './numbers';
 import { fitOfMiddle } from './plausible';
-import { ownUnit } from './units';
+import { ownUnit, unitForField } from './units';
+import { plainNumbers, samplesOf } from './values';
 
 /** A column (or the label of a form) waiting to be understood. */
 export interface Unread {
@@ -19,39 +28,31 @@ export interface Unread {
   readonly run: CellRun;
 }
 
+export interface Recognised {
+  readonly mapping: readonly MappedColumn[];
+  /** Numbers of every column as typed, its unit left alone; NaN where none is read. */
+  readonly plain: readonly Float64Array[];
+  readonly contents: readonly Content[];
+  readonly links: readonly Link[];
+}
+
 interface Candidate {
   readonly field: FieldName;
-  readonly score: number;
-  readonly choice: UnitChoice;
-  readonly because: string;
+  score: number;
+  readonly words: number;
+  because?: string;
 }
 interface Looked {
   readonly unread: Unread;
   readonly content: Content;
-  readonly candidates: readonly Candidate[];
+  readonly evidence: Evidence;
+  readonly candidates: Candidate[];
 }
 
-const WEIGHT_OF_HEADER = 0.7;
-const LEAST_FIT = 0.12;
-const LEAST_SCORE = 0.45;
-
-/** Fields that are met together: one of them makes the others likelier. */
-const COMPANY: readonly (readonly FieldName[])[] = [
-  ['ph', 'phAfter', 'materialDose', 'volume', 'alkalinity', 'material'],
-  [
-    'female',
-    'hormoneVolume',
-    'hormoneDose',
-    'injected',
-    'stripped',
-    'eggWeight',
-    'eggsPerGram',
-    'femaleWeight',
-    'preparation',
-  ],
-  ['fish', 'weight', 'feed', 'ration', 'startWeight', 'endWeight', 'conversion', 'stocked', 'alive'],
-];
-const BONUS = 0.04;
+/** Below, a reading is a guess and the column is left unread. */
+const LEAST_SCORE = 1.7;
+const LEAST_WORDS = 0.38;
+const LEAST_TO_COUNT = -0.5;
 
 const kindWord = (content: Content): string =>
   content.filled === 0
@@ -62,107 +63,170 @@ const kindWord = (content: Content): string =>
         ? 'words'
         : 'numbers';
 
-/** Child header alone, or read together with the words above it when that says it exactly. */
-function guessesOf({ header, parent }: Unread): readonly Guess[] {
-  const alone = guessHeader(header);
-  if (parent === '' || parent === header) return alone;
-  const joined = guessHeader(`${parent} ${header}`).filter(({ score }) => score >= 0.85);
-  return joined.length > 0
-    ? [...joined, ...alone.filter(({ field }) => !joined.some((one) => one.field === field))]
-    : alone;
-}
-
-const unitOf = (field: FieldName, guess: Guess | undefined, content: Content): UnitChoice =>
-  fieldSpec(field).kind === 'number'
-    ? chooseUnit(field as NumericField, guess?.unit, content)
-    : { unit: undefined, because: undefined, isAgainstHeader: false };
-
-/**
- * A header in words nobody listed: a column of dates is still the date of the record, if no other column
- * claims to be.
- */
-const BY_CONTENT = 0.5;
-const byContent = ({ filled, dates }: Content): Candidate[] =>
-  filled >= 2 && dates >= 0.8 * filled
-    ? [
-        {
-          field: 'date',
-          score: BY_CONTENT,
-          choice: { unit: undefined, because: undefined, isAgainstHeader: false },
-          because: 'its header is not known, but nearly every cell holds a date',
-        },
-      ]
-    : [];
-
-function candidatesOf(unread: Unread, content: Content): Candidate[] {
-  if (guessesOf(unread).length === 0) return byContent(content);
-  return guessesOf(unread)
-    .flatMap((guess) => {
-      const choice = unitOf(guess.field, guess, content);
-      const fit = fitOfContent(guess.field, choice.unit, content);
-      if (fit < LEAST_FIT) return [];
-      const score = WEIGHT_OF_HEADER * guess.score + (1 - WEIGHT_OF_HEADER) * fit;
-      return score < LEAST_SCORE ? [] : [{ field: guess.field, score, choice, because: guess.because }];
-    })
-    .sort((a, b) => b.score - a.score);
-}
-
-/** A weight among brood fish columns is the weight of the female. */
-function byCompany(looked: readonly Looked[]): Looked[] {
-  const present = new Set(
-    looked.flatMap(({ candidates }) =>
-      candidates[0] && candidates[0].score > 0.8 ? [candidates[0].field] : [],
-    ),
-  );
-  const company = (field: FieldName): number => {
-    const group = COMPANY.find((list) => list.includes(field));
-    return group?.some((other) => other !== field && present.has(other)) ? BONUS : 0;
-  };
-  const isBrood =
-    ['female', 'hormoneVolume', 'injected', 'eggWeight', 'preparation', 'hormoneDose'].filter((name) =>
-      present.has(name as FieldName),
-    ).length >= 2;
-  return looked.map((one) => {
-    const candidates = one.candidates.map((c) => ({ ...c, score: Math.min(1, c.score + company(c.field)) }));
-    const weight = candidates.find(({ field }) => field === 'weight');
-    if (
-      weight &&
-      isBrood &&
-      !present.has('fish') &&
-      !candidates.some(({ field }) => field === 'femaleWeight')
-    ) {
-      const choice = chooseUnit('femaleWeight', weight.choice.unit, one.content);
-      if (fitOfContent('femaleWeight', choice.unit, one.content) > 0.6)
-        candidates.push({
-          field: 'femaleWeight',
-          score: weight.score + BONUS / 2,
-          choice,
-          because: `${weight.because}, beside columns about brood fish`,
-        });
-    }
-    return { ...one, candidates: candidates.sort((a, b) => b.score - a.score) };
+function lookAt(unread: Unread, content: Content): Looked {
+  const evidence = evidenceOf(unread.header, unread.parent, content.unit);
+  const candidates = FIELD_NAMES.flatMap((field): Candidate[] => {
+    const words = evidence.words.get(field) ?? 0;
+    const score = scoreOf(field, evidence, content);
+    // Without words a meaning is kept in mind only for relations to speak for it.
+    return score > LEAST_TO_COUNT ? [{ field, score, words }] : [];
   });
+  return { unread, content, evidence, candidates: candidates.sort((a, b) => b.score - a.score) };
 }
 
-/** Each field goes to the column that claims it best; the others take their next guess. */
+const isClaim = ({ words, score }: Candidate): boolean => words >= LEAST_WORDS && score >= LEAST_SCORE;
+
+const MONEY = new Set<FieldName>([
+  'amount',
+  'income',
+  'expense',
+  'priceEach',
+  'priceThousand',
+  'unitPrice',
+  'deposit',
+  'paid',
+  'due',
+  'dueRunning',
+  'balance',
+]);
+/** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
+function byCompany(looked: readonly Looked[]): void {
+  const present = new Map<string, number>();
+  for (const { candidates } of looked) {
+    const [best] = candidates;
+    if (!best || best.words < 0.7 || !isClaim(best)) continue;
+    for (const family of FAMILIES.of(best.field)) present.set(family, (present.get(family) ?? 0) + 1);
+  }
+  for (const { candidates, evidence } of looked) {
+    for (const one of candidates) {
+      const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
+      one.score += Math.min(1, 0.22 * most);
+      if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;
+    }
+    candidates.sort((a, b) => b.score - a.score);
+  }
+}
+
+const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefined =>
+  candidates.find((one) => one.field === field);
+
+/** Orders in which the inputs of a found relation may stand in a pattern. */
+function orders(link: Link, pattern: Pattern): (readonly number[])[] {
+  if (link.inputs.length !== pattern.inputs.length) return [];
+  if (link.kind === 'product') return [link.inputs, [...link.inputs].reverse()];
+  if (link.kind !== 'sum' || !pattern.signs) return [link.inputs];
+  const plus = link.inputs.filter((_, i) => link.signs[i] === 1);
+  const minus = link.inputs.filter((_, i) => link.signs[i] === -1);
+  if (plus.length !== pattern.signs.filter((sign) => sign === 1).length) return [];
+  return permutations(plus).flatMap((p) => permutations(minus).map((m) => [...p, ...m]));
+}
+function permutations(list: readonly number[]): (readonly number[])[] {
+  if (list.length < 2 || list.length > 4) return [list];
+  return list.flatMap((first, i) =>
+    permutations([...list.slice(0, i), ...list.slice(i + 1)]).map((rest) => [first, ...rest]),
+  );
+}
+
+interface Reading {
+  readonly of: readonly (readonly [number, FieldName])[];
+  readonly worth: number;
+}
+
+/** The pattern that a found relation fits best, by what its columns say themselves. */
+function readLink(link: Link, looked: readonly Looked[]): Reading | undefined {
+  let best: Reading | undefined;
+  for (const pattern of PATTERNS) {
+    if (
+      pattern.kind !== link.kind ||
+      (pattern.isRunning ?? false) !== (link.kind === 'sum' && link.isRunning)
+    )
+      continue;
+    for (const inputs of orders(link, pattern)) {
+      const of = [
+        [link.result, pattern.result] as const,
+        ...inputs.map((column, i) => [column, pattern.inputs[i] ?? pattern.result] as const),
+      ];
+      const found = of.map(([column, field]) => {
+        const one = looked[column];
+        return one && scoreIn(one, field);
+      });
+      if (found.some((one) => one === undefined)) continue;
+      const spoken = found.filter((one) => one && one.words >= 0.5).length;
+      if (spoken < Math.min(2, found.length - 1)) continue;
+      const worth = found.reduce((sum, one) => sum + Math.max(0, one?.score ?? 0), 0) / found.length;
+      if (!best || worth > best.worth) best = { of, worth };
+    }
+  }
+  return best;
+}
+
+const LINK_WEIGHS = 1.4;
+function byLinks(links: readonly Link[], looked: readonly Looked[]): void {
+  const given = new Set<string>();
+  for (const link of links) {
+    const reading = readLink(link, looked);
+    if (!reading) continue;
+    for (const [column, field] of reading.of) {
+      const one = looked[column];
+      const candidate = one && scoreIn(one, field);
+      if (!candidate || given.has(`${column} ${field}`)) continue;
+      given.add(`${column} ${field}`);
+      candidate.score += (LINK_WEIGHS * link.holds) / link.tried;
+      candidate.because = 'the numbers of the table bear it out';
+    }
+  }
+  for (const { candidates } of looked) candidates.sort((a, b) => b.score - a.score);
+}
+
+/** A meaning that numbers bear out needs fewer words. */
+const isAllowed = (one: Candidate): boolean =>
+  isClaim(one) || (one.because !== undefined && one.score >= LEAST_SCORE);
+
+/** Each meaning to one column, so that the whole table reads best: greedy first, then exchanges that gain. */
 function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
   const claims = looked
-    .flatMap((one) => one.candidates.map((candidate) => ({ one, candidate })))
+    .flatMap((one) => one.candidates.filter(isAllowed).map((candidate) => ({ one, candidate })))
     .sort((a, b) => b.candidate.score - a.candidate.score);
-  const taken = new Set<FieldName>();
+  const holder = new Map<FieldName, Looked>();
   const given = new Map<Looked, Candidate>();
   for (const { one, candidate } of claims) {
-    if (given.has(one) || taken.has(candidate.field)) continue;
+    if (given.has(one) || holder.has(candidate.field)) continue;
     given.set(one, candidate);
-    taken.add(candidate.field);
+    holder.set(candidate.field, one);
   }
+  for (let pass = 0; pass < 3; pass++)
+    for (const { one, candidate } of claims) exchange(one, candidate, given, holder);
   return given;
+}
+
+function exchange(
+  one: Looked,
+  wanted: Candidate,
+  given: Map<Looked, Candidate>,
+  holder: Map<FieldName, Looked>,
+): void {
+  const now = given.get(one);
+  const other = holder.get(wanted.field);
+  if (!other || other === one || now?.field === wanted.field) return;
+  const lost = given.get(other);
+  if (!lost) return;
+  const free = (field: FieldName): boolean => !holder.has(field) || field === now?.field;
+  const next = other.candidates.find((c) => isAllowed(c) && c.field !== wanted.field && free(c.field));
+  if (wanted.score + (next?.score ?? 0) <= (now?.score ?? 0) + lost.score + 0.05) return;
+  if (now) holder.delete(now.field);
+  holder.set(wanted.field, one);
+  given.set(one, wanted);
+  if (next) {
+    given.set(other, next);
+    holder.set(next.field, other);
+  } else given.delete(other);
 }
 
 /**
  * 1,250 is one thousand for eggs and one and a quarter for kilograms: what other cells say first, then what
  * fits the field.
  */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function decimalOf(
   field: FieldName | undefined,
   content: Content,
@@ -176,6 +240,11 @@ function decimalOf(
       because: content.decimal === ',' ? 'numbers are written with a decimal comma' : undefined,
     };
   if (!content.hasOpenNumbers) return { decimal: elsewhere ?? '.', because: undefined };
+  if (content.isOpenAlways && content.thousands && field && fieldSpec(field).isCount)
+    return {
+      decimal: content.thousands,
+      because: 'every number has three digits behind its mark: the mark parts thousands',
+    };
   if (elsewhere)
     return {
       decimal: elsewhere,
@@ -223,26 +292,45 @@ interface Elsewhere {
   readonly order: DateOrder | undefined;
 }
 
-const whyNot = ({ unread, content, candidates }: Looked): string => {
-  if (candidates.length > 0) return 'another column says the same better';
-  const [guess] = guessesOf(unread);
-  return guess ? `${guess.because}, but its cells hold ${kindWord(content)}` : 'its header is not known';
-};
+const whyNot = ({ content, candidates, evidence }: Looked): string =>
+  candidates.some(isAllowed)
+    ? 'another column says the same better'
+    : [...evidence.words.values()].some((words) => words >= LEAST_WORDS)
+      ? `its header could name something of a hatchery, but its cells hold ${kindWord(content)} that do not fit`
+      : 'its header is not known';
 
-/** What the user said about the column, or the best claim of its own. */
-function chosen(
-  looked: Looked,
-  given: Candidate | undefined,
-  said: Correction | undefined,
-): {
+const logistic = (x: number): number => 1 / (1 + Math.exp(-x));
+/** How sure: by how far the reading leads the next one, and by how much there is for it. */
+function surenessOf({ candidates }: Looked, given: Candidate): number {
+  const rival = candidates.find((one) => one.field !== given.field && one.words >= LEAST_WORDS);
+  const lead = given.score - Math.max(LEAST_SCORE - 1, rival?.score ?? 0);
+  return Math.min(0.99, logistic(0.7 + 1.1 * lead) * (0.55 + 0.45 * Math.min(1, given.words + 0.15)));
+}
+
+function unitOf(field: FieldName, evidence: Evidence, content: Content): UnitChoice {
+  if (fieldSpec(field).kind !== 'number')
+    return { unit: undefined, because: undefined, isAgainstHeader: false };
+  return chooseUnit(field as NumericField, evidence.unit?.unit, content, evidence.heading.times, (middle) =>
+    fitOfRange(field as NumericField, middle),
+  );
+}
+
+interface Chosen {
   readonly field: FieldName | undefined;
   readonly choice: UnitChoice | undefined;
   readonly reasons: readonly string[];
   readonly confidence: number;
-} {
+}
+
+/**
+ * What the user said about the column, or the best claim of its own. A correction without a unit keeps the
+ * heading's.
+ */
+function chosen(looked: Looked, given: Candidate | undefined, said: Correction | undefined): Chosen {
+  const { evidence, content, unread } = looked;
   if (said) {
     const field = said.field === 'ignore' ? undefined : said.field;
-    const guessed = field && unitOf(field, undefined, looked.content);
+    const guessed = field && unitOf(field, evidence, content);
     return {
       field,
       choice:
@@ -252,11 +340,15 @@ function chosen(
     };
   }
   if (!given) return { field: undefined, choice: undefined, reasons: [whyNot(looked)], confidence: 0 };
+  const words =
+    given.words >= LEAST_WORDS
+      ? `the header "${unread.header.trim()}" reads as ${fieldSpec(given.field).noun}`
+      : `its header is not known`;
   return {
     field: given.field,
-    choice: given.choice,
-    reasons: [given.because, `its cells hold ${kindWord(looked.content)}`],
-    confidence: Math.min(1, given.score),
+    choice: unitOf(given.field, evidence, content),
+    reasons: [words, `its cells hold ${kindWord(content)}`, ...(given.because ? [given.because] : [])],
+    confidence: surenessOf(looked, given),
   };
 }
 
@@ -266,7 +358,7 @@ function mapped(
   said: Correction | undefined,
   elsewhere: Elsewhere,
 ): MappedColumn {
-  const { unread, content, candidates } = looked;
+  const { unread, content, candidates, evidence } = looked;
   const { field, choice, reasons, confidence } = chosen(looked, given, said);
   const { decimal, because: aboutDecimal } = decimalOf(field, content, elsewhere.decimal, said);
   const { order, because: aboutOrder } = orderOf(content, elsewhere.order, said);
@@ -279,15 +371,23 @@ function mapped(
   return {
     column: unread.name,
     header: unread.header,
+    parent: unread.parent,
     field,
     unit: field ? (choice?.unit ?? ownUnit(field)) : undefined,
+    unitSaid: evidence.unit?.unit,
+    times: evidence.heading.times,
     decimal,
     order,
     confidence,
     reasons: [...reasons, ...more.filter((one) => one !== undefined)],
-    alternatives: candidates.map((one) => one.field).filter((name) => name !== field),
+    alternatives: candidates
+      .filter((one) => one.field !== field && (one.words >= LEAST_WORDS || one.score > 0))
+      .slice(0, 6)
+      .map((one) => one.field),
+    samples: samplesOf(unread.run),
     isCorrected: said !== undefined,
     isAgainstHeader: choice?.isAgainstHeader ?? false,
+    isRepeated: false,
   };
 }
 
@@ -298,36 +398,139 @@ function mostOf<T>(votes: readonly (T | undefined)[]): T | undefined {
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
 }
 
-/** Understands the columns of one table, together. */
+/** A column of dates under words nobody knows is still the date of the record, if no other column is. */
+function byContent(looked: readonly Looked[], given: Map<Looked, Candidate>): void {
+  if ([...given.values()].some(({ field }) => field === 'date')) return;
+  const dated = looked.find(
+    (one) => !given.has(one) && one.content.filled >= 2 && one.content.dates >= 0.8 * one.content.filled,
+  );
+  if (dated && ![...given.values()].some(({ field }) => field === 'injectedOn'))
+    given.set(dated, {
+      field: 'date',
+      score: LEAST_SCORE,
+      words: 0,
+      because: 'nearly every cell holds a date',
+    });
+}
+
+const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
+  dead: 'deadRunning',
+  deadTotal: 'deadRunning',
+  due: 'dueRunning',
+};
+const TOTAL_OF: Readonly<Partial<Record<FieldName, FieldName>>> = { dead: 'deadTotal', feed: 'feedTotal' };
+/** What a column must be because of what it adds up: the sum over tanks, the sum up to this day. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function byStructure(
+  links: readonly Link[],
+  looked: readonly Looked[],
+  given: ReadonlyMap<Looked, Candidate>,
+  matrix: Matrix,
+): Map<number, Candidate> {
+  const built = new Map<number, Candidate>();
+  const claim = (column: number, field: FieldName): void => {
+    built.set(column, { field, score: 3, words: 1, because: 'the numbers of the table bear it out' });
+  };
+  for (const { kind, isRunning, inputs, signs, result } of links) {
+    const isPlainSum = kind === 'sum' && !isRunning && signs.every((sign) => sign === 1);
+    const total = matrix.field && TOTAL_OF[matrix.field];
+    if (
+      isPlainSum &&
+      total &&
+      inputs.length >= 2 &&
+      inputs.every((one) => matrix.columns.has(one)) &&
+      !matrix.columns.has(result)
+    )
+      claim(result, total);
+  }
+  const fieldOf = (column: number): FieldName | undefined => {
+    const one = looked[column];
+    return built.get(column)?.field ?? (one && given.get(one)?.field);
+  };
+  for (const { kind, isRunning, inputs, signs, result } of links) {
+    const [first] = inputs;
+    const running = first === undefined ? undefined : RUNNING_OF[fieldOf(first) ?? 'note'];
+    if (
+      kind === 'sum' &&
+      isRunning &&
+      inputs.length === 1 &&
+      signs[0] === 1 &&
+      running &&
+      fieldOf(result) !== running
+    )
+      claim(result, running);
+  }
+  return built;
+}
+
+function contentsOf(columns: readonly Unread[]): {
+  readonly contents: Content[];
+  readonly elsewhere: Elsewhere;
+} {
+  const first = columns.map(({ run }) => contentOf(run));
+  const elsewhere = {
+    decimal: mostOf(first.map((content) => content.decimal)),
+    order: mostOf(first.map((content) => content.order)),
+  };
+  const contents = columns.map(({ run }, i) => {
+    const content = first[i] ?? contentOf(run);
+    const mark =
+      content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal;
+    return content.hasOpenNumbers && mark === ',' ? contentOf(run, ',') : content;
+  });
+  return { contents, elsewhere };
+}
+
+/** Understands the columns of one table, together. `titles` are the words that stand above it. */
 export function recognise(
   sheet: string,
   columns: readonly Unread[],
   corrections: readonly Correction[],
-): MappedColumn[] {
-  const contents = columns.map(({ run }) => contentOf(run));
-  const elsewhere = {
-    decimal: mostOf(contents.map((content) => content.decimal)),
-    order: mostOf(contents.map((content) => content.order)),
-  };
-  const raw = columns.map((unread, i): Looked => {
-    const first = contents[i] ?? contentOf(unread.run);
-    const content =
-      first.hasOpenNumbers && (first.decimal ?? elsewhere.decimal) === ','
-        ? contentOf(unread.run, ',')
-        : first;
-    return { unread, content, candidates: candidatesOf(unread, content) };
-  });
-  const saidFor = new Map(
-    raw.map((one) => [one.unread, correctionFor(corrections, sheet, one.unread.header)]),
-  );
+  titles: readonly string[] = [],
+): Recognised {
+  const { contents, elsewhere } = contentsOf(columns);
+  const looked = columns.map((unread, i) => lookAt(unread, contents[i] ?? contentOf(unread.run)));
+  const saidFor = new Map(looked.map((one) => [one, correctionFor(corrections, sheet, one.unread.header)]));
   const said = new Set([...saidFor.values()].map((one) => one?.field));
-  const free = byCompany(
-    raw.map((one) =>
-      saidFor.get(one.unread)
-        ? { ...one, candidates: [] }
-        : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) },
+  const plain = looked.map(({ unread, content }) =>
+    plainNumbers(
+      unread.run,
+      content.decimal ?? (content.isOpenAlways ? content.thousands : undefined) ?? elsewhere.decimal ?? '.',
     ),
   );
+  const length = columns[0]?.run.length ?? 0;
+  const links = findLinks(plain, length);
+  const matrix = repeatedColumns(
+    looked.map(({ unread, content }) => ({ header: unread.header, parent: unread.parent, content })),
+    [...titles, sheet],
+  );
+  const free = looked.map((one, i) =>
+    saidFor.get(one) || matrix.columns.has(i)
+      ? { ...one, candidates: [] }
+      : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) },
+  );
+  byCompany(free);
+  byLinks(links, free);
   const given = assign(free);
-  return free.map((one) => mapped(one, given.get(one), saidFor.get(one.unread), elsewhere));
+  byContent(free, given);
+  const built = byStructure(links, free, given, matrix);
+  const mapping = free.map((one, i): MappedColumn => {
+    const shaped = built.get(i);
+    if (shaped && !saidFor.get(looked[i] as Looked))
+      return { ...mapped(one, shaped, undefined, elsewhere), confidence: 0.85 };
+    const found = mapped(one, given.get(one), saidFor.get(looked[i] as Looked), elsewhere);
+    if (!matrix.columns.has(i) || found.isCorrected) return found;
+    return {
+      ...found,
+      field: matrix.field,
+      unit:
+        matrix.field && ownUnit(matrix.field) && unitForField(matrix.field, matrix.unit)
+          ? matrix.unit
+          : found.unit,
+      confidence: matrix.field ? 0.8 : 0,
+      reasons: ['one of several columns of the same kind'],
+      isRepeated: true,
+    };
+  });
+  return { mapping, plain, contents, links };
 }

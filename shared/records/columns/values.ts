@@ -1,13 +1,16 @@
-import type { FieldName } from '../fields';
-import { fieldSpec } from '../fields';
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
+import { momentText } from '../../units/dates';
+import type { FieldName } from '../fields';
+import { fieldSpec } from '../fields';
+import { isNothingText, KIND, kindOfText } from '../shape/kinds';
+import { conceptsOf } from '../words/lexicon';
 import type { CellRun } from './content';
 import type { DateOrder } from './dates';
-import { readClock, readDate } from './dates';
+import { clockIn, clockOfDigits, readDate } from './dates';
 import type { Decimal } from './numbers';
 import { readNumber } from './numbers';
-import { converter, unitForField, unitOfWord } from './units';
+import { converter, unitForField, unitOfText } from './units';
 
 /** How the cells of a column are read. Every choice is shown with the mapping. */
 export interface Reading {
@@ -15,6 +18,10 @@ export interface Reading {
   readonly unit: string | undefined;
   readonly decimal: Decimal;
   readonly order: DateOrder;
+  /** What a number stands for: 1000 under "Fry ('000)". */
+  readonly times?: number;
+  /** The year of dates written without one. */
+  readonly year?: number;
 }
 
 export interface ReadNumbers {
@@ -28,24 +35,47 @@ export interface ReadNumbers {
   readonly isClock: boolean;
 }
 
-/** Signs people write for "nothing" or "not known". */
-const NOTHING =
-  /^(?:-+|–|—|n\/?a|nil|none|null|\?+|\.+|x|xx+|#n\/a|not (?:known|taken|done|counted)|nd|unknown)$/i;
-export const isNothing = (text: string): boolean => NOTHING.test(text.trim());
+/** How numbers in a column of moments write the hour: 0.9375, 2230 or 22.3. */
+type ClockStyle = 'serial' | 'digits' | 'point';
+
+function clockStyle(run: CellRun): ClockStyle {
+  let [digits, points, others] = [0, 0, 0];
+  for (let i = 0; i < Math.min(run.length, 400); i++) {
+    const cell = run.cellAt(i);
+    const value = typeof cell === 'number' && !run.isDate(i) ? cell : NaN;
+    if (Number.isNaN(value)) continue;
+    if (value > 24 && value < 10_000 && Number.isInteger(value)) digits++;
+    else if (value >= 1 && value < 24.6) points++;
+    else others++;
+  }
+  return digits > others && digits >= points
+    ? 'digits'
+    : points > others && points > digits
+      ? 'point'
+      : 'serial';
+}
 
 /**
  * The number of one cell; undefined where there is nothing to read, NaN where there is but it cannot be read.
  */
 const numberIn = (
   cell: Cell,
+  isDate: boolean,
   reading: Reading,
-  isMoment: boolean,
+  style: ClockStyle | undefined,
   convert: (value: number) => number,
 ): number | undefined => {
-  if (typeof cell === 'number') return isMoment ? cell : convert(cell);
-  if (typeof cell !== 'string' || cell === '' || isNothing(cell)) return undefined;
-  return isMoment ? momentOf(cell, reading) : numberOf(cell, reading, convert);
+  if (typeof cell === 'number')
+    return style === undefined ? convert(cell) : momentOfNumber(cell, isDate, style);
+  if (typeof cell !== 'string' || cell.trim() === '' || isNothingText(cell)) return undefined;
+  return style === undefined ? numberOf(cell, reading, convert) : momentOf(cell, reading);
 };
+
+function momentOfNumber(value: number, isDate: boolean, style: ClockStyle): number {
+  if (isDate || style === 'serial' || value < 1 || value >= 10_000) return value;
+  if (style === 'digits') return clockOfDigits(value) ?? NaN;
+  return value < 24 ? (clockOfDigits(Math.round(100 * value)) ?? NaN) : NaN;
+}
 
 export function readNumbers(run: CellRun, reading: Reading): ReadNumbers {
   const isMoment = fieldSpec(reading.field).kind === 'moment';
@@ -54,10 +84,13 @@ export function readNumbers(run: CellRun, reading: Reading): ReadNumbers {
   let asText = 0;
   let clocks = 0;
   let filled = 0;
-  const convert = converter(reading.field, reading.unit);
+  const style = isMoment ? clockStyle(run) : undefined;
+  const inUnit = converter(reading.field, reading.unit);
+  const times = reading.times ?? 1;
+  const convert = times === 1 ? inUnit : (value: number): number => inUnit(times * value);
   for (let i = 0; i < run.length; i++) {
     const cell = run.cellAt(i);
-    const value = numberIn(cell, reading, isMoment, convert);
+    const value = numberIn(cell, run.isDate(i), reading, style, convert);
     if (value === undefined) continue;
     if (Number.isNaN(value)) {
       unreadable.push(i);
@@ -71,19 +104,56 @@ export function readNumbers(run: CellRun, reading: Reading): ReadNumbers {
   return { values, unreadable, asText, isClock: isMoment && filled > 0 && clocks > filled / 2 };
 }
 
-const momentOf = (text: string, { order }: Reading): number =>
-  readDate(text, order) ?? readClock(text) ?? NaN;
+const momentOf = (text: string, { order, year }: Reading): number => {
+  const date = readDate(text, order, year);
+  if (date !== undefined) return date;
+  const clock = clockIn(text);
+  if (clock) return clock.share ?? NaN;
+  return /^\s*\d{3,4}\s*(?:h|hrs?)?\.?\s*$/i.test(text) ? (clockOfDigits(parseInt(text, 10)) ?? NaN) : NaN;
+};
 
 /** A unit in the cell itself goes before the unit of the column. */
 function numberOf(text: string, { field, decimal }: Reading, convert: (value: number) => number): number {
   const { value, unit } = readNumber(text, decimal);
-  if (unit === '') return convert(value);
-  const named = unitForField(field, unitOfWord(unit));
-  return named === undefined
-    ? unitOfWord(unit) === undefined && !/^(?:eggs?|fry|fish|larvae|pcs|nos?|pieces)$/i.test(unit)
-      ? NaN
-      : convert(value)
-    : converter(field, named)(value);
+  if (unit === '' || Number.isNaN(value)) return convert(value);
+  const said = unitOfText(unit);
+  const named = unitForField(field, said?.unit);
+  if (named !== undefined) return converter(field, named)(value);
+  return said === undefined && !isKnownTail(unit) ? NaN : convert(value);
+}
+/** Words behind a number that name what is counted: 120 fish, 20,000 larves. */
+const isKnownTail = (unit: string): boolean =>
+  /^[\p{L}\s.]+$/u.test(unit) &&
+  [...conceptsOf(unit).keys()].some((concept) => !concept.startsWith('value_'));
+
+/** The numbers of a column as typed, units left alone; NaN where there is none. */
+export function plainNumbers(run: CellRun, decimal: Decimal): Float64Array {
+  const values = new Float64Array(run.length).fill(NaN);
+  for (let i = 0; i < run.length; i++) {
+    const cell = run.cellAt(i);
+    if (typeof cell === 'number') values[i] = run.isDate(i) ? NaN : cell;
+    else if (typeof cell === 'string' && /\p{N}/u.test(cell)) {
+      if (kindOfText(cell) === KIND.number) values[i] = readNumber(cell, decimal).value;
+    }
+  }
+  return values;
+}
+
+const MOST_SAMPLES = 4;
+const LONGEST_SAMPLE = 24;
+/** The first few different values, as they stand. */
+export function samplesOf(run: CellRun): string[] {
+  const found = new Set<string>();
+  for (let i = 0; i < Math.min(run.length, 200) && found.size < MOST_SAMPLES; i++) {
+    const cell = run.cellAt(i);
+    if (cell === null || cell === '' || typeof cell === 'boolean' || isError(cell)) continue;
+    found.add(
+      typeof cell === 'number' && run.isDate(i)
+        ? momentText(cell).replace(/ 00:00$/, '')
+        : String(cell).slice(0, LONGEST_SAMPLE),
+    );
+  }
+  return [...found];
 }
 
 /** Texts of a column, trimmed; '' where blank. Numbers read as tags: 12 → "12". */
@@ -95,7 +165,7 @@ export function readTexts(run: CellRun): string[] {
       cell === null || isError(cell) || typeof cell === 'boolean'
         ? ''
         : typeof cell === 'string'
-          ? isNothing(cell)
+          ? isNothingText(cell)
             ? ''
             : cell.trim()
           : String(cell),

@@ -7,6 +7,8 @@ export interface Finding {
   readonly place: RecordPlace;
   /** Other cells the judgement rests on. */
   readonly related: readonly RecordPlace[];
+  /** Cells that could be the wrong one nearly as well as the place. */
+  readonly or?: readonly RecordPlace[];
   readonly sentence: string;
   readonly seen: string;
   readonly expected: string;
@@ -45,6 +47,9 @@ export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${ce
  * its neighbours.
  */
 const WEAKER: readonly (readonly [RegExp, RegExp])[] = [
+  [/^WHOLE\.(?!TOTAL)/, /^(?!WHOLE|HISTORY|SLIP\.HISTORY|TEXT|FORMULA\.DIFFERS)/],
+  [/^HISTORY\.FAR$/, /./],
+  [/^SLIP\.HISTORY$/, /^WHOLE/],
   [/^HISTORY\.FAR$/, /./],
   [/^SLIP\.HISTORY$/, /^(?!HISTORY|VALUE|EGGS\.PERGRAM)/],
   [

@@ -33,9 +33,15 @@ class Collector {
   constructor(
     readonly rule: Rule,
     readonly where: string,
+    readonly table: RecordTable | undefined,
   ) {}
 
-  add(place: Spot, related: readonly Spot[], verdict: Omit<Verdict, 'field' | 'with'>): void {
+  add(
+    place: Spot,
+    related: readonly Spot[],
+    verdict: Omit<Verdict, 'field' | 'with'>,
+    or: readonly Spot[] = [],
+  ): void {
     if (this.findings.length >= MOST_KEPT) {
       this.more++;
       return;
@@ -46,6 +52,7 @@ class Collector {
       severity: severity ?? this.rule.severity,
       place: placeOf(place),
       related: related.map(placeOf),
+      ...(or.length > 0 ? { or: or.map(placeOf) } : {}),
       sentence,
       seen,
       expected,
@@ -60,7 +67,7 @@ class Collector {
           ? ((verdict.field && table.spot(verdict.record, verdict.field)) ?? table.home(verdict.record))
           : undefined;
       const spot = verdict.spot ?? own;
-      if (spot) this.add(spot, verdict.related ?? [], verdict);
+      if (spot) this.add(spot, verdict.related ?? [], verdict, verdict.or);
     }
   }
 }
@@ -126,8 +133,8 @@ class Run {
     this.fields = tables.map(filledFields);
   }
 
-  private collector(rule: Rule, where: string): Collector {
-    const one = new Collector(rule, where);
+  private collector(rule: Rule, where: string, table: RecordTable | undefined): Collector {
+    const one = new Collector(rule, where, table);
     this.collectors.push(one);
     this.done.add(rule.id);
     return one;
@@ -138,7 +145,9 @@ class Run {
     let before = 0;
     for (const [i, table] of this.tables.entries()) {
       const active = rules.filter((rule) => isMet(rule.needs, this.fields[i] ?? new Set()));
-      for (const share of runRows(table, active, this.options, (rule) => this.collector(rule, table.title)))
+      for (const share of runRows(table, active, this.options, (rule) =>
+        this.collector(rule, table.title, table),
+      ))
         yield (before + share * table.length) / total;
       before += table.length;
     }
@@ -163,7 +172,7 @@ class Run {
     table: RecordTable | undefined,
   ): void {
     if (typeof answer === 'string') this.reasons.set(rule.id, answer);
-    else this.collector(rule, where).addAll(answer, table);
+    else this.collector(rule, where, table).addAll(answer, table);
   }
 
   notChecked(rules: readonly Rule[]): NotChecked[] {
@@ -177,11 +186,48 @@ class Run {
   }
 }
 
+/** Share of the lines of a table from which on a rule says more about the reading than about the lines. */
+const MOSTLY = 0.3;
+const LEAST_TO_DOUBT = 3;
+
+/**
+ * A reading under which most lines of a column would be wrong is itself the finding: one question in place of
+ * many accusations.
+ */
+function doubted({ rule, where, findings, more, table }: Collector): readonly Finding[] {
+  if (!table || rule.id.startsWith('WHOLE.') || UNDOUBTED.has(rule.id)) return findings;
+  const accusing = findings.filter(({ severity }) => severity !== 'look');
+  const lines = Math.max(1, table.length);
+  if (accusing.length + more < Math.max(LEAST_TO_DOUBT, MOSTLY * lines)) return findings;
+  const [first] = accusing;
+  if (!first) return findings;
+  return [
+    {
+      ...first,
+      severity: 'look',
+      or: [],
+      sentence: `${accusing.length + more} of ${lines} lines of ${where} would be wrong by this rule, so a column is probably read wrongly or the farm does otherwise. The first: ${first.sentence} Is the column read right?`,
+      proposal: undefined,
+    },
+    ...findings.filter(({ severity }) => severity === 'look'),
+  ];
+}
+/** Rules about the cells themselves: however many there are, each is one. */
+const UNDOUBTED: ReadonlySet<string> = new Set([
+  'CELL.ERROR',
+  'FORMULA.LINK',
+  'COLUMN.COPIED',
+  'ROW.REPEATED',
+  'UNIT.HEADER',
+  'COUNT.HEAPED',
+]);
+
 /** Strongest first, and within that in the order of the rules. */
-function groupsOf(collectors: readonly Collector[]): FindingGroup[] {
-  const kept = new Set(withoutEchoes(collectors.flatMap(({ findings }) => findings)));
-  return collectors
-    .flatMap(({ rule, where, findings, more }): FindingGroup[] => {
+function groupsOf(collectors: readonly Collector[], isDoubting: boolean): FindingGroup[] {
+  const judged = collectors.map((one) => ({ one, findings: isDoubting ? doubted(one) : one.findings }));
+  const kept = new Set(withoutEchoes(judged.flatMap(({ findings }) => findings)));
+  return judged
+    .flatMap(({ one: { rule, where, more }, findings }): FindingGroup[] => {
       const left = findings.filter((finding) => kept.has(finding)).sort(bySeverity);
       const [first] = left;
       return first ? [{ rule, where, severity: first.severity, findings: left, more }] : [];
@@ -208,7 +254,7 @@ export function* auditSheets(
     else run.book(rule);
     yield 0.7 + (0.3 * (i + 1)) / others.length;
   }
-  const groups = groupsOf(run.collectors);
+  const groups = groupsOf(run.collectors, ask.rules === undefined);
   return {
     tables,
     groups,

@@ -1,4 +1,4 @@
-import { swappedDay } from '../columns/dates';
+import { swappedDay } from '../columns/swap';
 import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';
 import { NUMERIC_FIELDS, fieldSpec } from '../fields';

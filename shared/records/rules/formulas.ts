@@ -14,11 +14,16 @@ const short = (formula: string): string =>
 
 const REFERENCE = /("[^"]*")|(\$?[A-Z]{1,3})(\$?)(\d{1,7})(?![\d(A-Za-z_.])/g;
 /** A formula as it reads from its own row: rows that move along become distances. */
-export const relativeTo = (formula: string, row: number): string =>
+export const relativeTo = (
+  formula: string,
+  row: number,
+  /** Distance of another row, where rows between that hold no record do not count. */
+  distance: (to: number) => number = (to) => to - row,
+): string =>
   formula.replace(
     REFERENCE,
     (all: string, quoted: string | undefined, column: string, fixed: string, digits: string) =>
-      quoted === undefined ? (fixed === '$' ? all : `${column}[${Number(digits) - 1 - row}]`) : all,
+      quoted === undefined ? (fixed === '$' ? all : `${column}[${distance(Number(digits) - 1)}]`) : all,
   );
 
 interface FormulaColumn {
@@ -40,11 +45,17 @@ interface FormulaCell {
 /** Cells of the body that hold a formula or a typed number. */
 function formulaCells(sheet: SheetCells, column: number, body: readonly number[]): FormulaCell[] {
   const formulas = sheet.columns[column]?.formulas ?? [];
-  return body.flatMap((position): FormulaCell[] => {
+  const records = new Map(body.map((position, record) => [sheet.rows[position] ?? -1, record]));
+  return body.flatMap((position, record): FormulaCell[] => {
     const formula = formulas[position];
     if (formula === undefined)
       return typeof valueAt(sheet, position, column) === 'number' ? [{ position, formula, form: '' }] : [];
-    return [{ position, formula, form: relativeTo(formula, sheet.rows[position] ?? 0) }];
+    const row = sheet.rows[position] ?? 0;
+    const distance = (to: number): number => {
+      const other = records.get(to);
+      return other === undefined ? to - row : other - record;
+    };
+    return [{ position, formula, form: relativeTo(formula, row, distance) }];
   });
 }
 
@@ -68,7 +79,8 @@ function formulaColumn(
     form,
     count,
     example: cells.find((cell) => cell.form === form)?.formula ?? '',
-    odd: cells.filter((cell) => cell.form !== form),
+    // The first line begins what the others go on with.
+    odd: cells.filter((cell, i) => cell.form !== form && !(i === 0 && /\[-1\]/.test(form))),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { NumericField } from '../fields';
-import { fieldSpec, NUMERIC_FIELDS } from '../fields';
+import { fieldSpec } from '../fields';
 import type { RecordTable } from '../table';
 import type { TableRule, TableVerdict } from './rule';
 import { capitalNoun, plain, shown } from './show';
@@ -11,29 +11,45 @@ const LEAST = 10;
 const FAR = 6;
 const EXTRA_FOR_FEW = 30;
 
-/** Kept out: what grows along the table by nature, and what another rule judges better. */
-const JUDGED = NUMERIC_FIELDS.filter(
-  (name) =>
-    fieldSpec(name).kind === 'number' &&
-    ![
-      'fish',
-      'dead',
-      'days',
-      'vatsInUse',
-      'vatsOwned',
-      'sampleSize',
-      'sampleGood',
-      'volume',
-      'alkalinity',
-      'weight',
-      'feed',
-      'startWeight',
-      'endWeight',
-      'materialDose',
-      'stocked',
-      'alive',
-    ].includes(name),
-);
+/** What a farm does alike from run to run; what grows along a table by nature is judged by other rules. */
+const JUDGED: readonly NumericField[] = [
+  'femaleWeight',
+  'hormoneDose',
+  'hormoneVolume',
+  'temperature',
+  'latency',
+  'eggWeight',
+  'eggsPerGram',
+  'eggs',
+  'eggYield',
+  'fertilised',
+  'fertilisedShare',
+  'incubationTemperature',
+  'incubationHours',
+  'hatched',
+  'hatchShare',
+  'fry',
+  'fingerlings',
+  'survival',
+  'growthRate',
+  'ration',
+  'conversion',
+  'ph',
+  'phAfter',
+  'oxygen',
+];
+/** Judged for whole powers of ten only. */
+const SCALED_TOO: readonly NumericField[] = [
+  'startWeight',
+  'endWeight',
+  'weight',
+  'feed',
+  'stocked',
+  'alive',
+  'fish',
+  'materialDose',
+  'volume',
+];
 const isScaled = (name: NumericField): boolean => fieldSpec(name).isScaled ?? false;
 
 const scaled = (values: Float64Array, isLog: boolean): Float64Array =>
@@ -47,6 +63,16 @@ const leastSpread = (name: NumericField, isLog: boolean): number =>
       : fieldSpec(name).quantity.unit === 'pH'
         ? 0.1
         : 0.4;
+
+const OUTCOMES: ReadonlySet<NumericField> = new Set([
+  'fertilised',
+  'fertilisedShare',
+  'hatched',
+  'hatchShare',
+  'fry',
+  'fingerlings',
+  'survival',
+]);
 
 interface Own {
   readonly middle: number;
@@ -115,7 +141,10 @@ function far(table: RecordTable): readonly TableVerdict[] | string {
     const limit = FAR + EXTRA_FOR_FEW / own.n;
     for (let i = 0; i < own.values.length; i++) {
       const off = Math.abs((own.values[i] ?? NaN) - own.middle) / own.spread;
-      if (off > limit) found.push(farVerdict(table, name, own, i, limit));
+      // A spawning may fail: few is no fault of writing.
+      const isFailure = OUTCOMES.has(name) && (own.values[i] ?? NaN) < own.middle;
+      if (off > limit)
+        found.push({ ...farVerdict(table, name, own, i, limit), ...(isFailure ? { severity: 'look' } : {}) });
     }
   }
   return judged === 0 ? `fewer than ${LEAST} values in every column` : found;
@@ -146,7 +175,7 @@ const POWERS = [-3, -2, -1, 1, 2, 3] as const;
 function powers(table: RecordTable): readonly TableVerdict[] | string {
   const found: TableVerdict[] = [];
   let judged = 0;
-  for (const name of NUMERIC_FIELDS) {
+  for (const name of [...JUDGED, ...SCALED_TOO]) {
     if (!isScaled(name)) continue;
     const own = ownOf(table, name);
     if (!own || own.spread > TIGHT) continue;
@@ -206,7 +235,7 @@ export const historyRules: readonly TableRule[] = [
     scope: 'table',
     severity: 'unlikely',
     title: "Ten or a thousand times the farm's own values",
-    needs: NUMERIC_FIELDS.filter(isScaled).map((name) => [name]),
+    needs: [...JUDGED, ...SCALED_TOO].filter(isScaled).map((name) => [name]),
     check: powers,
     checks:
       'Values that lie a whole power of ten from the middle of a column whose values lie close together.',

@@ -13,6 +13,7 @@ import { textRules } from './texts';
 import { timingRules } from './timing';
 import { vatRules } from './vats';
 import { waterRules } from './water';
+import { wholeRules } from './whole';
 
 /** Every rule, in the order findings are shown. */
 export const RULES: readonly Rule[] = [
@@ -33,6 +34,7 @@ export const RULES: readonly Rule[] = [
   ...dateBookRules,
   ...vatRules,
   ...formulaBookRules,
+  ...wholeRules,
 ];
 
 const byId = new Map(RULES.map((rule) => [rule.id, rule]));

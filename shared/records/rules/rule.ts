@@ -90,6 +90,8 @@ export interface TableVerdict extends Omit<Verdict, 'field' | 'with'> {
   readonly field?: FieldName;
   readonly spot?: Spot;
   readonly related?: readonly Spot[];
+  /** Cells that could be the wrong one nearly as well. */
+  readonly or?: readonly Spot[];
 }
 
 /** Judges the records of one table together. */

@@ -97,8 +97,8 @@ export const textRules: readonly TableRule[] = [
     sources: ['DEFINITION'],
     examples: [
       {
-        sheets: { Runs: [HEAD, ['R1', 121, 655], ['R2', 'forgot', 690], ['R3', 118, 701]] },
-        says: '"forgot"',
+        sheets: { Runs: [HEAD, ['R1', 121, 655], ['R2', 'muddy', 690], ['R3', 118, 701]] },
+        says: '"muddy"',
         because: 'No number.',
       },
       {

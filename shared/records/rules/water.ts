@@ -20,6 +20,8 @@ const LEAST_RISE = 0.8;
 const RICH_CO2 = 60 / 44.01;
 const TEMPERATURE = 26;
 
+/** In place of a product that no column and no heading names. */
+export const UNSAID = 'not said';
 const materialOf = (text: string): MaterialName => {
   const word = text.toLowerCase();
   if (/baking|bicarb|nahco/.test(word)) return 'baking soda';
@@ -100,7 +102,9 @@ function phVerdict(said: Said): Verdict | undefined {
   const alkalinity = said.num('alkalinity');
   if (alkalinity > 0 && ph >= LOWEST_PH_FOR_CARBON)
     return byAlkalinity(base, name, ph, after, alkalinity, moles);
-  return raises ? byBounds(base, name, ph, after, moles) : undefined;
+  // Where nobody says what was given, only too little of the strongest is sure.
+  const isUnsaid = said.text('material') === UNSAID;
+  return raises ? byBounds(base, name, ph, after, moles, isUnsaid) : undefined;
 }
 
 type Base = Pick<Verdict, 'field' | 'with' | 'seen'>;
@@ -130,6 +134,7 @@ function byBounds(
   ph: number,
   after: number,
   moles: number,
+  isUnsaid: boolean,
 ): Verdict | undefined {
   // Rounded so that every bound errs on the side of believing the record.
   const least = leastDose(name, up(ph), down(after - METER));
@@ -139,6 +144,7 @@ function byBounds(
       expected: `a rise of less than ${plain(after - ph, 2)}`,
       sentence: `So little ${name} cannot lift pH from ${plain(ph, 3)} to ${plain(after, 3)}: even the softest water needs ${plain(least / moles, 2)} times as much. Volume, dose or a reading is wrong.`,
     };
+  if (isUnsaid) return undefined;
   const rich = leastRise(name, down(ph), moles);
   return after < rich - 1.5 * METER - 0.2
     ? {

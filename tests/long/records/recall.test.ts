@@ -1,22 +1,28 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
-import { RULES } from '../../shared/records/rules';
-import { FAULTS } from './support/faults';
+import { RULES } from '../../../shared/records/rules';
+import { FAULTS } from '../../records/support/faults';
 import type { Recall } from './recall';
 
-const root = join(__dirname, '..', '..');
+const root = join(__dirname, '..', '..', '..');
 const { tallies, cleanRows, cleanRecords, alarms } = JSON.parse(
-  execFileSync(process.execPath, [join(root, 'src/build/run.mjs'), join(root, 'tests/records/recall.ts')], {
-    cwd: root,
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  }),
+  execFileSync(
+    process.execPath,
+    [join(root, 'src/build/run.mjs'), join(root, 'tests/long/records/recall.ts')],
+    {
+      cwd: root,
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+    },
+  ),
 ) as Recall;
 const sum = (pick: (one: Recall['tallies'][number]) => number): number =>
   tallies.reduce((total, one) => total + pick(one), 0);
 
 test('every rule has a fault made for it', () => {
-  expect(RULES.map(({ id }) => id).filter((id) => !FAULTS.some(({ rule }) => rule === id))).toEqual([]);
+  // Rules that need no meaning are measured on layouts in other languages: tests/records/foreign.
+  const known = RULES.map(({ id }) => id).filter((id) => !id.startsWith('WHOLE.'));
+  expect(known.filter((id) => !FAULTS.some(({ rule }) => rule === id))).toEqual([]);
 });
 
 test('recall: at least 98 % of injected faults are reported at their cell, over seven layouts', () => {

@@ -2,14 +2,14 @@
  * Run by recall.test.ts in a plain Node process, as the shipped bundle runs: injects faults, checks clean
  * books, prints JSON.
  */
-import type { AuditReport } from '../../shared/records/findings/run';
-import { drawer, makeFarm, makeWildFarm } from './support/farm';
-import type { Fault, Injected } from './support/faults';
-import { FAULTS } from './support/faults';
-import { audit } from './support/grid';
-import type { Book, Layout } from './support/layouts';
-import { LAYOUTS, writeBook } from './support/layouts';
-import { sheetsOf } from './support/read';
+import type { AuditReport } from '../../../shared/records/findings/run';
+import { drawer, makeFarm, makeWildFarm } from '../../records/support/farm';
+import type { Fault, Injected } from '../../records/support/faults';
+import { FAULTS } from '../../records/support/faults';
+import { audit } from '../../records/support/grid';
+import type { Book, Layout } from '../../records/support/layouts';
+import { LAYOUTS, writeBook } from '../../records/support/layouts';
+import { sheetsOf } from '../../records/support/read';
 
 const TODAY = 47_200;
 const VATS = 6;

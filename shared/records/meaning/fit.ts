@@ -1,0 +1,277 @@
+// Long: every piece of evidence for what a column means, each with its weight
+import type { FieldName, NumericField } from '../fields';
+import { fieldSpec, FIELD_NAMES } from '../fields';
+import type { Content } from '../columns/content';
+import { guessHeader } from '../columns/headers';
+import { PLAUSIBLE } from '../columns/plausible';
+import type { UnitSaid } from '../columns/units';
+import { converter, ownUnit, unitForField, unitOfText, UNITS } from '../columns/units';
+import { conceptsOf } from '../words/lexicon';
+import type { HeadingSaid } from './heading';
+import { headingOf } from './heading';
+import type { Mark } from './marks';
+import { marksIn } from './marks';
+import { ROLES } from './roles';
+
+/** What is known of a column before its neighbours are asked. */
+export interface Evidence {
+  readonly heading: HeadingSaid;
+  readonly joined: string;
+  readonly marks: ReadonlySet<Mark>;
+  readonly unit: UnitSaid | undefined;
+  readonly words: ReadonlyMap<FieldName, number>;
+}
+
+const FIELDS_OF = new Map<string, (readonly [FieldName, number])[]>();
+for (const field of FIELD_NAMES)
+  for (const [concept, weight] of Object.entries(ROLES[field].concepts))
+    FIELDS_OF.set(concept, [...(FIELDS_OF.get(concept) ?? []), [field, weight]]);
+
+/** How much of a score a heading keeps when the words above it are left out. */
+const ALONE_UNDER_PARENT = 0.88;
+const OLD_LISTS = 0.95;
+
+function addConcepts(text: string, share: number, into: Map<FieldName, number>): void {
+  for (const [concept, score] of conceptsOf(text))
+    for (const [field, weight] of FIELDS_OF.get(concept) ?? []) {
+      const worth = share * score * weight;
+      if (worth > (into.get(field) ?? 0)) into.set(field, worth);
+    }
+}
+function addGuesses(text: string, share: number, into: Map<FieldName, number>): void {
+  for (const { field, score } of guessHeader(text)) {
+    const worth = share * OLD_LISTS * score;
+    if (score >= 0.5 && worth > (into.get(field) ?? 0)) into.set(field, worth);
+  }
+}
+
+/** Units that nothing but one thing is kept in stand in for words. */
+const TELLING: readonly (readonly [string, FieldName, number])[] = [
+  ['°C', 'temperature', 0.55],
+  ['°F', 'temperature', 0.55],
+  ['mL/kg', 'hormoneDose', 0.6],
+  ['mg/kg', 'hormoneDose', 0.55],
+  ['IU/kg', 'hormoneDose', 0.6],
+  ['per g', 'eggsPerGram', 0.6],
+  ['mg/L CaCO3', 'alkalinity', 0.5],
+];
+
+/** `inCells` is the unit most cells carry themselves. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+export function evidenceOf(header: string, parent: string, inCells?: string): Evidence {
+  const heading = headingOf(header);
+  const above = headingOf(parent);
+  const hasParent = parent !== '' && parent !== header;
+  const joined = hasParent ? `${above.words} ${heading.words}` : heading.words;
+  const words = new Map<FieldName, number>();
+  const alone = hasParent ? ALONE_UNDER_PARENT : 1;
+  addConcepts(heading.words || header, alone, words);
+  addGuesses(header, alone, words);
+  if (hasParent) {
+    addConcepts(joined, 1, words);
+    addGuesses(`${parent} ${header}`, 1, words);
+  }
+  const unit = heading.unit ?? (hasParent ? above.unit : undefined) ?? unitOfText(inCells ?? '');
+  for (const [name, field, worth] of TELLING)
+    if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
+  sizeClasses(header, words);
+  return { heading, joined, marks: marksIn(hasParent ? `${parent} ${header}` : header), unit, words };
+}
+
+/** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
+function sizeClasses(header: string, words: Map<FieldName, number>): void {
+  const text = header.trim();
+  if (!/^[<>≤≥]?\s*\d+(?:[.,]\d+)?\s*(?:[-–+]\s*\d*(?:[.,]\d+)?)?\s*(?:g|gr|cm|mm|inch|in|\+)?$/i.test(text))
+    return;
+  if (/^[<≤]/.test(text)) words.set('gradeSmall', 0.8);
+  else if (/^[>≥]|\+$/.test(text)) words.set('gradeBig', 0.8);
+  else if (/\d\s*[-–]\s*\d/.test(text)) words.set('gradeMiddle', 0.8);
+}
+
+/** Marks a meaning needs, and what their lack costs; marks that speak against it. */
+interface Marked {
+  readonly needs?: Mark;
+  readonly cost?: number;
+  readonly against?: readonly Mark[];
+  readonly likes?: readonly Mark[];
+}
+const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
+  doseFirst: { needs: 'first', cost: 2 },
+  rateFirst: { needs: 'first', cost: 2, likes: ['perKg'] },
+  injectedFirst: { needs: 'first', cost: 1.5 },
+  doseSecond: { needs: 'second', cost: 2 },
+  rateSecond: { needs: 'second', cost: 2, likes: ['perKg'] },
+  hormoneVolume: { against: ['first', 'second', 'perKg', 'time', 'date'] },
+  hormoneDose: { against: ['first', 'second'], likes: ['perKg'] },
+  injected: { against: ['first', 'date'], likes: ['time', 'second'] },
+  ph: { against: ['after'], likes: ['before'] },
+  phAfter: { needs: 'after', cost: 1 },
+  temperature: { against: [] },
+  temperatureLow: { needs: 'morning', cost: 2, against: ['afternoon'] },
+  temperatureHigh: { needs: 'afternoon', cost: 2, against: ['morning'] },
+  femaleAfter: { needs: 'after', cost: 3, likes: ['female'] },
+  femaleWeight: { against: ['after'], likes: ['female', 'weight'] },
+  maleWeight: { needs: 'male', cost: 1.5, against: ['female'] },
+  females: { likes: ['female', 'count'] },
+  males: { needs: 'male', cost: 1 },
+  dead: { against: ['running', 'share'] },
+  deadRunning: { needs: 'running', cost: 1 },
+  deadTotal: { needs: 'total', cost: 1.5 },
+  gradeSmall: { needs: 'small', cost: 3 },
+  gradeMiddle: { needs: 'middle', cost: 3 },
+  gradeBig: { needs: 'big', cost: 3 },
+  graded: { needs: 'total', cost: 1 },
+  priceThousand: { needs: 'thousand', cost: 0.6 },
+  priceEach: { against: ['thousand'] },
+  unitPrice: { against: [] },
+  injectedOn: { likes: ['date'], against: ['time'] },
+  strippedOn: { likes: ['date'], against: ['time'] },
+  hatchedOn: { likes: ['date'], against: ['time'] },
+  stripped: { likes: ['time'] },
+  hatchedAt: { likes: ['time'] },
+  deliveryDate: { needs: 'deliver', cost: 3 },
+  date: { against: ['deliver'] },
+  hatched: { against: ['share'], likes: ['count'] },
+  hatchShare: { likes: ['share'] },
+  fertilisedShare: { likes: ['share'] },
+  survival: { likes: ['share'] },
+  sampleGood: { likes: ['sample', 'count'] },
+  sampleSize: { likes: ['sample', 'count'], against: ['weight'] },
+  sampleWeight: { likes: ['weight'] },
+  weight: { likes: ['mean'] },
+  ration: { likes: ['share'] },
+  feedTotal: { needs: 'total', cost: 1.2 },
+  dueRunning: { needs: 'running', cost: 0.6 },
+};
+/** Shares and counts of one thing are told apart by the sign beside the words. */
+function markFit(field: FieldName, marks: ReadonlySet<Mark>): number {
+  const rule = MARKED[field];
+  if (!rule) return 0;
+  let fit = 0;
+  if (rule.needs) fit += marks.has(rule.needs) ? 0.8 : -(rule.cost ?? 1);
+  if (field.startsWith('grade') && marks.size === 0) fit = 0;
+  for (const mark of rule.against ?? []) if (marks.has(mark)) fit -= 0.8;
+  for (const mark of rule.likes ?? []) if (marks.has(mark)) fit += 0.25;
+  return fit;
+}
+
+const HORMONES: ReadonlySet<FieldName> = new Set(['hormoneVolume', 'doseFirst', 'doseSecond']);
+function unitFit(field: FieldName, unit: UnitSaid | undefined): number {
+  if (!unit) return 0;
+  const { units } = ROLES[field];
+  // A hormone is weighed in milligrams, never in grams.
+  if (unit.unit === 'g' && HORMONES.has(field)) return -0.9;
+  if (units?.includes(unit.of)) return 0.9;
+  if (unit.of === 'count' && !units) return -0.2;
+  if (fieldSpec(field).kind !== 'number')
+    return unit.of === 'span' || unit.of === 'count' || unit.of === 'length' ? -0.2 : -1.5;
+  if (!units && unit.of === 'span') return -0.5;
+  return -3;
+}
+
+const rangeOf = (field: NumericField): readonly [number, number] | undefined =>
+  PLAUSIBLE[field]?.usual ?? ROLES[field].usual;
+
+/** 1 inside the usual range, falling to 0 at ten times beyond either end. */
+export function fitOfRange(field: NumericField, middle: number): number {
+  const range = rangeOf(field);
+  if (!range) return 0.6;
+  const [low, high] = range;
+  if (middle >= low && middle <= high) return 1;
+  if (!(middle > 0)) return low === 0 ? 1 : 0;
+  return Math.max(0, 1 - Math.abs(Math.log10(middle < low ? low / middle : middle / high)));
+}
+
+/** Where the heading is silent, any unit the thing may be kept in is tried. */
+function bestRange(field: NumericField, { unit, heading }: Evidence, middle: number): number {
+  const own = unitForField(field, unit?.unit);
+  const value = middle * heading.times;
+  if (own !== undefined) return fitOfRange(field, converter(field, own)(value));
+  const units = Object.keys(UNITS[field] ?? {});
+  const tries = units.length > 0 && unit === undefined ? units : [ownUnit(field)];
+  const [first = 0, ...rest] = tries.map((name) => fitOfRange(field, converter(field, name)(value)));
+  return Math.max(first, ...rest.map((x) => x - 0.25));
+}
+
+function numberFit(field: NumericField, evidence: Evidence, content: Content): number {
+  const usable = content.filled - content.errors;
+  const share = usable > 0 ? content.numbers / usable : 0.5;
+  if (share < 0.4) return -4;
+  const whole = ROLES[field].isWhole && evidence.heading.times === 1 && content.fractions > 0.2 ? -1.4 : 0;
+  const isShare = fieldSpec(field).quantity.unit === 'share';
+  const over = isShare && content.middle > 100.5 ? -3 : 0;
+  const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
+  return range + whole + over - 2 * (1 - share);
+}
+
+const DATE_ONLY: readonly FieldName[] = [
+  'date',
+  'injectedOn',
+  'strippedOn',
+  'hatchedOn',
+  'deliveryDate',
+  'stockedAt',
+  'emptiedAt',
+];
+const CLOCK_ONLY: readonly FieldName[] = ['clock', 'startTime', 'endTime'];
+const SERIAL_LOW = 30_000;
+const SERIAL_HIGH = 80_000;
+
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function momentFit(field: FieldName, content: Content, marks: ReadonlySet<Mark>): number {
+  const usable = content.filled - content.errors;
+  if (usable <= 0) return -0.2;
+  const serials = content.middle > SERIAL_LOW && content.middle < SERIAL_HIGH ? content.numbers : 0;
+  const dates =
+    content.dates + (content.high < 1.15 * content.middle && content.fractions < 0.9 ? serials : 0);
+  const clocks = content.clocks + content.digitClocks;
+  // 150 is a number; ten to two only where the heading speaks of time.
+  const isOnlyDigits = content.digitClocks > 0 && content.clocks === 0 && !marks.has('time');
+  const share = Math.min(1, (dates + clocks) / usable);
+  if (share < 0.4) return -4;
+  if (isOnlyDigits && dates === 0 && content.middle < 700) return -1.5;
+  const isDated = dates >= clocks;
+  const isStamped = content.stamps > 0.3 * usable;
+  if (DATE_ONLY.includes(field)) return isDated ? 0.3 - (isStamped && field.endsWith('On') ? 0.6 : 0) : -3;
+  if (CLOCK_ONLY.includes(field)) return isDated ? -3 : 0.5;
+  return isDated && !isStamped ? -0.9 : 0.4;
+}
+
+function textFit(field: FieldName, content: Content): number {
+  const usable = content.filled - content.errors;
+  if (usable <= 0) return -0.2;
+  const moments = (content.dates + content.clocks) / usable;
+  const words = content.words / usable;
+  if (field === 'month' || field === 'week') return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
+  if (moments > 0.5) return -3;
+  const numbers = content.numbers / usable;
+  const isTag = ['run', 'serial', 'receipt', 'female', 'male', 'vat', 'size', 'feedType'].includes(field);
+  if (isTag)
+    return content.fractions > 0.3 && field !== 'size' && field !== 'feedType'
+      ? -2
+      : numbers > 0.5
+        ? -0.3
+        : 0.3;
+  return numbers > 0.5 ? -2.5 : 0.3;
+}
+
+const WORDS_WEIGH = 4;
+const LEAST_WORDS = 0.3;
+
+/** All that speaks for a column being the field, as one number; -Infinity where it cannot be. */
+export function scoreOf(field: FieldName, evidence: Evidence, content: Content): number {
+  const words = evidence.words.get(field) ?? 0;
+  const { kind } = fieldSpec(field);
+  const fit =
+    kind === 'number'
+      ? numberFit(field as NumericField, evidence, content)
+      : kind === 'moment'
+        ? momentFit(field, content, evidence.marks)
+        : textFit(field, content);
+  return (
+    WORDS_WEIGH * (words >= LEAST_WORDS ? words : 0) +
+    fit +
+    unitFit(field, evidence.unit) +
+    markFit(field, evidence.marks)
+  );
+}

@@ -1,0 +1,92 @@
+import type { Content } from '../columns/content';
+import type { NumericField } from '../fields';
+import { fieldSpec } from '../fields';
+import { fold } from '../words/fold';
+import { evidenceOf, scoreOf } from './fit';
+
+export interface Headed {
+  readonly header: string;
+  readonly parent: string;
+  readonly content: Content;
+}
+/** Columns that say the same of different tanks or days. */
+export interface Matrix {
+  readonly columns: ReadonlySet<number>;
+  readonly field: NumericField | undefined;
+  readonly unit: string | undefined;
+}
+
+const NONE: Matrix = { columns: new Set(), field: undefined, unit: undefined };
+
+/** "T1", "Tank 12" and "B-3" are one shape: letters with a number, or a number alone, or one last letter. */
+function shapeOf(header: string): string | undefined {
+  const text = fold(header)
+    .replace(/[\s._-]+/g, ' ')
+    .trim();
+  if (text === '' || text.length > 24) return undefined;
+  if (/\d+$/.test(text) && !/[%/()]/.test(text)) return text.replace(/\d+$/, '#');
+  const letter = /^(.{2,}) [a-z]$/.exec(text);
+  return letter ? `${letter[1] ?? ''} ?` : undefined;
+}
+
+const isNumeric = ({ numbers, filled, errors }: Content): boolean =>
+  filled - errors > 0 ? numbers >= 0.5 * (filled - errors) : true;
+
+/** The largest set of neighbouring numeric columns with headings of one shape. */
+function group(columns: readonly Headed[]): number[] {
+  let best: number[] = [];
+  const shapes = columns.map(({ header, content }) => (isNumeric(content) ? shapeOf(header) : undefined));
+  for (let from = 0; from < columns.length; from++) {
+    const shape = shapes[from];
+    if (shape === undefined) continue;
+    const found = [from];
+    for (let i = from + 1; i < columns.length && shapes[i] === shape; i++) found.push(i);
+    const names = new Set(found.map((i) => fold(columns[i]?.header ?? '')));
+    if (found.length > best.length && names.size === found.length) best = found;
+  }
+  return best.length >= 2 ? best : [];
+}
+
+/** What the cells of a matrix hold is said by the words above it. */
+export function repeatedColumns(columns: readonly Headed[], titles: readonly string[]): Matrix {
+  const found = group(columns);
+  const [first] = found;
+  if (first === undefined) return NONE;
+  const one = columns[first];
+  if (!one) return NONE;
+  const parent = one.parent;
+  const pooled = pool(found.map((i) => columns[i]?.content ?? one.content));
+  let best: { field: NumericField; score: number; unit: string | undefined } | undefined;
+  for (const [i, title] of [parent, ...titles].entries()) {
+    if (title === '') continue;
+    const evidence = evidenceOf(title, '');
+    for (const [field, words] of evidence.words) {
+      if (fieldSpec(field).kind !== 'number' || words < 0.3) continue;
+      const score = scoreOf(field, evidence, pooled) - 0.2 * i;
+      if (score > 0.8 && (!best || score > best.score))
+        best = { field: field as NumericField, score, unit: evidence.unit?.unit };
+    }
+  }
+  return { columns: new Set(found), field: best?.field, unit: best?.unit };
+}
+
+function pool(contents: readonly Content[]): Content {
+  const sorted = contents
+    .map(({ middle }) => middle)
+    .filter((x) => !Number.isNaN(x))
+    .sort((a, b) => a - b);
+  const [first] = contents;
+  const sum = (key: 'filled' | 'numbers' | 'dates' | 'clocks' | 'words' | 'errors'): number =>
+    contents.reduce((all, one) => all + one[key], 0);
+  return {
+    ...(first as Content),
+    filled: sum('filled'),
+    numbers: sum('numbers'),
+    dates: sum('dates'),
+    clocks: sum('clocks'),
+    words: sum('words'),
+    errors: sum('errors'),
+    fractions: contents.reduce((all, one) => all + one.fractions, 0) / contents.length,
+    middle: sorted[sorted.length >> 1] ?? NaN,
+  };
+}

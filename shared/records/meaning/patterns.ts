@@ -1,0 +1,78 @@
+import type { NumericField } from '../fields';
+import type { Link } from './links';
+
+/** What a found relation may mean: the result, its inputs in order, and the sign of each. */
+export interface Pattern {
+  readonly kind: Link['kind'];
+  readonly result: NumericField;
+  readonly inputs: readonly NumericField[];
+  readonly signs?: readonly number[];
+  readonly isRunning?: true;
+}
+
+const product = (result: NumericField, ...inputs: NumericField[]): Pattern => ({
+  kind: 'product',
+  result,
+  inputs,
+});
+const running = (result: NumericField, plus: NumericField, ...minus: NumericField[]): Pattern => ({
+  kind: 'sum',
+  result,
+  inputs: [plus, ...minus],
+  signs: [1, ...minus.map(() => -1)],
+  isRunning: true,
+});
+const sum = (
+  result: NumericField,
+  plus: readonly NumericField[],
+  minus: readonly NumericField[] = [],
+): Pattern => ({
+  kind: 'sum',
+  result,
+  inputs: [...plus, ...minus],
+  signs: [...plus.map(() => 1), ...minus.map(() => -1)],
+});
+
+export const PATTERNS: readonly Pattern[] = [
+  product('eggs', 'eggWeight', 'eggsPerGram'),
+  product('eggs', 'eggVolume', 'eggsPerMl'),
+  product('hatched', 'eggs', 'hatchShare'),
+  product('hatched', 'fertilised', 'hatchShare'),
+  product('fertilised', 'eggs', 'fertilisedShare'),
+  product('sampleGood', 'sampleSize', 'fertilisedShare'),
+  product('fry', 'hatched', 'survival'),
+  product('fingerlings', 'fry', 'survival'),
+  product('alive', 'stocked', 'survival'),
+  product('fish', 'stocked', 'survival'),
+  product('hormoneVolume', 'femaleWeight', 'hormoneDose'),
+  product('doseFirst', 'femaleWeight', 'rateFirst'),
+  product('doseSecond', 'femaleWeight', 'rateSecond'),
+  product('degreeHours', 'temperature', 'latency'),
+  product('biomass', 'fish', 'weight'),
+  product('feed', 'biomass', 'ration'),
+  product('sampleWeight', 'sampleCount', 'weight'),
+  product('treatAmount', 'volume', 'treatRate'),
+  product('amount', 'sold', 'priceEach'),
+  product('amount', 'sold', 'priceThousand'),
+  product('amount', 'quantity', 'unitPrice'),
+  product('feedTotal', 'feed', 'days'),
+  sum('due', ['amount'], ['paid']),
+  sum('due', ['amount'], ['deposit']),
+  sum('due', ['amount'], ['deposit', 'paid']),
+  sum('closing', ['opening', 'stocked'], ['dead', 'sold']),
+  sum('closing', ['opening', 'movedIn'], ['dead', 'sold']),
+  sum('closing', ['opening', 'stocked', 'movedIn'], ['dead', 'sold', 'movedOut']),
+  sum('closing', ['opening', 'stocked', 'movedIn'], ['dead', 'movedOut', 'sold']),
+  sum('closing', ['opening', 'movedIn'], ['movedOut', 'dead', 'sold']),
+  sum('closing', ['opening'], ['dead', 'sold']),
+  sum('closing', ['opening'], ['dead']),
+  sum('alive', ['stocked'], ['dead']),
+  sum('graded', ['gradeSmall', 'gradeMiddle', 'gradeBig', 'gradeCull']),
+  sum('graded', ['gradeSmall', 'gradeMiddle', 'gradeBig']),
+  running('balance', 'income', 'expense'),
+  running('dueRunning', 'due'),
+  running('dueRunning', 'amount', 'paid'),
+  running('deadRunning', 'dead'),
+  running('deadRunning', 'deadTotal'),
+  { kind: 'carry', result: 'opening', inputs: ['closing'] },
+];

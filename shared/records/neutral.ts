@@ -1,0 +1,94 @@
+import { cellName } from './read/sheetCells';
+import type { CheckedFile } from './checkFile';
+import type { FieldName } from './fields';
+import { ROLES } from './meaning/roles';
+import type { Severity } from './rules/rule';
+
+/** A checked book in words that belong to no program. */
+export interface NeutralBook {
+  readonly file: string;
+  readonly refused: string | false;
+  readonly tables: readonly NeutralTable[];
+  readonly findings: readonly NeutralFinding[];
+}
+export interface NeutralTable {
+  readonly sheet: string;
+  readonly row?: number;
+  readonly columns: readonly NeutralColumn[];
+}
+export interface NeutralColumn {
+  readonly col?: string;
+  readonly cell?: string;
+  readonly is: string | readonly string[];
+  readonly unit?: string;
+}
+export interface NeutralFinding {
+  readonly sheet: string;
+  /** The cell to look at, first where several could be the wrong one. */
+  readonly cell: string;
+  readonly cells?: readonly string[];
+  readonly level: 'info' | 'warning' | 'error';
+  readonly kind: string;
+  readonly text: string;
+}
+
+const LEVELS: Readonly<Record<Severity, NeutralFinding['level']>> = {
+  impossible: 'error',
+  unlikely: 'warning',
+  look: 'info',
+};
+
+/** The tables, columns and findings of a checked file. */
+export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
+  if (!('report' in checked))
+    return { file, refused: 'fault' in checked ? checked.fault : 'Stopped.', tables: [], findings: [] };
+  const { tables, groups } = checked.report;
+  return {
+    file,
+    refused: false,
+    tables: tables.flatMap((table): NeutralTable[] => {
+      const known = table.mapping.filter(({ field }) => field !== undefined && field !== 'note');
+      if (table.rows)
+        return [
+          {
+            sheet: table.rows.sheet.name,
+            row: (table.rows.sheet.rows[table.rows.body[0] ?? 0] ?? 0) + 1,
+            columns: known.map(({ column, field, unit }) => ({
+              col: column,
+              is: ROLES[field as FieldName].is,
+              ...(unit ? { unit } : {}),
+            })),
+          },
+        ];
+      return Array.from({ length: table.length }, (_, record) => ({
+        sheet: table.home(record).sheet.name,
+        columns: known.flatMap(({ field, unit }) => {
+          const spot = table.spot(record, field as FieldName);
+          return spot
+            ? [
+                {
+                  cell: cellName(spot.sheet, spot.position, spot.column),
+                  is: ROLES[field as FieldName].is,
+                  ...(unit ? { unit } : {}),
+                },
+              ]
+            : [];
+        }),
+      }));
+    }),
+    findings: groups.flatMap(({ findings }) =>
+      findings.map(({ place, or, severity, rule, sentence }) => ({
+        sheet: place.sheet,
+        cell: place.cell,
+        ...(or
+          ? {
+              cells: [place.cell, ...or.filter(({ sheet }) => sheet === place.sheet).map(({ cell }) => cell)],
+            }
+          : {}),
+        level: LEVELS[severity],
+        kind: rule,
+        text: sentence,
+      })),
+    ),
+  };
+}

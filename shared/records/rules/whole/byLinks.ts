@@ -1,0 +1,198 @@
+import type { Link } from '../../meaning/links';
+import { near, roundingOf } from '../../meaning/links';
+import { PATTERNS } from '../../meaning/patterns';
+import type { RecordTable } from '../../table';
+import { plain } from '../show';
+import type { At, Suspicion } from './suspect';
+import { headingAt, isComputed, isSlip, oddness } from './suspect';
+
+/** Relations worth judging by: the tightest to each result, and no second way of saying the same. */
+function worthwhile(table: RecordTable): Link[] {
+  const kept: Link[] = [];
+  const bySet = new Set<string>();
+  const worth = (link: Link): number =>
+    rank(link) + (allowed(table, link) >= 0.3 ? 0.08 : 0) + 0.001 * link.result;
+  const strict = [...table.links].sort((a, b) => worth(b) - worth(a));
+  for (const link of strict) {
+    if (link.holds < 0.7 * link.tried) continue;
+    const members = [link.result, ...link.inputs].sort((a, b) => a - b).join(' ');
+    const key = link.kind === 'carry' ? `carry ${members}` : `${link.isRunning ? 'r' : ''}${members}`;
+    if (bySet.has(key)) continue;
+    bySet.add(key);
+    const same = kept.filter((one) => one.result === link.result && one.kind !== 'carry');
+    const isSaid = kept.some(
+      (one) =>
+        one.kind === 'sum' &&
+        [link.result, ...link.inputs].every((c) => c === one.result || one.inputs.includes(c)),
+    );
+    if (link.isRunning && link.kind === 'sum' && isSaid) continue;
+    if (
+      link.kind === 'part' &&
+      kept.some((one) => one.kind !== 'carry' && [one.result, ...one.inputs].includes(link.result))
+    )
+      continue;
+    if (link.kind !== 'carry' && same.length > 0) continue;
+    kept.push(link);
+  }
+  return kept;
+}
+const rank = ({ holds, tried, inputs, kind, factor }: Link): number =>
+  holds / tried +
+  Math.min(holds, 40) / 400 -
+  0.01 * inputs.length -
+  (kind === 'part' ? 0.2 : 0) -
+  (kind === 'product' && !isPower(factor) ? 0.1 : 0);
+const isPower = (x: number): boolean => Math.abs(Math.log10(x) - Math.round(Math.log10(x))) < 1e-6;
+
+const valueAt = (table: RecordTable, column: number, record: number): number =>
+  table.columns[column]?.plain[record] ?? NaN;
+
+interface Judged {
+  readonly seen: number;
+  readonly expected: number;
+  readonly cells: readonly At[];
+  /** The value each cell would need for the relation to hold. */
+  readonly needed: (at: At) => number;
+}
+
+function judgeSum(table: RecordTable, link: Link, record: number): Judged | undefined {
+  const seen = valueAt(table, link.result, record);
+  if (Number.isNaN(seen)) return undefined;
+  const before = link.isRunning ? valueAt(table, link.result, record - 1) : 0;
+  if (Number.isNaN(before)) return undefined;
+  let expected = before;
+  const cells: At[] = [{ record, column: link.result }];
+  for (const [i, column] of link.inputs.entries()) {
+    const x = valueAt(table, column, record);
+    if (Number.isNaN(x)) continue;
+    expected += (link.signs[i] ?? 1) * x;
+    cells.push({ record, column });
+  }
+  if (cells.length < 2) return undefined;
+  if (link.isRunning) cells.push({ record: record - 1, column: link.result });
+  return {
+    seen,
+    expected,
+    cells,
+    needed: (at) => {
+      if (at.column === link.result) return at.record === record ? expected : before + (seen - expected);
+      const i = link.inputs.indexOf(at.column);
+      return valueAt(table, at.column, record) + (link.signs[i] ?? 1) * (seen - expected);
+    },
+  };
+}
+
+function judgeProduct(table: RecordTable, link: Link, record: number): Judged | undefined {
+  const seen = valueAt(table, link.result, record);
+  const inputs = link.inputs.map((column) => valueAt(table, column, record));
+  if (Number.isNaN(seen) || inputs.some(Number.isNaN)) return undefined;
+  const expected = inputs.reduce((product, x) => product * x, link.factor);
+  return {
+    seen,
+    expected,
+    cells: [link.result, ...link.inputs].map((column) => ({ record, column })),
+    needed: (at) =>
+      at.column === link.result ? expected : valueAt(table, at.column, record) * (seen / expected),
+  };
+}
+
+function judgeCarry(table: RecordTable, link: Link, record: number): Judged | undefined {
+  const from = link.inputs[0] ?? 0;
+  const [seen, expected] = [valueAt(table, link.result, record), valueAt(table, from, record - 1)];
+  if (Number.isNaN(seen) || Number.isNaN(expected)) return undefined;
+  return {
+    seen,
+    expected,
+    cells: [
+      { record, column: link.result },
+      { record: record - 1, column: from },
+    ],
+    needed: (at) => (at.column === link.result && at.record === record ? expected : seen),
+  };
+}
+
+/** How likely each cell is the one that is wrong: odd among its own, one slip from what would fit, never a formula. */
+function shares(table: RecordTable, { cells, needed }: Judged): Suspicion['cells'] {
+  const raw = cells.map((at) => {
+    const meant = needed(at);
+    const value = valueAt(table, at.column, at.record);
+    const odd = Math.min(12, oddness(table, at));
+    const slip = isSlip(value, tidy(meant)) ? 3 : 1;
+    const isNegative = meant < 0 && value >= 0;
+    const weight = isComputed(table, at) ? 0.02 : ((1 + 0.5 * odd) * slip) / (isNegative ? 4 : 1);
+    return { ...at, weight, meant: tidy(meant) };
+  });
+  const sum = raw.reduce((all, { weight }) => all + weight, 0);
+  return raw.map(({ weight, ...at }) => ({ ...at, share: weight / sum }));
+}
+const tidy = (value: number): number => Number(value.toPrecision(Number.isInteger(value) ? 12 : 4));
+
+function sentenceOf(table: RecordTable, link: Link, { seen, expected }: Judged): string {
+  const name = (column: number): string => `"${headingAt(table, column)}"`;
+  const result = name(link.result);
+  const shownExpected = plain(tidy(expected), 9);
+  const tail = `${shownExpected} would follow, ${plain(seen, 9)} stands there`;
+  if (link.kind === 'carry')
+    return `${result} does not begin with the ${name(link.inputs[0] ?? 0)} of the line above, as the other lines do: ${tail}.`;
+  if (link.kind === 'product')
+    return `${result} does not follow from ${link.inputs.map(name).join(' and ')} as in the other lines: ${tail}.`;
+  if (link.kind === 'part')
+    return `${result} does not go with ${name(link.inputs[0] ?? 0)} as in the other lines: ${tail}.`;
+  const terms = link.inputs
+    .map((column, i) => `${(link.signs[i] ?? 1) < 0 ? '− ' : i > 0 ? '+ ' : ''}${name(column)}`)
+    .join(' ');
+  return link.isRunning
+    ? `${result} does not go on from the line above with ${terms}: ${tail}.`
+    : `${result} is not ${terms} as in the other lines: ${tail}.`;
+}
+
+/** What rounding of the inputs lets through. */
+const slackOf = (table: RecordTable, link: Link, record: number): number =>
+  (link.kind === 'part' ? 0.04 : 0.005) +
+  link.inputs.reduce((sum, column) => {
+    const x = valueAt(table, column, record);
+    return sum + (x === 0 ? 0 : Math.min(0.03, roundingOf(x) / Math.abs(x)));
+  }, 0);
+
+/**
+ * Lines that may break a relation before it counts as chance: more where the meaning of the columns bears it
+ * out, few where they are known to mean something else.
+ */
+function allowed(table: RecordTable, link: Link): number {
+  const fields = [link.result, ...link.inputs].map((column) => table.mapping[column]?.field);
+  if (link.kind === 'carry') return fields.includes('opening') ? 0.25 : 0.12;
+  if (fields.every((field) => field !== undefined)) {
+    const isKnown = PATTERNS.some(
+      (pattern) =>
+        pattern.kind === link.kind &&
+        pattern.result === fields[0] &&
+        fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
+    );
+    return isKnown ? 0.3 : link.inputs.length > 2 ? 0.2 : 0.07;
+  }
+  return link.holds >= 8 ? 0.2 : 0.13;
+}
+/** Lines that break a relation which nearly all other lines keep. */
+export function bySuspectLinks(table: RecordTable): Suspicion[] {
+  return worthwhile(table).flatMap((link) => {
+    const judge = link.kind === 'carry' ? judgeCarry : link.kind === 'sum' ? judgeSum : judgeProduct;
+    const broken: { readonly record: number; readonly judged: Judged }[] = [];
+    let tried = 0;
+    for (let record = 0; record < table.length; record++) {
+      const judged = judge(table, link, record);
+      if (!judged) continue;
+      // A formula follows what it reads, whatever the other lines do.
+      if (link.kind !== 'carry' && isComputed(table, { record, column: link.result })) continue;
+      tried++;
+      const slack = link.kind === 'sum' || link.kind === 'carry' ? 1e-4 : slackOf(table, link, record);
+      if (!near(judged.seen, judged.expected, slack)) broken.push({ record, judged });
+    }
+    if (broken.length > Math.max(1, allowed(table, link) * tried)) return [];
+    return broken.map(({ judged }): Suspicion => ({
+      rule: 'WHOLE.RELATION',
+      weight: link.kind === 'part' ? 0.8 : link.holds >= 6 ? 1.6 : 1.2,
+      cells: shares(table, judged),
+      sentence: sentenceOf(table, link, judged),
+    }));
+  });
+}

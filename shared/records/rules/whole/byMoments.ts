@@ -1,0 +1,359 @@
+// Long: dates that break their order, hours that break their habit, spans that do not follow
+import { dayParts, dayText, serialOfCalendarDay, timeText } from '../../../units/dates';
+import type { RecordTable } from '../../table';
+import { plain } from '../show';
+import { robustOfSome } from '../statistics';
+import type { At, Suspicion } from './suspect';
+import { headingAt, isComputed } from './suspect';
+
+const DAY = 1;
+const isDated = (value: number): boolean => value > 20_000;
+const isClock = (value: number): boolean => value >= 0 && value < 1;
+
+interface Dated {
+  readonly column: number;
+  readonly values: Float64Array;
+}
+const dateColumns = (table: RecordTable): Dated[] =>
+  table.columns.flatMap(({ moments }, column) => {
+    if (!moments) return [];
+    const kept = moments.values.filter((x) => !Number.isNaN(x));
+    return kept.length >= 3 && kept.filter(isDated).length >= 0.8 * kept.length
+      ? [{ column, values: moments.values }]
+      : [];
+  });
+const clockColumns = (table: RecordTable): Dated[] =>
+  table.columns.flatMap(({ moments }, column) => {
+    if (!moments) return [];
+    const kept = moments.values.filter((x) => !Number.isNaN(x));
+    return kept.length >= 3 && kept.filter(isClock).length >= 0.8 * kept.length
+      ? [{ column, values: moments.values }]
+      : [];
+  });
+
+const dateWord = (serial: number): string => `${dayText(serial)} ${dayParts(serial).year}`;
+
+/** The day that one slip of month or year would have made of another. */
+function slippedTo(value: number, low: number, high: number): number | undefined {
+  const { year, month, day } = dayParts(value);
+  const tries = [
+    ...[-1, 1, -2, 2, -10, 10, -100, 100].map((step) => serialOfCalendarDay(year + step, month, day)),
+    ...[-1, 1, -2, 2, 3, -3].map((step) => serialOfCalendarDay(year, month + step, day)),
+    serialOfCalendarDay(year, day, month),
+    serialOfCalendarDay(month === 12 ? year + 1 : year - 1, month === 12 ? 1 : 12, day),
+  ];
+  return tries.find((one) => one !== undefined && one >= low && one <= high);
+}
+
+/** Rows of one group in their order: a day that stands before the one above it or far behind the one below. */
+function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[] {
+  const rows = Array.from(values, (value, record) => ({ value: Math.floor(value), record })).filter(
+    ({ value }) => isDated(value),
+  );
+  if (rows.length < 4) return [];
+  const steps = rows.slice(1).map(({ value }, i) => value - (rows[i]?.value ?? NaN));
+  const ups = steps.filter((step) => step >= 0).length;
+  if (ups < 0.8 * steps.length) return [];
+  const { middle } = robustOfSome(steps);
+  const usual = Math.max(2, middle, robustOfSome(steps.map(Math.abs)).middle);
+  return rows.flatMap(({ value, record }, i): Suspicion[] => {
+    const [before, after] = [neighbour(rows, i, -1), neighbour(rows, i, 1)];
+    const fault = outOfOrder(value, before, after, usual);
+    if (!fault) return [];
+    const low = (before ?? (after ?? value) - 4 * usual) - 1;
+    const high = (after ?? (before ?? value) + 4 * usual) + 1;
+    const meant = slippedTo(value, low, high);
+    if (fault === 'jump' && meant === undefined) return [];
+    const parts: (At & { share: number; meant?: number | undefined })[] = [
+      { record, column, share: 1, meant },
+    ];
+    return [
+      {
+        rule: 'WHOLE.DATE',
+        weight: meant === undefined ? 1.5 : 2.2,
+        cells: parts,
+        sentence: `${dateWord(value)} under "${headingAt(table, column)}" breaks the order of the lines: ${before === undefined ? '' : `${dateWord(before)} stands above`}${before !== undefined && after !== undefined ? ', ' : ''}${after === undefined ? '' : `${dateWord(after)} below`}.`,
+      },
+    ];
+  });
+}
+type Row = { readonly value: number; readonly record: number };
+const neighbour = (rows: readonly Row[], i: number, step: number): number | undefined =>
+  rows[i + step]?.value;
+
+/** 'order' where it stands before the line above or after the line below though these agree; 'jump' at the ends. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function outOfOrder(
+  value: number,
+  before: number | undefined,
+  after: number | undefined,
+  usual: number,
+): 'order' | 'jump' | undefined {
+  if (before !== undefined && after !== undefined) {
+    const isPairFine = after >= before && after - before <= Math.max(20, 8 * usual);
+    const slack = Math.max(2, usual);
+    if (isPairFine && (value < before - 1 || value > after + 1)) {
+      // A day or two out may be a line written late.
+      return value < before - slack - 5 || value > after + slack + 5 || value < before - 1
+        ? 'order'
+        : undefined;
+    }
+    return undefined;
+  }
+  const other = before ?? after;
+  if (other === undefined) return undefined;
+  const gap = before === undefined ? other - value : value - other;
+  return gap > Math.max(25, 8 * usual) || gap < -Math.max(2, usual) ? 'jump' : undefined;
+}
+
+/** Two days of one line: how far apart is a habit. */
+function pairFaults(table: RecordTable): Suspicion[] {
+  const dated = dateColumns(table);
+  return dated.flatMap((a, i) =>
+    dated.slice(i + 1).flatMap((b): Suspicion[] => {
+      const gaps = Float64Array.from(a.values, (x, record) =>
+        isDated(x) && isDated(b.values[record] ?? NaN)
+          ? Math.floor(b.values[record] ?? NaN) - Math.floor(x)
+          : NaN,
+      );
+      const own = robustOfSome(gaps);
+      if (own.n < 4) return [];
+      const backward = gaps.filter((gap) => gap < 0).length;
+      const limit = Math.max(6, 8 * own.spread);
+      const records: number[] = [];
+      for (let record = 0; record < gaps.length; record++) {
+        const gap = gaps[record] ?? NaN;
+        if (Math.abs(gap - own.middle) > limit || gap < 0) records.push(record);
+      }
+      if (records.length > Math.max(1, 0.25 * own.n) || records.length > 400) return [];
+      const found = records.flatMap((record): Suspicion[] => {
+        const gap = gaps[record] ?? NaN;
+        const off = gap - own.middle;
+        const isBackward = gap < 0 && own.middle >= 0 && backward <= Math.max(1, 0.15 * own.n);
+        if (!(Math.abs(off) > limit) && !isBackward) return [];
+        const [x, y] = [a.values[record] ?? NaN, b.values[record] ?? NaN];
+        const slack = Math.max(3, 4 * own.spread);
+        const meantB = slippedTo(y, x + own.middle - slack, x + own.middle + slack);
+        const meantA = slippedTo(x, y - own.middle - slack, y - own.middle + slack);
+        const [sa, sb] = [meantA === undefined ? 0.4 : 1, meantB === undefined ? 0.5 : 1];
+        return [
+          {
+            rule: 'WHOLE.GAP',
+            weight: 1.6,
+            severity: isBackward ? 'impossible' : 'unlikely',
+            cells: [
+              { record, column: a.column, share: sa / (sa + sb), meant: meantA },
+              { record, column: b.column, share: sb / (sa + sb), meant: meantB },
+            ],
+            sentence: `From "${headingAt(table, a.column)}" ${dateWord(x)} to "${headingAt(table, b.column)}" ${dateWord(y)} are ${plain(gap, 5)} days; the other lines have about ${plain(own.middle, 3)}.`,
+          },
+        ];
+      });
+      return found.length > Math.max(1, 0.25 * own.n) ? [] : found;
+    }),
+  );
+}
+
+/** Hours on the dial: middle and spread around the clock. */
+function aroundClock(values: Float64Array): {
+  readonly middle: number;
+  readonly spread: number;
+  readonly n: number;
+} {
+  const kept: number[] = [];
+  const every = Math.max(1, Math.floor(values.length / 400));
+  for (let i = 0; i < values.length; i += every) if (isClock(values[i] ?? NaN)) kept.push(values[i] ?? NaN);
+  let best = { middle: NaN, spread: Infinity };
+  // The middle of a clock is the value nearest to all others.
+  const step = Math.max(1, Math.floor(kept.length / 60));
+  for (let i = 0; i < kept.length; i += step) {
+    const center = kept[i] ?? 0;
+    const spread =
+      robustOfSome(kept.map((x) => turn(x - center))).spread +
+      Math.abs(robustOfSome(kept.map((x) => turn(x - center))).middle);
+    if (spread < best.spread) best = { middle: center, spread };
+  }
+  return { ...best, n: kept.length * every };
+}
+/** Difference on the dial, from −12 h to 12 h. */
+const turn = (x: number): number => x - Math.round(x);
+
+const HOURS = 24;
+function clockFaults(table: RecordTable): Suspicion[] {
+  return clockColumns(table).flatMap(({ column, values }): Suspicion[] => {
+    const own = aroundClock(values);
+    if (own.n < 6 || own.spread > 1.6 / HOURS) return [];
+    const found = Array.from(values).flatMap((value, record): Suspicion[] => {
+      if (!isClock(value)) return [];
+      const off = Math.abs(turn(value - own.middle));
+      const half = Math.abs(off - 0.5) < Math.max(1.5 / HOURS, 3 * own.spread);
+      if (off < Math.max(4.5 / HOURS, 7 * own.spread) || isComputed(table, { record, column })) return [];
+      // Two at that hour are a habit, not a slip.
+      if (
+        values.some(
+          (other, i) => i !== record && isClock(other) && Math.abs(turn(other - value)) < 1.2 / HOURS,
+        )
+      )
+        return [];
+      return [
+        {
+          rule: 'WHOLE.HOUR',
+          weight: half ? 1.9 : 1.3,
+          cells: [{ record, column, share: 1, meant: half ? (value + 0.5) % 1 : undefined }],
+          sentence: `${timeText(value)} under "${headingAt(table, column)}" is far from the usual ${timeText(own.middle)}${half ? `; ${timeText((value + 0.5) % 1)} would fit` : ''}.`,
+        },
+      ];
+    });
+    return found.length > Math.max(1, 0.2 * own.n) ? [] : found;
+  });
+}
+
+/** Moments of a line with their day: a clock alone takes a day column beside it when there is but one. */
+function spanFaults(table: RecordTable): Suspicion[] {
+  const clocks = table.columns.flatMap(({ moments }, column) => {
+    const kept = moments ? moments.values.filter((x) => !Number.isNaN(x)) : new Float64Array(0);
+    const stamped = kept.filter((x) => isDated(x) && !Number.isInteger(x)).length;
+    const bare = kept.filter(isClock).length;
+    return moments && kept.length >= 4 && (stamped >= 0.8 * kept.length || bare >= 0.8 * kept.length)
+      ? [{ column, values: moments.values, isStamped: stamped > bare }]
+      : [];
+  });
+  return clocks.flatMap((a, i) =>
+    clocks.slice(i + 1).flatMap((b): Suspicion[] => {
+      if (a.isStamped !== b.isStamped) return [];
+      const spans = Float64Array.from(a.values, (x, record) => {
+        const raw = (b.values[record] ?? NaN) - x;
+        return a.isStamped ? HOURS * raw : HOURS * (((raw % DAY) + DAY) % DAY);
+      });
+      return suspectSpans(table, a.column, b.column, spans, a.values, b.values, a.isStamped);
+    }),
+  );
+}
+
+function suspectSpans(
+  table: RecordTable,
+  a: number,
+  b: number,
+  spans: Float64Array,
+  from: Float64Array,
+  to: Float64Array,
+  isStamped: boolean,
+): Suspicion[] {
+  const own = robustOfSome(spans);
+  if (own.n < 5 || own.spread > 2.2) return [];
+  const [limit, found0] = [Math.max(4, 6 * own.spread), [] as number[]];
+  for (let record = 0; record < spans.length; record++) {
+    const span = spans[record] ?? NaN;
+    const apart = isStamped
+      ? Math.abs(span - own.middle)
+      : HOURS * Math.abs(turn((span - own.middle) / HOURS));
+    if (apart > limit || (isStamped && span < 0 && own.middle > 0)) found0.push(record);
+  }
+  if (found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
+  const [ownA, ownB] = [aroundClock(from.map((x) => x % 1)), aroundClock(to.map((x) => x % 1))];
+  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+  const found = found0.flatMap((record): Suspicion[] => {
+    const span = spans[record] ?? NaN;
+    const off = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
+    const isBackward = isStamped && span < 0 && own.middle > 0;
+    if (Number.isNaN(span) || (!(off > Math.max(4, 6 * own.spread)) && !isBackward)) return [];
+    const oddA = Math.abs(turn(((from[record] ?? 0) % 1) - ownA.middle)) / Math.max(ownA.spread, 0.02);
+    const oddB = Math.abs(turn(((to[record] ?? 0) % 1) - ownB.middle)) / Math.max(ownB.spread, 0.02);
+    const half = Math.abs(off - 12) < Math.max(1.5, 3 * own.spread);
+    const sum = oddA + oddB + 1;
+    return [
+      {
+        rule: 'WHOLE.SPAN',
+        weight: 1.5,
+        severity: isBackward ? 'impossible' : 'unlikely',
+        cells: [
+          {
+            record,
+            column: a,
+            share: (oddA + 0.5) / sum,
+            meant: half ? ((from[record] ?? 0) + 0.5) % 1 : undefined,
+          },
+          {
+            record,
+            column: b,
+            share: (oddB + 0.5) / sum,
+            meant: half ? ((to[record] ?? 0) + 0.5) % 1 : undefined,
+          },
+        ],
+        sentence: `From "${headingAt(table, a)}" to "${headingAt(table, b)}" are ${plain(span, 3)} hours; the other lines have about ${plain(own.middle, 3)}${half ? ': morning and evening may be exchanged' : ''}.`,
+      },
+    ];
+  });
+  return found.length > Math.max(1, 0.25 * own.n) ? [] : found;
+}
+
+const SPANS = new Set<string>(['latency', 'incubationHours', 'minutes', 'days']);
+const SPAN_UNITS = new Set(['h', 'min', 'd']);
+
+/** A column of numbers that is the time between two clocks or days of the line. */
+function statedSpans(table: RecordTable): Suspicion[] {
+  const moments = [...dateColumns(table), ...clockColumns(table)];
+  const numbers = table.columns
+    .map((one, column) => ({ ...one, column }))
+    .filter(({ moments: m, content, column }) => {
+      const { field, unitSaid } = table.mapping[column] ?? {};
+      const isSpan =
+        field === undefined ? unitSaid === undefined || SPAN_UNITS.has(unitSaid) : SPANS.has(field);
+      return !m && content.numbers >= 4 && isSpan;
+    });
+  return moments.flatMap((a) =>
+    moments.flatMap((b): Suspicion[] => {
+      if (a.column === b.column) return [];
+      return numbers.flatMap(({ column, plain: list }) => spanLink(table, a, b, column, list));
+    }),
+  );
+}
+const clocksIn = ({ values }: Dated): boolean =>
+  isClock(Array.from(values).find((x) => !Number.isNaN(x)) ?? NaN);
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: Float64Array): Suspicion[] {
+  for (const factor of clocksIn(a) ? [HOURS, 1440] : [1, HOURS]) {
+    const broken: number[] = [];
+    let tried = 0;
+    const expected = (record: number): number => {
+      const raw = (b.values[record] ?? NaN) - (a.values[record] ?? NaN);
+      return factor * (isClock(a.values[record] ?? NaN) ? ((raw % 1) + 1) % 1 : raw);
+    };
+    for (let record = 0; record < list.length; record++) {
+      const [seen, wanted] = [list[record] ?? NaN, expected(record)];
+      if (Number.isNaN(seen) || Number.isNaN(wanted)) continue;
+      tried++;
+      const isWholeDay = factor === HOURS && clocksIn(a) && Math.abs((seen - wanted) % 24) < 0.13;
+      if (
+        !isWholeDay &&
+        Math.abs(seen - wanted) > Math.max(0.02 * Math.abs(wanted), factor === HOURS ? 0.13 : 0.6)
+      )
+        broken.push(record);
+    }
+    if (tried < 4 || broken.length > Math.max(1, 0.3 * tried) || new Set(list).size < 3) continue;
+    return broken.map((record) => ({
+      rule: 'WHOLE.STATED',
+      weight: 1.6,
+      cells: [
+        {
+          record,
+          column,
+          share: isComputed(table, { record, column }) ? 0.02 : 0.4,
+          meant: Number(expected(record).toPrecision(4)),
+        },
+        { record, column: a.column, share: 0.3 },
+        { record, column: b.column, share: 0.3 },
+      ],
+      sentence: `"${headingAt(table, column)}" says ${plain(list[record] ?? NaN, 5)}, but from "${headingAt(table, a.column)}" to "${headingAt(table, b.column)}" it is ${plain(expected(record), 4)}.`,
+    }));
+  }
+  return [];
+}
+
+export const bySuspectMoments = (table: RecordTable): Suspicion[] => [
+  ...dateColumns(table).flatMap((one) => orderFaults(table, one)),
+  ...pairFaults(table),
+  ...clockFaults(table),
+  ...spanFaults(table),
+  ...statedSpans(table),
+];

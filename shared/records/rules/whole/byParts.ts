@@ -1,0 +1,135 @@
+import type { NumericField } from '../../fields';
+import { fieldSpec } from '../../fields';
+import type { RecordTable } from '../../table';
+import { plain } from '../show';
+import type { Suspicion } from './suspect';
+import { headingAt, isComputed, oddness } from './suspect';
+
+/** A part that cannot be more than its whole. */
+const PARTS: readonly (readonly [part: NumericField, whole: NumericField, more?: NumericField | 'in'])[] = [
+  ['hatched', 'eggs'],
+  ['fry', 'hatched'],
+  ['fingerlings', 'fry'],
+  ['fertilised', 'eggs'],
+  ['sampleGood', 'sampleSize'],
+  ['eggsDead', 'eggs'],
+  ['alive', 'stocked'],
+  ['dead', 'opening', 'in'],
+  ['sold', 'opening', 'in'],
+  ['dead', 'fish'],
+  ['dead', 'stocked'],
+  ['deposit', 'amount'],
+  ['paid', 'amount', 'dueRunning'],
+  ['gradeSmall', 'graded'],
+  ['gradeMiddle', 'graded'],
+  ['gradeBig', 'graded'],
+  ['gradeCull', 'graded'],
+  ['doseFirst', 'doseSecond'],
+];
+
+const columnOf = (table: RecordTable, field: NumericField): number =>
+  table.mapping.findIndex((one) => one.field === field && !one.isRepeated && one.confidence >= 0.5);
+
+export function morePartThanWhole(table: RecordTable): Suspicion[] {
+  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+  return PARTS.flatMap(([part, whole, more]): Suspicion[] => {
+    const [a, b] = [columnOf(table, part), columnOf(table, whole)];
+    const [x, y] = [table.numbers[part], table.numbers[whole]];
+    const added = (more === 'in' ? (['movedIn', 'stocked'] as const) : more ? [more] : []).map(
+      (field) => table.numbers[field],
+    );
+    if (a < 0 || b < 0 || !x || !y) return [];
+    const found: Suspicion[] = [];
+    let n = 0;
+    for (let record = 0; record < x.length; record++) {
+      const [p, w] = [
+        x[record] ?? NaN,
+        (y[record] ?? NaN) + added.reduce((sum, list) => sum + Math.max(0, list?.[record] || 0), 0),
+      ];
+      if (Number.isNaN(p) || !(w > 0)) continue;
+      n++;
+      if (p <= w * 1.0001) continue;
+      const weights = [a, b].map((column) => {
+        const at = { record, column };
+        return isComputed(table, at) ? 0.02 : 0.5 + Math.min(10, oddness(table, at));
+      });
+      const sum = (weights[0] ?? 0) + (weights[1] ?? 0);
+      found.push({
+        rule: 'WHOLE.PART',
+        weight: 1.7,
+        severity: 'impossible',
+        cells: [a, b].map((column, i) => ({ record, column, share: (weights[i] ?? 0) / sum })),
+        sentence: `More under "${headingAt(table, a)}" (${plain(p, 9)}) than there were under "${headingAt(table, b)}" (${plain(w, 9)}).`,
+      });
+    }
+    return found.length > Math.max(1, 0.2 * n) ? [] : found;
+  });
+}
+
+/** A pH that rises though nothing was given, where other lines give something. */
+export function risesAlone(table: RecordTable): Suspicion[] {
+  const [before, after, dose] = [table.numbers.ph, table.numbers.phAfter, table.numbers.materialDose];
+  const [a, b, d] = [columnOf(table, 'ph'), columnOf(table, 'phAfter'), columnOf(table, 'materialDose')];
+  if (!before || !after || !dose || a < 0 || b < 0 || d < 0) return [];
+  const dosed = dose.filter((x) => x > 0).length;
+  if (dosed < 3) return [];
+  return Array.from(after).flatMap((value, record): Suspicion[] => {
+    const rise = value - (before[record] ?? NaN);
+    const given = dose[record] ?? NaN;
+    if (!(Math.abs(rise) >= 0.5) || given > 0) return [];
+    return [
+      {
+        rule: 'WHOLE.RISE',
+        weight: 1.5,
+        cells: [
+          { record, column: b, share: 0.5 },
+          { record, column: d, share: 0.3 },
+          { record, column: a, share: 0.2 },
+        ],
+        sentence: `The pH goes from ${plain(before[record] ?? NaN, 3)} to ${plain(value, 3)} with nothing given.`,
+      },
+    ];
+  });
+}
+
+/** Fish do not get lighter or shorter from one weighing of a group to the next. */
+export function shrinking(table: RecordTable): Suspicion[] {
+  const dates = table.numbers.date;
+  const groups = table.texts.vat ?? table.texts.female ?? table.texts.run ?? [];
+  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+  return (['weight', 'length', 'fish'] as const).flatMap((field): Suspicion[] => {
+    const list = table.numbers[field];
+    const column = columnOf(table, field);
+    if (!list || !dates || column < 0) return [];
+    const last = new Map<string, number>();
+    let [steps, falls] = [0, 0];
+    const found: Suspicion[] = [];
+    const isFalling = field === 'fish';
+    for (let record = 0; record < list.length; record++) {
+      const value = list[record] ?? NaN;
+      if (!(value > 0)) continue;
+      const group = groups[record] ?? '';
+      const before = last.get(group);
+      last.set(group, record);
+      if (before === undefined || !((dates[record] ?? NaN) >= (dates[before] ?? NaN))) continue;
+      steps++;
+      const change = value / (list[before] ?? NaN);
+      if (isFalling ? change <= 1.02 : change >= 0.9) continue;
+      falls++;
+      const [odd, oddBefore] = [
+        oddness(table, { record, column }),
+        oddness(table, { record: before, column }),
+      ];
+      found.push({
+        rule: 'WHOLE.SHRINKS',
+        weight: 1.2,
+        cells: [
+          { record, column, share: (odd + 1.2) / (odd + oddBefore + 2.2) },
+          { record: before, column, share: (oddBefore + 1) / (odd + oddBefore + 2.2) },
+        ],
+        sentence: `The ${fieldSpec(field).noun} goes from ${plain(list[before] ?? NaN, 5)} to ${plain(value, 5)}${group ? ` in ${group}` : ''}: ${isFalling ? 'fish do not become more' : 'fish do not get smaller'} by themselves.`,
+      });
+    }
+    return steps >= 4 && falls <= Math.max(1, 0.15 * steps) ? found : [];
+  });
+}

@@ -1,0 +1,231 @@
+import type { RecordTable } from '../../table';
+import { fieldSpec } from '../../fields';
+import type { NumericField } from '../../fields';
+import { plain } from '../show';
+import { robust, robustOfSome } from '../statistics';
+import type { At, Suspicion } from './suspect';
+import { headingAt, isComputed, isSlip, logScale, oddness } from './suspect';
+
+/** Two numbers of a line whose ratio is a habit of the farm or a law of the fish. */
+interface Pair {
+  readonly over: NumericField;
+  readonly under: NumericField;
+  /** What no farm goes beyond, in the fields' own units: common practice and biology, wide on purpose. */
+  readonly bounds?: readonly [number, number];
+}
+const PAIRS: readonly Pair[] = [
+  { over: 'hormoneVolume', under: 'femaleWeight' },
+  { over: 'doseFirst', under: 'femaleWeight' },
+  { over: 'doseSecond', under: 'femaleWeight' },
+  { over: 'doseSecond', under: 'doseFirst' },
+  { over: 'eggWeight', under: 'femaleWeight', bounds: [3, 400] },
+  { over: 'eggs', under: 'eggWeight', bounds: [250, 2500] },
+  { over: 'eggs', under: 'eggVolume' },
+  { over: 'eggs', under: 'femaleWeight' },
+  { over: 'hatched', under: 'eggs', bounds: [0, 1.02] },
+  { over: 'fry', under: 'hatched', bounds: [0, 1.02] },
+  { over: 'fingerlings', under: 'fry', bounds: [0, 1.02] },
+  { over: 'feed', under: 'biomass' },
+  { over: 'amount', under: 'sold' },
+  { over: 'materialDose', under: 'volume' },
+  { over: 'treatAmount', under: 'volume' },
+  { over: 'sampleWeight', under: 'sampleCount' },
+  { over: 'biomass', under: 'fish' },
+  { over: 'degreeHours', under: 'latency' },
+  { over: 'femaleAfter', under: 'femaleWeight', bounds: [0.5, 1.02] },
+  { over: 'temperatureHigh', under: 'temperatureLow' },
+  { over: 'eggsDead', under: 'eggs', bounds: [0, 1.02] },
+];
+
+/** What a failed spawning leaves little of. */
+const OUTCOMES: ReadonlySet<string> = new Set([
+  'hatched',
+  'fry',
+  'fingerlings',
+  'fertilised',
+  'sampleGood',
+  'fertilisedShare',
+  'hatchShare',
+  'survival',
+  'alive',
+  'stocked',
+]);
+const isOutcome = (table: RecordTable, column: number): boolean =>
+  OUTCOMES.has(table.mapping[column]?.field ?? '');
+const FAILED = 0.9;
+
+const MOST_FOUND = 400;
+const LEAST = 5;
+const LEAST_SPREAD = 0.035;
+/** Factor by which a ratio must be off before it is named, however alike the others are. */
+const LEAST_OFF = Math.log10(1.6);
+const RAW_LEAST_OFF = Math.log10(1.9);
+
+interface Judged {
+  readonly a: number;
+  readonly b: number;
+  readonly logs: (record: number) => number;
+  readonly middle: number;
+  readonly spread: number;
+  readonly n: number;
+}
+
+const MOST_ROWS = 1500;
+const logRatio = (over: Float64Array, under: Float64Array, i: number): number => {
+  const [x, y] = [over[i] ?? NaN, under[i] ?? NaN];
+  return x > 0 && y > 0 ? Math.log10(x / y) : NaN;
+};
+
+function ratioOf(table: RecordTable, a: number, b: number): Judged | undefined {
+  const [over, under] = [table.columns[a]?.plain, table.columns[b]?.plain];
+  if (!over || !under) return undefined;
+  const step = Math.max(1, Math.floor(over.length / MOST_ROWS));
+  const some = new Float64Array(Math.ceil(over.length / step));
+  for (let i = 0; i < some.length; i++) some[i] = logRatio(over, under, i * step);
+  const own = robust(some);
+  const [middle, spread, n] = [own.middle, own.spread, own.n * step];
+  const logs = (record: number): number => logRatio(over, under, record);
+  return n < LEAST ? undefined : { a, b, logs, middle, spread: Math.max(spread, LEAST_SPREAD), n };
+}
+
+function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff: number): Suspicion[] {
+  const { a, b, logs, middle, spread, n } = judged;
+  const limit = Math.max(leastOff, (4.5 + 14 / n) * spread);
+  const found: Suspicion[] = [];
+  for (let record = 0; record < table.length && found.length < MOST_FOUND; record++) {
+    const off = logs(record) - middle;
+    if (!(Math.abs(off) > limit)) continue;
+    // A spawning that failed is no fault of writing: only a whole power of ten stands out.
+    const isLow = (off < 0 && isOutcome(table, a)) || (off > 0 && isOutcome(table, b));
+    if (isLow && Math.abs(off) < FAILED) continue;
+    found.push({
+      rule: 'WHOLE.RATIO',
+      weight,
+      cells: sharesOf(table, { record, column: a }, { record, column: b }, 10 ** middle),
+      sentence: sentence(table, judged, record, off),
+    });
+  }
+  // More than one line in six: then the farm has no such habit.
+  return found.length > Math.max(1, n / 6) ? [] : found;
+}
+
+function sentence(table: RecordTable, { a, b, middle, n }: Judged, record: number, off: number): string {
+  const [x, y] = [a, b].map((column) => table.columns[column]?.plain[record] ?? NaN);
+  const times = 10 ** Math.abs(off);
+  return `"${headingAt(table, a)}" ${plain(x ?? NaN, 9)} with "${headingAt(table, b)}" ${plain(y ?? NaN, 9)}: ${plain(times, 2)} times ${off > 0 ? 'more' : 'less'} of it than in the other ${n - 1} lines, whose middle is ${plain(10 ** middle, 3)} to one.`;
+}
+
+function sharesOf(table: RecordTable, over: At, under: At, ratio: number): Suspicion['cells'] {
+  const value = (at: At): number => table.columns[at.column]?.plain[at.record] ?? NaN;
+  const meant = [value(under) * ratio, value(over) / ratio];
+  const weights = [over, under].map((at, i) => {
+    const slip = isNearSlip(value(at), meant[i] ?? NaN) ? 2 : 1;
+    return isComputed(table, at) ? 0.02 : (0.6 + Math.min(12, oddness(table, at))) * slip;
+  });
+  const sum = weights.reduce((x, y) => x + y, 0);
+  return [over, under].map((at, i) => ({
+    ...at,
+    share: (weights[i] ?? 0) / sum,
+    meant: slipTo(value(at), meant[i] ?? NaN),
+  }));
+}
+const POWERS = [-3, -2, -1, 1, 2, 3] as const;
+const isNearSlip = (seen: number, meant: number): boolean =>
+  slipTo(seen, meant) !== undefined || isSlip(seen, meant);
+/** The value one slip of a power of ten away, where it comes near what would fit. */
+function slipTo(seen: number, meant: number): number | undefined {
+  const power = POWERS.find((p) => Math.abs(Math.log10(seen / meant) - p) < 0.15);
+  return power === undefined ? undefined : Number((seen / 10 ** power).toPrecision(6));
+}
+
+const columnOf = (table: RecordTable, field: NumericField): number =>
+  table.mapping.findIndex((one) => one.field === field && !one.isRepeated && one.confidence >= 0.5);
+
+/** Ratios that mean something. */
+export function ownRatios(table: RecordTable): Suspicion[] {
+  return PAIRS.flatMap(({ over, under }): Suspicion[] => {
+    const [a, b] = [columnOf(table, over), columnOf(table, under)];
+    if (a < 0 || b < 0) return [];
+    const judged = ratioOf(table, a, b);
+    return judged && judged.spread < 0.25 ? suspectsOf(table, judged, 1.3, LEAST_OFF) : [];
+  });
+}
+
+/** What no farm and no fish goes beyond, whatever the others do. */
+export function beyondNature(table: RecordTable): Suspicion[] {
+  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+  return PAIRS.flatMap(({ over, under, bounds }): Suspicion[] => {
+    const [a, b] = [columnOf(table, over), columnOf(table, under)];
+    const [x, y] = [table.numbers[over], table.numbers[under]];
+    if (!bounds || a < 0 || b < 0 || !x || !y) return [];
+    const found: Suspicion[] = [];
+    let n = 0;
+    let middle: number | undefined;
+    for (let record = 0; record < x.length && found.length < MOST_FOUND; record++) {
+      const ratio = (x[record] ?? NaN) / (y[record] ?? NaN);
+      if (!Number.isFinite(ratio)) continue;
+      n++;
+      if (ratio >= bounds[0] && ratio <= bounds[1]) continue;
+      middle ??= robustOfSome(x.map((v, i) => v / (y[i] ?? NaN))).middle;
+      found.push({
+        rule: 'WHOLE.NATURE',
+        weight: 1.6,
+        severity: 'impossible',
+        cells: sharesOf(
+          table,
+          { record, column: a },
+          { record, column: b },
+          middle > 0 ? rawRatio(table, a, b, middle, record) : 1,
+        ),
+        sentence: `"${headingAt(table, a)}" ${plain(table.columns[a]?.plain[record] ?? NaN, 9)} with "${headingAt(table, b)}" ${plain(table.columns[b]?.plain[record] ?? NaN, 9)}: that cannot be of one ${fieldSpec(over).noun} and ${fieldSpec(under).noun}.`,
+      });
+    }
+    return found.length > Math.max(1, 0.3 * n) ? [] : found;
+  });
+}
+/** The middle ratio in the numbers as typed. */
+const rawRatio = (table: RecordTable, a: number, b: number, middle: number, record: number): number => {
+  const [over, under] = [table.mapping[a], table.mapping[b]];
+  const raw = (table.columns[a]?.plain[record] ?? NaN) / (table.columns[b]?.plain[record] ?? NaN);
+  const own =
+    (table.numbers[over?.field as NumericField]?.[record] ?? NaN) /
+    (table.numbers[under?.field as NumericField]?.[record] ?? NaN);
+  return Number.isFinite(raw / own) ? middle * (raw / own) : middle;
+};
+
+/** Money is paid as people can. */
+const LOOSE = new Set<string>([
+  'paid',
+  'due',
+  'deposit',
+  'dueRunning',
+  'balance',
+  'income',
+  'expense',
+  'dead',
+  'sold',
+  'deadRunning',
+  'deadTotal',
+  'days',
+]);
+const MOST = 16;
+/** Two columns that move together line by line, whatever they mean. */
+export function twinColumns(table: RecordTable): Suspicion[] {
+  const usable = table.columns
+    .map((_, column) => column)
+    .filter((column) => {
+      const field = table.mapping[column]?.field;
+      const isText = field !== undefined && fieldSpec(field).kind !== 'number';
+      if (field && LOOSE.has(field)) return false;
+      return !isText && !table.mapping[column]?.isRepeated && logScale(table, column).n >= 8;
+    })
+    .slice(0, MOST);
+  return usable.flatMap((a, i) =>
+    usable.slice(i + 1).flatMap((b): Suspicion[] => {
+      const judged = ratioOf(table, a, b);
+      if (!judged || judged.n < 8 || judged.spread > 0.09) return [];
+      const own = Math.min(logScale(table, a).spread, logScale(table, b).spread);
+      return own > 1.6 * judged.spread ? suspectsOf(table, judged, 1, RAW_LEAST_OFF) : [];
+    }),
+  );
+}

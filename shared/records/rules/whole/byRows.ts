@@ -1,0 +1,170 @@
+import type { Cell } from '../../../base/values';
+import { isError } from '../../../base/values';
+import { fieldSpec } from '../../fields';
+import type { FieldName } from '../../fields';
+import { fold } from '../../words/fold';
+import type { RecordTable } from '../../table';
+import { robust } from '../statistics';
+import type { Suspicion } from './suspect';
+import { headingAt, isComputed } from './suspect';
+
+const textOf = (cell: Cell): string =>
+  cell === null || isError(cell) || typeof cell === 'boolean' ? '' : fold(String(cell));
+
+/** Line numbers, running sums and formulas differ though everything else was copied. */
+const COUNTING: readonly FieldName[] = [
+  'serial',
+  'run',
+  'receipt',
+  'balance',
+  'dueRunning',
+  'deadRunning',
+  'opening',
+  'closing',
+  'note',
+];
+
+/** A record entered twice: all that was typed is the same as in an earlier line. */
+export function repeatedRows(table: RecordTable): Suspicion[] {
+  const seen = new Map<number, number>();
+  const found: Suspicion[] = [];
+  const columns = table.columns
+    .map((_, column) => column)
+    .filter((column) => !COUNTING.includes(table.mapping[column]?.field ?? 'vat'));
+  for (let record = 0; record < table.length && found.length < 400; record++) {
+    const hash = hashOf(table, columns, record);
+    if (hash === undefined) continue;
+    const first = seen.get(hash);
+    if (first === undefined) seen.set(hash, record);
+    else if (isSame(table, columns, first, record))
+      found.push({
+        rule: 'WHOLE.TWICE',
+        weight: 4,
+        cells: [{ record, column: firstFilled(table, record), share: 1 }],
+        sentence: `This line says the same as an earlier one, cell for cell: it may have been entered twice.`,
+      });
+  }
+  return found.length > Math.max(2, 0.1 * table.length) ? [] : found;
+}
+
+/** One number for what a line says; undefined where it says too little to be known again. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function hashOf(table: RecordTable, columns: readonly number[], record: number): number | undefined {
+  let [hash, filled, numbers] = [17, 0, 0];
+  for (const column of columns) {
+    const one = table.columns[column];
+    const cell = one?.run.cellAt(record) ?? null;
+    if (cell === null || cell === '' || typeof cell === 'boolean' || isError(cell)) {
+      hash = (hash * 31 + 7) % 9007199254740881;
+      continue;
+    }
+    filled++;
+    if ((one?.plain[record] ?? 0) > 0) numbers++;
+    if (isComputed(table, { record, column })) continue;
+    const part = typeof cell === 'number' ? Math.floor(cell * 8191) % 2147483647 : hashText(cell);
+    hash = (hash * 31 + part) % 281474976710597;
+  }
+  return filled < 4 || numbers < 2 || filled < 0.5 * columns.length ? undefined : hash;
+}
+function hashText(text: string): number {
+  let hash = 5381;
+  for (let i = 0; i < text.length; i++) hash = (hash * 33 + text.charCodeAt(i)) % 2147483647;
+  return hash;
+}
+const isSame = (table: RecordTable, columns: readonly number[], a: number, b: number): boolean =>
+  columns.every((column) => {
+    const run = table.columns[column]?.run;
+    return (
+      !run || isComputed(table, { record: a, column }) || textOf(run.cellAt(a)) === textOf(run.cellAt(b))
+    );
+  });
+const firstFilled = (table: RecordTable, record: number): number =>
+  Math.max(
+    0,
+    table.columns.findIndex(({ run }) => textOf(run.cellAt(record)) !== ''),
+  );
+
+/** Names that stand for one record each: in a column where nearly all differ, the same one twice. */
+const NAMES: readonly FieldName[] = ['run', 'receipt', 'serial', 'female', 'male'];
+export function repeatedNames(table: RecordTable): Suspicion[] {
+  return table.columns.flatMap(({ run, plain, content }, column): Suspicion[] => {
+    const field = table.mapping[column]?.field;
+    if (!field || !NAMES.includes(field)) return [];
+    const first = new Map<string, number>();
+    const again: number[] = [];
+    let filled = 0;
+    for (let record = 0; record < run.length && again.length < 400; record++) {
+      const text = textOf(run.cellAt(record));
+      if (text === '' || isComputed(table, { record, column })) continue;
+      filled++;
+      if (first.has(text)) again.push(record);
+      else first.set(text, record);
+    }
+    if (filled < 5 || again.length > Math.max(1, 0.08 * filled)) return [];
+    // A male serves several runs, and where numbers are few, some come again by chance.
+    if (field === 'male' || (content.numbers > 0.8 * content.filled && new Set(plain).size < 5)) return [];
+    return again.map((record) => ({
+      rule: 'WHOLE.NAME',
+      weight: 1.8,
+      cells: [
+        { record, column, share: 0.6 },
+        { record: first.get(textOf(run.cellAt(record))) ?? 0, column, share: 0.4 },
+      ],
+      sentence: `"${String(run.cellAt(record)).slice(0, 30)}" under "${headingAt(table, column)}" stands there twice; every other line has its own.`,
+    }));
+  });
+}
+
+/** A line whose fine figures are those of the line above: left standing when the line was copied. */
+export function copiedDown(table: RecordTable): Suspicion[] {
+  const columns = table.columns
+    .map((one, column) => ({ ...one, column }))
+    .filter(({ content, moments, column, plain }) => {
+      const field = table.mapping[column]?.field;
+      const isNumber = !field || fieldSpec(field).kind === 'number';
+      return !moments && isNumber && content.numbers >= 6 && isFine(plain);
+    });
+  if (columns.length < 3) return [];
+  const same: number[] = [];
+  const said: number[] = [];
+  for (let record = 1; record < table.length; record++) {
+    let [n, all] = [0, 0];
+    for (const { plain, column } of columns) {
+      const [now, before] = [plain[record] ?? NaN, plain[record - 1] ?? NaN];
+      if (Number.isNaN(now) || Number.isNaN(before) || isComputed(table, { record, column })) continue;
+      all++;
+      if (now === before) n++;
+    }
+    same.push(n);
+    said.push(all);
+  }
+  const usual = robust(same).middle;
+  return same.flatMap((n, i): Suspicion[] => {
+    const all = said[i] ?? 0;
+    if (n < Math.max(3, 0.6 * all) || usual > 0.34 * all || n - usual < 2) return [];
+    const record = i + 1;
+    const copied = columns.filter(
+      ({ plain, column }) => plain[record] === plain[record - 1] && !isComputed(table, { record, column }),
+    );
+    return [
+      {
+        rule: 'WHOLE.COPIED',
+        weight: 1.4,
+        cells: copied.map(({ column }) => ({ record, column, share: 1 / copied.length })),
+        sentence: `${copied.length} figures of this line are those of the line above: it may have been copied and not filled in.`,
+      },
+    ];
+  });
+}
+/** Written finely enough that the same number twice in a row is no chance. */
+function isFine(list: Float64Array): boolean {
+  let [n, repeats] = [0, 0];
+  const seen = new Map<number, number>();
+  for (const value of list) {
+    if (Number.isNaN(value) || value === 0) continue;
+    n++;
+    seen.set(value, (seen.get(value) ?? 0) + 1);
+  }
+  for (const count of seen.values()) repeats += count - 1;
+  return n >= 6 && repeats <= 0.45 * n;
+}

@@ -1,0 +1,316 @@
+// Long: one walk along a row: is it a header, what does it cover, what stands over it
+import { valueAt } from '../read/sheetCells';
+import type { SheetCells } from '../read/sheetCells';
+import { unitOfText } from '../columns/units';
+import { fold } from '../words/fold';
+import { startsWith } from '../words/lexicon';
+import { isKnownLabel } from './forms';
+import type { Kinds } from './kinds';
+import { KIND } from './kinds';
+
+const CARRIED = ['carried_forward_row', 'target_plan_row'] as const;
+
+export interface Header {
+  readonly first: number;
+  readonly last: number;
+  readonly columns: readonly number[];
+  readonly texts: ReadonlyMap<number, string>;
+  readonly parents: ReadonlyMap<number, string>;
+}
+
+export const textAt = (sheet: SheetCells, position: number, column: number): string => {
+  const cell = valueAt(sheet, position, column);
+  return typeof cell === 'string'
+    ? cell.replace(/\s+/g, ' ').trim()
+    : typeof cell === 'number'
+      ? String(cell)
+      : '';
+};
+
+/** Filled cells that stand side by side in a row. */
+export function runsOf(kinds: Kinds, position: number): number[][] {
+  const runs: number[][] = [];
+  let current: number[] = [];
+  const width = kinds.sheet.columns.length;
+  for (let column = 0; column <= width; column++) {
+    if (column < width && kinds.at(position, column) !== KIND.blank) current.push(column);
+    else if (current.length > 0) {
+      runs.push(current);
+      current = [];
+    }
+  }
+  return runs;
+}
+
+export const isNext = ({ rows }: SheetCells, position: number): boolean =>
+  (rows[position + 1] ?? -9) - (rows[position] ?? 0) === 1;
+
+const LOOK_AHEAD = 8;
+const LEAST_WORDS = 0.7;
+
+/** Numbers such as 1, 2, 3 or days over the columns of a matrix are headings too. */
+function isHeadingLike(kinds: Kinds, position: number, column: number): boolean {
+  const kind = kinds.at(position, column);
+  const text = textAt(kinds.sheet, position, column);
+  if (kind === KIND.word) return !/^[~≈]?\d\d/.test(text);
+  // "No" is nothing in a cell and a number over a column.
+  if (kind === KIND.nothing) return /^(?:n|no|na|nd|so)\.?$|^[#°]$/i.test(text);
+  return kind === KIND.number && /\p{L}/u.test(text) && !/^[~≈]?\d/.test(text);
+}
+
+/** Word cells of a run, or undefined where it cannot be a header: figures among them, texts repeated. */
+function headingCells(kinds: Kinds, position: number, run: readonly number[]): number | undefined {
+  const words = run.filter((column) => isHeadingLike(kinds, position, column)).length;
+  if (words < 2 || words < LEAST_WORDS * run.length) {
+    const isMatrix =
+      run.length >= 3 &&
+      kinds.at(position, run[0] ?? 0) === KIND.word &&
+      (isCountingRow(kinds, position, run.slice(1)) || isDateRow(kinds, position, run.slice(1)));
+    return isMatrix ? run.length : undefined;
+  }
+  return words;
+}
+const isCountingRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
+  columns.every((column) => kinds.at(position, column) === KIND.number) &&
+  isCounting(kinds, position, columns);
+/** Days over the columns, numbers below. */
+const isDateRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
+  columns.length >= 2 &&
+  columns.every(
+    (column) => kinds.at(position, column) === KIND.date && kinds.at(position + 1, column) === KIND.number,
+  );
+function isCounting(kinds: Kinds, position: number, columns: readonly number[]): boolean {
+  const list = columns.map((column) => Number(textAt(kinds.sheet, position, column)));
+  return (
+    list.length >= 2 && list.every((x, i) => Number.isInteger(x) && (i === 0 || x - (list[i - 1] ?? x) === 1))
+  );
+}
+
+/** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
+  const { sheet } = kinds;
+  let [rows, figures, skipped] = [0, 0, 0];
+  for (let p = position + 1; p < sheet.rows.length && rows < LOOK_AHEAD; p++) {
+    if ((sheet.rows[p] ?? 0) - (sheet.rows[p - 1] ?? 0) > 3) break;
+    const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
+    if (filled.length === 0) continue;
+    // A month or an opening balance may stand between the header and the first line.
+    if (rows === 0 && columns.length >= 4 && filled.length <= 2 && (filled.length === 1 || skipped === 0)) {
+      if (++skipped > 3) return 0;
+      if (filled.length === 1 || startsWith(textAt(sheet, p, filled[0] ?? 0), [...CARRIED, 'opening_stock']))
+        continue;
+    }
+    rows++;
+    const found = filled.filter((column) => kinds.isData(p, column)).length;
+    figures += found;
+    // The first row below must hold a figure: words over words are no header.
+    if (rows === 1 && found === 0) return 0;
+  }
+  return rows === 0 ? 0 : figures / rows;
+}
+
+const FORM_ROWS = 14;
+/** Labels down the first column with values beside them are a form and no table. */
+// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
+function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): boolean {
+  const { sheet } = kinds;
+  const [first] = run;
+  if (first === undefined) return false;
+  const labels: string[] = [];
+  let rows = 0;
+  for (let p = position; p < sheet.rows.length && rows < FORM_ROWS; p++) {
+    if (run.every((column) => kinds.at(p, column) === KIND.blank)) continue;
+    rows++;
+    if (kinds.at(p, first) === KIND.word) labels.push(textAt(sheet, p, first));
+  }
+  if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
+    return false;
+  const known = labels.filter(isKnownLabel).length;
+  const others = run.slice(1).filter((column) => isKnownLabel(textAt(sheet, position, column))).length;
+  const mixed = run.length === 2 && isMixed(kinds, position, run[1] ?? 0);
+  if (run.length === 2) return known >= 0.4 * labels.length || (mixed && others === 0);
+  return known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
+}
+/** Values of several kinds below each other. */
+function isMixed(kinds: Kinds, position: number, column: number): boolean {
+  const counts = new Map<number, number>();
+  for (let p = position; p < Math.min(kinds.sheet.rows.length, position + FORM_ROWS); p++) {
+    const kind = kinds.at(p, column);
+    if (kind !== KIND.blank) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  }
+  const all = [...counts.values()].reduce((sum, n) => sum + n, 0);
+  return counts.size > 1 && Math.max(...counts.values()) < 0.8 * all;
+}
+
+export const isUnits = (kinds: Kinds, position: number, columns: readonly number[]): boolean => {
+  const texts = columns.map((column) => textAt(kinds.sheet, position, column)).filter(Boolean);
+  const units = texts.filter((text) => unitOfText(text.replace(/[()[\]]/g, '')) !== undefined);
+  return texts.length > 0 && units.length >= 0.6 * texts.length;
+};
+
+/** Text of a merged cell that covers this one. */
+function mergedText({ merges, rows, columns }: SheetCells, position: number, column: number): string {
+  const row = rows[position] ?? -1;
+  const area = merges.find((m) => m.top <= row && m.bottom >= row && m.left <= column && m.right >= column);
+  if (!area) return '';
+  const top = rows.indexOf(area.top);
+  const cell = top < 0 ? null : columns[area.left]?.values[top];
+  return typeof cell === 'string' ? cell : '';
+}
+
+/** What stands over each column in the row above: its own words, a merged cell, or the words to the left. */
+function overWords(
+  kinds: Kinds,
+  position: number,
+  columns: readonly number[],
+): Map<number, string> | undefined {
+  const { sheet } = kinds;
+  const over = new Map<number, string>();
+  let last = '';
+  let spoken = 0;
+  for (const column of columns) {
+    const own = kinds.at(position, column) === KIND.word ? textAt(sheet, position, column) : '';
+    if (own === '' && kinds.isData(position, column)) return undefined;
+    const text = own || mergedText(sheet, position, column);
+    if (own) spoken++;
+    if (text) last = text;
+    if (text || last) over.set(column, text || last);
+  }
+  return spoken > 0 ? over : undefined;
+}
+
+/** The rows above a header that belong to it: group names over several columns. */
+function withParents(kinds: Kinds, header: Header): Header {
+  const { sheet } = kinds;
+  const above = header.first - 1;
+  if (above < 0 || !isNext(sheet, above)) return header;
+  const over = overWords(kinds, above, header.columns);
+  if (!over) return header;
+  const own = header.columns.filter((column) => kinds.at(above, column) === KIND.word);
+  const isTitle = own.length === 1 && own[0] === header.columns[0] && !isSpanned(sheet, above, own[0] ?? 0);
+  const hasGaps = header.columns.some(
+    (column) => !header.texts.get(column) && kinds.at(above, column) === KIND.word,
+  );
+  if (isTitle && !hasGaps) return header;
+  const isGroups = own.length >= 2 || hasGaps || own.some((column) => isSpanned(sheet, above, column));
+  if (!isGroups) return header;
+  return {
+    ...header,
+    first: above,
+    texts: new Map(header.columns.map((c) => [c, header.texts.get(c) || textAt(sheet, above, c)])),
+    parents: new Map([...over].filter(([c]) => header.texts.get(c))),
+  };
+}
+/** A merged cell over some but not all of a table. */
+const isSpanned = ({ merges, rows }: SheetCells, position: number, column: number): boolean =>
+  merges.some(
+    (m) => m.top === rows[position] && m.left === column && m.right > m.left && m.right - m.left < 8,
+  );
+
+/** Columns next to the header that hold figures below though nothing stands over them. */
+function widened(
+  kinds: Kinds,
+  position: number,
+  run: readonly number[],
+  others: ReadonlySet<number>,
+): number[] {
+  const columns = [...run];
+  const last = run.at(-1) ?? 0;
+  const isFilledBelow = (column: number): boolean => {
+    let [filled, rows] = [0, 0];
+    for (let p = position + 1; p < kinds.sheet.rows.length && rows < 6; p++) {
+      if (!run.some((c) => kinds.at(p, c) !== KIND.blank)) continue;
+      rows++;
+      if (kinds.at(p, column) !== KIND.blank) filled++;
+    }
+    return rows > 0 && filled >= Math.max(2, 0.5 * rows);
+  };
+  for (let column = last + 1; column <= last + 2 && !others.has(column); column++)
+    if (isFilledBelow(column) && !others.has(column + 1)) columns.push(column);
+    else break;
+  return columns;
+}
+
+/** Columns whose only heading stands in the row above: "Run" beside "Eggs" over "weight" and "number". */
+function underParents(
+  kinds: Kinds,
+  position: number,
+  columns: readonly number[],
+  others: ReadonlySet<number>,
+): number[] {
+  const above = position - 1;
+  const found = [...columns];
+  if (above < 0 || !isNext(kinds.sheet, above)) return found;
+  const isOne = (column: number): boolean =>
+    !others.has(column) &&
+    kinds.at(above, column) === KIND.word &&
+    kinds.at(position, column) === KIND.blank &&
+    hasBelow(kinds, position, column);
+  for (let column = (columns[0] ?? 0) - 1; column >= 0 && isOne(column); column--) found.unshift(column);
+  for (let column = (columns.at(-1) ?? 0) + 1; isOne(column); column++) found.push(column);
+  return found;
+}
+
+/** Runs that a heading left blank cut in two: the column between holds figures like the others. */
+function joinRuns(kinds: Kinds, position: number, runs: readonly number[][]): number[][] {
+  const joined: number[][] = [];
+  for (const run of runs) {
+    const before = joined.at(-1);
+    const gap = before ? (run[0] ?? 0) - (before.at(-1) ?? 0) : 0;
+    const between = before ? (before.at(-1) ?? 0) + 1 : 0;
+    const isCovered =
+      position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, between) === KIND.word;
+    if (before && gap === 2 && (hasBelow(kinds, position, between) || isCovered)) {
+      before.push(between, ...run);
+      continue;
+    }
+    joined.push([...run]);
+  }
+  return joined;
+}
+function hasBelow(kinds: Kinds, position: number, column: number): boolean {
+  let filled = 0;
+  for (let p = position + 1; p < Math.min(kinds.sheet.rows.length, position + 7); p++)
+    if (kinds.at(p, column) !== KIND.blank) filled++;
+  return filled >= 2;
+}
+
+/** Headers that start over without a gap: two tables that touch. */
+function cutRepeats(kinds: Kinds, position: number, run: readonly number[]): number[][] {
+  const same = (a: number, b: number): boolean =>
+    fold(textAt(kinds.sheet, position, a)) === fold(textAt(kinds.sheet, position, b));
+  for (let i = 2; i + 1 < run.length; i++)
+    if (same(run[0] ?? 0, run[i] ?? 0) && same(run[1] ?? 0, run[i + 1] ?? 0))
+      return [run.slice(0, i), ...cutRepeats(kinds, position, run.slice(i))];
+  return [[...run]];
+}
+
+export function headersAt(kinds: Kinds, position: number): Header[] {
+  const { sheet } = kinds;
+  const runs = joinRuns(kinds, position, runsOf(kinds, position)).flatMap((run) =>
+    cutRepeats(kinds, position, run),
+  );
+  const taken = new Set(runs.flat());
+  return runs.flatMap((run): Header[] => {
+    const cells = run.filter((column) => kinds.at(position, column) !== KIND.blank);
+    if (headingCells(kinds, position, cells) === undefined) return [];
+    const hasUnits =
+      isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
+    const last = hasUnits ? position + 1 : position;
+    if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
+    if (looksLikeForm(kinds, position, run)) return [];
+    const texts = new Map(
+      run.map((column) => {
+        const unit = hasUnits ? textAt(sheet, last, column).replace(/[()[\]]/g, '') : '';
+        const text = textAt(sheet, position, column) || mergedText(sheet, position, column);
+        return [column, unit ? `${text} (${unit})` : text] as const;
+      }),
+    );
+    const others = new Set([...taken].filter((c) => !run.includes(c)));
+    const columns = underParents(kinds, position, widened(kinds, last, run, others), others);
+    return [withParents(kinds, { first: position, last, columns, texts, parents: new Map() })];
+  });
+}
+const hasFigures = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
+  columns.some((column) => kinds.isData(position, column));

@@ -1,0 +1,71 @@
+import type { Cell } from '../../base/values';
+import { isError } from '../../base/values';
+import { clockIn, readDate } from '../columns/dates';
+import { decimalIn, readNumber } from '../columns/numbers';
+import { unitOfText } from '../columns/units';
+import type { SheetCells } from '../read/sheetCells';
+import { isWord } from '../words/lexicon';
+
+/** What a cell holds, as far as its shape says. */
+export const KIND = { blank: 0, number: 1, date: 2, clock: 3, word: 4, nothing: 5, error: 6 } as const;
+export type Kind = (typeof KIND)[keyof typeof KIND];
+
+/** Signs and words people write for "none" or "not known". */
+const NOTHING =
+  /^(?:[-–—]+|n\/?a|nil|none|null|\?+|\.+|x|xx+|#n\/a|not (?:known|taken|done|counted)|nd|unknown|"|'')$/i;
+export const isNothingText = (text: string): boolean =>
+  NOTHING.test(text.trim()) || isWord(text, 'value_nil') || isWord(text, 'value_missing');
+
+const LONGEST = 40;
+const remembered = new Map<string, Kind>();
+
+function freshKind(text: string): Kind {
+  const trimmed = text.trim();
+  if (trimmed === '') return KIND.blank;
+  if (trimmed.length > LONGEST) return KIND.word;
+  if (!/[\p{N}]/u.test(trimmed)) return isNothingText(trimmed) ? KIND.nothing : KIND.word;
+  if (readDate(trimmed, 'day first') !== undefined || readDate(trimmed, 'month first') !== undefined)
+    return KIND.date;
+  const { value, unit } = readNumber(trimmed, decimalIn(trimmed) ?? '.');
+  if (!Number.isNaN(value) && unit === '') return /^\d{1,2}:\d\d/.test(trimmed) ? KIND.clock : KIND.number;
+  if (clockIn(trimmed)) return KIND.clock;
+  return !Number.isNaN(value) && unitOfText(unit) !== undefined ? KIND.number : KIND.word;
+}
+
+export function kindOfText(text: string): Kind {
+  let kind = remembered.get(text);
+  if (kind === undefined) {
+    if (remembered.size > 20_000) remembered.clear();
+    remembered.set(text, (kind = freshKind(text)));
+  }
+  return kind;
+}
+
+/** The kinds of a sheet's cells, worked out when asked for. */
+export class Kinds {
+  private readonly columns: (Uint8Array | undefined)[] = [];
+
+  constructor(readonly sheet: SheetCells) {}
+
+  at(position: number, column: number): Kind {
+    const source = this.sheet.columns[column];
+    if (!source || position >= source.values.length) return KIND.blank;
+    const list = (this.columns[column] ??= new Uint8Array(source.values.length).fill(255));
+    const known = list[position] ?? 0;
+    if (known !== 255) return known as Kind;
+    const kind = kindOf(source.values[position] ?? null, source.dates[position] === 1);
+    list[position] = kind;
+    return kind;
+  }
+
+  isData(position: number, column: number): boolean {
+    const kind = this.at(position, column);
+    return kind === KIND.number || kind === KIND.date || kind === KIND.clock;
+  }
+}
+
+function kindOf(cell: Cell, isDate: boolean): Kind {
+  if (cell === null || cell === '' || typeof cell === 'boolean') return KIND.blank;
+  if (typeof cell === 'number') return isDate ? (cell >= 1 ? KIND.date : KIND.clock) : KIND.number;
+  return isError(cell) ? KIND.error : kindOfText(cell);
+}

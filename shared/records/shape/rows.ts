@@ -1,0 +1,76 @@
+import { formulaAt } from '../read/sheetCells';
+import { startsWith } from '../words/lexicon';
+import type { Header } from './headers';
+import { isUnits, textAt } from './headers';
+import type { Kinds } from './kinds';
+import { KIND } from './kinds';
+
+const TOTALS = ['total_row', 'subtotal_row', 'average_row'] as const;
+const CARRIED = ['carried_forward_row', 'target_plan_row'] as const;
+const DOWN_SUM =
+  /^=\s*(?:SUM|AVERAGE|SUBTOTAL|COUNT|MAX|MIN)\(\s*(?:\d+\s*,\s*)?\$?([A-Z]{1,3})\$?\d+:\$?([A-Z]{1,3})\$?\d+\s*\)$/i;
+
+const DOWN_RANGE = /^=.*\b(?:SUM|AVERAGE|SUBTOTAL)\(.*?\$?([A-Z]{1,3})\$?(\d+):\$?\1\$?(\d+)/i;
+/** A formula that adds up at least two cells of one column above it. */
+const addsDown = (formula: string | undefined): boolean => {
+  const match = formula === undefined ? undefined : (DOWN_SUM.exec(formula) ?? DOWN_RANGE.exec(formula));
+  if (!match) return false;
+  const range = DOWN_RANGE.exec(formula ?? '');
+  return range !== null && Number(range[3]) - Number(range[2]) >= 1;
+};
+
+interface Row {
+  readonly filled: readonly number[];
+  readonly texts: readonly string[];
+  readonly repeats: number;
+  readonly sums: number;
+}
+
+function lookAtRow(kinds: Kinds, position: number, { columns, texts: headings }: Header): Row {
+  const filled: number[] = [];
+  const texts: string[] = [];
+  let [repeats, sums] = [0, 0];
+  for (const column of columns) {
+    if (kinds.at(position, column) === KIND.blank) continue;
+    filled.push(column);
+    if (addsDown(formulaAt(kinds.sheet, position, column))) sums++;
+    if (kinds.at(position, column) !== KIND.word) continue;
+    const text = textAt(kinds.sheet, position, column);
+    texts.push(text);
+    const heading = headings.get(column) ?? '';
+    if (heading !== '' && (text === heading || heading.startsWith(`${text} (`))) repeats++;
+  }
+  return { filled, texts, repeats, sums };
+}
+
+/** Why a row is no record; 'record' where it is one. */
+export type RowKind = 'total' | 'note' | 'header again' | 'units' | 'opening' | 'record' | 'blank';
+
+/** What a row below the header is; `dated` is the column that mostly holds dates. */
+export function kindOfRow(
+  kinds: Kinds,
+  position: number,
+  header: Header,
+  dated: number | undefined,
+): RowKind {
+  const row = lookAtRow(kinds, position, header);
+  const { filled, texts, repeats } = row;
+  if (filled.length === 0) return 'blank';
+  if (repeats >= 2 && repeats >= filled.length / 2) return 'header again';
+  const width = header.columns.length;
+  const hasDate = dated !== undefined && kinds.at(position, dated) === KIND.date;
+  if (!hasDate && isTotal(row, width, dated !== undefined)) return 'total';
+  if (texts.slice(0, 2).some((text) => startsWith(text, CARRIED)) && filled.length < width) return 'opening';
+  if (texts.length >= 2 && texts.length >= 0.8 * filled.length && isUnits(kinds, position, filled))
+    return 'units';
+  return isNote(kinds, position, filled, width) ? 'note' : 'record';
+}
+const isTotal = ({ texts, sums, filled }: Row, width: number, isDated: boolean): boolean =>
+  texts.slice(0, 2).some((text) => startsWith(text, TOTALS)) ||
+  sums >= 2 ||
+  (sums === 1 && isDated && filled.length <= 0.7 * width);
+function isNote(kinds: Kinds, position: number, filled: readonly number[], width: number): boolean {
+  const figures = filled.filter((column) => kinds.isData(position, column)).length;
+  if (width > 3 && filled.length <= 2 && (figures === 0 || filled.length === 1)) return true;
+  return figures === 0 && filled.length <= 0.4 * width;
+}
