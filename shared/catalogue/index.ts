@@ -1,26 +1,9 @@
-import { broodFunctions } from '../families/brood';
-import { checkFunctions } from '../records/functions';
-import { countingFunctions } from '../families/counting';
 import type { SheetFunction } from '../functions/define';
-import { learningFunctions } from '../families/learning';
-import { moneyFunctions } from '../families/money';
-import { feedingFunctions } from '../families/feeding';
-import { growthFunctions } from '../families/growth';
-import { timingFunctions } from '../families/timing';
-import { waterFunctions } from '../families/water';
+import { COMPUTING } from './computing';
+import { GUIDES } from './guides';
 
 /** Every sheet function, in the order help shows them. */
-export const CATALOGUE: readonly SheetFunction[] = [
-  ...waterFunctions,
-  ...timingFunctions,
-  ...broodFunctions,
-  ...countingFunctions,
-  ...feedingFunctions,
-  ...growthFunctions,
-  ...moneyFunctions,
-  ...learningFunctions,
-  ...checkFunctions,
-];
+export const CATALOGUE: readonly SheetFunction[] = [...COMPUTING, ...GUIDES];
 
 const byName = new Map(CATALOGUE.map((fn) => [fn.name, fn]));
 /** Finds a function by its full name, letter case ignored. */

@@ -1,4 +1,5 @@
 import { broodSources } from './brood/sources';
+import { careSources } from './care/sources';
 import { feedingSources } from './feeding/sources';
 import { generalSources } from './general';
 import { growthSources } from './growth/sources';
@@ -19,6 +20,7 @@ export const SOURCES: Readonly<Record<string, Source>> = {
   ...growthSources,
   ...timingSources,
   ...broodSources,
+  ...careSources,
   ...moneySources,
   ...learningSources,
 };

@@ -34,6 +34,14 @@ const LITRE = [
   spelled(/^(m3|m³|cbm|cubic met(re|er)s?)$/, times(1000)),
   spelled(/^(gal|gals|gallons?|us gal|us gallons?)$/, litresFromGallons),
 ];
+/** In centimetres. */
+const LENGTH = [
+  spelled(/^(cm|centimet(re|er)s?)$/, same),
+  spelled(/^(mm|millimet(re|er)s?)$/, times(0.1)),
+  spelled(/^(m|met(re|er)s?)$/, times(100)),
+  spelled(/^(in|inch|inches|["″])$/, times(2.54)),
+  spelled(/^(ft|foot|feet|['′])$/, times(30.48)),
+];
 const divided = (list: readonly Spelling[], by: number): readonly Spelling[] =>
   list.map(({ words, way }) => ({ words, way: (n) => way(n) / by }));
 
@@ -48,13 +56,9 @@ const SPELLINGS: Readonly<Record<string, readonly Spelling[]>> = {
     spelled(/^(°|º)$/, same),
     spelled(/^(°|º|deg\.?)?\s*f(ahrenheit)?$/, celsiusFromFahrenheit),
   ],
-  cm: [
-    spelled(/^(cm|centimet(re|er)s?)$/, same),
-    spelled(/^(mm|millimet(re|er)s?)$/, times(0.1)),
-    spelled(/^(m|met(re|er)s?)$/, times(100)),
-    spelled(/^(in|inch|inches|["″])$/, times(2.54)),
-    spelled(/^(ft|foot|feet|['′])$/, times(30.48)),
-  ],
+  cm: LENGTH,
+  mm: divided(LENGTH, 0.1),
+  m: divided(LENGTH, 100),
   d: [
     spelled(/^(d|days?|jours?|j|dias?)$/, same),
     spelled(/^(weeks?|wks?|w)$/, times(7)),

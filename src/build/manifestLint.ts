@@ -1,4 +1,5 @@
 import { PREFIX } from '../../shared/functions/define';
+import { RIBBON } from '../../taskpane/pane/ribbon';
 import type { XmlElement } from './xml';
 import { child, descend, everyElement, parseXml } from './xml';
 
@@ -196,6 +197,14 @@ const urls: Rule = (app) => {
   ];
 };
 
+/** A command calls a function that the pane knows. */
+const commands: Rule = (app) =>
+  [...everyElement(app)]
+    .filter((e) => e.name === 'Action' && e.attributes['xsi:type'] === 'ExecuteFunction')
+    .map((e) => child(e, 'FunctionName')?.text ?? '')
+    .filter((name) => !Object.hasOwn(RIBBON, name))
+    .map((name) => `the command "${name}" is none the pane knows`);
+
 /** Pane, functions page and command file are one page that stays alive. */
 const sharedRuntime: Rule = (app) => {
   const host = descend(app, 'VersionOverrides', 'Hosts', 'Host');
@@ -205,7 +214,7 @@ const sharedRuntime: Rule = (app) => {
     ['the functions page', descend(functions, 'Page', 'SourceLocation')?.attributes.resid],
     ['the function file', descend(host, 'DesktopFormFactor', 'FunctionFile')?.attributes.resid],
     ...[...everyElement(app)]
-      .filter((e) => e.name === 'Action')
+      .filter((e) => e.name === 'Action' && e.attributes['xsi:type'] === 'ShowTaskpane')
       .map((e) => ['the pane button', child(e, 'SourceLocation')?.attributes.resid] as const),
   ];
   const set = [...everyElement(app)].find((e) => e.name === 'Set' && e.attributes.Name === 'SharedRuntime');
@@ -276,6 +285,7 @@ const RULES: readonly Rule[] = [
   lengths,
   urls,
   sharedRuntime,
+  commands,
   functions,
   icons,
 ];

@@ -87,3 +87,31 @@ export function hostBody(
 export function registerAll(functions: readonly SheetFunction[], host: Host, errors: LastErrors): void {
   for (const fn of functions) host.associate(fn.id, hostBody(fn, host.Error, errors));
 }
+
+/**
+ * Functions whose code comes when the first of them is called. Until it is there the host shows that the cell is
+ * being worked on; a failed load is tried again at the next call.
+ */
+export function registerLater(
+  ids: readonly string[],
+  load: () => Promise<readonly SheetFunction[]>,
+  host: Host,
+  errors: LastErrors,
+): void {
+  let loading: Promise<readonly SheetFunction[]> | undefined;
+  const bodies = new Map<string, (...given: unknown[]) => unknown>();
+  const bodyOf = async (id: string): Promise<(...given: unknown[]) => unknown> => {
+    loading ??= load();
+    try {
+      for (const fn of await loading) bodies.set(fn.id, hostBody(fn, host.Error, errors));
+    } catch (fault) {
+      loading = undefined;
+      throw fault;
+    }
+    const body = bodies.get(id);
+    if (!body) throw new Error(`no function ${id}`);
+    return body;
+  };
+  for (const id of ids)
+    host.associate(id, async (...given) => (bodies.get(id) ?? (await bodyOf(id)))(...given));
+}

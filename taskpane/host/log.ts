@@ -76,3 +76,22 @@ export const removeLine = (log: LogLines, row: number): Promise<boolean> =>
     await context.sync();
     return true;
   });
+
+export const writeWord = (
+  sheet: string,
+  address: string,
+  from: string | null,
+  word: string | null,
+): Promise<boolean> =>
+  withExcel(async (context) => {
+    const found = context.workbook.worksheets.getItemOrNullObject(sheet);
+    await context.sync();
+    if (found.isNullObject) return false;
+    const cell = found.getRange(address);
+    cell.load('values');
+    await context.sync();
+    if (!same(cell.values[0]?.[0], from)) return false;
+    cell.values = [[word ?? '']];
+    await context.sync();
+    return true;
+  });

@@ -7,6 +7,7 @@ import { followTheme, hostLanguageTag } from '../host/theme';
 import { watchHost } from '../host/ready';
 import { forgetBrowser, keeper, readBrowser, readWorkbook } from './memory';
 import { showPlace } from './navigate';
+import { listenToRibbon } from './ribbon';
 import type { PlaceId } from './places';
 import { MENU, PLACES } from './places';
 import type { Kept } from './kept';
@@ -71,6 +72,10 @@ async function begin(root: Element): Promise<void> {
   const last = inBrowser?.kept.pane?.screen;
   store.send(showPlace, asked() ?? (isPlace(last) ? last : 'today'));
   store.onChange(keeper(() => doors.workbook, Date.now));
+  listenToRibbon(({ place, part }) => {
+    store.send(showPlace, place);
+    if (part) void import('../screens/why/commands/why').then(({ showPart }) => store.send(showPart, part));
+  });
   everySecond(store, now);
   watchHost((next) => {
     host = next;

@@ -7,7 +7,6 @@ import { ask, openLocalSheet, OUT, picture, typeInto, turnTo } from './support/l
 
 /** The production pane beside the local sheet, used as a person would. */
 
-jest.setTimeout(120_000);
 let session: Session;
 beforeAll(async () => {
   session = await openLocalSheet();

@@ -4,7 +4,9 @@ import { build } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue';
 import { RECORD_FILES, slimRecords } from '../../src/build/slimRecords.mjs';
 import { createLastErrors } from '../../src/shell/lastErrors';
-import { hostBody } from '../../src/shell/register';
+import { GUIDE_IDS } from '../../shared/catalogue/guideIds';
+import { GUIDES } from '../../shared/catalogue/guides';
+import { hostBody, registerLater } from '../../src/shell/register';
 import { FakeError, fakeHost } from '../support/customFunctions';
 
 /**
@@ -36,9 +38,13 @@ async function bundled() {
   return host;
 }
 
-const outcome = (body: ((...args: unknown[]) => unknown) | undefined, args: readonly unknown[]): unknown => {
+/** Guides answer when their code has come, the others at once. */
+const outcome = async (
+  body: ((...args: unknown[]) => unknown) | undefined,
+  args: readonly unknown[],
+): Promise<unknown> => {
   try {
-    return body?.(...args);
+    return await body?.(...args);
   } catch (error) {
     return { thrown: (error as FakeError).code, message: (error as FakeError).message };
   }
@@ -52,10 +58,32 @@ test('the slimmed bundle answers every example as the catalogue does', async () 
     const direct = hostBody(fn, FakeError, createLastErrors());
     for (const { args } of fn.examples) {
       const given = [...fn.params.map((_, i) => args[i] ?? null), { address: 'S!A1' }];
-      expect([fn.id, plain(outcome(host.bodies.get(fn.id), given))]).toEqual([
+      expect([fn.id, plain(await outcome(host.bodies.get(fn.id), given))]).toEqual([
         fn.id,
-        plain(outcome(direct, given)),
+        plain(await outcome(direct, given)),
       ]);
     }
   }
+});
+
+const outcomeOf = async (body: ((...args: unknown[]) => unknown) | undefined): Promise<unknown> =>
+  body?.(100, null, { address: 'S!A1' });
+
+test('the ids of the guides, known before their code is there, are those of the guides', () => {
+  expect([...GUIDE_IDS].sort()).toEqual(GUIDES.map(({ id }) => id).sort());
+});
+
+test('a load of the guides that fails is tried again at the next call', async () => {
+  const host = fakeHost();
+  let tries = 0;
+  const load = async () => {
+    tries += 1;
+    if (tries === 1) throw new Error('no network');
+    return GUIDES;
+  };
+  registerLater(GUIDE_IDS, load, host, createLastErrors());
+  const body = host.bodies.get('LIME.MUD');
+  await expect(outcomeOf(body)).rejects.toThrow('no network');
+  expect(await outcomeOf(body)).toEqual([[10_000, 20_000]]);
+  expect(tries).toBe(2);
 });

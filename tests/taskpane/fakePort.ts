@@ -48,6 +48,7 @@ export interface FakeWorld {
   /** The selected cell, the lines of the log, and what the pane kept. */
   cell: CellLook;
   readonly logged: (readonly Cell[])[];
+  readonly words: string[];
   pane: string | undefined;
   /** The clock on the wall. */
   now: number;
@@ -81,6 +82,11 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       guard();
       world.logged.push(...rows);
       return { sheet, row: world.logged.length - rows.length + 2 };
+    },
+    writeWord: async (sheet, address, _from, word) => {
+      guard();
+      world.words.push(`${sheet}!${address}=${word ?? ''}`);
+      return true;
     },
     removeLine: async (_log, row) => {
       guard();
@@ -177,6 +183,7 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     doors: { workbook, files, errors, today: () => TODAY, now: () => world.now },
     cell: { sheet: 'Sheet1', address: 'B2', formula: '', value: 1 },
     logged: [],
+    words: [],
     pane: undefined,
     now: TODAY + 18 / 24,
     inserted: [],

@@ -101,7 +101,7 @@ describe('filling in', () => {
   test('takes the selection: its reference into the formula, its values into the answer', async () => {
     const page = await openFunction('SPAWN.AMMONIA.SHARE');
     page.world.selection = rangeOf('Sheet1!B2:B3', [[7], [8]]);
-    await page.press('pH: use the selected cells');
+    await page.press('Use selection: pH');
     await page.type('#argument-temperature', '25');
     expect(formula(page)).toBe('=SPAWN.AMMONIA.SHARE(Sheet1!B2:B3,25)');
     expect(page.all('.answer td').map((cell) => cell.textContent)).toEqual(['0.564 %', '5.4 %']);
@@ -184,10 +184,10 @@ describe('inserting', () => {
       sentence: 'A1 is locked because the sheet “Plan” is protected.',
     };
     await page.press('Insert into the selected cell');
-    expect(page.one('[role=status]').textContent).toContain('A1 is locked');
+    expect(page.one('footer [role=status]').textContent).toContain('A1 is locked');
     page.world.failure = new HostProblem('A cell is being edited.');
     await page.press('Insert into the selected cell');
-    expect(page.one('[role=status]').textContent).toContain('A cell is being edited.');
+    expect(page.one('footer [role=status]').textContent).toContain('A cell is being edited.');
   });
 
   test('a table says how much room it needs and which row is headings', async () => {

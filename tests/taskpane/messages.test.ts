@@ -74,7 +74,7 @@ test('formulas entered too early are offered for re-entering, with a report', as
     ['B2', '=SPAWN.AMMONIA.SHARE(8,25)', false],
     ['B3', '=SPAWN.AMMONIA.SHARE(8,25)', true],
   ]);
-  expect(page.one('[role=status]').textContent).toContain('1 cell re-entered, 1 cell left as before');
+  expect(page.one('footer [role=status]').textContent).toContain('1 cell re-entered, 1 cell left as before');
   expect(page.text()).toContain('The sheet is protected.');
 });
 

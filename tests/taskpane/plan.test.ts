@@ -118,7 +118,9 @@ describe('writing', () => {
     const [written] = page.world.written;
     expect(written?.suffix).toBe('');
     expect(written?.model.sheets.length).toBeGreaterThan(3);
-    expect(page.one('[role=status]').textContent).toContain('The plan is written on new sheets: “Start”');
+    expect(page.one('footer [role=status]').textContent).toContain(
+      'The plan is written on new sheets: “Start”',
+    );
     expect(page.all('progress')).toEqual([]);
   });
 

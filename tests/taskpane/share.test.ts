@@ -89,7 +89,7 @@ describe('looking first', () => {
     tick(page, 'Take out personal data');
     expect(page.text()).toContain('Nothing would change');
     await page.press('Make the copy');
-    expect(page.one('[role=status]').textContent).toContain('No copy was made.');
+    expect(page.one('footer [role=status]').textContent).toContain('No copy was made.');
     expect(page.world.saved).toEqual([]);
   });
 
@@ -146,7 +146,7 @@ describe('looking first', () => {
     tick(page, 'Buyers');
     page.world.failure = new HostProblem('A cell is being edited.');
     await page.press('Look again');
-    expect(page.one('[role=status]').textContent).toContain('A cell is being edited.');
+    expect(page.one('footer [role=status]').textContent).toContain('A cell is being edited.');
     expect(tickOf(page, 'Buyers').checked).toBe(false);
   });
 });
@@ -223,7 +223,7 @@ describe('the copy', () => {
     tick(page, 'Stages');
     for (const { name } of seasonModel().sheets) tick(page, name);
     await page.press('Make the copy');
-    expect(page.one('[role=status]').textContent).toContain('Keep at least one');
+    expect(page.one('footer [role=status]').textContent).toContain('Keep at least one');
     expect(page.world.saved).toHaveLength(2);
   });
 
@@ -248,7 +248,7 @@ describe('the copy', () => {
     const page = await look(withFile(seasonFile()));
     page.world.failure = new HostProblem('No window could be opened.');
     await page.press('Make the copy');
-    expect(page.one('[role=status]').textContent).toContain('No window could be opened.');
+    expect(page.one('footer [role=status]').textContent).toContain('No window could be opened.');
     expect(page.one('#share-report .banner.bad').textContent).toContain('not saved yet');
     await page.press('Save the copy again');
     expect(made(page).bytes.length).toBeGreaterThan(1000);
@@ -270,7 +270,7 @@ describe('the copy', () => {
     expect(page.one('.progress').textContent).toContain('Stopping…');
     await working;
     clock.mockRestore();
-    expect(page.one('[role=status]').textContent).toContain('Stopped. Nothing was made');
+    expect(page.one('footer [role=status]').textContent).toContain('Stopped. Nothing was made');
     expect(page.world.saved).toEqual([]);
     expect(page.all('#share-report, progress')).toEqual([]);
     expect(document.activeElement?.id).toBe('share-make');

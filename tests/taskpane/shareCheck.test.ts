@@ -68,7 +68,7 @@ describe('the summary', () => {
     expect(page.world.written.map(({ model }) => model.sheets.map(({ name }) => name))).toEqual([
       ['Summary'],
     ]);
-    expect(page.one('[role=status]').textContent).toContain(
+    expect(page.one('footer [role=status]').textContent).toContain(
       'The summary is written on a new sheet: “Summary”',
     );
   });
@@ -90,7 +90,9 @@ describe('the summary', () => {
   test('a workbook without a plan is told what to do', async () => {
     const page = await look(withFile(STUCK()));
     await page.press('Add a one-page summary');
-    expect(page.one('[role=status]').textContent).toContain('There is no season plan in this workbook.');
+    expect(page.one('footer [role=status]').textContent).toContain(
+      'There is no season plan in this workbook.',
+    );
     expect(page.world.written).toEqual([]);
   });
 });

@@ -62,7 +62,23 @@ test('a tick writes the hour of now into the book, and the next task comes up', 
   await page.store.idle();
   await page.press('Done: Inject');
   expect(world.logged).toEqual([[TODAY + 18 / 24, '1', 'done', null, null, 'Inject']]);
+  expect(world.words).toEqual(['Calendar!A3=done']);
   expect(page.one('.next').textContent).toContain('Strip');
+});
+
+test('a day with its hour in a column beside it', () => {
+  const [task] = tasksIn([
+    {
+      name: 'Calendar',
+      top: 3,
+      left: 1,
+      values: [
+        ['Done', 'Date', 'Hour', 'Batch', 'What to do', 'How much', 'Of what', 'By'],
+        ['', TODAY, 0.75, 'A', 'Inject', 1.5, 'mL', ''],
+      ],
+    },
+  ]);
+  expect(task).toMatchObject({ at: TODAY + 0.75, amount: '1.5 mL', tick: 'B5' });
 });
 
 test('runs of a season give their hours in order', () => {
@@ -95,6 +111,7 @@ test('yesterday’s task is late, the one of the day before is not asked about a
     remember: '',
     sheet: '',
     row: 1,
+    tick: undefined,
     isDone: false,
   });
   const now = 1000.5;

@@ -24,7 +24,6 @@ import {
 } from './records/inbreeding';
 import { malesNeeded, milt, miltDiluent } from './records/milt';
 import { pairingCheck, pairingPlan } from './records/pairing';
-import { hormonePrepare, preparationList } from './records/preparations';
 import { formalinDose, frySaltDose } from './records/treatments';
 
 export const broodFunctions: readonly SheetFunction[] = [
@@ -34,8 +33,6 @@ export const broodFunctions: readonly SheetFunction[] = [
   hormoneSplit,
   hormoneVials,
   pituitaryDonors,
-  hormonePrepare,
-  preparationList,
   femalesNeeded,
   femalesSeason,
   femalesBySpawn,

@@ -10,7 +10,7 @@ import {
   cystsSynchrony,
   cystsWater,
 } from './records/hatching';
-import { rationGuide, rationLookup, rationStudies } from './records/ration';
+import { rationGuide, rationLookup } from './records/ration';
 import { weaningPlan } from './records/weaning';
 
 export const feedingFunctions: readonly SheetFunction[] = [
@@ -25,6 +25,5 @@ export const feedingFunctions: readonly SheetFunction[] = [
   feedDaily,
   rationLookup,
   rationGuide,
-  rationStudies,
   feedPlan,
 ];

@@ -8,13 +8,8 @@ import {
   gradingDates,
   spread,
 } from './records/sizes';
-import {
-  stockingCheck,
-  stockingNumber,
-  stockingStudies,
-  vatsNeeded,
-  weightDensity,
-} from './records/stocking';
+import { larvaWeight } from './records/larvae';
+import { stockingCheck, stockingNumber, vatsNeeded, weightDensity } from './records/stocking';
 import { fcr, load, survivalAfter, survivalDaily, survivalImplied } from './records/survival';
 import { daysByTgc, tgc, weightByTgc } from './records/thermal';
 import { ammoniaMade, flowAmmonia, flowOxygen, oxygenForFeed, oxygenUse } from './records/water';
@@ -23,8 +18,8 @@ export const growthFunctions: readonly SheetFunction[] = [
   stockingNumber,
   vatsNeeded,
   stockingCheck,
-  stockingStudies,
   weightDensity,
+  larvaWeight,
   oxygenUse,
   oxygenForFeed,
   ammoniaMade,

@@ -13,7 +13,9 @@ export const growthSources = sources({
       'Yong-Sulem S., Brummett R.E., Tchoumboue J. 2008. Tropicultura 26(1):39-42 ' +
       '(hatchability of African catfish eggs in hapas and basins)',
     standing: 'seen',
-    url: 'https://www.worldfishcenter.org/content/hatchability-african-catfish-clarias-gariepinus-eggs-hapas-and-basins-diagnostic-study-1',
+    url:
+      ' ' +
+      'https://www.worldfishcenter.org/content/hatchability-african-catfish-clarias-gariepinus-eggs-hapas-and-basins-diagnostic-study-1',
   },
   MAKERERE: {
     citation:
@@ -109,5 +111,45 @@ export const growthSources = sources({
   FULTON: {
     citation: 'Fulton condition factor, 100 x weight (g) / length (cm) cubed',
     standing: 'standard',
+  },
+  LONGIDENS09: {
+    citation:
+      'Stocking density of Heterobranchus longifilis larvae. 2009. Journal of Applied Aquaculture 21:183-195',
+    standing: 'seen',
+    note: 'abstract only; 15 per litre recommended of 1 to 25',
+  },
+  JANSSEN85: {
+    citation: 'Janssen J. 1985. FAO GCP/CAF/007/NET field documents 20 and 21 (Clarias gariepinus)',
+    standing: 'seen',
+    note:
+      '1.0 to 1.5 mg at hatch, 2 to 3 mg at first food, 30 to 50 mg at the end of ' +
+      'metamorphosis, 1 g at 40 to 50 days',
+    url: 'https://www.fao.org/4/AB641F/AB641F01.htm',
+  },
+  VERRETH99: {
+    citation: 'Verreth J. 1999. Letter printed in Larviculture Newsletter 81, Ghent University',
+    standing: 'seen',
+    note: 'expert statement: 50 to 60 mg after a week of feeding, 100 to 150 after two, 300 to 500 after a month',
+  },
+  LAGOSGRADE: {
+    citation: 'On-farm trial of sorting sieves, six farms in Lagos State (slides)',
+    standing: 'seen',
+    note: 'hatch to week 6: 70.8 ± 6.7 % graded by sieve, 60.7 ± 7.5 % by hand; to week 10 62.3 and 40.6 %',
+  },
+  ATAGUBA22: {
+    citation:
+      'Ataguba G.A., Okomoda V.T., Ukpong P. 2022. Livestock Research for Rural Development 34(11):106',
+    standing: 'seen',
+    note: 'larvae alive 98 % in river and 55 % in borehole water',
+  },
+  EBONYI: {
+    citation: 'Water sources and breeding of Clarias gariepinus, Ebonyi State (abstract)',
+    standing: 'seen',
+    note: 'alive to day 4: 44 % in rain, 64 % in borehole water; hatch 69 to 93 %',
+  },
+  HLREAR94: {
+    citation: 'Larval rearing of Heterobranchus longifilis. 1994. Aquatic Living Resources (abstract)',
+    standing: 'seen',
+    note: 'first 14 days: 79 to 92 % in one experiment, 61 to 73 % in the next with the same foods',
   },
 });

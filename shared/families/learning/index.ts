@@ -1,7 +1,7 @@
 import type { SheetFunction } from '../../functions/define';
 import { incubationFactor, latencyOffset } from './records/clocks';
 import { rateMean, ratePooled } from './records/pooled';
-import { rateLimits, rateList } from './records/watch';
+import { rateLimits } from './records/watch';
 
 export const learningFunctions: readonly SheetFunction[] = [
   ratePooled,
@@ -9,5 +9,4 @@ export const learningFunctions: readonly SheetFunction[] = [
   latencyOffset,
   incubationFactor,
   rateLimits,
-  rateList,
 ];

@@ -180,13 +180,13 @@ export const RATES = {
     unit: '%/d',
     format: '0.0',
     scale: 'log',
-    literature: 16,
+    literature: 16.5,
     farms: 0.35,
     runs: 0.15,
     runsFactor: 2,
     assumption: 'fryGrowth',
-    sources: ['HYBRIDLARVAE'],
-    note: '16.1 % a day on decapsulated cysts, 7.0 % on dry feed alone. Spreads are chosen here, no source.',
+    sources: ['KAWAMURA17', 'NAJA16', 'HYBRIDLARVAE'],
+    note: '16.5 and 17 % a day in ordinary trials, 7.0 % on dry feed alone. Spreads are chosen here, no source.',
   },
   nurseryGrowth: {
     key: 'nurseryGrowth',
@@ -194,14 +194,15 @@ export const RATES = {
     unit: '%/d',
     format: '0.0',
     scale: 'log',
-    literature: 12,
+    literature: 13,
     farms: 0.3,
     runs: 0.15,
     runsFactor: 2,
     assumption: 'nurseryGrowth',
-    sources: ['MAKERERE', 'AJANI15'],
+    sources: ['MAKERERE', 'AJANI15', 'JANSSEN85'],
     note:
-      '12.5 % a day at 50 per litre, 11.1 % at 150; 8.5 % at 100 in another trial. Spreads ' +
+      '1 g at 40 to 50 days means 13 to 16 %; 12.5 % a day at 50 per litre, 11.1 % at 150; 8.5 ' +
+      '% at 100 in another trial. Spreads ' +
       'are chosen here, no source.',
   },
 } as const satisfies Readonly<Record<string, RateSpec>>;

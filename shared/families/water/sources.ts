@@ -106,4 +106,25 @@ export const waterSources = sources({
     standing: 'seen',
     url: 'https://www.ajol.info/index.php/ari/article/view/89221',
   },
+  KAWAMURA17: {
+    citation: 'Kawamura G. et al. 2017. Fisheries Science',
+    standing: 'seen',
+    note: 'abstract only; larvae of 2.8 mg on day 4, 90 mg on day 21',
+    doi: '10.1007/s12562-017-1088-y',
+  },
+  HETEROPN20: {
+    citation: 'Salt tolerance of Heteropneustes fossilis. 2020. Journal of Fisheries and Life Sciences 5(2)',
+    standing: 'seen',
+    note: 'abstract only; another genus',
+  },
+  BORODE05: {
+    citation: 'Borode A.O., Oyintoke A. 2005. Journal of Food, Agriculture and Environment 3(1)',
+    standing: 'seen',
+    note: 'abstract only; eggs of hybrids both ways',
+  },
+  CALABAR: {
+    citation: 'Growth of Clarias gariepinus fingerlings in diluted sea water, Calabar (abstract)',
+    standing: 'seen',
+    note: 'abstract only',
+  },
 });

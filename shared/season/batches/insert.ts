@@ -1,18 +1,20 @@
-import type { Chance } from '../../maths/chance';
+// Long: the ways of giving fish share their arithmetic.
 import type { Pair } from '../parents';
 import { chooseFemales, pairUp, readyMales, restedFemales } from '../parents';
 import type { Candidate } from '../problem';
 import { shareFor } from './safety';
-import type { Batch, BatchSchedule, Share } from './schedule';
+import type { Batch, BatchSchedule, Share, Whim } from './schedule';
 import {
   eggsNeeded,
   freeVats,
   fromOf,
   hasBegun,
   litresFor,
+  mixed,
   plannedOnDay,
   releaseParents,
   settleVats,
+  strays,
   takeParents,
 } from './schedule';
 
@@ -50,6 +52,7 @@ interface Parents {
 /** Rested fish and hands on the day of a batch, its own parents counted as free. */
 function parentsFor(schedule: BatchSchedule, day: number, own: readonly Pair[]): Parents {
   const { problem, use, hands } = schedule;
+  schedule.looks += problem.females.length + problem.males.length;
   const females = restedFemales(problem, use, day);
   const males = readyMales(problem, use, day);
   for (const { female } of own) if (!females.includes(female)) females.push(female);
@@ -80,17 +83,20 @@ export function spareOf(schedule: BatchSchedule, batch: Batch, task: number, can
   );
 }
 
-/** The most fish of an order a batch can have with the best females of the day. */
+/** The most fish of an order a batch can have with the best females of the day, at most `more` on top of its own. */
 export function mostByFemales(
   schedule: BatchSchedule,
   batch: Batch | undefined,
   day: number,
   task: number,
   candidate: Candidate,
+  more = Infinity,
 ): number {
   if (batch?.fixed) return 0;
   const { problem } = schedule;
-  const parents = parentsFor(schedule, day, batch?.pairs ?? []);
+  const own = batch?.pairs ?? [];
+  const all = parentsFor(schedule, day, own);
+  const parents = { ...all, most: Math.min(all.most, own.length + more) };
   if (problem.without === 'females') return parents.most > 0 || parents.females.length === 0 ? Infinity : 0;
   const each = (problem.tasks[task]?.product.eggsPerFish ?? Infinity) / candidate.eggFactor;
   return mostEggs(schedule, batch?.shares ?? [], parents, keyOf(schedule, task)) / each;
@@ -171,22 +177,12 @@ const isFreeAfter = (
     (stay) => stay.run === id || stay.to <= from || stay.from >= to + schedule.problem.cleaningDays - 1e-6,
   );
 
-export interface Whim {
-  readonly chance: Chance;
-  readonly part: number;
-}
-const mixed = (items: readonly number[], chance: Chance): number[] =>
-  items
-    .map((i) => ({ i, at: chance.even() }))
-    .sort((a, b) => a.at - b.at)
-    .map(({ i }) => i);
-
 /** Pairs whose eggs do for the shares: as few females as do it, and of these the ones with least to spare. */
 function choosePairs(schedule: BatchSchedule, batch: Batch, whim?: Whim): readonly Pair[] | undefined {
   const { problem } = schedule;
   const { females, males, most } = parentsFor(schedule, batch.day, batch.pairs);
-  const strays = whim !== undefined && whim.chance.even() < whim.part;
-  const order = strays && whim ? mixed(females, whim.chance) : females;
+  const isStray = strays(whim);
+  const order = isStray ? mixed(females, whim.chance) : females;
   const eggsOf = (list: readonly number[]): number =>
     list.reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
   const pairsOf = (list: readonly number[]): Pair[] =>
@@ -194,7 +190,8 @@ function choosePairs(schedule: BatchSchedule, batch: Batch, whim?: Whim): readon
   for (let n = 1; n <= most; n++) {
     const needed = eggsNeeded(schedule, batch.shares, n);
     if (eggsOf(order.slice(0, n)) < needed * (1 - 1e-9)) continue;
-    const tight = strays ? order.slice(0, n) : chooseFemales(problem.females, females, needed, n, false);
+    schedule.looks += 2 ** Math.min(10, females.length) / 4;
+    const tight = isStray ? order.slice(0, n) : chooseFemales(problem.females, females, needed, n, false);
     for (const list of [tight, order.slice(0, n)]) {
       const pairs = pairsOf(list);
       const eggs = eggsOf(pairs.map(({ female }) => female));

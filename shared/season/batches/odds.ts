@@ -1,3 +1,4 @@
+// Long: one drawn season from its parts.
 import type { Chance } from '../../maths/chance';
 import { chanceOf } from '../../maths/chance';
 import { binomial } from '../../families/money/odds/binomial';

@@ -13,7 +13,8 @@ import { batchProblemOf } from './problem';
 import { rowsOf } from './rows';
 import type { BatchSchedule } from './schedule';
 import type { BatchEffort } from './search';
-import { BATCH_EFFORT, isMetTask, searchSteps } from './search';
+import { BATCH_EFFORT, searchSteps } from './search';
+import { isMetTask } from './serve';
 import { shortSteps } from './short';
 import { surerSteps } from './surer';
 

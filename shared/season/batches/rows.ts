@@ -1,3 +1,4 @@
+// Long: one row after another.
 import { effectiveNumber } from '../../families/brood/kernels/inbreeding';
 import type { Assumed } from '../../families/assumptions';
 import type { OrderBook } from '../orderBook';

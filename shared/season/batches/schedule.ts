@@ -1,3 +1,5 @@
+// Long: state and what it may hold, in one place.
+import type { Chance } from '../../maths/chance';
 import type { Pair, ParentUse } from '../parents';
 import { firstUse } from '../parents';
 import type { Candidate } from '../problem';
@@ -44,7 +46,21 @@ export interface BatchSchedule {
   /** Looks at vats so far: how much work was done. */
   looks: number;
   nextId: number;
+  /** How a search strays from the usual choice of vats. */
+  whim?: Whim | undefined;
 }
+export interface Whim {
+  readonly chance: Chance;
+  /** Share of the choices that chance makes. */
+  readonly part: number;
+}
+export const strays = (whim: Whim | undefined): whim is Whim =>
+  whim !== undefined && whim.chance.even() < whim.part;
+export const mixed = <T>(items: readonly T[], chance: Chance): T[] =>
+  items
+    .map((item) => ({ item, at: chance.even() }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ item }) => item);
 
 /** Days on which a vat is out of use belong to no batch. */
 const OUT = -1;
@@ -156,6 +172,22 @@ export function freeVats(
 export const hasBegun = ({ fixed }: Batch, stage: number): boolean =>
   fixed?.stays.some((stay) => stay.stage === stage) === true;
 
+/** Vats that hold the litres; any that do when the search strays. */
+function someVats(schedule: BatchSchedule, free: readonly number[], litres: number): number[] | undefined {
+  const { problem, whim } = schedule;
+  // Every set of a few vats is weighed.
+  schedule.looks += 2 ** Math.min(9, free.length) / 4;
+  if (!strays(whim)) return chooseVats(problem.vats, free, litres);
+  const taken: number[] = [];
+  let sum = 0;
+  for (const i of mixed(free, whim.chance)) {
+    if (sum >= litres * (1 - 1e-9)) break;
+    taken.push(i);
+    sum += problem.vats[i]?.litres ?? 0;
+  }
+  return sum >= litres * (1 - 1e-9) ? taken : undefined;
+}
+
 function holdsFor(
   schedule: BatchSchedule,
   batch: Batch,
@@ -172,7 +204,7 @@ function holdsFor(
     const free = freeVats(schedule, batch.id, stage, from, to).filter(
       (i) => !taken.some(({ vat }) => vat === i),
     );
-    const chosen = chooseVats(problem.vats, free, needed - litres);
+    const chosen = someVats(schedule, free, needed - litres);
     if (!chosen) {
       for (const { vat } of taken) removeHold(occupancy[vat] ?? [], batch.id, from);
       return undefined;

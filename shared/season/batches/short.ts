@@ -5,7 +5,8 @@ import type { BatchProblem } from './problem';
 import { batchProblemOf } from './problem';
 import type { BatchSchedule } from './schedule';
 import type { BatchEffort } from './search';
-import { isMetTask, searchSteps, worthOf } from './search';
+import { searchSteps, worthOf } from './search';
+import { isMetTask } from './serve';
 
 /** What stands in the way of a season, and which changes were tried against it. */
 

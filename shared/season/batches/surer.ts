@@ -3,7 +3,7 @@ import type { OrderBook } from '../orderBook';
 import { drawSeasons } from './odds';
 import type { BatchSchedule } from './schedule';
 import { copyOf } from './schedule';
-import { isMetTask, serve } from './search';
+import { isMetTask, serve } from './serve';
 
 /** Draws that are enough to see which orders are not sure yet, and rounds of mending them. */
 const DRAWS = 500;

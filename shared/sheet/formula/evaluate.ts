@@ -114,6 +114,17 @@ function lookUp(node: Node & { kind: 'reference' | 'spill' | 'name' }, resolver:
     : { error: '#NAME?', message: `There is no name ${node.name}.` };
 }
 
+/** a+b+c+… leans to the left as deep as it is long: worked through in a loop, not in itself. */
+function chain(node: Node & { kind: 'binary' }, resolver: Resolver): Operand {
+  const steps: (Node & { kind: 'binary' })[] = [];
+  let first: Node = node;
+  for (; first.kind === 'binary'; first = first.left) steps.push(first);
+  return steps.reduceRight<Operand>(
+    (left, step) => binary(step.operator, left, evaluateNode(step.right, resolver)),
+    evaluateNode(first, resolver),
+  );
+}
+
 function evaluateNode(node: Node, resolver: Resolver): Operand {
   switch (node.kind) {
     case 'literal':
@@ -123,7 +134,7 @@ function evaluateNode(node: Node, resolver: Resolver): Operand {
     case 'unary':
       return unary(node.operator, evaluateNode(node.of, resolver));
     case 'binary':
-      return binary(node.operator, evaluateNode(node.left, resolver), evaluateNode(node.right, resolver));
+      return chain(node, resolver);
     case 'call':
       return call(node.name, node.args, resolver);
     default:

@@ -30,7 +30,7 @@ const indexPlace = (
   first: Operand | undefined,
   second: Operand | undefined,
 ): readonly [number, number] => {
-  const number = (of: Operand | undefined): number => (of === undefined ? 0 : Number(cell(of)));
+  const number = (of: Operand | undefined): number => (of === undefined ? 0 : Math.trunc(Number(cell(of))));
   if (second === undefined && rows.length === 1) return [1, number(first)];
   return [number(first), second === undefined && rows[0]?.length === 1 ? 1 : number(second)];
 };
@@ -38,8 +38,8 @@ const indexPlace = (
 const index: EagerFunction = ([source, rowArg, columnArg]) => {
   const rows = grid(source);
   const [row, column] = indexPlace(rows, rowArg, columnArg);
-  if (row > rows.length || column > (rows[0]?.length ?? 0) || row < 0 || column < 0)
-    return { error: '#REF!' };
+  if (row < 0 || column < 0 || Number.isNaN(row + column)) return { error: '#VALUE!' };
+  if (row > rows.length || column > (rows[0]?.length ?? 0)) return { error: '#REF!' };
   const lines = row === 0 ? rows : rows.slice(row - 1, row);
   const found = column === 0 ? lines : lines.map((line) => line.slice(column - 1, column));
   return found.length === 1 && found[0]?.length === 1 ? (found[0][0] ?? null) : found;
@@ -86,7 +86,10 @@ const vlookup: EagerFunction = ([wanted, table, column, near]) => {
     rows.map((row) => row[0] ?? null),
     kind,
   );
-  return at < 0 ? notFound : (rows[at]?.[Number(cell(column)) - 1] ?? { error: '#REF!' });
+  const place = Math.trunc(Number(cell(column)));
+  if (!(place >= 1)) return { error: '#VALUE!' };
+  if (place > (rows[0]?.length ?? 0)) return { error: '#REF!' };
+  return at < 0 ? notFound : (rows[at]?.[place - 1] ?? null);
 };
 
 /** Numbers are most of what is asked for: compared as they are. */

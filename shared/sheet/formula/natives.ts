@@ -3,7 +3,7 @@ import { isError, isGrid } from '../../base/values';
 import type { EagerFunction, Operand } from './evaluate';
 import { LOOKUPS } from './lookups';
 import { stretch, toNumber, toText } from './operators';
-import { formatNumber } from './textFormat';
+import { formatText, isDay } from './textFormat';
 import { midnightOf, serialOfDay } from '../../units/dates';
 
 /**
@@ -37,7 +37,9 @@ const overNumbers =
   (apply: (xs: number[]) => Cell): EagerFunction =>
   (args) => {
     const xs = numbers(args);
-    return isError(xs) ? xs : apply(xs);
+    if (isError(xs)) return xs;
+    const answer = apply(xs);
+    return typeof answer === 'number' && !Number.isFinite(answer) ? bad('#NUM!') : answer;
   };
 
 /** A function of single numbers that stretches over ranges. `atLeast` numbers must be given. */
@@ -120,8 +122,8 @@ const textOf = (args: readonly (Operand | undefined)[]): string | CellError => {
 const AGGREGATES: Readonly<Record<string, EagerFunction>> = {
   SUM: overNumbers(sum),
   AVERAGE: overNumbers(mean),
-  MIN: overNumbers((xs) => (xs.length ? Math.min(...xs) : 0)),
-  MAX: overNumbers((xs) => (xs.length ? Math.max(...xs) : 0)),
+  MIN: overNumbers((xs) => (xs.length ? xs.reduce((a, b) => (b < a ? b : a)) : 0)),
+  MAX: overNumbers((xs) => (xs.length ? xs.reduce((a, b) => (b > a ? b : a)) : 0)),
   PRODUCT: overNumbers((xs) => xs.reduce((p, x) => p * x, 1)),
   MEDIAN: overNumbers((xs) => {
     const sorted = xs.toSorted((a, b) => a - b);
@@ -168,17 +170,54 @@ const MATHS: Readonly<Record<string, EagerFunction>> = {
   PI: () => Math.PI,
 };
 
+const ofDay =
+  (of: (serial: number, type?: number) => number) =>
+  (x = 0, type?: number): number | CellError =>
+    isDay(x) ? of(x, type) : bad('#NUM!');
+
+/** Years below 1900 count from 1900, as Excel reads them. */
+function dateOf(y = 0, m = 1, d = 1): number | CellError {
+  const year = Math.trunc(y);
+  if (year < 0 || year > 9999) return bad('#NUM!');
+  const serial = serialOfDay(year < 1900 ? year + 1900 : year, Math.trunc(m), Math.trunc(d));
+  return isDay(serial) ? serial : bad('#NUM!');
+}
+
+function timeOf(h = 0, m = 0, s = 0): number | CellError {
+  const seconds = Math.trunc(h) * 3600 + Math.trunc(m) * 60 + Math.trunc(s);
+  return seconds < 0 ? bad('#NUM!') : (seconds / 86_400) % 1;
+}
+
 const DATES: Readonly<Record<string, EagerFunction>> = {
-  DATE: perCell(3, (y = 0, m = 1, d = 1) => serialOfDay(Math.trunc(y), Math.trunc(m), Math.trunc(d))),
-  TIME: perCell(3, (h = 0, m = 0, s = 0) => ((h * 3600 + m * 60 + s) / 86_400) % 1),
-  YEAR: perCell(1, (x) => midnightOf(x).getUTCFullYear()),
-  MONTH: perCell(1, (x) => midnightOf(x).getUTCMonth() + 1),
-  DAY: perCell(1, (x) => midnightOf(x).getUTCDate()),
-  HOUR: perCell(1, (x) => Math.floor(secondsOf(x) / 3600)),
-  MINUTE: perCell(1, (x) => Math.floor(secondsOf(x) / 60) % 60),
-  SECOND: perCell(1, (x) => secondsOf(x) % 60),
-  WEEKDAY: perCell(1, (x, type = 1) =>
-    type === 2 ? ((Math.floor(x) + 5) % 7) + 1 : ((Math.floor(x) + 6) % 7) + 1,
+  DATE: perCell(3, dateOf),
+  TIME: perCell(3, timeOf),
+  YEAR: perCell(
+    1,
+    ofDay((x) => midnightOf(x).getUTCFullYear()),
+  ),
+  MONTH: perCell(
+    1,
+    ofDay((x) => midnightOf(x).getUTCMonth() + 1),
+  ),
+  DAY: perCell(
+    1,
+    ofDay((x) => midnightOf(x).getUTCDate()),
+  ),
+  HOUR: perCell(
+    1,
+    ofDay((x) => Math.floor(secondsOf(x) / 3600)),
+  ),
+  MINUTE: perCell(
+    1,
+    ofDay((x) => Math.floor(secondsOf(x) / 60) % 60),
+  ),
+  SECOND: perCell(
+    1,
+    ofDay((x) => secondsOf(x) % 60),
+  ),
+  WEEKDAY: perCell(
+    1,
+    ofDay((x, type = 1) => (type === 2 ? ((Math.floor(x) + 5) % 7) + 1 : ((Math.floor(x) + 6) % 7) + 1)),
   ),
 };
 
@@ -230,7 +269,7 @@ const TEXTS: Readonly<Record<string, EagerFunction>> = {
   TEXT: ([value, format]) =>
     stretch([value ?? null, format ?? null], ([cell = null, code = null]) =>
       typeof cell === 'number' && typeof code === 'string'
-        ? formatNumber(cell, code)
+        ? (formatText(cell, code) ?? bad('#VALUE!'))
         : isError(cell)
           ? cell
           : toText(cell),

@@ -40,7 +40,7 @@ export function compare(a: Cell, b: Cell): number {
   return Number(left) - Number(right);
 }
 
-const arithmetic = (operator: string, x: number, y: number): Cell => {
+function result(operator: string, x: number, y: number): number {
   switch (operator) {
     case '+':
       return x + y;
@@ -49,12 +49,18 @@ const arithmetic = (operator: string, x: number, y: number): Cell => {
     case '*':
       return x * y;
     case '/':
-      return y === 0 ? { error: '#DIV/0!' } : x / y;
-    default: {
-      const power = x === 0 && y === 0 ? NaN : x ** y;
-      return Number.isFinite(power) ? power : { error: '#NUM!' };
-    }
+      return x / y;
+    default:
+      return x === 0 && y === 0 ? NaN : x ** y;
   }
+}
+
+/** What no cell can hold, above 1.8E+308 or undefined, is #NUM!. */
+const arithmetic = (operator: string, x: number, y: number): Cell => {
+  if (y === 0 && operator === '/') return { error: '#DIV/0!' };
+  if (x === 0 && y < 0 && operator === '^') return { error: '#DIV/0!' };
+  const answer = result(operator, x, y);
+  return Number.isFinite(answer) ? answer : { error: '#NUM!' };
 };
 
 const comparison = (operator: string, order: number): boolean => {

@@ -105,7 +105,11 @@ class Parser {
 
   private percent(): Node {
     let node = this.primary();
-    for (; this.isAt('operator', '%'); this.index++) node = { kind: 'unary', operator: '%', of: node };
+    for (let count = 0; this.isAt('operator', '%'); this.index++) {
+      if (++count > MAX_DEPTH)
+        throw new Fault('the formula is nested too deeply', this.peek()?.at ?? this.length);
+      node = { kind: 'unary', operator: '%', of: node };
+    }
     return node;
   }
 

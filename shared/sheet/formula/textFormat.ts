@@ -40,6 +40,9 @@ function datePart(token: string, date: Date, isMinute: boolean, isTwelve: boolea
   return PARTS[key]?.(date, hour) ?? token.replace(/^"|"$|^\\/g, '');
 }
 
+/** Days that a sheet knows: up to 31 December 9999. */
+export const isDay = (serial: number): boolean => serial >= 0 && serial < 2_958_466;
+
 function formatDate(serial: number, format: string): string {
   const date = new Date(Math.round((serial - UNIX_EPOCH_SERIAL) * 86_400) * 1000);
   const tokens = format.match(TOKEN) ?? [];
@@ -53,11 +56,23 @@ function formatDate(serial: number, format: string): string {
     .join('');
 }
 
+/** 1.25E+22 → 12500000000000000000000: fifteen digits, then zeros. */
+function wholeDigits(size: number): string {
+  const [digits = '', power = '0'] = size.toExponential(14).split('e');
+  return digits
+    .replace('.', '')
+    .padEnd(Number(power) + 1, '0')
+    .slice(0, Number(power) + 1);
+}
+
 /** Digits of a number under a pattern such as #,##0.0#. */
 function digitsOf(size: number, pattern: string): string {
   const [whole = '', fraction = ''] = pattern.replace(/[^0#.,]/g, '').split('.');
   const least = (fraction.match(/0/g) ?? []).length;
-  const [digits = '', decimals = ''] = Number(size.toPrecision(15)).toFixed(fraction.length).split('.');
+  const shown = Number(size.toPrecision(15));
+  // From 1E+21 on toFixed() writes an exponent.
+  const [digits = '', decimals = ''] =
+    shown >= 1e21 ? [wholeDigits(shown)] : shown.toFixed(Math.min(100, fraction.length)).split('.');
   const kept = decimals.slice(0, least) + decimals.slice(least).replace(/0+$/, '');
   const padded = digits.padStart((whole.match(/0/g) ?? []).length, '0');
   const grouped = whole.includes(',') ? padded.replace(/\B(?=(\d{3})+(?!\d))/g, ',') : padded;
@@ -72,6 +87,19 @@ function formatDigits(value: number, format: string): string {
   const sign = value < 0 && /[1-9]/.test(digits) ? '-' : '';
   const [, lead, tail] = /^((?:"[^"]*"|\\.|[^0#"\\])*)[0#.,]+(.*)$/.exec(format) ?? [];
   return `${literal(lead)}${sign}${digits}${literal(tail)}`;
+}
+
+/** TEXT(value, format) as a cell answers it; undefined for a day that no calendar of a sheet has. */
+export function formatText(value: number, format: string): string | undefined {
+  return isDateFormat(sectionOf(value, format)) && !isDay(value) ? undefined : formatNumber(value, format);
+}
+
+/** Sections after ; are for negative numbers and zero. */
+function sectionOf(value: number, format: string): string {
+  const sections = format.split(';');
+  return (
+    (value < 0 ? sections[1] : undefined) ?? (value === 0 ? sections[2] : undefined) ?? sections[0] ?? ''
+  );
 }
 
 /** TEXT(value, format) for a number. Sections after ; are for negative numbers and zero. */

@@ -82,21 +82,16 @@ export class Places {
   }
 }
 
+/** Every node of a formula, each before what it is made of. */
 export function* walk(node: Node | undefined): Generator<Node> {
-  if (!node) return;
-  yield node;
-  switch (node.kind) {
-    case 'call':
-      for (const arg of node.args) yield* walk(arg);
-      break;
-    case 'unary':
-      yield* walk(node.of);
-      break;
-    case 'binary':
-      yield* walk(node.left);
-      yield* walk(node.right);
-      break;
-    default:
+  const waiting = [node];
+  while (waiting.length > 0) {
+    const one = waiting.pop();
+    if (!one) continue;
+    yield one;
+    if (one.kind === 'call') for (let i = one.args.length - 1; i >= 0; i--) waiting.push(one.args[i]);
+    else if (one.kind === 'unary') waiting.push(one.of);
+    else if (one.kind === 'binary') waiting.push(one.right, one.left);
   }
 }
 

@@ -92,9 +92,14 @@ test('every published density and ration names a known source, and the one from 
 
 test('a full vat is named with the figure it exceeds', () => {
   expect(rowsOf('STOCKING.CHECK', 24000, 'eggs', 60)[0]?.[3]).toContain('Within');
-  expect(rowsOf('STOCKING.CHECK', 100000, 'fry', 1000)[0]?.[3]).toContain(
-    'Above the published density of 50 per L',
-  );
+  // 88 % at 50 and 64 % at 150 per litre (Makerere); 100 to 150 recommended (Ajani et al. 2015).
+  for (const [fish, code] of [
+    [50_000, 'thin'],
+    [50_001, 'within'],
+    [150_000, 'within'],
+    [150_001, 'above'],
+  ] as const)
+    expect(rowsOf('STOCKING.CHECK', fish, 'fry', 1000)[0]?.[4]).toBe(code);
 });
 
 test('cysts: twice the larvae twice the cysts; water holds them at the density said', () => {

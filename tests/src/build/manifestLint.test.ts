@@ -33,6 +33,11 @@ test.each<readonly [string, (text: string) => string, string]>([
   ['not XML', swap('</Hosts>', '</Host>'), 'not well-formed'],
   ['a comment with two hyphens', swap('<!-- One', '<!-- One -- two'), 'not well-formed'],
   ['an attribute given twice', swap('lifetime="long"', 'lifetime="long" lifetime="long"'), 'not well-formed'],
+  [
+    'a command the pane does not know',
+    swap('<FunctionName>showWhy', '<FunctionName>showHow'),
+    'none the pane knows',
+  ],
   ['another kind of add-in', swap('xsi:type="TaskPaneApp"', 'xsi:type="ContentApp"'), 'outermost'],
   ['no version', swap(/<Version>.*<\/Version>/, ''), '<Version> is missing'],
   ['requirements before hosts', moved('Requirements', '<Hosts>\n    <Host Name'), 'too late'],

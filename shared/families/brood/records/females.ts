@@ -1,5 +1,12 @@
 // Long: records of one subject, each with its texts, questions and examples.
-import { broodWeight, eggsPerFemale, eggWeight, femalesFor, SEASONS } from '../kernels/eggs';
+import {
+  broodWeight,
+  eggsPerFemale,
+  eggWeight,
+  femalesFor,
+  femalesForNineInTen,
+  SEASONS,
+} from '../kernels/eggs';
 import { count, gram, kilogram, perGram, perKilogram, share } from '../../../units/quantities';
 import { noSolution } from '../../../base/values';
 import { column, defineFunction, fields, value } from '../../../functions/define';
@@ -125,6 +132,7 @@ export const eggsExpected = defineFunction({
 
 export const femalesSeason = defineFunction({
   id: 'FEMALES.SEASON',
+  version: 2,
   family: 'Brood fish',
   summary: 'Females to inject for the eggs wanted, by the published yield of the season.',
   questions: [
@@ -150,25 +158,34 @@ export const femalesSeason = defineFunction({
   returns: fields(
     {
       females: column('Females', count),
-      careful: column('If eggs are few', count, 'At the published mean less its spread.'),
+      careful: column(
+        'For nine seasons in ten',
+        count,
+        'Females differ: this many are enough in nine of ten.',
+      ),
       kilograms: column('Weight of females', kilogram),
     },
-    'Whole females, and how many when the yield is at the low end.',
+    'Whole females for the mean yield, and for nine seasons in ten.',
   ),
   valid:
-    'African catfish in a wet and dry tropical year: stripped eggs 14.3 ± 1.3 % of body ' +
-    'weight in the rains, 1.3 ± 0.3 % in the dry season',
+    'African catfish in a wet and dry tropical year: stripped eggs 14.3 % of body weight in the rains, 1.3 % in ' +
+    'the dry season; females taken to differ by 30 and 40 %',
   sources: ['GRAAF95', 'DADEBO00'],
   help:
+    'The ± 1.3 and ± 0.3 % printed with these means are errors of a mean, not what females differ by. ' +
     'Season changes the yield 11-fold: a plan with one constant is wrong by that much. ' +
     'Replace it with your own strips as soon as you have them (SPAWN.FEMALES.NEEDED).',
   examples: [
     {
       args: [523854, 1, 'rainy'],
       gives: [['6', '7', '6']],
-      because: '5.48 females at 14.3 %; 6.02 at 13.0 %.',
+      because: '5.48 females at the mean; seven bring it in nine seasons of ten when they differ by 30 %.',
     },
-    { args: [1090132, 1, 'dry'], gives: [['126', '163', '126']], because: '125.3 at 1.3 %; 162.9 at 1.0 %.' },
+    {
+      args: [1090132, 1, 'dry'],
+      gives: [['126', '132', '126']],
+      because: '125.3 at the mean; 132 when they differ by 40 %.',
+    },
     {
       args: [100000, 1, 'summer'],
       fails: { code: '#VALUE!', says: '"rainy", "dry"' },
@@ -176,11 +193,11 @@ export const femalesSeason = defineFunction({
     },
   ],
   compute: ({ eggs, weight, season, eggsPerGram: perG, spawning: spawns }) => {
-    const { share: mean, spread } = SEASONS[season];
+    const { share: mean, between } = SEASONS[season];
     const females = femalesFor(eggs, eggsPerFemale(weight, mean, perG), spawns);
     return {
       females,
-      careful: femalesFor(eggs, eggsPerFemale(weight, mean - spread, perG), spawns),
+      careful: femalesForNineInTen(eggs, eggsPerFemale(weight, mean, perG), spawns, between),
       kilograms: females * weight,
     };
   },

@@ -1,4 +1,4 @@
-import { BATH_MINUTES, FORMALIN_KILLS, FORMALIN_TESTED, gramsAt, SALT_LIMITS } from '../kernels/treatments';
+import { BATH_MINUTES, FORMALIN_KILLS, FORMALIN_TESTED, FRY_SALT_MOST, gramsAt } from '../kernels/treatments';
 import { gramsFromMilligrams } from '../../../units/convert';
 import { gPerLitre, gram, litre, mgPerLitre, minutes } from '../../../units/quantities';
 import type { CellError } from '../../../base/values';
@@ -20,7 +20,7 @@ const tooLong = (given: number): CellError =>
     `minutes: ${given} min; the trials used ${BATH_MINUTES} minutes and nothing longer is known to be safe. ${VET}`,
   );
 
-function formalinStop(strength: number, stage: 'eggs' | 'fry', given: number): CellError | undefined {
+export function formalinStop(strength: number, stage: 'eggs' | 'fry', given: number): CellError | undefined {
   if (stage === 'fry')
     return outside(
       `stage: no formalin strength was found published as safe for fry of African catfish. ${VET}`,
@@ -114,38 +114,39 @@ export const frySaltDose = defineFunction({
     minutes: time,
   },
   returns: value(gram, 'Plain salt.'),
-  valid: 'African catfish for 15 minutes: yolk-sac fry 0.2 to 0.8 g/L, swim-up fry 0.2 to 1.0 g/L',
-  sources: ['FRYSALT11', 'GBULUBO98'],
+  version: 2,
+  valid: 'African catfish and hybrids from hatch to weaned fry, up to 4 g/L for 15 minutes',
+  sources: ['KAWAMURA17', 'GBULUBO98', 'HYBSALT', 'FRYSALT11'],
   cautions: ['BATH'],
   help:
-    'Half the fry die within a day at 0.61 g/L (yolk-sac) and 0.70 g/L (swim-up); at 10 ' +
-    'g/L none lived. Another paper saw fry live two days at 10 g/L and eggs hatch up to ' +
-    '5 g/L: the two differ tenfold, and the careful one is used here. ' +
+    'Trials kept larvae and fry for days at 2 to 4 g/L; one paper found half dead in a day at 0.6 to 0.7 g/L and ' +
+    'stands alone. Try 50 fish for a day first: SPAWN.SALT.CHECK lists every trial. ' +
     'A 3 % bath used on fingerlings of another species is never for fry.',
   examples: [
     { args: [20, 0.5, 'yolk-sac fry'], gives: '10.00', because: '20 L at 0.5 g/L.' },
+    { args: [20, 2, 'swim-up fry'], gives: '40.00', because: '20 L at 2 g/L.' },
     {
-      args: [20, 1, 'yolk-sac fry'],
-      fails: { code: '#N/A', says: '0.8 g/L' },
-      because: 'Stronger than the published range.',
+      args: [20, 5, 'yolk-sac fry'],
+      fails: { code: '#N/A', says: '4 g/L' },
+      because: 'Stronger than hybrids bear, and no gain for a bath.',
     },
     {
       args: [20, 10, 'swim-up fry'],
-      fails: { code: '#N/A', says: 'none lived' },
-      because: 'None survived 10 g/L.',
+      fails: { code: '#N/A', says: '6 g/L' },
+      because: 'Half the fry die within two days at 10 g/L.',
     },
     {
       args: [20, 0.5, 'swim-up fry', 60],
       fails: { code: '#N/A', says: '15 minutes' },
-      because: 'Longer than tried.',
+      because: 'A bath is short; for days in salted water see SALT.CHECK.',
     },
   ],
-  compute: ({ volume, strength, stage, minutes: given }) => {
-    const limit = SALT_LIMITS.find((l) => l.stage === stage);
-    if (limit && strength > limit.highest)
-      return outside(
-        `strength: ${strength} g/L is too strong for ${stage}: up to ${limit.highest} g/L for 15 minutes was published, half die in a day at ${limit.halfDie} g/L, none lived at 10 g/L (Aquaculture, 2011). ${VET}`,
-      );
-    return given > BATH_MINUTES ? tooLong(given) : gramsAt(volume, strength);
-  },
+  compute: ({ volume, strength, minutes: given }) =>
+    strength > FRY_SALT_MOST
+      ? outside(
+          `strength: ${strength} g/L is too strong for young catfish: 2 to ${FRY_SALT_MOST} g/L was borne for days by all trials but one, 6 g/L killed hybrids, 10 g/L all (SPAWN.SALT.CHECK lists them). ${VET}`,
+        )
+      : given > BATH_MINUTES
+        ? tooLong(given)
+        : gramsAt(volume, strength),
 });

@@ -10,6 +10,33 @@ const MG_PER_MICROMOLE = 0.031998;
 /** Nitrogen in protein, g per g: one part in 6.25. DEFINITION */
 const NITROGEN_IN_PROTEIN = 0.16;
 
+/**
+ * Dry share of the body by wet weight in mg: 12 % at first food to 20 % at 5 g is assumed (nothing seen), 25 % in
+ * fingerlings of 50 g is from memory (DRYMATTER). Straight between over the logarithm of weight.
+ */
+const DRY_SHARES = [
+  [1, 0.12],
+  [2.5, 0.12],
+  [5, 0.125],
+  [10, 0.13],
+  [25, 0.135],
+  [50, 0.14],
+  [100, 0.15],
+  [250, 0.16],
+  [500, 0.17],
+  [1000, 0.18],
+  [2500, 0.19],
+  [5000, 0.2],
+  [50_000, 0.25],
+] as const;
+export function dryShareAt(wetMilligrams: number): number {
+  const after = DRY_SHARES.findIndex(([weight]) => weight >= wetMilligrams);
+  if (after === 0) return DRY_SHARES[0][1];
+  const [right, left] = [DRY_SHARES[after], DRY_SHARES[after - 1]];
+  if (!right || !left) return 0.25;
+  return left[1] + (right[1] - left[1]) * (Math.log(wetMilligrams / left[0]) / Math.log(right[0] / left[0]));
+}
+
 /** Power law through the two published ends; NaN outside them. */
 const along = ([first, last]: readonly [number, number], dryWeight: number): number => {
   if (!(dryWeight >= SMALLEST && dryWeight <= LARGEST)) return NaN;

@@ -1,14 +1,12 @@
 import { foodIntake } from '../kernels/metabolism';
-import { RATION_STUDIES } from '../kernels/rationStudies';
 import { rationRows, rationTable } from '../kernels/rationTable';
 import { milligramsFromGrams } from '../../../units/convert';
-import { celsius, count, fishGram, share, text } from '../../../units/quantities';
+import { celsius, fishGram, share } from '../../../units/quantities';
 import { outside, refuse } from '../../../base/values';
-import { column, defineFunction, rows, value } from '../../../functions/define';
-import { choice, num, series } from '../../../functions/params';
-import { SOURCES } from '../../sources';
+import { defineFunction, value } from '../../../functions/define';
+import { num, series } from '../../../functions/params';
 import { weightParam } from './feed';
-import { LINE_HELP, beyondLine, dryMatterParam } from '../../growth/records/water';
+import { LINE_HELP, beyondLine, dryMatterParam, dryShareOr } from '../../growth/records/water';
 
 const plain = (x: number): string => String(Number(x.toPrecision(5)));
 const range = (list: readonly number[]): string =>
@@ -111,24 +109,34 @@ export const rationLookup = defineFunction({
 
 export const rationGuide = defineFunction({
   id: 'RATION.GUIDE',
+  version: 2,
   family: 'Rearing',
   summary:
     'What growing African catfish ate in one published study at 28 °C, as dry feed per ' +
     'wet weight: a starting point.',
+  params: { weight: weightParam, dryMatter: dryMatterParam },
+  returns: value(share, 'Dry food eaten per wet body weight and day.'),
+  valid: '0.07 mg to 38 g dry body weight, 28 °C, fed as much as they take',
+  sources: ['CONC98', 'DRYMATTER'],
+  help: `${LINE_HELP} The food is counted dry: bagged feed holds about a tenth of water. More than this only fouls the water; feed that lies on the bottom after a few minutes was too much.`,
   questions: [
     'what ration does one study give',
     'feed per weight in the study',
     'published ration at 28 degrees',
     'what % of body weight',
+    'how much can the fry eat',
+    'how much feed a day for fry',
+    'how much feed for 20 mg larvae',
+    'am I overfeeding',
   ],
-  params: { weight: weightParam, dryMatter: dryMatterParam },
-  returns: value(share, 'Dry food eaten per wet body weight and day.'),
-  valid: '0.07 mg to 38 g dry body weight, 28 °C, fed as much as they take',
-  sources: ['CONC98', 'DRYMATTER'],
-  help: `${LINE_HELP} Watch the fish: feed that lies on the bottom after a few minutes was too much.`,
   examples: [
     {
-      args: [152],
+      args: [0.0025],
+      gives: '0.128',
+      because: 'A larva at first food, 12 % dry: 107 % of its dry weight a day.',
+    },
+    {
+      args: [152, 0.25],
       gives: '0.0155',
       because: '152 g at 25 % dry matter is 38 g: 6.2 % of dry weight, the published end.',
     },
@@ -139,66 +147,8 @@ export const rationGuide = defineFunction({
     },
   ],
   compute: ({ weight, dryMatter }) => {
-    const eaten = foodIntake(milligramsFromGrams(weight * dryMatter));
-    return Number.isNaN(eaten) ? beyondLine(weight, dryMatter) : eaten * dryMatter;
+    const dry = dryShareOr(dryMatter, weight);
+    const eaten = foodIntake(milligramsFromGrams(weight * dry));
+    return Number.isNaN(eaten) ? beyondLine(weight, dry) : eaten * dry;
   },
-});
-
-export const rationStudies = defineFunction({
-  id: 'RATION.STUDIES',
-  family: 'Rearing',
-  summary: 'Rations and meals of published trials with African catfish, and what came of them.',
-  questions: ['published feeding trials', 'rations tried with african catfish', 'meals a day in trials'],
-  params: {
-    stage: choice(['all', 'fry', 'larvae', 'fingerlings'], {
-      default: 'all',
-      doc: 'Which rows: all, fry, larvae or fingerlings. All if left out.',
-    }),
-  },
-  returns: rows(
-    {
-      stage: column('Stage', text),
-      ration: column('Ration', share),
-      meals: column('Meals', count),
-      result: column('Result', text),
-      source: column('Source', text),
-      standing: column('Standing', text),
-    },
-    'One row per published trial.',
-  ),
-  valid: 'As printed in abstracts; one row is from memory and says so',
-  sources: ['FEEDFREQ', 'UYS85', 'MAKERERE', 'ILJS', 'BASH23'],
-  examples: [
-    {
-      args: ['fry'],
-      gives: [
-        [
-          'Fry',
-          '',
-          '5',
-          'live food as much as they take; growth best at 5 to 6 meals',
-          'Effects of feeding frequency on fry and fingerlings of African catfish (abstract)',
-          'read',
-        ],
-        [
-          'Fry',
-          '0.25',
-          '6',
-          'dry feed in the first nursing, every 4 h, 28 °C',
-          'Uys W., Hecht T. 1985. Aquaculture 47 (primary nursing of Clarias gariepinus)',
-          'from memory',
-        ],
-      ],
-      because: 'The two rows for fry.',
-    },
-    {
-      args: ['brood'],
-      fails: { code: '#VALUE!', says: 'expected one of' },
-      because: 'No trial on brood fish is listed.',
-    },
-  ],
-  compute: ({ stage }) =>
-    RATION_STUDIES.filter((row) => stage === 'all' || row.stage.toLowerCase().startsWith(stage)).map(
-      (row) => ({ ...row, source: SOURCES[row.source]?.citation ?? row.source }),
-    ),
 });

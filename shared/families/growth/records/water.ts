@@ -1,4 +1,10 @@
-import { ammoniaFromFeed, nitrogenNotKept, oxygenPerFish } from '../../feeding/kernels/metabolism';
+// Long: records of one subject, each with its texts, questions and examples.
+import {
+  ammoniaFromFeed,
+  dryShareAt,
+  nitrogenNotKept,
+  oxygenPerFish,
+} from '../../feeding/kernels/metabolism';
 import { flowForAmmonia, flowForOxygen } from '../../feeding/kernels/waterFlow';
 import { milligramsFromGrams } from '../../../units/convert';
 import {
@@ -21,9 +27,12 @@ import { fishParam, weightParam } from '../../feeding/records/feed';
 export const dryMatterParam = num(share, {
   min: 0.05,
   max: 0.5,
-  default: 0.25,
-  doc: 'Dry matter of the fish: 25% if left out (from memory: about 15% in larvae, 25% in fingerlings).',
+  optional: true,
+  doc: 'Dry matter of the fish. Left out: by weight, 12% in larvae, 18% at 1 g, 25% from 50 g (assumed).',
 });
+/** Dry share given, or the one assumed for the weight in g. */
+export const dryShareOr = (given: number | undefined, grams: number): number =>
+  given ?? dryShareAt(milligramsFromGrams(grams));
 const feedParam = num(gram, { min: 0, max: 1e9, doc: 'Feed given in a day.' });
 export const LINE_HELP =
   "The paper's abstract prints both ends of a straight line on logarithms, for 0.07 mg " +
@@ -36,6 +45,7 @@ export const beyondLine = (weight: number, dryMatter: number) =>
 
 export const oxygenUse = defineFunction({
   id: 'OXYGEN.USE',
+  version: 2,
   family: 'Rearing',
   summary: 'Oxygen that growing African catfish use in an hour, by number and weight, at 28 °C.',
   questions: ['how much oxygen do my fish use', 'does feed use up oxygen', 'oxygen go reach my fish?'],
@@ -46,7 +56,12 @@ export const oxygenUse = defineFunction({
   help: `${LINE_HELP} Small catfish take more than 85 % of their oxygen from the water: breathing air does not save fry.`,
   examples: [
     {
-      args: [1000, 2],
+      args: [1000, 0.05],
+      gives: '68.2',
+      because: 'A thousand fry of 50 mg, 14 % dry: 1.36 mg a gram and hour.',
+    },
+    {
+      args: [1000, 2, 0.25],
       gives: '1,616',
       because: 'Between the two published ends: 0.101 µmol per mg and hour at 500 mg dry weight.',
     },
@@ -57,8 +72,9 @@ export const oxygenUse = defineFunction({
     },
   ],
   compute: ({ fish, weight, dryMatter }) => {
-    const use = oxygenPerFish(milligramsFromGrams(weight * dryMatter));
-    return Number.isNaN(use) ? beyondLine(weight, dryMatter) : fish * use;
+    const dry = dryShareOr(dryMatter, weight);
+    const use = oxygenPerFish(milligramsFromGrams(weight * dry));
+    return Number.isNaN(use) ? beyondLine(weight, dry) : fish * use;
   },
 });
 

@@ -37,7 +37,7 @@ export const LATENCY_PROFILES: readonly Profile[] = [
           'often after that; stripped within 14 h at 28 ± 1 °C.',
       },
     ),
-    spread: [7.5 / 10.5, 14 / 12.15],
+    spread: [7.5 / 10.5, 14 / 12.05],
     usual: [9.5 / 10.5, 11 / 10.5],
   },
   fromBand('latency', 26.5, 27.5, 11, 11, {

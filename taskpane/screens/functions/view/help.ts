@@ -66,7 +66,7 @@ const exampleItem = (fn: SheetFunction, example: Example, { send }: Scene): VNod
       () => {
         send(useExample, example.args);
       },
-      { tone: 'quiet', says: `Try the numbers of the example ${fn.name}(${args.join(', ')})` },
+      { tone: 'quiet', says: `Try these numbers: ${fn.name}(${args.join(', ')})` },
     ),
   );
 };

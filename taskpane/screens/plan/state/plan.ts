@@ -88,3 +88,43 @@ export const firstFault = (texts: PlanTexts): string | undefined => {
 };
 
 export const isFieldKey = (key: string): key is FieldKey => key in PLAN_FIELDS;
+
+/** What stands in for a question not answered yet, so that the answer can grow from the first. Common practice. */
+const USUAL: Readonly<Partial<Record<FieldKey, string>>> = {
+  females: '20',
+  femaleWeight: '1',
+  males: '20',
+  vats: '20',
+  vatLitres: '1000',
+  temperature: '27',
+  ph: '7',
+  phWanted: '7',
+};
+const WORD: Readonly<Partial<Record<FieldKey, string>>> = {
+  females: 'enough females',
+  femaleWeight: 'females of 1 kg',
+  males: 'enough males',
+  vats: 'enough vats',
+  temperature: 'water of 27 °C',
+  ph: 'water that needs no dose',
+};
+
+export interface UsualReading {
+  readonly form: PlanForm | undefined;
+  /** What was taken for granted, in words; none when every question is answered. */
+  readonly taken: readonly string[];
+}
+const usualKnown = new WeakMap<PlanTexts, UsualReading>();
+
+/** The form as far as it is answered, the rest as usual; nothing before the number of fish is typed. */
+export function usualForm(texts: PlanTexts): UsualReading {
+  let reading = usualKnown.get(texts);
+  if (!reading) {
+    const empty = (Object.keys(USUAL) as FieldKey[]).filter((key) => texts[key].trim() === '');
+    const filled = { ...texts, ...Object.fromEntries(empty.map((key) => [key, USUAL[key] ?? ''])) };
+    const { form } = texts.wanted.trim() === '' ? { form: undefined } : readForm(filled);
+    reading = { form, taken: empty.flatMap((key) => WORD[key] ?? []) };
+    usualKnown.set(texts, reading);
+  }
+  return reading;
+}

@@ -18,8 +18,13 @@ export interface Preview {
   readonly figures: readonly Figure[];
   readonly findings: readonly PlanFinding[];
   readonly canBeMet: boolean;
+  /** "3 females". */
+  readonly females: string;
+  /** Fish if every step goes badly, or well. */
+  readonly range: string;
 }
 export interface Moment {
+  readonly key: string;
   readonly at: number;
   readonly what: string;
   readonly amount: string;
@@ -72,7 +77,7 @@ const momentsOf = (tasks: readonly PlannedTask[]): Moment[] =>
     const at = number(task.when);
     return at === undefined || !SHOWN.has(task.key)
       ? []
-      : [{ at, what: task.what, amount: amountText(task), remember: task.remember }];
+      : [{ key: task.key, at, what: task.what, amount: amountText(task), remember: task.remember }];
   });
 
 const barsOf = ({ form, results }: SeasonPlan): Bar[] =>
@@ -139,6 +144,11 @@ function figuresOf(plan: SeasonPlan): Figure[] {
   ];
 }
 
+const femalesText = ({ results }: SeasonPlan): string => {
+  const n = number(results.femalesNeeded);
+  return n === undefined ? 'the females' : n === 1 ? '1 female' : `${grouped(n)} females`;
+};
+
 const known = new WeakMap<PlanForm, Preview>();
 
 export function previewOf(form: PlanForm): Preview {
@@ -154,6 +164,8 @@ export function previewOf(form: PlanForm): Preview {
       figures: figuresOf(plan),
       findings: plan.findings,
       canBeMet: plan.canBeMet,
+      females: femalesText(plan),
+      range: rangeOf(plan),
     };
     known.set(form, preview);
   }

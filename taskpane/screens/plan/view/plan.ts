@@ -4,7 +4,7 @@ import { planFieldList } from '../../../../shared/run/fields';
 import { fillExample, fillField, leaveField, savePlan, writePlan } from '../commands/plan';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { faultShown, isFieldKey, readForm } from '../state/plan';
+import { faultShown, isFieldKey, readForm, usualForm } from '../state/plan';
 import type { Moment, Preview } from '../state/preview';
 import { previewOf } from '../state/preview';
 import { hasWorkbook } from '../../../pane/state';
@@ -84,6 +84,11 @@ function fieldView(field: PlanField, scene: Scene): VNode {
   );
 }
 
+/** Five questions make a plan; everything else has a usual answer that can be opened and changed. */
+const FIVE: readonly string[] = ['wanted', 'product', 'wantedOn', 'females', 'femaleWeight', 'temperature'];
+const FIRST_FIELDS = FIVE.flatMap((key) => planFieldList.find((field) => field.key === key) ?? []);
+const OTHER_FIELDS = planFieldList.filter(({ key }) => !FIVE.includes(key));
+
 const groupView = (group: PlanField['group'], scene: Scene): VNode =>
   h(
     'fieldset',
@@ -92,9 +97,67 @@ const groupView = (group: PlanField['group'], scene: Scene): VNode =>
     h(
       'div',
       { class: 'fields' },
-      planFieldList.filter((field) => field.group === group).map((field) => fieldView(field, scene)),
+      OTHER_FIELDS.filter((field) => field.group === group).map((field) => fieldView(field, scene)),
     ),
   );
+
+const otherView = (scene: Scene): VNode => {
+  const { plan } = scene.state;
+  const { faults } = readForm(plan.texts);
+  const hasFault = OTHER_FIELDS.some(({ key }) => faults.has(key));
+  return h(
+    'details',
+    { class: 'more', id: 'plan-others', open: plan.isAsked && hasFault ? true : undefined },
+    h('summary', {}, `Everything else (${OTHER_FIELDS.length})`, hasFault && ' – some still needed to write'),
+    GROUPS.map((group) => groupView(group, scene)),
+  );
+};
+
+const WANTED_MOMENTS = ['Strip', 'First hatch', 'Sale'] as const;
+
+/** The answer, from the first question on: what to inject when, and what it rests on. */
+function answerView({ state }: Scene): VNode {
+  const { texts } = state.plan;
+  const { form, taken } = usualForm(texts);
+  const preview = form && previewOf(form);
+  const inject = preview?.moments.find(({ key }) => key === 'inject');
+  if (!preview || !inject)
+    return h(
+      'div',
+      { id: 'plan-answer', class: 'card-answer plain', role: 'status' },
+      h('p', { class: 'small' }, 'Type how many fish: the hour of the injection stands here.'),
+    );
+  const cannot = preview.findings.filter(({ kind }) => kind === 'cannot').length;
+  const isSure = taken.length === 0;
+  return h(
+    'div',
+    { id: 'plan-answer', class: `card-answer ${isSure && cannot > 0 ? 'bad' : 'plain'}`, role: 'status' },
+    h(
+      'p',
+      { class: 'big' },
+      `Inject ${preview.females} on ${weekdayText(inject.at)} ${dayText(inject.at)} at ${timeText(inject.at)}`,
+    ),
+    h(
+      'p',
+      { class: 'small' },
+      preview.moments
+        .filter(({ what }) => WANTED_MOMENTS.some((word) => what.startsWith(word)))
+        .map(
+          ({ what, at }) => `${what.split(/[,:;(]/)[0]}: ${weekdayText(at)} ${dayText(at)} ${timeText(at)}`,
+        )
+        .join(' · '),
+    ),
+    isSure
+      ? h(
+          'p',
+          { class: 'small' },
+          cannot > 0
+            ? `✕ Not with what you have: ${cannot === 1 ? 'one thing stands' : `${cannot} things stand`} in the way, below.`
+            : `On usual figures it fits what you have; if every step goes badly or well: ${preview.range}.`,
+        )
+      : h('p', { class: 'small' }, `Taken for granted so far: ${taken.join(', ')}.`),
+  );
+}
 
 const momentView = ({ at, what, amount, remember }: Moment): VNode => {
   return h(
@@ -117,7 +180,12 @@ const momentView = ({ at, what, amount, remember }: Moment): VNode => {
 };
 
 const findingsView = ({ findings, canBeMet }: Preview): Child => [
-  canBeMet && banner('good', h('p', {}, 'The order can be met with what you have.')),
+  canBeMet &&
+    h(
+      'p',
+      { class: 'lead' },
+      'On usual figures the order fits what you have. That is no promise: see the range.',
+    ),
   ['cannot' as const, 'care' as const].map((kind) => {
     const sentences = findings.filter((finding) => finding.kind === kind);
     return (
@@ -181,19 +249,8 @@ export function planView(scene: Scene): readonly VNode[] {
   const { form, faults } = readForm(state.plan.texts);
   const missing = faults.size;
   return [
-    h('h2', {}, 'Season plan'),
-    h('p', { class: 'lead' }, 'From the fish a buyer wants back to the hour of the injection.'),
-    h(
-      'div',
-      { class: 'quick' },
-      button(
-        fillExample.label,
-        () => {
-          send(fillExample);
-        },
-        { tone: 'quiet' },
-      ),
-    ),
+    h('h2', { class: 'unseen' }, 'One run'),
+    answerView(scene),
     h(
       'form',
       {
@@ -204,7 +261,28 @@ export function planView(scene: Scene): readonly VNode[] {
           },
         },
       },
-      GROUPS.map((group) => groupView(group, scene)),
+      h(
+        'fieldset',
+        { key: 'five' },
+        h('legend', { class: 'unseen' }, 'Five questions'),
+        h(
+          'div',
+          { class: 'fields' },
+          FIRST_FIELDS.map((field) => fieldView(field, scene)),
+        ),
+      ),
+      otherView(scene),
+    ),
+    h(
+      'div',
+      { class: 'quick' },
+      button(
+        fillExample.label,
+        () => {
+          send(fillExample);
+        },
+        { tone: 'quiet' },
+      ),
     ),
     h(
       'section',

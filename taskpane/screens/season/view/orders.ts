@@ -32,7 +32,7 @@ function orderView(row: OrderRow, place: number, scene: Scene): VNode {
   const name = row.texts.name.trim() || `order ${place + 1}`;
   const breeding = orderFieldId(row, 'forBreeding');
   return h(
-    'li',
+    'div',
     { class: 'order', key: `order-${row.id}`, role: 'group', 'aria-label': `Order ${place + 1}` },
     h('p', { class: 'order-number', 'aria-hidden': 'true' }, `Order ${place + 1}`),
     h(
@@ -166,8 +166,8 @@ export function ordersView(scene: Scene): VNode {
     faultsView(ORDERS, seasonFaults(scene.state.season, ORDERS)),
     pager(scene),
     h(
-      'ol',
-      { class: 'orders', start: first + 1 },
+      'div',
+      { class: 'orders' },
       form.orders.slice(first, first + ROWS_SHOWN).map((row, i) => orderView(row, first + i, scene)),
     ),
     hint('season-orders-hint', 'Weight and price may stay empty. Give each order its own name.'),

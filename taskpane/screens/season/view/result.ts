@@ -1,4 +1,5 @@
 import type { PlannedOrder, SeasonBook, SeasonChange } from '../../../../shared/season';
+import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/verdict';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
@@ -17,6 +18,8 @@ const percent = (share: number): string => `${grouped(100 * share)} %`;
 function verdict({ plan }: Made): Child {
   const { fish, ordered } = delivered(plan);
   const runs = `${plan.runs.length} ${plan.runs.length === 1 ? 'run' : 'runs'}`;
+  const least = Math.min(1, ...plan.orders.map(({ odds }) => odds?.certainty ?? 1));
+  const weakest = verdictOf(least);
   const sentences = (kind: 'cannot' | 'care'): readonly VNode[] =>
     plan.findings
       .filter(
@@ -28,9 +31,15 @@ function verdict({ plan }: Made): Child {
   const [cannot, care] = [sentences('cannot'), sentences('care')];
   return [
     plan.canBeMet
-      ? banner(
-          'good',
-          h('p', {}, `Every order can be met with what you have: ${many(fish)} fish from ${runs}.`),
+      ? h(
+          'div',
+          { class: `verdict ${VERDICT_LOOKS[weakest].token}` },
+          h('p', { class: 'big' }, verdictText(weakest)),
+          h(
+            'p',
+            {},
+            `${many(fish)} fish from ${runs}, on usual figures. The least sure order is met in ${percent(least)} of seasons.`,
+          ),
         )
       : banner(
           'bad',
@@ -122,7 +131,10 @@ const orderView = (planned: PlannedOrder): VNode => {
               'Poor, middle and good season',
               `${many(odds.p10)} · ${many(odds.p50)} · ${many(odds.p90)}`,
             ] as const,
-            ['Met in', `${percent(odds.certainty)} of seasons`] as const,
+            [
+              'Met in',
+              `${percent(odds.certainty)} of seasons, ${verdictText(verdictOf(odds.certainty))}`,
+            ] as const,
           ]
         : []),
       ['Females', femalesText(planned)],

@@ -42,7 +42,16 @@ export const tickTask: Command<DayTask> = {
     noteLines(
       state,
       state.vat,
-      [{ what: 'done', value: null, unit: '', note: task.what, task: task.key }],
+      [
+        {
+          what: 'done',
+          value: null,
+          unit: '',
+          note: task.what,
+          task: task.key,
+          ...(task.tick === undefined ? {} : { ticked: { sheet: task.sheet, address: task.tick } }),
+        },
+      ],
       state.now,
     ),
 };

@@ -1,6 +1,7 @@
 import type { RangeCells } from '../../../../shared/records/read/sheetCells';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
+import { addressOf } from '../../../../shared/sheet/formula/address';
 import type { DayTask } from './today';
 
 /**
@@ -36,6 +37,15 @@ function headingsOf({ values }: RangeCells, needed: readonly string[]): Headings
 const isDoneWord = (cell: Cell | undefined): boolean =>
   ['done', 'late', 'left out'].includes(lower(cell)) || isMoment(cell);
 
+/** The day of a row, with the hour of its own column where the day has none. */
+function momentOf(line: readonly (Cell | undefined)[], hour: number): number | undefined {
+  const day = line.find(isMoment);
+  const clock = line[hour];
+  return day !== undefined && Number.isInteger(day) && typeof clock === 'number' && clock >= 0 && clock < 1
+    ? day + clock
+    : day;
+}
+
 function ofCalendar(sheet: RangeCells): readonly DayTask[] {
   const head = headingsOf(sheet, ['what to do']);
   if (!head) return [];
@@ -46,7 +56,7 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
     number,
   ];
   return sheet.values.slice(head.row + 1).flatMap((line, i): DayTask[] => {
-    const at = line.find(isMoment);
+    const at = momentOf(line, head.at('hour'));
     const text = textOf(line[what]);
     if (at === undefined || text === '') return [];
     const amount = line[much];
@@ -63,6 +73,7 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
         remember: remember < 0 ? '' : textOf(line[remember]),
         sheet: sheet.name,
         row,
+        tick: done < 0 ? undefined : addressOf(row - 1, sheet.left + done),
         isDone: done >= 0 && isDoneWord(line[done]),
       },
     ];
@@ -95,6 +106,7 @@ function ofRuns(sheet: RangeCells): readonly DayTask[] {
           remember: '',
           sheet: sheet.name,
           row,
+          tick: undefined,
           isDone: false,
         },
       ];

@@ -13,6 +13,8 @@ export interface DayTask {
   readonly remember: string;
   readonly sheet: string;
   readonly row: number;
+  /** The cell it is ticked off in, where the sheet has one. */
+  readonly tick: string | undefined;
   /** Done according to the sheet. */
   readonly isDone: boolean;
 }

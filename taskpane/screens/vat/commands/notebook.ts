@@ -24,6 +24,8 @@ export const chooseVat: Command<string> = {
 
 /** The sheet the lines stand on; made on first use. Headings and words are one language, so it can be read. */
 const SHEET = 'Vat log';
+/** As the calendar of a plan has it in its list. */
+const DONE = 'done';
 const HEADINGS = ['When', 'Vat', 'What', 'Number', 'Unit', 'Note'];
 const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
   sheet: SHEET,
@@ -44,6 +46,8 @@ const rowOf = ({ at, vat, what, value, unit, note }: Line): Cell[] => [
 /** Writes what waits into the workbook; a line stays in the pane until it stands there. */
 async function writeWaiting({ workbook }: Doors, lines: readonly Line[]): Promise<Change> {
   if (lines.length === 0) return (now) => now;
+  for (const { ticked } of lines)
+    if (ticked) await workbook.writeWord(ticked.sheet, ticked.address, null, DONE);
   const { row } = await workbook.appendLines(logOf(lines.map(rowOf)));
   const rows = new Map(lines.map(({ id }, i) => [id, row + i]));
   return (now) =>
@@ -54,7 +58,7 @@ async function writeWaiting({ workbook }: Doors, lines: readonly Line[]): Promis
 export function noteLines(
   state: State,
   vat: VatState,
-  drafts: readonly (LineDraft & { readonly task?: string })[],
+  drafts: readonly (LineDraft & Pick<Line, 'task' | 'ticked'>)[],
   at: number,
 ): State | Working {
   const first = Math.max(0, ...state.vat.lines.map(({ id }) => id)) + 1;
@@ -114,6 +118,7 @@ export const takeLineBack: Command<number> = {
     const { row } = line;
     if (row === undefined || !hasWorkbook(state)) return without(state);
     return working(quiet(state), async ({ workbook }) => {
+      if (line.ticked) await workbook.writeWord(line.ticked.sheet, line.ticked.address, DONE, null);
       const isGone = await workbook.removeLine(logOf([rowOf(line)]), row);
       return isGone ? without : (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
     });

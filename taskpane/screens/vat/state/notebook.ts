@@ -22,6 +22,8 @@ export interface Line extends LineDraft {
   readonly row: number | undefined;
   /** The task it ticks off, if any. */
   readonly task?: string;
+  /** The cell in which that task is ticked off. */
+  readonly ticked?: { readonly sheet: string; readonly address: string };
 }
 export interface Timer {
   readonly what: string;

@@ -1,0 +1,207 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import type { Session } from './support/localSheet';
+import { ask, openLocalSheet, OUT } from './support/localSheet';
+
+/**
+ * The pane by axe-core (rules of WCAG 2.2 A and AA) in every state, at the widths of a phone and of a pane;
+ * targets are measured. What axe finds is judged by it, not by us.
+ */
+
+const axeSource = readFileSync(createRequire(__filename).resolve('axe-core/axe.min.js'), 'utf8');
+interface Axe {
+  run(options: unknown): Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }>;
+}
+
+let session: Session;
+let page: Page;
+beforeAll(async () => {
+  session = await openLocalSheet();
+  await ask(session.page, 'newBook');
+  page = await session.page.context().newPage();
+  await page.setViewportSize({ width: 360, height: 640 });
+  // The page's own policy allows no foreign script; the test puts it in from outside.
+  await page.addInitScript(axeSource);
+  await page.goto(session.pane.url());
+  await page.waitForSelector('#start-order');
+});
+afterAll(async () => {
+  await session.close();
+});
+
+const keys = async (...faces: readonly string[]): Promise<void> => {
+  for (const face of faces) await page.click(`#key-${face}`);
+};
+const home = async (): Promise<void> => {
+  await page.click('#place-vat');
+  if ((await page.locator('#card-back').count()) > 0) await page.click('#card-back');
+};
+const card = async (id: string): Promise<void> => {
+  await home();
+  await page.click(`#card-${id}`);
+};
+const part = async (id: string): Promise<void> => {
+  await page.click('#place-why');
+  await page.click(`#part-${id}`);
+};
+const menu = async (id: string): Promise<void> => {
+  await page.click('#menu-button');
+  await page.click(`#place-${id}`);
+};
+const plan = async (mode: 'run' | 'season'): Promise<void> => {
+  await page.click('#place-plan');
+  await page.check(`#mode-${mode}`, { force: true });
+};
+
+/** Each state, by how one gets there. */
+const STATES: readonly (readonly [string, () => Promise<void>])[] = [
+  ['today', () => page.click('#place-today')],
+  ['menu', async () => page.click('#menu-button')],
+  ['vat', home],
+  ['vat: adding', async () => page.click('#vat-add')],
+  [
+    'weigh',
+    async () => {
+      await card('weigh');
+      await keys('1', 'point', '4');
+    },
+  ],
+  ['weigh: noted', () => keys('write')],
+  [
+    'eggs: too few',
+    async () => {
+      await card('eggs');
+      await keys('2', '1', '0', 'next', '1', 'next', '6', '4', '0');
+    },
+  ],
+  ['fry', () => card('fry')],
+  ['dead', () => card('dead')],
+  ['feed', () => card('feed')],
+  ['water', () => card('water')],
+  [
+    'white eggs',
+    async () => {
+      await card('look');
+      await keys('8', '0', 'next', '1', '0', '0');
+    },
+  ],
+  [
+    'formalin with its clock',
+    async () => {
+      await card('formalin');
+      await keys('2', '0', 'next', '2', '0', '0', 'write');
+    },
+  ],
+  [
+    'weigh: beyond the limit',
+    async () => {
+      await card('weigh');
+      await keys('3', '1', 'write');
+    },
+  ],
+  ['hand over', () => card('hand')],
+  ['hours', () => card('mark')],
+  ['dose', () => card('dose')],
+  ['plan: empty', () => plan('run')],
+  ['plan: example', async () => page.getByRole('button', { name: 'Fill in an example' }).first().click()],
+  ['season', () => plan('season')],
+  ['why: cell', () => part('cell')],
+  ['find: empty', () => part('find')],
+  ['find: found', () => page.fill('#function-search', 'when will they hatch')],
+  ['find: nothing', () => page.fill('#function-search', 'zebra xylophone')],
+  [
+    'function',
+    async () => {
+      await page.fill('#function-search', 'buffer dose');
+      await page.click('#function-list button');
+    },
+  ],
+  ['check', () => part('check')],
+  ['errors', () => part('errors')],
+  ['settings', () => menu('settings')],
+  ['about', () => menu('about')],
+  ['share', () => menu('share')],
+];
+
+interface Measured {
+  readonly findings: readonly string[];
+  readonly small: readonly string[];
+  readonly sideways: number;
+}
+const measure = (least: number): Promise<Measured> =>
+  page.evaluate(async (size) => {
+    const { axe } = window as unknown as { axe: Axe };
+    const { violations } = await axe.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
+    });
+    const isSmall = (element: Element): boolean => {
+      const { width, height } = element.getBoundingClientRect();
+      return width > 0 && (width < size - 0.5 || height < size - 0.5);
+    };
+    return {
+      findings: violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ target }) => `${id}: ${target.join(' ')}`),
+      ),
+      small: [
+        ...document.querySelectorAll(
+          'button, select, summary, .padkey, input:not([type=radio],[type=checkbox],.unseen)',
+        ),
+      ]
+        .filter(isSmall)
+        .map((element) => `${element.tagName} ${element.id} ${(element.textContent ?? '').slice(0, 20)}`),
+      sideways: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    };
+  }, least);
+
+test.each(STATES)(
+  '%s: axe finds nothing, targets are 44 by 44, nothing scrolls sideways',
+  async (name, go) => {
+    await go();
+    await page.waitForSelector('.page > :not(.wait)');
+    const measured = await measure(44);
+    for (const [width, height] of [
+      [270, 640],
+      [1024, 768],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      expect(
+        await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        ),
+      ).toBe(0);
+    }
+    await page.setViewportSize({ width: 360, height: 640 });
+    await page.screenshot({ path: `${OUT}/state-${name.replace(/\W+/g, '-')}.png` });
+    expect(measured).toEqual({ findings: [], small: [], sideways: 0 });
+  },
+);
+
+test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand on one screen', async () => {
+  await page.setViewportSize({ width: 270, height: 640 });
+  await card('weigh');
+  const places = await page.evaluate(() => {
+    const box = (selector: string): DOMRect[] =>
+      [...document.querySelectorAll(selector)].map((element) => element.getBoundingClientRect());
+    return {
+      least: Math.min(...box('.padkey').flatMap(({ width, height }) => [width, height])),
+      top: box('#card-answer')[0]?.top ?? -1,
+      bottom: Math.max(...box('.padkey').map(({ bottom }) => bottom)),
+    };
+  });
+  expect(places.least).toBeGreaterThanOrEqual(55.5);
+  expect(places.top).toBeGreaterThanOrEqual(0);
+  expect(places.top).toBeLessThan(640 / 3);
+  expect(places.bottom).toBeLessThanOrEqual(640);
+});
+
+test.each(['dark', 'forced'] as const)('%s: axe finds nothing at the vat, today and in Why', async (look) => {
+  await page.emulateMedia(look === 'dark' ? { colorScheme: 'dark' } : { forcedColors: 'active' });
+  await page.setViewportSize({ width: 360, height: 640 });
+  for (const go of [() => page.click('#place-today'), () => card('weigh'), () => part('find')]) {
+    await go();
+    expect((await measure(44)).findings).toEqual([]);
+    await page.screenshot({ path: `${OUT}/look-${look}-${Math.round(Math.random() * 1e6)}.png` });
+  }
+  await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+});
