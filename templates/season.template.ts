@@ -1,5 +1,6 @@
 import type { BookInput } from '../shared/season';
-import { orderBookWorkbook, planSeasonBook } from '../shared/season';
+import { livingBook } from '../shared/books/living';
+import { planBatches } from '../shared/season/batches';
 import { readOrderBook } from '../shared/season/orderBook';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
 
@@ -108,5 +109,5 @@ export const COMMERCIAL: BookInput = {
 export function seasonTemplate(input: BookInput): WorkbookModel {
   const read = readOrderBook(input);
   if ('faults' in read) throw new Error(read.faults.map(({ message }) => message).join(' '));
-  return orderBookWorkbook(read.book, planSeasonBook(read.book));
+  return livingBook(read.book, planBatches(read.book));
 }

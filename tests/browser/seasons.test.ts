@@ -48,6 +48,8 @@ test('calculated here, every cell is as stored', async () => {
   let compared = 0;
   for (const sheet of stored.model.sheets) {
     const values = await ask(page, 'getValues', `'${sheet.name}'!${areaOf(sheet)}`);
+    // The first page and the counters behind it follow the day on the clock.
+    if (['Today', 'Task list', 'Stays'].includes(sheet.name)) continue;
     for (const [address, { value, formula }] of Object.entries(sheet.cells)) {
       const place = parseAddress(address);
       if (!place || value === undefined) continue;
@@ -58,25 +60,27 @@ test('calculated here, every cell is as stored', async () => {
   }
   expect(wrong.slice(0, 5)).toEqual([]);
   expect(compared).toBeGreaterThan(3000);
-  for (const name of ['Season', 'Vats', 'Money']) {
+  for (const name of ['Today', 'Vats', 'Shopping and money']) {
     await ask(page, 'activate', name);
-    await picture(page, `${file.replace('.xlsx', '')}-${name.toLowerCase()}`);
+    await picture(page, `${file.replace('.xlsx', '')}-${name.toLowerCase().replaceAll(' ', '-')}`);
   }
 });
 
 test('the local sheet carries a change through the whole season', async () => {
   const { page } = session;
-  const runs = await ask(page, 'getValues', "'Runs'!B4:T6");
+  const runs = await ask(page, 'getValues', "'Batches'!B4:Q6");
   const at = (title: string): number => runs[0]?.indexOf(title) ?? -1;
-  const cell = (title: string): string => `'Runs'!${columnLetters(1 + at(title))}5`;
+  const cell = (title: string): string => `'Batches'!${columnLetters(1 + at(title))}5`;
+  const days = await ask(page, 'getValues', "'Feed by batch'!B4:T4");
+  const feedDate = `${columnLetters(1 + (days[0]?.indexOf('Date') ?? -1))}5`;
   const [hatch, feed] = [
     await ask(page, 'getValue', cell('First hatch')),
-    await ask(page, 'getValue', "'Feed by run'!B5"),
+    await ask(page, 'getValue', `'Feed by batch'!${feedDate}`),
   ];
   await ask(page, 'setValue', cell('Water measured, °C'), 24);
   await ask(page, 'waitForCalculation');
   expect(Number(await ask(page, 'getValue', cell('First hatch')))).toBeGreaterThan(Number(hatch));
-  expect(Number(await ask(page, 'getValue', "'Feed by run'!B5"))).toBeGreaterThan(Number(feed));
+  expect(Number(await ask(page, 'getValue', `'Feed by batch'!${feedDate}`))).toBeGreaterThan(Number(feed));
 });
 
 test('nothing went wrong unseen', () => {

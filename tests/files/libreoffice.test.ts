@@ -18,6 +18,7 @@ import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/wo
 import { seasonPlanTemplate } from '../../templates/season-plan.template';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.template';
 import { planOf } from '../run/support';
+import { onItsDay } from '../support/day';
 import { readable } from './support';
 
 /**
@@ -110,15 +111,14 @@ const RUN_PAGES = [
   'Page 1 of',
 ];
 const SEASON_PAGES = [
-  'FISH ORDERED',
-  'what to do, by day and hour',
-  'Pairs: weigh, dose, strip',
-  'Vats over the season',
-  'Shopping by week',
-  'Money left by week',
-  'What the profit hangs on',
-  'Food a day',
-  'Take care',
+  'TODAY',
+  'PROMISE',
+  'Females: weigh, dose in mL, strip',
+  'Calendar',
+  'Who is in which vat',
+  'what to order in which week',
+  'Money left, week by week',
+  'What must hold',
   'Page 1 of',
 ];
 interface Book {
@@ -136,8 +136,13 @@ const BOOKS: readonly Book[] = [
     words: RUN_PAGES,
     pages: [9, 16],
   },
-  { name: 'backyard', make: () => seasonTemplate(BACKYARD), words: SEASON_PAGES, pages: [18, 40] },
-  { name: 'commercial', make: () => seasonTemplate(COMMERCIAL), words: SEASON_PAGES, pages: [60, 140] },
+  { name: 'backyard', make: () => onItsDay(seasonTemplate(BACKYARD)), words: SEASON_PAGES, pages: [8, 8] },
+  {
+    name: 'commercial',
+    make: () => onItsDay(seasonTemplate(COMMERCIAL)),
+    words: SEASON_PAGES,
+    pages: [9, 30],
+  },
 ];
 
 test.each(BOOKS)(

@@ -1,6 +1,7 @@
 import { evaluate } from '../../shared/catalogue/calculation';
 import type { Operand } from '../../shared/sheet/formula';
 import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import { isGrid } from '../../shared/base/values';
 import type { Cell } from '../../shared/base/values';
 import type { Calculate, Calculation, FormulaCell } from '../../src/officeStandIn/memoryBook';
 
@@ -23,7 +24,11 @@ class Calculator {
     this.calculation.give(
       cell,
       evaluate(cell.formula, {
-        reference: (text) => this.read(text, cell.sheet),
+        // An area of one cell is still an area: SUM passes over a text in it.
+        reference: (text) => {
+          const found = this.read(text, cell.sheet);
+          return text.includes(':') && !isGrid(found) ? [[found]] : found;
+        },
         name: (name) => {
           const found = this.calculation.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
           return found ? this.read(found.formula.replace(/^=/, ''), cell.sheet) : { error: '#NAME?' };

@@ -1,6 +1,6 @@
 import { addressOf, parseArea } from '../../shared/sheet/formula/address';
 import { readOrderBook } from '../../shared/season/orderBook';
-import { readSeason, seasonSheetNames, seasonsIn } from '../../shared/season';
+import { asOf, bookSheetNames, booksIn, readBook } from '../../shared/books/living';
 import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { readXlsx, writeXlsx } from '../../shared/files';
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
@@ -8,6 +8,7 @@ import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { officePort } from '../../taskpane/host/office';
 import { BACKYARD, seasonTemplate } from '../../templates/season.template';
+import { onItsDay } from '../support/day';
 import { calculating } from './calculating';
 
 /**
@@ -15,7 +16,7 @@ import { calculating } from './calculating';
  * sheet is compared in tests/browser.
  */
 jest.setTimeout(180_000);
-const model = seasonTemplate(BACKYARD);
+const model = onItsDay(seasonTemplate(BACKYARD));
 const quiet = (): void => undefined;
 
 const open = (): MemoryBook => {
@@ -75,19 +76,18 @@ test(
       expect(compared).toBeGreaterThan(3000);
     }
     const names = (await book.sheets()).map(({ name }) => name);
-    expect(seasonsIn(names)).toEqual(['', ' 2']);
+    expect(booksIn(names)).toEqual(['', ' 2']);
     const sheets = await Promise.all(
-      seasonSheetNames(' 2').map(
+      bookSheetNames(' 2').map(
         async (sheet) => (await officePort.readCells({ sheet }, quiet, () => false))?.sheets[0],
       ),
     );
-    const reading = readSeason(
+    const reading = readBook(
       sheets.filter((sheet) => sheet !== undefined),
       ' 2',
-      46_419,
     );
     expect(reading.kind).toBe('read');
-    const again = readOrderBook(reading.kind === 'read' ? reading.input : {});
+    const again = readOrderBook(reading.kind === 'read' ? asOf(reading, 46_419) : {});
     const first = readOrderBook(BACKYARD);
     if (!('book' in again) || !('book' in first)) throw new Error(JSON.stringify(again));
     expect(again.book).toEqual({ ...first.book, plannedOn: 46_419 });

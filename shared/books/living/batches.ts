@@ -41,7 +41,13 @@ function contents(pages: Pages, batch: SeasonBatch, i: number) {
 
 function pairsTable(pages: Pages, sheet: SheetBuilder): void {
   const { pairs, workings } = pages.tables;
-  sheet.put(`B${pairs.head - 1}`, 'Females: weigh, dose, strip', 'section');
+  sheet.put(
+    `B${pairs.head - 1}`,
+    pages.rows.batches.length > 0
+      ? `="Females: weigh, dose in "&${workings.there('hormoneUnit', workings.first)}&", strip"`
+      : 'Females: weigh, dose, strip',
+    'section',
+  );
   pairs.headings(sheet);
   pages.rows.pairs.forEach((pair, i) => {
     const row = pairs.first + i;
@@ -52,7 +58,7 @@ function pairsTable(pages: Pages, sheet: SheetBuilder): void {
       female: pair.female,
       male: pair.male,
       kilograms: pair.kilograms,
-      dose: pages.fx(`=${here('kilograms')}*{hormoneDose}`),
+      dose: `=IF(${of('kilograms')}>0,${here('kilograms')}*${of('hormone')}/${of('kilograms')},0)`,
       inject: `=${of('inject')}`,
       strip: `=${of('strip')}`,
     });

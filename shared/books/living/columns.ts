@@ -246,6 +246,7 @@ export const SHARES: Readonly<
     | 'orderLine'
     | 'on'
     | 'part'
+    | 'stage'
     | 'price'
     | 'open'
     | ShareLineKey
@@ -263,6 +264,7 @@ export const SHARES: Readonly<
   orderLine: col('Line of the order', 9, 'cell', '0'),
   on: col('They leave on', 12, 'cell', SHORT_DAY),
   part: col('Part of the batch', 12, 'cell', '0.0000%'),
+  stage: col('Sold as', 9, 'text'),
   price: col('Price', 9, 'cell', MONEY),
   open: col('Fish still owed', 12, 'cell', WHOLE),
   ...derived(SHARE_LINES),

@@ -88,3 +88,4 @@ export { asOf, changesOf } from './again';
 export type { BookChange, BookState } from './again';
 export { bookSheetNames, booksIn, readBook } from './read';
 export type { BookRead, BookReading } from './read';
+export { cardsWorkbook } from './cards';

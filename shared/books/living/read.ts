@@ -281,10 +281,7 @@ function allocationsOf(sheets: Sheets, batches: readonly SeasonBatch[]): Allocat
       grams: numberOr(share.gramsThen, NaN),
       fish: numberOr(share.fishThen, 0),
       feeding,
-      stage:
-        numberOr(share.age, 0) > numberOr(share.reared, 0) && numberOr(share.nursed, 0) > 0
-          ? 'nursing'
-          : 'fry',
+      stage: textIn(share.stage) === 'nursing' ? 'nursing' : 'fry',
     };
   });
 }

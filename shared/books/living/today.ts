@@ -104,7 +104,7 @@ function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
   section(sheet, from, 'Vats today');
   sheet.row(
     `B${from + 1}`,
-    ['Vat', 'Batch', 'Holds', 'Fish', 'Cysts, g', 'Dry feed, g', 'a meal, g', 'Water to change, L', 'Line'],
+    ['Vat', 'Batch', 'Holds', 'Fish', 'Cysts, g', 'Dry feed, g', 'a meal, g', 'In a litre', 'Line'],
     'heading',
   );
   for (let k = 0; k < lines; k++) {
@@ -112,7 +112,7 @@ function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
     const at = `$J${row}`;
     const of = (cell: string): string => `=IF(ISNUMBER(${at}),${cell},"")`;
     const batch = `$C${row}`;
-    const today = (key: 'fishNow' | 'cysts' | 'dry' | 'change'): string =>
+    const today = (key: 'fishNow' | 'cysts' | 'dry'): string =>
       `SUMIFS(${days.range(key)},${days.range('batch')},${batch},${days.range('date')},{today})`;
     // Fish of a batch stand in its vats by their water; what is read of the batch goes by the same part.
     const part = `${w.lookup('litres', at)}/MAX(1,SUMIFS(${w.range('litres')},${stays.range('batch')},${batch},${stays.range('stage')},$D${row}))`;
@@ -138,8 +138,8 @@ function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
       .put(`H${row}`, pages.fx(`=IF(ISNUMBER(${at}),$G${row}/{meals},"")`), 'cell', {
         format: '#,##0.0;-#,##0.0;"–"',
       })
-      .put(`I${row}`, pages.fx(of(`IF(${isFed},${today('change')}*${part},0)`)), 'cell', {
-        format: '#,##0;-#,##0;"–"',
+      .put(`I${row}`, of(`IF(${w.lookup('litres', at)}>0,$E${row}/${w.lookup('litres', at)},0)`), 'cell', {
+        format: '#,##0.0',
       })
       .put(
         `J${row}`,
@@ -196,7 +196,7 @@ export const CANNOT = '× ';
 /** Said plainly, where formulas cannot be live. */
 const ELSEWHERE =
   'Live formulas need the Spawnbook add-in in Excel, or its local sheet. In LibreOffice, Gnumeric or Excel ' +
-  'without it, cells show the last values until they are calculated again; then they say #NAME? and the ' +
+  'without it, cells show the last values until they are calculated again; then they show an error and the ' +
   'checks say "not calculated here". A shared copy (Share in the pane) opens anywhere with every value. ' +
   'Setup, Brood fish, Figures, Notes and the workings are hidden sheets: right click on a sheet name, Unhide.';
 

@@ -65,7 +65,7 @@ function staysTable(pages: Pages, sheet: SheetBuilder): void {
       `IF(${here('stage')}="eggs",${eggs},IF(${here('stage')}="fry",${fry},${nursing}))`;
     const ends = `IF(${own('ends')}="${BEGINS.feed}",${of('feed')},IF(${own('ends')}="${BEGINS.weaned}",${of('weaned')}+8/24,${orders.find('due', 'order', own('ends'))}+8/24))`;
     // Only the fish that are nursed move on; what is sold as fry has left, the rest is let go.
-    const nursed = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('nursed')},">0")`;
+    const nursed = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('stage')},"nursing")`;
     const mates = `SUMIFS(${w.range('litres')},${stays.range('batch')},${here('batch')},${stays.range('stage')},${here('stage')})`;
     stays.line(sheet, row, {
       vat: stay.vat,

@@ -125,6 +125,7 @@ export function sharesSheet(pages: Pages): SheetModel {
       orderLine: `=MATCH(${here('order')},${orders.range('order')},0)`,
       on: `=${orders.lookup('due', here('orderLine'))}`,
       part: pages.partOf(share),
+      stage: share.stage,
       price: `=N(${orders.lookup('price', here('orderLine'))})`,
       open: `=MAX(0,${orders.lookup('number', here('orderLine'))}-${orders.lookup('delivered', here('orderLine'))})`,
       ...Object.fromEntries(Object.entries(SHARE_LINES).map(([key, line]) => [key, formulaOf(line, where)])),

@@ -195,7 +195,7 @@ export const SETUP_FIELDS: readonly SetupField[] = [
 export const PRICE_FIELDS: readonly SetupField[] = [
   price('cystsPerKilogram', 'Cysts', 'a kg'),
   price('feedPerKilogram', 'Dry feed', 'a kg'),
-  price('hormonePerMillilitre', 'Hormone', 'a mL'),
+  price('hormonePerMillilitre', 'Hormone', 'a mL (mg, IU)'),
   price('male', 'A male that is used up'),
   price('perRun', 'Wages and other costs of a run'),
   price('perVatDay', 'Water and power of a vat for a day'),

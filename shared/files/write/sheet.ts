@@ -9,7 +9,8 @@ const NAMESPACES =
   'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" ' +
   'xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"';
 const LONGEST_PROMPT = 255;
-const PAPER_A4 = 9;
+/** Numbers the file format has for paper sizes. */
+const PAPER = { A4: 9, A5: 11 } as const;
 
 /** Relationship ids of the parts a sheet points at. */
 export interface SheetLinks {
@@ -65,7 +66,7 @@ const printXml = ({ print, name }: SheetModel): string => {
   return (
     '<printOptions horizontalCentered="1"/><pageMargins left="0.4" right="0.4" top="0.5" ' +
     'bottom="0.6" header="0.3" footer="0.3"/>' +
-    `<pageSetup paperSize="${PAPER_A4}"${print?.landscape ? ' orientation="landscape"' : ' orientation="portrait"'} fitToWidth="1" fitToHeight="${print?.onePage ? 1 : 0}"/>` +
+    `<pageSetup paperSize="${PAPER[print?.paper ?? 'A4']}"${print?.landscape ? ' orientation="landscape"' : ' orientation="portrait"'} fitToWidth="1" fitToHeight="${print?.onePage ? 1 : 0}"/>` +
     `<headerFooter><oddFooter>${escapeXml(footer)}</oddFooter></headerFooter>`
   );
 };

@@ -1,4 +1,4 @@
-import { count, day, days, fishGram, gram, litre, share } from '../../units/quantities';
+import { count, day, days, fishGram, gram, share } from '../../units/quantities';
 import { line, mondayText } from './declare';
 
 const REARED = '{feeding}*({fry}/MAX(1,{feeding}))^({day}/{rearing})';
@@ -33,7 +33,6 @@ export const DAY_LINES = {
     '=IF({day}<{rearing},{fryRation},{nurseryRation})*(1-{live})',
   ),
   dry: line('Dry feed', gram, '=IF({ration}>0,SPAWN.FEED.DAILY({fishNow},{gramsNow},{ration}),0)'),
-  change: line('Water to change', litre, '=0'),
   meal: line('Dry feed a meal', gram, '={dry}/{meals}'),
   cystsWeek: line('Order cysts in week from', day, `=${mondayText('MAX({plannedOn},{date}-1-{leadCysts})')}`),
   dryWeek: line('Order feed in week from', day, `=${mondayText('MAX({plannedOn},{date}-{leadFeed})')}`),

@@ -1,9 +1,19 @@
-import { amount, count, day, fishGram, gram, perLitre, share } from '../../units/quantities';
+import { amount, count, day, fishGram, gram, perLitre, share, text } from '../../units/quantities';
 import { countedOr, line, mondayText } from './declare';
+
+const IS_SOLUTION = '{preparation}="ready-made solution"';
+const prepared = (column: number): string =>
+  `INDEX(SPAWN.HORMONE.PREPARE(MAX(0.01,{kilograms}),{preparation}),1,${column})`;
 
 /** From the females of a run to the fish counted out; a count typed in takes the place of what was expected. */
 export const FISH_LINES = {
-  hormone: line('Hormone', amount, '={kilograms}*{hormoneDose}'),
+  hormone: line(
+    'Hormone',
+    amount,
+    `=IF({kilograms}>0,IF(${IS_SOLUTION},{kilograms}*{hormoneDose},${prepared(1)}),0)`,
+    { note: 'In the unit of the preparation; the dose of a ready-made solution is the figure, in mL/kg.' },
+  ),
+  hormoneUnit: line('Unit of the hormone', text, `=IF(${IS_SOLUTION},"mL",${prepared(2)})`),
   hormoneWeek: line(
     'Order hormone in week from',
     day,

@@ -96,7 +96,7 @@ const SPAWNING = {
     'Weigh',
     half('{inject}-1/24'),
     'Weigh every female (Batches), draw up her dose; a clean needle for each fish',
-    { amount: 'hormone', unit: 'in all' },
+    { amount: 'hormone', unit: 'in all (unit: Batches)' },
   ),
   inject: batch('Inject', half('{inject}'), 'Inject; write down the hour and the water. Ask a vet', {
     amount: 'females',

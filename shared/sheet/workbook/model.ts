@@ -41,6 +41,8 @@ export interface SheetModel {
     readonly titleRows?: readonly [number, number];
     readonly footer?: string;
     readonly onePage?: boolean;
+    /** A4 where nothing is said. */
+    readonly paper?: 'A4' | 'A5';
     /** Only these cells print, where not the whole sheet does: A1:H40. */
     readonly area?: string;
     /** A new page begins above these 1-based rows. */

@@ -60,7 +60,7 @@ describe('lines and the season engine say the same', () => {
         feed: run.firstFeedAt,
         fedFrom: run.feedFrom,
         ready: run.readyAt,
-        hormone: run.hormone,
+        ...(book.preparation === 'ready-made solution' ? { hormone: run.hormone } : {}),
         eggs: run.eggs,
         larvae: run.larvae,
         feeding: run.feeding,
