@@ -99,40 +99,6 @@ export const askTrial = (vat: Vat, ph: number): readonly Row[] | CellError =>
 export const askAmmonia = (vat: Vat, ph: number, total: Cell): readonly Row[] | CellError =>
   ask('AMMONIA.RISE', [total, ph, vat.target, vat.temperature]);
 
-export const askFit = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError =>
-  ask('BUFFER.FIT', [
-    vat.volume,
-    doses(readings),
-    levels(readings),
-    vat.temperature,
-    vat.material,
-    vat.purity,
-    vat.origin,
-    alkalinityOf(vat),
-    null,
-    vat.meter,
-  ]);
-
-/**
- * The untouched water with its carbon dioxide, and what so many grams make of it: at once, and once aired.
- */
-export const askOutcome = (
-  vat: Vat,
-  first: Reading,
-  grams: number,
-  carbonDioxide: Cell,
-): readonly Row[] | CellError =>
-  ask('BUFFER.OUTCOME', [
-    vat.volume,
-    grams,
-    first.ph,
-    null,
-    vat.temperature,
-    vat.material,
-    vat.purity,
-    carbonDioxide,
-  ]);
-
 /** The sentence about one answer, or nothing when it will do. */
 export function faultOf(field: DosingField, cell: Cell): string | undefined {
   if (cell === null)

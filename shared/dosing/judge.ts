@@ -1,14 +1,14 @@
 import type { Cell, CellError } from '../base/values';
 import { isError } from '../base/values';
 import type { Reading, Row, Vat } from './ask';
-import { askAmmonia, askCurve, askFit, askNext, askOutcome, askRange, askTrial, plain } from './ask';
+import { askAmmonia, askCurve, askNext, askRange, askTrial, plain } from './ask';
 import { LIMES, YES } from './fields';
-import { MEASURE_AMMONIA, WAIT, climbs, limeAndFish, unreachableWith } from './words';
+import { MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
 
 /** What a person at the vat is told after a reading. */
 export interface Dosing {
   /** done: the window is reached; stop: nothing may be given, and why. */
-  readonly kind: 'dose' | 'done' | 'stop' | 'wait' | 'refused';
+  readonly kind: 'dose' | 'done' | 'stop' | 'wait' | 'air' | 'refused';
   /** The one word or number in large letters. */
   readonly headline: string;
   readonly spoons: string | undefined;
@@ -16,6 +16,8 @@ export interface Dosing {
   readonly todo: string;
   readonly wait: string | undefined;
   readonly expected: Reach | undefined;
+  /** pH once the carbon dioxide has left: with the dose, if one is due. */
+  readonly aired: Reach | undefined;
   readonly warnings: readonly { readonly tone: 'warning' | 'bad'; readonly text: string }[];
   /** Grams in all once the dose is given; what stands beside the next reading. */
   readonly total: number | undefined;
@@ -47,6 +49,10 @@ const reachOf = (row: Row): Reach | undefined => {
   const [low, likely, high] = [number(row.low), number(row.likely), number(row.high)];
   return low === undefined || likely === undefined || high === undefined ? undefined : { low, likely, high };
 };
+
+/** pH once the gas has left. */
+const airedOf = (row: Row): Reach | undefined =>
+  reachOf({ low: row.airedLow ?? null, likely: row.aired ?? null, high: row.airedHigh ?? null });
 
 /** Grams as a scale shows them. */
 export const gramsText = (grams: number): string =>
@@ -117,6 +123,7 @@ const refused = (error: CellError): Dosing => ({
   todo: plain(error),
   wait: undefined,
   expected: undefined,
+  aired: undefined,
   warnings: [],
   total: undefined,
   later: [],
@@ -148,34 +155,54 @@ function stops(vat: Vat, dose: number | undefined, ammonia: Stop | undefined): r
   ];
 }
 
-/** "Stop: pH 7 is near enough." → Stop, and the rest. */
-const spoken = (todo: string): readonly [string, string] => {
-  const [, word = '', rest = ''] = /^(\w+)[^:]*: (.*)$/s.exec(todo) ?? [];
-  return [word, rest === '' ? todo : rest.replace(/^(?!pH)./, (letter) => letter.toUpperCase())];
+/** The large word beside each action of BUFFER.NEXT, and the kind of answer it is. */
+const ACTIONS: Readonly<Record<string, { readonly kind: Dosing['kind']; readonly headline: string }>> = {
+  'air first': { kind: 'air', headline: 'AIR FIRST' },
+  wait: { kind: 'wait', headline: 'WAIT' },
+  'read again': { kind: 'wait', headline: 'READ AGAIN' },
+  done: { kind: 'done', headline: 'DONE' },
+  stop: { kind: 'stop', headline: 'ADD NOTHING' },
 };
 
 const later = (rows: readonly Row[]): Dosing['later'] =>
   rows.flatMap((row) => {
-    const [dose, total, reach] = [number(row.dose), number(row.total), reachOf(row)];
+    const [dose, total, reach] = [number(row.dose), number(row.total), airedOf(row)];
     return dose === undefined || total === undefined || !reach ? [] : [{ dose, total, reach }];
   });
 
 const remarkOf = (row: Row): readonly Warning[] =>
   words(row.remark) === '' ? [] : [{ tone: 'warning', text: words(row.remark) }];
-const NOTHING = { spoons: undefined, expected: undefined, wait: undefined, later: [] } as const;
+const NOTHING = {
+  spoons: undefined,
+  expected: undefined,
+  aired: undefined,
+  wait: undefined,
+  later: [],
+} as const;
 
 /** The readings themselves say that nothing is to be given now. */
 function atRest(vat: Vat, row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
-  const [word, todo] = spoken(words(row.todo));
-  const isWait = word === 'Wait';
-  const isTooHigh = Math.max(last.ph, number(row.likely) ?? 0) > (number(vat.top) ?? Infinity);
+  // Air lifts the pH, and with it the toxic part of the ammonia, as product does.
+  const ammonia =
+    words(row.action) === 'air first' ? ammoniaWarning(vat, last.ph, number(row.airedHigh) ?? 0) : undefined;
+  if (ammonia?.isStop)
+    return {
+      ...NOTHING,
+      kind: 'stop',
+      headline: 'STOP',
+      todo: ammonia.warning.text,
+      warnings: [],
+      total: last.grams,
+    };
+  const { kind, headline } = ACTIONS[words(row.action)] ?? { kind: 'stop', headline: 'ADD NOTHING' };
   return {
     ...NOTHING,
-    kind: isWait ? 'wait' : word !== 'Stop' || isTooHigh ? 'stop' : 'done',
-    headline: word.toUpperCase(),
-    todo,
-    wait: isWait ? WAIT : undefined,
-    warnings: remarkOf(row),
+    kind,
+    headline,
+    todo: words(row.todo),
+    aired: airedOf(row),
+    wait: kind === 'wait' ? WAIT : undefined,
+    warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(row)],
     total: last.grams,
   };
 }
@@ -202,32 +229,11 @@ function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, '
     todo: words(now.todo),
     wait: WAIT,
     expected: reachOf(now),
+    aired: airedOf(now),
     total: number(now.total),
     later: later(rest),
     warnings: [...(ammonia ? [ammonia.warning] : []), ...remarkOf(now)],
   };
-}
-
-/** pH once so much product is in and the gas is out; only readings after a dose can tell. */
-function airedPH(vat: Vat, readings: readonly Reading[], total: number): number | undefined {
-  const [first] = readings;
-  const fit = askFit(vat, readings);
-  if (!first || isError(fit)) return undefined;
-  const outcome = askOutcome(vat, first, total, fit[0]?.carbonDioxide ?? null);
-  return isError(outcome) ? undefined : number(outcome[0]?.later);
-}
-
-function airing(
-  vat: Vat,
-  readings: readonly Reading[],
-  { kind, total, later }: Pick<Dosing, 'kind' | 'total' | 'later'>,
-): readonly Warning[] {
-  const given = readings.at(-1)?.grams ?? 0;
-  if (given === 0 || (kind !== 'dose' && kind !== 'done')) return [];
-  const aired = airedPH(vat, readings, later.at(-1)?.total ?? total ?? given);
-  return aired !== undefined && aired > (number(vat.top) ?? Infinity)
-    ? [{ tone: 'warning', text: climbs(aired, kind === 'done') }]
-    : [];
 }
 
 /** Everything the vat side needs after these readings; undefined before the first. */
@@ -240,7 +246,6 @@ export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefine
   const said = now.step === 0 ? atRest(vat, now, last) : withDose(vat, rows, last);
   return {
     ...said,
-    warnings: [...said.warnings, ...airing(vat, readings, said)],
     curve: curveOf(vat, readings),
     trial: trialOf(vat, readings),
   };

@@ -1,5 +1,5 @@
 import { CAUTIONS } from '../functions/cautions';
-import { LIMES } from './fields';
+import { MATERIAL_NAMES, cautionKeys } from '../families/water/carbonate/materials';
 
 /** What the pane and the sheet say alike. */
 
@@ -15,23 +15,11 @@ export const limeAndFish = (material: string): string =>
 export const unreachableWith = (material: string, target: number | string): string =>
   `No amount of ${material} brings this water to pH ${target}. Choose a lower pH or another product; baking soda ends near pH 8.3 in any water.`;
 
-export const cautionsFor = (material: string, isStocked: boolean): readonly string[] =>
-  [LIMES.includes(material) ? 'LIME' : 'SODA_ASH', ...(isStocked ? ['AMMONIA'] : [])].map(
-    (key) => CAUTIONS[key] ?? '',
-  );
-
-export const BUCKET =
-  'Surer with one pH only: try a bucket first. Fill it from the vat, type its litres ' +
-  'as the water in the vat, add a weak solution of the product step by step and write ' +
-  'its readings here.';
-
-/** Gas that is still in the water leaves later and takes the pH up with it. */
-export const climbs = (later: number, isDone: boolean): string =>
-  `This water holds much carbon dioxide. As that leaves into the air, the pH will climb to about ${later.toFixed(1)}, above the window. ` +
-  (isDone
-    ? 'Measure it every day; if it passes the window, exchange part of the water.'
-    : 'Better: aerate strongly for some hours first, measure, and begin again as a new ' +
-      'vat. It then takes much less product.');
+/** The cautions of this product alone, and of fish in the water. */
+export const cautionsFor = (material: string, isStocked: boolean): readonly string[] => {
+  const name = MATERIAL_NAMES.find((one) => one === material);
+  return name ? cautionKeys(name, isStocked).map((key) => CAUTIONS[key] ?? '') : [];
+};
 
 export const AIR_FIRST =
   'Water straight from a well holds much carbon dioxide: as that leaves into the air, ' +

@@ -12,6 +12,12 @@ export const CAUTIONS: Readonly<Record<string, string>> = {
     'Stir lime into water, never pour water onto quicklime: it boils. Do not use either ' +
     'in water that holds fish. If it gets in an eye rinse for many minutes and see a ' +
     'doctor. Follow the product label and local rules.',
+  CAUSTIC:
+    'Caustic soda burns skin and eyes at once and heats water to spitting: goggles, ' +
+    'long gloves, apron. Add it a little at a time to plenty of cold water, never water ' +
+    'to it; keep it away from acids and aluminium. Never into water that holds fish. If ' +
+    'it gets in an eye rinse for many minutes and see a doctor. Follow the product label ' +
+    'and local rules.',
   ACID:
     'Strong acids burn. Always pour acid into water, never water into acid; goggles, ' +
     'gloves, fresh air; keep away from chlorine bleach. Follow the product label and ' +

@@ -91,6 +91,11 @@ export interface FunctionSpec<P extends Params = Params, R extends Return = Retu
   /** Raised when the same arguments give another number. */
   readonly version?: number;
   /**
+   * Parameters that came after the function was released: they stand behind the headings, so that old calls
+   * keep their places.
+   */
+  readonly later?: readonly (keyof P & string)[];
+  /**
    * Equivalent formula of built-in functions, parameters as {name}; lets a shared copy stay alive without the
    * add-in.
    */
@@ -119,7 +124,7 @@ export interface SheetFunction {
 export type NamedParam = Param & { readonly name: string };
 
 export const PREFIX = 'SPAWN';
-/** The last parameter of every function that returns more than one column. */
+/** Every function that returns more than one column has it behind the parameters it was released with. */
 export const HEADINGS = 'headings';
 
 const headings = (returns: Return): Params =>
@@ -135,7 +140,13 @@ const headings = (returns: Return): Params =>
 export function defineFunction<const P extends Params, const R extends Return>(
   spec: FunctionSpec<P, R>,
 ): SheetFunction {
-  const params: Params = { ...spec.params, ...headings(spec.returns) };
+  const isLater = ([name]: readonly [string, unknown]): boolean => spec.later?.includes(name) === true;
+  const given = Object.entries(spec.params);
+  const params = [
+    ...given.filter((entry) => !isLater(entry)),
+    ...Object.entries(headings(spec.returns)),
+    ...given.filter(isLater),
+  ];
   return {
     cautions: [],
     help: '',
@@ -147,6 +158,6 @@ export function defineFunction<const P extends Params, const R extends Return>(
       'name' | 'params' | 'cautions' | 'help' | 'questions' | 'version' | 'native'
     >),
     name: `${PREFIX}.${spec.id}`,
-    params: Object.entries(params).map(([name, param]) => ({ ...param, name })),
+    params: params.map(([name, param]) => ({ ...param, name })),
   };
 }

@@ -58,9 +58,9 @@ export interface SeriesParam<T = unknown> extends Base, NumberLimits {
   readonly pair?: string;
   /**
    * What a blank in one series of a pair does: 'refuse' names the row, 'drop' leaves the row out (a gap in a
-   * log).
+   * log), 'keep' hands it on as NaN (a cell of a log that need not be filled).
    */
-  readonly blanks: 'refuse' | 'drop';
+  readonly blanks: 'refuse' | 'drop' | 'keep';
   readonly atLeast: number;
   readonly carries?: T;
 }
@@ -121,7 +121,7 @@ export const flag = (defaultValue: boolean, doc: string): FlagParam => ({
 
 interface SeriesOptions extends NumberLimits {
   readonly pair?: string;
-  readonly blanks?: 'refuse' | 'drop';
+  readonly blanks?: 'refuse' | 'drop' | 'keep';
   readonly atLeast?: number;
 }
 export function series<U extends string>(

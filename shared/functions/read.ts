@@ -90,7 +90,9 @@ function rowsOfPair(members: readonly (readonly [ListParam, readonly Cell[]])[])
       return say.pairDiffers(param.name, cells.length, first[0].name, first[1].length);
   const kept: number[] = [];
   for (let row = 0; row < first[1].length; row++) {
-    const blank = members.filter(([param, cells]) => param.kind === 'series' && isBlank(cells[row]));
+    const blank = members.filter(
+      ([param, cells]) => param.kind === 'series' && param.blanks !== 'keep' && isBlank(cells[row]),
+    );
     const filled = members.find(([, cells]) => !isBlank(cells[row]));
     if (!filled) continue;
     const refused = blank.find(([param]) => param.kind === 'series' && param.blanks === 'refuse');
@@ -111,6 +113,10 @@ function readItems(
     if (param.kind === 'texts') {
       if (isError(cell)) return say.wrongType(say.place(param.name, row + 1), param, '', cell);
       items.push(cell === null ? '' : String(cell));
+      continue;
+    }
+    if (param.blanks === 'keep' && isBlank(cell)) {
+      items.push(NaN);
       continue;
     }
     const value = readNumber(param, cell, cells.length > 1 ? row + 1 : undefined);

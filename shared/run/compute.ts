@@ -172,7 +172,7 @@ type Water = Record<'trialDose' | 'vatDose' | 'totalDose' | 'toxicNow' | 'toxicT
 function waterOf(form: PlanForm, vatsNeeded: Answer): Water {
   const { ph, phWanted, alkalinity, temperature, material } = form;
   const dose = (litres: number): Answer =>
-    ph >= phWanted ? 0 : ask('SPAWN.BUFFER.DOSE', litres, ph, phWanted, alkalinity, temperature, material);
+    ph >= phWanted ? 0 : ask('SPAWN.BUFFER.AIRED', litres, ph, phWanted, alkalinity, temperature, material);
   const vatDose = dose(form.vatLitres);
   return {
     trialDose: dose(TRIAL_LITRES),

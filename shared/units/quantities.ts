@@ -44,7 +44,9 @@ export const litre = quantity('L', 'volume', '#,##0.0', (v) =>
 );
 export const millilitre = quantity('mL', 'volume', '#,##0.00');
 export const cubicMetre = quantity('m³', 'volume', '#,##0.000');
-export const centimetre = quantity('cm', 'length', '#,##0.0');
+export const centimetre = quantity('cm', 'length', '#,##0.0', (length) =>
+  length > 0 && length < 10 ? `That looks like metres: ${length} m is ${100 * length} cm.` : undefined,
+);
 export const millimetre = quantity('mm', 'length', '#,##0.0');
 export const metre = quantity('m', 'length', '#,##0');
 export const squareMetre = quantity('m²', 'area', '#,##0.00');
@@ -87,7 +89,12 @@ export const gramPerDay = quantity('g/d', 'daily amount', '#,##0.00');
 export const perSquareMetre = quantity('per m²', 'number per square metre', '#,##0.0');
 export const kilogramPerCubicMetre = quantity('kg/m³', 'weight of fish per volume', '#,##0.00');
 
-export const pH = quantity('pH', 'pH', '0.00');
+export const pH = quantity('pH', 'pH', '0.00', (ph) =>
+  ph < 3 || ph > 11
+    ? 'No vat of water stands there: the meter is off, dry or not calibrated, or a digit slipped. ' +
+      'Check it in a buffer and read again.'
+    : undefined,
+);
 export const meqPerLitre = quantity('meq/L', 'alkalinity', '0.000', (a) =>
   a > 20 ? `That looks like mg/L CaCO3: ${a} mg/L is ${round1(a / 50.04)} meq/L.` : undefined,
 );

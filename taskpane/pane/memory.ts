@@ -53,8 +53,26 @@ export async function readWorkbook(
 }
 
 /** Keystrokes come faster than a workbook likes to be written to. */
-const BROWSER_MS = 300;
 const WORKBOOK_MS = 2000;
+
+/** One writing at a time, the newest text last: a tab closed at once loses at most what is being written. */
+function latest(write: (text: string) => Promise<void>): (text: string) => void {
+  let next: string | undefined;
+  let isBusy = false;
+  const run = async (): Promise<void> => {
+    isBusy = true;
+    while (next !== undefined) {
+      const text = next;
+      next = undefined;
+      await write(text);
+    }
+    isBusy = false;
+  };
+  return (text) => {
+    next = text;
+    if (!isBusy) void run();
+  };
+}
 
 const openedPlaces = (state: State): readonly Place[] =>
   state.ready.map(placeOf).filter((place): place is Place => place !== undefined);
@@ -62,7 +80,7 @@ const openedPlaces = (state: State): readonly Place[] =>
 /** Listens to the state and keeps it a moment after it rests. `clock` gives milliseconds. */
 export function keeper(workbook: () => WorkbookPort, clock: () => number): (state: State) => void {
   let last = '';
-  let toBrowser: ReturnType<typeof setTimeout> | undefined;
+  const toBrowser = latest(writeBrowser);
   let toWorkbook: ReturnType<typeof setTimeout> | undefined;
   return (state) => {
     const kept = keptOf(state, openedPlaces(state));
@@ -72,8 +90,7 @@ export function keeper(workbook: () => WorkbookPort, clock: () => number): (stat
     last = text;
     if (isFirst) return;
     const dated = keptText(kept, clock());
-    clearTimeout(toBrowser);
-    toBrowser = setTimeout(() => void writeBrowser(dated), BROWSER_MS);
+    toBrowser(dated);
     if (!hasWorkbook(state)) return;
     clearTimeout(toWorkbook);
     toWorkbook = setTimeout(() => {

@@ -1,3 +1,4 @@
+import { dateOf } from '../../shared/units/dates';
 import type { State } from '../pane/state';
 import { setNumberStyle } from '../pane/show';
 import type { Words } from './en';
@@ -29,3 +30,12 @@ export const wordsFor = (state: Pick<State, 'settings'>): Words => {
   setNumberStyle(numbers === 'comma' || (numbers === 'auto' && language !== 'en') ? 'comma' : 'point');
   return LANGUAGES[language];
 };
+
+/** "Sat 28 Nov" in the reader's language. */
+export const dayWords = (state: Pick<State, 'settings'>, serial: number): string =>
+  new Intl.DateTimeFormat(languageOf(state), {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    timeZone: 'UTC',
+  }).format(dateOf(serial));

@@ -145,7 +145,7 @@ const measure = (least: number): Promise<Measured> =>
       ),
       small: [
         ...document.querySelectorAll(
-          'button, select, summary, .padkey, input:not([type=radio],[type=checkbox])',
+          'button, select, summary, .padkey, input:not([type=radio],[type=checkbox],.unseen)',
         ),
       ]
         .filter(isSmall)

@@ -20,13 +20,13 @@ const VAT: Vat = {
   kit: '°d',
   bottom: 6.5,
   top: 7.5,
-  origin: 'well',
+  origin: 'aerated',
   meter: 'good',
 };
 const EMPTY: Vat = { ...VAT, volume: null, spoon: null, temperature: null, stocked: null, alkalinity: null };
 const series = (...pairs: readonly (readonly [number, number])[]): Reading[] =>
   pairs.map(([grams, ph]) => ({ grams, ph }));
-const THREE = series([0, 5.4], [10, 5.7], [25, 6]);
+const THREE = series([0, 5.5], [0, 5.52], [0, 5.5]);
 const at = (model: WorkbookModel, address: string) => model.sheets[0]?.cells[address]?.value;
 
 test.each([
@@ -47,7 +47,7 @@ test('one spilled call gives the rows the pane gets', () => {
   const calls = Object.values(model.sheets[0]?.cells ?? {}).filter(({ formula }) =>
     formula?.includes('SPAWN.BUFFER.NEXT'),
   );
-  expect(calls.map(({ spill }) => spill)).toEqual([[rows.length, 9]]);
+  expect(calls.map(({ spill }) => spill)).toEqual([[rows.length, 14]]);
   rows.forEach((row, i) => {
     expect([at(model, `D${32 + i}`), at(model, `F${32 + i}`), at(model, `H${32 + i}`)]).toEqual([
       row.dose,
@@ -60,7 +60,9 @@ test('one spilled call gives the rows the pane gets', () => {
 test('the large line says what the pane says: grams to give, or nothing and why', () => {
   const dosing = judge(VAT, THREE);
   expect(at(dosingWorkbook(VAT, THREE), 'B5')).toContain(`GIVE NOW   ${dosing?.headline ?? 'nothing'}`);
-  expect(at(dosingWorkbook(VAT, series([0, 7])), 'B5')).toBe('GIVE NOTHING NOW');
+  expect(at(dosingWorkbook(VAT, series([0, 7])), 'B5')).toBe('DONE');
+  expect(at(dosingWorkbook({ ...VAT, origin: 'unknown' }, series([0, 5.2])), 'B5')).toBe('AIR FIRST');
+  expect(at(dosingWorkbook(VAT, series([0, 7.9])), 'B5')).toBe('GIVE NOTHING NOW');
   const fish = dosingWorkbook({ ...VAT, stocked: 'yes' }, THREE);
   expect([at(fish, 'B5'), at(fish, 'B6')]).toEqual([
     'GIVE NOTHING',
@@ -85,7 +87,7 @@ test('an empty sheet asks for what is missing, one thing at a time', () => {
   expect(asks({ volume: 800 })).toBe('Type the water temperature.');
   expect(asks({ volume: 800, temperature: 25 })).toMatch(/^Say whether fish/);
   expect(asks({ volume: 800, temperature: 25, stocked: 'no' })).toMatch(/first row of the readings/);
-  expect(asks({ volume: 800, temperature: 25, stocked: 'no' }, series([0, 6], [5, 6.2], [4, 6.3]))).toMatch(
+  expect(asks({ volume: 800, temperature: 25, stocked: 'no' }, series([0, 4.3], [5, 4.4], [4, 4.6]))).toMatch(
     /grams must not fall/,
   );
 });
@@ -111,8 +113,8 @@ test('the drawing: readings, what is likely after them, the window as lines', ()
     'Window from',
     'Window to',
   ]);
-  expect([55, 56, 57].map((row) => at(model, `D${row}`))).toEqual([5.4, 5.7, 6]);
-  expect(at(model, 'E57')).toBe(6);
+  expect([55, 56, 57].map((row) => at(model, `D${row}`))).toEqual([5.5, 5.52, 5.5]);
+  expect(at(model, 'E57')).toBe(5.5);
   expect(at(model, 'E58')).toBe(at(model, 'H32'));
   expect(at(model, 'D58')).toEqual(expect.objectContaining({ error: '#N/A' }));
   expect([at(model, 'H64'), at(model, 'I64')]).toEqual([6.5, 7.5]);

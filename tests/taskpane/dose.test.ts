@@ -38,8 +38,8 @@ describe('the flow of readings', () => {
       'how long to wait',
     async () => {
       const page = await atVat();
-      await read(page, '4.86');
-      const [, , dose, , , low, likely, high] = next([0], [4.86]) as number[];
+      await read(page, '4.3');
+      const [, , dose, , , low, likely, high] = next([0], [4.3]) as number[];
       const answer = page.one('#dose-answer').textContent ?? '';
       for (const words of [
         `${gramsText(dose ?? NaN)} g`,
@@ -59,45 +59,39 @@ describe('the flow of readings', () => {
     'the next reading stands ready with the total the advice makes; what is typed ' + 'instead counts',
     async () => {
       const page = await atVat();
-      await read(page, '4.86');
-      expect(valueOf(page, '#dose-grams')).toBe(gramsText(Number(next([0], [4.86])[4])));
-      await read(page, '5.65', '3.66');
-      await read(page, '6.09', '8.54');
-      const row = next([0, 3.66, 8.54], [4.86, 5.65, 6.09]);
+      await read(page, '4.3');
+      expect(valueOf(page, '#dose-grams')).toBe(gramsText(Number(next([0], [4.3])[4])));
+      await read(page, '4.32', '0');
+      const row = next([0, 0], [4.3, 4.32]);
       expect(page.one('.amount-big').textContent).toBe(`${gramsText(Number(row[2]))} g`);
-      expect(texts(page)).toEqual(['Before: pH 4.86', '3.7 g: pH 5.65', '8.5 g: pH 6.09']);
+      expect(texts(page)).toEqual(['Before: pH 4.3', '0 g: pH 4.32']);
       expect(valueOf(page, '#dose-ph')).toBe('');
     },
   );
 
-  test('it ends with STOP, and no grams, once the water is there', async () => {
+  test('it ends with DONE, and no grams, once the water is there', async () => {
     const page = await atVat();
     await read(page, '6.95');
-    expect(page.one('.amount-big').textContent).toBe('STOP');
+    expect(page.one('.amount-big').textContent).toBe('DONE');
     expect(page.one('#dose-answer').className).toContain('good');
-    expect(page.one('#dose-answer').textContent).toContain('near enough');
+    expect(page.one('#dose-answer').textContent).toContain('is in the window');
     expect(page.all('.trial')).toEqual([]);
   });
 
   test('above the window it is a bad stop', async () => {
     const page = await atVat();
     await read(page, '5.2');
-    await read(page, '8.2', '10');
+    await read(page, '7.9', '2');
     expect(page.one('#dose-answer').className).toContain('bad');
     expect(page.one('#dose-answer').textContent).toContain('above the window');
   });
 });
 
-test('water rich in carbon dioxide: told that its pH climbs later, before and after the target', async () => {
+test('water rich in carbon dioxide: air comes first, and where the pH goes is said', async () => {
   const page = await atVat();
   await read(page, '5.2');
-  await read(page, '5.34', '1.2');
-  await read(page, '5.89', '14.1');
-  expect(page.text()).toMatch(/will climb to about 8\.\d, above the window.*aerate strongly/);
-  await read(page, '6.55', '46');
-  await read(page, '7', '73');
-  expect(page.one('.amount-big').textContent).toBe('STOP');
-  expect(page.text()).toMatch(/will climb to about 8\.\d.*Measure it every day/);
+  expect(page.one('.amount-big').textContent).toBe('AIR FIRST');
+  expect(page.one('#dose-answer').textContent).toMatch(/Once aired, without product pH \d\.\d\d/);
 });
 
 describe('mistakes', () => {
@@ -116,7 +110,7 @@ describe('mistakes', () => {
     for (const [text, words] of [
       ['', 'Type the pH'],
       ['sour', '“sour”'],
-      ['52', 'from 0 to 14'],
+      ['52', 'from 3 to 11'],
     ] as const) {
       await read(page, text);
       expect(page.one('#dose-ph-fault').textContent).toContain(words);
@@ -208,7 +202,7 @@ describe('fish in the vat', () => {
     expect(document.activeElement?.id).toBe('dose-ammonia');
     await page.type('#dose-ammonia', '0.4');
     expect(page.all('button').find((button) => button.textContent === 'Type the ammonia')).toBeUndefined();
-    expect(page.one('.amount-big').textContent).toMatch(/ g$/);
+    expect(page.one('.amount-big').textContent).toBe('AIR FIRST');
     expect(page.text()).toContain('Stays under the limit');
     await page.type('#dose-ammonia', '50');
     expect(page.one('.amount-big').textContent).toBe('STOP');
@@ -218,10 +212,10 @@ describe('fish in the vat', () => {
 describe('the picture', () => {
   test('is told in words: readings, what comes next, the window', async () => {
     const page = await atVat();
-    await read(page, '4.9');
-    await read(page, '5.5', '4');
+    await read(page, '4.3');
+    await read(page, '4.32', '0');
     const words = page.one('.path svg').getAttribute('aria-label') ?? '';
-    for (const part of ['0 g, pH 4.9', '4 g, pH 5.5', 'is likely', 'The window is pH 6.5 to 7.5'])
+    for (const part of ['0 g, pH 4.3', '0 g, pH 4.32', 'is likely', 'The window is pH 6.5 to 7.5'])
       expect(words).toContain(part);
     expect(page.all('.path .reading')).toHaveLength(2);
     for (const shape of page.all('.path path')) expect(shape.getAttribute('d')).not.toMatch(/NaN|Infinity/);

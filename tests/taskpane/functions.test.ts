@@ -101,7 +101,7 @@ describe('filling in', () => {
   test('takes the selection: its reference into the formula, its values into the answer', async () => {
     const page = await openFunction('SPAWN.AMMONIA.SHARE');
     page.world.selection = rangeOf('Sheet1!B2:B3', [[7], [8]]);
-    await page.press('pH: use the selected cells');
+    await page.press('Use selection: pH');
     await page.type('#argument-temperature', '25');
     expect(formula(page)).toBe('=SPAWN.AMMONIA.SHARE(Sheet1!B2:B3,25)');
     expect(page.all('.answer td').map((cell) => cell.textContent)).toEqual(['0.564 %', '5.4 %']);

@@ -12,7 +12,7 @@ import {
   fx,
   now,
 } from './layout';
-import { AIR_FIRST, BUCKET, MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from '../../dosing/words';
+import { AIR_FIRST, MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from '../../dosing/words';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 /** A sentence with the contents of cells in it: § stands for the product, ¤ for the pH wanted. */
@@ -40,29 +40,30 @@ const EXPECT =
   `"Expect pH "&TEXT(${now('likely')},"0.00")&"; in 9 of 10 such waters between "&TEXT(${now('low')},"0.00")&" and "&TEXT(${now('high')},"0.00")` +
   `&". Then "&${grams(now('total'))}&" g have gone in: write that beside the next pH."`;
 
+const AIRED =
+  `"Once aired${'"'}&IF(${IS_GIVEN},""," without product")&" pH "&TEXT(${now('aired')},"0.0")&"; in 9 of 10 such waters between "` +
+  `&TEXT(${now('airedLow')},"0.0")&" and "&TEXT(${now('airedHigh')},"0.0")&"."`;
+
 export const NOTHING = 'GIVE NOTHING';
 export const NOTHING_NOW = 'GIVE NOTHING NOW';
 
+/** Lime and fish: the function answers with its refusal only. */
+const IS_REFUSED = `AND(${IS_FISH_IN},${IS_LIME})`;
+
 const LINES: readonly (readonly [formula: string, style: 'big' | 'quiet', height: number])[] = [
   [
-    `=IF(NOT(${HAS_ANSWER}),"NO ANSWER YET",IF(${IS_DOSE},IF(${IS_HINDERED},"${NOTHING}","GIVE NOW   "&${grams(now('dose'))}&" g"&${SPOONS}),"${NOTHING_NOW}"))`,
+    `=IF(${IS_REFUSED},"${NOTHING}",IF(NOT(${HAS_ANSWER}),"NO ANSWER YET",IF(${IS_DOSE},IF(${IS_HINDERED},"${NOTHING}","GIVE NOW   "&${grams(now('dose'))}&" g"&${SPOONS}),IF(${now('action')}="stop","${NOTHING_NOW}",UPPER(${now('action')})))))`,
     'big',
     30,
   ],
   [
-    `=IF(NOT(${HAS_ANSWER}),${MISSING},IF(${IS_DOSE},IF(${IS_HINDERED},${HINDRANCE},${now('todo')}),${now('todo')}))`,
+    `=IF(${IS_REFUSED},${filled(limeAndFish('§'))},IF(NOT(${HAS_ANSWER}),${MISSING},IF(${IS_DOSE},IF(${IS_HINDERED},${HINDRANCE},${now('todo')}),${now('todo')})))`,
     'quiet',
     30,
   ],
   [`=IF(${IS_GIVEN},${EXPECT},"")`, 'quiet', 18],
   [`=IF(${IS_GIVEN},${quoted(WAIT)},"")`, 'quiet', 30],
-  [
-    fx(
-      `=IF(AND(COUNT(${LEVELS})=1,NOT(ISNUMBER({alkalinity}))),${quoted(BUCKET)},IF({origin}="aerated","",${quoted(AIR_FIRST)}))`,
-    ),
-    'quiet',
-    30,
-  ],
+  [`=IF(${HAS_ANSWER},${AIRED},${quoted(AIR_FIRST)})`, 'quiet', 30],
   // What hinders the dose stands above already.
   [
     fx(

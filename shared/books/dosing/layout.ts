@@ -38,6 +38,11 @@ const SPILLED = {
   likely: 'H',
   high: 'I',
   remark: 'J',
+  action: 'K',
+  airedLow: 'L',
+  aired: 'M',
+  airedHigh: 'N',
+  odds: 'O',
 } as const;
 type Spilled = keyof typeof SPILLED;
 /** The first row of the answer: what to do now. */

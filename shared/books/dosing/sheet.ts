@@ -126,10 +126,10 @@ function readingsTable(sheet: SheetBuilder, readings: readonly Reading[]): void 
 const CALL = fx(
   `SPAWN.BUFFER.NEXT({volume},${DOSES},${LEVELS},{target},{spoon},{temperature},{material},{purity},{origin},$D$${ALKALINITY},,{meter},{bottom},{top},,${IS_FISH_IN},FALSE)`,
 );
-const COLUMNS = 9;
+const COLUMNS = 14;
 
 function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void {
-  section(sheet, PLAN - 2, 'BCDEFGHIJ', 'The next part-dose, and how it is likely to go on');
+  section(sheet, PLAN - 2, 'BCDEFGHIJKLMNO', 'The next part-dose, and how it is likely to go on');
   sheet
     .row(
       `B${PLAN - 1}`,
@@ -143,6 +143,11 @@ function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void
         'pH likely',
         'pH at most',
         'Remark',
+        'Action',
+        'Aired at least',
+        'Aired likely',
+        'Aired at most',
+        'Chance of ending well',
       ],
       'heading',
     )
@@ -150,8 +155,8 @@ function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void
   for (let row = PLAN; row < PLAN + PLAN_ROWS; row++) {
     sheet.row(
       `B${row}`,
-      ['0', '', '0.0', '0.0', '0.0', '0.00', '0.00', '0.00', ''].map((format) =>
-        format === '' ? styled({}, 'text') : styled({}, 'cell', { format }),
+      ['0', '', '0.0', '0.0', '0.0', '0.00', '0.00', '0.00', '', '', '0.0', '0.0', '0.0', '0%'].map(
+        (format) => (format === '' ? styled({}, 'text') : styled({}, 'cell', { format })),
       ),
     );
     sheet.height(row, row === PLAN ? 90 : 30);
@@ -199,7 +204,7 @@ function care(sheet: SheetBuilder): void {
 /** A workbook of one sheet for one vat. Answers that are null stay empty, to be typed. */
 export function dosingWorkbook(vat: Vat, readings: readonly Reading[]): WorkbookModel {
   const sheet = new SheetBuilder(SHEET, {
-    widths: [2, 6, 34, 11, 9, 9, 10, 12, 10, 40],
+    widths: [2, 6, 34, 11, 9, 9, 10, 12, 10, 40, 11, 9, 9, 9, 9],
     tab: '2F7480',
     isProtected: true,
     hasGridlines: false,

@@ -6,7 +6,7 @@ import type { Book } from './context';
 
 const dose = (litres: string): string => {
   const call = (alkalinity: string): string =>
-    `SPAWN.BUFFER.DOSE(${litres},{ph},{phWanted},${alkalinity},{temperature},{material})`;
+    `SPAWN.BUFFER.AIRED(${litres},{ph},{phWanted},${alkalinity},{temperature},{material})`;
   return `=IF({ph}>={phWanted},0,IF(ISBLANK({alkalinity}),${call('')},${call('{alkalinity}')}))`;
 };
 

@@ -20,7 +20,7 @@ const HOW: readonly string[] = [
 /** Without a pH, or with one high enough, there is no dose. */
 const dose = (litres: string, row: number): string => {
   const call = (alkalinity: string): string =>
-    `SPAWN.BUFFER.DOSE(${litres},${C.ph}${row},${C.wanted}${row},${alkalinity},${C.celsius}${row},{material})`;
+    `SPAWN.BUFFER.AIRED(${litres},${C.ph}${row},${C.wanted}${row},${alkalinity},${C.celsius}${row},{material})`;
   return `=IF(COUNT(${C.ph}${row}:${C.wanted}${row})<2,"",IF(${C.ph}${row}>=${C.wanted}${row},0,IF(ISNUMBER(${C.alkalinity}${row}),${call(`${C.alkalinity}${row}`)},${call('')})))`;
 };
 const toxic = (ph: keyof typeof C, row: number): string =>

@@ -8,8 +8,10 @@ import {
   waterPH,
 } from './records/aeration';
 import { ammoniaLimit, ammoniaRise, ammoniaShare, ammoniaToxic } from './records/ammonia';
+import { bufferAired } from './records/bufferAired';
 import { bufferDose } from './records/bufferDose';
-import { bufferEquivalent, bufferOutcome, bufferPH, bufferSteps, waterState } from './records/bufferOutcome';
+import { bufferEquivalent, bufferOutcome, bufferPH, waterState } from './records/bufferOutcome';
+import { bufferSteps } from './records/bufferSteps';
 import { alkalinityConvert, conductivityAt25, hardnessConvert, limeLimitFunction } from './records/hardness';
 import {
   exchangeResult,
@@ -20,14 +22,18 @@ import {
   waterMix,
 } from './records/mixing';
 import { oxygenContent, oxygenPercent, oxygenSaturationFunction } from './records/oxygen';
-import { alkalinityAerated, bufferJar, bufferKit, bufferRange, bufferTrial } from './records/phOnly';
+import { alkalinityAerated, bufferJar } from './records/bufferJar';
+import { bufferKit } from './records/bufferKit';
+import { bufferRange, bufferTrial } from './records/phOnly';
 import { bufferRule, bufferRuleCheck } from './records/rule';
 import { saltDose, saltFromConductivity } from './records/salt';
-import { bufferCurve, bufferFit, bufferNext } from './records/titration';
+import { bufferCurve, bufferFit } from './records/bufferFit';
+import { bufferNext } from './records/bufferNext';
 import { vatCone, vatDrum, vatOval, vatRectangle, vatRound, vatTapered } from './records/vats';
 
 export const waterFunctions: readonly SheetFunction[] = [
   bufferDose,
+  bufferAired,
   bufferNext,
   bufferFit,
   bufferCurve,

@@ -2,7 +2,7 @@ import { gram, millilitre, share } from '../../units/quantities';
 import { line } from './declare';
 
 const call = (litres: string, alkalinity: string): string =>
-  `SPAWN.BUFFER.DOSE(${litres},{ph},{phWanted},${alkalinity},{water},{material})`;
+  `SPAWN.BUFFER.AIRED(${litres},{ph},{phWanted},${alkalinity},{water},{material})`;
 /** Without a pH, or with one high enough, there is no dose. */
 const dose = (litres: string): string =>
   `=IF(NOT(AND(ISNUMBER({ph}),ISNUMBER({phWanted}))),"",IF({ph}>={phWanted},0,IF(ISNUMBER({alkalinity}),${call(litres, '{alkalinity}')},${call(litres, '')})))`;

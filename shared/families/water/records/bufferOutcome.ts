@@ -1,6 +1,4 @@
-// Long: records of one subject, each with its texts, questions and examples.
 import {
-  count,
   gram,
   meqPerLitre,
   mgPerLitre,
@@ -14,10 +12,10 @@ import { isError, outside } from '../../../base/values';
 import { alkalinityOf, solve } from '../carbonate/carbonate';
 import { intensityAt } from '../carbonate/conditions';
 import { pressureOfCO2 } from '../carbonate/constants';
-import { afterDose, doseTo } from '../carbonate/dose';
-import { column, defineFunction, fields, rows, value } from '../../../functions/define';
+import { afterDose } from '../carbonate/dose';
+import { column, defineFunction, fields, value } from '../../../functions/define';
 import { choice, num } from '../../../functions/params';
-import { phParam, targetParam, volumeParam } from './bufferDose';
+import { phParam, volumeParam } from './bufferDose';
 import {
   airOf,
   airParam,
@@ -25,7 +23,6 @@ import {
   carbonDioxideParam,
   dissolvedInParam,
   dissolvedParam,
-  gramsOf,
   hardnessParam,
   materialOf,
   materialParam,
@@ -35,9 +32,9 @@ import {
   purityParam,
   SALT_LIMIT,
   temperatureParam,
-  unreachable,
   waterBehind,
 } from './inputs';
+import { misuse } from './refusals';
 
 const doseParam = num(gram, { min: 0, max: 1e7, doc: 'Product given, g, for the whole volume.' });
 
@@ -78,7 +75,7 @@ export const bufferPH = defineFunction({
   returns: value(pH, 'pH after the dose.'),
   valid: VALID,
   sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
-  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
+  cautions: ['SODA_ASH', 'LIME', 'CAUSTIC', 'ACID', 'AMMONIA'],
   help:
     'Agricultural lime dissolves only until the water is saturated with calcite; what is ' +
     'over stays as powder. Real lime also takes hours to days. Without alkalinity or ' +
@@ -100,9 +97,15 @@ export const bufferPH = defineFunction({
       because: 'Lime in excess stops at calcite saturation, pH 8.2 in outdoor air.',
     },
     { args: [1000, -1, 6], fails: { code: '#VALUE!', says: '0' }, because: 'No negative dose.' },
+    {
+      args: [1, 1e5, 6, 0.1],
+      fails: { code: '#VALUE!', says: 'more than dissolves' },
+      because: 'A hundred kilograms in a litre.',
+    },
   ],
   compute: ({ volume, dose, material, purity, mode, ...readings }) => {
-    const known = waterBehind(readings, mode === 'closed');
+    const known =
+      misuse({ material, grams: dose, volume, purity }) ?? waterBehind(readings, mode === 'closed');
     if (isError(known)) return known;
     const { state } = afterDose(
       known.k,
@@ -141,17 +144,21 @@ export const bufferOutcome = defineFunction({
   ),
   valid: VALID,
   sources: ['PLBU82', 'PHREEQC', 'NOAACO2'],
-  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
+  cautions: ['SODA_ASH', 'LIME', 'CAUSTIC', 'ACID', 'AMMONIA'],
   examples: [
     {
       args: [1000, 24.4, 5.81, 0.1, 26],
       gives: [['7.01', '7.94', '0.560', '5.1', '', '1', 'pH goes on rising as carbon dioxide leaves.']],
       because: 'Dosed to 7 before airing, a water rich in CO2 climbs to 7.9 afterwards: aerate first.',
     },
-    { args: [1000, 5, 15], fails: { code: '#VALUE!', says: 'from 0 to 14' }, because: 'No pH above 14.' },
+    {
+      args: [1000, 5, 15],
+      fails: { code: '#VALUE!', says: 'from 3 to 11' },
+      because: 'No vat stands there.',
+    },
   ],
   compute: ({ volume, dose, material, purity, ...readings }) => {
-    const known = waterBehind(readings, true);
+    const known = misuse({ material, grams: dose, volume, purity }) ?? waterBehind(readings, true);
     if (isError(known)) return known;
     const moles = molesOf(materialOf(material), dose, volume, purity);
     const after = afterDose(known.k, known.water, materialOf(material), moles, 'closed');
@@ -178,102 +185,6 @@ export const bufferOutcome = defineFunction({
             ? 'pH goes on rising as carbon dioxide leaves.'
             : 'pH sinks again as carbon dioxide comes in from the air.',
     };
-  },
-});
-
-const MOST_STEPS = 40;
-
-export const bufferSteps = defineFunction({
-  id: 'BUFFER.STEPS',
-  family: 'Water',
-  summary: 'Splits a dose for a known water into part-doses of a few tenths of pH each.',
-  questions: ['split the dose', 'dose in parts', 'spoons per step', 'how I go divide the soda'],
-  params: {
-    volume: volumeParam,
-    ph: phParam,
-    target: targetParam,
-    ...afterwards,
-    step: num(pH, {
-      above: 0.02,
-      max: 2,
-      default: 0.5,
-      doc: 'pH units per part-dose: 0.3 or less with fish in the water.',
-    }),
-    spoon: num(gram, {
-      above: 0,
-      max: 1000,
-      optional: true,
-      doc: 'Weight of one level measure of the product in your own spoon.',
-    }),
-    ...background,
-  },
-  returns: rows(
-    {
-      step: column('Step', count),
-      dose: column('Dose', gram),
-      spoons: column('Spoons', ratio),
-      total: column('Total by then', gram),
-      ph: column('pH then', pH, 'Right after mixing.'),
-      aired: column('pH once aired', pH),
-    },
-    'One row per part-dose.',
-  ),
-  valid: VALID,
-  sources: ['PLBU82', 'PHREEQC'],
-  cautions: ['SODA_ASH', 'LIME', 'ACID', 'AMMONIA'],
-  help:
-    'For a water whose alkalinity or carbon dioxide is known. When only the pH is known ' +
-    'use BUFFER.NEXT, which learns from each reading. Measure after each part-dose all ' +
-    'the same.',
-  examples: [
-    {
-      args: [1000, 6, 7, 0.1, 26],
-      gives: [
-        ['1', '6.8', '', '6.8', '6.50', '7.55'],
-        ['2', '8.0', '', '14.9', '7.00', '7.77'],
-      ],
-      because: 'Two steps of 0.5; together the 14.9 g of BUFFER.DOSE.',
-    },
-    {
-      args: [1000, 7, 6, 0.1, 26],
-      fails: { code: '#VALUE!', says: 'only raises pH' },
-      because: 'A base cannot lower pH.',
-    },
-  ],
-  compute: ({ volume, target, material, purity, step, spoon, ...readings }) => {
-    const known = waterBehind(readings, true);
-    if (isError(known)) return known;
-    const substance = materialOf(material);
-    const legs = Math.ceil(Math.abs(target - readings.ph) / step - 1e-9);
-    if (legs > MOST_STEPS)
-      return outside(
-        `step: ${step} pH makes ${legs} part-doses, more than ${MOST_STEPS}. Take a larger step.`,
-      );
-    const table = [];
-    let before = 0;
-    for (let i = 1; i <= Math.max(1, legs); i++) {
-      const at = i >= legs ? target : readings.ph + i * step * Math.sign(target - readings.ph);
-      const moles = doseTo(known.k, known.water, substance, at, 'closed');
-      if (typeof moles !== 'number') return unreachable(moles, material, target, 'closed');
-      const total = gramsOf(substance, moles, volume, purity);
-      const aired = afterDose(
-        known.k,
-        known.water,
-        substance,
-        moles,
-        pressureOfCO2(readings.airCarbonDioxide),
-      ).state.ph;
-      table.push({
-        step: i,
-        dose: total - before,
-        spoons: spoon === undefined ? null : (total - before) / spoon,
-        total,
-        ph: at,
-        aired,
-      });
-      before = total;
-    }
-    return table;
   },
 });
 

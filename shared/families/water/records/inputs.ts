@@ -99,6 +99,14 @@ export const modeParam = choice(['closed', 'open'] as const, {
     'end, in balance with the air.',
   aliases: { now: 'closed', mixed: 'closed', aired: 'open', aerated: 'open', air: 'open' },
 });
+/** As above; left out, the aired end is meant. */
+export const airedModeParam = choice(['closed', 'open'] as const, {
+  default: 'open',
+  doc:
+    '"open" is the end, in balance with the air, and what a vat is dosed for; "closed" is right after mixing, ' +
+    'before any gas is lost or taken up.',
+  aliases: { now: 'closed', mixed: 'closed', aired: 'open', aerated: 'open', air: 'open' },
+});
 export const hardnessParam = num(mgPerLitreCaCO3, {
   min: 0,
   max: 1000,

@@ -1,83 +1,118 @@
 import type { MaterialName } from '../carbonate/materials';
-import type { Advice } from '../titration/advise';
-import { chanceOrganic, hardlyMoved } from '../titration/advise';
-import type { Aim } from '../titration/nextDose';
-import type { Series } from '../titration/series';
+import type { Action, Advice, Reason } from '../titration/advise';
+import type { Limit } from '../titration/nextDose';
 
-/** What the tables of a dosing say in words. */
+/** What the tables of a dosing say in words: drawn last, from the codes. */
 
 const to2 = (x: number): string => (Math.round(x * 100) / 100).toFixed(2);
+const to1 = (x: number): string => (Math.round(x * 10) / 10).toFixed(1);
 
-const WHY: Readonly<Record<Advice['limit'], string>> = {
-  target: 'This should reach the target.',
+/** The action as a cell holds it. */
+export const ACTION_WORDS: Readonly<Record<Action, string>> = {
+  airFirst: 'air first',
+  dose: 'dose',
+  waitSettle: 'wait',
+  readAgain: 'read again',
+  done: 'done',
+  stop: 'stop',
+};
+
+const WHY: Readonly<Record<Limit, string>> = {
+  target: 'This should reach the target once aired.',
   step: 'One step, no more.',
   top: 'Held back so as not to pass the top of the window.',
+  last: 'Held to twice the part-dose before; the readings will earn more.',
   doubt: 'Held back: the water does not answer as carbon dioxide alone would.',
   none: '',
 };
 
-/** The sentence for the vat side. */
-export const todoFor = ({ action, limit, now, isMisfit }: Advice, aim: Aim): string => {
-  switch (action) {
-    case 'dose':
-      return `Dissolve this dose in a bucket, pour it in where the water moves, mix, wait, measure, write the pH down. ${WHY[limit]}`;
-    case 'stop':
-      return `Stop: pH ${to2(now.likely)} is ${Math.abs(now.likely - aim.target) <= aim.near + 1e-9 ? 'near enough to the target' : 'in the window, and what is left moves less than the meter shows'}. Aerate and measure again tomorrow.`;
-    case 'too high':
-      return `Stop: pH ${to2(isMisfit ? now.high : now.likely)} is above the window. Add nothing; aerate, wait and measure again, or exchange water. Check ammonia if fish are in.`;
-    case 'wait':
-      return (
-        'Wait: two readings at the same dose differ. Mix, give it the same time as before, ' +
-        'measure again.'
-      );
-    case 'check':
-      return (
-        'Check before adding: the last dose did not raise the pH. Mix again, rinse and check ' +
-        'the meter, check the product and the volume.'
-      );
-  }
+const AIR =
+  'Air the vat strongly for an hour or more, read, and write that reading down with "aired" beside it. Quicker: ' +
+  'shake a half-full bottle of the water for some minutes, changing its air, and read that ("jar").';
+
+type Code = Reason['code'];
+type OfCode<C extends Code> = Extract<Reason, { readonly code: C }>;
+
+/** One sentence per code; the action's own sentence is that of its first reason. */
+const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
+  airMayDo: (reason) =>
+    `Air first, no product yet: air alone may bring this water into the window (chance ${Math.round(100 * reason.odds)}` +
+    ` %). ${AIR}`,
+  stillMoving: () =>
+    'No product yet: the pH is still on the move, because gas is leaving or the dose is mixing. ' +
+    'Keep the air on and read again, until two readings agree.',
+  sinksBack: (reason) =>
+    'Air on, no product yet: the dose has used up the carbon dioxide, and as it comes in again from ' +
+    `the air the pH sinks to about ${to1(reason.ph)}. Read again after an hour of air.`,
+  unexpected: (reason) =>
+    `Read again before anything else: pH ${to2(reason.read)} was read, between ${to2(reason.low)} ` +
+    `and ${to2(reason.high)} was expected. Look at the figure typed, mix, rinse the meter, check it ` +
+    'in a buffer.',
+  low: (reason) =>
+    `Read again before more product: pH ${to2(reason.read)} is lower than this dose should bring; ` +
+    'perhaps it has not mixed yet. Wait a quarter of an hour more, with the water moving.',
+  high: (reason) =>
+    `Read again before anything else: pH ${to2(reason.read)} was read, above 8. Look at the figure typed, rinse the ` +
+    `meter, check it in a buffer. If a second reading agrees, add nothing and exchange part of the water.`,
+  unusual: (reason) =>
+    `Read again before anything else: pH ${to2(reason.read)} is unusual for water. Check the meter ` +
+    'in a buffer; write the second reading down too.',
+  differ: (reason) =>
+    `Wait: the two readings, pH ${to2(reason.one)} and ${to2(reason.other)}, do not agree. Mix, ` +
+    'wait as long again, and read once more.',
+  aboveTop: (reason) =>
+    `Add nothing: pH ${to2(reason.read)} was read, above the window${reason.isBelowCeiling ? ', but not above 8' : ''}` +
+    `. ${reason.hasDose ? 'Gas that leaves the water lifts the pH for a day or more; that is no fault of the product. ' : ''}${reason.isBelowCeiling ? 'Leave the vat and measure again tomorrow' : 'Exchange part of the water, and measure again'}` +
+    '; check ammonia if fish are in.',
+  inWindow: (reason) =>
+    `Stop: pH ${to2(reason.read)} is in the window. No more product; keep the air on and measure ` +
+    'again tomorrow.',
+  littleLeft: () =>
+    'Stop: what is left to give moves the pH by less than a meter shows. Keep the air on and ' +
+    'measure again tomorrow.',
+  climbs: (reason) =>
+    `Once the carbon dioxide has left, the pH stands near ${to1(reason.ph)}${reason.isOwn ? ' by itself: this water needs no product' : ''}` +
+    '.',
+  risesAlone: (reason) =>
+    `No product: as carbon dioxide leaves, the pH rises by itself to about ${to1(reason.ph)}. In a ` +
+    'still vat that takes two days and more, in a stirred or shallow one about a day (from memory).',
+  noUse: () => 'No dose of this product is of use here. Read again, check the meter and the product.',
+  oneReading: () =>
+    'One reading only: the answer rests on what such waters usually hold. The next reading tells far more.',
+  misfit: () =>
+    'The readings do not go together: a hidden buffer (peat, ammonia, phosphate, limestone in the ' +
+    'vat), a wrong volume, a wrong product, or a meter that drifts. Half steps only.',
+  organic: (reason) =>
+    `The water answers as if it held a buffer beside carbon dioxide (chance ${Math.round(100 * reason.odds)}` +
+    ' %), most likely acids of peat or leaves, or as if the product were weaker than said: small ' +
+    'steps, pH can leap once the buffer is used up.',
+  hardlyMoved: () =>
+    'The last dose hardly moved the pH: the water is strongly buffered, or the product, the meter ' +
+    'or the volume is not what it seems.',
+  limited: (reason) =>
+    'Dissolve this dose in a bucket, pour it in where the water moves, mix with the air on, wait a ' +
+    `quarter of an hour, measure twice, write the pH down. ${WHY[reason.by]}`,
 };
+
+/** The sentence that goes with one reason. */
+export const reasonText = <C extends Code>(reason: OfCode<C>): string =>
+  (SENTENCES[reason.code] as (one: OfCode<C>) => string)(reason);
+
+/** The first reason is what to do; the rest are remarks. */
+export const todoFor = ({ reasons }: Advice): string => (reasons[0] ? reasonText(reasons[0]) : '');
 
 export interface LikelierProduct {
   readonly name: MaterialName;
   readonly odds: number;
 }
 
-/** Chance of a hidden buffer from which it is spoken of; clear waters stay below 0.3. */
-const LIKELY = 0.5;
-
 /** What does not fit, and what the answer rests on. */
-export const flagsFor = (
+export const remarksFor = (
   a: { readonly material: MaterialName },
-  s: Series,
-  advice: Advice,
+  { reasons }: Pick<Advice, 'reasons'>,
   likelier: LikelierProduct | undefined,
-): string => {
-  const remarks: string[] = [];
-  const organic = chanceOrganic(advice.cloud);
-  if (s.readings.length === 1)
-    remarks.push(
-      'One reading only: the dose rests on what such waters usually hold, and is kept ' +
-        'small. The next reading tells far more.',
-    );
-  else if (new Set(s.doses).size === 1)
-    remarks.push('No product given yet: repeated readings tell about the meter, not about the water.');
-  if (advice.action === 'wait' || advice.action === 'check') return remarks.join(' ');
-  if (advice.isMisfit)
-    remarks.push(
-      'The readings do not go together: a hidden buffer (peat, ammonia, phosphate, ' +
-        'limestone in the vat), a wrong volume, a wrong product, or a meter that drifts. ' +
-        'Half steps only.',
-    );
-  else if (s.readings.length > 2 && organic > LIKELY)
-    remarks.push(
-      `The water answers as if it held a buffer beside carbon dioxide (chance ${Math.round(100 * organic)} %), most likely acids of peat or leaves, or as if the product were weaker than said: small steps, pH can leap once the buffer is used up.`,
-    );
-  else if (hardlyMoved(s))
-    remarks.push(
-      'The last dose hardly moved the pH: the water is strongly buffered, or the product, ' +
-        'the meter or the volume is not what it seems.',
-    );
-  if (likelier) remarks.push(`The readings fit ${likelier.name} better than ${a.material}: look at the bag.`);
-  return remarks.join(' ');
-};
+): string =>
+  [
+    ...reasons.map(reasonText),
+    ...(likelier ? [`The readings fit ${likelier.name} better than ${a.material}: look at the bag.`] : []),
+  ].join(' ');

@@ -6,9 +6,14 @@ import { defineFunction, value } from '../../../functions/define';
 import type { Params } from '../../../functions/params';
 import { choice, num } from '../../../functions/params';
 
-const size = (doc: string): ReturnType<typeof num<'cm'>> => num(centimetre, { above: 0, max: 1e5, doc });
+/** cm: no vat is narrower; a smaller number was measured in metres. */
+const SMALLEST = 10;
+/** cm: no water in a vat is shallower. */
+const SHALLOWEST = 3;
+
+const size = (doc: string): ReturnType<typeof num<'cm'>> => num(centimetre, { min: SMALLEST, max: 1e5, doc });
 const depthParam = num(centimetre, {
-  above: 0,
+  min: SHALLOWEST,
   max: 1e4,
   doc: 'Depth of the water as filled, not of the wall.',
 });
@@ -45,7 +50,12 @@ export const vatRectangle = vat({
   params: { length: size('Inside length.'), width: size('Inside width.'), depth: depthParam },
   examples: [
     { args: [200, 100, 50], gives: '1000', because: 'Two metres by one by half.' },
-    { args: [200, -100, 50], fails: { code: '#VALUE!', says: 'above 0' }, because: 'A width is above 0.' },
+    {
+      args: [2, 1, 0.5],
+      fails: { code: '#VALUE!', says: 'looks like metres: 2 m is 200 cm' },
+      because: 'Measured in metres.',
+    },
+    { args: [200, -100, 50], fails: { code: '#VALUE!', says: 'from 10' }, because: 'A width is above 0.' },
   ],
   compute: ({ length, width, depth }) => rectangle(length, width, depth),
 });
@@ -62,7 +72,7 @@ export const vatRound = vat({
   params: { diameter: size('Inside diameter.'), depth: depthParam },
   examples: [
     { args: [150, 60], gives: '1060.3', because: 'π/4 × 150² × 60 cm³.' },
-    { args: [0, 60], fails: { code: '#VALUE!', says: 'above 0' }, because: 'A diameter is above 0.' },
+    { args: [0, 60], fails: { code: '#VALUE!', says: 'from 10' }, because: 'A diameter is above 0.' },
   ],
   compute: ({ diameter, depth }) => round(diameter, depth),
 });
@@ -111,7 +121,7 @@ export const vatCone = vat({
   params: {
     diameter: size('Inside diameter of the round wall.'),
     cone: size('Height of the cone, from outlet to wall.'),
-    depth: num(centimetre, { above: 0, max: 1e4, doc: 'Depth of water over the outlet.' }),
+    depth: num(centimetre, { min: SHALLOWEST, max: 1e4, doc: 'Depth of water over the outlet.' }),
     outlet: num(centimetre, {
       min: 0,
       max: 1e4,

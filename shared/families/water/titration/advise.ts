@@ -1,56 +1,92 @@
-import type { Aim, Reach } from './nextDose';
-import { expected, nextDose } from './nextDose';
+// Long: one decision, its order of questions is the method.
+import type { Aim, Limit, Reach } from './nextDose';
+import { airedAfter, airedReach, chanceOf, expected, nextDose } from './nextDose';
 import type { Cloud } from './cloud';
-import type { Beliefs, Series } from './series';
 import { quantile } from './cloud';
-import { posterior } from './posterior';
+import type { Log, Suspect } from './log';
+import type { Segment } from './segments';
+import { cloudOf, levelOf, tolerance, walk } from './segments';
+import type { Beliefs, Series } from './series';
 
 export type Action =
+  /** Put the vat under air, or shake a jar, and read again before any product. */
+  | 'airFirst'
   /** Give this part-dose, mix, wait, measure. */
   | 'dose'
-  /** Inside the window and near enough: no more. */
-  | 'stop'
-  /** Past the window's top: no base. */
-  | 'too high'
-  /** Two readings at one dose differ: not mixed or still losing gas. */
-  | 'wait'
-  /** The last dose did nothing, or pH fell. */
-  | 'check';
+  /** The pair of readings differ: not mixed or not at rest. */
+  | 'waitSettle'
+  /** The reading cannot come from those before it, or is unusual: read again. */
+  | 'readAgain'
+  /** Inside the window and staying there: no more. */
+  | 'done'
+  /** No product: above the window, or none is of use. */
+  | 'stop';
+
+/** Why, as codes with their numbers; sentences are drawn from them last. */
+export type Reason =
+  | { readonly code: 'airMayDo'; readonly odds: number }
+  | { readonly code: 'stillMoving' }
+  | { readonly code: 'sinksBack'; readonly ph: number }
+  | { readonly code: 'unexpected'; readonly read: number; readonly low: number; readonly high: number }
+  | { readonly code: 'low'; readonly read: number }
+  | { readonly code: 'high'; readonly read: number }
+  | { readonly code: 'unusual'; readonly read: number }
+  | { readonly code: 'differ'; readonly one: number; readonly other: number }
+  | { readonly code: 'limited'; readonly by: Limit }
+  | {
+      readonly code: 'aboveTop';
+      readonly read: number;
+      readonly isBelowCeiling: boolean;
+      readonly hasDose: boolean;
+    }
+  | { readonly code: 'inWindow'; readonly read: number }
+  | { readonly code: 'climbs'; readonly ph: number; readonly isOwn: boolean }
+  | { readonly code: 'risesAlone'; readonly ph: number }
+  | { readonly code: 'littleLeft' }
+  | { readonly code: 'noUse' }
+  | { readonly code: 'oneReading' }
+  | { readonly code: 'misfit' }
+  | { readonly code: 'organic'; readonly odds: number }
+  | { readonly code: 'hardlyMoved' };
 
 export interface Advice {
   readonly action: Action;
   /** mmol/L of product to add now; 0 unless dosing. */
   readonly dose: number;
-  readonly limit: 'target' | 'step' | 'top' | 'doubt' | 'none';
+  readonly limit: Limit;
   readonly now: Reach;
+  /** At the next reading, if the dose is given. */
   readonly after: Reach;
+  /** Once aired, with the dose if one is due, and without it. */
+  readonly aired: Reach;
+  readonly airedUntouched: Reach;
+  /** Chance that the aired vat stands between the window's bottom and the ceiling. */
+  readonly odds: number;
+  readonly reasons: readonly Reason[];
   readonly cloud: Cloud;
+  readonly segment: Segment;
   /** The model cannot follow the readings. */
   readonly isMisfit: boolean;
 }
 
-/** A repeat reading this far from the one before says the water is not at rest. */
-const RESTLESS = 0.15;
-/** The same in standard errors of a reading: paper strips scatter more than that. */
-const RESTLESS_ERRORS = 4;
-const SURELY = 0.95;
-/**
- * From which misfit and which chance of organic acids the fit is in doubt, and the share of the secant then
- * allowed.
- */
-const DOUBT = { misfit: 1.2, organic: 0.5, share: 1 } as const;
-const DOUBT_WITHOUT_CARBON = { misfit: 1, organic: 0.25, share: 0.6 } as const;
+/** No vat is led above this, whatever the window (the top of what most texts want for eggs and fry). */
+export const CEILING = 8;
+/** Chance that air alone will do from which product waits for air. */
+const AIR_MAY_DO = 0.03;
+/** The same once an hour of air has run. */
+const AIR_MAY_STILL_DO = 0.1;
+/** Chance of standing inside at which no more product is given. */
+const SURELY = 0.85;
+/** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
+export const GROWTH = { usual: 2, doubtful: 1 } as const;
+/** Dosed water should stand so far above the window's bottom, pH. */
+const LIKELY = 0.42;
+const CLEAR = 0.15;
 const MISFIT = 3;
+/** Less than this, pH, is not worth a dose: a meter does not show it. */
+const IDLE = 0.05;
 
 const last = (list: readonly number[], back = 1): number => list[list.length - back] ?? NaN;
-
-/** What the slope of the last two readings asks for; undefined when they show none. */
-const secantDose = (s: Series, aim: Aim): number | undefined => {
-  const rise = last(s.readings) - last(s.readings, 2);
-  const given = last(s.doses) - last(s.doses, 2);
-  const wanted = Math.min(aim.target - last(s.readings), aim.step);
-  return rise > 0.02 && given > 0 ? (wanted * given) / rise : undefined;
-};
 
 /** Chance that the water holds organic acids. */
 export const chanceOrganic = (cloud: Cloud): number =>
@@ -61,74 +97,203 @@ export const hardlyMoved = (s: Series): boolean =>
   s.readings.length > 1 &&
   last(s.doses) > last(s.doses, 2) &&
   Math.abs(last(s.readings) - last(s.readings, 2)) < 0.05;
-/** Growth of the part-dose allowed when the one before was not seen in the pH. */
-const MOST_TIMES = 5;
 
-/**
- * A bound that needs no model. Full secant when the fit is in doubt (organic sites likely, or residuals above
- * 1.2 reading errors): a hidden buffer that is used up lets pH leap. Half of it, or nothing, when the model
- * cannot follow the readings at all.
- */
-const modelFreeBound = (
-  s: Series,
-  aim: Aim,
-  cloud: Cloud,
-  isMisfit: boolean,
-  bringsCarbon: boolean,
-): number => {
-  if (s.readings.length < 2) return Infinity;
-  if (isMisfit) return 0.5 * (secantDose(s, aim) ?? 0);
-  if (hardlyMoved(s)) return MOST_TIMES * (last(s.doses) - last(s.doses, 2));
-  // Lime and caustic soda bring no carbon to catch the pH once a buffer is used up.
-  const { misfit, organic, share } = bringsCarbon ? DOUBT : DOUBT_WITHOUT_CARBON;
-  return cloud.misfit > misfit || chanceOrganic(cloud) > organic
-    ? share * (secantDose(s, aim) ?? Infinity)
-    : Infinity;
+/** The last part-dose since this water came in, mmol/L; 0 before the first. */
+const lastPart = (log: Log, { firstEntry }: Segment): number => {
+  for (let i = log.length - 1; i > firstEntry; i--) {
+    const part = (log[i]?.dose ?? 0) - (log[i - 1]?.dose ?? 0);
+    if (part > 0) return part;
+  }
+  return 0;
 };
 
+const ODDS_OF = (cloud: Cloud, aired: readonly number[], aim: Aim): number =>
+  chanceOf(cloud, aired, (ph) => ph >= aim.bottom && ph <= CEILING);
+
+/** Common ground of every answer: where the water is and where air alone takes it. */
+interface View {
+  readonly b: Beliefs;
+  readonly log: Log;
+  readonly aim: Aim;
+  readonly segment: Segment;
+  readonly cloud: Cloud;
+  readonly now: Reach;
+  readonly aired: Reach;
+  readonly airedValues: readonly number[];
+  readonly read: number;
+  readonly wasLow: boolean;
+  readonly isMisfit: boolean;
+}
+
+const answer = (v: View, action: Action, reasons: readonly Reason[]): Advice => ({
+  action,
+  dose: 0,
+  limit: 'none',
+  now: v.now,
+  after: v.now,
+  aired: v.aired,
+  airedUntouched: v.aired,
+  odds: ODDS_OF(v.cloud, v.airedValues, v.aim),
+  reasons: [...reasons, ...doubts(v)],
+  cloud: v.cloud,
+  segment: v.segment,
+  isMisfit: v.isMisfit,
+});
+
+/** What does not fit, of a series and of what it says about the water. */
+export const doubtsOf = (series: Series, cloud: Cloud): Reason[] => {
+  if (series.readings.length > 1 && cloud.misfit > MISFIT) return [{ code: 'misfit' }];
+  const organic = chanceOrganic(cloud);
+  if (series.readings.length > 2 && organic > 0.5) return [{ code: 'organic', odds: organic }];
+  return hardlyMoved(series) ? [{ code: 'hardlyMoved' }] : [];
+};
+
+/** What does not fit, beside the answer. */
+const doubts = ({ segment, cloud, log }: View): Reason[] => {
+  const found = doubtsOf(segment.series, cloud);
+  return found.length === 0 && log.length === 1 ? [{ code: 'oneReading' }] : found;
+};
+
+const suspectReason = ({ read, expected: { low, high } }: Suspect): Reason => ({
+  code: 'unexpected',
+  read,
+  low,
+  high,
+});
+
 /**
- * What to do next at the vat, from the readings so far.
+ * What to do next at the vat, from the log so far. Air comes before product: a dose is only due once air has
+ * shown what it can do, or cannot do enough; it is sized for the pH once aired.
  *
- * The part-dose is the smallest of: the median dose to min(target, now + step), and the dose at which the pH
- * would pass the top of the window with the allowed risk, and the model-free bound above.
- * In: beliefs, series (mmol/L of product, pH), aim. Out: advice. Source: method of this project; priors are
- * judgement (PRACTICE).
+ * In: beliefs, log (mmol/L of product, pH, what happened), aim. Out: action, dose, ranges now and once aired,
+ * odds, reasons as codes. Source: method of this project; priors are judgement (PRACTICE).
  */
-export const advise = (b: Beliefs, s: Series, aim: Aim): Advice => {
-  const cloud = posterior(b, s);
-  const now = expected(b, cloud, 0);
-  const isMisfit = s.readings.length > 1 && cloud.misfit > MISFIT;
-  const base: Advice = { action: 'stop', cloud, isMisfit, now, after: now, dose: 0, limit: 'none' };
-  const unrest = restlessness(s, Math.max(RESTLESS, RESTLESS_ERRORS * b.noise));
-  if (unrest) return { ...base, action: unrest };
-  const level = isMisfit ? last(s.readings) : now.likely;
-  if (level > aim.top) return { ...base, action: 'too high' };
-  if (level >= aim.target - aim.near) return base;
-  const choice = nextDose(b, cloud, aim);
-  const bound = modelFreeBound(s, aim, cloud, isMisfit, b.carbonEach > 0);
-  const dose = Math.min(choice.dose, bound);
-  const after = expected(b, cloud, dose);
-  // What is left to give moves less than a reading can show: leave it if the window is surely reached.
-  const isIdle = !isMisfit && after.likely - now.likely < 0.1;
-  if (isIdle && chanceInside(cloud, aim) >= SURELY) return base;
-  if (!(dose > 0)) return { ...base, action: 'check' };
-  return { ...base, action: 'dose', dose, after, limit: bound < choice.dose ? 'doubt' : choice.limit };
+export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
+  const { segment, suspect, isUnusual, isLow, wasLow } = walk(b, log);
+  const cloud = cloudOf(segment);
+  const entry = log.at(-1);
+  const airedValues = airedAfter(segment.beliefs, cloud, 0);
+  const v: View = {
+    b: segment.beliefs,
+    log,
+    aim,
+    segment,
+    cloud,
+    now: expected(segment.beliefs, cloud, 0),
+    aired: airedReach(segment.beliefs, cloud, 0),
+    airedValues,
+    read: segment.vatReading ?? (entry ? levelOf(entry) : NaN),
+    wasLow,
+    isMisfit: segment.series.readings.length > 1 && cloud.misfit > MISFIT,
+  };
+  if (suspect) return answer(v, 'readAgain', [suspectReason(suspect)]);
+  if (isUnusual) return answer(v, 'readAgain', [{ code: 'unusual', read: v.read }]);
+  const doubted = doubtful(v, entry);
+  if (doubted) return doubted;
+  const rest = atRest(v);
+  if (rest) return rest;
+  if (isLow) return answer(v, 'readAgain', [{ code: 'low', read: v.read }]);
+  if (segment.isRestless) return answer(v, 'waitSettle', [{ code: 'stillMoving' }]);
+  return below(v);
 };
 
-/** Readings that must be sorted out before anything is added. */
-const restlessness = (s: Series, most: number): 'wait' | 'check' | undefined => {
-  if (s.readings.length < 2) return undefined;
-  const move = last(s.readings) - last(s.readings, 2);
-  if (last(s.doses) === last(s.doses, 2)) return Math.abs(move) > most ? 'wait' : undefined;
-  return move < -most ? 'check' : undefined;
+const hasDose = (log: Log): boolean => (log.at(-1)?.dose ?? 0) > 0;
+
+/** Water without product has the benefit of the doubt; dosed water should stand clear of the edge. */
+const endsInside = ({ aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
+  if (aired.likely >= aim.target - aim.near) return true;
+  const ends = chanceOf(cloud, airedValues, (ph) => ph >= aim.bottom);
+  return given ? ends >= SURELY && aired.likely >= aim.bottom + CLEAR : ends >= LIKELY;
+};
+
+/** A pair that does not agree, or a reading above the ceiling that stands alone. */
+const doubtful = (v: View, entry: Log[number] | undefined): Advice | undefined => {
+  if (entry?.again !== undefined && Math.abs(entry.again - entry.reading) > tolerance(v.b))
+    return answer(v, 'waitSettle', [{ code: 'differ', one: entry.reading, other: entry.again }]);
+  return v.read > CEILING && v.log.length > 1 && !v.segment.isSettled
+    ? answer(v, 'readAgain', [{ code: 'high', read: v.read }])
+    : undefined;
+};
+
+/** Answers that give no product because the water is where it should be, or above. */
+const atRest = (v: View): Advice | undefined => {
+  const { aim, read, now, aired } = v;
+  const given = hasDose(v.log);
+  if (read > aim.top || now.likely > aim.top)
+    return answer(v, 'stop', [
+      { code: 'aboveTop', read, isBelowCeiling: read <= CEILING, hasDose: given },
+      ...climbing(v),
+    ]);
+  if (read < aim.bottom && now.likely < aim.bottom) return undefined;
+  if (endsInside(v, given)) return answer(v, 'done', [{ code: 'inWindow', read }, ...climbing(v)]);
+  // Base has robbed the water of gas: as gas comes in again the pH sinks.
+  if (aired.likely < aim.bottom && now.likely - aired.likely > 0.2 && aim.canAir)
+    return answer(v, 'airFirst', [{ code: 'sinksBack', ph: aired.likely }]);
+  return undefined;
+};
+
+const climbing = ({ aired, aim, log }: View): Reason[] =>
+  aired.likely > aim.top ? [{ code: 'climbs', ph: aired.likely, isOwn: (log.at(-1)?.dose ?? 0) === 0 }] : [];
+
+/** The water stands below the window. */
+const below = (v: View): Advice => {
+  const { aim, segment, cloud, airedValues, aired } = v;
+  const mayDo = chanceOf(cloud, airedValues, (ph) => ph >= aim.bottom);
+  if (aim.canAir) {
+    if (!segment.isAired && mayDo >= AIR_MAY_DO)
+      return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
+    const isUntouched = last(segment.series.doses) === 0;
+    if (segment.isAired && !segment.isSettled && isUntouched && mayDo >= AIR_MAY_STILL_DO)
+      return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
+  } else if (mayDo >= 0.5 && aired.likely >= aim.bottom)
+    return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
+  return dosed(v);
+};
+
+/** What the slope of the last two readings asks for, up to the target; Infinity when they show none. */
+const secant = ({ segment: { series: s }, aim }: View): number => {
+  const rise = last(s.readings) - last(s.readings, 2);
+  const part = last(s.doses) - last(s.doses, 2);
+  return rise > 0.02 && part > 0 ? ((aim.target - last(s.readings)) * part) / rise : Infinity;
+};
+
+/** Twice the last part-dose at most; no more than the last where the readings lay lower than expected. */
+const grown = (v: View, wanted: number): { dose: number; isHeld: boolean } => {
+  const dose = Math.min(wanted, secant(v));
+  const part = lastPart(v.log, v.segment);
+  if (part === 0) return { dose, isHeld: false };
+  const most = part * (v.wasLow ? GROWTH.doubtful : GROWTH.usual);
+  return dose > most ? { dose: most, isHeld: true } : { dose, isHeld: false };
+};
+
+const dosed = (v: View): Advice => {
+  const { b, cloud, aim } = v;
+  const choice = nextDose(b, cloud, aim);
+  const bounded = grown(v, v.isMisfit ? 0.5 * choice.dose : choice.dose);
+  const { dose } = bounded;
+  const after = expected(b, cloud, dose);
+  const values = airedAfter(b, cloud, dose);
+  const gain = quantile(cloud, values, 0.5) - v.aired.likely;
+  if (!(dose > 0) || !Number.isFinite(dose)) return answer(v, 'stop', [{ code: 'noUse' }]);
+  if (gain < IDLE && after.likely - v.now.likely < IDLE && !bounded.isHeld)
+    return chanceOf(cloud, v.airedValues, (ph) => ph >= aim.bottom) >= SURELY && v.read >= aim.bottom
+      ? answer(v, 'done', [{ code: 'littleLeft' }])
+      : answer(v, 'stop', [{ code: 'noUse' }]);
+  const limit: Limit = bounded.isHeld ? 'last' : v.isMisfit ? 'doubt' : choice.limit;
+  const given = answer(v, 'dose', [{ code: 'limited', by: limit }]);
+  return {
+    ...given,
+    dose,
+    limit,
+    after,
+    aired: airedReach(b, cloud, dose),
+    odds: ODDS_OF(cloud, values, aim),
+  };
 };
 
 /** Chance that the water is inside the window now. */
 export const chanceInside = (cloud: Cloud, aim: Aim): number =>
-  cloud.now.reduce(
-    (sum, ph, i) => (ph >= aim.bottom && ph <= aim.top ? sum + (cloud.weights[i] ?? 0) : sum),
-    0,
-  );
+  chanceOf(cloud, cloud.now, (ph) => ph >= aim.bottom && ph <= aim.top);
 
 /** The water's own figures before the first dose. */
 export const figures = (

@@ -11,8 +11,8 @@ import type { Beliefs } from './series';
  * water is hard on electrodes).
  */
 export const METERS = {
-  good: { noise: 0.04, offset: 0.06 },
-  cheap: { noise: 0.08, offset: 0.1 },
+  good: { noise: 0.035, offset: 0.08 },
+  cheap: { noise: 0.08, offset: 0.12 },
   strips: { noise: 0.25, offset: 0.2 },
 } as const;
 export type MeterName = keyof typeof METERS;
@@ -45,7 +45,12 @@ export interface Held {
   /** µS/cm, 0 when not measured. */
   readonly conductivity: number;
   readonly airPpm: number;
+  /** The meter was held in a buffer today and its error taken off the readings. */
+  readonly isChecked?: boolean;
 }
+
+/** Lasting error left after a check in a buffer: temperature, slope, weak water (judgement). */
+const CHECKED_OFFSET = 0.05;
 
 /** Alkalinity above which few fresh waters lie, meq/L, when nothing else is known (judgement). */
 const MOST_ALKALINITY = 5;
@@ -64,6 +69,7 @@ export const beliefsFrom = ({
   kit,
   conductivity,
   airPpm,
+  isChecked = false,
 }: Held): Beliefs => {
   const water = compose({ ...back, ionicStrength: Math.max(back.ionicStrength, 0.001) }, kit ?? 0, 0);
   const { conditions } = solve(k, water, { kind: 'at', ph: 6 });
@@ -72,7 +78,8 @@ export const beliefsFrom = ({
     equivalents: material.equivalents,
     carbonEach: material.carbon,
     airCO2: conditions.kh * pressureOfCO2(airPpm),
-    ...METERS[meter],
+    noise: METERS[meter].noise,
+    offset: isChecked ? Math.min(CHECKED_OFFSET, METERS[meter].offset) : METERS[meter].offset,
     pressure: ORIGINS[origin],
     kit: kit === undefined ? undefined : { value: kit, error: kitError(kit) },
     mostAlkalinity: conductivity > 0 ? conductivity / MICROSIEMENS_PER_MEQ : MOST_ALKALINITY,

@@ -9,9 +9,8 @@ const { hypot, log, max, min } = Math;
  * met (judgement).
  */
 const LOSSES = [
-  [0, 0.5],
-  [0.15, 0.3],
-  [0.4, 0.2],
+  [0.05, 0.6],
+  [0.35, 0.4],
 ] as const;
 /** Organic acid sites, meq/L, and how often each is met (judgement): clear, tea-coloured, dark water. */
 const SITES = [
@@ -20,15 +19,27 @@ const SITES = [
   [0.15, 0.12],
 ] as const;
 
+/** Share of a part-dose that a lone reading has not seen yet, and how often each is met (judgement). */
+const UNSEEN = [
+  [0, 0.65],
+  [0.5, 0.35],
+] as const;
+
+/** One reading alone has lost no gas and hidden no dose. */
+const isFirstKind = (kind: number): boolean =>
+  KINDS[kind]?.loss === LOSSES[0][0] && KINDS[kind]?.unseen === 0;
+
 /** Nodes of the first grid. */
-const COARSE_PH = 9;
-const COARSE_PRESSURE = 27;
+const COARSE_PH = 7;
+const COARSE_PRESSURE = 23;
 /** Log-likelihood depth within which a node still counts. */
 export const DEPTH = 10;
 
-/** Every combination of site and loss, with the log of its share. */
+/** Every combination of site, loss and unseen share, with the log of how often it is met. */
 export const KINDS = SITES.flatMap(([sites, often]) =>
-  LOSSES.map(([loss, share]) => ({ sites, loss, log: log(often * share) })),
+  LOSSES.flatMap(([loss, share]) =>
+    UNSEEN.map(([unseen, times]) => ({ sites, loss, unseen, log: log(often * share * times) })),
+  ),
 );
 
 /** Grid nodes: first pH, log10 of first CO2 pressure, kind. */
@@ -50,6 +61,19 @@ export const BALANCE = 0,
   UNEXPLAINED = 6,
   WIDTH = 7;
 
+/** The pH a reading shows where part of the dose has not come yet. */
+const seenWithout = (
+  b: Beliefs,
+  hidden: number,
+  balance: number,
+  carbon: number,
+  sites: number,
+  ph: number,
+): number =>
+  hidden > 0
+    ? samplePH(b.conditions, balance - b.equivalents * hidden, carbon - b.carbonEach * hidden, sites, ph)
+    : ph;
+
 /**
  * Follows one supposed water through the series, writes its state at the end into `out` and returns its log
  * likelihood.
@@ -59,8 +83,7 @@ const follow = (
   s: Series,
   ph0: number,
   co2: number,
-  sites: number,
-  loss: number,
+  { sites, loss, unseen }: (typeof KINDS)[number],
   out: Float64Array,
   at: number,
 ): number => {
@@ -80,18 +103,19 @@ const follow = (
       carbon += b.carbonEach * added;
       given = dose;
       ph = samplePH(c, balance, carbon, sites, ph);
+      // Water that a dose has robbed of gas takes some in again: the excess may be below nothing.
       const excess = loss > 0 ? carbonDioxideAt(c, carbon, ph) - b.airCO2 : 0;
-      if (excess > 0) {
+      if (excess !== 0) {
         carbon -= loss * excess;
         ph = samplePH(c, balance, carbon, sites, ph);
       }
     }
-    const miss = (s.readings[i] ?? 0) - ph;
+    const hidden = added > 0 && s.settled?.[i] !== true ? unseen * added : 0;
+    const miss = (s.readings[i] ?? 0) - seenWithout(b, hidden, balance, carbon, sites, ph);
     sum += miss;
     squares += miss * miss;
   }
-  const noise2 = b.noise * b.noise;
-  const offset2 = b.offset * b.offset;
+  const [noise2, offset2] = [b.noise * b.noise, b.offset * b.offset];
   // The offset is shared by all readings: integrated out, it leaves this much of the squares.
   const shared = offset2 / (noise2 + n * offset2);
   const unexplained = squares - sum * sum * shared;
@@ -129,8 +153,7 @@ export const explore = (b: Beliefs, s: Series, nodes: Nodes): Explored => {
       s,
       nodes.ph0[i] ?? 7,
       b.conditions.kh * 10 ** pressure,
-      kind.sites,
-      kind.loss,
+      kind,
       state,
       i * WIDTH,
     );
@@ -149,7 +172,7 @@ export const firstNodes = (b: Beliefs, first: number, losesGas: boolean): Nodes 
   const pressureGap = (highest - lowest) / (COARSE_PRESSURE - 1);
   const nodes: Nodes = { ph0: [], pressure: [], kind: [], phGap, pressureGap };
   for (let kind = 0; kind < KINDS.length; kind++)
-    if (losesGas || KINDS[kind]?.loss === 0)
+    if (losesGas || isFirstKind(kind))
       for (let i = 0; i < COARSE_PH; i++)
         for (let j = 0; j < COARSE_PRESSURE; j++)
           put(nodes, first - reach + i * phGap, lowest + j * pressureGap, kind);

@@ -1,8 +1,9 @@
 import type { MaterialName } from '../carbonate/materials';
 import { MATERIALS } from '../carbonate/materials';
 import type { Advice } from './advise';
+import { GROWTH } from './advise';
 import type { Aim, Reach } from './nextDose';
-import { boundDose, expected, medianDose } from './nextDose';
+import { airedBound, airedReach, expected, medianDose } from './nextDose';
 import type { Cloud } from './cloud';
 import type { Beliefs, Series } from './series';
 import { posterior } from './posterior';
@@ -15,25 +16,18 @@ export interface Leg {
 const MOST_LEGS = 8;
 
 /**
- * How the dosing is likely to go on after the part-dose due now, if every reading falls where it is expected.
+ * How the dosing is likely to go on after the part-dose due now, if every reading falls where it is expected
+ * and the gas comes to rest between the doses.
  */
-export const forecast = (b: Beliefs, { cloud, dose, after }: Advice, aim: Aim): Leg[] => {
+export const forecast = (b: Beliefs, { cloud, dose }: Advice, aim: Aim): Leg[] => {
   const legs: Leg[] = [];
+  const whole = airedBound(b, cloud, aim.target, 0.5);
   let total = dose;
-  let at = after.likely;
-  while (at < aim.target - aim.near && legs.length < MOST_LEGS) {
-    // Later readings will narrow the range, so the bound of today is only kept to the median of the window's
-    // top.
-    const next = Math.min(
-      medianDose(b, cloud, Math.min(aim.target, at + aim.step)),
-      boundDose(b, cloud, aim.top, 0.5),
-    );
-    if (!(next > total) || !Number.isFinite(next)) break;
-    const reach = expected(b, cloud, next);
-    if (reach.likely - at < 0.02) break;
-    legs.push({ dose: next - total, reach });
-    total = next;
-    at = reach.likely;
+  let part = dose;
+  while (total < whole * 0.97 && legs.length < MOST_LEGS && part > 0) {
+    part = Math.min(GROWTH.usual * part, whole - total);
+    total += part;
+    legs.push({ dose: part, reach: airedReach(b, cloud, total) });
   }
   return legs;
 };
@@ -41,8 +35,7 @@ export const forecast = (b: Beliefs, { cloud, dose, after }: Advice, aim: Aim): 
 const POINTS = 12;
 
 /** pH with its range against further product, up to a pH. */
-export const pathOf = (b: Beliefs, s: Series, highest: number): Leg[] => {
-  const cloud = posterior(b, s);
+export const pathOf = (b: Beliefs, cloud: Cloud, highest: number): Leg[] => {
   const most = medianDose(b, cloud, highest);
   if (!(most > 0) || !Number.isFinite(most)) return [];
   return Array.from({ length: POINTS + 1 }, (_, i) => ({

@@ -5,6 +5,8 @@ export interface Series {
   /** mmol/L of product since the start, one per reading. */
   readonly doses: readonly number[];
   readonly readings: readonly number[];
+  /** Readings that a second one has confirmed; the others may have been taken before the dose had mixed. */
+  readonly settled?: readonly boolean[];
 }
 
 export interface Beliefs {

@@ -26,7 +26,14 @@ import type { Scene } from '../../../pane/parts';
 import { banner, button, hint, inputOf, section } from '../../../pane/parts';
 
 const ph = (value: number): string => value.toFixed(2);
-const TONES = { dose: 'main', done: 'good', wait: 'warning', stop: 'bad', refused: 'bad' } as const;
+const TONES = {
+  dose: 'main',
+  done: 'good',
+  air: 'main',
+  wait: 'warning',
+  stop: 'bad',
+  refused: 'bad',
+} as const;
 
 const expectation = ({ expected, total }: Dosing): Child =>
   expected &&
@@ -38,6 +45,16 @@ const expectation = ({ expected, total }: Dosing): Child =>
     h('strong', {}, `pH ${ph(expected.likely)}`),
     `; in 9 of 10 such waters between ${ph(expected.low)} and ${ph(expected.high)}. `,
     `Then ${gramsText(total)} g have gone in.`,
+  );
+
+const airedLine = ({ aired, kind }: Dosing): Child =>
+  aired &&
+  h(
+    'p',
+    { class: 'expect' },
+    kind === 'dose' ? 'Once aired ' : 'Once aired, without product ',
+    h('strong', {}, `pH ${ph(aired.likely)}`),
+    `; in 9 of 10 such waters between ${ph(aired.low)} and ${ph(aired.high)}.`,
   );
 
 const remaining = ({ later }: Dosing): Child => {
@@ -70,6 +87,7 @@ function answerView(dosing: Dosing): VNode {
       dosing.spoons !== undefined && h('p', { class: 'spoons' }, dosing.spoons),
       h('p', {}, dosing.todo),
       expectation(dosing),
+      airedLine(dosing),
       dosing.wait !== undefined && h('p', {}, h('strong', {}, 'Wait. '), dosing.wait),
     ),
     remaining(dosing),
@@ -347,9 +365,9 @@ const answered = (dosing: Dosing, scene: Scene): readonly Child[] => {
           scene.send(openAmmonia);
         }),
       ),
+    readingForm(scene),
     warningsView(dosing),
     dosing.trial && dosing.kind === 'dose' && trialView(dosing.trial),
-    readingForm(scene),
     dosing.kind !== 'refused' &&
       dosePlot(dose.readings, dosing, {
         bottom: number(cells.bottom),

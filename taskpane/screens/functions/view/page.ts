@@ -87,7 +87,7 @@ function argumentField(param: NamedParam, scene: Scene): VNode {
       () => {
         send(takeSelection, param.name);
       },
-      { isOff: !isFree(state), says: `${labelOf(param.name)}: use the selected cells` },
+      { isOff: !isFree(state), says: `Use selection: ${labelOf(param.name)}` },
     );
   return h(
     'div',

@@ -1,4 +1,4 @@
-import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
+import { timeText } from '../../../../shared/units/dates';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { showPlace } from '../../../pane/navigate';
@@ -6,7 +6,7 @@ import type { Scene } from '../../../pane/parts';
 import { banner, button, section } from '../../../pane/parts';
 import { hasWorkbook } from '../../../pane/state';
 import type { Words } from '../../../words/en';
-import { wordsFor } from '../../../words/words';
+import { dayWords, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
 import type { Line } from '../../vat/state/notebook';
 import { lineText, lineView, momentOf } from '../../vat/view/line';
@@ -245,11 +245,7 @@ export function todayView(scene: Scene): readonly Child[] {
       'h2',
       {},
       today.title,
-      h(
-        'span',
-        { class: 'date' },
-        ` ${weekdayText(state.now)} ${dayText(state.now)}, ${timeText(state.now)}`,
-      ),
+      h('span', { class: 'date' }, ` ${dayWords(state, state.now)}, ${timeText(state.now)}`),
     ),
     goOn(scene),
     hasPlan && tasks

@@ -39,7 +39,7 @@ const notebook = (
 
 const remarkOf = ({ doses, readings }: { doses: number[]; readings: number[] }): Cell => {
   const [row] = grid('BUFFER.FIT', VOLUME, columnOf(doses), columnOf(readings));
-  return row?.at(-1) ?? null;
+  return row?.[10] ?? null;
 };
 const acidVat = (seed: number): Vat => {
   for (let s = seed * 1000; ; s++) {

@@ -1,0 +1,306 @@
+import type { Cloud } from './cloud';
+import { quantile } from './cloud';
+import type { Entry, EventName, Log, Suspect } from './log';
+import { NIGHT_HOURS } from './log';
+import { carbonDioxideAt, samplePH } from './model';
+import { posterior } from './posterior';
+import type { Beliefs, Series } from './series';
+
+/**
+ * The stretch of the readings that still speaks of the water as it is. Airing, a night, a refill, rain, or a
+ * confirmed reading that nothing before explains begin a new one: its first reading, with what is then
+ * believed about the gas, says more than all before it.
+ */
+export interface Segment {
+  readonly beliefs: Beliefs;
+  readonly series: Series;
+  /** mmol/L given when the stretch began. */
+  readonly base: number;
+  /** The water has stood under air since it came in. */
+  readonly isAired: boolean;
+  /** Two readings agree. */
+  readonly isSettled: boolean;
+  /** pH of the vat itself where the reading is of an aired jar. */
+  readonly vatReading?: number | undefined;
+  /** Moved at one and the same dose, nobody wrote down why: not mixed yet, or gas on the way. */
+  readonly isRestless: boolean;
+  /** A new water came in with this stretch: part-doses before it no longer count. */
+  readonly firstEntry: number;
+}
+
+/** log10 of the CO2 pressure, atm, after what happened (judgement; air outdoors is −3.38, a shed −3.1). */
+const GAS = {
+  /** After an hour of strong air, still perhaps on the way. */
+  aired: { mean: -2.9, sd: 0.45 },
+  /** Two readings under air agree. */
+  settled: { mean: -3.28, sd: 0.17 },
+  jar: { mean: -3.2, sd: 0.25 },
+  night: { mean: -3, sd: 0.4 },
+  /** It moved by itself, nobody wrote down why. */
+  moved: { mean: -2.8, sd: 0.6 },
+  /** Readings that nothing before explains, in water that had been aired. */
+  airedBefore: { mean: -3.1, sd: 0.4 },
+} as const;
+
+/** A repeat reading this far from the one before says the water is not at rest. */
+const RESTLESS = 0.12;
+/** The same in standard errors of a reading: one decimal and paper strips scatter more than that. */
+const RESTLESS_ERRORS = 3;
+export const tolerance = (b: Beliefs): number => Math.max(RESTLESS, RESTLESS_ERRORS * b.noise);
+/** A first reading outside these is read again before anything is built on it (judgement). */
+export const USUAL = { low: 4, high: 9 } as const;
+
+const begin = (
+  b: Beliefs,
+  entry: Entry,
+  pressure: Beliefs['pressure'],
+  flags: Pick<Segment, 'isAired' | 'isSettled' | 'firstEntry'> & {
+    readonly vatReading?: number;
+    readonly isRestless?: boolean;
+  },
+): Segment => ({
+  isRestless: false,
+  beliefs:
+    pressure === b.pressure
+      ? b
+      : { ...b, pressure, kit: b.kit && flags.firstEntry === 0 ? b.kit : undefined },
+  series: { doses: [0], readings: [levelOf(entry)], settled: [true] },
+  base: entry.dose,
+  ...flags,
+});
+
+/** The reading, or the middle of the two that agree. */
+export const levelOf = ({ reading, again }: Entry): number =>
+  again === undefined ? reading : (reading + again) / 2;
+
+/** A repeat that agrees settles the reading it repeats too. */
+const settledWith = ({ series, base }: Segment, entry: Entry, isSettled: boolean): readonly boolean[] => {
+  const before = series.settled ?? [];
+  const isRepeat = entry.dose - base === series.doses.at(-1);
+  return isRepeat && isSettled ? [...before.slice(0, -1), true, true] : [...before, isSettled];
+};
+
+const extended = (segment: Segment, entry: Entry, isSettled: boolean): Segment => ({
+  ...segment,
+  series: {
+    doses: [...segment.series.doses, entry.dose - segment.base],
+    readings: [...segment.series.readings, levelOf(entry)],
+    settled: settledWith(segment, entry, isSettled),
+  },
+  isSettled,
+  isRestless: false,
+});
+
+const clouds = new WeakMap<Segment, Cloud>();
+/** What the stretch says about the water. Where the reading is of a jar, the vat's own gas is put back. */
+export const cloudOf = (segment: Segment): Cloud => {
+  let cloud = clouds.get(segment);
+  if (!cloud) {
+    cloud = posterior(segment.beliefs, segment.series);
+    if (segment.vatReading !== undefined) cloud = inVat(segment.beliefs, cloud, segment.vatReading);
+    clouds.set(segment, cloud);
+  }
+  return cloud;
+};
+
+const inVat = ({ conditions: c }: Beliefs, cloud: Cloud, ph: number): Cloud => {
+  const carbons = cloud.carbons.map((carbon, i) => {
+    // Carbon at which the balance found in the jar stands at the vat's own pH; never less than in the jar.
+    let low = carbon;
+    let high = Math.max(20, 4 * carbon);
+    for (let step = 0; step < 30; step++) {
+      const middle = (low + high) / 2;
+      if (samplePH(c, cloud.balances[i] ?? 0, middle, cloud.sites[i] ?? 0, ph) > ph) low = middle;
+      else high = middle;
+    }
+    return (low + high) / 2;
+  });
+  const now = carbons.map((carbon, i) =>
+    samplePH(c, cloud.balances[i] ?? 0, carbon, cloud.sites[i] ?? 0, ph),
+  );
+  return { ...cloud, carbons, now };
+};
+
+/** Most of the gas above the air's that leaves while a dose mixes. */
+const MIXING_LOSS = 0.6;
+/** pH that may be read after a further dose, from the least to the most gas that can have moved meanwhile. */
+const reachable = (
+  segment: Segment,
+  added: number,
+  mostExchange: number,
+): { readonly low: number; readonly high: number } => {
+  const { beliefs: b } = segment;
+  const { conditions: c } = b;
+  const cloud = cloudOf(segment);
+  const after = (exchange: number): number[] =>
+    cloud.now.map((now, i) => {
+      const balance = (cloud.balances[i] ?? 0) + b.equivalents * added;
+      const sites = cloud.sites[i] ?? 0;
+      let carbon = (cloud.carbons[i] ?? 0) + b.carbonEach * added;
+      let ph = samplePH(c, balance, carbon, sites, now);
+      for (let part = 0; part < 3 && exchange > 0; part++) {
+        carbon -= (1 - (1 - exchange) ** (1 / 3)) * (carbonDioxideAt(c, carbon, ph) - b.airCO2);
+        ph = samplePH(c, balance, carbon, sites, ph);
+      }
+      return ph;
+    });
+  const closed = after(0);
+  const moved = after(mostExchange);
+  return {
+    low: Math.min(quantile(cloud, closed, 0.025), quantile(cloud, moved, 0.025)),
+    high: Math.max(quantile(cloud, closed, 0.975), quantile(cloud, moved, 0.975)),
+  };
+};
+
+const isBelieved = (segment: Segment, entry: Entry, mostExchange: number): true | Suspect => {
+  const { low, high } = reachable(
+    segment,
+    entry.dose - segment.base - (segment.series.doses.at(-1) ?? 0),
+    mostExchange,
+  );
+  const room = tolerance(segment.beliefs);
+  const read = levelOf(entry);
+  return read >= low - room && read <= high + room
+    ? true
+    : { read, expected: { low, likely: (low + high) / 2, high } };
+};
+
+/** Abscissa at which the bell curve's tail is what is asked below; logistic stand-in for its integral. */
+const below = (z: number): number => 1 / (1 + Math.exp(-1.702 * z));
+/** Chance that a reading after the last dose falls as low as it did, or lower, by what was known before it. */
+export const chanceAsLow = (before: Segment, added: number, read: number): number => {
+  const { beliefs: b } = before;
+  const cloud = cloudOf(before);
+  return cloud.now.reduce((sum, now, i) => {
+    const ph = samplePH(
+      b.conditions,
+      (cloud.balances[i] ?? 0) + b.equivalents * added,
+      (cloud.carbons[i] ?? 0) + b.carbonEach * added,
+      cloud.sites[i] ?? 0,
+      now,
+    );
+    return sum + (cloud.weights[i] ?? 0) * below((read - ph) / (Math.SQRT2 * b.noise));
+  }, 0);
+};
+/** A reading lower than so many of 100 expected after a dose is read again: perhaps it has not mixed. */
+const AS_LOW = 0.15;
+
+const eventOf = ({ event, hours }: Entry): EventName =>
+  event === '' && hours !== undefined && hours >= NIGHT_HOURS ? 'night' : event;
+
+export interface Walked {
+  readonly segment: Segment;
+  /** The last reading is not believed yet. */
+  readonly suspect: Suspect | undefined;
+  readonly isUnusual: boolean;
+  /** The last reading lies low after its dose and stands alone. */
+  readonly isLow: boolean;
+  /** One of the readings at the present dose lay low. */
+  readonly wasLow: boolean;
+}
+
+const agree = (b: Beliefs, one: number, other: number): boolean =>
+  Math.abs(one - other) <= tolerance(b) + 1e-9;
+
+const AIRED: readonly EventName[] = ['aired', 'jar', 'night'];
+
+const RENEWED: readonly EventName[] = ['refill', 'change', 'rain'];
+
+const started = (b: Beliefs, first: Entry): Walked => ({
+  segment: begin(b, first, b.pressure, {
+    isAired: b.pressure.mean < -3,
+    isSettled: isConfirmed(b, first),
+    firstEntry: 0,
+  }),
+  suspect: undefined,
+  isUnusual: (first.reading < USUAL.low || first.reading > USUAL.high) && first.again === undefined,
+  isLow: false,
+  wasLow: false,
+});
+
+const isConfirmedNow = (b: Beliefs, entry: Entry, before: Entry, suspect: Suspect | undefined): boolean =>
+  isConfirmed(b, entry) ||
+  (suspect !== undefined && entry.dose === before.dose && agree(b, entry.reading, suspect.read));
+
+/** What is known after one more line of the log. */
+const onward = (b: Beliefs, known: Walked, entry: Entry, before: Entry, i: number): Walked => {
+  const { segment } = known;
+  const event = eventOf(entry);
+  const calm = { suspect: undefined, isUnusual: false, isLow: false, wasLow: false };
+  if (RENEWED.includes(event)) {
+    const flags = { isAired: false, isSettled: isConfirmed(b, entry), firstEntry: i };
+    return { ...calm, segment: begin(b, entry, b.pressure, flags) };
+  }
+  const wasLow = known.wasLow && entry.dose === before.dose;
+  const step = stepOf(b, segment, entry, before, event);
+  if (!isSuspect(step)) {
+    const isLow = event === '' && liesLow(b, segment, entry, before);
+    return { ...calm, segment: step, isLow, wasLow: wasLow || isLow };
+  }
+  if (!isConfirmedNow(b, entry, before, known.suspect)) return { ...calm, segment, suspect: step, wasLow };
+  const isAired = segment.isAired || AIRED.includes(event);
+  const flags = { isAired, isSettled: true, firstEntry: segment.firstEntry };
+  return { ...calm, wasLow, segment: begin(b, entry, segment.isAired ? GAS.airedBefore : GAS.moved, flags) };
+};
+
+/** Reads the log from its first line to its last. */
+export const walk = (b: Beliefs, log: Log): Walked => {
+  const [first, ...rest] = log;
+  if (!first) throw new Error('a log has a first reading');
+  return rest.reduce((known, entry, i) => onward(b, known, entry, log[i] ?? first, i + 1), started(b, first));
+};
+
+const liesLow = (b: Beliefs, segment: Segment, entry: Entry, before: Entry): boolean =>
+  entry.dose > before.dose &&
+  !isConfirmed(b, entry) &&
+  segment.vatReading === undefined &&
+  chanceAsLow(segment, entry.dose - before.dose, levelOf(entry)) < AS_LOW;
+
+const isSuspect = (step: Segment | Suspect): step is Suspect => 'read' in step;
+const isConfirmed = (b: Beliefs, { reading, again }: Entry): boolean =>
+  again !== undefined && agree(b, reading, again);
+
+/** The stretch with one more reading in it, a new one, or why the reading is not believed. */
+const stepOf = (
+  b: Beliefs,
+  segment: Segment,
+  entry: Entry,
+  before: Entry,
+  event: EventName,
+): Segment | Suspect => {
+  const isSame = entry.dose === before.dose;
+  const rise = levelOf(entry) - (segment.vatReading ?? segment.series.readings.at(-1) ?? NaN);
+  const isStill = isSame && Math.abs(rise) <= tolerance(b);
+  const isUnderAir = AIRED.includes(event);
+  if (!isUnderAir && isStill) return extended(segment, entry, true);
+  const believed = isBelieved(segment, entry, isUnderAir || isSame ? 1 : MIXING_LOSS);
+  if (believed !== true) return believed;
+  if (isUnderAir) return underAir(b, segment, entry, event, isStill);
+  // A jar tells the balance, not the gas in the vat: what is read in the vat after a dose begins anew.
+  if (!isSame && segment.vatReading === undefined) return extended(segment, entry, isConfirmed(b, entry));
+  return begin(b, entry, segment.isAired ? GAS.airedBefore : GAS.moved, {
+    isAired: segment.isAired,
+    isSettled: isConfirmed(b, entry),
+    isRestless: isSame && !isConfirmed(b, entry),
+    firstEntry: segment.firstEntry,
+  });
+};
+
+const underAir = (
+  b: Beliefs,
+  { firstEntry, series }: Segment,
+  entry: Entry,
+  event: EventName,
+  isStill: boolean,
+): Segment => {
+  const isJar = event === 'jar';
+  // Air that moves nothing says as much as two readings under air.
+  const isSettled = isConfirmed(b, entry) || isStill;
+  const gas = isSettled ? GAS.settled : GAS[isJar ? 'jar' : event === 'night' ? 'night' : 'aired'];
+  return begin(b, entry, gas, {
+    isAired: true,
+    isSettled: isSettled || isJar,
+    firstEntry,
+    ...(isJar ? { vatReading: series.readings.at(-1) ?? entry.reading } : {}),
+  });
+};

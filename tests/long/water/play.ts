@@ -1,0 +1,183 @@
+import { columnOf, grid } from '../../support/call';
+import type { Draws } from '../../support/draws';
+import { drawsFrom } from '../../support/draws';
+import type { Draw, Vat } from './vat';
+import { airedPH, drawVat, pass, pour, read, truePH } from './vat';
+
+/** One line of the notebook at the vat. */
+export interface Line {
+  readonly total: number;
+  readonly ph: number;
+  readonly event: string;
+}
+export interface Told {
+  readonly action: string;
+  readonly grams: number;
+  /** pH range stated for after the dose. */
+  readonly low: number;
+  readonly high: number;
+}
+export type Advisor = (vat: Pick<Vat, 'litres' | 'celsius' | 'product'>, lines: readonly Line[]) => Told;
+
+export interface Played {
+  readonly ownAired: number;
+  readonly end: number;
+  readonly aired: number;
+  readonly highest: number;
+  readonly readings: number;
+  readonly given: number;
+  readonly actions: readonly string[];
+  readonly lines: readonly Line[];
+  /** How often the stated range after a dose held the true pH. */
+  readonly stated: number;
+  readonly held: number;
+}
+
+const MOST = 16;
+export interface Habits {
+  /** Hours under strong air when told to air. */
+  readonly airHours: number;
+  readonly after?: (vat: Vat, lines: Line[], chance: Draws) => void;
+}
+
+/** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
+export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
+  const chance = drawsFrom(seed);
+  const vat = drawVat(chance, draw);
+  const ownAired = airedPH(vat);
+  const lines: Line[] = [{ total: 0, ph: read(vat, chance), event: '' }];
+  const actions: string[] = [];
+  let isAirOn = false;
+  let given = 0;
+  let stated = 0;
+  let held = 0;
+  while (lines.length < MOST) {
+    const told = advise(vat, lines);
+    actions.push(told.action);
+    const total = lines.at(-1)?.total ?? 0;
+    if (told.action === 'dose') {
+      given += told.grams;
+      pour(vat, told.grams * (1 + 0.03 * chance.normal()));
+      pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
+      stated++;
+      const ph = truePH(vat);
+      if (ph >= told.low && ph <= told.high) held++;
+      lines.push({ total: total + told.grams, ph: read(vat, chance), event: '' });
+    } else if (told.action === 'airFirst') {
+      isAirOn = true;
+      pass(vat, habits.airHours, 'strong');
+      lines.push({ total, ph: read(vat, chance), event: 'aired' });
+    } else if (['waitSettle', 'readAgain', 'checkMeter'].includes(told.action)) {
+      pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
+      lines.push({ total, ph: read(vat, chance), event: '' });
+    } else break;
+  }
+  const end = truePH(vat);
+  habits.after?.(vat, lines, chance);
+  const aired = airedPH(vat);
+  return {
+    ownAired,
+    end,
+    aired,
+    highest: Math.max(vat.highest, aired),
+    readings: lines.length,
+    given,
+    actions,
+    lines,
+    stated,
+    held,
+  };
+};
+
+const CODES: Readonly<Record<string, string>> = {
+  'air first': 'airFirst',
+  wait: 'waitSettle',
+  'read again': 'readAgain',
+};
+/** BUFFER.NEXT as a sheet asks it, with what was done between readings in its own column or without it. */
+export const next =
+  (meter: string, tells = true, origin = 'unknown'): Advisor =>
+  ({ litres, celsius, product }, lines) => {
+    const args = [
+      litres,
+      columnOf(lines.map(({ total }) => total)),
+      columnOf(lines.map(({ ph }) => ph)),
+      7,
+      null,
+      celsius,
+      product,
+      1,
+      origin,
+      null,
+      0,
+      meter,
+    ];
+    const extra = tells ? [6.5, 7.5, 1, false, null, columnOf(lines.map(({ event }) => event))] : [];
+    const [heads = [], row = []] = grid('BUFFER.NEXT', ...args, ...extra);
+    const at = (name: string): unknown =>
+      row[
+        heads.findIndex(
+          (head) =>
+            String(head)
+              .split(/[,(\[]/)[0]
+              ?.trim() === name,
+        )
+      ];
+    const grams = Number(at('Dose'));
+    const word = at('Action');
+    const todo = String(at('What to do'));
+    const action =
+      typeof word === 'string'
+        ? (CODES[word] ?? word)
+        : grams > 0
+          ? 'dose'
+          : todo.startsWith('Wait')
+            ? 'waitSettle'
+            : 'stop';
+    return { action, grams, low: Number(at('pH at least')), high: Number(at('pH at most')) };
+  };
+
+const share = (runs: readonly Played[], is: (run: Played) => boolean): number =>
+  runs.length === 0 ? NaN : runs.filter(is).length / runs.length;
+
+export interface Figures {
+  readonly vats: number;
+  /** Of the vats whose own aired pH is at most 8: end above 8 once aired. */
+  readonly pushedOver: number;
+  readonly inside: number;
+  readonly insideClosed: number;
+  /** Of the vats that reach 6.5 by air alone: no product given. */
+  readonly leftAlone: number;
+  readonly ever75: number;
+  readonly ever8: number;
+  readonly readings: number;
+  readonly held: number;
+}
+export const figuresOf = (runs: readonly Played[]): Figures => {
+  const soft = runs.filter((run) => run.ownAired <= 8);
+  return {
+    vats: runs.length,
+    pushedOver: share(soft, (run) => run.aired > 8),
+    inside: share(soft, (run) => run.aired >= 6.5 && run.aired <= 8),
+    insideClosed: share(runs, (run) => run.end >= 6.5 && run.end <= 7.5),
+    leftAlone: share(
+      runs.filter((run) => run.ownAired >= 6.5),
+      (run) => run.given === 0,
+    ),
+    ever75: share(soft, (run) => run.highest > Math.max(7.5, run.ownAired + 0.02)),
+    ever8: share(soft, (run) => run.highest > 8),
+    readings: runs.reduce((sum, run) => sum + run.readings, 0) / runs.length,
+    held: runs.reduce((sum, run) => sum + run.held, 0) / runs.reduce((sum, run) => sum + run.stated, 0),
+  };
+};
+const percent = (x: number): string => (Number.isNaN(x) ? '    –' : `${(100 * x).toFixed(1)} %`).padStart(7);
+export const line = (name: string, f: Figures): string =>
+  `${name.padEnd(26)} ${String(f.vats).padStart(4)} vats · aired 6.5–8 ${percent(f.inside)} · pushed above 8 ${percent(f.pushedOver)} · ever above 8 ${percent(f.ever8)}, 7.5 ${percent(f.ever75)} · left alone ${percent(f.leftAlone)} · readings ${f.readings.toFixed(2)} · range held ${percent(f.held)}`;
+
+export const many = (
+  n: number,
+  from: number,
+  draw: Draw,
+  advise: Advisor,
+  habits?: Habits,
+): readonly Played[] => Array.from({ length: n }, (_, i) => play(from + i, draw, advise, habits));
