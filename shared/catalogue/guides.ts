@@ -10,8 +10,8 @@ import type { SheetFunction } from '../functions/define';
 import { checkFunctions } from '../records/functions';
 
 /**
- * Functions that mostly hand out words, lists, steps and findings: asked now and then, so the calculation bundle does not
- * carry them. guideIds.ts names them before they are there.
+ * Functions that mostly hand out words, lists, steps and findings: asked now and then, so the calculation
+ * bundle does not carry them. guideIds.ts names them before they are there.
  */
 export const GUIDES: readonly SheetFunction[] = [
   stripAdvice,
