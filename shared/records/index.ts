@@ -26,3 +26,5 @@ export type { CheckedFile, Watch } from './checkFile';
 export { runRecords } from './records';
 export { findRule, RULES } from './rules';
 export type { AuditOptions, LatencyOffsets, Rule, Severity } from './rules/rule';
+export { notReadSentence, readingShare } from './findings/reading';
+export type { ColumnQuestion, ReadingShare } from './findings/reading';

@@ -1,3 +1,4 @@
+import { notReadSentence, readingShare } from './findings/reading';
 import { cellName } from './read/sheetCells';
 import type { CheckedFile } from './checkFile';
 import type { FieldName } from './fields';
@@ -8,6 +9,8 @@ import type { Severity } from './rules/rule';
 export interface NeutralBook {
   readonly file: string;
   readonly refused: string | false;
+  /** "9 of 14 columns were not read." */
+  readonly notRead?: string;
   readonly tables: readonly NeutralTable[];
   readonly findings: readonly NeutralFinding[];
 }
@@ -46,6 +49,7 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
   return {
     file,
     refused: false,
+    notRead: notReadSentence(readingShare(tables)),
     tables: tables.flatMap((table): NeutralTable[] => {
       const known = table.mapping.filter(({ field }) => field !== undefined && field !== 'note');
       if (table.rows)

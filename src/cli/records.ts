@@ -29,9 +29,11 @@ function bookOf(path: string): NeutralBook {
   }
 }
 
-function sayBook({ file, refused, tables, findings }: NeutralBook): void {
+function sayBook({ file, refused, tables, findings, notRead }: NeutralBook): void {
   say(file);
   if (refused !== false) return say(`  ${refused}`);
+  // What was not checked stands first.
+  if (notRead !== undefined && notRead !== '') say(`  ${notRead}`);
   for (const { sheet, row, columns } of tables)
     say(
       `  ${sheet} row ${row ?? ''}: ${columns.map(({ col, cell, is, unit }) => `${col ?? cell} ${String(is)}${unit ? ` (${unit})` : ''}`).join(', ')}`,

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, picture, typeInto, untilReady } from './support/localSheet';
+import { ask, openLocalSheet, picture, typeInto, until, untilReady } from './support/localSheet';
 
 /** Nothing typed is lost: a killed tab, a second tab on the same workbook, a full disk, no network. */
 
@@ -13,10 +13,8 @@ afterAll(async () => {
 });
 
 /** Kept and written, however long the browser takes. */
-const untilKept = (page: Page, count: number): Promise<unknown> =>
-  page.waitForFunction(async (wanted) => ((await window.spawnbook?.kept()) ?? []).length >= wanted, count, {
-    timeout: 120_000,
-  });
+const untilKept = (page: Page, count: number): Promise<void> =>
+  until(async () => (await ask(page, 'kept')).length >= count);
 
 async function another(address = session.url): Promise<Page> {
   const page = await session.page.context().newPage();
@@ -63,9 +61,7 @@ test('a killed tab: what was typed is there under Continue, with formulas, looks
   await next.waitForSelector('#start-books button');
   await picture(next, 'start-continue');
   await next.click('#start-books button');
-  await next.waitForFunction(async () => (await window.spawnbook?.getValue('A1')) === 'Vat 1', undefined, {
-    timeout: 120_000,
-  });
+  await until(async () => (await ask(next, 'getValue', 'A1')) === 'Vat 1');
   expect(await ask(next, 'getValues', 'A1:C2')).toEqual([
     ['Vat 1', 1000, dose],
     ['Vat 2', null, null],
@@ -112,9 +108,7 @@ test('an earlier version is brought back, and the present one becomes a version'
   await back.waitFor();
   await picture(page, 'workbooks');
   await back.click();
-  await page.waitForFunction(async () => (await window.spawnbook?.getValue('A9')) === null, undefined, {
-    timeout: 120_000,
-  });
+  await until(async () => (await ask(page, 'getValue', 'A9')) === null);
   expect(await ask(page, 'getValue', 'A1')).toBe('Vat 1');
   await page.click('#books');
   await page.locator('#versions-list button').nth(1).waitFor();
@@ -123,9 +117,18 @@ test('an earlier version is brought back, and the present one becomes a version'
 
 test('a full disk: a sentence, the workbook stays open, and it is kept once there is room', async () => {
   const page = session.page.context().pages().at(-1) ?? session.page;
-  const devtools = await page.context().newCDPSession(page);
-  const origin = new URL(session.url).origin;
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+  // What browsers throw when their share of the disk is used up (DOM standard, QuotaExceededError).
+  await page.evaluate(() => {
+    const put = IDBObjectStore.prototype.put;
+    Object.assign(window, {
+      makeRoom: () => {
+        IDBObjectStore.prototype.put = put;
+      },
+    });
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
   await typeInto(page, 'A12', 'typed with no room left');
   await page.waitForFunction(
     () => document.querySelector('#status')?.textContent?.includes('no room left'),
@@ -138,7 +141,9 @@ test('a full disk: a sentence, the workbook stays open, and it is kept once ther
     return { bytes: saved?.bytes.length ?? 0 };
   });
   expect(bytes).toBeGreaterThan(1000);
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+  await page.evaluate(() => {
+    (window as unknown as { makeRoom: () => void }).makeRoom();
+  });
   await typeInto(page, 'A13', 'room again');
   await ask(page, 'keepNow');
   await page.reload();

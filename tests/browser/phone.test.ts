@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import type { Session } from './support/localSheet';
-import { ask, launchPhone, openLocalSheet, picture, untilReady } from './support/localSheet';
+import { ask, launchPhone, openLocalSheet, picture, until, untilReady } from './support/localSheet';
 
 /** A phone of 360 × 740 points: the pane first, the sheet one press away, fingers instead of a mouse. */
 
@@ -46,12 +46,7 @@ test('one press leads to the sheet; a finger chooses a cell, keys fill it, one p
   );
   await page.keyboard.type('=SPAWN.BUFFER.DOSE(1000,4.6,7)');
   await page.keyboard.press('Enter');
-  await page.waitForFunction(
-    async () =>
-      ((await window.spawnbook?.getValues('A1:F30')) ?? []).flat().some((v) => typeof v === 'number'),
-    undefined,
-    { timeout: 120_000 },
-  );
+  await until(async () => (await ask(page, 'getValues', 'A1:F30')).flat().some((v) => typeof v === 'number'));
   expect(chosen === '' || /^[A-F]\d+$/.test(chosen)).toBe(true);
   await picture(page, 'phone-sheet');
   await page.tap('#pane-toggle');

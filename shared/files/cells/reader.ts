@@ -23,7 +23,7 @@ export interface CellContext {
 /** Days between the two ways of counting dates. */
 const DAYS_1904 = 1462;
 /** Characters of formulas that are kept of one file; beyond them a file of a few kilobytes could ask for gigabytes. */
-const MOST_FORMULA_TEXT = 48_000_000;
+const MOST_FORMULA_TEXT = 10_000_000;
 const KNOWN_ERRORS = new Set<string>([
   '#VALUE!',
   '#N/A',

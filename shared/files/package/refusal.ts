@@ -43,6 +43,7 @@ export const REFUSED = {
   encoding: (part: string): string => `The part ${part} is not written in UTF-8. ${AGAIN}`,
   noWorkbook: 'This zip file holds no workbook: it is not an Excel workbook. Pick the .xlsx file itself.',
   noSheet: 'The file holds no sheet with cells.',
+  formulas: `The formulas of a sheet, written out, are longer than any workbook needs. ${AGAIN}`,
   sharedPart:
     'Two sheets of the file are one and the same part; no spreadsheet program writes that, so it is not opened.',
 } as const;

@@ -48,7 +48,7 @@ const knownWords = new Map<string, readonly string[]>();
 function shortForm(word: string): readonly string[] {
   let found = knownWords.get(word);
   if (!found) {
-    const listed = WORDS[word];
+    const listed = Object.hasOwn(WORDS, word) ? WORDS[word] : undefined;
     const near =
       listed === undefined && !VOCABULARY.has(word) && word.length >= SHORTEST_SLIP
         ? [...VOCABULARY].find((known) => known.length >= SHORTEST_SLIP && isOneSlip(word, known))

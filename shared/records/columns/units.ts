@@ -229,15 +229,17 @@ export const unitOfText = (text: string): UnitSaid | undefined => {
   return key === '' || key.length > 14 ? undefined : BY_WORD.get(key);
 };
 
-export const unitOfWord = (word: string): string | undefined =>
-  SPELLINGS[word.toLowerCase().replace(/[\s.]/g, '')];
+export const unitOfWord = (word: string): string | undefined => {
+  const key = word.toLowerCase().replace(/[\s.]/g, '');
+  return Object.hasOwn(SPELLINGS, key) ? SPELLINGS[key] : undefined;
+};
 
 /** The unit as the field may be kept in it: mg/L beside an alkalinity means calcium carbonate. */
 export const unitForField = (field: FieldName, unit: string | undefined): string | undefined => {
   const known = UNITS[field];
   if (!known || unit === undefined) return undefined;
   if (field === 'alkalinity' && unit === 'mg/L') return 'mg/L CaCO3';
-  return unit in known ? unit : undefined;
+  return Object.hasOwn(known, unit) ? unit : undefined;
 };
 
 export const ownUnit = (field: FieldName): string | undefined => {

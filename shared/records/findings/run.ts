@@ -5,7 +5,8 @@ import { RULES } from '../rules';
 import type { AuditOptions, BookRule, RowRule, Rule, TableRule, TableVerdict, Verdict } from '../rules/rule';
 import { nounOf } from '../rules/show';
 import type { RecordTable, Spot } from '../table';
-import { placeOf, recordTables } from '../table';
+import { cellOf, placeOf, recordTables } from '../table';
+import { formulaAt } from '../read/sheetCells';
 import type { Finding, FindingGroup, NotChecked } from './finding';
 import { bySeverity, withoutEchoes } from './finding';
 import { filledFields, RowView } from './rowView';
@@ -27,6 +28,11 @@ export interface AuditAsk extends AuditOptions {
 const MOST_KEPT = 500;
 const RECORDS_PER_STEP = 2000;
 
+const ABOUT_FORMULAS =
+  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
+const isComputed = ({ sheet, position, column }: Spot): boolean =>
+  formulaAt(sheet, position, column) !== undefined;
+
 class Collector {
   readonly findings: Finding[] = [];
   more = 0;
@@ -42,6 +48,8 @@ class Collector {
     verdict: Omit<Verdict, 'field' | 'with'>,
     or: readonly Spot[] = [],
   ): void {
+    const typed = this.typedCell(place, related);
+    if (!typed) return;
     if (this.findings.length >= MOST_KEPT) {
       this.more++;
       return;
@@ -50,7 +58,7 @@ class Collector {
     this.findings.push({
       rule: this.rule.id,
       severity: severity ?? this.rule.severity,
-      place: placeOf(place),
+      place: placeOf(typed),
       related: related.map(placeOf),
       ...(or.length > 0 ? { or: or.map(placeOf) } : {}),
       sentence,
@@ -58,6 +66,15 @@ class Collector {
       expected,
       proposal,
     });
+  }
+
+  /**
+   * A number that a formula works out is no slip of the hand: what it reads is to blame, and where nothing it
+   * reads was typed, nothing is said.
+   */
+  private typedCell(place: Spot, related: readonly Spot[]): Spot | undefined {
+    if (ABOUT_FORMULAS.test(this.rule.id) || !isComputed(place)) return place;
+    return related.find((one) => !isComputed(one) && cellOf(one) !== null && cellOf(one) !== '');
   }
 
   addAll(verdicts: readonly TableVerdict[], table: RecordTable | undefined): void {
@@ -222,9 +239,37 @@ const UNDOUBTED: ReadonlySet<string> = new Set([
   'COUNT.HEAPED',
 ]);
 
+const ON_ANY_SHEET = /^(?:CELL\.ERROR|FORMULA\.LINK)$/;
+const LEAST_COMPUTED = 0.5;
+const OWN_CALL = /SPAWN[._]/i;
+/** A sheet that Spawnbook wrote, or one that mostly works things out with its functions. */
+function isWorkedOut({ isWorkedOut: said, columns }: SheetCells): boolean {
+  if (said) return true;
+  let [numbers, computed, own] = [0, 0, 0];
+  for (const column of columns)
+    for (const [i, value] of (column?.values ?? []).entries()) {
+      const formula = column?.formulas[i];
+      if (typeof value !== 'number') continue;
+      numbers++;
+      if (formula === undefined) continue;
+      computed++;
+      if (OWN_CALL.test(formula)) own++;
+    }
+  return own > 0 && computed >= LEAST_COMPUTED * numbers;
+}
+
 /** Strongest first, and within that in the order of the rules. */
-function groupsOf(collectors: readonly Collector[], isDoubting: boolean): FindingGroup[] {
-  const judged = collectors.map((one) => ({ one, findings: isDoubting ? doubted(one) : one.findings }));
+function groupsOf(
+  collectors: readonly Collector[],
+  isDoubting: boolean,
+  workedOut: ReadonlySet<string>,
+): FindingGroup[] {
+  const judged = collectors.map((one) => ({
+    one,
+    findings: (isDoubting ? doubted(one) : one.findings).filter(
+      ({ rule, place }) => ON_ANY_SHEET.test(rule) || !workedOut.has(place.sheet),
+    ),
+  }));
   const kept = new Set(withoutEchoes(judged.flatMap(({ findings }) => findings)));
   return judged
     .flatMap(({ one: { rule, where, more }, findings }): FindingGroup[] => {
@@ -254,7 +299,8 @@ export function* auditSheets(
     else run.book(rule);
     yield 0.7 + (0.3 * (i + 1)) / others.length;
   }
-  const groups = groupsOf(run.collectors, ask.rules === undefined);
+  const workedOut = new Set(sheets.filter(isWorkedOut).map(({ name }) => name));
+  const groups = groupsOf(run.collectors, ask.rules === undefined, workedOut);
   return {
     tables,
     groups,

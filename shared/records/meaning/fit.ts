@@ -198,10 +198,12 @@ function numberFit(field: NumericField, evidence: Evidence, content: Content): n
   const share = usable > 0 ? content.numbers / usable : 0.5;
   if (share < 0.4) return -4;
   const whole = ROLES[field].isWhole && evidence.heading.times === 1 && content.fractions > 0.2 ? -1.4 : 0;
+  // A count of fish is whole; a mean of counts may not be, 0.12 is a price.
+  const isNoCount = ROLES[field].isWhole && content.fractions > 0.5 && content.middle < 1 ? -3 : 0;
   const isShare = fieldSpec(field).quantity.unit === 'share';
   const over = isShare && content.middle > 100.5 ? -3 : 0;
   const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
-  return range + whole + over - 2 * (1 - share);
+  return range + whole + isNoCount + over - 2 * (1 - share);
 }
 
 const DATE_ONLY: readonly FieldName[] = [

@@ -13,6 +13,8 @@ export interface SheetCells {
   /** By sheet column; a column nobody wrote in is undefined. */
   readonly columns: readonly (SheetColumn | undefined)[];
   readonly merges: readonly Area[];
+  /** Written by Spawnbook itself: its figures are worked out, not recorded. */
+  readonly isWorkedOut?: boolean;
   /** What could not be read, as sentences. */
   readonly lost: readonly string[];
 }

@@ -54,6 +54,14 @@ function* readSheet(
   return builder.build();
 }
 
+const CORE = 'docProps/core.xml';
+const OWN = /<dc:creator>Spawnbook<\/dc:creator>/;
+/** Plans, dosing sheets and their copies name Spawnbook as their author. */
+const isOwnWorkbook = (pack: Package): boolean => {
+  const core = pack.has(CORE) ? pack.read(CORE) : undefined;
+  return core !== undefined && OWN.test(new TextDecoder().decode(core));
+};
+
 function* readSheets(bytes: Uint8Array): Generator<number, readonly SheetCells[]> {
   const pack = runNow(Package.open(bytes));
   yield 0.1;
@@ -68,6 +76,7 @@ function* readSheets(bytes: Uint8Array): Generator<number, readonly SheetCells[]
   };
   const sheets = book.sheets.filter(({ isWorksheet }) => isWorksheet);
   if (sheets.length === 0) throw new Refusal(REFUSED.noSheet);
+  const isOwn = isOwnWorkbook(pack);
   const budget = new FormulaBudget();
   const found: SheetCells[] = [];
   const total = sheets.reduce((sum, { part }) => sum + (pack.read(part)?.length ?? 0), 1);
@@ -78,7 +87,7 @@ function* readSheets(bytes: Uint8Array): Generator<number, readonly SheetCells[]
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield 0.1 + 0.9 * ((done + step.value * part.length) / total);
     done += part.length;
-    found.push(step.value);
+    found.push(isOwn ? { ...step.value, isWorkedOut: true } : step.value);
   }
   return found;
 }

@@ -143,6 +143,8 @@ function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdic
   eachCell(sheets, 'values', (spot, value) => {
     if (!isError(value)) return;
     const formula = formulaAt(spot.sheet, spot.position, spot.column);
+    // NA() is written on purpose: charts leave such a point out.
+    if (value.error === '#N/A' && /\bNA\(\)/.test(formula ?? '')) return;
     const isOwn = formula !== undefined && OWN_CALL.test(formula);
     found.push({
       spot,

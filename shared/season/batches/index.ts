@@ -3,3 +3,4 @@ export type { BatchOptions } from './plan';
 export { liveShare, standingOf } from './alive';
 export type { Standing } from './alive';
 export { deliveredTo } from './problem';
+export { carriedOver, standsFrom } from './carry';

@@ -66,6 +66,14 @@ export const PATCHES: readonly Patch[] = [
   },
   ...COMPLETION,
   {
+    why:
+      'Several changes taken back in one step were taken back in the order they were made: the look given last ' +
+      'brought back the value typed first. The last is taken back first.',
+    file: /@univerjs\/core\/lib\/es\/index\.js$/,
+    find: /item\.undoMutations\.push\(\.\.\.newItem\.undoMutations\);/,
+    put: 'item.undoMutations.unshift(...newItem.undoMutations);',
+  },
+  {
     why: 'Tables for hyphenating English, built into the drawing package: cells are not hyphenated.',
     file: /@univerjs\/engine-render\/lib\/es\/index\.js$/,
     find: /^const EnUs = \[\n(?:\t.*\n)*?\];$/m,

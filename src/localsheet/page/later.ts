@@ -6,6 +6,7 @@ import { formatAnswers } from '../univer/answerFormats';
 import type { AnswerFormats } from '../../build/sheet/formats';
 import { explainErrors } from '../univer/errorText';
 import { addLaterParts } from '../univer/later';
+import { nameControls } from './accessible';
 import { bridgeOf } from './bridge';
 import { openElsewhere } from './otherWindow';
 import type { Session } from './session';
@@ -33,6 +34,7 @@ export async function addLater(open: UniverBook, session: Session, container: HT
     await printSheet(open, await sheetNamed(open, name));
   };
   await addLaterParts(open.context.engine);
+  nameControls(container);
   explainErrors(open);
   const formats = await fetch('localsheet/formats.json').then(
     (response) => response.json() as Promise<AnswerFormats>,

@@ -181,6 +181,18 @@ export const ask = <K extends Methods>(
     [method, args] as const,
   ) as Promise<Awaited<ReturnType<PageApi[K]>>>;
 
+const PATIENCE = 120_000;
+/** Asks again until it is so, however long a busy machine takes. */
+export async function until(isSo: () => Promise<boolean>): Promise<void> {
+  const limit = Date.now() + PATIENCE;
+  while (!(await isSo())) {
+    if (Date.now() > limit) throw new Error('It did not come to that.');
+    await new Promise((resolve) => {
+      setTimeout(resolve, 100);
+    });
+  }
+}
+
 const ARRIVAL = 30_000;
 
 /**

@@ -47,6 +47,12 @@ test('the list of functions: each of the three places is found once', () => {
   expect(text).toContain('setActive((pre)');
 });
 
+test('several changes in one step: the place is found once', () => {
+  const text = textOf('core');
+  expect(text.match(/item\.undoMutations\.push\(\.\.\.newItem\.undoMutations\);/g)).toHaveLength(1);
+  expect(patched(fileOf('core'), text)).toContain('item.undoMutations.unshift(...newItem.undoMutations);');
+});
+
 test('the tables for hyphenating English are found once and taken out', () => {
   const text = textOf('engine-render');
   const hyphens = PATCHES.find(({ put }) => put.startsWith('const EnUs'));

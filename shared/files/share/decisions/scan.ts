@@ -3,6 +3,7 @@ import { parseArea } from '../../../sheet/formula/address';
 import type { SheetInfo } from '../../package/book';
 import { Cells, storedValue } from '../../cells/cells';
 import type { CellSpan, StoredValue } from '../../cells/cells';
+import { REFUSED, Refusal } from '../../package/refusal';
 import { shiftFormula } from '../references/lex';
 import type { Element } from '../../package/xml';
 import { TreeReader, attributes, checkEncoding, nameEnd, textBetween } from '../../package/xml';
@@ -58,11 +59,14 @@ interface Group {
 }
 
 const CELLS_PER_STEP = 20_000;
+/** Characters of shared formulas written out: a file of a few kilobytes could ask for gigabytes. */
+const MOST_SHARED_TEXT = 10_000_000;
 
 class SheetReader {
   readonly found: FormulaCell[] = [];
   readonly whatIf: FormulaCell[] = [];
   kept = 0;
+  private written = 0;
   private readonly groups = new Map<string, Group>();
 
   constructor(
@@ -154,6 +158,8 @@ class SheetReader {
       ? []
       : members.map((cell) => {
           const text = shiftFormula(master.text, cell.row - master.row, cell.column - master.column);
+          this.written += text.length;
+          if (this.written > MOST_SHARED_TEXT) throw new Refusal(REFUSED.formulas);
           return {
             cell,
             text,

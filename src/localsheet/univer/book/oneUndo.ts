@@ -1,9 +1,13 @@
 import type { IDisposable } from '@univerjs/core';
-import { CommandType, ICommandService, IUndoRedoService } from '@univerjs/core';
+import { ICommandService, IUndoRedoService } from '@univerjs/core';
 import type { Context } from './context';
 
 /** Requests of one writing follow each other within this time, in milliseconds. */
-const LINGER = 1000;
+const LINGER = 1500;
+
+/** The engine runs commands of its own too, heights of rows that fit their text for one. */
+const BY_A_PERSON =
+  /^(univer\.command\.(undo|redo|paste|cut)|sheet\.operation\.set-cell-edit-visible|sheet\.command\.(set-range-values|clear-|delete-|insert-|remove-|move-range|set-style))/;
 
 /**
  * What the pane writes in several requests is one step back. The step stays open while requests follow each
@@ -20,8 +24,10 @@ export class OneUndo {
   private listen(): void {
     if (this.isListening) return;
     this.isListening = true;
-    this.context.engine.injector.get(ICommandService).beforeCommandExecuted(({ type }) => {
-      if (type === CommandType.COMMAND && this.running === 0 && !this.context.isWorking) this.close();
+    this.context.engine.injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
+      // The editor is told to close at many moments; only its opening is somebody typing.
+      const isClosing = (params as { visible?: boolean } | undefined)?.visible === false;
+      if (BY_A_PERSON.test(id) && !isClosing && this.running === 0 && !this.context.isWorking) this.close();
     });
   }
 

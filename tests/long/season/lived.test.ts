@@ -1,0 +1,14 @@
+import { liveSeason } from '../../season/livedSeason';
+
+test('twenty seasons, planned again every week and every three, keep every fish, coin and tick', () => {
+  const wrong: string[] = [];
+  let sold = 0;
+  for (let seed = 0; seed < 20; seed++)
+    for (const days of [7, 21]) {
+      const lived = liveSeason(seed, days);
+      sold += lived.sold;
+      wrong.push(...lived.wrong.map((sentence) => `season ${seed}, every ${days}: ${sentence}`));
+    }
+  console.log(`${sold} fish sold`);
+  expect(wrong).toEqual([]);
+}, 900_000);
