@@ -1,5 +1,4 @@
 import { broodFunctions } from '../families/brood';
-import { checkFunctions } from '../records/functions';
 import { countingFunctions } from '../families/counting';
 import type { SheetFunction } from '../functions/define';
 import { learningFunctions } from '../families/learning';
@@ -22,5 +21,4 @@ export const COMPUTING: readonly SheetFunction[] = [
   ...growthFunctions,
   ...moneyFunctions,
   ...learningFunctions,
-  ...checkFunctions,
 ];

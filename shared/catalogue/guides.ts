@@ -8,10 +8,11 @@ import { rateList } from '../families/learning/records/rateList';
 import { profileList, profileTable } from '../families/timing/records/lists';
 import { saltCheck, saltLimits } from '../families/water/records/saltTrials';
 import type { SheetFunction } from '../functions/define';
+import { checkFunctions } from '../records/functions';
 
 /**
- * Functions that mostly hand out words, lists and steps: asked now and then, so the calculation bundle does not
- * carry them. guideIds.ts names them before they are there.
+ * Functions that mostly hand out words, lists, steps and findings: asked now and then, so the calculation
+ * bundle does not carry them. guideIds.ts names them before they are there.
  */
 export const GUIDES: readonly SheetFunction[] = [
   stripAdvice,
@@ -27,4 +28,5 @@ export const GUIDES: readonly SheetFunction[] = [
   rationStudies,
   rateList,
   ...careFunctions,
+  ...checkFunctions,
 ];
