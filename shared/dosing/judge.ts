@@ -1,3 +1,4 @@
+// Long: one judgement, action by action, with what each is told.
 import type { Cell, CellError } from '../base/values';
 import { isError } from '../base/values';
 import type { Reading, Row, Vat } from './ask';

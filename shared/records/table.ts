@@ -1,3 +1,4 @@
+// Long: the reading of one table from top to bottom, in its order.
 import { columnLetters } from '../sheet/formula/address';
 import type { FieldName, NumericField, TextField } from './fields';
 import { fieldSpec, isTextField } from './fields';

@@ -1,3 +1,4 @@
+// Long: the form of the order book, one field a line.
 import * as z from 'zod';
 import { assumptionSchema } from '../families/assumptions';
 import { DEFAULT_PREPARATION, preparationWord } from '../families/preparations';

@@ -1,3 +1,4 @@
+// Long: one rule of the manifest after the other.
 import { PREFIX } from '../../shared/functions/define';
 import { RIBBON } from '../../taskpane/pane/ribbon';
 import type { XmlElement } from './xml';

@@ -1,3 +1,4 @@
+// Long: the stand-in for one object of Excel's model, member by member.
 import type { Cell, Grid } from '../../shared/base/values';
 import { isError, isGrid } from '../../shared/base/values';
 import { contains } from './address';

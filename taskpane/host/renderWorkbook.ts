@@ -1,3 +1,4 @@
+// Long: one writing, all or nothing: its steps and their way back stand together.
 import { parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Area } from '../../shared/sheet/formula/address';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';

@@ -1,3 +1,4 @@
+// Long: one reader for each sheet of the book, side by side with its columns.
 // Long: a book read back, table by table.
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';

@@ -1,3 +1,4 @@
+// Long: one column a line, for every table of the book.
 import { Columns, DAY, MOMENT, MONEY, SHARE, WHOLE } from './context';
 
 /**

@@ -1,3 +1,4 @@
+// Long: one page, its blocks in the order they are printed.
 import { ASSUMPTIONS } from '../../families/assumptions';
 import { PRODUCTS } from '../../run/fields';
 import { named } from '../../run/results';

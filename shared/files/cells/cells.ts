@@ -1,3 +1,4 @@
+// Long: one walker over bytes; its state is shared by every step.
 import { REFUSED, Refusal } from '../package/refusal';
 import { LT, isBlankByte, Markup, nameEnd, rawText, skipSpecial, tagEnd, textBetween } from '../package/xml';
 

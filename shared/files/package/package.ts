@@ -1,3 +1,4 @@
+// Long: one class over the parts of a package.
 import { runNow } from '../../base/steps';
 import { pack, readContainer, unpack } from './container';
 import type { Entry } from './container';

@@ -1,3 +1,4 @@
+// Long: one walker over bytes; its state is shared by every step.
 import { strFromU8, strToU8 } from 'fflate';
 import { unescapeXml } from '../text';
 import { REFUSED, Refusal } from './refusal';

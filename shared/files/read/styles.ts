@@ -1,3 +1,4 @@
+// Long: one table of formats and what each means.
 import type { CellModel, CellStyle, StyleName } from '../../sheet/workbook/model';
 import { FONT_SIZE, STYLES } from '../../sheet/workbook/styles';
 import { scanXml } from '../package/events';

@@ -1,3 +1,4 @@
+// Long: one pass over a workbook; the steps share its state.
 import { append } from '../append';
 import { Spills } from './references/anchors';
 import { addSheet, freeName } from './proof/addSheet';

@@ -1,3 +1,4 @@
+// Long: one list of heading words.
 import type { FieldName } from '../fields';
 
 /**

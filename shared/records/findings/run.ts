@@ -1,3 +1,4 @@
+// Long: the reading of one table from top to bottom, in its order.
 import type { FieldName } from '../fields';
 import type { Correction } from '../columns/mapping';
 import type { SheetCells } from '../read/sheetCells';

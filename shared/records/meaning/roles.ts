@@ -1,3 +1,4 @@
+// Long: one table: each role with its words, units and range.
 import type { FieldName } from '../fields';
 
 /** What a unit measures: a unit of another class rules a meaning out. */

@@ -1,3 +1,4 @@
+// Long: one rule with its sentences; it would not read better in pieces.
 import { swappedDay } from '../columns/swap';
 import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';

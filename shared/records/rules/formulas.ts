@@ -1,3 +1,4 @@
+// Long: one rule with its sentences; it would not read better in pieces.
 import type { SheetCells } from '../read/sheetCells';
 import { formulaAt, valueAt } from '../read/sheetCells';
 import { isError } from '../../base/values';

@@ -1,3 +1,4 @@
+// Long: one rule with its sentences; it would not read better in pieces.
 import type { NumericField } from '../fields';
 import { fieldSpec } from '../fields';
 import type { RecordTable } from '../table';

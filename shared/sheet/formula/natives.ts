@@ -1,3 +1,4 @@
+// Long: one built-in function a line.
 import type { Cell, CellError } from '../../base/values';
 import { isError, isGrid } from '../../base/values';
 import type { EagerFunction, Operand } from './evaluate';

@@ -1,3 +1,4 @@
+// Long: places, references and their order belong together.
 import type { Area } from '../formula/address';
 import { addressOf, areaText, parseAddress, parseArea, splitReference } from '../formula/address';
 import type { Node } from '../formula/parse';

@@ -1,3 +1,4 @@
+// Long: what is kept of a workbook and when, in one state.
 import { ICommandService, IResourceManagerService, UniverInstanceType } from '@univerjs/core';
 import type { CommandInfo } from './changes';
 import { changedBy } from './changes';

@@ -1,3 +1,4 @@
+// Long: the stand-in for one object of Excel's model, member by member.
 import type { ArgumentInfo } from '../messages';
 import { ActionType, PathType } from '../messages';
 import type { RequestContext } from './context';

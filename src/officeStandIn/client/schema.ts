@@ -1,3 +1,4 @@
+// Long: one member a line.
 /**
  * The part of the Excel object model that the local sheet offers, by public names. Objects a client hands out
  * are built from it; what is not here does not exist, so code that reaches further fails at once.

@@ -1,3 +1,4 @@
+// Long: records of one kind of question, one after the other; each stands alone.
 import {
   gram,
   meqPerLitre,

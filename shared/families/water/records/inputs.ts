@@ -1,3 +1,4 @@
+// Long: records of one kind of question, one after the other; each stands alone.
 import { meqFromMgCaCO3 } from '../../../units/convert';
 import {
   celsius,

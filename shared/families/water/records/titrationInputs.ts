@@ -1,3 +1,4 @@
+// Long: records of one kind of question, one after the other; each stands alone.
 import { gram, meqPerLitre, microsiemens, moment, pH } from '../../../units/quantities';
 import type { CellError } from '../../../base/values';
 import { isError, outside, refuse } from '../../../base/values';

@@ -1,3 +1,4 @@
+// Long: the water between two readings, from its events to its estimate.
 import type { Cloud } from './cloud';
 import { quantile } from './cloud';
 import type { Entry, EventName, Log, Suspect } from './log';

@@ -1,3 +1,4 @@
+// Long: one pass over a workbook; the steps share its state.
 import { append } from '../../append';
 import type { Area, Place } from '../../../sheet/formula/address';
 import { columnNumber, MAX_ROWS, parseArea } from '../../../sheet/formula/address';

@@ -1,3 +1,4 @@
+// Long: one pass over a workbook; the steps share its state.
 import { append } from '../../append';
 import { addressOf, areaText, parseArea } from '../../../sheet/formula/address';
 import { Cells } from '../../cells/cells';

@@ -1,3 +1,4 @@
+// Long: one pass over a workbook; the steps share its state.
 import type { Book } from '../../package/book';
 import type { Package } from '../../package/package';
 import { relationsPart } from '../../package/package';

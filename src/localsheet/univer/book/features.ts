@@ -1,3 +1,4 @@
+// Long: one feature of the embedded engine's book after the other.
 import { serialOfDay } from '../../../../shared/units/dates';
 import type { IStyleBase, ISheetDataValidationRule } from '@univerjs/core';
 import {

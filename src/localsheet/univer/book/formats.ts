@@ -1,3 +1,4 @@
+// Long: one feature of the embedded engine's book after the other.
 import type { IBorderData, IStyleData, Nullable } from '@univerjs/core';
 import {
   BooleanNumber,

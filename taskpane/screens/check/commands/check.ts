@@ -1,3 +1,4 @@
+// Long: commands of one screen that share its waiting and its notices.
 import type { Correction, LatencyOffsets, SheetCells } from '../../../../shared/records';
 import type { Given, Meaning } from '../state/check';
 import { corrected, saidOf, withSaid } from '../state/check';

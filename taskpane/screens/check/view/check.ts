@@ -1,3 +1,4 @@
+// Long: one screen from top to bottom.
 import type { AuditReport, Finding, FindingGroup } from '../../../../shared/records';
 import { SEVERITY_WORDS } from '../../../../shared/records/findings/finding';
 import type { Checked } from '../state/check';

@@ -1,3 +1,4 @@
+// Long: commands of one screen that share its waiting and its notices.
 import type { Reading } from '../../../../shared/dosing/ask';
 import { GRAMS_SO_FAR } from '../../../../shared/dosing/ask';
 import { DOSING_FIELDS } from '../../../../shared/dosing/fields';

@@ -1,3 +1,4 @@
+// Long: one screen from top to bottom.
 import type { Dosing, Trial } from '../../../../shared/dosing/judge';
 import { gramsText } from '../../../../shared/dosing/judge';
 import { NO, YES } from '../../../../shared/dosing/fields';

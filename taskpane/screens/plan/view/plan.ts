@@ -1,3 +1,4 @@
+// Long: one screen from top to bottom.
 import { isoDateOfSerial, dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import type { PlanField } from '../../../../shared/run/fields';
 import { planFieldList } from '../../../../shared/run/fields';

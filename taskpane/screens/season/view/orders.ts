@@ -1,3 +1,4 @@
+// Long: one screen from top to bottom.
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import {
   addOrder,

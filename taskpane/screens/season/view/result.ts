@@ -1,3 +1,4 @@
+// Long: one screen from top to bottom.
 import type { PlannedOrder, SeasonBook, SeasonChange } from '../../../../shared/season';
 import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/verdict';
 import type { Child, VNode } from '../../../pane/draw';

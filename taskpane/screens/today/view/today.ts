@@ -1,3 +1,4 @@
+// Long: one screen from top to bottom.
 import { timeText } from '../../../../shared/units/dates';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
