@@ -39,7 +39,12 @@ export function installPackages() {
   }
 }
 
-const PROGRAMS = { chromium: 'chromium', soffice: 'libreoffice-calc', pdftoppm: 'poppler-utils' };
+const PROGRAMS = {
+  chromium: 'chromium',
+  soffice: 'libreoffice-calc',
+  pdftoppm: 'poppler-utils',
+  ssconvert: 'gnumeric',
+};
 const has = (program) => spawnSync('sh', ['-c', `command -v ${program}`], { stdio: 'ignore' }).status === 0;
 
 /**

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { freeze, verify } from '../../shared/catalogue/sharing';
 import { readXlsx } from '../../shared/files';
+import { parseAddress } from '../../shared/sheet/formula/address';
 import { differences, valuesOf } from '../files/share/read';
 import { hasSoffice, startJudge } from '../files/share/soffice';
 
@@ -43,6 +44,24 @@ const strangers = (file: Uint8Array): string[] => {
   );
 };
 
+/** Cells that hold the day on which the book is opened: every program writes its own there. */
+const days = (file: Uint8Array): string[] => {
+  const read = readXlsx(file);
+  if ('fault' in read) throw new Error(read.fault);
+  return read.model.sheets.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([address, { formula = '' }]) => {
+      const place = formula === '=TODAY()' ? parseAddress(address) : undefined;
+      return place ? [`${name}!${place.row + 1},${place.column + 1}:`] : [];
+    }),
+  );
+};
+/** What differs in the saved file, other than the day itself. */
+async function changed(name: string, saved: Uint8Array): Promise<string[]> {
+  const own = days(twin(name));
+  const found = differences(await valuesOf(twin(name)), await valuesOf(saved), '', 1e-9);
+  return found.filter((text) => !own.some((place) => text.startsWith(place)));
+}
+
 describe.each(NAMES)('%s', (name) => {
   test('no call of ours is left and no name is unknown', () => {
     expect(strangers(twin(name))).toEqual([]);
@@ -56,7 +75,7 @@ describe.each(NAMES)('%s', (name) => {
       const judge = startJudge(false);
       try {
         const saved = judge.save(twin(name));
-        expect(differences(await valuesOf(twin(name)), await valuesOf(saved), '', 1e-9)).toEqual([]);
+        expect(await changed(name, saved)).toEqual([]);
         expect(verify(saved)).toMatchObject({ kind: 'checked', matches: true });
         expect(freeze(saved, { date: 'x', workbook: name }).kind).toBe('unchanged');
       } finally {
@@ -70,7 +89,7 @@ describe.each(NAMES)('%s', (name) => {
     'Gnumeric too',
     async () => {
       const saved = gnumeric(twin(name));
-      expect(differences(await valuesOf(twin(name)), await valuesOf(saved), '', 1e-9)).toEqual([]);
+      expect(await changed(name, saved)).toEqual([]);
       expect(strangers(saved)).toEqual([]);
     },
     120_000,
