@@ -16,7 +16,15 @@ import { volumeParam } from './bufferDose';
 import { column1, readingsExample } from './bufferNext';
 import { gramsOf, materialOf, mgFromMmolCO2 } from './inputs';
 import type { Given } from './titrationInputs';
-import { beliefsOf, common, dosesParam, logOf, NEAR, notebook, readingsParam } from './titrationInputs';
+import {
+  beliefsOf,
+  common,
+  dosesParam,
+  logOf,
+  NEAR_TARGET_PH,
+  notebook,
+  readingsParam,
+} from './titrationInputs';
 import { remarksFor } from './titrationWords';
 
 /** Without anything but doses between the readings they are one series, from the first to the last. */
@@ -37,7 +45,7 @@ const readingsOf = (a: Given): Advice | CellError => {
     bottom: 6.5,
     top: 7.5,
     step: 1,
-    near: NEAR,
+    near: NEAR_TARGET_PH,
     risk,
     canAir: true,
     isStocked: false,

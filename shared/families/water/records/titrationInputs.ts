@@ -340,7 +340,7 @@ export const aimParams = {
   stocked: flag(false, 'TRUE when fish or eggs are in the water: steps of no more than 0.3 pH, and no lime.'),
 };
 const STOCKED_STEP = 0.3;
-export const NEAR = 0.2;
+export const NEAR_TARGET_PH = 0.2;
 
 export const aimOf = (a: {
   target: number;
@@ -360,7 +360,7 @@ export const aimOf = (a: {
           bottom: a.bottom,
           top: a.top,
           step: a.stocked ? Math.min(a.step, STOCKED_STEP) : a.step,
-          near: Math.min(NEAR, a.target - a.bottom),
+          near: Math.min(NEAR_TARGET_PH, a.target - a.bottom),
           risk: riskFor(a.meter, materialOf(a.material)),
           canAir: a.airing === 'can',
           isStocked: a.stocked,
