@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { isError } from '../../shared/base/values';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, typeInto, untilReady } from './support/localSheet';
+import { isError } from '../../../shared/base/values';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT, picture, typeInto, untilReady } from '../../browser/support/localSheet';
 
 /** The season screen in a real browser: filled in, planned, written, read back and planned again. */
 
