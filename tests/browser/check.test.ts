@@ -147,7 +147,8 @@ test('this sheet is read, what is wrong is said, and nothing is changed', async 
   await checkThis();
   expect(await pane.textContent('#check-found')).toMatch(/findings? in 24 records of 1 table/);
   expect(await findingAt('Runs!E7').count()).toBeGreaterThan(0);
-  expect(await findingAt('Runs!H5').count()).toBe(0);
+  // "Came out" is in no list of words: what stands in it, beside the eggs, says what it is.
+  expect(await findingAt('Runs!H5').count()).toBeGreaterThan(0);
   await picture(session.page, 'check-found');
   expect(await values('Runs')).toEqual(before);
 });
@@ -259,7 +260,8 @@ test('after the pane is opened anew the column is known, and strip times follow 
   await pane.click('#check-forget');
   await pane.waitForSelector('#check-said', { state: 'detached' });
   await pane.click('#check-again');
-  await pane.waitForSelector('[aria-label="Go to Runs!H5"]', { state: 'detached' });
+  await pane.waitForSelector('#check-found');
+  expect(await pane.locator('#check-said').count()).toBe(0);
 });
 
 test.each([['Locked', '#check-mark', 'is protected: its cells were left alone']])(
@@ -277,16 +279,16 @@ test.each([['Locked', '#check-mark', 'is protected: its cells were left alone']]
   },
 );
 
-test.each([
-  ['Bare', 'There is nothing in these cells'],
-  ['Buyers', 'No records were recognised'],
-])('%s: a sentence, and nothing to write', async (sheet, says) => {
-  const { page, pane } = session;
-  await ask(page, 'activate', sheet);
-  await pane.click('#check-sheet');
-  await pane.waitForSelector(`.banner:has-text("${says}")`);
-  expect(await pane.locator('#check-write').count()).toBe(0);
-});
+test.each([['Bare', 'There is nothing in these cells']])(
+  '%s: a sentence, and nothing to write',
+  async (sheet, says) => {
+    const { page, pane } = session;
+    await ask(page, 'activate', sheet);
+    await pane.click('#check-sheet');
+    await pane.waitForSelector(`.banner:has-text("${says}")`);
+    expect(await pane.locator('#check-write').count()).toBe(0);
+  },
+);
 
 /** Presses Tab until the element with this id has the keyboard. */
 async function tabTo(id: string): Promise<void> {
