@@ -206,10 +206,7 @@ export function held(one: ColumnRelation, num: RuleFinding['num']): HeldRelation
 }
 
 /** The relations a record breaks. Of alternatives only the nearest is reported, and only when none holds. */
-export function broken({
-  num,
-  relations,
-}: Pick<RuleFinding, 'num' | 'relations'>): readonly {
+export function broken({ num, relations }: Pick<RuleFinding, 'num' | 'relations'>): readonly {
   readonly relation: ColumnRelation;
   readonly held: HeldRelation;
 }[] {
