@@ -1,4 +1,4 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { writeDoseWithSuffix } from '../dose/commands/dose';
 import { initialDose } from '../dose/state/dose';
 import { initialToday } from '../today/state/today';
@@ -6,7 +6,7 @@ import { openVats, ringTimer } from './commands/notebook';
 import { initialVat, VAT_KEEPS } from './state/notebook';
 import { vatView } from './view/vat';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: () => ({ dose: initialDose, vat: initialVat, today: initialToday }),
   view: vatView,
   answers: { writeDoseWithSuffix },

@@ -1,4 +1,4 @@
-import { livingBook, Pages } from '../../../shared/books/living';
+import { livingBook, LivingPages as Pages } from '../../../shared/books/living';
 import {
   dayOfBook,
   daySheetNames,

@@ -1,6 +1,6 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { HostProblem } from '../../../host/port';
 import type { RangeCells } from '../../../../shared/records';
@@ -31,7 +31,7 @@ function seasonsIn(names: readonly string[], needed: (suffix: string) => readonl
 }
 
 /** The vats of the book stand first; those that only came with the pane go, unless something was noted there. */
-function withVats(state: State, book: TodayState['book']): State {
+function withVats(state: PaneState, book: TodayState['book']): PaneState {
   if (!book || book.vats.length === 0) return state;
   const { vat } = state;
   const noted = new Set(vat.lines.map((line) => line.vat));
@@ -43,7 +43,7 @@ function withVats(state: State, book: TodayState['book']): State {
   return { ...state, vat: { ...vat, vats, vat: vats.includes(vat.vat) ? vat.vat : first } };
 }
 
-async function readBook(doors: Doors, names: readonly string[], chosen: string | undefined): Promise<Change> {
+async function readBook(doors: Doors, names: readonly string[], chosen: string | undefined): Promise<StateChange> {
   // The tables come over only where a sheet of that name stands.
   if (!names.some((name) => name.startsWith(FIRST))) return readLists(doors, names);
   const { dayOfBook, daySheetNames } = await dayTables();
@@ -55,14 +55,14 @@ async function readBook(doors: Doors, names: readonly string[], chosen: string |
   return (now) => withVats({ ...now, today: { ...now.today, ...today } }, book);
 }
 
-async function readLists(doors: Doors, names: readonly string[]): Promise<Change> {
+async function readLists(doors: Doors, names: readonly string[]): Promise<StateChange> {
   const lists = names.filter((name) => PLAN_SHEETS.test(name));
   const tasks = tasksIn(await sheetsOf(doors, lists));
   return (now) => ({ ...now, today: { ...now.today, book: undefined, seasons: [], tasks } });
 }
 
 /** Reads the sheets of a plan in the workbook, as they stand now. */
-export async function readingOf(state: State, doors: Doors): Promise<Change> {
+export async function readingOf(state: PaneState, doors: Doors): Promise<StateChange> {
   try {
     return await readBook(doors, await doors.workbook.listSheets(), state.today.chosen);
   } catch (error) {
@@ -75,7 +75,7 @@ export async function readingOf(state: State, doors: Doors): Promise<Change> {
 export const readDay: Command = {
   name: 'readDay',
   label: 'Read the workbook again',
-  perform: (state): State | Working =>
+  perform: (state): PaneState | Working =>
     hasWorkbook(state) ? working(state, (doors) => readingOf(state, doors)) : state,
 };
 
@@ -83,7 +83,7 @@ export const chooseBook: Command<string> = {
   name: 'chooseBook',
   label: 'Which season',
   perform: (state, chosen) => {
-    const next: State = { ...state, today: { ...state.today, chosen } };
+    const next: PaneState = { ...state, today: { ...state.today, chosen } };
     return readDay.perform(next, undefined);
   },
 };

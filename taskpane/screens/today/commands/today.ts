@@ -1,17 +1,17 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { showPlace } from '../../../pane/navigate';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { atCard } from '../../vat/commands/vat';
 import type { CardId } from '../../vat/state/cards';
 import { noteLines } from '../../vat/commands/notebook';
 import { tickEntries } from '../../vat/state/entries';
-import type { Line } from '../../vat/state/notebook';
-import type { DayTask } from '../state/today';
+import type { NotebookLine } from '../../vat/state/notebook';
+import type { TaskOfDay } from '../state/today';
 
 /** What is noted as done, and when it was really done: now, or at its planned hour. */
 export interface Ticked {
-  readonly task: DayTask;
+  readonly task: TaskOfDay;
   readonly isOnTime?: boolean;
 }
 
@@ -38,7 +38,7 @@ export const tickTask: Command<Ticked> = {
     ),
 };
 
-export const doneTasks = (lines: readonly Line[]): ReadonlySet<string> =>
+export const doneTasks = (lines: readonly NotebookLine[]): ReadonlySet<string> =>
   new Set(lines.flatMap(({ task }) => (task === undefined ? [] : [task])));
 
 export type Start = 'order' | 'season' | 'sour' | 'number' | 'check';
@@ -54,7 +54,7 @@ export const START_PLACES = {
   check: 'why',
 } as const satisfies Readonly<Record<Start, string>>;
 
-const placed = (state: State, start: Beginning): State => {
+const placed = (state: PaneState, start: Beginning): PaneState => {
   if (typeof start === 'object') {
     const vat = start.vat ?? state.vat.vat;
     return atCard({ ...state, vat: { ...state.vat, vat } }, start.card, 'card-title');
@@ -72,7 +72,7 @@ const placed = (state: State, start: Beginning): State => {
 export const begin: Command<Beginning> = {
   name: 'begin',
   label: 'Begin',
-  perform: (state, start): State | Working => {
+  perform: (state, start): PaneState | Working => {
     const place = typeof start === 'object' ? 'vat' : START_PLACES[start];
     const shown = showPlace.perform(state, place);
     if (!('work' in shown)) return placed(shown, start);

@@ -4,7 +4,7 @@ import { isError } from '../../../../shared/base/values';
 import { addressOf } from '../../../../shared/sheet/formula/address';
 import type { BookDay } from '../../../../shared/books/living/day';
 import { grouped } from '../../../pane/show';
-import type { DayTask } from './today';
+import type { TaskOfDay } from './today';
 
 /**
  * Tasks with their hours, out of a season's book or any sheet with a list of what to do: columns are found by
@@ -55,7 +55,7 @@ const amountText = (amount: number, unit: string): string => {
   return `${grouped(amount, digits)} ${unit}`.trim();
 };
 
-function ofCalendar(sheet: RangeCells): readonly DayTask[] {
+function ofCalendar(sheet: RangeCells): readonly TaskOfDay[] {
   const head = headingsOf(sheet, ['what to do']);
   if (!head) return [];
   const [what, done, remember, much] = ['what to do', 'done', 'remember', 'how much'].map(head.at) as [
@@ -64,7 +64,7 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
     number,
     number,
   ];
-  return sheet.values.slice(head.row + 1).flatMap((line, i): DayTask[] => {
+  return sheet.values.slice(head.row + 1).flatMap((line, i): TaskOfDay[] => {
     const at = momentOf(line, head.at('hour'));
     const text = textOf(line[what]);
     if (at === undefined || text === '') return [];
@@ -86,12 +86,12 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
   });
 }
 
-export const tasksIn = (sheets: readonly RangeCells[]): readonly DayTask[] => sheets.flatMap(ofCalendar);
+export const tasksIn = (sheets: readonly RangeCells[]): readonly TaskOfDay[] => sheets.flatMap(ofCalendar);
 
 /** Tasks of a season's book; the how-manieth of its kind tells two of one batch apart. */
-export function tasksOfBook({ tasks }: Pick<BookDay, 'tasks'>): readonly DayTask[] {
+export function tasksOfBook({ tasks }: Pick<BookDay, 'tasks'>): readonly TaskOfDay[] {
   const seen = new Map<string, number>();
-  return tasks.map((task): DayTask => {
+  return tasks.map((task): TaskOfDay => {
     const kind = [task.batch, task.task ?? task.what, task.order].join('|');
     const n = seen.get(kind) ?? 0;
     seen.set(kind, n + 1);

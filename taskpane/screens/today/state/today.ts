@@ -3,7 +3,7 @@ import type { BookDay, BookTask, DayOrder } from '../../../../shared/books/livin
 /** What the day asks, as read of the workbook. */
 export interface TodayState {
   /** Undefined until the workbook was read. */
-  readonly tasks: readonly DayTask[] | undefined;
+  readonly tasks: readonly TaskOfDay[] | undefined;
   /** The season that stands in the workbook, as of its last reading. */
   readonly book: BookDay | undefined;
   /** Seasons in the workbook, by what stands behind their sheets' names. */
@@ -11,7 +11,7 @@ export interface TodayState {
   /** The one somebody chose; else the last. */
   readonly chosen: string | undefined;
 }
-export interface DayTask extends Partial<Pick<BookTask, 'task' | 'order' | 'batch'>> {
+export interface TaskOfDay extends Partial<Pick<BookTask, 'task' | 'order' | 'batch'>> {
   /** The same for the same task however often it is read. */
   readonly key: string;
   readonly at: number;
@@ -37,13 +37,13 @@ export const DAYS_BACK = 1;
 export const DAYS_AHEAD = 2;
 
 export interface Day {
-  readonly next: DayTask | undefined;
-  readonly overdue: readonly DayTask[];
-  readonly today: readonly DayTask[];
-  readonly tomorrow: readonly DayTask[];
+  readonly next: TaskOfDay | undefined;
+  readonly overdue: readonly TaskOfDay[];
+  readonly today: readonly TaskOfDay[];
+  readonly tomorrow: readonly TaskOfDay[];
 }
 /** Tasks not done yet, by when they are due. */
-export function dayOf(tasks: readonly DayTask[], done: ReadonlySet<string>, now: number): Day {
+export function dayOf(tasks: readonly TaskOfDay[], done: ReadonlySet<string>, now: number): Day {
   const open = tasks
     .filter(({ key, isDone, at }) => !isDone && !done.has(key) && at > Math.floor(now) - DAYS_BACK)
     .sort((a, b) => a.at - b.at);

@@ -12,14 +12,14 @@ import { dayWords, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
 import type { BookDay } from '../../../../shared/books/living/day';
 import type { CardId } from '../../vat/state/cards';
-import type { Line } from '../../vat/state/notebook';
+import type { NotebookLine } from '../../vat/state/notebook';
 import { waiting } from '../../vat/state/notebook';
 import { ageOf, batchNamed, standingIn, vatsOfBatch } from '../../vat/state/standing';
 import { lineText, lineView, momentOf } from '../../vat/view/line';
 import type { Start } from '../commands/today';
 import { chooseBook, readDay } from '../commands/read';
 import { begin, doneTasks, tickTask } from '../commands/today';
-import type { Day, DayTask } from '../state/today';
+import type { Day, TaskOfDay } from '../state/today';
 import { dayOf, isShort } from '../state/today';
 
 /** The home: what now, what next, what was noted; or five ways to begin. */
@@ -45,7 +45,7 @@ const CARD_OF_TASK: Readonly<Record<string, CardId>> = {
   dose1: 'dose',
   dose2: 'dose',
 };
-const cardButton = (task: DayTask, { state, send }: Scene): Child => {
+const cardButton = (task: TaskOfDay, { state, send }: Scene): Child => {
   const card = task.task === undefined ? undefined : CARD_OF_TASK[task.task];
   const { today, vat } = wordsFor(state);
   return (
@@ -60,18 +60,18 @@ const cardButton = (task: DayTask, { state, send }: Scene): Child => {
   );
 };
 /** The first vat that holds the batch of a task. */
-const vatOfTask = ({ batch, at }: DayTask, { today, now }: Scene['state']): string | undefined =>
+const vatOfTask = ({ batch, at }: TaskOfDay, { today, now }: Scene['state']): string | undefined =>
   today.book && batch !== undefined
     ? (vatsOfBatch(today.book, batch, now)[0] ?? vatsOfBatch(today.book, batch, at)[0])
     : undefined;
 
-const titleOf = (task: DayTask): Child => [
+const titleOf = (task: TaskOfDay): Child => [
   task.batch && h('span', { class: 'batch' }, task.batch, ' '),
   h('strong', {}, task.what),
   task.amount && h('span', { class: 'amount' }, ` · ${task.amount}`),
 ];
 
-const taskView = (task: DayTask, scene: Scene, tone: 'late' | 'plain'): VNode => {
+const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
   const isLate = tone === 'late';
@@ -116,7 +116,7 @@ const taskView = (task: DayTask, scene: Scene, tone: 'late' | 'plain'): VNode =>
 };
 
 const LISTED = 6;
-const taskList = (title: string, tasks: readonly DayTask[], scene: Scene, tone: 'late' | 'plain'): Child =>
+const taskList = (title: string, tasks: readonly TaskOfDay[], scene: Scene, tone: 'late' | 'plain'): Child =>
   tasks.length > 0 &&
   section(
     title,
@@ -128,7 +128,7 @@ const taskList = (title: string, tasks: readonly DayTask[], scene: Scene, tone: 
   );
 
 /** The next hour, large: what, when, in how long. */
-const nextView = (next: DayTask, scene: Scene): VNode => {
+const nextView = (next: TaskOfDay, scene: Scene): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
   return h(
@@ -278,7 +278,7 @@ const offView = (day: Day, book: BookDay, scene: Scene): Child => {
   );
 };
 
-const latestOf = (lines: readonly Line[], vat: string): Line | undefined =>
+const latestOf = (lines: readonly NotebookLine[], vat: string): NotebookLine | undefined =>
   lines.filter((line) => line.vat === vat && line.what !== 'done').at(-1);
 
 /** What a vat holds by the book: stage, age, number, food, what comes next. */

@@ -1,23 +1,23 @@
 import type { Cell } from '../../../../shared/base/values';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { LogLines } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
 import type { LineDraft } from '../state/cards';
-import type { Filled, Line, VatState } from '../state/notebook';
+import type { Filled, NotebookLine, VatState } from '../state/notebook';
 import { waiting, WHAT } from '../state/notebook';
 import { readingOf } from '../../today/commands/read';
 import { markEntries } from '../state/entries';
 import { placeFor } from './places';
 
-export const inVat = (state: State, vat: Partial<VatState>): State => ({
+export const inVat = (state: PaneState, vat: Partial<VatState>): PaneState => ({
   ...state,
   vat: { ...state.vat, ...vat },
 });
-export const quiet = (state: State): State => ({ ...state, notice: undefined, question: undefined });
+export const quiet = (state: PaneState): PaneState => ({ ...state, notice: undefined, question: undefined });
 
 export const chooseVat: Command<string> = {
   name: 'chooseVat',
@@ -35,7 +35,7 @@ const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
   widths: [110, 60, 120, 70, 50, 160],
   rows,
 });
-const rowOf = ({ at, vat, what, value, unit, note }: Line): Cell[] => [
+const rowOf = ({ at, vat, what, value, unit, note }: NotebookLine): Cell[] => [
   at,
   vat,
   WHAT[what] ?? what,
@@ -52,7 +52,7 @@ interface Kept {
 /** What the season's book takes of a line; nothing where no book stands. */
 async function intoBook(
   { workbook }: Doors,
-  { entries = [], at }: Line,
+  { entries = [], at }: NotebookLine,
   suffix: string | undefined,
 ): Promise<Kept> {
   const filled: Filled[] = [];
@@ -67,9 +67,9 @@ async function intoBook(
   return { filled, isWhole };
 }
 
-type Placed = Pick<Line, 'filled' | 'isWritten' | 'row'>;
+type Placed = Pick<NotebookLine, 'filled' | 'isWritten' | 'row'>;
 const placedChange =
-  (places: ReadonlyMap<number, Placed>): Change =>
+  (places: ReadonlyMap<number, Placed>): StateChange =>
   (now) =>
     inVat(now, {
       lines: now.vat.lines.map((line) => {
@@ -84,11 +84,11 @@ const placedChange =
  */
 async function writeWaiting(
   doors: Doors,
-  lines: readonly Line[],
+  lines: readonly NotebookLine[],
   suffix: string | undefined,
-): Promise<Change> {
+): Promise<StateChange> {
   const places = new Map<number, Placed>();
-  const rest: Line[] = [];
+  const rest: NotebookLine[] = [];
   try {
     for (const line of lines) {
       const { filled, isWhole } = await intoBook(doors, line, suffix);
@@ -113,31 +113,31 @@ async function writeWaiting(
   return placedChange(places);
 }
 
-export type NotedDraft = LineDraft & Pick<Line, 'task'>;
+export type NotedDraft = LineDraft & Pick<NotebookLine, 'task'>;
 
 /** Notes lines at a moment, in the pane first and in the workbook at once. */
 export function noteLines(
-  state: State,
+  state: PaneState,
   vat: VatState,
   drafts: readonly NotedDraft[],
   at: number,
-): State | Working {
+): PaneState | Working {
   const first = Math.max(0, ...state.vat.lines.map(({ id }) => id)) + 1;
-  const lines = drafts.map((draft, i): Line => ({
+  const lines = drafts.map((draft, i): NotebookLine => ({
     ...draft,
     id: first + i,
     at,
     vat: vat.vat,
     row: undefined,
   }));
-  const next: State = {
+  const next: PaneState = {
     ...quiet(state),
     vat: { ...vat, lines: [...vat.lines, ...lines] },
   };
   if (!hasWorkbook(state)) return next;
   return working(next, (doors) => writeWaiting(doors, waiting(next.vat), suffixOf(next)));
 }
-const suffixOf = ({ today }: State): string | undefined => today.book?.suffix;
+const suffixOf = ({ today }: PaneState): string | undefined => today.book?.suffix;
 
 /** Lines that waited for a workbook go into it when there is one. */
 export const flushLines: Command = {
@@ -177,18 +177,18 @@ export const markHour: Command<string> = {
 export const takeLineBack: Command<number> = {
   name: 'takeLineBack',
   label: 'Take the last line back',
-  perform: (state, id): State | Working => {
+  perform: (state, id): PaneState | Working => {
     const line = state.vat.lines.find((one) => one.id === id);
     if (!line) return state;
     const words = wordsFor(state);
-    const without = (now: State): State => ({
+    const without = (now: PaneState): PaneState => ({
       ...inVat(now, { lines: now.vat.lines.filter((one) => one.id !== id) }),
       notice: { tone: 'good', text: words.vat.undone(WHAT[line.what] ?? line.what) },
     });
     const { row, filled = [] } = line;
     if ((row === undefined && filled.length === 0) || !hasWorkbook(state)) return without(state);
     return working(quiet(state), async ({ workbook }) => {
-      const stuck: Change = (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
+      const stuck: StateChange = (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
       for (const { sheet, cells } of filled)
         if (
           !(await workbook.writeCells(
@@ -212,7 +212,7 @@ export const stopTimer: Command = {
 export const ringTimer: Command = {
   name: 'ringTimer',
   label: 'Ring',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { timer } = state.vat;
     if (!timer || timer.hasRung || timer.until > state.now) return state;
     const next = inVat(state, { timer: { ...timer, hasRung: true } });

@@ -1,6 +1,6 @@
 import type { BookDay, DayStay } from '../../../../shared/books/living/day';
-import type { State } from '../../../pane/state';
-import type { DayTask } from '../../today/state/today';
+import type { PaneState } from '../../../pane/state';
+import type { TaskOfDay } from '../../today/state/today';
 import type { LineDraft, Values } from './cards';
 import type { BookEntry, VatState } from './notebook';
 import { batchNamed, standingIn, vatsOfBatch } from './standing';
@@ -10,12 +10,12 @@ import { batchNamed, standingIn, vatsOfBatch } from './standing';
 type Noted = Pick<LineDraft, 'entries' | 'isLogged'>;
 const NOTHING: Noted = {};
 
-const standing = ({ today, vat, now }: State): DayStay | undefined => standingIn(today.book, vat.vat, now);
+const standing = ({ today, vat, now }: PaneState): DayStay | undefined => standingIn(today.book, vat.vat, now);
 
 /** Days around its planned hour in which a task may be the one that was done. */
 const NEAR = 3;
 /** The task of a kind of a batch that lies nearest to now and is still open. */
-function taskNear(state: State, batch: string | undefined, kinds: readonly string[]): DayTask | undefined {
+function taskNear(state: PaneState, batch: string | undefined, kinds: readonly string[]): TaskOfDay | undefined {
   const done = new Set(state.vat.lines.flatMap(({ task }) => (task === undefined ? [] : [task])));
   const open = (state.today.tasks ?? []).filter(
     (task) =>
@@ -28,7 +28,7 @@ function taskNear(state: State, batch: string | undefined, kinds: readonly strin
   );
   return open.sort((a, b) => Math.abs(a.at - state.now) - Math.abs(b.at - state.now))[0];
 }
-const ticking = (task: DayTask | undefined): readonly BookEntry[] =>
+const ticking = (task: TaskOfDay | undefined): readonly BookEntry[] =>
   task?.tick === undefined ? [] : [{ kind: 'tick', sheet: task.sheet, address: task.tick }];
 
 /** What each hour that can be noted means among the tasks of a batch. */
@@ -42,7 +42,7 @@ const TASK_OF_MARK: Readonly<Record<string, string>> = {
 };
 
 /** An hour noted at a vat: in the line of the pair, and its task ticked off. */
-export function markEntries(state: State, what: string): Noted {
+export function markEntries(state: PaneState, what: string): Noted {
   const kind = TASK_OF_MARK[what];
   if (kind === undefined || !state.today.book) return NOTHING;
   // Injected before any vat holds the batch: the task that is due says which.
@@ -62,7 +62,7 @@ const hourOf = (task: string | undefined, batch: string): readonly BookEntry[] =
       : [];
 
 /** A task ticked off at home. */
-export const tickEntries = (task: DayTask): readonly BookEntry[] => [
+export const tickEntries = (task: TaskOfDay): readonly BookEntry[] => [
   ...(task.batch === undefined ? [] : hourOf(task.task, task.batch)),
   ...ticking(task),
 ];
@@ -80,7 +80,7 @@ function stageNow(book: BookDay, batch: string, now: number): 'larvae' | 'feedin
  * A count of one vat is the count of a batch when the batch stands in that vat alone, or when each of its vats
  * was counted on the same day: then their sum.
  */
-function countOf({ today: { book }, vat, now }: State, value: number): Noted {
+function countOf({ today: { book }, vat, now }: PaneState, value: number): Noted {
   const stay = book && standingIn(book, vat.vat, now);
   if (!book || !stay || stay.stage === 'eggs') return NOTHING;
   const others = vatsOfBatch(book, stay.batch, now).filter((name) => name !== vat.vat);
@@ -123,7 +123,7 @@ export function orderNamed(book: BookDay | undefined, word: string): string | un
 
 /** The drafts of a card with what the book takes of each. */
 export function withEntries(
-  state: State,
+  state: PaneState,
   drafts: readonly LineDraft[],
   values: Values,
   textOf: (key: string) => string,
@@ -158,7 +158,7 @@ export function withEntries(
   return drafts.map((draft) => ({ ...draft, ...of(draft) }));
 }
 
-function soldOf(state: State, batch: string, number: number, paid: number | undefined, buyer: string): Noted {
+function soldOf(state: PaneState, batch: string, number: number, paid: number | undefined, buyer: string): Noted {
   const { book } = state.today;
   const order = orderNamed(book, buyer);
   const task = taskNear(state, batch, ['handOver']);
@@ -179,7 +179,7 @@ function soldOf(state: State, batch: string, number: number, paid: number | unde
 }
 
 /** Eggs are counted before they are in a vat: the batch stripped last, or about to be. */
-function eggsBatch({ today: { book }, now }: State): string | undefined {
+function eggsBatch({ today: { book }, now }: PaneState): string | undefined {
   const near = (book?.batches ?? []).filter(
     ({ strip }) => strip !== undefined && strip - 0.5 < now && now < strip + 2,
   );

@@ -10,7 +10,7 @@ export interface VatState {
   readonly texts: Readonly<Record<string, string>>;
   /** The field the number keys type into. */
   readonly field: string;
-  readonly lines: readonly Line[];
+  readonly lines: readonly NotebookLine[];
   readonly timer: Timer | undefined;
   readonly isAdding: boolean;
   readonly added: string;
@@ -35,7 +35,7 @@ export interface Filled {
   readonly cells: readonly CellChange[];
 }
 
-export interface Line extends LineDraft {
+export interface NotebookLine extends LineDraft {
   readonly id: number;
   readonly at: number;
   readonly vat: string;
@@ -92,7 +92,7 @@ export const WHAT: Readonly<Record<string, string>> = {
   cleaned: 'vat cleaned',
 };
 
-export const waiting = ({ lines }: VatState): readonly Line[] =>
+export const waiting = ({ lines }: VatState): readonly NotebookLine[] =>
   lines.filter(({ row, isWritten }) => row === undefined && isWritten !== true);
 
 /** What of the notebook outlives the pane. */
