@@ -6,7 +6,7 @@ import { isListParam, readScalar } from '../functions/read';
 import { cautionKeys } from '../families/water/carbonate/materials';
 import type { MaterialName } from '../families/water/carbonate/materials';
 import { gramsOf, materialOf, molesOf } from '../families/water/records/inputs';
-import type { Given } from '../families/water/records/titrationInputs';
+import type { TitrationInputs } from '../families/water/records/titrationInputs';
 import { aimOf, beliefsOf, logOf } from '../families/water/records/titrationInputs';
 import type { Advice, Reason } from '../families/water/titration/advise';
 import { advise, CEILING } from '../families/water/titration/advise';
@@ -98,7 +98,7 @@ export interface Around {
 }
 
 interface Study {
-  readonly given: Given;
+  readonly given: TitrationInputs;
   readonly advice: Advice;
   readonly aim: Aim;
 }
@@ -140,7 +140,7 @@ interface Prior {
 /** The columns of the log as BUFFER.NEXT takes them. */
 export const columnsOf = (
   own: readonly VatEvent[],
-): Pick<Given, 'doses' | 'readings' | 'events' | 'again' | 'at'> => ({
+): Pick<TitrationInputs, 'doses' | 'readings' | 'events' | 'again' | 'at'> => ({
   doses: own.map(({ grams }) => grams ?? NaN),
   readings: own.map(({ ph }) => ph ?? NaN),
   events: own.map(({ what }) => what),
@@ -156,7 +156,7 @@ const givenOf = (
   own: readonly VatEvent[],
   check: MeterCheck | undefined,
   prior?: Prior,
-): Given => ({
+): TitrationInputs => ({
   volume: setup.litres,
   ...columnsOf(own),
   temperature: lastOf(own.flatMap(({ celsius }) => (celsius === null ? [] : [celsius]))) ?? setup.celsius,
@@ -176,7 +176,7 @@ const MOST_KEPT = 60;
 const known = new Map<string, Study | CellError>();
 
 /** The estimate takes some milliseconds and is asked for again with every redraw. */
-function studied(setup: VatSetup, given: Given, step: number): Study | CellError {
+function studied(setup: VatSetup, given: TitrationInputs, step: number): Study | CellError {
   const { target, bottom, top, isStocked, canAir } = setup;
   const key = JSON.stringify([given, step, target, bottom, top, isStocked, canAir]);
   const before = known.get(key);

@@ -131,7 +131,7 @@ export const airingParam = choice(['can', 'cannot'] as const, {
   aliases: { yes: 'can', no: 'cannot' },
 });
 
-export interface Given {
+export interface TitrationInputs {
   readonly volume: number;
   readonly doses: readonly number[];
   readonly readings: readonly number[];
@@ -152,8 +152,11 @@ export interface Given {
 }
 
 export const beliefsOf = (
-  given: Pick<Given, 'temperature' | 'material' | 'origin' | 'alkalinity' | 'conductivity' | 'meter'> &
-    Partial<Pick<Given, 'bufferRead' | 'alkalinityWithin'>>,
+  given: Pick<
+    TitrationInputs,
+    'temperature' | 'material' | 'origin' | 'alkalinity' | 'conductivity' | 'meter'
+  > &
+    Partial<Pick<TitrationInputs, 'bufferRead' | 'alkalinityWithin'>>,
 ): Beliefs | CellError => {
   const back = backgroundOf({
     temperature: given.temperature,
@@ -208,7 +211,7 @@ interface Line {
 }
 
 /** The rows as running totals beside readings; rows that hold only a dose are carried to the next reading. */
-const linesOf = ({ doses, readings, dosesAre }: Given): readonly Line[] | CellError => {
+const linesOf = ({ doses, readings, dosesAre }: TitrationInputs): readonly Line[] | CellError => {
   if (dosesAre === 'running totals') return totalsOf(doses, readings);
   const lines: Line[] = [];
   let total = 0;
@@ -263,7 +266,10 @@ const disorder = (lines: readonly Line[], at: readonly number[] | undefined): Ce
 };
 
 /** The product itself cannot be used like this. */
-const productFault = ({ material, volume, purity }: Given, grams: number): CellError | undefined => {
+const productFault = (
+  { material, volume, purity }: TitrationInputs,
+  grams: number,
+): CellError | undefined => {
   if (!raisesPH(materialOf(material)))
     return refuse(
       `material: ${material} lowers pH; this method follows doses that raise it. Use BUFFER.DOSE ` +
@@ -279,7 +285,7 @@ const productFault = ({ material, volume, purity }: Given, grams: number): CellE
 };
 
 /** The notebook's columns as a log, or the sentence that says what is wrong with them. */
-export const logOf = (given: Given): Log | CellError => {
+export const logOf = (given: TitrationInputs): Log | CellError => {
   const lines = linesOf(given);
   if (isError(lines)) return lines;
   const wrong =
@@ -306,7 +312,7 @@ export const logOf = (given: Given): Log | CellError => {
 
 /** Both readings of a row with the meter's error in its buffer taken off. */
 const secondOf = (
-  { bufferRead, bufferValue, again }: Given,
+  { bufferRead, bufferValue, again }: TitrationInputs,
   row: number,
   reading: number,
 ): { readonly reading: number; readonly again: number | undefined } => {
@@ -326,7 +332,7 @@ const eventBetween = (events: readonly EventName[], after: number, row: number):
   return '';
 };
 
-const meterFault = ({ bufferRead, bufferValue }: Given): CellError | undefined =>
+const meterFault = ({ bufferRead, bufferValue }: TitrationInputs): CellError | undefined =>
   bufferRead !== undefined && Math.abs(bufferRead - bufferValue) > MOST_METER_ERROR + 1e-9
     ? refuse(
         `bufferRead: the meter shows ${bufferRead} in a buffer of pH ${bufferValue}, more than ${MOST_METER_ERROR}` +

@@ -35,7 +35,7 @@ export type OriginName = keyof typeof ORIGINS;
 export const riskFor = (meter: MeterName, { carbon }: Material): number =>
   meter === 'good' && carbon > 0 ? 0.03 : 0.01;
 
-export interface Held {
+export interface HeldBelief {
   readonly k: Constants;
   readonly back: Background;
   readonly material: Material;
@@ -76,7 +76,7 @@ export const beliefsFrom = ({
   conductivity,
   airPpm,
   isChecked = false,
-}: Held): Beliefs => {
+}: HeldBelief): Beliefs => {
   const water = compose({ ...back, ionicStrength: Math.max(back.ionicStrength, 0.001) }, kit ?? 0, 0);
   const { conditions } = solve(k, water, { kind: 'at', ph: 6 });
   return {
