@@ -1,7 +1,7 @@
 // Long: one table of sentences, a line a code.
 import { CAUTIONS } from '../functions/cautions';
 import { reasonText } from '../families/water/records/titrationWords';
-import type { Reason } from '../families/water/titration/advise';
+import type { AdviceReason } from '../families/water/titration/advise';
 import type { Measures } from './spoons';
 import type { VatAction, VatAdvice, VatReason, VatSetup } from './vat';
 
@@ -58,7 +58,7 @@ const HEADLINES: Readonly<Record<VatAction, string>> = {
   stop: 'Add nothing',
 };
 
-type OwnReason = Exclude<VatReason, Reason>;
+type OwnReason = Exclude<VatReason, AdviceReason>;
 const ph = (x: number): string => (Math.round(x * 100) / 100).toFixed(2).replace(/0$/, '');
 const OWN: { readonly [C in OwnReason['code']]: (reason: Extract<OwnReason, { code: C }>) => string } = {
   refusal: ({ sentence }) => sentence,

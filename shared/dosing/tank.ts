@@ -1,5 +1,5 @@
 import { materialOf, molesOf } from '../families/water/records/inputs';
-import type { Reach } from '../families/water/titration/nextDose';
+import type { DoseReach } from '../families/water/titration/nextDose';
 import { airedReach } from '../families/water/titration/nextDose';
 import type { VatEvent } from './events';
 import { dosingOf } from './events';
@@ -20,7 +20,7 @@ export interface TankAdvice extends VatAdvice {
   /** Vats of a size that can still be filled. */
   readonly fillsLeft: (litresEach: number) => number;
   /** pH once aired if so much raw water of the same source comes in now; undefined before a reading. */
-  readonly afterTopUp: (litres: number) => Reach | undefined;
+  readonly afterTopUp: (litres: number) => DoseReach | undefined;
   readonly mixMinutes: number;
 }
 

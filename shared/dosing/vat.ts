@@ -8,13 +8,13 @@ import type { MaterialName } from '../families/water/carbonate/materials';
 import { gramsOf, materialOf, molesOf } from '../families/water/records/inputs';
 import type { TitrationInputs } from '../families/water/records/titrationInputs';
 import { aimOf, beliefsOf, logOf } from '../families/water/records/titrationInputs';
-import type { Advice, Reason } from '../families/water/titration/advise';
+import type { Advice, AdviceReason } from '../families/water/titration/advise';
 import { advise, CEILING } from '../families/water/titration/advise';
 import type { MeterName, OriginName } from '../families/water/titration/beliefs';
 import { ERRORS_IN_90 } from '../families/water/titration/beliefs';
 import { quantile } from '../families/water/titration/cloud';
 import type { Cloud } from '../families/water/titration/cloud';
-import type { Aim, Reach } from '../families/water/titration/nextDose';
+import type { Aim, DoseReach } from '../families/water/titration/nextDose';
 import { airedAfter, airedReach, chanceOf, expected } from '../families/water/titration/nextDose';
 import { ammoniaAt } from './ask';
 import type { MeterCheck, VatEvent } from './events';
@@ -58,7 +58,7 @@ export type VatAction =
   | Advice['action'];
 
 export type VatReason =
-  | Reason
+  | AdviceReason
   | { readonly code: 'refusal'; readonly sentence: string }
   | { readonly code: 'meterUnchecked' }
   | { readonly code: 'meterOff'; readonly by: number }
@@ -78,9 +78,9 @@ export interface VatAdvice {
   readonly total: number;
   readonly lastRead: number | null;
   /** pH now; with a dose due or given unread: once it has mixed. */
-  readonly now: Reach | undefined;
+  readonly now: DoseReach | undefined;
   /** pH once the carbon dioxide has left, with the dose that is due. */
-  readonly aired: Reach | undefined;
+  readonly aired: DoseReach | undefined;
   /** Chance of ending between the window's bottom and pH 8. */
   readonly odds: number | undefined;
   /** Until the next reading. */
