@@ -126,3 +126,10 @@ export function plain({ error, message }: CellError, label?: string): string {
     return `${row === undefined ? '' : `Reading ${row}, `}${name === 'doses' ? GRAMS_SO_FAR : 'pH'}: ${rest}`;
   return `${label ?? DOSING_FIELDS.find((field) => field.fills[1] === name)?.label ?? name}: ${rest}`;
 }
+
+/** Highest pH at which so much total ammonia (mg/L N) is safe; undefined where the functions say none. */
+export const ammoniaAt = (total: number, ph: number, target: number, celsius: number): number | undefined => {
+  const answer = ask('AMMONIA.RISE', [total, ph, target, celsius]);
+  const safe = isError(answer) ? undefined : answer[0]?.safe;
+  return typeof safe === 'number' ? safe : undefined;
+};

@@ -25,6 +25,7 @@ export const dosesParam = series(gram, {
   max: 1e7,
   pair: 'readings',
   blanks: 'keep',
+  atLeast: 0,
   doc: 'Running total of product given since the start, g, one per reading; the first is 0.',
 });
 export const readingsParam = series(pH, {
@@ -113,6 +114,15 @@ export const notebook = {
 /** A meter further off than this in its buffer is not used (judgement). */
 const MOST_METER_ERROR = 0.5;
 
+export const alkalinityWithinParam = num(meqPerLitre, {
+  above: 0,
+  max: 5,
+  optional: true,
+  doc:
+    'How sure that alkalinity is: half the width of its range, 90 of 100, as BUFFER.FIT gives it for a vat of ' +
+    "the same water. Left out: a kit's usual error.",
+});
+
 export const airingParam = choice(['can', 'cannot'] as const, {
   default: 'can',
   doc:
@@ -138,6 +148,7 @@ export interface TitrationInputs {
   readonly dosesAre: 'running totals' | 'given before' | 'given after';
   readonly bufferRead: number | undefined;
   readonly bufferValue: number;
+  readonly alkalinityWithin?: number | undefined;
 }
 
 export const beliefsOf = (
@@ -145,7 +156,7 @@ export const beliefsOf = (
     TitrationInputs,
     'temperature' | 'material' | 'origin' | 'alkalinity' | 'conductivity' | 'meter'
   > &
-    Partial<Pick<TitrationInputs, 'bufferRead'>>,
+    Partial<Pick<TitrationInputs, 'bufferRead' | 'alkalinityWithin'>>,
 ): Beliefs | CellError => {
   const back = backgroundOf({
     temperature: given.temperature,
@@ -161,6 +172,7 @@ export const beliefsOf = (
     meter: given.meter,
     origin: given.origin,
     kit: given.alkalinity,
+    kitWithin: given.alkalinityWithin,
     conductivity: given.conductivity,
     airPpm: 420,
     isChecked: given.bufferRead !== undefined,
@@ -169,11 +181,11 @@ export const beliefsOf = (
 
 /** Words of a log for what happened. Words for a plain reading or dose mean nothing but that. */
 const WORDS: Readonly<Record<EventName, readonly string[]>> = {
-  '': ['', 'reading', 'dose', 'ph', 'dosed', 'meter check', 'from tank', 'note'],
+  '': ['', 'reading', 'dose', 'ph', 'dosed', 'meter check', 'from tank', 'note', 'given', 'start'],
   aired: ['aired', 'air', 'aerated', 'airing', 'aeration', 'air on'],
   jar: ['jar', 'shaken jar', 'aired jar', 'bucket'],
   night: ['night', 'overnight', 'next day', 'morning', 'next morning'],
-  refill: ['refill', 'refilled', 'new water', 'filled', 'fill'],
+  refill: ['refill', 'refilled', 'new water', 'filled', 'fill', 'filled anew'],
   change: ['change', 'water change', 'partial change', 'exchange', 'top-up', 'topped up'],
   rain: ['rain', 'rained'],
 };

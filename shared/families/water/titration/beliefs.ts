@@ -42,6 +42,8 @@ export interface HeldBelief {
   readonly meter: MeterName;
   readonly origin: OriginName;
   readonly kit: number | undefined;
+  /** Half the width of the range, 90 of 100, in which that alkalinity lies; a kit's own error when not given. */
+  readonly kitWithin?: number | undefined;
   /** µS/cm, 0 when not measured. */
   readonly conductivity: number;
   readonly airPpm: number;
@@ -59,6 +61,9 @@ const MICROSIEMENS_PER_MEQ = 80;
 /** A kit's step of 0.1 meq/L or 10 %, whichever is more (judgement). */
 const kitError = (value: number): number => Math.max(0.1, 0.1 * Math.abs(value));
 
+/** Standard errors from the middle to either end of a range that holds 90 of 100 (normal table). */
+export const ERRORS_IN_90 = 1.645;
+
 /** What is believed about a water and its meter before the readings speak. */
 export const beliefsFrom = ({
   k,
@@ -67,6 +72,7 @@ export const beliefsFrom = ({
   meter,
   origin,
   kit,
+  kitWithin,
   conductivity,
   airPpm,
   isChecked = false,
@@ -81,7 +87,10 @@ export const beliefsFrom = ({
     noise: METERS[meter].noise,
     offset: isChecked ? Math.min(CHECKED_OFFSET, METERS[meter].offset) : METERS[meter].offset,
     pressure: ORIGINS[origin],
-    kit: kit === undefined ? undefined : { value: kit, error: kitError(kit) },
+    kit:
+      kit === undefined
+        ? undefined
+        : { value: kit, error: kitWithin === undefined ? kitError(kit) : kitWithin / ERRORS_IN_90 },
     mostAlkalinity: conductivity > 0 ? conductivity / MICROSIEMENS_PER_MEQ : MOST_ALKALINITY,
   };
 };

@@ -51,6 +51,10 @@ export const tolerance = (b: Beliefs): number => Math.max(RESTLESS, RESTLESS_ERR
 /** A first reading outside these is read again before anything is built on it (judgement). */
 export const USUAL = { low: 4, high: 9 } as const;
 
+/** What the kit said of the untouched water, with the product that has gone in since. */
+const kitAfter = ({ kit, equivalents }: Beliefs, dose: number): Beliefs['kit'] =>
+  kit && { ...kit, value: kit.value + equivalents * dose };
+
 const begin = (
   b: Beliefs,
   entry: TitrationEntry,
@@ -61,10 +65,7 @@ const begin = (
   },
 ): Segment => ({
   isRestless: false,
-  beliefs:
-    pressure === b.pressure
-      ? b
-      : { ...b, pressure, kit: b.kit && flags.firstEntry === 0 ? b.kit : undefined },
+  beliefs: { ...b, pressure, kit: flags.firstEntry === 0 ? kitAfter(b, entry.dose) : undefined },
   series: { doses: [0], readings: [levelOf(entry)], settled: [true] },
   base: entry.dose,
   ...flags,
