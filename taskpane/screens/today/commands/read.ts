@@ -43,7 +43,11 @@ function withVats(state: PaneState, book: TodayState['book']): PaneState {
   return { ...state, vat: { ...vat, vats, vat: vats.includes(vat.vat) ? vat.vat : first } };
 }
 
-async function readBook(doors: Doors, names: readonly string[], chosen: string | undefined): Promise<StateChange> {
+async function readBook(
+  doors: Doors,
+  names: readonly string[],
+  chosen: string | undefined,
+): Promise<StateChange> {
   // The tables come over only where a sheet of that name stands.
   if (!names.some((name) => name.startsWith(FIRST))) return readLists(doors, names);
   const { dayOfBook, daySheetNames } = await dayTables();

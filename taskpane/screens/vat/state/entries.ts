@@ -10,12 +10,17 @@ import { batchNamed, standingIn, vatsOfBatch } from './standing';
 type Noted = Pick<LineDraft, 'entries' | 'isLogged'>;
 const NOTHING: Noted = {};
 
-const standing = ({ today, vat, now }: PaneState): DayStay | undefined => standingIn(today.book, vat.vat, now);
+const standing = ({ today, vat, now }: PaneState): DayStay | undefined =>
+  standingIn(today.book, vat.vat, now);
 
 /** Days around its planned hour in which a task may be the one that was done. */
 const NEAR = 3;
 /** The task of a kind of a batch that lies nearest to now and is still open. */
-function taskNear(state: PaneState, batch: string | undefined, kinds: readonly string[]): TaskOfDay | undefined {
+function taskNear(
+  state: PaneState,
+  batch: string | undefined,
+  kinds: readonly string[],
+): TaskOfDay | undefined {
   const done = new Set(state.vat.lines.flatMap(({ task }) => (task === undefined ? [] : [task])));
   const open = (state.today.tasks ?? []).filter(
     (task) =>
@@ -158,7 +163,13 @@ export function withEntries(
   return drafts.map((draft) => ({ ...draft, ...of(draft) }));
 }
 
-function soldOf(state: PaneState, batch: string, number: number, paid: number | undefined, buyer: string): Noted {
+function soldOf(
+  state: PaneState,
+  batch: string,
+  number: number,
+  paid: number | undefined,
+  buyer: string,
+): Noted {
   const { book } = state.today;
   const order = orderNamed(book, buyer);
   const task = taskNear(state, batch, ['handOver']);
