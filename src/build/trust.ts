@@ -15,10 +15,12 @@ interface Compared {
   readonly got: unknown;
 }
 
-/** First words of a test file: the citation. */
+/** The comment of a test file that names what was read, without the marks of a comment. */
 const citationOf = (path: string): string => {
-  const comment = /^\/\*\*?([\s\S]*?)\*\//.exec(readFileSync(path, 'utf8'))?.[1] ?? '';
-  return comment.replaceAll(/\s*\n\s*\*? ?/g, ' ').trim();
+  const text = readFileSync(path, 'utf8');
+  const block = /\/\*\*?([\s\S]*?)\*\//.exec(text)?.[1] ?? '';
+  const lines = [...text.matchAll(/^\/\/ ?(.*)$/gm)].map(([, line = '']) => line).join(' ');
+  return (block.replaceAll(/\s*\n\s*\*? ?/g, ' ').trim() || lines).replace(/^Source: /, '');
 };
 
 const rounded = (value: unknown): string =>

@@ -25,6 +25,8 @@ export interface TrustFacts {
 
 /** Rows of one source that stand on the page; the test holds the rest. */
 const SHOWN = 12;
+/** Letters of a citation that stand in the list. */
+const TITLE = 90;
 
 const standings = (sources: TrustFacts['sources']): Html => {
   const all = Object.values(sources);
@@ -36,20 +38,26 @@ const standings = (sources: TrustFacts['sources']): Html => {
       </tr>
     </thead>
     <tbody>
-      ${(Object.keys(TRUST) as Source['standing'][]).map(
-        (standing) =>
-          html`<tr>
-            <th scope="row">${TRUST[standing]}</th>
-            <td>${all.filter((source) => source.standing === standing).length}</td>
-          </tr>`,
-      )}
+      ${(Object.keys(TRUST) as Source['standing'][])
+        .filter((standing) => all.some((source) => source.standing === standing))
+        .map(
+          (standing) =>
+            html`<tr>
+              <th scope="row">${TRUST[standing]}</th>
+              <td>${all.filter((source) => source.standing === standing).length}</td>
+            </tr>`,
+        )}
     </tbody>
   </table>`;
 };
 
+/** The first words of a citation, for a line of a list. */
+const titleOf = (citation: string): string =>
+  citation.length <= TITLE ? citation : `${citation.slice(0, citation.lastIndexOf(' ', TITLE))} …`;
+
 const printedSection = ({ test, citation, values }: PrintedTest): Html =>
   html`<details>
-    <summary>${citation.split('. ').slice(0, 2).join('. ')} (${values.length} values)</summary>
+    <summary>${titleOf(citation)} (${values.length} ${values.length === 1 ? 'value' : 'values'})</summary>
     <p>${citation}</p>
     <table>
       <thead>
