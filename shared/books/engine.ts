@@ -4,6 +4,6 @@ export type { BatchOptions } from '../season/batches';
 export { readOrderBook } from '../season/orderBook';
 export { ownFigures } from '../season/ownFigures';
 export { asOf, bookSheetNames, booksIn, cardsWorkbook, changesOf, livingBook, readBook } from './living';
-export type { BookChange, BookPlan, BookRead, BookState, Typed } from './living';
+export type { BookChange, BookPlan, BookRead, BookState, TypedActuals } from './living';
 export { bookPlanOf, packState, unpackState } from './living/keep';
 export { isSameBook, withStrays } from './living/strays';

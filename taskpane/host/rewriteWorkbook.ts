@@ -1,6 +1,6 @@
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { toProblem } from './excelErrors';
-import type { Tell } from './port';
+import type { PortTell } from './port';
 import { HostProblem } from './port';
 import { withSuffix } from './rename';
 import type { SheetToWrite } from './renderWorkbook';
@@ -60,7 +60,7 @@ async function lookAt(context: Excel.RequestContext, model: WorkbookModel): Prom
 async function writeOver(
   context: Excel.RequestContext,
   model: WorkbookModel,
-  tell: Tell,
+  tell: PortTell,
   begun: () => void,
 ): Promise<void> {
   const { sheets, names, clear } = await lookAt(context, model);
@@ -80,7 +80,7 @@ export async function rewriteWorkbook(
   model: WorkbookModel,
   before: WorkbookModel,
   suffix: string,
-  tell: Tell,
+  tell: PortTell,
 ): Promise<readonly string[]> {
   const wanted = withSuffix(model, suffix);
   let hasBegun = false;

@@ -1,11 +1,11 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import type { RangeCells } from '../../../../shared/records';
 import type { BookRead } from '../../../../shared/books/engine';
 import { formOfInput } from '../state/form';
 import type { Again } from '../state/season';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { inSeason } from './season';
 import { engine } from './writeBook';
@@ -17,14 +17,14 @@ const NONE =
   'No season was found in this workbook. One that was written from here has the sheets ' +
   '“Today”, “Orders” and “Batches”; open that workbook, or fill the form in.';
 const failed =
-  (text: string): Change =>
+  (text: string): StateChange =>
   (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });
 
 /** The sheets of a season that are there; undefined when the user stopped it. */
 export async function sheetsOf(
   suffix: string,
   { workbook }: Doors,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<readonly RangeCells[] | undefined> {
   const { bookSheetNames } = await engine();
@@ -32,7 +32,7 @@ export async function sheetsOf(
   const names = bookSheetNames(suffix).filter((name) => there.has(name));
   const sheets: RangeCells[] = [];
   for (const [done, sheet] of names.entries()) {
-    const says: Tell = () => {
+    const says: PortTell = () => {
       tell({
         label: 'Reading the season',
         done: Math.round((100 * done) / names.length),
@@ -61,7 +61,12 @@ function saidOf({ plan, missing }: BookRead): string[] {
   ];
 }
 
-async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
+async function read(
+  again: Again,
+  doors: Doors,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<StateChange> {
   const { readBook, asOf } = await engine();
   const sheets = await sheetsOf(again.chosen, doors, tell, isStopped);
   if (!sheets) return stoppedAt('season-again');
@@ -90,7 +95,7 @@ async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boo
   });
 }
 
-async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
+async function find(doors: Doors, tell: PortTell, isStopped: () => boolean): Promise<StateChange> {
   const [{ booksIn }, names] = await Promise.all([engine(), doors.workbook.listSheets()]);
   const seasons = booksIn(names);
   const chosen = seasons.at(-1);
@@ -100,7 +105,7 @@ async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise
   return (now) => ({ ...inSeason(now, { again }), focus: 'season-which' });
 }
 
-const start = (state: State, work: Working['work']): State | Working =>
+const start = (state: PaneState, work: Working['work']): PaneState | Working =>
   isFree(state) ? working(begun(inSeason(state, { mode: 'season' }), 'Reading the season'), work) : state;
 
 export const planAgain: Command = {

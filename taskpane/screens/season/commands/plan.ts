@@ -1,9 +1,9 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { bookOfForm, firstFaultOf } from '../state/faults';
-import type { Made } from '../state/season';
+import type { SeasonMade } from '../state/season';
 import { ROWS_SHOWN, isOutdated } from '../state/season';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { inSeason } from './season';
 import { begun, stoppedAt } from '../../share/commands/share';
 import type { Written } from '../../../pane/writing';
@@ -13,14 +13,14 @@ import { engine, planOf, saveBook, writeNewBook } from './writeBook';
 /** Planning a season and writing it down on new sheets; writing over a book is in ./writeOver. */
 
 /** Orders are shown page by page: the one in question must be on show. */
-const pageOf = (state: State, field: string | undefined): number => {
+const pageOf = (state: PaneState, field: string | undefined): number => {
   const id = /^season-order-(\d+)-/.exec(field ?? '')?.[1];
   const place = state.season.form.orders.findIndex((row) => String(row.id) === id);
   return place < 0 ? state.season.page : Math.floor(place / ROWS_SHOWN);
 };
 
 /** Shows what is wrong in the form instead of starting. */
-function refuseForm(state: State): State {
+function refuseForm(state: PaneState): PaneState {
   const focus = firstFaultOf(state.season.form);
   return {
     ...inSeason(state, { isAsked: true, page: pageOf(state, focus) }),
@@ -33,7 +33,7 @@ function refuseForm(state: State): State {
 export const planSeason: Command = {
   name: 'planSeason',
   label: 'Work the plan out',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const { form, again } = state.season;
     const book = bookOfForm(form);
@@ -43,14 +43,14 @@ export const planSeason: Command = {
       const plan = await planOf(book, tell, isStopped);
       if (!plan) return stoppedAt('season-plan');
       const before = again?.read?.before;
-      const made: Made = { form, book, plan, changes: before && changesOf(before.plan, plan) };
+      const made: SeasonMade = { form, book, plan, changes: before && changesOf(before.plan, plan) };
       return (now) => ({ ...inSeason(now, { made }), focus: 'season-result' });
     });
   },
 };
 
 /** The plan to write, or the state that says why there is none. */
-export function madeOf(state: State): Made | State {
+export function madeOf(state: PaneState): SeasonMade | PaneState {
   const { made } = state.season;
   if (made && !isOutdated(state.season)) return made;
   const text = made
@@ -58,7 +58,7 @@ export function madeOf(state: State): Made | State {
     : 'There is no plan yet. Work the plan out first.';
   return { ...state, notice: { tone: 'warning', text }, question: undefined, focus: 'season-plan' };
 }
-export const isMade = (made: Made | State): made is Made => 'plan' in made && 'book' in made;
+export const isMade = (made: SeasonMade | PaneState): made is SeasonMade => 'plan' in made && 'book' in made;
 
 const WRITTEN: Written = {
   done: (sheets) =>
@@ -67,7 +67,7 @@ const WRITTEN: Written = {
   again: { label: 'Write beside them', act: 'writeSeasonWithSuffix' },
 };
 
-function write(state: State, suffix: string): State | Working {
+function write(state: PaneState, suffix: string): PaneState | Working {
   const made = madeOf(state);
   return isMade(made) ? writeNewBook(state, made, suffix, WRITTEN) : made;
 }
@@ -91,7 +91,7 @@ export const writeSeasonWithSuffix: Command = {
 export const saveSeason: Command = {
   name: 'saveSeason',
   label: 'Save as .xlsx file',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const made = madeOf(state);
     return isMade(made)

@@ -1,11 +1,11 @@
 import type { Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import type { OrderBook } from '../../../../shared/season/orderBook';
 import type { SeasonPlan } from '../../../../shared/season/types';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { inShares } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import type { Written } from '../../../pane/writing';
 import { outcomeChange } from '../../../pane/writing';
@@ -27,7 +27,7 @@ export const engine = () => import(/* webpackChunkName: "season" */ '../../../..
 /** undefined when the user stopped it. */
 export async function planOf(
   book: OrderBook,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<SeasonPlan | undefined> {
   const { planBatchesSteps } = await engine();
@@ -49,7 +49,7 @@ export const pause = (): Promise<void> =>
 /** Calculating the workbook takes a second or so: it is done once for a plan. */
 export async function modelOf(
   { book, plan }: BookToWrite,
-  tell: Tell,
+  tell: PortTell,
   total: number,
 ): Promise<WorkbookModel> {
   let model = models.get(plan);
@@ -63,7 +63,7 @@ export async function modelOf(
 }
 
 export const WRITING_STEPS = 8;
-export const calculating = (state: State): State => ({
+export const calculating = (state: PaneState): PaneState => ({
   ...state,
   notice: undefined,
   question: undefined,
@@ -72,11 +72,11 @@ export const calculating = (state: State): State => ({
 
 /** New sheets only; asks for a word behind their names when they are taken. */
 export const writeNewBook = (
-  state: State,
+  state: PaneState,
   made: BookToWrite,
   suffix: string,
   written: Written,
-): State | Working =>
+): PaneState | Working =>
   isFree(state)
     ? working(calculating(state), async ({ workbook }, tell) =>
         outcomeChange(
@@ -87,9 +87,9 @@ export const writeNewBook = (
     : state;
 
 /** The book as a file of its own. */
-export function saveBook(state: State, made: BookToWrite, fileName: string): State | Working {
+export function saveBook(state: PaneState, made: BookToWrite, fileName: string): PaneState | Working {
   if (state.task) return state;
-  const next: State = {
+  const next: PaneState = {
     ...state,
     notice: undefined,
     question: undefined,

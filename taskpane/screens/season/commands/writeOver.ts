@@ -1,11 +1,11 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
 import type { RangeCells } from '../../../../shared/records';
 import type { BookRead, BookState } from '../../../../shared/books/engine';
-import type { Made } from '../state/season';
-import type { State } from '../../../pane/state';
+import type { SeasonMade } from '../state/season';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { inSeason } from './season';
 import { sheetsOf } from './again';
@@ -32,7 +32,7 @@ const NOW_READ =
   'Something was typed into the season since it was read, so nothing was written: it would be lost. ' +
   'Plan again from this workbook, and work the plan out once more.';
 const notice =
-  (tone: 'good' | 'warning', text: string, focus?: string): Change =>
+  (tone: 'good' | 'warning', text: string, focus?: string): StateChange =>
   (now) => ({ ...now, notice: { tone, text }, ...(focus === undefined ? {} : { focus }) });
 
 /** The sheets under the names the book's models have. */
@@ -47,7 +47,7 @@ async function stateNow(before: BookRead): Promise<BookState | undefined> {
 
 interface Overwriting {
   readonly doors: Doors;
-  readonly tell: Tell;
+  readonly tell: PortTell;
   readonly suffix: string;
   readonly sheets: readonly RangeCells[];
   /** The book as it stands. */
@@ -89,11 +89,11 @@ const moved = (lost: number): string =>
     : ` ${lost === 1 ? 'One cell of your own found' : `${lost} cells of your own found`} no place beside its line any more; what it said stands at the end of the log on Counts.`;
 
 async function writeIt(
-  { book, plan }: Made,
+  { book, plan }: SeasonMade,
   { suffix, before }: { readonly suffix: string; readonly before: BookRead },
   doors: Doors,
-  tell: Tell,
-): Promise<Change> {
+  tell: PortTell,
+): Promise<StateChange> {
   const { readBook, isSameBook, bookPlanOf } = await engine();
   const sheets = await sheetsOf(suffix, doors, tell, () => false);
   const reading = readBook(sheets ?? [], suffix);
@@ -120,7 +120,7 @@ async function writeIt(
 export const writeOverSeason: Command = {
   name: 'writeOverSeason',
   label: 'Write over the season',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const read = state.season.again?.read;
     if (!isFree(state) || !read) return state;
     const made = madeOf(state);
@@ -155,7 +155,7 @@ async function findKept(
   return undefined;
 }
 
-async function takeIt(doors: Doors, tell: Tell, wanted: string | undefined): Promise<Change> {
+async function takeIt(doors: Doors, tell: PortTell, wanted: string | undefined): Promise<StateChange> {
   const { readBook } = await engine();
   const kept = await findKept(doors, wanted);
   if (!kept)
@@ -174,7 +174,8 @@ async function takeIt(doors: Doors, tell: Tell, wanted: string | undefined): Pro
   const now = await stateNow(reading);
   if (!now)
     throw new HostProblem(
-      'Nothing was changed: an entry on the season’s sheets cannot be read, and it would be lost. Plan again from this workbook shows which.',
+      'Nothing was changed: an entry on the season’s sheets cannot be read, and it would be lost. ' +
+        'Plan again from this workbook shows which.',
     );
   const lost = await overwrite({
     doors,
@@ -196,7 +197,7 @@ async function takeIt(doors: Doors, tell: Tell, wanted: string | undefined): Pro
 export const takeSeasonBack: Command = {
   name: 'takeSeasonBack',
   label: 'Take the last planning back',
-  perform: (state): State | Working =>
+  perform: (state): PaneState | Working =>
     isFree(state)
       ? working(calculating(state), (doors, tell) =>
           takeIt(doors, tell, state.season.again?.chosen ?? state.season.back),

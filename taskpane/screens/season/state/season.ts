@@ -22,14 +22,14 @@ export interface SeasonState {
   readonly page: number;
   /** Rows of a sheet to become orders. */
   readonly pasted: string;
-  readonly made: Made | undefined;
+  readonly made: SeasonMade | undefined;
   readonly again: Again | undefined;
   /** What stands behind the sheets' names of the season last written over: it can be taken back. */
   readonly back: string | undefined;
 }
 
 /** A plan, and the form it was made from: another form since then makes it outdated. */
-export interface Made {
+export interface SeasonMade {
   readonly form: SeasonForm;
   readonly book: OrderBook;
   readonly plan: SeasonPlan;

@@ -10,7 +10,7 @@ import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { grouped } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
 import { dayWords, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
-import type { Made } from '../state/season';
+import type { SeasonMade } from '../state/season';
 import { banner, facts, section } from '../../../pane/parts';
 import { vatsPicture } from './vats';
 
@@ -25,7 +25,7 @@ const oneOrMore = (n: number, one: string, more: string): string => `${n} ${n ==
 const verdictWord = (verdict: Verdict): VNode =>
   h('strong', { class: `verdict-word ${VERDICT_LOOKS[verdict].token}` }, verdictText(verdict));
 
-function promiseView({ plan }: Made): Child {
+function promiseView({ plan }: SeasonMade): Child {
   const open = plan.orders.filter(({ order }) => !order.cancelled && order.due >= plan.plannedOn);
   const ordered = open.reduce((sum, { order, delivered }) => sum + order.number - delivered, 0);
   const least = open.reduce((low, { certainty }) => Math.min(low, certainty), 1);
@@ -55,7 +55,7 @@ function promiseView({ plan }: Made): Child {
   );
 }
 
-function findingsView({ plan }: Made): Child {
+function findingsView({ plan }: SeasonMade): Child {
   const sentences = (kind: 'cannot' | 'care'): readonly VNode[] =>
     plan.findings
       .filter((finding) => finding.kind === kind && !(plan.short && finding.about === 'season'))
@@ -193,7 +193,7 @@ const momentView = ({ at, batch, order, what, more, isNight, isAllDay }: SeasonM
     ),
   );
 
-function calendarView({ plan, book }: Made): Child {
+function calendarView({ plan, book }: SeasonMade): Child {
   const moments = momentsOf(plan, preparationNamed(book.preparation)?.unit ?? 'mL');
   if (moments.length === 0) return undefined;
   const folded = moments.slice(MOMENTS_SHOWN, MOMENTS_SHOWN + MOMENTS_FOLDED);
@@ -297,9 +297,9 @@ function moneyView({ money, cash, odds }: SeasonPlan): Child {
   );
 }
 
-const drawn = new WeakMap<Made, VNode>();
+const drawn = new WeakMap<SeasonMade, VNode>();
 /** The same element for the same plan, so that typing in the form above does not draw it anew. */
-export function resultView(made: Made): VNode {
+export function resultView(made: SeasonMade): VNode {
   let view = drawn.get(made);
   if (!view) {
     const { plan, book, changes } = made;

@@ -96,7 +96,8 @@ const whatIsWritten = (isOld: boolean, isAgain: boolean): string =>
   isOld
     ? 'Work the plan out again before it is written.'
     : isAgain
-      ? 'Written over, the season keeps its sheets, its batches under way and all that was typed; one press takes it back.'
+      ? 'Written over, the season keeps its sheets, its batches under way and all that was ' +
+        'typed; one press takes it back.'
       : 'New sheets only: nothing that is in the workbook now is changed.';
 
 function resultPart(scene: Scene): Child {
