@@ -14,7 +14,7 @@ const begun = (state: State, label: string): State => ({
 });
 
 async function look({ workbook, errors }: Doors, tell: Tell): Promise<Report> {
-  return reportOf(await workbook.scanCalls(tell), errors.list());
+  return reportOf(await workbook.scanCalls(tell), errors.list(), errors.blanks);
 }
 
 export const lookThrough: Command = {
