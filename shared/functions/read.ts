@@ -150,7 +150,15 @@ export function readLists(
   argOf: (param: ListParam) => Cell | Grid | undefined,
 ): Lists | CellError {
   const lists: Record<string, readonly (number | string)[] | undefined> = {};
-  const present = params.filter((param) => given(argOf(param)));
+  const isGiven = (param: ListParam): boolean => given(argOf(param));
+  // A column of a pair that may stay blank from top to bottom counts as there when its neighbours are filled.
+  const present = params.filter(
+    (param) =>
+      isGiven(param) ||
+      (param.atLeast === 0 &&
+        isGrid(argOf(param)) &&
+        params.some((other) => other.pair === param.pair && isGiven(other))),
+  );
   for (const param of params) {
     if (present.includes(param)) continue;
     if (!param.optional)

@@ -11,7 +11,7 @@ import type { ResultKey } from './results';
 import { stepsOf } from './steps';
 
 /** cannot: the order cannot be met as it stands. care: it can, but look at this. */
-export interface PlanFinding {
+export interface RunFinding {
   readonly kind: 'cannot' | 'care';
   /** The field of the form it is about. */
   readonly about: FieldKey;
@@ -23,7 +23,7 @@ const onDay = (serial: number): string => formatNumber(serial, 'ddd d mmm yyyy')
 
 const exceeds = (needed: Answer, have: number): needed is number => !isError(needed) && needed > have;
 
-function shortages(form: PlanForm, r: Results): PlanFinding[] {
+function shortages(form: PlanForm, r: Results): RunFinding[] {
   const most = (key: ResultKey): string => {
     const n = r[key];
     return isError(n) || n < 1 ? `no ${form.product}` : `${many(n)} ${form.product}`;
@@ -61,7 +61,7 @@ function shortages(form: PlanForm, r: Results): PlanFinding[] {
   ];
 }
 
-function timing(form: PlanForm, a: Assumed, r: Results): PlanFinding[] {
+function timing(form: PlanForm, a: Assumed, r: Results): RunFinding[] {
   const { plannedOn, wantedOn } = form;
   const { beginOn, stripAt } = r;
   if (plannedOn === undefined || isError(beginOn) || isError(stripAt)) return [];
@@ -91,14 +91,14 @@ const failed = (
   r: Results,
   keys: readonly ResultKey[],
   about: FieldKey,
-  kind: PlanFinding['kind'],
+  kind: RunFinding['kind'],
   lead: string,
-): PlanFinding[] => {
+): RunFinding[] => {
   const first = keys.map((key) => r[key]).find((answer): answer is CellError => isError(answer));
   return first ? [{ kind, about, message: `${lead}${first.message ?? first.error}` }] : [];
 };
 
-function cares(form: PlanForm, a: Assumed, r: Results): PlanFinding[] {
+function cares(form: PlanForm, a: Assumed, r: Results): RunFinding[] {
   const poor = stepsOf(form.product).reduce(
     (n, { survival }) => n * Math.min(a[survival], ASSUMPTIONS[survival].low),
     isError(r.eggsNeeded) ? NaN : r.eggsNeeded,
@@ -136,7 +136,7 @@ function cares(form: PlanForm, a: Assumed, r: Results): PlanFinding[] {
 }
 
 /** What stands in the way of the order, and what to look at, as sentences. */
-export const findingsOf = (form: PlanForm, a: Assumed, r: Results): readonly PlanFinding[] => [
+export const findingsOf = (form: PlanForm, a: Assumed, r: Results): readonly RunFinding[] => [
   ...failed(r, ['stripAt', 'injectAt', 'firstFeedAt'], 'temperature', 'cannot', 'No times can be given. '),
   ...shortages(form, r),
   ...timing(form, a, r),

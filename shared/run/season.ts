@@ -8,7 +8,7 @@ import type { FeedRow, Results } from './compute';
 import { compute } from './compute';
 import type { PlanTask } from './events';
 import { tasksOf } from './events';
-import type { PlanFinding } from './findings';
+import type { RunFinding } from './findings';
 import { findingsOf } from './findings';
 import type { PlanForm } from './form';
 import { named, nameOf } from './results';
@@ -24,7 +24,7 @@ export interface PlannedStep extends ChainStep {
 }
 
 /** A season of one run: what to do when, with how much, and what stands in the way. */
-export interface SeasonPlan {
+export interface OneRunPlan {
   readonly form: PlanForm;
   readonly assumed: Assumed;
   readonly results: Results;
@@ -32,7 +32,7 @@ export interface SeasonPlan {
   readonly feed: readonly FeedRow[];
   /** In order of time. */
   readonly tasks: readonly PlannedTask[];
-  readonly findings: readonly PlanFinding[];
+  readonly findings: readonly RunFinding[];
   readonly canBeMet: boolean;
 }
 
@@ -61,7 +61,7 @@ const byTime = (x: PlannedTask, y: PlannedTask): number =>
  * Plans a checked form. Never fails: what cannot be had is a finding, what cannot be worked out is an error
  * with its sentence.
  */
-export function planSeason(form: PlanForm): SeasonPlan {
+export function planSeason(form: PlanForm): OneRunPlan {
   const a = assumed(form.assumptions);
   const { results, numbers, feed } = compute(form, a);
   const answer = answering(form, a, results);

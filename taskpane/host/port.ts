@@ -46,7 +46,7 @@ export interface Progress {
   readonly canStop?: boolean;
   readonly isStopping?: boolean;
 }
-export type Tell = (progress: Progress) => void;
+export type PortTell = (progress: Progress) => void;
 
 export type WriteOutcome =
   | { readonly kind: 'written'; readonly sheets: readonly string[] }
@@ -167,19 +167,19 @@ export interface WorkbookPort {
    * All or nothing; a sheet that exists is never touched. `suffix` is put behind every sheet, name and table
    * of the model.
    */
-  writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome>;
-  scanCalls(tell: Tell): Promise<Scan>;
-  mend(cells: readonly Mending[], tell: Tell): Promise<MendReport>;
+  writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  scanCalls(tell: PortTell): Promise<Scan>;
+  mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
   /** The workbook as it stands now, as .xlsx bytes; it is only read. */
-  readFile(tell: Tell): Promise<FileReading>;
+  readFile(tell: PortTell): Promise<FileReading>;
   /** Names of the sheets, as they stand from left to right. */
   listSheets(): Promise<readonly string[]>;
   /** undefined when the user stopped it. */
-  readCells(wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined>;
+  readCells(wanted: CellsWanted, tell: PortTell, isStopped: () => boolean): Promise<CellsReading | undefined>;
   /** Colours cells and puts notes where the host takes them; a note somebody wrote stays. */
-  mark(marks: readonly CellMark[], tell: Tell): Promise<MarkReport>;
-  unmark(marked: readonly Marked[], tell: Tell): Promise<UnmarkReport>;
+  mark(marks: readonly CellMark[], tell: PortTell): Promise<MarkReport>;
+  unmark(marked: readonly Marked[], tell: PortTell): Promise<UnmarkReport>;
   /** What the workbook keeps of what the user said about columns: anything at all, undefined for nothing. */
   recall(): Promise<unknown>;
   /** Keeps a text in its place; undefined takes it away. Throws when the workbook takes nothing. */

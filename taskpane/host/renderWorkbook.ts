@@ -7,7 +7,7 @@ import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/mode
 import { asWritten, TEXT_FORMAT } from './cells';
 import { addCharts } from './charts';
 import { codeOf, toProblem, withExcel } from './excelErrors';
-import type { Tell, WriteOutcome } from './port';
+import type { PortTell, WriteOutcome } from './port';
 import { HostProblem } from './port';
 import type { InUse } from './rename';
 import { clashes, freeSuffix, withSuffix } from './rename';
@@ -318,7 +318,7 @@ async function build(
   context: Excel.RequestContext,
   model: WorkbookModel,
   made: (ids: readonly string[]) => void,
-  tell: Tell,
+  tell: PortTell,
 ): Promise<void> {
   // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit
   // another sheet.
@@ -394,7 +394,11 @@ async function clearUpAfter(
  * Writes a workbook model into the open workbook, as new sheets only. Excel does not undo a batch that fails
  * half-way, so whatever was made is removed again here.
  */
-export async function writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome> {
+export async function writeWorkbook(
+  model: WorkbookModel,
+  suffix: string,
+  tell: PortTell,
+): Promise<WriteOutcome> {
   const wanted = withSuffix(model, suffix);
   const before = await withExcel(lookAround);
   const taken = clashes(wanted, before);

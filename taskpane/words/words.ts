@@ -1,5 +1,5 @@
 import { dateOf } from '../../shared/units/dates';
-import type { State } from '../pane/state';
+import type { PaneState } from '../pane/state';
 import { setNumberStyle } from '../pane/show';
 import type { Words } from './en';
 import { en } from './en';
@@ -17,14 +17,14 @@ export const setHostLanguage = (tag: string): void => {
   hostLanguage = tag;
 };
 
-export const languageOf = ({ settings }: Pick<State, 'settings'>): Language => {
+export const languageOf = ({ settings }: Pick<PaneState, 'settings'>): Language => {
   const wanted =
     settings.language === 'auto' ? (hostLanguage.toLowerCase().split('-')[0] ?? 'en') : settings.language;
   return isLanguage(wanted) ? wanted : 'en';
 };
 
 /** The words for what is on the screen now; numbers follow. */
-export const wordsFor = (state: Pick<State, 'settings'>): Words => {
+export const wordsFor = (state: Pick<PaneState, 'settings'>): Words => {
   const language = languageOf(state);
   const { numbers } = state.settings;
   setNumberStyle(numbers === 'comma' || (numbers === 'auto' && language !== 'en') ? 'comma' : 'point');
@@ -32,7 +32,7 @@ export const wordsFor = (state: Pick<State, 'settings'>): Words => {
 };
 
 /** "Sat 28 Nov" in the reader's language. */
-export const dayWords = (state: Pick<State, 'settings'>, serial: number): string =>
+export const dayWords = (state: Pick<PaneState, 'settings'>, serial: number): string =>
   new Intl.DateTimeFormat(languageOf(state), {
     weekday: 'short',
     day: 'numeric',

@@ -4,11 +4,11 @@ import { parseArea, splitReference } from '../../shared/sheet/formula/address';
 import { isGrid } from '../../shared/base/values';
 import type { Cell } from '../../shared/base/values';
 import { zeroHostCalls } from '../support/zeroHost';
-import type { Calculate, Calculation, FormulaCell } from '../../src/officeStandIn/memoryBook';
+import type { Calculate, Calculation, MemoryFormula } from '../../src/officeStandIn/memoryBook';
 
 /** Calculates a book in memory with the engine's own formula reader, each formula after those it looks at. */
 class Calculator {
-  private readonly waiting: Map<string, FormulaCell>;
+  private readonly waiting: Map<string, MemoryFormula>;
 
   constructor(
     private readonly calculation: Calculation,
@@ -23,7 +23,7 @@ class Calculator {
     for (const cell of this.calculation.formulas) this.settle(cell);
   }
 
-  private settle(cell: FormulaCell): void {
+  private settle(cell: MemoryFormula): void {
     if (!this.waiting.delete(`${cell.sheet}!${cell.row}:${cell.column}`)) return;
     this.calculation.give(
       cell,

@@ -1,4 +1,4 @@
-import type { PlanForm, SeasonPlan } from '../../shared/run';
+import type { PlanForm, OneRunPlan } from '../../shared/run';
 import { planSeason, readPlanForm } from '../../shared/run';
 import { nameOf } from '../../shared/run/results';
 import type { NameKey } from '../../shared/run/results';
@@ -31,7 +31,7 @@ export const formOf = (changes: object = {}): PlanForm => {
   if ('faults' in read) throw new Error(read.faults.map(({ message }) => message).join(' '));
   return read.form;
 };
-export const planOf = (changes: object = {}): SeasonPlan => planSeason(formOf(changes));
+export const planOf = (changes: object = {}): OneRunPlan => planSeason(formOf(changes));
 
 const placeOf = (
   model: WorkbookModel,

@@ -18,7 +18,7 @@ import type { SheetKey } from './layout';
 import { ODDS } from './money';
 import { CANNOT, NOTHING_SAID, SAID } from './today';
 import type { ColumnsOf } from './table';
-import type { Typed, TypedLine } from './typed';
+import type { TypedActuals, TypedLine } from './typed';
 import { openKeys } from './typed';
 
 /** Sheets without which a book cannot be read; Notes and the other workings can be made again. */
@@ -54,7 +54,7 @@ export interface BookRead {
   readonly kind: 'read';
   readonly input: BookInput;
   readonly plan: BookPlan;
-  readonly typed: Typed;
+  readonly typed: TypedActuals;
 }
 export type BookReading = BookRead | { readonly kind: 'unreadable'; readonly faults: readonly string[] };
 
@@ -379,7 +379,7 @@ const typedLines = <K extends string>(
     openKeys(of).some((k) => line[k] !== undefined),
   ) as TypedLine[];
 
-function typedOf(sheets: Sheets): Typed {
+function typedOf(sheets: Sheets): TypedActuals {
   const tasks = linesOf(sheets.at('tasks'), columns.TASK_LIST, 'task') ?? [];
   const calendar = linesOf(sheets.at('calendar'), columns.CALENDAR, 'what') ?? [];
   const taskAt = new Map(tasks.map(({ line, row }) => [row, line]));

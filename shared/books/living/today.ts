@@ -4,7 +4,7 @@ import { VERDICTS, verdictText } from '../../maths/verdict';
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { WHOLE } from './columns';
 import { VERDICT_STYLE } from './verdicts';
 
@@ -13,7 +13,7 @@ const WIDTH = 140;
 const LINES = { today: 10, tomorrow: 8, vats: 12, orders: 8, findings: 8 } as const;
 const BOXES = 4;
 
-function boxes(pages: Pages, sheet: SheetBuilder): void {
+function boxes(pages: LivingPages, sheet: SheetBuilder): void {
   const { plan } = pages;
   const box = (letter: string, label: string, content: string | number, format = '@'): void => {
     sheet
@@ -59,7 +59,7 @@ const section = (sheet: SheetBuilder, row: number, title: string): void => {
 
 /** Work of one day: the k-th task whose counter reaches k. */
 function work(
-  pages: Pages,
+  pages: LivingPages,
   sheet: SheetBuilder,
   from: number,
   which: 'today' | 'tomorrow',
@@ -98,7 +98,7 @@ function work(
 }
 
 /** The vats that hold fish today, with the food of the day. */
-function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
+function vats(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   const { stays, stayWorkings: w, days, workings } = pages.tables;
   const lines = Math.min(LINES.vats, Math.max(1, pages.book.vats.length));
   section(sheet, from, 'Vats today');
@@ -153,7 +153,7 @@ function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
   return from + lines + 3;
 }
 
-function orders(pages: Pages, sheet: SheetBuilder, from: number): number {
+function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   const { orders: o } = pages.tables;
   const shown = [...pages.book.orders.entries()]
     .filter(([, order]) => !order.cancelled && order.due >= pages.plan.plannedOn)
@@ -200,7 +200,7 @@ const ELSEWHERE =
   'checks say "not calculated here". A shared copy (Share in the pane) opens anywhere with every value. ' +
   'Setup, Brood fish, Figures, Notes and the workings are hidden sheets: right click on a sheet name, Unhide.';
 
-function words(pages: Pages, sheet: SheetBuilder, from: number): void {
+function words(pages: LivingPages, sheet: SheetBuilder, from: number): void {
   let row = from;
   const say = (text: string, style: 'bad' | 'quiet' | 'warning'): void => {
     sheet
@@ -221,7 +221,7 @@ function words(pages: Pages, sheet: SheetBuilder, from: number): void {
 }
 
 /** The first page: what to do today and tomorrow, whether everything holds, and how sure the orders are. */
-export function todaySheet(pages: Pages): SheetModel {
+export function todaySheet(pages: LivingPages): SheetModel {
   const sheet = pages.sheet(
     'today',
     pages.fx('={hatchery}&": today and tomorrow"'),

@@ -1,5 +1,5 @@
 import { SOURCES } from '../../families/sources';
-import type { Standing } from '../../functions/source';
+import type { SourceStanding } from '../../functions/source';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import type { Assumption, AssumptionKey } from '../../families/assumptions';
@@ -7,7 +7,7 @@ import { assumptionList } from '../../families/assumptions';
 import type { Book } from './context';
 
 const HEAD = 4;
-const STANDING: Readonly<Record<Standing, string>> = {
+const STANDING: Readonly<Record<SourceStanding, string>> = {
   seen: 'published',
   memory: 'from memory, page not seen',
   practice: 'common practice, no source',

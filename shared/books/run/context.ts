@@ -2,7 +2,7 @@ import type { NameModel, SheetModel } from '../../sheet/workbook/model';
 import { SheetBuilder } from '../../sheet/workbook/build';
 import type { NameKey } from '../../run/results';
 import { nameOf, named } from '../../run/results';
-import type { SeasonPlan } from '../../run/season';
+import type { OneRunPlan } from '../../run/season';
 
 /**
  * What the sheets of one workbook share: the plan, the names they define and use, and the suffix of a second
@@ -11,7 +11,7 @@ import type { SeasonPlan } from '../../run/season';
 export class Book {
   readonly names: NameModel[] = [];
   constructor(
-    readonly plan: SeasonPlan,
+    readonly plan: OneRunPlan,
     readonly suffix: string,
   ) {}
 

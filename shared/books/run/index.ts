@@ -1,6 +1,6 @@
 import { calculate } from '../../catalogue/calculation';
 import type { WorkbookModel } from '../../sheet/workbook/model';
-import type { SeasonPlan } from '../../run/season';
+import type { OneRunPlan } from '../../run/season';
 import { assumptionsSheet } from './assume';
 import { broodSheet } from './brood';
 import { calendarSheet } from './calendar';
@@ -21,7 +21,7 @@ export interface BookOptions {
 }
 
 /** The plan as a workbook with live formulas, its values calculated. */
-export function seasonWorkbook(plan: SeasonPlan, { label }: BookOptions = {}): WorkbookModel {
+export function seasonWorkbook(plan: OneRunPlan, { label }: BookOptions = {}): WorkbookModel {
   const book = new Book(plan, label ? `_${label.replace(/[^A-Za-z0-9]/g, '')}` : '');
   const assumptions = assumptionsSheet(book);
   const chain = chainSheet(book, assumptions);

@@ -1,7 +1,7 @@
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { CellModel, SheetModel } from '../../sheet/workbook/model';
-import type { NumberField, PlanField } from '../../run/fields';
+import type { FormNumber, PlanField } from '../../run/fields';
 import { planFieldList } from '../../run/fields';
 import type { ResultKey } from '../../run/results';
 import type { Book } from './context';
@@ -54,7 +54,7 @@ function validateInput(sheet: SheetBuilder, field: PlanField, range: string): vo
     sheet.validate({ range, kind: 'list', items: field.choices, message: field.hint });
     return;
   }
-  const { kind, min, max }: NumberField = field;
+  const { kind, min, max }: FormNumber = field;
   const rule = { range, message: field.hint } as const;
   if (kind === 'hour') sheet.validate({ ...rule, kind: 'decimal', min: 0, max: max / 24 });
   else sheet.validate({ ...rule, kind: kind === 'number' ? 'decimal' : kind, min, max });

@@ -21,10 +21,10 @@ import { proofSentences, searchCopy } from './proof/search';
 import { lex } from './references/lex';
 import type { Opened } from './open';
 import { judgeOf, openBook, scanSheets } from './open';
-import type { FreezeOptions, FreezeReport, FreezeResult, Progress } from './decisions/options';
+import type { FreezeOptions, FreezeReport, FreezeResult, ShareProgress } from './decisions/options';
 import { LABELS, pageRows, PAGE_NAME } from './proof/page';
 import { blankSpill, problemOf } from './decisions/problems';
-import type { Problem } from './decisions/problems';
+import type { ShareProblem } from './decisions/problems';
 import { Refusal } from '../package/refusal';
 import type { RuleFate } from './leaveOut/rules';
 import { editRules } from './leaveOut/rules';
@@ -49,11 +49,11 @@ interface Work extends Opened {
   readonly judge: Judge;
   readonly leave: LeaveOut | undefined;
   readonly scans: readonly SheetScan[];
-  readonly problems: readonly Problem[];
+  readonly problems: readonly ShareProblem[];
 }
 
 /** Problems of our own formulas; cells to be emptied cannot have any. */
-export function problemsOf(scans: readonly SheetScan[]): Problem[] {
+export function problemsOf(scans: readonly SheetScan[]): ShareProblem[] {
   return scans.flatMap((scan) =>
     scan.cells
       .filter((cell) => cell.verdict === 'own')
@@ -66,8 +66,8 @@ export function problemsOf(scans: readonly SheetScan[]): Problem[] {
 export function* spillProblems(
   { pack, book }: Opened,
   scans: readonly SheetScan[],
-): Generator<Progress, Problem[]> {
-  const problems: Problem[] = [];
+): Generator<ShareProgress, ShareProblem[]> {
+  const problems: ShareProblem[] = [];
   const strings = sharedStrings({ pack, book });
   for (const scan of scans) {
     const wide = scan.cells.filter(
@@ -98,7 +98,7 @@ export function* spillProblems(
  * Formulas that can live on as native ones: all their calls have a twin, and the twin gives the value in the
  * cell.
  */
-function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>> {
+function* nativeTwins(work: Work): Generator<ShareProgress, Map<FormulaCell, string>> {
   const twins = new Map<FormulaCell, string>();
   if (!work.options.keepAlive) return twins;
   const wished = work.scans
@@ -192,7 +192,7 @@ function* addPage(
   fates: readonly SheetFates[],
   others: readonly string[],
   edits: Edit[],
-): Generator<Progress, { page: string; digest: string; blocks: number }> {
+): Generator<ShareProgress, { page: string; digest: string; blocks: number }> {
   const blocks: Block[] = [];
   const sheets: { name: string; facts: SheetFacts }[] = [];
   const strings = sharedStrings(work);
@@ -235,7 +235,7 @@ function* steps(
   file: Uint8Array,
   options: FreezeOptions,
   find: FindFunction,
-): Generator<Progress, FreezeResult> {
+): Generator<ShareProgress, FreezeResult> {
   const opened = yield* openBook(file);
   const leave = yield* planExclusion(opened, options);
   const judge = judgeOf(opened.names, leave?.exclusion);
@@ -276,7 +276,7 @@ function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
 const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number =>
   fates.reduce((sum, one) => sum + of(one), 0);
 
-function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> {
+function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeResult> {
   const { pack, book, leave } = work;
   const twins = yield* nativeTwins(work);
   const native = (cell: FormulaCell): string | undefined => twins.get(cell);
@@ -333,7 +333,7 @@ function* savePackage({
   pack,
   before,
   options,
-}: Work): Generator<Progress, { readonly bytes: Uint8Array; readonly stray: readonly string[] }> {
+}: Work): Generator<ShareProgress, { readonly bytes: Uint8Array; readonly stray: readonly string[] }> {
   const stray = pack.tidy(before);
   const packing = pack.save(options.level);
   let step = packing.next();
@@ -385,7 +385,7 @@ export function* freezeStepsBy(
   find: FindFunction,
   file: Uint8Array,
   options: FreezeOptions,
-): Generator<Progress, FreezeResult> {
+): Generator<ShareProgress, FreezeResult> {
   try {
     return yield* steps(file, options, find);
   } catch (error) {

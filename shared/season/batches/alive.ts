@@ -11,7 +11,7 @@ export function liveShare(a: Assumed, feedFrom: number, at: number): number {
   return a.frySurvival ** (fry / a.rearingDays) * a.nurserySurvival ** ((days - fry) / a.nurseryDays);
 }
 
-export interface Standing {
+export interface BatchStanding {
   /** Fish (or eggs) expected alive on the day, and whether they were ever counted. */
   readonly alive: number;
   readonly isCounted: boolean;
@@ -61,7 +61,7 @@ function basisOf(
 
 const AHEAD = [0, 1, 2, 2, 2] as const;
 /** What is left of a batch on a day: its last count, less what left since and what dies meanwhile. */
-export function standingOf(batch: BookedBatch, a: Assumed, today: number): Standing {
+export function standingOf(batch: BookedBatch, a: Assumed, today: number): BatchStanding {
   const { clock } = batch;
   if (batch.state === 'lost' || batch.state === 'over')
     return { alive: 0, isCounted: true, feeding: 0, ahead: 2 };

@@ -3,7 +3,7 @@ import type { Pair } from '../parents';
 import { chooseFemales, pairUp, readyMales, restedFemales } from '../parents';
 import type { Candidate } from '../problem';
 import { shareFor } from './safety';
-import type { Batch, BatchSchedule, Share, Whim } from './schedule';
+import type { Batch, BatchSchedule, Share, Perturbation } from './schedule';
 import {
   eggsNeeded,
   freeVats,
@@ -178,7 +178,11 @@ const isFreeAfter = (
   );
 
 /** Pairs whose eggs do for the shares: as few females as do it, and of these the ones with least to spare. */
-function choosePairs(schedule: BatchSchedule, batch: Batch, whim?: Whim): readonly Pair[] | undefined {
+function choosePairs(
+  schedule: BatchSchedule,
+  batch: Batch,
+  whim?: Perturbation,
+): readonly Pair[] | undefined {
   const { problem } = schedule;
   const { females, males, most } = parentsFor(schedule, batch.day, batch.pairs);
   const isStray = strays(whim);
@@ -237,7 +241,7 @@ export function addWithFemales(
   task: number,
   candidate: Candidate,
   fish: number,
-  whim?: Whim,
+  whim?: Perturbation,
 ): number {
   const { problem } = schedule;
   const known = plannedOnDay(schedule, day);

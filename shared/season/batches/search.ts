@@ -3,7 +3,7 @@ import type { Chance } from '../../maths/chance';
 import { chanceOf } from '../../maths/chance';
 import type { Task } from '../problem';
 import type { BatchProblem } from './problem';
-import type { BatchSchedule, Whim } from './schedule';
+import type { BatchSchedule, Perturbation } from './schedule';
 import { copyOf, dropBatch, emptyBatches } from './schedule';
 import { isMetTask, serve, serveInTurns } from './serve';
 
@@ -107,7 +107,7 @@ function stirred(best: BatchSchedule, chance: Chance): BatchSchedule {
   const about = short.length > 0 && chance.even() < 0.7 ? pick(short) : undefined;
   const day = tasks[about ?? -1]?.candidates[0]?.day ?? pick([...schedule.batches.values()])?.day ?? 0;
   const freed = takeOut(schedule, day, chance);
-  const whim: Whim | undefined =
+  const whim: Perturbation | undefined =
     chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
   const list = [...freed, ...shortNear(schedule, short, day).filter((t) => !freed.has(t))];
   const sequence = sequenceOf(schedule, list, about, chance);

@@ -1,6 +1,6 @@
 import type { Candidate } from '../problem';
 import { addShare, addWithFemales, mostByFemales, mostByVats, spareOf } from './insert';
-import type { Batch, BatchSchedule, Whim } from './schedule';
+import type { Batch, BatchSchedule, Perturbation } from './schedule';
 import { litresFor, mixed, plannedOnDay, strays } from './schedule';
 
 /** How an order gets its fish: from what batches have to spare, then with more females, then on a new night. */
@@ -59,7 +59,7 @@ function choose(
   schedule: BatchSchedule,
   places: readonly Place[],
   need: number,
-  whim: Whim | undefined,
+  whim: Perturbation | undefined,
 ): Place[] {
   if (places.length > 1 && strays(whim)) return mixed(places, whim.chance);
   const most = Math.max(...places.map(({ fish }) => fish));
@@ -90,7 +90,12 @@ const leastFemales = ({ problem }: BatchSchedule, t: number): number => {
 };
 
 /** A size that fills some of the vats, or uses some of the females: sizes worth having when less is made. */
-function someSize({ problem }: BatchSchedule, t: number, candidate: Candidate, { chance }: Whim): number {
+function someSize(
+  { problem }: BatchSchedule,
+  t: number,
+  candidate: Candidate,
+  { chance }: Perturbation,
+): number {
   const stage = Math.floor(chance.even() * (candidate.spans.length + 1));
   const some = <T>(list: readonly T[]): T[] =>
     mixed(list, chance).slice(0, 1 + Math.floor(chance.even() * Math.min(6, list.length)));
@@ -143,7 +148,7 @@ function fromFemales(
   schedule: BatchSchedule,
   t: number,
   need: number,
-  whim: Whim | undefined,
+  whim: Perturbation | undefined,
   more?: number,
 ): number {
   const task = schedule.problem.tasks[t];
@@ -164,7 +169,7 @@ function fromFemales(
   return 0;
 }
 
-export function serve(schedule: BatchSchedule, t: number, whim?: Whim): void {
+export function serve(schedule: BatchSchedule, t: number, whim?: Perturbation): void {
   const wanted = schedule.problem.tasks[t]?.wanted ?? 0;
   for (let i = 0; i < MOST_BATCHES * 2; i++) {
     const need = schedule.need[t] ?? 0;
@@ -175,7 +180,11 @@ export function serve(schedule: BatchSchedule, t: number, whim?: Whim): void {
 }
 
 /** Orders in turns: each gets what is to spare and one female more, then the next; false when it got nothing. */
-export function serveInTurns(schedule: BatchSchedule, sequence: readonly number[], whim?: Whim): void {
+export function serveInTurns(
+  schedule: BatchSchedule,
+  sequence: readonly number[],
+  whim?: Perturbation,
+): void {
   let queue = [...sequence];
   for (let round = 0; queue.length > 0 && round < MOST_BATCHES * 2; round++)
     queue = queue.filter((t) => {

@@ -1,11 +1,11 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { writeSeasonWithSuffix } from '../season/commands/plan';
 import { initialSeason } from '../season/state/season';
 import { writeWithSuffix } from './commands/plan';
 import { initialPlan } from './state/plan';
 import { plansView } from './view/modes';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: (today) => ({ plan: initialPlan(today), season: initialSeason(today) }),
   view: plansView,
   answers: { writeWithSuffix, writeSeasonWithSuffix },

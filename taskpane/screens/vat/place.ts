@@ -1,11 +1,11 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { writeDoseWithSuffix } from '../dose/commands/dose';
 import { initialDose } from '../dose/state/dose';
 import { flushLines, ringTimer } from './commands/notebook';
 import { initialVat, VAT_KEEPS } from './state/notebook';
 import { vatView } from './view/vat';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: () => ({ dose: initialDose, vat: initialVat }),
   view: vatView,
   answers: { writeDoseWithSuffix },

@@ -1,5 +1,5 @@
 import { addressOf, parseAddress } from '../../../shared/sheet/formula/address';
-import { livingBook, Pages, SHEETS } from '../../../shared/books/living';
+import { livingBook, LivingPages, SHEETS } from '../../../shared/books/living';
 import { planOfRuns } from '../../../shared/books/living/fromRuns';
 import type { Table } from '../../../shared/books/living/table';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
@@ -16,13 +16,13 @@ import type { SeasonPlan } from '../../../shared/season/types';
 interface Made {
   readonly book: OrderBook;
   readonly plan: SeasonPlan;
-  readonly pages: Pages;
+  readonly pages: LivingPages;
   readonly model: WorkbookModel;
 }
 const made = (changes: object = {}): Made => {
   const book = bookOf(changes);
   const plan = planOfRuns(book, planSeasonBook(book, { draws: 200 }));
-  return { book, plan, pages: new Pages(book, plan), model: livingBook(book, plan) };
+  return { book, plan, pages: new LivingPages(book, plan), model: livingBook(book, plan) };
 };
 const cells = (model: WorkbookModel, sheet: string): Readonly<Record<string, CellModel>> =>
   model.sheets.find(({ name }) => name === sheet)?.cells ?? {};
@@ -177,7 +177,7 @@ describe('the order of events holds, whatever the water and the hours', () => {
 });
 
 /** Pairs of tasks of a book with one batch that stand the wrong way round. */
-function disorder(pages: Pages): string[] {
+function disorder(pages: LivingPages): string[] {
   const when = new Map(pages.rows.tasks.filter((t) => t.later === 0).map((t) => [t.task, t.when]));
   const time = (task: keyof typeof TASKS): number => when.get(task) ?? NaN;
   return [...EVENTS_IN_ORDER, ['weaned', 'handOver'] as const, ['fast', 'handOver'] as const].flatMap(

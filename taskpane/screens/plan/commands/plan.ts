@@ -5,12 +5,12 @@ import { exampleTexts, firstFault, isFieldKey, readForm } from '../state/plan';
 import type { PlanForm } from '../../../../shared/run/form';
 import { planSeason } from '../../../../shared/run/season';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import type { Written } from '../../../pane/writing';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/writing';
 
-const withTexts = (state: State, texts: PlanTexts): State => ({
+const withTexts = (state: PaneState, texts: PlanTexts): PaneState => ({
   ...state,
   plan: { ...state.plan, texts },
   notice: undefined,
@@ -47,7 +47,7 @@ const bookOf = async (form: PlanForm): Promise<WorkbookModel> => {
 };
 
 /** Shows what is wrong in the form instead of starting. */
-const refuseForm = (state: State): State => {
+const refuseForm = (state: PaneState): PaneState => {
   const key = firstFault(state.plan.texts);
   return {
     ...state,
@@ -64,11 +64,11 @@ const WRITTEN: Written = {
   again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
 
-function write(state: State, suffix: string): State | Working {
+function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
   const { form } = readForm(state.plan.texts);
   if (!form) return refuseForm(state);
-  const begun: State = {
+  const begun: PaneState = {
     ...state,
     notice: undefined,
     question: undefined,
@@ -100,11 +100,11 @@ const fileName = (form: PlanForm): string => `${fileWord(form.hatchery, 'season'
 export const savePlan: Command = {
   name: 'savePlan',
   label: 'Save as .xlsx file',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const { form } = readForm(state.plan.texts);
     if (!form) return refuseForm(state);
-    const begun: State = {
+    const begun: PaneState = {
       ...state,
       notice: undefined,
       question: undefined,

@@ -55,15 +55,15 @@ export const exampleTexts = (texts: PlanTexts): PlanTexts => ({
   alkalinity: '1.1',
 });
 
-export interface Reading {
+export interface PlanReading {
   readonly form: PlanForm | undefined;
   readonly faults: ReadonlyMap<string, string>;
 }
 
-const known = new WeakMap<PlanTexts, Reading>();
+const known = new WeakMap<PlanTexts, PlanReading>();
 
 /** The typed form, checked. Remembered per texts, because several views ask. */
-export function readForm(texts: PlanTexts): Reading {
+export function readForm(texts: PlanTexts): PlanReading {
   let reading = known.get(texts);
   if (!reading) {
     const result = readPlanForm(texts);

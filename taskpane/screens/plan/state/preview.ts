@@ -1,8 +1,8 @@
 import { ASSUMPTIONS } from '../../../../shared/families/assumptions';
 import type { Answer } from '../../../../shared/run/ask';
-import type { PlanFinding } from '../../../../shared/run/findings';
+import type { RunFinding } from '../../../../shared/run/findings';
 import type { PlanForm } from '../../../../shared/run/form';
-import type { PlannedTask, SeasonPlan } from '../../../../shared/run/season';
+import type { PlannedTask, OneRunPlan } from '../../../../shared/run/season';
 import { planSeason } from '../../../../shared/run/season';
 import { stepsOf, vatStagesOf } from '../../../../shared/run/steps';
 import { isError } from '../../../../shared/base/values';
@@ -10,20 +10,20 @@ import { grouped } from '../../../pane/show';
 
 /** The plan in a few lines and one picture, before anything is written. */
 export interface Preview {
-  readonly moments: readonly Moment[];
+  readonly moments: readonly ClockMoment[];
   /** Tasks that only the workbook lists. */
   readonly more: number;
   readonly bars: readonly Bar[];
   readonly vats: number;
   readonly figures: readonly Figure[];
-  readonly findings: readonly PlanFinding[];
+  readonly findings: readonly RunFinding[];
   readonly canBeMet: boolean;
   /** "3 females". */
   readonly females: string;
   /** Fish if every step goes badly, or well. */
   readonly range: string;
 }
-export interface Moment {
+export interface ClockMoment {
   readonly key: string;
   readonly at: number;
   readonly what: string;
@@ -72,7 +72,7 @@ const amountText = ({ howMuch, unit = '' }: PlannedTask): string => {
   return amount === undefined ? '' : `${telling(amount)} ${unit}`.trim();
 };
 
-const momentsOf = (tasks: readonly PlannedTask[]): Moment[] =>
+const momentsOf = (tasks: readonly PlannedTask[]): ClockMoment[] =>
   tasks.flatMap((task) => {
     const at = number(task.when);
     return at === undefined || !SHOWN.has(task.key)
@@ -80,7 +80,7 @@ const momentsOf = (tasks: readonly PlannedTask[]): Moment[] =>
       : [{ key: task.key, at, what: task.what, amount: amountText(task), remember: task.remember }];
   });
 
-const barsOf = ({ form, results }: SeasonPlan): Bar[] =>
+const barsOf = ({ form, results }: OneRunPlan): Bar[] =>
   vatStagesOf(form.product).flatMap((stage) => {
     const [from, to, vats] = [
       number(results[stage.from]),
@@ -103,7 +103,7 @@ const grams = (answer: Answer): string =>
       : `${telling(answer)} g`;
 
 /** Fish from these eggs when every step comes out at its poor end, and at its good end. */
-function rangeOf({ form, assumed: a, results }: SeasonPlan): string {
+function rangeOf({ form, assumed: a, results }: OneRunPlan): string {
   const eggs = number(results.eggsNeeded);
   if (eggs === undefined) return '–';
   const steps = stepsOf(form.product);
@@ -113,7 +113,7 @@ function rangeOf({ form, assumed: a, results }: SeasonPlan): string {
   return `${grouped(along((own, { low }) => Math.min(own, low)))} to ${grouped(along((own, { high }) => Math.max(own, high)))}`;
 }
 
-function figuresOf(plan: SeasonPlan): Figure[] {
+function figuresOf(plan: OneRunPlan): Figure[] {
   const { form, results: r } = plan;
   return [
     {
@@ -144,7 +144,7 @@ function figuresOf(plan: SeasonPlan): Figure[] {
   ];
 }
 
-const femalesText = ({ results }: SeasonPlan): string => {
+const femalesText = ({ results }: OneRunPlan): string => {
   const n = number(results.femalesNeeded);
   return n === undefined ? 'the females' : n === 1 ? '1 female' : `${grouped(n)} females`;
 };

@@ -6,7 +6,7 @@ import { fillExample, fillField, leaveField, savePlan, writePlan } from '../comm
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { faultShown, isFieldKey, readForm, usualForm } from '../state/plan';
-import type { Moment, Preview } from '../state/preview';
+import type { ClockMoment, Preview } from '../state/preview';
 import { previewOf } from '../state/preview';
 import { hasWorkbook } from '../../../pane/state';
 import { occupancy } from './occupancy';
@@ -160,7 +160,7 @@ function answerView({ state }: Scene): VNode {
   );
 }
 
-const momentView = ({ at, what, amount, remember }: Moment): VNode => {
+const momentView = ({ at, what, amount, remember }: ClockMoment): VNode => {
   return h(
     'li',
     { class: 'moment' },

@@ -1,10 +1,10 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import type { RangeCells } from '../../../../shared/records';
 import { formOfInput } from '../state/form';
 import type { Again } from '../state/season';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { inSeason } from './season';
 import { planner } from './plan';
@@ -16,19 +16,19 @@ const NONE =
   'No season was found in this workbook. One that was written from here has the sheets ' +
   '“Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
 const failed =
-  (text: string): Change =>
+  (text: string): StateChange =>
   (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });
 
 /** undefined when the user stopped it. */
 async function sheetsOf(
   names: readonly string[],
   { workbook }: Doors,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<readonly RangeCells[] | undefined> {
   const sheets: RangeCells[] = [];
   for (const [done, sheet] of names.entries()) {
-    const says: Tell = () => {
+    const says: PortTell = () => {
       tell({
         label: 'Reading the season',
         done: Math.round((100 * done) / names.length),
@@ -44,7 +44,12 @@ async function sheetsOf(
   return sheets;
 }
 
-async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
+async function read(
+  again: Again,
+  doors: Doors,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<StateChange> {
   const { readSeason, seasonSheetNames } = await planner();
   const sheets = await sheetsOf(seasonSheetNames(again.chosen), doors, tell, isStopped);
   if (!sheets) return stoppedAt('season-again');
@@ -73,7 +78,7 @@ async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boo
   });
 }
 
-async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
+async function find(doors: Doors, tell: PortTell, isStopped: () => boolean): Promise<StateChange> {
   const [{ seasonsIn }, names] = await Promise.all([planner(), doors.workbook.listSheets()]);
   const seasons = seasonsIn(names);
   const chosen = seasons.at(-1);
@@ -83,7 +88,7 @@ async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise
   return (now) => ({ ...inSeason(now, { again }), focus: 'season-which' });
 }
 
-const start = (state: State, work: Working['work']): State | Working =>
+const start = (state: PaneState, work: Working['work']): PaneState | Working =>
   isFree(state) ? working(begun(inSeason(state, { mode: 'season' }), 'Reading the season'), work) : state;
 
 export const planAgain: Command = {

@@ -1,13 +1,13 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import type { SeasonBook } from '../../../../shared/season';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { bookOfForm, firstFaultOf } from '../state/faults';
-import type { Again, Made } from '../state/season';
+import type { Again, SeasonMade } from '../state/season';
 import { ROWS_SHOWN, isOutdated } from '../state/season';
 import { inShares } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { inSeason } from './season';
 import { begun, stoppedAt } from '../../share/commands/share';
@@ -20,14 +20,14 @@ import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pan
 export const planner = () => import(/* webpackChunkName: "season" */ '../../../../shared/season');
 
 /** Orders are shown page by page: the one in question must be on show. */
-const pageOf = (state: State, field: string | undefined): number => {
+const pageOf = (state: PaneState, field: string | undefined): number => {
   const id = /^season-order-(\d+)-/.exec(field ?? '')?.[1];
   const place = state.season.form.orders.findIndex((row) => String(row.id) === id);
   return place < 0 ? state.season.page : Math.floor(place / ROWS_SHOWN);
 };
 
 /** Shows what is wrong in the form instead of starting. */
-function refuseForm(state: State): State {
+function refuseForm(state: PaneState): PaneState {
   const focus = firstFaultOf(state.season.form);
   return {
     ...inSeason(state, { isAsked: true, page: pageOf(state, focus) }),
@@ -40,7 +40,7 @@ function refuseForm(state: State): State {
 export const planSeason: Command = {
   name: 'planSeason',
   label: 'Work the plan out',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const { form, again } = state.season;
     const book = bookOfForm(form);
@@ -55,7 +55,7 @@ export const planSeason: Command = {
       );
       if (!plan) return stoppedAt('season-plan');
       const before = again?.read?.before;
-      const made: Made = {
+      const made: SeasonMade = {
         form,
         book,
         plan,
@@ -76,7 +76,7 @@ const pause = (): Promise<void> =>
  * Calculating the workbook takes a second or so: it is done once for a plan, after what is going on has been
  * drawn.
  */
-async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise<WorkbookModel> {
+async function modelOf({ book, plan }: SeasonMade, tell: PortTell, total: number): Promise<WorkbookModel> {
   let model = models.get(plan);
   if (!model) {
     const { orderBookWorkbook } = await planner();
@@ -88,7 +88,7 @@ async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise
 }
 
 /** The plan to write, or the state that says why there is none. */
-function madeOf(state: State): Made | State {
+function madeOf(state: PaneState): SeasonMade | PaneState {
   const { made } = state.season;
   if (made && !isOutdated(state.season)) return made;
   const text = made
@@ -96,7 +96,7 @@ function madeOf(state: State): Made | State {
     : 'There is no plan yet. Work the plan out first.';
   return { ...state, notice: { tone: 'warning', text }, question: undefined, focus: 'season-plan' };
 }
-const isMade = (made: Made | State): made is Made => 'plan' in made && 'book' in made;
+const isMade = (made: SeasonMade | PaneState): made is SeasonMade => 'plan' in made && 'book' in made;
 
 const written = (again: Again | undefined): Written => ({
   done: (sheets) =>
@@ -106,11 +106,11 @@ const written = (again: Again | undefined): Written => ({
 });
 
 const WRITING_STEPS = 8;
-function write(state: State, suffix: string): State | Working {
+function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
   const made = madeOf(state);
   if (!isMade(made)) return made;
-  const next: State = {
+  const next: PaneState = {
     ...state,
     notice: undefined,
     question: undefined,
@@ -143,11 +143,11 @@ export const writeSeasonWithSuffix: Command = {
 export const saveSeason: Command = {
   name: 'saveSeason',
   label: 'Save as .xlsx file',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const made = madeOf(state);
     if (!isMade(made)) return made;
-    const next: State = {
+    const next: PaneState = {
       ...state,
       notice: undefined,
       question: undefined,

@@ -20,12 +20,12 @@ export interface SeasonState {
   readonly page: number;
   /** Rows of a sheet to become orders. */
   readonly pasted: string;
-  readonly made: Made | undefined;
+  readonly made: SeasonMade | undefined;
   readonly again: Again | undefined;
 }
 
 /** A plan, and the form it was made from: another form since then makes it outdated. */
-export interface Made {
+export interface SeasonMade {
   readonly form: SeasonForm;
   readonly book: OrderBook;
   readonly plan: SeasonBook;

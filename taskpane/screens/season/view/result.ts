@@ -7,7 +7,7 @@ import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { grouped } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
 import { dayWords, delivered, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
-import type { Made } from '../state/season';
+import type { SeasonMade } from '../state/season';
 import { banner, facts, section } from '../../../pane/parts';
 import { vatsPicture } from './vats';
 
@@ -16,7 +16,7 @@ import { vatsPicture } from './vats';
 const many = (n: number): string => grouped(Math.round(n));
 const percent = (share: number): string => `${grouped(100 * share)} %`;
 
-function verdict({ plan }: Made): Child {
+function verdict({ plan }: SeasonMade): Child {
   const { fish, ordered } = delivered(plan);
   const runs = `${plan.runs.length} ${plan.runs.length === 1 ? 'run' : 'runs'}`;
   const least = Math.min(1, ...plan.orders.map(({ odds }) => odds?.certainty ?? 1));
@@ -282,9 +282,9 @@ function moneyView({ money, cash }: SeasonBook): Child {
   );
 }
 
-const drawn = new WeakMap<Made, VNode>();
+const drawn = new WeakMap<SeasonMade, VNode>();
 /** The same element for the same plan, so that typing in the form above does not draw it anew. */
-export function resultView(made: Made): VNode {
+export function resultView(made: SeasonMade): VNode {
   let view = drawn.get(made);
   if (!view) {
     const { plan, book, changes } = made;

@@ -1,13 +1,13 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { showPlace } from '../../../pane/navigate';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { HostProblem } from '../../../host/port';
 import { noteLines } from '../../vat/commands/notebook';
-import type { Line } from '../../vat/state/notebook';
+import type { NotebookLine } from '../../vat/state/notebook';
 import { PLAN_SHEETS, tasksIn } from '../state/calendar';
-import type { DayTask } from '../state/today';
+import type { TaskOfDay } from '../state/today';
 
 const quiet = (): void => undefined;
 
@@ -15,7 +15,7 @@ const quiet = (): void => undefined;
 export const readDay: Command = {
   name: 'readDay',
   label: 'Read the workbook again',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (!hasWorkbook(state)) return state;
     return working(state, async ({ workbook }) => {
       try {
@@ -35,7 +35,7 @@ export const readDay: Command = {
 };
 
 /** Ticked off with the hour of now: a line in the book, from which the delay can be told. */
-export const tickTask: Command<DayTask> = {
+export const tickTask: Command<TaskOfDay> = {
   name: 'tickTask',
   label: 'Done',
   perform: (state, task) =>
@@ -56,7 +56,7 @@ export const tickTask: Command<DayTask> = {
     ),
 };
 
-export const doneTasks = (lines: readonly Line[]): ReadonlySet<string> =>
+export const doneTasks = (lines: readonly NotebookLine[]): ReadonlySet<string> =>
   new Set(lines.flatMap(({ task }) => (task === undefined ? [] : [task])));
 
 export type Start = 'order' | 'season' | 'sour' | 'number' | 'check';
@@ -69,7 +69,7 @@ export const START_PLACES = {
   check: 'why',
 } as const satisfies Readonly<Record<Start, string>>;
 
-const placed = (state: State, start: Start): State => {
+const placed = (state: PaneState, start: Start): PaneState => {
   if (start === 'order' || start === 'season')
     return { ...state, season: { ...state.season, mode: start === 'season' ? 'season' : 'run' } };
   if (start === 'sour') return { ...state, vat: { ...state.vat, card: 'dose' } };
@@ -83,7 +83,7 @@ const placed = (state: State, start: Start): State => {
 export const begin: Command<Start> = {
   name: 'begin',
   label: 'Begin',
-  perform: (state, start): State | Working => {
+  perform: (state, start): PaneState | Working => {
     const shown = showPlace.perform(state, START_PLACES[start]);
     if (!('work' in shown)) return placed(shown, start);
     return working(

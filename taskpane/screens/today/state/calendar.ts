@@ -2,7 +2,7 @@ import type { RangeCells } from '../../../../shared/records/read/sheetCells';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { addressOf } from '../../../../shared/sheet/formula/address';
-import type { DayTask } from './today';
+import type { TaskOfDay } from './today';
 
 /**
  * Tasks with their hours, out of the sheets of a plan: a calendar with one row a task, or runs with one row
@@ -46,7 +46,7 @@ function momentOf(line: readonly (Cell | undefined)[], hour: number): number | u
     : day;
 }
 
-function ofCalendar(sheet: RangeCells): readonly DayTask[] {
+function ofCalendar(sheet: RangeCells): readonly TaskOfDay[] {
   const head = headingsOf(sheet, ['what to do']);
   if (!head) return [];
   const [what, done, remember, much] = ['what to do', 'done', 'remember', 'how much'].map(head.at) as [
@@ -55,7 +55,7 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
     number,
     number,
   ];
-  return sheet.values.slice(head.row + 1).flatMap((line, i): DayTask[] => {
+  return sheet.values.slice(head.row + 1).flatMap((line, i): TaskOfDay[] => {
     const at = momentOf(line, head.at('hour'));
     const text = textOf(line[what]);
     if (at === undefined || text === '') return [];
@@ -88,12 +88,12 @@ const RUN_HOURS = [
   ['first feed', 'First food'],
 ] as const;
 
-function ofRuns(sheet: RangeCells): readonly DayTask[] {
+function ofRuns(sheet: RangeCells): readonly TaskOfDay[] {
   const head = headingsOf(sheet, ['run', 'inject at']);
   if (!head) return [];
   const [run, order, pairs] = ['run', 'order', 'females × males'].map(head.at) as [number, number, number];
   return sheet.values.slice(head.row + 1).flatMap((line, i) =>
-    RUN_HOURS.flatMap(([heading, verb]): DayTask[] => {
+    RUN_HOURS.flatMap(([heading, verb]): TaskOfDay[] => {
       const at = line[head.at(heading)];
       if (!isMoment(at)) return [];
       const row = sheet.top + head.row + 2 + i;
@@ -114,5 +114,5 @@ function ofRuns(sheet: RangeCells): readonly DayTask[] {
   );
 }
 
-export const tasksIn = (sheets: readonly RangeCells[]): readonly DayTask[] =>
+export const tasksIn = (sheets: readonly RangeCells[]): readonly TaskOfDay[] =>
   sheets.flatMap((sheet) => [...ofCalendar(sheet), ...ofRuns(sheet)]);

@@ -1,10 +1,10 @@
 /** What the day asks, as read of the workbook. */
 export interface TodayState {
-  readonly tasks: readonly DayTask[] | undefined;
+  readonly tasks: readonly TaskOfDay[] | undefined;
   /** Sheets with what to do were found in the workbook. */
   readonly hasPlan: boolean;
 }
-export interface DayTask {
+export interface TaskOfDay {
   /** The same for the same task however often it is read. */
   readonly key: string;
   readonly at: number;
@@ -25,13 +25,13 @@ export const DAYS_BACK = 1;
 export const DAYS_AHEAD = 2;
 
 export interface Day {
-  readonly next: DayTask | undefined;
-  readonly overdue: readonly DayTask[];
-  readonly today: readonly DayTask[];
-  readonly tomorrow: readonly DayTask[];
+  readonly next: TaskOfDay | undefined;
+  readonly overdue: readonly TaskOfDay[];
+  readonly today: readonly TaskOfDay[];
+  readonly tomorrow: readonly TaskOfDay[];
 }
 /** Tasks not done yet, by when they are due. */
-export function dayOf(tasks: readonly DayTask[], done: ReadonlySet<string>, now: number): Day {
+export function dayOf(tasks: readonly TaskOfDay[], done: ReadonlySet<string>, now: number): Day {
   const open = tasks
     .filter(({ key, isDone, at }) => !isDone && !done.has(key) && at > Math.floor(now) - DAYS_BACK)
     .sort((a, b) => a.at - b.at);

@@ -9,11 +9,11 @@ import { hasWorkbook } from '../../../pane/state';
 import type { Words } from '../../../words/en';
 import { dayWords, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
-import type { Line } from '../../vat/state/notebook';
+import type { NotebookLine } from '../../vat/state/notebook';
 import { lineText, lineView, momentOf } from '../../vat/view/line';
 import type { Start } from '../commands/today';
 import { begin, doneTasks, readDay, tickTask } from '../commands/today';
-import type { Day, DayTask } from '../state/today';
+import type { Day, TaskOfDay } from '../state/today';
 import { dayOf } from '../state/today';
 
 /** The home: what now, what next, what was noted; or five ways to begin. */
@@ -26,7 +26,7 @@ const lapse = (days: number, { today }: Words): string => {
     : today.hours(Math.floor(minutes / 60), minutes % 60);
 };
 
-const taskView = (task: DayTask, scene: Scene, tone: 'late' | 'plain'): VNode => {
+const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
   return h(
@@ -64,7 +64,7 @@ const taskView = (task: DayTask, scene: Scene, tone: 'late' | 'plain'): VNode =>
 };
 
 const LISTED = 6;
-const taskList = (title: string, tasks: readonly DayTask[], scene: Scene, tone: 'late' | 'plain'): Child =>
+const taskList = (title: string, tasks: readonly TaskOfDay[], scene: Scene, tone: 'late' | 'plain'): Child =>
   tasks.length > 0 &&
   section(
     title,
@@ -76,7 +76,7 @@ const taskList = (title: string, tasks: readonly DayTask[], scene: Scene, tone: 
   );
 
 /** The next hour, large: what, when, in how long. */
-const nextView = (next: DayTask, scene: Scene): VNode => {
+const nextView = (next: TaskOfDay, scene: Scene): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
   return h(
@@ -175,7 +175,7 @@ const goOn = (scene: Scene): Child => {
   );
 };
 
-const latestOf = (lines: readonly Line[], vat: string): Line | undefined =>
+const latestOf = (lines: readonly NotebookLine[], vat: string): NotebookLine | undefined =>
   lines.filter((line) => line.vat === vat && line.what !== 'done').at(-1);
 
 const vatsView = (scene: Scene): Child => {

@@ -1,20 +1,20 @@
 import type { Cell } from '../../../../shared/base/values';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { LogLines } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
 import type { LineDraft } from '../state/cards';
-import type { Line, VatState } from '../state/notebook';
+import type { NotebookLine, VatState } from '../state/notebook';
 import { waiting, WHAT } from '../state/notebook';
 
-export const inVat = (state: State, vat: Partial<VatState>): State => ({
+export const inVat = (state: PaneState, vat: Partial<VatState>): PaneState => ({
   ...state,
   vat: { ...state.vat, ...vat },
 });
-export const quiet = (state: State): State => ({ ...state, notice: undefined, question: undefined });
+export const quiet = (state: PaneState): PaneState => ({ ...state, notice: undefined, question: undefined });
 
 export const chooseVat: Command<string> = {
   name: 'chooseVat',
@@ -34,7 +34,7 @@ const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
   widths: [110, 60, 120, 70, 50, 160],
   rows,
 });
-const rowOf = ({ at, vat, what, value, unit, note }: Line): Cell[] => [
+const rowOf = ({ at, vat, what, value, unit, note }: NotebookLine): Cell[] => [
   at,
   vat,
   WHAT[what] ?? what,
@@ -44,7 +44,7 @@ const rowOf = ({ at, vat, what, value, unit, note }: Line): Cell[] => [
 ];
 
 /** Writes what waits into the workbook; a line stays in the pane until it stands there. */
-async function writeWaiting({ workbook }: Doors, lines: readonly Line[]): Promise<Change> {
+async function writeWaiting({ workbook }: Doors, lines: readonly NotebookLine[]): Promise<StateChange> {
   if (lines.length === 0) return (now) => now;
   for (const { ticked } of lines)
     if (ticked) await workbook.writeWord(ticked.sheet, ticked.address, null, DONE);
@@ -56,20 +56,20 @@ async function writeWaiting({ workbook }: Doors, lines: readonly Line[]): Promis
 
 /** Notes lines at this moment, in the pane first and in the workbook at once. */
 export function noteLines(
-  state: State,
+  state: PaneState,
   vat: VatState,
-  drafts: readonly (LineDraft & Pick<Line, 'task' | 'ticked'>)[],
+  drafts: readonly (LineDraft & Pick<NotebookLine, 'task' | 'ticked'>)[],
   at: number,
-): State | Working {
+): PaneState | Working {
   const first = Math.max(0, ...state.vat.lines.map(({ id }) => id)) + 1;
-  const lines = drafts.map((draft, i): Line => ({
+  const lines = drafts.map((draft, i): NotebookLine => ({
     ...draft,
     id: first + i,
     at,
     vat: vat.vat,
     row: undefined,
   }));
-  const next: State = {
+  const next: PaneState = {
     ...quiet(state),
     vat: { ...vat, lines: [...vat.lines, ...lines] },
   };
@@ -107,11 +107,11 @@ export const markHour: Command<string> = {
 export const takeLineBack: Command<number> = {
   name: 'takeLineBack',
   label: 'Take the last line back',
-  perform: (state, id): State | Working => {
+  perform: (state, id): PaneState | Working => {
     const line = state.vat.lines.find((one) => one.id === id);
     if (!line) return state;
     const words = wordsFor(state);
-    const without = (now: State): State => ({
+    const without = (now: PaneState): PaneState => ({
       ...inVat(now, { lines: now.vat.lines.filter((one) => one.id !== id) }),
       notice: { tone: 'good', text: words.vat.undone(WHAT[line.what] ?? line.what) },
     });
@@ -134,7 +134,7 @@ export const stopTimer: Command = {
 export const ringTimer: Command = {
   name: 'ringTimer',
   label: 'Ring',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { timer } = state.vat;
     if (!timer || timer.hasRung || timer.until > state.now) return state;
     const next = inVat(state, { timer: { ...timer, hasRung: true } });

@@ -1,5 +1,5 @@
 import type { Command, Working } from '../../../pane/command';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
 import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';
@@ -38,7 +38,7 @@ export const keepVat: Command = {
 const firstEmpty = (vat: VatState): string =>
   fieldsOf(vat).find((field) => textOf(vat, field) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
 
-const atCard = (state: State, card: CardId | undefined, focus: string): State => {
+const atCard = (state: PaneState, card: CardId | undefined, focus: string): PaneState => {
   const vat = { ...state.vat, card };
   return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat) }, focus };
 };
@@ -99,7 +99,7 @@ const MINUTES_A_DAY = 1440;
 export const writeCard: Command = {
   name: 'writeCard',
   label: 'Write it down',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { vat } = state;
     const { card } = vat;
     if (!isPadCard(card)) return state;

@@ -9,12 +9,12 @@ export interface VatState {
   readonly texts: Readonly<Record<string, string>>;
   /** The field the number keys type into. */
   readonly field: string;
-  readonly lines: readonly Line[];
+  readonly lines: readonly NotebookLine[];
   readonly timer: Timer | undefined;
   readonly isAdding: boolean;
   readonly added: string;
 }
-export interface Line extends LineDraft {
+export interface NotebookLine extends LineDraft {
   readonly id: number;
   readonly at: number;
   readonly vat: string;
@@ -70,7 +70,8 @@ export const WHAT: Readonly<Record<string, string>> = {
   cleaned: 'vat cleaned',
 };
 
-export const waiting = ({ lines }: VatState): readonly Line[] => lines.filter(({ row }) => row === undefined);
+export const waiting = ({ lines }: VatState): readonly NotebookLine[] =>
+  lines.filter(({ row }) => row === undefined);
 
 /** What of the notebook outlives the pane. */
 export const VAT_KEEPS = { vat: ['vats', 'vat', 'card', 'texts', 'field', 'lines', 'timer'] } as const;
