@@ -74,7 +74,7 @@ test.each(BOOKS)(
 
 test('dosing with none to ten readings', () => {
   const vat = { ...dosingVat, alkalinity: null };
-  for (let n = 0; n <= 10; n++) {
+  for (const n of [0, 1, 9, 10]) {
     const readings = Array.from({ length: n }, (_, i) => ({ grams: i * 2, ph: 5.2 + i * 0.1 }));
     expect([n, differing(dosingWorkbook(vat, readings)).slice(0, 3)]).toEqual([n, []]);
   }
