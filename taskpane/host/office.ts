@@ -1,4 +1,4 @@
-import { appendLines, removeLine, writeWord } from './log';
+import { appendLines, removeLine, writeCells } from './log';
 import { readRates, recall, recallPane, remember, rememberPane } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
@@ -27,7 +27,7 @@ export const officePort: WorkbookPort = {
   readCell,
   appendLines,
   removeLine,
-  writeWord,
+  writeCells,
   recallPane,
   rememberPane,
 };
@@ -57,7 +57,7 @@ export const closedPort: WorkbookPort = {
   readCell: absent,
   appendLines: absent,
   removeLine: absent,
-  writeWord: absent,
+  writeCells: absent,
   recallPane: absent,
   rememberPane: absent,
 };

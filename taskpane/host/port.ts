@@ -1,4 +1,5 @@
 import type { RangeCells } from '../../shared/records';
+import type { CellChange } from '../../shared/books/living/day';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/base/values';
 
@@ -152,8 +153,8 @@ export interface WorkbookPort {
   /** The first cell of the selection, cheap enough to ask again and again. */
   readCell(): Promise<CellLook>;
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
-  /** Puts a word into a cell that holds `from` (null: nothing); false when it holds something else. */
-  writeWord(sheet: string, address: string, from: string | null, word: string | null): Promise<boolean>;
+  /** Fills cells, all or none; false when one holds something else than `from` (null: nothing) by now. */
+  writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */
   removeLine(log: LogLines, row: number): Promise<boolean>;
   /** What this pane kept in the workbook, and keeping it. */

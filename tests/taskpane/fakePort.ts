@@ -83,9 +83,9 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       world.logged.push(...rows);
       return { sheet, row: world.logged.length - rows.length + 2 };
     },
-    writeWord: async (sheet, address, _from, word) => {
+    writeCells: async (sheet, cells) => {
       guard();
-      world.words.push(`${sheet}!${address}=${word ?? ''}`);
+      for (const { address, to } of cells) world.words.push(`${sheet}!${address}=${String(to ?? '')}`);
       return true;
     },
     removeLine: async (_log, row) => {

@@ -76,6 +76,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       inputmode: field.kind === 'text' ? undefined : 'none',
       autocomplete: 'off',
       value: text,
+      list: field.from && state.today.book ? `${id}-names` : undefined,
       'aria-invalid': isBad ? 'true' : undefined,
       on: {
         focus: () => {
@@ -86,6 +87,24 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
         },
       },
     }),
+    field.from && namesList(`${id}-names`, field.from, scene),
+  );
+}
+
+/** Orders still open, or the females of batches to come: names need not be typed. */
+function namesList(id: string, from: NonNullable<CardField['from']>, { state }: Scene): Child {
+  const { book } = state.today;
+  if (!book) return undefined;
+  const names =
+    from === 'orders'
+      ? book.orders
+          .filter((order) => !order.isCancelled && order.delivered < order.number)
+          .map(({ name }) => name)
+      : book.females;
+  return h(
+    'datalist',
+    { id },
+    names.map((value) => h('option', { value })),
   );
 }
 
