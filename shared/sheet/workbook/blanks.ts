@@ -84,34 +84,45 @@ class BlankCells {
   }
 }
 
-interface Open {
+interface OpenCall {
   readonly fn: SheetFunction | undefined;
   argument: number;
 }
+
+/** Follows the brackets of a formula: which call and which of its arguments a token stands in. */
+class Nesting {
+  private readonly open: OpenCall[] = [];
+
+  inside(): OpenCall | undefined {
+    return this.open.at(-1);
+  }
+
+  pass(token: Token, before: Token | undefined, find: FindFunction): void {
+    const inside = this.inside();
+    if (token.kind === 'open')
+      this.open.push({ fn: before?.kind === 'call' ? find(before.text) : undefined, argument: 0 });
+    else if (token.kind === 'close') this.open.pop();
+    else if (token.kind === 'comma' && inside) inside.argument += 1;
+  }
+}
+
+const isPlace = ({ kind }: Token): boolean => kind === 'reference' || kind === 'name';
+const begins = (token: Token | undefined): boolean => token?.kind === 'open' || token?.kind === 'comma';
+const ends = (token: Token | undefined): boolean => token?.kind === 'close' || token?.kind === 'comma';
 
 /** The arguments of our calls that are one reference or name and nothing else, with what they fill. */
 function* plainArguments(
   tokens: readonly Token[],
   find: FindFunction,
 ): Generator<{ readonly token: Token; readonly param: NamedParam }> {
-  const open: Open[] = [];
+  const nesting = new Nesting();
   const solid = tokens.filter(({ kind }) => kind !== 'space');
   for (const [i, token] of solid.entries()) {
-    const before = solid[i - 1];
-    const after = solid[i + 1];
-    const inside = open.at(-1);
-    if (token.kind === 'open')
-      open.push({ fn: before?.kind === 'call' ? find(before.text) : undefined, argument: 0 });
-    else if (token.kind === 'close') open.pop();
-    else if (token.kind === 'comma') {
-      if (inside) inside.argument += 1;
-    } else if (token.kind === 'reference' || token.kind === 'name') {
-      const isWhole =
-        (before?.kind === 'open' || before?.kind === 'comma') &&
-        (after?.kind === 'close' || after?.kind === 'comma');
-      const param = inside?.fn?.params[inside.argument];
-      if (isWhole && param) yield { token, param };
-    }
+    nesting.pass(token, solid[i - 1], find);
+    if (!isPlace(token) || !begins(solid[i - 1]) || !ends(solid[i + 1])) continue;
+    const call = nesting.inside();
+    const param = call?.fn?.params[call.argument];
+    if (param) yield { token, param };
   }
 }
 
