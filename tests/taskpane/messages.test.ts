@@ -49,7 +49,10 @@ test('an error inside a spilled answer is listed at its first cell', async () =>
 });
 
 test('a stale memory of a cell that holds no formula now is not shown', async () => {
-  const world = fakeWorld({ blanks: 'unknown', list: () => [{ address: "'Night log'!Z9", code: '#VALUE!', message: 'old' }] });
+  const world = fakeWorld({
+    blanks: 'unknown',
+    list: () => [{ address: "'Night log'!Z9", code: '#VALUE!', message: 'old' }],
+  });
   const page = await look([], world);
   expect(page.all('.trouble')).toEqual([]);
 });
