@@ -215,6 +215,8 @@ export interface FilePort {
  * publish this memory; the pane only reads it.
  */
 export interface ErrorMemory {
+  /** How blank cells reach the functions here, once one was seen. */
+  readonly blanks: 'unknown' | 'kept' | 'zero';
   list(): readonly RememberedError[];
 }
 export interface RememberedError {
@@ -223,4 +225,4 @@ export interface RememberedError {
   readonly code: ErrorCode;
   readonly message: string;
 }
-export const noMemory: ErrorMemory = { list: () => [] };
+export const noMemory: ErrorMemory = { blanks: 'unknown', list: () => [] };

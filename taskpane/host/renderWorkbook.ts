@@ -1,6 +1,8 @@
 // Long: one writing, all or nothing: its steps and their way back stand together.
-import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import { addressOf, parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Area } from '../../shared/sheet/formula/address';
+import { BLANK_CHECK } from '../../shared/functions/blankCheck';
+import { PREFIX } from '../../shared/functions/define';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { asWritten, TEXT_FORMAT } from './cells';
 import { addCharts } from './charts';
@@ -106,6 +108,27 @@ function withoutSpilled(sheet: SheetModel): SheetModel {
         ];
       }),
     ),
+  };
+}
+
+/**
+ * Asks the host, in a free cell of the first sheet while it is being built, how a blank cell reaches a function:
+ * older builds hand it over as 0. The function remembers what it saw; the cells are emptied before the writing ends.
+ */
+function probeOf(sheets: readonly Sheet[]): { readonly ask: () => void; readonly takeAway: () => void } {
+  const [first] = sheets;
+  const area = first && usedArea(first.model);
+  const row = (area?.bottom ?? 0) + 2;
+  const cell = (): Excel.Range | undefined => first?.worksheet.getCell(row, 0);
+  const blank = addressOf(row + 1, 0);
+  return {
+    ask: () => {
+      const asking = cell();
+      if (asking) asking.formulas = [[`=${PREFIX}.${BLANK_CHECK}(${blank},ISBLANK(${blank}))`]];
+    },
+    takeAway: () => {
+      cell()?.clear('Contents');
+    },
   };
 }
 
@@ -221,6 +244,7 @@ export const stagesOf = (
   model: WorkbookModel,
   sheets: readonly Sheet[],
   known: ReadonlySet<string> = NO_NAMES,
+  probe = probeOf(sheets),
 ): readonly Stage[] => [
   {
     label: 'Writing words and numbers',
@@ -248,7 +272,7 @@ export const stagesOf = (
       }),
     ],
   },
-  { label: 'Writing formulas', parts: sheets.flatMap(formulaParts) },
+  { label: 'Writing formulas', parts: [...sheets.flatMap(formulaParts), light(probe.ask)] },
   {
     label: 'Setting looks',
     parts: sheets.map(({ model: sheet, worksheet }) => ({
@@ -273,6 +297,7 @@ export const stagesOf = (
     label: 'Finishing',
     parts: [
       light(() => {
+        probe.takeAway();
         sheets.forEach(protect);
         sheets[0]?.worksheet.activate();
         for (const { model: sheet, worksheet } of sheets) if (sheet.isHidden) worksheet.visibility = 'Hidden';
