@@ -1,4 +1,4 @@
-import { appendLines, removeLine, writeWord } from './log';
+import { appendLines, readLines, removeLine, writeWord } from './log';
 import { readRates, recall, recallPane, remember, rememberPane } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
@@ -26,6 +26,7 @@ export const officePort: WorkbookPort = {
   readRates,
   readCell,
   appendLines,
+  readLines,
   removeLine,
   writeWord,
   recallPane,
@@ -56,6 +57,7 @@ export const closedPort: WorkbookPort = {
   readRates: absent,
   readCell: absent,
   appendLines: absent,
+  readLines: absent,
   removeLine: absent,
   writeWord: absent,
   recallPane: absent,

@@ -152,6 +152,8 @@ export interface WorkbookPort {
   /** The first cell of the selection, cheap enough to ask again and again. */
   readCell(): Promise<CellLook>;
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
+  /** Headings and lines of the log as they stand in the workbook; nothing where there is none. */
+  readLines(log: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid>;
   /** Puts a word into a cell that holds `from` (null: nothing); false when it holds something else. */
   writeWord(sheet: string, address: string, from: string | null, word: string | null): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */

@@ -74,7 +74,6 @@ export interface ShownAnswer {
     | 'insertAnyway'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
-    | 'writeDoseWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
     | 'dismiss';

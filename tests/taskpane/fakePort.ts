@@ -83,6 +83,10 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       world.logged.push(...rows);
       return { sheet, row: world.logged.length - rows.length + 2 };
     },
+    readLines: async ({ headings }) => {
+      guard();
+      return world.logged.length > 0 ? [[...headings], ...world.logged] : [];
+    },
     writeWord: async (sheet, address, _from, word) => {
       guard();
       world.words.push(`${sheet}!${address}=${word ?? ''}`);

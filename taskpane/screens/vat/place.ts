@@ -1,15 +1,14 @@
 import type { PanePlace } from '../../pane/places';
-import { writeDoseWithSuffix } from '../dose/commands/dose';
+import { tickVats } from '../dose/commands/dose';
 import { initialDose } from '../dose/state/dose';
-import { flushLines, ringTimer } from './commands/notebook';
+import { openNotebook } from './commands/notebook';
 import { initialVat, VAT_KEEPS } from './state/notebook';
 import { vatView } from './view/vat';
 
 export const place: PanePlace = {
   initial: () => ({ dose: initialDose, vat: initialVat }),
   view: vatView,
-  answers: { writeDoseWithSuffix },
-  keeps: { ...VAT_KEEPS, dose: ['texts', 'readings', 'draft', 'past', 'isVatOpen'] },
-  onOpen: flushLines,
-  onTick: ringTimer,
+  keeps: { ...VAT_KEEPS, dose: ['setups', 'drafts', 'ready', 'isSetupOpen', 'field'] },
+  onOpen: openNotebook,
+  onTick: tickVats,
 };

@@ -1,4 +1,4 @@
-import type { Cell } from '../../../../shared/base/values';
+import type { Cell, Grid } from '../../../../shared/base/values';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { LogLines } from '../../../host/port';
@@ -6,9 +6,10 @@ import { HostProblem } from '../../../host/port';
 import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
+import { LOG_COLUMNS, LOG_SHEET, logRow, readLog } from '../../../../shared/dosing/log';
 import type { LineDraft } from '../state/cards';
 import type { NotebookLine, VatState } from '../state/notebook';
-import { waiting, WHAT } from '../state/notebook';
+import { entryOf, lineOfEntry, waiting, WHAT } from '../state/notebook';
 
 export const inVat = (state: PaneState, vat: Partial<VatState>): PaneState => ({
   ...state,
@@ -22,26 +23,18 @@ export const chooseVat: Command<string> = {
   perform: (state, vat) => inVat(quiet(state), { vat }),
 };
 
-/** The sheet the lines stand on; made on first use. Headings and words are one language, so it can be read. */
-const SHEET = 'Vat log';
 /** As the calendar of a plan has it in its list. */
 const DONE = 'done';
-const HEADINGS = ['When', 'Vat', 'What', 'Number', 'Unit', 'Note'];
+const HEADINGS = LOG_COLUMNS.map(({ heading }) => heading);
+/** The sheet the lines stand on; made on first use. Headings and words are one language, so it can be read. */
 const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
-  sheet: SHEET,
+  sheet: LOG_SHEET,
   headings: HEADINGS,
-  formats: ['yyyy-mm-dd hh:mm', '@', 'General', 'General', 'General', 'General'],
-  widths: [110, 60, 120, 70, 50, 160],
+  formats: LOG_COLUMNS.map(({ format }) => format),
+  widths: LOG_COLUMNS.map(({ width }) => width),
   rows,
 });
-const rowOf = ({ at, vat, what, value, unit, note }: NotebookLine): Cell[] => [
-  at,
-  vat,
-  WHAT[what] ?? what,
-  value,
-  unit || null,
-  note ?? null,
-];
+const rowOf = (line: NotebookLine): Cell[] => logRow(entryOf(line));
 
 /** Writes what waits into the workbook; a line stays in the pane until it stands there. */
 async function writeWaiting({ workbook }: Doors, lines: readonly NotebookLine[]): Promise<StateChange> {
@@ -62,8 +55,10 @@ export function noteLines(
   at: number,
 ): PaneState | Working {
   const first = Math.max(0, ...state.vat.lines.map(({ id }) => id)) + 1;
+  const { who } = state.vat;
   const lines = drafts.map((draft, i): NotebookLine => ({
     ...draft,
+    ...(who === '' ? {} : { entry: { ...draft.entry, who } }),
     id: first + i,
     at,
     vat: vat.vat,
@@ -86,14 +81,49 @@ export function noteLines(
   });
 }
 
-/** Lines that waited for a workbook go into it when there is one. */
-export const flushLines: Command = {
-  name: 'flushLines',
-  label: 'Write what waits',
+/**
+ * The workbook's log is the truth: what stands there takes the place of the pane's lines that were written,
+ * so a figure put right in the sheet is right here. Lines that wait, or were written meanwhile, stay.
+ */
+const withLog =
+  (grid: Grid): StateChange =>
+  (now) => {
+    const { lines } = readLog(grid);
+    const first = Math.max(0, ...now.vat.lines.map(({ id }) => id)) + 1;
+    let at = 0;
+    const read = lines.map((entry, i) => {
+      at = entry.at ?? at;
+      const line = lineOfEntry(entry, first + i, at);
+      const before = now.vat.lines.find(
+        ({ row, what, vat }) => row === line.row && what === line.what && vat === line.vat,
+      );
+      return before ? { ...before, ...line, id: before.id } : line;
+    });
+    const kept = now.vat.lines.filter(({ row }) => row === undefined || row > grid.length);
+    const added = read.map(({ vat }) => vat).filter((vat) => vat !== '');
+    return inVat(now, {
+      lines: [...read, ...kept],
+      vats: [...new Set([...now.vat.vats, ...added])],
+    });
+  };
+
+/** Lines that waited for a workbook go into it when there is one, and what stands there is read back. */
+export const openNotebook: Command = {
+  name: 'openNotebook',
+  label: 'Write what waits, read what is there',
   perform: (state) => {
-    const lines = waiting(state.vat);
-    if (!hasWorkbook(state) || lines.length === 0) return state;
-    return working(state, (doors) => writeWaiting(doors, lines));
+    if (!hasWorkbook(state)) return state;
+    return working(state, async (doors) => {
+      try {
+        const flushed = await writeWaiting(doors, waiting(state.vat));
+        const grid = await doors.workbook.readLines({ sheet: LOG_SHEET, headings: HEADINGS });
+        return (now) => withLog(grid)(flushed(now));
+      } catch (error) {
+        if (error instanceof HostProblem)
+          return (now) => ({ ...now, notice: { tone: 'warning', text: error.message } });
+        throw error;
+      }
+    });
   },
 };
 

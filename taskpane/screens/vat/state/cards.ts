@@ -2,6 +2,7 @@
 import { findFunction } from '../../../../shared/catalogue';
 import { invoke } from '../../../../shared/functions/invoke';
 import type { Cell, Grid } from '../../../../shared/base/values';
+import type { LogLine } from '../../../../shared/dosing/log';
 import { isError, isGrid } from '../../../../shared/base/values';
 import { grouped } from '../../../pane/show';
 import type { Words } from '../../../words/en';
@@ -47,6 +48,8 @@ export interface LineDraft {
   readonly value: number | null;
   readonly unit: string;
   readonly note?: string;
+  /** What stands in other columns of the log. */
+  readonly entry?: Partial<LogLine>;
 }
 export interface CardContext {
   readonly words: Words;

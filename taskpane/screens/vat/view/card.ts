@@ -89,7 +89,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   );
 }
 
-export const cardHead = (card: CardId, scene: Scene): VNode => {
+const cardHead = (card: CardId, scene: Scene): VNode => {
   const { vat } = wordsFor(scene.state);
   return h(
     'div',
