@@ -1,7 +1,7 @@
 import type { Place } from '../../pane/places';
 import { writeSeasonWithSuffix } from '../season/commands/plan';
 import { initialSeason } from '../season/state/season';
-import { writeWithSuffix } from './commands/plan';
+import { planTyped, writeWithSuffix } from './commands/plan';
 import { initialPlan } from './state/plan';
 import { plansView } from './view/modes';
 
@@ -10,4 +10,5 @@ export const place: Place = {
   view: plansView,
   answers: { writeWithSuffix, writeSeasonWithSuffix },
   keeps: { plan: ['texts', 'touched', 'isAsked'], season: ['mode', 'form', 'touched', 'page', 'pasted'] },
+  onOpen: planTyped,
 };
