@@ -8,17 +8,18 @@ import { banner, button, inputOf, section } from '../../../pane/parts';
 import { grouped } from '../../../pane/show';
 import { hasWorkbook } from '../../../pane/state';
 import type { Words } from '../../../words/en';
-import { dayWords, wordsFor } from '../../../words/words';
+import { dayWords, momentOf, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
 import type { BookDay } from '../../../../shared/books/living/day';
 import type { CardId } from '../../vat/state/cards';
 import type { NotebookLine } from '../../vat/state/notebook';
 import { waiting } from '../../vat/state/notebook';
 import { ageOf, batchNamed, standingIn, vatsOfBatch } from '../../vat/state/standing';
-import { lineText, lineView, momentOf } from '../../vat/view/line';
+import { lineText, lineView } from '../../vat/view/line';
 import type { Start } from '../commands/today';
 import { chooseBook, readDay } from '../commands/read';
 import { begin, doneTasks, tickTask } from '../commands/today';
+import { picturesView } from './pictures';
 import type { Day, TaskOfDay } from '../state/today';
 import { dayOf, isShort } from '../state/today';
 
@@ -75,7 +76,7 @@ const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode 
   const { state, send } = scene;
   const words = wordsFor(state);
   const isLate = tone === 'late';
-  const clock = momentOf(task.at, state.now);
+  const clock = momentOf(state, task.at);
   return h(
     'li',
     { class: `task ${tone}`, key: task.key },
@@ -139,7 +140,7 @@ const nextView = (next: TaskOfDay, scene: Scene): VNode => {
     h(
       'p',
       { class: 'when' },
-      h('strong', { class: 'clock' }, momentOf(next.at, state.now)),
+      h('strong', { class: 'clock' }, momentOf(state, next.at)),
       ', ',
       words.today.inTime(lapse(next.at - state.now, words)),
     ),
@@ -295,10 +296,10 @@ function holding(vat: string, book: BookDay, scene: Scene): readonly string[] {
   const when = stay.from > state.now ? today.ageFrom : today.ageSince;
   return [
     `${stay.batch} · ${today.stages[stay.stage] ?? stay.stage}`,
-    age === undefined ? when(momentOf(stay.from, state.now)) : today.age(age),
+    age === undefined ? when(momentOf(state, stay.from)) : today.age(age),
     ...(fish === undefined ? [] : [today.fish(grouped(Math.round(fish)), stay.stage)]),
     ...(stay.now?.feed ? [today.feed(grouped(stay.now.feed, 1))] : []),
-    ...(next ? [today.then(shortened(next.what), momentOf(next.at, state.now))] : []),
+    ...(next ? [today.then(shortened(next.what), momentOf(state, next.at))] : []),
   ];
 }
 const SHORT = 42;
@@ -333,7 +334,7 @@ const vatTile = (name: string, scene: Scene): VNode => {
         'span',
         { class: 'hint' },
         line
-          ? today.vatSince(lineText(line, scene), momentOf(line.at, state.now))
+          ? today.vatSince(lineText(line, scene), momentOf(state, line.at))
           : holds.length === 0 && today.empty,
       ),
     ),
@@ -422,6 +423,7 @@ export function todayView(scene: Scene): readonly Child[] {
     day ? dayView(day, scene) : startsView(scene),
     vatsView(scene),
     day && book && offView(day, book, scene),
+    book && picturesView(book, scene),
     linesView(scene),
     hasWorkbook(state) &&
       h(
