@@ -66,11 +66,18 @@ const vatOfTask = ({ batch, at }: TaskOfDay, { today, now }: Scene['state']): st
     ? (vatsOfBatch(today.book, batch, now)[0] ?? vatsOfBatch(today.book, batch, at)[0])
     : undefined;
 
+/** What to do in a few words, and the rest of the sentence. */
+const partsOf = (what: string): readonly [string, string] => {
+  const at = /[:;.](?=\s)/.exec(what)?.index;
+  return at === undefined ? [what, ''] : [what.slice(0, at), what.slice(at + 1).trim()];
+};
 const titleOf = (task: TaskOfDay): Child => [
-  task.batch && h('span', { class: 'batch' }, task.batch, ' '),
-  h('strong', {}, task.what),
+  task.batch && h('span', { class: 'batch' }, task.batch),
+  task.batch && ' ',
+  h('strong', {}, partsOf(task.what)[0]),
   task.amount && h('span', { class: 'amount' }, ` · ${task.amount}`),
 ];
+const restOf = ({ what }: TaskOfDay): string => partsOf(what)[1];
 
 const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode => {
   const { state, send } = scene;
@@ -92,7 +99,7 @@ const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode 
           },
         },
       },
-      '○',
+      h('span', { class: 'unseen' }, words.today.done),
     ),
     h(
       'div',
@@ -111,6 +118,7 @@ const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode 
             { tone: 'quiet', says: `${words.today.doneThen(clock)}: ${task.what}` },
           ),
         ),
+      restOf(task) && h('p', { class: 'hint' }, restOf(task)),
       task.remember && !isLate && h('p', { class: 'hint' }, task.remember),
     ),
   );
@@ -141,9 +149,9 @@ const nextView = (next: TaskOfDay, scene: Scene): VNode => {
       'p',
       { class: 'when' },
       h('strong', { class: 'clock' }, momentOf(state, next.at)),
-      ', ',
-      words.today.inTime(lapse(next.at - state.now, words)),
+      h('span', {}, `, ${words.today.inTime(lapse(next.at - state.now, words))}`),
     ),
+    restOf(next) && h('p', { class: 'more-words' }, restOf(next)),
     next.remember && h('p', { class: 'hint' }, next.remember),
     h(
       'div',
