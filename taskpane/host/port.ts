@@ -169,6 +169,19 @@ export interface WorkbookPort {
    * of the model.
    */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  /**
+   * Writes a book over its own sheets, which keep their places and names; all or nothing. `before` is the book
+   * as it stands: it is written back when something fails half-way. Answers the names of the sheets.
+   */
+  rewriteWorkbook(
+    model: WorkbookModel,
+    before: WorkbookModel,
+    suffix: string,
+    tell: PortTell,
+  ): Promise<readonly string[]>;
+  /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
+  recallText(key: string): Promise<unknown>;
+  rememberText(key: string, text: string | undefined): Promise<void>;
   scanCalls(tell: PortTell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
@@ -202,6 +215,8 @@ export interface FilePort {
  * publish this memory; the pane only reads it.
  */
 export interface ErrorMemory {
+  /** How blank cells reach the functions here, once one was seen. */
+  readonly blanks: 'unknown' | 'kept' | 'zero';
   list(): readonly RememberedError[];
 }
 export interface RememberedError {
@@ -210,4 +225,4 @@ export interface RememberedError {
   readonly code: ErrorCode;
   readonly message: string;
 }
-export const noMemory: ErrorMemory = { list: () => [] };
+export const noMemory: ErrorMemory = { blanks: 'unknown', list: () => [] };
