@@ -1,7 +1,7 @@
 export type { Estimate } from '../families/learning/kernels/estimate';
 export type { FarmRate, FarmRates, LearnSettings } from './learn';
 export { learnRates, learnSteps, rateOf } from './learn';
-export type { Observed, Settings, TemperatureLog } from './observe';
+export type { Observed, ObserveSettings, TemperatureLog } from './observe';
 export { observe } from './observe';
 export type { RateKey, RateSpec } from '../families/learning/rates';
 export { RATES, RATE_KEYS, rateSpec } from '../families/learning/rates';

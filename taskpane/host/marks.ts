@@ -1,5 +1,5 @@
 import { toProblem, withExcel } from './excelErrors';
-import type { CellMark, Marked, MarkReport, Tell, UnmarkReport } from './port';
+import type { CellMark, Marked, MarkReport, PortTell, UnmarkReport } from './port';
 
 /** Colours cells and notes them, and takes exactly that away again. Values and formulas are never touched. */
 
@@ -130,7 +130,7 @@ async function markSome(marks: readonly CellMark[], withNotes: boolean): Promise
   return before.map(({ one }) => one);
 }
 
-export async function mark(marks: readonly CellMark[], tell: Tell): Promise<MarkReport> {
+export async function mark(marks: readonly CellMark[], tell: PortTell): Promise<MarkReport> {
   const closed = await closedSheets(sheetsOf(marks));
   const open = marks.filter(({ sheet }) => !closed.has(sheet));
   const withNotes = takesNotes();
@@ -166,7 +166,7 @@ async function unmarkSome(marked: readonly Marked[], withNotes: boolean): Promis
   });
 }
 
-export async function unmark(marked: readonly Marked[], tell: Tell): Promise<UnmarkReport> {
+export async function unmark(marked: readonly Marked[], tell: PortTell): Promise<UnmarkReport> {
   const closed = await closedSheets(sheetsOf(marked));
   const withNotes = takesNotes();
   const left = [...closed.values()];

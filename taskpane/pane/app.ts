@@ -3,7 +3,7 @@ import type { Child, VNode } from './draw';
 import { h } from './draw';
 import type { PlaceId } from './places';
 import { MENU, PLACES, placeOf } from './places';
-import type { Answer, Question } from './state';
+import type { ShownAnswer, PaneQuestion } from './state';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
 import { wordsFor } from '../words/words';
@@ -76,12 +76,12 @@ const menuView = (scene: Scene): VNode => {
   );
 };
 
-const answerTo = (answer: Answer, { state, send }: Scene): void => {
+const answerTo = (answer: ShownAnswer, { state, send }: Scene): void => {
   const command = placeOf(state.screen)?.answers?.[answer.act];
   send(command ?? dismiss);
 };
 
-const wordField = (word: NonNullable<Question['word']>, { send }: Scene): VNode =>
+const wordField = (word: NonNullable<PaneQuestion['word']>, { send }: Scene): VNode =>
   h(
     'div',
     { class: 'field' },

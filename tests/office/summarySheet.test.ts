@@ -1,5 +1,5 @@
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { Book } from '../../src/officeStandIn';
+import type { StandInBook } from '../../src/officeStandIn';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { summaryOf } from '../../shared/books/summary';
 import { parseArea } from '../../shared/sheet/formula/address';
@@ -12,7 +12,7 @@ import { modelOf } from '../run/support';
  */
 
 const quiet = (): void => undefined;
-const names = async (book: Book): Promise<string[]> => (await book.sheets()).map(({ name }) => name);
+const names = async (book: StandInBook): Promise<string[]> => (await book.sheets()).map(({ name }) => name);
 
 test('it lands beside the plan, keeps every formula, and asks when its name is taken', async () => {
   const book = createMemoryBook();

@@ -10,10 +10,10 @@ import type { NameModel, SheetModel } from '../../sheet/workbook/model';
 import { givenBy } from '../../season/given';
 import type { OrderBook } from '../../season/orderBook';
 import type { Allocation, SeasonBatch } from '../../season/types';
-import type { BookPlan, SheetKey, Tables, Rows } from './layout';
+import type { BookPlan, SheetKey, Tables, LivingRows } from './layout';
 import { SHEETS, SHOWN, rowsOf, tablesOf, weeksOf } from './layout';
 
-import type { Typed } from './typed';
+import type { TypedActuals } from './typed';
 
 /** Name of a cell of the season: season_price_feed. */
 export const seasonName = (key: string): string => `season_${nameOf(key)}`;
@@ -22,10 +22,10 @@ export const seasonName = (key: string): string => `season_${nameOf(key)}`;
 const daysAfter = (from: number, at: number): number => Math.max(0, Math.floor(at) - from);
 
 /** What the sheets of one book share: the plan, where every table stands, the names of single cells. */
-export class Pages {
+export class LivingPages {
   readonly names: NameModel[] = [];
   readonly assumed: Assumed;
-  readonly rows: Rows;
+  readonly rows: LivingRows;
   readonly tables: Tables;
   readonly weeks: { readonly from: number; readonly count: number };
   private readonly readers = new Map<string, LineReader<RunLineKey>>();
@@ -33,7 +33,7 @@ export class Pages {
   constructor(
     readonly book: OrderBook,
     readonly plan: BookPlan,
-    readonly typed?: Typed,
+    readonly typed?: TypedActuals,
   ) {
     this.assumed = assumed(book.assumptions);
     this.rows = rowsOf(plan, (batch, share) => this.timesOf(batch, share));

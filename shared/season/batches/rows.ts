@@ -11,7 +11,7 @@ import type { Batch, BatchSchedule, Share } from './schedule';
 
 /** A schedule of batches as rows: batches by the night they are stripped, what they give, where they stand. */
 
-export interface Rows {
+export interface BatchRows {
   readonly batches: readonly SeasonBatch[];
   readonly allocations: readonly Allocation[];
   readonly stays: readonly BatchStay[];
@@ -241,7 +241,7 @@ const withFish = (row: SeasonBatch, allocations: readonly Allocation[]): SeasonB
   promised: allocations.reduce((sum, { batch, fish }) => sum + (batch === row.name ? fish : 0), 0),
 });
 
-export function rowsOf(book: OrderBook, schedule: BatchSchedule): Rows {
+export function rowsOf(book: OrderBook, schedule: BatchSchedule): BatchRows {
   const sorted = [...schedule.batches.values()]
     .filter((batch) => batch.fixed !== undefined || batch.shares.length > 0)
     .sort((x, y) => (clockOf(x)?.stripAt ?? 0) - (clockOf(y)?.stripAt ?? 0) || x.id - y.id);

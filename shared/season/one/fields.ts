@@ -16,12 +16,12 @@ interface Asked<K extends string> {
   /** May be left empty; what is done then stands in the hint. */
   readonly isOptional?: boolean;
 }
-export interface TextField<K extends string = string> extends Asked<K> {
+export interface FormText<K extends string = string> extends Asked<K> {
   readonly kind: 'text';
   readonly longest: number;
   readonly initial: string;
 }
-export interface NumberField<K extends string = string> extends Asked<K> {
+export interface FormNumber<K extends string = string> extends Asked<K> {
   /** hour: 0 to 23.99, shown as a clock time. date: an Excel serial. */
   readonly kind: 'number' | 'whole' | 'date' | 'hour';
   readonly min: number;
@@ -37,7 +37,7 @@ export interface ChoiceField<K extends string = string, C extends string = strin
   readonly choices: readonly C[];
   readonly initial: C;
 }
-export type PlanField = TextField | NumberField | ChoiceField;
+export type PlanField = FormText | FormNumber | ChoiceField;
 
 /** 1 January 2000 and 31 December 2099 as Excel serials. */
 const FIRST_DAY = 36526;

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { FieldKey, NumberField } from './fields';
+import type { FieldKey, FormNumber } from './fields';
 import { preparationWord } from '../../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../../run/fields';
 import { PLAN_FIELDS } from './fields';
@@ -15,9 +15,9 @@ const shown = (value: unknown): string =>
       ? `"${value.slice(0, 40)}"`
       : String(value as number);
 
-type NumberKey = { [K in FieldKey]: (typeof PLAN_FIELDS)[K] extends NumberField ? K : never }[FieldKey];
+type NumberKey = { [K in FieldKey]: (typeof PLAN_FIELDS)[K] extends FormNumber ? K : never }[FieldKey];
 
-const limits = (field: NumberField): string => {
+const limits = (field: FormNumber): string => {
   const unit = field.unit && field.kind !== 'date' && field.kind !== 'hour' ? ` ${field.unit}` : '';
   if (field.kind === 'date')
     return `a date from ${isoDateOfSerial(field.min)} to ${isoDateOfSerial(field.max)}`;
@@ -27,7 +27,7 @@ const limits = (field: NumberField): string => {
 
 /** What a person typed, as the number meant: dates and clock times may be text. */
 const typed =
-  (field: NumberField) =>
+  (field: FormNumber) =>
   (value: unknown): unknown => {
     if (value === '' || value === null) return undefined;
     if (typeof value !== 'string') return value;
@@ -41,7 +41,7 @@ const typed =
   };
 
 const numberOf = (key: NumberKey) => {
-  const field: NumberField = PLAN_FIELDS[key];
+  const field: FormNumber = PLAN_FIELDS[key];
   const fits = (n: unknown): boolean =>
     typeof n === 'number' &&
     n >= field.min &&
@@ -49,7 +49,7 @@ const numberOf = (key: NumberKey) => {
     (field.kind !== 'whole' && field.kind !== 'date' ? true : Number.isInteger(n));
   return { field, fits };
 };
-const sentence = (field: NumberField, got: unknown): string => {
+const sentence = (field: FormNumber, got: unknown): string => {
   const read =
     typeof got === 'string' && field.kind !== 'date' && field.kind !== 'hour'
       ? readTypedNumber(got, { ...field, whole: field.kind === 'whole' })

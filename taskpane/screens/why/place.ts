@@ -1,4 +1,4 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { writeCheckWithSuffix } from '../check/commands/out';
 import { initialCheck } from '../check/state/check';
 import { insertAnyway } from '../functions/commands/functions';
@@ -8,7 +8,7 @@ import { followCell } from './commands/why';
 import { initialWhy } from './state/why';
 import { whyView } from './view/why';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: () => ({
     why: initialWhy,
     functions: initialFunctions,

@@ -1,5 +1,5 @@
 // Long: one decision, its order of questions is the method.
-import type { Aim, Limit, Reach } from './nextDose';
+import type { Aim, Limit, DoseReach } from './nextDose';
 import { airedAfter, airedReach, chanceOf, expected, nextDose } from './nextDose';
 import type { Cloud } from './cloud';
 import { quantile } from './cloud';
@@ -23,7 +23,7 @@ export type Action =
   | 'stop';
 
 /** Why, as codes with their numbers; sentences are drawn from them last. */
-export type Reason =
+export type AdviceReason =
   | { readonly code: 'airMayDo'; readonly odds: number }
   | { readonly code: 'stillMoving' }
   | { readonly code: 'sinksBack'; readonly ph: number }
@@ -54,15 +54,15 @@ export interface Advice {
   /** mmol/L of product to add now; 0 unless dosing. */
   readonly dose: number;
   readonly limit: Limit;
-  readonly now: Reach;
+  readonly now: DoseReach;
   /** At the next reading, if the dose is given. */
-  readonly after: Reach;
+  readonly after: DoseReach;
   /** Once aired, with the dose if one is due, and without it. */
-  readonly aired: Reach;
-  readonly airedUntouched: Reach;
+  readonly aired: DoseReach;
+  readonly airedUntouched: DoseReach;
   /** Chance that the aired vat stands between the window's bottom and the ceiling. */
   readonly odds: number;
-  readonly reasons: readonly Reason[];
+  readonly reasons: readonly AdviceReason[];
   readonly cloud: Cloud;
   readonly segment: Segment;
   /** The model cannot follow the readings. */
@@ -117,15 +117,15 @@ interface View {
   readonly aim: Aim;
   readonly segment: Segment;
   readonly cloud: Cloud;
-  readonly now: Reach;
-  readonly aired: Reach;
+  readonly now: DoseReach;
+  readonly aired: DoseReach;
   readonly airedValues: readonly number[];
   readonly read: number;
   readonly wasLow: boolean;
   readonly isMisfit: boolean;
 }
 
-const answer = (v: View, action: Action, reasons: readonly Reason[]): Advice => ({
+const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advice => ({
   action,
   dose: 0,
   limit: 'none',
@@ -141,7 +141,7 @@ const answer = (v: View, action: Action, reasons: readonly Reason[]): Advice => 
 });
 
 /** What does not fit, of a series and of what it says about the water. */
-export const doubtsOf = (series: Series, cloud: Cloud): Reason[] => {
+export const doubtsOf = (series: Series, cloud: Cloud): AdviceReason[] => {
   if (series.readings.length > 1 && cloud.misfit > MISFIT) return [{ code: 'misfit' }];
   const organic = chanceOrganic(cloud);
   if (series.readings.length > 2 && organic > 0.5) return [{ code: 'organic', odds: organic }];
@@ -149,12 +149,12 @@ export const doubtsOf = (series: Series, cloud: Cloud): Reason[] => {
 };
 
 /** What does not fit, beside the answer. */
-const doubts = ({ segment, cloud, log }: View): Reason[] => {
+const doubts = ({ segment, cloud, log }: View): AdviceReason[] => {
   const found = doubtsOf(segment.series, cloud);
   return found.length === 0 && log.length === 1 ? [{ code: 'oneReading' }] : found;
 };
 
-const suspectReason = ({ read, expected: { low, high } }: Suspect): Reason => ({
+const suspectReason = ({ read, expected: { low, high } }: Suspect): AdviceReason => ({
   code: 'unexpected',
   read,
   low,
@@ -232,7 +232,7 @@ const atRest = (v: View): Advice | undefined => {
   return undefined;
 };
 
-const climbing = ({ aired, aim, log }: View): Reason[] =>
+const climbing = ({ aired, aim, log }: View): AdviceReason[] =>
   aired.likely > aim.top ? [{ code: 'climbs', ph: aired.likely, isOwn: (log.at(-1)?.dose ?? 0) === 0 }] : [];
 
 /** The water stands below the window. */
@@ -298,8 +298,8 @@ export const chanceInside = (cloud: Cloud, aim: Aim): number =>
 /** The water's own figures before the first dose. */
 export const figures = (
   cloud: Cloud,
-): { alkalinity: Reach; carbonDioxide: Reach; offset: number; loss: number; sites: number } => {
-  const reach = (values: readonly number[]): Reach => ({
+): { alkalinity: DoseReach; carbonDioxide: DoseReach; offset: number; loss: number; sites: number } => {
+  const reach = (values: readonly number[]): DoseReach => ({
     low: quantile(cloud, values, 0.05),
     likely: quantile(cloud, values, 0.5),
     high: quantile(cloud, values, 0.95),

@@ -1,5 +1,5 @@
 // Long: commands of one screen that share its waiting and its notices.
-import type { Reading } from '../../../../shared/dosing/ask';
+import type { DosingReading } from '../../../../shared/dosing/ask';
 import { GRAMS_SO_FAR } from '../../../../shared/dosing/ask';
 import { DOSING_FIELDS } from '../../../../shared/dosing/fields';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
@@ -15,13 +15,13 @@ import {
   isDosingKey,
   readVat,
 } from '../state/dose';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { readNumber } from '../../../pane/typed';
 import type { Written } from '../../../pane/writing';
 import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/writing';
 
-const inDose = (state: State, dose: Partial<DoseState>): State => ({
+const inDose = (state: PaneState, dose: Partial<DoseState>): PaneState => ({
   ...state,
   dose: { ...state.dose, ...dose },
   notice: undefined,
@@ -64,7 +64,7 @@ export const typeReading: Command<Partial<Draft>> = {
 
 /** Readings change in one way only, so that every change can be taken back. */
 const MOST_UNDONE = 50;
-const withReadings = (state: State, readings: readonly Reading[]): State =>
+const withReadings = (state: PaneState, readings: readonly DosingReading[]): PaneState =>
   inDose(state, {
     readings,
     past: [...state.dose.past, state.dose.readings].slice(-MOST_UNDONE),
@@ -76,7 +76,7 @@ const withReadings = (state: State, readings: readonly Reading[]): State =>
 
 /** The sentence is about a row of readings, not about the vat. */
 const FAULTY_READING = new RegExp(`^(?:Reading \\d+, )?(?:${GRAMS_SO_FAR}|pH): `);
-const refuse = (state: State, field: 'grams' | 'ph', sentence: string): State => ({
+const refuse = (state: PaneState, field: 'grams' | 'ph', sentence: string): PaneState => ({
   ...inDose(state, { fault: { field, sentence } }),
   focus: `dose-${field}`,
 });
@@ -85,7 +85,7 @@ const refuse = (state: State, field: 'grams' | 'ph', sentence: string): State =>
 function typedReading(
   dose: DoseState,
   isFirst: boolean,
-): Reading | { readonly field: 'grams' | 'ph'; readonly sentence: string } {
+): DosingReading | { readonly field: 'grams' | 'ph'; readonly sentence: string } {
   const text = draftGrams(dose);
   const grams = isFirst ? 0 : readNumber(text);
   if (grams === undefined)
@@ -108,7 +108,7 @@ function typedReading(
   return { grams, ph };
 }
 
-const refuseVat = (state: State): State => {
+const refuseVat = (state: PaneState): PaneState => {
   const key = DOSING_FIELDS.find((field) => readVat(state.dose.texts).faults.has(field.key))?.key;
   return {
     ...inDose(state, { isAsked: true, isVatOpen: true }),
@@ -243,10 +243,10 @@ const WRITTEN: Written = {
   again: { label: 'Write beside it', act: 'writeDoseWithSuffix' },
 };
 
-function write(state: State, suffix: string): State | Working {
+function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
   if (!readVat(state.dose.texts).vat) return refuseVat(state);
-  const begun: State = {
+  const begun: PaneState = {
     ...state,
     notice: undefined,
     question: undefined,
@@ -277,10 +277,10 @@ export const writeDoseWithSuffix: Command = {
 export const saveDose: Command = {
   name: 'saveDose',
   label: 'Save as .xlsx file',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     if (!readVat(state.dose.texts).vat) return refuseVat(state);
-    const begun: State = {
+    const begun: PaneState = {
       ...state,
       notice: undefined,
       question: undefined,

@@ -1,4 +1,4 @@
-import type { Vat, Reading } from '../../../../shared/dosing/ask';
+import type { Vat, DosingReading } from '../../../../shared/dosing/ask';
 import { faultOf } from '../../../../shared/dosing/ask';
 import type { DosingField, DosingKey } from '../../../../shared/dosing/fields';
 import { DOSING_FIELDS } from '../../../../shared/dosing/fields';
@@ -12,7 +12,7 @@ export interface DoseState {
   readonly texts: DoseTexts;
   readonly touched: ReadonlySet<string>;
   readonly isAsked: boolean;
-  readonly readings: readonly Reading[];
+  readonly readings: readonly DosingReading[];
   /** The reading being typed. Grams left alone follow the advice. */
   readonly draft: Draft;
   /** Place of the reading that is being corrected; none when a new one is typed. */
@@ -20,7 +20,7 @@ export interface DoseState {
   /** What could not be taken, beside the field it stands in. */
   readonly fault: { readonly field: 'grams' | 'ph'; readonly sentence: string } | undefined;
   /** Earlier lists of readings, newest last. */
-  readonly past: readonly (readonly Reading[])[];
+  readonly past: readonly (readonly DosingReading[])[];
   /** The questions stay out of the way once readings have begun, unless opened. */
   readonly isVatOpen: boolean;
 }
@@ -65,7 +65,7 @@ export const exampleDose = (texts: DoseTexts): DoseTexts => ({
   stocked: 'no',
   origin: 'well',
 });
-export const EXAMPLE_READINGS: readonly Reading[] = [
+export const EXAMPLE_READINGS: readonly DosingReading[] = [
   { grams: 0, ph: 5.2 },
   { grams: 4, ph: 5.43 },
   { grams: 16, ph: 5.83 },
@@ -118,7 +118,7 @@ export const isDosingKey = (key: string): key is DosingKey =>
 export const doseFaultShown = (dose: DoseState, key: string): string | undefined =>
   dose.isAsked || dose.touched.has(key) ? readVat(dose.texts).faults.get(key) : undefined;
 
-const judged = new WeakMap<readonly Reading[], WeakMap<Vat, Dosing | undefined>>();
+const judged = new WeakMap<readonly DosingReading[], WeakMap<Vat, Dosing | undefined>>();
 /**
  * What the readings come to. Remembered, because a redraw asks again and the answer takes some milliseconds.
  */

@@ -1,4 +1,4 @@
-import type { Reading } from '../../../../shared/dosing/ask';
+import type { DosingReading } from '../../../../shared/dosing/ask';
 import type { Dosing } from '../../../../shared/dosing/judge';
 import { gramsText } from '../../../../shared/dosing/judge';
 import type { Child, VNode } from '../../../pane/draw';
@@ -28,7 +28,7 @@ const ph = (value: number): string => value.toFixed(2);
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** What the picture shows, for whoever does not see it. */
-const spoken = (readings: readonly Reading[], dosing: Dosing, window: Window): string => {
+const spoken = (readings: readonly DosingReading[], dosing: Dosing, window: Window): string => {
   const path = readings.map((reading) => `${gramsText(reading.grams)} g, pH ${reading.ph}`).join('; ');
   const next =
     dosing.expected && dosing.total !== undefined
@@ -45,7 +45,7 @@ interface Scale {
   readonly high: number;
 }
 
-const scaleOf = (readings: readonly Reading[], dosing: Dosing, window: Window): Scale => {
+const scaleOf = (readings: readonly DosingReading[], dosing: Dosing, window: Window): Scale => {
   const levels = [...readings.map((reading) => reading.ph), window.bottom, window.top];
   const low = Math.floor((Math.min(...levels) - 0.2) * 2) / 2;
   const high = Math.ceil((Math.max(...levels) + 0.3) * 2) / 2;
@@ -104,7 +104,7 @@ const forecast = ({ curve, expected, total }: Dosing, { x, y }: Scale): Child =>
 ];
 
 /** The readings, the curve to come with its band, and the window. */
-export function dosePlot(readings: readonly Reading[], dosing: Dosing, window: Window): VNode {
+export function dosePlot(readings: readonly DosingReading[], dosing: Dosing, window: Window): VNode {
   const scale = scaleOf(readings, dosing, window);
   const { x, y } = scale;
   return h(

@@ -1,16 +1,16 @@
 import type { Family, SheetFunction } from '../../../../shared/functions/define';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import { columnQuantities, draftOf, hasHeadings, sizeOf, unread } from '../state/answer';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { FunctionsState, Reading } from '../state/functions';
+import type { FunctionsState, ArgumentReading } from '../state/functions';
 import { openFunction } from '../state/functions';
 import { HostProblem } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { typedText } from '../../../pane/typed';
 
-const inFunctions = (state: State, functions: Partial<FunctionsState>): State => ({
+const inFunctions = (state: PaneState, functions: Partial<FunctionsState>): PaneState => ({
   ...state,
   functions: { ...state.functions, ...functions },
 });
@@ -50,13 +50,13 @@ export const closePage: Command = {
 };
 
 /** Reads what the typed references hold, so that the answer can be shown before anything is inserted. */
-function withReadings(state: State): State | Working {
+function withReadings(state: PaneState): PaneState | Working {
   const fn = openFunction(state.functions);
   const wanted = fn && hasWorkbook(state) ? unread(fn, state.functions) : [];
   if (wanted.length === 0) return state;
   return working(state, async (doors) => {
-    const readings: [string, Reading][] = await Promise.all(
-      wanted.map(async (reference): Promise<[string, Reading]> => [
+    const readings: [string, ArgumentReading][] = await Promise.all(
+      wanted.map(async (reference): Promise<[string, ArgumentReading]> => [
         reference,
         await readOne(doors, reference),
       ]),
@@ -66,7 +66,7 @@ function withReadings(state: State): State | Working {
   });
 }
 
-async function readOne(doors: Doors, reference: string): Promise<Reading> {
+async function readOne(doors: Doors, reference: string): Promise<ArgumentReading> {
   try {
     return { kind: 'read', range: await doors.workbook.readReference(reference) };
   } catch (error) {
@@ -116,39 +116,42 @@ function formatsFor(fn: SheetFunction, value: Cell | Grid): readonly string[] {
   return columnQuantities(fn, sizeOf(value).columns).map(({ format }) => format);
 }
 
-function insert(state: State, mayReplace: boolean): State | Working {
+function insert(state: PaneState, mayReplace: boolean): PaneState | Working {
   const fn = openFunction(state.functions);
   if (!fn || state.task) return state;
   const draft = draftOf(fn, state.functions);
   const value = draft.state.kind === 'answer' ? draft.state.value : 0;
   const size = sizeOf(value);
-  return working({ ...state, question: undefined, notice: undefined }, async (doors): Promise<Change> => {
-    const outcome = await doors.workbook.insertFormula({
-      formula: draft.formula,
-      ...size,
-      formats: formatsFor(fn, value),
-      hasHeadings: hasHeadings(fn, state.functions.texts),
-      mayReplace,
-    });
-    if (outcome.kind === 'inserted')
+  return working(
+    { ...state, question: undefined, notice: undefined },
+    async (doors): Promise<StateChange> => {
+      const outcome = await doors.workbook.insertFormula({
+        formula: draft.formula,
+        ...size,
+        formats: formatsFor(fn, value),
+        hasHeadings: hasHeadings(fn, state.functions.texts),
+        mayReplace,
+      });
+      if (outcome.kind === 'inserted')
+        return (now) => ({
+          ...now,
+          notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+        });
+      if (outcome.kind === 'refused')
+        return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
       return (now) => ({
         ...now,
-        notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+        focus: 'question',
+        question: {
+          text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
+          answers: [
+            { label: 'Replace it', act: 'insertAnyway' },
+            { label: 'Keep it', act: 'dismiss' },
+          ],
+        },
       });
-    if (outcome.kind === 'refused')
-      return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
-    return (now) => ({
-      ...now,
-      focus: 'question',
-      question: {
-        text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
-        answers: [
-          { label: 'Replace it', act: 'insertAnyway' },
-          { label: 'Keep it', act: 'dismiss' },
-        ],
-      },
-    });
-  });
+    },
+  );
 }
 
 export const insertFormula: Command = {

@@ -13,10 +13,10 @@ export interface FunctionsState {
   /** What stands in each argument field, by parameter name. */
   readonly texts: Readonly<Record<string, string>>;
   /** What the references among them hold, by reference text. */
-  readonly readings: Readonly<Record<string, Reading>>;
+  readonly readings: Readonly<Record<string, ArgumentReading>>;
 }
 
-export type Reading =
+export type ArgumentReading =
   | { readonly kind: 'read'; readonly range: RangeReading }
   | { readonly kind: 'failed'; readonly sentence: string };
 

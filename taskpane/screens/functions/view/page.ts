@@ -2,7 +2,7 @@ import { CAUTIONS } from '../../../../shared/functions/cautions';
 import { defaultText, expects, isRequired } from '../../../../shared/functions/describe';
 import type { NamedParam, SheetFunction } from '../../../../shared/functions/define';
 import { HEADINGS } from '../../../../shared/functions/define';
-import type { Draft } from '../state/answer';
+import type { CallDraft } from '../state/answer';
 import { draftOf } from '../state/answer';
 import { closePage, fillArgument, insertFormula, takeSelection } from '../commands/functions';
 import type { Child, VNode } from '../../../pane/draw';
@@ -98,7 +98,7 @@ function argumentField(param: NamedParam, scene: Scene): VNode {
   );
 }
 
-const insertion = (draft: Draft, scene: Scene): Child => {
+const insertion = (draft: CallDraft, scene: Scene): Child => {
   const { state, send } = scene;
   if (!hasWorkbook(state))
     return hint('function-insert-hint', 'Open Spawnbook in a workbook to insert this formula.');

@@ -4,22 +4,22 @@ import type { PlanState, PlanTexts } from '../state/plan';
 import { exampleTexts, firstFault, isTextKey, readForm, usualForm } from '../state/plan';
 import type { MadeRun } from '../state/run';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import { inShares } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import type { Written } from '../../../pane/writing';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/writing';
 
-const withPlan = (state: State, plan: Partial<PlanState>): State => ({
+const withPlan = (state: PaneState, plan: Partial<PlanState>): PaneState => ({
   ...state,
   plan: { ...state.plan, ...plan },
 });
 
 /** The planner is a big part of the code: it is loaded at the first number typed. */
 const engine = () => import(/* webpackChunkName: "run" */ '../state/run');
-const quiet: Tell = () => undefined;
+const quiet: PortTell = () => undefined;
 
 /** The texts typed last: planning of older ones is given up. */
 let newest: PlanTexts | undefined;
@@ -31,7 +31,7 @@ const pause = (ms: number): Promise<void> =>
   });
 
 /** Plans what is typed so far, in slices and unseen; the answer comes when it is ready. */
-function planning(state: State): State | Working {
+function planning(state: PaneState): PaneState | Working {
   const { texts } = state.plan;
   newest = texts;
   const { form, book } = usualForm(texts);
@@ -46,7 +46,7 @@ function planning(state: State): State | Working {
   });
 }
 
-const withTexts = (state: State, texts: PlanTexts): State | Working =>
+const withTexts = (state: PaneState, texts: PlanTexts): PaneState | Working =>
   planning({ ...withPlan(state, { texts }), notice: undefined, question: undefined });
 
 export const fillField: Command<{ readonly key: string; readonly text: string }> = {
@@ -86,7 +86,7 @@ export const planTyped: Command = {
 };
 
 /** Shows what is wrong in the form instead of starting. */
-const refuseForm = (state: State): State => {
+const refuseForm = (state: PaneState): PaneState => {
   const key = firstFault(state.plan.texts);
   return {
     ...withPlan(state, { isAsked: true }),
@@ -96,7 +96,7 @@ const refuseForm = (state: State): State => {
 };
 
 /** The plan of the typed form: the one on show, or made now. */
-async function madeOf(state: State, tell: Tell, isStopped: () => boolean): Promise<MadeRun | undefined> {
+async function madeOf(state: PaneState, tell: PortTell, isStopped: () => boolean): Promise<MadeRun | undefined> {
   const { texts, made } = state.plan;
   if (made?.texts === texts) return made;
   const { form, book } = readForm(texts);
@@ -128,14 +128,14 @@ const WRITTEN: Written = {
   again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
 
-const begun = (state: State, label: string): State => ({
+const begun = (state: PaneState, label: string): PaneState => ({
   ...state,
   notice: undefined,
   question: undefined,
   task: { label, done: 0, total: 100 },
 });
 
-function write(state: State, suffix: string): State | Working {
+function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
   if (!readForm(state.plan.texts).form) return refuseForm(state);
   return working(begun(state, 'Working the plan out'), async ({ workbook }, tell, isStopped) => {
@@ -166,10 +166,10 @@ export const writeWithSuffix: Command = {
 
 /** Makes a file of what `modelFrom` gives and hands it to the user. */
 function save(
-  state: State,
+  state: PaneState,
   name: string,
   modelFrom: (made: MadeRun) => Promise<WorkbookModel>,
-): State | Working {
+): PaneState | Working {
   if (state.task) return state;
   const { form } = readForm(state.plan.texts);
   if (!form) return refuseForm(state);

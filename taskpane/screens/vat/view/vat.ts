@@ -7,7 +7,7 @@ import { doseView } from '../../dose/view/dose';
 import { chooseVat, stopTimer } from '../commands/notebook';
 import { addVat, keepVat, nameVat, openCard } from '../commands/vat';
 import { CARD_IDS } from '../state/cards';
-import type { Line } from '../state/notebook';
+import type { NotebookLine } from '../state/notebook';
 import { waiting } from '../state/notebook';
 import { cardHead, cardView } from './card';
 import { lineView } from './line';
@@ -123,7 +123,7 @@ const vatChoice = (scene: Scene): VNode => {
   );
 };
 
-const lastLines = (lines: readonly Line[], scene: Scene): Child =>
+const lastLines = (lines: readonly NotebookLine[], scene: Scene): Child =>
   lines.length > 0 &&
   h(
     'section',

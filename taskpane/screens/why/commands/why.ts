@@ -3,13 +3,16 @@ import type { Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { HostProblem } from '../../../host/port';
 import type { CellLook } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { quoteSheet, splitReference } from '../../../../shared/sheet/formula/address';
 import { referencesOf } from '../state/explain';
 import type { WhyPart, WhyState } from '../state/why';
 
-const inWhy = (state: State, why: Partial<WhyState>): State => ({ ...state, why: { ...state.why, ...why } });
+const inWhy = (state: PaneState, why: Partial<WhyState>): PaneState => ({
+  ...state,
+  why: { ...state.why, ...why },
+});
 
 /** A reference without a sheet means the sheet of its cell. */
 export const placed = (reference: string, sheet: string): string =>
@@ -41,7 +44,7 @@ async function holdings({ workbook }: Doors, cell: CellLook): Promise<Record<str
 export const followCell: Command = {
   name: 'followCell',
   label: 'Look at the selected cell',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (!hasWorkbook(state) || state.task || state.screen !== 'why' || state.why.part !== 'cell')
       return state;
     return working(state, async (doors) => {
@@ -63,7 +66,7 @@ export const followCell: Command = {
 export const showPart: Command<WhyPart> = {
   name: 'showPart',
   label: 'Show',
-  perform: (state, part): State | Working => {
+  perform: (state, part): PaneState | Working => {
     const next = inWhy({ ...state, notice: undefined, question: undefined }, { part });
     return part === 'cell' ? followCell.perform(next, undefined) : next;
   },

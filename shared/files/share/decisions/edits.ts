@@ -12,7 +12,7 @@ import { escapeXml } from '../../text';
 /** 'value' loses its formula; a text replaces it; 'same' keeps it. */
 type Fate = 'value' | 'same' | { readonly text: string };
 
-export interface SheetFates {
+export interface SheetEdits {
   readonly scan: SheetScan;
   readonly edits: readonly Edit[];
   /** Our formulas, for the page. */
@@ -89,13 +89,13 @@ function rewriteFormula(bytes: Uint8Array, { span, kind }: FormulaCell, text: st
   return put(span.formulaStart, span.formulaEnd, `<${tag}>${escapeXml(text)}</${tag}>`);
 }
 
-export function sheetFates(
+export function sheetEdits(
   scan: SheetScan,
   spills: Spills,
   frozen: ReadonlySet<FormulaCell>,
   native: (cell: FormulaCell) => string | undefined,
   freezesWhatIf: boolean,
-): SheetFates {
+): SheetEdits {
   const fates = new Map<FormulaCell, Fate>();
   const broken = new Set<object>();
   for (const cell of scan.cells) {

@@ -1,12 +1,12 @@
 /**
- * Repeatable chance: the same seed gives the same numbers in every host.
+ * Repeatable random numbers: the same seed gives the same numbers in every host.
  *
  * Generator: three shifts and a counter over 128 bits of state (Doty-Humphrey's small fast counting
  * generator, from memory), the state filled from the seed by a mixing step and twelve idle rounds. Normal
  * numbers by the polar method of Marsaglia and Bray 1964 (textbook). Example: the same seed twice gives the
  * same list.
  */
-export interface Chance {
+export interface Rng {
   /** Evenly between 0 and 1, neither end. */
   readonly even: () => number;
   /** Bell-shaped, mean 0, deviation 1. */
@@ -16,7 +16,7 @@ export interface Chance {
 const IDLE_ROUNDS = 12;
 const STEP = 2 ** -32;
 
-export function chanceOf(seed: number): Chance {
+export function rngOf(seed: number): Rng {
   let a = Math.imul(seed | 0, 0x9e3779b1) ^ 0x243f6a88;
   let b = Math.floor(seed / 2 ** 32) ^ 0x85a308d3;
   let c = 0x13198a2e;
