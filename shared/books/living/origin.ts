@@ -1,8 +1,8 @@
 import type { Assumption } from '../../families/assumptions';
 import { SOURCES } from '../../families/sources';
-import type { Standing } from '../../functions/source';
+import type { SourceStanding } from '../../functions/source';
 
-const STANDING: Readonly<Record<Standing, string>> = {
+const STANDING: Readonly<Record<SourceStanding, string>> = {
   seen: 'published',
   memory: 'from memory, page not seen',
   practice: 'common practice, no source',

@@ -2,7 +2,7 @@ import type { Cell } from '../../base/values';
 import { readOrderBook } from '../../season/orderBook';
 import { addressOf, parseAddress } from '../../sheet/formula/address';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
-import { Pages, booksIn, readBook } from '../living';
+import { LivingPages, booksIn, readBook } from '../living';
 import { summarySheet } from './sheet';
 
 export type Summary = { readonly model: WorkbookModel } | { readonly fault: string };
@@ -27,7 +27,7 @@ function pageOf(book: WorkbookModel, suffix: string): SheetModel | string {
   const checked = readOrderBook(read.input);
   if ('faults' in checked)
     return `The season in this workbook cannot be read: ${checked.faults[0]?.message ?? ''} Mend it, then add the summary.`;
-  return summarySheet(new Pages(checked.book, read.plan, read.typed), suffix);
+  return summarySheet(new LivingPages(checked.book, read.plan, read.typed), suffix);
 }
 
 /**

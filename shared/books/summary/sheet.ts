@@ -4,7 +4,7 @@ import type { SheetBuilder } from '../../sheet/workbook/build';
 import { SheetBuilder as Builder, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { VERDICTS, verdictText } from '../../maths/verdict';
-import type { Pages } from '../living';
+import type { LivingPages } from '../living';
 import { SHEETS } from '../living';
 import { originOf } from '../living/origin';
 import { VERDICT_STYLE } from '../living/verdicts';
@@ -28,13 +28,13 @@ const SHEET_NAMES: ReadonlySet<string> = new Set(Object.values(SHEETS));
 /** What the blocks of the page share. */
 interface Page {
   readonly sheet: SheetBuilder;
-  readonly pages: Pages;
+  readonly pages: LivingPages;
   /** A formula over the book, with the words that stand behind its sheets and names. */
   readonly fx: (formula: string) => string;
 }
 
 const fxFor =
-  (pages: Pages, suffix: string) =>
+  (pages: LivingPages, suffix: string) =>
   (formula: string): string =>
     pages
       .fx(formula.replace(/\{(\w+)\}/g, (_, key: string) => `{${key}}${suffix.replace(/\s+/g, '_')}`))
@@ -262,7 +262,7 @@ function prices(page: Page, from: number): void {
   });
 }
 
-export function summarySheet(pages: Pages, suffix: string): SheetModel {
+export function summarySheet(pages: LivingPages, suffix: string): SheetModel {
   const sheet = new Builder(`Summary${suffix}`, {
     widths: [2, 32, 13, 13, 13, 13, 2, 29, 13, 15],
     tab: '12454F',

@@ -3,7 +3,7 @@ import { tokenize } from '../../../shared/sheet/formula/tokenize';
 import { summaryOf } from '../../../shared/books/summary';
 import { isError } from '../../../shared/base/values';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
-import { Pages, livingBook } from '../../../shared/books/living';
+import { LivingPages, livingBook } from '../../../shared/books/living';
 import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { readXlsx, writeXlsx } from '../../../shared/files';
 import { withSuffix } from '../../../taskpane/host/rename';
@@ -84,7 +84,7 @@ describe.each(made)('$name', ({ plan, book, own, model }) => {
   });
 
   test('steps, hours and odds are those of the plan', () => {
-    const pages = new Pages(book, plan);
+    const pages = new LivingPages(book, plan);
     const sum = (key: string): number =>
       plan.batches.reduce((total, batch) => total + pages.reader(batch).number(key), 0);
     expect(beside(sheet, 'Eggs stripped and fertilised', 'D')).toBeCloseTo(sum('eggs'), 6);

@@ -96,7 +96,11 @@ const refuseForm = (state: PaneState): PaneState => {
 };
 
 /** The plan of the typed form: the one on show, or made now. */
-async function madeOf(state: PaneState, tell: PortTell, isStopped: () => boolean): Promise<MadeRun | undefined> {
+async function madeOf(
+  state: PaneState,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<MadeRun | undefined> {
   const { texts, made } = state.plan;
   if (made?.texts === texts) return made;
   const { form, book } = readForm(texts);

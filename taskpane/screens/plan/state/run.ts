@@ -1,9 +1,9 @@
 // Long: what the pane says of a run, drawn from its plan.
 import { within } from '../../../../shared/base/steps';
-import { Pages } from '../../../../shared/books/living';
+import { LivingPages } from '../../../../shared/books/living';
 import type { TaskLine } from '../../../../shared/books/living/layout';
 import { TASKS } from '../../../../shared/run/lines';
-import type { Task } from '../../../../shared/run/lines';
+import type { RunTask } from '../../../../shared/run/lines';
 import { planBatchesSteps } from '../../../../shared/season/batches';
 import type { PlanForm } from '../../../../shared/season/one';
 import { femalesForNineSteps } from '../../../../shared/season/one/females';
@@ -60,8 +60,8 @@ const telling = (value: number): string =>
 const grams = (g: number): string => (g >= 1000 ? `${grouped(g / 1000, 2)} kg` : `${telling(g)} g`);
 const many = (n: number): string => grouped(Math.round(n));
 
-function amountOf(pages: Pages, { task, batch, order }: TaskLine): string {
-  const { amount, unit = '', per } = TASKS[task] as Task;
+function amountOf(pages: LivingPages, { task, batch, order }: TaskLine): string {
+  const { amount, unit = '', per } = TASKS[task] as RunTask;
   if (amount === undefined) return '';
   const own = pages.plan.batches.find(({ name }) => name === batch);
   if (!own) return '';
@@ -69,7 +69,7 @@ function amountOf(pages: Pages, { task, batch, order }: TaskLine): string {
   const value = per === 'order' ? share?.fish : pages.figure(own, amount);
   return typeof value === 'number' ? `${telling(value)} ${unit}`.trim() : '';
 }
-const momentsOf = (pages: Pages): Moment[] =>
+const momentsOf = (pages: LivingPages): Moment[] =>
   pages.rows.tasks.map((task) => ({ at: task.when, what: task.what, amount: amountOf(pages, task) }));
 
 const HOURS = [
@@ -80,7 +80,7 @@ const HOURS = [
   ['First food', 'firstFeed'],
 ] as const;
 /** Of the first night, as the calendar says them. */
-function hoursOf(pages: Pages, [first]: readonly SeasonBatch[]): Hour[] {
+function hoursOf(pages: LivingPages, [first]: readonly SeasonBatch[]): Hour[] {
   return HOURS.flatMap(([what, key]) => {
     const task = pages.rows.tasks.find((line) => line.batch === first?.name && line.task === key);
     return task && Number.isFinite(task.when) ? [{ what, at: task.when }] : [];
@@ -115,7 +115,11 @@ const vatsAtOnce = (stays: readonly BatchStay[]): number =>
     0,
   );
 
-function figuresOf(pages: Pages, plan: SeasonPlan, { females, males, vats, material }: PlanForm): Figure[] {
+function figuresOf(
+  pages: LivingPages,
+  plan: SeasonPlan,
+  { females, males, vats, material }: PlanForm,
+): Figure[] {
   const { book } = pages;
   const [first] = plan.batches;
   if (!first) return [];
@@ -158,7 +162,7 @@ function figuresOf(pages: Pages, plan: SeasonPlan, { females, males, vats, mater
 }
 
 export function previewOf(form: PlanForm, book: OrderBook, plan: SeasonPlan, nine?: number): Preview {
-  const pages = new Pages(book, plan);
+  const pages = new LivingPages(book, plan);
   return {
     hours: hoursOf(pages, plan.batches),
     nights: plan.batches.length,
