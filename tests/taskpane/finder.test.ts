@@ -26,8 +26,7 @@ const questionsIn = (file: string) =>
     .split(/\r?\n/)
     .slice(1)
     .flatMap((line) => {
-      const [, functions = '', language = '', question = ''] =
-        /^([^,]*),([^,]*),"?(.*?)"?$/.exec(line) ?? [];
+      const [, functions = '', language = '', question = ''] = /^([^,]*),([^,]*),"?(.*?)"?$/.exec(line) ?? [];
       return [{ functions: functions.split(' '), language, question: question.replaceAll('""', '"') }];
     });
 const heldOut = questionsIn('tests/data/questions.csv');
