@@ -130,8 +130,7 @@ const BOOKS: readonly Book[] = [
   { name: 'template', make: seasonPlanTemplate, words: RUN_PAGES, pages: [9, 16] },
   {
     name: 'fry',
-    make: () =>
-      modelOf({ product: 'fry', alkalinity: undefined, females: 0 }),
+    make: () => modelOf({ product: 'fry', alkalinity: undefined, females: 0 }),
     words: RUN_PAGES,
     pages: [9, 16],
   },
