@@ -1,4 +1,4 @@
-import type { Chance } from '../maths/chance';
+import type { Rng } from '../maths/rng';
 import type { Pair, ParentUse } from './parents';
 import { chooseFemales, firstUse, pairUp, readyMales, restedFemales } from './parents';
 import type { Candidate, Problem, Task } from './problem';
@@ -115,14 +115,14 @@ export const fishIn = (room: Room): number => Math.min(room.byVats, room.byFemal
 
 /** How a search strays from the usual choice. */
 export interface Whim {
-  readonly chance: Chance;
+  readonly rng: Rng;
   readonly part: number;
 }
-const strays = (whim: Whim | undefined): boolean => whim !== undefined && whim.chance.even() < whim.part;
+const strays = (whim: Whim | undefined): boolean => whim !== undefined && whim.rng.even() < whim.part;
 
-const mixed = (items: readonly number[], chance: Chance): number[] =>
+const mixed = (items: readonly number[], rng: Rng): number[] =>
   items
-    .map((i) => ({ i, at: chance.even() }))
+    .map((i) => ({ i, at: rng.even() }))
     .sort((a, b) => a.at - b.at)
     .map(({ i }) => i);
 
@@ -136,7 +136,7 @@ function someVats(
   if (!strays(whim) || !whim) return chooseVats(schedule.problem.vats, free, litres);
   const taken: number[] = [];
   let sum = 0;
-  for (const i of mixed(free, whim.chance)) {
+  for (const i of mixed(free, whim.rng)) {
     if (sum >= litres * (1 - 1e-9)) break;
     taken.push(i);
     sum += schedule.problem.vats[i]?.litres ?? 0;
@@ -148,14 +148,14 @@ function someVats(
  * The size a run has when it fills some of the vats free to it, or uses some of the females: the sizes a
  * smaller run is worth having.
  */
-export function smallerSize(schedule: Schedule, task: Task, room: Room, chance: Chance): number {
+export function smallerSize(schedule: Schedule, task: Task, room: Room, rng: Rng): number {
   const { vats, females } = schedule.problem;
-  const stage = Math.floor(chance.even() * (task.product.stages.length + 1));
+  const stage = Math.floor(rng.even() * (task.product.stages.length + 1));
   const asked = task.product.stages[stage];
   const from = asked ? (room.free[stage] ?? []) : room.females;
-  const some = mixed(from, chance).slice(
+  const some = mixed(from, rng).slice(
     0,
-    1 + Math.floor(chance.even() * (asked ? from.length : Math.min(from.length, room.most))),
+    1 + Math.floor(rng.even() * (asked ? from.length : Math.min(from.length, room.most))),
   );
   return asked
     ? some.reduce((sum, i) => sum + (vats[i]?.litres ?? 0), 0) / asked.litresPerFish
@@ -163,10 +163,10 @@ export function smallerSize(schedule: Schedule, task: Task, room: Room, chance: 
 }
 
 /** Females in any order until there are eggs enough. */
-function someFemales(schedule: Schedule, room: Room, eggs: number, chance: Chance): number[] {
+function someFemales(schedule: Schedule, room: Room, eggs: number, rng: Rng): number[] {
   const taken: number[] = [];
   let sum = 0;
-  for (const i of mixed(room.females, chance)) {
+  for (const i of mixed(room.females, rng)) {
     if (sum >= eggs * (1 - 1e-9) || taken.length >= room.most) break;
     taken.push(i);
     sum += schedule.problem.females[i]?.eggs ?? 0;
@@ -223,7 +223,7 @@ export function placeRun(
   const eggsNeeded = target * eggsPerFish(task, candidate);
   const chosen =
     whim && strays(whim)
-      ? someFemales(schedule, room, eggsNeeded, whim.chance)
+      ? someFemales(schedule, room, eggsNeeded, whim.rng)
       : chooseFemales(problem.females, room.females, eggsNeeded, room.most, strays(whim));
   const pairs =
     problem.without === 'males'

@@ -1,5 +1,5 @@
-import type { Chance } from '../maths/chance';
-import { chanceOf } from '../maths/chance';
+import type { Rng } from '../maths/rng';
+import { rngOf } from '../maths/rng';
 import type { Schedule, Whim } from './place';
 import { emptySchedule, fishIn, placeRun, roomFor, smallerSize } from './place';
 import type { Problem, Task } from './problem';
@@ -43,8 +43,8 @@ function chooseRoom(
     if (!whim && fish >= need * (1 - MET)) return room;
     rooms.push(room);
   }
-  if (whim && rooms.length > 1 && whim.chance.even() < whim.part)
-    return rooms[Math.floor(whim.chance.even() * rooms.length)];
+  if (whim && rooms.length > 1 && whim.rng.even() < whim.part)
+    return rooms[Math.floor(whim.rng.even() * rooms.length)];
   return bestRoom(rooms, need);
 }
 
@@ -72,8 +72,7 @@ function serve(
     const room = chooseRoom(schedule, task, need, whim, tried);
     if (!room) return undefined;
     // Now and then a run is made smaller than it could be, to leave room for another.
-    const size =
-      whim && whim.chance.even() < whim.part ? smallerSize(schedule, task, room, whim.chance) : need;
+    const size = whim && whim.rng.even() < whim.part ? smallerSize(schedule, task, room, whim.rng) : need;
     const fish = placeRun(schedule, t, task, room, Math.min(need, size), whim);
     if (fish === 0) {
       tried.add(room.candidate.day);
@@ -81,7 +80,7 @@ function serve(
     }
     need -= fish;
     runs++;
-    if (isInTurns || (whim && whim.chance.even() < whim.part)) return { task: t, need, runs };
+    if (isInTurns || (whim && whim.rng.even() < whim.part)) return { task: t, need, runs };
   }
   return undefined;
 }
@@ -151,13 +150,13 @@ function startingSequences({ tasks }: Problem): number[][] {
 }
 
 /** A sequence with a short order moved forward, or two exchanged. */
-function stirred(sequence: readonly number[], short: readonly number[], chance: Chance): number[] {
+function stirred(sequence: readonly number[], short: readonly number[], rng: Rng): number[] {
   const next = [...sequence];
-  const pick = (n: number): number => Math.floor(chance.even() * n);
+  const pick = (n: number): number => Math.floor(rng.even() * n);
   const moves = 1 + pick(2);
   for (let i = 0; i < moves; i++) {
     const t =
-      short.length > 0 && chance.even() < 0.7
+      short.length > 0 && rng.even() < 0.7
         ? (short[pick(short.length)] ?? 0)
         : (next[pick(next.length)] ?? 0);
     const at = next.indexOf(t);
@@ -195,7 +194,7 @@ export const EFFORT: Effort = { work: 1.2e6, mostTries: 4000, seed: 20 };
  * gives the same schedule everywhere. Yields the share of the effort spent.
  */
 export function* solveSteps(problem: Problem, effort: Effort = EFFORT): Generator<number, Schedule> {
-  const chance = chanceOf(effort.seed);
+  const rng = rngOf(effort.seed);
   const work = workOf(problem);
   const tries = Math.max(
     1,
@@ -221,8 +220,8 @@ export function* solveSteps(problem: Problem, effort: Effort = EFFORT): Generato
   for (;;) {
     const delivered = deliveredOf(best);
     const short = delivered.flatMap((n, t) => (n < (problem.tasks[t]?.wanted ?? 0) * (1 - 1e-5) ? [t] : []));
-    const whim = chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
-    if (look(stirred(bestSequence, short, chance), whim, chance.even() < 0.2)) return best;
+    const whim = rng.even() < 0.3 ? undefined : { rng, part: 0.05 + 0.4 * rng.even() };
+    if (look(stirred(bestSequence, short, rng), whim, rng.even() < 0.2)) return best;
     yield count / tries;
   }
 }

@@ -1,6 +1,7 @@
 import type { Cell, Grid } from '../../shared/base/values';
 import { asWritten } from './cells';
 import { withExcel } from './excelErrors';
+import type { CellChange } from '../../shared/books/living/day';
 import type { LogLines } from './port';
 
 /**
@@ -105,21 +106,20 @@ export const removeLine = (log: LogLines, row: number): Promise<boolean> =>
     return true;
   });
 
-export const writeWord = (
-  sheet: string,
-  address: string,
-  from: string | null,
-  word: string | null,
-): Promise<boolean> =>
+/** Fills cells of a sheet, all or none: none when one of them holds something else by now. */
+export const writeCells = (sheet: string, cells: readonly CellChange[]): Promise<boolean> =>
   withExcel(async (context) => {
     const found = context.workbook.worksheets.getItemOrNullObject(sheet);
     await context.sync();
     if (found.isNullObject) return false;
-    const cell = found.getRange(address);
-    cell.load('values');
+    const ranges = cells.map(({ address }) => found.getRange(address));
+    for (const range of ranges) range.load('values');
     await context.sync();
-    if (!same(cell.values[0]?.[0], from)) return false;
-    cell.values = [[word ?? '']];
+    if (!cells.every(({ from }, i) => same(ranges[i]?.values[0]?.[0], from))) return false;
+    cells.forEach(({ to }, i) => {
+      const range = ranges[i];
+      if (range) range.values = [[written(to)]];
+    });
     await context.sync();
     return true;
   });

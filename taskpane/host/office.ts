@@ -1,5 +1,5 @@
-import { appendLines, readLines, removeLine, writeWord } from './log';
-import { readRates, recall, recallPane, remember, rememberPane } from './ownKept';
+import { appendLines, readLines, removeLine, writeCells } from './log';
+import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
 import { listSheets, readCells } from './records';
@@ -12,6 +12,13 @@ export const officePort: WorkbookPort = {
   insertFormula: async (insertion) => (await import('./insert')).insertFormula(insertion),
   writeWorkbook: async (model, suffix, tell) =>
     (await import(/* webpackChunkName: "write" */ './renderWorkbook')).writeWorkbook(model, suffix, tell),
+  rewriteWorkbook: async (model, before, suffix, tell) =>
+    (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
+      model,
+      before,
+      suffix,
+      tell,
+    ),
   scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './scan')).scanCalls(tell),
   mend: async (cells, tell) => (await import(/* webpackChunkName: "mend" */ './mend')).mend(cells, tell),
   goTo,
@@ -28,9 +35,11 @@ export const officePort: WorkbookPort = {
   appendLines,
   readLines,
   removeLine,
-  writeWord,
+  writeCells,
   recallPane,
   rememberPane,
+  recallText,
+  rememberText,
 };
 
 const absent = (): Promise<never> =>
@@ -59,9 +68,12 @@ export const closedPort: WorkbookPort = {
   appendLines: absent,
   readLines: absent,
   removeLine: absent,
-  writeWord: absent,
+  writeCells: absent,
   recallPane: absent,
   rememberPane: absent,
+  rewriteWorkbook: absent,
+  recallText: absent,
+  rememberText: absent,
 };
 
 const MEMORY = Symbol.for('spawnbook.lastErrors');

@@ -1,4 +1,5 @@
 import type { RangeCells } from '../../shared/records';
+import type { CellChange } from '../../shared/books/living/day';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/base/values';
 
@@ -154,8 +155,8 @@ export interface WorkbookPort {
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
   /** Headings and lines of the log as they stand in the workbook; nothing where there is none. */
   readLines(log: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid>;
-  /** Puts a word into a cell that holds `from` (null: nothing); false when it holds something else. */
-  writeWord(sheet: string, address: string, from: string | null, word: string | null): Promise<boolean>;
+  /** Fills cells, all or none; false when one holds something else than `from` (null: nothing) by now. */
+  writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */
   removeLine(log: LogLines, row: number): Promise<boolean>;
   /** What this pane kept in the workbook, and keeping it. */
@@ -170,6 +171,19 @@ export interface WorkbookPort {
    * of the model.
    */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  /**
+   * Writes a book over its own sheets, which keep their places and names; all or nothing. `before` is the book
+   * as it stands: it is written back when something fails half-way. Answers the names of the sheets.
+   */
+  rewriteWorkbook(
+    model: WorkbookModel,
+    before: WorkbookModel,
+    suffix: string,
+    tell: PortTell,
+  ): Promise<readonly string[]>;
+  /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
+  recallText(key: string): Promise<unknown>;
+  rememberText(key: string, text: string | undefined): Promise<void>;
   scanCalls(tell: PortTell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
@@ -203,6 +217,8 @@ export interface FilePort {
  * publish this memory; the pane only reads it.
  */
 export interface ErrorMemory {
+  /** How blank cells reach the functions here, once one was seen. */
+  readonly blanks: 'unknown' | 'kept' | 'zero';
   list(): readonly RememberedError[];
 }
 export interface RememberedError {
@@ -211,4 +227,4 @@ export interface RememberedError {
   readonly code: ErrorCode;
   readonly message: string;
 }
-export const noMemory: ErrorMemory = { list: () => [] };
+export const noMemory: ErrorMemory = { blanks: 'unknown', list: () => [] };

@@ -1,6 +1,8 @@
 // Long: one writing, all or nothing: its steps and their way back stand together.
-import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import { addressOf, parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Area } from '../../shared/sheet/formula/address';
+import { BLANK_CHECK } from '../../shared/functions/blankCheck';
+import { PREFIX } from '../../shared/functions/define';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { asWritten, TEXT_FORMAT } from './cells';
 import { addCharts } from './charts';
@@ -17,10 +19,11 @@ interface Before extends InUse {
   readonly active: string;
 }
 
-interface Sheet {
+export interface SheetToWrite {
   readonly model: SheetModel;
   readonly worksheet: Excel.Worksheet;
 }
+type Sheet = SheetToWrite;
 
 async function lookAround(context: Excel.RequestContext): Promise<Before> {
   const { worksheets, names, tables } = context.workbook;
@@ -108,6 +111,27 @@ function withoutSpilled(sheet: SheetModel): SheetModel {
   };
 }
 
+/**
+ * Asks the host, in a free cell of the first sheet while it is being built, how a blank cell reaches a function:
+ * older builds hand it over as 0. The function remembers what it saw; the cells are emptied before the writing ends.
+ */
+function probeOf(sheets: readonly Sheet[]): { readonly ask: () => void; readonly takeAway: () => void } {
+  const [first] = sheets;
+  const area = first && usedArea(first.model);
+  const row = (area?.bottom ?? 0) + 2;
+  const cell = (): Excel.Range | undefined => first?.worksheet.getCell(row, 0);
+  const blank = addressOf(row + 1, 0);
+  return {
+    ask: () => {
+      const asking = cell();
+      if (asking) asking.formulas = [[`=${PREFIX}.${BLANK_CHECK}(${blank},ISBLANK(${blank}))`]];
+    },
+    takeAway: () => {
+      cell()?.clear('Contents');
+    },
+  };
+}
+
 /** Something to queue, and about how many cells it sends. */
 interface Part {
   readonly cells: number;
@@ -178,8 +202,13 @@ function addTables({ model, worksheet }: Sheet): void {
   }
 }
 
-function addNames(context: Excel.RequestContext, model: WorkbookModel): void {
+/** A name that is there already is pointed at its new cell: formulas anywhere that use it go on. */
+function addNames(context: Excel.RequestContext, model: WorkbookModel, known: ReadonlySet<string>): void {
   for (const { name, refersTo, comment = '' } of model.names) {
+    if (known.has(name.toLowerCase())) {
+      context.workbook.names.getItem(name).formula = `=${refersTo.replace(/^=/, '')}`;
+      continue;
+    }
     const { sheet, area } = splitReference(refersTo.replace(/^=/, ''));
     const isPlain = sheet !== undefined && parseArea(area) !== undefined;
     const target = isPlain
@@ -198,17 +227,24 @@ function protect({ model, worksheet }: Sheet): void {
     });
 }
 
-interface Stage {
+export interface Stage {
   readonly label: string;
   readonly parts: readonly Part[];
 }
 const light = (queue: () => void): Part => ({ cells: 0, queue });
 
-/** The stages after the sheets are there; each is one round trip, or a few where much is sent. */
-const stagesOf = (
+const NO_NAMES: ReadonlySet<string> = new Set();
+
+/**
+ * The stages after the sheets are there; each is one round trip, or a few where much is sent. `known` are
+ * names, in small letters, that the workbook has already.
+ */
+export const stagesOf = (
   context: Excel.RequestContext,
   model: WorkbookModel,
   sheets: readonly Sheet[],
+  known: ReadonlySet<string> = NO_NAMES,
+  probe = probeOf(sheets),
 ): readonly Stage[] => [
   {
     label: 'Writing words and numbers',
@@ -232,11 +268,11 @@ const stagesOf = (
     parts: [
       light(() => {
         sheets.forEach(addTables);
-        addNames(context, model);
+        addNames(context, model, known);
       }),
     ],
   },
-  { label: 'Writing formulas', parts: sheets.flatMap(formulaParts) },
+  { label: 'Writing formulas', parts: [...sheets.flatMap(formulaParts), light(probe.ask)] },
   {
     label: 'Setting looks',
     parts: sheets.map(({ model: sheet, worksheet }) => ({
@@ -261,6 +297,7 @@ const stagesOf = (
     label: 'Finishing',
     parts: [
       light(() => {
+        probe.takeAway();
         sheets.forEach(protect);
         sheets[0]?.worksheet.activate();
         for (const { model: sheet, worksheet } of sheets) if (sheet.isHidden) worksheet.visibility = 'Hidden';
@@ -270,7 +307,7 @@ const stagesOf = (
 ];
 
 /** Queues the parts of a stage and sends them, in as few trips as their size allows. */
-async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
+export async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
   let queued = 0;
   for (const part of parts) {
     if (queued > 0 && queued + part.cells > CELLS_PER_TRIP) {

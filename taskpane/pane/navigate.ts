@@ -49,6 +49,16 @@ export const showPlace: Command<PlaceId> = {
   },
 };
 
+/** Opens a place and has it do one of its acts: planning again, asked for at home. */
+export const goTo: Command<{ readonly place: PlaceId; readonly act: string }> = {
+  name: 'goTo',
+  label: 'Go on',
+  perform: (state, errand) => {
+    const shown = showPlace.perform(state, errand.place);
+    return 'work' in shown ? working({ ...shown.next, errand }, shown.work) : { ...shown, errand };
+  },
+};
+
 export const toggleMenu: Command = {
   name: 'toggleMenu',
   label: 'Menu',

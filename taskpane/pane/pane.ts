@@ -2,6 +2,7 @@ import type { Doors } from './command';
 import { patch } from './draw';
 import { appView } from './app';
 import type { PlaceId } from './places';
+import { placeOf } from './places';
 import type { PaneState } from './state';
 import { initialState } from './state';
 import type { PaneStore } from './store';
@@ -13,6 +14,15 @@ function placeFocus(state: PaneState, store: PaneStore): void {
   if (state.focus === undefined) return;
   document.getElementById(state.focus)?.focus();
   store.change((now) => ({ ...now, focus: undefined }));
+}
+
+/** Does what a place was asked to, once it is open and no other work is under way. */
+function runErrand(state: PaneState, store: PaneStore): void {
+  const { errand } = state;
+  if (!errand || state.task || !state.ready.includes(errand.place)) return;
+  store.change((now) => ({ ...now, errand: undefined }));
+  const command = placeOf(errand.place)?.acts?.[errand.act];
+  if (command) store.send(command);
 }
 
 export interface Started extends PaneStore {
@@ -39,6 +49,7 @@ export function start(root: Element, doors: Doors, at: number, first: PlaceId = 
     if (drawn.screen !== screen) document.documentElement.scrollTop = 0;
     ({ screen } = drawn);
     placeFocus(state, store);
+    runErrand(state, store);
     for (const listen of listeners) listen(drawn);
   });
   root.replaceChildren();

@@ -15,6 +15,8 @@ export interface PanePlace {
   readonly onOpen?: Command;
   /** Done each second while the place is open: a clock that runs, a cell that is followed. */
   readonly onTick?: Command;
+  /** What other places and the ribbon may ask of it, by name. */
+  readonly acts?: Readonly<Record<string, Command>>;
   /** Stays at the foot of the page. */
   readonly foot?: (scene: Scene) => Child;
 }

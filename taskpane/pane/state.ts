@@ -47,6 +47,8 @@ export interface PaneState {
   readonly question: PaneQuestion | undefined;
   /** The element that gets the keyboard after the next drawing. */
   readonly focus: string | undefined;
+  /** What a place is asked to do once it is open. */
+  readonly errand: { readonly place: PlaceId; readonly act: string } | undefined;
 }
 
 /**
@@ -93,6 +95,7 @@ export const initialState = (today: number, screen: PlaceId): PaneState =>
     notice: undefined,
     question: undefined,
     focus: undefined,
+    errand: undefined,
     // The slices come with their places.
   }) as unknown as PaneState;
 

@@ -1,4 +1,4 @@
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import type { OrderBook } from '../../shared/season';
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 import { bookOf } from './support';
@@ -7,7 +7,7 @@ import { bookOf } from './support';
 
 const START = serialOfIsoDate('2027-01-10') ?? NaN;
 export function hatcheryOf(seed: number, changes: object = {}): OrderBook {
-  const chance = chanceOf(1000 + seed);
+  const chance = rngOf(1000 + seed);
   const between = (low: number, high: number): number => Math.floor(low + (high - low + 1) * chance.even());
   const lines = between(3, 6);
   const females = between(12, 30);

@@ -1,5 +1,5 @@
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import type { Problem } from '../../shared/season/problem';
 import { problemOf } from '../../shared/season/problem';
 import { deliveredOf, solve } from '../../shared/season/solve';
@@ -12,7 +12,7 @@ const worthOf = (problem: Problem, fish: readonly number[]): number =>
 
 /** A small tight problem: not everything can be had. */
 function small(seed: number, orders: number, vats: number, females: number, holdDays: number): Problem {
-  const { even } = chanceOf(seed);
+  const { even } = rngOf(seed);
   const pick = (n: number): number => Math.floor(even() * n);
   return problemOf(
     bookOf({

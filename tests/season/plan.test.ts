@@ -1,7 +1,7 @@
 import { isoDateOfSerial, serialOfIsoDate, weekdayOf } from '../../shared/units/dates';
 import type { OrderBook, PlannedRun, SeasonBook } from '../../shared/season';
 import { planSeasonBook } from '../../shared/season';
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import { number } from '../support/call';
 import { BOOK, bookOf } from './support';
 
@@ -10,7 +10,7 @@ const START = serialOfIsoDate(BOOK.plannedOn) ?? NaN;
 
 /** Random books, some easy, some that cannot be met. */
 function anyBook(seed: number): OrderBook {
-  const { even } = chanceOf(seed);
+  const { even } = rngOf(seed);
   const pick = (n: number): number => Math.floor(even() * n);
   const families = 1 + pick(4);
   return bookOf({

@@ -27,6 +27,13 @@ export interface FakeWorld {
   readonly doors: Doors;
   readonly inserted: Insertion[];
   readonly written: { readonly model: WorkbookModel; readonly suffix: string }[];
+  readonly rewritten: {
+    readonly model: WorkbookModel;
+    readonly before: WorkbookModel;
+    readonly suffix: string;
+  }[];
+  /** Texts the workbook keeps under names of ours. */
+  readonly texts: Record<string, string | undefined>;
   readonly saved: { readonly name: string; readonly bytes: Uint8Array }[];
   readonly mended: Mending[];
   readonly visited: string[];
@@ -87,9 +94,9 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       guard();
       return world.logged.length > 0 ? [[...headings], ...world.logged] : [];
     },
-    writeWord: async (sheet, address, _from, word) => {
+    writeCells: async (sheet, cells) => {
       guard();
-      world.words.push(`${sheet}!${address}=${word ?? ''}`);
+      for (const { address, to } of cells) world.words.push(`${sheet}!${address}=${String(to ?? '')}`);
       return true;
     },
     removeLine: async (_log, row) => {
@@ -121,6 +128,15 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       guard();
       world.written.push({ model, suffix });
       return world.writeOutcome(suffix);
+    },
+    rewriteWorkbook: async (model, before, suffix) => {
+      guard();
+      world.rewritten.push({ model, before, suffix });
+      return model.sheets.map(({ name }) => `${name}${suffix}`);
+    },
+    recallText: async (key) => world.texts[key],
+    rememberText: async (key, text) => {
+      world.texts[key] = text;
     },
     scanCalls: async (): Promise<Scan> => {
       guard();
@@ -192,6 +208,8 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     now: TODAY + 18 / 24,
     inserted: [],
     written: [],
+    rewritten: [],
+    texts: {},
     saved: [],
     mended: [],
     visited: [],

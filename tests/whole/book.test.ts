@@ -2,7 +2,7 @@ import { LivingPages } from '../../shared/books/living';
 import { planBatches } from '../../shared/season/batches';
 import { evaluate } from '../../shared/catalogue/calculation';
 import { isGrid } from '../../shared/base/values';
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import { BOOK, bookOf } from '../season/support';
 
 /** The tool's own functions, asked about the plan's own numbers. */
@@ -11,7 +11,7 @@ const ask = (formula: string): unknown => {
   return isGrid(got) ? got[0]?.[0] : got;
 };
 const books = Array.from({ length: 12 }, (_, i) => i + 1).map((seed) => {
-  const chance = chanceOf(seed);
+  const chance = rngOf(seed);
   return bookOf({
     orders: BOOK.orders.map((order, i) => ({
       ...order,

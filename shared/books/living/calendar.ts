@@ -43,7 +43,7 @@ export function calendarSheet(pages: LivingPages): SheetModel {
       amount: `=${of('amount')}`,
       unit,
     });
-    sheet.height(row, heightFor([what, 66]));
+    sheet.height(row, heightFor([what, 62]));
   });
   if (rows.tasks.length === 0) return sheet.put(`C${calendar.first}`, 'No batch, no work.', 'quiet').build();
   const first = calendar.first;

@@ -142,11 +142,12 @@ export const STAYS = {
 } as const;
 
 export const CALENDAR = {
-  done: col('Done', 9, 'blank'),
+  // Ticked off in the pane: the moment it was done; by hand: a word of the list.
+  done: col('Done', 13, 'blank', SHORT),
   date: col('Date', 14, 'cell', DAY),
   hour: col('Hour', 7, 'cell', 'hh:mm'),
   batch: col('Batch', 7, 'label'),
-  what: col('What to do', 64, 'text'),
+  what: col('What to do', 60, 'text'),
   amount: col('How much', 10, 'cell', '#,##0.##'),
   unit: col('Of what', 13, 'text'),
   by: col('By', 9, 'blank'),

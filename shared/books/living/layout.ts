@@ -45,7 +45,7 @@ export const SHOWN: ReadonlySet<SheetKey> = new Set([
 /** Headings of the first table of a sheet stand in this row. */
 export const HEAD = 4;
 /** Lines left open for what comes in later. */
-export const SPARE = { orders: 6, vats: 4, fish: 8, log: 24, booked: 16, days: 2, weeks: 4 } as const;
+export const SPARE = { orders: 6, vats: 4, fish: 8, log: 240, booked: 16, days: 2, weeks: 4 } as const;
 /** Rows between two tables of one sheet: an empty one and a title. */
 const GAP = 3;
 

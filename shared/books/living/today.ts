@@ -6,6 +6,7 @@ import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import type { LivingPages } from './context';
 import { WHOLE } from './columns';
+import { col } from './table';
 import { VERDICT_STYLE } from './verdicts';
 
 const LAST = 'J';
@@ -97,6 +98,19 @@ function work(
   return from + lines + 3;
 }
 
+/** Headings of the vats that hold fish today. */
+export const VATS_TODAY = {
+  vat: col('Vat', 14, 'label'),
+  batch: col('Batch', 9, 'text'),
+  stage: col('Holds', 12, 'text'),
+  fish: col('Fish', 14, 'cell', WHOLE),
+  cysts: col('Cysts, g', 14, 'cell'),
+  dry: col('Dry feed, g', 26, 'result'),
+  meal: col('a meal, g', 13, 'cell'),
+  perLitre: col('In a litre', 18, 'cell'),
+  line: col('Line', 9, 'quiet'),
+} as const;
+
 /** The vats that hold fish today, with the food of the day. */
 function vats(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   const { stays, stayWorkings: w, days, workings } = pages.tables;
@@ -104,7 +118,7 @@ function vats(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   section(sheet, from, 'Vats today');
   sheet.row(
     `B${from + 1}`,
-    ['Vat', 'Batch', 'Holds', 'Fish', 'Cysts, g', 'Dry feed, g', 'a meal, g', 'In a litre', 'Line'],
+    Object.values(VATS_TODAY).map(({ title }) => title),
     'heading',
   );
   for (let k = 0; k < lines; k++) {

@@ -9,8 +9,8 @@ import type { Block } from './decisions/blocks';
 import { typedForm } from './references/calls';
 import type { SheetFacts } from './proof/digests';
 import { sheetFacts } from './proof/digests';
-import type { SheetFates } from './decisions/fates';
-import { settleSpills, sheetFates } from './decisions/fates';
+import type { SheetEdits } from './decisions/edits';
+import { settleSpills, sheetEdits } from './decisions/edits';
 import { planExclusion } from './leaveOut/leaveOut';
 import type { LeaveOut } from './leaveOut/leaveOut';
 import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/personal';
@@ -144,7 +144,7 @@ const fateOfText =
   };
 
 /** Conditional formats, validations, table columns. */
-function editAround(work: Work, spills: Spills, fates: readonly SheetFates[]): string[] {
+function editAround(work: Work, spills: Spills, fates: readonly SheetEdits[]): string[] {
   const said: string[] = [];
   for (const { scan, edits } of fates) {
     const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
@@ -189,7 +189,7 @@ function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
 
 function* addPage(
   work: Work,
-  fates: readonly SheetFates[],
+  fates: readonly SheetEdits[],
   others: readonly string[],
   edits: Edit[],
 ): Generator<ShareProgress, { page: string; digest: string; blocks: number }> {
@@ -255,7 +255,7 @@ function* steps(
 }
 
 /** What changed around the cells, for the page and the report. */
-function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
+function sayOthers(work: Work, fates: readonly SheetEdits[]): string[] {
   const said = chartsThrough(work.pack, (text) => work.names.uses(text, lex(text), undefined)).map(
     (chart) =>
       `${chart.replace(/^.*\//, '')}: this chart draws a name that is frozen; it shows what it last drew.`,
@@ -273,7 +273,7 @@ function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
   return said;
 }
 
-const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number =>
+const total = (fates: readonly SheetEdits[], of: (one: SheetEdits) => number): number =>
   fates.reduce((sum, one) => sum + of(one), 0);
 
 function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeResult> {
@@ -282,7 +282,7 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
   const native = (cell: FormulaCell): string | undefined => twins.get(cell);
   const spills = new Spills(book, work.names);
   const frozen = settleSpills(work.scans, spills, native);
-  const fates = work.scans.map((scan) => sheetFates(scan, spills, frozen, native, frozen.size > 0));
+  const fates = work.scans.map((scan) => sheetEdits(scan, spills, frozen, native, frozen.size > 0));
   yield { step: 'write', done: 0 };
   const others = editAround(work, spills, fates);
   const bookEdits = nameEdits(work, spills, others);
@@ -351,7 +351,7 @@ interface Made {
 
 const reportOf = (
   work: Work,
-  fates: readonly SheetFates[],
+  fates: readonly SheetEdits[],
   frozen: ReadonlySet<FormulaCell>,
   { page, removed, people, proof }: Made,
 ): FreezeReport => ({

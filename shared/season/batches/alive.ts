@@ -17,7 +17,7 @@ export interface BatchStanding {
   readonly isCounted: boolean;
   /** Larvae at first food that would bring them: the measure in which orders are weighed. */
   readonly feeding: number;
-  /** Chance still has to go through these: 0 the hatch on, 1 the yolk on, 2 growing. */
+  /** Rng still has to go through these: 0 the hatch on, 1 the yolk on, 2 growing. */
   readonly ahead: 0 | 1 | 2;
 }
 

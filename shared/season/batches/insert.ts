@@ -181,12 +181,12 @@ const isFreeAfter = (
 function choosePairs(
   schedule: BatchSchedule,
   batch: Batch,
-  whim?: Perturbation,
+  perturbation?: Perturbation,
 ): readonly Pair[] | undefined {
   const { problem } = schedule;
   const { females, males, most } = parentsFor(schedule, batch.day, batch.pairs);
-  const isStray = strays(whim);
-  const order = isStray ? mixed(females, whim.chance) : females;
+  const isStray = strays(perturbation);
+  const order = isStray ? mixed(females, perturbation.rng) : females;
   const eggsOf = (list: readonly number[]): number =>
     list.reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
   const pairsOf = (list: readonly number[]): Pair[] =>
@@ -241,7 +241,7 @@ export function addWithFemales(
   task: number,
   candidate: Candidate,
   fish: number,
-  whim?: Perturbation,
+  perturbation?: Perturbation,
 ): number {
   const { problem } = schedule;
   const known = plannedOnDay(schedule, day);
@@ -260,7 +260,7 @@ export function addWithFemales(
   if (isNew) batch.shares.push(share);
   share.fish += fish;
   const pairs =
-    problem.without === 'females' && before.length > 0 ? before : choosePairs(schedule, batch, whim);
+    problem.without === 'females' && before.length > 0 ? before : choosePairs(schedule, batch, perturbation);
   const isEndless = problem.without === 'females';
   if (pairs || isEndless) {
     releaseParents(schedule, batch);

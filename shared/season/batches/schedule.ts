@@ -1,5 +1,5 @@
 // Long: state and what it may hold, in one place.
-import type { Chance } from '../../maths/chance';
+import type { Rng } from '../../maths/rng';
 import type { Pair, ParentUse } from '../parents';
 import { firstUse } from '../parents';
 import type { Candidate } from '../problem';
@@ -47,18 +47,18 @@ export interface BatchSchedule {
   looks: number;
   nextId: number;
   /** How a search strays from the usual choice of vats. */
-  whim?: Perturbation | undefined;
+  perturbation?: Perturbation | undefined;
 }
 export interface Perturbation {
-  readonly chance: Chance;
+  readonly rng: Rng;
   /** Share of the choices that chance makes. */
   readonly part: number;
 }
-export const strays = (whim: Perturbation | undefined): whim is Perturbation =>
-  whim !== undefined && whim.chance.even() < whim.part;
-export const mixed = <T>(items: readonly T[], chance: Chance): T[] =>
+export const strays = (perturbation: Perturbation | undefined): perturbation is Perturbation =>
+  perturbation !== undefined && perturbation.rng.even() < perturbation.part;
+export const mixed = <T>(items: readonly T[], rng: Rng): T[] =>
   items
-    .map((item) => ({ item, at: chance.even() }))
+    .map((item) => ({ item, at: rng.even() }))
     .sort((a, b) => a.at - b.at)
     .map(({ item }) => item);
 
@@ -174,13 +174,13 @@ export const hasBegun = ({ fixed }: Batch, stage: number): boolean =>
 
 /** Vats that hold the litres; any that do when the search strays. */
 function someVats(schedule: BatchSchedule, free: readonly number[], litres: number): number[] | undefined {
-  const { problem, whim } = schedule;
+  const { problem, perturbation } = schedule;
   // Every set of a few vats is weighed.
   schedule.looks += 2 ** Math.min(9, free.length) / 4;
-  if (!strays(whim)) return chooseVats(problem.vats, free, litres);
+  if (!strays(perturbation)) return chooseVats(problem.vats, free, litres);
   const taken: number[] = [];
   let sum = 0;
-  for (const i of mixed(free, whim.chance)) {
+  for (const i of mixed(free, perturbation.rng)) {
     if (sum >= litres * (1 - 1e-9)) break;
     taken.push(i);
     sum += problem.vats[i]?.litres ?? 0;

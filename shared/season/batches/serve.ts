@@ -59,9 +59,9 @@ function choose(
   schedule: BatchSchedule,
   places: readonly Place[],
   need: number,
-  whim: Perturbation | undefined,
+  perturbation: Perturbation | undefined,
 ): Place[] {
-  if (places.length > 1 && strays(whim)) return mixed(places, whim.chance);
+  if (places.length > 1 && strays(perturbation)) return mixed(places, perturbation.rng);
   const most = Math.max(...places.map(({ fish }) => fish));
   const enough = Math.min(need, most * 0.999);
   const rank = ({ batch, fish, candidate }: Place): readonly number[] => [
@@ -94,11 +94,11 @@ function someSize(
   { problem }: BatchSchedule,
   t: number,
   candidate: Candidate,
-  { chance }: Perturbation,
+  { rng }: Perturbation,
 ): number {
-  const stage = Math.floor(chance.even() * (candidate.spans.length + 1));
+  const stage = Math.floor(rng.even() * (candidate.spans.length + 1));
   const some = <T>(list: readonly T[]): T[] =>
-    mixed(list, chance).slice(0, 1 + Math.floor(chance.even() * Math.min(6, list.length)));
+    mixed(list, rng).slice(0, 1 + Math.floor(rng.even() * Math.min(6, list.length)));
   if (stage < candidate.spans.length) {
     const bit = 1 << stage;
     const litres = some(problem.vats.filter(({ holds }) => (holds & bit) !== 0)).reduce(
@@ -108,8 +108,8 @@ function someSize(
     return litres / litresFor(problem, t, stage);
   }
   // A few females, the best givers or any.
-  const count = 1 + Math.floor(chance.even() * Math.min(4, problem.females.length));
-  const best = chance.even() < 0.5 ? problem.byEggs : mixed(problem.byEggs, chance);
+  const count = 1 + Math.floor(rng.even() * Math.min(4, problem.females.length));
+  const best = rng.even() < 0.5 ? problem.byEggs : mixed(problem.byEggs, rng);
   const eggs = best.slice(0, count).reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
   return (eggs * candidate.eggFactor) / (problem.tasks[t]?.product.eggsPerFish ?? Infinity);
 }
@@ -148,7 +148,7 @@ function fromFemales(
   schedule: BatchSchedule,
   t: number,
   need: number,
-  whim: Perturbation | undefined,
+  perturbation: Perturbation | undefined,
   more?: number,
 ): number {
   const task = schedule.problem.tasks[t];
@@ -157,25 +157,25 @@ function fromFemales(
     placeOn(schedule, t, candidate, need, least, more),
   );
   if (places.length === 0) return 0;
-  for (const { candidate, fish } of choose(schedule, places, need, whim))
+  for (const { candidate, fish } of choose(schedule, places, need, perturbation))
     for (const part of [
-      strays(whim) ? Math.min(fish, someSize(schedule, t, candidate, whim)) : fish,
+      strays(perturbation) ? Math.min(fish, someSize(schedule, t, candidate, perturbation)) : fish,
       fish / 2,
     ]) {
       if (part < least) continue;
-      const got = addWithFemales(schedule, candidate.day, t, candidate, part, whim);
+      const got = addWithFemales(schedule, candidate.day, t, candidate, part, perturbation);
       if (got > 0) return got;
     }
   return 0;
 }
 
-export function serve(schedule: BatchSchedule, t: number, whim?: Perturbation): void {
+export function serve(schedule: BatchSchedule, t: number, perturbation?: Perturbation): void {
   const wanted = schedule.problem.tasks[t]?.wanted ?? 0;
   for (let i = 0; i < MOST_BATCHES * 2; i++) {
     const need = schedule.need[t] ?? 0;
     if (need <= MET * wanted || need < 0.5) return;
     if (fromSpare(schedule, t, need) > 0) continue;
-    if (fromFemales(schedule, t, need, whim) === 0) return;
+    if (fromFemales(schedule, t, need, perturbation) === 0) return;
   }
 }
 
@@ -183,7 +183,7 @@ export function serve(schedule: BatchSchedule, t: number, whim?: Perturbation): 
 export function serveInTurns(
   schedule: BatchSchedule,
   sequence: readonly number[],
-  whim?: Perturbation,
+  perturbation?: Perturbation,
 ): void {
   let queue = [...sequence];
   for (let round = 0; queue.length > 0 && round < MOST_BATCHES * 2; round++)
@@ -192,7 +192,7 @@ export function serveInTurns(
       if (isMetTask(schedule, t)) return false;
       return (
         fromSpare(schedule, t, need) > 0 ||
-        fromFemales(schedule, t, need, whim, leastFemales(schedule, t)) > 0
+        fromFemales(schedule, t, need, perturbation, leastFemales(schedule, t)) > 0
       );
     });
 }

@@ -1,7 +1,6 @@
 import type { PanePlace } from '../../pane/places';
-import { ringTimer } from '../vat/commands/notebook';
+import { openVats, ringTimer } from '../vat/commands/notebook';
 import { initialVat, VAT_KEEPS } from '../vat/state/notebook';
-import { readDay } from './commands/today';
 import { initialToday } from './state/today';
 import { todayView } from './view/today';
 
@@ -9,6 +8,6 @@ export const place: PanePlace = {
   initial: () => ({ today: initialToday, vat: initialVat }),
   view: todayView,
   keeps: { ...VAT_KEEPS },
-  onOpen: readDay,
+  onOpen: openVats,
   onTick: ringTimer,
 };

@@ -3,7 +3,7 @@ import { livingBook, LivingPages, SHEETS } from '../../../shared/books/living';
 import { planOfRuns } from '../../../shared/books/living/fromRuns';
 import type { Table } from '../../../shared/books/living/table';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
-import { chanceOf } from '../../../shared/maths/chance';
+import { rngOf } from '../../../shared/maths/rng';
 import { DAY_LINES, EVENTS_IN_ORDER, RUN_LINES, SHARE_LINES, TASKS } from '../../../shared/run/lines';
 import { planSeasonBook } from '../../../shared/season';
 import { DEEPEST } from '../../../shared/sheet/workbook/lint';
@@ -156,7 +156,7 @@ test('headings of a table are all different', () => {
 
 describe('the order of events holds, whatever the water and the hours', () => {
   test.each(Array.from({ length: 40 }, (_, i) => i + 1))('book %i', (seed) => {
-    const chance = chanceOf(seed);
+    const chance = rngOf(seed);
     const between = (low: number, high: number): number => low + (high - low) * chance.even();
     const { pages, plan } = made({
       orders: [

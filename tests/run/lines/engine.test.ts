@@ -2,13 +2,13 @@ import { assumed } from '../../../shared/families/assumptions';
 import { dayLines, runLines, DAY_LINES, RUN_GIVEN, RUN_LINES } from '../../../shared/run/lines';
 import { planSeasonBook } from '../../../shared/season';
 import { givenBy } from '../../../shared/season/given';
-import { chanceOf } from '../../../shared/maths/chance';
+import { rngOf } from '../../../shared/maths/rng';
 import { ASSUMPTIONS } from '../../../shared/families/assumptions';
 import { bookOf, BOOK } from '../../season/support';
 
 /** Order books of invented hatcheries drawn at random: size, product, day, water, hours, own figures. */
 function randomBook(seed: number) {
-  const chance = chanceOf(seed);
+  const chance = rngOf(seed);
   const between = (low: number, high: number): number => low + (high - low) * chance.even();
   const product = chance.even() < 0.5 ? 'fry' : 'fingerlings';
   return bookOf({

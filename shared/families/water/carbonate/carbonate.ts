@@ -30,7 +30,7 @@ export interface CarbonateState {
   readonly alkalinity: number;
   readonly ionicStrength: number;
   /** log10 of ion product over solubility product of calcite; −Infinity without calcium. */
-  readonly calciteIndex: number;
+  readonly saturationIndex: number;
 }
 
 /**
@@ -139,6 +139,6 @@ const stateOf = (
     conditions: c,
     carbon: carbonDioxide * (1 + c.k1 / a) + r2,
     ionicStrength: free.ionicStrength,
-    calciteIndex: water.calcium > 0 ? log10(free.calcium * co3 * c.calcite) : -Infinity,
+    saturationIndex: water.calcium > 0 ? log10(free.calcium * co3 * c.calcite) : -Infinity,
   };
 };

@@ -14,7 +14,7 @@ const begun = (state: PaneState, label: string): PaneState => ({
 });
 
 async function look({ workbook, errors }: Doors, tell: PortTell): Promise<Report> {
-  return reportOf(await workbook.scanCalls(tell), errors.list());
+  return reportOf(await workbook.scanCalls(tell), errors.list(), errors.blanks);
 }
 
 export const lookThrough: Command = {

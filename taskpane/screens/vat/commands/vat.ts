@@ -3,6 +3,7 @@ import type { PaneState } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
 import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';
+import { withEntries } from '../state/entries';
 import type { VatState } from '../state/notebook';
 import { cleared, contextOf, fieldsOf, readCard, textOf, withText } from '../state/vat';
 import { inVat, noteLines, quiet } from './notebook';
@@ -38,7 +39,7 @@ export const keepVat: Command = {
 const firstEmpty = (vat: VatState): string =>
   fieldsOf(vat).find((field) => textOf(vat, field) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
 
-const atCard = (state: PaneState, card: CardId | undefined, focus: string): PaneState => {
+export const atCard = (state: PaneState, card: CardId | undefined, focus: string): PaneState => {
   const vat = { ...state.vat, card };
   return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat) }, focus };
 };
@@ -123,7 +124,7 @@ export const writeCard: Command = {
         vat: { ...vat, field: missing[0]?.key ?? vat.field },
       };
     const context = contextOf(vat, state.now, words);
-    const drafts = CARDS[card].lines(values, context);
+    const drafts = withEntries(state, CARDS[card].lines(values, context), values, context.text);
     const minutes = CARDS[card].minutes?.(values);
     const after = cleared(vat);
     const timed: VatState = {

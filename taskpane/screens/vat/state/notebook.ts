@@ -1,5 +1,6 @@
 import type { LogLine } from '../../../../shared/dosing/log';
 import { EMPTY_LINE } from '../../../../shared/dosing/log';
+import type { CellChange, LogFact } from '../../../../shared/books/living/day';
 import type { CardId, LineDraft } from './cards';
 
 /** The day's notebook: which vat, which card, what stands in its fields, and every line noted. */
@@ -18,16 +19,37 @@ export interface VatState {
   /** Who writes; stays until it is changed. */
   readonly who: string;
 }
+/** A fact for the season's book: which table takes it. */
+export type BookEntry =
+  | { readonly kind: 'log'; readonly fact: LogFact }
+  | { readonly kind: 'pairs'; readonly batch: string; readonly key: 'injected' | 'stripped' }
+  | { readonly kind: 'look'; readonly batch: string; readonly looked: number; readonly alive: number }
+  | {
+      readonly kind: 'samples';
+      readonly batch: string;
+      readonly samples: readonly { readonly grams: number; readonly eggs: number }[];
+    }
+  | { readonly kind: 'weight'; readonly female: string; readonly kilograms: number }
+  /** A cell of a list of what to do; it takes the moment it was done. */
+  | { readonly kind: 'tick'; readonly sheet: string; readonly address: string };
+
+/** Cells of the book that a line filled, to be emptied again. */
+export interface Filled {
+  readonly sheet: string;
+  readonly cells: readonly CellChange[];
+}
+
 export interface NotebookLine extends LineDraft {
   readonly id: number;
   readonly at: number;
   readonly vat: string;
-  /** Where it stands in the workbook; undefined while it waits for one. */
+  /** Where it stands in the vat log; undefined while it waits, or where it stands in the book alone. */
   readonly row: number | undefined;
   /** The task it ticks off, if any. */
   readonly task?: string;
-  /** The cell in which that task is ticked off. */
-  readonly ticked?: { readonly sheet: string; readonly address: string };
+  readonly filled?: readonly Filled[];
+  /** It stands where it belongs. */
+  readonly isWritten?: boolean;
 }
 export interface Timer {
   readonly what: string;
@@ -78,7 +100,7 @@ export const WHAT: Readonly<Record<string, string>> = {
 };
 
 export const waiting = ({ lines }: VatState): readonly NotebookLine[] =>
-  lines.filter(({ row }) => row === undefined);
+  lines.filter(({ row, isWritten }) => row === undefined && isWritten !== true);
 
 /** What of the notebook outlives the pane. */
 export const VAT_KEEPS = { vat: ['vats', 'vat', 'card', 'texts', 'field', 'lines', 'timer', 'who'] } as const;
