@@ -169,6 +169,12 @@ export interface WorkbookPort {
    * of the model.
    */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  /** Sheets of a writing that broke off for good, in this session or an earlier one; undefined when there are none. */
+  leftBehind(): Promise<{ readonly title: string; readonly sheets: readonly string[] } | undefined>;
+  /** Takes them away; answers their names. */
+  takeLeftAway(): Promise<readonly string[]>;
+  /** Leaves them and asks no more. */
+  keepLeft(): Promise<void>;
   scanCalls(tell: PortTell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;

@@ -79,6 +79,8 @@ export interface ShownAnswer {
     | 'writeDoseWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
+    | 'takeLeftAway'
+    | 'keepLeft'
     | 'dismiss';
 }
 
