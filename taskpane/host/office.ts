@@ -1,5 +1,5 @@
 import { appendLines, removeLine, writeCells } from './log';
-import { readRates, recall, recallPane, remember, rememberPane } from './ownKept';
+import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
 import { listSheets, readCells } from './records';
@@ -15,6 +15,13 @@ export const officePort: WorkbookPort = {
   leftBehind: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).leftBehind(),
   takeLeftAway: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).takeLeftAway(),
   keepLeft: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).keepLeft(),
+  rewriteWorkbook: async (model, before, suffix, tell) =>
+    (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
+      model,
+      before,
+      suffix,
+      tell,
+    ),
   scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './scan')).scanCalls(tell),
   mend: async (cells, tell) => (await import(/* webpackChunkName: "mend" */ './mend')).mend(cells, tell),
   goTo,
@@ -33,6 +40,8 @@ export const officePort: WorkbookPort = {
   writeCells,
   recallPane,
   rememberPane,
+  recallText,
+  rememberText,
 };
 
 const absent = (): Promise<never> =>
@@ -66,6 +75,9 @@ export const closedPort: WorkbookPort = {
   writeCells: absent,
   recallPane: absent,
   rememberPane: absent,
+  rewriteWorkbook: absent,
+  recallText: absent,
+  rememberText: absent,
 };
 
 const MEMORY = Symbol.for('spawnbook.lastErrors');

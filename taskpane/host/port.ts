@@ -175,6 +175,19 @@ export interface WorkbookPort {
   takeLeftAway(): Promise<readonly string[]>;
   /** Leaves them and asks no more. */
   keepLeft(): Promise<void>;
+  /**
+   * Writes a book over its own sheets, which keep their places and names; all or nothing. `before` is the book
+   * as it stands: it is written back when something fails half-way. Answers the names of the sheets.
+   */
+  rewriteWorkbook(
+    model: WorkbookModel,
+    before: WorkbookModel,
+    suffix: string,
+    tell: PortTell,
+  ): Promise<readonly string[]>;
+  /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
+  recallText(key: string): Promise<unknown>;
+  rememberText(key: string, text: string | undefined): Promise<void>;
   scanCalls(tell: PortTell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;

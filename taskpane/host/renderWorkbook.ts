@@ -20,10 +20,11 @@ interface Before extends InUse {
   readonly active: string;
 }
 
-interface Sheet {
+export interface SheetToWrite {
   readonly model: SheetModel;
   readonly worksheet: Excel.Worksheet;
 }
+type Sheet = SheetToWrite;
 
 async function lookAround(context: Excel.RequestContext): Promise<Before> {
   const { worksheets, names, tables } = context.workbook;
@@ -202,8 +203,13 @@ function addTables({ model, worksheet }: Sheet): void {
   }
 }
 
-function addNames(context: Excel.RequestContext, model: WorkbookModel): void {
+/** A name that is there already is pointed at its new cell: formulas anywhere that use it go on. */
+function addNames(context: Excel.RequestContext, model: WorkbookModel, known: ReadonlySet<string>): void {
   for (const { name, refersTo, comment = '' } of model.names) {
+    if (known.has(name.toLowerCase())) {
+      context.workbook.names.getItem(name).formula = `=${refersTo.replace(/^=/, '')}`;
+      continue;
+    }
     const { sheet, area } = splitReference(refersTo.replace(/^=/, ''));
     const isPlain = sheet !== undefined && parseArea(area) !== undefined;
     const target = isPlain
@@ -222,7 +228,7 @@ function protect({ model, worksheet }: Sheet): void {
     });
 }
 
-interface Stage {
+export interface Stage {
   readonly label: string;
   readonly parts: readonly Part[];
 }
@@ -237,11 +243,17 @@ const endOf = (note: Excel.Setting): Stage => ({
 });
 const light = (queue: () => void): Part => ({ cells: 0, queue });
 
-/** The stages after the sheets are there; each is one round trip, or a few where much is sent. */
-const stagesOf = (
+const NO_NAMES: ReadonlySet<string> = new Set();
+
+/**
+ * The stages after the sheets are there; each is one round trip, or a few where much is sent. `known` are
+ * names, in small letters, that the workbook has already.
+ */
+export const stagesOf = (
   context: Excel.RequestContext,
   model: WorkbookModel,
   sheets: readonly Sheet[],
+  known: ReadonlySet<string> = NO_NAMES,
   probe = probeOf(sheets),
 ): readonly Stage[] => [
   {
@@ -266,7 +278,7 @@ const stagesOf = (
     parts: [
       light(() => {
         sheets.forEach(addTables);
-        addNames(context, model);
+        addNames(context, model, known);
       }),
     ],
   },
@@ -305,7 +317,7 @@ const stagesOf = (
 ];
 
 /** Queues the parts of a stage and sends them, in as few trips as their size allows. */
-async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
+export async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
   let queued = 0;
   for (const part of parts) {
     if (queued > 0 && queued + part.cells > CELLS_PER_TRIP) {

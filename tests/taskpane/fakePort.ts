@@ -27,6 +27,13 @@ export interface FakeWorld {
   readonly doors: Doors;
   readonly inserted: Insertion[];
   readonly written: { readonly model: WorkbookModel; readonly suffix: string }[];
+  readonly rewritten: {
+    readonly model: WorkbookModel;
+    readonly before: WorkbookModel;
+    readonly suffix: string;
+  }[];
+  /** Texts the workbook keeps under names of ours. */
+  readonly texts: Record<string, string | undefined>;
   readonly saved: { readonly name: string; readonly bytes: Uint8Array }[];
   readonly mended: Mending[];
   readonly visited: string[];
@@ -129,6 +136,15 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     keepLeft: async () => {
       world.left = undefined;
     },
+    rewriteWorkbook: async (model, before, suffix) => {
+      guard();
+      world.rewritten.push({ model, before, suffix });
+      return model.sheets.map(({ name }) => `${name}${suffix}`);
+    },
+    recallText: async (key) => world.texts[key],
+    rememberText: async (key, text) => {
+      world.texts[key] = text;
+    },
     scanCalls: async (): Promise<Scan> => {
       guard();
       return { calls: world.calls, sheets: 1, lookUp: (reference) => world.cells[reference] };
@@ -199,6 +215,8 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     now: TODAY + 18 / 24,
     inserted: [],
     written: [],
+    rewritten: [],
+    texts: {},
     saved: [],
     mended: [],
     visited: [],

@@ -82,7 +82,8 @@ function logTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { log } = pages.tables;
   sheet.put(`B${log.head - 1}`, 'As it happens: dead, sold, lost, released, counted', 'section');
   log.headings(sheet, 30);
-  const lines = pages.rows.batches.flatMap((batch) => [
+  // A log that was typed is carried line by line as it stood; the batches' own counts come from it.
+  const lines = (pages.typed ? [] : pages.rows.batches).flatMap((batch) => [
     ...batch.events.map((event) => ({ ...event, batch: batch.name, what: event.kind, stage: undefined })),
     ...batch.counts.map((count) => ({
       at: count.at,

@@ -1,5 +1,6 @@
 import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/run';
-import { orderBookWorkbook, planSeasonBook } from '../../../shared/season';
+import { livingBook } from '../../../shared/books/living';
+import { planBatches } from '../../../shared/season/batches';
 import { readOrderBook } from '../../../shared/season/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { SheetBuilder } from '../../../shared/sheet/workbook/build';
@@ -34,7 +35,7 @@ function season(today: number): WorkbookModel {
   return seasonWorkbook(planSeason(read.form));
 }
 
-/** A season of three runs in one set of vats, planned from today on. */
+/** A season of three orders in one set of vats, planned from today on. */
 function wholeSeason(today: number): WorkbookModel {
   const read = readOrderBook({
     hatchery: 'Fern Hollow Hatchery',
@@ -67,7 +68,7 @@ function wholeSeason(today: number): WorkbookModel {
     },
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
-  return orderBookWorkbook(read.book, planSeasonBook(read.book));
+  return livingBook(read.book, planBatches(read.book));
 }
 
 const READINGS: readonly (readonly [number, number, number])[] = [

@@ -4,7 +4,7 @@ import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { learner } from '../../check/commands/check';
 import { withForm } from './season';
-import { planner } from './plan';
+import { engine } from './writeBook';
 
 /**
  * The hatchery's own rates, learned in Check and written as a sheet, become figures of the season and spreads
@@ -23,7 +23,7 @@ const say =
 async function rates({ workbook }: Doors, preparation: string): Promise<StateChange> {
   const cells = await workbook.readRates();
   if (!cells) return say('warning', NO_SHEET);
-  const [{ figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([learner(), planner()]);
+  const [{ figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([learner(), engine()]);
   const { rates: read, leftOut } = ratesFromCells(cells);
   const { assumptions, spreads, eggShares } = ownFigures((month) =>
     figuresFrom(read, month === undefined ? { preparation } : { preparation, month }),

@@ -191,13 +191,10 @@ export const showOrders: Command<number> = {
   }),
 };
 
-export const removeUnderway: Command<number> = {
-  name: 'removeUnderway',
-  label: 'Take out',
-  perform: (state, at) => ({
-    ...withForm(state, { underway: state.season.form.underway.filter((_, i) => i !== at) }),
-    focus: 'season-underway',
-  }),
+export const toggleCancelled: Command<number> = {
+  name: 'toggleCancelled',
+  label: 'The buyer wants it no more',
+  perform: (state, id) => changeRow(state, id, (row) => ({ ...row, cancelled: row.cancelled !== true })),
 };
 
 export const usePublished: Command = {
@@ -205,7 +202,11 @@ export const usePublished: Command = {
   label: 'Go back to the published figures',
   perform: (state) => ({
     ...withForm(state, {
-      kept: 'seed' in state.season.form.kept ? { seed: state.season.form.kept.seed } : {},
+      kept: Object.fromEntries(
+        ['seed', 'booked'].flatMap((key) =>
+          key in state.season.form.kept ? [[key, state.season.form.kept[key]]] : [],
+        ),
+      ),
     }),
     focus: 'season-kept',
   }),
