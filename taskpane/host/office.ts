@@ -1,4 +1,4 @@
-import { appendLines, removeLine, writeCells } from './log';
+import { appendLines, readLines, removeLine, writeCells } from './log';
 import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
@@ -36,6 +36,7 @@ export const officePort: WorkbookPort = {
   readRates,
   readCell,
   appendLines,
+  readLines,
   removeLine,
   writeCells,
   recallPane,
@@ -71,6 +72,7 @@ export const closedPort: WorkbookPort = {
   readRates: absent,
   readCell: absent,
   appendLines: absent,
+  readLines: absent,
   removeLine: absent,
   writeCells: absent,
   recallPane: absent,

@@ -1,4 +1,5 @@
-import { figuresFrom, learnRates, ratesFromCells, ratesWorkbook } from '../../shared/learn';
+import { figuresFrom, learnRates, ratesFromCells } from '../../shared/learn';
+import { ratesWorkbook } from '../../shared/books/learn';
 import type { PlannedRun, SeasonBook } from '../../shared/season';
 import { orderBookWorkbook, ownFigures, planSeasonBook } from '../../shared/season';
 import { TRUTH, demoFarm } from '../learn/demoFarm';

@@ -1,4 +1,4 @@
-import { originOf } from '../run/assume';
+import { originOf } from './origin';
 import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from '../season/figures';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';

@@ -62,6 +62,7 @@ export function planOfRuns(book: OrderBook, plan: SeasonBook): SeasonPlan {
     odds: undefined,
     promise: sum('promise'),
     hope: sum('hope'),
+    fish: { p10: sum('promise'), p50: sum('hope'), p90: sum('hope') },
     verdict: verdictOf(
       orders.length > 0 ? Math.min(...orders.map(({ certainty }) => certainty)) : 0,
       plan.canBeMet,

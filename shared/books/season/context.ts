@@ -1,7 +1,7 @@
 import { columnLetters, quoteSheet } from '../../sheet/formula/address';
 import type { Assumed } from '../../families/assumptions';
 import { assumed } from '../../families/assumptions';
-import { nameOf } from '../../run/results';
+import { nameOf } from '../living/names';
 import type { Content } from '../../sheet/workbook/build';
 import { SheetBuilder } from '../../sheet/workbook/build';
 import type { CellModel, NameModel, SheetModel, StyleName } from '../../sheet/workbook/model';
@@ -48,7 +48,7 @@ export const FIRST = HEAD + 1;
 export const lastRow = (lines: number): number => HEAD + Math.max(1, lines);
 
 /** Name of a cell of the season: season_price_feed. */
-export const seasonName = (key: string): string => `season_${nameOf(key as never)}`;
+export const seasonName = (key: string): string => `season_${nameOf(key)}`;
 
 /** What the sheets of a season share. */
 export class Pages {

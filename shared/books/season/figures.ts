@@ -1,6 +1,6 @@
 import type { Assumption, AssumptionKey } from '../../families/assumptions';
 import { assumptionList } from '../../families/assumptions';
-import { originOf } from '../run/assume';
+import { originOf } from '../living/origin';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from '../../season/spreads';
