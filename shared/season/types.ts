@@ -204,6 +204,8 @@ export interface SeasonPlan {
   /** "Promise 10,000, hope for 33,000": all open orders together. */
   readonly promise: number;
   readonly hope: number;
+  /** All fish of a poor, a middling and a good season, those nobody ordered included. */
+  readonly fish: Range;
   readonly verdict: Verdict;
   /** All orders at the certainty wanted. */
   readonly canBeMet: boolean;

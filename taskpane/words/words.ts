@@ -1,4 +1,4 @@
-import { dateOf } from '../../shared/units/dates';
+import { dateOf, timeText } from '../../shared/units/dates';
 import type { PaneState } from '../pane/state';
 import { setNumberStyle } from '../pane/show';
 import type { Words } from './en';
@@ -31,11 +31,26 @@ export const wordsFor = (state: Pick<PaneState, 'settings'>): Words => {
   return LANGUAGES[language];
 };
 
+/** The language with its country where the host says one: days and months stand in its order. */
+export const localeOf = (state: Pick<PaneState, 'settings'>): string => {
+  const language = languageOf(state);
+  if (hostLanguage.toLowerCase().startsWith(`${language}-`)) return hostLanguage;
+  return language === 'en' ? 'en-GB' : language;
+};
+
 /** "Sat 28 Nov" in the reader's language. */
 export const dayWords = (state: Pick<PaneState, 'settings'>, serial: number): string =>
-  new Intl.DateTimeFormat(languageOf(state), {
+  new Intl.DateTimeFormat(localeOf(state), {
     weekday: 'short',
     day: 'numeric',
     month: 'short',
     timeZone: 'UTC',
   }).format(dateOf(serial));
+
+/** "16 Feb" and "16 Feb 18:30", or the hour alone for today. */
+export const shortDay = (state: Pick<PaneState, 'settings'>, serial: number): string =>
+  new Intl.DateTimeFormat(localeOf(state), { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+    dateOf(serial),
+  );
+export const momentOf = (state: Pick<PaneState, 'settings' | 'now'>, at: number): string =>
+  Math.floor(at) === Math.floor(state.now) ? timeText(at) : `${shortDay(state, at)} ${timeText(at)}`;

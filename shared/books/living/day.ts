@@ -73,6 +73,14 @@ export interface DayOrder {
   readonly planned: number | undefined;
   readonly isCancelled: boolean;
 }
+/** A line of the log. */
+export interface DayFact {
+  readonly at: number;
+  readonly batch: string;
+  readonly what: string;
+  readonly number: number;
+  readonly stage: string;
+}
 export interface BookDay {
   readonly suffix: string;
   readonly tasks: readonly BookTask[];
@@ -80,6 +88,8 @@ export interface BookDay {
   readonly stays: readonly DayStay[];
   readonly batches: readonly DayBatch[];
   readonly orders: readonly DayOrder[];
+  /** The log of counts, deaths and sales, as it stands. */
+  readonly log: readonly DayFact[];
   /** Of every pair, each once. */
   readonly females: readonly string[];
   /** Checks that do not hold; undefined where they were not calculated. */
@@ -94,6 +104,7 @@ const KEYS = [
   'vats',
   'tasks',
   'promises',
+  'counts',
 ] as const satisfies SheetKey[];
 export const daySheetNames = (suffix: string): readonly string[] =>
   KEYS.map((key) => `${SHEETS[key]}${suffix}`);
@@ -231,6 +242,21 @@ const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): 
   });
 };
 
+const factsOf = (counts: DaySheet | undefined): DayFact[] =>
+  linesUnder(counts, columns.LOG, 'what').flatMap((line): DayFact[] => {
+    const [at, amount] = [line.at('at'), number(line.at('number'))];
+    if (!isMoment(at) || amount === undefined) return [];
+    return [
+      {
+        at,
+        batch: text(line.at('batch')),
+        what: text(line.at('what')),
+        number: amount,
+        stage: text(line.at('stage')),
+      },
+    ];
+  });
+
 /** The first sheet says how many checks do not hold: all, so many, or that nothing was calculated. */
 function brokenOf(today: DaySheet | undefined): number | undefined {
   const cell = today?.values.flat().find((one) => /^(● all hold|× \d+ do not hold)$/.test(text(one)));
@@ -256,6 +282,7 @@ export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay 
     stays,
     batches: batchesOf(sheet('batches')),
     orders: ordersOf(sheet('orders'), sheet('promises')),
+    log: factsOf(sheet('counts')),
     females: [
       ...new Set(
         linesUnder(sheet('batches'), columns.PAIRS, 'female').map((line) => text(line.at('female'))),

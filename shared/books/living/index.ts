@@ -1,4 +1,4 @@
-import { NOTES_WIDTH, writeNotes } from '../run/notes';
+import { NOTES_WIDTH, writeNotes } from './notes';
 import { calculate } from '../../catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';

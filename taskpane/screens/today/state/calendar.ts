@@ -2,7 +2,7 @@ import type { RangeCells } from '../../../../shared/records/read/sheetCells';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { addressOf } from '../../../../shared/sheet/formula/address';
-import type { BookDay } from '../../../../shared/books/living/day';
+import type { BookDay, BookTask } from '../../../../shared/books/living/day';
 import { grouped } from '../../../pane/show';
 import type { TaskOfDay } from './today';
 
@@ -88,10 +88,14 @@ function ofCalendar(sheet: RangeCells): readonly TaskOfDay[] {
 
 export const tasksIn = (sheets: readonly RangeCells[]): readonly TaskOfDay[] => sheets.flatMap(ofCalendar);
 
+/** Half of no dose is nothing to do. */
+const isAsked = ({ task, amount }: BookTask): boolean =>
+  !(amount === 0 && (task === 'dose1' || task === 'dose2'));
+
 /** Tasks of a season's book; the how-manieth of its kind tells two of one batch apart. */
 export function tasksOfBook({ tasks }: Pick<BookDay, 'tasks'>): readonly TaskOfDay[] {
   const seen = new Map<string, number>();
-  return tasks.map((task): TaskOfDay => {
+  return tasks.filter(isAsked).map((task): TaskOfDay => {
     const kind = [task.batch, task.task ?? task.what, task.order].join('|');
     const n = seen.get(kind) ?? 0;
     seen.set(kind, n + 1);
@@ -99,7 +103,7 @@ export function tasksOfBook({ tasks }: Pick<BookDay, 'tasks'>): readonly TaskOfD
     return {
       ...task,
       key: `${kind}|${n}`,
-      amount: amount === undefined ? '' : amountText(amount, unit),
+      amount: amount === undefined || amount === 0 ? '' : amountText(amount, unit),
       remember: '',
     };
   });

@@ -51,7 +51,8 @@ export function dayOf(tasks: readonly TaskOfDay[], done: ReadonlySet<string>, no
   const day = Math.floor(now);
   return {
     overdue,
-    next: open.find(({ at }) => at >= now && at < day + DAYS_AHEAD),
+    // However far: a quiet week still has a next hour.
+    next: open.find(({ at }) => at >= now),
     today: open.filter(({ at }) => at >= now && at < day + 1),
     tomorrow: open.filter(({ at }) => at >= day + 1 && at < day + DAYS_AHEAD),
   };

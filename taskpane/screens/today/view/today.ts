@@ -8,17 +8,18 @@ import { banner, button, inputOf, section } from '../../../pane/parts';
 import { grouped } from '../../../pane/show';
 import { hasWorkbook } from '../../../pane/state';
 import type { Words } from '../../../words/en';
-import { dayWords, wordsFor } from '../../../words/words';
+import { dayWords, momentOf, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
 import type { BookDay } from '../../../../shared/books/living/day';
 import type { CardId } from '../../vat/state/cards';
 import type { NotebookLine } from '../../vat/state/notebook';
 import { waiting } from '../../vat/state/notebook';
 import { ageOf, batchNamed, standingIn, vatsOfBatch } from '../../vat/state/standing';
-import { lineText, lineView, momentOf } from '../../vat/view/line';
+import { lineText, lineView } from '../../vat/view/line';
 import type { Start } from '../commands/today';
 import { chooseBook, readDay } from '../commands/read';
 import { begin, doneTasks, tickTask } from '../commands/today';
+import { picturesView } from './pictures';
 import type { Day, TaskOfDay } from '../state/today';
 import { dayOf, isShort } from '../state/today';
 
@@ -65,17 +66,24 @@ const vatOfTask = ({ batch, at }: TaskOfDay, { today, now }: Scene['state']): st
     ? (vatsOfBatch(today.book, batch, now)[0] ?? vatsOfBatch(today.book, batch, at)[0])
     : undefined;
 
+/** What to do in a few words, and the rest of the sentence. */
+const partsOf = (what: string): readonly [string, string] => {
+  const at = /[:;.](?=\s)/.exec(what)?.index;
+  return at === undefined ? [what, ''] : [what.slice(0, at), what.slice(at + 1).trim()];
+};
 const titleOf = (task: TaskOfDay): Child => [
-  task.batch && h('span', { class: 'batch' }, task.batch, ' '),
-  h('strong', {}, task.what),
+  task.batch && h('span', { class: 'batch' }, task.batch),
+  task.batch && ' ',
+  h('strong', {}, partsOf(task.what)[0]),
   task.amount && h('span', { class: 'amount' }, ` · ${task.amount}`),
 ];
+const restOf = ({ what }: TaskOfDay): string => partsOf(what)[1];
 
 const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
   const isLate = tone === 'late';
-  const clock = momentOf(task.at, state.now);
+  const clock = momentOf(state, task.at);
   return h(
     'li',
     { class: `task ${tone}`, key: task.key },
@@ -91,7 +99,7 @@ const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode 
           },
         },
       },
-      '○',
+      h('span', { class: 'unseen' }, words.today.done),
     ),
     h(
       'div',
@@ -110,6 +118,7 @@ const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode 
             { tone: 'quiet', says: `${words.today.doneThen(clock)}: ${task.what}` },
           ),
         ),
+      restOf(task) && h('p', { class: 'hint' }, restOf(task)),
       task.remember && !isLate && h('p', { class: 'hint' }, task.remember),
     ),
   );
@@ -139,10 +148,10 @@ const nextView = (next: TaskOfDay, scene: Scene): VNode => {
     h(
       'p',
       { class: 'when' },
-      h('strong', { class: 'clock' }, momentOf(next.at, state.now)),
-      ', ',
-      words.today.inTime(lapse(next.at - state.now, words)),
+      h('strong', { class: 'clock' }, momentOf(state, next.at)),
+      h('span', {}, `, ${words.today.inTime(lapse(next.at - state.now, words))}`),
     ),
+    restOf(next) && h('p', { class: 'more-words' }, restOf(next)),
     next.remember && h('p', { class: 'hint' }, next.remember),
     h(
       'div',
@@ -295,10 +304,10 @@ function holding(vat: string, book: BookDay, scene: Scene): readonly string[] {
   const when = stay.from > state.now ? today.ageFrom : today.ageSince;
   return [
     `${stay.batch} · ${today.stages[stay.stage] ?? stay.stage}`,
-    age === undefined ? when(momentOf(stay.from, state.now)) : today.age(age),
+    age === undefined ? when(momentOf(state, stay.from)) : today.age(age),
     ...(fish === undefined ? [] : [today.fish(grouped(Math.round(fish)), stay.stage)]),
     ...(stay.now?.feed ? [today.feed(grouped(stay.now.feed, 1))] : []),
-    ...(next ? [today.then(shortened(next.what), momentOf(next.at, state.now))] : []),
+    ...(next ? [today.then(shortened(next.what), momentOf(state, next.at))] : []),
   ];
 }
 const SHORT = 42;
@@ -333,7 +342,7 @@ const vatTile = (name: string, scene: Scene): VNode => {
         'span',
         { class: 'hint' },
         line
-          ? today.vatSince(lineText(line, scene), momentOf(line.at, state.now))
+          ? today.vatSince(lineText(line, scene), momentOf(state, line.at))
           : holds.length === 0 && today.empty,
       ),
     ),
@@ -422,6 +431,7 @@ export function todayView(scene: Scene): readonly Child[] {
     day ? dayView(day, scene) : startsView(scene),
     vatsView(scene),
     day && book && offView(day, book, scene),
+    book && picturesView(book, scene),
     linesView(scene),
     hasWorkbook(state) &&
       h(

@@ -161,6 +161,10 @@ const markCard = (scene: Scene): Child => {
   ];
 };
 
+/** More fields than stand in one row are laid out in fours; seven begin with a wide one. */
+const tilesClass = (n: number): string =>
+  ['tiles', n > 4 && 'many', n === 7 && 'odd'].filter(Boolean).join(' ');
+
 export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const { state } = scene;
   if (card === 'mark') return [cardHead(card, scene), markCard(scene)];
@@ -182,7 +186,7 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
     ),
     h(
       'div',
-      { class: 'tiles' },
+      { class: tilesClass(fieldsOf(state.vat).length) },
       fieldsOf(state.vat).map((field) => tile(field, reading, scene)),
     ),
     padView(scene, reading.missing.length > 0),

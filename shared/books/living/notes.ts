@@ -3,30 +3,11 @@ import { CAUTIONS } from '../../functions/cautions';
 import { tokenize } from '../../sheet/formula/tokenize';
 import { SOURCES } from '../../families/sources';
 import type { SheetModel } from '../../sheet/workbook/model';
-import { usedBy } from './assume';
-import type { Book } from './context';
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { heightFor } from '../../sheet/workbook/build';
 import type { Assumption } from '../../families/assumptions';
 
 export const NOTES_WIDTH = 112;
-
-const HOW: readonly string[] = [
-  'The plan works backwards: fish wanted, divided by what comes through each step, ' +
-    'gives the eggs; eggs divided by what one female gives make the females. Losses are ' +
-    'never added up.',
-  'Then it works forwards: the strip is put at your hour on the last day that leaves ' +
-    'the fish enough time, the injection before it by the waiting time of your hormone ' +
-    'at your temperature.',
-  'Change a yellow cell on Start or Assumptions and everything moves. Type counts on ' +
-    'Chain, weights on Brood, readings on Water while the run goes on.',
-  'Sheets are protected without a password, so that formulas are not overtyped by ' +
-    'mistake: Review, Unprotect Sheet.',
-  'Formulas that begin with SPAWN need the Spawnbook add-in to change; without it ' +
-    'their last values stay until the cell is calculated again.',
-  'Yields differ enormously between months, females and hatcheries. The two columns at ' +
-    'the ends of Chain show how far; a plan is not a promise.',
-];
 
 const customNames = (sheets: readonly SheetModel[]): string[] =>
   [
@@ -106,10 +87,3 @@ export function writeNotes(
   );
   return sheet.build();
 }
-
-export const notesSheet = (book: Book, sheets: readonly SheetModel[]): SheetModel =>
-  writeNotes(book.sheet('Notes', { widths: [2, NOTES_WIDTH], tab: '6B5B95' }), sheets, {
-    how: HOW,
-    cautions: ['HORMONE', 'SODA_ASH', 'AMMONIA'],
-    assumptions: usedBy(book.plan.form.product),
-  });

@@ -1,9 +1,12 @@
-import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
-import { planFieldList, readPlanForm } from '../../shared/run';
-import { ORDER, formOf } from './support';
+import { hourOfClock, isoDateOfSerial, serialOfIsoDate } from '../../../shared/units/dates';
+import type { PlanForm } from '../../../shared/season/one';
+import { planFieldList, readOneOrder, readPlanForm } from '../../../shared/season/one';
+import { ORDER, bookOf } from '../../run/support';
+
+const formOf = (changes: object = {}): PlanForm => bookOf(changes).form;
 
 const faultsOf = (changes: object): readonly string[] => {
-  const read = readPlanForm({ ...ORDER, ...changes });
+  const read = readOneOrder({ ...ORDER, ...changes });
   return 'faults' in read ? read.faults.map(({ field, message }) => `${field} | ${message}`) : [];
 };
 
@@ -34,15 +37,12 @@ test('numbers may come from a text box, with a decimal comma too', () => {
 
 test('fields left empty take what the form says', () => {
   const form = formOf({
-    temperature: '',
     phWanted: undefined,
     alkalinity: '',
-    plannedOn: null,
     stripHour: '',
   });
-  expect(form).toMatchObject({ temperature: 27, phWanted: 7, stripHour: 8 });
+  expect(form).toMatchObject({ phWanted: 7, stripHour: 8, certainty: 80 });
   expect(form.alkalinity).toBeUndefined();
-  expect(form.plannedOn).toBeUndefined();
 });
 
 test.each([
@@ -60,7 +60,7 @@ test.each([
     { females: '' },
     'females | Ripe females you have: expected a whole number from 0 to 500 females, got nothing.',
   ],
-  [{ temperature: 82 }, 'temperature | Water temperature: expected a number from 22.9 to 30 °C, got 82.'],
+  [{ temperature: 82 }, 'temperature | Water temperature: expected a number from 10 to 40 °C, got 82.'],
   [{ stripHour: '25:00' }, 'stripHour | Strip at: expected a clock time from 00:00 to 23:59, got "25:00".'],
   [{ product: 'eggs' }, 'product | What is sold: expected one of "fry", "fingerlings", got "eggs".'],
   [{ hatchery: '  ' }, 'hatchery | Hatchery: type a name; it is printed on every page.'],

@@ -1,11 +1,12 @@
 import * as z from 'zod';
 import type { FieldKey, FormNumber } from './fields';
-import { preparationWord } from '../families/preparations';
-import { MATERIALS, PLAN_FIELDS, PREPARATIONS, PRODUCTS } from './fields';
-import { assumptionSchema } from '../families/assumptions';
-import { isoDateOfSerial } from '../units/dates';
-import { openSentence, readTypedNumber } from '../units/typedNumber';
-import { readTypedDay, readTypedHour } from '../units/typedTime';
+import { preparationWord } from '../../families/preparations';
+import { MATERIALS, PREPARATIONS, PRODUCTS } from '../../run/fields';
+import { PLAN_FIELDS } from './fields';
+import { assumptionSchema } from '../../families/assumptions';
+import { isoDateOfSerial } from '../../units/dates';
+import { openSentence, readTypedNumber } from '../../units/typedNumber';
+import { readTypedDay, readTypedHour } from '../../units/typedTime';
 
 const shown = (value: unknown): string =>
   value === undefined || value === null || value === ''
@@ -88,49 +89,56 @@ const oneOf = <const C extends readonly string[]>(key: 'product' | 'preparation'
     })
     .default(PLAN_FIELDS[key].initial as C[number] as never);
 
-const hatchery = z
-  .string({ error: () => 'Hatchery: expected a name.' })
-  .trim()
-  .min(1, { error: () => 'Hatchery: type a name; it is printed on every page.' })
-  .max(PLAN_FIELDS.hatchery.longest, {
-    error: () => `Hatchery: at most ${PLAN_FIELDS.hatchery.longest} characters.`,
-  });
+const named = (key: 'hatchery' | 'buyer', wish: string) =>
+  z.preprocess(
+    (value) => (value === undefined || value === null ? PLAN_FIELDS[key].initial : value),
+    z
+      .string({ error: () => `${PLAN_FIELDS[key].label}: expected a name.` })
+      .trim()
+      .min(1, { error: () => `${PLAN_FIELDS[key].label}: type a name; ${wish}.` })
+      .max(PLAN_FIELDS[key].longest, {
+        error: () => `${PLAN_FIELDS[key].label}: at most ${PLAN_FIELDS[key].longest} characters.`,
+      }),
+  );
 
-/**
- * The form of a first plan: one order, one run. Dates may be serials or 2027-03-31, hours numbers or 7:30.
- */
+/** One order and what there is to make it with. Dates may be serials or 2027-03-31, hours numbers or 7:30. */
 export const planFormSchema = z.strictObject({
-  hatchery,
-  product: oneOf('product', PRODUCTS),
   wanted: required('wanted'),
+  product: oneOf('product', PRODUCTS),
   wantedOn: required('wantedOn'),
-  plannedOn: optional('plannedOn'),
   females: required('females'),
   femaleWeight: required('femaleWeight'),
   males: required('males'),
   vats: required('vats'),
   vatLitres: required('vatLitres'),
-  temperature: withInitial('temperature'),
-  ph: required('ph'),
+  temperature: required('temperature'),
+  hatchery: named('hatchery', 'it is printed on every page'),
+  buyer: named('buyer', 'the book calls the order by it'),
+  grams: optional('grams'),
+  price: optional('price'),
+  certainty: withInitial('certainty'),
+  plannedOn: required('plannedOn'),
+  ph: optional('ph'),
   phWanted: withInitial('phWanted'),
   alkalinity: optional('alkalinity'),
   material: oneOf('material', MATERIALS),
   /** An older plan may say "pituitary"; the list knows that word. */
   preparation: z.preprocess(preparationWord, oneOf('preparation', PREPARATIONS)),
   stripHour: withInitial('stripHour'),
+  leadHormone: withInitial('leadHormone'),
+  leadFeed: withInitial('leadFeed'),
   /** The hatchery's own figures in place of the ones in assumptions.ts. */
   assumptions: assumptionSchema.default({}),
 });
 
 export type PlanForm = z.output<typeof planFormSchema>;
-export type PlanFormInput = z.input<typeof planFormSchema>;
 
 export interface FieldFault {
   readonly field: string;
   readonly message: string;
 }
 
-/** The form checked: the plan's form, or one sentence per field that cannot be used. */
+/** The form checked: the form, or one sentence per field that cannot be used. */
 export function readPlanForm(
   input: unknown,
 ): { readonly form: PlanForm } | { readonly faults: readonly FieldFault[] } {
