@@ -76,7 +76,6 @@ export interface ShownAnswer {
     | 'insertAnyway'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
-    | 'writeDoseWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
     | 'dismiss';

@@ -1,4 +1,5 @@
-import { figuresFrom, learnRates, ratesFromCells, ratesWorkbook } from '../../shared/learn';
+import { ratesWorkbook } from '../../shared/books/learn';
+import { figuresFrom, learnRates, ratesFromCells } from '../../shared/learn';
 import { livingBook } from '../../shared/books/living';
 import { ownFigures, planBatches } from '../../shared/season';
 import type { SeasonBatch, SeasonPlan } from '../../shared/season/types';
