@@ -1,4 +1,4 @@
-import type { Cell } from '../../shared/base/values';
+import type { Cell, Grid } from '../../shared/base/values';
 import { asWritten } from './cells';
 import { withExcel } from './excelErrors';
 import type { CellChange } from '../../shared/books/living/day';
@@ -11,6 +11,12 @@ import type { LogLines } from './port';
 
 const MOST_NAMES = 9;
 
+const namesOf = (sheet: string): readonly string[] =>
+  Array.from({ length: MOST_NAMES }, (_, i) => (i === 0 ? sheet : `${sheet} ${i + 1}`));
+
+const hasHeadings = (row: readonly unknown[] | undefined, headings: readonly string[]): boolean =>
+  headings.every((heading, i) => String(row?.[i] ?? '') === heading);
+
 const written = (cell: Cell): string | number | boolean => (cell === null ? '' : asWritten(cell));
 
 /** The sheet with our headings: found, or made. */
@@ -18,8 +24,7 @@ async function logSheet(
   context: Excel.RequestContext,
   { sheet, headings, widths }: LogLines,
 ): Promise<Excel.Worksheet> {
-  for (let n = 1; n <= MOST_NAMES; n += 1) {
-    const name = n === 1 ? sheet : `${sheet} ${n}`;
+  for (const name of namesOf(sheet)) {
     const found = context.workbook.worksheets.getItemOrNullObject(name);
     await context.sync();
     if (found.isNullObject) {
@@ -37,7 +42,7 @@ async function logSheet(
     const head = found.getRangeByIndexes(0, 0, 1, headings.length);
     head.load('values');
     await context.sync();
-    if (headings.every((heading, i) => String(head.values[0]?.[i] ?? '') === heading)) return found;
+    if (hasHeadings(head.values[0], headings)) return found;
   }
   throw new Error('no free name for the log');
 }
@@ -57,6 +62,29 @@ export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; re
     await context.sync();
     return { sheet: sheet.name, row: top + 1 };
   });
+
+/** Everything on the sheet of the log, from its first row; nothing where none of that name has our headings. */
+export const readLines = ({ sheet, headings }: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid> =>
+  withExcel(async (context) => {
+    for (const name of namesOf(sheet)) {
+      const found = context.workbook.worksheets.getItemOrNullObject(name);
+      await context.sync();
+      if (found.isNullObject) return [];
+      const used = found.getUsedRangeOrNullObject(true);
+      used.load('values,rowIndex,columnIndex');
+      await context.sync();
+      if (used.isNullObject || used.rowIndex > 0 || used.columnIndex > 0) continue;
+      if (hasHeadings(used.values[0], headings))
+        return used.values.map((row) => row.map((cell): Cell => asRead(cell)));
+    }
+    return [];
+  });
+const asRead = (cell: unknown): Cell =>
+  typeof cell === 'number' || typeof cell === 'boolean'
+    ? cell
+    : typeof cell === 'string' && cell !== ''
+      ? cell
+      : null;
 
 const same = (a: unknown, b: Cell): boolean =>
   typeof a === 'number' && typeof b === 'number'

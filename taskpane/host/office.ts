@@ -1,4 +1,4 @@
-import { appendLines, removeLine, writeCells } from './log';
+import { appendLines, readLines, removeLine, writeCells } from './log';
 import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
@@ -33,6 +33,7 @@ export const officePort: WorkbookPort = {
   readRates,
   readCell,
   appendLines,
+  readLines,
   removeLine,
   writeCells,
   recallPane,
@@ -65,6 +66,7 @@ export const closedPort: WorkbookPort = {
   readRates: absent,
   readCell: absent,
   appendLines: absent,
+  readLines: absent,
   removeLine: absent,
   writeCells: absent,
   recallPane: absent,

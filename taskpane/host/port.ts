@@ -158,6 +158,8 @@ export interface WorkbookPort {
   /** The first cell of the selection, cheap enough to ask again and again. */
   readCell(): Promise<CellLook>;
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
+  /** Headings and lines of the log as they stand in the workbook; nothing where there is none. */
+  readLines(log: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid>;
   /** Fills cells, all or none; false when one holds something else than `from` (null: nothing) by now. */
   writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */

@@ -77,7 +77,6 @@ export interface ShownAnswer {
     | 'insertBelow'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
-    | 'writeDoseWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
     | 'dismiss';

@@ -90,6 +90,10 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       world.logged.push(...rows);
       return { sheet, row: world.logged.length - rows.length + 2 };
     },
+    readLines: async ({ headings }) => {
+      guard();
+      return world.logged.length > 0 ? [[...headings], ...world.logged] : [];
+    },
     writeCells: async (sheet, cells) => {
       guard();
       for (const { address, to } of cells) world.words.push(`${sheet}!${address}=${String(to ?? '')}`);

@@ -1,7 +1,7 @@
 import type { Assumed } from '../../families/assumptions';
 import { assumed } from '../../families/assumptions';
 import type { Operand } from '../../sheet/formula';
-import { nameOf } from '../../run/results';
+import { nameOf } from './names';
 import { dayLines, runLines, shareLines, taskTimes } from '../../run/lines';
 import type { LineReader, RunLineKey, ShareLineKey, TaskKey } from '../../run/lines';
 import type { Content } from '../../sheet/workbook/build';
@@ -16,7 +16,7 @@ import { SHEETS, SHOWN, rowsOf, tablesOf, weeksOf } from './layout';
 import type { TypedActuals } from './typed';
 
 /** Name of a cell of the season: season_price_feed. */
-export const seasonName = (key: string): string => `season_${nameOf(key as never)}`;
+export const seasonName = (key: string): string => `season_${nameOf(key)}`;
 
 /** Days between the first full day of feeding and a moment. */
 const daysAfter = (from: number, at: number): number => Math.max(0, Math.floor(at) - from);

@@ -2,7 +2,7 @@ import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
 import { addressOf, parseAddress } from '../../sheet/formula/address';
 import type { CellModel, SheetModel, WorkbookModel } from '../../sheet/workbook/model';
-import { NOTES_WIDTH } from '../run/notes';
+import { NOTES_WIDTH } from './notes';
 import type { BookRead } from './read';
 import type { TypedLine } from './typed';
 

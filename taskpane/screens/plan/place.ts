@@ -2,7 +2,7 @@ import type { PanePlace } from '../../pane/places';
 import { planAgain } from '../season/commands/again';
 import { writeSeasonWithSuffix } from '../season/commands/plan';
 import { initialSeason } from '../season/state/season';
-import { writeWithSuffix } from './commands/plan';
+import { planTyped, writeWithSuffix } from './commands/plan';
 import { initialPlan } from './state/plan';
 import { plansView } from './view/modes';
 
@@ -12,4 +12,5 @@ export const place: PanePlace = {
   acts: { planAgain },
   answers: { writeWithSuffix, writeSeasonWithSuffix },
   keeps: { plan: ['texts', 'touched', 'isAsked'], season: ['mode', 'form', 'touched', 'page', 'pasted'] },
+  onOpen: planTyped,
 };
