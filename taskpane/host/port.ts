@@ -31,6 +31,11 @@ export interface Insertion {
   readonly hasHeadings: boolean;
   /** The user has agreed to lose what is in the cell. */
   readonly mayReplace: boolean;
+  /** Below the selected cell, where the whole answer finds room; else the selected cell itself. */
+  readonly isBelow?: boolean;
+  /** Written left and right of an answer of one cell, where those cells are empty. */
+  readonly name?: string;
+  readonly unit?: string;
 }
 
 export type InsertOutcome =

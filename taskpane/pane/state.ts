@@ -74,6 +74,7 @@ export interface ShownAnswer {
   /** Those with a suffix take the question's word. */
   readonly act:
     | 'insertAnyway'
+    | 'insertBelow'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
     | 'writeSummaryWithSuffix'
