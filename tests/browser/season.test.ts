@@ -28,15 +28,29 @@ const noticed = async (): Promise<string> => {
   await ask(page, 'waitForCalculation');
   return pane.locator('.notice').innerText();
 };
-const everything = async (): Promise<string> => {
-  const names = (await sheetNames()).filter((name) => !['Task list', 'Stays', 'Today'].includes(name));
-  return JSON.stringify(
-    await Promise.all(
-      names.map(async (name) => [name, await ask(page, 'getValues', `'${name}'!A1:AK60`)] as const),
-    ),
-    (_key, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(9)) : value),
-  );
+/** What every sheet shows, by cell; sheets that follow the hour on the clock are left out. */
+const everything = async (): Promise<Map<string, unknown>> => {
+  const cells = new Map<string, unknown>();
+  for (const name of await sheetNames()) {
+    if (['Task list', 'Stays', 'Today'].includes(name)) continue;
+    const values = await ask(page, 'getValues', `'${name}'!A1:AK60`);
+    values.forEach((row, r) => {
+      row.forEach((value, c) => {
+        if (value !== null && value !== '')
+          cells.set(
+            `${name}!${letter(c)}${r + 1}`,
+            typeof value === 'number' ? Number(value.toPrecision(9)) : value,
+          );
+      });
+    });
+  }
+  return cells;
 };
+const differing = (now: ReadonlyMap<string, unknown>, before: ReadonlyMap<string, unknown>): unknown[] =>
+  [...new Set([...now.keys(), ...before.keys()])]
+    .filter((cell) => now.get(cell) !== before.get(cell))
+    .slice(0, 12)
+    .map((cell) => [cell, now.get(cell), before.get(cell)]);
 const letter = (column: number): string => (column < 26 ? '' : 'A') + String.fromCharCode(65 + (column % 26));
 /** Address of the cell under a heading, in the first line that fits. */
 async function cellOf(sheet: string, heading: string, key: string, line: unknown): Promise<string> {
@@ -178,10 +192,10 @@ test('written on new sheets, eight to see, alive and without errors; a second wr
   await page.keyboard.press('Escape');
   await pane.waitForSelector('[role=alert] .question', { state: 'detached' });
   expect(await focused()).toBe('season-write');
-  expect(await everything()).toBe(before);
+  expect(differing(await everything(), before)).toEqual([]);
 });
 
-let old = '';
+let old: ReadonlyMap<string, unknown> = new Map();
 test('deaths counted and a bigger order: planned again over its own sheets, with every change seen before', async () => {
   const dead = { 'Date and hour': serial, Batch: 'B1', What: 'died', Number: 40 };
   const log = await cellOf('Counts', 'Date and hour', 'What', '');
@@ -202,7 +216,7 @@ test('deaths counted and a bigger order: planned again over its own sheets, with
   await page.keyboard.press('Enter');
   await planned();
   expect(await pane.locator('.changes').innerText()).toContain('Di: ');
-  expect(await everything()).toBe(old);
+  expect(differing(await everything(), old)).toEqual([]);
   await picture(page, 'season-changed');
   const names = await sheetNames();
   await pane.focus('#season-over');
@@ -229,12 +243,12 @@ test('one press takes it back, after the page was closed and opened again; press
   await pane.focus('#season-back');
   await page.keyboard.press('Enter');
   expect(await noticed()).toContain('The season is back as it was');
-  expect(await everything()).toBe(old);
+  expect(differing(await everything(), old)).toEqual([]);
   await pane.focus('#season-back');
   await page.keyboard.press('Enter');
   await pane.waitForSelector('.notice:has-text("The season is back")');
   await ask(page, 'waitForCalculation');
-  expect(await everything()).toBe(later);
+  expect(differing(await everything(), later)).toEqual([]);
 });
 
 test('saved and opened again: the same sheets, and the season is read from them', async () => {
@@ -269,7 +283,7 @@ test.each([360, 270])(
     await narrow.setViewportSize({ width, height: 760 });
     await narrow.goto(pane.url().replace(/\?.*$/, ''));
     await turnTo(narrow, 'plan');
-    await narrow.click('label[for=mode-season]');
+    await narrow.click('#mode-season');
     await narrow.click('#season-example');
     await narrow.fill('#season-order-1-due', '2020-01-01');
     await narrow.fill('#season-order-2-name', 'Two Mills farm');
