@@ -25,7 +25,13 @@ const LEAST_HOLDING = 0.66;
 
 /** How nearly a typed number must follow: half a unit of its last written digit, or a part in two hundred. */
 export function roundingOf(value: number): number {
-  const text = String(Math.abs(value));
+  const size = Math.abs(value);
+  if (Number.isInteger(size)) return 0.51;
+  // Most are written with up to three decimals; the text of the number says it for the others.
+  for (let [power, step] = [10, 0.1]; power <= 1000; power *= 10, step /= 10)
+    if (Math.abs(size * power - Math.round(size * power)) < 1e-9 * power * Math.max(1, size))
+      return 0.51 * step;
+  const text = String(size);
   const point = text.indexOf('.');
   return point < 0 ? 0.51 : 0.51 * 10 ** -(text.length - point - 1);
 }
@@ -49,7 +55,26 @@ function sampleRows(columns: readonly Numbers[], length: number): number[] {
   return rows;
 }
 
-const median = (list: number[]): number => list.sort((a, b) => a - b)[list.length >> 1] ?? NaN;
+/** The sampled numbers of a column, with how nearly each must be met. */
+interface Sampled {
+  readonly seen: Float64Array;
+  readonly rounding: Float64Array;
+  readonly zeros: Float64Array;
+  readonly n: number;
+}
+function sampledFrom(seen: Float64Array): Sampled {
+  return {
+    seen,
+    rounding: seen.map(roundingOf),
+    zeros: seen.map(zerosOf),
+    n: seen.reduce((n, x) => (Number.isNaN(x) ? n : n + 1), 0),
+  };
+}
+const isNear = ({ seen, rounding, zeros }: Sampled, i: number, expected: number, slack: number): boolean => {
+  const size = Math.abs(expected);
+  const off = Math.abs((seen[i] ?? NaN) - expected);
+  return off <= slack * size || off <= (rounding[i] ?? 0) || off <= Math.min(zeros[i] ?? 0, 0.03 * size);
+};
 
 const NICE = [
   1,
@@ -81,194 +106,269 @@ interface Fit {
   readonly tried: number;
 }
 
+const RATIOS = new Float64Array(2 * SAMPLE + 2);
 /** One factor that turns the made numbers into the seen ones in most rows. */
-function fitFactor(seen: readonly number[], made: readonly number[]): Fit | undefined {
-  const ratios: number[] = [];
+function fitFactor(result: Sampled, made: Float64Array): Fit | undefined {
+  const { seen } = result;
+  let n = 0;
+  let tried = 0;
   for (let i = 0; i < seen.length; i++) {
     const [s, m] = [seen[i] ?? NaN, made[i] ?? NaN];
-    if (s > 0 && m > 0) ratios.push(s / m);
+    if (s > 0 && m > 0 && n < RATIOS.length) RATIOS[n++] = s / m;
+    if (!Number.isNaN(s) && !Number.isNaN(m)) tried++;
   }
-  if (ratios.length < LEAST_ROWS) return undefined;
-  const middle = median([...ratios]);
+  if (n < LEAST_ROWS) return undefined;
+  const middle = RATIOS.subarray(0, n).sort()[n >> 1] ?? NaN;
   const factor = niceFactor(middle) ?? middle;
-  let [holds, tried] = [0, 0];
+  const enough = tried - LEAST_HOLDING * tried;
+  let holds = 0;
+  let misses = 0;
   for (let i = 0; i < seen.length; i++) {
-    const [s, m] = [seen[i] ?? NaN, made[i] ?? NaN];
-    if (Number.isNaN(s) || Number.isNaN(m)) continue;
-    tried++;
-    if (near(s, factor * m)) holds++;
+    const m = made[i] ?? NaN;
+    if (Number.isNaN(seen[i] ?? NaN) || Number.isNaN(m)) continue;
+    if (isNear(result, i, factor * m, 0.006)) holds++;
+    else if (++misses > enough) return undefined;
   }
   return { factor, holds, tried };
 }
 
-const varies = (list: readonly number[]): boolean => {
-  const kept = list.filter((x) => !Number.isNaN(x));
-  const least = Math.min(...kept);
-  return new Set(kept).size >= 3 && Math.max(...kept) > 1.03 * least;
+const varies = (list: ArrayLike<number>): boolean => {
+  let [least, most] = [Infinity, -Infinity];
+  const kinds = new Set<number>();
+  for (let i = 0; i < list.length; i++) {
+    const x = list[i] ?? NaN;
+    if (Number.isNaN(x)) continue;
+    least = Math.min(least, x);
+    most = Math.max(most, x);
+    if (kinds.size < 3) kinds.add(x);
+  }
+  return kinds.size >= 3 && most > 1.03 * least;
 };
 
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-function products(sampled: readonly (readonly number[])[], usable: readonly number[]): Link[] {
+function products(sampled: readonly Sampled[], usable: readonly number[]): Link[] {
   const links: Link[] = [];
+  const made = new Float64Array(sampled[usable[0] ?? 0]?.seen.length ?? 0);
   for (const a of usable)
     for (const b of usable) {
       if (b <= a) continue;
-      const [la, lb] = [sampled[a] ?? [], sampled[b] ?? []];
-      const made = la.map((x, i) => x * (lb[i] ?? NaN));
+      const [la, lb] = [sampled[a]?.seen, sampled[b]?.seen];
+      for (let i = 0; i < made.length; i++) made[i] = (la?.[i] ?? NaN) * (lb?.[i] ?? NaN);
       for (const result of usable) {
-        if (result === a || result === b) continue;
-        const seen = sampled[result] ?? [];
+        const seen = sampled[result];
+        if (result === a || result === b || !seen) continue;
         const fit = fitFactor(seen, made);
-        if (!fit || fit.tried < LEAST_ROWS || fit.holds < LEAST_HOLDING * fit.tried) continue;
-        const isNice = niceFactor(fit.factor) !== undefined;
-        if (!isNice && (fit.tried < 6 || fit.holds < 0.8 * fit.tried)) continue;
-        links.push({ kind: 'product', result, inputs: [a, b], signs: [1, 1], isRunning: false, ...fit });
+        if (fit && isProduct(fit))
+          links.push({ kind: 'product', result, inputs: [a, b], signs: [1, 1], isRunning: false, ...fit });
       }
     }
   return links;
 }
+function isProduct({ factor, holds, tried }: Fit): boolean {
+  if (tried < LEAST_ROWS || holds < LEAST_HOLDING * tried) return false;
+  return niceFactor(factor) !== undefined || (tried >= 6 && holds >= 0.8 * tried);
+}
 
-function parts(sampled: readonly (readonly number[])[], usable: readonly number[]): Link[] {
+function parts(sampled: readonly Sampled[], usable: readonly number[]): Link[] {
   const links: Link[] = [];
   for (const a of usable)
     for (const result of usable) {
-      if (a === result) continue;
-      const [made, seen] = [sampled[a] ?? [], sampled[result] ?? []];
-      const fit = fitFactor(seen, made);
+      const [made, seen] = [sampled[a], sampled[result]];
+      if (a === result || !made || !seen) continue;
+      const fit = fitFactor(seen, made.seen);
       if (!fit || fit.tried < 6 || fit.holds < 0.8 * fit.tried || Math.abs(fit.factor - 1) < 1e-9) continue;
       links.push({ kind: 'part', result, inputs: [a], signs: [1], isRunning: false, ...fit });
     }
   return links;
 }
 
-/** Rows of one sum: do the signed terms give the result? */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-function sumFit(
-  sampled: readonly (readonly number[])[],
-  result: number,
-  terms: readonly (readonly [number, number])[],
-  before: readonly number[] | undefined,
+interface Terms {
+  readonly columns: readonly number[];
+  /** Numbers of each term, 0 where nothing is said. */
+  readonly values: readonly Float64Array[];
+  /** In each row, a bit for every term that says something. */
+  readonly said: Uint8Array;
+}
+function termsOf(sampled: readonly Sampled[], columns: readonly number[], rows: number): Terms {
+  const said = new Uint8Array(rows);
+  const values = columns.map((column, bit) => {
+    const { seen } = sampled[column] ?? { seen: new Float64Array(rows) };
+    for (let i = 0; i < rows; i++) if (!Number.isNaN(seen[i] ?? NaN)) said[i] = (said[i] ?? 0) | (1 << bit);
+    return seen.map((x) => (Number.isNaN(x) ? 0 : x));
+  });
+  return { columns, values, said };
+}
+
+interface Holding {
+  readonly holds: number;
+  readonly tried: number;
+}
+/** Rows in which the sum gives the result; `bits` are the terms of the sum. Gives up after `enough` misses. */
+function holding(
+  result: Sampled,
+  made: Float64Array,
+  said: Uint8Array,
+  bits: number,
   enough: number,
-): { readonly holds: number; readonly tried: number } {
-  const seen = sampled[result] ?? [];
-  let [holds, tried, misses] = [0, 0, 0];
-  for (let i = 0; i < seen.length; i++) {
-    const s = seen[i] ?? NaN;
-    if (Number.isNaN(s)) continue;
-    let made = 0;
-    let said = 0;
-    if (before) {
-      const b = before[i] ?? NaN;
-      if (Number.isNaN(b)) continue;
-      made = b;
-    }
-    for (const [column, sign] of terms) {
-      const x = sampled[column]?.[i] ?? NaN;
-      if (Number.isNaN(x)) continue;
-      said++;
-      made += sign * x;
-    }
-    if (said === 0) continue;
+): Holding | undefined {
+  let [holds, tried] = [0, 0];
+  for (let i = 0; i < made.length; i++) {
+    const m = made[i] ?? NaN;
+    if (((said[i] ?? 0) & bits) === 0 || Number.isNaN(result.seen[i] ?? NaN) || Number.isNaN(m)) continue;
     tried++;
-    if (near(s, made, 1e-4)) holds++;
-    else if (++misses > enough) break;
+    if (isNear(result, i, m, 1e-4)) holds++;
+    else if (tried - holds > enough) return undefined;
   }
-  return { holds, tried };
+  return tried < LEAST_ROWS || holds < LEAST_HOLDING * tried ? undefined : { holds, tried };
 }
 
 const MOST_TERMS = 7;
-const digits = (n: number, length: number): number[] => {
-  const list: number[] = [];
-  for (let rest = n; list.length < length; rest = Math.floor(rest / 3)) list.push((rest % 3) - 1);
-  return list;
-};
+/** Digits of a number to the base of three: 0 leaves a term out, 1 adds it, 2 takes it away. */
+const SIGNS = [0, 1, -1] as const;
 
 /** Signed sums of the columns next to the result, all combinations of so few. */
-function bestSum(
-  sampled: readonly (readonly number[])[],
-  result: number,
-  near7: readonly number[],
-  before: readonly number[] | undefined,
-): Link | undefined {
-  let best: Link | undefined;
-  let bestWorth = 0;
-  const rows = (sampled[result] ?? []).filter((x) => !Number.isNaN(x)).length;
-  const allowed = Math.floor((1 - LEAST_HOLDING) * rows);
-  for (let n = 0; n < 3 ** near7.length; n++) {
-    const signs = digits(n, near7.length);
-    const terms = near7.flatMap((column, i) => (signs[i] ? [[column, signs[i] ?? 0] as const] : []));
-    const size = terms.length;
-    if (size < (before ? 1 : 2) || !terms.some(([, sign]) => sign > 0) === (before === undefined)) continue;
-    const { holds, tried } = sumFit(sampled, result, terms, before, allowed);
-    if (tried < LEAST_ROWS || holds < LEAST_HOLDING * tried) continue;
-    const worth = holds - 0.4 * size;
-    if (worth <= bestWorth) continue;
-    bestWorth = worth;
-    best = {
+class SumSearch {
+  private best: Link | undefined;
+  private bestWorth = 0;
+  private readonly made: Float64Array;
+  private readonly allowed: number;
+
+  constructor(
+    private readonly result: number,
+    private readonly seen: Sampled,
+    private readonly terms: Terms,
+    private readonly before: Float64Array | undefined,
+  ) {
+    this.made = before ? before.slice() : new Float64Array(seen.seen.length);
+    this.allowed = Math.floor((1 - LEAST_HOLDING) * seen.n);
+  }
+
+  run(): Link | undefined {
+    this.from(0, 0, 0, 0, []);
+    return this.best;
+  }
+
+  /** Sets the sign of one term after the other; the sum is kept up to date on the way. */
+  private from(term: number, bits: number, plus: number, minus: number, signs: readonly number[]): void {
+    if (term === this.terms.columns.length) {
+      this.look(bits, plus, minus, signs);
+      return;
+    }
+    const values = this.terms.values[term] ?? this.made;
+    for (const sign of SIGNS) {
+      if (sign === 0) {
+        this.from(term + 1, bits, plus, minus, [...signs, 0]);
+        continue;
+      }
+      this.add(values, sign);
+      this.from(term + 1, bits | (1 << term), plus + (sign === 1 ? 1 : 0), minus + (sign === 1 ? 0 : 1), [
+        ...signs,
+        sign,
+      ]);
+      this.add(values, -sign);
+    }
+  }
+  private add(values: Float64Array, sign: number): void {
+    const { made } = this;
+    for (let i = 0; i < made.length; i++) made[i] = (made[i] ?? 0) + sign * (values[i] ?? 0);
+  }
+
+  private look(bits: number, plus: number, minus: number, signs: readonly number[]): void {
+    const size = plus + minus;
+    if (size < (this.before ? 1 : 2) || (this.before === undefined && plus === 0)) return;
+    const found = holding(this.seen, this.made, this.terms.said, bits, this.allowed);
+    const worth = found ? found.holds - 0.4 * size : 0;
+    if (!found || worth <= this.bestWorth) return;
+    this.bestWorth = worth;
+    const used = this.terms.columns.map((column, i) => [column, signs[i] ?? 0] as const);
+    const kept = used.filter(([, sign]) => sign !== 0);
+    this.best = {
       kind: 'sum',
-      result,
-      inputs: terms.map(([column]) => column),
-      signs: terms.map(([, sign]) => sign),
+      result: this.result,
+      inputs: kept.map(([column]) => column),
+      signs: kept.map(([, sign]) => sign),
       factor: 1,
-      isRunning: before !== undefined,
-      holds,
-      tried,
+      isRunning: this.before !== undefined,
+      ...found,
     };
   }
-  return best;
 }
 
 /** A total over a block of neighbouring columns, right before or right after it. */
-function blockSum(
-  sampled: readonly (readonly number[])[],
-  usable: readonly number[],
-  result: number,
-): Link | undefined {
+function blockSum(sampled: readonly Sampled[], usable: readonly number[], result: number): Link | undefined {
   const place = usable.indexOf(result);
-  const rows = (sampled[result] ?? []).filter((x) => !Number.isNaN(x)).length;
-  const allowed = Math.floor((1 - LEAST_HOLDING) * rows);
-  for (const step of [-1, 1])
-    for (let size = Math.min(60, usable.length - 1); size >= 2; size--) {
-      const block = Array.from({ length: size }, (_, i) => usable[place + step * (i + 1)]);
-      if (block.some((one) => one === undefined)) continue;
-      const terms = (block as number[]).map((column) => [column, 1] as const);
-      const { holds, tried } = sumFit(sampled, result, terms, undefined, allowed);
-      if (tried >= LEAST_ROWS && holds >= LEAST_HOLDING * tried)
-        return {
-          kind: 'sum',
-          result,
-          inputs: terms.map(([column]) => column),
-          signs: terms.map(() => 1),
-          factor: 1,
-          isRunning: false,
-          holds,
-          tried,
-        };
+  const seen = sampled[result];
+  if (!seen) return undefined;
+  const allowed = Math.floor((1 - LEAST_HOLDING) * seen.n);
+  let best: Link | undefined;
+  for (const step of [-1, 1]) {
+    const made = new Float64Array(seen.seen.length);
+    const said = new Uint8Array(made.length);
+    const inputs: number[] = [];
+    for (let size = 1; size <= Math.min(60, usable.length - 1); size++) {
+      const column = usable[place + step * size];
+      const term = column === undefined ? undefined : sampled[column];
+      if (column === undefined || !term) break;
+      inputs.push(column);
+      for (let i = 0; i < made.length; i++) {
+        const x = term.seen[i] ?? NaN;
+        if (Number.isNaN(x)) continue;
+        made[i] = (made[i] ?? 0) + x;
+        said[i] = 1;
+      }
+      const found = size < 2 ? undefined : holding(seen, made, said, 1, allowed);
+      if (!found) continue;
+      best = {
+        kind: 'sum',
+        result,
+        inputs: [...inputs],
+        signs: inputs.map(() => 1),
+        factor: 1,
+        isRunning: false,
+        ...found,
+      };
     }
+    if (best) return best;
+  }
   return undefined;
+}
+
+/** A sum that goes on has something to go on from in most lines. */
+function goesOn(before: Float64Array): boolean {
+  let [said, filled] = [0, 0];
+  for (const x of before) {
+    if (Number.isNaN(x)) continue;
+    said++;
+    if (x !== 0) filled++;
+  }
+  return filled >= 0.7 * said;
 }
 
 function sums(
   columns: readonly Numbers[],
-  sampled: readonly (readonly number[])[],
+  sampled: readonly Sampled[],
   usable: readonly number[],
   /** Columns with a few numbers only: they may be terms of a sum. */
   rare: readonly number[],
-  first: number,
 ): Link[] {
   const head = Math.min(SAMPLE, columns[usable[0] ?? 0]?.length ?? 0);
   // Running sums need rows that follow each other.
-  const inOrder = columns.map((list) => Array.from({ length: head }, (_, i) => at(list, i + first)));
+  const inOrder = columns.map((list) =>
+    sampledFrom(Float64Array.from({ length: head }, (_, i) => at(list, i))),
+  );
   return usable.flatMap((result): Link[] => {
     const around = [...usable, ...rare]
       .filter((column) => column !== result)
       .sort((a, b) => Math.abs(a - result + 0.1) - Math.abs(b - result + 0.1))
       .slice(0, MOST_TERMS);
+    const [seen, next] = [sampled[result], inOrder[result]];
+    if (!seen || !next) return [];
     const plain =
-      bestSum(sampled, result, around, undefined) ??
+      new SumSearch(result, seen, termsOf(sampled, around, seen.seen.length), undefined).run() ??
       (usable.length > MOST_TERMS ? blockSum(sampled, usable, result) : undefined);
-    const before = [NaN, ...(inOrder[result] ?? []).slice(0, -1)];
-    const running = bestSum(inOrder, result, around.slice(0, 4), before);
+    const before = Float64Array.from([NaN, ...next.seen.slice(0, -1)]);
+    const running = goesOn(before)
+      ? new SumSearch(result, next, termsOf(inOrder, around.slice(0, 4), head), before).run()
+      : undefined;
     return [plain, running].filter((one) => one !== undefined);
   });
 }
@@ -288,7 +388,7 @@ function carries(columns: readonly Numbers[], usable: readonly number[], length:
       if (
         tried < LEAST_ROWS ||
         holds < LEAST_HOLDING * tried ||
-        !varies(Array.from(columns[result] ?? []).slice(0, 200))
+        !varies(Array.from({ length: Math.min(200, length) }, (_, i) => at(columns[result], i)))
       )
         continue;
       if (isSame(columns[result], columns[from], length)) continue;
@@ -317,17 +417,16 @@ const MOST_COLUMNS = 26;
 export function findLinks(columns: readonly Numbers[], length: number): Link[] {
   if (length < LEAST_ROWS) return [];
   const rows = sampleRows(columns, length);
-  const sampled = columns.map((list) => rows.map((i) => at(list, i)));
-  const usable = sampled
-    .map((list, i) => ({ i, n: list.filter((x) => !Number.isNaN(x)).length, list }))
-    .filter(({ n, list }) => n >= LEAST_ROWS && list.some((x) => x !== 0 && !Number.isNaN(x)))
-    .map(({ i }) => i);
-  const rare = sampled.flatMap((list, i) => (!usable.includes(i) && list.some((x) => x > 0) ? [i] : []));
-  const changing = usable.filter((i) => varies(sampled[i] ?? []));
-  const few = changing.slice(0, MOST_COLUMNS);
+  const sampled = columns.map((list) => sampledFrom(Float64Array.from(rows, (i) => at(list, i))));
+  const usable = sampled.flatMap(({ n, seen }, i) =>
+    n >= LEAST_ROWS && seen.some((x) => x !== 0 && !Number.isNaN(x)) ? [i] : [],
+  );
+  const isUsable = new Set(usable);
+  const rare = sampled.flatMap(({ seen }, i) => (!isUsable.has(i) && seen.some((x) => x > 0) ? [i] : []));
+  const few = usable.filter((i) => varies(sampled[i]?.seen ?? [])).slice(0, MOST_COLUMNS);
   return [
     ...products(sampled, few),
-    ...sums(columns, sampled, usable.slice(0, 80), rare, 0),
+    ...sums(columns, sampled, usable.slice(0, 80), rare),
     ...carries(columns, few, length),
     ...parts(sampled, few),
   ].sort((a, b) => b.holds / b.tried - a.holds / a.tried);
