@@ -127,6 +127,7 @@ export default async (_env, argv) => ({
       patterns: [
         { from: 'taskpane/styles.css', to: 'styles.css' },
         { from: 'taskpane/help/help.css', to: 'help/help.css' },
+        { from: 'taskpane/help/pictures', to: 'help/pictures', noErrorOnMissing: true },
         { from: 'taskpane/assets', to: 'assets', noErrorOnMissing: true },
         { from: 'manifest.xml', to: 'manifest.xml', noErrorOnMissing: true },
       ],

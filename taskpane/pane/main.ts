@@ -1,5 +1,6 @@
 import { serialOfDate, serialOfLocalDay } from '../../shared/units/dates';
 import { hostArrived } from './hostArrived';
+import { lookForLeft } from './unfinished';
 import type { Doors } from './command';
 import { browserFiles, excelFiles } from '../host/files';
 import { closedPort, officePort, sharedMemory } from '../host/office';
@@ -10,13 +11,13 @@ import { showPlace } from './navigate';
 import { listenToRibbon } from './ribbon';
 import type { PlaceId } from './places';
 import { MENU, PLACES } from './places';
-import type { Kept } from './kept';
+import type { KeptState } from './kept';
 import { conform } from './kept';
 import { start } from './pane';
 import { ring } from './ring';
-import type { Settings } from './settings';
+import type { PaneSettings } from './settings';
 import { usualSettings } from './settings';
-import type { State } from './state';
+import type { PaneState } from './state';
 import { setHostLanguage } from '../words/words';
 import { everySecond } from './seconds';
 
@@ -39,15 +40,15 @@ const asked = (): PlaceId | undefined => {
 
 /** What was kept goes under what was opened since; a place already used is left as it is. */
 const putBack =
-  (kept: Kept) =>
-  (state: State): State => ({
+  (kept: KeptState) =>
+  (state: PaneState): PaneState => ({
     ...state,
     kept,
-    settings: conform(usualSettings, kept.settings) as Settings,
+    settings: conform(usualSettings, kept.settings) as PaneSettings,
   });
 
 async function begin(root: Element): Promise<void> {
-  let host: State['host'] = 'starting';
+  let host: PaneState['host'] = 'starting';
   const isOpen = (): boolean => host === 'ready';
   const doors: Doors = {
     get workbook() {
@@ -83,7 +84,7 @@ async function begin(root: Element): Promise<void> {
     followTheme(root);
     void arrive(next);
   });
-  async function arrive(next: State['host']): Promise<void> {
+  async function arrive(next: PaneState['host']): Promise<void> {
     const inBook = next === 'ready' ? await readWorkbook(officePort) : undefined;
     // The newer of the two: another workbook has its own forms.
     if (inBook && inBook.at > (inBrowser?.at ?? 0)) {
@@ -92,6 +93,10 @@ async function begin(root: Element): Promise<void> {
     // A place still being fetched is opened first; it could not look at the workbook then.
     await store.idle();
     store.send(hostArrived, next);
+    if (next === 'ready') {
+      await store.idle();
+      store.send(lookForLeft);
+    }
   }
 }
 

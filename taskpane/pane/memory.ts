@@ -1,10 +1,10 @@
 import { openDB } from 'idb';
 import type { WorkbookPort } from '../host/port';
 import { keptOf, keptText, readKept } from './kept';
-import type { Kept } from './kept';
-import type { Place } from './places';
+import type { KeptState } from './kept';
+import type { PanePlace } from './places';
 import { placeOf } from './places';
-import type { State } from './state';
+import type { PaneState } from './state';
 import { hasWorkbook } from './state';
 
 /** Keeps what was typed: in the browser at once, in the workbook too when there is one. */
@@ -21,7 +21,7 @@ const database = () =>
   });
 
 /** A browser may forbid its storage: then only the workbook keeps. */
-export async function readBrowser(): Promise<{ readonly at: number; readonly kept: Kept } | undefined> {
+export async function readBrowser(): Promise<{ readonly at: number; readonly kept: KeptState } | undefined> {
   try {
     const db = await database();
     const text: unknown = await db.get(STORE, KEY);
@@ -44,7 +44,7 @@ export const forgetBrowser = (): Promise<void> => writeBrowser(undefined);
 
 export async function readWorkbook(
   workbook: WorkbookPort,
-): Promise<{ readonly at: number; readonly kept: Kept } | undefined> {
+): Promise<{ readonly at: number; readonly kept: KeptState } | undefined> {
   try {
     return readKept(await workbook.recallPane());
   } catch {
@@ -74,11 +74,11 @@ function latest(write: (text: string) => Promise<void>): (text: string) => void 
   };
 }
 
-const openedPlaces = (state: State): readonly Place[] =>
-  state.ready.map(placeOf).filter((place): place is Place => place !== undefined);
+const openedPlaces = (state: PaneState): readonly PanePlace[] =>
+  state.ready.map(placeOf).filter((place): place is PanePlace => place !== undefined);
 
 /** Listens to the state and keeps it a moment after it rests. `clock` gives milliseconds. */
-export function keeper(workbook: () => WorkbookPort, clock: () => number): (state: State) => void {
+export function keeper(workbook: () => WorkbookPort, clock: () => number): (state: PaneState) => void {
   let last = '';
   const toBrowser = latest(writeBrowser);
   let toWorkbook: ReturnType<typeof setTimeout> | undefined;

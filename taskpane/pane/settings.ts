@@ -1,5 +1,5 @@
 /** What somebody chose for the whole pane. */
-export interface Settings {
+export interface PaneSettings {
   /** Language of the words; 'auto' follows the spreadsheet program. */
   readonly language: 'auto' | 'en' | 'fr';
   /** How numbers and dates are written; 'auto' follows the words. */
@@ -11,7 +11,7 @@ export interface Settings {
   /** Rings when a wait is over. */
   readonly rings: boolean;
 }
-export const usualSettings: Settings = {
+export const usualSettings: PaneSettings = {
   language: 'auto',
   numbers: 'auto',
   currency: '',

@@ -10,11 +10,11 @@ import { isStale } from './stale';
 export const SHEET_FOLDER = '.cache/localsheet';
 const ADDIN_FOLDER = 'dist';
 
-export type Tell = (line: string) => void;
+export type BuildTell = (line: string) => void;
 const run = promisify(execFile);
 
 /** The same production build that Excel gets: functions, their list, the pane. */
-async function buildAddin(root: string, tell: Tell): Promise<boolean> {
+async function buildAddin(root: string, tell: BuildTell): Promise<boolean> {
   const outputs = ['functions.js', 'functions.json', 'taskpane.html'].map(
     (name) => `${ADDIN_FOLDER}/${name}`,
   );
@@ -69,7 +69,7 @@ async function formatsText(root: string): Promise<string> {
   return ((await import(`data:text/javascript;base64,${code}`)) as { default: string }).default;
 }
 
-async function buildSheet(root: string, tell: Tell): Promise<boolean> {
+async function buildSheet(root: string, tell: BuildTell): Promise<boolean> {
   const outputs = ['main.js', 'main.css', 'office.js', 'boot.js'].map((name) => `${SHEET_FOLDER}/${name}`);
   if (
     !isStale(root, outputs, [
@@ -93,7 +93,7 @@ async function buildSheet(root: string, tell: Tell): Promise<boolean> {
 }
 
 /** Builds only what changed since the last start. */
-export async function buildAll(root: string, tell: Tell): Promise<void> {
+export async function buildAll(root: string, tell: BuildTell): Promise<void> {
   if (!existsSync(join(root, 'node_modules/esbuild')))
     throw new Error('node_modules is incomplete. Run: npm ci');
   const isNew = [await buildAddin(root, tell), await buildSheet(root, tell)].includes(true);

@@ -2,7 +2,7 @@ import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
 import { button, hint, inputOf, section } from '../../../pane/parts';
-import type { Settings } from '../../../pane/settings';
+import type { PaneSettings } from '../../../pane/settings';
 import type { Language } from '../../../words/words';
 import { LANGUAGE_NAMES, wordsFor } from '../../../words/words';
 import { changeSetting, forgetAll } from '../commands/settings';
@@ -26,7 +26,7 @@ const choice = (
         value: state.settings[key],
         on: {
           change: (event) => {
-            send(changeSetting, { [key]: inputOf(event) } as Partial<Settings>);
+            send(changeSetting, { [key]: inputOf(event) } as Partial<PaneSettings>);
           },
         },
       },
@@ -48,7 +48,7 @@ const typed = (key: 'currency' | 'spoon', label: string, says: string, { state, 
       'aria-describedby': `setting-${key}-hint`,
       on: {
         input: (event) => {
-          send(changeSetting, { [key]: inputOf(event) } as Partial<Settings>);
+          send(changeSetting, { [key]: inputOf(event) } as Partial<PaneSettings>);
         },
       },
     }),

@@ -1,8 +1,9 @@
 import type { Command, Working } from '../../../pane/command';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
 import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';
+import { withEntries } from '../state/entries';
 import type { VatState } from '../state/notebook';
 import { cleared, contextOf, fieldsOf, readCard, textOf, withText } from '../state/vat';
 import { inVat, noteLines, quiet } from './notebook';
@@ -38,7 +39,7 @@ export const keepVat: Command = {
 const firstEmpty = (vat: VatState): string =>
   fieldsOf(vat).find((field) => textOf(vat, field) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
 
-const atCard = (state: State, card: CardId | undefined, focus: string): State => {
+export const atCard = (state: PaneState, card: CardId | undefined, focus: string): PaneState => {
   const vat = { ...state.vat, card };
   return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat) }, focus };
 };
@@ -99,7 +100,7 @@ const MINUTES_A_DAY = 1440;
 export const writeCard: Command = {
   name: 'writeCard',
   label: 'Write it down',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { vat } = state;
     const { card } = vat;
     if (!isPadCard(card)) return state;
@@ -123,7 +124,7 @@ export const writeCard: Command = {
         vat: { ...vat, field: missing[0]?.key ?? vat.field },
       };
     const context = contextOf(vat, state.now, words);
-    const drafts = CARDS[card].lines(values, context);
+    const drafts = withEntries(state, CARDS[card].lines(values, context), values, context.text);
     const minutes = CARDS[card].minutes?.(values);
     const after = cleared(vat);
     const timed: VatState = {

@@ -76,6 +76,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       inputmode: field.kind === 'text' ? undefined : 'none',
       autocomplete: 'off',
       value: text,
+      list: field.from && state.today.book ? `${id}-names` : undefined,
       'aria-invalid': isBad ? 'true' : undefined,
       on: {
         focus: () => {
@@ -86,10 +87,28 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
         },
       },
     }),
+    field.from && namesList(`${id}-names`, field.from, scene),
   );
 }
 
-export const cardHead = (card: CardId, scene: Scene): VNode => {
+/** Orders still open, or the females of batches to come: names need not be typed. */
+function namesList(id: string, from: NonNullable<CardField['from']>, { state }: Scene): Child {
+  const { book } = state.today;
+  if (!book) return undefined;
+  const names =
+    from === 'orders'
+      ? book.orders
+          .filter((order) => !order.isCancelled && order.delivered < order.number)
+          .map(({ name }) => name)
+      : book.females;
+  return h(
+    'datalist',
+    { id },
+    names.map((value) => h('option', { value })),
+  );
+}
+
+const cardHead = (card: CardId, scene: Scene): VNode => {
   const { vat } = wordsFor(scene.state);
   return h(
     'div',
@@ -142,6 +161,10 @@ const markCard = (scene: Scene): Child => {
   ];
 };
 
+/** More fields than stand in one row are laid out in fours; seven begin with a wide one. */
+const tilesClass = (n: number): string =>
+  ['tiles', n > 4 && 'many', n === 7 && 'odd'].filter(Boolean).join(' ');
+
 export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const { state } = scene;
   if (card === 'mark') return [cardHead(card, scene), markCard(scene)];
@@ -163,7 +186,7 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
     ),
     h(
       'div',
-      { class: 'tiles' },
+      { class: tilesClass(fieldsOf(state.vat).length) },
       fieldsOf(state.vat).map((field) => tile(field, reading, scene)),
     ),
     padView(scene, reading.missing.length > 0),
