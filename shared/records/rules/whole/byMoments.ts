@@ -60,9 +60,7 @@ function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boo
     const [before, after] = [neighbour(rows, i, -1), neighbour(rows, i, 1)];
     const fault = outOfOrder(value, before, after, usual);
     if (!fault || isHabit(steps, i, back(value, before, after))) return [];
-    const low = (before ?? (after ?? value) - 4 * usual) - 1;
-    const high = (after ?? (before ?? value) + 4 * usual) + 1;
-    const meant = slippedTo(value, low, high);
+    const meant = slippedTo(value, ...between(value, before, after, 4 * usual));
     // Later stages need not end in the order they began: only a slip of month or year stands out.
     if ((fault === 'jump' || !isFirst) && meant === undefined) return [];
     const parts: (At & { share: number; meant?: number | undefined })[] = [
@@ -78,6 +76,16 @@ function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boo
     ];
   });
 }
+/** The days a line may have: from the line above to the line below, a day more on either side. */
+const between = (
+  value: number,
+  before: number | undefined,
+  after: number | undefined,
+  reach: number,
+): readonly [number, number] => [
+  (before ?? (after ?? value) - reach) - 1,
+  (after ?? (before ?? value) + reach) + 1,
+];
 /** How far a day goes back: behind the line above, or the line below behind it. */
 const back = (value: number, before: number | undefined, after: number | undefined): number =>
   Math.max(before === undefined ? 0 : before - value, after === undefined ? 0 : value - after);
