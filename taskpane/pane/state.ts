@@ -74,10 +74,14 @@ export interface ShownAnswer {
   /** Those with a suffix take the question's word. */
   readonly act:
     | 'insertAnyway'
+    | 'insertBelow'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
+    | 'takeLeftAway'
+    | 'keepLeft'
+    | 'putLeftBack'
     | 'dismiss';
 }
 
