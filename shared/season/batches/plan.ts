@@ -76,6 +76,16 @@ const SURER = 0.1;
 const SUREST = 0.2;
 const NEAR = 0.02;
 
+/** Some more fish where orders are less sure than wanted: first within what was found, then searched for anew. */
+function* sureSteps(
+  book: OrderBook,
+  found: BatchSchedule,
+  effort: BatchEffort,
+): Generator<number, BatchSchedule> {
+  const surer = yield* within(surerSteps(book, found), SEARCH, SURER);
+  return yield* within(surestSteps(book, surer, effort), SEARCH + SURER, SUREST);
+}
+
 /**
  * Plans a season of batches: nights to strip with parents, vats and hours, fish of each batch for each order,
  * odds, goods, money, and what stands in the way. Batches that stand in the book stay as they are. Never fails:
@@ -87,11 +97,7 @@ export function* planBatchesSteps(
 ): Generator<number, SeasonPlan> {
   const { problem, impossible } = batchProblemOf(book, planOn);
   const found = yield* within(searchSteps(problem, effort), 0, SEARCH);
-  const surer = draws > 0 ? yield* within(surerSteps(book, found), SEARCH, SURER) : found;
-  const schedule =
-    draws > 0 && planOn === 'certainty'
-      ? yield* within(surestSteps(book, surer, effort), SEARCH + SURER, SUREST)
-      : surer;
+  const schedule = draws > 0 ? yield* sureSteps(book, found, effort) : found;
   const drawn = draws > 0 ? drawSeasons(book, schedule, draws, book.seed) : undefined;
   const rows = rowsOf(book, schedule);
   const orders = orderPlans(book, schedule, drawn, rows.names, impossible);
