@@ -12,6 +12,9 @@ export const officePort: WorkbookPort = {
   insertFormula: async (insertion) => (await import('./insert')).insertFormula(insertion),
   writeWorkbook: async (model, suffix, tell) =>
     (await import(/* webpackChunkName: "write" */ './renderWorkbook')).writeWorkbook(model, suffix, tell),
+  leftBehind: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).leftBehind(),
+  takeLeftAway: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).takeLeftAway(),
+  keepLeft: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).keepLeft(),
   rewriteWorkbook: async (model, before, suffix, tell) =>
     (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
       model,
@@ -53,6 +56,9 @@ export const closedPort: WorkbookPort = {
   readReference: absent,
   insertFormula: absent,
   writeWorkbook: absent,
+  leftBehind: absent,
+  takeLeftAway: absent,
+  keepLeft: absent,
   scanCalls: absent,
   mend: absent,
   goTo: absent,

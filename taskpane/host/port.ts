@@ -176,6 +176,12 @@ export interface WorkbookPort {
    * of the model.
    */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  /** Sheets of a writing that broke off for good, in this session or an earlier one; undefined when there are none. */
+  leftBehind(): Promise<{ readonly title: string; readonly sheets: readonly string[] } | undefined>;
+  /** Takes them away; answers their names. */
+  takeLeftAway(): Promise<readonly string[]>;
+  /** Leaves them and asks no more. */
+  keepLeft(): Promise<void>;
   /**
    * Writes a book over its own sheets, which keep their places and names; all or nothing. `before` is the book
    * as it stands: it is written back when something fails half-way. Answers the names of the sheets.

@@ -1,5 +1,6 @@
 import { serialOfDate, serialOfLocalDay } from '../../shared/units/dates';
 import { hostArrived } from './hostArrived';
+import { lookForLeft } from './unfinished';
 import type { Doors } from './command';
 import { browserFiles, excelFiles } from '../host/files';
 import { closedPort, officePort, sharedMemory } from '../host/office';
@@ -75,6 +76,10 @@ async function begin(root: Element): Promise<void> {
     await memory.arrive(next, asked());
     await store.idle();
     store.send(hostArrived, next);
+    if (next === 'ready') {
+      await store.idle();
+      store.send(lookForLeft);
+    }
     if (next === 'ready' && changesBooks()) setInterval(() => void memory.look(), LOOK_MS);
   }
 }

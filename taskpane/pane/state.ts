@@ -79,6 +79,8 @@ export interface ShownAnswer {
     | 'writeSeasonWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
+    | 'takeLeftAway'
+    | 'keepLeft'
     | 'dismiss';
 }
 
