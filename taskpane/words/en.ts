@@ -360,7 +360,9 @@ export const en = {
     ratesHint: 'Come from your records: Check my book, then write our own rates as a sheet.',
     forget: 'Forget what was typed in this pane',
     forgotten: 'Forgotten. The workbook keeps what was written into it.',
-    kept: 'What you type is kept with this workbook and in this browser, and shown beside no other workbook; nothing is sent anywhere.',
+    kept:
+      'What you type is kept with this workbook and in this browser, and shown beside no other workbook; ' +
+      'nothing is sent anywhere.',
     units: 'Units',
     metric: '°C, kg, litres',
     imperial: '°F, lb, US gallons',
