@@ -182,7 +182,7 @@ export const en = {
       ph: 'pH',
       oxygen: 'Oxygen',
       weight: 'Her weight',
-      rate: 'mL per kg',
+      rate: 'Dose rate',
       total: 'All eggs',
       sample1: 'Sample 1',
       count1: 'counted',

@@ -191,7 +191,7 @@ export const fr: Words = {
       ph: 'pH',
       oxygen: 'Oxygène',
       weight: 'Son poids',
-      rate: 'mL par kg',
+      rate: 'Dose',
       total: 'Tous les œufs',
       sample1: 'Prise 1',
       count1: 'comptés',
@@ -374,7 +374,9 @@ export const fr: Words = {
     ratesHint: 'Viennent de vos relevés : Vérifier mon cahier, puis écrire nos taux sur une feuille.',
     forget: 'Oublier ce qui a été tapé dans ce volet',
     forgotten: 'Oublié. Le classeur garde ce qui y a été écrit.',
-    kept: 'Ce que vous tapez est gardé avec ce classeur et dans ce navigateur, et n’apparaît à côté d’aucun autre classeur ; rien n’est envoyé.',
+    kept:
+      'Ce que vous tapez est gardé avec ce classeur et dans ce navigateur, et n’apparaît à côté d’aucun ' +
+      'autre classeur ; rien n’est envoyé.',
     units: 'Unités',
     metric: '°C, kg, litres',
     imperial: '°F, lb, gallons américains',
