@@ -7,6 +7,7 @@ const transform = {
 // Packages without a CommonJS build; all but the first come with the embedded spreadsheet.
 const ESM_ONLY = [
   'preact',
+  'marked',
   'minisearch',
   'idb',
   'hucre',

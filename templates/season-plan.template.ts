@@ -1,32 +1,38 @@
-import { planSeason, readPlanForm, seasonWorkbook } from '../shared/run';
+import { livingBook } from '../shared/books/living';
+import { planBatches } from '../shared/season/batches';
+import { readOneOrder } from '../shared/season/one';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
 
 /**
  * An invented hatchery in an invented valley: a shed with eight vats beside a brook of soft, slightly sour
- * water.
+ * water. One order: a season of one run.
  */
 export const SEASON_PLAN_FORM = {
   hatchery: 'Willow Ford Hatchery',
+  buyer: 'Lower Weir ponds',
   product: 'fingerlings',
-  wanted: 40_000,
+  wanted: 24_000,
   wantedOn: '2027-04-24',
   plannedOn: '2027-02-15',
   females: 6,
   femaleWeight: 1.2,
-  males: 4,
+  males: 6,
   vats: 8,
   vatLitres: 1000,
   temperature: 26.5,
   ph: 5.8,
   phWanted: 7,
-  alkalinity: 0.4,
+  alkalinity: 0.2,
   material: 'soda ash',
   preparation: 'ready-made solution',
   stripHour: '7:00',
 } as const;
 
-export function seasonPlanTemplate(): WorkbookModel {
-  const read = readPlanForm(SEASON_PLAN_FORM);
+/** The book of one order as the pane writes it. */
+export function oneOrderBook(form: unknown): WorkbookModel {
+  const read = readOneOrder(form);
   if ('faults' in read) throw new Error(read.faults.map(({ message }) => message).join(' '));
-  return seasonWorkbook(planSeason(read.form));
+  return livingBook(read.book, planBatches(read.book));
 }
+
+export const seasonPlanTemplate = (): WorkbookModel => oneOrderBook(SEASON_PLAN_FORM);

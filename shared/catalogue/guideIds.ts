@@ -32,6 +32,7 @@ export const GUIDE_IDS = [
   'WASH.STEPS',
   'FORMALIN.VOLUME',
   'UNIT.READ',
+  'BLANK.CHECK',
   'CHECK.STAGES',
   'CHECK.SHARE',
   'CHECK.EGGS',

@@ -11,7 +11,7 @@ import { DOSING_FIELDS, YES, paramOf } from './fields';
 /** The answers to the questions, as cells: null is not answered. */
 export type Vat = Readonly<Record<DosingKey, Cell>>;
 /** Running total of product, g, and the pH read after it. */
-export interface Reading {
+export interface DosingReading {
   readonly grams: number;
   readonly ph: number;
 }
@@ -41,10 +41,10 @@ export const alkalinityOf = (vat: Vat): Cell => {
   return isError(answer) ? answer : (answer[0]?.value ?? null);
 };
 
-const doses = (readings: readonly Reading[]): Grid => readings.map(({ grams }) => [grams]);
-const levels = (readings: readonly Reading[]): Grid => readings.map(({ ph }) => [ph]);
+const doses = (readings: readonly DosingReading[]): Grid => readings.map(({ grams }) => [grams]);
+const levels = (readings: readonly DosingReading[]): Grid => readings.map(({ ph }) => [ph]);
 
-export const askNext = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError =>
+export const askNext = (vat: Vat, readings: readonly DosingReading[]): readonly Row[] | CellError =>
   ask('BUFFER.NEXT', [
     vat.volume,
     doses(readings),
@@ -66,7 +66,7 @@ export const askNext = (vat: Vat, readings: readonly Reading[]): readonly Row[] 
 
 /** The curve ends a little above the window: what lies beyond is not wanted. */
 const ABOVE_TOP = 0.3;
-export const askCurve = (vat: Vat, readings: readonly Reading[]): readonly Row[] | CellError =>
+export const askCurve = (vat: Vat, readings: readonly DosingReading[]): readonly Row[] | CellError =>
   ask('BUFFER.CURVE', [
     vat.volume,
     doses(readings),
@@ -126,3 +126,10 @@ export function plain({ error, message }: CellError, label?: string): string {
     return `${row === undefined ? '' : `Reading ${row}, `}${name === 'doses' ? GRAMS_SO_FAR : 'pH'}: ${rest}`;
   return `${label ?? DOSING_FIELDS.find((field) => field.fills[1] === name)?.label ?? name}: ${rest}`;
 }
+
+/** Highest pH at which so much total ammonia (mg/L N) is safe; undefined where the functions say none. */
+export const ammoniaAt = (total: number, ph: number, target: number, celsius: number): number | undefined => {
+  const answer = ask('AMMONIA.RISE', [total, ph, target, celsius]);
+  const safe = isError(answer) ? undefined : answer[0]?.safe;
+  return typeof safe === 'number' ? safe : undefined;
+};

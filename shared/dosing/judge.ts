@@ -1,7 +1,7 @@
 // Long: one judgement, action by action, with what each is told.
 import type { Cell, CellError } from '../base/values';
 import { isError } from '../base/values';
-import type { Reading, Row, Vat } from './ask';
+import type { DosingReading, Row, Vat } from './ask';
 import { askAmmonia, askCurve, askNext, askRange, askTrial, plain } from './ask';
 import { LIMES, YES } from './fields';
 import { MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from './words';
@@ -16,18 +16,18 @@ export interface Dosing {
   /** What to do, in sentences. */
   readonly todo: string;
   readonly wait: string | undefined;
-  readonly expected: Reach | undefined;
+  readonly expected: JudgedReach | undefined;
   /** pH once the carbon dioxide has left: with the dose, if one is due. */
-  readonly aired: Reach | undefined;
+  readonly aired: JudgedReach | undefined;
   readonly warnings: readonly { readonly tone: 'warning' | 'bad'; readonly text: string }[];
   /** Grams in all once the dose is given; what stands beside the next reading. */
   readonly total: number | undefined;
   /** How it is likely to go on after the dose due now. */
-  readonly later: readonly { readonly dose: number; readonly total: number; readonly reach: Reach }[];
-  readonly curve: readonly ({ readonly total: number } & Reach)[];
+  readonly later: readonly { readonly dose: number; readonly total: number; readonly reach: JudgedReach }[];
+  readonly curve: readonly ({ readonly total: number } & JudgedReach)[];
   readonly trial: Trial | undefined;
 }
-export interface Reach {
+export interface JudgedReach {
   readonly low: number;
   readonly likely: number;
   readonly high: number;
@@ -46,13 +46,13 @@ const number = (cell: Cell | undefined): number | undefined =>
   typeof cell === 'number' && Number.isFinite(cell) ? cell : undefined;
 const words = (cell: Cell | undefined): string => (typeof cell === 'string' ? cell : '');
 
-const reachOf = (row: Row): Reach | undefined => {
+const reachOf = (row: Row): JudgedReach | undefined => {
   const [low, likely, high] = [number(row.low), number(row.likely), number(row.high)];
   return low === undefined || likely === undefined || high === undefined ? undefined : { low, likely, high };
 };
 
 /** pH once the gas has left. */
-const airedOf = (row: Row): Reach | undefined =>
+const airedOf = (row: Row): JudgedReach | undefined =>
   reachOf({ low: row.airedLow ?? null, likely: row.aired ?? null, high: row.airedHigh ?? null });
 
 /** Grams as a scale shows them. */
@@ -99,7 +99,7 @@ function ammoniaWarning(vat: Vat, ph: number, high: number): Stop | undefined {
   return { isStop, warning: { tone: isStop ? 'bad' : 'warning', text: `Ammonia: ${words(row.verdict)}` } };
 }
 
-const trialOf = (vat: Vat, readings: readonly Reading[]): Trial | undefined => {
+const trialOf = (vat: Vat, readings: readonly DosingReading[]): Trial | undefined => {
   const [first] = readings;
   if (!first || readings.length > 1 || vat.alkalinity !== null) return undefined;
   const trial = askTrial(vat, first.ph);
@@ -132,7 +132,7 @@ const refused = (error: CellError): Dosing => ({
   trial: undefined,
 });
 
-const curveOf = (vat: Vat, readings: readonly Reading[]): Dosing['curve'] => {
+const curveOf = (vat: Vat, readings: readonly DosingReading[]): Dosing['curve'] => {
   const rows = askCurve(vat, readings);
   return isError(rows)
     ? []
@@ -182,7 +182,7 @@ const NOTHING = {
 } as const;
 
 /** The readings themselves say that nothing is to be given now. */
-function atRest(vat: Vat, row: Row, last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+function atRest(vat: Vat, row: Row, last: DosingReading): Omit<Dosing, 'curve' | 'trial'> {
   // Air lifts the pH, and with it the toxic part of the ammonia, as product does.
   const ammonia =
     words(row.action) === 'air first' ? ammoniaWarning(vat, last.ph, number(row.airedHigh) ?? 0) : undefined;
@@ -208,7 +208,7 @@ function atRest(vat: Vat, row: Row, last: Reading): Omit<Dosing, 'curve' | 'tria
   };
 }
 
-function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, 'curve' | 'trial'> {
+function withDose(vat: Vat, rows: readonly Row[], last: DosingReading): Omit<Dosing, 'curve' | 'trial'> {
   const [now = {}, ...rest] = rows;
   const dose = number(now.dose);
   const ammonia = ammoniaWarning(vat, last.ph, number(now.high) ?? 0);
@@ -238,7 +238,7 @@ function withDose(vat: Vat, rows: readonly Row[], last: Reading): Omit<Dosing, '
 }
 
 /** Everything the vat side needs after these readings; undefined before the first. */
-export function judge(vat: Vat, readings: readonly Reading[]): Dosing | undefined {
+export function judge(vat: Vat, readings: readonly DosingReading[]): Dosing | undefined {
   const last = readings.at(-1);
   if (!last) return undefined;
   const rows = askNext(vat, readings);

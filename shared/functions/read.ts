@@ -81,6 +81,23 @@ interface Lists {
   readonly [name: string]: readonly (number | string)[] | undefined;
 }
 
+const refusesZero = (param: ListParam): boolean =>
+  param.kind === 'series' && !(inBounds(param, 0) && inBounds({ doc: '', ...param.published }, 0));
+
+/**
+ * Rows up to the last one that holds something. Some builds of Excel hand blank cells over as 0: where a 0 cannot
+ * be, rows of nothing but zeros at the end are the blank rows they look like.
+ */
+function filledRows(members: readonly (readonly [ListParam, readonly Cell[]])[], rows: number): number {
+  const isEmptyRow = (row: number): boolean =>
+    members.every(([, cells]) => isBlank(cells[row]) || cells[row] === 0) &&
+    members.some(([param, cells]) => cells[row] === 0 && refusesZero(param));
+  let last = rows;
+  while (last > 0 && isEmptyRow(last - 1)) last -= 1;
+  // Nothing but zeros is no list with its end left open: the sentence about the first one says more.
+  return last === 0 ? rows : last;
+}
+
 /** Row numbers (0-based) of a pair that hold data, or the error that stops the reading. */
 function rowsOfPair(members: readonly (readonly [ListParam, readonly Cell[]])[]): number[] | CellError {
   const [first] = members;
@@ -89,7 +106,8 @@ function rowsOfPair(members: readonly (readonly [ListParam, readonly Cell[]])[])
     if (cells.length !== first[1].length)
       return say.pairDiffers(param.name, cells.length, first[0].name, first[1].length);
   const kept: number[] = [];
-  for (let row = 0; row < first[1].length; row++) {
+  const last = filledRows(members, first[1].length);
+  for (let row = 0; row < last; row++) {
     const blank = members.filter(
       ([param, cells]) => param.kind === 'series' && param.blanks !== 'keep' && isBlank(cells[row]),
     );
@@ -132,7 +150,15 @@ export function readLists(
   argOf: (param: ListParam) => Cell | Grid | undefined,
 ): Lists | CellError {
   const lists: Record<string, readonly (number | string)[] | undefined> = {};
-  const present = params.filter((param) => given(argOf(param)));
+  const isGiven = (param: ListParam): boolean => given(argOf(param));
+  // A column of a pair that may stay blank from top to bottom counts as there when its neighbours are filled.
+  const present = params.filter(
+    (param) =>
+      isGiven(param) ||
+      (param.atLeast === 0 &&
+        isGrid(argOf(param)) &&
+        params.some((other) => other.pair === param.pair && isGiven(other))),
+  );
   for (const param of params) {
     if (present.includes(param)) continue;
     if (!param.optional)

@@ -6,11 +6,11 @@
  * computed – worked out here from seen figures
  * standard – textbook definition or exact arithmetic
  */
-export type Standing = 'seen' | 'memory' | 'practice' | 'computed' | 'standard';
+export type SourceStanding = 'seen' | 'memory' | 'practice' | 'computed' | 'standard';
 
 export interface Source {
   readonly citation: string;
-  readonly standing: Standing;
+  readonly standing: SourceStanding;
   readonly doi?: string;
   readonly url?: string;
   readonly note?: string;

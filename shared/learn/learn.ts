@@ -1,7 +1,7 @@
 import type { RunRecord } from '../records/schema';
 import type { Estimate } from '../families/learning/kernels/estimate';
 import { estimateCounted, estimateMeasured } from '../families/learning/kernels/estimate';
-import type { Observation, Observed, Settings } from './observe';
+import type { Observation, Observed, ObserveSettings } from './observe';
 import { observe } from './observe';
 import { byRun } from './observe/runs';
 import type { Counted } from '../families/learning/kernels/poolShares';
@@ -129,7 +129,7 @@ function unusedOf({ skipped }: Observed): UnusedCount[] {
   return [...counts.values()].sort((a, b) => b.count - a.count);
 }
 
-export interface LearnSettings extends Settings {
+export interface LearnSettings extends ObserveSettings {
   readonly confidence?: number;
 }
 

@@ -4,16 +4,16 @@ import { ageRates } from './observe/ages';
 import { clockRates } from './observe/clocks';
 import { countRates } from './observe/counts';
 import { eggRates } from './observe/eggs';
-import type { Observation, Reader, Seen, Settings, Skipped } from './observe/reading';
+import type { Observation, Reader, Seen, ObserveSettings, SkippedRecord } from './observe/reading';
 import type { RateKey } from '../families/learning/rates';
 import { rateSpec } from '../families/learning/rates';
 
-export type { Observation, Settings, Skipped, TemperatureLog } from './observe/reading';
+export type { Observation, ObserveSettings, SkippedRecord, TemperatureLog } from './observe/reading';
 
 export interface Observed {
   readonly observations: readonly Observation[];
   /** What could not be used although the record says something, with the reason. */
-  readonly skipped: readonly Skipped[];
+  readonly skipped: readonly SkippedRecord[];
   readonly records: number;
   /** Records left out because the check of records found something in them. */
   readonly refused: number;
@@ -54,10 +54,10 @@ const READERS: readonly Reader[] = [clockRates, eggRates, countRates, ageRates];
  * Accepted records → one observation per rate and run. Nothing is corrected: what does not fit is named and
  * left out.
  */
-export function observe(records: readonly RunRecord[], settings: Settings = {}): Observed {
+export function observe(records: readonly RunRecord[], settings: ObserveSettings = {}): Observed {
   const accepted = records.filter(isAccepted);
   const observations: Observation[] = [];
-  const skipped: Skipped[] = [];
+  const skipped: SkippedRecord[] = [];
   // Only a farm that writes down its failures says anything about them.
   const isFailureKept = accepted.some((r) => r.values.eggWeight?.value === 0 || r.values.eggs?.value === 0);
   for (const record of accepted)

@@ -3,7 +3,7 @@ import { momentText, MONTH_NAMES } from '../units/dates';
 import type { ControlChart } from '../families/learning/kernels/controlChart';
 import { controlChart } from '../families/learning/kernels/controlChart';
 import { estimateCounted } from '../families/learning/kernels/estimate';
-import type { Observation, Settings } from './observe';
+import type { Observation, ObserveSettings } from './observe';
 import { observe } from './observe';
 import { dayOf, monthOf } from './observe/reading';
 import { byRun } from './observe/runs';
@@ -153,7 +153,7 @@ const together = (rows: readonly Observation[]): Counted[] => {
 export function* trendSteps(
   records: readonly RunRecord[],
   rate: TrendRate = 'hatch',
-  settings: Settings = {},
+  settings: ObserveSettings = {},
 ): Generator<number, Trends> {
   const seen = observe(records, settings).observations.filter((o) => o.rate === rate);
   const rows = seen.flatMap((o) => together([o]));
@@ -190,5 +190,5 @@ export function* trendSteps(
 export const trendsOf = (
   records: readonly RunRecord[],
   rate: TrendRate = 'hatch',
-  settings: Settings = {},
+  settings: ObserveSettings = {},
 ): Trends => runNow(trendSteps(records, rate, settings));

@@ -207,8 +207,8 @@ export type FieldName = keyof typeof FIELDS;
 export const FIELD_NAMES = Object.keys(FIELDS) as readonly FieldName[];
 export const fieldSpec = (name: FieldName): FieldSpec => FIELDS[name];
 /** Kinds are told apart at run time by `fieldSpec(name).kind`. */
-export type NumericField = Exclude<FieldName, TextField>;
-export type TextField = (typeof TEXT_FIELDS)[number];
+export type NumericField = Exclude<FieldName, RecordText>;
+export type RecordText = (typeof TEXT_FIELDS)[number];
 export const TEXT_FIELDS = [
   'run',
   'species',
@@ -232,5 +232,5 @@ export const TEXT_FIELDS = [
   'feedType',
   'size',
 ] as const satisfies readonly FieldName[];
-export const isTextField = (name: FieldName): name is TextField => fieldSpec(name).kind === 'text';
+export const isTextField = (name: FieldName): name is RecordText => fieldSpec(name).kind === 'text';
 export const NUMERIC_FIELDS = FIELD_NAMES.filter((name): name is NumericField => !isTextField(name));

@@ -1,5 +1,5 @@
 export { FIELDS, fieldSpec, FIELD_NAMES, isTextField } from './fields';
-export type { FieldName, FieldSpec, NumericField, TextField } from './fields';
+export type { FieldName, FieldSpec, NumericField, RecordText } from './fields';
 export { isAccepted, numberOf, RunRecordSchema, textOf } from './schema';
 export type { RunRecord, RunValues, Sourced } from './schema';
 export { readFileCells, sheetFromRange } from './read';
@@ -20,7 +20,7 @@ export type { Finding, FindingGroup, NotChecked } from './findings/finding';
 export { placeKey, SEVERITY_WORDS } from './findings/finding';
 export { addressText, findingsWorkbook, FINDINGS_SHEET, harmless, sourceWords } from './findings/sheet';
 export { marksOf } from './findings/marks';
-export type { Mark } from './findings/marks';
+export type { FindingMark } from './findings/marks';
 export { checkFile, runToEnd } from './checkFile';
 export type { CheckedFile, Watch } from './checkFile';
 export { runRecords } from './records';

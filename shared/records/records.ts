@@ -1,5 +1,5 @@
 import type { AuditReport } from './findings/run';
-import type { NumericField, TextField } from './fields';
+import type { NumericField, RecordText } from './fields';
 import { isTextField } from './fields';
 import type { RecordPlace, RunRecord, RunValues } from './schema';
 import type { RecordTable } from './table';
@@ -14,7 +14,7 @@ function valuesOf(table: RecordTable, record: number): RunValues {
     const spot = field && table.spot(record, field);
     if (!field || !spot) continue;
     const value = isTextField(field)
-      ? table.texts[field satisfies TextField]?.[record]
+      ? table.texts[field satisfies RecordText]?.[record]
       : table.numbers[field satisfies NumericField]?.[record];
     if (value === undefined || value === '' || Number.isNaN(value)) continue;
     values[field] = { value, ...placeOf(spot) };

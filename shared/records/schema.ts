@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { FieldName, NumericField, TextField } from './fields';
+import type { FieldName, NumericField, RecordText } from './fields';
 import { FIELD_NAMES, isTextField } from './fields';
 
 /** Where a value of a record was read. */
@@ -15,7 +15,7 @@ export interface Sourced<T> extends RecordPlace {
  * cell it came from.
  */
 export type RunValues = { readonly [N in NumericField]?: Sourced<number> } & {
-  readonly [N in TextField]?: Sourced<string>;
+  readonly [N in RecordText]?: Sourced<string>;
 };
 
 export interface RunRecord {
@@ -43,5 +43,5 @@ export const RunRecordSchema = z.object({
 /** The value alone, undefined when the record does not say it. */
 export const numberOf = (record: RunRecord, name: NumericField): number | undefined =>
   record.values[name]?.value;
-export const textOf = (record: RunRecord, name: TextField): string | undefined => record.values[name]?.value;
+export const textOf = (record: RunRecord, name: RecordText): string | undefined => record.values[name]?.value;
 export const isAccepted = (record: RunRecord): boolean => record.findings.length === 0;

@@ -1,12 +1,12 @@
 // Long: the reading of one table from top to bottom, in its order.
 import { columnLetters } from '../sheet/formula/address';
-import type { FieldName, NumericField, TextField } from './fields';
+import type { FieldName, NumericField, RecordText } from './fields';
 import { fieldSpec, isTextField } from './fields';
-import type { CellRun, Content } from './columns/content';
+import type { CellRun, ColumnContent } from './columns/content';
 import { runOf } from './columns/content';
 import type { FormCell, FormRecord } from './shape/forms';
 import { layForms } from './shape/forms';
-import type { LaidTable, Skipped } from './shape/tables';
+import type { LaidTable, SkippedArea } from './shape/tables';
 import { layTables } from './shape/tables';
 import type { Link } from './meaning/links';
 import type { Correction, MappedColumn } from './columns/mapping';
@@ -37,7 +37,7 @@ export interface ReadColumn {
   readonly plain: Float64Array;
   /** Dates, clock times or both, where most cells are; shares of a day where only the clock is said. */
   readonly moments: ReadNumbers | undefined;
-  readonly content: Content;
+  readonly content: ColumnContent;
   readonly run: CellRun;
   readonly spot: (record: number) => Spot | undefined;
 }
@@ -49,7 +49,7 @@ export interface RecordTable {
   readonly length: number;
   readonly mapping: readonly MappedColumn[];
   readonly numbers: Readonly<Partial<Record<NumericField, Float64Array>>>;
-  readonly texts: Readonly<Partial<Record<TextField, readonly string[]>>>;
+  readonly texts: Readonly<Partial<Record<RecordText, readonly string[]>>>;
   readonly read: Readonly<Partial<Record<NumericField, ReadNumbers>>>;
   /** Cell of a field in a record; undefined where the record has no such cell. */
   readonly spot: (record: number, field: FieldName) => Spot | undefined;
@@ -61,7 +61,7 @@ export interface RecordTable {
   readonly links: readonly Link[];
   /** For tables only: the sheet, its columns and the rows of the records. */
   readonly rows: LaidTable | undefined;
-  readonly skipped: readonly (Skipped & { readonly sheet: SheetCells })[];
+  readonly skipped: readonly (SkippedArea & { readonly sheet: SheetCells })[];
 }
 
 export const placeOf = ({ sheet, position, column }: Spot): RecordPlace => ({
@@ -77,7 +77,7 @@ export const columnOf = (table: RecordTable, field: FieldName): MappedColumn | u
 /** Dates and hours of a column of which most cells hold one, whatever it means. */
 function momentsOf(
   run: CellRun,
-  content: Content,
+  content: ColumnContent,
   { decimal, order, field }: MappedColumn,
   year: number,
 ): ReadNumbers | undefined {
@@ -115,7 +115,7 @@ type Values = Pick<RecordTable, 'numbers' | 'texts' | 'read'>;
 function valuesOf(mapping: readonly MappedColumn[], runs: readonly CellRun[], year: number): Values {
   const numbers: Partial<Record<NumericField, Float64Array>> = {};
   const read: Partial<Record<NumericField, ReadNumbers>> = {};
-  const texts: Partial<Record<TextField, readonly string[]>> = {};
+  const texts: Partial<Record<RecordText, readonly string[]>> = {};
   for (const [i, { field, unit, decimal, order, times, isRepeated }] of mapping.entries()) {
     const run = runs[i];
     if (!field || !run || isRepeated) continue;
@@ -157,7 +157,7 @@ function materialIn(text: string): string | undefined {
 function nameMaterial(
   mapping: readonly MappedColumn[],
   runs: readonly CellRun[],
-  texts: Partial<Record<TextField, readonly string[]>>,
+  texts: Partial<Record<RecordText, readonly string[]>>,
 ): void {
   if (texts.material) {
     texts.material = texts.material.map((text) => (text === '' ? text : (materialIn(text) ?? text)));
@@ -215,8 +215,14 @@ function tableOfForms(
   year: number,
 ): RecordTable {
   const labels = new Map<string, FormCell>();
+  // Words that differ from form to form are the name of the form, not a part of it.
+  const named = new Set<string>();
   for (const { cells } of forms)
-    for (const cell of cells) if (!labels.has(cell.key)) labels.set(cell.key, cell);
+    for (const cell of cells) {
+      const known = labels.get(cell.key);
+      if (!known) labels.set(cell.key, cell);
+      else if (known.parent !== cell.parent) named.add(cell.key);
+    }
   const keys = [...labels.keys()];
   const found = forms.map(({ cells }) => new Map(cells.map((cell) => [cell.key, cell])));
   const spotOf = (record: number, key: string): Spot | undefined => {
@@ -239,7 +245,7 @@ function tableOfForms(
     keys.map((key, i) => ({
       name: labels.get(key)?.label ?? key,
       header: labels.get(key)?.label ?? key,
-      parent: labels.get(key)?.parent ?? '',
+      parent: named.has(key) ? '' : (labels.get(key)?.parent ?? ''),
       run: runs[i] as CellRun,
     })),
     corrections,

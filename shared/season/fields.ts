@@ -20,7 +20,7 @@ const shown = (value: unknown): string =>
       : String(value as number);
 
 const typedNumber =
-  (limits: Limits) =>
+  (limits: FieldLimits) =>
   (value: unknown): unknown => {
     if (value === '' || value === null) return undefined;
     if (typeof value !== 'string') return value;
@@ -40,16 +40,16 @@ const typedHour = (value: unknown): unknown => {
   return read.kind === 'time' ? read.value : value;
 };
 
-export interface Limits {
+export interface FieldLimits {
   readonly min: number;
   readonly max: number;
   readonly unit?: string;
   readonly whole?: boolean;
   readonly slip?: (n: number) => string | undefined;
 }
-const fits = (n: unknown, { min, max, whole }: Limits): n is number =>
+const fits = (n: unknown, { min, max, whole }: FieldLimits): n is number =>
   typeof n === 'number' && n >= min && n <= max && (!whole || Number.isInteger(n));
-const sentence = (label: string, limits: Limits, got: unknown): string => {
+const sentence = (label: string, limits: FieldLimits, got: unknown): string => {
   const read = typeof got === 'string' ? readTypedNumber(got, limits) : undefined;
   if (read?.kind === 'open') return `${label}: ${openSentence(String(got), read.readings)}`;
   const range = `${limits.whole ? 'a whole number' : 'a number'} from ${limits.min.toLocaleString('en')} to ${limits.max.toLocaleString('en')}${limits.unit ? ` ${limits.unit}` : ''}`;
@@ -60,7 +60,7 @@ const sentence = (label: string, limits: Limits, got: unknown): string => {
 /** What a JSON schema says of an entry: numbers may also be typed as text. */
 const aboutNumber = (
   label: string,
-  { min, max, unit, whole }: Limits,
+  { min, max, unit, whole }: FieldLimits,
   usual?: number,
 ): Record<string, unknown> => ({
   title: label,
@@ -76,21 +76,21 @@ const aboutDay = (label: string): Record<string, unknown> => ({
   description: 'a date as 2027-03-31, or the number a sheet keeps for it',
 });
 
-export const numberOf = (label: string, limits: Limits) =>
+export const numberOf = (label: string, limits: FieldLimits) =>
   z.preprocess(
     typedNumber(limits),
     z
       .custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) })
       .meta(aboutNumber(label, limits)),
   );
-export const numberOr = (label: string, usual: number, limits: Limits) =>
+export const numberOr = (label: string, usual: number, limits: FieldLimits) =>
   z.preprocess(
     (value) => typedNumber(limits)(value) ?? usual,
     z
       .custom<number>((n) => fits(n, limits), { error: (issue) => sentence(label, limits, issue.input) })
       .meta(aboutNumber(label, limits, usual)),
   );
-export const maybeNumber = (label: string, limits: Limits) =>
+export const maybeNumber = (label: string, limits: FieldLimits) =>
   z
     .preprocess(
       typedNumber(limits),

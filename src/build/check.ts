@@ -1,6 +1,9 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
 import { functionsJson, functionsJsonFaults } from '../shell/functionsJson';
+import { arrowFaults } from './checks/arrows';
+import type { Figures } from './checks/claims';
+import { claimFaults } from './checks/claims';
 import { bundleFaults, gzipSize } from './checks/bundle';
 import { layoutFaults } from './checks/layout';
 import type { Lock } from './checks/licences';
@@ -22,6 +25,7 @@ const read = (path: string): string => readFileSync(path, 'utf8');
 const hasLicenceFile = (path: string): boolean => existsSync(`${path}/LICENSE`);
 const BUNDLE = 'dist/functions.js';
 
+const FIGURES = 'taskpane/help/figures.json';
 const DEBTS = 'tests/reference/debts.json';
 const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -53,8 +57,10 @@ const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['generated files', stale],
   ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
   ['layout', () => layoutFaults(readdirSync('.'))],
+  ['arrows', () => arrowFaults(sourceTexts())],
   ['long files', () => longFileFaults(sourceTexts())],
   ['sources', () => sourceFaults(SOURCES, referenceTests(), JSON.parse(read(DEBTS)) as Debts)],
+  ['claims', () => claimFaults('README.md', read('README.md'), JSON.parse(read(FIGURES)) as Figures)],
   [
     'bundle size',
     () =>

@@ -1,10 +1,26 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
 import { SOURCES } from '../../shared/families/sources';
-import { functionPages } from '../../taskpane/help/pages';
+import type { HelpTexts } from '../../taskpane/help/pages';
+import { helpPages } from '../../taskpane/help/pages';
 import { functionsJsonText } from '../shell/functionsJson';
 
-/** Files of the built add-in that are derived from the catalogue: the list of functions, and their help pages. */
+const HELP = 'taskpane/help';
+const read = (name: string): string => readFileSync(`${HELP}/${name}`, 'utf8');
+
+/** The texts of help that are files: guides and changes as Markdown, figures and comparisons as tests wrote them. */
+export const helpTexts = (): HelpTexts => ({
+  guides: readdirSync(`${HELP}/guides`)
+    .filter((name) => name.endsWith('.md'))
+    .map((name) => ({ key: name.replace(/\.md$/, ''), markdown: read(`guides/${name}`) })),
+  changes: read('changes.md'),
+  printed: JSON.parse(read('printed.json')) as HelpTexts['printed'],
+  figures: JSON.parse(read('figures.json')) as HelpTexts['figures'],
+  unopened: JSON.parse(read('unopened.json')) as HelpTexts['unopened'],
+});
+
+/** Files of the built add-in that are derived: the list of functions, and the pages of help. */
 export const derivedAssets = (base: string): readonly { readonly name: string; readonly text: string }[] => [
   { name: 'functions.json', text: functionsJsonText(CATALOGUE, `${base}/help`) },
-  ...functionPages(CATALOGUE, SOURCES).map(({ name, text }) => ({ name: `help/${name}`, text })),
+  ...helpPages(CATALOGUE, SOURCES, helpTexts()).map(({ name, text }) => ({ name: `help/${name}`, text })),
 ];

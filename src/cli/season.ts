@@ -4,8 +4,8 @@ import { addressOf, parseAddress } from '../../shared/sheet/formula/address';
 import type { Cell } from '../../shared/base/values';
 import { isUnreadable, readXlsx } from '../../shared/files';
 import type { SheetModel } from '../../shared/sheet/workbook/model';
-import { readSeason, seasonsIn } from '../../shared/season';
-import type { OrderBook } from '../../shared/season';
+import { asOf, booksIn, readBook } from '../../shared/books/living';
+import type { OrderBook } from '../../shared/season/orderBook';
 import { readOrderBook } from '../../shared/season/orderBook';
 import { planBatches } from '../../shared/season/batches';
 import { seasonSchemas } from '../../shared/season/batches/schema';
@@ -55,15 +55,17 @@ function fromWorkbook(path: string, bytes: Uint8Array, today: number): Input {
   const result = readXlsx(bytes);
   if (isUnreadable(result)) return { faults: [`${path}: ${result.fault}`] };
   const { sheets } = result.model;
-  const found = seasonsIn(sheets.map(({ name }) => name));
+  const found = booksIn(sheets.map(({ name }) => name));
   const [suffix] = found;
   if (suffix === undefined) return { faults: [`${path}: there is no season of Spawnbook in this workbook.`] };
   if (found.length > 1)
     return {
       faults: [`${path}: there are ${found.length} seasons in this workbook. Keep one, and plan again.`],
     };
-  const read = readSeason(sheets.map(gridOf), suffix, today);
-  return read.kind === 'read' ? { input: { ...read.input } } : { faults: read.faults };
+  const read = readBook(sheets.map(gridOf), suffix);
+  if (read.kind === 'unreadable') return { faults: read.faults };
+  for (const sentence of read.missing) process.stderr.write(`${sentence}\n`);
+  return { input: { ...asOf(read, today) } };
 }
 
 function fromJson(path: string, text: string): Input {

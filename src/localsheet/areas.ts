@@ -1,9 +1,9 @@
 import { areaText, parseArea, splitReference } from '../../shared/sheet/formula/address';
-import type { Area } from '../officeStandIn/book';
+import type { StandInArea } from '../officeStandIn/book';
 
 /** A1 text ⇄ the areas the backend works with. */
 
-export function areaOf(text: string): Area | undefined {
+export function areaOf(text: string): StandInArea | undefined {
   const found = parseArea(text);
   return (
     found && {
@@ -15,12 +15,12 @@ export function areaOf(text: string): Area | undefined {
   );
 }
 
-export const textOfArea = ({ row, column, rows, columns }: Area): string =>
+export const textOfArea = ({ row, column, rows, columns }: StandInArea): string =>
   areaText({ top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 });
 
 export interface SheetArea {
   readonly sheet: string | undefined;
-  readonly area: Area;
+  readonly area: StandInArea;
 }
 
 /** ='My sheet'!$A$1:$B$2 → sheet name and area. */

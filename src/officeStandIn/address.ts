@@ -4,14 +4,14 @@ import {
   parseAddress,
   splitReference,
 } from '../../shared/sheet/formula/address';
-import type { Area } from './book';
+import type { StandInArea } from './book';
 import { MAX_COLUMNS, MAX_ROWS } from './book';
 
 /** A1 text ⇄ the areas of the object model: a corner and a size. */
 
 export const columnName = columnLetters;
 
-export const fits = ({ row, column, rows, columns }: Area): boolean =>
+export const fits = ({ row, column, rows, columns }: StandInArea): boolean =>
   row >= 0 &&
   column >= 0 &&
   rows > 0 &&
@@ -20,7 +20,7 @@ export const fits = ({ row, column, rows, columns }: Area): boolean =>
   column + columns <= MAX_COLUMNS;
 
 /** Without the sheet part; undefined when it is no address (it may be a name). */
-export function parseArea(text: string): Area | undefined {
+export function parseArea(text: string): StandInArea | undefined {
   const found = parseCorners(text);
   const area = found && {
     row: found.top,
@@ -31,11 +31,11 @@ export function parseArea(text: string): Area | undefined {
   return area && fits(area) ? area : undefined;
 }
 
-export const isWholeRows = (area: Area): boolean => area.columns === MAX_COLUMNS;
-export const isWholeColumns = (area: Area): boolean => area.rows === MAX_ROWS;
-export const WHOLE_SHEET: Area = { row: 0, column: 0, rows: MAX_ROWS, columns: MAX_COLUMNS };
+export const isWholeRows = (area: StandInArea): boolean => area.columns === MAX_COLUMNS;
+export const isWholeColumns = (area: StandInArea): boolean => area.rows === MAX_ROWS;
+export const WHOLE_SHEET: StandInArea = { row: 0, column: 0, rows: MAX_ROWS, columns: MAX_COLUMNS };
 
-export function formatArea(area: Area): string {
+export function formatArea(area: StandInArea): string {
   if (isWholeColumns(area) && !isWholeRows(area))
     return `${columnName(area.column)}:${columnName(area.column + area.columns - 1)}`;
   if (isWholeRows(area)) return `${area.row + 1}:${area.row + area.rows}`;
@@ -58,15 +58,15 @@ export const quoteSheet = (name: string): string =>
     : `'${name.replaceAll("'", "''")}'`;
 
 const absolute = (text: string): string => text.replace(/[A-Z]+|\d+/g, (part) => `$${part}`);
-export const formatReference = (sheet: string, area: Area, isAbsolute = false): string =>
+export const formatReference = (sheet: string, area: StandInArea, isAbsolute = false): string =>
   `${quoteSheet(sheet)}!${isAbsolute ? absolute(formatArea(area)) : formatArea(area)}`;
 
-export const overlaps = (a: Area, b: Area): boolean =>
+export const overlaps = (a: StandInArea, b: StandInArea): boolean =>
   a.row < b.row + b.rows &&
   b.row < a.row + a.rows &&
   a.column < b.column + b.columns &&
   b.column < a.column + a.columns;
-export const contains = (outer: Area, inner: Area): boolean =>
+export const contains = (outer: StandInArea, inner: StandInArea): boolean =>
   inner.row >= outer.row &&
   inner.column >= outer.column &&
   inner.row + inner.rows <= outer.row + outer.rows &&

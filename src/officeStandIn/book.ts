@@ -10,7 +10,7 @@ import type { Cell } from '../../shared/base/values';
 export type Awaitable<T> = T | Promise<T>;
 
 /** Zero-based, inside the sheet. */
-export interface Area {
+export interface StandInArea {
   readonly row: number;
   readonly column: number;
   readonly rows: number;
@@ -90,7 +90,7 @@ export interface TableState {
   readonly name: string;
   readonly sheet: string;
   /** With the heading row, and with the totals row when shown. */
-  readonly area: Area;
+  readonly area: StandInArea;
   readonly style: string;
   readonly showTotals: boolean;
 }
@@ -128,7 +128,7 @@ export interface ValidationState {
 /** Colours an area where a formula, written for its first cell, is true. */
 export interface ConditionalState {
   readonly id: string;
-  readonly area: Area;
+  readonly area: StandInArea;
   readonly formula: string;
   readonly fill?: string;
   readonly color?: string;
@@ -161,7 +161,7 @@ export interface ChartState {
   readonly value: AxisState;
   readonly series: readonly ChartSeriesState[];
   /** The cells it covers. */
-  readonly place?: Area;
+  readonly place?: StandInArea;
 }
 
 export interface ProtectionState {
@@ -182,10 +182,10 @@ export interface PageState {
 
 export interface Selection {
   readonly sheet: string;
-  readonly area: Area;
+  readonly area: StandInArea;
 }
 
-export interface Book {
+export interface StandInBook {
   /** Runs the changes of one batch as one undo step. */
   group<T>(work: () => Promise<T>): Promise<T>;
   /** Resolves when no calculation is pending. Called before values are read. */
@@ -202,41 +202,41 @@ export interface Book {
   activeSheet(): Awaitable<string>;
   activate(sheet: string): Awaitable<void>;
   selection(): Awaitable<Selection>;
-  select(sheet: string, area: Area): Awaitable<void>;
+  select(sheet: string, area: StandInArea): Awaitable<void>;
 
   /** Rows × columns of the area, also where nothing is. */
-  read<K extends keyof CellReads>(sheet: string, area: Area, what: K): Awaitable<CellReads[K]>;
+  read<K extends keyof CellReads>(sheet: string, area: StandInArea, what: K): Awaitable<CellReads[K]>;
   /** Same shape as the area. */
-  write(sheet: string, area: Area, cells: readonly (readonly CellInput[])[]): Awaitable<void>;
+  write(sheet: string, area: StandInArea, cells: readonly (readonly CellInput[])[]): Awaitable<void>;
   /** undefined leaves a cell's format. */
   setNumberFormats(
     sheet: string,
-    area: Area,
+    area: StandInArea,
     formats: readonly (readonly (string | undefined)[])[],
   ): Awaitable<void>;
-  clear(sheet: string, area: Area, what: 'All' | 'Contents' | 'Formats'): Awaitable<void>;
+  clear(sheet: string, area: StandInArea, what: 'All' | 'Contents' | 'Formats'): Awaitable<void>;
   /**
    * The smallest area that holds everything; with `valuesOnly` formats do not count. undefined when nothing
    * is there.
    */
-  usedArea(sheet: string, valuesOnly: boolean): Awaitable<Area | undefined>;
+  usedArea(sheet: string, valuesOnly: boolean): Awaitable<StandInArea | undefined>;
   /** The area a formula in this cell fills, more than one cell; undefined when it does not spill. */
-  spillArea(sheet: string, row: number, column: number): Awaitable<Area | undefined>;
+  spillArea(sheet: string, row: number, column: number): Awaitable<StandInArea | undefined>;
 
-  format(sheet: string, area: Area): Awaitable<MixedFormat>;
+  format(sheet: string, area: StandInArea): Awaitable<MixedFormat>;
   /** `columnWidth` and `rowHeight` act on whole columns and rows of the area. */
-  setFormat(sheet: string, area: Area, patch: FormatPatch): Awaitable<void>;
-  border(sheet: string, area: Area, edge: Edge): Awaitable<BorderState>;
-  setBorder(sheet: string, area: Area, edge: Edge, border: BorderState): Awaitable<void>;
-  autofitColumns(sheet: string, area: Area): Awaitable<void>;
-  merges(sheet: string): Awaitable<readonly Area[]>;
-  merge(sheet: string, area: Area): Awaitable<void>;
-  unmerge(sheet: string, area: Area): Awaitable<void>;
+  setFormat(sheet: string, area: StandInArea, patch: FormatPatch): Awaitable<void>;
+  border(sheet: string, area: StandInArea, edge: Edge): Awaitable<BorderState>;
+  setBorder(sheet: string, area: StandInArea, edge: Edge, border: BorderState): Awaitable<void>;
+  autofitColumns(sheet: string, area: StandInArea): Awaitable<void>;
+  merges(sheet: string): Awaitable<readonly StandInArea[]>;
+  merge(sheet: string, area: StandInArea): Awaitable<void>;
+  unmerge(sheet: string, area: StandInArea): Awaitable<void>;
 
   /** All tables of the workbook. */
   tables(): Awaitable<readonly TableState[]>;
   /** The name is free; headings are in the first row. Answers the id. */
-  addTable(sheet: string, area: Area, name: string): Awaitable<string>;
+  addTable(sheet: string, area: StandInArea, name: string): Awaitable<string>;
   changeTable(id: string, patch: TablePatch): Awaitable<void>;
   /** Keeps the cells. */
   deleteTable(id: string): Awaitable<void>;
@@ -252,8 +252,8 @@ export interface Book {
   putSetting(key: string, value: unknown): Awaitable<void>;
 
   /** Of the first cell of the area. */
-  validation(sheet: string, area: Area): Awaitable<ValidationState | undefined>;
-  setValidation(sheet: string, area: Area, rule: ValidationState | undefined): Awaitable<void>;
+  validation(sheet: string, area: StandInArea): Awaitable<ValidationState | undefined>;
+  setValidation(sheet: string, area: StandInArea, rule: ValidationState | undefined): Awaitable<void>;
   conditionals(sheet: string): Awaitable<readonly ConditionalState[]>;
   /** Adds, or replaces the one with the same id. */
   putConditional(sheet: string, rule: ConditionalState): Awaitable<void>;

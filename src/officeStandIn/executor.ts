@@ -1,8 +1,8 @@
-import type { Awaitable, Book } from './book';
+import type { Awaitable, StandInBook } from './book';
 import { ApiFailure, fail } from './failure';
 import type { ActionInfo, ActionResult, ArgumentInfo, PathInfo, RequestBody, ResponseBody } from './messages';
 import { ActionType, PathType } from './messages';
-import type { Env, Node } from './node';
+import type { Env, ObjectNode } from './node';
 import { isNode } from './node';
 import { workbookNode } from './nodes/workbook';
 import { query } from './query';
@@ -15,7 +15,7 @@ export interface Executor {
   execute(body: RequestBody): Promise<ResponseBody>;
 }
 
-type Objects = Map<number, Node | null>;
+type Objects = Map<number, ObjectNode | null>;
 interface Batch {
   readonly env: Env;
   readonly paths: RequestBody['ObjectPaths'];
@@ -47,7 +47,7 @@ const isReading = (name: string): boolean => name === '' || name.startsWith('Get
 
 async function call(
   batch: Batch,
-  node: Node,
+  node: ObjectNode,
   name: string,
   info: ArgumentInfo | undefined,
 ): Promise<unknown> {
@@ -57,7 +57,7 @@ async function call(
   return answer;
 }
 
-type Step = (batch: Batch, parent: Node, path: PathInfo) => Awaitable<Node | null>;
+type Step = (batch: Batch, parent: ObjectNode, path: PathInfo) => Awaitable<ObjectNode | null>;
 const STEPS: Readonly<Record<number, Step>> = {
   [PathType.property]: (_batch, parent, path) =>
     (parent.links?.[path.Name] ?? fail('ApiNotFound', `${parent.type} has no ${path.Name} here.`))(),
@@ -73,7 +73,7 @@ const STEPS: Readonly<Record<number, Step>> = {
   },
 };
 
-async function follow(batch: Batch, path: PathInfo): Promise<Node | null> {
+async function follow(batch: Batch, path: PathInfo): Promise<ObjectNode | null> {
   if (path.ObjectPathType === PathType.global) return workbookNode(batch.env);
   if (path.ObjectPathType === PathType.nullObject) return null;
   if (path.ObjectPathType === PathType.reference)
@@ -85,7 +85,7 @@ async function follow(batch: Batch, path: PathInfo): Promise<Node | null> {
 }
 
 /** Each path is followed once in a batch, so a method that adds something adds it once. */
-async function resolve(batch: Batch, id: number): Promise<Node | null> {
+async function resolve(batch: Batch, id: number): Promise<ObjectNode | null> {
   const known = batch.objects.get(id);
   if (known !== undefined) return known;
   const path = batch.paths[String(id)] ?? fail('InvalidObjectPath', `There is no object path ${id}.`);
@@ -94,7 +94,7 @@ async function resolve(batch: Batch, id: number): Promise<Node | null> {
   return found;
 }
 
-const nodeFor = async (batch: Batch, action: ActionInfo): Promise<Node> =>
+const nodeFor = async (batch: Batch, action: ActionInfo): Promise<ObjectNode> =>
   (await resolve(batch, action.ObjectPathId)) ??
   fail('ItemNotFound', 'The object does not exist: test isNullObject first.');
 
@@ -165,7 +165,7 @@ export interface ExecutorOptions {
   readonly openWorkbook?: (base64: string) => Awaitable<void>;
 }
 
-export function createExecutor(book: Book, options: ExecutorOptions = {}): Executor {
+export function createExecutor(book: StandInBook, options: ExecutorOptions = {}): Executor {
   const env: Env = {
     book,
     references: new Map(),

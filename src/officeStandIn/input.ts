@@ -1,4 +1,4 @@
-import type { Area, CellInput } from './book';
+import type { StandInArea, CellInput } from './book';
 import { fail } from './failure';
 
 /** What Excel makes of a value written to a cell. */
@@ -51,7 +51,7 @@ export function readInput(given: unknown, isTextFormat: boolean): CellInput {
 }
 
 /** A 2-D array of the area's own shape, or one value for every cell. */
-export function shaped(given: unknown, area: Area): readonly (readonly unknown[])[] {
+export function shaped(given: unknown, area: StandInArea): readonly (readonly unknown[])[] {
   if (!Array.isArray(given))
     return Array.from({ length: area.rows }, () => Array.from({ length: area.columns }, () => given));
   const lines: readonly unknown[] = given;

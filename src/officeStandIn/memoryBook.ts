@@ -3,26 +3,26 @@ import type { Cell, Grid } from '../../shared/base/values';
 import { isError, isGrid } from '../../shared/base/values';
 import { contains } from './address';
 import { withSetting } from './settings';
-import type { Area, Book, CellReads, NameState, Selection, TableState } from './book';
+import type { StandInArea, StandInBook, CellReads, NameState, Selection, TableState } from './book';
 import type { MemoryCell } from './memorySheet';
 import { columnOfKey, hasContent, keyOf, MemorySheet, rowOfKey } from './memorySheet';
 
 /** A book in memory, for tests: it stores all a sheet can say; what formulas give comes from outside. */
 
-export interface FormulaCell {
+export interface MemoryFormula {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
   readonly formula: string;
 }
 export interface Calculation {
-  readonly formulas: readonly FormulaCell[];
+  readonly formulas: readonly MemoryFormula[];
   /** By sheet name; null for blank. */
   readonly valueAt: (sheet: string, row: number, column: number) => Cell;
   readonly names: readonly NameState[];
   readonly tables: readonly TableState[];
   /** Stores what a formula gives; a grid spills. */
-  readonly give: (cell: FormulaCell, value: Cell | Grid) => void;
+  readonly give: (cell: MemoryFormula, value: Cell | Grid) => void;
 }
 export type Calculate = (calculation: Calculation) => void;
 
@@ -46,7 +46,7 @@ const READ: {
   text: (_sheet, _row, _column, cell) => text(cell?.value ?? null),
 };
 
-export interface MemoryBook extends Book {
+export interface MemoryBook extends StandInBook {
   /** How many undo steps the changes so far make. */
   readonly undoSteps: () => number;
   /** How often calculation ran. */
@@ -68,7 +68,7 @@ interface State {
 
 type Tools = State & { readonly sheet: (id: string) => MemorySheet };
 
-function spill(sheet: MemorySheet, cell: FormulaCell, grid: Grid): void {
+function spill(sheet: MemorySheet, cell: MemoryFormula, grid: Grid): void {
   const target = sheet.touch(cell.row, cell.column);
   const places = grid
     .flatMap((line, r) => line.map((value, c) => ({ row: cell.row + r, column: cell.column + c, value })))
@@ -90,7 +90,7 @@ function recalculate(state: State, calculate: Calculate): void {
   state.calculations += 1;
   state.isDirty = false;
   const byName = new Map(state.sheets.map((s) => [s.state.name.toLowerCase(), s]));
-  const formulas: FormulaCell[] = [];
+  const formulas: MemoryFormula[] = [];
   for (const sheet of state.sheets)
     for (const [key, cell] of sheet.cells) {
       if (cell.spilledFrom !== undefined) {
@@ -126,7 +126,7 @@ const sheetMembers = (tools: Tools, ids: (prefix: string) => string) => ({
     );
     return `${id}}`;
   },
-  changeSheet: (id: string, { position, ...patch }: Parameters<Book['changeSheet']>[1]) => {
+  changeSheet: (id: string, { position, ...patch }: Parameters<StandInBook['changeSheet']>[1]) => {
     const sheet = tools.sheet(id);
     sheet.state = { ...sheet.state, ...patch };
     if (position === undefined) return;
@@ -147,30 +147,34 @@ const sheetMembers = (tools: Tools, ids: (prefix: string) => string) => ({
     tools.selection = { sheet: id, area: { row: 0, column: 0, rows: 1, columns: 1 } };
   },
   selection: () => tools.selection,
-  select: (sheet: string, area: Area) => {
+  select: (sheet: string, area: StandInArea) => {
     tools.active = sheet;
     tools.selection = { sheet, area };
   },
 });
 
 const cellMembers = (tools: Tools) => ({
-  read: <K extends keyof CellReads>(id: string, area: Area, what: K): CellReads[K] => {
+  read: <K extends keyof CellReads>(id: string, area: StandInArea, what: K): CellReads[K] => {
     const sheet = tools.sheet(id);
     return sheet.map(area, (row, column, cell) => READ[what](sheet, row, column, cell)) as CellReads[K];
   },
-  write: (id: string, area: Area, cells: Parameters<Book['write']>[2]) => {
+  write: (id: string, area: StandInArea, cells: Parameters<StandInBook['write']>[2]) => {
     tools.sheet(id).write(area, cells);
     tools.isDirty = true;
   },
-  setNumberFormats: (id: string, area: Area, formats: Parameters<Book['setNumberFormats']>[2]) => {
+  setNumberFormats: (
+    id: string,
+    area: StandInArea,
+    formats: Parameters<StandInBook['setNumberFormats']>[2],
+  ) => {
     tools.sheet(id).setNumberFormats(area, formats);
   },
-  clear: (id: string, area: Area, what: 'All' | 'Contents' | 'Formats') => {
+  clear: (id: string, area: StandInArea, what: 'All' | 'Contents' | 'Formats') => {
     tools.sheet(id).clear(area, what);
     tools.isDirty = true;
   },
   usedArea: (id: string, valuesOnly: boolean) => tools.sheet(id).used(valuesOnly),
-  spillArea: (id: string, row: number, column: number): Area | undefined => {
+  spillArea: (id: string, row: number, column: number): StandInArea | undefined => {
     const sheet = tools.sheet(id);
     const filled = [...sheet.cells]
       .filter(([, cell]) => cell.spilledFrom === keyOf(row, column))
@@ -184,8 +188,8 @@ const cellMembers = (tools: Tools) => ({
       columns: filled.map(columnOfKey).reduce((a, b) => Math.max(a, b), column) - column + 1,
     };
   },
-  validation: (id: string, area: Area) => tools.sheet(id).at(area.row, area.column)?.validation,
-  setValidation: (id: string, area: Area, rule: Parameters<Book['setValidation']>[2]) => {
+  validation: (id: string, area: StandInArea) => tools.sheet(id).at(area.row, area.column)?.validation,
+  setValidation: (id: string, area: StandInArea, rule: Parameters<StandInBook['setValidation']>[2]) => {
     const sheet = tools.sheet(id);
     for (const [row, line] of sheet.map(area, (r) => r).entries())
       for (const column of line.keys()) {
@@ -203,20 +207,20 @@ const cellMembers = (tools: Tools) => ({
 });
 
 const lookMembers = (tools: Tools) => ({
-  format: (id: string, area: Area) => tools.sheet(id).format(area),
-  setFormat: (id: string, area: Area, patch: Parameters<Book['setFormat']>[2]) => {
+  format: (id: string, area: StandInArea) => tools.sheet(id).format(area),
+  setFormat: (id: string, area: StandInArea, patch: Parameters<StandInBook['setFormat']>[2]) => {
     tools.sheet(id).setFormat(area, patch);
   },
-  border: (id: string, area: Area, edge: Parameters<Book['border']>[2]) =>
+  border: (id: string, area: StandInArea, edge: Parameters<StandInBook['border']>[2]) =>
     tools.sheet(id).at(area.row, area.column)?.borders?.[edge] ?? {
       style: 'None' as const,
       color: '#000000',
     },
   setBorder: (
     id: string,
-    area: Area,
-    edge: Parameters<Book['setBorder']>[2],
-    border: Parameters<Book['setBorder']>[3],
+    area: StandInArea,
+    edge: Parameters<StandInBook['setBorder']>[2],
+    border: Parameters<StandInBook['setBorder']>[3],
   ) => {
     const sheet = tools.sheet(id);
     for (let r = area.row; r < area.row + area.rows; r++)
@@ -225,7 +229,7 @@ const lookMembers = (tools: Tools) => ({
         cell.borders = { ...cell.borders, [edge]: border };
       }
   },
-  autofitColumns: (id: string, area: Area) => {
+  autofitColumns: (id: string, area: StandInArea) => {
     const sheet = tools.sheet(id);
     for (let c = area.column; c < Math.min(area.column + area.columns, 256); c++) {
       const lengths = [...sheet.cells]
@@ -235,11 +239,11 @@ const lookMembers = (tools: Tools) => ({
     }
   },
   merges: (id: string) => tools.sheet(id).merges,
-  merge: (id: string, area: Area) => {
+  merge: (id: string, area: StandInArea) => {
     const sheet = tools.sheet(id);
     sheet.merges = [...sheet.merges.filter((m) => !contains(area, m)), area];
   },
-  unmerge: (id: string, area: Area) => {
+  unmerge: (id: string, area: StandInArea) => {
     const sheet = tools.sheet(id);
     sheet.merges = sheet.merges.filter((m) => !contains(area, m));
   },
@@ -250,7 +254,7 @@ const replaced = <T extends { readonly id: string }>(list: readonly T[], item: T
 
 const objectMembers = (tools: Tools, ids: (prefix: string) => string) => ({
   tables: () => tools.tables,
-  addTable: (sheet: string, area: Area, name: string) => {
+  addTable: (sheet: string, area: StandInArea, name: string) => {
     const id = ids('table');
     tools.tables = [
       ...tools.tables,
@@ -258,7 +262,7 @@ const objectMembers = (tools: Tools, ids: (prefix: string) => string) => ({
     ];
     return id;
   },
-  changeTable: (id: string, patch: Parameters<Book['changeTable']>[1]) => {
+  changeTable: (id: string, patch: Parameters<StandInBook['changeTable']>[1]) => {
     tools.tables = tools.tables.map((t) => {
       if (t.id !== id) return t;
       const grown = Number(patch.showTotals ?? t.showTotals) - Number(t.showTotals);
@@ -281,7 +285,7 @@ const objectMembers = (tools: Tools, ids: (prefix: string) => string) => ({
     tools.settings = withSetting(tools.settings, key, value);
   },
   conditionals: (id: string) => tools.sheet(id).conditionals,
-  putConditional: (id: string, rule: Parameters<Book['putConditional']>[1]) => {
+  putConditional: (id: string, rule: Parameters<StandInBook['putConditional']>[1]) => {
     const sheet = tools.sheet(id);
     sheet.conditionals = replaced(sheet.conditionals, rule);
   },
@@ -290,7 +294,7 @@ const objectMembers = (tools: Tools, ids: (prefix: string) => string) => ({
     sheet.conditionals = sheet.conditionals.filter((c) => c.id !== rule);
   },
   charts: (id: string) => tools.sheet(id).charts,
-  putChart: (id: string, chart: Parameters<Book['putChart']>[1]) => {
+  putChart: (id: string, chart: Parameters<StandInBook['putChart']>[1]) => {
     const sheet = tools.sheet(id);
     sheet.charts = replaced(sheet.charts, chart);
   },
@@ -303,11 +307,11 @@ const objectMembers = (tools: Tools, ids: (prefix: string) => string) => ({
     tools.sheet(id).freeze = { rows, columns };
   },
   protection: (id: string) => tools.sheet(id).protection,
-  setProtection: (id: string, state: Parameters<Book['setProtection']>[1]) => {
+  setProtection: (id: string, state: Parameters<StandInBook['setProtection']>[1]) => {
     tools.sheet(id).protection = state;
   },
   page: (id: string) => tools.sheet(id).page,
-  setPage: (id: string, patch: Parameters<Book['setPage']>[1]) => {
+  setPage: (id: string, patch: Parameters<StandInBook['setPage']>[1]) => {
     const sheet = tools.sheet(id);
     sheet.page = { ...sheet.page, ...patch };
   },

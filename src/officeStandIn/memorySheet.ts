@@ -1,7 +1,7 @@
 import type { Cell } from '../../shared/base/values';
 import { isWholeColumns, isWholeRows, overlaps } from './address';
 import type {
-  Area,
+  StandInArea,
   BorderState,
   CellInput,
   ChartState,
@@ -53,8 +53,8 @@ export const rowOfKey = (key: number): number => Math.floor(key / WIDTH);
 export const columnOfKey = (key: number): number => key % WIDTH;
 
 /** Whole rows and columns are not filled cell by cell. */
-const isUnbounded = (area: Area): boolean => isWholeRows(area) || isWholeColumns(area);
-const holds = (area: Area, row: number, column: number): boolean =>
+const isUnbounded = (area: StandInArea): boolean => isWholeRows(area) || isWholeColumns(area);
+const holds = (area: StandInArea, row: number, column: number): boolean =>
   row >= area.row &&
   row < area.row + area.rows &&
   column >= area.column &&
@@ -66,11 +66,11 @@ export class MemorySheet {
   readonly rowHeights = new Map<number, number>();
   /** Looks of whole rows and columns, later ones on top. */
   private readonly layers: {
-    readonly area: Area;
+    readonly area: StandInArea;
     readonly look: FormatPatch;
     readonly numberFormat?: string;
   }[] = [];
-  merges: Area[] = [];
+  merges: StandInArea[] = [];
   charts: ChartState[] = [];
   conditionals: ConditionalState[] = [];
   freeze = { rows: 0, columns: 0 };
@@ -91,11 +91,11 @@ export class MemorySheet {
   }
 
   /** Existing cells inside an area. */
-  *within(area: Area): Generator<readonly [number, MemoryCell]> {
+  *within(area: StandInArea): Generator<readonly [number, MemoryCell]> {
     for (const entry of this.cells) if (holds(area, rowOfKey(entry[0]), columnOfKey(entry[0]))) yield entry;
   }
 
-  map<T>(area: Area, show: (row: number, column: number, cell: MemoryCell | undefined) => T): T[][] {
+  map<T>(area: StandInArea, show: (row: number, column: number, cell: MemoryCell | undefined) => T): T[][] {
     return Array.from({ length: area.rows }, (_, r) =>
       Array.from({ length: area.columns }, (_unused, c) =>
         show(area.row + r, area.column + c, this.at(area.row + r, area.column + c)),
@@ -103,7 +103,7 @@ export class MemorySheet {
     );
   }
 
-  write(area: Area, cells: readonly (readonly CellInput[])[]): void {
+  write(area: StandInArea, cells: readonly (readonly CellInput[])[]): void {
     for (const [r, line] of cells.entries())
       for (const [c, input] of line.entries())
         if (input !== undefined) this.put(area.row + r, area.column + c, input);
@@ -117,7 +117,7 @@ export class MemorySheet {
     if (input && 'formula' in input) cell.formula = input.formula;
   }
 
-  clear(area: Area, what: 'All' | 'Contents' | 'Formats'): void {
+  clear(area: StandInArea, what: 'All' | 'Contents' | 'Formats'): void {
     for (const [, cell] of this.within(area)) {
       if (what !== 'Formats') this.empty(cell);
       if (what !== 'Contents') {
@@ -138,7 +138,7 @@ export class MemorySheet {
     delete cell.spilledFrom;
   }
 
-  used(valuesOnly: boolean): Area | undefined {
+  used(valuesOnly: boolean): StandInArea | undefined {
     const keys = [...this.cells]
       .filter(([, cell]) => hasContent(cell) || (!valuesOnly && hasLook(cell)))
       .map(([key]) => key);
@@ -163,13 +163,13 @@ export class MemorySheet {
     );
   }
 
-  setNumberFormats(area: Area, formats: readonly (readonly (string | undefined)[])[]): void {
+  setNumberFormats(area: StandInArea, formats: readonly (readonly (string | undefined)[])[]): void {
     for (const [r, line] of formats.entries())
       for (const [c, format] of line.entries())
         if (format !== undefined) this.touch(area.row + r, area.column + c).numberFormat = format;
   }
 
-  setFormat(area: Area, { columnWidth, rowHeight, ...look }: FormatPatch): void {
+  setFormat(area: StandInArea, { columnWidth, rowHeight, ...look }: FormatPatch): void {
     if (columnWidth !== undefined)
       for (let c = area.column; c < area.column + area.columns; c++) this.columnWidths.set(c, columnWidth);
     if (rowHeight !== undefined)
@@ -196,7 +196,7 @@ export class MemorySheet {
     return Object.assign({}, DEFAULT_FORMAT, ...under, this.at(row, column)?.look, sizes) as FormatState;
   }
 
-  format(area: Area): MixedFormat {
+  format(area: StandInArea): MixedFormat {
     const places = isUnbounded(area)
       ? [
           [area.row, area.column] as const,

@@ -1,6 +1,6 @@
 import { fail } from './failure';
 import type { QueryInfo } from './messages';
-import type { Node } from './node';
+import type { ObjectNode } from './node';
 
 /**
  * Answers a load: the named properties, deeper ones through slashes, of an object or of each item of a
@@ -33,7 +33,7 @@ function wantedOf(select: readonly string[], expand: readonly string[]): Wanted 
   return wanted;
 }
 
-async function collection(node: Node, info: QueryInfo): Promise<Record<string, unknown>> {
+async function collection(node: ObjectNode, info: QueryInfo): Promise<Record<string, unknown>> {
   const all = (await node.items?.()) ?? [];
   const skip = info.Skip ?? 0;
   const items = all.slice(skip, info.Top === undefined ? undefined : skip + info.Top);
@@ -51,7 +51,7 @@ async function collection(node: Node, info: QueryInfo): Promise<Record<string, u
 }
 
 async function object(
-  node: Node,
+  node: ObjectNode,
   select: readonly string[],
   expand: readonly string[],
 ): Promise<Record<string, unknown>> {
@@ -72,7 +72,7 @@ async function object(
   return answer;
 }
 
-export async function query(node: Node, info: QueryInfo): Promise<Record<string, unknown>> {
+export async function query(node: ObjectNode, info: QueryInfo): Promise<Record<string, unknown>> {
   if (node.items) return collection(node, info);
   return { ...(await node.identity?.()), ...(await object(node, info.Select ?? [], info.Expand ?? [])) };
 }

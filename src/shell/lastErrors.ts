@@ -15,7 +15,12 @@ export interface LastError {
   readonly cells: number;
 }
 
+/** How the host hands a blank cell to a function, as BLANK.CHECK saw it in this session. */
+export type BlankHanding = 'unknown' | 'kept' | 'zero';
+
 export interface LastErrors {
+  readonly blanks: BlankHanding;
+  sawBlank(handing: BlankHanding): void;
   /** Newest first. */
   list(): readonly LastError[];
   record(error: LastError): void;
@@ -34,7 +39,16 @@ export function createLastErrors(most = MOST): LastErrors {
   const tell = (): void => {
     for (const listener of listeners) listener();
   };
+  let blanks: BlankHanding = 'unknown';
   return {
+    get blanks() {
+      return blanks;
+    },
+    sawBlank(handing) {
+      if (handing === blanks) return;
+      blanks = handing;
+      tell();
+    },
     list: () => [...byAddress.values()].reverse(),
     record(error) {
       byAddress.delete(error.address);

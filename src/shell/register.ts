@@ -1,4 +1,5 @@
 import type { SheetFunction } from '../../shared/functions/define';
+import { BLANK_CHECK } from '../../shared/functions/blankCheck';
 import { invoke } from '../../shared/functions/invoke';
 import type { Cell, CellError, Grid } from '../../shared/base/values';
 import { isError, isGrid, refuse } from '../../shared/base/values';
@@ -78,6 +79,7 @@ export function hostBody(
   const names = fn.params.map((p) => p.name);
   return (...given) => {
     const result = compute(fn, names, given);
+    if (fn.id === BLANK_CHECK && (result === 'kept' || result === 'zero')) errors.sawBlank(result);
     note(errors, fn, callOf(given[names.length]), result);
     if (isError(result)) throw toHostError(result, Failure);
     return toHost(result, Failure);

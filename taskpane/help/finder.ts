@@ -75,12 +75,56 @@ const askedQuestions = () =>
     ...INTENTS.flatMap(({ key, says }) => says.map((text) => ({ id: `:${key}`, terms: termsIn(text) }))),
   ]);
 
-/** How alike two sets of words are: shared ones of all (Jaccard). */
+/** How telling a term is: one that stands in the questions of few functions weighs more (inverse frequency). */
+let weights: ReadonlyMap<string, number> | undefined;
+function weightOf(term: string): number {
+  if (!weights) {
+    const holders = new Map<string, Set<string>>();
+    for (const { id, terms } of askedQuestions())
+      for (const one of terms) holders.set(one, (holders.get(one) ?? new Set()).add(id));
+    const all = CATALOGUE.length + INTENTS.length;
+    weights = new Map([...holders].map(([one, ids]) => [one, Math.log(1 + all / ids.size)]));
+  }
+  return weights.get(term) ?? UNKNOWN;
+}
+/** A word no question holds tells little, and still makes a question less alike. */
+const UNKNOWN = 2;
+const heaviness = (terms: ReadonlySet<string>): number =>
+  [...terms].reduce((sum, term) => sum + weightOf(term), 0);
+
+/** How alike two sets of words are: weight of the shared ones of all (weighted Jaccard). */
 function likeness(a: ReadonlySet<string>, b: ReadonlySet<string>): number {
   if (a.size === 0 || b.size === 0) return 0;
   let shared = 0;
-  for (const term of a) if (b.has(term)) shared += 1;
-  return shared / (a.size + b.size - shared);
+  for (const term of a) if (b.has(term)) shared += weightOf(term);
+  return shared / (heaviness(a) + heaviness(b) - shared);
+}
+
+/** Three letters at a time, with the ends of the word. */
+const pieces = (word: string): ReadonlySet<string> => {
+  const padded = `_${word}_`;
+  return new Set(Array.from({ length: padded.length - 2 }, (_, i) => padded.slice(i, i + 3)));
+};
+/** Two words that share this much of their pieces (Dice) are one word written two ways. */
+const SAME_WORD = 0.6;
+const nearest = new Map<string, string>();
+/** The term of some question that a term nobody asked with is most like; itself when none is near. */
+function knownTerm(term: string): string {
+  askedQuestions();
+  weightOf(term);
+  if (term.length < FUZZY_FROM || weights?.has(term)) return term;
+  const known = nearest.get(term);
+  if (known !== undefined) return known;
+  const own = pieces(term);
+  let [best, most] = [term, SAME_WORD];
+  for (const other of weights?.keys() ?? []) {
+    const its = pieces(other);
+    const shared = [...own].filter((piece) => its.has(piece)).length;
+    const alike = (2 * shared) / (own.size + its.size);
+    if (alike > most) [best, most] = [other, alike];
+  }
+  nearest.set(term, best);
+  return best;
 }
 
 export interface Found {
@@ -119,7 +163,7 @@ export function find(question: string, most = 5): Found {
   index ??= build();
   const byWords = index.search(question);
   const top = byWords[0]?.score ?? 1;
-  const best = bestLikeness(terms);
+  const best = bestLikeness(new Set([...terms].map(knownTerm)));
   const score = new Map<string, number>();
   for (const { id, score: points } of byWords) score.set(String(id), points / top);
   for (const [id, alike] of best) score.set(id, (score.get(id) ?? 0) + QUESTION_WEIGHT * alike ** 2);

@@ -4,12 +4,12 @@ import { defaultText, isRequired, returnsText, signature } from '../../shared/fu
 import { expects } from '../../shared/functions/sentences';
 import type { Source } from '../../shared/functions/source';
 import { literal } from '../pane/typed';
-import type { Html, Piece } from './html';
+import type { Html, HtmlPiece } from './html';
 import { html } from './html';
 
 /** One page a function, all of it from the function's record. */
 
-export interface PageFacts {
+export interface FunctionPageFacts {
   readonly sources: Readonly<Record<string, Source>>;
   readonly step: { readonly key: string; readonly title: string } | undefined;
 }
@@ -25,7 +25,7 @@ export const TRUST: Readonly<Record<Source['standing'], string>> = {
 
 export const pageName = (fn: SheetFunction): string => `${fn.id}.html`;
 
-const section = (title: string, ...body: readonly Piece[]): Html =>
+const section = (title: string, ...body: readonly HtmlPiece[]): Html =>
   html`<section>
     <h2>${title}</h2>
     ${body}
@@ -54,7 +54,7 @@ const call = (fn: SheetFunction, example: Example): string => {
   while (args.at(-1) === '') args.pop();
   return `=${fn.name}(${args.join(', ')})`;
 };
-const given = ({ gives, fails }: Example): Piece => {
+const given = ({ gives, fails }: Example): HtmlPiece => {
   if (fails) return html`<strong>${fails.code}</strong> … ${fails.says} …`;
   if (typeof gives === 'string') return html`<strong>${gives}</strong>`;
   return html`<table class="answer">
@@ -73,7 +73,7 @@ const exampleItem = (fn: SheetFunction, example: Example): Html =>
     <p>${example.because}</p>
   </li>`;
 
-const sourceItem = (key: string, source: Source | undefined): Piece =>
+const sourceItem = (key: string, source: Source | undefined): HtmlPiece =>
   source &&
   html`<li id="source-${key}">
     ${source.citation}${source.doi && ` doi:${source.doi}`}
@@ -84,7 +84,7 @@ const sourceItem = (key: string, source: Source | undefined): Piece =>
 const columnItem = (title: string, unit: string, doc: string | undefined): Html =>
   html`<li><strong>${title}</strong>${unit && unit !== 'text' ? ` (${unit})` : ''}${doc && `: ${doc}`}</li>`;
 
-const answers = (fn: SheetFunction): Piece =>
+const answers = (fn: SheetFunction): HtmlPiece =>
   fn.returns.kind === 'value'
     ? html`<p>${fn.returns.doc}</p>
         <p>Unit: ${returnsText(fn.returns)}.</p>`
@@ -99,7 +99,7 @@ const questionsOf = (fn: SheetFunction): readonly string[] =>
   'questions' in fn && Array.isArray(fn.questions) ? (fn.questions as readonly string[]) : [];
 
 /** Body of the page of one function. */
-export function functionPage(fn: SheetFunction, { sources, step }: PageFacts): Html {
+export function functionPage(fn: SheetFunction, { sources, step }: FunctionPageFacts): Html {
   const questions = questionsOf(fn);
   return html`<nav>
       <a href="index.html">All functions</a

@@ -1,5 +1,5 @@
 import { toProblem, withExcel } from './excelErrors';
-import type { CellMark, Marked, MarkReport, Tell, UnmarkReport } from './port';
+import type { CellMark, Marked, MarkReport, PortTell, UnmarkReport } from './port';
 
 /** Colours cells and notes them, and takes exactly that away again. Values and formulas are never touched. */
 
@@ -114,10 +114,16 @@ function beforeOf({ mark, range, note }: Spot<CellMark>): Before {
   };
 }
 
-async function markSome(marks: readonly CellMark[], withNotes: boolean): Promise<Marked[]> {
+/** `known` hears what is about to be painted: what is painted must stay known, or nobody could take it away. */
+async function markSome(
+  marks: readonly CellMark[],
+  withNotes: boolean,
+  known: (marked: readonly Marked[]) => void,
+): Promise<void> {
   const before = await withExcel(async (context) => {
     const spots = await spotsOf(context, marks, withNotes);
     const found = spots.map(beforeOf);
+    known(found.map(({ one }) => one));
     for (const {
       mark: { fill },
       range,
@@ -127,10 +133,9 @@ async function markSome(marks: readonly CellMark[], withNotes: boolean): Promise
     return found;
   });
   if (withNotes) await addNotes(before);
-  return before.map(({ one }) => one);
 }
 
-export async function mark(marks: readonly CellMark[], tell: Tell): Promise<MarkReport> {
+export async function mark(marks: readonly CellMark[], tell: PortTell): Promise<MarkReport> {
   const closed = await closedSheets(sheetsOf(marks));
   const open = marks.filter(({ sheet }) => !closed.has(sheet));
   const withNotes = takesNotes();
@@ -139,10 +144,9 @@ export async function mark(marks: readonly CellMark[], tell: Tell): Promise<Mark
   try {
     for (const some of chunks(open)) {
       tell({ label: 'Marking cells', done: marked.length, total: open.length });
-      marked.push(...(await markSome(some, withNotes)));
+      await markSome(some, withNotes, (ones) => marked.push(...ones));
     }
   } catch (error) {
-    // What is marked already must stay known, or nobody could take it away.
     left.push(toProblem(error).message);
   }
   return { marked, left };
@@ -166,7 +170,7 @@ async function unmarkSome(marked: readonly Marked[], withNotes: boolean): Promis
   });
 }
 
-export async function unmark(marked: readonly Marked[], tell: Tell): Promise<UnmarkReport> {
+export async function unmark(marked: readonly Marked[], tell: PortTell): Promise<UnmarkReport> {
   const closed = await closedSheets(sheetsOf(marked));
   const withNotes = takesNotes();
   const left = [...closed.values()];

@@ -1,7 +1,7 @@
 import { parseArea } from '../../shared/sheet/formula/address';
 import { areaText, partsOf, rectangles, TEXT_FORMAT } from './cells';
 import { toProblem, withExcel } from './excelErrors';
-import type { Mending, MendReport, Tell } from './port';
+import type { Mending, MendReport, PortTell } from './port';
 
 type Left = MendReport['left'][number];
 interface Block {
@@ -137,7 +137,7 @@ const groupBySheet = (cells: readonly Mending[]): Map<string, Mending[]> => {
   return groups;
 };
 
-export async function mend(cells: readonly Mending[], tell: Tell): Promise<MendReport> {
+export async function mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport> {
   const groups = groupBySheet(cells);
   const left: Left[] = [];
   let done = 0;

@@ -1,5 +1,5 @@
-import { appendLines, removeLine, writeWord } from './log';
-import { readRates, recall, recallPane, remember, rememberPane } from './ownKept';
+import { appendLines, readLines, removeLine, writeCells } from './log';
+import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
 import { listSheets, readCells } from './records';
@@ -12,6 +12,17 @@ export const officePort: WorkbookPort = {
   insertFormula: async (insertion) => (await import('./insert')).insertFormula(insertion),
   writeWorkbook: async (model, suffix, tell) =>
     (await import(/* webpackChunkName: "write" */ './renderWorkbook')).writeWorkbook(model, suffix, tell),
+  leftBehind: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).leftBehind(),
+  takeLeftAway: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).takeLeftAway(),
+  keepLeft: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).keepLeft(),
+  rewriteWorkbook: async (model, before, suffix, tell, strays) =>
+    (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
+      model,
+      before,
+      suffix,
+      tell,
+      strays,
+    ),
   scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './scan')).scanCalls(tell),
   mend: async (cells, tell) => (await import(/* webpackChunkName: "mend" */ './mend')).mend(cells, tell),
   goTo,
@@ -26,10 +37,13 @@ export const officePort: WorkbookPort = {
   readRates,
   readCell,
   appendLines,
+  readLines,
   removeLine,
-  writeWord,
+  writeCells,
   recallPane,
   rememberPane,
+  recallText,
+  rememberText,
 };
 
 const absent = (): Promise<never> =>
@@ -43,6 +57,9 @@ export const closedPort: WorkbookPort = {
   readReference: absent,
   insertFormula: absent,
   writeWorkbook: absent,
+  leftBehind: absent,
+  takeLeftAway: absent,
+  keepLeft: absent,
   scanCalls: absent,
   mend: absent,
   goTo: absent,
@@ -56,10 +73,14 @@ export const closedPort: WorkbookPort = {
   readRates: absent,
   readCell: absent,
   appendLines: absent,
+  readLines: absent,
   removeLine: absent,
-  writeWord: absent,
+  writeCells: absent,
   recallPane: absent,
   rememberPane: absent,
+  rewriteWorkbook: absent,
+  recallText: absent,
+  rememberText: absent,
 };
 
 const MEMORY = Symbol.for('spawnbook.lastErrors');

@@ -38,6 +38,10 @@ const rememberKey = (key: string, text: string | undefined): Promise<void> =>
     } else settings.add(key, text);
     await context.sync();
   });
+/** Other texts of ours, each under a name of its own. */
+export const recallText = (key: string): Promise<unknown> => recallKey(`spawnbook.${key}`);
+export const rememberText = (key: string, text: string | undefined): Promise<void> =>
+  rememberKey(`spawnbook.${key}`, text);
 /** undefined takes it away. */
 export const remember = (text: string | undefined): Promise<void> => rememberKey(KEY, text);
 export const rememberPane = (text: string): Promise<void> => rememberKey(PANE_KEY, text);

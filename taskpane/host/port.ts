@@ -1,5 +1,6 @@
 import type { RangeCells } from '../../shared/records';
-import type { WorkbookModel } from '../../shared/sheet/workbook/model';
+import type { CellChange } from '../../shared/books/living/day';
+import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/base/values';
 
 /**
@@ -30,6 +31,11 @@ export interface Insertion {
   readonly hasHeadings: boolean;
   /** The user has agreed to lose what is in the cell. */
   readonly mayReplace: boolean;
+  /** Below the selected cell, where the whole answer finds room; else the selected cell itself. */
+  readonly isBelow?: boolean;
+  /** Written left and right of an answer of one cell, where those cells are empty. */
+  readonly name?: string;
+  readonly unit?: string;
 }
 
 export type InsertOutcome =
@@ -46,7 +52,7 @@ export interface Progress {
   readonly canStop?: boolean;
   readonly isStopping?: boolean;
 }
-export type Tell = (progress: Progress) => void;
+export type PortTell = (progress: Progress) => void;
 
 export type WriteOutcome =
   | { readonly kind: 'written'; readonly sheets: readonly string[] }
@@ -148,12 +154,33 @@ export interface CellLook {
   readonly value: Cell;
 }
 
+/** Cells of a person's own beside the tables of a book, which its model does not know. */
+export interface OwnCells {
+  readonly sheet: string;
+  readonly cells: SheetModel['cells'];
+}
+export interface Overwritten {
+  readonly suffix: string;
+  readonly strays: readonly OwnCells[];
+}
+/** Sheets of a writing that broke off and are still there, by the names they bear now. */
+export interface LeftBehind {
+  readonly title: string;
+  readonly sheets: readonly string[];
+  readonly over?: Overwritten;
+}
+
+/** The book on the sheets is half written: what stood there must be put back before anything else. */
+export class HalfWritten extends HostProblem {}
+
 export interface WorkbookPort {
   /** The first cell of the selection, cheap enough to ask again and again. */
   readCell(): Promise<CellLook>;
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
-  /** Puts a word into a cell that holds `from` (null: nothing); false when it holds something else. */
-  writeWord(sheet: string, address: string, from: string | null, word: string | null): Promise<boolean>;
+  /** Headings and lines of the log as they stand in the workbook; nothing where there is none. */
+  readLines(log: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid>;
+  /** Fills cells, all or none; false when one holds something else than `from` (null: nothing) by now. */
+  writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */
   removeLine(log: LogLines, row: number): Promise<boolean>;
   /** What this pane kept in the workbook, and keeping it. */
@@ -167,19 +194,40 @@ export interface WorkbookPort {
    * All or nothing; a sheet that exists is never touched. `suffix` is put behind every sheet, name and table
    * of the model.
    */
-  writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome>;
-  scanCalls(tell: Tell): Promise<Scan>;
-  mend(cells: readonly Mending[], tell: Tell): Promise<MendReport>;
+  writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  /** Sheets of a writing that broke off for good, in this session or an earlier one; undefined when there are none. */
+  leftBehind(): Promise<LeftBehind | undefined>;
+  /** Takes them away; answers their names. */
+  takeLeftAway(): Promise<readonly string[]>;
+  /** Leaves them and asks no more. */
+  keepLeft(): Promise<void>;
+  /**
+   * Writes a book over its own sheets, which keep their places and names; all or nothing. `before` is the book
+   * as it stands: it is written back when something fails half-way. Answers the names of the sheets.
+   */
+  rewriteWorkbook(
+    model: WorkbookModel,
+    before: WorkbookModel,
+    suffix: string,
+    tell: PortTell,
+    /** What the next start needs to put `before` back, should even that fail here. */
+    strays?: readonly OwnCells[],
+  ): Promise<readonly string[]>;
+  /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
+  recallText(key: string): Promise<unknown>;
+  rememberText(key: string, text: string | undefined): Promise<void>;
+  scanCalls(tell: PortTell): Promise<Scan>;
+  mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
   /** The workbook as it stands now, as .xlsx bytes; it is only read. */
-  readFile(tell: Tell): Promise<FileReading>;
+  readFile(tell: PortTell): Promise<FileReading>;
   /** Names of the sheets, as they stand from left to right. */
   listSheets(): Promise<readonly string[]>;
   /** undefined when the user stopped it. */
-  readCells(wanted: CellsWanted, tell: Tell, isStopped: () => boolean): Promise<CellsReading | undefined>;
+  readCells(wanted: CellsWanted, tell: PortTell, isStopped: () => boolean): Promise<CellsReading | undefined>;
   /** Colours cells and puts notes where the host takes them; a note somebody wrote stays. */
-  mark(marks: readonly CellMark[], tell: Tell): Promise<MarkReport>;
-  unmark(marked: readonly Marked[], tell: Tell): Promise<UnmarkReport>;
+  mark(marks: readonly CellMark[], tell: PortTell): Promise<MarkReport>;
+  unmark(marked: readonly Marked[], tell: PortTell): Promise<UnmarkReport>;
   /** What the workbook keeps of what the user said about columns: anything at all, undefined for nothing. */
   recall(): Promise<unknown>;
   /** Keeps a text in its place; undefined takes it away. Throws when the workbook takes nothing. */
@@ -201,6 +249,8 @@ export interface FilePort {
  * publish this memory; the pane only reads it.
  */
 export interface ErrorMemory {
+  /** How blank cells reach the functions here, once one was seen. */
+  readonly blanks: 'unknown' | 'kept' | 'zero';
   list(): readonly RememberedError[];
 }
 export interface RememberedError {
@@ -209,4 +259,4 @@ export interface RememberedError {
   readonly code: ErrorCode;
   readonly message: string;
 }
-export const noMemory: ErrorMemory = { list: () => [] };
+export const noMemory: ErrorMemory = { blanks: 'unknown', list: () => [] };

@@ -1,4 +1,4 @@
-import type { FileReading, Tell } from './port';
+import type { FileReading, PortTell } from './port';
 import { HostProblem } from './port';
 
 /**
@@ -77,7 +77,7 @@ export function nameOfUrl(url: unknown): string {
   return unescaped(last).trim() || 'Workbook.xlsx';
 }
 
-async function readSlices(file: OpenFile, tell: Tell): Promise<Uint8Array> {
+async function readSlices(file: OpenFile, tell: PortTell): Promise<Uint8Array> {
   const bytes = new Uint8Array(file.size);
   let at = 0;
   for (let index = 0; index < file.sliceCount; index++) {
@@ -93,7 +93,7 @@ async function readSlices(file: OpenFile, tell: Tell): Promise<Uint8Array> {
   return bytes;
 }
 
-export async function readFile(tell: Tell): Promise<FileReading> {
+export async function readFile(tell: PortTell): Promise<FileReading> {
   const door = documentDoor();
   if (!door) return { kind: 'closed', sentence: CLOSED };
   let file: OpenFile;

@@ -2,7 +2,7 @@ import { grouped } from '../pane/show';
 import type { RangeCells } from '../../shared/records';
 import { gridFrom, partsOf } from './cells';
 import { withExcel } from './excelErrors';
-import type { CellsReading, CellsWanted, Tell } from './port';
+import type { CellsReading, CellsWanted, PortTell } from './port';
 import { HostProblem } from './port';
 import type { UsedSheet } from './used';
 import { batches, CELLS_PER_SYNC, usedSheets } from './used';
@@ -128,7 +128,7 @@ const fetch = (blocks: readonly Block[], sheets: Map<string, OpenSheet>): Promis
 /** undefined when the user stopped it. */
 export async function readCells(
   wanted: CellsWanted,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<CellsReading | undefined> {
   const { blocks, again } = await withExcel(async (context) => {

@@ -1,13 +1,16 @@
 // Long: one writing, all or nothing: its steps and their way back stand together.
-import { parseArea, splitReference } from '../../shared/sheet/formula/address';
+import { addressOf, parseArea, splitReference } from '../../shared/sheet/formula/address';
 import type { Area } from '../../shared/sheet/formula/address';
+import { BLANK_CHECK } from '../../shared/functions/blankCheck';
+import { PREFIX } from '../../shared/functions/define';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { asWritten, TEXT_FORMAT } from './cells';
 import { addCharts } from './charts';
 import { codeOf, toProblem, withExcel } from './excelErrors';
-import type { Tell, WriteOutcome } from './port';
+import type { PortTell, WriteOutcome } from './port';
 import { HostProblem } from './port';
 import type { InUse } from './rename';
+import { begunWriting, forget, interimNames, noteBegun, noteOf } from './unfinished';
 import { clashes, freeSuffix, withSuffix } from './rename';
 import { colourByRule, guardInputs, layOut, styleCells } from './styling';
 
@@ -17,10 +20,11 @@ interface Before extends InUse {
   readonly active: string;
 }
 
-interface Sheet {
+export interface SheetToWrite {
   readonly model: SheetModel;
   readonly worksheet: Excel.Worksheet;
 }
+type Sheet = SheetToWrite;
 
 async function lookAround(context: Excel.RequestContext): Promise<Before> {
   const { worksheets, names, tables } = context.workbook;
@@ -108,6 +112,27 @@ function withoutSpilled(sheet: SheetModel): SheetModel {
   };
 }
 
+/**
+ * Asks the host, in a free cell of the first sheet while it is being built, how a blank cell reaches a function:
+ * older builds hand it over as 0. The function remembers what it saw; the cells are emptied before the writing ends.
+ */
+function probeOf(sheets: readonly Sheet[]): { readonly ask: () => void; readonly takeAway: () => void } {
+  const [first] = sheets;
+  const area = first && usedArea(first.model);
+  const row = (area?.bottom ?? 0) + 2;
+  const cell = (): Excel.Range | undefined => first?.worksheet.getCell(row, 0);
+  const blank = addressOf(row + 1, 0);
+  return {
+    ask: () => {
+      const asking = cell();
+      if (asking) asking.formulas = [[`=${PREFIX}.${BLANK_CHECK}(${blank},ISBLANK(${blank}))`]];
+    },
+    takeAway: () => {
+      cell()?.clear('Contents');
+    },
+  };
+}
+
 /** Something to queue, and about how many cells it sends. */
 interface Part {
   readonly cells: number;
@@ -178,8 +203,13 @@ function addTables({ model, worksheet }: Sheet): void {
   }
 }
 
-function addNames(context: Excel.RequestContext, model: WorkbookModel): void {
+/** A name that is there already is pointed at its new cell: formulas anywhere that use it go on. */
+function addNames(context: Excel.RequestContext, model: WorkbookModel, known: ReadonlySet<string>): void {
   for (const { name, refersTo, comment = '' } of model.names) {
+    if (known.has(name.toLowerCase())) {
+      context.workbook.names.getItem(name).formula = `=${refersTo.replace(/^=/, '')}`;
+      continue;
+    }
     const { sheet, area } = splitReference(refersTo.replace(/^=/, ''));
     const isPlain = sheet !== undefined && parseArea(area) !== undefined;
     const target = isPlain
@@ -198,17 +228,33 @@ function protect({ model, worksheet }: Sheet): void {
     });
 }
 
-interface Stage {
+export interface Stage {
   readonly label: string;
   readonly parts: readonly Part[];
 }
+/** The writing is done: what it had noted goes. */
+const endOf = (note: Excel.Setting): Stage => ({
+  label: 'Finishing',
+  parts: [
+    light(() => {
+      forget(note);
+    }),
+  ],
+});
 const light = (queue: () => void): Part => ({ cells: 0, queue });
 
-/** The stages after the sheets are there; each is one round trip, or a few where much is sent. */
-const stagesOf = (
+const NO_NAMES: ReadonlySet<string> = new Set();
+
+/**
+ * The stages after the sheets are there; each is one round trip, or a few where much is sent. `known` are
+ * names, in small letters, that the workbook has already.
+ */
+export const stagesOf = (
   context: Excel.RequestContext,
   model: WorkbookModel,
   sheets: readonly Sheet[],
+  known: ReadonlySet<string> = NO_NAMES,
+  probe = probeOf(sheets),
 ): readonly Stage[] => [
   {
     label: 'Writing words and numbers',
@@ -232,11 +278,11 @@ const stagesOf = (
     parts: [
       light(() => {
         sheets.forEach(addTables);
-        addNames(context, model);
+        addNames(context, model, known);
       }),
     ],
   },
-  { label: 'Writing formulas', parts: sheets.flatMap(formulaParts) },
+  { label: 'Writing formulas', parts: [...sheets.flatMap(formulaParts), light(probe.ask)] },
   {
     label: 'Setting looks',
     parts: sheets.map(({ model: sheet, worksheet }) => ({
@@ -261,6 +307,7 @@ const stagesOf = (
     label: 'Finishing',
     parts: [
       light(() => {
+        probe.takeAway();
         sheets.forEach(protect);
         sheets[0]?.worksheet.activate();
         for (const { model: sheet, worksheet } of sheets) if (sheet.isHidden) worksheet.visibility = 'Hidden';
@@ -270,7 +317,7 @@ const stagesOf = (
 ];
 
 /** Queues the parts of a stage and sends them, in as few trips as their size allows. */
-async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
+export async function send(context: Excel.RequestContext, { parts }: Stage): Promise<void> {
   let queued = 0;
   for (const part of parts) {
     if (queued > 0 && queued + part.cells > CELLS_PER_TRIP) {
@@ -292,22 +339,30 @@ const NO_NEW_SHEET =
 async function build(
   context: Excel.RequestContext,
   model: WorkbookModel,
+  before: Before,
   made: (ids: readonly string[]) => void,
-  tell: Tell,
+  tell: PortTell,
 ): Promise<void> {
-  // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit
-  // another sheet.
-  const sheets = model.sheets.map((sheet) => ({
+  // Sheets come first, under names that say what they are, so that from here on each is known by its id: clearing
+  // up can then never hit another sheet. The note says what was begun to whoever opens the workbook next.
+  const interim = interimNames(model, before.sheets);
+  const begun = begunWriting(model, interim, before);
+  noteBegun(context, begun);
+  const sheets = model.sheets.map((sheet, i) => ({
     model: sheet,
-    worksheet: context.workbook.worksheets.add(),
+    worksheet: context.workbook.worksheets.add(interim[i]),
   }));
   for (const { worksheet } of sheets) worksheet.load('id');
-  const stages = stagesOf(context, model, sheets);
+  const note = noteOf(context);
+  const stages = [...stagesOf(context, model, sheets), endOf(note)];
   tell({ label: 'Adding sheets', done: 0, total: stages.length + 1 });
   await context.sync().catch((error: unknown) => {
     throw NO_SHEET_CODES.has(codeOf(error) ?? '') ? new HostProblem(NO_NEW_SHEET, { cause: error }) : error;
   });
-  made(sheets.map(({ worksheet }) => worksheet.id));
+  const ids = sheets.map(({ worksheet }) => worksheet.id);
+  made(ids);
+  // From here on the sheets are known by their ids, whatever they are called.
+  noteBegun(context, { ...begun, ids });
   let done = 1;
   for (const stage of stages) {
     tell({ label: stage.label, done: done++, total: stages.length + 1 });
@@ -326,6 +381,7 @@ async function clearUp(
   const { worksheets, names } = context.workbook;
   worksheets.load('items/id,items/name');
   names.load('items/name');
+  const note = noteOf(context);
   await context.sync();
   const ours = new Set(model.names.map(({ name }) => name.toLowerCase()));
   const used = new Set(before.names.map((name) => name.toLowerCase()));
@@ -340,6 +396,8 @@ async function clearUp(
   // Without ids only sheets that are still empty can be ours: the first stage writes nothing.
   for (const { sheet, content } of contents) if (made || content.isNullObject) sheet.delete();
   if (!active.isNullObject) active.activate();
+  // Last: where this is not reached, the next start finds the note and asks.
+  forget(note);
   await context.sync();
 }
 
@@ -350,8 +408,10 @@ async function clearUpAfter(
   made: readonly string[] | undefined,
 ): Promise<HostProblem> {
   const problem = toProblem(error);
+  const again = (): Promise<void> => withExcel((context) => clearUp(context, model, before, made));
   try {
-    await withExcel((context) => clearUp(context, model, before, made));
+    // Once more where a passing hindrance stopped it: what went the first time is not there the second.
+    await again().catch(again);
     return problem.message === NO_NEW_SHEET
       ? problem
       : new HostProblem(`Nothing was written: what had been begun was taken away again. ${problem.message}`, {
@@ -359,7 +419,7 @@ async function clearUpAfter(
         });
   } catch {
     return new HostProblem(
-      `The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`,
+      `The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Spawnbook asks about them when it is opened the next time; or delete them by hand. ${problem.message}`,
       { cause: error },
     );
   }
@@ -369,7 +429,11 @@ async function clearUpAfter(
  * Writes a workbook model into the open workbook, as new sheets only. Excel does not undo a batch that fails
  * half-way, so whatever was made is removed again here.
  */
-export async function writeWorkbook(model: WorkbookModel, suffix: string, tell: Tell): Promise<WriteOutcome> {
+export async function writeWorkbook(
+  model: WorkbookModel,
+  suffix: string,
+  tell: PortTell,
+): Promise<WriteOutcome> {
   const wanted = withSuffix(model, suffix);
   const before = await withExcel(lookAround);
   const taken = clashes(wanted, before);
@@ -381,6 +445,7 @@ export async function writeWorkbook(model: WorkbookModel, suffix: string, tell: 
       build(
         context,
         wanted,
+        before,
         (ids) => {
           made = ids;
         },

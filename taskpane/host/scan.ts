@@ -3,7 +3,7 @@ import type { Cell, Grid } from '../../shared/base/values';
 import { holdsOwnCall } from '../screens/messages/state/formulaRepair';
 import { addressOf, cellFrom } from './cells';
 import { withExcel } from './excelErrors';
-import type { CallCell, Scan, Tell } from './port';
+import type { CallCell, Scan, PortTell } from './port';
 import type { UsedSheet } from './used';
 import { batches, CELLS_PER_SYNC, usedSheets } from './used';
 
@@ -72,7 +72,7 @@ const callsIn = ({ sheet, top, left, range }: Slice): CallCell[] =>
   );
 
 /** Reads every used cell once and keeps what formulas of ours refer to. */
-export const scanCalls = (tell: Tell): Promise<Scan> =>
+export const scanCalls = (tell: PortTell): Promise<Scan> =>
   withExcel(async (context) => {
     const used = await usedSheets(context);
     const groups = batches(used.flatMap(slicesOf), ({ cells }) => cells);

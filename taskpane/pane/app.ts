@@ -3,9 +3,11 @@ import type { Child, VNode } from './draw';
 import { h } from './draw';
 import type { PlaceId } from './places';
 import { MENU, PLACES, placeOf } from './places';
-import type { Answer, Question } from './state';
+import type { ShownAnswer, PaneQuestion } from './state';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
+import type { Command } from './command';
+import { keepLeft, putLeftBack, takeLeftAway } from './unfinished';
 import { wordsFor } from '../words/words';
 
 /** The pane's frame: where one is, where one can go, what is going on, and what is asked. */
@@ -76,12 +78,15 @@ const menuView = (scene: Scene): VNode => {
   );
 };
 
-const answerTo = (answer: Answer, { state, send }: Scene): void => {
-  const command = placeOf(state.screen)?.answers?.[answer.act];
+/** Answers that no place of its own has. */
+const EVERYWHERE: Partial<Record<ShownAnswer['act'], Command>> = { takeLeftAway, keepLeft, putLeftBack };
+
+const answerTo = (answer: ShownAnswer, { state, send }: Scene): void => {
+  const command = placeOf(state.screen)?.answers?.[answer.act] ?? EVERYWHERE[answer.act];
   send(command ?? dismiss);
 };
 
-const wordField = (word: NonNullable<Question['word']>, { send }: Scene): VNode =>
+const wordField = (word: NonNullable<PaneQuestion['word']>, { send }: Scene): VNode =>
   h(
     'div',
     { class: 'field' },

@@ -1,5 +1,5 @@
-import type { ErrorMemory, FilePort, Tell, WorkbookPort } from '../host/port';
-import type { State } from './state';
+import type { ErrorMemory, FilePort, PortTell, WorkbookPort } from '../host/port';
+import type { PaneState } from './state';
 
 /** What slow work may reach. */
 export interface Doors {
@@ -16,16 +16,16 @@ export interface Doors {
   readonly forget?: () => Promise<void>;
 }
 
-export type Change = (state: State) => State;
+export type StateChange = (state: PaneState) => PaneState;
 
 /**
  * A next state that has work behind it; when the work ends, its change is applied to the state of that
  * moment.
  */
 export interface Working {
-  readonly next: State;
+  readonly next: PaneState;
   /** `isStopped`: the user wants long work to end; it then leaves everything as it was. */
-  readonly work: (doors: Doors, tell: Tell, isStopped: () => boolean) => Promise<Change>;
+  readonly work: (doors: Doors, tell: PortTell, isStopped: () => boolean) => Promise<StateChange>;
 }
 
 /** One thing a user can do. */
@@ -33,10 +33,10 @@ export interface Command<I = undefined> {
   readonly name: string;
   /** As a button says it. */
   readonly label: string;
-  readonly perform: (state: State, input: I) => State | Working;
+  readonly perform: (state: PaneState, input: I) => PaneState | Working;
 }
 
-export const working = (next: State, work: Working['work']): Working => ({ next, work });
-export const isWorking = (result: State | Working): result is Working => 'work' in result;
+export const working = (next: PaneState, work: Working['work']): Working => ({ next, work });
+export const isWorking = (result: PaneState | Working): result is Working => 'work' in result;
 
 export type Send = <I>(command: Command<I>, ...input: I extends undefined ? [] : [I]) => void;

@@ -6,13 +6,13 @@ import { Fragment, h as element, render } from 'preact';
  * position survive a redraw. Attributes go by their names in HTML; handlers stand together under `on`.
  */
 export type Handler = (event: Event) => void;
-export type Attribute = string | number | boolean | undefined;
+export type DrawnAttribute = string | number | boolean | undefined;
 
 export interface Props {
   /** Keeps an element's identity when its neighbours come and go. */
   readonly key?: string;
   readonly on?: Readonly<Record<string, Handler>>;
-  readonly [attribute: string]: Attribute | Readonly<Record<string, Handler>>;
+  readonly [attribute: string]: DrawnAttribute | Readonly<Record<string, Handler>>;
 }
 
 export type VNode = PreactNode;

@@ -1,5 +1,5 @@
-import type { Place } from './places';
-import type { State } from './state';
+import type { PanePlace } from './places';
+import type { PaneState } from './state';
 
 /**
  * What outlives the pane: every form, reading and choice, as a text. Each place names the fields of its slices
@@ -8,7 +8,7 @@ import type { State } from './state';
 
 export const KEPT_VERSION = 1;
 /** Slices as they were kept, by name; those of places not opened yet wait here. */
-export type Kept = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+export type KeptState = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value) && !(value instanceof Set);
@@ -32,10 +32,11 @@ export function conform(first: unknown, kept: unknown): unknown {
   return Object.fromEntries(known.map((key) => [key, conform(first[key], kept[key])]));
 }
 
-const slice = (state: State, name: string): unknown => (state as unknown as Record<string, unknown>)[name];
+const slice = (state: PaneState, name: string): unknown =>
+  (state as unknown as Record<string, unknown>)[name];
 
 /** The slices of a place, with what was kept of them put back. */
-export function withKept(place: Place, today: number, kept: Kept): Partial<State> {
+export function withKept(place: PanePlace, today: number, kept: KeptState): Partial<PaneState> {
   const initial = place.initial(today) as Record<string, unknown>;
   const out: Record<string, unknown> = { ...initial };
   for (const [name, keys] of Object.entries(place.keeps ?? {})) {
@@ -47,11 +48,11 @@ export function withKept(place: Place, today: number, kept: Kept): Partial<State
       ...Object.fromEntries(keys.map((key) => [key, conform(first[key], had[key])])),
     };
   }
-  return out as Partial<State>;
+  return out as Partial<PaneState>;
 }
 
 /** What is to be kept now: the slices of the places opened, and what waits of the others. */
-export function keptOf(state: State, places: readonly Place[]): Kept {
+export function keptOf(state: PaneState, places: readonly PanePlace[]): KeptState {
   const out: Record<string, Record<string, unknown>> = { ...(state.kept as Record<string, never>) };
   for (const { keeps = {} } of places)
     for (const [name, keys] of Object.entries(keeps)) {
@@ -63,17 +64,17 @@ export function keptOf(state: State, places: readonly Place[]): Kept {
   return out;
 }
 
-export const keptText = (kept: Kept, at: number): string =>
+export const keptText = (kept: KeptState, at: number): string =>
   JSON.stringify({ version: KEPT_VERSION, at, kept }, replacer);
 
 /** undefined for what is not ours, damaged or of another version. */
-export function readKept(text: unknown): { readonly at: number; readonly kept: Kept } | undefined {
+export function readKept(text: unknown): { readonly at: number; readonly kept: KeptState } | undefined {
   if (typeof text !== 'string') return undefined;
   try {
     const read: unknown = JSON.parse(text, reviver);
     if (!isRecord(read) || read.version !== KEPT_VERSION || !isRecord(read.kept)) return undefined;
     const slices = Object.entries(read.kept).filter(([, value]) => isRecord(value));
-    return { at: typeof read.at === 'number' ? read.at : 0, kept: Object.fromEntries(slices) as Kept };
+    return { at: typeof read.at === 'number' ? read.at : 0, kept: Object.fromEntries(slices) as KeptState };
   } catch {
     return undefined;
   }

@@ -1,21 +1,21 @@
 import type { Command, Working } from './command';
 import { working } from './command';
 import { withKept } from './kept';
-import type { Place, PlaceId } from './places';
+import type { PanePlace, PlaceId } from './places';
 import { loadPlace, placeOf } from './places';
-import type { State } from './state';
+import type { PaneState } from './state';
 
 /** The place with its slices in the state, as kept or as at first; a slice two places share comes once. */
-export function enter(state: State, id: PlaceId, place: Place): State {
+export function enter(state: PaneState, id: PlaceId, place: PanePlace): PaneState {
   if (state.ready.includes(id)) return state;
   const slices = Object.entries(withKept(place, state.openedOn, state.kept)).filter(
     ([name]) => (state as unknown as Record<string, unknown>)[name] === undefined,
   );
-  return { ...state, ...(Object.fromEntries(slices) as Partial<State>), ready: [...state.ready, id] };
+  return { ...state, ...(Object.fromEntries(slices) as Partial<PaneState>), ready: [...state.ready, id] };
 }
 
 /** What a place does when somebody turns to it: reading the workbook, say. */
-export function opened(state: State, place: Place): State | Working {
+export function opened(state: PaneState, place: PanePlace): PaneState | Working {
   return place.onOpen ? place.onOpen.perform(state, undefined) : state;
 }
 
@@ -24,7 +24,7 @@ export const showPlace: Command<PlaceId> = {
   name: 'showPlace',
   label: 'Show',
   perform: (state, screen) => {
-    const next: State = {
+    const next: PaneState = {
       ...state,
       screen,
       isMenuOpen: false,
@@ -49,6 +49,16 @@ export const showPlace: Command<PlaceId> = {
   },
 };
 
+/** Opens a place and has it do one of its acts: planning again, asked for at home. */
+export const goTo: Command<{ readonly place: PlaceId; readonly act: string }> = {
+  name: 'goTo',
+  label: 'Go on',
+  perform: (state, errand) => {
+    const shown = showPlace.perform(state, errand.place);
+    return 'work' in shown ? working({ ...shown.next, errand }, shown.work) : { ...shown, errand };
+  },
+};
+
 export const toggleMenu: Command = {
   name: 'toggleMenu',
   label: 'Menu',
@@ -56,9 +66,8 @@ export const toggleMenu: Command = {
 };
 
 /** The button a question came from gets the keyboard back; a closed message leaves it on the screen. */
-const backTo = (state: State): string => {
+const backTo = (state: PaneState): string => {
   if (!state.question) return 'screen';
-  if (state.screen === 'vat') return 'dose-write';
   if (state.screen === 'share') return 'share-summary';
   if (state.screen === 'plan') return state.season.mode === 'season' ? 'season-write' : 'plan-write';
   return state.screen === 'why' && state.why.part === 'check' ? 'check-write' : 'function-insert';

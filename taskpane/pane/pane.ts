@@ -2,33 +2,43 @@ import type { Doors } from './command';
 import { patch } from './draw';
 import { appView } from './app';
 import type { PlaceId } from './places';
-import type { State } from './state';
+import { placeOf } from './places';
+import type { PaneState } from './state';
 import { initialState } from './state';
-import type { Store } from './store';
+import type { PaneStore } from './store';
 import { createStore } from './store';
 import { languageOf } from '../words/words';
 
 /** Moves the keyboard where a command asked for, once. */
-function placeFocus(state: State, store: Store): void {
+function placeFocus(state: PaneState, store: PaneStore): void {
   if (state.focus === undefined) return;
   document.getElementById(state.focus)?.focus();
   store.change((now) => ({ ...now, focus: undefined }));
 }
 
-export interface Started extends Store {
+/** Does what a place was asked to, once it is open and no other work is under way. */
+function runErrand(state: PaneState, store: PaneStore): void {
+  const { errand } = state;
+  if (!errand || state.task || !state.ready.includes(errand.place)) return;
+  store.change((now) => ({ ...now, errand: undefined }));
+  const command = placeOf(errand.place)?.acts?.[errand.act];
+  if (command) store.send(command);
+}
+
+export interface Started extends PaneStore {
   /** Called after every change, once it is drawn. */
-  readonly onChange: (listen: (state: State) => void) => void;
+  readonly onChange: (listen: (state: PaneState) => void) => void;
 }
 
 export function start(root: Element, doors: Doors, at: number, first: PlaceId = 'today'): Started {
   let isDrawing = false;
   let screen = first;
-  const listeners: ((state: State) => void)[] = [];
-  const store: Store = createStore({ ...initialState(at, first), now: doors.now() }, doors, (state) => {
+  const listeners: ((state: PaneState) => void)[] = [];
+  const store: PaneStore = createStore({ ...initialState(at, first), now: doors.now() }, doors, (state) => {
     // A field that loses the keyboard while it is redrawn reports that at once: draw again, not inside.
     if (isDrawing) return;
     isDrawing = true;
-    let drawn: State;
+    let drawn: PaneState;
     do {
       drawn = store.state();
       patch(root, appView({ state: drawn, send: store.send }));
@@ -39,6 +49,7 @@ export function start(root: Element, doors: Doors, at: number, first: PlaceId = 
     if (drawn.screen !== screen) document.documentElement.scrollTop = 0;
     ({ screen } = drawn);
     placeFocus(state, store);
+    runErrand(state, store);
     for (const listen of listeners) listen(drawn);
   });
   root.replaceChildren();

@@ -2,11 +2,11 @@ import type { Child, VNode } from './draw';
 import { h } from './draw';
 import type { Send } from './command';
 import { stopTask } from './navigate';
-import type { State } from './state';
+import type { PaneState } from './state';
 
 /** What every view gets. */
 export interface Scene {
-  readonly state: State;
+  readonly state: PaneState;
   readonly send: Send;
 }
 

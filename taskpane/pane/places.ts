@@ -1,20 +1,22 @@
 import type { Child } from './draw';
 import type { Command } from './command';
 import type { Scene } from './parts';
-import type { Answer, State } from './state';
+import type { ShownAnswer, PaneState } from './state';
 
 /** A place of the pane: its part of the state, its view, and what its questions lead to. */
-export interface Place {
+export interface PanePlace {
   /** The slices it brings, as they are before anything was typed. */
-  readonly initial: (today: number) => Partial<State>;
+  readonly initial: (today: number) => Partial<PaneState>;
   readonly view: (scene: Scene) => readonly Child[];
-  readonly answers?: Readonly<Partial<Record<Answer['act'], Command>>>;
+  readonly answers?: Readonly<Partial<Record<ShownAnswer['act'], Command>>>;
   /** What of each slice outlives the pane. */
   readonly keeps?: Readonly<Record<string, readonly string[]>>;
   /** Done each time somebody turns to the place. */
   readonly onOpen?: Command;
   /** Done each second while the place is open: a clock that runs, a cell that is followed. */
   readonly onTick?: Command;
+  /** What other places and the ribbon may ask of it, by name. */
+  readonly acts?: Readonly<Record<string, Command>>;
   /** Stays at the foot of the page. */
   readonly foot?: (scene: Scene) => Child;
 }
@@ -25,7 +27,7 @@ export const MENU = ['share', 'settings', 'about'] as const;
 export type PlaceId = (typeof PLACES)[number] | (typeof MENU)[number];
 
 /** Each place is loaded when it is first turned to. */
-const LOADERS: Readonly<Record<PlaceId, () => Promise<{ readonly place: Place }>>> = {
+const LOADERS: Readonly<Record<PlaceId, () => Promise<{ readonly place: PanePlace }>>> = {
   today: () => import(/* webpackChunkName: "today" */ '../screens/today/place'),
   plan: () => import(/* webpackChunkName: "plan" */ '../screens/plan/place'),
   vat: () => import(/* webpackChunkName: "vat" */ '../screens/vat/place'),
@@ -35,13 +37,13 @@ const LOADERS: Readonly<Record<PlaceId, () => Promise<{ readonly place: Place }>
   about: () => import(/* webpackChunkName: "about" */ '../screens/about/place'),
 };
 
-const opened = new Map<PlaceId, Place>();
+const opened = new Map<PlaceId, PanePlace>();
 /** The place, once it is loaded. */
-export const placeOf = (id: PlaceId): Place | undefined => opened.get(id);
-export const registerPlace = (id: PlaceId, place: Place): void => {
+export const placeOf = (id: PlaceId): PanePlace | undefined => opened.get(id);
+export const registerPlace = (id: PlaceId, place: PanePlace): void => {
   opened.set(id, place);
 };
-export async function loadPlace(id: PlaceId): Promise<Place> {
+export async function loadPlace(id: PlaceId): Promise<PanePlace> {
   const known = opened.get(id);
   if (known) return known;
   const { place } = await LOADERS[id]();

@@ -1,17 +1,17 @@
 import { tick } from './clock';
 import { placeOf } from './places';
-import type { State } from './state';
-import type { Store } from './store';
+import type { PaneState } from './state';
+import type { PaneStore } from './store';
 
 const SECOND = 1000;
 /** Hours and minutes on the screen need no more than this. */
 const SLOW = 15;
 
-const runs = ({ ready, vat }: State): boolean =>
+const runs = ({ ready, vat }: PaneState): boolean =>
   (ready.includes('vat') || ready.includes('today')) && vat.timer !== undefined && !vat.timer.hasRung;
 
 /** Moves the clock on: each second while a wait runs, else now and then; nothing while nobody looks. */
-export function everySecond(store: Store, now: () => number): () => void {
+export function everySecond(store: PaneStore, now: () => number): () => void {
   let count = 0;
   const id = setInterval(() => {
     const state = store.state();

@@ -1,5 +1,5 @@
 /** What somebody chose for the whole pane. */
-export interface Settings {
+export interface PaneSettings {
   /** Language of the words; 'auto' follows the spreadsheet program. */
   readonly language: 'auto' | 'en' | 'fr';
   /** How numbers and dates are written; 'auto' follows the words. */
@@ -8,13 +8,16 @@ export interface Settings {
   readonly currency: string;
   /** Grams a level spoon holds, as weighed. */
   readonly spoon: string;
+  /** Units typed and read in the pane; the workbook keeps metric ones. */
+  readonly units: 'metric' | 'imperial';
   /** Rings when a wait is over. */
   readonly rings: boolean;
 }
-export const usualSettings: Settings = {
+export const usualSettings: PaneSettings = {
   language: 'auto',
   numbers: 'auto',
   currency: '',
   spoon: '',
+  units: 'metric',
   rings: true,
 };

@@ -1,12 +1,12 @@
-import type { Progress } from '../../shared/catalogue/sharing';
-import type { Tell } from '../host/port';
+import type { ShareProgress } from '../../shared/catalogue/sharing';
+import type { PortTell } from '../host/port';
 
 /** Long work on a file in slices: the pane stays awake, shows how far it is, and can be told to stop. */
 
 /** A slice this long is not felt; more pauses would only make the work slower. */
 const SLICE_MS = 24;
 
-const LABELS: Readonly<Record<Progress['step'], string>> = {
+const LABELS: Readonly<Record<ShareProgress['step'], string>> = {
   unpack: 'Unpacking the workbook',
   read: 'Reading formulas and values',
   write: 'Putting values in place',
@@ -15,7 +15,7 @@ const LABELS: Readonly<Record<Progress['step'], string>> = {
   prove: 'Searching the copy for what was left out',
 };
 /** Where each step begins and ends, of a hundred. */
-type Spans = Readonly<Record<Progress['step'], readonly [number, number]>>;
+type Spans = Readonly<Record<ShareProgress['step'], readonly [number, number]>>;
 export const LOOKING: Spans = {
   unpack: [0, 30],
   read: [30, 100],
@@ -40,9 +40,9 @@ const pause = (): Promise<void> =>
 
 /** undefined when the user stopped it. */
 export async function inSlices<R>(
-  steps: Generator<Progress, R>,
+  steps: Generator<ShareProgress, R>,
   spans: Spans,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<R | undefined> {
   let begun = performance.now();
@@ -71,7 +71,7 @@ interface Span {
 export async function inShares<R>(
   steps: Generator<number, R>,
   { label, from, to }: Span,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<R | undefined> {
   let begun = performance.now();

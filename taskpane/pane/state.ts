@@ -9,22 +9,22 @@ import type { TodayState } from '../screens/today/state/today';
 import type { VatState } from '../screens/vat/state/notebook';
 import type { WhyState } from '../screens/why/state/why';
 import type { Progress } from '../host/port';
-import type { Kept } from './kept';
+import type { KeptState } from './kept';
 import type { PlaceId } from './places';
-import type { Settings } from './settings';
+import type { PaneSettings } from './settings';
 import { usualSettings } from './settings';
 
 /**
  * Everything the pane knows. Commands return the next one, views draw it; nothing is kept anywhere else. The
  * slices of a place are there once the place was opened, and only its own commands and views read them.
  */
-export interface State {
+export interface PaneState {
   readonly screen: PlaceId;
   readonly isMenuOpen: boolean;
   readonly host: HostState;
-  readonly settings: Settings;
+  readonly settings: PaneSettings;
   /** What the places not opened yet had kept. */
-  readonly kept: Kept;
+  readonly kept: KeptState;
   /** The day the pane was opened, as a serial. */
   readonly openedOn: number;
   /** This moment, as a serial with its hour: moved on by the clock. */
@@ -44,9 +44,11 @@ export interface State {
   /** Work under way; buttons that would start other work wait for it. */
   readonly task: Progress | undefined;
   readonly notice: Notice | undefined;
-  readonly question: Question | undefined;
+  readonly question: PaneQuestion | undefined;
   /** The element that gets the keyboard after the next drawing. */
   readonly focus: string | undefined;
+  /** What a place is asked to do once it is open. */
+  readonly errand: { readonly place: PlaceId; readonly act: string } | undefined;
 }
 
 /**
@@ -61,26 +63,29 @@ export interface Notice {
 }
 
 /** Something the user must decide before anything is changed. */
-export interface Question {
+export interface PaneQuestion {
   readonly text: string;
-  readonly answers: readonly Answer[];
+  readonly answers: readonly ShownAnswer[];
   /** A word the user may change before answering. */
   readonly word?: { readonly label: string; readonly value: string };
 }
-export interface Answer {
+export interface ShownAnswer {
   readonly label: string;
   /** Those with a suffix take the question's word. */
   readonly act:
     | 'insertAnyway'
+    | 'insertBelow'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
-    | 'writeDoseWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
+    | 'takeLeftAway'
+    | 'keepLeft'
+    | 'putLeftBack'
     | 'dismiss';
 }
 
-export const initialState = (today: number, screen: PlaceId): State =>
+export const initialState = (today: number, screen: PlaceId): PaneState =>
   ({
     screen,
     isMenuOpen: false,
@@ -94,9 +99,10 @@ export const initialState = (today: number, screen: PlaceId): State =>
     notice: undefined,
     question: undefined,
     focus: undefined,
+    errand: undefined,
     // The slices come with their places.
-  }) as unknown as State;
+  }) as unknown as PaneState;
 
-export const hasWorkbook = (state: State): boolean => state.host === 'ready';
+export const hasWorkbook = (state: PaneState): boolean => state.host === 'ready';
 /** Work that changes or reads the workbook can start. */
-export const isFree = (state: State): boolean => hasWorkbook(state) && !state.task;
+export const isFree = (state: PaneState): boolean => hasWorkbook(state) && !state.task;

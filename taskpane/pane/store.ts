@@ -1,13 +1,13 @@
-import type { Change, Command, Doors, Send } from './command';
+import type { StateChange, Command, Doors, Send } from './command';
 import { isWorking } from './command';
-import type { Tell } from '../host/port';
+import type { PortTell } from '../host/port';
 import { HostProblem } from '../host/port';
-import type { State } from './state';
+import type { PaneState } from './state';
 
-export interface Store {
-  readonly state: () => State;
+export interface PaneStore {
+  readonly state: () => PaneState;
   readonly send: Send;
-  readonly change: (change: Change) => void;
+  readonly change: (change: StateChange) => void;
   /** Resolves when no work is under way. */
   readonly idle: () => Promise<void>;
 }
@@ -17,17 +17,17 @@ const UNEXPECTED =
 
 /** A failure as the user reads it: our own sentence, never the host's. */
 const problem =
-  (error: unknown): Change =>
+  (error: unknown): StateChange =>
   (state) => ({
     ...state,
     notice: { tone: 'bad', text: error instanceof HostProblem ? error.message : UNEXPECTED },
   });
 
 /** Holds the one state, applies commands, and calls `redraw` after every change. */
-export function createStore(initial: State, doors: Doors, redraw: (state: State) => void): Store {
+export function createStore(initial: PaneState, doors: Doors, redraw: (state: PaneState) => void): PaneStore {
   let state = initial;
   const running = new Set<Promise<void>>();
-  const change = (next: Change): void => {
+  const change = (next: StateChange): void => {
     state = next(state);
     redraw(state);
   };
@@ -35,8 +35,8 @@ export function createStore(initial: State, doors: Doors, redraw: (state: State)
    * Only work that showed progress takes the progress away again: a quick reading may end while a long
    * writing goes on.
    */
-  const run = async (work: Promise<Change>, isLong: boolean): Promise<void> => {
-    const done: Change = isLong ? (now) => ({ ...now, task: undefined }) : (now) => now;
+  const run = async (work: Promise<StateChange>, isLong: boolean): Promise<void> => {
+    const done: StateChange = isLong ? (now) => ({ ...now, task: undefined }) : (now) => now;
     try {
       const ended = await work;
       change((now) => ended(done(now)));
@@ -50,7 +50,7 @@ export function createStore(initial: State, doors: Doors, redraw: (state: State)
     const isLong = result.next.task !== undefined && result.next.task !== state.task;
     change(() => result.next);
     const isStopped = (): boolean => isLong && state.task?.isStopping === true;
-    const tell: Tell = (task) => {
+    const tell: PortTell = (task) => {
       if (isLong) change((now) => ({ ...now, task: isStopped() ? { ...task, isStopping: true } : task }));
     };
     const job: Promise<void> = run(result.work(doors, tell, isStopped), isLong).finally(() =>

@@ -7,7 +7,7 @@ import type { Cell, Grid } from '../../shared/base/values';
 import { isError, isGrid } from '../../shared/base/values';
 
 /** What someone typed into an argument field, and how a formula writes the same thing. */
-export type Typed =
+export type TypedField =
   | { readonly kind: 'blank' }
   | { readonly kind: 'value'; readonly value: Cell | Grid; readonly formula: string }
   | { readonly kind: 'reference'; readonly reference: string };
@@ -89,7 +89,7 @@ const itemsOf = (text: string): string[] => {
     : items;
 };
 
-const readList = (text: string, param: NamedParam): Typed => {
+const readList = (text: string, param: NamedParam): TypedField => {
   const grid: Grid = itemsOf(text).map((item) => [
     param.kind === 'texts'
       ? item
@@ -101,7 +101,7 @@ const readList = (text: string, param: NamedParam): Typed => {
   return { kind: 'value', value: grid, formula: literal(grid) };
 };
 
-export function readTyped(text: string, param: NamedParam): Typed {
+export function readTyped(text: string, param: NamedParam): TypedField {
   const trimmed = text.trim();
   if (trimmed === '') return { kind: 'blank' };
   if (isReference(trimmed)) return { kind: 'reference', reference: trimmed };

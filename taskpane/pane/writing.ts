@@ -1,6 +1,6 @@
-import type { Change } from './command';
+import type { StateChange } from './command';
 import type { WriteOutcome } from '../host/port';
-import type { Answer } from './state';
+import type { ShownAnswer } from './state';
 
 /** The first few, and how many more. */
 const LISTED = 3;
@@ -20,11 +20,11 @@ export interface Written {
   readonly done: (sheets: readonly string[]) => string;
   /** What would be written, in a question: the plan, the dosing sheet. */
   readonly what: string;
-  readonly again: Answer;
+  readonly again: ShownAnswer;
 }
 
 /** Written, or a question because sheets of these names are there. */
-export function outcomeChange(outcome: WriteOutcome, { done, what, again }: Written): Change {
+export function outcomeChange(outcome: WriteOutcome, { done, what, again }: Written): StateChange {
   if (outcome.kind === 'written')
     return (now) => ({ ...now, notice: { tone: 'good', text: done(outcome.sheets) } });
   const sheets = outcome.sheets.length === 1 ? 'There is a sheet' : 'There are sheets';

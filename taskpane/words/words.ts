@@ -1,5 +1,5 @@
-import { dateOf } from '../../shared/units/dates';
-import type { State } from '../pane/state';
+import { dateOf, timeText } from '../../shared/units/dates';
+import type { PaneState } from '../pane/state';
 import { setNumberStyle } from '../pane/show';
 import type { Words } from './en';
 import { en } from './en';
@@ -17,25 +17,40 @@ export const setHostLanguage = (tag: string): void => {
   hostLanguage = tag;
 };
 
-export const languageOf = ({ settings }: Pick<State, 'settings'>): Language => {
+export const languageOf = ({ settings }: Pick<PaneState, 'settings'>): Language => {
   const wanted =
     settings.language === 'auto' ? (hostLanguage.toLowerCase().split('-')[0] ?? 'en') : settings.language;
   return isLanguage(wanted) ? wanted : 'en';
 };
 
 /** The words for what is on the screen now; numbers follow. */
-export const wordsFor = (state: Pick<State, 'settings'>): Words => {
+export const wordsFor = (state: Pick<PaneState, 'settings'>): Words => {
   const language = languageOf(state);
   const { numbers } = state.settings;
   setNumberStyle(numbers === 'comma' || (numbers === 'auto' && language !== 'en') ? 'comma' : 'point');
   return LANGUAGES[language];
 };
 
+/** The language with its country where the host says one: days and months stand in its order. */
+export const localeOf = (state: Pick<PaneState, 'settings'>): string => {
+  const language = languageOf(state);
+  if (hostLanguage.toLowerCase().startsWith(`${language}-`)) return hostLanguage;
+  return language === 'en' ? 'en-GB' : language;
+};
+
 /** "Sat 28 Nov" in the reader's language. */
-export const dayWords = (state: Pick<State, 'settings'>, serial: number): string =>
-  new Intl.DateTimeFormat(languageOf(state), {
+export const dayWords = (state: Pick<PaneState, 'settings'>, serial: number): string =>
+  new Intl.DateTimeFormat(localeOf(state), {
     weekday: 'short',
     day: 'numeric',
     month: 'short',
     timeZone: 'UTC',
   }).format(dateOf(serial));
+
+/** "16 Feb" and "16 Feb 18:30", or the hour alone for today. */
+export const shortDay = (state: Pick<PaneState, 'settings'>, serial: number): string =>
+  new Intl.DateTimeFormat(localeOf(state), { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+    dateOf(serial),
+  );
+export const momentOf = (state: Pick<PaneState, 'settings' | 'now'>, at: number): string =>
+  Math.floor(at) === Math.floor(state.now) ? timeText(at) : `${shortDay(state, at)} ${timeText(at)}`;

@@ -8,7 +8,7 @@ import { isError } from '../../shared/base/values';
 import type { Cell } from '../../shared/base/values';
 import { isDateFormat } from '../../shared/files/read/styles';
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { Area, Book, CellReads } from '../../src/officeStandIn/book';
+import type { StandInArea, StandInBook, CellReads } from '../../src/officeStandIn/book';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Progress } from '../../taskpane/host/port';
 import { readCells } from '../../taskpane/host/records';
@@ -50,19 +50,24 @@ export function openRows(): OpenRows {
  * A book whose first sheet holds these rows. The book in memory keeps an object for each cell, which would be
  * measured too.
  */
-export function bookOf({ values, formulas, formats }: OpenRows): Book {
+export function bookOf({ values, formulas, formats }: OpenRows): StandInBook {
   const rows = { values, formulas, formats, text: [] } satisfies CellReads;
   return {
     ...createMemoryBook(),
-    usedArea: (): Area => ({ row: 0, column: 0, rows: values.length, columns: values[0]?.length ?? 0 }),
-    read: <K extends keyof CellReads>(_sheet: string, area: Area, what: K): CellReads[K] =>
+    usedArea: (): StandInArea => ({
+      row: 0,
+      column: 0,
+      rows: values.length,
+      columns: values[0]?.length ?? 0,
+    }),
+    read: <K extends keyof CellReads>(_sheet: string, area: StandInArea, what: K): CellReads[K] =>
       rows[what]
         .slice(area.row, area.row + area.rows)
         .map((row) => row.slice(area.column, area.column + area.columns)) as CellReads[K],
   };
 }
 
-export function connect(book: Book): void {
+export function connect(book: StandInBook): void {
   const executor = createExecutor(book);
   const globals = createOffice({ executor });
   installOffice(globals);

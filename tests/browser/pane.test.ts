@@ -45,7 +45,7 @@ test('a season plan is asked for, previewed and written', async () => {
   );
   await pane.waitForSelector('.notice');
   const names = await sheetNames();
-  expect(names).toEqual(expect.arrayContaining(['Start', 'Chain', 'Calendar', 'Notes']));
+  expect(names).toEqual(expect.arrayContaining(['Today', 'Orders', 'Batches', 'Calendar', 'Counts']));
   const first = names[0] ?? '';
   expect(await ask(page, 'getValue', `'${first}'!B2`)).toBe('mine, keep');
   await ask(page, 'activate', 'Calendar');
@@ -54,21 +54,21 @@ test('a season plan is asked for, previewed and written', async () => {
 
 test('what the pane wrote is alive: a warmer vat moves the injection to a later hour', async () => {
   const { page } = session;
-  const values = await ask(page, 'getValues', "'Start'!B9:C40");
-  const row = values.findIndex(([label]) => label === 'Water temperature');
-  expect(row).toBeGreaterThanOrEqual(0);
-  const inject = await ask(page, 'getValue', "'Start'!B5");
-  await ask(page, 'setValue', `'Start'!C${row + 9}`, 29);
-  const later = await ask(page, 'getValue', "'Start'!B5");
+  const [heads = []] = await ask(page, 'getValues', "'Batches'!A4:Q4");
+  const [measured, at] = ['Water measured, °C', 'Inject at'].map((head) => heads.indexOf(head));
+  const cellOf = (column = -1): string => `'Batches'!${String.fromCharCode(65 + column)}5`;
+  const inject = await ask(page, 'getValue', cellOf(at));
+  await ask(page, 'setValue', cellOf(measured), 29);
+  const later = await ask(page, 'getValue', cellOf(at));
   expect(typeof inject === 'number' && typeof later === 'number' && later > inject).toBe(true);
-  await ask(page, 'setValue', `'Start'!C${row + 9}`, values[row]?.[1] as number);
-  expect(await ask(page, 'getValue', "'Start'!B5")).toBe(inject);
+  await ask(page, 'setValue', cellOf(measured), '');
+  expect(await ask(page, 'getValue', cellOf(at))).toBe(inject);
 });
 
 test('no written cell shows an error', async () => {
   const { page } = session;
   const bad: string[] = [];
-  for (const name of ['Start', 'Chain', 'Calendar', 'Notes'])
+  for (const name of ['Today', 'Orders', 'Batches', 'Calendar', 'Vats', 'Counts', 'Checks'])
     for (const line of await ask(page, 'getValues', `'${name}'!A1:L80`))
       for (const cell of line) if (isError(cell)) bad.push(`${name}: ${cell.error} ${cell.message ?? ''}`);
   expect(bad).toEqual([]);

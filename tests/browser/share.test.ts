@@ -93,13 +93,13 @@ test('a plan and a list of buyers are written, and summed up on one page', async
 
 test('the summary follows the plan', async () => {
   const { page } = session;
-  const values = shown.Assumptions ?? [];
+  const values = shown.Figures ?? [];
   const row = values.findIndex(([, label]) => label === 'Eggs that hatch') + 1;
-  const eggs = await ask(page, 'getValue', "'Summary'!D14");
-  await ask(page, 'setValue', `'Assumptions'!C${row}`, 0.295);
-  expect(Number(await ask(page, 'getValue', "'Summary'!D14")) / Number(eggs)).toBeCloseTo(2, 9);
-  await ask(page, 'setValue', `'Assumptions'!C${row}`, 0.59);
-  expect(await ask(page, 'getValue', "'Summary'!D14")).toBeCloseTo(Number(eggs), 6);
+  const larvae = await ask(page, 'getValue', "'Summary'!D15");
+  await ask(page, 'setValue', `'Figures'!C${row}`, 0.295);
+  expect(Number(await ask(page, 'getValue', "'Summary'!D15")) / Number(larvae)).toBeCloseTo(0.5, 9);
+  await ask(page, 'setValue', `'Figures'!C${row}`, 0.59);
+  expect(await ask(page, 'getValue', "'Summary'!D15")).toBeCloseTo(Number(larvae), 6);
 });
 
 test('the copy is made by keyboard alone, and reaches the downloads', async () => {
@@ -202,7 +202,7 @@ test('the copy opens in the local sheet with the same values and no prompt', asy
   await page.evaluate(async (all) => {
     await window.spawnbook?.openFile(Uint8Array.from(all), 'copy.xlsx');
   }, Array.from(copyBytes()));
-  for (const name of ['Summary', 'Chain', 'Calendar']) {
+  for (const name of ['Summary', 'Orders', 'Batches', 'Calendar']) {
     const now = await ask(page, 'getValues', `'${name}'!A1:L90`);
     const wrong = now.flatMap((row, r) =>
       row.flatMap((value, c) =>

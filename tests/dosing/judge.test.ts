@@ -1,5 +1,5 @@
 import { call } from '../support/call';
-import type { Reading, Vat } from '../../shared/dosing/ask';
+import type { DosingReading, Vat } from '../../shared/dosing/ask';
 import { faultOf } from '../../shared/dosing/ask';
 import { DOSING_FIELDS, dosingField, paramOf } from '../../shared/dosing/fields';
 import { gramsText, judge, spoonsText } from '../../shared/dosing/judge';
@@ -20,7 +20,7 @@ const VAT: Vat = {
   origin: 'unknown',
   meter: 'good',
 };
-const series = (...pairs: readonly (readonly [number, number])[]): Reading[] =>
+const series = (...pairs: readonly (readonly [number, number])[]): DosingReading[] =>
   pairs.map(([grams, ph]) => ({ grams, ph }));
 const said = (vat: Partial<Vat>, ...pairs: readonly (readonly [number, number])[]) => {
   const dosing = judge({ ...VAT, ...vat }, series(...pairs));

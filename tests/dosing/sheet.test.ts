@@ -1,5 +1,5 @@
 import { dosingWorkbook } from '../../shared/books/dosing/sheet';
-import type { Reading, Vat } from '../../shared/dosing/ask';
+import type { DosingReading, Vat } from '../../shared/dosing/ask';
 import { askNext } from '../../shared/dosing/ask';
 import { judge } from '../../shared/dosing/judge';
 import { isError } from '../../shared/base/values';
@@ -24,7 +24,7 @@ const VAT: Vat = {
   meter: 'good',
 };
 const EMPTY: Vat = { ...VAT, volume: null, spoon: null, temperature: null, stocked: null, alkalinity: null };
-const series = (...pairs: readonly (readonly [number, number])[]): Reading[] =>
+const series = (...pairs: readonly (readonly [number, number])[]): DosingReading[] =>
   pairs.map(([grams, ph]) => ({ grams, ph }));
 const THREE = series([0, 5.5], [0, 5.52], [0, 5.5]);
 const at = (model: WorkbookModel, address: string) => model.sheets[0]?.cells[address]?.value;
@@ -81,7 +81,7 @@ test('the large line says what the pane says: grams to give, or nothing and why'
 });
 
 test('an empty sheet asks for what is missing, one thing at a time', () => {
-  const asks = (vat: Partial<Vat>, readings: readonly Reading[] = []) =>
+  const asks = (vat: Partial<Vat>, readings: readonly DosingReading[] = []) =>
     at(dosingWorkbook({ ...EMPTY, ...vat }, readings), 'B6');
   expect(asks({})).toBe('Type the water in the vat.');
   expect(asks({ volume: 800 })).toBe('Type the water temperature.');

@@ -13,11 +13,10 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { readXlsx, writeXlsx } from '../../shared/files';
 import { hasCustomCall } from '../../shared/files/formulas';
-import { seasonWorkbook } from '../../shared/run';
 import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { seasonPlanTemplate } from '../../templates/season-plan.template';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.template';
-import { planOf } from '../run/support';
+import { modelOf } from '../run/support';
 import { onItsDay } from '../support/day';
 import { readable } from './support';
 
@@ -131,8 +130,7 @@ const BOOKS: readonly Book[] = [
   { name: 'template', make: seasonPlanTemplate, words: RUN_PAGES, pages: [9, 16] },
   {
     name: 'fry',
-    make: () =>
-      seasonWorkbook(planOf({ product: 'fry', alkalinity: undefined, plannedOn: undefined, females: 0 })),
+    make: () => modelOf({ product: 'fry', alkalinity: undefined, females: 0 }),
     words: RUN_PAGES,
     pages: [9, 16],
   },

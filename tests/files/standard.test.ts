@@ -1,7 +1,6 @@
 import { writeXlsx } from '../../shared/files';
-import { seasonWorkbook } from '../../shared/run';
 import { TEMPLATES } from '../../templates';
-import { planOf } from '../run/support';
+import { modelOf } from '../run/support';
 import { standardFaults } from './standard';
 import { bookOf, partsOf } from './support';
 
@@ -10,7 +9,7 @@ test.each(Object.entries(TEMPLATES))('%s follows the standard', (_name, model) =
 });
 
 test('so does a plan of fry, and a workbook with notes, breaks and a table', () => {
-  expect(standardFaults(partsOf(writeXlsx(seasonWorkbook(planOf({ product: 'fry' })))))).toEqual([]);
+  expect(standardFaults(partsOf(writeXlsx(modelOf({ product: 'fry' }))))).toEqual([]);
   const cells = {
     A1: { value: 'Fish', note: 'counted' },
     B1: { value: 'Share' },
@@ -33,7 +32,7 @@ test('so does a plan of fry, and a workbook with notes, breaks and a table', () 
 });
 
 describe('the rules find what is wrong', () => {
-  const parts = partsOf(writeXlsx(seasonWorkbook(planOf())));
+  const parts = partsOf(writeXlsx(modelOf()));
   const sheet = 'xl/worksheets/sheet1.xml';
   const broken = (path: string, from: string | RegExp, to: string): string[] => {
     const changed = (parts[path] ?? '').replace(from, to);

@@ -1,9 +1,9 @@
 import type { RunRecord, RunValues } from '../../shared/records/schema';
-import type { NumericField, TextField } from '../../shared/records/fields';
+import type { NumericField, RecordText } from '../../shared/records/fields';
 import { Chance } from './farms';
 
 /** Values of a record as plain numbers and words; cells are made up from the row. */
-export type Plain = Partial<Record<NumericField, number>> & Partial<Record<TextField, string>>;
+export type Plain = Partial<Record<NumericField, number>> & Partial<Record<RecordText, string>>;
 export const record = (row: number, plain: Plain, findings: readonly string[] = []): RunRecord => ({
   sheet: 'Runs',
   row,

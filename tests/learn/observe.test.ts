@@ -1,11 +1,11 @@
 import type { RunRecord } from '../../shared/records/schema';
 import { RunRecordSchema } from '../../shared/records/schema';
 import { observe } from '../../shared/learn/observe';
-import type { Settings } from '../../shared/learn/observe';
+import type { ObserveSettings } from '../../shared/learn/observe';
 import { demoFarm, record } from './demoFarm';
 import type { Plain } from './demoFarm';
 
-const seen = (plain: Plain, settings?: Settings) =>
+const seen = (plain: Plain, settings?: ObserveSettings) =>
   observe([record(5, plain)], settings).observations.map(
     ({ rate, kind, value, k, n }) =>
       JSON.parse(JSON.stringify({ rate, kind, value, k, n })) as {
@@ -16,7 +16,7 @@ const seen = (plain: Plain, settings?: Settings) =>
         n?: number;
       },
   );
-const reasons = (plain: Plain, settings?: Settings) =>
+const reasons = (plain: Plain, settings?: ObserveSettings) =>
   observe([record(5, plain)], settings).skipped.map(({ rate, because }) => `${rate}: ${because}`);
 
 test('the invented records are records', () => {

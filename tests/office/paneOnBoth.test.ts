@@ -1,5 +1,5 @@
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { Book } from '../../src/officeStandIn';
+import type { StandInBook } from '../../src/officeStandIn';
 import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { officePort } from '../../taskpane/host/office';
@@ -29,7 +29,7 @@ function open(client: Client): MemoryBook {
   return book;
 }
 
-async function everything(book: Book): Promise<unknown> {
+async function everything(book: StandInBook): Promise<unknown> {
   const sheets = await book.sheets();
   const looked = await Promise.all(
     sheets.map(async ({ id, ...sheet }) => {

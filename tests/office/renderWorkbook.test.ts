@@ -1,6 +1,6 @@
 import type { FailureCode } from '../../src/officeStandIn/failure';
 import { fail } from '../../src/officeStandIn/failure';
-import type { Book } from '../../src/officeStandIn';
+import type { StandInBook } from '../../src/officeStandIn';
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
 import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
@@ -70,7 +70,7 @@ function open(failAt = 0, code = 'GeneralException'): { readonly book: MemoryBoo
 }
 
 /** Everything a user could see in a book, to compare before and after. */
-async function snapshot(book: Book): Promise<unknown> {
+async function snapshot(book: StandInBook): Promise<unknown> {
   const sheets = await book.sheets();
   return {
     sheets: await Promise.all(
@@ -84,7 +84,7 @@ async function snapshot(book: Book): Promise<unknown> {
   };
 }
 
-const idOf = async (book: Book, name: string): Promise<string> => {
+const idOf = async (book: StandInBook, name: string): Promise<string> => {
   const sheet = (await book.sheets()).find((one) => one.name === name);
   if (!sheet) throw new Error(`no sheet ${name}`);
   return sheet.id;
@@ -313,7 +313,7 @@ describe('all or nothing', () => {
       .spyOn(book, 'deleteSheet')
       .mockImplementation(() => fail('AccessDenied', 'injected'));
     faults.failAt = 30;
-    await expect(writeWorkbook(model, '', quiet)).rejects.toThrow(new RegExp(`Delete them by hand`));
+    await expect(writeWorkbook(model, '', quiet)).rejects.toThrow(/delete them by hand/);
     deleting.mockRestore();
   });
 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
 import { CLASSES, wireName } from '../../src/officeStandIn/client/schema';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
-import type { Env, Node } from '../../src/officeStandIn/node';
+import type { Env, ObjectNode } from '../../src/officeStandIn/node';
 import { isNode } from '../../src/officeStandIn/node';
 import { workbookNode } from '../../src/officeStandIn/nodes/workbook';
 
@@ -66,14 +66,18 @@ test(
   },
 );
 
-const link = async (node: Node | undefined, name: string): Promise<Node | undefined> =>
+const link = async (node: ObjectNode | undefined, name: string): Promise<ObjectNode | undefined> =>
   (await node?.links?.[name]?.()) ?? undefined;
-const call = async (node: Node | undefined, name: string, ...args: unknown[]): Promise<Node | undefined> => {
+const call = async (
+  node: ObjectNode | undefined,
+  name: string,
+  ...args: unknown[]
+): Promise<ObjectNode | undefined> => {
   const answer = await node?.methods?.[name]?.(...args);
   return isNode(answer) ? answer : undefined;
 };
 
-async function visit(node: Node | undefined, found: Map<string, Node>): Promise<void> {
+async function visit(node: ObjectNode | undefined, found: Map<string, ObjectNode>): Promise<void> {
   if (!node || found.has(node.type)) return;
   found.set(node.type, node);
   for (const name of Object.keys(node.links ?? {})) await visit(await link(node, name), found);
@@ -81,7 +85,7 @@ async function visit(node: Node | undefined, found: Map<string, Node>): Promise<
 }
 
 /** One node of every type, on a book that holds one of everything. */
-async function oneOfEach(): Promise<Map<string, Node>> {
+async function oneOfEach(): Promise<Map<string, ObjectNode>> {
   const env: Env = {
     book: createMemoryBook(),
     references: new Map(),
@@ -99,7 +103,7 @@ async function oneOfEach(): Promise<Map<string, Node>> {
   await call(await link(root, 'Settings'), 'Add', 'words', '[]');
   const note = await call(await link(sheet, 'Notes'), 'Add', 'D1', 'text');
   const created = await call(await link(root, 'Application'), 'CreateWorkbook', '');
-  const found = new Map<string, Node>();
+  const found = new Map<string, ObjectNode>();
   for (const node of [note, created, root, range, chart]) await visit(node, found);
   return found;
 }
@@ -108,7 +112,7 @@ const sorted = (names: readonly string[]): readonly string[] => [...names].sort(
 const wired = (names: readonly string[]): readonly string[] => sorted(names.map(wireName));
 
 /** What a node offers, in the terms of the schema. */
-const offered = (node: Node | undefined, indexed: readonly string[]) => ({
+const offered = (node: ObjectNode | undefined, indexed: readonly string[]) => ({
   scalars: sorted(Object.keys(node?.scalars ?? {})),
   setters: sorted(Object.keys(node?.setters ?? {}).filter((name) => name !== 'Gridlines')),
   links: sorted(Object.keys(node?.links ?? {})),

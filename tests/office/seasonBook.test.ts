@@ -18,6 +18,13 @@ import { calculating } from './calculating';
 jest.setTimeout(180_000);
 const model = onItsDay(seasonTemplate(BACKYARD));
 const quiet = (): void => undefined;
+/** The same season with a bigger first order and one more. */
+const BACKYARD_LATER = [
+  { name: 'Neighbours', product: 'fry', number: 23_000, due: '2027-03-20', price: 0.04 },
+  { name: 'School pond', product: 'fry', number: 18_000, due: '2027-04-24', price: 0.04 },
+  { name: 'Market cages', product: 'fingerlings', number: 9000, due: '2027-07-03', price: 0.12 },
+  { name: 'New pond', product: 'fry', number: 2000, due: '2027-04-24', price: 0.04 },
+];
 
 const open = (): MemoryBook => {
   const book = createMemoryBook(calculating);
@@ -93,6 +100,80 @@ test(
     expect(again.book).toEqual({ ...first.book, plannedOn: 46_419 });
   },
 );
+
+/** What stands on every sheet: values, formulas, formats, merges, tables, charts, rules. */
+async function everythingIn(book: MemoryBook): Promise<unknown> {
+  const sheets = await book.sheets();
+  return {
+    tables: (await book.tables()).map(({ name, area, sheet }) => ({ name, area, sheet })),
+    names: await book.names(),
+    looked: await Promise.all(
+      sheets.map(async ({ id, name, ...sheet }) => {
+        const area = await book.usedArea(id, false);
+        return {
+          name,
+          visibility: sheet,
+          area,
+          values: area && (await book.read(id, area, 'values')),
+          formulas: area && (await book.read(id, area, 'formulas')),
+          formats: area && (await book.read(id, area, 'formats')),
+          charts: (await book.charts(id)).map((chart) => ({ ...chart, id: '' })),
+          conditionals: (await book.conditionals(id)).map((rule) => ({ ...rule, id: '' })),
+          freeze: await book.freeze(id),
+          protection: await book.protection(id),
+          merges: await book.merges(id),
+        };
+      }),
+    ),
+  };
+}
+const LATER = onItsDay(seasonTemplate({ ...BACKYARD, orders: BACKYARD_LATER }));
+
+test('written over itself the book is as if written anew, and formulas elsewhere that read it go on', async () => {
+  const book = open();
+  const own = (await book.sheets())[0]?.id ?? '';
+  await officePort.writeWorkbook(model, '', quiet);
+  await officePort.writeWorkbook(model, ' 2', quiet);
+  const number = Object.entries(model.sheets.find(({ name }) => name === 'Orders')?.cells ?? {}).find(
+    ([, { value }]) => value === 22_000,
+  )?.[0];
+  await book.write(own, { row: 0, column: 0, rows: 1, columns: 2 }, [
+    [{ formula: `=Orders!${number ?? ''}*2` }, { formula: '=season_hatchery' }],
+  ]);
+  expect(await officePort.rewriteWorkbook(LATER, model, '', quiet)).toContain('Orders');
+  const fresh = createMemoryBook(calculating);
+  installOffice(createOffice({ executor: createExecutor(fresh) }));
+  await officePort.writeWorkbook(LATER, '', quiet);
+  await officePort.writeWorkbook(model, ' 2', quiet);
+  type All = { looked: { name: string }[] };
+  const [got, wanted] = [(await everythingIn(book)) as All, (await everythingIn(fresh)) as All];
+  const mine = got.looked[0]?.name;
+  const others = ({ looked }: All) =>
+    looked.filter(({ name }) => name !== mine).map((sheet) => ({ ...sheet }));
+  for (const [i, sheet] of others(wanted).entries()) expect(others(got)[i]).toEqual(sheet);
+  expect(await book.read(own, { row: 0, column: 0, rows: 1, columns: 2 }, 'values')).toEqual([
+    [46_000, 'Mango Court Hatchery'],
+  ]);
+});
+
+test('a host that fails half-way leaves the book as it was', async () => {
+  const book = open();
+  await officePort.writeWorkbook(model, '', quiet);
+  const before = await everythingIn(book);
+  const { setFreeze } = book;
+  let fails = true;
+  book.setFreeze = (...given) => {
+    if (fails) {
+      fails = false;
+      throw new Error('out of memory');
+    }
+    return setFreeze(...given);
+  };
+  await expect(officePort.rewriteWorkbook(LATER, model, '', quiet)).rejects.toThrow(
+    'The season stays as it was: it could not be written over.',
+  );
+  expect(await everythingIn(book)).toEqual(before);
+});
 
 test('as a file, read back: the same values, formulas, tables, rules and charts', () => {
   const read = readXlsx(writeXlsx(model));

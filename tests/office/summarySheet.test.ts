@@ -1,10 +1,10 @@
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { Book } from '../../src/officeStandIn';
+import type { StandInBook } from '../../src/officeStandIn';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { summaryOf } from '../../shared/books/summary';
 import { parseArea } from '../../shared/sheet/formula/address';
 import { writeWorkbook } from '../../taskpane/host/renderWorkbook';
-import { seasonModel } from '../taskpane/seasonModel';
+import { modelOf } from '../run/support';
 
 /**
  * The summary written into the workbook that holds the plan: names of the plan that are there already are
@@ -12,12 +12,12 @@ import { seasonModel } from '../taskpane/seasonModel';
  */
 
 const quiet = (): void => undefined;
-const names = async (book: Book): Promise<string[]> => (await book.sheets()).map(({ name }) => name);
+const names = async (book: StandInBook): Promise<string[]> => (await book.sheets()).map(({ name }) => name);
 
 test('it lands beside the plan, keeps every formula, and asks when its name is taken', async () => {
   const book = createMemoryBook();
   installOffice(createOffice({ executor: createExecutor(book) }));
-  const plan = seasonModel();
+  const plan = modelOf({ product: 'fry' });
   await writeWorkbook(plan, '', quiet);
   const before = { sheets: await names(book), names: await book.names() };
   const summary = summaryOf(plan);
@@ -37,7 +37,7 @@ test('it lands beside the plan, keeps every formula, and asks when its name is t
     );
     expect([address, written]).toEqual([address, formula]);
   }
-  expect(await book.charts(sheet.id)).toHaveLength(2);
+  expect(await book.charts(sheet.id)).toHaveLength(1);
   expect(await writeWorkbook(summary.model, '', quiet)).toEqual({
     kind: 'taken',
     sheets: ['Summary'],

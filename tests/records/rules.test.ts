@@ -1,6 +1,6 @@
 import { RULES } from '../../shared/records/rules';
 import { checkRules } from '../../shared/records/rules/check';
-import type { RecordExample, SheetExample, Verdict } from '../../shared/records/rules/rule';
+import type { RecordExample, SheetExample, RuleVerdict } from '../../shared/records/rules/rule';
 import { saidOf } from '../../shared/records/rules/said';
 import { audit, sheetOf } from './support/grid';
 
@@ -13,12 +13,12 @@ test('every rule is complete and no two share a name', () => {
 });
 
 const isRecord = (example: RecordExample | SheetExample): example is RecordExample => 'record' in example;
-const listOf = (verdicts: Verdict | readonly Verdict[] | undefined): readonly Verdict[] =>
+const listOf = (verdicts: RuleVerdict | readonly RuleVerdict[] | undefined): readonly RuleVerdict[] =>
   verdicts === undefined
     ? []
     : Array.isArray(verdicts)
-      ? (verdicts as readonly Verdict[])
-      : [verdicts as Verdict];
+      ? (verdicts as readonly RuleVerdict[])
+      : [verdicts as RuleVerdict];
 
 describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) => {
   test.each(rule.examples.map((example) => [example.because, example] as const))(

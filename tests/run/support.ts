@@ -1,70 +1,50 @@
-import type { PlanForm, SeasonPlan } from '../../shared/run';
-import { planSeason, readPlanForm } from '../../shared/run';
-import { nameOf } from '../../shared/run/results';
-import type { NameKey } from '../../shared/run/results';
-import { parseArea, splitReference, addressOf } from '../../shared/sheet/formula/address';
-import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
+import { livingBook } from '../../shared/books/living';
+import { planBatches } from '../../shared/season/batches';
+import type { PlanForm } from '../../shared/season/one';
+import { readOneOrder } from '../../shared/season/one';
+import type { OrderBook } from '../../shared/season/orderBook';
+import type { SeasonPlan } from '../../shared/season/types';
+import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 
 /** An order of an invented hatchery; every test changes what it is about. */
 export const ORDER = {
   hatchery: 'Willow Ford Hatchery',
+  buyer: 'Lower Weir ponds',
   product: 'fingerlings',
-  wanted: 40_000,
+  wanted: 24_000,
   wantedOn: '2027-04-24',
   plannedOn: '2027-02-15',
   females: 6,
   femaleWeight: 1.2,
-  males: 4,
+  males: 6,
   vats: 8,
   vatLitres: 1000,
   temperature: 26.5,
   ph: 5.8,
   phWanted: 7,
-  alkalinity: 0.4,
+  alkalinity: 0.2,
   material: 'soda ash',
   preparation: 'ready-made solution',
   stripHour: '7:00',
 } as const;
 
-export const formOf = (changes: object = {}): PlanForm => {
-  const read = readPlanForm({ ...ORDER, ...changes });
+export interface OneRun {
+  readonly form: PlanForm;
+  readonly book: OrderBook;
+  readonly plan: SeasonPlan;
+}
+export const bookOf = (changes: object = {}): { readonly form: PlanForm; readonly book: OrderBook } => {
+  const read = readOneOrder({ ...ORDER, ...changes });
   if ('faults' in read) throw new Error(read.faults.map(({ message }) => message).join(' '));
-  return read.form;
+  return read;
 };
-export const planOf = (changes: object = {}): SeasonPlan => planSeason(formOf(changes));
-
-const placeOf = (
-  model: WorkbookModel,
-  key: NameKey,
-): { readonly sheet: string; readonly address: string } => {
-  const name = model.names.find((n) => n.name === nameOf(key));
-  const { sheet = '', area: text } = splitReference(name?.refersTo ?? '');
-  const area = parseArea(text);
-  if (!area) throw new Error(`no cell is named for ${key}`);
-  return { sheet, address: addressOf(area.top, area.left) };
+/** The order planned; few seasons are drawn, as no test of it is about odds. */
+export const runOf = (changes: object = {}): OneRun => {
+  const { form, book } = bookOf(changes);
+  return { form, book, plan: planBatches(book, { draws: 300, explains: false }) };
 };
-
-export const cellNamed = (model: WorkbookModel, key: NameKey): CellModel => {
-  const { sheet, address } = placeOf(model, key);
-  return model.sheets.find((s) => s.name === sheet)?.cells[address] ?? {};
+/** Its workbook, calculated. */
+export const modelOf = (changes: object = {}): WorkbookModel => {
+  const { book, plan } = runOf(changes);
+  return livingBook(book, plan);
 };
-
-/** The workbook after somebody typed into named cells; undefined clears one. */
-export const typedInto = (
-  model: WorkbookModel,
-  values: Partial<Record<NameKey, number | string | undefined>>,
-): WorkbookModel => ({
-  ...model,
-  sheets: model.sheets.map((sheet) => {
-    const cells = { ...sheet.cells };
-    for (const [key, value] of Object.entries(values)) {
-      const place = placeOf(model, key as NameKey);
-      if (place.sheet !== sheet.name) continue;
-      const rest: CellModel = Object.fromEntries(
-        Object.entries(cells[place.address] ?? {}).filter(([part]) => part !== 'value'),
-      );
-      cells[place.address] = value === undefined ? rest : { ...rest, value };
-    }
-    return { ...sheet, cells };
-  }),
-});

@@ -1,5 +1,5 @@
 /* eslint-disable complexity -- a life is one thing after another */
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import type { OrderBook } from '../../shared/season';
 import { carriedOver, planBatches, standingOf } from '../../shared/season/batches';
 import { readOrderBook } from '../../shared/season/orderBook';
@@ -21,7 +21,7 @@ export interface Lived {
 type Booked = OrderBook['batches'][number];
 
 export function liveSeason(seed: number, everyDays: number): Lived {
-  const c = chanceOf(70_000 + seed);
+  const c = rngOf(70_000 + seed);
   const wrong: string[] = [];
   let book = hatcheryOf(seed % 20, { certainty: 0.7 });
   book = { ...book, orders: book.orders.slice(0, 24) };

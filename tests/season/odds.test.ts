@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { normalQuantile } from '../../shared/maths/normalQuantile';
 import { incompleteBeta, logGamma } from '../../shared/maths/specialFunctions';
 import { binomial } from '../../shared/families/money/odds/binomial';
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import { femalesFor, femalesInSeasons } from '../../shared/families/money/odds/femalesNeeded';
 import { quantileOf, shareReaching } from '../../shared/maths/quantiles';
 import { betaOf, shareSpread } from '../../shared/families/money/odds/shareSpread';
@@ -34,7 +34,7 @@ const error = (p: number): number => 4 * Math.sqrt((p * (1 - p)) / DRAWS);
 describe('chance', () => {
   test('the same seed gives the same numbers, another seed others', () => {
     const list = (seed: number): number[] => {
-      const { even, normal } = chanceOf(seed);
+      const { even, normal } = rngOf(seed);
       return [even(), normal(), even(), normal(), even()];
     };
     expect(list(5)).toEqual(list(5));
@@ -46,7 +46,7 @@ describe('chance', () => {
       '9 degrees, textbook)',
     () => {
       for (const seed of [1, 2, 99, 4_294_967_295]) {
-        const { even } = chanceOf(seed);
+        const { even } = rngOf(seed);
         const boxes = Array.from({ length: 10 }, () => 0);
         for (let i = 0; i < 100_000; i++) {
           const box = Math.floor(even() * 10);
@@ -58,7 +58,7 @@ describe('chance', () => {
   );
 
   test('normal numbers stand at the quantiles of the normal distribution', () => {
-    const { normal } = chanceOf(11);
+    const { normal } = rngOf(11);
     const list = new Float64Array(DRAWS).map(() => normal()).sort();
     for (const p of [0.01, 0.1, 0.5, 0.9, 0.99])
       expect(Math.abs(1 - shareReaching(list, normalQuantile(p)) - p)).toBeLessThan(error(p));
@@ -70,7 +70,7 @@ describe('chance', () => {
     [1000, 0.9],
     [100_000, 0.4],
   ])('binomial of %d at %d: mean and variance np and np(1 − p)', (n, p) => {
-    const chance = chanceOf(3);
+    const chance = rngOf(3);
     const list = new Float64Array(DRAWS).map(() => binomial(chance, n, p));
     const variance = n * p * (1 - p);
     expect(Math.abs(meanOf(list) - n * p)).toBeLessThan(4 * Math.sqrt(variance / DRAWS));

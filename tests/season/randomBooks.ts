@@ -1,4 +1,4 @@
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import type { OrderBook } from '../../shared/season';
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 import { bookOf } from './support';
@@ -6,7 +6,7 @@ import { bookOf } from './support';
 const START = serialOfIsoDate('2027-01-10') ?? NaN;
 /** Order books of every kind: many and few of everything, rest of 0 days, no cleaning, night shifts, hard waits. */
 export function randomBook(seed: number): OrderBook {
-  const c = chanceOf(50_000 + seed);
+  const c = rngOf(50_000 + seed);
   const int = (low: number, high: number): number => Math.floor(low + (high - low + 1) * c.even());
   const one = <T>(...list: readonly T[]): T => list[int(0, list.length - 1)] as T;
   const families = int(1, 5);

@@ -1,4 +1,4 @@
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import type { OrderBook } from '../../shared/season';
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 import { bookOf } from './support';
@@ -6,7 +6,7 @@ import { bookOf } from './support';
 const START = serialOfIsoDate('2027-01-10') ?? NaN;
 /** Books so small that an exact solver can be asked, and so short of everything that the planner must choose. */
 export function tinyBook(seed: number): OrderBook {
-  const c = chanceOf(9000 + seed);
+  const c = rngOf(9000 + seed);
   const int = (low: number, high: number): number => Math.floor(low + (high - low + 1) * c.even());
   const first = START + 60;
   return bookOf({

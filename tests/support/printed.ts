@@ -1,3 +1,5 @@
+import { appendFileSync } from 'node:fs';
+
 /**
  * Half a unit of the last printed digit: the tolerance belongs to the printed value, not to the test's
  * author.
@@ -16,9 +18,22 @@ export const agreesWithPrinted = (got: unknown, printed: string): boolean => {
     : String(got) === printed;
 };
 
+/**
+ * `npm run trust` runs the reference tests with PRINTED_LOG and keeps every comparison, so that the page on how
+ * far to trust the numbers shows what was printed beside what we give.
+ */
+function noted(got: unknown, printed: string, agrees: boolean): void {
+  const log = process.env['PRINTED_LOG'];
+  if (!log) return;
+  const { testPath, currentTestName } = expect.getState();
+  const test = (testPath ?? '').replace(/^.*\/tests\//, 'tests/');
+  appendFileSync(log, `${JSON.stringify({ test, name: currentTestName, printed, got, agrees })}\n`);
+}
+
 expect.extend({
   toAgreeWithPrinted(received: unknown, printed: string) {
     const pass = agreesWithPrinted(received, printed);
+    noted(received, printed, pass);
     return {
       pass,
       message: () =>

@@ -11,6 +11,7 @@ import type {
   ErrorMemory,
   FileReading,
   InsertOutcome,
+  LeftBehind,
   Insertion,
   Mending,
   MendReport,
@@ -27,6 +28,13 @@ export interface FakeWorld {
   readonly doors: Doors;
   readonly inserted: Insertion[];
   readonly written: { readonly model: WorkbookModel; readonly suffix: string }[];
+  readonly rewritten: {
+    readonly model: WorkbookModel;
+    readonly before: WorkbookModel;
+    readonly suffix: string;
+  }[];
+  /** Texts the workbook keeps under names of ours. */
+  readonly texts: Record<string, string | undefined>;
   readonly saved: { readonly name: string; readonly bytes: Uint8Array }[];
   readonly mended: Mending[];
   readonly visited: string[];
@@ -50,6 +58,8 @@ export interface FakeWorld {
   readonly logged: (readonly Cell[])[];
   readonly words: string[];
   pane: string | undefined;
+  /** What a writing left that broke off. */
+  left?: LeftBehind | undefined;
   /** The clock on the wall. */
   now: number;
   /** It takes nothing to remember. */
@@ -83,9 +93,13 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       world.logged.push(...rows);
       return { sheet, row: world.logged.length - rows.length + 2 };
     },
-    writeWord: async (sheet, address, _from, word) => {
+    readLines: async ({ headings }) => {
       guard();
-      world.words.push(`${sheet}!${address}=${word ?? ''}`);
+      return world.logged.length > 0 ? [[...headings], ...world.logged] : [];
+    },
+    writeCells: async (sheet, cells) => {
+      guard();
+      for (const { address, to } of cells) world.words.push(`${sheet}!${address}=${String(to ?? '')}`);
       return true;
     },
     removeLine: async (_log, row) => {
@@ -117,6 +131,24 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       guard();
       world.written.push({ model, suffix });
       return world.writeOutcome(suffix);
+    },
+    leftBehind: async () => world.left,
+    takeLeftAway: async () => {
+      const sheets = world.left?.sheets ?? [];
+      world.left = undefined;
+      return sheets;
+    },
+    keepLeft: async () => {
+      world.left = undefined;
+    },
+    rewriteWorkbook: async (model, before, suffix) => {
+      guard();
+      world.rewritten.push({ model, before, suffix });
+      return model.sheets.map(({ name }) => `${name}${suffix}`);
+    },
+    recallText: async (key) => world.texts[key],
+    rememberText: async (key, text) => {
+      world.texts[key] = text;
     },
     scanCalls: async (): Promise<Scan> => {
       guard();
@@ -188,6 +220,8 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     now: TODAY + 18 / 24,
     inserted: [],
     written: [],
+    rewritten: [],
+    texts: {},
     saved: [],
     mended: [],
     visited: [],

@@ -4,7 +4,8 @@ import { find, questionsOf } from '../../taskpane/help/finder';
 
 /**
  * The finder. The questions in tests/data/questions.csv were collected apart from the records (words of farm
- * forums and of the trade, mostly from memory) and stand in no record: what it finds of them was not fitted.
+ * forums and of the trade, mostly from memory) and stand in no record. The words of what was missed there have
+ * since gone into the table of words, so that the second list alone tells what it does with words never seen.
  */
 
 const inFirst = (question: string, ids: readonly string[], n = 3): boolean =>
@@ -19,25 +20,29 @@ test.each(CATALOGUE.map((fn) => fn.id))('%s: has questions, and each finds it in
   expect(questionsOf(fn).filter((question) => !inFirst(question, [id]))).toEqual([]);
 });
 
-const heldOut = readFileSync('tests/data/questions.csv', 'utf8')
-  .trim()
-  .split(/\r?\n/)
-  .slice(1)
-  .flatMap((line) => {
-    const [, functions = '', language = '', question = ''] = /^([^,]*),([^,]*),"?(.*?)"?$/.exec(line) ?? [];
-    return [{ functions: functions.split(' '), language, question: question.replaceAll('""', '"') }];
-  });
+const questionsIn = (file: string) =>
+  readFileSync(file, 'utf8')
+    .trim()
+    .split(/\r?\n/)
+    .slice(1)
+    .flatMap((line) => {
+      const [, functions = '', language = '', question = ''] = /^([^,]*),([^,]*),"?(.*?)"?$/.exec(line) ?? [];
+      return [{ functions: functions.split(' '), language, question: question.replaceAll('""', '"') }];
+    });
+const heldOut = questionsIn('tests/data/questions.csv');
+/** Written after those, before the finder was last changed, and never used to change it. */
+const second = questionsIn('tests/data/questions_second.csv');
 
 /** Least share of the questions never seen that must lead to one of their functions in the first three. */
 const LEAST: Readonly<Record<string, number>> = {
-  en: 0.8,
-  'en-NG': 0.7,
-  pcm: 0.6,
-  fr: 0.6,
-  pt: 0.6,
-  es: 0.6,
-  sw: 0.45,
-  ha: 0.4,
+  en: 0.83,
+  'en-NG': 0.75,
+  pcm: 0.74,
+  fr: 0.78,
+  pt: 0.78,
+  es: 0.76,
+  sw: 0.64,
+  ha: 0.8,
 };
 test.each(Object.entries(LEAST))(
   'questions in %s that no record holds: at least %f are answered',
@@ -63,6 +68,19 @@ test.each(Object.entries(LEAST))(
     expect(share).toBeGreaterThanOrEqual(least);
   },
 );
+
+test.each([
+  ['en', 0.9],
+  ['fr', 0.9],
+  ['pt', 0.9],
+  ['es', 0.9],
+  ['sw', 0.85],
+  ['ha', 0.8],
+] as const)('the second list of questions, in %s: at least %f are answered', (language, least) => {
+  const asked = second.filter((one) => one.language === language);
+  const met = asked.filter(({ question, functions }) => inFirst(question, functions));
+  expect(met.length / asked.length).toBeGreaterThanOrEqual(least);
+});
 
 test.each([
   ['when will they hatch', 'HATCH.TIME'],

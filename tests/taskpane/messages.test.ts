@@ -32,6 +32,7 @@ test('a cell in error is listed with the sentence the function gives', async () 
 
 test('the sentence the function gave in the cell wins over working it out again', async () => {
   const world = fakeWorld({
+    blanks: 'unknown',
     list: () => [{ address: "'Night log'!B2", code: '#VALUE!', message: 'temperature: the probe was dry.' }],
   });
   const page = await look([call('B2', '=SPAWN.AMMONIA.SHARE(8,82)', { error: '#VALUE!' })], world);
@@ -40,6 +41,7 @@ test('the sentence the function gave in the cell wins over working it out again'
 
 test('an error inside a spilled answer is listed at its first cell', async () => {
   const world = fakeWorld({
+    blanks: 'unknown',
     list: () => [{ address: "'Night log'!$C$2", code: '#VALUE!', message: 'ph, row 2: got 99.' }],
   });
   const page = await look([call('C2', '=SPAWN.AMMONIA.SHARE(A1:A9,25)', 0.05)], world);
@@ -47,7 +49,10 @@ test('an error inside a spilled answer is listed at its first cell', async () =>
 });
 
 test('a stale memory of a cell that holds no formula now is not shown', async () => {
-  const world = fakeWorld({ list: () => [{ address: "'Night log'!Z9", code: '#VALUE!', message: 'old' }] });
+  const world = fakeWorld({
+    blanks: 'unknown',
+    list: () => [{ address: "'Night log'!Z9", code: '#VALUE!', message: 'old' }],
+  });
   const page = await look([], world);
   expect(page.all('.trouble')).toEqual([]);
 });
@@ -90,4 +95,15 @@ test('without a workbook the screen says what it needs', async () => {
   await page.go('errors');
   expect(page.text()).toContain('This needs a workbook');
   expect(page.all('#messages-look')).toEqual([]);
+});
+
+test.each([
+  ['zero', 1],
+  ['kept', 0],
+  ['unknown', 0],
+] as const)('blank cells handed over as 0 are said, %s', async (blanks, banners) => {
+  const page = await look([], fakeWorld({ blanks, list: () => [] }));
+  expect(page.all('.banner.warning').filter(({ textContent }) => textContent?.includes('as 0'))).toHaveLength(
+    banners,
+  );
 });

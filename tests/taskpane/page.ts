@@ -4,7 +4,7 @@ import { showPlace } from '../../taskpane/pane/navigate';
 import { start } from '../../taskpane/pane/pane';
 import type { PlaceId } from '../../taskpane/pane/places';
 import { registerPlace } from '../../taskpane/pane/places';
-import type { Store } from '../../taskpane/pane/store';
+import type { PaneStore } from '../../taskpane/pane/store';
 import type { FakeWorld } from './fakePort';
 import { fakeWorld } from './fakePort';
 import { place as about } from '../../taskpane/screens/about/place';
@@ -25,7 +25,7 @@ for (const [id, place] of Object.entries({ about, plan, settings, share, today, 
 
 /** The pane on a page, driven as a user drives it: by what is on the screen. */
 export interface Page {
-  readonly store: Store;
+  readonly store: PaneStore;
   readonly world: FakeWorld;
   readonly text: () => string;
   readonly one: (selector: string) => HTMLElement;

@@ -1,6 +1,7 @@
 import { HostProblem } from '../../taskpane/host/port';
 import { readForm, exampleTexts, initialPlan } from '../../taskpane/screens/plan/state/plan';
-import { previewOf } from '../../taskpane/screens/plan/state/preview';
+import type { MadeRun } from '../../taskpane/screens/plan/state/run';
+import type { Page } from './page';
 import { openPage } from './page';
 import { TODAY } from './seasonModel';
 
@@ -15,7 +16,7 @@ describe('the form', () => {
       expect(hint('plan-temperature')).toBe('');
       page.one('#plan-temperature').dispatchEvent(new Event('blur'));
       expect(hint('plan-temperature')).toMatch(
-        /Water temperature: expected a number from [\d.]+ to 30 °C, got 82/,
+        /Water temperature: expected a number from 10 to 40 °C, got 82/,
       );
       const field = page.one('#plan-temperature');
       expect(field.getAttribute('aria-invalid')).toBe('true');
@@ -61,52 +62,86 @@ describe('the form', () => {
   });
 });
 
-describe('the preview', () => {
-  test('shows before anything is written: hours, vats, numbers', async () => {
+const madeOn = (page: Page): MadeRun => {
+  const { made } = page.store.state().plan;
+  if (!made) throw new Error('nothing was planned');
+  return made;
+};
+
+describe('the answer', () => {
+  test('grows above from the first question, and says what it takes for granted', async () => {
     const page = openPage();
-    expect(page.text()).toContain('more fields and the plan shows here');
+    expect(page.one('#plan-answer').textContent).toContain('Type how many fish');
+    await page.type('#plan-wanted', '20000');
+    const answer = page.one('#plan-answer').textContent ?? '';
+    expect(answer).toMatch(/Inject \d+ females on \w{3} \d+ \w{3} \d\d:\d\d/);
+    expect(answer).toContain('Taken for granted so far: enough females, females of 1 kg');
+    for (const word of ['First look', 'Strip', 'First hatch', 'First food']) expect(answer).toContain(word);
+    expect(page.world.written).toEqual([]);
+  });
+
+  test('carries odds, never a green tick: verdict, promise, hope, poor and good run, nine in ten', async () => {
+    const page = openPage();
+    await page.press('Fill in an example');
+    const answer = page.one('#plan-answer').textContent ?? '';
+    expect(answer).toMatch(/[●▲◊▼×] [a-z ]+: \d+ of 100 such runs bring all 30\u202f000/);
+    expect(answer).toMatch(/Promise [\d\u202f]+, hope for [\d\u202f]+/);
+    expect(answer).toMatch(/poor run [\d\u202f]+, of a middling one [\d\u202f]+, of a good one [\d\u202f]+/);
+    expect(answer).toMatch(/Nine runs in ten take \d+ females/);
+    expect(answer).not.toContain('✓');
+  });
+
+  test('the verdict is that of the plan: two females for 30,000 fry are no safe thing', async () => {
+    const page = openPage();
+    await page.press('Fill in an example');
+    await page.type('#plan-females', '2');
+    const { plan, preview } = madeOn(page);
+    expect(plan.orders[0]?.certainty).toBeLessThan(0.75);
+    expect(preview.nine).toBeGreaterThan(2);
+    expect(page.one('#plan-answer').textContent).toContain(plan.orders[0]?.verdict);
+  });
+
+  test('follows the form: twice the fish, more eggs', async () => {
+    const page = openPage();
+    await page.press('Fill in an example');
+    const eggs = (): number => madeOn(page).plan.batches.reduce((sum, batch) => sum + batch.eggs, 0);
+    await page.type('#plan-wanted', '10000');
+    const few = eggs();
+    await page.type('#plan-wanted', '40000');
+    expect(eggs()).toBeGreaterThan(few);
+  });
+
+  test('a figure of the hatchery’s own takes the place of the assumed one', async () => {
+    const page = openPage();
+    await page.press('Fill in an example');
+    const before = madeOn(page).plan.batches[0]?.larvae ?? 0;
+    await page.type('#plan-assumptions-hatch', '40 %');
+    expect(madeOn(page).book.assumptions.hatch).toBe(0.4);
+    expect(madeOn(page).plan.batches[0]?.larvae ?? 0).not.toBe(before);
+  });
+
+  test('shows before anything is written: hours, vats, numbers, in order of time', async () => {
+    const page = openPage();
     await page.press('Fill in an example');
     const preview = page.one('.preview');
-    for (const words of [
-      'Females to inject',
-      'Hormone liquid',
-      'poor to good end',
-      'Buffer: soda ash',
-      'Inject',
-      'First meal',
-    ])
+    for (const words of ['Females to inject', 'Hormone', 'To raise the pH: soda ash', 'Inject', 'Dry feed'])
       expect(preview.textContent).toContain(words);
     expect(page.all('.moment .clock').every((clock) => /^\d\d:\d\d$/.test(clock.textContent ?? ''))).toBe(
       true,
     );
-    expect(page.all('svg rect').length).toBeGreaterThan(1);
-    expect(page.one('svg').getAttribute('aria-label')).toMatch(/vat.* from \d{4}-\d\d-\d\d/);
-    expect(page.world.written).toEqual([]);
-  });
-
-  test('follows the form: twice the fish, twice the eggs', () => {
-    const texts = exampleTexts(initialPlan(TODAY).texts);
-    const eggs = (wanted: string): number => {
-      const { form } = readForm({ ...texts, wanted });
-      const figure = form && previewOf(form).figures.find(({ label }) => label === 'Eggs to strip');
-      return Number(figure?.value.replaceAll('\u202f', ''));
-    };
-    expect(eggs('40000') / eggs('20000')).toBeCloseTo(2, 3);
-  });
-
-  test('moments come in order of time', () => {
-    const { form } = readForm(exampleTexts(initialPlan(TODAY).texts));
-    const at = form ? previewOf(form).moments.map((moment) => moment.at) : [];
-    expect(at.length).toBeGreaterThan(8);
+    const at = madeOn(page).preview.moments.map((moment) => moment.at);
+    expect(at.length).toBeGreaterThan(20);
     expect(at).toEqual([...at].sort((a, b) => a - b));
+    expect(page.one('svg').getAttribute('aria-label')).toMatch(/vat.* from \d{4}-\d\d-\d\d/);
   });
 
-  test('an order that cannot be met says so in words, not by colour alone', async () => {
+  test('what cannot be met says so in words, and what would help', async () => {
     const page = openPage();
     await page.press('Fill in an example');
     await page.type('#plan-females', '0');
-    expect(page.one('.banner.bad').textContent).toMatch(/^✕The order cannot be met/);
-    expect(page.text()).not.toContain('The order can be met with what you have');
+    expect(page.one('#plan-answer').textContent).toContain('× cannot');
+    expect(page.one('.banner.bad').textContent).toMatch(/none of 30,000 fry can be promised/);
+    expect(page.one('.banner.bad').textContent).toContain('What helps most');
   });
 });
 
@@ -128,12 +163,12 @@ describe('writing', () => {
     const page = openPage();
     page.world.writeOutcome = (suffix) =>
       suffix === ''
-        ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' }
-        : { kind: 'written', sheets: ['Start 2'] };
+        ? { kind: 'taken', sheets: ['Today'], names: [], free: ' 2' }
+        : { kind: 'written', sheets: ['Today 2'] };
     await page.press('Fill in an example');
     await page.press('Write into this workbook');
     expect(page.one('.question').textContent).toMatch(
-      /There is a sheet called “Start” already\. Nothing was changed/,
+      /There is a sheet called “Today” already\. Nothing was changed/,
     );
     expect(document.activeElement?.id).toBe('question');
     await page.press('Cancel');
@@ -143,7 +178,7 @@ describe('writing', () => {
     await page.press('Write into this workbook');
     await page.press('Write beside them');
     expect(page.world.written.map((one) => one.suffix)).toEqual(['', '', ' 2']);
-    expect(page.text()).toContain('“Start 2”');
+    expect(page.text()).toContain('“Today 2”');
   });
 
   test(
@@ -152,8 +187,8 @@ describe('writing', () => {
       const page = openPage();
       page.world.writeOutcome = (suffix) =>
         suffix === ''
-          ? { kind: 'taken', sheets: ['Start'], names: [], free: ' 2' }
-          : { kind: 'written', sheets: ['Start June'] };
+          ? { kind: 'taken', sheets: ['Today'], names: [], free: ' 2' }
+          : { kind: 'written', sheets: ['Today June'] };
       await page.press('Fill in an example');
       await page.press('Write into this workbook');
       await page.type('#question-word', 'a/b');
@@ -168,7 +203,7 @@ describe('writing', () => {
 
   test('Escape answers a question with no', async () => {
     const page = openPage();
-    page.world.writeOutcome = () => ({ kind: 'taken', sheets: ['Start'], names: [], free: ' 2' });
+    page.world.writeOutcome = () => ({ kind: 'taken', sheets: ['Today'], names: [], free: ' 2' });
     await page.press('Fill in an example');
     await page.press('Write into this workbook');
     page.key('Escape');
@@ -182,7 +217,7 @@ describe('writing', () => {
     page.world.failure = new HostProblem('A cell is being edited.');
     await page.press('Write into this workbook');
     expect(page.one('.banner.bad').textContent).toContain('A cell is being edited.');
-    expect((page.one('#plan-wanted') as HTMLInputElement).value).toBe('60000');
+    expect((page.one('#plan-wanted') as HTMLInputElement).value).toBe('30000');
     expect(page.one('#plan-write').getAttribute('aria-disabled')).toBeNull();
   });
 

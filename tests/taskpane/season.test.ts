@@ -3,7 +3,7 @@ import { formOfInput, initialForm, inputOfForm } from '../../taskpane/screens/se
 import { echoOf, readLines } from '../../taskpane/screens/season/state/lists';
 import { exampleForm } from '../../taskpane/screens/season/state/season';
 import type { SeasonForm } from '../../taskpane/screens/season/state/form';
-import { planSeasonBook } from '../../shared/season';
+import { planBatches } from '../../shared/season/batches';
 import { openPage } from './page';
 import { TODAY } from './seasonModel';
 
@@ -45,6 +45,46 @@ describe('lines of fish and vats', () => {
       ]);
     },
   );
+
+  test('a vat out of use, a fish that is gone: typed, and back from a book', () => {
+    const form = withList(
+      'vats',
+      'A; 200; eggs, fry; out 2027-04-01 to 2027-04-20\nB; 900; out from 2027-05-01\nC; 900',
+    );
+    expect(
+      bookOfForm(form)?.vats.map(({ outFrom, outUntil, holds }) => [outFrom, outUntil, holds.length]),
+    ).toEqual([
+      [46_478, 46_497, 2],
+      [46_508, undefined, 3],
+      [undefined, undefined, 3],
+    ]);
+    const fish = withList(
+      'females',
+      'F1; 1; line A; 2027-01-15; gone 2027-02-01\nF2; 1.2; dead on 2027-02-02',
+    );
+    expect(bookOfForm(fish)?.females.map(({ goneOn, family }) => [goneOn, family])).toEqual([
+      [46_419, 'line A'],
+      [46_420, undefined],
+    ]);
+    for (const typed of [form, fish]) {
+      const book = bookOfForm(typed);
+      expect(bookOfForm(formOfInput(book, TODAY))).toEqual(book);
+    }
+  });
+
+  test.each([
+    ['80 %', 0.8],
+    ['95', 0.95],
+    ['0.7', 0.7],
+    ['', 0.8],
+    ['99 %', 0.99],
+    ['50 %', 0.5],
+  ])('how sure it must be, typed as “%s”: %d', (text, share) => {
+    expect(bookOfForm(withText('certainty', text))?.certainty).toBe(share);
+  });
+  test.each(['49 %', '100 %', 'very'])('how sure it must be, typed as “%s”: its sentence', (text) => {
+    expect(faults(withText('certainty', text))['season-certainty']?.[0]).toMatch(/from 0.5 to 0.99 share/);
+  });
 
   test('a fault names its line as the editor counts it, blank lines and headings too', () => {
     expect(faults(withList('females', 'Tag; kg\n\nF1; 1.2\nF2; 1200'))['season-females']).toEqual([
@@ -327,7 +367,7 @@ describe('a thousand orders', () => {
 test('the engine takes the example as the pane would hand it over', () => {
   const book = bookOfForm(example);
   if (!book) throw new Error('no book');
-  const plan = planSeasonBook(book, { draws: 100 });
+  const plan = planBatches(book);
   expect(plan.canBeMet).toBe(true);
-  expect(plan.runs.length).toBeGreaterThanOrEqual(4);
+  expect(plan.batches.length).toBeGreaterThan(1);
 });

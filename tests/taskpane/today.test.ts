@@ -1,6 +1,5 @@
-import { serialOfCalendarDay } from '../../shared/units/dates';
 import { tasksIn } from '../../taskpane/screens/today/state/calendar';
-import { dayOf } from '../../taskpane/screens/today/state/today';
+import { dayOf, isShort } from '../../taskpane/screens/today/state/today';
 import { fakeWorld } from './fakePort';
 import { openPage } from './page';
 import { TODAY } from './seasonModel';
@@ -46,9 +45,9 @@ test('the next hour stands large, what is late is said, what is done or far is n
   // 18:00 on the wall.
   const page = openPage('ready', world, 'today');
   await page.store.idle();
-  expect(page.one('.next').textContent).toContain('Inject · 0.5 mL each');
+  expect(page.one('.next').textContent).toContain('Inject · 0.50 mL each');
   expect(page.one('.next').textContent).toContain('23:00, in 5 h 0 min');
-  expect(page.text()).toContain('1 task is late');
+  expect(page.text()).toContain('Should have been done');
   expect(page.text()).toContain('Strip');
   expect(page.text()).not.toContain('Dry the vats');
   expect(page.text()).not.toContain('Wean');
@@ -61,8 +60,10 @@ test('a tick writes the hour of now into the book, and the next task comes up', 
   const page = openPage('ready', world, 'today');
   await page.store.idle();
   await page.press('Done: Inject');
-  expect(world.logged).toEqual([[TODAY + 18 / 24, '1', 'done', null, null, 'Inject']]);
-  expect(world.words).toEqual(['Calendar!A3=done']);
+  expect(world.logged.map((row) => row.filter((cell) => cell !== null))).toEqual([
+    [TODAY + 18 / 24, '1', 'done', 'Inject'],
+  ]);
+  expect(world.words).toEqual([`Calendar!A3=${TODAY + 18 / 24}`]);
   expect(page.one('.next').textContent).toContain('Strip');
 });
 
@@ -78,28 +79,7 @@ test('a day with its hour in a column beside it', () => {
       ],
     },
   ]);
-  expect(task).toMatchObject({ at: TODAY + 0.75, amount: '1.5 mL', tick: 'B5' });
-});
-
-test('runs of a season give their hours in order', () => {
-  const day = serialOfCalendarDay(2027, 3, 5) ?? 0;
-  const tasks = tasksIn([
-    {
-      name: 'Runs',
-      top: 2,
-      left: 1,
-      values: [
-        ['Run', 'Order', 'Inject at', 'Strip at', 'First hatch', 'First feed'],
-        [1, 'School ponds', day + 0.9, day + 1.4, day + 2.5, day + 5],
-      ],
-    },
-  ]);
-  expect(tasks.map(({ what, row }) => [what, row])).toEqual([
-    ['Inject: run 1, School ponds', 4],
-    ['Strip: run 1, School ponds', 4],
-    ['Look for the first hatch: run 1, School ponds', 4],
-    ['First food: run 1, School ponds', 4],
-  ]);
+  expect(task).toMatchObject({ at: TODAY + 0.75, amount: '1.50 mL', tick: 'B5' });
 });
 
 test('yesterday’s task is late, the one of the day before is not asked about any more', () => {
@@ -118,4 +98,25 @@ test('yesterday’s task is late, the one of the day before is not asked about a
   const day = dayOf([task(999.1), task(998.9), task(1001.9), task(1002.1)], new Set(), now);
   expect(day.overdue.map(({ at }) => at)).toEqual([999.1]);
   expect(day.tomorrow.map(({ at }) => at)).toEqual([1001.9]);
+});
+
+test('an order is off the plan below 97 of 100 of what was expected, and only while it is open', () => {
+  const order = {
+    name: 'A',
+    due: 1010,
+    number: 1000,
+    delivered: 0,
+    expected: 970,
+    promise: 900,
+    planned: 1000,
+    isCancelled: false,
+  };
+  const is = (change: Partial<typeof order>): boolean => isShort(1000)({ ...order, ...change });
+  expect([is({}), is({ expected: 969 })]).toEqual([false, true]);
+  expect([
+    is({ expected: 1, isCancelled: true }),
+    is({ expected: 1, due: 999 }),
+    is({ expected: 1, due: 1000 }),
+  ]).toEqual([false, false, true]);
+  expect(is({ expected: 1, delivered: 1000 })).toBe(false);
 });

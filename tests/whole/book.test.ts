@@ -1,8 +1,8 @@
-import { Pages } from '../../shared/books/living';
+import { LivingPages } from '../../shared/books/living';
 import { planBatches } from '../../shared/season/batches';
 import { evaluate } from '../../shared/catalogue/calculation';
 import { isGrid } from '../../shared/base/values';
-import { chanceOf } from '../../shared/maths/chance';
+import { rngOf } from '../../shared/maths/rng';
 import { BOOK, bookOf } from '../season/support';
 
 /** The tool's own functions, asked about the plan's own numbers. */
@@ -11,7 +11,7 @@ const ask = (formula: string): unknown => {
   return isGrid(got) ? got[0]?.[0] : got;
 };
 const books = Array.from({ length: 12 }, (_, i) => i + 1).map((seed) => {
-  const chance = chanceOf(seed);
+  const chance = rngOf(seed);
   return bookOf({
     orders: BOOK.orders.map((order, i) => ({
       ...order,
@@ -26,7 +26,7 @@ const books = Array.from({ length: 12 }, (_, i) => i + 1).map((seed) => {
 
 describe.each(books.map((book, i) => [i + 1, book] as const))('book %i', (_seed, book) => {
   const plan = planBatches(book, { draws: 100, explains: false });
-  const pages = new Pages(book, plan);
+  const pages = new LivingPages(book, plan);
 
   test('the strip lies in the window, and the check of the records finds nothing in the hours', () => {
     for (const batch of plan.batches) {

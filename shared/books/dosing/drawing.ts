@@ -1,6 +1,6 @@
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { styled } from '../../sheet/workbook/build';
-import type { Reading } from '../../dosing/ask';
+import type { DosingReading } from '../../dosing/ask';
 import { DRAWING, FIRST_READING, IS_GIVEN, LAST_PH, LEVELS, READINGS, fx, spilled } from './layout';
 
 const AXIS = { low: 4, high: 9 } as const;
@@ -17,7 +17,7 @@ const LINES = [
 /**
  * The path of the pH, reading by reading, with the window as two lines; its numbers stand on the second page.
  */
-export function drawing(sheet: SheetBuilder, readings: readonly Reading[]): void {
+export function drawing(sheet: SheetBuilder, readings: readonly DosingReading[]): void {
   const first = DRAWING + 1;
   const last = DRAWING + READINGS;
   sheet.put(`B${DRAWING - 2}`, 'Behind the drawing', 'section');

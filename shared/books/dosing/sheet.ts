@@ -4,7 +4,7 @@ import { SheetBuilder, styled } from '../../sheet/workbook/build';
 import { calculate } from '../../catalogue/calculation';
 import type { CellModel, WorkbookModel } from '../../sheet/workbook/model';
 import { answerLines } from './answer';
-import type { Reading, Vat } from '../../dosing/ask';
+import type { DosingReading, Vat } from '../../dosing/ask';
 import { askNext } from '../../dosing/ask';
 import { drawing } from './drawing';
 import type { DosingField } from '../../dosing/fields';
@@ -91,7 +91,7 @@ function inputs(sheet: SheetBuilder, vat: Vat): void {
     );
 }
 
-function readingsTable(sheet: SheetBuilder, readings: readonly Reading[]): void {
+function readingsTable(sheet: SheetBuilder, readings: readonly DosingReading[]): void {
   section(sheet, FIRST_READING - 2, 'GHI', 'Readings');
   sheet.row(`G${FIRST_READING - 1}`, ['Reading', 'Grams so far', 'pH read'], 'heading');
   for (let i = 0; i < READINGS; i++) {
@@ -128,7 +128,7 @@ const CALL = fx(
 );
 const COLUMNS = 14;
 
-function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void {
+function plan(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading[]): void {
   section(sheet, PLAN - 2, 'BCDEFGHIJKLMNO', 'The next part-dose, and how it is likely to go on');
   sheet
     .row(
@@ -166,7 +166,7 @@ function plan(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void
   sheet.put(`B${PLAN}`, { formula: `=IF(${IS_BEGUN},${CALL},"")`, style: 'cell', format: '0', ...spill });
 }
 
-function ammonia(sheet: SheetBuilder, vat: Vat, readings: readonly Reading[]): void {
+function ammonia(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading[]): void {
   section(sheet, AMMONIA - 2, 'BCDEFGHIJ', 'Ammonia, when fish are in the vat');
   sheet
     .row(
@@ -202,7 +202,7 @@ function care(sheet: SheetBuilder): void {
 }
 
 /** A workbook of one sheet for one vat. Answers that are null stay empty, to be typed. */
-export function dosingWorkbook(vat: Vat, readings: readonly Reading[]): WorkbookModel {
+export function dosingWorkbook(vat: Vat, readings: readonly DosingReading[]): WorkbookModel {
   const sheet = new SheetBuilder(SHEET, {
     widths: [2, 6, 34, 11, 9, 9, 10, 12, 10, 40, 11, 9, 9, 9, 9],
     tab: '2F7480',

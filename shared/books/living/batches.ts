@@ -5,13 +5,13 @@ import { CAUTIONS } from '../../functions/cautions';
 import { BATCH_STATES } from '../../season/types';
 import type { SeasonBatch } from '../../season/types';
 import type { WorkingKey } from './columns';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 /** More parents than this and their words take a second line. */
 const WIDE = 21;
 
-function contents(pages: Pages, batch: SeasonBatch, i: number) {
+function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
   const { batches, workings, shares, log } = pages.tables;
   const row = batches.first + i;
   const here = (key: keyof typeof batches.letters): string => batches.here(key, row);
@@ -39,7 +39,7 @@ function contents(pages: Pages, batch: SeasonBatch, i: number) {
   };
 }
 
-function pairsTable(pages: Pages, sheet: SheetBuilder): void {
+function pairsTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { pairs, workings } = pages.tables;
   sheet.put(
     `B${pairs.head - 1}`,
@@ -92,7 +92,7 @@ function pairsTable(pages: Pages, sheet: SheetBuilder): void {
 }
 
 /** The batches: when, and with which fish. Water, hour of stripping and eggs to set are open. */
-export function batchesSheet(pages: Pages): SheetModel {
+export function batchesSheet(pages: LivingPages): SheetModel {
   const { batches } = pages.tables;
   const sheet = pages.sheet(
     'batches',

@@ -1,6 +1,6 @@
 import type { OrderBook } from '../../season/orderBook';
 import type { SheetModel } from '../../sheet/workbook/model';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 type Fish = OrderBook['males'][number];
@@ -12,7 +12,7 @@ const typed = (fish: Fish | undefined) => ({
 });
 
 /** The fish there are, their families, when they were last used, how often the plan uses them. */
-export function broodSheet(pages: Pages): SheetModel {
+export function broodSheet(pages: LivingPages): SheetModel {
   const { females, males, pairs } = pages.tables;
   const { book } = pages;
   const sheet = pages.sheet(

@@ -2,15 +2,15 @@ import { heightFor } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { isoDateOfSerial } from '../../units/dates';
 import { TASKS } from '../../run/lines';
-import type { Task } from '../../run/lines';
-import type { Pages } from './context';
+import type { RunTask } from '../../run/lines';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 /** Days of the calendar that print; planning again moves them on. */
 const PRINTED = 28;
 
 /** What to do on which day at which hour, in order; ticked off here or in the pane. */
-export function calendarSheet(pages: Pages): SheetModel {
+export function calendarSheet(pages: LivingPages): SheetModel {
   const { calendar, tasks } = pages.tables;
   const { plan, rows } = pages;
   const until = plan.plannedOn + PRINTED;
@@ -34,7 +34,7 @@ export function calendarSheet(pages: Pages): SheetModel {
   rows.tasks.forEach(({ what, task }, i) => {
     const row = calendar.first + i;
     const of = (key: keyof typeof tasks.letters): string => tasks.there(key, tasks.first + i);
-    const { unit = '' } = TASKS[task] as Task;
+    const { unit = '' } = TASKS[task] as RunTask;
     calendar.line(sheet, row, {
       date: `=INT(${of('when')})`,
       hour: `=MOD(${of('when')},1)`,
@@ -43,7 +43,7 @@ export function calendarSheet(pages: Pages): SheetModel {
       amount: `=${of('amount')}`,
       unit,
     });
-    sheet.height(row, heightFor([what, 66]));
+    sheet.height(row, heightFor([what, 62]));
   });
   if (rows.tasks.length === 0) return sheet.put(`C${calendar.first}`, 'No batch, no work.', 'quiet').build();
   const first = calendar.first;

@@ -8,7 +8,7 @@ import { dayText, momentText, timeText, weekdayText } from '../../units/dates';
 import { formatNumber } from '../../sheet/formula/textFormat';
 import type { OrderBook } from '../../season/orderBook';
 import type { BatchStay, SeasonBatch } from '../../season/types';
-import { Pages } from './context';
+import { LivingPages } from './context';
 import type { BookPlan } from './layout';
 
 /** Cards to print and hang up: values only, so that they read the same everywhere. */
@@ -22,7 +22,7 @@ const section = (sheet: SheetBuilder, row: number, title: string): void => {
   for (const letter of 'BCDEFG') sheet.put(`${letter}${row}`, letter === 'B' ? title : '', 'section');
 };
 
-function parents(pages: Pages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
+function parents(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
   const reader = pages.reader(batch);
   const perKilogram = reader.number('hormone') / reader.number('kilograms');
   const unit = String(reader.get('hormoneUnit'));
@@ -44,7 +44,7 @@ function parents(pages: Pages, sheet: SheetBuilder, batch: SeasonBatch, from: nu
 }
 
 /** The clock of the run: what is expected, and a box for when it was. */
-function clock(pages: Pages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
+function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
   const reader = pages.reader(batch);
   const at = (key: 'inject' | 'look' | 'late' | 'hatchAt' | 'hatchEnd' | 'feed'): string =>
     when(half(reader.number(key)));
@@ -94,7 +94,7 @@ function boxes(sheet: SheetBuilder, from: number, lines: number): number {
 }
 
 const LINES_ON_A4 = 34;
-function runCard(pages: Pages, batch: SeasonBatch): SheetModel {
+function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
   const sheet = new Builder(`Run ${batch.name}`, {
     widths: [1, 30, 14, 14, 18, 22, 12],
     hasGridlines: false,
@@ -130,7 +130,7 @@ function runCard(pages: Pages, batch: SeasonBatch): SheetModel {
   return sheet.build();
 }
 
-function vatCard(pages: Pages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
+function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
   const vat = pages.book.vats.find(({ name }) => name === stay.vat);
   const sheet = new Builder(`Vat card ${i + 1}`, {
     widths: [1, 16, 10, 10, 10, 20, 10],
@@ -170,7 +170,7 @@ export function cardsWorkbook(
     .filter(({ state }) => state !== 'over' && state !== 'lost')
     .map(({ name }) => name),
 ): WorkbookModel {
-  const pages = new Pages(book, plan);
+  const pages = new LivingPages(book, plan);
   const chosen = plan.batches.filter(({ name }) => batches.includes(name));
   let cards = 0;
   return calculate(

@@ -1,6 +1,6 @@
 import { styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 interface Check {
@@ -14,7 +14,7 @@ const MONEY = '#,##0.00';
 const AMOUNT = '#,##0.000';
 
 /** Everything in the book that must hold, each with its two sides. */
-function checksOf(pages: Pages): readonly Check[] {
+function checksOf(pages: LivingPages): readonly Check[] {
   const { tables: t } = pages;
   const { days, shares, orders, stays, cash, log, workings: w, promises } = t;
   const none = (what: string, count: string): Check => ({
@@ -95,13 +95,13 @@ function checksOf(pages: Pages): readonly Check[] {
 }
 
 /** Lines of a female whose batch comes sooner after another of hers than she rests. */
-const restBroken = ({ tables: { pairs } }: Pages): string => {
+const restBroken = ({ tables: { pairs } }: LivingPages): string => {
   const [female, strip] = [pairs.range('female'), pairs.range('strip')];
   return `SUMPRODUCT((${female}<>"")*COUNTIFS(${female},${female},${strip},"<"&INT(${strip}),${strip},">="&(INT(${strip})-{restDays}+1)))`;
 };
 
 /** What must hold in the book, with one light for the first sheet. */
-export function checksSheet(pages: Pages): SheetModel {
+export function checksSheet(pages: LivingPages): SheetModel {
   const checks = checksOf(pages);
   const sheet = pages.sheet(
     'checks',

@@ -1,7 +1,7 @@
 // Long: every table of the book, a column a line.
-import type { Column } from './table';
+import type { TableColumn } from './table';
 import { col } from './table';
-import type { Given, Line } from '../../run/lines';
+import type { LineGivens, RunLine } from '../../run/lines';
 import { DAY_LINES, RUN_GIVEN, RUN_LINES, SHARE_LINES, TASKS } from '../../run/lines';
 import type { DayLineKey, RunLineKey, ShareLineKey, TaskKey } from '../../run/lines';
 
@@ -142,11 +142,12 @@ export const STAYS = {
 } as const;
 
 export const CALENDAR = {
-  done: col('Done', 9, 'blank'),
+  // Ticked off in the pane: the moment it was done; by hand: a word of the list.
+  done: col('Done', 13, 'blank', SHORT),
   date: col('Date', 14, 'cell', DAY),
   hour: col('Hour', 7, 'cell', 'hh:mm'),
   batch: col('Batch', 7, 'label'),
-  what: col('What to do', 64, 'text'),
+  what: col('What to do', 60, 'text'),
   amount: col('How much', 10, 'cell', '#,##0.##'),
   unit: col('Of what', 13, 'text'),
   by: col('By', 9, 'blank'),
@@ -200,13 +201,15 @@ export const MALES = {
 } as const;
 
 /** A column a line or a given of the run, under its label. */
-const derived = <K extends string>(list: Readonly<Record<K, Line | Given>>): Readonly<Record<K, Column>> =>
+const derived = <K extends string>(
+  list: Readonly<Record<K, RunLine | LineGivens>>,
+): Readonly<Record<K, TableColumn>> =>
   Object.fromEntries(
-    Object.entries<Line | Given>(list).map(([key, { label, quantity }]) => [
+    Object.entries<RunLine | LineGivens>(list).map(([key, { label, quantity }]) => [
       key,
       col(label, 14, 'cell', quantity.format),
     ]),
-  ) as Record<K, Column>;
+  ) as Record<K, TableColumn>;
 
 /** Given to every line of a batch by the book as a whole, not by its own row. */
 export const BOOK_GIVEN = [
@@ -225,10 +228,10 @@ type BookGiven = (typeof BOOK_GIVEN)[number];
 export type BatchGiven = Exclude<keyof typeof RUN_GIVEN, BookGiven>;
 const BATCH_GIVEN = Object.fromEntries(
   Object.entries(RUN_GIVEN).filter(([key]) => !(BOOK_GIVEN as readonly string[]).includes(key)),
-) as Readonly<Record<BatchGiven, Given>>;
+) as Readonly<Record<BatchGiven, LineGivens>>;
 
 /** Every figure of every batch. */
-export const WORKINGS: Readonly<Record<'batch' | 'isLost' | BatchGiven | RunLineKey, Column>> = {
+export const WORKINGS: Readonly<Record<'batch' | 'isLost' | BatchGiven | RunLineKey, TableColumn>> = {
   batch: col('Batch', 8, 'label'),
   isLost: col('State', 9, 'text'),
   ...derived(BATCH_GIVEN),
@@ -254,7 +257,7 @@ export const SHARES: Readonly<
     | 'money'
     | 'fast'
     | 'handAt',
-    Column
+    TableColumn
   >
 > = {
   batch: col('Batch', 8, 'label'),
@@ -274,7 +277,7 @@ export const SHARES: Readonly<
   handAt: col('Hand over at', 14, 'cell', SHORT),
 };
 
-export const DAYS: Readonly<Record<'batch' | 'line' | 'day' | 'left' | DayLineKey, Column>> = {
+export const DAYS: Readonly<Record<'batch' | 'line' | 'day' | 'left' | DayLineKey, TableColumn>> = {
   batch: col('Batch', 8, 'label'),
   line: col('Line of the batch', 9, 'cell', '0'),
   day: col('Day of feeding', 9, 'cell', '0'),
@@ -282,11 +285,11 @@ export const DAYS: Readonly<Record<'batch' | 'line' | 'day' | 'left' | DayLineKe
   ...derived(DAY_LINES),
 };
 
-export const TIMES: Readonly<Record<'batch' | TaskKey, Column>> = {
+export const TIMES: Readonly<Record<'batch' | TaskKey, TableColumn>> = {
   batch: col('Batch', 8, 'label'),
   ...(Object.fromEntries(
     Object.entries(TASKS).map(([key, { at }]) => [key, col(at.label, 13, 'cell', SHORT)]),
-  ) as Record<TaskKey, Column>),
+  ) as Record<TaskKey, TableColumn>),
 };
 
 export const TASK_LIST = {

@@ -1,7 +1,7 @@
 import type { Assumed } from '../../families/assumptions';
 import { assumed } from '../../families/assumptions';
 import type { Operand } from '../../sheet/formula';
-import { nameOf } from '../../run/results';
+import { nameOf } from './names';
 import { dayLines, runLines, shareLines, taskTimes } from '../../run/lines';
 import type { LineReader, RunLineKey, ShareLineKey, TaskKey } from '../../run/lines';
 import type { Content } from '../../sheet/workbook/build';
@@ -10,22 +10,22 @@ import type { NameModel, SheetModel } from '../../sheet/workbook/model';
 import { givenBy } from '../../season/given';
 import type { OrderBook } from '../../season/orderBook';
 import type { Allocation, SeasonBatch } from '../../season/types';
-import type { BookPlan, SheetKey, Tables, Rows } from './layout';
+import type { BookPlan, SheetKey, Tables, LivingRows } from './layout';
 import { SHEETS, SHOWN, rowsOf, tablesOf, weeksOf } from './layout';
 
-import type { Typed } from './typed';
+import type { TypedActuals } from './typed';
 
 /** Name of a cell of the season: season_price_feed. */
-export const seasonName = (key: string): string => `season_${nameOf(key as never)}`;
+export const seasonName = (key: string): string => `season_${nameOf(key)}`;
 
 /** Days between the first full day of feeding and a moment. */
 const daysAfter = (from: number, at: number): number => Math.max(0, Math.floor(at) - from);
 
 /** What the sheets of one book share: the plan, where every table stands, the names of single cells. */
-export class Pages {
+export class LivingPages {
   readonly names: NameModel[] = [];
   readonly assumed: Assumed;
-  readonly rows: Rows;
+  readonly rows: LivingRows;
   readonly tables: Tables;
   readonly weeks: { readonly from: number; readonly count: number };
   private readonly readers = new Map<string, LineReader<RunLineKey>>();
@@ -33,7 +33,7 @@ export class Pages {
   constructor(
     readonly book: OrderBook,
     readonly plan: BookPlan,
-    readonly typed?: Typed,
+    readonly typed?: TypedActuals,
   ) {
     this.assumed = assumed(book.assumptions);
     this.rows = rowsOf(plan, (batch, share) => this.timesOf(batch, share));

@@ -2,7 +2,7 @@ import type { SheetBuilder } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import type { SeasonBatch } from '../../season/types';
 import { COUNT_STAGES, EVENT_KINDS } from '../../season/types';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 const RANGE = 'The ends of an estimate hold the truth 19 times in 20.';
@@ -13,7 +13,7 @@ export const LOG_KINDS = [...EVENT_KINDS, 'counted'] as const;
 const estimate = (isFilled: string, call: string): readonly [string, string, string] =>
   [1, 2, 3].map((field) => `=IF(${isFilled},INDEX(${call},1,${field}),"")`) as [string, string, string];
 
-function eggsTable(pages: Pages, sheet: SheetBuilder): void {
+function eggsTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { eggs, pairs, batches } = pages.tables;
   eggs.headings(sheet, 44);
   pages.rows.batches.forEach((_, i) => {
@@ -45,7 +45,7 @@ function eggsTable(pages: Pages, sheet: SheetBuilder): void {
   guard('looked', 'alive', 1e5, 'Eggs looked at, and of these alive: clear is alive, white is dead.');
 }
 
-function fryTable(pages: Pages, sheet: SheetBuilder): void {
+function fryTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { fry, batches } = pages.tables;
   sheet.put(`B${fry.head - 1}`, 'Larvae and fry', 'section');
   fry.headings(sheet, 44);
@@ -78,11 +78,12 @@ function fryTable(pages: Pages, sheet: SheetBuilder): void {
 const counted = (batch: SeasonBatch, stage: (typeof COUNT_STAGES)[number]): number | undefined =>
   batch.counts.filter((c) => c.stage === stage).at(-1)?.number;
 
-function logTable(pages: Pages, sheet: SheetBuilder): void {
+function logTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { log } = pages.tables;
   sheet.put(`B${log.head - 1}`, 'As it happens: dead, sold, lost, released, counted', 'section');
   log.headings(sheet, 30);
-  const lines = pages.rows.batches.flatMap((batch) => [
+  // A log that was typed is carried line by line as it stood; the batches' own counts come from it.
+  const lines = (pages.typed ? [] : pages.rows.batches).flatMap((batch) => [
     ...batch.events.map((event) => ({ ...event, batch: batch.name, what: event.kind, stage: undefined })),
     ...batch.counts.map((count) => ({
       at: count.at,
@@ -128,11 +129,11 @@ function logTable(pages: Pages, sheet: SheetBuilder): void {
 
 /** Open lines of the log that print, for writing by hand. */
 const PRINTED_LINES = 10;
-const usedLines = (pages: Pages): number =>
+const usedLines = (pages: LivingPages): number =>
   pages.rows.batches.reduce((sum, b) => sum + b.events.length + b.counts.length, 0);
 
 /** Everything that is counted: eggs, larvae, fry, deaths and sales. */
-export function countsSheet(pages: Pages): SheetModel {
+export function countsSheet(pages: LivingPages): SheetModel {
   const { eggs, log } = pages.tables;
   const sheet = pages.sheet(
     'counts',

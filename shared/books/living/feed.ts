@@ -1,7 +1,7 @@
 import { styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { DAY, WHOLE } from './columns';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD, SPARE } from './layout';
 import { LATER, untilWeek } from './shopping';
 import { Table, col } from './table';
@@ -17,7 +17,7 @@ const FEED = {
 } as const;
 
 /** Live food and dry feed of all batches together, day by day; the last line holds everything later. */
-export function feedSheet(pages: Pages): SheetModel {
+export function feedSheet(pages: LivingPages): SheetModel {
   const { days } = pages.tables;
   const dates = pages.rows.batches.flatMap((b) => [b.feedFrom, b.leavesOn]);
   const first = dates.length > 0 ? Math.min(...dates) - 1 - SPARE.days : pages.plan.plannedOn;

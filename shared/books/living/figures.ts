@@ -1,16 +1,16 @@
-import { originOf } from '../run/assume';
-import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from '../season/figures';
+import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from './figureList';
+import { originOf } from './origin';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from '../../season/spreads';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 /**
  * What the season takes for granted, each figure with its range and where it comes from; and how much it
  * varies.
  */
-export function figuresSheet(pages: Pages): SheetModel {
+export function figuresSheet(pages: LivingPages): SheetModel {
   const { book, assumed } = pages;
   const sheet = pages.sheet(
     'figures',
@@ -63,7 +63,11 @@ export function figuresSheet(pages: Pages): SheetModel {
   return sheet.build();
 }
 
-function spreads({ book, assumed }: Pages, sheet: ReturnType<Pages['sheet']>, head: number): void {
+function spreads(
+  { book, assumed }: LivingPages,
+  sheet: ReturnType<LivingPages['sheet']>,
+  head: number,
+): void {
   sheet.row(`B${head}`, SPREAD_HEADINGS, 'heading').put(`H${head}`, 'Whose', 'heading');
   SPREAD_SHARES.forEach((key, i) => {
     const { runs, season } = shareSpreadOf(book, assumed, key);

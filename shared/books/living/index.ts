@@ -1,16 +1,16 @@
-import { NOTES_WIDTH, writeNotes } from '../run/notes';
+import { NOTES_WIDTH, writeNotes } from './notes';
 import { calculate } from '../../catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
 import type { BookPlan } from './layout';
-import type { Typed } from './typed';
+import type { TypedActuals } from './typed';
 import { carryTyped } from './typed';
-import { FIGURES } from '../season/figures';
+import { FIGURES } from './figureList';
 import { batchesSheet } from './batches';
 import { broodSheet } from './brood';
 import { calendarSheet } from './calendar';
 import { checksSheet } from './checks';
-import { Pages } from './context';
+import { LivingPages } from './context';
 import { countsSheet } from './counts';
 import { feedSheet } from './feed';
 import { figuresSheet } from './figures';
@@ -21,10 +21,10 @@ import { todaySheet } from './today';
 import { barsSheet, stayWorkingsSheet, vatsSheet } from './vats';
 import { daysSheet, sharesSheet, tasksSheet, timesSheet, workingsSheet } from './workings';
 
-export { Pages } from './context';
+export { LivingPages } from './context';
 export { SHEETS, SHOWN } from './layout';
 export type { BookPlan } from './layout';
-export type { Typed } from './typed';
+export type { TypedActuals } from './typed';
 
 const HOW: readonly string[] = [
   'Every order is planned backwards: fish wanted, divided by what survives each step, gives the eggs. ' +
@@ -39,8 +39,8 @@ const HOW: readonly string[] = [
 ];
 
 /** The season as one book with live formulas, its values calculated for the day of planning. */
-export function livingBook(book: OrderBook, plan: BookPlan, typed?: Typed): WorkbookModel {
-  const pages = new Pages(book, plan, typed);
+export function livingBook(book: OrderBook, plan: BookPlan, typed?: TypedActuals): WorkbookModel {
+  const pages = new LivingPages(book, plan, typed);
   const bars = barsSheet(pages);
   const today = todaySheet(pages);
   const sheets: SheetModel[] = [
@@ -88,4 +88,5 @@ export { asOf, changesOf } from './again';
 export type { BookChange, BookState } from './again';
 export { bookSheetNames, booksIn, readBook } from './read';
 export type { BookRead, BookReading } from './read';
+export type { BookInput } from './readFigures';
 export { cardsWorkbook } from './cards';

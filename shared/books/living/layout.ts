@@ -45,7 +45,7 @@ export const SHOWN: ReadonlySet<SheetKey> = new Set([
 /** Headings of the first table of a sheet stand in this row. */
 export const HEAD = 4;
 /** Lines left open for what comes in later. */
-export const SPARE = { orders: 6, vats: 4, fish: 8, log: 24, booked: 16, days: 2, weeks: 4 } as const;
+export const SPARE = { orders: 6, vats: 4, fish: 8, log: 240, booked: 16, days: 2, weeks: 4 } as const;
 /** Rows between two tables of one sheet: an empty one and a title. */
 const GAP = 3;
 
@@ -64,7 +64,7 @@ export interface TaskLine {
 }
 
 /** Everything the sheets have a line for, in the order of the lines. */
-export interface Rows {
+export interface LivingRows {
   readonly batches: readonly SeasonBatch[];
   readonly pairs: readonly (SeasonBatch['pairs'][number] & { readonly batch: string })[];
   readonly shares: SeasonPlan['allocations'];
@@ -105,7 +105,7 @@ export function rowsOf(
     batch: SeasonBatch,
     order: SeasonPlan['allocations'][number] | undefined,
   ) => (task: TaskKey) => number,
-): Rows {
+): LivingRows {
   const batches = plan.batches;
   const tasks = batches.filter(isAlive).flatMap((batch): TaskLine[] => {
     const own = plan.allocations.filter((a) => a.batch === batch.name);
@@ -159,7 +159,7 @@ export function weeksOf(book: OrderBook, plan: BookPlan): { readonly from: numbe
   return { from, count: Math.floor((Math.max(...days) - from) / 7) + 1 + SPARE.weeks };
 }
 
-export function tablesOf(book: OrderBook, rows: Rows, weeks: number, logged?: number) {
+export function tablesOf(book: OrderBook, rows: LivingRows, weeks: number, logged?: number) {
   const { batches, pairs, shares, stays, days, tasks } = rows;
   const orders = book.orders.length + SPARE.orders;
   const top = <K extends string>(

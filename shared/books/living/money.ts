@@ -2,7 +2,7 @@ import type { SheetBuilder } from '../../sheet/workbook/build';
 import { styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { MONEY, WHOLE } from './columns';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 import { LATER, shoppingTable, untilWeek } from './shopping';
 
@@ -17,7 +17,7 @@ export const ODDS = {
 } as const;
 
 /** Cells other sheets read, by name. Native sums: the costs hang on two rounds of SPAWN answers already. */
-function results(pages: Pages, sheet: SheetBuilder): void {
+function results(pages: LivingPages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
   const { odds } = pages.plan;
   sheet.row(`B${HEAD}`, ['The season', ''], 'heading').row(`E${HEAD}`, ['To come', '', ''], 'heading');
@@ -77,7 +77,7 @@ const rentDaysBefore = (until: string): string => {
   return `IF(${last}>={plannedOn},1+${month(last)}-${month('{plannedOn}')},0)`;
 };
 
-function cashTable(pages: Pages, sheet: SheetBuilder): void {
+function cashTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
   const { cash } = t;
   sheet.put(`B${cash.head - 1}`, 'Money left, week by week', 'section');
@@ -133,7 +133,7 @@ function cashTable(pages: Pages, sheet: SheetBuilder): void {
 }
 
 /** Money as it really came and went; planning again keeps every line. */
-function bookedTable(pages: Pages, sheet: SheetBuilder): void {
+function bookedTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { booked } = pages.tables;
   sheet.put(`B${booked.head - 1}`, 'Paid and received, as it happens', 'section');
   booked.headings(sheet);
@@ -172,7 +172,7 @@ function bookedTable(pages: Pages, sheet: SheetBuilder): void {
 }
 
 /** What has come and gone, what is to come, and the money left week by week. */
-export function moneySheet(pages: Pages): SheetModel {
+export function moneySheet(pages: LivingPages): SheetModel {
   const { cash, booked } = pages.tables;
   const sheet = pages.sheet(
     'money',

@@ -4,7 +4,7 @@ import type { SheetModel } from '../../sheet/workbook/model';
 import type { BookedOrder } from '../../season/orderBook';
 import type { OrderPlan } from '../../season/types';
 import { colourVerdicts, verdictOfShare } from './verdicts';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 const maybe = (n: number | undefined): Content => n ?? {};
@@ -13,11 +13,11 @@ export const ODDS_HOLD = 0.9; // chosen here, no source
 /** A weight that falls short by less than this part is met. */
 const WEIGHT_HOLDS = 0.95; // chosen here, no source
 
-const planOf = (pages: Pages, order: BookedOrder): OrderPlan | undefined =>
+const planOf = (pages: LivingPages, order: BookedOrder): OrderPlan | undefined =>
   pages.plan.orders.find(({ order: { name } }) => name === order.name);
 
 /** What an order's line says: first what stands against it, then how surely it is met. */
-function verdictFormula(pages: Pages, row: number): string {
+function verdictFormula(pages: LivingPages, row: number): string {
   const { orders, promises } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const changed = promises.there('changed', promises.first + row - orders.first);
@@ -37,7 +37,7 @@ const typed = (order: BookedOrder | undefined) => ({
   cancelled: yes(order?.cancelled),
 });
 
-function contents(pages: Pages, order: BookedOrder | undefined, row: number) {
+function contents(pages: LivingPages, order: BookedOrder | undefined, row: number) {
   const { orders, shares, log } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const plan = order && planOf(pages, order);
@@ -55,7 +55,7 @@ function contents(pages: Pages, order: BookedOrder | undefined, row: number) {
 }
 
 /** What is promised, what the batches bring, how surely. */
-export function ordersSheet(pages: Pages): SheetModel {
+export function ordersSheet(pages: LivingPages): SheetModel {
   const { orders } = pages.tables;
   const sheet = pages.sheet(
     'orders',
@@ -122,7 +122,7 @@ export function ordersSheet(pages: Pages): SheetModel {
 }
 
 /** What each order was when it was planned; says as soon as it no longer is. */
-export function promisesSheet(pages: Pages): SheetModel {
+export function promisesSheet(pages: LivingPages): SheetModel {
   const { orders, promises, shares } = pages.tables;
   const sheet = pages.sheet('promises', 'What was planned of each order', 'Workings: nothing to type.', {
     widths: [2, ...promises.widths],
@@ -157,7 +157,7 @@ export function promisesSheet(pages: Pages): SheetModel {
 }
 
 /** Fish of an order's shares, as many as are owed, and those handed over: what its line showed that day. */
-function expectedWhenPlanned(pages: Pages, plan: OrderPlan): number {
+function expectedWhenPlanned(pages: LivingPages, plan: OrderPlan): number {
   const fish = pages.rows.shares
     .filter(({ order }) => order === plan.order.name)
     .reduce((sum, share) => sum + (pages.share(share)?.number('fishThen') ?? 0), 0);

@@ -7,10 +7,10 @@ import type { Verdict } from '../../maths/verdict';
 import { VAT_STAGES } from '../../season/stages';
 import { BATCH_STATES } from '../../season/types';
 import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../season/types';
-import { figuresOf, spreadsOf } from '../season/again/again';
-import type { BookInput } from '../season/again/again';
-import { dayOf, isYes, numberIn, setupOf, textIn } from '../season/again/sheetReading';
-import type { Entry, ReadSheet } from '../season/again/sheetReading';
+import { figuresOf, spreadsOf } from './readFigures';
+import type { BookInput } from './readFigures';
+import { dayOf, isYes, numberIn, setupOf, textIn } from './sheetReading';
+import type { Entry, ReadSheet } from './sheetReading';
 import * as columns from './columns';
 import type { BookPlan } from './layout';
 import { SHEETS } from './layout';
@@ -18,7 +18,7 @@ import type { SheetKey } from './layout';
 import { ODDS } from './money';
 import { CANNOT, NOTHING_SAID, SAID } from './today';
 import type { ColumnsOf } from './table';
-import type { Typed, TypedLine } from './typed';
+import type { TypedActuals, TypedLine } from './typed';
 import { openKeys } from './typed';
 
 /** Sheets without which a book cannot be read; Notes and the other workings can be made again. */
@@ -40,13 +40,17 @@ const READ: readonly SheetKey[] = [
 export const bookSheetNames = (suffix: string): readonly string[] =>
   READ.map((key) => `${SHEETS[key]}${suffix}`);
 
+/** A book is known by this share of its sheets: one or two may have been renamed, which reading then says. */
+const ENOUGH = 0.6;
 /** What stands behind the sheet names of each book in a workbook, the one that stands first in it first. */
 export function booksIn(sheetNames: readonly string[]): readonly string[] {
   const names = new Set(sheetNames);
-  return sheetNames
-    .filter((name) => name.startsWith(SHEETS.today))
-    .map((name) => name.slice(SHEETS.today.length))
-    .filter((suffix) => bookSheetNames(suffix).every((name) => names.has(name)));
+  const suffixes = sheetNames.flatMap((name) =>
+    READ.flatMap((key) => (name.startsWith(SHEETS[key]) ? [name.slice(SHEETS[key].length)] : [])),
+  );
+  return [...new Set(suffixes)].filter(
+    (suffix) => bookSheetNames(suffix).filter((name) => names.has(name)).length >= ENOUGH * READ.length,
+  );
 }
 
 /** A book as it stands in cells. `input` is what readOrderBook checks, without the batches that may still move. */
@@ -54,7 +58,9 @@ export interface BookRead {
   readonly kind: 'read';
   readonly input: BookInput;
   readonly plan: BookPlan;
-  readonly typed: Typed;
+  readonly typed: TypedActuals;
+  /** Sentences about lines that are gone from one table and still stand in another. */
+  readonly missing: readonly string[];
 }
 export type BookReading = BookRead | { readonly kind: 'unreadable'; readonly faults: readonly string[] };
 
@@ -379,7 +385,7 @@ const typedLines = <K extends string>(
     openKeys(of).some((k) => line[k] !== undefined),
   ) as TypedLine[];
 
-function typedOf(sheets: Sheets): Typed {
+function typedOf(sheets: Sheets): TypedActuals {
   const tasks = linesOf(sheets.at('tasks'), columns.TASK_LIST, 'task') ?? [];
   const calendar = linesOf(sheets.at('calendar'), columns.CALENDAR, 'what') ?? [];
   const taskAt = new Map(tasks.map(({ line, row }) => [row, line]));
@@ -464,6 +470,19 @@ export function readBook(sheets: readonly ReadSheet[], suffix: string): BookRead
     };
   const input = inputOf(found);
   const plannedOn = dayOf(input.plannedOn as Entry) ?? 0;
-  return { kind: 'read', input, plan: planOf(found, plannedOn), typed: typedOf(found) };
+  const plan = planOf(found, plannedOn);
+  return { kind: 'read', input, plan, typed: typedOf(found), missing: missingOf(plan, suffix) };
+}
+
+/** Batches whose vats are still told but whose own line was deleted. */
+function missingOf({ batches, stays }: BookPlan, suffix: string): string[] {
+  const known = new Set(batches.map(({ name }) => name));
+  const gone = [...new Set(stays.map(({ batch }) => batch))].filter(
+    (name) => name !== '' && !known.has(name),
+  );
+  return gone.map(
+    (name) =>
+      `${name} has vats on “${SHEETS.vats}${suffix}” but no line on “${SHEETS.batches}${suffix}” any more. Bring its line back (undo, or an older copy), or it is planned as if it had never been.`,
+  );
 }
 export type { BatchState };

@@ -2,10 +2,10 @@ import { isoDateOfSerial, MONTH_NAMES, WEEKDAY_WORDS } from '../../units/dates';
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import type { CellModel, SheetModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
-import type { SetupField } from '../season/setupFields';
-import { PRICE_FIELDS, SETUP_FIELDS } from '../season/setupFields';
+import type { SetupField } from './setupFields';
+import { PRICE_FIELDS, SETUP_FIELDS } from './setupFields';
 
 const WAIT = 'when planned again';
 
@@ -38,7 +38,7 @@ function guard(
 }
 
 function field(
-  pages: Pages,
+  pages: LivingPages,
   sheet: SheetBuilder,
   asked: SetupField,
   row: number,
@@ -60,7 +60,7 @@ function field(
 }
 
 /** What the plan starts from: days and hours, water by month, prices, the water of the vats. */
-export function setupSheet(pages: Pages): SheetModel {
+export function setupSheet(pages: LivingPages): SheetModel {
   const sheet = pages.sheet(
     'setup',
     pages.fx('={hatchery}&": what the season starts from"'),

@@ -1,6 +1,6 @@
 import { styled } from '../../sheet/workbook/build';
 import type { SheetBuilder } from '../../sheet/workbook/build';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 
 /** The last line of weeks holds everything later: nothing falls off the end. */
 export const LATER = 1_000_000;
@@ -9,7 +9,7 @@ export const untilWeek = (sum: (until: string) => string, until: string, above: 
   `=${sum(`"<"&${until}`)}-SUM(${above})`;
 
 /** What to order in which week, so that it is there when it is used. */
-export function shoppingTable(pages: Pages, sheet: SheetBuilder): void {
+export function shoppingTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { shopping: s, workings: w, days } = pages.tables;
   sheet.put(
     `B${s.head - 1}`,

@@ -3,13 +3,13 @@ import type { Content, SheetBuilder } from '../../sheet/workbook/build';
 import type { CellModel, StyleName } from '../../sheet/workbook/model';
 
 /** A column of a table: what its heading says, how wide it is, how its cells look. */
-export interface Column {
+export interface TableColumn {
   readonly title: string;
   readonly width: number;
   readonly style: StyleName;
   readonly format?: string;
 }
-export type ColumnsOf<K extends string> = Readonly<Record<K, Column>>;
+export type ColumnsOf<K extends string> = Readonly<Record<K, TableColumn>>;
 
 /** Where a table stands: every sheet can point into every other before either is written. */
 export class Table<K extends string> {
@@ -108,7 +108,7 @@ export class Table<K extends string> {
   }
 }
 
-export const col = (title: string, width: number, style: StyleName, format?: string): Column => ({
+export const col = (title: string, width: number, style: StyleName, format?: string): TableColumn => ({
   title,
   width,
   style,

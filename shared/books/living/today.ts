@@ -4,8 +4,9 @@ import { VERDICTS, verdictText } from '../../maths/verdict';
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { WHOLE } from './columns';
+import { col } from './table';
 import { VERDICT_STYLE } from './verdicts';
 
 const LAST = 'J';
@@ -13,7 +14,7 @@ const WIDTH = 140;
 const LINES = { today: 10, tomorrow: 8, vats: 12, orders: 8, findings: 8 } as const;
 const BOXES = 4;
 
-function boxes(pages: Pages, sheet: SheetBuilder): void {
+function boxes(pages: LivingPages, sheet: SheetBuilder): void {
   const { plan } = pages;
   const box = (letter: string, label: string, content: string | number, format = '@'): void => {
     sheet
@@ -59,7 +60,7 @@ const section = (sheet: SheetBuilder, row: number, title: string): void => {
 
 /** Work of one day: the k-th task whose counter reaches k. */
 function work(
-  pages: Pages,
+  pages: LivingPages,
   sheet: SheetBuilder,
   from: number,
   which: 'today' | 'tomorrow',
@@ -97,14 +98,27 @@ function work(
   return from + lines + 3;
 }
 
+/** Headings of the vats that hold fish today. */
+export const VATS_TODAY = {
+  vat: col('Vat', 14, 'label'),
+  batch: col('Batch', 9, 'text'),
+  stage: col('Holds', 12, 'text'),
+  fish: col('Fish', 14, 'cell', WHOLE),
+  cysts: col('Cysts, g', 14, 'cell'),
+  dry: col('Dry feed, g', 26, 'result'),
+  meal: col('a meal, g', 13, 'cell'),
+  perLitre: col('In a litre', 18, 'cell'),
+  line: col('Line', 9, 'quiet'),
+} as const;
+
 /** The vats that hold fish today, with the food of the day. */
-function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
+function vats(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   const { stays, stayWorkings: w, days, workings } = pages.tables;
   const lines = Math.min(LINES.vats, Math.max(1, pages.book.vats.length));
   section(sheet, from, 'Vats today');
   sheet.row(
     `B${from + 1}`,
-    ['Vat', 'Batch', 'Holds', 'Fish', 'Cysts, g', 'Dry feed, g', 'a meal, g', 'In a litre', 'Line'],
+    Object.values(VATS_TODAY).map(({ title }) => title),
     'heading',
   );
   for (let k = 0; k < lines; k++) {
@@ -153,7 +167,7 @@ function vats(pages: Pages, sheet: SheetBuilder, from: number): number {
   return from + lines + 3;
 }
 
-function orders(pages: Pages, sheet: SheetBuilder, from: number): number {
+function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   const { orders: o } = pages.tables;
   const shown = [...pages.book.orders.entries()]
     .filter(([, order]) => !order.cancelled && order.due >= pages.plan.plannedOn)
@@ -200,7 +214,7 @@ const ELSEWHERE =
   'checks say "not calculated here". A shared copy (Share in the pane) opens anywhere with every value. ' +
   'Setup, Brood fish, Figures, Notes and the workings are hidden sheets: right click on a sheet name, Unhide.';
 
-function words(pages: Pages, sheet: SheetBuilder, from: number): void {
+function words(pages: LivingPages, sheet: SheetBuilder, from: number): void {
   let row = from;
   const say = (text: string, style: 'bad' | 'quiet' | 'warning'): void => {
     sheet
@@ -221,7 +235,7 @@ function words(pages: Pages, sheet: SheetBuilder, from: number): void {
 }
 
 /** The first page: what to do today and tomorrow, whether everything holds, and how sure the orders are. */
-export function todaySheet(pages: Pages): SheetModel {
+export function todaySheet(pages: LivingPages): SheetModel {
   const sheet = pages.sheet(
     'today',
     pages.fx('={hatchery}&": today and tomorrow"'),

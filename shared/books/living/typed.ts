@@ -1,13 +1,13 @@
 import type { Cell } from '../../base/values';
 import type { CellModel, SheetModel } from '../../sheet/workbook/model';
 import { CALENDAR, EGG_COUNTS, FRY_COUNTS, PAIRS, SHOPPING } from './columns';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import type { Table } from './table';
 
 /** A line as it was read, by column key. */
 export type TypedLine = Readonly<Record<string, Exclude<Cell, null> | undefined>>;
 /** What people wrote into a book and no plan holds: carried from the old book into the new one. */
-export interface Typed {
+export interface TypedActuals {
   readonly pairs: readonly TypedLine[];
   readonly eggs: readonly TypedLine[];
   readonly fry: readonly TypedLine[];
@@ -17,7 +17,14 @@ export interface Typed {
   /** The log as it stands, line by line, understood or not. */
   readonly log: readonly TypedLine[];
 }
-export const NOTHING_TYPED: Typed = { pairs: [], eggs: [], fry: [], calendar: [], shopping: [], log: [] };
+export const NOTHING_TYPED: TypedActuals = {
+  pairs: [],
+  eggs: [],
+  fry: [],
+  calendar: [],
+  shopping: [],
+  log: [],
+};
 
 const isOpen = (style: string): boolean => style === 'blank' || style === 'input';
 const isEmpty = (value: unknown): boolean => value === undefined || value === '';
@@ -35,7 +42,7 @@ interface Carried {
   readonly keys: readonly string[];
 }
 
-function carriedOf(pages: Pages, typed: Typed): Carried[] {
+function carriedOf(pages: LivingPages, typed: TypedActuals): Carried[] {
   const { tables: t, rows } = pages;
   const batches = rows.batches.map(({ name }) => name);
   const byBatch = (line: TypedLine): string => String(line.batch);
@@ -73,11 +80,15 @@ function carriedOf(pages: Pages, typed: Typed): Carried[] {
     },
   ] as Carried[];
 }
-const titleOf = ({ tables }: Pages, task: string): string =>
+const titleOf = ({ tables }: LivingPages, task: string): string =>
   tables.times.columns[task as keyof typeof tables.times.columns].title;
 
 /** The sheets with what was typed put back beside what it was typed for. */
-export function carryTyped(sheets: readonly SheetModel[], pages: Pages, typed: Typed): SheetModel[] {
+export function carryTyped(
+  sheets: readonly SheetModel[],
+  pages: LivingPages,
+  typed: TypedActuals,
+): SheetModel[] {
   const bySheet = new Map<string, Record<string, CellModel>>();
   for (const { table, lines, nameOf, names, keys } of carriedOf(pages, typed)) {
     const places = new Map(names.map((name, i) => [name, table.first + i]));

@@ -4,7 +4,7 @@ import type { SheetModel } from '../../sheet/workbook/model';
 import type { BatchStay, SeasonBatch } from '../../season/types';
 import { VAT_STAGES } from '../../season/stages';
 import type { WorkingKey } from './columns';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
 /** Vats are emptied at eight in the morning. */
@@ -14,7 +14,7 @@ const NEAR = 1e-3;
 const BEGINS = { strip: 'strip', feed: 'first feed', weaned: 'weaned' } as const;
 
 /** What a stay ends with: a step of its batch, or the buyer of an order. */
-function endOf({ plan }: Pages, batch: SeasonBatch | undefined, stay: BatchStay): string {
+function endOf({ plan }: LivingPages, batch: SeasonBatch | undefined, stay: BatchStay): string {
   if (!batch) return BEGINS.weaned;
   if (Math.abs(stay.to - batch.firstFeedAt) < NEAR) return BEGINS.feed;
   const leaving = plan.allocations.filter(
@@ -24,7 +24,7 @@ function endOf({ plan }: Pages, batch: SeasonBatch | undefined, stay: BatchStay)
 }
 
 /** Where each stay begins and ends, in words its times are found by. */
-export function stayWorkingsSheet(pages: Pages): SheetModel {
+export function stayWorkingsSheet(pages: LivingPages): SheetModel {
   const { stays, stayWorkings: w, vats, workings } = pages.tables;
   const sheet = pages.sheet('stays', 'What the stays on Vats hang on', 'Workings: nothing to type.', {
     widths: [2, ...w.widths],
@@ -52,7 +52,7 @@ export function stayWorkingsSheet(pages: Pages): SheetModel {
   return sheet.build();
 }
 
-function staysTable(pages: Pages, sheet: SheetBuilder): void {
+function staysTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { stays, stayWorkings: w, workings, orders, shares } = pages.tables;
   sheet.put(`B${stays.head - 1}`, 'Who is in which vat', 'section');
   stays.headings(sheet);
@@ -64,9 +64,10 @@ function staysTable(pages: Pages, sheet: SheetBuilder): void {
     const byStage = (eggs: string, fry: string, nursing: string): string =>
       `IF(${here('stage')}="eggs",${eggs},IF(${here('stage')}="fry",${fry},${nursing}))`;
     const ends = `IF(${own('ends')}="${BEGINS.feed}",${of('feed')},IF(${own('ends')}="${BEGINS.weaned}",${of('weaned')}+8/24,${orders.find('due', 'order', own('ends'))}+8/24))`;
-    // Only the fish that are nursed move on; what is sold as fry has left, the rest is let go.
-    const nursed = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('stage')},"nursing")`;
     const mates = `SUMIFS(${w.range('litres')},${stays.range('batch')},${here('batch')},${stays.range('stage')},${here('stage')})`;
+    // What is promised of them moves on, and with it what may be needed if fewer live, as far as there is room.
+    const promised = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('stage')},"nursing")`;
+    const nursed = `MAX(${promised},MIN(${of('fry')},${mates}*${pages.fx('{nurseryPerLitre}')}))`;
     stays.line(sheet, row, {
       vat: stay.vat,
       batch: stay.batch,
@@ -90,7 +91,7 @@ function staysTable(pages: Pages, sheet: SheetBuilder): void {
 }
 
 /** The vats there are, what each may hold, and who is in them when. */
-export function vatsSheet(pages: Pages, bars: SheetBuilder | undefined): SheetModel {
+export function vatsSheet(pages: LivingPages, bars: SheetBuilder | undefined): SheetModel {
   const { vats, stays } = pages.tables;
   const { book } = pages;
   const sheet = pages.sheet(
@@ -149,10 +150,10 @@ export function vatsSheet(pages: Pages, bars: SheetBuilder | undefined): SheetMo
 }
 
 const at = (row: number, column: number): string => addressOf(row - 1, column);
-const mostStays = (pages: Pages): number =>
+const mostStays = (pages: LivingPages): number =>
   Math.max(1, ...pages.book.vats.map(({ name }) => pages.rows.stays.filter((s) => s.vat === name).length));
 
-function chart(pages: Pages, sheet: SheetBuilder, bars: SheetBuilder): void {
+function chart(pages: LivingPages, sheet: SheetBuilder, bars: SheetBuilder): void {
   const stays = pages.rows.stays;
   const lines = pages.book.vats.length;
   const column = (k: number): string => bars.ref(`${at(HEAD + 1, 1 + k)}:${at(HEAD + lines, 1 + k)}`);
@@ -175,7 +176,7 @@ function chart(pages: Pages, sheet: SheetBuilder, bars: SheetBuilder): void {
 }
 
 /** Days free and days taken in turn, a row a vat: what the picture on Vats draws. */
-export function barsSheet(pages: Pages): SheetBuilder {
+export function barsSheet(pages: LivingPages): SheetBuilder {
   const { stays, vats } = pages.tables;
   const sheet = pages.sheet('bars', 'What the picture on Vats draws', 'Workings: nothing to type.', {
     widths: [2, 16],

@@ -1,22 +1,22 @@
 // Long: the hidden sheets of workings, each derived from the lines.
 import { DAY_LINES, RUN_LINES, SHARE_LINES, TASKS, filled, taskList } from '../../run/lines';
-import type { Line } from '../../run/lines';
+import type { RunLine } from '../../run/lines';
 import type { Content } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import type { SeasonBatch } from '../../season/types';
 import { DAYS, SHARES, TIMES, WORKINGS } from './columns';
 import type { BatchGiven, WorkingKey, TASK_LIST } from './columns';
-import type { Pages } from './context';
+import type { LivingPages } from './context';
 import { seasonName } from './context';
 import { HEAD } from './layout';
 import type { SheetKey } from './layout';
 
 /** Says where a key of a formula stands for one line of a table. */
 type Where = (key: string) => string;
-const formulaOf = ({ formula }: Pick<Line, 'formula'>, where: Where): string => filled(formula, where);
+const formulaOf = ({ formula }: Pick<RunLine, 'formula'>, where: Where): string => filled(formula, where);
 const isWorking = (key: string): key is WorkingKey => key in WORKINGS;
 
-const hidden = (pages: Pages, key: SheetKey, heading: string, widths: readonly number[], columns = 1) =>
+const hidden = (pages: LivingPages, key: SheetKey, heading: string, widths: readonly number[], columns = 1) =>
   pages.sheet(key, heading, 'Workings: formulas of every line, nothing to type.', {
     widths: [2, ...widths],
     tab: '6B5B95',
@@ -28,7 +28,7 @@ const hidden = (pages: Pages, key: SheetKey, heading: string, widths: readonly n
 const orBlank = (cell: string): string => `=IF(ISNUMBER(${cell}),${cell},"")`;
 
 /** What a batch gives to its lines: from the sheets people type in, and the plan's own numbers. */
-function givenCells(pages: Pages, batch: SeasonBatch, i: number): Record<BatchGiven, Content> {
+function givenCells(pages: LivingPages, batch: SeasonBatch, i: number): Record<BatchGiven, Content> {
   const { tables: t } = pages;
   const row = t.workings.first + i;
   const own = t.workings.here('batch', row);
@@ -81,7 +81,7 @@ function givenCells(pages: Pages, batch: SeasonBatch, i: number): Record<BatchGi
 }
 
 /** Every figure of every batch, one a column. */
-export function workingsSheet(pages: Pages): SheetModel {
+export function workingsSheet(pages: LivingPages): SheetModel {
   const { tables: t } = pages;
   const sheet = hidden(pages, 'workings', 'Every figure of every batch', t.workings.widths);
   t.workings.headings(sheet, 44);
@@ -99,10 +99,10 @@ export function workingsSheet(pages: Pages): SheetModel {
 }
 
 /** Line of a batch in every table that has one line a batch. */
-const lineOf = (pages: Pages, batch: string): string =>
+const lineOf = (pages: LivingPages, batch: string): string =>
   `=MATCH(${batch},${pages.tables.workings.range('batch')},0)`;
 
-export function sharesSheet(pages: Pages): SheetModel {
+export function sharesSheet(pages: LivingPages): SheetModel {
   const { tables: t } = pages;
   const { shares, orders } = t;
   const sheet = hidden(pages, 'shares', 'Which fish go to whom', shares.widths, 2);
@@ -138,7 +138,7 @@ export function sharesSheet(pages: Pages): SheetModel {
   return sheet.build();
 }
 
-export function daysSheet(pages: Pages): SheetModel {
+export function daysSheet(pages: LivingPages): SheetModel {
   const { tables: t } = pages;
   const { days, shares } = t;
   const sheet = hidden(pages, 'days', 'Every batch on every day', days.widths, 3);
@@ -164,7 +164,7 @@ export function daysSheet(pages: Pages): SheetModel {
 }
 
 /** When each task of each batch is due. */
-export function timesSheet(pages: Pages): SheetModel {
+export function timesSheet(pages: LivingPages): SheetModel {
   const { tables: t } = pages;
   const sheet = hidden(pages, 'times', 'When each task is due', t.times.widths);
   t.times.headings(sheet, 44);
@@ -186,7 +186,7 @@ export function timesSheet(pages: Pages): SheetModel {
 const onDay = (when: string, day: string): string => `AND(INT(${when})=${day})`;
 
 /** One line a task: where its time and its amount stand; the first sheet counts those of its day. */
-export function tasksSheet(pages: Pages): SheetModel {
+export function tasksSheet(pages: LivingPages): SheetModel {
   const { tables: t, fx } = pages;
   const { tasks } = t;
   const sheet = hidden(pages, 'tasks', 'Every task', tasks.widths, 4);

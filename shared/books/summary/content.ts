@@ -1,71 +1,33 @@
 import type { AssumptionKey } from '../../families/assumptions';
-import type { FieldKey } from '../../run/fields';
-import type { PlanForm } from '../../run/form';
-import type { NameKey, ResultKey } from '../../run/results';
 
-/** The words of the page, and the names of the plan it follows. */
+/** The words of the page. */
 
-type Product = PlanForm['product'];
-
-export const NEEDED: readonly NameKey[] = [
-  'hatchery',
-  'product',
-  'wanted',
-  'wantedOn',
-  'females',
-  'males',
-  'vats',
-  'eggsNeeded',
-  'femalesNeeded',
-  'malesNeeded',
-  'vatsNeeded',
-  'hormoneTotal',
-  'totalDose',
-  'cystsTotal',
-  'feedTotal',
-  'beginOn',
-  'injectAt',
-  'stripAt',
-  'hatchAt',
-  'firstFeedAt',
-  'weanedAt',
-  'readyAt',
-];
-
-/** The figures that move the result most; all of them stand on the sheet of assumptions. */
-export const assumptionKeys = (product: Product): readonly AssumptionKey[] => [
+/** The figures that move the result most. */
+export const FIGURES_SHOWN: readonly AssumptionKey[] = [
   'eggShare',
   'eggsPerGram',
   'ovulating',
   'hatch',
   'yolkSurvival',
   'frySurvival',
-  ...(product === 'fingerlings' ? (['nurserySurvival', 'nurseryDays'] as const) : []),
+  'nurserySurvival',
   'gradingShare',
   'rearingDays',
+  'nurseryDays',
 ];
 
-export const MOMENTS: readonly (readonly [string, ResultKey, 'day' | 'moment'])[] = [
-  ['Vats filled, water made ready', 'beginOn', 'day'],
-  ['Hormone given to the females', 'injectAt', 'moment'],
-  ['Eggs stripped and fertilised', 'stripAt', 'moment'],
-  ['First larvae hatch', 'hatchAt', 'moment'],
-  ['First feed', 'firstFeedAt', 'moment'],
-  ['Fry eat dry feed', 'weanedAt', 'day'],
-  ['Ready for the buyer', 'readyAt', 'day'],
-];
-
-export const TAKES: readonly (readonly [string, ResultKey, FieldKey])[] = [
-  ['Ripe females', 'femalesNeeded', 'females'],
-  ['Males', 'malesNeeded', 'males'],
-  ['Vats at the fullest', 'vatsNeeded', 'vats'],
-];
-
-export const TO_BUY: readonly (readonly [string, ResultKey, string, string])[] = [
-  ['Hormone liquid', 'hormoneTotal', '#,##0.0', 'mL'],
-  ['What raises the pH', 'totalDose', '#,##0', 'g'],
-  ['Brine shrimp cysts', 'cystsTotal', '#,##0', 'g'],
-  ['Dry feed', 'feedTotal', '#,##0.0', 'kg'],
+/** A step: what is counted, the column of Workings that holds it, and the figures that lead to it. */
+export interface Step {
+  readonly label: string;
+  readonly figure: 'eggs' | 'larvae' | 'feeding' | 'fry' | 'fish';
+  readonly by: readonly AssumptionKey[];
+}
+export const STEPS: readonly Step[] = [
+  { label: 'Eggs stripped and fertilised', figure: 'eggs', by: [] },
+  { label: 'Larvae hatched', figure: 'larvae', by: ['hatch'] },
+  { label: 'Larvae at first feed', figure: 'feeding', by: ['yolkSurvival'] },
+  { label: 'Fry weaned', figure: 'fry', by: ['frySurvival'] },
+  { label: 'Fish counted out', figure: 'fish', by: ['nurserySurvival', 'gradingShare'] },
 ];
 
 export const PLAIN: readonly string[] = [
@@ -75,20 +37,16 @@ export const PLAIN: readonly string[] = [
   'Most eggs never become a fish for sale, and how many do differs between months, ' +
     'females and hatcheries. So each step is shown three times: as planned, and at the ' +
     'poor and the good end of what was published or is usual.',
+  'The verdict beside an order says in how many of a hundred drawn seasons it is met whole: ' +
+    'safe from 90, likely from 70, a coin toss from 40. Promise is what can be promised at the ' +
+    'certainty chosen, hope what half of the seasons bring.',
 ];
-
-export const MET = 'Even with every step at its poor end the order would be met.';
-export const NOT_MET =
-  'With every step at its poor end the order would not be met from this run alone: ' +
-  'promise what can be replaced, or plan a second run.';
-export const NOT_COUNTED = 'The plan gives no number of fish yet: see the sheet it starts on.';
 
 export const TRUST: readonly string[] = [
   'Poor and good are ends for each step alone. All steps at the same end at once is ' +
-    'rare: the outer columns are limits, not forecasts. They start from the same eggs; a ' +
-    'female that gives few is made up by more females.',
+    'rare: the outer columns are limits, not forecasts; the odds beside the orders are the forecast.',
   'Figures of other farms stand in until this hatchery has counted its own. Ask how ' +
     'many runs lie behind each of them.',
-  'Change a figure in the plan and this page follows. In a copy made with Spawnbook a ' +
-    'sheet says for every frozen number where it comes from. A plan is not a promise.',
+  'Change a figure in the plan and this page follows; the odds follow when it is planned again. In a ' +
+    'copy made with Spawnbook a sheet says for every frozen number where it comes from. A plan is not a promise.',
 ];

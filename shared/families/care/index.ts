@@ -1,4 +1,5 @@
 import type { SheetFunction } from '../../functions/define';
+import { blankCheck } from './records/blank';
 import { hatchWhy, larvaeWhy } from './records/causes';
 import { feedGrain } from './records/feedSize';
 import { deathsExpected } from './records/losses';
@@ -32,4 +33,5 @@ export const careFunctions: readonly SheetFunction[] = [
   washSteps,
   formalinVolume,
   unitRead,
+  blankCheck,
 ];

@@ -1,4 +1,4 @@
-import type { Book } from '../package/book';
+import type { PackageBook } from '../package/book';
 import { inlineText } from './cells';
 import type { Package } from '../package/package';
 import { bytesOf, Markup } from '../package/xml';
@@ -38,7 +38,7 @@ export const sharedStrings = ({
   book,
 }: {
   readonly pack: Package;
-  readonly book: Book;
+  readonly book: PackageBook;
 }): SharedStrings => {
   const part = pack.related(book.part, 'sharedStrings')?.target;
   return new SharedStrings(part === undefined ? undefined : pack.read(part));

@@ -1,4 +1,4 @@
-import type { Entry } from './container';
+import type { ZipEntry } from './container';
 import { join } from './container';
 
 /**
@@ -17,9 +17,9 @@ function header(size: number, fields: readonly (readonly [number, 2 | 4, number]
 }
 
 /** Bit 3 says that sizes follow the data; here they stand in front. */
-const flagsOf = (entry: Entry): number => entry.flags & ~8;
+const flagsOf = (entry: ZipEntry): number => entry.flags & ~8;
 
-const common = (entry: Entry, at: number): (readonly [number, 2 | 4, number])[] => [
+const common = (entry: ZipEntry, at: number): (readonly [number, 2 | 4, number])[] => [
   [at, 2, 20],
   [at + 2, 2, flagsOf(entry)],
   [at + 4, 2, entry.method],
@@ -31,7 +31,7 @@ const common = (entry: Entry, at: number): (readonly [number, 2 | 4, number])[] 
   [at + 22, 2, entry.rawName.length],
 ];
 
-export function writeContainer(entries: readonly Entry[]): Uint8Array {
+export function writeContainer(entries: readonly ZipEntry[]): Uint8Array {
   const chunks: Uint8Array[] = [];
   const central: Uint8Array[] = [];
   let at = 0;

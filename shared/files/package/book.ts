@@ -23,7 +23,7 @@ export interface NameInfo {
   readonly isHidden: boolean;
   readonly element: Element;
 }
-export interface Book {
+export interface PackageBook {
   readonly part: string;
   readonly bytes: Uint8Array;
   readonly root: Element;
@@ -34,7 +34,7 @@ export interface Book {
 
 const isTrue = (text: string | undefined): boolean => text === '1' || text === 'true';
 
-export function readBook(pack: Package): Book {
+export function readBook(pack: Package): PackageBook {
   const part = workbookPart(pack);
   const found = pack.tree(part);
   if (found?.root.name !== 'workbook') throw new Refusal(REFUSED.noWorkbook);
@@ -94,7 +94,7 @@ function refuseSheets(pack: Package, sheets: readonly SheetInfo[]): void {
   }
 }
 
-export function holdsMacros(pack: Package, book: Book): boolean {
+export function holdsMacros(pack: Package, book: PackageBook): boolean {
   return (
     /macroEnabled/i.test(pack.contentType(book.part)) ||
     pack

@@ -4,7 +4,7 @@ import { REFUSED, Refusal } from './refusal';
 import { otherKind } from './otherKind';
 
 /** One file of the archive, still packed. */
-export interface Entry {
+export interface ZipEntry {
   /** As stored; compared without letter case. */
   readonly name: string;
   readonly rawName: Uint8Array;
@@ -18,7 +18,7 @@ export interface Entry {
   readonly packed: Uint8Array;
 }
 
-interface Placed extends Entry {
+interface Placed extends ZipEntry {
   readonly from: number;
   readonly to: number;
 }
@@ -104,7 +104,7 @@ function refuseBombs(entries: readonly Placed[]): void {
 }
 
 /** Reads the archive's list of parts; nothing is unpacked yet. */
-export function readContainer(file: Uint8Array): Entry[] {
+export function readContainer(file: Uint8Array): ZipEntry[] {
   const other = otherKind(file);
   if (other !== undefined) throw new Refusal(other);
   const end = endRecord(file);
@@ -129,7 +129,7 @@ export function readContainer(file: Uint8Array): Entry[] {
 }
 
 /** Unpacks one part in slices and checks it against its checksum. */
-export function* unpack(entry: Entry): Generator<number, Uint8Array> {
+export function* unpack(entry: ZipEntry): Generator<number, Uint8Array> {
   const damaged = (): Refusal => new Refusal(REFUSED.damaged(`the part ${entry.name} cannot be unpacked`));
   let bytes = entry.packed;
   if (entry.method === 8) {
@@ -147,7 +147,7 @@ export function* unpack(entry: Entry): Generator<number, Uint8Array> {
   return bytes;
 }
 
-function* inflateInSlices(entry: Entry): Generator<number, Uint8Array> {
+function* inflateInSlices(entry: ZipEntry): Generator<number, Uint8Array> {
   const out = new Uint8Array(entry.size);
   let filled = 0;
   const stream = new Inflate((chunk) => {
@@ -171,8 +171,8 @@ export function* pack(
   name: string,
   bytes: Uint8Array,
   level?: Level,
-  like?: Entry,
-): Generator<number, Entry> {
+  like?: ZipEntry,
+): Generator<number, ZipEntry> {
   const chunks: Uint8Array[] = [];
   const stream = new Deflate({ level: level ?? (bytes.length > LARGE ? 1 : 6) }, (chunk) => {
     chunks.push(chunk);

@@ -1,7 +1,7 @@
 // Long: one class over the parts of a package.
 import { runNow } from '../../base/steps';
 import { pack, readContainer, unpack } from './container';
-import type { Entry } from './container';
+import type { ZipEntry } from './container';
 import { writeContainer } from './archive';
 
 import { splice, cut, put } from './splice';
@@ -10,7 +10,7 @@ import type { Element } from './xml';
 import { all, attribute, checkEncoding, parseXml, rawText } from './xml';
 import { escapeXml } from '../text';
 
-export interface Relation {
+export interface PartRelation {
   readonly id: string;
   /**
    * Last word of the type: worksheet, sharedStrings, webextension. Strict and usual files differ only before
@@ -39,7 +39,7 @@ function resolve(base: string, target: string): string {
 
 /** The parts of one workbook: read whole, changed one by one, written back with everything else as it was. */
 export class Package {
-  private readonly entries = new Map<string, Entry>();
+  private readonly entries = new Map<string, ZipEntry>();
   private readonly contents = new Map<string, Uint8Array>();
   private readonly changed = new Map<string, { readonly name: string; readonly bytes: Uint8Array }>();
   private readonly removed = new Set<string>();
@@ -47,7 +47,7 @@ export class Package {
   /** Relations as last read, by the part they belong to. */
   private readonly known = new Map<
     string,
-    { readonly bytes: Uint8Array; readonly list: readonly Relation[] }
+    { readonly bytes: Uint8Array; readonly list: readonly PartRelation[] }
   >();
 
   /** Unpacks and checks every part, yielding the share done. */
@@ -134,7 +134,7 @@ export class Package {
     this.types.set(part, contentType);
   }
 
-  relations(part: string): readonly Relation[] {
+  relations(part: string): readonly PartRelation[] {
     const bytes = this.read(relationsPart(part));
     if (!bytes) return [];
     const known = this.known.get(part);
@@ -143,7 +143,7 @@ export class Package {
     this.known.set(part, { bytes, list });
     return list;
   }
-  private readRelations(part: string, bytes: Uint8Array): Relation[] {
+  private readRelations(part: string, bytes: Uint8Array): PartRelation[] {
     const root = parseXml(bytes, relationsPart(part));
     const text = (element: Element, name: string): string => attribute(bytes, element, name)?.value ?? '';
     return all(root, 'Relationship').map((element) => {
@@ -168,7 +168,7 @@ export class Package {
       return target;
     }
   }
-  related(part: string, type: string): Relation | undefined {
+  related(part: string, type: string): PartRelation | undefined {
     return this.relations(part).find((relation) => relation.type === type && !relation.isExternal);
   }
 
@@ -270,7 +270,7 @@ export class Package {
   }
 
   *save(level?: 1 | 6): Generator<number, Uint8Array> {
-    const out: Entry[] = [];
+    const out: ZipEntry[] = [];
     const total = [...this.changed.values()].reduce((sum, part) => sum + part.bytes.length, 1);
     let done = 0;
     for (const name of this.names) {

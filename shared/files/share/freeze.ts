@@ -9,8 +9,8 @@ import type { Block } from './decisions/blocks';
 import { typedForm } from './references/calls';
 import type { SheetFacts } from './proof/digests';
 import { sheetFacts } from './proof/digests';
-import type { SheetFates } from './decisions/fates';
-import { settleSpills, sheetFates } from './decisions/fates';
+import type { SheetEdits } from './decisions/edits';
+import { settleSpills, sheetEdits } from './decisions/edits';
 import { planExclusion } from './leaveOut/leaveOut';
 import type { LeaveOut } from './leaveOut/leaveOut';
 import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/personal';
@@ -21,10 +21,10 @@ import { proofSentences, searchCopy } from './proof/search';
 import { lex } from './references/lex';
 import type { Opened } from './open';
 import { judgeOf, openBook, scanSheets } from './open';
-import type { FreezeOptions, FreezeReport, FreezeResult, Progress } from './decisions/options';
+import type { FreezeOptions, FreezeReport, FreezeResult, ShareProgress } from './decisions/options';
 import { LABELS, pageRows, PAGE_NAME } from './proof/page';
 import { blankSpill, problemOf } from './decisions/problems';
-import type { Problem } from './decisions/problems';
+import type { ShareProblem } from './decisions/problems';
 import { Refusal } from '../package/refusal';
 import type { RuleFate } from './leaveOut/rules';
 import { editRules } from './leaveOut/rules';
@@ -49,11 +49,11 @@ interface Work extends Opened {
   readonly judge: Judge;
   readonly leave: LeaveOut | undefined;
   readonly scans: readonly SheetScan[];
-  readonly problems: readonly Problem[];
+  readonly problems: readonly ShareProblem[];
 }
 
 /** Problems of our own formulas; cells to be emptied cannot have any. */
-export function problemsOf(scans: readonly SheetScan[]): Problem[] {
+export function problemsOf(scans: readonly SheetScan[]): ShareProblem[] {
   return scans.flatMap((scan) =>
     scan.cells
       .filter((cell) => cell.verdict === 'own')
@@ -66,8 +66,8 @@ export function problemsOf(scans: readonly SheetScan[]): Problem[] {
 export function* spillProblems(
   { pack, book }: Opened,
   scans: readonly SheetScan[],
-): Generator<Progress, Problem[]> {
-  const problems: Problem[] = [];
+): Generator<ShareProgress, ShareProblem[]> {
+  const problems: ShareProblem[] = [];
   const strings = sharedStrings({ pack, book });
   for (const scan of scans) {
     const wide = scan.cells.filter(
@@ -98,7 +98,7 @@ export function* spillProblems(
  * Formulas that can live on as native ones: all their calls have a twin, and the twin gives the value in the
  * cell.
  */
-function* nativeTwins(work: Work): Generator<Progress, Map<FormulaCell, string>> {
+function* nativeTwins(work: Work): Generator<ShareProgress, Map<FormulaCell, string>> {
   const twins = new Map<FormulaCell, string>();
   if (!work.options.keepAlive) return twins;
   const wished = work.scans
@@ -144,7 +144,7 @@ const fateOfText =
   };
 
 /** Conditional formats, validations, table columns. */
-function editAround(work: Work, spills: Spills, fates: readonly SheetFates[]): string[] {
+function editAround(work: Work, spills: Spills, fates: readonly SheetEdits[]): string[] {
   const said: string[] = [];
   for (const { scan, edits } of fates) {
     const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
@@ -189,10 +189,10 @@ function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
 
 function* addPage(
   work: Work,
-  fates: readonly SheetFates[],
+  fates: readonly SheetEdits[],
   others: readonly string[],
   edits: Edit[],
-): Generator<Progress, { page: string; digest: string; blocks: number }> {
+): Generator<ShareProgress, { page: string; digest: string; blocks: number }> {
   const blocks: Block[] = [];
   const sheets: { name: string; facts: SheetFacts }[] = [];
   const strings = sharedStrings(work);
@@ -235,7 +235,7 @@ function* steps(
   file: Uint8Array,
   options: FreezeOptions,
   find: FindFunction,
-): Generator<Progress, FreezeResult> {
+): Generator<ShareProgress, FreezeResult> {
   const opened = yield* openBook(file);
   const leave = yield* planExclusion(opened, options);
   const judge = judgeOf(opened.names, leave?.exclusion);
@@ -255,7 +255,7 @@ function* steps(
 }
 
 /** What changed around the cells, for the page and the report. */
-function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
+function sayOthers(work: Work, fates: readonly SheetEdits[]): string[] {
   const said = chartsThrough(work.pack, (text) => work.names.uses(text, lex(text), undefined)).map(
     (chart) =>
       `${chart.replace(/^.*\//, '')}: this chart draws a name that is frozen; it shows what it last drew.`,
@@ -273,16 +273,16 @@ function sayOthers(work: Work, fates: readonly SheetFates[]): string[] {
   return said;
 }
 
-const total = (fates: readonly SheetFates[], of: (one: SheetFates) => number): number =>
+const total = (fates: readonly SheetEdits[], of: (one: SheetEdits) => number): number =>
   fates.reduce((sum, one) => sum + of(one), 0);
 
-function* make(work: Work, file: Uint8Array): Generator<Progress, FreezeResult> {
+function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeResult> {
   const { pack, book, leave } = work;
   const twins = yield* nativeTwins(work);
   const native = (cell: FormulaCell): string | undefined => twins.get(cell);
   const spills = new Spills(book, work.names);
   const frozen = settleSpills(work.scans, spills, native);
-  const fates = work.scans.map((scan) => sheetFates(scan, spills, frozen, native, frozen.size > 0));
+  const fates = work.scans.map((scan) => sheetEdits(scan, spills, frozen, native, frozen.size > 0));
   yield { step: 'write', done: 0 };
   const others = editAround(work, spills, fates);
   const bookEdits = nameEdits(work, spills, others);
@@ -333,7 +333,7 @@ function* savePackage({
   pack,
   before,
   options,
-}: Work): Generator<Progress, { readonly bytes: Uint8Array; readonly stray: readonly string[] }> {
+}: Work): Generator<ShareProgress, { readonly bytes: Uint8Array; readonly stray: readonly string[] }> {
   const stray = pack.tidy(before);
   const packing = pack.save(options.level);
   let step = packing.next();
@@ -351,7 +351,7 @@ interface Made {
 
 const reportOf = (
   work: Work,
-  fates: readonly SheetFates[],
+  fates: readonly SheetEdits[],
   frozen: ReadonlySet<FormulaCell>,
   { page, removed, people, proof }: Made,
 ): FreezeReport => ({
@@ -385,7 +385,7 @@ export function* freezeStepsBy(
   find: FindFunction,
   file: Uint8Array,
   options: FreezeOptions,
-): Generator<Progress, FreezeResult> {
+): Generator<ShareProgress, FreezeResult> {
   try {
     return yield* steps(file, options, find);
   } catch (error) {

@@ -26,10 +26,10 @@ export type {
   FreezeReport,
   FreezeResult,
   Inspection,
-  Progress,
+  ShareProgress,
   SheetSummary,
 } from './decisions/options';
 export type { ColumnChoice, SheetChoice } from './decisions/headings';
-export type { Problem } from './decisions/problems';
+export type { ShareProblem } from './decisions/problems';
 export type { Proof } from './proof/search';
 export type { Repair, Verification };

@@ -1,13 +1,13 @@
-import type { Area, Place } from '../../sheet/formula/address';
-import type { Book } from '../package/book';
+import type { Area, CellPlace } from '../../sheet/formula/address';
+import type { PackageBook } from '../package/book';
 import { holdsMacros, readBook } from '../package/book';
 import { REFUSED, Refusal } from '../package/refusal';
 import { ownCalls } from './references/calls';
 import { isSpillReference } from './references/anchors';
-import type { Piece } from './references/lex';
+import type { FormulaPiece } from './references/lex';
 import { lex } from './references/lex';
 import { NameTable } from './references/names';
-import type { Progress } from './decisions/options';
+import type { ShareProgress } from './decisions/options';
 import { Package } from '../package/package';
 import type { Judge, SheetScan } from './decisions/scan';
 import { scanSheet } from './decisions/scan';
@@ -21,23 +21,23 @@ export interface Exclusion {
   /** Does the formula read something that will not be there? */
   readonly reads: (
     text: string,
-    pieces: readonly Piece[],
+    pieces: readonly FormulaPiece[],
     sheet: number,
-    place: Place | undefined,
+    place: CellPlace | undefined,
   ) => boolean;
-  readonly isBlank: (sheet: number, place: Place) => boolean;
+  readonly isBlank: (sheet: number, place: CellPlace) => boolean;
 }
 
 export interface Opened {
   readonly pack: Package;
-  readonly book: Book;
+  readonly book: PackageBook;
   readonly names: NameTable;
   readonly tables: readonly TableInfo[];
   /** Parts that hung together when the file came in. */
   readonly before: ReadonlySet<string>;
 }
 
-export function* openBook(file: Uint8Array): Generator<Progress, Opened> {
+export function* openBook(file: Uint8Array): Generator<ShareProgress, Opened> {
   const steps = Package.open(file);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield { step: 'unpack', done: step.value };
@@ -70,7 +70,7 @@ export function* scanSheets(
   { pack, book }: Opened,
   judge: Judge,
   keeps: (sheet: number) => boolean = () => true,
-): Generator<Progress, SheetScan[]> {
+): Generator<ShareProgress, SheetScan[]> {
   const sheets = book.sheets.filter((sheet) => sheet.isWorksheet && keeps(sheet.index));
   const scans: SheetScan[] = [];
   for (const [i, info] of sheets.entries()) {
@@ -85,5 +85,5 @@ export function* scanSheets(
   return scans;
 }
 
-export const contains = (area: Area, { row, column }: Place): boolean =>
+export const contains = (area: Area, { row, column }: CellPlace): boolean =>
   row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;

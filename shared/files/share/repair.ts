@@ -1,6 +1,6 @@
 import { repairedForm } from './references/calls';
 import { openBook } from './open';
-import type { Progress } from './decisions/options';
+import type { ShareProgress } from './decisions/options';
 import { Refusal } from '../package/refusal';
 import type { Edit } from '../package/splice';
 import { put } from '../package/splice';
@@ -17,7 +17,7 @@ export type Repair =
  * Calls that Excel tied to a foreign book ([2]!_xldudf_…) or that another program wrote in its own spelling
  * never find the add-in again. Here they get the spelling back that Excel looks for; values stay.
  */
-export function* repairSteps(file: Uint8Array): Generator<Progress, Repair> {
+export function* repairSteps(file: Uint8Array): Generator<ShareProgress, Repair> {
   try {
     const { pack, book, tables, names } = yield* openBook(file);
     let repaired = 0;

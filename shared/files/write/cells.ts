@@ -31,7 +31,7 @@ export class SharedTexts {
   }
 }
 
-export interface CellContext {
+export interface CellWriting {
   readonly styles: StyleTable;
   readonly texts: SharedTexts;
   isDynamic: boolean;
@@ -62,7 +62,7 @@ const stored = (value: Exclude<Cell, null> | undefined, texts: SharedTexts | und
  * One cell. A formula with a custom function, and one that may answer or work through more than one cell, is
  * stored as a dynamic array: cm="1" and the range it covers.
  */
-export function cellXml(address: string, cell: CellModel, context: CellContext): string {
+export function cellXml(address: string, cell: CellModel, context: CellWriting): string {
   const style = context.styles.of(cell);
   const look = style === undefined ? '' : ` s="${style}"`;
   if (cell.formula === undefined) {
@@ -89,7 +89,7 @@ const covered = (address: string, spill: readonly [number, number] | undefined):
 export function rowsXml(
   cells: Readonly<Record<string, CellModel>>,
   heights: Readonly<Record<number, number>>,
-  context: CellContext,
+  context: CellWriting,
 ): { readonly xml: string; readonly dimension: string } {
   const rows = new Map<number, (readonly [number, string, CellModel])[]>();
   let right = 0;

@@ -1,11 +1,11 @@
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import { drawingXml, noteBoxesXml, notesOf, notesXml, tableXml } from './attached';
-import type { CellContext } from './cells';
+import type { CellWriting } from './cells';
 import { SharedTexts } from './cells';
 import { Places } from '../../sheet/workbook/graph';
 import { chartXml } from './chart';
 import { isProvenSingle } from './scalar';
-import { Package, appXml, coreXml, metadataXml, workbookXml } from './package';
+import { WrittenPackage, appXml, coreXml, metadataXml, workbookXml } from './package';
 import { sheetXml } from './sheet';
 import { StyleTable } from './styleTable';
 import { THEME_XML } from './theme';
@@ -18,11 +18,11 @@ interface Counters {
 }
 
 function addSheet(
-  file: Package,
+  file: WrittenPackage,
   model: WorkbookModel,
   sheet: SheetModel,
   index: number,
-  context: CellContext,
+  context: CellWriting,
   count: Counters,
 ): string {
   const path = `xl/worksheets/sheet${index + 1}.xml`;
@@ -69,13 +69,13 @@ function addSheet(
  */
 export function writeXlsx(model: WorkbookModel): Uint8Array {
   if (model.sheets.length === 0) throw new Error('A workbook needs at least one sheet.');
-  const file = new Package();
+  const file = new WrittenPackage();
   file.link('', 'workbook', WORKBOOK);
   file.link('', 'core', 'docProps/core.xml');
   file.link('', 'app', 'docProps/app.xml');
   const places = new Places(model);
   let home = model.sheets[0] as SheetModel;
-  const context: CellContext = {
+  const context: CellWriting = {
     styles: new StyleTable(),
     texts: new SharedTexts(),
     isDynamic: false,

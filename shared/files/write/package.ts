@@ -62,7 +62,7 @@ const relative = (from: string, to: string): string => {
 };
 
 /** The parts of a file and how they point at each other; zips to bytes. */
-export class Package {
+export class WrittenPackage {
   private readonly parts = new Map<string, { readonly kind: PartKind; readonly xml: string }>();
   private readonly links = new Map<string, Link[]>();
 

@@ -1,5 +1,5 @@
 import type { Area } from '../../sheet/formula/address';
-import type { Node } from '../../sheet/formula/parse';
+import type { ParsedNode } from '../../sheet/formula/parse';
 import { isFault, parse } from '../../sheet/formula/parse';
 import type { Places } from '../../sheet/workbook/graph';
 import { targetOf } from '../../sheet/workbook/graph';
@@ -70,7 +70,7 @@ class Prover {
   ) {}
 
   /** One cell in, one cell out, all the way down. */
-  single(node: Node | undefined): boolean {
+  single(node: ParsedNode | undefined): boolean {
     if (!node) return true;
     switch (node.kind) {
       case 'literal':
@@ -91,17 +91,17 @@ class Prover {
     }
   }
 
-  private isOneCell(node: Node): boolean {
+  private isOneCell(node: ParsedNode): boolean {
     const target = targetOf(node, this.places, this.home);
     return target !== undefined && typeof target !== 'string' && isOne(target.area);
   }
 
   /** A range as it stands, or one cell; no reckoning on a range. */
-  private range(node: Node | undefined): boolean {
+  private range(node: ParsedNode | undefined): boolean {
     return node?.kind === 'reference' || node?.kind === 'name' || node?.kind === 'spill' || this.single(node);
   }
 
-  private call(name: string, args: readonly (Node | undefined)[]): boolean {
+  private call(name: string, args: readonly (ParsedNode | undefined)[]): boolean {
     if (SINGLE.has(name)) return args.every((arg) => this.single(arg));
     if (name === 'INDEX')
       return (
@@ -117,7 +117,7 @@ class Prover {
   }
 }
 
-const isZero = (node: Node): boolean => node.kind === 'literal' && node.value === 0;
+const isZero = (node: ParsedNode): boolean => node.kind === 'literal' && node.value === 0;
 
 export function isProvenSingle(formula: string, places: Places, home: SheetModel): boolean {
   const tree = parse(formula);

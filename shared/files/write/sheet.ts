@@ -2,7 +2,7 @@ import { addressOf } from '../../sheet/formula/address';
 import type { SheetModel, ValidationModel } from '../../sheet/workbook/model';
 import { toFile } from '../formulas';
 import { escapeXml } from '../text';
-import type { CellContext } from './cells';
+import type { CellWriting } from './cells';
 import { rowsXml } from './cells';
 
 const NAMESPACES =
@@ -33,7 +33,7 @@ const colsXml = (widths: readonly number[]): string =>
     ? `<cols>${widths.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`).join('')}</cols>`
     : '';
 
-const conditionalsXml = (sheet: SheetModel, context: CellContext): string =>
+const conditionalsXml = (sheet: SheetModel, context: CellWriting): string =>
   (sheet.conditionals ?? [])
     .map(
       ({ range, formula, style }, i) =>
@@ -82,7 +82,7 @@ const breaksXml = ({ print }: SheetModel): string => {
 export function sheetXml(
   sheet: SheetModel,
   isFirst: boolean,
-  context: CellContext,
+  context: CellWriting,
   links: SheetLinks,
 ): string {
   const rows = rowsXml(sheet.cells, sheet.heights ?? {}, context);

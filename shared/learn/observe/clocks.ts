@@ -3,12 +3,12 @@ import { finish, progress } from '../../families/timing/records/track';
 import { hatchingSpecies, hoursOf, preparation, profileFor } from '../../families/timing/records/profiles';
 import type { ChoiceParam } from '../../functions/params';
 import type { RunRecord } from '../../records/schema';
-import type { Stage } from '../../families/timing/kernels/profile';
+import type { LifeStage } from '../../families/timing/kernels/profile';
 import { HOURS_PER_DAY } from '../../units/convert';
 import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
 import type { RateKey } from '../../families/learning/rates';
-import type { Reader, Seen, Settings, Unused } from './reading';
+import type { Reader, Seen, ObserveSettings, Unused } from './reading';
 
 /** Latency against the table of the preparation, incubation against the table of the species. */
 
@@ -28,7 +28,7 @@ const chosen = (param: ChoiceParam, word: string): string | undefined => {
 const sentence = (error: CellError): string => (error.message ?? error.error).replace(/\.$/, '');
 
 interface Span {
-  readonly stage: Stage;
+  readonly stage: LifeStage;
   readonly name: string;
   readonly start: number | undefined;
   readonly end: number | undefined;
@@ -36,7 +36,7 @@ interface Span {
   readonly temperature: number | undefined;
 }
 
-const covers = ({ times }: NonNullable<Settings['log']>, from: number, to: number): boolean =>
+const covers = ({ times }: NonNullable<ObserveSettings['log']>, from: number, to: number): boolean =>
   (times[0] ?? Infinity) <= from + LONGEST_GAP / HOURS_PER_DAY &&
   (times.at(-1) ?? -Infinity) >= to - LONGEST_GAP / HOURS_PER_DAY;
 
@@ -44,7 +44,7 @@ const covers = ({ times }: NonNullable<Settings['log']>, from: number, to: numbe
  * Hours the table says for the water of this run, from the log where it covers the run, else from the mean
  * temperature.
  */
-function tableHours(span: Span, log: Settings['log']): number | CellError | undefined {
+function tableHours(span: Span, log: ObserveSettings['log']): number | CellError | undefined {
   if (log && span.start !== undefined && span.end !== undefined && covers(log, span.start, span.end)) {
     const last = log.temperatures.at(-1);
     const args: LogArgs = {
@@ -72,13 +72,13 @@ const hoursBetween = (from: number | undefined, to: number | undefined): number 
   from === undefined || to === undefined ? undefined : (to - from) * HOURS_PER_DAY;
 
 type Against = { readonly hours: number } | Unused;
-function against(rate: RateKey, span: Span, log: Settings['log']): Against {
+function against(rate: RateKey, span: Span, log: ObserveSettings['log']): Against {
   const hours = tableHours(span, log);
   if (hours === undefined) return { rate, because: 'the water temperature is not in the record' };
   return isError(hours) ? { rate, because: sentence(hours) } : { hours };
 }
 
-function latency({ values: v }: RunRecord, settings: Settings): Seen | Unused | undefined {
+function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
   const rate = 'latencyOffset';
   const hours = v.latency?.value ?? hoursBetween(v.injected?.value, v.stripped?.value);
   if (hours === undefined) return undefined;
@@ -101,7 +101,7 @@ function latency({ values: v }: RunRecord, settings: Settings): Seen | Unused | 
   return 'because' in table ? table : { rate, kind: name, value: hours - table.hours };
 }
 
-function incubation({ values: v }: RunRecord, settings: Settings): Seen | Unused | undefined {
+function incubation({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
   const [start, end] = [(v.fertilisedAt ?? v.stripped)?.value, v.hatchedAt?.value];
   const hours = v.incubationHours?.value ?? hoursBetween(start, end);
   return hours === undefined ? undefined : incubated(v, settings, { start, end, hours });
@@ -109,7 +109,7 @@ function incubation({ values: v }: RunRecord, settings: Settings): Seen | Unused
 
 function incubated(
   v: RunRecord['values'],
-  settings: Settings,
+  settings: ObserveSettings,
   { start, end, hours }: Pick<Span, 'start' | 'end' | 'hours'>,
 ): Seen | Unused {
   const rate = 'incubationFactor';

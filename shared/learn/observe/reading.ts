@@ -8,7 +8,7 @@ export interface TemperatureLog {
   readonly temperatures: readonly number[];
 }
 
-export interface Settings {
+export interface ObserveSettings {
   /** Used instead of the mean temperature of a record wherever it covers the stage. */
   readonly log?: TemperatureLog;
   /** Hormone preparation of records that name none. */
@@ -16,7 +16,7 @@ export interface Settings {
   /** Whose incubation table is compared; African catfish when left out. */
   readonly species?: string;
 }
-export interface ReaderSettings extends Settings {
+export interface ReaderSettings extends ObserveSettings {
   readonly isFailureKept: boolean;
 }
 
@@ -34,7 +34,7 @@ export interface Unused {
   readonly because: string;
 }
 export type Observation = Seen & { readonly record: RunRecord };
-export type Skipped = Unused & { readonly record: RunRecord };
+export type SkippedRecord = Unused & { readonly record: RunRecord };
 export type Reader = (record: RunRecord, settings: ReaderSettings) => readonly (Seen | Unused)[];
 
 /** The day a run is filed under. */

@@ -5,7 +5,7 @@ import type { SheetCells } from '../read/sheetCells';
 import { isNothingText } from '../shape/kinds';
 import type { DateOrder } from './dates';
 import { clockIn, clockOfDigits, isEitherOrder, orderIn, readDate } from './dates';
-import type { Decimal } from './numbers';
+import type { DecimalMark } from './numbers';
 import { decimalIn, isOpenToBoth, readNumber } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { converter, ownUnit, unitForField, UNITS } from './units';
@@ -30,7 +30,7 @@ export const runOf = (sheet: SheetCells, column: number, positions: readonly num
 };
 
 /** What a column holds, before anything is decided about it. */
-export interface Content {
+export interface ColumnContent {
   readonly filled: number;
   readonly numbers: number;
   readonly dates: number;
@@ -49,12 +49,12 @@ export interface Content {
   readonly high: number;
   /** The unit most cells carry themselves. */
   readonly unit: string | undefined;
-  readonly decimal: Decimal | undefined;
+  readonly decimal: DecimalMark | undefined;
   readonly hasOpenNumbers: boolean;
   /** At least two numbers have one mark and three digits behind it, and no number says otherwise. */
   readonly isOpenAlways: boolean;
   /** The decimal mark if that mark parts thousands. */
-  readonly thousands: Decimal | undefined;
+  readonly thousands: DecimalMark | undefined;
   readonly order: DateOrder | undefined;
   readonly hasMixedOrders: boolean;
   readonly hasEitherDates: boolean;
@@ -73,15 +73,15 @@ class Tally {
   stamps = 0;
   digitClocks = 0;
   readonly list: number[] = [];
-  readonly decimals = new Map<Decimal, number>();
+  readonly decimals = new Map<DecimalMark, number>();
   readonly orders = new Map<DateOrder, number>();
   readonly units = new Map<string, number>();
   hasOpenNumbers = false;
   open = 0;
-  openMark: Decimal | undefined;
+  openMark: DecimalMark | undefined;
   hasEitherDates = false;
 
-  constructor(private readonly fallback: Decimal) {}
+  constructor(private readonly fallback: DecimalMark) {}
 
   take(cell: Cell, isDate: boolean): void {
     if (cell === null || cell === '' || typeof cell === 'boolean') return;
@@ -157,7 +157,7 @@ const mostOf = <T>(counts: ReadonlyMap<T, number>): T | undefined =>
   [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
 
 /** `fallback` is the decimal mark of numbers that can be read both ways. */
-export function contentOf(run: CellRun, fallback: Decimal = '.'): Content {
+export function contentOf(run: CellRun, fallback: DecimalMark = '.'): ColumnContent {
   const tally = new Tally(fallback);
   const step = Math.max(1, Math.floor(run.length / SAMPLE));
   for (let i = 0; i < run.length; i += step) tally.take(run.cellAt(i), run.isDate(i));
@@ -203,7 +203,7 @@ const SHARE_UNIT_SLACK = 1.0001;
 export function chooseUnit(
   field: NumericField,
   header: string | undefined,
-  content: Content,
+  content: ColumnContent,
   times = 1,
   fitOf: (value: number) => number = (value) => fitOfMiddle(field, value),
 ): UnitChoice {

@@ -5,7 +5,7 @@ import { unitForField, unitOfWord, UNITS } from './units';
 import { SPELLINGS, WORDS } from './words';
 
 /** A header taken apart: its words in short form, and the unit it names. */
-export interface Header {
+export interface KnownHeader {
   readonly text: string;
   readonly words: readonly string[];
   readonly unit: string | undefined;
@@ -62,7 +62,7 @@ function shortForm(word: string): readonly string[] {
 
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 
-export function parseHeader(text: string): Header {
+export function parseHeader(text: string): KnownHeader {
   const lower = text.toLowerCase().replace(/\s+/g, ' ').trim();
   let unit: string | undefined;
   const bare = lower.replace(BRACKETS, (_, inside: string) => {
@@ -94,7 +94,7 @@ export function parseHeader(text: string): Header {
   return { text, words, unit };
 }
 
-function scoreOf(spelling: Spelling, header: Header, key: string): number {
+function scoreOf(spelling: Spelling, header: KnownHeader, key: string): number {
   const size = new Set(header.words).size;
   if (spelling.unit !== undefined && spelling.unit !== header.unit) return 0;
   const bonus = spelling.unit !== undefined ? 0.06 : 0;
@@ -107,7 +107,7 @@ function scoreOf(spelling: Spelling, header: Header, key: string): number {
 }
 
 /** A unit the field cannot have speaks against it, one it can have speaks for it. */
-function unitFit(field: FieldName, header: Header): number {
+function unitFit(field: FieldName, header: KnownHeader): number {
   if (header.unit === undefined) return 0;
   const fits = unitForField(field, header.unit) !== undefined;
   if (fits) return 0.05;
@@ -116,7 +116,7 @@ function unitFit(field: FieldName, header: Header): number {
   return header.unit === 'd' || header.unit === 'min' || header.unit === 'h' ? -0.05 : -0.35;
 }
 
-const withoutUnitWord = (header: Header): Header => {
+const withoutUnitWord = (header: KnownHeader): KnownHeader => {
   const words = header.words.filter(
     (word, i) => i === 0 || i < header.words.length - 1 || unitOfWord(word) === undefined,
   );

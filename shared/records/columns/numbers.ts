@@ -2,7 +2,7 @@ import { plainDigits } from '../words/fold';
 
 /** Numbers that arrive as text: thousands, decimal commas, a unit left in the cell. */
 
-export type Decimal = ',' | '.';
+export type DecimalMark = ',' | '.';
 
 interface Shape {
   readonly sign: string;
@@ -58,17 +58,17 @@ const marks = (
 /**
  * Which mark a single text can only mean as decimal; undefined when both readings are open or it has no mark.
  */
-export function decimalIn(text: string): Decimal | undefined {
+export function decimalIn(text: string): DecimalMark | undefined {
   const shape = shapeOf(text);
   if (!shape) return undefined;
   const { commas, points, last, after } = marks(shape.digits);
-  if (commas > 0 && points > 0) return last as Decimal;
+  if (commas > 0 && points > 0) return last as DecimalMark;
   if (commas + points === 0) return undefined;
   if (commas + points > 1) return last === ',' ? '.' : ',';
   // One mark: three digits behind it may be thousands, unless a 0 stands alone in front.
   const front = shape.digits.slice(0, shape.digits.length - after - 1);
   if (after === 3 && front !== '' && front !== '0' && front.length <= 3) return undefined;
-  return last as Decimal;
+  return last as DecimalMark;
 }
 
 /** Has one mark with three digits behind it: 1,250 or 1.250. */
@@ -83,7 +83,7 @@ export const isOpenToBoth = (text: string): boolean => {
  */
 export function readNumber(
   text: string,
-  decimal: Decimal,
+  decimal: DecimalMark,
 ): { readonly value: number; readonly unit: string } {
   const shape = shapeOf(text);
   if (!shape) return { value: NaN, unit: '' };

@@ -8,14 +8,14 @@ import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
-import type { Pattern } from '../meaning/patterns';
+import type { MeaningPattern } from '../meaning/patterns';
 import { PATTERNS } from '../meaning/patterns';
-import type { CellRun, Content, UnitChoice } from './content';
+import type { CellRun, ColumnContent, UnitChoice } from './content';
 import { chooseUnit, contentOf } from './content';
 import type { DateOrder } from './dates';
 import type { Correction, MappedColumn } from './mapping';
 import { correctionFor } from './mapping';
-import type { Decimal } from './numbers';
+import type { DecimalMark } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { ownUnit, unitForField } from './units';
 import { plainNumbers, samplesOf } from './values';
@@ -32,7 +32,7 @@ export interface Recognised {
   readonly mapping: readonly MappedColumn[];
   /** Numbers of every column as typed, its unit left alone; NaN where none is read. */
   readonly plain: readonly Float64Array[];
-  readonly contents: readonly Content[];
+  readonly contents: readonly ColumnContent[];
   readonly links: readonly Link[];
 }
 
@@ -44,7 +44,7 @@ interface Candidate {
 }
 interface Looked {
   readonly unread: Unread;
-  readonly content: Content;
+  readonly content: ColumnContent;
   readonly evidence: Evidence;
   readonly candidates: Candidate[];
 }
@@ -54,7 +54,7 @@ const LEAST_SCORE = 1.7;
 const LEAST_WORDS = 0.38;
 const LEAST_TO_COUNT = -0.5;
 
-const kindWord = (content: Content): string =>
+const kindWord = (content: ColumnContent): string =>
   content.filled === 0
     ? 'nothing'
     : content.dates + content.clocks > content.filled / 2
@@ -63,7 +63,7 @@ const kindWord = (content: Content): string =>
         ? 'words'
         : 'numbers';
 
-function lookAt(unread: Unread, content: Content): Looked {
+function lookAt(unread: Unread, content: ColumnContent): Looked {
   const evidence = evidenceOf(unread.header, unread.parent, content.unit);
   const candidates = FIELD_NAMES.flatMap((field): Candidate[] => {
     const words = evidence.words.get(field) ?? 0;
@@ -89,6 +89,15 @@ const MONEY = new Set<FieldName>([
   'dueRunning',
   'balance',
 ]);
+/** "Number of fish" beside a mean weight and a ration is how many are fed, beside a harvest how many were put in. */
+const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
+  fish: ['weight', 'ration', 'feed', 'biomass'],
+  stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
+};
+const BESIDE_WEIGHS = 0.28;
+const beside = (field: FieldName, sure: ReadonlySet<FieldName>): number =>
+  BESIDE_WEIGHS * (BESIDE[field] ?? []).filter((one) => sure.has(one)).length;
+
 /** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
 function byCompany(looked: readonly Looked[]): void {
   const present = new Map<string, number>();
@@ -97,8 +106,12 @@ function byCompany(looked: readonly Looked[]): void {
     if (!best || best.words < 0.7 || !isClaim(best)) continue;
     for (const family of FAMILIES.of(best.field)) present.set(family, (present.get(family) ?? 0) + 1);
   }
+  const sure = new Set(
+    looked.flatMap(({ candidates: [best] }) => (best && isClaim(best) ? [best.field] : [])),
+  );
   for (const { candidates, evidence } of looked) {
     for (const one of candidates) {
+      one.score += beside(one.field, sure);
       const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
       one.score += Math.min(1, 0.22 * most);
       if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;
@@ -111,7 +124,7 @@ const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefine
   candidates.find((one) => one.field === field);
 
 /** Orders in which the inputs of a found relation may stand in a pattern. */
-function orders(link: Link, pattern: Pattern): (readonly number[])[] {
+function orders(link: Link, pattern: MeaningPattern): (readonly number[])[] {
   if (link.inputs.length !== pattern.inputs.length) return [];
   if (link.kind === 'product') return [link.inputs, [...link.inputs].reverse()];
   if (link.kind !== 'sum' || !pattern.signs) return [link.inputs];
@@ -229,10 +242,10 @@ function exchange(
 // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function decimalOf(
   field: FieldName | undefined,
-  content: Content,
-  elsewhere: Decimal | undefined,
+  content: ColumnContent,
+  elsewhere: DecimalMark | undefined,
   corrected: Correction | undefined,
-): { readonly decimal: Decimal; readonly because: string | undefined } {
+): { readonly decimal: DecimalMark; readonly because: string | undefined } {
   if (corrected?.decimal) return { decimal: corrected.decimal, because: undefined };
   if (content.decimal)
     return {
@@ -265,7 +278,7 @@ function decimalOf(
 }
 
 function orderOf(
-  content: Content,
+  content: ColumnContent,
   elsewhere: DateOrder | undefined,
   corrected: Correction | undefined,
 ): { readonly order: DateOrder; readonly because: string | undefined } {
@@ -288,7 +301,7 @@ function orderOf(
 }
 
 interface Elsewhere {
-  readonly decimal: Decimal | undefined;
+  readonly decimal: DecimalMark | undefined;
   readonly order: DateOrder | undefined;
 }
 
@@ -307,7 +320,7 @@ function surenessOf({ candidates }: Looked, given: Candidate): number {
   return Math.min(0.99, logistic(0.7 + 1.1 * lead) * (0.55 + 0.45 * Math.min(1, given.words + 0.15)));
 }
 
-function unitOf(field: FieldName, evidence: Evidence, content: Content): UnitChoice {
+function unitOf(field: FieldName, evidence: Evidence, content: ColumnContent): UnitChoice {
   if (fieldSpec(field).kind !== 'number')
     return { unit: undefined, because: undefined, isAgainstHeader: false };
   return chooseUnit(field as NumericField, evidence.unit?.unit, content, evidence.heading.times, (middle) =>
@@ -464,7 +477,7 @@ function byStructure(
 }
 
 function contentsOf(columns: readonly Unread[]): {
-  readonly contents: Content[];
+  readonly contents: ColumnContent[];
   readonly elsewhere: Elsewhere;
 } {
   const first = columns.map(({ run }) => contentOf(run));

@@ -8,15 +8,15 @@ import { conceptsOf } from '../words/lexicon';
 import type { CellRun } from './content';
 import type { DateOrder } from './dates';
 import { clockIn, clockOfDigits, readDate } from './dates';
-import type { Decimal } from './numbers';
+import type { DecimalMark } from './numbers';
 import { readNumber } from './numbers';
 import { converter, unitForField, unitOfText } from './units';
 
 /** How the cells of a column are read. Every choice is shown with the mapping. */
-export interface Reading {
+export interface ReadValue {
   readonly field: FieldName;
   readonly unit: string | undefined;
-  readonly decimal: Decimal;
+  readonly decimal: DecimalMark;
   readonly order: DateOrder;
   /** What a number stands for: 1000 under "Fry ('000)". */
   readonly times?: number;
@@ -61,7 +61,7 @@ function clockStyle(run: CellRun): ClockStyle {
 const numberIn = (
   cell: Cell,
   isDate: boolean,
-  reading: Reading,
+  reading: ReadValue,
   style: ClockStyle | undefined,
   convert: (value: number) => number,
 ): number | undefined => {
@@ -77,7 +77,7 @@ function momentOfNumber(value: number, isDate: boolean, style: ClockStyle): numb
   return value < 24 ? (clockOfDigits(Math.round(100 * value)) ?? NaN) : NaN;
 }
 
-export function readNumbers(run: CellRun, reading: Reading): ReadNumbers {
+export function readNumbers(run: CellRun, reading: ReadValue): ReadNumbers {
   const isMoment = fieldSpec(reading.field).kind === 'moment';
   const values = new Float64Array(run.length).fill(NaN);
   const unreadable: number[] = [];
@@ -104,7 +104,7 @@ export function readNumbers(run: CellRun, reading: Reading): ReadNumbers {
   return { values, unreadable, asText, isClock: isMoment && filled > 0 && clocks > filled / 2 };
 }
 
-const momentOf = (text: string, { order, year }: Reading): number => {
+const momentOf = (text: string, { order, year }: ReadValue): number => {
   const date = readDate(text, order, year);
   if (date !== undefined) return date;
   const clock = clockIn(text);
@@ -113,7 +113,7 @@ const momentOf = (text: string, { order, year }: Reading): number => {
 };
 
 /** A unit in the cell itself goes before the unit of the column. */
-function numberOf(text: string, { field, decimal }: Reading, convert: (value: number) => number): number {
+function numberOf(text: string, { field, decimal }: ReadValue, convert: (value: number) => number): number {
   const { value, unit } = readNumber(text, decimal);
   if (unit === '' || Number.isNaN(value)) return convert(value);
   const said = unitOfText(unit);
@@ -127,7 +127,7 @@ const isKnownTail = (unit: string): boolean =>
   [...conceptsOf(unit).keys()].some((concept) => !concept.startsWith('value_'));
 
 /** The numbers of a column as typed, units left alone; NaN where there is none. */
-export function plainNumbers(run: CellRun, decimal: Decimal): Float64Array {
+export function plainNumbers(run: CellRun, decimal: DecimalMark): Float64Array {
   const values = new Float64Array(run.length).fill(NaN);
   for (let i = 0; i < run.length; i++) {
     const cell = run.cellAt(i);

@@ -5,7 +5,7 @@ import { placeKey, SEVERITY_WORDS } from './finding';
 import type { AuditReport } from './run';
 
 /** A cell to colour and note; a host keeps what was there before so that marks can be taken away again. */
-export interface Mark {
+export interface FindingMark {
   readonly place: RecordPlace;
   readonly style: StyleName;
   readonly note: string;
@@ -29,7 +29,7 @@ const noteOf = (findings: readonly Finding[]): string =>
   ].join('\n');
 
 /** One mark for each cell with a finding, the worst deciding the colour. */
-export function marksOf({ groups }: AuditReport): Mark[] {
+export function marksOf({ groups }: AuditReport): FindingMark[] {
   const at = new Map<string, Finding[]>();
   for (const { findings } of groups)
     for (const finding of findings) {

@@ -1,6 +1,6 @@
-import type { NumericField, TextField } from '../fields';
+import type { NumericField, RecordText } from '../fields';
 import { NUMERIC_FIELDS } from '../fields';
-import type { Broken, Said } from '../rules/rule';
+import type { Broken, RuleFinding } from '../rules/rule';
 import { held } from '../rules/relations';
 import { relationsAmong } from '../rules/said';
 import { robust } from '../rules/statistics';
@@ -10,10 +10,10 @@ const LEAST_FOR_MIDDLE = 8;
 const HABIT_SAMPLE = 300;
 
 /** One record of a table at a time; the same object for all of them. */
-export class RowView implements Said {
+export class RowView implements RuleFinding {
   assessment?: readonly Broken[];
   readonly given: readonly NumericField[];
-  readonly relations: Said['relations'];
+  readonly relations: RuleFinding['relations'];
   private record = 0;
   private readonly lists: Readonly<Partial<Record<NumericField, Float64Array>>>;
   private readonly words: RecordTable['texts'];
@@ -30,7 +30,7 @@ export class RowView implements Said {
    * A share can be of the stage before or of all eggs: which, is the farm's own habit. Of such alternatives
    * only the one that holds in most records is judged, and none where no one does.
    */
-  private ofThisFarm(relations: Said['relations'], records: number): Said['relations'] {
+  private ofThisFarm(relations: RuleFinding['relations'], records: number): RuleFinding['relations'] {
     const step = Math.max(1, Math.floor(records / HABIT_SAMPLE));
     const holding = relations.map((one) => {
       let [judged, holds] = [0, 0];
@@ -60,7 +60,7 @@ export class RowView implements Said {
   }
 
   readonly num = (field: NumericField): number => this.lists[field]?.[this.record] ?? NaN;
-  readonly text = (field: TextField): string => this.words[field]?.[this.record] ?? '';
+  readonly text = (field: RecordText): string => this.words[field]?.[this.record] ?? '';
   readonly middle = (field: NumericField): number => {
     let middle = this.middles.get(field);
     if (middle === undefined) {

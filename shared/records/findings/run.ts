@@ -3,7 +3,15 @@ import type { FieldName } from '../fields';
 import type { Correction } from '../columns/mapping';
 import type { SheetCells } from '../read/sheetCells';
 import { RULES } from '../rules';
-import type { AuditOptions, BookRule, RowRule, Rule, TableRule, TableVerdict, Verdict } from '../rules/rule';
+import type {
+  AuditOptions,
+  BookRule,
+  RowRule,
+  Rule,
+  TableRule,
+  TableVerdict,
+  RuleVerdict,
+} from '../rules/rule';
 import { nounOf } from '../rules/show';
 import type { RecordTable, Spot } from '../table';
 import { cellOf, placeOf, recordTables } from '../table';
@@ -46,7 +54,7 @@ class Collector {
   add(
     place: Spot,
     related: readonly Spot[],
-    verdict: Omit<Verdict, 'field' | 'with'>,
+    verdict: Omit<RuleVerdict, 'field' | 'with'>,
     or: readonly Spot[] = [],
   ): void {
     const typed = this.typedCell(place, related);
@@ -123,8 +131,8 @@ function* runRows(
       const verdicts = rule.check(view, options);
       if (!verdicts) continue;
       for (const verdict of Array.isArray(verdicts)
-        ? (verdicts as readonly Verdict[])
-        : [verdicts as Verdict]) {
+        ? (verdicts as readonly RuleVerdict[])
+        : [verdicts as RuleVerdict]) {
         const spot = table.spot(record, verdict.field) ?? table.home(record);
         collector.add(
           spot,

@@ -2,7 +2,7 @@ import { consistencyRules } from '../rules/consistency';
 import { dateRowRules } from '../rules/dates';
 import { rangeRules } from '../rules/ranges';
 import { rearingRules } from '../rules/rearing';
-import type { Record1, RowRule, Verdict } from '../rules/rule';
+import type { Record1, RowRule, RuleVerdict } from '../rules/rule';
 import { saidOf } from '../rules/said';
 import { slipRules } from '../rules/slips';
 import { stageRules } from '../rules/stages';
@@ -27,8 +27,12 @@ const RULES: readonly RowRule[] = [
 export const OK = 'ok';
 const RANK = { impossible: 0, unlikely: 1, look: 2 } as const;
 
-const listOf = (found: Verdict | readonly Verdict[] | undefined): readonly Verdict[] =>
-  found === undefined ? [] : Array.isArray(found) ? (found as readonly Verdict[]) : [found as Verdict];
+const listOf = (found: RuleVerdict | readonly RuleVerdict[] | undefined): readonly RuleVerdict[] =>
+  found === undefined
+    ? []
+    : Array.isArray(found)
+      ? (found as readonly RuleVerdict[])
+      : [found as RuleVerdict];
 
 /** Leaves out what was not said, so that rules see only what is there. */
 const given = (record: Record1): Record1 =>

@@ -1,7 +1,7 @@
 // Long: every piece of evidence for what a column means, each with its weight
 import type { FieldName, NumericField } from '../fields';
 import { fieldSpec, FIELD_NAMES } from '../fields';
-import type { Content } from '../columns/content';
+import type { ColumnContent } from '../columns/content';
 import { guessHeader } from '../columns/headers';
 import { PLAUSIBLE } from '../columns/plausible';
 import type { UnitSaid } from '../columns/units';
@@ -9,7 +9,7 @@ import { converter, ownUnit, unitForField, unitOfText, UNITS } from '../columns/
 import { conceptsOf } from '../words/lexicon';
 import type { HeadingSaid } from './heading';
 import { headingOf } from './heading';
-import type { Mark } from './marks';
+import type { MeaningMark } from './marks';
 import { marksIn } from './marks';
 import { ROLES } from './roles';
 
@@ -17,7 +17,7 @@ import { ROLES } from './roles';
 export interface Evidence {
   readonly heading: HeadingSaid;
   readonly joined: string;
-  readonly marks: ReadonlySet<Mark>;
+  readonly marks: ReadonlySet<MeaningMark>;
   readonly unit: UnitSaid | undefined;
   readonly words: ReadonlyMap<FieldName, number>;
 }
@@ -90,10 +90,10 @@ function sizeClasses(header: string, words: Map<FieldName, number>): void {
 
 /** Marks a meaning needs, and what their lack costs; marks that speak against it. */
 interface Marked {
-  readonly needs?: Mark;
+  readonly needs?: MeaningMark;
   readonly cost?: number;
-  readonly against?: readonly Mark[];
-  readonly likes?: readonly Mark[];
+  readonly against?: readonly MeaningMark[];
+  readonly likes?: readonly MeaningMark[];
 }
 const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   doseFirst: { needs: 'first', cost: 2 },
@@ -144,7 +144,7 @@ const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   dueRunning: { needs: 'running', cost: 0.6 },
 };
 /** Shares and counts of one thing are told apart by the sign beside the words. */
-function markFit(field: FieldName, marks: ReadonlySet<Mark>): number {
+function markFit(field: FieldName, marks: ReadonlySet<MeaningMark>): number {
   const rule = MARKED[field];
   if (!rule) return 0;
   let fit = 0;
@@ -193,7 +193,7 @@ function bestRange(field: NumericField, { unit, heading }: Evidence, middle: num
   return Math.max(first, ...rest.map((x) => x - 0.25));
 }
 
-function numberFit(field: NumericField, evidence: Evidence, content: Content): number {
+function numberFit(field: NumericField, evidence: Evidence, content: ColumnContent): number {
   const usable = content.filled - content.errors;
   const share = usable > 0 ? content.numbers / usable : 0.5;
   if (share < 0.4) return -4;
@@ -220,7 +220,7 @@ const SERIAL_LOW = 30_000;
 const SERIAL_HIGH = 80_000;
 
 // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-function momentFit(field: FieldName, content: Content, marks: ReadonlySet<Mark>): number {
+function momentFit(field: FieldName, content: ColumnContent, marks: ReadonlySet<MeaningMark>): number {
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
   const serials = content.middle > SERIAL_LOW && content.middle < SERIAL_HIGH ? content.numbers : 0;
@@ -239,7 +239,7 @@ function momentFit(field: FieldName, content: Content, marks: ReadonlySet<Mark>)
   return isDated && !isStamped ? -0.9 : 0.4;
 }
 
-function textFit(field: FieldName, content: Content): number {
+function textFit(field: FieldName, content: ColumnContent): number {
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
   const moments = (content.dates + content.clocks) / usable;
@@ -261,7 +261,7 @@ const WORDS_WEIGH = 4;
 const LEAST_WORDS = 0.3;
 
 /** All that speaks for a column being the field, as one number; -Infinity where it cannot be. */
-export function scoreOf(field: FieldName, evidence: Evidence, content: Content): number {
+export function scoreOf(field: FieldName, evidence: Evidence, content: ColumnContent): number {
   const words = evidence.words.get(field) ?? 0;
   const { kind } = fieldSpec(field);
   const fit =

@@ -1,7 +1,7 @@
 import { fold } from '../words/fold';
 
 /** Little words that turn one thing into another: first and second dose, before and after, morning and afternoon. */
-export type Mark =
+export type MeaningMark =
   | 'first'
   | 'second'
   | 'before'
@@ -30,7 +30,7 @@ export type Mark =
 
 const W = (words: string): RegExp =>
   new RegExp(`(?:^|[^\\p{L}\\p{N}])(?:${words})(?=$|[^\\p{L}\\p{N}])`, 'u');
-const WORDS: Readonly<Record<Mark, RegExp>> = {
+const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   first: W(
     '1st|first|1er|1ere|premiere?|primeir[oa]|primer[oa]?|1a|1o|pertama|lan 1|dau|1|i|prim|priming|' +
       'ke-?1|prothom|kwanza',
@@ -78,12 +78,12 @@ const WORDS: Readonly<Record<Mark, RegExp>> = {
   ),
 };
 
-const remembered = new Map<string, ReadonlySet<Mark>>();
-export function marksIn(heading: string): ReadonlySet<Mark> {
+const remembered = new Map<string, ReadonlySet<MeaningMark>>();
+export function marksIn(heading: string): ReadonlySet<MeaningMark> {
   let found = remembered.get(heading);
   if (!found) {
     const text = fold(heading);
-    found = new Set((Object.keys(WORDS) as Mark[]).filter((mark) => WORDS[mark].test(text)));
+    found = new Set((Object.keys(WORDS) as MeaningMark[]).filter((mark) => WORDS[mark].test(text)));
     if (remembered.size > 4000) remembered.clear();
     remembered.set(heading, found);
   }

@@ -1,4 +1,4 @@
-import type { Content } from '../columns/content';
+import type { ColumnContent } from '../columns/content';
 import type { NumericField } from '../fields';
 import { fieldSpec } from '../fields';
 import { fold } from '../words/fold';
@@ -7,7 +7,7 @@ import { evidenceOf, scoreOf } from './fit';
 export interface Headed {
   readonly header: string;
   readonly parent: string;
-  readonly content: Content;
+  readonly content: ColumnContent;
 }
 /** Columns that say the same of different tanks or days. */
 export interface Matrix {
@@ -29,7 +29,7 @@ function shapeOf(header: string): string | undefined {
   return letter ? `${letter[1] ?? ''} ?` : undefined;
 }
 
-const isNumeric = ({ numbers, filled, errors }: Content): boolean =>
+const isNumeric = ({ numbers, filled, errors }: ColumnContent): boolean =>
   filled - errors > 0 ? numbers >= 0.5 * (filled - errors) : true;
 
 /** The largest set of neighbouring numeric columns with headings of one shape. */
@@ -70,7 +70,7 @@ export function repeatedColumns(columns: readonly Headed[], titles: readonly str
   return { columns: new Set(found), field: best?.field, unit: best?.unit };
 }
 
-function pool(contents: readonly Content[]): Content {
+function pool(contents: readonly ColumnContent[]): ColumnContent {
   const sorted = contents
     .map(({ middle }) => middle)
     .filter((x) => !Number.isNaN(x))
@@ -79,7 +79,7 @@ function pool(contents: readonly Content[]): Content {
   const sum = (key: 'filled' | 'numbers' | 'dates' | 'clocks' | 'words' | 'errors'): number =>
     contents.reduce((all, one) => all + one[key], 0);
   return {
-    ...(first as Content),
+    ...(first as ColumnContent),
     filled: sum('filled'),
     numbers: sum('numbers'),
     dates: sum('dates'),

@@ -2,7 +2,7 @@ import type { NumericField } from '../fields';
 import type { Link } from './links';
 
 /** What a found relation may mean: the result, its inputs in order, and the sign of each. */
-export interface Pattern {
+export interface MeaningPattern {
   readonly kind: Link['kind'];
   readonly result: NumericField;
   readonly inputs: readonly NumericField[];
@@ -10,12 +10,12 @@ export interface Pattern {
   readonly isRunning?: true;
 }
 
-const product = (result: NumericField, ...inputs: NumericField[]): Pattern => ({
+const product = (result: NumericField, ...inputs: NumericField[]): MeaningPattern => ({
   kind: 'product',
   result,
   inputs,
 });
-const running = (result: NumericField, plus: NumericField, ...minus: NumericField[]): Pattern => ({
+const running = (result: NumericField, plus: NumericField, ...minus: NumericField[]): MeaningPattern => ({
   kind: 'sum',
   result,
   inputs: [plus, ...minus],
@@ -26,14 +26,14 @@ const sum = (
   result: NumericField,
   plus: readonly NumericField[],
   minus: readonly NumericField[] = [],
-): Pattern => ({
+): MeaningPattern => ({
   kind: 'sum',
   result,
   inputs: [...plus, ...minus],
   signs: [...plus.map(() => 1), ...minus.map(() => -1)],
 });
 
-export const PATTERNS: readonly Pattern[] = [
+export const PATTERNS: readonly MeaningPattern[] = [
   product('eggs', 'eggWeight', 'eggsPerGram'),
   product('eggs', 'eggVolume', 'eggsPerMl'),
   product('hatched', 'eggs', 'hatchShare'),

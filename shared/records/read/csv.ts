@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { decode } from './codePage';
 import type { SheetCells } from './sheetCells';
-import { SheetBuilder } from './sheetCells';
+import { SheetReader } from './sheetCells';
 import { BadFile } from './xlsxCells';
 
 export interface CsvSheet {
@@ -54,7 +54,7 @@ export function readCsvCells(bytes: Uint8Array, name: string): CsvSheet {
   // Excel does not show the line that names the separator, so rows are counted without it.
   const said = /^sep=(.)\r?\n/i.exec(text);
   const delimiter = said?.[1] ?? delimiterOf(text);
-  const builder = new SheetBuilder(name);
+  const builder = new SheetReader(name);
   const { data } = Papa.parse<string[]>(said ? text.slice(said[0].length) : text, {
     delimiter,
     skipEmptyLines: false,

@@ -44,7 +44,7 @@ export const MOST_COLUMNS = 400;
 export const MOST_PLACES = 8_000_000;
 
 /** Takes cells row by row, in any order of columns. */
-export class SheetBuilder {
+export class SheetReader {
   readonly rows: number[] = [];
   readonly columns: (OpenColumn | undefined)[] = [];
   readonly merges: Area[] = [];
@@ -121,7 +121,7 @@ export interface RangeCells {
 
 /** A range of the open workbook. `isDateFormat` tells number formats of dates from others. */
 export function sheetFromRange(range: RangeCells, isDateFormat: (format: string) => boolean): SheetCells {
-  const builder = new SheetBuilder(range.name);
+  const builder = new SheetReader(range.name);
   const known = new Map<string, boolean>();
   const isDate = (format: string | undefined): boolean => {
     if (!format || format === 'General') return false;

@@ -11,7 +11,7 @@ import { all, attribute, checkEncoding, TreeReader } from '../../files/package/x
 import { readStyles } from '../../files/read/styles';
 import { parseArea } from '../../sheet/formula/address';
 import type { SheetCells } from './sheetCells';
-import { SheetBuilder } from './sheetCells';
+import { SheetReader } from './sheetCells';
 
 /** Thrown inside this folder; the sentence says what is wrong with the file and what to do. */
 export class BadFile extends Error {}
@@ -26,7 +26,7 @@ function* readSheet(
   budget: FormulaBudget,
 ): Generator<number, SheetCells> {
   checkEncoding(bytes, part);
-  const builder = new SheetBuilder(name);
+  const builder = new SheetReader(name);
   const reader = new CellReader(bytes, context, budget);
   const tree = new TreeReader(bytes, 'sheetData');
   for (let data = tree.run(); data; data = tree.run()) {

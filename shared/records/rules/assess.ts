@@ -1,7 +1,7 @@
 import type { Scored } from './explain';
 import { explanations } from './explain';
 import { broken } from './relations';
-import type { Broken, Said, Verdict } from './rule';
+import type { Broken, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
 
 const slipKey = ({ slip }: Scored): string => `${slip.field} ${slip.meant}`;
@@ -10,7 +10,7 @@ const slipKey = ({ slip }: Scored): string => `${slip.field} ${slip.meant}`;
  * The relations a record breaks, each with its likeliest slip. One slip that mends several goes before
  * several that mend one each.
  */
-export function assess(said: Said): readonly Broken[] {
+export function assess(said: RuleFinding): readonly Broken[] {
   if (said.assessment) return said.assessment;
   const faults = broken(said);
   if (faults.length === 0) return (said.assessment = NONE);
@@ -31,7 +31,7 @@ export function assess(said: Said): readonly Broken[] {
 const NONE: readonly Broken[] = [];
 
 /** "The number of eggs does not follow from egg weight × eggs per gram: 105,000 expected, 150,000 seen." */
-export function inconsistency({ relation, expected }: Broken, said: Said): Verdict {
+export function inconsistency({ relation, expected }: Broken, said: RuleFinding): RuleVerdict {
   const { result, inputs, how } = relation;
   const [seen, wanted] = [shown(result, said.num(result)), shown(result, expected)];
   return {
@@ -43,7 +43,7 @@ export function inconsistency({ relation, expected }: Broken, said: Said): Verdi
   };
 }
 
-export function slipVerdict({ relation, slip }: Broken): Verdict | undefined {
+export function slipVerdict({ relation, slip }: Broken): RuleVerdict | undefined {
   if (!slip) return undefined;
   const { field, seen, meant, says } = slip;
   return {

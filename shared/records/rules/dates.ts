@@ -4,7 +4,15 @@ import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';
 import { NUMERIC_FIELDS, fieldSpec } from '../fields';
 import type { RecordTable } from '../table';
-import type { AuditOptions, BookRule, RowRule, Said, TableRule, TableVerdict, Verdict } from './rule';
+import type {
+  AuditOptions,
+  BookRule,
+  RowRule,
+  RuleFinding,
+  TableRule,
+  TableVerdict,
+  RuleVerdict,
+} from './rule';
 import { capitalNoun, nounOf, shown } from './show';
 
 /** What happens after what in a run. */
@@ -21,7 +29,7 @@ const EARLIEST = 32_874;
 /** 1 January 2100. */
 const LATEST = 73_051;
 
-const after = (said: Said, first: NumericField, second: NumericField): Verdict | undefined => {
+const after = (said: RuleFinding, first: NumericField, second: NumericField): RuleVerdict | undefined => {
   const [a, b] = [said.num(first), said.num(second)];
   if (!(b < a) || a < EARLIEST || b < EARLIEST) return undefined;
   // A date alone is midnight: the same day is no contradiction.
@@ -39,8 +47,8 @@ const after = (said: Said, first: NumericField, second: NumericField): Verdict |
   };
 };
 
-function orderVerdicts(said: Said): Verdict[] {
-  const found: Verdict[] = [];
+function orderVerdicts(said: RuleFinding): RuleVerdict[] {
+  const found: RuleVerdict[] = [];
   let before: NumericField | undefined;
   for (const name of ORDER) {
     if (Number.isNaN(said.num(name))) continue;
@@ -53,7 +61,7 @@ function orderVerdicts(said: Said): Verdict[] {
 }
 
 const isMoment = new Set(MOMENTS);
-const centuryVerdicts = (said: Said): Verdict[] =>
+const centuryVerdicts = (said: RuleFinding): RuleVerdict[] =>
   said.given.flatMap((field) => {
     if (!isMoment.has(field)) return [];
     const value = said.num(field);

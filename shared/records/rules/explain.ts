@@ -2,9 +2,9 @@ import { kilogramsFromPounds, poundsFromKilograms } from '../../units/convert';
 import type { NumericField } from '../fields';
 import { fieldSpec } from '../fields';
 import { fitOfMiddle } from '../columns/plausible';
-import type { Relation } from './relations';
+import type { ColumnRelation } from './relations';
 import { fieldsOf, held } from './relations';
-import type { Said } from './rule';
+import type { RuleFinding } from './rule';
 
 export type SlipKind = 'ten' | 'thousand' | 'pound' | 'digits';
 export interface Slip {
@@ -64,7 +64,7 @@ function slipsOf(field: NumericField, seen: number): Slip[] {
 }
 
 /** How much better the meant value sits among the farm's own, or in what is usual, than the seen one. */
-function gain(said: Said, { field, seen, meant }: Slip): number {
+function gain(said: RuleFinding, { field, seen, meant }: Slip): number {
   const middle = said.middle(field);
   if (Number.isNaN(middle) || middle <= 0) return fitOfMiddle(field, meant) - fitOfMiddle(field, seen);
   return Math.abs(Math.log(seen / middle)) - Math.abs(Math.log(meant / middle));
@@ -86,7 +86,7 @@ const KIND_COST: Readonly<Record<SlipKind, number>> = { ten: 0, thousand: 0.05, 
  * Does the field still matter once it is put right? A slip that makes it vanish from a difference explains
  * anything.
  */
-function matters(said: Said, relation: Relation, { field, meant }: Slip): boolean {
+function matters(said: RuleFinding, relation: ColumnRelation, { field, meant }: Slip): boolean {
   if (field === relation.result) return true;
   const at = (value: number): number => relation.compute((name) => (name === field ? value : said.num(name)));
   return Math.abs(at(meant * 1.1) / at(meant) - 1) > 0.04;
@@ -101,7 +101,7 @@ export interface Scored {
  * Every slip in one of the cells after which a broken relation holds, best first; a change of unit that makes
  * the value stranger is no explanation.
  */
-export function explanations(said: Said, relation: Relation): Scored[] {
+export function explanations(said: RuleFinding, relation: ColumnRelation): Scored[] {
   const found: Scored[] = [];
   for (const field of fieldsOf(relation)) {
     for (const slip of slipsOf(field, said.num(field))) {

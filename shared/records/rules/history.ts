@@ -102,7 +102,7 @@ function freshOwn(table: RecordTable, name: NumericField): Own | undefined {
     : { middle, spread: Math.max(spread, leastSpread(name, isLog)), n, isLog, values: all };
 }
 
-export interface Standing {
+export interface StandingTable {
   readonly off: number;
   readonly limit: number;
   readonly low: number;
@@ -115,7 +115,12 @@ export interface Standing {
  * Where a value stands among others: robust deviations from their middle, on logarithms where all are above 0
  * and they spread by factors. NaN among them is left out.
  */
-export function standingOf(value: number, others: readonly number[], isLog: boolean, least = 1e-9): Standing {
+export function standingOf(
+  value: number,
+  others: readonly number[],
+  isLog: boolean,
+  least = 1e-9,
+): StandingTable {
   const to = (x: number): number => (isLog ? Math.log10(x) : x);
   const { middle, spread, n } = robust(others.map(to));
   const width = Math.max(spread, isLog ? 0.012 : Math.max(least, Math.abs(middle) * 0.01));

@@ -2,7 +2,7 @@ import { TOLERANCES } from '../../families/timing/kernels/tolerance';
 import { PLAUSIBLE } from '../columns/plausible';
 import type { FieldName, NumericField } from '../fields';
 import { fieldSpec, NUMERIC_FIELDS } from '../fields';
-import type { RowRule, Said, Verdict } from './rule';
+import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, plain, shown } from './show';
 
 const LIMITED = NUMERIC_FIELDS.filter((name) => PLAUSIBLE[name]?.possible !== undefined);
@@ -10,8 +10,8 @@ const SHARES = LIMITED.filter((name) => fieldSpec(name).quantity.unit === 'share
 const OTHERS = LIMITED.filter((name) => !SHARES.includes(name));
 const [OTHERS_SET, SHARES_SET] = [new Set(OTHERS), new Set(SHARES)];
 
-const outside = (said: Said, fields: ReadonlySet<NumericField>): Verdict[] => {
-  const found: Verdict[] = [];
+const outside = (said: RuleFinding, fields: ReadonlySet<NumericField>): RuleVerdict[] => {
+  const found: RuleVerdict[] = [];
   for (const field of said.given) {
     if (!fields.has(field)) continue;
     const value = said.num(field);
@@ -40,7 +40,7 @@ const PER_GRAM = [400, 1250] as const;
  */
 const YIELD_MOST = 0.3;
 
-const eggVerdicts = (said: Said): Verdict[] => {
+const eggVerdicts = (said: RuleFinding): RuleVerdict[] => {
   const perGram = said.num('eggsPerGram');
   const isOutside = perGram < PER_GRAM[0] || perGram > PER_GRAM[1];
   return isOutside && perGram >= 200 && perGram <= 2000
@@ -55,7 +55,7 @@ const eggVerdicts = (said: Said): Verdict[] => {
     : [];
 };
 
-const yieldVerdict = (said: Said): Verdict | undefined => {
+const yieldVerdict = (said: RuleFinding): RuleVerdict | undefined => {
   const [egg, female] = [said.num('eggWeight'), said.num('femaleWeight')];
   const share = egg / (1000 * female);
   return share > YIELD_MOST && Number.isFinite(share)
@@ -76,7 +76,7 @@ const yieldVerdict = (said: Said): Verdict | undefined => {
  */
 const READY_MADE = [0.2, 1] as const;
 const ANY = [0.05, 4] as const;
-const perKilogram = (said: Said): Verdict | undefined => {
+const perKilogram = (said: RuleFinding): RuleVerdict | undefined => {
   const [volume, weight] = [said.num('hormoneVolume'), said.num('femaleWeight')];
   const stated = said.num('hormoneDose');
   const dose = Number.isNaN(stated) ? volume / weight : stated;
@@ -95,7 +95,7 @@ const perKilogram = (said: Said): Verdict | undefined => {
 const [eggLimits] = TOLERANCES.filter(
   ({ life, species }) => life === 'eggs' && species.startsWith('Clarias'),
 );
-const lethal = (said: Said): Verdict | undefined => {
+const lethal = (said: RuleFinding): RuleVerdict | undefined => {
   const water = said.num('incubationTemperature');
   if (
     !eggLimits ||

@@ -1,6 +1,6 @@
 import { feedConversion } from '../../families/growth/kernels/feedConversion';
 import { specificGrowth } from '../../families/growth/kernels/specificGrowth';
-import type { RowRule, Said, Verdict } from './rule';
+import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { percent, plain } from './show';
 
 /**
@@ -10,7 +10,7 @@ import { percent, plain } from './show';
 const mostRation = (weight: number): number => (weight < 0.1 ? 2 : weight < 1 ? 1 : weight < 10 ? 0.4 : 0.2);
 const LEAST_RATION = 0.001;
 
-function rationVerdict(said: Said): Verdict | undefined {
+function rationVerdict(said: RuleFinding): RuleVerdict | undefined {
   const [feed, fish, weight] = [said.num('feed'), said.num('fish'), said.num('weight')];
   const ration = feed / (fish * weight);
   const most = mostRation(weight);
@@ -37,7 +37,7 @@ function rationVerdict(said: Said): Verdict | undefined {
  */
 const mostGrowth = (start: number): number => (start < 0.1 ? 75 : start < 1 ? 30 : start < 10 ? 15 : 8);
 
-function growthVerdict(said: Said): Verdict | undefined {
+function growthVerdict(said: RuleFinding): RuleVerdict | undefined {
   const [start, end, days] = [said.num('startWeight'), said.num('endWeight'), said.num('days')];
   const span = Number.isNaN(days) ? said.num('emptiedAt') - said.num('stockedAt') : days;
   if (!(start > 0 && end > 0 && span >= 1)) return undefined;
@@ -66,7 +66,7 @@ function growthVerdict(said: Said): Verdict | undefined {
 /** Below this more weight would be gained than eaten as dry feed; live food and pond food can do it. */
 const FCR = [0.45, 6] as const;
 
-function conversionVerdict(said: Said): Verdict | undefined {
+function conversionVerdict(said: RuleFinding): RuleVerdict | undefined {
   const [feed, start, end, stocked, alive, stated] = [
     said.num('feed'),
     said.num('startWeight'),

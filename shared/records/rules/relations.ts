@@ -1,15 +1,15 @@
 import { specificGrowth } from '../../families/growth/kernels/specificGrowth';
 import { gramsFromKilograms, hoursFromDays } from '../../units/convert';
 import type { NumericField } from '../fields';
-import type { Said } from './rule';
+import type { RuleFinding } from './rule';
 
 /** What must follow from what, by arithmetic: the rules of consistency and of slips read the same list. */
-export interface Relation {
+export interface ColumnRelation {
   readonly rule: string;
   readonly result: NumericField;
   readonly inputs: readonly NumericField[];
   readonly how: string;
-  readonly compute: (num: Said['num']) => number;
+  readonly compute: (num: RuleFinding['num']) => number;
   /** Share of the value, and a fixed part, that rounding may explain. */
   readonly slack: readonly [number, number];
   /** Other relations that the record may have meant; one that holds is enough. */
@@ -22,14 +22,14 @@ const relation = (
   inputs: readonly NumericField[],
   how: string,
   slack: readonly [number, number],
-  compute: Relation['compute'],
+  compute: ColumnRelation['compute'],
   either?: string,
-): Relation => ({ rule, result, inputs, how, slack, compute, ...(either ? { either } : {}) });
+): ColumnRelation => ({ rule, result, inputs, how, slack, compute, ...(either ? { either } : {}) });
 
 /** Shares are kept to the whole percent by many. */
 const SHARE_SLACK = [0, 0.0101] as const;
 
-export const RELATIONS: readonly Relation[] = [
+export const RELATIONS: readonly ColumnRelation[] = [
   relation(
     'EGGS.PRODUCT',
     'eggs',
@@ -183,16 +183,16 @@ export const RELATIONS: readonly Relation[] = [
   ),
 ];
 
-export const fieldsOf = (one: Relation): readonly NumericField[] => [one.result, ...one.inputs];
+export const fieldsOf = (one: ColumnRelation): readonly NumericField[] => [one.result, ...one.inputs];
 
-export interface Held {
+export interface HeldRelation {
   readonly expected: number;
   readonly holds: boolean;
   readonly residual: number;
 }
 
 /** Does the result follow? undefined when a value is missing. */
-export function held(one: Relation, num: Said['num']): Held | undefined {
+export function held(one: ColumnRelation, num: RuleFinding['num']): HeldRelation | undefined {
   const seen = num(one.result);
   if (Number.isNaN(seen)) return undefined;
   const expected = one.compute(num);
@@ -206,12 +206,12 @@ export function held(one: Relation, num: Said['num']): Held | undefined {
 }
 
 /** The relations a record breaks. Of alternatives only the nearest is reported, and only when none holds. */
-export function broken({
-  num,
-  relations,
-}: Pick<Said, 'num' | 'relations'>): readonly { readonly relation: Relation; readonly held: Held }[] {
-  const found: { relation: Relation; held: Held }[] = [];
-  const groups = new Map<string, { relation: Relation; held: Held } | 'holds'>();
+export function broken({ num, relations }: Pick<RuleFinding, 'num' | 'relations'>): readonly {
+  readonly relation: ColumnRelation;
+  readonly held: HeldRelation;
+}[] {
+  const found: { relation: ColumnRelation; held: HeldRelation }[] = [];
+  const groups = new Map<string, { relation: ColumnRelation; held: HeldRelation } | 'holds'>();
   for (const one of relations) {
     const now = held(one, num);
     if (!now) continue;

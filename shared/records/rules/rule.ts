@@ -1,9 +1,9 @@
-import type { FieldName, NumericField, TextField } from '../fields';
+import type { FieldName, NumericField, RecordText } from '../fields';
 import type { SheetCells } from '../read/sheetCells';
 import type { RecordTable, Spot } from '../table';
 import type { Cell } from '../../base/values';
 import type { Slip } from './explain';
-import type { Relation } from './relations';
+import type { ColumnRelation } from './relations';
 
 /**
  * impossible – cannot be right as it stands
@@ -13,27 +13,27 @@ import type { Relation } from './relations';
 export type Severity = 'impossible' | 'unlikely' | 'look';
 
 /** One record as a rule sees it: NaN and '' where it does not say. */
-export interface Said {
+export interface RuleFinding {
   readonly num: (field: NumericField) => number;
-  readonly text: (field: TextField) => string;
+  readonly text: (field: RecordText) => string;
   /** Middle of the farm's own values of this field; NaN when there are too few. */
   readonly middle: (field: NumericField) => number;
   /** Fields of numbers the record's table has. */
   readonly given: readonly NumericField[];
   /** Relations among them. */
-  readonly relations: readonly Relation[];
+  readonly relations: readonly ColumnRelation[];
   /** Kept by assess(): several rules read the same judgement of one record. */
   assessment?: readonly Broken[];
 }
 
 /** A relation that does not hold, with the slip that would explain it. */
 export interface Broken {
-  readonly relation: Relation;
+  readonly relation: ColumnRelation;
   readonly expected: number;
   readonly slip: Slip | undefined;
 }
 
-export interface Verdict {
+export interface RuleVerdict {
   /** The cell to look at first. */
   readonly field: FieldName;
   /** Other cells the judgement rests on. */
@@ -67,7 +67,7 @@ export interface SheetExample {
   readonly says?: string;
   readonly because: string;
 }
-export type Record1 = { readonly [N in NumericField]?: number } & { readonly [N in TextField]?: string };
+export type Record1 = { readonly [N in NumericField]?: number } & { readonly [N in RecordText]?: string };
 /** `says` is part of the sentence; without it the rule must keep silent. */
 export interface RecordExample {
   readonly record: Record1;
@@ -80,11 +80,14 @@ export interface RowRule extends About {
   readonly scope: 'row';
   /** Any one of these sets of fields is enough. */
   readonly needs: readonly (readonly FieldName[])[];
-  readonly check: (said: Said, options: AuditOptions) => Verdict | readonly Verdict[] | undefined;
+  readonly check: (
+    said: RuleFinding,
+    options: AuditOptions,
+  ) => RuleVerdict | readonly RuleVerdict[] | undefined;
   readonly examples: readonly RecordExample[];
 }
 
-export interface TableVerdict extends Omit<Verdict, 'field' | 'with'> {
+export interface TableVerdict extends Omit<RuleVerdict, 'field' | 'with'> {
   /** A record with its field, or any cell. */
   readonly record?: number;
   readonly field?: FieldName;

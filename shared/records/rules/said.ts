@@ -1,13 +1,13 @@
 import type { NumericField } from '../fields';
 import { NUMERIC_FIELDS } from '../fields';
 import { fieldsOf, RELATIONS } from './relations';
-import type { Record1, Said } from './rule';
+import type { Record1, RuleFinding } from './rule';
 
-export const relationsAmong = (given: readonly NumericField[]): Said['relations'] =>
+export const relationsAmong = (given: readonly NumericField[]): RuleFinding['relations'] =>
   RELATIONS.filter((one) => fieldsOf(one).every((name) => given.includes(name)));
 
 /** A record of plain values, as examples and sheet functions give them. */
-export function saidOf(record: Record1): Said {
+export function saidOf(record: Record1): RuleFinding {
   const given = NUMERIC_FIELDS.filter((name) => record[name] !== undefined);
   return {
     num: (field) => record[field] ?? NaN,

@@ -3,7 +3,7 @@ import type { FieldName, NumericField } from '../fields';
 import { assess, slipVerdict } from './assess';
 import type { SlipKind } from './explain';
 import { fieldsOf, RELATIONS } from './relations';
-import type { RecordExample, RowRule, Said, Verdict } from './rule';
+import type { RecordExample, RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, plain, shown } from './show';
 
 const NEEDS: readonly (readonly FieldName[])[] = RELATIONS.map(fieldsOf);
@@ -33,7 +33,7 @@ const WATER_FIELDS = ['temperature', 'incubationTemperature'] as const satisfies
 /** A reading in °F of water that fish live in; below it, it could be a hot day in °C. */
 const FAHRENHEIT = [55, 105] as const;
 
-const fahrenheit = (said: Said): Verdict[] =>
+const fahrenheit = (said: RuleFinding): RuleVerdict[] =>
   WATER_FIELDS.flatMap((field) => {
     const value = said.num(field);
     const celsius = celsiusFromFahrenheit(value);

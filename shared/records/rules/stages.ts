@@ -1,6 +1,6 @@
 import type { FieldName, NumericField } from '../fields';
 import { FIELDS, NUMERIC_FIELDS } from '../fields';
-import type { RowRule, Said, Verdict } from './rule';
+import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
 
 /** Counts that can only fall, in the order of the run. */
@@ -20,7 +20,7 @@ const PAIRS: readonly (readonly [NumericField, NumericField])[] = [
 /** Counts by weight are sure to a few percent: growth within that is no fault. */
 const SLACK = 1.02;
 
-const grown = (said: Said, before: NumericField, after: NumericField): Verdict | undefined => {
+const grown = (said: RuleFinding, before: NumericField, after: NumericField): RuleVerdict | undefined => {
   const [first, second] = [said.num(before), said.num(after)];
   if (!(second > first * (before === 'sampleSize' ? 1 : SLACK))) return undefined;
   return {
@@ -32,8 +32,8 @@ const grown = (said: Said, before: NumericField, after: NumericField): Verdict |
   };
 };
 
-function stageVerdicts(said: Said): Verdict[] {
-  const found: Verdict[] = [];
+function stageVerdicts(said: RuleFinding): RuleVerdict[] {
+  const found: RuleVerdict[] = [];
   let before: NumericField | undefined;
   for (const name of CHAIN) {
     if (Number.isNaN(said.num(name))) continue;
@@ -69,8 +69,8 @@ const NEVER_NEGATIVE = new Set(
   ),
 );
 
-const countVerdicts = (said: Said): Verdict[] => {
-  const found: Verdict[] = [];
+const countVerdicts = (said: RuleFinding): RuleVerdict[] => {
+  const found: RuleVerdict[] = [];
   for (const field of said.given) {
     const value = said.num(field);
     if (value < 0 && NEVER_NEGATIVE.has(field))

@@ -4,7 +4,7 @@ import type { Profile } from '../../families/timing/kernels/profile';
 import { hoursAt } from '../../families/timing/kernels/rateCurve';
 import { LAST_HATCH_SHARE, stripWindow } from '../../families/timing/kernels/window';
 import { hoursFromDays } from '../../units/convert';
-import type { AuditOptions, LatencyOffsets, RowRule, Said, Verdict } from './rule';
+import type { AuditOptions, LatencyOffsets, RowRule, RuleFinding, RuleVerdict } from './rule';
 import { hoursText, plain } from './show';
 
 /**
@@ -134,7 +134,7 @@ export const hatchSpan = (temperature: number, species: string): Span | undefine
   );
 
 const elapsed = (
-  said: Said,
+  said: RuleFinding,
   end: 'stripped' | 'hatchedAt',
   start: 'injected' | 'fertilisedAt',
   stated: 'latency' | 'incubationHours',
@@ -146,7 +146,7 @@ const elapsed = (
 const ownWords = (offsets: LatencyOffsets | undefined): string =>
   offsets ? ', moved by your own rates' : '';
 
-function latencyVerdict(said: Said, { latencyOffsets }: AuditOptions): Verdict | undefined {
+function latencyVerdict(said: RuleFinding, { latencyOffsets }: AuditOptions): RuleVerdict | undefined {
   const { hours, isStated } = elapsed(said, 'stripped', 'injected', 'latency');
   const temperature = said.num('temperature');
   const span = latencySpan(temperature, said.text('preparation'), said.text('species'), latencyOffsets);
@@ -160,7 +160,7 @@ function latencyVerdict(said: Said, { latencyOffsets }: AuditOptions): Verdict |
   };
 }
 
-function hatchVerdict(said: Said): Verdict | undefined {
+function hatchVerdict(said: RuleFinding): RuleVerdict | undefined {
   const { hours, isStated } = elapsed(said, 'hatchedAt', 'fertilisedAt', 'incubationHours');
   const own = said.num('incubationTemperature');
   const temperature = Number.isNaN(own) ? said.num('temperature') : own;

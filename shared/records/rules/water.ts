@@ -9,7 +9,7 @@ import {
   waterFromCO2,
 } from '../../families/water/carbonate/readings';
 import type { Water } from '../../families/water/carbonate/carbonate';
-import type { RowRule, Said, Verdict } from './rule';
+import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { plain } from './show';
 
 /** A meter that was read before it settled is off by this (common practice, no source). */
@@ -80,7 +80,7 @@ const known = (water: Water, material: MaterialName, moles: number): readonly [n
 const down = (x: number): number => Math.floor(x * 5) / 5;
 const up = (x: number): number => Math.ceil(x * 5) / 5;
 
-function phVerdict(said: Said): Verdict | undefined {
+function phVerdict(said: RuleFinding): RuleVerdict | undefined {
   const [ph, after, dose, volume] = [
     said.num('ph'),
     said.num('phAfter'),
@@ -107,7 +107,7 @@ function phVerdict(said: Said): Verdict | undefined {
   return raises ? byBounds(base, name, ph, after, moles, isUnsaid) : undefined;
 }
 
-type Base = Pick<Verdict, 'field' | 'with' | 'seen'>;
+type Base = Pick<RuleVerdict, 'field' | 'with' | 'seen'>;
 
 function byAlkalinity(
   base: Base,
@@ -116,7 +116,7 @@ function byAlkalinity(
   after: number,
   alkalinity: number,
   moles: number,
-): Verdict | undefined {
+): RuleVerdict | undefined {
   const water = waterFromAlkalinity(k, back, ph, alkalinity);
   if (typeof water === 'string') return undefined;
   const [low, high] = known(water, name, moles);
@@ -135,7 +135,7 @@ function byBounds(
   after: number,
   moles: number,
   isUnsaid: boolean,
-): Verdict | undefined {
+): RuleVerdict | undefined {
   // Rounded so that every bound errs on the side of believing the record.
   const least = leastDose(name, up(ph), down(after - METER));
   if (after - ph > LEAST_RISE && moles < 0.4 * least)

@@ -8,7 +8,7 @@ import { isWord } from '../words/lexicon';
 
 /** What a cell holds, as far as its shape says. */
 export const KIND = { blank: 0, number: 1, date: 2, clock: 3, word: 4, nothing: 5, error: 6 } as const;
-export type Kind = (typeof KIND)[keyof typeof KIND];
+export type CellKind = (typeof KIND)[keyof typeof KIND];
 
 /** Signs and words people write for "none" or "not known". */
 const NOTHING =
@@ -17,9 +17,9 @@ export const isNothingText = (text: string): boolean =>
   NOTHING.test(text.trim()) || isWord(text, 'value_nil') || isWord(text, 'value_missing');
 
 const LONGEST = 40;
-const remembered = new Map<string, Kind>();
+const remembered = new Map<string, CellKind>();
 
-function freshKind(text: string): Kind {
+function freshKind(text: string): CellKind {
   const trimmed = text.trim();
   if (trimmed === '') return KIND.blank;
   if (trimmed.length > LONGEST) return KIND.word;
@@ -32,7 +32,7 @@ function freshKind(text: string): Kind {
   return !Number.isNaN(value) && unitOfText(unit) !== undefined ? KIND.number : KIND.word;
 }
 
-export function kindOfText(text: string): Kind {
+export function kindOfText(text: string): CellKind {
   let kind = remembered.get(text);
   if (kind === undefined) {
     if (remembered.size > 20_000) remembered.clear();
@@ -47,12 +47,12 @@ export class Kinds {
 
   constructor(readonly sheet: SheetCells) {}
 
-  at(position: number, column: number): Kind {
+  at(position: number, column: number): CellKind {
     const source = this.sheet.columns[column];
     if (!source || position >= source.values.length) return KIND.blank;
     const list = (this.columns[column] ??= new Uint8Array(source.values.length).fill(255));
     const known = list[position] ?? 0;
-    if (known !== 255) return known as Kind;
+    if (known !== 255) return known as CellKind;
     const kind = kindOf(source.values[position] ?? null, source.dates[position] === 1);
     list[position] = kind;
     return kind;
@@ -64,7 +64,7 @@ export class Kinds {
   }
 }
 
-function kindOf(cell: Cell, isDate: boolean): Kind {
+function kindOf(cell: Cell, isDate: boolean): CellKind {
   if (cell === null || cell === '' || typeof cell === 'boolean') return KIND.blank;
   if (typeof cell === 'number') return isDate ? (cell >= 1 ? KIND.date : KIND.clock) : KIND.number;
   return isError(cell) ? KIND.error : kindOfText(cell);

@@ -18,11 +18,11 @@ export interface LaidTable {
   readonly firstHeader: number;
   readonly columns: readonly LaidColumn[];
   readonly body: readonly number[];
-  readonly skipped: readonly Skipped[];
+  readonly skipped: readonly SkippedArea[];
   /** Texts that stand above it: its title and the headings of its part of the sheet. */
   readonly titles: readonly string[];
 }
-export interface Skipped {
+export interface SkippedArea {
   readonly position: number;
   readonly why: 'total' | 'note' | 'header again' | 'units' | 'opening';
 }
@@ -44,7 +44,7 @@ function datedColumn(kinds: Kinds, header: Header, to: number): number | undefin
 function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
   const { sheet } = kinds;
   const body: number[] = [];
-  const skipped: Skipped[] = [];
+  const skipped: SkippedArea[] = [];
   const dated = datedColumn(kinds, header, to);
   for (let position = header.last + 1; position < to; position++) {
     const kind = kindOfRow(kinds, position, header, dated);
@@ -69,7 +69,7 @@ function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
 }
 
 /** Last rows with words where the others have dates are sums and remarks, not records. */
-function dropFoot(kinds: Kinds, body: number[], skipped: Skipped[], dated: number | undefined): void {
+function dropFoot(kinds: Kinds, body: number[], skipped: SkippedArea[], dated: number | undefined): void {
   if (dated === undefined) return;
   for (let last = body.at(-1); last !== undefined && body.length > 3; last = body.at(-1)) {
     const hasTotal = skipped.some(({ why, position }) => why === 'total' && position < (last ?? 0));

@@ -4,7 +4,7 @@ import type { Quantity } from '../../units/quantities';
  * A figure of a run, declared once. Its formula names other lines, what is given and SPAWN functions; {key}
  * stands for one of them. The engine, the cells of every workbook and the tests are derived from the text.
  */
-export interface Line {
+export interface RunLine {
   readonly label: string;
   readonly quantity: Quantity;
   readonly formula: string;
@@ -13,18 +13,23 @@ export interface Line {
   readonly sources?: readonly string[];
 }
 /** What lines may name without its being one: typed in, chosen by the plan, or a figure. */
-export interface Given {
+export interface LineGivens {
   readonly label: string;
   readonly quantity: Quantity;
 }
 
-export const line = (label: string, quantity: Quantity, formula: string, more: Partial<Line> = {}): Line => ({
+export const line = (
+  label: string,
+  quantity: Quantity,
+  formula: string,
+  more: Partial<RunLine> = {},
+): RunLine => ({
   label,
   quantity,
   formula,
   ...more,
 });
-export const given = (label: string, quantity: Quantity): Given => ({ label, quantity });
+export const given = (label: string, quantity: Quantity): LineGivens => ({ label, quantity });
 
 /** Fills the places of a formula; a sheet says where each key stands on its own row. */
 export const filled = (formula: string, where: (key: string) => string): string =>

@@ -2,7 +2,7 @@ import { callFunction } from '../../catalogue/calculation';
 import type { Operand } from '../../sheet/formula';
 import type { Compiled } from '../../sheet/formula/compile';
 import { compile } from '../../sheet/formula/compile';
-import type { Line } from './declare';
+import type { RunLine } from './declare';
 import { filled } from './declare';
 
 /** The values of one run: given ones and, as they are asked for, those of lines. */
@@ -14,7 +14,7 @@ export class LineTable<K extends string> {
   private readonly places = new Map<string, number>();
   private readonly lines: (Compiled<Scope> | undefined)[] = [];
 
-  constructor(private readonly declared: Readonly<Record<K, Line>>) {
+  constructor(private readonly declared: Readonly<Record<K, RunLine>>) {
     const keys = Object.keys(declared) as K[];
     for (const key of keys) this.placeOf(key);
     for (const key of keys)

@@ -1,6 +1,6 @@
 // Long: the work of a run, one record a task.
 import { moment } from '../../units/quantities';
-import type { Line } from './declare';
+import type { RunLine } from './declare';
 import { line } from './declare';
 
 /** What the words of a task name. */
@@ -13,8 +13,8 @@ export interface TaskContext {
   readonly nursingVats: readonly string[];
   readonly order: string;
 }
-export interface Task {
-  readonly at: Line;
+export interface RunTask {
+  readonly at: RunLine;
   readonly what: (context: TaskContext) => string;
   /** A line or given of the run (of the share for tasks of an order). */
   readonly amount?: string;
@@ -38,13 +38,13 @@ const names = (list: readonly string[]): string => list.join(', ');
 export const plural = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;
 const isNursed = ({ nursingVats }: TaskContext): boolean => nursingVats.length > 0;
 
-const when = (label: string, at: string): Line => line(label, moment, `=${at}`);
+const when = (label: string, at: string): RunLine => line(label, moment, `=${at}`);
 const batch = (
   label: string,
   at: string,
-  what: string | Task['what'],
-  more: Partial<Omit<Task, 'at' | 'what'>> = {},
-): Task => ({
+  what: string | RunTask['what'],
+  more: Partial<Omit<RunTask, 'at' | 'what'>> = {},
+): RunTask => ({
   at: when(label, at),
   what: typeof what === 'string' ? () => what : what,
   per: 'batch',
@@ -236,12 +236,15 @@ const ENDING = {
     ({ females }) => `${names(females)} have rested and may be used again`,
     { amount: 'females', unit: 'females' },
   ),
-} as const satisfies Record<string, Task>;
+} as const satisfies Record<string, RunTask>;
 
 /** Everything there is to do for a batch. */
 export const TASKS = { ...PREPARING, ...SPAWNING, ...REARING, ...ENDING } as const;
 export type TaskKey = keyof typeof TASKS;
-export const taskList: readonly (readonly [TaskKey, Task])[] = Object.entries(TASKS) as [TaskKey, Task][];
+export const taskList: readonly (readonly [TaskKey, RunTask])[] = Object.entries(TASKS) as [
+  TaskKey,
+  RunTask,
+][];
 
 /**
  * The order of events: each of a pair lies no later than the other, whatever the water and the hours. A test

@@ -11,13 +11,13 @@ export function liveShare(a: Assumed, feedFrom: number, at: number): number {
   return a.frySurvival ** (fry / a.rearingDays) * a.nurserySurvival ** ((days - fry) / a.nurseryDays);
 }
 
-export interface Standing {
+export interface BatchStanding {
   /** Fish (or eggs) expected alive on the day, and whether they were ever counted. */
   readonly alive: number;
   readonly isCounted: boolean;
   /** Larvae at first food that would bring them: the measure in which orders are weighed. */
   readonly feeding: number;
-  /** Chance still has to go through these: 0 the hatch on, 1 the yolk on, 2 growing. */
+  /** Rng still has to go through these: 0 the hatch on, 1 the yolk on, 2 growing. */
   readonly ahead: 0 | 1 | 2;
 }
 
@@ -61,7 +61,7 @@ function basisOf(
 
 const AHEAD = [0, 1, 2, 2, 2] as const;
 /** What is left of a batch on a day: its last count, less what left since and what dies meanwhile. */
-export function standingOf(batch: BookedBatch, a: Assumed, today: number): Standing {
+export function standingOf(batch: BookedBatch, a: Assumed, today: number): BatchStanding {
   const { clock } = batch;
   if (batch.state === 'lost' || batch.state === 'over')
     return { alive: 0, isCounted: true, feeding: 0, ahead: 2 };

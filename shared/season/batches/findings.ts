@@ -1,7 +1,10 @@
-import { isoDateOfSerial } from '../../units/dates';
+import { highest, lowest } from '../../families/timing/kernels/rateCurve';
+import { evidenceAt } from '../../families/timing/kernels/profile';
+import { MONTH_NAMES, isoDateOfSerial, monthIndexOf } from '../../units/dates';
+import { stagesFor, temperatureOn } from '../clock';
 import type { BookedOrder, OrderBook } from '../orderBook';
 import type { Task } from '../problem';
-import type { OrderPlan, PlanFinding, SeasonShort } from '../types';
+import type { OrderPlan, PlanFinding, SeasonBatch, SeasonShort } from '../types';
 import type { BatchProblem } from './problem';
 
 /** What is said of a plan, in sentences, after everything is decided. */
@@ -10,10 +13,23 @@ const many = (n: number): string => Math.floor(n + 1e-6).toLocaleString('en');
 const WHY: Readonly<Record<string, string>> = {
   'day off': 'nobody strips on those days',
   'no temperature': 'the water of the month is not known',
-  temperature: 'the water is outside what was published for African catfish',
   hours: 'strip and injection cannot both fall into the allowed hours',
   'lead time': 'goods ordered today come too late, or the day lies in the past',
 };
+
+const WAY_OUT =
+  'Shade the vats, bring in cooler or warmer water, strip at night, or type the water you can hold';
+/** Days from the strip to the first food, near enough to name a month. */
+const DAYS_TO_FOOD = 4;
+/** Water outside all evidence: the month, what is expected, the limits and what to do. */
+function waterSentence(book: OrderBook, order: BookedOrder, task: Task): string {
+  const { rearingDays, nurseryDays } = task.product;
+  const day = order.due - rearingDays - nurseryDays - DAYS_TO_FOOD;
+  const water = temperatureOn(book.temperatures, day + 0.5);
+  const curves = Object.values(stagesFor(book.preparation)).flatMap((profile) => profile?.curve ?? []);
+  const [low, high] = [Math.max(...curves.map(lowest)), Math.min(...curves.map(highest))];
+  return `the water expected in ${MONTH_NAMES[monthIndexOf(day)] ?? 'that month'} is ${water.toFixed(1)} °C, and hours are published for ${low} to ${high} °C only, with ${book.preparation}. ${WAY_OUT}`;
+}
 
 /** Why nothing can be planned for an order; undefined when days there are. */
 export function whyNot(
@@ -28,7 +44,7 @@ export function whyNot(
   if (task.candidates.length > 0) return undefined;
   const why = Object.entries(task.refused)
     .sort((a, b) => b[1] - a[1])
-    .map(([key]) => WHY[key] ?? key);
+    .map(([key]) => (key === 'temperature' ? waterSentence(book, order, task) : (WHY[key] ?? key)));
   return why.length > 0 ? why.join('; ') : 'no day leaves the fish enough time';
 }
 
@@ -116,5 +132,24 @@ export function planFindings(
     ...(problem.vats.length === 0
       ? [{ kind: 'cannot', about: 'vats', message: 'There are no vats.' } as const]
       : []),
+  ];
+}
+
+/** Batches in water where hours are carried from trials at other temperatures. */
+export function thinWater(book: OrderBook, batches: readonly SeasonBatch[]): PlanFinding[] {
+  const { latency } = stagesFor(book.preparation);
+  const thin = batches.filter(
+    ({ state, temperature }) =>
+      state === 'planned' && latency !== undefined && evidenceAt(latency, temperature) === 'thin',
+  );
+  const [first] = thin;
+  if (!first || !latency) return [];
+  const names = thin.map(({ name }) => name).join(', ');
+  return [
+    {
+      kind: 'care',
+      about: 'water',
+      message: `${names}: at ${first.temperature.toFixed(1)} °C no trial with ${book.preparation} was read (tried from ${latency.tested[0]} to ${latency.tested[1]} °C); the hours are carried there. Look earlier and more often, and write your own hours down.`,
+    },
   ];
 }

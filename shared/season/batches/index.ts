@@ -1,6 +1,6 @@
 export { planBatches, planBatchesSteps } from './plan';
 export type { BatchOptions } from './plan';
 export { liveShare, standingOf } from './alive';
-export type { Standing } from './alive';
+export type { BatchStanding } from './alive';
 export { deliveredTo } from './problem';
 export { carriedOver, standsFrom } from './carry';

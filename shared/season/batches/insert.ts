@@ -3,7 +3,7 @@ import type { Pair } from '../parents';
 import { chooseFemales, pairUp, readyMales, restedFemales } from '../parents';
 import type { Candidate } from '../problem';
 import { shareFor } from './safety';
-import type { Batch, BatchSchedule, Share, Whim } from './schedule';
+import type { Batch, BatchSchedule, Share, Perturbation } from './schedule';
 import {
   eggsNeeded,
   freeVats,
@@ -178,11 +178,15 @@ const isFreeAfter = (
   );
 
 /** Pairs whose eggs do for the shares: as few females as do it, and of these the ones with least to spare. */
-function choosePairs(schedule: BatchSchedule, batch: Batch, whim?: Whim): readonly Pair[] | undefined {
+function choosePairs(
+  schedule: BatchSchedule,
+  batch: Batch,
+  perturbation?: Perturbation,
+): readonly Pair[] | undefined {
   const { problem } = schedule;
   const { females, males, most } = parentsFor(schedule, batch.day, batch.pairs);
-  const isStray = strays(whim);
-  const order = isStray ? mixed(females, whim.chance) : females;
+  const isStray = strays(perturbation);
+  const order = isStray ? mixed(females, perturbation.rng) : females;
   const eggsOf = (list: readonly number[]): number =>
     list.reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
   const pairsOf = (list: readonly number[]): Pair[] =>
@@ -237,7 +241,7 @@ export function addWithFemales(
   task: number,
   candidate: Candidate,
   fish: number,
-  whim?: Whim,
+  perturbation?: Perturbation,
 ): number {
   const { problem } = schedule;
   const known = plannedOnDay(schedule, day);
@@ -256,7 +260,7 @@ export function addWithFemales(
   if (isNew) batch.shares.push(share);
   share.fish += fish;
   const pairs =
-    problem.without === 'females' && before.length > 0 ? before : choosePairs(schedule, batch, whim);
+    problem.without === 'females' && before.length > 0 ? before : choosePairs(schedule, batch, perturbation);
   const isEndless = problem.without === 'females';
   if (pairs || isEndless) {
     releaseParents(schedule, batch);

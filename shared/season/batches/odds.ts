@@ -1,6 +1,6 @@
 // Long: one drawn season from its parts.
-import type { Chance } from '../../maths/chance';
-import { chanceOf } from '../../maths/chance';
+import type { Rng } from '../../maths/rng';
+import { rngOf } from '../../maths/rng';
 import { binomial } from '../../families/money/odds/binomial';
 import type { ShareAt } from '../../families/money/odds/shareSpread';
 import { shareSpread } from '../../families/money/odds/shareSpread';
@@ -124,7 +124,7 @@ interface DrawnBatch {
 }
 /** One batch of a drawn season: larvae at first food, and what lives of them. */
 function drawBatch(
-  chance: Chance,
+  rng: Rng,
   model: BatchModel,
   stages: readonly Stage[],
   season: Season,
@@ -133,17 +133,14 @@ function drawBatch(
   ovulating: number,
 ): DrawnBatch {
   const [hatch = 1, yolk = 1, fry = 1, nursery = 1] = stages.map(({ at, shared, own }, i) =>
-    at(shared * (season.z[i] ?? 0) + (own > 0 ? own * chance.normal() : 0)),
+    at(shared * (season.z[i] ?? 0) + (own > 0 ? own * rng.normal() : 0)),
   );
-  const isLost = lost > 0 && chance.even() < lost;
-  const bright = season.eggs * bell(eggs.runs, chance.normal());
+  const isLost = lost > 0 && rng.even() < lost;
+  const bright = season.eggs * bell(eggs.runs, rng.normal());
   let feeding: number;
   if (model.standing === undefined) {
-    const stripped = Math.min(
-      model.eggRoom,
-      bright * eggsStripped(chance, model.eggs, ovulating, eggs.females),
-    );
-    feeding = isLost ? 0 : binomial(chance, Math.round(stripped), hatch * yolk);
+    const stripped = Math.min(model.eggRoom, bright * eggsStripped(rng, model.eggs, ovulating, eggs.females));
+    feeding = isLost ? 0 : binomial(rng, Math.round(stripped), hatch * yolk);
   } else
     feeding =
       model.standing * relative(stages, model.ahead, hatch, yolk) * (model.ahead < 2 && isLost ? 0 : 1);
@@ -213,7 +210,7 @@ function takeAll(drawn: readonly DrawnBatch[], links: readonly Link[], wanted: n
 
 export function drawSeasons(book: OrderBook, schedule: BatchSchedule, draws: number, seed: number): Drawn {
   const { problem } = schedule;
-  const chance = chanceOf(seed);
+  const rng = rngOf(seed);
   const batches = [...schedule.batches.values()].sort((a, b) => a.day - b.day || a.id - b.id);
   const models = batches.map((batch) => modelOf(schedule, batch));
   const links = linksOf(schedule, batches);
@@ -227,13 +224,13 @@ export function drawSeasons(book: OrderBook, schedule: BatchSchedule, draws: num
   const orders = problem.tasks.map(() => new Float64Array(draws));
   const extra = batches.map(() => new Float64Array(draws));
   for (let d = 0; d < draws; d++) {
-    const common = chance.normal();
+    const common = rng.normal();
     const season: Season = {
-      z: stages.map(({ key }) => seasonShareOf(key, common, chance.normal())),
-      eggs: bell(eggs.season, seasonShareOf('eggs', common, chance.normal())),
+      z: stages.map(({ key }) => seasonShareOf(key, common, rng.normal())),
+      eggs: bell(eggs.season, seasonShareOf('eggs', common, rng.normal())),
     };
     const drawn = models.map((model) =>
-      drawBatch(chance, model, stages, season, eggs, book.lost, problem.assumed.ovulating),
+      drawBatch(rng, model, stages, season, eggs, book.lost, problem.assumed.ovulating),
     );
     // First what is planned, then what others leave.
     for (const ways of [links, hopes])

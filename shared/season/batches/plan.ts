@@ -1,9 +1,10 @@
 import { runNow, within } from '../../base/steps';
-import { quantileOf } from '../../maths/quantiles';
+import type { Range } from '../../maths/quantiles';
+import { quantileOf, rangeOf } from '../../maths/quantiles';
 import { verdictOf } from '../../maths/verdict';
 import type { OrderBook } from '../orderBook';
 import type { OrderPlan, SeasonPlan } from '../types';
-import { planFindings } from './findings';
+import { planFindings, thinWater } from './findings';
 import { entriesFor, feedingRows, moneyOdds, moneyOf, purchasesFor } from './money';
 import type { Drawn } from './odds';
 import { drawSeasons } from './odds';
@@ -41,15 +42,16 @@ const promisedIn = (
   draws: number,
   book: OrderBook,
   orders: readonly OrderPlan[],
-): { readonly promise: number; readonly hope: number } => {
+): { readonly promise: number; readonly hope: number; readonly fish: Range } => {
   if (!drawn || draws === 0) {
     const sum = orders.reduce((total, { promise, delivered }) => total + promise - delivered, 0);
-    return { promise: sum, hope: sum };
+    return { promise: sum, hope: sum, fish: { p10: sum, p50: sum, p90: sum } };
   }
   const totals = totalsOf(drawn, draws);
   return {
     promise: Math.floor(quantileOf(totals, 1 - book.certainty)),
     hope: Math.floor(quantileOf(totals, 0.5)),
+    fish: rangeOf(totals),
   };
 };
 
@@ -96,7 +98,7 @@ export function* planBatchesSteps(
       ? yield* within(shortSteps(book, found, effort), SEARCH + SURER, 1 - SEARCH - SURER)
       : undefined;
   const open = openOrders(book, orders);
-  const { promise, hope } = promisedIn(drawn, draws, book, open);
+  const { promise, hope, fish } = promisedIn(drawn, draws, book, open);
   return {
     plannedOn: book.plannedOn,
     wanted: book.certainty,
@@ -111,12 +113,13 @@ export function* planBatchesSteps(
     odds: moneyOdds(book, entries, salesOf(problem, drawn), drawn ? draws : 0),
     promise,
     hope,
+    fish,
     verdict: verdictOf(leastOf(open)),
     canBeMet:
       !isShort(schedule) &&
       impossible.length === 0 &&
       leastOf(open) >= (planOn === 'certainty' ? book.certainty - NEAR : 0),
-    findings: planFindings(book, problem, impossible, open, short),
+    findings: [...planFindings(book, problem, impossible, open, short), ...thinWater(book, rows.batches)],
     short,
   };
 }

@@ -3,7 +3,7 @@ import type { BookedBatch } from '../living';
 import type { OrderBook } from '../orderBook';
 import type { Candidate, Problem, Task } from '../problem';
 import { MORNING, problemOf } from '../problem';
-import type { Standing } from './alive';
+import type { BatchStanding } from './alive';
 import { standingOf } from './alive';
 import type { Safety } from './safety';
 import { MEAN, safetyOf } from './safety';
@@ -28,7 +28,7 @@ export interface DayTask {
 export interface FixedBatch {
   readonly batch: BookedBatch;
   readonly day: number;
-  readonly standing: Standing;
+  readonly standing: BatchStanding;
   /** Orders it could serve, as candidates of its own day. */
   readonly serves: readonly DayTask[];
   /** Stays that are going on, by place of the vat; they end when the fish leave. */
@@ -129,7 +129,7 @@ export function batchProblemOf(
 ): { readonly problem: BatchProblem; readonly assumed: Assumed; readonly impossible: readonly string[] } {
   const delivered = deliveredTo(book);
   const open = book.orders.filter((order) => isOpen(order, book.plannedOn));
-  const base = problemOf({ ...book, orders: open, underway: [] });
+  const base = problemOf({ ...book, orders: open });
   const a = base.assumed;
   const tasks = base.problem.tasks.map((task): Task => ({
     ...task,

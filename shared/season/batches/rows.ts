@@ -1,6 +1,7 @@
 // Long: one row after another.
 import { effectiveNumber } from '../../families/brood/kernels/inbreeding';
 import type { Assumed } from '../../families/assumptions';
+import { hormoneFor } from '../goods';
 import type { OrderBook } from '../orderBook';
 import { VAT_STAGES } from '../stages';
 import type { Allocation, BatchClock, BatchStay, SeasonBatch } from '../types';
@@ -11,7 +12,7 @@ import type { Batch, BatchSchedule, Share } from './schedule';
 
 /** A schedule of batches as rows: batches by the night they are stripped, what they give, where they stand. */
 
-export interface Rows {
+export interface BatchRows {
   readonly batches: readonly SeasonBatch[];
   readonly allocations: readonly Allocation[];
   readonly stays: readonly BatchStay[];
@@ -138,7 +139,11 @@ function batchRow(
     name,
     pairs,
     males: [...new Set(pairs.map(({ male }) => male))],
-    hormone: pairs.reduce((sum, { kilograms }) => sum + kilograms, 0) * a.hormoneDose,
+    hormone: hormoneFor(
+      book,
+      a,
+      pairs.reduce((sum, { kilograms }) => sum + kilograms, 0),
+    ),
     ...expected,
     promised: 0,
     extra: extraOf(schedule, batch, expected.feeding),
@@ -162,7 +167,11 @@ const closedRows = (book: OrderBook, a: Assumed): SeasonBatch[] =>
       state: kept.state,
       pairs: kept.pairs,
       males: [...new Set(kept.pairs.map(({ male }) => male))],
-      hormone: kept.pairs.reduce((sum, { kilograms }) => sum + kilograms, 0) * a.hormoneDose,
+      hormone: hormoneFor(
+        book,
+        a,
+        kept.pairs.reduce((sum, { kilograms }) => sum + kilograms, 0),
+      ),
       eggs: kept.eggs,
       larvae: kept.larvae ?? kept.eggs * a.hatch,
       feeding: kept.feeding ?? 0,
@@ -241,7 +250,7 @@ const withFish = (row: SeasonBatch, allocations: readonly Allocation[]): SeasonB
   promised: allocations.reduce((sum, { batch, fish }) => sum + (batch === row.name ? fish : 0), 0),
 });
 
-export function rowsOf(book: OrderBook, schedule: BatchSchedule): Rows {
+export function rowsOf(book: OrderBook, schedule: BatchSchedule): BatchRows {
   const sorted = [...schedule.batches.values()]
     .filter((batch) => batch.fixed !== undefined || batch.shares.length > 0)
     .sort((x, y) => (clockOf(x)?.stripAt ?? 0) - (clockOf(y)?.stripAt ?? 0) || x.id - y.id);

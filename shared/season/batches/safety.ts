@@ -1,4 +1,4 @@
-import { chanceOf } from '../../maths/chance';
+import { rngOf } from '../../maths/rng';
 import type { Assumed } from '../../families/assumptions';
 import { shareSpread } from '../../families/money/odds/shareSpread';
 import { quantileOf } from '../../maths/quantiles';
@@ -38,7 +38,7 @@ const known = new Map<string, Safety>();
 
 /** Drawn batches: for each the share of what is expected, of its stages alone and with 1, 2, … females. */
 function draw(book: OrderBook, a: Assumed): Safety {
-  const chance = chanceOf(SEED);
+  const rng = rngOf(SEED);
   const eggs = eggSpreadOf(book);
   const stages = (['hatch', 'yolkSurvival', 'frySurvival', 'nurserySurvival'] as const).map((key) => {
     const { mean, runs, season } = shareSpreadOf(book, a, key);
@@ -63,21 +63,21 @@ function draw(book: OrderBook, a: Assumed): Safety {
     new Float64Array(DRAWS),
   ];
   for (let d = 0; d < DRAWS; d++) {
-    const common = chance.normal();
+    const common = rng.normal();
     const shares = stages.map(({ at, mean, shared, own, key }) => {
-      const z = seasonShareOf(key, common, chance.normal());
-      return at(shared * z + own * chance.normal()) / mean;
+      const z = seasonShareOf(key, common, rng.normal());
+      return at(shared * z + own * rng.normal()) / mean;
     });
     const [hatch = 1, yolk = 1, fry = 1, nurse = 1] = shares;
-    const seasonEggs = bell(eggs.season, seasonShareOf('eggs', common, chance.normal()));
-    const lives = chance.even() < book.lost ? 0 : 1;
-    const batch = lives * seasonEggs * bell(eggs.runs, chance.normal()) * hatch * yolk * fry;
+    const seasonEggs = bell(eggs.season, seasonShareOf('eggs', common, rng.normal()));
+    const lives = rng.even() < book.lost ? 0 : 1;
+    const batch = lives * seasonEggs * bell(eggs.runs, rng.normal()) * hatch * yolk * fry;
     feedFry[d] = fry;
     feedBig[d] = fry * nurse;
     nursing[d] = nurse;
     let sum = 0;
     for (let n = 1; n <= MOST; n++) {
-      if (a.ovulating >= 1 || chance.even() < a.ovulating) sum += bell(eggs.females, chance.normal());
+      if (a.ovulating >= 1 || rng.even() < a.ovulating) sum += bell(eggs.females, rng.normal());
       const share = (batch * sum) / (n * a.ovulating);
       (lists.fry[n] ?? feedFry)[d] = share;
       (lists.fingerlings[n] ?? feedBig)[d] = share * nurse;

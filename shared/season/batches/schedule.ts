@@ -1,5 +1,5 @@
 // Long: state and what it may hold, in one place.
-import type { Chance } from '../../maths/chance';
+import type { Rng } from '../../maths/rng';
 import type { Pair, ParentUse } from '../parents';
 import { firstUse } from '../parents';
 import type { Candidate } from '../problem';
@@ -17,7 +17,7 @@ export interface Share {
   fish: number;
 }
 /** Vat of a batch in a stage, until its fish leave. */
-export interface Hold {
+export interface VatHold {
   readonly stage: number;
   readonly vat: number;
   readonly from: number;
@@ -32,7 +32,7 @@ export interface Batch {
   /** Eggs expected of its females, as they give them in the middle of the year. */
   eggs: number;
   readonly shares: Share[];
-  holds: readonly Hold[];
+  holds: readonly VatHold[];
 }
 
 export interface BatchSchedule {
@@ -47,25 +47,25 @@ export interface BatchSchedule {
   looks: number;
   nextId: number;
   /** How a search strays from the usual choice of vats. */
-  whim?: Whim | undefined;
+  perturbation?: Perturbation | undefined;
 }
-export interface Whim {
-  readonly chance: Chance;
+export interface Perturbation {
+  readonly rng: Rng;
   /** Share of the choices that chance makes. */
   readonly part: number;
 }
-export const strays = (whim: Whim | undefined): whim is Whim =>
-  whim !== undefined && whim.chance.even() < whim.part;
-export const mixed = <T>(items: readonly T[], chance: Chance): T[] =>
+export const strays = (perturbation: Perturbation | undefined): perturbation is Perturbation =>
+  perturbation !== undefined && perturbation.rng.even() < perturbation.part;
+export const mixed = <T>(items: readonly T[], rng: Rng): T[] =>
   items
-    .map((item) => ({ item, at: chance.even() }))
+    .map((item) => ({ item, at: rng.even() }))
     .sort((a, b) => a.at - b.at)
     .map(({ item }) => item);
 
 /** Days on which a vat is out of use belong to no batch. */
 const OUT = -1;
 /** Batches that stand are kept under numbers below this; those planned by their day. */
-const holdsOfFixed = (fixed: FixedBatch): Hold[] =>
+const holdsOfFixed = (fixed: FixedBatch): VatHold[] =>
   fixed.stays.map(({ vat, stage, from, to }) => ({ vat, stage, from, to }));
 
 export function emptyBatches(problem: BatchProblem): BatchSchedule {
@@ -174,13 +174,13 @@ export const hasBegun = ({ fixed }: Batch, stage: number): boolean =>
 
 /** Vats that hold the litres; any that do when the search strays. */
 function someVats(schedule: BatchSchedule, free: readonly number[], litres: number): number[] | undefined {
-  const { problem, whim } = schedule;
+  const { problem, perturbation } = schedule;
   // Every set of a few vats is weighed.
   schedule.looks += 2 ** Math.min(9, free.length) / 4;
-  if (!strays(whim)) return chooseVats(problem.vats, free, litres);
+  if (!strays(perturbation)) return chooseVats(problem.vats, free, litres);
   const taken: number[] = [];
   let sum = 0;
-  for (const i of mixed(free, whim.chance)) {
+  for (const i of mixed(free, perturbation.rng)) {
     if (sum >= litres * (1 - 1e-9)) break;
     taken.push(i);
     sum += problem.vats[i]?.litres ?? 0;
@@ -193,11 +193,11 @@ function holdsFor(
   batch: Batch,
   stage: number,
   steps: readonly Step[],
-): Hold[] | undefined {
+): VatHold[] | undefined {
   const from = fromOf(batch, stage);
   if (from === undefined) return [];
   const { problem, occupancy } = schedule;
-  const taken: Hold[] = [];
+  const taken: VatHold[] = [];
   let litres = 0;
   for (const { to, litres: needed } of steps) {
     if (litres >= needed * (1 - 1e-9)) continue;
@@ -228,19 +228,19 @@ function extended(
   batch: Batch,
   stage: number,
   steps: readonly Step[],
-): Hold[] | undefined {
+): VatHold[] | undefined {
   const { problem, occupancy } = schedule;
   const litresOf = (vat: number): number => problem.vats[vat]?.litres ?? 0;
   const own = (batch.fixed?.stays ?? []).filter((stay) => stay.stage === stage);
   // The largest vats keep the fish that leave last; where the water is short they stand closer.
   const bySize = [...own].sort((a, b) => litresOf(b.vat) - litresOf(a.vat));
   let litres = 0;
-  const holds = bySize.map(({ vat, from, to }, i): Hold => {
+  const holds = bySize.map(({ vat, from, to }, i): VatHold => {
     const step = i === 0 ? steps[0] : steps.find(({ litres: needed }) => needed > litres * (1 + 1e-9));
     litres += litresOf(vat);
     return { vat, stage, from, to: Math.max(to, step?.to ?? to) };
   });
-  const clashes = ({ vat, from, to }: Hold): boolean =>
+  const clashes = ({ vat, from, to }: VatHold): boolean =>
     !own.some((stay) => stay.vat === vat && stay.to >= to) &&
     !isFree(occupancy[vat] ?? [], from, to, batch.id, problem.cleaningDays);
   if (holds.some(clashes)) return undefined;
@@ -252,7 +252,7 @@ const LAST_STAGE = 2;
 /** What a batch holds in a stage is enough for its steps, and begins when they do. */
 function isEnough(
   { problem }: BatchSchedule,
-  holds: readonly Hold[],
+  holds: readonly VatHold[],
   steps: readonly Step[],
   from: number | undefined,
 ): boolean {
@@ -272,7 +272,7 @@ function stageHolds(
   batch: Batch,
   stage: number,
   steps: readonly Step[],
-): Hold[] | undefined {
+): VatHold[] | undefined {
   if (hasBegun(batch, stage)) return extended(schedule, batch, stage, steps);
   // Eggs and larvae of a batch that is past them need no vats of their own any more.
   const isPast = batch.fixed !== undefined && (fromOf(batch, stage) ?? Infinity) <= schedule.problem.today;

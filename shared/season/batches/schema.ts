@@ -120,6 +120,7 @@ export const planSchema = z.strictObject({
     swings: z.array(z.unknown()),
   }),
   odds: z.strictObject({ profit: range, least: range, gain: n, solvent: n }).optional(),
+  fish: range,
   promise: n,
   hope: n,
   verdict: z.enum(VERDICTS),

@@ -1,9 +1,9 @@
 import { runNow } from '../../base/steps';
-import type { Chance } from '../../maths/chance';
-import { chanceOf } from '../../maths/chance';
+import type { Rng } from '../../maths/rng';
+import { rngOf } from '../../maths/rng';
 import type { Task } from '../problem';
 import type { BatchProblem } from './problem';
-import type { BatchSchedule, Whim } from './schedule';
+import type { BatchSchedule, Perturbation } from './schedule';
 import { copyOf, dropBatch, emptyBatches } from './schedule';
 import { isMetTask, serve, serveInTurns } from './serve';
 
@@ -62,12 +62,12 @@ function shortNear({ need, problem }: BatchSchedule, short: readonly number[], d
 }
 
 /** Some batches near a day are taken out; the orders they were for. */
-function takeOut(schedule: BatchSchedule, day: number, chance: Chance): Set<number> {
+function takeOut(schedule: BatchSchedule, day: number, rng: Rng): Set<number> {
   const near = [...schedule.batches.values()]
     .filter(({ fixed }) => !fixed)
-    .map((batch) => ({ batch, at: Math.abs(batch.day - day) * (0.5 + chance.even()) }))
+    .map((batch) => ({ batch, at: Math.abs(batch.day - day) * (0.5 + rng.even()) }))
     .sort((a, b) => a.at - b.at);
-  const count = Math.min(near.length, 1 + Math.floor(chance.even() * (chance.even() < 0.3 ? 8 : 4)));
+  const count = Math.min(near.length, 1 + Math.floor(rng.even() * (rng.even() < 0.3 ? 8 : 4)));
   const freed = new Set<number>();
   for (const { batch } of near.slice(0, count)) {
     for (const { task } of batch.shares) freed.add(task);
@@ -81,15 +81,15 @@ function sequenceOf(
   { problem }: BatchSchedule,
   list: readonly number[],
   first: number | undefined,
-  chance: Chance,
+  rng: Rng,
 ): number[] {
-  const isMixed = chance.even() < 0.4;
-  const isFirst = chance.even() < 0.5;
+  const isMixed = rng.even() < 0.4;
+  const isFirst = rng.even() < 0.5;
   const due = (t: number): number => problem.tasks[t]?.order.due ?? 0;
   return list
     .map((t) => ({
       t,
-      at: isMixed ? chance.even() : due(t) + (chance.even() < 0.5 ? 0 : 40 * (chance.even() - 0.5)),
+      at: isMixed ? rng.even() : due(t) + (rng.even() < 0.5 ? 0 : 40 * (rng.even() - 0.5)),
       first: isFirst && t === first ? 0 : 1,
     }))
     .sort((a, b) => a.first - b.first || a.at - b.at)
@@ -97,24 +97,24 @@ function sequenceOf(
 }
 
 /** Batches near a time are taken out, and their orders, with those still short, are served anew. */
-function stirred(best: BatchSchedule, chance: Chance): BatchSchedule {
+function stirred(best: BatchSchedule, rng: Rng): BatchSchedule {
   const schedule = copyOf(best);
   const { tasks } = schedule.problem;
-  const pick = <T>(list: readonly T[]): T | undefined => list[Math.floor(chance.even() * list.length)];
+  const pick = <T>(list: readonly T[]): T | undefined => list[Math.floor(rng.even() * list.length)];
   const short = tasks.flatMap(({ candidates }, t) =>
     candidates.length === 0 || isMetTask(schedule, t) ? [] : [t],
   );
-  const about = short.length > 0 && chance.even() < 0.7 ? pick(short) : undefined;
+  const about = short.length > 0 && rng.even() < 0.7 ? pick(short) : undefined;
   const day = tasks[about ?? -1]?.candidates[0]?.day ?? pick([...schedule.batches.values()])?.day ?? 0;
-  const freed = takeOut(schedule, day, chance);
-  const whim: Whim | undefined =
-    chance.even() < 0.3 ? undefined : { chance, part: 0.05 + 0.4 * chance.even() };
+  const freed = takeOut(schedule, day, rng);
+  const perturbation: Perturbation | undefined =
+    rng.even() < 0.3 ? undefined : { rng, part: 0.05 + 0.4 * rng.even() };
   const list = [...freed, ...shortNear(schedule, short, day).filter((t) => !freed.has(t))];
-  const sequence = sequenceOf(schedule, list, about, chance);
-  schedule.whim = whim;
-  if (chance.even() < 0.4) serveInTurns(schedule, sequence, whim);
-  for (const t of sequence) serve(schedule, t, whim);
-  schedule.whim = undefined;
+  const sequence = sequenceOf(schedule, list, about, rng);
+  schedule.perturbation = perturbation;
+  if (rng.even() < 0.4) serveInTurns(schedule, sequence, perturbation);
+  for (const t of sequence) serve(schedule, t, perturbation);
+  schedule.perturbation = undefined;
   return schedule;
 }
 
@@ -152,7 +152,7 @@ export function* searchSteps(
   problem: BatchProblem,
   effort: BatchEffort = BATCH_EFFORT,
 ): Generator<number, BatchSchedule> {
-  const chance = chanceOf(effort.seed);
+  const rng = rngOf(effort.seed);
   let best = emptyBatches(problem);
   let bestWorth = worthOf(best);
   let looks = 0;
@@ -165,13 +165,13 @@ export function* searchSteps(
     yield Math.min(1, looks / effort.looks);
     if (looks > effort.looks) return best;
   }
-  return yield* improved(best, chance, effort, looks);
+  return yield* improved(best, rng, effort, looks);
 }
 
 /** Steps from the best so far, at first now and then to something worse. Yields the share of the effort spent. */
 function* improved(
   first: BatchSchedule,
-  chance: Chance,
+  rng: Rng,
   effort: BatchEffort,
   spent: number,
 ): Generator<number, BatchSchedule> {
@@ -180,11 +180,11 @@ function* improved(
   let [since, from, fromWorth] = [0, best, bestWorth];
   const start = tasks.reduce((sum, { value, wanted }) => sum + value * wanted, 0) * WARM;
   for (let tries = 0; tries < effort.mostTries && looks < effort.looks && since < PATIENCE; tries++) {
-    const schedule = stirred(from, chance);
+    const schedule = stirred(from, rng);
     looks += schedule.looks - from.looks + TRY + tasks.length * 4;
     const worth = worthOf(schedule);
     const warmth = start * (1 - Math.max(tries / effort.mostTries, looks / effort.looks));
-    if (chance.even() < Math.exp((worth - fromWorth) / Math.max(warmth, 1e-12)))
+    if (rng.even() < Math.exp((worth - fromWorth) / Math.max(warmth, 1e-12)))
       [from, fromWorth] = [schedule, worth];
     since = worth > bestWorth + 1e-9 * Math.abs(bestWorth) ? 0 : since + 1;
     if (worth >= bestWorth) [best, bestWorth] = [schedule, worth];

@@ -1,6 +1,6 @@
 import type { Candidate } from '../problem';
 import { addShare, addWithFemales, mostByFemales, mostByVats, spareOf } from './insert';
-import type { Batch, BatchSchedule, Whim } from './schedule';
+import type { Batch, BatchSchedule, Perturbation } from './schedule';
 import { litresFor, mixed, plannedOnDay, strays } from './schedule';
 
 /** How an order gets its fish: from what batches have to spare, then with more females, then on a new night. */
@@ -59,9 +59,9 @@ function choose(
   schedule: BatchSchedule,
   places: readonly Place[],
   need: number,
-  whim: Whim | undefined,
+  perturbation: Perturbation | undefined,
 ): Place[] {
-  if (places.length > 1 && strays(whim)) return mixed(places, whim.chance);
+  if (places.length > 1 && strays(perturbation)) return mixed(places, perturbation.rng);
   const most = Math.max(...places.map(({ fish }) => fish));
   const enough = Math.min(need, most * 0.999);
   const rank = ({ batch, fish, candidate }: Place): readonly number[] => [
@@ -90,10 +90,15 @@ const leastFemales = ({ problem }: BatchSchedule, t: number): number => {
 };
 
 /** A size that fills some of the vats, or uses some of the females: sizes worth having when less is made. */
-function someSize({ problem }: BatchSchedule, t: number, candidate: Candidate, { chance }: Whim): number {
-  const stage = Math.floor(chance.even() * (candidate.spans.length + 1));
+function someSize(
+  { problem }: BatchSchedule,
+  t: number,
+  candidate: Candidate,
+  { rng }: Perturbation,
+): number {
+  const stage = Math.floor(rng.even() * (candidate.spans.length + 1));
   const some = <T>(list: readonly T[]): T[] =>
-    mixed(list, chance).slice(0, 1 + Math.floor(chance.even() * Math.min(6, list.length)));
+    mixed(list, rng).slice(0, 1 + Math.floor(rng.even() * Math.min(6, list.length)));
   if (stage < candidate.spans.length) {
     const bit = 1 << stage;
     const litres = some(problem.vats.filter(({ holds }) => (holds & bit) !== 0)).reduce(
@@ -103,8 +108,8 @@ function someSize({ problem }: BatchSchedule, t: number, candidate: Candidate, {
     return litres / litresFor(problem, t, stage);
   }
   // A few females, the best givers or any.
-  const count = 1 + Math.floor(chance.even() * Math.min(4, problem.females.length));
-  const best = chance.even() < 0.5 ? problem.byEggs : mixed(problem.byEggs, chance);
+  const count = 1 + Math.floor(rng.even() * Math.min(4, problem.females.length));
+  const best = rng.even() < 0.5 ? problem.byEggs : mixed(problem.byEggs, rng);
   const eggs = best.slice(0, count).reduce((sum, i) => sum + (problem.females[i]?.eggs ?? 0), 0);
   return (eggs * candidate.eggFactor) / (problem.tasks[t]?.product.eggsPerFish ?? Infinity);
 }
@@ -143,7 +148,7 @@ function fromFemales(
   schedule: BatchSchedule,
   t: number,
   need: number,
-  whim: Whim | undefined,
+  perturbation: Perturbation | undefined,
   more?: number,
 ): number {
   const task = schedule.problem.tasks[t];
@@ -152,30 +157,34 @@ function fromFemales(
     placeOn(schedule, t, candidate, need, least, more),
   );
   if (places.length === 0) return 0;
-  for (const { candidate, fish } of choose(schedule, places, need, whim))
+  for (const { candidate, fish } of choose(schedule, places, need, perturbation))
     for (const part of [
-      strays(whim) ? Math.min(fish, someSize(schedule, t, candidate, whim)) : fish,
+      strays(perturbation) ? Math.min(fish, someSize(schedule, t, candidate, perturbation)) : fish,
       fish / 2,
     ]) {
       if (part < least) continue;
-      const got = addWithFemales(schedule, candidate.day, t, candidate, part, whim);
+      const got = addWithFemales(schedule, candidate.day, t, candidate, part, perturbation);
       if (got > 0) return got;
     }
   return 0;
 }
 
-export function serve(schedule: BatchSchedule, t: number, whim?: Whim): void {
+export function serve(schedule: BatchSchedule, t: number, perturbation?: Perturbation): void {
   const wanted = schedule.problem.tasks[t]?.wanted ?? 0;
   for (let i = 0; i < MOST_BATCHES * 2; i++) {
     const need = schedule.need[t] ?? 0;
     if (need <= MET * wanted || need < 0.5) return;
     if (fromSpare(schedule, t, need) > 0) continue;
-    if (fromFemales(schedule, t, need, whim) === 0) return;
+    if (fromFemales(schedule, t, need, perturbation) === 0) return;
   }
 }
 
 /** Orders in turns: each gets what is to spare and one female more, then the next; false when it got nothing. */
-export function serveInTurns(schedule: BatchSchedule, sequence: readonly number[], whim?: Whim): void {
+export function serveInTurns(
+  schedule: BatchSchedule,
+  sequence: readonly number[],
+  perturbation?: Perturbation,
+): void {
   let queue = [...sequence];
   for (let round = 0; queue.length > 0 && round < MOST_BATCHES * 2; round++)
     queue = queue.filter((t) => {
@@ -183,7 +192,7 @@ export function serveInTurns(schedule: BatchSchedule, sequence: readonly number[
       if (isMetTask(schedule, t)) return false;
       return (
         fromSpare(schedule, t, need) > 0 ||
-        fromFemales(schedule, t, need, whim, leastFemales(schedule, t)) > 0
+        fromFemales(schedule, t, need, perturbation, leastFemales(schedule, t)) > 0
       );
     });
 }

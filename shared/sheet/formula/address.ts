@@ -3,7 +3,7 @@
 export const MAX_ROWS = 1_048_576;
 export const MAX_COLUMNS = 16_384;
 
-export interface Place {
+export interface CellPlace {
   readonly row: number;
   readonly column: number;
 }
@@ -26,7 +26,7 @@ export const columnNumber = (letters: string): number =>
 
 export const addressOf = (row: number, column: number): string => `${columnLetters(column)}${row + 1}`;
 
-export function parseAddress(address: string): Place | undefined {
+export function parseAddress(address: string): CellPlace | undefined {
   const match = /^\$?([A-Za-z]{1,3})\$?([1-9]\d{0,6})$/.exec(address);
   if (!match?.[1] || !match[2]) return undefined;
   const place = { row: Number(match[2]) - 1, column: columnNumber(match[1]) };
@@ -45,7 +45,7 @@ export function parseArea(text: string): Area | undefined {
   return first && last ? ordered(first, last) : undefined;
 }
 
-const ordered = (a: Place, b: Place): Area => ({
+const ordered = (a: CellPlace, b: CellPlace): Area => ({
   top: Math.min(a.row, b.row),
   bottom: Math.max(a.row, b.row),
   left: Math.min(a.column, b.column),

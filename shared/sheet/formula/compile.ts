@@ -1,7 +1,7 @@
 import { binary, unary } from './operators';
 import type { EagerFunction, Operand } from './evaluate';
 import { lazyFunction } from './evaluate';
-import type { Node } from './parse';
+import type { ParsedNode } from './parse';
 import { isFault, parse } from './parse';
 
 /**
@@ -42,7 +42,11 @@ const sum = <S>(left: Compiled<S>, right: Compiled<S>, operator: string): Compil
   }
 };
 
-function callOf<S>(name: string, args: readonly (Node | undefined)[], binding: Binding<S>): Compiled<S> {
+function callOf<S>(
+  name: string,
+  args: readonly (ParsedNode | undefined)[],
+  binding: Binding<S>,
+): Compiled<S> {
   const inner = args.map((arg) => (arg ? compileNode(arg, binding) : undefined));
   const lazy = lazyFunction(name);
   if (lazy) return (scope) => lazy(inner.map((arg) => arg && (() => arg(scope))));
@@ -52,7 +56,7 @@ function callOf<S>(name: string, args: readonly (Node | undefined)[], binding: B
 }
 
 /** A formula that has been read already; throws as `compile` does. */
-export function compileNode<S>(node: Node, binding: Binding<S>): Compiled<S> {
+export function compileNode<S>(node: ParsedNode, binding: Binding<S>): Compiled<S> {
   switch (node.kind) {
     case 'literal':
       return () => node.value;

@@ -1,7 +1,7 @@
 import type { Cell, CellError, Grid } from '../../base/values';
 import { isError, isGrid } from '../../base/values';
 import { binary, unary } from './operators';
-import type { Node } from './parse';
+import type { ParsedNode } from './parse';
 import { isFault, parse } from './parse';
 
 export type Operand = Cell | Grid;
@@ -96,7 +96,7 @@ export const lazyFunction = (name: string): Lazy | undefined => {
   return Object.hasOwn(LAZY, key) ? LAZY[key] : undefined;
 };
 
-function call(name: string, args: readonly (Node | undefined)[], resolver: Resolver): Operand {
+function call(name: string, args: readonly (ParsedNode | undefined)[], resolver: Resolver): Operand {
   const lazy = lazyFunction(name);
   if (lazy) return lazy(args.map((arg) => (arg ? () => evaluateNode(arg, resolver) : undefined)));
   const fn = resolver.call?.(name);
@@ -105,7 +105,7 @@ function call(name: string, args: readonly (Node | undefined)[], resolver: Resol
 }
 
 /** What a formula takes from outside itself; null is a blank cell, not a missing one. */
-function lookUp(node: Node & { kind: 'reference' | 'spill' | 'name' }, resolver: Resolver): Operand {
+function lookUp(node: ParsedNode & { kind: 'reference' | 'spill' | 'name' }, resolver: Resolver): Operand {
   if (node.kind === 'reference')
     return resolver.reference ? resolver.reference(node.text) : nothing(node.text);
   if (node.kind === 'spill') return resolver.spill ? resolver.spill(node.anchor) : nothing(`${node.anchor}#`);
@@ -115,9 +115,9 @@ function lookUp(node: Node & { kind: 'reference' | 'spill' | 'name' }, resolver:
 }
 
 /** a+b+c+… leans to the left as deep as it is long: worked through in a loop, not in itself. */
-function chain(node: Node & { kind: 'binary' }, resolver: Resolver): Operand {
-  const steps: (Node & { kind: 'binary' })[] = [];
-  let first: Node = node;
+function chain(node: ParsedNode & { kind: 'binary' }, resolver: Resolver): Operand {
+  const steps: (ParsedNode & { kind: 'binary' })[] = [];
+  let first: ParsedNode = node;
   for (; first.kind === 'binary'; first = first.left) steps.push(first);
   return steps.reduceRight<Operand>(
     (left, step) => binary(step.operator, left, evaluateNode(step.right, resolver)),
@@ -125,7 +125,7 @@ function chain(node: Node & { kind: 'binary' }, resolver: Resolver): Operand {
   );
 }
 
-function evaluateNode(node: Node, resolver: Resolver): Operand {
+function evaluateNode(node: ParsedNode, resolver: Resolver): Operand {
   switch (node.kind) {
     case 'literal':
       return node.value;
@@ -143,7 +143,7 @@ function evaluateNode(node: Node, resolver: Resolver): Operand {
 }
 
 /** Calculates a formula that has been read already. */
-export const evaluateTree = (tree: Node, resolver: Resolver): Operand => evaluateNode(tree, resolver);
+export const evaluateTree = (tree: ParsedNode, resolver: Resolver): Operand => evaluateNode(tree, resolver);
 
 /** Calculates a formula. A formula that cannot be read gives #VALUE! with a sentence that says where. */
 export function evaluateWith(formula: string, resolver: Resolver): Operand {

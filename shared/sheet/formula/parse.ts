@@ -2,22 +2,27 @@ import type { Cell, ErrorCode } from '../../base/values';
 import type { Token } from './tokenize';
 import { tokenize } from './tokenize';
 
-export type Node =
+export type ParsedNode =
   | { readonly kind: 'literal'; readonly value: Cell }
   | { readonly kind: 'array'; readonly rows: readonly (readonly Cell[])[] }
   | { readonly kind: 'reference'; readonly text: string }
   | { readonly kind: 'spill'; readonly anchor: string }
   | { readonly kind: 'name'; readonly name: string }
-  | { readonly kind: 'call'; readonly name: string; readonly args: readonly (Node | undefined)[] }
-  | { readonly kind: 'unary'; readonly operator: string; readonly of: Node }
-  | { readonly kind: 'binary'; readonly operator: string; readonly left: Node; readonly right: Node };
+  | { readonly kind: 'call'; readonly name: string; readonly args: readonly (ParsedNode | undefined)[] }
+  | { readonly kind: 'unary'; readonly operator: string; readonly of: ParsedNode }
+  | {
+      readonly kind: 'binary';
+      readonly operator: string;
+      readonly left: ParsedNode;
+      readonly right: ParsedNode;
+    };
 
 /** What is wrong with the text and where, as a sentence. */
 export interface SyntaxFault {
   readonly fault: string;
   readonly at: number;
 }
-export const isFault = (parsed: Node | SyntaxFault): parsed is SyntaxFault => 'fault' in parsed;
+export const isFault = (parsed: ParsedNode | SyntaxFault): parsed is SyntaxFault => 'fault' in parsed;
 
 class Fault extends Error {
   constructor(
@@ -48,7 +53,7 @@ class Parser {
     private readonly length: number,
   ) {}
 
-  whole(): Node {
+  whole(): ParsedNode {
     const node = this.binary(0);
     const rest = this.peek();
     if (rest) throw new Fault(`"${rest.text}" is not expected here`, rest.at);
@@ -74,7 +79,7 @@ class Parser {
     this.index++;
   }
 
-  private binary(level: number): Node {
+  private binary(level: number): ParsedNode {
     const operators = BINARY[level];
     if (!operators) return this.unary();
     let left = this.binary(level + 1);
@@ -89,11 +94,11 @@ class Parser {
     return left;
   }
 
-  private unary(): Node {
+  private unary(): ParsedNode {
     if (++this.depth > MAX_DEPTH)
       throw new Fault('the formula is nested too deeply', this.peek()?.at ?? this.length);
     const token = this.peek();
-    let node: Node;
+    let node: ParsedNode;
     if (token?.kind === 'operator' && ['-', '+', '@'].includes(token.text)) {
       this.index++;
       const of = this.unary();
@@ -103,7 +108,7 @@ class Parser {
     return node;
   }
 
-  private percent(): Node {
+  private percent(): ParsedNode {
     let node = this.primary();
     for (let count = 0; this.isAt('operator', '%'); this.index++) {
       if (++count > MAX_DEPTH)
@@ -113,7 +118,7 @@ class Parser {
     return node;
   }
 
-  private primary(): Node {
+  private primary(): ParsedNode {
     const token = this.take();
     switch (token.kind) {
       case 'open': {
@@ -134,15 +139,15 @@ class Parser {
     }
   }
 
-  private reference(token: Token): Node {
+  private reference(token: Token): ParsedNode {
     if (!this.isAt('operator', '#')) return { kind: 'reference', text: token.text };
     this.index++;
     return { kind: 'spill', anchor: token.text };
   }
 
-  private call(token: Token): Node {
+  private call(token: Token): ParsedNode {
     this.expect('open', 'an opening bracket (');
-    const args: (Node | undefined)[] = [];
+    const args: (ParsedNode | undefined)[] = [];
     if (!this.isAt('close')) {
       do args.push(this.isAt('comma') || this.isAt('close') ? undefined : this.binary(0));
       while (this.isAt('comma') && this.index++ >= 0);
@@ -151,7 +156,7 @@ class Parser {
     return { kind: 'call', name: token.text.replace(/^@/, ''), args };
   }
 
-  private array(): Node {
+  private array(): ParsedNode {
     const rows: Cell[][] = [[]];
     for (;;) {
       const sign = this.isAt('operator', '-') && this.index++ >= 0 ? -1 : 1;
@@ -190,7 +195,7 @@ function literal(token: Token): Cell {
   }
 }
 
-export function parse(formula: string): Node | SyntaxFault {
+export function parse(formula: string): ParsedNode | SyntaxFault {
   const tokens = tokenize(formula).filter((token) => token.kind !== 'space');
   try {
     return new Parser(tokens, formula.length).whole();

@@ -83,11 +83,16 @@ function put(cells: Cells, node: FormulaNode, answer: Operand): string | undefin
 
 /**
  * Fills the value of every formula cell, and the cells a spilled answer covers, by calculating the workbook
- * in the order of need. `today` is what TODAY() answers: the day is handed in, never looked up.
+ * in the order of need. `today` is what TODAY() answers: the day is handed in, never looked up. `calls` stands
+ * for another host's way of calling.
  */
-export function calculateBy(find: FindFunction, model: WorkbookModel, today?: number): Calculated {
+export function calculateBy(
+  find: FindFunction,
+  model: WorkbookModel,
+  today?: number,
+  calls = callsOf(find),
+): Calculated {
   const evaluate = evaluateBy(find);
-  const calls = callsOf(find);
   const call = (name: string): EagerFunction | undefined =>
     today !== undefined && name.toUpperCase() === 'TODAY' ? () => today : calls(name);
   const places = new Places(model);

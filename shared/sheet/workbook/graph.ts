@@ -1,7 +1,7 @@
 // Long: places, references and their order belong together.
 import type { Area } from '../formula/address';
 import { addressOf, areaText, parseAddress, parseArea, splitReference } from '../formula/address';
-import type { Node } from '../formula/parse';
+import type { ParsedNode } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import type { SheetModel, WorkbookModel } from './model';
 
@@ -20,7 +20,7 @@ export interface FormulaNode {
   /** Cells the answer covers. */
   readonly area: Area;
   readonly formula: string;
-  readonly tree: Node | undefined;
+  readonly tree: ParsedNode | undefined;
   readonly targets: readonly Target[];
   readonly faults: readonly string[];
 }
@@ -84,7 +84,7 @@ export class Places {
 }
 
 /** Every node of a formula, each before what it is made of. */
-export function* walk(node: Node | undefined): Generator<Node> {
+export function* walk(node: ParsedNode | undefined): Generator<ParsedNode> {
   const waiting = [node];
   while (waiting.length > 0) {
     const one = waiting.pop();
@@ -97,7 +97,7 @@ export function* walk(node: Node | undefined): Generator<Node> {
 }
 
 /** Cells that a reference, spill or name in a formula means; a sentence when it means none. */
-export function targetOf(node: Node, places: Places, home: SheetModel): Target | string | undefined {
+export function targetOf(node: ParsedNode, places: Places, home: SheetModel): Target | string | undefined {
   if (node.kind === 'reference')
     return places.reference(node.text, home) ?? `${node.text} is not in this workbook`;
   if (node.kind === 'name') return places.name(node.name, home) ?? `there is no name ${node.name}`;

@@ -1,7 +1,7 @@
 import type { FindFunction } from '../formula';
 import type { Area } from '../formula/address';
 import { addressOf, parseAddress, parseArea } from '../formula/address';
-import type { Node } from '../formula/parse';
+import type { ParsedNode } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import { nativeFunction } from '../formula/natives';
 import type { FormulaNode, Group, Target } from './graph';
@@ -57,13 +57,13 @@ const nameFaults = (model: WorkbookModel, places: Places): string[] => {
  */
 function depthOf(
   find: FindFunction,
-  tree: Node | undefined,
+  tree: ParsedNode | undefined,
   home: SheetModel,
   places: Places,
   depthAt: (target: Target) => number,
 ): number {
   if (!tree) return 0;
-  const inner = (node: Node | undefined): number => depthOf(find, node, home, places, depthAt);
+  const inner = (node: ParsedNode | undefined): number => depthOf(find, node, home, places, depthAt);
   switch (tree.kind) {
     case 'call': {
       const own = find(tree.name) ? 1 : 0;
@@ -107,7 +107,7 @@ export function customDepthsBy(find: FindFunction, model: WorkbookModel): Map<st
   return new Map([...known].map(([node, depth]) => [`${node.sheet.name}!${node.address}`, depth]));
 }
 
-const callFaults = (find: FindFunction, tree: Node | undefined): string[] =>
+const callFaults = (find: FindFunction, tree: ParsedNode | undefined): string[] =>
   [...walk(tree)].flatMap((node) => {
     if (node.kind !== 'call') return [];
     const fn = find(node.name);

@@ -8,7 +8,7 @@ import type { UniverBook } from '../univer/book';
  * against the engine's own function of as many arguments. Rounds alternate between the two, so that a slow
  * moment of the machine hits both.
  */
-export interface Pair {
+export interface TimedPair {
   readonly ours: (row: number) => string;
   readonly native: (row: number) => string;
 }
@@ -17,7 +17,7 @@ export interface Pair {
  * Each row has its own first argument in column A; the second, $C$1, is what changes and makes every cell
  * stale.
  */
-export const PAIR: Pair = {
+export const PAIR: TimedPair = {
   ours: (row) => `=SPAWN.AMMONIA.SHARE(A${row},$C$1)`,
   native: (row) => `=POWER(A${row},$C$1)`,
 };

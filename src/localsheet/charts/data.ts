@@ -1,6 +1,6 @@
 import type { Cell } from '../../../shared/base/values';
 import { SERIES_COLORS } from '../../../shared/sheet/workbook/styles';
-import type { Book, ChartState } from '../../officeStandIn/book';
+import type { StandInBook, ChartState } from '../../officeStandIn/book';
 import { referenceOf } from '../areas';
 import { formatted } from './numbers';
 
@@ -41,7 +41,7 @@ const NOTHING: Column = { values: [], texts: [], format: '' };
 /** Charts of whole columns stop at this many points. */
 const MOST_POINTS = 2000;
 
-async function column(book: Book, reference: string, home: string): Promise<Column> {
+async function column(book: StandInBook, reference: string, home: string): Promise<Column> {
   const found = referenceOf(reference);
   if (!found) return NOTHING;
   const sheets = await book.sheets();
@@ -79,7 +79,7 @@ const labelsOf = ({ values, texts }: Column, format: string | undefined, length:
     return format && typeof value === 'number' ? formatted(format, value) : (texts[i] ?? String(i + 1));
   });
 
-export async function chartData(book: Book, sheet: string, chart: ChartState): Promise<ChartData> {
+export async function chartData(book: StandInBook, sheet: string, chart: ChartState): Promise<ChartData> {
   const columns = await Promise.all(chart.series.map((s) => column(book, s.values, sheet)));
   const categories = await column(book, chart.series[0]?.categories ?? '', sheet);
   const length = Math.max(0, ...columns.map((c) => c.values.length));

@@ -4,7 +4,7 @@ import type { Viewport } from '@univerjs/engine-render';
 import { IRenderManagerService, SHEET_VIEWPORT_KEY } from '@univerjs/engine-render';
 import { SheetSkeletonManagerService } from '@univerjs/sheets-ui';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
-import type { Area, ChartState } from '../../officeStandIn/book';
+import type { StandInArea, ChartState } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';
 import { ChartCard } from './card';
 import { chartData } from './data';
@@ -29,7 +29,7 @@ interface Moved {
 
 /** Room for the shadow. */
 const OUTSIDE = 8;
-const DEFAULT_PLACE: Area = { row: 1, column: 1, rows: 15, columns: 7 };
+const DEFAULT_PLACE: StandInArea = { row: 1, column: 1, rows: 15, columns: 7 };
 const REDRAW_AFTER = new Set<string>([SetFormulaCalculationResultMutation.id, SetRangeValuesMutation.id]);
 
 /**
@@ -155,7 +155,7 @@ export class ChartLayer {
   }
 
   /** Over frozen rows and columns a chart stays with them; any other slides under them. */
-  private boxOf(sheet: string, place: Area, moved: Moved): Box {
+  private boxOf(sheet: string, place: StandInArea, moved: Moved): Box {
     const facade = this.open.context.facade(sheet);
     const { row, column, rows, columns } = this.open.context.clip(sheet, place);
     const { xSplit, ySplit } = facade.getFreeze();

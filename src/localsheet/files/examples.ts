@@ -1,5 +1,6 @@
-import { planSeason, readPlanForm, seasonWorkbook } from '../../../shared/run';
-import { orderBookWorkbook, planSeasonBook } from '../../../shared/season';
+import { livingBook } from '../../../shared/books/living';
+import { planBatches } from '../../../shared/season/batches';
+import { readOneOrder } from '../../../shared/season/one';
 import { readOrderBook } from '../../../shared/season/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { SheetBuilder } from '../../../shared/sheet/workbook/build';
@@ -11,7 +12,7 @@ const LEAD_DAYS = 75;
 
 /** One run of an invented hatchery on a peat stream, wanted some weeks from today. */
 function season(today: number): WorkbookModel {
-  const read = readPlanForm({
+  const read = readOneOrder({
     hatchery: 'Alder Brook Hatchery',
     product: 'fry',
     wanted: 40_000,
@@ -19,7 +20,7 @@ function season(today: number): WorkbookModel {
     plannedOn: today,
     females: 8,
     femaleWeight: 1.4,
-    males: 5,
+    males: 8,
     vats: 6,
     vatLitres: 1000,
     temperature: 26.5,
@@ -31,7 +32,7 @@ function season(today: number): WorkbookModel {
     stripHour: 7,
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
-  return seasonWorkbook(planSeason(read.form));
+  return livingBook(read.book, planBatches(read.book));
 }
 
 /** A season of three runs in one set of vats, planned from today on. */
@@ -67,7 +68,7 @@ function wholeSeason(today: number): WorkbookModel {
     },
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
-  return orderBookWorkbook(read.book, planSeasonBook(read.book));
+  return livingBook(read.book, planBatches(read.book));
 }
 
 const READINGS: readonly (readonly [number, number, number])[] = [

@@ -7,7 +7,7 @@ import type {
 } from '../../../shared/sheet/workbook/model';
 import type { UniverBook } from '../univer/book';
 import { given } from './optional';
-import type { Area, Book, ChartState, ValidationState } from '../../officeStandIn/book';
+import type { StandInArea, StandInBook, ChartState, ValidationState } from '../../officeStandIn/book';
 
 /** What stands beside the cells, both ways: input rules, colouring rules, charts. */
 
@@ -93,7 +93,7 @@ const kindOf = (type: string): ChartModel['kind'] | undefined => {
 /** undefined when the model has no such chart. */
 export function chartModel(
   chart: ChartState,
-  corners: (place: Area) => readonly [string, string],
+  corners: (place: StandInArea) => readonly [string, string],
 ): ChartModel | undefined {
   const kind = kindOf(chart.type);
   const [first] = chart.series;
@@ -121,7 +121,7 @@ export function chartModel(
   };
 }
 
-async function addSheetFeatures(book: Book, sheet: string, model: SheetModel): Promise<void> {
+async function addSheetFeatures(book: StandInBook, sheet: string, model: SheetModel): Promise<void> {
   for (const [i, chart] of (model.charts ?? []).entries())
     await book.putChart(sheet, chartState(chart, `chart${i + 1}-${sheet}`));
   const { landscape = false, titleRows } = model.print ?? {};

@@ -11,7 +11,7 @@ import type {
 } from '../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../shared/sheet/workbook/styles';
 import { textOfArea } from '../areas';
-import type { Area, ConditionalState, SheetState } from '../../officeStandIn/book';
+import type { StandInArea, ConditionalState, SheetState } from '../../officeStandIn/book';
 import type { UniverBook } from '../univer/book';
 import type { Style } from '../univer/book/formats';
 import { charactersOf, PIXELS_PER_POINT } from './toEngine';
@@ -142,7 +142,7 @@ async function validations(open: UniverBook, sheet: SheetState, losses: Losses):
 }
 
 async function charts(open: UniverBook, sheet: SheetState, losses: Losses): Promise<ChartModel[]> {
-  const corners = ({ row, column, rows, columns }: Area) =>
+  const corners = ({ row, column, rows, columns }: StandInArea) =>
     [addressOf(row, column), addressOf(row + rows - 1, column + columns - 1)] as const;
   return (await open.book.charts(sheet.id)).flatMap((chart) => {
     const model = chartModel(chart, corners);

@@ -6,7 +6,7 @@ export interface CommandInfo {
   readonly type?: CommandType;
   readonly params?: object;
 }
-export interface Change {
+export interface KeptChange {
   readonly sheets: readonly string[];
   /** By a person or the pane, not by the calculation. */
   readonly isTyped: boolean;
@@ -15,7 +15,7 @@ export interface Change {
 /** Mutations that change nothing to keep: the course of a calculation, and what its editor does. */
 const PASSING = /^(formula\.mutation\.|doc\.|sheet\.mutation\.(set-array-formula-data|.*calculation))/;
 
-export function changedBy({ id, type, params }: CommandInfo, isCalculated: boolean): Change | undefined {
+export function changedBy({ id, type, params }: CommandInfo, isCalculated: boolean): KeptChange | undefined {
   if (type !== CommandType.MUTATION || PASSING.test(id)) return undefined;
   const { subUnitId } = (params ?? {}) as { subUnitId?: unknown };
   return { sheets: typeof subUnitId === 'string' ? [subUnitId] : [], isTyped: !isCalculated };

@@ -8,12 +8,12 @@ interface Stores extends DBSchema {
   sheets: { key: [string, string]; value: KeptSheet; indexes: { book: string } };
   versions: { key: [string, number]; value: KeptVersion; indexes: { book: string } };
 }
-export type Store = IDBPDatabase<Stores>;
+export type BookStore = IDBPDatabase<Stores>;
 
 const NAME = 'spawnbook';
 const VERSION = 1;
 
-export const openStore = (): Promise<Store> =>
+export const openStore = (): Promise<BookStore> =>
   openDB<Stores>(NAME, VERSION, {
     upgrade(store) {
       store.createObjectStore('books', { keyPath: 'id' });
@@ -27,7 +27,7 @@ export const openStore = (): Promise<Store> =>
   });
 
 /** Everything of a workbook goes. */
-export async function forgetBook(store: Store, id: string): Promise<void> {
+export async function forgetBook(store: BookStore, id: string): Promise<void> {
   const change = store.transaction(['books', 'sheets', 'versions'], 'readwrite');
   await change.objectStore('books').delete(id);
   for (const name of ['sheets', 'versions'] as const) {

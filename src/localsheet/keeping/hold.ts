@@ -5,7 +5,7 @@
 const PATIENCE = 1500;
 
 /** True when this tab has the workbook now; the one it had before is let go. */
-export class Hold {
+export class BookHold {
   private release: (() => void) | undefined;
 
   async take(id: string): Promise<boolean> {

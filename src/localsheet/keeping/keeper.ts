@@ -4,9 +4,9 @@ import type { CommandInfo } from './changes';
 import { changedBy } from './changes';
 import type { IWorkbookData } from '@univerjs/core';
 import type { UniverBook } from '../univer/book';
-import type { Store } from './database';
+import type { BookStore } from './database';
 import { forgetBook, isFull, openStore } from './database';
-import { Hold } from './hold';
+import { BookHold } from './hold';
 import type { KeptBook, KeptVersion, KeptWhole } from './shapes';
 import { addVersion, dropOldVersions, EVERY, pack, unpack } from './versions';
 
@@ -22,7 +22,7 @@ export const NO_ROOM =
 const NOT_KEPT =
   'This browser does not let pages keep anything (a private window, perhaps). Press Save .xlsx before you leave.';
 
-export interface Kept {
+export interface KeptWorkbook {
   readonly id: string;
   readonly title: string;
   readonly at: number;
@@ -33,8 +33,8 @@ export interface Kept {
  * page loses nothing but the last moment.
  */
 export class Keeper {
-  private readonly store: Promise<Store | undefined>;
-  private readonly hold = new Hold();
+  private readonly store: Promise<BookStore | undefined>;
+  private readonly hold = new BookHold();
   private id: string = crypto.randomUUID();
   private saving = 0;
   private readonly dirty = new Set<string>();
@@ -128,7 +128,7 @@ export class Keeper {
     }
   }
 
-  private async failed(store: Store, fault: unknown): Promise<void> {
+  private async failed(store: BookStore, fault: unknown): Promise<void> {
     if (isFull(fault) && (await dropOldVersions(store)) > 0) {
       this.expect();
       return;
@@ -137,7 +137,7 @@ export class Keeper {
     this.tell(this.trouble);
   }
 
-  private async write(store: Store, sheets: readonly string[]): Promise<void> {
+  private async write(store: BookStore, sheets: readonly string[]): Promise<void> {
     const { workbook } = this.open.context;
     const { sheets: all, ...rest } = workbook.getSnapshot();
     const saving = ++this.saving;
@@ -175,7 +175,7 @@ export class Keeper {
     };
   }
 
-  private async keepVersion(store: Store): Promise<void> {
+  private async keepVersion(store: BookStore): Promise<void> {
     const whole = await load(store, this.id);
     if (!whole) return;
     this.versionAt = whole.book.at;
@@ -183,13 +183,13 @@ export class Keeper {
     await addVersion(store, { book: this.id, at: whole.book.at, title: whole.book.title, packed });
   }
 
-  private async forgetOldest(store: Store): Promise<void> {
+  private async forgetOldest(store: BookStore): Promise<void> {
     for (const { id } of (await this.list()).slice(MOST)) if (id !== this.id) await forgetBook(store, id);
     await navigator.storage?.persist?.().catch(() => false);
   }
 
   /** Newest first. */
-  async list(): Promise<readonly Kept[]> {
+  async list(): Promise<readonly KeptWorkbook[]> {
     const store = await this.store;
     const books = store ? await store.getAll('books') : [];
     return books.map(({ id, title, at }) => ({ id, title, at })).sort((a, b) => b.at - a.at);
@@ -261,7 +261,7 @@ export class Keeper {
   }
 }
 
-async function load(store: Store, id: string): Promise<KeptWhole | undefined> {
+async function load(store: BookStore, id: string): Promise<KeptWhole | undefined> {
   const book = await store.get('books', id);
   return book && { book, sheets: await store.getAllFromIndex('sheets', 'book', id) };
 }

@@ -1,4 +1,4 @@
-import type { Store } from './database';
+import type { BookStore } from './database';
 import type { KeptVersion, KeptWhole } from './shapes';
 
 /** Earlier versions of a workbook: one every ten minutes while it changes, one an hour after that, for a day. */
@@ -26,7 +26,7 @@ export function timesToKeep(times: readonly number[], now: number): readonly num
   return kept;
 }
 
-export async function addVersion(store: Store, version: KeptVersion): Promise<void> {
+export async function addVersion(store: BookStore, version: KeptVersion): Promise<void> {
   await store.put('versions', version);
   const keys = await store.getAllKeysFromIndex('versions', 'book', version.book);
   const keep = new Set(
@@ -39,7 +39,7 @@ export async function addVersion(store: Store, version: KeptVersion): Promise<vo
 }
 
 /** Makes room: the oldest half of all versions of all workbooks. */
-export async function dropOldVersions(store: Store): Promise<number> {
+export async function dropOldVersions(store: BookStore): Promise<number> {
   const keys = (await store.getAllKeys('versions')).sort((a, b) => a[1] - b[1]);
   const going = keys.slice(0, Math.ceil(keys.length / 2));
   for (const key of going) await store.delete('versions', key);

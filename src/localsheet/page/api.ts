@@ -1,7 +1,7 @@
 import type { Cell } from '../../../shared/base/values';
 import { areaOf, referenceOf } from '../areas';
-import type { Area, ChartState } from '../../officeStandIn/book';
-import type { Kept } from '../keeping/keeper';
+import type { StandInArea, ChartState } from '../../officeStandIn/book';
+import type { KeptWorkbook } from '../keeping/keeper';
 import type { UniverBook } from '../univer/book';
 import { errorAt } from '../univer/errorText';
 import { focusSheet } from './regions';
@@ -41,7 +41,7 @@ export interface PageApi {
   /** Writes what changed to the browser's store now. */
   keepNow(): Promise<void>;
   /** Workbooks in the store, newest first. */
-  kept(): Promise<readonly Kept[]>;
+  kept(): Promise<readonly KeptWorkbook[]>;
   /** The open workbook as an .xlsx file. */
   saveFile(): Promise<{ readonly bytes: Uint8Array; readonly lost: readonly string[] }>;
 }
@@ -73,7 +73,7 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
     if (!found) throw new Error(`There is no sheet named ${name}.`);
     return found.id;
   };
-  const place = async (address: string): Promise<{ sheet: string; area: Area }> => {
+  const place = async (address: string): Promise<{ sheet: string; area: StandInArea }> => {
     const reference = referenceOf(address);
     const area = reference?.area ?? areaOf(address);
     if (!area) throw new Error(`${address} is not an address.`);

@@ -2,6 +2,7 @@ import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { noticesText } from '../../build/notices.mjs';
 import { pageBundle, scriptBundle } from '../../build/sheet/bundle';
 import { assembleSite, SITE_FOLDER } from './site';
 import { isStale } from './stale';
@@ -10,11 +11,11 @@ import { isStale } from './stale';
 export const SHEET_FOLDER = '.cache/localsheet';
 const ADDIN_FOLDER = 'dist';
 
-export type Tell = (line: string) => void;
+export type BuildTell = (line: string) => void;
 const run = promisify(execFile);
 
 /** The same production build that Excel gets: functions, their list, the pane. */
-async function buildAddin(root: string, tell: Tell): Promise<boolean> {
+async function buildAddin(root: string, tell: BuildTell): Promise<boolean> {
   const outputs = ['functions.js', 'functions.json', 'taskpane.html'].map(
     (name) => `${ADDIN_FOLDER}/${name}`,
   );
@@ -69,7 +70,7 @@ async function formatsText(root: string): Promise<string> {
   return ((await import(`data:text/javascript;base64,${code}`)) as { default: string }).default;
 }
 
-async function buildSheet(root: string, tell: Tell): Promise<boolean> {
+async function buildSheet(root: string, tell: BuildTell): Promise<boolean> {
   const outputs = ['main.js', 'main.css', 'office.js', 'boot.js', 'calculate.js'].map(
     (name) => `${SHEET_FOLDER}/${name}`,
   );
@@ -89,13 +90,22 @@ async function buildSheet(root: string, tell: Tell): Promise<boolean> {
   const outdir = join(root, SHEET_FOLDER);
   rmSync(outdir, { recursive: true, force: true });
   mkdirSync(outdir, { recursive: true });
-  await Promise.all([build(pageBundle(root, outdir)), build(scriptBundle(root, outdir))]);
+  const made = await Promise.all([
+    build({ ...pageBundle(root, outdir), metafile: true }),
+    build({ ...scriptBundle(root, outdir), metafile: true }),
+  ]);
+  const shipped = made.flatMap(({ metafile }) =>
+    Object.values(metafile.outputs).flatMap(({ inputs }) =>
+      Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
+    ),
+  );
+  writeFileSync(join(outdir, 'NOTICES.txt'), noticesText(shipped, root));
   writeFileSync(join(outdir, 'formats.json'), await formatsText(root));
   return true;
 }
 
 /** Builds only what changed since the last start. */
-export async function buildAll(root: string, tell: Tell): Promise<void> {
+export async function buildAll(root: string, tell: BuildTell): Promise<void> {
   if (!existsSync(join(root, 'node_modules/esbuild')))
     throw new Error('node_modules is incomplete. Run: npm ci');
   const isNew = [await buildAddin(root, tell), await buildSheet(root, tell)].includes(true);

@@ -1,5 +1,5 @@
 import type { IRange } from '@univerjs/core';
-import type { Area } from '../../officeStandIn/book';
+import type { StandInArea } from '../../officeStandIn/book';
 import type { UniverBook } from './book';
 import { toArea } from './book/context';
 import type { Style } from './book/formats';
@@ -29,7 +29,7 @@ const ranges = (params: unknown): IRange[] => {
 
 export function guardProtected(open: UniverBook, onRefused: (sentence: string) => void): void {
   const { context, beside } = open;
-  const isLocked = (sheet: string, area: Area): boolean => {
+  const isLocked = (sheet: string, area: StandInArea): boolean => {
     const own = context.sheet(sheet);
     const { row, column, rows, columns } = context.clip(sheet, area);
     for (let r = row; r < row + rows; r++)

@@ -1,8 +1,8 @@
 import { formatReference } from '../address';
-import type { Area, AxisState, ChartSeriesState, ChartState } from '../book';
+import type { StandInArea, AxisState, ChartSeriesState, ChartState } from '../book';
 import { fail } from '../failure';
 import { asNumber, asText, checkColor } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { chartPartNodes } from './chartParts';
 import { placeArgument, placeOf, sheetById } from './find';
 import { guardChange } from './guard';
@@ -41,14 +41,14 @@ async function referenceOf(chart: ChartHandle, given: unknown): Promise<string> 
   return formatReference((await sheetById(chart.env.book, place.sheet)).name, place.area);
 }
 
-function seriesNode(chart: ChartHandle, at: () => number): Node {
+function seriesNode(chart: ChartHandle, at: () => number): ObjectNode {
   const current = async (): Promise<ChartSeriesState> =>
     (await chart.current()).series[at()] ?? fail('ItemNotFound', 'There is no such series.');
   const change = async (patch: (s: ChartSeriesState) => ChartSeriesState): Promise<void> => {
     const changed = patch(await current());
     await chart.change({ series: (await chart.current()).series.map((s, i) => (i === at() ? changed : s)) });
   };
-  const fill: Node = {
+  const fill: ObjectNode = {
     type: 'ChartFill',
     scalars: {},
     methods: {
@@ -59,7 +59,7 @@ function seriesNode(chart: ChartHandle, at: () => number): Node {
       Clear: () => change((s) => ({ ...s, fill: 'none' })),
     },
   };
-  const format: Node = { type: 'ChartSeriesFormat', scalars: {}, links: { Fill: () => fill } };
+  const format: ObjectNode = { type: 'ChartSeriesFormat', scalars: {}, links: { Fill: () => fill } };
   return {
     type: 'ChartSeries',
     scalars: { Name: async () => (await current()).name },
@@ -87,8 +87,8 @@ function seriesNode(chart: ChartHandle, at: () => number): Node {
   };
 }
 
-function seriesCollection(chart: ChartHandle): Node {
-  const itemAt = async (index: unknown): Promise<Node> => {
+function seriesCollection(chart: ChartHandle): ObjectNode {
+  const itemAt = async (index: unknown): Promise<ObjectNode> => {
     const at = asNumber(index, 'index');
     if (!(await chart.current()).series[at]) return fail('ItemNotFound', `There is no series ${at}.`);
     return seriesNode(chart, () => at);
@@ -118,7 +118,7 @@ function seriesCollection(chart: ChartHandle): Node {
   };
 }
 
-function chartNode(env: Env, sheet: string, id: string): Node {
+function chartNode(env: Env, sheet: string, id: string): ObjectNode {
   const chart = handle(env, sheet, id);
   const parts = chartPartNodes(chart);
   return {
@@ -139,7 +139,7 @@ function chartNode(env: Env, sheet: string, id: string): Node {
         const first = (await placeArgument(env.book, sheet, from)).area;
         const last =
           to === null || to === undefined ? first : (await placeArgument(env.book, sheet, to)).area;
-        const place: Area = {
+        const place: StandInArea = {
           row: first.row,
           column: first.column,
           rows: last.row + last.rows - first.row,
@@ -163,7 +163,7 @@ async function addChart(
   type: unknown,
   source: unknown,
   seriesBy: unknown,
-): Promise<Node> {
+): Promise<ObjectNode> {
   const place = placeOf(source) ?? fail('InvalidArgument', 'A chart takes its data from a range.');
   await guardChange(env.book, sheet, 'objects');
   const taken = await env.book.charts(sheet);
@@ -182,12 +182,12 @@ async function addChart(
   return chartNode(env, sheet, `chart${n}`);
 }
 
-export function chartsNode(env: Env, sheet: string): Node {
-  const find = async (key: unknown): Promise<Node | null> => {
+export function chartsNode(env: Env, sheet: string): ObjectNode {
+  const find = async (key: unknown): Promise<ObjectNode | null> => {
     const chart = (await env.book.charts(sheet)).find((c) => c.id === key || c.name === key);
     return chart ? chartNode(env, sheet, chart.id) : null;
   };
-  const item = async (key: unknown): Promise<Node> =>
+  const item = async (key: unknown): Promise<ObjectNode> =>
     (await find(key)) ?? fail('ItemNotFound', `There is no chart ${String(key)}.`);
   return {
     type: 'ChartCollection',

@@ -1,11 +1,11 @@
 import { asFlag, asNumber, asOneOf, asText } from '../input';
-import type { Node } from '../node';
+import type { ObjectNode } from '../node';
 import type { ChartHandle } from './chart';
 import { changeAxis } from './chart';
 
 /** Title, legend and axes of a chart. */
 
-const titleNode = (chart: ChartHandle): Node => ({
+const titleNode = (chart: ChartHandle): ObjectNode => ({
   type: 'ChartTitle',
   scalars: {
     Text: async () => (await chart.current()).title ?? '',
@@ -24,7 +24,7 @@ const titleNode = (chart: ChartHandle): Node => ({
 });
 
 const POSITIONS = ['Top', 'Bottom', 'Left', 'Right', 'Corner'] as const;
-const legendNode = (chart: ChartHandle): Node => ({
+const legendNode = (chart: ChartHandle): ObjectNode => ({
   type: 'ChartLegend',
   scalars: {
     Visible: async () => (await chart.current()).legend.visible,
@@ -40,8 +40,8 @@ const legendNode = (chart: ChartHandle): Node => ({
   },
 });
 
-const axisNode = (chart: ChartHandle, which: 'category' | 'value'): Node => {
-  const title: Node = {
+const axisNode = (chart: ChartHandle, which: 'category' | 'value'): ObjectNode => {
+  const title: ObjectNode = {
     type: 'ChartAxisTitle',
     scalars: {
       Text: async () => (await chart.current())[which].title ?? '',
@@ -82,8 +82,8 @@ const axisNode = (chart: ChartHandle, which: 'category' | 'value'): Node => {
   };
 };
 
-export const chartPartNodes = (chart: ChartHandle): NonNullable<Node['links']> => {
-  const axes: Node = {
+export const chartPartNodes = (chart: ChartHandle): NonNullable<ObjectNode['links']> => {
+  const axes: ObjectNode = {
     type: 'ChartAxes',
     scalars: {},
     links: { CategoryAxis: () => axisNode(chart, 'category'), ValueAxis: () => axisNode(chart, 'value') },

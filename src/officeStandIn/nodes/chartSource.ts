@@ -1,9 +1,9 @@
 import type { Cell } from '../../../shared/base/values';
 import { formatReference } from '../address';
-import type { Area, ChartSeriesState } from '../book';
+import type { StandInArea, ChartSeriesState } from '../book';
 import type { Env } from '../node';
 import { settled } from '../node';
-import type { Place } from './find';
+import type { FoundPlace } from './find';
 import { sheetById } from './find';
 
 const isText = (cell: Cell | undefined): boolean => typeof cell === 'string' && cell !== '';
@@ -34,7 +34,7 @@ function layoutOf(values: readonly (readonly Cell[])[]): Layout {
  */
 export async function seriesFrom(
   env: Env,
-  { sheet, area }: Place,
+  { sheet, area }: FoundPlace,
   seriesBy: unknown,
 ): Promise<ChartSeriesState[]> {
   const { name } = await sheetById(env.book, sheet);
@@ -43,7 +43,7 @@ export async function seriesFrom(
   const { hasHeadings, hasLabels } = layoutOf(values);
   const skipRows = hasHeadings ? 1 : 0;
   const skipColumns = hasLabels ? 1 : 0;
-  const reference = (cut: Partial<Area>): string => formatReference(name, { ...area, ...cut });
+  const reference = (cut: Partial<StandInArea>): string => formatReference(name, { ...area, ...cut });
   const body = {
     row: area.row + skipRows,
     rows: area.rows - skipRows,

@@ -1,8 +1,8 @@
 import { contains, overlaps } from '../address';
-import type { Area, ConditionalState } from '../book';
+import type { StandInArea, ConditionalState } from '../book';
 import { fail } from '../failure';
 import { asText, checkColor, isBalanced } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { guardChange } from './guard';
 
 async function byId(env: Env, sheet: string, id: unknown): Promise<ConditionalState> {
@@ -12,18 +12,18 @@ async function byId(env: Env, sheet: string, id: unknown): Promise<ConditionalSt
   );
 }
 
-const conditionalNode = (env: Env, sheet: string, id: string): Node => {
+const conditionalNode = (env: Env, sheet: string, id: string): ObjectNode => {
   const current = (): Promise<ConditionalState> => byId(env, sheet, id);
   const change = async (patch: Partial<ConditionalState>): Promise<void> => {
     await guardChange(env.book, sheet, 'structure');
     await env.book.putConditional(sheet, { ...(await current()), ...patch });
   };
-  const colour = (type: string, key: 'fill' | 'color'): Node => ({
+  const colour = (type: string, key: 'fill' | 'color'): ObjectNode => ({
     type,
     scalars: { Color: async () => (await current())[key] ?? '' },
     setters: { Color: (given) => change({ [key]: checkColor(given) }) },
   });
-  const rule: Node = {
+  const rule: ObjectNode = {
     type: 'ConditionalFormatRule',
     scalars: { Formula: async () => (await current()).formula },
     setters: {
@@ -36,7 +36,7 @@ const conditionalNode = (env: Env, sheet: string, id: string): Node => {
       },
     },
   };
-  const format: Node = {
+  const format: ObjectNode = {
     type: 'ConditionalRangeFormat',
     scalars: {},
     links: {
@@ -44,7 +44,7 @@ const conditionalNode = (env: Env, sheet: string, id: string): Node => {
       Font: () => colour('ConditionalRangeFont', 'color'),
     },
   };
-  const custom: Node = {
+  const custom: ObjectNode = {
     type: 'CustomConditionalFormat',
     scalars: {},
     links: { Rule: () => rule, Format: () => format },
@@ -63,10 +63,10 @@ const conditionalNode = (env: Env, sheet: string, id: string): Node => {
   };
 };
 
-export function conditionalFormatsNode(env: Env, sheet: string, area: Area): Node {
+export function conditionalFormatsNode(env: Env, sheet: string, area: StandInArea): ObjectNode {
   const here = async (): Promise<readonly ConditionalState[]> =>
     (await env.book.conditionals(sheet)).filter((c) => overlaps(c.area, area));
-  const item = async (key: unknown): Promise<Node> =>
+  const item = async (key: unknown): Promise<ObjectNode> =>
     conditionalNode(env, sheet, (await byId(env, sheet, key)).id);
   return {
     type: 'ConditionalFormatCollection',

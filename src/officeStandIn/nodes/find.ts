@@ -1,30 +1,31 @@
 import { parseArea, splitSheet, WHOLE_SHEET } from '../address';
-import type { Area, Book, SheetState } from '../book';
+import type { StandInArea, StandInBook, SheetState } from '../book';
 import { fail } from '../failure';
-import { isNode, type Node } from '../node';
+import { isNode, type ObjectNode } from '../node';
 
-export interface Place {
+export interface FoundPlace {
   readonly sheet: string;
-  readonly area: Area;
+  readonly area: StandInArea;
 }
-const places = new WeakMap<Node, Place>();
+const places = new WeakMap<ObjectNode, FoundPlace>();
 /** Remembers which cells a range node stands for. */
-export const rememberPlace = (node: Node, place: Place): Node => {
+export const rememberPlace = (node: ObjectNode, place: FoundPlace): ObjectNode => {
   places.set(node, place);
   return node;
 };
-export const placeOf = (node: unknown): Place | undefined => (isNode(node) ? places.get(node) : undefined);
+export const placeOf = (node: unknown): FoundPlace | undefined =>
+  isNode(node) ? places.get(node) : undefined;
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
-export async function sheetById(book: Book, id: string): Promise<SheetState> {
+export async function sheetById(book: StandInBook, id: string): Promise<SheetState> {
   return (await book.sheets()).find((s) => s.id === id) ?? fail('ItemNotFound', 'The sheet is gone.');
 }
 /** By name (letter case ignored) or id, as the collection's getItem takes them. */
-export const findSheet = async (book: Book, key: unknown): Promise<SheetState | undefined> =>
+export const findSheet = async (book: StandInBook, key: unknown): Promise<SheetState | undefined> =>
   (await book.sheets()).find((s) => typeof key === 'string' && (same(s.name, key) || s.id === key));
 
-async function namedArea(book: Book, sheet: string, text: string): Promise<Place | undefined> {
+async function namedArea(book: StandInBook, sheet: string, text: string): Promise<FoundPlace | undefined> {
   const names = await book.names();
   const name =
     names.find((n) => same(n.name, text) && n.scope === sheet) ??
@@ -35,7 +36,10 @@ async function namedArea(book: Book, sheet: string, text: string): Promise<Place
 }
 
 /** A reference with its sheet, as stored in a name; undefined when it is not a plain range. */
-export async function resolveReference(book: Book, reference: string): Promise<Place | undefined> {
+export async function resolveReference(
+  book: StandInBook,
+  reference: string,
+): Promise<FoundPlace | undefined> {
   const { sheet, rest } = splitSheet(reference);
   const found = sheet === undefined ? undefined : await findSheet(book, sheet);
   const area = parseArea(rest);
@@ -46,7 +50,7 @@ export async function resolveReference(book: Book, reference: string): Promise<P
  * What a caller names on a sheet: nothing (all of it), an address, an address with this sheet's name, or a
  * name.
  */
-export async function locate(book: Book, sheet: string, address: unknown): Promise<Place> {
+export async function locate(book: StandInBook, sheet: string, address: unknown): Promise<FoundPlace> {
   if (address === undefined || address === null || address === '') return { sheet, area: WHOLE_SHEET };
   if (typeof address !== 'string') return fail('InvalidArgument', 'An address is a text.');
   const { sheet: named, rest } = splitSheet(address);
@@ -63,12 +67,12 @@ export async function locate(book: Book, sheet: string, address: unknown): Promi
 }
 
 /** A range object or an address on the sheet. */
-export async function placeArgument(book: Book, sheet: string, given: unknown): Promise<Place> {
+export async function placeArgument(book: StandInBook, sheet: string, given: unknown): Promise<FoundPlace> {
   return placeOf(given) ?? locate(book, sheet, given);
 }
 
 /** Where an address without a known sheet points: it must carry one, or belongs to the active sheet. */
-export async function placeAnywhere(book: Book, given: unknown): Promise<Place> {
+export async function placeAnywhere(book: StandInBook, given: unknown): Promise<FoundPlace> {
   const place = placeOf(given);
   if (place) return place;
   if (typeof given !== 'string') return fail('InvalidArgument', 'Give a range or an address.');

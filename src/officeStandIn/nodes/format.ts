@@ -1,7 +1,7 @@
-import type { Area, Edge, FormatPatch, FormatState } from '../book';
+import type { StandInArea, Edge, FormatPatch, FormatState } from '../book';
 import { fail } from '../failure';
 import { asFlag, asNumber, asOneOf, asText, checkColor } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { guardChange } from './guard';
 
 const HORIZONTAL = [
@@ -39,7 +39,7 @@ interface Look {
   readonly get: <K extends keyof FormatState>(key: K) => Promise<FormatState[K] | null>;
   readonly set: (patch: FormatPatch, what?: 'format' | 'columns' | 'rows' | 'structure') => Promise<void>;
 }
-const lookOf = (env: Env, sheet: string, area: Area): Look => ({
+const lookOf = (env: Env, sheet: string, area: StandInArea): Look => ({
   get: async (key) => (await env.book.format(sheet, area))[key],
   set: async (patch, what = 'format') => {
     await guardChange(env.book, sheet, what);
@@ -47,7 +47,7 @@ const lookOf = (env: Env, sheet: string, area: Area): Look => ({
   },
 });
 
-const fillNode = (look: Look): Node => ({
+const fillNode = (look: Look): ObjectNode => ({
   type: 'RangeFill',
   scalars: {
     Color: async () => {
@@ -59,7 +59,7 @@ const fillNode = (look: Look): Node => ({
   methods: { Clear: () => look.set({ fill: '' }) },
 });
 
-const fontNode = (look: Look): Node => ({
+const fontNode = (look: Look): ObjectNode => ({
   type: 'RangeFont',
   scalars: {
     Bold: () => look.get('bold'),
@@ -77,7 +77,7 @@ const fontNode = (look: Look): Node => ({
   },
 });
 
-const borderNode = (env: Env, sheet: string, area: Area, edge: Edge): Node => {
+const borderNode = (env: Env, sheet: string, area: StandInArea, edge: Edge): ObjectNode => {
   const change = async (patch: { style?: (typeof STYLES)[number]; color?: string }): Promise<void> => {
     await guardChange(env.book, sheet, 'format');
     await env.book.setBorder(sheet, area, edge, { ...(await env.book.border(sheet, area, edge)), ...patch });
@@ -103,8 +103,8 @@ const borderNode = (env: Env, sheet: string, area: Area, edge: Edge): Node => {
   };
 };
 
-const bordersNode = (env: Env, sheet: string, area: Area): Node => {
-  const item = (key: unknown): Node => borderNode(env, sheet, area, asOneOf(key, EDGES, 'edge'));
+const bordersNode = (env: Env, sheet: string, area: StandInArea): ObjectNode => {
+  const item = (key: unknown): ObjectNode => borderNode(env, sheet, area, asOneOf(key, EDGES, 'edge'));
   return {
     type: 'RangeBorderCollection',
     scalars: { Count: () => EDGES.length },
@@ -114,7 +114,7 @@ const bordersNode = (env: Env, sheet: string, area: Area): Node => {
   };
 };
 
-const protectionNode = (look: Look): Node => ({
+const protectionNode = (look: Look): ObjectNode => ({
   type: 'FormatProtection',
   scalars: { Locked: () => look.get('locked') },
   setters: { Locked: (given) => look.set({ locked: asFlag(given, 'locked') }, 'structure') },
@@ -125,7 +125,7 @@ const size = (given: unknown, what: string): number => {
   return points >= 0 ? points : fail('InvalidArgument', `${what} may not be negative.`);
 };
 
-export function formatNode(env: Env, sheet: string, area: Area): Node {
+export function formatNode(env: Env, sheet: string, area: StandInArea): ObjectNode {
   const look = lookOf(env, sheet, area);
   return {
     type: 'RangeFormat',

@@ -1,4 +1,4 @@
-import type { Area, Book } from '../book';
+import type { StandInArea, StandInBook } from '../book';
 import { fail } from '../failure';
 
 /**
@@ -6,7 +6,7 @@ import { fail } from '../failure';
  * locked.
  */
 
-export async function guardContent(book: Book, sheet: string, area: Area): Promise<void> {
+export async function guardContent(book: StandInBook, sheet: string, area: StandInArea): Promise<void> {
   const { isOn } = await book.protection(sheet);
   if (!isOn) return;
   const { locked } = await book.format(sheet, area);
@@ -22,7 +22,11 @@ const OPTION = {
 } as const;
 
 /** `structure` (tables, validations, merging, conditional formats) is never allowed while protected. */
-export async function guardChange(book: Book, sheet: string, what: keyof typeof OPTION): Promise<void> {
+export async function guardChange(
+  book: StandInBook,
+  sheet: string,
+  what: keyof typeof OPTION,
+): Promise<void> {
   const { isOn, options } = await book.protection(sheet);
   if (isOn && options[OPTION[what]] !== true)
     fail('AccessDenied', 'The sheet is protected against this change.');

@@ -2,7 +2,7 @@ import { formatReference, parseArea } from '../address';
 import type { NameState } from '../book';
 import { fail } from '../failure';
 import { asText } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { placeOf, resolveReference, sheetById } from './find';
 import { rangeNode } from './range';
 
@@ -19,11 +19,11 @@ async function referenceText(env: Env, given: unknown): Promise<string> {
   return text.startsWith('=') ? text : fail('InvalidArgument', 'A reference text begins with =.');
 }
 
-function nameNode(env: Env, state: NameState): Node {
+function nameNode(env: Env, state: NameState): ObjectNode {
   const current = async (): Promise<NameState> =>
     (await env.book.names()).find((n) => n.name === state.name && n.scope === state.scope) ??
     fail('ItemNotFound', `The name ${state.name} is gone.`);
-  const range = async (): Promise<Node | null> => {
+  const range = async (): Promise<ObjectNode | null> => {
     const place = await resolveReference(env.book, (await current()).formula);
     return place ? rangeNode(env, place.sheet, place.area) : null;
   };
@@ -51,14 +51,14 @@ function nameNode(env: Env, state: NameState): Node {
 }
 
 /** Names of the workbook, or of one sheet. */
-export function namesNode(env: Env, scope?: string): Node {
+export function namesNode(env: Env, scope?: string): ObjectNode {
   const mine = async (): Promise<readonly NameState[]> =>
     (await env.book.names()).filter((n) => n.scope === scope);
-  const find = async (key: unknown): Promise<Node | null> => {
+  const find = async (key: unknown): Promise<ObjectNode | null> => {
     const state = (await mine()).find((n) => same(n.name, key));
     return state ? nameNode(env, state) : null;
   };
-  const item = async (key: unknown): Promise<Node> =>
+  const item = async (key: unknown): Promise<ObjectNode> =>
     (await find(key)) ?? fail('ItemNotFound', `There is no name ${String(key)}.`);
   return {
     type: 'NamedItemCollection',

@@ -1,12 +1,12 @@
 import { formatArea } from '../address';
 import { fail } from '../failure';
 import { asText } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { locate, placeOf } from './find';
 import { guardChange } from './guard';
 
 /** Notes on cells; newer Excel only, so callers ask for the requirement set first. */
-const noteNode = (env: Env, sheet: string, row: number, column: number): Node => {
+const noteNode = (env: Env, sheet: string, row: number, column: number): ObjectNode => {
   const write = async (text: string): Promise<void> => {
     await guardChange(env.book, sheet, 'objects');
     await env.book.setNote(sheet, row, column, text);
@@ -19,7 +19,7 @@ const noteNode = (env: Env, sheet: string, row: number, column: number): Node =>
   };
 };
 
-export function notesNode(env: Env, sheet: string): Node {
+export function notesNode(env: Env, sheet: string): ObjectNode {
   return {
     type: 'NoteCollection',
     scalars: {},

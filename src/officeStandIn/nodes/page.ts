@@ -2,12 +2,12 @@ import { parseArea, splitSheet } from '../address';
 import type { PageState } from '../book';
 import { fail } from '../failure';
 import { asOneOf, asWhole } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { placeArgument, placeOf } from './find';
 import { guardChange } from './guard';
 import { rangeNode } from './range';
 
-export function freezeNode(env: Env, sheet: string): Node {
+export function freezeNode(env: Env, sheet: string): ObjectNode {
   const set = (rows: number, columns: number): Promise<void> =>
     Promise.resolve(env.book.setFreeze(sheet, rows, columns));
   const many = (given: unknown): number => {
@@ -57,7 +57,7 @@ const OPTIONS = {
   selectionMode: 'Normal',
 } as const;
 
-export function protectionNode(env: Env, sheet: string): Node {
+export function protectionNode(env: Env, sheet: string): ObjectNode {
   return {
     type: 'WorksheetProtection',
     scalars: {
@@ -110,7 +110,7 @@ const rowsOf = (given: unknown): readonly [number, number] => {
   return area ? [area.row, area.row + area.rows - 1] : fail('InvalidArgument', 'Give rows, as in $1:$2.');
 };
 
-export function pageNode(env: Env, sheet: string): Node {
+export function pageNode(env: Env, sheet: string): ObjectNode {
   const change = async (patch: Partial<PageState>): Promise<void> => {
     await guardChange(env.book, sheet, 'structure');
     await env.book.setPage(sheet, patch);

@@ -1,10 +1,10 @@
 import type { Cell } from '../../../shared/base/values';
 import { isError } from '../../../shared/base/values';
 import { fits, formatReference, isWholeColumns, isWholeRows } from '../address';
-import type { Area, CellReads } from '../book';
+import type { StandInArea, CellReads } from '../book';
 import { fail } from '../failure';
 import { asOneOf, asWhole, readInput, shaped } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { settled } from '../node';
 import { conditionalFormatsNode } from './conditional';
 import { rememberPlace, sheetById } from './find';
@@ -27,14 +27,14 @@ const valueType = (cell: Cell): string => {
 };
 
 const reader =
-  (env: Env, sheet: string, area: Area) =>
+  (env: Env, sheet: string, area: StandInArea) =>
   async <K extends keyof CellReads, T>(what: K, show: (cells: CellReads[K]) => T): Promise<T | null> => {
     if (area.rows * area.columns > READ_LIMIT || isWholeRows(area) || isWholeColumns(area)) return null;
     const book = what === 'formats' ? env.book : await settled(env);
     return show(await book.read(sheet, area, what));
   };
 
-async function writeCells(env: Env, sheet: string, area: Area, given: unknown): Promise<void> {
+async function writeCells(env: Env, sheet: string, area: StandInArea, given: unknown): Promise<void> {
   const lines = shaped(given, area);
   await guardContent(env.book, sheet, area);
   const needsFormats = lines.some((line) => line.some((cell) => typeof cell === 'string' && cell !== ''));
@@ -43,7 +43,7 @@ async function writeCells(env: Env, sheet: string, area: Area, given: unknown): 
   await env.book.write(sheet, area, cells);
 }
 
-async function writeFormats(env: Env, sheet: string, area: Area, given: unknown): Promise<void> {
+async function writeFormats(env: Env, sheet: string, area: StandInArea, given: unknown): Promise<void> {
   const lines = shaped(given, area).map((line) =>
     line.map((format) =>
       format === null
@@ -57,7 +57,7 @@ async function writeFormats(env: Env, sheet: string, area: Area, given: unknown)
   await env.book.setNumberFormats(sheet, area, lines);
 }
 
-const scalarsOf = (env: Env, sheet: string, area: Area): Node['scalars'] => {
+const scalarsOf = (env: Env, sheet: string, area: StandInArea): ObjectNode['scalars'] => {
   const read = reader(env, sheet, area);
   const isOneCell = area.rows === 1 && area.columns === 1;
   return {
@@ -81,12 +81,12 @@ const scalarsOf = (env: Env, sheet: string, area: Area): Node['scalars'] => {
 };
 
 /** Cells reached from a range, relative to its first cell; outside the sheet there is nothing. */
-const moved = (env: Env, sheet: string, area: Area): Node =>
+const moved = (env: Env, sheet: string, area: StandInArea): ObjectNode =>
   fits(area)
     ? rangeNode(env, sheet, area)
     : fail('InvalidArgument', 'The range would lie outside the sheet.');
 
-const navigationOf = (env: Env, sheet: string, area: Area): NonNullable<Node['methods']> => ({
+const navigationOf = (env: Env, sheet: string, area: StandInArea): NonNullable<ObjectNode['methods']> => ({
   GetCell: (row, column) =>
     moved(env, sheet, {
       row: area.row + asWhole(row, 'row'),
@@ -125,7 +125,7 @@ const navigationOf = (env: Env, sheet: string, area: Area): NonNullable<Node['me
   },
 });
 
-export function intersection(a: Area, b: Area): Area | undefined {
+export function intersection(a: StandInArea, b: StandInArea): StandInArea | undefined {
   const row = Math.max(a.row, b.row);
   const column = Math.max(a.column, b.column);
   const rows = Math.min(a.row + a.rows, b.row + b.rows) - row;
@@ -133,7 +133,7 @@ export function intersection(a: Area, b: Area): Area | undefined {
   return rows > 0 && columns > 0 ? { row, column, rows, columns } : undefined;
 }
 
-const actionsOf = (env: Env, sheet: string, area: Area): NonNullable<Node['methods']> => ({
+const actionsOf = (env: Env, sheet: string, area: StandInArea): NonNullable<ObjectNode['methods']> => ({
   Select: () => env.book.select(sheet, area),
   Clear: async (applyTo) => {
     const what = asOneOf(applyTo ?? 'All', ['All', 'Contents', 'Formats'], 'applyTo');
@@ -154,10 +154,10 @@ const actionsOf = (env: Env, sheet: string, area: Area): NonNullable<Node['metho
   },
 });
 
-export function rangeNode(env: Env, sheet: string, area: Area): Node {
+export function rangeNode(env: Env, sheet: string, area: StandInArea): ObjectNode {
   let reference: string | undefined;
   const write = (given: unknown): Promise<void> => writeCells(env, sheet, area, given);
-  const node: Node = {
+  const node: ObjectNode = {
     type: 'Range',
     identity: () => (reference === undefined ? {} : { _ReferenceId: reference }),
     scalars: scalarsOf(env, sheet, area),

@@ -1,13 +1,13 @@
 import { fail } from '../failure';
 import { asText } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 
 /** What an add-in keeps with the workbook, outside its cells. Protection of sheets does not touch it. */
 
 const KEY_LIMIT = 255;
 const isMissing = (value: unknown): boolean => value === undefined || value === null;
 
-const settingNode = (env: Env, key: string): Node => {
+const settingNode = (env: Env, key: string): ObjectNode => {
   const current = async (): Promise<unknown> => {
     const value = (await env.book.settings())[key];
     return isMissing(value) ? fail('ItemNotFound', `The setting ${key} is gone.`) : value;
@@ -31,10 +31,10 @@ const settingNode = (env: Env, key: string): Node => {
   };
 };
 
-export function settingsNode(env: Env): Node {
-  const find = async (key: unknown): Promise<Node | null> =>
+export function settingsNode(env: Env): ObjectNode {
+  const find = async (key: unknown): Promise<ObjectNode | null> =>
     typeof key === 'string' && !isMissing((await env.book.settings())[key]) ? settingNode(env, key) : null;
-  const item = async (key: unknown): Promise<Node> =>
+  const item = async (key: unknown): Promise<ObjectNode> =>
     (await find(key)) ?? fail('ItemNotFound', `There is no setting ${String(key)}.`);
   return {
     type: 'SettingCollection',

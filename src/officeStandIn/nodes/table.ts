@@ -1,10 +1,10 @@
 import type { Cell } from '../../../shared/base/values';
 import { isError } from '../../../shared/base/values';
 import { overlaps, parseArea } from '../address';
-import type { Area, CellInput, TablePatch, TableState } from '../book';
+import type { StandInArea, CellInput, TablePatch, TableState } from '../book';
 import { fail } from '../failure';
 import { asFlag, asText } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { placeArgument, placeAnywhere } from './find';
 import { guardChange } from './guard';
 import { rangeNode } from './range';
@@ -56,13 +56,13 @@ async function showTotals(env: Env, id: string, isShown: boolean): Promise<void>
   await env.book.write(table.sheet, { ...area, row: area.row + area.rows - 1, rows: 1 }, [cells]);
 }
 
-function tableNode(env: Env, id: string): Node {
+function tableNode(env: Env, id: string): ObjectNode {
   const current = (): Promise<TableState> => byId(env, id);
   const change = async (patch: TablePatch): Promise<void> => {
     await guardChange(env.book, (await current()).sheet, 'structure');
     await env.book.changeTable(id, patch);
   };
-  const part = async (cut: (table: TableState) => Area): Promise<Node> => {
+  const part = async (cut: (table: TableState) => StandInArea): Promise<ObjectNode> => {
     const table = await current();
     return rangeNode(env, table.sheet, cut(table));
   };
@@ -99,7 +99,12 @@ function tableNode(env: Env, id: string): Node {
   };
 }
 
-async function addTable(env: Env, sheet: string, area: Area, hasHeaders: boolean): Promise<Node> {
+async function addTable(
+  env: Env,
+  sheet: string,
+  area: StandInArea,
+  hasHeaders: boolean,
+): Promise<ObjectNode> {
   if (!hasHeaders)
     return fail('NotImplemented', 'The local sheet makes tables from ranges that have their headings.');
   if (area.rows < 2) return fail('InvalidArgument', 'A table needs its headings and at least one row.');
@@ -117,14 +122,14 @@ async function addTable(env: Env, sheet: string, area: Area, hasHeaders: boolean
 }
 
 /** Tables of the workbook, or of one sheet. */
-export function tablesNode(env: Env, sheet?: string): Node {
+export function tablesNode(env: Env, sheet?: string): ObjectNode {
   const mine = async (): Promise<readonly TableState[]> =>
     (await env.book.tables()).filter((t) => sheet === undefined || t.sheet === sheet);
-  const find = async (key: unknown): Promise<Node | null> => {
+  const find = async (key: unknown): Promise<ObjectNode | null> => {
     const table = (await mine()).find((t) => t.id === key || same(t.name, key));
     return table ? tableNode(env, table.id) : null;
   };
-  const item = async (key: unknown): Promise<Node> =>
+  const item = async (key: unknown): Promise<ObjectNode> =>
     (await find(key)) ?? fail('ItemNotFound', `There is no table ${String(key)}.`);
   return {
     type: 'TableCollection',

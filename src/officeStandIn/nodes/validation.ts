@@ -1,8 +1,8 @@
 import { formatReference } from '../address';
-import type { Area, ValidationState } from '../book';
+import type { StandInArea, ValidationState } from '../book';
 import { fail } from '../failure';
 import { asFlag } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { placeOf, sheetById } from './find';
 import { guardChange } from './guard';
 
@@ -108,7 +108,7 @@ const readError = (given: unknown): NonNullable<ValidationState['error']> => {
   return { ...message(alert), style, show: alert.showAlert !== false };
 };
 
-export function dataValidationNode(env: Env, sheet: string, area: Area): Node {
+export function dataValidationNode(env: Env, sheet: string, area: StandInArea): ObjectNode {
   const current = (): Promise<ValidationState | undefined> =>
     Promise.resolve(env.book.validation(sheet, area));
   const change = async (patch: Partial<ValidationState>): Promise<void> => {

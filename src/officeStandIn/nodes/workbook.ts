@@ -1,12 +1,12 @@
 import { asText } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { namesNode } from './name';
 import { rangeNode } from './range';
 import { settingsNode } from './setting';
 import { tablesNode } from './table';
 import { worksheetsNode } from './worksheet';
 
-const applicationNode = (env: Env): Node => ({
+const applicationNode = (env: Env): ObjectNode => ({
   type: 'Application',
   scalars: {},
   methods: {
@@ -20,13 +20,13 @@ const applicationNode = (env: Env): Node => ({
         type: 'WorkbookCreated',
         scalars: {},
         methods: { Open: () => env.openWorkbook(bytes) },
-      } satisfies Node;
+      } satisfies ObjectNode;
     },
   },
 });
 
 /** The root of every path. */
-export function workbookNode(env: Env): Node {
+export function workbookNode(env: Env): ObjectNode {
   return {
     type: 'Workbook',
     scalars: {},

@@ -2,7 +2,7 @@ import { WHOLE_SHEET } from '../address';
 import type { SheetPatch, SheetState } from '../book';
 import { fail } from '../failure';
 import { asFlag, asOneOf, asWhole, checkColor, checkSheetName } from '../input';
-import type { Env, Node } from '../node';
+import type { Env, ObjectNode } from '../node';
 import { settled } from '../node';
 import { chartsNode } from './chart';
 import { findSheet, locate, sheetById } from './find';
@@ -26,7 +26,7 @@ const isLastVisible = async (env: Env, id: string): Promise<boolean> => {
   return visible.length === 1 && visible[0]?.id === id;
 };
 
-const methodsOf = (env: Env, id: string): NonNullable<Node['methods']> => ({
+const methodsOf = (env: Env, id: string): NonNullable<ObjectNode['methods']> => ({
   Activate: async () => {
     if ((await sheetById(env.book, id)).visibility !== 'Visible')
       fail('InvalidOperation', 'A hidden sheet cannot be activated.');
@@ -68,7 +68,7 @@ const methodsOf = (env: Env, id: string): NonNullable<Node['methods']> => ({
   },
 });
 
-export function worksheetNode(env: Env, id: string): Node {
+export function worksheetNode(env: Env, id: string): ObjectNode {
   const current = (): Promise<SheetState> => sheetById(env.book, id);
   const change = async (patch: SheetPatch): Promise<void> => {
     await env.book.changeSheet(id, patch);
@@ -120,12 +120,12 @@ const freeName = (sheets: readonly SheetState[]): string => {
   return `Sheet${n}`;
 };
 
-export function worksheetsNode(env: Env): Node {
-  const find = async (key: unknown): Promise<Node | null> => {
+export function worksheetsNode(env: Env): ObjectNode {
+  const find = async (key: unknown): Promise<ObjectNode | null> => {
     const sheet = await findSheet(env.book, key);
     return sheet ? worksheetNode(env, sheet.id) : null;
   };
-  const item = async (key: unknown): Promise<Node> =>
+  const item = async (key: unknown): Promise<ObjectNode> =>
     (await find(key)) ?? fail('ItemNotFound', `There is no sheet ${String(key)}.`);
   return {
     type: 'WorksheetCollection',

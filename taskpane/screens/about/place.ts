@@ -1,4 +1,4 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { aboutView } from './view/about';
 
-export const place: Place = { initial: () => ({}), view: aboutView };
+export const place: PanePlace = { initial: () => ({}), view: aboutView };

@@ -1,13 +1,16 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
+import { planAgain } from '../season/commands/again';
 import { writeSeasonWithSuffix } from '../season/commands/plan';
 import { initialSeason } from '../season/state/season';
-import { writeWithSuffix } from './commands/plan';
+import { planTyped, writeWithSuffix } from './commands/plan';
 import { initialPlan } from './state/plan';
 import { plansView } from './view/modes';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: (today) => ({ plan: initialPlan(today), season: initialSeason(today) }),
   view: plansView,
+  acts: { planAgain },
   answers: { writeWithSuffix, writeSeasonWithSuffix },
   keeps: { plan: ['texts', 'touched', 'isAsked'], season: ['mode', 'form', 'touched', 'page', 'pasted'] },
+  onOpen: planTyped,
 };

@@ -1,4 +1,4 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { settingsView } from './view/settings';
 
-export const place: Place = { initial: () => ({}), view: settingsView };
+export const place: PanePlace = { initial: () => ({}), view: settingsView };

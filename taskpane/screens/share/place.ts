@@ -1,9 +1,9 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { writeSummaryWithSuffix } from './commands/summary';
 import { initialShare } from './state/share';
 import { shareView } from './view/share';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: () => ({ share: initialShare }),
   view: shareView,
   answers: { writeSummaryWithSuffix },

@@ -1,14 +1,13 @@
-import type { Place } from '../../pane/places';
-import { ringTimer } from '../vat/commands/notebook';
+import type { PanePlace } from '../../pane/places';
+import { openVats, ringTimer } from '../vat/commands/notebook';
 import { initialVat, VAT_KEEPS } from '../vat/state/notebook';
-import { readDay } from './commands/today';
 import { initialToday } from './state/today';
 import { todayView } from './view/today';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: () => ({ today: initialToday, vat: initialVat }),
   view: todayView,
   keeps: { ...VAT_KEEPS },
-  onOpen: readDay,
+  onOpen: openVats,
   onTick: ringTimer,
 };

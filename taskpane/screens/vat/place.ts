@@ -1,15 +1,15 @@
-import type { Place } from '../../pane/places';
-import { writeDoseWithSuffix } from '../dose/commands/dose';
+import type { PanePlace } from '../../pane/places';
+import { tickVats } from '../dose/commands/dose';
 import { initialDose } from '../dose/state/dose';
-import { flushLines, ringTimer } from './commands/notebook';
+import { initialToday } from '../today/state/today';
+import { openVats } from './commands/notebook';
 import { initialVat, VAT_KEEPS } from './state/notebook';
 import { vatView } from './view/vat';
 
-export const place: Place = {
-  initial: () => ({ dose: initialDose, vat: initialVat }),
+export const place: PanePlace = {
+  initial: () => ({ dose: initialDose, vat: initialVat, today: initialToday }),
   view: vatView,
-  answers: { writeDoseWithSuffix },
-  keeps: { ...VAT_KEEPS, dose: ['texts', 'readings', 'draft', 'past', 'isVatOpen'] },
-  onOpen: flushLines,
-  onTick: ringTimer,
+  keeps: { ...VAT_KEEPS, dose: ['setups', 'drafts', 'ready', 'isSetupOpen', 'field'] },
+  onOpen: openVats,
+  onTick: tickVats,
 };

@@ -1,14 +1,14 @@
-import type { Place } from '../../pane/places';
+import type { PanePlace } from '../../pane/places';
 import { writeCheckWithSuffix } from '../check/commands/out';
 import { initialCheck } from '../check/state/check';
-import { insertAnyway } from '../functions/commands/functions';
+import { insertAnyway, insertBelow } from '../functions/commands/functions';
 import { initialFunctions } from '../functions/state/functions';
 import { initialMessages } from '../messages/state/messages';
 import { followCell } from './commands/why';
 import { initialWhy } from './state/why';
 import { whyView } from './view/why';
 
-export const place: Place = {
+export const place: PanePlace = {
   initial: () => ({
     why: initialWhy,
     functions: initialFunctions,
@@ -16,8 +16,8 @@ export const place: Place = {
     check: initialCheck,
   }),
   view: whyView,
-  answers: { insertAnyway, writeCheckWithSuffix },
-  keeps: { why: ['part'], functions: ['search', 'family', 'open', 'texts'] },
+  answers: { insertAnyway, insertBelow, writeCheckWithSuffix },
+  keeps: { why: ['part'], functions: ['search', 'family', 'open', 'texts', 'isNamed'] },
   onOpen: followCell,
   onTick: followCell,
 };

@@ -1,11 +1,10 @@
 import { addressOf, parseAddress } from '../../../shared/sheet/formula/address';
-import { livingBook, Pages, SHEETS } from '../../../shared/books/living';
-import { planOfRuns } from '../../../shared/books/living/fromRuns';
+import { livingBook, LivingPages, SHEETS } from '../../../shared/books/living';
 import type { Table } from '../../../shared/books/living/table';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
-import { chanceOf } from '../../../shared/maths/chance';
+import { rngOf } from '../../../shared/maths/rng';
 import { DAY_LINES, EVENTS_IN_ORDER, RUN_LINES, SHARE_LINES, TASKS } from '../../../shared/run/lines';
-import { planSeasonBook } from '../../../shared/season';
+import { planBatches } from '../../../shared/season/batches';
 import { DEEPEST } from '../../../shared/sheet/workbook/lint';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { BOOK, bookOf } from '../../season/support';
@@ -16,13 +15,13 @@ import type { SeasonPlan } from '../../../shared/season/types';
 interface Made {
   readonly book: OrderBook;
   readonly plan: SeasonPlan;
-  readonly pages: Pages;
+  readonly pages: LivingPages;
   readonly model: WorkbookModel;
 }
 const made = (changes: object = {}): Made => {
   const book = bookOf(changes);
-  const plan = planOfRuns(book, planSeasonBook(book, { draws: 200 }));
-  return { book, plan, pages: new Pages(book, plan), model: livingBook(book, plan) };
+  const plan = planBatches(book, { draws: 200, explains: false });
+  return { book, plan, pages: new LivingPages(book, plan), model: livingBook(book, plan) };
 };
 const cells = (model: WorkbookModel, sheet: string): Readonly<Record<string, CellModel>> =>
   model.sheets.find(({ name }) => name === sheet)?.cells ?? {};
@@ -156,7 +155,7 @@ test('headings of a table are all different', () => {
 
 describe('the order of events holds, whatever the water and the hours', () => {
   test.each(Array.from({ length: 40 }, (_, i) => i + 1))('book %i', (seed) => {
-    const chance = chanceOf(seed);
+    const chance = rngOf(seed);
     const between = (low: number, high: number): number => low + (high - low) * chance.even();
     const { pages, plan } = made({
       orders: [
@@ -177,7 +176,7 @@ describe('the order of events holds, whatever the water and the hours', () => {
 });
 
 /** Pairs of tasks of a book with one batch that stand the wrong way round. */
-function disorder(pages: Pages): string[] {
+function disorder(pages: LivingPages): string[] {
   const when = new Map(pages.rows.tasks.filter((t) => t.later === 0).map((t) => [t.task, t.when]));
   const time = (task: keyof typeof TASKS): number => when.get(task) ?? NaN;
   return [...EVENTS_IN_ORDER, ['weaned', 'handOver'] as const, ['fast', 'handOver'] as const].flatMap(

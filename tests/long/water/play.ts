@@ -1,3 +1,8 @@
+import type { VatEvent } from '../../../shared/dosing/events';
+import { EMPTY_LINE } from '../../../shared/dosing/log';
+import type { VatSetup } from '../../../shared/dosing/vat';
+import { vatAdvice } from '../../../shared/dosing/vat';
+import type { MeterName } from '../../../shared/families/water/titration/beliefs';
 import { columnOf, grid } from '../../support/call';
 import type { Draws } from '../../support/draws';
 import { drawsFrom } from '../../support/draws';
@@ -35,6 +40,8 @@ export interface Played {
 
 const MOST = 16;
 export interface Habits {
+  /** Standard error of what a hand measures out, as a share. */
+  readonly hand?: number;
   /** Hours under strong air when told to air. */
   readonly airHours: number;
   readonly after?: (vat: Vat, lines: Line[], chance: Draws) => void;
@@ -57,7 +64,7 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     const total = lines.at(-1)?.total ?? 0;
     if (told.action === 'dose') {
       given += told.grams;
-      pour(vat, told.grams * (1 + 0.03 * chance.normal()));
+      pour(vat, told.grams * Math.max(0.5, 1 + (habits.hand ?? 0.03) * chance.normal()));
       pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
       stated++;
       const ph = truePH(vat);
@@ -136,6 +143,48 @@ export const next =
             : 'stop';
     return { action, grams, low: Number(at('pH at least')), high: Number(at('pH at most')) };
   };
+
+/** The lines of the simulated notebook as the log of the pane holds them. */
+const eventsIn = (lines: readonly Line[]): VatEvent[] =>
+  lines.flatMap(({ total, ph, event }, i) => {
+    const part = total - (lines[i - 1]?.total ?? 0);
+    const reading: VatEvent = { ...EMPTY_LINE, vat: '1', what: (event || 'reading') as 'reading', ph };
+    return part > 0 ? [{ ...EMPTY_LINE, vat: '1', what: 'dose', grams: part }, reading] : [reading];
+  });
+
+/** The vat engine, with a person who owns these spoons and logs what they held. */
+export const person =
+  (spoons: readonly number[], meter: MeterName = 'good'): Advisor =>
+  ({ litres, celsius, product }, lines) => {
+    const advice = vatAdvice(
+      { ...SETUP, name: '1', litres, celsius, material: product, spoons, meter },
+      eventsIn(lines),
+    );
+    return {
+      action: advice.action,
+      grams: advice.measures?.grams ?? 0,
+      low: advice.now?.low ?? NaN,
+      high: advice.now?.high ?? NaN,
+    };
+  };
+export const SETUP: VatSetup = {
+  name: '1',
+  litres: 1000,
+  celsius: 25,
+  material: 'soda ash',
+  purity: 1,
+  spoons: [],
+  target: 7,
+  bottom: 6.5,
+  top: 7.5,
+  isStocked: false,
+  ammonia: null,
+  alkalinity: null,
+  origin: 'unknown',
+  meter: 'good',
+  canAir: true,
+  sameAs: null,
+};
 
 const share = (runs: readonly Played[], is: (run: Played) => boolean): number =>
   runs.length === 0 ? NaN : runs.filter(is).length / runs.length;

@@ -3,7 +3,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeXlsx } from '../../../shared/files';
-import { orderBookWorkbook, planSeasonBook } from '../../../shared/season';
+import { livingBook } from '../../../shared/books/living';
+import { planBatches } from '../../../shared/season/batches';
 import { planSchema } from '../../../shared/season/batches/schema';
 import { breachesOf } from '../../season/batchRules';
 import { BOOK, bookOf } from '../../season/support';
@@ -54,7 +55,7 @@ test('the forms of both', () => {
 }, 60_000);
 
 test('a season’s workbook is planned again', () => {
-  const bytes = writeXlsx(orderBookWorkbook(bookOf(), planSeasonBook(bookOf(), { draws: 0 })));
+  const bytes = writeXlsx(livingBook(bookOf(), planBatches(bookOf(), { draws: 200 })));
   const { code, out, err } = season(file('season.xlsx', bytes), '--today', '12 Jan 2027');
   expect({ code, err }).toEqual({ code: 0, err: '' });
   expect(out).toContain('planned on 2027-01-12');

@@ -165,3 +165,24 @@ describe('the sentences behind the errors', () => {
     expect(errors.list()).toEqual([]);
   });
 });
+
+test('how a blank cell arrives is remembered once it was asked; a 0 that was typed says nothing', () => {
+  const host = fakeHost();
+  const errors = createLastErrors();
+  registerAll(
+    CATALOGUE.filter(({ id }) => id === 'BLANK.CHECK'),
+    host,
+    errors,
+  );
+  const ask = (cell: unknown, isBlank: boolean): string => {
+    host.bodies.get('BLANK.CHECK')?.(cell, isBlank);
+    return errors.blanks;
+  };
+  expect([errors.blanks, ask(0, false), ask(0, true), ask(0, false), ask(null, true)]).toEqual([
+    'unknown',
+    'unknown',
+    'zero',
+    'zero',
+    'kept',
+  ]);
+});

@@ -1,14 +1,19 @@
 import { CATALOGUE } from '../../../shared/catalogue';
 import { SOURCES } from '../../../shared/families/sources';
 import { html } from '../../../taskpane/help/html';
-import { functionPages } from '../../../taskpane/help/pages';
+import { helpTexts } from '../../../src/build/derivedAssets';
+import { helpPages } from '../../../taskpane/help/pages';
 
-const pages = functionPages(CATALOGUE, SOURCES);
+const texts = helpTexts();
+const pages = helpPages(CATALOGUE, SOURCES, texts);
 const documentOf = (text: string): Document => new DOMParser().parseFromString(text, 'text/html');
 const documents = new Map(pages.map(({ name, text }) => [name, documentOf(text)]));
 
 test('an index and one page for every function', () => {
-  expect(pages.map(({ name }) => name)).toEqual(['index.html', ...CATALOGUE.map(({ id }) => `${id}.html`)]);
+  expect(pages.map(({ name }) => name)).toEqual(
+    expect.arrayContaining(['index.html', ...CATALOGUE.map(({ id }) => `${id}.html`)]),
+  );
+  expect(pages).toHaveLength(CATALOGUE.length + texts.guides.length + 3);
 });
 
 test('every link leads to a page and a place that are there', () => {

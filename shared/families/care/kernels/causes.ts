@@ -94,7 +94,7 @@ export const PATTERNS = [
   'at weaning',
   'slow every day',
 ] as const;
-export type Pattern = (typeof PATTERNS)[number];
+export type CausePattern = (typeof PATTERNS)[number];
 const AMMONIA = cause(
   'Ammonia',
   'Total ammonia, pH, feed of the last days (SPAWN.WATER.CHANGE)',
@@ -110,7 +110,7 @@ const EATERS = cause(
   'Tails bitten, size spread (SPAWN.SIZE.SPREAD), grade now',
   '37 % in 14 days; 0.2 % left at day 45 unsorted',
 );
-export const LARVAL_CAUSES: Readonly<Record<Pattern, readonly Cause[]>> = {
+export const LARVAL_CAUSES: Readonly<Record<CausePattern, readonly Cause[]>> = {
   'all at once': [
     cause('Oxygen gone', 'Air, power, surface, fish at the top', 'danger below 3 mg/L'),
     CHLORINE,

@@ -1,8 +1,8 @@
-import type { Limits } from './poisson';
+import type { CountLimits } from './poisson';
 import { ratioEstimate } from './ratioEstimate';
 import { wilson } from './wilson';
 
-export interface ClusteredShare extends Limits {
+export interface ClusteredShare extends CountLimits {
   readonly share: number;
   /** True when the samples differ more among themselves than chance alone would make them. */
   readonly isClumped: boolean;

@@ -1,10 +1,10 @@
 import { twoSidedNormal } from '../../../maths/normalQuantile';
-import type { Limits } from './poisson';
+import type { CountLimits } from './poisson';
 import type { RatioEstimate } from './ratioEstimate';
 import { twoSidedStudent } from '../../../maths/studentQuantile';
 import { wilsonAt } from './wilson';
 
-export interface Difference extends Limits {
+export interface Difference extends CountLimits {
   readonly difference: number;
 }
 

@@ -1,7 +1,7 @@
 import { normalQuantile } from '../../../maths/normalQuantile';
 import { incompleteGamma, logGamma } from '../../../maths/specialFunctions';
 
-export interface Limits {
+export interface CountLimits {
   readonly low: number;
   readonly high: number;
 }
@@ -43,7 +43,7 @@ export const gammaQuantile = (p: number, a: number): number => {
  * low = χ²(α/2; 2k)/2, high = χ²(1 − α/2; 2k + 2)/2. In: count k ≥ 0. Out: counts. Source: GARW36.
  * Example: k = 10 at 95 % → 4.795 to 18.390.
  */
-export const poissonLimits = (counted: number, confidence: number): Limits => {
+export const poissonLimits = (counted: number, confidence: number): CountLimits => {
   const tail = (1 - confidence) / 2;
   return {
     low: counted === 0 ? 0 : gammaQuantile(tail, counted),

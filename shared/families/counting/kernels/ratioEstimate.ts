@@ -1,8 +1,8 @@
-import type { Limits } from './poisson';
+import type { CountLimits } from './poisson';
 import { poissonLimits } from './poisson';
 import { twoSidedStudent } from '../../../maths/studentQuantile';
 
-export interface RatioEstimate extends Limits {
+export interface RatioEstimate extends CountLimits {
   /** Number per unit of sample size. */
   readonly ratio: number;
   /** Standard error of the ratio; NaN for a single sample. */

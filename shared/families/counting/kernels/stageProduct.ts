@@ -1,10 +1,10 @@
-import type { Limits } from './poisson';
+import type { CountLimits } from './poisson';
 import { wilson } from './wilson';
 
-export interface Stage extends Limits {
+export interface ProductStage extends CountLimits {
   readonly value: number;
 }
-export interface StageProduct extends Stage {
+export interface StageProduct extends ProductStage {
   readonly share: number;
 }
 
@@ -16,9 +16,9 @@ export interface StageProduct extends Stage {
  * In: start with its limits, each share with its limits. Source: ZOUD08. Stages must be counted separately
  * from each other. Example: 10,000 exactly, then 80 of 100 and 50 of 100 → 4,000 with 3,134 to 4,853.
  */
-export const stageProduct = (start: Stage, shares: readonly Stage[]): StageProduct => {
+export const stageProduct = (start: ProductStage, shares: readonly ProductStage[]): StageProduct => {
   const parts = [start, ...shares];
-  const product = (pick: (part: Stage) => number): number =>
+  const product = (pick: (part: ProductStage) => number): number =>
     parts.reduce((total, part) => total * pick(part), 1);
   const value = product((part) => part.value);
   const share = shares.reduce((total, part) => total * part.value, 1);
@@ -29,7 +29,7 @@ export const stageProduct = (start: Stage, shares: readonly Stage[]): StageProdu
 };
 
 /** The stage k of n with its Wilson ends. */
-export const countedStage = (k: number, n: number, confidence: number): Stage => ({
+export const countedStage = (k: number, n: number, confidence: number): ProductStage => ({
   value: k / n,
   ...wilson(k, n, confidence),
 });

@@ -1,5 +1,5 @@
 import { twoSidedNormal } from '../../../maths/normalQuantile';
-import type { Limits } from './poisson';
+import type { CountLimits } from './poisson';
 
 /**
  * Score interval for a share k/n.
@@ -8,10 +8,10 @@ import type { Limits } from './poisson';
  * In: counts and confidence. Out: shares 0..1. Validity: 0 ≤ k ≤ n, n > 0; fractions allowed for planning.
  * Source: WILS27 as printed by NEWC98 (method 3). Example: 81 of 263 → 0.2553 to 0.3662.
  */
-export const wilson = (k: number, n: number, confidence: number): Limits =>
+export const wilson = (k: number, n: number, confidence: number): CountLimits =>
   wilsonAt(k, n, twoSidedNormal(confidence));
 
-export const wilsonAt = (k: number, n: number, z: number): Limits => {
+export const wilsonAt = (k: number, n: number, z: number): CountLimits => {
   if (!(n > 0 && k >= 0 && k <= n)) return { low: NaN, high: NaN };
   const p = k / n;
   const zz = z * z;
@@ -27,7 +27,7 @@ export const wilsonAt = (k: number, n: number, z: number): Limits => {
  *
  * Equation of NEWC98 (method 4). Example: 9 of 30 with z = 1.96 → 0.1541262 to 0.4955824.
  */
-export const wilsonCorrectedAt = (k: number, n: number, z: number): Limits => {
+export const wilsonCorrectedAt = (k: number, n: number, z: number): CountLimits => {
   if (!(n > 0 && k >= 0 && k <= n)) return { low: NaN, high: NaN };
   const p = k / n;
   const q = 1 - p;

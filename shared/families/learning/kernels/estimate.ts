@@ -1,7 +1,7 @@
 import type { Bell } from './belief';
 import { fromBells, literatureBells, scaleBelief } from './belief';
 import { mixtureQuantile } from './normalMixture';
-import type { Case, Kind } from './poolNormal';
+import type { Case, PoolKind } from './poolNormal';
 import { poolNormal } from './poolNormal';
 import type { Counted, SharePoint } from './poolShares';
 import { poolShares } from './poolShares';
@@ -91,9 +91,13 @@ const normalModel = (spec: MeasuredSpec, scale: Scale): Parameters<typeof poolNo
  * Measured rates: one value per run, already in the unit of the rate; log rates above 0. One list for each
  * kind of run.
  */
-export function estimateMeasured(spec: MeasuredSpec, kinds: readonly Kind[], confidence = 0.95): Estimates {
+export function estimateMeasured(
+  spec: MeasuredSpec,
+  kinds: readonly PoolKind[],
+  confidence = 0.95,
+): Estimates {
   const scale = SCALES[spec.scale === 'log' ? 'log' : 'difference'];
-  const scaled = kinds.map(({ values, errors }): Kind => ({
+  const scaled = kinds.map(({ values, errors }): PoolKind => ({
     values: values.map(scale.to),
     ...(errors ? { errors } : {}),
   }));

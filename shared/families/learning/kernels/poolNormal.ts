@@ -5,7 +5,7 @@ import { grid, narrow } from './belief';
  * Runs of one kind (a hormone preparation, a month): what was measured, and the variance of the measuring, 0
  * where unknown.
  */
-export interface Kind {
+export interface PoolKind {
   readonly values: readonly number[];
   readonly errors?: readonly number[];
 }
@@ -41,7 +41,7 @@ interface Summed {
  * A kind's runs for one spread: weighted mean, its precision, and the likelihood left when the kind's mean is
  * taken out.
  */
-function summed({ values, errors }: Kind, variance: number): Summed {
+function summed({ values, errors }: PoolKind, variance: number): Summed {
   if (values.length === 0) return { precision: 0, mean: 0, logLikelihood: 0 };
   let precision = 0;
   let weighted = 0;
@@ -139,7 +139,7 @@ const LEAST_WEIGHT = 1e-7;
  * literature comes back. Validity: kinds and runs exchangeable. Example: the eight schools of RUBIN81 → mean
  * 7.99, standard deviation 5.00.
  */
-export function poolNormal(kinds: readonly Kind[], model: NormalModel): readonly Case[] {
+export function poolNormal(kinds: readonly PoolKind[], model: NormalModel): readonly Case[] {
   const { mean: bells, runs } = model;
   const between = model.kinds;
   const sumsAt = (logRun: number): readonly Summed[] =>

@@ -1,4 +1,4 @@
-import type { Chance } from '../../../maths/chance';
+import type { Rng } from '../../../maths/rng';
 
 /**
  * Numbers up to this are tossed one run of failures at a time; above it the bell curve is closer than a
@@ -11,19 +11,19 @@ const EXACT_MEAN = 25;
  * Exact by geometric gaps while fewer than 25 are expected on the rarer side, above that a rounded normal
  * (textbook). In: whole n, share p. Out: whole number 0 to n.
  */
-export function binomial(chance: Chance, n: number, p: number): number {
+export function binomial(rng: Rng, n: number, p: number): number {
   if (!(p > 0) || n <= 0) return 0;
   if (p >= 1) return n;
-  if (p > 0.5) return n - binomial(chance, n, 1 - p);
+  if (p > 0.5) return n - binomial(rng, n, 1 - p);
   const mean = n * p;
   if (mean > EXACT_MEAN)
-    return Math.min(n, Math.max(0, Math.round(mean + chance.normal() * Math.sqrt(mean * (1 - p)))));
+    return Math.min(n, Math.max(0, Math.round(mean + rng.normal() * Math.sqrt(mean * (1 - p)))));
   const logMiss = Math.log1p(-p);
   let tried = 0;
   let came = -1;
   while (tried <= n) {
     came++;
-    tried += Math.floor(Math.log(chance.even()) / logMiss) + 1;
+    tried += Math.floor(Math.log(rng.even()) / logMiss) + 1;
   }
   return came;
 }

@@ -1,4 +1,4 @@
-import { chanceOf } from '../../../maths/chance';
+import { rngOf } from '../../../maths/rng';
 import { shareSpread } from './shareSpread';
 import type { EggSpread, StageSpread } from './simulate';
 
@@ -35,28 +35,28 @@ const readers = (
  * draws, seed. Out: ascending list. Source: DEFINITION.
  */
 export function femalesInSeasons(question: FemalesQuestion, draws: number, seed: number): Float64Array {
-  const chance = chanceOf(seed);
+  const rng = rngOf(seed);
   const stages = readers(question);
   const { eggs, runs, most, ovulating, lost } = question;
   const counts = new Float64Array(draws);
   const fishPerEgg = new Float64Array(runs);
   const bell = (deviation: number): number =>
-    deviation > 0 ? Math.exp(deviation * (chance.normal() - deviation / 2)) : 1;
+    deviation > 0 ? Math.exp(deviation * (rng.normal() - deviation / 2)) : 1;
   for (let draw = 0; draw < draws; draw++) {
-    const season = stages.map(() => chance.normal());
+    const season = stages.map(() => rng.normal());
     const seasonEggs = bell(eggs.season);
     for (let r = 0; r < runs; r++) {
       let share = seasonEggs * bell(eggs.runs);
       stages.forEach(({ at, shared, own }, i) => {
-        share *= at(shared * (season[i] ?? 0) + own * chance.normal());
+        share *= at(shared * (season[i] ?? 0) + own * rng.normal());
       });
-      fishPerEgg[r] = lost > 0 && chance.even() < lost ? 0 : share;
+      fishPerEgg[r] = lost > 0 && rng.even() < lost ? 0 : share;
     }
     let fish = 0;
     // Where every run is lost, no number of females helps.
     let females = fishPerEgg.some((f) => f > 0) ? 0 : most;
     while (fish < question.wanted && females < most) {
-      const gives = ovulating >= 1 || chance.even() < ovulating;
+      const gives = ovulating >= 1 || rng.even() < ovulating;
       if (gives) fish += question.eggsPerFemale * bell(eggs.females) * (fishPerEgg[females % runs] ?? 0);
       females++;
     }

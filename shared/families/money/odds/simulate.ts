@@ -1,6 +1,6 @@
 import { binomial } from './binomial';
-import type { Chance } from '../../../maths/chance';
-import { chanceOf } from '../../../maths/chance';
+import type { Rng } from '../../../maths/rng';
+import { rngOf } from '../../../maths/rng';
 import type { ShareAt } from './shareSpread';
 import { shareSpread } from './shareSpread';
 
@@ -60,26 +60,25 @@ const correlated = ({ mean, runs, season }: StageSpread): Correlated => {
 
 /** More females than this are summed as one log-normal of the same mean and variance. */
 const FEMALES_ONE_BY_ONE = 48;
-const factor = (chance: Chance, deviation: number): number =>
-  deviation > 0 ? Math.exp(deviation * (chance.normal() - deviation / 2)) : 1;
+const factor = (rng: Rng, deviation: number): number =>
+  deviation > 0 ? Math.exp(deviation * (rng.normal() - deviation / 2)) : 1;
 
-function manyFemales(chance: Chance, eggs: readonly number[], ovulating: number, deviation: number): number {
-  const giving = binomial(chance, eggs.length, ovulating);
+function manyFemales(rng: Rng, eggs: readonly number[], ovulating: number, deviation: number): number {
+  const giving = binomial(rng, eggs.length, ovulating);
   if (giving === 0) return 0;
   const mean = (eggs.reduce((sum, e) => sum + e, 0) / eggs.length) * giving;
-  return mean * factor(chance, Math.sqrt(Math.log1p(Math.expm1(deviation * deviation) / giving)));
+  return mean * factor(rng, Math.sqrt(Math.log1p(Math.expm1(deviation * deviation) / giving)));
 }
 
 export function eggsStripped(
-  chance: Chance,
+  rng: Rng,
   eggs: readonly number[],
   ovulating: number,
   deviation: number,
 ): number {
-  if (eggs.length > FEMALES_ONE_BY_ONE) return manyFemales(chance, eggs, ovulating, deviation);
+  if (eggs.length > FEMALES_ONE_BY_ONE) return manyFemales(rng, eggs, ovulating, deviation);
   let sum = 0;
-  for (const mean of eggs)
-    if (ovulating >= 1 || chance.even() < ovulating) sum += mean * factor(chance, deviation);
+  for (const mean of eggs) if (ovulating >= 1 || rng.even() < ovulating) sum += mean * factor(rng, deviation);
   return sum;
 }
 
@@ -92,31 +91,29 @@ export function eggsStripped(
  * number per draw. Source: DEFINITION.
  */
 export function simulateSeason(chain: SeasonChain, draws: number, seed: number): Float64Array[] {
-  const chance = chanceOf(seed);
+  const rng = rngOf(seed);
   const stages = chain.stages.map(correlated);
   const totals = Array.from({ length: chain.orders }, () => new Float64Array(draws));
   const season = new Float64Array(stages.length);
   for (let draw = 0; draw < draws; draw++) {
-    for (let i = 0; i < season.length; i++) season[i] = chance.normal();
-    const seasonEggs = factor(chance, chain.eggs.season);
+    for (let i = 0; i < season.length; i++) season[i] = rng.normal();
+    const seasonEggs = factor(rng, chain.eggs.season);
     for (const run of chain.runs) {
-      const isLost = chain.lost > 0 && chance.even() < chain.lost;
+      const isLost = chain.lost > 0 && rng.even() < chain.lost;
       let share = run.scale ?? 1;
       for (const i of run.stages) {
         const stage = stages[i];
         if (stage)
-          share *= stage.at(
-            stage.shared * (season[i] ?? 0) + (stage.own > 0 ? stage.own * chance.normal() : 0),
-          );
+          share *= stage.at(stage.shared * (season[i] ?? 0) + (stage.own > 0 ? stage.own * rng.normal() : 0));
       }
       const eggs =
         seasonEggs *
-        factor(chance, chain.eggs.runs) *
-        eggsStripped(chance, run.eggs, chain.ovulating, chain.eggs.females);
+        factor(rng, chain.eggs.runs) *
+        eggsStripped(rng, run.eggs, chain.ovulating, chain.eggs.females);
       const total = totals[run.order];
       if (total && !isLost)
         total[draw] =
-          (total[draw] ?? 0) + Math.min(run.most ?? Infinity, binomial(chance, Math.round(eggs), share));
+          (total[draw] ?? 0) + Math.min(run.most ?? Infinity, binomial(rng, Math.round(eggs), share));
     }
   }
   return totals;

@@ -2,10 +2,10 @@ import type { Waiting } from '../../preparations';
 import { CLARIAS_BASE } from './base';
 import type { RateCurve } from './rateCurve';
 import { curveFromBase, curveFromHours, highest, lowest } from './rateCurve';
-import type { Stage, Tolerance } from './tolerance';
+import type { LifeStage, Tolerance } from './tolerance';
 import { toleranceFor } from './tolerance';
 
-export type { Stage };
+export type { LifeStage };
 
 /**
  * Hours of one stage against temperature, as one publication gives them.
@@ -14,7 +14,7 @@ export type { Stage };
  * computed – one measured duration, carried to other temperatures with a published base temperature
  */
 export interface Profile {
-  readonly stage: Stage;
+  readonly stage: LifeStage;
   readonly name: string;
   readonly curve: RateCurve;
   /** Published spread around the hours of the curve, as shares of them. */
@@ -46,7 +46,7 @@ export const evidenceAt = ({ curve, tested }: Profile, temperature: number): 'tr
       : 'thin';
 
 export const fromTable = (
-  stage: Stage,
+  stage: LifeStage,
   standing: 'memory' | 'seen',
   rows: readonly (readonly [number, number])[],
   about: About,
@@ -63,7 +63,7 @@ export const fromTable = (
 
 /** One duration known for a narrow band: the same hours across it, nothing beyond it. */
 export const fromBand = (
-  stage: Stage,
+  stage: LifeStage,
   low: number,
   high: number,
   shortest: number,
@@ -94,7 +94,12 @@ const CLARIAS_OPTIMUM = [22.9, 30.3] as const;
  */
 export const CARRIED = [20, 33] as const;
 
-export const fromClariasBase = (stage: Stage, temperature: number, hours: number, about: About): Profile => ({
+export const fromClariasBase = (
+  stage: LifeStage,
+  temperature: number,
+  hours: number,
+  about: About,
+): Profile => ({
   stage,
   standing: 'computed',
   curve: curveFromBase(temperature, hours, CLARIAS_BASE, ...CARRIED),

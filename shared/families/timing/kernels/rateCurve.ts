@@ -60,7 +60,7 @@ export function rateAt({ temperatures, rates }: RateCurve, temperature: number):
 export const hoursAt = (curve: RateCurve, temperature: number): number => 1 / rateAt(curve, temperature);
 
 /** A stretch of time over which the rate runs in a straight line. */
-export interface Piece {
+export interface CurvePiece {
   readonly hours: number;
   readonly from: number;
   readonly to: number;
@@ -70,12 +70,12 @@ export interface Piece {
  * The stretch from temperature a to b, evenly over `hours`, cut where the line passes a row of the curve, so
  * that every piece is a trapezoid and the sum is exact whatever the spacing of the readings.
  */
-export function piecesBetween(curve: RateCurve, a: number, b: number, hours: number): Piece[] {
+export function piecesBetween(curve: RateCurve, a: number, b: number, hours: number): CurvePiece[] {
   const low = Math.min(a, b);
   const high = Math.max(a, b);
   const cuts = curve.temperatures.filter((t) => t > low && t < high);
   if (a > b) cuts.reverse();
-  const pieces: Piece[] = [];
+  const pieces: CurvePiece[] = [];
   let before = 0;
   let from = rateAt(curve, a);
   for (const cut of cuts) {
@@ -89,7 +89,7 @@ export function piecesBetween(curve: RateCurve, a: number, b: number, hours: num
   return pieces;
 }
 
-export const sumOf = (pieces: readonly Piece[]): number =>
+export const sumOf = (pieces: readonly CurvePiece[]): number =>
   pieces.reduce((sum, p) => sum + (p.hours * (p.from + p.to)) / 2, 0);
 
 /**
@@ -118,7 +118,7 @@ export function sumBetween(curve: RateCurve, a: number, b: number, hours: number
 }
 
 /** Hours into the pieces until `wanted` is reached; NaN when they do not reach it. */
-export function hoursToReach(pieces: readonly Piece[], wanted: number): number {
+export function hoursToReach(pieces: readonly CurvePiece[], wanted: number): number {
   let spent = 0;
   let left = wanted;
   for (const { hours, from, to } of pieces) {

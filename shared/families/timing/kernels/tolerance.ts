@@ -1,4 +1,4 @@
-export type Stage = 'latency' | 'incubation' | 'first feed' | 'yolk gone';
+export type LifeStage = 'latency' | 'incubation' | 'first feed' | 'yolk gone';
 
 /**
  * Temperatures that kill, as published. Kept apart from where a table ends: one is the fish, the other is the
@@ -38,10 +38,10 @@ export const TOLERANCES: readonly Tolerance[] = [
 ];
 
 /** Brood fish waiting to be stripped have no published lethal limit here. */
-const lifeOf = (stage: Stage): Tolerance['life'] | undefined =>
+const lifeOf = (stage: LifeStage): Tolerance['life'] | undefined =>
   stage === 'latency' ? undefined : stage === 'incubation' ? 'eggs' : 'larvae';
 
-export const toleranceFor = (species: string, stage: Stage): Tolerance | undefined => {
+export const toleranceFor = (species: string, stage: LifeStage): Tolerance | undefined => {
   const life = lifeOf(stage);
   return TOLERANCES.find((t) => t.species === species && t.life === life);
 };

@@ -1,7 +1,7 @@
 import { DEFAULT_PREPARATION, PREPARATION_NAMES, PREPARATION_WORDS } from '../../preparations';
 import { FEEDING_PROFILES, INCUBATION_PROFILES, YOLK_PROFILES } from '../kernels/incubationProfiles';
 import { LATENCY_PROFILES } from '../kernels/latencyProfiles';
-import type { Profile, Stage } from '../kernels/profile';
+import type { Profile, LifeStage } from '../kernels/profile';
 import { curveFromHours, hoursAt } from '../kernels/rateCurve';
 import { kills } from '../kernels/tolerance';
 import { celsius, hours } from '../../../units/quantities';
@@ -10,7 +10,7 @@ import { isError } from '../../../base/values';
 import { choice, num, series } from '../../../functions/params';
 import * as say from './say';
 
-export const PROFILES: Readonly<Record<Stage, readonly Profile[]>> = {
+export const PROFILES: Readonly<Record<LifeStage, readonly Profile[]>> = {
   latency: LATENCY_PROFILES,
   incubation: INCUBATION_PROFILES,
   'first feed': FEEDING_PROFILES,
@@ -18,7 +18,7 @@ export const PROFILES: Readonly<Record<Stage, readonly Profile[]>> = {
 };
 
 const STAGES = ['latency', 'incubation', 'first feed', 'yolk gone'] as const;
-const byName: Readonly<Record<Stage, ReadonlyMap<string, Profile>>> = {
+const byName: Readonly<Record<LifeStage, ReadonlyMap<string, Profile>>> = {
   latency: new Map(LATENCY_PROFILES.map((p) => [p.name, p])),
   incubation: new Map(INCUBATION_PROFILES.map((p) => [p.name, p])),
   'first feed': new Map(FEEDING_PROFILES.map((p) => [p.name, p])),
@@ -145,7 +145,7 @@ interface OwnTable {
 }
 
 function makeOwn(
-  stageName: Stage,
+  stageName: LifeStage,
   temperatures: readonly number[],
   ownHours: readonly number[],
 ): Profile | CellError {
@@ -176,7 +176,7 @@ function makeOwn(
 const ownProfiles = new WeakMap<readonly number[], Profile | CellError>();
 
 export function profileFor(
-  stageName: Stage,
+  stageName: LifeStage,
   name: string,
   { ownTemperatures, ownHours }: OwnTable,
 ): Profile | CellError {

@@ -1,6 +1,6 @@
 import { DEFAULT_PREPARATION } from '../../preparations';
 import { orderFault } from '../kernels/logFaults';
-import type { Profile, Stage } from '../kernels/profile';
+import type { Profile, LifeStage } from '../kernels/profile';
 import type { RateCurve } from '../kernels/rateCurve';
 import { kills } from '../kernels/tolerance';
 import type { Track } from '../kernels/track';
@@ -105,7 +105,7 @@ export interface LogArgs {
   readonly times: readonly number[];
   readonly temperatures: readonly number[];
   readonly expected: number | undefined;
-  readonly stage: Stage;
+  readonly stage: LifeStage;
   readonly profile: string | undefined;
   readonly longestGap: number;
   readonly ownTemperatures: readonly number[] | undefined;
@@ -118,7 +118,7 @@ interface Ready {
   readonly ahead: number;
 }
 
-const DEFAULTS: Readonly<Record<Stage, string>> = {
+const DEFAULTS: Readonly<Record<LifeStage, string>> = {
   latency: DEFAULT_PREPARATION,
   incubation: 'African catfish',
   'first feed': 'African catfish',

@@ -23,32 +23,32 @@ export const alkalinityOf = ({ sodium, calcium, chloride, sulfate }: Water): num
   sodium + 2 * calcium - chloride - 2 * sulfate;
 
 /** What a solved water is made of, mmol/L, at its pH. */
-export interface State {
+export interface CarbonateState {
   readonly ph: number;
   readonly carbonDioxide: number;
   readonly carbon: number;
   readonly alkalinity: number;
   readonly ionicStrength: number;
   /** log10 of ion product over solubility product of calcite; −Infinity without calcium. */
-  readonly calciteIndex: number;
+  readonly saturationIndex: number;
 }
 
 /**
  * What is asked: the pH of a closed water, of one in balance with CO2 at a pressure, or the CO2 that a pH and
  * an alkalinity imply.
  */
-export type Question =
+export type CarbonateQuestion =
   | { readonly kind: 'closed'; readonly guess?: number }
   | { readonly kind: 'open'; readonly pressure: number; readonly guess?: number }
   | { readonly kind: 'at'; readonly ph: number; readonly pressure?: number }
   | { readonly kind: 'carbon at'; readonly ph: number };
 
-export interface Solved extends State {
+export interface Solved extends CarbonateState {
   readonly conditions: Conditions;
 }
 
 const answer = (
-  question: Question,
+  question: CarbonateQuestion,
   c: Conditions,
   alkalinity: number,
   carbon: number,
@@ -93,7 +93,7 @@ const freeOf = (c: Detail, water: Water, a: number, carbonDioxide: number, befor
  * nothing satisfies it. Validity: ionic strength to 0.5 mol/kg. Source: PLBU82, PHREEQC (conventions of its
  * default database). Example: pure water at 25 °C against CO2 at 10^−3.5 atm → pH 5.66.
  */
-export const solve = (k: Constants, water: Water, question: Question): Solved => {
+export const solve = (k: Constants, water: Water, question: CarbonateQuestion): Solved => {
   const alkalinity = alkalinityOf(water);
   let free: Free = {
     calcium: water.calcium,
@@ -139,6 +139,6 @@ const stateOf = (
     conditions: c,
     carbon: carbonDioxide * (1 + c.k1 / a) + r2,
     ionicStrength: free.ionicStrength,
-    calciteIndex: water.calcium > 0 ? log10(free.calcium * co3 * c.calcite) : -Infinity,
+    saturationIndex: water.calcium > 0 ? log10(free.calcium * co3 * c.calcite) : -Infinity,
   };
 };

@@ -43,7 +43,7 @@ export const afterDose = (
 ): Outcome => {
   const all = withDose(water, material, moles);
   const state = rest(k, all, air);
-  if (!material.stopsAtCalcite || moles === 0 || state.calciteIndex <= 0)
+  if (!material.stopsAtCalcite || moles === 0 || state.saturationIndex <= 0)
     return { state, dissolved: moles, water: all };
   return atSaturation(k, water, material, moles, air);
 };
@@ -53,7 +53,7 @@ const atSaturation = (k: Constants, water: Water, material: Material, most: numb
   let high = most;
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
-    if (rest(k, withDose(water, material, middle), air).calciteIndex > 0) high = middle;
+    if (rest(k, withDose(water, material, middle), air).saturationIndex > 0) high = middle;
     else low = middle;
   }
   const dosed = withDose(water, material, low);

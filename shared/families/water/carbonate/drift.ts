@@ -7,7 +7,7 @@ import { carbonDioxideAt, samplePH } from '../titration/model';
 export const TANKS = { still: 0.05, gentle: 0.3, vigorous: 2 } as const; // 1/h, from memory
 export type TankName = keyof typeof TANKS;
 
-export interface Moment {
+export interface DriftMoment {
   readonly hours: number;
   readonly ph: number;
   readonly carbonDioxide: number;
@@ -31,7 +31,7 @@ export const drift = (
   pressure: number,
   rate: number,
   hours: readonly number[],
-): Moment[] => {
+): DriftMoment[] => {
   const { conditions } = solve(k, water, { kind: 'closed' });
   const air = conditions.kh * pressure;
   const alkalinity = alkalinityOf(water);

@@ -11,7 +11,7 @@ import {
 import { isError } from '../../../base/values';
 import { solve } from '../carbonate/carbonate';
 import { AIR_CO2_PPM, constantsAt, pressureOfCO2 } from '../carbonate/constants';
-import type { Moment, TankName } from '../carbonate/drift';
+import type { DriftMoment, TankName } from '../carbonate/drift';
 import { drift, TANKS } from '../carbonate/drift';
 import { compose } from '../carbonate/readings';
 import { column, defineFunction, rows, value } from '../../../functions/define';
@@ -110,7 +110,7 @@ const driftParams = {
   rate: rateParam,
   ...background,
 };
-const follow = (known: Known, ppm: number, rate: number, at: readonly number[]): readonly Moment[] =>
+const follow = (known: Known, ppm: number, rate: number, at: readonly number[]): readonly DriftMoment[] =>
   drift(known.k, known.water, pressureOfCO2(ppm), rate, at);
 
 export const driftPH = defineFunction({

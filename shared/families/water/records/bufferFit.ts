@@ -15,7 +15,7 @@ import { num } from '../../../functions/params';
 import { volumeParam } from './bufferDose';
 import { column1, readingsExample } from './bufferNext';
 import { gramsOf, materialOf, mgFromMmolCO2 } from './inputs';
-import type { Given } from './titrationInputs';
+import type { TitrationInputs } from './titrationInputs';
 import {
   beliefsOf,
   common,
@@ -34,7 +34,7 @@ const wholeOf = (log: Log): Series | undefined =>
     : undefined;
 
 /** The readings as the advice sees them, with the window most vats are led into. */
-const readingsOf = (a: Given): Advice | CellError => {
+const readingsOf = (a: TitrationInputs): Advice | CellError => {
   const b = beliefsOf(a);
   if (isError(b)) return b;
   const log = logOf(a);

@@ -11,6 +11,7 @@ import {
   aimOf,
   aimParams,
   airingParam,
+  alkalinityWithinParam,
   beliefsOf,
   common,
   dosesParam,
@@ -68,8 +69,9 @@ export const bufferNext = defineFunction({
     ...aimParams,
     ...notebook,
     airing: airingParam,
+    alkalinityWithin: alkalinityWithinParam,
   },
-  later: ['events', 'again', 'at', 'dosesAre', 'bufferRead', 'bufferValue', 'airing'],
+  later: ['events', 'again', 'at', 'dosesAre', 'bufferRead', 'bufferValue', 'airing', 'alkalinityWithin'],
   returns: rows(
     {
       step: column('Step', count),

@@ -137,7 +137,7 @@ export const bufferOutcome = defineFunction({
       later: column('pH once aired', pH),
       alkalinity: column('Alkalinity', meqPerLitre),
       carbonDioxide: column('Carbon dioxide now', mgPerLitre),
-      calcite: column('Calcite index now', ratio, 'Above 0.5 expect clouding; blank without hardness.'),
+      calcite: column('Saturation index now', ratio, 'Above 0.5 expect clouding; blank without hardness.'),
       dissolved: column('Share dissolved', share),
       direction: column('What follows', text),
     },
@@ -177,7 +177,7 @@ export const bufferOutcome = defineFunction({
       later,
       alkalinity: after.state.alkalinity,
       carbonDioxide: mgFromMmolCO2(after.state.carbonDioxide),
-      calcite: Number.isFinite(after.state.calciteIndex) ? after.state.calciteIndex : null,
+      calcite: Number.isFinite(after.state.saturationIndex) ? after.state.saturationIndex : null,
       dissolved: moles > 0 ? after.dissolved / moles : 1,
       direction:
         Math.abs(move) < 0.1
@@ -279,7 +279,7 @@ export const waterState = defineFunction({
         'meq/L that move the pH by one unit here; small is touchy.',
       ),
       calcite: column(
-        'Calcite index',
+        'Saturation index',
         ratio,
         'Above 0 the water can lay down scale; blank without hardness.',
       ),
@@ -311,7 +311,7 @@ export const waterState = defineFunction({
       carbon: water.carbon,
       aired: solve(k, water, { kind: 'open', pressure: pressureOfCO2(readings.airCarbonDioxide) }).ph,
       buffering: intensityAt(now.conditions, readings.ph, water.carbon),
-      calcite: Number.isFinite(now.calciteIndex) ? now.calciteIndex : null,
+      calcite: Number.isFinite(now.saturationIndex) ? now.saturationIndex : null,
     };
   },
 });

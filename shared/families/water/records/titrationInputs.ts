@@ -25,6 +25,7 @@ export const dosesParam = series(gram, {
   max: 1e7,
   pair: 'readings',
   blanks: 'keep',
+  atLeast: 0,
   doc: 'Running total of product given since the start, g, one per reading; the first is 0.',
 });
 export const readingsParam = series(pH, {
@@ -113,6 +114,15 @@ export const notebook = {
 /** A meter further off than this in its buffer is not used (judgement). */
 const MOST_METER_ERROR = 0.5;
 
+export const alkalinityWithinParam = num(meqPerLitre, {
+  above: 0,
+  max: 5,
+  optional: true,
+  doc:
+    'How sure that alkalinity is: half the width of its range, 90 of 100, as BUFFER.FIT gives it for a vat of ' +
+    "the same water. Left out: a kit's usual error.",
+});
+
 export const airingParam = choice(['can', 'cannot'] as const, {
   default: 'can',
   doc:
@@ -121,7 +131,7 @@ export const airingParam = choice(['can', 'cannot'] as const, {
   aliases: { yes: 'can', no: 'cannot' },
 });
 
-export interface Given {
+export interface TitrationInputs {
   readonly volume: number;
   readonly doses: readonly number[];
   readonly readings: readonly number[];
@@ -138,11 +148,15 @@ export interface Given {
   readonly dosesAre: 'running totals' | 'given before' | 'given after';
   readonly bufferRead: number | undefined;
   readonly bufferValue: number;
+  readonly alkalinityWithin?: number | undefined;
 }
 
 export const beliefsOf = (
-  given: Pick<Given, 'temperature' | 'material' | 'origin' | 'alkalinity' | 'conductivity' | 'meter'> &
-    Partial<Pick<Given, 'bufferRead'>>,
+  given: Pick<
+    TitrationInputs,
+    'temperature' | 'material' | 'origin' | 'alkalinity' | 'conductivity' | 'meter'
+  > &
+    Partial<Pick<TitrationInputs, 'bufferRead' | 'alkalinityWithin'>>,
 ): Beliefs | CellError => {
   const back = backgroundOf({
     temperature: given.temperature,
@@ -158,6 +172,7 @@ export const beliefsOf = (
     meter: given.meter,
     origin: given.origin,
     kit: given.alkalinity,
+    kitWithin: given.alkalinityWithin,
     conductivity: given.conductivity,
     airPpm: 420,
     isChecked: given.bufferRead !== undefined,
@@ -166,11 +181,11 @@ export const beliefsOf = (
 
 /** Words of a log for what happened. Words for a plain reading or dose mean nothing but that. */
 const WORDS: Readonly<Record<EventName, readonly string[]>> = {
-  '': ['', 'reading', 'dose', 'ph', 'dosed', 'meter check', 'from tank', 'note'],
+  '': ['', 'reading', 'dose', 'ph', 'dosed', 'meter check', 'from tank', 'note', 'given', 'start'],
   aired: ['aired', 'air', 'aerated', 'airing', 'aeration', 'air on'],
   jar: ['jar', 'shaken jar', 'aired jar', 'bucket'],
   night: ['night', 'overnight', 'next day', 'morning', 'next morning'],
-  refill: ['refill', 'refilled', 'new water', 'filled', 'fill'],
+  refill: ['refill', 'refilled', 'new water', 'filled', 'fill', 'filled anew'],
   change: ['change', 'water change', 'partial change', 'exchange', 'top-up', 'topped up'],
   rain: ['rain', 'rained'],
 };
@@ -196,7 +211,7 @@ interface Line {
 }
 
 /** The rows as running totals beside readings; rows that hold only a dose are carried to the next reading. */
-const linesOf = ({ doses, readings, dosesAre }: Given): readonly Line[] | CellError => {
+const linesOf = ({ doses, readings, dosesAre }: TitrationInputs): readonly Line[] | CellError => {
   if (dosesAre === 'running totals') return totalsOf(doses, readings);
   const lines: Line[] = [];
   let total = 0;
@@ -251,7 +266,10 @@ const disorder = (lines: readonly Line[], at: readonly number[] | undefined): Ce
 };
 
 /** The product itself cannot be used like this. */
-const productFault = ({ material, volume, purity }: Given, grams: number): CellError | undefined => {
+const productFault = (
+  { material, volume, purity }: TitrationInputs,
+  grams: number,
+): CellError | undefined => {
   if (!raisesPH(materialOf(material)))
     return refuse(
       `material: ${material} lowers pH; this method follows doses that raise it. Use BUFFER.DOSE ` +
@@ -267,7 +285,7 @@ const productFault = ({ material, volume, purity }: Given, grams: number): CellE
 };
 
 /** The notebook's columns as a log, or the sentence that says what is wrong with them. */
-export const logOf = (given: Given): Log | CellError => {
+export const logOf = (given: TitrationInputs): Log | CellError => {
   const lines = linesOf(given);
   if (isError(lines)) return lines;
   const wrong =
@@ -294,7 +312,7 @@ export const logOf = (given: Given): Log | CellError => {
 
 /** Both readings of a row with the meter's error in its buffer taken off. */
 const secondOf = (
-  { bufferRead, bufferValue, again }: Given,
+  { bufferRead, bufferValue, again }: TitrationInputs,
   row: number,
   reading: number,
 ): { readonly reading: number; readonly again: number | undefined } => {
@@ -314,7 +332,7 @@ const eventBetween = (events: readonly EventName[], after: number, row: number):
   return '';
 };
 
-const meterFault = ({ bufferRead, bufferValue }: Given): CellError | undefined =>
+const meterFault = ({ bufferRead, bufferValue }: TitrationInputs): CellError | undefined =>
   bufferRead !== undefined && Math.abs(bufferRead - bufferValue) > MOST_METER_ERROR + 1e-9
     ? refuse(
         `bufferRead: the meter shows ${bufferRead} in a buffer of pH ${bufferValue}, more than ${MOST_METER_ERROR}` +

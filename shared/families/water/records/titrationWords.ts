@@ -1,5 +1,5 @@
 import type { MaterialName } from '../carbonate/materials';
-import type { Action, Advice, Reason } from '../titration/advise';
+import type { Action, Advice, AdviceReason } from '../titration/advise';
 import type { Limit } from '../titration/nextDose';
 
 /** What the tables of a dosing say in words: drawn last, from the codes. */
@@ -30,8 +30,8 @@ const AIR =
   'Air the vat strongly for an hour or more, read, and write that reading down with "aired" beside it. Quicker: ' +
   'shake a half-full bottle of the water for some minutes, changing its air, and read that ("jar").';
 
-type Code = Reason['code'];
-type OfCode<C extends Code> = Extract<Reason, { readonly code: C }>;
+type Code = AdviceReason['code'];
+type OfCode<C extends Code> = Extract<AdviceReason, { readonly code: C }>;
 
 /** One sentence per code; the action's own sentence is that of its first reason. */
 const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
@@ -67,6 +67,9 @@ const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
   inWindow: (reason) =>
     `Stop: pH ${to2(reason.read)} is in the window. No more product; keep the air on and measure ` +
     'again tomorrow.',
+  willRise: (reason) =>
+    `Air on, no product yet: with what has gone in, the pH should rise to about ${to1(reason.ph)} as carbon dioxide ` +
+    'leaves. Read again after an hour of air and write "aired" beside it; if it has not risen, more is given.',
   littleLeft: () =>
     'Stop: what is left to give moves the pH by less than a meter shows. Keep the air on and ' +
     'measure again tomorrow.',

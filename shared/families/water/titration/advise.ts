@@ -1,5 +1,5 @@
 // Long: one decision, its order of questions is the method.
-import type { Aim, Limit, Reach } from './nextDose';
+import type { Aim, Limit, DoseReach } from './nextDose';
 import { airedAfter, airedReach, chanceOf, expected, nextDose } from './nextDose';
 import type { Cloud } from './cloud';
 import { quantile } from './cloud';
@@ -23,7 +23,7 @@ export type Action =
   | 'stop';
 
 /** Why, as codes with their numbers; sentences are drawn from them last. */
-export type Reason =
+export type AdviceReason =
   | { readonly code: 'airMayDo'; readonly odds: number }
   | { readonly code: 'stillMoving' }
   | { readonly code: 'sinksBack'; readonly ph: number }
@@ -42,6 +42,7 @@ export type Reason =
   | { readonly code: 'inWindow'; readonly read: number }
   | { readonly code: 'climbs'; readonly ph: number; readonly isOwn: boolean }
   | { readonly code: 'risesAlone'; readonly ph: number }
+  | { readonly code: 'willRise'; readonly ph: number }
   | { readonly code: 'littleLeft' }
   | { readonly code: 'noUse' }
   | { readonly code: 'oneReading' }
@@ -54,15 +55,15 @@ export interface Advice {
   /** mmol/L of product to add now; 0 unless dosing. */
   readonly dose: number;
   readonly limit: Limit;
-  readonly now: Reach;
+  readonly now: DoseReach;
   /** At the next reading, if the dose is given. */
-  readonly after: Reach;
+  readonly after: DoseReach;
   /** Once aired, with the dose if one is due, and without it. */
-  readonly aired: Reach;
-  readonly airedUntouched: Reach;
+  readonly aired: DoseReach;
+  readonly airedUntouched: DoseReach;
   /** Chance that the aired vat stands between the window's bottom and the ceiling. */
   readonly odds: number;
-  readonly reasons: readonly Reason[];
+  readonly reasons: readonly AdviceReason[];
   readonly cloud: Cloud;
   readonly segment: Segment;
   /** The model cannot follow the readings. */
@@ -75,13 +76,15 @@ export const CEILING = 8;
 const AIR_MAY_DO = 0.03;
 /** The same once an hour of air has run. */
 const AIR_MAY_STILL_DO = 0.1;
+/** A rise, pH, by the last hour of air that says gas is still leaving, whatever air may still do. */
+const RISING = 0.3;
 /** Chance of standing inside at which no more product is given. */
-const SURELY = 0.85;
+const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
 /** Dosed water should stand so far above the window's bottom, pH. */
 const LIKELY = 0.42;
-const CLEAR = 0.15;
+const CLEAR = 0.25;
 const MISFIT = 3;
 /** Less than this, pH, is not worth a dose: a meter does not show it. */
 const IDLE = 0.05;
@@ -117,15 +120,15 @@ interface View {
   readonly aim: Aim;
   readonly segment: Segment;
   readonly cloud: Cloud;
-  readonly now: Reach;
-  readonly aired: Reach;
+  readonly now: DoseReach;
+  readonly aired: DoseReach;
   readonly airedValues: readonly number[];
   readonly read: number;
   readonly wasLow: boolean;
   readonly isMisfit: boolean;
 }
 
-const answer = (v: View, action: Action, reasons: readonly Reason[]): Advice => ({
+const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advice => ({
   action,
   dose: 0,
   limit: 'none',
@@ -141,7 +144,7 @@ const answer = (v: View, action: Action, reasons: readonly Reason[]): Advice => 
 });
 
 /** What does not fit, of a series and of what it says about the water. */
-export const doubtsOf = (series: Series, cloud: Cloud): Reason[] => {
+export const doubtsOf = (series: Series, cloud: Cloud): AdviceReason[] => {
   if (series.readings.length > 1 && cloud.misfit > MISFIT) return [{ code: 'misfit' }];
   const organic = chanceOrganic(cloud);
   if (series.readings.length > 2 && organic > 0.5) return [{ code: 'organic', odds: organic }];
@@ -149,12 +152,12 @@ export const doubtsOf = (series: Series, cloud: Cloud): Reason[] => {
 };
 
 /** What does not fit, beside the answer. */
-const doubts = ({ segment, cloud, log }: View): Reason[] => {
+const doubts = ({ segment, cloud, log }: View): AdviceReason[] => {
   const found = doubtsOf(segment.series, cloud);
   return found.length === 0 && log.length === 1 ? [{ code: 'oneReading' }] : found;
 };
 
-const suspectReason = ({ read, expected: { low, high } }: Suspect): Reason => ({
+const suspectReason = ({ read, expected: { low, high } }: Suspect): AdviceReason => ({
   code: 'unexpected',
   read,
   low,
@@ -232,8 +235,14 @@ const atRest = (v: View): Advice | undefined => {
   return undefined;
 };
 
-const climbing = ({ aired, aim, log }: View): Reason[] =>
+const climbing = ({ aired, aim, log }: View): AdviceReason[] =>
   aired.likely > aim.top ? [{ code: 'climbs', ph: aired.likely, isOwn: (log.at(-1)?.dose ?? 0) === 0 }] : [];
+
+/** pH by which the last two readings of one and the same dose differ. */
+const risen = ({ log }: View): number => {
+  const [before, now] = [log.at(-2), log.at(-1)];
+  return before && now && before.dose === now.dose ? levelOf(now) - levelOf(before) : 0;
+};
 
 /** The water stands below the window. */
 const below = (v: View): Advice => {
@@ -243,7 +252,8 @@ const below = (v: View): Advice => {
     if (!segment.isAired && mayDo >= AIR_MAY_DO)
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     const isUntouched = last(segment.series.doses) === 0;
-    if (segment.isAired && !segment.isSettled && isUntouched && mayDo >= AIR_MAY_STILL_DO)
+    const mayStillDo = mayDo >= AIR_MAY_STILL_DO || risen(v) >= RISING;
+    if (segment.isAired && !segment.isSettled && isUntouched && mayStillDo)
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
   } else if (mayDo >= 0.5 && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
@@ -266,6 +276,21 @@ const grown = (v: View, wanted: number): { dose: number; isHeld: boolean } => {
   return dose > most ? { dose: most, isHeld: true } : { dose, isHeld: false };
 };
 
+/** Enough has been given, as far as the readings tell: what is left to do is to let the gas out. */
+const willRise = ({ aim, aired, read }: View): boolean =>
+  aim.canAir && read < aim.bottom && aired.likely >= aim.bottom;
+
+/** No dose worth giving is left. */
+const idle = (v: View, dose: number): Advice => {
+  if (Number.isFinite(dose) && willRise(v))
+    return answer(v, 'airFirst', [{ code: 'willRise', ph: v.aired.likely }]);
+  const isSure = chanceOf(v.cloud, v.airedValues, (ph) => ph >= v.aim.bottom) >= SURELY;
+  const isClose = v.aired.likely >= v.aim.bottom - 2 * IDLE;
+  return (dose > 0 && isSure && v.read >= v.aim.bottom) || (hasDose(v.log) && isClose)
+    ? answer(v, 'done', [{ code: 'littleLeft' }])
+    : answer(v, 'stop', [{ code: 'noUse' }]);
+};
+
 const dosed = (v: View): Advice => {
   const { b, cloud, aim } = v;
   const choice = nextDose(b, cloud, aim);
@@ -274,11 +299,12 @@ const dosed = (v: View): Advice => {
   const after = expected(b, cloud, dose);
   const values = airedAfter(b, cloud, dose);
   const gain = quantile(cloud, values, 0.5) - v.aired.likely;
-  if (!(dose > 0) || !Number.isFinite(dose)) return answer(v, 'stop', [{ code: 'noUse' }]);
-  if (gain < IDLE && after.likely - v.now.likely < IDLE && !bounded.isHeld)
-    return chanceOf(cloud, v.airedValues, (ph) => ph >= aim.bottom) >= SURELY && v.read >= aim.bottom
-      ? answer(v, 'done', [{ code: 'littleLeft' }])
-      : answer(v, 'stop', [{ code: 'noUse' }]);
+  if (
+    !(dose > 0) ||
+    !Number.isFinite(dose) ||
+    (gain < IDLE && after.likely - v.now.likely < IDLE && !bounded.isHeld)
+  )
+    return idle(v, dose);
   const limit: Limit = bounded.isHeld ? 'last' : v.isMisfit ? 'doubt' : choice.limit;
   const given = answer(v, 'dose', [{ code: 'limited', by: limit }]);
   return {
@@ -298,8 +324,8 @@ export const chanceInside = (cloud: Cloud, aim: Aim): number =>
 /** The water's own figures before the first dose. */
 export const figures = (
   cloud: Cloud,
-): { alkalinity: Reach; carbonDioxide: Reach; offset: number; loss: number; sites: number } => {
-  const reach = (values: readonly number[]): Reach => ({
+): { alkalinity: DoseReach; carbonDioxide: DoseReach; offset: number; loss: number; sites: number } => {
+  const reach = (values: readonly number[]): DoseReach => ({
     low: quantile(cloud, values, 0.05),
     likely: quantile(cloud, values, 0.5),
     high: quantile(cloud, values, 0.95),

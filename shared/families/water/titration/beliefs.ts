@@ -35,13 +35,15 @@ export type OriginName = keyof typeof ORIGINS;
 export const riskFor = (meter: MeterName, { carbon }: Material): number =>
   meter === 'good' && carbon > 0 ? 0.03 : 0.01;
 
-export interface Held {
+export interface HeldBelief {
   readonly k: Constants;
   readonly back: Background;
   readonly material: Material;
   readonly meter: MeterName;
   readonly origin: OriginName;
   readonly kit: number | undefined;
+  /** Half the width of the range, 90 of 100, in which that alkalinity lies; a kit's own error when not given. */
+  readonly kitWithin?: number | undefined;
   /** µS/cm, 0 when not measured. */
   readonly conductivity: number;
   readonly airPpm: number;
@@ -59,6 +61,9 @@ const MICROSIEMENS_PER_MEQ = 80;
 /** A kit's step of 0.1 meq/L or 10 %, whichever is more (judgement). */
 const kitError = (value: number): number => Math.max(0.1, 0.1 * Math.abs(value));
 
+/** Standard errors from the middle to either end of a range that holds 90 of 100 (normal table). */
+export const ERRORS_IN_90 = 1.645;
+
 /** What is believed about a water and its meter before the readings speak. */
 export const beliefsFrom = ({
   k,
@@ -67,10 +72,11 @@ export const beliefsFrom = ({
   meter,
   origin,
   kit,
+  kitWithin,
   conductivity,
   airPpm,
   isChecked = false,
-}: Held): Beliefs => {
+}: HeldBelief): Beliefs => {
   const water = compose({ ...back, ionicStrength: Math.max(back.ionicStrength, 0.001) }, kit ?? 0, 0);
   const { conditions } = solve(k, water, { kind: 'at', ph: 6 });
   return {
@@ -81,7 +87,10 @@ export const beliefsFrom = ({
     noise: METERS[meter].noise,
     offset: isChecked ? Math.min(CHECKED_OFFSET, METERS[meter].offset) : METERS[meter].offset,
     pressure: ORIGINS[origin],
-    kit: kit === undefined ? undefined : { value: kit, error: kitError(kit) },
+    kit:
+      kit === undefined
+        ? undefined
+        : { value: kit, error: kitWithin === undefined ? kitError(kit) : kitWithin / ERRORS_IN_90 },
     mostAlkalinity: conductivity > 0 ? conductivity / MICROSIEMENS_PER_MEQ : MOST_ALKALINITY,
   };
 };

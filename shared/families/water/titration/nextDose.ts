@@ -21,13 +21,13 @@ export interface Aim {
   readonly isStocked: boolean;
 }
 
-export interface Reach {
+export interface DoseReach {
   readonly low: number;
   readonly likely: number;
   readonly high: number;
 }
 
-export const reachOf = (cloud: Cloud, values: readonly number[]): Reach => ({
+export const reachOf = (cloud: Cloud, values: readonly number[]): DoseReach => ({
   low: quantile(cloud, values, 0.05),
   likely: quantile(cloud, values, 0.5),
   high: quantile(cloud, values, 0.95),
@@ -64,7 +64,7 @@ const readAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
   });
 
 /** The pH the cloud expects at the next reading after a further dose, mmol/L: 5 %, 50 %, 95 %. */
-export const expected = (b: Beliefs, cloud: Cloud, dose: number): Reach =>
+export const expected = (b: Beliefs, cloud: Cloud, dose: number): DoseReach =>
   reachOf(cloud, readAfter(b, cloud, dose));
 
 /** A badly aired shed holds about twice the CO2 of the air outdoors; the aired pH is then lower (WATER facts). */
@@ -84,7 +84,7 @@ export const airedAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
   airedAt(b, cloud, dose, b.airCO2);
 
 /** Where the pH ends once aired: the low end in the air of a shed, the rest in that of outdoors. */
-export const airedReach = (b: Beliefs, cloud: Cloud, dose: number): Reach => {
+export const airedReach = (b: Beliefs, cloud: Cloud, dose: number): DoseReach => {
   const outdoors = reachOf(cloud, airedAfter(b, cloud, dose));
   return { ...outdoors, low: quantile(cloud, airedAt(b, cloud, dose, SHED * b.airCO2), 0.1) };
 };

@@ -2,7 +2,7 @@ import type { MaterialName } from '../carbonate/materials';
 import { MATERIALS } from '../carbonate/materials';
 import type { Advice } from './advise';
 import { GROWTH } from './advise';
-import type { Aim, Reach } from './nextDose';
+import type { Aim, DoseReach } from './nextDose';
 import { airedBound, airedReach, expected, medianDose } from './nextDose';
 import type { Cloud } from './cloud';
 import type { Beliefs, Series } from './series';
@@ -10,7 +10,7 @@ import { posterior } from './posterior';
 
 export interface Leg {
   readonly dose: number;
-  readonly reach: Reach;
+  readonly reach: DoseReach;
 }
 
 const MOST_LEGS = 8;

@@ -1,7 +1,7 @@
 // Long: the water between two readings, from its events to its estimate.
 import type { Cloud } from './cloud';
 import { quantile } from './cloud';
-import type { Entry, EventName, Log, Suspect } from './log';
+import type { TitrationEntry, EventName, Log, Suspect } from './log';
 import { NIGHT_HOURS } from './log';
 import { carbonDioxideAt, samplePH } from './model';
 import { posterior } from './posterior';
@@ -51,9 +51,13 @@ export const tolerance = (b: Beliefs): number => Math.max(RESTLESS, RESTLESS_ERR
 /** A first reading outside these is read again before anything is built on it (judgement). */
 export const USUAL = { low: 4, high: 9 } as const;
 
+/** What the kit said of the untouched water, with the product that has gone in since. */
+const kitAfter = ({ kit, equivalents }: Beliefs, dose: number): Beliefs['kit'] =>
+  kit && { ...kit, value: kit.value + equivalents * dose };
+
 const begin = (
   b: Beliefs,
-  entry: Entry,
+  entry: TitrationEntry,
   pressure: Beliefs['pressure'],
   flags: Pick<Segment, 'isAired' | 'isSettled' | 'firstEntry'> & {
     readonly vatReading?: number;
@@ -61,27 +65,28 @@ const begin = (
   },
 ): Segment => ({
   isRestless: false,
-  beliefs:
-    pressure === b.pressure
-      ? b
-      : { ...b, pressure, kit: b.kit && flags.firstEntry === 0 ? b.kit : undefined },
+  beliefs: { ...b, pressure, kit: flags.firstEntry === 0 ? kitAfter(b, entry.dose) : undefined },
   series: { doses: [0], readings: [levelOf(entry)], settled: [true] },
   base: entry.dose,
   ...flags,
 });
 
 /** The reading, or the middle of the two that agree. */
-export const levelOf = ({ reading, again }: Entry): number =>
+export const levelOf = ({ reading, again }: TitrationEntry): number =>
   again === undefined ? reading : (reading + again) / 2;
 
 /** A repeat that agrees settles the reading it repeats too. */
-const settledWith = ({ series, base }: Segment, entry: Entry, isSettled: boolean): readonly boolean[] => {
+const settledWith = (
+  { series, base }: Segment,
+  entry: TitrationEntry,
+  isSettled: boolean,
+): readonly boolean[] => {
   const before = series.settled ?? [];
   const isRepeat = entry.dose - base === series.doses.at(-1);
   return isRepeat && isSettled ? [...before.slice(0, -1), true, true] : [...before, isSettled];
 };
 
-const extended = (segment: Segment, entry: Entry, isSettled: boolean): Segment => ({
+const extended = (segment: Segment, entry: TitrationEntry, isSettled: boolean): Segment => ({
   ...segment,
   series: {
     doses: [...segment.series.doses, entry.dose - segment.base],
@@ -153,7 +158,7 @@ const reachable = (
   };
 };
 
-const isBelieved = (segment: Segment, entry: Entry, mostExchange: number): true | Suspect => {
+const isBelieved = (segment: Segment, entry: TitrationEntry, mostExchange: number): true | Suspect => {
   const { low, high } = reachable(
     segment,
     entry.dose - segment.base - (segment.series.doses.at(-1) ?? 0),
@@ -186,7 +191,7 @@ export const chanceAsLow = (before: Segment, added: number, read: number): numbe
 /** A reading lower than so many of 100 expected after a dose is read again: perhaps it has not mixed. */
 const AS_LOW = 0.15;
 
-const eventOf = ({ event, hours }: Entry): EventName =>
+const eventOf = ({ event, hours }: TitrationEntry): EventName =>
   event === '' && hours !== undefined && hours >= NIGHT_HOURS ? 'night' : event;
 
 export interface Walked {
@@ -207,7 +212,7 @@ const AIRED: readonly EventName[] = ['aired', 'jar', 'night'];
 
 const RENEWED: readonly EventName[] = ['refill', 'change', 'rain'];
 
-const started = (b: Beliefs, first: Entry): Walked => ({
+const started = (b: Beliefs, first: TitrationEntry): Walked => ({
   segment: begin(b, first, b.pressure, {
     isAired: b.pressure.mean < -3,
     isSettled: isConfirmed(b, first),
@@ -219,12 +224,23 @@ const started = (b: Beliefs, first: Entry): Walked => ({
   wasLow: false,
 });
 
-const isConfirmedNow = (b: Beliefs, entry: Entry, before: Entry, suspect: Suspect | undefined): boolean =>
+const isConfirmedNow = (
+  b: Beliefs,
+  entry: TitrationEntry,
+  before: TitrationEntry,
+  suspect: Suspect | undefined,
+): boolean =>
   isConfirmed(b, entry) ||
   (suspect !== undefined && entry.dose === before.dose && agree(b, entry.reading, suspect.read));
 
 /** What is known after one more line of the log. */
-const onward = (b: Beliefs, known: Walked, entry: Entry, before: Entry, i: number): Walked => {
+const onward = (
+  b: Beliefs,
+  known: Walked,
+  entry: TitrationEntry,
+  before: TitrationEntry,
+  i: number,
+): Walked => {
   const { segment } = known;
   const event = eventOf(entry);
   const calm = { suspect: undefined, isUnusual: false, isLow: false, wasLow: false };
@@ -251,22 +267,22 @@ export const walk = (b: Beliefs, log: Log): Walked => {
   return rest.reduce((known, entry, i) => onward(b, known, entry, log[i] ?? first, i + 1), started(b, first));
 };
 
-const liesLow = (b: Beliefs, segment: Segment, entry: Entry, before: Entry): boolean =>
+const liesLow = (b: Beliefs, segment: Segment, entry: TitrationEntry, before: TitrationEntry): boolean =>
   entry.dose > before.dose &&
   !isConfirmed(b, entry) &&
   segment.vatReading === undefined &&
   chanceAsLow(segment, entry.dose - before.dose, levelOf(entry)) < AS_LOW;
 
 const isSuspect = (step: Segment | Suspect): step is Suspect => 'read' in step;
-const isConfirmed = (b: Beliefs, { reading, again }: Entry): boolean =>
+const isConfirmed = (b: Beliefs, { reading, again }: TitrationEntry): boolean =>
   again !== undefined && agree(b, reading, again);
 
 /** The stretch with one more reading in it, a new one, or why the reading is not believed. */
 const stepOf = (
   b: Beliefs,
   segment: Segment,
-  entry: Entry,
-  before: Entry,
+  entry: TitrationEntry,
+  before: TitrationEntry,
   event: EventName,
 ): Segment | Suspect => {
   const isSame = entry.dose === before.dose;
@@ -290,7 +306,7 @@ const stepOf = (
 const underAir = (
   b: Beliefs,
   { firstEntry, series }: Segment,
-  entry: Entry,
+  entry: TitrationEntry,
   event: EventName,
   isStill: boolean,
 ): Segment => {

@@ -7,7 +7,7 @@ import { callsOf } from '../../../sheet/formula';
 import { evaluateWith } from '../../../sheet/formula/evaluate';
 import type { Cell } from '../../../base/values';
 import { isError, isGrid } from '../../../base/values';
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import { argumentsAfter, ownCalls, typedForm } from '../references/calls';
 import type { StoredValue } from '../../cells/cells';
 import { lex } from '../references/lex';
@@ -77,7 +77,7 @@ export function nativeForm(text: string, find: FindFunction): string | undefined
 export class LastValues {
   private readonly sheets = new Map<number, Map<number, Cell>>();
   constructor(
-    private readonly book: Pick<Book, 'sheets'>,
+    private readonly book: Pick<PackageBook, 'sheets'>,
     private readonly names: NameTable,
     private readonly tables: readonly TableInfo[],
     private readonly find: FindFunction,

@@ -2,7 +2,7 @@ import { columnLetters, MAX_ROWS, quoteSheet } from '../../../sheet/formula/addr
 import type { StoredValue } from '../../cells/cells';
 import { openBook } from '../open';
 import type { Opened } from '../open';
-import type { Progress } from './options';
+import type { ShareProgress } from './options';
 import { Refusal } from '../../package/refusal';
 import { sharedStrings } from '../../cells/strings';
 import { eachCell } from '../../cells/values';
@@ -131,7 +131,7 @@ function headingRows({ tables }: Opened, sheet: number): Map<number, Set<number>
 }
 
 /** undefined when the file cannot be read; inspectSteps then says why. */
-export function* choiceSteps(file: Uint8Array): Generator<Progress, readonly SheetChoice[] | undefined> {
+export function* choiceSteps(file: Uint8Array): Generator<ShareProgress, readonly SheetChoice[] | undefined> {
   try {
     const opened = yield* openBook(file);
     const strings = sharedStrings(opened);

@@ -3,7 +3,7 @@ import { typedForm } from '../references/calls';
 import { problemsOf, spillProblems } from '../freeze';
 import { judgeOf, openBook, scanSheets } from '../open';
 import type { Opened } from '../open';
-import type { Inspection, Progress } from './options';
+import type { Inspection, ShareProgress } from './options';
 import { Refusal } from '../../package/refusal';
 import { editRules } from '../leaveOut/rules';
 import type { SheetScan } from './scan';
@@ -43,7 +43,7 @@ function notesOf(opened: Opened, scans: readonly SheetScan[], judge: ReturnType<
 }
 
 /** Says what a copy of this file would be, before any is made. */
-export function* inspectSteps(file: Uint8Array): Generator<Progress, Inspection> {
+export function* inspectSteps(file: Uint8Array): Generator<ShareProgress, Inspection> {
   try {
     const opened = yield* openBook(file);
     const judge = judgeOf(opened.names);

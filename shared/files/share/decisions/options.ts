@@ -1,4 +1,4 @@
-import type { Problem } from './problems';
+import type { ShareProblem } from './problems';
 import type { Proof } from '../proof/search';
 
 export interface FreezeOptions {
@@ -36,7 +36,7 @@ export interface FreezeReport {
   /** Name of the page's sheet; undefined when there was nothing to explain. */
   readonly page: string | undefined;
   readonly digest: string | undefined;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly ShareProblem[];
   /** What was taken out or changed beyond the cells, a sentence each. */
   readonly removed: readonly string[];
   /** What is still in the file and may tell more than the cells, a sentence each. */
@@ -56,7 +56,7 @@ export interface Inspection {
   readonly refused: string | undefined;
   readonly calls: number;
   readonly sheets: readonly SheetSummary[];
-  readonly problems: readonly Problem[];
+  readonly problems: readonly ShareProblem[];
   /** Would a copy be refused because of a stopping problem? */
   readonly stops: boolean;
   /** What the reader should know before the copy is made. */
@@ -67,10 +67,10 @@ export type FreezeResult =
   | { readonly kind: 'made'; readonly bytes: Uint8Array; readonly report: FreezeReport }
   /** Nothing to do; the bytes are those that came in. */
   | { readonly kind: 'unchanged'; readonly bytes: Uint8Array; readonly sentence: string }
-  | { readonly kind: 'refused'; readonly sentence: string; readonly problems: readonly Problem[] };
+  | { readonly kind: 'refused'; readonly sentence: string; readonly problems: readonly ShareProblem[] };
 
 /** What the work is at, and how far: 0 to 1 within the step. */
-export interface Progress {
+export interface ShareProgress {
   readonly step: 'unpack' | 'read' | 'write' | 'page' | 'pack' | 'prove';
   readonly done: number;
 }

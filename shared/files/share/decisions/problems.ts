@@ -3,7 +3,7 @@ import { typedForm } from '../references/calls';
 import type { StoredValue } from '../../cells/cells';
 import type { FormulaCell } from './scan';
 
-export interface Problem {
+export interface ShareProblem {
   readonly sheet: string;
   readonly cell: string;
   /** A copy is not made over the head of a stopping problem. */
@@ -29,9 +29,9 @@ const STUCK: Readonly<Record<string, string>> = {
   '#SPILL!': 'the answer has no room. Clear the cells below and beside it, save, and try again.',
 };
 
-export function problemOf(sheet: string, { span, value, text }: FormulaCell): Problem | undefined {
+export function problemOf(sheet: string, { span, value, text }: FormulaCell): ShareProblem | undefined {
   const cell = addressOf(span.row, span.column);
-  const say = (stops: boolean, sentence: string): Problem => ({
+  const say = (stops: boolean, sentence: string): ShareProblem => ({
     sheet,
     cell,
     stops,
@@ -54,7 +54,7 @@ export function problemOf(sheet: string, { span, value, text }: FormulaCell): Pr
   return say(false, `${value.raw} is its last value and is kept: ${typedForm(text).slice(0, 80)}`);
 }
 
-export const blankSpill = (sheet: string, cell: FormulaCell, blanks: number): Problem => ({
+export const blankSpill = (sheet: string, cell: FormulaCell, blanks: number): ShareProblem => ({
   sheet,
   cell: areaText(cell.area),
   stops: false,

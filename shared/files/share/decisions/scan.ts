@@ -1,4 +1,4 @@
-import type { Area, Place } from '../../../sheet/formula/address';
+import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
 import type { SheetInfo } from '../../package/book';
 import { Cells, storedValue } from '../../cells/cells';
@@ -19,7 +19,7 @@ export interface FormulaCell {
   /** The cells it fills. */
   readonly area: Area;
   readonly value: StoredValue | undefined;
-  readonly verdict: Verdict;
+  readonly verdict: ScanVerdict;
   /** Cells that share one stored formula carry the same mark. */
   readonly group: object | undefined;
 }
@@ -31,9 +31,9 @@ export interface FormulaCell {
  * spill  is a native formula that reads a spilled range, whose text may change
  * keep   stays as it is
  */
-export type Verdict = 'own' | 'cut' | 'blank' | 'spill' | 'keep';
+export type ScanVerdict = 'own' | 'cut' | 'blank' | 'spill' | 'keep';
 export interface Judge {
-  readonly of: (text: string, sheet: number, place?: Place) => Verdict;
+  readonly of: (text: string, sheet: number, place?: CellPlace) => ScanVerdict;
   /** Must every formula be read, or only those in which our prefix is seen? */
   readonly readsAll: boolean;
   /** Can the cells of one shared formula be judged differently? */
@@ -53,7 +53,7 @@ export interface SheetScan {
 
 interface Group {
   master:
-    | { readonly row: number; readonly column: number; readonly text: string; readonly verdict: Verdict }
+    | { readonly row: number; readonly column: number; readonly text: string; readonly verdict: ScanVerdict }
     | undefined;
   readonly members: CellSpan[];
 }
@@ -112,7 +112,7 @@ class SheetReader {
     cell: CellSpan,
     kind: FormulaKind,
     text: string,
-    verdict: Verdict,
+    verdict: ScanVerdict,
     area: Area | undefined,
     group?: object,
   ): FormulaCell {

@@ -1,4 +1,4 @@
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import type { Package } from '../../package/package';
 import { cut } from '../../package/splice';
 import { all, descendants, textOf } from '../../package/xml';
@@ -6,7 +6,7 @@ import { all, descendants, textOf } from '../../package/xml';
 /** Takes out what an edited copy must not carry. Each says what it did, in a sentence. */
 
 /** The order of calculation names cells that hold no formula any more; Excel builds it anew. */
-export function removeCalcChain(pack: Package, book: Book): void {
+export function removeCalcChain(pack: Package, book: PackageBook): void {
   for (const relation of pack.relations(book.part))
     if (relation.type === 'calcChain') pack.remove(relation.target);
 }

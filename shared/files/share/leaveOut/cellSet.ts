@@ -1,5 +1,5 @@
 import { append } from '../../append';
-import type { Area, Place } from '../../../sheet/formula/address';
+import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { overlaps } from '../references/references';
 
 /** Cells of many sheets, asked for by cell and by range. */
@@ -10,7 +10,7 @@ export class CellSet {
   size = 0;
 
   /** FALSE when it was in already. */
-  add(sheet: number, { row, column }: Place): boolean {
+  add(sheet: number, { row, column }: CellPlace): boolean {
     let columns = this.cells.get(sheet);
     if (!columns) this.cells.set(sheet, (columns = new Map<number, Set<number>>()));
     let rows = columns.get(column);
@@ -27,7 +27,7 @@ export class CellSet {
     else this.areas.set(sheet, [area]);
   }
 
-  has(sheet: number, place: Place): boolean {
+  has(sheet: number, place: CellPlace): boolean {
     return (
       (this.cells.get(sheet)?.get(place.column)?.has(place.row) ?? false) ||
       (this.areas.get(sheet) ?? []).some(
@@ -51,7 +51,7 @@ export class CellSet {
   }
 
   /** Single cells of the set inside a range. */
-  *within(sheet: number, area: Area): Generator<Place> {
+  *within(sheet: number, area: Area): Generator<CellPlace> {
     for (const [column, rows] of this.columnsIn(sheet, area)) {
       if (area.bottom - area.top < rows.size) {
         for (let row = area.top; row <= area.bottom; row++) if (rows.has(row)) yield { row, column };
@@ -108,7 +108,7 @@ export class ReaderIndex {
   }
 
   /** Readers of the cell that have not been told before. */
-  hit(sheet: number, { row, column }: Place): number[] {
+  hit(sheet: number, { row, column }: CellPlace): number[] {
     const single = `${sheet}|${row}|${column}`;
     const readers = [...(this.single.get(single) ?? [])];
     this.single.delete(single);

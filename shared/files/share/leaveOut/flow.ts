@@ -1,11 +1,11 @@
 // Long: one pass over a workbook; the steps share its state.
 import { append } from '../../append';
-import type { Area, Place } from '../../../sheet/formula/address';
+import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { columnNumber, MAX_ROWS, parseArea } from '../../../sheet/formula/address';
 import { sharedStrings } from '../../cells/strings';
 import { eachSpan, resolvedValue } from '../../cells/values';
 import { Refusal } from '../../package/refusal';
-import type { Progress } from '../decisions/options';
+import type { ShareProgress } from '../decisions/options';
 import { scanSheet } from '../decisions/scan';
 import type { Opened } from '../open';
 import { contains } from '../open';
@@ -24,7 +24,7 @@ import { LeftValues } from './values';
  * unless it is a sum over so many that none of them can be told.
  */
 
-export type Reason = 'reads' | 'few' | 'untold' | 'pivot';
+export type LeaveOutReason = 'reads' | 'few' | 'untold' | 'pivot';
 
 interface Node {
   readonly sheet: number;
@@ -32,14 +32,15 @@ interface Node {
   readonly area: Area;
   readonly reads: Reads;
   readonly kind: 'formula' | 'pivot';
-  reason: Reason | undefined;
+  reason: LeaveOutReason | undefined;
 }
 
 const MOST_SINGLE = 20_000;
 const MOST_PASSES = 40;
 const NO_READS = { plain: [], summed: [], sums: '', isUnsure: false };
 
-const idOf = (sheet: number, { row, column }: Place): number => (sheet * 1_048_576 + row) * 16_384 + column;
+const idOf = (sheet: number, { row, column }: CellPlace): number =>
+  (sheet * 1_048_576 + row) * 16_384 + column;
 
 export function parseBlank({ book }: Opened, wish: string): { readonly sheet: number; readonly area: Area } {
   const bang = wish.lastIndexOf('!');
@@ -71,7 +72,7 @@ export class Flow {
   private readonly named = new CellSet();
   /** Named cells that hold something. */
   private readonly left = new CellSet();
-  private readonly leftCells: [number, Place][] = [];
+  private readonly leftCells: [number, CellPlace][] = [];
   private readonly leftNumbers = new Set<number>();
   /** Cells that go because of what they are worked out from. */
   private readonly gone = new CellSet();
@@ -91,20 +92,20 @@ export class Flow {
       .map((table) => ({ sheet: table.sheet, area: { ...table.area, bottom: table.top - 1 } }));
   }
 
-  isHeading(sheet: number, place: Place): boolean {
+  isHeading(sheet: number, place: CellPlace): boolean {
     return this.headings.some((one) => one.sheet === sheet && contains(one.area, place));
   }
-  isNamed(sheet: number, place: Place): boolean {
+  isNamed(sheet: number, place: CellPlace): boolean {
     return this.named.has(sheet, place) && !this.isHeading(sheet, place);
   }
-  isBlank(sheet: number, place: Place): boolean {
+  isBlank(sheet: number, place: CellPlace): boolean {
     return this.gone.has(sheet, place) || this.isNamed(sheet, place);
   }
   touches({ sheet, area }: Reference): boolean {
     return this.named.touches(sheet, area) || this.gone.touches(sheet, area);
   }
 
-  addLeft(sheet: number, { row, column }: Place, isNumber: boolean): void {
+  addLeft(sheet: number, { row, column }: CellPlace, isNumber: boolean): void {
     const place = { row, column };
     this.left.add(sheet, place);
     this.leftCells.push([sheet, place]);
@@ -130,16 +131,16 @@ export class Flow {
     for (let pass = 1; this.checkSums(pass === MOST_PASSES); pass++);
   }
 
-  private spread(waiting: [number, Place][]): void {
+  private spread(waiting: [number, CellPlace][]): void {
     for (let next = waiting.pop(); next; next = waiting.pop())
       for (const reader of this.index.hit(next[0], next[1])) this.goAt(reader, waiting);
   }
-  private goAt(reader: number, waiting: [number, Place][]): void {
+  private goAt(reader: number, waiting: [number, CellPlace][]): void {
     const node = this.nodes[reader];
     if (node) this.go(node, node.kind === 'pivot' ? 'pivot' : 'reads', waiting);
   }
 
-  private go(node: Node, reason: Reason, waiting: [number, Place][]): void {
+  private go(node: Node, reason: LeaveOutReason, waiting: [number, CellPlace][]): void {
     if (node.reason !== undefined) return;
     node.reason = reason;
     const { sheet, area } = node;
@@ -170,7 +171,7 @@ export class Flow {
       if (!support) supports.set(key, (support = this.roots(summed)));
       if (isLast || (support.size > 0 && !sums.admit(support, kind))) failed.push(node);
     }
-    const waiting: [number, Place][] = [];
+    const waiting: [number, CellPlace][] = [];
     for (const node of failed) this.go(node, 'few', waiting);
     this.spread(waiting);
     return failed.length > 0 && !isLast;
@@ -198,8 +199,8 @@ export class Flow {
   }
 
   /** Formulas and pivot tables that go, by sheet and reason. */
-  lost(): { readonly sheet: number; readonly reason: Reason; readonly areas: readonly Area[] }[] {
-    const groups = new Map<string, { sheet: number; reason: Reason; areas: Area[] }>();
+  lost(): { readonly sheet: number; readonly reason: LeaveOutReason; readonly areas: readonly Area[] }[] {
+    const groups = new Map<string, { sheet: number; reason: LeaveOutReason; areas: Area[] }>();
     for (const { sheet, area, reason } of this.nodes) {
       if (reason === undefined || this.isNamed(sheet, { row: area.top, column: area.left })) continue;
       const key = `${sheet}|${reason}`;
@@ -212,7 +213,7 @@ export class Flow {
 }
 
 /** Reads every sheet once for the values left out and once for the formulas, and follows what they feed. */
-export function* planFlow(opened: Opened, wishes: readonly string[]): Generator<Progress, Flow> {
+export function* planFlow(opened: Opened, wishes: readonly string[]): Generator<ShareProgress, Flow> {
   const flow = new Flow(opened, wishes);
   const strings = sharedStrings(opened);
   const sheets = opened.book.sheets.filter((sheet) => sheet.isWorksheet);

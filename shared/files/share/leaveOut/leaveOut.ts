@@ -11,7 +11,7 @@ import { cut, put } from '../../package/splice';
 import type { Element } from '../../package/xml';
 import { all, attribute, child, LT, nameEnd, rawText, textOf, TreeReader } from '../../package/xml';
 import { mergedAreas } from '../decisions/blocks';
-import type { FreezeOptions, Progress } from '../decisions/options';
+import type { FreezeOptions, ShareProgress } from '../decisions/options';
 import type { SheetScan } from '../decisions/scan';
 import type { Exclusion, Opened } from '../open';
 import { PAGE_NAME } from '../proof/page';
@@ -20,7 +20,7 @@ import type { Reference } from '../references/references';
 import { ReferenceFinder } from '../references/references';
 import { editFormats, editNotes, editShapes, editTables, removeRevisions, tellingElements } from './around';
 import { editCharts } from './charts';
-import type { Flow, Reason } from './flow';
+import type { Flow, LeaveOutReason } from './flow';
 import { planFlow } from './flow';
 import { removePivots } from './pivots';
 import { ruleReads } from './reads';
@@ -44,7 +44,7 @@ export interface LeaveOut {
 export function* planExclusion(
   opened: Opened,
   options: FreezeOptions,
-): Generator<Progress, LeaveOut | undefined> {
+): Generator<ShareProgress, LeaveOut | undefined> {
   const wishes = (options.blank ?? []).filter((wish) => wish.trim() !== '');
   const kept = keptSheets(opened, options.sheets);
   const keeps = (sheet: number): boolean => kept.has(sheet);
@@ -72,7 +72,7 @@ function keptSheets({ book }: Opened, wish: readonly string[] | undefined): Set<
   );
 }
 
-const REASONS: Readonly<Record<Reason, string>> = {
+const REASONS: Readonly<Record<LeaveOutReason, string>> = {
   reads: 'worked out from what is left out',
   few: `sums over so few of the cells left out that one of them could be told`,
   untold: 'reads cells that cannot be told (INDIRECT, OFFSET and the like)',

@@ -1,5 +1,5 @@
 // Long: one pass over a workbook; the steps share its state.
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import type { Package } from '../../package/package';
 import { relationsPart } from '../../package/package';
 import type { Edit } from '../../package/splice';
@@ -76,7 +76,7 @@ function customProperties(pack: Package): string[] {
   return [`${own.length} properties somebody had added.`];
 }
 
-function workbookPart(pack: Package, book: Book, edits: Edit[]): string[] {
+function workbookPart(pack: Package, book: PackageBook, edits: Edit[]): string[] {
   const said: string[] = [];
   const paths = all(book.root, 'absPath');
   for (const path of paths) {
@@ -100,7 +100,7 @@ function workbookPart(pack: Package, book: Book, edits: Edit[]): string[] {
 }
 
 /** Excel calls the views of a shared workbook after the people who use them. */
-export const viewNames = (book: Book): Attribute[] =>
+export const viewNames = (book: PackageBook): Attribute[] =>
   all(book.root, 'customWorkbookView')
     .map((one) => attribute(book.bytes, one, 'name'))
     .filter((name) => name !== undefined)
@@ -241,7 +241,7 @@ export const hasHeaderWords = (bytes: Uint8Array, root: Element): boolean =>
   headerEdits(bytes, root).length > 0;
 
 /** Printers, and headers of sheets that hold no cells. */
-function printers(pack: Package, book: Book): string[] {
+function printers(pack: Package, book: PackageBook): string[] {
   let count = 0;
   const worksheets = new Set(book.sheets.filter((one) => one.isWorksheet).map((one) => one.part));
   for (const { part } of pack.reached()) {
@@ -269,7 +269,7 @@ function stray(pack: Package): void {
       pack.remove(name);
 }
 
-export function removePersonal(pack: Package, book: Book, edits: Edit[]): string[] {
+export function removePersonal(pack: Package, book: PackageBook, edits: Edit[]): string[] {
   const said = [
     ...properties(pack),
     ...workbookPart(pack, book, edits),

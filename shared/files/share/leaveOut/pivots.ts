@@ -1,7 +1,7 @@
 import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
-import type { Book } from '../../package/book';
-import type { Package, Relation } from '../../package/package';
+import type { PackageBook } from '../../package/book';
+import type { Package, PartRelation } from '../../package/package';
 import { Refusal } from '../../package/refusal';
 import type { Edit } from '../../package/splice';
 import { cut } from '../../package/splice';
@@ -59,7 +59,7 @@ function rangeOf(
     : finder.of(name, lex(name), undefined, undefined).found;
 }
 
-const caches = (pack: Package, book: Book): Relation[] =>
+const caches = (pack: Package, book: PackageBook): PartRelation[] =>
   pack
     .relations(book.part)
     .filter((relation) => relation.type === 'pivotCacheDefinition' && pack.has(relation.target));

@@ -1,6 +1,6 @@
-import type { Area, Place } from '../../../sheet/formula/address';
+import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
-import type { Piece } from '../references/lex';
+import type { FormulaPiece } from '../references/lex';
 import { moveReference } from '../references/lex';
 import type { Reference, ReferenceFinder } from '../references/references';
 
@@ -58,7 +58,7 @@ interface Open {
 const SUBTOTAL_SUMS = /^\s*10?[19]\s*,/;
 
 /** The function whose argument a piece is, when it is a whole argument by itself. */
-function holderOf(text: string, piece: Piece, open: readonly Open[]): string | undefined {
+function holderOf(text: string, piece: FormulaPiece, open: readonly Open[]): string | undefined {
   let [left, right] = [piece.from - 1, piece.end];
   while (text[left] === ' ') left--;
   while (text[right] === ' ') right++;
@@ -86,9 +86,9 @@ const LONGEST = 8_192;
 export function readsOf(
   finder: ReferenceFinder,
   text: string,
-  pieces: readonly Piece[],
+  pieces: readonly FormulaPiece[],
   sheet: number,
-  place: Place,
+  place: CellPlace,
 ): Reads {
   const whole = finder.of(text, pieces, sheet, place);
   if (text.length > LONGEST) return { plain: whole.found, summed: [], sums: '', isUnsure: whole.isUnsure };
@@ -120,7 +120,7 @@ const bareName = (word: string): string => word.replace(/^(?:@|_xlfn\.|_xlws\.)+
 export function ruleReads(
   finder: ReferenceFinder,
   text: string,
-  pieces: readonly Piece[],
+  pieces: readonly FormulaPiece[],
   sheet: number,
   cells: readonly Area[],
 ): Reference[] {

@@ -1,5 +1,5 @@
 import { addressOf } from '../../../sheet/formula/address';
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import type { Package } from '../../package/package';
 import { relationsPart } from '../../package/package';
 import type { PageCell, PageRow } from './page';
@@ -58,7 +58,7 @@ export function freeName(taken: readonly string[], wish: string): string {
  * The edits of workbook.xml that hang the sheet in; its own parts are added here. `taken` is what the names
  * of the tabs will be.
  */
-export function addSheet(pack: Package, book: Book, name: string, rows: readonly PageRow[]): Edit[] {
+export function addSheet(pack: Package, book: PackageBook, name: string, rows: readonly PageRow[]): Edit[] {
   const { bytes, root } = book;
   const sheets = child(root, 'sheets');
   if (!sheets) return [];

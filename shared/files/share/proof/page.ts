@@ -2,7 +2,7 @@ import { areaText } from '../../../sheet/formula/address';
 import { SOURCES } from '../../../families/sources';
 import type { Return, SheetFunction } from '../../../functions/define';
 import type { FindFunction } from '../../../sheet/formula';
-import type { Standing } from '../../../functions/source';
+import type { SourceStanding } from '../../../functions/source';
 import type { Block } from '../decisions/blocks';
 import type { StoredValue } from '../../cells/cells';
 import type { SheetFacts } from './digests';
@@ -77,7 +77,7 @@ export const MEANING = [
     'for example on another day.',
 ] as const;
 
-const STANDING: Readonly<Record<Standing, string>> = {
+const STANDING: Readonly<Record<SourceStanding, string>> = {
   seen: 'read in the publication',
   memory: 'from memory, the page was not seen',
   practice: 'common practice, no source',
@@ -143,7 +143,7 @@ const units = (block: Block, { functions }: Called): string => {
   return functions.map((fn) => `${fn.name} gives ${unitOf(fn.returns)}`).join('; ');
 };
 
-export interface PageFacts {
+export interface ProofFacts {
   readonly workbook: string;
   readonly date: string;
   readonly maker: string;
@@ -188,7 +188,7 @@ function lineOf(
   ];
 }
 
-export function pageRows(facts: PageFacts): PageRow[] {
+export function pageRows(facts: ProofFacts): PageRow[] {
   const called = facts.blocks.map((block) => calledBy(block, facts.find));
   const keys = sourceKeys(called);
   const positions = new Map<string, number>();

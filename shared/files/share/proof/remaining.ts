@@ -1,4 +1,4 @@
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import type { Package } from '../../package/package';
 import { all, attribute, textOf } from '../../package/xml';
 import { namesPeople } from '../leaveOut/people';
@@ -30,7 +30,7 @@ const PARTS: readonly (readonly [readonly string[], Say])[] = [
   [['customXmlInk', 'ink', 'control', 'activeXControlBinary'], () => 'Ink or form controls.'],
 ];
 
-export function whatIsLeft(pack: Package, book: Book): string[] {
+export function whatIsLeft(pack: Package, book: PackageBook): string[] {
   const reached = pack.reached();
   const left = PARTS.flatMap(([types, say]) => {
     const count = reached.filter((one) => types.some((type) => one.types.has(type))).length;
@@ -62,7 +62,7 @@ function propertyNames(pack: Package): boolean {
 }
 
 /** What the file says of people outside its cells, a sentence each. */
-export function heldOfPeople(pack: Package, book: Book, hasHeaders: boolean): string[] {
+export function heldOfPeople(pack: Package, book: PackageBook, hasHeaders: boolean): string[] {
   const path = all(book.root, 'absPath').length > 0;
   const reserved = all(book.root, 'fileSharing').some((one) => attribute(book.bytes, one, 'userName'));
   const has = (...types: readonly string[]): boolean => pack.partsOfType(...types).length > 0;

@@ -2,14 +2,14 @@ import { addressOf } from '../../../sheet/formula/address';
 import { strFromU8 } from 'fflate';
 import { sharedStrings } from '../../cells/strings';
 import { eachSpan, resolvedValue } from '../../cells/values';
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import { readBook } from '../../package/book';
 import { scanXml } from '../../package/events';
 import { Package } from '../../package/package';
 import { Refusal } from '../../package/refusal';
 import { bytesOf, textBetween } from '../../package/xml';
 import { revealCellText } from '../../text';
-import type { Progress } from '../decisions/options';
+import type { ShareProgress } from '../decisions/options';
 import type { LeftValues } from '../leaveOut/values';
 import { LINE_HEADS, MEANING, SHEET_HEADS, SOURCE_HEADS, TITLE } from './page';
 
@@ -139,7 +139,12 @@ const OWN_WORDS: ReadonlySet<string> = new Set([
   TITLE,
 ]);
 
-function* cells(pack: Package, book: Book, values: LeftValues, searcher: Searcher): Generator<Progress> {
+function* cells(
+  pack: Package,
+  book: PackageBook,
+  values: LeftValues,
+  searcher: Searcher,
+): Generator<ShareProgress> {
   const strings = sharedStrings({ pack, book });
   for (const { name, part, isWorksheet } of book.sheets) {
     const bytes = isWorksheet ? pack.read(part) : undefined;
@@ -160,7 +165,7 @@ function* cells(pack: Package, book: Book, values: LeftValues, searcher: Searche
   }
 }
 
-export function* searchCopy(copy: Uint8Array, values: LeftValues): Generator<Progress, Proof> {
+export function* searchCopy(copy: Uint8Array, values: LeftValues): Generator<ShareProgress, Proof> {
   const steps = Package.open(copy);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield { step: 'prove', done: step.value };

@@ -3,7 +3,7 @@ import type { StoredValue } from '../../cells/cells';
 import { sheetFacts } from './digests';
 import { openBook } from '../open';
 import type { Opened } from '../open';
-import type { Progress } from '../decisions/options';
+import type { ShareProgress } from '../decisions/options';
 import type { PageRow } from './page';
 import { DIGEST_COLUMN, LABELS, LINE_HEADS, SHEET_HEADS, sealOf, TITLE } from './page';
 import { Refusal } from '../../package/refusal';
@@ -31,7 +31,7 @@ const NO_PAGE =
 function* readPage({
   pack,
   book,
-}: Opened): Generator<Progress, { name: string; rows: PageRow[] } | undefined> {
+}: Opened): Generator<ShareProgress, { name: string; rows: PageRow[] } | undefined> {
   const strings = sharedStrings({ pack, book });
   // The newest page stands last.
   for (const sheet of book.sheets.toReversed()) {
@@ -70,7 +70,7 @@ interface Found {
   readonly missing: string[];
 }
 
-function* compare(opened: Opened, rows: readonly PageRow[]): Generator<Progress, Found> {
+function* compare(opened: Opened, rows: readonly PageRow[]): Generator<ShareProgress, Found> {
   const found: Found = { frozen: [], typed: [], results: [], missing: [] };
   const lines = below(rows, LINE_HEADS, LABELS.lines);
   const strings = sharedStrings(opened);
@@ -148,7 +148,7 @@ function sentencesOf(
  * Says whether a copy still holds the numbers its page was made with. `expected` is the digest of everything
  * as somebody kept it elsewhere.
  */
-export function* verifySteps(file: Uint8Array, expected?: string): Generator<Progress, Verification> {
+export function* verifySteps(file: Uint8Array, expected?: string): Generator<ShareProgress, Verification> {
   try {
     const opened = yield* openBook(file);
     const page = yield* readPage(opened);

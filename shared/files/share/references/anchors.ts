@@ -1,7 +1,7 @@
 import type { Area } from '../../../sheet/formula/address';
 import { addressOf, parseAddress } from '../../../sheet/formula/address';
-import type { Book } from '../../package/book';
-import type { Piece } from './lex';
+import type { PackageBook } from '../../package/book';
+import type { FormulaPiece } from './lex';
 import { lex } from './lex';
 import type { NameTable } from './names';
 import { prefixSheet } from './names';
@@ -11,15 +11,15 @@ import { prefixSheet } from './names';
  * the range itself.
  */
 
-export const isSpillReference = (text: string, pieces: readonly Piece[] = lex(text)): boolean =>
+export const isSpillReference = (text: string, pieces: readonly FormulaPiece[] = lex(text)): boolean =>
   pieces.some((piece) => piece.kind === 'call' && isAnchorWord(text, piece));
-const isAnchorWord = (text: string, piece: Piece): boolean =>
+const isAnchorWord = (text: string, piece: FormulaPiece): boolean =>
   /^(?:_xlfn\.)?ANCHORARRAY$/i.test(text.slice(piece.at, piece.end));
 
 export class Spills {
   private readonly bySheet = new Map<number, Map<string, Area>>();
   constructor(
-    private readonly book: Pick<Book, 'sheets'>,
+    private readonly book: Pick<PackageBook, 'sheets'>,
     private readonly names: NameTable,
   ) {}
 
@@ -65,7 +65,7 @@ export class Spills {
   }
 
   /** '' when the anchor is no frozen one and stays; undefined when what it means cannot be told. */
-  private range(text: string, inner: Piece, sheet: number | undefined): string | undefined {
+  private range(text: string, inner: FormulaPiece, sheet: number | undefined): string | undefined {
     if (inner.kind === 'name') {
       const name = this.names.find(text, inner, sheet);
       const [only, more] = name ? lex(name.text) : [];

@@ -1,19 +1,19 @@
 import { ownName, storedName } from '../../spelling';
-import type { Piece } from './lex';
+import type { FormulaPiece } from './lex';
 import { lex, replacePieces } from './lex';
 
 /** Which identifiers of a formula are calls of ours, in every spelling a file can hold. */
 
 export interface OwnCall {
-  readonly piece: Piece;
+  readonly piece: FormulaPiece;
   /** As typed: SPAWN.BUFFER.DOSE. */
   readonly name: string;
 }
 
 /** Does a name of the workbook stand behind the word? SPAWN.X without a bracket may be one somebody gave to a cell. */
-export type IsDefined = (piece: Piece) => boolean;
+export type IsDefined = (piece: FormulaPiece) => boolean;
 
-function ownCall(text: string, piece: Piece, isDefined: IsDefined | undefined): OwnCall | undefined {
+function ownCall(text: string, piece: FormulaPiece, isDefined: IsDefined | undefined): OwnCall | undefined {
   if (piece.kind !== 'call' && piece.kind !== 'name') return undefined;
   const own = ownName(text.slice(piece.at, piece.end));
   if (!own || (!own.isStored && piece.kind === 'name' && isDefined?.(piece))) return undefined;
@@ -22,7 +22,7 @@ function ownCall(text: string, piece: Piece, isDefined: IsDefined | undefined): 
 
 export const ownCalls = (
   text: string,
-  pieces: readonly Piece[] = lex(text),
+  pieces: readonly FormulaPiece[] = lex(text),
   isDefined?: IsDefined,
 ): OwnCall[] => pieces.map((piece) => ownCall(text, piece, isDefined)).filter((call) => call !== undefined);
 

@@ -7,7 +7,7 @@ import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../../../she
  */
 export type PieceKind = 'cell' | 'area' | 'table' | 'call' | 'name' | 'string' | 'literal';
 
-export interface Piece {
+export interface FormulaPiece {
   readonly kind: PieceKind;
   /** Start of the sheet or file prefix, or of the piece itself. */
   readonly from: number;
@@ -77,7 +77,7 @@ function secondCorner(text: string, first: string, end: number): number {
   return [CELL, COLUMN, ROW].some((kind) => kind.test(first) && kind.test(second)) ? stop : -1;
 }
 
-function wordPiece(text: string, from: number, at: number): Piece {
+function wordPiece(text: string, from: number, at: number): FormulaPiece {
   const end = endOfWord(text, at);
   if (text[end] === '[') return { kind: 'table', from, at, end: endOfBrackets(text, end) };
   let next = end;
@@ -91,14 +91,14 @@ function wordPiece(text: string, from: number, at: number): Piece {
 }
 
 /** A piece that starts with a bracket: [2]!x, [1]Sheet!A1, or [@Column] inside a table. */
-function bracketPiece(text: string, at: number): Piece {
+function bracketPiece(text: string, at: number): FormulaPiece {
   const close = endOfBrackets(text, at);
   const prefix = text[close] === '!' ? close + 1 : matchAt(SHEETS, text, close);
   return prefix > 0 ? wordPiece(text, at, prefix) : { kind: 'table', from: at, at, end: close };
 }
 
 /** `lastBang`: no sheet is named after the last exclamation mark. */
-function pieceAt(text: string, at: number, lastBang: number): Piece | undefined {
+function pieceAt(text: string, at: number, lastBang: number): FormulaPiece | undefined {
   const code = text.charCodeAt(at);
   if (code === 34) return { kind: 'string', from: at, at, end: endOfQuoted(text, at, 34) };
   if (code === 39) {
@@ -123,8 +123,8 @@ function pieceAt(text: string, at: number, lastBang: number): Piece | undefined 
   return wordPiece(text, at, at);
 }
 
-export function lex(text: string): Piece[] {
-  const pieces: Piece[] = [];
+export function lex(text: string): FormulaPiece[] {
+  const pieces: FormulaPiece[] = [];
   const lastBang = text.lastIndexOf('!');
   for (let at = 0; at < text.length;) {
     const piece = pieceAt(text, at, lastBang);
@@ -139,8 +139,8 @@ export function lex(text: string): Piece[] {
 /** Puts other text in place of some pieces. */
 export function replacePieces(
   text: string,
-  pieces: readonly Piece[],
-  replace: (piece: Piece) => string | undefined,
+  pieces: readonly FormulaPiece[],
+  replace: (piece: FormulaPiece) => string | undefined,
 ): string {
   let out = '';
   let at = 0;
@@ -187,7 +187,12 @@ export const shiftFormula = (text: string, rows: number, columns: number): strin
       );
 
 /** Equal for formulas that say the same relative to their own cell. */
-export function relativeForm(text: string, pieces: readonly Piece[], row: number, column: number): string {
+export function relativeForm(
+  text: string,
+  pieces: readonly FormulaPiece[],
+  row: number,
+  column: number,
+): string {
   let out = '';
   let at = 0;
   for (const { kind, at: start, end } of pieces) {

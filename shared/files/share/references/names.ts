@@ -1,8 +1,8 @@
 import { append } from '../../append';
-import type { Book, NameInfo } from '../../package/book';
+import type { PackageBook, NameInfo } from '../../package/book';
 import type { IsDefined } from './calls';
 import { ownCalls } from './calls';
-import type { Piece } from './lex';
+import type { FormulaPiece } from './lex';
 import { lex } from './lex';
 
 /**
@@ -14,9 +14,9 @@ export class NameTable {
   private readonly sheetByName = new Map<string, number>();
   private readonly tainted = new Set<NameInfo>();
   /** The pieces of every name, read once. */
-  readonly pieces: ReadonlyMap<NameInfo, readonly Piece[]>;
+  readonly pieces: ReadonlyMap<NameInfo, readonly FormulaPiece[]>;
 
-  constructor(book: Pick<Book, 'names' | 'sheets'>) {
+  constructor(book: Pick<PackageBook, 'names' | 'sheets'>) {
     for (const name of book.names) this.byKey.set(key(name.name, name.scope), name);
     for (const sheet of book.sheets) {
       const word = sheet.name.toLowerCase();
@@ -69,7 +69,7 @@ export class NameTable {
   }
 
   /** The name that a piece of a formula on sheet `scope` means. */
-  find(text: string, piece: Piece, scope: number | undefined): NameInfo | undefined {
+  find(text: string, piece: FormulaPiece, scope: number | undefined): NameInfo | undefined {
     const word = text.slice(piece.at, piece.end).replace(/^(?:_xlfn\.|_xlpm\.)+/i, '');
     if (piece.from === piece.at)
       return this.byKey.get(key(word, scope)) ?? this.byKey.get(key(word, undefined));
@@ -78,7 +78,7 @@ export class NameTable {
   }
 
   /** Does the formula use a tainted name? */
-  uses(text: string, pieces: readonly Piece[], scope: number | undefined): boolean {
+  uses(text: string, pieces: readonly FormulaPiece[], scope: number | undefined): boolean {
     return (
       this.tainted.size > 0 &&
       pieces.some((piece) => {

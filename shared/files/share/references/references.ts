@@ -1,7 +1,7 @@
-import type { Area, Place } from '../../../sheet/formula/address';
+import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
 import type { NameInfo } from '../../package/book';
-import type { Piece } from './lex';
+import type { FormulaPiece } from './lex';
 import { moveReference } from './lex';
 import type { NameTable } from './names';
 import { prefixSheet } from './names';
@@ -48,9 +48,9 @@ export class ReferenceFinder {
 
   of(
     text: string,
-    pieces: readonly Piece[],
+    pieces: readonly FormulaPiece[],
     sheet: number | undefined,
-    place: Place | undefined,
+    place: CellPlace | undefined,
   ): References {
     const found: Reference[] = [];
     let isUnsure = hasOpenCorner(text, pieces);
@@ -63,7 +63,12 @@ export class ReferenceFinder {
   }
 
   /** What one piece of a formula reads. */
-  piece(text: string, piece: Piece, sheet: number | undefined, place: Place | undefined): References {
+  piece(
+    text: string,
+    piece: FormulaPiece,
+    sheet: number | undefined,
+    place: CellPlace | undefined,
+  ): References {
     if (piece.kind === 'cell' || piece.kind === 'area') {
       const area = parseArea(text.slice(piece.at, piece.end));
       const sheets = this.sheetsOf(text.slice(piece.from, piece.at), sheet);
@@ -77,7 +82,12 @@ export class ReferenceFinder {
     return piece.kind === 'name' || piece.kind === 'call' ? this.word(text, piece, sheet, place) : NOTHING;
   }
 
-  private word(text: string, piece: Piece, sheet: number | undefined, place: Place | undefined): References {
+  private word(
+    text: string,
+    piece: FormulaPiece,
+    sheet: number | undefined,
+    place: CellPlace | undefined,
+  ): References {
     const table = piece.kind === 'name' ? this.wholeTable(text.slice(piece.at, piece.end)) : undefined;
     if (table) return { found: [table], isUnsure: false };
     const name = this.names.find(text, piece, sheet);
@@ -85,7 +95,7 @@ export class ReferenceFinder {
     return piece.kind === 'call' && UNTOLD.test(text.slice(piece.at, piece.end)) ? UNSURE : NOTHING;
   }
 
-  private through(name: NameInfo, sheet: number | undefined, place: Place | undefined): References {
+  private through(name: NameInfo, sheet: number | undefined, place: CellPlace | undefined): References {
     const { held, isUnsure } = this.reachOf(name);
     const found = held.flatMap(({ sheets, text, area, isRelative }) => {
       const moved = isRelative && place ? parseArea(moveReference(text, place.row, place.column)) : area;
@@ -161,7 +171,7 @@ export class ReferenceFinder {
   }
 
   /** [@Column] inside a table means that table. */
-  private fullTable(text: string, sheet: number | undefined, place: Place | undefined): string {
+  private fullTable(text: string, sheet: number | undefined, place: CellPlace | undefined): string {
     if (!text.startsWith('[') || !place) return text;
     const table = this.tables.find(
       (one) =>
@@ -195,7 +205,7 @@ const isRelative = (word: string): boolean =>
   word.split(':').some((corner) => !/^\$[A-Za-z]+\$\d+$|^\$[A-Za-z]+$|^\$\d+$/.test(corner));
 
 /** A colon between two pieces joins corners of which one is worked out: A1:INDEX(…). */
-function hasOpenCorner(text: string, pieces: readonly Piece[]): boolean {
+function hasOpenCorner(text: string, pieces: readonly FormulaPiece[]): boolean {
   let at = 0;
   for (const piece of pieces) {
     if (text.slice(at, piece.from).includes(':')) return true;

@@ -1,6 +1,6 @@
 import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
-import type { Book } from '../../package/book';
+import type { PackageBook } from '../../package/book';
 import type { Package } from '../../package/package';
 import type { RuleFate } from '../leaveOut/rules';
 import type { Edit } from '../../package/splice';
@@ -19,7 +19,7 @@ export interface TableInfo {
   readonly bottom: number;
 }
 
-export function readTables(pack: Package, book: Book): TableInfo[] {
+export function readTables(pack: Package, book: PackageBook): TableInfo[] {
   return book.sheets
     .filter((sheet) => sheet.isWorksheet)
     .flatMap((sheet) =>

@@ -1,13 +1,13 @@
 import type { SheetModel } from '../../../../shared/sheet/workbook/model';
 import { withSetting } from '../../../officeStandIn/settings';
-import type { Book, ChartState, PageState, ProtectionState } from '../../../officeStandIn/book';
+import type { StandInBook, ChartState, PageState, ProtectionState } from '../../../officeStandIn/book';
 
 /**
  * What the engine has no place for: charts, protection and page set-up, kept per sheet, and settings of
  * add-ins.
  */
 export type BesidePart = Pick<
-  Book,
+  StandInBook,
   | 'charts'
   | 'putChart'
   | 'deleteChart'

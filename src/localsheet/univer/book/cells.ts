@@ -3,14 +3,17 @@ import { CellValueType } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { Cell, ErrorCode } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
-import type { Area, Book, CellInput, CellReads } from '../../../officeStandIn/book';
+import type { StandInArea, StandInBook, CellInput, CellReads } from '../../../officeStandIn/book';
 import { cleanFormula } from '../../formulaText';
 import { SENTENCE } from '../results';
 import type { Context } from './context';
 import { toArea } from './context';
 
 /** Values, formulas and number formats of cells. */
-export type CellPart = Pick<Book, 'read' | 'write' | 'setNumberFormats' | 'clear' | 'usedArea' | 'spillArea'>;
+export type CellPart = Pick<
+  StandInBook,
+  'read' | 'write' | 'setNumberFormats' | 'clear' | 'usedArea' | 'spillArea'
+>;
 
 const ERRORS: Readonly<Record<string, ErrorCode>> = {
   '#VALUE!': '#VALUE!',
@@ -85,7 +88,7 @@ const inputCell = (input: Exclude<CellInput, undefined>): ICellData => {
   };
 };
 
-export class Cells {
+export class UniverCells {
   constructor(private readonly context: Context) {}
 
   private get model(): FormulaDataModel {
@@ -124,7 +127,7 @@ export class Cells {
     return shown ?? '';
   }
 
-  spillArea(sheet: string, row: number, column: number): Area | undefined {
+  spillArea(sheet: string, row: number, column: number): StandInArea | undefined {
     const range = this.model.getArrayFormulaRange()[this.context.unitId]?.[sheet]?.[row]?.[column];
     if (!range) return undefined;
     const area = toArea(range);
@@ -139,7 +142,7 @@ export class Cells {
     }
   }
 
-  usedArea(sheet: string, valuesOnly: boolean): Area | undefined {
+  usedArea(sheet: string, valuesOnly: boolean): StandInArea | undefined {
     let top = Infinity,
       left = Infinity,
       bottom = -1,
@@ -166,7 +169,7 @@ export class Cells {
   }
 }
 
-export function cellPart(context: Context, cells: Cells): CellPart {
+export function cellPart(context: Context, cells: UniverCells): CellPart {
   const readers: {
     [K in keyof CellReads]: (sheet: string, row: number, column: number) => CellReads[K][number][number];
   } = {

@@ -15,7 +15,7 @@ import {
   SetWorksheetColumnCountMutation,
   SetWorksheetRowCountMutation,
 } from '@univerjs/sheets';
-import type { Area } from '../../../officeStandIn/book';
+import type { StandInArea } from '../../../officeStandIn/book';
 import { MAX_COLUMNS, MAX_ROWS } from '../../../officeStandIn/book';
 import type { Engine } from '../engine';
 
@@ -59,13 +59,13 @@ export class Context {
   sheet(sheet: string): Worksheet {
     return this.facade(sheet).getSheet();
   }
-  range(sheet: string, area: Area): FRange {
+  range(sheet: string, area: StandInArea): FRange {
     const { row, column, rows, columns } = this.clip(sheet, area);
     return this.facade(sheet).getRange(row, column, rows, columns);
   }
 
   /** The part of an area the sheet has rows and columns for. */
-  clip(sheet: string, { row, column, rows, columns }: Area): Area {
+  clip(sheet: string, { row, column, rows, columns }: StandInArea): StandInArea {
     const own = this.sheet(sheet);
     return {
       row,
@@ -76,7 +76,7 @@ export class Context {
   }
 
   /** Excel's sheets have every row; this one gets them when they are written to. */
-  ensure(sheet: string, area: Area): void {
+  ensure(sheet: string, area: StandInArea): void {
     const own = this.sheet(sheet);
     const lastRow = area.rows >= MAX_ROWS ? area.row : area.row + area.rows;
     const lastColumn = area.columns >= MAX_COLUMNS ? area.column : area.column + area.columns;
@@ -121,7 +121,7 @@ export class Context {
   /** The same patch for every cell of an area. */
   changeAll(
     sheet: string,
-    area: Area,
+    area: StandInArea,
     patch: (row: number, column: number) => ICellData | undefined,
     isLook = true,
   ): void {
@@ -138,19 +138,19 @@ export class Context {
   }
 }
 
-export const toRange = ({ row, column, rows, columns }: Area): IRange => ({
+export const toRange = ({ row, column, rows, columns }: StandInArea): IRange => ({
   startRow: row,
   startColumn: column,
   endRow: row + rows - 1,
   endColumn: column + columns - 1,
 });
-export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => ({
+export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): StandInArea => ({
   row: startRow,
   column: startColumn,
   rows: endRow - startRow + 1,
   columns: endColumn - startColumn + 1,
 });
-export const overlaps = (a: Area, b: Area): boolean =>
+export const overlaps = (a: StandInArea, b: StandInArea): boolean =>
   a.row < b.row + b.rows &&
   b.row < a.row + a.rows &&
   a.column < b.column + b.columns &&

@@ -20,7 +20,7 @@ import {
   ClearRangeDataValidationCommand,
   SheetDataValidationModel,
 } from '@univerjs/sheets-data-validation';
-import type { Book, ConditionalState, NameState, ValidationState } from '../../../officeStandIn/book';
+import type { StandInBook, ConditionalState, NameState, ValidationState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { overlaps, toArea, toRange } from './context';
 import { hex } from './formats';
@@ -28,7 +28,7 @@ import { given } from '../../files/optional';
 
 /** Names, input rules, colouring rules and notes. */
 export type FeaturePart = Pick<
-  Book,
+  StandInBook,
   | 'names'
   | 'putName'
   | 'deleteName'

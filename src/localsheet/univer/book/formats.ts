@@ -16,8 +16,8 @@ import {
   SetWorksheetRowIsAutoHeightMutationFactory,
 } from '@univerjs/sheets';
 import type {
-  Area,
-  Book,
+  StandInArea,
+  StandInBook,
   BorderState,
   Edge,
   FormatPatch,
@@ -32,7 +32,7 @@ import { toArea, toRange } from './context';
 
 /** How cells look: fonts, fills, alignment, borders, sizes, merges. */
 export type FormatPart = Pick<
-  Book,
+  StandInBook,
   'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'
 >;
 
@@ -133,7 +133,7 @@ export function styleOf(patch: Look): Style {
 
 const SIDES: Record<
   Edge,
-  { side: keyof IBorderData; on: (a: Area, row: number, column: number) => boolean }
+  { side: keyof IBorderData; on: (a: StandInArea, row: number, column: number) => boolean }
 > = {
   EdgeTop: { side: 't', on: (a, r) => r === a.row },
   EdgeBottom: { side: 'b', on: (a, r) => r === a.row + a.rows - 1 },
@@ -160,7 +160,7 @@ export function formatPart(context: Context): FormatPart {
       rowHeight: own.getRowHeight(row) / PIXELS_PER_POINT,
     };
   };
-  const eachCell = function* (sheet: string, area: Area): Generator<readonly [number, number]> {
+  const eachCell = function* (sheet: string, area: StandInArea): Generator<readonly [number, number]> {
     const { row, column, rows, columns } = context.clip(sheet, area);
     let seen = 0;
     for (let r = row; r < row + rows; r++)
@@ -246,7 +246,7 @@ const NARROWEST = 48;
 const WIDEST = 420;
 
 /** By counting letters: the engine measures only what is drawn, and the sheet may not be on screen. */
-function fitColumns(context: Context, sheet: string, { row, column, rows, columns }: Area): void {
+function fitColumns(context: Context, sheet: string, { row, column, rows, columns }: StandInArea): void {
   for (let c = column; c < column + columns; c++) {
     let longest = 0;
     for (let r = row; r < row + rows; r++) {

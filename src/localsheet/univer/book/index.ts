@@ -1,8 +1,8 @@
 import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
-import type { Book } from '../../../officeStandIn/book';
+import type { StandInBook } from '../../../officeStandIn/book';
 import type { Engine } from '../engine';
 import { BesideStore, besidePart } from './beside';
-import { cellPart, Cells } from './cells';
+import { cellPart, UniverCells } from './cells';
 import { Context } from './context';
 import { featurePart } from './features';
 import { formatPart } from './formats';
@@ -13,20 +13,20 @@ import { tablePart } from './tables';
 import { Settling } from './settle';
 
 /** Every step of the backend runs marked as its own; `group`, which waits for its caller, does not. */
-const marked = (context: Context, { group, ...steps }: Book): Book => ({
+const marked = (context: Context, { group, ...steps }: StandInBook): StandInBook => ({
   group,
   ...(Object.fromEntries(
     Object.entries(steps).map(([name, step]) => [
       name,
       (...args: unknown[]) => context.work(() => (step as (...given: unknown[]) => unknown)(...args)),
     ]),
-  ) as unknown as Omit<Book, 'group'>),
+  ) as unknown as Omit<StandInBook, 'group'>),
 });
 
 export interface UniverBook {
-  readonly book: Book;
+  readonly book: StandInBook;
   readonly context: Context;
-  readonly cells: Cells;
+  readonly cells: UniverCells;
   readonly beside: BesideStore;
   readonly oneUndo: OneUndo;
   /** Style and totals of tables, by their ids. */
@@ -36,12 +36,12 @@ export interface UniverBook {
 /** The open workbook of the embedded spreadsheet as the Excel stand-in sees it. */
 export function openBook(engine: Engine): UniverBook {
   const context = new Context(engine);
-  const cells = new Cells(context);
+  const cells = new UniverCells(context);
   const beside = new BesideStore();
   const oneUndo = new OneUndo(context);
   const tableExtras = new Map<string, TableExtra>();
   const settling = new Settling(engine);
-  const book: Book = {
+  const book: StandInBook = {
     ...sheetPart(context, oneUndo, (sheet) => {
       beside.forget(sheet);
     }),

@@ -1,13 +1,13 @@
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { ScrollToCellCommand } from '@univerjs/sheets-ui';
-import type { Area, Book, SheetState } from '../../../officeStandIn/book';
+import type { StandInArea, StandInBook, SheetState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { toArea } from './context';
 import type { OneUndo } from './oneUndo';
 
 /** Sheets, their order, which one is open and what is selected in it. */
 export type SheetPart = Pick<
-  Book,
+  StandInBook,
   | 'sheets'
   | 'addSheet'
   | 'changeSheet'
@@ -77,7 +77,7 @@ export function sheetPart(context: Context, oneUndo: OneUndo, onDeleted: (sheet:
     },
     selection() {
       const range = context.book.getActiveRange()?.getRange();
-      const area: Area = range ? toArea(range) : { row: 0, column: 0, rows: 1, columns: 1 };
+      const area: StandInArea = range ? toArea(range) : { row: 0, column: 0, rows: 1, columns: 1 };
       return { sheet: activeId(), area };
     },
     select(id, area) {

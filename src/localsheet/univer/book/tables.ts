@@ -9,11 +9,11 @@ import {
   SheetTableService,
   TableManager,
 } from '@univerjs/sheets-table';
-import type { Area, Book, TableState } from '../../../officeStandIn/book';
+import type { StandInArea, StandInBook, TableState } from '../../../officeStandIn/book';
 import type { Context } from './context';
 import { toArea, toRange } from './context';
 
-export type TablePart = Pick<Book, 'tables' | 'addTable' | 'changeTable' | 'deleteTable'>;
+export type TablePart = Pick<StandInBook, 'tables' | 'addTable' | 'changeTable' | 'deleteTable'>;
 
 export interface TableExtra {
   readonly style: string;
@@ -38,7 +38,7 @@ export function tablePart(context: Context, extras: Map<string, TableExtra>): Ta
   const service = (): SheetTableService => injector.get(SheetTableService);
   const infoOf = (id: string) => service().getTableInfo(context.unitId, id);
   /** The engine's own command refuses names that sheets have; Excel allows them. */
-  const add = (sheet: string, area: Area, name: string, id: string): void => {
+  const add = (sheet: string, area: StandInArea, name: string, id: string): void => {
     const unitId = context.unitId;
     const range = toRange(area);
     knowTableTheme(injector);

@@ -1,12 +1,12 @@
 // Long: commands of one screen that share its waiting and its notices.
 import type { Correction, LatencyOffsets, SheetCells } from '../../../../shared/records';
-import type { Given, Meaning } from '../state/check';
+import type { CheckGivens, Meaning } from '../state/check';
 import { corrected, saidOf, withSaid } from '../state/check';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { CellsWanted, Tell } from '../../../host/port';
+import type { CellsWanted, PortTell } from '../../../host/port';
 import { inShares } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import type { Chosen } from '../../share/commands/share';
 import { begun, readChosen, stoppedAt } from '../../share/commands/share';
@@ -18,7 +18,7 @@ import { begun, readChosen, stoppedAt } from '../../share/commands/share';
 
 /** The rules are a big part of the code and needed late: they are loaded when first asked for. */
 export const auditor = () => import(/* webpackChunkName: "audit" */ '../../../../shared/records');
-export const learner = () => import(/* webpackChunkName: "learn" */ '../../../../shared/learn');
+export const learner = () => import(/* webpackChunkName: "learn" */ '../../../../shared/books/learn');
 
 const OWN_SHEETS = /^(Check findings|Check reading|Rates|Trends)( \S+)?$/;
 const isRecords = ({ name }: { readonly name: string }): boolean => !OWN_SHEETS.test(name);
@@ -28,7 +28,7 @@ const NOTHING =
 
 interface Work {
   readonly doors: Doors;
-  readonly tell: Tell;
+  readonly tell: PortTell;
   readonly isStopped: () => boolean;
 }
 
@@ -40,10 +40,10 @@ interface Own {
 }
 
 async function check(
-  given: Given,
+  given: CheckGivens,
   { corrections, latencyOffsets, ownRates }: Own,
   { doors, tell, isStopped }: Work,
-): Promise<Change> {
+): Promise<StateChange> {
   const { auditSheets, sourceWords } = await auditor();
   const report = await inShares(
     auditSheets(given.sheets, {
@@ -94,7 +94,7 @@ const nameOf = (wanted: CellsWanted, sheets: readonly SheetCells[]): string => {
 };
 
 const failed =
-  (fault: string): Change =>
+  (fault: string): StateChange =>
   (now) => ({
     ...now,
     check: { ...now.check, fault, result: undefined, given: undefined, learned: undefined },
@@ -126,7 +126,7 @@ interface Remembering {
   readonly corrections: readonly Correction[];
   readonly isKept: boolean;
 }
-async function checkOpen(wanted: CellsWanted, said: Remembering, work: Work): Promise<Change> {
+async function checkOpen(wanted: CellsWanted, said: Remembering, work: Work): Promise<StateChange> {
   const reading = await work.doors.workbook.readCells(wanted, work.tell, work.isStopped);
   if (!reading) return stoppedAt('screen');
   const [{ rememberedFrom, sheetFromRange }, { isDateFormat }] = await Promise.all([
@@ -157,7 +157,7 @@ async function checkOpen(wanted: CellsWanted, said: Remembering, work: Work): Pr
     );
 }
 
-function start(state: State, wanted: CellsWanted): State | Working {
+function start(state: PaneState, wanted: CellsWanted): PaneState | Working {
   if (!isFree(state)) return state;
   const said = state.check;
   return working(begun(state, 'Reading the records'), (doors, tell, isStopped) =>
@@ -184,7 +184,7 @@ export const checkBook: Command = {
 export const checkFile: Command<Chosen> = {
   name: 'checkFile',
   label: 'A file (.xlsx, .csv)',
-  perform: (state, chosen): State | Working => {
+  perform: (state, chosen): PaneState | Working => {
     if (state.task) return state;
     const { ofFile: corrections } = state.check;
     return working(begun(state, 'Reading the file'), async (doors, tell, isStopped) => {
@@ -210,7 +210,7 @@ export const checkFile: Command<Chosen> = {
 export const checkAgain: Command = {
   name: 'checkAgain',
   label: 'Check again',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { given, ofFile: corrections } = state.check;
     if (!given || state.task) return state;
     if (given.again !== undefined) return start(state, given.again);
@@ -220,7 +220,7 @@ export const checkAgain: Command = {
   },
 };
 
-export interface Said {
+export interface CheckMessage {
   readonly sheet: string | undefined;
   readonly header: string;
   readonly field: Meaning;
@@ -229,8 +229,8 @@ export interface Said {
  * The workbook remembers what was said about it; one that takes nothing is no fault, what was said then holds
  * for the session.
  */
-function keep(state: State, said: readonly Correction[]): State | Working {
-  const next: State = { ...state, check: withSaid(state.check, said) };
+function keep(state: PaneState, said: readonly Correction[]): PaneState | Working {
+  const next: PaneState = { ...state, check: withSaid(state.check, said) };
   if (next.check.corrections === state.check.corrections) return next;
   return working(next, async ({ workbook }) => {
     const { rememberedText } = await auditor();
@@ -242,7 +242,7 @@ function keep(state: State, said: readonly Correction[]): State | Working {
   });
 }
 
-export const sayColumn: Command<Said> = {
+export const sayColumn: Command<CheckMessage> = {
   name: 'sayColumn',
   label: 'Read as',
   perform: (state, { sheet, header, field }) =>

@@ -3,7 +3,7 @@ import { initialTrend } from '../state/check';
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { inShares } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import type { Grouping } from '../state/trend';
 import { auditor, learner } from './check';
 import { begun, stoppedAt } from '../../share/commands/share';
@@ -13,7 +13,7 @@ import { begun, stoppedAt } from '../../share/commands/share';
 export const showLearned: Command = {
   name: 'showLearned',
   label: 'Show our rates and trends',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { result } = state.check;
     if (!result || state.task) return state;
     return working(begun(state, 'Learning from the records'), async (_, tell, isStopped) => {

@@ -2,10 +2,10 @@ import type { RunRecord } from '../../../../shared/records';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../../shared/sheet/workbook/styles';
 import type { Checked, Writing } from '../state/check';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Marked, MarkReport, Tell, UnmarkReport } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { Marked, MarkReport, PortTell, UnmarkReport } from '../../../host/port';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { auditor, learner } from './check';
 import type { Written } from '../../../pane/writing';
@@ -59,10 +59,10 @@ const WRITTEN: Readonly<Record<Writing, Written>> = {
   },
 };
 
-function write(state: State, writing: Writing, suffix: string): State | Working {
+function write(state: PaneState, writing: Writing, suffix: string): PaneState | Working {
   const { result } = state.check;
   if (!isFree(state) || !result) return state;
-  const begun: State = {
+  const begun: PaneState = {
     ...state,
     notice: undefined,
     question: undefined,
@@ -106,7 +106,7 @@ const cells = (n: number): string => (n === 1 ? '1 cell' : `${n} cells`);
 const sentence = (...parts: readonly (string | false)[]): string =>
   parts.filter((part) => part !== false && part !== '').join(' ');
 const keep =
-  (marks: readonly Marked[]): Change =>
+  (marks: readonly Marked[]): StateChange =>
   (now) => ({ ...now, check: { ...now.check, marks } });
 
 const markedText = ({ marked, left }: MarkReport): string =>
@@ -126,7 +126,7 @@ const unmarkedText = ({ restored, changed, left }: UnmarkReport): string =>
 async function unmarkAll(
   { workbook }: Doors,
   marks: readonly Marked[],
-  tell: Tell,
+  tell: PortTell,
 ): Promise<UnmarkReport | undefined> {
   return marks.length === 0 ? undefined : workbook.unmark(marks, tell);
 }
@@ -134,10 +134,10 @@ async function unmarkAll(
 export const markCells: Command = {
   name: 'markCells',
   label: 'Mark the cells',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { result, given, marks } = state.check;
     if (!isFree(state) || !result || given?.again === undefined) return state;
-    const begun: State = {
+    const begun: PaneState = {
       ...state,
       notice: undefined,
       question: undefined,
@@ -166,10 +166,10 @@ export const markCells: Command = {
 export const takeMarksAway: Command = {
   name: 'takeMarksAway',
   label: 'Take the marks away',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { marks } = state.check;
     if (!isFree(state) || marks.length === 0) return state;
-    const begun: State = {
+    const begun: PaneState = {
       ...state,
       notice: undefined,
       question: undefined,

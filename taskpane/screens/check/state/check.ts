@@ -5,7 +5,7 @@ import type { Grouping } from './trend';
 
 /** Records under check. */
 export interface CheckRecordsState {
-  readonly given: Given | undefined;
+  readonly given: CheckGivens | undefined;
   /** Why what was chosen could not be checked. */
   readonly fault: string | undefined;
   readonly result: Checked | undefined;
@@ -43,7 +43,7 @@ export const initialTrend: TrendShown = { rate: 'hatch', by: 'run', point: undef
 
 export type Writing = 'findings' | 'rates' | 'trends';
 
-export interface Given {
+export interface CheckGivens {
   /** As the screen names it. */
   readonly name: string;
   readonly sheets: readonly SheetCells[];

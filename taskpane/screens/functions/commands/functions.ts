@@ -1,16 +1,19 @@
 import type { Family, SheetFunction } from '../../../../shared/functions/define';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import { columnQuantities, draftOf, hasHeadings, sizeOf, unread } from '../state/answer';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { FunctionsState, Reading } from '../state/functions';
+import type { FunctionsState, ArgumentReading } from '../state/functions';
 import { openFunction } from '../state/functions';
+import type { Insertion } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import { unitText } from '../../../pane/show';
+import { wordsFor } from '../../../words/words';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { typedText } from '../../../pane/typed';
 
-const inFunctions = (state: State, functions: Partial<FunctionsState>): State => ({
+const inFunctions = (state: PaneState, functions: Partial<FunctionsState>): PaneState => ({
   ...state,
   functions: { ...state.functions, ...functions },
 });
@@ -50,13 +53,13 @@ export const closePage: Command = {
 };
 
 /** Reads what the typed references hold, so that the answer can be shown before anything is inserted. */
-function withReadings(state: State): State | Working {
+function withReadings(state: PaneState): PaneState | Working {
   const fn = openFunction(state.functions);
   const wanted = fn && hasWorkbook(state) ? unread(fn, state.functions) : [];
   if (wanted.length === 0) return state;
   return working(state, async (doors) => {
-    const readings: [string, Reading][] = await Promise.all(
-      wanted.map(async (reference): Promise<[string, Reading]> => [
+    const readings: [string, ArgumentReading][] = await Promise.all(
+      wanted.map(async (reference): Promise<[string, ArgumentReading]> => [
         reference,
         await readOne(doors, reference),
       ]),
@@ -66,7 +69,7 @@ function withReadings(state: State): State | Working {
   });
 }
 
-async function readOne(doors: Doors, reference: string): Promise<Reading> {
+async function readOne(doors: Doors, reference: string): Promise<ArgumentReading> {
   try {
     return { kind: 'read', range: await doors.workbook.readReference(reference) };
   } catch (error) {
@@ -116,48 +119,73 @@ function formatsFor(fn: SheetFunction, value: Cell | Grid): readonly string[] {
   return columnQuantities(fn, sizeOf(value).columns).map(({ format }) => format);
 }
 
-function insert(state: State, mayReplace: boolean): State | Working {
+/** Where: the selected cell, the selected cell whatever it holds, or the next room below it. */
+type InsertPlace = 'here' | 'over' | 'below';
+/** Name and unit of an answer of one cell, as they stand beside it. */
+const besideOf = (fn: SheetFunction, isNamed: boolean): Pick<Insertion, 'name' | 'unit'> =>
+  isNamed && fn.returns.kind === 'value'
+    ? { name: fn.summary.replace(/[.:,;].*$/s, ''), unit: unitText(fn.returns.quantity) }
+    : {};
+
+function insert(state: PaneState, where: InsertPlace): PaneState | Working {
   const fn = openFunction(state.functions);
   if (!fn || state.task) return state;
   const draft = draftOf(fn, state.functions);
   const value = draft.state.kind === 'answer' ? draft.state.value : 0;
   const size = sizeOf(value);
-  return working({ ...state, question: undefined, notice: undefined }, async (doors): Promise<Change> => {
-    const outcome = await doors.workbook.insertFormula({
-      formula: draft.formula,
-      ...size,
-      formats: formatsFor(fn, value),
-      hasHeadings: hasHeadings(fn, state.functions.texts),
-      mayReplace,
-    });
-    if (outcome.kind === 'inserted')
+  return working(
+    { ...state, question: undefined, notice: undefined },
+    async (doors): Promise<StateChange> => {
+      const outcome = await doors.workbook.insertFormula({
+        formula: draft.formula,
+        ...size,
+        formats: formatsFor(fn, value),
+        hasHeadings: hasHeadings(fn, state.functions.texts),
+        mayReplace: where === 'over',
+        ...(where === 'below' ? { isBelow: true } : {}),
+        ...besideOf(fn, state.functions.isNamed),
+      });
+      if (outcome.kind === 'inserted')
+        return (now) => ({
+          ...now,
+          notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+        });
+      const { find: says } = wordsFor(state);
+      if (outcome.kind === 'refused')
+        return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
       return (now) => ({
         ...now,
-        notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+        focus: 'question',
+        question: {
+          text: says.holds(outcome.address, outcome.content),
+          answers: [
+            { label: says.replace, act: 'insertAnyway' },
+            { label: says.free, act: 'insertBelow' },
+            { label: says.keep, act: 'dismiss' },
+          ],
+        },
       });
-    if (outcome.kind === 'refused')
-      return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
-    return (now) => ({
-      ...now,
-      focus: 'question',
-      question: {
-        text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
-        answers: [
-          { label: 'Replace it', act: 'insertAnyway' },
-          { label: 'Keep it', act: 'dismiss' },
-        ],
-      },
-    });
-  });
+    },
+  );
 }
 
 export const insertFormula: Command = {
   name: 'insertFormula',
   label: 'Insert into the selected cell',
-  perform: (state) => insert(state, false),
+  perform: (state) => insert(state, 'here'),
 };
 export const insertAnyway: Command = {
   name: 'insertAnyway',
   label: 'Replace it',
-  perform: (state) => insert(state, true),
+  perform: (state) => insert(state, 'over'),
+};
+export const insertBelow: Command = {
+  name: 'insertBelow',
+  label: 'Next free cells instead',
+  perform: (state) => insert(state, 'below'),
+};
+export const nameAnswer: Command<boolean> = {
+  name: 'nameAnswer',
+  label: 'Name and unit beside it',
+  perform: (state, isNamed) => inFunctions(state, { isNamed }),
 };

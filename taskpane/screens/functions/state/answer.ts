@@ -6,12 +6,12 @@ import type { Quantity } from '../../../../shared/units/quantities';
 import { text } from '../../../../shared/units/quantities';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import { isGrid } from '../../../../shared/base/values';
-import type { FunctionsState, Reading } from './functions';
-import type { Typed } from '../../../pane/typed';
+import type { FunctionsState, ArgumentReading } from './functions';
+import type { TypedField } from '../../../pane/typed';
 import { readTyped } from '../../../pane/typed';
 
 /** The formula the fields make, and what it gives now. */
-export interface Draft {
+export interface CallDraft {
   readonly formula: string;
   readonly state:
     | { readonly kind: 'incomplete'; readonly missing: readonly string[] }
@@ -20,19 +20,22 @@ export interface Draft {
     | { readonly kind: 'answer'; readonly value: Cell | Grid };
 }
 
-const formulaOf = (typed: Typed): string =>
+const formulaOf = (typed: TypedField): string =>
   typed.kind === 'blank' ? '' : typed.kind === 'reference' ? typed.reference : typed.formula;
 
-export const typedArguments = (fn: SheetFunction, texts: FunctionsState['texts']): readonly Typed[] =>
+export const typedArguments = (fn: SheetFunction, texts: FunctionsState['texts']): readonly TypedField[] =>
   fn.params.map((param) => readTyped(texts[param.name] ?? '', param));
 
-function formulaText(fn: SheetFunction, typed: readonly Typed[]): string {
+function formulaText(fn: SheetFunction, typed: readonly TypedField[]): string {
   const parts = typed.map(formulaOf);
   while (parts.length > 0 && parts.at(-1) === '') parts.pop();
   return `=${fn.name}(${parts.join(',')})`;
 }
 
-const valueOf = (typed: Typed, readings: Readonly<Record<string, Reading>>): Cell | Grid | undefined => {
+const valueOf = (
+  typed: TypedField,
+  readings: Readonly<Record<string, ArgumentReading>>,
+): Cell | Grid | undefined => {
   if (typed.kind === 'blank') return null;
   if (typed.kind === 'value') return typed.value;
   const reading = readings[typed.reference];
@@ -41,9 +44,9 @@ const valueOf = (typed: Typed, readings: Readonly<Record<string, Reading>>): Cel
 
 function stateOf(
   fn: SheetFunction,
-  typed: readonly Typed[],
-  readings: Readonly<Record<string, Reading>>,
-): Draft['state'] {
+  typed: readonly TypedField[],
+  readings: Readonly<Record<string, ArgumentReading>>,
+): CallDraft['state'] {
   const missing = fn.params
     .filter((param, i) => isRequired(param) && typed[i]?.kind === 'blank')
     .map((param) => param.name);
@@ -62,7 +65,7 @@ function stateOf(
   };
 }
 
-export function draftOf(fn: SheetFunction, state: Pick<FunctionsState, 'texts' | 'readings'>): Draft {
+export function draftOf(fn: SheetFunction, state: Pick<FunctionsState, 'texts' | 'readings'>): CallDraft {
   const typed = typedArguments(fn, state.texts);
   return { formula: formulaText(fn, typed), state: stateOf(fn, typed, state.readings) };
 }

@@ -13,10 +13,12 @@ export interface FunctionsState {
   /** What stands in each argument field, by parameter name. */
   readonly texts: Readonly<Record<string, string>>;
   /** What the references among them hold, by reference text. */
-  readonly readings: Readonly<Record<string, Reading>>;
+  readonly readings: Readonly<Record<string, ArgumentReading>>;
+  /** Its name and its unit are written beside the answer. */
+  readonly isNamed: boolean;
 }
 
-export type Reading =
+export type ArgumentReading =
   | { readonly kind: 'read'; readonly range: RangeReading }
   | { readonly kind: 'failed'; readonly sentence: string };
 
@@ -26,6 +28,7 @@ export const initialFunctions: FunctionsState = {
   open: undefined,
   texts: {},
   readings: {},
+  isNamed: false,
 };
 
 export const FAMILIES: readonly Family[] = [...new Set(CATALOGUE.map((fn) => fn.family))];

@@ -2,7 +2,7 @@ import { headingText } from '../../../../shared/functions/invoke';
 import type { SheetFunction } from '../../../../shared/functions/define';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import { isError, isGrid } from '../../../../shared/base/values';
-import type { Draft } from '../state/answer';
+import type { CallDraft } from '../state/answer';
 import { columnQuantities, hasHeadings } from '../state/answer';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
@@ -90,7 +90,7 @@ function shown(fn: SheetFunction, value: Cell | Grid, scene: Scene): Child {
   ];
 }
 
-function content(fn: SheetFunction, draft: Draft, scene: Scene): Child {
+function content(fn: SheetFunction, draft: CallDraft, scene: Scene): Child {
   const { state } = draft;
   switch (state.kind) {
     case 'incomplete':
@@ -105,7 +105,7 @@ function content(fn: SheetFunction, draft: Draft, scene: Scene): Child {
 }
 
 /** The formula as it would be inserted, and what it gives with these arguments. */
-export const answerView = (fn: SheetFunction, draft: Draft, scene: Scene): VNode =>
+export const answerView = (fn: SheetFunction, draft: CallDraft, scene: Scene): VNode =>
   h(
     'div',
     { class: 'answer', id: 'function-answer', tabindex: '-1' },

@@ -1,26 +1,26 @@
 import type { Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { MendReport, Tell } from '../../../host/port';
+import type { MendReport, PortTell } from '../../../host/port';
 import type { Report } from '../state/messages';
 import { reportOf } from '../state/messages';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 
-const begun = (state: State, label: string): State => ({
+const begun = (state: PaneState, label: string): PaneState => ({
   ...state,
   notice: undefined,
   question: undefined,
   task: { label, done: 0, total: 1 },
 });
 
-async function look({ workbook, errors }: Doors, tell: Tell): Promise<Report> {
-  return reportOf(await workbook.scanCalls(tell), errors.list());
+async function look({ workbook, errors }: Doors, tell: PortTell): Promise<Report> {
+  return reportOf(await workbook.scanCalls(tell), errors.list(), errors.blanks);
 }
 
 export const lookThrough: Command = {
   name: 'lookThrough',
   label: 'Look through the workbook',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (!isFree(state)) return state;
     return working(begun(state, 'Reading the workbook'), async (doors, tell) => {
       const report = await look(doors, tell);
@@ -38,7 +38,7 @@ export const mendedText = ({ mended, left }: MendReport): string =>
 export const repair: Command = {
   name: 'repair',
   label: 'Re-enter formulas',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const repairs = state.messages.report?.repairs ?? [];
     if (!isFree(state) || repairs.length === 0) return state;
     return working(begun(state, 'Re-entering formulas'), async (doors, tell) => {

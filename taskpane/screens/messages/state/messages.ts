@@ -3,7 +3,7 @@ import { quoteSheet, splitReference } from '../../../../shared/sheet/formula/add
 import type { Cell, CellError, ErrorCode, Grid } from '../../../../shared/base/values';
 import { isError, isGrid } from '../../../../shared/base/values';
 import { isDamaged, mendFormula } from './formulaRepair';
-import type { CallCell, Mending, MendReport, RememberedError, Scan } from '../../../host/port';
+import type { CallCell, ErrorMemory, Mending, MendReport, RememberedError, Scan } from '../../../host/port';
 
 export interface MessagesState {
   /** undefined until the workbook was looked through. */
@@ -16,6 +16,7 @@ export interface Report {
   readonly sheets: number;
   readonly troubles: readonly Trouble[];
   readonly repairs: readonly Mending[];
+  readonly blanks: ErrorMemory['blanks'];
 }
 
 /** A cell that shows an error, with the reason. */
@@ -128,7 +129,11 @@ const repairsIn = (calls: readonly CallCell[]): Mending[] =>
       showsValue: !isError(value) && value !== formula,
     }));
 
-export function reportOf(scan: Scan, remembered: readonly RememberedError[]): Report {
+export function reportOf(
+  scan: Scan,
+  remembered: readonly RememberedError[],
+  blanks: Report['blanks'] = 'unknown',
+): Report {
   const memory = rememberedByKey(remembered);
   const troubles = scan.calls.flatMap((call) =>
     isError(call.value)
@@ -138,6 +143,7 @@ export function reportOf(scan: Scan, remembered: readonly RememberedError[]): Re
         : [],
   );
   return {
+    blanks,
     calls: scan.calls.length,
     sheets: scan.sheets,
     troubles: [...troubles, ...hiddenTroubles(scan.calls, memory)],

@@ -78,6 +78,15 @@ const repairView = ({ repairs }: Report, scene: Scene): Child =>
     ),
   );
 
+/** Said only where it matters: most programs keep a blank blank. */
+const blanksView = ({ blanks }: Report): Child =>
+  blanks === 'zero' &&
+  banner(
+    'warning',
+    'This Excel hands a blank cell to functions as 0. Workbooks made here are safe from it. In your own ' +
+      'formulas write IF(B2="","",B2) in place of B2 where a cell may stay blank.',
+  );
+
 const leftView = ({ mended }: MessagesState, scene: Scene): Child =>
   mended &&
   mended.left.length > 0 &&
@@ -126,6 +135,7 @@ export function messagesView(scene: Scene): readonly VNode[] {
     h(
       'div',
       { class: 'stack' },
+      report && blanksView(report),
       report && repairView(report, scene),
       leftView(state.messages, scene),
       report && troubleList(report.troubles, scene),

@@ -1,37 +1,68 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { PlanTexts } from '../state/plan';
-import { exampleTexts, firstFault, isFieldKey, readForm } from '../state/plan';
-import type { PlanForm } from '../../../../shared/run/form';
-import { planSeason } from '../../../../shared/run/season';
+import type { PlanState, PlanTexts } from '../state/plan';
+import { exampleTexts, firstFault, isTextKey, readForm, usualForm } from '../state/plan';
+import type { MadeRun } from '../state/run';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
-import type { State } from '../../../pane/state';
+import type { PortTell } from '../../../host/port';
+import { isoDateOfSerial } from '../../../../shared/units/dates';
+import { inShares } from '../../../pane/slices';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import type { Written } from '../../../pane/writing';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/writing';
 
-const withTexts = (state: State, texts: PlanTexts): State => ({
+const withPlan = (state: PaneState, plan: Partial<PlanState>): PaneState => ({
   ...state,
-  plan: { ...state.plan, texts },
-  notice: undefined,
-  question: undefined,
+  plan: { ...state.plan, ...plan },
 });
+
+/** The planner is a big part of the code: it is loaded at the first number typed. */
+const engine = () => import(/* webpackChunkName: "run" */ '../state/run');
+const quiet: PortTell = () => undefined;
+
+/** The texts typed last: planning of older ones is given up. */
+let newest: PlanTexts | undefined;
+/** A pause in typing this long starts the planning. */
+const PAUSE_MS = 150;
+const pause = (ms: number): Promise<void> =>
+  new Promise((go) => {
+    setTimeout(go, ms);
+  });
+
+/** Plans what is typed so far, in slices and unseen; the answer comes when it is ready. */
+function planning(state: PaneState): PaneState | Working {
+  const { texts } = state.plan;
+  newest = texts;
+  const { form, book } = usualForm(texts);
+  if (!form || !book) return state;
+  return working(state, async () => {
+    await pause(PAUSE_MS);
+    const isOld = (): boolean => newest !== texts;
+    if (isOld()) return (now) => now;
+    const { runSteps } = await engine();
+    const made = await inShares(runSteps(texts, form, book), { label: '', from: 0, to: 100 }, quiet, isOld);
+    return (now) => (made && now.plan.texts === texts ? withPlan(now, { made }) : now);
+  });
+}
+
+const withTexts = (state: PaneState, texts: PlanTexts): PaneState | Working =>
+  planning({ ...withPlan(state, { texts }), notice: undefined, question: undefined });
 
 export const fillField: Command<{ readonly key: string; readonly text: string }> = {
   name: 'fillField',
   label: 'Type',
   perform: (state, { key, text }) =>
-    isFieldKey(key) ? withTexts(state, { ...state.plan.texts, [key]: text }) : state,
+    !isTextKey(key) || state.plan.texts[key] === text
+      ? state
+      : withTexts(state, { ...state.plan.texts, [key]: text }),
 };
 
 /** A field complains only once the user has left it. */
 export const leaveField: Command<string> = {
   name: 'leaveField',
   label: 'Leave the field',
-  perform: (state, key) => ({
-    ...state,
-    plan: { ...state.plan, touched: new Set([...state.plan.touched, key]) },
-  }),
+  perform: (state, key) => withPlan(state, { touched: new Set([...state.plan.touched, key]) }),
 };
 
 export const fillExample: Command = {
@@ -40,22 +71,59 @@ export const fillExample: Command = {
   perform: (state) => withTexts(state, exampleTexts(state.plan.texts)),
 };
 
-/** Writing workbooks is a big part of the code and needed late: it is loaded when first asked for. */
-const bookOf = async (form: PlanForm): Promise<WorkbookModel> => {
-  const { seasonWorkbook } = await import(/* webpackChunkName: "book" */ '../../../../shared/run');
-  return seasonWorkbook(planSeason(form));
+/** What was typed in an earlier hour is planned again when the place is opened. */
+export const planTyped: Command = {
+  name: 'planTyped',
+  label: 'Plan what is typed',
+  perform: (state) => {
+    const { texts, touched, made } = state.plan;
+    const today = isoDateOfSerial(state.openedOn);
+    // A form kept from another day is planned from this one, unless the day was chosen.
+    if (!touched.has('plannedOn') && texts.plannedOn !== today)
+      return withTexts(state, { ...texts, plannedOn: today });
+    return made?.texts === texts ? state : planning(state);
+  },
 };
 
 /** Shows what is wrong in the form instead of starting. */
-const refuseForm = (state: State): State => {
+const refuseForm = (state: PaneState): PaneState => {
   const key = firstFault(state.plan.texts);
   return {
-    ...state,
-    plan: { ...state.plan, isAsked: true },
+    ...withPlan(state, { isAsked: true }),
     notice: { tone: 'warning', text: 'Some fields of the form cannot be used yet. The first one is chosen.' },
-    focus: key === undefined ? undefined : `plan-${key}`,
+    focus: key === undefined ? undefined : `plan-${key.replace('.', '-')}`,
   };
 };
+
+/** The plan of the typed form: the one on show, or made now. */
+async function madeOf(
+  state: PaneState,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<MadeRun | undefined> {
+  const { texts, made } = state.plan;
+  if (made?.texts === texts) return made;
+  const { form, book } = readForm(texts);
+  if (!form || !book) return undefined;
+  const { runSteps } = await engine();
+  return inShares(
+    runSteps(texts, form, book),
+    { label: 'Working the plan out', from: 0, to: 100 },
+    tell,
+    isStopped,
+  );
+}
+
+const models = new WeakMap<MadeRun, WorkbookModel>();
+/** Writing workbooks is a big part of the code and needed late: it is loaded when first asked for. */
+async function modelOf(made: MadeRun): Promise<WorkbookModel> {
+  let model = models.get(made);
+  if (!model) {
+    const { livingBook } = await import(/* webpackChunkName: "book" */ '../../../../shared/books/living');
+    models.set(made, (model = livingBook(made.book, made.plan)));
+  }
+  return model;
+}
 
 const WRITTEN: Written = {
   done: (sheets) =>
@@ -64,19 +132,24 @@ const WRITTEN: Written = {
   again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
 
-function write(state: State, suffix: string): State | Working {
+const begun = (state: PaneState, label: string): PaneState => ({
+  ...state,
+  notice: undefined,
+  question: undefined,
+  task: { label, done: 0, total: 100 },
+});
+
+function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
-  const { form } = readForm(state.plan.texts);
-  if (!form) return refuseForm(state);
-  const begun: State = {
-    ...state,
-    notice: undefined,
-    question: undefined,
-    task: { label: 'Working the plan out', done: 0, total: 7 },
-  };
-  return working(begun, async ({ workbook }, tell) =>
-    outcomeChange(await workbook.writeWorkbook(await bookOf(form), suffix, tell), WRITTEN),
-  );
+  if (!readForm(state.plan.texts).form) return refuseForm(state);
+  return working(begun(state, 'Working the plan out'), async ({ workbook }, tell, isStopped) => {
+    const made = await madeOf(state, tell, isStopped);
+    if (!made) return (now) => now;
+    tell({ label: 'Calculating the workbook', done: 0, total: 100 });
+    await pause(0);
+    const change = outcomeChange(await workbook.writeWorkbook(await modelOf(made), suffix, tell), WRITTEN);
+    return (now) => change(now.plan.texts === made.texts ? withPlan(now, { made }) : now);
+  });
 }
 
 export const writePlan: Command = {
@@ -95,29 +168,43 @@ export const writeWithSuffix: Command = {
   },
 };
 
-const fileName = (form: PlanForm): string => `${fileWord(form.hatchery, 'season')}-plan.xlsx`;
+/** Makes a file of what `modelFrom` gives and hands it to the user. */
+function save(
+  state: PaneState,
+  name: string,
+  modelFrom: (made: MadeRun) => Promise<WorkbookModel>,
+): PaneState | Working {
+  if (state.task) return state;
+  const { form } = readForm(state.plan.texts);
+  if (!form) return refuseForm(state);
+  return working(begun(state, 'Making the file'), async ({ files }, tell, isStopped) => {
+    const made = await madeOf(state, tell, isStopped);
+    if (!made) return (now) => now;
+    const [model, { writeXlsx }] = await Promise.all([
+      modelFrom(made),
+      import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
+    ]);
+    tell({ label: 'Making the file', done: 50, total: 100 });
+    const text = await files.saveWorkbook(`${fileWord(form.hatchery, 'run')}-${name}.xlsx`, writeXlsx(model));
+    return (now) => ({ ...now, notice: { tone: 'good', text } });
+  });
+}
 
 export const savePlan: Command = {
   name: 'savePlan',
   label: 'Save as .xlsx file',
-  perform: (state): State | Working => {
-    if (state.task) return state;
-    const { form } = readForm(state.plan.texts);
-    if (!form) return refuseForm(state);
-    const begun: State = {
-      ...state,
-      notice: undefined,
-      question: undefined,
-      task: { label: 'Making the file', done: 0, total: 2 },
-    };
-    return working(begun, async ({ files }, tell) => {
-      const [model, { writeXlsx }] = await Promise.all([
-        bookOf(form),
-        import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
-      ]);
-      tell({ label: 'Making the file', done: 1, total: 2 });
-      const text = await files.saveWorkbook(fileName(form), writeXlsx(model));
-      return (now) => ({ ...now, notice: { tone: 'good', text } });
-    });
-  },
+  perform: (state) => save(state, 'plan', modelOf),
+};
+
+/** One page for the wall and one for every vat: a file of its own, to print and hang up. */
+export const saveCards: Command = {
+  name: 'saveCards',
+  label: 'Cards to print',
+  perform: (state) =>
+    save(state, 'cards', async ({ book, plan }) => {
+      const { cardsWorkbook } = await import(
+        /* webpackChunkName: "book" */ '../../../../shared/books/living'
+      );
+      return cardsWorkbook(book, plan);
+    }),
 };

@@ -1,8 +1,11 @@
+import type { Assumption, AssumptionKey } from '../../../../shared/families/assumptions';
+import { ASSUMPTIONS, assumptionList } from '../../../../shared/families/assumptions';
+import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { FieldKey, PlanField, PlanForm } from '../../../../shared/season/one';
+import { planFieldList, readOneOrder } from '../../../../shared/season/one';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
-import type { FieldKey, PlanField } from '../../../../shared/run/fields';
-import { PLAN_FIELDS, planFieldList } from '../../../../shared/run/fields';
-import type { PlanForm } from '../../../../shared/run/form';
-import { readPlanForm } from '../../../../shared/run/form';
+import { readTypedNumber } from '../../../../shared/units/typedNumber';
+import type { MadeRun } from './run';
 
 export interface PlanState {
   /** What stands in each field, as typed. */
@@ -10,8 +13,16 @@ export interface PlanState {
   /** Fields the user has left or changed: only these complain before the user asks for the plan. */
   readonly touched: ReadonlySet<string>;
   readonly isAsked: boolean;
+  /** The last plan made, and the texts it was made from. */
+  readonly made: MadeRun | undefined;
 }
-export type PlanTexts = Readonly<Record<FieldKey, string>>;
+/** A figure of the hatchery's own in place of what is assumed. */
+export type FigureKey = `assumptions.${AssumptionKey}`;
+export type TextKey = FieldKey | FigureKey;
+export type PlanTexts = Readonly<Record<TextKey, string>>;
+
+export const figureKey = (key: AssumptionKey): FigureKey => `assumptions.${key}`;
+const FIGURES = assumptionList.map(({ key }) => figureKey(key));
 
 const two = (n: number): string => String(n).padStart(2, '0');
 export const clockText = (hour: number): string =>
@@ -25,9 +36,10 @@ function initialText(field: PlanField): string {
 }
 
 const textsOf = (given: Partial<PlanTexts>): PlanTexts =>
-  Object.fromEntries(
-    planFieldList.map((field) => [field.key, given[field.key as FieldKey] ?? initialText(field)]),
-  ) as Record<FieldKey, string>;
+  Object.fromEntries([
+    ...planFieldList.map((field) => [field.key, given[field.key as FieldKey] ?? initialText(field)]),
+    ...FIGURES.map((key) => [key, given[key] ?? '']),
+  ]) as Record<TextKey, string>;
 
 /** Two months ahead leaves time for goods, fish and water. */
 const USUAL_DAYS_AHEAD = 60;
@@ -36,6 +48,7 @@ export const initialPlan = (today: number): PlanState => ({
   texts: textsOf({ plannedOn: isoDateOfSerial(today), wantedOn: isoDateOfSerial(today + USUAL_DAYS_AHEAD) }),
   touched: new Set(),
   isAsked: false,
+  made: undefined,
 });
 
 /** An invented small hatchery, to see what a plan looks like. */
@@ -43,22 +56,38 @@ export const exampleTexts = (texts: PlanTexts): PlanTexts => ({
   ...texts,
   hatchery: 'Kingfisher Creek',
   product: 'fry',
-  wanted: '60000',
+  wanted: '30000',
   females: '6',
   femaleWeight: '1.2',
-  males: '4',
+  males: '6',
   vats: '8',
   vatLitres: '1000',
   temperature: '27',
   ph: '6.2',
   phWanted: '7',
-  alkalinity: '1.1',
+  alkalinity: '0.2',
 });
 
 export interface Reading {
   readonly form: PlanForm | undefined;
+  readonly book: OrderBook | undefined;
   readonly faults: ReadonlyMap<string, string>;
 }
+
+/** What a person typed for a figure, as the number meant; text that is none stays, and gets its sentence. */
+function figureOf(a: Assumption, text: string): unknown {
+  const read = readTypedNumber(text, { unit: a.unit === 'share' ? '' : a.unit, min: a.min, max: a.max });
+  return read.kind === 'number' ? read.value : read.kind === 'blank' ? undefined : text;
+}
+const inputOf = (texts: PlanTexts): Record<string, unknown> => ({
+  ...Object.fromEntries(planFieldList.map(({ key }) => [key, texts[key as FieldKey]])),
+  assumptions: Object.fromEntries(
+    assumptionList.flatMap((a) => {
+      const value = figureOf(a, texts[figureKey(a.key)]);
+      return value === undefined ? [] : [[a.key, value]];
+    }),
+  ),
+});
 
 const known = new WeakMap<PlanTexts, Reading>();
 
@@ -66,11 +95,15 @@ const known = new WeakMap<PlanTexts, Reading>();
 export function readForm(texts: PlanTexts): Reading {
   let reading = known.get(texts);
   if (!reading) {
-    const result = readPlanForm(texts);
+    const result = readOneOrder(inputOf(texts));
     reading =
       'form' in result
-        ? { form: result.form, faults: new Map() }
-        : { form: undefined, faults: new Map(result.faults.map(({ field, message }) => [field, message])) };
+        ? { ...result, faults: new Map() }
+        : {
+            form: undefined,
+            book: undefined,
+            faults: new Map(result.faults.map(({ field, message }) => [field, message])),
+          };
     known.set(texts, reading);
   }
   return reading;
@@ -84,33 +117,18 @@ export function faultShown(plan: PlanState, key: string): string | undefined {
 /** The first field, in the order of the form, that cannot be used. */
 export const firstFault = (texts: PlanTexts): string | undefined => {
   const { faults } = readForm(texts);
-  return planFieldList.find((field) => faults.has(field.key))?.key;
+  return [...planFieldList.map(({ key }) => key), ...FIGURES].find((key) => faults.has(key));
 };
 
-export const isFieldKey = (key: string): key is FieldKey => key in PLAN_FIELDS;
+export const isTextKey = (key: string): key is TextKey =>
+  planFieldList.some((field) => field.key === key) || (FIGURES as readonly string[]).includes(key);
+export const assumptionOf = (key: FigureKey): Assumption =>
+  ASSUMPTIONS[key.slice('assumptions.'.length) as AssumptionKey];
 
-/** What stands in for a question not answered yet, so that the answer can grow from the first. Common practice. */
-const USUAL: Readonly<Partial<Record<FieldKey, string>>> = {
-  females: '20',
-  femaleWeight: '1',
-  males: '20',
-  vats: '20',
-  vatLitres: '1000',
-  temperature: '27',
-  ph: '7',
-  phWanted: '7',
-};
-const WORD: Readonly<Partial<Record<FieldKey, string>>> = {
-  females: 'enough females',
-  femaleWeight: 'females of 1 kg',
-  males: 'enough males',
-  vats: 'enough vats',
-  temperature: 'water of 27 °C',
-  ph: 'water that needs no dose',
-};
-
+/** What stands in for a question not answered yet, so that the answer can grow from the first. */
 export interface UsualReading {
   readonly form: PlanForm | undefined;
+  readonly book: OrderBook | undefined;
   /** What was taken for granted, in words; none when every question is answered. */
   readonly taken: readonly string[];
 }
@@ -120,10 +138,15 @@ const usualKnown = new WeakMap<PlanTexts, UsualReading>();
 export function usualForm(texts: PlanTexts): UsualReading {
   let reading = usualKnown.get(texts);
   if (!reading) {
-    const empty = (Object.keys(USUAL) as FieldKey[]).filter((key) => texts[key].trim() === '');
-    const filled = { ...texts, ...Object.fromEntries(empty.map((key) => [key, USUAL[key] ?? ''])) };
-    const { form } = texts.wanted.trim() === '' ? { form: undefined } : readForm(filled);
-    reading = { form, taken: empty.flatMap((key) => WORD[key] ?? []) };
+    const empty = planFieldList.flatMap((field) =>
+      'usual' in field && field.usual !== undefined && texts[field.key as FieldKey].trim() === ''
+        ? [field]
+        : [],
+    );
+    const filled = { ...texts, ...Object.fromEntries(empty.map(({ key, usual }) => [key, String(usual)])) };
+    const { form, book } =
+      texts.wanted.trim() === '' ? { form: undefined, book: undefined } : readForm(filled);
+    reading = { form, book, taken: empty.flatMap(({ usualWords }) => usualWords ?? []) };
     usualKnown.set(texts, reading);
   }
   return reading;

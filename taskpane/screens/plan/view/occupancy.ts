@@ -1,6 +1,6 @@
 import type { VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import type { Bar, Preview } from '../state/preview';
+import type { Bar } from '../state/run';
 import { dayText, isoMomentText } from '../../../../shared/units/dates';
 
 const WIDTH = 280;
@@ -15,7 +15,7 @@ const spoken = (bar: Bar): string =>
   `${bar.label}: ${bar.vats} ${bar.vats === 1 ? 'vat' : 'vats'} from ${isoMomentText(bar.from)} to ${isoMomentText(bar.to)}`;
 
 /** Which vats are full and when; the same in words for whoever does not see it. */
-export function occupancy({ bars, vats }: Preview): VNode | undefined {
+export function occupancy(bars: readonly Bar[], vats: number): VNode | undefined {
   if (bars.length === 0) return undefined;
   const first = Math.floor(Math.min(...bars.map((bar) => bar.from)));
   const last = Math.ceil(Math.max(...bars.map((bar) => bar.to)));

@@ -1,32 +1,34 @@
 // Long: one screen from top to bottom.
+import { assumptionList } from '../../../../shared/families/assumptions';
+import type { Assumption, AssumptionKey } from '../../../../shared/families/assumptions';
+import { VERDICT_LOOKS, verdictText } from '../../../../shared/maths/verdict';
+import type { PlanField } from '../../../../shared/season/one';
+import { FIVE_GROUPS, firstFields, otherFields } from '../../../../shared/season/one';
 import { isoDateOfSerial, dayText, timeText, weekdayText } from '../../../../shared/units/dates';
-import type { PlanField } from '../../../../shared/run/fields';
-import { planFieldList } from '../../../../shared/run/fields';
-import { fillExample, fillField, leaveField, savePlan, writePlan } from '../commands/plan';
+import { fillExample, fillField, leaveField, saveCards, savePlan, writePlan } from '../commands/plan';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { faultShown, isFieldKey, readForm, usualForm } from '../state/plan';
-import type { Moment, Preview } from '../state/preview';
-import { previewOf } from '../state/preview';
+import { faultShown, figureKey, isTextKey, readForm, usualForm } from '../state/plan';
+import type { MadeRun, Moment } from '../state/run';
 import { hasWorkbook } from '../../../pane/state';
+import { grouped } from '../../../pane/show';
 import { occupancy } from './occupancy';
 import type { Scene } from '../../../pane/parts';
 import { banner, button, facts, hint, inputOf, section } from '../../../pane/parts';
 
-const textOf = ({ state }: Scene, field: PlanField): string =>
-  isFieldKey(field.key) ? state.plan.texts[field.key] : '';
+const textOf = ({ state }: Scene, key: string): string => (isTextKey(key) ? state.plan.texts[key] : '');
 
 const inputType = (field: PlanField): string =>
   field.kind === 'date' ? 'date' : field.kind === 'hour' ? 'time' : 'text';
 
 function control(field: PlanField, fault: string | undefined, scene: Scene): VNode {
-  const id = `plan-${field.key}`;
+  const id = `plan-${field.key.replace('.', '-')}`;
   const fill = (event: Event): void => {
     scene.send(fillField, { key: field.key, text: inputOf(event) });
   };
   const common = {
     id,
-    value: textOf(scene, field),
+    value: textOf(scene, field.key),
     'aria-describedby': fault === undefined ? `${id}-hint` : `${id}-fault ${id}-hint`,
     'aria-invalid': fault === undefined ? undefined : 'true',
   };
@@ -48,16 +50,17 @@ function control(field: PlanField, fault: string | undefined, scene: Scene): VNo
     on,
     type: inputType(field),
     autocomplete: 'off',
+    placeholder: 'usual' in field && field.usual !== undefined ? String(field.usual) : undefined,
     'aria-required': field.isOptional ? undefined : 'true',
     inputmode: field.kind === 'whole' ? 'numeric' : field.kind === 'number' ? 'decimal' : undefined,
     ...(field.kind === 'date' ? { min: isoDateOfSerial(field.min), max: isoDateOfSerial(field.max) } : {}),
   });
 }
 
-const WORDLESS = ['', 'pH', 'date', 'clock', 'fish', 'females', 'males', 'vats'];
+const WORDLESS = ['', 'share', 'pH', 'date', 'clock', 'fish', 'females', 'males', 'vats'];
 
 function fieldView(field: PlanField, scene: Scene): VNode {
-  const id = `plan-${field.key}`;
+  const id = `plan-${field.key.replace('.', '-')}`;
   const fault = faultShown(scene.state.plan, field.key);
   return h(
     'div',
@@ -85,12 +88,8 @@ function fieldView(field: PlanField, scene: Scene): VNode {
   );
 }
 
-/** Five questions make a plan; everything else has a usual answer that can be opened and changed. */
-const FIVE: readonly string[] = ['wanted', 'product', 'wantedOn', 'females', 'femaleWeight', 'temperature'];
-const FIRST_FIELDS = FIVE.flatMap((key) => planFieldList.find((field) => field.key === key) ?? []);
-const OTHER_FIELDS = planFieldList.filter(({ key }) => !FIVE.includes(key));
-
-const groupView = (group: PlanField['group'], scene: Scene): VNode =>
+/** Everything else has a usual answer that can be opened and changed. */
+const groupView = (group: string, fields: readonly PlanField[], scene: Scene): VNode =>
   h(
     'fieldset',
     { key: group },
@@ -98,70 +97,124 @@ const groupView = (group: PlanField['group'], scene: Scene): VNode =>
     h(
       'div',
       { class: 'fields' },
-      OTHER_FIELDS.filter((field) => field.group === group).map((field) => fieldView(field, scene)),
+      fields.filter((field) => field.group === group).map((field) => fieldView(field, scene)),
     ),
   );
+
+/** A figure the plan takes for granted, as a field that may stay empty. */
+const figureField = (a: Assumption<AssumptionKey>): PlanField => ({
+  key: figureKey(a.key),
+  label: a.label,
+  group: 'Work',
+  kind: 'number',
+  unit: a.unit === 'share' ? '' : a.unit,
+  min: a.min,
+  max: a.max,
+  format: a.format,
+  isOptional: true,
+  hint: `Taken as ${plainFigure(a, a.planned)}, usual ${plainFigure(a, a.low)} to ${plainFigure(a, a.high)}. ${a.note}`,
+});
+const plainFigure = ({ unit }: Assumption, n: number): string =>
+  unit === 'share' ? `${Number((100 * n).toFixed(1))} %` : String(n);
+const FIGURE_FIELDS = assumptionList.map(figureField);
 
 const otherView = (scene: Scene): VNode => {
   const { plan } = scene.state;
   const { faults } = readForm(plan.texts);
-  const hasFault = OTHER_FIELDS.some(({ key }) => faults.has(key));
+  const hasFault = [...otherFields, ...FIGURE_FIELDS].some(({ key }) => faults.has(key));
   return h(
     'details',
     { class: 'more', id: 'plan-others', open: plan.isAsked && hasFault ? true : undefined },
-    h('summary', {}, `Everything else (${OTHER_FIELDS.length})`, hasFault && ' – some still needed to write'),
-    GROUPS.map((group) => groupView(group, scene)),
+    h('summary', {}, 'Everything else, taken as usual', hasFault && ' – something cannot be used'),
+    OTHER_GROUPS.map((group) => groupView(group, otherFields, scene)),
+    h(
+      'details',
+      { class: 'more', id: 'plan-figures' },
+      h('summary', {}, `Figures taken for granted (${FIGURE_FIELDS.length})`),
+      h('p', { class: 'hint' }, 'Put in your own where you have counted; a share as 59 % or 0.59.'),
+      h(
+        'div',
+        { class: 'fields' },
+        FIGURE_FIELDS.map((field) => fieldView(field, scene)),
+      ),
+    ),
   );
 };
 
-const WANTED_MOMENTS = ['Strip', 'First hatch', 'Sale'] as const;
+const momentText = (at: number): string => `${weekdayText(at)} ${dayText(at)} ${timeText(at)}`;
+const many = (n: number): string => grouped(Math.floor(n + 1e-6));
+const females = (n: number): string => (n === 1 ? '1 female' : `${grouped(n)} females`);
 
-/** The answer, from the first question on: what to inject when, and what it rests on. */
+/** What is said of the odds: the verdict, what may be promised, what a poor run brings. */
+function oddsView({ plan, form, preview }: MadeRun): Child {
+  const [order] = plan.orders;
+  if (!order) return undefined;
+  const enough = preview.nine === undefined ? 'No number of females makes it nine in ten.' : '';
+  return [
+    h(
+      'p',
+      { class: `verdict-line ${VERDICT_LOOKS[order.verdict].token}` },
+      h('strong', {}, verdictText(order.verdict)),
+      `: ${Math.round(100 * order.certainty)} of 100 such runs bring all ${many(form.wanted)}. `,
+      h('strong', {}, `Promise ${many(order.promise)}, hope for ${many(order.hope)}.`),
+    ),
+    plan.batches.length > 0 &&
+      h(
+        'p',
+        { class: 'small' },
+        `All fish of a poor run ${many(plan.fish.p10)}, of a middling one ${many(plan.fish.p50)}, of a good one ${many(plan.fish.p90)}. `,
+        enough === '' ? `Nine runs in ten take ${females(preview.nine ?? 0)}.` : enough,
+      ),
+  ];
+}
+
+/** The answer, from the first question on: what to inject when, how sure it is, and what it rests on. */
 function answerView({ state }: Scene): VNode {
-  const { texts } = state.plan;
+  const { texts, made } = state.plan;
   const { form, taken } = usualForm(texts);
-  const preview = form && previewOf(form);
-  const inject = preview?.moments.find(({ key }) => key === 'inject');
-  if (!preview || !inject)
+  const isTyped = texts.wanted.trim() !== '';
+  if (!form || !made)
     return h(
       'div',
       { id: 'plan-answer', class: 'card-answer plain', role: 'status' },
-      h('p', { class: 'small' }, 'Type how many fish: the hour of the injection stands here.'),
+      h(
+        'p',
+        { class: 'small' },
+        form
+          ? 'Working it out…'
+          : isTyped
+            ? 'A field cannot be used yet: see below.'
+            : 'Type how many fish: the hour of the injection stands here.',
+      ),
     );
-  const cannot = preview.findings.filter(({ kind }) => kind === 'cannot').length;
-  const isSure = taken.length === 0;
+  const { preview } = made;
+  const [inject, ...rest] = preview.hours;
+  const isStale = made.texts !== texts;
   return h(
     'div',
-    { id: 'plan-answer', class: `card-answer ${isSure && cannot > 0 ? 'bad' : 'plain'}`, role: 'status' },
+    { id: 'plan-answer', class: `card-answer plain${isStale ? ' stale' : ''}`, role: 'status' },
     h(
       'p',
       { class: 'big' },
-      `Inject ${preview.females} on ${weekdayText(inject.at)} ${dayText(inject.at)} at ${timeText(inject.at)}`,
+      inject
+        ? `Inject ${females(preview.females)} on ${momentText(inject.at)}`
+        : 'No night can be planned: see below.',
     ),
-    h(
-      'p',
-      { class: 'small' },
-      preview.moments
-        .filter(({ what }) => WANTED_MOMENTS.some((word) => what.startsWith(word)))
-        .map(
-          ({ what, at }) => `${what.split(/[,:;(]/)[0]}: ${weekdayText(at)} ${dayText(at)} ${timeText(at)}`,
-        )
-        .join(' · '),
-    ),
-    isSure
-      ? h(
-          'p',
-          { class: 'small' },
-          cannot > 0
-            ? `✕ Not with what you have: ${cannot === 1 ? 'one thing stands' : `${cannot} things stand`} in the way, below.`
-            : `On usual figures it fits what you have; if every step goes badly or well: ${preview.range}.`,
-        )
-      : h('p', { class: 'small' }, `Taken for granted so far: ${taken.join(', ')}.`),
+    inject &&
+      h(
+        'p',
+        { class: 'small' },
+        rest.map(({ what, at }) => `${what} ${momentText(at)}`).join(' · '),
+        preview.nights > 1 && `. The first of ${preview.nights} nights.`,
+      ),
+    oddsView(made),
+    taken.length > 0 && h('p', { class: 'small' }, `Taken for granted so far: ${taken.join(', ')}.`),
+    isStale && h('p', { class: 'small' }, 'Working it out anew…'),
   );
 }
 
-const momentView = ({ at, what, amount, remember }: Moment): VNode => {
-  return h(
+const momentView = ({ at, what, amount }: Moment): VNode =>
+  h(
     'li',
     { class: 'moment' },
     h(
@@ -175,20 +228,12 @@ const momentView = ({ at, what, amount, remember }: Moment): VNode => {
       'div',
       { class: 'what' },
       h('p', {}, h('strong', {}, what), amount && h('span', { class: 'amount' }, ` · ${amount}`)),
-      h('p', { class: 'hint' }, remember),
     ),
   );
-};
 
-const findingsView = ({ findings, canBeMet }: Preview): Child => [
-  canBeMet &&
-    h(
-      'p',
-      { class: 'lead' },
-      'On usual figures the order fits what you have. That is no promise: see the range.',
-    ),
-  ['cannot' as const, 'care' as const].map((kind) => {
-    const sentences = findings.filter((finding) => finding.kind === kind);
+const findingsView = ({ plan }: MadeRun): Child =>
+  (['cannot', 'care'] as const).map((kind) => {
+    const sentences = plan.findings.filter((finding) => finding.kind === kind);
     return (
       sentences.length > 0 &&
       banner(
@@ -196,28 +241,36 @@ const findingsView = ({ findings, canBeMet }: Preview): Child => [
         sentences.map(({ message }) => h('p', {}, message)),
       )
     );
-  }),
-];
+  });
 
-const previewView = (preview: Preview): Child => [
-  findingsView(preview),
-  section(
-    'In numbers',
-    facts(
-      preview.figures.map(({ label, value, note }) => [
-        label,
-        [h('strong', {}, value), note && h('span', { class: 'hint' }, note)],
-      ]),
-    ),
-  ),
-  section(
-    'Calendar',
-    h('ol', { class: 'calendar' }, preview.moments.map(momentView)),
-    preview.more > 0 &&
-      h('p', { class: 'hint' }, `The workbook lists ${preview.more} more tasks, and the feed day by day.`),
-  ),
-  section('Vats', occupancy(preview)),
-];
+const drawn = new WeakMap<MadeRun, Child>();
+/** The same elements for the same plan, so that typing in the form does not draw them anew. */
+function previewView(made: MadeRun): Child {
+  let view = drawn.get(made);
+  if (view === undefined) {
+    const { preview, form } = made;
+    view = [
+      findingsView(made),
+      section(
+        'In numbers',
+        facts(
+          preview.figures.map(({ label, value, note }) => [
+            label,
+            [h('strong', {}, value), note && h('span', { class: 'hint' }, note)],
+          ]),
+        ),
+      ),
+      section(
+        'Calendar',
+        h('ol', { class: 'calendar' }, preview.moments.map(momentView)),
+        h('p', { class: 'hint' }, 'The workbook has it too, to tick off, and the feed and water day by day.'),
+      ),
+      section('Vats', occupancy(preview.bars, form.vats)),
+    ];
+    drawn.set(made, view);
+  }
+  return view;
+}
 
 const actions = ({ state, send }: Scene): VNode => {
   const isOff = state.task !== undefined;
@@ -239,16 +292,21 @@ const actions = ({ state, send }: Scene): VNode => {
       },
       { tone: hasWorkbook(state) ? 'plain' : 'main', isOff, id: 'plan-save' },
     ),
+    button(
+      saveCards.label,
+      () => {
+        send(saveCards);
+      },
+      { isOff, id: 'plan-cards' },
+    ),
     h('p', { class: 'hint' }, 'New sheets only: nothing that is in the workbook now is changed.'),
   );
 };
 
-const GROUPS: readonly PlanField['group'][] = [...new Set(planFieldList.map((field) => field.group))];
+const OTHER_GROUPS = [...new Set(otherFields.map((field) => field.group))];
 
 export function planView(scene: Scene): readonly VNode[] {
   const { state, send } = scene;
-  const { form, faults } = readForm(state.plan.texts);
-  const missing = faults.size;
   return [
     h('h2', { class: 'unseen' }, 'One run'),
     answerView(scene),
@@ -262,16 +320,7 @@ export function planView(scene: Scene): readonly VNode[] {
           },
         },
       },
-      h(
-        'fieldset',
-        { key: 'five' },
-        h('legend', { class: 'unseen' }, 'Five questions'),
-        h(
-          'div',
-          { class: 'fields' },
-          FIRST_FIELDS.map((field) => fieldView(field, scene)),
-        ),
-      ),
+      FIVE_GROUPS.map((group) => groupView(group, firstFields, scene)),
       otherView(scene),
     ),
     h(
@@ -289,15 +338,9 @@ export function planView(scene: Scene): readonly VNode[] {
       'section',
       { class: 'preview', 'aria-label': 'Preview of the plan' },
       h('h2', {}, 'What it comes to'),
-      form
-        ? previewView(previewOf(form))
-        : h(
-            'p',
-            { class: 'hint' },
-            missing === 1
-              ? 'One more field and the plan shows here.'
-              : `${missing} more fields and the plan shows here.`,
-          ),
+      state.plan.made
+        ? previewView(state.plan.made)
+        : h('p', { class: 'hint' }, 'It grows from the first question on.'),
     ),
     actions(scene),
   ];

@@ -1,34 +1,38 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import type { RangeCells } from '../../../../shared/records';
+import type { BookRead } from '../../../../shared/books/engine';
 import { formOfInput } from '../state/form';
 import type { Again } from '../state/season';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { inSeason } from './season';
-import { planner } from './plan';
+import { engine } from './writeBook';
 import { begun, stoppedAt } from '../../share/commands/share';
 
-/** Planning again from a season that stands in the workbook. Its sheets are only read. */
+/** A season that stands in the workbook, read for planning again. Its sheets are only read. */
 
 const NONE =
   'No season was found in this workbook. One that was written from here has the sheets ' +
-  '“Setup”, “Orders” and “Runs”; open that workbook, or fill the form in.';
+  '“Today”, “Orders” and “Batches”; open that workbook, or fill the form in.';
 const failed =
-  (text: string): Change =>
+  (text: string): StateChange =>
   (now) => ({ ...now, notice: { tone: 'warning', text }, focus: 'season-again' });
 
-/** undefined when the user stopped it. */
-async function sheetsOf(
-  names: readonly string[],
+/** The sheets of a season that are there; undefined when the user stopped it. */
+export async function sheetsOf(
+  suffix: string,
   { workbook }: Doors,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
 ): Promise<readonly RangeCells[] | undefined> {
+  const { bookSheetNames } = await engine();
+  const there = new Set(await workbook.listSheets());
+  const names = bookSheetNames(suffix).filter((name) => there.has(name));
   const sheets: RangeCells[] = [];
   for (const [done, sheet] of names.entries()) {
-    const says: Tell = () => {
+    const says: PortTell = () => {
       tell({
         label: 'Reading the season',
         done: Math.round((100 * done) / names.length),
@@ -44,12 +48,30 @@ async function sheetsOf(
   return sheets;
 }
 
-async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
-  const { readSeason, seasonSheetNames } = await planner();
-  const sheets = await sheetsOf(seasonSheetNames(again.chosen), doors, tell, isStopped);
+/** How it stands with each batch, to be read before planning. */
+function saidOf({ plan, missing }: BookRead): string[] {
+  const under = plan.batches.filter(({ state }) => state === 'growing' || state === 'fixed');
+  return [
+    ...missing,
+    ...(under.length > 0
+      ? [
+          `Under way and kept as they are: ${under.map(({ name, state }) => `${name} (${state})`).join(', ')}.`,
+        ]
+      : []),
+  ];
+}
+
+async function read(
+  again: Again,
+  doors: Doors,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<StateChange> {
+  const { readBook, asOf } = await engine();
+  const sheets = await sheetsOf(again.chosen, doors, tell, isStopped);
   if (!sheets) return stoppedAt('season-again');
   const today = doors.today();
-  const reading = readSeason(sheets, again.chosen, today);
+  const reading = readBook(sheets, again.chosen);
   if (reading.kind === 'unreadable')
     return (now) => ({
       ...inSeason(now, { again: { ...again, read: undefined, faults: reading.faults } }),
@@ -58,12 +80,12 @@ async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boo
   const found: Again = {
     ...again,
     faults: [],
-    read: { suffix: again.chosen, before: reading.before, said: reading.said },
+    read: { suffix: again.chosen, before: reading, said: saidOf(reading) },
   };
   return (now) => ({
     ...inSeason(now, {
       again: found,
-      form: formOfInput(reading.input, today),
+      form: formOfInput(asOf(reading, today), today),
       page: 0,
       touched: new Set(),
       isAsked: true,
@@ -73,9 +95,9 @@ async function read(again: Again, doors: Doors, tell: Tell, isStopped: () => boo
   });
 }
 
-async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise<Change> {
-  const [{ seasonsIn }, names] = await Promise.all([planner(), doors.workbook.listSheets()]);
-  const seasons = seasonsIn(names);
+async function find(doors: Doors, tell: PortTell, isStopped: () => boolean): Promise<StateChange> {
+  const [{ booksIn }, names] = await Promise.all([engine(), doors.workbook.listSheets()]);
+  const seasons = booksIn(names);
   const chosen = seasons.at(-1);
   if (chosen === undefined) return failed(NONE);
   const again: Again = { seasons, chosen, read: undefined, faults: [] };
@@ -83,7 +105,7 @@ async function find(doors: Doors, tell: Tell, isStopped: () => boolean): Promise
   return (now) => ({ ...inSeason(now, { again }), focus: 'season-which' });
 }
 
-const start = (state: State, work: Working['work']): State | Working =>
+const start = (state: PaneState, work: Working['work']): PaneState | Working =>
   isFree(state) ? working(begun(inSeason(state, { mode: 'season' }), 'Reading the season'), work) : state;
 
 export const planAgain: Command = {
@@ -108,7 +130,7 @@ export const readChosenSeason: Command = {
   },
 };
 
-/** The form stays as it is; the new plan is then compared with nothing. */
+/** The form stays as it is; the new plan is then compared with nothing and written on new sheets. */
 export const forgetSeason: Command = {
   name: 'forgetSeason',
   label: 'Plan without comparing',

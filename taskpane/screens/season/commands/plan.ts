@@ -1,33 +1,26 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
-import type { SeasonBook } from '../../../../shared/season';
-import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { bookOfForm, firstFaultOf } from '../state/faults';
-import type { Again, Made } from '../state/season';
+import type { SeasonMade } from '../state/season';
 import { ROWS_SHOWN, isOutdated } from '../state/season';
-import { inShares } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { inSeason } from './season';
 import { begun, stoppedAt } from '../../share/commands/share';
 import type { Written } from '../../../pane/writing';
-import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/writing';
+import { badSuffix, fileWord, isSuffix, list } from '../../../pane/writing';
+import { engine, planOf, saveBook, writeNewBook } from './writeBook';
 
-/** Planning a season and writing it down. */
-
-/** The planner is a big part of the code and needed late: it is loaded when first asked for. */
-export const planner = () => import(/* webpackChunkName: "season" */ '../../../../shared/season');
+/** Planning a season and writing it down on new sheets; writing over a book is in ./writeOver. */
 
 /** Orders are shown page by page: the one in question must be on show. */
-const pageOf = (state: State, field: string | undefined): number => {
+const pageOf = (state: PaneState, field: string | undefined): number => {
   const id = /^season-order-(\d+)-/.exec(field ?? '')?.[1];
   const place = state.season.form.orders.findIndex((row) => String(row.id) === id);
   return place < 0 ? state.season.page : Math.floor(place / ROWS_SHOWN);
 };
 
 /** Shows what is wrong in the form instead of starting. */
-function refuseForm(state: State): State {
+function refuseForm(state: PaneState): PaneState {
   const focus = firstFaultOf(state.season.form);
   return {
     ...inSeason(state, { isAsked: true, page: pageOf(state, focus) }),
@@ -40,55 +33,24 @@ function refuseForm(state: State): State {
 export const planSeason: Command = {
   name: 'planSeason',
   label: 'Work the plan out',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const { form, again } = state.season;
     const book = bookOfForm(form);
     if (!book) return refuseForm(state);
     return working(begun(state, 'Working the plan out'), async (_, tell, isStopped) => {
-      const { compareSeasons, planSeasonSteps } = await planner();
-      const plan = await inShares(
-        planSeasonSteps(book),
-        { label: 'Working the plan out', from: 0, to: 100 },
-        tell,
-        isStopped,
-      );
+      const { changesOf } = await engine();
+      const plan = await planOf(book, tell, isStopped);
       if (!plan) return stoppedAt('season-plan');
       const before = again?.read?.before;
-      const made: Made = {
-        form,
-        book,
-        plan,
-        changes: before && compareSeasons(before, plan, book.plannedOn),
-      };
+      const made: SeasonMade = { form, book, plan, changes: before && changesOf(before.plan, plan) };
       return (now) => ({ ...inSeason(now, { made }), focus: 'season-result' });
     });
   },
 };
 
-const models = new WeakMap<SeasonBook, WorkbookModel>();
-const pause = (): Promise<void> =>
-  new Promise((go) => {
-    setTimeout(go);
-  });
-
-/**
- * Calculating the workbook takes a second or so: it is done once for a plan, after what is going on has been
- * drawn.
- */
-async function modelOf({ book, plan }: Made, tell: Tell, total: number): Promise<WorkbookModel> {
-  let model = models.get(plan);
-  if (!model) {
-    const { orderBookWorkbook } = await planner();
-    tell({ label: 'Calculating the workbook', done: 0, total });
-    await pause();
-    models.set(plan, (model = orderBookWorkbook(book, plan)));
-  }
-  return model;
-}
-
 /** The plan to write, or the state that says why there is none. */
-function madeOf(state: State): Made | State {
+export function madeOf(state: PaneState): SeasonMade | PaneState {
   const { made } = state.season;
   if (made && !isOutdated(state.season)) return made;
   const text = made
@@ -96,32 +58,18 @@ function madeOf(state: State): Made | State {
     : 'There is no plan yet. Work the plan out first.';
   return { ...state, notice: { tone: 'warning', text }, question: undefined, focus: 'season-plan' };
 }
-const isMade = (made: Made | State): made is Made => 'plan' in made && 'book' in made;
+export const isMade = (made: SeasonMade | PaneState): made is SeasonMade => 'plan' in made && 'book' in made;
 
-const written = (again: Again | undefined): Written => ({
+const WRITTEN: Written = {
   done: (sheets) =>
-    `The season is written on new sheets: ${list(sheets)}. ${again?.read ? 'The sheets of the season before stay as they were.' : 'Yellow cells are yours to change.'}`,
-  what: again?.read ? 'the new season' : 'the season',
+    `The season is written on new sheets: ${list(sheets)}. Yellow cells are yours to change; Checks says whether it still holds.`,
+  what: 'the season',
   again: { label: 'Write beside them', act: 'writeSeasonWithSuffix' },
-});
+};
 
-const WRITING_STEPS = 8;
-function write(state: State, suffix: string): State | Working {
-  if (!isFree(state)) return state;
+function write(state: PaneState, suffix: string): PaneState | Working {
   const made = madeOf(state);
-  if (!isMade(made)) return made;
-  const next: State = {
-    ...state,
-    notice: undefined,
-    question: undefined,
-    task: { label: 'Calculating the workbook', done: 0, total: WRITING_STEPS },
-  };
-  return working(next, async ({ workbook }, tell) =>
-    outcomeChange(
-      await workbook.writeWorkbook(await modelOf(made, tell, WRITING_STEPS), suffix, tell),
-      written(state.season.again),
-    ),
-  );
+  return isMade(made) ? writeNewBook(state, made, suffix, WRITTEN) : made;
 }
 
 export const writeSeason: Command = {
@@ -143,27 +91,11 @@ export const writeSeasonWithSuffix: Command = {
 export const saveSeason: Command = {
   name: 'saveSeason',
   label: 'Save as .xlsx file',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (state.task) return state;
     const made = madeOf(state);
-    if (!isMade(made)) return made;
-    const next: State = {
-      ...state,
-      notice: undefined,
-      question: undefined,
-      task: { label: 'Making the file', done: 0, total: 2 },
-    };
-    return working(next, async ({ files }, tell) => {
-      const [model, { writeXlsx }] = await Promise.all([
-        modelOf(made, tell, 2),
-        import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
-      ]);
-      tell({ label: 'Making the file', done: 1, total: 2 });
-      const text = await files.saveWorkbook(
-        `${fileWord(made.book.hatchery, 'hatchery')}-season.xlsx`,
-        writeXlsx(model),
-      );
-      return (now) => ({ ...now, notice: { tone: 'good', text } });
-    });
+    return isMade(made)
+      ? saveBook(state, made, `${fileWord(made.book.hatchery, 'hatchery')}-season.xlsx`)
+      : made;
   },
 };

@@ -1,10 +1,10 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { learner } from '../../check/commands/check';
 import { withForm } from './season';
-import { planner } from './plan';
+import { engine } from './writeBook';
 
 /**
  * The hatchery's own rates, learned in Check and written as a sheet, become figures of the season and spreads
@@ -17,13 +17,13 @@ const NO_SHEET =
 const NOTHING_OWN =
   'No run of yours speaks of a figure the season uses: the sheet of rates holds the published ones only.';
 const say =
-  (tone: 'good' | 'warning', text: string): Change =>
+  (tone: 'good' | 'warning', text: string): StateChange =>
   (now) => ({ ...now, notice: { tone, text } });
 
-async function rates({ workbook }: Doors, preparation: string): Promise<Change> {
+async function rates({ workbook }: Doors, preparation: string): Promise<StateChange> {
   const cells = await workbook.readRates();
   if (!cells) return say('warning', NO_SHEET);
-  const [{ figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([learner(), planner()]);
+  const [{ figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([learner(), engine()]);
   const { rates: read, leftOut } = ratesFromCells(cells);
   const { assumptions, spreads, eggShares } = ownFigures((month) =>
     figuresFrom(read, month === undefined ? { preparation } : { preparation, month }),
@@ -47,7 +47,7 @@ async function rates({ workbook }: Doors, preparation: string): Promise<Change> 
 export const useOwnRates: Command = {
   name: 'useOwnRates',
   label: 'Use our own rates',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     if (!isFree(state)) return state;
     const preparation = state.season.form.texts.preparation ?? '';
     return working({ ...state, notice: undefined }, (doors) => rates(doors, preparation));

@@ -7,15 +7,15 @@ import { readOrderLines } from '../state/lists';
 import { orderFieldId } from '../state/faults';
 import type { PlanMode, SeasonState } from '../state/season';
 import { ROWS_SHOWN, exampleForm, pagesOf } from '../state/season';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 
 /** Filling the season form. */
 
-export const inSeason = (state: State, season: Partial<SeasonState>): State => ({
+export const inSeason = (state: PaneState, season: Partial<SeasonState>): PaneState => ({
   ...state,
   season: { ...state.season, ...season },
 });
-export const withForm = (state: State, form: Partial<SeasonForm>): State => ({
+export const withForm = (state: PaneState, form: Partial<SeasonForm>): PaneState => ({
   ...inSeason(state, { form: { ...state.season.form, ...form } }),
   notice: undefined,
   question: undefined,
@@ -70,7 +70,7 @@ export const leaveSeasonField: Command<string> = {
       : inSeason(state, { touched: new Set([...state.season.touched, id]) }),
 };
 
-const changeRow = (state: State, id: number, change: (row: OrderRow) => OrderRow): State =>
+const changeRow = (state: PaneState, id: number, change: (row: OrderRow) => OrderRow): PaneState =>
   withForm(state, { orders: state.season.form.orders.map((row) => (row.id === id ? change(row) : row)) });
 
 export const fillOrder: Command<{ readonly id: number; readonly key: OrderKey; readonly text: string }> = {
@@ -87,7 +87,7 @@ export const toggleBreeding: Command<number> = {
 };
 
 /** The new row gets the keyboard, on its page. */
-function withNewRow(state: State, row: OrderRow, place: number): State {
+function withNewRow(state: PaneState, row: OrderRow, place: number): PaneState {
   const { orders } = state.season.form;
   const next = withForm(state, { orders: [...orders.slice(0, place), row, ...orders.slice(place)] });
   return { ...inSeason(next, { page: Math.floor(place / ROWS_SHOWN) }), focus: orderFieldId(row, 'name') };
@@ -191,13 +191,10 @@ export const showOrders: Command<number> = {
   }),
 };
 
-export const removeUnderway: Command<number> = {
-  name: 'removeUnderway',
-  label: 'Take out',
-  perform: (state, at) => ({
-    ...withForm(state, { underway: state.season.form.underway.filter((_, i) => i !== at) }),
-    focus: 'season-underway',
-  }),
+export const toggleCancelled: Command<number> = {
+  name: 'toggleCancelled',
+  label: 'The buyer wants it no more',
+  perform: (state, id) => changeRow(state, id, (row) => ({ ...row, cancelled: row.cancelled !== true })),
 };
 
 export const usePublished: Command = {
@@ -205,7 +202,11 @@ export const usePublished: Command = {
   label: 'Go back to the published figures',
   perform: (state) => ({
     ...withForm(state, {
-      kept: 'seed' in state.season.form.kept ? { seed: state.season.form.kept.seed } : {},
+      kept: Object.fromEntries(
+        ['seed', 'booked'].flatMap((key) =>
+          key in state.season.form.kept ? [[key, state.season.form.kept[key]]] : [],
+        ),
+      ),
     }),
     focus: 'season-kept',
   }),

@@ -19,7 +19,7 @@ export const listId = (list: ListKey): string => `season-${list}`;
 export const DAYS_OFF = 'season-staff-daysOff';
 export const WEEKDAYS = 'season-staff-weekdays';
 export const ORDERS = 'season-orders';
-export const UNDERWAY = 'season-underway';
+export const BATCHES = 'season-batches';
 export const KEPT = 'season-kept';
 
 const isList = (word: string): word is ListKey => LISTS.some((list) => list === word);
@@ -67,7 +67,7 @@ function placed(form: SeasonForm, { field, message }: BookFault): readonly [stri
   const [head = '', second, third] = field.split('.');
   if (isList(head)) return listFault(form, head, second, third === undefined, message);
   if (head === 'orders') return orderFault(form, form.orders[Number(second ?? NaN)], third, message);
-  if (head === 'underway') return [UNDERWAY, message];
+  if (head === 'batches') return [BATCHES, message];
   if (field.startsWith('staff.daysOff'))
     return [DAYS_OFF, third === undefined ? message : `Day ${Number(third) + 1}: ${message}`];
   if (field.startsWith('staff.weekdays'))
@@ -105,6 +105,8 @@ const serialOf = (value: unknown): number | undefined =>
 const hourOf = (text: string | undefined, otherwise: number): number =>
   timeIn(readTypedHour(text ?? '')) ?? otherwise;
 
+const asBooked = (booked: unknown): readonly unknown[] => (Array.isArray(booked) ? booked : []);
+
 /**
  * Entries that are not possible together are found even while others cannot be read yet: what is unreadable
  * is taken as harmless.
@@ -118,7 +120,8 @@ function togetherFaults(form: SeasonForm): readonly BookFault[] {
     }));
   return crossFaults({
     plannedOn,
-    underway: [],
+    // In a season that is under way, days gone by are its history.
+    booked: form.batches.length > 0 ? form.batches : asBooked(form.kept.booked),
     females: fish('females'),
     males: fish('males'),
     vats: fish('vats').map(({ tag }) => ({ name: tag })),
@@ -144,7 +147,7 @@ function collect(form: SeasonForm, faults: readonly BookFault[]): Faults {
     if (!sentences) byField.set(id, [message]);
     else if (
       !sentences.includes(message) &&
-      (message.startsWith('Line ') || message.startsWith('Day ') || id === UNDERWAY)
+      (message.startsWith('Line ') || message.startsWith('Day ') || id === BATCHES)
     )
       sentences.push(message);
   }
@@ -159,7 +162,7 @@ export function faultsOf(form: SeasonForm): Faults {
   let faults = faultsKnown.get(form);
   if (!faults) {
     const full = booksKnown.get(form);
-    const input = { ...inputOfForm({ ...form, orders: [] }), orders: SOUND.orders, underway: [] };
+    const input = { ...inputOfForm({ ...form, orders: [] }), orders: SOUND.orders };
     faults = collect(form, [
       ...(form.orders.length === 0
         ? [{ field: 'orders', message: 'Orders: there is none yet; add one.' }]
@@ -190,7 +193,7 @@ export function bookOfForm(form: SeasonForm): OrderBook | undefined {
 /** Ids in the order of the form. */
 const idsOf = (form: SeasonForm): readonly string[] => [
   ...['hatchery', 'plannedOn'].map(idOfPath),
-  UNDERWAY,
+  BATCHES,
   ORDERS,
   ...form.orders.flatMap((row) =>
     [...Object.keys(ORDER_FIELDS), 'forBreeding'].map((key) => orderFieldId(row, key)),

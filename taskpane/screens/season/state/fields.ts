@@ -9,7 +9,7 @@ export interface SeasonField {
   readonly path: string;
   readonly label: string;
   readonly unit?: string;
-  readonly kind: 'number' | 'whole' | 'date' | 'hour' | 'choice' | 'yesNo' | 'text';
+  readonly kind: 'number' | 'whole' | 'share' | 'date' | 'hour' | 'choice' | 'yesNo' | 'text';
   readonly choices?: readonly string[];
   /** What is taken when the field stays empty; it stands in the field from the start. */
   readonly initial?: string;
@@ -43,6 +43,13 @@ export const HATCHERY: readonly SeasonField[] = [
     kind: 'date',
     isNeeded: true,
     hint: 'Nothing is planned before it.',
+  },
+  {
+    path: 'certainty',
+    label: 'How sure it must be',
+    kind: 'share',
+    initial: '80 %',
+    hint: 'Share of seasons that bring an order: 50 % to 99 %. Surer takes more females and water.',
   },
 ];
 

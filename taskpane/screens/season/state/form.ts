@@ -1,6 +1,6 @@
 import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
 import type { ListKey } from './lists';
-import { daysIn, linesText, readLines } from './lists';
+import { GONE, OUT, daysIn, linesText, readLines } from './lists';
 import type { OrderKey } from './fields';
 import { ORDER_KEYS, SEASON_FIELDS } from './fields';
 
@@ -11,6 +11,8 @@ export interface OrderRow {
   readonly id: number;
   readonly texts: Readonly<Record<OrderKey, string>>;
   readonly forBreeding: boolean;
+  /** The buyer no longer wants it; it stays in the book. */
+  readonly cancelled?: boolean;
 }
 
 export interface SeasonForm {
@@ -21,9 +23,9 @@ export interface SeasonForm {
   /** 1 Monday … 7 Sunday. */
   readonly weekdays: readonly number[];
   readonly daysOff: string;
-  /** What is in the vats; read from a workbook, not typed. */
-  readonly underway: readonly Readonly<Record<string, unknown>>[];
-  /** Figures the form keeps and does not ask for: assumptions, spreads, egg yields by month, seed. */
+  /** Batches that no longer move, in full; read from a workbook, not typed. */
+  readonly batches: readonly Readonly<Record<string, unknown>>[];
+  /** What the form keeps and does not ask for: money booked, assumptions, spreads, egg yields by month, seed. */
   readonly kept: Readonly<Record<string, unknown>>;
 }
 
@@ -47,7 +49,7 @@ export const initialForm = (today: number): SeasonForm => ({
   lists: { vats: '', females: '', males: '' },
   weekdays: EVERY_DAY,
   daysOff: '',
-  underway: [],
+  batches: [],
   kept: {},
 });
 
@@ -71,17 +73,29 @@ function put(tree: Tree, path: string, value: unknown): void {
  */
 const given = (text: string): string | undefined => (text.trim() === '' ? undefined : text.trim());
 const hourGiven = given;
+/** "85" of a share is meant as 85 %. */
+const shareGiven = (text: string): string | undefined =>
+  /^\s*\d{2}([.,]\d+)?\s*$/.test(text) ? `${text.trim()} %` : given(text);
 
-export function orderInput({ texts, forBreeding }: OrderRow): Tree {
-  return { ...Object.fromEntries(ORDER_KEYS.map((key) => [key, given(texts[key])])), forBreeding };
+export function orderInput({ texts, forBreeding, cancelled = false }: OrderRow): Tree {
+  return { ...Object.fromEntries(ORDER_KEYS.map((key) => [key, given(texts[key])])), forBreeding, cancelled };
 }
+
+const entryOf = (kind: string, text: string): unknown =>
+  kind === 'hour'
+    ? hourGiven(text)
+    : kind === 'yesNo'
+      ? text === 'yes'
+      : kind === 'share'
+        ? shareGiven(text)
+        : given(text);
 
 /** The form as an order book that nobody has checked yet. */
 export function inputOfForm(form: SeasonForm): Tree {
   const tree: Tree = {};
   for (const { path, kind } of SEASON_FIELDS) {
     const text = form.texts[path] ?? '';
-    put(tree, path, kind === 'hour' ? hourGiven(text) : kind === 'yesNo' ? text === 'yes' : given(text));
+    put(tree, path, entryOf(kind, text));
   }
   const entries = (list: ListKey): readonly unknown[] =>
     readLines(list, form.lists[list]).map(({ entry }) => entry);
@@ -94,7 +108,7 @@ export function inputOfForm(form: SeasonForm): Tree {
     vats: entries('vats'),
     females: entries('females'),
     males: entries('males'),
-    underway: form.underway,
+    batches: form.batches,
   };
 }
 
@@ -107,16 +121,13 @@ const hourText = (value: unknown): string =>
     : textOf(value);
 const textOf = (value: unknown): string =>
   typeof value === 'number' || typeof value === 'string' ? String(value) : '';
-const shownAs = (kind: string, value: unknown): string =>
-  kind === 'date'
-    ? dayText(value)
-    : kind === 'hour'
-      ? hourText(value)
-      : kind === 'yesNo' && typeof value === 'boolean'
-        ? value
-          ? 'yes'
-          : 'no'
-        : textOf(value);
+const shownAs = (kind: string, value: unknown): string => {
+  if (kind === 'date') return dayText(value);
+  if (kind === 'hour') return hourText(value);
+  if (kind === 'yesNo' && typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (kind === 'share' && typeof value === 'number') return `${Number((100 * value).toPrecision(6))} %`;
+  return textOf(value);
+};
 
 function orderRow(order: unknown, id: number): OrderRow {
   const tree = asTree(order);
@@ -124,22 +135,36 @@ function orderRow(order: unknown, id: number): OrderRow {
   const texts = Object.fromEntries(
     ORDER_KEYS.map((key) => [key, shownAs(kinds[key] ?? 'text', tree[key])]),
   ) as Record<OrderKey, string>;
-  return { id, texts: { ...texts, product: texts.product || 'fry' }, forBreeding: tree.forBreeding === true };
+  return {
+    id,
+    texts: { ...texts, product: texts.product || 'fry' },
+    forBreeding: tree.forBreeding === true,
+    cancelled: tree.cancelled === true,
+  };
 }
 
 const fishLine = (fish: unknown, withWeight: boolean): (string | undefined)[] => {
-  const { tag, kilograms, family, lastUsed } = asTree(fish);
-  return [textOf(tag), ...(withWeight ? [textOf(kilograms)] : []), textOf(family), dayText(lastUsed)];
+  const { tag, kilograms, family, lastUsed, goneOn } = asTree(fish);
+  const gone = dayText(goneOn);
+  return [
+    textOf(tag),
+    ...(withWeight ? [textOf(kilograms)] : []),
+    textOf(family),
+    dayText(lastUsed),
+    gone && `${GONE} ${gone}`,
+  ];
 };
 
 const ALL_STAGES = 3;
 const vatLine = (vat: unknown): (string | undefined)[] => {
-  const { name, litres, holds } = asTree(vat);
+  const { name, litres, holds, outFrom, outUntil } = asTree(vat);
   const stages = asList(holds).map(textOf);
+  const [from, until] = [dayText(outFrom), dayText(outUntil)];
   return [
     textOf(name),
     textOf(litres),
     stages.length > 0 && stages.length < ALL_STAGES ? stages.join(' ') : undefined,
+    (from || until) && [OUT, from, until && `to ${until}`].filter(Boolean).join(' '),
   ];
 };
 
@@ -169,9 +194,9 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
     },
     weekdays,
     daysOff: asList(at(tree, 'staff.daysOff')).map(dayText).join('\n'),
-    underway: asList(tree.underway).map(asTree),
+    batches: asList(tree.batches).map(asTree),
     kept: Object.fromEntries(
-      ['assumptions', 'spreads', 'eggShares', 'seed']
+      ['assumptions', 'spreads', 'eggShares', 'seed', 'booked']
         .filter((key) => tree[key] !== undefined)
         .map((key) => [key, tree[key]]),
     ),

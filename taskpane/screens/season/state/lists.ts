@@ -26,27 +26,45 @@ const isHeading = (parts: readonly string[]): boolean =>
 const looksLikeDay = (text: string): boolean =>
   /^\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}$|^\d{5}$/.test(text) ||
   (/\d/.test(text) && ['time', 'open'].includes(readTypedDay(text).kind));
+/** Words before the days on which a vat is out of use, and the day a fish died or was sold. */
+export const OUT = 'out';
+export const GONE = 'gone';
+const outOf = (part: string): { readonly outFrom?: string; readonly outUntil?: string } | undefined => {
+  const match =
+    /^out(?:\s+of\s+use)?(?:\s+from)?\s*(?<from>\S*?)\s*(?:(?:to|until|till|–)\s*(?<until>\S+))?$/i.exec(
+      part,
+    );
+  const { from, until } = match?.groups ?? {};
+  return match ? { ...(from ? { outFrom: from } : {}), ...(until ? { outUntil: until } : {}) } : undefined;
+};
+const goneOf = (part: string): string | undefined =>
+  /^(?:gone|dead|died|sold)(?:\s+on)?\s+(\S+)$/i.exec(part)?.[1];
 /** A pasted date may be the number a sheet keeps for it. */
 const dayOf = (text: string): string | number => (/^\d{5}$/.test(text) ? Number(text) : text);
 /** Family and last use follow the tag in either order. */
 function kinAndUse(parts: readonly string[]): {
   readonly family?: string;
   readonly lastUsed?: string | number;
+  readonly goneOn?: string | number;
 } {
-  const given = parts.filter((part) => part !== '');
+  const gone = parts.map(goneOf).find((part) => part !== undefined);
+  const given = parts.filter((part) => part !== '' && goneOf(part) === undefined);
   const [day, family] = [given.find(looksLikeDay), given.find((part) => !looksLikeDay(part))];
   return {
     ...(family === undefined ? {} : { family }),
     ...(day === undefined ? {} : { lastUsed: dayOf(day) }),
+    ...(gone === undefined ? {} : { goneOn: dayOf(gone) }),
   };
 }
 
 const READERS: Readonly<Record<ListKey, (parts: readonly string[]) => ListLine['entry']>> = {
-  vats: ([name, litres, ...holds]) => {
-    const stages = holds
+  vats: ([name, litres, ...rest]) => {
+    const out = rest.map(outOf).find((part) => part !== undefined);
+    const stages = rest
+      .filter((part) => outOf(part) === undefined)
       .flatMap((part) => part.toLowerCase().split(/[\s,/+]+/))
       .filter((word) => word !== '' && word !== 'and');
-    return { name, litres, ...(stages.length > 0 ? { holds: stages } : {}) };
+    return { name, litres, ...(stages.length > 0 ? { holds: stages } : {}), ...out };
   },
   females: ([tag, kilograms, ...rest]) => ({ tag, kilograms, ...kinAndUse(rest) }),
   males: ([tag, ...rest]) => ({ tag, ...kinAndUse(rest) }),
@@ -56,7 +74,7 @@ const LEAST_PARTS: Readonly<Record<ListKey, number>> = { vats: 2, females: 2, ma
 function faultOf(list: ListKey, parts: readonly string[]): string | undefined {
   if (parts.length < LEAST_PARTS[list])
     return `“${(parts[0] ?? '').slice(0, 40)}” has no ${list === 'vats' ? 'litres' : 'weight'}. Put a tab, a semicolon or a comma and a space between the columns.`;
-  const most = list === 'females' ? 4 : 3;
+  const most = list === 'females' ? 5 : 4;
   return list !== 'vats' && parts.filter(Boolean).length > most
     ? `has ${parts.length} columns; at most ${most} are read.`
     : undefined;

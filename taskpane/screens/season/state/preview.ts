@@ -1,11 +1,11 @@
+import type { OrderBook } from '../../../../shared/season/orderBook';
 import type {
-  OrderBook,
-  PlannedOrder,
-  PlannedRun,
-  Purchase,
-  SeasonBook,
-  VatStay,
-} from '../../../../shared/season';
+  BatchStay,
+  OrderPlan,
+  SeasonBatch,
+  SeasonPlan,
+  SeasonPurchase,
+} from '../../../../shared/season/types';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { grouped } from '../../../pane/show';
 
@@ -13,7 +13,8 @@ import { grouped } from '../../../pane/show';
 
 export interface SeasonMoment {
   readonly at: number;
-  readonly run: number;
+  readonly batch: string;
+  /** Whom the fish are for, where it is one order. */
   readonly order: string;
   readonly what: string;
   readonly more: string;
@@ -41,51 +42,55 @@ function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, T[]> 
 const many = (n: number): string => grouped(Math.round(n));
 const vatsWords = (names: readonly string[]): string => names.join(', ');
 
-function momentsOfRun(run: PlannedRun): SeasonMoment[] {
-  const at = (when: number, what: string, more = '', isAllDay = false): SeasonMoment[] =>
-    Number.isFinite(when)
-      ? [
-          {
-            at: when,
-            run: run.run,
-            order: run.order,
-            what,
-            more,
-            isAllDay,
-            isNight: !isAllDay && isNight(when),
-          },
-        ]
+type Say = (when: number, what: string, more?: string, isAllDay?: boolean) => SeasonMoment[];
+
+function momentsOfBatch(
+  batch: SeasonBatch,
+  { stays, allocations }: SeasonPlan,
+  hormoneUnit: string,
+): SeasonMoment[] {
+  const own = stays.filter((stay) => stay.batch === batch.name);
+  const say: Say = (at, what, more = '', isAllDay = false) =>
+    Number.isFinite(at)
+      ? [{ at, batch: batch.name, order: '', what, more, isAllDay, isNight: !isAllDay && isNight(at) }]
       : [];
   const vatsFor = (stage: string): string =>
-    vatsWords(run.vats.find(({ stage: key }) => key === stage)?.names ?? []);
+    vatsWords([...new Set(own.flatMap((stay) => (stay.stage === stage ? [stay.vat] : [])))]);
+  const tags = batch.pairs.map(({ female }) => female).join(', ');
   return [
-    ...at(
-      run.injectAt,
-      'Inject',
-      `${run.females.map(({ tag }) => tag).join(', ')}; ${grouped(run.hormone, 2)} mL in all`,
-    ),
-    ...at(
-      run.stripAt,
+    ...say(batch.injectAt, 'Inject', `${tags}; ${grouped(batch.hormone, 2)} ${hormoneUnit} in all`),
+    ...say(
+      batch.stripAt,
       'Strip',
-      `males ${run.males.join(', ')}; about ${many(run.eggs)} eggs into ${vatsFor('eggs')}`,
+      `males ${batch.males.join(', ')}; about ${many(batch.eggs)} eggs into ${vatsFor('eggs')}`,
     ),
-    ...at(run.hatchAt, 'Hatch begins', `about ${many(run.larvae)} larvae`),
-    ...at(run.firstFeedAt, 'First meal', vatsFor('fry')),
-    ...at(Math.floor(run.weanedAt), 'Weaned', `about ${many(run.weaned)} fry`, true),
-    ...(run.readyAt > run.weanedAt + 0.5
-      ? at(Math.floor(run.readyAt), 'Ready', `about ${many(run.fish)} fish`, true)
-      : []),
-    ...at(run.due, 'Fetched', `${many(run.fish)} fish for ${run.order}`, true),
+    ...say(batch.hatchAt, 'Hatch begins', `about ${many(batch.larvae)} larvae`),
+    ...say(batch.firstFeedAt, 'First meal', vatsFor('fry')),
+    ...say(Math.floor(batch.weanedAt), 'Weaned', `about ${many(batch.weaned)} fry`, true),
+    ...allocations
+      .filter((share) => share.batch === batch.name)
+      .flatMap((share) =>
+        say(share.on, 'Fetched', `${many(share.fish)} fish for ${share.order}`, true).map((moment) => ({
+          ...moment,
+          order: share.order,
+        })),
+      ),
   ];
 }
 
-/** Every run's main moments in order of time. */
-export const momentsOf = ({ runs }: SeasonBook): readonly SeasonMoment[] =>
-  runs.flatMap(momentsOfRun).sort((a, b) => a.at - b.at || a.run - b.run);
+/** Main moments, in order of time, of every batch that is not over; from the day of planning on. */
+export const momentsOf = (plan: SeasonPlan, hormoneUnit: string): readonly SeasonMoment[] =>
+  plan.batches
+    .filter(({ state }) => state !== 'over' && state !== 'lost')
+    .flatMap((batch) => momentsOfBatch(batch, plan, hormoneUnit))
+    .filter(({ at }) => at >= plan.plannedOn)
+    .sort((a, b) => a.at - b.at || a.batch.localeCompare(b.batch));
 
-/** One run in one vat without a break, whatever its stages. */
+/** One batch in one vat without a break, whatever its stages. */
 export interface VatBar {
-  readonly run: number | undefined;
+  readonly batch: string;
+  /** It stood before this plan was made. */
+  readonly isBefore: boolean;
   readonly from: number;
   readonly to: number;
   readonly cleanAt: number;
@@ -95,36 +100,24 @@ export interface VatRow {
   readonly bars: readonly VatBar[];
 }
 
-function barsOf(stays: readonly VatStay[]): VatBar[] {
+function barsOf(stays: readonly BatchStay[], before: ReadonlySet<string>): VatBar[] {
   const bars: VatBar[] = [];
-  for (const { run, from, to, cleanAt } of stays) {
+  for (const { batch, from, to, cleanAt } of [...stays].sort((a, b) => a.from - b.from)) {
     const last = bars.at(-1);
-    if (last?.run === run && from <= last.to + 1e-6) bars[bars.length - 1] = { ...last, to, cleanAt };
-    else bars.push({ run, from, to, cleanAt });
+    if (last?.batch === batch && from <= last.to + 1e-6) bars[bars.length - 1] = { ...last, to, cleanAt };
+    else bars.push({ batch, isBefore: before.has(batch), from, to, cleanAt });
   }
   return bars;
 }
 
-/** Runs already in the vats come first in their rows; they bear no number of this plan. */
-export function vatRowsOf(
-  { vats, underway, plannedOn, cleaningDays }: OrderBook,
-  { occupancy }: SeasonBook,
-): readonly VatRow[] {
-  const staysOf = groupBy(occupancy, ({ vat }) => vat);
-  return vats.map(({ name }) => ({
-    vat: name,
-    bars: [
-      ...underway
-        .filter((run) => run.vats.includes(name))
-        .map(({ from, until }): VatBar => ({
-          run: undefined,
-          from: Math.max(plannedOn, from ?? plannedOn),
-          to: until,
-          cleanAt: until + cleaningDays,
-        })),
-      ...barsOf(staysOf.get(name) ?? []),
-    ],
-  }));
+/** Vat by vat who stands in it from the day of planning on. */
+export function vatRowsOf({ vats, plannedOn }: OrderBook, { stays, batches }: SeasonPlan): readonly VatRow[] {
+  const before = new Set(batches.flatMap(({ name, state }) => (state === 'planned' ? [] : [name])));
+  const staysOf = groupBy(
+    stays.filter(({ to }) => to >= plannedOn),
+    ({ vat }) => vat,
+  );
+  return vats.map(({ name }) => ({ vat: name, bars: barsOf(staysOf.get(name) ?? [], before) }));
 }
 
 export const dayWords = (serial: number): string => `${weekdayText(serial)} ${dayText(serial)}`;
@@ -133,27 +126,21 @@ export const momentWords = (serial: number): string => `${dayWords(serial)} ${ti
 /** The same as the picture, for whoever does not see it. */
 export const rowWords = ({ vat, bars }: VatRow): string => {
   const stays = bars.map(
-    ({ run, from, to }) =>
-      `${run === undefined ? 'a run under way' : `run ${run}`} from ${dayText(from)} to ${dayText(to)}`,
+    ({ batch, from, to, isBefore }) =>
+      `${batch}${isBefore ? ', under way,' : ''} from ${dayText(from)} to ${dayText(to)}`,
   );
   return `${vat}: ${stays.length === 0 ? 'not used' : stays.join(', ')}.`;
 };
 
 export const weeksOf = (
-  purchases: readonly Purchase[],
-): readonly (readonly [week: number, items: readonly Purchase[]])[] => [
+  purchases: readonly SeasonPurchase[],
+): readonly (readonly [week: number, items: readonly SeasonPurchase[]])[] => [
   ...groupBy(purchases, ({ week }) => week),
 ];
 
-const AMOUNT_DECIMALS = { mL: 1, kg: 2 } as const;
-export const goodsWords = ({ item, amount, unit }: Purchase): string =>
-  `${item} ${grouped(amount, AMOUNT_DECIMALS[unit])} ${unit}`;
+const DECIMALS: Readonly<Record<string, number>> = { mL: 1, kg: 2 };
+export const goodsWords = ({ item, amount, unit }: SeasonPurchase): string =>
+  `${item} ${grouped(amount, DECIMALS[unit] ?? 1)} ${unit}`;
 
-export const fishWords = ({ order }: PlannedOrder): string =>
+export const fishWords = ({ order }: OrderPlan): string =>
   `${many(order.number)} ${order.product}${order.grams === undefined ? '' : ` of ${order.grams} g`} by ${dayWords(order.due)}`;
-
-/** What is delivered of what was promised, spare left aside. */
-export const delivered = ({ orders }: SeasonBook): { readonly fish: number; readonly ordered: number } => ({
-  fish: orders.reduce((sum, { order, expected }) => sum + Math.min(order.number, expected), 0),
-  ordered: orders.reduce((sum, { order }) => sum + order.number, 0),
-});

@@ -1,5 +1,7 @@
 import { isoDateOfSerial } from '../../../../shared/units/dates';
-import type { OrderBook, PlanBefore, SeasonBook, SeasonChange } from '../../../../shared/season';
+import type { BookChange, BookRead } from '../../../../shared/books/engine';
+import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { SeasonPlan } from '../../../../shared/season/types';
 import type { Faults } from './faults';
 import { faultsOf } from './faults';
 import type { SeasonForm } from './form';
@@ -20,17 +22,19 @@ export interface SeasonState {
   readonly page: number;
   /** Rows of a sheet to become orders. */
   readonly pasted: string;
-  readonly made: Made | undefined;
+  readonly made: SeasonMade | undefined;
   readonly again: Again | undefined;
+  /** What stands behind the sheets' names of the season last written over: it can be taken back. */
+  readonly back: string | undefined;
 }
 
 /** A plan, and the form it was made from: another form since then makes it outdated. */
-export interface Made {
+export interface SeasonMade {
   readonly form: SeasonForm;
   readonly book: OrderBook;
-  readonly plan: SeasonBook;
+  readonly plan: SeasonPlan;
   /** Against the season in the workbook, when it was planned again. */
-  readonly changes: readonly SeasonChange[] | undefined;
+  readonly changes: readonly BookChange[] | undefined;
 }
 
 /** What was read of a season in the workbook. */
@@ -43,8 +47,8 @@ export interface Again {
 }
 export interface AgainRead {
   readonly suffix: string;
-  /** The plan that stands in the workbook, to compare with. */
-  readonly before: PlanBefore;
+  /** The book that stands in the workbook: compared with, and written over. */
+  readonly before: BookRead;
   readonly said: readonly string[];
 }
 
@@ -58,6 +62,7 @@ export const initialSeason = (today: number): SeasonState => ({
   pasted: '',
   made: undefined,
   again: undefined,
+  back: undefined,
 });
 
 export const isOutdated = ({ made, form }: SeasonState): boolean => made !== undefined && made.form !== form;
@@ -83,16 +88,16 @@ export const exampleForm = (today: number): SeasonForm =>
       hatchery: 'Alder Bend Hatchery',
       plannedOn: days(today, 0),
       orders: [
-        { name: 'Two Mills farm', product: 'fingerlings', number: 15_000, due: days(today, 82), price: 0.12 },
-        { name: 'School ponds', product: 'fry', number: 30_000, due: days(today, 68), price: 0.03 },
+        { name: 'Two Mills farm', product: 'fingerlings', number: 6000, due: days(today, 82), price: 0.12 },
+        { name: 'School ponds', product: 'fry', number: 15_000, due: days(today, 68), price: 0.03 },
         {
           name: 'Sandpit growers',
           product: 'fingerlings',
-          number: 12_000,
+          number: 5000,
           due: days(today, 138),
           price: 0.13,
         },
-        { name: 'Marsh cooperative', product: 'fry', number: 40_000, due: days(today, 125), price: 0.03 },
+        { name: 'Marsh cooperative', product: 'fry', number: 20_000, due: days(today, 125), price: 0.03 },
       ],
       vats: Array.from({ length: 6 }, (_, i) => ({ name: `Vat ${i + 1}`, litres: i < 4 ? 1000 : 600 })),
       females: [1.1, 1.4, 0.9, 1.2, 1.6, 1.0, 1.3, 1.1, 0.8].map((kilograms, i) => ({
@@ -106,7 +111,6 @@ export const exampleForm = (today: number): SeasonForm =>
       })),
       temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 26.5, 26.5, 27, 26.5, 26],
       staff: { weekdays: [1, 2, 3, 4, 5, 6] },
-      spare: 0.3,
       prices: {
         cystsPerKilogram: 60,
         feedPerKilogram: 2,

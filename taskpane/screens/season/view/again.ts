@@ -1,4 +1,6 @@
 import { chooseSeason, forgetSeason, readChosenSeason } from '../commands/again';
+import { takeSeasonBack } from '../commands/writeOver';
+import { hasWorkbook } from '../../../pane/state';
 import type { Child } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Again } from '../state/season';
@@ -9,8 +11,8 @@ import { banner, button, inputOf } from '../../../pane/parts';
 
 const nameOf = (suffix: string): string =>
   suffix.trim() === ''
-    ? 'The first (“Setup”, “Runs” …)'
-    : `“${suffix.trim()}” (“Setup${suffix}”, “Runs${suffix}” …)`;
+    ? 'The first (“Today”, “Orders” …)'
+    : `“${suffix.trim()}” (“Today${suffix}”, “Orders${suffix}” …)`;
 
 const whichView = ({ seasons, chosen }: Again, { state, send }: Scene): Child =>
   seasons.length > 1 &&
@@ -58,7 +60,7 @@ const readView = ({ read, faults }: Again, { send }: Scene): Child => {
           'p',
           {},
           'The season was read; the form below shows it as it stands now. Change what is ' +
-            'different, then work the plan out. The sheets stay as they are.',
+            'different, then work the plan out: every change shows before anything is written.',
         ),
       ),
       read.said.length > 0 &&
@@ -82,14 +84,35 @@ const readView = ({ read, faults }: Again, { send }: Scene): Child => {
   );
 };
 
+/** Just after writing over, and whenever a season of the workbook is looked at. */
+const backView = ({ state, send }: Scene): Child => {
+  const { again, back } = state.season;
+  return (
+    (back !== undefined || again !== undefined) &&
+    hasWorkbook(state) &&
+    h(
+      'div',
+      { class: 'quick', key: 'back' },
+      button(
+        takeSeasonBack.label,
+        () => {
+          send(takeSeasonBack);
+        },
+        { tone: 'quiet', isOff: state.task !== undefined, id: 'season-back' },
+      ),
+    )
+  );
+};
+
 export function againView(scene: Scene): Child {
-  const { again } = scene.state.season;
-  if (!again) return undefined;
+  const { again, back } = scene.state.season;
+  if (!again) return back === undefined ? undefined : h('section', { class: 'block' }, backView(scene));
   return h(
     'section',
     { class: 'block', key: 'again' },
     h('h3', {}, 'Planning again'),
     whichView(again, scene),
     h('div', { id: 'season-read', class: 'stack', tabindex: '-1' }, readView(again, scene)),
+    backView(scene),
   );
 }

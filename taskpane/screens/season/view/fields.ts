@@ -53,7 +53,7 @@ interface Asked {
 
 const inputType = (kind: SeasonField['kind']): string => (kind === 'date' ? 'date' : 'text');
 const inputMode = (kind: SeasonField['kind']): string | undefined =>
-  kind === 'whole' ? 'numeric' : kind === 'number' ? 'decimal' : undefined;
+  kind === 'whole' ? 'numeric' : kind === 'number' || kind === 'share' ? 'decimal' : undefined;
 
 function control({ id, field, text, faults, fill, care }: Asked, { send }: Scene): VNode {
   const described = [

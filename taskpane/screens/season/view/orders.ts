@@ -7,15 +7,15 @@ import {
   fillOrder,
   fillPasted,
   removeOrder,
-  removeUnderway,
   showOrders,
   toggleBreeding,
+  toggleCancelled,
   usePublished,
 } from '../commands/season';
 import { useOwnRates } from '../commands/rates';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { KEPT, ORDERS, UNDERWAY, orderFieldId } from '../state/faults';
+import { BATCHES, KEPT, ORDERS, orderFieldId } from '../state/faults';
 import { ORDER_FIELDS, ORDER_KEYS } from '../state/fields';
 import type { OrderRow } from '../state/form';
 import { ownFigures } from '../state/form';
@@ -26,12 +26,13 @@ import type { Scene } from '../../../pane/parts';
 import { button, hint, inputOf } from '../../../pane/parts';
 import { askedField, faultsView } from './fields';
 
-/** Orders, page by page; runs under way; figures of the hatchery's own. */
+/** Orders, page by page; batches under way; figures of the hatchery's own. */
 
 function orderView(row: OrderRow, place: number, scene: Scene): VNode {
   const { state, send } = scene;
   const name = row.texts.name.trim() || `order ${place + 1}`;
   const breeding = orderFieldId(row, 'forBreeding');
+  const cancelled = `season-order-${row.id}-cancelled`;
   return h(
     'div',
     { class: 'order', key: `order-${row.id}`, role: 'group', 'aria-label': `Order ${place + 1}` },
@@ -75,6 +76,22 @@ function orderView(row: OrderRow, place: number, scene: Scene): VNode {
         }),
         h('div', { class: 'tick-text' }, h('label', { for: breeding }, 'To become brood fish')),
       ),
+      (row.cancelled === true || state.season.again !== undefined) &&
+        h(
+          'div',
+          { class: 'tick' },
+          h('input', {
+            type: 'checkbox',
+            id: cancelled,
+            checked: row.cancelled === true,
+            on: {
+              change: () => {
+                send(toggleCancelled, row.id);
+              },
+            },
+          }),
+          h('div', { class: 'tick-text' }, h('label', { for: cancelled }, toggleCancelled.label)),
+        ),
       button(
         duplicateOrder.label,
         () => {
@@ -187,51 +204,51 @@ export function ordersView(scene: Scene): VNode {
   );
 }
 
-const words = (value: unknown): string =>
-  Array.isArray(value)
-    ? value.join(', ')
-    : typeof value === 'string' || typeof value === 'number'
-      ? String(value)
-      : '';
-const dayText = (value: unknown): string =>
-  typeof value === 'number' ? isoDateOfSerial(value) : words(value);
-function runWords(run: Readonly<Record<string, unknown>>): string {
-  const fish = typeof run.fish === 'number' ? `${grouped(Math.round(run.fish))} fish` : words(run.fish);
-  return `${fish} in ${words(run.vats)}, until ${dayText(run.until)}`;
+const text = (value: unknown): string =>
+  typeof value === 'string' || typeof value === 'number' ? String(value) : '';
+const STATES: Readonly<Record<string, string>> = {
+  fixed: 'goods ordered, not stripped yet',
+  growing: 'in the vats',
+  over: 'over',
+  lost: 'lost',
+};
+function batchWords(batch: Readonly<Record<string, unknown>>): string {
+  const { stripAt } = (batch.clock ?? {}) as { readonly stripAt?: unknown };
+  const pairs = Array.isArray(batch.pairs) ? batch.pairs.length : 0;
+  const day = typeof stripAt === 'number' ? `stripped ${isoDateOfSerial(stripAt)}, ` : '';
+  const females = `${pairs} ${pairs === 1 ? 'female' : 'females'}`;
+  return `${day}${females}: ${STATES[text(batch.state)] ?? text(batch.state)}`;
 }
 
-/** Read from the workbook; what is not true any more can be taken out. */
-export function underwayView({ state, send }: Scene): Child {
-  const { underway } = state.season.form;
-  const faults = seasonFaults(state.season, UNDERWAY);
-  if (underway.length === 0 && faults.length === 0) return undefined;
+/** Read from the workbook; they stay as they are, and what was counted of them is changed on its sheets. */
+export function batchesView({ state }: Scene): Child {
+  const { batches } = state.season.form;
+  const faults = seasonFaults(state.season, BATCHES);
+  if (batches.length === 0 && faults.length === 0) return undefined;
   return h(
     'fieldset',
-    { key: 'underway', id: UNDERWAY, tabindex: '-1' },
-    h('legend', {}, 'Runs under way'),
-    faultsView(UNDERWAY, faults),
+    { key: 'batches', id: BATCHES, tabindex: '-1' },
+    h('legend', {}, 'Batches that stay as they are'),
+    faultsView(BATCHES, faults),
     h(
       'ul',
       { class: 'underway' },
-      underway.map((run, i) =>
+      batches.map((batch) =>
         h(
           'li',
           {},
           h(
             'div',
             { class: 'what' },
-            h('strong', {}, words(run.order)),
-            h('p', { class: 'hint' }, runWords(run)),
-          ),
-          button(
-            removeUnderway.label,
-            () => {
-              send(removeUnderway, i);
-            },
-            { tone: 'quiet', says: `Take out the run for ${words(run.order)}` },
+            h('strong', {}, text(batch.name)),
+            h('p', { class: 'hint' }, batchWords(batch)),
           ),
         ),
       ),
+    ),
+    hint(
+      'season-batches-hint',
+      'Counts, deaths and sales of them stand on Counts; a lost batch is said on Batches.',
     ),
   );
 }

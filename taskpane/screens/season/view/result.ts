@@ -1,74 +1,80 @@
 // Long: one screen from top to bottom.
-import type { PlannedOrder, SeasonBook, SeasonChange } from '../../../../shared/season';
+import type { BookChange } from '../../../../shared/books/engine';
+import { preparationNamed } from '../../../../shared/families/preparations';
+import type { OrderPlan, SeasonPlan } from '../../../../shared/season/types';
 import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/verdict';
+import type { Verdict } from '../../../../shared/maths/verdict';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { grouped } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
-import { dayWords, delivered, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
-import type { Made } from '../state/season';
+import { dayWords, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
+import type { SeasonMade } from '../state/season';
 import { banner, facts, section } from '../../../pane/parts';
 import { vatsPicture } from './vats';
 
-/** What a planned season comes to. Drawn once for a plan. */
+/** What a planned season comes to: the promise first. Drawn once for a plan. */
 
 const many = (n: number): string => grouped(Math.round(n));
+const whole = (n: number): string => grouped(Math.floor(n + 1e-6));
 const percent = (share: number): string => `${grouped(100 * share)} %`;
+const oneOrMore = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
-function verdict({ plan }: Made): Child {
-  const { fish, ordered } = delivered(plan);
-  const runs = `${plan.runs.length} ${plan.runs.length === 1 ? 'run' : 'runs'}`;
-  const least = Math.min(1, ...plan.orders.map(({ odds }) => odds?.certainty ?? 1));
-  const weakest = verdictOf(least);
-  const sentences = (kind: 'cannot' | 'care'): readonly VNode[] =>
-    plan.findings
-      .filter(
-        (finding) =>
-          finding.kind === kind &&
-          !(plan.shortfall && finding.kind === 'cannot' && finding.about === 'season'),
-      )
-      .map(({ message }) => h('p', {}, message));
-  const [cannot, care] = [sentences('cannot'), sentences('care')];
-  return [
-    plan.canBeMet
-      ? h(
-          'div',
-          { class: `verdict ${VERDICT_LOOKS[weakest].token}` },
-          h('p', { class: 'big' }, verdictText(weakest)),
-          h(
-            'p',
-            {},
-            `${many(fish)} fish from ${runs}, on usual figures. The least sure order is met in ${percent(least)} of seasons.`,
-          ),
-        )
-      : banner(
-          'bad',
-          h(
-            'p',
-            {},
-            h(
-              'strong',
-              {},
-              `Not all of it can be had: ${many(fish)} of ${many(ordered)} fish, from ${runs}.`,
-            ),
-          ),
-          cannot,
-        ),
-    care.length > 0 && banner('warning', care),
-  ];
+/** A verdict in its word, its shape and its colour. */
+const verdictWord = (verdict: Verdict): VNode =>
+  h('strong', { class: `verdict-word ${VERDICT_LOOKS[verdict].token}` }, verdictText(verdict));
+
+function promiseView({ plan }: SeasonMade): Child {
+  const open = plan.orders.filter(({ order }) => !order.cancelled && order.due >= plan.plannedOn);
+  const ordered = open.reduce((sum, { order, delivered }) => sum + order.number - delivered, 0);
+  const least = open.reduce((low, { certainty }) => Math.min(low, certainty), 1);
+  const batches = plan.batches.filter(({ state }) => state === 'planned').length;
+  const females = plan.batches.reduce(
+    (sum, { state, pairs }) => sum + (state === 'planned' ? pairs.length : 0),
+    0,
+  );
+  return h(
+    'div',
+    { class: `verdict ${VERDICT_LOOKS[plan.verdict].token}`, id: 'season-promise' },
+    h('p', { class: 'big' }, `Promise ${whole(plan.promise)}, hope for ${whole(plan.hope)}`),
+    h(
+      'p',
+      {},
+      `of ${many(ordered)} fish ordered, from ${oneOrMore(batches, 'batch', 'batches')} of ${oneOrMore(females, 'female', 'females')}.`,
+    ),
+    h(
+      'p',
+      {},
+      'All orders: ',
+      verdictWord(plan.verdict),
+      open.length === 0
+        ? ''
+        : ` – the least sure is met in ${percent(least)} of seasons; ${percent(plan.wanted)} was asked for.`,
+    ),
+  );
 }
 
-const CHANGE_WORDS: Readonly<Record<SeasonChange['kind'], string>> = {
+function findingsView({ plan }: SeasonMade): Child {
+  const sentences = (kind: 'cannot' | 'care'): readonly VNode[] =>
+    plan.findings
+      .filter((finding) => finding.kind === kind && !(plan.short && finding.about === 'season'))
+      .map(({ message }) => h('p', {}, message));
+  const [cannot, care] = [sentences('cannot'), sentences('care')];
+  return [cannot.length > 0 && banner('bad', cannot), care.length > 0 && banner('warning', care)];
+}
+
+const CHANGE_WORDS: Readonly<Record<BookChange['kind'], string>> = {
+  kept: 'Kept',
   moved: 'Moved',
-  'new run': 'New',
-  'run dropped': 'Dropped',
-  fish: 'Fish',
+  'new batch': 'New',
+  'batch dropped': 'Dropped',
+  order: 'Order',
 };
-const changesView = (changes: readonly SeasonChange[]): VNode =>
+const changesView = (changes: readonly BookChange[]): VNode =>
   section(
-    'What changed',
-    changes.length === 0
+    'What changes in the season',
+    changes.every(({ kind }) => kind === 'kept')
       ? h('p', {}, 'Nothing: the season in the workbook still holds.')
       : h(
           'ul',
@@ -79,69 +85,57 @@ const changesView = (changes: readonly SeasonChange[]): VNode =>
         ),
   );
 
-const helpView = ({ shortfall }: SeasonBook): Child =>
-  shortfall &&
+const helpView = ({ short }: SeasonPlan): Child =>
+  short &&
   section(
     'What would help',
     h(
       'p',
       {},
-      shortfall.binding === undefined
+      short.binding === undefined
         ? 'No single thing binds: several are short at once.'
-        : ['What binds now: ', h('strong', {}, shortfall.binding), '.'],
+        : ['What binds now: ', h('strong', {}, short.binding), '.'],
     ),
-    shortfall.changes.length === 0
-      ? h(
-          'p',
-          {},
-          'No single change that was tried brings more. Promise less, or change several things together.',
-        )
+    short.changes.length === 0
+      ? h('p', {}, `None of these helps: ${short.tried.join('; ')}. Promise less, or later.`)
       : h(
           'ol',
           { class: 'ranked' },
-          shortfall.changes.map(({ what, gain }) =>
+          short.changes.map(({ what, gain }) =>
             h('li', {}, `${what}: `, h('strong', {}, `${many(gain)} more fish`)),
           ),
         ),
   );
 
-function femalesText({ females, femalesForNinety }: PlannedOrder): string {
-  if (femalesForNinety === undefined) return String(females);
-  return `${females} · ${Number.isFinite(femalesForNinety) ? `${femalesForNinety} for nine seasons in ten` : 'no number makes it sure'}`;
-}
-
-const orderView = (planned: PlannedOrder): VNode => {
-  const { order, odds, expected, runs, parents } = planned;
+const orderView = (planned: OrderPlan): VNode => {
+  const { order, certainty, verdict, promise, hope, range, delivered, batches, parents, why } = planned;
   return h(
     'li',
     { class: 'order-plan' },
-    h('h4', {}, order.name),
+    h(
+      'h4',
+      {},
+      order.name,
+      ' ',
+      order.cancelled ? h('span', { class: 'hint' }, 'cancelled') : verdictWord(verdict),
+    ),
     h('p', { class: 'hint' }, fishWords(planned)),
-    facts([
-      [
-        'Expected',
+    !order.cancelled &&
+      facts([
+        ...(delivered > 0 ? [['Handed over already', many(delivered)] as const] : []),
         [
-          h('strong', {}, many(expected)),
-          expected < order.number * (1 - 1e-5) &&
-            h('span', { class: 'short' }, `✕ ${many(order.number - expected)} short`),
+          'Promise, hope for',
+          [
+            h('strong', {}, `${whole(promise)} · ${whole(hope)}`),
+            promise < order.number &&
+              h('span', { class: 'short' }, `✕ ${many(order.number - promise)} short`),
+          ],
         ],
-      ],
-      ...(odds
-        ? [
-            [
-              'Poor, middle and good season',
-              `${many(odds.p10)} · ${many(odds.p50)} · ${many(odds.p90)}`,
-            ] as const,
-            [
-              'Met in',
-              `${percent(odds.certainty)} of seasons, ${verdictText(verdictOf(odds.certainty))}`,
-            ] as const,
-          ]
-        : []),
-      ['Females', femalesText(planned)],
-      ['Runs', runs.length === 0 ? 'none' : runs.join(', ')],
-      ...(order.forBreeding ? [['Parents that count', grouped(parents, 1)] as const] : []),
-    ]),
+        ['The whole order comes in', `${percent(certainty)} of seasons`],
+        ['Poor, middle and good season', `${many(range.p10)} · ${many(range.p50)} · ${many(range.p90)}`],
+        ['Batches', batches.length === 0 ? (why ?? 'none') : batches.join(', ')],
+        ...(order.forBreeding ? [['Parents that count', grouped(parents, 1)] as const] : []),
+      ]),
   );
 };
 
@@ -151,7 +145,7 @@ const ORDERS_FOLDED = 150;
 const MOMENTS_SHOWN = 20;
 const MOMENTS_FOLDED = 500;
 
-const ordersView = ({ orders }: SeasonBook): VNode => {
+const ordersView = ({ orders }: SeasonPlan): VNode => {
   const folded = orders.slice(ORDERS_SHOWN, ORDERS_SHOWN + ORDERS_FOLDED);
   const rest = orders.length - ORDERS_SHOWN - folded.length;
   return section(
@@ -174,7 +168,7 @@ const ordersView = ({ orders }: SeasonBook): VNode => {
   );
 };
 
-const momentView = ({ at, run, order, what, more, isNight, isAllDay }: SeasonMoment): VNode =>
+const momentView = ({ at, batch, order, what, more, isNight, isAllDay }: SeasonMoment): VNode =>
   h(
     'li',
     { class: isNight ? 'moment night' : 'moment' },
@@ -189,13 +183,18 @@ const momentView = ({ at, run, order, what, more, isNight, isAllDay }: SeasonMom
     h(
       'div',
       { class: 'what' },
-      h('p', {}, h('strong', {}, what), h('span', { class: 'amount' }, ` · run ${run}, ${order}`)),
+      h(
+        'p',
+        {},
+        h('strong', {}, what),
+        h('span', { class: 'amount' }, ` · ${batch}${order === '' ? '' : `, ${order}`}`),
+      ),
       more !== '' && h('p', { class: 'hint' }, more),
     ),
   );
 
-function calendarView(plan: SeasonBook): Child {
-  const moments = momentsOf(plan);
+function calendarView({ plan, book }: SeasonMade): Child {
+  const moments = momentsOf(plan, preparationNamed(book.preparation)?.unit ?? 'mL');
   if (moments.length === 0) return undefined;
   const folded = moments.slice(MOMENTS_SHOWN, MOMENTS_SHOWN + MOMENTS_FOLDED);
   const rest = moments.length - MOMENTS_SHOWN - folded.length;
@@ -217,7 +216,7 @@ function calendarView(plan: SeasonBook): Child {
   );
 }
 
-const shoppingView = ({ purchases }: SeasonBook): Child =>
+const shoppingView = ({ purchases }: SeasonPlan): Child =>
   purchases.length > 0 &&
   section(
     'Shopping, by the week to order in',
@@ -230,7 +229,7 @@ const shoppingView = ({ purchases }: SeasonBook): Child =>
   );
 
 const signed = (n: number): string => `${n > 0 ? '+' : ''}${many(n)}`;
-function moneyView({ money, cash }: SeasonBook): Child {
+function moneyView({ money, cash, odds }: SeasonPlan): Child {
   const least = cash.reduce<(typeof cash)[number] | undefined>(
     (low, week) => (low && low.balance <= week.balance ? low : week),
     undefined,
@@ -256,6 +255,22 @@ function moneyView({ money, cash }: SeasonBook): Child {
       ['Sales', many(money.sales)],
       ['Costs', many(money.cost)],
       [money.profit < 0 ? 'Loss' : 'Profit', h('strong', {}, many(Math.abs(money.profit)))],
+      ...(odds
+        ? [
+            [
+              'A profit in',
+              [`${percent(odds.gain)} of seasons `, verdictWord(verdictOf(odds.gain))],
+            ] as const,
+            [
+              'Poor, middle and good season',
+              `${many(odds.profit.p10)} · ${many(odds.profit.p50)} · ${many(odds.profit.p90)}`,
+            ] as const,
+            [
+              'Never out of money in',
+              [`${percent(odds.solvent)} of seasons `, verdictWord(verdictOf(odds.solvent))],
+            ] as const,
+          ]
+        : []),
       [
         'Least money at hand',
         [
@@ -282,20 +297,21 @@ function moneyView({ money, cash }: SeasonBook): Child {
   );
 }
 
-const drawn = new WeakMap<Made, VNode>();
+const drawn = new WeakMap<SeasonMade, VNode>();
 /** The same element for the same plan, so that typing in the form above does not draw it anew. */
-export function resultView(made: Made): VNode {
+export function resultView(made: SeasonMade): VNode {
   let view = drawn.get(made);
   if (!view) {
     const { plan, book, changes } = made;
     view = h(
       'div',
       { class: 'stack', key: 'season-plan' },
-      verdict(made),
+      promiseView(made),
+      findingsView(made),
       changes && changesView(changes),
       helpView(plan),
       ordersView(plan),
-      calendarView(plan),
+      calendarView(made),
       section('Vats', vatsPicture(vatRowsOf(book, plan)) ?? h('p', { class: 'hint' }, 'No vat is used.')),
       shoppingView(plan),
       moneyView(plan),

@@ -1,5 +1,6 @@
 import { fillSeasonExample } from '../commands/season';
 import { planSeason, saveSeason, writeSeason } from '../commands/plan';
+import { writeOverSeason } from '../commands/writeOver';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { HATCHERY, USUAL_GROUPS } from '../state/fields';
@@ -10,7 +11,7 @@ import type { Scene } from '../../../pane/parts';
 import { banner, button } from '../../../pane/parts';
 import { againView } from './again';
 import { foldedGroup, listArea, monthsView, singleField, staffView } from './fields';
-import { keptView, ordersView, underwayView } from './orders';
+import { batchesView, keptView, ordersView } from './orders';
 import { resultView } from './result';
 
 /** Many orders, many runs: the form, then what the season comes to. */
@@ -36,7 +37,7 @@ const formView = (scene: Scene): VNode =>
         HATCHERY.map((field) => singleField(field, scene)),
       ),
     ),
-    underwayView(scene),
+    batchesView(scene),
     ordersView(scene),
     h(
       'fieldset',
@@ -59,40 +60,59 @@ const outdatedView: VNode = banner(
   h('p', {}, 'The form has changed since: this plan is outdated. Work the plan out again.'),
 );
 
+/** What may be written, and where. */
+function actionsOf({ state, send }: Scene, isOff: boolean): readonly Child[] {
+  const isAgain = state.season.again?.read !== undefined;
+  const isOpen = hasWorkbook(state);
+  return [
+    isOpen &&
+      isAgain &&
+      button(
+        writeOverSeason.label,
+        () => {
+          send(writeOverSeason);
+        },
+        { tone: 'main', isOff, id: 'season-over' },
+      ),
+    isOpen &&
+      button(
+        isAgain ? 'Write as a season of its own' : writeSeason.label,
+        () => {
+          send(writeSeason);
+        },
+        { tone: isAgain ? 'plain' : 'main', isOff, id: 'season-write' },
+      ),
+    button(
+      saveSeason.label,
+      () => {
+        send(saveSeason);
+      },
+      { tone: isOpen ? 'plain' : 'main', isOff, id: 'season-save' },
+    ),
+  ];
+}
+
+const whatIsWritten = (isOld: boolean, isAgain: boolean): string =>
+  isOld
+    ? 'Work the plan out again before it is written.'
+    : isAgain
+      ? 'Written over, the season keeps its sheets, its batches under way and all that was ' +
+        'typed; one press takes it back.'
+      : 'New sheets only: nothing that is in the workbook now is changed.';
+
 function resultPart(scene: Scene): Child {
-  const { state, send } = scene;
-  const { made } = state.season;
+  const { state } = scene;
+  const { made, again } = state.season;
   if (!made) return h('p', { class: 'hint' }, 'The plan shows here before anything is written.');
   const isOld = isOutdated(state.season);
-  const isOff = state.task !== undefined || isOld;
   return [
     h('div', { class: 'host', role: 'status' }, isOld && outdatedView),
     h('div', { class: isOld ? 'outdated' : 'current', key: 'plan' }, resultView(made)),
     h(
       'div',
       { class: 'actions' },
-      hasWorkbook(state) &&
-        button(
-          writeSeason.label,
-          () => {
-            send(writeSeason);
-          },
-          { tone: 'main', isOff, id: 'season-write' },
-        ),
-      button(
-        saveSeason.label,
-        () => {
-          send(saveSeason);
-        },
-        { tone: hasWorkbook(state) ? 'plain' : 'main', isOff, id: 'season-save' },
-      ),
-      h(
-        'p',
-        { class: 'hint' },
-        isOld
-          ? 'Work the plan out again before it is written.'
-          : 'New sheets only: nothing that is in the workbook now is changed.',
-      ),
+      ...actionsOf(scene, state.task !== undefined || isOld),
+      h('p', { class: 'hint' }, whatIsWritten(isOld, again?.read !== undefined)),
     ),
   ];
 }
@@ -105,8 +125,8 @@ export function seasonView(scene: Scene): readonly VNode[] {
     h(
       'p',
       { class: 'lead' },
-      'Many orders, with the fish, vats and hands you have: which run is when, in which ' +
-        'vats, and how sure it is.',
+      'Many orders, with the fish, vats and hands you have: which nights to strip, which fish ' +
+        'go to whom, in which vats, and how much of it can be promised.',
     ),
     h(
       'div',

@@ -4,7 +4,7 @@ import { dayText } from '../../../../shared/units/dates';
 import type { VatBar, VatRow } from '../state/preview';
 import { rowWords } from '../state/preview';
 
-/** Which run is in which vat and when, vat by vat. */
+/** Which batch is in which vat and when, vat by vat. */
 
 const WIDTH = 280;
 const NAMES = 64;
@@ -38,12 +38,11 @@ function scaleOf(bars: readonly VatBar[]): Scale {
 }
 
 const barView = (
-  { run, from, to, cleanAt }: VatBar,
+  { batch, isBefore, from, to, cleanAt }: VatBar,
   top: number,
   { x }: Scale,
 ): readonly (VNode | false)[] => {
   const width = Math.max(2, x(to) - x(from));
-  const word = run === undefined ? '•' : String(run);
   return [
     cleanAt > to &&
       h('rect', {
@@ -54,23 +53,23 @@ const barView = (
         height: 2,
       }),
     h('rect', {
-      class: run === undefined ? 'bar before' : 'bar',
+      class: isBefore ? 'bar before' : 'bar',
       x: x(from),
       y: top,
       width,
       height: BAR,
       rx: 2,
     }),
-    width >= word.length * LETTER_WIDTH + 2 &&
+    width >= batch.length * LETTER_WIDTH + 2 &&
       h(
         'text',
         {
-          class: run === undefined ? 'run before' : 'run',
+          class: isBefore ? 'run before' : 'run',
           x: x(from) + width / 2,
           y: top + 11,
           'text-anchor': 'middle',
         },
-        word,
+        batch,
       ),
   ];
 };
@@ -95,15 +94,15 @@ export function vatsPicture(rows: readonly VatRow[]): VNode | undefined {
   const scale = scaleOf(bars);
   const bottom = AXIS + rows.length * ROW;
   const used = rows.filter((row) => row.bars.length > 0).length;
-  const runs = new Set(bars.map(({ run }) => run).filter((run) => run !== undefined)).size;
+  const batches = new Set(bars.map(({ batch }) => batch)).size;
   const isLong = rows.length > ROWS_SEEN;
-  const hasBefore = bars.some(({ run }) => run === undefined);
+  const hasBefore = bars.some(({ isBefore }) => isBefore);
   const picture = h(
     'svg',
     {
       viewBox: `0 0 ${WIDTH} ${bottom}`,
       role: 'img',
-      'aria-label': `${runs} runs in ${used} of ${rows.length} vats. The list below says the same in words.`,
+      'aria-label': `${batches} batches in ${used} of ${rows.length} vats. The list below says the same in words.`,
     },
     axis(scale),
     scale.marks.map((mark) =>
@@ -120,7 +119,7 @@ export function vatsPicture(rows: readonly VatRow[]): VNode | undefined {
     h(
       'figcaption',
       {},
-      `Numbers are runs; a gap is an empty vat, a thin line a vat being cleaned.${hasBefore ? ' A dot is a run under way already.' : ''}`,
+      `B1, B2 … are batches; a gap is an empty vat, a thin line a vat being cleaned.${hasBefore ? ' Pale ones are under way already.' : ''}`,
     ),
     isLong
       ? h(

@@ -1,9 +1,9 @@
 import type { Command } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Settings } from '../../../pane/settings';
+import type { PaneSettings } from '../../../pane/settings';
 import { wordsFor } from '../../../words/words';
 
-export const changeSetting: Command<Partial<Settings>> = {
+export const changeSetting: Command<Partial<PaneSettings>> = {
   name: 'changeSetting',
   label: 'Change',
   perform: (state, change) => ({ ...state, settings: { ...state.settings, ...change } }),

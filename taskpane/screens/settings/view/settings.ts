@@ -2,7 +2,7 @@ import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
 import { button, hint, inputOf, section } from '../../../pane/parts';
-import type { Settings } from '../../../pane/settings';
+import type { PaneSettings } from '../../../pane/settings';
 import type { Language } from '../../../words/words';
 import { LANGUAGE_NAMES, wordsFor } from '../../../words/words';
 import { changeSetting, forgetAll } from '../commands/settings';
@@ -10,7 +10,7 @@ import { changeSetting, forgetAll } from '../commands/settings';
 type Option = readonly [string, string];
 
 const choice = (
-  key: 'language' | 'numbers',
+  key: 'language' | 'numbers' | 'units',
   label: string,
   options: readonly Option[],
   { state, send }: Scene,
@@ -26,7 +26,7 @@ const choice = (
         value: state.settings[key],
         on: {
           change: (event) => {
-            send(changeSetting, { [key]: inputOf(event) } as Partial<Settings>);
+            send(changeSetting, { [key]: inputOf(event) } as Partial<PaneSettings>);
           },
         },
       },
@@ -48,7 +48,7 @@ const typed = (key: 'currency' | 'spoon', label: string, says: string, { state, 
       'aria-describedby': `setting-${key}-hint`,
       on: {
         input: (event) => {
-          send(changeSetting, { [key]: inputOf(event) } as Partial<Settings>);
+          send(changeSetting, { [key]: inputOf(event) } as Partial<PaneSettings>);
         },
       },
     }),
@@ -88,6 +88,16 @@ export function settingsView(scene: Scene): readonly Child[] {
       ],
       scene,
     ),
+    choice(
+      'units',
+      settings.units,
+      [
+        ['metric', settings.metric],
+        ['imperial', settings.imperial],
+      ],
+      scene,
+    ),
+    hint('setting-units-hint', settings.unitsHint),
     typed('currency', settings.currency, settings.currencyHint, scene),
     typed('spoon', settings.spoon, settings.spoonHint, scene),
     rings(scene, settings.rings),

@@ -3,19 +3,19 @@ import { working } from '../../../pane/command';
 import type { CheckState } from '../state/share';
 import { isDigest, plainDigest } from '../state/share';
 import { inSlices, LOOKING } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import type { Chosen } from './share';
 import { begun, freezer, inShare, readChosen, stoppedAt } from './share';
 
 /** Does a copy still hold the numbers it was made with? */
 
-const inCheck = (state: State, check: Partial<CheckState>): State =>
+const inCheck = (state: PaneState, check: Partial<CheckState>): PaneState =>
   inShare(state, { check: { ...state.share.check, result: undefined, fault: undefined, ...check } });
 
 export const chooseCopy: Command<Chosen> = {
   name: 'chooseCopy',
   label: 'Choose a copy',
-  perform: (state, chosen): State | Working => {
+  perform: (state, chosen): PaneState | Working => {
     if (state.task) return state;
     return working(
       { ...inCheck(state, { file: undefined }), task: { label: 'Reading the file', done: 0, total: 100 } },
@@ -36,7 +36,7 @@ export const typeDigest: Command<string> = {
 export const checkCopy: Command = {
   name: 'checkCopy',
   label: 'Check this copy',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { file, digest } = state.share.check;
     if (state.task) return state;
     if (!file)

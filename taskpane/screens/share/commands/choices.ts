@@ -1,12 +1,12 @@
 import { parseArea, quoteSheet, splitReference } from '../../../../shared/sheet/formula/address';
 import type { Command } from '../../../pane/command';
 import type { Choices, Look } from '../state/share';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { inShare } from './share';
 
 /** What the copy shall hold. A copy made before is of other choices, so it goes. */
 
-const choose = (state: State, choices: Partial<Choices>): State =>
+const choose = (state: PaneState, choices: Partial<Choices>): PaneState =>
   inShare(state, { choices: { ...state.share.choices, ...choices }, made: undefined });
 const toggled = (set: ReadonlySet<string>, item: string): ReadonlySet<string> =>
   set.has(item) ? new Set([...set].filter((one) => one !== item)) : new Set([...set, item]);

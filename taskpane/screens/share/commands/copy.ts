@@ -1,12 +1,12 @@
 import { formatNumber } from '../../../../shared/sheet/formula/textFormat';
 import type { FreezeOptions, FreezeResult } from '../../../../shared/catalogue/sharing';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { HostProblem } from '../../../host/port';
-import type { Choices, Look, Made } from '../state/share';
+import type { Choices, Look, CopyMade } from '../state/share';
 import { copyFileName } from '../state/share';
 import { inSlices, MAKING } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { begun, freezer, inShare, stoppedAt } from './share';
 
 /** Making the copy, and handing it out. */
@@ -39,11 +39,11 @@ export function optionsOf({
 }
 
 const say =
-  (tone: 'good' | 'warning' | 'bad', text: string): Change =>
+  (tone: 'good' | 'warning' | 'bad', text: string): StateChange =>
   (now) => ({ ...now, notice: { tone, text } });
 
 /** A copy that was made stays, whatever becomes of its delivery. */
-async function deliver({ files }: Doors, made: Made): Promise<Change> {
+async function deliver({ files }: Doors, made: CopyMade): Promise<StateChange> {
   try {
     const text = await files.saveCopy(made.fileName, made.bytes);
     return (now) => ({
@@ -65,10 +65,10 @@ async function deliver({ files }: Doors, made: Made): Promise<Change> {
   }
 }
 
-async function handOver(result: FreezeResult, doors: Doors, choices: Choices): Promise<Change> {
+async function handOver(result: FreezeResult, doors: Doors, choices: Choices): Promise<StateChange> {
   if (result.kind === 'refused') return say('bad', result.sentence);
   if (result.kind === 'unchanged') return say('good', `${result.sentence} No copy was made.`);
-  const made: Made = {
+  const made: CopyMade = {
     fileName: copyFileName(choices.name),
     bytes: result.bytes,
     report: result.report,
@@ -81,7 +81,7 @@ async function handOver(result: FreezeResult, doors: Doors, choices: Choices): P
 export const makeCopy: Command = {
   name: 'makeCopy',
   label: 'Make the copy',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { look, choices } = state.share;
     if (state.task || !look || look.inspection.refused !== undefined) return state;
     if (look.sheets.every(({ name }) => choices.leftOut.has(name)))
@@ -108,7 +108,7 @@ export const makeCopy: Command = {
 export const saveAgain: Command = {
   name: 'saveAgain',
   label: 'Save the copy again',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { made } = state.share;
     return state.task || !made ? state : working(inShare(state, {}), (doors) => deliver(doors, made));
   },

@@ -1,11 +1,11 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
+import type { PortTell } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
 import type { Choices, Look, ShareState } from '../state/share';
 import { initialChoices, plainName } from '../state/share';
 import { inSlices, LOOKING } from '../../../pane/slices';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 
 /** First look: fetch the workbook, say what a copy would be. Nothing is changed. */
@@ -13,13 +13,13 @@ import { isFree } from '../../../pane/state';
 /** Freezing is a big part of the code and needed late: it is loaded when first asked for. */
 export const freezer = () => import(/* webpackChunkName: "freeze" */ '../../../../shared/catalogue/sharing');
 
-export const inShare = (state: State, share: Partial<ShareState>): State => ({
+export const inShare = (state: PaneState, share: Partial<ShareState>): PaneState => ({
   ...state,
   share: { ...state.share, ...share },
   notice: undefined,
   question: undefined,
 });
-export const begun = (state: State, label: string): State => ({
+export const begun = (state: PaneState, label: string): PaneState => ({
   ...state,
   notice: undefined,
   question: undefined,
@@ -27,7 +27,7 @@ export const begun = (state: State, label: string): State => ({
 });
 /** The button that began the work gets the keyboard back: the one that stopped it is gone. */
 export const stoppedAt =
-  (focus: string): Change =>
+  (focus: string): StateChange =>
   (now) => ({
     ...now,
     focus,
@@ -71,7 +71,7 @@ interface Given {
   readonly isOpen: boolean;
 }
 
-async function lookInto(given: Given, tell: Tell, isStopped: () => boolean): Promise<Change> {
+async function lookInto(given: Given, tell: PortTell, isStopped: () => boolean): Promise<StateChange> {
   const { choiceSteps, inspectSteps } = await freezer();
   const inspection = await inSlices(inspectSteps(given.bytes), LOOKING, tell, isStopped);
   const stopped = stoppedAt(given.isOpen ? 'share-look' : 'share-file');
@@ -92,9 +92,9 @@ async function lookInto(given: Given, tell: Tell, isStopped: () => boolean): Pro
 /** Fetches the open workbook and looks into it. */
 export async function lookAtWorkbook(
   { workbook }: Doors,
-  tell: Tell,
+  tell: PortTell,
   isStopped: () => boolean,
-): Promise<Change> {
+): Promise<StateChange> {
   const file = await workbook.readFile((progress) => {
     tell({ ...progress, canStop: true });
   });
@@ -111,7 +111,7 @@ export async function lookAtWorkbook(
 export const lookFirst: Command = {
   name: 'lookFirst',
   label: 'Look at this workbook',
-  perform: (state): State | Working =>
+  perform: (state): PaneState | Working =>
     isFree(state) ? working(begun(state, 'Fetching the workbook'), lookAtWorkbook) : state,
 };
 
@@ -134,7 +134,7 @@ export async function readChosen({ name, size, read }: Chosen): Promise<Uint8Arr
 export const lookAtFile: Command<Chosen> = {
   name: 'lookAtFile',
   label: 'Choose a saved file',
-  perform: (state, chosen): State | Working => {
+  perform: (state, chosen): PaneState | Working => {
     if (state.task) return state;
     return working(begun(state, 'Reading the file'), async (_, tell, isStopped) =>
       lookInto({ name: chosen.name, bytes: await readChosen(chosen), isOpen: false }, tell, isStopped),

@@ -1,7 +1,7 @@
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { Tell } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { PortTell } from '../../../host/port';
+import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
 import { lookAtWorkbook } from './share';
 import type { Written } from '../../../pane/writing';
@@ -19,10 +19,15 @@ const WRITTEN: Written = {
   again: { label: 'Write beside it', act: 'writeSummaryWithSuffix' },
 };
 
-async function writeIt(doors: Doors, suffix: string, tell: Tell, isStopped: () => boolean): Promise<Change> {
+async function writeIt(
+  doors: Doors,
+  suffix: string,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<StateChange> {
   const file = await doors.workbook.readFile(tell);
   const refuse =
-    (text: string): Change =>
+    (text: string): StateChange =>
     (now) => ({ ...now, notice: { tone: 'warning', text } });
   if (file.kind === 'closed')
     return refuse(
@@ -44,9 +49,9 @@ async function writeIt(doors: Doors, suffix: string, tell: Tell, isStopped: () =
   return (now) => ({ ...written(now.share.look ? looked(now) : now), focus: 'share-summary' });
 }
 
-function write(state: State, suffix: string): State | Working {
+function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
-  const begun: State = {
+  const begun: PaneState = {
     ...state,
     notice: undefined,
     question: undefined,

@@ -11,7 +11,7 @@ export interface ShareState {
   readonly closed: string | undefined;
   readonly look: Look | undefined;
   readonly choices: Choices;
-  readonly made: Made | undefined;
+  readonly made: CopyMade | undefined;
   readonly check: CheckState;
 }
 
@@ -40,7 +40,7 @@ export interface Choices {
   readonly accept: boolean;
 }
 
-export interface Made {
+export interface CopyMade {
   readonly fileName: string;
   readonly bytes: Uint8Array;
   readonly report: FreezeReport;

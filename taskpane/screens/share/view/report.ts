@@ -1,7 +1,7 @@
 import { makeCopy, saveAgain } from '../commands/copy';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import type { Choices, Look, Made } from '../state/share';
+import type { Choices, Look, CopyMade } from '../state/share';
 import { digestText, leavesOut } from '../state/share';
 import type { Scene } from '../../../pane/parts';
 import { banner, button, facts, section } from '../../../pane/parts';
@@ -86,7 +86,7 @@ const digestView = (digest: string): Child => [
   h('p', { class: 'digest', tabindex: '0', 'aria-label': 'Digest of everything' }, digestText(digest)),
 ];
 
-export function reportView({ report, fileName, delivered }: Made, { state, send }: Scene): VNode {
+export function reportView({ report, fileName, delivered }: CopyMade, { state, send }: Scene): VNode {
   return h(
     'section',
     { id: 'share-report', class: 'block report', tabindex: '-1', 'aria-label': 'Report of the copy' },

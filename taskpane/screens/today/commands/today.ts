@@ -1,44 +1,25 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { showPlace } from '../../../pane/navigate';
-import type { State } from '../../../pane/state';
-import { hasWorkbook } from '../../../pane/state';
-import { HostProblem } from '../../../host/port';
+import type { PaneState } from '../../../pane/state';
+import { atCard } from '../../vat/commands/vat';
+import type { CardId } from '../../vat/state/cards';
 import { noteLines } from '../../vat/commands/notebook';
-import type { Line } from '../../vat/state/notebook';
-import { PLAN_SHEETS, tasksIn } from '../state/calendar';
-import type { DayTask } from '../state/today';
+import { tickEntries } from '../../vat/state/entries';
+import type { NotebookLine } from '../../vat/state/notebook';
+import type { TaskOfDay } from '../state/today';
 
-const quiet = (): void => undefined;
+/** What is noted as done, and when it was really done: now, or at its planned hour. */
+export interface Ticked {
+  readonly task: TaskOfDay;
+  readonly isOnTime?: boolean;
+}
 
-/** Reads the sheets of a plan in the workbook, as they stand now. */
-export const readDay: Command = {
-  name: 'readDay',
-  label: 'Read the workbook again',
-  perform: (state): State | Working => {
-    if (!hasWorkbook(state)) return state;
-    return working(state, async ({ workbook }) => {
-      try {
-        const names = (await workbook.listSheets()).filter((name) => PLAN_SHEETS.test(name));
-        const read = await Promise.all(
-          names.map((sheet) => workbook.readCells({ sheet }, quiet, () => false)),
-        );
-        const tasks = tasksIn(read.flatMap((one) => one?.sheets ?? []));
-        return (now) => ({ ...now, today: { tasks, hasPlan: names.length > 0 && tasks.length > 0 } });
-      } catch (error) {
-        // A cell is being edited, say: what was read before stays.
-        if (error instanceof HostProblem) return (now) => now;
-        throw error;
-      }
-    });
-  },
-};
-
-/** Ticked off with the hour of now: a line in the book, from which the delay can be told. */
-export const tickTask: Command<DayTask> = {
+/** Ticked off with the hour it was really done: in the list, and for fish injected or stripped in their line. */
+export const tickTask: Command<Ticked> = {
   name: 'tickTask',
   label: 'Done',
-  perform: (state, task) =>
+  perform: (state, { task, isOnTime = false }) =>
     noteLines(
       state,
       state.vat,
@@ -47,19 +28,23 @@ export const tickTask: Command<DayTask> = {
           what: 'done',
           value: null,
           unit: '',
-          note: task.what,
+          note: [task.batch, task.what].filter(Boolean).join(': '),
           task: task.key,
-          ...(task.tick === undefined ? {} : { ticked: { sheet: task.sheet, address: task.tick } }),
+          entries: tickEntries(task),
+          isLogged: true,
         },
       ],
-      state.now,
+      isOnTime ? task.at : state.now,
     ),
 };
 
-export const doneTasks = (lines: readonly Line[]): ReadonlySet<string> =>
+export const doneTasks = (lines: readonly NotebookLine[]): ReadonlySet<string> =>
   new Set(lines.flatMap(({ task }) => (task === undefined ? [] : [task])));
 
 export type Start = 'order' | 'season' | 'sour' | 'number' | 'check';
+/** One of the ways to begin, or the card a task asks for. */
+export type Beginning =
+  Start | { readonly start: 'card'; readonly card: CardId; readonly vat: string | undefined };
 /** Where each way to begin leads. */
 export const START_PLACES = {
   order: 'plan',
@@ -69,7 +54,11 @@ export const START_PLACES = {
   check: 'why',
 } as const satisfies Readonly<Record<Start, string>>;
 
-const placed = (state: State, start: Start): State => {
+const placed = (state: PaneState, start: Beginning): PaneState => {
+  if (typeof start === 'object') {
+    const vat = start.vat ?? state.vat.vat;
+    return atCard({ ...state, vat: { ...state.vat, vat } }, start.card, 'card-title');
+  }
   if (start === 'order' || start === 'season')
     return { ...state, season: { ...state.season, mode: start === 'season' ? 'season' : 'run' } };
   if (start === 'sour') return { ...state, vat: { ...state.vat, card: 'dose' } };
@@ -80,14 +69,15 @@ const placed = (state: State, start: Start): State => {
   };
 };
 
-export const begin: Command<Start> = {
+export const begin: Command<Beginning> = {
   name: 'begin',
   label: 'Begin',
-  perform: (state, start): State | Working => {
-    const shown = showPlace.perform(state, START_PLACES[start]);
+  perform: (state, start): PaneState | Working => {
+    const place = typeof start === 'object' ? 'vat' : START_PLACES[start];
+    const shown = showPlace.perform(state, place);
     if (!('work' in shown)) return placed(shown, start);
     return working(
-      shown.next.ready.includes(START_PLACES[start]) ? placed(shown.next, start) : shown.next,
+      shown.next.ready.includes(place) ? placed(shown.next, start) : shown.next,
       async (...doors) => {
         const change = await shown.work(...doors);
         return (now) => placed(change(now), start);

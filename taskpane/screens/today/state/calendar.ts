@@ -2,15 +2,17 @@ import type { RangeCells } from '../../../../shared/records/read/sheetCells';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { addressOf } from '../../../../shared/sheet/formula/address';
-import type { DayTask } from './today';
+import type { BookDay, BookTask } from '../../../../shared/books/living/day';
+import { grouped } from '../../../pane/show';
+import type { TaskOfDay } from './today';
 
 /**
- * Tasks with their hours, out of the sheets of a plan: a calendar with one row a task, or runs with one row
- * each and their hours side by side. Columns are found by their headings.
+ * Tasks with their hours, out of a season's book or any sheet with a list of what to do: columns are found by
+ * their headings.
  */
 
-/** Sheets worth reading; others are left alone, however big. */
-export const PLAN_SHEETS = /^(calendar|runs|tasks|days)\b/i;
+/** Sheets worth reading where no season stands; others are left alone, however big. */
+export const PLAN_SHEETS = /^(calendar|tasks|days)\b/i;
 
 const textOf = (cell: Cell | undefined): string =>
   cell === null || cell === undefined || isError(cell) ? '' : String(cell).trim();
@@ -46,7 +48,14 @@ function momentOf(line: readonly (Cell | undefined)[], hour: number): number | u
     : day;
 }
 
-function ofCalendar(sheet: RangeCells): readonly DayTask[] {
+/** Three telling digits, whole numbers whole: 4,870 larvae, 0.75 mL. */
+const amountText = (amount: number, unit: string): string => {
+  const size = Math.abs(amount);
+  const digits = size >= 100 || Number.isInteger(amount) ? 0 : size >= 10 ? 1 : 2;
+  return `${grouped(amount, digits)} ${unit}`.trim();
+};
+
+function ofCalendar(sheet: RangeCells): readonly TaskOfDay[] {
   const head = headingsOf(sheet, ['what to do']);
   if (!head) return [];
   const [what, done, remember, much] = ['what to do', 'done', 'remember', 'how much'].map(head.at) as [
@@ -55,7 +64,7 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
     number,
     number,
   ];
-  return sheet.values.slice(head.row + 1).flatMap((line, i): DayTask[] => {
+  return sheet.values.slice(head.row + 1).flatMap((line, i): TaskOfDay[] => {
     const at = momentOf(line, head.at('hour'));
     const text = textOf(line[what]);
     if (at === undefined || text === '') return [];
@@ -66,10 +75,7 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
         key: `${sheet.name}!${row}`,
         at,
         what: text,
-        amount:
-          typeof amount === 'number'
-            ? `${String(Number(amount.toPrecision(3)))} ${textOf(line[much + 1])}`.trim()
-            : '',
+        amount: typeof amount === 'number' ? amountText(amount, textOf(line[much + 1])) : '',
         remember: remember < 0 ? '' : textOf(line[remember]),
         sheet: sheet.name,
         row,
@@ -80,39 +86,25 @@ function ofCalendar(sheet: RangeCells): readonly DayTask[] {
   });
 }
 
-/** The hours of a run, in their order, as they are called there. */
-const RUN_HOURS = [
-  ['inject at', 'Inject'],
-  ['strip at', 'Strip'],
-  ['first hatch', 'Look for the first hatch'],
-  ['first feed', 'First food'],
-] as const;
+export const tasksIn = (sheets: readonly RangeCells[]): readonly TaskOfDay[] => sheets.flatMap(ofCalendar);
 
-function ofRuns(sheet: RangeCells): readonly DayTask[] {
-  const head = headingsOf(sheet, ['run', 'inject at']);
-  if (!head) return [];
-  const [run, order, pairs] = ['run', 'order', 'females × males'].map(head.at) as [number, number, number];
-  return sheet.values.slice(head.row + 1).flatMap((line, i) =>
-    RUN_HOURS.flatMap(([heading, verb]): DayTask[] => {
-      const at = line[head.at(heading)];
-      if (!isMoment(at)) return [];
-      const row = sheet.top + head.row + 2 + i;
-      return [
-        {
-          key: `${sheet.name}!${row}!${heading}`,
-          at,
-          what: `${verb}: run ${textOf(line[run])}, ${textOf(line[order])}`,
-          amount: heading === 'inject at' ? textOf(line[pairs]) : '',
-          remember: '',
-          sheet: sheet.name,
-          row,
-          tick: undefined,
-          isDone: false,
-        },
-      ];
-    }),
-  );
+/** Half of no dose is nothing to do. */
+const isAsked = ({ task, amount }: BookTask): boolean =>
+  !(amount === 0 && (task === 'dose1' || task === 'dose2'));
+
+/** Tasks of a season's book; the how-manieth of its kind tells two of one batch apart. */
+export function tasksOfBook({ tasks }: Pick<BookDay, 'tasks'>): readonly TaskOfDay[] {
+  const seen = new Map<string, number>();
+  return tasks.filter(isAsked).map((task): TaskOfDay => {
+    const kind = [task.batch, task.task ?? task.what, task.order].join('|');
+    const n = seen.get(kind) ?? 0;
+    seen.set(kind, n + 1);
+    const { amount, unit } = task;
+    return {
+      ...task,
+      key: `${kind}|${n}`,
+      amount: amount === undefined || amount === 0 ? '' : amountText(amount, unit),
+      remember: '',
+    };
+  });
 }
-
-export const tasksIn = (sheets: readonly RangeCells[]): readonly DayTask[] =>
-  sheets.flatMap((sheet) => [...ofCalendar(sheet), ...ofRuns(sheet)]);

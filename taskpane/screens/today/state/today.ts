@@ -1,10 +1,17 @@
+import type { BookDay, BookTask, DayOrder } from '../../../../shared/books/living/day';
+
 /** What the day asks, as read of the workbook. */
 export interface TodayState {
-  readonly tasks: readonly DayTask[] | undefined;
-  /** Sheets with what to do were found in the workbook. */
-  readonly hasPlan: boolean;
+  /** Undefined until the workbook was read. */
+  readonly tasks: readonly TaskOfDay[] | undefined;
+  /** The season that stands in the workbook, as of its last reading. */
+  readonly book: BookDay | undefined;
+  /** Seasons in the workbook, by what stands behind their sheets' names. */
+  readonly seasons: readonly string[];
+  /** The one somebody chose; else the last. */
+  readonly chosen: string | undefined;
 }
-export interface DayTask {
+export interface TaskOfDay extends Partial<Pick<BookTask, 'task' | 'order' | 'batch'>> {
   /** The same for the same task however often it is read. */
   readonly key: string;
   readonly at: number;
@@ -18,20 +25,25 @@ export interface DayTask {
   /** Done according to the sheet. */
   readonly isDone: boolean;
 }
-export const initialToday: TodayState = { tasks: undefined, hasPlan: false };
+export const initialToday: TodayState = {
+  tasks: undefined,
+  book: undefined,
+  seasons: [],
+  chosen: undefined,
+};
 
 /** How far Today looks: what is overdue since yesterday, today and tomorrow. */
 export const DAYS_BACK = 1;
 export const DAYS_AHEAD = 2;
 
 export interface Day {
-  readonly next: DayTask | undefined;
-  readonly overdue: readonly DayTask[];
-  readonly today: readonly DayTask[];
-  readonly tomorrow: readonly DayTask[];
+  readonly next: TaskOfDay | undefined;
+  readonly overdue: readonly TaskOfDay[];
+  readonly today: readonly TaskOfDay[];
+  readonly tomorrow: readonly TaskOfDay[];
 }
 /** Tasks not done yet, by when they are due. */
-export function dayOf(tasks: readonly DayTask[], done: ReadonlySet<string>, now: number): Day {
+export function dayOf(tasks: readonly TaskOfDay[], done: ReadonlySet<string>, now: number): Day {
   const open = tasks
     .filter(({ key, isDone, at }) => !isDone && !done.has(key) && at > Math.floor(now) - DAYS_BACK)
     .sort((a, b) => a.at - b.at);
@@ -39,8 +51,22 @@ export function dayOf(tasks: readonly DayTask[], done: ReadonlySet<string>, now:
   const day = Math.floor(now);
   return {
     overdue,
-    next: open.find(({ at }) => at >= now && at < day + DAYS_AHEAD),
+    // However far: a quiet week still has a next hour.
+    next: open.find(({ at }) => at >= now),
     today: open.filter(({ at }) => at >= now && at < day + 1),
     tomorrow: open.filter(({ at }) => at >= day + 1 && at < day + DAYS_AHEAD),
   };
 }
+
+/** Fewer than this share of the fish expected when it was planned: chosen here, smaller differences are rounding. */
+const LEAST = 0.97;
+/** An order still to be handed over of which clearly fewer fish are expected now than when it was planned. */
+export const isShort =
+  (now: number) =>
+  ({ due, delivered, number, expected, planned, isCancelled }: DayOrder): boolean =>
+    !isCancelled &&
+    delivered < number &&
+    (due === undefined || due >= Math.floor(now)) &&
+    expected !== undefined &&
+    planned !== undefined &&
+    expected < LEAST * Math.min(planned, number);

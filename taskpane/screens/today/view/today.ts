@@ -2,19 +2,26 @@
 import { timeText } from '../../../../shared/units/dates';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { showPlace } from '../../../pane/navigate';
+import { goTo, showPlace } from '../../../pane/navigate';
 import type { Scene } from '../../../pane/parts';
-import { banner, button, section } from '../../../pane/parts';
+import { banner, button, inputOf, section } from '../../../pane/parts';
+import { grouped } from '../../../pane/show';
 import { hasWorkbook } from '../../../pane/state';
 import type { Words } from '../../../words/en';
-import { dayWords, wordsFor } from '../../../words/words';
+import { dayWords, momentOf, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
-import type { Line } from '../../vat/state/notebook';
-import { lineText, lineView, momentOf } from '../../vat/view/line';
+import type { BookDay } from '../../../../shared/books/living/day';
+import type { CardId } from '../../vat/state/cards';
+import type { NotebookLine } from '../../vat/state/notebook';
+import { waiting } from '../../vat/state/notebook';
+import { ageOf, batchNamed, standingIn, vatsOfBatch } from '../../vat/state/standing';
+import { lineText, lineView } from '../../vat/view/line';
 import type { Start } from '../commands/today';
-import { begin, doneTasks, readDay, tickTask } from '../commands/today';
-import type { Day, DayTask } from '../state/today';
-import { dayOf } from '../state/today';
+import { chooseBook, readDay } from '../commands/read';
+import { begin, doneTasks, tickTask } from '../commands/today';
+import { picturesView } from './pictures';
+import type { Day, TaskOfDay } from '../state/today';
+import { dayOf, isShort } from '../state/today';
 
 /** The home: what now, what next, what was noted; or five ways to begin. */
 
@@ -26,9 +33,57 @@ const lapse = (days: number, { today }: Words): string => {
     : today.hours(Math.floor(minutes / 60), minutes % 60);
 };
 
-const taskView = (task: DayTask, scene: Scene, tone: 'late' | 'plain'): VNode => {
+/** Cards at the vat that take what a task asks to be counted or weighed. */
+const CARD_OF_TASK: Readonly<Record<string, CardId>> = {
+  weigh: 'weigh',
+  strip: 'eggs',
+  white: 'look',
+  firstFeed: 'fry',
+  daily: 'dead',
+  weaned: 'fry',
+  handOver: 'hand',
+  trial: 'dose',
+  dose1: 'dose',
+  dose2: 'dose',
+};
+const cardButton = (task: TaskOfDay, { state, send }: Scene): Child => {
+  const card = task.task === undefined ? undefined : CARD_OF_TASK[task.task];
+  const { today, vat } = wordsFor(state);
+  return (
+    card !== undefined &&
+    button(
+      vat.cards[card],
+      () => {
+        send(begin, { start: 'card', card, vat: vatOfTask(task, state) });
+      },
+      { tone: 'quiet', says: today.card(vat.cards[card]) },
+    )
+  );
+};
+/** The first vat that holds the batch of a task. */
+const vatOfTask = ({ batch, at }: TaskOfDay, { today, now }: Scene['state']): string | undefined =>
+  today.book && batch !== undefined
+    ? (vatsOfBatch(today.book, batch, now)[0] ?? vatsOfBatch(today.book, batch, at)[0])
+    : undefined;
+
+/** What to do in a few words, and the rest of the sentence. */
+const partsOf = (what: string): readonly [string, string] => {
+  const at = /[:;.](?=\s)/.exec(what)?.index;
+  return at === undefined ? [what, ''] : [what.slice(0, at), what.slice(at + 1).trim()];
+};
+const titleOf = (task: TaskOfDay): Child => [
+  task.batch && h('span', { class: 'batch' }, task.batch),
+  task.batch && ' ',
+  h('strong', {}, partsOf(task.what)[0]),
+  task.amount && h('span', { class: 'amount' }, ` · ${task.amount}`),
+];
+const restOf = ({ what }: TaskOfDay): string => partsOf(what)[1];
+
+const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
+  const isLate = tone === 'late';
+  const clock = momentOf(state, task.at);
   return h(
     'li',
     { class: `task ${tone}`, key: task.key },
@@ -37,34 +92,40 @@ const taskView = (task: DayTask, scene: Scene, tone: 'late' | 'plain'): VNode =>
       {
         type: 'button',
         class: 'ticker',
-        'aria-label': words.today.tick(task.what),
+        'aria-label': words.today.tick(`${task.batch ?? ''} ${task.what}`.trim()),
         on: {
           click: () => {
-            send(tickTask, task);
+            send(tickTask, { task });
           },
         },
       },
-      '○',
+      h('span', { class: 'unseen' }, words.today.done),
     ),
     h(
       'div',
       { class: 'task-text' },
-      h(
-        'p',
-        {},
-        h('span', { class: 'clock' }, momentOf(task.at, state.now)),
-        ' ',
-        h('strong', {}, task.what),
-        task.amount && h('span', { class: 'amount' }, ` · ${task.amount}`),
-      ),
-      tone === 'late' && h('p', { class: 'hint' }, words.today.lateBy(lapse(state.now - task.at, words))),
-      task.remember && tone === 'plain' && h('p', { class: 'hint' }, task.remember),
+      h('p', {}, h('span', { class: 'clock' }, clock), ' ', titleOf(task)),
+      isLate &&
+        h(
+          'p',
+          { class: 'late-line' },
+          h('span', { class: 'hint' }, words.today.lateBy(lapse(state.now - task.at, words))),
+          button(
+            words.today.doneThen(clock),
+            () => {
+              send(tickTask, { task, isOnTime: true });
+            },
+            { tone: 'quiet', says: `${words.today.doneThen(clock)}: ${task.what}` },
+          ),
+        ),
+      restOf(task) && h('p', { class: 'hint' }, restOf(task)),
+      task.remember && !isLate && h('p', { class: 'hint' }, task.remember),
     ),
   );
 };
 
 const LISTED = 6;
-const taskList = (title: string, tasks: readonly DayTask[], scene: Scene, tone: 'late' | 'plain'): Child =>
+const taskList = (title: string, tasks: readonly TaskOfDay[], scene: Scene, tone: 'late' | 'plain'): Child =>
   tasks.length > 0 &&
   section(
     title,
@@ -76,28 +137,33 @@ const taskList = (title: string, tasks: readonly DayTask[], scene: Scene, tone: 
   );
 
 /** The next hour, large: what, when, in how long. */
-const nextView = (next: DayTask, scene: Scene): VNode => {
+const nextView = (next: TaskOfDay, scene: Scene): VNode => {
   const { state, send } = scene;
   const words = wordsFor(state);
   return h(
     'section',
     { class: 'next', 'aria-labelledby': 'next-title' },
     h('h3', { id: 'next-title' }, words.today.next),
-    h('p', { class: 'big' }, next.what, next.amount && h('span', { class: 'amount' }, ` · ${next.amount}`)),
+    h('p', { class: 'big' }, titleOf(next)),
     h(
       'p',
       { class: 'when' },
-      h('strong', { class: 'clock' }, momentOf(next.at, state.now)),
-      ', ',
-      words.today.inTime(lapse(next.at - state.now, words)),
+      h('strong', { class: 'clock' }, momentOf(state, next.at)),
+      h('span', {}, `, ${words.today.inTime(lapse(next.at - state.now, words))}`),
     ),
+    restOf(next) && h('p', { class: 'more-words' }, restOf(next)),
     next.remember && h('p', { class: 'hint' }, next.remember),
-    button(
-      words.today.done,
-      () => {
-        send(tickTask, next);
-      },
-      { id: 'next-done', tone: 'main', says: words.today.tick(next.what) },
+    h(
+      'div',
+      { class: 'actions' },
+      button(
+        words.today.done,
+        () => {
+          send(tickTask, { task: next });
+        },
+        { id: 'next-done', tone: 'main', says: words.today.tick(next.what) },
+      ),
+      cardButton(next, scene),
     ),
   );
 };
@@ -105,7 +171,6 @@ const nextView = (next: DayTask, scene: Scene): VNode => {
 const dayView = (day: Day, scene: Scene): Child => {
   const { today } = wordsFor(scene.state);
   return [
-    day.overdue.length > 0 && banner('warning', h('p', {}, today.late(day.overdue.length))),
     day.next ? nextView(day.next, scene) : h('p', { class: 'lead' }, today.nothingNext),
     taskList(today.overdue, day.overdue, scene, 'late'),
     taskList(
@@ -175,46 +240,129 @@ const goOn = (scene: Scene): Child => {
   );
 };
 
-const latestOf = (lines: readonly Line[], vat: string): Line | undefined =>
+/** What stands off the plan, and the way to plan again; one sentence when nothing does. */
+const offView = (day: Day, book: BookDay, scene: Scene): Child => {
+  const { state, send } = scene;
+  const { today } = wordsFor(state);
+  const orders = book.orders.filter(isShort(state.now));
+  const said = [
+    ...(day.overdue.length > 0 ? [today.late(day.overdue.length)] : []),
+    ...orders.map(({ name, expected = 0, planned = 0 }) =>
+      today.offOrder(name, grouped(expected), grouped(planned)),
+    ),
+    ...(book.broken ? [today.offChecks(book.broken)] : []),
+  ];
+  return h(
+    'section',
+    { class: 'block', 'aria-labelledby': 'off-title' },
+    h('h3', { id: 'off-title' }, today.off),
+    said.length > 0
+      ? banner(
+          'warning',
+          h(
+            'ul',
+            { class: 'said' },
+            said.slice(0, LISTED).map((text) => h('li', {}, text)),
+          ),
+        )
+      : h('p', { class: 'hint' }, `✓ ${today.on}`),
+    h(
+      'div',
+      { class: 'actions' },
+      button(
+        today.replan,
+        () => {
+          send(goTo, { place: 'plan', act: 'planAgain' });
+        },
+        { id: 'today-replan', tone: said.length > 0 ? 'main' : 'plain' },
+      ),
+      button(
+        today.cards,
+        () => {
+          send(goTo, { place: 'plan', act: 'printCards' });
+        },
+        { id: 'today-cards', tone: 'quiet' },
+      ),
+    ),
+  );
+};
+
+const latestOf = (lines: readonly NotebookLine[], vat: string): NotebookLine | undefined =>
   lines.filter((line) => line.vat === vat && line.what !== 'done').at(-1);
 
-const vatsView = (scene: Scene): Child => {
+/** What a vat holds by the book: stage, age, number, food, what comes next. */
+function holding(vat: string, book: BookDay, scene: Scene): readonly string[] {
+  const { state } = scene;
+  const { today } = wordsFor(state);
+  const stay = standingIn(book, vat, state.now);
+  if (!stay) return [];
+  const age = ageOf(batchNamed(book, stay.batch), state.now);
+  const fish = stay.now?.fish ?? stay.fish;
+  const next = (state.today.tasks ?? [])
+    .filter(({ batch, at, isDone }) => batch === stay.batch && !isDone && at >= state.now)
+    .sort((a, b) => a.at - b.at)[0];
+  const when = stay.from > state.now ? today.ageFrom : today.ageSince;
+  return [
+    `${stay.batch} · ${today.stages[stay.stage] ?? stay.stage}`,
+    age === undefined ? when(momentOf(state, stay.from)) : today.age(age),
+    ...(fish === undefined ? [] : [today.fish(grouped(Math.round(fish)), stay.stage)]),
+    ...(stay.now?.feed ? [today.feed(grouped(stay.now.feed, 1))] : []),
+    ...(next ? [today.then(shortened(next.what), momentOf(state, next.at))] : []),
+  ];
+}
+const SHORT = 42;
+const shortened = (text: string): string => {
+  const [first = text] = text.split(/[:;.]/);
+  return first.length > SHORT ? `${first.slice(0, SHORT)}…` : first;
+};
+
+const vatTile = (name: string, scene: Scene): VNode => {
   const { state, send } = scene;
   const { today, vat } = wordsFor(state);
-  const used = state.vat.vats.filter((name) => latestOf(state.vat.lines, name));
+  const line = latestOf(state.vat.lines, name);
+  const holds = state.today.book ? holding(name, state.today.book, scene) : [];
+  return h(
+    'li',
+    { key: name },
+    h(
+      'button',
+      {
+        type: 'button',
+        class: 'vat-tile',
+        on: {
+          click: () => {
+            send(chooseVat, name);
+            send(showPlace, 'vat');
+          },
+        },
+      },
+      h('strong', {}, vat.of(name)),
+      holds.map((text) => h('span', {}, text)),
+      h(
+        'span',
+        { class: 'hint' },
+        line
+          ? today.vatSince(lineText(line, scene), momentOf(state, line.at))
+          : holds.length === 0 && today.empty,
+      ),
+    ),
+  );
+};
+
+const vatsView = (scene: Scene): Child => {
+  const { state } = scene;
+  const { book } = state.today;
+  const used = state.vat.vats.filter(
+    (name) => latestOf(state.vat.lines, name) ?? standingIn(book, name, state.now),
+  );
   return (
     used.length > 0 &&
     section(
-      today.vats,
+      wordsFor(state).today.vats,
       h(
         'ul',
         { class: 'vat-tiles' },
-        used.map((name) => {
-          const line = latestOf(state.vat.lines, name);
-          return h(
-            'li',
-            { key: name },
-            h(
-              'button',
-              {
-                type: 'button',
-                class: 'vat-tile',
-                on: {
-                  click: () => {
-                    send(chooseVat, name);
-                    send(showPlace, 'vat');
-                  },
-                },
-              },
-              h('strong', {}, vat.of(name)),
-              h(
-                'span',
-                {},
-                line ? today.vatSince(lineText(line, scene), momentOf(line.at, state.now)) : today.empty,
-              ),
-            ),
-          );
-        }),
+        used.map((name) => vatTile(name, scene)),
       ),
     )
   );
@@ -237,10 +385,39 @@ const linesView = (scene: Scene): Child => {
   );
 };
 
-export function todayView(scene: Scene): readonly Child[] {
+const whichBook = (scene: Scene): Child => {
   const { state, send } = scene;
   const { today } = wordsFor(state);
-  const { tasks, hasPlan } = state.today;
+  const { seasons, book } = state.today;
+  return (
+    seasons.length > 1 &&
+    h(
+      'div',
+      { class: 'field' },
+      h('label', { for: 'today-which' }, today.which),
+      h(
+        'select',
+        {
+          id: 'today-which',
+          value: book?.suffix,
+          on: {
+            change: (event) => {
+              send(chooseBook, inputOf(event));
+            },
+          },
+        },
+        seasons.map((suffix) => h('option', { value: suffix }, today.whichOne(suffix))),
+      ),
+    )
+  );
+};
+
+export function todayView(scene: Scene): readonly Child[] {
+  const { state, send } = scene;
+  const { today, vat } = wordsFor(state);
+  const { tasks, book } = state.today;
+  const day = tasks && tasks.length > 0 ? dayOf(tasks, doneTasks(state.vat.lines), state.now) : undefined;
+  const left = waiting(state.vat).length;
   return [
     h(
       'h2',
@@ -248,11 +425,13 @@ export function todayView(scene: Scene): readonly Child[] {
       today.title,
       h('span', { class: 'date' }, ` ${dayWords(state, state.now)}, ${timeText(state.now)}`),
     ),
+    whichBook(scene),
     goOn(scene),
-    hasPlan && tasks
-      ? dayView(dayOf(tasks, doneTasks(state.vat.lines), state.now), scene)
-      : startsView(scene),
+    left > 0 && h('p', { class: 'hint' }, vat.waits(left)),
+    day ? dayView(day, scene) : startsView(scene),
     vatsView(scene),
+    day && book && offView(day, book, scene),
+    book && picturesView(book, scene),
     linesView(scene),
     hasWorkbook(state) &&
       h(

@@ -1,20 +1,24 @@
-import type { Cell } from '../../../../shared/base/values';
-import type { Change, Command, Doors, Working } from '../../../pane/command';
+import type { Cell, Grid } from '../../../../shared/base/values';
+import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { LogLines } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
+import { LOG_COLUMNS, LOG_SHEET, logRow, readLog } from '../../../../shared/dosing/log';
 import type { LineDraft } from '../state/cards';
-import type { Line, VatState } from '../state/notebook';
-import { waiting, WHAT } from '../state/notebook';
+import type { Filled, NotebookLine, VatState } from '../state/notebook';
+import { entryOf, lineOfEntry, waiting, WHAT } from '../state/notebook';
+import { readingOf } from '../../today/commands/read';
+import { markEntries } from '../state/entries';
+import { placeFor } from './places';
 
-export const inVat = (state: State, vat: Partial<VatState>): State => ({
+export const inVat = (state: PaneState, vat: Partial<VatState>): PaneState => ({
   ...state,
   vat: { ...state.vat, ...vat },
 });
-export const quiet = (state: State): State => ({ ...state, notice: undefined, question: undefined });
+export const quiet = (state: PaneState): PaneState => ({ ...state, notice: undefined, question: undefined });
 
 export const chooseVat: Command<string> = {
   name: 'chooseVat',
@@ -22,69 +26,139 @@ export const chooseVat: Command<string> = {
   perform: (state, vat) => inVat(quiet(state), { vat }),
 };
 
+const HEADINGS = LOG_COLUMNS.map(({ heading }) => heading);
 /** The sheet the lines stand on; made on first use. Headings and words are one language, so it can be read. */
-const SHEET = 'Vat log';
-/** As the calendar of a plan has it in its list. */
-const DONE = 'done';
-const HEADINGS = ['When', 'Vat', 'What', 'Number', 'Unit', 'Note'];
 const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
-  sheet: SHEET,
+  sheet: LOG_SHEET,
   headings: HEADINGS,
-  formats: ['yyyy-mm-dd hh:mm', '@', 'General', 'General', 'General', 'General'],
-  widths: [110, 60, 120, 70, 50, 160],
+  formats: LOG_COLUMNS.map(({ format }) => format),
+  widths: LOG_COLUMNS.map(({ width }) => width),
   rows,
 });
-const rowOf = ({ at, vat, what, value, unit, note }: Line): Cell[] => [
-  at,
-  vat,
-  WHAT[what] ?? what,
-  value,
-  unit || null,
-  note ?? null,
-];
+const rowOf = (line: NotebookLine): Cell[] => logRow(entryOf(line));
 
-/** Writes what waits into the workbook; a line stays in the pane until it stands there. */
-async function writeWaiting({ workbook }: Doors, lines: readonly Line[]): Promise<Change> {
-  if (lines.length === 0) return (now) => now;
-  for (const { ticked } of lines)
-    if (ticked) await workbook.writeWord(ticked.sheet, ticked.address, null, DONE);
-  const { row } = await workbook.appendLines(logOf(lines.map(rowOf)));
-  const rows = new Map(lines.map(({ id }, i) => [id, row + i]));
-  return (now) =>
-    inVat(now, { lines: now.vat.lines.map((line) => ({ ...line, row: line.row ?? rows.get(line.id) })) });
+interface Kept {
+  readonly filled: readonly Filled[];
+  /** The book took all it was given. */
+  readonly isWhole: boolean;
+}
+/** What the season's book takes of a line; nothing where no book stands. */
+async function intoBook(
+  { workbook }: Doors,
+  { entries = [], at }: NotebookLine,
+  suffix: string | undefined,
+): Promise<Kept> {
+  const filled: Filled[] = [];
+  let isWhole = true;
+  for (const entry of entries) {
+    const place = await placeFor(entry, at, workbook, suffix);
+    if (place && (place.cells.length === 0 || (await workbook.writeCells(place.sheet, place.cells))))
+      filled.push(place);
+    // A task ticked off elsewhere meanwhile is no loss; a fact is.
+    else if (entry.kind !== 'tick') isWhole = false;
+  }
+  return { filled, isWhole };
 }
 
-/** Notes lines at this moment, in the pane first and in the workbook at once. */
+type Placed = Pick<NotebookLine, 'filled' | 'isWritten' | 'row'>;
+const placedChange =
+  (places: ReadonlyMap<number, Placed>): StateChange =>
+  (now) =>
+    inVat(now, {
+      lines: now.vat.lines.map((line) => {
+        const place = places.get(line.id);
+        return place ? { ...line, ...place } : line;
+      }),
+    });
+
+/**
+ * Writes what waits into the workbook; a line stays in the pane until it stands there. What was written before
+ * something failed is remembered, and the failure is said.
+ */
+async function writeWaiting(
+  doors: Doors,
+  lines: readonly NotebookLine[],
+  suffix: string | undefined,
+): Promise<StateChange> {
+  const places = new Map<number, Placed>();
+  const rest: NotebookLine[] = [];
+  try {
+    for (const line of lines) {
+      const { filled, isWhole } = await intoBook(doors, line, suffix);
+      const isInBook =
+        filled.length > 0 && isWhole && (line.entries ?? []).some(({ kind }) => kind !== 'tick');
+      if (isInBook && line.isLogged !== true)
+        places.set(line.id, { filled, isWritten: true, row: undefined });
+      else rest.push({ ...line, filled });
+    }
+    if (rest.length > 0) {
+      const { row } = await doors.workbook.appendLines(logOf(rest.map(rowOf)));
+      rest.forEach(({ id, filled = [] }, i) => places.set(id, { filled, isWritten: true, row: row + i }));
+    }
+  } catch (error) {
+    if (!(error instanceof HostProblem)) throw error;
+    const change = placedChange(places);
+    return (now) => ({
+      ...change(now),
+      notice: { tone: 'warning', text: wordsFor(now).vat.notWritten(error.message) },
+    });
+  }
+  return placedChange(places);
+}
+
+export type NotedDraft = LineDraft & Pick<NotebookLine, 'task'>;
+
+/** Notes lines at a moment, in the pane first and in the workbook at once. */
 export function noteLines(
-  state: State,
+  state: PaneState,
   vat: VatState,
-  drafts: readonly (LineDraft & Pick<Line, 'task' | 'ticked'>)[],
+  drafts: readonly NotedDraft[],
   at: number,
-): State | Working {
+): PaneState | Working {
   const first = Math.max(0, ...state.vat.lines.map(({ id }) => id)) + 1;
-  const lines = drafts.map((draft, i): Line => ({
+  const { who } = state.vat;
+  const lines = drafts.map((draft, i): NotebookLine => ({
     ...draft,
+    ...(who === '' ? {} : { entry: { ...draft.entry, who } }),
     id: first + i,
     at,
     vat: vat.vat,
     row: undefined,
   }));
-  const next: State = {
+  const next: PaneState = {
     ...quiet(state),
     vat: { ...vat, lines: [...vat.lines, ...lines] },
   };
   if (!hasWorkbook(state)) return next;
-  return working(next, async (doors) => {
-    try {
-      return await writeWaiting(doors, waiting(next.vat));
-    } catch (error) {
-      // The line is kept: it waits, and the reason is said.
-      if (error instanceof HostProblem)
-        return (now) => ({ ...now, notice: { tone: 'warning', text: error.message } });
-      throw error;
-    }
-  });
+  return working(next, (doors) => writeWaiting(doors, waiting(next.vat), suffixOf(next)));
 }
+const suffixOf = ({ today }: PaneState): string | undefined => today.book?.suffix;
+
+/**
+ * The workbook's log is the truth: what stands there takes the place of the pane's lines that were written,
+ * so a figure put right in the sheet is right here. Lines that wait, or were written meanwhile, stay.
+ */
+const withLog =
+  (grid: Grid): StateChange =>
+  (now) => {
+    const { lines } = readLog(grid);
+    const first = Math.max(0, ...now.vat.lines.map(({ id }) => id)) + 1;
+    let at = 0;
+    const read = lines.map((entry, i) => {
+      at = entry.at ?? at;
+      const line = lineOfEntry(entry, first + i, at);
+      const before = now.vat.lines.find(
+        ({ row, what, vat }) => row === line.row && what === line.what && vat === line.vat,
+      );
+      return before ? { ...before, ...line, id: before.id } : line;
+    });
+    const kept = now.vat.lines.filter(({ row }) => row === undefined || row > grid.length);
+    const added = read.map(({ vat }) => vat).filter((vat) => vat !== '');
+    return inVat(now, {
+      lines: [...read, ...kept],
+      vats: [...new Set([...now.vat.vats, ...added])],
+    });
+  };
 
 /** Lines that waited for a workbook go into it when there is one. */
 export const flushLines: Command = {
@@ -93,34 +167,70 @@ export const flushLines: Command = {
   perform: (state) => {
     const lines = waiting(state.vat);
     if (!hasWorkbook(state) || lines.length === 0) return state;
-    return working(state, (doors) => writeWaiting(doors, lines));
+    return working(state, (doors) => writeWaiting(doors, lines, suffixOf(state)));
+  },
+};
+
+/** The log as it stands in the workbook; a failure is said and leaves the lines as they are. */
+const readBack = async ({ workbook }: Doors): Promise<StateChange> => {
+  try {
+    return withLog(await workbook.readLines({ sheet: LOG_SHEET, headings: HEADINGS }));
+  } catch (error) {
+    if (!(error instanceof HostProblem)) throw error;
+    return (now) => ({ ...now, notice: { tone: 'warning', text: error.message } });
+  }
+};
+
+/** Turned to: the day is read, what waited is written where it belongs, and the log is read back. */
+export const openVats: Command = {
+  name: 'openVats',
+  label: 'Read the workbook',
+  perform: (state) => {
+    if (!hasWorkbook(state)) return state;
+    return working(state, async (doors) => {
+      const read = await readingOf(state, doors);
+      const next = read(state);
+      const lines = waiting(next.vat);
+      const written = lines.length > 0 ? await writeWaiting(doors, lines, suffixOf(next)) : undefined;
+      const logged = await readBack(doors);
+      return (now) => logged(written ? written(read(now)) : read(now));
+    });
   },
 };
 
 export const markHour: Command<string> = {
   name: 'markHour',
   label: 'Note the hour',
-  perform: (state, what) => noteLines(state, state.vat, [{ what, value: null, unit: '' }], state.now),
+  perform: (state, what) =>
+    noteLines(state, state.vat, [{ what, value: null, unit: '', ...markEntries(state, what) }], state.now),
 };
 
 /** The last line goes, in the pane and in the sheet. */
 export const takeLineBack: Command<number> = {
   name: 'takeLineBack',
   label: 'Take the last line back',
-  perform: (state, id): State | Working => {
+  perform: (state, id): PaneState | Working => {
     const line = state.vat.lines.find((one) => one.id === id);
     if (!line) return state;
     const words = wordsFor(state);
-    const without = (now: State): State => ({
+    const without = (now: PaneState): PaneState => ({
       ...inVat(now, { lines: now.vat.lines.filter((one) => one.id !== id) }),
       notice: { tone: 'good', text: words.vat.undone(WHAT[line.what] ?? line.what) },
     });
-    const { row } = line;
-    if (row === undefined || !hasWorkbook(state)) return without(state);
+    const { row, filled = [] } = line;
+    if ((row === undefined && filled.length === 0) || !hasWorkbook(state)) return without(state);
     return working(quiet(state), async ({ workbook }) => {
-      if (line.ticked) await workbook.writeWord(line.ticked.sheet, line.ticked.address, DONE, null);
-      const isGone = await workbook.removeLine(logOf([rowOf(line)]), row);
-      return isGone ? without : (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
+      const stuck: StateChange = (now) => ({ ...now, notice: { tone: 'warning', text: words.vat.noUndo } });
+      for (const { sheet, cells } of filled)
+        if (
+          !(await workbook.writeCells(
+            sheet,
+            cells.map(({ address, from, to }) => ({ address, from: to, to: from })),
+          ))
+        )
+          return stuck;
+      const isGone = row === undefined || (await workbook.removeLine(logOf([rowOf(line)]), row));
+      return isGone ? without : stuck;
     });
   },
 };
@@ -134,7 +244,7 @@ export const stopTimer: Command = {
 export const ringTimer: Command = {
   name: 'ringTimer',
   label: 'Ring',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { timer } = state.vat;
     if (!timer || timer.hasRung || timer.until > state.now) return state;
     const next = inVat(state, { timer: { ...timer, hasRung: true } });

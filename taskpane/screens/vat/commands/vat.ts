@@ -1,8 +1,9 @@
 import type { Command, Working } from '../../../pane/command';
-import type { State } from '../../../pane/state';
+import type { PaneState } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
 import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';
+import { withEntries } from '../state/entries';
 import type { VatState } from '../state/notebook';
 import { cleared, contextOf, fieldsOf, readCard, textOf, withText } from '../state/vat';
 import { inVat, noteLines, quiet } from './notebook';
@@ -35,12 +36,12 @@ export const keepVat: Command = {
   },
 };
 
-const firstEmpty = (vat: VatState): string =>
-  fieldsOf(vat).find((field) => textOf(vat, field) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
+const firstEmpty = (vat: VatState, units: PaneState['settings']['units']): string =>
+  fieldsOf(vat).find((field) => textOf(vat, field, units) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
 
-const atCard = (state: State, card: CardId | undefined, focus: string): State => {
+export const atCard = (state: PaneState, card: CardId | undefined, focus: string): PaneState => {
   const vat = { ...state.vat, card };
-  return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat) }, focus };
+  return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat, state.settings.units) }, focus };
 };
 export const openCard: Command<CardId> = {
   name: 'openCard',
@@ -62,7 +63,10 @@ export const chooseField: Command<string> = {
 export const typeField: Command<{ readonly field: string; readonly text: string }> = {
   name: 'typeField',
   label: 'Type',
-  perform: (state, { field, text }) => ({ ...quiet(state), vat: withText(state.vat, field, text) }),
+  perform: (state, { field, text }) => ({
+    ...quiet(state),
+    vat: withText(state.vat, field, text, state.settings.units),
+  }),
 };
 
 /** A long enough number for anything at a vat. */
@@ -73,14 +77,14 @@ export const pressKey: Command<string> = {
   perform: (state, key) => {
     const field = fieldsOf(state.vat).find((one) => one.key === state.vat.field);
     if (!field) return state;
-    const text = textOf(state.vat, field);
+    const text = textOf(state.vat, field, state.settings.units);
     const next =
       key === 'erase'
         ? text.slice(0, -1)
         : key === '.' && (/[.,]/.test(text) || field.kind === 'whole')
           ? text
           : `${text}${key}`.slice(0, MOST_DIGITS);
-    return { ...quiet(state), vat: withText(state.vat, field.key, next) };
+    return { ...quiet(state), vat: withText(state.vat, field.key, next, state.settings.units) };
   },
 };
 
@@ -99,12 +103,13 @@ const MINUTES_A_DAY = 1440;
 export const writeCard: Command = {
   name: 'writeCard',
   label: 'Write it down',
-  perform: (state): State | Working => {
+  perform: (state): PaneState | Working => {
     const { vat } = state;
     const { card } = vat;
     if (!isPadCard(card)) return state;
     const words = wordsFor(state);
-    const { values, faults, missing } = readCard(vat, words);
+    const { units } = state.settings;
+    const { values, faults, missing } = readCard(vat, words, units);
     const [fault] = faults.values();
     const isShort = missing.length > 0 || (CARDS[card].oneOf && Object.keys(values).length === 0);
     if (fault !== undefined || isShort)
@@ -122,13 +127,13 @@ export const writeCard: Command = {
         },
         vat: { ...vat, field: missing[0]?.key ?? vat.field },
       };
-    const context = contextOf(vat, state.now, words);
-    const drafts = CARDS[card].lines(values, context);
+    const context = contextOf(vat, state.now, words, units);
+    const drafts = withEntries(state, CARDS[card].lines(values, context), values, context.text);
     const minutes = CARDS[card].minutes?.(values);
-    const after = cleared(vat);
+    const after = cleared(vat, units);
     const timed: VatState = {
       ...after,
-      field: firstEmpty(after),
+      field: firstEmpty(after, units),
       timer:
         minutes === undefined
           ? vat.timer

@@ -2,9 +2,11 @@
 import { findFunction } from '../../../../shared/catalogue';
 import { invoke } from '../../../../shared/functions/invoke';
 import type { Cell, Grid } from '../../../../shared/base/values';
+import type { LogLine } from '../../../../shared/dosing/log';
 import { isError, isGrid } from '../../../../shared/base/values';
 import { grouped } from '../../../pane/show';
 import type { Words } from '../../../words/en';
+import type { BookEntry } from './notebook';
 
 export const CARD_IDS = [
   'dose',
@@ -30,6 +32,8 @@ export interface CardField {
   readonly max?: number;
   readonly isOptional?: boolean;
   readonly initial?: string;
+  /** Names of the book to choose from. */
+  readonly from?: 'orders' | 'females';
   /** Stays as typed for the next reading: the cup, the vat's water. */
   readonly stays?: boolean;
 }
@@ -47,6 +51,12 @@ export interface LineDraft {
   readonly value: number | null;
   readonly unit: string;
   readonly note?: string;
+  /** What stands in other columns of the log. */
+  readonly entry?: Partial<LogLine>;
+  /** What the season's book takes of it; without one, the vat log takes the line. */
+  readonly entries?: readonly BookEntry[];
+  /** It stands in the vat log too, whatever the book takes. */
+  readonly isLogged?: boolean;
 }
 export interface CardContext {
   readonly words: Words;
@@ -235,6 +245,7 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     fields: [
       number('weight', 'kg', { min: 0.05, max: 30 }),
       number('rate', 'mL/kg', { min: 0.01, max: 5, initial: '0.5', stays: true }),
+      { key: 'female', unit: '', kind: 'text', isOptional: true, from: 'females' },
     ],
     answer: (v, { words: { vat } }) => {
       if (v.weight === undefined || v.rate === undefined) return undefined;
@@ -247,10 +258,10 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
         }
       );
     },
-    lines: (v) => {
+    lines: (v, { text }) => {
       const [ml] = call('HORMONE.VOLUME', [v.weight ?? null, v.rate ?? null]);
       return [
-        { what: 'weight', value: v.weight ?? null, unit: 'kg' },
+        { what: 'weight', value: v.weight ?? null, unit: 'kg', note: text('female') },
         { what: 'hormone', value: typeof ml === 'number' ? ml : null, unit: 'mL' },
       ];
     },
@@ -361,7 +372,11 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     minutes: (v) => v.minutes,
   },
   hand: {
-    fields: [whole('number', '', { min: 1 }), { key: 'buyer', unit: '', kind: 'text', isOptional: true }],
+    fields: [
+      whole('number', '', { min: 1 }),
+      { key: 'buyer', unit: '', kind: 'text', isOptional: true, from: 'orders' },
+      number('paid', '', { min: 0, isOptional: true }),
+    ],
     answer: (v, { words: { vat }, earlier }) => {
       if (v.number === undefined) return undefined;
       const counts = earlier('fry');

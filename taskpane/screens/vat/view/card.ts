@@ -4,6 +4,7 @@ import type { Scene } from '../../../pane/parts';
 import { button, inputOf } from '../../../pane/parts';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
+import { shownUnit } from '../../../pane/units';
 import { wordsFor } from '../../../words/words';
 import { markHour } from '../commands/notebook';
 import { chooseField, closeCard, typeField } from '../commands/vat';
@@ -48,12 +49,18 @@ function answerView(
   );
 }
 
+/** As the person reads and types it; money in the currency chosen. */
+const unitOf = ({ key, unit }: CardField, { settings }: Scene['state']): string =>
+  key === 'paid' ? settings.currency : shownUnit(unit, settings).unit;
+
 /** A field as a tile: its name, what stands in it, and whether the keys type into it. */
 function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   const { state, send } = scene;
   const { vat } = wordsFor(state);
   const label = vat.fields[field.key] ?? field.key;
-  const text = textOf(state.vat, field);
+  const { units } = state.settings;
+  const text = textOf(state.vat, field, units);
+  const unit = unitOf(field, state);
   const id = `field-${field.key}`;
   const isBad = reading.faults.has(field.key);
   return h(
@@ -66,7 +73,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       'label',
       { for: id },
       label,
-      field.unit && h('span', { class: 'unit' }, ` ${field.unit}`),
+      unit && h('span', { class: 'unit' }, ` ${unit}`),
       field.isOptional && text === '' && h('span', { class: 'unseen' }, ` ${vat.optional}`),
     ),
     h('input', {
@@ -76,6 +83,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       inputmode: field.kind === 'text' ? undefined : 'none',
       autocomplete: 'off',
       value: text,
+      list: field.from && state.today.book ? `${id}-names` : undefined,
       'aria-invalid': isBad ? 'true' : undefined,
       on: {
         focus: () => {
@@ -86,10 +94,28 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
         },
       },
     }),
+    field.from && namesList(`${id}-names`, field.from, scene),
   );
 }
 
-export const cardHead = (card: CardId, scene: Scene): VNode => {
+/** Orders still open, or the females of batches to come: names need not be typed. */
+function namesList(id: string, from: NonNullable<CardField['from']>, { state }: Scene): Child {
+  const { book } = state.today;
+  if (!book) return undefined;
+  const names =
+    from === 'orders'
+      ? book.orders
+          .filter((order) => !order.isCancelled && order.delivered < order.number)
+          .map(({ name }) => name)
+      : book.females;
+  return h(
+    'datalist',
+    { id },
+    names.map((value) => h('option', { value })),
+  );
+}
+
+const cardHead = (card: CardId, scene: Scene): VNode => {
   const { vat } = wordsFor(scene.state);
   return h(
     'div',
@@ -142,15 +168,19 @@ const markCard = (scene: Scene): Child => {
   ];
 };
 
+/** More fields than stand in one row are laid out in fours; seven begin with a wide one. */
+const tilesClass = (n: number): string =>
+  ['tiles', n > 4 && 'many', n === 7 && 'odd'].filter(Boolean).join(' ');
+
 export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const { state } = scene;
   if (card === 'mark') return [cardHead(card, scene), markCard(scene)];
   if (!isPadCard(card)) return [];
   const words = wordsFor(state);
-  const reading = readCard(state.vat, words);
+  const reading = readCard(state.vat, words, state.settings.units);
   const isWhole = reading.missing.length === 0 && reading.faults.size === 0;
   const answer = isWhole
-    ? CARDS[card].answer(reading.values, contextOf(state.vat, state.now, words))
+    ? CARDS[card].answer(reading.values, contextOf(state.vat, state.now, words, state.settings.units))
     : undefined;
   const last = state.vat.lines.filter((line) => line.vat === state.vat.vat).at(-1);
   return [
@@ -163,7 +193,7 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
     ),
     h(
       'div',
-      { class: 'tiles' },
+      { class: tilesClass(fieldsOf(state.vat).length) },
       fieldsOf(state.vat).map((field) => tile(field, reading, scene)),
     ),
     padView(scene, reading.missing.length > 0),

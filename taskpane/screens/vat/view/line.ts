@@ -1,34 +1,33 @@
-import { dayText, timeText } from '../../../../shared/units/dates';
 import { grouped } from '../../../pane/show';
 import type { VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
 import { button } from '../../../pane/parts';
-import { wordsFor } from '../../../words/words';
+import { shownUnit } from '../../../pane/units';
+import { momentOf, wordsFor } from '../../../words/words';
 import { takeLineBack } from '../commands/notebook';
-import type { Line } from '../state/notebook';
+import type { NotebookLine } from '../state/notebook';
 import { WHAT } from '../state/notebook';
 
 const decimals = (value: number): number => (Number.isInteger(value) ? 0 : Math.abs(value) < 10 ? 2 : 1);
 
 /** "dead 12" as the pane's language has it. */
-export const lineText = ({ what, value, unit, note }: Line, scene: Scene): string => {
+export const lineText = ({ what, value, unit, note }: NotebookLine, scene: Scene): string => {
   const { vat } = wordsFor(scene.state);
   const name = vat.marks[what] ?? vat.fields[what] ?? WHAT[what] ?? what;
-  const number = value === null ? '' : ` ${grouped(value, decimals(value))}${unit ? ` ${unit}` : ''}`;
+  const as = shownUnit(unit, scene.state.settings);
+  const shown = value === null ? null : as.fromMetric(value);
+  const number = shown === null ? '' : ` ${grouped(shown, decimals(shown))}${unit ? ` ${as.unit}` : ''}`;
   return `${name}${number}${note ? `, ${note}` : ''}`;
 };
 
-export const momentOf = (at: number, today: number): string =>
-  Math.floor(at) === Math.floor(today) ? timeText(at) : `${dayText(at)} ${timeText(at)}`;
-
 /** A line as it was noted, and a way to take it back. */
-export const lineView = (line: Line, scene: Scene, isLast: boolean): VNode => {
+export const lineView = (line: NotebookLine, scene: Scene, isLast: boolean): VNode => {
   const { vat } = wordsFor(scene.state);
   return h(
     'li',
     { class: 'line', key: String(line.id) },
-    h('span', { class: 'clock' }, momentOf(line.at, scene.state.now)),
+    h('span', { class: 'clock' }, momentOf(scene.state, line.at)),
     h('span', { class: 'line-vat' }, vat.of(line.vat)),
     h('span', { class: 'line-text' }, lineText(line, scene)),
     isLast &&

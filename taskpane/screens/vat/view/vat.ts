@@ -7,9 +7,9 @@ import { doseView } from '../../dose/view/dose';
 import { chooseVat, stopTimer } from '../commands/notebook';
 import { addVat, keepVat, nameVat, openCard } from '../commands/vat';
 import { CARD_IDS } from '../state/cards';
-import type { Line } from '../state/notebook';
+import type { NotebookLine } from '../state/notebook';
 import { waiting } from '../state/notebook';
-import { cardHead, cardView } from './card';
+import { cardView } from './card';
 import { lineView } from './line';
 
 const MINUTES_A_DAY = 1440;
@@ -123,7 +123,7 @@ const vatChoice = (scene: Scene): VNode => {
   );
 };
 
-const lastLines = (lines: readonly Line[], scene: Scene): Child =>
+const lastLines = (lines: readonly NotebookLine[], scene: Scene): Child =>
   lines.length > 0 &&
   h(
     'section',
@@ -175,11 +175,8 @@ const home = (scene: Scene): readonly Child[] => {
 export function vatView(scene: Scene): readonly Child[] {
   const { card } = scene.state.vat;
   return [
-    timerView(scene),
-    ...(card === undefined
-      ? home(scene)
-      : card === 'dose'
-        ? [cardHead(card, scene), ...doseView(scene)]
-        : cardView(card, scene)),
+    // A vat's own clock stands beside its name where it is dosed; only what has rung is said there.
+    (card !== 'dose' || scene.state.vat.timer?.hasRung) && timerView(scene),
+    ...(card === undefined ? home(scene) : card === 'dose' ? doseView(scene) : cardView(card, scene)),
   ];
 }

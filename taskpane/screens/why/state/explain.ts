@@ -1,7 +1,7 @@
 import { evaluate } from '../../../../shared/catalogue/calculation';
 import { findFunction } from '../../../../shared/catalogue';
 import type { NamedParam, SheetFunction } from '../../../../shared/functions/define';
-import type { Node } from '../../../../shared/sheet/formula/parse';
+import type { ParsedNode } from '../../../../shared/sheet/formula/parse';
 import { isFault, parse } from '../../../../shared/sheet/formula/parse';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import { isError, isGrid } from '../../../../shared/base/values';
@@ -24,7 +24,7 @@ export interface ExplainedArg {
   readonly value: Cell | Grid | undefined;
 }
 
-const calls = (node: Node | undefined): readonly Extract<Node, { kind: 'call' }>[] => {
+const calls = (node: ParsedNode | undefined): readonly Extract<ParsedNode, { kind: 'call' }>[] => {
   if (!node) return [];
   switch (node.kind) {
     case 'call':
@@ -41,7 +41,7 @@ const calls = (node: Node | undefined): readonly Extract<Node, { kind: 'call' }>
 /** Every reference of the formula, as written. */
 export function referencesOf(formula: string): readonly string[] {
   const found = new Set<string>();
-  const visit = (node: Node | undefined): void => {
+  const visit = (node: ParsedNode | undefined): void => {
     if (!node) return;
     if (node.kind === 'reference') found.add(node.text);
     else if (node.kind === 'call') node.args.forEach(visit);
@@ -56,7 +56,7 @@ export function referencesOf(formula: string): readonly string[] {
   return [...found];
 }
 
-const textOf = (node: Node | undefined): string => {
+const textOf = (node: ParsedNode | undefined): string => {
   if (!node) return '';
   if (node.kind === 'literal') return node.value === null ? '' : String(node.value);
   if (node.kind === 'reference') return node.text;

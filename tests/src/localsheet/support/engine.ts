@@ -10,7 +10,7 @@ import '@univerjs/sheets-formula/facade';
 import type { Cell } from '../../../../shared/base/values';
 import { parseAddress } from '../../../../shared/sheet/formula/address';
 import { cleanFormula } from '../../../../src/localsheet/formulaText';
-import { cellOf, Cells } from '../../../../src/localsheet/univer/book/cells';
+import { cellOf, UniverCells } from '../../../../src/localsheet/univer/book/cells';
 import { Context } from '../../../../src/localsheet/univer/book/context';
 import { Settling } from '../../../../src/localsheet/univer/book/settle';
 import type { FunctionSource } from '../../../../src/localsheet/univer/functions';
@@ -54,7 +54,7 @@ export function startSheet(source?: FunctionSource, data: Partial<IWorkbookData>
   repairNames(engine);
   if (source) registerFunctions(engine.injector, source);
   const context = new Context(engine);
-  const cells = new Cells(context);
+  const cells = new UniverCells(context);
   const settling = new Settling(engine);
   const get = (address: string): Cell => {
     const { row, column } = place(address);

@@ -1,0 +1,9 @@
+/** Planning and the living book together: what the pane loads when a plan is first asked for. */
+export { planBatches, planBatchesSteps } from '../season/batches';
+export type { BatchOptions } from '../season/batches';
+export { readOrderBook } from '../season/orderBook';
+export { ownFigures } from '../season/ownFigures';
+export { asOf, bookSheetNames, booksIn, cardsWorkbook, changesOf, livingBook, readBook } from './living';
+export type { BookChange, BookPlan, BookRead, BookState, TypedActuals } from './living';
+export { bookPlanOf, packState, unpackState } from './living/keep';
+export { isSameBook, withStrays } from './living/strays';

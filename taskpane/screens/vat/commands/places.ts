@@ -1,0 +1,44 @@
+import type { DaySheet } from '../../../../shared/books/living/day';
+import type { WorkbookPort } from '../../../host/port';
+import { dayTables } from '../../today/commands/read';
+import type { BookEntry, Filled } from '../state/notebook';
+
+/** The cells of the season's book that take an entry, looked up in the sheet as it stands at this moment. */
+
+const quiet = (): void => undefined;
+
+/** undefined when the book has no such table any more; no cells when there is nothing to fill. */
+export async function placeFor(
+  entry: BookEntry,
+  at: number,
+  workbook: WorkbookPort,
+  suffix: string | undefined,
+): Promise<Filled | undefined> {
+  if (entry.kind === 'tick')
+    return { sheet: entry.sheet, cells: [{ address: entry.address, from: null, to: at }] };
+  if (suffix === undefined) return undefined;
+  const day = await dayTables();
+  const name = day.sheetNameOf(
+    entry.kind === 'pairs' || entry.kind === 'weight' ? 'batches' : 'counts',
+    suffix,
+  );
+  const sheet: DaySheet | undefined = (
+    await workbook.readCells({ sheet: name }, quiet, () => false)
+  )?.sheets.find((one) => one.name === name);
+  if (!sheet) return undefined;
+  const cells = (() => {
+    switch (entry.kind) {
+      case 'log':
+        return day.logChanges(sheet, { at, ...entry.fact });
+      case 'pairs':
+        return day.pairChanges(sheet, entry.batch, entry.key, at);
+      case 'look':
+        return day.lookChanges(sheet, entry.batch, entry.looked, entry.alive);
+      case 'samples':
+        return day.sampleChanges(sheet, entry.batch, entry.samples);
+      case 'weight':
+        return day.weightChanges(sheet, entry.female, entry.kilograms);
+    }
+  })();
+  return cells && { sheet: name, cells };
+}

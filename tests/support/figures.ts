@@ -1,0 +1,29 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+
+/**
+ * A figure that README, help or pane quote. The test that measures it says it here: it fails when the quoted
+ * text differs, and with WRITE_FIGURES=1 it writes the new text. `seen` is the text as a reader meets it.
+ */
+const FILE = 'taskpane/help/figures.json';
+
+export interface QuotedFigure {
+  readonly text: string;
+  /** What was measured, in a sentence without the number. */
+  readonly what: string;
+  readonly test: string;
+}
+
+export const quotedFigures = (): Record<string, QuotedFigure> =>
+  JSON.parse(readFileSync(FILE, 'utf8')) as Record<string, QuotedFigure>;
+
+export function quote(key: string, text: string, what: string): void {
+  const figures = quotedFigures();
+  const test = (expect.getState().testPath ?? '').replace(/^.*\/tests\//, 'tests/');
+  if (process.env['WRITE_FIGURES']) {
+    const all = { ...figures, [key]: { text, what, test } };
+    const sorted = Object.fromEntries(Object.entries(all).sort(([a], [b]) => (a < b ? -1 : 1)));
+    writeFileSync(FILE, `${JSON.stringify(sorted, null, 2)}\n`);
+    return;
+  }
+  expect({ key, ...figures[key] }).toEqual({ key, text, what, test });
+}

@@ -1,0 +1,170 @@
+import { dayOfBook } from '../../shared/books/living/day';
+import { readBook } from '../../shared/books/living/read';
+import { tick } from '../../taskpane/pane/clock';
+import { gridOf } from '../season/support';
+import { bookWorld, demoBook } from './bookWorld';
+import type { Page } from './page';
+import { openPage } from './page';
+
+/**
+ * A week of a hatchery through Today and At the vat alone: nothing is typed into a cell. What judges it is the
+ * book: its own checks, and the reader that plans again from it.
+ */
+
+const world = bookWorld(demoBook());
+const first = () => {
+  const [batch] = dayOf().batches;
+  if (batch?.strip === undefined) throw new Error('no batch');
+  return { ...batch, strip: batch.strip };
+};
+const dayOf = () => dayOfBook(world.model().sheets.map(gridOf), '');
+const page: Page = openPage('ready', world, 'today');
+
+const at = async (moment: number): Promise<void> => {
+  world.now = moment;
+  page.store.send(tick, moment);
+  await page.go('today');
+};
+const keys = async (text: string): Promise<void> => {
+  for (const key of text) {
+    page
+      .one(
+        key === '>' ? '#key-next' : key === '.' ? '#key-point' : key === '!' ? '#key-write' : `#key-${key}`,
+      )
+      .click();
+    await page.store.idle();
+  }
+};
+const card = async (id: string, vat: string, text: string): Promise<void> => {
+  await page.go('vat');
+  if (page.all('#card-back').length > 0) await page.press('All cards');
+  await page.press(vat);
+  page.one(`#card-${id}`).click();
+  await page.store.idle();
+  await keys(text);
+};
+const done = async (kind: string): Promise<void> => {
+  const task = page.store.state().today.tasks?.find((one) => one.task === kind && !one.isDone);
+  if (!task) throw new Error(`no task ${kind}`);
+  await at(task.at + 1 / 96);
+  const label = `Done: ${task.batch ?? ''} ${task.what}`;
+  const button = page.all('.ticker').find((one) => one.getAttribute('aria-label') === label);
+  if (!button) throw new Error(`no tick for ${label} in ${page.text()}`);
+  button.click();
+  await page.store.idle();
+};
+const counts = () =>
+  world.rowsOf('Counts', 'Of what').filter((row) => typeof row['Date and hour'] === 'number');
+
+beforeAll(async () => {
+  await page.store.idle();
+});
+
+test('Today shows the next hour, the vats of the season and what is off plan', async () => {
+  const { inject = 0 } = first();
+  await at(inject - 2 / 24);
+  expect(page.one('.next').textContent).toMatch(/B1 Weigh every female/);
+  // An hour before the injection, to the half hour.
+  expect(page.one('.next').textContent).toMatch(/in (5\d) min|in 1 h/);
+  expect(page.text()).toContain('1 task is late');
+  expect(page.text()).not.toContain('when planned');
+  expect(page.store.state().vat.vats).toEqual(demoBook().vats.map(({ name }) => name));
+});
+
+test('the night: injected and stripped, with their real hours in the line of the pair', async () => {
+  await done('inject');
+  await done('strip');
+  const pair = world.rowsOf('Batches', 'Injected at')[0];
+  expect(pair?.['Injected at']).toBeCloseTo((first().inject ?? 0) + 1 / 96, 1);
+  expect(typeof pair?.['Stripped at']).toBe('number');
+  const ticked = world.rowsOf('Calendar', 'What to do').filter((row) => typeof row.Done === 'number');
+  expect(ticked).toHaveLength(2);
+});
+
+test('eggs: weighed samples give a count, in the log and in the samples of the batch', async () => {
+  const vat = dayOf().stays.find(({ stage }) => stage === 'eggs')?.vat ?? '';
+  await card('eggs', vat, '210>1.02>712>0.98>690>1.01>701!');
+  expect(counts()).toEqual([expect.objectContaining({ Batch: 'B1', What: 'counted', 'Of what': 'eggs' })]);
+  // 210 g × (712 + 690 + 701) / (1.02 + 0.98 + 1.01) g, by hand.
+  expect(Number(counts()[0]?.Number) / ((210 * 2103) / 3.01)).toBeCloseTo(1, 2);
+  expect(world.rowsOf('Counts', 'Eggs in 1')[0]).toMatchObject({ 'Sample 1, g': 1.02, 'Eggs in 1': 712 });
+  await card('look', vat, '84>100!');
+  expect(world.rowsOf('Counts', 'Fertilised')[0]?.Fertilised).toBeCloseTo(0.84, 6);
+});
+
+test('dead of a day stand in the log at once; the last line is taken back', async () => {
+  const { strip, feed = 0 } = first();
+  await at(Math.max(strip + 3, feed + 1));
+  const vat = dayOf().stays.find(({ stage, from }) => stage === 'fry' && from <= world.now)?.vat ?? '';
+  expect(vat).not.toBe('');
+  await card('dead', vat, '120!');
+  await keys('7!');
+  expect(
+    counts()
+      .filter(({ What }) => What === 'died')
+      .map(({ Number: n }) => n),
+  ).toEqual([120, 7]);
+  page.one('#line-back').click();
+  await page.store.idle();
+  expect(
+    counts()
+      .filter(({ What }) => What === 'died')
+      .map(({ Number: n }) => n),
+  ).toEqual([120]);
+  // Nothing of this went into the vat log.
+  expect(world.logged.filter((row) => row[2] === 'dead')).toEqual([]);
+});
+
+test('a save that fails says so and keeps the entry; it goes in with the next', async () => {
+  const { HostProblem } = await import('../../taskpane/host/port');
+  world.failure = new HostProblem('A cell is being edited.');
+  await keys('9!');
+  expect(page.text()).toContain('Not written into the workbook yet');
+  await keys('4!');
+  expect(
+    counts()
+      .filter(({ What }) => What === 'died')
+      .map(({ Number: n }) => n),
+  ).toEqual([120, 9, 4]);
+});
+
+test('fry of a batch in several vats are counted when each of its vats is', async () => {
+  const { now } = world;
+  const stays = dayOf().stays.filter(({ batch, from, to }) => batch === 'B1' && from <= now && now < to);
+  expect(stays.length).toBeGreaterThan(0);
+  for (const [i, { vat }] of stays.entries()) {
+    const before = counts().filter(({ What }) => What === 'counted').length;
+    await card('fry', vat, '500>200>31>28>33!');
+    expect(counts().filter(({ What }) => What === 'counted').length).toBe(
+      before + (i === stays.length - 1 ? 1 : 0),
+    );
+  }
+});
+
+test('handed over: in the log with its order, and its task ticked', async () => {
+  const task = page.store.state().today.tasks?.find((one) => one.task === 'handOver');
+  if (!task) throw new Error('nothing to hand over');
+  await at(task.at);
+  const vat = dayOf().stays.find(
+    ({ batch, from, to }) => batch === task.batch && from <= world.now && world.now <= to,
+  )?.vat;
+  await page.go('vat');
+  await card('hand', vat ?? '', '2500>');
+  await page.type('#field-buyer', task.order?.slice(0, 6) ?? '');
+  await keys('!');
+  expect(counts().at(-1)).toMatchObject({ What: 'sold', Number: 2500, Order: task.order });
+  const line = world.rowsOf('Orders', 'Handed over').find((row) => row.Order === task.order);
+  expect(line?.['Handed over']).toBe(2500);
+});
+
+test('at the end every check of the book holds, and it is read back whole', () => {
+  expect(dayOf().broken).toBe(0);
+  const reading = readBook(world.model().sheets.map(gridOf), '');
+  if (reading.kind !== 'read') throw new Error(reading.faults.join(' '));
+  expect(reading.plan.batches[0]?.events.map(({ kind, number }) => [kind, number])).toEqual([
+    ['died', 120],
+    ['died', 9],
+    ['died', 4],
+    ['sold', 2500],
+  ]);
+});
