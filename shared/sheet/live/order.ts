@@ -88,9 +88,9 @@ class Search {
   }
 }
 
-export type Group = Search['groups'][number];
+export type NeedGroup = Search['groups'][number];
 
-export function inOrderOfNeed(roots: Iterable<Vertex>): Group[] {
+export function inOrderOfNeed(roots: Iterable<Vertex>): NeedGroup[] {
   const search = new Search();
   for (const root of roots) search.from(root);
   return search.groups.reverse();

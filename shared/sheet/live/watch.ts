@@ -11,7 +11,7 @@ import type { SheetStore } from './store';
 import { keyOf } from './store';
 
 /** A formula asked for every cell of some areas, written for the first: colouring and input rules. */
-export interface Watch {
+export interface RuleWatch {
   readonly id: string;
   readonly sheet: string;
   readonly formula: string;
@@ -63,7 +63,7 @@ class Rule {
   private run: Compiled<Shift> | undefined;
   last = new Map<string, Cell>();
 
-  constructor(readonly watch: Watch) {}
+  constructor(readonly watch: RuleWatch) {}
 
   /** Bound at each asking: sheets and names may have changed, and reading one formula costs nothing. */
   bind(book: LiveBook): void {
@@ -147,7 +147,7 @@ class Rule {
 export class Watches {
   private rules = new Map<string, Rule>();
 
-  set(watches: readonly Watch[]): void {
+  set(watches: readonly RuleWatch[]): void {
     const next = new Map<string, Rule>();
     for (const watch of watches) {
       const old = this.rules.get(watch.id);

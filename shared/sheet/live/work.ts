@@ -3,7 +3,7 @@ import { isError } from '../../base/values';
 import type { Operand } from '../formula';
 import type { Area } from '../formula/address';
 import type { LiveFormula } from './bind';
-import type { Group, Vertex } from './order';
+import type { NeedGroup, Vertex } from './order';
 import { isFormula, readersOf } from './order';
 import { cover } from './spill';
 import type { Slot } from './store';
@@ -35,7 +35,7 @@ export class Work {
   readonly late: Slot[] = [];
   readonly blockedNow: LiveFormula[] = [];
 
-  group({ members, isCircle }: Group): void {
+  group({ members, isCircle }: NeedGroup): void {
     for (const vertex of members) {
       if (!isFormula(vertex)) continue;
       const isNew = isCircle !== vertex.isInCircle;

@@ -1,6 +1,6 @@
 import type { LiveCell, LiveName, LiveTable } from '../../../shared/sheet/live/book';
 import type { LiveAnswer } from '../../../shared/sheet/live/work';
-import type { Watch, WatchAnswer } from '../../../shared/sheet/live/watch';
+import type { RuleWatch, WatchAnswer } from '../../../shared/sheet/live/watch';
 
 /** What the page and its calculating worker say to each other. */
 
@@ -13,7 +13,7 @@ export interface Changes {
   readonly sheets?: readonly { readonly id: string; readonly name: string }[];
   readonly names?: readonly LiveName[];
   readonly tables?: readonly LiveTable[];
-  readonly watches?: readonly Watch[];
+  readonly watches?: readonly RuleWatch[];
   readonly cells: readonly {
     readonly sheet: string;
     /** All cells of the sheet, not only some. */

@@ -20,7 +20,7 @@ import { cleanFormula } from '../formulaText';
 export const VALUE_TYPE = { string: 1, number: 2, boolean: 3 } as const;
 
 /** What a style of the engine is made from. */
-export interface CellLook {
+export interface GridLook {
   readonly style?: StyleName;
   readonly look?: CellStyle;
   readonly format?: string;
@@ -34,11 +34,11 @@ export interface SheetGrid {
 export interface Grids {
   readonly sheets: readonly SheetGrid[];
   /** Cells name them by their place: s0, s1 and so on. */
-  readonly looks: readonly CellLook[];
+  readonly looks: readonly GridLook[];
 }
 
 class Looks {
-  readonly list: CellLook[] = [];
+  readonly list: GridLook[] = [];
   private readonly ids = new Map<string, string>();
   /** Readers hand out one object for each look of a file. */
   private readonly keys = new WeakMap<CellStyle, string>();

@@ -5,7 +5,7 @@ import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/m
 import { FONT_SIZE, STYLES } from '../../../shared/sheet/workbook/styles';
 import type { Style } from '../univer/book/formats';
 import type { TableExtra } from '../univer/book/tables';
-import type { CellLook, SheetGrid } from './grid';
+import type { GridLook, SheetGrid } from './grid';
 import { gridsOf } from './grid';
 import { engineStyle, SCREEN_FONT } from './looks';
 import { resourcesOf } from './resources';
@@ -65,7 +65,7 @@ function sheetData(sheet: SheetModel, id: string, filled: SheetGrid): Partial<IW
   };
 }
 
-const styleOf = ({ style, look, format }: CellLook): Style => {
+const styleOf = ({ style, look, format }: GridLook): Style => {
   const found = look ?? (style ? STYLES[style] : undefined);
   return found ? engineStyle(found, format) : { n: { pattern: format ?? 'General' } };
 };
