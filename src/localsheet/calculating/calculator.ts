@@ -80,7 +80,7 @@ export class Calculator {
     try {
       while (this.isAsked) {
         unit = this.open.context.unitId;
-            const found = await this.ask(unit);
+        const found = await this.ask(unit);
         if (this.open.context.unitId !== unit) this.isAsked ||= !this.refused.has(this.open.context.unitId);
         else if (found.unknown.some((name) => this.engineKnows(name))) throw new Error('engine');
         else {
