@@ -40,7 +40,17 @@ function parents(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, fr
       ])
       .height(from + 2 + i, 22);
   });
-  return from + 3 + batch.pairs.length;
+  const [saline, donors] = [reader.number('saline'), Math.ceil(reader.number('donors'))];
+  if (!(saline > 0)) return from + 3 + batch.pairs.length;
+  const row = from + 2 + batch.pairs.length;
+  sheet
+    .merge(
+      `B${row}:G${row}`,
+      `In all ${formatNumber(reader.number('hormone'), '#,##0.0')} ${unit} in ${formatNumber(saline, '0.0')} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`,
+      'text',
+    )
+    .height(row, 24);
+  return row + 2;
 }
 
 /** The clock of the run: what is expected, and a box for when it was. */

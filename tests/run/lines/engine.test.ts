@@ -73,7 +73,7 @@ describe('lines and the season engine say the same', () => {
         const day = dayLines.open({
           ...given,
           ...Object.fromEntries(
-            ['fedFrom', 'feeding', 'fry', 'fish'].map((key) => [key, lines.get(key)] as const),
+            dayLines.needs.filter((key) => key in RUN_LINES).map((key) => [key, lines.get(key)] as const),
           ),
           day: row.date - run.feedFrom,
         });
