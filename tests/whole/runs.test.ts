@@ -58,7 +58,10 @@ test('two hundred random runs: the tool’s own functions say nothing against it
 test.each([
   ['one run', () => readOneOrder(SEASON_PLAN_FORM)],
   ['backyard', () => readOrderBook(BACKYARD)],
-  ['commercial', () => readOrderBook({ ...COMMERCIAL, orders: (COMMERCIAL.orders as unknown[]).slice(0, 14) })],
+  [
+    'commercial',
+    () => readOrderBook({ ...COMMERCIAL, orders: (COMMERCIAL.orders as unknown[]).slice(0, 14) }),
+  ],
 ] as const)('the template of %s too', (_, reading) => {
   const read = reading();
   if ('faults' in read) throw new Error(read.faults.map(fault).join(' '));
