@@ -1,5 +1,5 @@
-import type { BookInput } from '../shared/season';
 import { livingBook } from '../shared/books/living';
+import type { BookInput } from '../shared/books/living';
 import { planBatches } from '../shared/season/batches';
 import { readOrderBook } from '../shared/season/orderBook';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';

@@ -128,3 +128,13 @@ const STATES: Readonly<Record<VatAction, { readonly word: string; readonly tone:
   done: { word: 'done', tone: 'good' },
   stop: { word: 'stop', tone: 'bad' },
 };
+
+/** What must be seen beside the dose itself; the whole caution stands one press away. */
+const SHORT: Readonly<Record<string, string>> = {
+  SODA_ASH: 'Goggles and gloves; dissolve it in a bucket first; never onto fish or eggs.',
+  LIME: 'Burns and blinds: goggles, gloves, dust mask; stir it into water; never with fish.',
+  CAUSTIC: 'Burns at once: goggles, long gloves; into plenty of cold water; never with fish.',
+  AMMONIA: 'Fish are in: know the ammonia; no more than 0.3 pH a step.',
+};
+export const shortCautions = ({ action, cautions }: VatAdvice): readonly string[] =>
+  action === 'dose' ? cautions.flatMap((key) => SHORT[key] ?? []) : [];

@@ -5,7 +5,6 @@ export type { Observed, ObserveSettings, TemperatureLog } from './observe';
 export { observe } from './observe';
 export type { RateKey, RateSpec } from '../families/learning/rates';
 export { RATES, RATE_KEYS, rateSpec } from '../families/learning/rates';
-export { rateName, ratesWorkbook, restsOn } from '../books/learn/ratesSheet';
 export type { RatesRead, ReadRate } from './readRates';
 export { ratesFromCells } from './readRates';
 export type { LearnedFigure, PlannedRate, PlannedWith } from './toAssumptions';
@@ -14,4 +13,3 @@ export type { ControlChart, Signal } from '../families/learning/kernels/controlC
 export { controlChart } from '../families/learning/kernels/controlChart';
 export type { TrendGroup, TrendRate, Trends, TrendView } from './trends';
 export { trendsOf, trendSteps } from './trends';
-export { trendVerdict, trendsWorkbook } from '../books/learn/trendsSheet';

@@ -11,14 +11,6 @@ interface Book {
   readonly vats: readonly Named[];
   readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
   readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
-  readonly underway: readonly {
-    readonly order: string;
-    readonly vats: readonly string[];
-    readonly from?: number | undefined;
-    readonly until: number;
-    readonly females: readonly string[];
-    readonly males: readonly string[];
-  }[];
   readonly batches?: readonly {
     readonly name: string;
     readonly state: string;
@@ -53,49 +45,6 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
         ];
   });
 };
-
-/** Runs under way must name orders and vats of the book, and no vat twice at one time. */
-function underwayFaults({ underway, orders, vats, plannedOn, females, males }: Book): CrossFault[] {
-  const orderNames = new Set(orders.map(({ name }) => name));
-  const vatNames = new Set(vats.map(({ name }) => name));
-  const tags = {
-    females: new Set(females.map(({ tag }) => tag)),
-    males: new Set(males.map(({ tag }) => tag)),
-  };
-  const taken = new Map<string, (readonly [from: number, until: number])[]>();
-  return underway.flatMap((run, i): CrossFault[] => [
-    ...(orderNames.has(run.order)
-      ? []
-      : [{ path: ['underway', i, 'order'], message: `${run.order}: there is no such order in the book.` }]),
-    ...(run.until >= plannedOn
-      ? []
-      : [
-          {
-            path: ['underway', i, 'until'],
-            message: `${run.order}: its vats were taken until ${isoDateOfSerial(run.until)}, which is over. Take the run out.`,
-          },
-        ]),
-    ...(['females', 'males'] as const).flatMap((list) =>
-      run[list]
-        .filter((tag) => !tags[list].has(tag))
-        .map((tag): CrossFault => ({
-          path: ['underway', i, list],
-          message: `${tag}: there is no such fish among the ${list}.`,
-        })),
-    ),
-    ...run.vats.flatMap((vat): CrossFault[] => {
-      if (!vatNames.has(vat))
-        return [{ path: ['underway', i, 'vats'], message: `${vat}: there is no such vat in the book.` }];
-      const stays = taken.get(vat) ?? [];
-      const from = run.from ?? -Infinity;
-      const isTwice = stays.some(([begins, ends]) => from < ends && begins < run.until);
-      taken.set(vat, [...stays, [from, run.until]]);
-      return isTwice
-        ? [{ path: ['underway', i, 'vats'], message: `${vat}: holds two runs under way. Which one is it?` }]
-        : [];
-    }),
-  ]);
-}
 
 /** Batches must use vats of the book, and no two have one name. */
 const batchFaults = ({ batches = [], vats }: Book): CrossFault[] => {
@@ -147,7 +96,6 @@ export function crossFaults(book: Book): CrossFault[] {
             },
           ],
     ),
-    ...underwayFaults(book),
     ...batchFaults(book),
     ...(staff.stripTo > staff.stripFrom
       ? []

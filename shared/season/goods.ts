@@ -6,13 +6,13 @@ import type { Assumed } from '../families/assumptions';
 import { kilogramsFromGrams, milligramsFromGrams } from '../units/convert';
 import type { OrderBook } from './orderBook';
 import type { Product } from './product';
-import type { FeedingRow, Goods, PlannedRun, Purchase } from './result';
+import { preparationNamed } from '../families/preparations';
+import type { BatchFeeding, Goods, SeasonBatch, SeasonPurchase } from './types';
 
 /** Share of the day's food that is live: alone, then half, then none. */
 const liveShare = (day: number, a: Assumed): number =>
   day < a.liveDays ? 1 : day < a.liveDays + a.weaningDays ? 0.5 : 0;
 
-/** What one run eats, day by day from its first full day of feeding until it is fetched. */
 /** Share of body weight a fish can eat in a day, dry (CONC98); no cap beyond the weights it was measured at. */
 const eatenAt = (grams: number): number => {
   const dry = dryShareAt(milligramsFromGrams(Math.max(LIGHTEST, Math.min(HEAVIEST, grams))));
@@ -22,10 +22,28 @@ const LIGHTEST = 0.0006;
 const HEAVIEST = 150;
 const FEED_DRY = 0.9;
 
-export function feedingOf(run: PlannedRun, product: Product, a: Assumed): FeedingRow[] {
+/**
+ * Hormone for females of so many kilograms, in the unit of its preparation: a ready-made solution by the dose
+ * of the book's figures, every other by its own.
+ */
+export function hormoneFor(book: OrderBook, a: Assumed, kilograms: number): number {
+  const preparation = preparationNamed(book.preparation);
+  return kilograms * (preparation && !preparation.isSolution ? preparation.dose : a.hormoneDose);
+}
+export const hormoneUnit = ({ preparation }: Pick<OrderBook, 'preparation'>): string =>
+  preparationNamed(preparation)?.unit ?? 'mL';
+
+/** Larvae at first food of a batch that are grown for one day of leaving. */
+export interface FedGroup {
+  readonly feedFrom: number;
+  readonly feeding: number;
+  readonly due: number;
+}
+/** What a group eats, day by day from its first full day of feeding until it is fetched. */
+export function feedingOf(run: FedGroup, product: Product, a: Assumed): Omit<BatchFeeding, 'batch'>[] {
   const days = run.due - run.feedFrom;
   const [, , fry = 1, next = 1] = product.survivals;
-  return Array.from({ length: Math.max(0, days) }, (_, i): FeedingRow => {
+  return Array.from({ length: Math.max(0, days) }, (_, i) => {
     const reared = Math.min(i, product.rearingDays);
     const nursed = product.nurseryDays > 0 ? Math.min(i - reared, product.nurseryDays) : 0;
     // Fish that wait for their buyer are fed as before but counted as no longer dying.
@@ -42,7 +60,6 @@ export function feedingOf(run: PlannedRun, product: Product, a: Assumed): Feedin
     );
     return {
       date: run.feedFrom + i,
-      run: run.run,
       fish,
       grams,
       cysts: live > 0 ? cystsNeeded(fish, a.naupliiPerLarva * live, a.naupliiPerGram, a.naupliiHarvest) : 0,
@@ -56,7 +73,7 @@ interface Use {
   readonly on: number;
   readonly amount: number;
 }
-const usesOf = (runs: readonly PlannedRun[], feeding: readonly FeedingRow[]): Use[] => [
+const usesOf = (runs: readonly SeasonBatch[], feeding: readonly BatchFeeding[]): Use[] => [
   ...runs.map((run): Use => ({ item: 'hormone', on: Math.floor(run.injectAt), amount: run.hormone })),
   // Cysts are set to hatch the day before they are fed.
   ...feeding
@@ -70,9 +87,9 @@ const usesOf = (runs: readonly PlannedRun[], feeding: readonly FeedingRow[]): Us
 /** Goods by the week in which they must be ordered, so that each is there when it is used. */
 export function purchasesOf(
   book: OrderBook,
-  runs: readonly PlannedRun[],
-  feeding: readonly FeedingRow[],
-): Purchase[] {
+  runs: readonly SeasonBatch[],
+  feeding: readonly BatchFeeding[],
+): SeasonPurchase[] {
   const lead: Record<Goods, number> = {
     hormone: book.leadDays.hormone,
     cysts: book.leadDays.cysts,
@@ -83,7 +100,7 @@ export function purchasesOf(
     cysts: book.prices.cystsPerKilogram,
     'dry feed': book.prices.feedPerKilogram,
   };
-  const byWeek = new Map<string, Purchase>();
+  const byWeek = new Map<string, SeasonPurchase>();
   for (const { item, on, amount } of usesOf(runs, feeding)) {
     const week = mondayOf(Math.max(book.plannedOn, on - lead[item]));
     const key = `${item} ${week}`;
@@ -91,7 +108,7 @@ export function purchasesOf(
     byWeek.set(key, {
       week,
       item,
-      unit: item === 'hormone' ? 'mL' : 'kg',
+      unit: item === 'hormone' ? hormoneUnit(book) : 'kg',
       amount: (before?.amount ?? 0) + amount,
       cost: (before?.cost ?? 0) + amount * price[item],
       usedFrom: Math.min(before?.usedFrom ?? Infinity, on),

@@ -67,22 +67,6 @@ const female = z.strictObject({
 });
 const male = z.strictObject(fish);
 
-/**
- * A run that is already in the vats: its fish count towards the order, its vats are taken until the day. A
- * later stage of it is an entry of its own, with the day it begins and no fish.
- */
-const underway = z.strictObject({
-  order: nameOf('Order of the run under way'),
-  vats: listOf('Vats of the run under way', nameOf('Vat of the run under way', 30), 1, 500),
-  from: maybeDay('Vats taken from'),
-  until: dayOf('Vats taken until'),
-  /** Its parents, used on that day. */
-  strippedOn: maybeDay('Day of stripping of the run under way'),
-  females: listOf('Females of the run under way', nameOf('Tag', 30), 0, 500).default([]),
-  males: listOf('Males of the run under way', nameOf('Tag', 30), 0, 500).default([]),
-  fish: numberOf('Fish expected of the run under way', { min: 0, max: 5_000_000, unit: 'fish' }),
-});
-
 const staff = z.strictObject({
   stripFrom: hourOr('Stripping from', 6),
   stripTo: hourOr('Stripping until', 20),
@@ -157,8 +141,6 @@ export const orderBookSchema = z
     vats: listOf('Vats', vat, 1, 500),
     females: listOf('Females', female, 0, 500),
     males: listOf('Males', male, 0, 500),
-    /** What is in the vats on the day of planning; females and males it used carry the day in lastUsed. */
-    underway: listOf('Runs under way', underway, 0, 500).default([]),
     /** Batches that stand or are too near to move, in full. */
     batches: listOf('Batches', batchSchema, 0, 1000).default([]),
     /** Money paid and received since the season began. */

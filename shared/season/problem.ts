@@ -32,10 +32,8 @@ export interface Problem {
 export interface Task {
   readonly order: BookedOrder;
   readonly product: Product;
-  /** Fish to plan for, with the spare, less what runs under way bring. */
+  /** Fish to plan for, with the spare. */
   readonly wanted: number;
-  /** Fish expected of runs under way. */
-  readonly underway: number;
   /** What a fish of it is worth beside the others. */
   readonly value: number;
   readonly candidates: readonly Candidate[];
@@ -145,25 +143,7 @@ function candidatesOf(
   return { candidates, refused };
 }
 
-/** Days a fish was used, or is going to be by a run that stands. */
-const usesOf = (
-  book: OrderBook,
-  list: 'females' | 'males',
-  tag: string,
-  lastUsed: number | undefined,
-): number[] => [
-  ...(lastUsed === undefined ? [] : [lastUsed]),
-  ...book.underway.flatMap((run) =>
-    run.strippedOn !== undefined && run[list].includes(tag) ? [run.strippedOn] : [],
-  ),
-];
-
-const handsTaken = ({ underway }: OrderBook): Map<number, number> => {
-  const taken = new Map<number, number>();
-  for (const { strippedOn, females } of underway)
-    if (strippedOn !== undefined) taken.set(strippedOn, (taken.get(strippedOn) ?? 0) + females.length);
-  return taken;
-};
+const usesOf = (lastUsed: number | undefined): number[] => (lastUsed === undefined ? [] : [lastUsed]);
 
 /** The problem of an order book; orders whose size cannot be had come back as sentences. */
 export function problemOf(book: OrderBook): {
@@ -183,12 +163,10 @@ export function problemOf(book: OrderBook): {
       impossible.push(product);
       continue;
     }
-    const underway = book.underway.reduce((sum, run) => sum + (run.order === order.name ? run.fish : 0), 0);
     tasks.push({
       order,
       product,
-      underway,
-      wanted: Math.max(0, Math.ceil(order.number * (1 + book.spare) - underway)),
+      wanted: Math.ceil(order.number * (1 + book.spare)),
       value: arePriced && order.price !== undefined ? order.price : 1,
       ...candidatesOf(book, a, order.due, product, clocks),
     });
@@ -198,7 +176,7 @@ export function problemOf(book: OrderBook): {
     kilograms,
     eggs: eggsPerFemale(kilograms, a.eggShare, a.eggsPerGram) * a.ovulating,
     family: family ?? '',
-    used: usesOf(book, 'females', tag, lastUsed),
+    used: usesOf(lastUsed),
   }));
   return {
     assumed: a,
@@ -217,16 +195,10 @@ export function problemOf(book: OrderBook): {
       males: book.males.map(({ tag, family, lastUsed }) => ({
         tag,
         family: family ?? '',
-        used: usesOf(book, 'males', tag, lastUsed),
+        used: usesOf(lastUsed),
       })),
-      taken: book.underway.flatMap(({ vats, from, until }) =>
-        vats.map((name) => ({
-          vat: book.vats.findIndex((v) => v.name === name),
-          from: from ?? -Infinity,
-          until: until + MORNING,
-        })),
-      ),
-      strippedOn: handsTaken(book),
+      taken: [],
+      strippedOn: new Map(),
       restDays: book.restDays,
       cleaningDays: book.cleaningDays,
       femalesPerDay: book.staff.femalesPerDay,

@@ -4,7 +4,7 @@ import type { CashWeek } from '../families/money/kernels/cashWeeks';
 import type { RunClock } from './clock';
 import type { BookedOrder } from './orderBook';
 import type { VatStageKey } from './stages';
-import type { Goods, SeasonMoney } from './result';
+import type { Swing } from '../families/money/kernels/swings';
 
 /**
  * The living season: what goes into planning and what comes out, as plain rows. Days and times are sheet
@@ -128,6 +128,7 @@ export interface BatchFeeding {
   readonly cysts: number;
   readonly dry: number;
 }
+export type Goods = 'hormone' | 'cysts' | 'dry feed';
 export interface SeasonPurchase {
   readonly week: number;
   readonly item: Goods;
@@ -145,6 +146,20 @@ export interface MoneyEntry {
   readonly order?: string | undefined;
   readonly isBooked: boolean;
   readonly isFixed: boolean;
+}
+/** NaN or Infinity where nothing is sold. */
+export interface SeasonMoney {
+  readonly sales: number;
+  readonly costs: readonly { readonly what: string; readonly amount: number }[];
+  readonly cost: number;
+  readonly profit: number;
+  readonly margin: number;
+  readonly costPerFish: number;
+  /** Mean price at which nothing is won or lost. */
+  readonly breakEvenPrice: number;
+  readonly breakEvenNumber: number;
+  readonly leastBalance: number;
+  readonly swings: readonly Swing[];
 }
 export interface PlanFinding {
   readonly kind: 'cannot' | 'care';

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
 import { functionsJson, functionsJsonFaults } from '../shell/functionsJson';
+import { arrowFaults } from './checks/arrows';
 import type { Figures } from './checks/claims';
 import { claimFaults } from './checks/claims';
 import { bundleFaults, gzipSize } from './checks/bundle';
@@ -56,6 +57,7 @@ const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['generated files', stale],
   ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
   ['layout', () => layoutFaults(readdirSync('.'))],
+  ['arrows', () => arrowFaults(sourceTexts())],
   ['long files', () => longFileFaults(sourceTexts())],
   ['sources', () => sourceFaults(SOURCES, referenceTests(), JSON.parse(read(DEBTS)) as Debts)],
   ['claims', () => claimFaults('README.md', read('README.md'), JSON.parse(read(FIGURES)) as Figures)],

@@ -1,6 +1,6 @@
 import { tokenize } from '../../shared/sheet/formula/tokenize';
 import { splitReference } from '../../shared/sheet/formula/address';
-import { cellFrom, partsOf, TEXT_FORMAT } from './cells';
+import { asWritten, cellFrom, partsOf, TEXT_FORMAT } from './cells';
 import { withExcel } from './excelErrors';
 import type { InsertOutcome, Insertion } from './port';
 
@@ -23,9 +23,27 @@ interface Target {
   readonly sheet: Excel.Worksheet;
 }
 
+/** Rows below the selected cell in which room is looked for. */
+const MOST_BELOW = 200;
+/** The first cell below, in the same column, from which the whole answer lies on empty cells. */
+async function roomBelow(
+  context: Excel.RequestContext,
+  first: Excel.Range,
+  { rows, columns }: Insertion,
+): Promise<Excel.Range> {
+  const area = first.getResizedRange(MOST_BELOW + rows - 1, columns - 1);
+  area.load('formulas');
+  await context.sync();
+  const isFree = (row: number): boolean =>
+    area.formulas.slice(row, row + rows).every((line) => line.every((content) => !isFull(content)));
+  const row = Array.from({ length: MOST_BELOW }, (_, i) => i).find(isFree) ?? 0;
+  return first.getOffsetRange(row, 0);
+}
+
 async function look(context: Excel.RequestContext, insertion: Insertion): Promise<Target> {
   const selected = context.workbook.getSelectedRange();
-  const cell = selected.getCell(0, 0);
+  const first = selected.getCell(0, 0);
+  const cell = insertion.isBelow ? await roomBelow(context, first, insertion) : first;
   const sheet = cell.worksheet;
   cell.load('address,formulas,numberFormat');
   cell.format.protection.load('locked');
@@ -72,6 +90,26 @@ function formatCells({ cell, around, sheet }: Target, insertion: Insertion): voi
   );
 }
 
+/** The name on the left and the unit on the right, where nothing stands; a protected sheet keeps its cells. */
+async function nameIt(
+  context: Excel.RequestContext,
+  { cell, around, sheet }: Target,
+  { name = '', unit = '' }: Insertion,
+): Promise<void> {
+  if ((name === '' && unit === '') || around || sheet.protection.protected) return;
+  cell.load('columnIndex');
+  await context.sync();
+  const sides = [
+    ...(cell.columnIndex > 0 && name !== '' ? [{ range: cell.getOffsetRange(0, -1), text: name }] : []),
+    ...(unit === '' ? [] : [{ range: cell.getOffsetRange(0, 1), text: unit }]),
+  ];
+  for (const { range } of sides) range.load('formulas');
+  await context.sync();
+  for (const { range, text } of sides)
+    if (!isFull(range.formulas[0]?.[0])) range.values = [[asWritten(text)]];
+  await context.sync();
+}
+
 export const insertFormula = (insertion: Insertion): Promise<InsertOutcome> =>
   withExcel(async (context) => {
     const target = await look(context, insertion);
@@ -85,5 +123,6 @@ export const insertFormula = (insertion: Insertion): Promise<InsertOutcome> =>
     formatCells(target, insertion);
     cell.formulas = [[withoutSheet(insertion.formula, sheet.name)]];
     await context.sync();
+    await nameIt(context, target, insertion);
     return { kind: 'inserted', address: area };
   });

@@ -1,6 +1,7 @@
-import type { Cell } from '../../shared/base/values';
+import type { Cell, Grid } from '../../shared/base/values';
 import { asWritten } from './cells';
 import { withExcel } from './excelErrors';
+import { HostProblem } from './port';
 import type { CellChange } from '../../shared/books/living/day';
 import type { LogLines } from './port';
 
@@ -11,33 +12,49 @@ import type { LogLines } from './port';
 
 const MOST_NAMES = 9;
 
+const namesOf = (sheet: string): readonly string[] =>
+  Array.from({ length: MOST_NAMES }, (_, i) => (i === 0 ? sheet : `${sheet} ${i + 1}`));
+
+const hasHeadings = (row: readonly unknown[] | undefined, headings: readonly string[]): boolean =>
+  headings.every((heading, i) => String(row?.[i] ?? '') === heading);
+
 const written = (cell: Cell): string | number | boolean => (cell === null ? '' : asWritten(cell));
+
+/** Headings and widths on an empty sheet. */
+async function begin(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  headings: readonly string[],
+  widths: readonly number[],
+): Promise<Excel.Worksheet> {
+  const head = sheet.getRangeByIndexes(0, 0, 1, headings.length);
+  head.format.font.bold = true;
+  sheet.freezePanes.freezeRows(1);
+  widths.forEach((width, i) => {
+    sheet.getRangeByIndexes(0, i, 1, 1).format.columnWidth = width;
+  });
+  // Last: a sheet that got its looks only is still empty, and begun again the next time.
+  head.values = [[...headings]];
+  await context.sync();
+  return sheet;
+}
 
 /** The sheet with our headings: found, or made. */
 async function logSheet(
   context: Excel.RequestContext,
   { sheet, headings, widths }: LogLines,
 ): Promise<Excel.Worksheet> {
-  for (let n = 1; n <= MOST_NAMES; n += 1) {
-    const name = n === 1 ? sheet : `${sheet} ${n}`;
+  for (const name of namesOf(sheet)) {
     const found = context.workbook.worksheets.getItemOrNullObject(name);
     await context.sync();
-    if (found.isNullObject) {
-      const made = context.workbook.worksheets.add(name);
-      const head = made.getRangeByIndexes(0, 0, 1, headings.length);
-      head.values = [[...headings]];
-      head.format.font.bold = true;
-      made.freezePanes.freezeRows(1);
-      widths.forEach((width, i) => {
-        made.getRangeByIndexes(0, i, 1, 1).format.columnWidth = width;
-      });
-      await context.sync();
-      return made;
-    }
+    if (found.isNullObject) return begin(context, context.workbook.worksheets.add(name), headings, widths);
     const head = found.getRangeByIndexes(0, 0, 1, headings.length);
     head.load('values');
+    const used = found.getUsedRangeOrNullObject(true);
     await context.sync();
-    if (headings.every((heading, i) => String(head.values[0]?.[i] ?? '') === heading)) return found;
+    // An empty sheet of that name: its making broke off.
+    if (used.isNullObject) return begin(context, found, headings, widths);
+    if (hasHeadings(head.values[0], headings)) return found;
   }
   throw new Error('no free name for the log');
 }
@@ -57,6 +74,29 @@ export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; re
     await context.sync();
     return { sheet: sheet.name, row: top + 1 };
   });
+
+/** Everything on the sheet of the log, from its first row; nothing where none of that name has our headings. */
+export const readLines = ({ sheet, headings }: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid> =>
+  withExcel(async (context) => {
+    for (const name of namesOf(sheet)) {
+      const found = context.workbook.worksheets.getItemOrNullObject(name);
+      await context.sync();
+      if (found.isNullObject) return [];
+      const used = found.getUsedRangeOrNullObject(true);
+      used.load('values,rowIndex,columnIndex');
+      await context.sync();
+      if (used.isNullObject || used.rowIndex > 0 || used.columnIndex > 0) continue;
+      if (hasHeadings(used.values[0], headings))
+        return used.values.map((row) => row.map((cell): Cell => asRead(cell)));
+    }
+    return [];
+  });
+const asRead = (cell: unknown): Cell =>
+  typeof cell === 'number' || typeof cell === 'boolean'
+    ? cell
+    : typeof cell === 'string' && cell !== ''
+      ? cell
+      : null;
 
 const same = (a: unknown, b: Cell): boolean =>
   typeof a === 'number' && typeof b === 'number'
@@ -79,19 +119,39 @@ export const removeLine = (log: LogLines, row: number): Promise<boolean> =>
   });
 
 /** Fills cells of a sheet, all or none: none when one of them holds something else by now. */
-export const writeCells = (sheet: string, cells: readonly CellChange[]): Promise<boolean> =>
-  withExcel(async (context) => {
-    const found = context.workbook.worksheets.getItemOrNullObject(sheet);
-    await context.sync();
-    if (found.isNullObject) return false;
-    const ranges = cells.map(({ address }) => found.getRange(address));
-    for (const range of ranges) range.load('values');
-    await context.sync();
-    if (!cells.every(({ from }, i) => same(ranges[i]?.values[0]?.[0], from))) return false;
-    cells.forEach(({ to }, i) => {
-      const range = ranges[i];
-      if (range) range.values = [[written(to)]];
+export async function writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean> {
+  let hasBegun = false;
+  const put = (content: (cell: CellChange) => Cell): Promise<boolean> =>
+    withExcel(async (context) => {
+      const found = context.workbook.worksheets.getItemOrNullObject(sheet);
+      await context.sync();
+      if (found.isNullObject) return false;
+      const ranges = cells.map(({ address }) => found.getRange(address));
+      for (const range of ranges) range.load('values');
+      await context.sync();
+      if (!hasBegun && !cells.every(({ from }, i) => same(ranges[i]?.values[0]?.[0], from))) return false;
+      hasBegun = true;
+      cells.forEach((cell, i) => {
+        const range = ranges[i];
+        if (range) range.values = [[written(content(cell))]];
+      });
+      await context.sync();
+      return true;
     });
-    await context.sync();
-    return true;
-  });
+  try {
+    return await put(({ to }) => to);
+  } catch (error) {
+    if (!hasBegun || cells.length < 2) throw error;
+    const back = (): Promise<boolean> => put(({ from }) => from);
+    // Some may be filled by now: what stood there is put back, once more where that is hindered too.
+    await back()
+      .catch(back)
+      .catch(() => {
+        throw new HostProblem(
+          `Only a part may have been written. Look at ${cells.map(({ address }) => address).join(', ')} of “${sheet}”.`,
+          { cause: error },
+        );
+      });
+    throw error;
+  }
+}

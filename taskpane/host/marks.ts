@@ -114,10 +114,16 @@ function beforeOf({ mark, range, note }: Spot<CellMark>): Before {
   };
 }
 
-async function markSome(marks: readonly CellMark[], withNotes: boolean): Promise<Marked[]> {
+/** `known` hears what is about to be painted: what is painted must stay known, or nobody could take it away. */
+async function markSome(
+  marks: readonly CellMark[],
+  withNotes: boolean,
+  known: (marked: readonly Marked[]) => void,
+): Promise<void> {
   const before = await withExcel(async (context) => {
     const spots = await spotsOf(context, marks, withNotes);
     const found = spots.map(beforeOf);
+    known(found.map(({ one }) => one));
     for (const {
       mark: { fill },
       range,
@@ -127,7 +133,6 @@ async function markSome(marks: readonly CellMark[], withNotes: boolean): Promise
     return found;
   });
   if (withNotes) await addNotes(before);
-  return before.map(({ one }) => one);
 }
 
 export async function mark(marks: readonly CellMark[], tell: PortTell): Promise<MarkReport> {
@@ -139,10 +144,9 @@ export async function mark(marks: readonly CellMark[], tell: PortTell): Promise<
   try {
     for (const some of chunks(open)) {
       tell({ label: 'Marking cells', done: marked.length, total: open.length });
-      marked.push(...(await markSome(some, withNotes)));
+      await markSome(some, withNotes, (ones) => marked.push(...ones));
     }
   } catch (error) {
-    // What is marked already must stay known, or nobody could take it away.
     left.push(toProblem(error).message);
   }
   return { marked, left };

@@ -1,4 +1,4 @@
-import { appendLines, removeLine, writeCells } from './log';
+import { appendLines, readLines, removeLine, writeCells } from './log';
 import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
@@ -12,6 +12,9 @@ export const officePort: WorkbookPort = {
   insertFormula: async (insertion) => (await import('./insert')).insertFormula(insertion),
   writeWorkbook: async (model, suffix, tell) =>
     (await import(/* webpackChunkName: "write" */ './renderWorkbook')).writeWorkbook(model, suffix, tell),
+  leftBehind: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).leftBehind(),
+  takeLeftAway: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).takeLeftAway(),
+  keepLeft: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).keepLeft(),
   rewriteWorkbook: async (model, before, suffix, tell) =>
     (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
       model,
@@ -33,6 +36,7 @@ export const officePort: WorkbookPort = {
   readRates,
   readCell,
   appendLines,
+  readLines,
   removeLine,
   writeCells,
   recallPane,
@@ -52,6 +56,9 @@ export const closedPort: WorkbookPort = {
   readReference: absent,
   insertFormula: absent,
   writeWorkbook: absent,
+  leftBehind: absent,
+  takeLeftAway: absent,
+  keepLeft: absent,
   scanCalls: absent,
   mend: absent,
   goTo: absent,
@@ -65,6 +72,7 @@ export const closedPort: WorkbookPort = {
   readRates: absent,
   readCell: absent,
   appendLines: absent,
+  readLines: absent,
   removeLine: absent,
   writeCells: absent,
   recallPane: absent,

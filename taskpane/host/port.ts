@@ -31,6 +31,11 @@ export interface Insertion {
   readonly hasHeadings: boolean;
   /** The user has agreed to lose what is in the cell. */
   readonly mayReplace: boolean;
+  /** Below the selected cell, where the whole answer finds room; else the selected cell itself. */
+  readonly isBelow?: boolean;
+  /** Written left and right of an answer of one cell, where those cells are empty. */
+  readonly name?: string;
+  readonly unit?: string;
 }
 
 export type InsertOutcome =
@@ -153,6 +158,8 @@ export interface WorkbookPort {
   /** The first cell of the selection, cheap enough to ask again and again. */
   readCell(): Promise<CellLook>;
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
+  /** Headings and lines of the log as they stand in the workbook; nothing where there is none. */
+  readLines(log: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid>;
   /** Fills cells, all or none; false when one holds something else than `from` (null: nothing) by now. */
   writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */
@@ -169,6 +176,12 @@ export interface WorkbookPort {
    * of the model.
    */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
+  /** Sheets of a writing that broke off for good, in this session or an earlier one; undefined when there are none. */
+  leftBehind(): Promise<{ readonly title: string; readonly sheets: readonly string[] } | undefined>;
+  /** Takes them away; answers their names. */
+  takeLeftAway(): Promise<readonly string[]>;
+  /** Leaves them and asks no more. */
+  keepLeft(): Promise<void>;
   /**
    * Writes a book over its own sheets, which keep their places and names; all or nothing. `before` is the book
    * as it stands: it is written back when something fails half-way. Answers the names of the sheets.

@@ -10,6 +10,7 @@ import { codeOf, toProblem, withExcel } from './excelErrors';
 import type { PortTell, WriteOutcome } from './port';
 import { HostProblem } from './port';
 import type { InUse } from './rename';
+import { begunWriting, forget, interimNames, noteBegun, noteOf } from './unfinished';
 import { clashes, freeSuffix, withSuffix } from './rename';
 import { colourByRule, guardInputs, layOut, styleCells } from './styling';
 
@@ -231,6 +232,15 @@ export interface Stage {
   readonly label: string;
   readonly parts: readonly Part[];
 }
+/** The writing is done: what it had noted goes. */
+const endOf = (note: Excel.Setting): Stage => ({
+  label: 'Finishing',
+  parts: [
+    light(() => {
+      forget(note);
+    }),
+  ],
+});
 const light = (queue: () => void): Part => ({ cells: 0, queue });
 
 const NO_NAMES: ReadonlySet<string> = new Set();
@@ -329,22 +339,30 @@ const NO_NEW_SHEET =
 async function build(
   context: Excel.RequestContext,
   model: WorkbookModel,
+  before: Before,
   made: (ids: readonly string[]) => void,
   tell: PortTell,
 ): Promise<void> {
-  // Sheets come first, unnamed, so that from here on each is known by its id: clearing up can then never hit
-  // another sheet.
-  const sheets = model.sheets.map((sheet) => ({
+  // Sheets come first, under names that say what they are, so that from here on each is known by its id: clearing
+  // up can then never hit another sheet. The note says what was begun to whoever opens the workbook next.
+  const interim = interimNames(model, before.sheets);
+  const begun = begunWriting(model, interim, before);
+  noteBegun(context, begun);
+  const sheets = model.sheets.map((sheet, i) => ({
     model: sheet,
-    worksheet: context.workbook.worksheets.add(),
+    worksheet: context.workbook.worksheets.add(interim[i]),
   }));
   for (const { worksheet } of sheets) worksheet.load('id');
-  const stages = stagesOf(context, model, sheets);
+  const note = noteOf(context);
+  const stages = [...stagesOf(context, model, sheets), endOf(note)];
   tell({ label: 'Adding sheets', done: 0, total: stages.length + 1 });
   await context.sync().catch((error: unknown) => {
     throw NO_SHEET_CODES.has(codeOf(error) ?? '') ? new HostProblem(NO_NEW_SHEET, { cause: error }) : error;
   });
-  made(sheets.map(({ worksheet }) => worksheet.id));
+  const ids = sheets.map(({ worksheet }) => worksheet.id);
+  made(ids);
+  // From here on the sheets are known by their ids, whatever they are called.
+  noteBegun(context, { ...begun, ids });
   let done = 1;
   for (const stage of stages) {
     tell({ label: stage.label, done: done++, total: stages.length + 1 });
@@ -363,6 +381,7 @@ async function clearUp(
   const { worksheets, names } = context.workbook;
   worksheets.load('items/id,items/name');
   names.load('items/name');
+  const note = noteOf(context);
   await context.sync();
   const ours = new Set(model.names.map(({ name }) => name.toLowerCase()));
   const used = new Set(before.names.map((name) => name.toLowerCase()));
@@ -377,6 +396,8 @@ async function clearUp(
   // Without ids only sheets that are still empty can be ours: the first stage writes nothing.
   for (const { sheet, content } of contents) if (made || content.isNullObject) sheet.delete();
   if (!active.isNullObject) active.activate();
+  // Last: where this is not reached, the next start finds the note and asks.
+  forget(note);
   await context.sync();
 }
 
@@ -387,8 +408,10 @@ async function clearUpAfter(
   made: readonly string[] | undefined,
 ): Promise<HostProblem> {
   const problem = toProblem(error);
+  const again = (): Promise<void> => withExcel((context) => clearUp(context, model, before, made));
   try {
-    await withExcel((context) => clearUp(context, model, before, made));
+    // Once more where a passing hindrance stopped it: what went the first time is not there the second.
+    await again().catch(again);
     return problem.message === NO_NEW_SHEET
       ? problem
       : new HostProblem(`Nothing was written: what had been begun was taken away again. ${problem.message}`, {
@@ -396,7 +419,7 @@ async function clearUpAfter(
         });
   } catch {
     return new HostProblem(
-      `The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Delete them by hand. ${problem.message}`,
+      `The writing was not finished, and the sheets begun could not be taken away: ${model.sheets.map(({ name }) => name).join(', ')}. Spawnbook asks about them when it is opened the next time; or delete them by hand. ${problem.message}`,
       { cause: error },
     );
   }
@@ -422,6 +445,7 @@ export async function writeWorkbook(
       build(
         context,
         wanted,
+        before,
         (ids) => {
           made = ids;
         },

@@ -6,6 +6,8 @@ import { MENU, PLACES, placeOf } from './places';
 import type { ShownAnswer, PaneQuestion } from './state';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
+import type { Command } from './command';
+import { keepLeft, takeLeftAway } from './unfinished';
 import { wordsFor } from '../words/words';
 
 /** The pane's frame: where one is, where one can go, what is going on, and what is asked. */
@@ -76,8 +78,11 @@ const menuView = (scene: Scene): VNode => {
   );
 };
 
+/** Answers that no place of its own has. */
+const EVERYWHERE: Partial<Record<ShownAnswer['act'], Command>> = { takeLeftAway, keepLeft };
+
 const answerTo = (answer: ShownAnswer, { state, send }: Scene): void => {
-  const command = placeOf(state.screen)?.answers?.[answer.act];
+  const command = placeOf(state.screen)?.answers?.[answer.act] ?? EVERYWHERE[answer.act];
   send(command ?? dismiss);
 };
 

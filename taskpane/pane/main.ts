@@ -1,5 +1,6 @@
 import { serialOfDate, serialOfLocalDay } from '../../shared/units/dates';
 import { hostArrived } from './hostArrived';
+import { lookForLeft } from './unfinished';
 import type { Doors } from './command';
 import { browserFiles, excelFiles } from '../host/files';
 import { closedPort, officePort, sharedMemory } from '../host/office';
@@ -92,6 +93,10 @@ async function begin(root: Element): Promise<void> {
     // A place still being fetched is opened first; it could not look at the workbook then.
     await store.idle();
     store.send(hostArrived, next);
+    if (next === 'ready') {
+      await store.idle();
+      store.send(lookForLeft);
+    }
   }
 }
 

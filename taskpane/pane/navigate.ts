@@ -68,7 +68,6 @@ export const toggleMenu: Command = {
 /** The button a question came from gets the keyboard back; a closed message leaves it on the screen. */
 const backTo = (state: PaneState): string => {
   if (!state.question) return 'screen';
-  if (state.screen === 'vat') return 'dose-write';
   if (state.screen === 'share') return 'share-summary';
   if (state.screen === 'plan') return state.season.mode === 'season' ? 'season-write' : 'plan-write';
   return state.screen === 'why' && state.why.part === 'check' ? 'check-write' : 'function-insert';

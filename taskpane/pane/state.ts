@@ -74,11 +74,13 @@ export interface ShownAnswer {
   /** Those with a suffix take the question's word. */
   readonly act:
     | 'insertAnyway'
+    | 'insertBelow'
     | 'writeWithSuffix'
     | 'writeSeasonWithSuffix'
-    | 'writeDoseWithSuffix'
     | 'writeSummaryWithSuffix'
     | 'writeCheckWithSuffix'
+    | 'takeLeftAway'
+    | 'keepLeft'
     | 'dismiss';
 }
 

@@ -6,10 +6,10 @@ interface Timed {
   readonly ms: number;
 }
 const LIMITS: Readonly<Record<string, readonly [name: string, limit: number]>> = {
-  '40 runs that can be met': ['season of 40 runs planned', 100],
-  '40 runs that cannot be met': ['season that cannot be met: what binds and what helps', 100],
-  '10,000 draws of 40 runs': ['10,000 drawn seasons of 40 runs', 1000],
-  '1,000 orders': ['order book of 1,000 orders, with odds', 5000],
+  'forty batches': ['season of forty batches planned, with odds (processor time)', 300],
+  'forty batches, the workbook': ['its workbook calculated (processor time)', 1500],
+  'what binds': ['season that cannot be met: what binds and what helps (processor time)', 300],
+  '1,000 orders': ['order book of 1,000 orders, with odds (processor time)', 5000],
 };
 
 /** Planning of seasons, in a process of its own as the shipped bundle runs. */

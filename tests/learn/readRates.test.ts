@@ -1,6 +1,7 @@
 import type { RangeCells } from '../../shared/records';
 import { parseAddress } from '../../shared/sheet/formula/address';
-import { figuresFrom, learnRates, ratesFromCells, ratesToFigures, ratesWorkbook } from '../../shared/learn';
+import { figuresFrom, learnRates, ratesFromCells, ratesToFigures } from '../../shared/learn';
+import { ratesWorkbook } from '../../shared/books/learn';
 import type { FarmRates } from '../../shared/learn';
 import type { Cell } from '../../shared/base/values';
 import { demoFarm, record } from './demoFarm';

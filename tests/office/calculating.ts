@@ -6,8 +6,12 @@ import type { Cell } from '../../shared/base/values';
 import { zeroHostCalls } from '../support/zeroHost';
 import type { Calculate, Calculation, MemoryFormula } from '../../src/officeStandIn/memoryBook';
 
+class UnderWay extends Error {}
+const keyOf = (sheet: string, row: number, column: number): string => `${sheet}!${row}:${column}`;
+
 /** Calculates a book in memory with the engine's own formula reader, each formula after those it looks at. */
 class Calculator {
+  private readonly underWay = new Set<string>();
   private readonly waiting: Map<string, MemoryFormula>;
 
   constructor(
@@ -15,7 +19,7 @@ class Calculator {
     private readonly call: typeof zeroHostCalls,
   ) {
     this.waiting = new Map(
-      calculation.formulas.map((cell) => [`${cell.sheet}!${cell.row}:${cell.column}`, cell]),
+      calculation.formulas.map((cell) => [keyOf(cell.sheet, cell.row, cell.column), cell]),
     );
   }
 
@@ -23,33 +27,51 @@ class Calculator {
     for (const cell of this.calculation.formulas) this.settle(cell);
   }
 
+  /** Gives a cell its value; one that needs a cell under way waits until that is done. */
   private settle(cell: MemoryFormula): void {
-    if (!this.waiting.delete(`${cell.sheet}!${cell.row}:${cell.column}`)) return;
-    this.calculation.give(
-      cell,
-      evaluate(cell.formula, {
-        // An area of one cell is still an area: SUM passes over a text in it.
-        reference: (text) => {
-          const found = this.read(text, cell.sheet);
-          return text.includes(':') && !isGrid(found) ? [[found]] : found;
-        },
-        name: (name) => {
-          const found = this.calculation.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
-          return found ? this.read(found.formula.replace(/^=/, ''), cell.sheet) : { error: '#NAME?' };
-        },
-        call: this.call,
-      }),
-    );
+    const key = keyOf(cell.sheet, cell.row, cell.column);
+    if (!this.waiting.delete(key)) return;
+    this.underWay.add(key);
+    try {
+      this.calculation.give(cell, this.answer(cell));
+    } catch (error) {
+      this.waiting.set(key, cell);
+      throw error;
+    } finally {
+      this.underWay.delete(key);
+    }
+  }
+
+  private answer(cell: MemoryFormula): Operand {
+    return evaluate(cell.formula, {
+      // An area of one cell is still an area: SUM passes over a text in it.
+      reference: (text) => {
+        const found = this.read(text, cell.sheet);
+        return text.includes(':') && !isGrid(found) ? [[found]] : found;
+      },
+      name: (name) => {
+        const found = this.calculation.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
+        return found ? this.read(found.formula.replace(/^=/, ''), cell.sheet) : { error: '#NAME?' };
+      },
+      call: this.call,
+    });
   }
 
   private valueAt(sheet: string, row: number, column: number): Cell {
-    const own = this.waiting.get(`${sheet}!${row}:${column}`);
+    const key = keyOf(sheet, row, column);
+    if (this.underWay.has(key)) throw new UnderWay(key);
+    const own = this.waiting.get(key);
     if (own) this.settle(own);
     const value = this.calculation.valueAt(sheet, row, column);
     if (value !== null || own) return value;
-    // It may be filled by a formula further up or to the left.
+    // It may be filled by a formula further up or to the left; one that needs what is under way does not fill it.
     for (const cell of [...this.waiting.values()])
-      if (cell.sheet === sheet && cell.row <= row && cell.column <= column) this.settle(cell);
+      if (cell.sheet === sheet && cell.row <= row && cell.column <= column)
+        try {
+          this.settle(cell);
+        } catch (error) {
+          if (!(error instanceof UnderWay)) throw error;
+        }
     return this.calculation.valueAt(sheet, row, column);
   }
 

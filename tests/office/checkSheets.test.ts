@@ -2,7 +2,8 @@ import { createExecutor, createOffice, installOffice } from '../../src/officeSta
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { auditSheets, findingsWorkbook, marksOf, runRecords, sheetFromRange } from '../../shared/records';
 import type { AuditReport } from '../../shared/records';
-import { learnRates, ratesWorkbook, trendsOf, trendsWorkbook } from '../../shared/learn';
+import { learnRates, trendsOf } from '../../shared/learn';
+import { ratesWorkbook, trendsWorkbook } from '../../shared/books/learn';
 import { addressOf } from '../../shared/sheet/formula/address';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Cell } from '../../shared/base/values';

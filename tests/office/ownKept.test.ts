@@ -1,6 +1,7 @@
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
-import { learnRates, ratesFromCells, ratesWorkbook } from '../../shared/learn';
+import { learnRates, ratesFromCells } from '../../shared/learn';
+import { ratesWorkbook } from '../../shared/books/learn';
 import { officePort } from '../../taskpane/host/office';
 import { demoFarm } from '../learn/demoFarm';
 import { CLIENTS } from './support/clients';

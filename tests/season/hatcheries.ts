@@ -35,31 +35,3 @@ export function hatcheryOf(seed: number, changes: object = {}): OrderBook {
     ...changes,
   });
 }
-
-/**
- * Small orders brought together by hand: orders of one product due within three days of the first become one
- * order due on the first day; its fish may wait that much less.
- */
-const TOGETHER = 3;
-export function mergedByHand(book: OrderBook): {
-  readonly book: OrderBook;
-  readonly parts: ReadonlyMap<string, readonly OrderBook['orders'][number][]>;
-} {
-  const parts = new Map<string, OrderBook['orders'][number][]>();
-  for (const product of ['fry', 'fingerlings']) {
-    let open: OrderBook['orders'][number][] = [];
-    const sorted = book.orders.filter((o) => o.product === product).sort((a, b) => a.due - b.due);
-    for (const order of sorted) {
-      if (open.length === 0 || order.due > (open[0]?.due ?? 0) + TOGETHER) {
-        open = [];
-        parts.set(`${product} ${parts.size}`, open);
-      }
-      open.push(order);
-    }
-  }
-  const orders = [...parts].flatMap(([name, list]) => {
-    const [first] = list;
-    return first ? [{ ...first, name, number: list.reduce((sum, { number }) => sum + number, 0) }] : [];
-  });
-  return { parts, book: { ...book, orders, holdDays: book.holdDays - TOGETHER } };
-}

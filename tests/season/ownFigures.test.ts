@@ -1,6 +1,8 @@
-import { figuresFrom, learnRates, ratesFromCells, ratesWorkbook } from '../../shared/learn';
-import type { PlannedRun, SeasonBook } from '../../shared/season';
-import { orderBookWorkbook, ownFigures, planSeasonBook } from '../../shared/season';
+import { ratesWorkbook } from '../../shared/books/learn';
+import { figuresFrom, learnRates, ratesFromCells } from '../../shared/learn';
+import { livingBook } from '../../shared/books/living';
+import { ownFigures, planBatches } from '../../shared/season';
+import type { SeasonBatch, SeasonPlan } from '../../shared/season/types';
 import { TRUTH, demoFarm } from '../learn/demoFarm';
 import { bookOf, gridOf } from './support';
 
@@ -12,10 +14,11 @@ const own = (runs: number) => {
   );
 };
 
-const first = ({ runs: [run] }: SeasonBook): PlannedRun => {
-  if (!run) throw new Error('no run');
-  return run;
+const first = ({ batches: [batch] }: SeasonPlan): SeasonBatch => {
+  if (!batch) throw new Error('no batch');
+  return batch;
 };
+const QUICK = { draws: 400, explains: false } as const;
 
 test('many runs: figures and spreads of the farm as it was made', () => {
   const { assumptions, spreads } = own(240);
@@ -67,16 +70,16 @@ test(
     const figures = ownFigures((month) =>
       figuresFrom(rates, month === undefined ? { preparation } : { preparation, month }),
     );
-    const usual = planSeasonBook(bookOf({ preparation: 'ready-made solution' }));
+    const usual = planBatches(bookOf({ preparation: 'ready-made solution' }), QUICK);
     const book = bookOf({ preparation: 'ready-made solution', ...figures });
-    const plan = planSeasonBook(book);
+    const plan = planBatches(book, QUICK);
     // Its fish ripen later: the injection is earlier by that.
     expect(first(plan).latencyHours - first(usual).latencyHours).toBeCloseTo(
       figures.assumptions.latencyOffset ?? NaN,
       6,
     );
-    expect(plan.orders[0]?.odds?.p10).not.toBe(usual.orders[0]?.odds?.p10);
-    const cells = orderBookWorkbook(book, plan).sheets.find(({ name }) => name === 'Figures')?.cells ?? {};
+    expect(plan.orders[0]?.range.p10).not.toBe(usual.orders[0]?.range.p10);
+    const cells = livingBook(book, plan).sheets.find(({ name }) => name === 'Figures')?.cells ?? {};
     const row =
       Object.entries(cells)
         .find(([, { value }]) => value === 'Eggs that hatch')?.[0]
@@ -88,9 +91,12 @@ test(
   },
 );
 
-test('a wider spread makes the same order less sure', () => {
-  const sure = (runs: number): number =>
-    planSeasonBook(bookOf({ spare: 0.5, spreads: { hatch: { runs, season: 0.02 } } })).orders[0]?.odds
-      ?.certainty ?? NaN;
-  expect(sure(0.05)).toBeGreaterThan(sure(0.25));
+test('a wider spread needs more females for the same orders', () => {
+  const orders = [{ name: 'Pond club', product: 'fry', number: 10_000, due: '2027-04-10' }];
+  const kilograms = (runs: number): number =>
+    planBatches(bookOf({ orders, spreads: { hatch: { runs, season: 0.02 } } }), QUICK).batches.reduce(
+      (sum, { pairs }) => sum + pairs.reduce((all, pair) => all + pair.kilograms, 0),
+      0,
+    );
+  expect(kilograms(0.3)).toBeGreaterThan(kilograms(0.02));
 });

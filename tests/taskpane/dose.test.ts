@@ -1,302 +1,185 @@
-import { findFunction } from '../../shared/catalogue';
-import { invoke } from '../../shared/functions/invoke';
-import { gramsText } from '../../shared/dosing/judge';
-import { lintWorkbook } from '../../shared/catalogue/calculation';
+import { LOG_COLUMNS, readLog } from '../../shared/dosing/log';
+import { vatAdvice } from '../../shared/dosing/vat';
+import { eventsOf } from '../../shared/dosing/events';
+import { keptOf, keptText, readKept } from '../../taskpane/pane/kept';
+import { placeOf } from '../../taskpane/pane/places';
+import { tick } from '../../taskpane/pane/clock';
+import { SETUP } from '../dosing/support/lines';
+import type { FakeWorld } from './fakePort';
+import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
 
-async function atVat(): Promise<Page> {
-  const page = openPage();
-  await page.go('dose');
-  await page.type('#dose-volume', '1000');
-  await page.type('#dose-temperature', '25');
-  await page.type('#dose-spoon', '5');
-  await page.type('#dose-stocked', 'no');
-  return page;
-}
-/** As a person gives it: the form is sent, by Enter or by the button. */
-async function read(page: Page, ph: string, grams?: string): Promise<void> {
-  if (grams !== undefined) await page.type('#dose-grams', grams);
-  await page.type('#dose-ph', ph);
-  page.one('.reading-form').dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
-  await page.store.idle();
-}
-const valueOf = (page: Page, selector: string): string => (page.one(selector) as HTMLInputElement).value;
-/** The list as a person reads it: its spaces that do not break are spaces. */
-const texts = (page: Page): string[] =>
-  page.all('.reading-text').map((item) => (item.textContent ?? '').replaceAll('\u00a0', ' '));
-const next = (doses: readonly number[], readings: readonly number[]): readonly unknown[] => {
-  const fn = findFunction('SPAWN.BUFFER.NEXT');
-  if (!fn) throw new Error('no BUFFER.NEXT');
-  const answer = invoke(fn, [1000, doses.map((d) => [d]), readings.map((r) => [r]), 7, 5, 25]);
-  return (answer as readonly (readonly unknown[])[])[1] ?? [];
-};
+/** Dosing at the vat, driven by what is on the screen. */
 
-describe('the flow of readings', () => {
-  test(
-    'the first pH gives a first small dose, in grams and spoons, with what to expect and ' +
-      'how long to wait',
-    async () => {
-      const page = await atVat();
-      await read(page, '4.3');
-      const [, , dose, , , low, likely, high] = next([0], [4.3]) as number[];
-      const answer = page.one('#dose-answer').textContent ?? '';
-      for (const words of [
-        `${gramsText(dose ?? NaN)} g`,
-        `pH ${likely?.toFixed(2)}`,
-        `between ${low?.toFixed(2)} and ${high?.toFixed(2)}`,
-        'Wait.',
-        '15 minutes',
-        'no source',
-      ])
-        expect(answer).toContain(words);
-      expect(document.activeElement?.id).toBe('dose-answer');
-      expect(page.text()).toContain('try a bucket first');
-    },
-  );
-
-  test(
-    'the next reading stands ready with the total the advice makes; what is typed ' + 'instead counts',
-    async () => {
-      const page = await atVat();
-      await read(page, '4.3');
-      expect(valueOf(page, '#dose-grams')).toBe(gramsText(Number(next([0], [4.3])[4])));
-      await read(page, '4.32', '0');
-      const row = next([0, 0], [4.3, 4.32]);
-      expect(page.one('.amount-big').textContent).toBe(`${gramsText(Number(row[2]))} g`);
-      expect(texts(page)).toEqual(['Before: pH 4.3', '0 g: pH 4.32']);
-      expect(valueOf(page, '#dose-ph')).toBe('');
-    },
-  );
-
-  test('it ends with DONE, and no grams, once the water is there', async () => {
-    const page = await atVat();
-    await read(page, '6.95');
-    expect(page.one('.amount-big').textContent).toBe('DONE');
-    expect(page.one('#dose-answer').className).toContain('good');
-    expect(page.one('#dose-answer').textContent).toContain('is in the window');
-    expect(page.all('.trial')).toEqual([]);
-  });
-
-  test('above the window it is a bad stop', async () => {
-    const page = await atVat();
-    await read(page, '5.2');
-    await read(page, '7.9', '2');
-    expect(page.one('#dose-answer').className).toContain('bad');
-    expect(page.one('#dose-answer').textContent).toContain('above the window');
-  });
-});
-
-test('water rich in carbon dioxide: air comes first, and where the pH goes is said', async () => {
-  const page = await atVat();
-  await read(page, '5.2');
-  expect(page.one('.amount-big').textContent).toBe('AIR FIRST');
-  expect(page.one('#dose-answer').textContent).toMatch(/Once aired, without product pH \d\.\d\d/);
-});
-
-describe('mistakes', () => {
-  test('a reading before the vat is filled in leads to the first open question', async () => {
-    const page = openPage();
-    await page.go('dose');
-    await read(page, '5');
-    expect(document.activeElement?.id).toBe('dose-volume');
-    expect(page.one('#dose-volume-fault').textContent).toContain('Water in the vat');
-    expect(page.one('#dose-stocked-fault').textContent).toContain('choose one');
-    expect(page.all('.reading-row')).toEqual([]);
-  });
-
-  test('an empty pH, a word and a pH of 52 are not taken; each says why beside the field', async () => {
-    const page = await atVat();
-    for (const [text, words] of [
-      ['', 'Type the pH'],
-      ['sour', '“sour”'],
-      ['52', 'from 3 to 11'],
-    ] as const) {
-      await read(page, text);
-      expect(page.one('#dose-ph-fault').textContent).toContain(words);
-      expect(page.one('#dose-ph').getAttribute('aria-describedby')).toContain('dose-ph-fault');
-      expect(document.activeElement?.id).toBe('dose-ph');
-    }
-    await page.type('#dose-ph', '5,2');
-    expect(page.all('#dose-ph-fault')).toEqual([]);
-    await read(page, '5,2');
-    expect(page.all('.reading-row')).toHaveLength(1);
-  });
-
-  test('grams that fall are refused with the sentence of the function', async () => {
-    const page = await atVat();
-    await read(page, '4.9');
-    await read(page, '5.5', '6');
-    await read(page, '5.9', '4');
-    expect(page.one('#dose-grams-fault').textContent).toContain('less than 6 g');
-    expect(page.all('.reading-row')).toHaveLength(2);
-  });
-
-  test('a percentage is a share, whichever way it is typed', async () => {
-    const page = await atVat();
-    await read(page, '5');
-    const pure = Number(valueOf(page, '#dose-grams'));
-    await page.type('#dose-purity', '50');
-    expect(Number(valueOf(page, '#dose-grams'))).toBeCloseTo(2 * pure, 0);
-    await page.type('#dose-purity', '500');
-    page.one('#dose-purity').dispatchEvent(new Event('blur'));
-    expect(page.one('#dose-purity-fault').textContent).toContain('up to 100 %, got 500');
-    expect(page.text()).toContain('The answer comes back');
-  });
-
-  test('a reading is corrected in its place, and left as it was', async () => {
-    const page = await atVat();
-    await read(page, '4.9');
-    await read(page, '5.5', '4');
-    await page.press('Correct reading 1');
-    expect(valueOf(page, '#dose-ph')).toBe('4.9');
-    expect(page.all('#dose-grams')).toEqual([]);
-    await page.press('Leave it as it was');
-    await page.press('Correct reading 2');
-    expect([valueOf(page, '#dose-grams'), valueOf(page, '#dose-ph')]).toEqual(['4', '5.5']);
-    await read(page, '5.3');
-    expect(texts(page)).toEqual(['Before: pH 4.9', '4 g: pH 5.3']);
-  });
-
-  test('undo takes back an addition, a correction, a removal and a new vat, one by one', async () => {
-    const page = await atVat();
-    const undo = (): Promise<void> => page.press('Undo the last change of readings');
-    await read(page, '4.9');
-    await read(page, '5.5', '4');
-    await page.press('Correct reading 2');
-    await read(page, '5.4');
-    await page.press('Take out reading 2');
-    await page.press('New vat');
-    expect(texts(page)).toEqual([]);
-    await undo();
-    expect(texts(page)).toEqual(['Before: pH 4.9']);
-    await undo();
-    expect(texts(page)).toEqual(['Before: pH 4.9', '4 g: pH 5.4']);
-    await undo();
-    expect(texts(page)).toEqual(['Before: pH 4.9', '4 g: pH 5.5']);
-    await undo();
-    await undo();
-    expect(texts(page)).toEqual([]);
-    expect(page.all('button').find((button) => button.textContent === 'Undo')).toBeUndefined();
-  });
-
-  test('the first reading stays while others rest on it', async () => {
-    const page = await atVat();
-    await read(page, '4.9');
-    await read(page, '5.5', '4');
-    await page.press('Take out reading 1');
-    expect(page.all('.reading-row')).toHaveLength(2);
-    expect(page.text()).toContain('needed by all that follow');
-  });
-});
-
-describe('fish in the vat', () => {
-  test('ammonia is asked for, and nothing is dosed before it is known', async () => {
-    const page = await atVat();
-    expect(page.all('#dose-ammonia')).toEqual([]);
-    await page.type('#dose-stocked', 'yes');
-    expect(page.one('.banner.bad').textContent).toContain('measure total ammonia');
-    await read(page, '6');
-    expect(page.one('.amount-big').textContent).toBe('STOP');
-    await page.press('Type the ammonia');
-    expect(document.activeElement?.id).toBe('dose-ammonia');
-    await page.type('#dose-ammonia', '0.4');
-    expect(page.all('button').find((button) => button.textContent === 'Type the ammonia')).toBeUndefined();
-    expect(page.one('.amount-big').textContent).toBe('AIR FIRST');
-    expect(page.text()).toContain('Stays under the limit');
-    await page.type('#dose-ammonia', '50');
-    expect(page.one('.amount-big').textContent).toBe('STOP');
-  });
-});
-
-describe('the picture', () => {
-  test('is told in words: readings, what comes next, the window', async () => {
-    const page = await atVat();
-    await read(page, '4.3');
-    await read(page, '4.32', '0');
-    const words = page.one('.path svg').getAttribute('aria-label') ?? '';
-    for (const part of ['0 g, pH 4.3', '0 g, pH 4.32', 'is likely', 'The window is pH 6.5 to 7.5'])
-      expect(words).toContain(part);
-    expect(page.all('.path .reading')).toHaveLength(2);
-    for (const shape of page.all('.path path')) expect(shape.getAttribute('d')).not.toMatch(/NaN|Infinity/);
-  });
-});
-
-describe('writing it down', () => {
-  test('the sheet holds what was typed, live, once for each press', async () => {
-    const page = await atVat();
-    await read(page, '4.9');
-    await read(page, '5.5', '4');
-    page.one('#dose-write').click();
-    page.one('#dose-write').click();
+const keys = async (page: Page, text: string): Promise<void> => {
+  for (const face of text) {
+    page.one(face === '.' ? '#key-point' : face === '>' ? '#key-next' : `#key-${face}`).click();
     await page.store.idle();
-    expect(page.world.written).toHaveLength(1);
-    const [{ model } = { model: undefined }] = page.world.written;
-    if (!model) throw new Error('nothing written');
-    expect(lintWorkbook(model)).toEqual([]);
-    expect([
-      model.sheets[0]?.cells['D14']?.value,
-      model.sheets[0]?.cells['H16']?.value,
-      model.sheets[0]?.cells['I16']?.value,
-    ]).toEqual([1000, 4, 5.5]);
-  });
-
-  test(
-    'a sheet of that name is never overwritten: the user is asked for a word behind the ' + 'name',
-    async () => {
-      const page = await atVat();
-      page.world.writeOutcome = (suffix) =>
-        suffix === ''
-          ? { kind: 'taken', sheets: ['Dosing'], names: [], free: ' 2' }
-          : { kind: 'written', sheets: [`Dosing${suffix}`] };
-      await page.press('Write as a sheet');
-      expect(page.one('#question').textContent).toContain('There is a sheet called “Dosing” already');
-      await page.type('#question-word', 'no/good');
-      await page.press('Write beside it');
-      expect(page.text()).toContain('cannot go behind a sheet name');
-      await page.type('#question-word', '3');
-      await page.press('Write beside it');
-      expect(page.world.written.map(({ suffix }) => suffix)).toEqual(['', ' 3']);
-      expect(page.text()).toContain('“Dosing 3”');
-    },
-  );
-
-  test('an unfinished vat is not written', async () => {
-    const page = openPage();
-    await page.go('dose');
-    await page.press('Write as a sheet');
-    expect(page.world.written).toEqual([]);
-    expect(document.activeElement?.id).toBe('dose-volume');
-  });
-
-  test('without a workbook a file is made', async () => {
-    const page = openPage('absent');
-    await page.go('dose');
-    await page.press('Show an example');
-    expect(page.all('#dose-write')).toEqual([]);
-    await page.press('Save as .xlsx file');
-    expect(page.world.saved.map(({ name }) => name)).toEqual(['dosing.xlsx']);
-    expect(page.world.saved[0]?.bytes.length).toBeGreaterThan(3000);
-  });
-});
-
-test('readings survive a look at another screen', async () => {
-  const page = await atVat();
-  await read(page, '5');
-  await page.go('about');
-  await page.go('dose');
-  expect(page.all('.reading-row')).toHaveLength(1);
-});
-
-test('every field of the screen has a label and links to hints that exist', async () => {
-  const page = await atVat();
-  await page.type('#dose-stocked', 'yes');
-  await read(page, '5');
-  for (const field of page.all('input, select')) {
-    expect(page.all(`label[for="${field.id}"]`)).toHaveLength(1);
-    for (const id of (field.getAttribute('aria-describedby') ?? '').split(' '))
-      expect(document.getElementById(id)).not.toBeNull();
   }
-  const ids = page.all('[id]').map((element) => element.id);
-  expect(new Set(ids).size).toBe(ids.length);
+};
+const press = async (page: Page, selector: string): Promise<void> => {
+  page.one(selector).click();
+  await page.store.idle();
+};
+const setUp = async (page: Page, more: Readonly<Record<string, string>> = {}): Promise<void> => {
+  const texts = { volume: '600', temperature: '26', spoon: '1', stocked: 'no', ...more };
+  for (const [key, text] of Object.entries(texts)) await page.type(`#dose-${key}`, text);
+  await press(page, '#dose-ready');
+};
+const atVat = async (world = fakeWorld(), more: Readonly<Record<string, string>> = {}): Promise<Page> => {
+  const page = openPage('ready', world, 'vat');
+  await page.go('dose');
+  await setUp(page, more);
+  return page;
+};
+/** The clock goes on by minutes. */
+const later = (page: Page, minutes: number): void => {
+  page.world.now += minutes / 1440;
+  page.store.send(tick, page.world.now);
+};
+const read = async (page: Page, text: string, minutes = 15): Promise<void> => {
+  later(page, minutes);
+  await keys(page, text);
+  await press(page, '#key-write');
+};
+const big = (page: Page): string => (page.one('#card-answer .big').textContent ?? '').trim();
+const answer = (page: Page): string => page.one('#card-answer').textContent ?? '';
+const logIn = (world: FakeWorld) =>
+  readLog([LOG_COLUMNS.map(({ heading }) => heading), ...world.logged]).lines;
+
+test('what is missing of the set-up is said beside its field, and nothing is logged', async () => {
+  const page = openPage('ready', fakeWorld(), 'vat');
+  await page.go('dose');
+  await press(page, '#dose-ready');
+  expect(page.text()).toContain('Water in the vat: a number is needed');
+  expect(document.activeElement?.id).toBe('dose-volume');
+  expect(page.world.logged).toEqual([]);
+});
+
+test('from the set-up to the end: each line stands in the log at once, and the advice is the engine’s', async () => {
+  const page = await atVat();
+  expect(big(page)).toContain('Read the pH');
+  await read(page, '5.1');
+  expect(big(page)).toContain('Air first');
+  expect(page.one('#dose-what-aired').getAttribute('aria-pressed')).toBe('true');
+  await read(page, '5.5>5.5', 60);
+  const events = eventsOf(logIn(page.world));
+  const advice = vatAdvice({ ...SETUP, litres: 600, celsius: 26, spoons: [1] }, events);
+  expect(advice.action).toBe('dose');
+  expect(big(page)).toContain('Give');
+  expect(answer(page)).toContain('Goggles and gloves');
+  await press(page, '#dose-given');
+  expect(logIn(page.world).map(({ what, ph, again, grams }) => [what, ph, again, grams])).toEqual([
+    ['filled', null, null, null],
+    ['reading', 5.1, null, null],
+    ['aired', 5.5, 5.5, null],
+    ['dose', null, null, expect.closeTo(advice.measures?.grams ?? NaN, 6)],
+  ]);
+  expect(big(page)).toContain('Mix, then read');
+  expect(page.one('#dose-vat-0').textContent).toContain('mixing 15:00');
+  later(page, 5);
+  expect(page.one('#dose-vat-0').textContent).toContain('mixing 10:00');
+  // The dose has robbed the water of gas: what stands at 6.9 now is not the end yet.
+  await read(page, '6.9');
+  expect(big(page)).toContain('Air first');
+  await read(page, '6.8', 60);
+  expect(big(page)).toContain('Done');
+  expect(answer(page)).toContain('pH 6.80 is in the window');
+});
+
+test('another amount than the spoons hold is logged as typed', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  await read(page, '5.5>5.5', 60);
+  await page.type('#field-grams', '0,8');
+  await press(page, '#dose-given');
+  expect(logIn(page.world).at(-1)).toMatchObject({ what: 'dose', grams: 0.8, product: 'soda ash' });
+});
+
+test('a reading no vat can show is refused beside the keys and not logged; a slip can be taken back', async () => {
+  const page = await atVat();
+  await read(page, '1.2');
+  expect(answer(page)).toContain('pH 1.2 is no reading of a vat');
+  expect(logIn(page.world)).toHaveLength(1);
+  await press(page, '#key-erase');
+  await press(page, '#key-erase');
+  await press(page, '#key-erase');
+  await read(page, '6.1');
+  await read(page, '9.1');
+  expect(big(page)).toContain('Read again');
+  expect(answer(page)).toContain('pH 9.10 was read');
+  await press(page, '#line-back');
+  expect(logIn(page.world).map(({ ph }) => ph)).toEqual([null, 6.1]);
+  expect(big(page)).toContain('Air first');
+});
+
+test('the second vat takes everything over from the first; the list shows the state of each', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  await press(page, '#dose-vat-1');
+  await press(page, '#dose-same-0');
+  expect(logIn(page.world).at(-1)).toMatchObject({ what: 'filled', vat: '2', litres: 600 });
+  await read(page, '6.9');
+  expect(['#dose-vat-0', '#dose-vat-1'].map((id) => page.one(id).textContent)).toEqual([
+    expect.stringContaining('air'),
+    expect.stringContaining('done'),
+  ]);
+});
+
+test('closed in the middle, it goes on: typed keys, set-up and clock come back', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  await read(page, '5.5>5.5', 60);
+  await press(page, '#dose-given');
+  await keys(page, '5.8');
+  const places = [placeOf('vat')].flatMap((one) => one ?? []);
+  const kept = readKept(keptText(keptOf(page.store.state(), places), 1))?.kept;
+  if (!kept) throw new Error('nothing kept');
+  const again = openPage('ready', page.world, 'about');
+  again.store.change((state) => ({ ...state, kept }));
+  again.store.send(tick, page.world.now);
+  await again.go('dose');
+  expect((again.one('#field-ph') as HTMLInputElement).value).toBe('5.8');
+  expect(big(again)).toContain('Mix, then read');
+  expect(again.one('#dose-vat-0').textContent).toContain('mixing 15:00');
+});
+
+test('only the workbook came along: the log gives back lines, litres and product; what it lacks is asked', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  const again = openPage('ready', page.world, 'vat');
+  await again.go('dose');
+  expect((again.one('#dose-volume') as HTMLInputElement).value).toBe('600');
+  await again.type('#dose-temperature', '26');
+  await again.type('#dose-stocked', 'no');
+  await press(again, '#dose-ready');
+  expect(big(again)).toContain('Air first');
+  // Nothing is written twice.
+  expect(logIn(again.world)).toHaveLength(2);
+});
+
+test('the meter in its buffer: a line of its own, taken off every reading, said', async () => {
+  const page = await atVat();
+  await press(page, '#dose-what-meter-check');
+  await read(page, '6.8');
+  expect(logIn(page.world).at(-1)).toMatchObject({ what: 'meter check', number: 6.8, unit: 'buffer 7' });
+  await read(page, '5.1');
+  expect(page.one('#dose-more').textContent).toContain('0.2 too little in its buffer');
+});
+
+test('new water begins another dosing; the name of who writes stands beside each line', async () => {
+  const page = await atVat(fakeWorld(), { who: 'Ama' });
+  await read(page, '6.9');
+  expect(big(page)).toContain('Done');
+  await press(page, '#dose-new-water');
+  expect(big(page)).toContain('Read the pH');
+  expect(new Set(logIn(page.world).map(({ who }) => who))).toEqual(new Set(['Ama']));
+});
+
+test('fish in the vat: ammonia is asked for before anything is given', async () => {
+  const page = await atVat(fakeWorld(), { stocked: 'yes', origin: 'aerated' });
+  await read(page, '5.5>5.5');
+  expect(big(page)).toContain('Stop: ammonia');
+  expect(page.all('#dose-given')).toEqual([]);
 });

@@ -57,6 +57,8 @@ export interface FakeWorld {
   readonly logged: (readonly Cell[])[];
   readonly words: string[];
   pane: string | undefined;
+  /** What a writing left that broke off. */
+  left?: { readonly title: string; readonly sheets: readonly string[] } | undefined;
   /** The clock on the wall. */
   now: number;
   /** It takes nothing to remember. */
@@ -89,6 +91,10 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       guard();
       world.logged.push(...rows);
       return { sheet, row: world.logged.length - rows.length + 2 };
+    },
+    readLines: async ({ headings }) => {
+      guard();
+      return world.logged.length > 0 ? [[...headings], ...world.logged] : [];
     },
     writeCells: async (sheet, cells) => {
       guard();
@@ -124,6 +130,15 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
       guard();
       world.written.push({ model, suffix });
       return world.writeOutcome(suffix);
+    },
+    leftBehind: async () => world.left,
+    takeLeftAway: async () => {
+      const sheets = world.left?.sheets ?? [];
+      world.left = undefined;
+      return sheets;
+    },
+    keepLeft: async () => {
+      world.left = undefined;
     },
     rewriteWorkbook: async (model, before, suffix) => {
       guard();

@@ -1,4 +1,5 @@
-import { learnRates, ratesWorkbook } from '../../shared/learn';
+import { learnRates } from '../../shared/learn';
+import { ratesWorkbook } from '../../shared/books/learn';
 import { demoFarm } from '../learn/demoFarm';
 import { gridOf } from '../season/support';
 import { fakeWorld } from './fakePort';

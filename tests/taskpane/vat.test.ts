@@ -1,3 +1,5 @@
+import type { Cell } from '../../shared/base/values';
+import { LOG_COLUMNS } from '../../shared/dosing/log';
 import { readKept } from '../../taskpane/pane/kept';
 import { keptOf, keptText } from '../../taskpane/pane/kept';
 import { placeOf } from '../../taskpane/pane/places';
@@ -18,6 +20,11 @@ const open = async (card: string, page = openPage('ready', fakeWorld(), 'vat')):
   await page.store.idle();
   return page;
 };
+/** The filled cells of a line by what they are, without its moment. */
+const named = (row: readonly Cell[]): Record<string, Cell> =>
+  Object.fromEntries(
+    LOG_COLUMNS.flatMap(({ key }, i) => (key === 'at' || row[i] === null ? [] : [[key, row[i] ?? null]])),
+  );
 const answer = (page: Page): string => (page.one('#card-answer').textContent ?? '').replaceAll('\u202f', ' ');
 
 test('a weighed female: 1.4 kg at 0.5 mL per kg is 0.70 mL, and both are lines at once', async () => {
@@ -27,9 +34,9 @@ test('a weighed female: 1.4 kg at 0.5 mL per kg is 0.70 mL, and both are lines a
   expect(answer(page)).toContain('0.70 mL');
   expect(answer(page)).toContain('vet');
   await keys(page, 'write');
-  expect(page.world.logged.map((row) => row.slice(1, 5))).toEqual([
-    ['1', 'female weight', 1.4, 'kg'],
-    ['1', 'hormone', 0.7, 'mL'],
+  expect(page.world.logged.map((row) => named(row))).toEqual([
+    { vat: '1', what: 'female weight', number: 1.4, unit: 'kg' },
+    { vat: '1', what: 'hormone', number: 0.7, unit: 'mL' },
   ]);
   expect(page.world.logged[0]?.[0]).toBe(page.world.now);
 });
@@ -78,7 +85,7 @@ test('without a workbook lines wait, and go into it when one arrives', async () 
   const { hostArrived } = await import('../../taskpane/pane/hostArrived');
   page.store.send(hostArrived, 'ready');
   await page.store.idle();
-  expect(page.world.logged.map((row) => row[3])).toEqual([7]);
+  expect(page.world.logged.map((row) => named(row).number)).toEqual([7]);
   expect(page.text()).not.toContain('waits');
 });
 
@@ -108,6 +115,27 @@ test('what was typed and noted comes back when the pane is opened again', async 
   await again.go('vat');
   expect(again.store.state().vat.lines.map(({ value }) => value)).toEqual([5]);
   expect((again.one('#field-dead') as HTMLInputElement).value).toBe('3');
+});
+
+test('water measured at the vat stands in the columns of its kind, so that a dosing can read it', async () => {
+  const page = await open('water');
+  await keys(page, '2', '6', 'next', '6', 'point', '4', 'write');
+  expect(page.world.logged.map((row) => named(row))).toEqual([
+    { vat: '1', what: 'reading', celsius: 26 },
+    { vat: '1', what: 'reading', ph: 6.4 },
+  ]);
+});
+
+test('the lines of the workbook are read back when the pane opens; what was put right there is right here', async () => {
+  const page = await open('dead');
+  await keys(page, '5', 'write');
+  const at = LOG_COLUMNS.findIndex(({ key }) => key === 'number');
+  const row = [...(page.world.logged[0] ?? [])];
+  row[at] = 6;
+  page.world.logged[0] = row;
+  const again = openPage('ready', page.world, 'vat');
+  await again.store.idle();
+  expect(again.store.state().vat.lines.map(({ value, what }) => [what, value])).toEqual([['dead', 6]]);
 });
 
 test('kept text that is damaged or of another version is left aside', () => {

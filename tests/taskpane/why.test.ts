@@ -48,3 +48,23 @@ test('follows the selection while it is open; a typed number is just that', asyn
   await page.store.idle();
   expect(page.text()).toContain('worked out with the sheet’s own functions');
 });
+
+test('its cells are marked with a note that says by which cell, and the marks go away again', async () => {
+  const world = fakeWorld();
+  world.cell = { sheet: 'Water', address: 'C2', formula: '=SPAWN.AMMONIA.SHARE(A2:A3,B2)', value: 0.05 };
+  world.cells['Water!A2:A3'] = [[8], [7]];
+  world.cells['Water!B2'] = [[25]];
+  const page = openPage('ready', world, 'why');
+  await page.store.idle();
+  await page.press('Mark its cells');
+  expect(world.marks.map(({ sheet, address, note }) => `${sheet}!${address} ${note}`)).toEqual([
+    'Water!A2 Read by Water!C2',
+    'Water!A3 Read by Water!C2',
+    'Water!B2 Read by Water!C2',
+  ]);
+  await page.press('Take the marks away');
+  expect(world.marks).toEqual([]);
+  world.refusal = '“Water” is protected.';
+  await page.press('Mark its cells');
+  expect(page.text()).toContain('“Water” is protected.');
+});

@@ -1,10 +1,10 @@
 import { isoDateOfSerial } from '../../units/dates';
 import { verdictText } from '../../maths/verdict';
 import type { OrderBook } from '../../season/orderBook';
-import type { BookInput } from '../season/again/again';
+import type { BookInput } from './readFigures';
 import type { OrderPlan, SeasonBatch } from '../../season/types';
-import { numberIn } from '../season/again/sheetReading';
-import type { Entry } from '../season/again/sheetReading';
+import { numberIn } from './sheetReading';
+import type { Entry } from './sheetReading';
 import type { BookPlan } from './layout';
 import type { BookRead } from './read';
 

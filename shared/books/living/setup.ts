@@ -4,8 +4,8 @@ import type { CellModel, SheetModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
 import type { LivingPages } from './context';
 import { HEAD } from './layout';
-import type { SetupField } from '../season/setupFields';
-import { PRICE_FIELDS, SETUP_FIELDS } from '../season/setupFields';
+import type { SetupField } from './setupFields';
+import { PRICE_FIELDS, SETUP_FIELDS } from './setupFields';
 
 const WAIT = 'when planned again';
 

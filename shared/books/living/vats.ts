@@ -64,9 +64,10 @@ function staysTable(pages: LivingPages, sheet: SheetBuilder): void {
     const byStage = (eggs: string, fry: string, nursing: string): string =>
       `IF(${here('stage')}="eggs",${eggs},IF(${here('stage')}="fry",${fry},${nursing}))`;
     const ends = `IF(${own('ends')}="${BEGINS.feed}",${of('feed')},IF(${own('ends')}="${BEGINS.weaned}",${of('weaned')}+8/24,${orders.find('due', 'order', own('ends'))}+8/24))`;
-    // Only the fish that are nursed move on; what is sold as fry has left, the rest is let go.
-    const nursed = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('stage')},"nursing")`;
     const mates = `SUMIFS(${w.range('litres')},${stays.range('batch')},${here('batch')},${stays.range('stage')},${here('stage')})`;
+    // What is promised of them moves on, and with it what may be needed if fewer live, as far as there is room.
+    const promised = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('stage')},"nursing")`;
+    const nursed = `MAX(${promised},MIN(${of('fry')},${mates}*${pages.fx('{nurseryPerLitre}')}))`;
     stays.line(sheet, row, {
       vat: stay.vat,
       batch: stay.batch,

@@ -7,7 +7,6 @@ import { rangeOf } from '../../maths/quantiles';
 import { monthIndexOf } from '../../units/dates';
 import { feedingOf, purchasesOf } from '../goods';
 import type { OrderBook } from '../orderBook';
-import type { PlannedRun, SeasonMoney } from '../result';
 import type {
   Allocation,
   BatchFeeding,
@@ -15,6 +14,7 @@ import type {
   MoneyEntry,
   OrderPlan,
   SeasonBatch,
+  SeasonMoney,
   SeasonPlan,
   SeasonPurchase,
 } from '../types';
@@ -40,14 +40,14 @@ export function feedingRows(
   batches: readonly SeasonBatch[],
   allocations: readonly Allocation[],
 ): BatchFeeding[] {
-  return batches.flatMap((batch, i) => {
+  return batches.flatMap((batch) => {
     const byDate = new Map<number, BatchFeeding>();
     const own = allocations.filter((allocation) => allocation.batch === batch.name);
     for (const { feeding, due, task } of groupsOf(batch, own, problem)) {
       const product = problem.tasks[task]?.product;
       if (!product) continue;
-      const run = { ...batch, feeding, due, run: i + 1 } as unknown as PlannedRun;
-      for (const { date, fish, grams, cysts, dry } of feedingOf(run, product, problem.assumed)) {
+      const group = { feedFrom: batch.feedFrom, feeding, due };
+      for (const { date, fish, grams, cysts, dry } of feedingOf(group, product, problem.assumed)) {
         if (date < problem.today) continue;
         const before = byDate.get(date);
         const all = fish + (before?.fish ?? 0);
@@ -71,11 +71,10 @@ export function purchasesFor(
   feeding: readonly BatchFeeding[],
 ): SeasonPurchase[] {
   // Hormone of a batch that stands is bought already.
-  const runs = batches.filter(({ state }) => state === 'planned') as unknown as readonly PlannedRun[];
   return purchasesOf(
     book,
-    runs,
-    feeding.map((row) => ({ ...row, run: 0 })),
+    batches.filter(({ state }) => state === 'planned'),
+    feeding,
   );
 }
 

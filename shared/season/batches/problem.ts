@@ -129,7 +129,7 @@ export function batchProblemOf(
 ): { readonly problem: BatchProblem; readonly assumed: Assumed; readonly impossible: readonly string[] } {
   const delivered = deliveredTo(book);
   const open = book.orders.filter((order) => isOpen(order, book.plannedOn));
-  const base = problemOf({ ...book, orders: open, underway: [] });
+  const base = problemOf({ ...book, orders: open });
   const a = base.assumed;
   const tasks = base.problem.tasks.map((task): Task => ({
     ...task,

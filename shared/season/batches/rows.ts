@@ -1,6 +1,7 @@
 // Long: one row after another.
 import { effectiveNumber } from '../../families/brood/kernels/inbreeding';
 import type { Assumed } from '../../families/assumptions';
+import { hormoneFor } from '../goods';
 import type { OrderBook } from '../orderBook';
 import { VAT_STAGES } from '../stages';
 import type { Allocation, BatchClock, BatchStay, SeasonBatch } from '../types';
@@ -138,7 +139,11 @@ function batchRow(
     name,
     pairs,
     males: [...new Set(pairs.map(({ male }) => male))],
-    hormone: pairs.reduce((sum, { kilograms }) => sum + kilograms, 0) * a.hormoneDose,
+    hormone: hormoneFor(
+      book,
+      a,
+      pairs.reduce((sum, { kilograms }) => sum + kilograms, 0),
+    ),
     ...expected,
     promised: 0,
     extra: extraOf(schedule, batch, expected.feeding),
@@ -162,7 +167,11 @@ const closedRows = (book: OrderBook, a: Assumed): SeasonBatch[] =>
       state: kept.state,
       pairs: kept.pairs,
       males: [...new Set(kept.pairs.map(({ male }) => male))],
-      hormone: kept.pairs.reduce((sum, { kilograms }) => sum + kilograms, 0) * a.hormoneDose,
+      hormone: hormoneFor(
+        book,
+        a,
+        kept.pairs.reduce((sum, { kilograms }) => sum + kilograms, 0),
+      ),
       eggs: kept.eggs,
       larvae: kept.larvae ?? kept.eggs * a.hatch,
       feeding: kept.feeding ?? 0,

@@ -1,7 +1,7 @@
 import type { PanePlace } from '../../pane/places';
 import { writeCheckWithSuffix } from '../check/commands/out';
 import { initialCheck } from '../check/state/check';
-import { insertAnyway } from '../functions/commands/functions';
+import { insertAnyway, insertBelow } from '../functions/commands/functions';
 import { initialFunctions } from '../functions/state/functions';
 import { initialMessages } from '../messages/state/messages';
 import { followCell } from './commands/why';
@@ -16,8 +16,8 @@ export const place: PanePlace = {
     check: initialCheck,
   }),
   view: whyView,
-  answers: { insertAnyway, writeCheckWithSuffix },
-  keeps: { why: ['part'], functions: ['search', 'family', 'open', 'texts'] },
+  answers: { insertAnyway, insertBelow, writeCheckWithSuffix },
+  keeps: { why: ['part'], functions: ['search', 'family', 'open', 'texts', 'isNamed'] },
   onOpen: followCell,
   onTick: followCell,
 };

@@ -1,13 +1,12 @@
 import { livingBook } from '../../../shared/books/living';
-import { planOfRuns } from '../../../shared/books/living/fromRuns';
 import { booksIn, readBook } from '../../../shared/books/living/read';
 import type { BookRead } from '../../../shared/books/living/read';
-import { planSeasonBook, readOrderBook } from '../../../shared/season';
+import { planBatches, readOrderBook } from '../../../shared/season';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { bookOf, gridOf } from '../../season/support';
 
 const book = bookOf({ water: { ph: 5.7, alkalinity: 0.02 }, assumptions: { hatch: 0.5 } });
-const plan = planOfRuns(book, planSeasonBook(book, { draws: 200 }));
+const plan = planBatches(book, { draws: 200, explains: false });
 const model = livingBook(book, plan);
 const read = (from: WorkbookModel): BookRead => {
   const reading = readBook(from.sheets.map(gridOf), '');

@@ -1,11 +1,10 @@
 import { addressOf, parseAddress } from '../../../shared/sheet/formula/address';
 import { livingBook, LivingPages, SHEETS } from '../../../shared/books/living';
-import { planOfRuns } from '../../../shared/books/living/fromRuns';
 import type { Table } from '../../../shared/books/living/table';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
 import { rngOf } from '../../../shared/maths/rng';
 import { DAY_LINES, EVENTS_IN_ORDER, RUN_LINES, SHARE_LINES, TASKS } from '../../../shared/run/lines';
-import { planSeasonBook } from '../../../shared/season';
+import { planBatches } from '../../../shared/season/batches';
 import { DEEPEST } from '../../../shared/sheet/workbook/lint';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { BOOK, bookOf } from '../../season/support';
@@ -21,7 +20,7 @@ interface Made {
 }
 const made = (changes: object = {}): Made => {
   const book = bookOf(changes);
-  const plan = planOfRuns(book, planSeasonBook(book, { draws: 200 }));
+  const plan = planBatches(book, { draws: 200, explains: false });
   return { book, plan, pages: new LivingPages(book, plan), model: livingBook(book, plan) };
 };
 const cells = (model: WorkbookModel, sheet: string): Readonly<Record<string, CellModel>> =>

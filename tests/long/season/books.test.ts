@@ -2,10 +2,9 @@ import { planBatches } from '../../../shared/season/batches';
 import { batchProblemOf } from '../../../shared/season/batches/problem';
 import { search } from '../../../shared/season/batches/search';
 import { isMetTask } from '../../../shared/season/batches/serve';
-import { problemOf } from '../../../shared/season/problem';
-import { deliveredOf, solve } from '../../../shared/season/solve';
 import { breachesOf } from '../../season/batchRules';
-import { hatcheryOf, mergedByHand } from '../../season/hatcheries';
+import MERGED from '../../data/season/mergedByHand.json';
+import { hatcheryOf } from '../../season/hatcheries';
 import { randomBook } from '../../season/randomBooks';
 
 test('three hundred random order books: no rule is broken', () => {
@@ -35,36 +34,37 @@ test('every short book says what binds, and a change that helps or that none of 
   expect(silent).toEqual([]);
 }, 900_000);
 
-test('twenty hatcheries with small orders: at least 95 % of what the same orders give brought together by hand, and no more females', () => {
-  const sum = { orders: 0, typed: 0, merged: 0, fish: 0, females: 0, met: 0, batchFish: 0, batchFemales: 0 };
-  for (let h = 0; h < 20; h++) {
-    const book = hatcheryOf(h);
-    sum.orders += book.orders.length;
-    const typed = problemOf(book).problem;
-    sum.typed += deliveredOf(solve(typed)).filter((n, t) => n >= (typed.tasks[t]?.wanted ?? 0) - 0.5).length;
-    const merged = mergedByHand(book);
-    const { problem } = problemOf(merged.book);
-    const schedule = solve(problem);
-    deliveredOf(schedule).forEach((fish, t) => {
-      sum.fish += fish;
-      let left = fish + 0.5;
-      for (const { number } of merged.parts.get(problem.tasks[t]?.order.name ?? '') ?? [])
-        if (left >= number) {
-          sum.merged++;
-          left -= number;
-        }
-    });
-    sum.females += schedule.runs.reduce((n, run) => n + run.pairs.length, 0);
-    const batches = batchProblemOf(book, 'mean').problem;
-    const found = search(batches);
-    batches.tasks.forEach(({ wanted }, t) => {
-      sum.batchFish += wanted - (found.need[t] ?? 0);
-      if (isMetTask(found, t)) sum.met++;
-    });
-    for (const { pairs } of found.batches.values()) sum.batchFemales += pairs.length;
-  }
-  console.log(JSON.stringify(sum));
-  expect(sum.met).toBeGreaterThanOrEqual(0.95 * sum.merged);
-  expect(sum.batchFish).toBeGreaterThanOrEqual(0.95 * sum.fish);
-  expect(sum.batchFemales).toBeLessThanOrEqual(sum.females);
-}, 900_000);
+/**
+ * What a planner that gives every order runs of its own makes of the same hatcheries after small orders of one
+ * product, due within three days of each other, were brought together by hand (their fish then wait that much
+ * less): orders met, fish, females. Worked out once by that planner before it was given up; hatcheries 500 to
+ * 519 were never looked at while the search was made.
+ */
+const isFull = process.env.LONG === 'full';
+test.each([
+  ['the twenty first', 0, 20] as const,
+  ...(isFull ? [['twenty fresh ones', 20, 40] as const] : []),
+])(
+  'hatcheries with small orders, %s: at least 95 %% of what the same orders give brought together by hand, and no more females',
+  (_, from, to) => {
+    const sum = { orders: 0, merged: 0, met: 0, fish: 0, batchFish: 0, females: 0, batchFemales: 0 };
+    for (const row of MERGED.slice(from, to)) {
+      const { problem } = batchProblemOf(hatcheryOf(row.hatchery), 'mean');
+      const found = search(problem);
+      sum.orders += row.orders;
+      sum.merged += row.met;
+      sum.fish += row.fish;
+      sum.females += row.females;
+      problem.tasks.forEach(({ wanted }, t) => {
+        sum.batchFish += wanted - (found.need[t] ?? 0);
+        if (isMetTask(found, t)) sum.met++;
+      });
+      for (const { pairs } of found.batches.values()) sum.batchFemales += pairs.length;
+    }
+    console.log(JSON.stringify(sum));
+    expect(sum.met).toBeGreaterThanOrEqual(0.95 * sum.merged);
+    expect(sum.batchFish).toBeGreaterThanOrEqual(0.95 * sum.fish);
+    expect(sum.batchFemales).toBeLessThanOrEqual(sum.females);
+  },
+  900_000,
+);

@@ -1,6 +1,7 @@
 import { assumed } from '../../../shared/families/assumptions';
 import { dayLines, runLines, DAY_LINES, RUN_GIVEN, RUN_LINES } from '../../../shared/run/lines';
-import { planSeasonBook } from '../../../shared/season';
+import { LivingPages } from '../../../shared/books/living';
+import { planBatches } from '../../../shared/season/batches';
 import { givenBy } from '../../../shared/season/given';
 import { rngOf } from '../../../shared/maths/rng';
 import { ASSUMPTIONS } from '../../../shared/families/assumptions';
@@ -35,48 +36,31 @@ function randomBook(seed: number) {
 describe('lines and the season engine say the same', () => {
   test.each(Array.from({ length: 60 }, (_, i) => i + 1))('book %i', (seed) => {
     const book = randomBook(seed);
-    const a = assumed(book.assumptions);
-    const plan = planSeasonBook(book, { draws: 0 });
-    for (const run of plan.runs) {
-      const product = plan.orders[0]?.product;
-      const given = {
-        ...givenBy(book, a),
-        strip: run.stripAt,
-        rearing: product?.rearingDays ?? NaN,
-        nursing: product?.nurseryDays ?? NaN,
-        leaves: run.due,
-        kilograms: run.females.reduce((sum, f) => sum + f.kilograms, 0),
-        toSet: run.eggs,
-      };
-      const lines = runLines.open(given);
+    const plan = planBatches(book, { draws: 0, explains: false });
+    const pages = new LivingPages(book, plan);
+    for (const batch of plan.batches) {
+      const lines = pages.reader(batch);
       const wanted = {
-        water: run.temperature,
-        latency: run.latencyHours,
-        inject: run.injectAt,
-        look: run.checkAt,
-        late: run.lateAt,
-        hatchAt: run.hatchAt,
-        hatchEnd: run.hatchEndAt,
-        feed: run.firstFeedAt,
-        fedFrom: run.feedFrom,
-        ready: run.readyAt,
-        ...(book.preparation === 'ready-made solution' ? { hormone: run.hormone } : {}),
-        eggs: run.eggs,
-        larvae: run.larvae,
-        feeding: run.feeding,
-        fry: run.weaned,
-        fish: run.fish,
+        water: batch.temperature,
+        latency: batch.latencyHours,
+        inject: batch.injectAt,
+        look: batch.checkAt,
+        late: batch.lateAt,
+        hatchAt: batch.hatchAt,
+        hatchEnd: batch.hatchEndAt,
+        feed: batch.firstFeedAt,
+        fedFrom: batch.feedFrom,
+        hormone: batch.hormone,
+        eggs: batch.eggs,
+        larvae: batch.larvae,
+        feeding: batch.feeding,
       } as const;
       for (const [key, value] of Object.entries(wanted))
         expect([key, lines.number(key) / value]).toEqual([key, expect.closeTo(1, 9)]);
-      for (const row of plan.feeding.filter(({ run: of }) => of === run.run)) {
-        const day = dayLines.open({
-          ...given,
-          ...Object.fromEntries(
-            dayLines.needs.filter((key) => key in RUN_LINES).map((key) => [key, lines.get(key)] as const),
-          ),
-          day: row.date - run.feedFrom,
-        });
+      const isNursed = plan.allocations.some((own) => own.batch === batch.name && own.stage === 'nursing');
+      const rows = plan.feeding.filter((row) => row.batch === batch.name);
+      for (const row of isNursed ? rows.filter(({ date }) => date < batch.weanedAt - 1) : rows) {
+        const day = pages.day(batch, row.date - batch.feedFrom);
         for (const [key, value] of [
           ['fishNow', row.fish],
           ['gramsNow', row.grams],

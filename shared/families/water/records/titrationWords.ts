@@ -67,6 +67,9 @@ const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
   inWindow: (reason) =>
     `Stop: pH ${to2(reason.read)} is in the window. No more product; keep the air on and measure ` +
     'again tomorrow.',
+  willRise: (reason) =>
+    `Air on, no product yet: with what has gone in, the pH should rise to about ${to1(reason.ph)} as carbon dioxide ` +
+    'leaves. Read again after an hour of air and write "aired" beside it; if it has not risen, more is given.',
   littleLeft: () =>
     'Stop: what is left to give moves the pH by less than a meter shows. Keep the air on and ' +
     'measure again tomorrow.',

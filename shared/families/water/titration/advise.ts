@@ -42,6 +42,7 @@ export type AdviceReason =
   | { readonly code: 'inWindow'; readonly read: number }
   | { readonly code: 'climbs'; readonly ph: number; readonly isOwn: boolean }
   | { readonly code: 'risesAlone'; readonly ph: number }
+  | { readonly code: 'willRise'; readonly ph: number }
   | { readonly code: 'littleLeft' }
   | { readonly code: 'noUse' }
   | { readonly code: 'oneReading' }
@@ -75,6 +76,8 @@ export const CEILING = 8;
 const AIR_MAY_DO = 0.03;
 /** The same once an hour of air has run. */
 const AIR_MAY_STILL_DO = 0.1;
+/** A rise, pH, by the last hour of air that says gas is still leaving, whatever air may still do. */
+const RISING = 0.3;
 /** Chance of standing inside at which no more product is given. */
 const SURELY = 0.85;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
@@ -235,6 +238,12 @@ const atRest = (v: View): Advice | undefined => {
 const climbing = ({ aired, aim, log }: View): AdviceReason[] =>
   aired.likely > aim.top ? [{ code: 'climbs', ph: aired.likely, isOwn: (log.at(-1)?.dose ?? 0) === 0 }] : [];
 
+/** pH by which the last two readings of one and the same dose differ. */
+const risen = ({ log }: View): number => {
+  const [before, now] = [log.at(-2), log.at(-1)];
+  return before && now && before.dose === now.dose ? levelOf(now) - levelOf(before) : 0;
+};
+
 /** The water stands below the window. */
 const below = (v: View): Advice => {
   const { aim, segment, cloud, airedValues, aired } = v;
@@ -243,7 +252,8 @@ const below = (v: View): Advice => {
     if (!segment.isAired && mayDo >= AIR_MAY_DO)
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     const isUntouched = last(segment.series.doses) === 0;
-    if (segment.isAired && !segment.isSettled && isUntouched && mayDo >= AIR_MAY_STILL_DO)
+    const mayStillDo = mayDo >= AIR_MAY_STILL_DO || risen(v) >= RISING;
+    if (segment.isAired && !segment.isSettled && isUntouched && mayStillDo)
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
   } else if (mayDo >= 0.5 && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
@@ -266,6 +276,20 @@ const grown = (v: View, wanted: number): { dose: number; isHeld: boolean } => {
   return dose > most ? { dose: most, isHeld: true } : { dose, isHeld: false };
 };
 
+/** Enough has been given, as far as the readings tell: what is left to do is to let the gas out. */
+const willRise = ({ aim, aired, read }: View): boolean =>
+  aim.canAir && read < aim.bottom && aired.likely >= aim.bottom;
+
+/** No dose worth giving is left. */
+const idle = (v: View, dose: number): Advice => {
+  if (Number.isFinite(dose) && willRise(v))
+    return answer(v, 'airFirst', [{ code: 'willRise', ph: v.aired.likely }]);
+  const isSure = chanceOf(v.cloud, v.airedValues, (ph) => ph >= v.aim.bottom) >= SURELY;
+  return dose > 0 && isSure && v.read >= v.aim.bottom
+    ? answer(v, 'done', [{ code: 'littleLeft' }])
+    : answer(v, 'stop', [{ code: 'noUse' }]);
+};
+
 const dosed = (v: View): Advice => {
   const { b, cloud, aim } = v;
   const choice = nextDose(b, cloud, aim);
@@ -274,11 +298,12 @@ const dosed = (v: View): Advice => {
   const after = expected(b, cloud, dose);
   const values = airedAfter(b, cloud, dose);
   const gain = quantile(cloud, values, 0.5) - v.aired.likely;
-  if (!(dose > 0) || !Number.isFinite(dose)) return answer(v, 'stop', [{ code: 'noUse' }]);
-  if (gain < IDLE && after.likely - v.now.likely < IDLE && !bounded.isHeld)
-    return chanceOf(cloud, v.airedValues, (ph) => ph >= aim.bottom) >= SURELY && v.read >= aim.bottom
-      ? answer(v, 'done', [{ code: 'littleLeft' }])
-      : answer(v, 'stop', [{ code: 'noUse' }]);
+  if (
+    !(dose > 0) ||
+    !Number.isFinite(dose) ||
+    (gain < IDLE && after.likely - v.now.likely < IDLE && !bounded.isHeld)
+  )
+    return idle(v, dose);
   const limit: Limit = bounded.isHeld ? 'last' : v.isMisfit ? 'doubt' : choice.limit;
   const given = answer(v, 'dose', [{ code: 'limited', by: limit }]);
   return {

@@ -18,7 +18,7 @@ import { begun, readChosen, stoppedAt } from '../../share/commands/share';
 
 /** The rules are a big part of the code and needed late: they are loaded when first asked for. */
 export const auditor = () => import(/* webpackChunkName: "audit" */ '../../../../shared/records');
-export const learner = () => import(/* webpackChunkName: "learn" */ '../../../../shared/learn');
+export const learner = () => import(/* webpackChunkName: "learn" */ '../../../../shared/books/learn');
 
 const OWN_SHEETS = /^(Check findings|Check reading|Rates|Trends)( \S+)?$/;
 const isRecords = ({ name }: { readonly name: string }): boolean => !OWN_SHEETS.test(name);

@@ -1,298 +1,224 @@
-// Long: commands of one screen that share its waiting and its notices.
-import type { DosingReading } from '../../../../shared/dosing/ask';
-import { GRAMS_SO_FAR } from '../../../../shared/dosing/ask';
-import { DOSING_FIELDS } from '../../../../shared/dosing/fields';
-import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
+// Long: commands of one screen that share its draft.
+import { bufferUnit, eventOf } from '../../../../shared/dosing/events';
+import type { LogLine } from '../../../../shared/dosing/log';
+import { EMPTY_LINE } from '../../../../shared/dosing/log';
+import { measuresText, vatSentences } from '../../../../shared/dosing/say';
 import type { Command, Working } from '../../../pane/command';
-import { working } from '../../../pane/command';
-import type { DoseState, Draft } from '../state/dose';
+import type { PaneState } from '../../../pane/state';
+import { readNumber } from '../../../pane/typed';
+import { wordsFor } from '../../../words/words';
+import { chooseVat, noteLines, ringTimer } from '../../vat/commands/notebook';
+import type { VatState } from '../../vat/state/notebook';
+import type { DoseDraft, DraftField, DraftWhat } from '../state/dose';
 import {
   EMPTY_DRAFT,
-  EXAMPLE_READINGS,
-  dosingOf,
-  draftGrams,
-  exampleDose,
-  isDosingKey,
-  readVat,
+  adviceFor,
+  draftOf,
+  eventsIn,
+  fieldsFor,
+  setupIn,
+  textsOf,
+  whatOf,
 } from '../state/dose';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
-import { readNumber } from '../../../pane/typed';
-import type { Written } from '../../../pane/writing';
-import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/writing';
+import { waitOver } from '../state/clocks';
+import { inDose } from './setup';
 
-const inDose = (state: PaneState, dose: Partial<DoseState>): PaneState => ({
-  ...state,
-  dose: { ...state.dose, ...dose },
-  notice: undefined,
-  question: undefined,
-});
+const withDraft = (state: PaneState, draft: DoseDraft, more: Partial<PaneState['dose']> = {}): PaneState =>
+  inDose(state, { drafts: { ...state.dose.drafts, [state.vat.vat]: draft }, fault: undefined, ...more });
 
-export const fillDoseField: Command<{ readonly key: string; readonly text: string }> = {
-  name: 'fillDoseField',
+export const chooseDoseVat: Command<string> = {
+  name: 'chooseDoseVat',
+  label: 'Vat',
+  perform: (state, name): PaneState | Working => {
+    const chosen = chooseVat.perform(state, name);
+    return 'work' in chosen ? chosen : inDose(chosen, { field: 'ph', fault: undefined, isSetupOpen: false });
+  },
+};
+
+/** Pressed once more, the choice is taken back. */
+export const chooseWhat: Command<DraftWhat> = {
+  name: 'chooseWhat',
+  label: 'What happened before',
+  perform: (state, what) => {
+    const draft = draftOf(state);
+    const isOff = whatOf(state, adviceFor(state, state.vat.vat)) === what;
+    const next: DraftWhat = isOff ? 'reading' : what;
+    return withDraft(state, { ...draft, what: next }, { field: fieldsFor(next, false)[0] ?? 'ph' });
+  },
+};
+
+export const chooseDoseField: Command<DraftField> = {
+  name: 'chooseDoseField',
+  label: 'Field',
+  perform: (state, field) => ({ ...state, dose: { ...state.dose, field } }),
+};
+
+export const typeDose: Command<{ readonly field: DraftField; readonly text: string }> = {
+  name: 'typeDose',
   label: 'Type',
-  perform: (state, { key, text }) =>
-    isDosingKey(key) ? inDose(state, { texts: { ...state.dose.texts, [key]: text } }) : state,
+  perform: (state, { field, text }) => {
+    const draft = draftOf(state);
+    return withDraft(state, { ...draft, texts: { ...draft.texts, [field]: text } });
+  },
 };
 
-export const leaveDoseField: Command<string> = {
-  name: 'leaveDoseField',
-  label: 'Leave the field',
-  perform: (state, key) => ({
-    ...state,
-    dose: { ...state.dose, touched: new Set([...state.dose.touched, key]) },
-  }),
+const MOST_DIGITS = 8;
+const shownFields = (state: PaneState): readonly DraftField[] => {
+  const advice = adviceFor(state, state.vat.vat);
+  return fieldsFor(whatOf(state, advice), advice?.action === 'dose');
 };
 
-export const showVat: Command<boolean> = {
-  name: 'showVat',
-  label: 'The vat and the product',
-  perform: (state, isVatOpen) => ({ ...state, dose: { ...state.dose, isVatOpen } }),
+export const pressDoseKey: Command<string> = {
+  name: 'pressDoseKey',
+  label: 'Key',
+  perform: (state, key) => {
+    const draft = draftOf(state);
+    const { field } = state.dose;
+    const text = draft.texts[field] ?? '';
+    const next =
+      key === 'erase'
+        ? text.slice(0, -1)
+        : key === '.' && /[.,]/.test(text)
+          ? text
+          : `${text}${key}`.slice(0, MOST_DIGITS);
+    return withDraft(state, { ...draft, texts: { ...draft.texts, [field]: next } });
+  },
 };
 
-export const openAmmonia: Command = {
-  name: 'openAmmonia',
-  label: 'Type the ammonia',
-  perform: (state) => ({ ...inDose(state, { isVatOpen: true }), focus: 'dose-ammonia' }),
+export const nextDoseField: Command = {
+  name: 'nextDoseField',
+  label: 'Next field',
+  perform: (state) => {
+    const fields = shownFields(state);
+    const at = fields.indexOf(state.dose.field);
+    return { ...state, dose: { ...state.dose, field: fields[(at + 1) % fields.length] ?? 'ph' } };
+  },
 };
 
-export const typeReading: Command<Partial<Draft>> = {
-  name: 'typeReading',
-  label: 'Type a reading',
-  perform: (state, draft) => inDose(state, { draft: { ...state.dose.draft, ...draft }, fault: undefined }),
+export const showMore: Command<boolean> = {
+  name: 'showMore',
+  label: 'More',
+  perform: (state, isMoreOpen) => ({ ...state, dose: { ...state.dose, isMoreOpen } }),
 };
 
-/** Readings change in one way only, so that every change can be taken back. */
-const MOST_UNDONE = 50;
-const withReadings = (state: PaneState, readings: readonly DosingReading[]): PaneState =>
-  inDose(state, {
-    readings,
-    past: [...state.dose.past, state.dose.readings].slice(-MOST_UNDONE),
-    draft: EMPTY_DRAFT,
-    correcting: undefined,
-    fault: undefined,
-    isVatOpen: readings.length === 0,
-  });
-
-/** The sentence is about a row of readings, not about the vat. */
-const FAULTY_READING = new RegExp(`^(?:Reading \\d+, )?(?:${GRAMS_SO_FAR}|pH): `);
-const refuse = (state: PaneState, field: 'grams' | 'ph', sentence: string): PaneState => ({
-  ...inDose(state, { fault: { field, sentence } }),
-  focus: `dose-${field}`,
+const refuse = (state: PaneState, field: DraftField, fault: string): PaneState => ({
+  ...inDose(state, { fault, field }),
 });
 
-/** The typed reading, or the field that cannot be read as a number. */
-function typedReading(
-  dose: DoseState,
-  isFirst: boolean,
-): DosingReading | { readonly field: 'grams' | 'ph'; readonly sentence: string } {
-  const text = draftGrams(dose);
-  const grams = isFirst ? 0 : readNumber(text);
-  if (grams === undefined)
-    return {
-      field: 'grams',
-      sentence:
-        text.trim() === ''
-          ? 'How much product has gone in so far? A number in grams is needed.'
-          : `Grams so far: expected a number, got “${text}”.`,
-    };
-  const ph = readNumber(dose.draft.ph);
-  if (ph === undefined)
-    return {
-      field: 'ph',
-      sentence:
-        dose.draft.ph.trim() === ''
-          ? 'Type the pH the meter shows.'
-          : `pH: expected a number such as 5.2, got “${dose.draft.ph}”.`,
-    };
-  return { grams, ph };
+type Numbers = Readonly<Partial<Record<DraftField, number>>>;
+/** The typed figures, or the field that is no number or is missing. */
+function typedFigures(state: PaneState): Numbers | { readonly field: DraftField; readonly fault: string } {
+  const { vat } = wordsFor(state);
+  const { texts } = draftOf(state);
+  const fields = shownFields(state);
+  const numbers: Partial<Record<DraftField, number>> = {};
+  for (const field of fields) {
+    const text = (texts[field] ?? '').trim();
+    if (text === '') continue;
+    const value = readNumber(text);
+    if (value === undefined) return { field, fault: vat.notNumber(vat.dose.fields[field]) };
+    numbers[field] = value;
+  }
+  const needed = fields[0] ?? 'ph';
+  return numbers[needed] === undefined
+    ? { field: needed, fault: vat.stillNeeded(vat.dose.fields[needed]) }
+    : numbers;
 }
 
-const refuseVat = (state: PaneState): PaneState => {
-  const key = DOSING_FIELDS.find((field) => readVat(state.dose.texts).faults.has(field.key))?.key;
-  return {
-    ...inDose(state, { isAsked: true, isVatOpen: true }),
-    notice: {
-      tone: 'warning',
-      text: 'First the vat and the product: the field chosen still needs an answer.',
-    },
-    focus: key === undefined ? undefined : `dose-${key}`,
-  };
-};
-
-export const addReading: Command = {
-  name: 'addReading',
-  label: 'Take this reading',
-  perform: (state) => {
-    const { dose } = state;
-    if (!readVat(dose.texts).vat) return refuseVat(state);
-    const at = dose.correcting ?? dose.readings.length;
-    const reading = typedReading(dose, at === 0);
-    if ('field' in reading) return refuse(state, reading.field, reading.sentence);
-    const readings = [...dose.readings.slice(0, at), reading, ...dose.readings.slice(at + 1)];
-    const answer = dosingOf({ texts: dose.texts, readings });
-    // A reading the functions cannot take is not kept: their reason stands beside the field.
-    if (answer?.kind === 'refused' && FAULTY_READING.test(answer.todo))
-      return refuse(state, answer.todo.includes(GRAMS_SO_FAR) ? 'grams' : 'ph', answer.todo);
-    return { ...withReadings(state, readings), focus: 'dose-answer' };
-  },
-};
-
-export const correctReading: Command<number> = {
-  name: 'correctReading',
-  label: 'Correct',
-  perform: (state, at) => {
-    const reading = state.dose.readings[at];
-    if (!reading) return state;
-    return {
-      ...inDose(state, {
-        correcting: at,
-        fault: undefined,
-        draft: { grams: String(reading.grams), ph: String(reading.ph) },
-      }),
-      focus: 'dose-ph',
-    };
-  },
-};
-
-export const leaveCorrection: Command = {
-  name: 'leaveCorrection',
-  label: 'Leave it as it was',
-  perform: (state) => ({
-    ...inDose(state, { correcting: undefined, fault: undefined, draft: EMPTY_DRAFT }),
-    focus: 'dose-ph',
-  }),
-};
-
-export const dropReading: Command<number> = {
-  name: 'dropReading',
-  label: 'Take out',
-  perform: (state, at) => {
-    const { readings } = state.dose;
-    if (at === 0 && readings.length > 1)
-      return {
-        ...state,
-        notice: {
-          tone: 'warning',
-          text:
-            'The reading before any product is needed by all that follow. Correct it instead, or ' +
-            'begin a new vat.',
-        },
+const entryFor = (state: PaneState, what: DraftWhat, n: Numbers): Partial<LogLine> =>
+  what === 'meter check'
+    ? { what, number: n.shown ?? null, unit: bufferUnit(n.buffer ?? 7) }
+    : {
+        what,
+        ph: n.ph ?? null,
+        again: n.again ?? null,
+        celsius: n.celsius ?? null,
+        litres: n.litres ?? null,
+        product: textsOf(state, state.vat.vat).material,
       };
-    return {
-      ...withReadings(
-        state,
-        readings.filter((_, i) => i !== at),
-      ),
-      focus: readings.length > 1 ? 'dose-answer' : 'dose-ph',
-    };
-  },
+
+/** The clock rings for the vat whose wait ends first. */
+const timed = (state: PaneState, vat: VatState): VatState => {
+  const wait = waitOver({ ...state, vat }, state.vat.vat);
+  const words = wordsFor(state).vat;
+  if (!wait || wait <= state.now) return vat;
+  return vat.timer && !vat.timer.hasRung && vat.timer.until < wait
+    ? vat
+    : { ...vat, timer: { what: words.of(state.vat.vat), until: wait, hasRung: false } };
 };
 
-export const undoReading: Command = {
-  name: 'undoReading',
-  label: 'Undo',
-  perform: (state) => {
-    const { past } = state.dose;
-    const readings = past.at(-1);
-    if (!readings) return state;
-    return {
-      ...inDose(state, {
-        readings,
-        past: past.slice(0, -1),
-        draft: EMPTY_DRAFT,
-        correcting: undefined,
-        fault: undefined,
-      }),
-      focus: readings.length > 0 ? 'dose-answer' : 'dose-ph',
-    };
-  },
+/** What a line would make of the vat, as a sentence, where it cannot be taken. */
+const refusalOf = (state: PaneState, entry: Partial<LogLine>): string | undefined => {
+  const name = state.vat.vat;
+  const setup = setupIn(state, name);
+  const event = eventOf({ ...EMPTY_LINE, at: state.now, vat: name, ...entry });
+  const after = event && adviceFor(state, name, [...eventsIn(state.vat.lines), event]);
+  return setup && after?.action === 'refused' ? vatSentences(setup, after).todo : undefined;
 };
 
-export const newVat: Command = {
-  name: 'newVat',
-  label: 'New vat',
-  perform: (state) => ({
-    ...withReadings(state, []),
-    notice: { tone: 'good', text: 'The readings are cleared for a new vat. Undo brings them back.' },
-    focus: 'dose-volume',
-  }),
-};
-
-export const fillDoseExample: Command = {
-  name: 'fillDoseExample',
-  label: 'Show an example',
-  perform: (state) => ({
-    ...withReadings(inDose(state, { texts: exampleDose(state.dose.texts) }), EXAMPLE_READINGS),
-    focus: 'dose-answer',
-  }),
-};
-
-/** Writing is needed late: its code is loaded when first asked for. */
-const sheetOf = async ({ texts, readings }: DoseState): Promise<WorkbookModel> => {
-  const { dosingWorkbook } = await import(
-    /* webpackChunkName: "dosing" */ '../../../../shared/books/dosing/sheet'
-  );
-  return dosingWorkbook(readVat(texts).cells, readings);
-};
-
-const WRITTEN: Written = {
-  done: (sheets) =>
-    `The dosing is written on a new sheet: ${list(sheets)}. Go on there or here; the two do not follow each other.`,
-  what: 'the dosing sheet',
-  again: { label: 'Write beside it', act: 'writeDoseWithSuffix' },
-};
-
-function write(state: PaneState, suffix: string): PaneState | Working {
-  if (!isFree(state)) return state;
-  if (!readVat(state.dose.texts).vat) return refuseVat(state);
-  const begun: PaneState = {
-    ...state,
-    notice: undefined,
-    question: undefined,
-    task: { label: 'Writing the dosing sheet', done: 0, total: 7 },
-  };
-  return working(begun, async ({ workbook }, tell) =>
-    outcomeChange(await workbook.writeWorkbook(await sheetOf(state.dose), suffix, tell), WRITTEN),
-  );
-}
-
-export const writeDose: Command = {
-  name: 'writeDose',
-  label: 'Write as a sheet',
-  perform: (state) => write(state, ''),
-};
-
-export const writeDoseWithSuffix: Command = {
-  name: 'writeDoseWithSuffix',
-  label: 'Write beside it',
-  perform: (state) => {
-    const word = state.question?.word?.value.trim() ?? '';
-    return isSuffix(word)
-      ? write(state, ` ${word}`)
-      : { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
-  },
-};
-
-export const saveDose: Command = {
-  name: 'saveDose',
-  label: 'Save as .xlsx file',
+/** The next reading goes into the log, unless no vat of water could show it. */
+export const writeReading: Command = {
+  name: 'writeReading',
+  label: 'Write it down',
   perform: (state): PaneState | Working => {
-    if (state.task) return state;
-    if (!readVat(state.dose.texts).vat) return refuseVat(state);
-    const begun: PaneState = {
-      ...state,
-      notice: undefined,
-      question: undefined,
-      task: { label: 'Making the file', done: 0, total: 2 },
-    };
-    return working(begun, async ({ files }) => {
-      const [model, { writeXlsx }] = await Promise.all([
-        sheetOf(state.dose),
-        import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
-      ]);
-      const text = await files.saveWorkbook('dosing.xlsx', writeXlsx(model));
-      return (now) => ({ ...now, notice: { tone: 'good', text } });
-    });
+    const name = state.vat.vat;
+    if (!setupIn(state, name)) return inDose(state, { isSetupOpen: true, isAsked: true });
+    const advice = adviceFor(state, name);
+    const what = whatOf(state, advice);
+    const figures = typedFigures(state);
+    if ('fault' in figures) return refuse(state, figures.field, figures.fault);
+    const entry = entryFor(state, what, figures);
+    const refusal = refusalOf(state, entry);
+    if (refusal !== undefined) return refuse(state, shownFields(state)[0] ?? 'ph', refusal);
+    const draft = { what, value: figures.ph ?? figures.shown ?? null, unit: '', entry };
+    const cleared = withDraft(state, EMPTY_DRAFT, { field: 'ph' });
+    return noteTimed(cleared, [draft]);
+  },
+};
+
+const noteTimed = (state: PaneState, drafts: Parameters<typeof noteLines>[2]): PaneState | Working => {
+  const noted = noteLines(state, state.vat, drafts, state.now);
+  const next = 'work' in noted ? noted.next : noted;
+  const withClock = { ...next, vat: timed(next, next.vat) };
+  return 'work' in noted ? { ...noted, next: withClock } : withClock;
+};
+
+/** One press logs what was really given: what the spoons hold, or the grams typed instead. */
+export const giveDose: Command = {
+  name: 'giveDose',
+  label: 'Given',
+  perform: (state): PaneState | Working => {
+    const { measures } = adviceFor(state, state.vat.vat) ?? {};
+    if (!measures) return state;
+    const text = (draftOf(state).texts.grams ?? '').trim();
+    const typed = text === '' ? measures.grams : readNumber(text);
+    const { vat } = wordsFor(state);
+    if (typed === undefined || typed < 0) return refuse(state, 'grams', vat.notNumber(vat.dose.fields.grams));
+    const grams = Number(typed.toPrecision(4));
+    const entry = { what: 'dose', grams, product: textsOf(state, state.vat.vat).material };
+    const refusal = refusalOf(state, entry);
+    if (refusal !== undefined) return refuse(state, 'grams', refusal);
+    const note = text === '' && measures.by !== 'scale' ? measuresText(measures) : '';
+    const cleared = withDraft(state, EMPTY_DRAFT, { field: 'ph' });
+    return noteTimed(cleared, [{ what: 'dose', value: grams, unit: 'g', entry: { ...entry, note } }]);
+  },
+};
+
+/** The clock on show has rung and was stopped: the next wait of any vat takes its place. */
+export const tickVats: Command = {
+  name: 'tickVats',
+  label: 'The clock goes on',
+  perform: (state): PaneState | Working => {
+    if (state.vat.timer) return ringTimer.perform(state, undefined);
+    const waits = state.vat.vats
+      .flatMap((name) => {
+        const until = waitOver(state, name);
+        return until === undefined || until <= state.now ? [] : [{ name, until }];
+      })
+      .sort((a, b) => a.until - b.until);
+    const [first] = waits;
+    if (!first || first.until - state.now > 1) return state;
+    const timer = { what: wordsFor(state).vat.of(first.name), until: first.until, hasRung: false };
+    return { ...state, vat: { ...state.vat, timer } };
   },
 };

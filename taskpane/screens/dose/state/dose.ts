@@ -1,139 +1,146 @@
-import type { Vat, DosingReading } from '../../../../shared/dosing/ask';
-import { faultOf } from '../../../../shared/dosing/ask';
-import type { DosingField, DosingKey } from '../../../../shared/dosing/fields';
-import { DOSING_FIELDS } from '../../../../shared/dosing/fields';
-import type { Dosing } from '../../../../shared/dosing/judge';
-import { gramsText, judge } from '../../../../shared/dosing/judge';
-import type { Cell } from '../../../../shared/base/values';
-import { readNumber } from '../../../pane/typed';
+import type { LogLine } from '../../../../shared/dosing/log';
+import type { VatEvent } from '../../../../shared/dosing/events';
+import { dosingOf, eventsOf } from '../../../../shared/dosing/events';
+import { tankAdvice } from '../../../../shared/dosing/tank';
+import type { TankAdvice } from '../../../../shared/dosing/tank';
+import type { VatAdvice, VatSetup } from '../../../../shared/dosing/vat';
+import { vatAdvice } from '../../../../shared/dosing/vat';
+import type { PaneState } from '../../../pane/state';
+import type { NotebookLine } from '../../vat/state/notebook';
+import { entryOf } from '../../vat/state/notebook';
+import type { SetupTexts } from './setup';
+import { EMPTY_SETUP, setupOf } from './setup';
+
+/** What the next line says beside its numbers. */
+export const WHATS = ['reading', 'aired', 'jar', 'night', 'change', 'refill', 'rain', 'meter check'] as const;
+export type DraftWhat = (typeof WHATS)[number];
+export const DRAFT_FIELDS = ['ph', 'again', 'celsius', 'grams', 'litres', 'shown', 'buffer'] as const;
+export type DraftField = (typeof DRAFT_FIELDS)[number];
+export interface DoseDraft {
+  /** What happened before the reading; left alone it follows the advice. */
+  readonly what: DraftWhat | undefined;
+  readonly texts: Readonly<Partial<Record<DraftField, string>>>;
+}
+export const EMPTY_DRAFT: DoseDraft = { what: undefined, texts: {} };
 
 export interface DoseState {
-  /** What stands in each field, as typed. */
-  readonly texts: DoseTexts;
+  /** By vat. */
+  readonly setups: Readonly<Record<string, SetupTexts>>;
+  readonly drafts: Readonly<Record<string, DoseDraft>>;
+  /** Vats whose set-up somebody has called ready. */
+  readonly ready: readonly string[];
+  /** The set-up is open; the fields that have been left, and whether all are asked for. */
+  readonly isSetupOpen: boolean;
   readonly touched: ReadonlySet<string>;
   readonly isAsked: boolean;
-  readonly readings: readonly DosingReading[];
-  /** The reading being typed. Grams left alone follow the advice. */
-  readonly draft: Draft;
-  /** Place of the reading that is being corrected; none when a new one is typed. */
-  readonly correcting: number | undefined;
-  /** What could not be taken, beside the field it stands in. */
-  readonly fault: { readonly field: 'grams' | 'ph'; readonly sentence: string } | undefined;
-  /** Earlier lists of readings, newest last. */
-  readonly past: readonly (readonly DosingReading[])[];
-  /** The questions stay out of the way once readings have begun, unless opened. */
-  readonly isVatOpen: boolean;
+  /** The field the number keys type into. */
+  readonly field: DraftField;
+  readonly isMoreOpen: boolean;
+  readonly fault: string | undefined;
 }
-export type DoseTexts = Readonly<Record<DosingKey, string>>;
-export interface Draft {
-  readonly grams: string | undefined;
-  readonly ph: string;
-}
-
-export const EMPTY_DRAFT: Draft = { grams: undefined, ph: '' };
-
-const isShare = (field: DosingField): boolean => field.unit === '%';
-const initialText = (field: DosingField): string =>
-  field.initial === null
-    ? ''
-    : typeof field.initial === 'number' && isShare(field)
-      ? String(field.initial * 100)
-      : String(field.initial);
 
 export const initialDose: DoseState = {
-  texts: Object.fromEntries(DOSING_FIELDS.map((field) => [field.key, initialText(field)])) as Record<
-    DosingKey,
-    string
-  >,
+  setups: {},
+  drafts: {},
+  ready: [],
+  isSetupOpen: false,
   touched: new Set(),
   isAsked: false,
-  readings: [],
-  draft: EMPTY_DRAFT,
-  correcting: undefined,
+  field: 'ph',
+  isMoreOpen: false,
   fault: undefined,
-  past: [],
-  isVatOpen: true,
 };
 
-/** An invented vat of sour well water, to see how it goes. */
-export const exampleDose = (texts: DoseTexts): DoseTexts => ({
-  ...texts,
-  volume: '1200',
-  purity: '98',
-  spoon: '5',
-  temperature: '26',
-  stocked: 'no',
-  origin: 'well',
-});
-export const EXAMPLE_READINGS: readonly DosingReading[] = [
-  { grams: 0, ph: 5.2 },
-  { grams: 4, ph: 5.43 },
-  { grams: 16, ph: 5.83 },
-];
+type Holder = Pick<PaneState, 'dose' | 'vat'>;
 
-function cellOf(field: DosingField, text: string): Cell {
-  if (text.trim() === '') return field.part === 'more' && field.isRequired ? field.initial : null;
-  if (field.choices) return text;
-  const typed = readNumber(text);
-  if (typed === undefined) return text.trim();
-  return isShare(field) && !text.includes('%') ? typed / 100 : typed;
-}
-
-export interface VatReading {
-  readonly vat: Vat | undefined;
-  readonly cells: Vat;
-  readonly faults: ReadonlyMap<string, string>;
-}
-const known = new WeakMap<DoseTexts, VatReading>();
-
-const faultIn = (field: DosingField, cell: Cell): string | undefined => {
-  if (isShare(field) && (typeof cell !== 'number' || cell <= 0 || cell > 1) && cell !== null)
-    return `${field.label}: expected a number above 0 and up to 100 %, got ${typeof cell === 'number' ? String(Number((cell * 100).toPrecision(10))) : `“${String(cell)}”`}.`;
-  return faultOf(field, cell);
-};
-
-/** The typed answers, checked by the arguments they fill. Remembered per texts, because several views ask. */
-export function readVat(texts: DoseTexts): VatReading {
-  let reading = known.get(texts);
-  if (!reading) {
-    const cells = Object.fromEntries(
-      DOSING_FIELDS.map((field) => [field.key, cellOf(field, texts[field.key])]),
-    ) as Record<DosingKey, Cell>;
-    const faults = new Map(
-      DOSING_FIELDS.flatMap((field): [string, string][] => {
-        const fault = faultIn(field, cells[field.key]);
-        return fault === undefined ? [] : [[field.key, fault]];
-      }),
-    );
-    reading = { cells, faults, vat: faults.size === 0 ? cells : undefined };
-    known.set(texts, reading);
+const remembered = new WeakMap<readonly NotebookLine[], readonly VatEvent[]>();
+/** Every event of every vat, oldest first. */
+export function eventsIn(lines: readonly NotebookLine[]): readonly VatEvent[] {
+  let events = remembered.get(lines);
+  if (!events) {
+    events = eventsOf(lines.map((line): LogLine => entryOf(line)));
+    remembered.set(lines, events);
   }
-  return reading;
+  return events;
 }
 
-export const isDosingKey = (key: string): key is DosingKey =>
-  DOSING_FIELDS.some((field) => field.key === key);
-
-/** The sentence beside a field, when it is time to show it. */
-export const doseFaultShown = (dose: DoseState, key: string): string | undefined =>
-  dose.isAsked || dose.touched.has(key) ? readVat(dose.texts).faults.get(key) : undefined;
-
-const judged = new WeakMap<readonly DosingReading[], WeakMap<Vat, Dosing | undefined>>();
 /**
- * What the readings come to. Remembered, because a redraw asks again and the answer takes some milliseconds.
+ * The texts of a vat's set-up: typed, or, where only the workbook came along, what its log says of the vat;
+ * the rest is asked.
  */
-export function dosingOf({ texts, readings }: Pick<DoseState, 'texts' | 'readings'>): Dosing | undefined {
-  const { vat } = readVat(texts);
-  if (!vat) return undefined;
-  const byVat = judged.get(readings) ?? new WeakMap<Vat, Dosing | undefined>();
-  judged.set(readings, byVat);
-  if (!byVat.has(vat)) byVat.set(vat, judge(vat, readings));
-  return byVat.get(vat);
+export function textsOf({ dose, vat }: Holder, name: string): SetupTexts {
+  const typed = dose.setups[name];
+  if (typed) return typed;
+  const own = dosingOf(eventsIn(vat.lines), name);
+  const litres = own.find(({ what }) => what === 'filled')?.litres ?? null;
+  const product = own.find((event) => event.product !== '')?.product ?? '';
+  const celsius = own.flatMap((event) => (event.celsius === null ? [] : [event.celsius])).at(-1);
+  return logged(name, own.length, litres, product, celsius);
 }
 
-/** What stands in the field of grams: the advice until someone types something else. */
-export function draftGrams(dose: DoseState): string {
-  if (dose.draft.grams !== undefined) return dose.draft.grams;
-  const total = dosingOf(dose)?.total ?? dose.readings.at(-1)?.grams ?? 0;
-  return gramsText(total);
+const derived = new Map<string, SetupTexts>();
+/** One object for one answer, because what was read of it is remembered by it. */
+function logged(
+  name: string,
+  n: number,
+  litres: number | null,
+  product: string,
+  celsius: number | undefined,
+): SetupTexts {
+  const key = JSON.stringify([name, n, litres, product, celsius]);
+  const texts: SetupTexts = derived.get(key) ?? {
+    ...EMPTY_SETUP,
+    ...(litres === null ? {} : { volume: String(litres) }),
+    ...(product === '' ? {} : { material: product }),
+    ...(celsius === undefined ? {} : { temperature: String(celsius) }),
+  };
+  if (derived.size > 200) derived.clear();
+  derived.set(key, texts);
+  return texts;
 }
+
+export const setupIn = (state: Holder, name: string): VatSetup | undefined =>
+  state.dose.ready.includes(name) ? setupOf(name, textsOf(state, name)) : undefined;
+export const isTank = (state: Holder, name: string): boolean => state.dose.setups[name]?.kind === 'tank';
+
+const setupsIn = (state: Holder): readonly VatSetup[] =>
+  state.vat.vats.flatMap((name) => setupIn(state, name) ?? []);
+
+/** What to do at a vat now; undefined while its set-up is not whole. */
+export function adviceFor(state: Holder, name: string, events?: readonly VatEvent[]): VatAdvice | undefined {
+  const setup = setupIn(state, name);
+  if (!setup) return undefined;
+  const all = events ?? eventsIn(state.vat.lines);
+  const around = { vats: setupsIn(state), now: lastMoment(all) };
+  return isTank(state, name) ? tankAdvice(setup, all, around) : vatAdvice(setup, all, around);
+}
+/** A check of the meter ages by the lines of the log, so that an answer does not change while one looks at it. */
+const lastMoment = (events: readonly VatEvent[]): number =>
+  events.reduce((last, { at }) => Math.max(last, at ?? 0), 0);
+
+export const tankIn = (state: Holder, name: string): TankAdvice | undefined => {
+  const setup = setupIn(state, name);
+  return setup && isTank(state, name)
+    ? tankAdvice(setup, eventsIn(state.vat.lines), { vats: setupsIn(state) })
+    : undefined;
+};
+
+export const draftOf = ({ dose, vat }: Holder): DoseDraft => dose.drafts[vat.vat] ?? EMPTY_DRAFT;
+
+/** What the next line is, when nothing was chosen: an hour of air after the advice to air. */
+export const whatOf = (state: Holder, advice: VatAdvice | undefined): DraftWhat => {
+  const { what } = draftOf(state);
+  if (what) return what;
+  const isAiring = advice?.action === 'airFirst' && hasReading(state);
+  return isAiring ? 'aired' : 'reading';
+};
+const hasReading = ({ vat }: Holder): boolean =>
+  dosingOf(eventsIn(vat.lines), vat.vat).some(({ ph }) => ph !== null);
+
+/** The fields of the next line. */
+export const fieldsFor = (what: DraftWhat, isDue: boolean): readonly DraftField[] => {
+  if (what === 'meter check') return ['shown', 'buffer'];
+  const water: readonly DraftField[] =
+    what === 'change' || what === 'refill' || what === 'rain' ? ['litres'] : [];
+  return ['ph', 'again', ...water, 'celsius', ...(isDue ? (['grams'] as const) : [])];
+};

@@ -1,423 +1,336 @@
-// Long: one screen from top to bottom.
-import type { Dosing, Trial } from '../../../../shared/dosing/judge';
-import { gramsText } from '../../../../shared/dosing/judge';
-import { NO, YES } from '../../../../shared/dosing/fields';
-import { MEASURE_AMMONIA, cautionsFor } from '../../../../shared/dosing/words';
-import {
-  addReading,
-  correctReading,
-  dropReading,
-  fillDoseExample,
-  leaveCorrection,
-  newVat,
-  openAmmonia,
-  saveDose,
-  typeReading,
-  undoReading,
-  writeDose,
-} from '../commands/dose';
-import type { DoseState } from '../state/dose';
-import { dosingOf, draftGrams, readVat } from '../state/dose';
+// Long: one screen, drawn from top to bottom.
+import type { VatAdvice } from '../../../../shared/dosing/vat';
+import type { VatSentences } from '../../../../shared/dosing/say';
+import { gramsText, measuresText, shortCautions, stateOf, vatSentences } from '../../../../shared/dosing/say';
+import { VERDICT_LOOKS, verdictOf } from '../../../../shared/maths/verdict';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
-import { hasWorkbook } from '../../../pane/state';
-import { dosePlot } from './plot';
-import { vatView } from './vat';
 import type { Scene } from '../../../pane/parts';
-import { banner, button, hint, inputOf, section } from '../../../pane/parts';
+import { button, inputOf } from '../../../pane/parts';
+import { wordsFor } from '../../../words/words';
+import { takeLineBack } from '../../vat/commands/notebook';
+import { closeCard } from '../../vat/commands/vat';
+import { lineText, lineView } from '../../vat/view/line';
+import { padView } from '../../vat/view/pad';
+import {
+  chooseDoseField,
+  chooseDoseVat,
+  chooseWhat,
+  giveDose,
+  nextDoseField,
+  pressDoseKey,
+  showMore,
+  typeDose,
+  writeReading,
+} from '../commands/dose';
+import { newWater, openSetup } from '../commands/setup';
+import { waitOver } from '../state/clocks';
+import type { DraftField, DraftWhat } from '../state/dose';
+import { WHATS, adviceFor, draftOf, fieldsFor, isTank, setupIn, tankIn, whatOf } from '../state/dose';
+import { setupView } from './setup';
 
-const ph = (value: number): string => value.toFixed(2);
+const MARKS = { plain: '', good: '✓', warning: '!', bad: '✕' } as const;
+const two = (n: number): string => String(n).padStart(2, '0');
+const leftText = (days: number): string => {
+  const seconds = Math.max(0, Math.round(days * 86_400));
+  return seconds >= 3600
+    ? `${Math.floor(seconds / 3600)}:${two(Math.floor((seconds % 3600) / 60))} h`
+    : `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
+};
+
+/** Time left at a vat that waits; undefined where nothing runs. */
+const leftAt = ({ state }: Scene, name: string): string | undefined => {
+  const until = waitOver(state, name);
+  return until === undefined || until <= state.now ? undefined : leftText(until - state.now);
+};
+
+/** Every vat with its state: which one needs somebody next is seen without opening it. */
+const vatList = (scene: Scene): VNode => {
+  const { state, send } = scene;
+  const { vat } = wordsFor(state);
+  return h(
+    'div',
+    { class: 'dose-vats', role: 'group', 'aria-label': vat.which },
+    state.vat.vats.map((name, i) => {
+      const advice = adviceFor(state, name);
+      const { tone, word } = advice ? stateOf(advice) : { tone: 'plain' as const, word: '' };
+      const left = leftAt(scene, name);
+      return h(
+        'button',
+        {
+          type: 'button',
+          key: name,
+          id: `dose-vat-${i}`,
+          class: `chip state ${tone}`,
+          'aria-pressed': state.vat.vat === name ? 'true' : 'false',
+          on: {
+            click: () => {
+              send(chooseDoseVat, name);
+            },
+          },
+        },
+        h('span', {}, name),
+        word !== '' &&
+          h(
+            'span',
+            { class: 'state-word' },
+            `${MARKS[tone]} ${vat.dose.states[word] ?? word}${left === undefined ? '' : ` ${left}`}`,
+          ),
+      );
+    }),
+  );
+};
+
 const TONES = {
-  dose: 'main',
-  done: 'good',
-  air: 'main',
-  wait: 'warning',
-  stop: 'bad',
   refused: 'bad',
-} as const;
+  readFirst: 'plain',
+  mix: 'plain',
+  airFirst: 'warning',
+  dose: 'warning',
+  waitSettle: 'plain',
+  readAgain: 'warning',
+  done: 'good',
+  stop: 'bad',
+} as const satisfies Readonly<Record<VatAdvice['action'], string>>;
 
-const expectation = ({ expected, total }: Dosing): Child =>
-  expected &&
-  total !== undefined &&
-  h(
-    'p',
-    { class: 'expect' },
-    'Expect ',
-    h('strong', {}, `pH ${ph(expected.likely)}`),
-    `; in 9 of 10 such waters between ${ph(expected.low)} and ${ph(expected.high)}. `,
-    `Then ${gramsText(total)} g have gone in.`,
-  );
-
-const airedLine = ({ aired, kind }: Dosing): Child =>
-  aired &&
-  h(
-    'p',
-    { class: 'expect' },
-    kind === 'dose' ? 'Once aired ' : 'Once aired, without product ',
-    h('strong', {}, `pH ${ph(aired.likely)}`),
-    `; in 9 of 10 such waters between ${ph(aired.low)} and ${ph(aired.high)}.`,
-  );
-
-const remaining = ({ later }: Dosing): Child => {
-  const last = later.at(-1);
-  return (
-    last &&
+/** The answer: what to do in large letters, what to mind, what will come of it. */
+function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode {
+  const { state } = scene;
+  const tone = TONES[advice.action];
+  const look = advice.odds === undefined ? undefined : VERDICT_LOOKS[verdictOf(advice.odds)];
+  const { dose } = wordsFor(state).vat;
+  return h(
+    'div',
+    { id: 'card-answer', class: `card-answer dose-answer ${tone}`, role: 'status' },
     h(
       'p',
-      { class: 'hint' },
-      `After that perhaps ${later.length === 1 ? 'one more part-dose' : `${later.length} more part-doses`}, about ${gramsText(last.total)} g in all to pH ${ph(last.reach.likely)}. The next reading decides.`,
+      { class: 'big' },
+      MARKS[tone] && h('span', { class: 'mark', 'aria-hidden': 'true' }, `${MARKS[tone]} `),
+      said.headline,
+    ),
+    state.dose.fault !== undefined && h('p', { class: 'fault', role: 'alert' }, state.dose.fault),
+    shortCautions(advice).map((text) => h('p', { class: 'small caution', key: text }, `⚠ ${text}`)),
+    said.expect !== '' &&
+      h(
+        'p',
+        { class: 'small' },
+        said.expect,
+        look && h('span', { class: 'odds' }, ` ${look.shape} ${dose.endsWell(look.word)}`),
+      ),
+    h('p', { class: 'small' }, said.todo),
+  );
+}
+
+const givenButton = (scene: Scene, advice: VatAdvice): Child => {
+  if (advice.action !== 'dose' || !advice.measures) return undefined;
+  const { dose } = wordsFor(scene.state).vat;
+  const typed = (draftOf(scene.state).texts.grams ?? '').trim();
+  const what = typed === '' ? measuresText(advice.measures) : '';
+  const grams = typed === '' ? gramsText(advice.measures.grams) : typed;
+  return button(
+    dose.given(what === `${grams} g` ? '' : what, grams),
+    () => {
+      scene.send(giveDose);
+    },
+    { id: 'dose-given', tone: 'main' },
+  );
+};
+
+const whatChips = (scene: Scene, chosen: DraftWhat): VNode => {
+  const { state, send } = scene;
+  const { dose } = wordsFor(state).vat;
+  const shown = WHATS.filter(
+    (what) => what !== 'reading' && (what !== 'refill' || isTank(state, state.vat.vat)),
+  );
+  return h(
+    'div',
+    { class: 'dose-whats', role: 'group', 'aria-label': dose.before },
+    shown.map((what) =>
+      h(
+        'button',
+        {
+          type: 'button',
+          key: what,
+          id: `dose-what-${what.replace(' ', '-')}`,
+          class: 'chip',
+          'aria-pressed': what === chosen ? 'true' : 'false',
+          on: {
+            click: () => {
+              send(chooseWhat, what);
+            },
+          },
+        },
+        dose.whats[what],
+      ),
+    ),
+  );
+};
+
+const tile = (field: DraftField, scene: Scene): VNode => {
+  const { state, send } = scene;
+  const { dose, optional } = wordsFor(state).vat;
+  const id = `field-${field}`;
+  const isChosen = state.dose.field === field;
+  const isNeeded = field === 'ph' || field === 'shown';
+  return h(
+    'div',
+    { class: `tile${isChosen ? ' chosen' : ''}${isNeeded ? '' : ' may-stay-empty'}`, key: field },
+    h('label', { for: id }, dose.fields[field], !isNeeded && h('span', { class: 'unseen' }, ` ${optional}`)),
+    h('input', {
+      id,
+      type: 'text',
+      inputmode: 'none',
+      autocomplete: 'off',
+      value: draftOf(state).texts[field] ?? '',
+      'aria-invalid': state.dose.fault !== undefined && isChosen ? 'true' : undefined,
+      on: {
+        focus: () => {
+          if (!isChosen) send(chooseDoseField, field);
+        },
+        input: (event) => {
+          send(typeDose, { field, text: inputOf(event) });
+        },
+      },
+    }),
+  );
+};
+
+const tankFacts = (scene: Scene): Child => {
+  const tank = tankIn(scene.state, scene.state.vat.vat);
+  const { dose } = wordsFor(scene.state).vat;
+  return (
+    tank && h('p', { class: 'small' }, dose.tank(String(Math.round(tank.litres)), String(tank.mixMinutes)))
+  );
+};
+
+const moreView = (scene: Scene, said: VatSentences): VNode => {
+  const { state, send } = scene;
+  const { dose, last } = wordsFor(state).vat;
+  const lines = state.vat.lines.filter((line) => line.vat === state.vat.vat || line.vat === '').slice(-12);
+  return h(
+    'details',
+    {
+      class: 'more',
+      id: 'dose-more',
+      open: state.dose.isMoreOpen,
+      on: {
+        toggle: (event) => {
+          const isOpen = (event.target as HTMLDetailsElement).open;
+          if (isOpen !== state.dose.isMoreOpen) send(showMore, isOpen);
+        },
+      },
+    },
+    h('summary', {}, dose.more),
+    said.why.map((text) => h('p', { key: text }, text)),
+    said.cautions.map((text) => h('p', { class: 'caution', key: text }, `⚠ ${text}`)),
+    tankFacts(scene),
+    h('h3', {}, last),
+    h(
+      'ul',
+      { class: 'lines' },
+      [...lines].reverse().map((line) => lineView(line, scene, false)),
+    ),
+    button(
+      dose.newWater,
+      () => {
+        send(newWater);
+      },
+      { id: 'dose-new-water' },
+    ),
+  );
+};
+
+/** The last line of this vat can be taken back where it was written. */
+const undo = (scene: Scene): Child => {
+  const { state, send } = scene;
+  const line = state.vat.lines.filter(({ vat }) => vat === state.vat.vat).at(-1);
+  const { vat } = wordsFor(state);
+  return (
+    line &&
+    button(
+      '↶',
+      () => {
+        send(takeLineBack, line.id);
+      },
+      { id: 'line-back', tone: 'quiet', says: `${vat.undo}: ${lineText(line, scene)}` },
     )
   );
 };
 
-function answerView(dosing: Dosing): VNode {
-  const isDose = dosing.kind === 'dose';
-  return h(
-    'section',
-    {
-      id: 'dose-answer',
-      class: `dose-answer ${TONES[dosing.kind]}`,
-      tabindex: '-1',
-      'aria-label': 'What to do now',
-    },
-    h(
-      'div',
-      { 'aria-live': 'polite' },
-      isDose && h('p', { class: 'give' }, 'Give now'),
-      h('p', { class: isDose ? 'amount-big' : 'amount-big word' }, dosing.headline),
-      dosing.spoons !== undefined && h('p', { class: 'spoons' }, dosing.spoons),
-      h('p', {}, dosing.todo),
-      expectation(dosing),
-      airedLine(dosing),
-      dosing.wait !== undefined && h('p', {}, h('strong', {}, 'Wait. '), dosing.wait),
-    ),
-    remaining(dosing),
-  );
-}
-
-const warningsView = ({ warnings }: Dosing): Child =>
-  warnings.map(({ tone, text }) => banner(tone, h('p', {}, text)));
-
-function trialView({ need, steps }: Trial): VNode {
-  const [start, ...rest] = steps;
-  return h(
-    'details',
-    { class: 'more trial' },
-    h('summary', {}, 'Surer: try a bucket first'),
-    h(
-      'div',
-      { class: 'stack' },
-      need &&
-        h(
-          'p',
-          {},
-          `From one pH reading alone the whole vat may need anything from ${gramsText(need.low)} to ${gramsText(need.high)} g. A bucket of the same water narrows that without risk to the vat.`,
-        ),
-      h(
-        'ol',
-        { class: 'trial-steps' },
-        start && h('li', {}, start.todo),
-        rest.map(({ todo, stock, low, high }) =>
-          h(
-            'li',
-            {},
-            stock !== undefined &&
-              h('strong', {}, `${stock < 10 ? stock.toFixed(1) : Math.round(stock)} mL of the stock. `),
-            todo,
-            ` Between ${ph(low)} and ${ph(high)} is to be expected.`,
-          ),
-        ),
-      ),
-      h(
-        'p',
-        {},
-        'Stop as soon as the bucket stands at the pH you want. Grams in the bucket × litres ' +
-          'in the vat ÷ litres in the bucket is the dose of the vat. Or put 10 L as the water ' +
-          'in the vat above and type the bucket’s readings here.',
-      ),
-    ),
-  );
-}
-
-const gramsField = (dose: DoseState, isFirst: boolean, { send }: Scene): Child => {
-  if (isFirst) return undefined;
-  const isDose = dose.correcting === undefined && dosingOf(dose)?.kind === 'dose';
-  const fault = dose.fault?.field === 'grams' ? dose.fault.sentence : undefined;
-  return h(
-    'div',
-    { class: fault === undefined ? 'field' : 'field has-fault', key: 'grams' },
-    h(
-      'label',
-      { for: 'dose-grams' },
-      'Product in so far, all together',
-      h('span', { class: 'unit' }, ' (g)'),
-    ),
-    h('input', {
-      id: 'dose-grams',
-      type: 'text',
-      inputmode: 'decimal',
-      autocomplete: 'off',
-      value: draftGrams(dose),
-      enterkeyhint: 'next',
-      'aria-invalid': fault === undefined ? undefined : 'true',
-      'aria-describedby': fault === undefined ? 'dose-grams-hint' : 'dose-grams-fault dose-grams-hint',
-      on: {
-        input: (event) => {
-          send(typeReading, { grams: inputOf(event) });
-        },
-      },
-    }),
-    fault !== undefined &&
-      h(
-        'p',
-        { id: 'dose-grams-fault', class: 'fault' },
-        h('span', { class: 'mark', 'aria-hidden': 'true' }, '✕'),
-        fault,
-      ),
-    hint(
-      'dose-grams-hint',
-      isDose
-        ? 'Filled in as if the dose above was given. Change it if you gave another amount.'
-        : dose.correcting === undefined
-          ? 'As before: a repeat reading, nothing added.'
-          : 'All that had gone in when this pH was read.',
-    ),
-  );
-};
-
-const phField = (dose: DoseState, isFirst: boolean, { send }: Scene): VNode => {
-  const fault = dose.fault?.field === 'ph' ? dose.fault.sentence : undefined;
-  return h(
-    'div',
-    { class: fault === undefined ? 'field' : 'field has-fault', key: 'ph' },
-    h('label', { for: 'dose-ph' }, isFirst ? 'pH before any product' : 'pH read'),
-    h('input', {
-      id: 'dose-ph',
-      type: 'text',
-      inputmode: 'decimal',
-      autocomplete: 'off',
-      value: dose.draft.ph,
-      enterkeyhint: 'done',
-      'aria-invalid': fault === undefined ? undefined : 'true',
-      'aria-describedby': fault === undefined ? 'dose-ph-hint' : 'dose-ph-fault dose-ph-hint',
-      on: {
-        input: (event) => {
-          send(typeReading, { ph: inputOf(event) });
-        },
-      },
-    }),
-    fault !== undefined &&
-      h(
-        'p',
-        { id: 'dose-ph-fault', class: 'fault' },
-        h('span', { class: 'mark', 'aria-hidden': 'true' }, '✕'),
-        fault,
-      ),
-    hint('dose-ph-hint', 'Mixed, and the meter at rest.'),
-  );
-};
-
-function readingForm(scene: Scene): VNode {
-  const { dose } = scene.state;
-  const at = dose.correcting ?? dose.readings.length;
-  const isFirst = at === 0;
-  const title =
-    dose.correcting !== undefined
-      ? `Correct reading ${at + 1}`
-      : isFirst
-        ? 'First reading'
-        : `Reading ${at + 1}`;
-  return h(
-    'form',
-    {
-      class: 'reading-form',
-      novalidate: true,
-      'aria-label': title,
-      on: {
-        submit: (event) => {
-          event.preventDefault();
-          scene.send(addReading);
-        },
-      },
-    },
-    h('h3', {}, title),
-    h('div', { class: 'wet' }, gramsField(dose, isFirst, scene), phField(dose, isFirst, scene)),
-    h(
-      'div',
-      { class: 'actions' },
-      h(
-        'button',
-        { type: 'submit', id: 'dose-add', class: 'button main' },
-        dose.correcting === undefined ? addReading.label : 'Put it right',
-      ),
-      dose.correcting !== undefined &&
-        button(leaveCorrection.label, () => {
-          scene.send(leaveCorrection);
-        }),
-    ),
-  );
-}
-
-const readingsList = (scene: Scene): Child => {
-  const { readings, past, correcting } = scene.state.dose;
-  if (readings.length === 0 && past.length === 0) return undefined;
-  return section(
-    'Readings so far',
-    readings.length > 0 &&
-      h(
-        'ol',
-        { class: 'reading-list' },
-        readings.map((reading, i) =>
-          h(
-            'li',
-            { class: i === correcting ? 'reading-row now' : 'reading-row' },
-            h(
-              'span',
-              { class: 'reading-text' },
-              `${i === 0 ? 'Before: ' : `${gramsText(reading.grams)} g: `}`,
-              h('strong', {}, `pH\u00a0${reading.ph}`),
-            ),
-            button(
-              'Correct',
-              () => {
-                scene.send(correctReading, i);
-              },
-              { tone: 'quiet', says: `Correct reading ${i + 1}` },
-            ),
-            button(
-              'Take out',
-              () => {
-                scene.send(dropReading, i);
-              },
-              { tone: 'quiet', says: `Take out reading ${i + 1}` },
-            ),
-          ),
-        ),
-      ),
-    h(
-      'div',
-      { class: 'actions' },
-      button(
-        undoReading.label,
-        () => {
-          scene.send(undoReading);
-        },
-        { isOff: past.length === 0, says: 'Undo the last change of readings' },
-      ),
-      readings.length > 0 &&
-        button(newVat.label, () => {
-          scene.send(newVat);
-        }),
-    ),
-  );
-};
-
-const number = (cell: unknown): number => (typeof cell === 'number' ? cell : NaN);
-
-const careView = ({ state }: Scene): VNode =>
-  banner(
-    'warning',
-    h('strong', {}, 'Take care. '),
-    cautionsFor(state.dose.texts.material, state.dose.texts.stocked !== NO).map((text) => h('p', {}, text)),
-  );
-
-const writing = ({ state, send }: Scene): VNode => {
-  const isOff = state.task !== undefined;
-  return h(
-    'div',
-    { class: 'actions' },
-    hasWorkbook(state) &&
-      button(
-        writeDose.label,
-        () => {
-          send(writeDose);
-        },
-        { isOff, id: 'dose-write' },
-      ),
-    button(
-      saveDose.label,
-      () => {
-        send(saveDose);
-      },
-      { isOff, id: 'dose-save' },
-    ),
-    h(
-      'p',
-      { class: 'hint' },
-      'A new sheet with these readings, the same answer as live formulas, and a chart. ' +
-        'Nothing in the workbook is changed. Readings typed here are gone when this pane is ' +
-        'closed.',
-    ),
-  );
-};
-
-const answered = (dosing: Dosing, scene: Scene): readonly Child[] => {
-  const { dose } = scene.state;
-  const { cells } = readVat(dose.texts);
+const atVat = (scene: Scene, advice: VatAdvice): readonly Child[] => {
+  const { state, send } = scene;
+  const setup = setupIn(state, state.vat.vat);
+  if (!setup) return [];
+  const said = vatSentences(setup, advice);
+  const what = whatOf(state, advice);
+  const texts = draftOf(state).texts;
   return [
-    answerView(dosing),
-    dosing.kind === 'stop' &&
-      dose.texts.stocked === YES &&
-      dose.texts.ammonia.trim() === '' &&
-      h(
-        'div',
-        { class: 'actions' },
-        button(openAmmonia.label, () => {
-          scene.send(openAmmonia);
-        }),
-      ),
-    readingForm(scene),
-    warningsView(dosing),
-    dosing.trial && dosing.kind === 'dose' && trialView(dosing.trial),
-    dosing.kind !== 'refused' &&
-      dosePlot(dose.readings, dosing, {
-        bottom: number(cells.bottom),
-        top: number(cells.top),
-        target: number(cells.target),
-      }),
+    answerView(scene, advice, said),
+    h('div', { class: 'dose-top' }, givenButton(scene, advice) || whatChips(scene, what), undo(scene)),
+    h(
+      'div',
+      { class: 'tiles' },
+      fieldsFor(what, advice.action === 'dose').map((field) => tile(field, scene)),
+    ),
+    padView(scene, (texts.ph ?? '') !== '' && (texts.again ?? '') === '', {
+      press: (key) => {
+        send(pressDoseKey, key);
+      },
+      next: () => {
+        send(nextDoseField);
+      },
+      write: () => {
+        send(writeReading);
+      },
+    }),
+    moreView(scene, said),
   ];
 };
 
-export function doseView(scene: Scene): readonly VNode[] {
-  const { state, send } = scene;
-  const { dose } = state;
-  const dosing = dosingOf(dose);
-  const isFishIn = dose.texts.stocked === YES;
+/** Before the set-up of a vat is whole there is nothing to read for. */
+const isSettingUp = ({ state }: Scene): boolean =>
+  state.dose.isSetupOpen || setupIn(state, state.vat.vat) === undefined;
+
+/** The way back, every vat, the set-up: one row, so that answer and keys fit below it. */
+const topRow = (scene: Scene): VNode => {
+  const { send, state } = scene;
+  const { vat } = wordsFor(state);
+  return h(
+    'div',
+    { class: 'dose-top' },
+    h(
+      'h2',
+      { id: 'card-title', class: 'unseen', tabindex: '-1' },
+      `${vat.cards.dose} · ${vat.of(state.vat.vat)}`,
+    ),
+    button(
+      '‹',
+      () => {
+        send(closeCard);
+      },
+      { id: 'card-back', tone: 'quiet', says: vat.back },
+    ),
+    vatList(scene),
+    !isSettingUp(scene) &&
+      button(
+        '✎',
+        () => {
+          send(openSetup, true);
+        },
+        { id: 'dose-open-setup', tone: 'quiet', says: vat.dose.setup.open },
+      ),
+  );
+};
+
+export function doseView(scene: Scene): readonly Child[] {
+  const { state } = scene;
+  const advice = adviceFor(state, state.vat.vat);
   return [
-    h('p', { class: 'lead' }, 'Type a pH, get the next small dose, and be told when to stop.'),
     h(
       'div',
-      { class: 'stack dosing' },
-      dose.readings.length === 0 &&
-        h(
-          'div',
-          { class: 'quick' },
-          button(
-            fillDoseExample.label,
-            () => {
-              send(fillDoseExample);
-            },
-            { tone: 'quiet' },
-          ),
-        ),
-      vatView(scene),
-      dosing
-        ? answered(dosing, scene)
-        : [
-            isFishIn &&
-              dose.texts.ammonia.trim() === '' &&
-              banner('bad', h('p', {}, `${MEASURE_AMMONIA} Type it in its field above.`)),
-            dose.readings.length > 0 &&
-              h(
-                'p',
-                { class: 'hint' },
-                'The answer comes back once the vat and the product above are filled in.',
-              ),
-            readingForm(scene),
-          ],
-      readingsList(scene),
-      careView(scene),
-      writing(scene),
+      { class: 'dosing' },
+      topRow(scene),
+      ...(isSettingUp(scene) || !advice ? setupView(scene) : atVat(scene, advice)),
     ),
   ];
 }

@@ -5,7 +5,10 @@ import type { StateChange, Command, Doors, Working } from '../../../pane/command
 import { working } from '../../../pane/command';
 import type { FunctionsState, ArgumentReading } from '../state/functions';
 import { openFunction } from '../state/functions';
+import type { Insertion } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
+import { unitText } from '../../../pane/show';
+import { wordsFor } from '../../../words/words';
 import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { typedText } from '../../../pane/typed';
@@ -116,7 +119,15 @@ function formatsFor(fn: SheetFunction, value: Cell | Grid): readonly string[] {
   return columnQuantities(fn, sizeOf(value).columns).map(({ format }) => format);
 }
 
-function insert(state: PaneState, mayReplace: boolean): PaneState | Working {
+/** Where: the selected cell, the selected cell whatever it holds, or the next room below it. */
+type InsertPlace = 'here' | 'over' | 'below';
+/** Name and unit of an answer of one cell, as they stand beside it. */
+const besideOf = (fn: SheetFunction, isNamed: boolean): Pick<Insertion, 'name' | 'unit'> =>
+  isNamed && fn.returns.kind === 'value'
+    ? { name: fn.summary.replace(/[.:,;].*$/s, ''), unit: unitText(fn.returns.quantity) }
+    : {};
+
+function insert(state: PaneState, where: InsertPlace): PaneState | Working {
   const fn = openFunction(state.functions);
   if (!fn || state.task) return state;
   const draft = draftOf(fn, state.functions);
@@ -130,23 +141,27 @@ function insert(state: PaneState, mayReplace: boolean): PaneState | Working {
         ...size,
         formats: formatsFor(fn, value),
         hasHeadings: hasHeadings(fn, state.functions.texts),
-        mayReplace,
+        mayReplace: where === 'over',
+        ...(where === 'below' ? { isBelow: true } : {}),
+        ...besideOf(fn, state.functions.isNamed),
       });
       if (outcome.kind === 'inserted')
         return (now) => ({
           ...now,
           notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
         });
+      const { find: says } = wordsFor(state);
       if (outcome.kind === 'refused')
         return (now) => ({ ...now, notice: { tone: 'warning', text: outcome.sentence } });
       return (now) => ({
         ...now,
         focus: 'question',
         question: {
-          text: `${outcome.address} holds ${outcome.content}. Replace it with the formula?`,
+          text: says.holds(outcome.address, outcome.content),
           answers: [
-            { label: 'Replace it', act: 'insertAnyway' },
-            { label: 'Keep it', act: 'dismiss' },
+            { label: says.replace, act: 'insertAnyway' },
+            { label: says.free, act: 'insertBelow' },
+            { label: says.keep, act: 'dismiss' },
           ],
         },
       });
@@ -157,10 +172,20 @@ function insert(state: PaneState, mayReplace: boolean): PaneState | Working {
 export const insertFormula: Command = {
   name: 'insertFormula',
   label: 'Insert into the selected cell',
-  perform: (state) => insert(state, false),
+  perform: (state) => insert(state, 'here'),
 };
 export const insertAnyway: Command = {
   name: 'insertAnyway',
   label: 'Replace it',
-  perform: (state) => insert(state, true),
+  perform: (state) => insert(state, 'over'),
+};
+export const insertBelow: Command = {
+  name: 'insertBelow',
+  label: 'Next free cells instead',
+  perform: (state) => insert(state, 'below'),
+};
+export const nameAnswer: Command<boolean> = {
+  name: 'nameAnswer',
+  label: 'Name and unit beside it',
+  perform: (state, isNamed) => inFunctions(state, { isNamed }),
 };

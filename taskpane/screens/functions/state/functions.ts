@@ -14,6 +14,8 @@ export interface FunctionsState {
   readonly texts: Readonly<Record<string, string>>;
   /** What the references among them hold, by reference text. */
   readonly readings: Readonly<Record<string, ArgumentReading>>;
+  /** Its name and its unit are written beside the answer. */
+  readonly isNamed: boolean;
 }
 
 export type ArgumentReading =
@@ -26,6 +28,7 @@ export const initialFunctions: FunctionsState = {
   open: undefined,
   texts: {},
   readings: {},
+  isNamed: false,
 };
 
 export const FAMILIES: readonly Family[] = [...new Set(CATALOGUE.map((fn) => fn.family))];

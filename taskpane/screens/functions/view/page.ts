@@ -3,8 +3,17 @@ import { defaultText, expects, isRequired } from '../../../../shared/functions/d
 import type { NamedParam, SheetFunction } from '../../../../shared/functions/define';
 import { HEADINGS } from '../../../../shared/functions/define';
 import type { CallDraft } from '../state/answer';
-import { draftOf } from '../state/answer';
-import { closePage, fillArgument, insertFormula, takeSelection } from '../commands/functions';
+import { draftOf, sizeOf } from '../state/answer';
+import { openFunction } from '../state/functions';
+import { wordsFor } from '../../../words/words';
+import {
+  closePage,
+  fillArgument,
+  insertBelow,
+  insertFormula,
+  nameAnswer,
+  takeSelection,
+} from '../commands/functions';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { hasWorkbook, isFree } from '../../../pane/state';
@@ -102,19 +111,59 @@ const insertion = (draft: CallDraft, scene: Scene): Child => {
   const { state, send } = scene;
   if (!hasWorkbook(state))
     return hint('function-insert-hint', 'Open Spawnbook in a workbook to insert this formula.');
+  const { find } = wordsFor(state);
   const isOff = !isFree(state) || draft.state.kind === 'incomplete' || draft.state.kind === 'unreadable';
-  return h(
-    'div',
-    { class: 'actions' },
-    button(
-      insertFormula.label,
-      () => {
-        send(insertFormula);
-      },
-      { tone: 'main', isOff, id: 'function-insert' },
+  return [
+    placeLine(draft, scene),
+    isOneValue(scene) && namedBox(scene),
+    h(
+      'div',
+      { class: 'actions' },
+      button(
+        find.insert,
+        () => {
+          send(insertFormula);
+        },
+        { tone: 'main', isOff, id: 'function-insert' },
+      ),
+      button(
+        find.free,
+        () => {
+          send(insertBelow);
+        },
+        { tone: 'quiet', isOff, id: 'function-insert-below' },
+      ),
     ),
-  );
+  ];
 };
+
+/** The selected cell and how far the answer reaches from it. */
+const placeLine = (draft: CallDraft, { state }: Scene): Child => {
+  const { cell } = state.why;
+  if (!cell) return undefined;
+  const { find } = wordsFor(state);
+  const { rows, columns } =
+    draft.state.kind === 'answer' ? sizeOf(draft.state.value) : { rows: 1, columns: 1 };
+  const size = rows > 1 || columns > 1 ? find.size(rows, columns) : '';
+  return h('p', { class: 'hint', id: 'insert-place' }, find.where(`${cell.sheet}!${cell.address}`, size));
+};
+const isOneValue = ({ state }: Scene): boolean => openFunction(state.functions)?.returns.kind === 'value';
+const namedBox = ({ state, send }: Scene): VNode =>
+  h(
+    'div',
+    { class: 'tick' },
+    h('input', {
+      id: 'insert-named',
+      type: 'checkbox',
+      checked: state.functions.isNamed,
+      on: {
+        change: () => {
+          send(nameAnswer, !state.functions.isNamed);
+        },
+      },
+    }),
+    h('label', { for: 'insert-named' }, wordsFor(state).find.named),
+  );
 
 /** The heading switch comes last in a call but is no question of the trade: it stays out of the way. */
 const argumentFields = (fn: SheetFunction, scene: Scene): Child => {

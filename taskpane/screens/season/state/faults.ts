@@ -120,7 +120,6 @@ function togetherFaults(form: SeasonForm): readonly BookFault[] {
     }));
   return crossFaults({
     plannedOn,
-    underway: [],
     // In a season that is under way, days gone by are its history.
     booked: form.batches.length > 0 ? form.batches : asBooked(form.kept.booked),
     females: fish('females'),

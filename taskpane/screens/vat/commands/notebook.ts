@@ -1,4 +1,4 @@
-import type { Cell } from '../../../../shared/base/values';
+import type { Cell, Grid } from '../../../../shared/base/values';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { LogLines } from '../../../host/port';
@@ -6,9 +6,10 @@ import { HostProblem } from '../../../host/port';
 import type { PaneState } from '../../../pane/state';
 import { hasWorkbook } from '../../../pane/state';
 import { wordsFor } from '../../../words/words';
+import { LOG_COLUMNS, LOG_SHEET, logRow, readLog } from '../../../../shared/dosing/log';
 import type { LineDraft } from '../state/cards';
 import type { Filled, NotebookLine, VatState } from '../state/notebook';
-import { waiting, WHAT } from '../state/notebook';
+import { entryOf, lineOfEntry, waiting, WHAT } from '../state/notebook';
 import { readingOf } from '../../today/commands/read';
 import { markEntries } from '../state/entries';
 import { placeFor } from './places';
@@ -25,24 +26,16 @@ export const chooseVat: Command<string> = {
   perform: (state, vat) => inVat(quiet(state), { vat }),
 };
 
+const HEADINGS = LOG_COLUMNS.map(({ heading }) => heading);
 /** The sheet the lines stand on; made on first use. Headings and words are one language, so it can be read. */
-const SHEET = 'Vat log';
-const HEADINGS = ['When', 'Vat', 'What', 'Number', 'Unit', 'Note'];
 const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
-  sheet: SHEET,
+  sheet: LOG_SHEET,
   headings: HEADINGS,
-  formats: ['yyyy-mm-dd hh:mm', '@', 'General', 'General', 'General', 'General'],
-  widths: [110, 60, 120, 70, 50, 160],
+  formats: LOG_COLUMNS.map(({ format }) => format),
+  widths: LOG_COLUMNS.map(({ width }) => width),
   rows,
 });
-const rowOf = ({ at, vat, what, value, unit, note }: NotebookLine): Cell[] => [
-  at,
-  vat,
-  WHAT[what] ?? what,
-  value,
-  unit || null,
-  note ?? null,
-];
+const rowOf = (line: NotebookLine): Cell[] => logRow(entryOf(line));
 
 interface Kept {
   readonly filled: readonly Filled[];
@@ -123,8 +116,10 @@ export function noteLines(
   at: number,
 ): PaneState | Working {
   const first = Math.max(0, ...state.vat.lines.map(({ id }) => id)) + 1;
+  const { who } = state.vat;
   const lines = drafts.map((draft, i): NotebookLine => ({
     ...draft,
+    ...(who === '' ? {} : { entry: { ...draft.entry, who } }),
     id: first + i,
     at,
     vat: vat.vat,
@@ -139,6 +134,32 @@ export function noteLines(
 }
 const suffixOf = ({ today }: PaneState): string | undefined => today.book?.suffix;
 
+/**
+ * The workbook's log is the truth: what stands there takes the place of the pane's lines that were written,
+ * so a figure put right in the sheet is right here. Lines that wait, or were written meanwhile, stay.
+ */
+const withLog =
+  (grid: Grid): StateChange =>
+  (now) => {
+    const { lines } = readLog(grid);
+    const first = Math.max(0, ...now.vat.lines.map(({ id }) => id)) + 1;
+    let at = 0;
+    const read = lines.map((entry, i) => {
+      at = entry.at ?? at;
+      const line = lineOfEntry(entry, first + i, at);
+      const before = now.vat.lines.find(
+        ({ row, what, vat }) => row === line.row && what === line.what && vat === line.vat,
+      );
+      return before ? { ...before, ...line, id: before.id } : line;
+    });
+    const kept = now.vat.lines.filter(({ row }) => row === undefined || row > grid.length);
+    const added = read.map(({ vat }) => vat).filter((vat) => vat !== '');
+    return inVat(now, {
+      lines: [...read, ...kept],
+      vats: [...new Set([...now.vat.vats, ...added])],
+    });
+  };
+
 /** Lines that waited for a workbook go into it when there is one. */
 export const flushLines: Command = {
   name: 'flushLines',
@@ -150,7 +171,17 @@ export const flushLines: Command = {
   },
 };
 
-/** Turned to: the day is read, then what waited is written where it belongs. */
+/** The log as it stands in the workbook; a failure is said and leaves the lines as they are. */
+const readBack = async ({ workbook }: Doors): Promise<StateChange> => {
+  try {
+    return withLog(await workbook.readLines({ sheet: LOG_SHEET, headings: HEADINGS }));
+  } catch (error) {
+    if (!(error instanceof HostProblem)) throw error;
+    return (now) => ({ ...now, notice: { tone: 'warning', text: error.message } });
+  }
+};
+
+/** Turned to: the day is read, what waited is written where it belongs, and the log is read back. */
 export const openVats: Command = {
   name: 'openVats',
   label: 'Read the workbook',
@@ -161,7 +192,8 @@ export const openVats: Command = {
       const next = read(state);
       const lines = waiting(next.vat);
       const written = lines.length > 0 ? await writeWaiting(doors, lines, suffixOf(next)) : undefined;
-      return (now) => (written ? written(read(now)) : read(now));
+      const logged = await readBack(doors);
+      return (now) => logged(written ? written(read(now)) : read(now));
     });
   },
 };

@@ -2,6 +2,7 @@
 import { findFunction } from '../../../../shared/catalogue';
 import { invoke } from '../../../../shared/functions/invoke';
 import type { Cell, Grid } from '../../../../shared/base/values';
+import type { LogLine } from '../../../../shared/dosing/log';
 import { isError, isGrid } from '../../../../shared/base/values';
 import { grouped } from '../../../pane/show';
 import type { Words } from '../../../words/en';
@@ -50,6 +51,8 @@ export interface LineDraft {
   readonly value: number | null;
   readonly unit: string;
   readonly note?: string;
+  /** What stands in other columns of the log. */
+  readonly entry?: Partial<LogLine>;
   /** What the season's book takes of it; without one, the vat log takes the line. */
   readonly entries?: readonly BookEntry[];
   /** It stands in the vat log too, whatever the book takes. */

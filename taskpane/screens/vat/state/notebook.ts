@@ -1,3 +1,5 @@
+import type { LogLine } from '../../../../shared/dosing/log';
+import { EMPTY_LINE } from '../../../../shared/dosing/log';
 import type { CellChange, LogFact } from '../../../../shared/books/living/day';
 import type { CardId, LineDraft } from './cards';
 
@@ -14,6 +16,8 @@ export interface VatState {
   readonly timer: Timer | undefined;
   readonly isAdding: boolean;
   readonly added: string;
+  /** Who writes; stays until it is changed. */
+  readonly who: string;
 }
 /** A fact for the season's book: which table takes it. */
 export type BookEntry =
@@ -64,10 +68,13 @@ export const initialVat: VatState = {
   timer: undefined,
   isAdding: false,
   added: '',
+  who: '',
 };
 
 /** As the sheet names what was noted, whatever the language of the pane: one word for one thing. */
 export const WHAT: Readonly<Record<string, string>> = {
+  reading: 'reading',
+  dose: 'dose',
   temperature: 'water temperature',
   ph: 'pH',
   oxygen: 'oxygen',
@@ -96,4 +103,57 @@ export const waiting = ({ lines }: VatState): readonly NotebookLine[] =>
   lines.filter(({ row, isWritten }) => row === undefined && isWritten !== true);
 
 /** What of the notebook outlives the pane. */
-export const VAT_KEEPS = { vat: ['vats', 'vat', 'card', 'texts', 'field', 'lines', 'timer'] } as const;
+export const VAT_KEEPS = { vat: ['vats', 'vat', 'card', 'texts', 'field', 'lines', 'timer', 'who'] } as const;
+
+/** Things noted that have a column of their own. */
+const OWN_COLUMN: Readonly<Record<string, 'ph' | 'celsius' | 'grams'>> = {
+  ph: 'ph',
+  temperature: 'celsius',
+  dose: 'grams',
+};
+
+/** The line as the log in the workbook holds it. */
+export const entryOf = ({ at, vat, what, value, unit, note, entry }: NotebookLine): LogLine => {
+  const base = { ...EMPTY_LINE, at, vat, note: note ?? '' };
+  if (entry?.what !== undefined) return { ...base, ...entry };
+  const column = OWN_COLUMN[what];
+  const isReading = what === 'ph' || what === 'temperature';
+  return {
+    ...base,
+    what: isReading ? 'reading' : (WHAT[what] ?? what),
+    ...(column ? { [column]: value } : { number: value, unit }),
+    ...entry,
+  };
+};
+
+const keyOfWhat = new Map(Object.entries(WHAT).map(([key, said]) => [said, key]));
+/** The line of the pane behind a line of the log. */
+export const lineOfEntry = (
+  entry: LogLine & { readonly row: number },
+  id: number,
+  at: number,
+): NotebookLine => {
+  const { row, ...line } = entry;
+  const [value, unit] =
+    line.ph !== null
+      ? [line.ph, '']
+      : line.grams !== null
+        ? [line.grams, 'g']
+        : line.celsius !== null
+          ? [line.celsius, '°C']
+          : line.number !== null
+            ? [line.number, line.unit]
+            : [line.litres, line.litres === null ? '' : 'L'];
+  const key = keyOfWhat.get(line.what) ?? line.what;
+  return {
+    id,
+    at: line.at ?? at,
+    vat: line.vat,
+    what: key,
+    value,
+    unit,
+    ...(line.note ? { note: line.note } : {}),
+    row,
+    entry: line,
+  };
+};

@@ -108,7 +108,7 @@ function namesList(id: string, from: NonNullable<CardField['from']>, { state }: 
   );
 }
 
-export const cardHead = (card: CardId, scene: Scene): VNode => {
+const cardHead = (card: CardId, scene: Scene): VNode => {
   const { vat } = wordsFor(scene.state);
   return h(
     'div',

@@ -21,10 +21,28 @@ interface Key {
 const key = ({ face, says, id, act, tone = '' }: Key): VNode =>
   h('button', { type: 'button', id, class: `padkey ${tone}`, 'aria-label': says, on: { click: act } }, face);
 
-export function padView(scene: Scene, hasMore: boolean): VNode {
+/** What the keys do; the cards' own fields when nothing else is said. */
+export interface PadActs {
+  readonly press: (key: string) => void;
+  readonly next: () => void;
+  readonly write: () => void;
+}
+const cardActs = ({ send }: Scene): PadActs => ({
+  press: (key) => {
+    send(pressKey, key);
+  },
+  next: () => {
+    send(nextField);
+  },
+  write: () => {
+    send(writeCard);
+  },
+});
+
+export function padView(scene: Scene, hasMore: boolean, acts: PadActs = cardActs(scene)): VNode {
   const { vat } = wordsFor(scene.state);
   const press = (what: string) => (): void => {
-    scene.send(pressKey, what);
+    acts.press(what);
   };
   return h(
     'div',
@@ -39,9 +57,7 @@ export function padView(scene: Scene, hasMore: boolean): VNode {
               says: vat.next,
               id: 'key-next',
               tone: hasMore ? 'go' : '',
-              act: () => {
-                scene.send(nextField);
-              },
+              act: acts.next,
             })
           : key({ face: '.', says: vat.point, id: 'key-point', act: press('.') }),
     ]),
@@ -50,9 +66,7 @@ export function padView(scene: Scene, hasMore: boolean): VNode {
       face: vat.write,
       id: 'key-write',
       tone: 'main',
-      act: () => {
-        scene.send(writeCard);
-      },
+      act: acts.write,
     }),
   );
 }

@@ -9,7 +9,7 @@ import { addVat, keepVat, nameVat, openCard } from '../commands/vat';
 import { CARD_IDS } from '../state/cards';
 import type { NotebookLine } from '../state/notebook';
 import { waiting } from '../state/notebook';
-import { cardHead, cardView } from './card';
+import { cardView } from './card';
 import { lineView } from './line';
 
 const MINUTES_A_DAY = 1440;
@@ -175,11 +175,8 @@ const home = (scene: Scene): readonly Child[] => {
 export function vatView(scene: Scene): readonly Child[] {
   const { card } = scene.state.vat;
   return [
-    timerView(scene),
-    ...(card === undefined
-      ? home(scene)
-      : card === 'dose'
-        ? [cardHead(card, scene), ...doseView(scene)]
-        : cardView(card, scene)),
+    // A vat's own clock stands beside its name where it is dosed; only what has rung is said there.
+    (card !== 'dose' || scene.state.vat.timer?.hasRung) && timerView(scene),
+    ...(card === undefined ? home(scene) : card === 'dose' ? doseView(scene) : cardView(card, scene)),
   ];
 }

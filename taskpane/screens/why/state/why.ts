@@ -1,4 +1,4 @@
-import type { CellLook } from '../../../host/port';
+import type { CellLook, Marked } from '../../../host/port';
 
 export const WHY_PARTS = ['cell', 'find', 'check', 'errors'] as const;
 export type WhyPart = (typeof WHY_PARTS)[number];
@@ -9,5 +9,7 @@ export interface WhyState {
   readonly cell: CellLook | undefined;
   /** What its references hold, by their text. */
   readonly holds: Readonly<Record<string, unknown>>;
+  /** Cells coloured because the formula reads them. */
+  readonly marked: readonly Marked[];
 }
-export const initialWhy: WhyState = { part: 'cell', cell: undefined, holds: {} };
+export const initialWhy: WhyState = { part: 'cell', cell: undefined, holds: {}, marked: [] };

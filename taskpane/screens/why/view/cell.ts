@@ -13,7 +13,7 @@ import { openPage } from '../../functions/commands/functions';
 import { sourceItem } from '../../functions/view/help';
 import { goToCell } from '../../messages/commands/messages';
 import { quoteSheet, splitReference } from '../../../../shared/sheet/formula/address';
-import { followCell, placed, showPart } from '../commands/why';
+import { followCell, markCells, placed, showPart, unmarkCells } from '../commands/why';
 import type { Explained, ExplainedArg } from '../state/explain';
 import { explain } from '../state/explain';
 import { text } from '../../../../shared/units/quantities';
@@ -65,6 +65,21 @@ function argView(arg: ExplainedArg, sheet: string, scene: Scene): VNode {
   );
 }
 
+const markButton = (found: Explained, { state, send }: Scene): Child => {
+  const { why } = wordsFor(state);
+  const isMarked = state.why.marked.length > 0;
+  return (
+    (isMarked || found.args.some(({ reference }) => reference !== undefined)) &&
+    button(
+      isMarked ? why.unmark : why.mark,
+      () => {
+        send(isMarked ? unmarkCells : markCells);
+      },
+      { id: 'why-mark', isOff: state.task !== undefined },
+    )
+  );
+};
+
 const explained = (found: Explained, sheet: string, scene: Scene): Child => {
   const { why } = wordsFor(scene.state);
   const { fn } = found;
@@ -97,6 +112,7 @@ const explained = (found: Explained, sheet: string, scene: Scene): Child => {
         },
         { id: 'why-open' },
       ),
+      markButton(found, scene),
     ),
   ];
 };

@@ -1,9 +1,8 @@
-import { isoDateOfSerial, serialOfIsoDate, MONTH_NAMES, WEEKDAY_WORDS } from '../../../units/dates';
-import type { Columns } from '../context';
-import { PRICE_FIELDS, SETUP_FIELDS } from '../setupFields';
-import type { SetupField } from '../setupFields';
-import type { Cell } from '../../../base/values';
-import { isError } from '../../../base/values';
+import { isoDateOfSerial, serialOfIsoDate, MONTH_NAMES, WEEKDAY_WORDS } from '../../units/dates';
+import { PRICE_FIELDS, SETUP_FIELDS } from './setupFields';
+import type { SetupField } from './setupFields';
+import type { Cell } from '../../base/values';
+import { isError } from '../../base/values';
 
 /**
  * Finds in read cells what the sheets of a season were written with: by headings and labels, wherever rows
@@ -16,7 +15,7 @@ export interface ReadSheet {
 }
 /** A value as typed; nothing where the cell is blank or holds an error. */
 export type Entry = string | number | boolean | undefined;
-export type Line<K extends string> = Readonly<Partial<Record<K, Entry>>>;
+type Line<K extends string> = Readonly<Partial<Record<K, Entry>>>;
 
 const entry = (cell: Cell | undefined): Entry =>
   cell === null || cell === undefined || cell === '' || isError(cell) ? undefined : cell;
@@ -43,23 +42,6 @@ function rowsBelow<K extends string>(
   return values
     .slice(head + 1)
     .map((row) => Object.fromEntries(places.map(([key, at]) => [key, entry(row[at])])) as Line<K>);
-}
-
-/** Lines of a table that say something under their first heading; undefined when its headings are gone. */
-export function linesOf<K extends string>(
-  sheet: ReadSheet,
-  columns: Columns<K>,
-  key: K,
-): Line<K>[] | undefined {
-  const { titles } = columns;
-  // A heading or two may have been renamed; the key must be there.
-  const head = headingRow(
-    sheet,
-    titles.map(([, title]) => title),
-    Math.ceil(titles.length / 2),
-  );
-  if (head < 0 || !sheet.values[head]?.includes(columns.titleOf(key))) return undefined;
-  return rowsBelow(sheet, head, titles).filter((line) => line[key] !== undefined);
 }
 
 export function rowsUnder<T extends string>(sheet: ReadSheet, titles: readonly T[]): Line<T>[] {

@@ -1,0 +1,111 @@
+import type { Vat } from '../../../../shared/dosing/ask';
+import { alkalinityOf, faultOf } from '../../../../shared/dosing/ask';
+import type { DosingField, DosingKey } from '../../../../shared/dosing/fields';
+import { DOSING_FIELDS, YES } from '../../../../shared/dosing/fields';
+import type { VatSetup } from '../../../../shared/dosing/vat';
+import type { MaterialName } from '../../../../shared/families/water/carbonate/materials';
+import type { MeterName, OriginName } from '../../../../shared/families/water/titration/beliefs';
+import type { Cell } from '../../../../shared/base/values';
+import { readNumber } from '../../../pane/typed';
+
+/** What stands in the fields of one vat's set-up, as typed. */
+export type SetupTexts = Readonly<Record<DosingKey, string>> & {
+  /** Another vat that holds the same water; '' for none. */
+  readonly sameAs: string;
+  /** Whether it can be aired, and whether others are filled from it. */
+  readonly airing: 'can' | 'cannot';
+  readonly kind: 'vat' | 'tank';
+};
+
+const isShare = (field: DosingField): boolean => field.unit === '%';
+const initialText = (field: DosingField): string =>
+  field.initial === null
+    ? ''
+    : typeof field.initial === 'number' && isShare(field)
+      ? String(field.initial * 100)
+      : String(field.initial);
+
+export const EMPTY_SETUP: SetupTexts = {
+  ...(Object.fromEntries(DOSING_FIELDS.map((field) => [field.key, initialText(field)])) as Record<
+    DosingKey,
+    string
+  >),
+  sameAs: '',
+  airing: 'can',
+  kind: 'vat',
+};
+
+/** One spoon or several: "5", "5; 2.5", "5 and 1". */
+const spoonsOf = (text: string): readonly number[] =>
+  text
+    .split(/[;/]|\band\b|\bet\b|\s+/)
+    .map((part) => readNumber(part.trim()) ?? NaN)
+    .filter((grams) => grams > 0);
+
+function cellOf(field: DosingField, text: string): Cell {
+  if (text.trim() === '') return field.part === 'more' && field.isRequired ? field.initial : null;
+  if (field.choices) return text;
+  if (field.key === 'spoon') return spoonsOf(text)[0] ?? text.trim();
+  const typed = readNumber(text);
+  if (typed === undefined) return text.trim();
+  return isShare(field) && !text.includes('%') ? typed / 100 : typed;
+}
+
+export interface SetupReading {
+  readonly cells: Vat;
+  readonly faults: ReadonlyMap<string, string>;
+}
+const known = new WeakMap<SetupTexts, SetupReading>();
+
+const faultIn = (field: DosingField, cell: Cell): string | undefined => {
+  if (isShare(field) && (typeof cell !== 'number' || cell <= 0 || cell > 1) && cell !== null)
+    return `${field.label}: expected a number above 0 and up to 100 %, got ${typeof cell === 'number' ? String(Number((cell * 100).toPrecision(10))) : `“${String(cell)}”`}.`;
+  return faultOf(field, cell);
+};
+
+/** The typed answers, checked by the arguments they fill. Remembered per texts, because several views ask. */
+export function readSetup(texts: SetupTexts): SetupReading {
+  let reading = known.get(texts);
+  if (!reading) {
+    const cells = Object.fromEntries(
+      DOSING_FIELDS.map((field) => [field.key, cellOf(field, texts[field.key])]),
+    ) as Record<DosingKey, Cell>;
+    const faults = new Map(
+      DOSING_FIELDS.flatMap((field): [string, string][] => {
+        const fault = faultIn(field, cells[field.key]);
+        return fault === undefined ? [] : [[field.key, fault]];
+      }),
+    );
+    reading = { cells, faults };
+    known.set(texts, reading);
+  }
+  return reading;
+}
+
+const numberIn = (cell: Cell, otherwise: number): number => (typeof cell === 'number' ? cell : otherwise);
+const numberOrNull = (cell: Cell): number | null => (typeof cell === 'number' ? cell : null);
+
+/** The set-up as the engine takes it; undefined while something is missing or wrong. */
+export function setupOf(name: string, texts: SetupTexts | undefined): VatSetup | undefined {
+  if (!texts) return undefined;
+  const { cells, faults } = readSetup(texts);
+  if (faults.size > 0) return undefined;
+  return {
+    name,
+    litres: numberIn(cells.volume, NaN),
+    celsius: numberIn(cells.temperature, NaN),
+    material: String(cells.material) as MaterialName,
+    purity: numberIn(cells.purity, 1),
+    spoons: spoonsOf(texts.spoon),
+    target: numberIn(cells.target, 7),
+    bottom: numberIn(cells.bottom, 6.5),
+    top: numberIn(cells.top, 7.5),
+    isStocked: cells.stocked === YES,
+    ammonia: numberOrNull(cells.ammonia),
+    alkalinity: numberOrNull(alkalinityOf(cells)),
+    origin: String(cells.origin) as OriginName,
+    meter: String(cells.meter) as MeterName,
+    canAir: texts.airing === 'can',
+    sameAs: texts.sameAs === '' ? null : texts.sameAs,
+  };
+}

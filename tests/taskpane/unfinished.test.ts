@@ -1,0 +1,35 @@
+import { lookForLeft } from '../../taskpane/pane/unfinished';
+import { fakeWorld } from './fakePort';
+import type { Page } from './page';
+import { openPage } from './page';
+
+async function opened(left: { title: string; sheets: string[] } | undefined): Promise<Page> {
+  const world = fakeWorld();
+  world.left = left;
+  const page = openPage('ready', world);
+  page.store.send(lookForLeft);
+  await page.store.idle();
+  return page;
+}
+
+test('a writing that broke off is asked about, and taken away on a word', async () => {
+  const page = await opened({ title: 'Season', sheets: ['Orders', 'Being written 3'] });
+  expect(page.text()).toContain('“Season” was broken off the last time and left 2 sheets: “Orders”');
+  await page.press('Take away');
+  expect(page.text()).toContain('2 sheets of the broken-off writing taken away.');
+  expect(page.world.left).toBeUndefined();
+});
+
+test('or left as it is', async () => {
+  const page = await opened({ title: 'Season', sheets: ['Orders'] });
+  await page.press('Leave as it is');
+  expect(page.all('#question')).toHaveLength(0);
+  expect(page.world.left).toBeUndefined();
+});
+
+test('where nothing was left nothing is asked; names that point nowhere go without a word', async () => {
+  expect((await opened(undefined)).text()).not.toContain('broken off');
+  const page = await opened({ title: 'Season', sheets: [] });
+  expect(page.text()).not.toContain('broken off');
+  expect(page.world.left).toBeUndefined();
+});
