@@ -186,7 +186,6 @@ export const DOSING_FIELDS: readonly DosingField[] = [
     label: 'pH is read with',
     fills: ['BUFFER.NEXT', 'meter'],
     initial: 'good',
-    part: 'more',
     isRequired: true,
     choices: [
       ['good', 'meter, two decimals'],

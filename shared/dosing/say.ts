@@ -106,7 +106,7 @@ export function vatSentences(setup: VatSetup, advice: VatAdvice): VatSentences {
     advice.action === 'dose' && advice.measures ? ` That is ${gramsText(advice.measures.grams)} g.` : '';
   return {
     headline: headlineOf(advice),
-    todo: `${first ? reasonSaid(first) : ''}${grams}${stockText(advice.measures, setup.material)}`.trim(),
+    todo: `${grams}${stockText(advice.measures, setup.material)} ${first ? reasonSaid(first) : ''}`.trim(),
     expect: expectOf(advice),
     why: rest.map(reasonSaid),
     cautions: advice.cautions.map((key) => CAUTIONS[key] ?? ''),

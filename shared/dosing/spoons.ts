@@ -1,3 +1,4 @@
+import type { Near } from '../base/near';
 import type { MaterialName } from '../families/water/carbonate/materials';
 import { MATERIALS } from '../families/water/carbonate/materials';
 
@@ -85,3 +86,21 @@ export function measuresFor(
   const weighed = floored(grams);
   return { by: 'scale', count: 1, each: weighed, grams: weighed, millilitres: 0, stock: undefined };
 }
+
+export const NEAR: readonly Near[] = [
+  {
+    number: 'share of a dose that must be in the spoons, or it is given as a stock',
+    value: FAIR_SHARE,
+    // A quarter of the spoon holds 2.245 g of the 3 g, or 2.255 g.
+    below: () => measuresFor(3, [8.98]).by,
+    above: () => measuresFor(3, [9.02]).by,
+    answers: ['stock', 'spoons'],
+  },
+  {
+    number: 'grams a kitchen scale still shows',
+    value: LEAST_ON_SCALE,
+    below: () => measuresFor(LEAST_ON_SCALE - 0.01, []).by,
+    above: () => measuresFor(LEAST_ON_SCALE + 0.01, []).by,
+    answers: ['stock', 'scale'],
+  },
+];

@@ -1,6 +1,7 @@
 // Long: one question, what to do at this vat, with the order in which it is answered.
 import { isError } from '../base/values';
 import type { Cell, CellError } from '../base/values';
+import type { Near } from '../base/near';
 import { findFunction } from '../catalogue';
 import { isListParam, readScalar } from '../functions/read';
 import { cautionKeys } from '../families/water/carbonate/materials';
@@ -19,6 +20,7 @@ import { airedAfter, airedReach, chanceOf, expected } from '../families/water/ti
 import { ammoniaAt } from './ask';
 import type { MeterCheck, VatEvent } from './events';
 import { dosingOf, meterChecks } from './events';
+import { EMPTY_LINE } from './log';
 import type { Measures } from './spoons';
 import { measuresFor } from './spoons';
 import { AIR_MINUTES, CHECK_HOURS, MIX_MINUTES, SETTLE_MINUTES, mixMinutes } from './waits';
@@ -451,3 +453,69 @@ export function waterOf(
   const found = studyOf(setup, own, events, around);
   return isError(found) ? undefined : found.study;
 }
+
+const TRIED: VatSetup = {
+  name: '1',
+  litres: 1000,
+  celsius: 25,
+  material: 'soda ash',
+  purity: 1,
+  spoons: [],
+  target: 7,
+  bottom: 6.5,
+  top: 7.5,
+  isStocked: false,
+  ammonia: null,
+  alkalinity: null,
+  origin: 'unknown',
+  meter: 'good',
+  canAir: true,
+  sameAs: null,
+};
+const tried = (what: VatEvent['what'], more: Partial<VatEvent>): VatEvent => ({
+  ...EMPTY_LINE,
+  vat: '1',
+  what,
+  ...more,
+});
+const actionAt = (...events: readonly VatEvent[]): string => vatAdvice(TRIED, events).action;
+const checkedBefore = (hours: number): boolean =>
+  vatAdvice(
+    TRIED,
+    [
+      tried('meter check', { number: 6.9, unit: 'buffer 7', at: 1000 }),
+      tried('reading', { ph: 5.5, at: 1000 }),
+    ],
+    { now: 1000 + hours / 24 },
+  ).reasons.some(({ code }) => code === 'meterOff');
+
+export const NEAR: readonly Near[] = [
+  {
+    number: 'lowest pH that is a reading of a vat',
+    value: READABLE.low,
+    below: () => actionAt(tried('reading', { ph: READABLE.low - 0.01 })),
+    above: () => actionAt(tried('reading', { ph: READABLE.low + 0.01 })),
+    answers: ['refused', 'readAgain'],
+  },
+  {
+    number: 'highest pH that is a reading of a vat',
+    value: READABLE.high,
+    below: () => actionAt(tried('reading', { ph: READABLE.high - 0.01 })),
+    above: () => actionAt(tried('reading', { ph: READABLE.high + 0.01 })),
+    answers: ['readAgain', 'refused'],
+  },
+  {
+    number: 'hours for which a check of the meter counts',
+    value: CHECK_HOURS,
+    below: () => checkedBefore(CHECK_HOURS - 0.1),
+    above: () => checkedBefore(CHECK_HOURS + 0.1),
+    answers: [true, false],
+  },
+  {
+    number: 'rise by an hour of air from which air goes on',
+    value: 0.3,
+    below: () => actionAt(tried('reading', { ph: 4.5 }), tried('aired', { ph: 4.78 })),
+    above: () => actionAt(tried('reading', { ph: 4.5 }), tried('aired', { ph: 4.82 })),
+    answers: ['dose', 'airFirst'],
+  },
+];

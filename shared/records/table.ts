@@ -215,8 +215,14 @@ function tableOfForms(
   year: number,
 ): RecordTable {
   const labels = new Map<string, FormCell>();
+  // Words that differ from form to form are the name of the form, not a part of it.
+  const named = new Set<string>();
   for (const { cells } of forms)
-    for (const cell of cells) if (!labels.has(cell.key)) labels.set(cell.key, cell);
+    for (const cell of cells) {
+      const known = labels.get(cell.key);
+      if (!known) labels.set(cell.key, cell);
+      else if (known.parent !== cell.parent) named.add(cell.key);
+    }
   const keys = [...labels.keys()];
   const found = forms.map(({ cells }) => new Map(cells.map((cell) => [cell.key, cell])));
   const spotOf = (record: number, key: string): Spot | undefined => {
@@ -239,7 +245,7 @@ function tableOfForms(
     keys.map((key, i) => ({
       name: labels.get(key)?.label ?? key,
       header: labels.get(key)?.label ?? key,
-      parent: labels.get(key)?.parent ?? '',
+      parent: named.has(key) ? '' : (labels.get(key)?.parent ?? ''),
       run: runs[i] as CellRun,
     })),
     corrections,

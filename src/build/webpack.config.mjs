@@ -7,6 +7,7 @@ import CopyPlugin from 'copy-webpack-plugin';
 import { build } from 'esbuild';
 import HtmlPlugin from 'html-webpack-plugin';
 import webpack from 'webpack';
+import { noticesText } from './notices.mjs';
 import { RECORD_FILES } from './slimRecords.mjs';
 
 const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
@@ -23,6 +24,23 @@ class DerivedAssetsPlugin {
       compilation.hooks.processAssets.tapPromise({ name: 'DerivedAssets', stage }, async () => {
         for (const { name, text } of await derivedAssets())
           compilation.emitAsset(name, new sources.RawSource(text));
+      });
+    });
+  }
+}
+
+/** NOTICES.txt: whose code the bundles hold, and under what licence. */
+class NoticesPlugin {
+  apply(compiler) {
+    const { Compilation, sources } = webpack;
+    compiler.hooks.thisCompilation.tap('Notices', (compilation) => {
+      const stage = Compilation.PROCESS_ASSETS_STAGE_REPORT;
+      compilation.hooks.processAssets.tap({ name: 'Notices', stage }, () => {
+        const files = [...compilation.modules]
+          .flatMap((module) => [module, ...(module.modules ?? [])])
+          .map((module) => module.resource)
+          .filter(Boolean);
+        compilation.emitAsset('NOTICES.txt', new sources.RawSource(noticesText(files, root)));
       });
     });
   }
@@ -115,6 +133,7 @@ export default async (_env, argv) => ({
   stats: 'errors-warnings',
   plugins: [
     new DerivedAssetsPlugin(),
+    new NoticesPlugin(),
     // One page is pane and runtime: it must load the functions itself. They register before the pane draws.
     new HtmlPlugin({
       template: 'taskpane/taskpane.html',

@@ -15,12 +15,13 @@ export const officePort: WorkbookPort = {
   leftBehind: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).leftBehind(),
   takeLeftAway: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).takeLeftAway(),
   keepLeft: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).keepLeft(),
-  rewriteWorkbook: async (model, before, suffix, tell) =>
+  rewriteWorkbook: async (model, before, suffix, tell, strays) =>
     (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
       model,
       before,
       suffix,
       tell,
+      strays,
     ),
   scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './scan')).scanCalls(tell),
   mend: async (cells, tell) => (await import(/* webpackChunkName: "mend" */ './mend')).mend(cells, tell),

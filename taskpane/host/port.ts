@@ -1,6 +1,6 @@
 import type { RangeCells } from '../../shared/records';
 import type { CellChange } from '../../shared/books/living/day';
-import type { WorkbookModel } from '../../shared/sheet/workbook/model';
+import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/base/values';
 
 /**
@@ -154,6 +154,25 @@ export interface CellLook {
   readonly value: Cell;
 }
 
+/** Cells of a person's own beside the tables of a book, which its model does not know. */
+export interface OwnCells {
+  readonly sheet: string;
+  readonly cells: SheetModel['cells'];
+}
+export interface Overwritten {
+  readonly suffix: string;
+  readonly strays: readonly OwnCells[];
+}
+/** Sheets of a writing that broke off and are still there, by the names they bear now. */
+export interface LeftBehind {
+  readonly title: string;
+  readonly sheets: readonly string[];
+  readonly over?: Overwritten;
+}
+
+/** The book on the sheets is half written: what stood there must be put back before anything else. */
+export class HalfWritten extends HostProblem {}
+
 export interface WorkbookPort {
   /** The first cell of the selection, cheap enough to ask again and again. */
   readCell(): Promise<CellLook>;
@@ -177,7 +196,7 @@ export interface WorkbookPort {
    */
   writeWorkbook(model: WorkbookModel, suffix: string, tell: PortTell): Promise<WriteOutcome>;
   /** Sheets of a writing that broke off for good, in this session or an earlier one; undefined when there are none. */
-  leftBehind(): Promise<{ readonly title: string; readonly sheets: readonly string[] } | undefined>;
+  leftBehind(): Promise<LeftBehind | undefined>;
   /** Takes them away; answers their names. */
   takeLeftAway(): Promise<readonly string[]>;
   /** Leaves them and asks no more. */
@@ -191,6 +210,8 @@ export interface WorkbookPort {
     before: WorkbookModel,
     suffix: string,
     tell: PortTell,
+    /** What the next start needs to put `before` back, should even that fail here. */
+    strays?: readonly OwnCells[],
   ): Promise<readonly string[]>;
   /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
   recallText(key: string): Promise<unknown>;

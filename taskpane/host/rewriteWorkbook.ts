@@ -1,10 +1,12 @@
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { toProblem } from './excelErrors';
-import type { PortTell } from './port';
-import { HostProblem } from './port';
+import type { OwnCells, PortTell } from './port';
+import { HalfWritten, HostProblem } from './port';
 import { withSuffix } from './rename';
 import type { SheetToWrite } from './renderWorkbook';
 import { send, stagesOf } from './renderWorkbook';
+import type { BegunWriting } from './unfinished';
+import { forget, noteBegun, noteOf } from './unfinished';
 
 /**
  * A book written over itself. Its sheets stay where they are under their names, so that formulas elsewhere
@@ -61,43 +63,69 @@ async function writeOver(
   context: Excel.RequestContext,
   model: WorkbookModel,
   tell: PortTell,
-  begun: () => void,
+  begun: BegunWriting,
+  destroys: () => void,
 ): Promise<void> {
   const { sheets, names, clear } = await lookAt(context, model);
   const stages = stagesOf(context, model, sheets, names);
   const total = stages.length + 1;
   tell({ label: 'Making room', done: 0, total });
-  begun();
+  // First the note, in a trip of its own: from the next one on the sheets are not what they were.
+  noteBegun(context, begun);
+  await context.sync();
+  const note = noteOf(context);
+  destroys();
   clear();
   await context.sync();
   for (const [done, stage] of stages.entries()) {
     tell({ label: stage.label, done: done + 1, total });
     await send(context, stage);
   }
+  forget(note);
+  await context.sync();
 }
+
+const forgetNote = (): Promise<void> =>
+  Excel.run(async (context) => {
+    const note = noteOf(context);
+    await context.sync();
+    forget(note);
+    await context.sync();
+  });
 
 export async function rewriteWorkbook(
   model: WorkbookModel,
   before: WorkbookModel,
   suffix: string,
   tell: PortTell,
+  strays: readonly OwnCells[] = [],
 ): Promise<readonly string[]> {
   const wanted = withSuffix(model, suffix);
-  let hasBegun = false;
-  const begun = (): void => {
-    hasBegun = true;
+  const sheets = wanted.sheets.map(({ name }) => name);
+  const begun = { title: model.title, sheets, ids: [], names: [], over: { suffix, strays } };
+  let isDestroyed = false;
+  const destroys = (): void => {
+    isDestroyed = true;
   };
   try {
-    await Excel.run((context) => writeOver(context, wanted, tell, begun));
+    await Excel.run((context) => writeOver(context, wanted, tell, begun, destroys));
   } catch (error) {
     const problem = toProblem(error);
-    if (!hasBegun) throw problem;
+    if (!isDestroyed) {
+      // Nothing was touched yet but the note.
+      await forgetNote().catch(() => undefined);
+      throw problem;
+    }
     tell({ label: 'Putting back what stood there', done: 0, total: 1 });
+    const old = withSuffix(before, suffix);
+    const putBack = (): Promise<void> =>
+      Excel.run((context) => writeOver(context, old, () => undefined, begun, destroys));
     try {
-      await Excel.run((context) => writeOver(context, withSuffix(before, suffix), () => undefined, begun));
+      // Once more where a passing hindrance stopped it.
+      await putBack().catch(putBack);
     } catch {
-      throw new HostProblem(
-        `The writing was not finished, and the season as it was could not be put back. Press “Take it back” once the workbook can be written. ${problem.message}`,
+      throw new HalfWritten(
+        `The writing was not finished, and the season as it was could not be put back yet. Keep this workbook: Spawnbook asks the next time it is opened and puts it back then. ${problem.message}`,
         { cause: error },
       );
     }
@@ -105,5 +133,5 @@ export async function rewriteWorkbook(
       cause: error,
     });
   }
-  return wanted.sheets.map(({ name }) => name);
+  return sheets;
 }

@@ -1,3 +1,4 @@
+import type { LeftBehind, Overwritten } from './port';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { withExcel } from './excelErrors';
 
@@ -17,12 +18,8 @@ export interface BegunWriting {
   readonly ids: readonly string[];
   /** Names of cells that were not there before. */
   readonly names: readonly string[];
-}
-
-/** Sheets of a writing that are still there, by the names they bear now. */
-export interface LeftBehind {
-  readonly title: string;
-  readonly sheets: readonly string[];
+  /** A book was being written over itself: nothing of it may be taken away, what stood there is put back. */
+  readonly over?: Overwritten;
 }
 
 export const begunWriting = (
@@ -65,16 +62,25 @@ export const forget = (note: Excel.Setting): void => {
 const textsOf = (value: unknown): string[] =>
   Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [];
 
+const isOverwritten = (value: unknown): value is Overwritten =>
+  typeof value === 'object' &&
+  value !== null &&
+  'suffix' in value &&
+  typeof value.suffix === 'string' &&
+  'strays' in value &&
+  Array.isArray(value.strays);
+
 function readNote(value: unknown): BegunWriting | undefined {
   try {
     const found: unknown = typeof value === 'string' ? JSON.parse(value) : undefined;
     if (typeof found !== 'object' || found === null) return undefined;
-    const { title, sheets, ids, names } = found as Record<string, unknown>;
+    const { title, sheets, ids, names, over } = found as Record<string, unknown>;
     return {
       title: typeof title === 'string' ? title : '',
       sheets: textsOf(sheets),
       ids: textsOf(ids),
       names: textsOf(names),
+      ...(isOverwritten(over) ? { over } : {}),
     };
   } catch {
     return undefined;
@@ -114,14 +120,16 @@ async function lookFor(context: Excel.RequestContext): Promise<Found | undefined
 export const leftBehind = (): Promise<LeftBehind | undefined> =>
   withExcel(async (context) => {
     const found = await lookFor(context);
-    return found && { title: found.begun.title, sheets: found.sheets.map(({ name }) => name) };
+    if (!found) return undefined;
+    const { title, over } = found.begun;
+    return { title, sheets: found.sheets.map(({ name }) => name), ...(over ? { over } : {}) };
   });
 
 /** Takes it away; answers the sheets that went. The note goes last: a failure here asks again next time. */
 export const takeLeftAway = (): Promise<readonly string[]> =>
   withExcel(async (context) => {
     const found = await lookFor(context);
-    if (!found) return [];
+    if (!found || found.begun.over) return [];
     for (const item of found.names) item.delete();
     for (const sheet of found.sheets) sheet.delete();
     forget(found.note);

@@ -7,7 +7,7 @@ import type { ShownAnswer, PaneQuestion } from './state';
 import type { Scene } from './parts';
 import { banner, button, inputOf, progress } from './parts';
 import type { Command } from './command';
-import { keepLeft, takeLeftAway } from './unfinished';
+import { keepLeft, putLeftBack, takeLeftAway } from './unfinished';
 import { wordsFor } from '../words/words';
 
 /** The pane's frame: where one is, where one can go, what is going on, and what is asked. */
@@ -79,7 +79,7 @@ const menuView = (scene: Scene): VNode => {
 };
 
 /** Answers that no place of its own has. */
-const EVERYWHERE: Partial<Record<ShownAnswer['act'], Command>> = { takeLeftAway, keepLeft };
+const EVERYWHERE: Partial<Record<ShownAnswer['act'], Command>> = { takeLeftAway, keepLeft, putLeftBack };
 
 const answerTo = (answer: ShownAnswer, { state, send }: Scene): void => {
   const command = placeOf(state.screen)?.answers?.[answer.act] ?? EVERYWHERE[answer.act];

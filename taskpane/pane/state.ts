@@ -81,6 +81,7 @@ export interface ShownAnswer {
     | 'writeCheckWithSuffix'
     | 'takeLeftAway'
     | 'keepLeft'
+    | 'putLeftBack'
     | 'dismiss';
 }
 

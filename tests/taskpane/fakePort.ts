@@ -11,6 +11,7 @@ import type {
   ErrorMemory,
   FileReading,
   InsertOutcome,
+  LeftBehind,
   Insertion,
   Mending,
   MendReport,
@@ -58,7 +59,7 @@ export interface FakeWorld {
   readonly words: string[];
   pane: string | undefined;
   /** What a writing left that broke off. */
-  left?: { readonly title: string; readonly sheets: readonly string[] } | undefined;
+  left?: LeftBehind | undefined;
   /** The clock on the wall. */
   now: number;
   /** It takes nothing to remember. */

@@ -1,9 +1,10 @@
 import { lookForLeft } from '../../taskpane/pane/unfinished';
+import type { LeftBehind } from '../../taskpane/host/port';
 import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
 
-async function opened(left: { title: string; sheets: string[] } | undefined): Promise<Page> {
+async function opened(left: LeftBehind | undefined): Promise<Page> {
   const world = fakeWorld();
   world.left = left;
   const page = openPage('ready', world);
@@ -32,4 +33,12 @@ test('where nothing was left nothing is asked; names that point nowhere go witho
   const page = await opened({ title: 'Season', sheets: [] });
   expect(page.text()).not.toContain('broken off');
   expect(page.world.left).toBeUndefined();
+});
+
+test('a season half written over is put back from what the workbook keeps, or the pane says that it keeps nothing', async () => {
+  const over = { suffix: '', strays: [] };
+  const page = await opened({ title: 'Season', sheets: ['Orders', 'Calendar'], over });
+  expect(page.text()).toContain('its sheets are half written. Put back what stood there?');
+  await page.press('Put back what stood there');
+  expect(page.text()).toContain('The workbook keeps nothing of that season any more');
 });

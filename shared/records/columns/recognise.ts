@@ -89,6 +89,15 @@ const MONEY = new Set<FieldName>([
   'dueRunning',
   'balance',
 ]);
+/** "Number of fish" beside a mean weight and a ration is how many are fed, beside a harvest how many were put in. */
+const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
+  fish: ['weight', 'ration', 'feed', 'biomass'],
+  stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
+};
+const BESIDE_WEIGHS = 0.28;
+const beside = (field: FieldName, sure: ReadonlySet<FieldName>): number =>
+  BESIDE_WEIGHS * (BESIDE[field] ?? []).filter((one) => sure.has(one)).length;
+
 /** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
 function byCompany(looked: readonly Looked[]): void {
   const present = new Map<string, number>();
@@ -97,8 +106,12 @@ function byCompany(looked: readonly Looked[]): void {
     if (!best || best.words < 0.7 || !isClaim(best)) continue;
     for (const family of FAMILIES.of(best.field)) present.set(family, (present.get(family) ?? 0) + 1);
   }
+  const sure = new Set(
+    looked.flatMap(({ candidates: [best] }) => (best && isClaim(best) ? [best.field] : [])),
+  );
   for (const { candidates, evidence } of looked) {
     for (const one of candidates) {
+      one.score += beside(one.field, sure);
       const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
       one.score += Math.min(1, 0.22 * most);
       if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;

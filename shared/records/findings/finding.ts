@@ -44,22 +44,36 @@ export const placeKey = ({ sheet, cell }: RecordPlace): string => `${sheet}!${ce
 
 /**
  * A cell that a slip or another fault explains need not be reported again for being out of range or unlike
- * its neighbours.
+ * its neighbours. Strongest first: a rule is left out where one before it, still standing, says it better.
  */
-const WEAKER: readonly (readonly [RegExp, RegExp])[] = [
-  [/^WHOLE\.(?!TOTAL)/, /^(?!WHOLE|HISTORY|SLIP\.HISTORY|TEXT|FORMULA\.DIFFERS)/],
-  [/^HISTORY\.FAR$/, /./],
-  [/^SLIP\.HISTORY$/, /^WHOLE/],
-  [/^HISTORY\.FAR$/, /./],
-  [/^SLIP\.HISTORY$/, /^(?!HISTORY|VALUE|EGGS\.PERGRAM)/],
-  [
-    /^(?:VALUE|SHARE\.RANGE|TEMPERATURE|EGGS\.PERGRAM|EGGS\.YIELD$|DOSE\.PERKG|FEED\.RATION|FCR\.RANGE|GROWTH\.RANGE)/,
-    /^SLIP\./,
-  ],
+const STRENGTH: readonly { readonly rules: RegExp; readonly weakerThan?: RegExp }[] = [
+  { rules: /^SLIP\.(?!HISTORY)/ },
+  {
+    rules:
+      /^(?!SLIP|WHOLE|HISTORY|VALUE|SHARE\.RANGE|TEMPERATURE|EGGS\.PERGRAM|EGGS\.YIELD$|DOSE\.PERKG|FEED\.RATION|FCR\.RANGE|GROWTH\.RANGE)/,
+  },
+  { rules: /^WHOLE\.TOTAL$/ },
+  { rules: /^SLIP\.HISTORY$/, weakerThan: /^(?!TEXT)/ },
+  { rules: /^(?!SLIP|WHOLE|HISTORY)/, weakerThan: /^SLIP\./ },
+  { rules: /^WHOLE\.(?!WILD|TOTAL)/, weakerThan: /^(?!WHOLE|TEXT|FORMULA\.DIFFERS)/ },
+  { rules: /^HISTORY\.FAR$/, weakerThan: /./ },
+  { rules: /^WHOLE\.WILD$/, weakerThan: /^(?!WHOLE|TEXT|FORMULA\.DIFFERS)/ },
 ];
 
-const isWeaker = (rule: string, other: string): boolean =>
-  rule !== other && WEAKER.some(([weak, strong]) => weak.test(rule) && strong.test(other));
+/** Of the rules that speak of one cell, those that no stronger one makes needless. */
+function standing(rules: ReadonlySet<string>): ReadonlySet<string> {
+  const kept = new Set<string>();
+  const seen = new Set<string>();
+  for (const { rules: named, weakerThan } of STRENGTH) {
+    const mine = [...rules].filter((rule) => !seen.has(rule) && named.test(rule));
+    const isSaid = weakerThan !== undefined && [...kept].some((other) => weakerThan.test(other));
+    for (const rule of mine) {
+      seen.add(rule);
+      if (!isSaid) kept.add(rule);
+    }
+  }
+  return kept;
+}
 
 /** Leaves out what a stronger finding at the same cell already says. */
 export function withoutEchoes(findings: readonly Finding[]): Finding[] {
@@ -71,7 +85,13 @@ export function withoutEchoes(findings: readonly Finding[]): Finding[] {
     if (rules) rules.add(rule);
     else at.set(key, new Set([rule]));
   }
-  return findings.filter(
-    ({ place, rule }) => ![...(at.get(placeKey(place)) ?? [])].some((other) => isWeaker(rule, other)),
-  );
+  const left = new Map([...at].map(([key, rules]) => [key, rules.size > 1 ? standing(rules) : rules]));
+  return findings.filter(({ place, rule, severity }) => {
+    const rules = left.get(placeKey(place));
+    if (!rules) return true;
+    // A look is left out where anything firmer of the same kind stands.
+    return severity === 'look'
+      ? !standing(new Set([...rules, rule])).size || standing(new Set([...rules, rule])).has(rule)
+      : rules.has(rule);
+  });
 }

@@ -107,6 +107,9 @@ function stacks(labels: readonly Label[]): Label[][] {
   return cuts.map((from, i) => labels.slice(i === 0 ? from - first : from, cuts[i + 1] ?? labels.length));
 }
 
+/** Runs side by side of which the values are looked for. */
+const MOST_BESIDE = 300;
+
 interface Beside {
   readonly values: readonly number[];
   readonly units: number | undefined;
@@ -118,7 +121,7 @@ function beside(kinds: Kinds, labels: readonly Label[], to: number): Beside {
   const filled = new Map<number, number>();
   let units: number | undefined;
   const first = labels[0]?.column ?? 0;
-  for (let column = first + 1; column < Math.min(to, sheet.columns.length, first + 40); column++) {
+  for (let column = first + 1; column < Math.min(to, sheet.columns.length, first + MOST_BESIDE); column++) {
     const cells = labels.map(({ position }) => position).filter((p) => kinds.at(p, column) !== KIND.blank);
     const named = cells.filter(
       (p) =>

@@ -68,7 +68,15 @@ function headingCells(kinds: Kinds, position: number, run: readonly number[]): n
       (isCountingRow(kinds, position, run.slice(1)) || isDateRow(kinds, position, run.slice(1)));
     return isMatrix ? run.length : undefined;
   }
-  return words;
+  return isSaidOften(kinds, position, run) ? undefined : words;
+}
+const LEAST_DISTINCT = 0.6;
+/** The same few words again and again are entries, unless group names stand over them with gaps between. */
+function isSaidOften(kinds: Kinds, position: number, run: readonly number[]): boolean {
+  const texts = run.map((column) => fold(textAt(kinds.sheet, position, column)));
+  if (new Set(texts).size >= LEAST_DISTINCT * texts.length) return false;
+  const above = run.filter((column) => kinds.at(position - 1, column) === KIND.word).length;
+  return above === 0 || above > LEAST_DISTINCT * run.length;
 }
 const isCountingRow = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
   columns.every((column) => kinds.at(position, column) === KIND.number) &&
@@ -127,7 +135,12 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
   if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
     return false;
   const known = labels.filter(isKnownLabel).length;
-  const others = run.slice(1).filter((column) => isKnownLabel(textAt(sheet, position, column))).length;
+  const others = new Set(
+    run
+      .slice(1)
+      .map((column) => textAt(sheet, position, column))
+      .filter(isKnownLabel),
+  ).size;
   const mixed = run.length === 2 && isMixed(kinds, position, run[1] ?? 0);
   if (run.length === 2) return known >= 0.4 * labels.length || (mixed && others === 0);
   return known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);

@@ -17,7 +17,7 @@ import type { BatchEffort } from './search';
 import { BATCH_EFFORT, searchSteps } from './search';
 import { isMetTask } from './serve';
 import { shortSteps } from './short';
-import { surerSteps } from './surer';
+import { surerSteps, surestSteps } from './surer';
 
 export interface BatchOptions {
   /** Seasons drawn for the odds; 0 leaves the odds out. */
@@ -73,7 +73,18 @@ const leastOf = (open: readonly OrderPlan[]): number =>
 /** How long the parts take, of the whole. */
 const SEARCH = 0.5;
 const SURER = 0.1;
+const SUREST = 0.2;
 const NEAR = 0.02;
+
+/** Some more fish where orders are less sure than wanted: first within what was found, then searched for anew. */
+function* sureSteps(
+  book: OrderBook,
+  found: BatchSchedule,
+  effort: BatchEffort,
+): Generator<number, BatchSchedule> {
+  const surer = yield* within(surerSteps(book, found), SEARCH, SURER);
+  return yield* within(surestSteps(book, surer, effort), SEARCH + SURER, SUREST);
+}
 
 /**
  * Plans a season of batches: nights to strip with parents, vats and hours, fish of each batch for each order,
@@ -86,7 +97,7 @@ export function* planBatchesSteps(
 ): Generator<number, SeasonPlan> {
   const { problem, impossible } = batchProblemOf(book, planOn);
   const found = yield* within(searchSteps(problem, effort), 0, SEARCH);
-  const schedule = draws > 0 ? yield* within(surerSteps(book, found), SEARCH, SURER) : found;
+  const schedule = draws > 0 ? yield* sureSteps(book, found, effort) : found;
   const drawn = draws > 0 ? drawSeasons(book, schedule, draws, book.seed) : undefined;
   const rows = rowsOf(book, schedule);
   const orders = orderPlans(book, schedule, drawn, rows.names, impossible);
@@ -95,7 +106,7 @@ export function* planBatchesSteps(
   const entries = entriesFor(book, { batches: rows.batches, stays: rows.stays, purchases, orders });
   const short =
     explains && isShort(schedule)
-      ? yield* within(shortSteps(book, found, effort), SEARCH + SURER, 1 - SEARCH - SURER)
+      ? yield* within(shortSteps(book, found, effort), SEARCH + SURER + SUREST, 1 - SEARCH - SURER - SUREST)
       : undefined;
   const open = openOrders(book, orders);
   const { promise, hope, fish } = promisedIn(drawn, draws, book, open);

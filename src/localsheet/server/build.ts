@@ -2,6 +2,7 @@ import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { noticesText } from '../../build/notices.mjs';
 import { pageBundle, scriptBundle } from '../../build/sheet/bundle';
 import { assembleSite, SITE_FOLDER } from './site';
 import { isStale } from './stale';
@@ -87,7 +88,16 @@ async function buildSheet(root: string, tell: BuildTell): Promise<boolean> {
   const outdir = join(root, SHEET_FOLDER);
   rmSync(outdir, { recursive: true, force: true });
   mkdirSync(outdir, { recursive: true });
-  await Promise.all([build(pageBundle(root, outdir)), build(scriptBundle(root, outdir))]);
+  const made = await Promise.all([
+    build({ ...pageBundle(root, outdir), metafile: true }),
+    build({ ...scriptBundle(root, outdir), metafile: true }),
+  ]);
+  const shipped = made.flatMap(({ metafile }) =>
+    Object.values(metafile.outputs).flatMap(({ inputs }) =>
+      Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
+    ),
+  );
+  writeFileSync(join(outdir, 'NOTICES.txt'), noticesText(shipped, root));
   writeFileSync(join(outdir, 'formats.json'), await formatsText(root));
   return true;
 }

@@ -1,8 +1,7 @@
-import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createReadStream, existsSync, realpathSync, statSync } from 'node:fs';
 import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
-import { createGzip } from 'node:zlib';
 import { SITE_FOLDER } from './site';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -49,8 +48,17 @@ function fileFor(root: string, path: string): string | undefined {
     : [join(root, SITE_FOLDER), wanted];
   const full = normalize(join(folder, rest));
   if (full !== folder && !full.startsWith(folder + sep)) return undefined;
-  return existsSync(full) && statSync(full).isFile() ? full : undefined;
+  if (!existsSync(full) || !statSync(full).isFile()) return undefined;
+  // A link may lead anywhere on this machine; what it leads to must lie in the folder too.
+  return realpathSync(full).startsWith(realpathSync(folder) + sep) ? full : undefined;
 }
+
+/**
+ * The names this server answers to. A page from elsewhere may make its own name mean this machine and then read
+ * everything here as its own; it cannot change the name it asks under.
+ */
+export const isOwnHost = (host: string | undefined): boolean =>
+  /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/i.test(host ?? '');
 
 function send(request: IncomingMessage, response: ServerResponse, file: string): void {
   const type = TYPES[extname(file)] ?? 'application/octet-stream';
@@ -60,17 +68,6 @@ function send(request: IncomingMessage, response: ServerResponse, file: string):
     return;
   }
   const headers = { ...HEADERS, 'Content-Type': type, ETag: tag };
-  // Over the loopback the time goes into reading, not sending: only what is far away gets compressed.
-  const isFar = !/^(localhost|127\.|\[::1\])/.test(request.headers.host ?? '');
-  if (
-    isFar &&
-    /gzip/.test(String(request.headers['accept-encoding'] ?? '')) &&
-    /javascript|css|html|json/.test(type)
-  ) {
-    response.writeHead(200, { ...headers, 'Content-Encoding': 'gzip' });
-    createReadStream(file).pipe(createGzip()).pipe(response);
-    return;
-  }
   response.writeHead(200, { ...headers, 'Content-Length': statSync(file).size });
   createReadStream(file).pipe(response);
 }
@@ -78,6 +75,12 @@ function send(request: IncomingMessage, response: ServerResponse, file: string):
 const answer =
   (root: string) =>
   (request: IncomingMessage, response: ServerResponse): void => {
+    if (!isOwnHost(request.headers.host)) {
+      response
+        .writeHead(421, { ...HEADERS, 'Content-Type': 'text/plain' })
+        .end('Spawnbook answers to localhost only.');
+      return;
+    }
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       response.writeHead(405, HEADERS).end();
       return;

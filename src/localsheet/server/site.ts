@@ -14,7 +14,7 @@ const OFFICE_SCRIPT = /https:\/\/appsforoffice\.microsoft\.com\/lib\/[^"']*offic
 export const panePage = (html: string): string => html.replaceAll(OFFICE_SCRIPT, 'localsheet/office.js');
 
 /** Of no use here, or made anew. */
-const LEFT_OUT = /(^|\/)(manifest\.xml|.*\.LICENSE\.txt|.*\.LEGAL\.txt|sw\.js)$/;
+const LEFT_OUT = /(^|\/)(manifest\.xml|NOTICES\.txt|.*\.LICENSE\.txt|.*\.LEGAL\.txt|sw\.js)$/;
 
 const filesUnder = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, withFileTypes: true })

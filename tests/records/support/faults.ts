@@ -369,7 +369,7 @@ export const FAULTS: readonly Fault[] = [
     inject: here('Water', 'oxygen'),
     edit: (book, at, draw) => {
       const { line, column } = cellsOf(book, at);
-      line[column] = draw.pick(['meter broken', 'forgot', 'see notebook']);
+      line[column] = draw.pick(['meter broken', 'ask Bo', 'see notebook']);
     },
   },
   {

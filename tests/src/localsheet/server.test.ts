@@ -1,8 +1,9 @@
-import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Running } from '../../../src/localsheet/server/http';
-import { serve } from '../../../src/localsheet/server/http';
+import { isOwnHost, serve } from '../../../src/localsheet/server/http';
 import { panePage, SITE_FOLDER } from '../../../src/localsheet/server/site';
 import { isStale } from '../../../src/localsheet/server/stale';
 
@@ -53,6 +54,44 @@ test.each([
   '/%E0%A4%A',
 ])('%s is not served', async (path) => {
   expect([400, 404]).toContain((await get(path)).status);
+});
+
+test('a link out of the folder is not followed, one inside it is', async () => {
+  symlinkSync(join(root, 'secret.txt'), join(root, SITE_FOLDER, 'out.txt'));
+  symlinkSync(join(root, SITE_FOLDER, 'functions.js'), join(root, SITE_FOLDER, 'in.js'));
+  symlinkSync(root, join(root, SITE_FOLDER, 'up'));
+  expect((await get('/out.txt')).status).toBe(404);
+  expect((await get('/up/secret.txt')).status).toBe(404);
+  expect(await (await get('/in.js')).text()).toBe('CustomFunctions');
+});
+
+test.each([
+  ['localhost', true],
+  ['localhost:4100', true],
+  ['127.0.0.1:9', true],
+  ['[::1]:4100', true],
+  ['localhost.example.org', false],
+  ['example.org:4100', false],
+  ['127.0.0.1.example.org', false],
+  ['192.168.0.7:4100', false],
+  [undefined, false],
+])('asked as %s', (host, isOurs) => {
+  expect(isOwnHost(host)).toBe(isOurs);
+});
+
+test('a page that makes its own name mean this machine gets nothing', async () => {
+  const status = await new Promise<number | undefined>((resolve, reject) => {
+    request(
+      { host: '127.0.0.1', port: running.port, path: '/', headers: { Host: 'rebound.example.org' } },
+      (r) => {
+        r.resume();
+        resolve(r.statusCode);
+      },
+    )
+      .on('error', reject)
+      .end();
+  });
+  expect(status).toBe(421);
 });
 
 test('only reading is possible', async () => {

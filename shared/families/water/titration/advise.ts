@@ -79,12 +79,12 @@ const AIR_MAY_STILL_DO = 0.1;
 /** A rise, pH, by the last hour of air that says gas is still leaving, whatever air may still do. */
 const RISING = 0.3;
 /** Chance of standing inside at which no more product is given. */
-const SURELY = 0.85;
+const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
 /** Dosed water should stand so far above the window's bottom, pH. */
 const LIKELY = 0.42;
-const CLEAR = 0.15;
+const CLEAR = 0.25;
 const MISFIT = 3;
 /** Less than this, pH, is not worth a dose: a meter does not show it. */
 const IDLE = 0.05;
@@ -285,7 +285,8 @@ const idle = (v: View, dose: number): Advice => {
   if (Number.isFinite(dose) && willRise(v))
     return answer(v, 'airFirst', [{ code: 'willRise', ph: v.aired.likely }]);
   const isSure = chanceOf(v.cloud, v.airedValues, (ph) => ph >= v.aim.bottom) >= SURELY;
-  return dose > 0 && isSure && v.read >= v.aim.bottom
+  const isClose = v.aired.likely >= v.aim.bottom - 2 * IDLE;
+  return (dose > 0 && isSure && v.read >= v.aim.bottom) || (hasDose(v.log) && isClose)
     ? answer(v, 'done', [{ code: 'littleLeft' }])
     : answer(v, 'stop', [{ code: 'noUse' }]);
 };

@@ -1,5 +1,5 @@
 import type { Link } from '../../meaning/links';
-import { near, roundingOf } from '../../meaning/links';
+import { near, roundingOf } from '../../meaning/sampled';
 import { PATTERNS } from '../../meaning/patterns';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';

@@ -46,7 +46,7 @@ function slippedTo(value: number, low: number, high: number): number | undefined
 }
 
 /** Rows of one group in their order: a day that stands before the one above it or far behind the one below. */
-function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[] {
+function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boolean): Suspicion[] {
   const rows = Array.from(values, (value, record) => ({ value: Math.floor(value), record })).filter(
     ({ value }) => isDated(value),
   );
@@ -59,11 +59,10 @@ function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[]
   return rows.flatMap(({ value, record }, i): Suspicion[] => {
     const [before, after] = [neighbour(rows, i, -1), neighbour(rows, i, 1)];
     const fault = outOfOrder(value, before, after, usual);
-    if (!fault) return [];
-    const low = (before ?? (after ?? value) - 4 * usual) - 1;
-    const high = (after ?? (before ?? value) + 4 * usual) + 1;
-    const meant = slippedTo(value, low, high);
-    if (fault === 'jump' && meant === undefined) return [];
+    if (!fault || isHabit(steps, i, back(value, before, after))) return [];
+    const meant = slippedTo(value, ...between(value, before, after, 4 * usual));
+    // Later stages need not end in the order they began: only a slip of month or year stands out.
+    if ((fault === 'jump' || !isFirst) && meant === undefined) return [];
     const parts: (At & { share: number; meant?: number | undefined })[] = [
       { record, column, share: 1, meant },
     ];
@@ -76,6 +75,26 @@ function orderFaults(table: RecordTable, { column, values }: Dated): Suspicion[]
       },
     ];
   });
+}
+/** The days a line may have: from the line above to the line below, a day more on either side. */
+const between = (
+  value: number,
+  before: number | undefined,
+  after: number | undefined,
+  reach: number,
+): readonly [number, number] => [
+  (before ?? (after ?? value) - reach) - 1,
+  (after ?? (before ?? value) + reach) + 1,
+];
+/** How far a day goes back: behind the line above, or the line below behind it. */
+const back = (value: number, before: number | undefined, after: number | undefined): number =>
+  Math.max(before === undefined ? 0 : before - value, after === undefined ? 0 : value - after);
+/** Lines elsewhere go back by half as much: the table is not kept in the order of this column. */
+function isHabit(steps: readonly number[], i: number, size: number): boolean {
+  let others = 0;
+  for (const [j, step] of steps.entries())
+    if (j !== i - 1 && j !== i && -step >= Math.max(2, 0.4 * size)) others++;
+  return others > 0.04 * steps.length;
 }
 type Row = { readonly value: number; readonly record: number };
 const neighbour = (rows: readonly Row[], i: number, step: number): number | undefined =>
@@ -351,7 +370,7 @@ function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: 
 }
 
 export const bySuspectMoments = (table: RecordTable): Suspicion[] => [
-  ...dateColumns(table).flatMap((one) => orderFaults(table, one)),
+  ...dateColumns(table).flatMap((one, i) => orderFaults(table, one, i === 0)),
   ...pairFaults(table),
   ...clockFaults(table),
   ...spanFaults(table),

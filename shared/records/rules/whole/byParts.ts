@@ -66,30 +66,40 @@ export function morePartThanWhole(table: RecordTable): Suspicion[] {
   });
 }
 
-/** A pH that rises though nothing was given, where other lines give something. */
+/** A rise of pH that air alone does not make from one reading to the next. */
+const LEAST_RISE = 0.5;
+/** Lines in which nothing is said to be given: that few of them may rise for the rule to speak. */
+const MOST_ALONE = 0.25;
+
+/** Lines without a dose whose pH stayed, from which on a blank is known to mean none. */
+const LEAST_STILL = 3;
+
+/** A pH that moves though nothing was given, where lines without a dose otherwise keep their pH. */
 export function risesAlone(table: RecordTable): Suspicion[] {
   const [before, after, dose] = [table.numbers.ph, table.numbers.phAfter, table.numbers.materialDose];
   const [a, b, d] = [columnOf(table, 'ph'), columnOf(table, 'phAfter'), columnOf(table, 'materialDose')];
   if (!before || !after || !dose || a < 0 || b < 0 || d < 0) return [];
-  const dosed = dose.filter((x) => x > 0).length;
-  if (dosed < 3) return [];
-  return Array.from(after).flatMap((value, record): Suspicion[] => {
+  if (dose.filter((x) => x > 0).length < 3) return [];
+  const bare: { readonly record: number; readonly rise: number }[] = [];
+  for (const [record, value] of after.entries()) {
     const rise = value - (before[record] ?? NaN);
-    const given = dose[record] ?? NaN;
-    if (!(Math.abs(rise) >= 0.5) || given > 0) return [];
-    return [
-      {
-        rule: 'WHOLE.RISE',
-        weight: 1.5,
-        cells: [
-          { record, column: b, share: 0.5 },
-          { record, column: d, share: 0.3 },
-          { record, column: a, share: 0.2 },
-        ],
-        sentence: `The pH goes from ${plain(before[record] ?? NaN, 3)} to ${plain(value, 3)} with nothing given.`,
-      },
-    ];
-  });
+    if (!((dose[record] ?? NaN) > 0) && !Number.isNaN(rise)) bare.push({ record, rise });
+  }
+  const alone = bare.filter(({ rise }) => Math.abs(rise) >= LEAST_RISE);
+  // A dose left blank in many lines that rise was not written down; that is no fault of the readings.
+  if (alone.length > Math.max(1, MOST_ALONE * bare.length)) return [];
+  const isKept = bare.length - alone.length >= LEAST_STILL;
+  const accused = alone.filter(({ record }) => isKept || dose[record] === 0);
+  return accused.map(({ record }) => ({
+    rule: 'WHOLE.RISE',
+    weight: 1.5,
+    cells: [
+      { record, column: b, share: 0.5 },
+      { record, column: d, share: 0.3 },
+      { record, column: a, share: 0.2 },
+    ],
+    sentence: `The pH goes from ${plain(before[record] ?? NaN, 3)} to ${plain(after[record] ?? NaN, 3)} with nothing given.`,
+  }));
 }
 
 /** Fish do not get lighter or shorter from one weighing of a group to the next. */

@@ -1,7 +1,7 @@
 // Long: every way a line of totals can be meant, and the cells that fit none of them
 import { formulaAt, valueAt } from '../../read/sheetCells';
 import { decimalIn, readNumber } from '../../columns/numbers';
-import { near } from '../../meaning/links';
+import { near } from '../../meaning/sampled';
 import { startsWith } from '../../words/lexicon';
 import type { RecordTable, Spot } from '../../table';
 import type { TableVerdict } from '../rule';

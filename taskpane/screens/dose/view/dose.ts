@@ -93,11 +93,16 @@ const TONES = {
   stop: 'bad',
 } as const satisfies Readonly<Record<VatAdvice['action'], string>>;
 
+/** A part-dose is no end yet: where nothing more is due, the chance of ending well is worth a word. */
+const ENDS: ReadonlySet<VatAdvice['action']> = new Set(['done', 'stop']);
+
 /** The answer: what to do in large letters, what to mind, what will come of it. */
 function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode {
   const { state } = scene;
   const tone = TONES[advice.action];
-  const look = advice.odds === undefined ? undefined : VERDICT_LOOKS[verdictOf(advice.odds)];
+  const { odds } = advice;
+  const isEnd = ENDS.has(advice.action);
+  const look = isEnd && odds !== undefined ? VERDICT_LOOKS[verdictOf(odds)] : undefined;
   const { dose } = wordsFor(state).vat;
   return h(
     'div',

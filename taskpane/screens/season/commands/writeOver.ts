@@ -1,7 +1,9 @@
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { PortTell } from '../../../host/port';
-import { HostProblem } from '../../../host/port';
+import type { OwnCells, Overwritten } from '../../../host/port';
+import { HalfWritten, HostProblem } from '../../../host/port';
+import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import type { RangeCells } from '../../../../shared/records';
 import type { BookRead, BookState } from '../../../../shared/books/engine';
 import type { SeasonMade } from '../state/season';
@@ -56,6 +58,34 @@ interface Overwriting {
   readonly next: BookState;
 }
 
+/** What `withOwn` holds that the plain model of the book does not. */
+function ownCells(withOwn: WorkbookModel, plain: WorkbookModel): OwnCells[] {
+  return withOwn.sheets.flatMap((sheet, i) => {
+    const known = plain.sheets[i]?.cells ?? {};
+    const cells = Object.entries(sheet.cells).filter(([address, cell]) => cell !== known[address]);
+    return cells.length > 0 ? [{ sheet: sheet.name, cells: Object.fromEntries(cells) }] : [];
+  });
+}
+
+/** A season whose writing over broke off for good, back as it stood: from what the workbook keeps of it. */
+export async function putSeasonBack(
+  doors: Doors,
+  tell: PortTell,
+  { suffix, strays }: Overwritten,
+): Promise<boolean> {
+  const kept = await keptIn(doors, suffix);
+  if (!kept) return false;
+  const { livingBook } = await engine();
+  const plain = livingBook(kept.book, kept.plan, kept.typed);
+  const own = new Map(strays.map(({ sheet, cells }) => [sheet, cells]));
+  const model = {
+    ...plain,
+    sheets: plain.sheets.map((sheet) => ({ ...sheet, cells: { ...sheet.cells, ...own.get(sheet.name) } })),
+  };
+  await doors.workbook.rewriteWorkbook(model, model, suffix, tell, strays);
+  return true;
+}
+
 /** Keeps the book as it stands, then writes the other over it; answers how many remarks moved to the log. */
 async function overwrite({ doors, tell, suffix, sheets, now, next }: Overwriting): Promise<number> {
   const { livingBook, packState, withStrays } = await engine();
@@ -71,9 +101,12 @@ async function overwrite({ doors, tell, suffix, sheets, now, next }: Overwriting
     made = withStrays(standing, old, fresh({ ...next.typed, log: [...next.typed.log, ...lost] }));
   const kept = await workbook.recallText(keyOf(suffix)).catch(() => undefined);
   await workbook.rememberText(keyOf(suffix), textOf(packState(now)));
+  const withOwn = withStrays(standing, old, old).model;
   try {
-    await workbook.rewriteWorkbook(made.model, withStrays(standing, old, old).model, suffix, tell);
+    await workbook.rewriteWorkbook(made.model, withOwn, suffix, tell, ownCells(withOwn, old));
   } catch (error) {
+    // Half written: what is kept now is all there is of the season.
+    if (error instanceof HalfWritten) throw error;
     // What was kept before is what one press must still bring back.
     await workbook
       .rememberText(keyOf(suffix), typeof kept === 'string' ? kept : undefined)
