@@ -168,7 +168,8 @@ function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
 }
 
 const AIR_GONE =
-  'Air gone: stop feed, mains off before touching a pump, move the water by hand, then fresh aired water of the same warmth.';
+  'Air gone: stop feed, mains off before touching a pump, move the water by hand, ' +
+  'then fresh aired water of the same warmth.';
 /** What the vat asks for on the hardest day of the stay: its part of the batch's water, minutes without air. */
 function asksOf(pages: LivingPages, stay: BatchStay, batch: SeasonBatch): string | undefined {
   const litres = (name: string): number => pages.book.vats.find((vat) => vat.name === name)?.litres ?? 0;

@@ -221,12 +221,19 @@ function care(pages: LivingPages, sheet: SheetBuilder, from: number): number {
     })
     .merge(
       `B${last + 1}:${LAST}${last + 1}`,
-      'Change it in parts, aired and of the same temperature; more than their vats hold a day needs flow, more vats or less feed. ' +
-        'Air gone: stop feed, switch the mains off before touching a pump, move the water by hand, then fresh aired water.',
+      'Change it in parts, aired and of the same temperature; more than their vats hold a day needs flow, ' +
+        'more vats or less feed. Air gone: stop feed, switch the mains off before touching a pump, move the ' +
+        'water by hand, then fresh aired water.',
       'quiet',
     )
     .height(last + 1, 30);
-  return last + 3;
+  const hard = stillWater(pages).slice(0, CARED);
+  hard.forEach(({ message }, i) =>
+    sheet
+      .merge(`B${last + 2 + i}:${LAST}${last + 2 + i}`, message, 'warning')
+      .height(last + 2 + i, heightFor([message, WIDTH - 20])),
+  );
+  return last + hard.length + 3;
 }
 
 function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
@@ -284,7 +291,7 @@ function words(pages: LivingPages, sheet: SheetBuilder, from: number): void {
       .height(row, heightFor([text, style === 'quiet' ? WIDTH : WIDTH - 20]));
     row++;
   };
-  const findings = [...pages.plan.findings, ...stillWater(pages)];
+  const { findings } = pages.plan;
   section(sheet, row++, SAID);
   if (findings.length === 0) say(NOTHING_SAID, 'quiet');
   for (const { message, kind } of findings.slice(0, LINES.findings))

@@ -58,9 +58,12 @@ export const DAY_LINES = {
   air: line(
     'Without air, act within',
     minutes,
-    '=IF(AND({fishNow}>=1,{litresNow}>0),INDEX(SPAWN.AIR.MINUTES({fishNow},MAX(0.0006,MIN(150,{gramsNow})),{litresNow},7),1,1),1440)',
+    '=IF(AND({fishNow}>=1,{litresNow}>0),' +
+      'INDEX(SPAWN.AIR.MINUTES({fishNow},MAX(0.0006,MIN(150,{gramsNow})),{litresNow},7),1,1),1440)',
     {
-      note: 'Half the time to 3 mg/L of oxygen, from 7: stop feed, move the water by hand. A whole day where there are no fish.',
+      note:
+        'Half the time to 3 mg/L of oxygen, from 7: stop feed, move the water by hand. A whole day where ' +
+        'there are no fish.',
     },
   ),
   deadTo: line(

@@ -89,7 +89,9 @@ export const FISH_LINES = {
     percentPerDay,
     `=IF(ISNUMBER({weighedDay}),{fryGrowth}-MAX(0,MIN(1,({grown}-{fryGrowth})/${FIRST_WEEK_MORE}))*MAX(0,{fryGrowth}-${PLENTY_LATER}),{fryGrowth})`,
     {
-      note: 'Larvae that grew fast on plenty of Artemia slow down after the first week: 55 mg on day 7, 125 mg on day 14.',
+      note:
+        'Larvae that grew fast on plenty of Artemia slow down after the first week: 55 mg on day 7, 125 mg ' +
+        'on day 14.',
       sources: ['VERRETH99'],
     },
   ),

@@ -137,7 +137,6 @@ function figuresOf(
   plan: SeasonPlan,
   { females, males, vats, material }: PlanForm,
 ): Figure[] {
-
   const [first] = plan.batches;
   if (!first) return [];
   const line = pages.reader(first);
