@@ -59,6 +59,14 @@ const section = (sheet: SheetBuilder, row: number, title: string): void => {
   for (const letter of 'BCDEFGHIJ') sheet.put(`${letter}${row}`, letter === 'B' ? title : '', 'section');
 };
 
+/** What stands on the first page on a day without work: the next task, of a list in the order of time. */
+function nextWork({ tables: { tasks, calendar }, fx }: LivingPages): string {
+  const when = tasks.range('when');
+  const line = fx(`IFERROR(MATCH({today}+1,${when},1),0)+1`);
+  const task = `TEXT(INDEX(${when},${line}),"ddd d mmm, hh:mm")&": "&INDEX(${calendar.range('what')},${line})`;
+  return `IFERROR("Nothing today. Next: "&${task},"Nothing today, and nothing after it.")`;
+}
+
 /** Work of one day: the k-th task whose counter reaches k. */
 function work(
   pages: LivingPages,
@@ -75,10 +83,16 @@ function work(
     const at = `$J${row}`;
     const of = (cell: string, otherwise = '""'): string => `=IF(ISNUMBER(${at}),${cell},${otherwise})`;
     sheet
-      .put(`B${row}`, of(`MOD(${tasks.lookup('when', at)},1)`), 'cell', { format: 'hh:mm' })
+      .put(`B${row}`, of(`ROUND(MOD(${tasks.lookup('when', at)},1)*1440,0)/1440`), 'cell', {
+        format: 'hh:mm',
+      })
       .put(`C${row}`, of(tasks.lookup('batch', at)), 'text')
-      .merge(`D${row}:G${row}`, of(calendar.lookup('what', at)), 'text')
-      .put(`H${row}`, of(tasks.lookup('amount', at)), 'cell', { format: '#,##0.##' })
+      .merge(
+        `D${row}:G${row}`,
+        of(calendar.lookup('what', at), which === 'today' && k === 0 ? nextWork(pages) : '""'),
+        'text',
+      )
+      .put(`H${row}`, of(calendar.lookup('amount', at)), 'cell', { format: '#,##0.##' })
       .put(`I${row}`, of(`${calendar.lookup('unit', at)}&""`), 'text')
       .put(
         `J${row}`,
