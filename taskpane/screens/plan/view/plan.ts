@@ -234,9 +234,12 @@ const momentView = ({ at, what, amount }: Moment): VNode =>
     ),
   );
 
-const findingsView = ({ plan }: MadeRun): Child =>
+const findingsView = ({ plan, preview }: MadeRun): Child =>
   (['cannot', 'care'] as const).map((kind) => {
-    const sentences = plan.findings.filter((finding) => finding.kind === kind);
+    const sentences = [
+      ...plan.findings.filter((finding) => finding.kind === kind),
+      ...(kind === 'care' ? preview.care.map((message) => ({ message })) : []),
+    ];
     return (
       sentences.length > 0 &&
       banner(
