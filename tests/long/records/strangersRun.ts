@@ -35,36 +35,45 @@ const accusing = (report: AuditReport) =>
 const deciles = Array.from({ length: 10 }, (): [number, number] => [0, 0]);
 const wrong: string[] = [];
 let [columns, right] = [0, 0];
-function readings(book: StrangeBook, { tables }: AuditReport): void {
-  const read = new Map<
-    string,
-    { readonly field: string | undefined; readonly sureness: number; readonly header: string }
-  >();
+interface Got {
+  readonly field: string | undefined;
+  readonly sureness: number;
+  readonly header: string;
+}
+/** What each cell of the tables was read as. */
+function readingsOf({ tables }: AuditReport): Map<string, Got> {
+  const read = new Map<string, Got>();
   for (const table of tables)
-    for (const [i, mapped] of table.mapping.entries())
+    for (const [i, { field, confidence, header }] of table.mapping.entries())
       for (let record = 0; record < table.length; record++) {
         const spot = table.columns[i]?.spot(record);
         if (spot)
           read.set(`${spot.sheet.name}!${cellName(spot.sheet, spot.position, spot.column)}`, {
-            field: mapped.field,
-            sureness: mapped.confidence,
-            header: mapped.header,
+            field,
+            sureness: confidence,
+            header,
           });
       }
+  return read;
+}
+function count({ field, sureness }: Got, isRight: boolean): void {
+  const tenth = deciles[Math.min(9, Math.floor(10 * sureness))];
+  if (field === undefined || !tenth) return;
+  tenth[0]++;
+  if (isRight) tenth[1]++;
+}
+function readings(book: StrangeBook, report: AuditReport): void {
+  const read = readingsOf(report);
   for (const { sheet, row, column, fields } of book.columns) {
     columns++;
     const got = read.get(`${sheet}!${addressOf(row, column)}`);
-    const isRight = got?.field !== undefined && (fields as readonly string[]).includes(got.field);
+    const isRight = (fields as readonly (string | undefined)[]).includes(got?.field);
     if (isRight) right++;
     else
       wrong.push(
-        `${book.name}: ${String(fields[0])} read as ${got?.field ?? 'nothing'} (${got?.header ?? 'no column'})`,
+        `${book.name}: ${String(fields[0])} read as ${got?.field ?? 'nothing'} (${got?.header ?? ''})`,
       );
-    if (got?.field === undefined) continue;
-    const tenth = deciles[Math.min(9, Math.floor(10 * got.sureness))];
-    if (!tenth) continue;
-    tenth[0]++;
-    if (isRight) tenth[1]++;
+    if (got) count(got, isRight);
   }
 }
 
