@@ -104,11 +104,14 @@ export function* planBatchesSteps(
   const feeding = feedingRows(problem, rows.batches, rows.allocations);
   const purchases = purchasesFor(book, rows.batches, feeding);
   const entries = entriesFor(book, { batches: rows.batches, stays: rows.stays, purchases, orders });
+  const open = openOrders(book, orders);
+  // Drawn seasons decide; without them, whether the plan itself is short.
+  const isMissed =
+    drawn && planOn === 'certainty' ? leastOf(open) < book.certainty - NEAR : isShort(schedule);
   const short =
-    explains && isShort(schedule)
+    explains && isMissed
       ? yield* within(shortSteps(book, found, effort), SEARCH + SURER + SUREST, 1 - SEARCH - SURER - SUREST)
       : undefined;
-  const open = openOrders(book, orders);
   const { promise, hope, fish } = promisedIn(drawn, draws, book, open);
   return {
     plannedOn: book.plannedOn,
@@ -126,10 +129,7 @@ export function* planBatchesSteps(
     hope,
     fish,
     verdict: verdictOf(leastOf(open)),
-    canBeMet:
-      !isShort(schedule) &&
-      impossible.length === 0 &&
-      leastOf(open) >= (planOn === 'certainty' ? book.certainty - NEAR : 0),
+    canBeMet: !isMissed && impossible.length === 0,
     findings: [...planFindings(book, problem, impossible, open, short), ...thinWater(book, rows.batches)],
     short,
   };
