@@ -13,6 +13,7 @@ import { againView } from './again';
 import { foldedGroup, listArea, monthsView, singleField, staffView } from './fields';
 import { batchesView, keptView, ordersView } from './orders';
 import { resultView } from './result';
+import { pictureWords } from '../../../words/words';
 
 /** Many orders, many runs: the form, then what the season comes to. */
 
@@ -114,7 +115,11 @@ function resultPart(scene: Scene): Child {
   const isOld = isOutdated(state.season);
   return [
     h('div', { class: 'host', role: 'status' }, isOld && outdatedView),
-    h('div', { class: isOld ? 'outdated' : 'current', key: 'plan' }, resultView(made)),
+    h(
+      'div',
+      { class: isOld ? 'outdated' : 'current', key: 'plan' },
+      resultView(made, pictureWords(scene.state)),
+    ),
     h(
       'div',
       { class: 'actions' },
