@@ -9,7 +9,6 @@ import { ask, openLocalSheet, OUT, picture, turnTo, untilReady } from './support
  * own sheets, taken back after the page was closed; the file opened again.
  */
 
-jest.setTimeout(240_000);
 let session: Session;
 let { page, pane }: { page: Page; pane: Frame } = {} as Session;
 beforeAll(async () => {
