@@ -65,6 +65,8 @@ export const en = {
     whichOne: (suffix: string) => (suffix.trim() === '' ? 'the first' : suffix.trim()),
     replan: 'Plan the rest again',
     cards: 'Print cards',
+    noBook:
+      'No season was found in this workbook, or its sheets cannot be read. Plan again says what is wrong.',
     card: (card: string) => `Open the card: ${card}`,
     late: (n: number) => `${plural(n, 'task is', 'tasks are')} late.`,
     doneNow: 'Done now',

@@ -66,6 +66,7 @@ export const fr: Words = {
     whichOne: (suffix) => (suffix.trim() === '' ? 'la première' : suffix.trim()),
     replan: 'Replanifier le reste',
     cards: 'Imprimer les fiches',
+    noBook: 'Aucune saison lisible dans ce classeur. Replanifier dit ce qui manque.',
     card: (card) => `Ouvrir la carte : ${card}`,
     late: (n) => `${plural(n, 'tâche est', 'tâches sont')} en retard.`,
     doneNow: 'Fait maintenant',

@@ -137,6 +137,16 @@ test('what stands on the sheet is the log: read back, the engine says what the s
   expect(vatAdvice(setup, eventsOf(lines)).grams).toBeCloseTo(Number(at(model, 'D32')), 6);
 });
 
+test('the cautions of the product chosen, and of fish where fish are in, no others', () => {
+  const shown = (vat: Partial<Vat>): string[] => {
+    const model = dosingWorkbook({ ...VAT, ...vat }, THREE);
+    return [46, 47, 48].map((row) => String(at(model, `B${row}`)).slice(0, 20));
+  };
+  expect(shown({})).toEqual(['Take care: Soda ash ', '', '']);
+  expect(shown({ material: 'baking soda', stocked: 'yes' })).toEqual(['', '', 'Take care: Raising p']);
+  expect(shown({ material: 'hydrated lime' })).toEqual(['', 'Take care: Hydrated ', '']);
+});
+
 test('the drawing: readings, what is likely after them, the window as lines', () => {
   const model = dosingWorkbook(VAT, THREE);
   const [chart] = model.sheets[0]?.charts ?? [];

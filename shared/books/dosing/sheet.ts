@@ -23,6 +23,7 @@ import {
   FIRST_READING,
   IS_BEGUN,
   IS_FISH_IN,
+  IS_LIME,
   LAST_PH,
   LAST_READING,
   LEVELS,
@@ -205,14 +206,29 @@ function ammonia(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading
   });
 }
 
+/** A formula holds texts of up to 255 letters: longer ones stand in parts. */
+const PART = 250;
+const literal = (text: string): string =>
+  Array.from(
+    { length: Math.ceil(text.length / PART) },
+    (_, i) => `"${text.slice(i * PART, (i + 1) * PART).replaceAll('"', '""')}"`,
+  ).join('&');
+
+/** The cautions of the product chosen, and of fish where fish are in: no others. */
+const CARED: readonly (readonly [key: string, when: string])[] = [
+  ['SODA_ASH', fx('OR({material}="soda ash",{material}="soda ash monohydrate",{material}="washing soda")')],
+  ['LIME', IS_LIME],
+  ['AMMONIA', IS_FISH_IN],
+];
 function care(sheet: SheetBuilder): void {
-  ['SODA_ASH', 'LIME', 'AMMONIA']
-    .map((key) => CAUTIONS[key] ?? '')
-    .forEach((text, i) => {
-      sheet
-        .merge(`B${CARE + i}:J${CARE + i}`, `Take care: ${text}`, 'warning')
-        .height(CARE + i, Math.ceil(text.length / PAGE_WIDTH) * POINTS_PER_LINE + 6);
-    });
+  CARED.forEach(([key, when], i) => {
+    const text = `Take care: ${CAUTIONS[key] ?? ''}`;
+    const row = CARE + i;
+    sheet
+      .merge(`B${row}:J${row}`, `=IF(${when},${literal(text)},"")`, 'quiet')
+      .when({ range: `B${row}:J${row}`, formula: `=$B$${row}<>""`, style: 'warning' })
+      .height(row, Math.ceil(text.length / PAGE_WIDTH) * POINTS_PER_LINE + 6);
+  });
 }
 
 /** A workbook of one sheet for one vat. Answers that are null stay empty, to be typed. */

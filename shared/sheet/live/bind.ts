@@ -33,6 +33,8 @@ export class LiveFormula {
   /** Has to be worked out: something it reads has another value now. */
   needs = true;
   isInCircle = false;
+  /** Never worked out yet. */
+  isFresh = true;
   /** Depends on names, other sheets or tables: bound again when those change. */
   isBoundLoosely = false;
   asksClock = false;

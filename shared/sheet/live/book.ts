@@ -1,16 +1,16 @@
+// Long: the state of a workbook and what changes it belong together.
 import type { Cell } from '../../base/values';
 import type { Area } from '../formula/address';
 import type { EagerFunction, FindFunction } from '../formula';
 import { callsOf } from '../formula';
 import type { Surroundings } from './bind';
 import { Binder, LiveFormula, unbind } from './bind';
-import type { Vertex } from './order';
 import { inOrderOfNeed } from './order';
 import { uncover } from './spill';
 import type { Slot } from './store';
 import { keyOf, SheetStore } from './store';
 import type { LiveAnswer } from './work';
-import { sameCell, Work } from './work';
+import { rootsOf, sameCell, Work } from './work';
 
 /** A cell as it is typed: a formula with the value that was stored beside it, or a value. null empties it. */
 export interface LiveCell {
@@ -256,26 +256,4 @@ export class LiveBook {
     this.isRebound = false;
     for (const formula of [...this.loose]) this.enter(formula);
   }
-}
-
-function rootsOf(touched: Iterable<Slot>, dirty: Iterable<LiveFormula>): Set<Vertex> {
-  const roots = new Set<Vertex>(dirty);
-  for (const slot of touched) {
-    for (const user of slot.users) {
-      user.needs = true;
-      roots.add(user);
-    }
-    for (const range of slot.sheet.ranges.holding(slot.row, slot.column)) {
-      range.forget();
-      for (const user of range.users) {
-        user.needs = true;
-        roots.add(user);
-      }
-    }
-    for (const waiting of slot.sheet.blocked) {
-      waiting.needs = true;
-      roots.add(waiting);
-    }
-  }
-  return roots;
 }

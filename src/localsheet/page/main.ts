@@ -109,6 +109,8 @@ export async function start(): Promise<void> {
     if (!isNarrow()) await focusFirst(engine);
   });
   const ready = usable.then(async () => {
+    // Fetched while the menus start; a failure is told where they are bound.
+    void runtime.load().catch(() => undefined);
     const { addLater } = await import('./later');
     await addLater(open, session, container);
     await session.bindFunctions();

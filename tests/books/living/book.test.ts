@@ -18,9 +18,10 @@ interface Made {
   readonly pages: LivingPages;
   readonly model: WorkbookModel;
 }
+const QUICK = { draws: 200, explains: false, effort: { looks: 30_000, mostTries: 30, seed: 3 } } as const;
 const made = (changes: object = {}): Made => {
   const book = bookOf(changes);
-  const plan = planBatches(book, { draws: 200, explains: false });
+  const plan = planBatches(book, QUICK);
   return { book, plan, pages: new LivingPages(book, plan), model: livingBook(book, plan) };
 };
 const cells = (model: WorkbookModel, sheet: string): Readonly<Record<string, CellModel>> =>
@@ -65,7 +66,10 @@ describe.each(CASES)('%s', (_title, changes) => {
       address.startsWith('F') && typeof value === 'string' && value.startsWith('×') ? [address] : [],
     );
     // Orders that cannot be had ask for planning again; nothing else may break.
-    expect(said.filter((address) => address !== 'F14')).toEqual([]);
+    const replan = Object.entries(cells(model, SHEETS.checks)).find(
+      ([, { value }]) => value === 'Orders that ask for planning again',
+    )?.[0];
+    expect(said.filter((address) => address.slice(1) !== replan?.slice(1))).toEqual([]);
   });
 
   test('sheet and engine agree on every line of every batch, day and share', () => {
@@ -180,11 +184,14 @@ function disorder(pages: LivingPages): string[] {
   const when = new Map(pages.rows.tasks.filter((t) => t.later === 0).map((t) => [t.task, t.when]));
   const time = (task: keyof typeof TASKS): number => when.get(task) ?? NaN;
   return [...EVENTS_IN_ORDER, ['weaned', 'handOver'] as const, ['fast', 'handOver'] as const].flatMap(
-    (chain) =>
-      chain.flatMap((after, i) => {
+    (all) => {
+      // Glands are made up only where the hormone is not injected as bought.
+      const chain = all.filter((task) => task !== 'glands' || when.has(task));
+      return chain.flatMap((after, i) => {
         const before = chain[i - 1];
         return before === undefined || time(before) <= time(after) + 1e-6 ? [] : [`${before} after ${after}`];
-      }),
+      });
+    },
   );
 }
 

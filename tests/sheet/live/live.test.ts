@@ -152,6 +152,15 @@ test('answers name exactly what has another value', () => {
   expect(desk.live.calculate()).toEqual([]);
 });
 
+test('the last digits of a large number count once they were calculated; those of a file do not', () => {
+  const desk = new Desk('S');
+  desk.put('S', 'A1', 0);
+  desk.live.set('S', [{ row: 1, column: 0, value: 1e15 + 2, formula: '=1E+15+A1' }]);
+  expect(desk.live.calculate()).toEqual([]);
+  desk.put('S', 'A1', 1);
+  expect(desk.live.calculate().map(({ value }) => value)).toEqual([1e15 + 1]);
+});
+
 test('a circle is an error until it is broken', () => {
   const desk = new Desk('S');
   desk.put('S', 'A1', '=B1+1').put('S', 'B1', '=SUM(A1:A2)').put('S', 'C1', '=B1*2').put('S', 'D1', '=D1');
@@ -334,13 +343,13 @@ test('a season as written: opened nothing differs, and edits of its inputs give 
   expect(live.formulaCount).toBeGreaterThan(400);
   expect(live.unknown()).toEqual([]);
   const inputs = model.sheets.flatMap((sheet, at) =>
-    Object.entries(sheet.cells).flatMap(([address, { value, formula, look }]) =>
-      formula === undefined && typeof value === 'number' && look?.isOpen ? [{ at, address, value }] : [],
+    Object.entries(sheet.cells).flatMap(([address, { value, formula, style }]) =>
+      formula === undefined && typeof value === 'number' && style === 'input' ? [{ at, address, value }] : [],
     ),
   );
   expect(inputs.length).toBeGreaterThan(10);
   const random = chance(3);
-  for (let step = 0; step < 4; step++) {
+  for (let step = 0; step < 2; step++) {
     const { at, address, value } = inputs[Math.floor(random() * inputs.length)] ?? {
       at: 0,
       address: 'A1',
