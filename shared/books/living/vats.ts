@@ -74,8 +74,9 @@ function staysTable(pages: LivingPages, sheet: SheetBuilder): void {
       stage: stay.stage,
       from: `=IF(ISNUMBER(${own('fixedFrom')}),${own('fixedFrom')},${byStage(of('strip'), of('feed'), `${of('weaned')}+8/24`)})`,
       to: `=IF(ISNUMBER(${own('fixedTo')}),${own('fixedTo')},${ends})`,
+      // Fish that go on in their own water at once need no cleaning between; after a gap the vat is scrubbed.
       clean: pages.fx(
-        `=${here('to')}+IF(AND(${here('vat', row + 1)}=${here('vat')},${here('batch', row + 1)}=${here('batch')}),0,{cleaningDays})`,
+        `=${here('to')}+IF(AND(${here('vat', row + 1)}=${here('vat')},${here('batch', row + 1)}=${here('batch')},ABS(${here('from', row + 1)}-${here('to')})<0.01),0,{cleaningDays})`,
       ),
       days: `=${here('to')}-${here('from')}`,
       fish: `=IF(${mates}>0,${byStage(of('eggs'), of('feeding'), nursed)}*${own('litres')}/${mates},0)`,
