@@ -103,6 +103,8 @@ export class Session {
     return this.replace(async () => {
       await this.putModel(model);
       await addFeatures(this.open, model);
+      for (const [key, value] of Object.entries(model.settings ?? {}))
+        this.open.beside.putSetting(key, value);
       return needsCalculation(model);
     });
   }
