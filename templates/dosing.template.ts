@@ -1,8 +1,8 @@
-import type { Vat } from '../shared/dosing/ask';
+import type { DosingReading, Vat } from '../shared/dosing/ask';
 import { dosingWorkbook } from '../shared/books/dosing/sheet';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
 
-/** An invented vat of sour well water, three readings in. */
+/** An invented vat of sour soft water, aired for an hour, one part-dose in. */
 const VAT: Vat = {
   volume: 1200,
   material: 'soda ash',
@@ -16,13 +16,31 @@ const VAT: Vat = {
   kit: '°d',
   bottom: 6.5,
   top: 7.5,
-  origin: 'well',
+  origin: 'unknown',
   meter: 'good',
 };
+const DAY = 46_027;
+const row = (
+  hour: number,
+  what: string,
+  ph: number,
+  grams: number | null,
+  again: number | null,
+): DosingReading => ({
+  at: DAY + hour / 24,
+  vat: '1',
+  what,
+  grams,
+  ph,
+  again,
+  celsius: 26,
+  who: 'A.',
+});
+/** pH 5.6 with 1.4 mg/L of carbon dioxide after airing; 1.25 g more give 6.21 by BUFFER.PH. */
 const READINGS = [
-  { grams: 0, ph: 5.2 },
-  { grams: 4, ph: 5.43 },
-  { grams: 16, ph: 5.83 },
+  row(7.2, 'reading', 5.1, null, 5.12),
+  row(8.25, 'aired', 5.6, null, 5.62),
+  row(8.6, 'reading', 6.21, 1.25, 6.2),
 ];
 
 export const dosingTemplate = (): WorkbookModel => dosingWorkbook(VAT, READINGS);

@@ -36,7 +36,7 @@ export const BACKYARD: BookInput = {
   staff: { stripFrom: '6:00', stripTo: '10:00', femalesPerDay: 3 },
   temperatures: [25, 26, 27, 27.5, 27.5, 26.5, 26, 26, 26, 26, 25.5, 25],
   restDays: 60,
-  spare: 0.5,
+  spare: 0.1,
   leadDays: { hormone: 10, cysts: 10, feed: 5 },
   water: { ph: 5.9, alkalinity: 0.5 },
   prices: {
@@ -62,14 +62,14 @@ const BUYERS = [
   'Palm estate',
 ] as const;
 
-/** An invented commercial season: forty deliveries to eight buyers from March to November, forty runs. */
+/** An invented commercial season: forty deliveries to eight buyers from March to November. */
 export const COMMERCIAL: BookInput = {
   hatchery: 'Long Weir Hatchery',
   plannedOn: '2027-01-04',
   orders: numbered(40, (i) => ({
     name: `${BUYERS[i % BUYERS.length] ?? ''} ${Math.floor(i / BUYERS.length) + 1}`,
     product: i % 3 === 0 ? 'fry' : 'fingerlings',
-    number: (i % 3 === 0 ? 30_000 : 16_000) + 1000 * (i % 7),
+    number: (i % 3 === 0 ? 18_000 : 9500) + 500 * (i % 7),
     due: 46_470 + 6 * i,
     price: i % 3 === 0 ? 0.045 : 0.12,
   })),
@@ -92,7 +92,6 @@ export const COMMERCIAL: BookInput = {
   },
   temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 27, 27, 26.5, 26, 25.5],
   restDays: 75,
-  spare: 0.5,
   water: { ph: 6.2, alkalinity: 0.9 },
   prices: {
     cystsPerKilogram: 62,

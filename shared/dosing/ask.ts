@@ -1,3 +1,4 @@
+import type { LogLine } from './log';
 import { findFunction } from '../catalogue';
 import { HEADINGS } from '../functions/define';
 import type { Arg } from '../functions/invoke';
@@ -6,15 +7,12 @@ import { isListParam, readScalar } from '../functions/read';
 import type { Cell, CellError, Grid } from '../base/values';
 import { isError, isGrid } from '../base/values';
 import type { DosingField, DosingKey } from './fields';
-import { DOSING_FIELDS, YES, paramOf } from './fields';
+import { YES, paramOf } from './fields';
 
 /** The answers to the questions, as cells: null is not answered. */
 export type Vat = Readonly<Record<DosingKey, Cell>>;
-/** Running total of product, g, and the pH read after it. */
-export interface DosingReading {
-  readonly grams: number;
-  readonly ph: number;
-}
+/** One row of the log: a reading, and the grams given before it. */
+export type DosingReading = Pick<LogLine, 'at' | 'what' | 'grams' | 'ph' | 'again'> & Partial<LogLine>;
 
 export type Row = Readonly<Record<string, Cell>>;
 
@@ -41,14 +39,14 @@ export const alkalinityOf = (vat: Vat): Cell => {
   return isError(answer) ? answer : (answer[0]?.value ?? null);
 };
 
-const doses = (readings: readonly DosingReading[]): Grid => readings.map(({ grams }) => [grams]);
-const levels = (readings: readonly DosingReading[]): Grid => readings.map(({ ph }) => [ph]);
+const columnOf = (readings: readonly DosingReading[], key: keyof LogLine): Grid =>
+  readings.map((line) => [line[key] ?? null]);
 
 export const askNext = (vat: Vat, readings: readonly DosingReading[]): readonly Row[] | CellError =>
   ask('BUFFER.NEXT', [
     vat.volume,
-    doses(readings),
-    levels(readings),
+    columnOf(readings, 'grams'),
+    columnOf(readings, 'ph'),
     vat.target,
     vat.spoon,
     vat.temperature,
@@ -62,42 +60,12 @@ export const askNext = (vat: Vat, readings: readonly DosingReading[]): readonly 
     vat.top,
     null,
     isStocked(vat),
-  ]);
-
-/** The curve ends a little above the window: what lies beyond is not wanted. */
-const ABOVE_TOP = 0.3;
-export const askCurve = (vat: Vat, readings: readonly DosingReading[]): readonly Row[] | CellError =>
-  ask('BUFFER.CURVE', [
-    vat.volume,
-    doses(readings),
-    levels(readings),
-    typeof vat.top === 'number' ? vat.top + ABOVE_TOP : null,
-    vat.temperature,
-    vat.material,
-    vat.purity,
-    vat.origin,
-    alkalinityOf(vat),
     null,
-    vat.meter,
+    columnOf(readings, 'what'),
+    columnOf(readings, 'again'),
+    columnOf(readings, 'at'),
+    'given before',
   ]);
-
-export const askRange = (vat: Vat, ph: number): readonly Row[] | CellError =>
-  ask('BUFFER.RANGE', [
-    vat.volume,
-    ph,
-    vat.target,
-    vat.temperature,
-    vat.material,
-    vat.purity,
-    vat.origin,
-    vat.meter,
-  ]);
-
-export const askTrial = (vat: Vat, ph: number): readonly Row[] | CellError =>
-  ask('BUFFER.TRIAL', [ph, vat.target, null, null, vat.temperature, vat.material, vat.origin, vat.meter]);
-
-export const askAmmonia = (vat: Vat, ph: number, total: Cell): readonly Row[] | CellError =>
-  ask('AMMONIA.RISE', [total, ph, vat.target, vat.temperature]);
 
 /** The sentence about one answer, or nothing when it will do. */
 export function faultOf(field: DosingField, cell: Cell): string | undefined {
@@ -115,17 +83,12 @@ export function faultOf(field: DosingField, cell: Cell): string | undefined {
   return isError(read) ? plain(read, field.label) : undefined;
 }
 
-export const GRAMS_SO_FAR = 'grams so far';
-
 /** A sentence of the catalogue with the argument's name as the person knows it. */
-export function plain({ error, message }: CellError, label?: string): string {
+const plain = ({ error, message }: CellError, label: string): string => {
   const sentence = message ?? `The answer is ${error}.`;
-  const [, name = '', row, rest = ''] = /^(\w+)(?:, row (\d+))?: (.*)$/s.exec(sentence) ?? [];
-  if (rest === '') return sentence;
-  if (name === 'doses' || name === 'readings')
-    return `${row === undefined ? '' : `Reading ${row}, `}${name === 'doses' ? GRAMS_SO_FAR : 'pH'}: ${rest}`;
-  return `${label ?? DOSING_FIELDS.find((field) => field.fills[1] === name)?.label ?? name}: ${rest}`;
-}
+  const [, rest = ''] = /^\w+: (.*)$/s.exec(sentence) ?? [];
+  return rest === '' ? sentence : `${label}: ${rest}`;
+};
 
 /** Highest pH at which so much total ammonia (mg/L N) is safe; undefined where the functions say none. */
 export const ammoniaAt = (total: number, ph: number, target: number, celsius: number): number | undefined => {

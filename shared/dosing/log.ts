@@ -174,7 +174,8 @@ export function readLog(grid: readonly (readonly Cell[])[]): ReadLog {
   const faults: LogFault[] = [];
   for (let i = top + 1; i < grid.length; i++) {
     const cells = grid[i] ?? [];
-    if (headings.every((key, at) => key === undefined || isEmpty(cells[at]))) continue;
+    // A row with nothing in it, or with words of its own under the table, is no line.
+    if (headings.every((key, at) => key === undefined || key === 'at' || isEmpty(cells[at]))) continue;
     const line = lineOf(cells, headings);
     if (typeof line === 'string') faults.push({ row: i + 1, sentence: line });
     else lines.push({ ...line, row: i + 1 });

@@ -156,7 +156,7 @@ export function readLists(
     (param) =>
       isGiven(param) ||
       (param.atLeast === 0 &&
-        isGrid(argOf(param)) &&
+        argOf(param) !== undefined &&
         params.some((other) => other.pair === param.pair && isGiven(other))),
   );
   for (const param of params) {

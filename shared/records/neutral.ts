@@ -41,6 +41,8 @@ const LEVELS: Readonly<Record<Severity, NeutralFinding['level']>> = {
   look: 'info',
 };
 
+const SECOND = ['inject2_time', 'inject2_datetime', 'inject_time'];
+
 /** The tables, columns and findings of a checked file. */
 export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
   if (!('report' in checked))
@@ -52,6 +54,10 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
     notRead: notReadSentence(readingShare(tables)),
     tables: tables.flatMap((table): NeutralTable[] => {
       const known = table.mapping.filter(({ field }) => field !== undefined && field !== 'note');
+      const has = (field: FieldName): boolean => known.some((one) => one.field === field);
+      // Beside a first injection the other is the second.
+      const isOf = (field: FieldName): string | readonly string[] =>
+        field === 'injected' && has('injectedFirst') ? SECOND : ROLES[field].is;
       if (table.rows)
         return [
           {
@@ -59,7 +65,7 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
             row: (table.rows.sheet.rows[table.rows.body[0] ?? 0] ?? 0) + 1,
             columns: known.map(({ column, field, unit }) => ({
               col: column,
-              is: ROLES[field as FieldName].is,
+              is: isOf(field as FieldName),
               ...(unit ? { unit } : {}),
             })),
           },
@@ -72,7 +78,7 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
             ? [
                 {
                   cell: cellName(spot.sheet, spot.position, spot.column),
-                  is: ROLES[field as FieldName].is,
+                  is: isOf(field as FieldName),
                   ...(unit ? { unit } : {}),
                 },
               ]

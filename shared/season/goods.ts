@@ -1,8 +1,9 @@
 import { cystsNeeded } from '../families/feeding/kernels/cystsNeeded';
 import { dailyFeed } from '../families/feeding/kernels/dailyFeed';
+import { dryShareAt, foodIntake } from '../families/feeding/kernels/metabolism';
 import { mondayOf } from '../units/dates';
 import type { Assumed } from '../families/assumptions';
-import { kilogramsFromGrams } from '../units/convert';
+import { kilogramsFromGrams, milligramsFromGrams } from '../units/convert';
 import type { OrderBook } from './orderBook';
 import type { Product } from './product';
 import { preparationNamed } from '../families/preparations';
@@ -11,6 +12,15 @@ import type { BatchFeeding, Goods, SeasonBatch, SeasonPurchase } from './types';
 /** Share of the day's food that is live: alone, then half, then none. */
 const liveShare = (day: number, a: Assumed): number =>
   day < a.liveDays ? 1 : day < a.liveDays + a.weaningDays ? 0.5 : 0;
+
+/** Share of body weight a fish can eat in a day, dry (CONC98); no cap beyond the weights it was measured at. */
+const eatenAt = (grams: number): number => {
+  const dry = dryShareAt(milligramsFromGrams(Math.max(LIGHTEST, Math.min(HEAVIEST, grams))));
+  return foodIntake(milligramsFromGrams(Math.max(LIGHTEST, Math.min(HEAVIEST, grams)) * dry)) * dry;
+};
+const LIGHTEST = 0.0006;
+const HEAVIEST = 150;
+const FEED_DRY = 0.9;
 
 /**
  * Hormone for females of so many kilograms, in the unit of its preparation: a ready-made solution by the dose
@@ -43,7 +53,11 @@ export function feedingOf(run: FedGroup, product: Product, a: Assumed): Omit<Bat
       (product.nurseryDays > 0 ? next ** (nursed / product.nurseryDays) : 1);
     const grams = a.startWeight * Math.exp((a.fryGrowth * reared + a.nurseryGrowth * (i - reared)) / 100);
     const live = liveShare(i, a);
-    const ration = i < product.rearingDays ? a.fryRation : a.nurseryRation;
+    // At most what fish of that weight can eat; bagged feed is 90 % dry.
+    const ration = Math.min(
+      i < product.rearingDays ? a.fryRation : a.nurseryRation,
+      eatenAt(grams) / FEED_DRY,
+    );
     return {
       date: run.feedFrom + i,
       fish,

@@ -110,6 +110,8 @@ export interface OrderPlan {
   readonly promise: number;
   readonly hope: number;
   readonly range: Range;
+  /** Ten seasons that stand for all drawn, the poorest first; left out where a plan is read of a book. */
+  readonly seasons?: readonly number[];
   /** Share of seasons that bring the whole order. */
   readonly certainty: number;
   readonly verdict: Verdict;

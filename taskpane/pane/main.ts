@@ -6,17 +6,13 @@ import { browserFiles, excelFiles } from '../host/files';
 import { closedPort, officePort, sharedMemory } from '../host/office';
 import { followTheme, hostLanguageTag } from '../host/theme';
 import { watchHost } from '../host/ready';
-import { forgetBrowser, keeper, readBrowser, readWorkbook } from './memory';
+import { beside } from './beside';
 import { showPlace } from './navigate';
 import { listenToRibbon } from './ribbon';
 import type { PlaceId } from './places';
 import { MENU, PLACES } from './places';
-import type { KeptState } from './kept';
-import { conform } from './kept';
 import { start } from './pane';
 import { ring } from './ring';
-import type { PaneSettings } from './settings';
-import { usualSettings } from './settings';
 import type { PaneState } from './state';
 import { setHostLanguage } from '../words/words';
 import { everySecond } from './seconds';
@@ -38,15 +34,6 @@ const asked = (): PlaceId | undefined => {
   return isPlace(place) ? place : undefined;
 };
 
-/** What was kept goes under what was opened since; a place already used is left as it is. */
-const putBack =
-  (kept: KeptState) =>
-  (state: PaneState): PaneState => ({
-    ...state,
-    kept,
-    settings: conform(usualSettings, kept.settings) as PaneSettings,
-  });
-
 async function begin(root: Element): Promise<void> {
   let host: PaneState['host'] = 'starting';
   const isOpen = (): boolean => host === 'ready';
@@ -63,16 +50,15 @@ async function begin(root: Element): Promise<void> {
     today,
     now,
     ring,
-    forget: forgetBrowser,
+    forget: () => memory.forget(),
   };
   setHostLanguage(hostLanguageTag());
   const first = asked() ?? 'today';
   const store = start(root, doors, today(), first);
-  const inBrowser = await readBrowser();
-  if (inBrowser) store.change(putBack(inBrowser.kept));
-  const last = inBrowser?.kept.pane?.screen;
-  store.send(showPlace, asked() ?? (isPlace(last) ? last : 'today'));
-  store.onChange(keeper(() => doors.workbook, Date.now));
+  const memory = beside(store, () => doors.workbook);
+  await memory.begin();
+  store.send(showPlace, first);
+  store.onChange(memory.keep);
   listenToRibbon(({ place, part }) => {
     store.send(showPlace, place);
     if (part) void import('../screens/why/commands/why').then(({ showPart }) => store.send(showPart, part));
@@ -85,20 +71,27 @@ async function begin(root: Element): Promise<void> {
     void arrive(next);
   });
   async function arrive(next: PaneState['host']): Promise<void> {
-    const inBook = next === 'ready' ? await readWorkbook(officePort) : undefined;
-    // The newer of the two: another workbook has its own forms.
-    if (inBook && inBook.at > (inBrowser?.at ?? 0)) {
-      store.change(putBack(inBook.kept));
-    }
     // A place still being fetched is opened first; it could not look at the workbook then.
+    await store.idle();
+    await memory.arrive(next, asked());
     await store.idle();
     store.send(hostArrived, next);
     if (next === 'ready') {
       await store.idle();
       store.send(lookForLeft);
     }
+    if (next === 'ready' && changesBooks()) setInterval(() => void memory.look(), LOOK_MS);
   }
 }
+/** In the local sheet another workbook may come under the pane; in Excel each has its own pane. */
+const changesBooks = (): boolean => {
+  try {
+    return window.parent !== window && window.parent.spawnbookBridge !== undefined;
+  } catch {
+    return false;
+  }
+};
+const LOOK_MS = 2000;
 
 const root = document.getElementById('spawnbook');
 if (root) void begin(root);

@@ -11,7 +11,11 @@ import { hasWorkbook } from './state';
 
 const DATABASE = 'spawnbook-pane';
 const STORE = 'kept';
-const KEY = 'pane';
+/** What is typed where no workbook is. */
+const ALONE = 'pane';
+/** Choices of the person, whatever workbook is open. */
+const CHOICES = 'settings';
+const keyOf = (book: string | undefined): string => (book === undefined ? ALONE : `book ${book}`);
 
 const database = () =>
   openDB(DATABASE, 1, {
@@ -20,56 +24,92 @@ const database = () =>
     },
   });
 
-/** A browser may forbid its storage: then only the workbook keeps. */
-export async function readBrowser(): Promise<{ readonly at: number; readonly kept: KeptState } | undefined> {
+export interface KeptOnce {
+  readonly at: number;
+  readonly kept: KeptState;
+}
+async function readText(key: string): Promise<unknown> {
   try {
     const db = await database();
-    const text: unknown = await db.get(STORE, KEY);
+    const text: unknown = await db.get(STORE, key);
     db.close();
-    return readKept(text);
+    return text;
+  } catch {
+    // A browser may forbid its storage: then only the workbook keeps.
+    return undefined;
+  }
+}
+/** false where the browser takes nothing: full, or forbidden. */
+async function writeText(key: string, text: string | undefined): Promise<boolean> {
+  try {
+    const db = await database();
+    await (text === undefined ? db.delete(STORE, key) : db.put(STORE, text, key));
+    db.close();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What the browser kept of a workbook; undefined: of the pane without one. */
+export const readBrowser = async (book: string | undefined): Promise<KeptOnce | undefined> =>
+  readKept(await readText(keyOf(book)));
+export async function readChoices(): Promise<KeptState[string] | undefined> {
+  return readKept(await readText(CHOICES))?.kept.settings;
+}
+export const forgetBrowser = async (book: string | undefined): Promise<void> => {
+  await writeText(keyOf(book), undefined);
+};
+
+/** A workbook's own name among its settings, so that what was typed beside it is never shown beside another. */
+const ID = 'book';
+export async function idOf(workbook: WorkbookPort): Promise<string | undefined> {
+  try {
+    const id = await workbook.recallText(ID);
+    return typeof id === 'string' && id !== '' ? id : undefined;
   } catch {
     return undefined;
   }
 }
-async function writeBrowser(text: string | undefined): Promise<void> {
-  try {
-    const db = await database();
-    await (text === undefined ? db.delete(STORE, KEY) : db.put(STORE, text, KEY));
-    db.close();
-  } catch {
-    // No storage: nothing to be done, and nothing to say each time a key is pressed.
-  }
-}
-export const forgetBrowser = (): Promise<void> => writeBrowser(undefined);
-
-export async function readWorkbook(
-  workbook: WorkbookPort,
-): Promise<{ readonly at: number; readonly kept: KeptState } | undefined> {
+async function readWorkbook(workbook: WorkbookPort): Promise<KeptOnce | undefined> {
   try {
     return readKept(await workbook.recallPane());
   } catch {
     return undefined;
   }
 }
+/** Of a workbook, the newer of its own and what the browser kept of it: a tab may have been closed at once. */
+export async function keptWith(
+  workbook: WorkbookPort,
+  book: string | undefined,
+): Promise<KeptOnce | undefined> {
+  if (book === undefined) return undefined;
+  const [inBook, inBrowser] = await Promise.all([readWorkbook(workbook), readBrowser(book)]);
+  return inBrowser && inBrowser.at > (inBook?.at ?? 0) ? inBrowser : inBook;
+}
 
 /** Keystrokes come faster than a workbook likes to be written to. */
 const WORKBOOK_MS = 2000;
 
+interface Writing {
+  readonly key: string;
+  readonly text: string;
+}
 /** One writing at a time, the newest text last: a tab closed at once loses at most what is being written. */
-function latest(write: (text: string) => Promise<void>): (text: string) => void {
-  let next: string | undefined;
+function latest(write: (writing: Writing) => Promise<void>): (writing: Writing) => void {
+  let next: Writing | undefined;
   let isBusy = false;
   const run = async (): Promise<void> => {
     isBusy = true;
     while (next !== undefined) {
-      const text = next;
+      const writing = next;
       next = undefined;
-      await write(text);
+      await write(writing);
     }
     isBusy = false;
   };
-  return (text) => {
-    next = text;
+  return (writing) => {
+    next = writing;
     if (!isBusy) void run();
   };
 }
@@ -77,26 +117,71 @@ function latest(write: (text: string) => Promise<void>): (text: string) => void 
 const openedPlaces = (state: PaneState): readonly PanePlace[] =>
   state.ready.map(placeOf).filter((place): place is PanePlace => place !== undefined);
 
-/** Listens to the state and keeps it a moment after it rests. `clock` gives milliseconds. */
-export function keeper(workbook: () => WorkbookPort, clock: () => number): (state: PaneState) => void {
+export interface Keeping {
+  readonly workbook: () => WorkbookPort;
+  /** Milliseconds. */
+  readonly clock: () => number;
+  /** Name of the workbook on show; undefined while it has none. */
+  readonly book: () => string | undefined;
+  /** Gives the workbook its first name. */
+  readonly name: () => Promise<void>;
+  /** The browser keeps nothing; said once. */
+  readonly lost: () => void;
+}
+export interface Keeper {
+  readonly keep: (state: PaneState) => void;
+  /** Another workbook is on show: what is shown of it now is no change to be kept. */
+  readonly startAnew: () => void;
+}
+
+/** Listens to the state and keeps it a moment after it rests. */
+export function keeper({ workbook, clock, book, name, lost }: Keeping): Keeper {
   let last = '';
-  const toBrowser = latest(writeBrowser);
+  let isSaid = false;
+  const toBrowser = latest(async ({ key, text }) => {
+    if ((await writeText(key, text)) || isSaid) return;
+    isSaid = true;
+    lost();
+  });
+  const choices = latest(async ({ key, text }) => {
+    await writeText(key, text);
+  });
   let toWorkbook: ReturnType<typeof setTimeout> | undefined;
-  return (state) => {
-    const kept = keptOf(state, openedPlaces(state));
-    const text = keptText(kept, 0);
-    if (text === last) return;
-    const isFirst = last === '';
-    last = text;
-    if (isFirst) return;
-    const dated = keptText(kept, clock());
-    toBrowser(dated);
-    if (!hasWorkbook(state)) return;
+  const inBook = async (text: string, id: string): Promise<void> => {
+    // Another workbook came under the pane meanwhile: this text is not its.
+    if ((await idOf(workbook())) === id) await workbook().rememberPane(text);
+  };
+  const beside = (id: string, text: string): void => {
+    toBrowser({ key: keyOf(id), text });
     clearTimeout(toWorkbook);
     toWorkbook = setTimeout(() => {
-      workbook()
-        .rememberPane(dated)
-        .catch(() => undefined);
+      inBook(text, id).catch(() => undefined);
     }, WORKBOOK_MS);
   };
+  return {
+    startAnew: () => {
+      last = '';
+      clearTimeout(toWorkbook);
+    },
+    keep: (state) => {
+      const kept = keptOf(state, openedPlaces(state));
+      const text = keptText(kept, 0);
+      if (text === last) return;
+      const isFirst = last === '';
+      last = text;
+      if (isFirst) return;
+      const dated = keptText(kept, clock());
+      choices({ key: CHOICES, text: keptText({ settings: kept.settings ?? {} }, clock()) });
+      if (!hasWorkbook(state)) return toBrowser({ key: keyOf(undefined), text: dated });
+      const id = book();
+      if (id !== undefined) return beside(id, dated);
+      void name().then(() => {
+        const named = book();
+        if (named !== undefined) beside(named, dated);
+      });
+    },
+  };
 }
+
+/** Writes a workbook's first name into it. */
+export const nameBook = (workbook: WorkbookPort, id: string): Promise<void> => workbook.rememberText(ID, id);

@@ -8,6 +8,8 @@ export interface PaneSettings {
   readonly currency: string;
   /** Grams a level spoon holds, as weighed. */
   readonly spoon: string;
+  /** Units typed and read in the pane; the workbook keeps metric ones. */
+  readonly units: 'metric' | 'imperial';
   /** Rings when a wait is over. */
   readonly rings: boolean;
 }
@@ -16,5 +18,6 @@ export const usualSettings: PaneSettings = {
   numbers: 'auto',
   currency: '',
   spoon: '',
+  units: 'metric',
   rings: true,
 };

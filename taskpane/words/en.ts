@@ -19,6 +19,9 @@ export const en = {
     skip: 'Skip to content',
     opening: 'Opening…',
     closeMessage: 'Close this message',
+    notKept:
+      'This browser keeps nothing (its storage is full or forbidden): what is typed here is gone when ' +
+      'the pane closes. What was written into the workbook stays.',
     absent:
       'No workbook here. What you type is kept in this browser; to write it into a workbook, in Excel: ' +
       'Home › Add-ins › Spawnbook, or use the local sheet.',
@@ -62,6 +65,8 @@ export const en = {
     whichOne: (suffix: string) => (suffix.trim() === '' ? 'the first' : suffix.trim()),
     replan: 'Plan the rest again',
     cards: 'Print cards',
+    noBook:
+      'No season was found in this workbook, or its sheets cannot be read. Plan again says what is wrong.',
     card: (card: string) => `Open the card: ${card}`,
     late: (n: number) => `${plural(n, 'task is', 'tasks are')} late.`,
     doneNow: 'Done now',
@@ -179,7 +184,7 @@ export const en = {
       ph: 'pH',
       oxygen: 'Oxygen',
       weight: 'Her weight',
-      rate: 'mL per kg',
+      rate: 'Dose rate',
       total: 'All eggs',
       sample1: 'Sample 1',
       count1: 'counted',
@@ -357,7 +362,13 @@ export const en = {
     ratesHint: 'Come from your records: Check my book, then write our own rates as a sheet.',
     forget: 'Forget what was typed in this pane',
     forgotten: 'Forgotten. The workbook keeps what was written into it.',
-    kept: 'Kept in this workbook and in this browser; nothing is sent anywhere.',
+    kept:
+      'What you type is kept with this workbook and in this browser, and shown beside no other workbook; ' +
+      'nothing is sent anywhere.',
+    units: 'Units',
+    metric: '°C, kg, litres',
+    imperial: '°F, lb, US gallons',
+    unitsHint: 'For what you type and read in the pane; the workbook keeps °C, kilograms and litres.',
   },
   steps: {
     Water: 'water ready',

@@ -20,6 +20,9 @@ export const fr: Words = {
     skip: 'Aller au contenu',
     opening: 'Ouverture…',
     closeMessage: 'Fermer ce message',
+    notKept:
+      'Ce navigateur ne garde rien (mémoire pleine ou interdite) : ce qui est tapé ici disparaît à la fermeture. ' +
+      'Ce qui est écrit dans le classeur reste.',
     absent:
       'Pas de classeur ici. Ce que vous tapez est gardé dans ce navigateur ; pour l’écrire dans un classeur, ' +
       'dans Excel : Accueil › Compléments › Spawnbook, ou la feuille locale.',
@@ -63,6 +66,7 @@ export const fr: Words = {
     whichOne: (suffix) => (suffix.trim() === '' ? 'la première' : suffix.trim()),
     replan: 'Replanifier le reste',
     cards: 'Imprimer les fiches',
+    noBook: 'Aucune saison lisible dans ce classeur. Replanifier dit ce qui manque.',
     card: (card) => `Ouvrir la carte : ${card}`,
     late: (n) => `${plural(n, 'tâche est', 'tâches sont')} en retard.`,
     doneNow: 'Fait maintenant',
@@ -188,7 +192,7 @@ export const fr: Words = {
       ph: 'pH',
       oxygen: 'Oxygène',
       weight: 'Son poids',
-      rate: 'mL par kg',
+      rate: 'Dose',
       total: 'Tous les œufs',
       sample1: 'Prise 1',
       count1: 'comptés',
@@ -371,7 +375,13 @@ export const fr: Words = {
     ratesHint: 'Viennent de vos relevés : Vérifier mon cahier, puis écrire nos taux sur une feuille.',
     forget: 'Oublier ce qui a été tapé dans ce volet',
     forgotten: 'Oublié. Le classeur garde ce qui y a été écrit.',
-    kept: 'Gardé dans ce classeur et dans ce navigateur ; rien n’est envoyé nulle part.',
+    kept:
+      'Ce que vous tapez est gardé avec ce classeur et dans ce navigateur, et n’apparaît à côté d’aucun ' +
+      'autre classeur ; rien n’est envoyé.',
+    units: 'Unités',
+    metric: '°C, kg, litres',
+    imperial: '°F, lb, gallons américains',
+    unitsHint: 'Pour ce que vous tapez et lisez ici ; le classeur garde °C, kilogrammes et litres.',
   },
   steps: {
     Water: 'eau prête',

@@ -1,4 +1,5 @@
 import { dateOf, timeText } from '../../shared/units/dates';
+import type { PictureWords } from '../pane/pictures/types';
 import type { PaneState } from '../pane/state';
 import { setNumberStyle } from '../pane/show';
 import type { Words } from './en';
@@ -54,3 +55,9 @@ export const shortDay = (state: Pick<PaneState, 'settings'>, serial: number): st
   );
 export const momentOf = (state: Pick<PaneState, 'settings' | 'now'>, at: number): string =>
   Math.floor(at) === Math.floor(state.now) ? timeText(at) : `${shortDay(state, at)} ${timeText(at)}`;
+
+/** What a picture is written with. */
+export const pictureWords = (state: Pick<PaneState, 'settings'>): PictureWords => ({
+  words: wordsFor(state).pictures,
+  day: (serial) => shortDay(state, serial),
+});

@@ -14,6 +14,8 @@ import type { Timing } from './catalogue';
  * own blank page in the same minute: a busy machine slows both.
  */
 const SEASON = 'templates/season-commercial.xlsx';
+/** An input that some five thousand of the 34,510 formulas hang on. */
+const INPUT = 'Figures!C27';
 const RUNS = 3;
 
 interface Measured {
@@ -106,7 +108,9 @@ async function firstScreen(url: string): Promise<{ seconds: number; bytes: numbe
 }
 
 /** Opening the forty-run season and one edit in it: main thread, and the time until the results stand. */
-async function season(url: string): Promise<{ open: number; edit: number; result: number }> {
+async function season(
+  url: string,
+): Promise<{ drawn: number; confirmed: number; edit: number; result: number }> {
   return freshBrowser(async (context) => {
     const { page, seconds } = await measured(context);
     await page.goto(url);
@@ -118,19 +122,21 @@ async function season(url: string): Promise<{ open: number; edit: number; result
         'season.xlsx',
       );
     }, readFileSync(SEASON).toString('base64'));
+    const drawn = (await seconds()) - before;
     await ask(page, 'waitForCalculation');
-    const open = (await seconds()) - before;
+    const confirmed = (await seconds()) - before;
+    const old = Number(await ask(page, 'getValue', INPUT));
     const edits: number[] = [];
     const results: number[] = [];
-    for (const value of [0.5, 0.6, 0.7]) {
+    for (const factor of [1.01, 1.02, 1.03]) {
       const from = await seconds();
       const started = performance.now();
-      await ask(page, 'setValue', 'Setup!K5', value);
+      await ask(page, 'setValue', INPUT, old * factor);
       await ask(page, 'waitForCalculation');
       results.push((performance.now() - started) / 1000);
       edits.push((await seconds()) - from);
     }
-    return { open, edit: best(edits), result: best(results) };
+    return { drawn, confirmed, edit: best(edits), result: best(results) };
   });
 }
 
@@ -154,11 +160,12 @@ export async function sheetOpening(url: string): Promise<Timing[]> {
         unit: 's',
         limit: 3,
       },
-      { name: `${name} scripts before it`, value: (screen?.bytes ?? 0) / 1e6, unit: 'MB', limit: 5.5 },
-      { name: `${name} the same, gzip`, value: (screen?.packed ?? 0) / 1e6, unit: 'MB', limit: 1.6 },
-      { name: `${name} forty-run season opened, main thread`, value: forty.open, unit: 's', limit: 10 },
-      { name: `${name} one edit in it, main thread`, value: forty.edit, unit: 's', limit: 2.5 },
-      { name: `${name} one edit in it, until the results stand`, value: forty.result, unit: 's', limit: 2.5 },
+      { name: `${name} scripts before it`, value: (screen?.bytes ?? 0) / 1e6, unit: 'MB', limit: 5 },
+      { name: `${name} the same, gzip`, value: (screen?.packed ?? 0) / 1e6, unit: 'MB', limit: 1.5 },
+      { name: `${name} forty-run season drawn, main thread`, value: forty.drawn, unit: 's', limit: 5 },
+      { name: `${name} all of it confirmed, main thread`, value: forty.confirmed, unit: 's', limit: 6 },
+      { name: `${name} one edit in it, main thread`, value: forty.edit, unit: 's', limit: 1 },
+      { name: `${name} one edit in it, until the results stand`, value: forty.result, unit: 's', limit: 1 },
     ];
   } finally {
     blank.close();

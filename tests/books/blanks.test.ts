@@ -75,7 +75,13 @@ test.each(BOOKS)(
 test('dosing with none to ten readings', () => {
   const vat = { ...dosingVat, alkalinity: null };
   for (const n of [0, 1, 9, 10]) {
-    const readings = Array.from({ length: n }, (_, i) => ({ grams: i * 2, ph: 5.2 + i * 0.1 }));
+    const readings = Array.from({ length: n }, (_, i) => ({
+      at: 46_000 + i / 50,
+      what: i === 1 ? 'aired' : '',
+      grams: i > 1 ? 1 : null,
+      ph: 5.2 + i * 0.1,
+      again: i % 2 === 0 ? 5.2 + i * 0.1 : null,
+    }));
     expect([n, differing(dosingWorkbook(vat, readings)).slice(0, 3)]).toEqual([n, []]);
   }
 });

@@ -12,7 +12,6 @@ import { ask, openLocalSheet, OUT, picture, turnTo } from './support/localSheet'
  * learned from.
  */
 
-jest.setTimeout(240_000);
 let session: Session;
 const folder = mkdtempSync(join(tmpdir(), 'spawnbook-check-'));
 const FILE = join(folder, 'Runs.xlsx');

@@ -6,7 +6,6 @@ import { ask, openExample, openLocalSheet, picture, typeInto } from './support/l
 
 /** The local sheet in a real browser: formulas typed with the keyboard, answers read back. */
 
-jest.setTimeout(120_000);
 let session: Session;
 beforeAll(async () => {
   session = await openLocalSheet();

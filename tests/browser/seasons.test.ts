@@ -10,7 +10,6 @@ import { ask, openLocalSheet, picture } from './support/localSheet';
  * was stored with.
  */
 
-jest.setTimeout(240_000);
 let session: Session;
 beforeAll(async () => {
   session = await openLocalSheet();

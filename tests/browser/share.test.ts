@@ -15,7 +15,6 @@ import { ask, openLocalSheet, OUT, picture, turnTo } from './support/localSheet'
  * do it.
  */
 
-jest.setTimeout(240_000);
 let session: Session;
 const folder = mkdtempSync(join(tmpdir(), 'spawnbook-share-'));
 const COPY = join(folder, 'Season to share.xlsx');

@@ -1,4 +1,4 @@
-import { columnOf, grid } from '../support/call';
+import { call, columnOf, grid } from '../support/call';
 import { drawsFrom } from '../support/draws';
 import type { VatEvent } from '../../shared/dosing/events';
 import type { VatAdvice, VatSetup } from '../../shared/dosing/vat';
@@ -149,4 +149,17 @@ describe('one vat', () => {
     const lime = vatAdvice({ ...stocked, ammonia: 0, material: 'hydrated lime' }, events);
     expect(lime.reasons[0]).toMatchObject({ sentence: expect.stringContaining('never put hydrated lime') });
   });
+});
+
+test('where the pH climbs later agrees with the solver', () => {
+  // 45 mg/L of CO2 at pH 5.2: readings made with BUFFER.PH, so what is tested is the way back.
+  const events = [0, 1.2, 2.8, 10].flatMap((grams, i, parts) => {
+    const total = parts.slice(0, i + 1).reduce((sum, one) => sum + one, 0);
+    const ph = call('BUFFER.PH', 1000, total, 5.2, null, 25, 'soda ash', 1, 45, 'closed') as number;
+    return [...(grams > 0 ? [event('dose', { grams })] : []), event('reading', { ph })];
+  });
+  const advice = vatAdvice(SETUP, events);
+  const [row = []] = call('BUFFER.OUTCOME', 1000, 14, 5.2, null, 25, 'soda ash', 1, 45) as number[][];
+  expect(advice.action).toBe('airFirst');
+  expect(Math.abs((advice.aired?.likely ?? 0) - (row[1] ?? NaN))).toBeLessThan(0.15);
 });

@@ -80,6 +80,22 @@ describe('inserting a formula', () => {
     expect(await formulaAt(book, 0, 0)).toBe(DOSE);
   });
 
+  test('next free cells: the first row below with room, its name left and its unit right of it', async () => {
+    const book = open();
+    await put(book, 2, 1, 'full');
+    await put(book, 3, 1, 7);
+    await book.select(SHEET, at(2, 1));
+    expect(await insertFormula(insertion({ isBelow: true, name: 'Toxic share', unit: 'share' }))).toEqual({
+      kind: 'inserted',
+      address: 'B5',
+    });
+    expect(await book.read(SHEET, at(4, 0, 1, 3), 'values')).toEqual([['Toxic share', null, 'share']]);
+    // What stands beside already stays.
+    await put(book, 5, 0, 'mine');
+    await insertFormula(insertion({ isBelow: true, name: 'Toxic share' }));
+    expect(await book.read(SHEET, at(5, 0), 'values')).toEqual([['mine']]);
+  });
+
   test('a zero counts as something', async () => {
     const book = open();
     await put(book, 0, 0, 0);

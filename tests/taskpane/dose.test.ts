@@ -159,6 +159,31 @@ test('only the workbook came along: the log gives back lines, litres and product
   expect(logIn(again.world)).toHaveLength(2);
 });
 
+test('opened on an empty workbook the dosing goes on, and nothing is written there twice', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  const kept = readKept(
+    keptText(
+      keptOf(
+        page.store.state(),
+        [placeOf('vat')].flatMap((one) => one ?? []),
+      ),
+      1,
+    ),
+  )?.kept;
+  if (!kept) throw new Error('nothing kept');
+  const elsewhere = fakeWorld();
+  const again = openPage('ready', elsewhere, 'about');
+  again.store.change((state) => ({ ...state, kept }));
+  again.store.send(tick, page.world.now);
+  await again.go('dose');
+  expect(big(again)).toContain('Air first');
+  expect(elsewhere.logged).toEqual([]);
+  await read(again, '6.9', 60);
+  expect(big(again)).toContain('Done');
+  expect(logIn(elsewhere).map(({ what, ph }) => [what, ph])).toEqual([['aired', 6.9]]);
+});
+
 test('the meter in its buffer: a line of its own, taken off every reading, said', async () => {
   const page = await atVat();
   await press(page, '#dose-what-meter-check');

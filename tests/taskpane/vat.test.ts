@@ -143,3 +143,32 @@ test('kept text that is damaged or of another version is left aside', () => {
   expect(readKept('{"version":0,"kept":{}}')).toBeUndefined();
   expect(readKept(42)).toBeUndefined();
 });
+
+test('pounds and °F are typed and read where somebody chose them; the book keeps kilograms and °C', async () => {
+  const page = openPage('ready', fakeWorld(), 'vat');
+  page.store.change((state) => ({ ...state, settings: { ...state.settings, units: 'imperial' } }));
+  await open('weigh', page);
+  expect(page.one('.tile').textContent).toContain('lb');
+  await keys(page, '3', 'point', '1', 'write');
+  // A pound is 0.45359237 kg exactly.
+  expect(named(page.world.logged[0] ?? [])).toMatchObject({
+    number: expect.closeTo(3.1 * 0.45359237, 9),
+    unit: 'kg',
+  });
+  page.one('#card-back').click();
+  await page.store.idle();
+  expect(page.text()).toContain('3.10 lb');
+  await open('water', page);
+  await keys(page, '8', '1', 'write');
+  expect(page.world.logged.at(-1)).toContainEqual(expect.closeTo((81 - 32) / 1.8, 9));
+  // 45 °C is the highest taken: 113 °F.
+  await keys(page, '1', '1', '4', 'write');
+  expect(page.text()).toContain('not above 113');
+});
+
+test('what was typed in one kind of units is not taken for the other', async () => {
+  const page = await open('weigh');
+  await keys(page, '2');
+  page.store.change((state) => ({ ...state, settings: { ...state.settings, units: 'imperial' } }));
+  expect((page.one('#field-weight') as HTMLInputElement).value).toBe('');
+});

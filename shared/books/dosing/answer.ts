@@ -12,6 +12,7 @@ import {
   fx,
   now,
 } from './layout';
+import { LEAST_ON_SCALE, STOCK_STRENGTH } from '../../dosing/spoons';
 import { AIR_FIRST, MEASURE_AMMONIA, WAIT, limeAndFish, unreachableWith } from '../../dosing/words';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
@@ -24,9 +25,9 @@ const MISSING = fx(
   'IF(NOT(ISNUMBER({volume})),"Type the water in the ' +
     'vat.",IF(NOT(ISNUMBER({temperature})),"Type the water temperature.",' +
     'IF(NOT(ISTEXT({stocked})),"Say whether fish, eggs or larvae are in the vat.",' +
-    `IF(COUNT(${LEVELS})=0,"Write the pH before any product in the first row of the readings, beside 0 g.",` +
-    `IF(COUNT(${DOSES})<>COUNT(${LEVELS}),"Every row of the readings needs both the grams and the pH.",` +
-    ('"Something typed cannot be used: grams must not fall from row to row, the wished pH ' +
+    `IF(COUNT(${LEVELS})=0,"Write the pH before any product in the first row of the log.",` +
+    `IF(COUNT(${DOSES})>=COUNT(${LEVELS}),"Every dose needs the pH read after it in its row; the first row is the pH before any product.",` +
+    ('"Something typed cannot be used: the rows must follow in time, the wished pH ' +
       'must lie inside the window, and every value must fit the hint of its cell. (#NAME? ' +
       'below: the Spawnbook functions are not here.)")))))'),
 );
@@ -36,9 +37,11 @@ const HINDRANCE =
   fx(`IF(ISNUMBER({ammonia}),"Ammonia: "&${VERDICT},${quoted(MEASURE_AMMONIA)})))`);
 
 const SPOONS = `IF(ISNUMBER(${now('spoons')}),"   =   "&TEXT(${now('spoons')},"0.0")&" level spoons","")`;
+/** Too little for a spoon or a scale: the same in a stock solution. */
+const STOCK = `IF(${now('dose')}<${LEAST_ON_SCALE},"   =   "&TEXT(${now('dose')}/${STOCK_STRENGTH}*1000,"0")&" mL of a stock of ${STOCK_STRENGTH} g in 1 L","")`;
 const EXPECT =
   `"Expect pH "&TEXT(${now('likely')},"0.00")&"; in 9 of 10 such waters between "&TEXT(${now('low')},"0.00")&" and "&TEXT(${now('high')},"0.00")` +
-  `&". Then "&${grams(now('total'))}&" g have gone in: write that beside the next pH."`;
+  `&". Then "&${grams(now('total'))}&" g have gone in. Write the grams you gave beside the pH you read next."`;
 
 const AIRED =
   `"Once aired${'"'}&IF(${IS_GIVEN},""," without product")&" pH "&TEXT(${now('aired')},"0.0")&"; in 9 of 10 such waters between "` +
@@ -52,7 +55,7 @@ const IS_REFUSED = `AND(${IS_FISH_IN},${IS_LIME})`;
 
 const LINES: readonly (readonly [formula: string, style: 'big' | 'quiet', height: number])[] = [
   [
-    `=IF(${IS_REFUSED},"${NOTHING}",IF(NOT(${HAS_ANSWER}),"NO ANSWER YET",IF(${IS_DOSE},IF(${IS_HINDERED},"${NOTHING}","GIVE NOW   "&${grams(now('dose'))}&" g"&${SPOONS}),IF(${now('action')}="stop","${NOTHING_NOW}",UPPER(${now('action')})))))`,
+    `=IF(${IS_REFUSED},"${NOTHING}",IF(NOT(${HAS_ANSWER}),"NO ANSWER YET",IF(${IS_DOSE},IF(${IS_HINDERED},"${NOTHING}","GIVE NOW   "&${grams(now('dose'))}&" g"&${SPOONS}&${STOCK}),IF(${now('action')}="stop","${NOTHING_NOW}",UPPER(${now('action')})))))`,
     'big',
     30,
   ],

@@ -1,7 +1,7 @@
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { styled } from '../../sheet/workbook/build';
 import type { DosingReading } from '../../dosing/ask';
-import { DRAWING, FIRST_READING, IS_GIVEN, LAST_PH, LEVELS, READINGS, fx, spilled } from './layout';
+import { DRAWING, FIRST_READING, LOG_AT, IS_GIVEN, LAST_PH, LEVELS, READINGS, fx, spilled } from './layout';
 
 const AXIS = { low: 4, high: 9 } as const;
 
@@ -46,7 +46,7 @@ export function drawing(sheet: SheetBuilder, readings: readonly DosingReading[])
       styled(i + 1, 'cell'),
       undefined,
       ...[
-        `=IF(ISNUMBER(I${at}),I${at},NA())`,
+        `=IF(ISNUMBER(${LOG_AT.ph}${at}),${LOG_AT.ph}${at},NA())`,
         after('likely'),
         after('low'),
         after('high'),
@@ -55,7 +55,7 @@ export function drawing(sheet: SheetBuilder, readings: readonly DosingReading[])
       ].map((formula) => styled(formula, 'cell', { format: '0.00' })),
     ]);
   }
-  const levels = readings.map(({ ph }) => ph);
+  const levels = readings.flatMap(({ ph }) => (ph === null ? [] : [ph]));
   sheet.chart({
     kind: 'line',
     title: 'The path of the pH',
@@ -69,7 +69,7 @@ export function drawing(sheet: SheetBuilder, readings: readonly DosingReading[])
     yTitle: 'pH',
     valueFormat: '0.0',
     valueRange: [Math.floor(Math.min(AXIS.low, ...levels)), Math.ceil(Math.max(AXIS.high, ...levels))],
-    from: 'J13',
-    to: 'J28',
+    from: `J${DRAWING}`,
+    to: `O${DRAWING + 16}`,
   });
 }

@@ -7,7 +7,7 @@ export const FIRST_INPUT = 14;
 /** The kit's figure in the unit of the formulas. */
 export const ALKALINITY = FIRST_INPUT + DOSING_FIELDS.length;
 export const FIRST_READING = 15;
-export const READINGS = 10;
+export const READINGS = 12;
 export const LAST_READING = FIRST_READING + READINGS - 1;
 /** Where the one formula stands, and the most rows it spills. */
 export const PLAN = 32;
@@ -16,8 +16,24 @@ export const AMMONIA = 44;
 export const CARE = 46;
 export const DRAWING = 54;
 
-export const DOSES = `$H$${FIRST_READING}:$H$${LAST_READING}`;
-export const LEVELS = `$I$${FIRST_READING}:$I$${LAST_READING}`;
+/** The log's columns on this sheet, in the order of the log. */
+export const LOG_AT = {
+  at: 'G',
+  vat: 'H',
+  what: 'I',
+  grams: 'J',
+  ph: 'K',
+  again: 'L',
+  celsius: 'M',
+  who: 'N',
+  note: 'O',
+} as const;
+const rangeOf = (column: string): string => `$${column}$${FIRST_READING}:$${column}$${LAST_READING}`;
+export const DOSES = rangeOf(LOG_AT.grams);
+export const LEVELS = rangeOf(LOG_AT.ph);
+export const AGAIN = rangeOf(LOG_AT.again);
+export const MOMENTS = rangeOf(LOG_AT.at);
+export const EVENTS = rangeOf(LOG_AT.what);
 
 export const cellOf = (key: DosingKey): string =>
   `$D$${FIRST_INPUT + DOSING_FIELDS.findIndex((field) => field.key === key)}`;

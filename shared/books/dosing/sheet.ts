@@ -5,23 +5,30 @@ import { calculate } from '../../catalogue/calculation';
 import type { CellModel, WorkbookModel } from '../../sheet/workbook/model';
 import { answerLines } from './answer';
 import type { DosingReading, Vat } from '../../dosing/ask';
+import type { LogColumn, LogLine } from '../../dosing/log';
+import { LOG_COLUMNS } from '../../dosing/log';
 import { askNext } from '../../dosing/ask';
 import { drawing } from './drawing';
 import type { DosingField } from '../../dosing/fields';
 import { DOSING_FIELDS, paramOf } from '../../dosing/fields';
 import {
+  AGAIN,
   ALKALINITY,
   AMMONIA,
   CARE,
   DOSES,
   DRAWING,
+  EVENTS,
   FIRST_INPUT,
   FIRST_READING,
   IS_BEGUN,
   IS_FISH_IN,
+  IS_LIME,
   LAST_PH,
   LAST_READING,
   LEVELS,
+  LOG_AT,
+  MOMENTS,
   PLAN,
   PLAN_ROWS,
   READINGS,
@@ -91,40 +98,48 @@ function inputs(sheet: SheetBuilder, vat: Vat): void {
     );
 }
 
+/** What happened before a reading, as the log says it. */
+const HAPPENED = ['reading', 'aired', 'jar', 'night', 'change', 'refill', 'rain'];
+
+const logCell = (line: DosingReading | undefined, key: keyof LogLine, format: string): CellModel => {
+  const value = line?.[key] ?? null;
+  return { style: 'input', format, ...(value === null || value === '' ? {} : { value }) };
+};
+
+/** The same lines as the log of the vats, under the same headings: what is typed here can be read back. */
 function readingsTable(sheet: SheetBuilder, readings: readonly DosingReading[]): void {
-  section(sheet, FIRST_READING - 2, 'GHI', 'Readings');
-  sheet.row(`G${FIRST_READING - 1}`, ['Reading', 'Grams so far', 'pH read'], 'heading');
-  for (let i = 0; i < READINGS; i++) {
-    const row = FIRST_READING + i;
-    const reading = readings[i];
-    sheet
-      .put(`G${row}`, i + 1, 'cell')
-      .put(`H${row}`, { ...(reading ? { value: reading.grams } : {}), style: 'input', format: '0.0' })
-      .put(`I${row}`, { ...(reading ? { value: reading.ph } : {}), style: 'input', format: '0.00' });
-  }
+  section(sheet, FIRST_READING - 2, Object.values(LOG_AT).join(''), 'The log of this vat');
+  const columns = LOG_COLUMNS.filter(({ key }) => key in LOG_AT) as readonly (LogColumn & { key: LogKey })[];
+  for (const { key, heading } of columns) sheet.put(`${LOG_AT[key]}${FIRST_READING - 1}`, heading, 'heading');
+  for (let i = 0; i < READINGS; i++)
+    for (const { key, format } of columns)
+      sheet.put(`${LOG_AT[key]}${FIRST_READING + i}`, logCell(readings[i], key, format));
   sheet.validate({
-    range: `H${FIRST_READING}:H${LAST_READING}`,
+    range: EVENTS,
+    kind: 'list',
+    items: HAPPENED,
+    message: 'What happened before this reading.',
+  });
+  sheet.validate({
+    range: DOSES,
     kind: 'decimal',
     min: 0,
     max: 1e7,
-    message: 'All the product that has gone in since the start. The first row is 0.',
+    message: 'The grams given before this reading, as the spoon really held them. Empty: none.',
   });
-  sheet.validate({
-    range: `I${FIRST_READING}:I${LAST_READING}`,
-    kind: 'decimal',
-    min: 0,
-    max: 14,
-    message: 'Once mixed, the meter at rest.',
-  });
+  for (const range of [LEVELS, AGAIN])
+    sheet.validate({ range, kind: 'decimal', min: 3, max: 11, message: 'Once mixed, the meter at rest.' });
   sheet.merge(
-    `G${LAST_READING + 1}:I${LAST_READING + 4}`,
-    'First row: 0 g and the pH before any product. Then running totals, not the last part alone.',
+    `G${LAST_READING + 1}:O${LAST_READING + 2}`,
+    'One row a reading: first the pH before any product. Beside a later reading stand the grams given before it, ' +
+      'and what happened: aired, jar (a shaken jar of the water), night, change, refill, rain.',
     'quiet',
   );
 }
+type LogKey = keyof typeof LOG_AT;
 
 const CALL = fx(
-  `SPAWN.BUFFER.NEXT({volume},${DOSES},${LEVELS},{target},{spoon},{temperature},{material},{purity},{origin},$D$${ALKALINITY},,{meter},{bottom},{top},,${IS_FISH_IN},FALSE)`,
+  `SPAWN.BUFFER.NEXT({volume},${DOSES},${LEVELS},{target},{spoon},{temperature},{material},{purity},{origin},$D$${ALKALINITY},,{meter},{bottom},{top},,${IS_FISH_IN},FALSE,${EVENTS},${AGAIN},${MOMENTS},"given before")`,
 );
 const COLUMNS = 14;
 
@@ -191,20 +206,35 @@ function ammonia(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading
   });
 }
 
+/** A formula holds texts of up to 255 letters: longer ones stand in parts. */
+const PART = 250;
+const literal = (text: string): string =>
+  Array.from(
+    { length: Math.ceil(text.length / PART) },
+    (_, i) => `"${text.slice(i * PART, (i + 1) * PART).replaceAll('"', '""')}"`,
+  ).join('&');
+
+/** The cautions of the product chosen, and of fish where fish are in: no others. */
+const CARED: readonly (readonly [key: string, when: string])[] = [
+  ['SODA_ASH', fx('OR({material}="soda ash",{material}="soda ash monohydrate",{material}="washing soda")')],
+  ['LIME', IS_LIME],
+  ['AMMONIA', IS_FISH_IN],
+];
 function care(sheet: SheetBuilder): void {
-  ['SODA_ASH', 'LIME', 'AMMONIA']
-    .map((key) => CAUTIONS[key] ?? '')
-    .forEach((text, i) => {
-      sheet
-        .merge(`B${CARE + i}:J${CARE + i}`, `Take care: ${text}`, 'warning')
-        .height(CARE + i, Math.ceil(text.length / PAGE_WIDTH) * POINTS_PER_LINE + 6);
-    });
+  CARED.forEach(([key, when], i) => {
+    const text = `Take care: ${CAUTIONS[key] ?? ''}`;
+    const row = CARE + i;
+    sheet
+      .merge(`B${row}:J${row}`, `=IF(${when},${literal(text)},"")`, 'quiet')
+      .when({ range: `B${row}:J${row}`, formula: `=$B$${row}<>""`, style: 'warning' })
+      .height(row, Math.ceil(text.length / PAGE_WIDTH) * POINTS_PER_LINE + 6);
+  });
 }
 
 /** A workbook of one sheet for one vat. Answers that are null stay empty, to be typed. */
 export function dosingWorkbook(vat: Vat, readings: readonly DosingReading[]): WorkbookModel {
   const sheet = new SheetBuilder(SHEET, {
-    widths: [2, 6, 34, 11, 9, 9, 10, 12, 10, 40, 11, 9, 9, 9, 9],
+    widths: [2, 6, 34, 11, 9, 9, 17, 9, 10, 26, 10, 10, 10, 10, 22],
     tab: '2F7480',
     isProtected: true,
     hasGridlines: false,
@@ -213,8 +243,8 @@ export function dosingWorkbook(vat: Vat, readings: readonly DosingReading[]): Wo
   sheet.put('B1', 'Dosing at the vat', 'title').height(1, 26);
   sheet.put(
     'B2',
-    'Yellow cells are yours. Give the dose, wait, write down the grams so far and the ' +
-      'pH; the answer follows every reading.',
+    'Yellow cells are yours. Give the dose, wait, read, and write one row: the grams given and the pH read; ' +
+      'the answer follows every row.',
     'subtitle',
   );
   answerLines(sheet);

@@ -17,6 +17,8 @@ function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
   const here = (key: keyof typeof batches.letters): string => batches.here(key, row);
   const of = (key: WorkingKey): Content => `=${workings.there(key, workings.first + i)}`;
   const given = pages.givenOf(batch);
+  const { days } = pages.tables;
+  const own = `(${days.range('batch')}=${here('batch')})`;
   const part = `SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')})`;
   const gone = `SUMIFS(${log.range('number')},${log.range('batch')},${here('batch')},${log.range('what')},"released")`;
   return {
@@ -35,6 +37,9 @@ function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
     toSet: batch.eggs,
     feeding: of('feeding'),
     promised: `=SUMIFS(${shares.range('handOver')},${shares.range('batch')},${here('batch')})`,
+    change: `=SUMPRODUCT(MAX(${own}*${days.range('change')}))`,
+    air: `=SUMPRODUCT(MIN((${days.range('batch')}<>${here('batch')})*1000000+${days.range('air')}))`,
+    net: of('netArea'),
     extra: `=MAX(0,IF(${part}>0,SUMIFS(${shares.range('fishThen')},${shares.range('batch')},${here('batch')})/${part},IF(${here('state')}="lost",0,${workings.there('fish', workings.first + i)}))-${here('promised')}-${gone})`,
   };
 }

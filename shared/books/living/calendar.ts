@@ -6,19 +6,19 @@ import type { RunTask } from '../../run/lines';
 import type { LivingPages } from './context';
 import { HEAD } from './layout';
 
-/** Days of the calendar that print; planning again moves them on. */
+/** Days of the calendar that print, from the first task on; planning again moves them on. */
 const PRINTED = 28;
 
 /** What to do on which day at which hour, in order; ticked off here or in the pane. */
 export function calendarSheet(pages: LivingPages): SheetModel {
   const { calendar, tasks } = pages.tables;
   const { plan, rows } = pages;
-  const until = plan.plannedOn + PRINTED;
+  const until = Math.max(plan.plannedOn, rows.tasks[0]?.when ?? 0) + PRINTED;
   const printed = rows.tasks.findLastIndex(({ when }) => when < until);
   const sheet = pages.sheet(
     'calendar',
     'Calendar',
-    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. The next four weeks print.`,
+    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. Four weeks print, from the first task on.`,
     {
       widths: [2, ...calendar.widths],
       tab: 'C8742A',
@@ -36,11 +36,12 @@ export function calendarSheet(pages: LivingPages): SheetModel {
     const of = (key: keyof typeof tasks.letters): string => tasks.there(key, tasks.first + i);
     const { unit = '' } = TASKS[task] as RunTask;
     calendar.line(sheet, row, {
-      date: `=INT(${of('when')})`,
-      hour: `=MOD(${of('when')},1)`,
+      date: `=INT(${of('when')}+0.5/1440)`,
+      hour: `=ROUND(MOD(${of('when')},1)*1440,0)/1440`,
       batch: `=${of('batch')}`,
       what,
-      amount: `=${of('amount')}`,
+      // Whole fish and eggs; small amounts to what a scale shows.
+      amount: `=IF(ISNUMBER(${of('amount')}),ROUND(${of('amount')},IF(${of('amount')}>=100,0,2)),"")`,
       unit,
     });
     sheet.height(row, heightFor([what, 62]));

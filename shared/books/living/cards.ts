@@ -3,7 +3,8 @@ import { calculate } from '../../catalogue/calculation';
 import { CAUTIONS } from '../../functions/cautions';
 import type { SheetBuilder } from '../../sheet/workbook/build';
 import { SheetBuilder as Builder, heightFor, styled } from '../../sheet/workbook/build';
-import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
+import type { CellModel, SheetModel, StyleName, WorkbookModel } from '../../sheet/workbook/model';
+import { STYLES } from '../../sheet/workbook/styles';
 import { dayText, momentText, timeText, weekdayText } from '../../units/dates';
 import { formatNumber } from '../../sheet/formula/textFormat';
 import type { OrderBook } from '../../season/orderBook';
@@ -40,7 +41,17 @@ function parents(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, fr
       ])
       .height(from + 2 + i, 22);
   });
-  return from + 3 + batch.pairs.length;
+  const [saline, donors] = [reader.number('saline'), Math.ceil(reader.number('donors'))];
+  if (!(saline > 0)) return from + 3 + batch.pairs.length;
+  const row = from + 2 + batch.pairs.length;
+  sheet
+    .merge(
+      `B${row}:G${row}`,
+      `In all ${formatNumber(reader.number('hormone'), '#,##0.0')} ${unit} in ${formatNumber(saline, '0.0')} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`,
+      'text',
+    )
+    .height(row, 24);
+  return row + 2;
 }
 
 /** The clock of the run: what is expected, and a box for when it was. */
@@ -50,9 +61,9 @@ function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from
     when(half(reader.number(key)));
   const lines: readonly (readonly [string, string, string])[] = [
     ['Inject', at('inject'), ''],
-    ['First look, then every half hour', at('look'), ''],
+    ['First look, each half hour', at('look'), ''],
     ['Strip', when(half(batch.stripAt)), `${many(reader.number('eggs'))} eggs`],
-    ['Nobody has tested later than', at('late'), ''],
+    ['Not later than', at('late'), ''],
     ['First hatch', at('hatchAt'), `${many(reader.number('larvae'))} larvae`],
     ['Hatch over, net out', at('hatchEnd'), ''],
     ['First food', at('feed'), `${many(reader.number('feeding'))} larvae`],
@@ -78,11 +89,9 @@ function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from
 /** Boxes to write in: readings, doses, dead, day by day. */
 function boxes(sheet: SheetBuilder, from: number, lines: number): number {
   section(sheet, from, 'Written down');
-  sheet.row(
-    `B${from + 1}`,
-    ['Date and hour', '°C', 'pH', 'Dead', 'Food, water changed', 'Initials'],
-    'heading',
-  );
+  sheet
+    .row(`B${from + 1}`, ['Date and hour', '°C', 'pH', 'Dead', 'Food, water', 'Initials'], 'heading')
+    .height(from + 1, 18);
   for (let i = 0; i < lines; i++)
     sheet
       .row(
@@ -93,10 +102,38 @@ function boxes(sheet: SheetBuilder, from: number, lines: number): number {
   return from + 3 + lines;
 }
 
-const LINES_ON_A4 = 34;
+/** Letters of a card in points: it hangs on a wall and is read at arm's length, with wet hands. */
+const POINTS: Readonly<Partial<Record<StyleName, number>>> = {
+  title: 26,
+  big: 22,
+  section: 16,
+  heading: 12,
+  label: 14,
+  cell: 15,
+  result: 16,
+  text: 14,
+  quiet: 13,
+  warning: 12,
+};
+const TALLER = 1.35;
+/** The same card in large letters and tall lines. */
+function large(sheet: SheetModel): SheetModel {
+  const cellOf = (cell: CellModel): CellModel => {
+    const size = cell.style && POINTS[cell.style];
+    return cell.style && size !== undefined ? { ...cell, look: { ...STYLES[cell.style], size } } : cell;
+  };
+  const heights = Object.entries(sheet.heights ?? {}).map(([row, height]) => [row, TALLER * height]);
+  return {
+    ...sheet,
+    cells: Object.fromEntries(Object.entries(sheet.cells).map(([at, cell]) => [at, cellOf(cell)])),
+    heights: Object.fromEntries(heights) as Record<number, number>,
+  };
+}
+
+const LINES_ON_A4 = 32;
 function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
   const sheet = new Builder(`Run ${batch.name}`, {
-    widths: [1, 30, 14, 14, 18, 22, 12],
+    widths: [1, 33, 15, 15, 21, 22, 12],
     hasGridlines: false,
     print: {
       onePage: true,
@@ -127,10 +164,34 @@ function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
   row = boxes(sheet, row + 3, Math.max(6, LINES_ON_A4 - row));
   const care = CAUTIONS['HORMONE'] ?? '';
   sheet.merge(`B${row}:G${row}`, care, 'warning').height(row, heightFor([care, 90]));
-  return sheet.build();
+  return large(sheet.build());
+}
+
+const AIR_GONE =
+  'Air gone: stop feed, mains off before touching a pump, move the water by hand, ' +
+  'then fresh aired water of the same warmth.';
+/** What the vat asks for on the hardest day of the stay: its part of the batch's water, minutes without air. */
+function asksOf(pages: LivingPages, stay: BatchStay, batch: SeasonBatch): string | undefined {
+  const litres = (name: string): number => pages.book.vats.find((vat) => vat.name === name)?.litres ?? 0;
+  const days = Array.from(
+    { length: Math.max(0, Math.ceil(stay.to - batch.feedFrom)) },
+    (_, day) => day,
+  ).filter((day) => batch.feedFrom + day >= Math.floor(stay.from));
+  const hardest = days
+    .map((day) => ({ day, of: pages.day(batch, day) }))
+    .reduce<{ day: number; of: ReturnType<LivingPages['day']> } | undefined>(
+      (most, one) => (most && most.of.number('change') >= one.of.number('change') ? most : one),
+      undefined,
+    );
+  if (!hardest) return undefined;
+  const { day, of } = hardest;
+  const part = of.number('litresNow') > 0 ? litres(stay.vat) / of.number('litresNow') : 1;
+  const [water, feed] = [of.number('change') * part, of.number('dry') * part];
+  return `By ${dayText(batch.feedFrom + day)}: ${many(feed)} g of dry feed and ${many(water)} L of new water a day, in parts. Without air act within ${many(of.number('air'))} minutes.`;
 }
 
 function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
+  const { stage } = stay;
   const vat = pages.book.vats.find(({ name }) => name === stay.vat);
   const sheet = new Builder(`Vat card ${i + 1}`, {
     widths: [1, 16, 10, 10, 10, 20, 10],
@@ -158,8 +219,15 @@ function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: num
   next.forEach((text, k) =>
     sheet.merge(`B${7 + k}:G${7 + k}`, text, 'text').height(7 + k, heightFor([text, 62])),
   );
-  boxes(sheet, 8 + next.length, 12);
-  return sheet.build();
+  const row = 8 + next.length;
+  const asks = stage === 'eggs' ? undefined : asksOf(pages, stay, batch);
+  if (asks) sheet.merge(`B${row}:G${row}`, asks, 'text').height(row, heightFor([asks, 46]));
+  sheet
+    .merge(`B${row + 1}:G${row + 1}`, AIR_GONE, 'warning')
+    .height(row + 1, heightFor([AIR_GONE, 54]))
+    .height(row, asks ? heightFor([asks, 46]) : 6);
+  boxes(sheet, row + 3, 9);
+  return large(sheet.build());
 }
 
 /** Cards of the batches that stand or come up, a workbook of its own: one A4 page a batch, one A5 a vat. */

@@ -48,6 +48,9 @@ export const BATCHES = {
   feeding: col('Larvae feeding', 10, 'cell', WHOLE),
   promised: col('Fish for orders', 10, 'result', WHOLE),
   extra: col('Extra', 9, 'cell', WHOLE),
+  change: col('Most new water a day, L', 10, 'cell', WHOLE),
+  air: col('Least minutes without air', 9, 'cell', WHOLE),
+  net: col('Net, m²', 7, 'cell', '0.00'),
 } as const;
 
 export const PAIRS = {
@@ -277,11 +280,12 @@ export const SHARES: Readonly<
   handAt: col('Hand over at', 14, 'cell', SHORT),
 };
 
-export const DAYS: Readonly<Record<'batch' | 'line' | 'day' | 'left' | DayLineKey, TableColumn>> = {
+export const DAYS: Readonly<Record<'batch' | 'line' | 'day' | 'left' | 'today' | DayLineKey, TableColumn>> = {
   batch: col('Batch', 8, 'label'),
   line: col('Line of the batch', 9, 'cell', '0'),
   day: col('Day of feeding', 9, 'cell', '0'),
   left: col('Part that left before', 9, 'cell', '0%'),
+  today: col('Of today', 9, 'cell', '0'),
   ...derived(DAY_LINES),
 };
 

@@ -36,7 +36,7 @@ export class LivingPages {
     readonly typed?: TypedActuals,
   ) {
     this.assumed = assumed(book.assumptions);
-    this.rows = rowsOf(plan, (batch, share) => this.timesOf(batch, share));
+    this.rows = rowsOf(plan, book.preparation, (batch, share) => this.timesOf(batch, share));
     this.weeks = weeksOf(book, plan);
     this.tables = tablesOf(book, this.rows, this.weeks.count, typed?.log.length);
   }
@@ -100,7 +100,18 @@ export class LivingPages {
       litresFry: litres('fry'),
       litresNursing: litres('nursing'),
       isLost: batch.state,
+      ...this.weighingOf(batch.name),
     };
+  }
+
+  /** A weighing typed on Counts decides how fast its fish grow. */
+  private weighingOf(batch: string): Record<string, Operand> {
+    const line = this.typed?.fry.find((one) => one.batch === batch);
+    const number = (key: string): Operand => {
+      const value = line?.[key];
+      return typeof value === 'number' ? value : null;
+    };
+    return { weighedGrams: number('weight'), weighedOn: number('weighed') };
   }
 
   reader(batch: SeasonBatch): LineReader<RunLineKey> {

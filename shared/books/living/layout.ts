@@ -2,6 +2,7 @@ import type { OrderBook } from '../../season/orderBook';
 import type { BatchStay, SeasonBatch, SeasonPlan } from '../../season/types';
 import { taskList } from '../../run/lines';
 import type { TaskContext, TaskKey } from '../../run/lines';
+import { preparationNamed } from '../../families/preparations';
 import { mondayOf } from '../../units/dates';
 import * as columns from './columns';
 import { Table } from './table';
@@ -83,7 +84,13 @@ export type Tables = ReturnType<typeof tablesOf>;
 
 const isAlive = ({ state }: SeasonBatch): boolean => state !== 'over' && state !== 'lost';
 
-export const contextOf = (plan: BookPlan, batch: SeasonBatch, order = ''): TaskContext => {
+export const contextOf = (
+  plan: BookPlan,
+  batch: SeasonBatch,
+  preparation: string,
+  order = '',
+): TaskContext => {
+  const hormone = preparationNamed(preparation);
   const vats = (stage: BatchStay['stage']): string[] => [
     ...new Set(plan.stays.flatMap((s) => (s.batch === batch.name && s.stage === stage ? [s.vat] : []))),
   ];
@@ -95,12 +102,17 @@ export const contextOf = (plan: BookPlan, batch: SeasonBatch, order = ''): TaskC
     fryVats: vats('fry'),
     nursingVats: vats('nursing'),
     order,
+    preparation,
+    unit: hormone?.unit ?? '',
+    isSolution: hormone?.isSolution ?? true,
+    donors: (hormone?.donorsPerKg ?? 0) > 0,
   };
 };
 
 /** `timesOf`: when each task of a batch (or of its fish for an order) is planned. */
 export function rowsOf(
   plan: BookPlan,
+  preparation: string,
   timesOf: (
     batch: SeasonBatch,
     order: SeasonPlan['allocations'][number] | undefined,
@@ -109,18 +121,19 @@ export function rowsOf(
   const batches = plan.batches;
   const tasks = batches.filter(isAlive).flatMap((batch): TaskLine[] => {
     const own = plan.allocations.filter((a) => a.batch === batch.name);
-    return taskList.flatMap(([key, task]): TaskLine[] => {
+    const asked = taskList.filter(([, task]) => task.isAsked?.(contextOf(plan, batch, preparation)) ?? true);
+    return asked.flatMap(([key, task]): TaskLine[] => {
       if (task.per === 'order')
         return own.map((share) => ({
           batch: batch.name,
           task: key,
           order: share.order,
           later: 0,
-          what: task.what(contextOf(plan, batch, share.order)),
+          what: task.what(contextOf(plan, batch, preparation, share.order)),
           when: timesOf(batch, share)(key),
         }));
       const at = timesOf(batch, undefined)(key);
-      const context = contextOf(plan, batch);
+      const context = contextOf(plan, batch, preparation);
       const repeats = task.every ? Math.max(1, Math.ceil((batch.leavesOn - 1 - at) / task.every)) : 1;
       return Array.from({ length: repeats }, (_, i) => ({
         batch: batch.name,

@@ -7,6 +7,7 @@ import type { SheetModel } from '../../sheet/workbook/model';
 import type { LivingPages } from './context';
 import { WHOLE } from './columns';
 import { col } from './table';
+import { stillWater } from './stillWater';
 import { VERDICT_STYLE } from './verdicts';
 
 const LAST = 'J';
@@ -58,6 +59,14 @@ const section = (sheet: SheetBuilder, row: number, title: string): void => {
   for (const letter of 'BCDEFGHIJ') sheet.put(`${letter}${row}`, letter === 'B' ? title : '', 'section');
 };
 
+/** What stands on the first page on a day without work: the next task, of a list in the order of time. */
+function nextWork({ tables: { tasks, calendar }, fx }: LivingPages): string {
+  const when = tasks.range('when');
+  const line = fx(`IFERROR(MATCH({today}+1,${when},1),0)+1`);
+  const task = `TEXT(INDEX(${when},${line}),"ddd d mmm, hh:mm")&": "&INDEX(${calendar.range('what')},${line})`;
+  return `IFERROR("Nothing today. Next: "&${task},"Nothing today, and nothing after it.")`;
+}
+
 /** Work of one day: the k-th task whose counter reaches k. */
 function work(
   pages: LivingPages,
@@ -74,10 +83,16 @@ function work(
     const at = `$J${row}`;
     const of = (cell: string, otherwise = '""'): string => `=IF(ISNUMBER(${at}),${cell},${otherwise})`;
     sheet
-      .put(`B${row}`, of(`MOD(${tasks.lookup('when', at)},1)`), 'cell', { format: 'hh:mm' })
+      .put(`B${row}`, of(`ROUND(MOD(${tasks.lookup('when', at)},1)*1440,0)/1440`), 'cell', {
+        format: 'hh:mm',
+      })
       .put(`C${row}`, of(tasks.lookup('batch', at)), 'text')
-      .merge(`D${row}:G${row}`, of(calendar.lookup('what', at)), 'text')
-      .put(`H${row}`, of(tasks.lookup('amount', at)), 'cell', { format: '#,##0.##' })
+      .merge(
+        `D${row}:G${row}`,
+        of(calendar.lookup('what', at), which === 'today' && k === 0 ? nextWork(pages) : '""'),
+        'text',
+      )
+      .put(`H${row}`, of(calendar.lookup('amount', at)), 'cell', { format: '#,##0.##' })
       .put(`I${row}`, of(`${calendar.lookup('unit', at)}&""`), 'text')
       .put(
         `J${row}`,
@@ -167,6 +182,74 @@ function vats(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   return from + lines + 3;
 }
 
+/** So many batches are seen at once; more stand on the sheet of days. */
+const CARED = 5;
+/** Water, air and food of each batch that is fed today. */
+function care(pages: LivingPages, sheet: SheetBuilder, from: number): number {
+  const { days } = pages.tables;
+  const lines = Math.min(CARED, Math.max(1, pages.rows.batches.length));
+  section(sheet, from, 'Water, air and food today');
+  sheet.row(
+    `B${from + 1}`,
+    [
+      'Batch',
+      'Day fed',
+      'Fish',
+      'New water, L',
+      'Of its vats',
+      'No air: act within, min',
+      'Grain, mm',
+      'Usual dead, to',
+      'Line',
+    ],
+    'heading',
+  );
+  for (let k = 0; k < lines; k++) {
+    const row = from + 2 + k;
+    const of = (key: keyof typeof days.letters): string =>
+      `=IF(ISNUMBER($J${row}),${days.lookup(key, `$J${row}`)},"")`;
+    const before = `J${row - 1}`;
+    const next = `IFERROR(MATCH(1+${days.lookup('today', before)},${days.range('today')},0),"")`;
+    sheet
+      .put(`B${row}`, of('batch'), 'label')
+      .put(`C${row}`, of('day'), 'cell', { format: '0' })
+      .put(`D${row}`, of('fishNow'), 'cell', { format: WHOLE })
+      .put(`E${row}`, of('change'), 'result', { format: WHOLE })
+      .put(`F${row}`, of('changes'), 'cell', { format: '0.0" times"' })
+      .put(`G${row}`, of('air'), 'result', { format: '0' })
+      .put(`H${row}`, of('grain'), 'cell', { format: '0.0' })
+      .put(`I${row}`, of('deadTo'), 'cell', { format: WHOLE })
+      .put(
+        `J${row}`,
+        k === 0 ? `=IFERROR(MATCH(1,${days.range('today')},0),"")` : `=IF(ISNUMBER(${before}),${next},"")`,
+        'quiet',
+        { format: '"line "0' },
+      );
+  }
+  const last = from + 1 + lines;
+  sheet
+    .when({
+      range: `F${from + 2}:F${last}`,
+      formula: `=AND(ISNUMBER($F${from + 2}),$F${from + 2}>1)`,
+      style: 'warning',
+    })
+    .merge(
+      `B${last + 1}:${LAST}${last + 1}`,
+      'Change it in parts, aired and of the same temperature; more than their vats hold a day needs flow, ' +
+        'more vats or less feed. Air gone: stop feed, switch the mains off before touching a pump, move the ' +
+        'water by hand, then fresh aired water.',
+      'quiet',
+    )
+    .height(last + 1, 30);
+  const hard = stillWater(pages).slice(0, CARED);
+  hard.forEach(({ message }, i) =>
+    sheet
+      .merge(`B${last + 2 + i}:${LAST}${last + 2 + i}`, message, 'warning')
+      .height(last + 2 + i, heightFor([message, WIDTH - 20])),
+  );
+  return last + hard.length + 3;
+}
+
 function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
   const { orders: o } = pages.tables;
   const shown = [...pages.book.orders.entries()]
@@ -250,6 +333,7 @@ export function todaySheet(pages: LivingPages): SheetModel {
   let row = work(pages, sheet, BOXES + 3, 'today', 'Today');
   row = work(pages, sheet, row, 'tomorrow', 'Tomorrow');
   row = vats(pages, sheet, row);
+  row = care(pages, sheet, row);
   row = orders(pages, sheet, row);
   words(pages, sheet, row);
   return sheet.build();

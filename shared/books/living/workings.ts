@@ -77,6 +77,8 @@ function givenCells(pages: LivingPages, batch: SeasonBatch, i: number): Record<B
     feedingCounted: orBlank(fry('larvae')),
     weanedCounted: orBlank(fry('weaned')),
     handedCounted: '',
+    weighedGrams: orBlank(fry('weight')),
+    weighedOn: orBlank(fry('weighed')),
   };
 }
 
@@ -157,6 +159,9 @@ export function daysSheet(pages: LivingPages): SheetModel {
       line: lineOf(pages, here('batch')),
       day,
       left: `=SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('on')},"<="&${here('date')})`,
+      today: pages.fx(
+        `=N(${days.here('today', row - 1)})+IF(AND(${here('date')}={today},${here('fishNow')}>=1),1,0)`,
+      ),
       ...Object.fromEntries(Object.entries(DAY_LINES).map(([key, line]) => [key, formulaOf(line, where)])),
     });
   });

@@ -93,6 +93,7 @@ const MONEY = new Set<FieldName>([
 const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
   fish: ['weight', 'ration', 'feed', 'biomass'],
   stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
+  femaleAfter: ['female', 'femaleWeight', 'eggWeight', 'stripped'],
 };
 const BESIDE_WEIGHS = 0.28;
 const beside = (field: FieldName, sure: ReadonlySet<FieldName>): number =>

@@ -248,3 +248,7 @@ export const ownUnit = (field: FieldName): string | undefined => {
 };
 export const converter = (field: FieldName, unit: string | undefined): Convert =>
   unit === undefined ? same : (UNITS[field]?.[unit] ?? same);
+
+/** The units each field may be kept in, its own first. */
+export const unitChoices = (): Readonly<Partial<Record<FieldName, readonly string[]>>> =>
+  Object.fromEntries(Object.entries(UNITS).map(([field, units]) => [field, Object.keys(units)]));

@@ -4,7 +4,8 @@ import type { RecordTable } from '../table';
 
 /** A column whose meaning is open or unsure, with what it may be: asked in the order they are worth asking. */
 export interface ColumnQuestion {
-  readonly sheet: string;
+  /** Undefined where it is a line of a form, which may stand on any sheet. */
+  readonly sheet: string | undefined;
   readonly header: string;
   readonly parent: string;
   readonly samples: readonly string[];
@@ -76,7 +77,7 @@ export function readingShare(tables: readonly RecordTable[]): ReadingShare {
     .filter(({ worth, mapped }) => worth > 0.02 && mapped.confidence < SURE)
     .sort((a, b) => b.worth - a.worth)
     .map(({ table, mapped, worth }): ColumnQuestion => ({
-      sheet: table.title,
+      sheet: table.layout === 'rows' ? table.title : undefined,
       header: mapped.header,
       parent: mapped.parent,
       samples: mapped.samples,

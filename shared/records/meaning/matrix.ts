@@ -1,6 +1,6 @@
 import type { ColumnContent } from '../columns/content';
+import { readDate } from '../columns/dates';
 import type { NumericField } from '../fields';
-import { fieldSpec } from '../fields';
 import { fold } from '../words/fold';
 import { evidenceOf, scoreOf } from './fit';
 
@@ -24,6 +24,7 @@ function shapeOf(header: string): string | undefined {
     .replace(/[\s._-]+/g, ' ')
     .trim();
   if (text === '' || text.length > 24) return undefined;
+  if (readDate(header.trim(), 'day first') !== undefined) return 'a day';
   if (/\d+$/.test(text) && !/[%/()]/.test(text)) return text.replace(/\d+$/, '#');
   const letter = /^(.{2,}) [a-z]$/.exec(text);
   return letter ? `${letter[1] ?? ''} ?` : undefined;
@@ -47,7 +48,42 @@ function group(columns: readonly Headed[]): number[] {
   return best.length >= 2 ? best : [];
 }
 
-/** What the cells of a matrix hold is said by the words above it. */
+const LEAST_LETTERS = 4;
+/** "Dead" of "Dead day 1": words a heading shares with its neighbours, if they are more than the name of a tank. */
+function commonOf(header: string): string {
+  if (shapeOf(header) === 'a day') return '';
+  const words = fold(header).replace(/[\s._-]*\d+$/, '');
+  return words.length < LEAST_LETTERS || (evidenceOf(words, '').words.get('vat') ?? 0) > 0.5 ? '' : words;
+}
+
+/** What is written down tank by tank or day by day. */
+const KEPT_SO: ReadonlySet<NumericField> = new Set<NumericField>([
+  'dead',
+  'feed',
+  'fish',
+  'alive',
+  'stocked',
+  'sold',
+  'weight',
+  'length',
+  'biomass',
+  'temperature',
+  'ph',
+  'oxygen',
+  'salinity',
+  'ammonia',
+  'nitrite',
+  'density',
+  'eggs',
+  'eggsDead',
+  'hatched',
+  'fry',
+  'materialDose',
+  'treatAmount',
+  'survival',
+]);
+
+/** What the cells of a matrix hold is said by the words above it, or by what its headings have in common. */
 export function repeatedColumns(columns: readonly Headed[], titles: readonly string[]): Matrix {
   const found = group(columns);
   const [first] = found;
@@ -57,12 +93,12 @@ export function repeatedColumns(columns: readonly Headed[], titles: readonly str
   const parent = one.parent;
   const pooled = pool(found.map((i) => columns[i]?.content ?? one.content));
   let best: { field: NumericField; score: number; unit: string | undefined } | undefined;
-  for (const [i, title] of [parent, ...titles].entries()) {
+  for (const [i, title] of [parent, commonOf(one.header), ...titles].entries()) {
     if (title === '') continue;
     const evidence = evidenceOf(title, '');
     for (const [field, words] of evidence.words) {
-      if (fieldSpec(field).kind !== 'number' || words < 0.3) continue;
-      const score = scoreOf(field, evidence, pooled) - 0.2 * i;
+      if (!KEPT_SO.has(field as NumericField) || words < 0.3) continue;
+      const score = scoreOf(field, evidence, pooled) + 2 * (words - 0.5) - 0.2 * i;
       if (score > 0.8 && (!best || score > best.score))
         best = { field: field as NumericField, score, unit: evidence.unit?.unit };
     }

@@ -1399,7 +1399,7 @@ closing_stock hi: antim shesh; shesh; bacha stock
 closing_stock vi: ton cuoi; ton cuoi ky; con lai; ton kho; cuoi ky
 closing_stock th: khong luea; yot khong luea; yot yok pai
 closing_stock ar: رصيد اخر المده; الرصيد الختامي; الرصيد; المخزون الحالي
-stock_in en: in; received; purchased; added; stock in; qty in; bought; input; addition; additions; receipts; supply; qty received; debit; came in; brought in; collected
+stock_in en: in; trans in; trans. in; transfer in; transferred in; moved in; ~tr in; received; purchased; added; stock in; qty in; bought; input; addition; additions; receipts; supply; qty received; debit; came in; brought in; collected
 stock_in fr: entree; entrees; recu; achats; achete; approvisionnement; ajout; qte recue; reception
 stock_in pt: entrada; entradas; recebido; compra; compras; adicionado; aquisicao
 stock_in es: ingreso; recibido; ingresos
@@ -1412,7 +1412,7 @@ stock_in hi: aamad; prapt; kharid; jama; aavak
 stock_in vi: nhap; so nhap; mua vao; nhap kho; nhap them
 stock_in th: rap; rap khao; sue
 stock_in ar: وارد; الوارد; الداخل; المشتريات; المستلم; اضافات
-stock_out en: out; issued; removed; stock out; qty out; used; usage; consumed; withdrawn; issues; given out; dispatched; discarded; culled; harvested; supplied out
+stock_out en: out; trans out; trans. out; transfer out; transferred out; moved out; ~tr out; issued; removed; stock out; qty out; used; usage; consumed; withdrawn; issues; given out; dispatched; discarded; culled; harvested; supplied out
 stock_out fr: sortie; sorties; sorti; utilise; consomme; retire; qte sortie; prelevement
 stock_out pt: saida; saidas; retirado; usado; utilizado; consumido; baixa
 stock_out es: salida; salidas; egreso
@@ -1673,14 +1673,14 @@ target_plan_row ms: sasaran; rancangan; anggaran; sebenar; jangkaan
 target_plan_row sw: lengo; mpango; makadirio; halisi
 target_plan_row vi: ke hoach; muc tieu; du kien; thuc te; dinh muc
 target_plan_row ar: المستهدف; المخطط; المتوقع; الفعلي
-value_nil en: nil; -; –; —; 0; none; no; zero; o; ~n/l; no mortality; no death; nill; no mort
+value_nil en: nil; fasting; fasted; fast; no feed; not fed; -; –; —; 0; none; no; zero; o; ~n/l; no mortality; no death; nill; no mort
 value_nil pcm: nothing; no dey; e no dey
-value_nil fr: neant; rien; aucun; aucune; r.a.s.; ~ras; pas de mortalite; nul
-value_nil pt: nenhum; nenhuma; nada; nulo; sem; sem mortalidade
-value_nil es: ninguno; ninguna; cero; sin novedad; ~s/n; sin mortalidad
-value_nil id: nihil; tidak ada; nol; tdk ada; kosong; tidak ada kematian
+value_nil fr: neant; jeun; a jeun; jeune; pas nourri; rien; aucun; aucune; r.a.s.; ~ras; pas de mortalite; nul
+value_nil pt: nenhum; jejum; em jejum; sem racao; nenhuma; nada; nulo; sem; sem mortalidade
+value_nil es: ninguno; ayuno; en ayuno; sin alimento; ninguna; cero; sin novedad; ~s/n; sin mortalidad
+value_nil id: nihil; puasa; dipuasakan; tidak ada; nol; tdk ada; kosong; tidak ada kematian
 value_nil ms: tiada; tiada kematian; sifar
-value_nil sw: hakuna; sifuri; hamna; bila
+value_nil sw: hakuna; kufunga; hawajalishwa; sifuri; hamna; bila
 value_nil ha: babu; ba komai; ba ko daya; sifili
 value_nil yo: ko si; rara; odo
 value_nil ig: enweghi; o dighi; efu

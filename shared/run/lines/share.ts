@@ -1,5 +1,6 @@
 import { count, day, days, fishGram, money, share } from '../../units/quantities';
 import { line } from './declare';
+import { GROWN_BY } from './fish';
 
 const BEFORE = '{feeding}*({fry}/MAX(1,{feeding}))^({reared}/{rearing})';
 const AFTER = '{fry}*{nurserySurvival}^({nursed}/{nurseryDays})';
@@ -14,7 +15,7 @@ export const SHARE_LINES = {
   gramsThen: line(
     'Weight of a fish on the day',
     fishGram,
-    '={startWeight}*EXP(({fryGrowth}*{reared}+{nurseryGrowth}*({age}-{reared}))/100)',
+    `={startWeight}*EXP((${GROWN_BY('{reared}')}+{nurseryGrowth}*({age}-{reared}))/100)`,
   ),
   larvaeFor: line('Larvae at first feed for it', count, '={feeding}*{part}'),
   fryFor: line('Fry weaned for it', count, '={fry}*{part}'),

@@ -12,6 +12,11 @@ export interface TaskContext {
   readonly fryVats: readonly string[];
   readonly nursingVats: readonly string[];
   readonly order: string;
+  /** The hormone, the unit of its dose, whether it is injected as bought, whether glands are taken from fish. */
+  readonly preparation: string;
+  readonly unit: string;
+  readonly isSolution: boolean;
+  readonly donors: boolean;
 }
 export interface RunTask {
   readonly at: RunLine;
@@ -92,11 +97,19 @@ const SPAWNING = {
       `Choose ${names(females)}: round soft belly, a few eggs run at a light press. Keep each alone and covered; no more feed`,
     { amount: 'females', unit: 'females' },
   ),
+  glands: batch(
+    'Glands',
+    half('{inject}-2/24'),
+    ({ preparation, donors }) =>
+      `Make up the ${preparation}${donors ? ', glands of the donors (how many: Batches)' : ''}: grind or dissolve it in boiled salt water of 9 g in a litre, cooled`,
+    { amount: 'saline', unit: 'mL of salt water', isAsked: ({ isSolution }) => !isSolution },
+  ),
   weigh: batch(
     'Weigh',
     half('{inject}-1/24'),
-    'Weigh every female (Batches), draw up her dose; a clean needle for each fish',
-    { amount: 'hormone', unit: 'in all (unit: Batches)' },
+    ({ preparation, unit }) =>
+      `Weigh every female (Batches), draw up her dose of ${preparation} in ${unit}; a clean needle for each fish`,
+    { amount: 'hormone', unit: 'in all' },
   ),
   inject: batch('Inject', half('{inject}'), 'Inject; write down the hour and the water. Ask a vet', {
     amount: 'females',
@@ -110,8 +123,9 @@ const SPAWNING = {
   net: batch(
     'Net',
     `${half('{strip}')}-1/24`,
-    ({ eggVats }) => `Hang the nets in ${names(eggVats)}, water just over them, air gentle`,
-    { amount: 'eggs', unit: 'eggs in one layer' },
+    ({ eggVats }) =>
+      `Hang the nets in ${names(eggVats)}, 5 to 10 cm under the surface, air gentle; eggs in one layer`,
+    { amount: 'netArea', unit: 'm² of net' },
   ),
   milt: batch(
     'Milt',
@@ -132,7 +146,7 @@ const SPAWNING = {
   ),
   white: batch(
     'White eggs',
-    `MIN(${atWork('({strip}+10/24)')},${half('{hatchAt}')}-2/24)`,
+    `MIN(${atWork('({strip}+9/24)')},${half('{hatchAt}')}-2/24)`,
     'Count 100 eggs: clear and greenish live, white are dead (Counts). Take white clumps out',
     { amount: 'hundred', unit: 'eggs' },
   ),
@@ -161,7 +175,7 @@ const REARING = {
   ),
   cysts: batch(
     'Cysts',
-    half('{feed}-1'),
+    `${atWork('{feed}')}-1`,
     'Set the first cysts to hatch, then every day at this hour (amounts on Today)',
     { amount: 'cystsFirst', unit: 'g' },
   ),
@@ -179,8 +193,8 @@ const REARING = {
   weighFry: batch(
     'Weigh fry',
     '{fedFrom}+6+9/24',
-    'Weigh 100 fry together, blotted: they decide the feed from here on (Counts)',
-    { amount: 'feeding', unit: 'fry' },
+    'Weigh 100 fry together, blotted, divide by 100: weight of one and the day on Counts decide the feed from here on',
+    { amount: 'hundred', unit: 'fry' },
   ),
   grade: batch('Grade', '{fedFrom}+7+8/24', 'Take out the big ones: they eat the rest. Weigh a sample', {
     every: 7,
@@ -252,7 +266,7 @@ export const taskList: readonly (readonly [TaskKey, RunTask])[] = Object.entries
  */
 export const EVENTS_IN_ORDER: readonly (readonly TaskKey[])[] = [
   ['fill', 'trial', 'dose1', 'dose2', 'weigh', 'inject', 'look', 'net', 'milt', 'strip', 'late'],
-  ['choose', 'weigh'],
+  ['choose', 'glands', 'weigh', 'inject'],
   ['strip', 'white', 'hatch', 'lift', 'firstFeed', 'daily'],
   ['strip', 'power', 'hatch'],
   ['strip', 'back'],

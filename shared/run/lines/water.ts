@@ -1,4 +1,4 @@
-import { gram, millilitre, share } from '../../units/quantities';
+import { gram, litre, millilitre, share } from '../../units/quantities';
 import { line } from './declare';
 
 const call = (litres: string, alkalinity: string): string =>
@@ -18,6 +18,12 @@ export const WATER_LINES = {
     note: 'A trial of a bucket is a few hundredths of a gram: too little to weigh, so a stock is measured out.',
   }),
   halfEggs: line('First half, vats of the eggs', gram, '=IF(ISNUMBER({bucket}),{bucket}*{litresEggs}/20,"")'),
+  changePerGram: line(
+    'New water for a gram of feed',
+    litre,
+    '=INDEX(SPAWN.WATER.CHANGE(1,1000,MIN(9,IF(ISNUMBER({phWanted}),MAX({phWanted},N({ph})),7)),{water}),1,3)',
+    { note: 'Keeps the toxic part of the ammonia under 0.05 mg/L at the pH of the vats.' },
+  ),
   toxicNow: line('Toxic part of the ammonia now', share, toxic('ph')),
   toxicThen: line('Toxic part at the pH wanted', share, toxic('phWanted')),
 } as const;

@@ -20,6 +20,9 @@ function stillComing(
   return Float64Array.of(Math.max(0, Math.min(lacks, (problem.tasks[t]?.wanted ?? 0) - (need[t] ?? 0))));
 }
 
+/** Middles of ten equal parts: what the poorest tenth of seasons brings, and so on. */
+const TENTHS = Array.from({ length: 10 }, (_, i) => (i + 0.5) / 10);
+
 const serving = ({ batches }: BatchSchedule, t: number): Batch[] =>
   [...batches.values()].filter(({ shares }) => shares.some((share) => share.task === t && share.fish >= 1));
 
@@ -49,6 +52,7 @@ export function orderPlans(
       promise: at(1 - book.certainty),
       hope: at(0.5),
       range: { p10: delivered + p10, p50: delivered + p50, p90: delivered + p90 },
+      seasons: TENTHS.map((p) => at(p)),
       certainty,
       verdict: verdictOf(certainty),
       expected: delivered + sorted.reduce((sum, n) => sum + n, 0) / sorted.length,

@@ -17,7 +17,7 @@ import type { BatchEffort } from './search';
 import { BATCH_EFFORT, searchSteps } from './search';
 import { isMetTask } from './serve';
 import { shortSteps } from './short';
-import { surerSteps } from './surer';
+import { surerSteps, surestSteps } from './surer';
 
 export interface BatchOptions {
   /** Seasons drawn for the odds; 0 leaves the odds out. */
@@ -73,7 +73,18 @@ const leastOf = (open: readonly OrderPlan[]): number =>
 /** How long the parts take, of the whole. */
 const SEARCH = 0.5;
 const SURER = 0.1;
+const SUREST = 0.2;
 const NEAR = 0.02;
+
+/** Some more fish where orders are less sure than wanted: first within what was found, then searched for anew. */
+function* sureSteps(
+  book: OrderBook,
+  found: BatchSchedule,
+  effort: BatchEffort,
+): Generator<number, BatchSchedule> {
+  const surer = yield* within(surerSteps(book, found), SEARCH, SURER);
+  return yield* within(surestSteps(book, surer, effort), SEARCH + SURER, SUREST);
+}
 
 /**
  * Plans a season of batches: nights to strip with parents, vats and hours, fish of each batch for each order,
@@ -86,18 +97,21 @@ export function* planBatchesSteps(
 ): Generator<number, SeasonPlan> {
   const { problem, impossible } = batchProblemOf(book, planOn);
   const found = yield* within(searchSteps(problem, effort), 0, SEARCH);
-  const schedule = draws > 0 ? yield* within(surerSteps(book, found), SEARCH, SURER) : found;
+  const schedule = draws > 0 ? yield* sureSteps(book, found, effort) : found;
   const drawn = draws > 0 ? drawSeasons(book, schedule, draws, book.seed) : undefined;
   const rows = rowsOf(book, schedule);
   const orders = orderPlans(book, schedule, drawn, rows.names, impossible);
   const feeding = feedingRows(problem, rows.batches, rows.allocations);
   const purchases = purchasesFor(book, rows.batches, feeding);
   const entries = entriesFor(book, { batches: rows.batches, stays: rows.stays, purchases, orders });
-  const short =
-    explains && isShort(schedule)
-      ? yield* within(shortSteps(book, found, effort), SEARCH + SURER, 1 - SEARCH - SURER)
-      : undefined;
   const open = openOrders(book, orders);
+  // Drawn seasons decide; without them, whether the plan itself is short.
+  const isMissed =
+    drawn && planOn === 'certainty' ? leastOf(open) < book.certainty - NEAR : isShort(schedule);
+  const short =
+    explains && isMissed
+      ? yield* within(shortSteps(book, found, effort), SEARCH + SURER + SUREST, 1 - SEARCH - SURER - SUREST)
+      : undefined;
   const { promise, hope, fish } = promisedIn(drawn, draws, book, open);
   return {
     plannedOn: book.plannedOn,
@@ -115,10 +129,7 @@ export function* planBatchesSteps(
     hope,
     fish,
     verdict: verdictOf(leastOf(open)),
-    canBeMet:
-      !isShort(schedule) &&
-      impossible.length === 0 &&
-      leastOf(open) >= (planOn === 'certainty' ? book.certainty - NEAR : 0),
+    canBeMet: !isMissed && impossible.length === 0,
     findings: [...planFindings(book, problem, impossible, open, short), ...thinWater(book, rows.batches)],
     short,
   };

@@ -75,6 +75,7 @@ const orderPlan = z.strictObject({
   promise: n,
   hope: n,
   range,
+  seasons: z.array(n).optional(),
   certainty: n,
   verdict: z.enum(VERDICTS),
   expected: n,

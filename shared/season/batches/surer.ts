@@ -1,8 +1,11 @@
 import { shareReaching } from '../../maths/quantiles';
+import { VERDICT_LOOKS } from '../../maths/verdict';
 import type { OrderBook } from '../orderBook';
 import { drawSeasons } from './odds';
 import type { BatchSchedule } from './schedule';
 import { copyOf } from './schedule';
+import type { BatchEffort } from './search';
+import { searchSteps } from './search';
 import { isMetTask, serve } from './serve';
 
 /** Draws that are enough to see which orders are not sure yet, and rounds of mending them. */
@@ -44,4 +47,60 @@ export function* surerSteps(book: OrderBook, found: BatchSchedule): Generator<nu
     yield (round + 1) / ROUNDS;
   }
   return schedule;
+}
+
+/** Parts planned on top of what is not sure, tried one after the other; books of more orders are left as found. */
+const ON_TOP = [0.15, 0.3] as const;
+const MOST_ORDERS = 200;
+const EFFORT = 0.25;
+/** No order is given up for the others: what was at least a coin toss stays one. */
+const UNLIKELY = VERDICT_LOOKS['a coin toss'].from;
+
+/** Worth of the orders, each as far as it is as sure as wanted. */
+function surenessOf(
+  book: OrderBook,
+  schedule: BatchSchedule,
+): { readonly score: number; readonly low: readonly number[]; readonly unlikely: readonly number[] } {
+  const certainties = certaintiesOf(schedule, drawSeasons(book, schedule, DRAWS, book.seed + 1).orders);
+  const { tasks } = schedule.problem;
+  return {
+    score: tasks.reduce(
+      (sum, { value, order }, t) =>
+        sum + value * order.number * Math.min(book.certainty, certainties[t] ?? 0),
+      0,
+    ),
+    low: tasks.flatMap((_, t) => ((certainties[t] ?? 0) < book.certainty - NEAR ? [t] : [])),
+    unlikely: tasks.flatMap((_, t) => ((certainties[t] ?? 0) < UNLIKELY ? [t] : [])),
+  };
+}
+
+/**
+ * A season whose orders are still less sure than wanted is searched for anew with some more fish of these
+ * orders from the start: more females, or fewer orders to a batch. What is surer on the whole is kept.
+ */
+export function* surestSteps(
+  book: OrderBook,
+  found: BatchSchedule,
+  effort: BatchEffort,
+): Generator<number, BatchSchedule> {
+  const { problem } = found;
+  let best = found;
+  if (problem.safety.females.fry.length === 0 || problem.tasks.length > MOST_ORDERS) return best;
+  let now = surenessOf(book, found);
+  for (const [i, part] of ON_TOP.entries()) {
+    if (now.low.length === 0) break;
+    const { low, score, unlikely } = now;
+    const more = problem.tasks.map(({ wanted }, t) => (low.includes(t) ? part * wanted : 0));
+    const tasks = problem.tasks.map((task, t) => ({ ...task, wanted: task.wanted + (more[t] ?? 0) }));
+    const wider = yield* searchSteps({ ...problem, tasks }, { ...effort, looks: effort.looks * EFFORT });
+    const back: BatchSchedule = {
+      ...wider,
+      problem,
+      need: wider.need.map((need, t) => Math.max(0, need - (more[t] ?? 0))),
+    };
+    const next = surenessOf(book, back);
+    if (next.score > score && next.unlikely.every((t) => unlikely.includes(t))) [best, now] = [back, next];
+    yield (i + 1) / ON_TOP.length;
+  }
+  return best;
 }

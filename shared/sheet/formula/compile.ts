@@ -14,6 +14,10 @@ export interface Binding<S> {
   /** What a name in the formula means; undefined when there is none of that name. */
   readonly name: (name: string) => Compiled<S> | undefined;
   readonly call: (name: string) => EagerFunction | undefined;
+  /** Cells of a reference as written; left out where a formula has no sheet to look at. */
+  readonly reference?: (text: string) => Compiled<S>;
+  /** Cells of a spilled answer, by its anchor as written. */
+  readonly spill?: (anchor: string) => Compiled<S>;
 }
 
 const sum = <S>(left: Compiled<S>, right: Compiled<S>, operator: string): Compiled<S> => {
@@ -23,7 +27,8 @@ const sum = <S>(left: Compiled<S>, right: Compiled<S>, operator: string): Compil
     (scope) => {
       const a = left(scope);
       const b = right(scope);
-      return typeof a === 'number' && typeof b === 'number' ? apply(a, b) : other(a, b);
+      const answer = typeof a === 'number' && typeof b === 'number' ? apply(a, b) : NaN;
+      return Number.isFinite(answer) ? answer : other(a, b);
     };
   switch (operator) {
     case '+':
@@ -50,7 +55,8 @@ function callOf<S>(
   return (scope) => fn(inner.map((arg) => arg?.(scope)));
 }
 
-function compileNode<S>(node: ParsedNode, binding: Binding<S>): Compiled<S> {
+/** A formula that has been read already; throws as `compile` does. */
+export function compileNode<S>(node: ParsedNode, binding: Binding<S>): Compiled<S> {
   switch (node.kind) {
     case 'literal':
       return () => node.value;
@@ -69,10 +75,15 @@ function compileNode<S>(node: ParsedNode, binding: Binding<S>): Compiled<S> {
       if (!meant) throw new Error(`There is no name ${node.name}.`);
       return meant;
     }
+    case 'reference':
+      if (binding.reference) return binding.reference(node.text);
+      throw new Error(NO_SHEET);
     default:
-      throw new Error('A compiled formula names what it needs; it has no sheet to look at.');
+      if (binding.spill) return binding.spill(node.anchor);
+      throw new Error(NO_SHEET);
   }
 }
+const NO_SHEET = 'A compiled formula names what it needs; it has no sheet to look at.';
 
 /** Throws where the formula cannot be read or names what is not there: formulas compiled are our own. */
 export function compile<S>(formula: string, binding: Binding<S>): Compiled<S> {

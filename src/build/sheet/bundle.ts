@@ -44,7 +44,11 @@ export const pageBundle = (root: string, outdir: string): BuildOptions => ({
   format: 'esm',
   splitting: true,
   chunkNames: 'parts/[name]-[hash]',
-  entryPoints: { boot: 'src/localsheet/page/boot.ts', main: 'src/localsheet/page/main.ts' },
+  entryPoints: {
+    boot: 'src/localsheet/page/boot.ts',
+    main: 'src/localsheet/page/main.ts',
+    calculate: 'src/localsheet/calculating/worker.ts',
+  },
 });
 
 /** Plain scripts: the pane loads the first the way it loads Excel's own. */

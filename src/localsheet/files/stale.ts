@@ -29,3 +29,18 @@ export const needsCalculationKept = ({ sheets }: KeptWhole): boolean =>
       ),
     ),
   );
+
+export const countFormulas = (model: WorkbookModel): number =>
+  model.sheets.reduce(
+    (sum, { cells }) => sum + Object.values(cells).filter(({ formula }) => formula !== undefined).length,
+    0,
+  );
+
+export const countFormulasKept = ({ sheets }: KeptWhole): number => {
+  let count = 0;
+  for (const { data } of sheets)
+    for (const line of Object.values(data.cellData ?? {}))
+      for (const cell of Object.values(line as Record<string, ICellData | null>))
+        if (cell?.f || cell?.si) count++;
+  return count;
+};

@@ -1,13 +1,12 @@
-import type { ICellData, IColumnData, IRowData, IWorkbookData, IWorksheetData } from '@univerjs/core';
-import { BooleanNumber, CellValueType, LocaleType } from '@univerjs/core';
-import { parseAddress, parseArea } from '../../../shared/sheet/formula/address';
-import type { Cell } from '../../../shared/base/values';
-import { isError } from '../../../shared/base/values';
-import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import type { IColumnData, IRowData, IWorkbookData, IWorksheetData } from '@univerjs/core';
+import { BooleanNumber, LocaleType } from '@univerjs/core';
+import { parseArea } from '../../../shared/sheet/formula/address';
+import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { FONT_SIZE, STYLES } from '../../../shared/sheet/workbook/styles';
-import { cleanFormula } from '../univer/book/cells';
 import type { Style } from '../univer/book/formats';
 import type { TableExtra } from '../univer/book/tables';
+import type { GridLook, SheetGrid } from './grid';
+import { gridsOf } from './grid';
 import { engineStyle, SCREEN_FONT } from './looks';
 import { resourcesOf } from './resources';
 
@@ -26,83 +25,6 @@ export const charactersOf = (pixels: number): number =>
   Math.max(1, Math.round(((pixels - 5) / 7) * 100) / 100);
 export const PIXELS_PER_POINT = 4 / 3;
 
-class StyleTable {
-  readonly styles: Record<string, Style> = {};
-  private readonly ids = new Map<string, string>();
-  idOf(style: Style): string {
-    const key = JSON.stringify(style);
-    let id = this.ids.get(key);
-    if (id === undefined) {
-      id = `s${this.ids.size}`;
-      this.ids.set(key, id);
-      this.styles[id] = style;
-    }
-    return id;
-  }
-}
-
-/** An answer that is an empty text is kept as such: a formula without any value counts as 0 to those that read it. */
-const valueOf = (value: Exclude<Cell, null> | undefined): ICellData => {
-  if (value === undefined) return {};
-  if (isError(value)) return { v: value.error, t: CellValueType.STRING };
-  if (typeof value === 'boolean') return { v: Number(value), t: CellValueType.BOOLEAN };
-  return { v: value, t: typeof value === 'number' ? CellValueType.NUMBER : CellValueType.STRING };
-};
-
-function cellOf(cell: CellModel, table: StyleTable, isSpilledInto: boolean): ICellData {
-  const look = cell.look ?? (cell.style ? STYLES[cell.style] : undefined);
-  const style: Style | undefined = look
-    ? engineStyle(look, cell.format)
-    : cell.format && cell.format !== 'General'
-      ? { n: { pattern: cell.format } }
-      : undefined;
-  return {
-    // A spilled value belongs to its formula; written as typed it would block it.
-    ...(isSpilledInto || (cell.value === '' && !cell.formula) ? {} : valueOf(cell.value)),
-    ...(cell.formula ? { f: cleanFormula(cell.formula) } : {}),
-    ...(style ? { s: table.idOf(style) } : {}),
-  };
-}
-
-/** 'row,column' of every cell a formula spills into, without the cell of the formula. */
-function spilledInto(sheet: SheetModel): ReadonlySet<string> {
-  const places = new Set<string>();
-  for (const [address, { spill }] of Object.entries(sheet.cells)) {
-    const anchor = parseAddress(address);
-    if (!spill || !anchor) continue;
-    for (let r = 0; r < spill[0]; r++)
-      for (let c = 0; c < spill[1]; c++)
-        if (r > 0 || c > 0) places.add(`${anchor.row + r},${anchor.column + c}`);
-  }
-  return places;
-}
-
-type CellData = Record<number, Record<number, ICellData>>;
-interface Filled {
-  readonly cellData: CellData;
-  readonly rows: number;
-  readonly columns: number;
-}
-
-function fill(sheet: SheetModel, table: StyleTable): Filled {
-  const cellData: CellData = {};
-  const spilled = spilledInto(sheet);
-  let lastRow = 0;
-  let lastColumn = 0;
-  for (const [address, cell] of Object.entries(sheet.cells)) {
-    const place = parseAddress(address);
-    if (!place) continue;
-    lastRow = Math.max(lastRow, place.row + (cell.spill?.[0] ?? 1));
-    lastColumn = Math.max(lastColumn, place.column + (cell.spill?.[1] ?? 1));
-    (cellData[place.row] ??= {})[place.column] = cellOf(
-      cell,
-      table,
-      spilled.has(`${place.row},${place.column}`),
-    );
-  }
-  return { cellData, rows: lastRow, columns: lastColumn };
-}
-
 const sizes = (sheet: SheetModel): Pick<IWorksheetData, 'columnData' | 'rowData'> => ({
   columnData: Object.fromEntries(
     sheet.widths.map((width, i): [number, IColumnData] => [i, { w: pixelsOf(width) }]),
@@ -115,13 +37,12 @@ const sizes = (sheet: SheetModel): Pick<IWorksheetData, 'columnData' | 'rowData'
   ),
 });
 
-function sheetData(sheet: SheetModel, id: string, table: StyleTable): Partial<IWorksheetData> {
-  const filled = fill(sheet, table);
+function sheetData(sheet: SheetModel, id: string, filled: SheetGrid): Partial<IWorksheetData> {
   const { rows = 0, columns = 0 } = sheet.freeze ?? {};
   return {
     id,
     name: sheet.name,
-    cellData: filled.cellData,
+    cellData: filled.cellData as IWorksheetData['cellData'],
     ...sizes(sheet),
     rowCount: Math.max(ROWS, filled.rows + SPARE.rows),
     columnCount: Math.max(COLUMNS, filled.columns + SPARE.columns),
@@ -144,13 +65,20 @@ function sheetData(sheet: SheetModel, id: string, table: StyleTable): Partial<IW
   };
 }
 
+const styleOf = ({ style, look, format }: GridLook): Style => {
+  const found = look ?? (style ? STYLES[style] : undefined);
+  return found ? engineStyle(found, format) : { n: { pattern: format ?? 'General' } };
+};
+
 export function workbookData(
   model: WorkbookModel,
   id: string,
   tableExtras = new Map<string, TableExtra>(),
+  grids = gridsOf(model),
 ): Partial<IWorkbookData> {
-  const table = new StyleTable();
-  const sheets = model.sheets.map((sheet, i) => sheetData(sheet, `sheet${i + 1}`, table));
+  const sheets = model.sheets.map((sheet, i) =>
+    sheetData(sheet, `sheet${i + 1}`, grids.sheets[i] ?? { cellData: {}, rows: 0, columns: 0 }),
+  );
   const order = sheets.map((sheet) => sheet.id ?? '');
   return {
     id,
@@ -160,6 +88,6 @@ export function workbookData(
     sheetOrder: order,
     resources: resourcesOf(model, id, order, tableExtras),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? '', sheet])),
-    styles: table.styles,
+    styles: Object.fromEntries(grids.looks.map((look, i) => [`s${i}`, styleOf(look)])),
   };
 }

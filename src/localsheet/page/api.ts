@@ -30,6 +30,8 @@ export interface PageApi {
   getSheetNames(): Promise<string[]>;
   getCharts(sheet?: string): Promise<readonly ChartState[]>;
   activate(sheet: string): Promise<void>;
+  /** Puts empty rows above an area, as many as it has. */
+  insertRows(address: string): Promise<void>;
   select(address: string): Promise<void>;
   waitForCalculation(): Promise<void>;
   /** The functions the sheet knows. */
@@ -116,6 +118,11 @@ export function pageApi(open: UniverBook, actions: PageActions): PageApi {
       book.charts(sheet === undefined ? await book.activeSheet() : await idOf(sheet)),
     activate: async (sheet) => {
       await book.activate(await idOf(sheet));
+    },
+    async insertRows(address) {
+      const { sheet, area } = await place(address);
+      open.context.facade(sheet).insertRows(area.row, area.rows);
+      await book.settle();
     },
     async select(address) {
       const { sheet, area } = await place(address);

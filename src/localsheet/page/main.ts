@@ -6,6 +6,7 @@ import '@univerjs/sheets-formula-ui/lib/index.css';
 import './style.css';
 import type { PageBench } from '../bench/pageBench';
 import { blank } from '../files/exampleList';
+import { Calculator } from '../calculating/calculator';
 import { Keeper } from '../keeping/keeper';
 import { openBook } from '../univer/book';
 import type { Engine } from '../univer/engine';
@@ -95,6 +96,7 @@ export async function start(): Promise<void> {
   const usable = session.start(blank()).then(async () => {
     // The engine's services exist once a workbook does.
     leaveQuietly(engine);
+    new Calculator(open);
     showGeneralNumbers(engine);
     guardProtected(open, (sentence) => {
       tell(sentence, true);
@@ -107,6 +109,8 @@ export async function start(): Promise<void> {
     if (!isNarrow()) await focusFirst(engine);
   });
   const ready = usable.then(async () => {
+    // Fetched while the menus start; a failure is told where they are bound.
+    void runtime.load().catch(() => undefined);
     const { addLater } = await import('./later');
     await addLater(open, session, container);
     await session.bindFunctions();

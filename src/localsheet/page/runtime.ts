@@ -29,17 +29,20 @@ const loadScript = (address: string): Promise<void> =>
 export class Runtime {
   private readonly associated = new Map<string, Associated>();
   private known: readonly string[] = [];
-  /** The functions and their list are here. */
-  readonly loaded: Promise<FunctionsMetadata>;
+  private loading: Promise<FunctionsMetadata> | undefined;
 
   constructor(private readonly engine: Engine) {
     Object.assign(window, { CustomFunctions: customFunctions(this.associated) });
-    this.loaded = Promise.all([loadList(), loadScript('functions.js')]).then(([list]) => list);
+  }
+
+  /** The functions and their list; fetched when they are asked for first, after the sheet is drawn. */
+  load(): Promise<FunctionsMetadata> {
+    return (this.loading ??= Promise.all([loadList(), loadScript('functions.js')]).then(([list]) => list));
   }
 
   /** Binds the functions; the engine takes them only once a workbook is open. */
   async register(): Promise<void> {
-    const metadata = await this.loaded;
+    const metadata = await this.load();
     this.known = registerFunctions(this.engine.injector, {
       namespace: NAMESPACE,
       metadata,

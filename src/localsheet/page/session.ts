@@ -5,7 +5,12 @@ import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { SheetsScrollRenderController } from '@univerjs/sheets-ui';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { addFeatures } from '../files/features';
-import { needsCalculation, needsCalculationKept } from '../files/stale';
+import { countFormulas, countFormulasKept, needsCalculation, needsCalculationKept } from '../files/stale';
+import type { Grids } from '../files/grid';
+import { gridsOf } from '../files/grid';
+import type { Prepared } from '../files/prepared';
+import { readBeside } from '../files/readBeside';
+import { LARGE } from '../calculating/calculator';
 import { workbookData } from '../files/toEngine';
 import type { UniverBook } from '../univer/book';
 import { isCutShort, keptData } from '../keeping/kept';
@@ -14,6 +19,12 @@ import { knowTableTheme } from '../univer/book/tables';
 import { recalculateAll } from '../univer/functions';
 
 const MOST_TRIES = 300;
+
+interface Laid {
+  /** Values have to be worked out before they are shown. */
+  readonly isStale: boolean;
+  readonly isLarge: boolean;
+}
 
 export interface Saved {
   readonly bytes: Uint8Array;
@@ -74,8 +85,8 @@ export class Session {
     this.title = title;
     await this.drawn();
   }
-  private putModel(model: WorkbookModel): Promise<void> {
-    return this.put(model.title, (id) => workbookData(model, id, this.open.tableExtras));
+  private putModel(model: WorkbookModel, grids?: Grids): Promise<void> {
+    return this.put(model.title, (id) => workbookData(model, id, this.open.tableExtras, grids));
   }
 
   /** While a workbook is being laid out, nothing is typed. */
@@ -100,12 +111,20 @@ export class Session {
 
   /** Puts a workbook in place of the open one, with all that belongs to it. */
   show(model: WorkbookModel): Promise<void> {
+    return this.showPrepared({
+      model,
+      grids: gridsOf(model),
+      isStale: needsCalculation(model),
+      formulas: countFormulas(model),
+    });
+  }
+  private showPrepared({ model, grids, isStale, formulas }: Prepared): Promise<void> {
     return this.replace(async () => {
-      await this.putModel(model);
+      await this.putModel(model, grids);
       await addFeatures(this.open, model);
       for (const [key, value] of Object.entries(model.settings ?? {}))
         this.open.beside.putSetting(key, value);
-      return needsCalculation(model);
+      return { isStale, isLarge: formulas >= LARGE };
     });
   }
 
@@ -116,21 +135,25 @@ export class Session {
       await this.put(whole.book.title, (id) => keptData(whole, id));
       for (const [id, extra] of whole.book.tables) tableExtras.set(id, extra);
       beside.restore(whole.book.beside, whole.book.settings);
-      return isCutShort(whole) || needsCalculationKept(whole);
+      return {
+        isStale: isCutShort(whole) || needsCalculationKept(whole),
+        isLarge: countFormulasKept(whole) >= LARGE,
+      };
     });
   }
 
-  private async replace(lay: () => Promise<boolean>): Promise<void> {
+  private async replace(lay: () => Promise<Laid>): Promise<void> {
     const { book, context } = this.open;
     const { injector } = context.engine;
     await this.bindFunctions();
     this.isLoading = true;
     try {
-      const isStale = await lay();
+      const { isStale, isLarge } = await lay();
       const [first] = await book.sheets();
       if (first) await book.select(first.id, { row: 0, column: 0, rows: 1, columns: 1 });
       if (isStale) recalculateAll(injector);
-      await book.settle();
+      // A large workbook is calculated beside the page: its stored values are shown and worked on meanwhile.
+      if (!isLarge) await book.settle();
       // Undo must not take the workbook apart again.
       injector.get(IUndoRedoService).clearUndoRedo(context.unitId);
     } finally {
@@ -163,11 +186,11 @@ export class Session {
    * that cannot be shown.
    */
   async read(bytes: Uint8Array, fileName: string): Promise<readonly string[]> {
-    const { isUnreadable, readXlsx } = await import('../../../shared/files');
-    const found = readXlsx(bytes);
-    if (isUnreadable(found)) throw new Error(found.fault);
-    const { model, lost } = found;
-    await this.show({ ...model, title: model.title || fileName.replace(/\.xlsx$/i, '') });
+    const { model, lost, ...rest } = await readBeside(bytes);
+    await this.showPrepared({
+      ...rest,
+      model: { ...model, title: model.title || fileName.replace(/\.xlsx$/i, '') },
+    });
     return lost;
   }
 

@@ -71,7 +71,9 @@ async function formatsText(root: string): Promise<string> {
 }
 
 async function buildSheet(root: string, tell: BuildTell): Promise<boolean> {
-  const outputs = ['main.js', 'main.css', 'office.js', 'boot.js'].map((name) => `${SHEET_FOLDER}/${name}`);
+  const outputs = ['main.js', 'main.css', 'office.js', 'boot.js', 'calculate.js'].map(
+    (name) => `${SHEET_FOLDER}/${name}`,
+  );
   if (
     !isStale(root, outputs, [
       'shared',

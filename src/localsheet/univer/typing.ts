@@ -1,7 +1,7 @@
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable } from '@univerjs/core';
 import { ICommandService } from '@univerjs/core';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
-import { cleanFormula } from './book/cells';
+import { cleanFormula } from '../formulaText';
 import type { Engine } from './engine';
 
 /**

@@ -1,17 +1,19 @@
 // Long: seven pictures, one after the other.
-import type { Words } from '../../words/en';
 import type { Child, VNode } from '../draw';
 import { h } from '../draw';
 import { grouped } from '../show';
 import type { Span } from './base';
 import { framed, LEFT, line, linear, marksOf, RIGHT, round, rules, shortNumber, textAt, WIDTH } from './base';
-import type { CashData, DeathsData, DotsData, FunnelData, GrowthData, PathData, VatsData } from './types';
-
-/** Words and how a day is written, as the reader has them. */
-export interface PictureWords {
-  readonly words: Words['pictures'];
-  readonly day: (serial: number) => string;
-}
+import type {
+  CashData,
+  DeathsData,
+  DotsData,
+  FunnelData,
+  GrowthData,
+  PathData,
+  PictureWords,
+  VatsData,
+} from './types';
 
 const ACROSS: Span = [LEFT, WIDTH - RIGHT];
 const percent = (share: number): string => `${grouped(share * 100, share < 0.1 ? 1 : 0)} %`;

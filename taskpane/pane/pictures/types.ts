@@ -1,3 +1,5 @@
+import type { Words } from '../../words/en';
+
 /** What each picture is drawn from; times are serials, numbers as they are. */
 
 export interface DotsData {
@@ -52,4 +54,10 @@ export interface CashData {
 export interface DeathsData {
   /** Days in order, those without a death too. */
   readonly days: readonly { readonly day: number; readonly dead: number }[];
+}
+
+/** Words and how a day is written, as the reader has them. */
+export interface PictureWords {
+  readonly words: Words['pictures'];
+  readonly day: (serial: number) => string;
 }

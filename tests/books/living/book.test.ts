@@ -180,11 +180,14 @@ function disorder(pages: LivingPages): string[] {
   const when = new Map(pages.rows.tasks.filter((t) => t.later === 0).map((t) => [t.task, t.when]));
   const time = (task: keyof typeof TASKS): number => when.get(task) ?? NaN;
   return [...EVENTS_IN_ORDER, ['weaned', 'handOver'] as const, ['fast', 'handOver'] as const].flatMap(
-    (chain) =>
-      chain.flatMap((after, i) => {
+    (all) => {
+      // Glands are made up only where the hormone is not injected as bought.
+      const chain = all.filter((task) => task !== 'glands' || when.has(task));
+      return chain.flatMap((after, i) => {
         const before = chain[i - 1];
         return before === undefined || time(before) <= time(after) + 1e-6 ? [] : [`${before} after ${after}`];
-      }),
+      });
+    },
   );
 }
 

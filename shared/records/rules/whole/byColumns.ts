@@ -147,6 +147,7 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
         const off = Math.log10(value) - own.middle;
         if (!(value > 0) || Math.abs(off) < limit || isComputed(table, { record, column })) return [];
         if (isTrend(list, record) || isNearOthers(list, record)) return [];
+        if (isFew(value, off, content.fractions) || isSumOfOthers(list, value)) return [];
         const power = Math.round(off);
         const fits = power !== 0 && Math.abs(off - power) <= Math.max(0.1, 2 * spread);
         const meant = fits ? Number((value / 10 ** power).toPrecision(6)) : undefined;
@@ -162,6 +163,16 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     );
   });
 }
+/** A handful where others count hundreds may be so. */
+const HANDFUL = 20;
+const isFew = (value: number, off: number, fractions: number): boolean =>
+  off < 0 && fractions === 0 && value <= HANDFUL;
+/** A total that stands among its parts. */
+function isSumOfOthers(list: Float64Array, value: number): boolean {
+  const sum = list.reduce((all, x) => (Number.isNaN(x) ? all : all + x), 0) - value;
+  return Math.abs(sum - value) <= 0.002 * value;
+}
+
 /** Counts that follow trade and chance, and sums that grow. */
 const DRIFTING = new Set([
   'dead',

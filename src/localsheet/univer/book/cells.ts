@@ -4,6 +4,7 @@ import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { Cell, ErrorCode } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import type { StandInArea, StandInBook, CellInput, CellReads } from '../../../officeStandIn/book';
+import { cleanFormula } from '../../formulaText';
 import { SENTENCE } from '../results';
 import type { Context } from './context';
 import { toArea } from './context';
@@ -75,13 +76,6 @@ const EMPTY: ICellData = {
   xf: null,
   custom: null as never,
 };
-
-/**
- * An implicit-intersection sign before a function and the file format's own prefixes mean nothing to the
- * engine.
- */
-export const cleanFormula = (formula: string): string =>
-  formula.replace(/@(?=[A-Za-z_][\w.]*\()/g, '').replace(/_xlfn\.(_xlws\.)?/gi, '');
 
 const inputCell = (input: Exclude<CellInput, undefined>): ICellData => {
   if (input === null) return { ...EMPTY };

@@ -44,7 +44,7 @@ async function check(
   { corrections, latencyOffsets, ownRates }: Own,
   { doors, tell, isStopped }: Work,
 ): Promise<StateChange> {
-  const { auditSheets, sourceWords } = await auditor();
+  const { auditSheets, notReadSentence, readingShare, sourceWords, unitChoices } = await auditor();
   const report = await inShares(
     auditSheets(given.sheets, {
       corrections,
@@ -61,8 +61,12 @@ async function check(
       Array.from({ length: table.layout === 'rows' ? 1 : table.length }, (_, i) => table.home(i).sheet.name),
     ),
   );
+  const reading = readingShare(report.tables);
   const result = {
     report,
+    reading,
+    notRead: notReadSentence(reading),
+    units: unitChoices(),
     restsOn: new Map(report.groups.map(({ rule }) => [rule.id, sourceWords(rule.sources)])),
     unread: given.sheets.map(({ name }) => name).filter((name) => !read.has(name)),
     ownRates,
@@ -224,6 +228,8 @@ export interface CheckMessage {
   readonly sheet: string | undefined;
   readonly header: string;
   readonly field: Meaning;
+  /** Left out: the one its heading names, else the usual one. */
+  readonly unit?: string;
 }
 /**
  * The workbook remembers what was said about it; one that takes nothing is no fault, what was said then holds
@@ -245,8 +251,16 @@ function keep(state: PaneState, said: readonly Correction[]): PaneState | Workin
 export const sayColumn: Command<CheckMessage> = {
   name: 'sayColumn',
   label: 'Read as',
-  perform: (state, { sheet, header, field }) =>
-    keep(state, corrected(saidOf(state.check), { header, field, ...(sheet === undefined ? {} : { sheet }) })),
+  perform: (state, { sheet, header, field, unit }) =>
+    keep(
+      state,
+      corrected(saidOf(state.check), {
+        header,
+        field,
+        ...(sheet === undefined ? {} : { sheet }),
+        ...(unit === undefined ? {} : { unit }),
+      }),
+    ),
 };
 
 export const forgetColumns: Command = {

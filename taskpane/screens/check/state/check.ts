@@ -1,4 +1,10 @@
-import type { AuditReport, Correction, FieldName, SheetCells } from '../../../../shared/records';
+import type {
+  AuditReport,
+  Correction,
+  FieldName,
+  ReadingShare,
+  SheetCells,
+} from '../../../../shared/records';
 import type { FarmRates, TrendRate, Trends } from '../../../../shared/learn';
 import type { CellsWanted, Marked } from '../../../host/port';
 import type { Grouping } from './trend';
@@ -58,6 +64,11 @@ export interface Checked {
   readonly restsOn: ReadonlyMap<string, string>;
   /** Sheets in which no records were recognised. */
   readonly unread: readonly string[];
+  /** What was read of it and what not, and what is worth asking. */
+  readonly reading: ReadingShare;
+  /** "9 of 14 columns were not read."; empty where all were. */
+  readonly notRead: string;
+  readonly units: Readonly<Partial<Record<FieldName, readonly string[]>>>;
   /** What the own rates of the workbook changed in the check, as a sentence. */
   readonly ownRates: string | undefined;
 }

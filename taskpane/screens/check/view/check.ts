@@ -10,6 +10,7 @@ import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { hasWorkbook, isFree } from '../../../pane/state';
 import { columnsView } from './columns';
+import { questionsView } from './questions';
 import { learnedView } from './learned';
 import type { Scene } from '../../../pane/parts';
 import { banner, button, section } from '../../../pane/parts';
@@ -68,20 +69,52 @@ function chooseView({ state, send }: Scene): VNode {
   );
 }
 
-const summaryView = ({ report: { found, records, tables } }: Checked, name: string): VNode =>
-  h(
+/** Said first: what nobody looked at. */
+function notReadView({ notRead, reading, report }: Checked): Child {
+  const skipped = report.notChecked.length;
+  if (notRead === '' && skipped === 0) return undefined;
+  const shown = reading.unread.slice(0, NAMED).map(({ header, sheet }) => header || `a column of ${sheet}`);
+  const more = reading.unread.length - shown.length;
+  return h(
     'div',
-    { id: 'check-found', class: 'stack', tabindex: '-1', role: 'group', 'aria-label': 'What was found' },
-    h('p', { class: 'file-name' }, 'Checked: ', h('strong', {}, name)),
-    banner(
-      found === 0 ? 'good' : 'warning',
+    { id: 'check-not-read', class: 'stack' },
+    notRead !== '' &&
       h(
         'p',
         {},
-        `${found === 0 ? 'Nothing was found' : counted(found, 'finding')} in ${counted(records, 'record')} of ${counted(tables.length, 'table')}.`,
+        h('strong', {}, notRead),
+        ` Not read: ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
+      ),
+    skipped > 0 &&
+      h('p', { class: 'hint' }, `${counted(skipped, 'rule')} had nothing to check; the list is at the end.`),
+  );
+}
+/** Headings named in one line. */
+const NAMED = 6;
+
+function summaryView(result: Checked, name: string): VNode {
+  const { report, reading, notRead } = result;
+  const { found, records, tables } = report;
+  const where = `in ${counted(records, 'record')} of ${counted(tables.length, 'table')}`;
+  const isClean = found === 0 && reading.isEnough;
+  return h(
+    'div',
+    { id: 'check-found', class: 'stack', tabindex: '-1', role: 'group', 'aria-label': 'What was found' },
+    h('p', { class: 'file-name' }, 'Checked: ', h('strong', {}, name)),
+    notReadView(result),
+    banner(
+      isClean ? 'good' : 'warning',
+      h(
+        'p',
+        {},
+        found === 0
+          ? `Nothing was found ${where}${notRead === '' ? '' : ', as far as columns were read'}.`
+          : `${counted(found, 'finding')} ${where}.`,
+        found === 0 && !isClean && ' Too little was read to call the book clean: say what its columns are.',
       ),
     ),
   );
+}
 
 function findingView(
   { place: { sheet, cell }, sentence, seen, expected, proposal }: Finding,
@@ -247,6 +280,7 @@ function resultView(result: Checked, scene: Scene): Child {
     section(
       '2. What was found',
       summaryView(result, given?.name ?? ''),
+      questionsView(result, scene),
       columnsView(result, scene),
       h(
         'div',

@@ -2,6 +2,7 @@
 import { within } from '../../../../shared/base/steps';
 import { LivingPages } from '../../../../shared/books/living';
 import type { TaskLine } from '../../../../shared/books/living/layout';
+import { hardestDay, stillWater } from '../../../../shared/books/living/stillWater';
 import { TASKS } from '../../../../shared/run/lines';
 import type { RunTask } from '../../../../shared/run/lines';
 import { planBatchesSteps } from '../../../../shared/season/batches';
@@ -22,6 +23,8 @@ export interface MadeRun {
 }
 /** The plan in a few lines and one picture, before anything is written. */
 export interface Preview {
+  /** What the vats ask for beyond buckets and a night's sleep. */
+  readonly care: readonly string[];
   /** The hours of the first night: inject, look, strip, hatch, feed. */
   readonly hours: readonly Hour[];
   readonly nights: number;
@@ -115,12 +118,25 @@ const vatsAtOnce = (stays: readonly BatchStay[]): number =>
     0,
   );
 
+/** The preparation, with what else it takes: salt water and donors for glands. */
+function hormoneNote(pages: LivingPages, plan: SeasonPlan): string {
+  const sum = (key: 'saline' | 'donors'): number =>
+    plan.batches.reduce((total, batch) => total + pages.reader(batch).number(key), 0);
+  const [saline, donors] = [sum('saline'), sum('donors')];
+  return [
+    pages.book.preparation,
+    saline > 0 && `in ${telling(saline)} mL of salt water`,
+    donors > 0 && `from about ${grouped(Math.ceil(donors))} donor fish`,
+  ]
+    .filter((part) => part !== false)
+    .join(', ');
+}
+
 function figuresOf(
   pages: LivingPages,
   plan: SeasonPlan,
   { females, males, vats, material }: PlanForm,
 ): Figure[] {
-  const { book } = pages;
   const [first] = plan.batches;
   if (!first) return [];
   const line = pages.reader(first);
@@ -142,11 +158,19 @@ function figuresOf(
       value: grouped(new Set(plan.batches.flatMap((b) => b.males)).size),
       note: `you have ${grouped(males)}`,
     },
-    { label: 'Hormone', value: `${telling(hormone)} ${unit}`, note: book.preparation },
+    { label: 'Hormone', value: `${telling(hormone)} ${unit}`, note: hormoneNote(pages, plan) },
     {
       label: 'Eggs to strip',
       value: many(sum(({ eggs }) => eggs)),
       note: `larvae at first food ${many(sum(({ feeding }) => feeding))}`,
+    },
+    {
+      label: 'Net for the eggs',
+      value: `${grouped(
+        sum((batch) => pages.reader(batch).number('netArea')),
+        2,
+      )} m²`,
+      note: 'one layer, all nets together',
     },
     { label: 'Vats at once', value: grouped(vatsAtOnce(plan.stays)), note: `you have ${grouped(vats)}` },
     Number.isFinite(dose)
@@ -156,6 +180,14 @@ function figuresOf(
           note: 'air first; vats of the eggs, in two halves',
         }
       : { label: 'To raise the pH', value: 'not asked', note: 'type the pH under Everything else' },
+    ...plan.batches.slice(0, 1).map((batch) => {
+      const { litres, minutes } = hardestDay(pages, batch);
+      return {
+        label: 'New water a day, at most',
+        value: `${grouped(litres)} L`,
+        note: `without air: act within ${grouped(minutes)} minutes`,
+      };
+    }),
     { label: 'Cysts for live food', value: grams(1000 * goods('cysts')) },
     { label: 'Dry feed', value: grams(1000 * goods('dry feed')) },
   ];
@@ -164,6 +196,7 @@ function figuresOf(
 export function previewOf(form: PlanForm, book: OrderBook, plan: SeasonPlan, nine?: number): Preview {
   const pages = new LivingPages(book, plan);
   return {
+    care: stillWater(pages).map(({ message }) => message),
     hours: hoursOf(pages, plan.batches),
     nights: plan.batches.length,
     females: plan.batches.reduce((sum, { pairs }) => sum + pairs.length, 0),

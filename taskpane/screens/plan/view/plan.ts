@@ -8,6 +8,9 @@ import { isoDateOfSerial, dayText, timeText, weekdayText } from '../../../../sha
 import { fillExample, fillField, leaveField, saveCards, savePlan, writePlan } from '../commands/plan';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
+import { dotsPicture, funnelPicture } from '../../../pane/pictures/draw';
+import type { PictureWords } from '../../../pane/pictures/types';
+import { pictureWords } from '../../../words/words';
 import { faultShown, figureKey, isTextKey, readForm, usualForm } from '../state/plan';
 import type { MadeRun, Moment } from '../state/run';
 import { hasWorkbook } from '../../../pane/state';
@@ -231,9 +234,12 @@ const momentView = ({ at, what, amount }: Moment): VNode =>
     ),
   );
 
-const findingsView = ({ plan }: MadeRun): Child =>
+const findingsView = ({ plan, preview }: MadeRun): Child =>
   (['cannot', 'care'] as const).map((kind) => {
-    const sentences = plan.findings.filter((finding) => finding.kind === kind);
+    const sentences = [
+      ...plan.findings.filter((finding) => finding.kind === kind),
+      ...(kind === 'care' ? preview.care.map((message) => ({ message })) : []),
+    ];
     return (
       sentences.length > 0 &&
       banner(
@@ -243,9 +249,31 @@ const findingsView = ({ plan }: MadeRun): Child =>
     );
   });
 
+/** Ten seasons as dots, and from eggs to fry. */
+const chanceView = ({ plan }: MadeRun, how: PictureWords): Child => {
+  const [batch] = plan.batches;
+  const orders = plan.orders.flatMap(({ order, seasons }) =>
+    seasons ? [{ name: order.name, wanted: order.number, seasons }] : [],
+  );
+  return [
+    orders.length > 0 && dotsPicture({ orders }, how),
+    batch &&
+      funnelPicture(
+        {
+          steps: (['eggs', 'larvae', 'feeding', 'weaned'] as const).map((stage) => ({
+            name: how.words.stageNames[stage] ?? stage,
+            planned: batch[stage],
+            counted: undefined,
+          })),
+        },
+        how,
+      ),
+  ];
+};
+
 const drawn = new WeakMap<MadeRun, Child>();
 /** The same elements for the same plan, so that typing in the form does not draw them anew. */
-function previewView(made: MadeRun): Child {
+function previewView(made: MadeRun, how: PictureWords): Child {
   let view = drawn.get(made);
   if (view === undefined) {
     const { preview, form } = made;
@@ -266,6 +294,7 @@ function previewView(made: MadeRun): Child {
         h('p', { class: 'hint' }, 'The workbook has it too, to tick off, and the feed and water day by day.'),
       ),
       section('Vats', occupancy(preview.bars, form.vats)),
+      chanceView(made, how),
     ];
     drawn.set(made, view);
   }
@@ -339,7 +368,7 @@ export function planView(scene: Scene): readonly VNode[] {
       { class: 'preview', 'aria-label': 'Preview of the plan' },
       h('h2', {}, 'What it comes to'),
       state.plan.made
-        ? previewView(state.plan.made)
+        ? previewView(state.plan.made, pictureWords(state))
         : h('p', { class: 'hint' }, 'It grows from the first question on.'),
     ),
     actions(scene),

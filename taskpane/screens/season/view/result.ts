@@ -6,6 +6,8 @@ import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/
 import type { Verdict } from '../../../../shared/maths/verdict';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
+import { cashPicture, dotsPicture, funnelPicture } from '../../../pane/pictures/draw';
+import type { PictureWords } from '../../../pane/pictures/types';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { grouped } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
@@ -229,7 +231,7 @@ const shoppingView = ({ purchases }: SeasonPlan): Child =>
   );
 
 const signed = (n: number): string => `${n > 0 ? '+' : ''}${many(n)}`;
-function moneyView({ money, cash, odds }: SeasonPlan): Child {
+function moneyView({ money, cash, odds }: SeasonPlan, how: PictureWords): Child {
   const least = cash.reduce<(typeof cash)[number] | undefined>(
     (low, week) => (low && low.balance <= week.balance ? low : week),
     undefined,
@@ -294,12 +296,42 @@ function moneyView({ money, cash, odds }: SeasonPlan): Child {
           ]
         : []),
     ]),
+    cashPicture({ weeks: cash.map(({ begins, balance }) => ({ from: begins, left: balance })) }, how),
   );
 }
 
+/** Ten seasons of each order still open: how often the whole order comes, and how far the others fall short. */
+const seasonsView = ({ orders }: SeasonPlan, how: PictureWords): Child => {
+  const open = orders.flatMap(({ order, seasons }) =>
+    seasons && !order.cancelled ? [{ name: order.name, wanted: order.number, seasons }] : [],
+  );
+  return open.length > 0 && dotsPicture({ orders: open.slice(0, MOST_DOTTED) }, how);
+};
+/** More orders than this are read in their list. */
+const MOST_DOTTED = 12;
+
+/** From eggs to fry of the first batch still to come. */
+const funnelView = ({ batches }: SeasonPlan, how: PictureWords): Child => {
+  const batch = batches.find(({ state }) => state === 'planned') ?? batches[0];
+  if (!batch) return undefined;
+  const counted = (stage: string): number | undefined =>
+    batch.counts.findLast((count) => count.stage === stage)?.number;
+  const names = how.words.stageNames;
+  return funnelPicture(
+    {
+      steps: (['eggs', 'larvae', 'feeding', 'weaned'] as const).map((stage) => ({
+        name: `${batch.name} ${names[stage] ?? stage}`,
+        planned: batch[stage],
+        counted: counted(stage),
+      })),
+    },
+    how,
+  );
+};
+
 const drawn = new WeakMap<SeasonMade, VNode>();
 /** The same element for the same plan, so that typing in the form above does not draw it anew. */
-export function resultView(made: SeasonMade): VNode {
+export function resultView(made: SeasonMade, how: PictureWords): VNode {
   let view = drawn.get(made);
   if (!view) {
     const { plan, book, changes } = made;
@@ -311,10 +343,12 @@ export function resultView(made: SeasonMade): VNode {
       changes && changesView(changes),
       helpView(plan),
       ordersView(plan),
+      seasonsView(plan, how),
       calendarView(made),
       section('Vats', vatsPicture(vatRowsOf(book, plan)) ?? h('p', { class: 'hint' }, 'No vat is used.')),
+      funnelView(plan, how),
       shoppingView(plan),
-      moneyView(plan),
+      moneyView(plan, how),
     );
     drawn.set(made, view);
   }

@@ -1,5 +1,5 @@
 import { fillSeasonExample } from '../commands/season';
-import { planSeason, saveSeason, writeSeason } from '../commands/plan';
+import { planSeason, saveSeason, saveSeasonCards, writeSeason } from '../commands/plan';
 import { writeOverSeason } from '../commands/writeOver';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
@@ -13,6 +13,7 @@ import { againView } from './again';
 import { foldedGroup, listArea, monthsView, singleField, staffView } from './fields';
 import { batchesView, keptView, ordersView } from './orders';
 import { resultView } from './result';
+import { pictureWords } from '../../../words/words';
 
 /** Many orders, many runs: the form, then what the season comes to. */
 
@@ -89,6 +90,13 @@ function actionsOf({ state, send }: Scene, isOff: boolean): readonly Child[] {
       },
       { tone: isOpen ? 'plain' : 'main', isOff, id: 'season-save' },
     ),
+    button(
+      saveSeasonCards.label,
+      () => {
+        send(saveSeasonCards);
+      },
+      { isOff, id: 'season-cards' },
+    ),
   ];
 }
 
@@ -107,7 +115,11 @@ function resultPart(scene: Scene): Child {
   const isOld = isOutdated(state.season);
   return [
     h('div', { class: 'host', role: 'status' }, isOld && outdatedView),
-    h('div', { class: isOld ? 'outdated' : 'current', key: 'plan' }, resultView(made)),
+    h(
+      'div',
+      { class: isOld ? 'outdated' : 'current', key: 'plan' },
+      resultView(made, pictureWords(scene.state)),
+    ),
     h(
       'div',
       { class: 'actions' },

@@ -10,7 +10,7 @@ import { changeSetting, forgetAll } from '../commands/settings';
 type Option = readonly [string, string];
 
 const choice = (
-  key: 'language' | 'numbers',
+  key: 'language' | 'numbers' | 'units',
   label: string,
   options: readonly Option[],
   { state, send }: Scene,
@@ -88,6 +88,16 @@ export function settingsView(scene: Scene): readonly Child[] {
       ],
       scene,
     ),
+    choice(
+      'units',
+      settings.units,
+      [
+        ['metric', settings.metric],
+        ['imperial', settings.imperial],
+      ],
+      scene,
+    ),
+    hint('setting-units-hint', settings.unitsHint),
     typed('currency', settings.currency, settings.currencyHint, scene),
     typed('spoon', settings.spoon, settings.spoonHint, scene),
     rings(scene, settings.rings),

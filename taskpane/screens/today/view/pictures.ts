@@ -2,10 +2,9 @@ import type { BookDay, DayFact } from '../../../../shared/books/living/day';
 import type { Child } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
-import type { PictureWords } from '../../../pane/pictures/draw';
 import { deathsPicture, funnelPicture, vatsPicture } from '../../../pane/pictures/draw';
 import { section } from '../../../pane/parts';
-import { shortDay, wordsFor } from '../../../words/words';
+import { pictureWords, wordsFor } from '../../../words/words';
 import { standingIn } from '../../vat/state/standing';
 
 /** The season in pictures: vats over the next days, eggs to fry of the batch that stands, dead a day. */
@@ -74,7 +73,7 @@ const LEAST_DAYS = 3;
 
 export function picturesView(book: BookDay, { state }: Scene): Child {
   const words = wordsFor(state);
-  const how: PictureWords = { words: words.pictures, day: (serial) => shortDay(state, serial) };
+  const how = pictureWords(state);
   const batch = batchNow(book, state.now);
   const deaths = deathsOf(book.log, state.now);
   return section(

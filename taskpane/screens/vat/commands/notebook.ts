@@ -134,9 +134,19 @@ export function noteLines(
 }
 const suffixOf = ({ today }: PaneState): string | undefined => today.book?.suffix;
 
+/** Days for which lines that stand in another workbook go on to count here: a tab closed in the middle of a dosing. */
+const ELSEWHERE_DAYS = 1.5;
+const isRecent = (line: NotebookLine, now: number): boolean =>
+  line.isElsewhere !== true || now - line.at <= ELSEWHERE_DAYS;
+
+/** No log in this workbook: what was written stands in another one, and is not written twice. */
+const leftElsewhere = (line: NotebookLine): NotebookLine =>
+  line.row === undefined ? line : { ...line, row: undefined, isWritten: true, isElsewhere: true };
+
 /**
  * The workbook's log is the truth: what stands there takes the place of the pane's lines that were written,
- * so a figure put right in the sheet is right here. Lines that wait, or were written meanwhile, stay.
+ * so a figure put right in the sheet is right here. Lines that wait, or were written meanwhile, stay; a
+ * workbook without a log takes nothing away.
  */
 const withLog =
   (grid: Grid): StateChange =>
@@ -152,10 +162,13 @@ const withLog =
       );
       return before ? { ...before, ...line, id: before.id } : line;
     });
-    const kept = now.vat.lines.filter(({ row }) => row === undefined || row > grid.length);
+    const mine = grid.length === 0 ? now.vat.lines.map(leftElsewhere) : now.vat.lines;
+    const kept = mine.filter(
+      (line) => (line.row === undefined || line.row > grid.length) && isRecent(line, now.now),
+    );
     const added = read.map(({ vat }) => vat).filter((vat) => vat !== '');
     return inVat(now, {
-      lines: [...read, ...kept],
+      lines: [...read, ...kept].sort((a, b) => a.at - b.at),
       vats: [...new Set([...now.vat.vats, ...added])],
     });
   };

@@ -36,12 +36,12 @@ export const keepVat: Command = {
   },
 };
 
-const firstEmpty = (vat: VatState): string =>
-  fieldsOf(vat).find((field) => textOf(vat, field) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
+const firstEmpty = (vat: VatState, units: PaneState['settings']['units']): string =>
+  fieldsOf(vat).find((field) => textOf(vat, field, units) === '')?.key ?? fieldsOf(vat)[0]?.key ?? '';
 
 export const atCard = (state: PaneState, card: CardId | undefined, focus: string): PaneState => {
   const vat = { ...state.vat, card };
-  return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat) }, focus };
+  return { ...quiet(state), vat: { ...vat, field: firstEmpty(vat, state.settings.units) }, focus };
 };
 export const openCard: Command<CardId> = {
   name: 'openCard',
@@ -63,7 +63,10 @@ export const chooseField: Command<string> = {
 export const typeField: Command<{ readonly field: string; readonly text: string }> = {
   name: 'typeField',
   label: 'Type',
-  perform: (state, { field, text }) => ({ ...quiet(state), vat: withText(state.vat, field, text) }),
+  perform: (state, { field, text }) => ({
+    ...quiet(state),
+    vat: withText(state.vat, field, text, state.settings.units),
+  }),
 };
 
 /** A long enough number for anything at a vat. */
@@ -74,14 +77,14 @@ export const pressKey: Command<string> = {
   perform: (state, key) => {
     const field = fieldsOf(state.vat).find((one) => one.key === state.vat.field);
     if (!field) return state;
-    const text = textOf(state.vat, field);
+    const text = textOf(state.vat, field, state.settings.units);
     const next =
       key === 'erase'
         ? text.slice(0, -1)
         : key === '.' && (/[.,]/.test(text) || field.kind === 'whole')
           ? text
           : `${text}${key}`.slice(0, MOST_DIGITS);
-    return { ...quiet(state), vat: withText(state.vat, field.key, next) };
+    return { ...quiet(state), vat: withText(state.vat, field.key, next, state.settings.units) };
   },
 };
 
@@ -105,7 +108,8 @@ export const writeCard: Command = {
     const { card } = vat;
     if (!isPadCard(card)) return state;
     const words = wordsFor(state);
-    const { values, faults, missing } = readCard(vat, words);
+    const { units } = state.settings;
+    const { values, faults, missing } = readCard(vat, words, units);
     const [fault] = faults.values();
     const isShort = missing.length > 0 || (CARDS[card].oneOf && Object.keys(values).length === 0);
     if (fault !== undefined || isShort)
@@ -123,13 +127,13 @@ export const writeCard: Command = {
         },
         vat: { ...vat, field: missing[0]?.key ?? vat.field },
       };
-    const context = contextOf(vat, state.now, words);
+    const context = contextOf(vat, state.now, words, units);
     const drafts = withEntries(state, CARDS[card].lines(values, context), values, context.text);
     const minutes = CARDS[card].minutes?.(values);
-    const after = cleared(vat);
+    const after = cleared(vat, units);
     const timed: VatState = {
       ...after,
-      field: firstEmpty(after),
+      field: firstEmpty(after, units),
       timer:
         minutes === undefined
           ? vat.timer

@@ -45,6 +45,8 @@ export interface NotebookLine extends LineDraft {
   readonly vat: string;
   /** Where it stands in the vat log; undefined while it waits, or where it stands in the book alone. */
   readonly row: number | undefined;
+  /** It stands in another workbook than the one that is open. */
+  readonly isElsewhere?: boolean;
   /** The task it ticks off, if any. */
   readonly task?: string;
   readonly filled?: readonly Filled[];

@@ -1,17 +1,28 @@
+import type { PaneSettings } from '../../../pane/settings';
 import { readNumber } from '../../../pane/typed';
+import { shownUnit } from '../../../pane/units';
 import type { Words } from '../../../words/en';
 import type { CardContext, CardField, Values } from './cards';
 import { CARDS, isPadCard } from './cards';
 import type { VatState } from './notebook';
 
-const keyOf = (vat: VatState, field: string): string => `${vat.vat}/${vat.card ?? ''}/${field}`;
+type Units = PaneSettings['units'];
+/** A number typed in pounds is never read as kilograms: each kind of units has its own texts. */
+const keyOf = (vat: VatState, field: string, units: Units): string =>
+  `${vat.vat}/${vat.card ?? ''}/${field}${units === 'metric' ? '' : `/${units}`}`;
+/** What stands in a field at first, in the units typed. */
+const initialOf = ({ initial = '', unit }: CardField, units: Units): string => {
+  const value = Number(initial);
+  if (initial === '' || units === 'metric' || Number.isNaN(value)) return initial;
+  return String(Number(shownUnit(unit, { units }).fromMetric(value).toPrecision(3)));
+};
 export const fieldsOf = ({ card }: VatState): readonly CardField[] =>
   isPadCard(card) ? CARDS[card].fields : [];
-export const textOf = (vat: VatState, field: CardField): string =>
-  vat.texts[keyOf(vat, field.key)] ?? field.initial ?? '';
-export const withText = (vat: VatState, field: string, text: string): VatState => ({
+export const textOf = (vat: VatState, field: CardField, units: Units): string =>
+  vat.texts[keyOf(vat, field.key, units)] ?? initialOf(field, units);
+export const withText = (vat: VatState, field: string, text: string, units: Units): VatState => ({
   ...vat,
-  texts: { ...vat.texts, [keyOf(vat, field)]: text },
+  texts: { ...vat.texts, [keyOf(vat, field, units)]: text },
 });
 
 export interface CardReading {
@@ -25,50 +36,54 @@ function faultOf(
   field: CardField,
   value: number | undefined,
   { vat, fields }: { vat: Words['vat']; fields: Words['vat']['fields'] },
+  units: Units,
 ): string | undefined {
+  const { fromMetric } = shownUnit(field.unit, { units });
+  const limit = (metric: number): string => String(Number(fromMetric(metric).toPrecision(4)));
   const label = fields[field.key] ?? field.key;
   if (value === undefined || (field.kind === 'whole' && !Number.isInteger(value)))
     return vat.notNumber(label);
-  if (field.min !== undefined && value < field.min) return vat.tooLow(label, String(field.min));
-  return field.max !== undefined && value > field.max ? vat.tooHigh(label, String(field.max)) : undefined;
+  if (field.min !== undefined && value < field.min) return vat.tooLow(label, limit(field.min));
+  return field.max !== undefined && value > field.max ? vat.tooHigh(label, limit(field.max)) : undefined;
 }
 
 /** The card's fields as numbers, with a sentence for each that is none. */
-export function readCard(vat: VatState, words: Words): CardReading {
+export function readCard(vat: VatState, words: Words, units: Units): CardReading {
   const values: Record<string, number> = {};
   const faults = new Map<string, string>();
   const missing: CardField[] = [];
   for (const field of fieldsOf(vat)) {
-    const text = textOf(vat, field).trim();
+    const text = textOf(vat, field, units).trim();
     if (text === '') {
       if (!field.isOptional) missing.push(field);
       continue;
     }
     if (field.kind === 'text') continue;
-    const value = readNumber(text);
-    const fault = faultOf(field, value, { vat: words.vat, fields: words.vat.fields });
+    const typed = readNumber(text);
+    const value = typed === undefined ? undefined : shownUnit(field.unit, { units }).toMetric(typed);
+    const fault = faultOf(field, value, { vat: words.vat, fields: words.vat.fields }, units);
     if (fault !== undefined) faults.set(field.key, fault);
     else if (value !== undefined) values[field.key] = value;
   }
   return { values, faults, missing };
 }
 
-export const contextOf = (vat: VatState, now: number, words: Words): CardContext => ({
+export const contextOf = (vat: VatState, now: number, words: Words, units: Units): CardContext => ({
   words,
   now,
   earlier: (what) =>
     vat.lines
       .filter((line) => line.vat === vat.vat && line.what === what && line.value !== null)
       .map(({ at, value }) => ({ at, value: value ?? 0 })),
-  text: (key) => vat.texts[keyOf(vat, key)] ?? '',
+  text: (key) => vat.texts[keyOf(vat, key, units)] ?? '',
 });
 
 /** Fields that do not stay are empty for the next reading. */
-export function cleared(vat: VatState): VatState {
+export function cleared(vat: VatState, units: Units): VatState {
   const gone = new Set(
     fieldsOf(vat)
       .filter(({ stays }) => !stays)
-      .map(({ key }) => keyOf(vat, key)),
+      .map(({ key }) => keyOf(vat, key, units)),
   );
   return { ...vat, texts: Object.fromEntries(Object.entries(vat.texts).filter(([key]) => !gone.has(key))) };
 }

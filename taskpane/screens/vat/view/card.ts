@@ -4,6 +4,7 @@ import type { Scene } from '../../../pane/parts';
 import { button, inputOf } from '../../../pane/parts';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
+import { shownUnit } from '../../../pane/units';
 import { wordsFor } from '../../../words/words';
 import { markHour } from '../commands/notebook';
 import { chooseField, closeCard, typeField } from '../commands/vat';
@@ -48,12 +49,18 @@ function answerView(
   );
 }
 
+/** As the person reads and types it; money in the currency chosen. */
+const unitOf = ({ key, unit }: CardField, { settings }: Scene['state']): string =>
+  key === 'paid' ? settings.currency : shownUnit(unit, settings).unit;
+
 /** A field as a tile: its name, what stands in it, and whether the keys type into it. */
 function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   const { state, send } = scene;
   const { vat } = wordsFor(state);
   const label = vat.fields[field.key] ?? field.key;
-  const text = textOf(state.vat, field);
+  const { units } = state.settings;
+  const text = textOf(state.vat, field, units);
+  const unit = unitOf(field, state);
   const id = `field-${field.key}`;
   const isBad = reading.faults.has(field.key);
   return h(
@@ -66,7 +73,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       'label',
       { for: id },
       label,
-      field.unit && h('span', { class: 'unit' }, ` ${field.unit}`),
+      unit && h('span', { class: 'unit' }, ` ${unit}`),
       field.isOptional && text === '' && h('span', { class: 'unseen' }, ` ${vat.optional}`),
     ),
     h('input', {
@@ -170,10 +177,10 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
   if (card === 'mark') return [cardHead(card, scene), markCard(scene)];
   if (!isPadCard(card)) return [];
   const words = wordsFor(state);
-  const reading = readCard(state.vat, words);
+  const reading = readCard(state.vat, words, state.settings.units);
   const isWhole = reading.missing.length === 0 && reading.faults.size === 0;
   const answer = isWhole
-    ? CARDS[card].answer(reading.values, contextOf(state.vat, state.now, words))
+    ? CARDS[card].answer(reading.values, contextOf(state.vat, state.now, words, state.settings.units))
     : undefined;
   const last = state.vat.lines.filter((line) => line.vat === state.vat.vat).at(-1);
   return [

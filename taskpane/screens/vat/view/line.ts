@@ -3,6 +3,7 @@ import type { VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
 import { button } from '../../../pane/parts';
+import { shownUnit } from '../../../pane/units';
 import { momentOf, wordsFor } from '../../../words/words';
 import { takeLineBack } from '../commands/notebook';
 import type { NotebookLine } from '../state/notebook';
@@ -14,7 +15,9 @@ const decimals = (value: number): number => (Number.isInteger(value) ? 0 : Math.
 export const lineText = ({ what, value, unit, note }: NotebookLine, scene: Scene): string => {
   const { vat } = wordsFor(scene.state);
   const name = vat.marks[what] ?? vat.fields[what] ?? WHAT[what] ?? what;
-  const number = value === null ? '' : ` ${grouped(value, decimals(value))}${unit ? ` ${unit}` : ''}`;
+  const as = shownUnit(unit, scene.state.settings);
+  const shown = value === null ? null : as.fromMetric(value);
+  const number = shown === null ? '' : ` ${grouped(shown, decimals(shown))}${unit ? ` ${as.unit}` : ''}`;
   return `${name}${number}${note ? `, ${note}` : ''}`;
 };
 
