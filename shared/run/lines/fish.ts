@@ -108,7 +108,13 @@ export const FISH_LINES = {
   saline: line('Salt water for the hormone', millilitre, `=IF({kilograms}>0,N(${prepared(3)}),0)`, {
     note: '9 g of clean salt in a litre of boiled water; a clean needle for each fish.',
   }),
-  donors: line('Donor fish for the glands', count, `=IF({kilograms}>0,N(${prepared(6)}),0)`),
+  donors: line(
+    'Donor fish for the glands',
+    count,
+    '=IF(AND({kilograms}>0,{females}>0),' +
+      'N(INDEX(SPAWN.HORMONE.PREPARE(MAX(0.01,{kilograms}),{preparation},,{kilograms}/{females}),1,6)),0)',
+    { note: 'Fish as heavy as the females; only where glands of the own species are taken.' },
+  ),
   cystsFirst: line(
     'Cysts for the first day',
     gram,

@@ -1,3 +1,4 @@
+import type { Near } from '../../../base/near';
 /**
  * What may lie behind a failed hatch or lost larvae: what to look at and the figure behind it. No published table
  * of patterns was found; rows join seen trials with practice, and say which.
@@ -146,3 +147,37 @@ export const LARVAL_CAUSES: Readonly<Record<CausePattern, readonly Cause[]>> = {
     EATERS,
   ],
 };
+
+const SIGNS: HatchSigns = {
+  fertilised: undefined,
+  hatched: undefined,
+  whiteSoon: false,
+  cotton: false,
+  early: false,
+  deformed: undefined,
+};
+const isBlamed = (signs: Partial<HatchSigns>, one: Cause): boolean =>
+  hatchCauses({ ...SIGNS, ...signs }).includes(one);
+export const NEAR: readonly Near[] = [
+  {
+    number: 'fertilised share that is few',
+    value: FEW_FERTILISED,
+    below: () => isBlamed({ fertilised: 0.59 }, MILT),
+    above: () => isBlamed({ fertilised: 0.61 }, MILT),
+    answers: [true, false],
+  },
+  {
+    number: 'hatch of the fertilised that is low',
+    value: LOW_OF_FERTILISED,
+    below: () => isBlamed({ fertilised: 0.9, hatched: 0.59 * 0.9 }, SWING),
+    above: () => isBlamed({ fertilised: 0.9, hatched: 0.61 * 0.9 }, SWING),
+    answers: [true, false],
+  },
+  {
+    number: 'deformed share that is a fault',
+    value: MUCH_DEFORMED,
+    below: () => isBlamed({ deformed: 0.24 }, DEFORMED),
+    above: () => isBlamed({ deformed: 0.26 }, DEFORMED),
+    answers: [false, true],
+  },
+];

@@ -8,7 +8,7 @@ import { inSeason } from './season';
 import { begun, stoppedAt } from '../../share/commands/share';
 import type { Written } from '../../../pane/writing';
 import { badSuffix, fileWord, isSuffix, list } from '../../../pane/writing';
-import { engine, planOf, saveBook, writeNewBook } from './writeBook';
+import { engine, planOf, saveBook, saveCardsOf, writeNewBook } from './writeBook';
 
 /** Planning a season and writing it down on new sheets; writing over a book is in ./writeOver. */
 
@@ -85,6 +85,18 @@ export const writeSeasonWithSuffix: Command = {
     const word = state.question?.word?.value.trim() ?? '';
     if (isSuffix(word)) return write(state, ` ${word}`);
     return { ...state, notice: { tone: 'warning', text: badSuffix(word) }, focus: 'question-word' };
+  },
+};
+
+export const saveSeasonCards: Command = {
+  name: 'saveSeasonCards',
+  label: 'Cards to print',
+  perform: (state): PaneState | Working => {
+    if (state.task) return state;
+    const made = madeOf(state);
+    return isMade(made)
+      ? saveCardsOf(state, made, `${fileWord(made.book.hatchery, 'hatchery')}-cards.xlsx`)
+      : made;
   },
 };
 

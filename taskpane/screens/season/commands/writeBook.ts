@@ -86,8 +86,19 @@ export const writeNewBook = (
       )
     : state;
 
+/** One page for the wall and one for every vat, to print and hang up: a file of its own. */
+export const saveCardsOf = (state: PaneState, made: BookToWrite, fileName: string): PaneState | Working =>
+  saveModel(state, fileName, async () => (await engine()).cardsWorkbook(made.book, made.plan));
+
 /** The book as a file of its own. */
-export function saveBook(state: PaneState, made: BookToWrite, fileName: string): PaneState | Working {
+export const saveBook = (state: PaneState, made: BookToWrite, fileName: string): PaneState | Working =>
+  saveModel(state, fileName, (tell) => modelOf(made, tell, 2));
+
+function saveModel(
+  state: PaneState,
+  fileName: string,
+  modelFrom: (tell: PortTell) => Promise<WorkbookModel>,
+): PaneState | Working {
   if (state.task) return state;
   const next: PaneState = {
     ...state,
@@ -97,7 +108,7 @@ export function saveBook(state: PaneState, made: BookToWrite, fileName: string):
   };
   return working(next, async ({ files }, tell) => {
     const [model, { writeXlsx }] = await Promise.all([
-      modelOf(made, tell, 2),
+      modelFrom(tell),
       import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
     ]);
     tell({ label: 'Making the file', done: 1, total: 2 });

@@ -1,5 +1,5 @@
 import { fillSeasonExample } from '../commands/season';
-import { planSeason, saveSeason, writeSeason } from '../commands/plan';
+import { planSeason, saveSeason, saveSeasonCards, writeSeason } from '../commands/plan';
 import { writeOverSeason } from '../commands/writeOver';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
@@ -89,6 +89,13 @@ function actionsOf({ state, send }: Scene, isOff: boolean): readonly Child[] {
         send(saveSeason);
       },
       { tone: isOpen ? 'plain' : 'main', isOff, id: 'season-save' },
+    ),
+    button(
+      saveSeasonCards.label,
+      () => {
+        send(saveSeasonCards);
+      },
+      { isOff, id: 'season-cards' },
     ),
   ];
 }

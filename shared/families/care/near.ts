@@ -1,0 +1,51 @@
+import type { Near } from '../../base/near';
+import { isGrid } from '../../base/values';
+import type { Cell } from '../../base/values';
+import { invoke } from '../../functions/invoke';
+import { larvaWeight } from '../growth/records/larvae';
+import { weightOnPath } from '../growth/kernels/larvalWeight';
+import { waterChange } from './records/power';
+
+/** The words of a function change at numbers somebody chose; no bundle holds this file. */
+const lastWords = (fn: Parameters<typeof invoke>[0], args: readonly Cell[]): string => {
+  const got = invoke(fn, args);
+  return String(isGrid(got) ? (got[0]?.at(-1) ?? '') : got).slice(0, 16);
+};
+/** Feed that asks for so many times a vat of 1,000 L. */
+const feedFor = (times: number): number => {
+  const got = invoke(waterChange, [1, 1000]);
+  return (1000 * times) / Number(isGrid(got) ? got[0]?.[0] : NaN);
+};
+const water = (times: number): string => lastWords(waterChange, [feedFor(times), 1000]);
+const larva = (share: number): string => lastWords(larvaWeight, [12, weightOnPath(6, share), 6]);
+
+export const NEAR: readonly Near[] = [
+  {
+    number: 'SPAWN.WATER.CHANGE: times the vat a day that hands cannot bring',
+    value: 1,
+    below: () => water(0.99),
+    above: () => water(1.01),
+    answers: ['Change a third i', 'Change 1.0 times'],
+  },
+  {
+    number: 'SPAWN.WATER.CHANGE: part of the vat that is changed in three parts with the night',
+    value: 0.5,
+    below: () => water(0.49),
+    above: () => water(0.51),
+    answers: ['Change in two or', 'Change a third i'],
+  },
+  {
+    number: 'SPAWN.LARVA.WEIGHT: share of the way between the paths that is still ordinary',
+    value: 0.33,
+    below: () => larva(0.32),
+    above: () => larva(0.34),
+    answers: ['Near the ordinar', 'Between the path'],
+  },
+  {
+    number: 'SPAWN.LARVA.WEIGHT: share of the way between the paths that is plenty',
+    value: 0.67,
+    below: () => larva(0.66),
+    above: () => larva(0.68),
+    answers: ['Between the path', 'Near the plentif'],
+  },
+];
