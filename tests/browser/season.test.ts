@@ -9,6 +9,7 @@ import { ask, openLocalSheet, OUT, picture, turnTo, untilReady } from './support
  * own sheets, taken back after the page was closed; the file opened again.
  */
 
+jest.setTimeout(600_000);
 let session: Session;
 let { page, pane }: { page: Page; pane: Frame } = {} as Session;
 beforeAll(async () => {
@@ -20,10 +21,12 @@ afterAll(async () => {
   await session.close();
 });
 
+/** However busy the machine is. */
+const PATIENCE = 180_000;
 const sheetNames = (): Promise<string[]> => ask(page, 'getSheetNames');
 const focused = (): Promise<string> => pane.evaluate(() => document.activeElement?.id ?? '');
 const noticed = async (): Promise<string> => {
-  await pane.waitForSelector('.notice');
+  await pane.waitForSelector('.notice', { timeout: PATIENCE });
   await ask(page, 'waitForCalculation');
   return pane.locator('.notice').innerText();
 };
@@ -208,7 +211,7 @@ test('deaths counted and a bigger order: planned again over its own sheets, with
   old = await everything();
   await pane.focus('#season-again');
   await page.keyboard.press('Enter');
-  await pane.waitForSelector('#season-read .banner');
+  await pane.waitForSelector('#season-read .banner', { timeout: PATIENCE });
   expect(await focused()).toBe('season-read');
   await pane.fill('#season-order-4-number', '6000');
   await pane.focus('#season-plan');
@@ -237,22 +240,22 @@ test('one press takes it back, after the page was closed and opened again; press
   pane = found;
   await pane.waitForSelector('#place-plan');
   await turnTo(pane, 'plan');
-  await pane.click('#season-again');
-  await pane.waitForSelector('#season-read .banner');
+  await pane.click('#season-again', { timeout: PATIENCE });
+  await pane.waitForSelector('#season-read .banner', { timeout: PATIENCE });
   await pane.focus('#season-back');
   await page.keyboard.press('Enter');
   expect(await noticed()).toContain('The season is back as it was');
   expect(differing(await everything(), old)).toEqual([]);
   await pane.focus('#season-back');
   await page.keyboard.press('Enter');
-  await pane.waitForSelector('.notice:has-text("The season is back")');
+  await pane.waitForSelector('.notice:has-text("The season is back")', { timeout: PATIENCE });
   await ask(page, 'waitForCalculation');
   expect(differing(await everything(), later)).toEqual([]);
 });
 
 test('saved and opened again: the same sheets, and the season is read from them', async () => {
-  await pane.click('#season-again');
-  await pane.waitForSelector('#season-read .banner');
+  await pane.click('#season-again', { timeout: PATIENCE });
+  await pane.waitForSelector('#season-read .banner', { timeout: PATIENCE });
   await pane.click('#season-plan');
   await planned();
   await pane.focus('#season-save');
@@ -266,7 +269,7 @@ test('saved and opened again: the same sheets, and the season is read from them'
   await frame.waitForSelector('#place-plan');
   await turnTo(frame, 'plan');
   await frame.click('#season-again');
-  await frame.waitForSelector('#season-read .banner.good');
+  await frame.waitForSelector('#season-read .banner.good', { timeout: PATIENCE });
   expect(await frame.inputValue('#season-order-4-number')).toBe('6000');
   await opened.close();
 });

@@ -53,12 +53,17 @@ function expectedOf(schedule: BatchSchedule, batch: Batch, a: Assumed): Expected
       weaned: feeding * a.frySurvival,
     };
   }
-  const eggs = batch.eggs * (batch.shares[0]?.candidate.eggFactor ?? 1);
-  const litres = batch.holds.reduce(
-    (sum, { stage, vat }) => sum + (stage === 1 ? (problem.vats[vat]?.litres ?? 0) : 0),
-    0,
+  const litresIn = (wanted: number): number =>
+    batch.holds.reduce(
+      (sum, { stage, vat }) => sum + (stage === wanted ? (problem.vats[vat]?.litres ?? 0) : 0),
+      0,
+    );
+  // No more eggs are set than their vats hold, and no more larvae kept.
+  const eggs = Math.min(
+    batch.eggs * (batch.shares[0]?.candidate.eggFactor ?? 1),
+    problem.without === 'vats' ? Infinity : litresIn(0) * a.eggsPerLitre,
   );
-  const feeding = Math.min(eggs * a.hatch * a.yolkSurvival, litres * a.larvaePerLitre);
+  const feeding = Math.min(eggs * a.hatch * a.yolkSurvival, litresIn(1) * a.larvaePerLitre);
   return { eggs, larvae: eggs * a.hatch, feeding, weaned: feeding * a.frySurvival };
 }
 

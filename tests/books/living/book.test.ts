@@ -18,9 +18,10 @@ interface Made {
   readonly pages: LivingPages;
   readonly model: WorkbookModel;
 }
+const QUICK = { draws: 200, explains: false, effort: { looks: 30_000, mostTries: 30, seed: 3 } } as const;
 const made = (changes: object = {}): Made => {
   const book = bookOf(changes);
-  const plan = planBatches(book, { draws: 200, explains: false });
+  const plan = planBatches(book, QUICK);
   return { book, plan, pages: new LivingPages(book, plan), model: livingBook(book, plan) };
 };
 const cells = (model: WorkbookModel, sheet: string): Readonly<Record<string, CellModel>> =>
@@ -65,7 +66,10 @@ describe.each(CASES)('%s', (_title, changes) => {
       address.startsWith('F') && typeof value === 'string' && value.startsWith('×') ? [address] : [],
     );
     // Orders that cannot be had ask for planning again; nothing else may break.
-    expect(said.filter((address) => address !== 'F14')).toEqual([]);
+    const replan = Object.entries(cells(model, SHEETS.checks)).find(
+      ([, { value }]) => value === 'Orders that ask for planning again',
+    )?.[0];
+    expect(said.filter((address) => address.slice(1) !== replan?.slice(1))).toEqual([]);
   });
 
   test('sheet and engine agree on every line of every batch, day and share', () => {
