@@ -24,6 +24,8 @@ export interface NeutralColumn {
   readonly cell?: string;
   readonly is: string | readonly string[];
   readonly unit?: string;
+  /** How sure the reading is, 0 to 1. */
+  readonly sureness: number;
 }
 export interface NeutralFinding {
   readonly sheet: string;
@@ -41,6 +43,7 @@ const LEVELS: Readonly<Record<Severity, NeutralFinding['level']>> = {
   look: 'info',
 };
 
+const sure = (confidence: number): number => Math.round(100 * confidence) / 100;
 const SECOND = ['inject2_time', 'inject2_datetime', 'inject_time'];
 
 /** The tables, columns and findings of a checked file. */
@@ -63,16 +66,17 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
           {
             sheet: table.rows.sheet.name,
             row: (table.rows.sheet.rows[table.rows.body[0] ?? 0] ?? 0) + 1,
-            columns: known.map(({ column, field, unit }) => ({
+            columns: known.map(({ column, field, unit, confidence }) => ({
               col: column,
               is: isOf(field as FieldName),
               ...(unit ? { unit } : {}),
+              sureness: sure(confidence),
             })),
           },
         ];
       return Array.from({ length: table.length }, (_, record) => ({
         sheet: table.home(record).sheet.name,
-        columns: known.flatMap(({ field, unit }) => {
+        columns: known.flatMap(({ field, unit, confidence }) => {
           const spot = table.spot(record, field as FieldName);
           return spot
             ? [
@@ -80,6 +84,7 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
                   cell: cellName(spot.sheet, spot.position, spot.column),
                   is: isOf(field as FieldName),
                   ...(unit ? { unit } : {}),
+                  sureness: sure(confidence),
                 },
               ]
             : [];

@@ -5,6 +5,7 @@ import type { SheetCells } from '../read/sheetCells';
 import { isNothingText } from '../shape/kinds';
 import type { DateOrder } from './dates';
 import { clockIn, clockOfDigits, isEitherOrder, orderIn, readDate } from './dates';
+import { isCounted } from '../meaning/sums';
 import type { DecimalMark } from './numbers';
 import { decimalIn, isOpenToBoth, readNumber } from './numbers';
 import { fitOfMiddle } from './plausible';
@@ -58,6 +59,8 @@ export interface ColumnContent {
   readonly order: DateOrder | undefined;
   readonly hasMixedOrders: boolean;
   readonly hasEitherDates: boolean;
+  /** 1, 2, 3 down the lines. */
+  readonly isCounted: boolean;
 }
 
 const SAMPLE = 500;
@@ -161,6 +164,7 @@ export function contentOf(run: CellRun, fallback: DecimalMark = '.'): ColumnCont
   const tally = new Tally(fallback);
   const step = Math.max(1, Math.floor(run.length / SAMPLE));
   for (let i = 0; i < run.length; i += step) tally.take(run.cellAt(i), run.isDate(i));
+  const isLineNumber = step === 1 && tally.dates === 0 && isCounted(tally.list);
   const sorted = tally.list.sort((a, b) => a - b);
   const { filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates, orders } = tally;
   const { fractions, stamps, digitClocks } = tally;
@@ -183,6 +187,7 @@ export function contentOf(run: CellRun, fallback: DecimalMark = '.'): ColumnCont
     unit: mostOf(tally.units),
     decimal: mostOf(tally.decimals),
     order: mostOf(orders),
+    isCounted: isLineNumber,
     hasMixedOrders: orders.has('day first') && orders.has('month first'),
   };
 }

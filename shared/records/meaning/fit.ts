@@ -193,6 +193,9 @@ function bestRange(field: NumericField, { unit, heading }: Evidence, middle: num
   return Math.max(first, ...rest.map((x) => x - 0.25));
 }
 
+/** What may go up by one from line to line, beside the number of the line. */
+const COUNTED: ReadonlySet<FieldName> = new Set(['days', 'deadRunning', 'vatsInUse']);
+
 function numberFit(field: NumericField, evidence: Evidence, content: ColumnContent): number {
   const usable = content.filled - content.errors;
   const share = usable > 0 ? content.numbers / usable : 0.5;
@@ -202,8 +205,9 @@ function numberFit(field: NumericField, evidence: Evidence, content: ColumnConte
   const isNoCount = ROLES[field].isWhole && content.fractions > 0.5 && content.middle < 1 ? -3 : 0;
   const isShare = fieldSpec(field).quantity.unit === 'share';
   const over = isShare && content.middle > 100.5 ? -3 : 0;
+  const isLine = content.isCounted && !COUNTED.has(field) ? -2.5 : 0;
   const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
-  return range + whole + isNoCount + over - 2 * (1 - share);
+  return range + whole + isNoCount + isLine + over - 2 * (1 - share);
 }
 
 const DATE_ONLY: readonly FieldName[] = [

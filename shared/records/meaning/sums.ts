@@ -161,7 +161,19 @@ function goesOn(before: Float64Array): boolean {
     said++;
     if (x !== 0) filled++;
   }
-  return filled >= 0.7 * said;
+  return filled >= 0.7 * said && !isCounted(before);
+}
+/** 1, 2, 3 down the lines: numbers of lines add nothing up. */
+export function isCounted(list: Numbers): boolean {
+  let [steps, ones, last] = [0, 0, NaN];
+  for (let i = 0; i < list.length; i++) {
+    const x = at(list, i);
+    if (Number.isNaN(x)) continue;
+    if (!Number.isNaN(last)) steps++;
+    if (Math.abs(x - last - 1) < 1e-9) ones++;
+    last = x;
+  }
+  return steps >= 3 && ones >= 0.85 * steps;
 }
 
 export function sums(

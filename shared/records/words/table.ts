@@ -346,7 +346,7 @@ injection_time_2 th: khem song; chit khrang thi song; khem 2
 injection_time_2 ar: الحقنه الثانيه; الجرعه الثانيه; الجرعه الحاسمه
 strip_time en: stripping time; time of stripping; strip time; stripped at; time stripped; strip.; stripping; ovulation time; ovulation; ovulated at; spawning time; spawn time; spawned at; time of spawning; egg collection time; time of egg release; date stripped; stripping date; strip hr; milking time; milked at; pressing time; time of pressing; breeding time; egg release time; time of ovulation; spawning observed; ovulation period; spawn collected; time collected; date collected
 strip_time pcm: time wey we press am; when you press egg; press time
-strip_time fr: heure de ponte; ponte; heure stripping; strippage; heure d'extrusion; extrusion; heure d'expression; pression abdominale; heure d'ovulation; h ponte; massage abdominal; date de ponte; recolte des ovules; recolte des œufs; strippee a
+strip_time fr: heure extraction; heure d'extraction; extraction; heure de l'extraction; heure extrusion; heure de ponte; ponte; heure stripping; strippage; heure d'extrusion; extrusion; heure d'expression; pression abdominale; heure d'ovulation; h ponte; massage abdominal; date de ponte; recolte des ovules; recolte des œufs; strippee a
 strip_time pt: hora da desova; desova; hora da extrusao; extrusao; h. desova; ovulacao; hora da ovulacao; coleta dos ovulos; desovou as; hora da ordenha; data da desova
 strip_time es: hora de desove; desove; hora desove; h. desove; ovulacion; hora de ovulacion; hora de extrusion; estrujado; hora de ordeno; desovado a las; fecha de desove; expulsion
 strip_time id: jam stripping; waktu stripping; pengurutan; waktu pengurutan; ovulasi; waktu ovulasi; waktu memijah; jam memijah; pemijahan; jam keluar telur; pengeluaran telur
@@ -389,11 +389,11 @@ egg_weight hi: ande ka vajan; anda vajan; ande (g); ando ka vajan
 egg_weight vi: khoi luong trung; trong luong trung; luong trung; kl trung; trung (g); so gam trung
 egg_weight th: nam nak khai; namnak khai; khai (kram)
 egg_weight ar: وزن البيض; كميه البيض; البيض بالجرام
-eggs_per_gram en: eggs per gram; eggs/g; eggs/gram; no./g; egg count per gram; eggs per g; egg no per g; ~epg; count/g; number per gram; eggs in 1 g; sample count; 1 g count; eggs/0.1 g; eggs/gm; nos/gm; no. of eggs per gm; eggs per ounce
-eggs_per_gram fr: œufs par gramme; œufs/g; nb œufs/g; nombre d'œufs par gramme; ovocytes/g; ovules/g; ~nb/g; œufs dans 1 g
-eggs_per_gram pt: ovos por grama; ovos/g; nº ovos/g; ovulos/g; numero de ovos por grama; ovocitos/g
-eggs_per_gram es: huevos por gramo; huevos/g; n° huevos/g; ovas/g; huevos/gr
-eggs_per_gram id: telur per gram; butir/gram; butir/g; jumlah telur per gram; telur/gr
+eggs_per_gram en: eggs in one gram; eggs in 1 g; eggs in 1 gram; eggs in 1g; one gram has; eggs per gram; eggs/g; eggs/gram; no./g; egg count per gram; eggs per g; egg no per g; ~epg; count/g; number per gram; eggs in 1 g; sample count; 1 g count; eggs/0.1 g; eggs/gm; nos/gm; no. of eggs per gm; eggs per ounce
+eggs_per_gram fr: oeufs dans un gramme; oeufs dans 1 g; nombre dans 1 g; œufs par gramme; œufs/g; nb œufs/g; nombre d'œufs par gramme; ovocytes/g; ovules/g; ~nb/g; œufs dans 1 g
+eggs_per_gram pt: ovos em um grama; ovos em 1 g; ovos por grama; ovos/g; nº ovos/g; ovulos/g; numero de ovos por grama; ovocitos/g
+eggs_per_gram es: huevos en un gramo; huevos en 1 g; huevos por gramo; huevos/g; n° huevos/g; ovas/g; huevos/gr
+eggs_per_gram id: telur dalam 1 gram; telur dalam satu gram; telur per gram; butir/gram; butir/g; jumlah telur per gram; telur/gr
 eggs_per_gram ms: biji/gram; telur/g; biji/g
 eggs_per_gram sw: mayai kwa gramu; mayai/g; idadi ya mayai kwa gramu
 eggs_per_gram ha: kwai a gram; yawan kwai a gram daya

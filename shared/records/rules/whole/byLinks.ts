@@ -161,6 +161,8 @@ const slackOf = (table: RecordTable, link: Link, record: number): number =>
 function allowed(table: RecordTable, link: Link): number {
   const fields = [link.result, ...link.inputs].map((column) => table.mapping[column]?.field);
   if (link.kind === 'carry') return fields.includes('opening') ? 0.25 : 0.12;
+  // A sum over all the tanks of a matrix is no chance.
+  if (link.kind === 'sum' && !link.isRunning && isOverMatrix(table, link)) return 0.35;
   if (fields.every((field) => field !== undefined)) {
     const isKnown = PATTERNS.some(
       (pattern) =>
@@ -172,6 +174,9 @@ function allowed(table: RecordTable, link: Link): number {
   }
   return link.holds >= 8 ? 0.2 : 0.13;
 }
+const isOverMatrix = (table: RecordTable, { inputs }: Link): boolean =>
+  inputs.length >= 3 && inputs.every((column) => table.mapping[column]?.isRepeated);
+
 /** Lines that break a relation which nearly all other lines keep. */
 export function bySuspectLinks(table: RecordTable): Suspicion[] {
   return worthwhile(table).flatMap((link) => {

@@ -102,6 +102,31 @@ export function risesAlone(table: RecordTable): Suspicion[] {
   }));
 }
 
+/** Days on which the morning was warmer, from which on it is the weather. */
+const MOST_WARM = 0.05;
+const LEAST_DAYS = 10;
+const LEAST_WARMER = 0.4;
+/** A morning warmer than the afternoon, alone among many days: the two were exchanged. */
+export function warmMornings(table: RecordTable): Suspicion[] {
+  const [low, high] = [table.numbers.temperatureLow, table.numbers.temperatureHigh];
+  const [a, b] = [columnOf(table, 'temperatureLow'), columnOf(table, 'temperatureHigh')];
+  if (!low || !high || a < 0 || b < 0) return [];
+  const days = low.filter((x, i) => !Number.isNaN(x - (high[i] ?? NaN))).length;
+  const warm = Array.from(low.keys()).filter((i) => (low[i] ?? NaN) - (high[i] ?? NaN) >= LEAST_WARMER);
+  const colder = low.filter((x, i) => x > (high[i] ?? NaN)).length;
+  if (days < LEAST_DAYS || colder > Math.max(1, MOST_WARM * days)) return [];
+  return warm.map((record) => ({
+    rule: 'WHOLE.PART',
+    weight: 1.2,
+    severity: 'unlikely',
+    cells: [
+      { record, column: a, share: 0.5 },
+      { record, column: b, share: 0.5 },
+    ],
+    sentence: `"${headingAt(table, a)}" is warmer than "${headingAt(table, b)}", alone among ${days} days: the two may be exchanged.`,
+  }));
+}
+
 /** Fish do not get lighter or shorter from one weighing of a group to the next. */
 export function shrinking(table: RecordTable): Suspicion[] {
   const dates = table.numbers.date;

@@ -117,12 +117,14 @@ export function repeatedNames(table: RecordTable): Suspicion[] {
 
 /** A line whose fine figures are those of the line above: left standing when the line was copied. */
 export function copiedDown(table: RecordTable): Suspicion[] {
+  // What follows from other columns is the same when they are.
+  const following = new Set(table.links.filter(({ kind }) => kind !== 'carry').map(({ result }) => result));
   const columns = table.columns
     .map((one, column) => ({ ...one, column }))
     .filter(({ content, moments, column, plain }) => {
       const field = table.mapping[column]?.field;
       const isNumber = !field || fieldSpec(field).kind === 'number';
-      return !moments && isNumber && content.numbers >= 6 && isFine(plain);
+      return !moments && isNumber && !following.has(column) && content.numbers >= 6 && isFine(plain);
     });
   if (columns.length < 3) return [];
   const same: number[] = [];

@@ -5,7 +5,7 @@ import { plain } from '../show';
 import { bySuspectLinks } from './byLinks';
 import { negatives, offNumbers, overHundred, strangeWords, wildNumbers } from './byColumns';
 import { bySuspectMoments } from './byMoments';
-import { morePartThanWhole, risesAlone, shrinking } from './byParts';
+import { morePartThanWhole, risesAlone, shrinking, warmMornings } from './byParts';
 import { beyondNature, ownRatios, twinColumns } from './byRatios';
 import { copiedDown, repeatedNames, repeatedRows } from './byRows';
 import type { Blamed } from './suspect';
@@ -32,6 +32,7 @@ function judged(table: RecordTable): readonly Blamed[] {
       ...bySuspectMoments(table),
       ...morePartThanWhole(table),
       ...risesAlone(table),
+      ...warmMornings(table),
       ...shrinking(table),
       ...repeatedNames(table),
       ...copiedDown(table),
