@@ -305,7 +305,7 @@ export const en = {
     dots: 'Ten seasons',
     dotsSays: (n: number, of: number, name: string) => `${name}: the whole order in ${n} of ${of}.`,
     vats: 'Vats over days',
-    vatsSays: (n: number, of: number) => `${n} of ${of} vats hold something now. Dark stripes are nights.`,
+    vatsSays: (n: number, of: number) => `${n} of ${of} vats hold something now. Shaded stripes are nights.`,
     vat: 'Vat',
     batch: 'Batch',
     stage: 'Holds',
