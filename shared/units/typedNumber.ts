@@ -52,6 +52,7 @@ function readWith(text: string, field: NumberField, decimal: Decimal): number | 
 }
 
 const taken = (value: number, { unit = '' }: NumberField): TypedNumber => {
+  if (!Number.isFinite(value)) return { kind: 'none' };
   const bare = unit.split(' ')[0] ?? '';
   const share = bare === 'share' ? ` (${numberText(value * 100)} %)` : '';
   const shown = ['', 'share', 'a', 'fish', 'as'].includes(bare) ? '' : ` ${bare}`;

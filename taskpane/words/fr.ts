@@ -319,7 +319,7 @@ export const fr: Words = {
     dots: 'Dix saisons',
     dotsSays: (n, of, name) => `${name} : commande entière dans ${n} sur ${of}.`,
     vats: 'Les bacs au fil des jours',
-    vatsSays: (n, of) => `${n} bacs sur ${of} sont occupés maintenant. Les bandes sombres sont les nuits.`,
+    vatsSays: (n, of) => `${n} bacs sur ${of} sont occupés maintenant. Les bandes ombrées sont les nuits.`,
     vat: 'Bac',
     batch: 'Lot',
     stage: 'Contient',

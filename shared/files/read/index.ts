@@ -11,6 +11,7 @@ import { Package } from '../package/package';
 import { REFUSED, Refusal } from '../package/refusal';
 import { all, textOf } from '../package/xml';
 import { revealCellText } from '../text';
+import { readSettings } from '../settings';
 import { readCharts } from './charts';
 import { RulesReader } from './rules';
 import type { SheetContext, SheetParts } from './sheet';
@@ -173,7 +174,16 @@ function readWorkbook(pack: Package): { readonly model: WorkbookModel; readonly 
   if (holdsMacros(pack, book)) lost.add('Macros');
   if (is1904) lost.add('Dates counted from 1904 are now counted from 1900 (they show the same days)');
   const sheets = readable.map((entry) => readSheet(pack, entry, context, titleRows.get(entry.index), lost));
-  return { model: { title: titleOf(pack), sheets, names }, lost: [...lost] };
+  const settings = readSettings(pack, book);
+  return {
+    model: {
+      title: titleOf(pack),
+      sheets,
+      names,
+      ...(Object.keys(settings).length > 0 ? { settings } : {}),
+    },
+    lost: [...lost],
+  };
 }
 
 /** Reads the bytes of an .xlsx file. Never throws for a bad file: the fault is a sentence. */

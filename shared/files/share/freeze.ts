@@ -2,6 +2,7 @@
 import { append } from '../append';
 import { Spills } from './references/anchors';
 import { addSheet, freeName } from './proof/addSheet';
+import { removeSettings } from '../settings';
 import { chartsThrough, removeAddins, removeCalcChain, removeSignatures } from './leaveOut/addin';
 import { LastValues, nativeForm } from './decisions/alive';
 import { blocksOf } from './decisions/blocks';
@@ -323,6 +324,7 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
 function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): string[] {
   const removed = [
     ...removeAddins(pack),
+    ...removeSettings(pack, book),
     ...(leave?.apply(bookEdits) ?? []),
     ...(options.personal ? removePersonal(pack, book, bookEdits) : []),
   ];

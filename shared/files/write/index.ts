@@ -1,4 +1,5 @@
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
+import { SETTINGS_PART, settingsXml } from '../settings';
 import { drawingXml, noteBoxesXml, notesOf, notesXml, tableXml } from './attached';
 import type { CellWriting } from './cells';
 import { SharedTexts } from './cells';
@@ -98,6 +99,11 @@ export function writeXlsx(model: WorkbookModel): Uint8Array {
   if (context.isDynamic) {
     file.link(WORKBOOK, 'metadata', 'xl/metadata.xml');
     file.add('xl/metadata.xml', 'metadata', metadataXml());
+  }
+  const settings = settingsXml(model.settings);
+  if (settings !== undefined) {
+    file.link(WORKBOOK, 'settings', SETTINGS_PART);
+    file.add(SETTINGS_PART, 'settings', settings);
   }
   file.add(WORKBOOK, 'workbook', workbookXml(model, ids));
   file.add('docProps/core.xml', 'core', coreXml(model.title));

@@ -30,6 +30,7 @@ export const PARTS = {
     type: 'application/vnd.openxmlformats-officedocument.drawingml.chart+xml',
     relation: `${OFFICE}/chart`,
   },
+  settings: { type: 'application/xml', relation: `${OFFICE}/customXml` },
   core: {
     type: 'application/vnd.openxmlformats-package.core-properties+xml',
     relation: 'http://schemas.openxmlformats.org/package/2006/relationships/metadata/core-properties',

@@ -1,4 +1,5 @@
 // Long: one rule with its sentences; it would not read better in pieces.
+import { numberText } from '../../units/typedNumber';
 import { swappedDay } from '../columns/swap';
 import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';
@@ -60,12 +61,23 @@ function orderVerdicts(said: RuleFinding): RuleVerdict[] {
   return batch ? [...found, batch] : found;
 }
 
+/** Spreadsheets know no later day than 31 December 9999. */
+const AFTER_THE_LAST_DAY = 2_958_466;
 const isMoment = new Set(MOMENTS);
 const centuryVerdicts = (said: RuleFinding): RuleVerdict[] =>
   said.given.flatMap((field) => {
     if (!isMoment.has(field)) return [];
     const value = said.num(field);
     if (!(value >= 1) || (value >= EARLIEST && value < LATEST)) return [];
+    if (value >= AFTER_THE_LAST_DAY)
+      return [
+        {
+          field,
+          seen: numberText(value),
+          expected: 'a day with its hour',
+          sentence: `${capitalNoun(field)} is ${numberText(value)}, which is no day: the last one a sheet knows is 31 Dec 9999.`,
+        },
+      ];
     const year = dayParts(value).year;
     const meant = year < 1990 ? year + 100 : year - 100;
     return [

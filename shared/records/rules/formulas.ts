@@ -119,7 +119,18 @@ const formulaVerdicts = (table: RecordTable, isTyped: boolean): readonly TableVe
 };
 
 /** A call that lost its add-in: a link to another workbook stands in front of it. */
-const FOREIGN = /(?:\[[^\]]+\]|'[^']+'|[\w.\\:-]+\.xl\w+)[^!()+*,;=]*!\s*(?:_xldudf_)?SPAWN[._]/i;
+const FOREIGN = /(?:\[[^\]]+\]|'[^']+'|[\w.\\:-]+\.xl\w+)[^!()+*,;=]*$/i;
+const LINKED = /!\s{0,9}(?:_xldudf_)?SPAWN[._]/gi;
+/** What stands in front of a link is a path and a sheet's name; Excel takes no longer formula. */
+const LONGEST_LINK = 300;
+const LONGEST_FORMULA = 8192;
+
+function isLinked(formula: string): boolean {
+  if (formula.length > LONGEST_FORMULA) return false;
+  for (const { index } of formula.matchAll(LINKED))
+    if (FOREIGN.test(formula.slice(Math.max(0, index - LONGEST_LINK), index))) return true;
+  return false;
+}
 const OWN_CALL = /SPAWN[._]/i;
 
 function eachCell(
@@ -162,7 +173,7 @@ function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdic
 function links(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
   const found: TableVerdict[] = [];
   eachCell(sheets, 'formulas', (spot, formula) => {
-    if (typeof formula !== 'string' || !FOREIGN.test(formula)) return;
+    if (typeof formula !== 'string' || !isLinked(formula)) return;
     found.push({
       spot,
       seen: short(formula),

@@ -96,9 +96,15 @@ export const lazyFunction = (name: string): Lazy | undefined => {
   return Object.hasOwn(LAZY, key) ? LAZY[key] : undefined;
 };
 
+/** A text typed as an argument of these is a fault in Excel; one that stands in a cell is passed over. */
+const LOGICAL: ReadonlySet<string> = new Set(['AND', 'OR', 'XOR']);
+const isTypedText = (node: ParsedNode | undefined): boolean =>
+  node?.kind === 'literal' && typeof node.value === 'string' && !/^(true|false)$/i.test(node.value);
+
 function call(name: string, args: readonly (ParsedNode | undefined)[], resolver: Resolver): Operand {
   const lazy = lazyFunction(name);
   if (lazy) return lazy(args.map((arg) => (arg ? () => evaluateNode(arg, resolver) : undefined)));
+  if (LOGICAL.has(name.toUpperCase()) && args.some(isTypedText)) return { error: '#VALUE!' };
   const fn = resolver.call?.(name);
   if (!fn) return { error: '#NAME?', message: `There is no function ${name}.` };
   return fn(args.map((arg) => (arg ? evaluateNode(arg, resolver) : undefined)));

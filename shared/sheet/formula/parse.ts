@@ -177,8 +177,10 @@ class Parser {
 
 function literal(token: Token): Cell {
   switch (token.kind) {
-    case 'number':
-      return Number(token.text);
+    case 'number': {
+      const value = Number(token.text);
+      return Number.isFinite(value) ? value : { error: '#NUM!' };
+    }
     case 'string':
       return token.text.slice(1, -1).replaceAll('""', '"');
     case 'boolean':

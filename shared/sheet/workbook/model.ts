@@ -10,6 +10,8 @@ export interface WorkbookModel {
   readonly sheets: readonly SheetModel[];
   /** Workbook-level names. */
   readonly names: readonly NameModel[];
+  /** Texts that the pane keeps in the workbook, under names that begin with spawnbook. */
+  readonly settings?: Readonly<Record<string, string>>;
 }
 
 export interface NameModel {

@@ -203,5 +203,10 @@ export async function takeModel(open: UniverBook, title: string): Promise<Taken>
       losses.add('A name that belongs to one sheet is kept for the whole workbook', name.name);
     return [{ name: name.name, refersTo: name.formula, ...(name.comment ? { comment: name.comment } : {}) }];
   });
-  return { model: { title, sheets, names }, lost: losses.sentences() };
+  const settings = Object.fromEntries(
+    Object.entries(open.beside.settings).filter(
+      (entry): entry is [string, string] => typeof entry[1] === 'string',
+    ),
+  );
+  return { model: { title, sheets, names, settings }, lost: losses.sentences() };
 }

@@ -122,6 +122,8 @@ export class Session {
     return this.replace(async () => {
       await this.putModel(model, grids);
       await addFeatures(this.open, model);
+      for (const [key, value] of Object.entries(model.settings ?? {}))
+        this.open.beside.putSetting(key, value);
       return { isStale, isLarge: formulas >= LARGE };
     });
   }

@@ -170,7 +170,7 @@ function allowed(table: RecordTable, link: Link): number {
         pattern.result === fields[0] &&
         fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
     );
-    return isKnown ? 0.3 : link.inputs.length > 2 ? 0.2 : 0.07;
+    return isKnown || link.inputs.length > 2 ? 0.3 : 0.07;
   }
   return link.holds >= 8 ? 0.2 : 0.13;
 }

@@ -43,7 +43,7 @@ function promiseView({ plan }: SeasonMade): Child {
     h(
       'p',
       {},
-      `of ${many(ordered)} fish ordered, from ${oneOrMore(batches, 'batch', 'batches')} of ${oneOrMore(females, 'female', 'females')}.`,
+      `${many(ordered)} fish are ordered${plan.promise > ordered ? ', the others are yours to sell' : ''}; ${oneOrMore(batches, 'batch', 'batches')} of ${oneOrMore(females, 'female', 'females')}.`,
     ),
     h(
       'p',

@@ -69,7 +69,10 @@ const vatOfTask = ({ batch, at }: TaskOfDay, { today, now }: Scene['state']): st
 /** What to do in a few words, and the rest of the sentence. */
 const partsOf = (what: string): readonly [string, string] => {
   const at = /[:;.](?=\s)/.exec(what)?.index;
-  return at === undefined ? [what, ''] : [what.slice(0, at), what.slice(at + 1).trim()];
+  // "From now on every morning: …" says nothing without its rest.
+  return at === undefined || /^From now on/.test(what)
+    ? [what, '']
+    : [what.slice(0, at), what.slice(at + 1).trim()];
 };
 const titleOf = (task: TaskOfDay): Child => [
   task.batch && h('span', { class: 'batch' }, task.batch),
