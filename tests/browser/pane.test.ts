@@ -191,6 +191,8 @@ test('the built template opens with the values it was stored with', async () => 
   const wrong: string[] = [];
   let compared = 0;
   for (const sheet of stored.model.sheets) {
+    // The first page and the counters behind it follow the day on the clock.
+    if (['Today', 'Task list', 'Vat use'].includes(sheet.name)) continue;
     for (const [address, { formula, value }] of Object.entries(sheet.cells)) {
       if (formula === undefined || value === undefined) continue;
       compared++;

@@ -181,7 +181,7 @@ function answerLine({ state }: Scene): Child {
   const [order] = made?.plan.orders ?? [];
   if (!made || !inject || !order || !usualForm(texts).form) return undefined;
   return h(
-    'p',
+    'div',
     { id: 'plan-line', class: `answer-line${made.texts === texts ? '' : ' stale'}`, 'aria-hidden': 'true' },
     h('strong', { class: `verdict-word ${VERDICT_LOOKS[order.verdict].token}` }, verdictText(order.verdict)),
     ` · inject ${momentText(inject.at)}`,
