@@ -27,3 +27,6 @@ export function quote(key: string, text: string, what: string): void {
   }
   expect({ key, ...figures[key] }).toEqual({ key, text, what, test });
 }
+
+/** A share as a reader meets it. */
+export const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;

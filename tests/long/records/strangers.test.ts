@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Strangers } from './strangersRun';
+import { percent, quote } from '../../support/figures';
 
 const root = join(__dirname, '..', '..', '..');
 const got = JSON.parse(
@@ -17,6 +18,17 @@ test("strangers' books: faults found, false alarms, columns read", () => {
   console.log(
     `found ${found} of ${faults}; ${alarms.length} false alarms in ${cells} cells; ${right} of ${columns} columns right\n${[...missed, ...alarms, ...new Set(wrong)].slice(0, 30).join('\n')}`,
   );
+  quote(
+    'records.found',
+    percent(found / faults),
+    'Faults found in invented books of layouts and languages no rule had seen',
+  );
+  quote(
+    'records.alarms',
+    ((1000 * alarms.length) / cells).toFixed(1),
+    'False alarms there in a thousand clean cells',
+  );
+  quote('records.columns', percent(right / columns), 'Columns there whose meaning was read right');
   expect(faults).toBeGreaterThan(100);
   expect(found / faults).toBeGreaterThanOrEqual(0.9);
   expect(alarms.length / cells).toBeLessThanOrEqual(0.002);

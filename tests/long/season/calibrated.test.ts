@@ -3,6 +3,7 @@ import type { OrderBook } from '../../../shared/season';
 import { planBatches } from '../../../shared/season/batches';
 import type { SeasonPlan } from '../../../shared/season/types';
 import { bookOf } from '../../season/support';
+import { percent, quote } from '../../support/figures';
 
 /**
  * Seasons drawn by a simulation of its own, from what the book says varies: its own generator (mulberry, from
@@ -138,6 +139,11 @@ test('orders called 80 % (76 to 84) are met in 76 to 84 % of seasons that anothe
   const worst = Math.max(...rows.map(({ called, met }) => Math.abs(called - met)));
   console.log(
     `${eighty.length} of ${rows.length} orders called 80 %: met in ${mean.toFixed(3)}; worst difference ${worst.toFixed(3)}`,
+  );
+  quote(
+    'season.called80',
+    percent(mean),
+    'Simulated seasons that brought the whole of an order called 80 % sure',
   );
   expect(eighty.length).toBeGreaterThan(10);
   expect(mean).toBeGreaterThan(0.78);

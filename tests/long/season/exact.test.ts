@@ -3,6 +3,7 @@ import { search } from '../../../shared/season/batches/search';
 import { isMetTask } from '../../../shared/season/batches/serve';
 import { bestWorth } from '../../season/exactBatches';
 import { tinyBook } from '../../season/tinyBooks';
+import { percent, quote } from '../../support/figures';
 
 const WHOLE_ORDERS = 0.004;
 
@@ -24,6 +25,11 @@ test('sixty tiny seasons: none more than 2 % below the optimum of HiGHS, none ab
     gaps.push(best > 0 ? 1 - worth / best : 0);
   }
   console.log(`${gaps.length} proven; worst ${(100 * Math.max(...gaps)).toFixed(2)} %`);
+  quote(
+    'season.worstGap',
+    percent(Math.max(...gaps)),
+    'Furthest below the best possible plan, of small seasons solved exactly',
+  );
   expect(gaps.length).toBeGreaterThanOrEqual(55);
   expect(Math.max(...gaps)).toBeLessThanOrEqual(0.02);
   expect(Math.min(...gaps)).toBeGreaterThan(-0.001);

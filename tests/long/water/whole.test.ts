@@ -4,6 +4,7 @@ import type { Advisor } from './play';
 import type { Draw, Vat } from './vat';
 import { METERS, airedPH, pass, read, refill, truePH } from './vat';
 import type { Draws } from '../../support/draws';
+import { percent, quote } from '../../support/figures';
 
 /**
  * Whole vats, followed until they have aired: water, gas, mixing, meter and hand are simulated apart from the
@@ -33,6 +34,10 @@ const of = (
   process.stdout.write(`${line(name, f)}\n`);
   return f;
 };
+/** Only what the figures of the default sample are is quoted. */
+const quoted: typeof quote = (...figure) => {
+  if (!FULL && N === 110 && SHIFT === 3_000_000) quote(...figure);
+};
 /** Room for chance in a share of so many vats: two standard errors below the target. */
 const nearly = (target: number, n: number): number => target - 2 * Math.sqrt((target * (1 - target)) / n);
 
@@ -44,6 +49,14 @@ test('ordinary waters, pH 4.3 to 6.4, end inside and are not pushed over', () =>
   expect(f.leftAlone).toBeGreaterThanOrEqual(nearly(0.95, N));
   expect(f.readings).toBeLessThanOrEqual(5);
   expect(f.held).toBeGreaterThanOrEqual(0.85);
+  quoted(
+    'water.inside',
+    percent(f.inside),
+    'Sour waters dosed as told that end between pH 6.5 and 8, once aired',
+  );
+  quoted('water.over', percent(f.pushedOver), 'Sour waters that the product pushed above pH 8, once aired');
+  quoted('water.alone', percent(f.leftAlone), 'Waters that air alone makes good, and that got no product');
+  quoted('water.readings', f.readings.toFixed(1), 'Readings taken in a vat, on average');
   // After some doses the next is so small that any range holds it: the upper end of the promise is given room.
   expect(f.held).toBeLessThanOrEqual(0.99);
 });
@@ -76,13 +89,22 @@ test('hard wells get nothing', () => {
 
 test('a meter 0.3 low, and readings taken too early, hardly ever pass 8', () => {
   const early: Draw = { kind: 'ordinary', mixing: (chance) => chance.between(0.3, 0.7) };
-  for (const f of [
-    of('meter 0.3 low', 4_001, { kind: 'ordinary', meter: low }, next('good'), FEW),
-    of('read too early', 5_001, early, next('good'), FEW),
-  ]) {
+  const lowMeter = of('meter 0.3 low', 4_001, { kind: 'ordinary', meter: low }, next('good'), FEW);
+  const tooEarly = of('read too early', 5_001, early, next('good'), FEW);
+  for (const f of [lowMeter, tooEarly]) {
     expect(f.ever8).toBeLessThanOrEqual(0.1);
     expect(f.pushedOver).toBeLessThanOrEqual(0.02);
   }
+  quoted(
+    'water.lowMeter',
+    percent(lowMeter.ever8),
+    'Vats read with a meter that is 0.3 low that were ever above pH 8',
+  );
+  quoted(
+    'water.early',
+    percent(tooEarly.ever8),
+    'Vats read too early after a dose that were ever above pH 8',
+  );
 });
 
 test('water of peat and leaves', () => {
