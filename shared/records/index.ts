@@ -24,6 +24,8 @@ export type { FindingMark } from './findings/marks';
 export { checkFile, runToEnd } from './checkFile';
 export type { CheckedFile, Watch } from './checkFile';
 export { runRecords } from './records';
+export { baseInWords, hatchBaseOf, shareQuestions } from './shareBase';
+export type { ShareBase, ShareQuestion } from './shareBase';
 export { findRule, RULES } from './rules';
 export type { AuditOptions, LatencyOffsets, Rule, Severity } from './rules/rule';
 export { notReadSentence, readingShare } from './findings/reading';

@@ -2,6 +2,8 @@ import type { AuditReport } from './findings/run';
 import type { NumericField, RecordText } from './fields';
 import { isTextField } from './fields';
 import type { RecordPlace, RunRecord, RunValues } from './schema';
+import type { Correction } from './columns/mapping';
+import { hatchBaseOf } from './shareBase';
 import type { RecordTable } from './table';
 import { placeOf } from './table';
 
@@ -22,8 +24,11 @@ function valuesOf(table: RecordTable, record: number): RunValues {
   return values as RunValues;
 }
 
-/** Every record of the book with what was found on it, for learning from the ones that stand. */
-export function runRecords({ tables, groups }: AuditReport): RunRecord[] {
+/**
+ * Every record of the book with what was found on it, for learning from the ones that stand. `said`: what the
+ * user told of the columns.
+ */
+export function runRecords({ tables, groups }: AuditReport, said: readonly Correction[] = []): RunRecord[] {
   const faults = new Map<string, Set<string>>();
   for (const { findings } of groups)
     for (const { rule, severity, place } of findings) {
@@ -36,8 +41,9 @@ export function runRecords({ tables, groups }: AuditReport): RunRecord[] {
         (faults.get(`${place.sheet}!${place.cell}`) ?? new Set()).add(rule),
       );
     }
-  return tables.flatMap((table) =>
-    Array.from({ length: table.length }, (_, record): RunRecord => {
+  return tables.flatMap((table) => {
+    const hatchBase = hatchBaseOf(table, said);
+    return Array.from({ length: table.length }, (_, record): RunRecord => {
       const values = valuesOf(table, record);
       const home = placeOf(table.home(record));
       const found =
@@ -48,7 +54,8 @@ export function runRecords({ tables, groups }: AuditReport): RunRecord[] {
                 Object.values(values).flatMap((one) => [...(faults.get(`${one.sheet}!${one.cell}`) ?? [])]),
               ),
             ];
-      return { sheet: home.sheet, row: rowOf(home), values, findings: found };
-    }),
-  );
+      const base = hatchBase && values.hatchShare ? { hatchBase } : {};
+      return { sheet: home.sheet, row: rowOf(home), values, findings: found, ...base };
+    });
+  });
 }

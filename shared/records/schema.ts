@@ -28,6 +28,8 @@ export interface RunRecord {
    * as accepted.
    */
   readonly findings: readonly string[];
+  /** What its hatch share is a share of, where the book or the user says it. */
+  readonly hatchBase?: 'eggs' | 'fertilised' | undefined;
 }
 
 const sourced = (name: FieldName): z.ZodOptional<z.ZodObject> =>
@@ -38,6 +40,7 @@ export const RunRecordSchema = z.object({
   row: z.number().int().positive(),
   values: z.strictObject(Object.fromEntries(FIELD_NAMES.map((name) => [name, sourced(name)]))),
   findings: z.array(z.string()),
+  hatchBase: z.enum(['eggs', 'fertilised']).optional(),
 }) as unknown as z.ZodType<RunRecord>;
 
 /** The value alone, undefined when the record does not say it. */

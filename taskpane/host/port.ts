@@ -1,3 +1,4 @@
+// Long: the whole door to the workbook, a member each.
 import type { RangeCells } from '../../shared/records';
 import type { CellChange } from '../../shared/books/living/day';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';

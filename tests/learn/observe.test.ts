@@ -113,11 +113,6 @@ describe('the other rates', () => {
       { rate: 'fertilisation', k: 80, n: 100 },
     ],
     ['hatched of all eggs', { hatched: 40_000, eggs: 80_000 }, { rate: 'hatch', k: 40_000, n: 80_000 }],
-    [
-      'a share of the fertilised, of all eggs',
-      { hatchShare: 0.5, fertilised: 60_000, eggs: 80_000 },
-      { rate: 'hatch', k: 30_000, n: 80_000 },
-    ],
     ['fry of hatched', { fry: 20_000, hatched: 40_000 }, { rate: 'larvaeToFry', k: 20_000, n: 40_000 }],
     [
       'fingerlings of fry',
@@ -204,6 +199,31 @@ describe('the other rates', () => {
     const onlyGood = observe([gave(5, 90), gave(6, 80)]);
     expect(onlyGood.observations.some(({ rate }) => rate === 'ovulating')).toBe(false);
     expect(onlyGood.skipped[0]?.because).toContain('failures seem not to be written down');
+  });
+});
+
+describe('a share hatched', () => {
+  const hatchOf = (plain: Plain, hatchBase?: 'eggs' | 'fertilised') => {
+    const { observations, skipped } = observe([{ ...record(5, plain), ...(hatchBase ? { hatchBase } : {}) }]);
+    const got = observations.find(({ rate }) => rate === 'hatch');
+    return got ? (got.k ?? NaN) / (got.n ?? NaN) : skipped.find(({ rate }) => rate === 'hatch')?.because;
+  };
+  test('is not learned while nothing says of what', () => {
+    const unsaid = 'the book does not say whether the hatch is a share of all eggs or of the fertilised eggs';
+    expect(hatchOf({ hatchShare: 0.7 })).toBe(unsaid);
+    expect(hatchOf({ hatchShare: 0.7, fertilised: 64_000, eggs: 80_000 })).toBe(unsaid);
+  });
+  test('of all eggs as it stands; of the fertilised times their part: 70 % of 80 % is 56 %', () => {
+    expect(hatchOf({ hatchShare: 0.7 }, 'eggs')).toBe(0.7);
+    expect(hatchOf({ hatchShare: 0.7, fertilisedShare: 0.8 }, 'fertilised')).toBeCloseTo(0.56, 9);
+    expect(hatchOf({ hatchShare: 0.7, sampleGood: 160, sampleSize: 200 }, 'fertilised')).toBeCloseTo(0.56, 9);
+    expect(hatchOf({ hatchShare: 0.5, fertilised: 60_000, eggs: 80_000 }, 'fertilised')).toBe(0.375);
+    expect(hatchOf({ hatchShare: 0.7 }, 'fertilised')).toContain(
+      'how many were fertilised is not in the record',
+    );
+  });
+  test('counts go before any share', () => {
+    expect(hatchOf({ hatchShare: 0.7, hatched: 40_000, eggs: 80_000 }, 'fertilised')).toBe(0.5);
   });
 });
 

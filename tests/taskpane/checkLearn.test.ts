@@ -124,6 +124,46 @@ test('too few runs: rates, and a sentence instead of a picture', async () => {
   );
 });
 
+test('a hatch share of unsaid base is asked for; the answer is learned at once and remembered', async () => {
+  const world = fakeWorld();
+  const values = [
+    ['Date', 'Water temperature', 'Fertilised %', 'Hatch %'],
+    ...SHARES.map((_, i) => [46_000 + 7 * i, 26 + (i % 2), 78 + (i % 5), 69 + (i % 4)]),
+  ];
+  world.records = {
+    sheets: [
+      {
+        name: 'Runs',
+        top: 0,
+        left: 0,
+        values,
+        formats: values.map((line) => line.map((_, c) => (c === 0 ? 'yyyy-mm-dd' : 'General'))),
+      },
+    ],
+    again: { sheet: 'Runs' },
+  };
+  const page = openPage('ready', world);
+  await page.go('check');
+  await page.press('This sheet');
+  await page.press('Show our rates and trends');
+  const hatch = (): string =>
+    page
+      .all('.fact')
+      .map((fact) => (fact.textContent ?? '').replaceAll('\u00a0', ' '))
+      .find((text) => text.startsWith('Eggs that hatch')) ?? '';
+  expect(hatch()).toBe('');
+  expect(page.text()).toContain('Hatch 70 %: of all eggs, or of the fertilised eggs?');
+  expect(page.text()).toContain('Hatch left out in 12 records: the book does not say');
+  await page.type('#check-base-0', 'fertilised');
+  expect(hatch()).toMatch(/59 % → 5[67] % /);
+  expect(page.text()).not.toContain('Hatch left out');
+  await page.type('#check-base-0', 'eggs');
+  expect(hatch()).toMatch(/59 % → (69|70|71) % /);
+  await page.press('Check again');
+  await page.press('Show our rates and trends');
+  expect(hatch()).toMatch(/59 % → (69|70|71) % /);
+});
+
 test('a new check takes the figures of the old one away', async () => {
   const page = await learned(12);
   await page.press('Check again');

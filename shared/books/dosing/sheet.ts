@@ -1,3 +1,4 @@
+// Long: one sheet, block by block.
 import { CAUTIONS } from '../../functions/cautions';
 import { isError } from '../../base/values';
 import { SheetBuilder, styled } from '../../sheet/workbook/build';

@@ -1,3 +1,4 @@
+// Long: one reader of the book's sheets for a day: each block of it stands alone, read from the top down.
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
 import { TASKS } from '../../run/lines';

@@ -16,6 +16,8 @@ export const CorrectionSchema = z.strictObject({
   unit: z.string().optional(),
   decimal: z.enum([',', '.']).optional(),
   order: z.enum(['day first', 'month first', 'year first']).optional(),
+  /** What a hatch share is a share of, where nothing in the book says it. */
+  base: z.enum(['eggs', 'fertilised']).optional(),
 });
 export type Correction = z.infer<typeof CorrectionSchema>;
 

@@ -1,3 +1,4 @@
+// Long: one table of units as people write them.
 import {
   celsiusFromFahrenheit,
   gramsFromKilograms,

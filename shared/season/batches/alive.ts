@@ -33,9 +33,9 @@ const lastCount = ({ counts }: BookedBatch, until: number): Count | undefined =>
       undefined,
     );
 
-/** Fish that left a batch after a time, whatever the reason. */
-export const leftAfter = ({ events }: BookedBatch, at: number): number =>
-  events.reduce((sum, event) => sum + (event.at > at ? event.number : 0), 0);
+/** Fish that left a batch after a time, each in the measure of its hour. */
+const leftAfter = ({ events }: BookedBatch, at: number, measure: (at: number) => number): number =>
+  events.reduce((sum, event) => sum + (event.at > at ? event.number / measure(event.at) : 0), 0);
 
 /** The count a batch is judged by; without one the plan speaks, at the strip. */
 function basisOf(
@@ -45,7 +45,6 @@ function basisOf(
   readonly step: number;
   readonly from: number;
   readonly number: number;
-  readonly left: number;
   readonly isCounted: boolean;
 } {
   const last = lastCount(batch, today);
@@ -54,7 +53,6 @@ function basisOf(
     step,
     from: last?.at ?? batch.clock.stripAt,
     number: last?.number ?? batch.eggs,
-    left: leftAfter(batch, last?.at ?? -Infinity),
     isCounted: last !== undefined,
   };
 }
@@ -65,14 +63,14 @@ export function standingOf(batch: BookedBatch, a: Assumed, today: number): Batch
   const { clock } = batch;
   if (batch.state === 'lost' || batch.state === 'over')
     return { alive: 0, isCounted: true, feeding: 0, ahead: 2 };
-  const { step, from, number, left, isCounted } = basisOf(batch, today);
+  const { step, from, number, isCounted } = basisOf(batch, today);
   const living = (at: number): number => liveShare(a, clock.feedFrom, at);
-  // Fish that left are larvae at first food of their own, whatever was counted before them.
+  const since = isCounted ? from : -Infinity;
+  const left = leftAfter(batch, since, () => 1);
+  // Fish that left on a day are that day's fish: of more larvae at first food the older they were.
   const toFeeding = [a.hatch * a.yolkSurvival, a.yolkSurvival, 1][step] ?? 1;
   const feeding =
-    step < STEP.feeding
-      ? number * toFeeding - left / living(today)
-      : Math.max(0, number - left) / living(from);
+    (step < STEP.feeding ? number * toFeeding : number / living(from)) - leftAfter(batch, since, living);
   return {
     isCounted,
     feeding: Math.max(0, feeding),

@@ -1,3 +1,4 @@
+// Long: the questions of the form, one record each.
 import { DEFAULT_PREPARATION } from '../../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../../run/fields';
 

@@ -231,6 +231,14 @@ export interface CheckMessage {
   /** Left out: the one its heading names, else the usual one. */
   readonly unit?: string;
 }
+export async function rememberIn({ workbook }: Doors, said: readonly Correction[]): Promise<StateChange> {
+  const { rememberedText } = await auditor();
+  const isKept = await workbook.remember(said.length === 0 ? undefined : rememberedText(said)).then(
+    () => true,
+    () => false,
+  );
+  return (now) => (now.check.corrections === said ? { ...now, check: { ...now.check, isKept } } : now);
+}
 /**
  * The workbook remembers what was said about it; one that takes nothing is no fault, what was said then holds
  * for the session.
@@ -238,29 +246,25 @@ export interface CheckMessage {
 function keep(state: PaneState, said: readonly Correction[]): PaneState | Working {
   const next: PaneState = { ...state, check: withSaid(state.check, said) };
   if (next.check.corrections === state.check.corrections) return next;
-  return working(next, async ({ workbook }) => {
-    const { rememberedText } = await auditor();
-    const isKept = await workbook.remember(said.length === 0 ? undefined : rememberedText(said)).then(
-      () => true,
-      () => false,
-    );
-    return (now) => (now.check.corrections === said ? { ...now, check: { ...now.check, isKept } } : now);
-  });
+  return working(next, (doors) => rememberIn(doors, said));
 }
 
 export const sayColumn: Command<CheckMessage> = {
   name: 'sayColumn',
   label: 'Read as',
-  perform: (state, { sheet, header, field, unit }) =>
-    keep(
+  perform: (state, { sheet, header, field, unit }) => {
+    const base = saidOf(state.check).find((one) => one.header === header && one.sheet === sheet)?.base;
+    return keep(
       state,
       corrected(saidOf(state.check), {
         header,
         field,
+        ...(base === undefined || field !== 'hatchShare' ? {} : { base }),
         ...(sheet === undefined ? {} : { sheet }),
         ...(unit === undefined ? {} : { unit }),
       }),
-    ),
+    );
+  },
 };
 
 export const forgetColumns: Command = {

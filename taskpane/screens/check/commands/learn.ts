@@ -1,14 +1,59 @@
 import type { TrendRate } from '../../../../shared/learn';
-import { initialTrend } from '../state/check';
-import type { Command, Working } from '../../../pane/command';
+import type { ShareBase } from '../../../../shared/records';
+import type { Checked } from '../state/check';
+import { corrected, initialTrend, saidOf, withSaid } from '../state/check';
+import type { Command, Doors, StateChange, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { inShares } from '../../../pane/slices';
 import type { PaneState } from '../../../pane/state';
 import type { Grouping } from '../state/trend';
-import { auditor, learner } from './check';
+import { auditor, learner, rememberIn } from './check';
 import { begun, stoppedAt } from '../../share/commands/share';
 
 /** What the records teach, shown before any sheet is written. */
+
+/** Learns from the records under check as the user says they are read. */
+function learning(
+  state: PaneState,
+  result: Checked,
+  before: (doors: Doors) => Promise<StateChange>,
+): Working {
+  const said = saidOf(state.check);
+  return working(begun(state, 'Learning from the records'), async (doors, tell, isStopped) => {
+    const kept = await before(doors);
+    const [{ isAccepted, runRecords, shareQuestions }, learn] = await Promise.all([auditor(), learner()]);
+    const records = runRecords(result.report, said);
+    const during = (from: number, to: number) => ({ label: 'Learning from the records', from, to });
+    const rates = await inShares(learn.learnSteps(records), during(0, 40), tell, isStopped);
+    const hatch =
+      rates && (await inShares(learn.trendSteps(records, 'hatch'), during(40, 70), tell, isStopped));
+    const fertilisation =
+      hatch && (await inShares(learn.trendSteps(records, 'fertilisation'), during(70, 100), tell, isStopped));
+    if (!fertilisation) return (now) => stoppedAt('check-learn')(kept(now));
+    const trends = { hatch, fertilisation };
+    const rate = hatch.points.length === 0 && fertilisation.points.length > 0 ? 'fertilisation' : 'hatch';
+    const verdicts = { hatch: learn.trendVerdict(hatch), fertilisation: learn.trendVerdict(fertilisation) };
+    const learned = {
+      rates,
+      trends,
+      verdicts,
+      accepted: records.filter(isAccepted).length,
+      records: records.length,
+      questions: shareQuestions(result.report, said),
+    };
+    // A newer check has come in between: these figures are not about it.
+    return (now) =>
+      kept(
+        now.check.result === result
+          ? {
+              ...now,
+              focus: 'check-learned',
+              check: { ...now.check, learned, trend: { ...initialTrend, rate } },
+            }
+          : now,
+      );
+  });
+}
 
 export const showLearned: Command = {
   name: 'showLearned',
@@ -16,37 +61,38 @@ export const showLearned: Command = {
   perform: (state): PaneState | Working => {
     const { result } = state.check;
     if (!result || state.task) return state;
-    return working(begun(state, 'Learning from the records'), async (_, tell, isStopped) => {
-      const [{ isAccepted, runRecords }, learn] = await Promise.all([auditor(), learner()]);
-      const records = runRecords(result.report);
-      const during = (from: number, to: number) => ({ label: 'Learning from the records', from, to });
-      const rates = await inShares(learn.learnSteps(records), during(0, 40), tell, isStopped);
-      const hatch =
-        rates && (await inShares(learn.trendSteps(records, 'hatch'), during(40, 70), tell, isStopped));
-      const fertilisation =
-        hatch &&
-        (await inShares(learn.trendSteps(records, 'fertilisation'), during(70, 100), tell, isStopped));
-      if (!fertilisation) return stoppedAt('check-learn');
-      const trends = { hatch, fertilisation };
-      const rate = hatch.points.length === 0 && fertilisation.points.length > 0 ? 'fertilisation' : 'hatch';
-      const verdicts = { hatch: learn.trendVerdict(hatch), fertilisation: learn.trendVerdict(fertilisation) };
-      const learned = {
-        rates,
-        trends,
-        verdicts,
-        accepted: records.filter(isAccepted).length,
-        records: records.length,
-      };
-      // A newer check has come in between: these figures are not about it.
-      return (now) =>
-        now.check.result === result
-          ? {
-              ...now,
-              focus: 'check-learned',
-              check: { ...now.check, learned, trend: { ...initialTrend, rate } },
-            }
-          : now;
+    return learning(state, result, () => Promise.resolve((now) => now));
+  },
+};
+
+export interface ShareAnswer {
+  readonly sheet: string | undefined;
+  readonly header: string;
+  readonly base: ShareBase;
+}
+/** What a hatch share is a share of: remembered with its column, and learned at once. */
+export const sayShareBase: Command<ShareAnswer> = {
+  name: 'sayShareBase',
+  label: 'A share of',
+  perform: (state, { sheet, header, base }): PaneState | Working => {
+    const { result } = state.check;
+    if (!result || state.task) return state;
+    const before = saidOf(state.check).find((one) => one.header === header && one.sheet === sheet);
+    const said = corrected(saidOf(state.check), {
+      field: 'hatchShare',
+      ...before,
+      header,
+      ...(sheet === undefined ? {} : { sheet }),
+      base,
     });
+    // How the column is read stays as it is: the check itself need not be made again.
+    const { isChanged } = state.check;
+    const next = { ...state, check: { ...withSaid(state.check, said), isChanged } };
+    return learning(next, result, (doors) =>
+      next.check.corrections === state.check.corrections
+        ? Promise.resolve((now) => now)
+        : rememberIn(doors, said),
+    );
   },
 };
 

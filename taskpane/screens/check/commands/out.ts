@@ -1,7 +1,8 @@
-import type { RunRecord } from '../../../../shared/records';
+import type { Correction, RunRecord } from '../../../../shared/records';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { STYLES } from '../../../../shared/sheet/workbook/styles';
 import type { Checked, Writing } from '../state/check';
+import { saidOf } from '../state/check';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { Marked, MarkReport, PortTell, UnmarkReport } from '../../../host/port';
@@ -19,9 +20,13 @@ type Made = WorkbookModel | string;
 const acceptedText = (records: readonly RunRecord[], accepted: number): string =>
   `${accepted} of ${records.length} ${records.length === 1 ? 'record is' : 'records are'} free of findings`;
 
-async function learned({ report }: Checked, writing: 'rates' | 'trends'): Promise<Made> {
+async function learned(
+  { report }: Checked,
+  said: readonly Correction[],
+  writing: 'rates' | 'trends',
+): Promise<Made> {
   const [{ isAccepted, runRecords }, learn] = await Promise.all([auditor(), learner()]);
-  const records = runRecords(report);
+  const records = runRecords(report, said);
   const accepted = records.filter(isAccepted).length;
   if (writing === 'rates') {
     const rates = learn.learnRates(records);
@@ -37,8 +42,10 @@ async function learned({ report }: Checked, writing: 'rates' | 'trends'): Promis
     : `There are too few runs for trends: at least 8 free of findings must say how many eggs were set and how many hatched or were fertilised. ${acceptedText(records, accepted)}.`;
 }
 
-const make = async (checked: Checked, writing: Writing): Promise<Made> =>
-  writing === 'findings' ? (await auditor()).findingsWorkbook(checked.report) : learned(checked, writing);
+const make = async (checked: Checked, said: readonly Correction[], writing: Writing): Promise<Made> =>
+  writing === 'findings'
+    ? (await auditor()).findingsWorkbook(checked.report)
+    : learned(checked, said, writing);
 
 const WRITTEN: Readonly<Record<Writing, Written>> = {
   findings: {
@@ -62,6 +69,7 @@ const WRITTEN: Readonly<Record<Writing, Written>> = {
 function write(state: PaneState, writing: Writing, suffix: string): PaneState | Working {
   const { result } = state.check;
   if (!isFree(state) || !result) return state;
+  const said = saidOf(state.check);
   const begun: PaneState = {
     ...state,
     notice: undefined,
@@ -70,7 +78,7 @@ function write(state: PaneState, writing: Writing, suffix: string): PaneState | 
     task: { label: 'Making the sheet', done: 0, total: 7 },
   };
   return working(begun, async ({ workbook }, tell) => {
-    const made = await make(result, writing);
+    const made = await make(result, said, writing);
     if (typeof made === 'string') return (now) => ({ ...now, notice: { tone: 'warning', text: made } });
     return outcomeChange(await workbook.writeWorkbook(made, suffix, tell), WRITTEN[writing]);
   });

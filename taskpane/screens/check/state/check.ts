@@ -3,6 +3,7 @@ import type {
   Correction,
   FieldName,
   ReadingShare,
+  ShareQuestion,
   SheetCells,
 } from '../../../../shared/records';
 import type { FarmRates, TrendRate, Trends } from '../../../../shared/learn';
@@ -38,6 +39,8 @@ export interface Learned {
   readonly verdicts: Readonly<Record<TrendRate, string>>;
   readonly accepted: number;
   readonly records: number;
+  /** Shares of hatched eggs whose base only the user can say. */
+  readonly questions: readonly ShareQuestion[];
 }
 export interface TrendShown {
   readonly rate: TrendRate;

@@ -1,7 +1,8 @@
 import type { FarmRate } from '../../../../shared/learn';
+import type { ShareBase, ShareQuestion } from '../../../../shared/records';
 import type { Learned } from '../state/check';
 import { LEAST_FOR_RATES } from '../state/check';
-import { chooseTrend, choosePoint, showLearned } from '../commands/learn';
+import { chooseTrend, choosePoint, sayShareBase, showLearned } from '../commands/learn';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { grouped } from '../../../pane/show';
@@ -36,6 +37,52 @@ const rateLine = (rate: FarmRate): readonly [string, Child] => [
     ),
   ],
 ];
+
+const BASES: Readonly<Record<ShareBase, string>> = {
+  eggs: 'Of all eggs',
+  fertilised: 'Of the fertilised eggs',
+};
+const isBase = (text: string): text is ShareBase => text in BASES;
+
+/** A hatch share is learned only once it is known of what: the two differ by the fertilisation. */
+function shareQuestionView(question: ShareQuestion, at: number, { send }: Scene): VNode {
+  const { sheet, header, share, records, base } = question;
+  const id = `check-base-${at}`;
+  return h(
+    'div',
+    { class: 'field', key: `${sheet ?? ''} ${header} ${at}` },
+    h('label', { for: id }, `Hatch ${percent(share)}: of all eggs, or of the fertilised eggs?`),
+    h(
+      'select',
+      {
+        id,
+        value: base ?? '',
+        'aria-describedby': `${id}-hint`,
+        on: {
+          change: (event) => {
+            const chosen = inputOf(event);
+            if (isBase(chosen)) send(sayShareBase, { sheet, header, base: chosen });
+          },
+        },
+      },
+      base === undefined && h('option', { value: '' }, 'Choose'),
+      Object.entries(BASES).map(([value, face]) => h('option', { value }, face)),
+    ),
+    h(
+      'p',
+      { id: `${id}-hint`, class: 'hint' },
+      base === undefined
+        ? `The book does not say it for the column “${header}”${sheet === undefined ? '' : ` on ${sheet}`} (${counted(records, 'record')}). Until you do, its hatch is left out of the rates.`
+        : `As you said, for the column “${header}”.`,
+    ),
+  );
+}
+
+/** What the records say of the hatch and could not be used, with the reason. */
+const hatchLeftOut = ({ rates }: Learned): readonly string[] =>
+  rates.unused
+    .filter(({ rate }) => rate === 'hatch')
+    .map(({ because, count }) => `Hatch left out in ${counted(count, 'record')}: ${because}.`);
 
 /** Preparations with runs of their own stand beside the farm; months only on the sheet. */
 function ratesView({ rates: { rates }, accepted, records }: Learned): Child {
@@ -194,7 +241,9 @@ export function learnedView(scene: Scene): Child {
           role: 'group',
           'aria-label': 'What the records teach',
         },
+        learned.questions.map((question, at) => shareQuestionView(question, at, scene)),
         ratesView(learned),
+        lines(hatchLeftOut(learned)),
         trendsView(learned, scene),
       ),
   );

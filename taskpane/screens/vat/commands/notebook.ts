@@ -1,3 +1,4 @@
+// Long: every kind of entry at the vat and the lines it becomes.
 import type { Cell, Grid } from '../../../../shared/base/values';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';

@@ -1,0 +1,331 @@
+import { LivingPages, asOf, changesOf, livingBook, readBook } from '../../../shared/books/living';
+import type { BookChange, BookRead } from '../../../shared/books/living';
+import type { Table } from '../../../shared/books/living/table';
+import { assumed } from '../../../shared/families/assumptions';
+import { planBatches } from '../../../shared/season/batches';
+import { readOrderBook } from '../../../shared/season';
+import type { OrderBook } from '../../../shared/season/orderBook';
+import type { OrderPlan, SeasonPlan } from '../../../shared/season/types';
+import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { bookOf, gridOf } from '../../season/support';
+
+/**
+ * What happens to a hatchery between two plannings, each through the book as a person meets it: it is typed into
+ * the cells, the book is read, planned again, and written again. The ledger of fish is kept here, on paper.
+ */
+const QUICK = {
+  draws: 300,
+  explains: false,
+  effort: { looks: 15_000, mostTries: 15, seed: 3, sequences: 1 },
+} as const;
+const EARLY = { name: 'Fry man', product: 'fry', number: 4000, due: '2027-02-20', price: 0.05 };
+const base = bookOf({
+  orders: [
+    EARLY,
+    { name: 'Lake farms', product: 'fingerlings', number: 8000, due: '2027-03-10', price: 0.12 },
+    { name: 'Pond club', product: 'fingerlings', number: 6000, due: '2027-05-10', price: 0.12 },
+  ],
+});
+const first = planBatches(base, QUICK);
+/** Fry of one batch are in their vats, those of the other are nursed already; one batch is only planned. */
+const TODAY = 46_436;
+const FED = first.batches.find(({ name }) => name === 'B1')?.feedFrom ?? NaN;
+
+type Cells = Readonly<Record<string, NonNullable<CellModel['value']>>>;
+type Typing = (pages: LivingPages) => Readonly<Record<string, Cells>>;
+const typeInto = (model: WorkbookModel, sheets: Readonly<Record<string, Cells>>): WorkbookModel => ({
+  ...model,
+  sheets: model.sheets.map((sheet) => {
+    const cells = { ...sheet.cells };
+    for (const [address, value] of Object.entries(sheets[sheet.name] ?? {}))
+      cells[address] = { ...cells[address], value };
+    return { ...sheet, cells };
+  }),
+});
+/** Cells of one line of a table, by its headings' keys. */
+const line = <K extends string>(
+  table: Table<K>,
+  i: number,
+  values: Readonly<Partial<Record<K, string | number>>>,
+): Cells =>
+  Object.fromEntries(
+    Object.entries(values).map(([key, value]) => [
+      `${table.letters[key as K]}${table.first + i}`,
+      value as string | number,
+    ]),
+  );
+const onSheet = <K extends string>(table: Table<K>, ...lines: readonly Cells[]) => ({
+  [table.title]: Object.assign({}, ...lines) as Cells,
+});
+
+const read = (model: WorkbookModel): BookRead => {
+  const reading = readBook(model.sheets.map(gridOf), '');
+  if (reading.kind === 'unreadable') throw new Error(reading.faults.join(' '));
+  return reading;
+};
+const checked = (input: unknown): OrderBook => {
+  const reading = readOrderBook(input);
+  if ('faults' in reading) throw new Error(reading.faults.map(({ message }) => message).join(' '));
+  return reading.book;
+};
+
+interface Replanned {
+  readonly book: OrderBook;
+  readonly before: BookRead;
+  readonly after: SeasonPlan;
+  readonly changes: readonly BookChange[];
+  readonly model: WorkbookModel;
+}
+function replan(model: WorkbookModel, today: number): Replanned {
+  const before = read(model);
+  const book = checked(asOf(before, today));
+  const after = planBatches(book, QUICK);
+  return {
+    book,
+    before,
+    after,
+    changes: changesOf(before.plan, after),
+    model: livingBook(book, after, before.typed),
+  };
+}
+
+/** What was written down until today: a count of each batch, deaths, a sale, a tick. Later lines are free. */
+const LOG = [
+  { at: FED + 0.4, batch: 'B1', what: 'counted', number: 30_000, stage: 'feeding', by: 'Ama' },
+  { at: TODAY - 8.4, batch: 'B1', what: 'counted', number: 21_000, stage: 'fish' },
+  { at: TODAY - 5.4, batch: 'B1', what: 'died', number: 150 },
+  { at: TODAY - 3.6, batch: 'B1', what: 'sold', number: 500, order: 'Fry man', paid: 25, note: 'early' },
+  { at: TODAY - 9.5, batch: 'B2', what: 'counted', number: 15_000, stage: 'feeding' },
+  { at: TODAY - 2.5, batch: 'B2', what: 'died', number: 90 },
+] as const;
+const lived: Typing = ({ tables }) => ({
+  ...onSheet(tables.log, ...LOG.map((entry, i) => line(tables.log, i, entry))),
+  ...onSheet(tables.calendar, line(tables.calendar, 0, { done: 'done', by: 'Kofi' })),
+  ...onSheet(tables.booked, line(tables.booked, 0, { date: TODAY - 20, amount: -55, what: 'cysts' })),
+});
+/** The book as it stands this morning: planned again today, nothing out of the ordinary. */
+const calm = replan(typeInto(livingBook(base, first), lived(new LivingPages(base, first))), TODAY);
+const calmPages = new LivingPages(calm.book, calm.after, calm.before.typed);
+const happens = (typing: Typing, today = TODAY): Replanned =>
+  replan(typeInto(calm.model, typing(calmPages)), today);
+const logged = (
+  ...entries: readonly Parameters<typeof line<keyof typeof calmPages.tables.log.letters>>[2][]
+) =>
+  onSheet(
+    calmPages.tables.log,
+    ...entries.map((entry, i) => line(calmPages.tables.log, LOG.length + i, entry)),
+  );
+
+const orderOf = ({ orders }: { readonly orders: readonly OrderPlan[] }, name: string): OrderPlan => {
+  const found = orders.find(({ order }) => order.name === name);
+  if (!found) throw new Error(`no order ${name}`);
+  return found;
+};
+const lineOf = (list: readonly { readonly [key: string]: unknown }[], key: string, name: string): number =>
+  list.findIndex((item) => item[key] === name);
+
+/** Share of fish alive from one day to a later one, at an even rate a stage, as the figures say. */
+const livesOn = ({ assumptions }: OrderBook, fed: number, from: number, to: number): number => {
+  const a = assumed(assumptions);
+  const alive = (at: number): number => {
+    const days = Math.max(0, at - fed);
+    const fry = Math.min(days, a.rearingDays);
+    return a.frySurvival ** (fry / a.rearingDays) * a.nurserySurvival ** ((days - fry) / a.nurseryDays);
+  };
+  return alive(to) / alive(from);
+};
+/** The ledger: fish of the last count, less those that left, each a fish of its hour. */
+function thereBy({ book }: Replanned, name: string, today: number): number {
+  const batch = book.batches.find((b) => b.name === name);
+  const count = batch?.counts.filter(({ at }) => at < today + 1).at(-1);
+  if (!batch || !count) throw new Error(`${name} was never counted`);
+  const { feedFrom } = batch.clock;
+  return batch.events
+    .filter(({ at }) => at > count.at)
+    .reduce(
+      (there, { at, number }) => there - number * livesOn(book, feedFrom, at, today),
+      count.number * livesOn(book, feedFrom, count.at, today),
+    );
+}
+
+/** What holds after every event: nothing typed is lost, fish close, what stands stays, changes are sentences. */
+function holds(now: Replanned): void {
+  const again = read(now.model);
+  const standing = new Set<unknown>(now.book.batches.map(({ name }) => name));
+  const ofStanding = ({ typed }: BookRead): BookRead['typed'] => ({
+    ...typed,
+    pairs: typed.pairs.filter(({ batch }) => standing.has(batch)),
+  });
+  expect(ofStanding(again)).toEqual(ofStanding(now.before));
+  expect(again.input).toEqual({ ...now.before.input, plannedOn: again.input.plannedOn });
+  for (const batch of now.book.batches) {
+    const was = calm.after.batches.find(({ name }) => name === batch.name);
+    const is = now.after.batches.find(({ name }) => name === batch.name);
+    expect([is?.pairs, is?.stripAt, is?.counts, is?.events]).toEqual([
+      was?.pairs,
+      was?.stripAt,
+      batch.counts,
+      batch.events,
+    ]);
+    if (batch.state !== 'growing') continue;
+    const { plannedOn } = now.book;
+    const staysNow = ({ stays }: Pick<SeasonPlan, 'stays'>): string[] =>
+      stays
+        .filter((s) => s.batch === batch.name && s.from <= plannedOn && s.to > plannedOn)
+        .map(({ vat, stage }) => `${vat} ${stage}`);
+    expect(staysNow(now.after)).toEqual(staysNow(calm.after));
+    const there = Math.max(0, thereBy(now, batch.name, plannedOn));
+    expect([batch.name, is?.alive]).toEqual([batch.name, expect.closeTo(there, 0)]);
+    const leaving = now.after.allocations
+      .filter((share) => share.batch === batch.name)
+      .reduce((sum, { fish }) => sum + fish, 0);
+    expect(leaving).toBeLessThanOrEqual(there + 1);
+  }
+  for (const { message } of now.changes) expect(message).toMatch(/^[A-Z].*\.$/);
+  const moved = now.after.orders.filter(({ order, verdict }) =>
+    now.before.plan.orders.some((was) => was.order.name === order.name && was.verdict !== verdict),
+  );
+  for (const { order } of moved)
+    expect(now.changes.some(({ kind, about }) => kind === 'order' && about === order.name)).toBe(true);
+}
+
+test('an ordinary morning: counts, deaths, a sale and a tick come through', () => {
+  holds(calm);
+  expect(calm.before.typed.log).toHaveLength(LOG.length);
+  expect(calm.book.batches.map(({ name, state }) => [name, state])).toEqual([
+    ['B1', 'growing'],
+    ['B2', 'growing'],
+  ]);
+  expect(orderOf(calm.after, 'Fry man').delivered).toBe(500);
+});
+
+test('a late order is planned beside the others', () => {
+  const now = happens(({ tables }) =>
+    onSheet(
+      tables.orders,
+      line(tables.orders, 3, { order: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
+    ),
+  );
+  holds(now);
+  const order = orderOf(now.after, 'New lodge');
+  expect(order.batches.length).toBeGreaterThan(0);
+  expect(order.promise).toBeGreaterThan(0);
+  expect(now.changes.find(({ about }) => about === 'New lodge')?.message).toContain('before: not planned');
+});
+
+test('an order sooner than anything new can be ready is told so, or served from what stands', () => {
+  const now = happens(({ tables }) =>
+    onSheet(
+      tables.orders,
+      line(tables.orders, 3, { order: 'In a hurry', product: 'fingerlings', number: 20_000, due: 46_446 }),
+    ),
+  );
+  holds(now);
+  const order = orderOf(now.after, 'In a hurry');
+  expect(order.verdict).toBe('cannot');
+  expect(order.batches).toEqual([]);
+  expect(now.after.findings.some(({ message }) => message.startsWith('In a hurry: there is no day'))).toBe(
+    true,
+  );
+  // Nobody else pays for it.
+  for (const name of ['Lake farms', 'Pond club'])
+    expect(orderOf(now.after, name).promise).toBeGreaterThanOrEqual(0.95 * orderOf(calm.after, name).promise);
+});
+
+test('a cancelled order frees its fish; its line stays', () => {
+  const at = lineOf(calm.book.orders, 'name', 'Lake farms');
+  const now = happens(({ tables }) => onSheet(tables.orders, line(tables.orders, at, { cancelled: 'yes' })));
+  holds(now);
+  expect(now.after.allocations.filter(({ order }) => order === 'Lake farms')).toEqual([]);
+  expect(orderOf(now.after, 'Lake farms').order.cancelled).toBe(true);
+  expect(now.changes.find(({ about }) => about === 'Lake farms')?.kind).toBe('order');
+  const extra = (plan: SeasonPlan): number => plan.batches.find(({ name }) => name === 'B1')?.extra ?? NaN;
+  expect(extra(now.after)).toBeGreaterThan(extra(calm.after));
+});
+
+test('vats out of use: nothing new goes in, what stands in one stays', () => {
+  const held = calm.after.stays.find(({ batch, to }) => batch === 'B1' && to > TODAY)?.vat;
+  const planned = calm.after.stays.filter(({ from }) => from > TODAY).map(({ vat }) => vat);
+  const out = [...new Set([held, ...planned])];
+  const now = happens(({ tables }) =>
+    onSheet(
+      tables.vats,
+      ...calm.book.vats.map(({ name }, i) =>
+        out.includes(name)
+          ? line(tables.vats, i, { outFrom: TODAY + 1, outUntil: TODAY + 200 })
+          : ({} as Cells),
+      ),
+    ),
+  );
+  holds(now);
+  const into = now.after.stays.filter(({ vat, batch, from }) => {
+    const isNew = !now.book.batches.some(({ name }) => name === batch);
+    return isNew && out.includes(vat) && from > TODAY;
+  });
+  expect(into).toEqual([]);
+  expect(orderOf(now.after, 'Pond club').batches.length).toBeGreaterThan(0);
+});
+
+test('no vat to be had: the order that needed one cannot be met', () => {
+  const now = happens(({ tables }) =>
+    onSheet(
+      tables.vats,
+      ...calm.book.vats.map((_, i) => line(tables.vats, i, { outFrom: TODAY + 1, outUntil: TODAY + 200 })),
+    ),
+  );
+  holds(now);
+  expect(orderOf(now.after, 'Pond club').verdict).toBe('cannot');
+});
+
+test('a dead female is stripped no more', () => {
+  const planned = calm.after.batches.filter(({ state }) => state === 'planned');
+  const [dead] = planned.flatMap(({ pairs }) => pairs.map(({ female }) => female));
+  const at = lineOf(calm.book.females, 'tag', dead ?? '');
+  const now = happens(({ tables }) => onSheet(tables.females, line(tables.females, at, { goneOn: TODAY })));
+  holds(now);
+  expect(dead).toBeDefined();
+  const used = now.after.batches
+    .filter(({ state }) => state === 'planned')
+    .flatMap(({ pairs }) => pairs.map(({ female }) => female));
+  expect(used.length).toBeGreaterThan(0);
+  expect(used).not.toContain(dead);
+});
+
+test('a count half of what was expected', () => {
+  const there = thereBy(calm, 'B1', TODAY);
+  const now = happens(() =>
+    logged({ at: TODAY + 0.3, batch: 'B1', what: 'counted', number: Math.round(there / 2), stage: 'fish' }),
+  );
+  holds(now);
+  const [was, is] = [orderOf(calm.after, 'Lake farms'), orderOf(now.after, 'Lake farms')];
+  expect(is.expected).toBeLessThanOrEqual(was.expected);
+  expect(is.certainty).toBeLessThanOrEqual(was.certainty);
+});
+
+test('a power cut: most larvae of one vat are dead', () => {
+  const gone = Math.round(0.9 * thereBy(calm, 'B2', TODAY));
+  const now = happens(() =>
+    logged({ at: TODAY + 0.2, batch: 'B2', what: 'lost', number: gone, note: 'no power from 2 to 5' }),
+  );
+  holds(now);
+  const order = orderOf(now.after, 'Fry man');
+  expect(order.certainty).toBeLessThan(orderOf(calm.after, 'Fry man').certainty);
+  expect(['unlikely', 'cannot', 'a coin toss']).toContain(order.verdict);
+});
+
+test('all of it in one morning, and the morning after', () => {
+  const now = happens(({ tables }) => ({
+    ...onSheet(
+      tables.orders,
+      line(tables.orders, 2, { cancelled: 'yes' }),
+      line(tables.orders, 3, { order: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
+    ),
+    ...onSheet(tables.vats, line(tables.vats, 4, { outFrom: TODAY + 1 })),
+    ...onSheet(tables.females, line(tables.females, 0, { goneOn: TODAY })),
+    ...logged({ at: TODAY + 0.2, batch: 'B2', what: 'lost', number: 6000 }),
+  }));
+  holds(now);
+  const next = replan(now.model, TODAY + 1);
+  holds(next);
+  expect(next.before.typed.log).toHaveLength(LOG.length + 1);
+});
