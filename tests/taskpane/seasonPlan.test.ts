@@ -330,7 +330,7 @@ describe('planning again', () => {
       'Sandpit growers',
       'Marsh cooperative',
     ]);
-    expect((page.one('#season-females') as HTMLTextAreaElement).value).toContain('F1; 1.1; line A');
+    expect((page.one('#season-females') as HTMLTextAreaElement).value).toContain('F1; 1.4; line A');
     expect((page.one('#season-certainty') as HTMLInputElement).value).toBe('80 %');
     await page.press('Work the plan out');
     expect(page.text()).toContain('Nothing: the season in the workbook still holds.');

@@ -100,12 +100,12 @@ export const exampleForm = (today: number): SeasonForm =>
         { name: 'Marsh cooperative', product: 'fry', number: 20_000, due: days(today, 125), price: 0.03 },
       ],
       vats: Array.from({ length: 6 }, (_, i) => ({ name: `Vat ${i + 1}`, litres: i < 4 ? 1000 : 600 })),
-      females: [1.1, 1.4, 0.9, 1.2, 1.6, 1.0, 1.3, 1.1, 0.8].map((kilograms, i) => ({
+      females: [1.4, 1.7, 1.2, 1.5, 1.9, 1.3, 1.6, 1.4, 1.1, 1.5, 1.3, 1.8].map((kilograms, i) => ({
         tag: `F${i + 1}`,
         kilograms,
         family: `line ${'ABC'.charAt(i % 3)}`,
       })),
-      males: Array.from({ length: 8 }, (_, i) => ({
+      males: Array.from({ length: 10 }, (_, i) => ({
         tag: `M${i + 1}`,
         family: `line ${'ABC'.charAt((i + 1) % 3)}`,
       })),
