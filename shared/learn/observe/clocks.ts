@@ -7,7 +7,9 @@ import type { LifeStage } from '../../families/timing/kernels/profile';
 import { HOURS_PER_DAY } from '../../units/convert';
 import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
+import { DEFAULT_PREPARATION } from '../../families/preparations';
 import type { RateKey } from '../../families/learning/rates';
+import { OWN_HORMONE } from '../../families/learning/rates';
 import type { Reader, Seen, ObserveSettings, Unused } from './reading';
 
 /** Latency against the table of the preparation, incubation against the table of the species. */
@@ -83,9 +85,9 @@ function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Un
   const hours = v.latency?.value ?? hoursBetween(v.injected?.value, v.stripped?.value);
   if (hours === undefined) return undefined;
   const word = v.preparation?.value ?? settings.preparation;
-  if (word === undefined) return { rate, because: 'the hormone preparation is not in the record' };
-  const name = chosen(preparation, word);
-  if (name === undefined) return { rate, because: `there is no table for the preparation "${word}"` };
+  const known = word === undefined ? undefined : chosen(preparation, word);
+  // A hormone of no table, or none named: its own hours, as far as they lie from the table that plans use.
+  const name = known ?? DEFAULT_PREPARATION;
   const table = against(
     rate,
     {
@@ -98,7 +100,7 @@ function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Un
     },
     settings.log,
   );
-  return 'because' in table ? table : { rate, kind: name, value: hours - table.hours };
+  return 'because' in table ? table : { rate, kind: known ?? OWN_HORMONE, value: hours - table.hours };
 }
 
 function incubation({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
