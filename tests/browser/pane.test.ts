@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Frame, Page } from 'playwright-core';
 import { isError } from '../../shared/base/values';
 import { readXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
@@ -32,12 +33,58 @@ const writePlan = async (): Promise<void> => {
   await session.pane.click('#plan-write');
 };
 
+/** Clicks and keys as a person needs them, counted: a click into a field, each character, each button. */
+function counting(page: Page, pane: Frame) {
+  let presses = 0;
+  return {
+    presses: () => presses,
+    click: async (target: string): Promise<void> => {
+      presses++;
+      await pane.click(target);
+    },
+    answer: async (key: string, text: string): Promise<void> => {
+      presses += 1 + text.length;
+      await pane.click(`#plan-${key}`);
+      await page.keyboard.type(text);
+    },
+  };
+}
+const MOST_PRESSES = 40;
+
+test('from a new page to the written plan of one order: under forty presses, no example used', async () => {
+  const { page, pane } = session;
+  const person = counting(page, pane);
+  await person.click('#place-plan');
+  await pane.waitForSelector('#plan-wanted');
+  for (const [key, text] of [
+    ['wanted', '10000'],
+    ['females', '4'],
+    ['femaleWeight', '1.2'],
+    ['males', '4'],
+    ['vats', '8'],
+    ['vatLitres', '1000'],
+    ['temperature', '27'],
+  ] as const)
+    await person.answer(key, text);
+  await pane.waitForSelector('#plan-answer:not(.stale) .verdict-line');
+  expect(await pane.innerText('#plan-answer')).toMatch(/^Inject \d+ females? on \w{3} \d+ \w+ \d\d:\d\d/);
+  await person.click('#plan-write');
+  await page.waitForFunction(
+    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
+  );
+  await pane.waitForSelector('.notice');
+  expect(await ask(page, 'getValues', "'Orders'!A1:L20").then((rows) => rows.flat())).toContain(10000);
+  console.log(`presses to a written plan: ${person.presses()}, of fewer than ${MOST_PRESSES}`);
+  expect(person.presses()).toBeLessThan(MOST_PRESSES);
+  await ask(page, 'newBook');
+});
+
 test('a season plan is asked for, previewed and written', async () => {
   const { page, pane } = session;
   await typeInto(page, 'B2', 'mine, keep');
   await turnTo(pane, 'plan');
   await pane.getByRole('button', { name: 'Fill in an example' }).click();
-  await pane.waitForSelector('text=What it comes to');
+  await pane.waitForSelector('.preview h2:text-is("Result")');
   await picture(page, 'plan-preview');
   await writePlan();
   await page.waitForFunction(
@@ -144,6 +191,8 @@ test('the built template opens with the values it was stored with', async () => 
   const wrong: string[] = [];
   let compared = 0;
   for (const sheet of stored.model.sheets) {
+    // The first page and the counters behind it follow the day on the clock.
+    if (['Today', 'Task list', 'Vat use'].includes(sheet.name)) continue;
     for (const [address, { formula, value }] of Object.entries(sheet.cells)) {
       if (formula === undefined || value === undefined) continue;
       compared++;

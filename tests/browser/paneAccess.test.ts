@@ -177,6 +177,44 @@ test.each(STATES)(
   },
 );
 
+test('on a phone no field of one run is covered when it gets the keyboard, and the answer stays in sight', async () => {
+  await plan('run');
+  await page.getByRole('button', { name: 'Fill in an example' }).first().click();
+  await page.waitForSelector('#plan-answer:not(.stale) .verdict-line');
+  const fields = await page.evaluate(() =>
+    [...document.querySelectorAll('form fieldset > .fields :is(input, select)')]
+      .filter((field) => field.closest('details') === null)
+      .map(({ id }) => id),
+  );
+  expect(fields).toContain('plan-vatLitres');
+  const seen = [];
+  for (const id of [...fields, ...[...fields].reverse()]) {
+    await page.focus(`#${id}`);
+    seen.push(
+      await page.evaluate((name) => {
+        const field = document.getElementById(name);
+        const { left, right, top, bottom } = field?.getBoundingClientRect() ?? new DOMRect();
+        const isOn = (x: number, y: number, on: Element | null): boolean =>
+          on?.contains(document.elementFromPoint(x, y)) ?? false;
+        const answer = document.getElementById('plan-answer')?.getBoundingClientRect();
+        const line = document.getElementById('plan-line');
+        const place = line?.getBoundingClientRect() ?? new DOMRect();
+        const middle = (left + right) / 2;
+        return {
+          name,
+          isFree: [top + 2, bottom - 2].every((y) => isOn(middle, y, field)),
+          isAnswered:
+            (answer?.bottom ?? 0) > place.bottom ||
+            isOn(place.left + 20, (place.top + place.bottom) / 2, line),
+          isWhole: line !== null && line.scrollWidth <= line.clientWidth,
+        };
+      }, id),
+    );
+  }
+  await page.screenshot({ path: `${OUT}/plan-line.png` });
+  expect(seen.filter(({ isFree, isAnswered, isWhole }) => !(isFree && isAnswered && isWhole))).toEqual([]);
+});
+
 test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand on one screen', async () => {
   await page.setViewportSize({ width: 270, height: 640 });
   await card('weigh');

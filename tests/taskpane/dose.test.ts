@@ -4,6 +4,8 @@ import { eventsOf } from '../../shared/dosing/events';
 import { keptOf, keptText, readKept } from '../../taskpane/pane/kept';
 import { placeOf } from '../../taskpane/pane/places';
 import { tick } from '../../taskpane/pane/clock';
+import { textsOf } from '../../taskpane/screens/dose/state/dose';
+import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
 import { SETUP } from '../dosing/support/lines';
 import type { FakeWorld } from './fakePort';
 import { fakeWorld } from './fakePort';
@@ -86,6 +88,17 @@ test('from the set-up to the end: each line stands in the log at once, and the a
   await read(page, '6.8', 60);
   expect(big(page)).toContain('Done');
   expect(answer(page)).toContain('pH 6.80 is in the window');
+});
+
+test('the spoon of the dose card and of Settings is one value, at every vat', async () => {
+  const page = await atVat();
+  expect(page.store.state().settings.spoon).toBe('1');
+  page.store.send(changeSetting, { spoon: '2.5' });
+  await page.store.idle();
+  for (const name of ['1', '2']) expect(textsOf(page.store.state(), name).spoon).toBe('2.5');
+  page.store.send(changeSetting, { spoon: '' });
+  await page.store.idle();
+  expect(textsOf(page.store.state(), '1').spoon).toBe('');
 });
 
 test('another amount than the spoons hold is logged as typed', async () => {

@@ -28,8 +28,8 @@ export const SHEETS = {
   times: 'Task times',
   tasks: 'Task list',
   promises: 'Promises',
-  stays: 'Stays',
-  bars: 'Bars',
+  stays: 'Vat use',
+  bars: 'Vat chart',
 } as const;
 export type SheetKey = keyof typeof SHEETS;
 export const SHOWN: ReadonlySet<SheetKey> = new Set([

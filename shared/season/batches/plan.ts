@@ -3,7 +3,7 @@ import type { Range } from '../../maths/quantiles';
 import { quantileOf, rangeOf } from '../../maths/quantiles';
 import { verdictOf } from '../../maths/verdict';
 import type { OrderBook } from '../orderBook';
-import type { OrderPlan, SeasonPlan } from '../types';
+import type { OrderPlan, PlanFinding, SeasonPlan, SeasonShort } from '../types';
 import { planFindings, thinWater } from './findings';
 import { entriesFor, feedingRows, moneyOdds, moneyOf, purchasesFor } from './money';
 import type { Drawn } from './odds';
@@ -18,6 +18,7 @@ import { BATCH_EFFORT, searchSteps } from './search';
 import { isMetTask } from './serve';
 import { shortSteps } from './short';
 import { surerSteps, surestSteps } from './surer';
+import { NEAR_WANTED, unsureSteps } from './unsure';
 
 export interface BatchOptions {
   /** Seasons drawn for the odds; 0 leaves the odds out. */
@@ -74,7 +75,6 @@ const leastOf = (open: readonly OrderPlan[]): number =>
 const SEARCH = 0.5;
 const SURER = 0.1;
 const SUREST = 0.2;
-const NEAR = 0.02;
 
 /** Some more fish where orders are less sure than wanted: first within what was found, then searched for anew. */
 function* sureSteps(
@@ -84,6 +84,27 @@ function* sureSteps(
 ): Generator<number, BatchSchedule> {
   const surer = yield* within(surerSteps(book, found), SEARCH, SURER);
   return yield* within(surestSteps(book, surer, effort), SEARCH + SURER, SUREST);
+}
+
+interface Why {
+  readonly short: SeasonShort | undefined;
+  readonly unsure: readonly PlanFinding[];
+}
+function* notAskedSteps(): Generator<number, Why> {
+  return { short: undefined, unsure: [] };
+}
+/** What stands in the way: something that is short, or, where every order is planned whole, chance alone. */
+function* whySteps(
+  book: OrderBook,
+  {
+    found,
+    schedule,
+    drawn,
+  }: { readonly found: BatchSchedule; readonly schedule: BatchSchedule; readonly drawn: Drawn | undefined },
+  effort: BatchEffort,
+): Generator<number, Why> {
+  if (isShort(schedule) || !drawn) return { short: yield* shortSteps(book, found, effort), unsure: [] };
+  return { short: undefined, unsure: yield* unsureSteps(book, schedule, effort) };
 }
 
 /**
@@ -107,11 +128,12 @@ export function* planBatchesSteps(
   const open = openOrders(book, orders);
   // Drawn seasons decide; without them, whether the plan itself is short.
   const isMissed =
-    drawn && planOn === 'certainty' ? leastOf(open) < book.certainty - NEAR : isShort(schedule);
-  const short =
-    explains && isMissed
-      ? yield* within(shortSteps(book, found, effort), SEARCH + SURER + SUREST, 1 - SEARCH - SURER - SUREST)
-      : undefined;
+    drawn && planOn === 'certainty' ? leastOf(open) < book.certainty - NEAR_WANTED : isShort(schedule);
+  const { short, unsure } = yield* within(
+    explains && isMissed ? whySteps(book, { found, schedule, drawn }, effort) : notAskedSteps(),
+    SEARCH + SURER + SUREST,
+    1 - SEARCH - SURER - SUREST,
+  );
   const { promise, hope, fish } = promisedIn(drawn, draws, book, open);
   return {
     plannedOn: book.plannedOn,
@@ -130,7 +152,11 @@ export function* planBatchesSteps(
     fish,
     verdict: verdictOf(leastOf(open)),
     canBeMet: !isMissed && impossible.length === 0,
-    findings: [...planFindings(book, problem, impossible, open, short), ...thinWater(book, rows.batches)],
+    findings: [
+      ...planFindings(book, problem, impossible, open, short),
+      ...unsure,
+      ...thinWater(book, rows.batches),
+    ],
     short,
   };
 }

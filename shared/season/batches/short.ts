@@ -23,10 +23,10 @@ const unusedName = (wish: string, names: readonly string[]): string => {
   return name;
 };
 const tagsOf = (list: readonly { readonly tag: string }[]): string[] => list.map(({ tag }) => tag);
-const meanWeight = ({ females }: OrderBook): number =>
+export const meanWeight = ({ females }: OrderBook): number =>
   females.length > 0 ? females.reduce((sum, f) => sum + f.kilograms, 0) / females.length : 1;
 
-const moreFemales =
+export const moreFemales =
   (n: number): Change =>
   (book) => {
     const females = [...book.females];
@@ -34,7 +34,7 @@ const moreFemales =
       females.push({ tag: unusedName('another female', tagsOf(females)), kilograms: meanWeight(book) });
     return { ...book, females };
   };
-const moreMales =
+export const moreMales =
   (n: number): Change =>
   (book) => {
     const males = [...book.males];
@@ -73,7 +73,7 @@ const anyHour: Change = (book) => ({
     injectTo: 24,
   },
 });
-const later =
+export const later =
   (short: ReadonlySet<string>, days: number): Change =>
   (book) => ({
     ...book,

@@ -28,8 +28,10 @@ export const openSetup: Command<boolean> = {
 export const fillSetup: Command<{ readonly key: keyof SetupTexts; readonly text: string }> = {
   name: 'fillSetup',
   label: 'Type',
-  perform: (state, { key, text }) =>
-    withTexts(state, state.vat.vat, { ...textsOf(state, state.vat.vat), [key]: text }),
+  perform: (now, { key, text }) => {
+    const state = key === 'spoon' ? { ...now, settings: { ...now.settings, spoon: text } } : now;
+    return withTexts(state, state.vat.vat, { ...textsOf(state, state.vat.vat), [key]: text });
+  },
 };
 
 export const leaveSetupField: Command<string> = {

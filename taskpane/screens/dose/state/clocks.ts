@@ -5,7 +5,10 @@ import { adviceFor, eventsIn } from './dose';
 const MINUTES_A_DAY = 1440;
 
 /** Moment the wait at a vat ends, by its last line and what was told after it; undefined where none runs. */
-export function waitOver(state: Pick<PaneState, 'dose' | 'vat'>, name: string): number | undefined {
+export function waitOver(
+  state: Pick<PaneState, 'dose' | 'vat' | 'settings'>,
+  name: string,
+): number | undefined {
   const last = dosingOf(eventsIn(state.vat.lines), name).at(-1);
   const minutes = adviceFor(state, name)?.waitMinutes ?? null;
   if (!last || last.at === null || minutes === null || last.what === 'filled') return undefined;

@@ -51,7 +51,7 @@ export const initialDose: DoseState = {
   fault: undefined,
 };
 
-type Holder = Pick<PaneState, 'dose' | 'vat'>;
+type Holder = Pick<PaneState, 'dose' | 'vat' | 'settings'>;
 
 const remembered = new WeakMap<readonly NotebookLine[], readonly VatEvent[]>();
 /** Every event of every vat, oldest first. */
@@ -68,7 +68,23 @@ export function eventsIn(lines: readonly NotebookLine[]): readonly VatEvent[] {
  * The texts of a vat's set-up: typed, or, where only the workbook came along, what its log says of the vat;
  * the rest is asked.
  */
-export function textsOf({ dose, vat }: Holder, name: string): SetupTexts {
+export function textsOf(state: Holder, name: string): SetupTexts {
+  return withSpoon(vatTexts(state, name), state.settings.spoon);
+}
+
+const spooned = new WeakMap<SetupTexts, SetupTexts>();
+/** The spoon is the person's, the same at every vat and in Settings. One object for one answer, as below. */
+function withSpoon(texts: SetupTexts, spoon: string): SetupTexts {
+  if (texts.spoon === spoon) return texts;
+  let known = spooned.get(texts);
+  if (known?.spoon !== spoon) {
+    known = { ...texts, spoon };
+    spooned.set(texts, known);
+  }
+  return known;
+}
+
+function vatTexts({ dose, vat }: Holder, name: string): SetupTexts {
   const typed = dose.setups[name];
   if (typed) return typed;
   const own = dosingOf(eventsIn(vat.lines), name);

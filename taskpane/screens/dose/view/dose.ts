@@ -120,7 +120,12 @@ function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode 
         'p',
         { class: 'small' },
         said.expect,
-        look && h('span', { class: 'odds' }, ` ${look.shape} ${dose.endsWell(look.word)}`),
+        look &&
+          h(
+            'span',
+            { class: `odds verdict-word ${look.token}` },
+            ` ${look.shape} ${dose.endsWell(look.word)}`,
+          ),
       ),
     h('p', { class: 'small' }, said.todo),
   );

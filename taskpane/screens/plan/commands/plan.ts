@@ -68,7 +68,8 @@ export const leaveField: Command<string> = {
 export const fillExample: Command = {
   name: 'fillExample',
   label: 'Fill in an example',
-  perform: (state) => withTexts(state, exampleTexts(state.plan.texts)),
+  // The answer stands at the top, the button at the foot.
+  perform: (state) => withTexts({ ...state, focus: 'plan-answer' }, exampleTexts(state.plan.texts)),
 };
 
 /** What was typed in an earlier hour is planned again when the place is opened. */

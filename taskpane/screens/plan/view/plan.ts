@@ -171,6 +171,23 @@ function oddsView({ plan, form, preview }: MadeRun): Child {
   ];
 }
 
+/**
+ * The answer in one line. It lies behind the answer and comes out under the places as the answer scrolls away,
+ * so that later questions are answered with it in sight; who listens has the answer itself.
+ */
+function answerLine({ state }: Scene): Child {
+  const { texts, made } = state.plan;
+  const [inject] = made?.preview.hours ?? [];
+  const [order] = made?.plan.orders ?? [];
+  if (!made || !inject || !order || !usualForm(texts).form) return undefined;
+  return h(
+    'div',
+    { id: 'plan-line', class: `answer-line${made.texts === texts ? '' : ' stale'}`, 'aria-hidden': 'true' },
+    h('strong', { class: `verdict-word ${VERDICT_LOOKS[order.verdict].token}` }, verdictText(order.verdict)),
+    ` · inject ${momentText(inject.at)}`,
+  );
+}
+
 /** The answer, from the first question on: what to inject when, how sure it is, and what it rests on. */
 function answerView({ state }: Scene): VNode {
   const { texts, made } = state.plan;
@@ -179,7 +196,7 @@ function answerView({ state }: Scene): VNode {
   if (!form || !made)
     return h(
       'div',
-      { id: 'plan-answer', class: 'card-answer plain', role: 'status' },
+      { id: 'plan-answer', class: 'card-answer plain', role: 'status', tabindex: '-1' },
       h(
         'p',
         { class: 'small' },
@@ -195,7 +212,12 @@ function answerView({ state }: Scene): VNode {
   const isStale = made.texts !== texts;
   return h(
     'div',
-    { id: 'plan-answer', class: `card-answer plain${isStale ? ' stale' : ''}`, role: 'status' },
+    {
+      id: 'plan-answer',
+      class: `card-answer plain${isStale ? ' stale' : ''}`,
+      role: 'status',
+      tabindex: '-1',
+    },
     h(
       'p',
       { class: 'big' },
@@ -334,10 +356,11 @@ const actions = ({ state, send }: Scene): VNode => {
 
 const OTHER_GROUPS = [...new Set(otherFields.map((field) => field.group))];
 
-export function planView(scene: Scene): readonly VNode[] {
+export function planView(scene: Scene): readonly Child[] {
   const { state, send } = scene;
   return [
     h('h2', { class: 'unseen' }, 'One run'),
+    answerLine(scene),
     answerView(scene),
     h(
       'form',
@@ -366,7 +389,7 @@ export function planView(scene: Scene): readonly VNode[] {
     h(
       'section',
       { class: 'preview', 'aria-label': 'Preview of the plan' },
-      h('h2', {}, 'What it comes to'),
+      h('h2', {}, 'Result'),
       state.plan.made
         ? previewView(state.plan.made, pictureWords(state))
         : h('p', { class: 'hint' }, 'It grows from the first question on.'),

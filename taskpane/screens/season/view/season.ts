@@ -167,7 +167,7 @@ export function seasonView(scene: Scene): readonly VNode[] {
     h(
       'section',
       { class: 'preview', key: 'result', 'aria-label': 'The season planned' },
-      h('h2', { id: 'season-result', tabindex: '-1' }, 'What it comes to'),
+      h('h2', { id: 'season-result', tabindex: '-1' }, 'Result'),
       resultPart(scene),
     ),
   ];

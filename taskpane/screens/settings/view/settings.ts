@@ -43,7 +43,6 @@ const typed = (key: 'currency' | 'spoon', label: string, says: string, { state, 
       id: `setting-${key}`,
       type: 'text',
       autocomplete: 'off',
-      inputmode: key === 'spoon' ? 'decimal' : undefined,
       value: state.settings[key],
       'aria-describedby': `setting-${key}-hint`,
       on: {
