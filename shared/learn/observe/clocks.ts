@@ -80,14 +80,17 @@ function against(rate: RateKey, span: Span, log: ObserveSettings['log']): Agains
   return isError(hours) ? { rate, because: sentence(hours) } : { hours };
 }
 
+/** A hormone of no table, or none named, is its own kind, compared with the table that plans use. */
+function hormoneOf(word: string | undefined): { readonly kind: string; readonly name: string } {
+  const known = word === undefined ? undefined : chosen(preparation, word);
+  return { kind: known ?? OWN_HORMONE, name: known ?? DEFAULT_PREPARATION };
+}
+
 function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
   const rate = 'latencyOffset';
   const hours = v.latency?.value ?? hoursBetween(v.injected?.value, v.stripped?.value);
   if (hours === undefined) return undefined;
-  const word = v.preparation?.value ?? settings.preparation;
-  const known = word === undefined ? undefined : chosen(preparation, word);
-  // A hormone of no table, or none named: its own hours, as far as they lie from the table that plans use.
-  const name = known ?? DEFAULT_PREPARATION;
+  const { kind, name } = hormoneOf(v.preparation?.value ?? settings.preparation);
   const table = against(
     rate,
     {
@@ -100,7 +103,7 @@ function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Un
     },
     settings.log,
   );
-  return 'because' in table ? table : { rate, kind: known ?? OWN_HORMONE, value: hours - table.hours };
+  return 'because' in table ? table : { rate, kind, value: hours - table.hours };
 }
 
 function incubation({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
