@@ -6,7 +6,8 @@ import { observe } from './observe';
 import { byRun } from './observe/runs';
 import type { Counted } from '../families/learning/kernels/poolShares';
 import type { RateKey, RateSpec } from '../families/learning/rates';
-import { RATE_KEYS, rateSpec } from '../families/learning/rates';
+import { OWN_HORMONE, RATE_KEYS, rateSpec } from '../families/learning/rates';
+import { DEFAULT_PREPARATION } from '../families/preparations';
 import { runNow } from '../base/steps';
 import { MONTH_NAMES } from '../units/dates';
 
@@ -40,7 +41,9 @@ export interface FarmRates {
 const MONTHS = MONTH_NAMES.map((_, i) => i + 1);
 
 const kindLabel = (spec: RateSpec, kind: string | number): string =>
-  `${spec.label}, ${typeof kind === 'number' ? (MONTH_NAMES[kind - 1] ?? '') : kind}`;
+  `${spec.label}, ${typeof kind === 'number' ? (MONTH_NAMES[kind - 1] ?? '') : kind}${
+    kind === OWN_HORMONE ? ` (against the table of the ${DEFAULT_PREPARATION})` : ''
+  }`;
 
 const aboutOf = (spec: RateSpec, key: RateKey) => ({
   key,

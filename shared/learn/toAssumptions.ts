@@ -3,7 +3,8 @@ import type { AssumptionKey } from '../families/assumptions';
 import { ASSUMPTIONS } from '../families/assumptions';
 import type { FarmRate, FarmRates } from './learn';
 import type { RateKey } from '../families/learning/rates';
-import { RATE_KEYS, rateSpec } from '../families/learning/rates';
+import { OWN_HORMONE, RATE_KEYS, rateSpec } from '../families/learning/rates';
+import { DEFAULT_PREPARATION } from '../families/preparations';
 
 export interface PlannedWith {
   /** Month (1 to 12) of stripping: egg yield moves with it. */
@@ -62,6 +63,10 @@ const kindFor = (
   const by = rateSpec(key).kinds?.by;
   if (by !== 'preparation') return by === 'month' ? month : undefined;
   const used = rates.filter((r) => r.key === key && r.kind !== undefined);
+  const isOwn = used.some(({ kind, runs }) => kind === OWN_HORMONE && runs > 0);
+  const isUsed = used.some(({ kind }) => kind === preparation);
+  // Runs of a hormone without a table were compared with this one.
+  if (preparation === DEFAULT_PREPARATION && isOwn && !isUsed) return OWN_HORMONE;
   return (
     preparation ??
     used.reduce<PlannedRate | undefined>((most, r) => (most && most.runs >= r.runs ? most : r), undefined)
@@ -89,6 +94,21 @@ function splitLarvae(rate: PlannedRate): { yolkSurvival: LearnedFigure; frySurvi
   return { yolkSurvival: each('yolkSurvival', yolk), frySurvival: each('frySurvival', fry) };
 }
 
+/**
+ * Hours of a hormone without a table lie so far from the default one's table; from another's they lie
+ * elsewhere. A plan with a preparation that no run names takes no offset from them.
+ */
+const isOfAnother = (
+  rates: readonly PlannedRate[],
+  key: RateKey,
+  rate: PlannedRate,
+  { preparation = DEFAULT_PREPARATION }: PlannedWith,
+): boolean =>
+  rateSpec(key).kinds?.by === 'preparation' &&
+  rate.kind === undefined &&
+  preparation !== DEFAULT_PREPARATION &&
+  rates.some((r) => r.key === key && r.kind === OWN_HORMONE && r.runs > 0);
+
 const isSaid = (rate: PlannedRate | undefined): boolean =>
   rate !== undefined && (rate.runs > 0 || rate.isTyped === true);
 
@@ -107,7 +127,8 @@ export function figuresFrom(
     const { assumption } = rateSpec(key);
     const whole = pick(rates, key);
     const rate = pick(rates, key, kindFor(rates, key, planned));
-    if (assumption && rate && (isSaid(whole) || isSaid(rate))) figures[assumption] = figure(assumption, rate);
+    if (assumption && rate && !isOfAnother(rates, key, rate, planned) && (isSaid(whole) || isSaid(rate)))
+      figures[assumption] = figure(assumption, rate);
   }
   return figures;
 }

@@ -4,7 +4,7 @@ import type { Frame, Page } from 'playwright-core';
 import { isError } from '../../shared/base/values';
 import { readXlsx } from '../../shared/files';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, typeInto, turnTo } from './support/localSheet';
+import { ask, openLocalSheet, OUT, picture, typeInto, turnTo, until } from './support/localSheet';
 
 /** The production pane beside the local sheet, used as a person would. */
 
@@ -151,7 +151,7 @@ test('a function is found, tried and inserted; a cell in use is asked about', as
   await pane.waitForSelector('text=/0\\.053|5\\.4/');
   await picture(page, 'function-page');
   await pane.getByRole('button', { name: /^Insert/ }).click();
-  await page.waitForFunction(async () => (await window.spawnbook?.getFormula('C3')) !== null);
+  await until(async () => (await ask(page, 'getFormula', 'C3')) !== null);
   expect(await ask(page, 'getFormula', 'C3')).toBe('=SPAWN.AMMONIA.SHARE(8,25)');
   expect(await ask(page, 'getValue', 'C3')).toBeCloseTo(0.05366, 4);
   await ask(page, 'select', 'A1');

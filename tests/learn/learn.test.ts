@@ -122,10 +122,33 @@ test('no egg yield beyond what a fish can carry, however few the runs', () => {
 
 test('reasons are added up', () => {
   const { unused } = learnRates([
-    record(5, { latency: 12, temperature: 25 }),
-    record(6, { latency: 13, temperature: 25 }),
+    record(5, { latency: 12, preparation: 'pituitary' }),
+    record(6, { latency: 13, preparation: 'pituitary' }),
   ]);
   expect(unused).toEqual([
-    { rate: 'latencyOffset', because: 'the hormone preparation is not in the record', count: 2 },
+    { rate: 'latencyOffset', because: 'the water temperature is not in the record', count: 2 },
   ]);
+});
+
+test('a hormone without a table: its hours go to plans with the default table, to no other preparation', () => {
+  const runs = (preparation?: string) =>
+    Array.from({ length: 8 }, (_, i) =>
+      record(i + 5, { run: `R${i}`, latency: 14, temperature: 26, ...(preparation ? { preparation } : {}) }),
+    );
+  const own = learnRates(runs());
+  const rate = rateOf(own, 'latencyOffset', 'your hormone');
+  // 14 h where the table says 10.92 h: the middle of 613 min at 26.0 °C and 12 h at 26.5 °C as warmth.
+  expect(rate).toMatchObject({
+    runs: 8,
+    label: 'Strip later than the table by, your hormone (against the table of the ready-made solution)',
+  });
+  expect(rate?.value).toBeGreaterThan(2);
+  const offset = (preparation?: string, rates = own) =>
+    ratesToAssumptions(rates, preparation ? { preparation } : {}).latencyOffset;
+  expect([offset(), offset('ready-made solution')]).toEqual(
+    Array(2).fill(Number(rate?.value.toPrecision(4))),
+  );
+  expect(offset('carp pituitary')).toBeUndefined();
+  const both = learnRates([...runs(), ...runs('carp pituitary').map((one) => ({ ...one, sheet: 'Other' }))]);
+  expect(offset('carp pituitary', both)).toBeDefined();
 });

@@ -42,14 +42,23 @@ describe('latency', () => {
       value: expect.closeTo(12 - (13.5 * 7.6 + (745 / 60) * 10.6) / 2 / 10.6, 9) as number,
     });
   });
+  test.each([{}, { preparation: 'moon dust' }])(
+    '%j: your hormone, against the ready-made solution',
+    (said) => {
+      // The middle of 613 min at 26.0 °C and 12 h at 26.5 °C, as warmth over 15.4 °C.
+      const table = ((613 / 60) * 10.6 + 12 * 11.1) / 2 / 10.6;
+      expect(seen({ latency: 14, temperature: 26, ...said })).toEqual([
+        { rate: 'latencyOffset', kind: 'your hormone', value: expect.closeTo(14 - table, 9) as number },
+      ]);
+      expect(reasons({ latency: 14, temperature: 26, ...said })).toEqual([]);
+    },
+  );
   test('a preparation named once for the farm', () => {
     expect(seen({ latency: 12, temperature: 25 }, { preparation: 'handbook pituitary' })[0]).toMatchObject({
       value: 1,
     });
   });
   test.each([
-    [{ latency: 12, temperature: 25 }, 'the hormone preparation is not in the record'],
-    [{ latency: 12, temperature: 25, preparation: 'moon dust' }, 'no table for the preparation "moon dust"'],
     [{ latency: 12, preparation: 'pituitary' }, 'the water temperature is not in the record'],
     [{ latency: 12, temperature: 34, preparation: 'pituitary' }, '20 to 33 °C'],
   ] as const)('%j: %s', (plain, because) => {

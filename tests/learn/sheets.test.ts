@@ -93,12 +93,12 @@ test.each([
 test('records that could not be used are listed with the reason', () => {
   const odd = ratesWorkbook(
     learnRates([
-      record(5, { latency: 12, temperature: 25 }),
+      record(5, { latency: 12, preparation: 'pituitary' }),
       record(6, { eggs: 1, hatched: 2 }, ['hatched-more']),
     ]),
   );
   const texts = Object.values(odd.sheets[0]?.cells ?? {}).map(({ value }) => value);
-  expect(texts).toContain('the hormone preparation is not in the record');
+  expect(texts).toContain('the water temperature is not in the record');
   expect(texts).toContain('the check of records found something in them');
 });
 

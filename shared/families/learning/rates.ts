@@ -208,5 +208,10 @@ export const RATES = {
 } as const satisfies Readonly<Record<string, RateSpec>>;
 
 export type RateKey = keyof typeof RATES;
+/**
+ * The kind of runs whose hormone no table knows or nobody wrote down; compared with the table of the
+ * preparation that is planned with when none is chosen.
+ */
+export const OWN_HORMONE = 'your hormone';
 export const RATE_KEYS = Object.keys(RATES) as readonly RateKey[];
 export const rateSpec = (key: RateKey): RateSpec => RATES[key];

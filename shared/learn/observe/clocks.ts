@@ -7,7 +7,9 @@ import type { LifeStage } from '../../families/timing/kernels/profile';
 import { HOURS_PER_DAY } from '../../units/convert';
 import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
+import { DEFAULT_PREPARATION } from '../../families/preparations';
 import type { RateKey } from '../../families/learning/rates';
+import { OWN_HORMONE } from '../../families/learning/rates';
 import type { Reader, Seen, ObserveSettings, Unused } from './reading';
 
 /** Latency against the table of the preparation, incubation against the table of the species. */
@@ -78,14 +80,17 @@ function against(rate: RateKey, span: Span, log: ObserveSettings['log']): Agains
   return isError(hours) ? { rate, because: sentence(hours) } : { hours };
 }
 
+/** A hormone of no table, or none named, is its own kind, compared with the table that plans use. */
+function hormoneOf(word: string | undefined): { readonly kind: string; readonly name: string } {
+  const known = word === undefined ? undefined : chosen(preparation, word);
+  return { kind: known ?? OWN_HORMONE, name: known ?? DEFAULT_PREPARATION };
+}
+
 function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
   const rate = 'latencyOffset';
   const hours = v.latency?.value ?? hoursBetween(v.injected?.value, v.stripped?.value);
   if (hours === undefined) return undefined;
-  const word = v.preparation?.value ?? settings.preparation;
-  if (word === undefined) return { rate, because: 'the hormone preparation is not in the record' };
-  const name = chosen(preparation, word);
-  if (name === undefined) return { rate, because: `there is no table for the preparation "${word}"` };
+  const { kind, name } = hormoneOf(v.preparation?.value ?? settings.preparation);
   const table = against(
     rate,
     {
@@ -98,7 +103,7 @@ function latency({ values: v }: RunRecord, settings: ObserveSettings): Seen | Un
     },
     settings.log,
   );
-  return 'because' in table ? table : { rate, kind: name, value: hours - table.hours };
+  return 'because' in table ? table : { rate, kind, value: hours - table.hours };
 }
 
 function incubation({ values: v }: RunRecord, settings: ObserveSettings): Seen | Unused | undefined {
