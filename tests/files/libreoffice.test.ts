@@ -152,7 +152,8 @@ test.each(BOOKS)(
     let compared = 0;
     model.sheets.forEach((sheet, i) => {
       for (const [address, cell] of Object.entries(sheet.cells)) {
-        if (!isNative(cell)) continue;
+        // What follows the day it is opened on has another value on another day.
+        if (!isNative(cell) || sheet.name === 'Today') continue;
         compared++;
         const got = again.sheets[i]?.cells[address]?.value;
         if (!same(got, cell.value)) differing.push([sheet.name, address, cell.formula, got, cell.value]);

@@ -64,7 +64,8 @@ function nextWork({ tables: { tasks, calendar }, fx }: LivingPages): string {
   const when = tasks.range('when');
   const line = fx(`IFERROR(MATCH({today}+1,${when},1),0)+1`);
   const task = `TEXT(INDEX(${when},${line}),"ddd d mmm, hh:mm")&": "&INDEX(${calendar.range('what')},${line})`;
-  return `IFERROR("Nothing today. Next: "&${task},"Nothing today, and nothing after it.")`;
+  const none = '"Nothing today, and nothing after it."';
+  return `IFERROR(IF(N(INDEX(${when},${line}))>0,"Nothing today. Next: "&${task},${none}),${none})`;
 }
 
 /** Work of one day: the k-th task whose counter reaches k. */
