@@ -125,7 +125,9 @@ test('the tab is closed in the middle and opened again: vats, readings and state
   await until(async () => (await log().catch(() => [])).length === rows);
   pane = await paneOf();
   await pane.click('#place-vat');
+  await pane.waitForSelector('#card-dose, #dose-vat-0');
   if ((await pane.locator('#card-dose').count()) > 0) await pane.click('#card-dose');
+  await pane.waitForSelector('#dose-vat-0');
   await until(async () => (await big()) === before);
   expect((await log()).length).toBe(rows);
   await pane.click('#dose-vat-0');
