@@ -29,7 +29,7 @@ export const blankCheck = defineFunction({
     { args: [0, false], gives: 'filled', because: 'A 0 was typed.' },
     {
       args: ['soon', false],
-      fails: { code: '#VALUE!', says: 'got "soon"' },
+      fails: { code: '#VALUE!', says: 'got the text "soon"' },
       because: 'A text is no blank cell.',
     },
   ],
