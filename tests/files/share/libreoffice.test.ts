@@ -47,7 +47,11 @@ test('LibreOffice is here to judge', () => {
       const copy = made(file, { keepAlive: true });
       const after = await valuesOf(strict?.save(copy) ?? new Uint8Array());
       // Its logarithms and powers differ from Excel's in the last digits.
-      expect(differences(await valuesOf(copy), after, PAGE, 1e-9)).toEqual([]);
+      // The first page and the counters behind it follow the day of opening.
+      const byDay = /^(Today|Task list|Vat use)!/;
+      expect(differences(await valuesOf(copy), after, PAGE, 1e-9).filter((one) => !byDay.test(one))).toEqual(
+        [],
+      );
       expect(verify(copy)).toMatchObject({ matches: true });
     },
     120_000,

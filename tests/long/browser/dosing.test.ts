@@ -2,8 +2,15 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
-import type { Session } from './support/localSheet';
-import { ask, launchPhone, openLocalSheet, picture, until, untilReady } from './support/localSheet';
+import type { Session } from '../../browser/support/localSheet';
+import {
+  ask,
+  launchPhone,
+  openLocalSheet,
+  picture,
+  until,
+  untilReady,
+} from '../../browser/support/localSheet';
 
 /**
  * Three sour vats on a phone of 360 × 740 points, from a page nobody has prepared until the next morning: the
