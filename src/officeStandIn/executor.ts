@@ -43,8 +43,6 @@ async function argumentsOf(batch: Batch, info: ArgumentInfo | undefined): Promis
   return answer;
 }
 
-/** Excel's client asks before it sends a large block of cells whether there is room; here there always is. */
-const ASKS_ROOM = '_ValidateArraySize';
 const isReading = (name: string): boolean => name === '' || name.startsWith('Get') || name.startsWith('_');
 
 async function call(
@@ -53,9 +51,7 @@ async function call(
   name: string,
   info: ArgumentInfo | undefined,
 ): Promise<unknown> {
-  const method =
-    node.methods?.[name] ??
-    (name === ASKS_ROOM ? () => null : fail('ApiNotFound', `${node.type} has no ${name} here.`));
+  const method = node.methods?.[name] ?? fail('ApiNotFound', `${node.type} has no ${name} here.`);
   const answer = await method(...(await argumentsOf(batch, info)));
   if (!isReading(name)) batch.env.isStale = true;
   return answer;

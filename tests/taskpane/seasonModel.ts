@@ -43,11 +43,17 @@ function partOf(model: WorkbookModel): WorkbookModel {
   return { ...model, names, sheets: model.sheets.filter(({ name }) => KEPT.has(name)).map(sheetOf) };
 }
 
+let whole: WorkbookModel | undefined;
+/** The book the pane would write for its example. */
+export function wholeSeasonModel(): WorkbookModel {
+  if (whole) return whole;
+  const { book } = readForm(exampleTexts(initialPlan(TODAY).texts));
+  if (!book) throw new Error('the example cannot be read');
+  return (whole = livingBook(book, planBatches(book, { draws: 200, explains: false })));
+}
+
 let made: WorkbookModel | undefined;
 /** Part of the book the pane would write for its example. */
 export function seasonModel(): WorkbookModel {
-  if (made) return made;
-  const { book } = readForm(exampleTexts(initialPlan(TODAY).texts));
-  if (!book) throw new Error('the example cannot be read');
-  return (made = partOf(livingBook(book, planBatches(book, { draws: 200, explains: false }))));
+  return (made ??= partOf(wholeSeasonModel()));
 }

@@ -1,7 +1,7 @@
 import { readXlsx, writeXlsx } from '../../shared/files';
 import type { Page } from './page';
 import { openPage } from './page';
-import { chooseFile, look, made, seasonFile, STUCK, withFile } from './shareWorld';
+import { chooseFile, look, made, seasonFile, STUCK, wholeSeasonFile, withFile } from './shareWorld';
 
 describe('verifying', () => {
   const copyOf = async (): Promise<{
@@ -62,7 +62,7 @@ describe('verifying', () => {
 
 describe('the summary', () => {
   test('is built from the plan in the workbook and written beside it', async () => {
-    const page = await look(withFile(seasonFile()));
+    const page = await look(withFile(wholeSeasonFile()));
     page.world.writeOutcome = () => ({ kind: 'written', sheets: ['Summary'] });
     await page.press('Add a one-page summary');
     expect(page.world.written.map(({ model }) => model.sheets.map(({ name }) => name))).toEqual([
@@ -74,7 +74,7 @@ describe('the summary', () => {
   });
 
   test('asks when the name is taken', async () => {
-    const page = await look(withFile(seasonFile()));
+    const page = await look(withFile(wholeSeasonFile()));
     page.world.writeOutcome = (suffix) =>
       suffix === ''
         ? { kind: 'taken', sheets: ['Summary'], names: [], free: ' 2' }

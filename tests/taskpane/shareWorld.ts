@@ -6,7 +6,7 @@ import type { FakeWorld } from './fakePort';
 import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
-import { seasonModel } from './seasonModel';
+import { seasonModel, wholeSeasonModel } from './seasonModel';
 
 /** Workbooks to share, and the screen driven as a user drives it. */
 
@@ -32,6 +32,8 @@ export const seasonFile = (): Uint8Array => {
   const model = seasonModel();
   return writeXlsx({ ...model, sheets: [...model.sheets, BUYERS] });
 };
+/** With every sheet: what reads a plan back needs them all. */
+export const wholeSeasonFile = (): Uint8Array => writeXlsx(wholeSeasonModel());
 export const withFile = (bytes: Uint8Array, name = 'Season 2027.xlsx'): FakeWorld => {
   const world = fakeWorld();
   world.file = { kind: 'read', name, bytes };

@@ -46,7 +46,7 @@ test.each([
     expect([run.status, run.stderr]).toEqual([1, expect.stringContaining('overwrite the original')]);
     expect(new Uint8Array(readFileSync(path('in.xlsx')))).toEqual(original);
   },
-  60_000,
+  240_000,
 );
 
 test.each(['ignored', 'fatal'])(
@@ -70,7 +70,7 @@ test.each(['ignored', 'fatal'])(
     writeWhole(path('out.xlsx'), new Uint8Array([1, 2, 3]), true);
     expect(readdirSync(folder).sort()).toEqual(['in.xlsx', 'out.xlsx']);
   },
-  60_000,
+  240_000,
 );
 
 test('a file that came there meanwhile is not replaced unasked', () => {
@@ -91,4 +91,4 @@ test('killed at any moment, there is the old file or the new one', async () => {
     const now = readFileSync(path('out.xlsx'));
     expect(now.toString() === 'the good old copy' || now.subarray(0, 2).toString() === 'PK').toBe(true);
   }
-}, 60_000);
+}, 240_000);

@@ -1,12 +1,12 @@
-import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { StandInBook } from '../../src/officeStandIn';
-import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
-import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
-import { officePort } from '../../taskpane/host/office';
-import { seasonModel } from '../taskpane/seasonModel';
-import { calculating } from './calculating';
-import type { Client } from './support/clients';
-import { CLIENTS } from './support/clients';
+import { createExecutor, createOffice, installOffice } from '../../../src/officeStandIn';
+import type { StandInBook } from '../../../src/officeStandIn';
+import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { officePort } from '../../../taskpane/host/office';
+import { seasonModel } from '../../taskpane/seasonModel';
+import { calculating } from '../../office/calculating';
+import type { Client } from '../../office/support/clients';
+import { CLIENTS } from '../../office/support/clients';
 
 /**
  * The pane's own door to the workbook, run through the real client library and through ours: both must leave
