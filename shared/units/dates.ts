@@ -118,3 +118,9 @@ export const isoMomentText = (serial: number): string => {
 /** Serial of the day a clock on the wall shows: the local year, month and day, whatever the zone. */
 export const serialOfLocalDay = (now: Date): number =>
   serialOfDay(now.getFullYear(), now.getMonth() + 1, now.getDate());
+
+/** 1 January 2000 and 1 January 2100. */
+const [CENTURY_FROM, CENTURY_TO] = [36_526, 73_051];
+/** Whether a cell holds a moment of this century: what else stands in a column of days is no day. */
+export const isMomentCell = (cell: unknown): cell is number =>
+  typeof cell === 'number' && cell > CENTURY_FROM && cell < CENTURY_TO;

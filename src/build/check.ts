@@ -31,10 +31,9 @@ const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith(ending))
     .map((file) => `${folder}/${file}`);
-const sourceTexts = (): SourceText[] =>
-  ['shared', 'src', 'taskpane', 'templates']
-    .flatMap((folder) => filesIn(folder, '.ts'))
-    .map((path) => ({ path, text: read(path) }));
+const sources: SourceText[] = ['shared', 'src', 'taskpane', 'templates']
+  .flatMap((folder) => filesIn(folder, '.ts'))
+  .map((path) => ({ path, text: read(path) }));
 /** A test may be named after its source. */
 const referenceTests = (): string[] =>
   filesIn('tests/reference', '.test.ts').map((path) => `${path.replaceAll(/[/.]/g, ' ')}\n${read(path)}`);
@@ -57,8 +56,8 @@ const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['generated files', stale],
   ['packages', () => licenceFaults(JSON.parse(read('package-lock.json')) as Lock, hasLicenceFile)],
   ['layout', () => layoutFaults(readdirSync('.'))],
-  ['arrows', () => arrowFaults(sourceTexts())],
-  ['long files', () => longFileFaults(sourceTexts())],
+  ['arrows', () => arrowFaults(sources)],
+  ['long files', () => longFileFaults(sources)],
   ['sources', () => sourceFaults(SOURCES, referenceTests(), JSON.parse(read(DEBTS)) as Debts)],
   ['claims', () => claimFaults('README.md', read('README.md'), JSON.parse(read(FIGURES)) as Figures)],
   [

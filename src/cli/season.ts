@@ -1,9 +1,7 @@
+import { gridOf } from '../../shared/sheet/workbook/grid';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { addressOf, parseAddress } from '../../shared/sheet/formula/address';
-import type { Cell } from '../../shared/base/values';
 import { isUnreadable, readXlsx } from '../../shared/files';
-import type { SheetModel } from '../../shared/sheet/workbook/model';
 import { asOf, booksIn, readBook } from '../../shared/books/living';
 import type { OrderBook } from '../../shared/season/orderBook';
 import { readOrderBook } from '../../shared/season/orderBook';
@@ -40,16 +38,6 @@ const complain = (lines: readonly string[]): number => {
   for (const line of lines) process.stderr.write(`${line}\n`);
   return UNREADABLE;
 };
-
-/** The cells of a sheet as rows. */
-function gridOf({ name, cells }: SheetModel): { readonly name: string; readonly values: Cell[][] } {
-  const places = Object.keys(cells).flatMap((address) => parseAddress(address) ?? []);
-  const rows = places.reduce((most, { row }) => Math.max(most, row + 1), 0);
-  const columns = places.reduce((most, { column }) => Math.max(most, column + 1), 0);
-  const row = (r: number): Cell[] =>
-    Array.from({ length: columns }, (_, c): Cell => cells[addressOf(r, c)]?.value ?? null);
-  return { name, values: Array.from({ length: rows }, (_, r) => row(r)) };
-}
 
 function fromWorkbook(path: string, bytes: Uint8Array, today: number): Input {
   const result = readXlsx(bytes);

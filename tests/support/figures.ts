@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import type { MeasuredFigure } from '../../taskpane/help/trust';
 
 /**
  * A figure that README, help or pane quote. The test that measures it says it here: it fails when the quoted
@@ -6,15 +7,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
  */
 const FILE = 'taskpane/help/figures.json';
 
-export interface QuotedFigure {
-  readonly text: string;
-  /** What was measured, in a sentence without the number. */
-  readonly what: string;
-  readonly test: string;
-}
-
-export const quotedFigures = (): Record<string, QuotedFigure> =>
-  JSON.parse(readFileSync(FILE, 'utf8')) as Record<string, QuotedFigure>;
+export const quotedFigures = (): Record<string, MeasuredFigure> =>
+  JSON.parse(readFileSync(FILE, 'utf8')) as Record<string, MeasuredFigure>;
 
 export function quote(key: string, text: string, what: string): void {
   const figures = quotedFigures();

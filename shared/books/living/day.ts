@@ -5,6 +5,7 @@ import { TASKS } from '../../run/lines';
 import type { TaskKey } from '../../run/lines';
 import { BATCH_STATES } from '../../season/types';
 import { addressOf } from '../../sheet/formula/address';
+import { isMomentCell } from '../../units/dates';
 import * as columns from './columns';
 import { SHEETS } from './layout';
 import type { SheetKey } from './layout';
@@ -151,14 +152,13 @@ export function linesUnder<K extends string>(
 }
 
 const TASK_OF = new Map(Object.entries(TASKS).map(([key, { at }]) => [at.label, key as TaskKey] as const));
-const isMoment = (cell: Cell): cell is number => typeof cell === 'number' && cell > 36_526 && cell < 73_051;
 
 function tasksOf(calendar: DaySheet | undefined, list: DaySheet | undefined): BookTask[] {
   const about = linesUnder(list, columns.TASK_LIST, 'task');
   return linesUnder(calendar, columns.CALENDAR, 'what').flatMap((line, i): BookTask[] => {
     const [date, hour] = [line.at('date'), number(line.at('hour')) ?? 0];
     const tick = line.address('done');
-    if (!isMoment(date) || tick === undefined || !isFilled(line.at('what'))) return [];
+    if (!isMomentCell(date) || tick === undefined || !isFilled(line.at('what'))) return [];
     return [
       {
         batch: text(line.at('batch')),
@@ -181,7 +181,7 @@ function staysOf(vats: DaySheet | undefined, today: DaySheet | undefined): DaySt
   const now = linesUnder(today, VATS_TODAY, 'vat');
   return linesUnder(vats, columns.STAYS, 'stage').flatMap((line): DayStay[] => {
     const [from, to] = [line.at('from'), line.at('to')];
-    if (!isMoment(from) || !isMoment(to)) return [];
+    if (!isMomentCell(from) || !isMomentCell(to)) return [];
     const [vat, batch] = [text(line.at('vat')), text(line.at('batch'))];
     const live = now.find((one) => text(one.at('vat')) === vat && text(one.at('batch')) === batch);
     const fish = number(live?.at('fish'));
@@ -246,7 +246,7 @@ const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): 
 const factsOf = (counts: DaySheet | undefined): DayFact[] =>
   linesUnder(counts, columns.LOG, 'what').flatMap((line): DayFact[] => {
     const [at, amount] = [line.at('at'), number(line.at('number'))];
-    if (!isMoment(at) || amount === undefined) return [];
+    if (!isMomentCell(at) || amount === undefined) return [];
     return [
       {
         at,

@@ -1,6 +1,5 @@
-import type { Cell } from '../../base/values';
+import { gridOf } from '../../sheet/workbook/grid';
 import { readOrderBook } from '../../season/orderBook';
-import { addressOf, parseAddress } from '../../sheet/formula/address';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import { LivingPages, booksIn, readBook } from '../living';
 import { summarySheet } from './sheet';
@@ -9,16 +8,6 @@ export type Summary = { readonly model: WorkbookModel } | { readonly fault: stri
 
 const NO_PLAN =
   'There is no season plan in this workbook. Write one on the screen Plan, then add the summary.';
-
-/** The cells of a sheet as rows. */
-function gridOf({ name, cells }: SheetModel): { readonly name: string; readonly values: Cell[][] } {
-  const places = Object.keys(cells).flatMap((address) => parseAddress(address) ?? []);
-  const rows = places.reduce((most, { row }) => Math.max(most, row + 1), 0);
-  const columns = places.reduce((most, { column }) => Math.max(most, column + 1), 0);
-  const row = (r: number): Cell[] =>
-    Array.from({ length: columns }, (_, c): Cell => cells[addressOf(r, c)]?.value ?? null);
-  return { name, values: Array.from({ length: rows }, (_, r) => row(r)) };
-}
 
 function pageOf(book: WorkbookModel, suffix: string): SheetModel | string {
   const read = readBook(book.sheets.map(gridOf), suffix);

@@ -6,6 +6,7 @@ import type { BookedOrder, OrderBook } from '../orderBook';
 import type { Task } from '../problem';
 import type { OrderPlan, PlanFinding, SeasonBatch, SeasonShort } from '../types';
 import type { BatchProblem } from './problem';
+import { NEAR_WANTED } from './unsure';
 
 /** What is said of a plan, in sentences, after everything is decided. */
 
@@ -67,7 +68,7 @@ function orderSentence(
       about: order.name,
       message: `${order.name}: none of ${fish} ${order.product} can be promised for ${due}.`,
     };
-  if (certainty >= book.certainty - 0.02) return undefined;
+  if (certainty >= book.certainty - NEAR_WANTED) return undefined;
   const odds = `${Math.round(certainty * 100)} %`;
   return {
     kind: certainty < 0.4 ? 'cannot' : 'care',

@@ -69,3 +69,7 @@ export function splitReference(reference: string): {
 
 export const quoteSheet = (name: string): string =>
   /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) && !parseAddress(name) ? name : `'${name.replaceAll("'", "''")}'`;
+
+/** Whether two areas share a cell. */
+export const overlaps = (a: Area, b: Area): boolean =>
+  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;

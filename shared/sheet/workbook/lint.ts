@@ -1,6 +1,5 @@
 import type { FindFunction } from '../formula';
-import type { Area } from '../formula/address';
-import { addressOf, parseAddress, parseArea } from '../formula/address';
+import { addressOf, overlaps, parseAddress, parseArea } from '../formula/address';
 import type { ParsedNode } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import { nativeFunction } from '../formula/natives';
@@ -135,9 +134,6 @@ const formulaFaults = (find: FindFunction, model: WorkbookModel, places: Places)
       ...(node.formula.length > LONGEST_FORMULA ? ['the formula is longer than a cell can hold'] : []),
     ].map((fault) => `${node.sheet.name} ${node.address}: ${fault}`),
   );
-
-const overlaps = (a: Area, b: Area): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
 const tableFaults = (sheet: SheetModel): string[] =>
   (sheet.tables ?? []).flatMap((table) => {

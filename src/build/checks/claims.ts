@@ -1,10 +1,6 @@
-/** A figure of a text and where it was measured. */
-export interface Figure {
-  readonly text: string;
-  readonly what: string;
-  readonly test: string;
-}
-export type Figures = Readonly<Record<string, Figure>>;
+import type { MeasuredFigure } from '../../../taskpane/help/trust';
+
+export type Figures = Readonly<Record<string, MeasuredFigure>>;
 
 /** Numbers that are names: versions of programs, sizes of paper, standards, addresses of the own machine. */
 const NAMES =

@@ -1,6 +1,6 @@
 import { append } from '../../append';
 import type { Area, CellPlace } from '../../../sheet/formula/address';
-import { overlaps } from '../references/references';
+import { overlaps } from '../../../sheet/formula/address';
 
 /** Cells of many sheets, asked for by cell and by range. */
 export class CellSet {

@@ -213,6 +213,3 @@ function hasOpenCorner(text: string, pieces: readonly FormulaPiece[]): boolean {
   }
   return text.includes(':', at);
 }
-
-export const overlaps = (a: Area, b: Area): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;

@@ -150,8 +150,3 @@ export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): St
   rows: endRow - startRow + 1,
   columns: endColumn - startColumn + 1,
 });
-export const overlaps = (a: StandInArea, b: StandInArea): boolean =>
-  a.row < b.row + b.rows &&
-  b.row < a.row + a.rows &&
-  a.column < b.column + b.columns &&
-  b.column < a.column + a.columns;

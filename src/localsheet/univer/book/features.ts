@@ -22,7 +22,8 @@ import {
 } from '@univerjs/sheets-data-validation';
 import type { StandInBook, ConditionalState, NameState, ValidationState } from '../../../officeStandIn/book';
 import type { Context } from './context';
-import { overlaps, toArea, toRange } from './context';
+import { toArea, toRange } from './context';
+import { overlaps } from '../../../officeStandIn/address';
 import { hex } from './formats';
 import { given } from '../../files/optional';
 

@@ -9,6 +9,7 @@ import { isoDateOfSerial } from '../../../../shared/units/dates';
 import { inShares } from '../../../pane/slices';
 import type { PaneState } from '../../../pane/state';
 import { isFree } from '../../../pane/state';
+import { engine, modelOf, saveModel } from '../../season/commands/writeBook';
 import type { Written } from '../../../pane/writing';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/writing';
 
@@ -18,7 +19,7 @@ const withPlan = (state: PaneState, plan: Partial<PlanState>): PaneState => ({
 });
 
 /** The planner is a big part of the code: it is loaded at the first number typed. */
-const engine = () => import(/* webpackChunkName: "run" */ '../state/run');
+const runPlanner = () => import(/* webpackChunkName: "run" */ '../state/run');
 const quiet: PortTell = () => undefined;
 
 /** The texts typed last: planning of older ones is given up. */
@@ -40,7 +41,7 @@ function planning(state: PaneState): PaneState | Working {
     await pause(PAUSE_MS);
     const isOld = (): boolean => newest !== texts;
     if (isOld()) return (now) => now;
-    const { runSteps } = await engine();
+    const { runSteps } = await runPlanner();
     const made = await inShares(runSteps(texts, form, book), { label: '', from: 0, to: 100 }, quiet, isOld);
     return (now) => (made && now.plan.texts === texts ? withPlan(now, { made }) : now);
   });
@@ -106,24 +107,13 @@ async function madeOf(
   if (made?.texts === texts) return made;
   const { form, book } = readForm(texts);
   if (!form || !book) return undefined;
-  const { runSteps } = await engine();
+  const { runSteps } = await runPlanner();
   return inShares(
     runSteps(texts, form, book),
     { label: 'Working the plan out', from: 0, to: 100 },
     tell,
     isStopped,
   );
-}
-
-const models = new WeakMap<MadeRun, WorkbookModel>();
-/** Writing workbooks is a big part of the code and needed late: it is loaded when first asked for. */
-async function modelOf(made: MadeRun): Promise<WorkbookModel> {
-  let model = models.get(made);
-  if (!model) {
-    const { livingBook } = await import(/* webpackChunkName: "book" */ '../../../../shared/books/living');
-    models.set(made, (model = livingBook(made.book, made.plan)));
-  }
-  return model;
 }
 
 const WRITTEN: Written = {
@@ -133,11 +123,13 @@ const WRITTEN: Written = {
   again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
 
+/** Progress is told in hundredths. */
+const TOTAL = 100;
 const begun = (state: PaneState, label: string): PaneState => ({
   ...state,
   notice: undefined,
   question: undefined,
-  task: { label, done: 0, total: 100 },
+  task: { label, done: 0, total: TOTAL },
 });
 
 function write(state: PaneState, suffix: string): PaneState | Working {
@@ -146,9 +138,10 @@ function write(state: PaneState, suffix: string): PaneState | Working {
   return working(begun(state, 'Working the plan out'), async ({ workbook }, tell, isStopped) => {
     const made = await madeOf(state, tell, isStopped);
     if (!made) return (now) => now;
-    tell({ label: 'Calculating the workbook', done: 0, total: 100 });
-    await pause(0);
-    const change = outcomeChange(await workbook.writeWorkbook(await modelOf(made), suffix, tell), WRITTEN);
+    const change = outcomeChange(
+      await workbook.writeWorkbook(await modelOf(made, tell, TOTAL), suffix, tell),
+      WRITTEN,
+    );
     return (now) => change(now.plan.texts === made.texts ? withPlan(now, { made }) : now);
   });
 }
@@ -169,32 +162,25 @@ export const writeWithSuffix: Command = {
   },
 };
 
-/** Makes a file of what `modelFrom` gives and hands it to the user. */
+/** Makes a file of what `modelFrom` gives for the plan, which is made first where it is not. */
 function save(
   state: PaneState,
   name: string,
-  modelFrom: (made: MadeRun) => Promise<WorkbookModel>,
+  modelFrom: (made: MadeRun, tell: PortTell) => Promise<WorkbookModel>,
 ): PaneState | Working {
   if (state.task) return state;
   const { form } = readForm(state.plan.texts);
   if (!form) return refuseForm(state);
-  return working(begun(state, 'Making the file'), async ({ files }, tell, isStopped) => {
+  return saveModel(state, `${fileWord(form.hatchery, 'run')}-${name}.xlsx`, async (tell, isStopped) => {
     const made = await madeOf(state, tell, isStopped);
-    if (!made) return (now) => now;
-    const [model, { writeXlsx }] = await Promise.all([
-      modelFrom(made),
-      import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
-    ]);
-    tell({ label: 'Making the file', done: 50, total: 100 });
-    const text = await files.saveWorkbook(`${fileWord(form.hatchery, 'run')}-${name}.xlsx`, writeXlsx(model));
-    return (now) => ({ ...now, notice: { tone: 'good', text } });
+    return made && modelFrom(made, tell);
   });
 }
 
 export const savePlan: Command = {
   name: 'savePlan',
   label: 'Save as .xlsx file',
-  perform: (state) => save(state, 'plan', modelOf),
+  perform: (state) => save(state, 'plan', (made, tell) => modelOf(made, tell, TOTAL)),
 };
 
 /** One page for the wall and one for every vat: a file of its own, to print and hang up. */
@@ -202,10 +188,5 @@ export const saveCards: Command = {
   name: 'saveCards',
   label: 'Cards to print',
   perform: (state) =>
-    save(state, 'cards', async ({ book, plan }) => {
-      const { cardsWorkbook } = await import(
-        /* webpackChunkName: "book" */ '../../../../shared/books/living'
-      );
-      return cardsWorkbook(book, plan);
-    }),
+    save(state, 'cards', async ({ book, plan }) => (await engine()).cardsWorkbook(book, plan)),
 };

@@ -94,10 +94,11 @@ export const saveCardsOf = (state: PaneState, made: BookToWrite, fileName: strin
 export const saveBook = (state: PaneState, made: BookToWrite, fileName: string): PaneState | Working =>
   saveModel(state, fileName, (tell) => modelOf(made, tell, 2));
 
-function saveModel(
+/** Makes a file of the model and hands it to the user; no model, because it was stopped, no file. */
+export function saveModel(
   state: PaneState,
   fileName: string,
-  modelFrom: (tell: PortTell) => Promise<WorkbookModel>,
+  modelFrom: (tell: PortTell, isStopped: () => boolean) => Promise<WorkbookModel | undefined>,
 ): PaneState | Working {
   if (state.task) return state;
   const next: PaneState = {
@@ -106,11 +107,12 @@ function saveModel(
     question: undefined,
     task: { label: 'Making the file', done: 0, total: 2 },
   };
-  return working(next, async ({ files }, tell) => {
+  return working(next, async ({ files }, tell, isStopped) => {
     const [model, { writeXlsx }] = await Promise.all([
-      modelFrom(tell),
+      modelFrom(tell, isStopped),
       import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
     ]);
+    if (!model) return (now) => now;
     tell({ label: 'Making the file', done: 1, total: 2 });
     const text = await files.saveWorkbook(fileName, writeXlsx(model));
     return (now) => ({ ...now, notice: { tone: 'good', text } });

@@ -1,6 +1,7 @@
 import type { RangeCells } from '../../../../shared/records/read/sheetCells';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
+import { isMomentCell } from '../../../../shared/units/dates';
 import { addressOf } from '../../../../shared/sheet/formula/address';
 import type { BookDay, BookTask } from '../../../../shared/books/living/day';
 import { grouped } from '../../../pane/show';
@@ -18,10 +19,6 @@ const textOf = (cell: Cell | undefined): string =>
   cell === null || cell === undefined || isError(cell) ? '' : String(cell).trim();
 const lower = (cell: Cell | undefined): string => textOf(cell).toLowerCase();
 
-/** A day between 2000 and 2100: what else stands in a column of hours is no hour. */
-const isMoment = (cell: Cell | undefined): cell is number =>
-  typeof cell === 'number' && cell > 36_526 && cell < 73_051;
-
 interface Headings {
   readonly row: number;
   readonly at: (heading: string) => number;
@@ -37,11 +34,11 @@ function headingsOf({ values }: RangeCells, needed: readonly string[]): Headings
 }
 
 const isDoneWord = (cell: Cell | undefined): boolean =>
-  ['done', 'late', 'left out'].includes(lower(cell)) || isMoment(cell);
+  ['done', 'late', 'left out'].includes(lower(cell)) || isMomentCell(cell);
 
 /** The day of a row, with the hour of its own column where the day has none. */
 function momentOf(line: readonly (Cell | undefined)[], hour: number): number | undefined {
-  const day = line.find(isMoment);
+  const day = line.find(isMomentCell);
   const clock = line[hour];
   return day !== undefined && Number.isInteger(day) && typeof clock === 'number' && clock >= 0 && clock < 1
     ? day + clock
