@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Session } from './support/localSheet';
-import { ask, kill, openLocalSheet, picture, typeInto, until, untilReady } from './support/localSheet';
+import { ask, kill, openLocalSheet, picture, until, untilReady } from './support/localSheet';
 
 /**
  * A phone of 360 × 740 points: the pane first, the sheet one press away, fingers instead of a mouse. Then the
@@ -114,15 +114,15 @@ describe('installed, without network and server', () => {
   });
 
   test('the tab is killed at the vat: the app goes on with the workbook, and its pane answers', async () => {
-    await typeInto(page, 'J1', 'Vat 1');
-    await typeInto(page, 'J2', '5.1');
+    await ask(page, 'setValue', 'J1', 'Vat 1');
+    await ask(page, 'setValue', 'J2', 5.1);
     await ask(page, 'keepNow');
     await kill(page);
     page = await started();
     await picture(page, 'phone-go-on');
     await goOn(page);
     expect(await ask(page, 'getValues', 'J1:J2')).toEqual([['Vat 1'], [5.1]]);
-    await typeInto(page, 'J3', '=SPAWN.BUFFER.DOSE(600,J2,6.5)');
+    await ask(page, 'setFormula', 'J3', '=SPAWN.BUFFER.DOSE(600,J2,6.5)');
     expect(await ask(page, 'getValue', 'J3')).toEqual(expect.any(Number));
     const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
     await pane?.click('#place-vat');
@@ -135,14 +135,14 @@ describe('installed, without network and server', () => {
     await kill(page);
     page = await started(HOUR);
     await goOn(page);
-    await typeInto(page, 'J4', 'typed an hour ago');
+    await ask(page, 'setValue', 'J4', 'typed an hour ago');
     await ask(page, 'keepNow');
     await kill(page);
     page = await started();
     await goOn(page);
     expect(await ask(page, 'getValue', 'J4')).toBe('typed an hour ago');
     expect(await ask(page, 'kept')).toHaveLength(1);
-    await typeInto(page, 'J5', 'now');
+    await ask(page, 'setValue', 'J5', 'now');
     await ask(page, 'keepNow');
     expect(await ask(page, 'kept')).toHaveLength(1);
   });
@@ -153,7 +153,7 @@ describe('installed, without network and server', () => {
     await second.reload();
     await untilReady(second);
     expect(await second.textContent('#status')).toContain('open in another tab');
-    await typeInto(second, 'J6', 'second');
+    await ask(second, 'setValue', 'J6', 'second');
     await ask(second, 'keepNow');
     expect((await ask(page, 'kept')).map(({ title }) => title).sort()).toEqual([
       'Workbook',

@@ -55,14 +55,7 @@ function watch(context: BrowserContext, url: string): string[] {
   return trouble;
 }
 
-const launch = (profile: string, width: number, height: number): Promise<BrowserContext> =>
-  chromium.launchPersistentContext(profile, {
-    executablePath: CHROMIUM,
-    args: ARGS,
-    headless: true,
-    viewport: { width, height },
-    acceptDownloads: true,
-  });
+const launch = () => chromium.launch({ executablePath: CHROMIUM, args: ARGS, headless: true });
 
 const PHONE = {
   viewport: { width: 360, height: 740 },
@@ -100,13 +93,11 @@ export async function freshBrowser<T>(
   work: (context: BrowserContext) => Promise<T>,
   width = 1366,
 ): Promise<T> {
-  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
-  const context = await launch(profile, width, 768);
+  const browser = await launch();
   try {
-    return await work(context);
+    return await work(await browser.newContext({ viewport: { width, height: 768 } }));
   } finally {
-    await context.close();
-    rmSync(profile, { recursive: true, force: true });
+    await browser.close();
   }
 }
 
@@ -169,7 +160,7 @@ export async function openLocalSheet({
 }: Wanted = {}): Promise<Session> {
   mkdirSync(OUT, { recursive: true });
   const { url, printed, folder, stop } = await (keepsSite ? ownSite() : sharedSite());
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGS, headless: true });
+  const browser = await launch();
   const context = await browser.newContext({
     ...(isPhone ? PHONE : { viewport: { width, height } }),
     acceptDownloads: true,
