@@ -6,7 +6,7 @@ import { extname, join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { BrowserContext, CDPSession, Page } from 'playwright-core';
 import { pageBundle } from '../../src/build/sheet/bundle';
-import { ask, freshBrowser, untilReady } from '../browser/support/localSheet';
+import { ask, freshBrowser, until, untilReady } from '../browser/support/localSheet';
 import type { Timing } from './catalogue';
 
 /**
@@ -194,6 +194,28 @@ async function season(url: string): Promise<SeasonTimes> {
   });
 }
 
+/** A season of the example written by the pane into the open workbook, and taken back. */
+async function writing(url: string): Promise<{ readonly written: number; readonly undone: number }> {
+  return freshBrowser(async (context) => {
+    const { page, seconds } = await measured(context);
+    await page.goto(url);
+    await untilReady(page);
+    const pane = page.frameLocator('#pane-frame');
+    await pane.locator('#place-plan').click();
+    await pane.getByRole('button', { name: 'Fill in an example' }).click();
+    await pane.locator('#plan-answer:not(.stale) .verdict-line').waitFor();
+    const before = await seconds();
+    await pane.locator('#plan-write').click();
+    await pane.locator('.notice').waitFor();
+    await ask(page, 'waitForCalculation');
+    const written = (await seconds()) - before;
+    await ask(page, 'select', 'A1');
+    await page.keyboard.press('Control+z');
+    await until(async () => (await ask(page, 'getSheetNames')).length === 1);
+    return { written, undone: (await seconds()) - before - written };
+  });
+}
+
 const SLOWER = 4;
 /** A phone's screen and a processor slowed down four times: the first visit, and from what the browser kept. */
 async function phone(url: string): Promise<{ readonly cold: number; readonly kept: number }> {
@@ -229,6 +251,7 @@ export async function sheetOpening(url: string): Promise<Timing[]> {
     }
     const forty = await season(url);
     const atTheVat = await phone(url);
+    const { written, undone } = await writing(url);
     const [screen] = screens;
     const name = 'local sheet:';
     return [
@@ -247,6 +270,8 @@ export async function sheetOpening(url: string): Promise<Timing[]> {
       { name: `${name} a cell nothing hangs on, main thread`, value: forty.lonely, unit: 's', limit: 1 },
       { name: `${name} one edit in it, main thread`, value: forty.edit, unit: 's', limit: 1 },
       { name: `${name} one edit in it, until the results stand`, value: forty.result, unit: 's', limit: 1 },
+      { name: `${name} a season written by the pane, main thread`, value: written, unit: 's', limit: 12 },
+      { name: `${name} one undo of it, main thread`, value: undone, unit: 's', limit: 9 },
       { name: `${name} phone, ${SLOWER} × slower: pane there`, value: atTheVat.cold, unit: 's', limit: 12 },
       { name: `${name} the same from what is kept`, value: atTheVat.kept, unit: 's', limit: 4 },
     ];

@@ -19,8 +19,8 @@ async function sheetNamed({ book }: UniverBook, name: string | undefined): Promi
   return found.id;
 }
 
-/** Milliseconds of work after which the page may draw and take what is typed. */
-const AT_A_STRETCH = 60;
+/** Milliseconds of work after which the page may draw and take what is typed; each drawing costs about a fifth of it. */
+const AT_A_STRETCH = 500;
 function breathing(): () => Promise<void> | undefined {
   let since = performance.now();
   return () => {
