@@ -154,6 +154,24 @@ function days(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
   }
 }
 
+/** Deaths of every day of the plan, beside what SPAWN.DEATHS.EXPECTED calls usual at that age. */
+function deaths(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
+  const of = pages.reader(batch);
+  const hatchAt = of.number('hatchAt');
+  const food = Math.max(1, Math.floor(of.number('fedFrom') - hatchAt));
+  for (let day = 0; day + 1 < batch.leavesOn - batch.feedFrom; day++) {
+    const [now, next] = [day, day + 1].map((d) => pages.day(batch, d).number('fishNow')) as [number, number];
+    if (now < 100) continue;
+    const age = Math.floor(batch.feedFrom + day - hatchAt);
+    const row = ask(`=SPAWN.DEATHS.EXPECTED(${now},${age},${now - next},,${food})`);
+    doubts.unless(
+      row[3] === 'usual' && near(Number(row[1]), pages.day(batch, day).number('deadTo')),
+      () =>
+        `${batch.name}: day ${day}, ${(100 * (1 - next / now)).toFixed(1)} % dead, age ${age}: ${String(row[3])}`,
+    );
+  }
+}
+
 function orders(doubts: Doubts, pages: LivingPages, plan: SeasonPlan): void {
   for (const { order, promise, hope, certainty, verdict } of plan.orders) {
     const shares = plan.allocations.filter((share) => share.order === order.name);
@@ -184,6 +202,7 @@ export function contradictions(book: OrderBook, plan: SeasonPlan): string[] {
     hormoneAndEggs(doubts, pages, batch);
     dose(doubts, pages, batch);
     days(doubts, pages, batch);
+    deaths(doubts, pages, batch);
   }
   density(doubts, pages);
   orders(doubts, pages, plan);

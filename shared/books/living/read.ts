@@ -16,7 +16,7 @@ import type { BookPlan } from './layout';
 import { SHEETS } from './layout';
 import type { SheetKey } from './layout';
 import { ODDS } from './money';
-import { CANNOT, NOTHING_SAID, SAID } from './today';
+import { CANNOT, SAID, SAID_OF_NOTHING } from './today';
 import type { ColumnsOf } from './table';
 import type { TypedActuals, TypedLine } from './typed';
 import { openKeys } from './typed';
@@ -324,7 +324,7 @@ function findingsOf({ values }: ReadSheet): PlanFinding[] {
     const text = textIn(entry(cells[1]));
     if (text === '') break;
     const isCannot = text.startsWith(CANNOT);
-    if (text !== NOTHING_SAID)
+    if (!SAID_OF_NOTHING.includes(text))
       found.push({
         kind: isCannot ? 'cannot' : 'care',
         about: 'season',

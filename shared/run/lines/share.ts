@@ -1,8 +1,9 @@
 import { count, day, days, fishGram, money, share } from '../../units/quantities';
+import { deathDaysText } from '../../families/care/kernels/losses';
 import { line } from './declare';
 import { GROWN_BY } from './fish';
 
-const BEFORE = '{feeding}*({fry}/MAX(1,{feeding}))^({reared}/{rearing})';
+const BEFORE = `{feeding}*({fry}/MAX(1,{feeding}))^(${deathDaysText('{reared}')}/${deathDaysText('{rearing}')})`;
 const AFTER = '{fry}*{nurserySurvival}^({nursed}/{nurseryDays})';
 
 /** The fish of a batch that go to one order; {part} is their share of the larvae at first feed. */
