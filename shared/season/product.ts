@@ -69,7 +69,7 @@ export function productOf(
   const fry = larvaeLeft(a.frySurvival, a.rearingDays, times.rearingDays);
   const nursery =
     order.product === 'fingerlings' ? [a.nurserySurvival ** (times.nurseryDays / a.nurseryDays)] : [];
-  const survivals = [a.hatch, a.yolkSurvival, fry, ...nursery, a.gradingShare];
+  const survivals = [a.hatch, a.yolkSurvival, fry, ...nursery, a.gradingShare * a.arriving];
   const before = (step: number): number => startOfChain(1, survivals.slice(step));
   const stage = (key: VatStageKey, step: number, perLitre: number): ProductStage => ({
     key,

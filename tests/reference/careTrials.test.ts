@@ -54,6 +54,14 @@ describe('deaths of larvae day by day', () => {
   });
 });
 
+test('LIM03: up to the highest load in print no more than 5 % are expected dead; JANSSEN85 lost none', () => {
+  // JANSSEN85: 15,000 of 1 g in 80 L, 187 a litre, 50 km; an hour or two.
+  const [dead = NaN, share = NaN] = first('BAG.DEAD', 15_000, 1, 187, 2, 27).map(Number);
+  expect(share).toBeGreaterThanOrEqual(0.02);
+  expect(share).toBeLessThanOrEqual(0.05);
+  expect(dead / (15_000 + dead)).toBeCloseTo(share, 3);
+});
+
 test.each([
   [2.99, false],
   [3, true],

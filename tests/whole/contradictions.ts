@@ -3,6 +3,7 @@ import { isGrid } from '../../shared/base/values';
 import { LivingPages } from '../../shared/books/living';
 import { stillWater } from '../../shared/books/living/stillWater';
 import { EVENTS_IN_ORDER } from '../../shared/run/lines';
+import { assumedOf } from '../../shared/season/growth';
 import type { OrderBook } from '../../shared/season/orderBook';
 import type { SeasonBatch, SeasonPlan } from '../../shared/season/types';
 import { verdictOf } from '../../shared/maths/verdict';
@@ -110,7 +111,7 @@ function density(doubts: Doubts, pages: LivingPages): void {
 
 /** Weight, food, water and air of a few days. */
 function days(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
-  const a = pages.assumed;
+  const a = assumedOf(pages.assumed, batch);
   const length = batch.leavesOn - batch.feedFrom;
   const isSaid = stillWater(pages).some(({ message }) => message.startsWith(`${batch.name}:`));
   const reader = pages.reader(batch);
@@ -122,7 +123,9 @@ function days(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
     const reared = of.number('reared');
     const weaned = numberOf(`=SPAWN.GROWTH.WEIGHT(${a.startWeight},${a.fryGrowth},${reared})`);
     doubts.unless(
-      near(grams, numberOf(`=SPAWN.GROWTH.WEIGHT(${weaned},${a.nurseryGrowth},${day - reared})`)),
+      // How they grew before they were weighed is the weighing's.
+      (batch.weighed && batch.feedFrom + day < batch.weighed.on) ||
+        near(grams, numberOf(`=SPAWN.GROWTH.WEIGHT(${weaned},${a.nurseryGrowth},${day - reared})`)),
       () => `${batch.name}: weight on day ${day} is not growth`,
     );
     if (fish < 1) continue;

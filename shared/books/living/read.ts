@@ -214,6 +214,12 @@ function tableCounts(
   });
 }
 
+/** A weighing counts with its day alone. */
+function weighedOf(line: Line<keyof typeof columns.FRY_COUNTS> | undefined): Pick<SeasonBatch, 'weighed'> {
+  const [grams, on] = [numberIn(line?.weight), dayOf(line?.weighed)];
+  return grams !== undefined && grams > 0 && on !== undefined ? { weighed: { grams, on } } : {};
+}
+
 const MORNING = 8 / 24;
 
 function batchesOf(sheets: Sheets): SeasonBatch[] {
@@ -270,6 +276,7 @@ function batchesOf(sheets: Sheets): SeasonBatch[] {
       extra: numberOr(line.extra, 0),
       leavesOn: number('leaves'),
       counts: [...counts, ...more].sort((a, b) => a.at - b.at),
+      ...weighedOf(by(fry)[0]),
       events: eventsOf(by(log)),
       alive: undefined,
     };

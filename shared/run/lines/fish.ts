@@ -78,7 +78,7 @@ export const FISH_LINES = {
     count,
     countedOr(
       'handedCounted',
-      '{fry}*IF({nursing}>0,{nurserySurvival}^({nursing}/{nurseryDays}),1)*{gradingShare}',
+      '{fry}*IF({nursing}>0,{nurserySurvival}^({nursing}/{nurseryDays}),1)*{gradingShare}*{arriving}',
     ),
   ),
   weighedDay: line(

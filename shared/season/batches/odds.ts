@@ -69,7 +69,8 @@ export function scaleOf({ problem }: BatchSchedule, task: number): number {
   return (
     (fry / a.frySurvival) *
     ((product?.nurseryDays ?? 0) > 0 ? nursery / a.nurserySurvival : 1) *
-    a.gradingShare
+    a.gradingShare *
+    a.arriving
   );
 }
 const isNursed = ({ problem }: BatchSchedule, task: number): boolean =>
@@ -98,7 +99,7 @@ function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
     eggRoom: fixed ? Infinity : room(0, a.eggsPerLitre),
     larvaRoom: room(1, a.larvaePerLitre),
     nursingRoom: room(2, a.nurseryPerLitre),
-    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare,
+    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare * a.arriving,
     isExtraNursed: last ? isNursed(schedule, last.task) : false,
   };
 }
