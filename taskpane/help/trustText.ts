@@ -25,7 +25,12 @@ const weak = (sources: TrustFacts['sources']): string =>
     .join('\n');
 
 /** The page "How far to trust the numbers" as Markdown, for a reader of the repository: a line a source. */
-export const trustText = ({ sources, printed, figures, unopened }: TrustFacts): string => `# How far to trust the numbers
+export const trustText = ({
+  sources,
+  printed,
+  figures,
+  unopened,
+}: TrustFacts): string => `# How far to trust the numbers
 
 A number of Spawnbook is an equation or a table that somebody published, with your readings put in. It is never better than the reading. This page says what was compared with what, and what was not. The same page in the help shows each printed value beside ours.
 
