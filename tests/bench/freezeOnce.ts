@@ -6,7 +6,11 @@ const [, , from = '', to = '', column] = process.argv;
 const file = new Uint8Array(readFileSync(from));
 const start = performance.now();
 const worked = process.cpuUsage();
-const result = freeze(file, { date: '14 March 2026', workbook: 'bench.xlsx', ...(column ? { blank: [column] } : {}) });
+const result = freeze(file, {
+  date: '14 March 2026',
+  workbook: 'bench.xlsx',
+  ...(column ? { blank: [column] } : {}),
+});
 const ms = performance.now() - start;
 const { user, system } = process.cpuUsage(worked);
 const megabytes = process.resourceUsage().maxRSS / 1024;

@@ -107,9 +107,7 @@ function* nativeTwins(work: Work): Generator<ShareProgress, Map<FormulaCell, str
       scan.cells
         .filter(
           (cell) =>
-            cell.verdict === 'own' &&
-            cell.value &&
-            !work.names.uses(cell.text, cell.pieces, scan.info.index),
+            cell.verdict === 'own' && cell.value && !work.names.uses(cell.text, cell.pieces, scan.info.index),
         )
         .map((cell) => ({ scan, cell, native: nativeForm(cell.text, work.find) })),
     )
@@ -182,7 +180,9 @@ function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
     }
     if (work.leave?.dropsName(name)) return [];
     const fate =
-      spills.isEmpty || !/ANCHORARRAY/i.test(name.text) ? 'keep' : spills.rewrite(name.text, work.names.pieces.get(name) ?? [], sheet);
+      spills.isEmpty || !/ANCHORARRAY/i.test(name.text)
+        ? 'keep'
+        : spills.rewrite(name.text, work.names.pieces.get(name) ?? [], sheet);
     return fate === undefined || fate === 'keep' || fate === name.text
       ? []
       : [put(name.element.openEnd, name.element.closeStart, escapeXml(fate))];
@@ -303,7 +303,9 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
   const people = peopleIn(work);
   const page = yield* addPage(work, fates, [...others, ...removed], people);
   const saved = yield* savePackage(work);
-  const proof = leave?.values && (yield* searchCopy(saved.bytes, leave.values, keptOf(work, people, [...others, ...removed])));
+  const proof =
+    leave?.values &&
+    (yield* searchCopy(saved.bytes, leave.values, keptOf(work, people, [...others, ...removed])));
   const stray =
     saved.stray.length > 0
       ? [`${saved.stray.length} parts that nothing in the workbook leads to were not copied.`]
@@ -393,10 +395,7 @@ const reportOf = (
   digest: page.digest,
   problems: work.problems,
   removed: proof?.places.length === 0 ? [...removed, ...proofSentences(proof)] : removed,
-  left: [
-    ...(proof && proof.places.length > 0 ? proofSentences(proof) : []),
-    ...people,
-  ],
+  left: [...(proof && proof.places.length > 0 ? proofSentences(proof) : []), ...people],
   proof,
 });
 

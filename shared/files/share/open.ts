@@ -18,11 +18,7 @@ export interface Exclusion {
   /** Sheets that stay. */
   readonly keeps: (sheet: number) => boolean;
   /** Does the formula read something that will not be there? */
-  readonly reads: (
-    text: string,
-    pieces: readonly FormulaPiece[],
-    sheet: number,
-  ) => boolean;
+  readonly reads: (text: string, pieces: readonly FormulaPiece[], sheet: number) => boolean;
 }
 
 export interface Opened {
@@ -61,10 +57,7 @@ export function judgeOf(names: NameTable, exclusion?: Exclusion): Judge {
   return { of, readsAll: names.hasTainted };
 }
 
-export function* scanSheets(
-  { pack, book }: Opened,
-  judge: Judge,
-): Generator<ShareProgress, SheetScan[]> {
+export function* scanSheets({ pack, book }: Opened, judge: Judge): Generator<ShareProgress, SheetScan[]> {
   const sheets = book.sheets.filter((sheet) => sheet.isWorksheet);
   const scans: SheetScan[] = [];
   for (const [i, info] of sheets.entries()) {

@@ -123,10 +123,7 @@ export class ReaderIndex {
   /** Readers of the cell that have not been told before. */
   hit(sheet: number, { row, column }: CellPlace): number[] {
     const own = columnOf(sheet, column);
-    const rows = this.single.get(own);
-    const known = rows?.get(row);
-    const readers = known === undefined ? [] : typeof known === 'number' ? [known] : known;
-    if (known !== undefined) rows?.delete(row);
+    const readers = this.hitSingle(own, row);
     for (const list of [this.blocks.get(own)?.get(Math.floor(row / BLOCK)), this.long.get(sheet)]) {
       if (!list) continue;
       let kept = 0;
@@ -141,6 +138,14 @@ export class ReaderIndex {
       list.length = kept;
     }
     return readers;
+  }
+
+  private hitSingle(column: number, row: number): number[] {
+    const rows = this.single.get(column);
+    const known = rows?.get(row);
+    if (known === undefined) return [];
+    rows?.delete(row);
+    return typeof known === 'number' ? [known] : known;
   }
 
   /** Ranges that a whole range of cells hits. */

@@ -164,17 +164,15 @@ export class Flow {
       .filter(({ scan }) => keeps(scan.info.index))
       .map(({ scan, nodes }) => judged(scan, (cell, i) => this.verdict(cell, nodes[i], keeps)));
   }
-  private verdict(
-    cell: FormulaCell,
-    node: Node | undefined,
-    keeps: (sheet: number) => boolean,
-  ): ScanVerdict {
+  private verdict(cell: FormulaCell, node: Node | undefined, keeps: (sheet: number) => boolean): ScanVerdict {
     if (!node) return 'keep';
     if (this.isBlank(node.sheet, cell.span)) return 'blank';
     if (node.otherwise === 'own') return 'own';
     const { plain, summed, counted, isUnsure } = node.reads;
     const isOut = (one: Reference): boolean => !keeps(one.sheet) || this.touches(one);
-    return isUnsure || plain.some(isOut) || summed.some(isOut) || counted.some(isOut) ? 'cut' : node.otherwise;
+    return isUnsure || plain.some(isOut) || summed.some(isOut) || counted.some(isOut)
+      ? 'cut'
+      : node.otherwise;
   }
 
   /** Follows the values from cell to cell until nothing more goes. */
@@ -279,7 +277,12 @@ export class Flow {
 const EVERY_FORMULA: Judge = { of: () => 'own', readsAll: true };
 
 /** What becomes of a formula when nothing it reads is left out. */
-function otherwise({ names }: Opened, text: string, pieces: readonly FormulaPiece[], sheet: number): ScanVerdict {
+function otherwise(
+  { names }: Opened,
+  text: string,
+  pieces: readonly FormulaPiece[],
+  sheet: number,
+): ScanVerdict {
   if (ownCalls(text, pieces, names.isDefinedFor(text, sheet)).length > 0 || names.uses(text, pieces, sheet))
     return 'own';
   return isSpillReference(text, pieces) ? 'spill' : 'keep';

@@ -140,19 +140,14 @@ class LeavingOut implements LeaveOut {
     const areas = cells.split(/\s+/).flatMap((one) => parseArea(one) ?? []);
     if (ruleReads(this.finder, formula, pieces, sheet, areas).some(this.isOut)) return true;
     if (this.finder.of(formula, pieces, sheet, undefined).isUnsure) return true;
-    return (
-      this.flow.values.inFormula(formula) && areas.some((area) => this.isEmptied({ sheet, area }))
-    );
+    return this.flow.values.inFormula(formula) && areas.some((area) => this.isEmptied({ sheet, area }));
   }
 
   dropsName(name: NameInfo): boolean {
     if (name.scope !== undefined && !this.keeps(name.scope)) return true;
     const pieces = this.opened.names.pieces.get(name) ?? [];
     const { found } = this.finder.of(name.text, pieces, name.scope, undefined);
-    return (
-      found.some(this.isGone) ||
-      (found.some(this.isEmptied) && this.flow.values.inFormula(name.text))
-    );
+    return found.some(this.isGone) || (found.some(this.isEmptied) && this.flow.values.inFormula(name.text));
   }
 
   editsOf({ info, bytes, root }: SheetScan): Edit[] {
@@ -252,7 +247,11 @@ class LeavingOut implements LeaveOut {
 
   private emptiedLines(flow: Flow): string[] {
     const lines = this.lostLines(flow);
-    const which = !flow.hasWishes ? '' : lines.length === 0 ? ' those you named.' : ' those you named and these:';
+    const which = !flow.hasWishes
+      ? ''
+      : lines.length === 0
+        ? ' those you named.'
+        : ' those you named and these:';
     return [`${this.emptied} cells were emptied:${which}`, ...lines];
   }
 

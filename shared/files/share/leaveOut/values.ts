@@ -73,7 +73,9 @@ export class LeftValues {
   inNumber(number: number): boolean {
     return (
       this.hasNumber(number) ||
-      (this.digits.size > 0 && Math.abs(number) >= SMALLEST_PHONE && this.holdsDigits(String(Math.abs(number))))
+      (this.digits.size > 0 &&
+        Math.abs(number) >= SMALLEST_PHONE &&
+        this.holdsDigits(String(Math.abs(number))))
     );
   }
 

@@ -201,7 +201,8 @@ class CellSearch {
     if (cell.typeFrom < 0 && cell.valueFrom >= 0)
       return values.inNumber(numberAt(bytes, cell.valueFrom, cell.valueTo));
     // The same shared text stands in many cells.
-    const isShared = cell.typeTo - cell.typeFrom === 1 && bytes[cell.typeFrom] === 0x73 && cell.valueFrom >= 0;
+    const isShared =
+      cell.typeTo - cell.typeFrom === 1 && bytes[cell.typeFrom] === 0x73 && cell.valueFrom >= 0;
     if (!isShared) return this.holdsText(cell);
     const number = numberAt(bytes, cell.valueFrom, cell.valueTo);
     const known = this.known.get(number);
@@ -271,8 +272,7 @@ export function* searchCopy(
   const texts = pack.related(book.part, 'sharedStrings')?.target.toLowerCase();
   const names = pack.names.filter((name) => name !== '[Content_Types].xml');
   // Shared texts were looked at where cells use them; those that no cell uses are looked at here.
-  for (const name of names)
-    if (name.toLowerCase() !== texts) searcher.part(pack, name);
+  for (const name of names) if (name.toLowerCase() !== texts) searcher.part(pack, name);
   return {
     parts: names.length + 1,
     values: values.size,
