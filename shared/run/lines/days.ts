@@ -70,7 +70,8 @@ export const DAY_LINES = {
   deadTo: line(
     'Usual dead in a day, up to',
     count,
-    '=IF({fishNow}>=1,INDEX(SPAWN.DEATHS.EXPECTED({fishNow},MAX(0,MIN(200,INT({date}-{hatchAt}))),,,MAX(1,MIN(12,INT({fedFrom}-{hatchAt})))),1,2),0)',
+    '=IF({fishNow}>=1,INDEX(SPAWN.DEATHS.EXPECTED({fishNow},MAX(0,MIN(200,INT({date}-{hatchAt}))),,,' +
+      'MAX(1,MIN(12,INT({fedFrom}-{hatchAt})))),1,2),0)',
   ),
   cystsWeek: line('Order cysts in week from', day, `=${mondayText('MAX({plannedOn},{date}-1-{leadCysts})')}`),
   dryWeek: line('Order feed in week from', day, `=${mondayText('MAX({plannedOn},{date}-{leadFeed})')}`),
