@@ -28,6 +28,7 @@ export class LivingPages {
   readonly rows: LivingRows;
   readonly tables: Tables;
   readonly weeks: { readonly from: number; readonly count: number };
+  private readonly given = new Map<SeasonBatch, Record<string, Operand>>();
   private readonly readers = new Map<string, LineReader<RunLineKey>>();
 
   constructor(
@@ -68,6 +69,11 @@ export class LivingPages {
 
   /** What a batch gives to its lines beside the book: as the sheet Workings takes it from the other sheets. */
   givenOf(batch: SeasonBatch): Record<string, Operand> {
+    let given = this.given.get(batch);
+    if (!given) this.given.set(batch, (given = this.givenAnew(batch)));
+    return given;
+  }
+  private givenAnew(batch: SeasonBatch): Record<string, Operand> {
     const own = this.plan.allocations.filter((a) => a.batch === batch.name);
     const rearing = daysAfter(batch.feedFrom, batch.weanedAt);
     const litres = (stage: string): number =>

@@ -117,6 +117,12 @@ interface DrawnBatch {
   nursery: number;
   nursing: number;
 }
+/** Share of a batch that lives through a stage. */
+function lives(rng: Rng, stage: Stage | undefined, z = 0): number {
+  if (!stage) return 1;
+  return stage.at(stage.shared * z + (stage.own > 0 ? stage.own * rng.normal() : 0));
+}
+
 /** One batch of a drawn season: larvae at first food, and what lives of them. */
 function drawBatch(
   rng: Rng,
@@ -127,9 +133,8 @@ function drawBatch(
   lost: number,
   ovulating: number,
 ): DrawnBatch {
-  const [hatch = 1, yolk = 1, fry = 1, nursery = 1] = stages.map(({ at, shared, own }, i) =>
-    at(shared * (season.z[i] ?? 0) + (own > 0 ? own * rng.normal() : 0)),
-  );
+  const [hatch, yolk] = [lives(rng, stages[0], season.z[0]), lives(rng, stages[1], season.z[1])];
+  const [fry, nursery] = [lives(rng, stages[2], season.z[2]), lives(rng, stages[3], season.z[3])];
   const isLost = lost > 0 && rng.even() < lost;
   const bright = season.eggs * bell(eggs.runs, rng.normal());
   let feeding: number;
