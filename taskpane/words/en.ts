@@ -237,7 +237,7 @@ export const en = {
         `${grams} g a day in ${meals} meals. Stop when they stop eating.`,
       salt: (grams: string) => `${grams} g of salt`,
       saltNote: 'Dissolve it first; watch the fish all the time, air on.',
-      formalin: (ml: string) => `${ml} g of formalin solution`,
+      formalin: (ml: string) => `${ml} mL of formalin solution`,
       formalinNote:
         'Poison and irritant: gloves, goggles, fresh air. Strong air in the bath; take the eggs out on time.',
       hand: (n: string, left: string) => `${n} handed over${left}`,

@@ -245,7 +245,7 @@ export const fr: Words = {
       feedDay: (grams, meals) => `${grams} g par jour en ${meals} repas. Arrêtez quand ils ne mangent plus.`,
       salt: (grams) => `${grams} g de sel`,
       saltNote: 'Dissolvez d’abord ; surveillez les poissons tout le temps, air en marche.',
-      formalin: (grams) => `${grams} g de solution de formol`,
+      formalin: (ml) => `${ml} mL de solution de formol`,
       formalinNote:
         'Poison irritant : gants, lunettes, air frais. Forte aération ; sortez les œufs à l’heure.',
       hand: (n, left) => `${n} livrés${left}`,

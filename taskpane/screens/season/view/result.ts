@@ -58,9 +58,9 @@ function promiseView({ plan }: SeasonMade): Child {
   );
 }
 
-function findingsView({ plan }: SeasonMade): Child {
+function findingsView({ plan, asks }: SeasonMade): Child {
   const sentences = (kind: 'cannot' | 'care'): readonly VNode[] =>
-    plan.findings
+    [...plan.findings, ...(asks ?? [])]
       .filter((finding) => finding.kind === kind && !(plan.short && finding.about === 'season'))
       .map(({ message }) => h('p', {}, message));
   const [cannot, care] = [sentences('cannot'), sentences('care')];
