@@ -66,28 +66,23 @@ const measure = (least: number): Promise<Measured> =>
     };
   }, least);
 
-test.each(names)(
-  '%s: axe finds nothing, targets are 44 by 44, nothing scrolls sideways',
-  async (name) => {
-    await new Map(walk.states).get(name)?.();
-    await page.waitForSelector('.page > :not(.wait)');
-    const measured = await measure(44);
-    for (const [width, height] of [
-      [270, 640],
-      [1024, 768],
-    ] as const) {
-      await page.setViewportSize({ width, height });
-      expect(
-        await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        ),
-      ).toBe(0);
-    }
-    await page.setViewportSize({ width: 360, height: 640 });
-    await page.screenshot({ path: `${OUT}/state-${name.replace(/\W+/g, '-')}.png` });
-    expect(measured).toEqual({ findings: [], small: [], sideways: 0 });
-  },
-);
+test.each(names)('%s: axe finds nothing, targets are 44 by 44, nothing scrolls sideways', async (name) => {
+  await new Map(walk.states).get(name)?.();
+  await page.waitForSelector('.page > :not(.wait)');
+  const measured = await measure(44);
+  for (const [width, height] of [
+    [270, 640],
+    [1024, 768],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    expect(
+      await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+    ).toBe(0);
+  }
+  await page.setViewportSize({ width: 360, height: 640 });
+  await page.screenshot({ path: `${OUT}/state-${name.replace(/\W+/g, '-')}.png` });
+  expect(measured).toEqual({ findings: [], small: [], sideways: 0 });
+});
 
 test('on a phone no field of one run is covered when it gets the keyboard, and the answer stays in sight', async () => {
   await walk.plan('run');

@@ -7,8 +7,7 @@ import { openPage } from './page';
 
 /** The workbook answers late: what was typed meanwhile lies over what was kept of it. */
 
-const places = (): PanePlace[] =>
-  (['plan', 'vat', 'today'] as const).flatMap((id) => placeOf(id) ?? []);
+const places = (): PanePlace[] => (['plan', 'vat', 'today'] as const).flatMap((id) => placeOf(id) ?? []);
 
 /** A workbook in which somebody typed earlier. */
 async function keptWorld() {
