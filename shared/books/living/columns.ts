@@ -29,6 +29,7 @@ export const ORDERS = {
   certainty: col('Whole order in', 9, 'cell', '0%'),
   verdict: col('Verdict', 15, 'text'),
   sales: col('Sales', 11, 'result', MONEY),
+  heavy: col('Heavy enough on', 11, 'cell', SHORT_DAY),
 } as const;
 
 export const BATCHES = {
@@ -254,6 +255,7 @@ export const SHARES: Readonly<
     | 'part'
     | 'stage'
     | 'price'
+    | 'wanted'
     | 'open'
     | ShareLineKey
     | 'handOver'
@@ -272,6 +274,7 @@ export const SHARES: Readonly<
   part: col('Part of the batch', 12, 'cell', '0.0000%'),
   stage: col('Sold as', 9, 'text'),
   price: col('Price', 9, 'cell', MONEY),
+  wanted: col('Weight ordered, g', 9, 'cell', '0.00'),
   open: col('Fish still owed', 12, 'cell', WHOLE),
   ...derived(SHARE_LINES),
   handOver: col('To hand over', 12, 'result', WHOLE),
@@ -320,6 +323,7 @@ export const PROMISES = {
   due: col('Due when planned', 13, 'cell', SHORT_DAY),
   planned: col('Expected when planned', 12, 'cell', WHOLE),
   ready: col('Ready on', 13, 'cell', SHORT_DAY),
+  heavy: col('Heavy enough on', 13, 'cell', SHORT_DAY),
   lightest: col('Weight on the day', 12, 'cell', '0.00'),
   changed: col('Changed since', 14, 'text'),
 } as const;

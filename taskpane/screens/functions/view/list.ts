@@ -3,7 +3,7 @@ import { PREFIX } from '../../../../shared/functions/define';
 import { chooseFamily, openPage, searchFunctions } from '../commands/functions';
 import type { Intent } from '../../../help/intents';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { showPlace } from '../../../pane/navigate';
 import type { PlaceId } from '../../../pane/places';
 import { wordsFor } from '../../../words/words';
@@ -33,7 +33,7 @@ const card = (fn: SheetFunction, { send }: Scene): VNode =>
         h('span', { class: 'prefix' }, `${PREFIX}.`),
         fn.id.split('.').flatMap((part, i) => (i > 0 ? ['.', h('wbr'), part] : [part])),
       ),
-      h('span', { class: 'card-text' }, fn.summary),
+      english('span', { class: 'card-text' }, fn.summary),
     ),
   );
 

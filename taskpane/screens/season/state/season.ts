@@ -1,7 +1,7 @@
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { BookChange, BookRead } from '../../../../shared/books/engine';
 import type { OrderBook } from '../../../../shared/season/orderBook';
-import type { SeasonPlan } from '../../../../shared/season/types';
+import type { PlanFinding, SeasonPlan } from '../../../../shared/season/types';
 import type { Faults } from './faults';
 import { faultsOf } from './faults';
 import type { SeasonForm } from './form';
@@ -33,6 +33,8 @@ export interface SeasonMade {
   readonly form: SeasonForm;
   readonly book: OrderBook;
   readonly plan: SeasonPlan;
+  /** What its vats ask for beyond buckets and a night's sleep. */
+  readonly asks?: readonly PlanFinding[];
   /** Against the season in the workbook, when it was planned again. */
   readonly changes: readonly BookChange[] | undefined;
 }
