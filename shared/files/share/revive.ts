@@ -2,8 +2,8 @@ import type { Area } from '../../sheet/formula/address';
 import { addressOf, areaText } from '../../sheet/formula/address';
 import type { FindFunction } from '../../sheet/formula';
 import { calculateBy } from '../../sheet/workbook/calculate';
-import type { FormulaNode, Group } from '../../sheet/workbook/graph';
-import { Covering, formulaNodes, inOrder } from '../../sheet/workbook/graph';
+import type { FormulaNode, Group, Needed } from '../../sheet/workbook/graph';
+import { Covering, formulaNodes, inOrder, isGroup } from '../../sheet/workbook/graph';
 import type { CellModel, SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
@@ -64,9 +64,10 @@ function doubtful(model: WorkbookModel): ReadonlyMap<SheetModel, ReadonlySet<str
   const covering = new Covering(nodes);
   const reached = new Set<FormulaNode>();
   const known = new Map<Group, boolean>();
-  const reads = (group: Group): boolean => {
-    let found = known.get(group);
-    if (found === undefined) known.set(group, (found = group.members.some((one) => reached.has(one))));
+  const reads = (needed: Needed): boolean => {
+    if (!isGroup(needed)) return reached.has(needed);
+    let found = known.get(needed);
+    if (found === undefined) known.set(needed, (found = needed.members.some((one) => reached.has(one))));
     return found;
   };
   const found = new Map<SheetModel, Set<string>>();
