@@ -46,7 +46,9 @@ try {
       const heights = await page.evaluate(() => ({
         whole: document.documentElement.scrollHeight,
         apart: (() => {
-          const answer = document.querySelector('#card-answer, #plan-answer, #function-answer, #function-list');
+          const answer = document.querySelector(
+            '#card-answer, #plan-answer, #function-answer, #function-list',
+          );
           const asked = document.querySelector('.pad, #plan-wanted, #function-search, .argument');
           if (!answer || !asked) return 0;
           const [a, q] = [answer.getBoundingClientRect(), asked.getBoundingClientRect()];
