@@ -1363,4 +1363,22 @@ export const phrases: Phrases = {
   'Rows of totals': 'Lignes de totaux',
   'Bellies full?': 'Ventres pleins ?',
   'If not, live food for a day or two more': 'Sinon, du vivant un jour ou deux de plus',
+  'Orders, vats and fish on a sheet': 'Commandes, bacs et poissons sur une feuille',
+  'Type or paste them there, with lists to choose from; a wrong cell is marked.':
+    'Tapez-les ou collez-les là, avec des listes à choisir ; une cellule fausse est marquée.',
+  'As tables on a sheet': 'En tableaux sur une feuille',
+  'Read the tables': 'Lire les tableaux',
+  'The sheet “{}” is there already and stays as it is: type on it, then read the tables.':
+    'La feuille « {} » est déjà là et reste comme elle est : tapez dessus, puis lisez les tableaux.',
+  'The sheet “{}” is made: type or paste on it, then read the tables.':
+    'La feuille « {} » est faite : tapez ou collez dessus, puis lisez les tableaux.',
+  'There is no sheet “{}” in this workbook. One press makes it.':
+    'Il n’y a pas de feuille « {} » dans ce classeur. Une pression la fait.',
+  'The headings of “{}” are gone. Bring them back, or make the sheet anew.':
+    'Les titres de « {} » ont disparu. Remettez-les, ou refaites la feuille.',
+  'Read: {n} orders, {n} vats, {n} females, {n} males.':
+    'Lu : {n} commandes, {n} bacs, {n} femelles, {n} mâles.',
+  'Now work the plan out.': 'Calculez maintenant le plan.',
+  'One cell cannot be used and is marked.': 'Une cellule n’est pas utilisable ; elle est marquée.',
+  '{n} cells cannot be used and are marked.': '{n} cellules ne sont pas utilisables ; elles sont marquées.',
 };

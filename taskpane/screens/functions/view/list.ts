@@ -62,7 +62,8 @@ const said = ({ list, intent, fits }: Matches, scene: Scene): Child => {
   const { search } = scene.state.functions;
   if (intent) return intentView(intent, scene);
   if (search.trim() === '') return undefined;
-  return fits && list.length > 0 ? find.best : find.none(search);
+  if (list.length === 0) return find.nothing(search);
+  return fits ? find.best : find.none(search);
 };
 
 /** Steps of the job, to look around where no question comes to mind. */
