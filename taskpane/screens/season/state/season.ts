@@ -1,3 +1,4 @@
+import type { Marked } from '../../../host/port';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { BookChange, BookRead } from '../../../../shared/books/engine';
 import type { OrderBook } from '../../../../shared/season/orderBook';
@@ -26,6 +27,8 @@ export interface SeasonState {
   readonly again: Again | undefined;
   /** What stands behind the sheets' names of the season last written over: it can be taken back. */
   readonly back: string | undefined;
+  /** Cells of the sheet of tables that could not be used when it was read last. */
+  readonly marks: readonly Marked[];
 }
 
 /** A plan, and the form it was made from: another form since then makes it outdated. */
@@ -65,6 +68,7 @@ export const initialSeason = (today: number): SeasonState => ({
   made: undefined,
   again: undefined,
   back: undefined,
+  marks: [],
 });
 
 export const isOutdated = ({ made, form }: SeasonState): boolean => made !== undefined && made.form !== form;
