@@ -237,7 +237,7 @@ export const en = {
         `${grams} g a day in ${meals} meals. Stop when they stop eating.`,
       salt: (grams: string) => `${grams} g of salt`,
       saltNote: 'Dissolve it first; watch the fish all the time, air on.',
-      formalin: (ml: string) => `${ml} g of formalin solution`,
+      formalin: (ml: string) => `${ml} mL of formalin solution`,
       formalinNote:
         'Poison and irritant: gloves, goggles, fresh air. Strong air in the bath; take the eggs out on time.',
       hand: (n: string, left: string) => `${n} handed over${left}`,
@@ -287,6 +287,7 @@ export const en = {
     placeholder: 'for example: when will they hatch',
     best: 'This answers it',
     also: 'Also near',
+    nothing: (text: string) => `Nothing fits “${text}”. Look around by the step of the job:`,
     none: (text: string) => `Nothing fits “${text}” well. Nearest:`,
     outside: 'Spawnbook does not know this: ask a vet, the label and local rules.',
     diagnose: 'Spawnbook does not say what ails fish. These numbers may help to find out:',

@@ -245,7 +245,7 @@ export const fr: Words = {
       feedDay: (grams, meals) => `${grams} g par jour en ${meals} repas. Arrêtez quand ils ne mangent plus.`,
       salt: (grams) => `${grams} g de sel`,
       saltNote: 'Dissolvez d’abord ; surveillez les poissons tout le temps, air en marche.',
-      formalin: (grams) => `${grams} g de solution de formol`,
+      formalin: (ml) => `${ml} mL de solution de formol`,
       formalinNote:
         'Poison irritant : gants, lunettes, air frais. Forte aération ; sortez les œufs à l’heure.',
       hand: (n, left) => `${n} livrés${left}`,
@@ -301,6 +301,7 @@ export const fr: Words = {
     placeholder: 'par exemple : quand vont-ils éclore',
     best: 'Ceci répond',
     also: 'Proche aussi',
+    nothing: (text) => `Rien ne va avec « ${text} ». Cherchez par étape du travail :`,
     none: (text) => `Rien ne convient bien à « ${text} ». Le plus proche :`,
     outside: 'Spawnbook ne sait pas cela : demandez à un vétérinaire, à l’étiquette, aux règles locales.',
     diagnose: 'Spawnbook ne dit pas de quoi souffrent les poissons. Ces chiffres peuvent aider :',

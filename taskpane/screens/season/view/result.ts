@@ -9,6 +9,7 @@ import { h } from '../../../pane/draw';
 import { cashPicture, dotsPicture, funnelPicture } from '../../../pane/pictures/draw';
 import type { PictureWords } from '../../../pane/pictures/types';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
+import { phraseLanguage } from '../../../pane/phrases';
 import { grouped } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
 import { dayWords, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
@@ -57,9 +58,9 @@ function promiseView({ plan }: SeasonMade): Child {
   );
 }
 
-function findingsView({ plan }: SeasonMade): Child {
+function findingsView({ plan, asks }: SeasonMade): Child {
   const sentences = (kind: 'cannot' | 'care'): readonly VNode[] =>
-    plan.findings
+    [...plan.findings, ...(asks ?? [])]
       .filter((finding) => finding.kind === kind && !(plan.short && finding.about === 'season'))
       .map(({ message }) => h('p', {}, message));
   const [cannot, care] = [sentences('cannot'), sentences('care')];
@@ -329,28 +330,28 @@ const funnelView = ({ batches }: SeasonPlan, how: PictureWords): Child => {
   );
 };
 
-const drawn = new WeakMap<SeasonMade, VNode>();
+const drawn = new WeakMap<SeasonMade, { readonly view: VNode; readonly language: string }>();
 /** The same element for the same plan, so that typing in the form above does not draw it anew. */
 export function resultView(made: SeasonMade, how: PictureWords): VNode {
-  let view = drawn.get(made);
-  if (!view) {
-    const { plan, book, changes } = made;
-    view = h(
-      'div',
-      { class: 'stack', key: 'season-plan' },
-      promiseView(made),
-      findingsView(made),
-      changes && changesView(changes),
-      helpView(plan),
-      ordersView(plan),
-      seasonsView(plan, how),
-      calendarView(made),
-      section('Vats', vatsPicture(vatRowsOf(book, plan)) ?? h('p', { class: 'hint' }, 'No vat is used.')),
-      funnelView(plan, how),
-      shoppingView(plan),
-      moneyView(plan, how),
-    );
-    drawn.set(made, view);
-  }
+  const known = drawn.get(made);
+  const language = phraseLanguage();
+  if (known?.language === language) return known.view;
+  const { plan, book, changes } = made;
+  const view = h(
+    'div',
+    { class: 'stack', key: 'season-plan' },
+    promiseView(made),
+    findingsView(made),
+    changes && changesView(changes),
+    helpView(plan),
+    ordersView(plan),
+    seasonsView(plan, how),
+    calendarView(made),
+    section('Vats', vatsPicture(vatRowsOf(book, plan)) ?? h('p', { class: 'hint' }, 'No vat is used.')),
+    funnelView(plan, how),
+    shoppingView(plan),
+    moneyView(plan, how),
+  );
+  drawn.set(made, { view, language });
   return view;
 }

@@ -381,23 +381,23 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     ],
     answer: (v, { words: { vat } }) => {
       if (v.litres === undefined || v.strength === undefined || v.minutes === undefined) return undefined;
-      const cells = call('FORMALIN.DOSE', [v.litres, v.strength, 'eggs', v.minutes]);
+      const cells = call('FORMALIN.VOLUME', [v.litres, v.strength, 'eggs', v.minutes]);
       return (
         refused(cells) ?? {
-          big: vat.says.formalin(fine(cells[0], 1)),
+          big: vat.says.formalin(fine(cells[0], 2)),
           small: [vat.says.formalinNote],
           tone: 'warning',
         }
       );
     },
     lines: (v) => {
-      const [grams] = call('FORMALIN.DOSE', [
+      const [millilitres] = call('FORMALIN.VOLUME', [
         v.litres ?? null,
         v.strength ?? null,
         'eggs',
         v.minutes ?? null,
       ]);
-      return [{ what: 'formalin', value: typeof grams === 'number' ? grams : null, unit: 'g' }];
+      return [{ what: 'formalin', value: typeof millilitres === 'number' ? millilitres : null, unit: 'mL' }];
     },
     minutes: (v) => v.minutes,
   },
