@@ -19,7 +19,7 @@ async function sheetNamed({ book }: UniverBook, name: string | undefined): Promi
   return found.id;
 }
 
-/** Milliseconds of work after which the page may draw and take what is typed; each drawing costs about a fifth of it. */
+/** Milliseconds of work after which the page may draw and take what is typed; a drawing costs a fifth of that. */
 const AT_A_STRETCH = 500;
 function breathing(): () => Promise<void> | undefined {
   let since = performance.now();
