@@ -94,7 +94,21 @@ const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
   fish: ['weight', 'ration', 'feed', 'biomass'],
   stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
   femaleAfter: ['female', 'femaleWeight', 'eggWeight', 'stripped'],
+  femaleWeight: ['female', 'hormoneVolume', 'eggWeight', 'injected', 'stripped'],
+  sampleCount: ['weight', 'sampleWeight', 'fish', 'biomass', 'length'],
+  sampleSize: ['sampleGood', 'fertilisedShare', 'eggs', 'eggWeight'],
+  gradeCull: ['graded', 'gradeSmall', 'gradeMiddle', 'gradeBig'],
+  hormoneVolume: ['femaleWeight', 'injected', 'stripped', 'eggWeight'],
+  treatAmount: ['treatRate', 'material', 'minutes'],
+  packWeight: ['feedType', 'quantity', 'unitPrice'],
 };
+/** Days of a spawning are named so only where something else of a spawning stands beside them. */
+const SPAWNING_DAYS: ReadonlySet<FieldName> = new Set(['injectedOn', 'strippedOn', 'hatchedOn', 'injectedFirst']);
+const REARING_DAYS: ReadonlySet<FieldName> = new Set(['stockedAt', 'emptiedAt']);
+const SALE: readonly FieldName[] = ['customer', 'receipt', 'amount', 'paid', 'priceEach', 'priceThousand'];
+const SPAWNING: readonly FieldName[] = [
+  'femaleWeight', 'hormoneVolume', 'hormoneDose', 'doseFirst', 'injected', 'stripped', 'eggWeight', 'eggs', 'fertilisedShare', 'hatched', 'hatchShare', 'hatchedAt', 'latency', 'preparation', 'female',
+];
 const BESIDE_WEIGHS = 0.28;
 const beside = (field: FieldName, sure: ReadonlySet<FieldName>): number =>
   BESIDE_WEIGHS * (BESIDE[field] ?? []).filter((one) => sure.has(one)).length;
@@ -110,9 +124,13 @@ function byCompany(looked: readonly Looked[]): void {
   const sure = new Set(
     looked.flatMap(({ candidates: [best] }) => (best && isClaim(best) ? [best.field] : [])),
   );
+  const isSale = SALE.some((field) => sure.has(field));
+  const isSpawning = SPAWNING.some((field) => sure.has(field));
   for (const { candidates, evidence } of looked) {
     for (const one of candidates) {
       one.score += beside(one.field, sure);
+      if (SPAWNING_DAYS.has(one.field) && !isSpawning) one.score -= 1.6;
+      if (REARING_DAYS.has(one.field) && isSale) one.score -= 1.6;
       const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
       one.score += Math.min(1, 0.22 * most);
       if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;

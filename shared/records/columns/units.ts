@@ -205,7 +205,7 @@ const MORE: readonly (readonly [string, UnitClass, string])[] = [
   ],
   ['mL/kg', 'perMass', 'ml/kg mls/kg cc/kg'],
   ['mg/kg', 'massPerMass', 'mg/kg'],
-  ['IU/kg', 'units', 'iu/kg ui/kg'],
+  ['IU/kg', 'massPerMass', 'iu/kg ui/kg'],
   ['IU', 'units', 'iu ui'],
   ['mg/L', 'concentration', 'mg/l ppm mgl g/m3 mg/lt mg/litre'],
   ['g/L', 'concentration', 'g/l ppt ‰ psu g/lt g/litre'],

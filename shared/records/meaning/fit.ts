@@ -56,12 +56,25 @@ const TELLING: readonly (readonly [string, FieldName, number])[] = [
   ['mg/L CaCO3', 'alkalinity', 0.5],
 ];
 
+/** Words that turn a thing into another and name none: what stands above them is meant. */
+const ONLY_MARKS: ReadonlySet<MeaningMark> = new Set(['morning', 'afternoon', 'first', 'second', 'before', 'after', 'total', 'mean', 'small', 'middle', 'big', 'in', 'out']);
+const SURE_ALONE = 0.78;
+/** A group name with a unit that the heading's own thing cannot have ends before it: "Temp (°C)" and, further on, pH. */
+function speaksForItself(heading: HeadingSaid, above: HeadingSaid): boolean {
+  const { unit } = above;
+  if (!unit || heading.unit || [...marksIn(heading.said)].some((mark) => ONLY_MARKS.has(mark))) return false;
+  const alone = new Map<FieldName, number>();
+  addConcepts(heading.words || heading.text, 1, alone);
+  const sure = [...alone].filter(([, score]) => score >= SURE_ALONE).map(([field]) => field);
+  return sure.length > 0 && sure.every((field) => fieldSpec(field).kind !== 'number' || !ROLES[field].units?.includes(unit.of));
+}
+
 /** `inCells` is the unit most cells carry themselves. */
 // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function evidenceOf(header: string, parent: string, inCells?: string): Evidence {
   const heading = headingOf(header);
   const above = headingOf(parent);
-  const hasParent = parent !== '' && parent !== header;
+  const hasParent = parent !== '' && parent !== header && !speaksForItself(heading, above);
   const joined = hasParent ? `${above.words} ${heading.words}` : heading.words;
   const words = new Map<FieldName, number>();
   const alone = hasParent ? ALONE_UNDER_PARENT : 1;
@@ -75,7 +88,7 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
   for (const [name, field, worth] of TELLING)
     if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
   sizeClasses(header, words);
-  return { heading, joined, marks: marksIn(hasParent ? `${parent} ${header}` : header), unit, words };
+  return { heading, joined, marks: marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said), unit, words };
 }
 
 /** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
@@ -110,11 +123,20 @@ const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   temperatureLow: { needs: 'morning', cost: 2, against: ['afternoon'] },
   temperatureHigh: { needs: 'afternoon', cost: 2, against: ['morning'] },
   femaleAfter: { needs: 'after', cost: 3, likes: ['female'] },
-  femaleWeight: { against: ['after'], likes: ['female', 'weight'] },
+  femaleWeight: { against: ['after', 'sample'], likes: ['female', 'weight'] },
   maleWeight: { needs: 'male', cost: 1.5, against: ['female'] },
   females: { likes: ['female', 'count'] },
   males: { needs: 'male', cost: 1 },
-  dead: { against: ['running', 'share'] },
+  dead: { against: ['running', 'share'], likes: ['dead'] },
+  opening: { likes: ['before'], against: ['after'] },
+  movedIn: { likes: ['in'], against: ['out'] },
+  movedOut: { likes: ['out'], against: ['in'] },
+  fry: { against: ['dead'] },
+  fingerlings: { against: ['dead'] },
+  fish: { against: ['dead'] },
+  alive: { against: ['dead'] },
+  stocked: { against: ['dead', 'out'] },
+  sold: { likes: ['sale'] },
   deadRunning: { needs: 'running', cost: 1 },
   deadTotal: { needs: 'total', cost: 1.5 },
   gradeSmall: { needs: 'small', cost: 3 },
@@ -131,13 +153,13 @@ const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   hatchedAt: { likes: ['time'] },
   deliveryDate: { needs: 'deliver', cost: 3 },
   date: { against: ['deliver'] },
-  hatched: { against: ['share'], likes: ['count'] },
+  hatched: { against: ['share', 'dead'], likes: ['count'] },
   hatchShare: { likes: ['share'] },
   fertilisedShare: { likes: ['share'] },
   survival: { likes: ['share'] },
   sampleGood: { likes: ['sample', 'count'] },
   sampleSize: { likes: ['sample', 'count'], against: ['weight'] },
-  sampleWeight: { likes: ['weight'] },
+  sampleWeight: { likes: ['weight', 'sample'] },
   weight: { likes: ['mean'] },
   ration: { likes: ['share'] },
   feedTotal: { needs: 'total', cost: 1.2 },
@@ -243,11 +265,15 @@ function momentFit(field: FieldName, content: ColumnContent, marks: ReadonlySet<
   return isDated && !isStamped ? -0.9 : 0.4;
 }
 
-function textFit(field: FieldName, content: ColumnContent): number {
+function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence): number {
+  // Thousands or lakhs of something are numbers.
+  if (heading.times !== 1) return -3;
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
   const moments = (content.dates + content.clocks) / usable;
   const words = content.words / usable;
+  const isSerials = content.middle > SERIAL_LOW && content.middle < SERIAL_HIGH && content.high < 1.15 * content.middle;
+  if (field === 'week' && (moments > 0.5 || (isSerials && content.numbers > 0.5 * usable))) return -2;
   if (field === 'month' || field === 'week') return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
   if (moments > 0.5) return -3;
   const numbers = content.numbers / usable;
@@ -273,7 +299,7 @@ export function scoreOf(field: FieldName, evidence: Evidence, content: ColumnCon
       ? numberFit(field as NumericField, evidence, content)
       : kind === 'moment'
         ? momentFit(field, content, evidence.marks)
-        : textFit(field, content);
+        : textFit(field, content, evidence);
   return (
     WORDS_WEIGH * (words >= LEAST_WORDS ? words : 0) +
     fit +

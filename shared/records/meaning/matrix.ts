@@ -81,7 +81,27 @@ const KEPT_SO: ReadonlySet<NumericField> = new Set<NumericField>([
   'materialDose',
   'treatAmount',
   'survival',
+  'femaleWeight',
 ]);
+
+/** A title says the thing and then how it is laid out: "Density (no./mL) by tank and day". */
+const partsOf = (title: string): string[] => [
+  ...title.split(/\s[-–—:|]\s|[:;]|\s(?:par|per|by|por|pour|for|untuk|moi|kwa|tiap)\s/i).map((part) => part.trim()),
+  title,
+];
+
+const AGE = /^(?:d|day|days|j|jour|dia|d[ií]a|hari|ngay|siku|h|w|wk|week|sem|semaine|semana|minggu|din)\b/;
+const LEAST_FISH = 50;
+/** Whole numbers that grow fewer from age to age are the fish still there. */
+const isFishByAge = (columns: readonly Headed[]): boolean =>
+  columns.length >= 2 &&
+  columns.every(
+    ({ header, content }, i) =>
+      AGE.test(fold(header).replace(/(\D)(\d)/g, '$1 $2')) &&
+      content.fractions === 0 &&
+      content.middle >= LEAST_FISH &&
+      (i === 0 || content.middle < (columns[i - 1]?.content.middle ?? 0)),
+  );
 
 /** What the cells of a matrix hold is said by the words above it, or by what its headings have in common. */
 export function repeatedColumns(columns: readonly Headed[], titles: readonly string[]): Matrix {
@@ -93,7 +113,7 @@ export function repeatedColumns(columns: readonly Headed[], titles: readonly str
   const parent = one.parent;
   const pooled = pool(found.map((i) => columns[i]?.content ?? one.content));
   let best: { field: NumericField; score: number; unit: string | undefined } | undefined;
-  for (const [i, title] of [parent, commonOf(one.header), ...titles].entries()) {
+  for (const [i, title] of [parent, commonOf(one.header), ...titles.flatMap(partsOf)].entries()) {
     if (title === '') continue;
     const evidence = evidenceOf(title, '');
     for (const [field, words] of evidence.words) {
@@ -103,6 +123,7 @@ export function repeatedColumns(columns: readonly Headed[], titles: readonly str
         best = { field: field as NumericField, score, unit: evidence.unit?.unit };
     }
   }
+  if (!best && isFishByAge(found.flatMap((i) => columns[i] ?? []))) best = { field: 'fish', score: 0, unit: undefined };
   return { columns: new Set(found), field: best?.field, unit: best?.unit };
 }
 
