@@ -8,6 +8,7 @@ import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
+import { findSpans } from '../meaning/spans';
 import type { MeaningPattern } from '../meaning/patterns';
 import { PATTERNS } from '../meaning/patterns';
 import type { CellRun, ColumnContent, UnitChoice } from './content';
@@ -18,7 +19,8 @@ import { correctionFor } from './mapping';
 import type { DecimalMark } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { ownUnit, unitForField } from './units';
-import { plainNumbers, samplesOf } from './values';
+import type { ReadValue } from './values';
+import { plainNumbers, readNumbers, samplesOf } from './values';
 
 /** A column (or the label of a form) waiting to be understood. */
 export interface Unread {
@@ -209,6 +211,40 @@ function byLinks(links: readonly Link[], looked: readonly Looked[]): void {
   }
   for (const { candidates } of looked) candidates.sort((a, b) => b.score - a.score);
 }
+
+const FROM: Readonly<Partial<Record<FieldName, FieldName>>> = {
+  injected: 'latency',
+  injectedFirst: 'latency',
+  stripped: 'incubationHours',
+  fertilisedAt: 'incubationHours',
+  startTime: 'minutes',
+};
+const SPAN_WEIGHS = 2;
+/** A column that is the time between two moments of its line is named by the moment it begins with. */
+function bySpans(looked: readonly Looked[], plain: readonly Float64Array[], elsewhere: Elsewhere): void {
+  const moments = new Map(
+    looked.flatMap(({ unread: { run }, content }, i) =>
+      content.filled >= 4 && content.dates + content.clocks >= 0.6 * content.filled
+        ? [[i, readNumbers(run, momentReading(content, elsewhere)).values] as const]
+        : [],
+    ),
+  );
+  if (moments.size < 2) return;
+  for (const { result, from, share, factor } of findSpans(moments, plain)) {
+    const [one, begun] = [looked[result], looked[from]?.candidates[0]?.field];
+    const candidate = one && scoreIn(one, factor === 1 ? 'days' : ((begun && FROM[begun]) ?? 'minutes'));
+    if (!one || !candidate) continue;
+    candidate.score += SPAN_WEIGHS * share;
+    candidate.because = 'it is the time between two moments of its line';
+    one.candidates.sort((a, b) => b.score - a.score);
+  }
+}
+const momentReading = (content: ColumnContent, elsewhere: Elsewhere): ReadValue => ({
+  field: 'clock',
+  unit: undefined,
+  decimal: '.',
+  order: content.order ?? elsewhere.order ?? 'day first',
+});
 
 /** A meaning that numbers bear out needs fewer words. */
 const isAllowed = (one: Candidate): boolean =>
@@ -543,6 +579,7 @@ export function recognise(
   );
   byCompany(free);
   byLinks(links, free);
+  bySpans(free, plain, elsewhere);
   const given = assign(free);
   byContent(free, given);
   const built = byStructure(links, free, given, matrix);

@@ -38,7 +38,7 @@ const MOST_KEPT = 500;
 const RECORDS_PER_STEP = 2000;
 
 const ABOUT_FORMULAS =
-  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
+  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|WHOLE\.SHEETS|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
 const isComputed = ({ sheet, position, column }: Spot): boolean =>
   formulaAt(sheet, position, column) !== undefined;
 

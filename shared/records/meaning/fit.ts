@@ -104,6 +104,8 @@ function sizeClasses(header: string, words: Map<FieldName, number>): void {
 /** Marks a meaning needs, and what their lack costs; marks that speak against it. */
 interface Marked {
   readonly needs?: MeaningMark;
+  /** Does as well. */
+  readonly or?: MeaningMark;
   readonly cost?: number;
   readonly against?: readonly MeaningMark[];
   readonly likes?: readonly MeaningMark[];
@@ -162,7 +164,7 @@ const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   sampleWeight: { likes: ['weight', 'sample'] },
   weight: { likes: ['mean'] },
   ration: { likes: ['share'] },
-  feedTotal: { needs: 'total', cost: 1.2 },
+  feedTotal: { needs: 'total', or: 'week', cost: 1.2 },
   dueRunning: { needs: 'running', cost: 0.6 },
 };
 /** Shares and counts of one thing are told apart by the sign beside the words. */
@@ -170,7 +172,7 @@ function markFit(field: FieldName, marks: ReadonlySet<MeaningMark>): number {
   const rule = MARKED[field];
   if (!rule) return 0;
   let fit = 0;
-  if (rule.needs) fit += marks.has(rule.needs) ? 0.8 : -(rule.cost ?? 1);
+  if (rule.needs) fit += marks.has(rule.needs) || (rule.or && marks.has(rule.or)) ? 0.8 : -(rule.cost ?? 1);
   if (field.startsWith('grade') && marks.size === 0) fit = 0;
   for (const mark of rule.against ?? []) if (marks.has(mark)) fit -= 0.8;
   for (const mark of rule.likes ?? []) if (marks.has(mark)) fit += 0.25;

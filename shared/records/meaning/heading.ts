@@ -85,7 +85,7 @@ function takeSigns(bare: string, reader: Reader): void {
 /** A unit or multiplier as the last word; answers what is left. */
 function takeLast(bare: string, reader: Reader): string {
   const last = IN_UNIT.exec(bare)?.[1] ?? '';
-  if (last === '' || SHORT_WORDS.test(last)) return bare;
+  if (last === '' || SHORT_WORDS.test(last) || (reader.unit && unitOfText(last)?.of !== reader.unit.of)) return bare;
   const named = unitOfText(last);
   const times = timesOf(last);
   if (named && !reader.unit) reader.unit = named;
@@ -100,7 +100,7 @@ function fresh(text: string): HeadingSaid {
   const said = text.replace(BRACKETS, (whole, inside: string) => (isRemark(inside.trim()) ? ' ' : whole));
   const bare = said.replace(BRACKETS, (_, inside: string) => reader.take(inside.trim()));
   takeSigns(bare, reader);
-  const left = takeLast(bare, reader);
+  const left = takeLast(bare.trim(), reader);
   return { text, words: left.replace(/\s+/g, ' ').trim(), unit: reader.unit, times: reader.times, said };
 }
 

@@ -25,6 +25,7 @@ export type MeaningMark =
   | 'deliver'
   | 'mean'
   | 'weight'
+  | 'week'
   | 'live'
   | 'in'
   | 'out'
@@ -47,7 +48,7 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   ),
   morning: W('am|a m|morning|matin|manha|manana|pagi|sang|subuh|shokal|asubuhi|min|صباحا|صباح'),
   afternoon: W('pm|p m|afternoon|evening|soir|apres-midi|tarde|sore|petang|chieu|bikal|jioni|max|مساء'),
-  total: W('total|totaux|totale|totais|totales|sum|tot|ttl|week|weekly|wk|semaine|semana|semanal|sem|minggu|mgg|mingguan|hebdo|jumlah|jml|jum|tong|mot|المجموع|اجمالي|all|jumla'),
+  total: W('total|totaux|totale|totais|totales|sum|tot|ttl|jumlah|jml|jum|tong|mot|المجموع|اجمالي|all|jumla'),
   running: W(
     'running|cumulative|cumul|cumule|cum|acumulad[oa]|kumulatif|so far|to date|tich luy|luy ke|r/total|tichluy|تراكمي',
   ),
@@ -77,6 +78,7 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   in: W('in|into|in from|entrees?|entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received'),
   out: W('out|out to|sorties?|saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to'),
   dead: W('dead|deaths?|died|morts?|mortes|mortos?|mortas?|muert[oa]s?|bajas|mortality|mortalite|mortalidad[e]?|mati|kematian|chet|mrityu|mora|vifo|waliokufa|نافق|وفيات'),
+  week: W('week|weekly|wk|semaine|semana|semanal|sem|minggu|mgg|mingguan|hebdo'),
   live: W('artemia|moina|daphnia|live food|nauplii|rotifer|aliment vivant'),
   sale: W(
     'sale|sold|sales|vente|vendu|venda|vendid[oa]s?|venta|vendid[oa]s?|jual|terjual|penjualan|ban|bikri|mauzo|' +

@@ -47,7 +47,7 @@ const CLOCK_OR_DATE = (stage: string): readonly string[] => [
 export const ROLES: Readonly<Record<FieldName, Role>> = {
   run: { concepts: { run: 1, serial: 0.3 }, is: ['run_no', 'batch'] },
   date: {
-    concepts: { date: 1, injection_time: 0.35, stocking_date: 0.4, strip_time: 0.2, month: 0.3 },
+    concepts: { date: 1, week: 0.4, injection_time: 0.35, stocking_date: 0.4, strip_time: 0.2, month: 0.3 },
     is: ['date', 'inject_date'],
   },
   species: { concepts: { species: 1 }, is: 'species' },
@@ -289,7 +289,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   length: { concepts: { length: 1 }, units: ['length'], is: ['mean_length', 'fish_length', 'size_sold'] },
   biomass: { concepts: { biomass: 1, harvest: 0.4, sold_weight: 0.4 }, units: ['mass'], is: 'biomass' },
   feedTotal: {
-    concepts: { feed_amount: 0.6, total_row: 0.35 },
+    concepts: { feed_total: 1, feed_amount: 0.6, total_row: 0.35 },
     units: ['mass'],
     is: ['feed_total', 'feed_week'],
   },
@@ -320,7 +320,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   income: { concepts: { income: 1, stock_in: 0.4, amount: 0.3 }, ...MONEY, is: 'income' },
   expense: { concepts: { expense: 1, cost: 0.8, stock_out: 0.4 }, ...MONEY, is: 'expense' },
   balance: { concepts: { balance: 0.95, profit: 0.6, closing_stock: 0.3 }, ...MONEY, is: 'balance' },
-  deliveryDate: { concepts: { date: 0.6, end_date: 0.2 }, is: 'delivery_date' },
+  deliveryDate: { concepts: { delivery_date: 1, date: 0.6, end_date: 0.2 }, is: 'delivery_date' },
   packWeight: { concepts: { pack_weight: 1, body_weight: 0.2 }, units: ['mass'], usual: [0.1, 60], is: 'pack_weight' },
   foodPerFish: { concepts: { food_per_fish: 1 }, is: 'food_per_fish' },
 };

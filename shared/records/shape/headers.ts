@@ -4,7 +4,7 @@ import type { SheetCells } from '../read/sheetCells';
 import { unitOfText } from '../columns/units';
 import { fold } from '../words/fold';
 import { headingOf } from '../meaning/heading';
-import { conceptsOf, startsWith } from '../words/lexicon';
+import { conceptsOf, monthOf, startsWith } from '../words/lexicon';
 import { isKnownLabel } from './forms';
 import type { Kinds } from './kinds';
 import { KIND } from './kinds';
@@ -134,6 +134,9 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
     if (kinds.at(p, first) === KIND.word) labels.push(textAt(sheet, p, first));
   }
   if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
+    return false;
+  // Months down the side are the lines of a summary.
+  if (run.length > 2 && labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1))
     return false;
   const known = labels.filter(isKnownLabel).length;
   const others = new Set(

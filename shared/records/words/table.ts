@@ -2239,4 +2239,14 @@ body_weight fr: pesee; pesees
 body_weight pt: pesagem; pesagens; biometria
 body_weight es: pesaje; pesajes; biometria
 body_weight id: penimbangan; timbang
+feed_total en: feed/week; feed/wk; feed per week; weekly feed; total feed; feed total; feed this week
+feed_total fr: aliment/semaine; aliment/sem; aliment par semaine; total aliment; aliment total
+feed_total pt: racao/semana; racao/sem; racao semana; racao semanal; racao total
+feed_total es: alimento/semana; alim. semana; alimento semana; alim/sem; alimento semanal; alimento total
+feed_total id: pakan/minggu; pakan per minggu; total pakan; jumlah pakan
+delivery_date en: delivery date; delivered on; delivered; date delivered; collection date; collected on; pick up date; date of delivery
+delivery_date fr: livre le; date livraison; date de livraison; livraison le; a livrer le; enleve le
+delivery_date pt: entrega; data entrega; data da entrega; entregue em
+delivery_date es: entrega; fecha entrega; fecha de entrega; entregado el
+delivery_date id: tgl kirim; tanggal kirim; tgl ambil; tgl antar; dikirim
 `;
