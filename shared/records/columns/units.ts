@@ -83,6 +83,7 @@ export const UNITS: Readonly<Partial<Record<FieldName, Readonly<Record<string, C
   hormoneDose: { 'mL/kg': same, 'mg/kg': same, 'IU/kg': same },
   rateFirst: { 'mL/kg': same, 'mg/kg': same, 'IU/kg': same },
   rateSecond: { 'mL/kg': same, 'mg/kg': same, 'IU/kg': same },
+  treatRate: { 'mg/L': same, 'g/L': (x) => 1000 * x },
   length: { cm: same, mm: (x) => x / 10, in: (x) => x * 2.54 },
   eggVolume: VOLUME_ML,
 };
