@@ -229,9 +229,10 @@ function numberFit(field: NumericField, evidence: Evidence, content: ColumnConte
   const isNoCount = ROLES[field].isWhole && content.fractions > 0.5 && content.middle < 1 ? -3 : 0;
   const isShare = fieldSpec(field).quantity.unit === 'share';
   const over = isShare && content.middle > 100.5 ? -3 : 0;
+  const isThousands = field === 'eggsPerGram' && evidence.heading.times !== 1 ? -3 : 0;
   const isLine = content.isCounted && !COUNTED.has(field) ? -2.5 : 0;
   const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
-  return range + whole + isNoCount + isLine + over - 2 * (1 - share);
+  return range + isThousands + whole + isNoCount + isLine + over - 2 * (1 - share);
 }
 
 const DATE_ONLY: readonly FieldName[] = [
