@@ -3,7 +3,6 @@ import type { FieldName, NumericField } from '../fields';
 import { fieldSpec, FIELD_NAMES } from '../fields';
 import type { Evidence } from '../meaning/fit';
 import { evidenceOf, fitOfRange, scoreOf } from '../meaning/fit';
-import { FAMILIES } from '../meaning/families';
 import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
@@ -11,7 +10,11 @@ import { repeatedColumns } from '../meaning/matrix';
 import { findSpans } from '../meaning/spans';
 import type { MeaningPattern } from '../meaning/patterns';
 import { PATTERNS } from '../meaning/patterns';
-import type { CellRun, ColumnContent, UnitChoice } from './content';
+import { byCompany } from './company';
+import type { Candidate, Looked, Unread } from './looked';
+import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
+export type { Unread } from './looked';
+import type { ColumnContent, UnitChoice } from './content';
 import { chooseUnit, contentOf } from './content';
 import type { DateOrder } from './dates';
 import type { Correction, MappedColumn } from './mapping';
@@ -22,14 +25,6 @@ import { ownUnit, unitForField } from './units';
 import type { ReadValue } from './values';
 import { plainNumbers, readNumbers, samplesOf } from './values';
 
-/** A column (or the label of a form) waiting to be understood. */
-export interface Unread {
-  readonly name: string;
-  readonly header: string;
-  readonly parent: string;
-  readonly run: CellRun;
-}
-
 export interface Recognised {
   readonly mapping: readonly MappedColumn[];
   /** Numbers of every column as typed, its unit left alone; NaN where none is read. */
@@ -38,22 +33,6 @@ export interface Recognised {
   readonly links: readonly Link[];
 }
 
-interface Candidate {
-  readonly field: FieldName;
-  score: number;
-  readonly words: number;
-  because?: string;
-}
-interface Looked {
-  readonly unread: Unread;
-  readonly content: ColumnContent;
-  readonly evidence: Evidence;
-  readonly candidates: Candidate[];
-}
-
-/** Below, a reading is a guess and the column is left unread. */
-const LEAST_SCORE = 1.7;
-const LEAST_WORDS = 0.38;
 const LEAST_TO_COUNT = -0.5;
 
 const kindWord = (content: ColumnContent): string =>
@@ -74,71 +53,6 @@ function lookAt(unread: Unread, content: ColumnContent): Looked {
     return score > LEAST_TO_COUNT ? [{ field, score, words }] : [];
   });
   return { unread, content, evidence, candidates: candidates.sort((a, b) => b.score - a.score) };
-}
-
-const isClaim = ({ words, score }: Candidate): boolean => words >= LEAST_WORDS && score >= LEAST_SCORE;
-
-const MONEY = new Set<FieldName>([
-  'amount',
-  'income',
-  'expense',
-  'priceEach',
-  'priceThousand',
-  'unitPrice',
-  'deposit',
-  'paid',
-  'due',
-  'dueRunning',
-  'balance',
-]);
-/** "Number of fish" beside a mean weight and a ration is how many are fed, beside a harvest how many were put in. */
-const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
-  fish: ['weight', 'ration', 'feed', 'biomass'],
-  stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
-  femaleAfter: ['female', 'femaleWeight', 'eggWeight', 'stripped'],
-  femaleWeight: ['female', 'hormoneVolume', 'eggWeight', 'injected', 'stripped'],
-  sampleCount: ['weight', 'sampleWeight', 'fish', 'biomass', 'length'],
-  sampleSize: ['sampleGood', 'fertilisedShare', 'eggs', 'eggWeight'],
-  gradeCull: ['graded', 'gradeSmall', 'gradeMiddle', 'gradeBig'],
-  hormoneVolume: ['femaleWeight', 'injected', 'stripped', 'eggWeight'],
-  treatAmount: ['treatRate', 'material', 'minutes'],
-  packWeight: ['feedType', 'quantity', 'unitPrice'],
-};
-/** Days of a spawning are named so only where something else of a spawning stands beside them. */
-const SPAWNING_DAYS: ReadonlySet<FieldName> = new Set(['injectedOn', 'strippedOn', 'hatchedOn', 'injectedFirst']);
-const REARING_DAYS: ReadonlySet<FieldName> = new Set(['stockedAt', 'emptiedAt']);
-const SALE: readonly FieldName[] = ['customer', 'receipt', 'amount', 'paid', 'priceEach', 'priceThousand'];
-const SPAWNING: readonly FieldName[] = [
-  'femaleWeight', 'hormoneVolume', 'hormoneDose', 'doseFirst', 'injected', 'stripped', 'eggWeight', 'eggs', 'fertilisedShare', 'hatched', 'hatchShare', 'hatchedAt', 'latency', 'preparation', 'female',
-];
-const BESIDE_WEIGHS = 0.28;
-const beside = (field: FieldName, sure: ReadonlySet<FieldName>): number =>
-  BESIDE_WEIGHS * (BESIDE[field] ?? []).filter((one) => sure.has(one)).length;
-
-/** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
-function byCompany(looked: readonly Looked[]): void {
-  const present = new Map<string, number>();
-  for (const { candidates } of looked) {
-    const [best] = candidates;
-    if (!best || best.words < 0.7 || !isClaim(best)) continue;
-    for (const family of FAMILIES.of(best.field)) present.set(family, (present.get(family) ?? 0) + 1);
-  }
-  const sure = new Set(
-    looked.flatMap(({ candidates: [best] }) => (best && isClaim(best) ? [best.field] : [])),
-  );
-  const isSale = SALE.some((field) => sure.has(field));
-  const isSpawning = SPAWNING.some((field) => sure.has(field));
-  for (const { candidates, evidence } of looked) {
-    for (const one of candidates) {
-      one.score += beside(one.field, sure);
-      if (SPAWNING_DAYS.has(one.field) && !isSpawning) one.score -= 1.6;
-      if (REARING_DAYS.has(one.field) && isSale) one.score -= 1.6;
-      const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
-      one.score += Math.min(1, 0.22 * most);
-      if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;
-    }
-    candidates.sort((a, b) => b.score - a.score);
-  }
 }
 
 const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefined =>

@@ -60,7 +60,11 @@ class Reader {
 /** "(4000/kg)", "(0.5 ml/kg)": a number with its unit says how it is done, not what the column is kept in. */
 function isRemark(inside: string): boolean {
   const [, number = '', rest = ''] = /^([\d.,]+)\s*(\D+)$/.exec(inside) ?? [];
-  return number !== '' && number !== '1' && (/^\/\s*kg/i.test(rest) || /\//.test(rest) && unitOfText(rest) !== undefined);
+  return (
+    number !== '' &&
+    number !== '1' &&
+    (/^\/\s*kg/i.test(rest) || (/\//.test(rest) && unitOfText(rest) !== undefined))
+  );
 }
 
 const remembered = new Map<string, HeadingSaid>();
@@ -85,7 +89,8 @@ function takeSigns(bare: string, reader: Reader): void {
 /** A unit or multiplier as the last word; answers what is left. */
 function takeLast(bare: string, reader: Reader): string {
   const last = IN_UNIT.exec(bare)?.[1] ?? '';
-  if (last === '' || SHORT_WORDS.test(last) || (reader.unit && unitOfText(last)?.of !== reader.unit.of)) return bare;
+  if (last === '' || SHORT_WORDS.test(last) || (reader.unit && unitOfText(last)?.of !== reader.unit.of))
+    return bare;
   const named = unitOfText(last);
   const times = timesOf(last);
   if (named && !reader.unit) reader.unit = named;

@@ -77,7 +77,10 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   weight: W('weight|wt|poids|peso|berat|bobot|trong luong|ojon|وزن|uzito|kg|pds'),
   in: W('in|into|in from|entrees?|entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received'),
   out: W('out|out to|sorties?|saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to'),
-  dead: W('dead|deaths?|died|morts?|mortes|mortos?|mortas?|muert[oa]s?|bajas|mortality|mortalite|mortalidad[e]?|mati|kematian|chet|mrityu|mora|vifo|waliokufa|نافق|وفيات'),
+  dead: W(
+    'dead|deaths?|died|morts?|mortes|mortos?|mortas?|muert[oa]s?|bajas|mortality|mortalite|mortalidad[e]?|' +
+      'mati|kematian|chet|mrityu|mora|vifo|waliokufa|نافق|وفيات',
+  ),
   week: W('week|weekly|wk|semaine|semana|semanal|sem|minggu|mgg|mingguan|hebdo'),
   live: W('artemia|moina|daphnia|live food|nauplii|rotifer|aliment vivant'),
   sale: W(

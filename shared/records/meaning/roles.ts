@@ -273,7 +273,11 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
     usual: [0.5, 1e5],
     is: ['treat_amount', 'buffer'],
   },
-  opening: { concepts: { opening_stock: 1, alive_count: 0.6, carried_forward_row: 0.5 }, ...COUNT, is: 'opening' },
+  opening: {
+    concepts: { opening_stock: 1, alive_count: 0.6, carried_forward_row: 0.5 },
+    ...COUNT,
+    is: 'opening',
+  },
   movedIn: { concepts: { stock_in: 0.9, transferred: 0.8 }, ...COUNT, is: ['moved_in', 'stocked'] },
   movedOut: { concepts: { stock_out: 0.9, transferred: 0.8 }, ...COUNT, is: 'moved_out' },
   sold: { concepts: { sold_number: 1, quantity: 0.5, stock_out: 0.4 }, ...COUNT, is: ['sold', 'qty_sold'] },
@@ -321,6 +325,11 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   expense: { concepts: { expense: 1, cost: 0.8, stock_out: 0.4 }, ...MONEY, is: 'expense' },
   balance: { concepts: { balance: 0.95, profit: 0.6, closing_stock: 0.3 }, ...MONEY, is: 'balance' },
   deliveryDate: { concepts: { delivery_date: 1, date: 0.6, end_date: 0.2 }, is: 'delivery_date' },
-  packWeight: { concepts: { pack_weight: 1, body_weight: 0.2 }, units: ['mass'], usual: [0.1, 60], is: 'pack_weight' },
+  packWeight: {
+    concepts: { pack_weight: 1, body_weight: 0.2 },
+    units: ['mass'],
+    usual: [0.1, 60],
+    is: 'pack_weight',
+  },
   foodPerFish: { concepts: { food_per_fish: 1 }, is: 'food_per_fish' },
 };

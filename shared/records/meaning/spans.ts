@@ -48,9 +48,14 @@ export function findSpans(moments: ReadonlyMap<number, Float64Array>, numbers: r
   for (const [from, a] of moments)
     for (const [to, b] of moments) {
       if (from === to) continue;
-      const spans = Float64Array.from({ length: Math.min(ROWS, a.length) }, (_, i) => daysBetween(at(a, i), at(b, i)));
+      const spans = Float64Array.from({ length: Math.min(ROWS, a.length) }, (_, i) =>
+        daysBetween(at(a, i), at(b, i)),
+      );
       for (const [result, stated] of numbers.entries()) {
-        if (moments.has(result) || !varies(Array.from({ length: Math.min(ROWS, stated.length) }, (_, i) => at(stated, i))))
+        if (
+          moments.has(result) ||
+          !varies(Array.from({ length: Math.min(ROWS, stated.length) }, (_, i) => at(stated, i)))
+        )
           continue;
         for (const [factor, slack] of UNITS) {
           const share = shareOf(spans, stated, factor, slack);

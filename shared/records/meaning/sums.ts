@@ -181,9 +181,21 @@ const middleOf = ({ seen }: Sampled): number => {
   return kept[kept.length >> 1] ?? NaN;
 };
 /** What is left of fish lies near the fish there were, however many columns stand between. */
-function withNearest(around: number[], usable: readonly number[], result: number, sampled: readonly Sampled[]): void {
+function withNearest(
+  around: number[],
+  usable: readonly number[],
+  result: number,
+  sampled: readonly Sampled[],
+): void {
   if (usable.length <= MOST_TERMS + 1) return;
-  const own = middleOf(sampled[result] ?? { seen: new Float64Array(0), rounding: new Float64Array(0), zeros: new Float64Array(0), n: 0 });
+  const own = middleOf(
+    sampled[result] ?? {
+      seen: new Float64Array(0),
+      rounding: new Float64Array(0),
+      zeros: new Float64Array(0),
+      n: 0,
+    },
+  );
   let best: { readonly column: number; readonly off: number } | undefined;
   for (const column of usable) {
     const one = sampled[column];

@@ -136,7 +136,10 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
   if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
     return false;
   // Months down the side are the lines of a summary.
-  if (run.length > 2 && labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1))
+  if (
+    run.length > 2 &&
+    labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1)
+  )
     return false;
   const known = labels.filter(isKnownLabel).length;
   const others = new Set(
@@ -226,7 +229,8 @@ function withParents(kinds: Kinds, header: Header): Header {
 const GROUP_WORDS = 4;
 /** A few words that name something kept in records: "Deaths (no.)" over the columns of the tanks. */
 const namesSomething = (text: string): boolean =>
-  text.split(/\s+/).length <= GROUP_WORDS && [...conceptsOf(headingOf(text).words).values()].some((score) => score >= 0.6);
+  text.split(/\s+/).length <= GROUP_WORDS &&
+  [...conceptsOf(headingOf(text).words).values()].some((score) => score >= 0.6);
 /** A merged cell over some but not all of a table. */
 const isSpanned = ({ merges, rows }: SheetCells, position: number, column: number): boolean =>
   merges.some(

@@ -66,7 +66,15 @@ class Leaf implements StrangeSheet {
     return top + heads + lines.length;
   }
   /** A line of a form: what stands left, and what beside it. */
-  field(row: number, column: number, key: string, label: string, is: readonly FieldName[], cell: ExampleCell, format?: string): void {
+  field(
+    row: number,
+    column: number,
+    key: string,
+    label: string,
+    is: readonly FieldName[],
+    cell: ExampleCell,
+    format?: string,
+  ): void {
     this.put(row, column, label);
     this.put(row, column + 1, cell, format);
     this.columns.push({ sheet: this.name, row, column: column + 1, fields: is });
@@ -107,7 +115,11 @@ const HM = 'hh:mm';
 const num = (key: string) => (line: Line) => line[key] ?? null;
 
 /** Spawnings of African catfish: hours by degree-hours over 15.4 °C (Okere et al. 2015, 108 to 132). */
-function spawnings(draw: Draw, n: number, extra: (line: Record<string, number>, i: number) => void = () => undefined): Line[] {
+function spawnings(
+  draw: Draw,
+  n: number,
+  extra: (line: Record<string, number>, i: number) => void = () => undefined,
+): Line[] {
   let day = 45_400 + Math.floor(draw.between(0, 500));
   const farm = draw.between(106, 128);
   const per = draw.between(600, 740);
@@ -124,7 +136,18 @@ function spawnings(draw: Draw, n: number, extra: (line: Record<string, number>, 
     const hatch = Math.round(draw.bell(68, 8));
     const hatched = to((eggs * fert * hatch) / 10_000, 100);
     const line: Record<string, number> = {
-      day, temp, kg, injected, hours, stripped: injected + hours / 24, grams, perGram, eggs, fert, hatch, hatched,
+      day,
+      temp,
+      kg,
+      injected,
+      hours,
+      stripped: injected + hours / 24,
+      grams,
+      perGram,
+      eggs,
+      fert,
+      hatch,
+      hatched,
       fry: to(hatched * draw.between(0.6, 0.8), 100),
     };
     extra(line, i);
@@ -141,7 +164,11 @@ function frenchForms(draw: Draw): Kept {
     const k = (key: string): string => `${key}${i}`;
     const put = (r: number, key: string, label: string, is: readonly FieldName[], cell: ExampleCell): void =>
       leaf.field(top + r, 0, k(key), label, is, cell);
-    const { day, kg, injected, stripped, temp, grams, perGram, eggs, hatched, fry } = line as Record<string, number> & Line;
+    const { day, kg, injected, stripped, temp, grams, perGram, eggs, hatched, fry } = line as Record<
+      string,
+      number
+    > &
+      Line;
     const looked = to(draw.between(100, 180), 10);
     const good = Math.round((looked * (line.fert ?? 80)) / 100);
     put(0, 'run', 'Ponte n°', ['run', 'serial'], i + 1);
@@ -196,15 +223,20 @@ function portugueseStock(draw: Draw): Kept {
       return line;
     });
     const or0 = (key: string) => (line: Line) => (line[key] ? (line[key] ?? null) : null);
-    const end = leaf.table(2, 0, [
-      { key: 'day', head: ['', 'Dia'], is: ['date'], cell: num('day'), format: DMY },
-      { key: 'open', head: ['', 'Saldo ant.'], is: ['opening'], cell: num('open') },
-      { key: 'ins', head: ['Entradas', 'Transf.'], is: ['movedIn', 'stocked'], cell: or0('ins') },
-      { key: 'outs', head: ['Saídas', 'Transf.'], is: ['movedOut'], cell: or0('outs') },
-      { key: 'dead', head: ['', 'Mortos'], is: ['dead'], cell: num('dead') },
-      { key: 'sold', head: ['', 'Vendas'], is: ['sold'], cell: or0('sold') },
-      { key: 'close', head: ['', 'Saldo'], is: ['closing'], cell: num('close') },
-    ], lines);
+    const end = leaf.table(
+      2,
+      0,
+      [
+        { key: 'day', head: ['', 'Dia'], is: ['date'], cell: num('day'), format: DMY },
+        { key: 'open', head: ['', 'Saldo ant.'], is: ['opening'], cell: num('open') },
+        { key: 'ins', head: ['Entradas', 'Transf.'], is: ['movedIn', 'stocked'], cell: or0('ins') },
+        { key: 'outs', head: ['Saídas', 'Transf.'], is: ['movedOut'], cell: or0('outs') },
+        { key: 'dead', head: ['', 'Mortos'], is: ['dead'], cell: num('dead') },
+        { key: 'sold', head: ['', 'Vendas'], is: ['sold'], cell: or0('sold') },
+        { key: 'close', head: ['', 'Saldo'], is: ['closing'], cell: num('close') },
+      ],
+      lines,
+    );
     leaf.put(end, 0, 'Soma');
     const sum = (key: string): number => lines.reduce((s, line) => s + (line[key] ?? 0), 0);
     leaf.put(end, 4, sum('dead'));
@@ -212,16 +244,31 @@ function portugueseStock(draw: Draw): Kept {
     leaf.at.set('deadSum', [end, 4, 1]);
     return leaf;
   };
-  const [a, b] = [make('Tanque A', to(draw.between(38_000, 52_000), 100), true), make('Tanque B', to(draw.between(9_000, 15_000), 100), false)];
+  const [a, b] = [
+    make('Tanque A', to(draw.between(38_000, 52_000), 100), true),
+    make('Tanque B', to(draw.between(9_000, 15_000), 100), false),
+  ];
   return {
     name: 'Portuguese stock',
     leaves: [a, b],
     faults: [
-      { kind: 'ledger', at: 'close', to: (was) => Number(was) + 900, or: ['open', 'dead', 'sold', 'outs'], line: 7 },
+      {
+        kind: 'ledger',
+        at: 'close',
+        to: (was) => Number(was) + 900,
+        or: ['open', 'dead', 'sold', 'outs'],
+        line: 7,
+      },
       { kind: 'minus', at: 'dead', to: (was) => -Number(was), line: 5 },
       { kind: 'wrong total', at: 'deadSum', to: (was) => Number(was) + 100 },
       { kind: 'wrong month', at: 'day', to: (was) => Number(was) + 31, line: 6 },
-      { kind: 'moved is not received', at: 'outs', to: (was) => Number(was) + 500, or: ['open', 'close'], line: 8 },
+      {
+        kind: 'moved is not received',
+        at: 'outs',
+        to: (was) => Number(was) + 500,
+        or: ['open', 'close'],
+        line: 8,
+      },
       { kind: 'a word', at: 'dead', to: () => '1O', line: 11 },
       { kind: 'noughts', at: 'sold', to: (was) => Number(was) * 100, or: ['close', 'open'], line: 12 },
     ],
@@ -232,32 +279,87 @@ function portugueseStock(draw: Draw): Kept {
 function spanishList(draw: Draw): Kept {
   const leaf = new Leaf('desoves');
   const lines = spawnings(draw, 20);
-  leaf.table(0, 0, [
-    { key: 'run', head: 'N° desove', is: ['run', 'serial'], cell: (_, i) => String(i + 1) },
-    { key: 'day', head: 'Fecha', is: ['date', 'injectedOn'], cell: (l) => dMes(l.day ?? 0) },
-    { key: 'kg', head: 'P. hembra (g)', is: ['femaleWeight'], cell: (l) => grouped(1000 * (l.kg ?? 0), '.') },
-    { key: 'dose', head: 'Dosis hipóf. (mg)', is: ['hormoneVolume'], cell: (l) => comma(4 * (l.kg ?? 0), 1) },
-    { key: 'in', head: 'H. iny.', is: ['injected'], cell: (l) => clock(l.injected ?? 0, ':') },
-    { key: 'out', head: 'H. desove', is: ['stripped'], cell: (l) => clock(l.stripped ?? 0, ':') },
-    { key: 'hours', head: 'Hs.', is: ['latency'], cell: (l) => comma(l.hours ?? 0, 2) },
-    { key: 'temp', head: 'T agua °C', is: ['temperature'], cell: (l) => comma(l.temp ?? 0, 1) },
-    { key: 'grams', head: 'Ovas g', is: ['eggWeight'], cell: (l) => String(l.grams) },
-    { key: 'fert', head: '% fec.', is: ['fertilisedShare'], cell: (l) => String(l.fert) },
-    { key: 'larvae', head: 'Larvas (miles)', is: ['hatched'], cell: (l) => comma((l.hatched ?? 0) / 1000, 1) },
-    { key: 'note', head: 'Obs.', is: ['note'], cell: (_, i) => (i % 6 === 2 ? 'agua turbia' : null) },
-  ], lines);
+  leaf.table(
+    0,
+    0,
+    [
+      { key: 'run', head: 'N° desove', is: ['run', 'serial'], cell: (_, i) => String(i + 1) },
+      { key: 'day', head: 'Fecha', is: ['date', 'injectedOn'], cell: (l) => dMes(l.day ?? 0) },
+      {
+        key: 'kg',
+        head: 'P. hembra (g)',
+        is: ['femaleWeight'],
+        cell: (l) => grouped(1000 * (l.kg ?? 0), '.'),
+      },
+      {
+        key: 'dose',
+        head: 'Dosis hipóf. (mg)',
+        is: ['hormoneVolume'],
+        cell: (l) => comma(4 * (l.kg ?? 0), 1),
+      },
+      { key: 'in', head: 'H. iny.', is: ['injected'], cell: (l) => clock(l.injected ?? 0, ':') },
+      { key: 'out', head: 'H. desove', is: ['stripped'], cell: (l) => clock(l.stripped ?? 0, ':') },
+      { key: 'hours', head: 'Hs.', is: ['latency'], cell: (l) => comma(l.hours ?? 0, 2) },
+      { key: 'temp', head: 'T agua °C', is: ['temperature'], cell: (l) => comma(l.temp ?? 0, 1) },
+      { key: 'grams', head: 'Ovas g', is: ['eggWeight'], cell: (l) => String(l.grams) },
+      { key: 'fert', head: '% fec.', is: ['fertilisedShare'], cell: (l) => String(l.fert) },
+      {
+        key: 'larvae',
+        head: 'Larvas (miles)',
+        is: ['hatched'],
+        cell: (l) => comma((l.hatched ?? 0) / 1000, 1),
+      },
+      { key: 'note', head: 'Obs.', is: ['note'], cell: (_, i) => (i % 6 === 2 ? 'agua turbia' : null) },
+    ],
+    lines,
+  );
   return {
     name: 'Spanish list',
     leaves: [leaf],
     faults: [
-      { kind: 'unit', at: 'kg', to: (was) => comma(Number(String(was).replace('.', '')) / 1000, 2), or: ['dose', 'grams'] },
-      { kind: 'nought too many', at: 'dose', to: (was) => comma(10 * Number(String(was).replace(',', '.')), 1), or: ['kg'] },
-      { kind: 'span is not its times', at: 'hours', to: (was) => comma(Number(String(was).replace(',', '.')) + 4, 2), or: ['in', 'out'] },
-      { kind: 'wrong month', at: 'day', to: (was) => String(was).replace(/-(\w+)-/, (_, m: string) => `-${MESES[(MESES.indexOf(m) + 1) % 12] ?? ''}-`), line: 9 },
+      {
+        kind: 'unit',
+        at: 'kg',
+        to: (was) => comma(Number(String(was).replace('.', '')) / 1000, 2),
+        or: ['dose', 'grams'],
+      },
+      {
+        kind: 'nought too many',
+        at: 'dose',
+        to: (was) => comma(10 * Number(String(was).replace(',', '.')), 1),
+        or: ['kg'],
+      },
+      {
+        kind: 'span is not its times',
+        at: 'hours',
+        to: (was) => comma(Number(String(was).replace(',', '.')) + 4, 2),
+        or: ['in', 'out'],
+      },
+      {
+        kind: 'wrong month',
+        at: 'day',
+        to: (was) =>
+          String(was).replace(/-(\w+)-/, (_, m: string) => `-${MESES[(MESES.indexOf(m) + 1) % 12] ?? ''}-`),
+        line: 9,
+      },
       { kind: 'over a hundred', at: 'fert', to: () => '812' },
-      { kind: 'one for a thousand', at: 'larvae', to: (was) => String(Math.round(1000 * Number(String(was).replace(',', '.')))) },
-      { kind: 'morning for evening', at: 'in', to: (was) => `${pad(Number(String(was).slice(0, 2)) - 12)}${String(was).slice(2)}`, or: ['out', 'hours'] },
-      { kind: 'nought lost', at: 'grams', to: (was) => String(Math.round(Number(was) / 10)), or: ['kg', 'larvae'] },
+      {
+        kind: 'one for a thousand',
+        at: 'larvae',
+        to: (was) => String(Math.round(1000 * Number(String(was).replace(',', '.')))),
+      },
+      {
+        kind: 'morning for evening',
+        at: 'in',
+        to: (was) => `${pad(Number(String(was).slice(0, 2)) - 12)}${String(was).slice(2)}`,
+        or: ['out', 'hours'],
+      },
+      {
+        kind: 'nought lost',
+        at: 'grams',
+        to: (was) => String(Math.round(Number(was) / 10)),
+        or: ['kg', 'larvae'],
+      },
     ],
   };
 }
@@ -283,29 +385,59 @@ function indonesianMatrix(draw: Draw): Kept {
     return line;
   });
   leaf.text(0, 'Catatan kematian benih & kualitas air');
-  const end = leaf.table(2, 0, [
-    { key: 'day', head: ['', 'Tgl'], is: ['date'], cell: num('day'), format: 'dd-mmm' },
-    ...tanks.map((name, t): Column => ({ key: `t${t}`, head: [t === 0 ? 'Benih mati (ekor)' : '', name], is: ['dead'], cell: (l) => (l[`t${t}`] === 0 ? '-' : (l[`t${t}`] ?? null)) })),
-    { key: 'sum', head: ['', 'Jml'], is: ['deadTotal', 'dead'], cell: num('sum') },
-  ], lines);
+  const end = leaf.table(
+    2,
+    0,
+    [
+      { key: 'day', head: ['', 'Tgl'], is: ['date'], cell: num('day'), format: 'dd-mmm' },
+      ...tanks.map((name, t): Column => ({
+        key: `t${t}`,
+        head: [t === 0 ? 'Benih mati (ekor)' : '', name],
+        is: ['dead'],
+        cell: (l) => (l[`t${t}`] === 0 ? '-' : (l[`t${t}`] ?? null)),
+      })),
+      { key: 'sum', head: ['', 'Jml'], is: ['deadTotal', 'dead'], cell: num('sum') },
+    ],
+    lines,
+  );
   leaf.put(end, 0, 'Total');
-  tanks.forEach((_t, t) => leaf.put(end, 1 + t, lines.reduce((s, l) => s + (l[`t${t}`] ?? 0), 0)));
-  leaf.put(end, 5, lines.reduce((s, l) => s + (l.sum ?? 0), 0));
+  tanks.forEach((_t, t) =>
+    leaf.put(
+      end,
+      1 + t,
+      lines.reduce((s, l) => s + (l[`t${t}`] ?? 0), 0),
+    ),
+  );
+  leaf.put(
+    end,
+    5,
+    lines.reduce((s, l) => s + (l.sum ?? 0), 0),
+  );
   leaf.at.set('foot', [end, 3, 1]);
-  leaf.table(2, 8, [
-    { key: 'wday', head: ['', 'Tgl'], is: ['date'], cell: num('day'), format: 'dd-mmm' },
-    { key: 'am', head: ['Suhu (°C)', 'Pagi'], is: ['temperatureLow'], cell: num('am') },
-    { key: 'pm', head: ['', 'Sore'], is: ['temperatureHigh'], cell: num('pm') },
-    { key: 'ph', head: ['', 'pH'], is: ['ph'], cell: num('ph') },
-    { key: 'o2', head: ['', 'DO'], is: ['oxygen'], cell: num('o2') },
-  ], lines);
+  leaf.table(
+    2,
+    8,
+    [
+      { key: 'wday', head: ['', 'Tgl'], is: ['date'], cell: num('day'), format: 'dd-mmm' },
+      { key: 'am', head: ['Suhu (°C)', 'Pagi'], is: ['temperatureLow'], cell: num('am') },
+      { key: 'pm', head: ['', 'Sore'], is: ['temperatureHigh'], cell: num('pm') },
+      { key: 'ph', head: ['', 'pH'], is: ['ph'], cell: num('ph') },
+      { key: 'o2', head: ['', 'DO'], is: ['oxygen'], cell: num('o2') },
+    ],
+    lines,
+  );
   return {
     name: 'Indonesian matrix',
     leaves: [leaf],
     faults: [
       { kind: 'sum at the side', at: 'sum', to: (was) => Number(was) + 20, or: ['t0', 't1', 't2', 't3'] },
       { kind: 'sum at the foot', at: 'foot', to: (was) => Number(was) - 30 },
-      { kind: 'nought too many', at: 't1', to: (was) => (typeof was === 'number' ? was * 10 : 90), or: ['sum'] },
+      {
+        kind: 'nought too many',
+        at: 't1',
+        to: (was) => (typeof was === 'number' ? was * 10 : 90),
+        or: ['sum'],
+      },
       { kind: 'Fahrenheit', at: 'am', to: (was) => round(1.8 * Number(was) + 32, 1) },
       { kind: 'mark lost', at: 'ph', to: (was) => Number(was) * 10 },
       { kind: 'minus', at: 't2', to: () => -7, or: ['sum'] },
@@ -323,21 +455,31 @@ function westAfrican(draw: Draw): Kept {
     line.cost = to(draw.between(9, 14), 1);
   });
   runs.text(0, 'HATCHERY REC. 2024/25');
-  runs.table(2, 0, [
-    { key: 'run', head: 'Batch', is: ['run', 'serial'], cell: (_, i) => `B${pad(i + 1)}` },
-    { key: 'day', head: 'Dt inj', is: ['date', 'injectedOn', 'injected'], cell: num('day'), format: DMY },
-    { key: 'kg', head: 'Brdr wt kg', is: ['femaleWeight'], cell: num('kg') },
-    { key: 'dose', head: 'Horm ml', is: ['hormoneVolume'], cell: (l) => round(0.5 * (l.kg ?? 0), 2) },
-    { key: 'in', head: 'Inj time', is: ['injected'], cell: (l) => (l.injected ?? 0) % 1, format: HM },
-    { key: 'out', head: 'Strip time', is: ['stripped'], cell: (l) => (l.stripped ?? 0) % 1, format: HM },
-    { key: 'temp', head: 'Temp', is: ['temperature'], cell: num('temp') },
-    { key: 'grams', head: 'Egg wt (g)', is: ['eggWeight'], cell: num('grams') },
-    { key: 'eggs', head: 'Est. eggs', is: ['eggs'], cell: (l) => (l.grams ?? 0) * 650 },
-    { key: 'fert', head: 'Fert %', is: ['fertilisedShare'], cell: num('fert') },
-    { key: 'hatched', head: "H'lings", is: ['hatched'], cell: num('hatched') },
-    { key: 'fry', head: 'Fry d7', is: ['fry', 'alive'], cell: num('fry') },
-    { key: 'surv', head: 'Surv %', is: ['survival'], cell: (l) => round((100 * (l.fry ?? 0)) / (l.hatched ?? 1), 1) },
-  ], lines);
+  runs.table(
+    2,
+    0,
+    [
+      { key: 'run', head: 'Batch', is: ['run', 'serial'], cell: (_, i) => `B${pad(i + 1)}` },
+      { key: 'day', head: 'Dt inj', is: ['date', 'injectedOn', 'injected'], cell: num('day'), format: DMY },
+      { key: 'kg', head: 'Brdr wt kg', is: ['femaleWeight'], cell: num('kg') },
+      { key: 'dose', head: 'Horm ml', is: ['hormoneVolume'], cell: (l) => round(0.5 * (l.kg ?? 0), 2) },
+      { key: 'in', head: 'Inj time', is: ['injected'], cell: (l) => (l.injected ?? 0) % 1, format: HM },
+      { key: 'out', head: 'Strip time', is: ['stripped'], cell: (l) => (l.stripped ?? 0) % 1, format: HM },
+      { key: 'temp', head: 'Temp', is: ['temperature'], cell: num('temp') },
+      { key: 'grams', head: 'Egg wt (g)', is: ['eggWeight'], cell: num('grams') },
+      { key: 'eggs', head: 'Est. eggs', is: ['eggs'], cell: (l) => (l.grams ?? 0) * 650 },
+      { key: 'fert', head: 'Fert %', is: ['fertilisedShare'], cell: num('fert') },
+      { key: 'hatched', head: "H'lings", is: ['hatched'], cell: num('hatched') },
+      { key: 'fry', head: 'Fry d7', is: ['fry', 'alive'], cell: num('fry') },
+      {
+        key: 'surv',
+        head: 'Surv %',
+        is: ['survival'],
+        cell: (l) => round((100 * (l.fry ?? 0)) / (l.hatched ?? 1), 1),
+      },
+    ],
+    lines,
+  );
   const sold: Line[] = lines.flatMap((line, i) => {
     const left = line.fry ?? 0;
     const first = to(left * draw.between(0.3, 0.5), 100);
@@ -349,19 +491,32 @@ function westAfrican(draw: Draw): Kept {
       return { day: (line.day ?? 0) + 35 + 4 * k, batch: i + 1, n, price, money, paid, due: money - paid };
     });
   });
-  const end = sales.table(0, 0, [
-    { key: 's.day', head: 'Date', is: ['date'], cell: num('day'), format: DMY },
-    { key: 's.batch', head: 'Batch', is: ['run'], cell: (l) => `B${pad(l.batch ?? 0)}` },
-    { key: 's.who', head: 'Cust.', is: ['customer'], cell: (_, i) => `Buyer ${'ABCDEFG'[i % 7] ?? ''}` },
-    { key: 's.n', head: 'Pcs', is: ['sold', 'quantity'], cell: num('n') },
-    { key: 's.price', head: '@', is: ['priceEach', 'unitPrice'], cell: num('price') },
-    { key: 's.money', head: 'Amt (N)', is: ['amount', 'income'], cell: num('money') },
-    { key: 's.paid', head: 'Paid', is: ['paid'], cell: num('paid') },
-    { key: 's.due', head: 'Bal', is: ['due', 'balance'], cell: num('due') },
-  ], sold);
+  const end = sales.table(
+    0,
+    0,
+    [
+      { key: 's.day', head: 'Date', is: ['date'], cell: num('day'), format: DMY },
+      { key: 's.batch', head: 'Batch', is: ['run'], cell: (l) => `B${pad(l.batch ?? 0)}` },
+      { key: 's.who', head: 'Cust.', is: ['customer'], cell: (_, i) => `Buyer ${'ABCDEFG'[i % 7] ?? ''}` },
+      { key: 's.n', head: 'Pcs', is: ['sold', 'quantity'], cell: num('n') },
+      { key: 's.price', head: '@', is: ['priceEach', 'unitPrice'], cell: num('price') },
+      { key: 's.money', head: 'Amt (N)', is: ['amount', 'income'], cell: num('money') },
+      { key: 's.paid', head: 'Paid', is: ['paid'], cell: num('paid') },
+      { key: 's.due', head: 'Bal', is: ['due', 'balance'], cell: num('due') },
+    ],
+    sold,
+  );
   sales.put(end, 0, 'TOTAL');
-  sales.put(end, 3, sold.reduce((s, l) => s + (l.n ?? 0), 0));
-  sales.put(end, 5, sold.reduce((s, l) => s + (l.money ?? 0), 0));
+  sales.put(
+    end,
+    3,
+    sold.reduce((s, l) => s + (l.n ?? 0), 0),
+  );
+  sales.put(
+    end,
+    5,
+    sold.reduce((s, l) => s + (l.money ?? 0), 0),
+  );
   sales.at.set('s.sum', [end, 5, 1]);
   return {
     name: 'West African workbook',
@@ -370,12 +525,27 @@ function westAfrican(draw: Draw): Kept {
       { kind: 'nought too many', at: 'kg', to: (was) => Number(was) * 10, or: ['dose', 'grams'] },
       { kind: 'unit', at: 'grams', to: (was) => Number(was) / 1000, or: ['eggs'] },
       { kind: 'more out than in', at: 'fry', to: (was) => Number(was) * 3, or: ['hatched', 'surv'] },
-      { kind: 'share is not its counts', at: 'surv', to: (was) => round(Number(was) - 25, 1), or: ['fry', 'hatched'] },
+      {
+        kind: 'share is not its counts',
+        at: 'surv',
+        to: (was) => round(Number(was) - 25, 1),
+        or: ['fry', 'hatched'],
+      },
       { kind: 'morning for evening', at: 'in', to: (was) => Number(was) - 0.5, or: ['out'] },
       { kind: 'copied down', at: 'eggs', to: (was) => Number(was) + 13_000, or: ['grams'] },
-      { kind: 'product', at: 's.money', to: (was) => Number(was) + 9_000, or: ['s.n', 's.price', 's.paid', 's.due'] },
+      {
+        kind: 'product',
+        at: 's.money',
+        to: (was) => Number(was) + 9_000,
+        or: ['s.n', 's.price', 's.paid', 's.due'],
+      },
       { kind: 'wrong total', at: 's.sum', to: (was) => Number(was) - 10_000 },
-      { kind: 'sold above stock', at: 's.n', to: (was) => Number(was) * 10, or: ['s.price', 's.money', 's.batch'] },
+      {
+        kind: 'sold above stock',
+        at: 's.n',
+        to: (was) => Number(was) * 10,
+        or: ['s.price', 's.money', 's.batch'],
+      },
       { kind: 'owed', at: 's.due', to: (was) => Number(was) + 700, or: ['s.money', 's.paid'] },
       { kind: 'no such batch', at: 's.batch', to: () => 'B91' },
       { kind: 'wrong year', at: 's.day', to: (was) => Number(was) - 365, line: 14 },
@@ -391,23 +561,33 @@ function doubleInjection(draw: Draw): Kept {
     line.mg = round(3 * (line.kg ?? 0), 1);
     line.first = (line.injected ?? 0) - 10 / 24;
   });
-  leaf.table(1, 1, [
-    { key: 'run', head: ['', 'Sl.'], is: ['serial', 'run'], cell: (_, i) => i + 1 },
-    { key: 'day', head: ['', 'Date'], is: ['date', 'injectedOn'], cell: (l) => dmy(l.day ?? 0, '.') },
-    { key: 'tag', head: ['Female', 'Tag'], is: ['female'], cell: (_, i) => `F-${200 + 7 * i}` },
-    { key: 'kg', head: ['', 'Wt. (g)'], is: ['femaleWeight'], cell: (l) => Math.round(1000 * (l.kg ?? 0)) },
-    { key: 'mg', head: ['1st inj.', 'PG (mg)'], is: ['doseFirst', 'hormoneVolume'], cell: num('mg') },
-    { key: 't1', head: ['', 'Time'], is: ['injectedFirst'], cell: (l) => clock(l.first ?? 0, '.') },
-    { key: 'iu', head: ['2nd inj.', 'HCG (IU)'], is: ['doseSecond', 'hormoneVolume'], cell: num('iu') },
-    { key: 't2', head: ['', 'Time'], is: ['injected'], cell: (l) => clock(l.injected ?? 0, '.') },
-    { key: 'out', head: ['Stripping', 'Time'], is: ['stripped'], cell: (l) => clock(l.stripped ?? 0, '.') },
-    { key: 'grams', head: ['', 'Eggs (g)'], is: ['eggWeight'], cell: num('grams') },
-    { key: 'lakh', head: ['', 'Eggs (lakh)'], is: ['eggs'], cell: (l) => round((l.eggs ?? 0) / 1e5, 2) },
-    { key: 'temp', head: ['Water', 'Temp (°C)'], is: ['temperature'], cell: num('temp') },
-    { key: 'fert', head: ['Result', 'Fert. (%)'], is: ['fertilisedShare'], cell: num('fert') },
-    { key: 'hatch', head: ['', 'Hatch. (%)'], is: ['hatchShare'], cell: num('hatch') },
-    { key: 'larvae', head: ['', 'Spawn (lakh)'], is: ['hatched', 'fry'], cell: (l) => round((l.hatched ?? 0) / 1e5, 2) },
-  ], lines);
+  leaf.table(
+    1,
+    1,
+    [
+      { key: 'run', head: ['', 'Sl.'], is: ['serial', 'run'], cell: (_, i) => i + 1 },
+      { key: 'day', head: ['', 'Date'], is: ['date', 'injectedOn'], cell: (l) => dmy(l.day ?? 0, '.') },
+      { key: 'tag', head: ['Female', 'Tag'], is: ['female'], cell: (_, i) => `F-${200 + 7 * i}` },
+      { key: 'kg', head: ['', 'Wt. (g)'], is: ['femaleWeight'], cell: (l) => Math.round(1000 * (l.kg ?? 0)) },
+      { key: 'mg', head: ['1st inj.', 'PG (mg)'], is: ['doseFirst', 'hormoneVolume'], cell: num('mg') },
+      { key: 't1', head: ['', 'Time'], is: ['injectedFirst'], cell: (l) => clock(l.first ?? 0, '.') },
+      { key: 'iu', head: ['2nd inj.', 'HCG (IU)'], is: ['doseSecond', 'hormoneVolume'], cell: num('iu') },
+      { key: 't2', head: ['', 'Time'], is: ['injected'], cell: (l) => clock(l.injected ?? 0, '.') },
+      { key: 'out', head: ['Stripping', 'Time'], is: ['stripped'], cell: (l) => clock(l.stripped ?? 0, '.') },
+      { key: 'grams', head: ['', 'Eggs (g)'], is: ['eggWeight'], cell: num('grams') },
+      { key: 'lakh', head: ['', 'Eggs (lakh)'], is: ['eggs'], cell: (l) => round((l.eggs ?? 0) / 1e5, 2) },
+      { key: 'temp', head: ['Water', 'Temp (°C)'], is: ['temperature'], cell: num('temp') },
+      { key: 'fert', head: ['Result', 'Fert. (%)'], is: ['fertilisedShare'], cell: num('fert') },
+      { key: 'hatch', head: ['', 'Hatch. (%)'], is: ['hatchShare'], cell: num('hatch') },
+      {
+        key: 'larvae',
+        head: ['', 'Spawn (lakh)'],
+        is: ['hatched', 'fry'],
+        cell: (l) => round((l.hatched ?? 0) / 1e5, 2),
+      },
+    ],
+    lines,
+  );
   return {
     name: 'Two injections',
     leaves: [leaf],
@@ -415,13 +595,22 @@ function doubleInjection(draw: Draw): Kept {
       { kind: 'nought too many', at: 'iu', to: (was) => Number(was) * 10, or: ['kg'] },
       { kind: 'mark lost', at: 'mg', to: (was) => Number(was) * 10, or: ['kg'] },
       { kind: 'unit', at: 'kg', to: (was) => Number(was) / 1000, or: ['mg', 'iu', 'grams'] },
-      { kind: 'strip before injection', at: 'out', to: (was) => clock(Number(String(was).slice(0, 2)) / 24 - 10 / 24 + 1, '.'), or: ['t2'] },
+      {
+        kind: 'strip before injection',
+        at: 'out',
+        to: (was) => clock(Number(String(was).slice(0, 2)) / 24 - 10 / 24 + 1, '.'),
+        or: ['t2'],
+      },
       { kind: 'times exchanged', at: 't1', to: () => '23.50', or: ['t2'] },
       { kind: 'mark lost', at: 'lakh', to: (was) => Number(was) * 100, or: ['grams'] },
       { kind: 'tag twice', at: 'run', to: (was) => Number(was) - 1, line: 7 },
       { kind: 'more out than in', at: 'larvae', to: (was) => Number(was) * 6, or: ['lakh', 'fert', 'hatch'] },
       { kind: 'share', at: 'hatch', to: (was) => Number(was) * 10 },
-      { kind: 'no such day', at: 'day', to: (was) => `31.${String(was).slice(3, 5) === '04' ? '06' : '04'}.${String(was).slice(6)}` },
+      {
+        kind: 'no such day',
+        at: 'day',
+        to: (was) => `31.${String(was).slice(3, 5) === '04' ? '06' : '04'}.${String(was).slice(6)}`,
+      },
     ],
   };
 }
@@ -436,26 +625,43 @@ function vatWater(draw: Draw): Kept {
     const before = round(draw.bell(6.4, 0.15), 1);
     const oz = round(((gallons[vat - 1] ?? 0) * draw.bell(1, 0.03)) / 75, 1);
     return {
-      day: start + Math.floor(i / 3), at: (7 + draw.between(0, 1.4)) / 24, vat, gal: gallons[vat - 1] ?? 0,
-      f: round(draw.bell(79.5, 1.1), 1), before, oz, after: round(before + 0.75 + draw.between(-0.1, 0.1), 1), o2: round(draw.bell(6, 0.4), 1),
+      day: start + Math.floor(i / 3),
+      at: (7 + draw.between(0, 1.4)) / 24,
+      vat,
+      gal: gallons[vat - 1] ?? 0,
+      f: round(draw.bell(79.5, 1.1), 1),
+      before,
+      oz,
+      after: round(before + 0.75 + draw.between(-0.1, 0.1), 1),
+      o2: round(draw.bell(6, 0.4), 1),
     };
   });
   const ampm = (serial: number): string => {
     const minutes = Math.round(serial * 1440);
     return `${Math.floor(minutes / 60)}:${pad(minutes % 60)} AM`;
   };
-  leaf.table(0, 0, [
-    { key: 'day', head: 'Date', is: ['date'], cell: (l) => mdy(l.day ?? 0) },
-    { key: 'at', head: 'Time', is: ['clock'], cell: (l) => ampm(l.at ?? 0) },
-    { key: 'vat', head: 'Vat', is: ['vat'], cell: num('vat') },
-    { key: 'gal', head: 'Gal', is: ['volume'], cell: num('gal') },
-    { key: 'f', head: 'Temp F', is: ['temperature'], cell: num('f') },
-    { key: 'before', head: 'pH bef.', is: ['ph'], cell: num('before') },
-    { key: 'oz', head: 'Soda oz', is: ['materialDose'], cell: num('oz') },
-    { key: 'after', head: 'pH aft.', is: ['phAfter'], cell: num('after') },
-    { key: 'o2', head: 'DO ppm', is: ['oxygen'], cell: num('o2') },
-    { key: 'who', head: 'By', is: ['operator'], cell: (_, i) => ['JR', 'MK'][Math.floor(i / 3) % 2] ?? null },
-  ], lines);
+  leaf.table(
+    0,
+    0,
+    [
+      { key: 'day', head: 'Date', is: ['date'], cell: (l) => mdy(l.day ?? 0) },
+      { key: 'at', head: 'Time', is: ['clock'], cell: (l) => ampm(l.at ?? 0) },
+      { key: 'vat', head: 'Vat', is: ['vat'], cell: num('vat') },
+      { key: 'gal', head: 'Gal', is: ['volume'], cell: num('gal') },
+      { key: 'f', head: 'Temp F', is: ['temperature'], cell: num('f') },
+      { key: 'before', head: 'pH bef.', is: ['ph'], cell: num('before') },
+      { key: 'oz', head: 'Soda oz', is: ['materialDose'], cell: num('oz') },
+      { key: 'after', head: 'pH aft.', is: ['phAfter'], cell: num('after') },
+      { key: 'o2', head: 'DO ppm', is: ['oxygen'], cell: num('o2') },
+      {
+        key: 'who',
+        head: 'By',
+        is: ['operator'],
+        cell: (_, i) => ['JR', 'MK'][Math.floor(i / 3) % 2] ?? null,
+      },
+    ],
+    lines,
+  );
   return {
     name: 'Vat water',
     leaves: [leaf],
@@ -466,7 +672,12 @@ function vatWater(draw: Draw): Kept {
       { kind: 'turned', at: 'gal', to: (was) => (Number(was) === 150 ? 510 : 120), or: ['vat'] },
       { kind: 'no soda, pH up', at: 'oz', to: () => 0, or: ['before', 'after'] },
       { kind: 'no such hour', at: 'at', to: () => '7:75 AM' },
-      { kind: 'wrong month', at: 'day', to: (was) => String(was).replace(/^(\d+)/, (m) => String((Number(m) % 12) + 1)), line: 17 },
+      {
+        kind: 'wrong month',
+        at: 'day',
+        to: (was) => String(was).replace(/^(\d+)/, (m) => String((Number(m) % 12) + 1)),
+        line: 17,
+      },
       { kind: 'pH falls with soda', at: 'after', to: () => 5.1, or: ['before', 'oz'] },
     ],
   };
@@ -485,31 +696,58 @@ function mixedGrowth(draw: Draw): Kept {
       const total = round(sample * mean, 1);
       const biomass = round((bin.n * mean) / 1000, 2);
       const rate = round(12 - week * 0.8, 1);
-      lines.push({ day: start + 7 * week, bin: b + 1, n: bin.n, sample, total, mean, biomass, rate, feed: round((biomass * rate) / 100, 3), price: 1.4 });
+      lines.push({
+        day: start + 7 * week,
+        bin: b + 1,
+        n: bin.n,
+        sample,
+        total,
+        mean,
+        biomass,
+        rate,
+        feed: round((biomass * rate) / 100, 3),
+        price: 1.4,
+      });
       bin.n -= to(bin.n * draw.between(0.02, 0.06), 10);
       bin.w *= draw.between(1.35, 1.6);
     });
   leaf.text(0, 'Suivi croissance / growth follow-up');
-  leaf.table(2, 0, [
-    { key: 'day', head: 'Date pesée', is: ['date'], cell: num('day'), format: DMY },
-    { key: 'bin', head: 'Bac', is: ['vat'], cell: num('bin') },
-    { key: 'n', head: 'Nb fish', is: ['fish', 'alive'], cell: num('n') },
-    { key: 'sample', head: 'Nb échant.', is: ['sampleCount', 'sampleSize'], cell: num('sample') },
-    { key: 'total', head: 'Pds échant. (g)', is: ['sampleWeight'], cell: num('total') },
-    { key: 'mean', head: 'PM (g)', is: ['weight'], cell: num('mean') },
-    { key: 'biomass', head: 'Biomasse kg', is: ['biomass'], cell: num('biomass') },
-    { key: 'rate', head: 'Ration %', is: ['ration'], cell: num('rate') },
-    { key: 'feed', head: 'Feed kg/j', is: ['feed'], cell: num('feed') },
-  ], lines);
+  leaf.table(
+    2,
+    0,
+    [
+      { key: 'day', head: 'Date pesée', is: ['date'], cell: num('day'), format: DMY },
+      { key: 'bin', head: 'Bac', is: ['vat'], cell: num('bin') },
+      { key: 'n', head: 'Nb fish', is: ['fish', 'alive'], cell: num('n') },
+      { key: 'sample', head: 'Nb échant.', is: ['sampleCount', 'sampleSize'], cell: num('sample') },
+      { key: 'total', head: 'Pds échant. (g)', is: ['sampleWeight'], cell: num('total') },
+      { key: 'mean', head: 'PM (g)', is: ['weight'], cell: num('mean') },
+      { key: 'biomass', head: 'Biomasse kg', is: ['biomass'], cell: num('biomass') },
+      { key: 'rate', head: 'Ration %', is: ['ration'], cell: num('rate') },
+      { key: 'feed', head: 'Feed kg/j', is: ['feed'], cell: num('feed') },
+    ],
+    lines,
+  );
   return {
     name: 'Mixed growth',
     leaves: [leaf],
     faults: [
-      { kind: 'mark lost', at: 'mean', to: (was) => Math.round(Number(was) * 100), or: ['total', 'sample', 'biomass'] },
+      {
+        kind: 'mark lost',
+        at: 'mean',
+        to: (was) => Math.round(Number(was) * 100),
+        or: ['total', 'sample', 'biomass'],
+      },
       { kind: 'nought too many', at: 'n', to: (was) => Number(was) * 10, or: ['biomass'] },
       { kind: 'feed', at: 'feed', to: (was) => round(Number(was) * 4, 3), or: ['biomass', 'rate'] },
       { kind: 'unit', at: 'biomass', to: (was) => Math.round(Number(was) * 1000), or: ['n', 'mean'] },
-      { kind: 'weight falls', at: 'total', to: (was) => round(Number(was) * 0.4, 1), or: ['mean', 'sample'], line: 12 },
+      {
+        kind: 'weight falls',
+        at: 'total',
+        to: (was) => round(Number(was) * 0.4, 1),
+        or: ['mean', 'sample'],
+        line: 12,
+      },
       { kind: 'turned', at: 'sample', to: (was) => Number(was) + 27, or: ['total', 'mean'] },
       { kind: 'wrong year', at: 'day', to: (was) => Number(was) + 365, line: 9 },
     ],
@@ -520,13 +758,28 @@ function mixedGrowth(draw: Draw): Kept {
 function spanishMoney(draw: Draw): Kept {
   const [book, months] = [new Leaf('Ventas'), new Leaf('Resumen')];
   book.text(0, 'Fecha', 'Factura', 'Cliente', 'Cant.', 'P. unit.', 'Importe', 'Anticipo', 'Resta');
-  const kinds: readonly (readonly FieldName[])[] = [['date'], ['receipt', 'serial'], ['customer'], ['sold', 'quantity'], ['priceEach', 'unitPrice'], ['amount', 'income'], ['deposit', 'paid'], ['due', 'balance']];
+  const kinds: readonly (readonly FieldName[])[] = [
+    ['date'],
+    ['receipt', 'serial'],
+    ['customer'],
+    ['sold', 'quantity'],
+    ['priceEach', 'unitPrice'],
+    ['amount', 'income'],
+    ['deposit', 'paid'],
+    ['due', 'balance'],
+  ];
   kinds.forEach((fields, column) => book.columns.push({ sheet: 'Ventas', row: 2, column, fields }));
-  ['day', 'bill', 'who', 'n', 'price', 'money', 'paid', 'rest'].forEach((key, column) => book.at.set(key, [2, column, 5]));
+  ['day', 'bill', 'who', 'n', 'price', 'money', 'paid', 'rest'].forEach((key, column) =>
+    book.at.set(key, [2, column, 5]),
+  );
   let [row, bill] = [1, 411];
   months.text(0, 'Mes', 'Peces', 'Total');
   (['fields'] as const).forEach(() => {
-    months.columns.push({ sheet: 'Resumen', row: 1, column: 0, fields: ['month'] }, { sheet: 'Resumen', row: 1, column: 1, fields: ['sold', 'quantity'] }, { sheet: 'Resumen', row: 1, column: 2, fields: ['amount', 'income'] });
+    months.columns.push(
+      { sheet: 'Resumen', row: 1, column: 0, fields: ['month'] },
+      { sheet: 'Resumen', row: 1, column: 1, fields: ['sold', 'quantity'] },
+      { sheet: 'Resumen', row: 1, column: 2, fields: ['amount', 'income'] },
+    );
   });
   ['Enero', 'Febrero', 'Marzo', 'Abril', 'Mayo'].forEach((name, m) => {
     book.put(row++, 0, name);
@@ -537,7 +790,16 @@ function spanishMoney(draw: Draw): Kept {
       const price = draw.pick([0.15, 0.18, 0.2, 0.25]);
       const total = round(n * price, 2);
       const paid = draw.pick([total, to(total / 2, 5), 0]);
-      [45_658 + 30 * m + 2 + 4 * i, `A-${bill++}`, `Cliente ${i + 1}`, n, price, total, paid, round(total - paid, 2)].forEach((cell, column) => book.put(row, column, cell, column === 0 ? DMY : 'General'));
+      [
+        45_658 + 30 * m + 2 + 4 * i,
+        `A-${bill++}`,
+        `Cliente ${i + 1}`,
+        n,
+        price,
+        total,
+        paid,
+        round(total - paid, 2),
+      ].forEach((cell, column) => book.put(row, column, cell, column === 0 ? DMY : 'General'));
       fish += n;
       money += total;
       row++;
@@ -562,7 +824,11 @@ function spanishMoney(draw: Draw): Kept {
       { kind: 'number twice', at: 'bill', to: (was) => `A-${Number(String(was).slice(2)) - 1}`, line: 3 },
       { kind: 'noughts', at: 'price', to: (was) => Number(was) * 100, or: ['n', 'money'] },
       { kind: 'owed', at: 'rest', to: (was) => Number(was) + 60, or: ['money', 'paid'] },
-      { kind: 'sum over a part', at: 'sub', to: (was) => [round(Number(was) - 300, 2), `=SUM(F${(sub?.[0] ?? 0) - 5}:F${(sub?.[0] ?? 0) - 1})`] },
+      {
+        kind: 'sum over a part',
+        at: 'sub',
+        to: (was) => [round(Number(was) - 300, 2), `=SUM(F${(sub?.[0] ?? 0) - 5}:F${(sub?.[0] ?? 0) - 1})`],
+      },
       { kind: 'month on another sheet', at: 'm.money', to: (was) => round(Number(was) + 200, 2) },
       { kind: 'month on another sheet', at: 'm.fish', to: (was) => Number(was) + 1000 },
       { kind: 'a word', at: 'n', to: () => 'dos mil' },
@@ -575,17 +841,22 @@ function spanishMoney(draw: Draw): Kept {
 function noWords(draw: Draw): Kept {
   const leaf = new Leaf('Q1');
   const lines = spawnings(draw, 16);
-  leaf.table(0, 0, [
-    { key: 'a', head: 'Zr', is: [], cell: (_, i) => `Q${i + 1}` },
-    { key: 'day', head: 'Ubv', is: ['date', 'injectedOn'], cell: num('day'), format: DMY },
-    { key: 'kg', head: 'Mkq', is: [], cell: num('kg') },
-    { key: 'grams', head: 'Olt', is: [], cell: num('grams') },
-    { key: 'per', head: 'Olt-w', is: [], cell: num('perGram') },
-    { key: 'eggs', head: 'Olt-r', is: ['eggs'], cell: (l) => (l.grams ?? 0) * (l.perGram ?? 0) },
-    { key: 'hatched', head: 'Nev', is: [], cell: num('hatched') },
-    { key: 'dead', head: 'Jek', is: [], cell: (l) => (l.hatched ?? 0) - (l.fry ?? 0) },
-    { key: 'fry', head: 'Nev-b', is: [], cell: num('fry') },
-  ], lines);
+  leaf.table(
+    0,
+    0,
+    [
+      { key: 'a', head: 'Zr', is: [], cell: (_, i) => `Q${i + 1}` },
+      { key: 'day', head: 'Ubv', is: ['date', 'injectedOn'], cell: num('day'), format: DMY },
+      { key: 'kg', head: 'Mkq', is: [], cell: num('kg') },
+      { key: 'grams', head: 'Olt', is: [], cell: num('grams') },
+      { key: 'per', head: 'Olt-w', is: [], cell: num('perGram') },
+      { key: 'eggs', head: 'Olt-r', is: ['eggs'], cell: (l) => (l.grams ?? 0) * (l.perGram ?? 0) },
+      { key: 'hatched', head: 'Nev', is: [], cell: num('hatched') },
+      { key: 'dead', head: 'Jek', is: [], cell: (l) => (l.hatched ?? 0) - (l.fry ?? 0) },
+      { key: 'fry', head: 'Nev-b', is: [], cell: num('fry') },
+    ],
+    lines,
+  );
   return {
     name: 'Words of no list',
     leaves: [leaf],
@@ -619,37 +890,46 @@ const bookOf = ({ name, leaves }: Kept): StrangeBook => ({
   columns: leaves.flatMap(({ columns }) => columns),
 });
 
-export const cleanOthers = (seed: number): StrangeBook[] => BOOKS.map((make, b) => bookOf(make(drawer(seed + 17 * b))));
+export const cleanOthers = (seed: number): StrangeBook[] =>
+  BOOKS.map((make, b) => bookOf(make(drawer(seed + 17 * b))));
 
-/** One fault a book; a line that cannot hold it (nothing stands there, or it stays the same) is passed over. */
+const plainOf = (cell: ExampleCell): Cell => (Array.isArray(cell) ? (cell[0] as Cell) : (cell as Cell));
+
+const othersOf = (leaf: Leaf, fault: Spoilt, row: number): (readonly [number, number])[] =>
+  (fault.or ?? []).flatMap((key) => {
+    const other = leaf.at.get(key);
+    return other ? [[other[2] === 1 ? other[0] : row, other[1]] as const] : [];
+  });
+
+/** Spoils one line that can hold the fault: a line in which nothing stands, or that stays the same, is passed over. */
+function spoil(kept: Kept, fault: Spoilt, draw: Draw): StrangeBook | undefined {
+  const leaf = kept.leaves.find((one) => one.at.has(fault.at));
+  const [top, column, rows] = leaf?.at.get(fault.at) ?? [0, 0, 0];
+  if (!leaf || rows === 0) return undefined;
+  for (let tries = 0; tries < (fault.line === undefined ? 20 : 1); tries++) {
+    const row = top + (fault.line ?? Math.min(rows - 1, Math.floor(draw.between(0, rows))));
+    const was = plainOf(leaf.cells[row]?.[column] ?? null);
+    if (was === null || was === 0) continue;
+    const now = fault.to(was);
+    if (now === was) continue;
+    leaf.put(row, column, now, leaf.formats[row]?.[column]);
+    return {
+      ...bookOf(kept),
+      fault: { kind: fault.kind, sheet: leaf.name, cells: [[row, column], ...othersOf(leaf, fault, row)] },
+    };
+  }
+  return undefined;
+}
+
+/** One fault a book. */
 export const spoiltOthers = (seed: number, each: number): StrangeBook[] =>
   BOOKS.flatMap((make, b) =>
     make(drawer(1)).faults.flatMap((_, f) =>
-      Array.from({ length: each }, (_t, time): StrangeBook | undefined => {
+      Array.from({ length: each }, (_t, time): StrangeBook[] => {
         const draw = drawer(seed + 101 * b + 13 * f + 7 * time);
         const kept = make(draw);
         const fault = kept.faults[f];
-        const leaf = kept.leaves.find((one) => one.at.has(fault?.at ?? ''));
-        const place = leaf?.at.get(fault?.at ?? '');
-        if (!fault || !leaf || !place) return undefined;
-        const [top, column, rows] = place;
-        for (let tries = 0; tries < 20; tries++) {
-          const row = top + (fault.line ?? (rows === 1 ? 0 : Math.min(rows - 1, Math.floor(draw.between(0, rows)))));
-          const was = leaf.cells[row]?.[column] ?? null;
-          const plain = Array.isArray(was) ? (was[0] as Cell) : (was as Cell);
-          const now = fault.to(plain);
-          if (plain === null || plain === 0 || JSON.stringify(now) === JSON.stringify(was)) {
-            if (fault.line !== undefined) return undefined;
-            continue;
-          }
-          leaf.put(row, column, now, leaf.formats[row]?.[column]);
-          const others = (fault.or ?? []).flatMap((key) => {
-            const other = leaf.at.get(key);
-            return other ? [[other[2] === 1 ? other[0] : row, other[1]] as const] : [];
-          });
-          return { ...bookOf(kept), fault: { kind: fault.kind, sheet: leaf.name, cells: [[row, column], ...others] } };
-        }
-        return undefined;
-      }).filter((book) => book !== undefined),
+        return (fault && [spoil(kept, fault, draw)].filter((book) => book !== undefined)) ?? [];
+      }).flat(),
     ),
   );

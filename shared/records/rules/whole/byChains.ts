@@ -68,7 +68,8 @@ interface Followed {
 function follow(table: RecordTable, one: Chain): Followed | undefined {
   const result = valuesOf(table, one.result);
   const inputs = one.inputs.map((field) => valuesOf(table, field));
-  if (!result || columnOf(table, one.result) < 0 || inputs.some((list) => list === undefined)) return undefined;
+  if (!result || columnOf(table, one.result) < 0 || inputs.some((list) => list === undefined))
+    return undefined;
   const logs = result.map((x, i) => {
     const made = inputs.reduce((product, list) => product * (list?.[i] ?? NaN), 1);
     return x > 0 && made > 0 ? Math.log10(x / made) : NaN;
@@ -77,17 +78,30 @@ function follow(table: RecordTable, one: Chain): Followed | undefined {
   return n < LEAST || !(spread < MOST_SPREAD) ? undefined : { chain: one, logs, middle, spread, n };
 }
 
-function cellsOf(table: RecordTable, { chain: one }: Followed, record: number, off: number): Suspicion['cells'] {
-  const parts = [one.result, ...one.inputs].flatMap((field, i): (At & { weight: number; meant: number | undefined })[] => {
-    const column = field === 'span' ? -1 : columnOf(table, field);
-    if (column < 0) return [];
-    const at = { record, column };
-    const seen = table.columns[column]?.plain[record] ?? NaN;
-    const wanted = seen * 10 ** (i === 0 ? -off : off);
-    const meant = Number(wanted.toPrecision(4));
-    const slip = isSlip(seen, meant) ? 3 : 1;
-    return [{ ...at, weight: isComputed(table, at) ? 0.02 : (1 + Math.min(12, oddness(table, at))) * slip, meant: isSlip(seen, meant) ? meant : undefined }];
-  });
+function cellsOf(
+  table: RecordTable,
+  { chain: one }: Followed,
+  record: number,
+  off: number,
+): Suspicion['cells'] {
+  const parts = [one.result, ...one.inputs].flatMap(
+    (field, i): (At & { weight: number; meant: number | undefined })[] => {
+      const column = field === 'span' ? -1 : columnOf(table, field);
+      if (column < 0) return [];
+      const at = { record, column };
+      const seen = table.columns[column]?.plain[record] ?? NaN;
+      const wanted = seen * 10 ** (i === 0 ? -off : off);
+      const meant = Number(wanted.toPrecision(4));
+      const slip = isSlip(seen, meant) ? 3 : 1;
+      return [
+        {
+          ...at,
+          weight: isComputed(table, at) ? 0.02 : (1 + Math.min(12, oddness(table, at))) * slip,
+          meant: isSlip(seen, meant) ? meant : undefined,
+        },
+      ];
+    },
+  );
   const sum = parts.reduce((all, { weight }) => all + weight, 0);
   return parts.map(({ weight, ...rest }) => ({ ...rest, share: weight / sum }));
 }
@@ -102,9 +116,13 @@ export function brokenChains(table: RecordTable): Suspicion[] {
   return [...best.values()].flatMap((found): Suspicion[] => {
     const { chain: one, logs, middle, spread, n } = found;
     const limit = Math.max(LEAST_OFF, 6 * spread);
-    const broken = Array.from(logs.keys()).filter((record) => Math.abs((logs[record] ?? NaN) - middle) > limit);
+    const broken = Array.from(logs.keys()).filter(
+      (record) => Math.abs((logs[record] ?? NaN) - middle) > limit,
+    );
     if (broken.length > Math.max(1, MOST_BROKEN * n)) return [];
-    const names = one.inputs.filter((field): field is NumericField => field !== 'span').map((field) => `"${headingAt(table, columnOf(table, field))}"`);
+    const names = one.inputs
+      .filter((field): field is NumericField => field !== 'span')
+      .map((field) => `"${headingAt(table, columnOf(table, field))}"`);
     return broken.map((record) => {
       const off = (logs[record] ?? NaN) - middle;
       return {
@@ -133,13 +151,18 @@ export function unlikeItsGroup(table: RecordTable): Suspicion[] {
       const mine = counts.get(groups[i] ?? '') ?? new Map<number, number>();
       counts.set(groups[i] ?? '', mine.set(x, (mine.get(x) ?? 0) + 1));
     });
-    const modes = new Map([...counts].map(([group, mine]) => [group, [...mine].sort((a, b) => b[1] - a[1])[0]?.[0] ?? NaN] as const));
+    const modes = new Map(
+      [...counts].map(
+        ([group, mine]) => [group, [...mine].sort((a, b) => b[1] - a[1])[0]?.[0] ?? NaN] as const,
+      ),
+    );
     const filled = list.filter((x) => !Number.isNaN(x)).length;
     const usual = list.filter((x, i) => x === modes.get(groups[i] ?? '')).length;
     if (filled < 6 || usual < MOST_OFTEN * filled || usual === filled) return [];
     return Array.from(list.entries()).flatMap(([record, x]): Suspicion[] => {
       const mode = modes.get(groups[record] ?? '') ?? NaN;
-      if (Number.isNaN(x) || x === mode || !isSlip(x, mode) || counts.get(groups[record] ?? '')?.get(x) !== 1) return [];
+      if (Number.isNaN(x) || x === mode || !isSlip(x, mode) || counts.get(groups[record] ?? '')?.get(x) !== 1)
+        return [];
       return [
         {
           rule: 'WHOLE.KEPT',
@@ -153,7 +176,7 @@ export function unlikeItsGroup(table: RecordTable): Suspicion[] {
 }
 
 const LEAST_TIMES = 6;
-/** Day after day in one column of a matrix: ten times the day before and the day after, and right again without the nought. */
+/** In one column of a matrix: ten times the day before and the day after, and right again without the nought. */
 export function leapsInMatrix(table: RecordTable): Suspicion[] {
   return table.mapping.flatMap(({ isRepeated, field }, column): Suspicion[] => {
     const list = table.columns[column]?.plain;
@@ -179,7 +202,9 @@ export function leapsInMatrix(table: RecordTable): Suspicion[] {
 
 /** Fish of one line counted at growing ages: they do not become more. */
 export function moreWithAge(table: RecordTable): Suspicion[] {
-  const columns = table.mapping.flatMap(({ isRepeated, field }, i) => (isRepeated && field === 'fish' ? [i] : []));
+  const columns = table.mapping.flatMap(({ isRepeated, field }, i) =>
+    isRepeated && field === 'fish' ? [i] : [],
+  );
   if (columns.length < 2) return [];
   const middles = columns.map((column) => table.columns[column]?.content.middle ?? NaN);
   if (!middles.every((x, i) => i === 0 || x < (middles[i - 1] ?? NaN))) return [];
@@ -188,7 +213,10 @@ export function moreWithAge(table: RecordTable): Suspicion[] {
     for (const [i, column] of columns.entries()) {
       const before = columns[i - 1];
       if (before === undefined) continue;
-      const [was, now] = [table.columns[before]?.plain[record] ?? NaN, table.columns[column]?.plain[record] ?? NaN];
+      const [was, now] = [
+        table.columns[before]?.plain[record] ?? NaN,
+        table.columns[column]?.plain[record] ?? NaN,
+      ];
       if (!(now > 1.001 * was)) continue;
       const odd = [before, column].map((one) => 0.5 + oddness(table, { record, column: one }));
       const sum = (odd[0] ?? 0) + (odd[1] ?? 0);

@@ -14,22 +14,29 @@ interface Dated {
   readonly column: number;
   readonly values: Float64Array;
 }
-const dateColumns = (table: RecordTable): Dated[] =>
-  table.columns.flatMap(({ moments }, column) => {
-    if (!moments) return [];
-    const kept = moments.values.filter((x) => !Number.isNaN(x));
-    return kept.length >= 3 && kept.filter(isDated).length >= 0.8 * kept.length
-      ? [{ column, values: moments.values }]
-      : [];
-  });
-const clockColumns = (table: RecordTable): Dated[] =>
-  table.columns.flatMap(({ moments }, column) => {
-    if (!moments) return [];
-    const kept = moments.values.filter((x) => !Number.isNaN(x));
-    return kept.length >= 3 && kept.filter(isClock).length >= 0.8 * kept.length
-      ? [{ column, values: moments.values }]
-      : [];
-  });
+/** Columns of which at least four in five moments are of the kind; worked out once a table. */
+const columnsOf = (isOne: (value: number) => boolean): ((table: RecordTable) => readonly Dated[]) => {
+  const known = new WeakMap<RecordTable, readonly Dated[]>();
+  return (table) => {
+    let found = known.get(table);
+    if (!found) {
+      found = table.columns.flatMap(({ moments }, column) => {
+        if (!moments) return [];
+        let [kept, fitting] = [0, 0];
+        for (const x of moments.values) {
+          if (Number.isNaN(x)) continue;
+          kept++;
+          if (isOne(x)) fitting++;
+        }
+        return kept >= 3 && fitting >= 0.8 * kept ? [{ column, values: moments.values }] : [];
+      });
+      known.set(table, found);
+    }
+    return found;
+  };
+};
+const dateColumns = columnsOf(isDated);
+const clockColumns = columnsOf(isClock);
 
 const dateWord = (serial: number): string => `${dayText(serial)} ${dayParts(serial).year}`;
 
@@ -356,7 +363,8 @@ function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: 
       )
         broken.push(record);
     }
-    if (tried < 4 || broken.length > Math.max(1, (isNamed ? 0.5 : 0.3) * tried) || new Set(list).size < 3) continue;
+    if (tried < 4 || broken.length > Math.max(1, (isNamed ? 0.5 : 0.3) * tried) || new Set(list).size < 3)
+      continue;
     return broken.map((record) => ({
       rule: 'WHOLE.STATED',
       weight: 1.6,
@@ -383,9 +391,14 @@ function farDays(table: RecordTable): Suspicion[] {
   return dateColumns(table).flatMap(({ column, values }): Suspicion[] => {
     const days = Array.from(values.filter(isDated)).sort((x, y) => x - y);
     if (days.length < LEAST_DATES) return [];
-    const [low, high] = [0.1, 0.9].map((share) => days[Math.floor(share * (days.length - 1))] ?? NaN) as [number, number];
+    const [low, high] = [0.1, 0.9].map((share) => days[Math.floor(share * (days.length - 1))] ?? NaN) as [
+      number,
+      number,
+    ];
     const reach = Math.max(LEAST_YEARS_OFF, high - low);
-    const far = Array.from(values.entries()).filter(([, x]) => isDated(x) && (x < low - reach || x > high + reach));
+    const far = Array.from(values.entries()).filter(
+      ([, x]) => isDated(x) && (x < low - reach || x > high + reach),
+    );
     if (far.length > Math.max(1, 0.1 * days.length)) return [];
     return far.flatMap(([record, x]): Suspicion[] => {
       const meant = slippedTo(x, low - reach / 2, high + reach / 2);

@@ -25,7 +25,12 @@ const MOST_ROWS = 20_000;
 const MOST_KEYS = 6;
 const isDated = (x: number): boolean => x > 20_000 && x < 80_000;
 
-function keysFrom(table: RecordTable, column: number, kind: Keys['kind'], keyOf: (record: number) => string | undefined): Keys | undefined {
+function keysFrom(
+  table: RecordTable,
+  column: number,
+  kind: Keys['kind'],
+  keyOf: (record: number) => string | undefined,
+): Keys | undefined {
   const records = new Map<string, number[]>();
   let filled = 0;
   for (let record = 0; record < table.length; record++) {
@@ -63,13 +68,17 @@ function keysOf(table: RecordTable): Keys[] {
         const at = (record: number): number => values[record] ?? NaN;
         return [
           keysFrom(table, column, 'day', (r) => (isDated(at(r)) ? `day ${Math.floor(at(r))}` : undefined)),
-          keysFrom(table, column, 'month', (r) => (isDated(at(r)) ? monthKey(dayParts(at(r)).month) : undefined)),
+          keysFrom(table, column, 'month', (r) =>
+            isDated(at(r)) ? monthKey(dayParts(at(r)).month) : undefined,
+          ),
         ];
       }
       const name = nameAt(table, column);
       const months = keysFrom(table, column, 'month', (r) => {
         const cell = run.cellAt(r);
-        return typeof cell === 'string' ? monthKey(monthOf(cell.trim().split(/[\s.'/-]/)[0] ?? '')) : undefined;
+        return typeof cell === 'string'
+          ? monthKey(monthOf(cell.trim().split(/[\s.'/-]/)[0] ?? ''))
+          : undefined;
       });
       return months ? [months] : [keysFrom(table, column, 'name', name)];
     })
@@ -120,7 +129,13 @@ const isSame = (a: number, b: number): boolean =>
   Math.abs(a - b) <= Math.max(1e-6 * Math.abs(a), Number.isInteger(a) && Number.isInteger(b) ? 0 : CENT);
 
 /** Does a column of one table say the same as a column of the other, or its sum, key by key? */
-function agreement(from: Keys, to: Keys, keys: readonly string[], a: number, b: number): Agreement | undefined {
+function agreement(
+  from: Keys,
+  to: Keys,
+  keys: readonly string[],
+  a: number,
+  b: number,
+): Agreement | undefined {
   const pairs = keys.map((key): Pair => ({
     key,
     a: sumOf(from.table, a, from.records.get(key) ?? []),
@@ -131,7 +146,8 @@ function agreement(from: Keys, to: Keys, keys: readonly string[], a: number, b: 
   const both = said.filter((one) => !Number.isNaN(one.a) && !Number.isNaN(one.b));
   const held = both.filter((one) => isSame(one.a, one.b));
   const values = new Set(held.map((one) => one.a));
-  if (held.length < LEAST_KEYS || values.size < LEAST_KEYS || [...values].filter(isTelling).length < 2) return undefined;
+  if (held.length < LEAST_KEYS || values.size < LEAST_KEYS || [...values].filter(isTelling).length < 2)
+    return undefined;
   if (held.length < LEAST_AGREEING * said.length) return undefined;
   return { from, to, a, b, holds: held.length, broken: said.filter((one) => !held.includes(one)) };
 }
@@ -139,7 +155,11 @@ function agreement(from: Keys, to: Keys, keys: readonly string[], a: number, b: 
 const MOST_COLUMNS = 30;
 const numbersOf = ({ columns, mapping }: RecordTable, key: number): number[] =>
   columns
-    .flatMap(({ plain: list }, i) => (i !== key && mapping[i]?.field !== 'note' && !isCounted(list) && list.some((x) => Math.abs(x) > 0) ? [i] : []))
+    .flatMap(({ plain: list }, i) =>
+      i !== key && mapping[i]?.field !== 'note' && !isCounted(list) && list.some((x) => Math.abs(x) > 0)
+        ? [i]
+        : [],
+    )
     .slice(0, MOST_COLUMNS);
 
 function agreements(from: Keys, to: Keys): Agreement[] {
@@ -166,31 +186,66 @@ function slipped({ to, b }: Agreement, pair: Pair): number | undefined {
   });
 }
 
+/** The cells of a pair that disagrees: here one, there one or the lines of a sum. */
+interface Disagreement {
+  readonly here: Spot | undefined;
+  readonly there: readonly Spot[];
+  readonly others: readonly number[];
+  /** The line of the sum that one slip would put right. */
+  readonly slip: number | undefined;
+  /** The single cell there is the likelier one. */
+  readonly isThere: boolean;
+  readonly isComputed: boolean;
+}
+function disagreement(one: Agreement, pair: Pair, record: number): Disagreement {
+  const { from, to, a, b } = one;
+  const others = to.records.get(pair.key) ?? [];
+  const slip = others.length > 1 ? slipped(one, pair) : undefined;
+  const isWorkedHere = isComputed(from.table, { record, column: a });
+  const single = others.length === 1 ? others[0] : undefined;
+  const isOddThere =
+    single !== undefined &&
+    oddness(to.table, { record: single, column: b }) > 2 * oddness(from.table, { record, column: a });
+  return {
+    here: spotOf(from.table, { record, column: a }),
+    there: others.flatMap((r) => spotOf(to.table, { record: r, column: b }) ?? []),
+    others,
+    slip,
+    isThere: single !== undefined && (isWorkedHere || isOddThere),
+    isComputed: isWorkedHere && others.some((r) => isComputed(to.table, { record: r, column: b })),
+  };
+}
+
+const MOST_NAMED = 12;
+/** The cell to look at, what stands there and what would agree. */
+function mainOf({ to, b }: Agreement, { here, there, slip, isThere }: Disagreement, pair: Pair) {
+  const [x, y] = [zero(pair.a), zero(pair.b)];
+  if (slip === undefined)
+    return isThere ? { spot: there[0], seen: y, expected: x } : { spot: here, seen: x, expected: y };
+  const seen = valueOf(to.table, b, slip);
+  return { spot: spotOf(to.table, { record: slip, column: b }), seen, expected: seen + x - y };
+}
+
 function verdict(one: Agreement, pair: Pair): TableVerdict | undefined {
   const { from, to, a, b } = one;
   const [record] = from.records.get(pair.key) ?? [];
   if (record === undefined) return undefined;
-  const others = to.records.get(pair.key) ?? [];
-  const here = spotOf(from.table, { record, column: a });
-  const there = others.flatMap((r) => spotOf(to.table, { record: r, column: b }) ?? []);
-  const slip = others.length > 1 ? slipped(one, pair) : undefined;
-  const isWorkedHere = isComputed(from.table, { record, column: a });
-  const isWorkedThere = others.some((r) => isComputed(to.table, { record: r, column: b }));
-  if (isWorkedHere && isWorkedThere) return undefined;
-  const oddThere = others.length === 1 && oddness(to.table, { record: others[0] ?? 0, column: b }) > 2 * oddness(from.table, { record, column: a });
-  const isThere = slip !== undefined || (others.length === 1 && (isWorkedHere || oddThere));
-  const main = slip === undefined ? (isThere ? there[0] : here) : spotOf(to.table, { record: slip, column: b });
-  if (!main) return undefined;
-  const [seen, expected] = isThere && slip === undefined ? [pair.b, pair.a] : [pair.a, pair.b];
+  const found = disagreement(one, pair, record);
+  const { spot, seen, expected } = mainOf(one, found, pair);
+  if (!spot || found.isComputed) return undefined;
+  const isSum = found.others.length > 1;
+  const rest = [found.here, ...found.there].filter(
+    (other): other is Spot => other !== undefined && other !== spot,
+  );
   const name = `"${headingAt(from.table, a)}" of sheet ${from.table.title}`;
-  const other = `${others.length > 1 ? 'the lines of' : ''} "${headingAt(to.table, b)}" of sheet ${to.table.title}`.trim();
+  const other = `${isSum ? 'the lines of ' : ''}"${headingAt(to.table, b)}" of sheet ${to.table.title}`;
   return {
-    spot: main,
-    related: [here, ...there].filter((spot): spot is Spot => spot !== undefined && spot !== main).slice(0, 12),
-    ...(others.length === 1 ? { or: [here, ...there].filter((spot): spot is Spot => spot !== undefined && spot !== main) } : { or: main === here ? [] : here ? [here] : [] }),
-    seen: plain(slip === undefined ? zero(seen) : valueOf(to.table, b, slip), 9),
-    expected: plain(slip === undefined ? zero(expected) : valueOf(to.table, b, slip) + zero(pair.a) - zero(pair.b), 9),
-    sentence: `${name} says ${plain(zero(pair.a), 9)} and ${other} ${others.length > 1 ? 'give' : 'says'} ${plain(zero(pair.b), 9)} for ${keyWord(one, record)}; ${one.holds} others agree.`,
+    spot,
+    related: rest.slice(0, MOST_NAMED),
+    or: isSum ? rest.slice(0, 1).filter((cell) => cell === found.here) : rest,
+    seen: plain(seen, 9),
+    expected: plain(expected, 9),
+    sentence: `${name} says ${plain(zero(pair.a), 9)} and ${other} ${isSum ? 'give' : 'says'} ${plain(zero(pair.b), 9)} for ${keyWord(one, record)}; ${one.holds} others agree.`,
   };
 }
 const keyWord = ({ from }: Agreement, record: number): string => {
@@ -239,13 +294,18 @@ function overSold(from: Keys, to: Keys): TableVerdict[] {
   const keys = common(from, to);
   const over = keys.filter((key) => {
     const [record] = from.records.get(key) ?? [];
-    return sumOf(to.table, sold, to.records.get(key) ?? []) > (from.table.numbers[field]?.[record ?? -1] ?? NaN);
+    return (
+      sumOf(to.table, sold, to.records.get(key) ?? []) > (from.table.numbers[field]?.[record ?? -1] ?? NaN)
+    );
   });
   if (keys.length < 4 || over.length > Math.max(1, 0.2 * keys.length)) return [];
   return over.flatMap((key): TableVerdict[] => {
-    const records = [...(to.records.get(key) ?? [])].sort((x, y) => valueOf(to.table, sold, y) - valueOf(to.table, sold, x));
+    const records = [...(to.records.get(key) ?? [])].sort(
+      (x, y) => valueOf(to.table, sold, y) - valueOf(to.table, sold, x),
+    );
     const [record] = from.records.get(key) ?? [];
-    const spot = records[0] === undefined ? undefined : spotOf(to.table, { record: records[0], column: sold });
+    const spot =
+      records[0] === undefined ? undefined : spotOf(to.table, { record: records[0], column: sold });
     const here = record === undefined ? undefined : spotOf(from.table, { record, column: had });
     const sum = sumOf(to.table, sold, records);
     return spot
@@ -266,7 +326,10 @@ function overSold(from: Keys, to: Keys): TableVerdict[] {
 const MOST_TABLES = 16;
 /** What the tables of a book say of the same thing: sums of months, fish moved, counts carried from sheet to sheet. */
 export function betweenTables(tables: readonly RecordTable[]): TableVerdict[] {
-  const keyed = tables.filter(({ length }) => length >= LEAST_KEYS).slice(0, MOST_TABLES).map(keysOf);
+  const keyed = tables
+    .filter(({ length }) => length >= LEAST_KEYS)
+    .slice(0, MOST_TABLES)
+    .map(keysOf);
   const found: TableVerdict[] = [];
   const seen = new Set<Spot['sheet'] | string>();
   const take = (one: TableVerdict | undefined): void => {
@@ -283,7 +346,8 @@ export function betweenTables(tables: readonly RecordTable[]): TableVerdict[] {
       for (const from of mine)
         for (const to of theirs) {
           const isMirrored = to.isUnique && j < i;
-          if (!isMirrored) for (const one of agreements(from, to)) for (const pair of one.broken) take(verdict(one, pair));
+          if (!isMirrored)
+            for (const one of agreements(from, to)) for (const pair of one.broken) take(verdict(one, pair));
           for (const one of [...strayNames(from, to), ...overSold(from, to)]) take(one);
         }
     }
@@ -305,7 +369,7 @@ export const sheetRules: readonly BookRule[] = [
     title: 'Two sheets disagree',
     needs: [[]],
     checks:
-      'Figures of one sheet that stand, or whose sum stands, on another by run, tank, day or month, where that holds in two of three; names that stand in no line of the other sheet; more sold of a run than it had.',
+      'Figures that stand elsewhere by run, tank, day or month, or as a sum; stray names; more sold than there was.',
     why: 'One of the two was typed wrongly, or not carried over.',
     sources: ['PRACTICE'],
     check: (tables) => (tables.length < 2 ? 'the book has only one table' : betweenTables(tables)),

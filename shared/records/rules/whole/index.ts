@@ -249,14 +249,20 @@ export const wholeRules: readonly TableRule[] = [
   rule(
     'WHOLE.CHAIN',
     'A product that does not come out',
-    'Larvae by eggs, share fertilised and share hatched, amounts by rate and volume, money by number and price, and the like, each against the habit of the table, whatever the units.',
+    'Larvae by eggs and shares, amounts by rate and volume, money by number and price, whatever the units.',
     'One of the figures of the line is wrong by a factor.',
     [
       fires(
         {
           Sheet: [
             ['Run', 'Eggs', 'Fertilised %', 'Hatched %', 'Larvae'],
-            ...[70, 62, 75, 15, 68, 72].map((hatch, i): Row => [`R${i + 1}`, 90000 + 7300 * i, 80, hatch, Math.round((90000 + 7300 * i) * 0.008 * (i === 3 ? 60 : hatch))]),
+            ...[70, 62, 75, 15, 68, 72].map((hatch, i): Row => [
+              `R${i + 1}`,
+              90000 + 7300 * i,
+              80,
+              hatch,
+              Math.round((90000 + 7300 * i) * 0.008 * (i === 3 ? 60 : hatch)),
+            ]),
           ],
         },
         'too much',
@@ -265,7 +271,13 @@ export const wholeRules: readonly TableRule[] = [
       quiet({
         Sheet: [
           ['Run', 'Eggs', 'Fertilised %', 'Hatched %', 'Larvae'],
-          ...[70, 62, 75, 60, 68, 72].map((hatch, i): Row => [`R${i + 1}`, 90000 + 7300 * i, 80, hatch, Math.round((90000 + 7300 * i) * 0.008 * hatch)]),
+          ...[70, 62, 75, 60, 68, 72].map((hatch, i): Row => [
+            `R${i + 1}`,
+            90000 + 7300 * i,
+            80,
+            hatch,
+            Math.round((90000 + 7300 * i) * 0.008 * hatch),
+          ]),
         ],
       }),
     ],
@@ -280,7 +292,11 @@ export const wholeRules: readonly TableRule[] = [
         {
           Sheet: [
             ['Tank', 'Volume (L)', 'pH'],
-            ...Array.from({ length: 12 }, (_, i): Row => [`T${1 + (i % 2)}`, i === 5 ? 505 : i % 2 ? 550 : 800, round1(6.5 + 0.1 * (i % 5))]),
+            ...Array.from({ length: 12 }, (_, i): Row => [
+              `T${1 + (i % 2)}`,
+              i === 5 ? 505 : i % 2 ? 550 : 800,
+              round1(6.5 + 0.1 * (i % 5)),
+            ]),
           ],
         },
         'in the other lines',
@@ -289,7 +305,11 @@ export const wholeRules: readonly TableRule[] = [
       quiet({
         Sheet: [
           ['Tank', 'Volume (L)', 'pH'],
-          ...Array.from({ length: 12 }, (_, i): Row => [`T${1 + (i % 2)}`, i % 2 ? 550 : 800, round1(6.5 + 0.1 * (i % 5))]),
+          ...Array.from({ length: 12 }, (_, i): Row => [
+            `T${1 + (i % 2)}`,
+            i % 2 ? 550 : 800,
+            round1(6.5 + 0.1 * (i % 5)),
+          ]),
         ],
       }),
     ],
