@@ -97,6 +97,8 @@ function worthOf(
   let worth = beside(field, sure) + Math.min(1, 0.22 * most);
   if (SPAWNING_DAYS.has(field) && !isSpawning) worth -= 1.6;
   if (REARING_DAYS.has(field) && isSale) worth -= 1.6;
+  // Beside pH grams are given to the water, not against a disease.
+  if (field === 'treatAmount' && sure.has('ph') && !sure.has('treatRate')) worth -= 1;
   if (MONEY.has(field) && most < 2 && !isMoneySaid) worth -= 1;
   return worth;
 }
