@@ -78,6 +78,9 @@ const AIR_MAY_DO = 0.03;
 const AIR_MAY_STILL_DO = 0.1;
 /** A rise, pH, by the last hour of air that says gas is still leaving, whatever air may still do. */
 const RISING = 0.3;
+/** So close below the window, pH, untouched water is given air as long as it rises by more than a meter's error. */
+const EDGE = 0.25;
+const CREEPING = 0.05;
 /** Chance of standing inside at which no more product is given. */
 const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
@@ -252,6 +255,8 @@ const below = (v: View): Advice => {
     if (!segment.isAired && mayDo >= AIR_MAY_DO)
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     const isUntouched = last(segment.series.doses) === 0;
+    const isCreeping = !hasDose(v.log) && v.read >= aim.bottom - EDGE && risen(v) > CREEPING;
+    if (segment.isAired && isCreeping) return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
     const mayStillDo = mayDo >= AIR_MAY_STILL_DO || risen(v) >= RISING;
     if (segment.isAired && !segment.isSettled && isUntouched && mayStillDo)
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
