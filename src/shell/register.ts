@@ -11,6 +11,8 @@ import type { LastErrors } from './lastErrors';
 export interface Host {
   associate(id: string, body: (...args: unknown[]) => unknown): void;
   readonly Error: ErrorClass;
+  /** A host that cannot wait for an answer is given what fetches code that would come later; Excel has none. */
+  prepare?(fetchAll: () => Promise<void>): void;
 }
 
 interface Call {
@@ -92,7 +94,7 @@ export function registerAll(functions: readonly SheetFunction[], host: Host, err
 
 /**
  * Functions whose code comes when the first of them is called. Until it is there the host shows that the cell is
- * being worked on; a failed load is tried again at the next call.
+ * being worked on; a failed load is tried again at the next call. Once it is there, answers come at once.
  */
 export function registerLater(
   ids: readonly string[],
@@ -100,20 +102,24 @@ export function registerLater(
   host: Host,
   errors: LastErrors,
 ): void {
-  let loading: Promise<readonly SheetFunction[]> | undefined;
+  let loading: Promise<void> | undefined;
   const bodies = new Map<string, (...given: unknown[]) => unknown>();
-  const bodyOf = async (id: string): Promise<(...given: unknown[]) => unknown> => {
-    loading ??= load();
-    try {
-      for (const fn of await loading) bodies.set(fn.id, hostBody(fn, host.Error, errors));
-    } catch (fault) {
+  const fetchAll = async (): Promise<void> => {
+    for (const fn of await load()) bodies.set(fn.id, hostBody(fn, host.Error, errors));
+  };
+  const fetchOnce = (): Promise<void> =>
+    (loading ??= fetchAll().catch((fault: unknown) => {
       loading = undefined;
       throw fault;
-    }
+    }));
+  const answer = (id: string, given: readonly unknown[]): unknown => {
     const body = bodies.get(id);
     if (!body) throw new Error(`no function ${id}`);
-    return body;
+    return body(...given);
   };
   for (const id of ids)
-    host.associate(id, async (...given) => (bodies.get(id) ?? (await bodyOf(id)))(...given));
+    host.associate(id, (...given) =>
+      bodies.has(id) ? answer(id, given) : fetchOnce().then(() => answer(id, given)),
+    );
+  host.prepare?.(fetchOnce);
 }

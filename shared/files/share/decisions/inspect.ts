@@ -1,5 +1,6 @@
 import { hasSignature } from '../leaveOut/addin';
 import { typedForm } from '../references/calls';
+import { lex } from '../references/lex';
 import { problemsOf, spillProblems } from '../freeze';
 import { judgeOf, openBook, scanSheets } from '../open';
 import type { Opened } from '../open';
@@ -27,7 +28,7 @@ function notesOf(opened: Opened, scans: readonly SheetScan[], judge: ReturnType<
       );
   for (const scan of scans) {
     const { dropped } = editRules(scan.bytes, scan.root, (text) =>
-      judge.of(text, scan.info.index) === 'own' ? 'drop' : 'keep',
+      judge.of(text, lex(text), scan.info.index) === 'own' ? 'drop' : 'keep',
     );
     for (const rule of dropped)
       notes.push(

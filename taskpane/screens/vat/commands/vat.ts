@@ -5,7 +5,7 @@ import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';
 import { withEntries } from '../state/entries';
 import type { VatState } from '../state/notebook';
-import { cleared, contextOf, fieldsOf, readCard, textOf, withText } from '../state/vat';
+import { cleared, contextOf, fieldsOf, isUsual, readCard, textOf, withText } from '../state/vat';
 import { inVat, noteLines, quiet } from './notebook';
 
 export const addVat: Command<boolean> = {
@@ -77,7 +77,9 @@ export const pressKey: Command<string> = {
   perform: (state, key) => {
     const field = fieldsOf(state.vat).find((one) => one.key === state.vat.field);
     if (!field) return state;
-    const text = textOf(state.vat, field, state.settings.units);
+    const { units } = state.settings;
+    const usual = key !== 'erase' && isUsual(state.vat, field, units);
+    const text = usual ? '' : textOf(state.vat, field, units);
     const next =
       key === 'erase'
         ? text.slice(0, -1)
