@@ -44,7 +44,7 @@ const GAS = {
 } as const;
 
 /** A repeat reading this far from the one before says the water is not at rest. */
-const RESTLESS = 0.12;
+export const RESTLESS = 0.12;
 /** The same in standard errors of a reading: one decimal and paper strips scatter more than that. */
 const RESTLESS_ERRORS = 3;
 export const tolerance = (b: Beliefs): number => Math.max(RESTLESS, RESTLESS_ERRORS * b.noise);
@@ -192,7 +192,7 @@ export const chanceAsLow = (before: Segment, added: number, read: number): numbe
  * A reading lower than so many of 100 expected after a dose is read again: perhaps it has not mixed. In a vat where
  * that has been so before, any reading is.
  */
-const AS_LOW = { usual: 0.15, slow: 0.6 } as const;
+export const AS_LOW = { usual: 0.15, slow: 0.6 } as const;
 
 const eventOf = ({ event, hours }: TitrationEntry): EventName =>
   event === '' && hours !== undefined && hours >= NIGHT_HOURS ? 'night' : event;
