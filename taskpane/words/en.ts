@@ -292,6 +292,7 @@ export const en = {
     placeholder: 'for example: when will they hatch',
     best: 'This answers it',
     also: 'Also near',
+    nothing: (text: string) => `Nothing fits “${text}”. Look around by the step of the job:`,
     none: (text: string) => `Nothing fits “${text}” well. Nearest:`,
     outside: 'Spawnbook does not know this: ask a vet, the label and local rules.',
     diagnose: 'Spawnbook does not say what ails fish. These numbers may help to find out:',

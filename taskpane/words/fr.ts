@@ -306,6 +306,7 @@ export const fr: Words = {
     placeholder: 'par exemple : quand vont-ils éclore',
     best: 'Ceci répond',
     also: 'Proche aussi',
+    nothing: (text) => `Rien ne va avec « ${text} ». Cherchez par étape du travail :`,
     none: (text) => `Rien ne convient bien à « ${text} ». Le plus proche :`,
     outside: 'Spawnbook ne sait pas cela : demandez à un vétérinaire, à l’étiquette, aux règles locales.',
     diagnose: 'Spawnbook ne dit pas de quoi souffrent les poissons. Ces chiffres peuvent aider :',
