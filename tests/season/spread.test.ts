@@ -26,8 +26,14 @@ test('two vats of one batch are never one vat and an empty one', () => {
   expect(vatsOf(two, 'fry')).toBe(2);
 });
 
-test('a few fish do not spread', () => {
-  expect(vatsOf(runOf({ ...RUN, wanted: 2000, vats: 8 }), 'fry')).toBe(1);
+test('fish nobody ordered count too: 6,000 are wanted, the females give six times as many', () => {
+  const many = runOf({ ...RUN, wanted: 6000, vats: 3, vatLitres: 600, temperature: 26 });
+  expect(many.plan.batches[0]?.feeding).toBeGreaterThan(12_000);
+  expect(densest(many, 'fry')).toBeLessThanOrEqual(51);
+});
+
+test('a few fish in a big vat do not spread', () => {
+  expect(vatsOf(runOf({ ...RUN, wanted: 2000, females: 1, vats: 8, vatLitres: 3000 }), 'fry')).toBe(1);
 });
 
 test('nothing stands in the way only where the vats ask for nothing and the orders are likely', () => {

@@ -10,13 +10,21 @@ import { copyOf, freeVats, fromOf, hasBegun, litresHeld, litresNeeded } from './
  */
 const SPARSER = 2;
 
+/** Water for all eggs or larvae its females give on average, those nobody ordered among them, at their closest. */
+function litresOfAll({ problem }: BatchSchedule, batch: Batch, stage: number): number {
+  const a = problem.assumed;
+  const eggs = batch.eggs * (batch.shares[0]?.candidate.eggFactor ?? 1);
+  return [eggs / a.eggsPerLitre, (eggs * a.hatch * a.yolkSurvival) / a.larvaePerLitre, 0][stage] ?? 0;
+}
+
 /** More vats for a stage of a batch, as long as any stand free from its beginning to its end. */
 function spreadStage(schedule: BatchSchedule, batch: Batch, stage: number): void {
   const held = batch.holds.filter((hold) => hold.stage === stage);
   const from = fromOf(batch, stage);
   if (held.length === 0 || from === undefined || hasBegun(batch, stage)) return;
   const to = Math.max(...held.map((hold) => hold.to));
-  const missing = SPARSER * litresNeeded(schedule, batch, stage) - litresHeld(schedule, batch, stage);
+  const closest = Math.max(litresNeeded(schedule, batch, stage), litresOfAll(schedule, batch, stage));
+  const missing = SPARSER * closest - litresHeld(schedule, batch, stage);
   if (missing <= 0) return;
   const taken = new Set(held.map(({ vat }) => vat));
   const free = freeVats(schedule, batch.id, stage, from, to).filter((vat) => !taken.has(vat));
