@@ -10,6 +10,7 @@ import { isSameFile, writeWhole } from './writeWhole';
 const USAGE = `Makes a copy of a workbook that opens anywhere with the same values, and a page that says where they come from.
   npm run share -- season.xlsx copy.xlsx                      the copy
   npm run share -- season.xlsx copy.xlsx --sheets Plan,Money  only these sheets
+  npm run share -- season.xlsx copy.xlsx --sheets Plan --keep-results   what the sheets left out were worked into stays
   npm run share -- season.xlsx copy.xlsx --blank 'Fish!C'     this column emptied, and what would reveal it (may be repeated)
   npm run share -- season.xlsx copy.xlsx --personal           authors, paths, printers and the like taken out
   npm run share -- season.xlsx copy.xlsx --keep-alive         simple functions become native formulas instead of values
@@ -53,6 +54,7 @@ function write(from: string, to: string, bytes: Uint8Array, isForced: boolean): 
 const OPTIONS = {
   sheets: { type: 'string', multiple: true },
   blank: { type: 'string', multiple: true },
+  'keep-results': { type: 'boolean' },
   'keep-alive': { type: 'boolean' },
   personal: { type: 'boolean' },
   verify: { type: 'string' },
@@ -97,6 +99,7 @@ function mend(from: string, to: string, file: Uint8Array, isForced: boolean): nu
     return 0;
   }
   say(`${result.repaired} formulas got their spelling back.`);
+  for (const sentence of result.sentences) say(sentence);
   return write(from, to, result.bytes, isForced);
 }
 
@@ -109,6 +112,7 @@ function copy(from: string, to: string, file: Uint8Array, values: Values): numbe
     workbook: basename(from),
     date: values.date ?? new Date().toISOString().slice(0, 10),
     keepAlive: values['keep-alive'] === true,
+    keepResults: values['keep-results'] === true,
     personal: values.personal === true,
     acceptProblems: values.accept === true,
     blank: values.blank ?? [],
@@ -134,10 +138,7 @@ function tell(to: string, report: FreezeReport): void {
   for (const problem of report.problems) say(`Note: ${problem.sentence}`);
   for (const line of report.removed) say(`Changed: ${line}`);
   for (const line of report.left) say(`Still there: ${line}`);
-  if (report.page !== undefined)
-    say(
-      `The page "${report.page}" says where the numbers come from. Digest of everything: ${report.digest ?? ''}`,
-    );
+  say(`The page "${report.page}" says where the numbers come from. Digest of everything: ${report.digest}`);
 }
 
 /** From one file to another, never onto itself. */

@@ -11,6 +11,8 @@ import type { LastErrors } from './lastErrors';
 export interface Host {
   associate(id: string, body: (...args: unknown[]) => unknown): void;
   readonly Error: ErrorClass;
+  /** A host that cannot wait for an answer is given what fetches code that would come later; Excel has none. */
+  prepare?(fetchAll: () => Promise<void>): void;
 }
 
 interface Call {
@@ -66,6 +68,15 @@ function note(errors: LastErrors, fn: SheetFunction, call: Call, result: Cell | 
   else errors.forget(call.address);
 }
 
+/** Rows looked at: enough to meet a blank, few enough to cost nothing beside the call. */
+const MOST_LOOKED = 1_000;
+const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
+/** A blank inside a range that arrives as null shows, without asking, that this host keeps blanks apart from 0. */
+const holdsBlank = (given: readonly unknown[]): boolean =>
+  given.some(
+    (one) => isList(one) && one.slice(0, MOST_LOOKED).some((line) => isList(line) && line.includes(null)),
+  );
+
 /**
  * The body Excel calls: the declared arguments, null where left out, then the invocation. Answers with rows
  * of cells; an answer that is an error as a whole is thrown as the host's own error, which is how every host
@@ -79,6 +90,7 @@ export function hostBody(
   const names = fn.params.map((p) => p.name);
   return (...given) => {
     const result = compute(fn, names, given);
+    if (errors.blanks === 'unknown' && holdsBlank(given)) errors.sawBlank('kept');
     if (fn.id === BLANK_CHECK && (result === 'kept' || result === 'zero')) errors.sawBlank(result);
     note(errors, fn, callOf(given[names.length]), result);
     if (isError(result)) throw toHostError(result, Failure);
@@ -92,7 +104,7 @@ export function registerAll(functions: readonly SheetFunction[], host: Host, err
 
 /**
  * Functions whose code comes when the first of them is called. Until it is there the host shows that the cell is
- * being worked on; a failed load is tried again at the next call.
+ * being worked on; a failed load is tried again at the next call. Once it is there, answers come at once.
  */
 export function registerLater(
   ids: readonly string[],
@@ -100,20 +112,24 @@ export function registerLater(
   host: Host,
   errors: LastErrors,
 ): void {
-  let loading: Promise<readonly SheetFunction[]> | undefined;
+  let loading: Promise<void> | undefined;
   const bodies = new Map<string, (...given: unknown[]) => unknown>();
-  const bodyOf = async (id: string): Promise<(...given: unknown[]) => unknown> => {
-    loading ??= load();
-    try {
-      for (const fn of await loading) bodies.set(fn.id, hostBody(fn, host.Error, errors));
-    } catch (fault) {
+  const fetchAll = async (): Promise<void> => {
+    for (const fn of await load()) bodies.set(fn.id, hostBody(fn, host.Error, errors));
+  };
+  const fetchOnce = (): Promise<void> =>
+    (loading ??= fetchAll().catch((fault: unknown) => {
       loading = undefined;
       throw fault;
-    }
+    }));
+  const answer = (id: string, given: readonly unknown[]): unknown => {
     const body = bodies.get(id);
     if (!body) throw new Error(`no function ${id}`);
-    return body;
+    return body(...given);
   };
   for (const id of ids)
-    host.associate(id, async (...given) => (bodies.get(id) ?? (await bodyOf(id)))(...given));
+    host.associate(id, (...given) =>
+      bodies.has(id) ? answer(id, given) : fetchOnce().then(() => answer(id, given)),
+    );
+  host.prepare?.(fetchOnce);
 }

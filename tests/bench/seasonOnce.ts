@@ -45,7 +45,7 @@ const met = season(60, 15_000, 40, 160);
 const plan = planBatches(met);
 say(
   'forty batches',
-  best(5, () => planBatches(met)),
+  best(8, () => planBatches(met)),
   { batches: plan.batches.length, met: plan.canBeMet },
 );
 say(
@@ -58,7 +58,7 @@ const short = season(40, 40_000, 12, 30);
 const lacking = planBatches(short);
 say(
   'what binds',
-  best(4, () => planBatches(short)),
+  best(8, () => planBatches(short)),
   { batches: lacking.batches.length, met: lacking.canBeMet },
 );
 

@@ -1,11 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { writeXlsx } from '../../shared/files';
 import { TEMPLATES } from '../../templates';
 import { modelOf } from '../run/support';
 import { standardFaults } from './standard';
 import { bookOf, partsOf } from './support';
 
-test.each(Object.entries(TEMPLATES))('%s follows the standard', (_name, model) => {
-  expect(standardFaults(partsOf(writeXlsx(model())))).toEqual([]);
+// The committed files: another test holds them to what a fresh build gives.
+test.each(Object.keys(TEMPLATES))('%s follows the standard', (name) => {
+  expect(standardFaults(partsOf(new Uint8Array(readFileSync(`templates/${name}`))))).toEqual([]);
 });
 
 test('so does a plan of fry, and a workbook with notes, breaks and a table', () => {

@@ -87,3 +87,17 @@ test('a load of the guides that fails is tried again at the next call', async ()
   expect(await outcomeOf(body)).toEqual([[10_000, 20_000]]);
   expect(tries).toBe(2);
 });
+
+test('once the guides are there they answer at once, and a host that cannot wait has them beforehand', async () => {
+  let fetchAll: (() => Promise<void>) | undefined;
+  const host = {
+    ...fakeHost(),
+    prepare: (given: () => Promise<void>) => {
+      fetchAll = given;
+    },
+  };
+  registerLater(GUIDE_IDS, () => Promise.resolve(GUIDES), host, createLastErrors());
+  const body = host.bodies.get('LIME.MUD');
+  await fetchAll?.();
+  expect(body?.(100, null, { address: 'S!A1' })).toEqual([[10_000, 20_000]]);
+});

@@ -82,7 +82,7 @@ test('a day with its hour in a column beside it', () => {
   expect(task).toMatchObject({ at: TODAY + 0.75, amount: '1.50 mL', tick: 'B5' });
 });
 
-test('yesterday’s task is late, the one of the day before is not asked about any more', () => {
+test('a task of the last seven days is late, the latest first; an older one is not asked about any more', () => {
   const task = (at: number) => ({
     key: String(at),
     at,
@@ -95,8 +95,8 @@ test('yesterday’s task is late, the one of the day before is not asked about a
     isDone: false,
   });
   const now = 1000.5;
-  const day = dayOf([task(999.1), task(998.9), task(1001.9), task(1002.1)], new Set(), now);
-  expect(day.overdue.map(({ at }) => at)).toEqual([999.1]);
+  const day = dayOf([task(993.1), task(992.9), task(999.1), task(1001.9), task(1002.1)], new Set(), now);
+  expect(day.overdue.map(({ at }) => at)).toEqual([999.1, 993.1]);
   expect(day.tomorrow.map(({ at }) => at)).toEqual([1001.9]);
 });
 

@@ -172,3 +172,27 @@ test('what was typed in one kind of units is not taken for the other', async () 
   page.store.change((state) => ({ ...state, settings: { ...state.settings, units: 'imperial' } }));
   expect((page.one('#field-weight') as HTMLInputElement).value).toBe('');
 });
+
+test('a usual figure gives way to the first key, and is only shortened by the erasing key', async () => {
+  const page = await open('feed');
+  await keys(page, '9', 'next', '1', 'next', '5', 'next');
+  const meals = (): string => (page.one('#field-meals') as HTMLInputElement).value;
+  expect(meals()).toBe('4');
+  await keys(page, '6');
+  expect(meals()).toBe('6');
+  await keys(page, 'erase', '1', '2');
+  expect(meals()).toBe('12');
+});
+
+test('thirty fish weighed together count as a mean, twenty-nine are told to be few', async () => {
+  const page = await open('grow');
+  await keys(page, '2', '9', 'next', '2', '9');
+  expect(answer(page)).toContain('1.00 g a fish');
+  expect(answer(page)).toContain('Fewer than 30 fish');
+  await keys(page, 'next', 'erase', 'erase', '3', '0');
+  expect(answer(page)).not.toContain('Fewer than');
+  await keys(page, 'write');
+  expect(page.world.logged.map((row) => named(row))).toEqual([
+    { vat: '1', what: 'weight of a fish', number: 0.9667, unit: 'g', note: '30 × 29 g' },
+  ]);
+});

@@ -66,7 +66,7 @@ test('Today shows the next hour, the vats of the season and what is off plan', a
   expect(page.one('.next').textContent).toMatch(/B1 Weigh every female/);
   // An hour before the injection, to the half hour.
   expect(page.one('.next').textContent).toMatch(/in (5\d) min|in 1 h/);
-  expect(page.text()).toContain('1 task is late');
+  expect(page.text()).toContain('5 tasks are late');
   expect(page.text()).not.toContain('when planned');
   expect(page.store.state().vat.vats).toEqual(demoBook().vats.map(({ name }) => name));
 });
@@ -90,6 +90,15 @@ test('eggs: weighed samples give a count, in the log and in the samples of the b
   expect(world.rowsOf('Counts', 'Eggs in 1')[0]).toMatchObject({ 'Sample 1, g': 1.02, 'Eggs in 1': 712 });
   await card('look', vat, '84>100!');
   expect(world.rowsOf('Counts', 'Fertilised')[0]?.Fertilised).toBeCloseTo(0.84, 6);
+});
+
+test('the hatch: its tick takes the hour it was seen, not the planned one', async () => {
+  await done('hatch');
+  const hatch = world
+    .rowsOf('Calendar', 'What to do')
+    .find((row) => /^First larvae hatch/.test(String(row['What to do'])));
+  expect(hatch?.Done).toBe(world.now);
+  expect(world.now).not.toBeCloseTo(first().hatch ?? 0, 3);
 });
 
 test('dead of a day stand in the log at once; the last line is taken back', async () => {
@@ -139,6 +148,71 @@ test('fry of a batch in several vats are counted when each of its vats is', asyn
       before + (i === stays.length - 1 ? 1 : 0),
     );
   }
+});
+
+test('a sample weighed: weight and day stand in the book, the task is ticked, growth is drawn against the plan', async () => {
+  const task = page.store.state().today.tasks?.find((one) => one.task === 'weighFry' && one.batch === 'B1');
+  if (!task) throw new Error('nothing to weigh');
+  await at(task.at + 1 / 24);
+  const vat = dayOf().stays.find(
+    ({ batch, from, to }) => batch === 'B1' && from <= world.now && world.now < to,
+  )?.vat;
+  await card('grow', vat ?? '', '100>1');
+  // The book's own sheet, a row a day, planned before anything was weighed.
+  const planned = world
+    .rowsOf('Feed by batch', 'Mean weight')
+    .find((row) => row.Batch === 'B1' && row.Date === Math.floor(world.now));
+  const asked = Number(planned?.['Mean weight']);
+  expect(asked).toBeGreaterThan(0);
+  expect(page.one('#card-answer').textContent).toContain('0.0100 g a fish');
+  expect(page.one('#card-answer').textContent).toContain(`planned today: ${asked.toFixed(4)} g`);
+  await keys('!');
+  const line = world
+    .rowsOf('Counts', 'Weight of one, g')
+    .find((row) => row.Batch === 'B1' && row['Weight of one, g']);
+  expect(line).toMatchObject({ 'Weight of one, g': 0.01, 'Weighed on': Math.floor(world.now) });
+  await at(world.now + 1 / 24);
+  expect(page.store.state().today.tasks?.find(({ key }) => key === task.key)?.isDone).toBe(true);
+  expect(page.text()).toContain(`Last weighed 0.010 g, planned ${asked.toFixed(3)} g.`);
+  // The plan goes on from the weighed fish: the ration of that day follows.
+  const now = world
+    .rowsOf('Feed by batch', 'Mean weight')
+    .find((row) => row.Batch === 'B1' && row.Date === Math.floor(world.now));
+  expect(now?.['Mean weight']).toBeCloseTo(0.01, 6);
+});
+
+test('feed and a dose of the water are lines of the vat log', async () => {
+  const vat =
+    dayOf().stays.find(({ batch, from, to }) => batch === 'B1' && from <= world.now && world.now < to)?.vat ??
+    '';
+  const before = world.logged.length;
+  await card('feed', vat, '12000>0.01>10>6!');
+  // 12,000 × 0.01 g × 10 % / 6 meals = 2 g, by hand.
+  expect(world.logged.slice(before).map((row) => [row[2], row[9], row[10]])).toEqual([
+    ['feed given', 2, 'g'],
+  ]);
+  await card('water', vat, '27>6.8>5!');
+  // The vat that is made ready for the next batch.
+  await card('dose', dayOf().vats.at(-1) ?? '', '');
+  const texts = { volume: '600', temperature: '26', spoon: '1', stocked: 'no' };
+  for (const [key, text] of Object.entries(texts)) await page.type(`#dose-${key}`, text);
+  page.one('#dose-ready').click();
+  await page.store.idle();
+  for (const [reading, minutes] of [
+    ['5.1!', 15],
+    ['5.5>5.5!', 60],
+  ] as const) {
+    world.now += minutes / 1440;
+    page.store.send(tick, world.now);
+    await keys(reading);
+  }
+  page.one('#dose-given').click();
+  await page.store.idle();
+  const doses = world.logged.filter((row) => row[2] === 'dose');
+  expect(doses).toHaveLength(1);
+  expect(Number(doses[0]?.[4])).toBeGreaterThan(0);
+  page.one('#card-back').click();
+  await page.store.idle();
 });
 
 test('handed over: in the log with its order, and its task ticked', async () => {

@@ -49,3 +49,22 @@ test.each(texts)('%s: every command is a script, every link leads to a file', (p
     [],
   );
 });
+
+/** Every text of the program that a reader may meet as a label: quoted in the code, or between tags. */
+const labels = ((): Set<string> => {
+  const files = ['taskpane', 'src/localsheet', 'shared/books'].flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(ts|html)$/.test(name))
+      .map((name) => readFileSync(join(folder, name), 'utf8')),
+  );
+  return new Set(
+    files.flatMap((text) => [...text.matchAll(/'([^'\n]+)'|>([^<>\n]+)</g)].map(([, a, b = '']) => a ?? b)),
+  );
+})();
+
+test.each(texts)('%s: every label that is named is one', (_path, text) => {
+  const named = [...text.replaceAll(/\*\*[^*]+\*\*/g, '').matchAll(/\*([^*|\n]+)\*/g)].map(
+    ([, label = '']) => label,
+  );
+  expect(named.filter((label) => !labels.has(label))).toEqual([]);
+});

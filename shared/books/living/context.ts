@@ -28,6 +28,7 @@ export class LivingPages {
   readonly rows: LivingRows;
   readonly tables: Tables;
   readonly weeks: { readonly from: number; readonly count: number };
+  private readonly given = new Map<SeasonBatch, Record<string, Operand>>();
   private readonly readers = new Map<string, LineReader<RunLineKey>>();
 
   constructor(
@@ -68,6 +69,11 @@ export class LivingPages {
 
   /** What a batch gives to its lines beside the book: as the sheet Workings takes it from the other sheets. */
   givenOf(batch: SeasonBatch): Record<string, Operand> {
+    let given = this.given.get(batch);
+    if (!given) this.given.set(batch, (given = this.givenAnew(batch)));
+    return given;
+  }
+  private givenAnew(batch: SeasonBatch): Record<string, Operand> {
     const own = this.plan.allocations.filter((a) => a.batch === batch.name);
     const rearing = daysAfter(batch.feedFrom, batch.weanedAt);
     const litres = (stage: string): number =>
@@ -100,18 +106,18 @@ export class LivingPages {
       litresFry: litres('fry'),
       litresNursing: litres('nursing'),
       isLost: batch.state,
-      ...this.weighingOf(batch.name),
+      ...this.weighingOf(batch),
     };
   }
 
   /** A weighing typed on Counts decides how fast its fish grow. */
-  private weighingOf(batch: string): Record<string, Operand> {
-    const line = this.typed?.fry.find((one) => one.batch === batch);
-    const number = (key: string): Operand => {
+  private weighingOf({ name, weighed }: SeasonBatch): Record<string, Operand> {
+    const line = this.typed?.fry.find((one) => one.batch === name);
+    const number = (key: string, otherwise: number | undefined): Operand => {
       const value = line?.[key];
-      return typeof value === 'number' ? value : null;
+      return typeof value === 'number' ? value : (otherwise ?? null);
     };
-    return { weighedGrams: number('weight'), weighedOn: number('weighed') };
+    return { weighedGrams: number('weight', weighed?.grams), weighedOn: number('weighed', weighed?.on) };
   }
 
   reader(batch: SeasonBatch): LineReader<RunLineKey> {
@@ -139,9 +145,13 @@ export class LivingPages {
         ...this.carried(batch, shareLines.needs),
         on: share.on,
         part: this.partOf(share),
-        price: this.plan.orders.find(({ order }) => order.name === share.order)?.order.price ?? 0,
+        ...this.orderOf(share),
       })
     );
+  }
+  private orderOf({ order: name }: Allocation): Record<string, Operand> {
+    const order = this.plan.orders.find(({ order }) => order.name === name)?.order;
+    return { price: order?.price ?? 0, wanted: order?.grams ?? null };
   }
   day(batch: SeasonBatch, day: number, left = 0) {
     return dayLines.open({ ...this.carried(batch, dayLines.needs), day, left });

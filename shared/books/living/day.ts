@@ -1,6 +1,7 @@
 // Long: one reader of the book's sheets for a day: each block of it stands alone, read from the top down.
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
+import { ASSUMPTIONS } from '../../families/assumptions';
 import { TASKS } from '../../run/lines';
 import type { TaskKey } from '../../run/lines';
 import { BATCH_STATES } from '../../season/types';
@@ -63,6 +64,16 @@ export interface DayBatch {
   readonly strip: number | undefined;
   readonly hatch: number | undefined;
   readonly feed: number | undefined;
+  readonly leaves: number | undefined;
+  /** One fish as it was weighed last. */
+  readonly weighed: { readonly at: number; readonly grams: number } | undefined;
+}
+/** What the season takes for granted of growth: grams, percent a day, days. */
+export interface DayGrowth {
+  readonly start: number;
+  readonly rearing: number;
+  readonly nursing: number;
+  readonly rearingDays: number;
 }
 export interface DayOrder {
   readonly name: string;
@@ -94,6 +105,8 @@ export interface BookDay {
   readonly log: readonly DayFact[];
   /** Of every pair, each once. */
   readonly females: readonly string[];
+  /** Undefined where the sheet of figures is gone. */
+  readonly growth: DayGrowth | undefined;
   /** Checks that do not hold; undefined where they were not calculated. */
   readonly broken: number | undefined;
 }
@@ -107,6 +120,7 @@ const KEYS = [
   'tasks',
   'promises',
   'counts',
+  'figures',
 ] as const satisfies SheetKey[];
 export const daySheetNames = (suffix: string): readonly string[] =>
   KEYS.map((key) => `${SHEETS[key]}${suffix}`);
@@ -201,7 +215,12 @@ function staysOf(vats: DaySheet | undefined, today: DaySheet | undefined): DaySt
 
 const isState = (word: string): boolean =>
   word === 'planned' || (BATCH_STATES as readonly string[]).includes(word);
-const batchesOf = (sheet: DaySheet | undefined): DayBatch[] =>
+function weighedOf(counts: DaySheet | undefined, batch: string): DayBatch['weighed'] {
+  const line = linesUnder(counts, columns.FRY_COUNTS, 'batch').find((one) => text(one.at('batch')) === batch);
+  const [grams, at] = [number(line?.at('weight')), number(line?.at('weighed'))];
+  return grams === undefined || at === undefined ? undefined : { grams, at };
+}
+const batchesOf = (sheet: DaySheet | undefined, counts: DaySheet | undefined): DayBatch[] =>
   linesUnder(sheet, columns.BATCHES, 'batch').flatMap((line): DayBatch[] => {
     const strip = number(line.at('strip'));
     // Lines of the second table stand under the same headings; what stands there is no state.
@@ -214,9 +233,29 @@ const batchesOf = (sheet: DaySheet | undefined): DayBatch[] =>
         strip,
         hatch: number(line.at('hatchAt')),
         feed: number(line.at('feed')),
+        leaves: number(line.at('leaves')),
+        weighed: weighedOf(counts, text(line.at('batch'))),
       },
     ];
   });
+
+/** Figures stand beside their names. */
+function growthOf(figures: DaySheet | undefined): DayGrowth | undefined {
+  const figure = (key: 'startWeight' | 'fryGrowth' | 'nurseryGrowth' | 'rearingDays'): number | undefined => {
+    const { label } = ASSUMPTIONS[key];
+    const row = figures?.values.find((cells) => cells.includes(label));
+    return number(row?.[row.indexOf(label) + 1]);
+  };
+  const [start, rearing, nursing, rearingDays] = [
+    figure('startWeight'),
+    figure('fryGrowth'),
+    figure('nurseryGrowth'),
+    figure('rearingDays'),
+  ];
+  return start === undefined || rearing === undefined || nursing === undefined || rearingDays === undefined
+    ? undefined
+    : { start, rearing, nursing, rearingDays };
+}
 
 const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): DayOrder[] => {
   const planned = new Map(
@@ -281,7 +320,8 @@ export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay 
     // Lines of the second table have moments where the first has vats' water.
     vats: [...new Set([...vats.filter(Boolean), ...stays.map(({ vat }) => vat)])],
     stays,
-    batches: batchesOf(sheet('batches')),
+    batches: batchesOf(sheet('batches'), sheet('counts')),
+    growth: growthOf(sheet('figures')),
     orders: ordersOf(sheet('orders'), sheet('promises')),
     log: factsOf(sheet('counts')),
     females: [
@@ -374,6 +414,22 @@ export const sampleChanges = (
           { address: gramsAt, from: null, to: grams },
           { address: eggsAt, from: null, to: eggs },
         ];
+  });
+};
+
+/** Weight of one fish of a batch and the day it was weighed; what stood there is replaced. */
+export const fishWeightChanges = (
+  counts: DaySheet,
+  batch: string,
+  grams: number,
+  at: number,
+): readonly CellChange[] => {
+  const line = linesUnder(counts, columns.FRY_COUNTS, 'batch').find((one) => text(one.at('batch')) === batch);
+  return (['weight', 'weighed'] as const).flatMap((key): CellChange[] => {
+    const address = line?.address(key);
+    return address === undefined
+      ? []
+      : [{ address, from: line?.at(key) ?? null, to: { weight: grams, weighed: Math.floor(at) }[key] }];
   });
 };
 

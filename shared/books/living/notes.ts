@@ -1,5 +1,8 @@
 import { findFunction } from '../../catalogue';
 import { CAUTIONS } from '../../functions/cautions';
+import { PREFIX } from '../../functions/define';
+import { parseAddress } from '../../sheet/formula/address';
+import { seenFrom } from '../../sheet/workbook/shapes';
 import { tokenize } from '../../sheet/formula/tokenize';
 import { SOURCES } from '../../families/sources';
 import type { SheetModel } from '../../sheet/workbook/model';
@@ -7,22 +10,24 @@ import type { SheetBuilder } from '../../sheet/workbook/build';
 import { heightFor } from '../../sheet/workbook/build';
 import type { Assumption } from '../../families/assumptions';
 
+const OURS = `${PREFIX}.`;
 export const NOTES_WIDTH = 112;
 
-const customNames = (sheets: readonly SheetModel[]): string[] =>
-  [
-    ...new Set(
-      sheets.flatMap((sheet) =>
-        Object.values(sheet.cells).flatMap((cell) =>
-          cell.formula === undefined
-            ? []
-            : tokenize(cell.formula)
-                .filter(({ kind, text }) => kind === 'call' && findFunction(text))
-                .map(({ text }) => text.toUpperCase()),
-        ),
-      ),
-    ),
-  ].sort();
+/** Our functions in the formulas of the book; formulas that differ only in their rows are read once. */
+function customNames(sheets: readonly SheetModel[]): string[] {
+  const names = new Set<string>();
+  const seen = new Set<string>();
+  for (const { cells } of sheets)
+    for (const [address, { formula }] of Object.entries(cells)) {
+      if (!formula?.includes(OURS)) continue;
+      const shape = seenFrom(parseAddress(address)?.row ?? 0, formula);
+      if (seen.has(shape)) continue;
+      seen.add(shape);
+      for (const { kind, text } of tokenize(formula))
+        if (kind === 'call' && findFunction(text)) names.add(text.toUpperCase());
+    }
+  return [...names].sort();
+}
 
 export interface Said {
   readonly how: readonly string[];

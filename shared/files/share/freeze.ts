@@ -17,7 +17,7 @@ import type { LeaveOut } from './leaveOut/leaveOut';
 import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/personal';
 import { readBook } from '../package/book';
 import { heldOfPeople, NOBODY, whatIsLeft } from './proof/remaining';
-import type { Proof } from './proof/search';
+import type { Kept, Proof } from './proof/search';
 import { proofSentences, searchCopy } from './proof/search';
 import { lex } from './references/lex';
 import type { Opened } from './open';
@@ -32,6 +32,8 @@ import { editRules } from './leaveOut/rules';
 import type { FormulaCell, Judge, SheetScan } from './decisions/scan';
 import type { Edit } from '../package/splice';
 import { put } from '../package/splice';
+import type { Revived } from './revive';
+import { needsReviving, revivedSentence, reviveSteps } from './revive';
 import { sharedStrings } from '../cells/strings';
 import { editTable } from './references/tables';
 import { eachCell } from '../cells/values';
@@ -51,6 +53,8 @@ interface Work extends Opened {
   readonly leave: LeaveOut | undefined;
   readonly scans: readonly SheetScan[];
   readonly problems: readonly ShareProblem[];
+  /** Set when another program had left #NAME? in our formulas. */
+  readonly revived: Revived | undefined;
 }
 
 /** Problems of our own formulas; cells to be emptied cannot have any. */
@@ -107,9 +111,7 @@ function* nativeTwins(work: Work): Generator<ShareProgress, Map<FormulaCell, str
       scan.cells
         .filter(
           (cell) =>
-            cell.verdict === 'own' &&
-            cell.value &&
-            !work.names.uses(cell.text, lex(cell.text), scan.info.index),
+            cell.verdict === 'own' && cell.value && !work.names.uses(cell.text, cell.pieces, scan.info.index),
         )
         .map((cell) => ({ scan, cell, native: nativeForm(cell.text, work.find) })),
     )
@@ -136,11 +138,12 @@ function* nativeTwins(work: Work): Generator<ShareProgress, Map<FormulaCell, str
 const fateOfText =
   (work: Work, spills: Spills, sheet: number | undefined) =>
   (text: string, cells = ''): RuleFate => {
-    const verdict = work.judge.of(text, sheet ?? -1);
+    const pieces = lex(text);
+    const verdict = work.judge.of(text, pieces, sheet ?? -1);
     if (verdict === 'own' || verdict === 'cut') return 'drop';
-    if (work.leave?.ruleTells(text, sheet ?? -1, cells)) return 'drop';
+    if (work.leave?.ruleTells(text, pieces, sheet ?? -1, cells)) return 'drop';
     if (verdict === 'keep' || spills.isEmpty) return 'keep';
-    const rewritten = spills.rewrite(text, sheet);
+    const rewritten = spills.rewrite(text, pieces, sheet);
     return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
   };
 
@@ -181,7 +184,9 @@ function nameEdits(work: Work, spills: Spills, said: string[]): Edit[] {
     }
     if (work.leave?.dropsName(name)) return [];
     const fate =
-      spills.isEmpty || !/ANCHORARRAY/i.test(name.text) ? 'keep' : spills.rewrite(name.text, sheet);
+      spills.isEmpty || !/ANCHORARRAY/i.test(name.text)
+        ? 'keep'
+        : spills.rewrite(name.text, work.names.pieces.get(name) ?? [], sheet);
     return fate === undefined || fate === 'keep' || fate === name.text
       ? []
       : [put(name.element.openEnd, name.element.closeStart, escapeXml(fate))];
@@ -192,7 +197,7 @@ function* addPage(
   work: Work,
   fates: readonly SheetEdits[],
   others: readonly string[],
-  edits: Edit[],
+  people: readonly string[],
 ): Generator<ShareProgress, { page: string; digest: string; blocks: number }> {
   const blocks: Block[] = [];
   const sheets: { name: string; facts: SheetFacts }[] = [];
@@ -210,7 +215,8 @@ function* addPage(
     sheets.push({ name: scan.info.name, facts: step.value });
     yield { step: 'page', done: (i + 1) / fates.length };
   }
-  const { options, book } = work;
+  const { options, pack } = work;
+  const book = readBook(pack);
   const rows = pageRows({
     workbook: options.workbook,
     date: options.date,
@@ -219,12 +225,13 @@ function* addPage(
     find: work.find,
     sheets,
     others,
+    people,
   });
   const page = freeName(
     book.sheets.map((sheet) => sheet.name),
     PAGE_NAME,
   );
-  edits.push(...addSheet(work.pack, book, page, rows));
+  pack.edit(book.part, addSheet(pack, book, page, rows));
   return {
     page,
     blocks: blocks.length,
@@ -236,11 +243,16 @@ function* steps(
   file: Uint8Array,
   options: FreezeOptions,
   find: FindFunction,
+  revived?: Revived,
 ): Generator<ShareProgress, FreezeResult> {
   const opened = yield* openBook(file);
   const leave = yield* planExclusion(opened, options);
   const judge = judgeOf(opened.names, leave?.exclusion);
-  const scans = yield* scanSheets(opened, judge, leave?.exclusion.keeps);
+  const scans = leave?.scans ?? (yield* scanSheets(opened, judge));
+  if (!revived && needsReviving(opened.pack, scans)) {
+    const again = yield* reviveSteps(find, file);
+    if (again) return yield* steps(again.bytes, options, find, again);
+  }
   const problems = [...problemsOf(scans), ...(yield* spillProblems(opened, scans))];
   const stopping = problems.filter((problem) => problem.stops);
   if (stopping.length > 0 && !options.acceptProblems) {
@@ -252,7 +264,7 @@ function* steps(
       problems,
     };
   }
-  return yield* make({ ...opened, options, find, leave, judge, scans, problems }, file);
+  return yield* make({ ...opened, options, find, leave, judge, scans, problems, revived }, file);
 }
 
 /** What changed around the cells, for the page and the report. */
@@ -287,12 +299,13 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
   yield { step: 'write', done: 0 };
   const others = editAround(work, spills, fates);
   const bookEdits = nameEdits(work, spills, others);
+  if (work.revived) {
+    const kept = new Set(work.scans.map(({ info }) => info.name));
+    others.push(revivedSentence(work.revived, (sheet) => kept.has(sheet)));
+  }
   others.push(...sayOthers(work, fates));
   if (frozen.size > 0 || leave?.isChanging) removeCalcChain(pack, book);
   const removed = removeRest(work, bookEdits);
-  const isExplained =
-    others.length > 0 || leave?.isChanging === true || fates.some((one) => one.lines.length > 0);
-  const page = isExplained ? yield* addPage(work, fates, [...others, ...removed], bookEdits) : undefined;
   pack.edit(book.part, bookEdits);
   if (!pack.isChanged)
     return {
@@ -300,11 +313,12 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
       bytes: file,
       sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
     };
+  const people = peopleIn(work);
+  const page = yield* addPage(work, fates, [...others, ...removed], people);
   const saved = yield* savePackage(work);
-  const hasHeaders =
-    !work.options.personal && work.scans.some(({ bytes, root }) => hasHeaderWords(bytes, root));
-  const people = heldOfPeople(pack, readBook(pack), hasHeaders);
-  const proof = leave?.values && (yield* searchCopy(saved.bytes, leave.values));
+  const proof =
+    leave?.values &&
+    (yield* searchCopy(saved.bytes, leave.values, keptOf(work, people, [...others, ...removed])));
   const stray =
     saved.stray.length > 0
       ? [`${saved.stray.length} parts that nothing in the workbook leads to were not copied.`]
@@ -319,6 +333,27 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
       proof,
     }),
   };
+}
+
+/** Sentences of ours without a word of the workbook. */
+const OWN_SENTENCE =
+  /^(?:\d+ (?:cells were emptied|sheets are left out|texts that only|other formula)|One sheet is left out|Links, filters|Shapes, pictures|Number formats of|The record of changes|The preview picture)/;
+
+function keptOf({ book, leave }: Work, people: readonly string[], changes: readonly string[]): Kept {
+  const places = new Map(book.sheets.map(({ name, index }) => [name, index]));
+  return {
+    said: new Set([...people, ...changes.filter((one) => OWN_SENTENCE.test(one))]),
+    isSafeSum: (sheet, place) => leave?.isSafeSum(sheet, place) ?? false,
+    indexOf: (name) => places.get(name) ?? -1,
+  };
+}
+
+/** What the copy holds of people and what could not be taken out, or that there is nothing. */
+function peopleIn({ pack, options, scans }: Work): string[] {
+  const book = readBook(pack);
+  const hasHeaders = !options.personal && scans.some(({ bytes, root }) => hasHeaderWords(bytes, root));
+  const held = heldOfPeople(pack, book, hasHeaders);
+  return [...whatIsLeft(pack, book), ...held, ...(held.length === 0 ? [NOBODY] : [])];
 }
 
 function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): string[] {
@@ -344,7 +379,7 @@ function* savePackage({
 }
 
 interface Made {
-  readonly page: { readonly page: string; readonly digest: string; readonly blocks: number } | undefined;
+  readonly page: { readonly page: string; readonly digest: string; readonly blocks: number };
   readonly removed: readonly string[];
   /** What the copy holds of people. */
   readonly people: readonly string[];
@@ -368,17 +403,12 @@ const reportOf = (
         (cell) => (cell.verdict === 'spill' || cell.verdict === 'keep') && !frozen.has(cell),
       ).length,
   ),
-  blocks: page?.blocks ?? 0,
-  page: page?.page,
-  digest: page?.digest,
+  blocks: page.blocks,
+  page: page.page,
+  digest: page.digest,
   problems: work.problems,
   removed: proof?.places.length === 0 ? [...removed, ...proofSentences(proof)] : removed,
-  left: [
-    ...(proof && proof.places.length > 0 ? proofSentences(proof) : []),
-    ...whatIsLeft(work.pack, work.book),
-    ...people,
-    ...(people.length === 0 ? [NOBODY] : []),
-  ],
+  left: [...(proof && proof.places.length > 0 ? proofSentences(proof) : []), ...people],
   proof,
 });
 

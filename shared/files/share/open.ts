@@ -5,7 +5,6 @@ import { REFUSED, Refusal } from '../package/refusal';
 import { ownCalls } from './references/calls';
 import { isSpillReference } from './references/anchors';
 import type { FormulaPiece } from './references/lex';
-import { lex } from './references/lex';
 import { NameTable } from './references/names';
 import type { ShareProgress } from './decisions/options';
 import { Package } from '../package/package';
@@ -19,13 +18,7 @@ export interface Exclusion {
   /** Sheets that stay. */
   readonly keeps: (sheet: number) => boolean;
   /** Does the formula read something that will not be there? */
-  readonly reads: (
-    text: string,
-    pieces: readonly FormulaPiece[],
-    sheet: number,
-    place: CellPlace | undefined,
-  ) => boolean;
-  readonly isBlank: (sheet: number, place: CellPlace) => boolean;
+  readonly reads: (text: string, pieces: readonly FormulaPiece[], sheet: number) => boolean;
 }
 
 export interface Opened {
@@ -55,23 +48,17 @@ export function* openBook(file: Uint8Array): Generator<ShareProgress, Opened> {
 }
 
 export function judgeOf(names: NameTable, exclusion?: Exclusion): Judge {
-  const of: Judge['of'] = (text, sheet, place) => {
-    if (place && exclusion?.isBlank(sheet, place)) return 'blank';
-    const pieces = lex(text);
+  const of: Judge['of'] = (text, pieces, sheet) => {
     if (ownCalls(text, pieces, names.isDefinedFor(text, sheet)).length > 0 || names.uses(text, pieces, sheet))
       return 'own';
-    if (exclusion?.reads(text, pieces, sheet, place)) return 'cut';
+    if (exclusion?.reads(text, pieces, sheet)) return 'cut';
     return isSpillReference(text, pieces) ? 'spill' : 'keep';
   };
-  return { of, readsAll: names.hasTainted || exclusion !== undefined, isPerCell: exclusion !== undefined };
+  return { of, readsAll: names.hasTainted };
 }
 
-export function* scanSheets(
-  { pack, book }: Opened,
-  judge: Judge,
-  keeps: (sheet: number) => boolean = () => true,
-): Generator<ShareProgress, SheetScan[]> {
-  const sheets = book.sheets.filter((sheet) => sheet.isWorksheet && keeps(sheet.index));
+export function* scanSheets({ pack, book }: Opened, judge: Judge): Generator<ShareProgress, SheetScan[]> {
+  const sheets = book.sheets.filter((sheet) => sheet.isWorksheet);
   const scans: SheetScan[] = [];
   for (const [i, info] of sheets.entries()) {
     const bytes = pack.read(info.part);

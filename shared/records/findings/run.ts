@@ -44,6 +44,8 @@ const isComputed = ({ sheet, position, column }: Spot): boolean =>
 
 class Collector {
   readonly findings: Finding[] = [];
+  /** Those between cells that no formula works out. */
+  readonly byHand = new Set<Finding>();
   more = 0;
   constructor(
     readonly rule: Rule,
@@ -64,7 +66,7 @@ class Collector {
       return;
     }
     const { sentence, seen, expected, proposal, severity } = verdict;
-    this.findings.push({
+    const finding: Finding = {
       rule: this.rule.id,
       severity: severity ?? this.rule.severity,
       place: placeOf(typed),
@@ -74,7 +76,9 @@ class Collector {
       seen,
       expected,
       proposal,
-    });
+    };
+    this.findings.push(finding);
+    if (![place, ...related].some(isComputed)) this.byHand.add(finding);
   }
 
   /**
@@ -249,6 +253,7 @@ const UNDOUBTED: ReadonlySet<string> = new Set([
 ]);
 
 const ON_ANY_SHEET = /^(?:CELL\.ERROR|FORMULA\.LINK)$/;
+const ORDER_OF_EVENTS = /^DATE\.ORDER$/;
 const LEAST_COMPUTED = 0.5;
 const OWN_CALL = /SPAWN[._]/i;
 /** A sheet that Spawnbook wrote, or one that mostly works things out with its functions. */
@@ -275,7 +280,11 @@ function groupsOf(
   const judged = collectors.map((one) => ({
     one,
     findings: (isDoubting ? doubted(one) : one.findings).filter(
-      ({ rule, place }) => ON_ANY_SHEET.test(rule) || !workedOut.has(place.sheet),
+      (finding) =>
+        ON_ANY_SHEET.test(finding.rule) ||
+        !workedOut.has(finding.place.sheet) ||
+        // Hours that were all typed and run backwards are a slip on a sheet of ours too.
+        (ORDER_OF_EVENTS.test(finding.rule) && one.byHand.has(finding)),
     ),
   }));
   const kept = new Set(withoutEchoes(judged.flatMap(({ findings }) => findings)));

@@ -6,6 +6,7 @@ import type { Range } from '../../maths/quantiles';
 import { rangeOf } from '../../maths/quantiles';
 import { monthIndexOf } from '../../units/dates';
 import { feedingOf, purchasesOf } from '../goods';
+import { assumedOf } from '../growth';
 import type { OrderBook } from '../orderBook';
 import type {
   Allocation,
@@ -42,12 +43,13 @@ export function feedingRows(
 ): BatchFeeding[] {
   return batches.flatMap((batch) => {
     const byDate = new Map<number, BatchFeeding>();
+    const assumed = assumedOf(problem.assumed, batch);
     const own = allocations.filter((allocation) => allocation.batch === batch.name);
     for (const { feeding, due, task } of groupsOf(batch, own, problem)) {
       const product = problem.tasks[task]?.product;
       if (!product) continue;
       const group = { feedFrom: batch.feedFrom, feeding, due };
-      for (const { date, fish, grams, cysts, dry } of feedingOf(group, product, problem.assumed)) {
+      for (const { date, fish, grams, cysts, dry } of feedingOf(group, product, assumed)) {
         if (date < problem.today) continue;
         const before = byDate.get(date);
         const all = fish + (before?.fish ?? 0);
@@ -198,11 +200,44 @@ export function moneyOf(
   };
 }
 
+interface Sale {
+  readonly due: number;
+  readonly price: number;
+  readonly drawn: Float64Array;
+}
+/** A sale, with what all that is fixed before it comes to: as a sum, and at its lowest on the way. */
+interface Move extends Omit<Sale, 'due'> {
+  readonly before: number;
+  readonly lowest: number;
+}
+const NOTHING: Omit<Sale, 'due'> = { price: 0, drawn: new Float64Array() };
+
+/** The money of a season by date, on one day the sales first; what is the same in every season is summed once. */
+function movesOf(
+  fixed: readonly { readonly date: number; readonly amount: number }[],
+  sales: readonly Sale[],
+): Move[] {
+  const all = [
+    ...sales.map((sale) => ({ date: sale.due, amount: 0, sale })),
+    ...fixed.map(({ date, amount }) => ({ date, amount, sale: undefined })),
+  ].sort((a, b) => a.date - b.date);
+  const moves: Move[] = [];
+  let [before, lowest] = [0, 0];
+  for (const { amount, sale } of all) {
+    before += amount;
+    lowest = Math.min(lowest, before);
+    if (!sale) continue;
+    moves.push({ before, lowest, drawn: sale.drawn, price: sale.price });
+    [before, lowest] = [0, 0];
+  }
+  return [...moves, { ...NOTHING, before, lowest }];
+}
+
 /** Profit and the lowest balance of drawn seasons: costs as planned, sales as drawn, on the day of each order. */
 export function moneyOdds(
   book: OrderBook,
   entries: readonly MoneyEntry[],
-  sales: readonly { readonly due: number; readonly price: number; readonly drawn: Float64Array }[],
+  sales: readonly Sale[],
   draws: number,
 ): SeasonPlan['odds'] {
   if (draws === 0) return undefined;
@@ -210,19 +245,16 @@ export function moneyOdds(
     .filter((e) => e.isBooked || e.what !== 'sales')
     .map(({ date, amount }) => ({ date, amount }));
   const base = kept.reduce((sum, { amount }) => sum + amount, 0);
-  const moves = [
-    ...kept.map(({ date, amount }) => ({ date, amount, sale: -1 })),
-    ...sales.map(({ due }, sale) => ({ date: due, amount: 0, sale })),
-  ].sort((a, b) => a.date - b.date || b.sale - a.sale);
+  const moves = movesOf(kept, sales);
   const profit = new Float64Array(draws);
   const least = new Float64Array(draws);
   for (let d = 0; d < draws; d++) {
     let [balance, low, sold] = [book.prices.atHand, book.prices.atHand, 0];
-    for (const { amount, sale } of moves) {
-      const { drawn, price } = sales[sale] ?? {};
-      const money = sale < 0 ? amount : (drawn?.[d] ?? 0) * (price ?? 0);
-      if (sale >= 0) sold += money;
-      balance += money;
+    for (const { before, lowest, drawn, price } of moves) {
+      low = Math.min(low, balance + lowest);
+      const money = (drawn[d] ?? 0) * price;
+      sold += money;
+      balance += before + money;
       low = Math.min(low, balance);
     }
     profit[d] = base + sold;

@@ -10,7 +10,7 @@ import type { OrderBook } from '../orderBook';
 import type { SpreadShare } from '../spreads';
 import { SPREAD_SHARES, eggSpreadOf, seasonShareOf, shareSpreadOf } from '../spreads';
 import type { Batch, BatchSchedule } from './schedule';
-import { hasBegun } from './schedule';
+import { hasBegun, litresHeld } from './schedule';
 
 /**
  * Drawn seasons of a schedule. In each: deviations of the season, partly shared by all stages; batch by batch
@@ -61,12 +61,6 @@ const stagesOf = (book: OrderBook, { assumed }: BatchSchedule['problem']): Stage
     };
   });
 
-const litresIn = ({ problem }: BatchSchedule, batch: Batch, stage: number): number =>
-  batch.holds.reduce(
-    (sum, hold) => sum + (hold.stage === stage ? (problem.vats[hold.vat]?.litres ?? 0) : 0),
-    0,
-  );
-
 /** What longer or shorter stages, and grading, make of the usual survivals. */
 export function scaleOf({ problem }: BatchSchedule, task: number): number {
   const { assumed: a } = problem;
@@ -75,7 +69,8 @@ export function scaleOf({ problem }: BatchSchedule, task: number): number {
   return (
     (fry / a.frySurvival) *
     ((product?.nurseryDays ?? 0) > 0 ? nursery / a.nurserySurvival : 1) *
-    a.gradingShare
+    a.gradingShare *
+    a.arriving
   );
 }
 const isNursed = ({ problem }: BatchSchedule, task: number): boolean =>
@@ -94,9 +89,9 @@ function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
   );
   const factor = batch.shares[0]?.candidate.eggFactor ?? 1;
   const isOpen = (stage: number): boolean =>
-    fixed !== undefined && (hasBegun(batch, stage) || litresIn(schedule, batch, stage) === 0);
+    fixed !== undefined && (hasBegun(batch, stage) || litresHeld(schedule, batch, stage) === 0);
   const room = (stage: number, perLitre: number): number =>
-    problem.without === 'vats' || isOpen(stage) ? Infinity : litresIn(schedule, batch, stage) * perLitre;
+    problem.without === 'vats' || isOpen(stage) ? Infinity : litresHeld(schedule, batch, stage) * perLitre;
   return {
     eggs: batch.pairs.map(({ female }) => ((problem.females[female]?.eggs ?? 0) / a.ovulating) * factor),
     ahead: fixed?.standing.ahead ?? 0,
@@ -104,7 +99,7 @@ function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
     eggRoom: fixed ? Infinity : room(0, a.eggsPerLitre),
     larvaRoom: room(1, a.larvaePerLitre),
     nursingRoom: room(2, a.nurseryPerLitre),
-    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare,
+    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare * a.arriving,
     isExtraNursed: last ? isNursed(schedule, last.task) : false,
   };
 }
@@ -122,6 +117,12 @@ interface DrawnBatch {
   nursery: number;
   nursing: number;
 }
+/** Share of a batch that lives through a stage. */
+function lives(rng: Rng, stage: Stage | undefined, z = 0): number {
+  if (!stage) return 1;
+  return stage.at(stage.shared * z + (stage.own > 0 ? stage.own * rng.normal() : 0));
+}
+
 /** One batch of a drawn season: larvae at first food, and what lives of them. */
 function drawBatch(
   rng: Rng,
@@ -132,9 +133,8 @@ function drawBatch(
   lost: number,
   ovulating: number,
 ): DrawnBatch {
-  const [hatch = 1, yolk = 1, fry = 1, nursery = 1] = stages.map(({ at, shared, own }, i) =>
-    at(shared * (season.z[i] ?? 0) + (own > 0 ? own * rng.normal() : 0)),
-  );
+  const [hatch, yolk] = [lives(rng, stages[0], season.z[0]), lives(rng, stages[1], season.z[1])];
+  const [fry, nursery] = [lives(rng, stages[2], season.z[2]), lives(rng, stages[3], season.z[3])];
   const isLost = lost > 0 && rng.even() < lost;
   const bright = season.eggs * bell(eggs.runs, rng.normal());
   let feeding: number;

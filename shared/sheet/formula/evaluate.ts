@@ -101,10 +101,26 @@ const LOGICAL: ReadonlySet<string> = new Set(['AND', 'OR', 'XOR']);
 const isTypedText = (node: ParsedNode | undefined): boolean =>
   node?.kind === 'literal' && typeof node.value === 'string' && !/^(true|false)$/i.test(node.value);
 
+/** How a function takes its arguments, by its name as written; the same few names are asked for all day. */
+interface CallKind {
+  readonly lazy: Lazy | undefined;
+  readonly isLogical: boolean;
+}
+const KINDS = new Map<string, CallKind>();
+const MOST_NAMES = 2000;
+function kindOf(name: string): CallKind {
+  let kind = KINDS.get(name);
+  if (!kind) {
+    kind = { lazy: lazyFunction(name), isLogical: LOGICAL.has(name.toUpperCase()) };
+    if (KINDS.size < MOST_NAMES) KINDS.set(name, kind);
+  }
+  return kind;
+}
+
 function call(name: string, args: readonly (ParsedNode | undefined)[], resolver: Resolver): Operand {
-  const lazy = lazyFunction(name);
-  if (lazy) return lazy(args.map((arg) => (arg ? () => evaluateNode(arg, resolver) : undefined)));
-  if (LOGICAL.has(name.toUpperCase()) && args.some(isTypedText)) return { error: '#VALUE!' };
+  const kind = kindOf(name);
+  if (kind.lazy) return kind.lazy(args.map((arg) => (arg ? () => evaluateNode(arg, resolver) : undefined)));
+  if (kind.isLogical && args.some(isTypedText)) return { error: '#VALUE!' };
   const fn = resolver.call?.(name);
   if (!fn) return { error: '#NAME?', message: `There is no function ${name}.` };
   return fn(args.map((arg) => (arg ? evaluateNode(arg, resolver) : undefined)));

@@ -7,6 +7,8 @@ import type { Token } from '../formula/tokenize';
 import { tokenize } from '../formula/tokenize';
 import type { Target } from './graph';
 import { Places } from './graph';
+import type { Moved, Shape } from './shapes';
+import { Shapes } from './shapes';
 import type { CellModel, SheetModel, WorkbookModel } from './model';
 import { STYLES } from './styles';
 
@@ -37,7 +39,8 @@ const isOneCell = (area: Area): boolean => area.top === area.bottom && area.left
 /** Cells that the answer of a formula elsewhere fills. */
 function spilledInto(sheet: SheetModel): ReadonlySet<string> {
   const filled = new Set<string>();
-  for (const [address, { spill }] of Object.entries(sheet.cells)) {
+  for (const address in sheet.cells) {
+    const spill = sheet.cells[address]?.spill;
     const place = spill && parseAddress(address);
     if (!place) continue;
     for (let row = 0; row < spill[0]; row++)
@@ -67,6 +70,7 @@ class BlankCells {
 
   /** A cell of the area is not filled by a formula and may be empty, now or when somebody clears it. */
   within({ sheet, area }: Target): boolean {
+    if (isOneCell(area)) return this.look(sheet, area);
     const key = `${sheet.name}\n${area.top}:${area.left}:${area.bottom}:${area.right}`;
     let may = this.known.get(key);
     if (may === undefined) this.known.set(key, (may = this.look(sheet, area)));
@@ -126,6 +130,42 @@ function* plainArguments(
   }
 }
 
+interface Asked {
+  readonly moved: Moved;
+  readonly refusesZero: boolean;
+}
+/** Which cells the formulas of one shape hand to our functions: asked of the shape, answered for each row. */
+class HandedOver {
+  private readonly known = new Map<Shape, readonly Asked[]>();
+  private readonly shapes: Shapes;
+  constructor(
+    private readonly find: FindFunction,
+    private readonly blanks: BlankCells,
+    places: Places,
+  ) {
+    this.shapes = new Shapes(places);
+  }
+
+  mayBeBlank(formula: string, address: string, home: SheetModel): boolean {
+    const row = parseAddress(address)?.row ?? 0;
+    const shape = this.shapes.of(formula, row, home);
+    if (shape.isAlone) return true;
+    let asked = this.known.get(shape);
+    if (!asked) this.known.set(shape, (asked = this.asked(formula, shape)));
+    return asked.some(({ moved, refusesZero: refuses }) => {
+      const target = moved.by(row - shape.row);
+      return !(isOneCell(target.area) && refuses) && this.blanks.within(target);
+    });
+  }
+
+  private asked(formula: string, shape: Shape): Asked[] {
+    return [...plainArguments(tokenize(formula), this.find)].flatMap(({ token, param }) => {
+      const moved = takesBlankAsZero(param) ? undefined : shape.moved.get(token.text);
+      return moved ? [{ moved, refusesZero: refusesZero(param) }] : [];
+    });
+  }
+}
+
 function keptIn(formula: string, home: SheetModel, find: FindFunction, blanks: BlankCells): string {
   const tokens = tokenize(formula);
   const wrapped = new Set<Token>();
@@ -141,21 +181,25 @@ function keptIn(formula: string, home: SheetModel, find: FindFunction, blanks: B
   return formula.startsWith('=') && !text.startsWith('=') ? `=${text}` : text;
 }
 
+const OURS = `${PREFIX}.`;
+
 /** The model with every reference to cells that may be blank handed to our functions so that blank stays blank. */
 export function keepBlanks(find: FindFunction, model: WorkbookModel): WorkbookModel {
-  const blanks = new BlankCells(new Places(model), model);
+  const places = new Places(model);
+  const blanks = new BlankCells(places, model);
+  const handed = new HandedOver(find, blanks, places);
   const sheetOf = (sheet: SheetModel): SheetModel => {
     const changed: Record<string, CellModel> = {};
     let isChanged = false;
-    for (const [address, cell] of Object.entries(sheet.cells)) {
-      const formula = cell.formula?.includes(`${PREFIX}.`)
-        ? keptIn(cell.formula, sheet, find, blanks)
-        : cell.formula;
-      const isOther = formula !== cell.formula;
-      changed[address] = isOther && formula !== undefined ? { ...cell, formula } : cell;
-      isChanged ||= isOther;
+    for (const address in sheet.cells) {
+      const cell = sheet.cells[address];
+      if (!cell?.formula?.includes(OURS) || !handed.mayBeBlank(cell.formula, address, sheet)) continue;
+      const formula = keptIn(cell.formula, sheet, find, blanks);
+      if (formula === cell.formula) continue;
+      changed[address] = { ...cell, formula };
+      isChanged = true;
     }
-    return isChanged ? { ...sheet, cells: changed } : sheet;
+    return isChanged ? { ...sheet, cells: { ...sheet.cells, ...changed } } : sheet;
   };
   return { ...model, sheets: model.sheets.map(sheetOf) };
 }

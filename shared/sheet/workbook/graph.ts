@@ -1,8 +1,10 @@
 // Long: places, references and their order belong together.
-import type { Area } from '../formula/address';
-import { addressOf, areaText, parseAddress, parseArea, splitReference } from '../formula/address';
+import type { Area, CellPlace } from '../formula/address';
+import { addressOf, parseAddress, parseArea, splitReference } from '../formula/address';
 import type { ParsedNode } from '../formula/parse';
-import { isFault, parse } from '../formula/parse';
+import { parse } from '../formula/parse';
+import type { Shape } from './shapes';
+import { Shapes } from './shapes';
 import type { SheetModel, WorkbookModel } from './model';
 
 /**
@@ -14,16 +16,43 @@ export interface Target {
   readonly area: Area;
 }
 
-export interface FormulaNode {
-  readonly sheet: SheetModel;
-  readonly address: string;
-  /** Cells the answer covers. */
+/** A formula in its cell, the cells its answer covers, and those it reads. */
+export class FormulaNode {
   readonly area: Area;
-  readonly formula: string;
-  readonly tree: ParsedNode | undefined;
-  readonly targets: readonly Target[];
-  readonly faults: readonly string[];
+  private own: ParsedNode | undefined;
+
+  constructor(
+    readonly sheet: SheetModel,
+    readonly address: string,
+    readonly formula: string,
+    readonly shape: Shape,
+    { row, column }: CellPlace,
+    [rows, columns]: readonly [number, number],
+  ) {
+    this.area = { top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+  }
+
+  /** Rows between the formula that its shape was read from and this one. */
+  get rows(): number {
+    return this.area.top - this.shape.row;
+  }
+  get targets(): Target[] {
+    return this.shape.targets.map((moved) => moved.by(this.rows));
+  }
+  get faults(): readonly string[] {
+    return this.shape.faults;
+  }
+  /** The formula as read, with its own references. */
+  get tree(): ParsedNode | undefined {
+    if (this.rows === 0 || !this.shape.tree) return this.shape.tree;
+    const tree = (this.own ??= parse(this.formula) as ParsedNode);
+    return tree;
+  }
 }
+
+const ONE = [1, 1] as const;
+const CORNER: CellPlace = { row: 0, column: 0 };
+const placeOf = (address: string): CellPlace => parseAddress(address) ?? CORNER;
 
 const firstLetterCase = (text: string): string => text.toLowerCase();
 
@@ -112,48 +141,19 @@ export function targetOf(node: ParsedNode, places: Places, home: SheetModel): Ta
   };
 }
 
-function formulaNode(
-  sheet: SheetModel,
-  address: string,
-  formula: string,
-  spill: readonly [number, number] | undefined,
-  places: Places,
-): FormulaNode {
-  const place = parseAddress(address) ?? { row: 0, column: 0 };
-  const [rows, columns] = spill ?? [1, 1];
-  const area = {
-    top: place.row,
-    left: place.column,
-    bottom: place.row + rows - 1,
-    right: place.column + columns - 1,
-  };
-  const tree = parse(formula);
-  if (isFault(tree))
-    return {
-      sheet,
-      address,
-      area,
-      formula,
-      tree: undefined,
-      targets: [],
-      faults: [`cannot be read: ${tree.fault}`],
-    };
-  const targets: Target[] = [];
-  const faults: string[] = [];
-  for (const node of walk(tree)) {
-    const target = targetOf(node, places, sheet);
-    if (typeof target === 'string') faults.push(target);
-    else if (target) targets.push(target);
-  }
-  return { sheet, address, area, formula, tree, targets, faults };
+export function formulaNodes(model: WorkbookModel, places = new Places(model)): FormulaNode[] {
+  const shapes = new Shapes(places);
+  const nodes: FormulaNode[] = [];
+  for (const sheet of model.sheets)
+    for (const [address, { formula, spill }] of Object.entries(sheet.cells)) {
+      if (formula === undefined) continue;
+      const place = placeOf(address);
+      nodes.push(
+        new FormulaNode(sheet, address, formula, shapes.of(formula, place.row, sheet), place, spill ?? ONE),
+      );
+    }
+  return nodes;
 }
-
-export const formulaNodes = (model: WorkbookModel, places = new Places(model)): FormulaNode[] =>
-  model.sheets.flatMap((sheet) =>
-    Object.entries(sheet.cells)
-      .filter(([, cell]) => cell.formula !== undefined)
-      .map(([address, cell]) => formulaNode(sheet, address, cell.formula ?? '', cell.spill, places)),
-  );
 
 /**
  * The formulas a reference rests on. One object for each range, however many formulas name it: a season has
@@ -163,9 +163,12 @@ export interface Group {
   readonly members: readonly FormulaNode[];
 }
 const NOBODY: Group = { members: [] };
+export type Needed = FormulaNode | Group;
+export const isGroup = (one: Needed): one is Group => 'members' in one;
 
 interface Covered {
-  readonly cells: Map<string, FormulaNode>;
+  /** By row and column. */
+  readonly cells: (FormulaNode | undefined)[][];
   readonly nodes: FormulaNode[];
   readonly groups: Map<string, Group>;
 }
@@ -173,24 +176,33 @@ interface Covered {
 /** Which formula covers a cell, for the sheets of a model. */
 export class Covering {
   private readonly bySheet = new Map<SheetModel, Covered>();
+  private readonly byTarget = new Map<Target, Group>();
 
   constructor(nodes: readonly FormulaNode[]) {
     for (const node of nodes) {
       let entry = this.bySheet.get(node.sheet);
-      if (!entry) this.bySheet.set(node.sheet, (entry = { cells: new Map(), nodes: [], groups: new Map() }));
+      if (!entry) this.bySheet.set(node.sheet, (entry = { cells: [], nodes: [], groups: new Map() }));
       entry.nodes.push(node);
-      for (let row = node.area.top; row <= node.area.bottom; row++)
-        for (let column = node.area.left; column <= node.area.right; column++)
-          entry.cells.set(addressOf(row, column), node);
+      for (let row = node.area.top; row <= node.area.bottom; row++) {
+        const line = (entry.cells[row] ??= []);
+        for (let column = node.area.left; column <= node.area.right; column++) line[column] = node;
+      }
     }
   }
 
-  within({ sheet, area }: Target): Group {
-    const entry = this.bySheet.get(sheet);
+  /** The formula of a single cell, the formulas of a range. */
+  within(target: Target): Needed {
+    const { area } = target;
+    const entry = this.bySheet.get(target.sheet);
     if (!entry) return NOBODY;
-    const key = areaText(area);
+    if (area.top === area.bottom && area.left === area.right)
+      return entry.cells[area.top]?.[area.left] ?? NOBODY;
+    const same = this.byTarget.get(target);
+    if (same) return same;
+    const key = `${area.top}:${area.left}:${area.bottom}:${area.right}`;
     let group = entry.groups.get(key);
     if (!group) entry.groups.set(key, (group = { members: membersOf(entry, area) }));
+    this.byTarget.set(target, group);
     return group;
   }
 }
@@ -205,7 +217,7 @@ function membersOf({ cells, nodes }: Covered, area: Area): FormulaNode[] {
   const found = new Set<FormulaNode>();
   for (let row = area.top; row <= area.bottom; row++)
     for (let column = area.left; column <= area.right; column++) {
-      const node = cells.get(addressOf(row, column));
+      const node = cells[row]?.[column];
       if (node) found.add(node);
     }
   return [...found];
@@ -216,41 +228,40 @@ export interface Ordered {
   readonly circles: readonly (readonly FormulaNode[])[];
 }
 
-type Waiting = FormulaNode | Group;
-const isGroup = (one: Waiting): one is Group => 'members' in one;
+interface Open {
+  readonly node: Needed;
+  readonly needs: readonly Needed[];
+  next: number;
+}
 
 /** Formulas so that each stands after the ones it needs; formulas that need each other are listed apart. */
 export function inOrder(nodes: readonly FormulaNode[], covering = new Covering(nodes)): Ordered {
-  const needs = new Map<Waiting, readonly Waiting[]>();
-  const needsOf = (one: Waiting): readonly Waiting[] => {
-    let list = needs.get(one);
-    if (!list)
-      needs.set(
-        one,
-        (list = isGroup(one) ? one.members : one.targets.map((target) => covering.within(target))),
-      );
-    return list;
-  };
   const order: FormulaNode[] = [];
   const circles: FormulaNode[][] = [];
-  const state = new Map<Waiting, 'open' | 'done'>();
+  const state = new Map<Needed, 'open' | 'done'>();
+  const stack: Open[] = [];
+  const open = (node: Needed): void => {
+    state.set(node, 'open');
+    const needs = isGroup(node)
+      ? node.members
+      : node.shape.targets.map((moved) => covering.within(moved.by(node.rows)));
+    stack.push({ node, needs, next: 0 });
+  };
   for (const root of nodes) {
-    const stack: { readonly node: Waiting; next: number }[] = state.has(root)
-      ? []
-      : [{ node: root, next: 0 }];
-    if (stack.length > 0) state.set(root, 'open');
+    if (!state.has(root)) open(root);
     for (let top = stack.at(-1); top; top = stack.at(-1)) {
-      const need = needsOf(top.node)[top.next++];
+      const need = top.needs[top.next++];
       if (!need) {
         state.set(top.node, 'done');
         if (!isGroup(top.node)) order.push(top.node);
         stack.pop();
-      } else if (state.get(need) === 'open') {
+        continue;
+      }
+      const known = state.get(need);
+      if (known === undefined) open(need);
+      else if (known === 'open') {
         const from = stack.findIndex(({ node }) => node === need);
         circles.push(stack.slice(from).flatMap(({ node }) => (isGroup(node) ? [] : [node])));
-      } else if (!state.has(need)) {
-        state.set(need, 'open');
-        stack.push({ node: need, next: 0 });
       }
     }
   }

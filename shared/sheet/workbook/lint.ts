@@ -4,7 +4,7 @@ import type { ParsedNode } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import { nativeFunction } from '../formula/natives';
 import type { FormulaNode, Group, Target } from './graph';
-import { Covering, Places, formulaNodes, inOrder, targetOf, walk } from './graph';
+import { Covering, Places, formulaNodes, inOrder, isGroup, targetOf, walk } from './graph';
 import type { ChartModel, SheetModel, WorkbookModel } from './model';
 
 /**
@@ -93,6 +93,7 @@ export function customDepthsBy(find: FindFunction, model: WorkbookModel): Map<st
   // What a range holds comes before whoever names it, so its depth is asked once.
   const depthAt = (target: Target): number => {
     const group = covering.within(target);
+    if (!isGroup(group)) return known.get(group) ?? 0;
     let depth = groups.get(group);
     if (depth === undefined)
       groups.set(

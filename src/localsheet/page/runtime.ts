@@ -28,16 +28,23 @@ const loadScript = (address: string): Promise<void> =>
 /** The functions, from the same bundle that Excel loads; here they run in the page of the sheet. */
 export class Runtime {
   private readonly associated = new Map<string, Associated>();
+  private readonly later: (() => Promise<void>)[] = [];
   private known: readonly string[] = [];
   private loading: Promise<FunctionsMetadata> | undefined;
 
   constructor(private readonly engine: Engine) {
-    Object.assign(window, { CustomFunctions: customFunctions(this.associated) });
+    Object.assign(window, { CustomFunctions: customFunctions(this.associated, this.later) });
   }
 
   /** The functions and their list; fetched when they are asked for first, after the sheet is drawn. */
   load(): Promise<FunctionsMetadata> {
-    return (this.loading ??= Promise.all([loadList(), loadScript('functions.js')]).then(([list]) => list));
+    return (this.loading ??= this.fetchAll());
+  }
+
+  private async fetchAll(): Promise<FunctionsMetadata> {
+    const [list] = await Promise.all([loadList(), loadScript('functions.js')]);
+    await Promise.all(this.later.map((fetchAll) => fetchAll()));
+    return list;
   }
 
   /** Binds the functions; the engine takes them only once a workbook is open. */

@@ -132,7 +132,9 @@ class SheetFunction extends BaseFunction {
 
   private answer(args: readonly unknown[]): BaseValueObject {
     try {
-      return toResult(this.run(...args));
+      const answer = this.run(...args);
+      if (answer instanceof Promise) throw new Error('its code has not come yet; reload the page');
+      return toResult(answer);
     } catch (thrown) {
       const failure = asError(thrown);
       return failure

@@ -23,13 +23,20 @@ const ERROR_CODE = {
 /** Functions as registered, by id in capitals: the calculation engine calls these. */
 export type Registry = Map<string, Body>;
 
-export function customFunctions(registry: Registry) {
+/**
+ * `later` takes what fetches code that comes after the first: whoever calculates here waits for all of it, because
+ * a cell cannot wait for a promise.
+ */
+export function customFunctions(registry: Registry, later: (() => Promise<void>)[] = []) {
   const put = (id: string, body: Body): void => {
     registry.set(id.toUpperCase(), body);
   };
   return {
     Error: CustomFunctionError,
     ErrorCode: ERROR_CODE,
+    prepare(fetchAll: () => Promise<void>): void {
+      later.push(fetchAll);
+    },
     associate(id: string | Readonly<Record<string, Body>>, body?: Body): void {
       if (typeof id === 'string') {
         if (body) put(id, body);

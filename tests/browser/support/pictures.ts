@@ -79,6 +79,7 @@ async function phone(url: string): Promise<void> {
 mkdirSync(README, { recursive: true });
 mkdirSync(GUIDES, { recursive: true });
 const session = await openLocalSheet(WIDTH, HEIGHT);
+session.page.context().setDefaultTimeout(PATIENCE);
 try {
   await season(session.page, session.pane);
   await formulas(session.page, session.pane);

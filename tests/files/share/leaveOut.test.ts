@@ -255,14 +255,52 @@ describe('chosen sheets', () => {
     expect(holds(parts, 'Orders').filter((name) => name !== 'xl/styles.xml')).toEqual(['docProps/core.xml']);
   });
 
-  test('formulas that read them hold their values, names are counted anew', () => {
+  test('what is worked out from them goes, but for sums over three or more; names are counted anew', () => {
     expect(parts['xl/worksheets/sheet2.xml']).toContain('<c r="A1"><v>2005</v></c>');
-    expect(parts['xl/worksheets/sheet2.xml']).toContain('<c r="A3"><v>2005</v></c>');
+    expect(parts['xl/worksheets/sheet2.xml']).toContain('<c r="A3"/>');
+    expect(report.removed).toContain('Sums!A2:A3: worked out from what is left out.');
+    // Typed or named outside what is left out: they are named, not taken.
+    expect(report.proof?.places).toEqual(['Sums!B2', 'workbook.xml', 'core.xml']);
     expect(parts['xl/workbook.xml']).toContain('<definedName name="_xlnm.Print_Area" localSheetId="0">');
     expect(parts['xl/workbook.xml']).not.toContain('fishTotal');
   });
 
-  test('a chart that drew from them keeps its values inside', () => {
+  test('results stay as values when that is asked for, and the search names where they tell', () => {
+    const kept = made(buyers(), { sheets: ['Sums'], keepResults: true });
+    expect(kept.parts['xl/worksheets/sheet2.xml']).toContain('<c r="A3"><v>2005</v></c>');
+    expect(kept.parts['xl/worksheets/sheet2.xml']).not.toContain('<f>');
+    expect(kept.report.proof?.places).toEqual(expect.arrayContaining(['Sums!A1', 'Sums!A3']));
+  });
+
+  test('a number typed beside them that equals one of theirs is named by its place', () => {
+    const file = simpleBook({
+      sheets: {
+        Prices: worksheet({ A1: { v: 4817.25 }, A2: { v: 731.5 }, A3: { v: 12 } }),
+        Show: worksheet({
+          A1: { v: 1 },
+          A2: { v: 731.5 },
+          A3: { f: 'Prices!A1*B3', v: 9634.5 },
+          B3: { v: 2 },
+          A4: { f: 'IF(B3>1,4817.25,0)', v: 4817.25 },
+          A5: { f: 'SUM(Prices!A1:A3)', v: 5560.75 },
+          A6: { f: 'SUM(Prices!A1:A2)', v: 5548.75 },
+        }),
+      },
+    });
+    const { parts: show, report: said, bytes } = made(file, { sheets: ['Show'] });
+    const text = show['xl/worksheets/sheet2.xml'] ?? '';
+    expect(text).toContain('<c r="A3"/>');
+    expect(text).toContain('<c r="A5"><v>5560.75</v></c>');
+    expect(text).toContain('<c r="A6"/>');
+    expect(said.proof).toMatchObject({
+      values: 2,
+      short: 1,
+      places: ['Show!A2', 'Show!A4'],
+    });
+    expect(freeze(bytes, { ...OPTIONS, sheets: ['Show'] }).kind).toBe('unchanged');
+  });
+
+  test('a chart that drew from them forgets what it drew, or keeps it inside when results stay', () => {
     const file = simpleBook({
       sheets: {
         Data: worksheet({ A1: { v: 'Fry' }, A2: { v: 11 }, A3: { v: 22 } }),
@@ -276,6 +314,9 @@ describe('chosen sheets', () => {
       },
     });
     expect(made(file, { sheets: ['Show'] }).parts['xl/charts/chart1.xml']).toBe(
+      `${HEAD}<c:chartSpace xmlns:c="${C}"><c:ser><c:val><c:numLit><c:ptCount val="2"/></c:numLit></c:val></c:ser></c:chartSpace>`,
+    );
+    expect(made(file, { sheets: ['Show'], keepResults: true }).parts['xl/charts/chart1.xml']).toBe(
       `${HEAD}<c:chartSpace xmlns:c="${C}"><c:ser><c:tx><c:v>Fry</c:v></c:tx><c:val><c:numLit><c:ptCount val="2"/><c:pt idx="0"><c:v>11</c:v></c:pt></c:numLit></c:val></c:ser></c:chartSpace>`,
     );
   });

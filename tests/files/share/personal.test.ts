@@ -96,6 +96,36 @@ test('what is no name stays, and the copy says that it holds nobody', () => {
   expect(freeze(result.bytes, { ...OPTIONS, personal: true }).kind).toBe('unchanged');
 });
 
+/** The page as any unzipper sees it: its texts from the heading on people to the end. */
+function pageOnPeople(file: Uint8Array): string {
+  const pages = Object.values(unzipSync(file))
+    .map((bytes) => strFromU8(bytes))
+    .filter((text) => text.includes('Where the numbers in this copy come from'));
+  expect(pages).toHaveLength(1);
+  return (pages[0] ?? '').replace(/<[^>]*>/g, '\n').split('What this copy may still tell of people')[1] ?? '';
+}
+
+test('the page of the copy says so to its reader', () => {
+  if (result.kind !== 'made') throw new Error(result.sentence);
+  expect(pageOnPeople(result.bytes)).toMatch(/1 link to other workbooks[^]*says nothing of any person/);
+  const plain = freeze(book(), OPTIONS);
+  if (plain.kind !== 'made') throw new Error(plain.sentence);
+  for (const sentence of plain.report.left) expect(pageOnPeople(plain.bytes)).toContain(sentence);
+  expect(pageOnPeople(plain.bytes)).not.toContain('says nothing of any person');
+});
+
+test('a copy that only loses personal data has a page too', () => {
+  const file = simpleBook({
+    sheets: { Plan: worksheet({ A1: { v: 1 } }) },
+    before: '<fileSharing userName="Kaja Hestmo"/>',
+  });
+  const copy = freeze(file, { ...OPTIONS, personal: true });
+  if (copy.kind !== 'made') throw new Error(copy.sentence);
+  expect(holds(copy.bytes, 'Kaja')).toEqual([]);
+  expect(pageOnPeople(copy.bytes)).toContain('says nothing of any person');
+  expect(freeze(copy.bytes, { ...OPTIONS, personal: true }).kind).toBe('unchanged');
+});
+
 test('unasked, they stay and each is named', () => {
   const plain = freeze(book(), OPTIONS);
   if (plain.kind !== 'made') throw new Error(plain.sentence);

@@ -7,9 +7,14 @@ import MERGED from '../../data/season/mergedByHand.json';
 import { hatcheryOf } from '../../season/hatcheries';
 import { randomBook } from '../../season/randomBooks';
 
-test('three hundred random order books: no rule is broken', () => {
+/** LONG=full looks at all of them; a part of them is enough from day to day. */
+const isFull = process.env['LONG'] === 'full';
+const BOOKS = isFull ? 300 : 60;
+const SHORT = isFull ? 40 : 12;
+
+test(`${BOOKS} random order books: no rule is broken`, () => {
   const breaches: string[] = [];
-  for (let seed = 1000; seed < 1300; seed++) {
+  for (let seed = 1000; seed < 1000 + BOOKS; seed++) {
     const book = randomBook(seed);
     const plan = planBatches(book, { draws: 200, explains: false });
     for (const breach of breachesOf(book, plan)) breaches.push(`book ${seed}: ${breach}`);
@@ -21,7 +26,7 @@ test('every short book says what binds, and a change that helps or that none of 
   const silent: string[] = [];
   let short = 0;
   let helped = 0;
-  for (let seed = 2000; seed < 2040; seed++) {
+  for (let seed = 2000; seed < 2000 + SHORT; seed++) {
     const plan = planBatches(randomBook(seed), { draws: 0 });
     if (!plan.short) continue;
     short++;
@@ -30,7 +35,7 @@ test('every short book says what binds, and a change that helps or that none of 
       silent.push(`book ${seed}`);
   }
   console.log(`${short} short books, ${helped} with a change that helps`);
-  expect(short).toBeGreaterThan(20);
+  expect(short).toBeGreaterThan(SHORT / 2);
   expect(silent).toEqual([]);
 }, 900_000);
 
@@ -38,9 +43,10 @@ test('every short book says what binds, and a change that helps or that none of 
  * What a planner that gives every order runs of its own makes of the same hatcheries after small orders of one
  * product, due within three days of each other, were brought together by hand (their fish then wait that much
  * less): orders met, fish, females. Worked out once by that planner before it was given up; hatcheries 500 to
- * 519 were never looked at while the search was made.
+ * 519 were never looked at while the search was made. That planner expected eggs of a tenth of a female's
+ * weight, so the other does too.
  */
-const isFull = process.env.LONG === 'full';
+const THEN = { assumptions: { eggShare: 0.1 } };
 test.each([
   ['the twenty first', 0, 20] as const,
   ...(isFull ? [['twenty fresh ones', 20, 40] as const] : []),
@@ -49,7 +55,7 @@ test.each([
   (_, from, to) => {
     const sum = { orders: 0, merged: 0, met: 0, fish: 0, batchFish: 0, females: 0, batchFemales: 0 };
     for (const row of MERGED.slice(from, to)) {
-      const { problem } = batchProblemOf(hatcheryOf(row.hatchery), 'mean');
+      const { problem } = batchProblemOf(hatcheryOf(row.hatchery, THEN), 'mean');
       const found = search(problem);
       sum.orders += row.orders;
       sum.merged += row.met;

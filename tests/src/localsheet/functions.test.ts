@@ -1,8 +1,13 @@
-import { CustomFunctionError } from '../../../src/officeStandIn/client/office';
+import { CustomFunctionError, customFunctions } from '../../../src/officeStandIn/client/customFunctions';
 import type { Associated, FunctionSource } from '../../../src/localsheet/univer/functions';
 import { CATALOGUE } from '../../../shared/catalogue';
+import { evaluate } from '../../../shared/catalogue/calculation';
+import { COMPUTING } from '../../../shared/catalogue/computing';
+import { GUIDE_IDS } from '../../../shared/catalogue/guideIds';
+import { GUIDES } from '../../../shared/catalogue/guides';
 import { functionsJson } from '../../../src/shell/functionsJson';
-import { registerAll } from '../../../src/shell/register';
+import type { Host } from '../../../src/shell/register';
+import { registerAll, registerLater } from '../../../src/shell/register';
 import { createLastErrors } from '../../../src/shell/lastErrors';
 import type { Sheet } from './support/engine';
 import { startSheet } from './support/engine';
@@ -160,24 +165,25 @@ describe('answers', () => {
   });
 });
 
-test('every example of the catalogue that gives one number gives it in the sheet too', async () => {
+/** As the bundle that the page loads does it: guides come later, and are there before the first calculation. */
+async function catalogueSource(): Promise<FunctionSource> {
   const associated = new Map<string, Associated>();
-  registerAll(
-    CATALOGUE,
-    {
-      associate: (id, body) => {
-        associated.set(id, body);
-      },
-      Error: CustomFunctionError,
-    },
-    createLastErrors(),
-  );
-  const own = startSheet({
+  const later: (() => Promise<void>)[] = [];
+  const host = customFunctions(associated, later) as unknown as Host;
+  const errors = createLastErrors();
+  registerAll(COMPUTING, host, errors);
+  registerLater(GUIDE_IDS, () => Promise.resolve(GUIDES), host, errors);
+  await Promise.all(later.map((fetchAll) => fetchAll()));
+  return {
     namespace: 'SPAWN',
     metadata: functionsJson(CATALOGUE) as never,
     associated,
     makeError: source.makeError as (code: string) => unknown,
-  });
+  };
+}
+
+test('every example of the catalogue that gives one number gives it in the sheet too', async () => {
+  const own = startSheet(await catalogueSource());
   const literal = (arg: unknown): string =>
     arg === null
       ? ''
@@ -216,6 +222,21 @@ test('every example of the catalogue that gives one number gives it in the sheet
   });
   own.close();
   expect(tried.length).toBeGreaterThan(10);
+});
+
+test('guides answer where a formula takes one of their values, also in a branch', async () => {
+  const own = startSheet(await catalogueSource());
+  await own.set('B1', 20_000);
+  for (const formula of [
+    '=INDEX(SPAWN.NET.AREA(20000),1,1)',
+    '=IF($B$1>0,INDEX(SPAWN.NET.AREA($B$1),1,1),0)',
+    '=IF($B$1>0,N(INDEX(SPAWN.HORMONE.PREPARE(MAX(0.01,$B$1/10000),""),1,3)),0)',
+  ]) {
+    const wanted = evaluate(formula.replaceAll('$B$1', '20000'));
+    expect([formula, wanted]).toEqual([formula, expect.any(Number)]);
+    expect([formula, await own.set('A1', formula)]).toEqual([formula, wanted]);
+  }
+  own.close();
 });
 
 test('formulas that were there before the functions come right when the functions arrive', async () => {

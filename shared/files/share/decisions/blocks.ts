@@ -31,8 +31,8 @@ const MAX_AREAS = 200;
 export function blocksOf(sheet: string, sheetIndex: number, cells: readonly BlockCell[]): Block[] {
   const groups = new Map<string, BlockCell[]>();
   for (const one of cells) {
-    const { span, text, area } = one.cell;
-    const key = `${one.native === undefined ? 'v' : 'n'}${area.bottom - area.top}x${area.right - area.left}|${relativeForm(text, lex(text), span.row, span.column)}`;
+    const { span, text, pieces, area } = one.cell;
+    const key = `${one.native === undefined ? 'v' : 'n'}${area.bottom - area.top}x${area.right - area.left}|${relativeForm(text, pieces, span.row, span.column)}`;
     const group = groups.get(key);
     if (group) group.push(one);
     else groups.set(key, [one]);

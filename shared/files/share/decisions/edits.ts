@@ -1,5 +1,6 @@
 import { append } from '../../append';
 import type { Spills } from '../references/anchors';
+import { lex } from '../references/lex';
 import type { BlockCell } from './blocks';
 import type { FormulaCell, SheetScan } from './scan';
 import type { Edit } from '../../package/splice';
@@ -50,7 +51,7 @@ export function settleSpills(
         if (
           cell.verdict !== 'spill' ||
           frozen.has(cell) ||
-          spills.rewrite(cell.text, scan.info.index) !== undefined
+          spills.rewrite(cell.text, cell.pieces, scan.info.index) !== undefined
         )
           continue;
         freeze(scan, cell);
@@ -72,7 +73,8 @@ function fateOf(
   // The whole cell goes, by an edit of its own.
   if (cell.verdict === 'blank') return 'same';
   const text = native ?? cell.text;
-  const rewritten = spills.isEmpty ? text : (spills.rewrite(text, sheet) ?? text);
+  const pieces = native === undefined ? cell.pieces : lex(native);
+  const rewritten = spills.isEmpty ? text : (spills.rewrite(text, pieces, sheet) ?? text);
   return rewritten === cell.text ? 'same' : { text: rewritten };
 }
 

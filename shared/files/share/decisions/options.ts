@@ -14,6 +14,8 @@ export interface FreezeOptions {
   readonly keepAlive?: boolean;
   /** Names of the sheets to keep; all when left out. */
   readonly sheets?: readonly string[];
+  /** Keep what the other sheets work out from those left out; it may tell what stood there. */
+  readonly keepResults?: boolean;
   /** Columns or ranges to empty, with everything that would reveal them: Fish!C, 'Buyers list'!B2:D40. */
   readonly blank?: readonly string[];
   /** Take out authors, paths, printers and the like. */
@@ -33,9 +35,9 @@ export interface FreezeReport {
   readonly kept: number;
   /** Lines on the page. */
   readonly blocks: number;
-  /** Name of the page's sheet; undefined when there was nothing to explain. */
-  readonly page: string | undefined;
-  readonly digest: string | undefined;
+  /** Name of the page's sheet. */
+  readonly page: string;
+  readonly digest: string;
   readonly problems: readonly ShareProblem[];
   /** What was taken out or changed beyond the cells, a sentence each. */
   readonly removed: readonly string[];

@@ -1,10 +1,11 @@
-import type { Area, CellPlace } from '../../../sheet/formula/address';
+import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
 import type { SheetInfo } from '../../package/book';
 import { Cells, storedValue } from '../../cells/cells';
 import type { CellSpan, StoredValue } from '../../cells/cells';
 import { REFUSED, Refusal } from '../../package/refusal';
-import { shiftFormula } from '../references/lex';
+import type { FormulaPiece } from '../references/lex';
+import { lex, shiftFormula } from '../references/lex';
 import type { Element } from '../../package/xml';
 import { TreeReader, attributes, checkEncoding, nameEnd, textBetween } from '../../package/xml';
 
@@ -16,6 +17,8 @@ export interface FormulaCell {
   readonly kind: FormulaKind;
   /** In file spelling, moved to this cell when it is shared. */
   readonly text: string;
+  /** The pieces of the text: each formula is taken apart once. */
+  readonly pieces: readonly FormulaPiece[];
   /** The cells it fills. */
   readonly area: Area;
   readonly value: StoredValue | undefined;
@@ -33,11 +36,9 @@ export interface FormulaCell {
  */
 export type ScanVerdict = 'own' | 'cut' | 'blank' | 'spill' | 'keep';
 export interface Judge {
-  readonly of: (text: string, sheet: number, place?: CellPlace) => ScanVerdict;
+  readonly of: (text: string, pieces: readonly FormulaPiece[], sheet: number) => ScanVerdict;
   /** Must every formula be read, or only those in which our prefix is seen? */
   readonly readsAll: boolean;
-  /** Can the cells of one shared formula be judged differently? */
-  readonly isPerCell: boolean;
 }
 
 export interface SheetScan {
@@ -51,9 +52,16 @@ export interface SheetScan {
   readonly kept: number;
 }
 
+/** A formula and its pieces. */
+interface Read {
+  readonly text: string;
+  readonly pieces: readonly FormulaPiece[];
+}
+const UNREAD: Read = { text: '', pieces: [] };
+
 interface Group {
   master:
-    | { readonly row: number; readonly column: number; readonly text: string; readonly verdict: ScanVerdict }
+    | { readonly row: number; readonly column: number; readonly read: Read; readonly verdict: ScanVerdict }
     | undefined;
   readonly members: CellSpan[];
 }
@@ -86,7 +94,7 @@ class SheetReader {
     const kind = say('t');
     if (kind === 'shared') this.share(cell, say('si'));
     else if (kind === 'dataTable')
-      this.whatIf.push(this.formula(cell, 'whatIf', '', 'keep', parseArea(say('ref'))));
+      this.whatIf.push(this.formula(cell, 'whatIf', UNREAD, 'keep', parseArea(say('ref'))));
     else
       this.single(
         cell,
@@ -95,23 +103,23 @@ class SheetReader {
       );
   }
 
-  private text(cell: CellSpan): string | undefined {
-    return this.needle(cell.formulaOpenEnd, cell.formulaCloseStart)
-      ? textBetween(this.bytes, cell.formulaOpenEnd, cell.formulaCloseStart)
-      : undefined;
+  private read(cell: CellSpan): Read | undefined {
+    if (!this.needle(cell.formulaOpenEnd, cell.formulaCloseStart)) return undefined;
+    const text = textBetween(this.bytes, cell.formulaOpenEnd, cell.formulaCloseStart);
+    return { text, pieces: lex(text) };
   }
 
   private single(cell: CellSpan, kind: FormulaKind, area: Area | undefined): void {
-    const text = this.text(cell);
-    const verdict = text === undefined ? 'keep' : this.judge.of(text, this.sheet, cell);
-    if (verdict === 'keep') this.kept++;
-    else this.found.push(this.formula(cell, kind, text ?? '', verdict, area));
+    const read = this.read(cell);
+    const verdict = read ? this.judge.of(read.text, read.pieces, this.sheet) : 'keep';
+    if (verdict === 'keep' || !read) this.kept++;
+    else this.found.push(this.formula(cell, kind, read, verdict, area));
   }
 
   private formula(
     cell: CellSpan,
     kind: FormulaKind,
-    text: string,
+    { text, pieces }: Read,
     verdict: ScanVerdict,
     area: Area | undefined,
     group?: object,
@@ -121,6 +129,7 @@ class SheetReader {
       span: { ...cell },
       kind,
       text,
+      pieces,
       verdict,
       group,
       area: area ?? own,
@@ -140,36 +149,32 @@ class SheetReader {
     }
     if (!group) this.groups.set(number, (group = { master: undefined, members: [] }));
     if (isMaster) {
-      const text = this.text(cell);
+      const read = this.read(cell);
       group.master = {
         row: cell.row,
         column: cell.column,
-        text: text ?? '',
-        verdict: text === undefined ? 'keep' : this.judge.of(text, this.sheet),
+        read: read ?? UNREAD,
+        verdict: read ? this.judge.of(read.text, read.pieces, this.sheet) : 'keep',
       };
     }
-    if (group.master?.verdict === 'keep' && !isMaster && !this.judge.isPerCell) this.kept++;
+    if (group.master?.verdict === 'keep' && !isMaster) this.kept++;
     else group.members.push({ ...cell });
   }
 
   private flush(group: Group): void {
     const { master, members } = group;
-    const read = !master
-      ? []
-      : members.map((cell) => {
-          const text = shiftFormula(master.text, cell.row - master.row, cell.column - master.column);
-          this.written += text.length;
-          if (this.written > MOST_SHARED_TEXT) throw new Refusal(REFUSED.formulas);
-          return {
-            cell,
-            text,
-            verdict: this.judge.isPerCell ? this.judge.of(text, this.sheet, cell) : master.verdict,
-          };
-        });
-    if (read.every(({ verdict }) => verdict === 'keep')) this.kept += members.length;
-    else
-      for (const { cell, text, verdict } of read)
-        this.found.push(this.formula(cell, 'shared', text, verdict, undefined, group));
+    if (!master || master.verdict === 'keep') {
+      this.kept += members.length;
+      return;
+    }
+    const { row, column, read, verdict } = master;
+    for (const cell of members) {
+      const text = shiftFormula(read.text, read.pieces, cell.row - row, cell.column - column);
+      this.written += text.length;
+      if (this.written > MOST_SHARED_TEXT) throw new Refusal(REFUSED.formulas);
+      const own = text === read.text ? read : { text, pieces: lex(text) };
+      this.found.push(this.formula(cell, 'shared', own, verdict, undefined, group));
+    }
   }
 
   finish(): void {
@@ -178,8 +183,30 @@ class SheetReader {
   }
 }
 
-/** Reads one sheet: the tree around the cells, and the formulas in them that matter. */
-export function* scanSheet(info: SheetInfo, bytes: Uint8Array, judge: Judge): Generator<number, SheetScan> {
+/**
+ * A scan of every formula, each judged now. Cells that share one stored formula stay together when one of them
+ * changes.
+ */
+export function judged(scan: SheetScan, verdictOf: (cell: FormulaCell, i: number) => ScanVerdict): SheetScan {
+  const verdicts = scan.cells.map(verdictOf);
+  const broken = new Set(
+    scan.cells.filter((cell, i) => cell.group && verdicts[i] !== 'keep').map((cell) => cell.group),
+  );
+  const cells = scan.cells.flatMap((cell, i) => {
+    const verdict = verdicts[i] ?? 'keep';
+    if (verdict === 'keep' && !(cell.group && broken.has(cell.group))) return [];
+    return verdict === cell.verdict ? cell : { ...cell, verdict };
+  });
+  return { ...scan, cells, kept: scan.kept + scan.cells.length - cells.length };
+}
+
+/** Reads one sheet: the tree around the cells, and the formulas in them that matter; `visit` sees every cell. */
+export function* scanSheet(
+  info: SheetInfo,
+  bytes: Uint8Array,
+  judge: Judge,
+  visit?: (cell: CellSpan) => void,
+): Generator<number, SheetScan> {
   checkEncoding(bytes, info.part);
   const tree = new TreeReader(bytes, 'sheetData');
   const reader = new SheetReader(
@@ -191,6 +218,7 @@ export function* scanSheet(info: SheetInfo, bytes: Uint8Array, judge: Judge): Ge
   for (let data = tree.run(); data; data = tree.run()) {
     const cells = new Cells(bytes, data.openEnd);
     for (let count = 0; cells.next(); count++) {
+      visit?.(cells.cell);
       if (cells.cell.formulaStart >= 0) reader.take(cells.cell);
       if (count % CELLS_PER_STEP === CELLS_PER_STEP - 1) yield cells.cell.end / bytes.length;
     }

@@ -1,6 +1,6 @@
 import { append } from '../../append';
 import type { Area, CellPlace } from '../../../sheet/formula/address';
-import { overlaps } from '../../../sheet/formula/address';
+import { MAX_COLUMNS, overlaps } from '../../../sheet/formula/address';
 
 /** Cells of many sheets, asked for by cell and by range. */
 export class CellSet {
@@ -25,6 +25,12 @@ export class CellSet {
     const list = this.areas.get(sheet);
     if (list) list.push(area);
     else this.areas.set(sheet, [area]);
+  }
+
+  /** Every single cell of the set. */
+  each(visit: (sheet: number, place: CellPlace) => void): void {
+    for (const [sheet, columns] of this.cells)
+      for (const [column, rows] of columns) for (const row of rows) visit(sheet, { row, column });
   }
 
   has(sheet: number, place: CellPlace): boolean {
@@ -80,14 +86,20 @@ const MOST_WIDE = 64;
 
 /** Who reads a cell: ranges with their readers; a range that was hit is taken out. */
 export class ReaderIndex {
-  private readonly single = new Map<string, number[]>();
-  private readonly blocks = new Map<string, Held[]>();
+  /** Column of a sheet → row → readers. */
+  private readonly single = new Map<number, Map<number, number | number[]>>();
+  /** Column of a sheet → block of rows → ranges. */
+  private readonly blocks = new Map<number, Map<number, Held[]>>();
   private readonly long = new Map<number, Held[]>();
   private readonly known = new Map<string, Held>();
 
   add(sheet: number, area: Area, reader: number): void {
     if (area.top === area.bottom && area.left === area.right) {
-      put(this.single, `${sheet}|${area.top}|${area.left}`, reader);
+      const rows = inner(this.single, columnOf(sheet, area.left));
+      const known = rows.get(area.top);
+      if (known === undefined) rows.set(area.top, reader);
+      else if (typeof known === 'number') rows.set(area.top, [known, reader]);
+      else known.push(reader);
       return;
     }
     const key = `${sheet}|${area.top}|${area.left}|${area.bottom}|${area.right}`;
@@ -104,18 +116,15 @@ export class ReaderIndex {
       return;
     }
     for (let column = area.left; column <= area.right; column++)
-      for (let block = from; block <= to; block++) put(this.blocks, `${sheet}|${column}|${block}`, held);
+      for (let block = from; block <= to; block++)
+        put(inner(this.blocks, columnOf(sheet, column)), block, held);
   }
 
   /** Readers of the cell that have not been told before. */
   hit(sheet: number, { row, column }: CellPlace): number[] {
-    const single = `${sheet}|${row}|${column}`;
-    const readers = [...(this.single.get(single) ?? [])];
-    this.single.delete(single);
-    for (const list of [
-      this.blocks.get(`${sheet}|${column}|${Math.floor(row / BLOCK)}`),
-      this.long.get(sheet),
-    ]) {
+    const own = columnOf(sheet, column);
+    const readers = this.hitSingle(own, row);
+    for (const list of [this.blocks.get(own)?.get(Math.floor(row / BLOCK)), this.long.get(sheet)]) {
       if (!list) continue;
       let kept = 0;
       for (const held of list) {
@@ -131,15 +140,25 @@ export class ReaderIndex {
     return readers;
   }
 
+  private hitSingle(column: number, row: number): number[] {
+    const rows = this.single.get(column);
+    const known = rows?.get(row);
+    if (known === undefined) return [];
+    rows?.delete(row);
+    return typeof known === 'number' ? [known] : known;
+  }
+
   /** Ranges that a whole range of cells hits. */
   hitArea(sheet: number, area: Area): number[] {
     const readers: number[] = [];
-    for (const [key, list] of this.single) {
-      const [s = 0, row = 0, column = 0] = key.split('|').map(Number);
-      if (s !== sheet || row < area.top || row > area.bottom || column < area.left || column > area.right)
-        continue;
-      append(readers, list);
-      this.single.delete(key);
+    for (let column = area.left; column <= area.right; column++) {
+      const rows = this.single.get(columnOf(sheet, column));
+      for (const [row, known] of rows ?? []) {
+        if (row < area.top || row > area.bottom) continue;
+        if (typeof known === 'number') readers.push(known);
+        else append(readers, known);
+        rows?.delete(row);
+      }
     }
     for (const [key, held] of this.known)
       if (!held.isHit && key.startsWith(`${sheet}|`) && overlaps(held.area, area)) {
@@ -148,6 +167,13 @@ export class ReaderIndex {
       }
     return readers;
   }
+}
+
+const columnOf = (sheet: number, column: number): number => sheet * MAX_COLUMNS + column;
+function inner<K, L, V>(map: Map<K, Map<L, V>>, key: K): Map<L, V> {
+  let found = map.get(key);
+  if (!found) map.set(key, (found = new Map<L, V>()));
+  return found;
 }
 
 interface Held {

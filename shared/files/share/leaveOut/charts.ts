@@ -8,8 +8,8 @@ import type { Element } from '../../package/xml';
 import { all, child, textOf } from '../../package/xml';
 
 /**
- * Charts remember the values they drew. What is blanked is forgotten; what came from a sheet left out is
- * written into the chart.
+ * Charts remember the values they drew. What is blanked is forgotten; what came from a sheet left out, and may
+ * stay, is written into the chart.
  */
 
 export interface ChartFate {
@@ -32,20 +32,22 @@ export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFa
       const { found: references } = finder.of(text, lex(text), undefined, undefined);
       const holder = formula.parent;
       if (!holder) continue;
+      const isGone = references.some(fate.isGone);
       if (references.some(fate.isBlank)) {
         const points = cachedPoints(holder);
-        append(edits, points.map(cut));
         forgotten += points.length;
-      }
-      if (references.some(fate.isGone)) {
-        edits.push(...toLiteral(holder, formula));
-        fixed++;
-      }
+        if (isGone && holder.parent?.name === 'tx') {
+          edits.push(cut(holder.parent));
+          continue;
+        }
+        append(edits, points.map(cut));
+      } else if (isGone) fixed++;
+      if (isGone) edits.push(...toLiteral(holder, formula));
     }
     pack.edit(part, edits);
     const name = part.replace(/^.*\//, '');
     if (forgotten > 0)
-      said.push(`${name}: ${forgotten} remembered values of emptied cells were taken out of the chart.`);
+      said.push(`${name}: ${forgotten} remembered values of cells left out were taken out of the chart.`);
     if (fixed > 0)
       said.push(`${name}: series drawn from sheets left out keep their values inside the chart.`);
   }

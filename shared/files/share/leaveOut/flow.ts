@@ -1,15 +1,20 @@
 // Long: one pass over a workbook; the steps share its state.
 import { append } from '../../append';
 import type { Area, CellPlace } from '../../../sheet/formula/address';
-import { columnNumber, MAX_ROWS, parseArea } from '../../../sheet/formula/address';
+import { columnNumber, MAX_COLUMNS, MAX_ROWS, parseArea } from '../../../sheet/formula/address';
+import type { CellSpan, StoredValue } from '../../cells/cells';
+import type { SharedStrings } from '../../cells/strings';
 import { sharedStrings } from '../../cells/strings';
-import { eachSpan, resolvedValue } from '../../cells/values';
+import { resolvedValue } from '../../cells/values';
 import { Refusal } from '../../package/refusal';
 import type { ShareProgress } from '../decisions/options';
-import { scanSheet } from '../decisions/scan';
+import type { FormulaCell, Judge, ScanVerdict, SheetScan } from '../decisions/scan';
+import { judged, scanSheet } from '../decisions/scan';
+import { isSpillReference } from '../references/anchors';
+import { ownCalls } from '../references/calls';
 import type { Opened } from '../open';
 import { contains } from '../open';
-import { lex } from '../references/lex';
+import type { FormulaPiece } from '../references/lex';
 import type { Reference } from '../references/references';
 import { ReferenceFinder } from '../references/references';
 import { CellSet, ReaderIndex } from './cellSet';
@@ -32,12 +37,15 @@ interface Node {
   readonly area: Area;
   readonly reads: Reads;
   readonly kind: 'formula' | 'pivot';
+  /** What becomes of the formula when nothing it reads is left out. */
+  readonly otherwise: ScanVerdict;
   reason: LeaveOutReason | undefined;
 }
 
 const MOST_SINGLE = 20_000;
 const MOST_PASSES = 40;
-const NO_READS = { plain: [], summed: [], sums: '', isUnsure: false };
+const NO_READS: Reads = { plain: [], summed: [], sums: '', counted: [], isUnsure: false };
+const WHOLE_SHEET: Area = { top: 0, left: 0, bottom: MAX_ROWS - 1, right: MAX_COLUMNS - 1 };
 
 const idOf = (sheet: number, { row, column }: CellPlace): number =>
   (sheet * 1_048_576 + row) * 16_384 + column;
@@ -70,28 +78,49 @@ export class Flow {
   readonly nodes: Node[] = [];
   /** Ranges as named, filled or not. */
   private readonly named = new CellSet();
+  private readonly wished = new Set<number>();
   /** Named cells that hold something. */
-  private readonly left = new CellSet();
-  private readonly leftCells: [number, CellPlace][] = [];
-  private readonly leftNumbers = new Set<number>();
+  private readonly leftNumbers = new CellSet();
+  private readonly leftTexts = new CellSet();
+  /** Every formula, in the order of the file, by sheet. */
+  private readonly scans = new Map<number, { readonly scan: SheetScan; readonly nodes: readonly Node[] }>();
   /** Cells that go because of what they are worked out from. */
   private readonly gone = new CellSet();
+  private readonly safe = new CellSet();
   private readonly owners = new Map<number, Node>();
   private readonly index = new ReaderIndex();
   private readonly headings: readonly Reference[];
 
-  constructor(opened: Opened, wishes: readonly string[]) {
+  constructor(
+    opened: Opened,
+    private readonly leftOut: LeftOut,
+  ) {
     this.finder = new ReferenceFinder(opened.names, opened.tables);
-    for (const wish of wishes) {
+    for (const wish of leftOut.wishes) {
       const { sheet, area } = parseBlank(opened, wish);
       this.named.addArea(sheet, area);
+      this.wished.add(sheet);
     }
+    if (!leftOut.keepResults) for (const sheet of leftOut.sheets) this.named.addArea(sheet, WHOLE_SHEET);
     // A table insists that its heading cells say what its columns are called.
     this.headings = opened.tables
       .filter((table) => table.top > table.area.top)
       .map((table) => ({ sheet: table.sheet, area: { ...table.area, bottom: table.top - 1 } }));
   }
 
+  get hasWishes(): boolean {
+    return this.leftOut.wishes.length > 0;
+  }
+  isSafeSum(sheet: number, place: CellPlace): boolean {
+    return this.safe.has(sheet, place);
+  }
+  /** Is the whole sheet left out? */
+  isWhole(sheet: number): boolean {
+    return this.leftOut.sheets.includes(sheet);
+  }
+  leavesOut(sheet: number): boolean {
+    return this.isWhole(sheet) || this.wished.has(sheet);
+  }
   isHeading(sheet: number, place: CellPlace): boolean {
     return this.headings.some((one) => one.sheet === sheet && contains(one.area, place));
   }
@@ -105,30 +134,65 @@ export class Flow {
     return this.named.touches(sheet, area) || this.gone.touches(sheet, area);
   }
 
-  addLeft(sheet: number, { row, column }: CellPlace, isNumber: boolean): void {
-    const place = { row, column };
-    this.left.add(sheet, place);
-    this.leftCells.push([sheet, place]);
-    if (isNumber) this.leftNumbers.add(idOf(sheet, place));
+  addLeft(sheet: number, place: CellPlace, value: StoredValue): void {
+    this.values.add(value);
+    if (!this.isNamed(sheet, place)) return;
+    const isNumber = value.type === 'n' || value.type === 'd';
+    (isNumber ? this.leftNumbers : this.leftTexts).add(sheet, place);
   }
 
-  addNode(sheet: number, area: Area, reads: Reads, kind: Node['kind'] = 'formula'): void {
+  addNode(
+    sheet: number,
+    area: Area,
+    reads: Reads,
+    kind: Node['kind'] = 'formula',
+    otherwise: ScanVerdict = 'keep',
+  ): Node {
     const at = this.nodes.length;
-    this.nodes.push({ sheet, area, reads, kind, reason: undefined });
+    const node: Node = { sheet, area, reads, kind, otherwise, reason: undefined };
+    this.nodes.push(node);
     for (const one of reads.plain) this.index.add(one.sheet, one.area, at);
+    return node;
+  }
+  addScan(scan: SheetScan, nodes: readonly Node[]): void {
+    this.scans.set(scan.info.index, { scan, nodes });
+  }
+
+  /** The formulas of the sheets that stay, each read once and judged now that the flow is known. */
+  judgedScans(keeps: (sheet: number) => boolean): SheetScan[] {
+    return [...this.scans.values()]
+      .filter(({ scan }) => keeps(scan.info.index))
+      .map(({ scan, nodes }) => judged(scan, (cell, i) => this.verdict(cell, nodes[i], keeps)));
+  }
+  private verdict(cell: FormulaCell, node: Node | undefined, keeps: (sheet: number) => boolean): ScanVerdict {
+    if (!node) return 'keep';
+    if (this.isBlank(node.sheet, cell.span)) return 'blank';
+    if (node.otherwise === 'own') return 'own';
+    const { plain, summed, counted, isUnsure } = node.reads;
+    const isOut = (one: Reference): boolean => !keeps(one.sheet) || this.touches(one);
+    return isUnsure || plain.some(isOut) || summed.some(isOut) || counted.some(isOut)
+      ? 'cut'
+      : node.otherwise;
   }
 
   /** Follows the values from cell to cell until nothing more goes. */
   settle(): void {
-    if (this.left.size === 0) return;
-    const waiting = [...this.leftCells];
+    if (this.leftNumbers.size + this.leftTexts.size === 0) return;
+    const waiting: [number, CellPlace][] = [];
     for (const node of this.nodes) {
       if (this.isNamed(node.sheet, { row: node.area.top, column: node.area.left }))
         this.go(node, 'reads', waiting);
       else if (node.reads.isUnsure) this.go(node, 'untold', waiting);
     }
+    for (const set of [this.leftNumbers, this.leftTexts])
+      set.each((sheet, place) => {
+        for (const reader of this.index.hit(sheet, place)) this.goAt(reader, waiting);
+      });
     this.spread(waiting);
     for (let pass = 1; this.checkSums(pass === MOST_PASSES); pass++);
+    for (const { sheet, area, reads, reason } of this.nodes)
+      if (reason === undefined && reads.summed.some((one) => this.touches(one)))
+        this.safe.add(sheet, { row: area.top, column: area.left });
   }
 
   private spread(waiting: [number, CellPlace][]): void {
@@ -183,10 +247,7 @@ export class Flow {
     const seen = new Set<Node>();
     const waiting = [...from];
     for (let next = waiting.pop(); next; next = waiting.pop()) {
-      for (const place of this.left.within(next.sheet, next.area)) {
-        const id = idOf(next.sheet, place);
-        if (this.leftNumbers.has(id)) found.add(id);
-      }
+      for (const place of this.leftNumbers.within(next.sheet, next.area)) found.add(idOf(next.sheet, place));
       for (const place of this.gone.within(next.sheet, next.area)) {
         const owner = this.owners.get(idOf(next.sheet, place));
         if (!owner || seen.has(owner)) continue;
@@ -212,32 +273,46 @@ export class Flow {
   }
 }
 
-/** Reads every sheet once for the values left out and once for the formulas, and follows what they feed. */
-export function* planFlow(opened: Opened, wishes: readonly string[]): Generator<ShareProgress, Flow> {
-  const flow = new Flow(opened, wishes);
+/** Nothing is judged while the formulas are read: what becomes of them hangs on all of them. */
+const EVERY_FORMULA: Judge = { of: () => 'own', readsAll: true };
+
+/** What becomes of a formula when nothing it reads is left out. */
+function otherwise(
+  { names }: Opened,
+  text: string,
+  pieces: readonly FormulaPiece[],
+  sheet: number,
+): ScanVerdict {
+  if (ownCalls(text, pieces, names.isDefinedFor(text, sheet)).length > 0 || names.uses(text, pieces, sheet))
+    return 'own';
+  return isSpillReference(text, pieces) ? 'spill' : 'keep';
+}
+
+/** What is left out: cells and columns by wish, and whole sheets. */
+export interface LeftOut {
+  readonly wishes: readonly string[];
+  readonly sheets: readonly number[];
+  /** Results worked out from the sheets stay; only their values are looked for in the copy. */
+  readonly keepResults: boolean;
+}
+
+/** Reads every sheet once, values left out and formulas together, and follows what they feed. */
+export function* planFlow(opened: Opened, left: LeftOut): Generator<ShareProgress, Flow> {
+  const flow = new Flow(opened, left);
   const strings = sharedStrings(opened);
-  const sheets = opened.book.sheets.filter((sheet) => sheet.isWorksheet);
-  for (const { part, index } of sheets) {
-    const bytes = opened.pack.read(part);
-    if (!bytes) continue;
-    for (const done of eachSpan(bytes, (cell) => {
-      if (!flow.isNamed(index, cell)) return;
-      const value = resolvedValue(bytes, cell, strings);
-      if (!value) return;
-      flow.addLeft(index, cell, value.type === 'n' || value.type === 'd');
-      flow.values.add(value);
-    }))
-      yield { step: 'read', done };
-  }
-  for (const sheet of sheets) {
+  for (const sheet of opened.book.sheets.filter((one) => one.isWorksheet)) {
     const bytes = opened.pack.read(sheet.part);
     if (!bytes) continue;
-    const steps = scanSheet(sheet, bytes, { of: () => 'own', readsAll: true, isPerCell: false });
+    const steps = scanSheet(sheet, bytes, EVERY_FORMULA, collector(flow, bytes, sheet.index, strings));
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield { step: 'read', done: step.value };
-    for (const { area, text, span } of step.value.cells)
-      flow.addNode(sheet.index, area, readsOf(flow.finder, text, lex(text), sheet.index, span));
-    for (const { area } of step.value.whatIf) flow.addNode(sheet.index, area, whatIfReads(sheet.index, area));
+    const scan = step.value;
+    const nodes = scan.cells.map(({ area, text, pieces, span }) => {
+      const reads = readsOf(flow.finder, text, pieces, sheet.index, span);
+      return flow.addNode(sheet.index, area, reads, 'formula', otherwise(opened, text, pieces, sheet.index));
+    });
+    flow.addScan(scan, nodes);
+    for (const { area } of scan.whatIf) flow.addNode(sheet.index, area, whatIfReads(sheet.index, area));
   }
   for (const { sheet, area, source } of pivotFlows(opened, flow.finder))
     flow.addNode(
@@ -248,6 +323,23 @@ export function* planFlow(opened: Opened, wishes: readonly string[]): Generator<
     );
   flow.settle();
   return flow;
+}
+
+/** Notes the values of the cells left out, while the sheet is walked for its formulas. */
+function collector(
+  flow: Flow,
+  bytes: Uint8Array,
+  sheet: number,
+  strings: SharedStrings,
+): ((cell: CellSpan) => void) | undefined {
+  if (!flow.leavesOut(sheet)) return undefined;
+  const isWhole = flow.isWhole(sheet);
+  return (cell) => {
+    if (!isWhole && !flow.isNamed(sheet, cell)) return;
+    const value = resolvedValue(bytes, cell, strings);
+    if (!value) return;
+    flow.addLeft(sheet, cell, value);
+  };
 }
 
 /** A what-if table works out the formula at its corner with the values along its edges. */

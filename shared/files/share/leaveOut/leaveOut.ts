@@ -1,5 +1,6 @@
 // Long: one pass over a workbook; the steps share its state.
 import { append } from '../../append';
+import type { CellPlace } from '../../../sheet/formula/address';
 import { addressOf, areaText, parseArea } from '../../../sheet/formula/address';
 import { Cells } from '../../cells/cells';
 import { sharedStrings } from '../../cells/strings';
@@ -15,9 +16,9 @@ import type { FreezeOptions, ShareProgress } from '../decisions/options';
 import type { SheetScan } from '../decisions/scan';
 import type { Exclusion, Opened } from '../open';
 import { PAGE_NAME } from '../proof/page';
+import type { FormulaPiece } from '../references/lex';
 import { lex } from '../references/lex';
-import type { Reference } from '../references/references';
-import { ReferenceFinder } from '../references/references';
+import type { Reference, ReferenceFinder } from '../references/references';
 import { editFormats, editNotes, editShapes, editTables, removeRevisions, tellingElements } from './around';
 import { editCharts } from './charts';
 import type { Flow, LeaveOutReason } from './flow';
@@ -30,15 +31,24 @@ import type { LeftValues } from './values';
 /** Sheets and columns that the reader of the copy shall not get. */
 export interface LeaveOut {
   readonly exclusion: Exclusion;
+  /** The formulas of the sheets that stay. */
+  readonly scans: readonly SheetScan[];
   readonly editsOf: (scan: SheetScan) => Edit[];
   readonly dropsName: (name: NameInfo) => boolean;
   /** Was there anything to leave out that was still there? Known after the edits. */
   readonly isChanging: boolean;
   readonly apply: (bookEdits: Edit[]) => string[];
   /** Does a rule for these cells read, or spell out, what is left out? */
-  readonly ruleTells: (formula: string, sheet: number, cells: string) => boolean;
+  readonly ruleTells: (
+    formula: string,
+    pieces: readonly FormulaPiece[],
+    sheet: number,
+    cells: string,
+  ) => boolean;
   /** What was left out, for the search of the copy. */
-  readonly values: LeftValues | undefined;
+  readonly values: LeftValues;
+  /** Sums over so many of the cells left out that they may stay. */
+  readonly isSafeSum: (sheet: number, place: CellPlace) => boolean;
 }
 
 export function* planExclusion(
@@ -49,7 +59,8 @@ export function* planExclusion(
   const kept = keptSheets(opened, options.sheets);
   const keeps = (sheet: number): boolean => kept.has(sheet);
   if (wishes.length === 0 && kept.size === opened.book.sheets.length) return undefined;
-  const flow = wishes.length === 0 ? undefined : yield* planFlow(opened, wishes);
+  const sheets = opened.book.sheets.map(({ index }) => index).filter((index) => !keeps(index));
+  const flow = yield* planFlow(opened, { wishes, sheets, keepResults: options.keepResults ?? false });
   return new LeavingOut(opened, keeps, flow);
 }
 
@@ -86,25 +97,29 @@ class LeavingOut implements LeaveOut {
   private emptied = 0;
   private rules = 0;
   readonly exclusion: Exclusion;
+  readonly scans: readonly SheetScan[];
 
   constructor(
     private readonly opened: Opened,
     private readonly keeps: (sheet: number) => boolean,
-    private readonly flow: Flow | undefined,
+    private readonly flow: Flow,
   ) {
-    this.finder = flow?.finder ?? new ReferenceFinder(opened.names, opened.tables);
+    this.finder = flow.finder;
+    this.scans = flow.judgedScans(keeps);
     this.exclusion = {
       keeps,
-      isBlank: (sheet, place) => flow?.isBlank(sheet, place) ?? false,
-      reads: (text, pieces, sheet, place) => {
-        const { found, isUnsure } = this.finder.of(text, pieces, sheet < 0 ? undefined : sheet, place);
+      reads: (text, pieces, sheet) => {
+        const { found, isUnsure } = this.finder.of(text, pieces, sheet < 0 ? undefined : sheet, undefined);
         return isUnsure || found.some(this.isOut);
       },
     };
   }
 
-  get values(): LeftValues | undefined {
-    return this.flow?.values;
+  isSafeSum(sheet: number, place: CellPlace): boolean {
+    return this.flow.isSafeSum(sheet, place);
+  }
+  get values(): LeftValues {
+    return this.flow.values;
   }
   private get dropped(): Opened['book']['sheets'] {
     return this.opened.book.sheets.filter((sheet) => !this.keeps(sheet.index));
@@ -113,7 +128,7 @@ class LeavingOut implements LeaveOut {
     return this.dropped.length > 0 || this.emptied > 0 || this.rules > 0;
   }
   private readonly isGone = ({ sheet }: Reference): boolean => !this.keeps(sheet);
-  private readonly isEmptied = (reference: Reference): boolean => this.flow?.touches(reference) ?? false;
+  private readonly isEmptied = (reference: Reference): boolean => this.flow.touches(reference);
   private readonly isOut = (reference: Reference): boolean =>
     this.isGone(reference) || this.isEmptied(reference);
   private readonly readsEmptied = (formula: string): boolean => {
@@ -121,23 +136,18 @@ class LeavingOut implements LeaveOut {
     return isUnsure || found.some(this.isEmptied);
   };
 
-  ruleTells(formula: string, sheet: number, cells: string): boolean {
+  ruleTells(formula: string, pieces: readonly FormulaPiece[], sheet: number, cells: string): boolean {
     const areas = cells.split(/\s+/).flatMap((one) => parseArea(one) ?? []);
-    const pieces = lex(formula);
     if (ruleReads(this.finder, formula, pieces, sheet, areas).some(this.isOut)) return true;
     if (this.finder.of(formula, pieces, sheet, undefined).isUnsure) return true;
-    return (
-      (this.flow?.values.inFormula(formula) ?? false) && areas.some((area) => this.isEmptied({ sheet, area }))
-    );
+    return this.flow.values.inFormula(formula) && areas.some((area) => this.isEmptied({ sheet, area }));
   }
 
   dropsName(name: NameInfo): boolean {
     if (name.scope !== undefined && !this.keeps(name.scope)) return true;
-    const { found } = this.finder.of(name.text, lex(name.text), name.scope, undefined);
-    return (
-      found.some(this.isGone) ||
-      (found.some(this.isEmptied) && (this.flow?.values.inFormula(name.text) ?? false))
-    );
+    const pieces = this.opened.names.pieces.get(name) ?? [];
+    const { found } = this.finder.of(name.text, pieces, name.scope, undefined);
+    return found.some(this.isGone) || (found.some(this.isEmptied) && this.flow.values.inFormula(name.text));
   }
 
   editsOf({ info, bytes, root }: SheetScan): Edit[] {
@@ -148,7 +158,6 @@ class LeavingOut implements LeaveOut {
     ]);
     const edits: Edit[] = prune(bytes, lost);
     this.rules += edits.length;
-    if (!flow) return edits;
     append(edits, this.emptyCells(info.index, bytes, root, flow));
     const telling = tellingElements(bytes, root, info.index, flow);
     const ids = new Set(
@@ -204,7 +213,7 @@ class LeavingOut implements LeaveOut {
       said.push(`The name ${name.name} was removed: it stood for something left out.`);
     }
     said.push(...removePivots(this.opened, this.finder, this.isOut, bookEdits));
-    if (this.flow) said.push(...this.clean(this.flow));
+    said.push(...this.clean(this.flow));
     said.push(...editCharts(pack, this.finder, { isGone: this.isGone, isBlank: this.isEmptied }));
     if (this.isChanging) {
       if (removeRevisions(pack, book.part) > 0)
@@ -217,9 +226,7 @@ class LeavingOut implements LeaveOut {
   /** What hangs on emptied cells: notes, tables, shapes, controls, formats. */
   private clean(flow: Flow): string[] {
     const { pack, book, tables } = this.opened;
-    const said = this.emptied > 0 ? [`${this.emptied} cells were emptied: those you named and these:`] : [];
-    if (this.emptied > 0) said.push(...this.lostLines(flow));
-    if (said.length === 1) said[0] = `${this.emptied} cells were emptied: those you named.`;
+    const said = this.emptied > 0 ? this.emptiedLines(flow) : [];
     if (this.rules > 0)
       said.push('Links, filters or scenarios that held values of emptied cells were removed.');
     editTables(
@@ -236,6 +243,16 @@ class LeavingOut implements LeaveOut {
     if (styles !== undefined && editFormats(pack, styles, this.emptiedStyles, flow) > 0)
       said.push('Number formats of emptied cells that spelled out a value were made plain.');
     return said;
+  }
+
+  private emptiedLines(flow: Flow): string[] {
+    const lines = this.lostLines(flow);
+    const which = !flow.hasWishes
+      ? ''
+      : lines.length === 0
+        ? ' those you named.'
+        : ' those you named and these:';
+    return [`${this.emptied} cells were emptied:${which}`, ...lines];
   }
 
   private lostLines(flow: Flow): string[] {
@@ -281,6 +298,7 @@ class LeavingOut implements LeaveOut {
     const part = pack.related(book.part, 'sharedStrings')?.target;
     if (part === undefined) return [];
     const strings = sharedStrings(this.opened);
+    if (strings.spans.length === 0) return [];
     const used = new Set<number>();
     for (const sheet of book.sheets.filter((one) => one.isWorksheet && this.keeps(one.index))) {
       const bytes = pack.read(sheet.part);

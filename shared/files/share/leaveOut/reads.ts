@@ -1,8 +1,11 @@
 import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
+import type { Near } from '../../../base/near';
 import type { FormulaPiece } from '../references/lex';
-import { moveReference } from '../references/lex';
-import type { Reference, ReferenceFinder } from '../references/references';
+import { lex, moveReference } from '../references/lex';
+import { NameTable } from '../references/names';
+import type { Reference } from '../references/references';
+import { hasOpenCorner, ReferenceFinder } from '../references/references';
 
 /** How a formula reads: cell by cell, only through a sum over many, or only how many there are. */
 export interface Reads {
@@ -12,6 +15,8 @@ export interface Reads {
   readonly summed: readonly Reference[];
   /** What the sums are called, for telling equal ones from different ones. */
   readonly sums: string;
+  /** Only places are looked at: how many cells, which row. */
+  readonly counted: readonly Reference[];
   /** INDIRECT, OFFSET and the like: what is read cannot be told. */
   readonly isUnsure: boolean;
 }
@@ -90,10 +95,14 @@ export function readsOf(
   sheet: number,
   place: CellPlace,
 ): Reads {
-  const whole = finder.of(text, pieces, sheet, place);
-  if (text.length > LONGEST) return { plain: whole.found, summed: [], sums: '', isUnsure: whole.isUnsure };
+  if (text.length > LONGEST) {
+    const { found, isUnsure } = finder.of(text, pieces, sheet, place);
+    return { plain: found, summed: [], sums: '', counted: [], isUnsure };
+  }
+  let isUnsure = hasOpenCorner(text, pieces);
   const plain: Reference[] = [];
   const summed: Reference[] = [];
+  const counted: Reference[] = [];
   const sums: string[] = [];
   const open: Open[] = [];
   let at = 0;
@@ -102,16 +111,18 @@ export function readsOf(
     bracketsIn(text, at, piece.from, call, open);
     call = piece.kind === 'call' ? bareName(text.slice(piece.at, piece.end)) : '';
     at = piece.end;
-    const { found } = finder.piece(text, piece, sheet, place);
+    const read = finder.piece(text, piece, sheet, place);
+    const { found } = read;
+    isUnsure ||= read.isUnsure;
     if (found.length === 0) continue;
     const holder = piece.kind === 'call' ? undefined : holderOf(text, piece, open);
-    if (holder !== undefined && COUNTS.has(holder)) continue;
-    if (holder !== undefined && SUMS.has(holder)) {
+    if (holder !== undefined && COUNTS.has(holder)) counted.push(...found);
+    else if (holder !== undefined && SUMS.has(holder)) {
       summed.push(...found);
       sums.push(holder);
     } else plain.push(...found);
   }
-  return { plain, summed, sums: sums.sort().join(), isUnsure: whole.isUnsure };
+  return { plain, summed, sums: sums.sort().join(), counted, isUnsure };
 }
 
 const bareName = (word: string): string => word.replace(/^(?:@|_xlfn\.|_xlws\.)+/i, '').toUpperCase();
@@ -149,3 +160,19 @@ const union = (a: Area, b: Area): Area => ({
   bottom: Math.max(a.bottom, b.bottom),
   right: Math.max(a.right, b.right),
 });
+
+/** How many ranges a formula of that length reads as sums only. */
+const summedAt = (length: number): number => {
+  const text = 'SUM(A1:A9)'.padEnd(length, ' ');
+  const finder = new ReferenceFinder(new NameTable({ names: [], sheets: [] }), []);
+  return readsOf(finder, text, lex(text), 0, { row: 20, column: 0 }).summed.length;
+};
+export const NEAR: readonly Near[] = [
+  {
+    number: 'signs of the longest formula that is taken apart',
+    value: LONGEST,
+    below: () => summedAt(LONGEST),
+    above: () => summedAt(LONGEST + 1),
+    answers: [1, 0],
+  },
+];

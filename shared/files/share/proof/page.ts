@@ -31,6 +31,7 @@ export const LABELS = {
   sources: 'Sources of the methods',
   lines: 'Numbers worked out by Spawnbook',
   others: 'Also changed in this copy',
+  people: 'What this copy may still tell of people',
 } as const;
 export const LINE_HEADS = [
   'Sheet',
@@ -152,6 +153,8 @@ export interface ProofFacts {
   readonly sheets: readonly { readonly name: string; readonly facts: SheetFacts }[];
   /** Sentences on names, rules, what-if tables and whatever else is not as it was. */
   readonly others: readonly string[];
+  /** Sentences on what the copy still holds of people, or that it holds nothing. */
+  readonly people: readonly string[];
 }
 
 function lineOf(
@@ -227,6 +230,9 @@ export function pageRows(facts: ProofFacts): PageRow[] {
     ]),
     ...(facts.others.length > 0
       ? [[], [bold(LABELS.others)], ...facts.others.map((sentence) => [text(sentence)])]
+      : []),
+    ...(facts.people.length > 0
+      ? [[], [bold(LABELS.people)], ...facts.people.map((sentence) => [text(sentence)])]
       : []),
   ];
   all.splice(4, 0, [bold(LABELS.seal), text(sealOf(all))]);

@@ -2,7 +2,6 @@ import type { Area } from '../../../sheet/formula/address';
 import { addressOf, parseAddress } from '../../../sheet/formula/address';
 import type { PackageBook } from '../../package/book';
 import type { FormulaPiece } from './lex';
-import { lex } from './lex';
 import type { NameTable } from './names';
 import { prefixSheet } from './names';
 
@@ -11,7 +10,7 @@ import { prefixSheet } from './names';
  * the range itself.
  */
 
-export const isSpillReference = (text: string, pieces: readonly FormulaPiece[] = lex(text)): boolean =>
+export const isSpillReference = (text: string, pieces: readonly FormulaPiece[]): boolean =>
   pieces.some((piece) => piece.kind === 'call' && isAnchorWord(text, piece));
 const isAnchorWord = (text: string, piece: FormulaPiece): boolean =>
   /^(?:_xlfn\.)?ANCHORARRAY$/i.test(text.slice(piece.at, piece.end));
@@ -46,8 +45,7 @@ export class Spills {
    * The formula with ranges in place of the spills that are values now; undefined when one of them cannot be
    * told.
    */
-  rewrite(text: string, sheet: number | undefined): string | undefined {
-    const pieces = lex(text);
+  rewrite(text: string, pieces: readonly FormulaPiece[], sheet: number | undefined): string | undefined {
     let out = '';
     let at = 0;
     for (const [i, piece] of pieces.entries()) {
@@ -68,7 +66,7 @@ export class Spills {
   private range(text: string, inner: FormulaPiece, sheet: number | undefined): string | undefined {
     if (inner.kind === 'name') {
       const name = this.names.find(text, inner, sheet);
-      const [only, more] = name ? lex(name.text) : [];
+      const [only, more] = (name && this.names.pieces.get(name)) ?? [];
       return name && only && !more && only.kind === 'cell' && only.end === name.text.length
         ? this.range(name.text, only, undefined)
         : undefined;

@@ -177,10 +177,15 @@ export const moveReference = (reference: string, rows: number, columns: number):
     .join(':');
 
 /** The formula as it would read after filling it `rows` down and `columns` to the right. */
-export const shiftFormula = (text: string, rows: number, columns: number): string =>
+export const shiftFormula = (
+  text: string,
+  pieces: readonly FormulaPiece[],
+  rows: number,
+  columns: number,
+): string =>
   rows === 0 && columns === 0
     ? text
-    : replacePieces(text, lex(text), (piece) =>
+    : replacePieces(text, pieces, (piece) =>
         piece.kind === 'cell' || piece.kind === 'area'
           ? text.slice(piece.from, piece.at) + moveReference(text.slice(piece.at, piece.end), rows, columns)
           : undefined,

@@ -205,7 +205,7 @@ const isRelative = (word: string): boolean =>
   word.split(':').some((corner) => !/^\$[A-Za-z]+\$\d+$|^\$[A-Za-z]+$|^\$\d+$/.test(corner));
 
 /** A colon between two pieces joins corners of which one is worked out: A1:INDEX(…). */
-function hasOpenCorner(text: string, pieces: readonly FormulaPiece[]): boolean {
+export function hasOpenCorner(text: string, pieces: readonly FormulaPiece[]): boolean {
   let at = 0;
   for (const piece of pieces) {
     if (text.slice(at, piece.from).includes(':')) return true;

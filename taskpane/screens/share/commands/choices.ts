@@ -22,7 +22,7 @@ export const toggleColumn: Command<string> = {
   perform: (state, cells) => choose(state, { blank: toggled(state.share.choices.blank, cells) }),
 };
 
-export type Switch = 'personal' | 'keepAlive' | 'accept';
+export type Switch = 'personal' | 'keepResults' | 'keepAlive' | 'accept';
 export const toggleSwitch: Command<Switch> = {
   name: 'toggleSwitch',
   label: 'Switch',

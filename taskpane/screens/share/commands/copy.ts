@@ -25,6 +25,7 @@ export function optionsOf({
     workbook: choices.name.trim() || look.name,
     date: formatNumber(today, 'd mmmm yyyy'),
     personal: choices.personal,
+    keepResults: choices.keepResults,
     keepAlive: choices.keepAlive,
     acceptProblems: choices.accept,
     // Cells on a sheet that is left out go with it.

@@ -35,6 +35,7 @@ export interface Choices {
   readonly typed: string;
   readonly typedFault: string | undefined;
   readonly personal: boolean;
+  readonly keepResults: boolean;
   readonly keepAlive: boolean;
   /** Go on although cells hold no finished value. */
   readonly accept: boolean;
@@ -62,6 +63,7 @@ export const initialChoices: Choices = {
   typed: '',
   typedFault: undefined,
   personal: true,
+  keepResults: false,
   keepAlive: false,
   accept: false,
 };

@@ -134,11 +134,25 @@ const columnsField = (look: Look, scene: Scene): VNode =>
   );
 
 function switches({ inspection }: Look, { state, send }: Scene): VNode {
-  const { personal, keepAlive, accept } = state.share.choices;
+  const { personal, leftOut, keepResults, keepAlive, accept } = state.share.choices;
   return h(
     'fieldset',
     {},
     h('legend', {}, 'And'),
+    leftOut.size > 0 &&
+      tick(
+        'Keep results worked out from the sheets left out',
+        () => {
+          send(toggleSwitch, 'keepResults');
+        },
+        {
+          id: 'share-results',
+          isOn: keepResults,
+          hint:
+            'They stay as plain numbers and may tell what stood there: a sum of money and the ' +
+            'fish beside it tell the price. Left out unless you tick this.',
+        },
+      ),
     tick(
       'Take out personal data',
       () => {

@@ -119,8 +119,7 @@ export function reportView({ report, fileName, delivered }: CopyMade, { state, s
       ...(report.cut > 0 ? [['Other formulas that became values', String(report.cut)] as const] : []),
       ['Formulas that stay as they were', String(report.kept)],
     ]),
-    report.page !== undefined &&
-      h('p', {}, `The sheet “${report.page}” says for each of them where the number comes from.`),
+    h('p', {}, `The sheet “${report.page}” says for each of them where the number comes from.`),
     report.digest !== undefined && digestView(report.digest),
     report.problems.length > 0 && h('p', {}, h('strong', {}, 'To know')),
     lines(report.problems.map(({ sentence }) => sentence)),

@@ -32,8 +32,8 @@ export const initialToday: TodayState = {
   chosen: undefined,
 };
 
-/** How far Today looks: what is overdue since yesterday, today and tomorrow. */
-export const DAYS_BACK = 1;
+/** How far Today looks: what is overdue since a week (what is older is history), today and tomorrow. */
+export const DAYS_BACK = 7;
 export const DAYS_AHEAD = 2;
 
 export interface Day {
@@ -47,7 +47,8 @@ export function dayOf(tasks: readonly TaskOfDay[], done: ReadonlySet<string>, no
   const open = tasks
     .filter(({ key, isDone, at }) => !isDone && !done.has(key) && at > Math.floor(now) - DAYS_BACK)
     .sort((a, b) => a.at - b.at);
-  const overdue = open.filter(({ at }) => at < now);
+  // The latest first: it is the likeliest to be still done.
+  const overdue = open.filter(({ at }) => at < now).reverse();
   const day = Math.floor(now);
   return {
     overdue,

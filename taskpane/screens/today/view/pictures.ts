@@ -2,10 +2,11 @@ import type { BookDay, DayFact } from '../../../../shared/books/living/day';
 import type { Child } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
-import { deathsPicture, funnelPicture, vatsPicture } from '../../../pane/pictures/draw';
+import { deathsPicture, funnelPicture, growthPicture, vatsPicture } from '../../../pane/pictures/draw';
 import { section } from '../../../pane/parts';
 import { pictureWords, wordsFor } from '../../../words/words';
-import { standingIn } from '../../vat/state/standing';
+import { growthOf } from '../../vat/state/growth';
+import { batchNamed, standingIn } from '../../vat/state/standing';
 
 /** The season in pictures: vats over the next days, eggs to fry of the batch that stands, dead a day. */
 
@@ -68,6 +69,10 @@ function batchNow(book: BookDay, now: number): string | undefined {
   return standing[0] ?? book.batches.find(({ strip }) => strip !== undefined && strip > now)?.name;
 }
 
+/** Before it is fed a batch has nothing to weigh. */
+const isFed = (book: BookDay, batch: string, now: number): boolean =>
+  (batchNamed(book, batch)?.feed ?? Infinity) <= now;
+
 /** Fewer days of deaths say nothing about a limit. */
 const LEAST_DAYS = 3;
 
@@ -82,6 +87,7 @@ export function picturesView(book: BookDay, { state }: Scene): Child {
     batch !== undefined && [
       h('h4', {}, batch),
       funnelPicture(funnelOf(book, batch, words.pictures.stageNames), how),
+      isFed(book, batch, state.now) && growthPicture(growthOf(state, batch), how),
     ],
     deaths.days.length >= LEAST_DAYS && deathsPicture(deaths, how),
   );

@@ -39,6 +39,7 @@ const CARD_OF_TASK: Readonly<Record<string, CardId>> = {
   strip: 'eggs',
   white: 'look',
   firstFeed: 'fry',
+  weighFry: 'grow',
   daily: 'dead',
   weaned: 'fry',
   handOver: 'hand',
@@ -127,7 +128,9 @@ const taskView = (task: TaskOfDay, scene: Scene, tone: 'late' | 'plain'): VNode 
   );
 };
 
-const LISTED = 6;
+/** So many are seen at once; the others are folded. */
+const LISTED = 4;
+const MOST_LISTED = 60;
 const taskList = (title: string, tasks: readonly TaskOfDay[], scene: Scene, tone: 'late' | 'plain'): Child =>
   tasks.length > 0 &&
   section(
@@ -137,6 +140,17 @@ const taskList = (title: string, tasks: readonly TaskOfDay[], scene: Scene, tone
       { class: 'tasks' },
       tasks.slice(0, LISTED).map((task) => taskView(task, scene, tone)),
     ),
+    tasks.length > LISTED &&
+      h(
+        'details',
+        { class: 'more' },
+        h('summary', {}, wordsFor(scene.state).today.others(tasks.length - LISTED)),
+        h(
+          'ul',
+          { class: 'tasks' },
+          tasks.slice(LISTED, MOST_LISTED).map((task) => taskView(task, scene, tone)),
+        ),
+      ),
   );
 
 /** The next hour, large: what, when, in how long. */

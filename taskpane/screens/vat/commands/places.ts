@@ -36,6 +36,8 @@ export async function placeFor(
         return day.lookChanges(sheet, entry.batch, entry.looked, entry.alive);
       case 'samples':
         return day.sampleChanges(sheet, entry.batch, entry.samples);
+      case 'fishWeight':
+        return day.fishWeightChanges(sheet, entry.batch, entry.grams, at);
       case 'weight':
         return day.weightChanges(sheet, entry.female, entry.kilograms);
     }

@@ -5,7 +5,7 @@ import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';
 import { withEntries } from '../state/entries';
 import type { VatState } from '../state/notebook';
-import { cleared, contextOf, fieldsOf, readCard, textOf, withText } from '../state/vat';
+import { cleared, contextOf, fieldsOf, isUsual, readCard, textOf, withText } from '../state/vat';
 import { inVat, noteLines, quiet } from './notebook';
 
 export const addVat: Command<boolean> = {
@@ -77,7 +77,9 @@ export const pressKey: Command<string> = {
   perform: (state, key) => {
     const field = fieldsOf(state.vat).find((one) => one.key === state.vat.field);
     if (!field) return state;
-    const text = textOf(state.vat, field, state.settings.units);
+    const { units } = state.settings;
+    const usual = key !== 'erase' && isUsual(state.vat, field, units);
+    const text = usual ? '' : textOf(state.vat, field, units);
     const next =
       key === 'erase'
         ? text.slice(0, -1)
@@ -112,21 +114,11 @@ export const writeCard: Command = {
     const { values, faults, missing } = readCard(vat, words, units);
     const [fault] = faults.values();
     const isShort = missing.length > 0 || (CARDS[card].oneOf && Object.keys(values).length === 0);
-    if (fault !== undefined || isShort)
-      return {
-        ...state,
-        notice: {
-          tone: 'warning',
-          text:
-            fault ??
-            words.vat.stillNeeded(
-              (missing.length > 0 ? missing.map(({ key }) => key) : (CARDS[card].oneOf ?? []))
-                .map((key) => words.vat.fields[key] ?? key)
-                .join(', '),
-            ),
-        },
-        vat: { ...vat, field: missing[0]?.key ?? vat.field },
-      };
+    // What is wrong or missing stands where the answer will; the field it is about gets the keyboard.
+    if (fault !== undefined || isShort) {
+      const field = [...faults.keys()][0] ?? missing[0]?.key ?? vat.field;
+      return { ...quiet(state), vat: { ...vat, field }, focus: `field-${field}` };
+    }
     const context = contextOf(vat, state.now, words, units);
     const drafts = withEntries(state, CARDS[card].lines(values, context), values, context.text);
     const minutes = CARDS[card].minutes?.(values);

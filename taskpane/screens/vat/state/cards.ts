@@ -17,6 +17,7 @@ export const CARD_IDS = [
   'eggs',
   'look',
   'fry',
+  'grow',
   'salt',
   'formalin',
   'hand',
@@ -64,6 +65,8 @@ export interface CardContext {
   readonly earlier: (what: string) => readonly { readonly at: number; readonly value: number }[];
   readonly now: number;
   readonly text: (key: string) => string;
+  /** Grams of one fish of this vat today, as the season's book plans it. */
+  readonly planned?: number;
 }
 export interface Card {
   readonly fields: readonly CardField[];
@@ -196,6 +199,10 @@ const meals = (v: Values): number => v.meals ?? 4;
 const feedOf = (v: Values): readonly Cell[] =>
   call('FEED.DAILY', [v.fish ?? null, v.grams ?? null, v.ration === undefined ? null : v.ration / 100]);
 
+/** Fewer fish than this say little of the mean (rule of thumb; no source). */
+const LEAST_WEIGHED = 30;
+const fishGrams = (grams: number): string => grouped(grams, grams < 0.1 ? 4 : grams < 10 ? 2 : 1);
+
 export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
   water: {
     fields: [
@@ -320,6 +327,29 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
       return [{ what: 'fry', value: typeof n === 'number' ? Math.round(n) : null, unit: '' }];
     },
   },
+  grow: {
+    fields: [whole('sampleFish', '', { min: 1 }), number('sampleGrams', 'g', { min: 0.0005, max: 1e6 })],
+    answer: (v, { words: { vat }, planned }) => {
+      if (v.sampleFish === undefined || v.sampleGrams === undefined) return undefined;
+      const grams = v.sampleGrams / v.sampleFish;
+      return {
+        big: vat.says.oneFish(fishGrams(grams)),
+        small: [
+          ...(planned === undefined ? [] : [vat.says.onePlanned(fishGrams(planned))]),
+          ...(v.sampleFish < LEAST_WEIGHED ? [vat.says.moreFish(LEAST_WEIGHED)] : []),
+        ],
+        tone: v.sampleFish < LEAST_WEIGHED ? 'warning' : 'plain',
+      };
+    },
+    lines: (v) => [
+      {
+        what: 'fishWeight',
+        value: v.sampleFish && v.sampleGrams ? Number((v.sampleGrams / v.sampleFish).toPrecision(4)) : null,
+        unit: 'g',
+        note: `${v.sampleFish ?? ''} × ${v.sampleGrams ?? ''} g`,
+      },
+    ],
+  },
   salt: {
     fields: [
       number('litres', 'L', { min: 0.1, max: 1e6, stays: true }),
@@ -351,23 +381,23 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     ],
     answer: (v, { words: { vat } }) => {
       if (v.litres === undefined || v.strength === undefined || v.minutes === undefined) return undefined;
-      const cells = call('FORMALIN.DOSE', [v.litres, v.strength, 'eggs', v.minutes]);
+      const cells = call('FORMALIN.VOLUME', [v.litres, v.strength, 'eggs', v.minutes]);
       return (
         refused(cells) ?? {
-          big: vat.says.formalin(fine(cells[0], 1)),
+          big: vat.says.formalin(fine(cells[0], 2)),
           small: [vat.says.formalinNote],
           tone: 'warning',
         }
       );
     },
     lines: (v) => {
-      const [grams] = call('FORMALIN.DOSE', [
+      const [millilitres] = call('FORMALIN.VOLUME', [
         v.litres ?? null,
         v.strength ?? null,
         'eggs',
         v.minutes ?? null,
       ]);
-      return [{ what: 'formalin', value: typeof grams === 'number' ? grams : null, unit: 'g' }];
+      return [{ what: 'formalin', value: typeof millilitres === 'number' ? millilitres : null, unit: 'mL' }];
     },
     minutes: (v) => v.minutes,
   },

@@ -157,6 +157,14 @@ export function withEntries(
     if (draft.what === 'good' && values.seen !== undefined)
       return { isLogged: true, entries: [{ kind: 'look', batch, looked: values.seen, alive: number }] };
     if (draft.what === 'fry') return countOf(state, number);
+    if (draft.what === 'fishWeight')
+      return {
+        isLogged: true,
+        entries: [
+          { kind: 'fishWeight', batch, grams: number },
+          ...ticking(taskNear(state, batch, ['weighFry'])),
+        ],
+      };
     if (draft.what === 'handed') return soldOf(state, batch, number, values.paid, textOf('buyer'));
     return NOTHING;
   };

@@ -30,6 +30,7 @@ export type BookEntry =
       readonly samples: readonly { readonly grams: number; readonly eggs: number }[];
     }
   | { readonly kind: 'weight'; readonly female: string; readonly kilograms: number }
+  | { readonly kind: 'fishWeight'; readonly batch: string; readonly grams: number }
   /** A cell of a list of what to do; it takes the moment it was done. */
   | { readonly kind: 'tick'; readonly sheet: string; readonly address: string };
 
@@ -91,6 +92,7 @@ export const WHAT: Readonly<Record<string, string>> = {
   fry: 'fry counted',
   salt: 'salt bath',
   formalin: 'formalin bath',
+  fishWeight: 'weight of a fish',
   handed: 'handed over',
   injected: 'injected',
   stripped: 'stripped',

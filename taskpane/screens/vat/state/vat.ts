@@ -20,6 +20,9 @@ export const fieldsOf = ({ card }: VatState): readonly CardField[] =>
   isPadCard(card) ? CARDS[card].fields : [];
 export const textOf = (vat: VatState, field: CardField, units: Units): string =>
   vat.texts[keyOf(vat, field.key, units)] ?? initialOf(field, units);
+/** Nobody typed into it yet: what stands there is the usual figure, and the first key takes its place. */
+export const isUsual = (vat: VatState, field: CardField, units: Units): boolean =>
+  vat.texts[keyOf(vat, field.key, units)] === undefined;
 export const withText = (vat: VatState, field: string, text: string, units: Units): VatState => ({
   ...vat,
   texts: { ...vat.texts, [keyOf(vat, field, units)]: text },

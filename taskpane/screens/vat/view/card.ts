@@ -5,7 +5,10 @@ import { button, inputOf } from '../../../pane/parts';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
 import { shownUnit } from '../../../pane/units';
-import { wordsFor } from '../../../words/words';
+import { growthPicture } from '../../../pane/pictures/draw';
+import { pictureWords, wordsFor } from '../../../words/words';
+import { growthOf, plannedAt } from '../state/growth';
+import { standingIn } from '../state/standing';
 import { markHour } from '../commands/notebook';
 import { chooseField, closeCard, typeField } from '../commands/vat';
 import type { CardAnswer, CardField, CardId } from '../state/cards';
@@ -23,9 +26,11 @@ function answerView(
   reading: CardReading,
   { vat }: Words,
   last: Child,
+  oneOf: readonly string[] = [],
 ): VNode {
   const [fault] = reading.faults.values();
-  const needed = reading.missing.map(({ key }) => vat.fields[key] ?? key).join(', ');
+  const asked = reading.missing.length > 0 ? reading.missing.map(({ key }) => key) : oneOf;
+  const needed = asked.map((key) => vat.fields[key] ?? key).join(', ');
   return h(
     'div',
     {
@@ -73,7 +78,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       'label',
       { for: id },
       label,
-      unit && h('span', { class: 'unit' }, ` ${unit}`),
+      unit !== '' && unit !== label && h('span', { class: 'unit' }, ` ${unit}`),
       field.isOptional && text === '' && h('span', { class: 'unseen' }, ` ${vat.optional}`),
     ),
     h('input', {
@@ -172,6 +177,14 @@ const markCard = (scene: Scene): Child => {
 const tilesClass = (n: number): string =>
   ['tiles', n > 4 && 'many', n === 7 && 'odd'].filter(Boolean).join(' ');
 
+const batchHere = ({ state }: Scene): string | undefined =>
+  standingIn(state.today.book, state.vat.vat, state.now)?.batch;
+/** What was weighed so far against the plan, below the keys. */
+const growthHere = (scene: Scene): Child => {
+  const batch = batchHere(scene);
+  return batch !== undefined && growthPicture(growthOf(scene.state, batch), pictureWords(scene.state));
+};
+
 export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const { state } = scene;
   if (card === 'mark') return [cardHead(card, scene), markCard(scene)];
@@ -179,8 +192,12 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const words = wordsFor(state);
   const reading = readCard(state.vat, words, state.settings.units);
   const isWhole = reading.missing.length === 0 && reading.faults.size === 0;
+  const planned = plannedAt(state.today.book, batchHere(scene), state.now);
   const answer = isWhole
-    ? CARDS[card].answer(reading.values, contextOf(state.vat, state.now, words, state.settings.units))
+    ? CARDS[card].answer(reading.values, {
+        ...contextOf(state.vat, state.now, words, state.settings.units),
+        ...(planned === undefined ? {} : { planned }),
+      })
     : undefined;
   const last = state.vat.lines.filter((line) => line.vat === state.vat.vat).at(-1);
   return [
@@ -190,6 +207,7 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
       reading,
       words,
       last && h('ul', { class: 'lines', 'aria-label': words.vat.last }, lineView(last, scene, true)),
+      CARDS[card].oneOf,
     ),
     h(
       'div',
@@ -197,5 +215,6 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
       fieldsOf(state.vat).map((field) => tile(field, reading, scene)),
     ),
     padView(scene, reading.missing.length > 0),
+    card === 'grow' && growthHere(scene),
   ];
 }
