@@ -5,5 +5,6 @@ export { readOrderBook } from '../season/orderBook';
 export { ownFigures } from '../season/ownFigures';
 export { asOf, bookSheetNames, booksIn, cardsWorkbook, changesOf, livingBook, readBook } from './living';
 export type { BookChange, BookPlan, BookRead, BookState, TypedActuals } from './living';
+export { asksOfVats } from './living/stillWater';
 export { bookPlanOf, packState, unpackState } from './living/keep';
 export { isSameBook, withStrays } from './living/strays';

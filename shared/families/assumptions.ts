@@ -121,6 +121,17 @@ export const ASSUMPTIONS = {
     sources: ['PRACTICE'],
     note: 'Cannibals, runts, handling. Use your own.',
   },
+  arriving: {
+    key: 'arriving',
+    label: 'Fish alive when the buyer counts them',
+    ...SHARE,
+    min: 0.5,
+    planned: 1,
+    low: 0.95,
+    high: 1,
+    sources: ['PRACTICE', 'LIM03'],
+    note: '100 % where they are fetched and counted at the vat; sent in bags 95 to 98 % (SPAWN.BAG.DEAD).',
+  },
   femalesPerMale: {
     key: 'femalesPerMale',
     label: 'Females to one male',

@@ -1,6 +1,7 @@
 import { cystsNeeded } from '../families/feeding/kernels/cystsNeeded';
 import { dailyFeed } from '../families/feeding/kernels/dailyFeed';
 import { dryShareAt, foodIntake } from '../families/feeding/kernels/metabolism';
+import { larvaeLeft } from '../families/care/kernels/losses';
 import { mondayOf } from '../units/dates';
 import type { Assumed } from '../families/assumptions';
 import { kilogramsFromGrams, milligramsFromGrams } from '../units/convert';
@@ -49,7 +50,7 @@ export function feedingOf(run: FedGroup, product: Product, a: Assumed): Omit<Bat
     // Fish that wait for their buyer are fed as before but counted as no longer dying.
     const fish =
       run.feeding *
-      fry ** (reared / product.rearingDays) *
+      larvaeLeft(fry, product.rearingDays, reared) *
       (product.nurseryDays > 0 ? next ** (nursed / product.nurseryDays) : 1);
     const grams = a.startWeight * Math.exp((a.fryGrowth * reared + a.nurseryGrowth * (i - reared)) / 100);
     const live = liveShare(i, a);

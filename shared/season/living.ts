@@ -54,6 +54,12 @@ export const batchSchema = z.strictObject({
     0,
     2000,
   ).default([]),
+  weighed: z
+    .strictObject({
+      on: dayOf('Day of the weighing'),
+      grams: numberOf('Weight of one fish', { min: 0.0001, max: 100, unit: 'g' }),
+    })
+    .optional(),
   events: listOf(
     'Fish that left',
     z.strictObject({

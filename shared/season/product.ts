@@ -1,4 +1,5 @@
 import type { Assumed } from '../families/assumptions';
+import { larvaeLeft } from '../families/care/kernels/losses';
 import { startOfChain } from '../families/money/kernels/chain';
 import type { BookedOrder, VatStageKey } from './orderBook';
 
@@ -57,7 +58,7 @@ function timesFor(order: Pick<BookedOrder, 'product' | 'grams' | 'name'>, a: Ass
 
 /**
  * Back-chain of an order: everything per fish counted out, by dividing by each survival.
- * Survival of a stage that is longer or shorter than usual is taken at the same daily rate.
+ * Survival of a stage that is longer or shorter than usual is taken at the rate of its later days.
  */
 export function productOf(
   order: Pick<BookedOrder, 'product' | 'grams' | 'name'>,
@@ -65,10 +66,10 @@ export function productOf(
 ): Product | string {
   const times = timesFor(order, a);
   if (typeof times === 'string') return times;
-  const fry = a.frySurvival ** (times.rearingDays / a.rearingDays);
+  const fry = larvaeLeft(a.frySurvival, a.rearingDays, times.rearingDays);
   const nursery =
     order.product === 'fingerlings' ? [a.nurserySurvival ** (times.nurseryDays / a.nurseryDays)] : [];
-  const survivals = [a.hatch, a.yolkSurvival, fry, ...nursery, a.gradingShare];
+  const survivals = [a.hatch, a.yolkSurvival, fry, ...nursery, a.gradingShare * a.arriving];
   const before = (step: number): number => startOfChain(1, survivals.slice(step));
   const stage = (key: VatStageKey, step: number, perLitre: number): ProductStage => ({
     key,

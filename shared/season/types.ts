@@ -37,6 +37,11 @@ export interface BatchCount {
   readonly stage: CountStage;
   readonly number: number;
 }
+/** Fish of a batch weighed: grams of one, and the day. */
+export interface BatchWeighing {
+  readonly on: number;
+  readonly grams: number;
+}
 /** Fish that left a batch: to a buyer, by death, by an accident, or let go as surplus. */
 export interface BatchEvent {
   readonly at: number;
@@ -96,6 +101,8 @@ export interface SeasonBatch extends BatchClock {
   readonly leavesOn: number;
   /** As they were typed; empty for what is only planned. */
   readonly counts: readonly BatchCount[];
+  /** The weighing that decides how its fish grow. */
+  readonly weighed?: BatchWeighing | undefined;
   readonly events: readonly BatchEvent[];
   /** Fish alive by counts and events, where one was counted. */
   readonly alive: number | undefined;

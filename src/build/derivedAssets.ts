@@ -14,6 +14,7 @@ export const helpTexts = (): HelpTexts => ({
     .filter((name) => name.endsWith('.md'))
     .map((name) => ({ key: name.replace(/\.md$/, ''), markdown: read(`guides/${name}`) })),
   changes: read('changes.md'),
+  oneRun: read('one-run.md'),
   printed: JSON.parse(read('printed.json')) as HelpTexts['printed'],
   figures: JSON.parse(read('figures.json')) as HelpTexts['figures'],
   unopened: JSON.parse(read('unopened.json')) as HelpTexts['unopened'],

@@ -4,6 +4,7 @@ import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { TEMPLATES, buildTemplate } from '../../templates';
 import { freeze } from '../../shared/catalogue/sharing';
 import { SOURCES } from '../../shared/families/sources';
+import { runEvidenceText } from '../../taskpane/help/runEvidence';
 import { trustText } from '../../taskpane/help/trustText';
 import { helpTexts } from './derivedAssets';
 import { functionsJsonText } from '../shell/functionsJson';
@@ -31,6 +32,7 @@ function valuesOnly(name: string, file: Uint8Array): Uint8Array {
 export const GENERATED: readonly GeneratedFile[] = [
   { path: 'tests/golden/functions.json', content: () => functionsJsonText(CATALOGUE) },
   { path: 'taskpane/help/trust.md', content: () => trustText({ ...helpTexts(), sources: SOURCES }) },
+  { path: 'taskpane/help/one-run.md', content: runEvidenceText },
   ...Object.entries(TEMPLATES).flatMap(([name, model]): GeneratedFile[] => [
     { path: `templates/${name}`, content: () => buildTemplate(model()) },
     {

@@ -99,6 +99,7 @@ function mend(from: string, to: string, file: Uint8Array, isForced: boolean): nu
     return 0;
   }
   say(`${result.repaired} formulas got their spelling back.`);
+  for (const sentence of result.sentences) say(sentence);
   return write(from, to, result.bytes, isForced);
 }
 

@@ -64,6 +64,8 @@ export interface HelpTexts extends Omit<TrustFacts, 'sources'> {
   readonly guides: readonly GuideText[];
   /** Markdown: results that changed, by version. */
   readonly changes: string;
+  /** Markdown: one run beside the evidence. */
+  readonly oneRun: string;
 }
 
 const indexPage = (steps: readonly JobStep[], guides: readonly GuideText[]): Html =>
@@ -73,7 +75,10 @@ const indexPage = (steps: readonly JobStep[], guides: readonly GuideText[]): Htm
       <ul>
         ${guides.map((guide) => html`<li><a href="${guidePage(guide)}">${guideTitle(guide)}</a></li>`)}
       </ul>
-      <p><a href="trust.html">How far to trust the numbers</a> · <a href="changes.html">What changed</a></p>
+      <p>
+        <a href="trust.html">How far to trust the numbers</a> ·
+        <a href="one-run.html">One run beside the evidence</a> · <a href="changes.html">What changed</a>
+      </p>
     </section>
     ${functionIndex(steps)}`;
 
@@ -99,6 +104,10 @@ export function helpPages(
       text: titled(guideTitle(guide), guideBody(guide)),
     })),
     { name: 'trust.html', text: titled('How far to trust the numbers', trustPage({ ...texts, sources })) },
+    {
+      name: 'one-run.html',
+      text: titled('One run beside the evidence', guideBody({ key: 'one-run', markdown: texts.oneRun })),
+    },
     {
       name: 'changes.html',
       text: titled('What changed', guideBody({ key: 'changes', markdown: texts.changes })),

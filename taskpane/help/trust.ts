@@ -103,7 +103,8 @@ export const trustPage = ({ sources, printed, figures, unopened }: TrustFacts): 
     <h1>How far to trust the numbers</h1>
     <p>
       A number of Spawnbook is an equation or a table that somebody published, with your readings put in. It
-      is never better than the reading. This page says what was compared with what, and what was not.
+      is never better than the reading. This page says what was compared with what, and what was not. The
+      figures of a whole run stand beside the evidence on <a href="one-run.html">a page of their own</a>.
     </p>
     <section>
       <h2>Where the numbers come from</h2>

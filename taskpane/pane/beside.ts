@@ -1,11 +1,11 @@
 import type { WorkbookPort } from '../host/port';
 import type { KeptState } from './kept';
-import { conform } from './kept';
+import { conform, keptText, withTyped } from './kept';
 import type { Keeper } from './memory';
 import { forgetBrowser, idOf, keeper, keptWith, nameBook, readBrowser, readChoices } from './memory';
-import { showPlace } from './navigate';
+import { enter, showPlace } from './navigate';
 import type { PlaceId } from './places';
-import { MENU, PLACES } from './places';
+import { MENU, PLACES, placeOf } from './places';
 import type { PaneSettings } from './settings';
 import { usualSettings } from './settings';
 import type { HostState, PaneState } from './state';
@@ -74,9 +74,15 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
     store.change((now) => ({ ...now, notice: { tone: 'warning', text: wordsFor(now).shell.notKept } }));
   };
   const keeping: Keeper = keeper({ workbook, clock: () => Date.now(), book: () => book, name, lost });
-  const show = async (kept: KeptState | undefined, screen: PlaceId): Promise<void> => {
-    store.change(anew(kept, (await readChoices()) ?? {}));
-    keeping.startAnew();
+  const show = async (kept: KeptState | undefined, screen: PlaceId, isTyped = false): Promise<void> => {
+    const choices = (await readChoices()) ?? {};
+    const place = placeOf(screen);
+    // In one step where the place is here: a field that is being typed into keeps the keyboard.
+    store.change((now) => {
+      const next = anew(kept, choices)(now);
+      return place ? enter({ ...next, screen }, screen, place) : next;
+    });
+    keeping.startAnew(isTyped);
     store.send(showPlace, screen);
     await store.idle();
   };
@@ -93,7 +99,13 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
       book = host === 'ready' ? await idOf(workbook()) : undefined;
       const kept = (host === 'ready' ? await keptWith(workbook(), book) : await readBrowser(undefined))?.kept;
       isArrived = true;
-      if (kept) await show(kept, screenOf(kept, asked));
+      if (!kept) return;
+      const state = store.state();
+      const places = state.ready.flatMap((id) => placeOf(id) ?? []);
+      const typed = withTyped(kept, state, places);
+      // Who has begun to type stays where he is.
+      const isTyped = keptText(typed, 0) !== keptText(kept, 0);
+      await show(typed, isTyped ? state.screen : screenOf(kept, asked), isTyped);
     },
     look: async () => {
       if (naming || store.state().task) return;

@@ -79,3 +79,42 @@ export function readKept(text: unknown): { readonly at: number; readonly kept: K
     return undefined;
   }
 }
+
+const isSame = (a: unknown, b: unknown): boolean =>
+  a === b || JSON.stringify(a, replacer) === JSON.stringify(b, replacer);
+
+/** What was typed since the pane opened lies over what was kept: field by field, line after line. */
+function over(first: unknown, now: unknown, kept: unknown): unknown {
+  if (isSame(first, now)) return kept;
+  if (kept === undefined || kept === null) return now;
+  if (now instanceof Set && kept instanceof Set) return new Set<unknown>([...kept, ...now]);
+  if (Array.isArray(now) && Array.isArray(kept)) return after(now, kept);
+  if (!isRecord(now) || !isRecord(kept)) return now;
+  const begun = isRecord(first) ? first : {};
+  const keys = new Set([...Object.keys(kept), ...Object.keys(now)]);
+  return Object.fromEntries([...keys].map((key) => [key, over(begun[key], now[key], kept[key])]));
+}
+/** Lines that are numbered follow those that were kept; any other list is the one on show. */
+function after(now: readonly unknown[], kept: readonly unknown[]): readonly unknown[] {
+  const idOf = (line: unknown): number | undefined =>
+    isRecord(line) && typeof line.id === 'number' ? line.id : undefined;
+  if (!now.every((line) => idOf(line) !== undefined)) return now;
+  const last = Math.max(0, ...kept.map((line) => idOf(line) ?? 0));
+  return [...kept, ...now.map((line, i) => ({ ...(line as object), id: last + 1 + i }))];
+}
+
+/** Kept slices with what somebody typed before they arrived; a pane is typed into while the workbook is read. */
+export function withTyped(kept: KeptState, state: PaneState, places: readonly PanePlace[]): KeptState {
+  const out: Record<string, Record<string, unknown>> = { ...(kept as Record<string, never>) };
+  for (const place of places) {
+    const initial = place.initial(state.openedOn) as Record<string, unknown>;
+    for (const [name, keys] of Object.entries(place.keeps ?? {})) {
+      const [first, now] = [initial[name], slice(state, name)];
+      if (!isRecord(first) || !isRecord(now)) continue;
+      for (const key of keys)
+        if (!isSame(first[key], now[key]))
+          out[name] = { ...out[name], [key]: over(first[key], now[key], out[name]?.[key]) };
+    }
+  }
+  return out;
+}

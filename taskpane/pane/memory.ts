@@ -130,8 +130,8 @@ export interface Keeping {
 }
 export interface Keeper {
   readonly keep: (state: PaneState) => void;
-  /** Another workbook is on show: what is shown of it now is no change to be kept. */
-  readonly startAnew: () => void;
+  /** Another workbook is on show: what is shown of it now is no change to be kept, unless something was typed. */
+  readonly startAnew: (isTyped: boolean) => void;
 }
 
 /** Listens to the state and keeps it a moment after it rests. */
@@ -159,8 +159,8 @@ export function keeper({ workbook, clock, book, name, lost }: Keeping): Keeper {
     }, WORKBOOK_MS);
   };
   return {
-    startAnew: () => {
-      last = '';
+    startAnew: (isTyped) => {
+      last = isTyped ? ' ' : '';
       clearTimeout(toWorkbook);
     },
     keep: (state) => {

@@ -7,7 +7,7 @@ import type { PaneState } from './state';
 import { initialState } from './state';
 import type { PaneStore } from './store';
 import { createStore } from './store';
-import { languageOf } from '../words/words';
+import { languageOf, speak } from '../words/words';
 
 /** Moves the keyboard where a command asked for, once. */
 function placeFocus(state: PaneState, store: PaneStore): void {
@@ -33,6 +33,20 @@ export interface Started extends PaneStore {
 export function start(root: Element, doors: Doors, at: number, first: PlaceId = 'today'): Started {
   let isDrawing = false;
   let screen = first;
+  let fetching: Promise<void> | undefined;
+  /** Sentences of another language than English come once, and everything is drawn again with them. */
+  const inLanguage = (state: PaneState): void => {
+    fetching ??= speak(state)?.then(
+      () => {
+        fetching = undefined;
+        store.change((now) => ({ ...now }));
+      },
+      () => {
+        // Without network the views stay in English; tried again with the next place.
+        fetching = undefined;
+      },
+    );
+  };
   const listeners: ((state: PaneState) => void)[] = [];
   const store: PaneStore = createStore({ ...initialState(at, first), now: doors.now() }, doors, (state) => {
     // A field that loses the keyboard while it is redrawn reports that at once: draw again, not inside.
@@ -41,6 +55,7 @@ export function start(root: Element, doors: Doors, at: number, first: PlaceId = 
     let drawn: PaneState;
     do {
       drawn = store.state();
+      inLanguage(drawn);
       patch(root, appView({ state: drawn, send: store.send }));
     } while (drawn !== store.state());
     isDrawing = false;

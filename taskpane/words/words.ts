@@ -1,7 +1,9 @@
 import { dateOf, timeText } from '../../shared/units/dates';
+import type { Phrases } from '../pane/phrases';
+import { setPhrases } from '../pane/phrases';
 import type { PictureWords } from '../pane/pictures/types';
 import type { PaneState } from '../pane/state';
-import { setNumberStyle } from '../pane/show';
+import { setCurrency, setNumberStyle } from '../pane/show';
 import type { Words } from './en';
 import { en } from './en';
 import { fr } from './fr';
@@ -9,6 +11,22 @@ import { fr } from './fr';
 /** Languages of the pane: a third is one more file and one more line. */
 export const LANGUAGES = { en, fr } as const satisfies Readonly<Record<string, Words>>;
 export type Language = keyof typeof LANGUAGES;
+/** Sentences of a language beside its words; fetched when somebody reads it. English stands in the views. */
+const PHRASES: Readonly<Partial<Record<Language, () => Promise<{ readonly phrases: Phrases }>>>> = {
+  fr: () => import(/* webpackChunkName: "fr" */ './phrases/fr'),
+};
+const fetched = new Map<Language, Phrases>();
+/** What is drawn from now on is in the language of the state; true once its sentences have to be fetched first. */
+export function speak(state: Pick<PaneState, 'settings'>): Promise<void> | undefined {
+  const language = languageOf(state);
+  const load = PHRASES[language];
+  const known = fetched.get(language);
+  setPhrases(language, load && known);
+  if (!load || known) return undefined;
+  return load().then(({ phrases }) => {
+    fetched.set(language, phrases);
+  });
+}
 export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', fr: 'Français' };
 const isLanguage = (text: string): text is Language => text in LANGUAGES;
 
@@ -29,6 +47,7 @@ export const wordsFor = (state: Pick<PaneState, 'settings'>): Words => {
   const language = languageOf(state);
   const { numbers } = state.settings;
   setNumberStyle(numbers === 'comma' || (numbers === 'auto' && language !== 'en') ? 'comma' : 'point');
+  setCurrency(state.settings.currency);
   return LANGUAGES[language];
 };
 

@@ -3,6 +3,8 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, OUT } from './support/localSheet';
+import type { Walk } from './support/states';
+import { walkOf } from './support/states';
 
 /**
  * The pane by axe-core (rules of WCAG 2.2 A and AA) in every state, at the widths of a phone and of a pane;
@@ -16,6 +18,9 @@ interface Axe {
 
 let session: Session;
 let page: Page;
+let walk: Walk;
+/** Names are known before there is a page. */
+const names = walkOf(undefined as unknown as Page).states.map(([name]) => name);
 beforeAll(async () => {
   session = await openLocalSheet();
   await ask(session.page, 'newBook');
@@ -25,104 +30,11 @@ beforeAll(async () => {
   await page.addInitScript(axeSource);
   await page.goto(session.pane.url());
   await page.waitForSelector('#start-order');
+  walk = walkOf(page);
 });
 afterAll(async () => {
   await session.close();
 });
-
-const keys = async (...faces: readonly string[]): Promise<void> => {
-  for (const face of faces) await page.click(`#key-${face}`);
-};
-const home = async (): Promise<void> => {
-  await page.click('#place-vat');
-  if ((await page.locator('#card-back').count()) > 0) await page.click('#card-back');
-};
-const card = async (id: string): Promise<void> => {
-  await home();
-  await page.click(`#card-${id}`);
-};
-const part = async (id: string): Promise<void> => {
-  await page.click('#place-why');
-  await page.click(`#part-${id}`);
-};
-const menu = async (id: string): Promise<void> => {
-  await page.click('#menu-button');
-  await page.click(`#place-${id}`);
-};
-const plan = async (mode: 'run' | 'season'): Promise<void> => {
-  await page.click('#place-plan');
-  await page.check(`#mode-${mode}`, { force: true });
-};
-
-/** Each state, by how one gets there. */
-const STATES: readonly (readonly [string, () => Promise<void>])[] = [
-  ['today', () => page.click('#place-today')],
-  ['menu', async () => page.click('#menu-button')],
-  ['vat', home],
-  ['vat: adding', async () => page.click('#vat-add')],
-  [
-    'weigh',
-    async () => {
-      await card('weigh');
-      await keys('1', 'point', '4');
-    },
-  ],
-  ['weigh: noted', () => keys('write')],
-  [
-    'eggs: too few',
-    async () => {
-      await card('eggs');
-      await keys('2', '1', '0', 'next', '1', 'next', '6', '4', '0');
-    },
-  ],
-  ['fry', () => card('fry')],
-  ['dead', () => card('dead')],
-  ['feed', () => card('feed')],
-  ['water', () => card('water')],
-  [
-    'white eggs',
-    async () => {
-      await card('look');
-      await keys('8', '0', 'next', '1', '0', '0');
-    },
-  ],
-  [
-    'formalin with its clock',
-    async () => {
-      await card('formalin');
-      await keys('2', '0', 'next', '2', '0', '0', 'write');
-    },
-  ],
-  [
-    'weigh: beyond the limit',
-    async () => {
-      await card('weigh');
-      await keys('3', '1', 'write');
-    },
-  ],
-  ['hand over', () => card('hand')],
-  ['hours', () => card('mark')],
-  ['dose', () => card('dose')],
-  ['plan: empty', () => plan('run')],
-  ['plan: example', async () => page.getByRole('button', { name: 'Fill in an example' }).first().click()],
-  ['season', () => plan('season')],
-  ['why: cell', () => part('cell')],
-  ['find: empty', () => part('find')],
-  ['find: found', () => page.fill('#function-search', 'when will they hatch')],
-  ['find: nothing', () => page.fill('#function-search', 'zebra xylophone')],
-  [
-    'function',
-    async () => {
-      await page.fill('#function-search', 'buffer dose');
-      await page.click('#function-list button');
-    },
-  ],
-  ['check', () => part('check')],
-  ['errors', () => part('errors')],
-  ['settings', () => menu('settings')],
-  ['about', () => menu('about')],
-  ['share', () => menu('share')],
-];
 
 interface Measured {
   readonly findings: readonly string[];
@@ -154,31 +66,26 @@ const measure = (least: number): Promise<Measured> =>
     };
   }, least);
 
-test.each(STATES)(
-  '%s: axe finds nothing, targets are 44 by 44, nothing scrolls sideways',
-  async (name, go) => {
-    await go();
-    await page.waitForSelector('.page > :not(.wait)');
-    const measured = await measure(44);
-    for (const [width, height] of [
-      [270, 640],
-      [1024, 768],
-    ] as const) {
-      await page.setViewportSize({ width, height });
-      expect(
-        await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        ),
-      ).toBe(0);
-    }
-    await page.setViewportSize({ width: 360, height: 640 });
-    await page.screenshot({ path: `${OUT}/state-${name.replace(/\W+/g, '-')}.png` });
-    expect(measured).toEqual({ findings: [], small: [], sideways: 0 });
-  },
-);
+test.each(names)('%s: axe finds nothing, targets are 44 by 44, nothing scrolls sideways', async (name) => {
+  await new Map(walk.states).get(name)?.();
+  await page.waitForSelector('.page > :not(.wait)');
+  const measured = await measure(44);
+  for (const [width, height] of [
+    [270, 640],
+    [1024, 768],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    expect(
+      await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+    ).toBe(0);
+  }
+  await page.setViewportSize({ width: 360, height: 640 });
+  await page.screenshot({ path: `${OUT}/state-${name.replace(/\W+/g, '-')}.png` });
+  expect(measured).toEqual({ findings: [], small: [], sideways: 0 });
+});
 
 test('on a phone no field of one run is covered when it gets the keyboard, and the answer stays in sight', async () => {
-  await plan('run');
+  await walk.plan('run');
   await page.getByRole('button', { name: 'Fill in an example' }).first().click();
   await page.waitForSelector('#plan-answer:not(.stale) .verdict-line');
   const fields = await page.evaluate(() =>
@@ -217,7 +124,7 @@ test('on a phone no field of one run is covered when it gets the keyboard, and t
 
 test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand on one screen', async () => {
   await page.setViewportSize({ width: 270, height: 640 });
-  await card('weigh');
+  await walk.card('weigh');
   const places = await page.evaluate(() => {
     const box = (selector: string): DOMRect[] =>
       [...document.querySelectorAll(selector)].map((element) => element.getBoundingClientRect());
@@ -233,13 +140,44 @@ test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand 
   expect(places.bottom).toBeLessThanOrEqual(640);
 });
 
-test.each(['dark', 'forced'] as const)('%s: axe finds nothing at the vat, today and in Why', async (look) => {
-  await page.emulateMedia(look === 'dark' ? { colorScheme: 'dark' } : { forcedColors: 'active' });
-  await page.setViewportSize({ width: 360, height: 640 });
-  for (const go of [() => page.click('#place-today'), () => card('weigh'), () => part('find')]) {
-    await go();
-    expect((await measure(44)).findings).toEqual([]);
-    await page.screenshot({ path: `${OUT}/look-${look}-${Math.round(Math.random() * 1e6)}.png` });
+/** Dark, forced colours, less motion, and a pane of 640 by 768 zoomed to 200 %. */
+const LOOKS = {
+  dark: { colorScheme: 'dark' },
+  forced: { forcedColors: 'active' },
+  calm: { reducedMotion: 'reduce' },
+  zoomed: {},
+} as const;
+test.each(Object.keys(LOOKS) as (keyof typeof LOOKS)[])(
+  '%s: axe finds nothing at the vat, today, in Why, in a plan and in the settings',
+  async (look) => {
+    await page.emulateMedia(LOOKS[look]);
+    await page.setViewportSize(look === 'zoomed' ? { width: 320, height: 384 } : { width: 360, height: 640 });
+    for (const name of ['today', 'weigh', 'find: empty', 'plan: empty', 'settings']) {
+      await new Map(walk.states).get(name)?.();
+      await page.waitForSelector('.page > :not(.wait)');
+      const { findings, sideways } = await measure(44);
+      expect([name, findings, sideways]).toEqual([name, [], 0]);
+      await page.screenshot({ path: `${OUT}/look-${look}-${name.replace(/\W+/g, '-')}.png` });
+    }
+    await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none', reducedMotion: 'no-preference' });
+    await page.setViewportSize({ width: 360, height: 640 });
+  },
+);
+
+test('question and answer are never more than one and a half screens apart', async () => {
+  const far: [string, number][] = [];
+  for (const name of ['weigh', 'eggs: too few', 'fry', 'white eggs', 'dose: what to give', 'find: found']) {
+    await new Map(walk.states).get(name)?.();
+    const apart = await page.evaluate(() => {
+      const boxes = ['#card-answer, #function-list > li', '.pad, #function-search'].map((selector) =>
+        document.querySelector(selector)?.getBoundingClientRect(),
+      );
+      const [answer, asked] = boxes;
+      return answer && asked
+        ? Math.max(answer.bottom, asked.bottom) - Math.min(answer.top, asked.top)
+        : Infinity;
+    });
+    far.push([name, apart]);
   }
-  await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+  expect(far.filter(([, apart]) => apart > 1.5 * 640)).toEqual([]);
 });

@@ -7,6 +7,8 @@
  */
 import '../support/printed';
 import { ASSUMPTIONS } from '../../shared/families/assumptions';
+import { deathDays, deathDaysText, larvaeLeft } from '../../shared/families/care/kernels/losses';
+import { evaluate } from '../../shared/catalogue/calculation';
 import { call, grid, number } from '../support/call';
 
 const first = (id: string, ...args: Parameters<typeof grid> extends [string, ...infer A] ? A : never) =>
@@ -24,6 +26,40 @@ describe('loss a day from printed survivals at an even rate', () => {
     expect(loss * 100).toAgreeWithPrinted(printed);
     expect(first('DEATHS.EXPECTED', 100_000, 14, loss * 100_000)[3]).toBe(code);
   });
+});
+
+describe('deaths of larvae day by day', () => {
+  const left = (day: number): number => larvaeLeft(ASSUMPTIONS.frySurvival.planned, 12, day);
+  test('the whole stays as printed: between the runs of HLREAR94 (61 to 92 % alive after two weeks)', () => {
+    expect(left(12)).toBeCloseTo(0.75, 12);
+    expect(left(14)).toBeGreaterThan(0.61);
+    expect(left(14)).toBeLessThan(0.92);
+  });
+  test('most die in the first five days (KISANGANI: heavy losses on days 5 to 8 after the hatch)', () => {
+    expect((1 - left(5)) / (1 - left(12))).toBeGreaterThan(0.6);
+    expect(
+      [1 - left(1), 1 - left(3) / left(2), 1 - left(9) / left(8)].map((x) => (100 * x).toFixed(1)),
+    ).toEqual(['6.3', '3.6', '1.4']);
+  });
+  test('every day is usual to SPAWN.DEATHS.EXPECTED, and a day like the even rate once was (2.4 %) is not', () => {
+    for (let day = 0; day < 12; day++) {
+      const [now, next] = [1e6 * left(day), 1e6 * left(day + 1)];
+      expect([day, first('DEATHS.EXPECTED', now, 3 + day, now - next)[3]]).toEqual([day, 'usual']);
+    }
+    expect(first('DEATHS.EXPECTED', 1e6, 8, 24_000)[3]).toBe('look');
+  });
+  test('the formula of the cells is the kernel', () => {
+    for (const day of [0, 0.5, 1, 2.5, 4, 9, 30])
+      expect(evaluate(`=${deathDaysText(String(day))}`)).toBeCloseTo(deathDays(day), 12);
+  });
+});
+
+test('LIM03: up to the highest load in print no more than 5 % are expected dead; JANSSEN85 lost none', () => {
+  // JANSSEN85: 15,000 of 1 g in 80 L, 187 a litre, 50 km; an hour or two.
+  const [dead = NaN, share = NaN] = first('BAG.DEAD', 15_000, 1, 187, 2, 27).map(Number);
+  expect(share).toBeGreaterThanOrEqual(0.02);
+  expect(share).toBeLessThanOrEqual(0.05);
+  expect(dead / (15_000 + dead)).toBeCloseTo(share, 3);
 });
 
 test.each([

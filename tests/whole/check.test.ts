@@ -20,9 +20,14 @@ const findingsIn = (bytes: Uint8Array, name: string): string[] => {
   );
 };
 
-test.each(['season-plan', 'season-plan-values', 'season-backyard', 'dosing'])('template %s', (name) => {
-  expect(findingsIn(new Uint8Array(readFileSync(join(folder, `${name}.xlsx`))), `${name}.xlsx`)).toEqual([]);
-});
+test.each(['season-plan', 'season-plan-values', 'season-backyard', 'season-commercial', 'dosing'])(
+  'template %s',
+  (name) => {
+    expect(findingsIn(new Uint8Array(readFileSync(join(folder, `${name}.xlsx`))), `${name}.xlsx`)).toEqual(
+      [],
+    );
+  },
+);
 
 const run = runOf({ product: 'fry' });
 const own = livingBook(run.book, run.plan);
@@ -93,6 +98,12 @@ test('with what was really counted: no finding', () => {
 
 test.each([
   ['more alive than looked at', 'Counts', `${tables.eggs.letters.alive}${tables.eggs.first}`, 180],
+  [
+    'stripped before the injection',
+    'Batches',
+    `${tables.pairs.letters.stripped}${tables.pairs.first}`,
+    reader.number('inject') - 0.2,
+  ],
   ['a pH without its point', 'Counts', `${tables.eggs.letters.ph}${tables.eggs.first}`, 69],
 ] as const)('a slip is found: %s', (_, sheet, at, value) => {
   const model = withTyped((typed) => {

@@ -3,6 +3,7 @@ import { isGrid } from '../../shared/base/values';
 import { LivingPages } from '../../shared/books/living';
 import { stillWater } from '../../shared/books/living/stillWater';
 import { EVENTS_IN_ORDER } from '../../shared/run/lines';
+import { assumedOf } from '../../shared/season/growth';
 import type { OrderBook } from '../../shared/season/orderBook';
 import type { SeasonBatch, SeasonPlan } from '../../shared/season/types';
 import { verdictOf } from '../../shared/maths/verdict';
@@ -110,7 +111,7 @@ function density(doubts: Doubts, pages: LivingPages): void {
 
 /** Weight, food, water and air of a few days. */
 function days(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
-  const a = pages.assumed;
+  const a = assumedOf(pages.assumed, batch);
   const length = batch.leavesOn - batch.feedFrom;
   const isSaid = stillWater(pages).some(({ message }) => message.startsWith(`${batch.name}:`));
   const reader = pages.reader(batch);
@@ -122,7 +123,9 @@ function days(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
     const reared = of.number('reared');
     const weaned = numberOf(`=SPAWN.GROWTH.WEIGHT(${a.startWeight},${a.fryGrowth},${reared})`);
     doubts.unless(
-      near(grams, numberOf(`=SPAWN.GROWTH.WEIGHT(${weaned},${a.nurseryGrowth},${day - reared})`)),
+      // How they grew before they were weighed is the weighing's.
+      (batch.weighed && batch.feedFrom + day < batch.weighed.on) ||
+        near(grams, numberOf(`=SPAWN.GROWTH.WEIGHT(${weaned},${a.nurseryGrowth},${day - reared})`)),
       () => `${batch.name}: weight on day ${day} is not growth`,
     );
     if (fish < 1) continue;
@@ -150,6 +153,24 @@ function days(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
     doubts.unless(
       isSaid || (times <= 1 && act >= 60),
       () => `${batch.name}: a full still vat passes in silence`,
+    );
+  }
+}
+
+/** Deaths of every day of the plan, beside what SPAWN.DEATHS.EXPECTED calls usual at that age. */
+function deaths(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
+  const of = pages.reader(batch);
+  const hatchAt = of.number('hatchAt');
+  const food = Math.max(1, Math.floor(of.number('fedFrom') - hatchAt));
+  for (let day = 0; day + 1 < batch.leavesOn - batch.feedFrom; day++) {
+    const [now, next] = [day, day + 1].map((d) => pages.day(batch, d).number('fishNow')) as [number, number];
+    if (now < 100) continue;
+    const age = Math.floor(batch.feedFrom + day - hatchAt);
+    const row = ask(`=SPAWN.DEATHS.EXPECTED(${now},${age},${now - next},,${food})`);
+    doubts.unless(
+      row[3] === 'usual' && near(Number(row[1]), pages.day(batch, day).number('deadTo')),
+      () =>
+        `${batch.name}: day ${day}, ${(100 * (1 - next / now)).toFixed(1)} % dead, age ${age}: ${String(row[3])}`,
     );
   }
 }
@@ -184,6 +205,7 @@ export function contradictions(book: OrderBook, plan: SeasonPlan): string[] {
     hormoneAndEggs(doubts, pages, batch);
     dose(doubts, pages, batch);
     days(doubts, pages, batch);
+    deaths(doubts, pages, batch);
   }
   density(doubts, pages);
   orders(doubts, pages, plan);

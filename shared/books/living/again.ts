@@ -40,6 +40,7 @@ const booked = (batch: SeasonBatch, state: SeasonBatch['state'], stays: BookPlan
   feeding: batch.feeding,
   weaned: batch.weaned,
   counts: batch.counts,
+  ...(batch.weighed ? { weighed: batch.weighed } : {}),
   events: batch.events,
   stays: stays
     .filter((stay) => stay.batch === batch.name)

@@ -59,6 +59,9 @@ function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from
   const reader = pages.reader(batch);
   const at = (key: 'inject' | 'look' | 'late' | 'hatchAt' | 'hatchEnd' | 'feed'): string =>
     when(half(reader.number(key)));
+  // As the calendar says it: at an hour at which people work.
+  const firstFood =
+    pages.rows.tasks.find((t) => t.batch === batch.name && t.task === 'firstFeed')?.when ?? NaN;
   const lines: readonly (readonly [string, string, string])[] = [
     ['Inject', at('inject'), ''],
     ['First look, each half hour', at('look'), ''],
@@ -66,7 +69,7 @@ function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from
     ['Not later than', at('late'), ''],
     ['First hatch', at('hatchAt'), `${many(reader.number('larvae'))} larvae`],
     ['Hatch over, net out', at('hatchEnd'), ''],
-    ['First food', at('feed'), `${many(reader.number('feeding'))} larvae`],
+    ['First food', when(firstFood), `${many(reader.number('feeding'))} larvae`],
     ['Weaned', when(reader.number('weaned') + 1 / 3), `${many(reader.number('fry'))} fry`],
   ];
   section(sheet, from, 'The clock');
@@ -205,7 +208,7 @@ function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: num
     .height(2, 28)
     .merge(
       'B3:G3',
-      `${many(stay.fish)} in it at the beginning · ${when(stay.from)} to ${when(stay.to)}`,
+      `${many(stay.fish)} in it at the beginning · ${when(half(stay.from))} to ${when(half(stay.to))}`,
       'text',
     )
     .height(3, 30)

@@ -29,6 +29,7 @@ export const ORDERS = {
   certainty: col('Whole order in', 9, 'cell', '0%'),
   verdict: col('Verdict', 15, 'text'),
   sales: col('Sales', 11, 'result', MONEY),
+  heavy: col('Heavy enough on', 11, 'cell', SHORT_DAY),
 } as const;
 
 export const BATCHES = {
@@ -59,9 +60,9 @@ export const PAIRS = {
   male: col('Male', 21, 'label'),
   kilograms: col('Weight, kg', 9, 'input', '0.00'),
   dose: col('Dose', 7, 'result', '0.00'),
-  inject: col('Inject at', 13, 'cell', SHORT),
+  inject: col('Planned: inject', 13, 'cell', SHORT),
   injected: col('Injected at', 13, 'blank', SHORT),
-  strip: col('Strip at', 13, 'cell', SHORT),
+  strip: col('Planned: strip', 13, 'cell', SHORT),
   stripped: col('Stripped at', 13, 'blank', SHORT),
   grams: col('Eggs, g', 13, 'blank', '#,##0.0'),
   alive: col('Alive of 100', 13, 'blank', '0'),
@@ -254,6 +255,7 @@ export const SHARES: Readonly<
     | 'part'
     | 'stage'
     | 'price'
+    | 'wanted'
     | 'open'
     | ShareLineKey
     | 'handOver'
@@ -272,6 +274,7 @@ export const SHARES: Readonly<
   part: col('Part of the batch', 12, 'cell', '0.0000%'),
   stage: col('Sold as', 9, 'text'),
   price: col('Price', 9, 'cell', MONEY),
+  wanted: col('Weight ordered, g', 9, 'cell', '0.00'),
   open: col('Fish still owed', 12, 'cell', WHOLE),
   ...derived(SHARE_LINES),
   handOver: col('To hand over', 12, 'result', WHOLE),
@@ -320,6 +323,7 @@ export const PROMISES = {
   due: col('Due when planned', 13, 'cell', SHORT_DAY),
   planned: col('Expected when planned', 12, 'cell', WHOLE),
   ready: col('Ready on', 13, 'cell', SHORT_DAY),
+  heavy: col('Heavy enough on', 13, 'cell', SHORT_DAY),
   lightest: col('Weight on the day', 12, 'cell', '0.00'),
   changed: col('Changed since', 14, 'text'),
 } as const;

@@ -107,18 +107,18 @@ export class LivingPages {
       litresFry: litres('fry'),
       litresNursing: litres('nursing'),
       isLost: batch.state,
-      ...this.weighingOf(batch.name),
+      ...this.weighingOf(batch),
     };
   }
 
   /** A weighing typed on Counts decides how fast its fish grow. */
-  private weighingOf(batch: string): Record<string, Operand> {
-    const line = this.typed?.fry.find((one) => one.batch === batch);
-    const number = (key: string): Operand => {
+  private weighingOf({ name, weighed }: SeasonBatch): Record<string, Operand> {
+    const line = this.typed?.fry.find((one) => one.batch === name);
+    const number = (key: string, otherwise: number | undefined): Operand => {
       const value = line?.[key];
-      return typeof value === 'number' ? value : null;
+      return typeof value === 'number' ? value : (otherwise ?? null);
     };
-    return { weighedGrams: number('weight'), weighedOn: number('weighed') };
+    return { weighedGrams: number('weight', weighed?.grams), weighedOn: number('weighed', weighed?.on) };
   }
 
   reader(batch: SeasonBatch): LineReader<RunLineKey> {
@@ -146,9 +146,13 @@ export class LivingPages {
         ...this.carried(batch, shareLines.needs),
         on: share.on,
         part: this.partOf(share),
-        price: this.plan.orders.find(({ order }) => order.name === share.order)?.order.price ?? 0,
+        ...this.orderOf(share),
       })
     );
+  }
+  private orderOf({ order: name }: Allocation): Record<string, Operand> {
+    const order = this.plan.orders.find(({ order }) => order.name === name)?.order;
+    return { price: order?.price ?? 0, wanted: order?.grams ?? null };
   }
   day(batch: SeasonBatch, day: number, left = 0) {
     return dayLines.open({ ...this.carried(batch, dayLines.needs), day, left });

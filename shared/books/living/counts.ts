@@ -63,6 +63,8 @@ function fryTable(pages: LivingPages, sheet: SheetBuilder): void {
       low,
       high,
       weaned: counted(batch, 'weaned') ?? {},
+      weight: batch.weighed?.grams ?? {},
+      weighed: batch.weighed?.on ?? {},
     });
   });
   const guard = (from: keyof typeof fry.letters, to: typeof from, max: number, message: string) =>

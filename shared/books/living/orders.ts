@@ -38,9 +38,10 @@ const typed = (order: BookedOrder | undefined) => ({
 });
 
 function contents(pages: LivingPages, order: BookedOrder | undefined, row: number) {
-  const { orders, shares, log } = pages.tables;
+  const { orders, shares, log, promises } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const plan = order && planOf(pages, order);
+  const heavy = promises.there('heavy', promises.first + row - orders.first);
   const delivered = `SUMIFS(${log.range('number')},${log.range('order')},${here('order')},${log.range('what')},"sold")`;
   return {
     ...typed(order),
@@ -50,6 +51,7 @@ function contents(pages: LivingPages, order: BookedOrder | undefined, row: numbe
     hope: maybe(plan?.hope),
     certainty: maybe(plan?.certainty),
     verdict: verdictFormula(pages, row),
+    heavy: `=IF(${here('order')}="","",IF(N(${heavy})>0,${heavy},""))`,
     sales: `=IF(OR(${here('order')}="",${here('cancelled')}="yes"),0,MIN(${here('number')},${here('expected')})*${here('price')})`,
   };
 }
@@ -111,7 +113,7 @@ export function ordersSheet(pages: LivingPages): SheetModel {
       message: 'yes or no; empty is no.',
     });
   sheet.merge(
-    `B${orders.last + 2}:P${orders.last + 2}`,
+    `B${orders.last + 2}:Q${orders.last + 2}`,
     `Odds and verdicts are those of the day of planning: ${Object.values(VERDICT_LOOKS)
       .filter(({ from }) => from > 0)
       .map(({ shape, word, from }) => `${shape} ${word} from ${Math.round(from * 100)} %`)
@@ -145,6 +147,7 @@ export function promisesSheet(pages: LivingPages): SheetModel {
       due: maybe(order?.due),
       planned: maybe(plan && expectedWhenPlanned(pages, plan)),
       ready: `=SUMPRODUCT(MAX(${of}*${shares.range('latestStrip')}))`,
+      heavy: `=SUMPRODUCT(MAX(${of}*${shares.range('heavyOn')}))`,
       lightest: `=SUMPRODUCT(MIN((${shares.range('order')}<>${here('order')})*1000000+${shares.range('gramsThen')}))`,
       changed:
         `=IF(OR(${here('order')}="",${now('cancelled')}="yes"),"",IF(${here('number')}="","plan again",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${here('lightest')}<${WEIGHT_HOLDS}*${now('grams')}),"too light, plan again",IF(${now('expected')}<${ODDS_HOLD}*${here('planned')},"fewer fish, plan again",""))))))))`.replaceAll(

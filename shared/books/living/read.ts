@@ -16,7 +16,7 @@ import type { BookPlan } from './layout';
 import { SHEETS } from './layout';
 import type { SheetKey } from './layout';
 import { ODDS } from './money';
-import { CANNOT, NOTHING_SAID, SAID } from './today';
+import { CANNOT, SAID, SAID_OF_NOTHING } from './today';
 import type { ColumnsOf } from './table';
 import type { TypedActuals, TypedLine } from './typed';
 import { openKeys } from './typed';
@@ -215,6 +215,12 @@ function tableCounts(
   });
 }
 
+/** A weighing counts with its day alone. */
+function weighedOf(line: Line<keyof typeof columns.FRY_COUNTS> | undefined): Pick<SeasonBatch, 'weighed'> {
+  const [grams, on] = [numberIn(line?.weight), dayOf(line?.weighed)];
+  return grams !== undefined && grams > 0 && on !== undefined ? { weighed: { grams, on } } : {};
+}
+
 const MORNING = 8 / 24;
 
 function batchesOf(sheets: Sheets): SeasonBatch[] {
@@ -271,6 +277,7 @@ function batchesOf(sheets: Sheets): SeasonBatch[] {
       extra: numberOr(line.extra, 0),
       leavesOn: number('leaves'),
       counts: [...counts, ...more].sort((a, b) => a.at - b.at),
+      ...weighedOf(by(fry)[0]),
       events: eventsOf(by(log)),
       alive: undefined,
     };
@@ -325,7 +332,7 @@ function findingsOf({ values }: ReadSheet): PlanFinding[] {
     const text = textIn(entry(cells[1]));
     if (text === '') break;
     const isCannot = text.startsWith(CANNOT);
-    if (text !== NOTHING_SAID)
+    if (!SAID_OF_NOTHING.includes(text))
       found.push({
         kind: isCannot ? 'cannot' : 'care',
         about: 'season',

@@ -2,7 +2,10 @@ import type { PlanFinding } from '../../season/types';
 import { dayText } from '../../units/dates';
 import { formatNumber } from '../../sheet/formula/textFormat';
 import type { Near } from '../../base/near';
-import type { LivingPages } from './context';
+import type { OrderBook } from '../../season/orderBook';
+import { LivingPages } from './context';
+import type { BookPlan } from './layout';
+import type { TypedActuals } from './typed';
 
 /** More new water a day than this many times the vats is more than buckets bring; chosen here, no source. */
 const BY_HAND = 1;
@@ -56,6 +59,10 @@ export function stillWater(pages: LivingPages): PlanFinding[] {
       ];
     });
 }
+
+/** The same of a book and a plan. */
+export const asksOfVats = (book: OrderBook, plan: BookPlan, typed?: TypedActuals): PlanFinding[] =>
+  stillWater(new LivingPages(book, plan, typed));
 
 export const NEAR: readonly Near[] = [
   {

@@ -287,7 +287,17 @@ function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
 }
 
 export const SAID = 'Said on the day of planning';
+/** Said where the plan has nothing to say: nothing at all, but for the vats, but for chance. */
 export const NOTHING_SAID = 'Nothing stands in the way.';
+const BUT_VATS = 'The orders can be met; what the vats ask for is said above.';
+const BUT_CHANCE = 'Nothing but chance stands in the way: see the verdict.';
+export const SAID_OF_NOTHING: readonly string[] = [NOTHING_SAID, BUT_VATS, BUT_CHANCE];
+const nothingSaid = (pages: LivingPages): string =>
+  stillWater(pages).length > 0
+    ? BUT_VATS
+    : pages.plan.verdict === 'safe' || pages.plan.verdict === 'likely'
+      ? NOTHING_SAID
+      : BUT_CHANCE;
 /** Stands before what cannot be met, so that it shows without colour. */
 export const CANNOT = '× ';
 
@@ -308,7 +318,7 @@ function words(pages: LivingPages, sheet: SheetBuilder, from: number): void {
   };
   const { findings } = pages.plan;
   section(sheet, row++, SAID);
-  if (findings.length === 0) say(NOTHING_SAID, 'quiet');
+  if (findings.length === 0) say(nothingSaid(pages), 'quiet');
   for (const { message, kind } of findings.slice(0, LINES.findings))
     say(kind === 'cannot' ? `${CANNOT}${message}` : message, kind === 'cannot' ? 'bad' : 'quiet');
   if (findings.length > LINES.findings)

@@ -129,6 +129,7 @@ export function sharesSheet(pages: LivingPages): SheetModel {
       part: pages.partOf(share),
       stage: share.stage,
       price: `=N(${orders.lookup('price', here('orderLine'))})`,
+      wanted: `=N(${orders.lookup('grams', here('orderLine'))})`,
       open: `=MAX(0,${orders.lookup('number', here('orderLine'))}-${orders.lookup('delivered', here('orderLine'))})`,
       ...Object.fromEntries(Object.entries(SHARE_LINES).map(([key, line]) => [key, formulaOf(line, where)])),
       handOver: `=IF(${all}>0,${here('fishThen')}*MIN(1,${here('open')}/${all}),0)`,
@@ -214,7 +215,7 @@ export function tasksSheet(pages: LivingPages): SheetModel {
       share: `=IF(${here('order')}="",0,MATCH(${here('batch')}&"|"&${here('order')},${t.shares.range('key')},0))`,
       when: `=IF(${here('share')}>0,IF(${here('task')}="${TASKS.handOver.at.label}",${share('handAt')},${share('fast')}),${t.times.under(here('line'), here('task'))}+${here('later')})`,
       figure,
-      amount: `=IF(${here('share')}>0,IF(${here('task')}="${TASKS.handOver.at.label}",ROUND(${share('handOver')},0),""),IF(${here('figure')}="","",${t.workings.under(here('line'), here('figure'))}))`,
+      amount: `=IF(${here('share')}>0,IF(${here('task')}="${TASKS.handOver.at.label}",ROUND(${share('handOver')}/${seasonName('arriving')},0),""),IF(${here('figure')}="","",${t.workings.under(here('line'), here('figure'))}))`,
       today: fx(`=${before('today')}+IF(${onDay(here('when'), '{today}')},1,0)`),
       tomorrow: fx(`=${before('tomorrow')}+IF(${onDay(here('when'), '({today}+1)')},1,0)`),
       late: fx(

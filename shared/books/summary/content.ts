@@ -12,6 +12,7 @@ export const FIGURES_SHOWN: readonly AssumptionKey[] = [
   'frySurvival',
   'nurserySurvival',
   'gradingShare',
+  'arriving',
   'rearingDays',
   'nurseryDays',
 ];
@@ -27,7 +28,7 @@ export const STEPS: readonly Step[] = [
   { label: 'Larvae hatched', figure: 'larvae', by: ['hatch'] },
   { label: 'Larvae at first feed', figure: 'feeding', by: ['yolkSurvival'] },
   { label: 'Fry weaned', figure: 'fry', by: ['frySurvival'] },
-  { label: 'Fish counted out', figure: 'fish', by: ['nurserySurvival', 'gradingShare'] },
+  { label: 'Fish counted out', figure: 'fish', by: ['nurserySurvival', 'gradingShare', 'arriving'] },
 ];
 
 export const PLAIN: readonly string[] = [

@@ -1,4 +1,5 @@
 import type { SheetFunction } from '../../functions/define';
+import { bagDead } from './records/arrival';
 import { blankCheck } from './records/blank';
 import { hatchWhy, larvaeWhy } from './records/causes';
 import { feedGrain } from './records/feedSize';
@@ -26,6 +27,7 @@ export const careFunctions: readonly SheetFunction[] = [
   hatchWhy,
   larvaeWhy,
   bagNumber,
+  bagDead,
   countOut,
   chlorineDose,
   chlorineNeutralise,

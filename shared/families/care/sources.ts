@@ -43,6 +43,11 @@ export const careSources = sources({
     standing: 'seen',
     note: '5,000 to 8,000 larvae in 5 to 7 L of water with 15 to 20 L of oxygen',
   },
+  LIM03: {
+    citation: 'Lim L.C. et al. 2003. Aquaculture Research 34: 923-935 (quoted on another page)',
+    standing: 'seen',
+    note: 'ornamental fish by air: the exporter pays for dead on arrival above 5 %',
+  },
   RIS87: {
     citation: 'Ruptured intestine syndrome of unknown etiology in young African catfish. 1987 (abstract)',
     standing: 'seen',

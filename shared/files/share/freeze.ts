@@ -32,6 +32,8 @@ import { editRules } from './leaveOut/rules';
 import type { FormulaCell, Judge, SheetScan } from './decisions/scan';
 import type { Edit } from '../package/splice';
 import { put } from '../package/splice';
+import type { Revived } from './revive';
+import { needsReviving, revivedSentence, reviveSteps } from './revive';
 import { sharedStrings } from '../cells/strings';
 import { editTable } from './references/tables';
 import { eachCell } from '../cells/values';
@@ -51,6 +53,8 @@ interface Work extends Opened {
   readonly leave: LeaveOut | undefined;
   readonly scans: readonly SheetScan[];
   readonly problems: readonly ShareProblem[];
+  /** Set when another program had left #NAME? in our formulas. */
+  readonly revived: Revived | undefined;
 }
 
 /** Problems of our own formulas; cells to be emptied cannot have any. */
@@ -239,11 +243,16 @@ function* steps(
   file: Uint8Array,
   options: FreezeOptions,
   find: FindFunction,
+  revived?: Revived,
 ): Generator<ShareProgress, FreezeResult> {
   const opened = yield* openBook(file);
   const leave = yield* planExclusion(opened, options);
   const judge = judgeOf(opened.names, leave?.exclusion);
   const scans = leave?.scans ?? (yield* scanSheets(opened, judge));
+  if (!revived && needsReviving(opened.pack, scans)) {
+    const again = yield* reviveSteps(find, file);
+    if (again) return yield* steps(again.bytes, options, find, again);
+  }
   const problems = [...problemsOf(scans), ...(yield* spillProblems(opened, scans))];
   const stopping = problems.filter((problem) => problem.stops);
   if (stopping.length > 0 && !options.acceptProblems) {
@@ -255,7 +264,7 @@ function* steps(
       problems,
     };
   }
-  return yield* make({ ...opened, options, find, leave, judge, scans, problems }, file);
+  return yield* make({ ...opened, options, find, leave, judge, scans, problems, revived }, file);
 }
 
 /** What changed around the cells, for the page and the report. */
@@ -290,6 +299,10 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
   yield { step: 'write', done: 0 };
   const others = editAround(work, spills, fates);
   const bookEdits = nameEdits(work, spills, others);
+  if (work.revived) {
+    const kept = new Set(work.scans.map(({ info }) => info.name));
+    others.push(revivedSentence(work.revived, (sheet) => kept.has(sheet)));
+  }
   others.push(...sayOthers(work, fates));
   if (frozen.size > 0 || leave?.isChanging) removeCalcChain(pack, book);
   const removed = removeRest(work, bookEdits);

@@ -1,9 +1,8 @@
 import { freezeStepsBy } from './freeze';
 import { choiceSteps } from './decisions/headings';
-import { inspectSteps } from './decisions/inspect';
-import type { Inspection } from './decisions/options';
+import { inspectStepsBy } from './decisions/inspect';
 import type { Repair } from './repair';
-import { repairSteps } from './repair';
+import { repairStepsBy } from './repair';
 import { runNow } from '../../base/steps';
 import type { Verification } from './proof/verify';
 import { verifySteps } from './proof/verify';
@@ -13,12 +12,10 @@ import { verifySteps } from './proof/verify';
  * the input is never changed.
  */
 
-export const inspect = (file: Uint8Array): Inspection => runNow(inspectSteps(file));
 export const verify = (file: Uint8Array, expected?: string): Verification =>
   runNow(verifySteps(file, expected));
-export const repairCalls = (file: Uint8Array): Repair => runNow(repairSteps(file));
 
-export { choiceSteps, freezeStepsBy, inspectSteps, repairSteps, verifySteps };
+export { choiceSteps, freezeStepsBy, inspectStepsBy, repairStepsBy, verifySteps };
 export { runInSlices } from './run';
 export type { Slices } from './run';
 export type {

@@ -38,12 +38,14 @@ const MOST_KEPT = 500;
 const RECORDS_PER_STEP = 2000;
 
 const ABOUT_FORMULAS =
-  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
+  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|WHOLE\.SHEETS|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
 const isComputed = ({ sheet, position, column }: Spot): boolean =>
   formulaAt(sheet, position, column) !== undefined;
 
 class Collector {
   readonly findings: Finding[] = [];
+  /** Those between cells that no formula works out. */
+  readonly byHand = new Set<Finding>();
   more = 0;
   constructor(
     readonly rule: Rule,
@@ -64,7 +66,7 @@ class Collector {
       return;
     }
     const { sentence, seen, expected, proposal, severity } = verdict;
-    this.findings.push({
+    const finding: Finding = {
       rule: this.rule.id,
       severity: severity ?? this.rule.severity,
       place: placeOf(typed),
@@ -74,7 +76,9 @@ class Collector {
       seen,
       expected,
       proposal,
-    });
+    };
+    this.findings.push(finding);
+    if (![place, ...related].some(isComputed)) this.byHand.add(finding);
   }
 
   /**
@@ -249,22 +253,22 @@ const UNDOUBTED: ReadonlySet<string> = new Set([
 ]);
 
 const ON_ANY_SHEET = /^(?:CELL\.ERROR|FORMULA\.LINK)$/;
+const ORDER_OF_EVENTS = /^DATE\.ORDER$/;
 const LEAST_COMPUTED = 0.5;
 const OWN_CALL = /SPAWN[._]/i;
 /** A sheet that Spawnbook wrote, or one that mostly works things out with its functions. */
 function isWorkedOut({ isWorkedOut: said, columns }: SheetCells): boolean {
   if (said) return true;
-  let [numbers, computed, own] = [0, 0, 0];
+  const isOwn = (formula: string | undefined): boolean => formula !== undefined && OWN_CALL.test(formula);
+  if (!columns.some((column) => column?.formulas.some(isOwn))) return false;
+  let [numbers, computed] = [0, 0];
   for (const column of columns)
-    for (const [i, value] of (column?.values ?? []).entries()) {
-      const formula = column?.formulas[i];
-      if (typeof value !== 'number') continue;
-      numbers++;
-      if (formula === undefined) continue;
-      computed++;
-      if (OWN_CALL.test(formula)) own++;
-    }
-  return own > 0 && computed >= LEAST_COMPUTED * numbers;
+    for (const [i, value] of (column?.values ?? []).entries())
+      if (typeof value === 'number') {
+        numbers++;
+        if (column?.formulas[i] !== undefined) computed++;
+      }
+  return computed >= LEAST_COMPUTED * numbers;
 }
 
 /** Strongest first, and within that in the order of the rules. */
@@ -276,7 +280,11 @@ function groupsOf(
   const judged = collectors.map((one) => ({
     one,
     findings: (isDoubting ? doubted(one) : one.findings).filter(
-      ({ rule, place }) => ON_ANY_SHEET.test(rule) || !workedOut.has(place.sheet),
+      (finding) =>
+        ON_ANY_SHEET.test(finding.rule) ||
+        !workedOut.has(finding.place.sheet) ||
+        // Hours that were all typed and run backwards are a slip on a sheet of ours too.
+        (ORDER_OF_EVENTS.test(finding.rule) && one.byHand.has(finding)),
     ),
   }));
   const kept = new Set(withoutEchoes(judged.flatMap(({ findings }) => findings)));

@@ -1,8 +1,9 @@
 import { count, day, days, fishGram, gram, litre, millimetre, minutes, share } from '../../units/quantities';
+import { deathDaysText } from '../../families/care/kernels/losses';
 import { line, mondayText } from './declare';
 import { GROWN_BY } from './fish';
 
-const REARED = '{feeding}*({fry}/MAX(1,{feeding}))^({day}/{rearing})';
+const REARED = `{feeding}*({fry}/MAX(1,{feeding}))^(${deathDaysText('{day}')}/${deathDaysText('{rearing}')})`;
 const NURSED = '{fry}*IF({nursing}>0,{nurserySurvival}^(MIN({day}-{rearing},{nursing})/{nurseryDays}),1)';
 
 /** A run on one day of feeding; {day} is 0 on its first full day. */
@@ -13,7 +14,7 @@ export const DAY_LINES = {
     'Fish expected',
     count,
     `=IF(OR({date}>={leaves},{isLost}="lost"),0,(1-N({left}))*IF({day}<{rearing},${REARED},${NURSED}))`,
-    { note: 'Deaths even over the stage; from the day they leave there are none.' },
+    { note: 'Most larvae die in the first four days of food; from the day they leave there are none.' },
   ),
   gramsNow: line(
     'Mean weight',
@@ -69,7 +70,8 @@ export const DAY_LINES = {
   deadTo: line(
     'Usual dead in a day, up to',
     count,
-    '=IF({fishNow}>=1,INDEX(SPAWN.DEATHS.EXPECTED({fishNow},MAX(0,MIN(200,INT({date}-{hatchAt})))),1,2),0)',
+    '=IF({fishNow}>=1,INDEX(SPAWN.DEATHS.EXPECTED({fishNow},MAX(0,MIN(200,INT({date}-{hatchAt}))),,,' +
+      'MAX(1,MIN(12,INT({fedFrom}-{hatchAt})))),1,2),0)',
   ),
   cystsWeek: line('Order cysts in week from', day, `=${mondayText('MAX({plannedOn},{date}-1-{leadCysts})')}`),
   dryWeek: line('Order feed in week from', day, `=${mondayText('MAX({plannedOn},{date}-{leadFeed})')}`),

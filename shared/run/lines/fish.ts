@@ -12,6 +12,7 @@ import {
   squareMetre,
   text,
 } from '../../units/quantities';
+import { deathDaysText } from '../../families/care/kernels/losses';
 import { countedOr, line, mondayText } from './declare';
 
 const IS_SOLUTION = '{preparation}="ready-made solution"';
@@ -63,14 +64,21 @@ export const FISH_LINES = {
   fry: line(
     'Fry weaned',
     count,
-    countedOr('weanedCounted', '{feeding}*{frySurvival}^({rearing}/{rearingDays})'),
+    countedOr(
+      'weanedCounted',
+      `{feeding}*{frySurvival}^(${deathDaysText('{rearing}')}/${deathDaysText('{rearingDays}')})`,
+    ),
+    {
+      note: 'Most die in the first four days of food; shorter or longer rearing at the rate of its last days.',
+      sources: ['HLREAR94', 'KISANGANI'],
+    },
   ),
   fish: line(
     'Fish counted out',
     count,
     countedOr(
       'handedCounted',
-      '{fry}*IF({nursing}>0,{nurserySurvival}^({nursing}/{nurseryDays}),1)*{gradingShare}',
+      '{fry}*IF({nursing}>0,{nurserySurvival}^({nursing}/{nurseryDays}),1)*{gradingShare}*{arriving}',
     ),
   ),
   weighedDay: line(

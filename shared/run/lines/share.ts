@@ -1,9 +1,13 @@
 import { count, day, days, fishGram, money, share } from '../../units/quantities';
+import { deathDaysText } from '../../families/care/kernels/losses';
 import { line } from './declare';
 import { GROWN_BY } from './fish';
 
-const BEFORE = '{feeding}*({fry}/MAX(1,{feeding}))^({reared}/{rearing})';
+const BEFORE = `{feeding}*({fry}/MAX(1,{feeding}))^(${deathDaysText('{reared}')}/${deathDaysText('{rearing}')})`;
 const AFTER = '{fry}*{nurserySurvival}^({nursed}/{nurseryDays})';
+
+/** Growth from first food to the weight ordered, in percent. */
+const PERCENT = '(100*LN(MAX({wanted},{startWeight})/{startWeight}))';
 
 /** The fish of a batch that go to one order; {part} is their share of the larvae at first feed. */
 export const SHARE_LINES = {
@@ -17,13 +21,19 @@ export const SHARE_LINES = {
     fishGram,
     `={startWeight}*EXP((${GROWN_BY('{reared}')}+{nurseryGrowth}*({age}-{reared}))/100)`,
   ),
+  heavyOn: line(
+    'Heavy enough on',
+    day,
+    `=IF(N({wanted})>0,{fedFrom}-INT(0.01-IF(${PERCENT}<=${GROWN_BY('{rearing}')},IF(${PERCENT}<={grown}*N({weighedDay}),${PERCENT}/MAX(0.01,{grown}),N({weighedDay})+(${PERCENT}-{grown}*N({weighedDay}))/MAX(0.01,{growing})),{rearing}+(${PERCENT}-${GROWN_BY('{rearing}')})/MAX(0.01,{nurseryGrowth}))),0)`,
+    { note: 'First day on which the fish weigh what was ordered; 0 where no weight was ordered.' },
+  ),
   larvaeFor: line('Larvae at first feed for it', count, '={feeding}*{part}'),
   fryFor: line('Fry weaned for it', count, '={fry}*{part}'),
   fishThen: line(
     'Fish counted out',
     count,
-    `={part}*IF({age}<{rearing},${BEFORE},${AFTER})*{gradingShare}*{leftShare}`,
-    { note: 'As many as survive to the day, less those graded out.' },
+    `={part}*IF({age}<{rearing},${BEFORE},${AFTER})*{gradingShare}*{arriving}*{leftShare}`,
+    { note: 'As many as survive to the day, less those graded out and those that die on the road.' },
   ),
   leftShare: line('Part still there', share, '=IF({isLost}="lost",0,1)'),
   earns: line('Sales when all are taken', money, '={fishThen}*{price}'),

@@ -1,5 +1,6 @@
 import type { BookedBatch } from '../living';
 import type { Assumed } from '../../families/assumptions';
+import { larvaeLeft } from '../../families/care/kernels/losses';
 
 /** Stages of a count along the chain. */
 const STEP = { eggs: 0, larvae: 1, feeding: 2, weaned: 3, fish: 4 } as const;
@@ -8,7 +9,7 @@ const STEP = { eggs: 0, larvae: 1, feeding: 2, weaned: 3, fish: 4 } as const;
 export function liveShare(a: Assumed, feedFrom: number, at: number): number {
   const days = Math.max(0, at - feedFrom);
   const fry = Math.min(days, a.rearingDays);
-  return a.frySurvival ** (fry / a.rearingDays) * a.nurserySurvival ** ((days - fry) / a.nurseryDays);
+  return larvaeLeft(a.frySurvival, a.rearingDays, fry) * a.nurserySurvival ** ((days - fry) / a.nurseryDays);
 }
 
 export interface BatchStanding {

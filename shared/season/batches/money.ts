@@ -6,6 +6,7 @@ import type { Range } from '../../maths/quantiles';
 import { rangeOf } from '../../maths/quantiles';
 import { monthIndexOf } from '../../units/dates';
 import { feedingOf, purchasesOf } from '../goods';
+import { assumedOf } from '../growth';
 import type { OrderBook } from '../orderBook';
 import type {
   Allocation,
@@ -42,12 +43,13 @@ export function feedingRows(
 ): BatchFeeding[] {
   return batches.flatMap((batch) => {
     const byDate = new Map<number, BatchFeeding>();
+    const assumed = assumedOf(problem.assumed, batch);
     const own = allocations.filter((allocation) => allocation.batch === batch.name);
     for (const { feeding, due, task } of groupsOf(batch, own, problem)) {
       const product = problem.tasks[task]?.product;
       if (!product) continue;
       const group = { feedFrom: batch.feedFrom, feeding, due };
-      for (const { date, fish, grams, cysts, dry } of feedingOf(group, product, problem.assumed)) {
+      for (const { date, fish, grams, cysts, dry } of feedingOf(group, product, assumed)) {
         if (date < problem.today) continue;
         const before = byDate.get(date);
         const all = fish + (before?.fish ?? 0);

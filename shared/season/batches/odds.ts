@@ -10,7 +10,7 @@ import type { OrderBook } from '../orderBook';
 import type { SpreadShare } from '../spreads';
 import { SPREAD_SHARES, eggSpreadOf, seasonShareOf, shareSpreadOf } from '../spreads';
 import type { Batch, BatchSchedule } from './schedule';
-import { hasBegun } from './schedule';
+import { hasBegun, litresHeld } from './schedule';
 
 /**
  * Drawn seasons of a schedule. In each: deviations of the season, partly shared by all stages; batch by batch
@@ -61,12 +61,6 @@ const stagesOf = (book: OrderBook, { assumed }: BatchSchedule['problem']): Stage
     };
   });
 
-const litresIn = ({ problem }: BatchSchedule, batch: Batch, stage: number): number =>
-  batch.holds.reduce(
-    (sum, hold) => sum + (hold.stage === stage ? (problem.vats[hold.vat]?.litres ?? 0) : 0),
-    0,
-  );
-
 /** What longer or shorter stages, and grading, make of the usual survivals. */
 export function scaleOf({ problem }: BatchSchedule, task: number): number {
   const { assumed: a } = problem;
@@ -75,7 +69,8 @@ export function scaleOf({ problem }: BatchSchedule, task: number): number {
   return (
     (fry / a.frySurvival) *
     ((product?.nurseryDays ?? 0) > 0 ? nursery / a.nurserySurvival : 1) *
-    a.gradingShare
+    a.gradingShare *
+    a.arriving
   );
 }
 const isNursed = ({ problem }: BatchSchedule, task: number): boolean =>
@@ -94,9 +89,9 @@ function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
   );
   const factor = batch.shares[0]?.candidate.eggFactor ?? 1;
   const isOpen = (stage: number): boolean =>
-    fixed !== undefined && (hasBegun(batch, stage) || litresIn(schedule, batch, stage) === 0);
+    fixed !== undefined && (hasBegun(batch, stage) || litresHeld(schedule, batch, stage) === 0);
   const room = (stage: number, perLitre: number): number =>
-    problem.without === 'vats' || isOpen(stage) ? Infinity : litresIn(schedule, batch, stage) * perLitre;
+    problem.without === 'vats' || isOpen(stage) ? Infinity : litresHeld(schedule, batch, stage) * perLitre;
   return {
     eggs: batch.pairs.map(({ female }) => ((problem.females[female]?.eggs ?? 0) / a.ovulating) * factor),
     ahead: fixed?.standing.ahead ?? 0,
@@ -104,7 +99,7 @@ function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
     eggRoom: fixed ? Infinity : room(0, a.eggsPerLitre),
     larvaRoom: room(1, a.larvaePerLitre),
     nursingRoom: room(2, a.nurseryPerLitre),
-    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare,
+    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare * a.arriving,
     isExtraNursed: last ? isNursed(schedule, last.task) : false,
   };
 }

@@ -18,6 +18,7 @@ import { BATCH_EFFORT, searchSteps } from './search';
 import { isMetTask } from './serve';
 import { shortSteps } from './short';
 import { surerSteps, surestSteps } from './surer';
+import { spreadOut } from './spread';
 import { NEAR_WANTED, unsureSteps } from './unsure';
 
 export interface BatchOptions {
@@ -118,7 +119,7 @@ export function* planBatchesSteps(
 ): Generator<number, SeasonPlan> {
   const { problem, impossible } = batchProblemOf(book, planOn);
   const found = yield* within(searchSteps(problem, effort), 0, SEARCH);
-  const schedule = draws > 0 ? yield* sureSteps(book, found, effort) : found;
+  const schedule = spreadOut(draws > 0 ? yield* sureSteps(book, found, effort) : found);
   const drawn = draws > 0 ? drawSeasons(book, schedule, draws, book.seed) : undefined;
   const rows = rowsOf(book, schedule);
   const orders = orderPlans(book, schedule, drawn, rows.names, impossible);

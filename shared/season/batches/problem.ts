@@ -1,8 +1,11 @@
 import type { Assumed } from '../../families/assumptions';
 import type { BookedBatch } from '../living';
+import { assumedOf } from '../growth';
 import type { OrderBook } from '../orderBook';
 import type { Candidate, Problem, Task } from '../problem';
 import { MORNING, problemOf } from '../problem';
+import type { Product } from '../product';
+import { productOf } from '../product';
 import type { BatchStanding } from './alive';
 import { standingOf } from './alive';
 import type { Safety } from './safety';
@@ -29,6 +32,8 @@ export interface FixedBatch {
   readonly batch: BookedBatch;
   readonly day: number;
   readonly standing: BatchStanding;
+  /** Figures as its weighing tells them. */
+  readonly assumed: Assumed;
   /** Orders it could serve, as candidates of its own day. */
   readonly serves: readonly DayTask[];
   /** Stays that are going on, by place of the vat; they end when the fish leave. */
@@ -55,12 +60,17 @@ const isOpen = ({ cancelled, due }: OrderBook['orders'][number], today: number):
 const STAGE_PLACE = { eggs: 0, fry: 1, nursing: 2 } as const;
 
 /** A batch under way can serve an order whose fish its fish are on the day, whenever it was stripped. */
-function servesOf(book: OrderBook, { clock }: BookedBatch, tasks: readonly Task[]): DayTask[] {
+function servesOf(book: OrderBook, { clock }: BookedBatch, own: Assumed, tasks: readonly Task[]): DayTask[] {
   const day = Math.floor(clock.stripAt);
   return tasks.flatMap((task, t): DayTask[] => {
-    const { product, order } = task;
-    const readyAt = clock.feedFrom + product.rearingDays + product.nurseryDays;
-    if (readyAt > order.due || readyAt < order.due - book.holdDays) return [];
+    const { order } = task;
+    const product = productOf(order, own);
+    if (typeof product === 'string') return [];
+    const days = ({ rearingDays, nurseryDays }: Product): number => rearingDays + nurseryDays;
+    const readyAt = clock.feedFrom + days(product);
+    // Fish that grew faster than planned still go to the order they were planned for: they wait, and are fed less.
+    const longest = Math.max(days(product), days(task.product));
+    if (readyAt > order.due || clock.feedFrom + longest < order.due - book.holdDays) return [];
     const leaves = order.due + MORNING;
     const spans: Candidate['spans'] =
       product.nurseryDays > 0
@@ -81,11 +91,13 @@ function fixedOf(book: OrderBook, a: Assumed, tasks: readonly Task[]): FixedBatc
   const today = book.plannedOn;
   return book.batches
     .filter(({ state }) => state === 'fixed' || state === 'growing')
-    .map((batch) => ({
+    .map((batch) => ({ batch, own: assumedOf(a, { ...batch.clock, weighed: batch.weighed }) }))
+    .map(({ batch, own }) => ({
       batch,
       day: Math.floor(batch.clock.stripAt),
       standing: standingOf(batch, a, today),
-      serves: servesOf(book, batch, tasks),
+      assumed: own,
+      serves: servesOf(book, batch, own, tasks),
       stays: batch.stays
         .filter(({ from, to }) => to > today && (from <= today + 1 || batch.state === 'fixed'))
         .map(({ vat, stage, from, to }) => ({

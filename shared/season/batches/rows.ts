@@ -2,7 +2,10 @@
 import { effectiveNumber } from '../../families/brood/kernels/inbreeding';
 import type { Assumed } from '../../families/assumptions';
 import { hormoneFor } from '../goods';
-import type { OrderBook } from '../orderBook';
+import type { BookedBatch } from '../living';
+import type { BookedOrder, OrderBook } from '../orderBook';
+import type { Product } from '../product';
+import { productOf } from '../product';
 import { VAT_STAGES } from '../stages';
 import type { Allocation, BatchClock, BatchStay, SeasonBatch } from '../types';
 import { liveShare } from './alive';
@@ -67,6 +70,12 @@ function expectedOf(schedule: BatchSchedule, batch: Batch, a: Assumed): Expected
   return { eggs, larvae: eggs * a.hatch, feeding, weaned: feeding * a.frySurvival };
 }
 
+/** Weight of a fish when its order's days are over, as the weighing of its batch tells it. */
+function gramsOf({ fixed }: Batch, order: BookedOrder, usual: Product): number {
+  const own = fixed ? productOf(order, fixed.assumed) : usual;
+  return typeof own === 'string' ? usual.grams : own.grams;
+}
+
 /** Fish of a batch for its orders; `left` is what each still lacks: what is planned on top is nobody's yet. */
 function allocationsOf(
   schedule: BatchSchedule,
@@ -86,7 +95,7 @@ function allocationsOf(
         order: order.name,
         on: order.due,
         ageDays: order.due - feedFrom,
-        grams: product.grams,
+        grams: gramsOf(batch, order, product),
         fish: whole,
         feeding: whole * feedingPerFish(schedule, task),
         stage: candidate.spans.length > 2 ? 'nursing' : 'fry',
@@ -126,6 +135,13 @@ const pairRows = ({ problem }: BatchSchedule, { fixed, pairs }: Batch): SeasonBa
     kilograms: problem.females[female]?.kilograms ?? NaN,
   }));
 
+/** What was typed of a batch. */
+const keptOf = ({ counts, events, weighed }: BookedBatch) => ({
+  counts,
+  events,
+  ...(weighed ? { weighed } : {}),
+});
+
 function batchRow(
   schedule: BatchSchedule,
   batch: Batch,
@@ -159,7 +175,7 @@ function batchRow(
   const alive = standing.isCounted
     ? standing.feeding * liveShare(a, clock.feedFrom, book.plannedOn)
     : undefined;
-  return { ...row, state: kept.state, counts: kept.counts, events: kept.events, alive };
+  return { ...row, state: kept.state, ...keptOf(kept), alive };
 }
 
 /** Batches that are over or lost stay in the book, for what was counted, sold and paid. */
@@ -184,8 +200,7 @@ const closedRows = (book: OrderBook, a: Assumed): SeasonBatch[] =>
       promised: 0,
       extra: 0,
       leavesOn: Math.max(Math.floor(kept.clock.feedFrom), ...kept.stays.map(({ to }) => Math.floor(to))),
-      counts: kept.counts,
-      events: kept.events,
+      ...keptOf(kept),
       alive: 0,
     }));
 

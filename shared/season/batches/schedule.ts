@@ -322,6 +322,12 @@ function eggScaleOf(schedule: BatchSchedule, { shares, pairs }: Batch): number {
   return mean > 0 && pairs.length > 0 ? eggsNeeded(schedule, shares, pairs.length) / mean : 1;
 }
 
+/** Water a batch needs in a stage at its closest, before the first of its fish leave; and the water it has. */
+export const litresNeeded = (schedule: BatchSchedule, batch: Batch, stage: number): number =>
+  stepsOf(schedule, batch.shares, stage, stage === 0 ? eggScaleOf(schedule, batch) : 1).at(-1)?.litres ?? 0;
+export const litresHeld = ({ problem }: BatchSchedule, { holds }: Batch, stage: number): number =>
+  holds.reduce((sum, hold) => sum + (hold.stage === stage ? (problem.vats[hold.vat]?.litres ?? 0) : 0), 0);
+
 export function dropBatch(schedule: BatchSchedule, batch: Batch): void {
   removeRun(schedule.occupancy, batch.id);
   releaseParents(schedule, batch);

@@ -46,6 +46,7 @@ const batch = z.strictObject({
       note: z.string().optional(),
     }),
   ),
+  weighed: z.strictObject({ on: n, grams: n }).optional(),
   alive: n.optional(),
 });
 const stay = z.strictObject({

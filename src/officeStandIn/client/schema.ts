@@ -131,6 +131,7 @@ export const CLASSES: Readonly<Record<string, ClassSpec>> = {
       getRow: range,
       getColumn: range,
       getLastRow: range,
+      getBoundingRect: range,
       getResizedRange: range,
       getAbsoluteResizedRange: range,
       getOffsetRange: range,

@@ -3,11 +3,11 @@ import { isError } from '../../../shared/base/values';
 import { fits, formatReference, isWholeColumns, isWholeRows } from '../address';
 import type { StandInArea, CellReads } from '../book';
 import { fail } from '../failure';
-import { asOneOf, asWhole, readInput, shaped } from '../input';
+import { asOneOf, asText, asWhole, readInput, shaped } from '../input';
 import type { Env, ObjectNode } from '../node';
 import { settled } from '../node';
 import { conditionalFormatsNode } from './conditional';
-import { rememberPlace, sheetById } from './find';
+import { locate, placeOf, rememberPlace, sheetById } from './find';
 import { formatNode } from './format';
 import { guardChange, guardContent } from './guard';
 import { dataValidationNode } from './validation';
@@ -112,6 +112,18 @@ const navigationOf = (env: Env, sheet: string, area: StandInArea): NonNullable<O
       row: area.row + asWhole(rows, 'rows'),
       column: area.column + asWhole(columns, 'columns'),
     }),
+  /** The smallest range around this one and another on the same sheet. */
+  GetBoundingRect: async (other) => {
+    const found = placeOf(other) ?? (await locate(env.book, sheet, asText(other, 'anotherRange')));
+    if (found.sheet !== sheet) return fail('InvalidArgument', 'The other range is on another sheet.');
+    const [row, column] = [Math.min(area.row, found.area.row), Math.min(area.column, found.area.column)];
+    return moved(env, sheet, {
+      row,
+      column,
+      rows: Math.max(area.row + area.rows, found.area.row + found.area.rows) - row,
+      columns: Math.max(area.column + area.columns, found.area.column + found.area.columns) - column,
+    });
+  },
   GetUsedRangeOrNullObject: async (valuesOnly) => {
     const used = await (await settled(env)).usedArea(sheet, valuesOnly === true);
     const found = used && intersection(used, area);
@@ -175,6 +187,11 @@ export function rangeNode(env: Env, sheet: string, area: StandInArea): ObjectNod
     methods: {
       ...navigationOf(env, sheet, area),
       ...actionsOf(env, sheet, area),
+      // Excel's client asks this before it hands over a large array in pieces.
+      _ValidateArraySize: (rows, columns) => {
+        if (asWhole(rows, 'rows') !== area.rows || asWhole(columns, 'columns') !== area.columns)
+          fail('InvalidArgument', 'The array is not as large as the range.');
+      },
       // A kept range stays the same cells in later batches, whatever the call that found it would find then.
       _KeepReference: () => {
         reference ??= `range:${env.nextReference++}`;

@@ -130,7 +130,13 @@ const livesOn = ({ assumptions }: OrderBook, fed: number, from: number, to: numb
   const alive = (at: number): number => {
     const days = Math.max(0, at - fed);
     const fry = Math.min(days, a.rearingDays);
-    return a.frySurvival ** (fry / a.rearingDays) * a.nurserySurvival ** ((days - fry) / a.nurseryDays);
+    // The first day of food kills like 4.6 later ones, the next three like 2.6 each.
+    const dying = (d: number): number =>
+      d <= 1 ? 4.6 * d : d <= 4 ? 4.6 + 2.6 * (d - 1) : 4.6 + 7.8 + (d - 4);
+    return (
+      a.frySurvival ** (dying(fry) / dying(a.rearingDays)) *
+      a.nurserySurvival ** ((days - fry) / a.nurseryDays)
+    );
   };
   return alive(to) / alive(from);
 };

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { freeze } from '../../../shared/catalogue/sharing';
 import { readXlsx } from '../../../shared/files';
+import { standardFaults } from '../standard';
+import { partsOf } from '../support';
 import { OPTIONS } from './parts';
 import { valuesOf } from './read';
 
@@ -73,8 +75,10 @@ describe.each(FILES)('%s', (name) => {
     expect(file).toEqual(before);
   });
 
-  test('opens, and a second copy is the same file', () => {
+  test('breaks no rule of the standard that the book kept, opens, and a second copy is the same file', () => {
     if (result.kind !== 'made') throw new Error(result.sentence);
+    const known = new Set(standardFaults(partsOf(file)));
+    expect(standardFaults(partsOf(result.bytes)).filter((fault) => !known.has(fault))).toEqual([]);
     expect(readXlsx(result.bytes)).not.toHaveProperty('fault');
     expect(freeze(result.bytes, { ...OPTIONS, blank: ['Orders!C2:C9'] }).kind).toBe('unchanged');
   });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { freeze, inspect, verify } from '../../../shared/catalogue/sharing';
+import { freeze, inspect, repairCalls, verify } from '../../../shared/catalogue/sharing';
 import { OPTIONS, simpleBook, unzip, worksheet, zip } from './parts';
 import { differences, valuesOf } from './read';
 import { SEASON_CALLS, season } from './season';
@@ -83,6 +83,7 @@ test('LibreOffice is here to judge', () => {
       const saved = plain?.save(season()) ?? new Uint8Array();
       const seen = inspect(saved);
       expect(seen.calls).toBeGreaterThanOrEqual(SEASON_CALLS - 6);
+      // What LibreOffice lost to #NAME? is worked out again; what it kept stays.
       const copy = made(saved, { acceptProblems: true });
       expect(
         Object.entries(unzip(copy))
@@ -93,10 +94,35 @@ test('LibreOffice is here to judge', () => {
           )
           .map(([name]) => name),
       ).toEqual([]);
-      expect(differences(await valuesOf(saved), await valuesOf(copy), PAGE)).toEqual([]);
+      const [lost, whole] = [await valuesOf(saved), await valuesOf(copy)];
+      const places = differences(lost, whole, PAGE).map((one) => one.replace(/: .*$/, ''));
+      // The fixture's numbers are made up: ordinary formulas that read a lost one follow the function's answer.
+      expect(
+        places.filter((place) => lost.get(place) !== '#NAME?' && !/^Season!\d,[46]$/.test(place)),
+      ).toEqual([]);
+      expect(places.length).toBeGreaterThan(10);
     },
     120_000,
   );
+
+  test('the live dosing sheet saved there comes back whole, shared or live, and a circle through it changes nothing', async () => {
+    const file = new Uint8Array(readFileSync(join(__dirname, '../../../templates/dosing.xlsx')));
+    const saved = plain?.save(file) ?? new Uint8Array();
+    const before = await valuesOf(file);
+    expect(
+      [...(await valuesOf(saved)).values()].filter((value) => value === '#NAME?').length,
+    ).toBeGreaterThan(20);
+    expect(inspect(saved)).toMatchObject({
+      stops: false,
+      notes: [expect.stringContaining('worked out again')],
+    });
+    expect(differences(before, await valuesOf(made(saved)), PAGE, 1e-9)).toEqual([]);
+    const live = repairCalls(saved);
+    if (live.kind !== 'made') throw new Error(live.sentence);
+    expect(differences(before, await valuesOf(live.bytes), PAGE, 1e-9)).toEqual([]);
+    expect(unzip(live.bytes)['xl/worksheets/sheet1.xml']).toContain('_xldudf_SPAWN_BUFFER_NEXT(');
+    expect(repairCalls(live.bytes).kind).toBe('unchanged');
+  }, 120_000);
 
   test('native twins written into the file give what the functions gave', async () => {
     const file = simpleBook({

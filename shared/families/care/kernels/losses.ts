@@ -3,30 +3,57 @@ import type { Near } from '../../../base/near';
 /**
  * Loss a day as a share of the fish alive, from printed survivals at an even rate: hatch to day 3 up to 6 to 8 %;
  * from day 7 good trials 0.3 to 1.6, ordinary 2 to 4, bad 6 to 10 (MAKERERE, KAWAMURA17, KISANGANI). The limits
- * are drawn here from these, no source.
+ * are drawn here from these, no source. Days count from the hatch; the first full day of food lies on day 3, in
+ * cool water later.
  */
-export const EARLY_DAYS = 3; // d after hatch
+export const FIRST_FOOD = 3; // d after hatch
+/** Days after the first day of food on which larvae that never learned to eat still die. */
+export const STARVING_DAYS = 3;
 export const EARLY_MOST = 0.08; // share a day
 export const USUAL_MOST = 0.015; // share a day
 export const LOOK_FROM = 0.02; // share a day
 export const ACT_FROM = 0.04; // share a day
 
 export type LossCode = 'usual' | 'look' | 'act';
+/** Most that is usual in a day, and the least, as shares of the fish alive. */
+export const usualLoss = (daysAfterHatch: number, firstFood = FIRST_FOOD): readonly [number, number] =>
+  daysAfterHatch <= firstFood
+    ? [0.02, EARLY_MOST]
+    : daysAfterHatch < firstFood + STARVING_DAYS + 1
+      ? [0.015, ACT_FROM]
+      : [0.003, USUAL_MOST];
+
 /** What a day's loss means. `before` is the loss of the day before: a doubling counts as much as a high number. */
-export function lossCode(share: number, daysAfterHatch: number, before: number | undefined): LossCode {
-  const isEarly = daysAfterHatch <= EARLY_DAYS;
-  if (isEarly) return share > EARLY_MOST ? 'act' : 'usual';
+export function lossCode(
+  share: number,
+  daysAfterHatch: number,
+  before: number | undefined,
+  firstFood = FIRST_FOOD,
+): LossCode {
+  const [, most] = usualLoss(daysAfterHatch, firstFood);
+  if (most >= ACT_FROM) return share > most ? 'act' : 'usual';
   const isDoubled = before !== undefined && before > 0 && share >= 2 * before && share > USUAL_MOST;
   if (share >= ACT_FROM || (isDoubled && share >= LOOK_FROM)) return 'act';
   return share > USUAL_MOST || isDoubled ? 'look' : 'usual';
 }
-/** Usual span of a day's loss at an age, shares. */
-export const usualLoss = (daysAfterHatch: number): readonly [number, number] =>
-  daysAfterHatch <= EARLY_DAYS
-    ? [0.02, EARLY_MOST]
-    : daysAfterHatch < 7
-      ? [0.015, ACT_FROM]
-      : [0.003, USUAL_MOST];
+
+/**
+ * Deaths of larvae, counted in later days: as many die on the first full day of food as on 4.6 later ones, on
+ * each of the three after it as on 2.6. With 75 % alive after 12 days that is 6.3, 3.6 and 1.4 % a day: the whole
+ * from print (HLREAR94), when they die from the days of heavy loss in a related species, 5 to 8 after the hatch
+ * (KISANGANI), and from the limits above; the weights are drawn here, no source.
+ */
+const FIRST_DAY_MORE = 3.6;
+const NEXT_DAYS_MORE = 1.6;
+/** In: days from the first full day of food. Out: days of later deaths. Example: 4 → 12.4. */
+export const deathDays = (days: number): number =>
+  days + FIRST_DAY_MORE * Math.min(1, days) + NEXT_DAYS_MORE * Math.max(0, Math.min(STARVING_DAYS, days - 1));
+/** The same as a formula over a cell or a line. */
+export const deathDaysText = (days: string): string =>
+  `(${days}+${FIRST_DAY_MORE}*MIN(1,${days})+${NEXT_DAYS_MORE}*MAX(0,MIN(${STARVING_DAYS},${days}-1)))`;
+/** Share of larvae alive on a day, of a share alive at the end. Example: 0.75 after 12 days, day 1 → 0.937. */
+export const larvaeLeft = (atEnd: number, end: number, day: number): number =>
+  atEnd ** (deathDays(day) / deathDays(end));
 
 export const NEAR: readonly Near[] = [
   {
@@ -52,10 +79,24 @@ export const NEAR: readonly Near[] = [
   },
   {
     number: 'last of the early days',
-    value: EARLY_DAYS,
-    below: () => lossCode(0.05, EARLY_DAYS, undefined),
-    above: () => lossCode(0.05, EARLY_DAYS + 0.1, undefined),
+    value: FIRST_FOOD,
+    below: () => lossCode(0.05, FIRST_FOOD, undefined),
+    above: () => lossCode(0.05, FIRST_FOOD + 0.1, undefined),
     answers: ['usual', 'act'],
+  },
+  {
+    number: 'loss a day in the three days after the first of food',
+    value: ACT_FROM,
+    below: () => lossCode(ACT_FROM, 5, undefined),
+    above: () => lossCode(ACT_FROM + 1e-6, 5, undefined),
+    answers: ['usual', 'act'],
+  },
+  {
+    number: 'last day on which larvae that never ate still die',
+    value: FIRST_FOOD + STARVING_DAYS,
+    below: () => lossCode(0.03, FIRST_FOOD + STARVING_DAYS, undefined),
+    above: () => lossCode(0.03, FIRST_FOOD + STARVING_DAYS + 1, undefined),
+    answers: ['usual', 'look'],
   },
   {
     number: 'a loss that has doubled',

@@ -1,4 +1,4 @@
-import { lossCode, usualLoss } from '../kernels/losses';
+import { FIRST_FOOD, lossCode, usualLoss } from '../kernels/losses';
 import type { LossCode } from '../kernels/losses';
 import { count, days, share, text } from '../../../units/quantities';
 import { refuse } from '../../../base/values';
@@ -13,6 +13,7 @@ const SAYS: Readonly<Record<LossCode, string>> = {
 
 export const deathsExpected = defineFunction({
   id: 'DEATHS.EXPECTED',
+  version: 2,
   family: 'Rearing',
   summary: 'Dead fish to expect in a day, and whether what you counted is a reason to worry.',
   params: {
@@ -25,6 +26,12 @@ export const deathsExpected = defineFunction({
       doc: 'Dead counted today, eaten ones not among them.',
     }),
     yesterday: num(count, { min: 0, max: 1e9, optional: true, doc: 'Dead counted the day before.' }),
+    food: num(days, {
+      min: 1,
+      max: 12,
+      default: FIRST_FOOD,
+      doc: 'First full day of food, in days since hatching: 3 if left out; later in cool water.',
+    }),
   },
   returns: fields(
     {
@@ -47,8 +54,9 @@ export const deathsExpected = defineFunction({
   ],
   help:
     'Good trials lost 0.3 to 1.6 % a day from day 7, ordinary ones 2 to 4, bad ones 6 to 10; ' +
-    'hatch to day 3 up to 8 %. Bodies understate: eaten fish leave none, so recount every ' +
-    'week.',
+    'hatch to day 3 up to 8 %. Up to the first day of food 8 % a day is usual, on the three ' +
+    'days after it 4 %: larvae that never learned to eat die then. Bodies understate: eaten fish leave ' +
+    'none, so recount every week.',
   examples: [
     {
       args: [20000, 10, 150],
@@ -67,15 +75,25 @@ export const deathsExpected = defineFunction({
       because: 'Up to 8 % a day before the first food.',
     },
     {
+      args: [20000, 5, 700],
+      gives: [['300', '800', '0.035', 'usual', SAYS.usual]],
+      because: 'Day 5: 3.5 %, larvae that never learned to eat.',
+    },
+    {
+      args: [20000, 5, 1200, null, 5],
+      gives: [['400', '1600', '0.06', 'usual', SAYS.usual]],
+      because: 'Cool water: food from day 5 on, so day 5 is the first.',
+    },
+    {
       args: [100, 10, 200],
       fails: { code: '#VALUE!', says: 'more than' },
       because: 'More dead than there were.',
     },
   ],
-  compute: ({ alive, days: age, dead, yesterday }) => {
+  compute: ({ alive, days: age, dead, yesterday, food }) => {
     if (dead !== undefined && dead > alive)
       return refuse(`dead: ${dead} is more than the ${alive} fish there were.`);
-    const [from, to] = usualLoss(age);
+    const [from, to] = usualLoss(age, food);
     if (dead === undefined)
       return {
         from: from * alive,
@@ -88,6 +106,7 @@ export const deathsExpected = defineFunction({
       dead / alive,
       age,
       yesterday === undefined ? undefined : yesterday / (alive + yesterday),
+      food,
     );
     return { from: from * alive, to: to * alive, share: dead / alive, code, says: SAYS[code] };
   },

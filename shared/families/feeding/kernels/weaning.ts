@@ -1,3 +1,4 @@
+import { larvaeLeft } from '../../care/kernels/losses';
 import { cystsNeeded } from './cystsNeeded';
 
 export interface WeaningPlan {
@@ -33,13 +34,13 @@ export const liveShare = (day: number, liveOnly: number, mixed: number): number 
  * Live food and dry feed day by day from first feeding, with the cysts to hatch for each day.
  *
  * Live food alone for 5 days (HECHT13), half live and half dry on day 8 (CHEP11); the straight line between
- * is common practice. Deaths at an even daily rate. In: numbers, days, shares. Out: one row a day.
+ * is common practice. Most deaths in the first four days of food. In: numbers, days, shares. Out: one row a day.
  * Example: 50,000 larvae at 100 nauplii, 230,600 per g, all caught: day 1 takes 21.68 g of cysts.
  */
 export const weaningTable = (plan: WeaningPlan): readonly WeaningDay[] =>
   Array.from({ length: plan.days }, (_, i) => {
     const day = i + 1;
-    const larvae = Math.round(plan.larvae * plan.survival ** (i / plan.days));
+    const larvae = Math.round(plan.larvae * larvaeLeft(plan.survival, plan.days, i));
     const live = liveShare(day, plan.liveOnly, plan.mixed);
     const nauplii = larvae * plan.naupliiPerLarva * live;
     return {

@@ -6,6 +6,7 @@ import { harvestParam, naupliiPerGramParam } from './cysts';
 
 export const weaningPlan = defineFunction({
   id: 'WEANING.TABLE',
+  version: 2,
   family: 'Rearing',
   summary: 'Live food and dry feed day by day from first feeding, with the cysts to hatch for each day.',
   questions: [
@@ -76,7 +77,7 @@ export const weaningPlan = defineFunction({
     'Live food alone for the first 5 days of feeding (FAO review by Hecht 2013). Half ' +
     'live and half dry from day 8 kept more than 90 % alive for 21 days, an abrupt ' +
     'change to dry feed less than 75 % (Chepkirui-Boit et al. 2011). The line between is ' +
-    'common practice, no source.',
+    'common practice, no source. Most larvae die in the first four days of food.',
   examples: [
     {
       args: [50000, 100, 8, null, null, null, null, 230600, 1],

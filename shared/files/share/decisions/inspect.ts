@@ -5,6 +5,9 @@ import { problemsOf, spillProblems } from '../freeze';
 import { judgeOf, openBook, scanSheets } from '../open';
 import type { Opened } from '../open';
 import type { Inspection, ShareProgress } from './options';
+import type { FindFunction } from '../../../sheet/formula';
+import type { Revived } from '../revive';
+import { needsReviving, revivedSentence, reviveSteps } from '../revive';
 import { Refusal } from '../../package/refusal';
 import { editRules } from '../leaveOut/rules';
 import type { SheetScan } from './scan';
@@ -44,11 +47,19 @@ function notesOf(opened: Opened, scans: readonly SheetScan[], judge: ReturnType<
 }
 
 /** Says what a copy of this file would be, before any is made. */
-export function* inspectSteps(file: Uint8Array): Generator<ShareProgress, Inspection> {
+export function* inspectStepsBy(
+  find: FindFunction,
+  file: Uint8Array,
+  revived?: Revived,
+): Generator<ShareProgress, Inspection> {
   try {
     const opened = yield* openBook(file);
     const judge = judgeOf(opened.names);
     const scans = yield* scanSheets(opened, judge);
+    if (!revived && needsReviving(opened.pack, scans)) {
+      const again = yield* reviveSteps(find, file);
+      if (again) return yield* inspectStepsBy(find, again.bytes, again);
+    }
     const problems = [...problemsOf(scans), ...(yield* spillProblems(opened, scans))];
     const sheets = scans.map((scan) => ({
       name: scan.info.name,
@@ -61,7 +72,7 @@ export function* inspectSteps(file: Uint8Array): Generator<ShareProgress, Inspec
       problems,
       calls: sheets.reduce((sum, sheet) => sum + sheet.calls, 0),
       stops: problems.some((problem) => problem.stops),
-      notes: notesOf(opened, scans, judge),
+      notes: [...(revived ? [revivedSentence(revived)] : []), ...notesOf(opened, scans, judge)],
     };
   } catch (error) {
     if (error instanceof Refusal)

@@ -7,7 +7,7 @@ import { checkAgain, checkBook, checkFile, checkSelection, checkSheet } from '..
 import { markCells, takeMarksAway, writeFindings, writeRates, writeTrends } from '../commands/out';
 import { goToCell } from '../../messages/commands/messages';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { hasWorkbook, isFree } from '../../../pane/state';
 import { columnsView } from './columns';
 import { questionsView } from './questions';
@@ -138,9 +138,9 @@ function findingView(
           )
         : h('strong', {}, place),
     ),
-    h('p', {}, sentence),
+    english('p', {}, sentence),
     (seen !== '' || expected !== '') &&
-      h(
+      english(
         'p',
         { class: 'hint' },
         seen !== '' && `Seen: ${seen}. `,
@@ -162,7 +162,7 @@ function groupView(
     'div',
     { class: 'stack finding-group', key: `${rule.id} ${where}` },
     h('h4', {}, `${rule.title} (${findings.length + more})`),
-    h('p', { class: 'hint' }, `In ${where}. ${rule.why} Rests on: ${restsOn.get(rule.id) ?? ''}.`),
+    english('p', { class: 'hint' }, `In ${where}. ${rule.why} Rests on: ${restsOn.get(rule.id) ?? ''}.`),
     h(
       'ul',
       { class: 'troubles' },

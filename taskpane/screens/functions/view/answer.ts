@@ -5,7 +5,7 @@ import { isError, isGrid } from '../../../../shared/base/values';
 import type { CallDraft } from '../state/answer';
 import { columnQuantities, hasHeadings } from '../state/answer';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { labelOf, showCell, showWithUnit } from '../../../pane/show';
 import type { Scene } from '../../../pane/parts';
 
@@ -74,7 +74,8 @@ function table(fn: SheetFunction, grid: Grid, headings: readonly string[]): VNod
 
 function shown(fn: SheetFunction, value: Cell | Grid, scene: Scene): Child {
   const sentence = sentenceOf(value);
-  if (isError(value)) return h('p', { class: 'answer-error' }, h('strong', {}, `${value.error} `), sentence);
+  if (isError(value))
+    return english('p', { class: 'answer-error' }, h('strong', {}, `${value.error} `), sentence);
   if (!isGrid(value))
     return (
       fn.returns.kind === 'value' &&
@@ -86,7 +87,7 @@ function shown(fn: SheetFunction, value: Cell | Grid, scene: Scene): Child {
   const headings = fn.returns.kind === 'value' ? [] : Object.values(fn.returns.columns).map(headingText);
   return [
     body.length === 1 && first && fn.returns.kind !== 'value' ? pairs(fn, first) : table(fn, body, headings),
-    sentence && h('p', { class: 'answer-error' }, sentence),
+    sentence && english('p', { class: 'answer-error' }, sentence),
   ];
 }
 
@@ -94,11 +95,16 @@ function content(fn: SheetFunction, draft: CallDraft, scene: Scene): Child {
   const { state } = draft;
   switch (state.kind) {
     case 'incomplete':
-      return h('p', { class: 'hint' }, `Still needed: ${state.missing.map(labelOf).join(', ')}.`);
+      return h(
+        'p',
+        { class: 'hint' },
+        'Still needed: ',
+        english('span', {}, state.missing.map(labelOf).join(', ')),
+      );
     case 'reading':
       return h('p', { class: 'hint' }, 'The answer shows once the cells are read from the workbook.');
     case 'unreadable':
-      return h('p', { class: 'answer-error' }, state.sentence);
+      return english('p', { class: 'answer-error' }, state.sentence);
     case 'answer':
       return shown(fn, state.value, scene);
   }

@@ -3,7 +3,7 @@ import { SOURCES } from '../../../../shared/families/sources';
 import type { Source } from '../../../../shared/families/sources';
 import { useExample } from '../commands/functions';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { unitText } from '../../../pane/show';
 import { literal } from '../../../pane/typed';
 import type { Scene } from '../../../pane/parts';
@@ -77,10 +77,10 @@ const columnsList = (fn: SheetFunction): Child =>
     'ul',
     { class: 'plain' },
     Object.values(fn.returns.columns).map((column) =>
-      h(
+      english(
         'li',
         {},
-        h('strong', {}, column.title),
+        english('strong', {}, column.title),
         column.quantity.unit && !['text', 'pH'].includes(column.quantity.unit)
           ? ` (${column.quantity.unit})`
           : '',
@@ -92,14 +92,14 @@ const columnsList = (fn: SheetFunction): Child =>
 export const functionHelp = (fn: SheetFunction, scene: Scene): readonly VNode[] => [
   section(
     'What it gives',
-    h('p', {}, fn.returns.doc),
+    english('p', {}, fn.returns.doc),
     fn.returns.kind === 'value' &&
       unitText(fn.returns.quantity) &&
       h('p', { class: 'hint' }, `Unit: ${unitText(fn.returns.quantity)}`),
     columnsList(fn),
   ),
-  ...(fn.help ? [section('How it works', h('p', {}, fn.help))] : []),
-  section('Where it holds', h('p', {}, fn.valid)),
+  ...(fn.help ? [section('How it works', english('p', {}, fn.help))] : []),
+  section('Where it holds', english('p', {}, fn.valid)),
   section('Where it comes from', h('ul', { class: 'sources' }, fn.sources.map(sourceItem))),
   section(
     'Examples',

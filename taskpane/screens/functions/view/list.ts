@@ -3,7 +3,7 @@ import { PREFIX } from '../../../../shared/functions/define';
 import { chooseFamily, openPage, searchFunctions } from '../commands/functions';
 import type { Intent } from '../../../help/intents';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { showPlace } from '../../../pane/navigate';
 import type { PlaceId } from '../../../pane/places';
 import { wordsFor } from '../../../words/words';
@@ -33,7 +33,7 @@ const card = (fn: SheetFunction, { send }: Scene): VNode =>
         h('span', { class: 'prefix' }, `${PREFIX}.`),
         fn.id.split('.').flatMap((part, i) => (i > 0 ? ['.', h('wbr'), part] : [part])),
       ),
-      h('span', { class: 'card-text' }, fn.summary),
+      english('span', { class: 'card-text' }, fn.summary),
     ),
   );
 
@@ -62,7 +62,8 @@ const said = ({ list, intent, fits }: Matches, scene: Scene): Child => {
   const { search } = scene.state.functions;
   if (intent) return intentView(intent, scene);
   if (search.trim() === '') return undefined;
-  return fits && list.length > 0 ? find.best : find.none(search);
+  if (list.length === 0) return find.nothing(search);
+  return fits ? find.best : find.none(search);
 };
 
 /** Steps of the job, to look around where no question comes to mind. */

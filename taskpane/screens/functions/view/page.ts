@@ -15,7 +15,7 @@ import {
   takeSelection,
 } from '../commands/functions';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { hasWorkbook, isFree } from '../../../pane/state';
 import { labelOf } from '../../../pane/show';
 import { answerView } from './answer';
@@ -30,7 +30,7 @@ const label = (param: NamedParam): VNode => {
   return h(
     'label',
     { for: fieldId(param) },
-    labelOf(param.name),
+    english('span', {}, labelOf(param.name)),
     unit && !['text', 'pH'].includes(unit) && h('span', { class: 'unit' }, ` (${unit})`),
     !isRequired(param) && h('span', { class: 'optional' }, ' – may be left out'),
   );
@@ -103,7 +103,7 @@ function argumentField(param: NamedParam, scene: Scene): VNode {
     { class: 'field', key: param.name },
     label(param),
     h('div', { class: 'with-button' }, isBox ? choiceBox(param, words, scene) : textBox(param, scene), take),
-    hint(`${fieldId(param)}-hint`, limits(param)),
+    english('p', { id: `${fieldId(param)}-hint`, class: 'hint' }, limits(param)),
   );
 }
 
@@ -216,7 +216,7 @@ export function functionPage(fn: SheetFunction, scene: Scene): readonly VNode[] 
       { id: 'function-title', tabindex: '-1', class: 'function-name' },
       fn.name.split('.').flatMap((part, i) => (i > 0 ? ['.', h('wbr'), part] : [part])),
     ),
-    h('p', { class: 'lead' }, fn.summary),
+    english('p', { class: 'lead' }, fn.summary),
     h(
       'section',
       { class: 'block', 'aria-label': 'Fill in' },

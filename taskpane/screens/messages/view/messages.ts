@@ -1,6 +1,6 @@
 import { goToCell, lookThrough, repair } from '../commands/messages';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import type { MessagesState, Report, Trouble } from '../state/messages';
 import { placeText } from '../state/messages';
 import { hasWorkbook, isFree } from '../../../pane/state';
@@ -39,7 +39,7 @@ const troubleView = (trouble: Trouble, scene: Scene): VNode =>
       jump(trouble.sheet, trouble.address, scene),
       h('span', { class: 'code' }, trouble.code),
     ),
-    h('p', {}, trouble.sentence),
+    english('p', {}, trouble.sentence),
     h('code', { class: 'formula' }, trouble.formula),
   );
 
@@ -102,7 +102,7 @@ const leftView = ({ mended }: MessagesState, scene: Scene): Child =>
             'li',
             { class: 'trouble' },
             h('div', { class: 'trouble-head' }, jump(sheet, address, scene)),
-            h('p', {}, sentence),
+            english('p', {}, sentence),
           ),
         ),
     ),

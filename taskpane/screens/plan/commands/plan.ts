@@ -1,7 +1,7 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { PlanState, PlanTexts } from '../state/plan';
-import { exampleTexts, firstFault, isTextKey, readForm, usualForm } from '../state/plan';
+import { exampleTexts, firstFault, isTextKey, readyForm, usualForm } from '../state/plan';
 import type { MadeRun } from '../state/run';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import type { PortTell } from '../../../host/port';
@@ -105,7 +105,7 @@ async function madeOf(
 ): Promise<MadeRun | undefined> {
   const { texts, made } = state.plan;
   if (made?.texts === texts) return made;
-  const { form, book } = readForm(texts);
+  const { form, book } = readyForm(texts);
   if (!form || !book) return undefined;
   const { runSteps } = await runPlanner();
   return inShares(
@@ -123,6 +123,10 @@ const WRITTEN: Written = {
   again: { label: 'Write beside them', act: 'writeWithSuffix' },
 };
 
+/** What was written without having been asked is said: the answer on show rests on it. */
+const takenWords = (taken: readonly string[]): string =>
+  taken.length === 0 ? '' : ` Taken for granted: ${taken.join(', ')}.`;
+
 /** Progress is told in hundredths. */
 const TOTAL = 100;
 const begun = (state: PaneState, label: string): PaneState => ({
@@ -134,13 +138,14 @@ const begun = (state: PaneState, label: string): PaneState => ({
 
 function write(state: PaneState, suffix: string): PaneState | Working {
   if (!isFree(state)) return state;
-  if (!readForm(state.plan.texts).form) return refuseForm(state);
+  const { form, taken } = readyForm(state.plan.texts);
+  if (!form) return refuseForm(state);
   return working(begun(state, 'Working the plan out'), async ({ workbook }, tell, isStopped) => {
     const made = await madeOf(state, tell, isStopped);
     if (!made) return (now) => now;
     const change = outcomeChange(
       await workbook.writeWorkbook(await modelOf(made, tell, TOTAL), suffix, tell),
-      WRITTEN,
+      { ...WRITTEN, done: (sheets) => [WRITTEN.done(sheets), takenWords(taken)].join('') },
     );
     return (now) => change(now.plan.texts === made.texts ? withPlan(now, { made }) : now);
   });
@@ -169,7 +174,7 @@ function save(
   modelFrom: (made: MadeRun, tell: PortTell) => Promise<WorkbookModel>,
 ): PaneState | Working {
   if (state.task) return state;
-  const { form } = readForm(state.plan.texts);
+  const { form } = readyForm(state.plan.texts);
   if (!form) return refuseForm(state);
   return saveModel(state, `${fileWord(form.hatchery, 'run')}-${name}.xlsx`, async (tell, isStopped) => {
     const made = await madeOf(state, tell, isStopped);
@@ -189,4 +194,17 @@ export const saveCards: Command = {
   label: 'Cards to print',
   perform: (state) =>
     save(state, 'cards', async ({ book, plan }) => (await engine()).cardsWorkbook(book, plan)),
+};
+
+/** Enter: to the first question that is still open; where none is, the plan is written, or saved without a workbook. */
+export const enterPlan: Command = {
+  name: 'enterPlan',
+  label: 'Go on',
+  perform: (state) => {
+    const { texts } = state.plan;
+    if (readyForm(texts).form)
+      return isFree(state) ? writePlan.perform(state, undefined) : savePlan.perform(state, undefined);
+    const key = firstFault(texts);
+    return key === undefined ? state : { ...state, focus: `plan-${key.replace('.', '-')}` };
+  },
 };

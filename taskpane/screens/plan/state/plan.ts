@@ -151,3 +151,26 @@ export function usualForm(texts: PlanTexts): UsualReading {
   }
   return reading;
 }
+
+/** May be taken as usual in what is written too; how many fish and vats there are, and the water, must be told. */
+const MAY_BE_USUAL: readonly FieldKey[] = ['femaleWeight'];
+const readyKnown = new WeakMap<PlanTexts, UsualReading>();
+
+/** The form to be written: every question answered but those that may be taken as usual. */
+export function readyForm(texts: PlanTexts): UsualReading {
+  let reading = readyKnown.get(texts);
+  if (!reading) {
+    const empty = planFieldList.flatMap((field) =>
+      MAY_BE_USUAL.includes(field.key as FieldKey) && texts[field.key as FieldKey].trim() === ''
+        ? [field]
+        : [],
+    );
+    const filled = empty.map((field) => [field.key, String('usual' in field ? field.usual : '')]);
+    const whole = empty.length === 0 ? texts : { ...texts, ...Object.fromEntries(filled) };
+    const { form, book } = readForm(whole);
+    const taken = empty.flatMap((field) => ('usualWords' in field ? (field.usualWords ?? []) : []));
+    reading = { form, book, taken };
+    readyKnown.set(texts, reading);
+  }
+  return reading;
+}

@@ -69,7 +69,7 @@ function amountOf(pages: LivingPages, { task, batch, order }: TaskLine): string 
   const own = pages.plan.batches.find(({ name }) => name === batch);
   if (!own) return '';
   const share = pages.plan.allocations.find((a) => a.batch === batch && a.order === order);
-  const value = per === 'order' ? share?.fish : pages.figure(own, amount);
+  const value = per === 'order' ? share && share.fish / pages.assumed.arriving : pages.figure(own, amount);
   return typeof value === 'number' ? `${telling(value)} ${unit}`.trim() : '';
 }
 const momentsOf = (pages: LivingPages): Moment[] =>

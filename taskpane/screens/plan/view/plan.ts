@@ -5,7 +5,15 @@ import { VERDICT_LOOKS, verdictText } from '../../../../shared/maths/verdict';
 import type { PlanField } from '../../../../shared/season/one';
 import { FIVE_GROUPS, firstFields, otherFields } from '../../../../shared/season/one';
 import { isoDateOfSerial, dayText, timeText, weekdayText } from '../../../../shared/units/dates';
-import { fillExample, fillField, leaveField, saveCards, savePlan, writePlan } from '../commands/plan';
+import {
+  enterPlan,
+  fillExample,
+  fillField,
+  leaveField,
+  saveCards,
+  savePlan,
+  writePlan,
+} from '../commands/plan';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import { dotsPicture, funnelPicture } from '../../../pane/pictures/draw';
@@ -14,6 +22,7 @@ import { pictureWords } from '../../../words/words';
 import { faultShown, figureKey, isTextKey, readForm, usualForm } from '../state/plan';
 import type { MadeRun, Moment } from '../state/run';
 import { hasWorkbook } from '../../../pane/state';
+import { phraseLanguage } from '../../../pane/phrases';
 import { grouped } from '../../../pane/show';
 import { occupancy } from './occupancy';
 import type { Scene } from '../../../pane/parts';
@@ -293,33 +302,33 @@ const chanceView = ({ plan }: MadeRun, how: PictureWords): Child => {
   ];
 };
 
-const drawn = new WeakMap<MadeRun, Child>();
+const drawn = new WeakMap<MadeRun, { readonly view: Child; readonly language: string }>();
 /** The same elements for the same plan, so that typing in the form does not draw them anew. */
 function previewView(made: MadeRun, how: PictureWords): Child {
-  let view = drawn.get(made);
-  if (view === undefined) {
-    const { preview, form } = made;
-    view = [
-      findingsView(made),
-      section(
-        'In numbers',
-        facts(
-          preview.figures.map(({ label, value, note }) => [
-            label,
-            [h('strong', {}, value), note && h('span', { class: 'hint' }, note)],
-          ]),
-        ),
+  const known = drawn.get(made);
+  const language = phraseLanguage();
+  if (known?.language === language) return known.view;
+  const { preview, form } = made;
+  const view = [
+    findingsView(made),
+    section(
+      'In numbers',
+      facts(
+        preview.figures.map(({ label, value, note }) => [
+          label,
+          [h('strong', {}, value), note && h('span', { class: 'hint' }, note)],
+        ]),
       ),
-      section(
-        'Calendar',
-        h('ol', { class: 'calendar' }, preview.moments.map(momentView)),
-        h('p', { class: 'hint' }, 'The workbook has it too, to tick off, and the feed and water day by day.'),
-      ),
-      section('Vats', occupancy(preview.bars, form.vats)),
-      chanceView(made, how),
-    ];
-    drawn.set(made, view);
-  }
+    ),
+    section(
+      'Calendar',
+      h('ol', { class: 'calendar' }, preview.moments.map(momentView)),
+      h('p', { class: 'hint' }, 'The workbook has it too, to tick off, and the feed and water day by day.'),
+    ),
+    section('Vats', occupancy(preview.bars, form.vats)),
+    chanceView(made, how),
+  ];
+  drawn.set(made, { view, language });
   return view;
 }
 
@@ -356,6 +365,9 @@ const actions = ({ state, send }: Scene): VNode => {
 
 const OTHER_GROUPS = [...new Set(otherFields.map((field) => field.group))];
 
+const isEnterInField = (event: Event): boolean =>
+  event instanceof KeyboardEvent && event.key === 'Enter' && event.target instanceof HTMLInputElement;
+
 export function planView(scene: Scene): readonly Child[] {
   const { state, send } = scene;
   return [
@@ -369,6 +381,12 @@ export function planView(scene: Scene): readonly Child[] {
         on: {
           submit: (event) => {
             event.preventDefault();
+          },
+          // Enter in a field goes on to the next open question.
+          keydown: (event) => {
+            if (!isEnterInField(event)) return;
+            event.preventDefault();
+            send(enterPlan);
           },
         },
       },

@@ -39,11 +39,17 @@ export const planSeason: Command = {
     const book = bookOfForm(form);
     if (!book) return refuseForm(state);
     return working(begun(state, 'Working the plan out'), async (_, tell, isStopped) => {
-      const { changesOf } = await engine();
+      const { asksOfVats, changesOf } = await engine();
       const plan = await planOf(book, tell, isStopped);
       if (!plan) return stoppedAt('season-plan');
       const before = again?.read?.before;
-      const made: SeasonMade = { form, book, plan, changes: before && changesOf(before.plan, plan) };
+      const made: SeasonMade = {
+        form,
+        book,
+        plan,
+        asks: asksOfVats(book, plan, before?.typed),
+        changes: before && changesOf(before.plan, plan),
+      };
       return (now) => ({ ...inSeason(now, { made }), focus: 'season-result' });
     });
   },

@@ -157,21 +157,26 @@ function collect(form: SeasonForm, faults: readonly BookFault[]): Faults {
 const booksKnown = new WeakMap<SeasonForm, ReturnType<typeof readOrderBook>>();
 const faultsKnown = new WeakMap<SeasonForm, Faults>();
 
+/** Every fault by its path in the order book, also those that only show once the others are mended. */
+export function bookFaults(form: SeasonForm): readonly BookFault[] {
+  const full = booksKnown.get(form);
+  const input = { ...inputOfForm({ ...form, orders: [] }), orders: SOUND.orders };
+  return [
+    ...(form.orders.length === 0
+      ? [{ field: 'orders', message: 'Orders: there is none yet; add one.' }]
+      : []),
+    ...faultsIn(input),
+    ...form.orders.flatMap(rowFaults),
+    ...togetherFaults(form),
+    ...(full && 'faults' in full ? full.faults : []),
+  ];
+}
+
 /** Every fault, found quickly enough to be looked for at every key. */
 export function faultsOf(form: SeasonForm): Faults {
   let faults = faultsKnown.get(form);
   if (!faults) {
-    const full = booksKnown.get(form);
-    const input = { ...inputOfForm({ ...form, orders: [] }), orders: SOUND.orders };
-    faults = collect(form, [
-      ...(form.orders.length === 0
-        ? [{ field: 'orders', message: 'Orders: there is none yet; add one.' }]
-        : []),
-      ...faultsIn(input),
-      ...form.orders.flatMap(rowFaults),
-      ...togetherFaults(form),
-      ...(full && 'faults' in full ? full.faults : []),
-    ]);
+    faults = collect(form, bookFaults(form));
     faultsKnown.set(form, faults);
   }
   return faults;

@@ -1,7 +1,8 @@
+import type { Marked } from '../../../host/port';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { BookChange, BookRead } from '../../../../shared/books/engine';
 import type { OrderBook } from '../../../../shared/season/orderBook';
-import type { SeasonPlan } from '../../../../shared/season/types';
+import type { PlanFinding, SeasonPlan } from '../../../../shared/season/types';
 import type { Faults } from './faults';
 import { faultsOf } from './faults';
 import type { SeasonForm } from './form';
@@ -26,6 +27,8 @@ export interface SeasonState {
   readonly again: Again | undefined;
   /** What stands behind the sheets' names of the season last written over: it can be taken back. */
   readonly back: string | undefined;
+  /** Cells of the sheet of tables that could not be used when it was read last. */
+  readonly marks: readonly Marked[];
 }
 
 /** A plan, and the form it was made from: another form since then makes it outdated. */
@@ -33,6 +36,8 @@ export interface SeasonMade {
   readonly form: SeasonForm;
   readonly book: OrderBook;
   readonly plan: SeasonPlan;
+  /** What its vats ask for beyond buckets and a night's sleep. */
+  readonly asks?: readonly PlanFinding[];
   /** Against the season in the workbook, when it was planned again. */
   readonly changes: readonly BookChange[] | undefined;
 }
@@ -63,6 +68,7 @@ export const initialSeason = (today: number): SeasonState => ({
   made: undefined,
   again: undefined,
   back: undefined,
+  marks: [],
 });
 
 export const isOutdated = ({ made, form }: SeasonState): boolean => made !== undefined && made.form !== form;

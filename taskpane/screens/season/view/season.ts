@@ -1,5 +1,6 @@
 import { fillSeasonExample } from '../commands/season';
 import { planSeason, saveSeason, saveSeasonCards, writeSeason } from '../commands/plan';
+import { makeTables, readTablesIn } from '../commands/tables';
 import { writeOverSeason } from '../commands/writeOver';
 import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
@@ -129,7 +130,35 @@ function resultPart(scene: Scene): Child {
   ];
 }
 
-export function seasonView(scene: Scene): readonly VNode[] {
+/** A sheet to type on instead of the lines below, for whoever sits before one. */
+const tablesView = ({ state, send }: Scene): Child =>
+  hasWorkbook(state) &&
+  h(
+    'section',
+    { class: 'block', key: 'tables' },
+    h('h3', {}, 'Orders, vats and fish on a sheet'),
+    h('p', { class: 'hint' }, 'Type or paste them there, with lists to choose from; a wrong cell is marked.'),
+    h(
+      'div',
+      { class: 'actions' },
+      button(
+        makeTables.label,
+        () => {
+          send(makeTables);
+        },
+        { isOff: state.task !== undefined, id: 'season-make-tables' },
+      ),
+      button(
+        readTablesIn.label,
+        () => {
+          send(readTablesIn);
+        },
+        { isOff: state.task !== undefined, id: 'season-read-tables' },
+      ),
+    ),
+  );
+
+export function seasonView(scene: Scene): readonly Child[] {
   const { state, send } = scene;
   const isOff = state.task !== undefined;
   return [
@@ -152,6 +181,7 @@ export function seasonView(scene: Scene): readonly VNode[] {
       ),
     ),
     h('div', { class: 'stack', key: 'again' }, againView(scene)),
+    tablesView(scene),
     formView(scene),
     h(
       'div',

@@ -60,7 +60,12 @@ const placed = (state: PaneState, start: Beginning): PaneState => {
     return atCard({ ...state, vat: { ...state.vat, vat } }, start.card, 'card-title');
   }
   if (start === 'order' || start === 'season')
-    return { ...state, season: { ...state.season, mode: start === 'season' ? 'season' : 'run' } };
+    return {
+      ...state,
+      season: { ...state.season, mode: start === 'season' ? 'season' : 'run' },
+      // The first question; a season begins with its name, which may stay.
+      focus: start === 'order' ? 'plan-wanted' : undefined,
+    };
   if (start === 'sour') return { ...state, vat: { ...state.vat, card: 'dose' } };
   return {
     ...state,

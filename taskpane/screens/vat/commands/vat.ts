@@ -114,21 +114,11 @@ export const writeCard: Command = {
     const { values, faults, missing } = readCard(vat, words, units);
     const [fault] = faults.values();
     const isShort = missing.length > 0 || (CARDS[card].oneOf && Object.keys(values).length === 0);
-    if (fault !== undefined || isShort)
-      return {
-        ...state,
-        notice: {
-          tone: 'warning',
-          text:
-            fault ??
-            words.vat.stillNeeded(
-              (missing.length > 0 ? missing.map(({ key }) => key) : (CARDS[card].oneOf ?? []))
-                .map((key) => words.vat.fields[key] ?? key)
-                .join(', '),
-            ),
-        },
-        vat: { ...vat, field: missing[0]?.key ?? vat.field },
-      };
+    // What is wrong or missing stands where the answer will; the field it is about gets the keyboard.
+    if (fault !== undefined || isShort) {
+      const field = [...faults.keys()][0] ?? missing[0]?.key ?? vat.field;
+      return { ...quiet(state), vat: { ...vat, field }, focus: `field-${field}` };
+    }
     const context = contextOf(vat, state.now, words, units);
     const drafts = withEntries(state, CARDS[card].lines(values, context), values, context.text);
     const minutes = CARDS[card].minutes?.(values);

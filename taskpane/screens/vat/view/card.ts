@@ -26,9 +26,11 @@ function answerView(
   reading: CardReading,
   { vat }: Words,
   last: Child,
+  oneOf: readonly string[] = [],
 ): VNode {
   const [fault] = reading.faults.values();
-  const needed = reading.missing.map(({ key }) => vat.fields[key] ?? key).join(', ');
+  const asked = reading.missing.length > 0 ? reading.missing.map(({ key }) => key) : oneOf;
+  const needed = asked.map((key) => vat.fields[key] ?? key).join(', ');
   return h(
     'div',
     {
@@ -76,7 +78,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       'label',
       { for: id },
       label,
-      unit && h('span', { class: 'unit' }, ` ${unit}`),
+      unit !== '' && unit !== label && h('span', { class: 'unit' }, ` ${unit}`),
       field.isOptional && text === '' && h('span', { class: 'unseen' }, ` ${vat.optional}`),
     ),
     h('input', {
@@ -205,6 +207,7 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
       reading,
       words,
       last && h('ul', { class: 'lines', 'aria-label': words.vat.last }, lineView(last, scene, true)),
+      CARDS[card].oneOf,
     ),
     h(
       'div',

@@ -3,7 +3,7 @@ import type { Cell, Grid } from '../../../../shared/base/values';
 import { isError, isGrid } from '../../../../shared/base/values';
 import { SOURCES } from '../../../../shared/families/sources';
 import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { english, h } from '../../../pane/draw';
 import { labelOf, showCell, showWithUnit } from '../../../pane/show';
 import type { Scene } from '../../../pane/parts';
 import { button, section } from '../../../pane/parts';
@@ -84,8 +84,8 @@ const explained = (found: Explained, sheet: string, scene: Scene): Child => {
   const { why } = wordsFor(scene.state);
   const { fn } = found;
   return [
-    h('p', { class: 'lead' }, fn.summary),
-    found.sentence && section(why.fix, h('p', { class: 'answer-error' }, found.sentence)),
+    english('p', { class: 'lead' }, fn.summary),
+    found.sentence && section(why.fix, english('p', { class: 'answer-error' }, found.sentence)),
     section(
       why.args,
       h(
@@ -96,7 +96,7 @@ const explained = (found: Explained, sheet: string, scene: Scene): Child => {
           .map((arg) => argView(arg, sheet, scene)),
       ),
     ),
-    section(why.holds, h('p', {}, fn.valid)),
+    section(why.holds, english('p', {}, fn.valid)),
     section(
       why.source,
       h('ul', { class: 'sources' }, fn.sources.filter((key) => SOURCES[key]).map(sourceItem)),

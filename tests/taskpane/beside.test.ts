@@ -1,0 +1,100 @@
+import { beside } from '../../taskpane/pane/beside';
+import { keptOf, keptText, readKept } from '../../taskpane/pane/kept';
+import { placeOf } from '../../taskpane/pane/places';
+import type { PanePlace } from '../../taskpane/pane/places';
+import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
+import { fakeWorld } from './fakePort';
+import { openPage } from './page';
+
+/** The workbook answers late: what was typed meanwhile lies over what was kept of it. */
+
+const places = (): PanePlace[] => (['plan', 'vat', 'today'] as const).flatMap((id) => placeOf(id) ?? []);
+
+/** A workbook in which somebody typed earlier. */
+async function keptWorld() {
+  const page = openPage('ready', fakeWorld(), 'plan');
+  await page.type('#plan-wanted', '30000');
+  await page.type('#plan-females', '6');
+  const world = fakeWorld();
+  world.texts.book = 'the book';
+  world.pane = keptText(keptOf(page.store.state(), places()), 1);
+  return world;
+}
+const valueOf = (page: ReturnType<typeof openPage>, id: string): string =>
+  (page.one(id) as HTMLInputElement).value;
+
+test('a field typed before the workbook answered keeps its text and the keyboard; the others come back', async () => {
+  const world = await keptWorld();
+  const page = openPage('starting', world, 'plan');
+  const memory = beside(page.store, () => world.doors.workbook);
+  await page.type('#plan-wanted', '777');
+  const field = page.one('#plan-wanted');
+  await memory.arrive('ready', undefined);
+  await page.store.idle();
+  expect(valueOf(page, '#plan-wanted')).toBe('777');
+  expect(valueOf(page, '#plan-females')).toBe('6');
+  expect(page.one('#plan-wanted')).toBe(field);
+  expect(document.activeElement).toBe(field);
+});
+
+test('where nothing was typed the workbook’s own texts come back', async () => {
+  const world = await keptWorld();
+  const page = openPage('starting', world, 'plan');
+  await beside(page.store, () => world.doors.workbook).arrive('ready', undefined);
+  await page.store.idle();
+  expect(valueOf(page, '#plan-wanted')).toBe('30000');
+});
+
+test('a line noted at the vat meanwhile follows those that were kept', async () => {
+  const before = openPage('ready', fakeWorld(), 'vat');
+  const note = async (page: typeof before, digit: string): Promise<void> => {
+    await page.go('vat');
+    if (page.all('#card-dead').length > 0) page.one('#card-dead').click();
+    page.one(`#key-${digit}`).click();
+    page.one('#key-write').click();
+    await page.store.idle();
+  };
+  await note(before, '3');
+  const world = fakeWorld();
+  world.texts.book = 'the book';
+  world.pane = keptText(keptOf(before.store.state(), places()), 1);
+  const page = openPage('starting', world, 'vat');
+  await note(page, '5');
+  await beside(page.store, () => world.doors.workbook).arrive('ready', undefined);
+  await page.store.idle();
+  const { lines } = page.store.state().vat;
+  expect(lines.map(({ value }) => value)).toEqual([3, 5]);
+  expect(new Set(lines.map(({ id }) => id)).size).toBe(2);
+  expect(readKept(world.pane)?.at).toBe(1);
+});
+
+test('currency, units, language of numbers and the spoon survive closing, and are used', async () => {
+  const chosen = {
+    currency: 'XOF',
+    units: 'imperial',
+    numbers: 'comma',
+    spoon: '4.5',
+    rings: false,
+  } as const;
+  const before = openPage('ready', fakeWorld(), 'settings');
+  before.store.send(changeSetting, chosen);
+  await before.store.idle();
+  const world = fakeWorld();
+  world.texts.book = 'the book';
+  world.pane = keptText(keptOf(before.store.state(), places()), 1);
+  const page = openPage('starting', world, 'plan');
+  await beside(page.store, () => world.doors.workbook).arrive('ready', undefined);
+  await page.store.idle();
+  expect(page.store.state().settings).toMatchObject(chosen);
+  await page.go('plan');
+  page.one('#mode-season').click();
+  await page.press('Fill in an example');
+  await page.press('Work the plan out');
+  expect(page.text()).toMatch(/Sales[\d\s]+XOF/);
+  expect(page.text()).toMatch(/A fish costs0,\d{3}\sXOF/);
+  await page.go('vat');
+  page.one('#card-weigh').click();
+  await page.store.idle();
+  expect(page.one('[for=field-weight]').textContent).toContain('lb');
+  before.store.send(changeSetting, { currency: '', units: 'metric', numbers: 'auto' });
+});
