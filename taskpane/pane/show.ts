@@ -33,6 +33,15 @@ export const grouped = (value: number, decimals = 0): string => {
   return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, NARROW)}${part ? `${decimalMark}${part}` : ''}`;
 };
 
+let currency = '';
+/** Three letters or a sign, put behind money; nothing is converted. */
+export const setCurrency = (sign: string): void => {
+  currency = sign.trim();
+};
+export const shownCurrency = (): string => currency;
+export const money = (value: number, decimals = 0): string =>
+  `${grouped(value, decimals)}${currency === '' ? '' : `\u00a0${currency}`}`;
+
 const isWholeNumber = (value: number, format: string): boolean =>
   Number.isInteger(value) && !format.includes('.');
 

@@ -3,7 +3,7 @@ import type { Phrases } from '../pane/phrases';
 import { setPhrases } from '../pane/phrases';
 import type { PictureWords } from '../pane/pictures/types';
 import type { PaneState } from '../pane/state';
-import { setNumberStyle } from '../pane/show';
+import { setCurrency, setNumberStyle } from '../pane/show';
 import type { Words } from './en';
 import { en } from './en';
 import { fr } from './fr';
@@ -47,6 +47,7 @@ export const wordsFor = (state: Pick<PaneState, 'settings'>): Words => {
   const language = languageOf(state);
   const { numbers } = state.settings;
   setNumberStyle(numbers === 'comma' || (numbers === 'auto' && language !== 'en') ? 'comma' : 'point');
+  setCurrency(state.settings.currency);
   return LANGUAGES[language];
 };
 

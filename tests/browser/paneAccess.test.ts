@@ -140,13 +140,44 @@ test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand 
   expect(places.bottom).toBeLessThanOrEqual(640);
 });
 
-test.each(['dark', 'forced'] as const)('%s: axe finds nothing at the vat, today and in Why', async (look) => {
-  await page.emulateMedia(look === 'dark' ? { colorScheme: 'dark' } : { forcedColors: 'active' });
-  await page.setViewportSize({ width: 360, height: 640 });
-  for (const go of [() => page.click('#place-today'), () => walk.card('weigh'), () => walk.part('find')]) {
-    await go();
-    expect((await measure(44)).findings).toEqual([]);
-    await page.screenshot({ path: `${OUT}/look-${look}-${Math.round(Math.random() * 1e6)}.png` });
+/** Dark, forced colours, less motion, and a pane of 640 by 768 zoomed to 200 %. */
+const LOOKS = {
+  dark: { colorScheme: 'dark' },
+  forced: { forcedColors: 'active' },
+  calm: { reducedMotion: 'reduce' },
+  zoomed: {},
+} as const;
+test.each(Object.keys(LOOKS) as (keyof typeof LOOKS)[])(
+  '%s: axe finds nothing at the vat, today, in Why, in a plan and in the settings',
+  async (look) => {
+    await page.emulateMedia(LOOKS[look]);
+    await page.setViewportSize(look === 'zoomed' ? { width: 320, height: 384 } : { width: 360, height: 640 });
+    for (const name of ['today', 'weigh', 'find: empty', 'plan: empty', 'settings']) {
+      await new Map(walk.states).get(name)?.();
+      await page.waitForSelector('.page > :not(.wait)');
+      const { findings, sideways } = await measure(44);
+      expect([name, findings, sideways]).toEqual([name, [], 0]);
+      await page.screenshot({ path: `${OUT}/look-${look}-${name.replace(/\W+/g, '-')}.png` });
+    }
+    await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none', reducedMotion: 'no-preference' });
+    await page.setViewportSize({ width: 360, height: 640 });
+  },
+);
+
+test('question and answer are never more than one and a half screens apart', async () => {
+  const far: [string, number][] = [];
+  for (const name of ['weigh', 'eggs: too few', 'fry', 'white eggs', 'dose: what to give', 'find: found']) {
+    await new Map(walk.states).get(name)?.();
+    const apart = await page.evaluate(() => {
+      const boxes = ['#card-answer, #function-list > li', '.pad, #function-search'].map((selector) =>
+        document.querySelector(selector)?.getBoundingClientRect(),
+      );
+      const [answer, asked] = boxes;
+      return answer && asked
+        ? Math.max(answer.bottom, asked.bottom) - Math.min(answer.top, asked.top)
+        : Infinity;
+    });
+    far.push([name, apart]);
   }
-  await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+  expect(far.filter(([, apart]) => apart > 1.5 * 640)).toEqual([]);
 });

@@ -2,6 +2,7 @@ import { beside } from '../../taskpane/pane/beside';
 import { keptOf, keptText, readKept } from '../../taskpane/pane/kept';
 import { placeOf } from '../../taskpane/pane/places';
 import type { PanePlace } from '../../taskpane/pane/places';
+import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
 import { fakeWorld } from './fakePort';
 import { openPage } from './page';
 
@@ -65,4 +66,35 @@ test('a line noted at the vat meanwhile follows those that were kept', async () 
   expect(lines.map(({ value }) => value)).toEqual([3, 5]);
   expect(new Set(lines.map(({ id }) => id)).size).toBe(2);
   expect(readKept(world.pane)?.at).toBe(1);
+});
+
+test('currency, units, language of numbers and the spoon survive closing, and are used', async () => {
+  const chosen = {
+    currency: 'XOF',
+    units: 'imperial',
+    numbers: 'comma',
+    spoon: '4.5',
+    rings: false,
+  } as const;
+  const before = openPage('ready', fakeWorld(), 'settings');
+  before.store.send(changeSetting, chosen);
+  await before.store.idle();
+  const world = fakeWorld();
+  world.texts.book = 'the book';
+  world.pane = keptText(keptOf(before.store.state(), places()), 1);
+  const page = openPage('starting', world, 'plan');
+  await beside(page.store, () => world.doors.workbook).arrive('ready', undefined);
+  await page.store.idle();
+  expect(page.store.state().settings).toMatchObject(chosen);
+  await page.go('plan');
+  page.one('#mode-season').click();
+  await page.press('Fill in an example');
+  await page.press('Work the plan out');
+  expect(page.text()).toMatch(/Sales[\d\s]+XOF/);
+  expect(page.text()).toMatch(/A fish costs0,\d{3}\sXOF/);
+  await page.go('vat');
+  page.one('#card-weigh').click();
+  await page.store.idle();
+  expect(page.one('[for=field-weight]').textContent).toContain('lb');
+  before.store.send(changeSetting, { currency: '', units: 'metric', numbers: 'auto' });
 });

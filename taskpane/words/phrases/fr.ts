@@ -1381,4 +1381,7 @@ export const phrases: Phrases = {
   'Now work the plan out.': 'Calculez maintenant le plan.',
   'One cell cannot be used and is marked.': 'Une cellule n’est pas utilisable ; elle est marquée.',
   '{n} cells cannot be used and are marked.': '{n} cellules ne sont pas utilisables ; elles sont marquées.',
+  Loss: 'Perte',
+  'No prices yet: put them under Prices, and a price at each order, to see what a fish costs.':
+    'Pas encore de prix : mettez-les sous Prix, et un prix à chaque commande, pour voir ce que coûte un poisson.',
 };

@@ -10,7 +10,7 @@ import { cashPicture, dotsPicture, funnelPicture } from '../../../pane/pictures/
 import type { PictureWords } from '../../../pane/pictures/types';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { phraseLanguage } from '../../../pane/phrases';
-import { grouped } from '../../../pane/show';
+import { grouped, money, shownCurrency } from '../../../pane/show';
 import type { SeasonMoment } from '../state/preview';
 import { dayWords, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
 import type { SeasonMade } from '../state/season';
@@ -231,14 +231,15 @@ const shoppingView = ({ purchases }: SeasonPlan): Child =>
     ),
   );
 
-const signed = (n: number): string => `${n > 0 ? '+' : ''}${many(n)}`;
-function moneyView({ money, cash, odds }: SeasonPlan, how: PictureWords): Child {
+const coins = (n: number): string => money(Math.round(n));
+const signed = (n: number): string => `${n > 0 ? '+' : ''}${coins(n)}`;
+function moneyView({ money: accounts, cash, odds }: SeasonPlan, how: PictureWords): Child {
   const least = cash.reduce<(typeof cash)[number] | undefined>(
     (low, week) => (low && low.balance <= week.balance ? low : week),
     undefined,
   );
-  const [swing] = money.swings;
-  const isKnown = money.cost > 0 || money.sales > 0;
+  const [swing] = accounts.swings;
+  const isKnown = accounts.cost > 0 || accounts.sales > 0;
   if (!isKnown)
     return section(
       'Money',
@@ -253,11 +254,11 @@ function moneyView({ money, cash, odds }: SeasonPlan, how: PictureWords): Child 
     facts([
       [
         'A fish costs',
-        Number.isFinite(money.costPerFish) ? h('strong', {}, grouped(money.costPerFish, 3)) : '–',
+        Number.isFinite(accounts.costPerFish) ? h('strong', {}, money(accounts.costPerFish, 3)) : '–',
       ],
-      ['Sales', many(money.sales)],
-      ['Costs', many(money.cost)],
-      [money.profit < 0 ? 'Loss' : 'Profit', h('strong', {}, many(Math.abs(money.profit)))],
+      ['Sales', coins(accounts.sales)],
+      ['Costs', coins(accounts.cost)],
+      [accounts.profit < 0 ? 'Loss' : 'Profit', h('strong', {}, coins(Math.abs(accounts.profit)))],
       ...(odds
         ? [
             [
@@ -266,7 +267,7 @@ function moneyView({ money, cash, odds }: SeasonPlan, how: PictureWords): Child 
             ] as const,
             [
               'Poor, middle and good season',
-              `${many(odds.profit.p10)} · ${many(odds.profit.p50)} · ${many(odds.profit.p90)}`,
+              `${coins(odds.profit.p10)} · ${coins(odds.profit.p50)} · ${coins(odds.profit.p90)}`,
             ] as const,
             [
               'Never out of money in',
@@ -277,7 +278,7 @@ function moneyView({ money, cash, odds }: SeasonPlan, how: PictureWords): Child 
       [
         'Least money at hand',
         [
-          many(money.leastBalance),
+          coins(accounts.leastBalance),
           least && h('span', { class: 'hint' }, `week of ${dayWords(least.begins)}`),
         ],
       ],
@@ -334,7 +335,7 @@ const drawn = new WeakMap<SeasonMade, { readonly view: VNode; readonly language:
 /** The same element for the same plan, so that typing in the form above does not draw it anew. */
 export function resultView(made: SeasonMade, how: PictureWords): VNode {
   const known = drawn.get(made);
-  const language = phraseLanguage();
+  const language = `${phraseLanguage()} ${shownCurrency()}`;
   if (known?.language === language) return known.view;
   const { plan, book, changes } = made;
   const view = h(
