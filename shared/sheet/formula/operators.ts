@@ -136,8 +136,7 @@ function overTwo(a: Operand, b: Operand, apply: OnCells): Grid {
   const grid: Cell[][] = [];
   for (let row = 0; row < rows; row++) {
     const line: Cell[] = [];
-    for (let column = 0; column < columns; column++)
-      line.push(apply(at(a, row, column), at(b, row, column)));
+    for (let column = 0; column < columns; column++) line.push(apply(at(a, row, column), at(b, row, column)));
     grid.push(line);
   }
   return grid;
