@@ -511,11 +511,4 @@ export const NEAR: readonly Near[] = [
     above: () => checkedBefore(CHECK_HOURS + 0.1),
     answers: [true, false],
   },
-  {
-    number: 'rise by an hour of air from which air goes on',
-    value: 0.3,
-    below: () => actionAt(tried('reading', { ph: 4.5 }), tried('aired', { ph: 4.78 })),
-    above: () => actionAt(tried('reading', { ph: 4.5 }), tried('aired', { ph: 4.82 })),
-    answers: ['dose', 'airFirst'],
-  },
 ];

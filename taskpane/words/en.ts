@@ -131,18 +131,22 @@ export const en = {
       fields: {
         ph: 'pH',
         again: 'pH again',
-        celsius: 'Water °C',
+        celsius: 'Water',
         grams: 'Given g',
-        litres: 'Litres in',
+        litres: 'Water in',
         shown: 'Meter shows',
         buffer: 'Buffer pH 7?',
       },
       given: (what: string, grams: string) => `Given: ${what ? `${what} (${grams} g)` : `${grams} g`}`,
+      next: 'next',
+      aired: 'aired',
       endsWell: (verdict: string) => `ends well: ${verdict}`,
       more: 'Why, cautions, all lines',
       newWater: 'New water in the vat',
-      tank: (litres: string, minutes: string) =>
-        `${litres} L in the tank now; let a dose mix for ${minutes} minutes before it is drawn from.`,
+      tank: (amount: string, vats: number | undefined, minutes: string) =>
+        `${amount} in the tank now; ${vats === undefined ? '' : `enough for ${plural(vats, 'vat', 'vats')}; `}let a dose mix for ${minutes} minutes before it is drawn from.`,
+      topUp: (amount: string, likely: string, low: string, high: string) =>
+        `Topped up with ${amount} of raw water: pH once aired about ${likely} (${low} to ${high}); read again before a vat is filled.`,
       sameWater: (vat: string) => `Same water as ${vat}`,
       setup: {
         open: 'Set-up',
@@ -152,6 +156,7 @@ export const en = {
         who: 'Who writes',
         whoHint: 'Your name or a letter, beside every line of the log.',
         sameAs: 'Holds the same water as',
+        taken: (amount: string) => `Taken as ${amount}.`,
         none: 'none',
         airing: 'Can it be put under strong air?',
         can: 'yes',

@@ -139,18 +139,22 @@ export const fr: Words = {
       fields: {
         ph: 'pH',
         again: 'pH encore',
-        celsius: 'Eau °C',
+        celsius: 'Eau',
         grams: 'Donné g',
-        litres: 'Litres entrés',
+        litres: 'Eau entrée',
         shown: 'Il affiche',
         buffer: 'Tampon pH 7 ?',
       },
       given: (what, grams) => `Donné : ${what ? `${what} (${grams} g)` : `${grams} g`}`,
+      next: 'ensuite',
+      aired: 'aéré',
       endsWell: (verdict) => `finit bien : ${verdict}`,
       more: 'Pourquoi, précautions, toutes les lignes',
       newWater: 'Eau neuve dans le bac',
-      tank: (litres, minutes) =>
-        `${litres} L dans la réserve ; laissez une dose se mélanger ${minutes} minutes avant d’y puiser.`,
+      tank: (amount, vats, minutes) =>
+        `${amount} dans la réserve${vats === undefined ? '' : `, de quoi remplir ${vats} ${vats > 1 ? 'bacs' : 'bac'}`} ; laissez une dose se mélanger ${minutes} minutes avant d’y puiser.`,
+      topUp: (amount, likely, low, high) =>
+        `Complété avec ${amount} d’eau brute : pH une fois aéré vers ${likely} (${low} à ${high}) ; relisez avant de remplir un bac.`,
       sameWater: (vat) => `Même eau que ${vat}`,
       setup: {
         open: 'Réglages',
@@ -160,6 +164,7 @@ export const fr: Words = {
         who: 'Qui écrit',
         whoHint: 'Votre nom ou une lettre, à côté de chaque ligne du journal.',
         sameAs: 'Contient la même eau que',
+        taken: (amount) => `Compris : ${amount}.`,
         none: 'aucun',
         airing: 'Peut-on l’aérer fortement ?',
         can: 'oui',

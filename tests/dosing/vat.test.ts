@@ -156,7 +156,7 @@ test('where the pH climbs later agrees with the solver', () => {
   const events = [0, 1.2, 2.8, 10].flatMap((grams, i, parts) => {
     const total = parts.slice(0, i + 1).reduce((sum, one) => sum + one, 0);
     const ph = call('BUFFER.PH', 1000, total, 5.2, null, 25, 'soda ash', 1, 45, 'closed') as number;
-    return [...(grams > 0 ? [event('dose', { grams })] : []), event('reading', { ph })];
+    return [...(grams > 0 ? [event('dose', { grams })] : []), event('reading', { ph, again: ph })];
   });
   const advice = vatAdvice(SETUP, events);
   const [row = []] = call('BUFFER.OUTCOME', 1000, 14, 5.2, null, 25, 'soda ash', 1, 45) as number[][];

@@ -221,3 +221,87 @@ test('fish in the vat: ammonia is asked for before anything is given', async () 
   expect(big(page)).toContain('Stop: ammonia');
   expect(page.all('#dose-given')).toEqual([]);
 });
+
+test('gallons and °F are typed where somebody chose them, or behind a number; what was understood is said', async () => {
+  const world = fakeWorld();
+  const page = openPage('ready', world, 'vat');
+  page.store.change((state) => ({ ...state, settings: { ...state.settings, units: 'imperial' } }));
+  await page.go('dose');
+  expect(page.one('label[for=dose-volume]').textContent).toContain('US gal');
+  await page.type('#dose-volume', '150');
+  await page.type('#dose-temperature', '78.8');
+  await page.type('#dose-spoon', '0.2 oz');
+  await page.type('#dose-stocked', 'no');
+  // 150 US gallons of 3.785411784 L, 78.8 °F, a fifth of 28.349523125 g.
+  expect(page.one('#dose-volume-said').textContent).toContain('Taken as 567.8 L');
+  expect(page.one('#dose-temperature-said').textContent).toContain('Taken as 26 °C');
+  expect(page.one('#dose-spoon-said').textContent).toContain('Taken as 5.67 g');
+  // Another kind of units in Settings does not change what was typed.
+  page.store.change((state) => ({ ...state, settings: { ...state.settings, units: 'metric' } }));
+  await page.store.idle();
+  expect(page.one('label[for=dose-volume]').textContent).toContain('US gal');
+  await press(page, '#dose-ready');
+  expect(logIn(world)[0]).toMatchObject({ what: 'filled', litres: expect.closeTo(150 * 3.785411784, 6) });
+  page.store.change((state) => ({ ...state, settings: { ...state.settings, units: 'imperial' } }));
+  await page.store.idle();
+  expect(page.one('label[for=field-celsius]').textContent).toContain('Water °F');
+  await read(page, '5.1>>77');
+  expect(logIn(world).at(-1)).toMatchObject({ ph: 5.1, celsius: expect.closeTo(25, 9) });
+});
+
+test('a unit behind a number counts in metric set-ups too', async () => {
+  const page = await atVat(fakeWorld(), { volume: '150 gal', temperature: '79 °F', spoon: '5; 1' });
+  expect(logIn(page.world)[0]?.litres).toBeCloseTo(567.81, 2);
+});
+
+test('the way of the pH is drawn under the answer, with its numbers as a table', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  await read(page, '5.5>5.5', 60);
+  expect(page.all('#picture-path')).toEqual([]);
+  (page.one('#dose-more') as HTMLDetailsElement).open = true;
+  page.one('#dose-more').dispatchEvent(new Event('toggle'));
+  await page.store.idle();
+  const picture = page.one('#picture-path');
+  expect(picture.textContent).toContain('The way of the pH From 5.1 to');
+  expect(picture.textContent).toContain('never above 8');
+  expect(picture.querySelector('svg')?.getAttribute('aria-label')).toContain('The way of the pH');
+  const rows = [...picture.querySelectorAll('tbody tr')].map((row) =>
+    [...row.children].map((cell) => cell.textContent),
+  );
+  // Two readings, what is expected after the dose, and once aired: the last two with their ends.
+  expect(rows.map(([label, ph]) => [label, ph]).slice(0, 2)).toEqual([
+    [expect.stringMatching(/\d:\d\d/), '5.1'],
+    [expect.stringMatching(/\d:\d\d/), '5.5'],
+  ]);
+  expect(rows.slice(2).map(([label]) => label)).toEqual(['next', 'aired']);
+  for (const [, ph, low, high] of rows.slice(2)) {
+    expect(Number(low)).toBeLessThanOrEqual(Number(ph));
+    expect(Number(high)).toBeGreaterThanOrEqual(Number(ph));
+  }
+});
+
+test('a storage tank says what is left in it and what raw water would make of it', async () => {
+  const page = await atVat(fakeWorld(), { volume: '4000', kind: 'tank', spoon: '' });
+  await read(page, '5.6');
+  await read(page, '5.7>5.7', 60);
+  expect(page.one('#tank-now').textContent).toMatch(/^4\s000 L in the tank now/);
+  expect(page.one('#tank-now').textContent).toContain('45 minutes');
+  expect(page.all('#tank-top-up')).toEqual([]);
+  await press(page, '#dose-given');
+  await read(page, '6.7', 45);
+  await press(page, '#dose-vat-1');
+  await page.type('#dose-volume', '600');
+  await page.type('#dose-temperature', '26');
+  await page.type('#dose-stocked', 'no');
+  await page.type('#dose-sameAs', '1');
+  await press(page, '#dose-ready');
+  expect(logIn(page.world).at(-1)).toMatchObject({ what: 'from tank', vat: '2', litres: 600, note: '1' });
+  await press(page, '#dose-vat-0');
+  expect(page.one('#tank-now').textContent).toMatch(/^3\s400 L in the tank now; enough for 5 vats/);
+  const topUp = page.one('#tank-top-up').textContent ?? '';
+  expect(topUp).toMatch(/Topped up with 600 L of raw water: pH once aired about \d\.\d \(\d\.\d to \d\.\d\)/);
+  await press(page, '#dose-what-refill');
+  await page.type('#field-litres', '200');
+  expect(page.one('#tank-top-up').textContent).toContain('Topped up with 200 L');
+});

@@ -3,7 +3,8 @@ import { isError, noSolution } from '../../../base/values';
 import type { CellError } from '../../../base/values';
 import type { Advice } from '../titration/advise';
 import { advise, CEILING, chanceOrganic, doubtsOf, figures } from '../titration/advise';
-import { riskFor } from '../titration/beliefs';
+import type { MeterName } from '../titration/beliefs';
+import { METERS, riskFor } from '../titration/beliefs';
 import { airedReach } from '../titration/nextDose';
 import { NIGHT_HOURS } from '../titration/log';
 import type { Log } from '../titration/log';
@@ -34,11 +35,18 @@ const wholeOf = (log: Log): Series | undefined =>
     : undefined;
 
 /**
- * What the model leaves out (gas lost unevenly, mixing, a meter's slope), as an error of each reading, pH:
- * chosen on simulated vats so that 90 of 100 is held (tests/long/water/ranges).
+ * Errors of a reading with what the model leaves out (gas lost unevenly, mixing, a meter's slope), pH: chosen on
+ * simulated vats so that 90 of 100 is held (tests/long/water/ranges). The advice itself is more careful.
  */
-const MODEL_ERROR = 0.05;
-const withModelError = (b: Beliefs): Beliefs => ({ ...b, noise: Math.hypot(b.noise, MODEL_ERROR) });
+const FIT_ERRORS: Readonly<Record<MeterName, { readonly noise: number; readonly offset: number }>> = {
+  good: { noise: 0.053, offset: 0.08 },
+  cheap: { noise: 0.065, offset: 0.1 },
+  strips: METERS.strips,
+};
+const withFitErrors = (b: Beliefs, meter: MeterName): Beliefs => {
+  const { noise, offset } = FIT_ERRORS[meter];
+  return { ...b, noise, offset: Math.min(b.offset, offset) };
+};
 
 /** The readings as the advice sees them, with the window most vats are led into. */
 const readingsOf = (a: TitrationInputs): Advice | CellError => {
@@ -61,7 +69,7 @@ const readingsOf = (a: TitrationInputs): Advice | CellError => {
 
 export const bufferFit = defineFunction({
   id: 'BUFFER.FIT',
-  version: 3,
+  version: 4,
   family: 'Water',
   summary:
     'What a series of doses and pH readings says about the water: its alkalinity and ' +
@@ -113,7 +121,7 @@ export const bufferFit = defineFunction({
         [[4.86], [5.65], [6.1]],
         [[46000.3], [46000.32], [46000.34]],
       ],
-      gives: [['-0.001', '-0.011', '0.017', '18', '11', '35', '-0.003', '0.07', '0.27', '0.0', '', '7.4']],
+      gives: [['-0.001', '-0.010', '0.016', '18', '11', '35', '-0.003', '0.07', '0.27', '0.0', '', '7.4']],
       because: 'An independent solver made these readings from a water of 0 meq/L and 13.9 mg/L of CO2.',
     },
     {
@@ -133,7 +141,7 @@ export const bufferFit = defineFunction({
     const series = whole ?? segment.series;
     const { offset, loss } = figures(cloud);
     const { alkalinity, carbonDioxide } = figures(
-      posterior(withModelError(whole && !isError(b) ? b : segment.beliefs), series),
+      posterior(withFitErrors(whole && !isError(b) ? b : segment.beliefs, a.meter), series),
     );
     // What had gone in before this stretch began is taken off again.
     const before = whole ? 0 : segment.beliefs.equivalents * segment.base;
@@ -160,7 +168,7 @@ export const bufferFit = defineFunction({
 
 export const bufferCurve = defineFunction({
   id: 'BUFFER.CURVE',
-  version: 2,
+  version: 3,
   family: 'Water',
   summary:
     'pH against further product, with its range, from the readings so far: the curve to ' +
@@ -228,7 +236,10 @@ export const bufferCurve = defineFunction({
   compute: (a) => {
     const advice = readingsOf(a);
     if (isError(advice)) return advice;
-    const { segment, cloud } = advice;
+    const { segment } = advice;
+    // What the advice believes of a one-decimal meter is wider than the curve needs.
+    const cloud =
+      a.meter === 'cheap' ? posterior(withFitErrors(segment.beliefs, a.meter), segment.series) : advice.cloud;
     const path = pathOf(segment.beliefs, cloud, a.highest);
     if (path.length === 0)
       return noSolution(

@@ -73,18 +73,21 @@ export interface Advice {
 /** No vat is led above this, whatever the window (the top of what most texts want for eggs and fry). */
 export const CEILING = 8;
 /** Chance that air alone will do from which product waits for air. */
-const AIR_MAY_DO = 0.03;
+export const AIR_MAY_DO = 0.03;
 /** The same once an hour of air has run. */
-const AIR_MAY_STILL_DO = 0.1;
+export const AIR_MAY_STILL_DO = 0.1;
 /** A rise, pH, by the last hour of air that says gas is still leaving, whatever air may still do. */
-const RISING = 0.3;
+export const RISING = 0.3;
+/** So close below the window, pH, untouched water is given air as long as it rises by more than a meter's error. */
+export const EDGE = 0.25;
+export const CREEPING = 0.05;
 /** Chance of standing inside at which no more product is given. */
 const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
 /** Dosed water should stand so far above the window's bottom, pH. */
 const LIKELY = 0.42;
-const CLEAR = 0.25;
+export const CLEAR = 0.25;
 const MISFIT = 3;
 /** Less than this, pH, is not worth a dose: a meter does not show it. */
 const IDLE = 0.05;
@@ -244,6 +247,15 @@ const risen = ({ log }: View): number => {
   return before && now && before.dose === now.dose ? levelOf(now) - levelOf(before) : 0;
 };
 
+/** Untouched water just below the window that still rises. */
+const isCreeping = (v: View): boolean =>
+  !hasDose(v.log) && v.read >= v.aim.bottom - EDGE && risen(v) > CREEPING;
+/** Gas is still leaving, and what is left of it may do. */
+const isOnTheWay = (v: View, mayDo: number): boolean =>
+  !v.segment.isSettled &&
+  last(v.segment.series.doses) === 0 &&
+  (mayDo >= AIR_MAY_STILL_DO || risen(v) >= RISING);
+
 /** The water stands below the window. */
 const below = (v: View): Advice => {
   const { aim, segment, cloud, airedValues, aired } = v;
@@ -251,9 +263,7 @@ const below = (v: View): Advice => {
   if (aim.canAir) {
     if (!segment.isAired && mayDo >= AIR_MAY_DO)
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
-    const isUntouched = last(segment.series.doses) === 0;
-    const mayStillDo = mayDo >= AIR_MAY_STILL_DO || risen(v) >= RISING;
-    if (segment.isAired && !segment.isSettled && isUntouched && mayStillDo)
+    if (segment.isAired && (isCreeping(v) || isOnTheWay(v, mayDo)))
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
   } else if (mayDo >= 0.5 && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
@@ -286,6 +296,9 @@ const idle = (v: View, dose: number): Advice => {
     return answer(v, 'airFirst', [{ code: 'willRise', ph: v.aired.likely }]);
   const isSure = chanceOf(v.cloud, v.airedValues, (ph) => ph >= v.aim.bottom) >= SURELY;
   const isClose = v.aired.likely >= v.aim.bottom - 2 * IDLE;
+  // Base that has robbed the water of gas leaves no room for more until the air has brought gas back.
+  if (!isClose && hasDose(v.log) && v.aim.canAir && v.log.at(-1)?.event === '')
+    return answer(v, 'airFirst', [{ code: 'sinksBack', ph: v.aired.likely }]);
   return (dose > 0 && isSure && v.read >= v.aim.bottom) || (hasDose(v.log) && isClose)
     ? answer(v, 'done', [{ code: 'littleLeft' }])
     : answer(v, 'stop', [{ code: 'noUse' }]);

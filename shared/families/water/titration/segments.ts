@@ -44,7 +44,7 @@ const GAS = {
 } as const;
 
 /** A repeat reading this far from the one before says the water is not at rest. */
-const RESTLESS = 0.12;
+export const RESTLESS = 0.12;
 /** The same in standard errors of a reading: one decimal and paper strips scatter more than that. */
 const RESTLESS_ERRORS = 3;
 export const tolerance = (b: Beliefs): number => Math.max(RESTLESS, RESTLESS_ERRORS * b.noise);
@@ -188,8 +188,11 @@ export const chanceAsLow = (before: Segment, added: number, read: number): numbe
     return sum + (cloud.weights[i] ?? 0) * below((read - ph) / (Math.SQRT2 * b.noise));
   }, 0);
 };
-/** A reading lower than so many of 100 expected after a dose is read again: perhaps it has not mixed. */
-const AS_LOW = 0.15;
+/**
+ * A reading lower than so many of 100 expected after a dose is read again: perhaps it has not mixed. In a vat where
+ * that has been so before, any reading is.
+ */
+export const AS_LOW = { usual: 0.15, slow: 0.6 } as const;
 
 const eventOf = ({ event, hours }: TitrationEntry): EventName =>
   event === '' && hours !== undefined && hours >= NIGHT_HOURS ? 'night' : event;
@@ -203,6 +206,8 @@ export interface Walked {
   readonly isLow: boolean;
   /** One of the readings at the present dose lay low. */
   readonly wasLow: boolean;
+  /** A reading after an earlier dose lay low: this vat mixes slowly, or is read too early. */
+  readonly isSlow: boolean;
 }
 
 const agree = (b: Beliefs, one: number, other: number): boolean =>
@@ -222,6 +227,7 @@ const started = (b: Beliefs, first: TitrationEntry): Walked => ({
   isUnusual: (first.reading < USUAL.low || first.reading > USUAL.high) && first.again === undefined,
   isLow: false,
   wasLow: false,
+  isSlow: false,
 });
 
 const isConfirmedNow = (
@@ -243,7 +249,8 @@ const onward = (
 ): Walked => {
   const { segment } = known;
   const event = eventOf(entry);
-  const calm = { suspect: undefined, isUnusual: false, isLow: false, wasLow: false };
+  const isSlow = known.isSlow || (known.wasLow && entry.dose > before.dose);
+  const calm = { suspect: undefined, isUnusual: false, isLow: false, wasLow: false, isSlow };
   if (RENEWED.includes(event)) {
     const flags = { isAired: false, isSettled: isConfirmed(b, entry), firstEntry: i };
     return { ...calm, segment: begin(b, entry, b.pressure, flags) };
@@ -251,7 +258,7 @@ const onward = (
   const wasLow = known.wasLow && entry.dose === before.dose;
   const step = stepOf(b, segment, entry, before, event);
   if (!isSuspect(step)) {
-    const isLow = event === '' && liesLow(b, segment, entry, before);
+    const isLow = event === '' && liesLow(b, segment, entry, before, isSlow ? AS_LOW.slow : AS_LOW.usual);
     return { ...calm, segment: step, isLow, wasLow: wasLow || isLow };
   }
   if (!isConfirmedNow(b, entry, before, known.suspect)) return { ...calm, segment, suspect: step, wasLow };
@@ -267,11 +274,17 @@ export const walk = (b: Beliefs, log: Log): Walked => {
   return rest.reduce((known, entry, i) => onward(b, known, entry, log[i] ?? first, i + 1), started(b, first));
 };
 
-const liesLow = (b: Beliefs, segment: Segment, entry: TitrationEntry, before: TitrationEntry): boolean =>
+const liesLow = (
+  b: Beliefs,
+  segment: Segment,
+  entry: TitrationEntry,
+  before: TitrationEntry,
+  asLow: number,
+): boolean =>
   entry.dose > before.dose &&
   !isConfirmed(b, entry) &&
   segment.vatReading === undefined &&
-  chanceAsLow(segment, entry.dose - before.dose, levelOf(entry)) < AS_LOW;
+  chanceAsLow(segment, entry.dose - before.dose, levelOf(entry)) < asLow;
 
 const isSuspect = (step: Segment | Suspect): step is Suspect => 'read' in step;
 const isConfirmed = (b: Beliefs, { reading, again }: TitrationEntry): boolean =>

@@ -6,12 +6,14 @@ import { measuresText, vatSentences } from '../../../../shared/dosing/say';
 import type { Command, Working } from '../../../pane/command';
 import type { PaneState } from '../../../pane/state';
 import { readNumber } from '../../../pane/typed';
+import { shownUnit } from '../../../pane/units';
 import { wordsFor } from '../../../words/words';
 import { chooseVat, noteLines, ringTimer } from '../../vat/commands/notebook';
 import type { VatState } from '../../vat/state/notebook';
 import type { DoseDraft, DraftField, DraftWhat } from '../state/dose';
 import {
   EMPTY_DRAFT,
+  FIELD_UNITS,
   adviceFor,
   draftOf,
   eventsIn,
@@ -117,7 +119,7 @@ function typedFigures(state: PaneState): Numbers | { readonly field: DraftField;
     if (text === '') continue;
     const value = readNumber(text);
     if (value === undefined) return { field, fault: vat.notNumber(vat.dose.fields[field]) };
-    numbers[field] = value;
+    numbers[field] = shownUnit(FIELD_UNITS[field] ?? '', state.settings).toMetric(value);
   }
   const needed = fields[0] ?? 'ph';
   return numbers[needed] === undefined

@@ -1,4 +1,5 @@
-import { DOSING_FIELDS } from '../../../../shared/dosing/fields';
+import type { DosingKey } from '../../../../shared/dosing/fields';
+import { DOSING_FIELDS, DOSING_KEYS } from '../../../../shared/dosing/fields';
 import { dosingOf } from '../../../../shared/dosing/events';
 import type { Command, Working } from '../../../pane/command';
 import type { PaneState } from '../../../pane/state';
@@ -25,12 +26,21 @@ export const openSetup: Command<boolean> = {
   }),
 };
 
-export const fillSetup: Command<{ readonly key: keyof SetupTexts; readonly text: string }> = {
+const isDosingKey = (key: string): key is DosingKey => (DOSING_KEYS as readonly string[]).includes(key);
+
+export const fillSetup: Command<{
+  readonly key: Exclude<keyof SetupTexts, 'imperial'>;
+  readonly text: string;
+}> = {
   name: 'fillSetup',
   label: 'Type',
   perform: (now, { key, text }) => {
     const state = key === 'spoon' ? { ...now, settings: { ...now.settings, spoon: text } } : now;
-    return withTexts(state, state.vat.vat, { ...textsOf(state, state.vat.vat), [key]: text });
+    const before = textsOf(state, state.vat.vat);
+    const others = before.imperial.filter((one) => one !== key);
+    const isImperial = state.settings.units === 'imperial' && isDosingKey(key);
+    const imperial = isImperial ? [...others, key] : others;
+    return withTexts(state, state.vat.vat, { ...before, [key]: text, imperial });
   },
 };
 

@@ -5,7 +5,12 @@ import { tankAdvice } from '../../../../shared/dosing/tank';
 import type { TankAdvice } from '../../../../shared/dosing/tank';
 import type { VatAdvice, VatSetup } from '../../../../shared/dosing/vat';
 import { vatAdvice } from '../../../../shared/dosing/vat';
+import { CEILING } from '../../../../shared/families/water/titration/advise';
+import type { DoseReach } from '../../../../shared/families/water/titration/nextDose';
+import type { PathData } from '../../../pane/pictures/types';
 import type { PaneState } from '../../../pane/state';
+import { readNumber } from '../../../pane/typed';
+import { shownUnit } from '../../../pane/units';
 import type { NotebookLine } from '../../vat/state/notebook';
 import { entryOf } from '../../vat/state/notebook';
 import type { SetupTexts } from './setup';
@@ -16,6 +21,12 @@ export const WHATS = ['reading', 'aired', 'jar', 'night', 'change', 'refill', 'r
 export type DraftWhat = (typeof WHATS)[number];
 export const DRAFT_FIELDS = ['ph', 'again', 'celsius', 'grams', 'litres', 'shown', 'buffer'] as const;
 export type DraftField = (typeof DRAFT_FIELDS)[number];
+/** Units of the fields in the log; the pane may show and take others. */
+export const FIELD_UNITS: Readonly<Partial<Record<DraftField, string>>> = {
+  celsius: '°C',
+  grams: 'g',
+  litres: 'L',
+};
 export interface DoseDraft {
   /** What happened before the reading; left alone it follows the advice. */
   readonly what: DraftWhat | undefined;
@@ -140,6 +151,52 @@ export const tankIn = (state: Holder, name: string): TankAdvice | undefined => {
     ? tankAdvice(setup, eventsIn(state.vat.lines), { vats: setupsIn(state) })
     : undefined;
 };
+
+export interface TankFacts {
+  readonly tank: TankAdvice;
+  /** Vats of the size that is filled from it; of no size known, none. */
+  readonly vats: number | undefined;
+  readonly topUp: { readonly litres: number; readonly aired: DoseReach } | undefined;
+}
+/** How much stands in the tank, and what raw water would make of it: as much as was typed, or until it is full. */
+export function tankFacts(state: Holder): TankFacts | undefined {
+  const name = state.vat.vat;
+  const [tank, setup] = [tankIn(state, name), setupIn(state, name)];
+  if (!tank || !setup) return undefined;
+  const sizes = setupsIn(state).flatMap((one) => (one.sameAs === name ? [one.litres] : []));
+  const typed = readNumber(draftOf(state).texts.litres ?? '');
+  const asked = typed === undefined ? undefined : shownUnit('L', state.settings).toMetric(typed);
+  const litres = Math.min(asked ?? Infinity, setup.litres - tank.litres);
+  const aired = litres > 0 ? tank.afterTopUp(litres) : undefined;
+  return {
+    tank,
+    vats: sizes.length > 0 ? tank.fillsLeft(Math.max(...sizes)) : undefined,
+    topUp: aired && { litres, aired },
+  };
+}
+
+/** The way of the pH at a vat: its readings, then what is expected next and once aired. */
+export function pathOf(
+  state: Holder,
+  advice: VatAdvice,
+  words: { readonly at: (serial: number) => string; readonly next: string; readonly aired: string },
+): PathData | undefined {
+  const setup = setupIn(state, state.vat.vat);
+  const read = dosingOf(eventsIn(state.vat.lines), state.vat.vat).flatMap(({ at, ph, again }) =>
+    ph === null
+      ? []
+      : [{ label: at === null ? '' : words.at(at), ph: again === null ? ph : (ph + again) / 2 }],
+  );
+  if (!setup || read.length === 0) return undefined;
+  const ahead = (label: string, reach: DoseReach | undefined) =>
+    reach ? [{ label, ph: reach.likely, low: reach.low, high: reach.high }] : [];
+  const isDosed = advice.action === 'dose' || advice.action === 'mix';
+  return {
+    points: [...read, ...(isDosed ? ahead(words.next, advice.now) : []), ...ahead(words.aired, advice.aired)],
+    wanted: setup.target,
+    most: CEILING,
+  };
+}
 
 export const draftOf = ({ dose, vat }: Holder): DoseDraft => dose.drafts[vat.vat] ?? EMPTY_DRAFT;
 

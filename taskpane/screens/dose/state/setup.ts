@@ -6,7 +6,10 @@ import type { VatSetup } from '../../../../shared/dosing/vat';
 import type { MaterialName } from '../../../../shared/families/water/carbonate/materials';
 import type { MeterName, OriginName } from '../../../../shared/families/water/titration/beliefs';
 import type { Cell } from '../../../../shared/base/values';
+import { numberText, readTypedNumber } from '../../../../shared/units/typedNumber';
+import type { PaneSettings } from '../../../pane/settings';
 import { readNumber } from '../../../pane/typed';
+import { shownUnit } from '../../../pane/units';
 
 /** What stands in the fields of one vat's set-up, as typed. */
 export type SetupTexts = Readonly<Record<DosingKey, string>> & {
@@ -15,6 +18,8 @@ export type SetupTexts = Readonly<Record<DosingKey, string>> & {
   /** Whether it can be aired, and whether others are filled from it. */
   readonly airing: 'can' | 'cannot';
   readonly kind: 'vat' | 'tank';
+  /** Fields filled while the pane showed °F and US gallons: a bare number in them counts in these. */
+  readonly imperial: readonly DosingKey[];
 };
 
 const isShare = (field: DosingField): boolean => field.unit === '%';
@@ -33,22 +38,45 @@ export const EMPTY_SETUP: SetupTexts = {
   sameAs: '',
   airing: 'can',
   kind: 'vat',
+  imperial: [],
 };
+
+/** Units a field is shown and typed in: those it was typed in, or the person's own while it is empty. */
+export const unitsOf = (
+  texts: SetupTexts,
+  { key }: DosingField,
+  { units }: Pick<PaneSettings, 'units'>,
+): PaneSettings['units'] =>
+  texts[key].trim() === '' ? units : texts.imperial.includes(key) ? 'imperial' : 'metric';
 
 /** One spoon or several: "5", "5; 2.5", "5 and 1". */
 const spoonsOf = (text: string): readonly number[] =>
   text
+    .replace(/(\d)\s+(?=[a-z])/gi, '$1')
     .split(/[;/]|\band\b|\bet\b|\s+/)
-    .map((part) => readNumber(part.trim()) ?? NaN)
+    .map((part) => {
+      const read = readTypedNumber(part.trim(), { unit: 'g' });
+      return read.kind === 'number' ? read.value : NaN;
+    })
     .filter((grams) => grams > 0);
 
-function cellOf(field: DosingField, text: string): Cell {
+/** A number in the field's own unit; another unit may be typed behind it. */
+const numberIn = (field: DosingField, text: string, units: PaneSettings['units']): number | undefined => {
+  const bare = readNumber(text);
+  if (bare !== undefined) return shownUnit(field.unit, { units }).toMetric(bare);
+  const typed = readTypedNumber(text, { unit: field.unit });
+  return typed.kind === 'number' ? typed.value : undefined;
+};
+
+function cellOf(field: DosingField, text: string, units: PaneSettings['units']): Cell {
   if (text.trim() === '') return field.part === 'more' && field.isRequired ? field.initial : null;
   if (field.choices) return text;
   if (field.key === 'spoon') return spoonsOf(text)[0] ?? text.trim();
-  const typed = readNumber(text);
-  if (typed === undefined) return text.trim();
-  return isShare(field) && !text.includes('%') ? typed / 100 : typed;
+  if (isShare(field)) {
+    const typed = readNumber(text);
+    return typed === undefined ? text.trim() : text.includes('%') ? typed : typed / 100;
+  }
+  return numberIn(field, text, units) ?? text.trim();
 }
 
 export interface SetupReading {
@@ -68,7 +96,10 @@ export function readSetup(texts: SetupTexts): SetupReading {
   let reading = known.get(texts);
   if (!reading) {
     const cells = Object.fromEntries(
-      DOSING_FIELDS.map((field) => [field.key, cellOf(field, texts[field.key])]),
+      DOSING_FIELDS.map((field) => [
+        field.key,
+        cellOf(field, texts[field.key], texts.imperial.includes(field.key) ? 'imperial' : 'metric'),
+      ]),
     ) as Record<DosingKey, Cell>;
     const faults = new Map(
       DOSING_FIELDS.flatMap((field): [string, string][] => {
@@ -82,8 +113,18 @@ export function readSetup(texts: SetupTexts): SetupReading {
   return reading;
 }
 
-const numberIn = (cell: Cell, otherwise: number): number => (typeof cell === 'number' ? cell : otherwise);
+const numberOr = (cell: Cell, otherwise: number): number => (typeof cell === 'number' ? cell : otherwise);
 const numberOrNull = (cell: Cell): number | null => (typeof cell === 'number' ? cell : null);
+
+/** What was understood of a number that is not written as the log will hold it: "567.8 L". */
+export const understoodOf = (field: DosingField, texts: SetupTexts): string | undefined => {
+  const text = texts[field.key].trim();
+  const cell = readSetup(texts).cells[field.key];
+  if (field.choices || field.unit === '' || isShare(field) || typeof cell !== 'number') return undefined;
+  if (!texts.imperial.includes(field.key) && Number(text) === cell) return undefined;
+  const values = field.key === 'spoon' ? spoonsOf(text) : [cell];
+  return values.map((value) => `${numberText(Number(value.toPrecision(4)))} ${field.unit}`).join(', ');
+};
 
 /** The set-up as the engine takes it; undefined while something is missing or wrong. */
 export function setupOf(name: string, texts: SetupTexts | undefined): VatSetup | undefined {
@@ -92,14 +133,14 @@ export function setupOf(name: string, texts: SetupTexts | undefined): VatSetup |
   if (faults.size > 0) return undefined;
   return {
     name,
-    litres: numberIn(cells.volume, NaN),
-    celsius: numberIn(cells.temperature, NaN),
+    litres: numberOr(cells.volume, NaN),
+    celsius: numberOr(cells.temperature, NaN),
     material: String(cells.material) as MaterialName,
-    purity: numberIn(cells.purity, 1),
+    purity: numberOr(cells.purity, 1),
     spoons: spoonsOf(texts.spoon),
-    target: numberIn(cells.target, 7),
-    bottom: numberIn(cells.bottom, 6.5),
-    top: numberIn(cells.top, 7.5),
+    target: numberOr(cells.target, 7),
+    bottom: numberOr(cells.bottom, 6.5),
+    top: numberOr(cells.top, 7.5),
     isStocked: cells.stocked === YES,
     ammonia: numberOrNull(cells.ammonia),
     alkalinity: numberOrNull(alkalinityOf(cells)),

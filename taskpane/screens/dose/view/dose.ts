@@ -7,7 +7,10 @@ import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
 import { button, inputOf } from '../../../pane/parts';
-import { wordsFor } from '../../../words/words';
+import { shownUnit } from '../../../pane/units';
+import { grouped } from '../../../pane/show';
+import { pathPicture } from '../../../pane/pictures/draw';
+import { momentOf, pictureWords, wordsFor } from '../../../words/words';
 import { takeLineBack } from '../../vat/commands/notebook';
 import { closeCard } from '../../vat/commands/vat';
 import { lineText, lineView } from '../../vat/view/line';
@@ -26,7 +29,18 @@ import {
 import { newWater, openSetup } from '../commands/setup';
 import { waitOver } from '../state/clocks';
 import type { DraftField, DraftWhat } from '../state/dose';
-import { WHATS, adviceFor, draftOf, fieldsFor, isTank, setupIn, tankIn, whatOf } from '../state/dose';
+import {
+  FIELD_UNITS,
+  WHATS,
+  adviceFor,
+  draftOf,
+  fieldsFor,
+  isTank,
+  pathOf,
+  setupIn,
+  tankFacts,
+  whatOf,
+} from '../state/dose';
 import { setupView } from './setup';
 
 const MARKS = { plain: '', good: '✓', warning: '!', bad: '✕' } as const;
@@ -128,6 +142,7 @@ function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode 
           ),
       ),
     h('p', { class: 'small' }, said.todo),
+    tankView(scene),
   );
 }
 
@@ -176,16 +191,30 @@ const whatChips = (scene: Scene, chosen: DraftWhat): VNode => {
   );
 };
 
+/** "Water °F": the field with the unit it is typed in. */
+const fieldLabel = (field: DraftField, { state }: Scene): string =>
+  [
+    wordsFor(state).vat.dose.fields[field],
+    field !== 'grams' && shownUnit(FIELD_UNITS[field] ?? '', state.settings).unit,
+  ]
+    .filter(Boolean)
+    .join(' ');
+
 const tile = (field: DraftField, scene: Scene): VNode => {
   const { state, send } = scene;
-  const { dose, optional } = wordsFor(state).vat;
+  const { optional } = wordsFor(state).vat;
   const id = `field-${field}`;
   const isChosen = state.dose.field === field;
   const isNeeded = field === 'ph' || field === 'shown';
   return h(
     'div',
     { class: `tile${isChosen ? ' chosen' : ''}${isNeeded ? '' : ' may-stay-empty'}`, key: field },
-    h('label', { for: id }, dose.fields[field], !isNeeded && h('span', { class: 'unseen' }, ` ${optional}`)),
+    h(
+      'label',
+      { for: id },
+      fieldLabel(field, scene),
+      !isNeeded && h('span', { class: 'unseen' }, ` ${optional}`),
+    ),
     h('input', {
       id,
       type: 'text',
@@ -205,15 +234,47 @@ const tile = (field: DraftField, scene: Scene): VNode => {
   );
 };
 
-const tankFacts = (scene: Scene): Child => {
-  const tank = tankIn(scene.state, scene.state.vat.vat);
+const amountText = ({ state }: Scene, litres: number): string => {
+  const { unit, fromMetric } = shownUnit('L', state.settings);
+  return `${grouped(fromMetric(litres))} ${unit}`;
+};
+const phText = (ph: number): string => grouped(ph, 1);
+
+/** What stands in a tank, and what raw water would make of it. */
+const tankView = (scene: Scene): Child => {
+  const facts = tankFacts(scene.state);
   const { dose } = wordsFor(scene.state).vat;
-  return (
-    tank && h('p', { class: 'small' }, dose.tank(String(Math.round(tank.litres)), String(tank.mixMinutes)))
-  );
+  if (!facts) return undefined;
+  const { tank, vats, topUp } = facts;
+  return [
+    h(
+      'p',
+      { class: 'small', id: 'tank-now' },
+      dose.tank(amountText(scene, tank.litres), vats, String(tank.mixMinutes)),
+    ),
+    topUp &&
+      h(
+        'p',
+        { class: 'small', id: 'tank-top-up' },
+        dose.topUp(
+          amountText(scene, topUp.litres),
+          phText(topUp.aired.likely),
+          phText(topUp.aired.low),
+          phText(topUp.aired.high),
+        ),
+      ),
+  ];
 };
 
-const moreView = (scene: Scene, said: VatSentences): VNode => {
+/** The way of the pH as a picture, with the same numbers as a table under it. */
+const pathView = (scene: Scene, advice: VatAdvice): Child => {
+  const { state } = scene;
+  const { dose } = wordsFor(state).vat;
+  const data = pathOf(state, advice, { at: (at) => momentOf(state, at), next: dose.next, aired: dose.aired });
+  return data && pathPicture(data, pictureWords(state));
+};
+
+const moreView = (scene: Scene, advice: VatAdvice, said: VatSentences): VNode => {
   const { state, send } = scene;
   const { dose, last } = wordsFor(state).vat;
   const lines = state.vat.lines.filter((line) => line.vat === state.vat.vat || line.vat === '').slice(-12);
@@ -231,9 +292,11 @@ const moreView = (scene: Scene, said: VatSentences): VNode => {
       },
     },
     h('summary', {}, dose.more),
+    // Above the keys the dose has their place; a vat may have been topped up instead.
+    advice.action === 'dose' && whatChips(scene, whatOf(state, advice)),
     said.why.map((text) => h('p', { key: text }, text)),
     said.cautions.map((text) => h('p', { class: 'caution', key: text }, `⚠ ${text}`)),
-    tankFacts(scene),
+    state.dose.isMoreOpen && pathView(scene, advice),
     h('h3', {}, last),
     h(
       'ul',
@@ -293,7 +356,7 @@ const atVat = (scene: Scene, advice: VatAdvice): readonly Child[] => {
         send(writeReading);
       },
     }),
-    moreView(scene, said),
+    moreView(scene, advice, said),
   ];
 };
 

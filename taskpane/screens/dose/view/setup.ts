@@ -4,13 +4,15 @@ import type { Child, VNode } from '../../../pane/draw';
 import { h } from '../../../pane/draw';
 import type { Scene } from '../../../pane/parts';
 import { button, inputOf } from '../../../pane/parts';
+import { shownUnit } from '../../../pane/units';
 import { wordsFor } from '../../../words/words';
 import { copySetup, fillSetup, keepSetup, leaveSetupField, openSetup, typeWho } from '../commands/setup';
 import { setupIn, textsOf } from '../state/dose';
 import type { SetupTexts } from '../state/setup';
-import { readSetup } from '../state/setup';
+import { readSetup, understoodOf, unitsOf } from '../state/setup';
 
-const typed = (key: keyof SetupTexts, { send }: Scene, isChoice = false) => ({
+type TextKey = Exclude<keyof SetupTexts, 'imperial'>;
+const typed = (key: TextKey, { send }: Scene, isChoice = false) => ({
   [isChoice ? 'change' : 'input']: (event: Event) => {
     send(fillSetup, { key, text: inputOf(event) });
   },
@@ -21,7 +23,7 @@ const typed = (key: keyof SetupTexts, { send }: Scene, isChoice = false) => ({
 
 const choiceOf = (
   id: string,
-  key: keyof SetupTexts,
+  key: TextKey,
   value: string,
   choices: readonly (readonly [string, string])[],
   scene: Scene,
@@ -45,6 +47,8 @@ function fieldView(field: DosingField, scene: Scene): VNode {
   const id = `dose-${field.key}`;
   const value = texts[field.key];
   const said = `${id}-said`;
+  const { unit } = shownUnit(field.unit, { units: unitsOf(texts, field, state.settings) });
+  const understood = understoodOf(field, texts);
   const control = field.choices
     ? choiceOf(
         id,
@@ -65,9 +69,16 @@ function fieldView(field: DosingField, scene: Scene): VNode {
       });
   return row(
     id,
-    [field.label, field.unit && h('span', { class: 'unit' }, ` ${field.unit}`)],
+    [field.label, unit && h('span', { class: 'unit' }, ` ${unit}`)],
     control,
-    h('p', { id: said, class: fault === undefined ? 'hint' : 'fault' }, fault ?? field.hint),
+    h(
+      'p',
+      { id: said, class: fault === undefined ? 'hint' : 'fault' },
+      fault ?? [
+        understood !== undefined && `${wordsFor(state).vat.dose.setup.taken(understood)} `,
+        field.hint,
+      ],
+    ),
   );
 }
 

@@ -1,0 +1,183 @@
+import type { Near } from '../../base/near';
+import { isError } from '../../base/values';
+import type { TitrationInputs } from './records/titrationInputs';
+import { aimOf, beliefsOf, logOf } from './records/titrationInputs';
+import { advise, AIR_MAY_DO, AIR_MAY_STILL_DO, CREEPING, EDGE, RISING } from './titration/advise';
+import type { MeterName } from './titration/beliefs';
+import { NIGHT_HOURS } from './titration/log';
+import { AS_LOW, RESTLESS, USUAL } from './titration/segments';
+
+/** Cases beside the numbers of the part-doses: 1,000 L at 25 °C, soda ash, a good meter. */
+
+/** Grams given before, pH, what happened, the second reading, serial. */
+type Line = readonly [grams: number, ph: number, event?: string, again?: number, at?: number];
+
+const said = (lines: readonly Line[], meter: MeterName = 'good'): string => {
+  const given: TitrationInputs = {
+    volume: 1000,
+    doses: lines.map(([grams]) => grams),
+    readings: lines.map(([, ph]) => ph),
+    events: lines.map(([, , event = '']) => event),
+    again: lines.map(([, , , again = NaN]) => again),
+    at: lines.map(([, , , , at = NaN]) => at),
+    temperature: 25,
+    material: 'soda ash',
+    purity: 1,
+    origin: 'unknown',
+    alkalinity: undefined,
+    conductivity: 0,
+    meter,
+    dosesAre: 'given before',
+    bufferRead: undefined,
+    bufferValue: 7,
+  };
+  const [b, log] = [beliefsOf(given), logOf(given)];
+  const aim = aimOf({
+    target: 7,
+    bottom: 6.5,
+    top: 7.5,
+    step: 1,
+    stocked: false,
+    meter,
+    material: 'soda ash',
+    airing: 'can',
+  });
+  if (isError(b) || isError(log) || isError(aim)) return 'refused';
+  const { action, reasons } = advise(b, log, aim);
+  return `${action} ${reasons[0]?.code ?? ''}`;
+};
+const AIRED = 'aired';
+/** Water of pH 5.1 that air does not help, and the grams given to it. */
+const sour = (grams: number, ph: number, ...more: readonly Line[]): readonly Line[] => [
+  [0, 5.1],
+  [0, 5.2, AIRED],
+  [0, 5.2, AIRED],
+  [grams, ph],
+  ...more,
+];
+/** The same read too early after its first dose. */
+const slow = (ph: number): readonly Line[] => sour(1, 5.5, [0, 5.75], [0, 5.78], [0.6, ph]);
+
+export const NEAR: readonly Near[] = [
+  {
+    number: 'chance that air alone will do from which product waits for air',
+    value: AIR_MAY_DO,
+    below: () => said([[0, 4.5]]),
+    above: () => said([[0, 4.56]]),
+    answers: ['dose limited', 'airFirst airMayDo'],
+  },
+  {
+    number: 'the same once an hour of air has run',
+    value: AIR_MAY_STILL_DO,
+    below: () =>
+      said([
+        [0, 5.25],
+        [0, 5.45, AIRED],
+      ]),
+    above: () =>
+      said([
+        [0, 5.4],
+        [0, 5.6, AIRED],
+      ]),
+    answers: ['dose limited', 'airFirst stillMoving'],
+  },
+  {
+    number: 'rise by an hour of air from which air goes on',
+    value: RISING,
+    below: () =>
+      said([
+        [0, 4.5],
+        [0, 4.78, AIRED],
+      ]),
+    above: () =>
+      said([
+        [0, 4.5],
+        [0, 4.82, AIRED],
+      ]),
+    answers: ['dose limited', 'airFirst stillMoving'],
+  },
+  {
+    number: 'pH below the window from which air goes on as long as the pH creeps up',
+    value: EDGE,
+    below: () =>
+      said([
+        [0, 5],
+        [0, 6.18, AIRED],
+        [0, 6.26, AIRED],
+      ]),
+    above: () =>
+      said([
+        [0, 5],
+        [0, 6.16, AIRED],
+        [0, 6.24, AIRED],
+      ]),
+    answers: ['airFirst stillMoving', 'dose limited'],
+  },
+  {
+    number: 'rise of pH that counts as creeping up',
+    value: CREEPING,
+    below: () =>
+      said([
+        [0, 5],
+        [0, 6.36, AIRED],
+        [0, 6.4, AIRED],
+      ]),
+    above: () =>
+      said([
+        [0, 5],
+        [0, 6.34, AIRED],
+        [0, 6.4, AIRED],
+      ]),
+    answers: ['dose limited', 'airFirst stillMoving'],
+  },
+  {
+    number: 'two readings this far apart agree',
+    value: RESTLESS,
+    below: () => said([[0, 4.4, '', 4.52]]),
+    above: () => said([[0, 4.4, '', 4.53]]),
+    answers: ['dose limited', 'waitSettle differ'],
+  },
+  {
+    number: 'lowest first reading that is not read again',
+    value: USUAL.low,
+    below: () => said([[0, 3.99]]),
+    above: () => said([[0, 4.01]]),
+    answers: ['readAgain unusual', 'dose limited'],
+  },
+  {
+    number: 'highest first reading that is not read again',
+    value: USUAL.high,
+    below: () => said([[0, 8.99]]),
+    above: () => said([[0, 9.01]]),
+    answers: ['stop aboveTop', 'readAgain unusual'],
+  },
+  {
+    number: 'chance of a reading so low after a dose below which it is read again',
+    value: AS_LOW.usual,
+    below: () => said(sour(1, 5.85)),
+    above: () => said(sour(1, 5.95)),
+    answers: ['readAgain low', 'dose limited'],
+  },
+  {
+    number: 'the same in a vat that was read too early before',
+    value: AS_LOW.slow,
+    below: () => said(slow(6.2)),
+    above: () => said(slow(6.3)),
+    answers: ['readAgain low', 'dose limited'],
+  },
+  {
+    number: 'hours after which gas has gone as in a night',
+    value: NIGHT_HOURS,
+    below: () =>
+      said([
+        [0, 5.1, '', NaN, 1],
+        [0, 5.6, '', NaN, 1 + (NIGHT_HOURS - 0.1) / 24],
+      ]),
+    above: () =>
+      said([
+        [0, 5.1, '', NaN, 1],
+        [0, 5.6, '', NaN, 1 + (NIGHT_HOURS + 0.1) / 24],
+      ]),
+    answers: ['waitSettle stillMoving', 'airFirst stillMoving'],
+  },
+];
