@@ -68,6 +68,15 @@ function note(errors: LastErrors, fn: SheetFunction, call: Call, result: Cell | 
   else errors.forget(call.address);
 }
 
+/** Rows looked at: enough to meet a blank, few enough to cost nothing beside the call. */
+const MOST_LOOKED = 1_000;
+const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
+/** A blank inside a range that arrives as null shows, without asking, that this host keeps blanks apart from 0. */
+const holdsBlank = (given: readonly unknown[]): boolean =>
+  given.some(
+    (one) => isList(one) && one.slice(0, MOST_LOOKED).some((line) => isList(line) && line.includes(null)),
+  );
+
 /**
  * The body Excel calls: the declared arguments, null where left out, then the invocation. Answers with rows
  * of cells; an answer that is an error as a whole is thrown as the host's own error, which is how every host
@@ -81,6 +90,7 @@ export function hostBody(
   const names = fn.params.map((p) => p.name);
   return (...given) => {
     const result = compute(fn, names, given);
+    if (errors.blanks === 'unknown' && holdsBlank(given)) errors.sawBlank('kept');
     if (fn.id === BLANK_CHECK && (result === 'kept' || result === 'zero')) errors.sawBlank(result);
     note(errors, fn, callOf(given[names.length]), result);
     if (isError(result)) throw toHostError(result, Failure);

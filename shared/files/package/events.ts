@@ -1,6 +1,7 @@
+import type { Near } from '../../base/near';
 import { REFUSED, Refusal } from './refusal';
 import type { Attribute } from './xml';
-import { attributes, checkEncoding, Markup, rawText, textBetween } from './xml';
+import { attributes, bytesOf, checkEncoding, Markup, rawText, textBetween } from './xml';
 
 /** A part read from front to back, for parts of which only words and numbers are wanted. */
 
@@ -84,3 +85,22 @@ export function tagsNamed(bytes: Uint8Array, part: string, ...names: readonly st
   });
   return found;
 }
+
+const nested = (depth: number): string => {
+  try {
+    scanXml(bytesOf('<a>'.repeat(depth) + '</a>'.repeat(depth)), 'part', {});
+    return 'read';
+  } catch (error) {
+    if (error instanceof Refusal) return 'refused';
+    throw error;
+  }
+};
+export const NEAR: readonly Near[] = [
+  {
+    number: 'elements inside each other',
+    value: MAX_DEPTH,
+    below: () => nested(MAX_DEPTH),
+    above: () => nested(MAX_DEPTH + 1),
+    answers: ['read', 'refused'],
+  },
+];

@@ -186,3 +186,24 @@ test('how a blank cell arrives is remembered once it was asked; a 0 that was typ
     'kept',
   ]);
 });
+
+test('a blank that arrives as one in any range tells the same without asking; zeros and empty texts do not', () => {
+  const host = fakeHost();
+  const errors = createLastErrors();
+  registerAll(
+    CATALOGUE.filter(({ id }) => id === 'AMMONIA.SHARE'),
+    host,
+    errors,
+  );
+  const call = (ph: unknown): string => {
+    host.bodies.get('AMMONIA.SHARE')?.(ph, 25, null);
+    return errors.blanks;
+  };
+  expect([call(7), call([[7], [0]]), call([[7], ['']]), call([[7], [null]]), call([[7], [0]])]).toEqual([
+    'unknown',
+    'unknown',
+    'unknown',
+    'kept',
+    'kept',
+  ]);
+});

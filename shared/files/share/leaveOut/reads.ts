@@ -1,9 +1,11 @@
 import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
+import type { Near } from '../../../base/near';
 import type { FormulaPiece } from '../references/lex';
-import { moveReference } from '../references/lex';
-import type { Reference, ReferenceFinder } from '../references/references';
-import { hasOpenCorner } from '../references/references';
+import { lex, moveReference } from '../references/lex';
+import { NameTable } from '../references/names';
+import type { Reference } from '../references/references';
+import { hasOpenCorner, ReferenceFinder } from '../references/references';
 
 /** How a formula reads: cell by cell, only through a sum over many, or only how many there are. */
 export interface Reads {
@@ -158,3 +160,19 @@ const union = (a: Area, b: Area): Area => ({
   bottom: Math.max(a.bottom, b.bottom),
   right: Math.max(a.right, b.right),
 });
+
+/** How many ranges a formula of that length reads as sums only. */
+const summedAt = (length: number): number => {
+  const text = 'SUM(A1:A9)'.padEnd(length, ' ');
+  const finder = new ReferenceFinder(new NameTable({ names: [], sheets: [] }), []);
+  return readsOf(finder, text, lex(text), 0, { row: 20, column: 0 }).summed.length;
+};
+export const NEAR: readonly Near[] = [
+  {
+    number: 'signs of the longest formula that is taken apart',
+    value: LONGEST,
+    below: () => summedAt(LONGEST),
+    above: () => summedAt(LONGEST + 1),
+    answers: [1, 0],
+  },
+];

@@ -1,3 +1,5 @@
+import type { Near } from '../../../base/near';
+
 /**
  * Which sums over left-out cells may stay: those from which no combination of what stays gives a single one of
  * them, or two together. Sums are vectors over the cells they cover; a combination that covers one or two cells
@@ -103,3 +105,29 @@ export class SafeSums {
     return true;
   }
 }
+
+const run = (from: number, size: number): Set<number> =>
+  new Set(Array.from({ length: size }, (_, i) => from + i));
+/** Is the last of so many sums over cells of their own let through? */
+const lastOf = (count: number): boolean => {
+  const sums = new SafeSums();
+  let last = false;
+  for (let i = 0; i < count; i++) last = sums.admit(run(i * FEWEST, FEWEST), 'SUM');
+  return last;
+};
+export const NEAR: readonly Near[] = [
+  {
+    number: 'cells a sum must cover',
+    value: FEWEST,
+    below: () => new SafeSums().admit(run(0, FEWEST - 1), 'SUM'),
+    above: () => new SafeSums().admit(run(0, FEWEST), 'SUM'),
+    answers: [false, true],
+  },
+  {
+    number: 'different sums that may stay',
+    value: MOST_SUMS,
+    below: () => lastOf(MOST_SUMS),
+    above: () => lastOf(MOST_SUMS + 1),
+    answers: [true, false],
+  },
+];

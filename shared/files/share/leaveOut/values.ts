@@ -1,3 +1,4 @@
+import type { Near } from '../../../base/near';
 import type { StoredValue } from '../../cells/cells';
 import { revealCellText } from '../../text';
 import { lex } from '../references/lex';
@@ -189,3 +190,47 @@ function readings(token: string): number[] {
     }
   return [...found];
 }
+
+/** Is the value found again when only it was left out? */
+const finds = (type: string, left: string, looked: string): boolean => {
+  const values = new LeftValues();
+  values.add({ type, raw: left });
+  return values.in(looked);
+};
+export const NEAR: readonly Near[] = [
+  {
+    number: 'digits of the shortest number that is looked for',
+    value: FEWEST_DIGITS,
+    below: () => finds('n', '99', '99'),
+    above: () => finds('n', '100', '100'),
+    answers: [false, true],
+  },
+  {
+    number: 'signs of the shortest text that is looked for',
+    value: SHORTEST_TEXT,
+    below: () => finds('str', 'ab', 'ab'),
+    above: () => finds('str', 'abc', 'abc'),
+    answers: [false, true],
+  },
+  {
+    number: 'digits of the shortest telephone number',
+    value: SHORTEST_PHONE,
+    below: () => finds('str', '12 34 56', '123456'),
+    above: () => finds('str', '12 34 567', '1234567'),
+    answers: [false, true],
+  },
+  {
+    number: 'digits of a country in front of a telephone number',
+    value: COUNTRY,
+    below: () => finds('str', '+12345 12345678', '12345678'),
+    above: () => finds('str', '+123456 12345678', '12345678'),
+    answers: [true, false],
+  },
+  {
+    number: 'digits that must be left of it without the country',
+    value: SHORTEST_ENDING,
+    below: () => finds('str', '+9 1234567', '1234567'),
+    above: () => finds('str', '+9 12345678', '12345678'),
+    answers: [false, true],
+  },
+];
