@@ -132,6 +132,7 @@ export const FIELDS = {
   customer: words('buyer'),
   category: words('kind of entry'),
   description: words('what it was'),
+  reason: words('reason'),
   feedType: words('kind of feed'),
   size: words('size'),
   clock: when('time of day'),
@@ -229,6 +230,7 @@ export const TEXT_FIELDS = [
   'customer',
   'category',
   'description',
+  'reason',
   'feedType',
   'size',
 ] as const satisfies readonly FieldName[];

@@ -59,8 +59,13 @@ export function neutralBook(file: string, checked: CheckedFile): NeutralBook {
       const known = table.mapping.filter(({ field }) => field !== undefined && field !== 'note');
       const has = (field: FieldName): boolean => known.some((one) => one.field === field);
       // Beside a first injection the other is the second.
+      // A line number is also the name of the run where no other column is.
       const isOf = (field: FieldName): string | readonly string[] =>
-        field === 'injected' && has('injectedFirst') ? SECOND : ROLES[field].is;
+        field === 'injected' && has('injectedFirst')
+          ? SECOND
+          : field === 'serial' && !has('run')
+            ? ['serial', 'run_no']
+            : ROLES[field].is;
       if (table.rows)
         return [
           {

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
-import { checkFile } from '../../shared/records';
+import { learnRates } from '../../shared/learn';
+import { checkFile, runRecords } from '../../shared/records';
+import type { CheckedFile } from '../../shared/records';
 import { neutralBook } from '../../shared/records/neutral';
 import type { NeutralBook } from '../../shared/records/neutral';
 
@@ -15,21 +17,57 @@ Exit code: 0 nothing found, 1 something found, 2 a file could not be read.
 
 const say = (text: string): void => void process.stdout.write(`${text}\n`);
 
-function bookOf(path: string): NeutralBook {
+/** A rate that the runs of the book speak of, with the range of the mean. */
+interface NeutralRate {
+  readonly rate: string;
+  readonly unit: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly runs: number;
+}
+type Book = NeutralBook & { readonly rates: readonly NeutralRate[] };
+
+const DIGITS = 6;
+const rounded = (x: number): number => Number(x.toPrecision(DIGITS));
+const ratesOf = (checked: CheckedFile): NeutralRate[] =>
+  'report' in checked
+    ? learnRates(runRecords(checked.report))
+        .rates.filter(({ runs }) => runs > 0)
+        .map(({ label, unit, value, low, high, runs }) => ({
+          rate: label,
+          unit,
+          value: rounded(value),
+          low: rounded(low),
+          high: rounded(high),
+          runs,
+        }))
+    : [];
+
+function bookOf(path: string): Book {
   const file = basename(path);
   try {
-    return neutralBook(file, checkFile(new Uint8Array(readFileSync(path)), file));
+    const checked = checkFile(new Uint8Array(readFileSync(path)), file);
+    return { ...neutralBook(file, checked), rates: ratesOf(checked) };
   } catch (error) {
     return {
       file,
       refused: `The file cannot be read (${error instanceof Error ? error.message : String(error)}).`,
       tables: [],
       findings: [],
+      rates: [],
     };
   }
 }
 
-function sayBook({ file, refused, tables, findings, notRead }: NeutralBook): void {
+const shown = (x: number, unit: string): string =>
+  unit === 'share' ? `${rounded(100 * x).toFixed(1)} %` : `${Number(x.toPrecision(4))}`;
+const sayRate = ({ rate, unit, value, low, high, runs }: NeutralRate): void =>
+  say(
+    `  Own rate: ${rate} ${shown(value, unit)}${unit === 'share' || unit === '' ? '' : ` ${unit}`} (${runs} run${runs === 1 ? '' : 's'}, 95 % range of the mean ${shown(low, unit)} to ${shown(high, unit)})`,
+  );
+
+function sayBook({ file, refused, tables, findings, notRead, rates }: Book): void {
   say(file);
   if (refused !== false) return say(`  ${refused}`);
   // What was not checked stands first.
@@ -39,6 +77,7 @@ function sayBook({ file, refused, tables, findings, notRead }: NeutralBook): voi
       `  ${sheet} row ${row ?? ''}: ${columns.map(({ col, cell, is, unit }) => `${col ?? cell} ${String(is)}${unit ? ` (${unit})` : ''}`).join(', ')}`,
     );
   for (const { sheet, cell, level, text } of findings) say(`  ${sheet}!${cell} [${level}] ${text}`);
+  rates.forEach(sayRate);
 }
 
 const { values, positionals } = parseArgs({

@@ -15,10 +15,11 @@ export function calendarSheet(pages: LivingPages): SheetModel {
   const { plan, rows } = pages;
   const until = Math.max(plan.plannedOn, rows.tasks[0]?.when ?? 0) + PRINTED;
   const printed = rows.tasks.findLastIndex(({ when }) => when < until);
+  const past = rows.tasks.findIndex(({ when }) => when >= plan.plannedOn - 1);
   const sheet = pages.sheet(
     'calendar',
     'Calendar',
-    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. Four weeks print, from the first task on.`,
+    `In the order of the plan of ${isoDateOfSerial(plan.plannedOn)}; the hours follow the water and the strip on Batches. Four weeks print, from yesterday or the first task on.`,
     {
       widths: [2, ...calendar.widths],
       tab: 'C8742A',
@@ -26,7 +27,8 @@ export function calendarSheet(pages: LivingPages): SheetModel {
       print: {
         landscape: false,
         titleRows: [HEAD, HEAD],
-        area: `A1:${calendar.right}${Math.max(calendar.first, calendar.first + printed)}`,
+        // What is past stays on the screen; the page begins yesterday.
+        area: `A${past > 0 ? calendar.first + past : 1}:${calendar.right}${Math.max(calendar.first + Math.max(0, past), calendar.first + printed)}`,
       },
     },
   );

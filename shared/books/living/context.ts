@@ -11,7 +11,7 @@ import { givenBy } from '../../season/given';
 import type { OrderBook } from '../../season/orderBook';
 import type { Allocation, SeasonBatch } from '../../season/types';
 import type { BookPlan, SheetKey, Tables, LivingRows } from './layout';
-import { SHEETS, SHOWN, rowsOf, tablesOf, weeksOf } from './layout';
+import { SHEETS, SHOWN, rowsOf, tablesOf, tickOf, weeksOf } from './layout';
 
 import type { TypedActuals } from './typed';
 
@@ -37,7 +37,8 @@ export class LivingPages {
     readonly typed?: TypedActuals,
   ) {
     this.assumed = assumed(book.assumptions);
-    this.rows = rowsOf(plan, book.preparation, (batch, share) => this.timesOf(batch, share));
+    const ticked = new Set(typed?.calendar.map(tickOf));
+    this.rows = rowsOf(plan, book.preparation, (batch, share) => this.timesOf(batch, share), ticked);
     this.weeks = weeksOf(book, plan);
     this.tables = tablesOf(book, this.rows, this.weeks.count, typed?.log.length);
   }

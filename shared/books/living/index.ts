@@ -4,7 +4,7 @@ import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
 import type { BookPlan } from './layout';
 import type { TypedActuals } from './typed';
-import { carryTyped } from './typed';
+import { carryTyped, withoutPlace } from './typed';
 import { FIGURES } from './figureList';
 import { batchesSheet } from './batches';
 import { broodSheet } from './brood';
@@ -38,9 +38,22 @@ const HOW: readonly string[] = [
     'Unprotect Sheet.',
 ];
 
-/** The season as one book with live formulas, its values calculated for the day of planning. */
-export function livingBook(book: OrderBook, plan: BookPlan, typed?: TypedActuals): WorkbookModel {
+/** Where everything stands; what was typed for lines that are no more stands at the end of the log. */
+function pagesFor(
+  book: OrderBook,
+  plan: BookPlan,
+  typed: TypedActuals | undefined,
+): { readonly pages: LivingPages; readonly typed: TypedActuals | undefined } {
   const pages = new LivingPages(book, plan, typed);
+  const lost = typed ? withoutPlace(pages, typed) : [];
+  if (!typed || lost.length === 0) return { pages, typed };
+  const all = { ...typed, log: [...typed.log, ...lost] };
+  return { pages: new LivingPages(book, plan, all), typed: all };
+}
+
+/** The season as one book with live formulas, its values calculated for the day of planning. */
+export function livingBook(book: OrderBook, plan: BookPlan, written?: TypedActuals): WorkbookModel {
+  const { pages, typed } = pagesFor(book, plan, written);
   const bars = barsSheet(pages);
   const today = todaySheet(pages);
   const sheets: SheetModel[] = [

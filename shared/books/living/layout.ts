@@ -1,6 +1,6 @@
 import type { OrderBook } from '../../season/orderBook';
 import type { BatchStay, SeasonBatch, SeasonPlan } from '../../season/types';
-import { taskList } from '../../run/lines';
+import { TASKS, taskList } from '../../run/lines';
 import type { TaskContext, TaskKey } from '../../run/lines';
 import { preparationNamed } from '../../families/preparations';
 import { mondayOf } from '../../units/dates';
@@ -109,7 +109,19 @@ export const contextOf = (
   };
 };
 
-/** `timesOf`: when each task of a batch (or of its fish for an order) is planned. */
+/** What tells a line of the calendar from the others, whatever day it moves to; `task` by its title. */
+export const tickOf = (line: {
+  readonly batch?: unknown;
+  readonly task?: unknown;
+  readonly order?: unknown;
+  readonly later?: unknown;
+}): string => [line.batch, line.task, line.order, line.later].map((part) => String(part ?? '')).join('|');
+export const titleOfTask = (task: TaskKey): string => TASKS[task].at.label;
+
+/**
+ * `timesOf`: when each task of a batch (or of its fish for an order) is planned. Work of a batch that is over or
+ * lost is listed only where it was ticked off.
+ */
 export function rowsOf(
   plan: BookPlan,
   preparation: string,
@@ -117,12 +129,16 @@ export function rowsOf(
     batch: SeasonBatch,
     order: SeasonPlan['allocations'][number] | undefined,
   ) => (task: TaskKey) => number,
+  ticked: ReadonlySet<string> = new Set(),
 ): LivingRows {
   const batches = plan.batches;
-  const tasks = batches.filter(isAlive).flatMap((batch): TaskLine[] => {
+  const isListed = (batch: SeasonBatch, line: TaskLine): boolean =>
+    isAlive(batch) || ticked.has(tickOf({ ...line, task: titleOfTask(line.task) }));
+  const tasks = batches.flatMap((batch): TaskLine[] => {
+    if (!isAlive(batch) && ticked.size === 0) return [];
     const own = plan.allocations.filter((a) => a.batch === batch.name);
     const asked = taskList.filter(([, task]) => task.isAsked?.(contextOf(plan, batch, preparation)) ?? true);
-    return asked.flatMap(([key, task]): TaskLine[] => {
+    const lines = asked.flatMap(([key, task]): TaskLine[] => {
       if (task.per === 'order')
         return own.map((share) => ({
           batch: batch.name,
@@ -144,6 +160,7 @@ export function rowsOf(
         when: at + i * (task.every ?? 0),
       }));
     });
+    return lines.filter((line) => isListed(batch, line));
   });
   return {
     batches,

@@ -91,7 +91,7 @@ function linesOf<K extends string>(
   for (let row = head + 1; row < values.length; row++) {
     const cells = values[row] ?? [];
     const line = Object.fromEntries(places.map(([k, at]) => [k, entry(cells[at])])) as Line<K>;
-    if (endsBefore(cells, values[row + 1], titles)) break;
+    if (endsBefore(cells, values[row + 1], titles, Math.min(...places.map(([, at]) => at)))) break;
     lines.push({ line, row: row - head });
   }
   return lines;
@@ -106,18 +106,19 @@ const isHeadingOfOther = (row: readonly Cell[] | undefined, own: readonly string
       titles.join() !== own.join() &&
       titles.filter((title) => title !== '' && row.includes(title)).length >= titles.length * 0.6,
   );
-/** A text this long under a table is a note, not a name. */
+/** A text this long under the first heading of a table is a note below it, not a name. */
 const NOTE = 60;
 /** A table ends at the title of the next one, at a note below it, or in two empty rows. */
 function endsBefore(
   cells: readonly Cell[],
   next: readonly Cell[] | undefined,
   titles: readonly string[],
+  left: number,
 ): boolean {
   const filled = cells.flatMap((c) => entry(c) ?? []);
   const isEmpty = !next || next.every((c) => entry(c) === undefined);
   if (filled.length === 0) return isEmpty;
-  return isHeadingOfOther(next, titles) || (filled.length === 1 && textIn(filled[0]).length > NOTE);
+  return isHeadingOfOther(next, titles) || (filled.length === 1 && textIn(entry(cells[left])).length > NOTE);
 }
 
 interface Sheets {

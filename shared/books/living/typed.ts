@@ -1,7 +1,9 @@
 import type { Cell } from '../../base/values';
 import type { CellModel, SheetModel } from '../../sheet/workbook/model';
 import { CALENDAR, EGG_COUNTS, FRY_COUNTS, PAIRS, SHOPPING } from './columns';
+import { dayText, timeText } from '../../units/dates';
 import type { LivingPages } from './context';
+import { tickOf, titleOfTask } from './layout';
 import type { Table } from './table';
 
 /** A line as it was read, by column key. */
@@ -60,8 +62,8 @@ function carriedOf(pages: LivingPages, typed: TypedActuals): Carried[] {
     {
       table: t.calendar,
       lines: typed.calendar,
-      nameOf: (l) => join(l.batch, l.task, l.order, l.later),
-      names: rows.tasks.map((l) => join(l.batch, titleOf(pages, l.task), l.order, l.later)),
+      nameOf: tickOf,
+      names: rows.tasks.map((l) => tickOf({ ...l, task: titleOfTask(l.task) })),
       keys: openKeys(CALENDAR),
     },
     {
@@ -80,8 +82,47 @@ function carriedOf(pages: LivingPages, typed: TypedActuals): Carried[] {
     },
   ] as Carried[];
 }
-const titleOf = ({ tables }: LivingPages, task: string): string =>
-  tables.times.columns[task as keyof typeof tables.times.columns].title;
+
+const textOf = (value: unknown): string =>
+  typeof value === 'number' && value > A_DAY ? `${dayText(value)} ${timeText(value)}` : String(value ?? '');
+/** Numbers above this are moments, not weights or counts of a sample. */
+const A_DAY = 36_526;
+/** Longest remark of a line of the log; what is longer goes on in the next. */
+const REMARK = 400;
+
+/** What was filled in of a line, with the heading it stood under; what the plan filled in itself is its own. */
+const filledIn = ({ table, keys }: Carried, line: TypedLine): string =>
+  keys
+    .filter((key) => table.columns[key]?.style === 'blank' && !isEmpty(line[key]))
+    .map((key) => `${table.columns[key]?.title ?? key} ${textOf(line[key])}`)
+    .join(', ');
+
+/**
+ * What was typed for a line that the new plan has no more (a batch planned for another night, an order handed
+ * over): remarks for the log, one for each batch and order.
+ */
+export function withoutPlace(pages: LivingPages, typed: TypedActuals): TypedLine[] {
+  const notes: string[] = [];
+  const add = (about: string, text: string): void => {
+    const i = notes.findLastIndex((note) => note.startsWith(about));
+    const longer = `${notes[i] ?? ''}; ${text}`;
+    if (i < 0 || longer.length > REMARK) notes.push(`${about}${text}`);
+    else notes[i] = longer;
+  };
+  for (const carried of carriedOf(pages, typed)) {
+    const names = new Set(carried.names);
+    for (const line of carried.lines) {
+      const filled = names.has(carried.nameOf(line)) ? '' : filledIn(carried, line);
+      if (filled === '') continue;
+      const about = [line.batch, line.order].filter((part) => !isEmpty(part)).map(textOf);
+      const what = [line.task, line.female, line.male, line.week]
+        .filter((part) => !isEmpty(part))
+        .map(textOf);
+      add(`Kept of ${[...about, carried.table.title].join(', ')}: `, `${what.join(' × ')} (${filled})`);
+    }
+  }
+  return notes.map((note) => ({ note }));
+}
 
 /** The sheets with what was typed put back beside what it was typed for. */
 export function carryTyped(

@@ -3,14 +3,18 @@ import type { FieldName, NumericField } from '../fields';
 import { fieldSpec, FIELD_NAMES } from '../fields';
 import type { Evidence } from '../meaning/fit';
 import { evidenceOf, fitOfRange, scoreOf } from '../meaning/fit';
-import { FAMILIES } from '../meaning/families';
 import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
+import { findSpans } from '../meaning/spans';
 import type { MeaningPattern } from '../meaning/patterns';
 import { PATTERNS } from '../meaning/patterns';
-import type { CellRun, ColumnContent, UnitChoice } from './content';
+import { byCompany } from './company';
+import type { Candidate, Looked, Unread } from './looked';
+import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
+export type { Unread } from './looked';
+import type { ColumnContent, UnitChoice } from './content';
 import { chooseUnit, contentOf } from './content';
 import type { DateOrder } from './dates';
 import type { Correction, MappedColumn } from './mapping';
@@ -18,15 +22,8 @@ import { correctionFor } from './mapping';
 import type { DecimalMark } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { ownUnit, unitForField } from './units';
-import { plainNumbers, samplesOf } from './values';
-
-/** A column (or the label of a form) waiting to be understood. */
-export interface Unread {
-  readonly name: string;
-  readonly header: string;
-  readonly parent: string;
-  readonly run: CellRun;
-}
+import type { ReadValue } from './values';
+import { plainNumbers, readNumbers, samplesOf } from './values';
 
 export interface Recognised {
   readonly mapping: readonly MappedColumn[];
@@ -36,22 +33,6 @@ export interface Recognised {
   readonly links: readonly Link[];
 }
 
-interface Candidate {
-  readonly field: FieldName;
-  score: number;
-  readonly words: number;
-  because?: string;
-}
-interface Looked {
-  readonly unread: Unread;
-  readonly content: ColumnContent;
-  readonly evidence: Evidence;
-  readonly candidates: Candidate[];
-}
-
-/** Below, a reading is a guess and the column is left unread. */
-const LEAST_SCORE = 1.7;
-const LEAST_WORDS = 0.38;
 const LEAST_TO_COUNT = -0.5;
 
 const kindWord = (content: ColumnContent): string =>
@@ -72,53 +53,6 @@ function lookAt(unread: Unread, content: ColumnContent): Looked {
     return score > LEAST_TO_COUNT ? [{ field, score, words }] : [];
   });
   return { unread, content, evidence, candidates: candidates.sort((a, b) => b.score - a.score) };
-}
-
-const isClaim = ({ words, score }: Candidate): boolean => words >= LEAST_WORDS && score >= LEAST_SCORE;
-
-const MONEY = new Set<FieldName>([
-  'amount',
-  'income',
-  'expense',
-  'priceEach',
-  'priceThousand',
-  'unitPrice',
-  'deposit',
-  'paid',
-  'due',
-  'dueRunning',
-  'balance',
-]);
-/** "Number of fish" beside a mean weight and a ration is how many are fed, beside a harvest how many were put in. */
-const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
-  fish: ['weight', 'ration', 'feed', 'biomass'],
-  stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
-  femaleAfter: ['female', 'femaleWeight', 'eggWeight', 'stripped'],
-};
-const BESIDE_WEIGHS = 0.28;
-const beside = (field: FieldName, sure: ReadonlySet<FieldName>): number =>
-  BESIDE_WEIGHS * (BESIDE[field] ?? []).filter((one) => sure.has(one)).length;
-
-/** Meanings that keep company make each other likelier: buyers beside prices, pH beside grams of soda. */
-function byCompany(looked: readonly Looked[]): void {
-  const present = new Map<string, number>();
-  for (const { candidates } of looked) {
-    const [best] = candidates;
-    if (!best || best.words < 0.7 || !isClaim(best)) continue;
-    for (const family of FAMILIES.of(best.field)) present.set(family, (present.get(family) ?? 0) + 1);
-  }
-  const sure = new Set(
-    looked.flatMap(({ candidates: [best] }) => (best && isClaim(best) ? [best.field] : [])),
-  );
-  for (const { candidates, evidence } of looked) {
-    for (const one of candidates) {
-      one.score += beside(one.field, sure);
-      const most = Math.max(0, ...FAMILIES.of(one.field).map((family) => present.get(family) ?? 0));
-      one.score += Math.min(1, 0.22 * most);
-      if (MONEY.has(one.field) && most < 2 && evidence.unit?.of !== 'money') one.score -= 1;
-    }
-    candidates.sort((a, b) => b.score - a.score);
-  }
 }
 
 const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefined =>
@@ -191,6 +125,40 @@ function byLinks(links: readonly Link[], looked: readonly Looked[]): void {
   }
   for (const { candidates } of looked) candidates.sort((a, b) => b.score - a.score);
 }
+
+const FROM: Readonly<Partial<Record<FieldName, FieldName>>> = {
+  injected: 'latency',
+  injectedFirst: 'latency',
+  stripped: 'incubationHours',
+  fertilisedAt: 'incubationHours',
+  startTime: 'minutes',
+};
+const SPAN_WEIGHS = 2;
+/** A column that is the time between two moments of its line is named by the moment it begins with. */
+function bySpans(looked: readonly Looked[], plain: readonly Float64Array[], elsewhere: Elsewhere): void {
+  const moments = new Map(
+    looked.flatMap(({ unread: { run }, content }, i) =>
+      content.filled >= 4 && content.dates + content.clocks >= 0.6 * content.filled
+        ? [[i, readNumbers(run, momentReading(content, elsewhere)).values] as const]
+        : [],
+    ),
+  );
+  if (moments.size < 2) return;
+  for (const { result, from, share, factor } of findSpans(moments, plain)) {
+    const [one, begun] = [looked[result], looked[from]?.candidates[0]?.field];
+    const candidate = one && scoreIn(one, factor === 1 ? 'days' : ((begun && FROM[begun]) ?? 'minutes'));
+    if (!one || !candidate) continue;
+    candidate.score += SPAN_WEIGHS * share;
+    candidate.because = 'it is the time between two moments of its line';
+    one.candidates.sort((a, b) => b.score - a.score);
+  }
+}
+const momentReading = (content: ColumnContent, elsewhere: Elsewhere): ReadValue => ({
+  field: 'clock',
+  unit: undefined,
+  decimal: '.',
+  order: content.order ?? elsewhere.order ?? 'day first',
+});
 
 /** A meaning that numbers bear out needs fewer words. */
 const isAllowed = (one: Candidate): boolean =>
@@ -525,6 +493,7 @@ export function recognise(
   );
   byCompany(free);
   byLinks(links, free);
+  bySpans(free, plain, elsewhere);
   const given = assign(free);
   byContent(free, given);
   const built = byStructure(links, free, given, matrix);

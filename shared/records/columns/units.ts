@@ -83,6 +83,7 @@ export const UNITS: Readonly<Partial<Record<FieldName, Readonly<Record<string, C
   hormoneDose: { 'mL/kg': same, 'mg/kg': same, 'IU/kg': same },
   rateFirst: { 'mL/kg': same, 'mg/kg': same, 'IU/kg': same },
   rateSecond: { 'mL/kg': same, 'mg/kg': same, 'IU/kg': same },
+  treatRate: { 'mg/L': same, 'g/L': (x) => 1000 * x },
   length: { cm: same, mm: (x) => x / 10, in: (x) => x * 2.54 },
   eggVolume: VOLUME_ML,
 };
@@ -205,7 +206,7 @@ const MORE: readonly (readonly [string, UnitClass, string])[] = [
   ],
   ['mL/kg', 'perMass', 'ml/kg mls/kg cc/kg'],
   ['mg/kg', 'massPerMass', 'mg/kg'],
-  ['IU/kg', 'units', 'iu/kg ui/kg'],
+  ['IU/kg', 'massPerMass', 'iu/kg ui/kg'],
   ['IU', 'units', 'iu ui'],
   ['mg/L', 'concentration', 'mg/l ppm mgl g/m3 mg/lt mg/litre'],
   ['g/L', 'concentration', 'g/l ppt ‰ psu g/lt g/litre'],

@@ -38,7 +38,7 @@ const MOST_KEPT = 500;
 const RECORDS_PER_STEP = 2000;
 
 const ABOUT_FORMULAS =
-  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
+  /^(?:CELL\.ERROR|FORMULA\.|WHOLE\.TOTAL|WHOLE\.SHEETS|UNIT\.HEADER|ROW\.REPEATED|COLUMN\.COPIED|TEXT\.)/;
 const isComputed = ({ sheet, position, column }: Spot): boolean =>
   formulaAt(sheet, position, column) !== undefined;
 
@@ -259,17 +259,16 @@ const OWN_CALL = /SPAWN[._]/i;
 /** A sheet that Spawnbook wrote, or one that mostly works things out with its functions. */
 function isWorkedOut({ isWorkedOut: said, columns }: SheetCells): boolean {
   if (said) return true;
-  let [numbers, computed, own] = [0, 0, 0];
+  const isOwn = (formula: string | undefined): boolean => formula !== undefined && OWN_CALL.test(formula);
+  if (!columns.some((column) => column?.formulas.some(isOwn))) return false;
+  let [numbers, computed] = [0, 0];
   for (const column of columns)
-    for (const [i, value] of (column?.values ?? []).entries()) {
-      const formula = column?.formulas[i];
-      if (typeof value !== 'number') continue;
-      numbers++;
-      if (formula === undefined) continue;
-      computed++;
-      if (OWN_CALL.test(formula)) own++;
-    }
-  return own > 0 && computed >= LEAST_COMPUTED * numbers;
+    for (const [i, value] of (column?.values ?? []).entries())
+      if (typeof value === 'number') {
+        numbers++;
+        if (column?.formulas[i] !== undefined) computed++;
+      }
+  return computed >= LEAST_COMPUTED * numbers;
 }
 
 /** Strongest first, and within that in the order of the rules. */

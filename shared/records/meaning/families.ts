@@ -79,6 +79,7 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
     'endTime',
     'minutes',
     'dead',
+    'reason',
   ],
   stock: [
     'date',

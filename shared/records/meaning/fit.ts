@@ -56,12 +56,42 @@ const TELLING: readonly (readonly [string, FieldName, number])[] = [
   ['mg/L CaCO3', 'alkalinity', 0.5],
 ];
 
+/** Words that turn a thing into another and name none. */
+const ONLY_MARKS: ReadonlySet<MeaningMark> = new Set([
+  'morning',
+  'afternoon',
+  'first',
+  'second',
+  'before',
+  'after',
+  'total',
+  'mean',
+  'small',
+  'middle',
+  'big',
+  'in',
+  'out',
+]);
+const SURE_ALONE = 0.78;
+/** A group name whose unit the heading's own thing cannot have ends before it: "Temp (°C)", further on pH. */
+function speaksForItself(heading: HeadingSaid, above: HeadingSaid): boolean {
+  const { unit } = above;
+  if (!unit || heading.unit || [...marksIn(heading.said)].some((mark) => ONLY_MARKS.has(mark))) return false;
+  const alone = new Map<FieldName, number>();
+  addConcepts(heading.words || heading.text, 1, alone);
+  const sure = [...alone].filter(([, score]) => score >= SURE_ALONE).map(([field]) => field);
+  return (
+    sure.length > 0 &&
+    sure.every((field) => fieldSpec(field).kind !== 'number' || !ROLES[field].units?.includes(unit.of))
+  );
+}
+
 /** `inCells` is the unit most cells carry themselves. */
 // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function evidenceOf(header: string, parent: string, inCells?: string): Evidence {
   const heading = headingOf(header);
   const above = headingOf(parent);
-  const hasParent = parent !== '' && parent !== header;
+  const hasParent = parent !== '' && parent !== header && !speaksForItself(heading, above);
   const joined = hasParent ? `${above.words} ${heading.words}` : heading.words;
   const words = new Map<FieldName, number>();
   const alone = hasParent ? ALONE_UNDER_PARENT : 1;
@@ -75,7 +105,13 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
   for (const [name, field, worth] of TELLING)
     if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
   sizeClasses(header, words);
-  return { heading, joined, marks: marksIn(hasParent ? `${parent} ${header}` : header), unit, words };
+  return {
+    heading,
+    joined,
+    marks: marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said),
+    unit,
+    words,
+  };
 }
 
 /** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
@@ -91,6 +127,8 @@ function sizeClasses(header: string, words: Map<FieldName, number>): void {
 /** Marks a meaning needs, and what their lack costs; marks that speak against it. */
 interface Marked {
   readonly needs?: MeaningMark;
+  /** Does as well. */
+  readonly or?: MeaningMark;
   readonly cost?: number;
   readonly against?: readonly MeaningMark[];
   readonly likes?: readonly MeaningMark[];
@@ -110,11 +148,20 @@ const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   temperatureLow: { needs: 'morning', cost: 2, against: ['afternoon'] },
   temperatureHigh: { needs: 'afternoon', cost: 2, against: ['morning'] },
   femaleAfter: { needs: 'after', cost: 3, likes: ['female'] },
-  femaleWeight: { against: ['after'], likes: ['female', 'weight'] },
+  femaleWeight: { against: ['after', 'sample'], likes: ['female', 'weight'] },
   maleWeight: { needs: 'male', cost: 1.5, against: ['female'] },
   females: { likes: ['female', 'count'] },
   males: { needs: 'male', cost: 1 },
-  dead: { against: ['running', 'share'] },
+  dead: { against: ['running', 'share'], likes: ['dead'] },
+  opening: { likes: ['before'], against: ['after'] },
+  movedIn: { likes: ['in'], against: ['out'] },
+  movedOut: { likes: ['out'], against: ['in'] },
+  fry: { against: ['dead'] },
+  fingerlings: { against: ['dead'] },
+  fish: { against: ['dead'] },
+  alive: { against: ['dead'] },
+  stocked: { against: ['dead', 'out'] },
+  sold: { likes: ['sale'] },
   deadRunning: { needs: 'running', cost: 1 },
   deadTotal: { needs: 'total', cost: 1.5 },
   gradeSmall: { needs: 'small', cost: 3 },
@@ -131,24 +178,26 @@ const MARKED: Readonly<Partial<Record<FieldName, Marked>>> = {
   hatchedAt: { likes: ['time'] },
   deliveryDate: { needs: 'deliver', cost: 3 },
   date: { against: ['deliver'] },
-  hatched: { against: ['share'], likes: ['count'] },
+  hatched: { against: ['share', 'dead'], likes: ['count'] },
   hatchShare: { likes: ['share'] },
   fertilisedShare: { likes: ['share'] },
   survival: { likes: ['share'] },
   sampleGood: { likes: ['sample', 'count'] },
   sampleSize: { likes: ['sample', 'count'], against: ['weight'] },
-  sampleWeight: { likes: ['weight'] },
+  sampleWeight: { likes: ['weight', 'sample'] },
   weight: { likes: ['mean'] },
   ration: { likes: ['share'] },
-  feedTotal: { needs: 'total', cost: 1.2 },
+  feedTotal: { needs: 'total', or: 'week', cost: 1.2 },
   dueRunning: { needs: 'running', cost: 0.6 },
 };
+const needed = ({ needs, or, cost = 1 }: Marked, marks: ReadonlySet<MeaningMark>): number =>
+  needs === undefined ? 0 : marks.has(needs) || (or !== undefined && marks.has(or)) ? 0.8 : -cost;
 /** Shares and counts of one thing are told apart by the sign beside the words. */
 function markFit(field: FieldName, marks: ReadonlySet<MeaningMark>): number {
   const rule = MARKED[field];
   if (!rule) return 0;
   let fit = 0;
-  if (rule.needs) fit += marks.has(rule.needs) ? 0.8 : -(rule.cost ?? 1);
+  fit += needed(rule, marks);
   if (field.startsWith('grade') && marks.size === 0) fit = 0;
   for (const mark of rule.against ?? []) if (marks.has(mark)) fit -= 0.8;
   for (const mark of rule.likes ?? []) if (marks.has(mark)) fit += 0.25;
@@ -196,18 +245,24 @@ function bestRange(field: NumericField, { unit, heading }: Evidence, middle: num
 /** What may go up by one from line to line, beside the number of the line. */
 const COUNTED: ReadonlySet<FieldName> = new Set(['days', 'deadRunning', 'vatsInUse']);
 
+/** What the numbers themselves speak against. */
+function doubtful(field: NumericField, { heading }: Evidence, content: ColumnContent): number {
+  const { isWhole } = ROLES[field];
+  let doubt = 0;
+  if (isWhole && heading.times === 1 && content.fractions > 0.2) doubt -= 1.4;
+  // A count of fish is whole; a mean of counts may not be, 0.12 is a price.
+  if (isWhole && content.fractions > 0.5 && content.middle < 1) doubt -= 3;
+  if (fieldSpec(field).quantity.unit === 'share' && content.middle > 100.5) doubt -= 3;
+  if (field === 'eggsPerGram' && heading.times !== 1) doubt -= 3;
+  return content.isCounted && !COUNTED.has(field) ? doubt - 2.5 : doubt;
+}
+
 function numberFit(field: NumericField, evidence: Evidence, content: ColumnContent): number {
   const usable = content.filled - content.errors;
   const share = usable > 0 ? content.numbers / usable : 0.5;
   if (share < 0.4) return -4;
-  const whole = ROLES[field].isWhole && evidence.heading.times === 1 && content.fractions > 0.2 ? -1.4 : 0;
-  // A count of fish is whole; a mean of counts may not be, 0.12 is a price.
-  const isNoCount = ROLES[field].isWhole && content.fractions > 0.5 && content.middle < 1 ? -3 : 0;
-  const isShare = fieldSpec(field).quantity.unit === 'share';
-  const over = isShare && content.middle > 100.5 ? -3 : 0;
-  const isLine = content.isCounted && !COUNTED.has(field) ? -2.5 : 0;
   const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
-  return range + whole + isNoCount + isLine + over - 2 * (1 - share);
+  return range + doubtful(field, evidence, content) - 2 * (1 - share);
 }
 
 const DATE_ONLY: readonly FieldName[] = [
@@ -243,22 +298,38 @@ function momentFit(field: FieldName, content: ColumnContent, marks: ReadonlySet<
   return isDated && !isStamped ? -0.9 : 0.4;
 }
 
-function textFit(field: FieldName, content: ColumnContent): number {
+const TAGS: ReadonlySet<FieldName> = new Set([
+  'run',
+  'serial',
+  'receipt',
+  'female',
+  'male',
+  'vat',
+  'size',
+  'feedType',
+]);
+const areSerials = ({ middle, high }: ColumnContent): boolean =>
+  middle > SERIAL_LOW && middle < SERIAL_HIGH && high < 1.15 * middle;
+
+/** Months and weeks are words, dates or small numbers; a week is never a whole date. */
+function periodFit(field: FieldName, content: ColumnContent, usable: number): number {
+  const [moments, words] = [(content.dates + content.clocks) / usable, content.words / usable];
+  const isDay = moments > 0.5 || (areSerials(content) && content.numbers > 0.5 * usable);
+  if (field === 'week' && isDay) return -2;
+  return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
+}
+
+function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence): number {
+  // Thousands or lakhs of something are numbers.
+  if (heading.times !== 1) return -3;
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
-  const moments = (content.dates + content.clocks) / usable;
-  const words = content.words / usable;
-  if (field === 'month' || field === 'week') return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
-  if (moments > 0.5) return -3;
-  const numbers = content.numbers / usable;
-  const isTag = ['run', 'serial', 'receipt', 'female', 'male', 'vat', 'size', 'feedType'].includes(field);
-  if (isTag)
-    return content.fractions > 0.3 && field !== 'size' && field !== 'feedType'
-      ? -2
-      : numbers > 0.5
-        ? -0.3
-        : 0.3;
-  return numbers > 0.5 ? -2.5 : 0.3;
+  if (field === 'month' || field === 'week') return periodFit(field, content, usable);
+  if ((content.dates + content.clocks) / usable > 0.5) return -3;
+  const isNumbered = content.numbers / usable > 0.5;
+  if (!TAGS.has(field)) return isNumbered ? -2.5 : 0.3;
+  if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
+  return isNumbered ? -0.3 : 0.3;
 }
 
 const WORDS_WEIGH = 4;
@@ -273,7 +344,7 @@ export function scoreOf(field: FieldName, evidence: Evidence, content: ColumnCon
       ? numberFit(field as NumericField, evidence, content)
       : kind === 'moment'
         ? momentFit(field, content, evidence.marks)
-        : textFit(field, content);
+        : textFit(field, content, evidence);
   return (
     WORDS_WEIGH * (words >= LEAST_WORDS ? words : 0) +
     fit +

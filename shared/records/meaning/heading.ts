@@ -10,6 +10,8 @@ export interface HeadingSaid {
   readonly unit: UnitSaid | undefined;
   /** 1000 for "Fry ('000)". */
   readonly times: number;
+  /** The text without what a bracket only remarks: "(0.3 mg/kg)" beside a dose in mg. */
+  readonly said: string;
 }
 
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
@@ -55,12 +57,28 @@ class Reader {
   }
 }
 
+/** "(4000/kg)", "(0.5 ml/kg)": a number with its unit says how it is done, not what the column is kept in. */
+function isRemark(inside: string): boolean {
+  const [, number = '', rest = ''] = /^([\d.,]+)\s*(\D+)$/.exec(inside) ?? [];
+  return (
+    number !== '' &&
+    number !== '1' &&
+    (/^\/\s*kg/i.test(rest) || (/\//.test(rest) && unitOfText(rest) !== undefined))
+  );
+}
+
 const remembered = new Map<string, HeadingSaid>();
+
+/** Anything counted in a gram or a millilitre, whatever it is called. */
+const perOf = (text: string): UnitSaid | undefined => {
+  const [, of = '', per = ''] = /(\S*)\s*\/\s*(g|gram|ml)$/i.exec(text.trim()) ?? [];
+  return of === '' || unitOfText(of) ? undefined : unitOfText(`/${per}`);
+};
 
 /** Units written outside brackets: "eggs/g", "per g", "%", "°C". */
 function takeSigns(bare: string, reader: Reader): void {
   const slash = /(\S*)\s*\/\s*(?:g|gram|ml|kg|l|day|jour|dia|hari)\b/i.exec(bare);
-  if (slash) reader.unit ??= unitOfText(slash[0].trim());
+  if (slash) reader.unit ??= unitOfText(slash[0].trim()) ?? perOf(slash[0]);
   const per = /(?:^|\s)(?:per|par|por|tiap|moi|proti|kwa)\s+(g|gr|gram|gramme|grama|gramo|ml)\b/i.exec(bare);
   if (per) reader.unit ??= unitOfText(/ml/i.test(per[1] ?? '') ? '/ml' : '/g');
   if (bare.includes('%')) reader.unit ??= unitOfText('%');
@@ -71,7 +89,8 @@ function takeSigns(bare: string, reader: Reader): void {
 /** A unit or multiplier as the last word; answers what is left. */
 function takeLast(bare: string, reader: Reader): string {
   const last = IN_UNIT.exec(bare)?.[1] ?? '';
-  if (last === '' || SHORT_WORDS.test(last)) return bare;
+  if (last === '' || SHORT_WORDS.test(last) || (reader.unit && unitOfText(last)?.of !== reader.unit.of))
+    return bare;
   const named = unitOfText(last);
   const times = timesOf(last);
   if (named && !reader.unit) reader.unit = named;
@@ -83,10 +102,11 @@ function takeLast(bare: string, reader: Reader): string {
 
 function fresh(text: string): HeadingSaid {
   const reader = new Reader();
-  const bare = text.replace(BRACKETS, (_, inside: string) => reader.take(inside.trim()));
+  const said = text.replace(BRACKETS, (whole, inside: string) => (isRemark(inside.trim()) ? ' ' : whole));
+  const bare = said.replace(BRACKETS, (_, inside: string) => reader.take(inside.trim()));
   takeSigns(bare, reader);
-  const left = takeLast(bare, reader);
-  return { text, words: left.replace(/\s+/g, ' ').trim(), unit: reader.unit, times: reader.times };
+  const left = takeLast(bare.trim(), reader);
+  return { text, words: left.replace(/\s+/g, ' ').trim(), unit: reader.unit, times: reader.times, said };
 }
 
 export function headingOf(text: string): HeadingSaid {

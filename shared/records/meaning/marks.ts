@@ -25,7 +25,11 @@ export type MeaningMark =
   | 'deliver'
   | 'mean'
   | 'weight'
+  | 'week'
   | 'live'
+  | 'in'
+  | 'out'
+  | 'dead'
   | 'sale';
 
 const W = (words: string): RegExp =>
@@ -71,6 +75,13 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
     'mean|average|avg|moyen|moyenne|medio|media|rata-rata|purata|trung binh|tb|gor|each|abw|pm|متوسط|individual',
   ),
   weight: W('weight|wt|poids|peso|berat|bobot|trong luong|ojon|وزن|uzito|kg|pds'),
+  in: W('in|into|in from|entrees?|entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received'),
+  out: W('out|out to|sorties?|saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to'),
+  dead: W(
+    'dead|deaths?|died|morts?|mortes|mortos?|mortas?|muert[oa]s?|bajas|mortality|mortalite|mortalidad[e]?|' +
+      'mati|kematian|chet|mrityu|mora|vifo|waliokufa|نافق|وفيات',
+  ),
+  week: W('week|weekly|wk|semaine|semana|semanal|sem|minggu|mgg|mingguan|hebdo'),
   live: W('artemia|moina|daphnia|live food|nauplii|rotifer|aliment vivant'),
   sale: W(
     'sale|sold|sales|vente|vendu|venda|vendid[oa]s?|venta|vendid[oa]s?|jual|terjual|penjualan|ban|bikri|mauzo|' +

@@ -81,29 +81,65 @@ const KEPT_SO: ReadonlySet<NumericField> = new Set<NumericField>([
   'materialDose',
   'treatAmount',
   'survival',
+  'femaleWeight',
 ]);
+
+/** A title says the thing and then how it is laid out: "Density (no./mL) by tank and day". */
+const partsOf = (title: string): string[] => [
+  ...title
+    .split(/\s[-–—:|]\s|[:;]|\s(?:par|per|by|por|pour|for|untuk|moi|kwa|tiap)\s/i)
+    .map((part) => part.trim()),
+  title,
+];
+
+const AGE = /^(?:d|day|days|j|jour|dia|d[ií]a|hari|ngay|siku|h|w|wk|week|sem|semaine|semana|minggu|din)\b/;
+const LEAST_FISH = 50;
+/** Whole numbers that grow fewer from age to age are the fish still there. */
+const isFishByAge = (columns: readonly Headed[]): boolean =>
+  columns.length >= 2 &&
+  columns.every(
+    ({ header, content }, i) =>
+      AGE.test(fold(header).replace(/(\D)(\d)/g, '$1 $2')) &&
+      content.fractions === 0 &&
+      content.middle >= LEAST_FISH &&
+      (i === 0 || content.middle < (columns[i - 1]?.content.middle ?? 0)),
+  );
+
+interface Guess {
+  readonly field: NumericField;
+  readonly score: number;
+  readonly unit: string | undefined;
+}
+const LEAST_GUESS = 0.8;
+/** The best thing that one title names and the cells can be. */
+function guessFrom(title: string, pooled: ColumnContent, cost: number): Guess | undefined {
+  if (title === '') return undefined;
+  const evidence = evidenceOf(title, '');
+  let best: Guess | undefined;
+  for (const [name, words] of evidence.words) {
+    const field = name as NumericField;
+    if (!KEPT_SO.has(field) || words < 0.3) continue;
+    const score = scoreOf(field, evidence, pooled) + 2 * (words - 0.5) - cost;
+    if (score > (best?.score ?? LEAST_GUESS)) best = { field, score, unit: evidence.unit?.unit };
+  }
+  return best;
+}
 
 /** What the cells of a matrix hold is said by the words above it, or by what its headings have in common. */
 export function repeatedColumns(columns: readonly Headed[], titles: readonly string[]): Matrix {
-  const found = group(columns);
-  const [first] = found;
-  if (first === undefined) return NONE;
-  const one = columns[first];
-  if (!one) return NONE;
-  const parent = one.parent;
-  const pooled = pool(found.map((i) => columns[i]?.content ?? one.content));
-  let best: { field: NumericField; score: number; unit: string | undefined } | undefined;
-  for (const [i, title] of [parent, commonOf(one.header), ...titles].entries()) {
-    if (title === '') continue;
-    const evidence = evidenceOf(title, '');
-    for (const [field, words] of evidence.words) {
-      if (!KEPT_SO.has(field as NumericField) || words < 0.3) continue;
-      const score = scoreOf(field, evidence, pooled) + 2 * (words - 0.5) - 0.2 * i;
-      if (score > 0.8 && (!best || score > best.score))
-        best = { field: field as NumericField, score, unit: evidence.unit?.unit };
-    }
-  }
-  return { columns: new Set(found), field: best?.field, unit: best?.unit };
+  const members = group(columns).flatMap((i) => {
+    const one = columns[i];
+    return one ? [{ i, one }] : [];
+  });
+  const [first] = members;
+  if (!first) return NONE;
+  const pooled = pool(members.map(({ one }) => one.content));
+  const said = [first.one.parent, commonOf(first.one.header), ...titles.flatMap(partsOf)];
+  const [best] = said
+    .flatMap((title, i) => guessFrom(title, pooled, 0.2 * i) ?? [])
+    .sort((a, b) => b.score - a.score);
+  const byAge = isFishByAge(members.map(({ one }) => one)) ? 'fish' : undefined;
+  return { columns: new Set(members.map(({ i }) => i)), field: best?.field ?? byAge, unit: best?.unit };
 }
 
 function pool(contents: readonly ColumnContent[]): ColumnContent {

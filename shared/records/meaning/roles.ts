@@ -35,7 +35,7 @@ export interface Role {
 const COUNT = { units: ['count'], isWhole: true } as const;
 const MONEY = { units: ['money', 'count'], usual: [1, 1e9] } as const;
 const DOSE_CLASSES = ['volume', 'mass', 'units', 'count'] as const;
-const RATE_CLASSES = ['perMass', 'massPerMass', 'units'] as const;
+const RATE_CLASSES = ['perMass', 'massPerMass'] as const;
 const WARM = { units: ['temperature'], usual: [18, 35] } as const;
 const SHARE = { units: ['share'], usual: [0.02, 1] } as const;
 const CLOCK_OR_DATE = (stage: string): readonly string[] => [
@@ -47,13 +47,13 @@ const CLOCK_OR_DATE = (stage: string): readonly string[] => [
 export const ROLES: Readonly<Record<FieldName, Role>> = {
   run: { concepts: { run: 1, serial: 0.3 }, is: ['run_no', 'batch'] },
   date: {
-    concepts: { date: 1, injection_time: 0.35, stocking_date: 0.4, strip_time: 0.2, month: 0.3 },
+    concepts: { date: 1, week: 0.4, injection_time: 0.35, stocking_date: 0.4, strip_time: 0.2, month: 0.3 },
     is: ['date', 'inject_date'],
   },
   species: { concepts: { species: 1 }, is: 'species' },
   female: { concepts: { female_id: 1, run: 0.1 }, is: ['female_tag', 'fish_tag'] },
   male: { concepts: { male_id: 1 }, is: 'male_tag' },
-  operator: { concepts: { person: 1 }, is: 'person' },
+  operator: { concepts: { person: 1 }, is: 'staff' },
   preparation: { concepts: { hormone_name: 1, hormone_volume: 0.4 }, is: 'hormone' },
   vat: { concepts: { tank: 1, substrate: 0.3 }, is: 'tank' },
   material: {
@@ -186,6 +186,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
       quicklime: 0.9,
       buffer_material: 0.85,
       treatment: 0.4,
+      amount: 0.7,
     },
     units: ['mass'],
     is: ['buffer', 'treat_amount'],
@@ -206,6 +207,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   customer: { concepts: { buyer: 1, supplier: 0.5 }, is: 'customer' },
   category: { concepts: { category: 1 }, is: 'category' },
   description: { concepts: { description: 1, remarks: 0.3 }, is: 'description' },
+  reason: { concepts: { reason: 1 }, is: 'reason' },
   feedType: {
     concepts: { feed_type: 1, feed_size: 0.9, live_food: 0.6 },
     units: ['length'],
@@ -261,17 +263,21 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   hardness: { concepts: { hardness: 1 }, units: ['concentration'], is: 'hardness' },
   salinity: { concepts: { salinity: 1 }, units: ['concentration', 'share'], is: 'salinity' },
   treatRate: {
-    concepts: { treatment: 0.5, density: 0.2 },
+    concepts: { treatment: 0.5, hormone_dose_per_kg: 0.6, density: 0.2 },
     units: ['concentration', 'share'],
     is: 'treat_rate',
   },
   treatAmount: {
-    concepts: { grams_given: 0.9, treatment: 0.5 },
+    concepts: { grams_given: 0.9, amount: 0.75, treatment: 0.5 },
     units: ['mass', 'volume'],
     usual: [0.5, 1e5],
     is: ['treat_amount', 'buffer'],
   },
-  opening: { concepts: { opening_stock: 1, carried_forward_row: 0.5 }, ...COUNT, is: 'opening' },
+  opening: {
+    concepts: { opening_stock: 1, alive_count: 0.6, carried_forward_row: 0.5 },
+    ...COUNT,
+    is: 'opening',
+  },
   movedIn: { concepts: { stock_in: 0.9, transferred: 0.8 }, ...COUNT, is: ['moved_in', 'stocked'] },
   movedOut: { concepts: { stock_out: 0.9, transferred: 0.8 }, ...COUNT, is: 'moved_out' },
   sold: { concepts: { sold_number: 1, quantity: 0.5, stock_out: 0.4 }, ...COUNT, is: ['sold', 'qty_sold'] },
@@ -287,16 +293,16 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   length: { concepts: { length: 1 }, units: ['length'], is: ['mean_length', 'fish_length', 'size_sold'] },
   biomass: { concepts: { biomass: 1, harvest: 0.4, sold_weight: 0.4 }, units: ['mass'], is: 'biomass' },
   feedTotal: {
-    concepts: { feed_amount: 0.6, total_row: 0.35 },
+    concepts: { feed_total: 1, feed_amount: 0.6, total_row: 0.35 },
     units: ['mass'],
     is: ['feed_total', 'feed_week'],
   },
   meals: { concepts: { meals: 1 }, units: ['count'], usual: [1, 12], is: 'meals' },
-  density: { concepts: { density: 1 }, is: 'density' },
-  graded: { concepts: { total_row: 0.3 }, ...COUNT, is: 'graded_total' },
+  density: { concepts: { density: 1 }, units: ['perVolume', 'count'], is: 'density' },
+  graded: { concepts: { graded_number: 1, total_row: 0.3 }, ...COUNT, is: 'graded_total' },
   gradeSmall: { concepts: { size_grade: 0.3 }, ...COUNT, is: 'grade_small' },
   gradeMiddle: { concepts: { size_grade: 0.3 }, ...COUNT, is: 'grade_mid' },
-  gradeBig: { concepts: { size_grade: 0.3 }, ...COUNT, is: 'grade_big' },
+  gradeBig: { concepts: { big_fish: 1, size_grade: 0.3 }, ...COUNT, is: 'grade_big' },
   gradeCull: { concepts: { deformed: 1 }, ...COUNT, is: 'grade_cull' },
   priceEach: { concepts: { price: 1, unit_price: 0.7 }, ...MONEY, is: ['price_each', 'unit_price'] },
   priceThousand: {
@@ -318,7 +324,12 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   income: { concepts: { income: 1, stock_in: 0.4, amount: 0.3 }, ...MONEY, is: 'income' },
   expense: { concepts: { expense: 1, cost: 0.8, stock_out: 0.4 }, ...MONEY, is: 'expense' },
   balance: { concepts: { balance: 0.95, profit: 0.6, closing_stock: 0.3 }, ...MONEY, is: 'balance' },
-  deliveryDate: { concepts: { end_date: 0.2 }, is: 'delivery_date' },
-  packWeight: { concepts: { body_weight: 0.2 }, units: ['mass'], usual: [0.1, 60], is: 'pack_weight' },
+  deliveryDate: { concepts: { delivery_date: 1, date: 0.6, end_date: 0.2 }, is: 'delivery_date' },
+  packWeight: {
+    concepts: { pack_weight: 1, body_weight: 0.2 },
+    units: ['mass'],
+    usual: [0.1, 60],
+    is: 'pack_weight',
+  },
   foodPerFish: { concepts: { food_per_fish: 1 }, is: 'food_per_fish' },
 };

@@ -176,6 +176,36 @@ export function isCounted(list: Numbers): boolean {
   return steps >= 3 && ones >= 0.85 * steps;
 }
 
+const middleOf = ({ seen }: Sampled): number => {
+  const kept = Array.from(seen.filter((x) => x > 0)).sort((a, b) => a - b);
+  return kept[kept.length >> 1] ?? NaN;
+};
+/** What is left of fish lies near the fish there were, however many columns stand between. */
+function withNearest(
+  around: number[],
+  usable: readonly number[],
+  result: number,
+  sampled: readonly Sampled[],
+): void {
+  if (usable.length <= MOST_TERMS + 1) return;
+  const own = middleOf(
+    sampled[result] ?? {
+      seen: new Float64Array(0),
+      rounding: new Float64Array(0),
+      zeros: new Float64Array(0),
+      n: 0,
+    },
+  );
+  let best: { readonly column: number; readonly off: number } | undefined;
+  for (const column of usable) {
+    const one = sampled[column];
+    if (!one || column === result) continue;
+    const off = Math.abs(Math.log(middleOf(one) / own));
+    if (off < (best?.off ?? 0.7)) best = { column, off };
+  }
+  if (best && !around.includes(best.column)) around.splice(MOST_TERMS - 1, 1, best.column);
+}
+
 export function sums(
   columns: readonly Numbers[],
   sampled: readonly Sampled[],
@@ -193,6 +223,7 @@ export function sums(
       .filter((column) => column !== result)
       .sort((a, b) => Math.abs(a - result + 0.1) - Math.abs(b - result + 0.1))
       .slice(0, MOST_TERMS);
+    withNearest(around, [...usable, ...rare], result, sampled);
     const [seen, next] = [sampled[result], inOrder[result]];
     if (!seen || !next) return [];
     const plain =

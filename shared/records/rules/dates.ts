@@ -154,6 +154,8 @@ const LEAST_ROWS = 6;
 /** More rows than this share out of order: the table is not sorted by date. */
 const MOST_OUT = 0.1;
 const LONGEST_STEP = 62;
+/** So few days out of order may be a line written late. */
+const WRITTEN_LATE = 3;
 
 function sequence(table: RecordTable): readonly TableVerdict[] | string {
   const dates = table.numbers.date;
@@ -188,9 +190,11 @@ function sequenceVerdict(records: readonly number[], values: readonly number[], 
   const swapped = swappedDay(value);
   const fits =
     swapped !== undefined && swapped >= Math.min(before, next) - 1 && swapped <= Math.max(before, next) + 1;
+  const off = Math.max(Math.min(before, next) - value, value - Math.max(before, next));
   return {
     record: records[k] ?? 0,
     field: 'date',
+    ...(!fits && off <= WRITTEN_LATE ? { severity: 'look' as const } : {}),
     seen: shown('date', value),
     expected: `between ${shown('date', before)} and ${shown('date', next)}`,
     ...(fits ? { proposal: shown('date', swapped) } : {}),

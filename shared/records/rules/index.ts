@@ -14,6 +14,7 @@ import { timingRules } from './timing';
 import { vatRules } from './vats';
 import { waterRules } from './water';
 import { wholeRules } from './whole';
+import { sheetRules } from './whole/bySheets';
 
 /** Every rule, in the order findings are shown. */
 export const RULES: readonly Rule[] = [
@@ -35,6 +36,7 @@ export const RULES: readonly Rule[] = [
   ...vatRules,
   ...formulaBookRules,
   ...wholeRules,
+  ...sheetRules,
 ];
 
 const byId = new Map(RULES.map((rule) => [rule.id, rule]));

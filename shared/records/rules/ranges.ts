@@ -10,11 +10,17 @@ const SHARES = LIMITED.filter((name) => fieldSpec(name).quantity.unit === 'share
 const OTHERS = LIMITED.filter((name) => !SHARES.includes(name));
 const [OTHERS_SET, SHARES_SET] = [new Set(OTHERS), new Set(SHARES)];
 
+/** Several females are often weighed together. */
+const eachOf = (said: RuleFinding, field: NumericField): number =>
+  field === 'femaleWeight' && said.num('females') > 1
+    ? said.num(field) / said.num('females')
+    : said.num(field);
+
 const outside = (said: RuleFinding, fields: ReadonlySet<NumericField>): RuleVerdict[] => {
   const found: RuleVerdict[] = [];
   for (const field of said.given) {
     if (!fields.has(field)) continue;
-    const value = said.num(field);
+    const value = eachOf(said, field);
     const limit = PLAUSIBLE[field];
     if (!limit?.possible || Number.isNaN(value) || (value >= limit.possible[0] && value <= limit.possible[1]))
       continue;

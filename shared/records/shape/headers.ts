@@ -3,7 +3,8 @@ import { valueAt } from '../read/sheetCells';
 import type { SheetCells } from '../read/sheetCells';
 import { unitOfText } from '../columns/units';
 import { fold } from '../words/fold';
-import { startsWith } from '../words/lexicon';
+import { headingOf } from '../meaning/heading';
+import { conceptsOf, monthOf, startsWith } from '../words/lexicon';
 import { isKnownLabel } from './forms';
 import type { Kinds } from './kinds';
 import { KIND } from './kinds';
@@ -134,6 +135,12 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
   }
   if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
     return false;
+  // Months down the side are the lines of a summary.
+  if (
+    run.length > 2 &&
+    labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1)
+  )
+    return false;
   const known = labels.filter(isKnownLabel).length;
   const others = new Set(
     run
@@ -206,7 +213,11 @@ function withParents(kinds: Kinds, header: Header): Header {
     (column) => !header.texts.get(column) && kinds.at(above, column) === KIND.word,
   );
   if (isTitle && !hasGaps) return header;
-  const isGroups = own.length >= 2 || hasGaps || own.some((column) => isSpanned(sheet, above, column));
+  const isGroups =
+    own.length >= 2 ||
+    hasGaps ||
+    own.some((column) => isSpanned(sheet, above, column)) ||
+    (!isTitle && own.some((column) => namesSomething(textAt(sheet, above, column))));
   if (!isGroups) return header;
   return {
     ...header,
@@ -215,6 +226,11 @@ function withParents(kinds: Kinds, header: Header): Header {
     parents: new Map([...over].filter(([c]) => header.texts.get(c))),
   };
 }
+const GROUP_WORDS = 4;
+/** A few words that name something kept in records: "Deaths (no.)" over the columns of the tanks. */
+const namesSomething = (text: string): boolean =>
+  text.split(/\s+/).length <= GROUP_WORDS &&
+  [...conceptsOf(headingOf(text).words).values()].some((score) => score >= 0.6);
 /** A merged cell over some but not all of a table. */
 const isSpanned = ({ merges, rows }: SheetCells, position: number, column: number): boolean =>
   merges.some(

@@ -13,8 +13,13 @@ export type CellKind = (typeof KIND)[keyof typeof KIND];
 /** Signs and words people write for "none" or "not known". */
 const NOTHING =
   /^(?:[-–—]+|n\/?a|nil|none|null|\?+|\.+|x|xx+|#n\/a|not (?:known|taken|done|counted)|nd|unknown|"|'')$/i;
+const DIGIT = /\d/;
 export const isNothingText = (text: string): boolean =>
-  NOTHING.test(text.trim()) || isWord(text, 'value_nil') || isWord(text, 'value_missing');
+  NOTHING.test(text.trim()) ||
+  (!DIGIT.test(text) && (isWord(text, 'value_nil') || isWord(text, 'value_missing')));
+
+/** No figure at all, or a tag of one letter and a number: neither date nor unit (N5000 is money). */
+const WORD_OR_TAG = /^(?:[^\p{N}]*|[a-mo-z][-_]?\d{1,6})$/iu;
 
 const LONGEST = 40;
 const remembered = new Map<string, CellKind>();
@@ -23,7 +28,7 @@ function freshKind(text: string): CellKind {
   const trimmed = text.trim();
   if (trimmed === '') return KIND.blank;
   if (trimmed.length > LONGEST) return KIND.word;
-  if (!/[\p{N}]/u.test(trimmed)) return isNothingText(trimmed) ? KIND.nothing : KIND.word;
+  if (WORD_OR_TAG.test(trimmed)) return isNothingText(trimmed) ? KIND.nothing : KIND.word;
   if (readDate(trimmed, 'day first') !== undefined || readDate(trimmed, 'month first') !== undefined)
     return KIND.date;
   const { value, unit } = readNumber(trimmed, decimalIn(trimmed) ?? '.');

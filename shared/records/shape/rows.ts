@@ -11,8 +11,9 @@ const DOWN_SUM =
   /^=\s*(?:SUM|AVERAGE|SUBTOTAL|COUNT|MAX|MIN)\(\s*(?:\d+\s*,\s*)?\$?([A-Z]{1,3})\$?\d+:\$?([A-Z]{1,3})\$?\d+\s*\)$/i;
 
 const DOWN_RANGE = /^=.*\b(?:SUM|AVERAGE|SUBTOTAL)\(.*?\$?([A-Z]{1,3})\$?(\d+):\$?\1\$?(\d+)/i;
-/** A formula that adds up at least two cells of one column above it. */
+/** Adds up at least two cells of one column above; a sum over another sheet is a figure of its line. */
 const addsDown = (formula: string | undefined): boolean => {
+  if (formula?.includes('!')) return false;
   const match = formula === undefined ? undefined : (DOWN_SUM.exec(formula) ?? DOWN_RANGE.exec(formula));
   if (!match) return false;
   const range = DOWN_RANGE.exec(formula ?? '');

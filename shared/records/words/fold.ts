@@ -4,6 +4,8 @@ const LETTERS: readonly (readonly [RegExp, string])[] = [
   [/ɓ/g, 'b'],
   [/đ/g, 'd'],
   [/ø/g, 'o'],
+  [/œ/g, 'oe'],
+  [/æ/g, 'ae'],
   [/[أإآ]/g, 'ا'],
   [/ة/g, 'ه'],
   [/ى/g, 'ي'],

@@ -160,7 +160,10 @@ export function conceptsOf(heading: string): ReadonlyMap<string, number> {
 
 /** Is the text, whole or as its first words, a form of the concept? For labels of total rows and the like. */
 const begun = new Map<string, readonly string[]>();
+const NUMBERED = /^[a-z]{0,3}[-_]?\d+$/i;
 export function startsWith(text: string, concepts: readonly string[]): boolean {
+  // Tags and numbers of lines begin no sum.
+  if (NUMBERED.test(text)) return false;
   let named = begun.get(text);
   if (!named) {
     if (begun.size > 20_000) begun.clear();

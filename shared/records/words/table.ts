@@ -2193,4 +2193,60 @@ food_per_fish fr: par larve; nauplies par larve
 food_per_fish pt: por larva
 food_per_fish es: por larva
 food_per_fish id: per larva
+reason en: reason; why; cause; reason why; cause of death; purpose; because; why done; sign seen; signs; symptom; symptoms
+reason fr: motif; raison; cause; pourquoi; cause de mortalite; symptome; symptomes
+reason pt: motivo; razao; causa; porque; causa da morte; sintoma; sintomas
+reason es: motivo; razon; causa; por que; causa de muerte; sintoma; sintomas
+reason id: sebab; penyebab; alasan; gejala; keperluan; tujuan
+reason ms: sebab; punca; tujuan
+reason sw: sababu; dalili
+pack_weight en: kg/bag; kg per bag; weight per bag; bag weight; bag size; kg in bag; wt/bag; pack size; kg/sack; kg/pack
+pack_weight fr: kg/sac; kg par sac; poids du sac; poids par sac
+pack_weight pt: kg/saco; kg/sc; kg por saco; peso do saco; peso saco
+pack_weight es: kg/saco; kg/bolsa; kg por saco; peso del saco; kg/bulto
+pack_weight id: kg/karung; kg/sak; isi karung; berat karung; kg/zak
+graded_number en: graded; number graded; no graded; fish graded; total graded; total sorted; sorted; grading total
+graded_number fr: tries; nombre trie; total trie; poissons tries
+graded_number pt: classificados; total classificado; triados
+graded_number es: clasificados; total clasificado; seleccionados
+graded_number id: disortir; jumlah sortir; total sortir; hasil sortir
+big_fish en: shooters; jumpers; shooter; jumper; cannibals; oversize; big ones
+big_fish fr: tetes de lot; cannibales
+big_fish pt: canibais; cabeceiras; cabeca de lote
+big_fish es: canibales; cabezas de lote; punteros
+big_fish id: kanibal; pemangsa
+sample_count fr: oeufs observes; oeufs comptes; oeufs examines; ovules observes; nb observes; nb compte
+sample_count pt: ovos observados; ovos contados; ovos examinados; contados; observados
+sample_count es: huevos observados; huevos contados; huevos examinados; observados; contados
+sample_count id: telur diamati; telur dihitung; telur dicek; jumlah diamati
+sample_count en: eggs observed; eggs checked; eggs examined; eggs looked at; eggs counted; no. checked; n checked
+fertilised_share fr: ~% fec; ~% fec.; ~% fecond.; taux fecond; t. fecond; fecond %; % fecondes; fec %
+fertilised_share es: ~% fec; ~% fec.; % fecund.; fec %; tasa fec.; % fecundados
+fertilised_share pt: ~% fec; ~% fec.; % fecund.; fec %; taxa fec.; % fecundados; tx fecundacao
+fertilised_share en: fert %; % fert; fert. rate; %fert
+feed_type pt: grao; granulometria; calibre; tamanho do grao; pellet
+feed_type es: granulometria; calibre; tamano de pellet; grano
+feed_type fr: granulometrie; calibre; taille granule; granule
+feed_type id: ukuran pakan; ukuran pelet; diameter pelet
+quantity en: bags; sacks; no. of bags; bag; cartons; packets; tins
+quantity fr: sacs; nb de sacs; cartons
+quantity pt: sacos; sacas; n sacos; caixas
+quantity es: sacos; bultos; bolsas; cajas
+quantity id: karung; sak; zak; dus
+status en: condn; condition; cond.; body condition; maturity; stage
+body_weight en: weighing; weighings; weights; weight check
+body_weight fr: pesee; pesees
+body_weight pt: pesagem; pesagens; biometria
+body_weight es: pesaje; pesajes; biometria
+body_weight id: penimbangan; timbang
+feed_total en: feed/week; feed/wk; feed per week; weekly feed; total feed; feed total; feed this week
+feed_total fr: aliment/semaine; aliment/sem; aliment par semaine; total aliment; aliment total
+feed_total pt: racao/semana; racao/sem; racao semana; racao semanal; racao total
+feed_total es: alimento/semana; alim. semana; alimento semana; alim/sem; alimento semanal; alimento total
+feed_total id: pakan/minggu; pakan per minggu; total pakan; jumlah pakan
+delivery_date en: delivery date; delivered on; delivered; date delivered; collection date; collected on; pick up date; date of delivery
+delivery_date fr: livre le; date livraison; date de livraison; livraison le; a livrer le; enleve le
+delivery_date pt: entrega; data entrega; data da entrega; entregue em
+delivery_date es: entrega; fecha entrega; fecha de entrega; entregado el
+delivery_date id: tgl kirim; tanggal kirim; tgl ambil; tgl antar; dikirim
 `;

@@ -100,6 +100,51 @@ test('what was typed comes back where it was: counts, ticks, the log, money', ()
     expect([key, cells[key]]).toEqual([key, value]);
 });
 
+test('what was ticked for work that a new plan has no more stands in the log, and what follows it is read', () => {
+  const { typed } = read(model);
+  const ticks = [
+    {
+      batch: 'B1',
+      task: 'Hand over',
+      order: 'A buyer who has gone away',
+      later: 0,
+      done: 46_440.5,
+      by: 'Ama',
+    },
+    { batch: 'B99', task: 'Inject', later: 0, done: 'done', by: 'Kofi' },
+  ];
+  const log = [{ at: 46_441.5, batch: 'B1', what: 'died', number: 3 }];
+  const once = read(livingBook(book, plan, { ...typed, calendar: ticks, log }));
+  expect(once.typed.log.map(({ note }) => note)).toEqual([
+    undefined,
+    expect.stringContaining('Hand over (Done'),
+    expect.stringContaining('Kept of B99, Calendar: Inject (Done done, By Kofi)'),
+  ]);
+  // A long remark alone in its line does not end the log; planned again, nothing is said twice.
+  const more = {
+    ...once.typed,
+    log: [...once.typed.log, { at: 46_442.5, batch: 'B1', what: 'died', number: 4 }],
+  };
+  const twice = read(livingBook(book, plan, more));
+  expect(twice.typed.log).toHaveLength(4);
+  expect(twice.plan.batches[0]?.events.map(({ number }) => number)).toEqual([3, 4]);
+});
+
+test('work of a batch that is over is listed where it was ticked off, and only there', () => {
+  const over = {
+    ...plan,
+    batches: plan.batches.map((b, i) => (i === 0 ? { ...b, state: 'over' as const } : b)),
+  };
+  const name = plan.batches[0]?.name ?? '';
+  const calendar = [{ batch: name, task: 'Inject', order: '', later: 0, done: 'done', by: 'Ama' }];
+  const { typed } = read(model);
+  const again = read(livingBook(book, over, { ...typed, calendar }));
+  expect(again.typed.calendar).toEqual([
+    expect.objectContaining({ batch: name, task: 'Inject', done: 'done', by: 'Ama' }),
+  ]);
+  expect(again.typed.log).toEqual([]);
+});
+
 test('a sheet that is gone, or headings that are gone, are said', () => {
   const without = readBook(model.sheets.filter(({ name }) => name !== 'Orders').map(gridOf), '');
   expect(without).toMatchObject({ kind: 'unreadable', faults: [expect.stringContaining('“Orders”')] });

@@ -1,13 +1,17 @@
-/** Run by strangers.test.ts in a plain Node process: checks the books of strangers.ts, prints JSON. */
+/** Run by strangers.test.ts in a plain Node process: checks the books of strangers.ts or otherHands.ts, prints JSON. */
 import type { AuditReport } from '../../../shared/records/findings/run';
 import { cellName } from '../../../shared/records/read/sheetCells';
 import { addressOf } from '../../../shared/sheet/formula/address';
 import { audit, sheetOf } from '../../records/support/grid';
 import type { StrangeBook } from './strangers';
+import { cleanOthers, spoiltOthers } from './otherHands';
 import { cleanStrangers, spoiltStrangers } from './strangers';
 
 const TODAY = 47_200;
 const SEED = Number(process.argv[2] ?? 7);
+const isOthers = process.argv[3] === 'others';
+const cleanBooks = isOthers ? cleanOthers : cleanStrangers;
+const spoiltBooks = isOthers ? spoiltOthers : spoiltStrangers;
 const CLEAN_TIMES = 3;
 const EACH = 4;
 
@@ -80,7 +84,7 @@ function readings(book: StrangeBook, report: AuditReport): void {
 let cells = 0;
 const alarms: string[] = [];
 for (let time = 0; time < CLEAN_TIMES; time++)
-  for (const book of cleanStrangers(SEED + 1000 * time)) {
+  for (const book of cleanBooks(SEED + 1000 * time)) {
     const report = check(book);
     cells += book.sheets.reduce((n, one) => n + one.cells.flat().filter((cell) => cell !== null).length, 0);
     alarms.push(
@@ -93,7 +97,7 @@ for (let time = 0; time < CLEAN_TIMES; time++)
 
 let [faults, found] = [0, 0];
 const missed: string[] = [];
-for (const book of spoiltStrangers(SEED + 77, EACH)) {
+for (const book of spoiltBooks(SEED + 77, EACH)) {
   const { fault } = book;
   if (!fault) continue;
   faults++;

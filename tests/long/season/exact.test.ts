@@ -7,9 +7,12 @@ import { percent, quote } from '../../support/figures';
 
 const WHOLE_ORDERS = 0.004;
 
-test('sixty tiny seasons: none more than 2 % below the optimum of HiGHS, none above it', async () => {
+/** LONG=full solves all sixty; some are enough from day to day. */
+const SEASONS = process.env['LONG'] === 'full' ? 60 : 20;
+
+test(`${SEASONS} tiny seasons: none more than 2 % below the optimum of HiGHS, none above it`, async () => {
   const gaps: number[] = [];
-  for (let seed = 0; seed < 60; seed++) {
+  for (let seed = 0; seed < SEASONS; seed++) {
     const { problem } = batchProblemOf(tinyBook(seed), 'mean');
     const { worth: best, isProven } = await bestWorth(problem);
     if (!isProven) continue;
@@ -30,7 +33,7 @@ test('sixty tiny seasons: none more than 2 % below the optimum of HiGHS, none ab
     percent(Math.max(...gaps)),
     'Furthest below the best possible plan, of small seasons solved exactly',
   );
-  expect(gaps.length).toBeGreaterThanOrEqual(55);
+  expect(gaps.length).toBeGreaterThanOrEqual(0.9 * SEASONS);
   expect(Math.max(...gaps)).toBeLessThanOrEqual(0.02);
   expect(Math.min(...gaps)).toBeGreaterThan(-0.001);
 }, 900_000);

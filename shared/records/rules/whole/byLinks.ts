@@ -170,7 +170,10 @@ function allowed(table: RecordTable, link: Link): number {
         pattern.result === fields[0] &&
         fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
     );
-    return isKnown || link.inputs.length > 2 ? 0.3 : 0.07;
+    if (isKnown) return link.holds >= 5 ? 0.4 : 0.3;
+    // A product without a factor of its own that holds so often is no chance, whatever the columns are thought to be.
+    const isPlain = link.kind === 'product' && isPower(link.factor) && link.holds >= 8;
+    return link.inputs.length > 2 ? 0.3 : isPlain ? 0.2 : 0.07;
   }
   return link.holds >= 8 ? 0.2 : 0.13;
 }

@@ -14,22 +14,29 @@ interface Dated {
   readonly column: number;
   readonly values: Float64Array;
 }
-const dateColumns = (table: RecordTable): Dated[] =>
-  table.columns.flatMap(({ moments }, column) => {
-    if (!moments) return [];
-    const kept = moments.values.filter((x) => !Number.isNaN(x));
-    return kept.length >= 3 && kept.filter(isDated).length >= 0.8 * kept.length
-      ? [{ column, values: moments.values }]
-      : [];
-  });
-const clockColumns = (table: RecordTable): Dated[] =>
-  table.columns.flatMap(({ moments }, column) => {
-    if (!moments) return [];
-    const kept = moments.values.filter((x) => !Number.isNaN(x));
-    return kept.length >= 3 && kept.filter(isClock).length >= 0.8 * kept.length
-      ? [{ column, values: moments.values }]
-      : [];
-  });
+/** Columns of which at least four in five moments are of the kind; worked out once a table. */
+const columnsOf = (isOne: (value: number) => boolean): ((table: RecordTable) => readonly Dated[]) => {
+  const known = new WeakMap<RecordTable, readonly Dated[]>();
+  return (table) => {
+    let found = known.get(table);
+    if (!found) {
+      found = table.columns.flatMap(({ moments }, column) => {
+        if (!moments) return [];
+        let [kept, fitting] = [0, 0];
+        for (const x of moments.values) {
+          if (Number.isNaN(x)) continue;
+          kept++;
+          if (isOne(x)) fitting++;
+        }
+        return kept >= 3 && fitting >= 0.8 * kept ? [{ column, values: moments.values }] : [];
+      });
+      known.set(table, found);
+    }
+    return found;
+  };
+};
+const dateColumns = columnsOf(isDated);
+const clockColumns = columnsOf(isClock);
 
 const dateWord = (serial: number): string => `${dayText(serial)} ${dayParts(serial).year}`;
 
@@ -144,7 +151,7 @@ function pairFaults(table: RecordTable): Suspicion[] {
         const gap = gaps[record] ?? NaN;
         if (Math.abs(gap - own.middle) > limit || gap < 0) records.push(record);
       }
-      if (records.length > Math.max(1, 0.25 * own.n) || records.length > 400) return [];
+      if (records.length > Math.max(2, 0.3 * own.n) || records.length > 400) return [];
       const found = records.flatMap((record): Suspicion[] => {
         const gap = gaps[record] ?? NaN;
         const off = gap - own.middle;
@@ -168,7 +175,7 @@ function pairFaults(table: RecordTable): Suspicion[] {
           },
         ];
       });
-      return found.length > Math.max(1, 0.25 * own.n) ? [] : found;
+      return found.length > Math.max(2, 0.3 * own.n) ? [] : found;
     }),
   );
 }
@@ -307,6 +314,10 @@ function suspectSpans(
 }
 
 const SPANS = new Set<string>(['latency', 'incubationHours', 'minutes', 'days']);
+const NAMED_SPANS = new Map([
+  ['minutes', 'startTime endTime'],
+  ['latency', 'injected stripped'],
+]);
 const SPAN_UNITS = new Set(['h', 'min', 'd']);
 
 /** A column of numbers that is the time between two clocks or days of the line. */
@@ -331,6 +342,9 @@ const clocksIn = ({ values }: Dated): boolean =>
   isClock(Array.from(values).find((x) => !Number.isNaN(x)) ?? NaN);
 // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: Float64Array): Suspicion[] {
+  const fields = [a, b].map((one) => table.mapping[one.column]?.field).join(' ');
+  // Start, end and the time between by their own names.
+  const isNamed = NAMED_SPANS.get(table.mapping[column]?.field ?? '') === fields;
   for (const factor of clocksIn(a) ? [HOURS, 1440] : [1, HOURS]) {
     const broken: number[] = [];
     let tried = 0;
@@ -349,7 +363,8 @@ function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: 
       )
         broken.push(record);
     }
-    if (tried < 4 || broken.length > Math.max(1, 0.3 * tried) || new Set(list).size < 3) continue;
+    if (tried < 4 || broken.length > Math.max(1, (isNamed ? 0.5 : 0.3) * tried) || new Set(list).size < 3)
+      continue;
     return broken.map((record) => ({
       rule: 'WHOLE.STATED',
       weight: 1.6,
@@ -369,7 +384,40 @@ function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: 
   return [];
 }
 
+const LEAST_DATES = 5;
+const LEAST_YEARS_OFF = 200;
+/** A day years away from all others of its column, that one slip of the year would bring among them. */
+function farDays(table: RecordTable): Suspicion[] {
+  return dateColumns(table).flatMap(({ column, values }): Suspicion[] => {
+    const days = Array.from(values.filter(isDated)).sort((x, y) => x - y);
+    if (days.length < LEAST_DATES) return [];
+    const [low, high] = [0.1, 0.9].map((share) => days[Math.floor(share * (days.length - 1))] ?? NaN) as [
+      number,
+      number,
+    ];
+    const reach = Math.max(LEAST_YEARS_OFF, high - low);
+    const far = Array.from(values.entries()).filter(
+      ([, x]) => isDated(x) && (x < low - reach || x > high + reach),
+    );
+    if (far.length > Math.max(1, 0.1 * days.length)) return [];
+    return far.flatMap(([record, x]): Suspicion[] => {
+      const meant = slippedTo(x, low - reach / 2, high + reach / 2);
+      return meant === undefined
+        ? []
+        : [
+            {
+              rule: 'WHOLE.DATE',
+              weight: 1.8,
+              cells: [{ record, column, share: 1, meant }],
+              sentence: `${dateWord(x)} under "${headingAt(table, column)}" is far from all others, ${dateWord(low)} to ${dateWord(high)}.`,
+            },
+          ];
+    });
+  });
+}
+
 export const bySuspectMoments = (table: RecordTable): Suspicion[] => [
+  ...farDays(table),
   ...dateColumns(table).flatMap((one, i) => orderFaults(table, one, i === 0)),
   ...pairFaults(table),
   ...clockFaults(table),

@@ -87,7 +87,7 @@ const firstFilled = (table: RecordTable, record: number): number =>
 /** Names that stand for one record each: in a column where nearly all differ, the same one twice. */
 const NAMES: readonly FieldName[] = ['run', 'receipt', 'serial', 'female', 'male'];
 export function repeatedNames(table: RecordTable): Suspicion[] {
-  return table.columns.flatMap(({ run, plain, content }, column): Suspicion[] => {
+  return table.columns.flatMap(({ run, content }, column): Suspicion[] => {
     const field = table.mapping[column]?.field;
     if (!field || !NAMES.includes(field)) return [];
     const first = new Map<string, number>();
@@ -102,7 +102,7 @@ export function repeatedNames(table: RecordTable): Suspicion[] {
     }
     if (filled < 5 || again.length > Math.max(1, 0.08 * filled)) return [];
     // A male serves several runs, and where numbers are few, some come again by chance.
-    if (field === 'male' || (content.numbers > 0.8 * content.filled && new Set(plain).size < 5)) return [];
+    if (field === 'male' || (content.numbers > 0.8 * content.filled && first.size < 5)) return [];
     return again.map((record) => ({
       rule: 'WHOLE.NAME',
       weight: 1.8,

@@ -3,6 +3,7 @@ import type { RecordTable } from '../../table';
 import type { SheetExample, TableRule, TableVerdict } from '../rule';
 import { plain } from '../show';
 import { bySuspectLinks } from './byLinks';
+import { brokenChains, leapsInMatrix, moreWithAge, unlikeItsGroup } from './byChains';
 import { negatives, offNumbers, overHundred, strangeWords, wildNumbers } from './byColumns';
 import { bySuspectMoments } from './byMoments';
 import { morePartThanWhole, risesAlone, shrinking, warmMornings } from './byParts';
@@ -36,6 +37,10 @@ function judged(table: RecordTable): readonly Blamed[] {
       ...shrinking(table),
       ...repeatedNames(table),
       ...copiedDown(table),
+      ...brokenChains(table),
+      ...unlikeItsGroup(table),
+      ...leapsInMatrix(table),
+      ...moreWithAge(table),
     ];
     // What a line entered twice breaks is explained by that.
     const open = others.filter(({ cells }) => !cells.some(({ record }) => twice.has(record)));
@@ -66,6 +71,7 @@ const verdictsOf = (table: RecordTable, id: string): TableVerdict[] =>
       ];
     });
 
+const round1 = (x: number): number => Math.round(10 * x) / 10;
 type Row = readonly (string | number | null)[];
 const HEAD: Row = ['Col A', 'Col B', 'Col C'];
 const product = (odd: number, value: number): SheetExample['sheets'] => ({
@@ -236,6 +242,74 @@ export const wholeRules: readonly TableRule[] = [
         Sheet: [
           ['Fish', 'Female weight (kg)', 'Hormone (mL)'],
           ...[1, 1.4, 0.8, 2, 1.6, 1.2, 0.9, 1.8].map((x, i): Row => [`F${i}`, x, x / 2]),
+        ],
+      }),
+    ],
+  ),
+  rule(
+    'WHOLE.CHAIN',
+    'A product that does not come out',
+    'Larvae by eggs and shares, amounts by rate and volume, money by number and price, whatever the units.',
+    'One of the figures of the line is wrong by a factor.',
+    [
+      fires(
+        {
+          Sheet: [
+            ['Run', 'Eggs', 'Fertilised %', 'Hatched %', 'Larvae'],
+            ...[70, 62, 75, 15, 68, 72].map((hatch, i): Row => [
+              `R${i + 1}`,
+              90000 + 7300 * i,
+              80,
+              hatch,
+              Math.round((90000 + 7300 * i) * 0.008 * (i === 3 ? 60 : hatch)),
+            ]),
+          ],
+        },
+        'too much',
+        'Four times the larvae that 15 % would give.',
+      ),
+      quiet({
+        Sheet: [
+          ['Run', 'Eggs', 'Fertilised %', 'Hatched %', 'Larvae'],
+          ...[70, 62, 75, 60, 68, 72].map((hatch, i): Row => [
+            `R${i + 1}`,
+            90000 + 7300 * i,
+            80,
+            hatch,
+            Math.round((90000 + 7300 * i) * 0.008 * hatch),
+          ]),
+        ],
+      }),
+    ],
+  ),
+  rule(
+    'WHOLE.KEPT',
+    'A tank or a bag of another size',
+    'The water of a tank and the weight of a bag, which stay from line to line.',
+    'A digit was mistyped; the dose worked out from it is wrong.',
+    [
+      fires(
+        {
+          Sheet: [
+            ['Tank', 'Volume (L)', 'pH'],
+            ...Array.from({ length: 12 }, (_, i): Row => [
+              `T${1 + (i % 2)}`,
+              i === 5 ? 505 : i % 2 ? 550 : 800,
+              round1(6.5 + 0.1 * (i % 5)),
+            ]),
+          ],
+        },
+        'in the other lines',
+        '505 L where the tank holds 550.',
+      ),
+      quiet({
+        Sheet: [
+          ['Tank', 'Volume (L)', 'pH'],
+          ...Array.from({ length: 12 }, (_, i): Row => [
+            `T${1 + (i % 2)}`,
+            i % 2 ? 550 : 800,
+            round1(6.5 + 0.1 * (i % 5)),
+          ]),
         ],
       }),
     ],
