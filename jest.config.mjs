@@ -56,7 +56,10 @@ export default {
     },
     folder('pane', { testEnvironment: 'jsdom', testMatch: ['<rootDir>/tests/taskpane/**/*.test.ts'] }),
     folder('office'),
-    folder('browser'),
+    folder('browser', {
+      globalSetup: '<rootDir>/tests/browser/support/startShared.ts',
+      globalTeardown: '<rootDir>/tests/browser/support/stopShared.ts',
+    }),
     // Simulations, searches and fuzzing: `npm run test:long`, not part of `npm test`.
     folder('long'),
   ],

@@ -25,6 +25,7 @@ export const GUIDE_IDS = [
   'HATCH.WHY',
   'LARVAE.WHY',
   'BAG.FISH',
+  'BAG.DEAD',
   'COUNT.OUT',
   'CHLORINE.DOSE',
   'CHLORINE.NEUTRALISE',

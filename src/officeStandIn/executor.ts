@@ -137,10 +137,15 @@ const readsOnly = (body: RequestBody): boolean =>
   ) &&
   Object.values(body.ObjectPaths).every((p) => p.ObjectPathType !== PathType.method || isReading(p.Name));
 
-async function runAll(batch: Batch, actions: readonly ActionInfo[]): Promise<ResponseBody> {
+async function runAll(
+  batch: Batch,
+  actions: readonly ActionInfo[],
+  breathe: ExecutorOptions['breathe'],
+): Promise<ResponseBody> {
   const results: ActionResult[] = [];
   for (const [i, action] of actions.entries()) {
     try {
+      await breathe?.();
       results.push({ ActionId: action.Id, Value: await perform(batch, action) });
     } catch (error) {
       const code = error instanceof ApiFailure ? error.code : 'GeneralException';
@@ -163,6 +168,8 @@ async function runAll(batch: Batch, actions: readonly ActionInfo[]): Promise<Res
 
 export interface ExecutorOptions {
   readonly openWorkbook?: (base64: string) => Awaitable<void>;
+  /** Asked before each action: a page that has to answer meanwhile waits here for a moment now and then. */
+  readonly breathe?: () => Awaitable<void>;
 }
 
 export function createExecutor(book: StandInBook, options: ExecutorOptions = {}): Executor {
@@ -179,7 +186,8 @@ export function createExecutor(book: StandInBook, options: ExecutorOptions = {})
     const batch: Batch = { env, paths: body.ObjectPaths, objects: new Map() };
     // The user may have typed since the last batch.
     env.isStale = true;
-    return readsOnly(body) ? runAll(batch, body.Actions) : book.group(() => runAll(batch, body.Actions));
+    const all = () => runAll(batch, body.Actions, options.breathe);
+    return readsOnly(body) ? all() : book.group(all);
   };
   return {
     // One batch at a time, in the order they were sent.

@@ -114,6 +114,92 @@ test('a sheet goes to paper with its values, title rows and page set-up', async 
   expect(text).not.toContain('Workbooks…');
 });
 
+/**
+ * A stand-in for the browser's list of files, which only a person can press: the file lies in memory, with the
+ * methods of the File System Access specification that the page uses.
+ */
+async function layFile(isReadOnly: boolean): Promise<void> {
+  const { bytes } = await ask(session.page, 'saveFile');
+  await session.page.evaluate(
+    ([content, readOnly]) => {
+      const disk = { bytes: Uint8Array.from(content), modified: 1000, writes: 0 };
+      const handle = {
+        name: 'Mine.xlsx',
+        getFile: () => Promise.resolve(new File([disk.bytes], 'Mine.xlsx', { lastModified: disk.modified })),
+        queryPermission: () => Promise.resolve(readOnly ? 'denied' : 'prompt'),
+        requestPermission: () => Promise.resolve(readOnly ? 'denied' : 'granted'),
+        createWritable: () => {
+          let next = new Uint8Array();
+          return Promise.resolve({
+            write: (data: Uint8Array<ArrayBuffer>) => {
+              next = data;
+              return Promise.resolve();
+            },
+            close: () => {
+              Object.assign(disk, { bytes: next, modified: disk.modified + 1, writes: disk.writes + 1 });
+              return Promise.resolve();
+            },
+            abort: () => Promise.resolve(),
+          });
+        },
+      };
+      Object.assign(window, { disk, showOpenFilePicker: () => Promise.resolve([handle]) });
+    },
+    [Object.values(bytes as unknown as Record<string, number>), isReadOnly] as const,
+  );
+}
+const writes = (): Promise<number> =>
+  session.page.evaluate(() => (window as unknown as { disk: { writes: number } }).disk.writes);
+async function openMine(): Promise<void> {
+  await session.page.click('#open');
+  await session.page.getByText('Mine.xlsx is open.').waitFor();
+}
+
+test('a file opened from the disk is saved back into it; changed elsewhere, the page asks first', async () => {
+  const { page } = session;
+  await ask(page, 'newBook');
+  await typeInto(page, 'A1', '1');
+  await layFile(false);
+  await openMine();
+  await typeInto(page, 'A1', '2');
+  await page.click('#save');
+  await page.getByText('Mine.xlsx is saved.').waitFor();
+  expect(await writes()).toBe(1);
+  await openMine();
+  expect(await ask(page, 'getValue', 'A1')).toBe(2);
+  // Another program writes to it meanwhile: a copy goes to the downloads unless the person wants otherwise.
+  await page.evaluate(() => {
+    (window as unknown as { disk: { modified: number } }).disk.modified += 5;
+  });
+  await page.click('#save');
+  await page.getByText('Mine.xlsx was changed elsewhere').waitFor();
+  const download = page.waitForEvent('download');
+  await page.click('#dialog-no');
+  expect((await download).suggestedFilename()).toMatch(/\.xlsx$/);
+  expect(await writes()).toBe(1);
+  await page.click('#save');
+  await page.click('#dialog-yes');
+  await page.getByText('Mine.xlsx is saved.').waitFor();
+  expect(await writes()).toBe(2);
+});
+
+test('where the person does not let the page write, the file goes to the downloads', async () => {
+  const { page } = session;
+  await layFile(true);
+  await openMine();
+  const download = page.waitForEvent('download');
+  await page.click('#save');
+  await download;
+  expect(await writes()).toBe(0);
+  await page.evaluate(() => {
+    Object.assign(window, { showOpenFilePicker: undefined });
+  });
+  // A browser without it shows its own list of files.
+  const chooser = page.waitForEvent('filechooser');
+  await page.click('#open');
+  await chooser;
+});
+
 test('no serious finding in the bar, the start list and the toolbar (axe-core)', async () => {
   const { page } = session;
   await page.evaluate(readFileSync('node_modules/axe-core/axe.min.js', 'utf8'));

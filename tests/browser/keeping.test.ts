@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, picture, typeInto, until, untilReady } from './support/localSheet';
+import { ask, kill, openLocalSheet, picture, typeInto, until, untilReady } from './support/localSheet';
 
 /** Nothing typed is lost: a killed tab, a second tab on the same workbook, a full disk, no network. */
 
@@ -21,20 +21,6 @@ async function another(address = session.url): Promise<Page> {
   await page.goto(address);
   await untilReady(page);
   return page;
-}
-
-/** The browser ends the tab's process: no closing event runs in it. */
-async function kill(page: Page): Promise<void> {
-  const devtools = await page.context().newCDPSession(page);
-  const gone = new Promise<void>((resolve) => {
-    page.once('crash', () => {
-      resolve();
-    });
-  });
-  // Never answered: there is nobody left to answer.
-  void devtools.send('Page.crash').catch(() => undefined);
-  await gone;
-  await page.close();
 }
 
 test('an empty workbook nobody typed into is not kept', async () => {

@@ -1,3 +1,5 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Session } from './support/localSheet';
 import { ask, openLocalSheet, openExample, typeInto, untilReady } from './support/localSheet';
 
@@ -5,7 +7,7 @@ import { ask, openLocalSheet, openExample, typeInto, untilReady } from './suppor
 
 let session: Session;
 beforeAll(async () => {
-  session = await openLocalSheet();
+  session = await openLocalSheet({ keepsSite: true });
 });
 afterAll(async () => {
   await session.close();
@@ -25,6 +27,33 @@ test('the page can be put among the programs of the machine', async () => {
     expect(await page.evaluate(async (address) => (await fetch(address)).ok, src)).toBe(true);
 });
 
+test('a newer site is there: the page says so, goes on with the old one, and uses it when asked', async () => {
+  const { page, folder = '' } = session;
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, {
+    timeout: 120_000,
+  });
+  // Another version of the site: its first page says so, and its worker keeps it under another name.
+  const change = (file: string, from: RegExp, to: string): void => {
+    const text = readFileSync(join(folder, file), 'utf8');
+    expect(text).toMatch(from);
+    writeFileSync(join(folder, file), text.replace(from, to));
+  };
+  change('index.html', /<title>[^<]*<\/title>/, '<title>A newer one</title>');
+  change('sw.js', /spawnbook-site-/, 'spawnbook-site-newer-');
+  await page.reload();
+  await untilReady(page);
+  expect(await page.title()).not.toBe('A newer one');
+  await page.getByText('A newer Spawnbook is here; it is used at the next start.').waitFor();
+  await typeInto(page, 'A1', 'typed before');
+  await ask(page, 'keepNow');
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await page.waitForFunction(() => document.title === 'A newer one');
+  await untilReady(page);
+  expect(await ask(page, 'getValue', 'A1')).toBe('typed before');
+  const caches_ = await page.evaluate(() => caches.keys());
+  expect(caches_).toEqual([expect.stringContaining('newer')]);
+});
+
 test('server gone: sheet, functions, pane, examples, files still work', async () => {
   const { page } = session;
   await page.evaluate(async () => {
@@ -33,7 +62,7 @@ test('server gone: sheet, functions, pane, examples, files still work', async ()
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, {
     timeout: 120_000,
   });
-  session.stopServer();
+  await session.stopServer();
   const offline = await page.context().newPage();
   const wrong: string[] = [];
   offline.on('pageerror', (error) => wrong.push(error.message));

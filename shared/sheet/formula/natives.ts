@@ -20,17 +20,17 @@ const flat = (args: readonly (Operand | undefined)[]): Cell[] =>
 /** Numbers as SUM sees them: text and booleans inside ranges are passed over, typed ones are converted. */
 export function numbers(args: readonly (Operand | undefined)[]): number[] | CellError {
   const found: number[] = [];
-  for (const arg of args) {
-    for (const cell of isGrid(arg) ? arg.flat() : [arg ?? null]) {
-      if (isError(cell)) return cell;
-      if (typeof cell === 'number') found.push(cell);
-      else if (!isGrid(arg)) {
-        const read = toNumber(cell);
-        if (isError(read)) return read;
-        found.push(read);
-      }
+  for (const arg of args)
+    if (isGrid(arg)) {
+      for (const line of arg)
+        for (const cell of line)
+          if (typeof cell === 'number') found.push(cell);
+          else if (isError(cell)) return cell;
+    } else {
+      const read = toNumber(arg ?? null);
+      if (isError(read)) return read;
+      found.push(read);
     }
-  }
   return found;
 }
 

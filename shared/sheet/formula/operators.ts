@@ -80,16 +80,35 @@ const comparison = (operator: string, order: number): boolean => {
   }
 };
 
-function cellOperator(operator: string, a: Cell, b: Cell): Cell {
+/** One function for each operator, so that a grid of cells does not ask again which one it is. */
+type OnCells = (a: Cell, b: Cell) => Cell;
+const compares =
+  (operator: string): OnCells =>
+  (a, b) => {
+    if (typeof a === 'number' && typeof b === 'number') return comparison(operator, a - b);
+    if (isError(a)) return a;
+    return isError(b) ? b : comparison(operator, compare(a, b));
+  };
+const calculates =
+  (operator: string): OnCells =>
+  (a, b) => {
+    if (typeof a === 'number' && typeof b === 'number') return arithmetic(operator, a, b);
+    if (isError(a)) return a;
+    if (isError(b)) return b;
+    const x = toNumber(a);
+    if (isError(x)) return x;
+    const y = toNumber(b);
+    return isError(y) ? y : arithmetic(operator, x, y);
+  };
+const joins: OnCells = (a, b) => {
   if (isError(a)) return a;
-  if (isError(b)) return b;
-  if (operator === '&') return `${String(toText(a))}${String(toText(b))}`;
-  if ('=<>'.includes(operator.charAt(0))) return comparison(operator, compare(a, b));
-  const x = toNumber(a);
-  if (isError(x)) return x;
-  const y = toNumber(b);
-  return isError(y) ? y : arithmetic(operator, x, y);
-}
+  return isError(b) ? b : `${String(toText(a))}${String(toText(b))}`;
+};
+const ON_CELLS: Readonly<Record<string, OnCells>> = {
+  '&': joins,
+  ...Object.fromEntries(['=', '<>', '<', '>', '<=', '>='].map((one) => [one, compares(one)])),
+  ...Object.fromEntries(['+', '-', '*', '/', '^'].map((one) => [one, calculates(one)])),
+};
 
 const heightOf = (value: Operand): number => (isGrid(value) ? value.length : 1);
 const widthOf = (value: Operand): number => (isGrid(value) ? (value[0]?.length ?? 0) : 1);
@@ -111,8 +130,22 @@ export function stretch(operands: readonly Operand[], apply: (cells: readonly Ce
   return grid;
 }
 
-export const binary = (operator: string, a: Operand, b: Operand): Operand =>
-  stretch([a, b], ([x = null, y = null]) => cellOperator(operator, x, y));
+function overTwo(a: Operand, b: Operand, apply: OnCells): Grid {
+  const rows = Math.max(heightOf(a), heightOf(b));
+  const columns = Math.max(widthOf(a), widthOf(b));
+  const grid: Cell[][] = [];
+  for (let row = 0; row < rows; row++) {
+    const line: Cell[] = [];
+    for (let column = 0; column < columns; column++) line.push(apply(at(a, row, column), at(b, row, column)));
+    grid.push(line);
+  }
+  return grid;
+}
+
+export function binary(operator: string, a: Operand, b: Operand): Operand {
+  const apply = ON_CELLS[operator] ?? joins;
+  return isGrid(a) || isGrid(b) ? overTwo(a, b, apply) : apply(a, b);
+}
 
 export const unary = (operator: string, of: Operand): Operand =>
   stretch([of], ([cell = null]) => {

@@ -146,7 +146,7 @@ export class LiveBook {
       slot.value = value;
       const formula = new LiveFormula(slot, text);
       slot.formula = formula;
-      this.enter(formula);
+      this.arrive(formula);
       this.touched.add(slot);
     }
     if (slot.value !== null) sheet.reach(row, column);
@@ -160,6 +160,16 @@ export class LiveBook {
     unbind(formula);
     for (const list of [this.loose, this.clocks, this.strangers, this.dirty, this.retold])
       list.delete(formula);
+  }
+
+  /** Where names or sheets have changed as well, it is bound with all the others that hang on those. */
+  private arrive(formula: LiveFormula): void {
+    if (!this.isRebound) {
+      this.enter(formula);
+      return;
+    }
+    this.loose.add(formula);
+    this.soil(formula);
   }
 
   private enter(formula: LiveFormula): void {

@@ -149,7 +149,8 @@ export class Keeper {
     for (const id of known) if (!(id in all)) await store.delete('sheets', [this.id, id]);
     await store.put('books', this.bookOf(rest, saving));
     this.showAddress();
-    if (Date.now() - this.versionAt >= EVERY) await this.keepVersion(store);
+    // Either way: a clock may be set back.
+    if (Math.abs(Date.now() - this.versionAt) >= EVERY) await this.keepVersion(store);
     if (saving === 1) await this.forgetOldest(store);
   }
 

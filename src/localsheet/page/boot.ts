@@ -1,11 +1,5 @@
 import { element } from './elements';
-
-/**
- * The first lines that run. On a narrow screen the pane is what is seen first and is loaded first; elsewhere
- * it comes after the sheet.
- */
-export const NARROW = '(max-width: 760px)';
-export const isNarrow = (): boolean => window.matchMedia(NARROW).matches;
+import { isNarrow } from './narrow';
 
 const PANE = 'taskpane.html';
 
@@ -24,6 +18,10 @@ export const loadPane = (): Promise<void> =>
     frame.src = PANE;
   }));
 
+/**
+ * The first lines that run. On a narrow screen the pane is what is seen first and is loaded first; elsewhere
+ * it comes after the sheet.
+ */
 async function boot(): Promise<void> {
   if (isNarrow()) await loadPane();
   const { start } = await import('./main');

@@ -1,3 +1,5 @@
+import { isNarrow } from './narrow';
+
 /** The page's own elements, by id. They are in index.html: a missing one is a mistake of ours. */
 export function element<T extends HTMLElement>(id: string, type: new () => T): T {
   const found = document.getElementById(id);
@@ -10,17 +12,48 @@ const status = (): HTMLElement => element('status', HTMLElement);
 const PROBLEM_STAYS = 12_000;
 let clearing: ReturnType<typeof setTimeout> | undefined;
 
-/** One line for what just happened; a problem is shown in full, in front, for a while. */
+/**
+ * One line for what just happened; a problem is shown in full, in front, for a while. On a narrow screen every line
+ * stands in front, because the bar has no room for it.
+ */
 export function tell(text: string, isProblem = false): void {
   const line = status();
   clearTimeout(clearing);
-  if (isProblem)
+  line.classList.remove('is-offer');
+  if (text !== '' && (isProblem || isNarrow()))
     clearing = setTimeout(() => {
       tell('');
     }, PROBLEM_STAYS);
   line.textContent = text;
   line.title = text;
   line.classList.toggle('is-problem', isProblem);
+}
+
+const offers: (() => void)[] = [];
+
+/** A line with something to press, in front until it is pressed or put away; the next one waits for that. */
+export function offer(text: string, press: string, act: () => unknown): void {
+  const line = status();
+  if (line.classList.contains('is-offer')) {
+    offers.push(() => {
+      offer(text, press, act);
+    });
+    return;
+  }
+  tell('');
+  const button = (label: string, does: () => unknown): HTMLButtonElement => {
+    const made = Object.assign(document.createElement('button'), { type: 'button', textContent: label });
+    made.addEventListener('click', () => {
+      tell('');
+      does();
+      offers.shift()?.();
+    });
+    return made;
+  };
+  const away = button('×', () => undefined);
+  away.setAttribute('aria-label', 'Put this line away');
+  line.classList.add('is-offer');
+  line.replaceChildren(`${text} `, button(press, act), ' ', away);
 }
 
 interface Question {

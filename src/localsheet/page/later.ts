@@ -19,13 +19,28 @@ async function sheetNamed({ book }: UniverBook, name: string | undefined): Promi
   return found.id;
 }
 
+/** Milliseconds of work after which the page may draw and take what is typed; a drawing costs a fifth of that. */
+const AT_A_STRETCH = 500;
+function breathing(): () => Promise<void> | undefined {
+  let since = performance.now();
+  return () => {
+    if (performance.now() - since < AT_A_STRETCH) return undefined;
+    return new Promise((resolve) => {
+      setTimeout(() => {
+        since = performance.now();
+        resolve();
+      }, 0);
+    });
+  };
+}
+
 /**
  * What the page adds once the sheet stands: menus and dialogs of the engine, charts, and the door through
  * which the pane works on the workbook.
  */
 export async function addLater(open: UniverBook, session: Session, container: HTMLElement): Promise<void> {
   const bridge = bridgeOf(window);
-  const executor = createExecutor(open.book, { openWorkbook: openElsewhere });
+  const executor = createExecutor(open.book, { openWorkbook: openElsewhere, breathe: breathing() });
   bridge.executor = { execute: (body) => open.oneUndo.during(() => executor.execute(body)) };
   bridge.fileBytes = async () => (await session.save()).bytes;
   bridge.fileName = () => fileName(session.title);

@@ -1,4 +1,4 @@
-import { NARROW } from './boot';
+import { NARROW } from './narrow';
 import { element } from './elements';
 
 /** Width and visibility of the pane: by mouse, by keyboard, remembered for the session. */

@@ -1,7 +1,8 @@
 import type { Keeper } from '../keeping/keeper';
 import { goOnWith, timeText } from './books';
-import { isNarrow, loadPane } from './boot';
-import { element, tell } from './elements';
+import { loadPane } from './boot';
+import { isNarrow } from './narrow';
+import { element, offer, tell } from './elements';
 import type { Session } from './session';
 
 /** The five jobs people come with, and the parts of the pane one presses to get there. */
@@ -13,7 +14,8 @@ const JOBS = [
   { text: 'Check my book', presses: ['place-why', 'part-check'] },
 ] as const;
 type Job = (typeof JOBS)[number];
-const MOST_BOOKS = 3;
+/** As many as the browser keeps. */
+const MOST_BOOKS = 10;
 const PATIENCE = 200;
 
 /** Parts of the pane are drawn a moment after the press that leads to them. */
@@ -61,17 +63,20 @@ export async function showStart(session: Session, keeper: Keeper): Promise<void>
     ...JOBS.map((job) => button(job.text, () => openJob(job))),
   );
   const books = (await keeper.list()).slice(0, MOST_BOOKS);
+  const goOn = async (id: string): Promise<void> => {
+    if (!(await goOnWith(session, keeper, id))) tell('That workbook is not there any more.', true);
+  };
   const row = element('start-books', HTMLElement);
   row.hidden = books.length === 0;
   row.replaceChildren(
     label('Continue'),
-    ...books.map(({ id, title, at }) =>
-      button(`${title}, ${timeText(at)}`, async () => {
-        if (!(await goOnWith(session, keeper, id))) tell('That workbook is not there any more.', true);
-      }),
-    ),
+    ...books.map(({ id, title, at }) => button(`${title}, ${timeText(at)}`, () => goOn(id))),
   );
   start.hidden = false;
+  const [last] = books;
+  // The list lies under the pane there: an app that was closed goes on with what was open last.
+  if (last && isNarrow())
+    offer(`Last time: ${last.title}, ${timeText(last.at)}.`, 'Go on with it', () => goOn(last.id));
 }
 
 export function wireStart(session: Session): void {

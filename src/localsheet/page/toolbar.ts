@@ -5,6 +5,8 @@ import type { Session } from './session';
 import type { ExampleId } from '../files/exampleList';
 import { blank, EXAMPLES } from '../files/exampleList';
 import { ask, element, tell } from './elements';
+import type { OnDisk } from './onDisk';
+import { canPick, isChangedSince, pickFile, writeBack } from './onDisk';
 
 /** New, Open, Save, Send and the examples. */
 
@@ -88,7 +90,13 @@ export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper):
     );
   };
 
-  const openFile = async (chosen: File): Promise<string> => {
+  // The file the workbook came from, while saving may go back into it.
+  let home: OnDisk | undefined;
+  session.onShown(() => {
+    home = undefined;
+  });
+
+  const openFile = async (chosen: File, handle?: FileSystemFileHandle): Promise<string> => {
     if (chosen.size > LARGEST)
       throw new Error(
         `${chosen.name} is larger than ${LARGEST / 1_000_000} MB; the browser cannot show it. Open it in Excel.`,
@@ -97,6 +105,8 @@ export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper):
     const lost = await session.read(bytes, chosen.name);
     await keeper.isNew();
     keeper.touch();
+    // A file that holds more than is shown here is never written over.
+    if (handle && lost.length === 0) home = { handle, modified: chosen.lastModified };
     if (lost.length > 0)
       await ask({
         title: `${chosen.name} is open, with less than the file holds`,
@@ -109,8 +119,28 @@ export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper):
       });
     return `${chosen.name} is open.`;
   };
+  /** The sentence that says so; undefined when the copy has to go to the downloads. */
+  const saveBack = async (bytes: Uint8Array): Promise<string | undefined> => {
+    if (!home) return undefined;
+    const { name } = home.handle;
+    const goOn =
+      !(await isChangedSince(home)) ||
+      (await ask({
+        title: `${name} was changed elsewhere`,
+        lines: ['Another program has written to the file since it was opened here.'],
+        yes: 'Write over it',
+        no: 'Save a copy',
+      }));
+    const saved = goOn ? await writeBack(home, bytes) : undefined;
+    if (!saved) return undefined;
+    home = saved;
+    session.saved();
+    return `${name} is saved.`;
+  };
   const save = async (): Promise<string> => {
     const { bytes, lost } = await session.save();
+    const back = lost.length === 0 ? await saveBack(bytes).catch(() => undefined) : undefined;
+    if (back !== undefined) return back;
     const goOn =
       lost.length === 0 ||
       (await ask({
@@ -166,8 +196,15 @@ export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper):
     );
   });
   element('open', HTMLButtonElement).addEventListener('click', () => {
-    void mayReplace().then((yes) => {
-      if (yes) file.click();
+    void mayReplace().then(async (yes) => {
+      if (!yes) return;
+      if (!canPick()) {
+        file.click();
+        return;
+      }
+      const handle = await pickFile();
+      if (handle)
+        await busy(`${handle.name} is being read…`, async () => openFile(await handle.getFile(), handle));
     });
   });
   element('save', HTMLButtonElement).addEventListener('click', () => {

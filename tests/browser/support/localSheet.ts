@@ -1,11 +1,12 @@
-import type { ChildProcess } from 'node:child_process';
-import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { BrowserContext, Frame, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import type { PageApi } from '../../../src/localsheet/page/api';
+import { serve } from '../../../src/localsheet/server/http';
+import { SITE_FOLDER } from '../../../src/localsheet/server/site';
+import { SHARED, startServer, stopServer } from './server';
 
 const CHROMIUM = '/usr/bin/chromium';
 const ARGS = [
@@ -28,31 +29,11 @@ export interface Session {
   readonly pane: Frame;
   /** Console errors, failed and foreign requests since the start. */
   readonly trouble: readonly string[];
-  /** Ends npm start; the browser stays. */
-  readonly stopServer: () => void;
+  /** Where the files of a site of its own lie. */
+  readonly folder?: string;
+  /** Ends a server of its own; the browser stays. */
+  readonly stopServer: () => Promise<void>;
   readonly close: () => Promise<void>;
-}
-
-/** npm start, on any free port; resolves with the address it prints. */
-async function startServer(): Promise<{ server: ChildProcess; printed: string; url: string }> {
-  const server = spawn('npm', ['start', '--', '--port', '0', '--no-open'], {
-    stdio: ['ignore', 'pipe', 'pipe'],
-    detached: true,
-  });
-  let printed = '';
-  const url = await new Promise<string>((found, failed) => {
-    const read = (data: Buffer): void => {
-      printed += data.toString();
-      const address = /Spawnbook is at (http:\S+)[\s\S]*Ctrl\+C/.exec(printed)?.[1];
-      if (address) found(address);
-    };
-    server.stdout.on('data', read);
-    server.stderr.on('data', read);
-    server.on('exit', () => {
-      failed(new Error(`npm start ended: ${printed}`));
-    });
-  });
-  return { server, printed, url };
 }
 
 function watch(context: BrowserContext, url: string): string[] {
@@ -74,25 +55,23 @@ function watch(context: BrowserContext, url: string): string[] {
   return trouble;
 }
 
-const launch = (profile: string, width: number, height: number): Promise<BrowserContext> =>
-  chromium.launchPersistentContext(profile, {
-    executablePath: CHROMIUM,
-    args: ARGS,
-    headless: true,
-    viewport: { width, height },
-    acceptDownloads: true,
-  });
+const launch = () => chromium.launch({ executablePath: CHROMIUM, args: ARGS, headless: true });
+
+const PHONE = {
+  viewport: { width: 360, height: 740 },
+  deviceScaleFactor: 2,
+  isMobile: true,
+  hasTouch: true,
+} as const;
 
 /** A phone's screen, with fingers. */
-export const launchPhone = (profile: string): Promise<BrowserContext> =>
+export const launchPhone = (profile: string, keepsSite = false): Promise<BrowserContext> =>
   chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM,
     args: ARGS,
     headless: true,
-    viewport: { width: 360, height: 740 },
-    deviceScaleFactor: 2,
-    isMobile: true,
-    hasTouch: true,
+    ...PHONE,
+    serviceWorkers: keepsSite ? 'allow' : 'block',
   });
 
 /**
@@ -114,21 +93,79 @@ export async function freshBrowser<T>(
   work: (context: BrowserContext) => Promise<T>,
   width = 1366,
 ): Promise<T> {
-  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-cold-'));
-  const context = await launch(profile, width, 768);
+  const browser = await launch();
   try {
-    return await work(context);
+    return await work(await browser.newContext({ viewport: { width, height: 768 } }));
   } finally {
-    await context.close();
-    rmSync(profile, { recursive: true, force: true });
+    await browser.close();
   }
 }
 
-export async function openLocalSheet(width = 1366, height = 768): Promise<Session> {
+interface Served {
+  readonly url: string;
+  readonly printed: string;
+  /** Files of a site of its own, which a test may change. */
+  readonly folder?: string;
+  readonly stop: () => Promise<void>;
+}
+
+/** A server of its own over a copy of the built site. */
+async function ownSite(): Promise<Served> {
+  const root = mkdtempSync(join(tmpdir(), 'spawnbook-site-'));
+  cpSync(SITE_FOLDER, join(root, SITE_FOLDER), { recursive: true });
+  const { url, close } = await serve(root, 0);
+  return {
+    url,
+    printed: '',
+    folder: join(root, SITE_FOLDER),
+    stop: async () => {
+      await close();
+      rmSync(root, { recursive: true, force: true });
+    },
+  };
+}
+
+/** The server that all files of a run share; started here where a single script uses the page. */
+async function sharedSite(): Promise<Served> {
+  const { [SHARED.url]: url, [SHARED.printed]: printed = '' } = process.env;
+  if (url !== undefined) return { url, printed, stop: () => Promise.resolve() };
+  const started = await startServer();
+  return {
+    ...started,
+    stop: () => {
+      stopServer(started);
+      return Promise.resolve();
+    },
+  };
+}
+
+interface Wanted {
+  /** A phone's screen, with fingers. */
+  readonly isPhone?: boolean;
+  readonly width?: number;
+  readonly height?: number;
+  /** A server and a site of its own, and a browser that keeps it: for tests of what happens without a server. */
+  readonly keepsSite?: boolean;
+}
+
+/**
+ * The page in a browser that has never seen it. It keeps the site for later only when asked: fetching every file
+ * once more costs as much as the page itself.
+ */
+export async function openLocalSheet({
+  isPhone = false,
+  width = 1366,
+  height = 768,
+  keepsSite = false,
+}: Wanted = {}): Promise<Session> {
   mkdirSync(OUT, { recursive: true });
-  const { server, printed, url } = await startServer();
-  const profile = mkdtempSync(join(tmpdir(), 'spawnbook-browser-'));
-  const context = await launch(profile, width, height);
+  const { url, printed, folder, stop } = await (keepsSite ? ownSite() : sharedSite());
+  const browser = await launch();
+  const context = await browser.newContext({
+    ...(isPhone ? PHONE : { viewport: { width, height } }),
+    acceptDownloads: true,
+    serviceWorkers: keepsSite ? 'allow' : 'block',
+  });
   const trouble = watch(context, url);
   const page = await context.newPage();
   await page.goto(url);
@@ -136,23 +173,17 @@ export async function openLocalSheet(width = 1366, height = 768): Promise<Sessio
   const pane = page.frames().find((frame) => frame.url().includes('taskpane'));
   if (!pane) throw new Error('The pane is not in the page.');
   await pane.waitForSelector('#place-plan');
-  let isStopped = false;
-  const stopServer = (): void => {
-    // npm passes no signal on to what it started: end the whole group.
-    if (server.pid !== undefined && !isStopped) process.kill(-server.pid, 'SIGTERM');
-    isStopped = true;
-  };
   return {
     url,
     printed,
     page,
     pane,
     trouble,
-    stopServer,
+    ...(folder === undefined ? {} : { folder }),
+    stopServer: stop,
     close: async () => {
-      await context.close();
-      stopServer();
-      rmSync(profile, { recursive: true, force: true });
+      await browser.close();
+      await stop();
     },
   };
 }
@@ -194,6 +225,20 @@ export async function until(isSo: () => Promise<boolean>): Promise<void> {
 }
 
 const ARRIVAL = 30_000;
+
+/** The browser ends the tab's process: no closing event runs in it. */
+export async function kill(page: Page): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  const gone = new Promise<void>((resolve) => {
+    page.once('crash', () => {
+      resolve();
+    });
+  });
+  // Never answered: there is nobody left to answer.
+  void devtools.send('Page.crash').catch(() => undefined);
+  await gone;
+  await page.close();
+}
 
 /**
  * Types into a chosen cell as a person does: keys and Enter; waits, however busy the machine is, until the

@@ -78,7 +78,7 @@ async function phone(url: string): Promise<void> {
 
 mkdirSync(README, { recursive: true });
 mkdirSync(GUIDES, { recursive: true });
-const session = await openLocalSheet(WIDTH, HEIGHT);
+const session = await openLocalSheet({ width: WIDTH, height: HEIGHT });
 session.page.context().setDefaultTimeout(PATIENCE);
 try {
   await season(session.page, session.pane);

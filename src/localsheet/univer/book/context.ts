@@ -21,10 +21,64 @@ import type { Engine } from '../engine';
 
 export type CellPatch = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 
+/** Two looks of one cell, the later over the earlier; each names only what it changes. */
+function laidOver(before: Nullable<ICellData>, after: Nullable<ICellData>): ICellData {
+  const [under, over] = [before?.s, after?.s].map((look) =>
+    typeof look === 'object' && look !== null ? look : {},
+  );
+  const bd = { ...under?.bd, ...over?.bd };
+  return { s: { ...under, ...over, ...(Object.keys(bd).length > 0 ? { bd } : {}) } };
+}
+
 /** The open workbook inside the engine; every part of the backend goes through it. */
 export class Context {
   private working = 0;
+  private gatherers = 0;
+  private isGathering = false;
+  private gathered = new Map<string, CellPatch>();
   constructor(readonly engine: Engine) {}
+
+  /**
+   * While a request of the pane runs, looks given one after the other become one change for each sheet: the
+   * engine draws, measures and remembers at every change, and a written workbook has thousands of looks.
+   */
+  async gather<T>(request: () => Promise<T>): Promise<T> {
+    this.gatherers++;
+    try {
+      return await request();
+    } finally {
+      this.gatherers--;
+      this.work(() => {
+        this.flush();
+      });
+    }
+  }
+  /** A step that gives looks, or one that must find those given before it in the cells. */
+  step<T>(givesLooks: boolean, step: () => T): T {
+    if (!givesLooks) this.flush();
+    this.isGathering = givesLooks && this.gatherers > 0;
+    try {
+      return step();
+    } finally {
+      this.isGathering = false;
+    }
+  }
+  private keep(sheet: string, looks: CellPatch): void {
+    let all = this.gathered.get(sheet);
+    if (!all) this.gathered.set(sheet, (all = {}));
+    for (const [row, line] of Object.entries(looks)) {
+      const kept = (all[Number(row)] ??= {});
+      for (const [column, cell] of Object.entries<Nullable<ICellData>>(line ?? {}))
+        kept[Number(column)] = laidOver(kept[Number(column)], cell);
+    }
+  }
+  private flush(): void {
+    if (this.gathered.size === 0) return;
+    const { gathered } = this;
+    this.gathered = new Map();
+    for (const [sheet, looks] of gathered)
+      if (this.workbook.getSheetBySheetId(sheet)) this.change(sheet, looks, true);
+  }
 
   /** True while the backend itself changes something, as opposed to a person. */
   get isWorking(): boolean {
@@ -134,7 +188,8 @@ export class Context {
         if (cell) (cells[r] ??= {})[c] = cell;
       }
     }
-    this.change(sheet, cells, isLook);
+    if (isLook && this.isGathering) this.keep(sheet, cells);
+    else this.change(sheet, cells, isLook);
   }
 }
 

@@ -12,14 +12,28 @@ import type { TableExtra } from './tables';
 import { tablePart } from './tables';
 import { Settling } from './settle';
 
+/** Steps that only give looks; a request gathers them. */
+const GIVES_LOOKS: ReadonlySet<string> = new Set(['setFormat', 'setBorder', 'setNumberFormats']);
+/** Steps that neither read nor change cells and their looks. */
+const BESIDE: ReadonlySet<string> = new Set([
+  ...['sheets', 'activeSheet', 'selection', 'names', 'tables', 'charts', 'protection', 'page', 'settings'],
+  ...['freeze', 'merges', 'settle'],
+]);
+
 /** Every step of the backend runs marked as its own; `group`, which waits for its caller, does not. */
 const marked = (context: Context, { group, ...steps }: StandInBook): StandInBook => ({
-  group,
+  group: (work) => group(() => context.gather(work)),
   ...(Object.fromEntries(
-    Object.entries(steps).map(([name, step]) => [
-      name,
-      (...args: unknown[]) => context.work(() => (step as (...given: unknown[]) => unknown)(...args)),
-    ]),
+    Object.entries(steps).map(([name, step]) => {
+      const does = step as (...given: unknown[]) => unknown;
+      return [
+        name,
+        (...args: unknown[]) =>
+          context.work(() =>
+            BESIDE.has(name) ? does(...args) : context.step(GIVES_LOOKS.has(name), () => does(...args)),
+          ),
+      ];
+    }),
   ) as unknown as Omit<StandInBook, 'group'>),
 });
 

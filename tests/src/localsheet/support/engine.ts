@@ -13,6 +13,7 @@ import { cleanFormula } from '../../../../src/localsheet/formulaText';
 import { cellOf, UniverCells } from '../../../../src/localsheet/univer/book/cells';
 import { Context } from '../../../../src/localsheet/univer/book/context';
 import { Settling } from '../../../../src/localsheet/univer/book/settle';
+import type { Engine } from '../../../../src/localsheet/univer/engine';
 import type { FunctionSource } from '../../../../src/localsheet/univer/functions';
 import { recalculateAll, registerFunctions } from '../../../../src/localsheet/univer/functions';
 import { repairNames } from '../../../../src/localsheet/univer/names';
@@ -20,6 +21,7 @@ import { repairNames } from '../../../../src/localsheet/univer/names';
 /** The embedded spreadsheet's calculation without its screen. */
 export interface Sheet {
   readonly univer: Univer;
+  readonly engine: Engine;
   set(address: string, content: number | string | boolean | null): Promise<Cell>;
   /** Many formulas, one calculation. */
   setAll(formulas: Readonly<Record<string, string>>): Promise<void>;
@@ -62,6 +64,7 @@ export function startSheet(source?: FunctionSource, data: Partial<IWorkbookData>
   };
   return {
     univer,
+    engine,
     get,
     async set(address, content) {
       const { row, column } = place(address);
