@@ -242,6 +242,10 @@ function settledInput(input: unknown): unknown {
   return { ...input, ...Object.fromEntries(tables) };
 }
 
+/** An entry under a name that nothing here asks for. */
+const notAsked = (keys: readonly string[]): string =>
+  `${keys.map((key) => `“${key}”`).join(', ')}: not asked for here. Take it out, or write it under the name it has in the form of an order book.`;
+
 /** The order book checked, or one sentence for each entry that cannot be used. */
 export function readOrderBook(
   input: unknown,
@@ -249,6 +253,9 @@ export function readOrderBook(
   const result = orderBookSchema.safeParse(settledInput(input));
   if (result.success) return { book: result.data };
   return {
-    faults: result.error.issues.map((issue) => ({ field: issue.path.join('.'), message: issue.message })),
+    faults: result.error.issues.map((issue) => ({
+      field: issue.path.join('.'),
+      message: issue.code === 'unrecognized_keys' ? notAsked(issue.keys) : issue.message,
+    })),
   };
 }

@@ -79,46 +79,6 @@ test('from a new page to the written plan of one order: under forty presses, no 
   await ask(page, 'newBook');
 });
 
-test('by keyboard alone, from a new page to the written plan: fewer than 25 presses', async () => {
-  const { page, pane } = session;
-  await pane.click('#place-today');
-  await pane.waitForSelector('#start-order');
-  await pane.focus('.skip');
-  let presses = 0;
-  const press = async (...keys: readonly string[]): Promise<void> => {
-    for (const key of keys) {
-      presses++;
-      await page.keyboard.press(key);
-    }
-  };
-  const isAt = (id: string): Promise<boolean> =>
-    pane.evaluate((name) => document.activeElement?.id === name, id);
-  const enter = async (key: string, text: string): Promise<void> => {
-    await until(() => isAt(`plan-${key}`));
-    await press(...text, 'Enter');
-  };
-  await press('Enter');
-  while (!(await isAt('start-order')) && presses < 10) await press('Tab');
-  await press('Enter');
-  for (const [key, text] of [
-    ['wanted', '10000'],
-    ['females', '4'],
-    ['males', '4'],
-    ['vats', '8'],
-    ['vatLitres', '1000'],
-    ['temperature', '27'],
-  ] as const)
-    await enter(key, text);
-  await page.waitForFunction(
-    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
-  );
-  await pane.waitForSelector('.notice');
-  expect(await pane.innerText('.notice')).toContain('Taken for granted: females of 1 kg');
-  console.log(`presses by keyboard to a written plan: ${presses}, of fewer than 25`);
-  expect(presses).toBeLessThan(25);
-  await ask(page, 'newBook');
-});
-
 test('a season plan is asked for, previewed and written', async () => {
   const { page, pane } = session;
   await typeInto(page, 'B2', 'mine, keep');

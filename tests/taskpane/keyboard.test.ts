@@ -1,5 +1,6 @@
 import { watchHost } from '../../taskpane/host/ready';
 import type { HostState } from '../../taskpane/pane/state';
+import { fakeWorld } from './fakePort';
 import { openPage } from './page';
 
 const here = (page: ReturnType<typeof openPage>): string[] =>
@@ -129,4 +130,30 @@ describe('waiting for the host', () => {
     };
     expect(await watch(office, {}, 6000)).toEqual(['absent', 'ready']);
   });
+});
+
+test('from the first page to a written plan by keyboard: fewer than 25 presses', async () => {
+  const page = openPage('ready', fakeWorld(), 'today');
+  await page.store.idle();
+  // Skip to content, on to the first start, and into it.
+  let presses = 3;
+  page.one('#start-order').click();
+  await page.store.idle();
+  for (const [key, text] of [
+    ['wanted', '10000'],
+    ['females', '4'],
+    ['males', '4'],
+    ['vats', '8'],
+    ['vatLitres', '1000'],
+    ['temperature', '27'],
+  ] as const) {
+    expect(document.activeElement?.id).toBe(`plan-${key}`);
+    await page.type(`#plan-${key}`, text);
+    page.key('Enter');
+    await page.store.idle();
+    presses += text.length + 1;
+  }
+  expect(page.world.written).toHaveLength(1);
+  expect(page.text()).toContain('Taken for granted: females of 1 kg.');
+  expect(presses).toBeLessThan(25);
 });

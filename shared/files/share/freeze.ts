@@ -18,7 +18,8 @@ import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/pers
 import { readBook } from '../package/book';
 import { heldOfPeople, NOBODY, whatIsLeft } from './proof/remaining';
 import type { Kept, Proof } from './proof/search';
-import { proofSentences, searchCopy } from './proof/search';
+import { searchCopy } from './proof/search';
+import { proofSentences } from './proof/sentences';
 import { lex } from './references/lex';
 import type { Opened } from './open';
 import { judgeOf, openBook, scanSheets } from './open';

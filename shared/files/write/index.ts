@@ -3,7 +3,7 @@ import { SETTINGS_PART, settingsXml } from '../settings';
 import { drawingXml, noteBoxesXml, notesOf, notesXml, tableXml } from './attached';
 import type { CellWriting } from './cells';
 import { SharedTexts } from './cells';
-import { Places } from '../../sheet/workbook/graph';
+import { Places } from '../../sheet/workbook/places';
 import { chartXml } from './chart';
 import { isProvenSingle } from './scalar';
 import { WrittenPackage, appXml, coreXml, metadataXml, workbookXml } from './package';

@@ -1,8 +1,8 @@
 import type { Area } from '../../sheet/formula/address';
 import type { ParsedNode } from '../../sheet/formula/parse';
 import { isFault, parse } from '../../sheet/formula/parse';
-import type { Places } from '../../sheet/workbook/graph';
-import { targetOf } from '../../sheet/workbook/graph';
+import type { Places } from '../../sheet/workbook/places';
+import { targetOf } from '../../sheet/workbook/places';
 import type { SheetModel } from '../../sheet/workbook/model';
 
 /**

@@ -79,7 +79,10 @@ const perOf = (text: string): UnitSaid | undefined => {
 function takeSigns(bare: string, reader: Reader): void {
   const slash = /(\S*)\s*\/\s*(?:g|gram|ml|kg|l|day|jour|dia|hari)\b/i.exec(bare);
   if (slash) reader.unit ??= unitOfText(slash[0].trim()) ?? perOf(slash[0]);
-  const per = /(?:^|\s)(?:per|par|por|tiap|moi|proti|kwa)\s+(g|gr|gram|gramme|grama|gramo|ml)\b/i.exec(bare);
+  const per =
+    /(?:^|\s)(?:per|par|por|tiap|moi|proti|kwa|in (?:one|a|1))\s+(g|gr|gram|gramme|grama|gramo|ml)\b/i.exec(
+      bare,
+    );
   if (per) reader.unit ??= unitOfText(/ml/i.test(per[1] ?? '') ? '/ml' : '/g');
   if (bare.includes('%')) reader.unit ??= unitOfText('%');
   const degree = /[°º]\s*([cf])\b/i.exec(bare);

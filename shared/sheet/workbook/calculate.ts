@@ -5,8 +5,10 @@ import { callsOf, evaluateBy } from '../formula';
 import { evaluateTree } from '../formula/evaluate';
 import type { Cell, Grid } from '../../base/values';
 import { isGrid } from '../../base/values';
-import type { FormulaNode, Target } from './graph';
-import { Places, formulaNodes, inOrder, targetOf } from './graph';
+import type { FormulaNode } from './graph';
+import type { Target } from './places';
+import { formulaNodes, inOrder } from './graph';
+import { Places, targetOf } from './places';
 import type { CellModel, SheetModel, WorkbookModel } from './model';
 
 export interface Calculated {

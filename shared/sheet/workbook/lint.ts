@@ -3,8 +3,10 @@ import { addressOf, overlaps, parseAddress, parseArea } from '../formula/address
 import type { ParsedNode } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
 import { nativeFunction } from '../formula/natives';
-import type { FormulaNode, Group, Target } from './graph';
-import { Covering, Places, formulaNodes, inOrder, isGroup, targetOf, walk } from './graph';
+import type { FormulaNode, Group } from './graph';
+import type { Target } from './places';
+import { Covering, formulaNodes, inOrder, isGroup } from './graph';
+import { Places, targetOf, walk } from './places';
 import type { ChartModel, SheetModel, WorkbookModel } from './model';
 
 /**

@@ -2,8 +2,8 @@
 import { splitReference } from '../formula/address';
 import type { ParsedNode } from '../formula/parse';
 import { isFault, parse } from '../formula/parse';
-import type { Places, Target } from './graph';
-import { targetOf, walk } from './graph';
+import type { Places, Target } from './places';
+import { targetOf, walk } from './places';
 import type { SheetModel } from './model';
 
 /**

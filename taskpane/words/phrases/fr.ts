@@ -1384,4 +1384,7 @@ export const phrases: Phrases = {
   Loss: 'Perte',
   'No prices yet: put them under Prices, and a price at each order, to see what a fish costs.':
     'Pas encore de prix : mettez-les sous Prix, et un prix à chaque commande, pour voir ce que coûte un poisson.',
+  'Fish alive when the buyer counts them': 'Poissons vivants quand l’acheteur les compte',
+  '100 % where they are fetched and counted at the vat; sent in bags 95 to 98 % (SPAWN.BAG.DEAD).':
+    '100 % là où ils sont enlevés et comptés au bac ; envoyés en sacs 95 à 98 % (SPAWN.BAG.DEAD).',
 };

@@ -24,6 +24,8 @@ export function walkOf(page: Page): Walk {
   const part = async (id: string): Promise<void> => {
     await page.click('#place-why');
     await page.click(`#part-${id}`);
+    // A page of a function that was opened before is left.
+    if (id === 'find' && (await page.locator('.back button').count()) > 0) await page.click('.back button');
   };
   const menu = async (id: string): Promise<void> => {
     await page.click('#menu-button');
@@ -95,11 +97,15 @@ export function walkOf(page: Page): Walk {
       'dose: what to give',
       async () => {
         await card('dose');
+        // Set up once; a second visit goes on with the readings.
+        if ((await page.locator('#dose-volume').count()) === 0) return;
         for (const [key, text] of Object.entries({ volume: '600', temperature: '26', spoon: '1' }))
           await page.fill(`#dose-${key}`, text);
         await page.selectOption('#dose-stocked', 'no');
         await page.click('#dose-ready');
         await keys('5', 'point', '1', 'write', '5', 'point', '5', 'next', '5', 'point', '5', 'write');
+        // The button that comes fades in.
+        await page.waitForTimeout(500);
       },
     ],
     ['plan: empty', () => plan('run')],

@@ -1,4 +1,7 @@
-import { columnOf, grid, refusal } from '../../support/call';
+import { measuresFor } from '../../../shared/dosing/spoons';
+import { MATERIAL_NAMES, cautionKeys } from '../../../shared/families/water/carbonate/materials';
+import { CAUTIONS } from '../../../shared/functions/cautions';
+import { call, columnOf, grid, refusal } from '../../support/call';
 
 /** What people get wrong at the vat: a clear sentence each time, no hang, no silent guess. */
 test.each([
@@ -258,6 +261,23 @@ describe('the measured list', () => {
     expect(String(got[1])).toContain('pH 7.90 was read');
     expect(String(got[1])).toContain('no fault of the product');
     expect(String(got[8])).not.toContain('bag');
+  });
+  test('183 g for a hard well at pH 6.2: it is aired, and needs nothing', () => {
+    const hard = row(1000, columnOf([0]), columnOf([6.2]), 7, null, 25, 'soda ash', 1, 'well', 3);
+    expect([hard[2], hard[9]]).toEqual([0, 'air first']);
+    expect(String(hard[1])).toContain('Air first, no product yet');
+    expect(String(hard[8])).toContain('by itself: this water needs no product');
+    // The plan asks BUFFER.AIRED, for the water as it stands after airing.
+    expect(call('BUFFER.AIRED', 1000, 6.2, 7, 3)).toBe(0);
+  });
+  test('6.8 g in the log where the spoons hold 6.3 g', () => {
+    expect(measuresFor(6.8, [8.4])).toMatchObject({ count: 0.75, each: 8.4, grams: expect.closeTo(6.3, 9) });
+  });
+  test('caustic soda has the caution of a base that burns, and no other product has it', () => {
+    expect(cautionKeys('caustic soda', false)).toEqual(['CAUSTIC']);
+    expect(CAUTIONS['CAUSTIC']).toMatch(/water|burn/i);
+    for (const name of MATERIAL_NAMES.filter((one) => one !== 'caustic soda'))
+      expect(cautionKeys(name, true)).not.toContain('CAUSTIC');
   });
   test('a slip of one digit', () => {
     const got = row(1000, columnOf([0, 3]), columnOf([5.2, 9.1]));

@@ -57,5 +57,10 @@ const held = (meter: 'good' | 'cheap') => {
 
 test.each(['good', 'cheap'] as const)('what is stated as 90 of 100 is held: %s meter', (meter) => {
   const { alkalinity, gas, curve } = held(meter);
-  for (const share of [alkalinity, gas, curve]) expect(share).toBeGreaterThanOrEqual(0.8);
+  // 85 to 95 is wanted; so few waters leave room of two standard errors.
+  const room = 2 * Math.sqrt((0.9 * 0.1) / N);
+  for (const share of [alkalinity, gas, curve]) {
+    expect(share).toBeGreaterThanOrEqual(0.88 - room);
+    expect(share).toBeLessThanOrEqual(Math.min(0.99, 0.95 + room));
+  }
 });

@@ -9,16 +9,14 @@ import { percent, quote } from '../../support/figures';
 /**
  * Whole vats, followed until they have aired: water, gas, mixing, meter and hand are simulated apart from the
  * product's own chemistry (chemistry.ts, vat.ts); the person does what BUFFER.NEXT says, or the vat engine with
- * the spoons that lie there, nothing else. The limits were tuned on seeds 900000 to 920199; those below have
- * never been looked at while anything was chosen.
- * Printed for ordinary waters: 95.9 % inside and 95.8 % left alone from here, 97.3 and 93.7 % with SEED=6000000;
- * the help of BUFFER.NEXT quotes the two together.
+ * the spoons that lie there, nothing else. The limits were tuned on seeds 900000 to 920199 and 70000000 to
+ * 76999999; those below have never been looked at while anything was chosen, nor those of SEED=6000000.
  * Before air came first (measured with the same simulator): ordinary waters 27 % pushed above 8, 72 % inside
  * once aired, none left alone; hard wells 75 %; meter 0.3 low 40 % and read too early 81 % ever above 8.
  */
 const FULL = process.env['LONG'] === 'full';
 const N = Number(process.env['VATS'] ?? (FULL ? 600 : 110));
-const FEW = Math.ceil(N / 2);
+const FEW = Math.ceil(0.4 * N);
 const SHIFT = Number(process.env['SEED'] ?? 3_000_000);
 const low = (chance: Draws) => ({ ...METERS.good(chance), offset: -0.3 });
 
@@ -62,19 +60,19 @@ test('ordinary waters, pH 4.3 to 6.4, end inside and are not pushed over', () =>
 });
 
 test('the vat engine: a person with a spoon of 5 g and one of 1 g, levelled by hand', () => {
-  const f = of('vat engine, spoons', 1_001, { kind: 'ordinary' }, person([5, 1]), N, {
+  const f = of('vat engine, spoons', 1_001, { kind: 'ordinary' }, person([5, 1]), FEW, {
     airHours: 1,
     hand: 0.1,
   });
   expect(f.pushedOver).toBeLessThanOrEqual(0.02);
   expect(f.ever8).toBeLessThanOrEqual(0.02);
-  expect(f.inside).toBeGreaterThanOrEqual(nearly(0.95, N));
-  expect(f.leftAlone).toBeGreaterThanOrEqual(nearly(0.95, FEW));
+  expect(f.inside).toBeGreaterThanOrEqual(nearly(0.95, FEW));
+  expect(f.leftAlone).toBeGreaterThanOrEqual(nearly(0.95, FEW / 2));
   expect(f.readings).toBeLessThanOrEqual(5.5);
 });
 
 test('a cheap meter', () => {
-  const f = of('ordinary, cheap meter', 2_001, { kind: 'ordinary', meter: METERS.cheap }, next('cheap'));
+  const f = of('ordinary, cheap meter', 2_001, { kind: 'ordinary', meter: METERS.cheap }, next('cheap'), FEW);
   expect(f.pushedOver).toBeLessThanOrEqual(0.02);
   // The target of 95 % is out of reach of a meter that may read 0.2 off: what is held is said.
   expect(f.inside).toBeGreaterThanOrEqual(0.86);

@@ -1,3 +1,4 @@
+// Long: what the readings say of the water, as figures and as a curve, from one reading of the log.
 import { gram, meqPerLitre, mgPerLitre, pH, ratio, share, text } from '../../../units/quantities';
 import { isError, noSolution } from '../../../base/values';
 import type { CellError } from '../../../base/values';

@@ -1,3 +1,4 @@
+// Long: one pass over the cells of a sheet, kind by kind.
 import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
 import type { SheetInfo } from '../../package/book';

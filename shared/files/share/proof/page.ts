@@ -1,3 +1,4 @@
+// Long: the page of a copy, block by block.
 import { areaText } from '../../../sheet/formula/address';
 import { SOURCES } from '../../../families/sources';
 import type { Return, SheetFunction } from '../../../functions/define';

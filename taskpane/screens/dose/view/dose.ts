@@ -120,7 +120,7 @@ function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode 
   const { dose } = wordsFor(state).vat;
   return h(
     'div',
-    { id: 'card-answer', class: `card-answer dose-answer ${tone}`, role: 'status' },
+    { id: 'card-answer', class: `card-answer dose-answer ${tone}`, role: 'status', tabindex: '0' },
     h(
       'p',
       { class: 'big' },

@@ -1,7 +1,7 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { PlanState, PlanTexts } from '../state/plan';
-import { exampleTexts, firstFault, isTextKey, readyForm, usualForm } from '../state/plan';
+import { exampleTexts, firstFault, firstOpen, isTextKey, readyForm, usualForm } from '../state/plan';
 import type { MadeRun } from '../state/run';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import type { PortTell } from '../../../host/port';
@@ -204,7 +204,7 @@ export const enterPlan: Command = {
     const { texts } = state.plan;
     if (readyForm(texts).form)
       return isFree(state) ? writePlan.perform(state, undefined) : savePlan.perform(state, undefined);
-    const key = firstFault(texts);
+    const key = firstOpen(texts);
     return key === undefined ? state : { ...state, focus: `plan-${key.replace('.', '-')}` };
   },
 };

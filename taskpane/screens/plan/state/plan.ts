@@ -154,6 +154,14 @@ export function usualForm(texts: PlanTexts): UsualReading {
 
 /** May be taken as usual in what is written too; how many fish and vats there are, and the water, must be told. */
 const MAY_BE_USUAL: readonly FieldKey[] = ['femaleWeight'];
+/** The first field that keeps the form from being written. */
+export const firstOpen = (texts: PlanTexts): string | undefined => {
+  const usual = MAY_BE_USUAL.filter((key) => texts[key].trim() === '');
+  const filled = planFieldList.flatMap((field) =>
+    usual.includes(field.key as FieldKey) && 'usual' in field ? [[field.key, String(field.usual)]] : [],
+  );
+  return firstFault({ ...texts, ...(Object.fromEntries(filled) as Partial<PlanTexts>) });
+};
 const readyKnown = new WeakMap<PlanTexts, UsualReading>();
 
 /** The form to be written: every question answered but those that may be taken as usual. */

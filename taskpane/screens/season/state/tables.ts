@@ -1,3 +1,4 @@
+// Long: the sheet of tables and its reader, side by side.
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { PRODUCTS } from '../../../../shared/run/fields';
@@ -5,7 +6,7 @@ import type { BookFault } from '../../../../shared/season/orderBook';
 import { addressOf } from '../../../../shared/sheet/formula/address';
 import { SheetBuilder, styled } from '../../../../shared/sheet/workbook/build';
 import type { SheetModel, ValidationModel } from '../../../../shared/sheet/workbook/model';
-import { isoDateOfSerial } from '../../../../shared/units/dates';
+import { isoDateOfSerial, serialOfIsoDate } from '../../../../shared/units/dates';
 import type { OrderRow, SeasonForm } from './form';
 import type { ListKey } from './lists';
 import { GONE, OUT, linesText, readLines } from './lists';
@@ -67,14 +68,12 @@ export type TableKey = keyof typeof COLUMNS;
 const TABLES = Object.keys(COLUMNS) as TableKey[];
 const columnsOf = (table: TableKey): readonly TableColumn[] => COLUMNS[table];
 
-const ISO = /^\d{4}-\d\d-\d\d$/;
-/** Days after 30 December 1899, as a sheet counts them. */
-const serialOf = (iso: string): number => Date.parse(`${iso}T00:00:00Z`) / 86_400_000 + 25_569;
 /** A text of the form as a cell: numbers and days as what they are, anything else as it was typed. */
 const cellOf = (text: unknown): string | number => {
   const typed = typeof text === 'number' || typeof text === 'string' ? String(text).trim() : '';
   if (typed === '') return '';
-  if (ISO.test(typed)) return serialOf(typed);
+  const day = serialOfIsoDate(typed);
+  if (day !== undefined) return day;
   const number = Number(typed);
   return Number.isFinite(number) ? number : typed;
 };
