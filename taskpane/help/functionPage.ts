@@ -3,7 +3,7 @@ import type { Example, NamedParam, SheetFunction } from '../../shared/functions/
 import { defaultText, isRequired, returnsText, signature } from '../../shared/functions/describe';
 import { expects } from '../../shared/functions/sentences';
 import type { Source } from '../../shared/functions/source';
-import { literal } from '../pane/typed';
+import { literal } from '../pane/values/typed';
 import type { Html, HtmlPiece } from './html';
 import { html } from './html';
 

@@ -2,7 +2,7 @@
 import { evaluate } from '../../shared/catalogue/calculation';
 import { isGrid } from '../../shared/base/values';
 import { LivingPages } from '../../shared/books/living';
-import { hardestDay } from '../../shared/books/living/stillWater';
+import { hardestDay } from '../../shared/books/living/workings/stillWater';
 import { SOURCES } from '../../shared/families/sources';
 import { runNow } from '../../shared/base/steps';
 import { planBatches } from '../../shared/season/batches';

@@ -2,7 +2,7 @@ import type { Cell, Grid } from '../../shared/base/values';
 import { asWritten } from './cells';
 import { withExcel } from './excelErrors';
 import { HostProblem } from './port';
-import type { CellChange } from '../../shared/books/living/day';
+import type { CellChange } from '../../shared/books/living/reading/day';
 import type { LogLines } from './port';
 
 /**

@@ -1,6 +1,6 @@
 // Long: the whole door to the workbook, a member each.
 import type { RangeCells } from '../../shared/records';
-import type { CellChange } from '../../shared/books/living/day';
+import type { CellChange } from '../../shared/books/living/reading/day';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { Cell, ErrorCode, Grid } from '../../shared/base/values';
 

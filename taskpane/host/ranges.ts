@@ -1,4 +1,4 @@
-import { grouped } from '../pane/show';
+import { grouped } from '../pane/values/show';
 import { splitReference } from '../../shared/sheet/formula/address';
 import { cellFrom, gridFrom, partsOf, referenceTo } from './cells';
 import { withExcel } from './excelErrors';

@@ -1,4 +1,4 @@
-import type { HostState } from '../pane/state';
+import type { HostState } from '../pane/keeping/state';
 
 /** What the pane was tested against; everything newer is asked for where it is used. */
 export const NEEDED_SET = '1.14';

@@ -1,4 +1,4 @@
-import { grouped } from '../pane/show';
+import { grouped } from '../pane/values/show';
 import type { RangeCells } from '../../shared/records';
 import { gridFrom, partsOf } from './cells';
 import { withExcel } from './excelErrors';

@@ -1,5 +1,5 @@
 import type { ErrorMemory, FilePort, PortTell, WorkbookPort } from '../host/port';
-import type { PaneState } from './state';
+import type { PaneState } from './keeping/state';
 
 /** What slow work may reach. */
 export interface Doors {

@@ -1,19 +1,19 @@
 import { serialOfDate, serialOfLocalDay } from '../../shared/units/dates';
-import { hostArrived } from './hostArrived';
-import { lookForLeft } from './unfinished';
+import { hostArrived } from './frame/hostArrived';
+import { lookForLeft } from './keeping/unfinished';
 import type { Doors } from './command';
 import { browserFiles, excelFiles } from '../host/files';
 import { closedPort, officePort, sharedMemory } from '../host/office';
 import { followTheme, hostLanguageTag } from '../host/theme';
 import { watchHost } from '../host/ready';
-import { beside } from './beside';
-import { showPlace } from './navigate';
-import { listenToRibbon } from './ribbon';
-import type { PlaceId } from './places';
-import { MENU, PLACES } from './places';
-import { start } from './pane';
+import { beside } from './frame/beside';
+import { showPlace } from './frame/navigate';
+import { listenToRibbon } from './frame/ribbon';
+import type { PlaceId } from './frame/places';
+import { MENU, PLACES } from './frame/places';
+import { start } from './frame/pane';
 import { ring } from './ring';
-import type { PaneState } from './state';
+import type { PaneState } from './keeping/state';
 import { setHostLanguage } from '../words/words';
 import { everySecond } from './seconds';
 

@@ -1,7 +1,7 @@
 import { tick } from './clock';
-import { placeOf } from './places';
-import type { PaneState } from './state';
-import type { PaneStore } from './store';
+import { placeOf } from './frame/places';
+import type { PaneState } from './keeping/state';
+import type { PaneStore } from './keeping/store';
 
 const SECOND = 1000;
 /** Hours and minutes on the screen need no more than this. */

@@ -68,6 +68,7 @@ test('from a new page to the written plan of one order: under forty presses, no 
     await person.answer(key, text);
   await pane.waitForSelector('#plan-answer:not(.stale) .verdict-line');
   expect(await pane.innerText('#plan-answer')).toMatch(/^Inject \d+ females? on \w{3} \d+ \w+ \d\d:\d\d/);
+  const before = await sheetNames();
   await person.click('#plan-write');
   await page.waitForFunction(
     async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
@@ -76,6 +77,11 @@ test('from a new page to the written plan of one order: under forty presses, no 
   expect(await ask(page, 'getValues', "'Orders'!A1:L20").then((rows) => rows.flat())).toContain(10000);
   console.log(`presses to a written plan: ${person.presses()}, of fewer than ${MOST_PRESSES}`);
   expect(person.presses()).toBeLessThan(MOST_PRESSES);
+  // Twenty sheets with all their looks, rules and names are one step back.
+  await ask(page, 'select', 'A1');
+  await page.keyboard.press('Control+z');
+  await until(async () => (await sheetNames()).length === before.length);
+  expect(await sheetNames()).toEqual(before);
   await ask(page, 'newBook');
 });
 

@@ -1,5 +1,5 @@
 import { LivingPages, livingBook } from '../../shared/books/living';
-import { stillWater } from '../../shared/books/living/stillWater';
+import { stillWater } from '../../shared/books/living/workings/stillWater';
 import type { OneRun } from '../run/support';
 import { runOf } from '../run/support';
 

@@ -1,7 +1,7 @@
-import { beside } from '../../taskpane/pane/beside';
-import { keptOf, keptText, readKept } from '../../taskpane/pane/kept';
-import { placeOf } from '../../taskpane/pane/places';
-import type { PanePlace } from '../../taskpane/pane/places';
+import { beside } from '../../taskpane/pane/frame/beside';
+import { keptOf, keptText, readKept } from '../../taskpane/pane/keeping/kept';
+import { placeOf } from '../../taskpane/pane/frame/places';
+import type { PanePlace } from '../../taskpane/pane/frame/places';
 import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
 import { fakeWorld } from './fakePort';
 import { openPage } from './page';

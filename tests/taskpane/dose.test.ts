@@ -1,8 +1,8 @@
 import { LOG_COLUMNS, readLog } from '../../shared/dosing/log';
 import { vatAdvice } from '../../shared/dosing/vat';
 import { eventsOf } from '../../shared/dosing/events';
-import { keptOf, keptText, readKept } from '../../taskpane/pane/kept';
-import { placeOf } from '../../taskpane/pane/places';
+import { keptOf, keptText, readKept } from '../../taskpane/pane/keeping/kept';
+import { placeOf } from '../../taskpane/pane/frame/places';
 import { tick } from '../../taskpane/pane/clock';
 import { textsOf } from '../../taskpane/screens/dose/state/dose';
 import { changeSetting } from '../../taskpane/screens/settings/commands/settings';

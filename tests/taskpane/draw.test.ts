@@ -1,5 +1,5 @@
-import type { Props } from '../../taskpane/pane/draw';
-import { h, patch } from '../../taskpane/pane/draw';
+import type { Props } from '../../taskpane/pane/frame/draw';
+import { h, patch } from '../../taskpane/pane/frame/draw';
 
 let root: HTMLElement;
 beforeEach(() => {

@@ -1,5 +1,5 @@
 import { watchHost } from '../../taskpane/host/ready';
-import type { HostState } from '../../taskpane/pane/state';
+import type { HostState } from '../../taskpane/pane/keeping/state';
 import { fakeWorld } from './fakePort';
 import { openPage } from './page';
 

@@ -1,10 +1,10 @@
-import { hostArrived } from '../../taskpane/pane/hostArrived';
-import type { HostState } from '../../taskpane/pane/state';
-import { showPlace } from '../../taskpane/pane/navigate';
-import { start } from '../../taskpane/pane/pane';
-import type { PlaceId } from '../../taskpane/pane/places';
-import { registerPlace } from '../../taskpane/pane/places';
-import type { PaneStore } from '../../taskpane/pane/store';
+import { hostArrived } from '../../taskpane/pane/frame/hostArrived';
+import type { HostState } from '../../taskpane/pane/keeping/state';
+import { showPlace } from '../../taskpane/pane/frame/navigate';
+import { start } from '../../taskpane/pane/frame/pane';
+import type { PlaceId } from '../../taskpane/pane/frame/places';
+import { registerPlace } from '../../taskpane/pane/frame/places';
+import type { PaneStore } from '../../taskpane/pane/keeping/store';
 import type { FakeWorld } from './fakePort';
 import { fakeWorld } from './fakePort';
 import { place as about } from '../../taskpane/screens/about/place';

@@ -4,7 +4,7 @@ import { verdictText } from '../../shared/maths/verdict';
 import { isoDateOfSerial } from '../../shared/units/dates';
 import type { SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import type { RangeCells } from '../../shared/records';
-import { stopTask } from '../../taskpane/pane/navigate';
+import { stopTask } from '../../taskpane/pane/frame/navigate';
 import { momentsOf, vatRowsOf } from '../../taskpane/screens/season/state/preview';
 import { HostProblem } from '../../taskpane/host/port';
 import { fakeWorld } from './fakePort';

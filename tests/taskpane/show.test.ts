@@ -2,7 +2,7 @@ import { celsius, count, gram, money, moment, pH, share } from '../../shared/uni
 import { asWritten, rectangles } from '../../taskpane/host/cells';
 import { areaText } from '../../shared/sheet/formula/address';
 import { dayText, weekdayText } from '../../shared/units/dates';
-import { grouped, labelOf, showCell, showWithUnit } from '../../taskpane/pane/show';
+import { grouped, labelOf, showCell, showWithUnit } from '../../taskpane/pane/values/show';
 
 const plain = (text: string): string => text.replaceAll('\u202f', ' ');
 

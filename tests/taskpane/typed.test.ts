@@ -2,7 +2,7 @@ import { findFunction } from '../../shared/catalogue';
 import type { NamedParam } from '../../shared/functions/define';
 import { evaluate } from '../../shared/catalogue/calculation';
 import { isoMomentText } from '../../shared/units/dates';
-import { literal, readMoment, readNumber, readTyped } from '../../taskpane/pane/typed';
+import { literal, readMoment, readNumber, readTyped } from '../../taskpane/pane/values/typed';
 
 function param(fn: string, name: string): NamedParam {
   const found = findFunction(fn)?.params.find((one) => one.name === name);

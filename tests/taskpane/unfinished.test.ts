@@ -1,4 +1,4 @@
-import { lookForLeft } from '../../taskpane/pane/unfinished';
+import { lookForLeft } from '../../taskpane/pane/keeping/unfinished';
 import type { LeftBehind } from '../../taskpane/host/port';
 import { fakeWorld } from './fakePort';
 import type { Page } from './page';

@@ -1,8 +1,8 @@
 import type { Cell } from '../../shared/base/values';
 import { LOG_COLUMNS } from '../../shared/dosing/log';
-import { readKept } from '../../taskpane/pane/kept';
-import { keptOf, keptText } from '../../taskpane/pane/kept';
-import { placeOf } from '../../taskpane/pane/places';
+import { readKept } from '../../taskpane/pane/keeping/kept';
+import { keptOf, keptText } from '../../taskpane/pane/keeping/kept';
+import { placeOf } from '../../taskpane/pane/frame/places';
 import { fakeWorld } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
@@ -82,7 +82,7 @@ test('without a workbook lines wait, and go into it when one arrives', async () 
   page.one('#card-back').click();
   await page.store.idle();
   expect(page.text()).toContain('1 line waits');
-  const { hostArrived } = await import('../../taskpane/pane/hostArrived');
+  const { hostArrived } = await import('../../taskpane/pane/frame/hostArrived');
   page.store.send(hostArrived, 'ready');
   await page.store.idle();
   expect(page.world.logged.map((row) => named(row).number)).toEqual([7]);

@@ -1,5 +1,5 @@
-import { dayOfBook } from '../../shared/books/living/day';
-import { readBook } from '../../shared/books/living/read';
+import { dayOfBook } from '../../shared/books/living/reading/day';
+import { readBook } from '../../shared/books/living/reading/read';
 import { tick } from '../../taskpane/pane/clock';
 import { gridOf } from '../season/support';
 import { bookWorld, demoBook } from './bookWorld';

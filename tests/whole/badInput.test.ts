@@ -1,5 +1,5 @@
 import { livingBook, LivingPages } from '../../shared/books/living';
-import { stillWater } from '../../shared/books/living/stillWater';
+import { stillWater } from '../../shared/books/living/workings/stillWater';
 import { planBatches } from '../../shared/season/batches';
 import { readOneOrder } from '../../shared/season/one';
 import { ORDER } from '../run/support';

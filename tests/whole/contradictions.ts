@@ -1,7 +1,7 @@
 import { evaluate } from '../../shared/catalogue/calculation';
 import { isGrid } from '../../shared/base/values';
 import { LivingPages } from '../../shared/books/living';
-import { stillWater } from '../../shared/books/living/stillWater';
+import { stillWater } from '../../shared/books/living/workings/stillWater';
 import { EVENTS_IN_ORDER } from '../../shared/run/lines';
 import { assumedOf } from '../../shared/season/growth';
 import type { OrderBook } from '../../shared/season/orderBook';

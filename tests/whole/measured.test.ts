@@ -2,7 +2,7 @@ import { findFunction } from '../../shared/catalogue';
 import { calculate, evaluate } from '../../shared/catalogue/calculation';
 import { isGrid } from '../../shared/base/values';
 import { LivingPages, livingBook } from '../../shared/books/living';
-import { stillWater } from '../../shared/books/living/stillWater';
+import { stillWater } from '../../shared/books/living/workings/stillWater';
 import { DEFAULT_PREPARATION } from '../../shared/families/preparations';
 import { runNow } from '../../shared/base/steps';
 import { planBatches } from '../../shared/season/batches';

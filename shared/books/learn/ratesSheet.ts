@@ -1,5 +1,5 @@
 import { SOURCES } from '../../families/sources';
-import { shortCitation } from '../living/origin';
+import { shortCitation } from '../living/reading/origin';
 import { SheetBuilder, styled } from '../../sheet/workbook/build';
 import { calculate } from '../../catalogue/calculation';
 import type { NameModel, WorkbookModel } from '../../sheet/workbook/model';

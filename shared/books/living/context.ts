@@ -13,7 +13,7 @@ import type { Allocation, SeasonBatch } from '../../season/types';
 import type { BookPlan, SheetKey, Tables, LivingRows } from './layout';
 import { SHEETS, SHOWN, rowsOf, tablesOf, tickOf, weeksOf } from './layout';
 
-import type { TypedActuals } from './typed';
+import type { TypedActuals } from './reading/typed';
 
 /** Name of a cell of the season: season_price_feed. */
 export const seasonName = (key: string): string => `season_${nameOf(key)}`;

@@ -1,5 +1,5 @@
-import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from './figureList';
-import { originOf } from './origin';
+import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from './workings/figureList';
+import { originOf } from './reading/origin';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
 import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from '../../season/spreads';

@@ -1,30 +1,30 @@
-import { NOTES_WIDTH, writeNotes } from './notes';
+import { NOTES_WIDTH, writeNotes } from './workings/notes';
 import { calculate } from '../../catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import type { OrderBook } from '../../season/orderBook';
 import type { BookPlan } from './layout';
-import type { TypedActuals } from './typed';
-import { carryTyped, withoutPlace } from './typed';
-import { FIGURES } from './figureList';
-import { batchesSheet } from './batches';
-import { broodSheet } from './brood';
-import { calendarSheet } from './calendar';
-import { checksSheet } from './checks';
+import type { TypedActuals } from './reading/typed';
+import { carryTyped, withoutPlace } from './reading/typed';
+import { FIGURES } from './workings/figureList';
+import { batchesSheet } from './pages/batches';
+import { broodSheet } from './workings/brood';
+import { calendarSheet } from './pages/calendar';
+import { checksSheet } from './pages/checks';
 import { LivingPages } from './context';
-import { countsSheet } from './counts';
-import { feedSheet } from './feed';
+import { countsSheet } from './pages/counts';
+import { feedSheet } from './pages/feed';
 import { figuresSheet } from './figures';
-import { moneySheet } from './money';
-import { ordersSheet, promisesSheet } from './orders';
-import { setupSheet } from './setup';
-import { todaySheet } from './today';
-import { barsSheet, stayWorkingsSheet, vatsSheet } from './vats';
-import { daysSheet, sharesSheet, tasksSheet, timesSheet, workingsSheet } from './workings';
+import { moneySheet } from './pages/money';
+import { ordersSheet, promisesSheet } from './pages/orders';
+import { setupSheet } from './workings/setup';
+import { todaySheet } from './pages/today';
+import { barsSheet, stayWorkingsSheet, vatsSheet } from './pages/vats';
+import { daysSheet, sharesSheet, tasksSheet, timesSheet, workingsSheet } from './workings/workings';
 
 export { LivingPages } from './context';
 export { SHEETS, SHOWN } from './layout';
 export type { BookPlan } from './layout';
-export type { TypedActuals } from './typed';
+export type { TypedActuals } from './reading/typed';
 
 const HOW: readonly string[] = [
   'Every order is planned backwards: fish wanted, divided by what survives each step, gives the eggs. ' +
@@ -97,9 +97,9 @@ export function livingBook(book: OrderBook, plan: BookPlan, written?: TypedActua
   ).model;
 }
 
-export { asOf, changesOf } from './again';
-export type { BookChange, BookState } from './again';
-export { bookSheetNames, booksIn, readBook } from './read';
-export type { BookRead, BookReading } from './read';
-export type { BookInput } from './readFigures';
-export { cardsWorkbook } from './cards';
+export { asOf, changesOf } from './reading/again';
+export type { BookChange, BookState } from './reading/again';
+export { bookSheetNames, booksIn, readBook } from './reading/read';
+export type { BookRead, BookReading } from './reading/read';
+export type { BookInput } from './reading/readFigures';
+export { cardsWorkbook } from './pages/cards';

@@ -6,8 +6,8 @@ import type { SheetModel } from '../../sheet/workbook/model';
 import { VERDICTS, verdictText } from '../../maths/verdict';
 import type { LivingPages } from '../living';
 import { SHEETS } from '../living';
-import { originOf } from '../living/origin';
-import { VERDICT_STYLE } from '../living/verdicts';
+import { originOf } from '../living/reading/origin';
+import { VERDICT_STYLE } from '../living/workings/verdicts';
 import { FIGURES_SHOWN, PLAIN, STEPS, TRUST } from './content';
 
 const WHOLE = '#,##0';

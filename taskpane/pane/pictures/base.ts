@@ -1,6 +1,6 @@
-import type { Child, VNode } from '../draw';
-import { h } from '../draw';
-import { grouped } from '../show';
+import type { Child, VNode } from '../frame/draw';
+import { h } from '../frame/draw';
+import { grouped } from '../values/show';
 
 /**
  * What every picture is built from: scales, an axis with its unit, and a frame with a sentence above and the

@@ -1,7 +1,7 @@
 // Long: seven pictures, one after the other.
-import type { Child, VNode } from '../draw';
-import { h } from '../draw';
-import { grouped } from '../show';
+import type { Child, VNode } from '../frame/draw';
+import { h } from '../frame/draw';
+import { grouped } from '../values/show';
 import type { Span } from './base';
 import { framed, LEFT, line, linear, marksOf, RIGHT, round, rules, shortNumber, textAt, WIDTH } from './base';
 import type {

@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { aboutView } from './view/about';
 
 export const place: PanePlace = { initial: () => ({}), view: aboutView };

@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { planAgain } from '../season/commands/again';
 import { writeSeasonWithSuffix } from '../season/commands/plan';
 import { initialSeason } from '../season/state/season';

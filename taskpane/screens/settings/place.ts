@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { settingsView } from './view/settings';
 
 export const place: PanePlace = { initial: () => ({}), view: settingsView };

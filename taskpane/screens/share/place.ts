@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { writeSummaryWithSuffix } from './commands/summary';
 import { initialShare } from './state/share';
 import { shareView } from './view/share';

@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { openVats, ringTimer } from '../vat/commands/notebook';
 import { initialVat, VAT_KEEPS } from '../vat/state/notebook';
 import { initialToday } from './state/today';

@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { tickVats } from '../dose/commands/dose';
 import { initialDose } from '../dose/state/dose';
 import { initialToday } from '../today/state/today';

@@ -1,4 +1,4 @@
-import type { PanePlace } from '../../pane/places';
+import type { PanePlace } from '../../pane/frame/places';
 import { writeCheckWithSuffix } from '../check/commands/out';
 import { initialCheck } from '../check/state/check';
 import { insertAnyway, insertBelow } from '../functions/commands/functions';

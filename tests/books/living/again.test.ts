@@ -1,6 +1,6 @@
 import { livingBook } from '../../../shared/books/living';
-import { booksIn, readBook } from '../../../shared/books/living/read';
-import type { BookRead } from '../../../shared/books/living/read';
+import { booksIn, readBook } from '../../../shared/books/living/reading/read';
+import type { BookRead } from '../../../shared/books/living/reading/read';
 import { planBatches, readOrderBook } from '../../../shared/season';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { bookOf, gridOf } from '../../season/support';

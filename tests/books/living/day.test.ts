@@ -5,8 +5,8 @@ import {
   logChanges,
   lookChanges,
   pairChanges,
-} from '../../../shared/books/living/day';
-import { readBook } from '../../../shared/books/living/read';
+} from '../../../shared/books/living/reading/day';
+import { readBook } from '../../../shared/books/living/reading/read';
 import { addressOf } from '../../../shared/sheet/formula/address';
 import { planBatches } from '../../../shared/season/batches';
 import type { Cell } from '../../../shared/base/values';

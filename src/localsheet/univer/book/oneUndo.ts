@@ -1,5 +1,6 @@
 import type { IDisposable } from '@univerjs/core';
 import { ICommandService, IUndoRedoService } from '@univerjs/core';
+import { RemoveSheetMutation } from '@univerjs/sheets';
 import type { Context } from './context';
 
 /** Requests of one writing follow each other within this time, in milliseconds. */
@@ -8,6 +9,8 @@ const LINGER = 1500;
 /** The engine runs commands of its own too, heights of rows that fit their text for one. */
 const BY_A_PERSON =
   /^(univer\.command\.(undo|redo|paste|cut)|sheet\.operation\.set-cell-edit-visible|sheet\.command\.(set-range-values|clear-|delete-|insert-|remove-|move-range|set-style))/;
+
+const UNDO = 'univer.command.undo';
 
 /**
  * What the pane writes in several requests is one step back. The step stays open while requests follow each
@@ -25,10 +28,25 @@ export class OneUndo {
     if (this.isListening) return;
     this.isListening = true;
     this.context.engine.injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
+      if (id === UNDO) this.stepAside();
       // The editor is told to close at many moments; only its opening is somebody typing.
       const isClosing = (params as { visible?: boolean } | undefined)?.visible === false;
       if (BY_A_PERSON.test(id) && !isClosing && this.running === 0 && !this.context.isWorking) this.close();
     });
+  }
+
+  /** The engine cannot draw a sheet that an undo takes away: another comes to the front before. */
+  private stepAside(): void {
+    const { engine, book } = this.context;
+    const mutations = engine.injector.get(IUndoRedoService).pitchTopUndoElement()?.undoMutations ?? [];
+    const going = new Set(
+      mutations
+        .filter(({ id }) => id === RemoveSheetMutation.id)
+        .map(({ params }) => (params as { readonly subUnitId?: string }).subUnitId),
+    );
+    if (!going.has(book.getActiveSheet().getSheetId())) return;
+    const stays = book.getSheets().find((sheet) => !going.has(sheet.getSheetId()) && !sheet.isSheetHidden());
+    if (stays) book.setActiveSheet(stays.getSheetId());
   }
 
   private close(): void {

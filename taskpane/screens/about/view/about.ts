@@ -1,9 +1,9 @@
 import about from '../../../../package.json';
 import { CATALOGUE } from '../../../../shared/catalogue';
-import type { VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { facts, section } from '../../../pane/parts';
+import type { VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { facts, section } from '../../../pane/frame/parts';
 
 const LICENCES: readonly (readonly [string, string])[] = [
   ['zod', 'MIT – checks what is typed'],

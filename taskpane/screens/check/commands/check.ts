@@ -6,8 +6,8 @@ import type { StateChange, Command, Doors, Working } from '../../../pane/command
 import { working } from '../../../pane/command';
 import type { CellsWanted, PortTell } from '../../../host/port';
 import { inShares } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 import type { Chosen } from '../../share/commands/share';
 import { begun, readChosen, stoppedAt } from '../../share/commands/share';
 

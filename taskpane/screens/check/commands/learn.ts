@@ -5,7 +5,7 @@ import { corrected, initialTrend, saidOf, withSaid } from '../state/check';
 import type { Command, Doors, StateChange, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { inShares } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import type { Grouping } from '../state/trend';
 import { auditor, learner, rememberIn } from './check';
 import { begun, stoppedAt } from '../../share/commands/share';

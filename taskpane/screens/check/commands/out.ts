@@ -6,11 +6,11 @@ import { saidOf } from '../state/check';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { Marked, MarkReport, PortTell, UnmarkReport } from '../../../host/port';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 import { auditor, learner } from './check';
-import type { Written } from '../../../pane/writing';
-import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/writing';
+import type { Written } from '../../../pane/values/writing';
+import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/values/writing';
 
 /** What comes out of a check: sheets, and marks on the cells. Records themselves are never changed. */
 

@@ -1,4 +1,4 @@
-import { grouped } from '../../../pane/show';
+import { grouped } from '../../../pane/values/show';
 import type { Signal, TrendGroup, TrendRate, Trends, TrendView } from '../../../../shared/learn';
 
 /**

@@ -6,14 +6,14 @@ import { LEAST_FOR_RATES, LEAST_FOR_TRENDS } from '../state/check';
 import { checkAgain, checkBook, checkFile, checkSelection, checkSheet } from '../commands/check';
 import { markCells, takeMarksAway, writeFindings, writeRates, writeTrends } from '../commands/out';
 import { goToCell } from '../../messages/commands/messages';
-import type { Child, VNode } from '../../../pane/draw';
-import { english, h } from '../../../pane/draw';
-import { hasWorkbook, isFree } from '../../../pane/state';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { english, h } from '../../../pane/frame/draw';
+import { hasWorkbook, isFree } from '../../../pane/keeping/state';
 import { columnsView } from './columns';
 import { questionsView } from './questions';
 import { learnedView } from './learned';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, section } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, section } from '../../../pane/frame/parts';
 import { counted, filePicker, lines } from '../../share/view/pieces';
 
 /** Shown at once of one group; the others unfold, and beyond that the sheet has them. */

@@ -4,10 +4,10 @@ import { FIELD_NAMES, fieldSpec } from '../../../../shared/records/fields';
 import type { Checked, Meaning } from '../state/check';
 import { saidOf, sureness } from '../state/check';
 import { forgetColumns, sayColumn } from '../commands/check';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { button, inputOf } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, inputOf } from '../../../pane/frame/parts';
 import { counted, lines } from '../../share/view/pieces';
 
 /** How each column was read, and a way to say otherwise. */

@@ -3,12 +3,12 @@ import type { ShareBase, ShareQuestion } from '../../../../shared/records';
 import type { Learned } from '../state/check';
 import { LEAST_FOR_RATES } from '../state/check';
 import { chooseTrend, choosePoint, sayShareBase, showLearned } from '../commands/learn';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import { grouped } from '../../../pane/show';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import { grouped } from '../../../pane/values/show';
 import { FEWEST_RUNS, GROUPINGS, isGrouping, isShare, percent, pictureOf, SHARES } from '../state/trend';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, facts, inputOf, section } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, facts, inputOf, section } from '../../../pane/frame/parts';
 import { counted, lines } from '../../share/view/pieces';
 import { trendPlot } from './trendPlot';
 

@@ -4,10 +4,10 @@ import { fieldSpec, FIELD_NAMES } from '../../../../shared/records/fields';
 import type { Checked, Meaning } from '../state/check';
 import { saidOf, sureness } from '../state/check';
 import { sayColumn } from '../commands/check';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { inputOf } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { inputOf } from '../../../pane/frame/parts';
 
 /** The few columns whose meaning is unsure and would change most: asked before the list of all columns. */
 const ASKED = 4;

@@ -1,5 +1,5 @@
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { PicturePoint, TrendPicture } from '../state/trend';
 import { percent, spoken } from '../state/trend';
 

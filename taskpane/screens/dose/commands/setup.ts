@@ -2,7 +2,7 @@ import type { DosingKey } from '../../../../shared/dosing/fields';
 import { DOSING_FIELDS, DOSING_KEYS } from '../../../../shared/dosing/fields';
 import { dosingOf } from '../../../../shared/dosing/events';
 import type { Command, Working } from '../../../pane/command';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { inVat, noteLines, quiet } from '../../vat/commands/notebook';
 import type { DoseState } from '../state/dose';
 import { eventsIn, textsOf } from '../state/dose';

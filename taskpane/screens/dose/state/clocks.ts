@@ -1,5 +1,5 @@
 import { dosingOf } from '../../../../shared/dosing/events';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { adviceFor, eventsIn } from './dose';
 
 const MINUTES_A_DAY = 1440;

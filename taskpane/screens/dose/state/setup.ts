@@ -7,9 +7,9 @@ import type { MaterialName } from '../../../../shared/families/water/carbonate/m
 import type { MeterName, OriginName } from '../../../../shared/families/water/titration/beliefs';
 import type { Cell } from '../../../../shared/base/values';
 import { numberText, readTypedNumber } from '../../../../shared/units/typedNumber';
-import type { PaneSettings } from '../../../pane/settings';
-import { readNumber } from '../../../pane/typed';
-import { shownUnit } from '../../../pane/units';
+import type { PaneSettings } from '../../../pane/keeping/settings';
+import { readNumber } from '../../../pane/values/typed';
+import { shownUnit } from '../../../pane/values/units';
 
 /** What stands in the fields of one vat's set-up, as typed. */
 export type SetupTexts = Readonly<Record<DosingKey, string>> & {

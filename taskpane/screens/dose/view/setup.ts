@@ -1,10 +1,10 @@
 import type { DosingField } from '../../../../shared/dosing/fields';
 import { DOSING_FIELDS, YES } from '../../../../shared/dosing/fields';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { button, inputOf } from '../../../pane/parts';
-import { shownUnit } from '../../../pane/units';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, inputOf } from '../../../pane/frame/parts';
+import { shownUnit } from '../../../pane/values/units';
 import { wordsFor } from '../../../words/words';
 import { copySetup, fillSetup, keepSetup, leaveSetupField, openSetup, typeWho } from '../commands/setup';
 import { setupIn, textsOf } from '../state/dose';

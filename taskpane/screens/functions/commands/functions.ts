@@ -7,11 +7,11 @@ import type { FunctionsState, ArgumentReading } from '../state/functions';
 import { openFunction } from '../state/functions';
 import type { Insertion } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
-import { unitText } from '../../../pane/show';
+import { unitText } from '../../../pane/values/show';
 import { wordsFor } from '../../../words/words';
-import type { PaneState } from '../../../pane/state';
-import { hasWorkbook } from '../../../pane/state';
-import { typedText } from '../../../pane/typed';
+import type { PaneState } from '../../../pane/keeping/state';
+import { hasWorkbook } from '../../../pane/keeping/state';
+import { typedText } from '../../../pane/values/typed';
 
 const inFunctions = (state: PaneState, functions: Partial<FunctionsState>): PaneState => ({
   ...state,

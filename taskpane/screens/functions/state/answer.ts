@@ -7,8 +7,8 @@ import { text } from '../../../../shared/units/quantities';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import { isGrid } from '../../../../shared/base/values';
 import type { FunctionsState, ArgumentReading } from './functions';
-import type { TypedField } from '../../../pane/typed';
-import { readTyped } from '../../../pane/typed';
+import type { TypedField } from '../../../pane/values/typed';
+import { readTyped } from '../../../pane/values/typed';
 
 /** The formula the fields make, and what it gives now. */
 export interface CallDraft {

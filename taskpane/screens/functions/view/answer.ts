@@ -4,10 +4,10 @@ import type { Cell, Grid } from '../../../../shared/base/values';
 import { isError, isGrid } from '../../../../shared/base/values';
 import type { CallDraft } from '../state/answer';
 import { columnQuantities, hasHeadings } from '../state/answer';
-import type { Child, VNode } from '../../../pane/draw';
-import { english, h } from '../../../pane/draw';
-import { labelOf, showCell, showWithUnit } from '../../../pane/show';
-import type { Scene } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { english, h } from '../../../pane/frame/draw';
+import { labelOf, showCell, showWithUnit } from '../../../pane/values/show';
+import type { Scene } from '../../../pane/frame/parts';
 
 /** More rows than this are counted, not shown. */
 const ROWS_SHOWN = 8;

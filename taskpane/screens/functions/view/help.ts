@@ -2,12 +2,12 @@ import type { Example, SheetFunction } from '../../../../shared/functions/define
 import { SOURCES } from '../../../../shared/families/sources';
 import type { Source } from '../../../../shared/families/sources';
 import { useExample } from '../commands/functions';
-import type { Child, VNode } from '../../../pane/draw';
-import { english, h } from '../../../pane/draw';
-import { unitText } from '../../../pane/show';
-import { literal } from '../../../pane/typed';
-import type { Scene } from '../../../pane/parts';
-import { button, section } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { english, h } from '../../../pane/frame/draw';
+import { unitText } from '../../../pane/values/show';
+import { literal } from '../../../pane/values/typed';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, section } from '../../../pane/frame/parts';
 
 /** How far a source can be trusted, said plainly. */
 const STANDINGS: Readonly<Record<Source['standing'], string>> = {

@@ -2,15 +2,15 @@ import type { SheetFunction } from '../../../../shared/functions/define';
 import { PREFIX } from '../../../../shared/functions/define';
 import { chooseFamily, openPage, searchFunctions } from '../commands/functions';
 import type { Intent } from '../../../help/intents';
-import type { Child, VNode } from '../../../pane/draw';
-import { english, h } from '../../../pane/draw';
-import { showPlace } from '../../../pane/navigate';
-import type { PlaceId } from '../../../pane/places';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { english, h } from '../../../pane/frame/draw';
+import { showPlace } from '../../../pane/frame/navigate';
+import type { PlaceId } from '../../../pane/frame/places';
 import { wordsFor } from '../../../words/words';
 import type { Matches } from '../state/functions';
 import { FAMILIES, matching } from '../state/functions';
-import type { Scene } from '../../../pane/parts';
-import { button, inputOf } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, inputOf } from '../../../pane/frame/parts';
 
 const card = (fn: SheetFunction, { send }: Scene): VNode =>
   h(

@@ -14,14 +14,14 @@ import {
   nameAnswer,
   takeSelection,
 } from '../commands/functions';
-import type { Child, VNode } from '../../../pane/draw';
-import { english, h } from '../../../pane/draw';
-import { hasWorkbook, isFree } from '../../../pane/state';
-import { labelOf } from '../../../pane/show';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { english, h } from '../../../pane/frame/draw';
+import { hasWorkbook, isFree } from '../../../pane/keeping/state';
+import { labelOf } from '../../../pane/values/show';
 import { answerView } from './answer';
 import { functionHelp } from './help';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, hint, inputOf } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, hint, inputOf } from '../../../pane/frame/parts';
 
 const fieldId = (param: NamedParam): string => `argument-${param.name}`;
 

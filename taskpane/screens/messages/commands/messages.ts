@@ -3,8 +3,8 @@ import { working } from '../../../pane/command';
 import type { MendReport, PortTell } from '../../../host/port';
 import type { Report } from '../state/messages';
 import { reportOf } from '../state/messages';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 
 const begun = (state: PaneState, label: string): PaneState => ({
   ...state,

@@ -1,11 +1,11 @@
 import { goToCell, lookThrough, repair } from '../commands/messages';
-import type { Child, VNode } from '../../../pane/draw';
-import { english, h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { english, h } from '../../../pane/frame/draw';
 import type { MessagesState, Report, Trouble } from '../state/messages';
 import { placeText } from '../state/messages';
-import { hasWorkbook, isFree } from '../../../pane/state';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, section } from '../../../pane/parts';
+import { hasWorkbook, isFree } from '../../../pane/keeping/state';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, section } from '../../../pane/frame/parts';
 
 /** More than this makes no list a person reads; the rest is counted. */
 const LISTED = 100;

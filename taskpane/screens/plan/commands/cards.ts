@@ -1,8 +1,8 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
-import { fileWord } from '../../../pane/writing';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
+import { fileWord } from '../../../pane/values/writing';
 import { wordsFor } from '../../../words/words';
 import { begun } from '../../share/commands/share';
 import { sheetsOf } from '../../season/commands/again';

@@ -7,11 +7,11 @@ import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import type { PortTell } from '../../../host/port';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import { inShares } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 import { engine, modelOf, saveModel } from '../../season/commands/writeBook';
-import type { Written } from '../../../pane/writing';
-import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/writing';
+import type { Written } from '../../../pane/values/writing';
+import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/values/writing';
 
 const withPlan = (state: PaneState, plan: Partial<PlanState>): PaneState => ({
   ...state,

@@ -2,7 +2,7 @@
 import { within } from '../../../../shared/base/steps';
 import { LivingPages } from '../../../../shared/books/living';
 import type { TaskLine } from '../../../../shared/books/living/layout';
-import { hardestDay, stillWater } from '../../../../shared/books/living/stillWater';
+import { hardestDay, stillWater } from '../../../../shared/books/living/workings/stillWater';
 import { TASKS } from '../../../../shared/run/lines';
 import type { RunTask } from '../../../../shared/run/lines';
 import { planBatchesSteps } from '../../../../shared/season/batches';
@@ -10,7 +10,7 @@ import type { PlanForm } from '../../../../shared/season/one';
 import { femalesForNineSteps } from '../../../../shared/season/one/females';
 import type { OrderBook } from '../../../../shared/season/orderBook';
 import type { BatchStay, SeasonBatch, SeasonPlan } from '../../../../shared/season/types';
-import { grouped } from '../../../pane/show';
+import { grouped } from '../../../pane/values/show';
 import type { PlanTexts } from './plan';
 
 /** A plan of one run, with what the pane shows of it; it was made from these texts. */

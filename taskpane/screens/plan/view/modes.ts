@@ -1,12 +1,12 @@
 import { choosePlanMode } from '../../season/commands/season';
 import { planAgain } from '../../season/commands/again';
-import type { VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { PlanMode } from '../../season/state/season';
 import { PLAN_MODES } from '../../season/state/season';
-import { hasWorkbook } from '../../../pane/state';
-import type { Scene } from '../../../pane/parts';
-import { button } from '../../../pane/parts';
+import { hasWorkbook } from '../../../pane/keeping/state';
+import type { Scene } from '../../../pane/frame/parts';
+import { button } from '../../../pane/frame/parts';
 import { planView } from './plan';
 import { seasonView } from '../../season/view/season';
 

@@ -1,5 +1,5 @@
-import type { VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { Bar } from '../state/run';
 import { dayText, isoMomentText } from '../../../../shared/units/dates';
 

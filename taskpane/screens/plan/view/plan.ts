@@ -14,19 +14,19 @@ import {
   savePlan,
   writePlan,
 } from '../commands/plan';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import { dotsPicture, funnelPicture } from '../../../pane/pictures/draw';
 import type { PictureWords } from '../../../pane/pictures/types';
 import { pictureWords } from '../../../words/words';
 import { faultShown, figureKey, isTextKey, readForm, usualForm } from '../state/plan';
 import type { MadeRun, Moment } from '../state/run';
-import { hasWorkbook } from '../../../pane/state';
+import { hasWorkbook } from '../../../pane/keeping/state';
 import { phraseLanguage } from '../../../pane/phrases';
-import { grouped } from '../../../pane/show';
+import { grouped } from '../../../pane/values/show';
 import { occupancy } from './occupancy';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, facts, hint, inputOf, section } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, facts, hint, inputOf, section } from '../../../pane/frame/parts';
 
 const textOf = ({ state }: Scene, key: string): string => (isTextKey(key) ? state.plan.texts[key] : '');
 

@@ -3,11 +3,11 @@ import { working } from '../../../pane/command';
 import { bookOfForm, firstFaultOf } from '../state/faults';
 import type { SeasonMade } from '../state/season';
 import { ROWS_SHOWN, isOutdated } from '../state/season';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { inSeason } from './season';
 import { begun, stoppedAt } from '../../share/commands/share';
-import type { Written } from '../../../pane/writing';
-import { badSuffix, fileWord, isSuffix, list } from '../../../pane/writing';
+import type { Written } from '../../../pane/values/writing';
+import { badSuffix, fileWord, isSuffix, list } from '../../../pane/values/writing';
 import { engine, planOf, saveBook, saveCardsOf, writeNewBook } from './writeBook';
 
 /** Planning a season and writing it down on new sheets; writing over a book is in ./writeOver. */

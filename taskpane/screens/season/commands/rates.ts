@@ -1,7 +1,7 @@
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 import { learner } from '../../check/commands/check';
 import { withForm } from './season';
 import { engine } from './writeBook';

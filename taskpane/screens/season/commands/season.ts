@@ -7,7 +7,7 @@ import { readOrderLines } from '../state/lists';
 import { orderFieldId } from '../state/faults';
 import type { PlanMode, SeasonState } from '../state/season';
 import { ROWS_SHOWN, exampleForm, pagesOf } from '../state/season';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 
 /** Filling the season form. */
 

@@ -5,10 +5,10 @@ import type { OrderBook } from '../../../../shared/season/orderBook';
 import type { SeasonPlan } from '../../../../shared/season/types';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { inShares } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
-import type { Written } from '../../../pane/writing';
-import { outcomeChange } from '../../../pane/writing';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
+import type { Written } from '../../../pane/values/writing';
+import { outcomeChange } from '../../../pane/values/writing';
 
 /**
  * Planning an order book and writing it as the living book, for whichever screen has one: a season of many

@@ -1,4 +1,4 @@
-import { grouped } from '../../../pane/show';
+import { grouped } from '../../../pane/values/show';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import { columnsOf, entriesOf } from '../../../../shared/units/typedLists';
 import { readTypedNumber } from '../../../../shared/units/typedNumber';

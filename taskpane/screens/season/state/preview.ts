@@ -7,7 +7,7 @@ import type {
   SeasonPurchase,
 } from '../../../../shared/season/types';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
-import { grouped } from '../../../pane/show';
+import { grouped } from '../../../pane/values/show';
 
 /** A planned season in plain rows and words, before anything is written. */
 

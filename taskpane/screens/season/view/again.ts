@@ -1,11 +1,11 @@
 import { chooseSeason, forgetSeason, readChosenSeason } from '../commands/again';
 import { takeSeasonBack } from '../commands/writeOver';
-import { hasWorkbook } from '../../../pane/state';
-import type { Child } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import { hasWorkbook } from '../../../pane/keeping/state';
+import type { Child } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { Again } from '../state/season';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, inputOf } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, inputOf } from '../../../pane/frame/parts';
 
 /** What was read of the season in the workbook, and which one when there are several. */
 

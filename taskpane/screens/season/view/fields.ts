@@ -6,8 +6,8 @@ import {
   leaveSeasonField,
   toggleWeekday,
 } from '../commands/season';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import { DAYS_OFF, WEEKDAYS, listId, unknownMonths } from '../state/faults';
 import type { SeasonField, SeasonGroup } from '../state/fields';
 import { STAFF, WATER_BY_MONTH, idOfPath } from '../state/fields';
@@ -15,8 +15,8 @@ import type { ListKey } from '../state/lists';
 import { daysIn, echoOf } from '../state/lists';
 import { seasonFaults } from '../state/season';
 import { MONTH_NAMES, WEEKDAY_WORDS } from '../../../../shared/units/dates';
-import type { Scene } from '../../../pane/parts';
-import { hint, inputOf } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { hint, inputOf } from '../../../pane/frame/parts';
 
 /** Fields of the season form. */
 

@@ -13,17 +13,17 @@ import {
   usePublished,
 } from '../commands/season';
 import { useOwnRates } from '../commands/rates';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import { BATCHES, KEPT, ORDERS, orderFieldId } from '../state/faults';
 import { ORDER_FIELDS, ORDER_KEYS } from '../state/fields';
 import type { OrderRow } from '../state/form';
 import { ownFigures } from '../state/form';
 import { ROWS_SHOWN, pagesOf, seasonFaults } from '../state/season';
-import { grouped } from '../../../pane/show';
-import { hasWorkbook } from '../../../pane/state';
-import type { Scene } from '../../../pane/parts';
-import { button, hint, inputOf } from '../../../pane/parts';
+import { grouped } from '../../../pane/values/show';
+import { hasWorkbook } from '../../../pane/keeping/state';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, hint, inputOf } from '../../../pane/frame/parts';
 import { askedField, faultsView } from './fields';
 
 /** Orders, page by page; batches under way; figures of the hatchery's own. */

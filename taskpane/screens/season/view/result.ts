@@ -4,17 +4,17 @@ import { preparationNamed } from '../../../../shared/families/preparations';
 import type { OrderPlan, SeasonPlan } from '../../../../shared/season/types';
 import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/verdict';
 import type { Verdict } from '../../../../shared/maths/verdict';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import { cashPicture, dotsPicture, funnelPicture } from '../../../pane/pictures/draw';
 import type { PictureWords } from '../../../pane/pictures/types';
 import { dayText, timeText, weekdayText } from '../../../../shared/units/dates';
 import { phraseLanguage } from '../../../pane/phrases';
-import { grouped, money, shownCurrency } from '../../../pane/show';
+import { grouped, money, shownCurrency } from '../../../pane/values/show';
 import type { SeasonMoment } from '../state/preview';
 import { dayWords, fishWords, goodsWords, momentsOf, vatRowsOf, weeksOf } from '../state/preview';
 import type { SeasonMade } from '../state/season';
-import { banner, facts, section } from '../../../pane/parts';
+import { banner, facts, section } from '../../../pane/frame/parts';
 import { vatsPicture } from './vats';
 
 /** What a planned season comes to: the promise first. Drawn once for a plan. */

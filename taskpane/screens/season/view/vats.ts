@@ -1,5 +1,5 @@
-import type { VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import { dayText } from '../../../../shared/units/dates';
 import type { VatBar, VatRow } from '../state/preview';
 import { rowWords } from '../state/preview';

@@ -1,6 +1,6 @@
 import type { Command } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { PaneSettings } from '../../../pane/settings';
+import type { PaneSettings } from '../../../pane/keeping/settings';
 import { wordsFor } from '../../../words/words';
 
 export const changeSetting: Command<Partial<PaneSettings>> = {

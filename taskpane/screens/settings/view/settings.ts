@@ -1,8 +1,8 @@
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { button, hint, inputOf, section } from '../../../pane/parts';
-import type { PaneSettings } from '../../../pane/settings';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, hint, inputOf, section } from '../../../pane/frame/parts';
+import type { PaneSettings } from '../../../pane/keeping/settings';
 import type { Language } from '../../../words/words';
 import { LANGUAGE_NAMES, wordsFor } from '../../../words/words';
 import { changeSetting, forgetAll } from '../commands/settings';

@@ -3,7 +3,7 @@ import { working } from '../../../pane/command';
 import type { CheckState } from '../state/share';
 import { isDigest, plainDigest } from '../state/share';
 import { inSlices, LOOKING } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import type { Chosen } from './share';
 import { begun, freezer, inShare, readChosen, stoppedAt } from './share';
 

@@ -1,7 +1,7 @@
 import { parseArea, quoteSheet, splitReference } from '../../../../shared/sheet/formula/address';
 import type { Command } from '../../../pane/command';
 import type { Choices, Look } from '../state/share';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { inShare } from './share';
 
 /** What the copy shall hold. A copy made before is of other choices, so it goes. */

@@ -6,7 +6,7 @@ import { HostProblem } from '../../../host/port';
 import type { Choices, Look, CopyMade } from '../state/share';
 import { copyFileName } from '../state/share';
 import { inSlices, MAKING } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { begun, freezer, inShare, stoppedAt } from './share';
 
 /** Making the copy, and handing it out. */

@@ -5,8 +5,8 @@ import { HostProblem } from '../../../host/port';
 import type { Choices, Look, ShareState } from '../state/share';
 import { initialChoices, plainName } from '../state/share';
 import { inSlices, LOOKING } from '../../../pane/slices';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 
 /** First look: fetch the workbook, say what a copy would be. Nothing is changed. */
 

@@ -1,11 +1,11 @@
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { PortTell } from '../../../host/port';
-import type { PaneState } from '../../../pane/state';
-import { isFree } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { isFree } from '../../../pane/keeping/state';
 import { lookAtWorkbook } from './share';
-import type { Written } from '../../../pane/writing';
-import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/writing';
+import type { Written } from '../../../pane/values/writing';
+import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/values/writing';
 
 /**
  * One page that tells the season to somebody who does not breed fish, written into the workbook that holds

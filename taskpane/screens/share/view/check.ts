@@ -1,10 +1,10 @@
 import { checkCopy, chooseCopy, typeDigest } from '../commands/check';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { CheckState } from '../state/share';
 import { digestText } from '../state/share';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, hint, inputOf, section } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, hint, inputOf, section } from '../../../pane/frame/parts';
 import { filePicker, lines } from './pieces';
 
 /** Does a copy still hold the numbers it was made with? Says what the answer proves and what it does not. */

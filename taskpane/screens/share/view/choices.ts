@@ -1,10 +1,10 @@
 import { addCells, nameCopy, toggleColumn, toggleSheet, toggleSwitch, typeCells } from '../commands/choices';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { Look } from '../state/share';
 import { copyFileName } from '../state/share';
-import type { Scene } from '../../../pane/parts';
-import { button, hint, inputOf, section } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, hint, inputOf, section } from '../../../pane/frame/parts';
 import { counted, tick } from './pieces';
 
 /** What the copy shall hold: sheets, columns, personal data, formulas that stay alive. */

@@ -1,8 +1,8 @@
 import { bytesOfFile } from '../../../host/files';
 import type { Chosen } from '../commands/share';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import { button } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import { button } from '../../../pane/frame/parts';
 
 /** More than this makes no list a person reads; the rest is counted. */
 const LISTED = 30;

@@ -1,10 +1,10 @@
 import { makeCopy, saveAgain } from '../commands/copy';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
 import type { Choices, Look, CopyMade } from '../state/share';
 import { digestText, leavesOut } from '../state/share';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, facts, section } from '../../../pane/parts';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, facts, section } from '../../../pane/frame/parts';
 import { counted, lines } from './pieces';
 
 /** Before the copy is made: what will go. After: what became of it. */

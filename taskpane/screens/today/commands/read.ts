@@ -1,7 +1,7 @@
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { PaneState } from '../../../pane/state';
-import { hasWorkbook } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { hasWorkbook } from '../../../pane/keeping/state';
 import { HostProblem } from '../../../host/port';
 import type { RangeCells } from '../../../../shared/records';
 import { initialVat } from '../../vat/state/notebook';
@@ -13,7 +13,8 @@ import type { TodayState } from '../state/today';
 
 const quiet = (): void => undefined;
 /** Reading and writing places of a book; loaded with the first book. */
-export const dayTables = () => import(/* webpackChunkName: "day" */ '../../../../shared/books/living/day');
+export const dayTables = () =>
+  import(/* webpackChunkName: "day" */ '../../../../shared/books/living/reading/day');
 
 async function sheetsOf({ workbook }: Doors, names: readonly string[]): Promise<RangeCells[]> {
   const read = await Promise.all(names.map((sheet) => workbook.readCells({ sheet }, quiet, () => false)));

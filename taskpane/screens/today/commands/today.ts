@@ -1,7 +1,7 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import { showPlace } from '../../../pane/navigate';
-import type { PaneState } from '../../../pane/state';
+import { showPlace } from '../../../pane/frame/navigate';
+import type { PaneState } from '../../../pane/keeping/state';
 import { atCard } from '../../vat/commands/vat';
 import type { CardId } from '../../vat/state/cards';
 import { noteLines } from '../../vat/commands/notebook';

@@ -3,8 +3,8 @@ import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { isMomentCell } from '../../../../shared/units/dates';
 import { addressOf } from '../../../../shared/sheet/formula/address';
-import type { BookDay, BookTask } from '../../../../shared/books/living/day';
-import { grouped } from '../../../pane/show';
+import type { BookDay, BookTask } from '../../../../shared/books/living/reading/day';
+import { grouped } from '../../../pane/values/show';
 import type { TaskOfDay } from './today';
 
 /**

@@ -1,4 +1,4 @@
-import type { BookDay, BookTask, DayOrder } from '../../../../shared/books/living/day';
+import type { BookDay, BookTask, DayOrder } from '../../../../shared/books/living/reading/day';
 
 /** What the day asks, as read of the workbook. */
 export interface TodayState {

@@ -1,9 +1,9 @@
-import type { BookDay, DayFact } from '../../../../shared/books/living/day';
-import type { Child } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
+import type { BookDay, DayFact } from '../../../../shared/books/living/reading/day';
+import type { Child } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
 import { deathsPicture, funnelPicture, growthPicture, vatsPicture } from '../../../pane/pictures/draw';
-import { section } from '../../../pane/parts';
+import { section } from '../../../pane/frame/parts';
 import { pictureWords, wordsFor } from '../../../words/words';
 import { growthOf } from '../../vat/state/growth';
 import { batchNamed, standingIn } from '../../vat/state/standing';

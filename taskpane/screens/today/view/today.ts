@@ -1,16 +1,16 @@
 // Long: one screen from top to bottom.
 import { timeText } from '../../../../shared/units/dates';
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import { goTo, showPlace } from '../../../pane/navigate';
-import type { Scene } from '../../../pane/parts';
-import { banner, button, inputOf, section } from '../../../pane/parts';
-import { grouped } from '../../../pane/show';
-import { hasWorkbook } from '../../../pane/state';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import { goTo, showPlace } from '../../../pane/frame/navigate';
+import type { Scene } from '../../../pane/frame/parts';
+import { banner, button, inputOf, section } from '../../../pane/frame/parts';
+import { grouped } from '../../../pane/values/show';
+import { hasWorkbook } from '../../../pane/keeping/state';
 import type { Words } from '../../../words/en';
 import { dayWords, momentOf, wordsFor } from '../../../words/words';
 import { chooseVat } from '../../vat/commands/notebook';
-import type { BookDay } from '../../../../shared/books/living/day';
+import type { BookDay } from '../../../../shared/books/living/reading/day';
 import type { CardId } from '../../vat/state/cards';
 import type { NotebookLine } from '../../vat/state/notebook';
 import { waiting } from '../../vat/state/notebook';

@@ -4,8 +4,8 @@ import type { StateChange, Command, Doors, Working } from '../../../pane/command
 import { working } from '../../../pane/command';
 import type { LogLines } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
-import type { PaneState } from '../../../pane/state';
-import { hasWorkbook } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
+import { hasWorkbook } from '../../../pane/keeping/state';
 import { wordsFor } from '../../../words/words';
 import { LOG_COLUMNS, LOG_SHEET, logRow, readLog } from '../../../../shared/dosing/log';
 import type { LineDraft } from '../state/cards';

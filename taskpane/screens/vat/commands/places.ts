@@ -1,4 +1,4 @@
-import type { DaySheet } from '../../../../shared/books/living/day';
+import type { DaySheet } from '../../../../shared/books/living/reading/day';
 import type { WorkbookPort } from '../../../host/port';
 import { dayTables } from '../../today/commands/read';
 import type { BookEntry, Filled } from '../state/notebook';

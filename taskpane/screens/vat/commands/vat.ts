@@ -1,5 +1,5 @@
 import type { Command, Working } from '../../../pane/command';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { wordsFor } from '../../../words/words';
 import type { CardId } from '../state/cards';
 import { CARDS, isPadCard } from '../state/cards';

@@ -4,7 +4,7 @@ import { invoke } from '../../../../shared/functions/invoke';
 import type { Cell, Grid } from '../../../../shared/base/values';
 import type { LogLine } from '../../../../shared/dosing/log';
 import { isError, isGrid } from '../../../../shared/base/values';
-import { grouped } from '../../../pane/show';
+import { grouped } from '../../../pane/values/show';
 import type { Words } from '../../../words/en';
 import type { BookEntry } from './notebook';
 

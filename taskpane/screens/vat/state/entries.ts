@@ -1,5 +1,5 @@
-import type { BookDay, DayStay } from '../../../../shared/books/living/day';
-import type { PaneState } from '../../../pane/state';
+import type { BookDay, DayStay } from '../../../../shared/books/living/reading/day';
+import type { PaneState } from '../../../pane/keeping/state';
 import type { TaskOfDay } from '../../today/state/today';
 import type { LineDraft, Values } from './cards';
 import type { BookEntry, VatState } from './notebook';

@@ -1,6 +1,6 @@
-import type { BookDay } from '../../../../shared/books/living/day';
+import type { BookDay } from '../../../../shared/books/living/reading/day';
 import type { GrowthData } from '../../../pane/pictures/types';
-import type { PaneState } from '../../../pane/state';
+import type { PaneState } from '../../../pane/keeping/state';
 import { batchNamed, standingIn } from './standing';
 
 /** The weight of a batch's fish as planned, and as it was weighed. */

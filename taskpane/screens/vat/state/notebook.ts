@@ -1,6 +1,6 @@
 import type { LogLine } from '../../../../shared/dosing/log';
 import { EMPTY_LINE } from '../../../../shared/dosing/log';
-import type { CellChange, LogFact } from '../../../../shared/books/living/day';
+import type { CellChange, LogFact } from '../../../../shared/books/living/reading/day';
 import type { CardId, LineDraft } from './cards';
 
 /** The day's notebook: which vat, which card, what stands in its fields, and every line noted. */

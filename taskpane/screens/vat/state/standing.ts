@@ -1,4 +1,4 @@
-import type { BookDay, DayBatch, DayStay } from '../../../../shared/books/living/day';
+import type { BookDay, DayBatch, DayStay } from '../../../../shared/books/living/reading/day';
 
 /** Which batch a vat holds, by the book. */
 

@@ -1,6 +1,6 @@
-import type { PaneSettings } from '../../../pane/settings';
-import { readNumber } from '../../../pane/typed';
-import { shownUnit } from '../../../pane/units';
+import type { PaneSettings } from '../../../pane/keeping/settings';
+import { readNumber } from '../../../pane/values/typed';
+import { shownUnit } from '../../../pane/values/units';
 import type { Words } from '../../../words/en';
 import type { CardContext, CardField, Values } from './cards';
 import { CARDS, isPadCard } from './cards';

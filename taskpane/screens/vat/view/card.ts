@@ -1,10 +1,10 @@
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { button, inputOf } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, inputOf } from '../../../pane/frame/parts';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
-import { shownUnit } from '../../../pane/units';
+import { shownUnit } from '../../../pane/values/units';
 import { growthPicture } from '../../../pane/pictures/draw';
 import { pictureWords, wordsFor } from '../../../words/words';
 import { growthOf, plannedAt } from '../state/growth';

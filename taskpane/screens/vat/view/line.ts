@@ -1,9 +1,9 @@
-import { grouped } from '../../../pane/show';
-import type { VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { button } from '../../../pane/parts';
-import { shownUnit } from '../../../pane/units';
+import { grouped } from '../../../pane/values/show';
+import type { VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { button } from '../../../pane/frame/parts';
+import { shownUnit } from '../../../pane/values/units';
 import { momentOf, wordsFor } from '../../../words/words';
 import { takeLineBack } from '../commands/notebook';
 import type { NotebookLine } from '../state/notebook';

@@ -1,6 +1,6 @@
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
 import { wordsFor } from '../../../words/words';
 import { nextField, pressKey, writeCard } from '../commands/vat';
 

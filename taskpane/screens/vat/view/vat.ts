@@ -1,7 +1,7 @@
-import type { Child, VNode } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
-import { button, inputOf } from '../../../pane/parts';
+import type { Child, VNode } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
+import { button, inputOf } from '../../../pane/frame/parts';
 import { wordsFor } from '../../../words/words';
 import { doseView } from '../../dose/view/dose';
 import { chooseVat, stopTimer } from '../commands/notebook';

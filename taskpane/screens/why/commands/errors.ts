@@ -1,7 +1,7 @@
 import type { Command, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import { showPlace } from '../../../pane/navigate';
-import type { PaneState } from '../../../pane/state';
+import { showPlace } from '../../../pane/frame/navigate';
+import type { PaneState } from '../../../pane/keeping/state';
 
 const atErrors = (state: PaneState): PaneState => ({ ...state, why: { ...state.why, part: 'errors' } });
 

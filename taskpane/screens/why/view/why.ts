@@ -1,6 +1,6 @@
-import type { Child } from '../../../pane/draw';
-import { h } from '../../../pane/draw';
-import type { Scene } from '../../../pane/parts';
+import type { Child } from '../../../pane/frame/draw';
+import { h } from '../../../pane/frame/draw';
+import type { Scene } from '../../../pane/frame/parts';
 import { wordsFor } from '../../../words/words';
 import { recordsView } from '../../check/view/check';
 import { openFunction } from '../../functions/state/functions';

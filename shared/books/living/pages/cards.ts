@@ -1,0 +1,260 @@
+// Long: two printed cards, block by block.
+import { calculate } from '../../../catalogue/calculation';
+import { CAUTIONS } from '../../../functions/cautions';
+import type { SheetBuilder } from '../../../sheet/workbook/build';
+import { SheetBuilder as Builder, heightFor, styled } from '../../../sheet/workbook/build';
+import type { CellModel, SheetModel, StyleName, WorkbookModel } from '../../../sheet/workbook/model';
+import { STYLES } from '../../../sheet/workbook/styles';
+import { dayText, momentText, timeText, weekdayText } from '../../../units/dates';
+import { formatNumber } from '../../../sheet/formula/textFormat';
+import type { OrderBook } from '../../../season/orderBook';
+import type { BatchStay, SeasonBatch } from '../../../season/types';
+import { LivingPages } from '../context';
+import type { BookPlan } from '../layout';
+
+/** Cards to print and hang up: values only, so that they read the same everywhere. */
+
+const many = (n: number): string => (Number.isFinite(n) ? formatNumber(Math.round(n), '#,##0') : '');
+const when = (at: number): string =>
+  Number.isFinite(at) ? `${weekdayText(at)} ${dayText(at)} ${timeText(at)}` : '';
+const half = (at: number): number => Math.round(at * 48) / 48;
+
+const section = (sheet: SheetBuilder, row: number, title: string): void => {
+  for (const letter of 'BCDEFG') sheet.put(`${letter}${row}`, letter === 'B' ? title : '', 'section');
+};
+
+function parents(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
+  const reader = pages.reader(batch);
+  const perKilogram = reader.number('hormone') / reader.number('kilograms');
+  const unit = String(reader.get('hormoneUnit'));
+  section(sheet, from, 'Parents');
+  sheet.row(`B${from + 1}`, ['Female', 'kg', `Dose, ${unit}`, 'Male', 'Injected at', 'Eggs, g'], 'heading');
+  batch.pairs.forEach(({ female, male, kilograms }, i) => {
+    sheet
+      .row(`B${from + 2 + i}`, [
+        styled(female, 'label'),
+        styled(kilograms, 'cell', { format: '0.00' }),
+        styled(kilograms * perKilogram, 'result', { format: '0.00' }),
+        styled(male, 'label'),
+        styled({}, 'blank'),
+        styled({}, 'blank'),
+      ])
+      .height(from + 2 + i, 22);
+  });
+  const [saline, donors] = [reader.number('saline'), Math.ceil(reader.number('donors'))];
+  if (!(saline > 0)) return from + 3 + batch.pairs.length;
+  const row = from + 2 + batch.pairs.length;
+  sheet
+    .merge(
+      `B${row}:G${row}`,
+      `In all ${formatNumber(reader.number('hormone'), '#,##0.0')} ${unit} in ${formatNumber(saline, '0.0')} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`,
+      'text',
+    )
+    .height(row, 24);
+  return row + 2;
+}
+
+/** The clock of the run: what is expected, and a box for when it was. */
+function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
+  const reader = pages.reader(batch);
+  const at = (key: 'inject' | 'look' | 'late' | 'hatchAt' | 'hatchEnd' | 'feed'): string =>
+    when(half(reader.number(key)));
+  // As the calendar says it: at an hour at which people work.
+  const firstFood =
+    pages.rows.tasks.find((t) => t.batch === batch.name && t.task === 'firstFeed')?.when ?? NaN;
+  const lines: readonly (readonly [string, string, string])[] = [
+    ['Inject', at('inject'), ''],
+    ['First look, each half hour', at('look'), ''],
+    ['Strip', when(half(batch.stripAt)), `${many(reader.number('eggs'))} eggs`],
+    ['Not later than', at('late'), ''],
+    ['First hatch', at('hatchAt'), `${many(reader.number('larvae'))} larvae`],
+    ['Hatch over, net out', at('hatchEnd'), ''],
+    ['First food', when(firstFood), `${many(reader.number('feeding'))} larvae`],
+    ['Weaned', when(reader.number('weaned') + 1 / 3), `${many(reader.number('fry'))} fry`],
+  ];
+  section(sheet, from, 'The clock');
+  sheet
+    .row(`B${from + 1}`, ['What', 'Expected', '', 'How many', 'Was at', 'Initials'], 'heading')
+    .merge(`C${from + 1}:D${from + 1}`, 'Expected', 'heading');
+  lines.forEach(([what, expected, number], i) => {
+    const row = from + 2 + i;
+    sheet
+      .put(`B${row}`, what, 'label')
+      .merge(`C${row}:D${row}`, expected, 'result')
+      .put(`E${row}`, number, 'text')
+      .put(`F${row}`, {}, 'blank')
+      .put(`G${row}`, {}, 'blank')
+      .height(row, 24);
+  });
+  return from + 3 + lines.length;
+}
+
+/** Boxes to write in: readings, doses, dead, day by day. */
+function boxes(sheet: SheetBuilder, from: number, lines: number): number {
+  section(sheet, from, 'Written down');
+  sheet
+    .row(`B${from + 1}`, ['Date and hour', '°C', 'pH', 'Dead', 'Food, water', 'Initials'], 'heading')
+    .height(from + 1, 18);
+  for (let i = 0; i < lines; i++)
+    sheet
+      .row(
+        `B${from + 2 + i}`,
+        Array.from({ length: 6 }, () => styled({}, 'blank')),
+      )
+      .height(from + 2 + i, 22);
+  return from + 3 + lines;
+}
+
+/** Letters of a card in points: it hangs on a wall and is read at arm's length, with wet hands. */
+const POINTS: Readonly<Partial<Record<StyleName, number>>> = {
+  title: 26,
+  big: 22,
+  section: 16,
+  heading: 12,
+  label: 14,
+  cell: 15,
+  result: 16,
+  text: 14,
+  quiet: 13,
+  warning: 12,
+};
+const TALLER = 1.35;
+/** The same card in large letters and tall lines. */
+function large(sheet: SheetModel): SheetModel {
+  const cellOf = (cell: CellModel): CellModel => {
+    const size = cell.style && POINTS[cell.style];
+    return cell.style && size !== undefined ? { ...cell, look: { ...STYLES[cell.style], size } } : cell;
+  };
+  const heights = Object.entries(sheet.heights ?? {}).map(([row, height]) => [row, TALLER * height]);
+  return {
+    ...sheet,
+    cells: Object.fromEntries(Object.entries(sheet.cells).map(([at, cell]) => [at, cellOf(cell)])),
+    heights: Object.fromEntries(heights) as Record<number, number>,
+  };
+}
+
+const LINES_ON_A4 = 32;
+function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
+  const sheet = new Builder(`Run ${batch.name}`, {
+    widths: [1, 33, 15, 15, 21, 22, 12],
+    hasGridlines: false,
+    print: {
+      onePage: true,
+      landscape: false,
+      footer: `${pages.book.hatchery} · printed ${dayText(pages.plan.plannedOn)}`,
+    },
+  });
+  sheet.put('B1', `${pages.book.hatchery}: batch ${batch.name}`, 'title').height(1, 30);
+  const orders = pages.rows.shares
+    .filter((share) => share.batch === batch.name)
+    .map((share) => `${many(share.fish)} for ${share.order} on ${dayText(share.on)}`);
+  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}. ${orders.join('; ')}`;
+  sheet.merge('B2:G2', text, 'quiet').height(2, heightFor([text, 105]));
+  let row = parents(pages, sheet, batch, 4);
+  row = clock(pages, sheet, batch, row);
+  const reader = pages.reader(batch);
+  const stock = reader.get('stock');
+  section(sheet, row, 'Water before the eggs');
+  sheet
+    .merge(
+      `B${row + 1}:G${row + 1}`,
+      typeof stock === 'number' && stock > 0
+        ? `Air first, read the pH. Trial bucket of 10 L: ${formatNumber(stock, '0.0')} mL of a stock of 5 g/L. All vats of the eggs: first half ${formatNumber(reader.number('halfEggs'), '#,##0.0')} g. Never above pH 8.`
+        : 'Air overnight, read the pH. No dose is planned; the vat decides. Never above pH 8.',
+      'text',
+    )
+    .height(row + 1, 32);
+  row = boxes(sheet, row + 3, Math.max(6, LINES_ON_A4 - row));
+  const care = CAUTIONS['HORMONE'] ?? '';
+  sheet.merge(`B${row}:G${row}`, care, 'warning').height(row, heightFor([care, 90]));
+  return large(sheet.build());
+}
+
+const AIR_GONE =
+  'Air gone: stop feed, mains off before touching a pump, move the water by hand, ' +
+  'then fresh aired water of the same warmth.';
+/** What the vat asks for on the hardest day of the stay: its part of the batch's water, minutes without air. */
+function asksOf(pages: LivingPages, stay: BatchStay, batch: SeasonBatch): string | undefined {
+  const litres = (name: string): number => pages.book.vats.find((vat) => vat.name === name)?.litres ?? 0;
+  const days = Array.from(
+    { length: Math.max(0, Math.ceil(stay.to - batch.feedFrom)) },
+    (_, day) => day,
+  ).filter((day) => batch.feedFrom + day >= Math.floor(stay.from));
+  const hardest = days
+    .map((day) => ({ day, of: pages.day(batch, day) }))
+    .reduce<{ day: number; of: ReturnType<LivingPages['day']> } | undefined>(
+      (most, one) => (most && most.of.number('change') >= one.of.number('change') ? most : one),
+      undefined,
+    );
+  if (!hardest) return undefined;
+  const { day, of } = hardest;
+  const part = of.number('litresNow') > 0 ? litres(stay.vat) / of.number('litresNow') : 1;
+  const [water, feed] = [of.number('change') * part, of.number('dry') * part];
+  return `By ${dayText(batch.feedFrom + day)}: ${many(feed)} g of dry feed and ${many(water)} L of new water a day, in parts. Without air act within ${many(of.number('air'))} minutes.`;
+}
+
+function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
+  const { stage } = stay;
+  const vat = pages.book.vats.find(({ name }) => name === stay.vat);
+  const sheet = new Builder(`Vat card ${i + 1}`, {
+    widths: [1, 16, 10, 10, 10, 20, 10],
+    hasGridlines: false,
+    print: { onePage: true, landscape: false, paper: 'A5', footer: pages.book.hatchery },
+  });
+  sheet
+    .put('B1', stay.vat, 'title')
+    .height(1, 34)
+    .merge('B2:G2', `Batch ${batch.name} · ${stay.stage} · ${many(vat?.litres ?? NaN)} L`, 'big')
+    .height(2, 28)
+    .merge(
+      'B3:G3',
+      `${many(stay.fish)} in it at the beginning · ${when(half(stay.from))} to ${when(half(stay.to))}`,
+      'text',
+    )
+    .height(3, 30)
+    .merge('B4:G4', `Parents: ${batch.pairs.map((p) => `${p.female} × ${p.male}`).join(', ')}`, 'text')
+    .height(4, 30);
+  const next: readonly string[] = pages.rows.tasks
+    .filter((task) => task.batch === batch.name && task.when >= stay.from - 1 / 24 && task.when <= stay.to)
+    .slice(0, 5)
+    .map((task) => `${when(task.when)}  ${task.what}`);
+  section(sheet, 6, 'Next');
+  next.forEach((text, k) =>
+    sheet.merge(`B${7 + k}:G${7 + k}`, text, 'text').height(7 + k, heightFor([text, 62])),
+  );
+  const row = 8 + next.length;
+  const asks = stage === 'eggs' ? undefined : asksOf(pages, stay, batch);
+  if (asks) sheet.merge(`B${row}:G${row}`, asks, 'text').height(row, heightFor([asks, 46]));
+  sheet
+    .merge(`B${row + 1}:G${row + 1}`, AIR_GONE, 'warning')
+    .height(row + 1, heightFor([AIR_GONE, 54]))
+    .height(row, asks ? heightFor([asks, 46]) : 6);
+  boxes(sheet, row + 3, 9);
+  return large(sheet.build());
+}
+
+/** Cards of the batches that stand or come up, a workbook of its own: one A4 page a batch, one A5 a vat. */
+export function cardsWorkbook(
+  book: OrderBook,
+  plan: BookPlan,
+  batches: readonly string[] = plan.batches
+    .filter(({ state }) => state !== 'over' && state !== 'lost')
+    .map(({ name }) => name),
+): WorkbookModel {
+  const pages = new LivingPages(book, plan);
+  const chosen = plan.batches.filter(({ name }) => batches.includes(name));
+  let cards = 0;
+  return calculate(
+    {
+      title: `${book.hatchery}: cards, ${momentText(plan.plannedOn)}`,
+      sheets: chosen.flatMap((batch) => [
+        runCard(pages, batch),
+        ...plan.stays
+          .filter((stay) => stay.batch === batch.name)
+          .map((stay) => vatCard(pages, stay, batch, cards++)),
+      ]),
+      names: [],
+    },
+    plan.plannedOn,
+  ).model;
+}

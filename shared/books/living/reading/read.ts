@@ -1,0 +1,496 @@
+// Long: one reader for each sheet of the book, side by side with its columns.
+// Long: a book read back, table by table.
+import type { Cell } from '../../../base/values';
+import { isError } from '../../../base/values';
+import { VERDICTS, verdictOf, verdictText } from '../../../maths/verdict';
+import type { Verdict } from '../../../maths/verdict';
+import { VAT_STAGES } from '../../../season/stages';
+import { BATCH_STATES } from '../../../season/types';
+import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../../season/types';
+import { figuresOf, spreadsOf } from './readFigures';
+import type { BookInput } from './readFigures';
+import { dayOf, isYes, numberIn, setupOf, textIn } from './sheetReading';
+import type { Entry, ReadSheet } from './sheetReading';
+import * as columns from '../columns';
+import type { BookPlan } from '../layout';
+import { SHEETS } from '../layout';
+import type { SheetKey } from '../layout';
+import { ODDS } from '../pages/money';
+import { CANNOT, SAID, SAID_OF_NOTHING } from '../pages/today';
+import type { ColumnsOf } from '../table';
+import type { TypedActuals, TypedLine } from './typed';
+import { openKeys } from './typed';
+
+/** Sheets without which a book cannot be read; Notes and the other workings can be made again. */
+const READ: readonly SheetKey[] = [
+  'today',
+  'orders',
+  'batches',
+  'calendar',
+  'vats',
+  'counts',
+  'money',
+  'setup',
+  'brood',
+  'figures',
+  'workings',
+  'shares',
+  'tasks',
+];
+export const bookSheetNames = (suffix: string): readonly string[] =>
+  READ.map((key) => `${SHEETS[key]}${suffix}`);
+
+/** A book is known by this share of its sheets: one or two may have been renamed, which reading then says. */
+const ENOUGH = 0.6;
+/** What stands behind the sheet names of each book in a workbook, the one that stands first in it first. */
+export function booksIn(sheetNames: readonly string[]): readonly string[] {
+  const names = new Set(sheetNames);
+  const suffixes = sheetNames.flatMap((name) =>
+    READ.flatMap((key) => (name.startsWith(SHEETS[key]) ? [name.slice(SHEETS[key].length)] : [])),
+  );
+  return [...new Set(suffixes)].filter(
+    (suffix) => bookSheetNames(suffix).filter((name) => names.has(name)).length >= ENOUGH * READ.length,
+  );
+}
+
+/** A book as it stands in cells. `input` is what readOrderBook checks, without the batches that may still move. */
+export interface BookRead {
+  readonly kind: 'read';
+  readonly input: BookInput;
+  readonly plan: BookPlan;
+  readonly typed: TypedActuals;
+  /** Sentences about lines that are gone from one table and still stand in another. */
+  readonly missing: readonly string[];
+}
+export type BookReading = BookRead | { readonly kind: 'unreadable'; readonly faults: readonly string[] };
+
+type Line<K extends string> = Readonly<Partial<Record<K, Entry>>>;
+const entry = (cell: Cell | undefined): Entry =>
+  cell === null || cell === undefined || cell === '' || isError(cell) ? undefined : cell;
+
+/**
+ * Lines of a table under its headings, wherever rows or columns were put in: from the row that holds most of
+ * them to the next heading. A heading is taken once; the second of two tables of one sheet comes after the
+ * first.
+ */
+function linesOf<K extends string>(
+  { values }: ReadSheet,
+  of: ColumnsOf<K>,
+  key: NoInfer<K>,
+): { readonly line: Line<K>; readonly row: number }[] | undefined {
+  const keys = Object.keys(of) as K[];
+  const titles = keys.map((k) => of[k].title);
+  const least = Math.ceil(titles.filter(Boolean).length * 0.6);
+  const head = values.findIndex(
+    (row) => row.includes(of[key].title) && titles.filter((title) => row.includes(title)).length >= least,
+  );
+  const heading = values[head];
+  if (!heading) return undefined;
+  const places = keys.map((k) => [k, heading.indexOf(of[k].title)] as const).filter(([, at]) => at >= 0);
+  const lines: { readonly line: Line<K>; readonly row: number }[] = [];
+  for (let row = head + 1; row < values.length; row++) {
+    const cells = values[row] ?? [];
+    const line = Object.fromEntries(places.map(([k, at]) => [k, entry(cells[at])])) as Line<K>;
+    if (endsBefore(cells, values[row + 1], titles, Math.min(...places.map(([, at]) => at)))) break;
+    lines.push({ line, row: row - head });
+  }
+  return lines;
+}
+const ALL_TITLES: readonly (readonly string[])[] = Object.values(columns)
+  .filter((of): of is typeof columns.ORDERS => typeof of === 'object' && !Array.isArray(of))
+  .map((of) => Object.values(of).map(({ title }) => title));
+const isHeadingOfOther = (row: readonly Cell[] | undefined, own: readonly string[]): boolean =>
+  row !== undefined &&
+  ALL_TITLES.some(
+    (titles) =>
+      titles.join() !== own.join() &&
+      titles.filter((title) => title !== '' && row.includes(title)).length >= titles.length * 0.6,
+  );
+/** A text this long under the first heading of a table is a note below it, not a name. */
+const NOTE = 60;
+/** A table ends at the title of the next one, at a note below it, or in two empty rows. */
+function endsBefore(
+  cells: readonly Cell[],
+  next: readonly Cell[] | undefined,
+  titles: readonly string[],
+  left: number,
+): boolean {
+  const filled = cells.flatMap((c) => entry(c) ?? []);
+  const isEmpty = !next || next.every((c) => entry(c) === undefined);
+  if (filled.length === 0) return isEmpty;
+  return isHeadingOfOther(next, titles) || (filled.length === 1 && textIn(entry(cells[left])).length > NOTE);
+}
+
+interface Sheets {
+  readonly at: (key: SheetKey) => ReadSheet;
+}
+const tableOf = <K extends string>(
+  { at }: Sheets,
+  sheet: SheetKey,
+  of: ColumnsOf<K>,
+  key: NoInfer<K>,
+): Line<K>[] =>
+  (linesOf(at(sheet), of, key) ?? []).map(({ line }) => line).filter((line) => line[key] !== undefined);
+
+const numberOr = (value: Entry, otherwise: number): number => numberIn(value) ?? otherwise;
+
+function ordersOf(sheets: Sheets) {
+  return tableOf(sheets, 'orders', columns.ORDERS, 'order');
+}
+const orderInput = (line: ReturnType<typeof ordersOf>[number]) => ({
+  name: textIn(line.order),
+  product: line.product,
+  number: line.number,
+  grams: line.grams,
+  due: line.due,
+  price: line.price,
+  forBreeding: isYes(line.breeding),
+  cancelled: isYes(line.cancelled),
+});
+
+const vatsOf = (sheets: Sheets) =>
+  tableOf(sheets, 'vats', columns.VATS, 'vat')
+    .filter((v) => v.litres !== undefined || v.eggs !== undefined)
+    .map((v) => ({
+      name: textIn(v.vat),
+      litres: v.litres,
+      holds: VAT_STAGES.filter((stage) => isYes(v[stage])),
+      outFrom: v.outFrom,
+      outUntil: v.outUntil,
+    }));
+
+const fishOf = (line: Line<'family' | 'lastUsed' | 'goneOn'>) => ({
+  family: textIn(line.family) || undefined,
+  lastUsed: line.lastUsed,
+  goneOn: line.goneOn,
+});
+
+const stateOf = (value: Entry): SeasonBatch['state'] =>
+  BATCH_STATES.find((state) => state === value) ?? 'planned';
+
+type Log = Line<keyof typeof columns.LOG>;
+const countsOf = (log: readonly Log[]): SeasonBatch['counts'] =>
+  log.flatMap((line) =>
+    line.what === 'counted' && numberIn(line.at) !== undefined && numberIn(line.number) !== undefined
+      ? [
+          {
+            at: numberOr(line.at, 0),
+            stage: (line.stage ?? 'fish') as SeasonBatch['counts'][number]['stage'],
+            number: numberOr(line.number, 0),
+          },
+        ]
+      : [],
+  );
+const eventsOf = (log: readonly Log[]): SeasonBatch['events'] =>
+  log.flatMap((line) =>
+    line.what !== undefined && line.what !== 'counted' && numberIn(line.at) !== undefined
+      ? [
+          {
+            at: numberOr(line.at, 0),
+            kind: line.what as SeasonBatch['events'][number]['kind'],
+            number: numberOr(line.number, 0),
+            order: textIn(line.order) || undefined,
+            paid: numberIn(line.paid),
+            note: textIn(line.note) || undefined,
+          },
+        ]
+      : [],
+  );
+
+/** Counts of the tables of samples and counts, each at the hour its batch reached the step. */
+function tableCounts(
+  eggs: Line<keyof typeof columns.EGG_COUNTS> | undefined,
+  fry: Line<keyof typeof columns.FRY_COUNTS> | undefined,
+  clock: Pick<SeasonBatch, 'stripAt' | 'hatchEndAt' | 'firstFeedAt' | 'weanedAt'>,
+): SeasonBatch['counts'] {
+  const list: readonly (readonly [SeasonBatch['counts'][number]['stage'], Entry, number])[] = [
+    ['eggs', eggs?.eggs, clock.stripAt],
+    ['larvae', fry?.hatched, clock.hatchEndAt],
+    ['feeding', fry?.larvae, clock.firstFeedAt],
+    ['weaned', fry?.weaned, clock.weanedAt],
+  ];
+  return list.flatMap(([stage, value, at]) => {
+    const number = numberIn(value);
+    return number === undefined ? [] : [{ at, stage, number }];
+  });
+}
+
+/** A weighing counts with its day alone. */
+function weighedOf(line: Line<keyof typeof columns.FRY_COUNTS> | undefined): Pick<SeasonBatch, 'weighed'> {
+  const [grams, on] = [numberIn(line?.weight), dayOf(line?.weighed)];
+  return grams !== undefined && grams > 0 && on !== undefined ? { weighed: { grams, on } } : {};
+}
+
+const MORNING = 8 / 24;
+
+function batchesOf(sheets: Sheets): SeasonBatch[] {
+  const lines = tableOf(sheets, 'batches', columns.BATCHES, 'batch').filter((b) => b.strip !== undefined);
+  const workings = tableOf(sheets, 'workings', columns.WORKINGS, 'batch');
+  const pairs = tableOf(sheets, 'batches', columns.PAIRS, 'female');
+  const log = tableOf(sheets, 'counts', columns.LOG, 'what');
+  const eggs = tableOf(sheets, 'counts', columns.EGG_COUNTS, 'batch');
+  const fry = tableOf(sheets, 'counts', columns.FRY_COUNTS, 'batch');
+  return lines.map((line): SeasonBatch => {
+    const name = textIn(line.batch);
+    const by = <L extends { readonly batch?: Entry }>(list: readonly L[]): L[] =>
+      list.filter((l) => textIn(l.batch) === name);
+    const [work] = by(workings);
+    const number = (key: columns.WorkingKey): number => numberOr(work?.[key], NaN);
+    const own = by(pairs);
+    const really = (key: 'injected' | 'stripped', otherwise: number): number =>
+      Math.min(...own.flatMap((p) => numberIn(p[key]) ?? []), Infinity) === Infinity
+        ? otherwise
+        : Math.min(...own.flatMap((p) => numberIn(p[key]) ?? []));
+    const clock = {
+      temperature: number('water'),
+      latencyHours: number('latency'),
+      injectAt: really('injected', number('inject')),
+      checkAt: number('look'),
+      stripAt: really('stripped', numberOr(line.strip, NaN)),
+      lateAt: number('late'),
+      hatchAt: number('hatchAt'),
+      hatchEndAt: number('hatchEnd'),
+      firstFeedAt: number('feed'),
+      feedFrom: number('fedFrom'),
+      weanedAt: number('weaned') + MORNING,
+    };
+    const counts = countsOf(by(log));
+    const more = tableCounts(by(eggs)[0], by(fry)[0], clock).filter(
+      (count) => !counts.some((c) => c.stage === count.stage && Math.abs(c.number - count.number) < 0.5),
+    );
+    return {
+      ...clock,
+      name,
+      state: stateOf(line.state),
+      pairs: own.map((p) => ({
+        female: textIn(p.female),
+        male: textIn(p.male),
+        kilograms: numberOr(p.kilograms, 0),
+      })),
+      males: [...new Set(own.map((p) => textIn(p.male)))],
+      hormone: number('hormone'),
+      eggs: numberOr(line.toSet, number('eggs')),
+      larvae: number('larvae'),
+      feeding: number('feeding'),
+      weaned: number('fry'),
+      promised: numberOr(line.promised, 0),
+      extra: numberOr(line.extra, 0),
+      leavesOn: number('leaves'),
+      counts: [...counts, ...more].sort((a, b) => a.at - b.at),
+      ...weighedOf(by(fry)[0]),
+      events: eventsOf(by(log)),
+      alive: undefined,
+    };
+  });
+}
+
+function allocationsOf(sheets: Sheets, batches: readonly SeasonBatch[]): Allocation[] {
+  return tableOf(sheets, 'shares', columns.SHARES, 'order').map((share): Allocation => {
+    const batch = batches.find(({ name }) => name === textIn(share.batch));
+    const feeding = numberOr(share.part, 0) * (batch?.feeding ?? 0);
+    return {
+      batch: textIn(share.batch),
+      order: textIn(share.order),
+      on: numberOr(share.on, NaN),
+      ageDays: numberOr(share.age, NaN),
+      grams: numberOr(share.gramsThen, NaN),
+      fish: numberOr(share.fishThen, 0),
+      feeding,
+      stage: textIn(share.stage) === 'nursing' ? 'nursing' : 'fry',
+    };
+  });
+}
+
+const staysOf = (sheets: Sheets): BatchStay[] =>
+  tableOf(sheets, 'vats', columns.STAYS, 'stage').map((stay) => ({
+    batch: textIn(stay.batch),
+    vat: textIn(stay.vat),
+    stage: textIn(stay.stage) as BatchStay['stage'],
+    from: numberOr(stay.from, NaN),
+    to: numberOr(stay.to, NaN),
+    cleanAt: numberOr(stay.clean, NaN),
+    fish: numberOr(stay.fish, 0),
+    perLitre: numberOr(stay.perLitre, 0),
+  }));
+
+/** The cell under a heading, and the one so many steps right of a label. */
+const under = ({ values }: ReadSheet, label: string): Entry => {
+  const row = values.findIndex((cells) => cells.includes(label));
+  return row < 0 ? undefined : entry(values[row + 1]?.[values[row]?.indexOf(label) ?? -1]);
+};
+const beside = ({ values }: ReadSheet, label: string, steps: number): Entry => {
+  const row = values.find((cells) => cells.includes(label));
+  return row && entry(row[row.indexOf(label) + steps]);
+};
+const verdictIn = (value: Entry): Verdict => VERDICTS.find((word) => verdictText(word) === value) ?? 'cannot';
+
+function findingsOf({ values }: ReadSheet): PlanFinding[] {
+  const from = values.findIndex((cells) => cells.includes(SAID));
+  if (from < 0) return [];
+  const found: PlanFinding[] = [];
+  for (const cells of values.slice(from + 1)) {
+    const text = textIn(entry(cells[1]));
+    if (text === '') break;
+    const isCannot = text.startsWith(CANNOT);
+    if (!SAID_OF_NOTHING.includes(text))
+      found.push({
+        kind: isCannot ? 'cannot' : 'care',
+        about: 'season',
+        message: isCannot ? text.slice(CANNOT.length) : text,
+      });
+  }
+  return found;
+}
+
+function planOf(sheets: Sheets, plannedOn: number): BookPlan {
+  const batches = batchesOf(sheets);
+  const orders = ordersOf(sheets);
+  const today = sheets.at('today');
+  const money = sheets.at('money');
+  const gain = numberIn(beside(money, ODDS.gain, 2));
+  const solvent = numberIn(beside(money, ODDS.solvent, 2));
+  const allocations = allocationsOf(sheets, batches);
+  return {
+    plannedOn,
+    batches,
+    allocations,
+    stays: staysOf(sheets),
+    orders: orders.flatMap((line) => {
+      const certainty = numberIn(line.certainty);
+      const name = textIn(line.order);
+      if (certainty === undefined) return [];
+      return [
+        {
+          order: orderInput(line) as unknown as BookPlan['orders'][number]['order'],
+          batches: allocations.filter((a) => a.order === name).map(({ batch }) => batch),
+          delivered: numberOr(line.delivered, 0),
+          promise: numberOr(line.promise, 0),
+          hope: numberOr(line.hope, 0),
+          range: { p10: NaN, p50: numberOr(line.hope, 0), p90: NaN },
+          certainty,
+          verdict: verdictOf(certainty),
+          expected: numberOr(line.expected, 0),
+          parents: NaN,
+        },
+      ];
+    }),
+    findings: findingsOf(today),
+    promise: numberOr(under(today, 'PROMISE'), 0),
+    hope: numberOr(under(today, 'HOPE FOR'), 0),
+    verdict: verdictIn(under(today, 'ALL ORDERS')),
+    odds: gain === undefined || solvent === undefined ? undefined : { gain, solvent },
+  };
+}
+
+/** Lines of a table with what was typed in them; the rest of a line only says which it is. */
+const typedLines = <K extends string>(
+  sheets: Sheets,
+  sheet: SheetKey,
+  of: ColumnsOf<K>,
+  key: NoInfer<K>,
+): TypedLine[] =>
+  tableOf(sheets, sheet, of, key).filter((line) =>
+    openKeys(of).some((k) => line[k] !== undefined),
+  ) as TypedLine[];
+
+function typedOf(sheets: Sheets): TypedActuals {
+  const tasks = linesOf(sheets.at('tasks'), columns.TASK_LIST, 'task') ?? [];
+  const calendar = linesOf(sheets.at('calendar'), columns.CALENDAR, 'what') ?? [];
+  const taskAt = new Map(tasks.map(({ line, row }) => [row, line]));
+  return {
+    pairs: typedLines(sheets, 'batches', columns.PAIRS, 'female'),
+    eggs: typedLines(sheets, 'counts', columns.EGG_COUNTS, 'batch'),
+    fry: typedLines(sheets, 'counts', columns.FRY_COUNTS, 'batch'),
+    calendar: calendar.flatMap(({ line, row }): TypedLine[] => {
+      const task = taskAt.get(row);
+      return line.done === undefined && line.by === undefined
+        ? []
+        : [
+            {
+              batch: task?.batch ?? line.batch,
+              task: task?.task,
+              order: task?.order,
+              later: task?.later,
+              done: line.done,
+              by: line.by,
+            },
+          ];
+    }),
+    shopping: typedLines(sheets, 'money', columns.SHOPPING, 'week'),
+    log: (linesOf(sheets.at('counts'), columns.LOG, 'what') ?? [])
+      .map(({ line }) => line)
+      .filter((line) => Object.values(line).some((v) => v !== undefined)) as TypedLine[],
+  };
+}
+
+function inputOf(sheets: Sheets): BookInput {
+  const figures = figuresOf(sheets.at('figures'));
+  return {
+    ...setupOf(sheets.at('setup')),
+    orders: ordersOf(sheets).map(orderInput),
+    vats: vatsOf(sheets),
+    females: tableOf(sheets, 'brood', columns.FEMALES, 'female')
+      .filter((f) => typeof f.kilograms === 'number')
+      .map((f) => ({ tag: textIn(f.female), kilograms: f.kilograms, ...fishOf(f) })),
+    males: tableOf(sheets, 'brood', columns.MALES, 'male').map((m) => ({
+      tag: textIn(m.male),
+      ...fishOf(m),
+    })),
+    booked: tableOf(sheets, 'money', columns.BOOKED, 'amount')
+      .filter((b) => typeof b.amount === 'number')
+      .map((b) => ({
+        date: b.date,
+        what: textIn(b.what) || 'paid',
+        amount: b.amount,
+        ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
+        ...(textIn(b.order) ? { order: textIn(b.order) } : {}),
+      })),
+    assumptions: figures,
+    spreads: spreadsOf(sheets.at('figures'), figures),
+  };
+}
+
+/** A book read back from its sheets: everything typed, the plan it shows, what nobody but the book holds. */
+export function readBook(sheets: readonly ReadSheet[], suffix: string): BookReading {
+  const sheetOf = (key: SheetKey): ReadSheet | undefined =>
+    sheets.find(({ name }) => name === `${SHEETS[key]}${suffix}`);
+  const missing = READ.filter((key) => sheetOf(key) === undefined).map(
+    (key) =>
+      `There is no sheet “${SHEETS[key]}${suffix}” in this workbook. The book needs it to be planned again.`,
+  );
+  if (missing.length > 0) return { kind: 'unreadable', faults: missing };
+  const found: Sheets = { at: (key) => sheetOf(key) ?? { name: '', values: [] } };
+  const needed = [
+    ['orders', columns.ORDERS, 'order'],
+    ['batches', columns.BATCHES, 'batch'],
+    ['vats', columns.VATS, 'vat'],
+  ] as const;
+  const lost = needed.filter(
+    ([sheet, of, key]) => linesOf(found.at(sheet), of as ColumnsOf<string>, key) === undefined,
+  );
+  if (lost.length > 0)
+    return {
+      kind: 'unreadable',
+      faults: lost.map(
+        ([sheet]) =>
+          `The headings of “${SHEETS[sheet]}${suffix}” are not where they were written. Bring them back, or fill in the form by hand.`,
+      ),
+    };
+  const input = inputOf(found);
+  const plannedOn = dayOf(input.plannedOn as Entry) ?? 0;
+  const plan = planOf(found, plannedOn);
+  return { kind: 'read', input, plan, typed: typedOf(found), missing: missingOf(plan, suffix) };
+}
+
+/** Batches whose vats are still told but whose own line was deleted. */
+function missingOf({ batches, stays }: BookPlan, suffix: string): string[] {
+  const known = new Set(batches.map(({ name }) => name));
+  const gone = [...new Set(stays.map(({ batch }) => batch))].filter(
+    (name) => name !== '' && !known.has(name),
+  );
+  return gone.map(
+    (name) =>
+      `${name} has vats on “${SHEETS.vats}${suffix}” but no line on “${SHEETS.batches}${suffix}” any more. Bring its line back (undo, or an older copy), or it is planned as if it had never been.`,
+  );
+}
+export type { BatchState };
