@@ -72,19 +72,19 @@ const SHORTER: readonly Patch[] = [
 export const PATCHES: readonly Patch[] = [
   {
     why:
-      'While an undo takes the sheet in front away, cells of other sheets change too, and nothing is drawn that ' +
-      'could be out of date.',
-    file: /@univerjs\/sheets-ui\/lib\/es\/index\.js$/,
-    find: /_rangeToBounds\(ranges\) \{(?=\s+const \{ rowHeightAccumulation)/,
-    put: '_rangeToBounds(ranges) { if (!this._sheetSkeletonManagerService.getCurrentParam()) return [];',
-  },
-  {
-    why:
       'The engine keeps the parsed form of 5,000 formulas and walks all of them in the same order: a ' +
       'larger book misses every time and parses each formula anew at every edit.',
     file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
     find: /const FORMULA_CACHE_LRU_COUNT = 5e3;/,
     put: 'const FORMULA_CACHE_LRU_COUNT = 2e5;',
+  },
+  {
+    why:
+      'While an undo takes the sheet in front away, cells of other sheets change too, and nothing is drawn that ' +
+      'could be out of date.',
+    file: /@univerjs\/sheets-ui\/lib\/es\/index\.js$/,
+    find: /_rangeToBounds\(ranges\) \{(?=\s+const \{ rowHeightAccumulation)/,
+    put: '_rangeToBounds(ranges) { if (!this._sheetSkeletonManagerService.getCurrentParam()) return [];',
   },
   {
     why:

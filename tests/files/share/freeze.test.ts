@@ -211,7 +211,7 @@ test('cells that were never calculated or are stuck stop the copy, with a senten
     sheets: {
       Plan: worksheet({
         A1: { f: '_xldudf_SPAWN_AMMONIA_SHARE(8,25)' },
-        A2: { f: 'SPAWN.AMMONIA.SHARE(8,25)', v: '#NAME?', t: 'e' },
+        A2: { f: 'SPAWN.NOT.THERE(8,25)', v: '#NAME?', t: 'e' },
         A3: { f: 'SPAWN.AMMONIA.SHARE(8,26)', v: 0.06 },
       }),
     },

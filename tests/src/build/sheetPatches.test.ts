@@ -35,6 +35,14 @@ test('formulas read once are remembered by workbook and text', () => {
   expect(done.match(/FormulaLexerNodeCache\.(get|set)\(\(injectDefinedNameParam/g)).toHaveLength(2);
 });
 
+test('the drawing of changed cells asks whether a sheet is in front', () => {
+  const text = textOf('sheets-ui');
+  expect(text.match(/_rangeToBounds\(ranges\) \{/g)).toHaveLength(1);
+  expect(patched(fileOf('sheets-ui'), text)).toContain(
+    '_rangeToBounds(ranges) { if (!this._sheetSkeletonManagerService.getCurrentParam()) return [];',
+  );
+});
+
 test('the list of functions: each of the three places is found once', () => {
   const text = textOf('sheets-formula-ui');
   const patches = PATCHES.filter(({ file }) => file.source.includes('sheets-formula-ui'));
