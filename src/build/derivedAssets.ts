@@ -8,11 +8,18 @@ import { functionsJsonText } from '../shell/functionsJson';
 const HELP = 'taskpane/help';
 const read = (name: string): string => readFileSync(`${HELP}/${name}`, 'utf8');
 
+/** A page of help is one file: its pictures are inside it. */
+const withPictures = (markdown: string): string =>
+  markdown.replaceAll(
+    /\]\(\.\.\/(pictures\/[\w-]+\.png)\)/g,
+    (_all, path: string) => `](data:image/png;base64,${readFileSync(`${HELP}/${path}`).toString('base64')})`,
+  );
+
 /** The texts of help that are files: guides and changes as Markdown, figures and comparisons as tests wrote them. */
 export const helpTexts = (): HelpTexts => ({
   guides: readdirSync(`${HELP}/guides`)
     .filter((name) => name.endsWith('.md'))
-    .map((name) => ({ key: name.replace(/\.md$/, ''), markdown: read(`guides/${name}`) })),
+    .map((name) => ({ key: name.replace(/\.md$/, ''), markdown: withPictures(read(`guides/${name}`)) })),
   changes: read('changes.md'),
   oneRun: read('one-run.md'),
   printed: JSON.parse(read('printed.json')) as HelpTexts['printed'],

@@ -269,7 +269,9 @@ export const en = {
     look: 'Look at the selected cell',
     noFormula: (place: string) => `${place} holds no formula.`,
     empty: (place: string) => `${place} is empty.`,
-    value: (place: string, value: string) => `${place} holds ${value}, typed in.`,
+    value: (place: string, value: string) =>
+      `${place} holds ${value}. No formula stands in it: it was typed in, or a formula above it or to its ` +
+      'left fills it. Select that one to see why.',
     native: (place: string) => `${place} is worked out with the sheet’s own functions.`,
     from: 'It comes from',
     inWords: 'In words',

@@ -283,7 +283,9 @@ export const fr: Words = {
     look: 'Regarder la cellule choisie',
     noFormula: (place) => `${place} ne contient pas de formule.`,
     empty: (place) => `${place} est vide.`,
-    value: (place, value) => `${place} contient ${value}, tapé à la main.`,
+    value: (place, value) =>
+      `${place} contient ${value}. Aucune formule ne s’y trouve : la valeur est tapée à la main, ou une ` +
+      'formule au-dessus ou à gauche la remplit. Sélectionnez celle-là pour savoir pourquoi.',
     native: (place) => `${place} est calculée avec les fonctions de la feuille elle-même.`,
     from: 'Elle vient de',
     inWords: 'En mots',

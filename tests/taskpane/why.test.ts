@@ -41,7 +41,7 @@ test('follows the selection while it is open; a typed number is just that', asyn
   const world = fakeWorld();
   const page = openPage('ready', world, 'why');
   await page.store.idle();
-  expect(page.text()).toContain('holds 1, typed in');
+  expect(page.text()).toContain('holds 1. No formula stands in it');
   world.cell = { sheet: 'Sheet1', address: 'B3', formula: '=A1+1', value: 2 };
   const { followCell } = await import('../../taskpane/screens/why/commands/why');
   page.store.send(followCell);

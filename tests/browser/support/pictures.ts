@@ -28,9 +28,11 @@ async function season(page: Page, pane: Frame): Promise<void> {
     undefined,
     { timeout: PATIENCE },
   );
-  await page.waitForTimeout(SETTLE * 2);
+  // Charts come last; the word of the pane tells that all is written.
+  await pane.waitForSelector('.notice', { timeout: PATIENCE });
+  await page.waitForTimeout(SETTLE);
   const names = await ask(page, 'getSheetNames');
-  await ask(page, 'activate', names.find((name) => name.startsWith('Orders')) ?? 'Orders');
+  await ask(page, 'activate', names.find((name) => name.startsWith('Today')) ?? 'Today');
   await page.waitForTimeout(SETTLE);
   await page.screenshot({ path: `${README}/season.png` });
 }
@@ -54,7 +56,7 @@ async function formulas(page: Page, pane: Frame): Promise<void> {
     ['D2', '=SPAWN.AMMONIA.SHARE(B2:B4, C2:C4)'],
   ];
   for (const [address, text] of cells) await ask(page, 'setFormula', address, text);
-  await ask(page, 'select', 'D4');
+  await ask(page, 'select', 'D2');
   await pane.click('#place-why');
   await pane.click('#part-cell');
   await page.waitForTimeout(SETTLE);
