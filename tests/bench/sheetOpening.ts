@@ -131,7 +131,11 @@ async function firstScreen(url: string): Promise<{ seconds: number; bytes: numbe
     const scripts: Buffer[] = [];
     page.on('response', (response) => {
       if (/\.js$/.test(new URL(response.url()).pathname))
-        void response.body().then((body) => scripts.push(body));
+        // A page that closes meanwhile takes its answers along; what had come is measured.
+        void response.body().then(
+          (body) => scripts.push(body),
+          () => 0,
+        );
     });
     await page.goto(url, { waitUntil: 'commit' });
     await page.waitForFunction(() => 'spawnbook' in window);
