@@ -6,7 +6,7 @@ import { changeSetting } from '../../taskpane/screens/settings/commands/settings
 import { bookWorld } from './bookWorld';
 import { fakeWorld } from './fakePort';
 import type { Page } from './page';
-import { openPage } from './page';
+import { EVERY_PLACE, openPage } from './page';
 
 /**
  * With French chosen no state shows an English sentence. What stays English (help of functions, findings,
@@ -54,19 +54,7 @@ test('every place, card and part in French', async () => {
     const bad = englishIn(page);
     if (bad.length > 0) found[name] = bad;
   };
-  for (const place of [
-    'today',
-    'plan',
-    'vat',
-    'dose',
-    'cell',
-    'find',
-    'check',
-    'errors',
-    'share',
-    'settings',
-    'about',
-  ] as const) {
+  for (const place of EVERY_PLACE) {
     await page.go(place);
     look(place);
   }

@@ -1,7 +1,7 @@
 import { watchHost } from '../../taskpane/host/ready';
 import type { HostState } from '../../taskpane/pane/keeping/state';
 import { fakeWorld } from './fakePort';
-import { openPage } from './page';
+import { EVERY_PLACE, openPage } from './page';
 
 const here = (page: ReturnType<typeof openPage>): string[] =>
   page.all('[aria-current=page]').map(({ id }) => id);
@@ -56,19 +56,7 @@ test('typing keeps the keyboard in the field', async () => {
 
 test('no screen has a button without a name, an input without a label or a duplicate id', async () => {
   const page = openPage();
-  for (const screen of [
-    'today',
-    'plan',
-    'vat',
-    'dose',
-    'cell',
-    'find',
-    'check',
-    'errors',
-    'share',
-    'settings',
-    'about',
-  ] as const) {
+  for (const screen of EVERY_PLACE) {
     await page.go(screen);
     for (const button of page.all('button'))
       expect(button.getAttribute('aria-label') ?? button.textContent).not.toBe('');

@@ -19,6 +19,21 @@ import type { WhyPart } from '../../taskpane/screens/why/state/why';
 import { place as why } from '../../taskpane/screens/why/place';
 import { TODAY } from './seasonModel';
 
+/** Every place of the pane, as `go` names it. */
+export const EVERY_PLACE = [
+  'today',
+  'plan',
+  'vat',
+  'dose',
+  'cell',
+  'find',
+  'check',
+  'errors',
+  'share',
+  'settings',
+  'about',
+] as const;
+
 // Loaded beforehand, so that a page is there at once.
 for (const [id, place] of Object.entries({ about, plan, settings, share, today, vat, why }))
   registerPlace(id as PlaceId, place);

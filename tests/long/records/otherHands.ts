@@ -11,6 +11,7 @@ import type { ExampleCell } from '../../../shared/records/rules/rule';
 import type { Draw } from '../../records/support/farm';
 import { drawer, round } from '../../records/support/farm';
 import type { StrangeBook, StrangeColumn, StrangeSheet } from './strangers';
+import { WrittenSheet } from './writtenSheet';
 
 type Line = Readonly<Record<string, number>>;
 interface Column {
@@ -30,26 +31,10 @@ interface Spoilt {
   readonly line?: number;
 }
 
-class Leaf implements StrangeSheet {
-  readonly cells: ExampleCell[][] = [];
-  readonly formats: string[][] = [];
+class Leaf extends WrittenSheet implements StrangeSheet {
   readonly columns: StrangeColumn[] = [];
   /** First cell of each column by its key. */
   readonly at = new Map<string, readonly [row: number, column: number, rows: number]>();
-  constructor(readonly name: string) {}
-  put(row: number, column: number, cell: ExampleCell, format = 'General'): void {
-    while (this.cells.length <= row) {
-      this.cells.push([]);
-      this.formats.push([]);
-    }
-    const [line, look] = [this.cells[row] ?? [], this.formats[row] ?? []];
-    while (line.length <= column) {
-      line.push(null);
-      look.push('General');
-    }
-    line[column] = cell;
-    look[column] = format;
-  }
   text(row: number, ...cells: ExampleCell[]): void {
     cells.forEach((cell, i) => this.put(row, i, cell));
   }

@@ -8,6 +8,7 @@ import type { FieldName } from '../../../shared/records/fields';
 import type { ExampleCell } from '../../../shared/records/rules/rule';
 import type { Draw } from '../../records/support/farm';
 import { drawer, round } from '../../records/support/farm';
+import { WrittenSheet } from './writtenSheet';
 
 export interface StrangeSheet {
   readonly name: string;
@@ -37,23 +38,7 @@ export interface StrangeBook {
 const FIRST = 45_720;
 const DAY = 'dd/mm/yyyy';
 
-class Page implements StrangeSheet {
-  readonly cells: ExampleCell[][] = [];
-  readonly formats: string[][] = [];
-  constructor(readonly name: string) {}
-  put(row: number, column: number, cell: ExampleCell, format = 'General'): void {
-    while (this.cells.length <= row) {
-      this.cells.push([]);
-      this.formats.push([]);
-    }
-    const [line, look] = [this.cells[row] ?? [], this.formats[row] ?? []];
-    while (line.length <= column) {
-      line.push(null);
-      look.push('General');
-    }
-    line[column] = cell;
-    look[column] = format;
-  }
+class Page extends WrittenSheet implements StrangeSheet {
   number(row: number, column: number): number {
     return Number(this.cells[row]?.[column] ?? NaN);
   }

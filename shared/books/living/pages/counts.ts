@@ -13,6 +13,13 @@ export const LOG_KINDS = [...EVENT_KINDS, 'counted'] as const;
 const estimate = (isFilled: string, call: string): readonly [string, string, string] =>
   [1, 2, 3].map((field) => `=IF(${isFilled},INDEX(${call},1,${field}),"")`) as [string, string, string];
 
+/** Limits of typed counts: nothing below zero, and a most that a slip of a digit passes. */
+const guardOf =
+  <K extends string>(sheet: SheetBuilder, table: { readonly own: (from: K, to: K) => string }) =>
+  (from: K, to: K, max: number, message: string): void => {
+    sheet.validate({ range: table.own(from, to), kind: 'decimal', min: 0, max, message });
+  };
+
 function eggsTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { eggs, pairs, batches } = pages.tables;
   eggs.headings(sheet, 44);
@@ -36,8 +43,7 @@ function eggsTable(pages: LivingPages, sheet: SheetBuilder): void {
       fertilised,
     });
   });
-  const guard = (from: keyof typeof eggs.letters, to: typeof from, max: number, message: string) =>
-    sheet.validate({ range: eggs.own(from, to), kind: 'decimal', min: 0, max, message });
+  const guard = guardOf(sheet, eggs);
   guard('ph', 'ph', 14, 'pH of its vats once aired, after the reading has stopped moving.');
   guard('alkalinity', 'alkalinity', 20, 'Alkalinity in meq/L; empty if not measured.');
   guard('g1', 'g3', 100, 'Weight of a small sample of eggs in grams, blotted as the whole was.');
@@ -67,8 +73,7 @@ function fryTable(pages: LivingPages, sheet: SheetBuilder): void {
       weighed: batch.weighed?.on ?? {},
     });
   });
-  const guard = (from: keyof typeof fry.letters, to: typeof from, max: number, message: string) =>
-    sheet.validate({ range: fry.own(from, to), kind: 'decimal', min: 0, max, message });
+  const guard = guardOf(sheet, fry);
   guard('litres', 'ml3', 1e6, 'Water the larvae are in (L), and samples of it (mL).');
   guard('l1', 'l3', 1e6, 'Larvae counted in that sample.');
   guard('hatched', 'hatched', 1e8, 'Counted or well estimated; empty until then.');

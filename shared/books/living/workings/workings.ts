@@ -104,6 +104,20 @@ export function workingsSheet(pages: LivingPages): SheetModel {
 const lineOf = (pages: LivingPages, batch: string): string =>
   `=MATCH(${batch},${pages.tables.workings.range('batch')},0)`;
 
+/** What a line names: its own column, else that of its batch in the workings, else a cell of the season. */
+const whereOf =
+  <K extends string>(
+    { tables }: LivingPages,
+    own: Readonly<Record<K | 'line', unknown>>,
+    here: (key: K | 'line') => string,
+  ): Where =>
+  (key) =>
+    key in own
+      ? here(key as K)
+      : isWorking(key)
+        ? tables.workings.lookup(key, here('line'))
+        : seasonName(key);
+
 export function sharesSheet(pages: LivingPages): SheetModel {
   const { tables: t } = pages;
   const { shares, orders } = t;
@@ -112,12 +126,7 @@ export function sharesSheet(pages: LivingPages): SheetModel {
   pages.rows.shares.forEach((share, i) => {
     const row = shares.first + i;
     const here = (key: keyof typeof SHARES): string => shares.here(key, row);
-    const where: Where = (key) =>
-      key in SHARES
-        ? here(key as keyof typeof SHARES)
-        : isWorking(key)
-          ? t.workings.lookup(key, here('line'))
-          : seasonName(key);
+    const where = whereOf(pages, SHARES, here);
     const all = `SUMIFS(${shares.range('fishThen')},${shares.range('order')},${here('order')})`;
     shares.line(sheet, row, {
       batch: share.batch,
@@ -149,12 +158,7 @@ export function daysSheet(pages: LivingPages): SheetModel {
   pages.rows.days.forEach(({ batch, day }, i) => {
     const row = days.first + i;
     const here = (key: keyof typeof DAYS): string => days.here(key, row);
-    const where: Where = (key) =>
-      key in DAYS
-        ? here(key as keyof typeof DAYS)
-        : isWorking(key)
-          ? t.workings.lookup(key, here('line'))
-          : seasonName(key);
+    const where = whereOf(pages, DAYS, here);
     days.line(sheet, row, {
       batch,
       line: lineOf(pages, here('batch')),
