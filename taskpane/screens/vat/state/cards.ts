@@ -67,6 +67,15 @@ export interface CardContext {
   readonly text: (key: string) => string;
   /** Grams of one fish of this vat today, as the season's book plans it. */
   readonly planned?: number;
+  /** The fish of this vat by the season's book. */
+  readonly fish?: VatFish;
+}
+export interface VatFish {
+  readonly alive: number | undefined;
+  /** Whole days since the hatch, this morning. */
+  readonly age: number;
+  /** First full day of food, in days since the hatch. */
+  readonly food: number;
 }
 export interface Card {
   readonly fields: readonly CardField[];
@@ -159,20 +168,45 @@ const sameDay = (a: number, b: number): boolean => Math.floor(a) === Math.floor(
 const sum = (list: readonly { readonly value: number }[]): number =>
   list.reduce((all, { value }) => all + value, 0);
 
+/** Usual for that age, or a reason to worry: as the function says it, in the words of the pane. */
+function deadVerdict(
+  v: Values,
+  { today, yesterday }: { readonly today: number; readonly yesterday: number | undefined },
+  { words: { vat }, fish }: CardContext,
+): Pick<CardAnswer, 'small' | 'tone'> {
+  const { says } = vat;
+  const alive = v.stocked ?? fish?.alive;
+  const age = v.age ?? fish?.age;
+  if (alive === undefined || alive < 1) return { small: [], tone: 'plain' };
+  if (age === undefined)
+    return { small: today <= alive ? [says.deadShare(percent(today / alive))] : [], tone: 'plain' };
+  const food = v.age === undefined ? (fish?.food ?? null) : null;
+  const cells = call('DEATHS.EXPECTED', [Math.round(alive), age, today, yesterday ?? null, food]);
+  const refusal = refused(cells);
+  if (refusal) return { small: refusal.small, tone: 'warning' };
+  const [from, to, share, code] = cells;
+  return {
+    small: [
+      says.deadVerdict[code === 'look' || code === 'act' ? code : 'usual'],
+      `${says.deadShare(percent(share ?? null))}; ${says.deadUsual(many(from), many(to), age)}`,
+    ],
+    tone: code === 'act' ? 'bad' : code === 'look' ? 'warning' : 'plain',
+  };
+}
+
 function deadAnswer(v: Values, context: CardContext): CardAnswer | undefined {
   const { words, now } = context;
   if (v.dead === undefined) return undefined;
   const before = context.earlier('dead');
   const today = sum(before.filter(({ at }) => sameDay(at, now))) + v.dead;
-  const yesterday = before.filter(({ at }) => sameDay(at, now - 1));
+  const lines = before.filter(({ at }) => sameDay(at, now - 1));
+  const yesterday = lines.length > 0 ? sum(lines) : undefined;
   const { says } = words.vat;
+  const { small, tone } = deadVerdict(v, { today, yesterday }, context);
   return {
     big: says.dead(many(v.dead), many(today)),
-    small: [
-      ...(yesterday.length > 0 ? [says.deadBefore(many(sum(yesterday)))] : []),
-      ...(v.stocked ? [says.deadShare(percent(today / v.stocked))] : []),
-    ],
-    tone: yesterday.length > 0 && today > 2 * sum(yesterday) ? 'warning' : 'plain',
+    small: [...small, ...(yesterday === undefined ? [] : [says.deadBefore(many(yesterday))])],
+    tone,
   };
 }
 
@@ -244,7 +278,12 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     },
   },
   dead: {
-    fields: [whole('dead', ''), whole('stocked', '', { min: 1, isOptional: true, stays: true })],
+    // Fish and age are known where a season's book stands; what is typed counts before it.
+    fields: [
+      whole('dead', ''),
+      whole('stocked', '', { min: 1, isOptional: true, stays: true }),
+      whole('age', 'd', { max: 200, isOptional: true }),
+    ],
     answer: deadAnswer,
     lines: (v) => [{ what: 'dead', value: v.dead ?? null, unit: '' }],
   },
