@@ -250,7 +250,9 @@ export const fr: Words = {
       deadUsual: (from, to, age) => `habituel au jour ${age} : ${from} à ${to}`,
       deadVerdict: {
         usual: 'Habituel à cet âge. Siphonner, et recompter ce soir.',
-        look: 'Plus que d’habitude : regarder l’oxygène, la température, les restes d’aliment et les écarts de taille ; recompter ce soir.',
+        look:
+          'Plus que d’habitude : regarder l’oxygène, la température, les restes d’aliment et les écarts ' +
+          'de taille ; recompter ce soir.',
         act: 'Agir maintenant : changer une partie de l’eau, arrêter l’aliment, enlever les morts, chercher la cause.',
       },
       feed: (grams) => `${grams} g maintenant`,

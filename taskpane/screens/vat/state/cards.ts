@@ -168,30 +168,43 @@ const sameDay = (a: number, b: number): boolean => Math.floor(a) === Math.floor(
 const sum = (list: readonly { readonly value: number }[]): number =>
   list.reduce((all, { value }) => all + value, 0);
 
-/** Usual for that age, or a reason to worry: as the function says it, in the words of the pane. */
+const TONES: Readonly<Record<string, CardAnswer['tone']>> = { usual: 'plain', look: 'warning', act: 'bad' };
+interface DeadToday {
+  readonly alive: number;
+  readonly age: number;
+  readonly food: number | null;
+  readonly today: number;
+  readonly yesterday: number | undefined;
+}
+/** Usual for that age, or a reason to worry: what the function says, in the words of the pane. */
 function deadVerdict(
-  v: Values,
-  { today, yesterday }: { readonly today: number; readonly yesterday: number | undefined },
-  { words: { vat }, fish }: CardContext,
+  { alive, age, food, today, yesterday }: DeadToday,
+  { says }: Words['vat'],
 ): Pick<CardAnswer, 'small' | 'tone'> {
-  const { says } = vat;
-  const alive = v.stocked ?? fish?.alive;
-  const age = v.age ?? fish?.age;
-  if (alive === undefined || alive < 1) return { small: [], tone: 'plain' };
-  if (age === undefined)
-    return { small: today <= alive ? [says.deadShare(percent(today / alive))] : [], tone: 'plain' };
-  const food = v.age === undefined ? (fish?.food ?? null) : null;
-  const cells = call('DEATHS.EXPECTED', [Math.round(alive), age, today, yesterday ?? null, food]);
+  const cells = call('DEATHS.EXPECTED', [alive, age, today, yesterday ?? null, food]);
   const refusal = refused(cells);
-  if (refusal) return { small: refusal.small, tone: 'warning' };
+  if (refusal) return refusal;
   const [from, to, share, code] = cells;
   return {
     small: [
       says.deadVerdict[code === 'look' || code === 'act' ? code : 'usual'],
       `${says.deadShare(percent(share ?? null))}; ${says.deadUsual(many(from), many(to), age)}`,
     ],
-    tone: code === 'act' ? 'bad' : code === 'look' ? 'warning' : 'plain',
+    tone: TONES[String(code)] ?? 'plain',
   };
+}
+/** The share of the vat, and where the age is known what it means; what is typed counts before the book. */
+function deadOf(
+  v: Values,
+  counted: Pick<DeadToday, 'today' | 'yesterday'>,
+  { words: { vat }, fish }: CardContext,
+): Pick<CardAnswer, 'small' | 'tone'> {
+  const alive = Math.round(v.stocked ?? fish?.alive ?? 0);
+  if (alive < 1) return { small: [], tone: 'plain' };
+  if (v.age !== undefined) return deadVerdict({ ...counted, alive, age: v.age, food: null }, vat);
+  if (fish) return deadVerdict({ ...counted, alive, age: fish.age, food: fish.food }, vat);
+  const share = counted.today / alive;
+  return { small: share <= 1 ? [vat.says.deadShare(percent(share))] : [], tone: 'plain' };
 }
 
 function deadAnswer(v: Values, context: CardContext): CardAnswer | undefined {
@@ -202,7 +215,7 @@ function deadAnswer(v: Values, context: CardContext): CardAnswer | undefined {
   const lines = before.filter(({ at }) => sameDay(at, now - 1));
   const yesterday = lines.length > 0 ? sum(lines) : undefined;
   const { says } = words.vat;
-  const { small, tone } = deadVerdict(v, { today, yesterday }, context);
+  const { small, tone } = deadOf(v, { today, yesterday }, context);
   return {
     big: says.dead(many(v.dead), many(today)),
     small: [...small, ...(yesterday === undefined ? [] : [says.deadBefore(many(yesterday))])],
