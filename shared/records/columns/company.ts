@@ -19,6 +19,9 @@ const MONEY = new Set<FieldName>([
 /** "Number of fish" beside a mean weight and a ration is how many are fed, beside a harvest how many were put in. */
 const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
   fish: ['weight', 'ration', 'feed', 'biomass'],
+  biomass: ['ration', 'feed', 'weight', 'fish'],
+  customer: ['priceEach', 'unitPrice', 'amount', 'paid', 'receipt', 'due'],
+  sold: ['customer', 'priceEach', 'priceThousand', 'amount', 'paid'],
   stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
   femaleAfter: ['female', 'femaleWeight', 'eggWeight', 'stripped'],
   femaleWeight: ['female', 'hormoneVolume', 'eggWeight', 'injected', 'stripped'],
@@ -39,6 +42,25 @@ const SPAWNING_DAYS: ReadonlySet<FieldName> = new Set([
 ]);
 const REARING_DAYS: ReadonlySet<FieldName> = new Set(['stockedAt', 'emptiedAt']);
 const SALE: readonly FieldName[] = ['customer', 'receipt', 'amount', 'paid', 'priceEach', 'priceThousand'];
+/** Beside these a weight is that of the stock, not of a brood fish. */
+const REARING: readonly FieldName[] = [
+  'fish',
+  'feed',
+  'feedType',
+  'ration',
+  'weight',
+  'biomass',
+  'length',
+  'sampleCount',
+  'sampleWeight',
+  'gradeSmall',
+  'gradeBig',
+  'graded',
+  'stocked',
+  'alive',
+  'meals',
+];
+const OF_BROOD: ReadonlySet<FieldName> = new Set(['femaleWeight', 'maleWeight', 'femaleAfter', 'eggWeight']);
 const SPAWNING: readonly FieldName[] = [
   'femaleWeight',
   'hormoneVolume',
@@ -66,6 +88,9 @@ interface Company {
   readonly present: ReadonlyMap<string, number>;
   readonly isSpawning: boolean;
   readonly isSale: boolean;
+  readonly isRearing: boolean;
+  /** Something of a spawning stands there besides weights. */
+  readonly isBred: boolean;
 }
 
 function companyOf(looked: readonly Looked[]): Company {
@@ -84,13 +109,15 @@ function companyOf(looked: readonly Looked[]): Company {
     present,
     isSpawning: SPAWNING.some((field) => sure.has(field)),
     isSale: SALE.some((field) => sure.has(field)),
+    isBred: SPAWNING.some((field) => sure.has(field) && !OF_BROOD.has(field)),
+    isRearing: REARING.filter((field) => sure.has(field)).length >= 2,
   };
 }
 
 /** What the other columns say for a meaning, or against it. */
 function worthOf(
   field: FieldName,
-  { sure, present, isSpawning, isSale }: Company,
+  { sure, present, isSpawning, isSale, isRearing, isBred }: Company,
   isMoneySaid: boolean,
 ): number {
   const most = Math.max(0, ...FAMILIES.of(field).map((family) => present.get(family) ?? 0));
@@ -99,6 +126,8 @@ function worthOf(
   if (REARING_DAYS.has(field) && isSale) worth -= 1.6;
   // Beside pH grams are given to the water, not against a disease.
   if (field === 'treatAmount' && sure.has('ph') && !sure.has('treatRate')) worth -= 1;
+  if (field === 'operator' && isSale && !isSpawning && !sure.has('customer')) worth -= 0.6;
+  if (OF_BROOD.has(field) && isRearing && !isBred) worth -= 1;
   if (MONEY.has(field) && most < 2 && !isMoneySaid) worth -= 1;
   return worth;
 }

@@ -48,6 +48,8 @@ export interface ColumnContent {
   readonly middle: number;
   /** Nearly the highest of them. */
   readonly high: number;
+  /** Different numbers. */
+  readonly kinds: number;
   /** The unit most cells carry themselves. */
   readonly unit: string | undefined;
   readonly decimal: DecimalMark | undefined;
@@ -184,6 +186,7 @@ export function contentOf(run: CellRun, fallback: DecimalMark = '.'): ColumnCont
     hasEitherDates,
     middle: sorted[sorted.length >> 1] ?? NaN,
     high: sorted[Math.floor(0.95 * (sorted.length - 1))] ?? NaN,
+    kinds: new Set(sorted).size,
     unit: mostOf(tally.units),
     decimal: mostOf(tally.decimals),
     order: mostOf(orders),

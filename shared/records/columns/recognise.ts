@@ -8,11 +8,12 @@ import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
 import { findSpans } from '../meaning/spans';
-import type { MeaningPattern } from '../meaning/patterns';
-import { PATTERNS } from '../meaning/patterns';
+import { byChains } from './chains';
 import { byCompany } from './company';
+import { byLinks } from './links';
+import { byOrder } from './order';
 import type { Candidate, Looked, Unread } from './looked';
-import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
+import { isClaim, LEAST_SCORE, LEAST_WORDS, scoreIn } from './looked';
 export type { Unread } from './looked';
 import type { ColumnContent, UnitChoice } from './content';
 import { chooseUnit, contentOf } from './content';
@@ -55,77 +56,6 @@ function lookAt(unread: Unread, content: ColumnContent): Looked {
   return { unread, content, evidence, candidates: candidates.sort((a, b) => b.score - a.score) };
 }
 
-const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefined =>
-  candidates.find((one) => one.field === field);
-
-/** Orders in which the inputs of a found relation may stand in a pattern. */
-function orders(link: Link, pattern: MeaningPattern): (readonly number[])[] {
-  if (link.inputs.length !== pattern.inputs.length) return [];
-  if (link.kind === 'product') return [link.inputs, [...link.inputs].reverse()];
-  if (link.kind !== 'sum' || !pattern.signs) return [link.inputs];
-  const plus = link.inputs.filter((_, i) => link.signs[i] === 1);
-  const minus = link.inputs.filter((_, i) => link.signs[i] === -1);
-  if (plus.length !== pattern.signs.filter((sign) => sign === 1).length) return [];
-  return permutations(plus).flatMap((p) => permutations(minus).map((m) => [...p, ...m]));
-}
-function permutations(list: readonly number[]): (readonly number[])[] {
-  if (list.length < 2 || list.length > 4) return [list];
-  return list.flatMap((first, i) =>
-    permutations([...list.slice(0, i), ...list.slice(i + 1)]).map((rest) => [first, ...rest]),
-  );
-}
-
-interface Reading {
-  readonly of: readonly (readonly [number, FieldName])[];
-  readonly worth: number;
-}
-
-/** The pattern that a found relation fits best, by what its columns say themselves. */
-function readLink(link: Link, looked: readonly Looked[]): Reading | undefined {
-  let best: Reading | undefined;
-  for (const pattern of PATTERNS) {
-    if (
-      pattern.kind !== link.kind ||
-      (pattern.isRunning ?? false) !== (link.kind === 'sum' && link.isRunning)
-    )
-      continue;
-    for (const inputs of orders(link, pattern)) {
-      const of = [
-        [link.result, pattern.result] as const,
-        ...inputs.map((column, i) => [column, pattern.inputs[i] ?? pattern.result] as const),
-      ];
-      const found = of.map(([column, field]) => {
-        const one = looked[column];
-        return one && scoreIn(one, field);
-      });
-      if (found.some((one) => one === undefined)) continue;
-      const spoken = found.filter((one) => one && one.words >= 0.5).length;
-      if (spoken < Math.min(2, found.length - 1)) continue;
-      const worth = found.reduce((sum, one) => sum + Math.max(0, one?.score ?? 0), 0) / found.length;
-      if (!best || worth > best.worth) best = { of, worth };
-    }
-  }
-  return best;
-}
-
-const LINK_WEIGHS = 1.4;
-function byLinks(links: readonly Link[], looked: readonly Looked[]): void {
-  const given = new Set<string>();
-  for (const link of links) {
-    const reading = readLink(link, looked);
-    if (!reading) continue;
-    for (const [column, field] of reading.of) {
-      const one = looked[column];
-      const candidate = one && scoreIn(one, field);
-      if (!candidate || given.has(`${column} ${field}`)) continue;
-      given.add(`${column} ${field}`);
-      candidate.score += (LINK_WEIGHS * link.holds) / link.tried;
-      candidate.because = 'the numbers of the table bear it out';
-    }
-  }
-  for (const { candidates } of looked) candidates.sort((a, b) => b.score - a.score);
-}
-
 const FROM: Readonly<Partial<Record<FieldName, FieldName>>> = {
   injected: 'latency',
   injectedFirst: 'latency',
@@ -151,6 +81,45 @@ function bySpans(looked: readonly Looked[], plain: readonly Float64Array[], else
     candidate.score += SPAN_WEIGHS * share;
     candidate.because = 'it is the time between two moments of its line';
     one.candidates.sort((a, b) => b.score - a.score);
+  }
+}
+/** Hours from the first of two clocks to the second that stand beside each other, by what is done between them. */
+const BETWEEN: readonly { first: FieldName; second: FieldName; hours: readonly [number, number] }[] = [
+  { first: 'injected', second: 'stripped', hours: [5, 26] },
+  { first: 'startTime', second: 'endTime', hours: [0.03, 4.9] },
+];
+const CLOCKS_WEIGH = 1.2;
+/**
+ * Of two clocks side by side the second comes nearly the same time after the first in each line: eggs are stripped
+ * half a day after the injection, a bath ends within the hour.
+ */
+function byClocks(looked: readonly Looked[], elsewhere: Elsewhere): void {
+  const clocks = looked.flatMap(({ unread: { run }, content }, i) =>
+    content.filled >= 4 && content.clocks >= 0.7 * content.filled
+      ? [{ i, values: readNumbers(run, momentReading(content, elsewhere)).values }]
+      : [],
+  );
+  for (const [at, a] of clocks.entries()) {
+    const b = clocks[at + 1];
+    if (b?.i !== a.i + 1) continue;
+    const hours = Array.from(a.values, (from, i) => 24 * ((((b.values[i] ?? NaN) - from) % 1) + 1)).map(
+      (h) => h % 24,
+    );
+    const told = hours.filter((h) => !Number.isNaN(h));
+    for (const { first, second, hours: within } of BETWEEN) {
+      if (told.length < 4 || told.filter((h) => h >= within[0] && h <= within[1]).length < 0.8 * told.length)
+        continue;
+      for (const [column, field] of [
+        [a.i, first],
+        [b.i, second],
+      ] as const) {
+        const candidate = looked[column] && scoreIn(looked[column], field);
+        if (!candidate) continue;
+        candidate.score += CLOCKS_WEIGH;
+        candidate.because = 'of the clocks beside it';
+        looked[column]?.candidates.sort((x, y) => y.score - x.score);
+      }
+    }
   }
 }
 const momentReading = (content: ColumnContent, elsewhere: Elsewhere): ReadValue => ({
@@ -395,6 +364,21 @@ function byContent(looked: readonly Looked[], given: Map<Looked, Candidate>): vo
     });
 }
 
+/** The only dates of a table, right at its left, are the dates of its lines, unless words clearly say of what else. */
+function byOnlyDate(looked: readonly Looked[]): void {
+  const dated = looked.flatMap(({ content }, i) =>
+    content.filled >= 2 && content.dates >= 0.8 * content.filled ? [i] : [],
+  );
+  const [only] = dated;
+  if (only === undefined || dated.length > 1 || only > 2) return;
+  const one = looked[only];
+  const date = one && scoreIn(one, 'date');
+  if (!one || !date || (one.candidates[0]?.words ?? 0) >= 0.9) return;
+  date.score += 1.2;
+  date.because = 'it is the only column of dates';
+  one.candidates.sort((a, b) => b.score - a.score);
+}
+
 const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
   dead: 'deadRunning',
   deadTotal: 'deadRunning',
@@ -492,8 +476,12 @@ export function recognise(
       : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) },
   );
   byCompany(free);
+  byChains(links, free);
   byLinks(links, free);
+  byClocks(free, elsewhere);
   bySpans(free, plain, elsewhere);
+  byOnlyDate(free);
+  byOrder(free);
   const given = assign(free);
   byContent(free, given);
   const built = byStructure(links, free, given, matrix);

@@ -146,4 +146,17 @@ const BY_FIELD = new Map<FieldName, string[]>();
 for (const [family, fields] of Object.entries(LISTS))
   for (const field of fields) BY_FIELD.set(field, [...(BY_FIELD.get(field) ?? []), family]);
 
-export const FAMILIES = { of: (field: FieldName): readonly string[] => BY_FIELD.get(field) ?? [] };
+/** Steps from one meaning to another in the order of a family that has both; 0 where none has. */
+function between(field: FieldName, to: FieldName): number {
+  for (const family of BY_FIELD.get(field) ?? []) {
+    const list = LISTS[family] ?? [];
+    const other = list.indexOf(to);
+    if (other >= 0) return other - list.indexOf(field);
+  }
+  return 0;
+}
+
+export const FAMILIES = {
+  of: (field: FieldName): readonly string[] => BY_FIELD.get(field) ?? [],
+  between,
+};

@@ -53,6 +53,7 @@ const TELLING: readonly (readonly [string, FieldName, number])[] = [
   ['mg/kg', 'hormoneDose', 0.55],
   ['IU/kg', 'hormoneDose', 0.6],
   ['per g', 'eggsPerGram', 0.6],
+  ['L', 'volume', 0.5],
   ['mg/L CaCO3', 'alkalinity', 0.5],
 ];
 
@@ -242,6 +243,21 @@ function bestRange(field: NumericField, { unit, heading }: Evidence, middle: num
   return Math.max(first, ...rest.map((x) => x - 0.25));
 }
 
+/** A reading under which most of a column could not be is no reading; one under which its highest could not, hardly. */
+function beyond(field: NumericField, { unit, heading }: Evidence, content: ColumnContent): number {
+  const possible = PLAUSIBLE[field]?.possible;
+  if (!possible) return 0;
+  const own = unitForField(field, unit?.unit);
+  const names =
+    own === undefined && unit === undefined ? Object.keys(UNITS[field] ?? {}) : [own ?? ownUnit(field)];
+  const isBeyond = (value: number): boolean =>
+    (names.length > 0 ? names : [undefined]).every((name) => {
+      const x = converter(field, name)(value * heading.times);
+      return x < possible[0] || x > possible[1];
+    });
+  return isBeyond(content.middle) ? -2.5 : isBeyond(content.high) ? -0.8 : 0;
+}
+
 /** What may go up by one from line to line, beside the number of the line. */
 const COUNTED: ReadonlySet<FieldName> = new Set(['days', 'deadRunning', 'vatsInUse']);
 
@@ -262,7 +278,8 @@ function numberFit(field: NumericField, evidence: Evidence, content: ColumnConte
   const share = usable > 0 ? content.numbers / usable : 0.5;
   if (share < 0.4) return -4;
   const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
-  return range + doubtful(field, evidence, content) - 2 * (1 - share);
+  const impossible = Number.isNaN(content.middle) ? 0 : beyond(field, evidence, content);
+  return range + impossible + doubtful(field, evidence, content) - 2 * (1 - share);
 }
 
 const DATE_ONLY: readonly FieldName[] = [

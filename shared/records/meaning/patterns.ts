@@ -8,6 +8,8 @@ export interface MeaningPattern {
   readonly inputs: readonly NumericField[];
   readonly signs?: readonly number[];
   readonly isRunning?: true;
+  /** Of a product, all in the units of the fields: grams × pieces ÷ 1000 = kilograms. NaN where these have no unit. */
+  readonly scale?: number;
 }
 
 const product = (result: NumericField, ...inputs: NumericField[]): MeaningPattern => ({
@@ -47,13 +49,13 @@ export const PATTERNS: readonly MeaningPattern[] = [
   product('hormoneVolume', 'femaleWeight', 'hormoneDose'),
   product('doseFirst', 'femaleWeight', 'rateFirst'),
   product('doseSecond', 'femaleWeight', 'rateSecond'),
-  product('degreeHours', 'temperature', 'latency'),
-  product('biomass', 'fish', 'weight'),
-  product('feed', 'biomass', 'ration'),
+  { ...product('degreeHours', 'temperature', 'latency'), scale: NaN },
+  { ...product('biomass', 'fish', 'weight'), scale: 1e-3 },
+  { ...product('feed', 'biomass', 'ration'), scale: 1e3 },
   product('sampleWeight', 'sampleCount', 'weight'),
-  product('treatAmount', 'volume', 'treatRate'),
+  { ...product('treatAmount', 'volume', 'treatRate'), scale: 1e-3 },
   product('amount', 'sold', 'priceEach'),
-  product('amount', 'sold', 'priceThousand'),
+  { ...product('amount', 'sold', 'priceThousand'), scale: 1e-3 },
   product('amount', 'quantity', 'unitPrice'),
   product('feedTotal', 'feed', 'days'),
   sum('due', ['amount'], ['paid']),
@@ -69,6 +71,7 @@ export const PATTERNS: readonly MeaningPattern[] = [
   sum('alive', ['stocked'], ['dead']),
   sum('graded', ['gradeSmall', 'gradeMiddle', 'gradeBig', 'gradeCull']),
   sum('graded', ['gradeSmall', 'gradeMiddle', 'gradeBig']),
+  sum('graded', ['gradeSmall', 'gradeBig']),
   running('balance', 'income', 'expense'),
   running('dueRunning', 'due'),
   running('dueRunning', 'amount', 'paid'),

@@ -204,7 +204,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   sex: { concepts: { sex: 1 }, is: 'sex' },
   origin: { concepts: { origin: 1, supplier: 0.8 }, is: 'origin' },
   status: { concepts: { status: 1 }, is: 'status' },
-  customer: { concepts: { buyer: 1, supplier: 0.5 }, is: 'customer' },
+  customer: { concepts: { person: 0.6, buyer: 1, supplier: 0.5 }, is: 'customer' },
   category: { concepts: { category: 1 }, is: 'category' },
   description: { concepts: { description: 1, remarks: 0.3 }, is: 'description' },
   reason: { concepts: { reason: 1 }, is: 'reason' },

@@ -14,6 +14,9 @@ interface Lexicon {
   readonly short: ReadonlyMap<string, readonly string[]>;
   readonly forms: ReadonlyMap<string, readonly Form[]>;
   readonly worth: ReadonlyMap<string, number>;
+  /** How often each word stands in the forms of a concept, and how many words its forms have. */
+  readonly used: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  readonly sizes: ReadonlyMap<string, number>;
 }
 
 /** Words of a heading: letters and digits of any script; % and # are words of their own. */
@@ -58,7 +61,25 @@ function build(): Lexicon {
     const form: Form = { concept, tokens, weight };
     for (const token of new Set(tokens)) push(forms, token, form);
   }
-  return { exact, short, forms, worth };
+  return { exact, short, forms, worth, ...usesOf(raw) };
+}
+/** Words of cells and of rows name no column. */
+const NO_HEADING = /^(?:value_|month_|weekday_)|_row$/;
+function usesOf(raw: readonly { readonly concept: string; readonly tokens: readonly string[] }[]): {
+  used: Map<string, Map<string, number>>;
+  sizes: Map<string, number>;
+} {
+  const used = new Map<string, Map<string, number>>();
+  const sizes = new Map<string, number>();
+  for (const { concept, tokens } of raw) {
+    if (NO_HEADING.test(concept)) continue;
+    for (const token of new Set(tokens)) {
+      const of = used.get(token) ?? new Map<string, number>();
+      used.set(token, of.set(concept, (of.get(concept) ?? 0) + 1));
+      sizes.set(concept, (sizes.get(concept) ?? 0) + 1);
+    }
+  }
+  return { used, sizes };
 }
 
 let built: Lexicon | undefined;
@@ -137,6 +158,43 @@ function byTokens(tokens: readonly string[], into: Map<string, number>): void {
     }
 }
 
+/** Words seen once in a concept say half of what they say when they are seen often. */
+const SMOOTHED = 0.5;
+const LEAST_LIKELY = 0.25;
+const BY_ALL_WORDS = 0.8;
+/**
+ * Which concept would use these words together, though none of its forms is written so: the chance of each word in the
+ * forms of each concept, multiplied (naive Bayes). "Weight of one netful" is made of words of a sample's weight.
+ */
+function byChances(tokens: readonly string[], into: Map<string, number>): void {
+  const { used, sizes, worth } = lexicon();
+  const said = [...new Set(tokens.map(known))].filter((token) => used.has(token));
+  const all = new Set(tokens).size;
+  if (said.length === 0 || all < 2) return;
+  const concepts = new Set(said.flatMap((token) => [...(used.get(token)?.keys() ?? [])]));
+  const chances = new Map<string, number>();
+  let whole = 0;
+  for (const concept of concepts) {
+    let chance = 1;
+    const size = sizes.get(concept) ?? 1;
+    for (const token of said) {
+      const of = used.get(token);
+      const general = (of?.size ?? 1) / sizes.size;
+      chance *= ((of?.get(concept) ?? 0) + SMOOTHED * general) / (size + SMOOTHED);
+    }
+    chances.set(concept, chance);
+    whole += chance;
+  }
+  const known1 = said.reduce((sum, token) => sum + (worth.get(token) ?? 0), 0);
+  const unknown = WORTH_OF_UNKNOWN * (all - said.length);
+  const covered = known1 / (known1 + unknown);
+  for (const [concept, chance] of chances) {
+    const score = BY_ALL_WORDS * Math.sqrt((chance / whole) * covered);
+    if (chance / whole > LEAST_LIKELY && score > Math.max(LEAST, into.get(concept) ?? 0))
+      into.set(concept, score);
+  }
+}
+
 const remembered = new Map<string, ReadonlyMap<string, number>>();
 const LONGEST = 90;
 const MOST_TOKENS = 14;
@@ -150,6 +208,7 @@ export function conceptsOf(heading: string): ReadonlyMap<string, number> {
   if (tokens.length > 0 && tokens.length <= MOST_TOKENS) {
     const key = tokens.join(' ');
     byTokens(tokens, scores);
+    byChances(tokens, scores);
     for (const concept of lexicon().short.get(key) ?? []) scores.set(concept, 0.8);
     for (const concept of lexicon().exact.get(key) ?? []) scores.set(concept, 1);
   }
