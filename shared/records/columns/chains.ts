@@ -45,6 +45,19 @@ function stockKept(links: readonly Link[], looked: readonly Looked[]): boolean {
   return false;
 }
 
+const FISH = [
+  'closing',
+  'opening',
+  'stocked',
+  'movedIn',
+  'movedOut',
+  'dead',
+  'sold',
+  'alive',
+  'fish',
+] as const;
+const isFish = (one: Looked | undefined): boolean =>
+  one !== undefined && FISH.some((field) => (one.evidence.words.get(field) ?? 0) >= 0.6);
 const MONEY = ['amount', 'paid', 'due', 'balance', 'income', 'expense', 'priceEach', 'unitPrice'] as const;
 const isMoney = (one: Looked | undefined): boolean =>
   one !== undefined &&
@@ -82,7 +95,7 @@ function boxKept(links: readonly Link[], looked: readonly Looked[]): void {
     if (link.kind !== 'sum' || !link.isRunning || !isSure(link) || plus.length !== 1 || minus.length !== 1)
       continue;
     const columns = [link.result, plus[0] ?? -1, minus[0] ?? -1].map((i) => looked[i]);
-    if (!columns.some(isMoney)) continue;
+    if (!columns.some(isMoney) && columns.some(isFish)) continue;
     const fields: readonly FieldName[] = ['balance', 'income', 'expense'];
     columns.forEach((one, i) => speakFor(one, [fields[i] ?? 'balance'], SURE));
     return;

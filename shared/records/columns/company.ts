@@ -31,6 +31,8 @@ const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
   hormoneVolume: ['femaleWeight', 'injected', 'stripped', 'eggWeight'],
   materialDose: ['ph', 'phAfter', 'alkalinity', 'volume'],
   treatAmount: ['treatRate', 'material', 'minutes'],
+  preparation: ['hormoneVolume', 'hormoneDose', 'injected', 'femaleWeight'],
+  description: ['income', 'expense', 'balance', 'category'],
   packWeight: ['feedType', 'quantity', 'unitPrice'],
 };
 /** Days of a spawning are named so only where something else of a spawning stands beside them. */
@@ -60,6 +62,8 @@ const REARING: readonly FieldName[] = [
   'alive',
   'meals',
 ];
+const PACKED: readonly FieldName[] = ['feedType', 'quantity', 'unitPrice', 'description'];
+const PUT_IN: ReadonlySet<FieldName> = new Set(['stocked', 'fish', 'alive', 'foodPerFish']);
 const OF_BROOD: ReadonlySet<FieldName> = new Set(['femaleWeight', 'maleWeight', 'femaleAfter', 'eggWeight']);
 const SPAWNING: readonly FieldName[] = [
   'femaleWeight',
@@ -128,6 +132,8 @@ function worthOf(
   if (field === 'treatAmount' && sure.has('ph') && !sure.has('treatRate')) worth -= 1;
   if (field === 'operator' && isSale && !isSpawning && !sure.has('customer')) worth -= 0.6;
   if (OF_BROOD.has(field) && isRearing && !isBred) worth -= 1;
+  if (field === 'packWeight' && !PACKED.some((one) => sure.has(one))) worth -= 0.8;
+  if (PUT_IN.has(field) && isSale && !isRearing) worth -= 0.9;
   if (MONEY.has(field) && most < 2 && !isMoneySaid) worth -= 1;
   return worth;
 }

@@ -106,6 +106,7 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
   for (const [name, field, worth] of TELLING)
     if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
   sizeClasses(header, words);
+  sizesSaid(heading, words);
   return {
     heading,
     joined,
@@ -113,6 +114,19 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
     unit,
     words,
   };
+}
+
+const SIZES: readonly (readonly [MeaningMark, FieldName])[] = [
+  ['small', 'gradeSmall'],
+  ['middle', 'gradeMiddle'],
+  ['big', 'gradeBig'],
+];
+/** "The little ones", "Large size": a size and nothing else over counts is a grade. */
+function sizesSaid({ said, unit }: HeadingSaid, words: Map<FieldName, number>): void {
+  const marks = marksIn(said);
+  if (unit || said.trim().length < 3 || said.trim().split(/\s+/).length > 3) return;
+  for (const [mark, field] of SIZES)
+    if (marks.has(mark) && (words.get(field) ?? 0) < 0.55) words.set(field, 0.55);
 }
 
 /** "<2 g", "2-5 cm" and ">5g" over counts are grades. */

@@ -84,6 +84,9 @@ function takeSigns(bare: string, reader: Reader): void {
       bare,
     );
   if (per) reader.unit ??= unitOfText(/ml/i.test(per[1] ?? '') ? '/ml' : '/g');
+  // "Eggs, 1 g", "telur 1 g": what is in one gram.
+  const one = /(?:^|\s)1\s?(g|gr|gram|gramme|grama|gramo|ml)\b/i.exec(bare);
+  if (one) reader.unit ??= unitOfText(/ml/i.test(one[1] ?? '') ? '/ml' : '/g');
   if (bare.includes('%')) reader.unit ??= unitOfText('%');
   const degree = /[°º]\s*([cf])\b/i.exec(bare);
   if (degree) reader.unit ??= unitOfText(`°${degree[1] ?? ''}`);

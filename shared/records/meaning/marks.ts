@@ -52,9 +52,15 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   running: W(
     'running|cumulative|cumul|cumule|cum|acumulad[oa]|kumulatif|so far|to date|tich luy|luy ke|r/total|tichluy|تراكمي',
   ),
-  small: W('small|petit|petits|pequen[oa]s?|kecil|nho|chhoto|choto|s|undersize|صغير'),
-  middle: W('medium|middle|mid|moyens?|medi[oa]n?[oa]?s?|sedang|sederhana|vua|majhari|m|متوسط'),
-  big: W('big|large|grands?|gros|grandes?|besar|bsr|to|lon|boro|l|jumpers?|shooters?|كبير|tetes?'),
+  small: W(
+    'kecil|ndogo|wadogo|mdogo|chic[oa]s?|menor(?:es)?|miud[oa]s?|little|petites?|small|petit|petits|pequen[oa]s?|kecil|nho|chhoto|choto|s|undersize|صغير',
+  ),
+  middle: W(
+    'kati|wa kati|tengah|moyennes?|medium|middle|mid|moyens?|medi[oa]n?[oa]?s?|sedang|sederhana|vua|majhari|m|متوسط',
+  ),
+  big: W(
+    'kubwa|wakubwa|mkubwa|maior(?:es)?|mayor(?:es)?|grosses?|big|large|grands?|gros|grandes?|besar|bsr|to|lon|boro|l|jumpers?|shooters?|كبير|tetes?',
+  ),
   perKg: W('per kg|/ ?kg|par kg|por kg|kg|per kilo'),
   thousand: W("1000|'000|thousand|mille|milheiro|mil|millar|ribu|per 1000|nghin|ngan|hajar|hazar|k|الف"),
   date: W('date|jour|data|dia|fecha|tanggal|tgl|tarikh|ngay|tarik|day|تاريخ|tarehe'),
@@ -66,7 +72,8 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
     'no|nos|n|number|nombre|nbre|nb|numero|qtd|cant|jumlah|jml|so|bilangan|bil|qty|idadi|عدد|#|how many|count',
   ),
   share: W(
-    '%|rate|taux|taxa|tasa|tingkat|ty le|persen|percent|porcentagem|porcentaje|pct|kadar|نسبه|har|success',
+    'reussite|exito|sucesso|keberhasilan|asilimia|kiwango|daya|part|parte|quota|' +
+      '%|rate|taux|taxa|tasa|tingkat|ty le|persen|percent|porcentagem|porcentaje|pct|kadar|نسبه|har|success',
   ),
   deliver: W(
     'deliver[a-z]*|livraison|livre|entrega|kirim|pengiriman|hantar|giao|collection|pick ?up|retrait|تسليم',

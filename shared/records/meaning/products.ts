@@ -73,7 +73,22 @@ export const varies = (list: ArrayLike<number>): boolean => {
   return kinds.size >= 3 && most > 1.03 * least;
 };
 
-export function products(sampled: readonly Sampled[], usable: readonly number[]): Link[] {
+/** One or two numbers all the way down, no power of ten: a price, a ration, the litres of a vat. */
+export const isRate = (list: ArrayLike<number>): boolean => {
+  const kinds = new Set<number>();
+  for (let i = 0; i < list.length && kinds.size < 4; i++) {
+    const x = list[i] ?? NaN;
+    if (!Number.isNaN(x)) kinds.add(x);
+  }
+  return kinds.size <= 2 && [...kinds].every((x) => x > 0 && !Number.isInteger(Math.log10(x)));
+};
+
+/** `rates` hardly vary: they may be one of two factors, and only so that the product is exactly theirs. */
+export function products(
+  sampled: readonly Sampled[],
+  usable: readonly number[],
+  rates: readonly number[] = [],
+): Link[] {
   const links: Link[] = [];
   const first = sampled[usable[0] ?? 0];
   if (!first) return [];
@@ -83,6 +98,15 @@ export function products(sampled: readonly Sampled[], usable: readonly number[])
       if (b <= a) continue;
       for (let i = 0; i < made.length; i++) made[i] = at(sampled[a]?.seen, i) * at(sampled[b]?.seen, i);
       links.push(...productsOf(sampled, usable, made, [a, b]));
+    }
+  for (const a of usable)
+    for (const b of rates) {
+      for (let i = 0; i < made.length; i++) made[i] = at(sampled[a]?.seen, i) * at(sampled[b]?.seen, i);
+      links.push(
+        ...productsOf(sampled, usable, made, a < b ? [a, b] : [b, a]).filter(
+          ({ factor, holds, tried }) => NICE.includes(factor) && tried >= 6 && holds >= 0.85 * tried,
+        ),
+      );
     }
   return links;
 }
