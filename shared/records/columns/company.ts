@@ -132,7 +132,10 @@ function worthOf(
   if (field === 'treatAmount' && sure.has('ph') && !sure.has('treatRate')) worth -= 1;
   if (field === 'operator' && isSale && !isSpawning && !sure.has('customer')) worth -= 0.6;
   if (OF_BROOD.has(field) && isRearing && !isBred) worth -= 1;
+  // The lines of spawnings are runs, whatever their numbers are called.
+  if (field === 'run' && isBred && !sure.has('run')) worth += 0.3;
   if (field === 'packWeight' && !PACKED.some((one) => sure.has(one))) worth -= 0.8;
+  if (field === 'reason' && (sure.has('income') || sure.has('expense') || sure.has('balance'))) worth -= 1;
   if (PUT_IN.has(field) && isSale && !isRearing) worth -= 0.9;
   if (MONEY.has(field) && most < 2 && !isMoneySaid) worth -= 1;
   return worth;

@@ -52,7 +52,7 @@ function contradictsUnits(
 
 /** With so few words a relation must hold in nearly all lines, and be of more than a few. */
 const FEW_WORDS = { share: 0.85, lines: 6 } as const;
-const SPOKEN = 0.5;
+const SPOKEN = 0.4;
 function saysEnough(link: Link, spoken: number, of: number): boolean {
   if (spoken >= Math.min(2, of - 1)) return true;
   return spoken >= 1 && link.tried >= FEW_WORDS.lines && link.holds >= FEW_WORDS.share * link.tried;

@@ -379,6 +379,26 @@ function byOnlyDate(looked: readonly Looked[]): void {
   one.candidates.sort((a, b) => b.score - a.score);
 }
 
+/** What a column of words is in a table of its kind, where nothing else there says it and its heading is not known. */
+const WORDS_OF: readonly (readonly [FieldName, readonly FieldName[], number])[] = [
+  ['customer', ['amount', 'paid', 'due', 'priceEach', 'unitPrice', 'receipt'], 2],
+  ['description', ['income', 'expense', 'balance'], 2],
+  ['material', ['treatRate', 'treatAmount', 'minutes'], 2],
+];
+function byPlace(looked: readonly Looked[], given: Map<Looked, Candidate>): void {
+  const held = new Set([...given.values()].map(({ field }) => field));
+  const unread = looked.filter(
+    (one) => !given.has(one) && one.content.filled >= 3 && one.content.words >= 0.8 * one.content.filled,
+  );
+  const [only] = unread;
+  if (unread.length !== 1 || !only || only.candidates.length === 0) return;
+  for (const [field, company, least] of WORDS_OF)
+    if (!held.has(field) && company.filter((one) => held.has(one)).length >= least) {
+      given.set(only, { field, score: LEAST_SCORE, words: 0, because: 'of what stands beside it' });
+      return;
+    }
+}
+
 const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
   dead: 'deadRunning',
   deadTotal: 'deadRunning',
@@ -484,6 +504,7 @@ export function recognise(
   byOrder(free);
   const given = assign(free);
   byContent(free, given);
+  byPlace(free, given);
   const built = byStructure(links, free, given, matrix);
   const mapping = free.map((one, i): MappedColumn => {
     const shaped = built.get(i);

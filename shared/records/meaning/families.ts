@@ -43,10 +43,11 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
     'hatchedOn',
     'incubationHours',
     'incubationTemperature',
-    'hatched',
     'hatchShare',
+    'hatched',
     'eggsDead',
     'fry',
+    'fingerlings',
     'femaleAfter',
   ],
   water: [

@@ -107,6 +107,7 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
     if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
   sizeClasses(header, words);
   sizesSaid(heading, words);
+  composed(marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said), words);
   return {
     heading,
     joined,
@@ -114,6 +115,28 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
     unit,
     words,
   };
+}
+
+/** Meanings made of general words that no list holds together: the weight of one fish, money that went out. */
+const COMPOSED: readonly {
+  readonly of: readonly MeaningMark[];
+  readonly not?: readonly MeaningMark[];
+  readonly is: FieldName;
+}[] = [
+  { of: ['weight', 'fish', 'one'], not: ['egg', 'female', 'male', 'perKg', 'every'], is: 'weight' },
+  { of: ['weight', 'one'], not: ['egg', 'female', 'male', 'perKg', 'every', 'sample'], is: 'weight' },
+  { of: ['mean', 'fish'], not: ['egg', 'female', 'male'], is: 'weight' },
+  { of: ['weight', 'every'], not: ['egg', 'female', 'male', 'sample'], is: 'biomass' },
+  { of: ['money', 'in'], is: 'income' },
+  { of: ['money', 'out'], not: ['in'], is: 'expense' },
+  { of: ['money', 'rest'], is: 'balance' },
+  { of: ['water', 'vessel'], not: ['weight', 'time', 'mean'], is: 'volume' },
+];
+const COMPOSED_WORTH = 0.6;
+function composed(marks: ReadonlySet<MeaningMark>, words: Map<FieldName, number>): void {
+  for (const { of, not = [], is } of COMPOSED)
+    if (of.every((one) => marks.has(one)) && !not.some((one) => marks.has(one)))
+      if ((words.get(is) ?? 0) < COMPOSED_WORTH) words.set(is, COMPOSED_WORTH);
 }
 
 const SIZES: readonly (readonly [MeaningMark, FieldName])[] = [
@@ -339,6 +362,7 @@ const TAGS: ReadonlySet<FieldName> = new Set([
   'size',
   'feedType',
 ]);
+const NAMES_LINES: ReadonlySet<FieldName> = new Set(['run', 'serial', 'receipt']);
 const areSerials = ({ middle, high }: ColumnContent): boolean =>
   middle > SERIAL_LOW && middle < SERIAL_HIGH && high < 1.15 * middle;
 
@@ -358,6 +382,8 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if (field === 'month' || field === 'week') return periodFit(field, content, usable);
   if ((content.dates + content.clocks) / usable > 0.5) return -3;
   const isNumbered = content.numbers / usable > 0.5;
+  // What tells lines apart differs from line to line.
+  if (NAMES_LINES.has(field) && content.words >= 5 && content.wordKinds < 0.5 * content.words) return -4;
   if (!TAGS.has(field)) return isNumbered ? -2.5 : 0.3;
   if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
   return isNumbered ? -0.3 : 0.3;

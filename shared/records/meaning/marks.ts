@@ -30,7 +30,15 @@ export type MeaningMark =
   | 'in'
   | 'out'
   | 'dead'
-  | 'sale';
+  | 'sale'
+  | 'fish'
+  | 'one'
+  | 'every'
+  | 'money'
+  | 'rest'
+  | 'water'
+  | 'vessel'
+  | 'egg';
 
 const W = (words: string): RegExp =>
   new RegExp(`(?:^|[^\\p{L}\\p{N}])(?:${words})(?=$|[^\\p{L}\\p{N}])`, 'u');
@@ -82,14 +90,28 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
     'mean|average|avg|moyen|moyenne|medio|media|rata-rata|purata|trung binh|tb|gor|each|abw|pm|متوسط|individual',
   ),
   weight: W('weight|wt|poids|peso|berat|bobot|trong luong|ojon|وزن|uzito|kg|pds'),
-  in: W('in|into|in from|entrees?|entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received'),
-  out: W('out|out to|sorties?|saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to'),
+  in: W(
+    'came|come|entr[a-z]+|arriv[a-z]+|lleg[a-z]+|[a-z]*ingia|in|into|in from|entrees?|entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received',
+  ),
+  out: W(
+    'went|gone|sorti[a-z]*|salio|salieron|saiu|sairam|[a-z]*toka|spent|out|out to|sorties?|saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to',
+  ),
   dead: W(
     'dead|deaths?|died|morts?|mortes|mortos?|mortas?|muert[oa]s?|bajas|mortality|mortalite|mortalidad[e]?|' +
       'mati|kematian|chet|mrityu|mora|vifo|waliokufa|نافق|وفيات',
   ),
   week: W('week|weekly|wk|semaine|semana|semanal|sem|minggu|mgg|mingguan|hebdo'),
   live: W('artemia|moina|daphnia|live food|nauplii|rotifer|aliment vivant'),
+  fish: W('fish|heads?|poissons?|tetes?|alevins?|peixes?|cabecas?|peces|pez|cabezas?|ikan|ekor|samaki|benih'),
+  one: W('one|each|single|un|une|chaque|um|uma|cada|uno|una|satu|tiap|setiap|mmoja|kila|per|par|por'),
+  every: W('all|whole|total|tous|tout|toute|toutes|todos?|todas?|semua|seluruh|wote|yote|zote|jumla'),
+  money: W('money|cash|argent|caisse|dinheiro|caixa|dinero|caja|uang|kas|pesa|hela'),
+  rest: W('left|rest|reste|resta|queda|sisa|[a-z]*baki|saldo|solde'),
+  water: W('water|eau|agua|air|maji|nuoc'),
+  vessel: W(
+    'tanks?|vats?|bacs?|bassin|cuve|tanques?|pilas?|estanques?|bak|kolam|tangi[a-z]*|tanki[a-z]*|ponds?',
+  ),
+  egg: W('eggs?|roe|ova|oeufs?|ovules?|ovos?|ovas?|huevos?|telur|mayai'),
   sale: W(
     'sale|sold|sales|vente|vendu|venda|vendid[oa]s?|venta|vendid[oa]s?|jual|terjual|penjualan|ban|bikri|mauzo|' +
       'مبيعات|بيع',

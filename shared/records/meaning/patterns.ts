@@ -43,6 +43,7 @@ export const PATTERNS: readonly MeaningPattern[] = [
   product('fertilised', 'eggs', 'fertilisedShare'),
   product('sampleGood', 'sampleSize', 'fertilisedShare'),
   product('fry', 'hatched', 'survival'),
+  product('fingerlings', 'hatched', 'survival'),
   product('fingerlings', 'fry', 'survival'),
   product('alive', 'stocked', 'survival'),
   product('fish', 'stocked', 'survival'),

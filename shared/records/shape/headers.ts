@@ -172,9 +172,11 @@ function isOfForms(kinds: Kinds, position: number, run: readonly number[]): bool
   if (first === undefined || beside === undefined) return false;
   const label = (p: number): string => (kinds.at(p, first) === KIND.word ? textAt(sheet, p, first) : '');
   const own = label(position);
-  let again = position + 3;
-  while (again < position + FORM_TALL && label(again) !== own) again++;
-  if (own === '' || again === position + FORM_TALL) return false;
+  if (own === '') return false;
+  const again = [1, -1]
+    .flatMap((way) => Array.from({ length: FORM_TALL }, (_, i) => position + way * (i + 3)))
+    .find((p) => p >= 0 && p < sheet.rows.length && label(p) === own);
+  if (again === undefined) return false;
   // The same row of headings again: the next page of a table.
   if (
     run.length > 2 &&
@@ -182,7 +184,7 @@ function isOfForms(kinds: Kinds, position: number, run: readonly number[]): bool
   )
     return false;
   let [labels, same] = [0, 0];
-  for (let step = 1; step < again - position; step++) {
+  for (let step = 1; step < Math.abs(again - position); step++) {
     const text = label(position + step);
     if (text === '') continue;
     labels++;

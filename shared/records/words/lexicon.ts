@@ -29,10 +29,26 @@ function push<T>(into: Map<string, T[]>, key: string, value: T): void {
   else if (!list.includes(value)) list.push(value);
 }
 
+/** Words that only join others, in the languages of the table. */
+const JOINING = new Set(
+  (
+    'of the a an in on at by to for and with from is it as ' +
+    'de du des d la le les l un une en au aux a par pour et dans ' +
+    'do da dos das o os um uma em por para e com ' +
+    'el los las una del al y con ' +
+    'di ke dari dan untuk yang per ya wa za cha vya kwa'
+  ).split(' '),
+);
+const WORTH_OF_JOINING = 0.4;
 /** A word that stands for many things says little: its worth is the logarithm of how few it stands for. */
 function worths(concepts: ReadonlyMap<string, ReadonlySet<string>>): Map<string, number> {
   const all = new Set([...concepts.values()].flatMap((set) => [...set])).size;
-  return new Map([...concepts].map(([token, set]) => [token, Math.log((1 + all) / set.size)]));
+  return new Map(
+    [...concepts].map(([token, set]) => [
+      token,
+      JOINING.has(token) ? WORTH_OF_JOINING : Math.log((1 + all) / set.size),
+    ]),
+  );
 }
 
 function build(): Lexicon {
@@ -145,7 +161,9 @@ function byTokens(tokens: readonly string[], into: Map<string, number>): void {
   const { forms, worth } = lexicon();
   const said = new Set(tokens.map(known));
   const worthOf = (token: string): number =>
-    worth.get(token) ?? (/^\d+$/.test(token) || token.length === 1 ? 0.5 : WORTH_OF_UNKNOWN);
+    JOINING.has(token)
+      ? WORTH_OF_JOINING
+      : (worth.get(token) ?? (/^\d+$/.test(token) || token.length === 1 ? 0.5 : WORTH_OF_UNKNOWN));
   const whole = [...said].reduce((sum, token) => sum + worthOf(token), 0);
   const seen = new Set<Form>();
   for (const token of said)
@@ -168,8 +186,9 @@ const BY_ALL_WORDS = 0.8;
  */
 function byChances(tokens: readonly string[], into: Map<string, number>): void {
   const { used, sizes, worth } = lexicon();
-  const said = [...new Set(tokens.map(known))].filter((token) => used.has(token));
-  const all = new Set(tokens).size;
+  const telling = new Set(tokens.filter((token) => !JOINING.has(token)));
+  const said = [...new Set([...telling].map(known))].filter((token) => used.has(token));
+  const all = telling.size;
   if (said.length === 0 || all < 2) return;
   const concepts = new Set(said.flatMap((token) => [...(used.get(token)?.keys() ?? [])]));
   const chances = new Map<string, number>();
