@@ -85,6 +85,8 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
   stock: [
     'date',
     'vat',
+    'vatsInUse',
+    'vatsOwned',
     'opening',
     'stocked',
     'movedIn',
@@ -101,6 +103,8 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
     'date',
     'week',
     'vat',
+    'vatsInUse',
+    'vatsOwned',
     'fish',
     'stocked',
     'alive',

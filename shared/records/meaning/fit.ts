@@ -242,12 +242,13 @@ function markFit(field: FieldName, marks: ReadonlySet<MeaningMark>): number {
   return fit;
 }
 
+const NO_HORMONE: ReadonlySet<string> = new Set(['g', 'kg', 'L', 'm3', 'gal']);
 const HORMONES: ReadonlySet<FieldName> = new Set(['hormoneVolume', 'doseFirst', 'doseSecond']);
 function unitFit(field: FieldName, unit: UnitSaid | undefined): number {
   if (!unit) return 0;
   const { units } = ROLES[field];
-  // A hormone is weighed in milligrams, never in grams.
-  if (unit.unit === 'g' && HORMONES.has(field)) return -0.9;
+  // A hormone is weighed in milligrams and measured in millilitres.
+  if (NO_HORMONE.has(unit.unit) && HORMONES.has(field)) return -0.9;
   if (units?.includes(unit.of)) return 0.9;
   if (unit.of === 'count' && !units) return -0.2;
   if (fieldSpec(field).kind !== 'number')
