@@ -63,6 +63,7 @@ const REARING: readonly FieldName[] = [
   'meals',
 ];
 const PACKED: readonly FieldName[] = ['feedType', 'quantity', 'unitPrice', 'description'];
+const BOX: readonly FieldName[] = ['income', 'expense', 'balance'];
 const PUT_IN: ReadonlySet<FieldName> = new Set(['stocked', 'fish', 'alive', 'foodPerFish']);
 const OF_BROOD: ReadonlySet<FieldName> = new Set(['femaleWeight', 'maleWeight', 'femaleAfter', 'eggWeight']);
 const SPAWNING: readonly FieldName[] = [
@@ -118,25 +119,36 @@ function companyOf(looked: readonly Looked[]): Company {
   };
 }
 
-/** What the other columns say for a meaning, or against it. */
-function worthOf(
-  field: FieldName,
-  { sure, present, isSpawning, isSale, isRearing, isBred }: Company,
-  isMoneySaid: boolean,
-): number {
-  const most = Math.max(0, ...FAMILIES.of(field).map((family) => present.get(family) ?? 0));
-  let worth = beside(field, sure) + Math.min(1, 0.22 * most);
-  if (SPAWNING_DAYS.has(field) && !isSpawning) worth -= 1.6;
-  if (REARING_DAYS.has(field) && isSale) worth -= 1.6;
+type Fields = ReadonlySet<FieldName>;
+const only = (...fields: FieldName[]): Fields => new Set(fields);
+/** What the company of a column says against a meaning, or for it. */
+const SAYS: readonly {
+  readonly fields: Fields;
+  readonly when: (company: Company) => boolean;
+  readonly worth: number;
+}[] = [
+  { fields: SPAWNING_DAYS, when: ({ isSpawning }) => !isSpawning, worth: -1.6 },
+  { fields: REARING_DAYS, when: ({ isSale }) => isSale, worth: -1.6 },
   // Beside pH grams are given to the water, not against a disease.
-  if (field === 'treatAmount' && sure.has('ph') && !sure.has('treatRate')) worth -= 1;
-  if (field === 'operator' && isSale && !isSpawning && !sure.has('customer')) worth -= 0.6;
-  if (OF_BROOD.has(field) && isRearing && !isBred) worth -= 1;
+  { fields: only('treatAmount'), when: ({ sure }) => sure.has('ph') && !sure.has('treatRate'), worth: -1 },
+  {
+    fields: only('operator'),
+    when: ({ sure, isSale, isSpawning }) => isSale && !isSpawning && !sure.has('customer'),
+    worth: -0.6,
+  },
+  { fields: OF_BROOD, when: ({ isRearing, isBred }) => isRearing && !isBred, worth: -1 },
   // The lines of spawnings are runs, whatever their numbers are called.
-  if (field === 'run' && isBred && !sure.has('run')) worth += 0.3;
-  if (field === 'packWeight' && !PACKED.some((one) => sure.has(one))) worth -= 0.8;
-  if (field === 'reason' && (sure.has('income') || sure.has('expense') || sure.has('balance'))) worth -= 1;
-  if (PUT_IN.has(field) && isSale && !isRearing) worth -= 0.9;
+  { fields: only('run'), when: ({ sure, isBred }) => isBred && !sure.has('run'), worth: 0.3 },
+  { fields: only('packWeight'), when: ({ sure }) => !PACKED.some((one) => sure.has(one)), worth: -0.8 },
+  { fields: only('reason'), when: ({ sure }) => BOX.some((one) => sure.has(one)), worth: -1 },
+  { fields: PUT_IN, when: ({ isSale, isRearing }) => isSale && !isRearing, worth: -0.9 },
+];
+
+/** What the other columns say for a meaning, or against it. */
+function worthOf(field: FieldName, company: Company, isMoneySaid: boolean): number {
+  const most = Math.max(0, ...FAMILIES.of(field).map((family) => company.present.get(family) ?? 0));
+  let worth = beside(field, company.sure) + Math.min(1, 0.22 * most);
+  for (const one of SAYS) if (one.fields.has(field) && one.when(company)) worth += one.worth;
   if (MONEY.has(field) && most < 2 && !isMoneySaid) worth -= 1;
   return worth;
 }

@@ -7,13 +7,15 @@ import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
-import { findSpans } from '../meaning/spans';
 import { byChains } from './chains';
 import { byCompany } from './company';
 import { byLinks } from './links';
+import type { Elsewhere } from './moments';
+import { byClocks, byOnlyDate, bySpans } from './moments';
 import { byOrder } from './order';
+import { byContent, byPlace } from './place';
 import type { Candidate, Looked, Unread } from './looked';
-import { isClaim, LEAST_SCORE, LEAST_WORDS, scoreIn } from './looked';
+import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
 export type { Unread } from './looked';
 import type { ColumnContent, UnitChoice } from './content';
 import { chooseUnit, contentOf } from './content';
@@ -23,8 +25,7 @@ import { correctionFor } from './mapping';
 import type { DecimalMark } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { ownUnit, unitForField } from './units';
-import type { ReadValue } from './values';
-import { plainNumbers, readNumbers, samplesOf } from './values';
+import { plainNumbers, samplesOf } from './values';
 
 export interface Recognised {
   readonly mapping: readonly MappedColumn[];
@@ -55,79 +56,6 @@ function lookAt(unread: Unread, content: ColumnContent): Looked {
   });
   return { unread, content, evidence, candidates: candidates.sort((a, b) => b.score - a.score) };
 }
-
-const FROM: Readonly<Partial<Record<FieldName, FieldName>>> = {
-  injected: 'latency',
-  injectedFirst: 'latency',
-  stripped: 'incubationHours',
-  fertilisedAt: 'incubationHours',
-  startTime: 'minutes',
-};
-const SPAN_WEIGHS = 2;
-/** A column that is the time between two moments of its line is named by the moment it begins with. */
-function bySpans(looked: readonly Looked[], plain: readonly Float64Array[], elsewhere: Elsewhere): void {
-  const moments = new Map(
-    looked.flatMap(({ unread: { run }, content }, i) =>
-      content.filled >= 4 && content.dates + content.clocks >= 0.6 * content.filled
-        ? [[i, readNumbers(run, momentReading(content, elsewhere)).values] as const]
-        : [],
-    ),
-  );
-  if (moments.size < 2) return;
-  for (const { result, from, share, factor } of findSpans(moments, plain)) {
-    const [one, begun] = [looked[result], looked[from]?.candidates[0]?.field];
-    const candidate = one && scoreIn(one, factor === 1 ? 'days' : ((begun && FROM[begun]) ?? 'minutes'));
-    if (!one || !candidate) continue;
-    candidate.score += SPAN_WEIGHS * share;
-    candidate.because = 'it is the time between two moments of its line';
-    one.candidates.sort((a, b) => b.score - a.score);
-  }
-}
-/** Hours from the first of two clocks to the second that stand beside each other, by what is done between them. */
-const BETWEEN: readonly { first: FieldName; second: FieldName; hours: readonly [number, number] }[] = [
-  { first: 'injected', second: 'stripped', hours: [5, 26] },
-  { first: 'startTime', second: 'endTime', hours: [0.03, 4.9] },
-];
-const CLOCKS_WEIGH = 1.2;
-/**
- * Of two clocks side by side the second comes nearly the same time after the first in each line: eggs are stripped
- * half a day after the injection, a bath ends within the hour.
- */
-function byClocks(looked: readonly Looked[], elsewhere: Elsewhere): void {
-  const clocks = looked.flatMap(({ unread: { run }, content }, i) =>
-    content.filled >= 4 && content.clocks >= 0.7 * content.filled
-      ? [{ i, values: readNumbers(run, momentReading(content, elsewhere)).values }]
-      : [],
-  );
-  for (const [at, a] of clocks.entries()) {
-    const b = clocks[at + 1];
-    if (b?.i !== a.i + 1) continue;
-    const hours = Array.from(a.values, (from, i) => 24 * ((((b.values[i] ?? NaN) - from) % 1) + 1)).map(
-      (h) => h % 24,
-    );
-    const told = hours.filter((h) => !Number.isNaN(h));
-    for (const { first, second, hours: within } of BETWEEN) {
-      if (told.length < 4 || told.filter((h) => h >= within[0] && h <= within[1]).length < 0.8 * told.length)
-        continue;
-      for (const [column, field] of [
-        [a.i, first],
-        [b.i, second],
-      ] as const) {
-        const candidate = looked[column] && scoreIn(looked[column], field);
-        if (!candidate) continue;
-        candidate.score += CLOCKS_WEIGH;
-        candidate.because = 'of the clocks beside it';
-        looked[column]?.candidates.sort((x, y) => y.score - x.score);
-      }
-    }
-  }
-}
-const momentReading = (content: ColumnContent, elsewhere: Elsewhere): ReadValue => ({
-  field: 'clock',
-  unit: undefined,
-  decimal: '.',
-  order: content.order ?? elsewhere.order ?? 'day first',
-});
 
 /** A meaning that numbers bear out needs fewer words. */
 const isAllowed = (one: Candidate): boolean =>
@@ -238,11 +166,6 @@ function orderOf(
   };
 }
 
-interface Elsewhere {
-  readonly decimal: DecimalMark | undefined;
-  readonly order: DateOrder | undefined;
-}
-
 const whyNot = ({ content, candidates, evidence }: Looked): string =>
   candidates.some(isAllowed)
     ? 'another column says the same better'
@@ -347,56 +270,6 @@ function mostOf<T>(votes: readonly (T | undefined)[]): T | undefined {
   const counts = new Map<T, number>();
   for (const vote of votes) if (vote !== undefined) counts.set(vote, (counts.get(vote) ?? 0) + 1);
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
-}
-
-/** A column of dates under words nobody knows is still the date of the record, if no other column is. */
-function byContent(looked: readonly Looked[], given: Map<Looked, Candidate>): void {
-  if ([...given.values()].some(({ field }) => field === 'date')) return;
-  const dated = looked.find(
-    (one) => !given.has(one) && one.content.filled >= 2 && one.content.dates >= 0.8 * one.content.filled,
-  );
-  if (dated && ![...given.values()].some(({ field }) => field === 'injectedOn'))
-    given.set(dated, {
-      field: 'date',
-      score: LEAST_SCORE,
-      words: 0,
-      because: 'nearly every cell holds a date',
-    });
-}
-
-/** The only dates of a table, right at its left, are the dates of its lines, unless words clearly say of what else. */
-function byOnlyDate(looked: readonly Looked[]): void {
-  const dated = looked.flatMap(({ content }, i) =>
-    content.filled >= 2 && content.dates >= 0.8 * content.filled ? [i] : [],
-  );
-  const [only] = dated;
-  if (only === undefined || dated.length > 1 || only > 2) return;
-  const one = looked[only];
-  const date = one && scoreIn(one, 'date');
-  if (!one || !date || (one.candidates[0]?.words ?? 0) >= 0.9) return;
-  date.score += 1.2;
-  date.because = 'it is the only column of dates';
-  one.candidates.sort((a, b) => b.score - a.score);
-}
-
-/** What a column of words is in a table of its kind, where nothing else there says it and its heading is not known. */
-const WORDS_OF: readonly (readonly [FieldName, readonly FieldName[], number])[] = [
-  ['customer', ['amount', 'paid', 'due', 'priceEach', 'unitPrice', 'receipt'], 2],
-  ['description', ['income', 'expense', 'balance'], 2],
-  ['material', ['treatRate', 'treatAmount', 'minutes'], 2],
-];
-function byPlace(looked: readonly Looked[], given: Map<Looked, Candidate>): void {
-  const held = new Set([...given.values()].map(({ field }) => field));
-  const unread = looked.filter(
-    (one) => !given.has(one) && one.content.filled >= 3 && one.content.words >= 0.8 * one.content.filled,
-  );
-  const [only] = unread;
-  if (unread.length !== 1 || !only || only.candidates.length === 0) return;
-  for (const [field, company, least] of WORDS_OF)
-    if (!held.has(field) && company.filter((one) => held.has(one)).length >= least) {
-      given.set(only, { field, score: LEAST_SCORE, words: 0, because: 'of what stands beside it' });
-      return;
-    }
 }
 
 const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {

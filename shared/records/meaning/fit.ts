@@ -364,6 +364,8 @@ const TAGS: ReadonlySet<FieldName> = new Set([
   'feedType',
 ]);
 const NAMES_LINES: ReadonlySet<FieldName> = new Set(['run', 'serial', 'receipt']);
+/** What tells lines apart differs from line to line. */
+const repeatsItself = ({ words, wordKinds }: ColumnContent): boolean => words >= 5 && wordKinds < 0.5 * words;
 const areSerials = ({ middle, high }: ColumnContent): boolean =>
   middle > SERIAL_LOW && middle < SERIAL_HIGH && high < 1.15 * middle;
 
@@ -383,8 +385,7 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if (field === 'month' || field === 'week') return periodFit(field, content, usable);
   if ((content.dates + content.clocks) / usable > 0.5) return -3;
   const isNumbered = content.numbers / usable > 0.5;
-  // What tells lines apart differs from line to line.
-  if (NAMES_LINES.has(field) && content.words >= 5 && content.wordKinds < 0.5 * content.words) return -4;
+  if (NAMES_LINES.has(field) && repeatsItself(content)) return -4;
   if (!TAGS.has(field)) return isNumbered ? -2.5 : 0.3;
   if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
   return isNumbered ? -0.3 : 0.3;

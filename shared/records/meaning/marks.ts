@@ -58,16 +58,19 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   afternoon: W('pm|p m|afternoon|evening|soir|apres-midi|tarde|sore|petang|chieu|bikal|jioni|max|مساء'),
   total: W('total|totaux|totale|totais|totales|sum|tot|ttl|jumlah|jml|jum|tong|mot|المجموع|اجمالي|all|jumla'),
   running: W(
-    'running|cumulative|cumul|cumule|cum|acumulad[oa]|kumulatif|so far|to date|tich luy|luy ke|r/total|tichluy|تراكمي',
+    'running|cumulative|cumul|cumule|cum|acumulad[oa]|kumulatif|so far|to date|tich luy|' +
+      'luy ke|r/total|tichluy|تراكمي',
   ),
   small: W(
-    'kecil|ndogo|wadogo|mdogo|chic[oa]s?|menor(?:es)?|miud[oa]s?|little|petites?|small|petit|petits|pequen[oa]s?|kecil|nho|chhoto|choto|s|undersize|صغير',
+    'kecil|ndogo|wadogo|mdogo|chic[oa]s?|menor(?:es)?|miud[oa]s?|little|petites?|small|petit|' +
+      'petits|pequen[oa]s?|kecil|nho|chhoto|choto|s|undersize|صغير',
   ),
   middle: W(
     'kati|wa kati|tengah|moyennes?|medium|middle|mid|moyens?|medi[oa]n?[oa]?s?|sedang|sederhana|vua|majhari|m|متوسط',
   ),
   big: W(
-    'kubwa|wakubwa|mkubwa|maior(?:es)?|mayor(?:es)?|grosses?|big|large|grands?|gros|grandes?|besar|bsr|to|lon|boro|l|jumpers?|shooters?|كبير|tetes?',
+    'kubwa|wakubwa|mkubwa|maior(?:es)?|mayor(?:es)?|grosses?|big|large|grands?|gros|grandes?|' +
+      'besar|bsr|to|lon|boro|l|jumpers?|shooters?|كبير|tetes?',
   ),
   perKg: W('per kg|/ ?kg|par kg|por kg|kg|per kilo'),
   thousand: W("1000|'000|thousand|mille|milheiro|mil|millar|ribu|per 1000|nghin|ngan|hajar|hazar|k|الف"),
@@ -91,10 +94,12 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   ),
   weight: W('weight|wt|poids|peso|berat|bobot|trong luong|ojon|وزن|uzito|kg|pds'),
   in: W(
-    'came|come|entr[a-z]+|arriv[a-z]+|lleg[a-z]+|[a-z]*ingia|in|into|in from|entrees?|entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received',
+    'came|come|entr[a-z]+|arriv[a-z]+|lleg[a-z]+|[a-z]*ingia|in|into|in from|entrees?|' +
+      'entradas?|masuk|ingresos?|vao|nhap|dakhil|وارد|داخل|from|recus?|received',
   ),
   out: W(
-    'went|gone|sorti[a-z]*|salio|salieron|saiu|sairam|[a-z]*toka|spent|out|out to|sorties?|saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to',
+    'went|gone|sorti[a-z]*|salio|salieron|saiu|sairam|[a-z]*toka|spent|out|out to|sorties?|' +
+      'saidas?|salidas?|egresos?|keluar|xuat|ra|صادر|خارج|sent|to',
   ),
   dead: W(
     'dead|deaths?|died|morts?|mortes|mortos?|mortas?|muert[oa]s?|bajas|mortality|mortalite|mortalidad[e]?|' +

@@ -165,7 +165,7 @@ function isMixed(kinds: Kinds, position: number, column: number): boolean {
 
 /** How far down the labels of a form are looked for again. */
 const FORM_TALL = 60;
-/** The labels below come again in the same order, each time beside other values: a line of forms, known words or not. */
+/** The labels below come again in the same order, each time beside other values: a line of forms. */
 function isOfForms(kinds: Kinds, position: number, run: readonly number[]): boolean {
   const { sheet } = kinds;
   const [first, beside] = run;

@@ -584,6 +584,7 @@ function asForms(leaf: Leaf, table: Table, top: number, draw: Draw, style: Style
 }
 
 /** Deaths by day and vat, days down or across. */
+// eslint-disable-next-line complexity -- days down or across at every place
 function deaths(draw: Draw, style: Style, seed: number): Kept {
   const leaf = new Leaf('1');
   const [days, vats, isAcross] = [14, 4 + (seed % 3), seed % 2 === 1];
@@ -711,6 +712,7 @@ function write(
 
 const BOOKS = 20;
 /** Book `b` of a seed: two tables of different kinds, or a matrix, each time in the next language and layout. */
+// eslint-disable-next-line complexity -- the layouts in turn
 function make(seed: number, b: number): Kept {
   const draw = drawer(seed * 31 + 7 * b + 1);
   const tongue = LANGUAGES[(b + seed) % LANGUAGES.length] ?? 'en';
