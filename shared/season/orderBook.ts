@@ -6,6 +6,7 @@ import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
 import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
+import { withOrderKeys } from './orderKeys';
 import { batchSchema, bookedSchema, outSchema } from './living';
 import { VAT_STAGES } from './stages';
 
@@ -20,6 +21,8 @@ const days = (max: number) => ({ min: 0, max, unit: 'd', whole: true }) as const
 const part = <T extends z.ZodType>(group: T) => z.preprocess((value) => value ?? {}, group);
 
 const order = z.strictObject({
+  /** Neutral, for every sheet but the one of orders; left out, the next of O1, O2 … */
+  key: nameOf('Key of the order', 20).optional(),
   name: nameOf('Name of the order'),
   product: oneOf('What is ordered', PRODUCTS),
   number: numberOf('Fish ordered', { min: 1, max: 5_000_000, unit: 'fish', whole: true }),
@@ -251,7 +254,7 @@ export function readOrderBook(
   input: unknown,
 ): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
   const result = orderBookSchema.safeParse(settledInput(input));
-  if (result.success) return { book: result.data };
+  if (result.success) return { book: withOrderKeys(result.data) };
   return {
     faults: result.error.issues.map((issue) => ({
       field: issue.path.join('.'),

@@ -209,7 +209,7 @@ test('a late order is planned beside the others', () => {
   const now = happens(({ tables }) =>
     onSheet(
       tables.orders,
-      line(tables.orders, 3, { order: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
+      line(tables.orders, 3, { buyer: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
     ),
   );
   holds(now);
@@ -223,7 +223,7 @@ test('an order sooner than anything new can be ready is told so, or served from 
   const now = happens(({ tables }) =>
     onSheet(
       tables.orders,
-      line(tables.orders, 3, { order: 'In a hurry', product: 'fingerlings', number: 20_000, due: 46_446 }),
+      line(tables.orders, 3, { buyer: 'In a hurry', product: 'fingerlings', number: 20_000, due: 46_446 }),
     ),
   );
   holds(now);
@@ -324,7 +324,7 @@ test('all of it in one morning, and the morning after', () => {
     ...onSheet(
       tables.orders,
       line(tables.orders, 2, { cancelled: 'yes' }),
-      line(tables.orders, 3, { order: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
+      line(tables.orders, 3, { buyer: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
     ),
     ...onSheet(tables.vats, line(tables.vats, 4, { outFrom: TODAY + 1 })),
     ...onSheet(tables.females, line(tables.females, 0, { goneOn: TODAY })),

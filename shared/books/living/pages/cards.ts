@@ -12,7 +12,7 @@ import type { BatchStay, SeasonBatch } from '../../../season/types';
 import { LivingPages } from '../context';
 import type { BookPlan } from '../layout';
 
-/** Cards to print and hang up: values only, so that they read the same everywhere. */
+/** Cards to print and hang up: values, but for names of buyers, so that they read the same everywhere. */
 
 const many = (n: number): string => (Number.isFinite(n) ? formatNumber(Math.round(n), '#,##0') : '');
 const when = (at: number): string =>
@@ -133,8 +133,33 @@ function large(sheet: SheetModel): SheetModel {
   };
 }
 
+/** Orders on the cards and who they are for: names stand here alone, cards look them up. */
+const NAMES = { sheet: 'Orders', first: 3 } as const;
+interface Names {
+  readonly sheet: SheetModel | undefined;
+  /** The buyer's name of an order as a formula; '' where nobody is named. */
+  readonly of: (key: string) => string;
+}
+function namesOf(pages: LivingPages, keys: readonly string[]): Names {
+  const named = keys.filter((key) => (pages.buyers.get(key) ?? key) !== key);
+  if (named.length === 0) return { sheet: undefined, of: () => '' };
+  const sheet = new Builder(NAMES.sheet, { widths: [2, 10, 34], print: { landscape: false } });
+  sheet.put('B1', 'Orders on these cards', 'title').row('B2', ['Order', 'Buyer'], 'heading');
+  named.forEach((key, i) =>
+    sheet
+      .put(`B${NAMES.first + i}`, key, 'label')
+      .put(`C${NAMES.first + i}`, pages.buyers.get(key) ?? '', 'text'),
+  );
+  const column = (letter: string): string =>
+    `${NAMES.sheet}!$${letter}$${NAMES.first}:$${letter}$${NAMES.first + named.length - 1}`;
+  return {
+    sheet: sheet.build(),
+    of: (key) => (named.includes(key) ? `=INDEX(${column('C')},MATCH("${key}",${column('B')},0))&""` : ''),
+  };
+}
+
 const LINES_ON_A4 = 32;
-function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
+function runCard(pages: LivingPages, batch: SeasonBatch, names: Names): SheetModel {
   const sheet = new Builder(`Run ${batch.name}`, {
     widths: [1, 33, 15, 15, 21, 22, 12],
     hasGridlines: false,
@@ -145,12 +170,15 @@ function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
     },
   });
   sheet.put('B1', `${pages.book.hatchery}: batch ${batch.name}`, 'title').height(1, 30);
-  const orders = pages.rows.shares
-    .filter((share) => share.batch === batch.name)
-    .map((share) => `${many(share.fish)} for ${share.order} on ${dayText(share.on)}`);
-  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}. ${orders.join('; ')}`;
+  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}.`;
   sheet.merge('B2:G2', text, 'quiet').height(2, heightFor([text, 105]));
-  let row = parents(pages, sheet, batch, 4);
+  const orders = pages.rows.shares.filter((share) => share.batch === batch.name);
+  orders.forEach(({ fish, order, on }, i) =>
+    sheet
+      .merge(`B${3 + i}:D${3 + i}`, `${many(fish)} for ${order} on ${dayText(on)}`, 'quiet')
+      .merge(`E${3 + i}:G${3 + i}`, names.of(order), 'quiet'),
+  );
+  let row = parents(pages, sheet, batch, 4 + orders.length);
   row = clock(pages, sheet, batch, row);
   const reader = pages.reader(batch);
   const stock = reader.get('stock');
@@ -193,7 +221,12 @@ function asksOf(pages: LivingPages, stay: BatchStay, batch: SeasonBatch): string
   return `By ${dayText(batch.feedFrom + day)}: ${many(feed)} g of dry feed and ${many(water)} L of new water a day, in parts. Without air act within ${many(of.number('air'))} minutes.`;
 }
 
-function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
+function vatCard(
+  pages: LivingPages,
+  stay: BatchStay,
+  batch: SeasonBatch,
+  { i, names }: { readonly i: number; readonly names: Names },
+): SheetModel {
   const { stage } = stay;
   const vat = pages.book.vats.find(({ name }) => name === stay.vat);
   const sheet = new Builder(`Vat card ${i + 1}`, {
@@ -214,14 +247,17 @@ function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: num
     .height(3, 30)
     .merge('B4:G4', `Parents: ${batch.pairs.map((p) => `${p.female} × ${p.male}`).join(', ')}`, 'text')
     .height(4, 30);
-  const next: readonly string[] = pages.rows.tasks
+  const next = pages.rows.tasks
     .filter((task) => task.batch === batch.name && task.when >= stay.from - 1 / 24 && task.when <= stay.to)
-    .slice(0, 5)
-    .map((task) => `${when(task.when)}  ${task.what}`);
+    .slice(0, 5);
   section(sheet, 6, 'Next');
-  next.forEach((text, k) =>
-    sheet.merge(`B${7 + k}:G${7 + k}`, text, 'text').height(7 + k, heightFor([text, 62])),
-  );
+  next.forEach((task, k) => {
+    const [text, buyer] = [`${when(task.when)}  ${task.what}`, names.of(task.order)];
+    sheet
+      .merge(`B${7 + k}:${buyer === '' ? 'G' : 'E'}${7 + k}`, text, 'text')
+      .height(7 + k, heightFor([text, buyer === '' ? 62 : 40]));
+    if (buyer !== '') sheet.merge(`F${7 + k}:G${7 + k}`, buyer, 'text');
+  });
   const row = 8 + next.length;
   const asks = stage === 'eggs' ? undefined : asksOf(pages, stay, batch);
   if (asks) sheet.merge(`B${row}:G${row}`, asks, 'text').height(row, heightFor([asks, 46]));
@@ -242,17 +278,23 @@ export function cardsWorkbook(
     .map(({ name }) => name),
 ): WorkbookModel {
   const pages = new LivingPages(book, plan);
-  const chosen = plan.batches.filter(({ name }) => batches.includes(name));
+  const chosen = pages.plan.batches.filter(({ name }) => batches.includes(name));
   let cards = 0;
+  const names = namesOf(pages, [
+    ...new Set(pages.rows.shares.flatMap(({ batch, order }) => (batches.includes(batch) ? [order] : []))),
+  ]);
   return calculate(
     {
       title: `${book.hatchery}: cards, ${momentText(plan.plannedOn)}`,
-      sheets: chosen.flatMap((batch) => [
-        runCard(pages, batch),
-        ...plan.stays
-          .filter((stay) => stay.batch === batch.name)
-          .map((stay) => vatCard(pages, stay, batch, cards++)),
-      ]),
+      sheets: [
+        ...chosen.flatMap((batch) => [
+          runCard(pages, batch, names),
+          ...plan.stays
+            .filter((stay) => stay.batch === batch.name)
+            .map((stay) => vatCard(pages, stay, batch, { i: cards++, names })),
+        ]),
+        ...(names.sheet ? [names.sheet] : []),
+      ],
       names: [],
     },
     plan.plannedOn,

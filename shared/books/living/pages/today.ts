@@ -11,6 +11,8 @@ import { stillWater } from '../workings/stillWater';
 import { VERDICT_STYLE } from '../workings/verdicts';
 
 const LAST = 'J';
+/** Whom a task is for, beside the day's work. */
+const BUYER = 'K';
 const WIDTH = 140;
 const LINES = { today: 10, tomorrow: 8, vats: 12, orders: 8, findings: 8 } as const;
 const BOXES = 4;
@@ -103,6 +105,7 @@ function work(
         'quiet',
         { format: '"line "0' },
       )
+      .put(`${BUYER}${row}`, of(`${calendar.lookup('buyer', at)}&""`), 'text')
       .height(row, 28);
   }
   const more = `MAX(0,MAX(${tasks.range(which)})-${lines})`;
@@ -258,19 +261,18 @@ function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
     .sort(([, a], [, b]) => a.due - b.due)
     .slice(0, LINES.orders);
   section(sheet, from, 'Next orders');
-  sheet
-    .row(
-      `B${from + 1}`,
-      ['Due', 'Order', '', 'Fish', 'Now expected', 'Promise', 'Hope for', 'Verdict'],
-      'heading',
-    )
-    .merge(`C${from + 1}:D${from + 1}`, 'Order', 'heading');
+  sheet.row(
+    `B${from + 1}`,
+    ['Due', 'Order', 'Buyer', 'Fish', 'Now expected', 'Promise', 'Hope for', 'Verdict'],
+    'heading',
+  );
   shown.forEach(([i], k) => {
     const row = from + 2 + k;
     const of = (key: keyof typeof o.letters): string => `=${o.there(key, o.first + i)}`;
     sheet
       .put(`B${row}`, of('due'), 'cell', { format: 'ddd d mmm' })
-      .merge(`C${row}:D${row}`, of('order'), 'label')
+      .put(`C${row}`, of('order'), 'label')
+      .put(`D${row}`, `${of('buyer')}&""`, 'text')
       .put(`E${row}`, of('number'), 'cell', { format: WHOLE })
       .put(`F${row}`, of('expected'), 'result', { format: WHOLE })
       .put(`G${row}`, of('promise'), 'cell', { format: WHOLE })
@@ -335,7 +337,7 @@ export function todaySheet(pages: LivingPages): SheetModel {
     pages.fx('={hatchery}&": today and tomorrow"'),
     'Follows the day. Tick what is done on Calendar, write what was counted on Counts.',
     {
-      widths: [2, 14, 9, 12, 14, 14, 26, 13, 18, 9],
+      widths: [2, 14, 9, 18, 14, 14, 22, 13, 18, 9, 16],
       tab: '12454F',
       print: { onePage: true, landscape: false },
     },
