@@ -11,8 +11,9 @@ import { stillWater } from '../workings/stillWater';
 import { VERDICT_STYLE } from '../workings/verdicts';
 
 const LAST = 'J';
-/** Whom a task is for, beside the day's work. */
-const BUYER = 'K';
+/** Whom a task is for, and the line of the task list it stands in. */
+const BUYER = 'J';
+const LINE = 'K';
 const WIDTH = 140;
 const LINES = { today: 10, tomorrow: 8, vats: 12, orders: 8, findings: 8 } as const;
 const BOXES = 4;
@@ -83,7 +84,7 @@ function work(
   section(sheet, from, title);
   for (let k = 0; k < lines; k++) {
     const row = from + 1 + k;
-    const at = `$J${row}`;
+    const at = `$${LINE}${row}`;
     const of = (cell: string, otherwise = '""'): string => `=IF(ISNUMBER(${at}),${cell},${otherwise})`;
     sheet
       .put(`B${row}`, of(`ROUND(MOD(${tasks.lookup('when', at)},1)*1440,0)/1440`), 'cell', {
@@ -98,10 +99,10 @@ function work(
       .put(`H${row}`, of(calendar.lookup('amount', at)), 'cell', { format: '#,##0.##' })
       .put(`I${row}`, of(`${calendar.lookup('unit', at)}&""`), 'text')
       .put(
-        `J${row}`,
+        `${LINE}${row}`,
         k === 0
           ? `=IFERROR(MATCH(1,${tasks.range(which)},0),"")`
-          : `=IF(ISNUMBER(J${row - 1}),IFERROR(MATCH(1+${tasks.lookup(which, `J${row - 1}`)},${tasks.range(which)},0),""),"")`,
+          : `=IF(ISNUMBER(${LINE}${row - 1}),IFERROR(MATCH(1+${tasks.lookup(which, `${LINE}${row - 1}`)},${tasks.range(which)},0),""),"")`,
         'quiet',
         { format: '"line "0' },
       )
@@ -337,7 +338,7 @@ export function todaySheet(pages: LivingPages): SheetModel {
     pages.fx('={hatchery}&": today and tomorrow"'),
     'Follows the day. Tick what is done on Calendar, write what was counted on Counts.',
     {
-      widths: [2, 14, 9, 18, 14, 14, 22, 13, 18, 9, 16],
+      widths: [2, 14, 9, 18, 14, 14, 22, 13, 16, 15, 8],
       tab: '12454F',
       print: { onePage: true, landscape: false },
     },

@@ -8,7 +8,7 @@ import type { Words } from '../../../words/en';
 import { shownUnit } from '../../../pane/values/units';
 import { growthPicture } from '../../../pane/pictures/draw';
 import { pictureWords, wordsFor } from '../../../words/words';
-import { growthOf, plannedAt } from '../state/growth';
+import { fishHere, growthOf, plannedAt } from '../state/growth';
 import { standingIn } from '../state/standing';
 import { markHour } from '../commands/notebook';
 import { chooseField, closeCard, typeField } from '../commands/vat';
@@ -192,10 +192,12 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const reading = readCard(state.vat, words, state.settings.units);
   const isWhole = reading.missing.length === 0 && reading.faults.size === 0;
   const planned = plannedAt(state.today.book, batchHere(scene), state.now);
+  const fish = fishHere(state);
   const answer = isWhole
     ? CARDS[card].answer(reading.values, {
         ...contextOf(state.vat, state.now, words, state.settings.units),
         ...(planned === undefined ? {} : { planned }),
+        ...(fish ? { fish } : {}),
       })
     : undefined;
   const last = state.vat.lines.filter((line) => line.vat === state.vat.vat).at(-1);
