@@ -7,7 +7,7 @@ import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberO
 import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
 import { withOrderKeys } from './orderKeys';
-import { batchSchema, bookedSchema, outSchema } from './living';
+import { batchSchema, bookedSchema, earlierSchema, outSchema } from './living';
 import { VAT_STAGES } from './stages';
 
 export { VAT_STAGES } from './stages';
@@ -146,6 +146,8 @@ export const orderBookSchema = z
     males: listOf('Males', male, 0, 500),
     /** Batches that stand or are too near to move, in full. */
     batches: listOf('Batches', batchSchema, 0, 1000).default([]),
+    /** Names of batches the book had before. */
+    earlier: listOf('Earlier batches', earlierSchema, 0, 5000).default([]),
     /** Money paid and received since the season began. */
     booked: listOf('Money paid and received', bookedSchema, 0, 20_000).default([]),
     staff: part(staff),

@@ -204,7 +204,7 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
     daysOff: asList(at(tree, 'staff.daysOff')).map(dayText).join('\n'),
     batches: asList(tree.batches).map(asTree),
     kept: Object.fromEntries(
-      ['assumptions', 'spreads', 'eggShares', 'seed', 'booked']
+      ['assumptions', 'spreads', 'eggShares', 'seed', 'booked', 'earlier']
         .filter((key) => tree[key] !== undefined)
         .map((key) => [key, tree[key]]),
     ),
