@@ -157,7 +157,10 @@ export class LivingPages {
     );
   }
   private orderOf({ order: name }: Allocation): Record<string, Operand> {
-    const order = this.plan.orders.find(({ order }) => order.name === name)?.order;
+    // Shares of a plan may still name the buyer.
+    const order = this.plan.orders.find(
+      ({ order: { name: key } }) => key === name || this.buyers.get(key) === name,
+    )?.order;
     return { price: order?.price ?? 0, wanted: order?.grams ?? null };
   }
   day(batch: SeasonBatch, day: number, left = 0) {

@@ -229,7 +229,7 @@ const LINES: readonly Line[] = [
     beyond: () => sold(10, 'O1', 'B77'),
   },
   {
-    watches: 'Lines of the log that sell to an order not in the book',
+    watches: 'Lines of the log whose order is not a key on Orders',
     inside: () => sold(10, 'O3'),
     beyond: () => sold(10, 'O77'),
   },
