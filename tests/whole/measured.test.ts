@@ -169,7 +169,7 @@ describe('one run, from the net to the sale', () => {
     [`${log.letters.batch}${log.first}`]: first.name,
     [`${log.letters.what}${log.first}`]: 'sold',
     [`${log.letters.number}${log.first}`]: 6000,
-    [`${log.letters.order}${log.first}`]: 'Hill ponds',
+    [`${log.letters.order}${log.first}`]: 'O1',
     [`${log.letters.paid}${log.first}`]: 300,
   };
   const after = calculate(

@@ -147,9 +147,34 @@ function large(sheet: SheetModel): SheetModel {
   };
 }
 
+/** Orders on the cards and who they are for: names stand here alone, cards look them up. */
+const NAMES = { sheet: 'Orders', first: 3 } as const;
+interface Names {
+  readonly sheet: SheetModel | undefined;
+  /** The buyer's name of an order as a formula; '' where nobody is named. */
+  readonly of: (key: string) => string;
+}
+function namesOf(pages: LivingPages, keys: readonly string[]): Names {
+  const named = keys.filter((key) => (pages.buyers.get(key) ?? key) !== key);
+  if (named.length === 0) return { sheet: undefined, of: () => '' };
+  const sheet = new Builder(NAMES.sheet, { widths: [2, 10, 34], print: { landscape: false } });
+  sheet.put('B1', 'Orders on these cards', 'title').row('B2', ['Order', 'Buyer'], 'heading');
+  named.forEach((key, i) =>
+    sheet
+      .put(`B${NAMES.first + i}`, key, 'label')
+      .put(`C${NAMES.first + i}`, pages.buyers.get(key) ?? '', 'text'),
+  );
+  const column = (letter: string): string =>
+    `${NAMES.sheet}!$${letter}$${NAMES.first}:$${letter}$${NAMES.first + named.length - 1}`;
+  return {
+    sheet: sheet.build(),
+    of: (key) => (named.includes(key) ? `=INDEX(${column('C')},MATCH("${key}",${column('B')},0))&""` : ''),
+  };
+}
+
 /** Rows of a page, those to write in among them; fewer where more stands above. */
 const LINES_ON_A4 = 31;
-function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
+function runCard(pages: LivingPages, batch: SeasonBatch, names: Names): SheetModel {
   const sheet = new Builder(`Run ${batch.name}`, {
     widths: [1, 22, 17, 17, 23, 16, 13, 11],
     hasGridlines: false,
@@ -160,12 +185,15 @@ function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
     },
   });
   sheet.put('B1', `${pages.book.hatchery}: batch ${batch.name}`, 'title').height(1, HEIGHTS.title);
-  const orders = pages.rows.shares
-    .filter((share) => share.batch === batch.name)
-    .map((share) => `${many(share.fish)} for ${share.order} on ${dayText(share.on)}`);
-  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}. ${orders.join('; ')}`;
+  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}.`;
   sheet.merge('B2:H2', text, 'quiet').height(2, heightOf(text, 95));
-  let row = parents(pages, sheet, batch, 4);
+  const orders = pages.rows.shares.filter((share) => share.batch === batch.name);
+  orders.forEach(({ fish, order, on }, i) =>
+    sheet
+      .merge(`B${3 + i}:D${3 + i}`, `${many(fish)} for ${order} on ${dayText(on)}`, 'quiet')
+      .merge(`E${3 + i}:H${3 + i}`, names.of(order), 'quiet'),
+  );
+  let row = parents(pages, sheet, batch, 3 + Math.max(1, orders.length));
   row = clock(pages, sheet, batch, row);
   const reader = pages.reader(batch);
   const stock = reader.get('stock');
@@ -208,7 +236,12 @@ function asksOf(pages: LivingPages, stay: BatchStay, batch: SeasonBatch): string
 const hourOf = (at: number): string => `${dayText(at)} ${timeText(at)}`;
 const TASKS_ON_A5 = 4;
 
-function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
+function vatCard(
+  pages: LivingPages,
+  stay: BatchStay,
+  batch: SeasonBatch,
+  { i, names }: { readonly i: number; readonly names: Names },
+): SheetModel {
   const { stage } = stay;
   const vat = pages.book.vats.find(({ name }) => name === stay.vat);
   const last = lastOf('vat');
@@ -235,12 +268,14 @@ function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: num
     .filter((task) => task.batch === batch.name && task.when >= stay.from - 1 / 24 && task.when <= stay.to)
     .slice(0, TASKS_ON_A5);
   section(sheet, 4, 'Next', 'vat');
-  next.forEach(({ when: at, what }, k) =>
+  next.forEach(({ when: at, what, order }, k) => {
+    const [at5, buyer] = [5 + k, names.of(order)];
     sheet
-      .put(`B${5 + k}`, hourOf(at), 'result')
-      .merge(`C${5 + k}:${last}${5 + k}`, what, 'text')
-      .height(5 + k, heightOf(what, 41)),
-  );
+      .put(`B${at5}`, hourOf(at), 'result')
+      .merge(`C${at5}:${buyer === '' ? last : 'E'}${at5}`, what, 'text')
+      .height(at5, heightOf(what, buyer === '' ? 41 : 19));
+    if (buyer !== '') sheet.merge(`F${at5}:${last}${at5}`, buyer, 'text');
+  });
   const row = 6 + next.length;
   const asks = stage === 'eggs' ? undefined : asksOf(pages, stay, batch);
   sheet.height(row - 1, 8);
@@ -261,17 +296,23 @@ export function cardsWorkbook(
     .map(({ name }) => name),
 ): WorkbookModel {
   const pages = new LivingPages(book, plan);
-  const chosen = plan.batches.filter(({ name }) => batches.includes(name));
+  const chosen = pages.plan.batches.filter(({ name }) => batches.includes(name));
   let cards = 0;
+  const names = namesOf(pages, [
+    ...new Set(pages.rows.shares.flatMap(({ batch, order }) => (batches.includes(batch) ? [order] : []))),
+  ]);
   return calculate(
     {
       title: `${book.hatchery}: cards, ${momentText(plan.plannedOn)}`,
-      sheets: chosen.flatMap((batch) => [
-        runCard(pages, batch),
-        ...plan.stays
-          .filter((stay) => stay.batch === batch.name)
-          .map((stay) => vatCard(pages, stay, batch, cards++)),
-      ]),
+      sheets: [
+        ...chosen.flatMap((batch) => [
+          runCard(pages, batch, names),
+          ...plan.stays
+            .filter((stay) => stay.batch === batch.name)
+            .map((stay) => vatCard(pages, stay, batch, { i: cards++, names })),
+        ]),
+        ...(names.sheet ? [names.sheet] : []),
+      ],
       names: [],
     },
     plan.plannedOn,

@@ -89,7 +89,7 @@ function checksOf(pages: LivingPages): readonly Check[] {
       `SUMPRODUCT((${log.range('batch')}<>"")*(COUNTIFS(${w.range('batch')},${log.range('batch')})-0.5<0))`,
     ),
     none(
-      'Lines of the log that sell to an order not in the book',
+      'Lines of the log whose order is not a key on Orders',
       `SUMPRODUCT((${log.range('order')}<>"")*(COUNTIFS(${orders.range('order')},${log.range('order')})-0.5<0))`,
     ),
   ];

@@ -2,6 +2,7 @@ import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
 import type { Scene } from '../../../pane/frame/parts';
 import { button, inputOf } from '../../../pane/frame/parts';
+import { calledOf } from '../../../../shared/season/orderKeys';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
 import { shownUnit } from '../../../pane/values/units';
@@ -109,9 +110,7 @@ function namesList(id: string, from: NonNullable<CardField['from']>, { state }: 
   if (!book) return undefined;
   const names =
     from === 'orders'
-      ? book.orders
-          .filter((order) => !order.isCancelled && order.delivered < order.number)
-          .map(({ name }) => name)
+      ? book.orders.filter((order) => !order.isCancelled && order.delivered < order.number).map(calledOf)
       : book.females;
   return h(
     'datalist',
