@@ -7,7 +7,11 @@ interface Named {
 }
 interface Book {
   readonly plannedOn: number;
-  readonly orders: readonly { readonly name: string; readonly due: number }[];
+  readonly orders: readonly {
+    readonly key?: string | undefined;
+    readonly name: string;
+    readonly due: number;
+  }[];
   readonly vats: readonly Named[];
   readonly females: readonly (Named & { readonly lastUsed?: number | undefined })[];
   readonly males: readonly (Named & { readonly lastUsed?: number | undefined })[];
@@ -46,6 +50,25 @@ const repeats = (list: string, items: readonly Named[]): CrossFault[] => {
   });
 };
 
+/** A key typed twice would mix up what was sold of two orders. */
+const keyRepeats = (orders: Book['orders']): CrossFault[] => {
+  const seen = new Map<string, number>();
+  return orders.flatMap(({ key }, i): CrossFault[] => {
+    const word = key?.toLowerCase();
+    if (word === undefined) return [];
+    const first = seen.get(word);
+    if (first === undefined) seen.set(word, i);
+    return first === undefined
+      ? []
+      : [
+          {
+            path: ['orders', i, 'key'],
+            message: `${key ?? ''}: is the key of rows ${first + 1} and ${i + 1} of orders. Empty the second; it then gets a key of its own.`,
+          },
+        ];
+  });
+};
+
 /** Batches must use vats of the book, and no two have one name. */
 const batchFaults = ({ batches = [], vats }: Book): CrossFault[] => {
   const known = new Set(vats.map(({ name }) => name));
@@ -70,6 +93,7 @@ export function crossFaults(book: Book): CrossFault[] {
   const isUnderWay = (book.batches?.length ?? 0) + (book.booked?.length ?? 0) > 0;
   return [
     ...repeats('orders', book.orders),
+    ...keyRepeats(book.orders),
     ...repeats('vats', book.vats),
     ...repeats('females', book.females),
     ...repeats('males', book.males),

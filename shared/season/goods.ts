@@ -1,27 +1,11 @@
-import { cystsNeeded } from '../families/feeding/kernels/cystsNeeded';
-import { dailyFeed } from '../families/feeding/kernels/dailyFeed';
-import { dryShareAt, foodIntake } from '../families/feeding/kernels/metabolism';
-import { larvaeLeft } from '../families/care/kernels/losses';
 import { mondayOf } from '../units/dates';
 import type { Assumed } from '../families/assumptions';
-import { kilogramsFromGrams, milligramsFromGrams } from '../units/convert';
+import { dayLines } from '../run/lines';
+import { kilogramsFromGrams } from '../units/convert';
 import type { OrderBook } from './orderBook';
 import type { Product } from './product';
 import { preparationNamed } from '../families/preparations';
 import type { BatchFeeding, Goods, SeasonBatch, SeasonPurchase } from './types';
-
-/** Share of the day's food that is live: alone, then half, then none. */
-const liveShare = (day: number, a: Assumed): number =>
-  day < a.liveDays ? 1 : day < a.liveDays + a.weaningDays ? 0.5 : 0;
-
-/** Share of body weight a fish can eat in a day, dry (CONC98); no cap beyond the weights it was measured at. */
-const eatenAt = (grams: number): number => {
-  const dry = dryShareAt(milligramsFromGrams(Math.max(LIGHTEST, Math.min(HEAVIEST, grams))));
-  return foodIntake(milligramsFromGrams(Math.max(LIGHTEST, Math.min(HEAVIEST, grams)) * dry)) * dry;
-};
-const LIGHTEST = 0.0006;
-const HEAVIEST = 150;
-const FEED_DRY = 0.9;
 
 /**
  * Hormone for females of so many kilograms, in the unit of its preparation: a ready-made solution by the dose
@@ -40,31 +24,29 @@ export interface FedGroup {
   readonly feeding: number;
   readonly due: number;
 }
-/** What a group eats, day by day from its first full day of feeding until it is fetched. */
+/** What a group eats, by the lines of a day, from its first full day of feeding until it is fetched. */
 export function feedingOf(run: FedGroup, product: Product, a: Assumed): Omit<BatchFeeding, 'batch'>[] {
-  const days = run.due - run.feedFrom;
-  const [, , fry = 1, next = 1] = product.survivals;
-  return Array.from({ length: Math.max(0, days) }, (_, i) => {
-    const reared = Math.min(i, product.rearingDays);
-    const nursed = product.nurseryDays > 0 ? Math.min(i - reared, product.nurseryDays) : 0;
-    // Fish that wait for their buyer are fed as before but counted as no longer dying.
-    const fish =
-      run.feeding *
-      larvaeLeft(fry, product.rearingDays, reared) *
-      (product.nurseryDays > 0 ? next ** (nursed / product.nurseryDays) : 1);
-    const grams = a.startWeight * Math.exp((a.fryGrowth * reared + a.nurseryGrowth * (i - reared)) / 100);
-    const live = liveShare(i, a);
-    // At most what fish of that weight can eat; bagged feed is 90 % dry.
-    const ration = Math.min(
-      i < product.rearingDays ? a.fryRation : a.nurseryRation,
-      eatenAt(grams) / FEED_DRY,
-    );
+  const [, , fry = 1] = product.survivals;
+  const group = {
+    ...a,
+    fedFrom: run.feedFrom,
+    leaves: run.due,
+    feeding: run.feeding,
+    rearing: product.rearingDays,
+    fry: run.feeding * fry,
+    nursing: product.nurseryDays,
+    // What a weighing says is in the figures already.
+    grown: a.fryGrowth,
+    growing: a.fryGrowth,
+  };
+  return Array.from({ length: Math.max(0, run.due - run.feedFrom) }, (_, day) => {
+    const lines = dayLines.open({ ...group, day });
     return {
-      date: run.feedFrom + i,
-      fish,
-      grams,
-      cysts: live > 0 ? cystsNeeded(fish, a.naupliiPerLarva * live, a.naupliiPerGram, a.naupliiHarvest) : 0,
-      dry: dailyFeed(fish, grams, ration * (1 - live)),
+      date: lines.number('date'),
+      fish: lines.number('fishNow'),
+      grams: lines.number('gramsNow'),
+      cysts: lines.number('cysts'),
+      dry: lines.number('dry'),
     };
   });
 }

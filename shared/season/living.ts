@@ -97,6 +97,12 @@ export const batchSchema = z.strictObject({
 });
 export type BookedBatch = z.output<typeof batchSchema>;
 
+/** A batch an earlier plan had: planned again for the same night it keeps its name; no name is given twice. */
+export const earlierSchema = z.strictObject({
+  name: nameOf('Name of an earlier batch', 30),
+  stripOn: maybeDay('Night of an earlier batch'),
+});
+
 /** Money that was paid (below 0) or received. */
 export const bookedSchema = z.strictObject({
   date: dayOf('Date of the money'),

@@ -6,7 +6,8 @@ import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
 import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
-import { batchSchema, bookedSchema, outSchema } from './living';
+import { withOrderKeys } from './orderKeys';
+import { batchSchema, bookedSchema, earlierSchema, outSchema } from './living';
 import { VAT_STAGES } from './stages';
 
 export { VAT_STAGES } from './stages';
@@ -20,6 +21,8 @@ const days = (max: number) => ({ min: 0, max, unit: 'd', whole: true }) as const
 const part = <T extends z.ZodType>(group: T) => z.preprocess((value) => value ?? {}, group);
 
 const order = z.strictObject({
+  /** Neutral, for every sheet but the one of orders; left out, the next of O1, O2 … */
+  key: nameOf('Key of the order', 20).optional(),
   name: nameOf('Name of the order'),
   product: oneOf('What is ordered', PRODUCTS),
   number: numberOf('Fish ordered', { min: 1, max: 5_000_000, unit: 'fish', whole: true }),
@@ -143,6 +146,8 @@ export const orderBookSchema = z
     males: listOf('Males', male, 0, 500),
     /** Batches that stand or are too near to move, in full. */
     batches: listOf('Batches', batchSchema, 0, 1000).default([]),
+    /** Names of batches the book had before. */
+    earlier: listOf('Earlier batches', earlierSchema, 0, 5000).default([]),
     /** Money paid and received since the season began. */
     booked: listOf('Money paid and received', bookedSchema, 0, 20_000).default([]),
     staff: part(staff),
@@ -251,7 +256,7 @@ export function readOrderBook(
   input: unknown,
 ): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
   const result = orderBookSchema.safeParse(settledInput(input));
-  if (result.success) return { book: result.data };
+  if (result.success) return { book: withOrderKeys(result.data) };
   return {
     faults: result.error.issues.map((issue) => ({
       field: issue.path.join('.'),

@@ -209,6 +209,7 @@ export const en = {
       cup4: 'Cup 4',
       dead: 'Dead now',
       stocked: 'Fish in the vat',
+      age: 'Days since hatch',
       fish: 'Fish',
       grams: 'One fish',
       ration: 'Feed a day',
@@ -237,6 +238,12 @@ export const en = {
       dead: (n: string, all: string) => `${n} dead, ${all} today`,
       deadBefore: (n: string) => `${n} the day before`,
       deadShare: (share: string) => `${share} of the vat today`,
+      deadUsual: (from: string, to: string, age: number) => `usual on day ${age}: ${from} to ${to}`,
+      deadVerdict: {
+        usual: 'Usual for this age. Siphon, and count again tonight.',
+        look: 'More than usual: look at oxygen, temperature, leftover feed and size spread; count again tonight.',
+        act: 'Act now: change part of the water, stop the feed, take out the dead, look for the cause.',
+      },
       feed: (grams: string) => `${grams} g now`,
       feedDay: (grams: string, meals: string) =>
         `${grams} g a day in ${meals} meals. Stop when they stop eating.`,

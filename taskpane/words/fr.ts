@@ -217,6 +217,7 @@ export const fr: Words = {
       cup4: 'Gobelet 4',
       dead: 'Morts',
       stocked: 'Poissons dans le bac',
+      age: 'Jours après l’éclosion',
       fish: 'Poissons',
       grams: 'Un poisson',
       ration: 'Aliment par jour',
@@ -246,6 +247,14 @@ export const fr: Words = {
       dead: (n, all) => `${n} morts, ${all} aujourd’hui`,
       deadBefore: (n) => `${n} la veille`,
       deadShare: (share) => `${share} du bac aujourd’hui`,
+      deadUsual: (from, to, age) => `habituel au jour ${age} : ${from} à ${to}`,
+      deadVerdict: {
+        usual: 'Habituel à cet âge. Siphonner, et recompter ce soir.',
+        look:
+          'Plus que d’habitude : regarder l’oxygène, la température, les restes d’aliment et les écarts ' +
+          'de taille ; recompter ce soir.',
+        act: 'Agir maintenant : changer une partie de l’eau, arrêter l’aliment, enlever les morts, chercher la cause.',
+      },
       feed: (grams) => `${grams} g maintenant`,
       feedDay: (grams, meals) => `${grams} g par jour en ${meals} repas. Arrêtez quand ils ne mangent plus.`,
       salt: (grams) => `${grams} g de sel`,

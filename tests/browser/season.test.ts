@@ -184,7 +184,7 @@ test('written on new sheets, eight to see, alive and without errors; a second wr
     for (const line of await ask(page, 'getValues', `'${name}'!A1:AK60`))
       for (const cell of line) if (isError(cell)) bad.push(`${name}: ${cell.error} ${cell.message ?? ''}`);
   expect(bad).toEqual([]);
-  expect(await ask(page, 'getValue', await cellOf('Orders', 'Fish', 'Order', 'Di'))).toBe(4000);
+  expect(await ask(page, 'getValue', await cellOf('Orders', 'Fish', 'Buyer', 'Di'))).toBe(4000);
   await ask(page, 'activate', 'Today');
   await picture(page, 'season-written');
   const before = await everything();
@@ -225,7 +225,7 @@ test('deaths counted and a bigger order: planned again over its own sheets, with
   await page.keyboard.press('Enter');
   expect(await noticed()).toContain('planned anew on its own sheets');
   expect(await sheetNames()).toEqual(names);
-  expect(await ask(page, 'getValue', await cellOf('Orders', 'Fish', 'Order', 'Di'))).toBe(6000);
+  expect(await ask(page, 'getValue', await cellOf('Orders', 'Fish', 'Buyer', 'Di'))).toBe(6000);
   expect(await ask(page, 'getValue', await cellOf('Counts', 'Number', 'What', 'died'))).toBe(40);
   await picture(page, 'season-over');
 });

@@ -9,6 +9,7 @@ import { rngOf } from '../../shared/maths/rng';
 import { planBatches, standingOf } from '../../shared/season/batches';
 import type { OrderBook } from '../../shared/season/orderBook';
 import { readOrderBook } from '../../shared/season/orderBook';
+import { keyOf } from '../../shared/season/orderKeys';
 import type { SeasonPlan } from '../../shared/season/types';
 import { assumed } from '../../shared/families/assumptions';
 import { gridOf } from '../../shared/sheet/workbook/grid';
@@ -259,7 +260,7 @@ export function liveStory(seed: number, everyDays = 7, weeks = WEEKS): Story {
       const paid = cents(number * (asked.price ?? 0));
       add(sold, name, number);
       add(orderSold, order, number);
-      log({ at: on + 0.4, batch: name, what: 'sold', number, order, paid, by: 'Kofi' });
+      log({ at: on + 0.4, batch: name, what: 'sold', number, order: keyOf(asked), paid, by: 'Kofi' });
     }
     // Work ticked off, money paid.
     pages.rows.tasks.forEach((task, i) => {
@@ -295,7 +296,7 @@ export function liveStory(seed: number, everyDays = 7, weeks = WEEKS): Story {
     }
     if (week === 5)
       hand.type(t.orders, book.orders.length, {
-        order: 'Big new dam',
+        buyer: 'Big new dam',
         product: 'fingerlings',
         number: 9000,
         due: today + 45,

@@ -102,6 +102,7 @@ test('a task of the last seven days is late, the latest first; an older one is n
 
 test('an order is off the plan below 97 of 100 of what was expected, and only while it is open', () => {
   const order = {
+    key: 'O1',
     name: 'A',
     due: 1010,
     number: 1000,

@@ -65,6 +65,62 @@ test('a number beyond its limits is told, and nothing is written', async () => {
   expect(page.world.logged).toEqual([]);
 });
 
+// Days 2, 5 and 10 with food from day 3: 8, 4 and 1.5 % are the most that is usual, 4 % from day 7 is too much
+// (limits of DEATHS.EXPECTED, drawn from MAKERERE, KAWAMURA17 and KISANGANI).
+test.each([
+  { age: 2, dead: 1600, tone: 'plain', says: 'Usual for this age' },
+  { age: 2, dead: 1601, tone: 'bad', says: 'Act now' },
+  { age: 5, dead: 800, tone: 'plain', says: 'Usual for this age' },
+  { age: 5, dead: 801, tone: 'bad', says: 'Act now' },
+  { age: 10, dead: 300, tone: 'plain', says: 'Usual for this age' },
+  { age: 10, dead: 301, tone: 'warning', says: 'More than usual' },
+  { age: 10, dead: 799, tone: 'warning', says: 'More than usual' },
+  { age: 10, dead: 800, tone: 'bad', says: 'Act now' },
+])('$dead dead of 20,000 on day $age: $says', async ({ age, dead, tone, says }) => {
+  const page = await open('dead');
+  for (const text of [String(dead), '20000', String(age)]) await keys(page, ...text, 'next');
+  expect(answer(page)).toContain(says);
+  expect(page.one('#card-answer').classList).toContain(tone);
+  await keys(page, 'write');
+  expect(page.world.logged.map((row) => named(row).number)).toEqual([dead]);
+  // The age is asked anew; the fish in the vat stay.
+  expect((page.one('#field-age') as HTMLInputElement).value).toBe('');
+  expect((page.one('#field-stocked') as HTMLInputElement).value).toBe('20000');
+});
+
+test('dead twice on one day are one count; twice as many as the day before is a reason to act from 2 %', async () => {
+  const page = await open('dead');
+  await keys(page, ...'150', 'next', ...'20000', 'next', ...'10', 'write');
+  await keys(page, ...'200', 'next', 'next', ...'10');
+  expect(answer(page)).toContain('350 today');
+  expect(answer(page)).toContain('More than usual');
+  const { tick } = await import('../../taskpane/pane/clock');
+  for (const [days, dead, says] of [
+    [1, 399, 'More than usual'],
+    [1, 400, 'Act now'],
+  ] as const) {
+    const next = await open('dead');
+    await keys(next, ...'190', 'next', ...'20000', 'next', ...'10', 'write');
+    next.store.send(tick, next.world.now + days);
+    await next.store.idle();
+    await keys(next, ...String(dead), 'next', 'next', ...'11');
+    expect([dead, answer(next)]).toEqual([dead, expect.stringContaining(says)]);
+    expect(answer(next)).toContain('190 the day before');
+  }
+});
+
+test('without an age the share alone is said; more dead than fish is refused in a sentence', async () => {
+  const page = await open('dead');
+  await keys(page, ...'300', 'next', ...'20000');
+  expect(answer(page)).toContain('1.5 % of the vat today');
+  expect(answer(page)).not.toContain('sual');
+  await keys(page, 'next', ...'10');
+  expect(answer(page)).toContain('usual on day 10: 60 to 300');
+  const more = await open('dead');
+  await keys(more, ...'30', 'next', ...'20', 'next', ...'10');
+  expect(answer(more)).toContain('more than');
+});
+
 test('the last line is taken back, in the pane and in the sheet', async () => {
   const page = await open('dead');
   await keys(page, '1', '2', 'write');

@@ -106,8 +106,16 @@ test('dead of a day stand in the log at once; the last line is taken back', asyn
   await at(Math.max(strip + 3, feed + 1));
   const vat = dayOf().stays.find(({ stage, from }) => stage === 'fry' && from <= world.now)?.vat ?? '';
   expect(vat).not.toBe('');
-  await card('dead', vat, '120!');
-  await keys('7!');
+  await card('dead', vat, '120');
+  // Age and fish are the book's: its own line of the day calls the same share of them usual.
+  const morning = world
+    .rowsOf('Feed by batch', 'Usual dead in a day, up to')
+    .find((row) => row.Batch === 'B1' && row.Date === Math.floor(world.now));
+  const share = Number(morning?.['Usual dead in a day, up to']) / Number(morning?.['Fish expected']);
+  const alive = dayOf().stays.find((stay) => stay.vat === vat && stay.stage === 'fry')?.now?.fish ?? NaN;
+  const [, most = ''] = /usual on day \d+: \S+ to (\S+)/.exec(page.text().replaceAll('\u202f', '')) ?? [];
+  expect(Number.parseInt(most, 10)).toBe(Math.round(share * Math.round(alive)));
+  await keys('!7!');
   expect(
     counts()
       .filter(({ What }) => What === 'died')

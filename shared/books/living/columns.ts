@@ -14,7 +14,9 @@ export const SHARE = '0.0%';
 export const SHORT = 'd mmm hh:mm';
 
 export const ORDERS = {
-  order: col('Order', 22, 'input'),
+  order: col('Order', 8, 'input'),
+  /** The only place of a book where a buyer is named. */
+  buyer: col('Buyer', 22, 'input'),
   product: col('Product', 11, 'input'),
   number: col('Fish', 9, 'input', WHOLE),
   grams: col('Weight of a fish, g', 9, 'input', '0.00'),
@@ -152,6 +154,7 @@ export const CALENDAR = {
   hour: col('Hour', 7, 'cell', 'hh:mm'),
   batch: col('Batch', 7, 'label'),
   what: col('What to do', 60, 'text'),
+  buyer: col('For whom', 16, 'text'),
   amount: col('How much', 10, 'cell', '#,##0.##'),
   unit: col('Of what', 13, 'text'),
   by: col('By', 9, 'blank'),

@@ -1,6 +1,7 @@
 import type { Assumed } from '../../families/assumptions';
 import { assumed } from '../../families/assumptions';
 import type { Operand } from '../../sheet/formula';
+import { keyed, namesToKeys, typedUnder } from './keyed';
 import { nameOf } from './names';
 import { dayLines, runLines, shareLines, taskTimes } from '../../run/lines';
 import type { LineReader, RunLineKey, ShareLineKey, TaskKey } from '../../run/lines';
@@ -31,11 +32,16 @@ export class LivingPages {
   private readonly given = new Map<SeasonBatch, Record<string, Operand>>();
   private readonly readers = new Map<string, LineReader<RunLineKey>>();
 
-  constructor(
-    readonly book: OrderBook,
-    readonly plan: BookPlan,
-    readonly typed?: TypedActuals,
-  ) {
+  /** Name of the buyer by the key of his order; everything else here knows orders by their keys. */
+  readonly buyers: ReadonlyMap<string, string>;
+  readonly book: OrderBook;
+  readonly plan: BookPlan;
+  readonly typed: TypedActuals | undefined;
+
+  constructor(ofBook: OrderBook, ofPlan: BookPlan, written?: TypedActuals) {
+    const { book, plan, buyers } = keyed(ofBook, ofPlan);
+    const typed = written && typedUnder(written, namesToKeys(buyers));
+    [this.book, this.plan, this.buyers, this.typed] = [book, plan, buyers, typed];
     this.assumed = assumed(book.assumptions);
     const ticked = new Set(typed?.calendar.map(tickOf));
     this.rows = rowsOf(plan, book.preparation, (batch, share) => this.timesOf(batch, share), ticked);
@@ -151,7 +157,10 @@ export class LivingPages {
     );
   }
   private orderOf({ order: name }: Allocation): Record<string, Operand> {
-    const order = this.plan.orders.find(({ order }) => order.name === name)?.order;
+    // Shares of a plan may still name the buyer.
+    const order = this.plan.orders.find(
+      ({ order: { name: key } }) => key === name || this.buyers.get(key) === name,
+    )?.order;
     return { price: order?.price ?? 0, wanted: order?.grams ?? null };
   }
   day(batch: SeasonBatch, day: number, left = 0) {

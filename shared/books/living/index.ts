@@ -39,21 +39,17 @@ const HOW: readonly string[] = [
 ];
 
 /** Where everything stands; what was typed for lines that are no more stands at the end of the log. */
-function pagesFor(
-  book: OrderBook,
-  plan: BookPlan,
-  typed: TypedActuals | undefined,
-): { readonly pages: LivingPages; readonly typed: TypedActuals | undefined } {
+function pagesFor(book: OrderBook, plan: BookPlan, typed: TypedActuals | undefined): LivingPages {
   const pages = new LivingPages(book, plan, typed);
-  const lost = typed ? withoutPlace(pages, typed) : [];
-  if (!typed || lost.length === 0) return { pages, typed };
-  const all = { ...typed, log: [...typed.log, ...lost] };
-  return { pages: new LivingPages(book, plan, all), typed: all };
+  const lost = pages.typed ? withoutPlace(pages, pages.typed) : [];
+  if (!pages.typed || lost.length === 0) return pages;
+  return new LivingPages(book, plan, { ...pages.typed, log: [...pages.typed.log, ...lost] });
 }
 
 /** The season as one book with live formulas, its values calculated for the day of planning. */
 export function livingBook(book: OrderBook, plan: BookPlan, written?: TypedActuals): WorkbookModel {
-  const { pages, typed } = pagesFor(book, plan, written);
+  const pages = pagesFor(book, plan, written);
+  const { typed } = pages;
   const bars = barsSheet(pages);
   const today = todaySheet(pages);
   const sheets: SheetModel[] = [

@@ -41,7 +41,8 @@ export function whyNot(
 ): string | undefined {
   if (order.cancelled) return 'cancelled';
   if (order.due < book.plannedOn) return 'its day is past';
-  if (!task) return impossible.find((sentence) => sentence.startsWith(`${order.name}:`));
+  const about = `${order.name}: `;
+  if (!task) return impossible.find((sentence) => sentence.startsWith(about))?.slice(about.length);
   if (task.candidates.length > 0) return undefined;
   const why = Object.entries(task.refused)
     .sort((a, b) => b[1] - a[1])

@@ -23,13 +23,28 @@ export interface BatchRows {
   readonly names: ReadonlyMap<number, string>;
 }
 
-/** Planned batches are numbered on from the highest number there ever was. */
+/**
+ * A batch planned again for its night keeps its name; others are numbered on from the highest number there ever
+ * was, so that what was typed for one batch never passes to another.
+ */
 function namesOf(book: OrderBook, batches: readonly Batch[]): Map<number, string> {
-  let last = book.batches.reduce(
+  const standing = new Set(book.batches.map(({ name }) => name));
+  const byNight = new Map(
+    book.earlier.flatMap(({ name, stripOn }) =>
+      stripOn === undefined || standing.has(name) ? [] : [[stripOn, name] as const],
+    ),
+  );
+  let last = [...book.batches, ...book.earlier].reduce(
     (most, { name }) => Math.max(most, Number(/^B(\d+)$/.exec(name)?.[1] ?? 0)),
     0,
   );
-  return new Map(batches.map((batch) => [batch.id, batch.fixed?.batch.name ?? `B${++last}`]));
+  const named = (batch: Batch): string => {
+    const night = Math.floor(clockOf(batch)?.stripAt ?? NaN);
+    const name = byNight.get(night) ?? `B${++last}`;
+    byNight.delete(night);
+    return name;
+  };
+  return new Map(batches.map((batch) => [batch.id, batch.fixed?.batch.name ?? named(batch)]));
 }
 
 const clockOf = (batch: Batch): BatchClock | undefined => {

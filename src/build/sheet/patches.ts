@@ -69,6 +69,47 @@ const SHORTER: readonly Patch[] = [
   },
 ];
 
+const ENGINE = /@univerjs\/engine-formula\/lib\/es\/index\.js$/;
+const TRIGGER = /@univerjs\/sheets-formula\/lib\/es\/index\.js$/;
+/**
+ * A change made while a calculation runs handed its own data to the calculation under way: that one went on
+ * with the wrong cells, and sheets taken away meanwhile stayed in the list of what depends on what.
+ */
+const ONE_AT_A_TIME: readonly Patch[] = [
+  {
+    why: 'What a calculation works on is loaded when its turn comes, not while the one before still runs.',
+    file: ENGINE,
+    find: /this\._currentConfigService\.load\(formulaDatasetConfig\);\s+this\._runtimeService\.reset\(\);(\s+const cycleReferenceCount = [^;]*;)\s+(this\._isCalculateTreeModel = [^;]*;)\s+(this\._executeLock\.acquire\("FORMULA_EXECUTION_LOCK", async \(\) => \{)/,
+    put: '$1 $3 this._currentConfigService.load(formulaDatasetConfig); this._runtimeService.reset(); $2',
+  },
+  {
+    why: 'A calculation that was stopped has said so; it does not say a second time that it has ended.',
+    file: ENGINE,
+    find: /await this\._executeStep\(\);(\s+FORMULA_REF_TO_ARRAY_CACHE\.clear\(\);)/,
+    put:
+      'const isWhole = await this._executeStep();$1 if (isWhole === void 0) { ' +
+      'CELL_INVERTED_INDEX_CACHE.clear(); this._runtimeService.reset(); return; }',
+  },
+  {
+    why: 'Nor does one that was stopped among its arrays.',
+    file: ENGINE,
+    find: /await this\._apply\(true\);\s+return true;/,
+    put: 'return (await this._apply(true)) == null ? void 0 : true;',
+  },
+  {
+    why: 'Asked to stop when its last cell was done, a calculation ends well: the next one begins all the same.',
+    file: TRIGGER,
+    find: /if \(state === FormulaExecutedStateType\.STOP_EXECUTION && this\._restartCalculation\) \{/,
+    put: 'if (this._restartCalculation) {',
+  },
+  {
+    why: 'And what it is to work on is not forgotten before.',
+    file: TRIGGER,
+    find: /_resetExecutingDirtyData\(\) \{(?=\s+this\._executingDirtyData)/,
+    put: '_resetExecutingDirtyData() { if (this._restartCalculation) return;',
+  },
+];
+
 export const PATCHES: readonly Patch[] = [
   {
     why:
@@ -105,6 +146,7 @@ export const PATCHES: readonly Patch[] = [
   },
   ...COMPLETION,
   ...SHORTER,
+  ...ONE_AT_A_TIME,
   {
     why:
       'Several changes taken back in one step were taken back in the order they were made: the look given last ' +

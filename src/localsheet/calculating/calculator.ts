@@ -1,5 +1,9 @@
 import type { IFormulaDatasetConfig, IAllRuntimeData } from '@univerjs/engine-formula';
-import { ICalculateFormulaService, IFunctionService } from '@univerjs/engine-formula';
+import {
+  ICalculateFormulaService,
+  IDependencyManagerService,
+  IFunctionService,
+} from '@univerjs/engine-formula';
 import { addressOf, quoteSheet } from '../../../shared/sheet/formula/address';
 import { isError } from '../../../shared/base/values';
 import type { LiveAnswer } from '../../../shared/sheet/live/work';
@@ -93,6 +97,8 @@ export class Calculator {
       this.refused.add(unit);
       this.known = '';
       this.isRunning = false;
+      // What the engine knew of this workbook is from before the worker had it.
+      this.open.context.engine.injector.get(IDependencyManagerService).reset();
       return this.own({ ...config, forceCalculate: true });
     }
     this.isRunning = false;

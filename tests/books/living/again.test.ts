@@ -78,7 +78,7 @@ test('what was typed comes back where it was: counts, ticks, the log, money', ()
     [`E${l}`]: 120,
     [`I${l}`]: 'Kofi',
   });
-  typed = typeInto(typed, 'Calendar', { B7: 'done', I7: 'Ama' });
+  typed = typeInto(typed, 'Calendar', { B7: 'done', J7: 'Ama' });
   typed = typeInto(typed, 'Batches', { K12: 812 });
   typed = typeInto(typed, booked, { [`B${m}`]: 46_400, [`C${m}`]: -55, [`F${m}`]: 'cysts' });
   const reading = read(typed);
@@ -93,7 +93,7 @@ test('what was typed comes back where it was: counts, ticks, the log, money', ()
     [`Counts!E${l}`]: 120,
     [`Counts!I${l}`]: 'Kofi',
     'Calendar!B7': 'done',
-    'Calendar!I7': 'Ama',
+    'Calendar!J7': 'Ama',
     'Batches!K12': 812,
     [`${booked}!C${m}`]: -55,
   }))

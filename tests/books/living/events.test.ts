@@ -209,7 +209,7 @@ test('a late order is planned beside the others', () => {
   const now = happens(({ tables }) =>
     onSheet(
       tables.orders,
-      line(tables.orders, 3, { order: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
+      line(tables.orders, 3, { buyer: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
     ),
   );
   holds(now);
@@ -223,7 +223,7 @@ test('an order sooner than anything new can be ready is told so, or served from 
   const now = happens(({ tables }) =>
     onSheet(
       tables.orders,
-      line(tables.orders, 3, { order: 'In a hurry', product: 'fingerlings', number: 20_000, due: 46_446 }),
+      line(tables.orders, 3, { buyer: 'In a hurry', product: 'fingerlings', number: 20_000, due: 46_446 }),
     ),
   );
   holds(now);
@@ -324,7 +324,7 @@ test('all of it in one morning, and the morning after', () => {
     ...onSheet(
       tables.orders,
       line(tables.orders, 2, { cancelled: 'yes' }),
-      line(tables.orders, 3, { order: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
+      line(tables.orders, 3, { buyer: 'New lodge', product: 'fingerlings', number: 3000, due: 46_540 }),
     ),
     ...onSheet(tables.vats, line(tables.vats, 4, { outFrom: TODAY + 1 })),
     ...onSheet(tables.females, line(tables.females, 0, { goneOn: TODAY })),
@@ -334,4 +334,67 @@ test('all of it in one morning, and the morning after', () => {
   const next = replan(now.model, TODAY + 1);
   holds(next);
   expect(next.before.typed.log).toHaveLength(LOG.length + 1);
+});
+
+describe('what was typed for a planned batch never passes to another', () => {
+  const is = calm.after.batches.find(({ state }) => state === 'planned');
+  const own = is?.name ?? '';
+  const tick = calmPages.rows.tasks.findIndex(({ batch }) => batch === own);
+  // A tick and a remark beside a female, and a line of the log: all for the batch that may still move.
+  const typing: Typing = ({ tables }) => ({
+    ...onSheet(tables.calendar, line(tables.calendar, tick, { done: 'done', by: 'Esi' })),
+    ...onSheet(
+      tables.pairs,
+      line(
+        tables.pairs,
+        calmPages.rows.pairs.findIndex(({ batch }) => batch === own),
+        { remark: 'limps' },
+      ),
+    ),
+    ...logged({ at: TODAY + 0.1, batch: own, what: 'died', number: 7, by: 'Esi' }),
+  });
+  const ticksOf = ({ typed }: BookRead): unknown[] =>
+    typed.calendar.filter(({ by }) => by === 'Esi').map(({ batch }) => batch);
+  const notes = ({ typed }: BookRead): string => typed.log.map(({ note }) => String(note ?? '')).join('; ');
+  const nights = (plan: SeasonPlan): string[] =>
+    plan.batches
+      .filter(({ state }) => state === 'planned')
+      .map(({ name, stripAt }) => `${name} ${Math.floor(stripAt)}`);
+
+  test('planned again for its night, it keeps its name and what was typed', () => {
+    const now = happens(typing);
+    expect(nights(now.after)).toEqual(nights(calm.after));
+    expect(ticksOf(read(now.model))).toEqual([own]);
+  });
+
+  test('planned for another night it is another batch; its name is not given again, now or at the next planning', () => {
+    const at = lineOf(calm.book.orders, 'name', 'Pond club');
+    const later: Typing = (pages) => ({
+      ...typing(pages),
+      ...onSheet(pages.tables.orders, line(pages.tables.orders, at, { due: 46_560 })),
+    });
+    const once = happens(later);
+    const twice = replan(once.model, TODAY + 1);
+    const orders = new LivingPages(twice.book, twice.after).tables.orders;
+    const more = onSheet(
+      orders,
+      line(orders, 3, { buyer: 'New lodge', product: 'fingerlings', number: 3000, due: 46_600 }),
+    );
+    const thrice = replan(typeInto(twice.model, more), TODAY + 2);
+    expect(thrice.after.batches.filter(({ state }) => state === 'planned').length).toBeGreaterThan(1);
+    for (const { after, model } of [once, twice, thrice]) {
+      expect(nights(after).length).toBeGreaterThan(0);
+      expect(after.batches.map(({ name }) => name)).not.toContain(own);
+      const again = read(model);
+      expect(ticksOf(again)).toEqual([]);
+      expect(notes(again)).toContain(`Kept of ${own}, Calendar`);
+      expect(notes(again)).toMatch(new RegExp(`Kept of ${own}, Batches: .*limps`));
+      expect(again.typed.log.filter(({ batch }) => batch === own)).toMatchObject([{ number: 7, by: 'Esi' }]);
+      expect(again.plan.batches.flatMap(({ events }) => events).some(({ number }) => number === 7)).toBe(
+        false,
+      );
+    }
+    // Names stay from planning to planning.
+    expect(nights(twice.after)).toEqual(nights(once.after));
+  });
 });

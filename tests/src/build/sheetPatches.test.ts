@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { patched, PATCHES, STUBS, WITH_FIELDS } from '../../../src/build/sheet/patches';
 import * as cjk from '../../../src/build/sheet/stubs/cjk';
 
+const ONE_AFTER_ANOTHER =
+  /its turn comes|a second time that it has ended|among its arrays|ends well|not forgotten before/;
 /** The pinned packages still hold the text that is changed while bundling. */
 const fileOf = (name: string): string => `node_modules/@univerjs/${name}/lib/es/index.js`;
 const textOf = (name: string): string => readFileSync(fileOf(name), 'utf8');
@@ -74,6 +76,23 @@ test('descriptions of functions are shorter and say the same', () => {
   };
   expect(list(done)).toEqual(list(text));
   expect(list(text)).toContainEqual(expect.objectContaining({ functionName: 'VLOOKUP' }));
+});
+
+test('one calculation after another: each of the five places is found once', () => {
+  const patches = PATCHES.filter(({ why }) => ONE_AFTER_ANOTHER.test(why));
+  expect(patches).toHaveLength(5);
+  const named = { engine: textOf('engine-formula'), trigger: textOf('sheets-formula') };
+  const found = patches.map(({ file, find }) => {
+    const text = file.test(fileOf('engine-formula')) ? named.engine : named.trigger;
+    return text.match(new RegExp(find.source, 'g'))?.length;
+  });
+  expect(found).toEqual([1, 1, 1, 1, 1]);
+  const engine = patched(fileOf('engine-formula'), named.engine);
+  expect(engine).toMatch(/FORMULA_EXECUTION_LOCK", async \(\) => \{ this\._currentConfigService\.load\(/);
+  expect(engine.match(/_currentConfigService\.load\(formulaDatasetConfig\)/g)).toHaveLength(1);
+  // A calculation that was stopped answers nothing; every other one answers something.
+  expect(named.engine).toMatch(/markedAsStopFunctionsExecuted\(\);\s+[^;]+;\s+return;/);
+  expect(patched(fileOf('sheets-formula'), named.trigger)).toContain('if (this._restartCalculation) {');
 });
 
 test('several changes in one step: the place is found once', () => {

@@ -70,3 +70,21 @@ test('gathered looks are those given singly, in one change, and go with it', asy
   expect(gathered.undone).toEqual(singly.undone);
   expect(JSON.stringify(gathered.undone)).not.toContain('112233');
 });
+
+test('a cell opened for a protected sheet stays open through later looks and contents, and can be locked again', async () => {
+  const sheet = startSheet();
+  sheet.univer.__getInjector().get(IUniverInstanceService).focusUnit('book');
+  const context = new Context(sheet.engine);
+  const part = formatPart(context);
+  const isLocked = async (row = 1): Promise<unknown> =>
+    (await part.format('one', area(row, row, 1, 1))).locked;
+  expect(await isLocked()).toBe(true);
+  await part.setFormat('one', area(1, 1, 1, 1), { locked: false });
+  expect(await isLocked()).toBe(false);
+  await part.setFormat('one', area(0, 0, 3, 3), { fill: '#FFEE00' });
+  context.changeAll('one', area(1, 1, 1, 1), () => ({ v: 5 }));
+  expect([await isLocked(), await isLocked(0)]).toEqual([false, true]);
+  await part.setFormat('one', area(1, 1, 1, 1), { locked: true });
+  expect(await isLocked()).toBe(true);
+  sheet.close();
+});

@@ -11,7 +11,7 @@ const PRINTED = 28;
 
 /** What to do on which day at which hour, in order; ticked off here or in the pane. */
 export function calendarSheet(pages: LivingPages): SheetModel {
-  const { calendar, tasks } = pages.tables;
+  const { calendar, tasks, orders } = pages.tables;
   const { plan, rows } = pages;
   const until = Math.max(plan.plannedOn, rows.tasks[0]?.when ?? 0) + PRINTED;
   const printed = rows.tasks.findLastIndex(({ when }) => when < until);
@@ -33,7 +33,7 @@ export function calendarSheet(pages: LivingPages): SheetModel {
     },
   );
   calendar.headings(sheet, 20);
-  rows.tasks.forEach(({ what, task }, i) => {
+  rows.tasks.forEach(({ what, task, order }, i) => {
     const row = calendar.first + i;
     const of = (key: keyof typeof tasks.letters): string => tasks.there(key, tasks.first + i);
     const { unit = '' } = TASKS[task] as RunTask;
@@ -42,6 +42,7 @@ export function calendarSheet(pages: LivingPages): SheetModel {
       hour: `=ROUND(MOD(${of('when')},1)*1440,0)/1440`,
       batch: `=${of('batch')}`,
       what,
+      ...(order === '' ? {} : { buyer: `=${orders.find('buyer', 'order', of('order'))}&""` }),
       // Whole fish and eggs; small amounts to what a scale shows.
       amount: `=IF(ISNUMBER(${of('amount')}),ROUND(${of('amount')},IF(${of('amount')}>=100,0,2)),"")`,
       unit,

@@ -2,7 +2,7 @@
 import { calculate } from '../../../catalogue/calculation';
 import { CAUTIONS } from '../../../functions/cautions';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
-import { SheetBuilder as Builder, heightFor, styled } from '../../../sheet/workbook/build';
+import { SheetBuilder as Builder, styled } from '../../../sheet/workbook/build';
 import type { CellModel, SheetModel, StyleName, WorkbookModel } from '../../../sheet/workbook/model';
 import { STYLES } from '../../../sheet/workbook/styles';
 import { dayText, momentText, timeText, weekdayText } from '../../../units/dates';
@@ -19,38 +19,55 @@ const when = (at: number): string =>
   Number.isFinite(at) ? `${weekdayText(at)} ${dayText(at)} ${timeText(at)}` : '';
 const half = (at: number): number => Math.round(at * 48) / 48;
 
-const section = (sheet: SheetBuilder, row: number, title: string): void => {
-  for (const letter of 'BCDEFG') sheet.put(`${letter}${row}`, letter === 'B' ? title : '', 'section');
+/** Lines of a text in a column of so many letters; words are not cut. */
+const linesOf = (text: string, letters: number): number => {
+  let [lines, used] = [1, 0];
+  for (const word of text.split(' ')) {
+    if (used > 0 && used + 1 + word.length > letters) [lines, used] = [lines + 1, 0];
+    used += (used > 0 ? 1 : 0) + word.length;
+  }
+  return lines;
+};
+const HEIGHTS = { title: 42, section: 26, heading: 22, line: 30, text: 21 } as const;
+const heightOf = (text: string, letters: number, least: number = HEIGHTS.line): number =>
+  Math.max(least, linesOf(text, letters) * HEIGHTS.text + 6);
+
+/** Columns B to the last one; the first is a margin. */
+const LETTERS = { run: 'BCDEFGH', vat: 'BCDEFG' } as const;
+type Kind = keyof typeof LETTERS;
+const lastOf = (kind: Kind): string => LETTERS[kind].slice(-1);
+const section = (sheet: SheetBuilder, row: number, title: string, kind: Kind): void => {
+  for (const letter of LETTERS[kind]) sheet.put(`${letter}${row}`, letter === 'B' ? title : '', 'section');
+  sheet.height(row, HEIGHTS.section);
+};
+const headings = (sheet: SheetBuilder, row: number, words: readonly string[]): void => {
+  sheet.row(`B${row}`, words, 'heading').height(row, HEIGHTS.heading);
 };
 
 function parents(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from: number): number {
   const reader = pages.reader(batch);
   const perKilogram = reader.number('hormone') / reader.number('kilograms');
   const unit = String(reader.get('hormoneUnit'));
-  section(sheet, from, 'Parents');
-  sheet.row(`B${from + 1}`, ['Female', 'kg', `Dose, ${unit}`, 'Male', 'Injected at', 'Eggs, g'], 'heading');
+  section(sheet, from, 'Parents', 'run');
+  headings(sheet, from + 1, ['Female', 'kg', `Dose, ${unit}`, 'Male', 'Injected at', 'Eggs, g', 'Initials']);
   batch.pairs.forEach(({ female, male, kilograms }, i) => {
     sheet
       .row(`B${from + 2 + i}`, [
         styled(female, 'label'),
         styled(kilograms, 'cell', { format: '0.00' }),
         styled(kilograms * perKilogram, 'result', { format: '0.00' }),
-        styled(male, 'label'),
+        styled(male, 'text'),
+        styled({}, 'blank'),
         styled({}, 'blank'),
         styled({}, 'blank'),
       ])
-      .height(from + 2 + i, 22);
+      .height(from + 2 + i, HEIGHTS.line);
   });
   const [saline, donors] = [reader.number('saline'), Math.ceil(reader.number('donors'))];
   if (!(saline > 0)) return from + 3 + batch.pairs.length;
   const row = from + 2 + batch.pairs.length;
-  sheet
-    .merge(
-      `B${row}:G${row}`,
-      `In all ${formatNumber(reader.number('hormone'), '#,##0.0')} ${unit} in ${formatNumber(saline, '0.0')} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`,
-      'text',
-    )
-    .height(row, 24);
+  const text = `In all ${formatNumber(reader.number('hormone'), '#,##0.0')} ${unit} in ${formatNumber(saline, '0.0')} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`;
+  sheet.merge(`B${row}:H${row}`, text, 'text').height(row, heightOf(text, 80));
   return row + 2;
 }
 
@@ -64,79 +81,102 @@ function clock(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, from
     pages.rows.tasks.find((t) => t.batch === batch.name && t.task === 'firstFeed')?.when ?? NaN;
   const lines: readonly (readonly [string, string, string])[] = [
     ['Inject', at('inject'), ''],
-    ['First look, each half hour', at('look'), ''],
+    ['First look', at('look'), 'each half hour'],
     ['Strip', when(half(batch.stripAt)), `${many(reader.number('eggs'))} eggs`],
     ['Not later than', at('late'), ''],
     ['First hatch', at('hatchAt'), `${many(reader.number('larvae'))} larvae`],
-    ['Hatch over, net out', at('hatchEnd'), ''],
+    ['Hatch over', at('hatchEnd'), 'nets out'],
     ['First food', when(firstFood), `${many(reader.number('feeding'))} larvae`],
     ['Weaned', when(reader.number('weaned') + 1 / 3), `${many(reader.number('fry'))} fry`],
   ];
-  section(sheet, from, 'The clock');
-  sheet
-    .row(`B${from + 1}`, ['What', 'Expected', '', 'How many', 'Was at', 'Initials'], 'heading')
-    .merge(`C${from + 1}:D${from + 1}`, 'Expected', 'heading');
+  section(sheet, from, 'The clock', 'run');
+  headings(sheet, from + 1, ['What', 'Expected', '', 'How many', 'Counted', 'Was at', 'Initials']);
+  sheet.merge(`C${from + 1}:D${from + 1}`, 'Expected', 'heading');
   lines.forEach(([what, expected, number], i) => {
     const row = from + 2 + i;
     sheet
       .put(`B${row}`, what, 'label')
       .merge(`C${row}:D${row}`, expected, 'result')
-      .put(`E${row}`, number, 'text')
-      .put(`F${row}`, {}, 'blank')
-      .put(`G${row}`, {}, 'blank')
-      .height(row, 24);
+      .put(`E${row}`, number, 'text');
+    for (const letter of 'FGH') sheet.put(`${letter}${row}`, {}, 'blank');
+    sheet.height(row, HEIGHTS.line);
   });
   return from + 3 + lines.length;
 }
 
-/** Boxes to write in: readings, doses, dead, day by day. */
-function boxes(sheet: SheetBuilder, from: number, lines: number): number {
-  section(sheet, from, 'Written down');
-  sheet
-    .row(`B${from + 1}`, ['Date and hour', '°C', 'pH', 'Dead', 'Food, water', 'Initials'], 'heading')
-    .height(from + 1, 18);
+const WRITTEN: Readonly<Record<Kind, readonly string[]>> = {
+  run: ['Date and hour', '°C', 'pH', 'Food, water', 'Counted', 'Dead', 'Initials'],
+  vat: ['Day, hour', '°C', 'pH', 'Dead', 'Counted, food', 'Initials'],
+};
+/** Boxes to write in: readings, counts, dead, food, day by day. */
+function boxes(sheet: SheetBuilder, from: number, lines: number, kind: Kind): number {
+  section(sheet, from, 'Written down', kind);
+  headings(sheet, from + 1, WRITTEN[kind]);
   for (let i = 0; i < lines; i++)
     sheet
       .row(
         `B${from + 2 + i}`,
-        Array.from({ length: 6 }, () => styled({}, 'blank')),
+        WRITTEN[kind].map(() => styled({}, 'blank')),
       )
-      .height(from + 2 + i, 22);
+      .height(from + 2 + i, HEIGHTS.line);
   return from + 3 + lines;
 }
 
 /** Letters of a card in points: it hangs on a wall and is read at arm's length, with wet hands. */
 const POINTS: Readonly<Partial<Record<StyleName, number>>> = {
-  title: 26,
+  title: 30,
   big: 22,
-  section: 16,
-  heading: 12,
-  label: 14,
-  cell: 15,
-  result: 16,
-  text: 14,
-  quiet: 13,
-  warning: 12,
+  section: 18,
+  heading: 13,
+  label: 17,
+  cell: 18,
+  result: 19,
+  text: 16,
+  quiet: 14,
+  warning: 14,
 };
-const TALLER = 1.35;
-/** The same card in large letters and tall lines. */
+/** The same card in large letters. */
 function large(sheet: SheetModel): SheetModel {
   const cellOf = (cell: CellModel): CellModel => {
     const size = cell.style && POINTS[cell.style];
     return cell.style && size !== undefined ? { ...cell, look: { ...STYLES[cell.style], size } } : cell;
   };
-  const heights = Object.entries(sheet.heights ?? {}).map(([row, height]) => [row, TALLER * height]);
   return {
     ...sheet,
     cells: Object.fromEntries(Object.entries(sheet.cells).map(([at, cell]) => [at, cellOf(cell)])),
-    heights: Object.fromEntries(heights) as Record<number, number>,
   };
 }
 
-const LINES_ON_A4 = 32;
-function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
+/** Orders on the cards and who they are for: names stand here alone, cards look them up. */
+const NAMES = { sheet: 'Orders', first: 3 } as const;
+interface Names {
+  readonly sheet: SheetModel | undefined;
+  /** The buyer's name of an order as a formula; '' where nobody is named. */
+  readonly of: (key: string) => string;
+}
+function namesOf(pages: LivingPages, keys: readonly string[]): Names {
+  const named = keys.filter((key) => (pages.buyers.get(key) ?? key) !== key);
+  if (named.length === 0) return { sheet: undefined, of: () => '' };
+  const sheet = new Builder(NAMES.sheet, { widths: [2, 10, 34], print: { landscape: false } });
+  sheet.put('B1', 'Orders on these cards', 'title').row('B2', ['Order', 'Buyer'], 'heading');
+  named.forEach((key, i) =>
+    sheet
+      .put(`B${NAMES.first + i}`, key, 'label')
+      .put(`C${NAMES.first + i}`, pages.buyers.get(key) ?? '', 'text'),
+  );
+  const column = (letter: string): string =>
+    `${NAMES.sheet}!$${letter}$${NAMES.first}:$${letter}$${NAMES.first + named.length - 1}`;
+  return {
+    sheet: sheet.build(),
+    of: (key) => (named.includes(key) ? `=INDEX(${column('C')},MATCH("${key}",${column('B')},0))&""` : ''),
+  };
+}
+
+/** Rows of a page, those to write in among them; fewer where more stands above. */
+const LINES_ON_A4 = 31;
+function runCard(pages: LivingPages, batch: SeasonBatch, names: Names): SheetModel {
   const sheet = new Builder(`Run ${batch.name}`, {
-    widths: [1, 33, 15, 15, 21, 22, 12],
+    widths: [1, 22, 17, 17, 23, 16, 13, 11],
     hasGridlines: false,
     print: {
       onePage: true,
@@ -144,29 +184,28 @@ function runCard(pages: LivingPages, batch: SeasonBatch): SheetModel {
       footer: `${pages.book.hatchery} · printed ${dayText(pages.plan.plannedOn)}`,
     },
   });
-  sheet.put('B1', `${pages.book.hatchery}: batch ${batch.name}`, 'title').height(1, 30);
-  const orders = pages.rows.shares
-    .filter((share) => share.batch === batch.name)
-    .map((share) => `${many(share.fish)} for ${share.order} on ${dayText(share.on)}`);
-  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}. ${orders.join('; ')}`;
-  sheet.merge('B2:G2', text, 'quiet').height(2, heightFor([text, 105]));
-  let row = parents(pages, sheet, batch, 4);
+  sheet.put('B1', `${pages.book.hatchery}: batch ${batch.name}`, 'title').height(1, HEIGHTS.title);
+  const text = `Water ${formatNumber(pages.reader(batch).number('water'), '0.0')} °C, ${pages.book.preparation}.`;
+  sheet.merge('B2:H2', text, 'quiet').height(2, heightOf(text, 95));
+  const orders = pages.rows.shares.filter((share) => share.batch === batch.name);
+  orders.forEach(({ fish, order, on }, i) =>
+    sheet
+      .merge(`B${3 + i}:D${3 + i}`, `${many(fish)} for ${order} on ${dayText(on)}`, 'quiet')
+      .merge(`E${3 + i}:H${3 + i}`, names.of(order), 'quiet'),
+  );
+  let row = parents(pages, sheet, batch, 3 + Math.max(1, orders.length));
   row = clock(pages, sheet, batch, row);
   const reader = pages.reader(batch);
   const stock = reader.get('stock');
-  section(sheet, row, 'Water before the eggs');
-  sheet
-    .merge(
-      `B${row + 1}:G${row + 1}`,
-      typeof stock === 'number' && stock > 0
-        ? `Air first, read the pH. Trial bucket of 10 L: ${formatNumber(stock, '0.0')} mL of a stock of 5 g/L. All vats of the eggs: first half ${formatNumber(reader.number('halfEggs'), '#,##0.0')} g. Never above pH 8.`
-        : 'Air overnight, read the pH. No dose is planned; the vat decides. Never above pH 8.',
-      'text',
-    )
-    .height(row + 1, 32);
-  row = boxes(sheet, row + 3, Math.max(6, LINES_ON_A4 - row));
+  section(sheet, row, 'Water before the eggs', 'run');
+  const water =
+    typeof stock === 'number' && stock > 0
+      ? `Air first, read the pH. Trial bucket of 10 L: ${formatNumber(stock, '0.0')} mL of a stock of 5 g/L. All vats of the eggs: first half ${formatNumber(reader.number('halfEggs'), '#,##0.0')} g. Never above pH 8.`
+      : 'Air overnight, read the pH. No dose is planned; the vat decides. Never above pH 8.';
+  sheet.merge(`B${row + 1}:H${row + 1}`, water, 'text').height(row + 1, heightOf(water, 82));
+  row = boxes(sheet, row + 3, Math.max(5, LINES_ON_A4 - row), 'run');
   const care = CAUTIONS['HORMONE'] ?? '';
-  sheet.merge(`B${row}:G${row}`, care, 'warning').height(row, heightFor([care, 90]));
+  sheet.merge(`B${row}:H${row}`, care, 'warning').height(row, heightOf(care, 85));
   return large(sheet.build());
 }
 
@@ -193,43 +232,58 @@ function asksOf(pages: LivingPages, stay: BatchStay, batch: SeasonBatch): string
   return `By ${dayText(batch.feedFrom + day)}: ${many(feed)} g of dry feed and ${many(water)} L of new water a day, in parts. Without air act within ${many(of.number('air'))} minutes.`;
 }
 
-function vatCard(pages: LivingPages, stay: BatchStay, batch: SeasonBatch, i: number): SheetModel {
+/** A task's hour on a vat that the batch is in for some days or weeks. */
+const hourOf = (at: number): string => `${dayText(at)} ${timeText(at)}`;
+const TASKS_ON_A5 = 4;
+
+function vatCard(
+  pages: LivingPages,
+  stay: BatchStay,
+  batch: SeasonBatch,
+  { i, names }: { readonly i: number; readonly names: Names },
+): SheetModel {
   const { stage } = stay;
   const vat = pages.book.vats.find(({ name }) => name === stay.vat);
+  const last = lastOf('vat');
   const sheet = new Builder(`Vat card ${i + 1}`, {
-    widths: [1, 16, 10, 10, 10, 20, 10],
+    widths: [1, 24, 9, 9, 10, 22, 10],
     hasGridlines: false,
     print: { onePage: true, landscape: false, paper: 'A5', footer: pages.book.hatchery },
   });
+  const line = (row: number, text: string, letters: number, style: 'text' | 'warning' = 'text'): void => {
+    sheet.merge(`B${row}:${last}${row}`, text, style).height(row, heightOf(text, letters));
+  };
   sheet
     .put('B1', stay.vat, 'title')
-    .height(1, 34)
-    .merge('B2:G2', `Batch ${batch.name} · ${stay.stage} · ${many(vat?.litres ?? NaN)} L`, 'big')
-    .height(2, 28)
-    .merge(
-      'B3:G3',
-      `${many(stay.fish)} in it at the beginning · ${when(half(stay.from))} to ${when(half(stay.to))}`,
-      'text',
-    )
-    .height(3, 30)
-    .merge('B4:G4', `Parents: ${batch.pairs.map((p) => `${p.female} × ${p.male}`).join(', ')}`, 'text')
-    .height(4, 30);
-  const next: readonly string[] = pages.rows.tasks
-    .filter((task) => task.batch === batch.name && task.when >= stay.from - 1 / 24 && task.when <= stay.to)
-    .slice(0, 5)
-    .map((task) => `${when(task.when)}  ${task.what}`);
-  section(sheet, 6, 'Next');
-  next.forEach((text, k) =>
-    sheet.merge(`B${7 + k}:G${7 + k}`, text, 'text').height(7 + k, heightFor([text, 62])),
+    .height(1, HEIGHTS.title)
+    .merge(`B2:${last}2`, `Batch ${batch.name} · ${stay.stage} · ${many(vat?.litres ?? NaN)} L`, 'big')
+    .height(2, 34);
+  line(
+    3,
+    `${many(stay.fish)} in it at the beginning · ${when(half(stay.from))} to ${when(half(stay.to))}. Parents: ` +
+      batch.pairs.map((p) => `${p.female} × ${p.male}`).join(', '),
+    58,
   );
-  const row = 8 + next.length;
+  const next = pages.rows.tasks
+    .filter((task) => task.batch === batch.name && task.when >= stay.from - 1 / 24 && task.when <= stay.to)
+    .slice(0, TASKS_ON_A5);
+  section(sheet, 4, 'Next', 'vat');
+  next.forEach(({ when: at, what, order }, k) => {
+    const [at5, buyer] = [5 + k, names.of(order)];
+    sheet
+      .put(`B${at5}`, hourOf(at), 'result')
+      .merge(`C${at5}:${buyer === '' ? last : 'E'}${at5}`, what, 'text')
+      .height(at5, heightOf(what, buyer === '' ? 41 : 19));
+    if (buyer !== '') sheet.merge(`F${at5}:${last}${at5}`, buyer, 'text');
+  });
+  const row = 6 + next.length;
   const asks = stage === 'eggs' ? undefined : asksOf(pages, stay, batch);
-  if (asks) sheet.merge(`B${row}:G${row}`, asks, 'text').height(row, heightFor([asks, 46]));
-  sheet
-    .merge(`B${row + 1}:G${row + 1}`, AIR_GONE, 'warning')
-    .height(row + 1, heightFor([AIR_GONE, 54]))
-    .height(row, asks ? heightFor([asks, 46]) : 6);
-  boxes(sheet, row + 3, 9);
+  sheet.height(row - 1, 8);
+  if (asks) line(row, asks, 60);
+  else sheet.height(row, 4);
+  line(row + 1, AIR_GONE, 62, 'warning');
+  sheet.height(row + 2, 8);
+  boxes(sheet, row + 3, asks ? 6 : 8, 'vat');
   return large(sheet.build());
 }
 
@@ -242,17 +296,23 @@ export function cardsWorkbook(
     .map(({ name }) => name),
 ): WorkbookModel {
   const pages = new LivingPages(book, plan);
-  const chosen = plan.batches.filter(({ name }) => batches.includes(name));
+  const chosen = pages.plan.batches.filter(({ name }) => batches.includes(name));
   let cards = 0;
+  const names = namesOf(pages, [
+    ...new Set(pages.rows.shares.flatMap(({ batch, order }) => (batches.includes(batch) ? [order] : []))),
+  ]);
   return calculate(
     {
       title: `${book.hatchery}: cards, ${momentText(plan.plannedOn)}`,
-      sheets: chosen.flatMap((batch) => [
-        runCard(pages, batch),
-        ...plan.stays
-          .filter((stay) => stay.batch === batch.name)
-          .map((stay) => vatCard(pages, stay, batch, cards++)),
-      ]),
+      sheets: [
+        ...chosen.flatMap((batch) => [
+          runCard(pages, batch, names),
+          ...plan.stays
+            .filter((stay) => stay.batch === batch.name)
+            .map((stay) => vatCard(pages, stay, batch, { i: cards++, names })),
+        ]),
+        ...(names.sheet ? [names.sheet] : []),
+      ],
       names: [],
     },
     plan.plannedOn,

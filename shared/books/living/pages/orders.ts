@@ -5,6 +5,8 @@ import type { BookedOrder } from '../../../season/orderBook';
 import type { OrderPlan } from '../../../season/types';
 import { colourVerdicts, verdictOfShare } from '../workings/verdicts';
 import type { LivingPages } from '../context';
+import { keyNumbered } from '../../../season/orderKeys';
+import { freeNumber } from '../keyed';
 import { HEAD } from '../layout';
 
 const maybe = (n: number | undefined): Content => n ?? {};
@@ -21,13 +23,20 @@ function verdictFormula(pages: LivingPages, row: number): string {
   const { orders, promises } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const changed = promises.there('changed', promises.first + row - orders.first);
-  return `=IF(${here('order')}="","",IF(${here('cancelled')}="yes","cancelled",IF(ISERROR(${here('expected')}),"not calculated here",IF(AND(${here('number')}>0,${here('delivered')}>=${here('number')}),"✓ handed over",IF(${changed}<>"",${changed},IF(ISNUMBER(${here('certainty')}),${verdictOfShare(here('certainty'))},"plan again"))))))`;
+  return `=IF(${here('number')}="","",IF(${here('cancelled')}="yes","cancelled",IF(ISERROR(${here('expected')}),"not calculated here",IF(AND(${here('number')}>0,${here('delivered')}>=${here('number')}),"✓ handed over",IF(${changed}<>"",${changed},IF(ISNUMBER(${here('certainty')}),${verdictOfShare(here('certainty'))},"plan again"))))))`;
 }
+
+/** The name of the buyer; nothing where only a key was typed. */
+const buyerOf = ({ buyers }: LivingPages, { name }: BookedOrder): Content => {
+  const buyer = buyers.get(name);
+  return buyer === undefined || buyer === name ? {} : buyer;
+};
 
 const yes = (is: boolean | undefined): Content => (is ? 'yes' : {});
 /** What was typed of an order; open lines hold nothing. */
-const typed = (order: BookedOrder | undefined) => ({
-  order: order?.name ?? {},
+const typed = (pages: LivingPages, order: BookedOrder | undefined, spare: string) => ({
+  order: order?.name ?? spare,
+  buyer: order ? buyerOf(pages, order) : {},
   product: order?.product ?? {},
   number: maybe(order?.number),
   grams: maybe(order?.grams),
@@ -37,22 +46,22 @@ const typed = (order: BookedOrder | undefined) => ({
   cancelled: yes(order?.cancelled),
 });
 
-function contents(pages: LivingPages, order: BookedOrder | undefined, row: number) {
+function contents(pages: LivingPages, order: BookedOrder | undefined, row: number, spare: string) {
   const { orders, shares, log, promises } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const plan = order && planOf(pages, order);
   const heavy = promises.there('heavy', promises.first + row - orders.first);
   const delivered = `SUMIFS(${log.range('number')},${log.range('order')},${here('order')},${log.range('what')},"sold")`;
   return {
-    ...typed(order),
-    delivered: `=IF(${here('order')}="","",${delivered})`,
-    expected: `=IF(${here('order')}="","",${here('delivered')}+SUMIFS(${shares.range('handOver')},${shares.range('order')},${here('order')}))`,
+    ...typed(pages, order, spare),
+    delivered: `=IF(${here('number')}="","",${delivered})`,
+    expected: `=IF(${here('number')}="","",${here('delivered')}+SUMIFS(${shares.range('handOver')},${shares.range('order')},${here('order')}))`,
     promise: maybe(plan?.promise),
     hope: maybe(plan?.hope),
     certainty: maybe(plan?.certainty),
     verdict: verdictFormula(pages, row),
-    heavy: `=IF(${here('order')}="","",IF(N(${heavy})>0,${heavy},""))`,
-    sales: `=IF(OR(${here('order')}="",${here('cancelled')}="yes"),0,MIN(${here('number')},${here('expected')})*${here('price')})`,
+    heavy: `=IF(${here('number')}="","",IF(N(${heavy})>0,${heavy},""))`,
+    sales: `=IF(OR(${here('number')}="",${here('cancelled')}="yes"),0,MIN(${here('number')},${here('expected')})*${here('price')})`,
   };
 }
 
@@ -63,17 +72,22 @@ export function ordersSheet(pages: LivingPages): SheetModel {
     'orders',
     'Orders',
     'Numbers, dates and prices move the book at once; the verdict says when to plan again. ' +
-      'New orders go into the open lines.',
+      'New orders go into the open lines. Other sheets name an order by its key, never its buyer.',
     {
       widths: [2, ...orders.widths],
       tab: '12454F',
-      freeze: { rows: HEAD, columns: 2 },
+      freeze: { rows: HEAD, columns: 3 },
       print: { titleRows: [HEAD, HEAD] },
     },
   );
   orders.headings(sheet, 44);
+  const free = freeNumber(pages.book, pages.typed) - pages.book.orders.length;
   for (let i = 0; i < orders.lines; i++)
-    orders.line(sheet, orders.first + i, contents(pages, pages.book.orders[i], orders.first + i));
+    orders.line(
+      sheet,
+      orders.first + i,
+      contents(pages, pages.book.orders[i], orders.first + i, keyNumbered(free + i)),
+    );
   sheet.table({ name: 'season_orders', range: orders.area });
   colourVerdicts(sheet, orders.own('verdict'), orders.here('verdict', orders.first));
   const guard = (key: keyof typeof orders.letters) => orders.own(key);
@@ -113,7 +127,7 @@ export function ordersSheet(pages: LivingPages): SheetModel {
       message: 'yes or no; empty is no.',
     });
   sheet.merge(
-    `B${orders.last + 2}:Q${orders.last + 2}`,
+    `B${orders.last + 2}:R${orders.last + 2}`,
     `Odds and verdicts are those of the day of planning: ${Object.values(VERDICT_LOOKS)
       .filter(({ from }) => from > 0)
       .map(({ shape, word, from }) => `${shape} ${word} from ${Math.round(from * 100)} %`)
@@ -140,7 +154,7 @@ export function promisesSheet(pages: LivingPages): SheetModel {
     const now = (key: keyof typeof orders.letters): string => orders.there(key, orders.first + i);
     const of = `(${shares.range('order')}=${here('order')})`;
     promises.line(sheet, row, {
-      order: `=IF(${now('order')}="","",${now('order')})`,
+      order: `=IF(${now('number')}="","",${now('order')})`,
       product: order?.product ?? {},
       number: maybe(order?.number),
       grams: maybe(order?.grams),

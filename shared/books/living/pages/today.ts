@@ -11,6 +11,9 @@ import { stillWater } from '../workings/stillWater';
 import { VERDICT_STYLE } from '../workings/verdicts';
 
 const LAST = 'J';
+/** Whom a task is for, and the line of the task list it stands in. */
+const BUYER = 'J';
+const LINE = 'K';
 const WIDTH = 140;
 const LINES = { today: 10, tomorrow: 8, vats: 12, orders: 8, findings: 8 } as const;
 const BOXES = 4;
@@ -81,7 +84,7 @@ function work(
   section(sheet, from, title);
   for (let k = 0; k < lines; k++) {
     const row = from + 1 + k;
-    const at = `$J${row}`;
+    const at = `$${LINE}${row}`;
     const of = (cell: string, otherwise = '""'): string => `=IF(ISNUMBER(${at}),${cell},${otherwise})`;
     sheet
       .put(`B${row}`, of(`ROUND(MOD(${tasks.lookup('when', at)},1)*1440,0)/1440`), 'cell', {
@@ -96,13 +99,14 @@ function work(
       .put(`H${row}`, of(calendar.lookup('amount', at)), 'cell', { format: '#,##0.##' })
       .put(`I${row}`, of(`${calendar.lookup('unit', at)}&""`), 'text')
       .put(
-        `J${row}`,
+        `${LINE}${row}`,
         k === 0
           ? `=IFERROR(MATCH(1,${tasks.range(which)},0),"")`
-          : `=IF(ISNUMBER(J${row - 1}),IFERROR(MATCH(1+${tasks.lookup(which, `J${row - 1}`)},${tasks.range(which)},0),""),"")`,
+          : `=IF(ISNUMBER(${LINE}${row - 1}),IFERROR(MATCH(1+${tasks.lookup(which, `${LINE}${row - 1}`)},${tasks.range(which)},0),""),"")`,
         'quiet',
         { format: '"line "0' },
       )
+      .put(`${BUYER}${row}`, of(`${calendar.lookup('buyer', at)}&""`), 'text')
       .height(row, 28);
   }
   const more = `MAX(0,MAX(${tasks.range(which)})-${lines})`;
@@ -258,19 +262,18 @@ function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
     .sort(([, a], [, b]) => a.due - b.due)
     .slice(0, LINES.orders);
   section(sheet, from, 'Next orders');
-  sheet
-    .row(
-      `B${from + 1}`,
-      ['Due', 'Order', '', 'Fish', 'Now expected', 'Promise', 'Hope for', 'Verdict'],
-      'heading',
-    )
-    .merge(`C${from + 1}:D${from + 1}`, 'Order', 'heading');
+  sheet.row(
+    `B${from + 1}`,
+    ['Due', 'Order', 'Buyer', 'Fish', 'Now expected', 'Promise', 'Hope for', 'Verdict'],
+    'heading',
+  );
   shown.forEach(([i], k) => {
     const row = from + 2 + k;
     const of = (key: keyof typeof o.letters): string => `=${o.there(key, o.first + i)}`;
     sheet
       .put(`B${row}`, of('due'), 'cell', { format: 'ddd d mmm' })
-      .merge(`C${row}:D${row}`, of('order'), 'label')
+      .put(`C${row}`, of('order'), 'label')
+      .put(`D${row}`, `${of('buyer')}&""`, 'text')
       .put(`E${row}`, of('number'), 'cell', { format: WHOLE })
       .put(`F${row}`, of('expected'), 'result', { format: WHOLE })
       .put(`G${row}`, of('promise'), 'cell', { format: WHOLE })
@@ -335,7 +338,7 @@ export function todaySheet(pages: LivingPages): SheetModel {
     pages.fx('={hatchery}&": today and tomorrow"'),
     'Follows the day. Tick what is done on Calendar, write what was counted on Counts.',
     {
-      widths: [2, 14, 9, 12, 14, 14, 26, 13, 18, 9],
+      widths: [2, 14, 9, 18, 14, 14, 22, 13, 16, 15, 8],
       tab: '12454F',
       print: { onePage: true, landscape: false },
     },

@@ -47,16 +47,34 @@ const booked = (batch: SeasonBatch, state: SeasonBatch['state'], stays: BookPlan
     .map(({ vat, stage, from, to }) => ({ vat, stage, from, to })),
 });
 
+/** Names that were given, with the nights of those still planned; the highest that anything typed mentions. */
+function earlierOf({ batches }: BookPlan, typed: BookRead['typed'] | undefined): readonly object[] {
+  const mentioned = [...(typed?.log ?? []), ...(typed?.calendar ?? [])]
+    .flatMap(({ batch, note }) => [batch, note])
+    .flatMap((text) => [...String(text ?? '').matchAll(/\bB(\d{1,6})\b/g)].map(([, n]) => Number(n)));
+  const last = Math.max(0, ...mentioned);
+  return [
+    ...batches
+      .filter(({ state, stripAt }) => state === 'planned' && Number.isFinite(stripAt))
+      .map(({ name, stripAt }) => ({ name, stripOn: Math.floor(stripAt) })),
+    ...(last > 0 ? [{ name: `B${last}` }] : []),
+  ];
+}
+
 /**
  * What readOrderBook checks for planning on `today`: everything typed, and the batches that no longer move as
  * full lines. What may still move is left out; the planner finds it anew.
  */
-export function asOf({ input, plan }: Pick<BookRead, 'input' | 'plan'>, today: number): BookInput {
+export function asOf(
+  { input, plan, typed }: Pick<BookRead, 'input' | 'plan'> & Partial<Pick<BookRead, 'typed'>>,
+  today: number,
+): BookInput {
   const leads = input.leadDays as Readonly<Record<'hormone', Entry>> | undefined;
   const lead = numberIn(leads?.hormone) ?? 0;
   return {
     ...input,
     plannedOn: today,
+    earlier: earlierOf(plan, typed),
     batches: plan.batches.flatMap((batch) => {
       const state = stateOn(batch, today, lead);
       return state === 'planned' ? [] : [booked(batch, state, plan.stays)];

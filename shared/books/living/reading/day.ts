@@ -8,6 +8,7 @@ import { BATCH_STATES } from '../../../season/types';
 import { addressOf } from '../../../sheet/formula/address';
 import { isMomentCell } from '../../../units/dates';
 import * as columns from '../columns';
+import { withBuyer } from '../keyed';
 import { SHEETS } from '../layout';
 import type { SheetKey } from '../layout';
 import type { ColumnsOf } from '../table';
@@ -35,6 +36,7 @@ export interface CellChange {
 export interface BookTask {
   readonly batch: string;
   readonly task: TaskKey | undefined;
+  /** The key of its order; '' for work of the batch as a whole. */
   readonly order: string;
   readonly at: number;
   readonly what: string;
@@ -76,6 +78,9 @@ export interface DayGrowth {
   readonly rearingDays: number;
 }
 export interface DayOrder {
+  /** What other sheets call it; the name of its buyer in books that know no keys. */
+  readonly key: string;
+  /** Of the buyer; the key where no name stands there. */
   readonly name: string;
   readonly due: number | undefined;
   readonly number: number;
@@ -167,19 +172,25 @@ export function linesUnder<K extends string>(
 
 const TASK_OF = new Map(Object.entries(TASKS).map(([key, { at }]) => [at.label, key as TaskKey] as const));
 
-function tasksOf(calendar: DaySheet | undefined, list: DaySheet | undefined): BookTask[] {
+function tasksOf(
+  calendar: DaySheet | undefined,
+  list: DaySheet | undefined,
+  orders: readonly DayOrder[],
+): BookTask[] {
+  const buyers = new Map(orders.map(({ key, name }) => [key, name]));
   const about = linesUnder(list, columns.TASK_LIST, 'task');
   return linesUnder(calendar, columns.CALENDAR, 'what').flatMap((line, i): BookTask[] => {
     const [date, hour] = [line.at('date'), number(line.at('hour')) ?? 0];
     const tick = line.address('done');
+    const order = text(about[i]?.at('order'));
     if (!isMomentCell(date) || tick === undefined || !isFilled(line.at('what'))) return [];
     return [
       {
         batch: text(line.at('batch')),
         task: TASK_OF.get(text(about[i]?.at('task'))),
-        order: text(about[i]?.at('order')),
+        order,
         at: Math.floor(date) + (hour % 1),
-        what: text(line.at('what')),
+        what: withBuyer(text(line.at('what')), order, buyers.get(order) ?? ''),
         amount: number(line.at('amount')),
         unit: text(line.at('unit')),
         isDone: isFilled(line.at('done')),
@@ -267,15 +278,18 @@ const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): 
   return linesUnder(sheet, columns.ORDERS, 'order').flatMap((line): DayOrder[] => {
     const wanted = number(line.at('number'));
     if (!isFilled(line.at('order')) || wanted === undefined) return [];
+    const key = text(line.at('order'));
     return [
       {
-        name: text(line.at('order')),
+        key,
+        // Books written before keys know an order by its buyer alone.
+        name: text(line.at('buyer')) || key,
         due: number(line.at('due')),
         number: wanted,
         delivered: number(line.at('delivered')) ?? 0,
         expected: number(line.at('expected')),
         promise: number(line.at('promise')),
-        planned: planned.get(text(line.at('order'))),
+        planned: planned.get(key),
         isCancelled: /^(yes|oui|true|1)$/i.test(text(line.at('cancelled'))),
       },
     ];
@@ -314,15 +328,16 @@ export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay 
       : [],
   );
   const stays = staysOf(sheet('vats'), sheet('today'));
+  const orders = ordersOf(sheet('orders'), sheet('promises'));
   return {
     suffix,
-    tasks: tasksOf(sheet('calendar'), sheet('tasks')),
+    tasks: tasksOf(sheet('calendar'), sheet('tasks'), orders),
     // Lines of the second table have moments where the first has vats' water.
     vats: [...new Set([...vats.filter(Boolean), ...stays.map(({ vat }) => vat)])],
     stays,
     batches: batchesOf(sheet('batches'), sheet('counts')),
     growth: growthOf(sheet('figures')),
-    orders: ordersOf(sheet('orders'), sheet('promises')),
+    orders,
     log: factsOf(sheet('counts')),
     females: [
       ...new Set(

@@ -1,4 +1,3 @@
-// Long: one reader for each sheet of the book, side by side with its columns.
 // Long: a book read back, table by table.
 import type { Cell } from '../../../base/values';
 import { isError } from '../../../base/values';
@@ -7,6 +6,9 @@ import type { Verdict } from '../../../maths/verdict';
 import { VAT_STAGES } from '../../../season/stages';
 import { BATCH_STATES } from '../../../season/types';
 import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../../season/types';
+import { planUnder, typedUnder } from '../keyed';
+import type { OrderLine, OrderLines } from './orderLines';
+import { orderLinesOf } from './orderLines';
 import { figuresOf, spreadsOf } from './readFigures';
 import type { BookInput } from './readFigures';
 import { dayOf, isYes, numberIn, setupOf, textIn } from './sheetReading';
@@ -123,9 +125,10 @@ function endsBefore(
 
 interface Sheets {
   readonly at: (key: SheetKey) => ReadSheet;
+  readonly orders: OrderLines;
 }
 const tableOf = <K extends string>(
-  { at }: Sheets,
+  { at }: Pick<Sheets, 'at'>,
   sheet: SheetKey,
   of: ColumnsOf<K>,
   key: NoInfer<K>,
@@ -134,11 +137,16 @@ const tableOf = <K extends string>(
 
 const numberOr = (value: Entry, otherwise: number): number => numberIn(value) ?? otherwise;
 
-function ordersOf(sheets: Sheets) {
-  return tableOf(sheets, 'orders', columns.ORDERS, 'order');
-}
-const orderInput = (line: ReturnType<typeof ordersOf>[number]) => ({
-  name: textIn(line.order),
+/** Every text of another sheet that may name an order. */
+const mentionsOf = (sheets: Pick<Sheets, 'at'>): unknown[] => [
+  ...tableOf(sheets, 'shares', columns.SHARES, 'order').map(({ order }) => order),
+  ...tableOf(sheets, 'tasks', columns.TASK_LIST, 'order').map(({ order }) => order),
+  ...(linesOf(sheets.at('counts'), columns.LOG, 'what') ?? []).flatMap(({ line }) => [line.order, line.note]),
+  ...tableOf(sheets, 'money', columns.BOOKED, 'order').map(({ order }) => order),
+];
+const orderInput = (line: OrderLine) => ({
+  key: line.key,
+  name: line.name,
   product: line.product,
   number: line.number,
   grams: line.grams,
@@ -181,7 +189,7 @@ const countsOf = (log: readonly Log[]): SeasonBatch['counts'] =>
         ]
       : [],
   );
-const eventsOf = (log: readonly Log[]): SeasonBatch['events'] =>
+const eventsOf = (log: readonly Log[], { nameOf }: OrderLines): SeasonBatch['events'] =>
   log.flatMap((line) =>
     line.what !== undefined && line.what !== 'counted' && numberIn(line.at) !== undefined
       ? [
@@ -189,7 +197,7 @@ const eventsOf = (log: readonly Log[]): SeasonBatch['events'] =>
             at: numberOr(line.at, 0),
             kind: line.what as SeasonBatch['events'][number]['kind'],
             number: numberOr(line.number, 0),
-            order: textIn(line.order) || undefined,
+            order: nameOf(textIn(line.order)) || undefined,
             paid: numberIn(line.paid),
             note: textIn(line.note) || undefined,
           },
@@ -278,7 +286,7 @@ function batchesOf(sheets: Sheets): SeasonBatch[] {
       leavesOn: number('leaves'),
       counts: [...counts, ...more].sort((a, b) => a.at - b.at),
       ...weighedOf(by(fry)[0]),
-      events: eventsOf(by(log)),
+      events: eventsOf(by(log), sheets.orders),
       alive: undefined,
     };
   });
@@ -290,7 +298,7 @@ function allocationsOf(sheets: Sheets, batches: readonly SeasonBatch[]): Allocat
     const feeding = numberOr(share.part, 0) * (batch?.feeding ?? 0);
     return {
       batch: textIn(share.batch),
-      order: textIn(share.order),
+      order: sheets.orders.nameOf(textIn(share.order)),
       on: numberOr(share.on, NaN),
       ageDays: numberOr(share.age, NaN),
       grams: numberOr(share.gramsThen, NaN),
@@ -344,7 +352,7 @@ function findingsOf({ values }: ReadSheet): PlanFinding[] {
 
 function planOf(sheets: Sheets, plannedOn: number): BookPlan {
   const batches = batchesOf(sheets);
-  const orders = ordersOf(sheets);
+  const orders = sheets.orders.lines;
   const today = sheets.at('today');
   const money = sheets.at('money');
   const gain = numberIn(beside(money, ODDS.gain, 2));
@@ -357,7 +365,7 @@ function planOf(sheets: Sheets, plannedOn: number): BookPlan {
     stays: staysOf(sheets),
     orders: orders.flatMap((line) => {
       const certainty = numberIn(line.certainty);
-      const name = textIn(line.order);
+      const { name } = line;
       if (certainty === undefined) return [];
       return [
         {
@@ -427,7 +435,7 @@ function inputOf(sheets: Sheets): BookInput {
   const figures = figuresOf(sheets.at('figures'));
   return {
     ...setupOf(sheets.at('setup')),
-    orders: ordersOf(sheets).map(orderInput),
+    orders: sheets.orders.lines.map(orderInput),
     vats: vatsOf(sheets),
     females: tableOf(sheets, 'brood', columns.FEMALES, 'female')
       .filter((f) => typeof f.kilograms === 'number')
@@ -443,7 +451,7 @@ function inputOf(sheets: Sheets): BookInput {
         what: textIn(b.what) || 'paid',
         amount: b.amount,
         ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
-        ...(textIn(b.order) ? { order: textIn(b.order) } : {}),
+        ...(textIn(b.order) ? { order: sheets.orders.nameOf(textIn(b.order)) } : {}),
       })),
     assumptions: figures,
     spreads: spreadsOf(sheets.at('figures'), figures),
@@ -459,7 +467,13 @@ export function readBook(sheets: readonly ReadSheet[], suffix: string): BookRead
       `There is no sheet “${SHEETS[key]}${suffix}” in this workbook. The book needs it to be planned again.`,
   );
   if (missing.length > 0) return { kind: 'unreadable', faults: missing };
-  const found: Sheets = { at: (key) => sheetOf(key) ?? { name: '', values: [] } };
+  const at: Sheets['at'] = (key) => sheetOf(key) ?? { name: '', values: [] };
+  const all = linesOf(at('orders'), columns.ORDERS, 'order') ?? [];
+  const orders = orderLinesOf(
+    all.map(({ line }) => line),
+    mentionsOf({ at }),
+  );
+  const found: Sheets = { at, orders };
   const needed = [
     ['orders', columns.ORDERS, 'order'],
     ['batches', columns.BATCHES, 'batch'],
@@ -478,8 +492,11 @@ export function readBook(sheets: readonly ReadSheet[], suffix: string): BookRead
     };
   const input = inputOf(found);
   const plannedOn = dayOf(input.plannedOn as Entry) ?? 0;
-  const plan = planOf(found, plannedOn);
-  return { kind: 'read', input, plan, typed: typedOf(found), missing: missingOf(plan, suffix) };
+  const byKey = new Map(orders.lines.map(({ key, name }) => [key, name]));
+  const read = planOf(found, plannedOn);
+  const plan = { ...read, findings: planUnder(read, byKey).findings };
+  const typed = typedUnder(typedOf(found), orders.keys);
+  return { kind: 'read', input, plan, typed, missing: missingOf(plan, suffix) };
 }
 
 /** Batches whose vats are still told but whose own line was deleted. */

@@ -4,6 +4,7 @@ import {
   BooleanNumber,
   BorderStyleTypes,
   HorizontalAlign,
+  STYLE_KEYS,
   VerticalAlign,
   WrapStrategy,
 } from '@univerjs/core';
@@ -36,11 +37,11 @@ export type FormatPart = Pick<
   'format' | 'setFormat' | 'border' | 'setBorder' | 'autofitColumns' | 'merges' | 'merge' | 'unmerge'
 >;
 
-/**
- * A style of the engine with our mark for cells that stay open in a protected sheet; the engine keeps and
- * copies it like any other.
- */
+/** A style of the engine with our mark for cells that stay open in a protected sheet. */
 export type Style = IStyleData & { isOpen?: 1 | null };
+/** What is no key of a look the engine drops with the first change of the cell: ours is one too. */
+const OPEN_KEY = 'isOpen' satisfies keyof Style;
+if (!(STYLE_KEYS as readonly string[]).includes(OPEN_KEY)) (STYLE_KEYS as unknown as string[]).push(OPEN_KEY);
 
 const PIXELS_PER_POINT = 4 / 3;
 const HORIZONTAL: Partial<Record<HorizontalAlignment, HorizontalAlign>> = {

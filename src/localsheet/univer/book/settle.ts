@@ -5,6 +5,7 @@ import {
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
+  SetFormulaCalculationStopMutation,
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import type { Engine } from '../engine';
@@ -22,13 +23,17 @@ const LONGEST = 60_000;
 export class Settling {
   private pending: ReturnType<typeof setTimeout> | undefined;
   private isRunning = false;
+  private isStopping = false;
+  /** The next calculation began before the one that was stopped has said that it ended. */
+  private isBegunAnew = false;
   private waiters: (() => void)[] = [];
 
   constructor(engine: Engine) {
     const commands = engine.injector.get(ICommandService);
     const dirty = engine.injector.get(IActiveDirtyManagerService);
     commands.onCommandExecuted(({ id, params }, options) => {
-      if (id === SetFormulaCalculationStartMutation.id) this.isRunning = true;
+      if (id === SetFormulaCalculationStartMutation.id) this.started();
+      else if (id === SetFormulaCalculationStopMutation.id) this.isStopping = true;
       else if (id === SetFormulaCalculationResultMutation.id) this.finished(false);
       else if (id === SetFormulaCalculationNotificationMutation.id)
         this.notified(
@@ -44,6 +49,11 @@ export class Settling {
     });
   }
 
+  private started(): void {
+    this.isRunning = true;
+    this.isBegunAnew = this.isStopping;
+  }
+
   private expect(): void {
     clearTimeout(this.pending);
     this.pending = setTimeout(() => {
@@ -57,8 +67,12 @@ export class Settling {
   }
 
   private notified(state: FormulaExecutedStateType | undefined): void {
-    // Stopped because something changed meanwhile: it begins again in a moment.
-    if (state !== undefined) this.finished(state === FormulaExecutedStateType.STOP_EXECUTION);
+    if (state === undefined) return;
+    const { isBegunAnew } = this;
+    this.isStopping = false;
+    this.isBegunAnew = false;
+    // Stopped because something changed meanwhile: it has begun again, or does in a moment.
+    if (!isBegunAnew) this.finished(state === FormulaExecutedStateType.STOP_EXECUTION);
   }
 
   private finished(isStopped: boolean): void {

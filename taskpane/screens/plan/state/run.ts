@@ -73,7 +73,12 @@ function amountOf(pages: LivingPages, { task, batch, order }: TaskLine): string 
   return typeof value === 'number' ? `${telling(value)} ${unit}`.trim() : '';
 }
 const momentsOf = (pages: LivingPages): Moment[] =>
-  pages.rows.tasks.map((task) => ({ at: task.when, what: task.what, amount: amountOf(pages, task) }));
+  pages.rows.tasks.map((task) => ({
+    at: task.when,
+    // One order alone: its buyer says which.
+    what: task.what.replace(/^O\d+(?=:)/, (key) => pages.buyers.get(key) ?? key),
+    amount: amountOf(pages, task),
+  }));
 
 const HOURS = [
   ['Inject', 'inject'],

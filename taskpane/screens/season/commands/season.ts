@@ -155,7 +155,12 @@ export const duplicateOrder: Command<number> = {
     if (!row) return state;
     return withNewRow(
       state,
-      { ...row, id: freshId(orders), texts: { ...row.texts, name: unusedName(row.texts.name, orders) } },
+      {
+        ...row,
+        key: undefined,
+        id: freshId(orders),
+        texts: { ...row.texts, name: unusedName(row.texts.name, orders) },
+      },
       place + 1,
     );
   },

@@ -9,6 +9,8 @@ import { ORDER_KEYS, SEASON_FIELDS } from './fields';
 export interface OrderRow {
   /** Stays with the row when rows before it come and go. */
   readonly id: number;
+  /** What the sheets of its book call it; a new order gets one when it is planned. */
+  readonly key?: string | undefined;
   readonly texts: Readonly<Record<OrderKey, string>>;
   readonly forBreeding: boolean;
   /** The buyer no longer wants it; it stays in the book. */
@@ -77,8 +79,13 @@ const hourGiven = given;
 const shareGiven = (text: string): string | undefined =>
   /^\s*\d{2}([.,]\d+)?\s*$/.test(text) ? `${text.trim()} %` : given(text);
 
-export function orderInput({ texts, forBreeding, cancelled = false }: OrderRow): Tree {
-  return { ...Object.fromEntries(ORDER_KEYS.map((key) => [key, given(texts[key])])), forBreeding, cancelled };
+export function orderInput({ key: own, texts, forBreeding, cancelled = false }: OrderRow): Tree {
+  return {
+    ...(own === undefined ? {} : { key: own }),
+    ...Object.fromEntries(ORDER_KEYS.map((key) => [key, given(texts[key])])),
+    forBreeding,
+    cancelled,
+  };
 }
 
 const entryOf = (kind: string, text: string): unknown =>
@@ -137,6 +144,7 @@ function orderRow(order: unknown, id: number): OrderRow {
   ) as Record<OrderKey, string>;
   return {
     id,
+    ...(typeof tree.key === 'string' ? { key: tree.key } : {}),
     texts: { ...texts, product: texts.product || 'fry' },
     forBreeding: tree.forBreeding === true,
     cancelled: tree.cancelled === true,
@@ -196,7 +204,7 @@ export function formOfInput(input: unknown, today: number): SeasonForm {
     daysOff: asList(at(tree, 'staff.daysOff')).map(dayText).join('\n'),
     batches: asList(tree.batches).map(asTree),
     kept: Object.fromEntries(
-      ['assumptions', 'spreads', 'eggShares', 'seed', 'booked']
+      ['assumptions', 'spreads', 'eggShares', 'seed', 'booked', 'earlier']
         .filter((key) => tree[key] !== undefined)
         .map((key) => [key, tree[key]]),
     ),

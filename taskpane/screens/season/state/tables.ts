@@ -213,6 +213,12 @@ const orderOf = ({ at }: FoundLine, id: number): OrderRow => ({
   forBreeding: /^(yes|y|oui|true)$/i.test(textIn(at('forBreeding'))),
   cancelled: /^(yes|y|oui|true)$/i.test(textIn(at('cancelled'))),
 });
+/** An order keeps the key it had under its name. */
+function withKey(row: OrderRow, { orders }: SeasonForm): OrderRow {
+  const nameOf = ({ texts }: OrderRow): string => texts.name.trim().toLowerCase();
+  const key = orders.find((old) => old.key !== undefined && nameOf(old) === nameOf(row))?.key;
+  return key === undefined ? row : { ...row, key };
+}
 const vatRow = ({ at }: FoundLine): (string | undefined)[] => {
   const [from, until] = [dayIn(at('outFrom')), dayIn(at('outUntil'))];
   const holds = plain(at('holds'));
@@ -246,7 +252,7 @@ export function readTables(grid: TablesGrid, form: SeasonForm): ReadTables | und
   return {
     form: {
       ...form,
-      orders: found.orders.lines.map((line, i) => orderOf(line, i + 1)),
+      orders: found.orders.lines.map((line, i) => withKey(orderOf(line, i + 1), form)),
       lists: {
         vats: linesText(found.vats.lines.map(vatRow)),
         females: linesText(found.females.lines.map((line) => fishRow(line, true))),

@@ -1,6 +1,7 @@
 // Long: one screen from top to bottom.
 import type { BookChange } from '../../../../shared/books/engine';
 import { preparationNamed } from '../../../../shared/families/preparations';
+import { calledOf } from '../../../../shared/season/orderKeys';
 import type { OrderPlan, SeasonPlan } from '../../../../shared/season/types';
 import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/verdict';
 import type { Verdict } from '../../../../shared/maths/verdict';
@@ -118,7 +119,7 @@ const orderView = (planned: OrderPlan): VNode => {
     h(
       'h4',
       {},
-      order.name,
+      calledOf(order),
       ' ',
       order.cancelled ? h('span', { class: 'hint' }, 'cancelled') : verdictWord(verdict),
     ),
@@ -305,7 +306,7 @@ function moneyView({ money: accounts, cash, odds }: SeasonPlan, how: PictureWord
 /** Ten seasons of each order still open: how often the whole order comes, and how far the others fall short. */
 const seasonsView = ({ orders }: SeasonPlan, how: PictureWords): Child => {
   const open = orders.flatMap(({ order, seasons }) =>
-    seasons && !order.cancelled ? [{ name: order.name, wanted: order.number, seasons }] : [],
+    seasons && !order.cancelled ? [{ name: calledOf(order), wanted: order.number, seasons }] : [],
   );
   return open.length > 0 && dotsPicture({ orders: open.slice(0, MOST_DOTTED) }, how);
 };

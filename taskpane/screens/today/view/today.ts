@@ -1,4 +1,5 @@
 // Long: one screen from top to bottom.
+import { calledOf } from '../../../../shared/season/orderKeys';
 import { timeText } from '../../../../shared/units/dates';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
@@ -264,8 +265,8 @@ const offView = (day: Day, book: BookDay, scene: Scene): Child => {
   const orders = book.orders.filter(isShort(state.now));
   const said = [
     ...(day.overdue.length > 0 ? [today.late(day.overdue.length)] : []),
-    ...orders.map(({ name, expected = 0, planned = 0 }) =>
-      today.offOrder(name, grouped(expected), grouped(planned)),
+    ...orders.map(({ key, name, expected = 0, planned = 0 }) =>
+      today.offOrder(calledOf({ key, name }), grouped(expected), grouped(planned)),
     ),
     ...(book.broken ? [today.offChecks(book.broken)] : []),
   ];

@@ -67,6 +67,15 @@ export interface CardContext {
   readonly text: (key: string) => string;
   /** Grams of one fish of this vat today, as the season's book plans it. */
   readonly planned?: number;
+  /** The fish of this vat by the season's book. */
+  readonly fish?: VatFish;
+}
+export interface VatFish {
+  readonly alive: number | undefined;
+  /** Whole days since the hatch, this morning. */
+  readonly age: number;
+  /** First full day of food, in days since the hatch. */
+  readonly food: number;
 }
 export interface Card {
   readonly fields: readonly CardField[];
@@ -159,20 +168,58 @@ const sameDay = (a: number, b: number): boolean => Math.floor(a) === Math.floor(
 const sum = (list: readonly { readonly value: number }[]): number =>
   list.reduce((all, { value }) => all + value, 0);
 
+const TONES: Readonly<Record<string, CardAnswer['tone']>> = { usual: 'plain', look: 'warning', act: 'bad' };
+interface DeadToday {
+  readonly alive: number;
+  readonly age: number;
+  readonly food: number | null;
+  readonly today: number;
+  readonly yesterday: number | undefined;
+}
+/** Usual for that age, or a reason to worry: what the function says, in the words of the pane. */
+function deadVerdict(
+  { alive, age, food, today, yesterday }: DeadToday,
+  { says }: Words['vat'],
+): Pick<CardAnswer, 'small' | 'tone'> {
+  const cells = call('DEATHS.EXPECTED', [alive, age, today, yesterday ?? null, food]);
+  const refusal = refused(cells);
+  if (refusal) return refusal;
+  const [from, to, share, code] = cells;
+  return {
+    small: [
+      says.deadVerdict[code === 'look' || code === 'act' ? code : 'usual'],
+      `${says.deadShare(percent(share ?? null))}; ${says.deadUsual(many(from), many(to), age)}`,
+    ],
+    tone: TONES[String(code)] ?? 'plain',
+  };
+}
+/** The share of the vat, and where the age is known what it means; what is typed counts before the book. */
+function deadOf(
+  v: Values,
+  counted: Pick<DeadToday, 'today' | 'yesterday'>,
+  { words: { vat }, fish }: CardContext,
+): Pick<CardAnswer, 'small' | 'tone'> {
+  const alive = Math.round(v.stocked ?? fish?.alive ?? 0);
+  if (alive < 1) return { small: [], tone: 'plain' };
+  if (v.age !== undefined) return deadVerdict({ ...counted, alive, age: v.age, food: null }, vat);
+  if (fish) return deadVerdict({ ...counted, alive, age: fish.age, food: fish.food }, vat);
+  const share = counted.today / alive;
+  return { small: share <= 1 ? [vat.says.deadShare(percent(share))] : [], tone: 'plain' };
+}
+
 function deadAnswer(v: Values, context: CardContext): CardAnswer | undefined {
   const { words, now } = context;
   if (v.dead === undefined) return undefined;
   const before = context.earlier('dead');
   const today = sum(before.filter(({ at }) => sameDay(at, now))) + v.dead;
-  const yesterday = before.filter(({ at }) => sameDay(at, now - 1));
+  const lines = before.filter(({ at }) => sameDay(at, now - 1));
+  const yesterday = lines.length > 0 ? sum(lines) : undefined;
   const { says } = words.vat;
+  const { small, tone } = deadOf(v, { today, yesterday }, context);
   return {
     big: says.dead(many(v.dead), many(today)),
-    small: [
-      ...(yesterday.length > 0 ? [says.deadBefore(many(sum(yesterday)))] : []),
-      ...(v.stocked ? [says.deadShare(percent(today / v.stocked))] : []),
-    ],
-    tone: yesterday.length > 0 && today > 2 * sum(yesterday) ? 'warning' : 'plain',
+    small: [...small, ...(yesterday === undefined ? [] : [says.deadBefore(many(yesterday))])],
+    tone,
   };
 }
 
@@ -244,7 +291,12 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
     },
   },
   dead: {
-    fields: [whole('dead', ''), whole('stocked', '', { min: 1, isOptional: true, stays: true })],
+    // Fish and age are known where a season's book stands; what is typed counts before it.
+    fields: [
+      whole('dead', ''),
+      whole('stocked', '', { min: 1, isOptional: true, stays: true }),
+      whole('age', 'd', { max: 200, isOptional: true }),
+    ],
     answer: deadAnswer,
     lines: (v) => [{ what: 'dead', value: v.dead ?? null, unit: '' }],
   },

@@ -1,4 +1,5 @@
-import type { BookDay, DayStay } from '../../../../shared/books/living/reading/day';
+import type { BookDay, DayOrder, DayStay } from '../../../../shared/books/living/reading/day';
+import { calledOf } from '../../../../shared/season/orderKeys';
 import type { PaneState } from '../../../pane/keeping/state';
 import type { TaskOfDay } from '../../today/state/today';
 import type { LineDraft, Values } from './cards';
@@ -117,13 +118,15 @@ const samplesOf = (v: Values): readonly { grams: number; eggs: number }[] =>
     return grams === undefined || eggs === undefined ? [] : [{ grams, eggs }];
   });
 
-/** The order a word means: its name, or the beginning of one alone. */
+/** The key of the order a word means: its key, its buyer, both, or the beginning of one alone. */
 export function orderNamed(book: BookDay | undefined, word: string): string | undefined {
   const wanted = word.trim().toLowerCase();
   if (!book || wanted === '') return undefined;
-  const exact = book.orders.find(({ name }) => name.toLowerCase() === wanted);
+  const words = (order: DayOrder): string[] =>
+    [order.key, calledOf(order), order.name].map((one) => one.toLowerCase());
+  const exact = [0, 1, 2].flatMap((i) => book.orders.filter((order) => words(order)[i] === wanted));
   const begins = book.orders.filter(({ name }) => name.toLowerCase().startsWith(wanted));
-  return exact?.name ?? (begins.length === 1 ? begins[0]?.name : undefined);
+  return exact[0]?.key ?? (begins.length === 1 ? begins[0]?.key : undefined);
 }
 
 /** The drafts of a card with what the book takes of each. */

@@ -1,6 +1,7 @@
 import type { BookDay } from '../../../../shared/books/living/reading/day';
 import type { GrowthData } from '../../../pane/pictures/types';
 import type { PaneState } from '../../../pane/keeping/state';
+import type { VatFish } from './cards';
 import { batchNamed, standingIn } from './standing';
 
 /** The weight of a batch's fish as planned, and as it was weighed. */
@@ -22,6 +23,21 @@ export function plannedAt(
   const feed = name === undefined ? undefined : batchNamed(book, name)?.feed;
   if (!book?.growth || feed === undefined || at < fedFrom(feed)) return undefined;
   return plannedGrams(book.growth, Math.floor(at) - fedFrom(feed));
+}
+
+/** The first full day of food lies between these days after the hatch. */
+const FOOD_DAYS = [1, 12] as const;
+/** The fish in a vat this morning, as the day's line of the book counts their age. */
+export function fishHere({ today: { book }, vat: { vat }, now }: PaneState): VatFish | undefined {
+  const stay = book && standingIn(book, vat, now);
+  const { hatch, feed } = batchNamed(book, stay?.batch ?? '') ?? {};
+  if (!stay || hatch === undefined || hatch > now) return undefined;
+  const food = feed === undefined ? FOOD_DAYS[0] : Math.floor(fedFrom(feed) - hatch);
+  return {
+    alive: stay.now?.fish ?? stay.fish,
+    age: Math.max(0, Math.floor(Math.floor(now) - hatch)),
+    food: Math.max(FOOD_DAYS[0], Math.min(FOOD_DAYS[1], food)),
+  };
 }
 
 /** No longer than this is drawn beyond today. */

@@ -2,12 +2,13 @@ import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
 import type { Scene } from '../../../pane/frame/parts';
 import { button, inputOf } from '../../../pane/frame/parts';
+import { calledOf } from '../../../../shared/season/orderKeys';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
 import { shownUnit } from '../../../pane/values/units';
 import { growthPicture } from '../../../pane/pictures/draw';
 import { pictureWords, wordsFor } from '../../../words/words';
-import { growthOf, plannedAt } from '../state/growth';
+import { fishHere, growthOf, plannedAt } from '../state/growth';
 import { standingIn } from '../state/standing';
 import { markHour } from '../commands/notebook';
 import { chooseField, closeCard, typeField } from '../commands/vat';
@@ -109,9 +110,7 @@ function namesList(id: string, from: NonNullable<CardField['from']>, { state }: 
   if (!book) return undefined;
   const names =
     from === 'orders'
-      ? book.orders
-          .filter((order) => !order.isCancelled && order.delivered < order.number)
-          .map(({ name }) => name)
+      ? book.orders.filter((order) => !order.isCancelled && order.delivered < order.number).map(calledOf)
       : book.females;
   return h(
     'datalist',
@@ -193,10 +192,12 @@ export function cardView(card: CardId, scene: Scene): readonly Child[] {
   const reading = readCard(state.vat, words, state.settings.units);
   const isWhole = reading.missing.length === 0 && reading.faults.size === 0;
   const planned = plannedAt(state.today.book, batchHere(scene), state.now);
+  const fish = fishHere(state);
   const answer = isWhole
     ? CARDS[card].answer(reading.values, {
         ...contextOf(state.vat, state.now, words, state.settings.units),
         ...(planned === undefined ? {} : { planned }),
+        ...(fish ? { fish } : {}),
       })
     : undefined;
   const last = state.vat.lines.filter((line) => line.vat === state.vat.vat).at(-1);
