@@ -38,7 +38,7 @@ export const column1 = (rowsOf: readonly (readonly number[])[], i: number): numb
 
 export const bufferNext = defineFunction({
   id: 'BUFFER.NEXT',
-  version: 3,
+  version: 4,
   family: 'Water',
   summary:
     'Next part-dose at the vat from the doses and pH readings so far: grams, spoons, pH ' +
