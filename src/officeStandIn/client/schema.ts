@@ -52,7 +52,10 @@ export const CLASSES: Readonly<Record<string, ClassSpec>> = {
   },
   Setting: { read: ['key'], write: ['value'], methods: { delete: 'nothing' } },
   CustomXmlPartCollection: { methods: { getByNamespace: gives('CustomXmlPartScopedCollection') } },
-  CustomXmlPartScopedCollection: { methods: { getOnlyItemOrNullObject: gives('CustomXmlPart') } },
+  CustomXmlPartScopedCollection: {
+    items: 'CustomXmlPart',
+    methods: { getOnlyItemOrNullObject: gives('CustomXmlPart') },
+  },
   CustomXmlPart: { read: ['id'], methods: { getXml: 'value', delete: 'nothing' } },
   WorkbookCreated: { methods: { open: 'nothing' } },
   WorksheetCollection: {
