@@ -147,6 +147,7 @@ test('the tab is closed in the middle and opened again: vats, readings and state
   await pane.waitForSelector('#card-dose, #dose-vat-0');
   if ((await pane.locator('#card-dose').count()) > 0) await pane.click('#card-dose');
   await pane.click('#dose-vat-2');
+  await picture(page, 'dosing-again');
   await until(async () => (await big()) === before);
   expect((await log()).length).toBe(rows);
   await pane.click('#dose-vat-0');
