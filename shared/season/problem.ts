@@ -73,7 +73,10 @@ export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(ke
 
 /** Fish leave in the morning; weaned fry are moved in the morning. */
 export const MORNING = 8 / 24;
-/** The slowest published hatching, at twice its hours, and yolk together, with a day over: no candidate lies further back. */
+/**
+ * The slowest published hatching, at twice its hours, and yolk together, with a day over: no candidate lies further
+ * back.
+ */
 const LONGEST_BEFORE_FEED = 10;
 
 type Clocks = (day: number) => RunClock | NoRun;
