@@ -109,6 +109,7 @@ export const phrases: Phrases = {
   'Females to one male': 'Femelles pour un mâle',
   'Ready-made solution per kg of female': 'Solution prête par kg de femelle',
   'Your fish ripen later than the table by': 'Vos poissons mûrissent plus tard que le tableau de',
+  'Your eggs take to hatch, times the table': 'Vos œufs mettent à éclore, fois le tableau',
   'Eggs in a litre of hatching water, at most': 'Œufs par litre d’eau d’incubation, au plus',
   'Larvae and fry in a litre, at most': 'Larves et alevins par litre, au plus',
   'Fry in a litre while nursing, at most': 'Alevins par litre en prégrossissement, au plus',
