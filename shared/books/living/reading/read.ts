@@ -20,6 +20,7 @@ import type { SheetKey } from '../layout';
 import { ODDS } from '../pages/money';
 import { CANNOT, SAID, SAID_OF_NOTHING } from '../pages/today';
 import type { ColumnsOf } from '../table';
+import { doubtOf, meant } from './typedCells';
 import type { TypedActuals, TypedLine } from './typed';
 import { openKeys } from './typed';
 
@@ -89,15 +90,26 @@ function linesOf<K extends string>(
   const heading = values[head];
   if (!heading) return undefined;
   const places = keys.map((k) => [k, heading.indexOf(of[k].title)] as const).filter(([, at]) => at >= 0);
+  const isChecked = CHECKED.has(of);
   const lines: { readonly line: Line<K>; readonly row: number }[] = [];
   for (let row = head + 1; row < values.length; row++) {
     const cells = values[row] ?? [];
-    const line = Object.fromEntries(places.map(([k, at]) => [k, entry(cells[at])])) as Line<K>;
+    const line = Object.fromEntries(
+      places.map(([k, at]) => [k, isChecked ? entry(cells[at]) : meant(of[k], entry(cells[at]))]),
+    ) as Line<K>;
     if (endsBefore(cells, values[row + 1], titles, Math.min(...places.map(([, at]) => at)))) break;
     lines.push({ line, row: row - head });
   }
   return lines;
 }
+/** Tables whose entries readOrderBook reads itself, a column as a whole. */
+const CHECKED: ReadonlySet<object> = new Set([
+  columns.ORDERS,
+  columns.VATS,
+  columns.FEMALES,
+  columns.MALES,
+  columns.BOOKED,
+]);
 const ALL_TITLES: readonly (readonly string[])[] = Object.values(columns)
   .filter((of): of is typeof columns.ORDERS => typeof of === 'object' && !Array.isArray(of))
   .map((of) => Object.values(of).map(({ title }) => title));
@@ -437,22 +449,22 @@ function inputOf(sheets: Sheets): BookInput {
     ...setupOf(sheets.at('setup')),
     orders: sheets.orders.lines.map(orderInput),
     vats: vatsOf(sheets),
-    females: tableOf(sheets, 'brood', columns.FEMALES, 'female')
-      .filter((f) => typeof f.kilograms === 'number')
-      .map((f) => ({ tag: textIn(f.female), kilograms: f.kilograms, ...fishOf(f) })),
+    females: tableOf(sheets, 'brood', columns.FEMALES, 'female').map((f) => ({
+      tag: textIn(f.female),
+      kilograms: f.kilograms,
+      ...fishOf(f),
+    })),
     males: tableOf(sheets, 'brood', columns.MALES, 'male').map((m) => ({
       tag: textIn(m.male),
       ...fishOf(m),
     })),
-    booked: tableOf(sheets, 'money', columns.BOOKED, 'amount')
-      .filter((b) => typeof b.amount === 'number')
-      .map((b) => ({
-        date: b.date,
-        what: textIn(b.what) || 'paid',
-        amount: b.amount,
-        ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
-        ...(textIn(b.order) ? { order: sheets.orders.nameOf(textIn(b.order)) } : {}),
-      })),
+    booked: tableOf(sheets, 'money', columns.BOOKED, 'amount').map((b) => ({
+      date: b.date,
+      what: textIn(b.what) || 'paid',
+      amount: b.amount,
+      ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
+      ...(textIn(b.order) ? { order: sheets.orders.nameOf(textIn(b.order)) } : {}),
+    })),
     assumptions: figures,
     spreads: spreadsOf(sheets.at('figures'), figures),
   };
@@ -496,8 +508,30 @@ export function readBook(sheets: readonly ReadSheet[], suffix: string): BookRead
   const read = planOf(found, plannedOn);
   const plan = { ...read, findings: planUnder(read, byKey).findings };
   const typed = typedUnder(typedOf(found), orders.keys);
-  return { kind: 'read', input, plan, typed, missing: missingOf(plan, suffix) };
+  const said = [...missingOf(plan, suffix), ...doubtsOf(found, suffix)];
+  return { kind: 'read', input, plan, typed, missing: said };
 }
+
+/** Typed entries of numbers and days that cannot be read: they do not count, and that is said. */
+function doubtsOf(sheets: Sheets, suffix: string): string[] {
+  const of = <K extends string>(sheet: SheetKey, table: ColumnsOf<K>, key: NoInfer<K>): string[] =>
+    (linesOf(sheets.at(sheet), table, key) ?? []).flatMap(({ line }) =>
+      openKeys(table).flatMap((k) => {
+        const doubt = k === 'done' ? undefined : doubtOf(table[k], line[k]);
+        return doubt === undefined
+          ? []
+          : [`“${SHEETS[sheet]}${suffix}”, “${table[k].title}”: ${doubt} Until then it does not count.`];
+      }),
+    );
+  return [
+    ...of('counts', columns.EGG_COUNTS, 'batch'),
+    ...of('counts', columns.FRY_COUNTS, 'batch'),
+    ...of('counts', columns.LOG, 'what'),
+    ...of('batches', columns.PAIRS, 'female'),
+  ].slice(0, MOST_DOUBTS);
+}
+/** So many are read. */
+const MOST_DOUBTS = 8;
 
 /** Batches whose vats are still told but whose own line was deleted. */
 function missingOf({ batches, stays }: BookPlan, suffix: string): string[] {
