@@ -6,6 +6,7 @@ import type { Verdict } from '../../../maths/verdict';
 import { VAT_STAGES } from '../../../season/stages';
 import { BATCH_STATES } from '../../../season/types';
 import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../../season/types';
+import { PRICE_FIELDS, SETUP_FIELDS } from '../workings/setupFields';
 import { planUnder, typedUnder } from '../keyed';
 import type { OrderLine, OrderLines } from './orderLines';
 import { orderLinesOf } from './orderLines';
@@ -71,6 +72,16 @@ type Line<K extends string> = Readonly<Partial<Record<K, Entry>>>;
 const entry = (cell: Cell | undefined): Entry =>
   cell === null || cell === undefined || cell === '' || isError(cell) ? undefined : cell;
 
+/** A row that holds most of the headings of a table, with the one it is known by. */
+function isHeading<K extends string>(row: readonly Cell[], of: ColumnsOf<K>, key: K): boolean {
+  if (!row.includes(of[key].title)) return false;
+  const titles = (Object.keys(of) as K[]).map((k) => of[k].title);
+  const least = Math.ceil(titles.filter(Boolean).length * 0.6);
+  return titles.filter((title) => row.includes(title)).length >= least;
+}
+const headingOf = ({ values }: ReadSheet, of: ColumnsOf<string>, key: string) =>
+  values.find((row) => isHeading(row, of, key));
+
 /**
  * Lines of a table under its headings, wherever rows or columns were put in: from the row that holds most of
  * them to the next heading. A heading is taken once; the second of two tables of one sheet comes after the
@@ -83,10 +94,7 @@ function linesOf<K extends string>(
 ): { readonly line: Line<K>; readonly row: number }[] | undefined {
   const keys = Object.keys(of) as K[];
   const titles = keys.map((k) => of[k].title);
-  const least = Math.ceil(titles.filter(Boolean).length * 0.6);
-  const head = values.findIndex(
-    (row) => row.includes(of[key].title) && titles.filter((title) => row.includes(title)).length >= least,
-  );
+  const head = values.findIndex((row) => isHeading(row, of, key));
   const heading = values[head];
   if (!heading) return undefined;
   const places = keys.map((k) => [k, heading.indexOf(of[k].title)] as const).filter(([, at]) => at >= 0);
@@ -470,6 +478,49 @@ function inputOf(sheets: Sheets): BookInput {
   };
 }
 
+/** Tables without which something typed would be lost, each by the heading it is found by. */
+const NEEDED = [
+  ['orders', columns.ORDERS, 'order'],
+  ['batches', columns.BATCHES, 'batch'],
+  ['batches', columns.PAIRS, 'female'],
+  ['calendar', columns.CALENDAR, 'what'],
+  ['vats', columns.VATS, 'vat'],
+  ['vats', columns.STAYS, 'stage'],
+  ['counts', columns.EGG_COUNTS, 'batch'],
+  ['counts', columns.FRY_COUNTS, 'batch'],
+  ['counts', columns.LOG, 'what'],
+  ['money', columns.SHOPPING, 'week'],
+  ['money', columns.BOOKED, 'amount'],
+  ['brood', columns.FEMALES, 'female'],
+  ['brood', columns.MALES, 'male'],
+  ['workings', columns.WORKINGS, 'batch'],
+  ['shares', columns.SHARES, 'order'],
+  ['tasks', columns.TASK_LIST, 'task'],
+] as const;
+/** Headings of later editions: an older book does not have them. */
+const LATER_HEADINGS: ReadonlySet<string> = new Set([columns.ORDERS.buyer.title]);
+
+/** Tables whose headings are gone, and headings of columns people type into that were overwritten. */
+function lostHeadings({ at }: Pick<Sheets, 'at'>, suffix: string): string[] {
+  const said = NEEDED.flatMap(([sheet, of, key]): string[] => {
+    const table = of as ColumnsOf<string>;
+    const name = `${SHEETS[sheet]}${suffix}`;
+    const heading = headingOf(at(sheet), table, key);
+    if (!heading)
+      return [
+        `The headings of “${name}” are not where they were written. Bring them back, or fill in the form by hand.`,
+      ];
+    return openKeys(table)
+      .map((one) => table[one]?.title ?? '')
+      .filter((title) => title !== '' && !LATER_HEADINGS.has(title) && !heading.includes(title))
+      .map(
+        (title) =>
+          `The heading “${title}” of “${name}” is not where it was written. Bring it back, or what stands below it would be lost.`,
+      );
+  });
+  return [...new Set(said)];
+}
+
 /** A book read back from its sheets: everything typed, the plan it shows, what nobody but the book holds. */
 export function readBook(sheets: readonly ReadSheet[], suffix: string): BookReading {
   const sheetOf = (key: SheetKey): ReadSheet | undefined =>
@@ -480,37 +531,32 @@ export function readBook(sheets: readonly ReadSheet[], suffix: string): BookRead
   );
   if (missing.length > 0) return { kind: 'unreadable', faults: missing };
   const at: Sheets['at'] = (key) => sheetOf(key) ?? { name: '', values: [] };
+  const lost = lostHeadings({ at }, suffix);
+  if (lost.length > 0) return { kind: 'unreadable', faults: lost };
   const all = linesOf(at('orders'), columns.ORDERS, 'order') ?? [];
   const orders = orderLinesOf(
     all.map(({ line }) => line),
     mentionsOf({ at }),
   );
   const found: Sheets = { at, orders };
-  const needed = [
-    ['orders', columns.ORDERS, 'order'],
-    ['batches', columns.BATCHES, 'batch'],
-    ['vats', columns.VATS, 'vat'],
-  ] as const;
-  const lost = needed.filter(
-    ([sheet, of, key]) => linesOf(found.at(sheet), of as ColumnsOf<string>, key) === undefined,
-  );
-  if (lost.length > 0)
-    return {
-      kind: 'unreadable',
-      faults: lost.map(
-        ([sheet]) =>
-          `The headings of “${SHEETS[sheet]}${suffix}” are not where they were written. Bring them back, or fill in the form by hand.`,
-      ),
-    };
   const input = inputOf(found);
   const plannedOn = dayOf(input.plannedOn as Entry) ?? 0;
   const byKey = new Map(orders.lines.map(({ key, name }) => [key, name]));
   const read = planOf(found, plannedOn);
   const plan = { ...read, findings: planUnder(read, byKey).findings };
   const typed = typedUnder(typedOf(found), orders.keys);
-  const said = [...missingOf(plan, suffix), ...doubtsOf(found, suffix)];
+  const said = [...missingOf(plan, suffix), ...missingSetup(found, suffix), ...doubtsOf(found, suffix)];
   return { kind: 'read', input, plan, typed, missing: said };
 }
+
+/** Questions of Setup whose words were overwritten: their answers are not found. */
+const missingSetup = ({ at }: Sheets, suffix: string): string[] =>
+  [...SETUP_FIELDS, ...PRICE_FIELDS]
+    .filter(({ label }) => !at('setup').values.some((cells) => cells.includes(label)))
+    .map(
+      ({ label }) =>
+        `“${SHEETS.setup}${suffix}” has no “${label}” any more. The usual value is taken for it.`,
+    );
 
 /** Typed entries of numbers and days that cannot be read: they do not count, and that is said. */
 function doubtsOf(sheets: Sheets, suffix: string): string[] {
