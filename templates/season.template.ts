@@ -94,7 +94,7 @@ export const COMMERCIAL: BookInput = {
   },
   temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 27, 27, 26.5, 26, 25.5],
   restDays: 75,
-  water: { ph: 6.2, alkalinity: 0.9 },
+  water: { ph: 6.2, alkalinity: 0.6 },
   prices: {
     cystsPerKilogram: 62,
     feedPerKilogram: 1.8,

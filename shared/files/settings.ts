@@ -1,7 +1,8 @@
 import type { Package } from './package/package';
 import type { PackageBook } from './package/book';
 import { tagsNamed } from './package/events';
-import { all, attribute, textOf } from './package/xml';
+import type { Element } from './package/xml';
+import { all, attribute, bytesOf, parseXml, textOf } from './package/xml';
 import { escapeXml } from './text';
 
 /**
@@ -10,7 +11,7 @@ import { escapeXml } from './text';
  * shared copy loses the part whatever else is chosen.
  */
 
-const NAMESPACE = 'urn:spawnbook:settings';
+export const SETTINGS_NAMESPACE = 'urn:spawnbook:settings';
 const OWN = 'spawnbook.';
 export const SETTINGS_PART = 'customXml/item1.xml';
 /** More than this is no setting of ours. */
@@ -23,11 +24,11 @@ export function settingsXml(settings: Readonly<Record<string, string>> | undefin
   const items = own.map(
     ([name, value]) => `<setting name="${escapeXml(name)}">${escapeXml(JSON.stringify(value))}</setting>`,
   );
-  return `<settings xmlns="${NAMESPACE}">${items.join('')}</settings>`;
+  return `<settings xmlns="${SETTINGS_NAMESPACE}">${items.join('')}</settings>`;
 }
 
 const isOurs = (bytes: Uint8Array, part: string): boolean =>
-  bytes.length <= LONGEST && tagsNamed(bytes, part, 'settings')[0]?.get('xmlns') === NAMESPACE;
+  bytes.length <= LONGEST && tagsNamed(bytes, part, 'settings')[0]?.get('xmlns') === SETTINGS_NAMESPACE;
 
 const ownParts = (pack: Package, book: PackageBook): string[] =>
   pack
@@ -39,22 +40,35 @@ const ownParts = (pack: Package, book: PackageBook): string[] =>
       return bytes !== undefined && isOurs(bytes, part);
     });
 
-export function readSettings(pack: Package, book: PackageBook): Readonly<Record<string, string>> {
-  const found = new Map<string, string>();
-  for (const part of ownParts(pack, book)) {
-    const tree = pack.tree(part);
-    if (!tree) continue;
-    for (const one of all(tree.root, 'setting')) {
-      const name = attribute(tree.bytes, one, 'name')?.value ?? '';
-      try {
-        const value: unknown = JSON.parse(textOf(tree.bytes, one));
-        if (name.startsWith(OWN) && typeof value === 'string') found.set(name, value);
-      } catch {
-        // A setting that cannot be read is one that was never made.
-      }
+type Setting = readonly [name: string, value: string];
+function settingsIn(bytes: Uint8Array, root: Element): Setting[] {
+  return all(root, 'setting').flatMap((one): Setting[] => {
+    const name = attribute(bytes, one, 'name')?.value ?? '';
+    try {
+      const value: unknown = JSON.parse(textOf(bytes, one));
+      return name.startsWith(OWN) && typeof value === 'string' ? [[name, value]] : [];
+    } catch {
+      // A setting that cannot be read is one that was never made.
+      return [];
     }
+  });
+}
+
+export function readSettings(pack: Package, book: PackageBook): Readonly<Record<string, string>> {
+  const trees = ownParts(pack, book).map((part) => pack.tree(part));
+  return Object.fromEntries(trees.flatMap((tree) => (tree ? settingsIn(tree.bytes, tree.root) : [])));
+}
+
+/** The same from the text of the part, as Excel hands it out; nothing where it is not ours. */
+export function settingsOfXml(xml: string): Readonly<Record<string, string>> {
+  const bytes = bytesOf(xml);
+  try {
+    return isOurs(bytes, SETTINGS_PART)
+      ? Object.fromEntries(settingsIn(bytes, parseXml(bytes, SETTINGS_PART)))
+      : {};
+  } catch {
+    return {};
   }
-  return Object.fromEntries(found);
 }
 
 /** Takes the part out of a copy for others: it may hold anything that was typed in the pane. */

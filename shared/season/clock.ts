@@ -77,7 +77,8 @@ function stripHour(staff: OrderBook['staff'], latencyHours: number): number | un
 export function clockOn(
   book: Pick<OrderBook, 'staff' | 'temperatures'>,
   stages: Stages,
-  offset: number,
+  /** The farm's own hours against the tables: later to ripen by so many hours, to hatch so many times as long. */
+  { latencyOffset: offset, incubationFactor }: { latencyOffset: number; incubationFactor: number },
   day: number,
 ): RunClock | NoRun {
   const { staff } = book;
@@ -85,7 +86,8 @@ export function clockOn(
   const temperature = temperatureOn(book.temperatures, day + 0.5);
   if (Number.isNaN(temperature)) return 'no temperature';
   const tableHours = hoursIn(stages.latency, temperature);
-  const incubation = hoursIn(stages.incubation, temperature);
+  const tableIncubation = hoursIn(stages.incubation, temperature);
+  const incubation = incubationFactor * tableIncubation;
   const yolk = hoursIn(stages.feeding, temperature);
   if (Number.isNaN(tableHours + incubation + yolk)) return 'temperature';
   const latencyHours = tableHours + offset;
@@ -95,8 +97,9 @@ export function clockOn(
   const injectAt = stripAt - latencyHours / 24;
   const window = stripWindow(tableHours, stages.latency?.spread ?? [1, 1], offset);
   const last =
-    hatchWindow(incubation, stages.incubation?.spread ?? [1, 1], stages.incubation?.species ?? '')?.last ??
-    incubation;
+    incubationFactor *
+    (hatchWindow(tableIncubation, stages.incubation?.spread ?? [1, 1], stages.incubation?.species ?? '')
+      ?.last ?? tableIncubation);
   const firstFeedAt = stripAt + (incubation + yolk) / 24;
   return {
     temperature,

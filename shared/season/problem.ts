@@ -73,8 +73,11 @@ export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(ke
 
 /** Fish leave in the morning; weaned fry are moved in the morning. */
 export const MORNING = 8 / 24;
-/** The slowest published hatching and yolk together, with a day over: no candidate lies further back. */
-const LONGEST_BEFORE_FEED = 7;
+/**
+ * The slowest published hatching, at twice its hours, and yolk together, with a day over: no candidate lies further
+ * back.
+ */
+const LONGEST_BEFORE_FEED = 10;
 
 type Clocks = (day: number) => RunClock | NoRun;
 const clocksOf = (book: OrderBook, a: Assumed): Clocks => {
@@ -82,7 +85,7 @@ const clocksOf = (book: OrderBook, a: Assumed): Clocks => {
   const known = new Map<number, RunClock | NoRun>();
   return (day) => {
     let clock = known.get(day);
-    if (clock === undefined) known.set(day, (clock = clockOn(book, stages, a.latencyOffset, day)));
+    if (clock === undefined) known.set(day, (clock = clockOn(book, stages, a, day)));
     return clock;
   };
 };

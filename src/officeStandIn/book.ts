@@ -185,6 +185,13 @@ export interface Selection {
   readonly area: StandInArea;
 }
 
+/** A part of the file that spreadsheet programs carry along unread. */
+export interface XmlPartState {
+  readonly id: string;
+  readonly namespace: string;
+  readonly xml: string;
+}
+
 export interface StandInBook {
   /** Runs the changes of one batch as one undo step. */
   group<T>(work: () => Promise<T>): Promise<T>;
@@ -250,6 +257,10 @@ export interface StandInBook {
   settings(): Awaitable<Readonly<Record<string, unknown>>>;
   /** Adds or replaces; undefined takes it away. */
   putSetting(key: string, value: unknown): Awaitable<void>;
+
+  /** Parts of custom XML, where the book has such. */
+  xmlParts?(): Awaitable<readonly XmlPartState[]>;
+  deleteXmlPart?(id: string): Awaitable<void>;
 
   /** Of the first cell of the area. */
   validation(sheet: string, area: StandInArea): Awaitable<ValidationState | undefined>;

@@ -1,5 +1,5 @@
 import type { Cell, Grid } from '../../shared/base/values';
-import { asWritten } from './cells';
+import { asWritten, TEXT_FORMAT } from './cells';
 import { withExcel } from './excelErrors';
 import { HostProblem } from './port';
 import type { CellChange } from '../../shared/books/living/reading/day';
@@ -19,6 +19,9 @@ const hasHeadings = (row: readonly unknown[] | undefined, headings: readonly str
   headings.every((heading, i) => String(row?.[i] ?? '') === heading);
 
 const written = (cell: Cell): string | number | boolean => (cell === null ? '' : asWritten(cell));
+/** In a column of texts nothing turns into a number, and a mark before the text would stay in it. */
+const inColumn = (cell: Cell, format: string | undefined): string | number | boolean =>
+  typeof cell === 'string' && format === TEXT_FORMAT ? cell : written(cell);
 
 /** Headings and widths on an empty sheet. */
 async function begin(
@@ -70,7 +73,7 @@ export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; re
     const top = used.isNullObject ? 1 : used.rowIndex + used.rowCount;
     const range = sheet.getRangeByIndexes(top, 0, log.rows.length, log.headings.length);
     range.numberFormat = log.rows.map(() => [...log.formats]);
-    range.values = log.rows.map((row) => row.map(written));
+    range.values = log.rows.map((row) => row.map((cell, i) => inColumn(cell, log.formats[i])));
     await context.sync();
     return { sheet: sheet.name, row: top + 1 };
   });

@@ -9,11 +9,40 @@ import { withExcel } from './excelErrors';
 
 const KEY = 'spawnbook.columns';
 const PANE_KEY = 'spawnbook.pane';
+/** Of the part a file brings its settings in; a test holds it to what is written. */
+const NAMESPACE = 'urn:spawnbook:settings';
 /** A name every sheet of rates brings with it, and the sheet it is on unless somebody renamed it. */
 const RATES_NAME = 'rate_latency_offset';
 const RATES_SHEET = 'Rates';
 /** A sheet of rates is some forty rows; a bigger one of that name is something else. */
 const MOST_CELLS = 20_000;
+
+/**
+ * A file of the local sheet brings its settings in a part of their own. They become settings of the workbook,
+ * where those of the same name are newer, and the part goes; in a workbook that cannot be changed they are
+ * only read.
+ */
+async function fromFile(context: Excel.RequestContext, key: string): Promise<unknown> {
+  const { customXmlParts, settings } = context.workbook;
+  const part = customXmlParts.getByNamespace(NAMESPACE).getOnlyItemOrNullObject();
+  part.load('id');
+  settings.load('items/key');
+  await context.sync();
+  if (part.isNullObject) return undefined;
+  const xml = part.getXml();
+  await context.sync();
+  const { settingsOfXml } = await import('../../shared/files/settings');
+  const kept = settingsOfXml(xml.value);
+  const present = new Set(settings.items.map((one) => one.key));
+  try {
+    for (const [name, text] of Object.entries(kept)) if (!present.has(name)) settings.add(name, text);
+    part.delete();
+    await context.sync();
+  } catch {
+    // Read only: the next time they are read from the part again.
+  }
+  return kept[key];
+}
 
 /** undefined when nothing was kept. It may be anything: whoever reads it judges. */
 const recallKey = (key: string): Promise<unknown> =>
@@ -21,7 +50,7 @@ const recallKey = (key: string): Promise<unknown> =>
     const kept = context.workbook.settings.getItemOrNullObject(key);
     kept.load('value');
     await context.sync();
-    return kept.isNullObject ? undefined : (kept.value as unknown);
+    return kept.isNullObject ? fromFile(context, key) : (kept.value as unknown);
   });
 
 export const recall = (): Promise<unknown> => recallKey(KEY);

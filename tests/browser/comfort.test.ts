@@ -26,6 +26,18 @@ test('an answer takes the format of what it is where the cell has none; a chosen
   // Part of a larger formula: nobody knows what that is, so nothing is said.
   await typeInto(page, 'A4', '=SPAWN.AMMONIA.SHARE(8,25)*2');
   expect(await ask(page, 'getText', 'A4')).not.toContain('%');
+  // Answers that spill, and the lines of a table, take it in every row; what is a text stays one.
+  await typeInto(page, 'I5', '46100.5');
+  await typeInto(page, 'I6', '46101.5');
+  await typeInto(page, 'I8', '=SPAWN.HATCH.TIME(I5:I6,27)');
+  await until(async () => /^\d+ Mar 2026 \d\d:\d\d$/.test(await ask(page, 'getText', 'I9')));
+  await typeInto(page, 'K1', '=SPAWN.FEED.TABLE(10000,0.02,3,12,0.1)');
+  await until(async () => (await ask(page, 'getText', 'K4')) !== '');
+  const shown = await Promise.all(['M1', 'M2', 'M4', 'Q4'].map((cell) => ask(page, 'getText', cell)));
+  expect(shown[0]).toMatch(/[a-z]/i);
+  expect(shown[1]).toMatch(/^[\d ,]+$/);
+  expect(shown[2]).toMatch(/^[\d ,]+$/);
+  expect(shown[3]).toMatch(/^[\d ,]+(\.\d{1,3})?$/);
   await picture(page, 'answer-formats');
 });
 

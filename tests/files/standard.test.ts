@@ -84,3 +84,14 @@ describe('the rules find what is wrong', () => {
     expect(broken(path, from, to).join('\n')).toContain(fault);
   });
 });
+
+test('a formula inside the spilled range of another is found; beside it, it may stand', () => {
+  const cells = { A1: { formula: '=SUM(B1:B2*2)', value: 6 }, A2: { formula: '=1+2', value: 3 } };
+  const parts = partsOf(writeXlsx(bookOf(cells)));
+  expect(standardFaults(parts)).toEqual([]);
+  const path = 'xl/worksheets/sheet1.xml';
+  const wider = (parts[path] ?? '').replace('t="array" ref="A1"', 't="array" ref="A1:A2"');
+  expect(standardFaults({ ...parts, [path]: wider })).toEqual([
+    `${path}: formulas inside the spilled range A1:A2`,
+  ]);
+});

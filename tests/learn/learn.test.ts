@@ -68,6 +68,7 @@ describe('figures of the plan', () => {
       'fryGrowth',
       'frySurvival',
       'hatch',
+      'incubationFactor',
       'latencyOffset',
       'yolkSurvival',
     ]);

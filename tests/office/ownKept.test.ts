@@ -1,3 +1,6 @@
+import { strFromU8, unzipSync } from 'fflate';
+import { writeXlsx } from '../../shared/files';
+import { SETTINGS_PART } from '../../shared/files/settings';
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { learnRates, ratesFromCells } from '../../shared/learn';
@@ -31,6 +34,33 @@ describe.each(CLIENTS)('$name', (client) => {
     expect(await officePort.recall()).toBe('{"version":1,"columns":[]}');
     await officePort.remember(undefined);
     expect(await officePort.recall()).toBeUndefined();
+  });
+
+  test('settings that a file of the local sheet brings become those of the workbook; newer ones stay', async () => {
+    let parts = [{ id: '{part}', namespace: 'urn:spawnbook:settings', xml: '' }];
+    const book = Object.assign(createMemoryBook(), {
+      xmlParts: () => parts,
+      deleteXmlPart: (id: string) => {
+        parts = parts.filter((part) => part.id !== id);
+      },
+    });
+    Object.assign(globalThis, { Excel: client.connect(createExecutor(book)) });
+    const kept = { 'spawnbook.pane': '{"vats":"4 × 600 L & <one>"}', 'spawnbook.columns': '{"version":1}' };
+    // As the file holds it: written by our writer, taken out of the package.
+    const sheets = [{ name: 'Log', widths: [10], cells: { A1: { value: 1 } } }];
+    const file = unzipSync(writeXlsx({ title: 'Log', names: [], sheets, settings: kept }));
+    parts = parts.map((part) => ({ ...part, xml: strFromU8(file[SETTINGS_PART] ?? new Uint8Array()) }));
+    await officePort.remember('{"version":2}');
+    expect(await officePort.recallPane()).toBe(kept['spawnbook.pane']);
+    expect(parts).toEqual([]);
+    expect(await officePort.recallPane()).toBe(kept['spawnbook.pane']);
+    expect(await officePort.recall()).toBe('{"version":2}');
+    // Taken away, it does not come back from the file.
+    await officePort.remember(undefined);
+    expect(await officePort.recall()).toBeUndefined();
+    // Something else under that name is left alone.
+    parts = [{ id: '{other}', namespace: 'urn:spawnbook:settings', xml: '<settings>' }];
+    expect(await officePort.recallText('other')).toBeUndefined();
   });
 
   test('a sheet of rates comes back as the figures that were written, renamed or not', async () => {

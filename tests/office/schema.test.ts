@@ -87,7 +87,10 @@ async function visit(node: ObjectNode | undefined, found: Map<string, ObjectNode
 /** One node of every type, on a book that holds one of everything. */
 async function oneOfEach(): Promise<Map<string, ObjectNode>> {
   const env: Env = {
-    book: createMemoryBook(),
+    book: Object.assign(createMemoryBook(), {
+      xmlParts: () => [{ id: '{1}', namespace: 'urn:other', xml: '<a xmlns="urn:other"/>' }],
+      deleteXmlPart: () => undefined,
+    }),
     references: new Map(),
     nextReference: 1,
     isStale: false,
@@ -102,9 +105,10 @@ async function oneOfEach(): Promise<Map<string, ObjectNode>> {
   await call(await link(sheet, 'Names'), 'Add', 'rate', '=1');
   await call(await link(root, 'Settings'), 'Add', 'words', '[]');
   const note = await call(await link(sheet, 'Notes'), 'Add', 'D1', 'text');
+  const parts = await call(await link(root, 'CustomXmlParts'), 'GetByNamespace', 'urn:other');
   const created = await call(await link(root, 'Application'), 'CreateWorkbook', '');
   const found = new Map<string, ObjectNode>();
-  for (const node of [note, created, root, range, chart]) await visit(node, found);
+  for (const node of [note, created, parts, root, range, chart]) await visit(node, found);
   return found;
 }
 

@@ -97,8 +97,10 @@ test(
     const again = readOrderBook(reading.kind === 'read' ? asOf(reading, 46_419) : {});
     const first = readOrderBook(BACKYARD);
     if (!('book' in again) || !('book' in first)) throw new Error(JSON.stringify(again));
-    // Nights that were planned keep the names of their batches.
-    expect(again.book).toEqual({ ...first.book, plannedOn: 46_419, earlier: again.book.earlier });
+    // The batches that were planned are remembered by name and night, so that no name is given twice.
+    const { earlier } = again.book;
+    expect(earlier.map(({ name }) => name)).toEqual(['B1', 'B2', 'B3']);
+    expect(again.book).toEqual({ ...first.book, plannedOn: 46_419, earlier });
   },
 );
 

@@ -24,6 +24,7 @@ test('many runs: figures and spreads of the farm as it was made', () => {
   const { assumptions, spreads } = own(240);
   expect(assumptions.hatch).toBeCloseTo(TRUTH.hatch, 1);
   expect(assumptions.latencyOffset).toBeCloseTo(TRUTH.offset, 0);
+  expect(assumptions.incubationFactor).toBeCloseTo(TRUTH.factor, 1);
   // Hatch of a run was drawn from a beta distribution with parameters 5 and 5: deviation √(0.25 ÷ 11) =
   // 0.151.
   expect(spreads.hatch?.runs).toBeGreaterThan(0.151 * 0.85);
@@ -80,6 +81,10 @@ test(
       figures.assumptions.latencyOffset ?? NaN,
       6,
     );
+    // Its eggs take longer: hatch and what follows come later by that.
+    const incubation = (of: SeasonPlan): number => first(of).hatchAt - first(of).stripAt;
+    expect(incubation(plan) / incubation(usual)).toBeCloseTo(figures.assumptions.incubationFactor ?? NaN, 6);
+    expect(figures.assumptions.incubationFactor).toBeGreaterThan(1.03);
     expect(plan.orders[0]?.range.p10).not.toBe(usual.orders[0]?.range.p10);
     const cells = livingBook(book, plan).sheets.find(({ name }) => name === 'Figures')?.cells ?? {};
     const row =

@@ -45,6 +45,28 @@ test('where nothing was typed the workbook’s own texts come back', async () =>
   expect(valueOf(page, '#plan-wanted')).toBe('30000');
 });
 
+test('a book opened under the pane keeps its name though something was typed before the pane looked', async () => {
+  const empty = fakeWorld();
+  let world = empty;
+  const page = openPage('starting', empty, 'plan');
+  const memory = beside(page.store, () => world.doors.workbook);
+  page.store.change((state) => ({ ...state, host: 'ready' }));
+  await memory.arrive('ready', undefined);
+  const type = async (id: string, text: string): Promise<void> => {
+    await page.type(id, text);
+    memory.keep(page.store.state());
+  };
+  memory.keep(page.store.state());
+  world = await keptWorld();
+  await type('#plan-wanted', '12');
+  await type('#plan-females', '9');
+  await page.store.idle();
+  await memory.look();
+  await page.store.idle();
+  expect(world.texts.book).toBe('the book');
+  expect(valueOf(page, '#plan-wanted')).toBe('30000');
+});
+
 test('a line noted at the vat meanwhile follows those that were kept', async () => {
   const before = openPage('ready', fakeWorld(), 'vat');
   const note = async (page: typeof before, digit: string): Promise<void> => {

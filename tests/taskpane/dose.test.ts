@@ -5,6 +5,7 @@ import { keptOf, keptText, readKept } from '../../taskpane/pane/keeping/kept';
 import { placeOf } from '../../taskpane/pane/frame/places';
 import { tick } from '../../taskpane/pane/clock';
 import { textsOf } from '../../taskpane/screens/dose/state/dose';
+import { openVats } from '../../taskpane/screens/vat/commands/notebook';
 import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
 import { SETUP } from '../dosing/support/lines';
 import type { FakeWorld } from './fakePort';
@@ -195,6 +196,28 @@ test('opened on an empty workbook the dosing goes on, and nothing is written the
   await read(again, '6.9', 60);
   expect(big(again)).toContain('Done');
   expect(logIn(elsewhere).map(({ what, ph }) => [what, ph])).toEqual([['aired', 6.9]]);
+});
+
+test('opened on an empty workbook and then on its own, no line counts twice', async () => {
+  const page = await atVat();
+  await read(page, '5.1');
+  await read(page, '5.6>5.6', 60);
+  await press(page, '#dose-given');
+  const count = page.store.state().vat.lines.length;
+  const places = [placeOf('vat')].flatMap((one) => one ?? []);
+  const kept = readKept(keptText(keptOf(page.store.state(), places), 1))?.kept;
+  if (!kept) throw new Error('nothing kept');
+  const elsewhere = fakeWorld();
+  const again = openPage('ready', elsewhere, 'about');
+  again.store.change((state) => ({ ...state, kept }));
+  again.store.send(tick, page.world.now);
+  await again.go('dose');
+  expect(again.store.state().vat.lines).toHaveLength(count);
+  elsewhere.logged.push(...page.world.logged);
+  again.store.send(openVats);
+  await again.store.idle();
+  expect(again.store.state().vat.lines).toHaveLength(count);
+  expect(big(again)).toContain('Mix');
 });
 
 test('the meter in its buffer: a line of its own, taken off every reading, said', async () => {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { unzipSync, strFromU8 } from 'fflate';
 import { TEMPLATES, buildTemplate } from '../../templates';
+import { dosingWaterHolds, seasonWaterHolds } from './support/water';
 
 const folder = join(__dirname, '..', '..', 'templates');
 
@@ -14,7 +15,8 @@ const difference = (old: string, fresh: string): string => {
 };
 
 describe.each(Object.entries(TEMPLATES))('%s', (name, model) => {
-  const built = buildTemplate(model());
+  const made = model();
+  const built = buildTemplate(made);
   test('the committed file is what a fresh build gives; if not, run npm run gen and commit', () => {
     const committed = unzipSync(new Uint8Array(readFileSync(join(folder, name))));
     const fresh = unzipSync(built);
@@ -32,5 +34,10 @@ describe.each(Object.entries(TEMPLATES))('%s', (name, model) => {
 
   test('two builds give the same bytes', () => {
     expect(Buffer.from(buildTemplate(model())).equals(Buffer.from(built))).toBe(true);
+  });
+
+  test('its water, dosed as it says and aired, stands between 6.5 and 8 by another calculation', () => {
+    if (name === 'dosing.xlsx') dosingWaterHolds(made);
+    else seasonWaterHolds(made);
   });
 });

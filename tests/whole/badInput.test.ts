@@ -47,3 +47,16 @@ test.each([
   const { fish } = said({ ...changes, females: 8, males: 8 });
   expect(fish).toBeGreaterThanOrEqual(1);
 });
+
+// Trials of latency and hatch lie between 20 and 33 °C (STRIP.EVIDENCE, HATCH.TIME): just inside, just outside.
+test.each([
+  [19.9, 'refused'],
+  [20, 'planned'],
+  [33, 'planned'],
+  [33.1, 'refused'],
+])('water of %s °C is %s, with a word on how thin the evidence is', (temperature, outcome) => {
+  const { sentences, fish } = said({ temperature, females: 8, males: 8 });
+  expect([temperature, fish > 0 ? 'planned' : 'refused']).toEqual([temperature, outcome]);
+  const words = sentences.join(' ');
+  expect(words).toMatch(outcome === 'planned' ? /no trial|thin|few/ : /20 to 33 °C/);
+});

@@ -45,6 +45,10 @@ function hours(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {
     ask(`=SPAWN.CHECK.HATCHTIME(${batch.stripAt},${of.number('hatchAt')},${water})`)[0] === 'ok',
     () => `${batch.name}: SPAWN.CHECK.HATCHTIME doubts the hatch`,
   );
+  doubts.unless(
+    Math.abs(of.number('hatchAt') - batch.hatchAt) < 1 / 1440,
+    () => `${batch.name}: the workbook's clock says another hatch than the plan`,
+  );
 }
 
 function events(doubts: Doubts, pages: LivingPages, batch: SeasonBatch): void {

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { CATALOGUE } from '../../shared/catalogue';
 import { evaluate } from '../../shared/catalogue/calculation';
+import { isUnreadable, readXlsx } from '../../shared/files';
 import { isError, isGrid } from '../../shared/base/values';
 import { agreesWithPrinted } from '../support/printed';
 
@@ -50,6 +51,16 @@ test.each(texts)('%s: every command is a script, every link leads to a file', (p
       (link) => ![link, join(dirname(path), link), join(dirname(path), '..', link)].some(existsSync),
     ),
   ).toEqual([]);
+});
+
+test.each(texts)('%s: the columns left out of a copy are those of buyers and prices', (_path, text) => {
+  const columns = [...text.matchAll(/--blank 'Orders!([A-Z])'/g)].map(([, column = '']) => column);
+  const read = readXlsx(new Uint8Array(readFileSync('templates/season-backyard.xlsx')));
+  if (isUnreadable(read)) throw new Error(read.fault);
+  const cells = read.model.sheets.find(({ name }) => name === 'Orders')?.cells ?? {};
+  expect(columns.map((column) => cells[`${column}4`]?.value)).toEqual(
+    columns.length === 0 ? [] : ['Buyer', 'Price'],
+  );
 });
 
 /** Every text of the program that a reader may meet as a label: quoted in the code, or between tags. */

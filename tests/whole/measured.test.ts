@@ -98,10 +98,27 @@ test('measured 7: one still vat with 32,000 fish does not pass in silence', () =
   expect(said).toMatch(/act within \d+ minutes/);
 });
 
-test('measured 8: females of a season are more than the mean asks for', () => {
-  const [mean = NaN, nine = NaN] = row('=SPAWN.FEMALES.SEASON(100000,1.2)').map(Number);
-  if (Number.isFinite(mean)) expect(nine).toBeGreaterThanOrEqual(mean);
-});
+test.each([
+  ['rainy', 0.143, 0.3],
+  ['dry', 0.013, 0.4],
+] as const)(
+  'measured 8: females of the %s season differ from each other, not as a mean does',
+  (season, share, spread) => {
+    // Eggs of one female of 1 kg, GRAAF95: share of body weight × 669 eggs a gram.
+    const one = share * 1000 * 669;
+    for (const wanted of [3.2, 5.48, 11.7, 40.3]) {
+      const [mean = NaN, nine = NaN] = row(`=SPAWN.FEMALES.SEASON(${wanted * one},1,"${season}",669,1)`).map(
+        Number,
+      );
+      expect(mean).toBe(Math.ceil(wanted));
+      // By hand: n females bring a normal sum of mean n and spread √n × 30 or 40 %; 1.2816 spreads are nine in ten.
+      const least = Array.from({ length: 90 }, (_, n) => n + 1).find(
+        (n) => n - 1.2816 * spread * Math.sqrt(n) >= wanted,
+      );
+      expect([wanted, nine]).toEqual([wanted, least]);
+    }
+  },
+);
 
 test('measured 9: what was missing answers', () => {
   for (const id of [

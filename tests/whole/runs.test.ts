@@ -34,7 +34,13 @@ function randomForm(seed: number): object {
     preparation: rng.even() < 0.5 ? 'ready-made solution' : pick(PREPARATION_NAMES),
     stripHour: pick(['6:00', '7:30', '8:00', '14:00', '22:00']),
     assumptions:
-      rng.even() < 0.5 ? {} : { latencyOffset: Number(between(-1, 2).toFixed(1)), hatch: between(0.3, 0.8) },
+      rng.even() < 0.5
+        ? {}
+        : {
+            latencyOffset: Number(between(-1, 2).toFixed(1)),
+            incubationFactor: Number(between(0.95, 1.15).toFixed(2)),
+            hatch: between(0.3, 0.8),
+          },
   };
 }
 

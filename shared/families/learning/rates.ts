@@ -62,6 +62,7 @@ export const RATES = {
     farms: 0.12,
     runs: 0.06,
     runsFactor: 2,
+    assumption: 'incubationFactor',
     sources: ['GRAAF96', 'AMPCLARIAS', 'ACEH19'],
     note:
       'Hours taken ÷ hours of the table. Two published durations are 1.10 and 1.11 times ' +

@@ -2,6 +2,7 @@ import type { Near } from '../../base/near';
 import { isError } from '../../base/values';
 import type { TitrationInputs } from './records/titrationInputs';
 import { aimOf, beliefsOf, logOf } from './records/titrationInputs';
+import type { Advice } from './titration/advise';
 import { advise, AIR_MAY_DO, AIR_MAY_STILL_DO, CREEPING, EDGE, RISING } from './titration/advise';
 import type { MeterName } from './titration/beliefs';
 import { NIGHT_HOURS } from './titration/log';
@@ -10,9 +11,20 @@ import { AS_LOW, RESTLESS, USUAL } from './titration/segments';
 /** Cases beside the numbers of the part-doses: 1,000 L at 25 °C, soda ash, a good meter. */
 
 /** Grams given before, pH, what happened, the second reading, serial. */
-type Line = readonly [grams: number, ph: number, event?: string, again?: number, at?: number];
+export type Line = readonly [grams: number, ph: number, event?: string, again?: number, at?: number];
 
-const said = (lines: readonly Line[], meter: MeterName = 'good'): string => {
+/** What is asked beside the usual. */
+export interface Beside {
+  readonly meter?: MeterName;
+  readonly airing?: 'can' | 'cannot';
+  readonly stocked?: boolean;
+  readonly target?: number;
+}
+/** The whole answer; undefined where it is refused. */
+export const answered = (
+  lines: readonly Line[],
+  { meter = 'good', airing = 'can', stocked = false, target = 7 }: Beside = {},
+): Advice | undefined => {
   const given: TitrationInputs = {
     volume: 1000,
     doses: lines.map(([grams]) => grams),
@@ -33,18 +45,21 @@ const said = (lines: readonly Line[], meter: MeterName = 'good'): string => {
   };
   const [b, log] = [beliefsOf(given), logOf(given)];
   const aim = aimOf({
-    target: 7,
+    target,
     bottom: 6.5,
     top: 7.5,
     step: 1,
-    stocked: false,
+    stocked,
     meter,
     material: 'soda ash',
-    airing: 'can',
+    airing,
   });
-  if (isError(b) || isError(log) || isError(aim)) return 'refused';
-  const { action, reasons } = advise(b, log, aim);
-  return `${action} ${reasons[0]?.code ?? ''}`;
+  return isError(b) || isError(log) || isError(aim) ? undefined : advise(b, log, aim);
+};
+/** Action and first reason. */
+export const said = (lines: readonly Line[], beside?: Beside): string => {
+  const advice = answered(lines, beside);
+  return advice ? `${advice.action} ${advice.reasons[0]?.code ?? ''}` : 'refused';
 };
 const AIRED = 'aired';
 /** Water of pH 5.1 that air does not help, and the grams given to it. */

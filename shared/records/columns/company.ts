@@ -19,6 +19,9 @@ const MONEY = new Set<FieldName>([
 /** "Number of fish" beside a mean weight and a ration is how many are fed, beside a harvest how many were put in. */
 const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
   fish: ['weight', 'ration', 'feed', 'biomass'],
+  biomass: ['ration', 'feed', 'weight', 'fish'],
+  customer: ['priceEach', 'unitPrice', 'amount', 'paid', 'receipt', 'due'],
+  sold: ['customer', 'priceEach', 'priceThousand', 'amount', 'paid'],
   stocked: ['alive', 'survival', 'stockedAt', 'emptiedAt'],
   femaleAfter: ['female', 'femaleWeight', 'eggWeight', 'stripped'],
   femaleWeight: ['female', 'hormoneVolume', 'eggWeight', 'injected', 'stripped'],
@@ -28,6 +31,8 @@ const BESIDE: Readonly<Partial<Record<FieldName, readonly FieldName[]>>> = {
   hormoneVolume: ['femaleWeight', 'injected', 'stripped', 'eggWeight'],
   materialDose: ['ph', 'phAfter', 'alkalinity', 'volume'],
   treatAmount: ['treatRate', 'material', 'minutes'],
+  preparation: ['hormoneVolume', 'hormoneDose', 'injected', 'femaleWeight'],
+  description: ['income', 'expense', 'balance', 'category'],
   packWeight: ['feedType', 'quantity', 'unitPrice'],
 };
 /** Days of a spawning are named so only where something else of a spawning stands beside them. */
@@ -39,6 +44,28 @@ const SPAWNING_DAYS: ReadonlySet<FieldName> = new Set([
 ]);
 const REARING_DAYS: ReadonlySet<FieldName> = new Set(['stockedAt', 'emptiedAt']);
 const SALE: readonly FieldName[] = ['customer', 'receipt', 'amount', 'paid', 'priceEach', 'priceThousand'];
+/** Beside these a weight is that of the stock, not of a brood fish. */
+const REARING: readonly FieldName[] = [
+  'fish',
+  'feed',
+  'feedType',
+  'ration',
+  'weight',
+  'biomass',
+  'length',
+  'sampleCount',
+  'sampleWeight',
+  'gradeSmall',
+  'gradeBig',
+  'graded',
+  'stocked',
+  'alive',
+  'meals',
+];
+const PACKED: readonly FieldName[] = ['feedType', 'quantity', 'unitPrice', 'description'];
+const BOX: readonly FieldName[] = ['income', 'expense', 'balance'];
+const PUT_IN: ReadonlySet<FieldName> = new Set(['stocked', 'fish', 'alive', 'foodPerFish']);
+const OF_BROOD: ReadonlySet<FieldName> = new Set(['femaleWeight', 'maleWeight', 'femaleAfter', 'eggWeight']);
 const SPAWNING: readonly FieldName[] = [
   'femaleWeight',
   'hormoneVolume',
@@ -66,6 +93,9 @@ interface Company {
   readonly present: ReadonlyMap<string, number>;
   readonly isSpawning: boolean;
   readonly isSale: boolean;
+  readonly isRearing: boolean;
+  /** Something of a spawning stands there besides weights. */
+  readonly isBred: boolean;
 }
 
 function companyOf(looked: readonly Looked[]): Company {
@@ -84,21 +114,41 @@ function companyOf(looked: readonly Looked[]): Company {
     present,
     isSpawning: SPAWNING.some((field) => sure.has(field)),
     isSale: SALE.some((field) => sure.has(field)),
+    isBred: SPAWNING.some((field) => sure.has(field) && !OF_BROOD.has(field)),
+    isRearing: REARING.filter((field) => sure.has(field)).length >= 2,
   };
 }
 
-/** What the other columns say for a meaning, or against it. */
-function worthOf(
-  field: FieldName,
-  { sure, present, isSpawning, isSale }: Company,
-  isMoneySaid: boolean,
-): number {
-  const most = Math.max(0, ...FAMILIES.of(field).map((family) => present.get(family) ?? 0));
-  let worth = beside(field, sure) + Math.min(1, 0.22 * most);
-  if (SPAWNING_DAYS.has(field) && !isSpawning) worth -= 1.6;
-  if (REARING_DAYS.has(field) && isSale) worth -= 1.6;
+type Fields = ReadonlySet<FieldName>;
+const only = (...fields: FieldName[]): Fields => new Set(fields);
+/** What the company of a column says against a meaning, or for it. */
+const SAYS: readonly {
+  readonly fields: Fields;
+  readonly when: (company: Company) => boolean;
+  readonly worth: number;
+}[] = [
+  { fields: SPAWNING_DAYS, when: ({ isSpawning }) => !isSpawning, worth: -1.6 },
+  { fields: REARING_DAYS, when: ({ isSale }) => isSale, worth: -1.6 },
   // Beside pH grams are given to the water, not against a disease.
-  if (field === 'treatAmount' && sure.has('ph') && !sure.has('treatRate')) worth -= 1;
+  { fields: only('treatAmount'), when: ({ sure }) => sure.has('ph') && !sure.has('treatRate'), worth: -1 },
+  {
+    fields: only('operator'),
+    when: ({ sure, isSale, isSpawning }) => isSale && !isSpawning && !sure.has('customer'),
+    worth: -0.6,
+  },
+  { fields: OF_BROOD, when: ({ isRearing, isBred }) => isRearing && !isBred, worth: -1 },
+  // The lines of spawnings are runs, whatever their numbers are called.
+  { fields: only('run'), when: ({ sure, isBred }) => isBred && !sure.has('run'), worth: 0.3 },
+  { fields: only('packWeight'), when: ({ sure }) => !PACKED.some((one) => sure.has(one)), worth: -0.8 },
+  { fields: only('reason'), when: ({ sure }) => BOX.some((one) => sure.has(one)), worth: -1 },
+  { fields: PUT_IN, when: ({ isSale, isRearing }) => isSale && !isRearing, worth: -0.9 },
+];
+
+/** What the other columns say for a meaning, or against it. */
+function worthOf(field: FieldName, company: Company, isMoneySaid: boolean): number {
+  const most = Math.max(0, ...FAMILIES.of(field).map((family) => company.present.get(family) ?? 0));
+  let worth = beside(field, company.sure) + Math.min(1, 0.22 * most);
+  for (const one of SAYS) if (one.fields.has(field) && one.when(company)) worth += one.worth;
   if (MONEY.has(field) && most < 2 && !isMoneySaid) worth -= 1;
   return worth;
 }

@@ -48,6 +48,9 @@ export interface ColumnContent {
   readonly middle: number;
   /** Nearly the highest of them. */
   readonly high: number;
+  /** Different numbers, different words. */
+  readonly kinds: number;
+  readonly wordKinds: number;
   /** The unit most cells carry themselves. */
   readonly unit: string | undefined;
   readonly decimal: DecimalMark | undefined;
@@ -76,6 +79,7 @@ class Tally {
   stamps = 0;
   digitClocks = 0;
   readonly list: number[] = [];
+  readonly texts = new Set<string>();
   readonly decimals = new Map<DecimalMark, number>();
   readonly orders = new Map<DateOrder, number>();
   readonly units = new Map<string, number>();
@@ -141,6 +145,7 @@ class Tally {
     const { value, unit } = readNumber(text, decimal ?? this.fallback);
     if (Number.isNaN(value)) {
       this.words++;
+      this.texts.add(text);
       return;
     }
     this.count(value);
@@ -184,6 +189,8 @@ export function contentOf(run: CellRun, fallback: DecimalMark = '.'): ColumnCont
     hasEitherDates,
     middle: sorted[sorted.length >> 1] ?? NaN,
     high: sorted[Math.floor(0.95 * (sorted.length - 1))] ?? NaN,
+    kinds: new Set(sorted).size,
+    wordKinds: tally.texts.size,
     unit: mostOf(tally.units),
     decimal: mostOf(tally.decimals),
     order: mostOf(orders),

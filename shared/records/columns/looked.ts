@@ -27,3 +27,6 @@ export interface Looked {
 export const LEAST_SCORE = 1.7;
 export const LEAST_WORDS = 0.38;
 export const isClaim = ({ words, score }: Candidate): boolean => words >= LEAST_WORDS && score >= LEAST_SCORE;
+
+export const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefined =>
+  candidates.find((one) => one.field === field);

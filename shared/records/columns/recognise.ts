@@ -7,10 +7,13 @@ import type { Link } from '../meaning/links';
 import { findLinks } from '../meaning/links';
 import type { Matrix } from '../meaning/matrix';
 import { repeatedColumns } from '../meaning/matrix';
-import { findSpans } from '../meaning/spans';
-import type { MeaningPattern } from '../meaning/patterns';
-import { PATTERNS } from '../meaning/patterns';
+import { byChains } from './chains';
 import { byCompany } from './company';
+import { byLinks } from './links';
+import type { Elsewhere } from './moments';
+import { byClocks, byOnlyDate, bySpans } from './moments';
+import { byOrder } from './order';
+import { byContent, byPlace } from './place';
 import type { Candidate, Looked, Unread } from './looked';
 import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
 export type { Unread } from './looked';
@@ -22,8 +25,7 @@ import { correctionFor } from './mapping';
 import type { DecimalMark } from './numbers';
 import { fitOfMiddle } from './plausible';
 import { ownUnit, unitForField } from './units';
-import type { ReadValue } from './values';
-import { plainNumbers, readNumbers, samplesOf } from './values';
+import { plainNumbers, samplesOf } from './values';
 
 export interface Recognised {
   readonly mapping: readonly MappedColumn[];
@@ -54,111 +56,6 @@ function lookAt(unread: Unread, content: ColumnContent): Looked {
   });
   return { unread, content, evidence, candidates: candidates.sort((a, b) => b.score - a.score) };
 }
-
-const scoreIn = ({ candidates }: Looked, field: FieldName): Candidate | undefined =>
-  candidates.find((one) => one.field === field);
-
-/** Orders in which the inputs of a found relation may stand in a pattern. */
-function orders(link: Link, pattern: MeaningPattern): (readonly number[])[] {
-  if (link.inputs.length !== pattern.inputs.length) return [];
-  if (link.kind === 'product') return [link.inputs, [...link.inputs].reverse()];
-  if (link.kind !== 'sum' || !pattern.signs) return [link.inputs];
-  const plus = link.inputs.filter((_, i) => link.signs[i] === 1);
-  const minus = link.inputs.filter((_, i) => link.signs[i] === -1);
-  if (plus.length !== pattern.signs.filter((sign) => sign === 1).length) return [];
-  return permutations(plus).flatMap((p) => permutations(minus).map((m) => [...p, ...m]));
-}
-function permutations(list: readonly number[]): (readonly number[])[] {
-  if (list.length < 2 || list.length > 4) return [list];
-  return list.flatMap((first, i) =>
-    permutations([...list.slice(0, i), ...list.slice(i + 1)]).map((rest) => [first, ...rest]),
-  );
-}
-
-interface Reading {
-  readonly of: readonly (readonly [number, FieldName])[];
-  readonly worth: number;
-}
-
-/** The pattern that a found relation fits best, by what its columns say themselves. */
-function readLink(link: Link, looked: readonly Looked[]): Reading | undefined {
-  let best: Reading | undefined;
-  for (const pattern of PATTERNS) {
-    if (
-      pattern.kind !== link.kind ||
-      (pattern.isRunning ?? false) !== (link.kind === 'sum' && link.isRunning)
-    )
-      continue;
-    for (const inputs of orders(link, pattern)) {
-      const of = [
-        [link.result, pattern.result] as const,
-        ...inputs.map((column, i) => [column, pattern.inputs[i] ?? pattern.result] as const),
-      ];
-      const found = of.map(([column, field]) => {
-        const one = looked[column];
-        return one && scoreIn(one, field);
-      });
-      if (found.some((one) => one === undefined)) continue;
-      const spoken = found.filter((one) => one && one.words >= 0.5).length;
-      if (spoken < Math.min(2, found.length - 1)) continue;
-      const worth = found.reduce((sum, one) => sum + Math.max(0, one?.score ?? 0), 0) / found.length;
-      if (!best || worth > best.worth) best = { of, worth };
-    }
-  }
-  return best;
-}
-
-const LINK_WEIGHS = 1.4;
-function byLinks(links: readonly Link[], looked: readonly Looked[]): void {
-  const given = new Set<string>();
-  for (const link of links) {
-    const reading = readLink(link, looked);
-    if (!reading) continue;
-    for (const [column, field] of reading.of) {
-      const one = looked[column];
-      const candidate = one && scoreIn(one, field);
-      if (!candidate || given.has(`${column} ${field}`)) continue;
-      given.add(`${column} ${field}`);
-      candidate.score += (LINK_WEIGHS * link.holds) / link.tried;
-      candidate.because = 'the numbers of the table bear it out';
-    }
-  }
-  for (const { candidates } of looked) candidates.sort((a, b) => b.score - a.score);
-}
-
-const FROM: Readonly<Partial<Record<FieldName, FieldName>>> = {
-  injected: 'latency',
-  injectedFirst: 'latency',
-  stripped: 'incubationHours',
-  fertilisedAt: 'incubationHours',
-  startTime: 'minutes',
-};
-const SPAN_WEIGHS = 2;
-/** A column that is the time between two moments of its line is named by the moment it begins with. */
-function bySpans(looked: readonly Looked[], plain: readonly Float64Array[], elsewhere: Elsewhere): void {
-  const moments = new Map(
-    looked.flatMap(({ unread: { run }, content }, i) =>
-      content.filled >= 4 && content.dates + content.clocks >= 0.6 * content.filled
-        ? [[i, readNumbers(run, momentReading(content, elsewhere)).values] as const]
-        : [],
-    ),
-  );
-  if (moments.size < 2) return;
-  for (const { result, from, share, factor } of findSpans(moments, plain)) {
-    const [one, begun] = [looked[result], looked[from]?.candidates[0]?.field];
-    const candidate = one && scoreIn(one, factor === 1 ? 'days' : ((begun && FROM[begun]) ?? 'minutes'));
-    if (!one || !candidate) continue;
-    candidate.score += SPAN_WEIGHS * share;
-    candidate.because = 'it is the time between two moments of its line';
-    one.candidates.sort((a, b) => b.score - a.score);
-  }
-}
-const momentReading = (content: ColumnContent, elsewhere: Elsewhere): ReadValue => ({
-  field: 'clock',
-  unit: undefined,
-  decimal: '.',
-  order: content.order ?? elsewhere.order ?? 'day first',
-});
 
 /** A meaning that numbers bear out needs fewer words. */
 const isAllowed = (one: Candidate): boolean =>
@@ -269,11 +166,6 @@ function orderOf(
   };
 }
 
-interface Elsewhere {
-  readonly decimal: DecimalMark | undefined;
-  readonly order: DateOrder | undefined;
-}
-
 const whyNot = ({ content, candidates, evidence }: Looked): string =>
   candidates.some(isAllowed)
     ? 'another column says the same better'
@@ -380,21 +272,6 @@ function mostOf<T>(votes: readonly (T | undefined)[]): T | undefined {
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
 }
 
-/** A column of dates under words nobody knows is still the date of the record, if no other column is. */
-function byContent(looked: readonly Looked[], given: Map<Looked, Candidate>): void {
-  if ([...given.values()].some(({ field }) => field === 'date')) return;
-  const dated = looked.find(
-    (one) => !given.has(one) && one.content.filled >= 2 && one.content.dates >= 0.8 * one.content.filled,
-  );
-  if (dated && ![...given.values()].some(({ field }) => field === 'injectedOn'))
-    given.set(dated, {
-      field: 'date',
-      score: LEAST_SCORE,
-      words: 0,
-      because: 'nearly every cell holds a date',
-    });
-}
-
 const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
   dead: 'deadRunning',
   deadTotal: 'deadRunning',
@@ -492,10 +369,15 @@ export function recognise(
       : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) },
   );
   byCompany(free);
+  byChains(links, free);
   byLinks(links, free);
+  byClocks(free, elsewhere);
   bySpans(free, plain, elsewhere);
+  byOnlyDate(free);
+  byOrder(free);
   const given = assign(free);
   byContent(free, given);
+  byPlace(free, given);
   const built = byStructure(links, free, given, matrix);
   const mapping = free.map((one, i): MappedColumn => {
     const shaped = built.get(i);

@@ -43,10 +43,11 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
     'hatchedOn',
     'incubationHours',
     'incubationTemperature',
-    'hatched',
     'hatchShare',
+    'hatched',
     'eggsDead',
     'fry',
+    'fingerlings',
     'femaleAfter',
   ],
   water: [
@@ -84,6 +85,8 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
   stock: [
     'date',
     'vat',
+    'vatsInUse',
+    'vatsOwned',
     'opening',
     'stocked',
     'movedIn',
@@ -100,6 +103,8 @@ const LISTS: Readonly<Record<string, readonly FieldName[]>> = {
     'date',
     'week',
     'vat',
+    'vatsInUse',
+    'vatsOwned',
     'fish',
     'stocked',
     'alive',
@@ -146,4 +151,17 @@ const BY_FIELD = new Map<FieldName, string[]>();
 for (const [family, fields] of Object.entries(LISTS))
   for (const field of fields) BY_FIELD.set(field, [...(BY_FIELD.get(field) ?? []), family]);
 
-export const FAMILIES = { of: (field: FieldName): readonly string[] => BY_FIELD.get(field) ?? [] };
+/** Steps from one meaning to another in the order of a family that has both; 0 where none has. */
+function between(field: FieldName, to: FieldName): number {
+  for (const family of BY_FIELD.get(field) ?? []) {
+    const list = LISTS[family] ?? [];
+    const other = list.indexOf(to);
+    if (other >= 0) return other - list.indexOf(field);
+  }
+  return 0;
+}
+
+export const FAMILIES = {
+  of: (field: FieldName): readonly string[] => BY_FIELD.get(field) ?? [],
+  between,
+};

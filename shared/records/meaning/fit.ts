@@ -53,6 +53,7 @@ const TELLING: readonly (readonly [string, FieldName, number])[] = [
   ['mg/kg', 'hormoneDose', 0.55],
   ['IU/kg', 'hormoneDose', 0.6],
   ['per g', 'eggsPerGram', 0.6],
+  ['L', 'volume', 0.5],
   ['mg/L CaCO3', 'alkalinity', 0.5],
 ];
 
@@ -105,6 +106,8 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
   for (const [name, field, worth] of TELLING)
     if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
   sizeClasses(header, words);
+  sizesSaid(heading, words);
+  composed(marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said), words);
   return {
     heading,
     joined,
@@ -112,6 +115,41 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
     unit,
     words,
   };
+}
+
+/** Meanings made of general words that no list holds together: the weight of one fish, money that went out. */
+const COMPOSED: readonly {
+  readonly of: readonly MeaningMark[];
+  readonly not?: readonly MeaningMark[];
+  readonly is: FieldName;
+}[] = [
+  { of: ['weight', 'fish', 'one'], not: ['egg', 'female', 'male', 'perKg', 'every'], is: 'weight' },
+  { of: ['weight', 'one'], not: ['egg', 'female', 'male', 'perKg', 'every', 'sample'], is: 'weight' },
+  { of: ['mean', 'fish'], not: ['egg', 'female', 'male'], is: 'weight' },
+  { of: ['weight', 'every'], not: ['egg', 'female', 'male', 'sample'], is: 'biomass' },
+  { of: ['money', 'in'], is: 'income' },
+  { of: ['money', 'out'], not: ['in'], is: 'expense' },
+  { of: ['money', 'rest'], is: 'balance' },
+  { of: ['water', 'vessel'], not: ['weight', 'time', 'mean'], is: 'volume' },
+];
+const COMPOSED_WORTH = 0.6;
+function composed(marks: ReadonlySet<MeaningMark>, words: Map<FieldName, number>): void {
+  for (const { of, not = [], is } of COMPOSED)
+    if (of.every((one) => marks.has(one)) && !not.some((one) => marks.has(one)))
+      if ((words.get(is) ?? 0) < COMPOSED_WORTH) words.set(is, COMPOSED_WORTH);
+}
+
+const SIZES: readonly (readonly [MeaningMark, FieldName])[] = [
+  ['small', 'gradeSmall'],
+  ['middle', 'gradeMiddle'],
+  ['big', 'gradeBig'],
+];
+/** "The little ones", "Large size": a size and nothing else over counts is a grade. */
+function sizesSaid({ said, unit }: HeadingSaid, words: Map<FieldName, number>): void {
+  const marks = marksIn(said);
+  if (unit || said.trim().length < 3 || said.trim().split(/\s+/).length > 3) return;
+  for (const [mark, field] of SIZES)
+    if (marks.has(mark) && (words.get(field) ?? 0) < 0.55) words.set(field, 0.55);
 }
 
 /** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
@@ -204,12 +242,13 @@ function markFit(field: FieldName, marks: ReadonlySet<MeaningMark>): number {
   return fit;
 }
 
+const NO_HORMONE: ReadonlySet<string> = new Set(['g', 'kg', 'L', 'm3', 'gal']);
 const HORMONES: ReadonlySet<FieldName> = new Set(['hormoneVolume', 'doseFirst', 'doseSecond']);
 function unitFit(field: FieldName, unit: UnitSaid | undefined): number {
   if (!unit) return 0;
   const { units } = ROLES[field];
-  // A hormone is weighed in milligrams, never in grams.
-  if (unit.unit === 'g' && HORMONES.has(field)) return -0.9;
+  // A hormone is weighed in milligrams and measured in millilitres.
+  if (NO_HORMONE.has(unit.unit) && HORMONES.has(field)) return -0.9;
   if (units?.includes(unit.of)) return 0.9;
   if (unit.of === 'count' && !units) return -0.2;
   if (fieldSpec(field).kind !== 'number')
@@ -242,6 +281,21 @@ function bestRange(field: NumericField, { unit, heading }: Evidence, middle: num
   return Math.max(first, ...rest.map((x) => x - 0.25));
 }
 
+/** A reading under which most of a column could not be is no reading; one under which its highest could not, hardly. */
+function beyond(field: NumericField, { unit, heading }: Evidence, content: ColumnContent): number {
+  const possible = PLAUSIBLE[field]?.possible;
+  if (!possible) return 0;
+  const own = unitForField(field, unit?.unit);
+  const names =
+    own === undefined && unit === undefined ? Object.keys(UNITS[field] ?? {}) : [own ?? ownUnit(field)];
+  const isBeyond = (value: number): boolean =>
+    (names.length > 0 ? names : [undefined]).every((name) => {
+      const x = converter(field, name)(value * heading.times);
+      return x < possible[0] || x > possible[1];
+    });
+  return isBeyond(content.middle) ? -2.5 : isBeyond(content.high) ? -0.8 : 0;
+}
+
 /** What may go up by one from line to line, beside the number of the line. */
 const COUNTED: ReadonlySet<FieldName> = new Set(['days', 'deadRunning', 'vatsInUse']);
 
@@ -262,7 +316,8 @@ function numberFit(field: NumericField, evidence: Evidence, content: ColumnConte
   const share = usable > 0 ? content.numbers / usable : 0.5;
   if (share < 0.4) return -4;
   const range = Number.isNaN(content.middle) ? 0 : 1.3 * (bestRange(field, evidence, content.middle) - 0.6);
-  return range + doubtful(field, evidence, content) - 2 * (1 - share);
+  const impossible = Number.isNaN(content.middle) ? 0 : beyond(field, evidence, content);
+  return range + impossible + doubtful(field, evidence, content) - 2 * (1 - share);
 }
 
 const DATE_ONLY: readonly FieldName[] = [
@@ -308,6 +363,9 @@ const TAGS: ReadonlySet<FieldName> = new Set([
   'size',
   'feedType',
 ]);
+const NAMES_LINES: ReadonlySet<FieldName> = new Set(['run', 'serial', 'receipt']);
+/** What tells lines apart differs from line to line. */
+const repeatsItself = ({ words, wordKinds }: ColumnContent): boolean => words >= 5 && wordKinds < 0.5 * words;
 const areSerials = ({ middle, high }: ColumnContent): boolean =>
   middle > SERIAL_LOW && middle < SERIAL_HIGH && high < 1.15 * middle;
 
@@ -327,6 +385,7 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if (field === 'month' || field === 'week') return periodFit(field, content, usable);
   if ((content.dates + content.clocks) / usable > 0.5) return -3;
   const isNumbered = content.numbers / usable > 0.5;
+  if (NAMES_LINES.has(field) && repeatsItself(content)) return -4;
   if (!TAGS.has(field)) return isNumbered ? -2.5 : 0.3;
   if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
   return isNumbered ? -0.3 : 0.3;

@@ -75,15 +75,16 @@ const perOf = (text: string): UnitSaid | undefined => {
   return of === '' || unitOfText(of) ? undefined : unitOfText(`/${per}`);
 };
 
+/** What is in one gram: "par g", "eggs in 1 g", "telur 1 g". */
+const PER_ONE =
+  /(?:^|\s)(?:(?:per|par|por|tiap|moi|proti|kwa|in (?:one|a))\s+|1\s?)(g|gr|gram|gramme|grama|gramo|ml)\b/i;
+
 /** Units written outside brackets: "eggs/g", "per g", "%", "°C". */
 function takeSigns(bare: string, reader: Reader): void {
   const slash = /(\S*)\s*\/\s*(?:g|gram|ml|kg|l|day|jour|dia|hari)\b/i.exec(bare);
   if (slash) reader.unit ??= unitOfText(slash[0].trim()) ?? perOf(slash[0]);
-  const per =
-    /(?:^|\s)(?:per|par|por|tiap|moi|proti|kwa|in (?:one|a|1))\s+(g|gr|gram|gramme|grama|gramo|ml)\b/i.exec(
-      bare,
-    );
-  if (per) reader.unit ??= unitOfText(/ml/i.test(per[1] ?? '') ? '/ml' : '/g');
+  const [, per] = PER_ONE.exec(bare) ?? [];
+  if (per) reader.unit ??= unitOfText(/ml/i.test(per) ? '/ml' : '/g');
   if (bare.includes('%')) reader.unit ??= unitOfText('%');
   const degree = /[°º]\s*([cf])\b/i.exec(bare);
   if (degree) reader.unit ??= unitOfText(`°${degree[1] ?? ''}`);

@@ -1,4 +1,4 @@
-import { parts, products, varies } from './products';
+import { isRate, parts, products, varies } from './products';
 import type { Numbers } from './sampled';
 import { at, LEAST_HOLDING, LEAST_ROWS, SAMPLE, sampledFrom, sampleRows } from './sampled';
 import { sums } from './sums';
@@ -59,6 +59,7 @@ const isSame = (a: Numbers | undefined, b: Numbers | undefined, length: number):
 };
 
 const MOST_COLUMNS = 26;
+const MOST_RATES = 6;
 
 /** Everything found by trying; of links to one result the tightest first. `columns` hold NaN where nothing is said. */
 export function findLinks(columns: readonly Numbers[], length: number): Link[] {
@@ -72,7 +73,11 @@ export function findLinks(columns: readonly Numbers[], length: number): Link[] {
   const rare = sampled.flatMap(({ seen }, i) => (!isUsable.has(i) && seen.some((x) => x > 0) ? [i] : []));
   const few = usable.filter((i) => varies(sampled[i]?.seen ?? [])).slice(0, MOST_COLUMNS);
   return [
-    ...products(sampled, few),
+    ...products(
+      sampled,
+      few,
+      usable.filter((i) => !few.includes(i) && isRate(sampled[i]?.seen ?? [])).slice(0, MOST_RATES),
+    ),
     ...sums(columns, sampled, usable.slice(0, 80), rare),
     ...carries(columns, few, length),
     ...parts(sampled, few),

@@ -8,6 +8,8 @@ export interface MeaningPattern {
   readonly inputs: readonly NumericField[];
   readonly signs?: readonly number[];
   readonly isRunning?: true;
+  /** Of a product, all in the units of the fields: grams × pieces ÷ 1000 = kilograms. NaN where these have no unit. */
+  readonly scale?: number;
 }
 
 const product = (result: NumericField, ...inputs: NumericField[]): MeaningPattern => ({
@@ -41,19 +43,20 @@ export const PATTERNS: readonly MeaningPattern[] = [
   product('fertilised', 'eggs', 'fertilisedShare'),
   product('sampleGood', 'sampleSize', 'fertilisedShare'),
   product('fry', 'hatched', 'survival'),
+  product('fingerlings', 'hatched', 'survival'),
   product('fingerlings', 'fry', 'survival'),
   product('alive', 'stocked', 'survival'),
   product('fish', 'stocked', 'survival'),
   product('hormoneVolume', 'femaleWeight', 'hormoneDose'),
   product('doseFirst', 'femaleWeight', 'rateFirst'),
   product('doseSecond', 'femaleWeight', 'rateSecond'),
-  product('degreeHours', 'temperature', 'latency'),
-  product('biomass', 'fish', 'weight'),
-  product('feed', 'biomass', 'ration'),
+  { ...product('degreeHours', 'temperature', 'latency'), scale: NaN },
+  { ...product('biomass', 'fish', 'weight'), scale: 1e-3 },
+  { ...product('feed', 'biomass', 'ration'), scale: 1e3 },
   product('sampleWeight', 'sampleCount', 'weight'),
-  product('treatAmount', 'volume', 'treatRate'),
+  { ...product('treatAmount', 'volume', 'treatRate'), scale: 1e-3 },
   product('amount', 'sold', 'priceEach'),
-  product('amount', 'sold', 'priceThousand'),
+  { ...product('amount', 'sold', 'priceThousand'), scale: 1e-3 },
   product('amount', 'quantity', 'unitPrice'),
   product('feedTotal', 'feed', 'days'),
   sum('due', ['amount'], ['paid']),
@@ -69,6 +72,7 @@ export const PATTERNS: readonly MeaningPattern[] = [
   sum('alive', ['stocked'], ['dead']),
   sum('graded', ['gradeSmall', 'gradeMiddle', 'gradeBig', 'gradeCull']),
   sum('graded', ['gradeSmall', 'gradeMiddle', 'gradeBig']),
+  sum('graded', ['gradeSmall', 'gradeBig']),
   running('balance', 'income', 'expense'),
   running('dueRunning', 'due'),
   running('dueRunning', 'amount', 'paid'),

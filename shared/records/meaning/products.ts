@@ -73,17 +73,37 @@ export const varies = (list: ArrayLike<number>): boolean => {
   return kinds.size >= 3 && most > 1.03 * least;
 };
 
-export function products(sampled: readonly Sampled[], usable: readonly number[]): Link[] {
+/** One or two numbers all the way down, no power of ten: a price, a ration, the litres of a vat. */
+export const isRate = (list: ArrayLike<number>): boolean => {
+  const kinds = new Set<number>();
+  for (let i = 0; i < list.length && kinds.size < 4; i++) {
+    const x = list[i] ?? NaN;
+    if (!Number.isNaN(x)) kinds.add(x);
+  }
+  return kinds.size <= 2 && [...kinds].every((x) => x > 0 && !Number.isInteger(Math.log10(x)));
+};
+
+const isExact = ({ factor, holds, tried }: Link): boolean =>
+  NICE.includes(factor) && tried >= 6 && holds >= 0.85 * tried;
+
+/** `rates` hardly vary: they may be one of two factors, and only so that the product is exactly theirs. */
+export function products(
+  sampled: readonly Sampled[],
+  usable: readonly number[],
+  rates: readonly number[] = [],
+): Link[] {
   const links: Link[] = [];
   const first = sampled[usable[0] ?? 0];
   if (!first) return [];
   const made = new Float64Array(first.seen.length);
-  for (const a of usable)
-    for (const b of usable) {
-      if (b <= a) continue;
-      for (let i = 0; i < made.length; i++) made[i] = at(sampled[a]?.seen, i) * at(sampled[b]?.seen, i);
-      links.push(...productsOf(sampled, usable, made, [a, b]));
-    }
+  const times = (a: number, b: number): Link[] => {
+    for (let i = 0; i < made.length; i++) made[i] = at(sampled[a]?.seen, i) * at(sampled[b]?.seen, i);
+    return productsOf(sampled, usable, made, a < b ? [a, b] : [b, a]);
+  };
+  for (const a of usable) {
+    for (const b of usable) if (b > a) links.push(...times(a, b));
+    for (const b of rates) links.push(...times(a, b).filter(isExact));
+  }
   return links;
 }
 function productsOf(

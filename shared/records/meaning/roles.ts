@@ -204,7 +204,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   sex: { concepts: { sex: 1 }, is: 'sex' },
   origin: { concepts: { origin: 1, supplier: 0.8 }, is: 'origin' },
   status: { concepts: { status: 1 }, is: 'status' },
-  customer: { concepts: { buyer: 1, supplier: 0.5 }, is: 'customer' },
+  customer: { concepts: { person: 0.6, buyer: 1, supplier: 0.5 }, is: 'customer' },
   category: { concepts: { category: 1 }, is: 'category' },
   description: { concepts: { description: 1, remarks: 0.3 }, is: 'description' },
   reason: { concepts: { reason: 1 }, is: 'reason' },
@@ -280,7 +280,11 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   },
   movedIn: { concepts: { stock_in: 0.9, transferred: 0.8 }, ...COUNT, is: ['moved_in', 'stocked'] },
   movedOut: { concepts: { stock_out: 0.9, transferred: 0.8 }, ...COUNT, is: 'moved_out' },
-  sold: { concepts: { sold_number: 1, quantity: 0.5, stock_out: 0.4 }, ...COUNT, is: ['sold', 'qty_sold'] },
+  sold: {
+    concepts: { sold_number: 1, quantity: 0.5, stock_out: 0.4, stocked_number: 0.45, alive_count: 0.45 },
+    ...COUNT,
+    is: ['sold', 'qty_sold'],
+  },
   closing: { concepts: { closing_stock: 1, balance: 0.6, alive_count: 0.6 }, ...COUNT, is: 'closing' },
   deadTotal: {
     concepts: { mortality_cumulative: 0.6, total_row: 0.4, mortality_daily: 0.5 },

@@ -119,16 +119,28 @@ const formulaVerdicts = (table: RecordTable, isTyped: boolean): readonly TableVe
 };
 
 /** A call that lost its add-in: a link to another workbook stands in front of it. */
-const FOREIGN = /(?:\[[^\]]+\]|'[^']+'|[\w.\\:-]+\.xl\w+)[^!()+*,;=]*$/i;
 const LINKED = /!\s{0,9}(?:_xldudf_)?SPAWN[._]/gi;
 /** What stands in front of a link is a path and a sheet's name; Excel takes no longer formula. */
 const LONGEST_LINK = 300;
 const LONGEST_FORMULA = 8192;
+const JOINS = /[!()+*,;=]/;
+const NAMES_FILE = /[\w.\\:-]\.xl\w/i;
+
+/** Does the text end with the name of a file: [2]Sheet, 'C:\\a b.xlsx', farm.xlsx? Read from its end, once. */
+function endsWithFile(text: string): boolean {
+  let from = text.length;
+  while (from > 0 && !JOINS.test(text[from - 1] ?? '')) from--;
+  const isPaired = (open: string, close: string): boolean => {
+    const end = text.lastIndexOf(close);
+    return end >= from && text.lastIndexOf(open, end - 1) >= 0 && text[end - 1] !== open;
+  };
+  return isPaired('[', ']') || isPaired("'", "'") || NAMES_FILE.test(text.slice(from));
+}
 
 function isLinked(formula: string): boolean {
   if (formula.length > LONGEST_FORMULA) return false;
   for (const { index } of formula.matchAll(LINKED))
-    if (FOREIGN.test(formula.slice(Math.max(0, index - LONGEST_LINK), index))) return true;
+    if (endsWithFile(formula.slice(Math.max(0, index - LONGEST_LINK), index))) return true;
   return false;
 }
 const OWN_CALL = /SPAWN[._]/i;

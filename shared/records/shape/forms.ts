@@ -72,7 +72,15 @@ function isLabelColumn(kinds: Kinds, labels: readonly Label[]): boolean {
     [1, 2].some((step) => kinds.isData(position, column + step)),
   );
   const known = filled.filter(({ isKnown }) => isKnown).length;
-  return filled.length >= LEAST_LABELS && withData.length >= 2 && known >= LEAST_KNOWN * filled.length;
+  if (filled.length < LEAST_LABELS || withData.length < 2) return false;
+  return known >= LEAST_KNOWN * filled.length || startOver(labels);
+}
+
+/** Forms below each other are known by their labels, which come again in order, whatever these say. */
+function startOver(labels: readonly Label[]): boolean {
+  const keys = labels.map(({ text }) => labelKey(text));
+  const cuts = openingAt(keys);
+  return cuts.length >= 2 && (cuts[1] ?? 0) - (cuts[0] ?? 0) >= LEAST_LABELS;
 }
 
 const LEAST_ALIKE = 0.6;

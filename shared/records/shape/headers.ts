@@ -163,6 +163,36 @@ function isMixed(kinds: Kinds, position: number, column: number): boolean {
   return counts.size > 1 && Math.max(...counts.values()) < 0.8 * all;
 }
 
+/** How far down the labels of a form are looked for again. */
+const FORM_TALL = 60;
+/** The labels below come again in the same order, each time beside other values: a line of forms. */
+function isOfForms(kinds: Kinds, position: number, run: readonly number[]): boolean {
+  const { sheet } = kinds;
+  const [first, beside] = run;
+  if (first === undefined || beside === undefined) return false;
+  const label = (p: number): string => (kinds.at(p, first) === KIND.word ? textAt(sheet, p, first) : '');
+  const own = label(position);
+  if (own === '') return false;
+  const again = [1, -1]
+    .flatMap((way) => Array.from({ length: FORM_TALL }, (_, i) => position + way * (i + 3)))
+    .find((p) => p >= 0 && p < sheet.rows.length && label(p) === own);
+  if (again === undefined) return false;
+  // The same row of headings again: the next page of a table.
+  if (
+    run.length > 2 &&
+    run.every((column) => textAt(sheet, again, column) === textAt(sheet, position, column))
+  )
+    return false;
+  let [labels, same] = [0, 0];
+  for (let step = 1; step < Math.abs(again - position); step++) {
+    const text = label(position + step);
+    if (text === '') continue;
+    labels++;
+    if (label(again + step) === text) same++;
+  }
+  return labels >= 2 && same >= 0.8 * labels;
+}
+
 export const isUnits = (kinds: Kinds, position: number, columns: readonly number[]): boolean => {
   const texts = columns.map((column) => textAt(kinds.sheet, position, column)).filter(Boolean);
   const units = texts.filter((text) => unitOfText(text.replace(/[()[\]]/g, '')) !== undefined);
@@ -328,7 +358,7 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
       isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
     const last = hasUnits ? position + 1 : position;
     if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
-    if (looksLikeForm(kinds, position, run)) return [];
+    if (looksLikeForm(kinds, position, run) || isOfForms(kinds, position, run)) return [];
     const texts = new Map(
       run.map((column) => {
         const unit = hasUnits ? textAt(sheet, last, column).replace(/[()[\]]/g, '') : '';

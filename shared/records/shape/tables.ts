@@ -2,6 +2,8 @@ import type { SheetCells } from '../read/sheetCells';
 import type { Header } from './headers';
 import { headersAt, isNext, runsOf, textAt } from './headers';
 import { isKnownLabel } from './forms';
+import { decimalIn, readNumber } from '../columns/numbers';
+import { valueAt } from '../read/sheetCells';
 import { KIND, Kinds } from './kinds';
 import { kindOfRow } from './rows';
 
@@ -51,6 +53,7 @@ function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
     if (kind === 'record') body.push(position);
     else if (kind !== 'blank') skipped.push({ position, why: kind });
   }
+  if (isFoot(kinds, header, body, dated)) skipped.push({ position: body.pop() ?? 0, why: 'total' });
   dropFoot(kinds, body, skipped, dated);
   if (body.length === 0) return undefined;
   return {
@@ -66,6 +69,37 @@ function laid(kinds: Kinds, header: Header, to: number): LaidTable | undefined {
     })),
     titles: titlesOf(kinds, header),
   };
+}
+
+const LEAST_ABOVE = 4;
+const figureAt = (kinds: Kinds, position: number, column: number): number => {
+  const cell = valueAt(kinds.sheet, position, column);
+  if (typeof cell === 'number') return cell;
+  const { value } = typeof cell === 'string' ? readNumber(cell, decimalIn(cell) ?? '.') : { value: NaN };
+  return value;
+};
+/**
+ * The last row adds up the rows above whatever it is called: a word stands where the others have dates, gaps where
+ * nothing can be added, and every number is more than any above it.
+ */
+function isFoot(
+  kinds: Kinds,
+  { columns }: Header,
+  body: readonly number[],
+  dated: number | undefined,
+): boolean {
+  const last = body.at(-1);
+  if (dated === undefined || last === undefined || body.length <= LEAST_ABOVE) return false;
+  if (kinds.at(last, dated) !== KIND.word || body.slice(0, -1).some((p) => kinds.at(p, dated) === KIND.word))
+    return false;
+  const filled = columns.filter((column) => kinds.at(last, column) !== KIND.blank);
+  const figures = filled.filter((column) => kinds.isData(last, column));
+  if (figures.length === 0 || figures.length !== filled.length - 1) return false;
+  return figures.every((column) => {
+    const own = figureAt(kinds, last, column);
+    const above = body.slice(0, -1).map((p) => figureAt(kinds, p, column));
+    return above.filter((x) => x > 0).length >= 2 ? above.every((x) => !(x >= own)) : !Number.isNaN(own);
+  });
 }
 
 /** Last rows with words where the others have dates are sums and remarks, not records. */

@@ -14,6 +14,9 @@ interface Lexicon {
   readonly short: ReadonlyMap<string, readonly string[]>;
   readonly forms: ReadonlyMap<string, readonly Form[]>;
   readonly worth: ReadonlyMap<string, number>;
+  /** How often each word stands in the forms of a concept, and how many words its forms have. */
+  readonly used: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  readonly sizes: ReadonlyMap<string, number>;
 }
 
 /** Words of a heading: letters and digits of any script; % and # are words of their own. */
@@ -26,10 +29,26 @@ function push<T>(into: Map<string, T[]>, key: string, value: T): void {
   else if (!list.includes(value)) list.push(value);
 }
 
+/** Words that only join others, in the languages of the table. */
+const JOINING = new Set(
+  (
+    'of the a an in on at by to for and with from is it as ' +
+    'de du des d la le les l un une en au aux a par pour et dans ' +
+    'do da dos das o os um uma em por para e com ' +
+    'el los las una del al y con ' +
+    'di ke dari dan untuk yang per ya wa za cha vya kwa'
+  ).split(' '),
+);
+const WORTH_OF_JOINING = 0.4;
 /** A word that stands for many things says little: its worth is the logarithm of how few it stands for. */
 function worths(concepts: ReadonlyMap<string, ReadonlySet<string>>): Map<string, number> {
   const all = new Set([...concepts.values()].flatMap((set) => [...set])).size;
-  return new Map([...concepts].map(([token, set]) => [token, Math.log((1 + all) / set.size)]));
+  return new Map(
+    [...concepts].map(([token, set]) => [
+      token,
+      JOINING.has(token) ? WORTH_OF_JOINING : Math.log((1 + all) / set.size),
+    ]),
+  );
 }
 
 function build(): Lexicon {
@@ -58,7 +77,25 @@ function build(): Lexicon {
     const form: Form = { concept, tokens, weight };
     for (const token of new Set(tokens)) push(forms, token, form);
   }
-  return { exact, short, forms, worth };
+  return { exact, short, forms, worth, ...usesOf(raw) };
+}
+/** Words of cells and of rows name no column. */
+const NO_HEADING = /^(?:value_|month_|weekday_)|_row$/;
+function usesOf(raw: readonly { readonly concept: string; readonly tokens: readonly string[] }[]): {
+  used: Map<string, Map<string, number>>;
+  sizes: Map<string, number>;
+} {
+  const used = new Map<string, Map<string, number>>();
+  const sizes = new Map<string, number>();
+  for (const { concept, tokens } of raw) {
+    if (NO_HEADING.test(concept)) continue;
+    for (const token of new Set(tokens)) {
+      const of = used.get(token) ?? new Map<string, number>();
+      used.set(token, of.set(concept, (of.get(concept) ?? 0) + 1));
+      sizes.set(concept, (sizes.get(concept) ?? 0) + 1);
+    }
+  }
+  return { used, sizes };
 }
 
 let built: Lexicon | undefined;
@@ -124,7 +161,9 @@ function byTokens(tokens: readonly string[], into: Map<string, number>): void {
   const { forms, worth } = lexicon();
   const said = new Set(tokens.map(known));
   const worthOf = (token: string): number =>
-    worth.get(token) ?? (/^\d+$/.test(token) || token.length === 1 ? 0.5 : WORTH_OF_UNKNOWN);
+    JOINING.has(token)
+      ? WORTH_OF_JOINING
+      : (worth.get(token) ?? (/^\d+$/.test(token) || token.length === 1 ? 0.5 : WORTH_OF_UNKNOWN));
   const whole = [...said].reduce((sum, token) => sum + worthOf(token), 0);
   const seen = new Set<Form>();
   for (const token of said)
@@ -135,6 +174,44 @@ function byTokens(tokens: readonly string[], into: Map<string, number>): void {
       const score = 0.95 * Math.sqrt((common / whole) * Math.min(1, common / form.weight));
       if (score > Math.max(LEAST, into.get(form.concept) ?? 0)) into.set(form.concept, score);
     }
+}
+
+/** Words seen once in a concept say half of what they say when they are seen often. */
+const SMOOTHED = 0.5;
+const LEAST_LIKELY = 0.25;
+const BY_ALL_WORDS = 0.8;
+/**
+ * Which concept would use these words together, though none of its forms is written so: the chance of each word in the
+ * forms of each concept, multiplied (naive Bayes). "Weight of one netful" is made of words of a sample's weight.
+ */
+function byChances(tokens: readonly string[], into: Map<string, number>): void {
+  const { used, sizes, worth } = lexicon();
+  const telling = new Set(tokens.filter((token) => !JOINING.has(token)));
+  const said = [...new Set([...telling].map(known))].filter((token) => used.has(token));
+  const all = telling.size;
+  if (said.length === 0 || all < 2) return;
+  const concepts = new Set(said.flatMap((token) => [...(used.get(token)?.keys() ?? [])]));
+  const chances = new Map<string, number>();
+  let whole = 0;
+  for (const concept of concepts) {
+    let chance = 1;
+    const size = sizes.get(concept) ?? 1;
+    for (const token of said) {
+      const of = used.get(token);
+      const general = (of?.size ?? 1) / sizes.size;
+      chance *= ((of?.get(concept) ?? 0) + SMOOTHED * general) / (size + SMOOTHED);
+    }
+    chances.set(concept, chance);
+    whole += chance;
+  }
+  const known1 = said.reduce((sum, token) => sum + (worth.get(token) ?? 0), 0);
+  const unknown = WORTH_OF_UNKNOWN * (all - said.length);
+  const covered = known1 / (known1 + unknown);
+  for (const [concept, chance] of chances) {
+    const score = BY_ALL_WORDS * Math.sqrt((chance / whole) * covered);
+    if (chance / whole > LEAST_LIKELY && score > Math.max(LEAST, into.get(concept) ?? 0))
+      into.set(concept, score);
+  }
 }
 
 const remembered = new Map<string, ReadonlyMap<string, number>>();
@@ -150,6 +227,7 @@ export function conceptsOf(heading: string): ReadonlyMap<string, number> {
   if (tokens.length > 0 && tokens.length <= MOST_TOKENS) {
     const key = tokens.join(' ');
     byTokens(tokens, scores);
+    byChances(tokens, scores);
     for (const concept of lexicon().short.get(key) ?? []) scores.set(concept, 0.8);
     for (const concept of lexicon().exact.get(key) ?? []) scores.set(concept, 1);
   }

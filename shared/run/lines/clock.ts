@@ -7,6 +7,9 @@ const NEXT = 'INDEX({waterByMonth},MOD(MONTH({strip})-1+IF(DAY({strip})>15,1,11)
 const window = (was: string, column: number): string =>
   asWas(was, `INDEX(SPAWN.STRIP.WINDOW({inject},{water},{preparation},{latencyOffset}),1,${column})`);
 
+/** A moment after the strip, as many times later as the farm's own eggs take against the table. */
+const later = (moment: string): string => `{strip}+(${moment}-{strip})*{incubationFactor}`;
+
 /** The clock of a run, from the hour its eggs are stripped. */
 export const CLOCK_LINES = {
   usual: line(
@@ -26,11 +29,11 @@ export const CLOCK_LINES = {
   late: line('Strip until', moment, window('wasLate', 3), {
     note: 'Nobody has tested later than this well.',
   }),
-  hatchAt: line('First hatch', moment, asWas('wasHatch', 'SPAWN.HATCH.TIME({strip},{water})')),
+  hatchAt: line('First hatch', moment, asWas('wasHatch', later('SPAWN.HATCH.TIME({strip},{water})'))),
   hatchEnd: line(
     'Last hatch',
     moment,
-    asWas('wasHatchEnd', 'INDEX(SPAWN.HATCH.WINDOW({strip},{water}),1,2)'),
+    asWas('wasHatchEnd', later('INDEX(SPAWN.HATCH.WINDOW({strip},{water}),1,2)')),
   ),
   // The yolk is asked for from the strip on and added to the hatch: asked from the hatch it would answer a
   // round later in Excel.

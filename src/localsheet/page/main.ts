@@ -15,6 +15,7 @@ import { showGeneralNumbers } from '../univer/generalNumbers';
 import { guardProtected } from '../univer/guard';
 import { leaveQuietly } from '../univer/leaving';
 import { repairNames } from '../univer/names';
+import { showSpilledFormats } from '../univer/spilledFormats';
 import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
 import { pageApi } from './api';
@@ -99,6 +100,7 @@ export async function start(): Promise<void> {
     leaveQuietly(engine);
     new Calculator(open);
     showGeneralNumbers(engine);
+    showSpilledFormats(engine);
     guardProtected(open, (sentence) => {
       tell(sentence, true);
     });

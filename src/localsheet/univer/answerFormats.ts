@@ -1,6 +1,6 @@
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable, Workbook } from '@univerjs/core';
-import { ICommandService, IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
-import { SetRangeValuesMutation } from '@univerjs/sheets';
+import { ICommandService, IUniverInstanceService, numfmt, UniverInstanceType } from '@univerjs/core';
+import { SetRangeValuesMutation, SetWorksheetColWidthMutation } from '@univerjs/sheets';
 import type { AnswerFormats } from '../../build/sheet/formats';
 import type { Engine } from './engine';
 
@@ -28,6 +28,19 @@ export function onlyCall(formula: string): string | undefined {
   return undefined;
 }
 
+/** Pixels a sign takes, and the edges of a cell. */
+const [SIGN, EDGES] = [7.2, 14];
+/**
+ * Width a column needs for a date: one that is cut short reads as another hour. Undefined for other formats,
+ * whose numbers are looked at with their column.
+ */
+export function widthForDate(format: string): number | undefined {
+  if (!/[dmy]/i.test(format) || format === 'General') return undefined;
+  return Math.ceil(numfmt.format(format, LONG_DATE).length * SIGN + EDGES);
+}
+/** 28 September 2033, 22:48: two digits everywhere. */
+const LONG_DATE = 48_850.95;
+
 type CellData = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 interface Params {
   readonly unitId: string;
@@ -40,6 +53,18 @@ const hasFormat = (cell: Nullable<ICellData>): boolean =>
 
 export function formatAnswers({ injector }: Engine, formats: AnswerFormats): void {
   const units = injector.get(IUniverInstanceService);
+  const commands = injector.get(ICommandService);
+  const widen = ({ unitId, subUnitId }: Params, column: number, format: string): void => {
+    const needed = widthForDate(format);
+    const sheet = units
+      .getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET)
+      ?.getSheetBySheetId(subUnitId);
+    if (needed === undefined || !sheet || sheet.getColumnWidth(column) >= needed) return;
+    const ranges = [{ startRow: 0, endRow: sheet.getRowCount() - 1, startColumn: column, endColumn: column }];
+    const change = { unitId, subUnitId, ranges, colWidth: needed };
+    // After the formula itself has gone in.
+    queueMicrotask(() => void commands.executeCommand(SetWorksheetColWidthMutation.id, change));
+  };
   const give = (params: Params, cells: CellData, row: number, column: number, format: string): void => {
     const sheet = units
       .getUnit<Workbook>(params.unitId, UniverInstanceType.UNIVER_SHEET)
@@ -49,8 +74,9 @@ export function formatAnswers({ injector }: Engine, formats: AnswerFormats): voi
     const cell = (line[column] ??= {});
     if (!sheet || !isGeneral || format === '@' || hasFormat(cell) || typeof cell.s === 'string') return;
     cell.s = { ...cell.s, n: { pattern: format } };
+    widen(params, column, format);
   };
-  injector.get(ICommandService).beforeCommandExecuted(({ id, params }, options) => {
+  commands.beforeCommandExecuted(({ id, params }, options) => {
     if (id !== SetRangeValuesMutation.id || options?.onlyLocal === true) return;
     const given = params as Params | undefined;
     const cells = given?.cellValue;

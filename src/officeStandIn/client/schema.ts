@@ -36,6 +36,7 @@ export const CLASSES: Readonly<Record<string, ClassSpec>> = {
       tables: 'TableCollection',
       application: 'Application',
       settings: 'SettingCollection',
+      customXmlParts: 'CustomXmlPartCollection',
     },
     methods: { getSelectedRange: range, getActiveCell: range },
   },
@@ -50,6 +51,12 @@ export const CLASSES: Readonly<Record<string, ClassSpec>> = {
     },
   },
   Setting: { read: ['key'], write: ['value'], methods: { delete: 'nothing' } },
+  CustomXmlPartCollection: { methods: { getByNamespace: gives('CustomXmlPartScopedCollection') } },
+  CustomXmlPartScopedCollection: {
+    items: 'CustomXmlPart',
+    methods: { getOnlyItemOrNullObject: gives('CustomXmlPart') },
+  },
+  CustomXmlPart: { read: ['id'], methods: { getXml: 'value', delete: 'nothing' } },
   WorkbookCreated: { methods: { open: 'nothing' } },
   WorksheetCollection: {
     items: 'Worksheet',

@@ -5,6 +5,7 @@ import { rangeNode } from './range';
 import { settingsNode } from './setting';
 import { tablesNode } from './table';
 import { worksheetsNode } from './worksheet';
+import { xmlPartsNode } from './xmlPart';
 
 const applicationNode = (env: Env): ObjectNode => ({
   type: 'Application',
@@ -36,6 +37,7 @@ export function workbookNode(env: Env): ObjectNode {
       Tables: () => tablesNode(env),
       Application: () => applicationNode(env),
       Settings: () => settingsNode(env),
+      CustomXmlParts: () => xmlPartsNode(env),
     },
     methods: {
       GetSelectedRange: async () => {

@@ -63,8 +63,11 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
     (naming ??= (async () => {
       const id = crypto.randomUUID();
       try {
-        await nameBook(workbook(), id);
-        book = id;
+        // A book with a name of its own that came under the pane meanwhile keeps it: what is kept of it goes by it.
+        if ((await idOf(workbook())) === undefined) {
+          await nameBook(workbook(), id);
+          book = id;
+        }
       } catch {
         // It takes nothing: then the pane keeps nothing for it.
       }

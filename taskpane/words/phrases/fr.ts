@@ -109,6 +109,7 @@ export const phrases: Phrases = {
   'Females to one male': 'Femelles pour un mâle',
   'Ready-made solution per kg of female': 'Solution prête par kg de femelle',
   'Your fish ripen later than the table by': 'Vos poissons mûrissent plus tard que le tableau de',
+  'Your eggs take to hatch, times the table': 'Vos œufs mettent à éclore, fois le tableau',
   'Eggs in a litre of hatching water, at most': 'Œufs par litre d’eau d’incubation, au plus',
   'Larvae and fry in a litre, at most': 'Larves et alevins par litre, au plus',
   'Fry in a litre while nursing, at most': 'Alevins par litre en prégrossissement, au plus',
@@ -1048,6 +1049,10 @@ export const phrases: Phrases = {
   'Exchange part of the water, and measure again; check ammonia if fish are in.':
     'Changez une part de l’eau, et remesurez ; contrôlez l’ammoniac s’il y a des poissons.',
   'Stop: pH {} is in the window.': 'Arrêt : pH {} est dans la fenêtre.',
+  'Stop: pH {} lies just below the window, which begins at {}, by less than a meter can tell.':
+    'Arrêt : pH {} est juste sous la fenêtre, qui commence à {}, de moins que ce qu’un pH-mètre distingue.',
+  'No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.':
+    'Pas de produit ; laissez l’air, plongez le pH-mètre dans un tampon, et mesurez de nouveau demain.',
   'No more product; keep the air on and measure again tomorrow.':
     'Plus de produit ; gardez l’air et remesurez demain.',
   'pH {} is in the window. No more product; keep the air on and measure again tomorrow.':

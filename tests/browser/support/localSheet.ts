@@ -126,7 +126,7 @@ async function ownSite(): Promise<Served> {
 }
 
 /** The server that all files of a run share; started here where a single script uses the page. */
-async function sharedSite(): Promise<Served> {
+export async function sharedSite(): Promise<Served> {
   const { [SHARED.url]: url, [SHARED.printed]: printed = '' } = process.env;
   if (url !== undefined) return { url, printed, stop: () => Promise.resolve() };
   const started = await startServer();

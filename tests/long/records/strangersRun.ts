@@ -1,4 +1,4 @@
-/** Run by strangers.test.ts in a plain Node process: checks the books of strangers.ts or otherHands.ts, prints JSON. */
+/** Run by strangers.test.ts in a plain Node process: checks the books of one hand, prints JSON. */
 import type { AuditReport } from '../../../shared/records/findings/run';
 import { cellName } from '../../../shared/records/read/sheetCells';
 import { addressOf } from '../../../shared/sheet/formula/address';
@@ -6,12 +6,16 @@ import { audit, sheetOf } from '../../records/support/grid';
 import type { StrangeBook } from './strangers';
 import { cleanOthers, spoiltOthers } from './otherHands';
 import { cleanStrangers, spoiltStrangers } from './strangers';
+import { cleanWider, spoiltWider } from './widerHands';
 
 const TODAY = 47_200;
 const SEED = Number(process.argv[2] ?? 7);
-const isOthers = process.argv[3] === 'others';
-const cleanBooks = isOthers ? cleanOthers : cleanStrangers;
-const spoiltBooks = isOthers ? spoiltOthers : spoiltStrangers;
+const HANDS = {
+  strangers: [cleanStrangers, spoiltStrangers],
+  others: [cleanOthers, spoiltOthers],
+  wider: [cleanWider, spoiltWider],
+} as const;
+const [cleanBooks, spoiltBooks] = HANDS[(process.argv[3] ?? 'strangers') as keyof typeof HANDS];
 const CLEAN_TIMES = 3;
 const EACH = 4;
 

@@ -1,4 +1,5 @@
 import type { VatEvent } from '../../../shared/dosing/events';
+import { bufferUnit } from '../../../shared/dosing/events';
 import { EMPTY_LINE } from '../../../shared/dosing/log';
 import type { VatSetup } from '../../../shared/dosing/vat';
 import { vatAdvice } from '../../../shared/dosing/vat';
@@ -7,7 +8,7 @@ import { columnOf, grid } from '../../support/call';
 import type { Draws } from '../../support/draws';
 import { drawsFrom } from '../../support/draws';
 import type { Draw, Vat } from './vat';
-import { airedPH, drawVat, pass, pour, read, truePH } from './vat';
+import { airedPH, drawVat, pass, pour, read, readBuffer, truePH } from './vat';
 
 /** One line of the notebook at the vat. */
 export interface Line {
@@ -22,7 +23,12 @@ export interface Told {
   readonly low: number;
   readonly high: number;
 }
-export type Advisor = (vat: Pick<Vat, 'litres' | 'celsius' | 'product'>, lines: readonly Line[]) => Told;
+/** inBuffer: what the meter showed in a buffer of pH 7, where the person has held it in one. */
+export type Advisor = (
+  vat: Pick<Vat, 'litres' | 'celsius' | 'product'>,
+  lines: readonly Line[],
+  inBuffer?: number,
+) => Told;
 
 export interface Played {
   readonly ownAired: number;
@@ -33,19 +39,30 @@ export interface Played {
   readonly given: number;
   readonly actions: readonly string[];
   readonly lines: readonly Line[];
-  /** How often the stated range after a dose held the true pH. */
+  /** How often the stated range after a dose held the true pH, and the pH then read. */
   readonly stated: number;
   readonly held: number;
+  readonly heldRead: number;
 }
 
 const MOST = 16;
+const CHECKS = 500_000_000;
 export interface Habits {
   /** Standard error of what a hand measures out, as a share. */
   readonly hand?: number;
   /** Hours under strong air when told to air. */
   readonly airHours: number;
+  /** Holds the meter in a buffer before the first reading, as the pane asks. */
+  readonly checksMeter?: boolean;
   readonly after?: (vat: Vat, lines: Line[], chance: Draws) => void;
 }
+
+/** pH on the bottle of the buffer. */
+const LABEL = 7;
+/** What the meter shows in it; a stream of its own, so that vat and readings are the same with the check and without. */
+const bufferFor = (vat: Vat, { checksMeter = false }: Habits, seed: number): number | undefined =>
+  checksMeter ? readBuffer(vat, drawsFrom(seed + CHECKS)) : undefined;
+const isIn = ({ low, high }: Told, ph: number): number => (ph >= low && ph <= high ? 1 : 0);
 
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
@@ -58,8 +75,11 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
   let given = 0;
   let stated = 0;
   let held = 0;
+  let heldRead = 0;
+  const inBuffer = bufferFor(vat, habits, seed);
+  const meterError = (inBuffer ?? LABEL) - LABEL;
   while (lines.length < MOST) {
-    const told = advise(vat, lines);
+    const told = advise(vat, lines, inBuffer);
     actions.push(told.action);
     const total = lines.at(-1)?.total ?? 0;
     if (told.action === 'dose') {
@@ -67,9 +87,10 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
       pour(vat, told.grams * Math.max(0.5, 1 + (habits.hand ?? 0.03) * chance.normal()));
       pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
       stated++;
-      const ph = truePH(vat);
-      if (ph >= told.low && ph <= told.high) held++;
-      lines.push({ total: total + told.grams, ph: read(vat, chance), event: '' });
+      held += isIn(told, truePH(vat));
+      const shown = read(vat, chance);
+      heldRead += isIn(told, shown - meterError);
+      lines.push({ total: total + told.grams, ph: shown, event: '' });
     } else if (told.action === 'airFirst') {
       isAirOn = true;
       pass(vat, habits.airHours, 'strong');
@@ -93,6 +114,7 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     lines,
     stated,
     held,
+    heldRead,
   };
 };
 
@@ -104,7 +126,7 @@ const CODES: Readonly<Record<string, string>> = {
 /** BUFFER.NEXT as a sheet asks it, with what was done between readings in its own column or without it. */
 export const next =
   (meter: string, tells = true, origin = 'unknown'): Advisor =>
-  ({ litres, celsius, product }, lines) => {
+  ({ litres, celsius, product }, lines, inBuffer?: number) => {
     const args = [
       litres,
       columnOf(lines.map(({ total }) => total)),
@@ -119,7 +141,8 @@ export const next =
       0,
       meter,
     ];
-    const extra = tells ? [6.5, 7.5, 1, false, null, columnOf(lines.map(({ event }) => event))] : [];
+    const events = columnOf(lines.map(({ event }) => event));
+    const extra = tells ? [6.5, 7.5, 1, false, null, events, null, null, null, inBuffer ?? null] : [];
     const [heads = [], row = []] = grid('BUFFER.NEXT', ...args, ...extra);
     const at = (name: string): unknown =>
       row[
@@ -155,11 +178,15 @@ const eventsIn = (lines: readonly Line[]): VatEvent[] =>
 /** The vat engine, with a person who owns these spoons and logs what they held. */
 export const person =
   (spoons: readonly number[], meter: MeterName = 'good'): Advisor =>
-  ({ litres, celsius, product }, lines) => {
-    const advice = vatAdvice(
-      { ...SETUP, name: '1', litres, celsius, material: product, spoons, meter },
-      eventsIn(lines),
-    );
+  ({ litres, celsius, product }, lines, inBuffer) => {
+    const check: VatEvent[] =
+      inBuffer === undefined
+        ? []
+        : [{ ...EMPTY_LINE, what: 'meter check', number: inBuffer, unit: bufferUnit(7) }];
+    const advice = vatAdvice({ ...SETUP, name: '1', litres, celsius, material: product, spoons, meter }, [
+      ...check,
+      ...eventsIn(lines),
+    ]);
     return {
       action: advice.action,
       grams: advice.measures?.grams ?? 0,
@@ -189,6 +216,9 @@ export const SETUP: VatSetup = {
 const share = (runs: readonly Played[], is: (run: Played) => boolean): number =>
   runs.length === 0 ? NaN : runs.filter(is).length / runs.length;
 
+const sumOf = (runs: readonly Played[], key: 'held' | 'heldRead' | 'stated' | 'readings'): number =>
+  runs.reduce((sum, run) => sum + run[key], 0);
+
 export interface Figures {
   readonly vats: number;
   /** Of the vats whose own aired pH is at most 8: end above 8 once aired. */
@@ -201,6 +231,7 @@ export interface Figures {
   readonly ever8: number;
   readonly readings: number;
   readonly held: number;
+  readonly heldRead: number;
 }
 export const figuresOf = (runs: readonly Played[]): Figures => {
   const soft = runs.filter((run) => run.ownAired <= 8);
@@ -215,13 +246,14 @@ export const figuresOf = (runs: readonly Played[]): Figures => {
     ),
     ever75: share(soft, (run) => run.highest > Math.max(7.5, run.ownAired + 0.02)),
     ever8: share(soft, (run) => run.highest > 8),
-    readings: runs.reduce((sum, run) => sum + run.readings, 0) / runs.length,
-    held: runs.reduce((sum, run) => sum + run.held, 0) / runs.reduce((sum, run) => sum + run.stated, 0),
+    readings: sumOf(runs, 'readings') / runs.length,
+    held: sumOf(runs, 'held') / sumOf(runs, 'stated'),
+    heldRead: sumOf(runs, 'heldRead') / sumOf(runs, 'stated'),
   };
 };
 const percent = (x: number): string => (Number.isNaN(x) ? '    –' : `${(100 * x).toFixed(1)} %`).padStart(7);
 export const line = (name: string, f: Figures): string =>
-  `${name.padEnd(26)} ${String(f.vats).padStart(4)} vats · aired 6.5–8 ${percent(f.inside)} · pushed above 8 ${percent(f.pushedOver)} · ever above 8 ${percent(f.ever8)}, 7.5 ${percent(f.ever75)} · left alone ${percent(f.leftAlone)} · readings ${f.readings.toFixed(2)} · range held ${percent(f.held)}`;
+  `${name.padEnd(26)} ${String(f.vats).padStart(4)} vats · aired 6.5–8 ${percent(f.inside)} · pushed above 8 ${percent(f.pushedOver)} · ever above 8 ${percent(f.ever8)}, 7.5 ${percent(f.ever75)} · left alone ${percent(f.leftAlone)} · readings ${f.readings.toFixed(2)} · range held ${percent(f.held)}, readings ${percent(f.heldRead)}`;
 
 export const many = (
   n: number,

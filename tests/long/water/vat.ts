@@ -78,6 +78,15 @@ export const read = (vat: Vat, chance: Chance): number => {
   return Number((Math.round(shown / digit) * digit).toFixed(2));
 };
 
+/** pH of the buffer in the bottle, which is not quite that on its label: age, temperature. */
+const BUFFER = { label: 7, error: 0.02 } as const;
+/** What the meter shows in a fresh buffer of pH 7: its own random error and its digit are in it too. */
+export const readBuffer = ({ meter: { offset, slope, noise, digit } }: Vat, chance: Chance): number => {
+  const there = BUFFER.label + BUFFER.error * chance.normal();
+  const shown = 7 + (there - 7) * slope + offset + noise * chance.normal();
+  return Number((Math.round(shown / digit) * digit).toFixed(2));
+};
+
 /** Raw water as drawn takes the place of a share of the vat. */
 export const refill = (
   vat: Vat,

@@ -1,4 +1,4 @@
-import type { Figures, Habits } from './play';
+import type { Figures, Habits, Played } from './play';
 import { figuresOf, line, many, next, person } from './play';
 import type { Advisor } from './play';
 import type { Draw, Vat } from './vat';
@@ -10,7 +10,7 @@ import { percent, quote } from '../../support/figures';
  * Whole vats, followed until they have aired: water, gas, mixing, meter and hand are simulated apart from the
  * product's own chemistry (chemistry.ts, vat.ts); the person does what BUFFER.NEXT says, or the vat engine with
  * the spoons that lie there, nothing else. The limits were tuned on seeds 900000 to 920199 and 70000000 to
- * 76999999; those below have never been looked at while anything was chosen, nor those of SEED=6000000.
+ * 76999999 and, for the edge of the window, 21000000 to 22000400; the sets A, B and C below were never tuned on.
  * Before air came first (measured with the same simulator): ordinary waters 27 % pushed above 8, 72 % inside
  * once aired, none left alone; hard wells 75 %; meter 0.3 low 40 % and read too early 81 % ever above 8.
  */
@@ -20,6 +20,11 @@ const FEW = Math.ceil(0.4 * N);
 const SHIFT = Number(process.env['SEED'] ?? 3_000_000);
 const low = (chance: Draws) => ({ ...METERS.good(chance), offset: -0.3 });
 
+const told = (name: string, runs: readonly Played[]): Figures => {
+  const f = figuresOf(runs);
+  process.stdout.write(`${line(name, f)}\n`);
+  return f;
+};
 const of = (
   name: string,
   from: number,
@@ -27,11 +32,7 @@ const of = (
   advise: Advisor = next('good'),
   n = N,
   habits?: Habits,
-): Figures => {
-  const f = figuresOf(many(n, from + SHIFT, draw, advise, habits));
-  process.stdout.write(`${line(name, f)}\n`);
-  return f;
-};
+): Figures => told(name, many(n, from + SHIFT, draw, advise, habits));
 /** Only what the figures of the default sample are is quoted. */
 const quoted: typeof quote = (...figure) => {
   if (!FULL && N === 110 && SHIFT === 3_000_000) quote(...figure);
@@ -39,24 +40,81 @@ const quoted: typeof quote = (...figure) => {
 /** Room for chance in a share of so many vats: two standard errors below the target. */
 const nearly = (target: number, n: number): number => target - 2 * Math.sqrt((target * (1 - target)) / n);
 
-test('ordinary waters, pH 4.3 to 6.4, end inside and are not pushed over', () => {
-  const f = of('ordinary', 1, { kind: 'ordinary' }, next('good'), 2 * N);
-  expect(f.pushedOver).toBeLessThanOrEqual(0.02);
-  expect(f.ever8).toBeLessThanOrEqual(0.02);
-  expect(f.inside).toBeGreaterThanOrEqual(nearly(0.95, 2 * N));
-  expect(f.leftAlone).toBeGreaterThanOrEqual(nearly(0.95, N));
-  expect(f.readings).toBeLessThanOrEqual(5);
-  expect(f.held).toBeGreaterThanOrEqual(0.85);
+/** Three sets of waters. */
+const SETS = { A: 0, B: 3_000_000, C: 44_000_000 } as const;
+type SetName = keyof typeof SETS;
+const NAMES = Object.keys(SETS) as SetName[];
+const CHECKED: Habits = { airHours: 1, checksMeter: true };
+const inSets = (
+  name: string,
+  habits?: Habits,
+): { readonly all: Figures; readonly each: readonly Figures[] } => {
+  const runs = NAMES.map((set) => many(N, 1 + SHIFT + SETS[set], { kind: 'ordinary' }, next('good'), habits));
+  return {
+    each: runs.map((one, i) => told(`${name}, ${NAMES[i] ?? ''}`, one)),
+    all: told(`${name}, A to C`, runs.flat()),
+  };
+};
+const three = (each: readonly Figures[], key: 'inside' | 'leftAlone'): string =>
+  each.map((f) => percent(f[key])).join(', ');
+
+test('ordinary waters, pH 4.3 to 6.4, the meter held in a buffer first as the pane asks', () => {
+  const { all, each } = inSets('meter checked', CHECKED);
+  expect(all.inside).toBeGreaterThanOrEqual(0.95);
+  expect(all.leftAlone).toBeGreaterThanOrEqual(0.95);
+  expect(all.readings).toBeLessThanOrEqual(5);
+  for (const f of each) {
+    expect(f.pushedOver).toBeLessThanOrEqual(0.02);
+    expect(f.ever8).toBeLessThanOrEqual(0.02);
+    expect(f.inside).toBeGreaterThanOrEqual(nearly(0.95, N));
+    expect(f.leftAlone).toBeGreaterThanOrEqual(nearly(0.95, N / 2));
+  }
   quoted(
     'water.inside',
-    percent(f.inside),
-    'Sour waters dosed as told that end between pH 6.5 and 8, once aired',
+    percent(all.inside),
+    'Sour waters dosed as told, meter checked, that end between pH 6.5 and 8, once aired',
   );
-  quoted('water.over', percent(f.pushedOver), 'Sour waters that the product pushed above pH 8, once aired');
-  quoted('water.alone', percent(f.leftAlone), 'Waters that air alone makes good, and that got no product');
-  quoted('water.readings', f.readings.toFixed(1), 'Readings taken in a vat, on average');
-  // After some doses the next is so small that any range holds it: the upper end of the promise is given room.
-  expect(f.held).toBeLessThanOrEqual(0.99);
+  quoted('water.over', percent(all.pushedOver), 'Sour waters that the product pushed above pH 8, once aired');
+  quoted(
+    'water.alone',
+    percent(all.leftAlone),
+    'Waters that air alone makes good, and that got no product, meter checked',
+  );
+  quoted('water.readings', all.readings.toFixed(1), 'Readings taken in a vat, on average');
+  quoted(
+    'water.insideSets',
+    three(each, 'inside'),
+    'The same as water.inside in three sets of waters, each by itself',
+  );
+  quoted(
+    'water.aloneSets',
+    three(each, 'leftAlone'),
+    'The same as water.alone in three sets of waters, each by itself',
+  );
+});
+
+test('the same waters by people who do not check the meter', () => {
+  const { all, each } = inSets('meter not checked');
+  expect(all.inside).toBeGreaterThanOrEqual(nearly(0.95, 3 * N));
+  expect(all.leftAlone).toBeGreaterThanOrEqual(0.95);
+  expect(all.readings).toBeLessThanOrEqual(5);
+  for (const f of each) {
+    expect(f.pushedOver).toBeLessThanOrEqual(0.02);
+    expect(f.ever8).toBeLessThanOrEqual(0.02);
+  }
+  quoted(
+    'water.insideUnchecked',
+    percent(all.inside),
+    'The same as water.inside where nobody holds the meter in a buffer',
+  );
+  quoted(
+    'water.aloneUnchecked',
+    percent(all.leftAlone),
+    'The same as water.alone where nobody holds the meter in a buffer',
+  );
+  // What is stated as 90 of 100 is held: 85 to 95, with room for chance in so few doses.
+  expect(all.held).toBeGreaterThanOrEqual(0.85);
+  expect(all.held).toBeLessThanOrEqual(0.95);
 });
 
 test('the vat engine: a person with a spoon of 5 g and one of 1 g, levelled by hand', () => {
@@ -72,11 +130,13 @@ test('the vat engine: a person with a spoon of 5 g and one of 1 g, levelled by h
 });
 
 test('a cheap meter', () => {
-  const f = of('ordinary, cheap meter', 2_001, { kind: 'ordinary', meter: METERS.cheap }, next('cheap'), FEW);
+  const f = of('ordinary, cheap meter', 2_001, { kind: 'ordinary', meter: METERS.cheap }, next('cheap'), N);
   expect(f.pushedOver).toBeLessThanOrEqual(0.02);
   // The target of 95 % is out of reach of a meter that may read 0.2 off: what is held is said.
   expect(f.inside).toBeGreaterThanOrEqual(0.86);
+  // 90 of 100 stated, 85 to 95 wanted: some hundred and fifty doses leave room of two standard errors.
   expect(f.held).toBeGreaterThanOrEqual(0.85);
+  expect(f.held).toBeLessThanOrEqual(0.95 + 2 * Math.sqrt((0.95 * 0.05) / 150));
 });
 
 test('hard wells get nothing', () => {

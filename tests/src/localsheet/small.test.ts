@@ -8,7 +8,7 @@ import { changedBy } from '../../../src/localsheet/keeping/changes';
 import { isCutShort, keptData } from '../../../src/localsheet/keeping/kept';
 import type { KeptWhole } from '../../../src/localsheet/keeping/shapes';
 import { EVERY, KEPT_FOR, timesToKeep } from '../../../src/localsheet/keeping/versions';
-import { onlyCall } from '../../../src/localsheet/univer/answerFormats';
+import { onlyCall, widthForDate } from '../../../src/localsheet/univer/answerFormats';
 
 const HOUR = 3_600_000;
 
@@ -68,17 +68,21 @@ test.each([
   expect(onlyCall(formula)).toBe(name);
 });
 
-test('every function that gives a value or values side by side has its formats', () => {
+test('every function has the formats of what it answers', () => {
   const formats = answerFormats(CATALOGUE);
   for (const { name, returns } of CATALOGUE) {
-    const count =
-      returns.kind === 'rows'
-        ? undefined
-        : returns.kind === 'value'
-          ? 1
-          : Object.keys(returns.columns).length;
+    const count = returns.kind === 'value' ? 1 : Object.keys(returns.columns).length;
     expect([name, formats[name]?.length]).toEqual([name, count]);
   }
+});
+
+test('dates widen their column, numbers do not', () => {
+  // The usual column is 88 pixels wide.
+  expect(widthForDate('d mmm yyyy hh:mm')).toBeGreaterThan(120);
+  expect(widthForDate('d mmm yyyy')).toBeGreaterThan(88);
+  expect(widthForDate('d mmm yyyy')).toBeLessThan(110);
+  for (const format of ['0.00', '0.0%', '#,##0', 'General', '@'])
+    expect(widthForDate(format)).toBeUndefined();
 });
 
 test('typing is told from calculating, and both from moving about', () => {

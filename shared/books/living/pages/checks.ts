@@ -78,9 +78,10 @@ function checksOf(pages: LivingPages): readonly Check[] {
     none('Vats taken twice, or not clean in between', bad(stays.range('verdict'), '="CLASH below"')),
     none('Vats with too many fish', bad(stays.range('verdict'), '="too many"')),
     none('Females stripped again before they have rested', restBroken(pages)),
+    // A difference first: the local sheet's engine looks a list that SUMIFS made up among other cells.
     none(
       'Batches that give more fish than they have',
-      `SUMPRODUCT((SUMIFS(${shares.range('part')},${shares.range('batch')},${w.range('batch')})>1.0001)*1)`,
+      `SUMPRODUCT((SUMIFS(${shares.range('part')},${shares.range('batch')},${w.range('batch')})-1.0001>0)*1)`,
     ),
     none(
       'Orders to which more was handed over than ordered',
@@ -88,11 +89,11 @@ function checksOf(pages: LivingPages): readonly Check[] {
     ),
     none(
       'Lines of the log whose batch is not in the book',
-      `SUMPRODUCT((${log.range('batch')}<>"")*(COUNTIFS(${w.range('batch')},${log.range('batch')})=0))`,
+      `SUMPRODUCT((${log.range('batch')}<>"")*(COUNTIFS(${w.range('batch')},${log.range('batch')})-0.5<0))`,
     ),
     none(
       'Lines of the log whose order is not a key on Orders',
-      `SUMPRODUCT((${log.range('order')}<>"")*(COUNTIFS(${orders.range('order')},${log.range('order')})=0))`,
+      `SUMPRODUCT((${log.range('order')}<>"")*(COUNTIFS(${orders.range('order')},${log.range('order')})-0.5<0))`,
     ),
   ];
 }

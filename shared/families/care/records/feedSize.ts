@@ -39,6 +39,7 @@ export const feedGrain = defineFunction({
   sources: ['WALSH86', 'ELGAMAL', 'FEEDFREQ', 'CONC98', 'RIS87', 'KAWAMURA17'],
   questions: [
     'what size pellet',
+    'which size of crumble or pellet',
     'feed size for fingerlings',
     'how many times a day to feed',
     'grain size for fry',

@@ -131,6 +131,7 @@ export const airSteps = defineFunction({
   questions: [
     'what to do in a power cut',
     'air pump stopped',
+    'what first when the power goes off',
     'no light in the hatchery',
     'fish gasping at the surface',
   ],

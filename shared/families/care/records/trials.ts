@@ -105,7 +105,12 @@ export const ammoniaCheck = defineFunction({
   valid: 'Fresh water; printed for fish of 141 g and for fingerlings, not for larvae',
   sources: ['EMER75', 'SCHR10', 'NH3LEAF', 'AGUIGWO03'],
   cautions: ['AMMONIA'],
-  questions: ['is my ammonia too high', 'ammonia limit for fry', 'what ammonia kills fish'],
+  questions: [
+    'is my ammonia too high',
+    'is this ammonia dangerous or safe',
+    'ammonia limit for fry',
+    'what ammonia kills fish',
+  ],
   help:
     'Three figures: first harm at 0.05 mg/L in a leaflet; 0.34 mg/L borne by fish of 141 g; ' +
     'fingerlings half dead in 96 h at 3.85 mg/L, form not stated. The last stands alone and ' +

@@ -210,6 +210,7 @@ export const femalesForCertainty = defineFunction({
     'females to be sure of the order',
     'how many females to be 90 percent sure',
     'spare females for certainty',
+    'females so that the order is met in nine of ten seasons',
   ],
   params: {
     wanted: num(count, { above: 0, max: 1e9, doc: 'Fish promised.' }),

@@ -56,7 +56,7 @@ export const stripEvidence = defineFunction({
   ),
   valid: 'As reported, mostly in abstracts; one to four females a trial',
   sources: FROM,
-  questions: QUESTIONS,
+  questions: [...QUESTIONS, 'studies and trials of latency', 'latency hours that were published'],
   help: 'Check hours are often fixed beforehand: "10 h" may mean that somebody looked at 10 h.',
   examples: [
     {

@@ -73,6 +73,9 @@ const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
   littleLeft: () =>
     'Stop: what is left to give moves the pH by less than a meter shows. Keep the air on and ' +
     'measure again tomorrow.',
+  atEdge: (reason) =>
+    `Stop: pH ${to2(reason.read)} lies just below the window, which begins at ${to1(reason.bottom)}, by less than a ` +
+    'meter can tell. No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.',
   climbs: (reason) =>
     `Once the carbon dioxide has left, the pH stands near ${to1(reason.ph)}${reason.isOwn ? ' by itself: this water needs no product' : ''}` +
     '.',

@@ -44,6 +44,7 @@ export type AdviceReason =
   | { readonly code: 'risesAlone'; readonly ph: number }
   | { readonly code: 'willRise'; readonly ph: number }
   | { readonly code: 'littleLeft' }
+  | { readonly code: 'atEdge'; readonly read: number; readonly bottom: number }
   | { readonly code: 'noUse' }
   | { readonly code: 'oneReading' }
   | { readonly code: 'misfit' }
@@ -81,16 +82,30 @@ export const RISING = 0.3;
 /** So close below the window, pH, untouched water is given air as long as it rises by more than a meter's error. */
 export const EDGE = 0.25;
 export const CREEPING = 0.05;
+/**
+ * Untouched, aired water read so little below the window, pH, is left alone: a meter cannot tell it from water
+ * inside, and product that is not needed is the worse mistake.
+ */
+export const AT_EDGE = 0.04;
 /** Chance of standing inside at which no more product is given. */
-const SURELY = 0.92;
+export const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
 /** Dosed water should stand so far above the window's bottom, pH. */
 const LIKELY = 0.42;
 export const CLEAR = 0.25;
-const MISFIT = 3;
+/** Reading errors left unexplained from which the readings do not go together. */
+export const MISFIT = 3;
 /** Less than this, pH, is not worth a dose: a meter does not show it. */
 const IDLE = 0.05;
+/** A rise, pH, that a meter does not show: a dose that brings no more has hardly moved the water. */
+export const HARDLY = 0.05;
+/** pH by which robbed water will sink, as gas comes in again, from which the air is put on. */
+export const SINKS = 0.2;
+/** Chance that water which cannot be aired rises into the window by itself, from which it is left alone. */
+export const RISES_ALONE = 0.5;
+/** Chance of a buffer beside carbon dioxide from which it is said. */
+export const ORGANIC = 0.5;
 
 const last = (list: readonly number[], back = 1): number => list[list.length - back] ?? NaN;
 
@@ -102,7 +117,7 @@ export const chanceOrganic = (cloud: Cloud): number =>
 export const hardlyMoved = (s: Series): boolean =>
   s.readings.length > 1 &&
   last(s.doses) > last(s.doses, 2) &&
-  Math.abs(last(s.readings) - last(s.readings, 2)) < 0.05;
+  Math.abs(last(s.readings) - last(s.readings, 2)) < HARDLY;
 
 /** The last part-dose since this water came in, mmol/L; 0 before the first. */
 const lastPart = (log: Log, { firstEntry }: Segment): number => {
@@ -150,7 +165,7 @@ const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advi
 export const doubtsOf = (series: Series, cloud: Cloud): AdviceReason[] => {
   if (series.readings.length > 1 && cloud.misfit > MISFIT) return [{ code: 'misfit' }];
   const organic = chanceOrganic(cloud);
-  if (series.readings.length > 2 && organic > 0.5) return [{ code: 'organic', odds: organic }];
+  if (series.readings.length > 2 && organic > ORGANIC) return [{ code: 'organic', odds: organic }];
   return hardlyMoved(series) ? [{ code: 'hardlyMoved' }] : [];
 };
 
@@ -233,7 +248,7 @@ const atRest = (v: View): Advice | undefined => {
   if (read < aim.bottom && now.likely < aim.bottom) return undefined;
   if (endsInside(v, given)) return answer(v, 'done', [{ code: 'inWindow', read }, ...climbing(v)]);
   // Base has robbed the water of gas: as gas comes in again the pH sinks.
-  if (aired.likely < aim.bottom && now.likely - aired.likely > 0.2 && aim.canAir)
+  if (aired.likely < aim.bottom && now.likely - aired.likely > SINKS && aim.canAir)
     return answer(v, 'airFirst', [{ code: 'sinksBack', ph: aired.likely }]);
   return undefined;
 };
@@ -256,6 +271,13 @@ const isOnTheWay = (v: View, mayDo: number): boolean =>
   last(v.segment.series.doses) === 0 &&
   (mayDo >= AIR_MAY_STILL_DO || risen(v) >= RISING);
 
+/** So close below the window that the meter cannot tell; all readings of the stretch count. */
+const isAtEdge = ({ log, segment: { isAired, series, vatReading }, aim }: View): boolean =>
+  isAired &&
+  !hasDose(log) &&
+  vatReading === undefined &&
+  series.readings.reduce((sum, ph) => sum + ph, 0) / series.readings.length >= aim.bottom - AT_EDGE;
+
 /** The water stands below the window. */
 const below = (v: View): Advice => {
   const { aim, segment, cloud, airedValues, aired } = v;
@@ -265,7 +287,8 @@ const below = (v: View): Advice => {
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     if (segment.isAired && (isCreeping(v) || isOnTheWay(v, mayDo)))
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
-  } else if (mayDo >= 0.5 && aired.likely >= aim.bottom)
+    if (isAtEdge(v)) return answer(v, 'done', [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
+  } else if (mayDo >= RISES_ALONE && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
   return dosed(v);
 };

@@ -113,21 +113,24 @@ const ENDS: ReadonlySet<VatAdvice['action']> = new Set(['done', 'stop']);
 /** The answer: what to do in large letters, what to mind, what will come of it. */
 function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode {
   const { state } = scene;
-  const tone = TONES[advice.action];
   const { odds } = advice;
-  const isEnd = ENDS.has(advice.action);
+  const { fault } = state.dose;
+  // What was typed cannot be taken: the answer before it must not look like the answer to it.
+  const tone = fault === undefined ? TONES[advice.action] : 'bad';
+  const isEnd = ENDS.has(advice.action) && fault === undefined;
   const look = isEnd && odds !== undefined ? VERDICT_LOOKS[verdictOf(odds)] : undefined;
   const { dose } = wordsFor(state).vat;
   return h(
     'div',
     { id: 'card-answer', class: `card-answer dose-answer ${tone}`, role: 'status', tabindex: '0' },
-    h(
-      'p',
-      { class: 'big' },
-      MARKS[tone] && h('span', { class: 'mark', 'aria-hidden': 'true' }, `${MARKS[tone]} `),
-      said.headline,
-    ),
-    state.dose.fault !== undefined && h('p', { class: 'fault', role: 'alert' }, state.dose.fault),
+    fault === undefined
+      ? h(
+          'p',
+          { class: 'big' },
+          MARKS[tone] && h('span', { class: 'mark', 'aria-hidden': 'true' }, `${MARKS[tone]} `),
+          said.headline,
+        )
+      : h('p', { class: 'fault', role: 'alert' }, `${MARKS[tone]} ${fault}`),
     shortCautions(advice).map((text) => h('p', { class: 'small caution', key: text }, `⚠ ${text}`)),
     said.expect !== '' &&
       h(

@@ -144,6 +144,20 @@ const isRecent = (line: NotebookLine, now: number): boolean =>
 const leftElsewhere = (line: NotebookLine): NotebookLine =>
   line.row === undefined ? line : { ...line, row: undefined, isWritten: true, isElsewhere: true };
 
+/** The log shows minutes; a line typed into it may be a minute off the pane's own. */
+const SAME_MINUTES = 1.5;
+const MINUTES_A_DAY = 1440;
+/** A line left elsewhere that stands in this workbook after all: its book was opened only now. */
+const isFound = (line: NotebookLine, read: readonly NotebookLine[]): boolean =>
+  line.isElsewhere === true &&
+  read.some(
+    ({ vat, what, value, at }) =>
+      vat === line.vat &&
+      what === line.what &&
+      value === line.value &&
+      Math.abs(at - line.at) * MINUTES_A_DAY <= SAME_MINUTES,
+  );
+
 /**
  * The workbook's log is the truth: what stands there takes the place of the pane's lines that were written,
  * so a figure put right in the sheet is right here. Lines that wait, or were written meanwhile, stay; a
@@ -165,7 +179,8 @@ const withLog =
     });
     const mine = grid.length === 0 ? now.vat.lines.map(leftElsewhere) : now.vat.lines;
     const kept = mine.filter(
-      (line) => (line.row === undefined || line.row > grid.length) && isRecent(line, now.now),
+      (line) =>
+        (line.row === undefined || line.row > grid.length) && isRecent(line, now.now) && !isFound(line, read),
     );
     const added = read.map(({ vat }) => vat).filter((vat) => vat !== '');
     return inVat(now, {

@@ -1,0 +1,120 @@
+import type { Near } from '../../base/near';
+import type { Beside, Line } from './near';
+import { answered, said } from './near';
+import {
+  AT_EDGE,
+  CLEAR,
+  GROWTH,
+  HARDLY,
+  MISFIT,
+  ORGANIC,
+  RISES_ALONE,
+  SINKS,
+  SURELY,
+} from './titration/advise';
+import { doubtsOf } from './titration/advise';
+import type { Cloud } from './titration/cloud';
+
+/** Cases beside the numbers by which a dosing ends, waits, or is doubted. */
+
+const AIRED = 'aired';
+/** Untouched water that two hours of air leave at a pH. */
+const rested = (ph: number): readonly Line[] => [
+  [0, 5.1],
+  [0, ph, AIRED],
+  [0, ph, AIRED],
+];
+/** A part-dose in each, and the pair read after it. */
+const dosed = (
+  from: number,
+  ...parts: readonly (readonly [grams: number, ph: number])[]
+): readonly Line[] => [...rested(from), ...parts.map(([grams, ph]): Line => [grams, ph, '', ph])];
+const NO_AIR: Beside = { airing: 'cannot' };
+const twice = (ph: number): readonly Line[] => dosed(5.6, [1.5, 6.4], [1, ph]);
+const codes = (lines: readonly Line[]): string =>
+  (answered(lines)?.reasons ?? []).map(({ code }) => code).join(' ');
+const limitOf = (lines: readonly Line[]): string => answered(lines)?.limit ?? 'refused';
+const doubt = (misfit: number): string =>
+  doubtsOf({ doses: [0, 1], readings: [5, 6] }, { misfit, sites: [], weights: [] } as unknown as Cloud)
+    .map(({ code }) => code)
+    .join(' ');
+
+export const NEAR: readonly Near[] = [
+  {
+    number: 'pH below the window at which untouched, aired water is left alone',
+    value: AT_EDGE,
+    below: () => said(rested(6.455)),
+    above: () => said(rested(6.465)),
+    answers: ['dose limited', 'done atEdge'],
+  },
+  {
+    number: 'chance of standing inside at which dosed water gets no more',
+    value: SURELY,
+    below: () => said(twice(6.64)),
+    above: () => said(twice(6.65)),
+    answers: ['dose limited', 'done inWindow'],
+  },
+  {
+    number: 'pH above the bottom of the window at which dosed water stands clear of it',
+    value: CLEAR,
+    below: () =>
+      said(
+        [
+          [0, 6.23],
+          [1, 6.73, '', 6.73],
+        ],
+        NO_AIR,
+      ),
+    above: () =>
+      said(
+        [
+          [0, 6.24],
+          [1, 6.74, '', 6.74],
+        ],
+        NO_AIR,
+      ),
+    answers: ['stop risesAlone', 'done inWindow'],
+  },
+  {
+    number: 'pH by which dosed water will sink from which air is asked for',
+    value: SINKS,
+    below: () => said(dosed(5.2, [1, 6.53])),
+    above: () => said(dosed(5.2, [1, 6.54])),
+    answers: ['dose limited', 'airFirst sinksBack'],
+  },
+  {
+    number: 'times the last part-dose that the next may be',
+    value: GROWTH.usual,
+    below: () => limitOf(dosed(5.2, [1, 5.8])),
+    above: () => limitOf(dosed(5.2, [1, 5.81])),
+    answers: ['last', 'top'],
+  },
+  {
+    number: 'chance of rising by itself at which water that cannot be aired is left alone',
+    value: RISES_ALONE,
+    below: () => said([[0, 5.62]], NO_AIR),
+    above: () => said([[0, 5.65]], NO_AIR),
+    answers: ['stop noUse', 'stop risesAlone'],
+  },
+  {
+    number: 'chance of a buffer beside carbon dioxide from which it is said',
+    value: ORGANIC,
+    below: () => codes(twice(6.935)),
+    above: () => codes(twice(6.92)),
+    answers: ['inWindow', 'inWindow organic'],
+  },
+  {
+    number: 'rise of pH after a dose that counts as hardly moved',
+    value: HARDLY,
+    below: () => codes(dosed(5.2, [0.2, 5.245])),
+    above: () => codes(dosed(5.2, [0.2, 5.255])),
+    answers: ['limited hardlyMoved', 'limited'],
+  },
+  {
+    number: 'reading errors left unexplained from which the readings do not go together',
+    value: MISFIT,
+    below: () => doubt(MISFIT - 0.01),
+    above: () => doubt(MISFIT + 0.01),
+    answers: ['', 'misfit'],
+  },
+];
