@@ -83,11 +83,16 @@ test('the night: injected and stripped, with their real hours in the line of the
 
 test('eggs: weighed samples give a count, in the log and in the samples of the batch', async () => {
   const vat = dayOf().stays.find(({ stage }) => stage === 'eggs')?.vat ?? '';
-  await card('eggs', vat, '210>1.02>712>0.98>690>1.01>701!');
+  await card('eggs', vat, '285>1.02>712>0.98>690>1.01>701!');
   expect(counts()).toEqual([expect.objectContaining({ Batch: 'B1', What: 'counted', 'Of what': 'eggs' })]);
-  // 210 g × (712 + 690 + 701) / (1.02 + 0.98 + 1.01) g, by hand.
-  expect(Number(counts()[0]?.Number) / ((210 * 2103) / 3.01)).toBeCloseTo(1, 2);
+  // 285 g × (712 + 690 + 701) / (1.02 + 0.98 + 1.01) g, by hand.
+  expect(Number(counts()[0]?.Number) / ((285 * 2103) / 3.01)).toBeCloseTo(1, 2);
   expect(world.rowsOf('Counts', 'Eggs in 1')[0]).toMatchObject({ 'Sample 1, g': 1.02, 'Eggs in 1': 712 });
+  // Weighed together: each female's line takes its part, and the sheet's own estimate follows at once.
+  expect(world.rowsOf('Counts', 'Eggs in 1')[0]?.['Eggs stripped, g']).toBeCloseTo(285, 6);
+  expect(
+    Number(world.rowsOf('Counts', 'Eggs in 1')[0]?.['Eggs estimated']) / ((285 * 2103) / 3.01),
+  ).toBeCloseTo(1, 6);
   await card('look', vat, '84>100!');
   expect(world.rowsOf('Counts', 'Fertilised')[0]?.Fertilised).toBeCloseTo(0.84, 6);
 });
@@ -99,6 +104,24 @@ test('the hatch: its tick takes the hour it was seen, not the planned one', asyn
     .find((row) => /^First larvae hatch/.test(String(row['What to do'])));
   expect(hatch?.Done).toBe(world.now);
   expect(world.now).not.toBeCloseTo(first().hatch ?? 0, 3);
+});
+
+test('larvae counted after the hatch, where the eggs were: the book has them at once', async () => {
+  const vats = dayOf().stays.filter(
+    ({ batch, stage, from, to }) => batch === 'B1' && stage === 'eggs' && from <= world.now && world.now < to,
+  );
+  expect(vats.length).toBeGreaterThan(0);
+  // About as many as planned: so many in a cup of 200 mL, 500 L.
+  const hoped = dayOf().tasks.find(({ task }) => task === 'hatch')?.amount ?? NaN;
+  const cup = Math.round(hoped / vats.length / 2500);
+  for (const { vat } of vats) await card('fry', vat, `500>200>${cup - 1}>${cup}>${cup + 1}!`);
+  const [line] = world.rowsOf('Counts', 'Larvae hatched').filter(({ Batch }) => Batch === 'B1');
+  expect(line?.['Larvae hatched']).toBe(2500 * cup * vats.length);
+  expect(counts().at(-1)).toMatchObject({
+    What: 'counted',
+    'Of what': 'larvae',
+    Number: 2500 * cup * vats.length,
+  });
 });
 
 test('dead of a day stand in the log at once; the last line is taken back', async () => {

@@ -35,9 +35,11 @@ export interface RunTask {
 const FROM = '7/24';
 const UNTIL = '17/24';
 const half = (x: string): string => `ROUND((${x})*48,0)/48`;
+/** A few seconds: five o'clock of a day is not later than five. */
+const SLACK = '1/9999';
 /** The same time within working hours, else the next morning. */
 const atWork = (x: string): string =>
-  `IF(MOD(${x},1)<${FROM},INT(${x})+${FROM},IF(MOD(${x},1)>${UNTIL},INT(${x})+1+${FROM},${half(x)}))`;
+  `IF(MOD(${x},1)<${FROM},INT(${x})+${FROM},IF(MOD(${x},1)>${UNTIL}+${SLACK},INT(${x})+1+${FROM},${half(x)}))`;
 
 const names = (list: readonly string[]): string => list.join(', ');
 export const plural = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;

@@ -85,7 +85,8 @@ export async function keptWith(
 ): Promise<KeptOnce | undefined> {
   if (book === undefined) return undefined;
   const [inBook, inBrowser] = await Promise.all([readWorkbook(workbook), readBrowser(book)]);
-  return inBrowser && inBrowser.at > (inBook?.at ?? 0) ? inBrowser : inBook;
+  // The browser keeps at once, the workbook a moment later: of one moment the browser's is the later.
+  return inBrowser && inBrowser.at >= (inBook?.at ?? 0) ? inBrowser : inBook;
 }
 
 /** Keystrokes come faster than a workbook likes to be written to. */

@@ -432,6 +432,29 @@ export const sampleChanges = (
   });
 };
 
+/**
+ * Eggs of all females of a batch weighed together, where none was weighed by herself: each line of the batch takes
+ * its part by the weight of the female.
+ */
+export const eggGramChanges = (batches: DaySheet, batch: string, grams: number): readonly CellChange[] => {
+  const pairs = linesUnder(batches, columns.PAIRS, 'female').filter((one) => text(one.at('batch')) === batch);
+  if (pairs.some((one) => isFilled(one.at('grams')))) return [];
+  const weights = pairs.map((one) => number(one.at('kilograms')) ?? 0);
+  const all = weights.reduce((sum, one) => sum + one, 0);
+  return pairs.flatMap((one, i): CellChange[] => {
+    const address = one.address('grams');
+    const part = all > 0 ? (weights[i] ?? 0) / all : 1 / pairs.length;
+    return address === undefined ? [] : [{ address, from: null, to: grams * part }];
+  });
+};
+
+/** Larvae counted after the hatch; what stood there is replaced. */
+export const larvaeChanges = (counts: DaySheet, batch: string, hatched: number): readonly CellChange[] => {
+  const line = linesUnder(counts, columns.FRY_COUNTS, 'batch').find((one) => text(one.at('batch')) === batch);
+  const address = line?.address('hatched');
+  return address === undefined ? [] : [{ address, from: line?.at('hatched') ?? null, to: hatched }];
+};
+
 /** Weight of one fish of a batch and the day it was weighed; what stood there is replaced. */
 export const fishWeightChanges = (
   counts: DaySheet,

@@ -19,7 +19,7 @@ export async function placeFor(
   if (suffix === undefined) return undefined;
   const day = await dayTables();
   const name = day.sheetNameOf(
-    entry.kind === 'pairs' || entry.kind === 'weight' ? 'batches' : 'counts',
+    entry.kind === 'pairs' || entry.kind === 'weight' || entry.kind === 'eggGrams' ? 'batches' : 'counts',
     suffix,
   );
   const sheet: DaySheet | undefined = (
@@ -36,6 +36,10 @@ export async function placeFor(
         return day.lookChanges(sheet, entry.batch, entry.looked, entry.alive);
       case 'samples':
         return day.sampleChanges(sheet, entry.batch, entry.samples);
+      case 'eggGrams':
+        return day.eggGramChanges(sheet, entry.batch, entry.grams);
+      case 'larvae':
+        return day.larvaeChanges(sheet, entry.batch, entry.number);
       case 'fishWeight':
         return day.fishWeightChanges(sheet, entry.batch, entry.grams, at);
       case 'weight':

@@ -1,4 +1,4 @@
-import type { BookDay, DayOrder, DayStay } from '../../../../shared/books/living/reading/day';
+import type { BookDay, DayBatch, DayOrder, DayStay } from '../../../../shared/books/living/reading/day';
 import { calledOf } from '../../../../shared/season/orderKeys';
 import type { PaneState } from '../../../pane/keeping/state';
 import type { TaskOfDay } from '../../today/state/today';
@@ -82,16 +82,25 @@ function stageNow(book: BookDay, batch: string, now: number): 'larvae' | 'feedin
   return now < feed + 1.5 ? 'feeding' : 'fish';
 }
 
+/** Days before its planned hour at which the first may be out. */
+const EARLY_HATCH = 0.25;
+const isHatching = (batch: DayBatch | undefined, now: number): boolean =>
+  batch?.hatch !== undefined && now >= batch.hatch - EARLY_HATCH;
+
 /**
  * A count of one vat is the count of a batch when the batch stands in that vat alone, or when each of its vats
  * was counted on the same day: then their sum.
  */
 function countOf({ today: { book }, vat, now }: PaneState, value: number): Noted {
   const stay = book && standingIn(book, vat.vat, now);
-  if (!book || !stay || stay.stage === 'eggs') return NOTHING;
+  // Larvae stand where the eggs were until their first food; before the hatch there is nothing to count.
+  if (!book || !stay || (stay.stage === 'eggs' && !isHatching(batchNamed(book, stay.batch), now)))
+    return NOTHING;
   const others = vatsOfBatch(book, stay.batch, now).filter((name) => name !== vat.vat);
   const counts = others.map((name) => lastCount(vat, name, now));
   if (!counts.every((n) => n !== undefined)) return { isLogged: true };
+  const number = counts.reduce((sum: number, n) => sum + (n ?? 0), value);
+  const stage = stageNow(book, stay.batch, now);
   return {
     isLogged: true,
     entries: [
@@ -100,11 +109,12 @@ function countOf({ today: { book }, vat, now }: PaneState, value: number): Noted
         fact: {
           batch: stay.batch,
           what: 'counted',
-          number: counts.reduce((sum: number, n) => sum + (n ?? 0), value),
-          stage: stageNow(book, stay.batch, now),
+          number,
+          stage,
           note: [...others, vat.vat].join(', '),
         },
       },
+      ...(stage === 'larvae' ? [{ kind: 'larvae', batch: stay.batch, number } as const] : []),
     ],
   };
 }
@@ -150,6 +160,8 @@ export function withEntries(
     if (batch === undefined || number === null) return NOTHING;
     if (draft.what === 'dead')
       return { entries: [{ kind: 'log', fact: { batch, what: 'died', number, note } }] };
+    if (draft.what === 'eggGrams')
+      return { isLogged: true, entries: [{ kind: 'eggGrams', batch, grams: number }] };
     if (draft.what === 'eggs')
       return {
         entries: [

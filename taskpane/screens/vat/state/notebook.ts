@@ -29,6 +29,8 @@ export type BookEntry =
       readonly batch: string;
       readonly samples: readonly { readonly grams: number; readonly eggs: number }[];
     }
+  | { readonly kind: 'eggGrams'; readonly batch: string; readonly grams: number }
+  | { readonly kind: 'larvae'; readonly batch: string; readonly number: number }
   | { readonly kind: 'weight'; readonly female: string; readonly kilograms: number }
   | { readonly kind: 'fishWeight'; readonly batch: string; readonly grams: number }
   /** A cell of a list of what to do; it takes the moment it was done. */
