@@ -221,7 +221,7 @@ const moments = (cloud: Cloud, values: readonly number[]): { mean: number; sd: n
 };
 
 /** Two fillings from one source are not quite one water (judgement): share of the spread, and meq/L. */
-const BETWEEN = { share: 1.3, least: 0.004 } as const;
+export const BETWEEN = { share: 1.3, least: 0.004 } as const;
 
 /** The vat of the same water that all others go back to. */
 const rootOf = (setup: VatSetup, vats: readonly VatSetup[]): VatSetup | undefined => {
@@ -256,7 +256,7 @@ const priorOf = (
 };
 
 /** Errors by which the other vat's water may lie beyond what this vat's readings allow. */
-const ALLOWED = 2;
+export const ALLOWED = 2;
 /** The vat's own readings, without what the other says, leave room for that water. */
 const agrees = (study: Study, { mean, sd }: Prior): boolean => {
   const own = alkalinities(study, false);
@@ -454,7 +454,8 @@ export function waterOf(
   return isError(found) ? undefined : found.study;
 }
 
-const TRIED: VatSetup = {
+/** A vat for the cases beside chosen numbers. */
+export const TRIED: VatSetup = {
   name: '1',
   litres: 1000,
   celsius: 25,

@@ -6,6 +6,7 @@ import {
   CLEAR,
   GROWTH,
   HARDLY,
+  IDLE,
   MISFIT,
   ORGANIC,
   RISES_ALONE,
@@ -13,6 +14,7 @@ import {
   SURELY,
 } from './titration/advise';
 import { doubtsOf } from './titration/advise';
+import { MATERIALS } from './carbonate/materials';
 import type { Cloud } from './titration/cloud';
 
 /** Cases beside the numbers by which a dosing ends, waits, or is doubted. */
@@ -29,11 +31,15 @@ const dosed = (
   from: number,
   ...parts: readonly (readonly [grams: number, ph: number])[]
 ): readonly Line[] => [...rested(from), ...parts.map(([grams, ph]): Line => [grams, ph, '', ph])];
+const STRIPS: Beside = { meter: 'strips' };
 const NO_AIR: Beside = { airing: 'cannot' };
 const twice = (ph: number): readonly Line[] => dosed(5.6, [1.5, 6.4], [1, ph]);
 const codes = (lines: readonly Line[]): string =>
   (answered(lines)?.reasons ?? []).map(({ code }) => code).join(' ');
 const limitOf = (lines: readonly Line[]): string => answered(lines)?.limit ?? 'refused';
+/** The next part-dose as so many times the last, in hundredths. */
+const growth = (lines: readonly Line[], last: number): number =>
+  Math.round((100 * (answered(lines)?.dose ?? NaN) * MATERIALS['soda ash'].molarMass) / last) / 100;
 const doubt = (misfit: number): string =>
   doubtsOf({ doses: [0, 1], readings: [5, 6] }, { misfit, sites: [], weights: [] } as unknown as Cloud)
     .map(({ code }) => code)
@@ -116,5 +122,19 @@ export const NEAR: readonly Near[] = [
     below: () => doubt(MISFIT - 0.01),
     above: () => doubt(MISFIT + 0.01),
     answers: ['', 'misfit'],
+  },
+  {
+    number: 'the same where a reading lay lower than its dose should bring',
+    value: GROWTH.doubtful,
+    below: () => growth([...rested(5.2), [0.4, 5.3], [0, 5.33], [0, 5.33]], 0.4),
+    above: () => growth(dosed(5.2, [0.4, 5.33]), 0.4),
+    answers: [GROWTH.doubtful, GROWTH.usual],
+  },
+  {
+    number: 'rise of pH, read or once aired, that is worth a dose',
+    value: IDLE,
+    below: () => said(dosed(5.2, [1, 6.2], [1, 6.72]), STRIPS),
+    above: () => said(dosed(5.2, [1, 6.2], [1, 6.7]), STRIPS),
+    answers: ['done littleLeft', 'dose limited'],
   },
 ];

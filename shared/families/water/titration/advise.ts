@@ -97,7 +97,7 @@ export const CLEAR = 0.25;
 /** Reading errors left unexplained from which the readings do not go together. */
 export const MISFIT = 3;
 /** Less than this, pH, is not worth a dose: a meter does not show it. */
-const IDLE = 0.05;
+export const IDLE = 0.05;
 /** A rise, pH, that a meter does not show: a dose that brings no more has hardly moved the water. */
 export const HARDLY = 0.05;
 /** pH by which robbed water will sink, as gas comes in again, from which the air is put on. */

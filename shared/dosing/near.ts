@@ -1,0 +1,62 @@
+import type { Near } from '../base/near';
+import type { VatEvent } from './events';
+import { EMPTY_LINE } from './log';
+import type { VatAdvice, VatSetup } from './vat';
+import { ALLOWED, BETWEEN, STEP, TRIED, vatAdvice } from './vat';
+
+/** Cases beside the numbers by which one vat's water is taken for another's. */
+
+const one: VatSetup = TRIED;
+const two: VatSetup = { ...TRIED, name: '2', sameAs: one.name };
+const read = (vat: string, ph: number, what: VatEvent['what'] = 'reading'): VatEvent => ({
+  ...EMPTY_LINE,
+  vat,
+  what,
+  ph,
+  again: ph,
+});
+const give = (grams: number): VatEvent => ({ ...EMPTY_LINE, vat: one.name, what: 'dose', grams });
+const FIRST: readonly VatEvent[] = [
+  read('1', 5.1),
+  read('1', 5.5, 'aired'),
+  give(2),
+  read('1', 6.3),
+  give(1),
+  read('1', 6.7),
+];
+/** The second vat, aired, after the first has been dosed to its end. */
+const second = (ph: number, setup = two): VatAdvice =>
+  vatAdvice(setup, [...FIRST, read('2', 5.1), read('2', ph, 'aired')], { vats: [one, two] });
+const water = (ph: number): string =>
+  second(ph)
+    .reasons.map(({ code }) => code)
+    .filter((code) => code.endsWith('Water'))
+    .join(' ');
+const limit = (ph: number, setup: VatSetup): string =>
+  second(ph, setup)
+    .reasons.flatMap((reason) => (reason.code === 'limited' ? [reason.by] : []))
+    .join(' ');
+
+export const NEAR: readonly Near[] = [
+  {
+    number: 'errors below which the other vat’s water may lie beyond what this vat’s readings allow',
+    value: ALLOWED,
+    below: () => water(4.8),
+    above: () => water(4.805),
+    answers: ['otherWater', 'sameWater'],
+  },
+  {
+    number: 'spread between two fillings, as times that of the first',
+    value: BETWEEN.share,
+    below: () => water(6.52),
+    above: () => water(6.53),
+    answers: ['sameWater', 'otherWater'],
+  },
+  {
+    number: 'pH units in one step where the water is known from another vat',
+    value: STEP.known,
+    below: () => limit(4.82, two),
+    above: () => limit(4.82, { ...two, sameAs: null }),
+    answers: ['top', 'step'],
+  },
+];
