@@ -3,6 +3,7 @@ import * as z from 'zod';
 import { assumptionSchema } from '../families/assumptions';
 import { DEFAULT_PREPARATION, preparationWord } from '../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../run/fields';
+import type { FieldLimits } from './fields';
 import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberOr, oneOf } from './fields';
 import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
@@ -14,6 +15,9 @@ export { VAT_STAGES } from './stages';
 export type { VatStageKey } from './stages';
 
 const money = { min: 0, max: 1e9 } as const;
+const GRAMS = { min: 0.005, max: 100, unit: 'g' } as const;
+const LITRES = { min: 10, max: 200_000, unit: 'L' } as const;
+const KILOGRAMS = { min: 0.1, max: 15, unit: 'kg' } as const;
 const share = { min: 0, max: 1, unit: 'share (80 % is 0.8)' } as const;
 const days = (max: number) => ({ min: 0, max, unit: 'd', whole: true }) as const;
 
@@ -28,9 +32,7 @@ const order = z.strictObject({
   number: numberOf('Fish ordered', { min: 1, max: 5_000_000, unit: 'fish', whole: true }),
   /** Mean weight wanted; left out, what the usual days of rearing give. */
   grams: maybeNumber('Weight of a fish', {
-    min: 0.005,
-    max: 100,
-    unit: 'g',
+    ...GRAMS,
     slip: (g) => (g > 100 ? 'That is no fry or fingerling.' : undefined),
   }),
   due: dayOf('Due on'),
@@ -44,7 +46,7 @@ const order = z.strictObject({
 
 const vat = z.strictObject({
   name: nameOf('Name of the vat', 30),
-  litres: numberOf('Water in the vat', { min: 10, max: 200_000, unit: 'L' }),
+  litres: numberOf('Water in the vat', LITRES),
   holds: listOf('What the vat holds', oneOf('What the vat holds', VAT_STAGES), 1, VAT_STAGES.length).default([
     ...VAT_STAGES,
   ]),
@@ -62,9 +64,7 @@ const fish = {
 const female = z.strictObject({
   ...fish,
   kilograms: numberOf('Weight of a female', {
-    min: 0.1,
-    max: 15,
-    unit: 'kg',
+    ...KILOGRAMS,
     slip: (w) => (w > 100 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined),
   }),
 });
@@ -231,18 +231,20 @@ export interface BookFault {
 }
 
 /** Columns of numbers, in which "1,2" and "1.2" are told apart by the whole column. */
-const NUMBER_COLUMNS: Readonly<Record<string, readonly string[]>> = {
-  orders: ['grams', 'price'],
-  vats: ['litres'],
-  females: ['kilograms'],
+const NUMBER_COLUMNS: Readonly<Record<string, Readonly<Record<string, FieldLimits>>>> = {
+  orders: { grams: GRAMS, price: money },
+  vats: { litres: LITRES },
+  females: { kilograms: KILOGRAMS },
 };
 const isRow = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
 function settledInput(input: unknown): unknown {
   if (!isRow(input)) return input;
-  const tables = Object.entries(NUMBER_COLUMNS).flatMap(([list, keys]) => {
+  const tables = Object.entries(NUMBER_COLUMNS).flatMap(([list, fields]) => {
     const rows: unknown = input[list];
-    return Array.isArray(rows) && rows.every(isRow) ? [[list, settleTable(rows, keys)] as const] : [];
+    return Array.isArray(rows) && rows.every(isRow)
+      ? [[list, settleTable(rows, Object.keys(fields), fields)] as const]
+      : [];
   });
   return { ...input, ...Object.fromEntries(tables) };
 }

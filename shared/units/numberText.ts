@@ -3,6 +3,8 @@
  * field makes of them is said in typedNumber.
  */
 
+import { plainDigits } from './plainDigits';
+
 export type Decimal = ',' | '.';
 
 interface Shape {
@@ -15,7 +17,7 @@ const SHAPE =
   /^(?:ca\.?|c\.|~|≈|about|approx\.?)?\s*([+\-−])?\s*(\d[\d.,'’\s\u00a0\u202f]*|[.,]\d+)\s*([^\d\s].*)?$/i;
 
 const shapeOf = (text: string): Shape | undefined => {
-  const match = SHAPE.exec(text.trim());
+  const match = SHAPE.exec(plainDigits(text.trim()));
   if (!match?.[2]) return undefined;
   const unit = (match[3] ?? '').trim();
   // 12/03, 10-12, 08:30 and 3x4 are no single number.

@@ -1,6 +1,7 @@
 import type { Decimal } from './numberText';
 import { isOpenToBoth, readNumber } from './numberText';
-import { decimalOf } from './typedNumber';
+import type { NumberField } from './typedNumber';
+import { decimalOf, readTypedNumber } from './typedNumber';
 
 /** Lines and tables of typed entries. */
 
@@ -42,13 +43,23 @@ const settled = (text: string, decimal: Decimal): string => {
   return Number.isNaN(value) ? text : `${value} ${unit}`.trim();
 };
 
+/** Whether a field without other knowledge takes a number. */
+const isTaken = (text: string, field: NumberField | undefined): boolean => {
+  if (!field) return true;
+  const read = readTypedNumber(text, field);
+  const { min = -Infinity, max = Infinity } = field;
+  return read.kind === 'number' && read.value >= min && read.value <= max;
+};
+
 /**
  * Numbers of a table that could be two things, each written as the rest of its column has it; where its column
- * is silent, as all columns together. Other entries stay as they are. In: rows, names of the number columns.
+ * is silent, as all columns together. Where that is a number its field cannot take, and other entries, stay as
+ * they are. In: rows, names of the number columns, limits of their fields where there are any.
  */
 export function settleTable<Row extends Readonly<Record<string, unknown>>>(
   rows: readonly Row[],
   keys: readonly string[],
+  limits: Readonly<Record<string, NumberField>> = {},
 ): readonly Row[] {
   const texts = (key: string): string[] =>
     rows.map((row) => row[key]).filter((value) => typeof value === 'string');
@@ -58,9 +69,10 @@ export function settleTable<Row extends Readonly<Record<string, unknown>>>(
     const changed = keys.flatMap((key) => {
       const [value, mark] = [row[key], marks.get(key)];
       // Three noughts behind a mark are thousands whatever the column says.
-      return typeof value === 'string' && mark && isOpenToBoth(value) && !/[.,]000(?!\d)/.test(value)
-        ? [[key, settled(value, mark)]]
-        : [];
+      if (typeof value !== 'string' || !mark || !isOpenToBoth(value) || /[.,]000(?!\d)/.test(value))
+        return [];
+      const own = settled(value, mark);
+      return isTaken(own, limits[key]) ? [[key, own]] : [];
     });
     return changed.length === 0 ? row : { ...row, ...(Object.fromEntries(changed) as Partial<Row>) };
   };

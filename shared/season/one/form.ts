@@ -6,7 +6,7 @@ import { PLAN_FIELDS } from './fields';
 import { assumptionSchema } from '../../families/assumptions';
 import { isoDateOfSerial } from '../../units/dates';
 import { openSentence, readTypedNumber } from '../../units/typedNumber';
-import { readTypedDay, readTypedHour } from '../../units/typedTime';
+import { openDaySentence, readTypedDay, readTypedHour } from '../../units/typedTime';
 
 const shown = (value: unknown): string =>
   value === undefined || value === null || value === ''
@@ -50,6 +50,10 @@ const numberOf = (key: NumberKey) => {
   return { field, fits };
 };
 const sentence = (field: FormNumber, got: unknown): string => {
+  if (field.kind === 'date' && typeof got === 'string') {
+    const day = readTypedDay(got);
+    if (day.kind === 'open') return `${field.label}: ${openDaySentence(got, day.readings)}`;
+  }
   const read =
     typeof got === 'string' && field.kind !== 'date' && field.kind !== 'hour'
       ? readTypedNumber(got, { ...field, whole: field.kind === 'whole' })

@@ -516,6 +516,10 @@ export const phrases: Phrases = {
     'Rien à annuler : aucune saison de ce classeur n’a été réécrite depuis.',
   'There is no sheet “{}” in this workbook. The book needs it to be planned again.':
     'Il n’y a pas de feuille « {} » dans ce classeur. Il la faut pour replanifier.',
+  'The heading “{}” of “{}” is not where it was written. Bring it back, or what stands below it would be lost.':
+    'Le titre « {} » de « {} » n’est plus où il était. Remettez-le, sinon ce qui est dessous serait perdu.',
+  '“{}” has no “{}” any more. The usual value is taken for it.':
+    '« {} » n’a plus « {} ». La valeur usuelle est prise.',
   'The headings of “{}” are not where they were written. Bring them back, or fill in the form by hand.':
     'Les titres de « {} » ne sont plus où ils étaient. Remettez-les, ou remplissez le formulaire à la main.',
   'Go back to the published figures': 'Revenir aux chiffres publiés',

@@ -42,7 +42,11 @@ export function calendarSheet(pages: LivingPages): SheetModel {
       hour: `=ROUND(MOD(${of('when')},1)*1440,0)/1440`,
       batch: `=${of('batch')}`,
       what,
-      ...(order === '' ? {} : { buyer: `=${orders.find('buyer', 'order', of('order'))}&""` }),
+      ...(order === ''
+        ? {}
+        : {
+            buyer: `=IF(COUNTIFS(${orders.range('order')},${of('order')})=0,"",${orders.find('buyer', 'order', of('order'))}&"")`,
+          }),
       // Whole fish and eggs; small amounts to what a scale shows.
       amount: `=IF(ISNUMBER(${of('amount')}),ROUND(${of('amount')},IF(${of('amount')}>=100,0,2)),"")`,
       unit,

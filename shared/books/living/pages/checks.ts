@@ -71,7 +71,10 @@ function checksOf(pages: LivingPages): readonly Check[] {
       `SUMPRODUCT((${shares.range('on')}-${shares.range('latestStrip')}>{holdDays}+1)*(${shares.range('handOver')}>0))`,
     ),
     none('Orders whose fish would be too light', bad(promises.range('changed'), '="too light, plan again"')),
-    none('Orders that ask for planning again', `SUMPRODUCT((${promises.range('changed')}<>"")*1)`),
+    none(
+      'Orders that ask for planning again',
+      `SUMPRODUCT((${promises.range('changed')}<>"")*1)+SUMPRODUCT((${orders.range('number')}<>"")*(COUNTIFS(${promises.range('order')},${orders.range('order')})=0))`,
+    ),
     none('Vats taken twice, or not clean in between', bad(stays.range('verdict'), '="CLASH below"')),
     none('Vats with too many fish', bad(stays.range('verdict'), '="too many"')),
     none('Females stripped again before they have rested', restBroken(pages)),

@@ -22,7 +22,7 @@ const planOf = (pages: LivingPages, order: BookedOrder): OrderPlan | undefined =
 function verdictFormula(pages: LivingPages, row: number): string {
   const { orders, promises } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
-  const changed = promises.there('changed', promises.first + row - orders.first);
+  const changed = `IFERROR(${promises.find('changed', 'order', here('order'))},"plan again")`;
   return `=IF(${here('number')}="","",IF(${here('cancelled')}="yes","cancelled",IF(ISERROR(${here('expected')}),"not calculated here",IF(AND(${here('number')}>0,${here('delivered')}>=${here('number')}),"✓ handed over",IF(${changed}<>"",${changed},IF(ISNUMBER(${here('certainty')}),${verdictOfShare(here('certainty'))},"plan again"))))))`;
 }
 
@@ -50,7 +50,7 @@ function contents(pages: LivingPages, order: BookedOrder | undefined, row: numbe
   const { orders, shares, log, promises } = pages.tables;
   const here = (key: keyof typeof orders.letters): string => orders.here(key, row);
   const plan = order && planOf(pages, order);
-  const heavy = promises.there('heavy', promises.first + row - orders.first);
+  const heavy = `IFERROR(${promises.find('heavy', 'order', here('order'))},0)`;
   const delivered = `SUMIFS(${log.range('number')},${log.range('order')},${here('order')},${log.range('what')},"sold")`;
   return {
     ...typed(pages, order, spare),
@@ -146,30 +146,31 @@ export function promisesSheet(pages: LivingPages): SheetModel {
     freeze: { rows: HEAD, columns: 2 },
   });
   promises.headings(sheet, 44);
-  for (let i = 0; i < promises.lines; i++) {
+  // Found by key: lines of Orders may be sorted or taken out by hand.
+  pages.book.orders.forEach((order, i) => {
     const row = promises.first + i;
-    const order = pages.book.orders[i];
-    const plan = order && planOf(pages, order);
+    const plan = planOf(pages, order);
     const here = (key: keyof typeof promises.letters): string => promises.here(key, row);
-    const now = (key: keyof typeof orders.letters): string => orders.there(key, orders.first + i);
+    const now = (key: keyof typeof orders.letters): string => orders.lookup(key, here('line'));
     const of = `(${shares.range('order')}=${here('order')})`;
     promises.line(sheet, row, {
-      order: `=IF(${now('number')}="","",${now('order')})`,
-      product: order?.product ?? {},
-      number: maybe(order?.number),
-      grams: maybe(order?.grams),
-      due: maybe(order?.due),
+      order: order.name,
+      line: `=IFERROR(MATCH(${here('order')},${orders.range('order')},0),0)`,
+      product: order.product,
+      number: order.number,
+      grams: maybe(order.grams),
+      due: order.due,
       planned: maybe(plan && expectedWhenPlanned(pages, plan)),
       ready: `=SUMPRODUCT(MAX(${of}*${shares.range('latestStrip')}))`,
       heavy: `=SUMPRODUCT(MAX(${of}*${shares.range('heavyOn')}))`,
       lightest: `=SUMPRODUCT(MIN((${shares.range('order')}<>${here('order')})*1000000+${shares.range('gramsThen')}))`,
       changed:
-        `=IF(OR(${here('order')}="",${now('cancelled')}="yes"),"",IF(${here('number')}="","plan again",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${here('lightest')}<${WEIGHT_HOLDS}*${now('grams')}),"too light, plan again",IF(${now('expected')}<${ODDS_HOLD}*${here('planned')},"fewer fish, plan again",""))))))))`.replaceAll(
+        `=IF(${here('line')}=0,"plan again",IF(${now('cancelled')}="yes","",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${here('lightest')}<${WEIGHT_HOLDS}*${now('grams')}),"too light, plan again",IF(${now('expected')}<${ODDS_HOLD}*${here('planned')},"fewer fish, plan again",""))))))))`.replaceAll(
           '{today}',
           pages.fx('{today}'),
         ),
     });
-  }
+  });
   return sheet.build();
 }
 

@@ -267,13 +267,14 @@ function orders(pages: LivingPages, sheet: SheetBuilder, from: number): number {
     ['Due', 'Order', 'Buyer', 'Fish', 'Now expected', 'Promise', 'Hope for', 'Verdict'],
     'heading',
   );
-  shown.forEach(([i], k) => {
+  shown.forEach(([, order], k) => {
     const row = from + 2 + k;
-    const of = (key: keyof typeof o.letters): string => `=${o.there(key, o.first + i)}`;
+    const of = (key: keyof typeof o.letters): string =>
+      `=IF(COUNTIFS(${o.range('order')},$C${row})=0,"",${o.find(key, 'order', `$C${row}`)}${key === 'buyer' ? '&""' : ''})`;
     sheet
       .put(`B${row}`, of('due'), 'cell', { format: 'ddd d mmm' })
-      .put(`C${row}`, of('order'), 'label')
-      .put(`D${row}`, `${of('buyer')}&""`, 'text')
+      .put(`C${row}`, order.name, 'label')
+      .put(`D${row}`, of('buyer'), 'text')
       .put(`E${row}`, of('number'), 'cell', { format: WHOLE })
       .put(`F${row}`, of('expected'), 'result', { format: WHOLE })
       .put(`G${row}`, of('promise'), 'cell', { format: WHOLE })

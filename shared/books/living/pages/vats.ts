@@ -53,7 +53,7 @@ export function stayWorkingsSheet(pages: LivingPages): SheetModel {
 }
 
 function staysTable(pages: LivingPages, sheet: SheetBuilder): void {
-  const { stays, stayWorkings: w, workings, orders, shares } = pages.tables;
+  const { stays, stayWorkings: w, workings, orders, shares, promises } = pages.tables;
   sheet.put(`B${stays.head - 1}`, 'Who is in which vat', 'section');
   stays.headings(sheet);
   pages.rows.stays.forEach((stay, i) => {
@@ -63,7 +63,7 @@ function staysTable(pages: LivingPages, sheet: SheetBuilder): void {
     const of = (key: WorkingKey): string => workings.lookup(key, own('line'));
     const byStage = (eggs: string, fry: string, nursing: string): string =>
       `IF(${here('stage')}="eggs",${eggs},IF(${here('stage')}="fry",${fry},${nursing}))`;
-    const ends = `IF(${own('ends')}="${BEGINS.feed}",${of('feed')},IF(${own('ends')}="${BEGINS.weaned}",${of('weaned')}+8/24,${orders.find('due', 'order', own('ends'))}+8/24))`;
+    const ends = `IF(${own('ends')}="${BEGINS.feed}",${of('feed')},IF(${own('ends')}="${BEGINS.weaned}",${of('weaned')}+8/24,IFERROR(${orders.find('due', 'order', own('ends'))},${promises.find('due', 'order', own('ends'))})+8/24))`;
     const mates = `SUMIFS(${w.range('litres')},${stays.range('batch')},${here('batch')},${stays.range('stage')},${here('stage')})`;
     // What is promised of them moves on, and with it what may be needed if fewer live, as far as there is room.
     const promised = `${of('fry')}*SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')},${shares.range('stage')},"nursing")`;

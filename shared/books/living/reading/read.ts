@@ -6,6 +6,7 @@ import type { Verdict } from '../../../maths/verdict';
 import { VAT_STAGES } from '../../../season/stages';
 import { BATCH_STATES } from '../../../season/types';
 import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../../season/types';
+import { PRICE_FIELDS, SETUP_FIELDS } from '../workings/setupFields';
 import { planUnder, typedUnder } from '../keyed';
 import type { OrderLine, OrderLines } from './orderLines';
 import { orderLinesOf } from './orderLines';
@@ -20,6 +21,7 @@ import type { SheetKey } from '../layout';
 import { ODDS } from '../pages/money';
 import { CANNOT, SAID, SAID_OF_NOTHING } from '../pages/today';
 import type { ColumnsOf } from '../table';
+import { doubtOf, meant } from './typedCells';
 import type { TypedActuals, TypedLine } from './typed';
 import { openKeys } from './typed';
 
@@ -70,6 +72,16 @@ type Line<K extends string> = Readonly<Partial<Record<K, Entry>>>;
 const entry = (cell: Cell | undefined): Entry =>
   cell === null || cell === undefined || cell === '' || isError(cell) ? undefined : cell;
 
+/** A row that holds most of the headings of a table, with the one it is known by. */
+function isHeading<K extends string>(row: readonly Cell[], of: ColumnsOf<K>, key: K): boolean {
+  if (!row.includes(of[key].title)) return false;
+  const titles = (Object.keys(of) as K[]).map((k) => of[k].title);
+  const least = Math.ceil(titles.filter(Boolean).length * 0.6);
+  return titles.filter((title) => row.includes(title)).length >= least;
+}
+const headingOf = ({ values }: ReadSheet, of: ColumnsOf<string>, key: string) =>
+  values.find((row) => isHeading(row, of, key));
+
 /**
  * Lines of a table under its headings, wherever rows or columns were put in: from the row that holds most of
  * them to the next heading. A heading is taken once; the second of two tables of one sheet comes after the
@@ -82,22 +94,30 @@ function linesOf<K extends string>(
 ): { readonly line: Line<K>; readonly row: number }[] | undefined {
   const keys = Object.keys(of) as K[];
   const titles = keys.map((k) => of[k].title);
-  const least = Math.ceil(titles.filter(Boolean).length * 0.6);
-  const head = values.findIndex(
-    (row) => row.includes(of[key].title) && titles.filter((title) => row.includes(title)).length >= least,
-  );
+  const head = values.findIndex((row) => isHeading(row, of, key));
   const heading = values[head];
   if (!heading) return undefined;
   const places = keys.map((k) => [k, heading.indexOf(of[k].title)] as const).filter(([, at]) => at >= 0);
+  const isChecked = CHECKED.has(of);
   const lines: { readonly line: Line<K>; readonly row: number }[] = [];
   for (let row = head + 1; row < values.length; row++) {
     const cells = values[row] ?? [];
-    const line = Object.fromEntries(places.map(([k, at]) => [k, entry(cells[at])])) as Line<K>;
+    const line = Object.fromEntries(
+      places.map(([k, at]) => [k, isChecked ? entry(cells[at]) : meant(of[k], entry(cells[at]))]),
+    ) as Line<K>;
     if (endsBefore(cells, values[row + 1], titles, Math.min(...places.map(([, at]) => at)))) break;
     lines.push({ line, row: row - head });
   }
   return lines;
 }
+/** Tables whose entries readOrderBook reads itself, a column as a whole. */
+const CHECKED: ReadonlySet<object> = new Set([
+  columns.ORDERS,
+  columns.VATS,
+  columns.FEMALES,
+  columns.MALES,
+  columns.BOOKED,
+]);
 const ALL_TITLES: readonly (readonly string[])[] = Object.values(columns)
   .filter((of): of is typeof columns.ORDERS => typeof of === 'object' && !Array.isArray(of))
   .map((of) => Object.values(of).map(({ title }) => title));
@@ -437,25 +457,68 @@ function inputOf(sheets: Sheets): BookInput {
     ...setupOf(sheets.at('setup')),
     orders: sheets.orders.lines.map(orderInput),
     vats: vatsOf(sheets),
-    females: tableOf(sheets, 'brood', columns.FEMALES, 'female')
-      .filter((f) => typeof f.kilograms === 'number')
-      .map((f) => ({ tag: textIn(f.female), kilograms: f.kilograms, ...fishOf(f) })),
+    females: tableOf(sheets, 'brood', columns.FEMALES, 'female').map((f) => ({
+      tag: textIn(f.female),
+      kilograms: f.kilograms,
+      ...fishOf(f),
+    })),
     males: tableOf(sheets, 'brood', columns.MALES, 'male').map((m) => ({
       tag: textIn(m.male),
       ...fishOf(m),
     })),
-    booked: tableOf(sheets, 'money', columns.BOOKED, 'amount')
-      .filter((b) => typeof b.amount === 'number')
-      .map((b) => ({
-        date: b.date,
-        what: textIn(b.what) || 'paid',
-        amount: b.amount,
-        ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
-        ...(textIn(b.order) ? { order: sheets.orders.nameOf(textIn(b.order)) } : {}),
-      })),
+    booked: tableOf(sheets, 'money', columns.BOOKED, 'amount').map((b) => ({
+      date: b.date,
+      what: textIn(b.what) || 'paid',
+      amount: b.amount,
+      ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
+      ...(textIn(b.order) ? { order: sheets.orders.nameOf(textIn(b.order)) } : {}),
+    })),
     assumptions: figures,
     spreads: spreadsOf(sheets.at('figures'), figures),
   };
+}
+
+/** Tables without which something typed would be lost, each by the heading it is found by. */
+const NEEDED = [
+  ['orders', columns.ORDERS, 'order'],
+  ['batches', columns.BATCHES, 'batch'],
+  ['batches', columns.PAIRS, 'female'],
+  ['calendar', columns.CALENDAR, 'what'],
+  ['vats', columns.VATS, 'vat'],
+  ['vats', columns.STAYS, 'stage'],
+  ['counts', columns.EGG_COUNTS, 'batch'],
+  ['counts', columns.FRY_COUNTS, 'batch'],
+  ['counts', columns.LOG, 'what'],
+  ['money', columns.SHOPPING, 'week'],
+  ['money', columns.BOOKED, 'amount'],
+  ['brood', columns.FEMALES, 'female'],
+  ['brood', columns.MALES, 'male'],
+  ['workings', columns.WORKINGS, 'batch'],
+  ['shares', columns.SHARES, 'order'],
+  ['tasks', columns.TASK_LIST, 'task'],
+] as const;
+/** Headings of later editions: an older book does not have them. */
+const LATER_HEADINGS: ReadonlySet<string> = new Set([columns.ORDERS.buyer.title]);
+
+/** Tables whose headings are gone, and headings of columns people type into that were overwritten. */
+function lostHeadings({ at }: Pick<Sheets, 'at'>, suffix: string): string[] {
+  const said = NEEDED.flatMap(([sheet, of, key]): string[] => {
+    const table = of as ColumnsOf<string>;
+    const name = `${SHEETS[sheet]}${suffix}`;
+    const heading = headingOf(at(sheet), table, key);
+    if (!heading)
+      return [
+        `The headings of “${name}” are not where they were written. Bring them back, or fill in the form by hand.`,
+      ];
+    return openKeys(table)
+      .map((one) => table[one]?.title ?? '')
+      .filter((title) => title !== '' && !LATER_HEADINGS.has(title) && !heading.includes(title))
+      .map(
+        (title) =>
+          `The heading “${title}” of “${name}” is not where it was written. Bring it back, or what stands below it would be lost.`,
+      );
+  });
+  return [...new Set(said)];
 }
 
 /** A book read back from its sheets: everything typed, the plan it shows, what nobody but the book holds. */
@@ -468,36 +531,53 @@ export function readBook(sheets: readonly ReadSheet[], suffix: string): BookRead
   );
   if (missing.length > 0) return { kind: 'unreadable', faults: missing };
   const at: Sheets['at'] = (key) => sheetOf(key) ?? { name: '', values: [] };
+  const lost = lostHeadings({ at }, suffix);
+  if (lost.length > 0) return { kind: 'unreadable', faults: lost };
   const all = linesOf(at('orders'), columns.ORDERS, 'order') ?? [];
   const orders = orderLinesOf(
     all.map(({ line }) => line),
     mentionsOf({ at }),
   );
   const found: Sheets = { at, orders };
-  const needed = [
-    ['orders', columns.ORDERS, 'order'],
-    ['batches', columns.BATCHES, 'batch'],
-    ['vats', columns.VATS, 'vat'],
-  ] as const;
-  const lost = needed.filter(
-    ([sheet, of, key]) => linesOf(found.at(sheet), of as ColumnsOf<string>, key) === undefined,
-  );
-  if (lost.length > 0)
-    return {
-      kind: 'unreadable',
-      faults: lost.map(
-        ([sheet]) =>
-          `The headings of “${SHEETS[sheet]}${suffix}” are not where they were written. Bring them back, or fill in the form by hand.`,
-      ),
-    };
   const input = inputOf(found);
   const plannedOn = dayOf(input.plannedOn as Entry) ?? 0;
   const byKey = new Map(orders.lines.map(({ key, name }) => [key, name]));
   const read = planOf(found, plannedOn);
   const plan = { ...read, findings: planUnder(read, byKey).findings };
   const typed = typedUnder(typedOf(found), orders.keys);
-  return { kind: 'read', input, plan, typed, missing: missingOf(plan, suffix) };
+  const said = [...missingOf(plan, suffix), ...missingSetup(found, suffix), ...doubtsOf(found, suffix)];
+  return { kind: 'read', input, plan, typed, missing: said };
 }
+
+/** Questions of Setup whose words were overwritten: their answers are not found. */
+const missingSetup = ({ at }: Sheets, suffix: string): string[] =>
+  [...SETUP_FIELDS, ...PRICE_FIELDS]
+    .filter(({ label }) => !at('setup').values.some((cells) => cells.includes(label)))
+    .map(
+      ({ label }) =>
+        `“${SHEETS.setup}${suffix}” has no “${label}” any more. The usual value is taken for it.`,
+    );
+
+/** Typed entries of numbers and days that cannot be read: they do not count, and that is said. */
+function doubtsOf(sheets: Sheets, suffix: string): string[] {
+  const of = <K extends string>(sheet: SheetKey, table: ColumnsOf<K>, key: NoInfer<K>): string[] =>
+    (linesOf(sheets.at(sheet), table, key) ?? []).flatMap(({ line }) =>
+      openKeys(table).flatMap((k) => {
+        const doubt = k === 'done' ? undefined : doubtOf(table[k], line[k]);
+        return doubt === undefined
+          ? []
+          : [`“${SHEETS[sheet]}${suffix}”, “${table[k].title}”: ${doubt} Until then it does not count.`];
+      }),
+    );
+  return [
+    ...of('counts', columns.EGG_COUNTS, 'batch'),
+    ...of('counts', columns.FRY_COUNTS, 'batch'),
+    ...of('counts', columns.LOG, 'what'),
+    ...of('batches', columns.PAIRS, 'female'),
+  ].slice(0, MOST_DOUBTS);
+}
+/** So many are read. */
+const MOST_DOUBTS = 8;
 
 /** Batches whose vats are still told but whose own line was deleted. */
 function missingOf({ batches, stays }: BookPlan, suffix: string): string[] {

@@ -120,7 +120,7 @@ const whereOf =
 
 export function sharesSheet(pages: LivingPages): SheetModel {
   const { tables: t } = pages;
-  const { shares, orders } = t;
+  const { shares, orders, promises } = t;
   const sheet = hidden(pages, 'shares', 'Which fish go to whom', shares.widths, 2);
   shares.headings(sheet, 44);
   pages.rows.shares.forEach((share, i) => {
@@ -133,13 +133,14 @@ export function sharesSheet(pages: LivingPages): SheetModel {
       order: share.order,
       key: `=${here('batch')}&"|"&${here('order')}`,
       line: lineOf(pages, here('batch')),
-      orderLine: `=MATCH(${here('order')},${orders.range('order')},0)`,
-      on: `=${orders.lookup('due', here('orderLine'))}`,
+      // An order that was taken out of its sheet by hand: its fish are nobody's until it is planned again.
+      orderLine: `=IFERROR(MATCH(${here('order')},${orders.range('order')},0),0)`,
+      on: `=IF(${here('orderLine')}>0,${orders.lookup('due', here('orderLine'))},${promises.find('due', 'order', here('order'))})`,
       part: pages.partOf(share),
       stage: share.stage,
-      price: `=N(${orders.lookup('price', here('orderLine'))})`,
-      wanted: `=N(${orders.lookup('grams', here('orderLine'))})`,
-      open: `=MAX(0,${orders.lookup('number', here('orderLine'))}-${orders.lookup('delivered', here('orderLine'))})`,
+      price: `=IF(${here('orderLine')}>0,N(${orders.lookup('price', here('orderLine'))}),0)`,
+      wanted: `=IF(${here('orderLine')}>0,N(${orders.lookup('grams', here('orderLine'))}),0)`,
+      open: `=IF(${here('orderLine')}>0,MAX(0,${orders.lookup('number', here('orderLine'))}-${orders.lookup('delivered', here('orderLine'))}),0)`,
       ...Object.fromEntries(Object.entries(SHARE_LINES).map(([key, line]) => [key, formulaOf(line, where)])),
       handOver: `=IF(${all}>0,${here('fishThen')}*MIN(1,${here('open')}/${all}),0)`,
       money: `=${here('handOver')}*${here('price')}`,
