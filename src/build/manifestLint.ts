@@ -109,6 +109,8 @@ interface Resource {
   readonly id: string;
   readonly kind: string;
   readonly value: string;
+  /** The same in other languages. */
+  readonly others: readonly string[];
 }
 const resourcesOf = (app: XmlElement): Resource[] =>
   (descend(app, 'VersionOverrides', 'Resources')?.children ?? []).flatMap((list) =>
@@ -116,6 +118,7 @@ const resourcesOf = (app: XmlElement): Resource[] =>
       id: e.attributes.id ?? '',
       kind: list.name,
       value: e.attributes.DefaultValue ?? '',
+      others: e.children.map((other) => other.attributes.Value ?? ''),
     })),
   );
 
@@ -164,9 +167,12 @@ const lengths: Rule = (app) => {
     ...over('DisplayName', child(app, 'DisplayName')?.attributes.DefaultValue ?? '', LIMITS.short),
     ...over('Description', child(app, 'Description')?.attributes.DefaultValue ?? '', LIMITS.long),
     ...over('ProviderName', child(app, 'ProviderName')?.text ?? '', LIMITS.short),
-    ...resourcesOf(app).flatMap((r) => {
-      if (r.kind === 'bt:ShortStrings') return over(`short string "${r.id}"`, r.value, LIMITS.short);
-      return r.kind === 'bt:LongStrings' ? over(`long string "${r.id}"`, r.value, LIMITS.long) : [];
+    ...resourcesOf(app).flatMap(({ kind, id, value, others }) => {
+      const limit = { 'bt:ShortStrings': LIMITS.short, 'bt:LongStrings': LIMITS.long }[kind];
+      const what = kind === 'bt:ShortStrings' ? 'short' : 'long';
+      return limit === undefined
+        ? []
+        : [value, ...others].flatMap((text) => over(`${what} string "${id}"`, text, limit));
     }),
   ];
 };

@@ -9,7 +9,7 @@ import { isCounted } from '../meaning/sums';
 import type { DecimalMark } from './numbers';
 import { decimalIn, isOpenToBoth, readNumber } from './numbers';
 import { fitOfMiddle } from './plausible';
-import { converter, ownUnit, unitForField, UNITS } from './units';
+import { converter, ownUnit, unitForField, unitOfText, UNITS } from './units';
 
 /**
  * Where the cells of one column are: the sheet's column, at kept rows. A form gives other places; `cellAt`
@@ -80,6 +80,8 @@ class Tally {
   digitClocks = 0;
   readonly list: number[] = [];
   readonly texts = new Set<string>();
+  /** Which numbers say their unit. */
+  readonly said: [index: number, unit: string][] = [];
   readonly decimals = new Map<DecimalMark, number>();
   readonly orders = new Map<DateOrder, number>();
   readonly units = new Map<string, number>();
@@ -151,13 +153,32 @@ class Tally {
     this.count(value);
     // 22.30 is half past ten or a number with two decimals.
     if (/^\s*\d{1,2}\.[0-5]\d\s*$/.test(text) && value < 24) this.digitClocks++;
-    if (unit !== '') this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
+    if (unit !== '') {
+      this.units.set(unit, (this.units.get(unit) ?? 0) + 1);
+      this.said.push([this.list.length - 1, unit]);
+    }
     if (decimal) this.decimals.set(decimal, (this.decimals.get(decimal) ?? 0) + 1);
     else if (isOpenToBoth(text)) {
       this.hasOpenNumbers = true;
       this.open++;
       this.openMark = text.includes('.') ? ',' : '.';
     }
+  }
+}
+
+/** In grams, in millilitres. */
+const SIZES: readonly Readonly<Record<string, number>>[] = [
+  { mg: 1e-3, g: 1, kg: 1e3, oz: 28.349_523, lb: 453.592_37 },
+  { mL: 1, L: 1e3, m3: 1e6 },
+];
+/** Kilograms in some cells and grams in others are numbers of one kind: all in the unit most of them say. */
+function inOneUnit({ list, said, units }: Tally): void {
+  if (units.size < 2) return;
+  const own = unitOfText(mostOf(units) ?? '')?.unit ?? '';
+  for (const [i, unit] of said) {
+    const other = unitOfText(unit)?.unit ?? '';
+    const sizes = SIZES.find((one) => own in one && other in one);
+    if (sizes) list[i] = ((list[i] ?? NaN) * (sizes[other] ?? NaN)) / (sizes[own] ?? NaN);
   }
 }
 
@@ -169,6 +190,7 @@ export function contentOf(run: CellRun, fallback: DecimalMark = '.'): ColumnCont
   const tally = new Tally(fallback);
   const step = Math.max(1, Math.floor(run.length / SAMPLE));
   for (let i = 0; i < run.length; i += step) tally.take(run.cellAt(i), run.isDate(i));
+  inOneUnit(tally);
   const isLineNumber = step === 1 && tally.dates === 0 && isCounted(tally.list);
   const sorted = tally.list.sort((a, b) => a - b);
   const { filled, numbers, dates, clocks, words, errors, hasOpenNumbers, hasEitherDates, orders } = tally;

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { lintManifest } from '../../../src/build/manifestLint';
+import { fr } from '../../../taskpane/words/fr';
 import { assetSize } from '../../../src/build/pngSize';
 
 const manifest = readFileSync('manifest.xml', 'utf8');
@@ -7,6 +8,23 @@ const lint = (text: string): string[] => lintManifest(text, assetSize);
 
 test('the manifest keeps every rule', () => {
   expect(lint(manifest)).toEqual([]);
+});
+
+test('in French every label and tip has its text, and places are called what the pane calls them', () => {
+  const texts = [...manifest.matchAll(/<bt:String id="([\w.]+)" DefaultValue="([^"]*)"(\/?)>/g)];
+  const without = texts.filter(([, , , end]) => end === '/').map(([, id]) => id);
+  expect(without).toEqual(['Functions.Namespace']);
+  const french = new Map(
+    [
+      ...manifest.matchAll(
+        /id="([\w.]+)" DefaultValue="[^"]*">\s*<bt:Override Locale="fr-FR" Value="([^"]*)"/g,
+      ),
+    ].map(([, id = '', text = '']) => [id, text]),
+  );
+  for (const place of ['today', 'plan', 'vat', 'why'] as const) {
+    const id = `${place[0]?.toUpperCase() ?? ''}${place.slice(1)}.Label`;
+    expect([id, french.get(id)]).toEqual([id, fr.places[place]]);
+  }
 });
 
 test('each environment may live under its own path', () => {
@@ -30,6 +48,11 @@ const moved =
   };
 
 test.each<readonly [string, (text: string) => string, string]>([
+  [
+    'a label too long in another language',
+    swap('Value="Au bac"', `Value="${'a'.repeat(126)}"`),
+    'must have 1 to 125 characters, has 126',
+  ],
   ['not XML', swap('</Hosts>', '</Host>'), 'not well-formed'],
   ['a comment with two hyphens', swap('<!-- One', '<!-- One -- two'), 'not well-formed'],
   ['an attribute given twice', swap('lifetime="long"', 'lifetime="long" lifetime="long"'), 'not well-formed'],
