@@ -100,6 +100,15 @@ describe('a tank of 4,000 L, twelve vats of 300 L filled from it, topped up with
     reading('tank', 5.5, 'aired'),
   ];
 
+  test('a little raw water changes next to nothing, a great deal of it makes raw water again', () => {
+    const events = [...begin(), event('dose', { vat: 'tank', grams: 12 }), reading('tank', 6.9)];
+    const { aired, afterTopUp } = tankAdvice(tank, events, { vats });
+    const [little, half, much] = [40, 4000, 400_000].map((litres) => afterTopUp(litres)?.likely ?? NaN);
+    expect(Math.abs((little ?? NaN) - (aired?.likely ?? NaN))).toBeLessThan(0.03);
+    expect(half).toBeLessThan(little ?? NaN);
+    expect(much).toBeLessThan((half ?? NaN) - 0.2);
+  });
+
   test('it is dosed for what stands in it, mixed longer, and drawn down vat by vat', () => {
     const events = begin();
     const advice = tankAdvice(tank, events, { vats });

@@ -122,8 +122,19 @@ describe('one vat', () => {
     expect(advice.now?.likely).toBeGreaterThan(5.5);
   });
 
+  test('an hour of air, a quarter of an hour to mix, five minutes between two readings (common practice, no source)', () => {
+    const wait = (...events: readonly VatEvent[]) => {
+      const { action, waitMinutes } = vatAdvice(SETUP, events);
+      return [action, waitMinutes];
+    };
+    expect(wait(event('reading', { ph: 5.5 }))).toEqual(['airFirst', 60]);
+    expect(wait(event('reading', { ph: 4.4, again: 4.6 }))).toEqual(['waitSettle', 15]);
+    expect(wait(event('reading', { ph: 3.9 }))).toEqual(['readAgain', 5]);
+  });
+
   test('filled anew, the old lines no longer count', () => {
     const before = [
+      event('filled'),
       event('reading', { ph: 5.1 }),
       event('dose', { grams: 2 }),
       event('reading', { ph: 6.9 }),

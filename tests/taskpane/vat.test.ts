@@ -109,6 +109,23 @@ test('dead twice on one day are one count; twice as many as the day before is a 
   }
 });
 
+test.each([
+  [2, true],
+  [2.01, false],
+])('%d days after a count what is left of it is said: %s', async (days, isSaid) => {
+  const { tick } = await import('../../taskpane/pane/clock');
+  const page = await open('fry');
+  // 30 in a cup of 250 mL are 60,000 in 500 L.
+  await keys(page, ...'500', 'next', ...'250', 'next', ...'30', 'write');
+  page.store.send(tick, page.world.now + days);
+  page.one('#card-back').click();
+  await page.store.idle();
+  await open('hand', page);
+  await keys(page, ...'6000');
+  expect(answer(page)).toContain('6 000 handed over');
+  expect(answer(page).includes('54 000 left of what was counted')).toBe(isSaid);
+});
+
 test('without an age the share alone is said; more dead than fish is refused in a sentence', async () => {
   const page = await open('dead');
   await keys(page, ...'300', 'next', ...'20000');

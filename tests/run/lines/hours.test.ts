@@ -1,5 +1,5 @@
-import { runLines, taskTimes } from '../../../shared/run/lines';
-import type { TaskKey } from '../../../shared/run/lines';
+import { runLines, TASKS, taskTimes } from '../../../shared/run/lines';
+import type { TaskContext, TaskKey } from '../../../shared/run/lines';
 
 /** When each task of a run is due, worked out by hand from the hours of one run; days count from its injection day. */
 
@@ -125,4 +125,11 @@ test('growth after a weighing lies between the two published paths, and beyond t
 test('white eggs of a strip at eight are counted at five the same afternoon; at half past eight the next morning', () => {
   expect(dueOf({ strip: hours(1, 8), hatchAt: hours(3, 12) })('white')).toEqual([1, 17]);
   expect(dueOf({ strip: hours(1, 8.5), hatchAt: hours(3, 12) })('white')).toEqual([2, 7]);
+});
+
+test('fish that are nursed are moved when they are graded; fry that are sold are counted', () => {
+  const said = (nursingVats: readonly string[]): string =>
+    TASKS.weaned.what({ nursingVats } as unknown as TaskContext);
+  expect(said([])).toBe('Grade and count (Counts)');
+  expect(said(['Vat 4', 'Vat 5'])).toContain('move to Vat 4, Vat 5');
 });

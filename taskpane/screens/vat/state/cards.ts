@@ -250,6 +250,9 @@ const feedOf = (v: Values): readonly Cell[] =>
 const LEAST_WEIGHED = 30;
 const fishGrams = (grams: number): string => grouped(grams, grams < 0.1 ? 4 : grams < 10 ? 2 : 1);
 
+/** Days for which a count says how many are there; fish die, and an older one would promise too many (no source). */
+const COUNT_HOLDS = 2;
+
 export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
   water: {
     fields: [
@@ -459,9 +462,9 @@ export const CARDS: Readonly<Record<Exclude<CardId, 'dose' | 'mark'>, Card>> = {
       { key: 'buyer', unit: '', kind: 'text', isOptional: true, from: 'orders' },
       number('paid', '', { min: 0, isOptional: true }),
     ],
-    answer: (v, { words: { vat }, earlier }) => {
+    answer: (v, { words: { vat }, earlier, now }) => {
       if (v.number === undefined) return undefined;
-      const counts = earlier('fry');
+      const counts = earlier('fry').filter(({ at }) => now - at <= COUNT_HOLDS);
       const last = counts.at(-1);
       const gone = last ? sum(earlier('handed').filter(({ at }) => at >= last.at)) : 0;
       const rest = last ? last.value - gone - v.number : undefined;
