@@ -128,7 +128,7 @@ export const NEAR: readonly Near[] = [
     value: GROWTH.doubtful,
     below: () => growth([...rested(5.2), [0.4, 5.3], [0, 5.33], [0, 5.33]], 0.4),
     above: () => growth(dosed(5.2, [0.4, 5.33]), 0.4),
-    answers: [GROWTH.doubtful, GROWTH.usual],
+    answers: [1, 2],
   },
   {
     number: 'rise of pH, read or once aired, that is worth a dose',
