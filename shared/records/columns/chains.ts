@@ -66,7 +66,7 @@ const isMoney = (one: Looked | undefined): boolean =>
 function saleMade(links: readonly Link[], looked: readonly Looked[]): void {
   for (const product of links) {
     if (product.kind !== 'product' || !isSure(product)) continue;
-    const rest = links.find(
+    const rests = links.filter(
       (one) =>
         one.kind === 'sum' &&
         !one.isRunning &&
@@ -75,14 +75,16 @@ function saleMade(links: readonly Link[], looked: readonly Looked[]): void {
         plusOf(one)[0] === product.result &&
         minusOf(one).length === 1,
     );
+    // Paid is the sum less what is owed as well: what is left stands last.
+    const rest = rests.find((one) => one.result > (minusOf(one)[0] ?? 0)) ?? rests[0];
     if (!rest) continue;
     speakFor(looked[product.result], ['amount'], SURE);
-    speakFor(looked[rest.result], ['due'], LIKELY);
-    speakFor(looked[minusOf(rest)[0] ?? -1], ['paid'], LIKELY);
+    speakFor(looked[rest.result], ['due'], SURE);
+    speakFor(looked[minusOf(rest)[0] ?? -1], ['paid'], SURE);
     for (const column of product.inputs) {
       const one = looked[column];
       const isPrice = one !== undefined && one.content.kinds < 0.4 * one.content.numbers;
-      speakFor(one, isPrice ? ['priceEach', 'unitPrice'] : ['sold', 'quantity'], LIKELY);
+      speakFor(one, isPrice ? ['priceEach', 'unitPrice'] : ['sold', 'quantity'], SURE);
     }
     return;
   }

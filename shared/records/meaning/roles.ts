@@ -323,7 +323,7 @@ export const ROLES: Readonly<Record<FieldName, Role>> = {
   amount: { concepts: { amount: 1, cost: 0.6, price: 0.3, total_row: 0.35 }, ...MONEY, is: 'amount' },
   deposit: { concepts: { deposit: 0.9 }, ...MONEY, is: 'deposit' },
   paid: { concepts: { paid: 1, deposit: 0.85 }, ...MONEY, is: 'paid' },
-  due: { concepts: { due: 1, balance: 1 }, ...MONEY, is: 'due' },
+  due: { concepts: { due: 1, balance: 1 }, ...MONEY, usual: [0, 1e9], is: 'due' },
   dueRunning: { concepts: { due_running: 1, due: 0.4, balance: 0.5 }, ...MONEY, is: 'due_running' },
   income: { concepts: { income: 1, stock_in: 0.4, amount: 0.3 }, ...MONEY, is: 'income' },
   expense: { concepts: { expense: 1, cost: 0.8, stock_out: 0.4 }, ...MONEY, is: 'expense' },

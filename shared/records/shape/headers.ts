@@ -173,16 +173,19 @@ function isOfForms(kinds: Kinds, position: number, run: readonly number[]): bool
   const label = (p: number): string => (kinds.at(p, first) === KIND.word ? textAt(sheet, p, first) : '');
   const own = label(position);
   if (own === '') return false;
-  const again = [1, -1]
-    .flatMap((way) => Array.from({ length: FORM_TALL }, (_, i) => position + way * (i + 3)))
-    .find((p) => p >= 0 && p < sheet.rows.length && label(p) === own);
-  if (again === undefined) return false;
-  // The same row of headings again: the next page of a table.
-  if (
-    run.length > 2 &&
-    run.every((column) => textAt(sheet, again, column) === textAt(sheet, position, column))
-  )
-    return false;
+  return [1, -1].some((way) => {
+    const again = Array.from({ length: FORM_TALL }, (_, i) => position + way * (i + 3)).find(
+      (p) => p >= 0 && p < sheet.rows.length && label(p) === own,
+    );
+    return (
+      again !== undefined && !isNextPage(kinds, position, again, run) && areAlike(label, position, again)
+    );
+  });
+}
+/** The same row of headings again: the next page of a table. */
+const isNextPage = ({ sheet }: Kinds, position: number, again: number, run: readonly number[]): boolean =>
+  run.length > 2 && run.every((column) => textAt(sheet, again, column) === textAt(sheet, position, column));
+function areAlike(label: (position: number) => string, position: number, again: number): boolean {
   let [labels, same] = [0, 0];
   for (let step = 1; step < Math.abs(again - position); step++) {
     const text = label(position + step);

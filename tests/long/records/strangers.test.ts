@@ -67,7 +67,7 @@ test('books of other hands: faults found, false alarms, columns read', () => {
 /**
  * Books of a third hand whose headings no list holds, in layouts drawn by seed. First measured before any rule had
  * seen them: seed 7 found 87.4 %, 2.77 a thousand cells, 61.6 % of columns; seed 19 87.3 %, 3.64, 52.7 %. Then by
- * order of columns, chains of relations and the shape of forms and feet 93.7 %, 0.31, 86.9 % and 92.8 %, 0.73, 82.7 %.
+ * order of columns, chains of relations and the shape of forms and feet 94.6 %, 0.25, 89.4 % and 93.2 %, 0.73, 85.5 %.
  * The target for columns is 90 %.
  */
 test('books of a third hand: faults found, false alarms, columns read, and sureness that holds', () => {
@@ -78,7 +78,7 @@ test('books of a third hand: faults found, false alarms, columns read, and suren
   expect(faults).toBeGreaterThan(200);
   expect(found / faults).toBeGreaterThanOrEqual(0.9);
   expect(alarms.length / cells).toBeLessThanOrEqual(0.002);
-  expect(right / columns).toBeGreaterThanOrEqual(0.84);
+  expect(right / columns).toBeGreaterThanOrEqual(0.88);
   for (const [i, [read, isRight]] of deciles.entries())
     if (read >= 20 && i >= 5) expect(isRight / read).toBeGreaterThanOrEqual(i / 10);
 });
