@@ -145,6 +145,8 @@ export const phrases: Phrases = {
     'Un mâle pourrait suffire à plus ; plus de mâles gardent la lignée saine.',
   '0.4 to 0.5 usual, 0.2 has worked. As the leaflet says; ask a vet. Other preparations: SPAWN.HORMONE.PREPARE.':
     '0,4 à 0,5 habituel, 0,2 a suffi. Comme dit la notice ; demandez à un vétérinaire. Autres préparations : SPAWN.HORMONE.PREPARE.',
+  'Your own runs set it. Two published durations are 1.10 and 1.11 times the handbook table.':
+    'Vos pontes le fixent. Deux durées publiées font 1,10 et 1,11 fois celles du tableau.',
   'Your own runs set it: hours you stripped after the table said, minus when earlier.':
     'Vos pontes le fixent : heures de stripping après celle du tableau, moins si plus tôt.',
   'Standing water; hatch falls as eggs lie closer. Change part of the water daily.':
