@@ -55,6 +55,8 @@ whenConverts.each([
     for (const { value } of Object.values(cells))
       for (const word of typeof value === 'string' ? plainWords(value).split(' ') : [])
         expect([name, text.includes(word) ? word : `${word} is cut`]).toEqual([name, word]);
+    // The list of buyers that the cards look up is no card.
+    if (!/^(Run|Vat card) /.test(name)) return;
     const hours = Object.values(cells)
       .filter(({ style }) => style === 'result')
       .flatMap(({ value }) => /\d\d:\d\d$/.exec(String(value))?.[0] ?? []);

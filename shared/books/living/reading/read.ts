@@ -1,4 +1,4 @@
-// Long: a book read back, table by table.
+// Long: one reader for each table of the book, side by side with its columns.
 import type { Cell } from '../../../base/values';
 import { isError } from '../../../base/values';
 import { VERDICTS, verdictOf, verdictText } from '../../../maths/verdict';
