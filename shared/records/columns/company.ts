@@ -143,7 +143,11 @@ const SAYS: readonly {
   { fields: only('reason'), when: ({ sure }) => BOX.some((one) => sure.has(one)), worth: -1 },
   // A day in is a day in only beside a day out, and the fish that are fed are those of the day.
   { fields: only('stockedAt'), when: ({ sure }) => sure.has('emptiedAt') || sure.has('endWeight'), worth: 1 },
-  { fields: only('fish'), when: ({ sure }) => sure.has('ration') && sure.has('weight'), worth: 0.8 },
+  {
+    fields: only('fish'),
+    when: ({ sure }) => sure.has('weight') && (sure.has('ration') || sure.has('feed')),
+    worth: 1,
+  },
   { fields: PUT_IN, when: ({ isSale, isRearing }) => isSale && !isRearing, worth: -0.9 },
 ];
 
