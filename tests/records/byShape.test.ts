@@ -134,3 +134,55 @@ test.each([
 ] as const)('%s: made of general words', (heading, field) => {
   expect(evidenceOf(heading, '').words.get(field) ?? 0).toBeGreaterThanOrEqual(0.5);
 });
+
+test('two clocks keep their meaning when two lines of twelve are twelve hours off', () => {
+  const spawn = DAYS.map((day, i): Row => [
+    day,
+    1 + i / 10,
+    0.5 + i / 20,
+    `21:${10 + i}`,
+    i === 3 || i === 8 ? `20:${20 + 3 * i}` : `08:${20 + 3 * i}`,
+    120 + 9 * i,
+  ]);
+  const head = ['Date', 'Female (kg)', 'Hormone (ml)', 'Zrabe', 'Quolt', 'Egg weight (g)'];
+  expect(fields(auditGrid([head, ...spawn])).slice(3, 5)).toEqual(['injected', 'stripped']);
+});
+
+test('of two columns of dates neither is taken for the date of the line because it is a date', () => {
+  const rows = DAYS.slice(0, 6).map((day, i): Row => [
+    day,
+    `2025-05-${10 + i}`,
+    5000 + 130 * i,
+    4100 + 90 * i,
+  ]);
+  expect(fields(auditGrid([['Stocking date', 'Harvest date', 'Stocked', 'Alive'], ...rows]))).toEqual([
+    'stockedAt',
+    'emptiedAt',
+    'stocked',
+    'alive',
+  ]);
+});
+
+test('money that is carried over is no stock of fish', () => {
+  let open = 40_000;
+  const rows = DAYS.map((day, i): Row => {
+    const [got, spent] = [1500 + 230 * ((i * 5) % 7), 900 + 110 * ((i * 3) % 8)];
+    const row: Row = [day, open, got, spent, open + got - spent];
+    open += got - spent;
+    return row;
+  });
+  const read = fields(
+    auditGrid([['Date', 'Cash brought', 'Money received', 'Money spent', 'Cash balance'], ...rows]),
+  );
+  expect(read.filter((field) => ['opening', 'closing', 'dead', 'stocked'].includes(field ?? ''))).toEqual([]);
+});
+
+test('a sum that one day makes nearly alone is a sum still; a number below the highest is a line', () => {
+  const dead = [12, 500, 20, 9, 15, 11];
+  const lines = dead.map((n, i): Row => [DAYS[i] ?? '', n, 40 + i]);
+  const [sum, sold] = [dead.reduce((all, n) => all + n, 0), 255];
+  const skipped = (last: Row): number =>
+    auditGrid([['Date', 'Dead', 'Sold'], ...lines, last]).tables[0]?.skipped.length ?? NaN;
+  expect(skipped(['Zrabe', sum, sold])).toBe(1);
+  expect(skipped(['Zrabe', 480, sold])).toBe(0);
+});

@@ -141,6 +141,13 @@ const SAYS: readonly {
   { fields: only('run'), when: ({ sure, isBred }) => isBred && !sure.has('run'), worth: 0.3 },
   { fields: only('packWeight'), when: ({ sure }) => !PACKED.some((one) => sure.has(one)), worth: -0.8 },
   { fields: only('reason'), when: ({ sure }) => BOX.some((one) => sure.has(one)), worth: -1 },
+  // A day in is a day in only beside a day out, and the fish that are fed are those of the day.
+  { fields: only('stockedAt'), when: ({ sure }) => sure.has('emptiedAt') || sure.has('endWeight'), worth: 1 },
+  {
+    fields: only('fish'),
+    when: ({ sure }) => sure.has('weight') && (sure.has('ration') || sure.has('feed')),
+    worth: 1,
+  },
   { fields: PUT_IN, when: ({ isSale, isRearing }) => isSale && !isRearing, worth: -0.9 },
 ];
 

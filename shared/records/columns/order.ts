@@ -21,7 +21,11 @@ export function byOrder(looked: readonly Looked[]): void {
   );
   if (sure.length < 2) return;
   for (const [i, { candidates }] of looked.entries()) {
-    for (const one of candidates) one.score += ORDER_WEIGHS * inOrder(i, one.field, sure);
+    for (const one of candidates) {
+      const worth = inOrder(i, one.field, sure);
+      // What a heading clearly says may stand anywhere.
+      one.score += ORDER_WEIGHS * (one.words >= SURE_WORDS ? Math.max(0, worth) : worth);
+    }
     candidates.sort((a, b) => b.score - a.score);
   }
 }
