@@ -148,6 +148,8 @@ const SAYS: readonly {
     when: ({ sure }) => sure.has('weight') && (sure.has('ration') || sure.has('feed')),
     worth: 1,
   },
+  // Among spawnings a share of body weight is eggs, not feed.
+  { fields: only('ration'), when: ({ isBred, isRearing }) => isBred && !isRearing, worth: -1 },
   { fields: PUT_IN, when: ({ isSale, isRearing }) => isSale && !isRearing, worth: -0.9 },
 ];
 
