@@ -1,3 +1,4 @@
+// Long: every kind of content a column may have is counted in one walk over its cells.
 import type { NumericField } from '../fields';
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';

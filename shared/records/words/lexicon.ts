@@ -1,3 +1,4 @@
+// Long: the table of words and all ways to look a heading up in it share the worth of a word.
 import { isOneSlip } from './slip';
 import { fold } from './fold';
 import { WORD_TABLE } from './table';
