@@ -1,3 +1,4 @@
+import { shortPercent } from '../../taskpane/screens/season/view/result';
 import { faultsOf, bookOfForm, firstFaultOf } from '../../taskpane/screens/season/state/faults';
 import { formOfInput, initialForm, inputOfForm } from '../../taskpane/screens/season/state/form';
 import { echoOf, readLines } from '../../taskpane/screens/season/state/lists';
@@ -370,4 +371,14 @@ test('the engine takes the example as the pane would hand it over', () => {
   const plan = planBatches(book);
   expect(plan.canBeMet).toBe(true);
   expect(plan.batches.length).toBeGreaterThan(1);
+});
+
+test.each([
+  [0.9496, 0.95, '94.9 %'],
+  [0.946, 0.95, '94.6 %'],
+  [0.95, 0.95, '95 %'],
+  [0.944, 0.95, '94 %'],
+  [0.97, 0.95, '97 %'],
+])('odds of %d where %d was asked for read as %s: short of it never looks like it', (share, wanted, said) => {
+  expect(shortPercent(share, wanted)).toBe(said);
 });

@@ -23,6 +23,11 @@ import { vatsPicture } from './vats';
 const many = (n: number): string => grouped(Math.round(n));
 const whole = (n: number): string => grouped(Math.floor(n + 1e-6));
 const percent = (share: number): string => `${grouped(100 * share)} %`;
+/** A share that falls short of what was asked for never reads as the same number. */
+export const shortPercent = (share: number, wanted: number): string =>
+  share < wanted && percent(share) === percent(wanted)
+    ? `${(Math.floor(1000 * share) / 10).toFixed(1)} %`
+    : percent(share);
 const oneOrMore = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
 /** A verdict in its word, its shape and its colour. */
@@ -54,7 +59,7 @@ function promiseView({ plan }: SeasonMade): Child {
       verdictWord(plan.verdict),
       open.length === 0
         ? ''
-        : ` – the least sure is met in ${percent(least)} of seasons; ${percent(plan.wanted)} was asked for.`,
+        : ` – the least sure is met in ${shortPercent(least, plan.wanted)} of seasons; ${percent(plan.wanted)} was asked for.`,
     ),
   );
 }

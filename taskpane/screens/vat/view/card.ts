@@ -72,7 +72,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   return h(
     'div',
     {
-      class: `tile${state.vat.field === field.key ? ' chosen' : ''}${isBad ? ' has-fault' : ''}${field.isOptional ? ' may-stay-empty' : ''}`,
+      class: `tile${state.vat.field === field.key ? ' chosen' : ''}${isBad ? ' has-fault' : ''}${field.isOptional ? ' may-stay-empty' : ''}${field.kind === 'text' ? ' of-words' : ''}`,
       key: field.key,
     },
     h(
