@@ -2,6 +2,7 @@ import type { Cell, CellError, Grid } from '../base/values';
 import { isError, isGrid } from '../base/values';
 import type { NamedParam } from './define';
 import type { ChoiceParam, FlagParam, NumberLimits, NumberParam, SeriesParam, TextsParam } from './params';
+import { numberWithUnit } from '../units/typedUnits';
 import * as say from './sentences';
 
 /** Cells → checked arguments. A CellError in place of a value is the sentence the user gets. */
@@ -42,10 +43,13 @@ const readNumber = (
   param: (NumberParam | SeriesParam) & { name: string },
   cell: Cell,
   row?: number,
-): number | CellError =>
-  typeof cell === 'number'
-    ? checkNumber(param, cell, row)
-    : say.wrongType(say.place(param.name, row), param, param.quantity.unit, cell);
+): number | CellError => {
+  const { unit } = param.quantity;
+  const got = typeof cell === 'string' ? (numberWithUnit(cell, unit) ?? cell) : cell;
+  return typeof got === 'number'
+    ? checkNumber(param, got, row)
+    : say.wrongType(say.place(param.name, row), param, unit, got);
+};
 
 const readChoice = (param: ChoiceParam & { name: string }, cell: Cell): string | CellError => {
   if (typeof cell === 'string') {

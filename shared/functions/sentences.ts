@@ -45,7 +45,8 @@ const textSlip = (got: string): string | undefined => {
   if (/^[+-]?[\d\s.,]+$/.test(trimmed)) return 'It is a number stored as text: retype it, or use VALUE().';
   if (/^\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}/.test(trimmed))
     return 'It is a date stored as text: retype it as a date, or use DATEVALUE().';
-  if (/^[+-]?[\d.,]+\s*[a-zµ°%/]+/i.test(trimmed)) return 'Leave the unit out of the cell.';
+  if (/^[+-]?[\d.,]+\s*[a-zµ°%/]+/i.test(trimmed))
+    return 'Leave the unit out of the cell, or write one of this kind.';
   return undefined;
 };
 

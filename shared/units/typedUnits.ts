@@ -100,6 +100,22 @@ export function wayFrom(unit: string, word: string): Way | undefined {
     kind?.find(({ words }) => words.test(written))?.way ?? (isMoney && isPrice(written) ? same : undefined)
   );
 }
+/** Digits, one point or comma at most, then a unit that begins with a letter or a sign. */
+const WITH_UNIT = /^([+-]?\d+)(?:([.,])(\d+))?\s*([^\d\s.,+-].*)$/u;
+
+/**
+ * The number of a text like "81 F" or "2,5 lb" in a unit; undefined when the text holds no unit of that kind, or
+ * when its comma or point may stand between thousands ("1,250 g").
+ */
+export function numberWithUnit(text: string, unit: string): number | undefined {
+  const [, whole = '', mark, decimals = '', word = ''] = WITH_UNIT.exec(text.trim()) ?? [];
+  const isOpen = mark !== undefined && decimals.length === 3 && Number(whole) !== 0;
+  const [bare = ''] = unit.split(' ');
+  if (whole === '' || isOpen || bare === '') return undefined;
+  const isKnown = bare in SPELLINGS || bare === 'share' || word.trim().toLowerCase() === unit.toLowerCase();
+  const way = isKnown ? wayFrom(unit, word) : undefined;
+  return way?.(Number(`${whole}.${decimals || '0'}`));
+}
 /** A sign of money in front of a number is passed over. */
 export const withoutMoney = (text: string): string =>
   text.replace(/^\s*([\p{Sc}]|(usd|eur|ghs|ngn|kes|ugx|tzs|xaf|xof|cfa|fcfa|zar|zmw|gbp|inr)\b\.?)\s*/iu, '');

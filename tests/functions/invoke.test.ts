@@ -93,7 +93,7 @@ describe('one cell', () => {
     [['12'], 'got the text "12". It is a number stored as text: retype it, or use VALUE().'],
     [['4,6'], 'decimal comma stored as text'],
     [['3/11/2026'], 'It is a date stored as text'],
-    [['20 L'], 'Leave the unit out of the cell.'],
+    [['20 kg'], 'Leave the unit out of the cell, or write one of this kind.'],
     [[true], 'got TRUE'],
     [[{ error: '#DIV/0!' }], 'the cell holds the error #DIV/0!. Mend that cell first.'],
     [[NaN], 'expected a number'],

@@ -119,9 +119,9 @@ export const checkEggs = defineFunction({
       because: 'No female gives so much.',
     },
     {
-      args: ['150 g', 700],
+      args: ['150 ml', 700],
       fails: { code: '#VALUE!', says: 'Leave the unit out' },
-      because: 'Text in the cell.',
+      because: 'A volume where grams are asked for.',
     },
   ],
   compute: (args) =>

@@ -30,7 +30,12 @@ test.each([
   ],
   ['no eggs at all', 'EGGS.BYWEIGHT', [300, column(1.5, 1.6), column(0, 0)], 'nothing was counted'],
   ['half an egg', 'EGGS.BYWEIGHT', [300, column(1.5), column(36.5)], 'whole number'],
-  ['a weight with its unit', 'EGGS.BYWEIGHT', ['300 g', column(1.5), column(36)], 'Leave the unit out'],
+  [
+    'a weight with the unit of a volume',
+    'EGGS.BYWEIGHT',
+    ['300 ml', column(1.5), column(36)],
+    'Leave the unit out',
+  ],
   ['a decimal comma', 'EGGS.BYWEIGHT', ['300,5', column(1.5), column(36)], 'decimal comma'],
   [
     'a vat in cubic metres',
