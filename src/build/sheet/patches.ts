@@ -97,6 +97,14 @@ const ONE_AT_A_TIME: readonly Patch[] = [
     put: 'return (await this._apply(true)) == null ? void 0 : true;',
   },
   {
+    why:
+      'A formula of a sheet that was taken away stays in the list of what depends on what where it looked at a ' +
+      'sheet that is still there. It has nothing to calculate, and that is no error.',
+    file: ENGINE,
+    find: /console\.error\("Dependency tree not found for treeId:", parentTreeId\);\s+continue;/,
+    put: 'continue;',
+  },
+  {
     why: 'Asked to stop when its last cell was done, a calculation ends well: the next one begins all the same.',
     file: TRIGGER,
     find: /if \(state === FormulaExecutedStateType\.STOP_EXECUTION && this\._restartCalculation\) \{/,

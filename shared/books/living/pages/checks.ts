@@ -74,7 +74,7 @@ function checksOf(pages: LivingPages): readonly Check[] {
     none(
       'Orders that ask for planning again',
       // What was not calculated has no verdict: the sum of days is an error then, and so is this.
-      `0*SUM(${promises.range('ready')})+SUMPRODUCT((${promises.range('changed')}<>"")*1)+SUMPRODUCT((${orders.range('number')}<>"")*(COUNTIFS(${promises.range('order')},${orders.range('order')})=0))`,
+      `0*SUM(${promises.range('ready')})+SUMPRODUCT((${promises.range('changed')}<>"")*1)+SUMPRODUCT((${orders.range('number')}<>"")*(COUNTIFS(${promises.range('order')},${orders.range('order')})-0.5<0))`,
     ),
     none('Vats taken twice, or not clean in between', bad(stays.range('verdict'), '="CLASH below"')),
     none('Vats with too many fish', bad(stays.range('verdict'), '="too many"')),
