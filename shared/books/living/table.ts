@@ -69,7 +69,11 @@ export class Table<K extends string> {
   }
   /** The line of a column whose `by` is `wanted`. */
   find(key: K, by: K, wanted: string): string {
-    return this.lookup(key, `MATCH(${wanted},${this.range(by)},0)`);
+    // Gnumeric finds nothing in a single cell: a table of one line is looked through with its heading.
+    const from = this.first === this.last ? this.head : this.first;
+    const lines = (of: K): string =>
+      `${quoteSheet(this.title)}!$${this.letters[of]}$${from}:$${this.letters[of]}$${this.last}`;
+    return `INDEX(${lines(key)},MATCH(${wanted},${lines(by)},0))`;
   }
 
   /** Every line of every column, from any sheet; its headings beside. */

@@ -73,8 +73,9 @@ function checksOf(pages: LivingPages): readonly Check[] {
     none('Orders whose fish would be too light', bad(promises.range('changed'), '="too light, plan again"')),
     none(
       'Orders that ask for planning again',
-      // What was not calculated has no verdict: the sum of days is an error then, and so is this.
-      `0*SUM(${promises.range('ready')})+SUMPRODUCT((${promises.range('changed')}<>"")*1)+SUMPRODUCT((${orders.range('number')}<>"")*(COUNTIFS(${promises.range('order')},${orders.range('order')})-0.5<0))`,
+      // What was not calculated has no verdict: the sum of days is an error then, and so is this. Orders that
+      // came later are those with a number less those with a line here: Gnumeric counts no list of keys.
+      `0*SUM(${promises.range('ready')})+SUMPRODUCT((${promises.range('changed')}<>"")*1)+MAX(0,SUMPRODUCT((${orders.range('number')}<>"")*1)-SUMPRODUCT((${promises.range('line')}>0)*1))`,
     ),
     none('Vats taken twice, or not clean in between', bad(stays.range('verdict'), '="CLASH below"')),
     none('Vats with too many fish', bad(stays.range('verdict'), '="too many"')),
