@@ -110,11 +110,14 @@ const WITH_UNIT = /^([+-]?\d+)(?:([.,])(\d+))?\s*([^\d\s.,+-].*)$/u;
 export function numberWithUnit(text: string, unit: string): number | undefined {
   const [, whole = '', mark, decimals = '', word = ''] = WITH_UNIT.exec(text.trim()) ?? [];
   const isOpen = mark !== undefined && decimals.length === 3 && Number(whole) !== 0;
+  if (whole === '' || isOpen || !isOfKind(unit, word)) return undefined;
+  return wayFrom(unit, word)?.(Number(`${whole}.${decimals === '' ? '0' : decimals}`));
+}
+/** Money and things counted are left out: any word may stand behind those. */
+function isOfKind(unit: string, word: string): boolean {
   const [bare = ''] = unit.split(' ');
-  if (whole === '' || isOpen || bare === '') return undefined;
-  const isKnown = bare in SPELLINGS || bare === 'share' || word.trim().toLowerCase() === unit.toLowerCase();
-  const way = isKnown ? wayFrom(unit, word) : undefined;
-  return way?.(Number(`${whole}.${decimals || '0'}`));
+  if (bare === '') return false;
+  return bare in SPELLINGS || bare === 'share' || word.trim().toLowerCase() === unit.toLowerCase();
 }
 /** A sign of money in front of a number is passed over. */
 export const withoutMoney = (text: string): string =>

@@ -59,6 +59,17 @@ function answerView(
 const unitOf = ({ key, unit }: CardField, { settings }: Scene['state']): string =>
   key === 'paid' ? settings.currency : shownUnit(unit, settings).unit;
 
+const tileClasses = ({ kind, isOptional }: CardField, isChosen: boolean, isBad: boolean): string =>
+  [
+    'tile',
+    isChosen && 'chosen',
+    isBad && 'has-fault',
+    isOptional && 'may-stay-empty',
+    kind === 'text' && 'of-words',
+  ]
+    .filter(Boolean)
+    .join(' ');
+
 /** A field as a tile: its name, what stands in it, and whether the keys type into it. */
 function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   const { state, send } = scene;
@@ -72,7 +83,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
   return h(
     'div',
     {
-      class: `tile${state.vat.field === field.key ? ' chosen' : ''}${isBad ? ' has-fault' : ''}${field.isOptional ? ' may-stay-empty' : ''}${field.kind === 'text' ? ' of-words' : ''}`,
+      class: tileClasses(field, state.vat.field === field.key, isBad),
       key: field.key,
     },
     h(
