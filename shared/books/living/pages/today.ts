@@ -339,7 +339,7 @@ export function todaySheet(pages: LivingPages): SheetModel {
     pages.fx('={hatchery}&": today and tomorrow"'),
     'Follows the day. Tick what is done on Calendar, write what was counted on Counts.',
     {
-      widths: [2, 14, 9, 18, 14, 14, 22, 13, 16, 15, 8],
+      widths: [2, 20, 9, 18, 14, 14, 22, 13, 16, 15, 8],
       tab: '12454F',
       print: { onePage: true, landscape: false },
     },
