@@ -1,6 +1,6 @@
 /* eslint-disable complexity -- a life is one thing after another */
 // Long: a season of twelve weeks is one thing after another.
-import { asOf, livingBook, LivingPages, readBook } from '../../shared/books/living';
+import { asOf, livingBook, LivingPages } from '../../shared/books/living';
 import type { BookRead } from '../../shared/books/living';
 import type { Table } from '../../shared/books/living/table';
 import { calculate } from '../../shared/catalogue/calculation';
@@ -8,14 +8,13 @@ import { readXlsx, writeXlsx } from '../../shared/files';
 import { rngOf } from '../../shared/maths/rng';
 import { planBatches, standingOf } from '../../shared/season/batches';
 import type { OrderBook } from '../../shared/season/orderBook';
-import { readOrderBook } from '../../shared/season/orderBook';
 import { keyOf } from '../../shared/season/orderKeys';
 import type { SeasonPlan } from '../../shared/season/types';
 import { assumed } from '../../shared/families/assumptions';
-import { gridOf } from '../../shared/sheet/workbook/grid';
 import { parseAddress } from '../../shared/sheet/formula/address';
 import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
-import { bookOf } from './support';
+import { bookOf, checked } from './support';
+import { readBack } from '../books/living/support';
 
 /**
  * A hatchery with thirty small buyers, lived for twelve weeks in its own workbook: every week what came is typed
@@ -78,17 +77,6 @@ export interface Story {
   readonly sold: number;
 }
 
-const checked = (input: unknown): OrderBook => {
-  const read = readOrderBook(input);
-  if ('faults' in read)
-    throw new Error(read.faults.map(({ field, message }) => `${field}: ${message}`).join(' '));
-  return read.book;
-};
-const readBack = (model: WorkbookModel): BookRead => {
-  const read = readBook(model.sheets.map(gridOf), '');
-  if (read.kind === 'unreadable') throw new Error(read.faults.join(' '));
-  return read;
-};
 /** Saved and opened again: what a program finds in the file. */
 function saved(model: WorkbookModel): WorkbookModel {
   const read = readXlsx(writeXlsx(model));

@@ -32,12 +32,14 @@ export const BOOK = {
   },
 } as const;
 
-export const bookOf = (changes: object = {}): OrderBook => {
-  const read = readOrderBook({ ...BOOK, ...changes });
+/** An order book that must be one: its faults are those of the test. */
+export const checked = (input: unknown): OrderBook => {
+  const read = readOrderBook(input);
   if ('faults' in read)
     throw new Error(read.faults.map(({ field, message }) => `${field}: ${message}`).join(' '));
   return read.book;
 };
+export const bookOf = (changes: object = {}): OrderBook => checked({ ...BOOK, ...changes });
 export const faultsOf = (changes: object): string[] => {
   const read = readOrderBook({ ...BOOK, ...changes });
   return 'faults' in read ? read.faults.map(({ field, message }) => `${field} | ${message}`) : [];

@@ -61,7 +61,11 @@ export class Table<K extends string> {
   }
   /** All lines of a column, from any sheet. */
   range(key: K): string {
-    return `${quoteSheet(this.title)}!$${this.letters[key]}$${this.first}:$${this.letters[key]}$${this.last}`;
+    return this.down(key, this.first);
+  }
+  /** A column from a row down to its last line. */
+  private down(key: K, from: number): string {
+    return `${quoteSheet(this.title)}!$${this.letters[key]}$${from}:$${this.letters[key]}$${this.last}`;
   }
   /** The line `at` of a column, counted from 1. */
   lookup(key: K, at: string): string {
@@ -71,9 +75,7 @@ export class Table<K extends string> {
   find(key: K, by: K, wanted: string): string {
     // Gnumeric finds nothing in a single cell: a table of one line is looked through with its heading.
     const from = this.first === this.last ? this.head : this.first;
-    const lines = (of: K): string =>
-      `${quoteSheet(this.title)}!$${this.letters[of]}$${from}:$${this.letters[of]}$${this.last}`;
-    return `INDEX(${lines(key)},MATCH(${wanted},${lines(by)},0))`;
+    return `INDEX(${this.down(key, from)},MATCH(${wanted},${this.down(by, from)},0))`;
   }
 
   /** Every line of every column, from any sheet; its headings beside. */

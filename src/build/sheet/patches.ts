@@ -38,7 +38,7 @@ const COMPLETION: readonly Patch[] = [
   },
 ];
 
-const DESCRIPTIONS = /@univerjs\/sheets-formula\/lib\/es\/index\.js$/;
+const FORMULAS = /@univerjs\/sheets-formula\/lib\/es\/index\.js$/;
 /**
  * The descriptions of 529 built-in functions repeat the keys of their texts, 0.2 MB of the first screen: two
  * functions spell them out again.
@@ -46,19 +46,19 @@ const DESCRIPTIONS = /@univerjs\/sheets-formula\/lib\/es\/index\.js$/;
 const SHORTER: readonly Patch[] = [
   {
     why: 'Description and abstract of a function by its name.',
-    file: DESCRIPTIONS,
+    file: FORMULAS,
     find: /description: "sheets-formula\.functionList\.([\w.]+)\.description",\s+abstract: "sheets-formula\.functionList\.\1\.abstract",/g,
     put: '...describedAs("$1"),',
   },
   {
     why: 'A parameter by its function, its name and its three values.',
-    file: DESCRIPTIONS,
+    file: FORMULAS,
     find: /\{\s+name: "sheets-formula\.functionList\.([\w.]+)\.functionParameter\.(\w+)\.name",\s+detail: "sheets-formula\.functionList\.\1\.functionParameter\.\2\.detail",\s+example: ("(?:[^"\\]|\\.)*"),\s+require: ([01]),\s+repeat: ([01])\s+\}/g,
     put: 'parameterOf("$1", "$2", $3, $4, $5)',
   },
   {
     why: 'The two functions.',
-    file: DESCRIPTIONS,
+    file: FORMULAS,
     find: /^(?=const FUNCTION_LIST_ARRAY = \[)/m,
     put:
       'function describedAs(name) { const key = "sheets-formula.functionList." + name; ' +
@@ -70,7 +70,6 @@ const SHORTER: readonly Patch[] = [
 ];
 
 const ENGINE = /@univerjs\/engine-formula\/lib\/es\/index\.js$/;
-const TRIGGER = /@univerjs\/sheets-formula\/lib\/es\/index\.js$/;
 /**
  * A change made while a calculation runs handed its own data to the calculation under way: that one went on
  * with the wrong cells, and sheets taken away meanwhile stayed in the list of what depends on what.
@@ -106,13 +105,13 @@ const ONE_AT_A_TIME: readonly Patch[] = [
   },
   {
     why: 'Asked to stop when its last cell was done, a calculation ends well: the next one begins all the same.',
-    file: TRIGGER,
+    file: FORMULAS,
     find: /if \(state === FormulaExecutedStateType\.STOP_EXECUTION && this\._restartCalculation\) \{/,
     put: 'if (this._restartCalculation) {',
   },
   {
     why: 'And what it is to work on is not forgotten before.',
-    file: TRIGGER,
+    file: FORMULAS,
     find: /_resetExecutingDirtyData\(\) \{(?=\s+this\._executingDirtyData)/,
     put: '_resetExecutingDirtyData() { if (this._restartCalculation) return;',
   },
@@ -123,7 +122,7 @@ export const PATCHES: readonly Patch[] = [
     why:
       'The engine keeps the parsed form of 5,000 formulas and walks all of them in the same order: a ' +
       'larger book misses every time and parses each formula anew at every edit.',
-    file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
+    file: ENGINE,
     find: /const FORMULA_CACHE_LRU_COUNT = 5e3;/,
     put: 'const FORMULA_CACHE_LRU_COUNT = 2e5;',
   },
@@ -148,7 +147,7 @@ export const PATCHES: readonly Patch[] = [
     why:
       'A formula read once is remembered by its text alone, with its names already replaced: the same text in ' +
       'the next workbook would mean the cells of the last one. The workbook becomes part of the key.',
-    file: /@univerjs\/engine-formula\/lib\/es\/index\.js$/,
+    file: ENGINE,
     find: /FormulaLexerNodeCache\.(get|set)\(formulaString/g,
     put: 'FormulaLexerNodeCache.$1((injectDefinedNameParam ? injectDefinedNameParam.unitId : "") + formulaString',
   },

@@ -29,6 +29,10 @@ export function shortNumber(value: number, columnWidth: number): string {
     .replace('e', 'E');
 }
 
+/** A number format that says nothing. */
+export const isGeneral = (pattern: string | undefined): boolean =>
+  pattern === undefined || pattern === '' || pattern === 'General';
+
 const isUnformatted = (
   cell: Nullable<ICellData>,
   pattern: string | undefined,
@@ -38,7 +42,7 @@ const isUnformatted = (
   cell.t === CellValueType.NUMBER &&
   typeof cell.v === 'number' &&
   !Number.isInteger(cell.v) &&
-  (pattern === undefined || pattern === '' || pattern === 'General');
+  isGeneral(pattern);
 
 export function showGeneralNumbers(engine: Engine): void {
   engine.injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {

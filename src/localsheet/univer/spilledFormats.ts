@@ -3,6 +3,7 @@ import { CellValueType, InterceptorEffectEnum } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
 import type { Engine } from './engine';
+import { isGeneral } from './generalNumbers';
 
 /**
  * The formats of an answer stand in its first row; the rows that spill below are shown in the format of their
@@ -25,9 +26,6 @@ export function topOfSpill(spills: Spills, row: number, column: number): number 
         return top;
   return undefined;
 }
-
-const isPlain = (pattern: string | undefined): boolean =>
-  pattern === undefined || pattern === '' || pattern === 'General';
 
 const isNumber = (cell: Nullable<ICellData>): cell is ICellData =>
   cell?.t === CellValueType.NUMBER && typeof cell.v === 'number';
@@ -57,7 +55,7 @@ export function showSpilledFormats({ injector }: Engine): void {
     handler(cell, location, next) {
       if (!isNumber(cell) || location.rawData?.f || !isSpilled(model, location)) return next(cell);
       const own = location.workbook.getStyles().get(cell.s) ?? {};
-      if (!isPlain(own.n?.pattern)) return next(cell);
+      if (!isGeneral(own.n?.pattern)) return next(cell);
       const top = topOfSpill(
         ofSheet(model.getArrayFormulaRange(), location) as Spills,
         location.row,
@@ -65,7 +63,7 @@ export function showSpilledFormats({ injector }: Engine): void {
       );
       const format =
         top === undefined ? undefined : location.worksheet.getComposedCellStyle(top, location.col).n;
-      return next(isPlain(format?.pattern) ? cell : { ...cell, s: { ...own, n: format ?? null } });
+      return next(isGeneral(format?.pattern) ? cell : { ...cell, s: { ...own, n: format ?? null } });
     },
   });
 }

@@ -4,15 +4,11 @@ import type { BookRead } from '../../../shared/books/living/reading/read';
 import { planBatches, readOrderBook } from '../../../shared/season';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { bookOf, gridOf } from '../../season/support';
+import { readBack } from './support';
 
 const book = bookOf({ water: { ph: 5.7, alkalinity: 0.02 }, assumptions: { hatch: 0.5 } });
 const plan = planBatches(book, { draws: 200, explains: false });
 const model = livingBook(book, plan);
-const read = (from: WorkbookModel): BookRead => {
-  const reading = readBook(from.sheets.map(gridOf), '');
-  if (reading.kind === 'unreadable') throw new Error(reading.faults.join(' '));
-  return reading;
-};
 const again = ({ input, plan: was, typed }: BookRead): WorkbookModel => {
   const checked = readOrderBook(input);
   if ('faults' in checked) throw new Error(JSON.stringify(checked.faults));
@@ -57,7 +53,7 @@ test('a book is found by its sheets', () => {
 });
 
 test('a book read back and written again is the same book, cell by cell', () => {
-  expect(cellsOf(again(read(model)))).toEqual(cellsOf(model));
+  expect(cellsOf(again(readBack(model)))).toEqual(cellsOf(model));
 });
 
 test('what was typed comes back where it was: counts, ticks, the log, money', () => {
@@ -81,7 +77,7 @@ test('what was typed comes back where it was: counts, ticks, the log, money', ()
   typed = typeInto(typed, 'Calendar', { B7: 'done', J7: 'Ama' });
   typed = typeInto(typed, 'Batches', { K12: 812 });
   typed = typeInto(typed, booked, { [`B${m}`]: 46_400, [`C${m}`]: -55, [`F${m}`]: 'cysts' });
-  const reading = read(typed);
+  const reading = readBack(typed);
   expect(reading.plan.batches[0]?.events).toEqual([
     { at: 46_440.5, kind: 'died', number: 120, order: undefined, paid: undefined, note: undefined },
   ]);
@@ -101,7 +97,7 @@ test('what was typed comes back where it was: counts, ticks, the log, money', ()
 });
 
 test('what was ticked for work that a new plan has no more stands in the log, and what follows it is read', () => {
-  const { typed } = read(model);
+  const { typed } = readBack(model);
   const ticks = [
     {
       batch: 'B1',
@@ -114,7 +110,7 @@ test('what was ticked for work that a new plan has no more stands in the log, an
     { batch: 'B99', task: 'Inject', later: 0, done: 'done', by: 'Kofi' },
   ];
   const log = [{ at: 46_441.5, batch: 'B1', what: 'died', number: 3 }];
-  const once = read(livingBook(book, plan, { ...typed, calendar: ticks, log }));
+  const once = readBack(livingBook(book, plan, { ...typed, calendar: ticks, log }));
   expect(once.typed.log.map(({ note }) => note)).toEqual([
     undefined,
     expect.stringContaining('Hand over (Done'),
@@ -125,7 +121,7 @@ test('what was ticked for work that a new plan has no more stands in the log, an
     ...once.typed,
     log: [...once.typed.log, { at: 46_442.5, batch: 'B1', what: 'died', number: 4 }],
   };
-  const twice = read(livingBook(book, plan, more));
+  const twice = readBack(livingBook(book, plan, more));
   expect(twice.typed.log).toHaveLength(4);
   expect(twice.plan.batches[0]?.events.map(({ number }) => number)).toEqual([3, 4]);
 });
@@ -137,8 +133,8 @@ test('work of a batch that is over is listed where it was ticked off, and only t
   };
   const name = plan.batches[0]?.name ?? '';
   const calendar = [{ batch: name, task: 'Inject', order: '', later: 0, done: 'done', by: 'Ama' }];
-  const { typed } = read(model);
-  const again = read(livingBook(book, over, { ...typed, calendar }));
+  const { typed } = readBack(model);
+  const again = readBack(livingBook(book, over, { ...typed, calendar }));
   expect(again.typed.calendar).toEqual([
     expect.objectContaining({ batch: name, task: 'Inject', done: 'done', by: 'Ama' }),
   ]);
@@ -161,5 +157,5 @@ test('rows put in by hand, and orders sorted, change nothing that is read', () =
     values: ['Orders', 'Batches'].includes(sheet.name) ? [[], ...sheet.values] : sheet.values,
   }));
   const reading = readBook(shifted, '');
-  expect(reading.kind === 'read' && reading.input.orders).toEqual(read(model).input.orders);
+  expect(reading.kind === 'read' && reading.input.orders).toEqual(readBack(model).input.orders);
 });

@@ -6,15 +6,14 @@ import {
   LivingPages,
   readBook,
 } from '../../../shared/books/living';
-import type { BookRead } from '../../../shared/books/living';
 import * as columns from '../../../shared/books/living/columns';
 import { openKeys } from '../../../shared/books/living/reading/typed';
 import type { Table } from '../../../shared/books/living/table';
 import { calculate } from '../../../shared/catalogue/calculation';
 import { planBatches, readOrderBook } from '../../../shared/season';
-import type { OrderBook } from '../../../shared/season/orderBook';
 import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { BOOK, bookOf, faultsOf, gridOf } from '../../season/support';
+import { BOOK, bookOf, faultsOf, gridOf, checked } from '../../season/support';
+import { readBack } from './support';
 
 /** What hands do to a written book: sheets renamed, rows sorted or taken out, headings overwritten, lists emptied. */
 const QUICK = { draws: 100, explains: false, effort: { looks: 15_000, mostTries: 15, seed: 3 } } as const;
@@ -30,16 +29,6 @@ const model = livingBook(book, plan);
 const { tables: t } = new LivingPages(book, plan);
 const grids = model.sheets.map(gridOf);
 
-const read = (from: WorkbookModel): BookRead => {
-  const reading = readBook(from.sheets.map(gridOf), '');
-  if (reading.kind === 'unreadable') throw new Error(reading.faults.join(' '));
-  return reading;
-};
-const checked = (input: unknown): OrderBook => {
-  const reading = readOrderBook(input);
-  if ('faults' in reading) throw new Error(reading.faults.map(({ message }) => message).join(' '));
-  return reading.book;
-};
 const change = (
   from: WorkbookModel,
   name: string,
@@ -154,7 +143,7 @@ test('a question of Setup overwritten is said, and takes its usual value', () =>
     Object.entries(model.sheets.find(({ name }) => name === 'Setup')?.cells ?? {}).find(
       ([, { value }]) => value === 'Rest of a female',
     ) ?? [];
-  const reading = read(put(model, 'Setup', { [address]: 'REST!!' }));
+  const reading = readBack(put(model, 'Setup', { [address]: 'REST!!' }));
   expect(reading.missing).toEqual([
     '“Setup” has no “Rest of a female” any more. The usual value is taken for it.',
   ]);
@@ -167,7 +156,7 @@ test('orders, vats and fish sorted by hand: the same book, the same verdicts', (
   const live = calculate(shuffled, book.plannedOn).model;
   expect(verdicts(live)).toEqual(verdicts(model));
   expect(light(live)).toBe(light(model));
-  const [was, is] = [read(model), read(live)];
+  const [was, is] = [readBack(model), readBack(live)];
   for (const list of ['orders', 'vats', 'females'] as const)
     expect(byName(is.input[list])).toEqual(byName(was.input[list]));
   expect(is.plan.allocations).toEqual(was.plan.allocations);
@@ -208,7 +197,7 @@ test('a line of Orders taken out by hand: the light turns, the others keep their
   );
   // What was to be handed over to it is nobody's: no cell of the book is without a value.
   expect(errors).toEqual([]);
-  const again = checked(asOf(read(live), book.plannedOn));
+  const again = checked(asOf(readBack(live), book.plannedOn));
   expect(again.orders.map(({ key, name }) => `${key ?? ''} ${name}`)).toEqual(['O1 Fry man', 'O3 Pond club']);
 });
 
@@ -217,7 +206,7 @@ test('a line of Batches taken out by hand is asked back', () => {
   const emptied = change(model, 'Batches', (cells) => {
     for (const key of batches.keys) cells[`${batches.letters[key]}${batches.first}`] = {};
   });
-  expect(read(emptied).missing).toEqual([
+  expect(readBack(emptied).missing).toEqual([
     expect.stringMatching(/^B1 has vats on “Vats” but no line on “Batches” any more\. Bring its line back/),
   ]);
 });
@@ -228,7 +217,7 @@ test('no vats: a sentence, in a form and on the sheet', () => {
     for (let i = 0; i < t.vats.lines; i++)
       for (const key of openKeys(columns.VATS)) cells[`${t.vats.letters[key]}${t.vats.first + i}`] = {};
   });
-  const reading = readOrderBook(read(emptied).input);
+  const reading = readOrderBook(readBack(emptied).input);
   expect('faults' in reading && reading.faults.map(({ message }) => message)).toEqual([
     'Vats: the list is empty; at least 1 is needed.',
   ]);
@@ -244,11 +233,11 @@ test('all dates past: asked about in a new book, history in a lived one', () => 
     bookOf({ orders: BOOK.orders }),
     planBatches(bookOf({ orders: BOOK.orders }), QUICK),
   );
-  const later = checked(asOf(read(lived), 46_800));
+  const later = checked(asOf(readBack(lived), 46_800));
   const next = planBatches(later, QUICK);
   expect(next.batches.every(({ state }) => state === 'over')).toBe(true);
   expect(next.orders.map(({ why }) => why)).toEqual(BOOK.orders.map(() => 'its day is past'));
-  const written = livingBook(later, next, read(lived).typed);
+  const written = livingBook(later, next, readBack(lived).typed);
   expect(Object.values(written.sheets.find(({ name }) => name === 'Orders')?.cells ?? {})).toContainEqual(
     expect.objectContaining({ value: 'its day is past' }),
   );

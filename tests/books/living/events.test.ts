@@ -1,13 +1,13 @@
-import { LivingPages, asOf, changesOf, livingBook, readBook } from '../../../shared/books/living';
+import { LivingPages, asOf, changesOf, livingBook } from '../../../shared/books/living';
 import type { BookChange, BookRead } from '../../../shared/books/living';
 import type { Table } from '../../../shared/books/living/table';
 import { assumed } from '../../../shared/families/assumptions';
 import { planBatches } from '../../../shared/season/batches';
-import { readOrderBook } from '../../../shared/season';
 import type { OrderBook } from '../../../shared/season/orderBook';
 import type { OrderPlan, SeasonPlan } from '../../../shared/season/types';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { bookOf, gridOf } from '../../season/support';
+import { bookOf, checked } from '../../season/support';
+import { readBack } from './support';
 
 /**
  * What happens to a hatchery between two plannings, each through the book as a person meets it: it is typed into
@@ -58,17 +58,6 @@ const onSheet = <K extends string>(table: Table<K>, ...lines: readonly Cells[]) 
   [table.title]: Object.assign({}, ...lines) as Cells,
 });
 
-const read = (model: WorkbookModel): BookRead => {
-  const reading = readBook(model.sheets.map(gridOf), '');
-  if (reading.kind === 'unreadable') throw new Error(reading.faults.join(' '));
-  return reading;
-};
-const checked = (input: unknown): OrderBook => {
-  const reading = readOrderBook(input);
-  if ('faults' in reading) throw new Error(reading.faults.map(({ message }) => message).join(' '));
-  return reading.book;
-};
-
 interface Replanned {
   readonly book: OrderBook;
   readonly before: BookRead;
@@ -77,7 +66,7 @@ interface Replanned {
   readonly model: WorkbookModel;
 }
 function replan(model: WorkbookModel, today: number): Replanned {
-  const before = read(model);
+  const before = readBack(model);
   const book = checked(asOf(before, today));
   const after = planBatches(book, QUICK);
   return {
@@ -156,7 +145,7 @@ function thereBy({ book }: Replanned, name: string, today: number): number {
 
 /** What holds after every event: nothing typed is lost, fish close, what stands stays, changes are sentences. */
 function holds(now: Replanned): void {
-  const again = read(now.model);
+  const again = readBack(now.model);
   const standing = new Set<unknown>(now.book.batches.map(({ name }) => name));
   const ofStanding = ({ typed }: BookRead): BookRead['typed'] => ({
     ...typed,
@@ -364,7 +353,7 @@ describe('what was typed for a planned batch never passes to another', () => {
   test('planned again for its night, it keeps its name and what was typed', () => {
     const now = happens(typing);
     expect(nights(now.after)).toEqual(nights(calm.after));
-    expect(ticksOf(read(now.model))).toEqual([own]);
+    expect(ticksOf(readBack(now.model))).toEqual([own]);
   });
 
   test('planned for another night it is another batch; its name is not given again, now or at the next planning', () => {
@@ -385,7 +374,7 @@ describe('what was typed for a planned batch never passes to another', () => {
     for (const { after, model } of [once, twice, thrice]) {
       expect(nights(after).length).toBeGreaterThan(0);
       expect(after.batches.map(({ name }) => name)).not.toContain(own);
-      const again = read(model);
+      const again = readBack(model);
       expect(ticksOf(again)).toEqual([]);
       expect(notes(again)).toContain(`Kept of ${own}, Calendar`);
       expect(notes(again)).toMatch(new RegExp(`Kept of ${own}, Batches: .*limps`));

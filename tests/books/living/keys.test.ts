@@ -1,20 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import {
-  asOf,
-  bookSheetNames,
-  cardsWorkbook,
-  livingBook,
-  LivingPages,
-  readBook,
-} from '../../../shared/books/living';
-import type { BookRead } from '../../../shared/books/living';
+import { asOf, bookSheetNames, cardsWorkbook, livingBook, LivingPages } from '../../../shared/books/living';
 import { dayOfBook } from '../../../shared/books/living/reading/day';
 import { readXlsx } from '../../../shared/files';
-import { planBatches, readOrderBook } from '../../../shared/season';
+import { planBatches } from '../../../shared/season';
 import type { OrderBook } from '../../../shared/season/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { bookOf, faultsOf, gridOf } from '../../season/support';
+import { bookOf, faultsOf, gridOf, checked } from '../../season/support';
+import { readBack } from './support';
 
 /** Sheets know an order by its key; who it is for stands in one column of Orders. */
 const QUICK = { draws: 200, explains: false, effort: { looks: 15_000, mostTries: 15, seed: 3 } } as const;
@@ -32,16 +25,6 @@ const model = livingBook(book, plan);
 const pages = new LivingPages(book, plan);
 const { orders, log } = pages.tables;
 
-const read = (from: WorkbookModel): BookRead => {
-  const reading = readBook(from.sheets.map(gridOf), '');
-  if (reading.kind === 'unreadable') throw new Error(reading.faults.join(' '));
-  return reading;
-};
-const checked = (input: unknown): OrderBook => {
-  const reading = readOrderBook(input);
-  if ('faults' in reading) throw new Error(JSON.stringify(reading.faults));
-  return reading.book;
-};
 const type = (from: WorkbookModel, sheet: string, values: Readonly<Record<string, CellModel['value']>>) => ({
   ...from,
   sheets: from.sheets.map((s) => {
@@ -59,7 +42,7 @@ const again = (
   from: WorkbookModel,
   today: number,
 ): { readonly book: OrderBook; readonly model: WorkbookModel } => {
-  const was = read(from);
+  const was = readBack(from);
   const next = checked(asOf(was, today));
   return { book: next, model: livingBook(next, planBatches(next, QUICK), was.typed) };
 };
@@ -82,7 +65,7 @@ test('the names of buyers stand in one column of Orders, and elsewhere only wher
   expect(new Set(fetched.map((place) => place.split('!')[0]))).toEqual(new Set(['Today', 'Calendar']));
   expect(plan.findings.some(({ message }) => message.startsWith(`${NAMES[2] ?? ''}:`))).toBe(true);
   expect(places(model, ['O3: '])).toContainEqual(expect.stringMatching(/^Today!B/));
-  expect(read(model).plan.findings.map(({ message }) => message)).toEqual(
+  expect(readBack(model).plan.findings.map(({ message }) => message)).toEqual(
     plan.findings.map(({ message }) => message),
   );
 });
@@ -138,8 +121,8 @@ test('keys stay through two plannings; new orders get the next, a typed key is k
   );
   const twice = again(emptied, 46_401);
   expect(keysOf(twice.book)).toEqual([...NAMES.map((name, i) => `O${i + 1} ${name}`), 'own-7 own-7']);
-  const spare = new LivingPages(twice.book, planBatches(twice.book, QUICK), read(emptied).typed);
-  const first = livingBook(twice.book, spare.plan, read(emptied).typed).sheets.find(
+  const spare = new LivingPages(twice.book, planBatches(twice.book, QUICK), readBack(emptied).typed);
+  const first = livingBook(twice.book, spare.plan, readBack(emptied).typed).sheets.find(
     (s) => s.name === 'Orders',
   );
   expect(first?.cells[`${orders.letters.order}${orders.first + 4}`]?.value).toBe('O5');
@@ -153,7 +136,7 @@ test('a sale written under the name of a buyer counts, and stands under the key 
     [`${log.letters.number}${log.first}`]: 10,
     [`${log.letters.order}${log.first}`]: NAMES[0] ?? '',
   });
-  const reading = read(named);
+  const reading = readBack(named);
   expect(reading.plan.batches.find(({ name }) => name === 'B1')?.events[0]?.order).toBe(NAMES[0]);
   expect(reading.typed.log[0]?.order).toBe('O1');
   const next = again(named, 46_441);
@@ -180,7 +163,7 @@ test('one key typed twice is asked about; a corrected name moves nothing', () =>
       ],
     }).orders,
   ).toMatchObject([{ key: 'O8' }, { key: 'O7' }]);
-  const corrected = read(
+  const corrected = readBack(
     type(model, 'Orders', { [`${orders.letters.buyer}${orders.first}`]: 'Mulberry Hall' }),
   );
   expect(corrected.plan.allocations.filter(({ order }) => order === 'Mulberry Hall').length).toBe(
@@ -217,7 +200,7 @@ describe('a book written before orders had keys', () => {
     'Calendar',
     { [`B${/\d+/.exec(handing)?.[0] ?? ''}`]: 'done' },
   );
-  const reading = read(lived);
+  const reading = readBack(lived);
 
   test('its sheets are all there, its orders get keys, what was typed under a name is kept under the key', () => {
     expect(bookSheetNames('').every((name) => old.sheets.some((s) => s.name === name))).toBe(true);
@@ -245,7 +228,7 @@ describe('a book written before orders had keys', () => {
         (place) => !/^Orders!C/.test(place) && !place.endsWith('by formula'),
       ),
     ).toEqual([]);
-    const kept = read(next.model);
+    const kept = readBack(next.model);
     expect(kept.typed.calendar).toMatchObject([{ task: 'Hand over', order: 'O1', done: 'done' }]);
     expect(kept.typed.log).toMatchObject(reading.typed.log);
     expect(kept.plan.orders[0]?.delivered).toBe(500);

@@ -1,23 +1,11 @@
-import { asOf, changesOf, livingBook, readBook } from '../../../shared/books/living';
-import type { BookRead } from '../../../shared/books/living';
+import { asOf, changesOf, livingBook } from '../../../shared/books/living';
 import { planBatches } from '../../../shared/season/batches';
-import { readOrderBook } from '../../../shared/season';
-import type { OrderBook } from '../../../shared/season/orderBook';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { BOOK, bookOf, gridOf } from '../../season/support';
+import { BOOK, bookOf, checked } from '../../season/support';
+import { readBack } from './support';
 
 const OPTIONS = { draws: 200, explains: false } as const;
-const checked = (input: unknown): OrderBook => {
-  const read = readOrderBook(input);
-  if ('faults' in read) throw new Error(JSON.stringify(read.faults).slice(0, 800));
-  return read.book;
-};
-const readBack = (model: WorkbookModel): BookRead => {
-  const read = readBook(model.sheets.map(gridOf), '');
-  if (read.kind === 'unreadable') throw new Error(read.faults.join(' '));
-  return read;
-};
 const errorsIn = (model: WorkbookModel) =>
   model.sheets.flatMap((s) =>
     Object.entries(s.cells).flatMap(([address, c]) =>
