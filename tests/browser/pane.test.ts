@@ -149,6 +149,7 @@ test('a second plan asks first and overwrites nothing', async () => {
 test('a function is found, tried and inserted; a cell in use is asked about', async () => {
   const { page, pane } = session;
   await ask(page, 'newBook');
+  await looked();
   await typeInto(page, 'A1', '7.8');
   await ask(page, 'select', 'C3');
   await turnTo(pane, 'find');
