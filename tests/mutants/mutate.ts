@@ -9,8 +9,10 @@ export interface Mutant {
   readonly end: number;
   readonly before: string;
   readonly after: string;
+  /** The expression that is worked out otherwise, so that a run can be asked whether it comes by. */
+  readonly whole: readonly [start: number, end: number] | undefined;
 }
-export type Kind = 'constant' | 'comparison' | 'sign' | 'off by one' | 'logic';
+export type Kind = 'constant' | 'comparison' | 'sign' | 'off by one' | 'logic' | 'formula';
 
 const COMPARISONS: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
   [ts.SyntaxKind.LessThanToken]: '<=',
@@ -32,12 +34,30 @@ const LOGIC: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
 };
 
 /** Properties that hold prose, looks or provenance: another number there changes no answer. */
-const QUIET = new Set(['width', 'height', 'widths', 'version', 'because', 'note', 'citation', 'doi', 'url']);
+const QUIET = new Set([
+  ...[
+    'width',
+    'height',
+    'widths',
+    'version',
+    'because',
+    'note',
+    'citation',
+    'doi',
+    'url',
+    'printed',
+    'questions',
+  ],
+  // Cases of tests that stand beside the code.
+  ...['examples', 'near'],
+]);
+const QUIET_LISTS = /^(NEAR|EXAMPLES)$/;
 
 const isQuiet = (node: ts.Node): boolean => {
   for (let at: ts.Node | undefined = node; at; at = at.parent) {
     if (ts.isImportDeclaration(at) || ts.isTypeNode(at) || ts.isInterfaceDeclaration(at)) return true;
     if (ts.isPropertyAssignment(at) && QUIET.has(at.name.getText())) return true;
+    if (ts.isVariableDeclaration(at) && QUIET_LISTS.test(at.name.getText())) return true;
   }
   return false;
 };
@@ -62,12 +82,24 @@ const isIndex = (node: ts.Node): boolean =>
   (ts.isCallExpression(node.parent) &&
     /\.(slice|at|splice|substring)$/.test(node.parent.expression.getText()));
 
+const pieceOf = (node: ts.Node): ts.Expression | undefined => {
+  if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) return node;
+  if (ts.isTemplateHead(node)) return node.parent;
+  if (ts.isTemplateMiddle(node) || ts.isTemplateTail(node)) return node.parent.parent;
+  return undefined;
+};
+/** Text of a cell's formula: it begins as one, calls a function of ours, names a line in braces, or is a number. */
+const FORMULA = /^['"`](=|\d+(\.\d+)?(\/\d+)?['"`]$)|SPAWN\.|(?<!\$)\{\w+\}/;
+const FORMULA_PARTS = /(?<![\w.{"#$'])\d+(?:\.\d+)?(?![\w."%}])|[<>]=|(?<![<=])>(?!=)|<(?![>=])/g;
+const FORMULA_COMPARISONS: Readonly<Record<string, string>> = { '<': '<=', '<=': '<', '>': '>=', '>=': '>' };
+
 /** Every change that may be made in one file, in the order of its text. */
 export function mutantsOf(file: string, text: string): Mutant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const found: Mutant[] = [];
-  const add = (kind: Kind, node: ts.Node, after: string): void => {
+  const add = (kind: Kind, node: ts.Node, after: string, whole: ts.Node = node): void => {
     const start = node.getStart();
+    const isKey = 'name' in whole.parent && whole.parent.name === whole;
     found.push({
       file,
       line: source.getLineAndCharacterOfPosition(start).line + 1,
@@ -76,20 +108,41 @@ export function mutantsOf(file: string, text: string): Mutant[] {
       end: node.getEnd(),
       before: node.getText(),
       after,
+      whole: isKey ? undefined : [whole.getStart(), whole.getEnd()],
     });
+  };
+  /** The numbers and comparisons of a formula that stands in a text. */
+  const addFormula = (node: ts.Node, piece: ts.Expression): void => {
+    const isKey = 'name' in piece.parent && piece.parent.name === piece;
+    for (const match of node.getText().matchAll(FORMULA_PARTS)) {
+      const start = node.getStart() + match.index;
+      const [before] = match;
+      found.push({
+        file,
+        line: source.getLineAndCharacterOfPosition(start).line + 1,
+        kind: 'formula',
+        start,
+        end: start + before.length,
+        before,
+        after: FORMULA_COMPARISONS[before] ?? moved(before),
+        whole: isKey ? undefined : [piece.getStart(), piece.getEnd()],
+      });
+    }
   };
   const visit = (node: ts.Node): void => {
     if (ts.isNumericLiteral(node) && !isQuiet(node))
       add(isIndex(node) ? 'off by one' : 'constant', node, moved(node.text));
-    if (ts.isBinaryExpression(node)) {
+    if (ts.isBinaryExpression(node) && !isQuiet(node)) {
       const { operatorToken } = node;
       const comparison = COMPARISONS[operatorToken.kind];
       const sign = joinsText(node) ? undefined : SIGNS[operatorToken.kind];
       const logic = LOGIC[operatorToken.kind];
-      if (comparison) add('comparison', operatorToken, comparison);
-      if (sign) add('sign', operatorToken, sign);
-      if (logic) add('logic', operatorToken, logic);
+      if (comparison) add('comparison', operatorToken, comparison, node);
+      if (sign) add('sign', operatorToken, sign, node);
+      if (logic) add('logic', operatorToken, logic, node);
     }
+    const piece = pieceOf(node);
+    if (piece && FORMULA.test(piece.getText()) && !isQuiet(node)) addFormula(node, piece);
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -98,3 +151,23 @@ export function mutantsOf(file: string, text: string): Mutant[] {
 
 export const mutated = (text: string, { start, end, after }: Mutant): string =>
   text.slice(0, start) + after + text.slice(end);
+
+/** The text with a word at each place that says when it is come by. */
+export function instrumented(text: string, places: readonly (Mutant & { readonly id: number })[]): string {
+  const inserts = places.flatMap(({ id, whole }) =>
+    whole
+      ? [
+          { at: whole[0], order: -whole[1], piece: `(__hit(${id}),` },
+          { at: whole[1], order: -text.length - 1 - whole[0], piece: ')' },
+        ]
+      : [],
+  );
+  // From the back; at one place the inner bracket closes first and the outer one opens first.
+  const always = places.filter(({ whole }) => !whole).map(({ id }) => `__hit(${id});`);
+  return (
+    [...inserts]
+      .sort((a, b) => b.at - a.at || b.order - a.order)
+      .reduce((made, { at, piece }) => made.slice(0, at) + piece + made.slice(at), text) +
+    `\n${always.join('')}`
+  );
+}
