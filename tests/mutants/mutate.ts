@@ -82,7 +82,7 @@ const isIndex = (node: ts.Node): boolean =>
   (ts.isCallExpression(node.parent) &&
     /\.(slice|at|splice|substring)$/.test(node.parent.expression.getText()));
 
-const pieceOf = (node: ts.Node): ts.Expression | undefined => {
+const pieceOf = (node: ts.Node): ts.Node | undefined => {
   if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) return node;
   if (ts.isTemplateHead(node)) return node.parent;
   if (ts.isTemplateMiddle(node) || ts.isTemplateTail(node)) return node.parent.parent;
@@ -112,7 +112,7 @@ export function mutantsOf(file: string, text: string): Mutant[] {
     });
   };
   /** The numbers and comparisons of a formula that stands in a text. */
-  const addFormula = (node: ts.Node, piece: ts.Expression): void => {
+  const addFormula = (node: ts.Node, piece: ts.Node): void => {
     const isKey = 'name' in piece.parent && piece.parent.name === piece;
     for (const match of node.getText().matchAll(FORMULA_PARTS)) {
       const start = node.getStart() + match.index;

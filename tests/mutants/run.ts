@@ -7,7 +7,7 @@ import { nearestFirst, testsBySource } from './related';
 import { listed, roomOf, sample } from './sample';
 
 /**
- * npm run mutants [-- --sample 200 --seed 1 --only shared/season --budget 30 --fresh]
+ * npm run mutants [-- --sample 200 --seed 1 --only shared/season --budget 15 --fresh]
  *
  * Makes a seeded sample of small changes in shared/ and taskpane/. Each change is put to the test files that come
  * by it (a run with the sampled places instrumented says which do, and how long they take), nearest first, then
@@ -26,14 +26,14 @@ const argument = (name: string, otherwise: string): string => {
 const SAMPLE = Number(argument('sample', '200'));
 const SEED = Number(argument('seed', '1'));
 const ONLY = argument('only', '');
-const BUDGET_MS = 1000 * Number(argument('budget', '30'));
+const BUDGET_MS = 1000 * Number(argument('budget', '15'));
 const LEAST_KILLED = 0.85;
 /** Times the processor time of a test file without a change, and what any file is given. */
 const [PATIENCE, LEAST_LIMIT_MS] = [8, 20_000];
 /** Nearest files asked before the rest goes by time. */
 const NEAREST = 6;
 /** A file that takes longer is not asked: it goes through whole books, and its answer costs that of twenty others. */
-const SLOW_MS = 6000;
+const [SLOW_MS, SLOW_AFAR_MS] = [6000, 1500];
 const KNOWN = 'tests/mutants/survivors.json';
 /** A test file that starts another program sees the checkout on the disk, not the change. */
 const ELSEWHERE = /child_process|soffice|playwright|from 'esbuild'|support\/server'/;
@@ -146,7 +146,11 @@ async function fails(test: string, mutant: Mutant, took: number): Promise<boolea
 /** The test file that notices the change, if any, and how many were asked. */
 async function verdictOn(mutant: Mutant, near: readonly string[]): Promise<{ by?: string; asked: number }> {
   const quickest = near.slice(NEAREST).sort((a, b) => (times.get(a) ?? 1000) - (times.get(b) ?? 1000));
-  const order = [...near.slice(0, NEAREST), ...quickest].filter((test) => (times.get(test) ?? 0) < SLOW_MS);
+  const isQuick = (most: number) => (test: string) => (times.get(test) ?? 0) < most;
+  const order = [
+    ...near.slice(0, NEAREST).filter(isQuick(SLOW_MS)),
+    ...quickest.filter(isQuick(SLOW_AFAR_MS)),
+  ];
   const keyOf = (test: string): string =>
     hash([mutant.file, read(mutant.file), String(mutant.start), mutant.after, test, read(test)]);
   const before = near.find((test) => answers.get(keyOf(test)) === true);
