@@ -131,8 +131,10 @@ describe('a run on one day of feeding', () => {
       400, 0.5,
     ]);
     const read = on({ day: 5 });
-    const [fish, grams, eaten] = ['fishNow', 'gramsNow', 'eaten'].map((key) => read(key) as number);
-    const fed = fish! * grams! * (0.01 + (0.5 * eaten!) / 0.9);
+    const [fish = NaN, grams = NaN, eaten = NaN] = ['fishNow', 'gramsNow', 'eaten'].map(
+      (key) => read(key) as number,
+    );
+    const fed = fish * grams * (0.01 + (0.5 * eaten) / 0.9);
     expect([read('change'), read('changes')]).toEqual([near(2 * fed), near((2 * fed) / 400)]);
     expect(on({ day: 5, litresFry: 0 })('changes')).toBe(0);
     expect(on({ day: 5, litresFry: 0.5 })('changes')).toEqual(near((2 * fed) / 0.5));
