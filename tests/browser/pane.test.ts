@@ -12,14 +12,10 @@ let session: Session;
 beforeAll(async () => {
   session = await openLocalSheet();
   await ask(session.page, 'newBook');
-  await looked();
 });
 afterAll(async () => {
   await session.close();
 });
-
-/** The pane looks every two seconds whether another workbook came under it, and then begins anew. */
-const looked = (): Promise<void> => session.page.waitForTimeout(3500);
 
 const sheetNames = (): Promise<string[]> => ask(session.page, 'getSheetNames');
 
@@ -87,7 +83,6 @@ test('from a new page to the written plan of one order: under forty presses, no 
   await until(async () => (await sheetNames()).length === before.length);
   expect(await sheetNames()).toEqual(before);
   await ask(page, 'newBook');
-  await looked();
 });
 
 test('a season plan is asked for, previewed and written', async () => {
@@ -135,7 +130,6 @@ test('no written cell shows an error', async () => {
 
 test('a second plan asks first and overwrites nothing', async () => {
   const { pane } = session;
-  await looked();
   const before = await everything();
   await writePlan();
   await pane.waitForSelector('[role=alert] .question');
@@ -149,7 +143,6 @@ test('a second plan asks first and overwrites nothing', async () => {
 test('a function is found, tried and inserted; a cell in use is asked about', async () => {
   const { page, pane } = session;
   await ask(page, 'newBook');
-  await looked();
   await typeInto(page, 'A1', '7.8');
   await ask(page, 'select', 'C3');
   await turnTo(pane, 'find');
