@@ -70,10 +70,7 @@ test('from a new page to the written plan of one order: under forty presses, no 
   expect(await pane.innerText('#plan-answer')).toMatch(/^Inject \d+ females? on \w{3} \d+ \w+ \d\d:\d\d/);
   const before = await sheetNames();
   await person.click('#plan-write');
-  await page.waitForFunction(
-    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
-  );
-  await pane.waitForSelector('.notice');
+  await until(async () => (await pane.locator('.notice').count()) > 0);
   expect(await ask(page, 'getValues', "'Orders'!A1:L20").then((rows) => rows.flat())).toContain(10000);
   console.log(`presses to a written plan: ${person.presses()}, of fewer than ${MOST_PRESSES}`);
   expect(person.presses()).toBeLessThan(MOST_PRESSES);
@@ -93,10 +90,7 @@ test('a season plan is asked for, previewed and written', async () => {
   await pane.waitForSelector('.preview h2:text-is("Result")');
   await picture(page, 'plan-preview');
   await writePlan();
-  await page.waitForFunction(
-    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
-  );
-  await pane.waitForSelector('.notice');
+  await until(async () => (await pane.locator('.notice').count()) > 0);
   expect(await pane.innerText('.notice')).toContain('written on new sheets');
   const names = await sheetNames();
   expect(names).toEqual(expect.arrayContaining(['Today', 'Orders', 'Batches', 'Calendar', 'Counts']));
