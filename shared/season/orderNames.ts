@@ -67,9 +67,7 @@ export function meaningIn(orders: readonly NamedOrder[]): (text: string) => Mean
 export function lastingNames(orders: readonly NamedOrder[]): readonly string[] {
   const buyers = countOf(orders.map(buyerOf));
   const names = planNames(orders);
-  return orders.map(({ key }, i) =>
-    key === undefined || buyers.has(lower(key)) ? (names[i] ?? '') : key,
-  );
+  return orders.map(({ key }, i) => (key === undefined || buyers.has(lower(key)) ? (names[i] ?? '') : key));
 }
 
 type Orders = Pick<OrderBook, 'orders' | 'batches' | 'booked'>;
@@ -85,8 +83,9 @@ export function withPlanNames<B extends Orders>(book: B): B {
   };
   return {
     ...book,
-    orders: orders.map(({ buyer: _, ...order }, i) => {
-      const [name, buyer] = [names[i] ?? order.name, buyerOf(orders[i] ?? order)];
+    orders: orders.map((given, i) => {
+      const name = names[i] ?? given.name;
+      const { buyer = given.name, ...order } = given;
       return name === buyer ? { ...order, name } : { ...order, name, buyer };
     }),
     batches: book.batches.map((batch) =>
