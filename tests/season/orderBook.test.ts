@@ -50,10 +50,6 @@ test.each([
     'orders.0.grams | Weight of a fish: expected a number from 0.005 to 100 g, got 500. ' +
       'That is no fry or fingerling.',
   ],
-  [
-    { orders: [order, order] },
-    'orders.1 | Lake farms: stands in rows 1 and 2 of orders. Give each its own name.',
-  ],
   [{ vats: [] }, 'vats | Vats: the list is empty; at least 1 is needed.'],
   [
     { vats: [{ name: 'a', litres: 1000, holds: ['goldfish'] }] },

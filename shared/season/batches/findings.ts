@@ -4,6 +4,7 @@ import { MONTH_NAMES, isoDateOfSerial, monthIndexOf } from '../../units/dates';
 import { stagesFor, temperatureOn } from '../clock';
 import type { BookedOrder, OrderBook } from '../orderBook';
 import type { Task } from '../problem';
+import { sameLines } from '../orderNames';
 import type { OrderPlan, PlanFinding, SeasonBatch, SeasonShort } from '../types';
 import type { BatchProblem } from './problem';
 import { NEAR_WANTED } from './unsure';
@@ -78,6 +79,36 @@ function orderSentence(
   };
 }
 
+/** So many lines that say the same are named one by one. */
+const MOST_SAME = 3;
+/** An order that stands twice, word for word, may have been typed twice; two orders of one buyer are usual. */
+function sameSentences({ orders: all, plannedOn }: OrderBook): PlanFinding[] {
+  const orders = all.filter(({ due }) => due >= plannedOn);
+  const same = [...sameLines(orders)].flatMap(([place, first]): PlanFinding[] => {
+    const [order, other] = [orders[place], orders[first]];
+    return order && other
+      ? [
+          {
+            kind: 'care',
+            about: order.name,
+            message: `${order.name}: says the same as ${other.key ?? other.name}, ${order.number.toLocaleString('en')} ${order.product} for ${isoDateOfSerial(order.due)}. If it was typed twice, cancel one.`,
+          },
+        ]
+      : [];
+  });
+  const rest = same.length - MOST_SAME;
+  return rest <= 0
+    ? same
+    : [
+        ...same.slice(0, MOST_SAME),
+        {
+          kind: 'care',
+          about: 'orders',
+          message: `${rest} more ${rest === 1 ? 'order says' : 'orders say'} the same as another. If they were typed twice, cancel one of each.`,
+        },
+      ];
+}
+
 function shortSentences(short: SeasonShort | undefined): PlanFinding[] {
   if (!short) return [];
   const [first, second] = short.changes;
@@ -129,6 +160,7 @@ export function planFindings(
           } as const,
         ]
       : []),
+    ...sameSentences(book),
     ...shortSentences(short),
     ...parents,
     ...(problem.vats.length === 0

@@ -271,8 +271,10 @@ export const phrases: Phrases = {
   'Remove {}': 'Retirer {}',
   Remove: 'Retirer',
   'order {n}': 'commande {n}',
-  'Weight and price may stay empty. Give each order its own name.':
-    'Poids et prix peuvent rester vides. Donnez à chaque commande son propre nom.',
+  'Weight and price may stay empty. A buyer may have several orders.':
+    'Poids et prix peuvent rester vides. Un acheteur peut avoir plusieurs commandes.',
+  'Order {} says the same. If this one was typed twice, remove it.':
+    'La commande {} dit la même chose. Si celle-ci a été tapée deux fois, retirez-la.',
   'Many orders from a sheet': 'Beaucoup de commandes d’une feuille',
   'Rows of orders': 'Lignes de commandes',
   'Name; fry or fingerlings; number; due on (2027-03-31); weight in g; price. Copy the rows in a sheet and paste them.':
@@ -441,6 +443,14 @@ export const phrases: Phrases = {
   '{}: none of {} fry can be promised for {}.': '{} : aucun des {} alevins ne peut être promis pour le {}.',
   '{}: none of {} fingerlings can be promised for {}.':
     '{} : aucun des {} juvéniles ne peut être promis pour le {}.',
+  '{}: says the same as {}, {} fry for {}. If it was typed twice, cancel one.':
+    '{} : dit la même chose que {}, {} alevins pour le {}. Si elle a été tapée deux fois, annulez-en une.',
+  '{}: says the same as {}, {} fingerlings for {}. If it was typed twice, cancel one.':
+    '{} : dit la même chose que {}, {} juvéniles pour le {}. Si elle a été tapée deux fois, annulez-en une.',
+  '{} more order says the same as another. If they were typed twice, cancel one of each.':
+    '{} autre commande dit la même chose qu’une autre. Si elles ont été tapées deux fois, annulez-en une de chaque.',
+  '{} more orders say the same as another. If they were typed twice, cancel one of each.':
+    '{} autres commandes disent la même chose qu’une autre. Si elles ont été tapées deux fois, annulez-en une de chaque.',
   '{}: promise {} of {} fry for {}; the whole order comes in {} of seasons.':
     '{} : promettez {} des {} alevins pour le {} ; toute la commande vient dans {} des saisons.',
   '{}: promise {} of {} fingerlings for {}; the whole order comes in {} of seasons.':
@@ -1389,6 +1399,10 @@ export const phrases: Phrases = {
     'Les titres de « {} » ont disparu. Remettez-les, ou refaites la feuille.',
   'Read: {n} orders, {n} vats, {n} females, {n} males.':
     'Lu : {n} commandes, {n} bacs, {n} femelles, {n} mâles.',
+  'One order says the same as another: look whether it was typed twice.':
+    'Une commande dit la même chose qu’une autre : regardez si elle a été tapée deux fois.',
+  '{n} orders say the same as another: look whether they were typed twice.':
+    '{n} commandes disent la même chose qu’une autre : regardez si elles ont été tapées deux fois.',
   'Now work the plan out.': 'Calculez maintenant le plan.',
   'One cell cannot be used and is marked.': 'Une cellule n’est pas utilisable ; elle est marquée.',
   '{n} cells cannot be used and are marked.': '{n} cellules ne sont pas utilisables ; elles sont marquées.',

@@ -82,3 +82,17 @@ test.each([
   },
   60_000,
 );
+
+test('a buyer with two orders is planned; the same line twice is said', () => {
+  const [order] = BOOK.orders;
+  const orders = [order, { ...order, due: '2027-05-20' }, order].map((one) => ({ ...one, number: 900 }));
+  const path = file('twice.json', JSON.stringify({ ...BOOK, orders }));
+  const { code, out, err } = season(path);
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  expect(out).toMatch(
+    / {2}O1 Lake farms, 2027-03-31: [^]* {2}O2 Lake farms, 2027-05-20: [^]* {2}O3 Lake farms, 2027-03-31: /,
+  );
+  expect(out).toContain(
+    'O3 Lake farms: says the same as O1, 900 fingerlings for 2027-03-31. If it was typed twice, cancel one.',
+  );
+}, 60_000);

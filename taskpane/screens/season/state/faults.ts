@@ -1,8 +1,10 @@
 import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
 import type { TypedTime } from '../../../../shared/units/typedTime';
+import { readTypedNumber } from '../../../../shared/units/typedNumber';
 import { readTypedDay, readTypedHour } from '../../../../shared/units/typedTime';
 import { crossFaults } from '../../../../shared/season/crossFaults';
 import type { BookFault, OrderBook } from '../../../../shared/season/orderBook';
+import { sameLines } from '../../../../shared/season/orderNames';
 import { readOrderBook } from '../../../../shared/season/orderBook';
 import { ORDER_FIELDS, SEASON_FIELDS, idOfPath } from './fields';
 import type { OrderRow, SeasonForm } from './form';
@@ -45,28 +47,41 @@ function listFault(
   ];
 }
 
-const nameOf = (row: OrderRow): string => row.texts.name.trim().toLowerCase();
-function orderFault(
-  form: SeasonForm,
+const orderFault = (
   row: OrderRow | undefined,
   key: string | undefined,
   message: string,
-): readonly [string, string] {
-  if (!row) return [ORDERS, message];
-  if (key !== undefined) return [orderFieldId(row, key), message];
-  // A fault of the whole order is that its name stands twice.
-  const first = form.orders.findIndex((other) => nameOf(other) === nameOf(row));
-  return [
-    orderFieldId(row, 'name'),
-    `Order ${first + 1} is called ${row.texts.name.trim()} too. Give each its own name.`,
-  ];
+): readonly [string, string] => [row ? orderFieldId(row, key ?? 'name') : ORDERS, message];
+
+const samesKnown = new WeakMap<readonly OrderRow[], ReadonlyMap<number, number>>();
+/** Orders that say the same as one before them, by the id of the row; with the number of that one. */
+export function sameOrders({ orders }: Pick<SeasonForm, 'orders'>): ReadonlyMap<number, number> {
+  let same = samesKnown.get(orders);
+  if (!same) {
+    const filled = orders.map(({ texts, cancelled }) => {
+      const fish = readTypedNumber(texts.number, { unit: 'fish', whole: true });
+      return {
+        name: texts.name,
+        product: texts.product,
+        number: fish.kind === 'number' ? fish.value : NaN,
+        due: serialOf(texts.due) ?? NaN,
+        // An order that is not typed whole says nothing yet.
+        cancelled: cancelled === true || fish.kind !== 'number' || serialOf(texts.due) === undefined,
+      };
+    });
+    same = new Map(
+      [...sameLines(filled)].map(([place, first]) => [orders[place]?.id ?? NaN, first + 1] as const),
+    );
+    samesKnown.set(orders, same);
+  }
+  return same;
 }
 
 /** The field a fault belongs to, and its sentence there. */
 function placed(form: SeasonForm, { field, message }: BookFault): readonly [string, string] {
   const [head = '', second, third] = field.split('.');
   if (isList(head)) return listFault(form, head, second, third === undefined, message);
-  if (head === 'orders') return orderFault(form, form.orders[Number(second ?? NaN)], third, message);
+  if (head === 'orders') return orderFault(form.orders[Number(second ?? NaN)], third, message);
   if (head === 'batches') return [BATCHES, message];
   if (field.startsWith('staff.daysOff'))
     return [DAYS_OFF, third === undefined ? message : `Day ${Number(third) + 1}: ${message}`];
