@@ -9,8 +9,6 @@ export interface Mutant {
   readonly end: number;
   readonly before: string;
   readonly after: string;
-  /** The expression that is worked out otherwise, so that a run can be asked whether it comes by. */
-  readonly whole: readonly [start: number, end: number] | undefined;
 }
 export type Kind = 'constant' | 'comparison' | 'sign' | 'off by one' | 'logic' | 'formula';
 
@@ -97,9 +95,8 @@ const FORMULA_COMPARISONS: Readonly<Record<string, string>> = { '<': '<=', '<=':
 export function mutantsOf(file: string, text: string): Mutant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const found: Mutant[] = [];
-  const add = (kind: Kind, node: ts.Node, after: string, whole: ts.Node = node): void => {
+  const add = (kind: Kind, node: ts.Node, after: string): void => {
     const start = node.getStart();
-    const isKey = 'name' in whole.parent && whole.parent.name === whole;
     found.push({
       file,
       line: source.getLineAndCharacterOfPosition(start).line + 1,
@@ -108,12 +105,10 @@ export function mutantsOf(file: string, text: string): Mutant[] {
       end: node.getEnd(),
       before: node.getText(),
       after,
-      whole: isKey ? undefined : [whole.getStart(), whole.getEnd()],
     });
   };
   /** The numbers and comparisons of a formula that stands in a text. */
-  const addFormula = (node: ts.Node, piece: ts.Node): void => {
-    const isKey = 'name' in piece.parent && piece.parent.name === piece;
+  const addFormula = (node: ts.Node): void => {
     for (const match of node.getText().matchAll(FORMULA_PARTS)) {
       const start = node.getStart() + match.index;
       const [before] = match;
@@ -125,7 +120,6 @@ export function mutantsOf(file: string, text: string): Mutant[] {
         end: start + before.length,
         before,
         after: FORMULA_COMPARISONS[before] ?? moved(before),
-        whole: isKey ? undefined : [piece.getStart(), piece.getEnd()],
       });
     }
   };
@@ -137,12 +131,12 @@ export function mutantsOf(file: string, text: string): Mutant[] {
       const comparison = COMPARISONS[operatorToken.kind];
       const sign = joinsText(node) ? undefined : SIGNS[operatorToken.kind];
       const logic = LOGIC[operatorToken.kind];
-      if (comparison) add('comparison', operatorToken, comparison, node);
-      if (sign) add('sign', operatorToken, sign, node);
-      if (logic) add('logic', operatorToken, logic, node);
+      if (comparison) add('comparison', operatorToken, comparison);
+      if (sign) add('sign', operatorToken, sign);
+      if (logic) add('logic', operatorToken, logic);
     }
     const piece = pieceOf(node);
-    if (piece && FORMULA.test(piece.getText()) && !isQuiet(node)) addFormula(node, piece);
+    if (piece && FORMULA.test(piece.getText()) && !isQuiet(node)) addFormula(node);
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -151,23 +145,3 @@ export function mutantsOf(file: string, text: string): Mutant[] {
 
 export const mutated = (text: string, { start, end, after }: Mutant): string =>
   text.slice(0, start) + after + text.slice(end);
-
-/** The text with a word at each place that says when it is come by. */
-export function instrumented(text: string, places: readonly (Mutant & { readonly id: number })[]): string {
-  const inserts = places.flatMap(({ id, whole }) =>
-    whole
-      ? [
-          { at: whole[0], order: -whole[1], piece: `(__hit(${id}),` },
-          { at: whole[1], order: -text.length - 1 - whole[0], piece: ')' },
-        ]
-      : [],
-  );
-  // From the back; at one place the inner bracket closes first and the outer one opens first.
-  const always = places.filter(({ whole }) => !whole).map(({ id }) => `__hit(${id});`);
-  return (
-    [...inserts]
-      .sort((a, b) => b.at - a.at || b.order - a.order)
-      .reduce((made, { at, piece }) => made.slice(0, at) + piece + made.slice(at), text) +
-    `\n${always.join('')}`
-  );
-}

@@ -2,17 +2,17 @@ import { createHash } from 'node:crypto';
 import { appendFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { Worker } from './asking';
 import type { Mutant } from './mutate';
-import { instrumented, mutated } from './mutate';
+import { mutated } from './mutate';
 import { nearestFirst, testsBySource } from './related';
 import { listed, roomOf, sample } from './sample';
 
 /**
  * npm run mutants [-- --sample 200 --seed 1 --only shared/season --budget 15 --fresh]
  *
- * Makes a seeded sample of small changes in shared/ and taskpane/. Each change is put to the test files that come
- * by it (a run with the sampled places instrumented says which do, and how long they take), nearest first, then
- * quickest first, until one fails or `budget` seconds of processor time are spent. A change no test notices is a
- * survivor: it must stand in survivors.json with the reason why it changes no answer, or a test must be written.
+ * Makes a seeded sample of small changes in shared/ and taskpane/, and puts each to the test files that reach the
+ * changed file over imports: nearest first, then quickest first, until one fails or `budget` seconds of processor
+ * time are spent. A change no test notices is a survivor: it must stand in survivors.json with the reason why it
+ * changes no answer, or a test must be written.
  * Files that start other programs or a browser are not asked, nor those that take long, so the share that is
  * printed is a lower bound.
  *
@@ -31,9 +31,9 @@ const LEAST_KILLED = 0.85;
 /** Times the processor time of a test file without a change, and what any file is given. */
 const [PATIENCE, LEAST_LIMIT_MS] = [8, 20_000];
 /** Nearest files asked before the rest goes by time. */
-const NEAREST = 6;
+const NEAREST = 5;
 /** A file that takes longer is not asked: it goes through whole books, and its answer costs that of twenty others. */
-const [SLOW_MS, SLOW_AFAR_MS] = [14_000, 1500];
+const [SLOW_MS, SLOW_AFAR_MS, USUAL_MS] = [10_000, 700, 600];
 const KNOWN = 'tests/mutants/survivors.json';
 /** A test file that starts another program sees the checkout on the disk, not the change. */
 const ELSEWHERE = /child_process|soffice|playwright|from 'esbuild'|support\/server'/;
@@ -43,12 +43,6 @@ interface Known {
   readonly change: string;
   readonly reason: string;
 }
-interface Base {
-  readonly took: number;
-  readonly hits: readonly string[];
-  readonly failed?: string | undefined;
-}
-
 const read = (file: string): string => readFileSync(file, 'utf8');
 const hash = (texts: readonly string[]): string =>
   createHash('sha256').update(texts.join('\0')).digest('hex').slice(0, 16);
@@ -102,72 +96,56 @@ const packages = [
 
 const mutants = sample(SAMPLE, SEED, ONLY);
 mkdirSync('.cache/mutants', { recursive: true });
-const bases = new Log<Base>('.cache/mutants/base.jsonl');
 const times = new Log<number>('.cache/mutants/times.jsonl');
-const answers = new Log<boolean>('.cache/mutants/answers.jsonl');
+const answers = new Log<'passes' | 'fails' | 'unusable'>('.cache/mutants/answers.jsonl');
 const worker = new Worker(packages);
 
-const places = [...new Set(mutants.map(({ file }) => file))].map(
-  (file) =>
-    [
-      file,
-      instrumented(
-        read(file),
-        mutants.flatMap((mutant, id) => (mutant.file === file ? [{ ...mutant, id }] : [])),
-      ),
-    ] as const,
-);
-const sampled = hash(places.flat());
-async function baseOf(test: string): Promise<Base> {
-  const key = hash([test, read(test), sampled]);
-  const kept = bases.get(key);
-  if (kept) return kept;
-  const answered = await worker.ask({ test, changed: places }, 120_000);
-  const { took, failed, hits } = answered ?? { took: 120_000, hits: [], failed: 'did not end' };
-  times.add(test, took);
-  if (failed !== undefined) console.log(`not asked: ${test}: ${failed.split('\n')[0]}`);
-  return bases.add(key, { took, failed, hits: hits.map((id) => text(mutants[id] as Mutant)) });
-}
-
-/** True when the change makes the file fail; a file that then fails without it too was hurt by an earlier one. */
-async function fails(test: string, mutant: Mutant, took: number): Promise<boolean> {
+/**
+ * Runs a file with a change and keeps how long it took. A file that fails is run without the change too: one
+ * that then fails as well was hurt by an earlier run, and a fresh process decides, or it cannot run here at all.
+ */
+async function outcome(test: string, mutant: Mutant): Promise<'passes' | 'fails' | 'unusable'> {
   const changed = [[mutant.file, mutated(read(mutant.file), mutant)]] as const;
-  const limit = Math.max(LEAST_LIMIT_MS, PATIENCE * took);
+  const limit = Math.max(LEAST_LIMIT_MS, PATIENCE * (times.get(test) ?? 0));
   const isDown = async (asked: typeof changed | readonly []): Promise<boolean> => {
     const answered = await worker.ask({ test, changed: asked }, limit);
+    if (answered && answered.failed === undefined && times.get(test) === undefined)
+      times.add(test, answered.took);
     return !answered || answered.failed !== undefined;
   };
-  if (!(await isDown(changed))) return false;
-  if (!(await isDown([]))) return true;
+  if (!(await isDown(changed))) return 'passes';
+  if (!(await isDown([]))) return 'fails';
   worker.stop();
-  return isDown(changed);
+  if (await isDown([])) return 'unusable';
+  return (await isDown(changed)) ? 'fails' : 'passes';
 }
 
 /** The test file that notices the change, if any, and how many were asked. */
 async function verdictOn(mutant: Mutant, near: readonly string[]): Promise<{ by?: string; asked: number }> {
-  const quickest = near.slice(NEAREST).sort((a, b) => (times.get(a) ?? 1000) - (times.get(b) ?? 1000));
-  const isQuick = (most: number) => (test: string) => (times.get(test) ?? 0) < most;
+  const timeOf = (test: string): number => times.get(test) ?? USUAL_MS;
+  const quickest = near.slice(NEAREST).sort((a, b) => timeOf(a) - timeOf(b));
   const order = [
-    ...near.slice(0, NEAREST).filter(isQuick(SLOW_MS)),
-    ...quickest.filter(isQuick(SLOW_AFAR_MS)),
+    ...near.slice(0, NEAREST).filter((test) => timeOf(test) < SLOW_MS),
+    ...quickest.filter((test) => timeOf(test) < SLOW_AFAR_MS),
   ];
   const keyOf = (test: string): string =>
     hash([mutant.file, read(mutant.file), String(mutant.start), mutant.after, test, read(test)]);
-  const before = near.find((test) => answers.get(keyOf(test)) === true);
+  const before = near.find((test) => answers.get(keyOf(test)) === 'fails');
   if (before !== undefined) return { by: before, asked: 0 };
   let spent = 0;
   let asked = 0;
   for (const test of order) {
     if (spent > BUDGET_MS) break;
-    const isNew = bases.get(hash([test, read(test), sampled])) === undefined;
-    const base = await baseOf(test);
-    if (isNew) spent += base.took / 2;
-    if (base.failed !== undefined || base.took > SLOW_MS || !base.hits.includes(text(mutant))) continue;
-    spent += base.took;
-    asked += 1;
     const key = keyOf(test);
-    if (answers.get(key) ?? answers.add(key, await fails(test, mutant, base.took)))
-      return { by: test, asked };
+    const answer = answers.get(key) ?? answers.add(key, await outcome(test, mutant));
+    if (answer === 'unusable') {
+      console.log(`not asked: ${test} fails here without a change`);
+      times.add(test, Infinity);
+      continue;
+    }
+    spent += timeOf(test);
+    asked += 1;
+    if (answer === 'fails') return { by: test, asked };
   }
   return { asked };
 }

@@ -12,15 +12,11 @@ export interface Answered {
   readonly failed?: string | undefined;
   /** Processor time, milliseconds. */
   readonly took: number;
-  /** What an instrumented file reported of itself. */
-  readonly hits: readonly number[];
 }
 const root = process.cwd();
 const [, , packages = '[]'] = process.argv;
 const { run } = modules(root, join(root, '.cache/mutants/code'), JSON.parse(packages) as string[]);
 
-let hits = new Set<number>();
-Object.assign(globalThis, { __hit: (id: number) => hits.add(id) });
 let stray: string | undefined;
 process.on('unhandledRejection', (reason) => {
   stray ??= String(reason);
@@ -31,13 +27,12 @@ process.on('uncaughtException', (error) => {
 
 process.on('message', (asked: Asked) => {
   void (async () => {
-    hits = new Set();
     stray = undefined;
     const begun = process.cpuUsage();
     const changed = new Map(asked.changed.map(([file, text]) => [join(root, file), text]));
     const failed = (await runTests(join(root, asked.test), () => run(asked.test, changed))) ?? stray;
     const { user, system } = process.cpuUsage(begun);
-    process.send?.({ failed, took: (user + system) / 1000, hits: [...hits] } satisfies Answered);
+    process.send?.({ failed, took: (user + system) / 1000 } satisfies Answered);
   })();
 });
-process.send?.({ took: 0, hits: [] } satisfies Answered);
+process.send?.({ took: 0 } satisfies Answered);
