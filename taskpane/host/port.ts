@@ -150,9 +150,11 @@ export interface LogLines {
 export interface CellLook {
   readonly sheet: string;
   readonly address: string;
-  /** '' when it holds none. */
+  /** '' when it holds none; of a cell that an answer spills into, the formula it comes from. */
   readonly formula: string;
   readonly value: Cell;
+  /** Address of the cell whose answer spills into this one. */
+  readonly spilledFrom?: string;
 }
 
 /** Cells of a person's own beside the tables of a book, which its model does not know. */

@@ -64,11 +64,12 @@ function orderVerdicts(said: RuleFinding): RuleVerdict[] {
 /** Spreadsheets know no later day than 31 December 9999. */
 const AFTER_THE_LAST_DAY = 2_958_466;
 const isMoment = new Set(MOMENTS);
+const isOfAnotherCentury = (value: number): boolean => value >= 1 && !(value >= EARLIEST && value < LATEST);
 const centuryVerdicts = (said: RuleFinding): RuleVerdict[] =>
   said.given.flatMap((field) => {
     if (!isMoment.has(field)) return [];
     const value = said.num(field);
-    if (!(value >= 1) || (value >= EARLIEST && value < LATEST)) return [];
+    if (!isOfAnotherCentury(value)) return [];
     if (value >= AFTER_THE_LAST_DAY)
       return [
         {
@@ -119,6 +120,7 @@ export const dateRowRules: readonly RowRule[] = [
     title: 'A date in a wrong century',
     needs: MOMENTS.map((name) => [name]),
     check: centuryVerdicts,
+    mayFire: (numbers) => MOMENTS.some((name) => numbers[name]?.some(isOfAnotherCentury)),
     checks: 'Dates before 1990 or after 2099.',
     why: 'A year of two digits is read as 19.. or 20.. by the program, not by the one who typed it.',
     sources: ['PRACTICE'],

@@ -126,8 +126,14 @@ export function oddness(table: RecordTable, { record, column }: At): number {
 }
 
 /** A formula is never the typing error itself. */
-export function isComputed(table: RecordTable, at: At): boolean {
-  const spot = table.columns[at.column]?.spot(at.record);
+export function isComputed(table: RecordTable, { record, column }: At): boolean {
+  const { rows } = table;
+  if (rows) {
+    // Asked for every cell of long tables.
+    const formulas = rows.sheet.columns[rows.columns[column]?.column ?? -1]?.formulas;
+    return formulas !== undefined && formulas.length > 0 && formulas[rows.body[record] ?? -1] !== undefined;
+  }
+  const spot = table.columns[column]?.spot(record);
   return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
 }
 
