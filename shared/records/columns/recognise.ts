@@ -13,7 +13,11 @@ import { byLinks } from './links';
 import type { Elsewhere } from './moments';
 import { byClocks, byOnlyDate, bySpans } from './moments';
 import { byOrder } from './order';
+import { byLines } from './lines';
 import { byContent, byPlace } from './place';
+import { refuted } from './refuted';
+import { byKind, byWarmth, byWorkOrder } from './settle';
+import { byShares, byStages } from './stages';
 import type { Candidate, Looked, Unread } from './looked';
 import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
 export type { Unread } from './looked';
@@ -36,6 +40,8 @@ export interface Recognised {
 }
 
 const LEAST_TO_COUNT = -0.5;
+/** Readings of one table that may turn out not to hold. */
+const MOST_REFUTED = 4;
 
 const kindWord = (content: ColumnContent): string =>
   content.filled === 0
@@ -368,6 +374,7 @@ export function recognise(
       ? { ...one, candidates: [] }
       : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) },
   );
+  byLines(free);
   byCompany(free);
   byChains(links, free);
   byLinks(links, free);
@@ -375,8 +382,14 @@ export function recognise(
   bySpans(free, plain, elsewhere);
   byOnlyDate(free);
   byOrder(free);
-  const given = assign(free);
+  byShares(free, plain);
+  let given = assign(free);
+  for (let pass = 0; pass < MOST_REFUTED && refuted(plain, free, given); pass++) given = assign(free);
+  byStages(free, plain, given);
+  byWorkOrder(free, given);
   byContent(free, given);
+  byKind(free, given);
+  byWarmth(free, given);
   byPlace(free, given);
   const built = byStructure(links, free, given, matrix);
   const mapping = free.map((one, i): MappedColumn => {

@@ -191,6 +191,7 @@ function allowed(table: RecordTable, link: Link): number {
     const isKnown = PATTERNS.some(
       (pattern) =>
         pattern.kind === link.kind &&
+        pattern.kind !== 'part' &&
         pattern.result === fields[0] &&
         fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
     );
