@@ -80,9 +80,7 @@ const repairView = ({ repairs }: Report, scene: Scene): Child =>
   );
 
 /** Said only where it matters: most programs keep a blank blank. */
-const blanksView = ({ blanks }: Report): Child =>
-  blanks === 'zero' &&
-  banner('warning', BLANK_AS_ZERO);
+const blanksView = ({ blanks }: Report): Child => blanks === 'zero' && banner('warning', BLANK_AS_ZERO);
 
 const leftView = ({ mended }: MessagesState, scene: Scene): Child =>
   mended &&
