@@ -219,6 +219,8 @@ export interface WorkbookPort {
   /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
   recallText(key: string): Promise<unknown>;
   rememberText(key: string, text: string | undefined): Promise<void>;
+  /** How a blank cell reaches a function here: asked in a sheet that goes again. */
+  askBlanks(): Promise<BlankHanding>;
   scanCalls(tell: PortTell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
@@ -251,9 +253,10 @@ export interface FilePort {
  * The functions run in the same page as the pane and remember, cell by cell, the last error they gave. They
  * publish this memory; the pane only reads it.
  */
+export type BlankHanding = 'unknown' | 'kept' | 'zero';
 export interface ErrorMemory {
   /** How blank cells reach the functions here, once one was seen. */
-  readonly blanks: 'unknown' | 'kept' | 'zero';
+  readonly blanks: BlankHanding;
   list(): readonly RememberedError[];
 }
 export interface RememberedError {

@@ -55,6 +55,9 @@ const isQuiet = (node: ts.Node): boolean => {
   for (let at: ts.Node | undefined = node; at; at = at.parent) {
     if (ts.isImportDeclaration(at) || ts.isTypeNode(at) || ts.isInterfaceDeclaration(at)) return true;
     if (ts.isPropertyAssignment(at) && QUIET.has(at.name.getText())) return true;
+    // The width of a column of a sheet.
+    if (ts.isNumericLiteral(at) && ts.isCallExpression(at.parent) && at.parent.expression.getText() === 'col')
+      return true;
     if (ts.isVariableDeclaration(at) && QUIET_LISTS.test(at.name.getText())) return true;
   }
   return false;

@@ -926,6 +926,11 @@ export const phrases: Phrases = {
   'Try these numbers': 'Essayer ces chiffres',
   Answer: 'Réponse',
   '{} is now in {}.': '{} est maintenant dans {}.',
+  'This Excel hands a blank cell to functions as 0.':
+    'Cet Excel donne une cellule vide aux fonctions comme un 0.',
+  'Workbooks made here are safe from it.': 'Les classeurs faits ici n’en souffrent pas.',
+  'In your own formulas write IF(B2="","",B2) in place of B2 where a cell may stay blank.':
+    'Dans vos propres formules, écrivez IF(B2="","",B2) au lieu de B2 là où une cellule peut rester vide.',
   'Read in the publication or a copy of it.': 'Lu dans la publication ou une copie.',
   'From memory: the publication is named but its page was not seen. Check before relying on it.':
     'De mémoire : la publication est nommée mais sa page n’a pas été vue. Vérifiez avant de vous y fier.',
