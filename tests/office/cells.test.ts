@@ -324,3 +324,11 @@ describe('looking through the workbook and mending', () => {
     ]);
   });
 });
+
+test('fifty thousand cells are read, one more is too many', async () => {
+  open();
+  expect((await readReference('A1:A50000')).rows).toBe(50_000);
+  await expect(readReference('A1:A50001')).rejects.toThrow(
+    /That is 50.001 cells; the pane reads up to 50.000/,
+  );
+});
