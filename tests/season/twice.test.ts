@@ -46,7 +46,7 @@ test.each([
 
 test('the same line twice is planned twice and said once; of five the rest is counted', () => {
   expect(same(bookOf({ orders: [POND, OTHER, { ...POND, name: 'hill Ponds ', price: 0.06 }] }))).toEqual([
-    'O3 hill Ponds: says the same as O1, 3,000 fry for 2027-03-10. If it was typed twice, cancel one.',
+    'O3 hill Ponds: says the same as O1, 3\u202f000 fry for 2027-03-10. If it was typed twice, cancel one.',
   ]);
   const five = bookOf({ orders: Array.from({ length: 5 }, () => ({ ...POND, number: 300 })) });
   expect(same(five)).toHaveLength(4);

@@ -1,5 +1,4 @@
 // Long: one rule with its sentences; it would not read better in pieces.
-import { numberText } from '../../units/typedNumber';
 import { swappedDay } from '../columns/swap';
 import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';
@@ -15,6 +14,7 @@ import type {
   RuleVerdict,
 } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
+import { writtenNumber } from '../../units/writtenNumber';
 
 /** What happens after what in a run. */
 const ORDER = [
@@ -74,9 +74,9 @@ const centuryVerdicts = (said: RuleFinding): RuleVerdict[] =>
       return [
         {
           field,
-          seen: numberText(value),
+          seen: writtenNumber(value),
           expected: 'a day with its hour',
-          sentence: `${capitalNoun(field)} is ${numberText(value)}, which is no day: the last one a sheet knows is 31 Dec 9999.`,
+          sentence: `${capitalNoun(field)} is ${writtenNumber(value)}, which is no day: the last one a sheet knows is 31 Dec 9999.`,
         },
       ];
     const year = dayParts(value).year;

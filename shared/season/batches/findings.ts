@@ -8,10 +8,11 @@ import { sameLines } from '../orderNames';
 import type { OrderPlan, PlanFinding, SeasonBatch, SeasonShort } from '../types';
 import type { BatchProblem } from './problem';
 import { NEAR_WANTED } from './unsure';
+import { writtenNumber } from '../../units/writtenNumber';
 
 /** What is said of a plan, in sentences, after everything is decided. */
 
-const many = (n: number): string => Math.floor(n + 1e-6).toLocaleString('en');
+const many = (n: number): string => writtenNumber(Math.floor(n + 1e-6));
 const WHY: Readonly<Record<string, string>> = {
   'day off': 'nobody strips on those days',
   'no temperature': 'the water of the month is not known',
@@ -55,7 +56,7 @@ function orderSentence(
   book: OrderBook,
   { order, promise, delivered, certainty, why, batches }: OrderPlan,
 ): PlanFinding | undefined {
-  const fish = order.number.toLocaleString('en');
+  const fish = writtenNumber(order.number);
   const due = isoDateOfSerial(order.due);
   if (delivered >= order.number) return undefined;
   if (why !== undefined && batches.length === 0)
@@ -91,7 +92,7 @@ function sameSentences({ orders: all, plannedOn }: OrderBook): PlanFinding[] {
           {
             kind: 'care',
             about: order.name,
-            message: `${order.name}: says the same as ${other.key ?? other.name}, ${order.number.toLocaleString('en')} ${order.product} for ${isoDateOfSerial(order.due)}. If it was typed twice, cancel one.`,
+            message: `${order.name}: says the same as ${other.key ?? other.name}, ${writtenNumber(order.number)} ${order.product} for ${isoDateOfSerial(order.due)}. If it was typed twice, cancel one.`,
           },
         ]
       : [];

@@ -183,6 +183,6 @@ test('the same line twice on the sheet is planned, and said on the first page un
   const said = both.model.sheets.find(({ name }) => name === 'Today')?.cells;
   const texts = Object.values(said ?? {}).flatMap(({ value }) => (typeof value === 'string' ? [value] : []));
   expect(texts.filter((text) => text.includes('says the same'))).toEqual([
-    'O3: says the same as O1, 4,000 fry for 2027-02-25. If it was typed twice, cancel one.',
+    'O3: says the same as O1, 4\u202f000 fry for 2027-02-25. If it was typed twice, cancel one.',
   ]);
 });

@@ -70,7 +70,7 @@ test.each([
   [
     'open.json',
     JSON.stringify({ ...BOOK, orders: [{ ...BOOK.orders[0], price: '1,250' }] }),
-    /can be 1,250 or 1\.25/,
+    /can be 1\u202f250 or 1\.25/,
   ],
   ['no.xlsx', 'PK', /no\.xlsx: /],
 ])(

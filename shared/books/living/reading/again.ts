@@ -9,6 +9,7 @@ import { numberIn } from './sheetReading';
 import type { Entry } from './sheetReading';
 import type { BookPlan } from '../layout';
 import type { BookRead } from './read';
+import { writtenNumber } from '../../../units/writtenNumber';
 
 /** A book that has been read, as an order book for planning again on a day; and what a new plan changes. */
 
@@ -111,7 +112,7 @@ export interface BookChange {
 
 /** Strips that move less than this, in days, are the same night. */
 const SAME_NIGHT = 0.5;
-const many = (n: number): string => Math.round(n).toLocaleString('en');
+const many = (n: number): string => writtenNumber(Math.round(n));
 const day = (moment: number): string => isoDateOfSerial(moment);
 const planned = (plan: BookPlan): SeasonBatch[] =>
   plan.batches.filter(({ state }) => state === 'planned').sort((a, b) => a.stripAt - b.stripAt);
