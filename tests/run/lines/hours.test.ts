@@ -35,7 +35,7 @@ const dueOf = (changes: Readonly<Record<string, number>> = {}) => {
   };
 };
 
-test.each([
+const DUE = [
   // Fourteen days before the injection, or before the cysts are set: the earlier of both.
   ['order', -14, 9],
   ['fill', -2, 8],
@@ -44,6 +44,7 @@ test.each([
   ['dose2', 0, 8],
   ['choose', -1, 16],
   // Two hours, one hour before; to the half hour.
+  ['glands', 0, 18],
   ['weigh', 0, 19],
   ['inject', 0, 20],
   ['look', 1, 4],
@@ -58,6 +59,7 @@ test.each([
   ['hatch', 2, 12.5],
   // The hatch is over at 18:10, after work: next morning.
   ['lift', 3, 7],
+  ['back', 2, 9],
   ['cysts', 3, 7],
   ['firstFeed', 4, 7],
   ['daily', 5, 7],
@@ -70,8 +72,13 @@ test.each([
   ['handOver', 30, 8],
   ['empty', 32, 14],
   ['rested', 91, 8],
-] as const)('%s: day %i at %f h', (task, day, hour) => {
+] as const;
+test.each(DUE)('%s: day %i at %f h', (task, day, hour) => {
   expect([task, ...dueOf()(task as TaskKey)]).toEqual([task, day, hour]);
+});
+
+test('no task is left out', () => {
+  expect(DUE.map(([task]) => task).sort()).toEqual(Object.keys(TASKS).sort());
 });
 
 // People work from seven to five: just inside, just outside.
