@@ -1,7 +1,8 @@
 import type { BookDay } from '../../shared/books/living/reading/day';
 import { readOrderBook } from '../../shared/season/orderBook';
 import type { OrderRow, SeasonForm } from '../../taskpane/screens/season/state/form';
-import { bookOfForm, faultsOf, sameOrders } from '../../taskpane/screens/season/state/faults';
+import { bookOfForm, faultsOf } from '../../taskpane/screens/season/state/faults';
+import { sameOrders } from '../../taskpane/screens/season/state/sameOrders';
 import { formOfInput, inputOfForm } from '../../taskpane/screens/season/state/form';
 import { exampleForm } from '../../taskpane/screens/season/state/season';
 import { readTables, tablesSheet } from '../../taskpane/screens/season/state/tables';

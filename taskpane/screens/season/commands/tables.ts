@@ -4,7 +4,8 @@ import { working } from '../../../pane/command';
 import type { CellMark, Marked } from '../../../host/port';
 import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
-import { bookFaults, sameOrders } from '../state/faults';
+import { bookFaults } from '../state/faults';
+import { sameOrders } from '../state/sameOrders';
 import { readTables, TABLES_SHEET, tablesSheet } from '../state/tables';
 import { inSeason, withForm } from './season';
 

@@ -1,10 +1,8 @@
 import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
 import type { TypedTime } from '../../../../shared/units/typedTime';
-import { readTypedNumber } from '../../../../shared/units/typedNumber';
 import { readTypedDay, readTypedHour } from '../../../../shared/units/typedTime';
 import { crossFaults } from '../../../../shared/season/crossFaults';
 import type { BookFault, OrderBook } from '../../../../shared/season/orderBook';
-import { sameLines } from '../../../../shared/season/orderNames';
 import { readOrderBook } from '../../../../shared/season/orderBook';
 import { ORDER_FIELDS, SEASON_FIELDS, idOfPath } from './fields';
 import type { OrderRow, SeasonForm } from './form';
@@ -52,30 +50,6 @@ const orderFault = (
   key: string | undefined,
   message: string,
 ): readonly [string, string] => [row ? orderFieldId(row, key ?? 'name') : ORDERS, message];
-
-const samesKnown = new WeakMap<readonly OrderRow[], ReadonlyMap<number, number>>();
-/** Orders that say the same as one before them, by the id of the row; with the number of that one. */
-export function sameOrders({ orders }: Pick<SeasonForm, 'orders'>): ReadonlyMap<number, number> {
-  let same = samesKnown.get(orders);
-  if (!same) {
-    const filled = orders.map(({ texts, cancelled }) => {
-      const fish = readTypedNumber(texts.number, { unit: 'fish', whole: true });
-      return {
-        name: texts.name,
-        product: texts.product,
-        number: fish.kind === 'number' ? fish.value : NaN,
-        due: serialOf(texts.due) ?? NaN,
-        // An order that is not typed whole says nothing yet.
-        cancelled: cancelled === true || fish.kind !== 'number' || serialOf(texts.due) === undefined,
-      };
-    });
-    same = new Map(
-      [...sameLines(filled)].map(([place, first]) => [orders[place]?.id ?? NaN, first + 1] as const),
-    );
-    samesKnown.set(orders, same);
-  }
-  return same;
-}
 
 /** The field a fault belongs to, and its sentence there. */
 function placed(form: SeasonForm, { field, message }: BookFault): readonly [string, string] {

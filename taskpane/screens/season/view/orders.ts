@@ -15,7 +15,8 @@ import {
 import { useOwnRates } from '../commands/rates';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
-import { BATCHES, KEPT, ORDERS, orderFieldId, sameOrders } from '../state/faults';
+import { BATCHES, KEPT, ORDERS, orderFieldId } from '../state/faults';
+import { sameOrders } from '../state/sameOrders';
 import { ORDER_FIELDS, ORDER_KEYS } from '../state/fields';
 import type { OrderRow } from '../state/form';
 import { ownFigures } from '../state/form';
