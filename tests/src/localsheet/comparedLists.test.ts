@@ -16,7 +16,7 @@ const fileOf = createRequire(__filename).resolve(ENGINE);
 jest.doMock(ENGINE, () => {
   const text = patched(NAMED_AS, readFileSync(fileOf, 'utf8'));
   const module = { exports: {} };
-   
+
   new Function('require', 'exports', 'module', text)(require, module.exports, module);
   return module.exports;
 });
