@@ -1,4 +1,5 @@
 import { append } from '../../append';
+import type { LeftValues } from './values';
 import { lex } from '../references/lex';
 import type { Package } from '../../package/package';
 import type { Reference, ReferenceFinder } from '../references/references';
@@ -50,6 +51,31 @@ export function editCharts(pack: Package, finder: ReferenceFinder, fate: ChartFa
       said.push(`${name}: ${forgotten} remembered values of cells left out were taken out of the chart.`);
     if (fixed > 0)
       said.push(`${name}: series drawn from sheets left out keep their values inside the chart.`);
+  }
+  return said;
+}
+
+/**
+ * Titles and boxes that were linked to a cell hold its words as typed text once another program saved the file. What
+ * says exactly what stood in a cell left out goes with it; a longer sentence that holds it is named by the proof.
+ */
+export function editTyped(pack: Package, values: LeftValues): string[] {
+  const said: string[] = [];
+  for (const part of pack.partsOfType('chart', 'chartEx', 'drawing', 'chartUserShapes')) {
+    const found = pack.tree(part);
+    if (!found) continue;
+    const { bytes, root } = found;
+    const telling = all(root, 'p')
+      .map((paragraph) => all(paragraph, 't'))
+      .filter((runs) => values.isWhole(runs.map((run) => textOf(bytes, run)).join('')));
+    if (telling.length === 0) continue;
+    pack.edit(
+      part,
+      telling.flat().map((run) => put(run.openEnd, run.closeStart, '')),
+    );
+    said.push(
+      `${part.replace(/^.*\//, '')}: ${telling.length === 1 ? 'a title or box' : `${telling.length} titles or boxes`} said what stood in a cell left out, and ${telling.length === 1 ? 'was' : 'were'} emptied.`,
+    );
   }
   return said;
 }

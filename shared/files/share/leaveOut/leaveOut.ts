@@ -20,7 +20,7 @@ import type { FormulaPiece } from '../references/lex';
 import { lex } from '../references/lex';
 import type { Reference, ReferenceFinder } from '../references/references';
 import { editFormats, editNotes, editShapes, editTables, removeRevisions, tellingElements } from './around';
-import { editCharts } from './charts';
+import { editCharts, editTyped } from './charts';
 import type { Flow, LeaveOutReason } from './flow';
 import { planFlow } from './flow';
 import { removePivots } from './pivots';
@@ -215,6 +215,7 @@ class LeavingOut implements LeaveOut {
     said.push(...removePivots(this.opened, this.finder, this.isOut, bookEdits));
     said.push(...this.clean(this.flow));
     said.push(...editCharts(pack, this.finder, { isGone: this.isGone, isBlank: this.isEmptied }));
+    if (this.emptied > 0) said.push(...editTyped(pack, this.values));
     if (this.isChanging) {
       if (removeRevisions(pack, book.part) > 0)
         said.push('The record of changes, which holds what cells were before.');

@@ -86,6 +86,14 @@ export class LeftValues {
     return this.holdsText(raw) || this.holdsNumber(raw) || this.holdsDigits(raw);
   }
 
+  /** Is the text, whole, a value that was left out: the word itself, or the number in any spelling? */
+  isWhole(raw: string): boolean {
+    const text = raw.trim();
+    if (this.texts.has(text.toLowerCase())) return true;
+    const [token] = text.match(NUMBER) ?? [];
+    return token === text && readings(text).some((number) => this.hasNumber(number));
+  }
+
   /** The same for texts alone, where numbers are places and sizes. */
   inWords(raw: string): boolean {
     return this.holdsText(raw);
