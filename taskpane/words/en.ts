@@ -112,7 +112,7 @@ export const en = {
     last: 'Last lines',
     // A vat that is called "Vat 3" in the book needs no second word.
     of: (vat: string) => (/^\d+$/.test(vat) ? `Vat ${vat}` : vat),
-    timer: (left: string) => `${left} left`,
+    timer: (what: string, left: string) => `${what}: ${left} left`,
     timerOver: (what: string) => `${what}: time is over`,
     timerStop: 'Stop the clock',
     dose: {

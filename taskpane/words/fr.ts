@@ -110,7 +110,7 @@ export const fr: Words = {
     noUndo: 'La ligne a été changée dans la feuille ; retirez-la là-bas.',
     last: 'Dernières lignes',
     of: (vat) => (/^\d+$/.test(vat) ? `Bac ${vat}` : vat),
-    timer: (left) => `encore ${left}`,
+    timer: (what, left) => `${what} : encore ${left}`,
     timerOver: (what) => `${what} : le temps est écoulé`,
     timerStop: 'Arrêter le minuteur',
     dose: {

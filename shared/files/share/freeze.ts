@@ -16,6 +16,7 @@ import { planExclusion } from './leaveOut/leaveOut';
 import type { LeaveOut } from './leaveOut/leaveOut';
 import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/personal';
 import { readBook } from '../package/book';
+import { placesText } from './places';
 import { typedAddresses } from './proof/addresses';
 import { heldOfPeople, NOBODY, whatIsLeft } from './proof/remaining';
 import type { Kept, Proof } from './proof/search';
@@ -149,15 +150,12 @@ const fateOfText =
     return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
   };
 
-/** So many places of rules alike are read; more are counted. */
-const FEW_PLACES = 6;
 /** Rules of one kind in one line: a book that is coloured line by line has hundreds. */
 const ruleSentences = (places: ReadonlyMap<string, readonly string[]>): string[] =>
   [...places].map(([what, all]) => {
     const [first = ''] = all;
     if (all.length === 1) return `${first}: a ${what} was removed.`;
-    const rest = all.length - FEW_PLACES;
-    return `${all.slice(0, FEW_PLACES).join('; ')}${rest > 0 ? ` and ${rest} more` : ''}: a ${what} was removed from each.`;
+    return `${placesText(all)}: a ${what} was removed from each.`;
   });
 
 /** Conditional formats, validations, table columns. */

@@ -151,7 +151,7 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
       if (mine !== turn) return;
       // At once, so that nothing is typed into forms of the workbook before.
       store.change((now) => ({ ...now, notice: undefined, question: undefined }));
-      lay(undefined, store.state().screen, Object.fromEntries(Object.entries(store.state().settings)));
+      lay(undefined, store.state().screen, { ...store.state().settings });
       keeping.startAnew(false);
       keeping.keep(store.state());
       const id = await idOf(workbook());

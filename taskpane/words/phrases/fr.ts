@@ -776,8 +776,6 @@ export const phrases: Phrases = {
   'formalin bath {n} mL': 'bain de formol {n} mL',
   'salt bath {n} g': 'bain de sel {n} g',
   'Donné : {} ({} g)': 'Donné : {} ({} g)',
-  'Bain de formol: {}': 'Bain de formol : {}',
-  'Bain de sel: {}': 'Bain de sel : {}',
   'Eggs fertilised': 'Œufs fécondés',
   'run by run, in order of time': 'ponte par ponte, dans l’ordre du temps',
   'by female': 'par femelle',

@@ -4,7 +4,7 @@ import type { BookRead } from '../../../shared/books/living/reading/read';
 import { planBatches, readOrderBook } from '../../../shared/season';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { bookOf, gridOf } from '../../season/support';
-import { readBack } from './support';
+import { readBack, typeInto } from './support';
 
 const book = bookOf({ water: { ph: 5.7, alkalinity: 0.02 }, assumptions: { hatch: 0.5 } });
 const plan = planBatches(book, { draws: 200, explains: false });
@@ -30,23 +30,6 @@ const cellsOf = (from: WorkbookModel): Record<string, unknown> =>
       ),
     ),
   );
-const typeInto = (from: WorkbookModel, sheet: string, values: Readonly<Record<string, number | string>>) => ({
-  ...from,
-  sheets: from.sheets.map((s) =>
-    s.name === sheet
-      ? {
-          ...s,
-          cells: {
-            ...s.cells,
-            ...Object.fromEntries(
-              Object.entries(values).map(([a, value]) => [a, { ...s.cells[a], value }] as const),
-            ),
-          },
-        }
-      : s,
-  ),
-});
-
 test('a book is found by its sheets', () => {
   expect(booksIn(model.sheets.map(({ name }) => name))).toEqual(['']);
   expect(booksIn(['Today'])).toEqual([]);

@@ -2,9 +2,10 @@ import { asOf, changesOf, livingBook, LivingPages } from '../../../shared/books/
 import { dayOfBook } from '../../../shared/books/living/reading/day';
 import { planBatches } from '../../../shared/season/batches';
 import type { SeasonPlan } from '../../../shared/season/types';
-import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { bookOf, checked, gridOf } from '../../season/support';
-import { readBack } from './support';
+import type { Values } from './support';
+import { readBack, typeInto } from './support';
 
 /** A buyer comes twice, in the book: sold to the first, the second typed in, one cancelled, planned again. */
 const QUICK = { draws: 200, explains: false, effort: { looks: 15_000, mostTries: 15, seed: 3 } } as const;
@@ -18,26 +19,6 @@ const plan = planBatches(book, QUICK);
 const written = livingBook(book, plan);
 const { orders, log, booked } = new LivingPages(book, plan).tables;
 
-type Values = Readonly<Record<string, string | number>>;
-const typeInto = (from: WorkbookModel, sheet: string, values: Values): WorkbookModel => ({
-  ...from,
-  sheets: from.sheets.map((s) =>
-    s.name === sheet
-      ? {
-          ...s,
-          cells: {
-            ...s.cells,
-            ...Object.fromEntries(
-              Object.entries(values).map(([at, value]): [string, CellModel] => [
-                at,
-                { ...s.cells[at], value },
-              ]),
-            ),
-          },
-        }
-      : s,
-  ),
-});
 const cellsOf = (letters: Readonly<Record<string, string>>, row: number, values: Values): Values =>
   Object.fromEntries(Object.entries(values).map(([key, value]) => [`${letters[key] ?? ''}${row}`, value]));
 const again = (from: WorkbookModel, today: number) => {

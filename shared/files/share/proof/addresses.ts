@@ -3,6 +3,7 @@ import { eachCell } from '../../cells/values';
 import { sharedStrings } from '../../cells/strings';
 import type { PackageBook } from '../../package/book';
 import type { Package } from '../../package/package';
+import { placesText } from '../places';
 import type { ShareProgress } from '../decisions/options';
 
 /**
@@ -12,8 +13,6 @@ import type { ShareProgress } from '../decisions/options';
 
 const ADDRESS =
   /(?:mailto|tel|sip|skype|callto):\S|[\w.+-]+@[\w-]+(?:\.[\w-]+)+|\\\\[^\\\s]+\\\S|\b[A-Za-z]:[\\/]\S|file:\/\/|\/(?:home|Users)\/\w/i;
-/** So many places are read; more are counted. */
-const FEW = 6;
 
 export const isAddress = (text: string): boolean => ADDRESS.test(text);
 
@@ -34,6 +33,5 @@ export function* typedAddresses(
       yield { step: 'write', done: (i + done) / book.sheets.length };
   }
   if (places.length === 0) return undefined;
-  const rest = places.length - FEW;
-  return `${places.length === 1 ? 'One text' : `${places.length} texts`} in cells ${places.length === 1 ? 'looks' : 'look'} like the address of a person or a folder: ${places.slice(0, FEW).join('; ')}${rest > 0 ? ` and ${rest} more` : ''}. What was typed stays; look whether it may go.`;
+  return `${places.length === 1 ? 'One text' : `${places.length} texts`} in cells ${places.length === 1 ? 'looks' : 'look'} like the address of a person or a folder: ${placesText(places)}. What was typed stays; look whether it may go.`;
 }

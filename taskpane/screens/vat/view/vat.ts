@@ -31,7 +31,7 @@ export function timerView(scene: Scene): Child {
       {},
       isOver
         ? `⏰ ${vat.timerOver(timer.what)}`
-        : `${timer.what}: ${vat.timer(`${Math.floor(seconds / 60)}:${two(seconds % 60)}`)}`,
+        : vat.timer(timer.what, `${Math.floor(seconds / 60)}:${two(seconds % 60)}`),
     ),
     button(
       '×',
