@@ -90,7 +90,15 @@ test('a tick, counted eggs and dead fish come to the same in every pair of book 
     expect(other.read).toEqual(english.read);
     const plain = ({ tasks, ...rest }: typeof other.day) => ({
       ...rest,
-      tasks: tasks.map(({ what: _, sheet: __, unit: ___, ...task }) => task),
+      tasks: tasks.map(({ batch, task, order, at, amount, isDone, tick: cell }) => [
+        batch,
+        task,
+        order,
+        at,
+        amount,
+        isDone,
+        cell,
+      ]),
     });
     expect(plain(other.day)).toEqual(plain(english.day));
     const log = other.world.rowsOf(words ? 'Comptages' : 'Counts', words ? 'Quoi' : 'What');

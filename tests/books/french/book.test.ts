@@ -3,22 +3,27 @@ import { lintWorkbook } from '../../../shared/catalogue/calculation';
 import type { Cell } from '../../../shared/base/values';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
+import { fr } from '../../../shared/books/words/fr';
 import { gridOf } from '../../season/support';
 import { bothOf } from './support';
+import { englishIn, textsOf } from './texts';
 
 /** A season's book in French holds what the English one holds, and is read back as the same book. */
 
-const books = { backyard: bothOf(BACKYARD), commercial: bothOf(COMMERCIAL) };
+const books = {
+  backyard: { input: BACKYARD, ...bothOf(BACKYARD) },
+  commercial: { input: COMMERCIAL, ...bothOf(COMMERCIAL) },
+};
 const each = Object.entries(books);
 
-test.each(each)('%s: every number of the French book is that of the English one', (_, { en, fr }) => {
+test.each(each)('%s: every number of the French book is that of the English one', (_, { en, fr: own }) => {
   const wrong: unknown[] = [];
   let compared = 0;
   en.sheets.forEach((sheet, i) => {
-    const own = fr.sheets[i];
-    expect(Object.keys(own?.cells ?? {})).toEqual(Object.keys(sheet.cells));
+    const same = own.sheets[i];
+    expect(Object.keys(same?.cells ?? {})).toEqual(Object.keys(sheet.cells));
     for (const [address, { value, formula }] of Object.entries(sheet.cells)) {
-      const said = own?.cells[address];
+      const said = same?.cells[address];
       if ((formula === undefined) !== (said?.formula === undefined)) wrong.push([sheet.name, address]);
       if (typeof value === 'string' || value === undefined) continue;
       compared++;
@@ -28,7 +33,22 @@ test.each(each)('%s: every number of the French book is that of the English one'
   });
   expect(wrong.slice(0, 10)).toEqual([]);
   expect(compared).toBeGreaterThan(1000);
-  expect(lintWorkbook(fr)).toEqual([]);
+  expect(lintWorkbook(own)).toEqual([]);
+});
+
+const namesOf = (input: object): ReadonlySet<string> => {
+  const texts = new Set<string>();
+  const walk = (value: unknown): void => {
+    if (typeof value === 'string') texts.add(value);
+    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(walk);
+  };
+  walk(input);
+  return texts;
+};
+
+test.each(each)('%s: no English label on any sheet', (_, { input, en, fr: own }) => {
+  expect(textsOf(en).length).toBeGreaterThan(700);
+  expect(englishIn(own, en, fr, namesOf(input))).toEqual([]);
 });
 
 const readOf = (model: WorkbookModel) => {
@@ -37,8 +57,8 @@ const readOf = (model: WorkbookModel) => {
   return reading;
 };
 
-test.each(each)('%s: it is read back as the same season', (_, { en, fr }) => {
-  const [english, french] = [readOf(en), readOf(fr)];
+test.each(each)('%s: it is read back as the same season', (_, { en, fr: own }) => {
+  const [english, french] = [readOf(en), readOf(own)];
   // Sentences stay in the language of the book.
   const bare = ({ plan, ...rest }: typeof english) => ({
     ...rest,
@@ -48,8 +68,8 @@ test.each(each)('%s: it is read back as the same season', (_, { en, fr }) => {
 });
 
 test('sheet names: found, told apart, at most 31 letters, none that a spreadsheet refuses', () => {
-  const { en, fr } = books.backyard;
-  const names = fr.sheets.map(({ name }) => name);
+  const { en, fr: own } = books.backyard;
+  const names = own.sheets.map(({ name }) => name);
   expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(names.length);
   for (const name of names) {
     expect(name.length).toBeLessThanOrEqual(31);
@@ -65,11 +85,11 @@ test('sheet names: found, told apart, at most 31 letters, none that a spreadshee
 const cellsOf = (model: WorkbookModel, sheet: string): Cell[] =>
   model.sheets.filter(({ name }) => name === sheet).flatMap((one) => gridOf(one).values.flat());
 test('a lost sheet and a lost heading are named as they stand in the book', () => {
-  const { fr } = books.backyard;
-  const without = fr.sheets.filter(({ name }) => name !== 'Bacs').map(gridOf);
+  const { fr: own } = books.backyard;
+  const without = own.sheets.filter(({ name }) => name !== 'Bacs').map(gridOf);
   expect(readBook(without, '')).toMatchObject({
     kind: 'unreadable',
     faults: [expect.stringContaining('“Bacs”')],
   });
-  expect(cellsOf(fr, 'Bacs')).toContain('prégrossissement');
+  expect(cellsOf(own, 'Bacs')).toContain('prégrossissement');
 });
