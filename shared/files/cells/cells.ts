@@ -1,6 +1,6 @@
 // Long: one walker over bytes; its state is shared by every step.
 import { REFUSED, Refusal } from '../package/refusal';
-import { LT, isBlankByte, Markup, nameEnd, rawText, skipSpecial, tagEnd, textBetween } from '../package/xml';
+import { LT, isBlankByte, nameEnd, rawText, skipSpecial, tagEnd } from '../package/xml';
 
 /** Where a cell and its parts stand in the bytes of a sheet; -1 where there is no such part. */
 export interface CellSpan {
