@@ -14,7 +14,7 @@ import { seasonTimings } from './season';
 /**
  * npm run bench: every promise about speed and size, measured side by side in one run. Ends with code 1 when
  * one is missed.
- * --readme writes the figures into README.md.
+ * --readme writes the figures into README.md and DEVELOPERS.md.
  */
 const timings: Timing[] = [
   ...catalogueTimings(),
@@ -30,25 +30,32 @@ const timings: Timing[] = [
 ];
 const shown = ({ value, unit }: Pick<Timing, 'value' | 'unit'>): string =>
   `${Number(value.toPrecision(3))} ${unit}`;
+const isMissed = ({ value, limit }: Timing): boolean => limit !== undefined && value > limit;
+const aim = ({ limit, unit }: Timing): string => (limit === undefined ? '' : `≤ ${limit} ${unit}`);
 
 for (const timing of timings)
   console.log(
-    `${timing.value <= timing.limit ? 'ok  ' : 'MISS'} ${timing.name.padEnd(62)} ${shown(timing).padStart(10)}   (limit ${timing.limit} ${timing.unit})`,
+    `${isMissed(timing) ? 'MISS' : 'ok  '} ${timing.name.padEnd(62)} ${shown(timing).padStart(10)}   ${aim(timing)}`,
   );
 
-if (process.argv.includes('--readme')) {
-  const table = [
-    '| What | Measured | Promised |',
+const table = (rows: readonly Timing[]): string =>
+  [
+    '| What | Measured | Aim |',
     '|---|---|---|',
-    ...timings.map((t) => `| ${t.name} | ${shown(t)} | ≤ ${t.limit} ${t.unit} |`),
+    ...rows.map((t) => `| ${t.name} | ${shown(t)}${isMissed(t) ? ' (missed)' : ''} | ${aim(t)} |`),
   ].join('\n');
-  const readme = readFileSync('README.md', 'utf8');
-  writeFileSync(
-    'README.md',
-    readme.replace(
-      /<!-- bench:start -->[\s\S]*<!-- bench:end -->/,
-      `<!-- bench:start -->\n${table}\n<!-- bench:end -->`,
-    ),
-  );
-}
-process.exitCode = timings.every(({ value, limit }) => value <= limit) ? 0 : 1;
+/** The front page shows what a user feels; DEVELOPERS.md shows all. */
+const PAGES: readonly (readonly [path: string, rows: readonly Timing[]])[] = [
+  ['README.md', timings.filter(({ isForReadme }) => isForReadme)],
+  ['DEVELOPERS.md', timings],
+];
+if (process.argv.includes('--readme'))
+  for (const [path, rows] of PAGES)
+    writeFileSync(
+      path,
+      readFileSync(path, 'utf8').replace(
+        /<!-- bench:start -->[\s\S]*<!-- bench:end -->/,
+        `<!-- bench:start -->\n${table(rows)}\n<!-- bench:end -->`,
+      ),
+    );
+process.exitCode = timings.some(isMissed) ? 1 : 0;

@@ -95,6 +95,7 @@ export async function freezeTimings(): Promise<Timing[]> {
         value: once.processorMs / 1000,
         unit: 's',
         limit: 5,
+        isForReadme: true,
       },
       { name: 'freeze, peak memory of the process', value: once.megabytes, unit: 'MB', limit: 400 },
       { name: 'verify that copy ÷ making it', value: once.verifyMs / once.ms, unit: '×', limit: 0.6 },
@@ -108,10 +109,17 @@ export async function freezeTimings(): Promise<Timing[]> {
       ...(other
         ? [
             {
+              name: 'openpyxl loads and saves that file: how fast this machine was, processor time',
+              value: other.ms / 1000,
+              unit: 's',
+              isForReadme: true,
+            },
+            {
               name: 'freeze ÷ openpyxl load and save, processor time',
               value: once.processorMs / other.ms,
               unit: '×',
               limit: 0.2,
+              isForReadme: true,
             },
             {
               name: 'freeze memory ÷ openpyxl memory',
