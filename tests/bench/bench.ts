@@ -5,7 +5,7 @@ import { openTimings } from './auditOpen';
 import type { Timing } from './catalogue';
 import { catalogueTimings } from './catalogue';
 import { engineTimings } from './engine';
-import { freezeTimings } from './freeze';
+import { freezeTimings, WITNESS } from './freeze';
 import { learnTimings } from './learn';
 import { localSheetTimings } from './localSheet';
 import { rowTimings } from './rows';
@@ -28,21 +28,35 @@ const timings: Timing[] = [
   ...learnTimings(),
   ...seasonTimings(),
 ];
-const shown = ({ value, unit }: Pick<Timing, 'value' | 'unit'>): string =>
-  `${Number(value.toPrecision(3))} ${unit}`;
-const isMissed = ({ value, limit }: Timing): boolean => limit !== undefined && value > limit;
+/**
+ * The aims in seconds were set on a machine on which the witness took 1.64 s ÷ 0.19 (both stood in the README of
+ * 25 November 2026). The same two cores were two to three times slower on other days, by the witness too. A time
+ * is therefore judged at the pace of that machine, and shown as it was and as judged.
+ */
+const FIRST_WITNESS_SECONDS = 8.63;
+const witness = timings.find(({ name }) => name === WITNESS)?.value ?? FIRST_WITNESS_SECONDS;
+const pace = witness / FIRST_WITNESS_SECONDS;
+const TIMES: ReadonlySet<string> = new Set(['s', 'ms', 'µs']);
+const judged = ({ value, unit, limit }: Timing): number =>
+  limit !== undefined && TIMES.has(unit) ? value / pace : value;
+
+const rounded = (value: number, unit: string): string => `${Number(value.toPrecision(3))} ${unit}`;
+const isMissed = (timing: Timing): boolean => timing.limit !== undefined && judged(timing) > timing.limit;
 const aim = ({ limit, unit }: Timing): string => (limit === undefined ? '' : `≤ ${limit} ${unit}`);
 
 for (const timing of timings)
   console.log(
-    `${isMissed(timing) ? 'MISS' : 'ok  '} ${timing.name.padEnd(62)} ${shown(timing).padStart(10)}   ${aim(timing)}`,
+    `${isMissed(timing) ? 'MISS' : 'ok  '} ${timing.name.padEnd(62)} ${rounded(timing.value, timing.unit).padStart(10)}  at the first pace ${rounded(judged(timing), timing.unit).padStart(10)}   ${aim(timing)}`,
   );
 
 const table = (rows: readonly Timing[]): string =>
   [
-    '| What | Measured | Aim |',
-    '|---|---|---|',
-    ...rows.map((t) => `| ${t.name} | ${shown(t)}${isMissed(t) ? ' (missed)' : ''} | ${aim(t)} |`),
+    '| What | Measured | At the first pace | Aim |',
+    '|---|---|---|---|',
+    ...rows.map(
+      (t) =>
+        `| ${t.name} | ${rounded(t.value, t.unit)} | ${rounded(judged(t), t.unit)}${isMissed(t) ? ' (missed)' : ''} | ${aim(t)} |`,
+    ),
   ].join('\n');
 /** The front page shows what a user feels; DEVELOPERS.md shows all. */
 const PAGES: readonly (readonly [path: string, rows: readonly Timing[]])[] = [
