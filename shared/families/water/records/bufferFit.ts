@@ -3,10 +3,11 @@ import { gram, meqPerLitre, mgPerLitre, pH, ratio, share, text } from '../../../
 import { isError, noSolution } from '../../../base/values';
 import type { CellError } from '../../../base/values';
 import type { Advice } from '../titration/advise';
-import { advise, CEILING, chanceOrganic, doubtsOf, figures } from '../titration/advise';
+import { advise, CEILING, doubtsOf, figures } from '../titration/advise';
 import type { MeterName } from '../titration/beliefs';
 import { METERS, riskFor } from '../titration/beliefs';
 import { airedReach } from '../titration/nextDose';
+import { chanceOrganic } from '../titration/cloud';
 import { NIGHT_HOURS } from '../titration/log';
 import type { Log } from '../titration/log';
 import { posterior } from '../titration/posterior';

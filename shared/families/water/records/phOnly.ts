@@ -15,6 +15,7 @@ const ASSUMED = {
   unknown: 'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L.',
   aerated: 'Assumes water aerated for an hour or more, its carbon dioxide near that of the air.',
   well: 'Assumes well water with much carbon dioxide, most likely 5 to 150 mg/L.',
+  peat: 'Assumes water brown as tea: acids of peat or leaves beside its carbon dioxide.',
 } as const;
 const AIR =
   'Air the vat, or shake a jar of it, and read again before any product: air alone may do ' +
