@@ -58,7 +58,8 @@ const inCell = ({ weights }: Cloud, values: readonly number[], found: number, q:
     } else if (value <= most) here += weights[i] ?? 0;
     else if (value < over) over = value;
   }
-  if (!(here > 0)) return found;
+  // Nothing needed is no node of a grid: it is the answer of all that need nothing.
+  if (!(here > 0) || found === 0) return found;
   const from = under > -Infinity ? (under + found) / 2 : found;
   const to = over < 1e300 ? (found + over) / 2 : found;
   return from + Math.max(0, Math.min(1, (q - before) / here)) * (to - from);

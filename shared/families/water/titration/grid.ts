@@ -45,7 +45,7 @@ export const SITES: Readonly<
     [0.4, 0.25],
   ],
 };
-/** What three kinds of site leave unsaid of real organic acids, as an error of each of several readings, pH (judgement). */
+/** What three kinds of site leave unsaid of real acids, as an error of each of several readings, pH (judgement). */
 const SITES_ERROR = 0.1;
 
 /** Share of a part-dose that a lone reading has not seen yet, and how often each is met (judgement). */

@@ -69,7 +69,7 @@ const readAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
  * What the model leaves out of a step, pH: the scale, the mixing, gas that moves unevenly, acids that are not those
  * of the model (judgement). It widens what is stated of a dose, not the dose.
  */
-const STEP_ERROR = { clear: 0.04, organic: 0.1 } as const;
+export const STEP_ERROR = { clear: 0.04, organic: 0.1 } as const;
 const widened = ({ low, likely, high }: DoseReach, cloud: Cloud): DoseReach => {
   const organic = chanceOrganic(cloud);
   const error =

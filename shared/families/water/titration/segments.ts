@@ -133,7 +133,7 @@ const inVat = ({ conditions: c }: Beliefs, cloud: Cloud, ph: number): Cloud => {
 };
 
 /** Most of the gas above the air's that leaves while a dose mixes. */
-const MIXING_LOSS = 0.6;
+export const MIXING_LOSS = 0.6;
 /** pH that may be read after a further dose, from the least to the most gas that can have moved meanwhile. */
 const reachable = (
   segment: Segment,
