@@ -22,7 +22,7 @@ const rested = (ph: number): readonly Line[] => [
 const dosed = (ph: number): readonly Line[] => [...rested(5.6), [1.5, 6.4, '', 6.4], [1, ph, '', ph]];
 /** The readings are looked at for as much acid as brown water may hold. */
 const isBrown = (lines: readonly Line[]): boolean =>
-  answered(lines)?.cloud.sites.some((sites) => sites === 0.25 || sites === 0.4) ?? false;
+  answered(lines)?.cloud.sites.some((sites) => sites === 0.18 || sites === 0.36) ?? false;
 const lowest = (ph: number): number => answered(rested(ph))?.after.low ?? NaN;
 /** The vat may hold so much alkalinity, meq/L, by three readings of which the last is given. */
 const mayHold = (alkalinity: number, ph: number, meter: MeterName): boolean => {

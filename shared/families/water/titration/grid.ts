@@ -39,10 +39,10 @@ export const SITES: Readonly<
     [0.3, 0.09],
   ],
   brown: [
-    [0, 0.05],
-    [0.1, 0.35],
-    [0.25, 0.35],
-    [0.4, 0.25],
+    [0, 0.15],
+    [0.06, 0.3],
+    [0.18, 0.3],
+    [0.36, 0.25],
   ],
 };
 /** What three kinds of site leave unsaid of real acids, as an error of each of several readings, pH (judgement). */
