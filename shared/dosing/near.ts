@@ -41,15 +41,15 @@ export const NEAR: readonly Near[] = [
   {
     number: 'errors below which the other vat’s water may lie beyond what this vat’s readings allow',
     value: ALLOWED,
-    below: () => water(4.5),
-    above: () => water(4.51),
+    below: () => water(4.49),
+    above: () => water(4.52),
     answers: ['otherWater', 'sameWater'],
   },
   {
     number: 'spread between two fillings, as times that of the first',
     value: BETWEEN.share,
-    below: () => water(6.37),
-    above: () => water(6.39),
+    below: () => water(6.39),
+    above: () => water(6.42),
     answers: ['sameWater', 'otherWater'],
   },
   {
