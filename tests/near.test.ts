@@ -17,6 +17,17 @@ test('the two sides of a number come out differently', () => {
     expect([name, JSON.stringify(answers[0]) === JSON.stringify(answers[1])]).toEqual([name, false]);
 });
 
+/** A case that is written with the number moves when the number does, and then holds nothing. */
+test('the cases of a number are written out', () => {
+  const written = files.flatMap((file) => {
+    const [, list = ''] = readFileSync(join(shared, file), 'utf8').split(/export const NEAR\b/);
+    return [...list.matchAll(/value: ([A-Za-z_.]+)\b.*?,(.*?)answers:/gs)]
+      .filter(([, name = '', pair = '']) => pair.split(/[^\w.]/).includes(name))
+      .map(([, name]) => `${file}: ${name ?? ''}`);
+  });
+  expect(written).toEqual([]);
+});
+
 if (cases.length > 0)
   test.each(cases)('%s', (_name, { below, above, answers }) => {
     expect([below(), above()]).toEqual(answers);

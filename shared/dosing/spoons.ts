@@ -99,8 +99,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'grams a kitchen scale still shows',
     value: LEAST_ON_SCALE,
-    below: () => measuresFor(LEAST_ON_SCALE - 0.01, []).by,
-    above: () => measuresFor(LEAST_ON_SCALE + 0.01, []).by,
+    below: () => measuresFor(1.99, []).by,
+    above: () => measuresFor(2.01, []).by,
     answers: ['stock', 'scale'],
   },
 ];

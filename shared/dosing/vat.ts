@@ -494,22 +494,22 @@ export const NEAR: readonly Near[] = [
   {
     number: 'lowest pH that is a reading of a vat',
     value: READABLE.low,
-    below: () => actionAt(tried('reading', { ph: READABLE.low - 0.01 })),
-    above: () => actionAt(tried('reading', { ph: READABLE.low + 0.01 })),
+    below: () => actionAt(tried('reading', { ph: 2.99 })),
+    above: () => actionAt(tried('reading', { ph: 3.01 })),
     answers: ['refused', 'readAgain'],
   },
   {
     number: 'highest pH that is a reading of a vat',
     value: READABLE.high,
-    below: () => actionAt(tried('reading', { ph: READABLE.high - 0.01 })),
-    above: () => actionAt(tried('reading', { ph: READABLE.high + 0.01 })),
+    below: () => actionAt(tried('reading', { ph: 10.99 })),
+    above: () => actionAt(tried('reading', { ph: 11.01 })),
     answers: ['readAgain', 'refused'],
   },
   {
     number: 'hours for which a check of the meter counts',
     value: CHECK_HOURS,
-    below: () => checkedBefore(CHECK_HOURS - 0.1),
-    above: () => checkedBefore(CHECK_HOURS + 0.1),
+    below: () => checkedBefore(23.9),
+    above: () => checkedBefore(24.1),
     answers: [true, false],
   },
 ];

@@ -8,7 +8,13 @@ export { RATES, RATE_KEYS, rateSpec } from '../families/learning/rates';
 export type { RatesRead, ReadRate } from './readRates';
 export { ratesFromCells } from './readRates';
 export type { LearnedFigure, PlannedRate, PlannedWith } from './toAssumptions';
-export { figuresFrom, latencyOffsetsOf, ratesToAssumptions, ratesToFigures } from './toAssumptions';
+export {
+  femaleSpreadOf,
+  figuresFrom,
+  latencyOffsetsOf,
+  ratesToAssumptions,
+  ratesToFigures,
+} from './toAssumptions';
 export type { ControlChart, Signal } from '../families/learning/kernels/controlChart';
 export { controlChart } from '../families/learning/kernels/controlChart';
 export type { TrendGroup, TrendRate, Trends, TrendView } from './trends';

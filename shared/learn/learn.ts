@@ -1,8 +1,10 @@
 import type { RunRecord } from '../records/schema';
 import type { Estimate } from '../families/learning/kernels/estimate';
+import { estimateBetween } from '../families/learning/kernels/betweenFemales';
 import { estimateCounted, estimateMeasured } from '../families/learning/kernels/estimate';
 import type { Observation, Observed, ObserveSettings } from './observe';
 import { observe } from './observe';
+import { femalesByRun } from './observe/females';
 import { byRun } from './observe/runs';
 import type { Counted } from '../families/learning/kernels/poolShares';
 import type { RateKey, RateSpec } from '../families/learning/rates';
@@ -122,6 +124,19 @@ function measuredRate(key: RateKey, seen: readonly Observation[], confidence: nu
   ];
 }
 
+/** How much females of one run differ; runs are those with several females weighed one by one. */
+function spreadRate(records: readonly RunRecord[], confidence: number): FarmRate {
+  const spec = rateSpec('femaleSpread');
+  const literature = plainly(estimateBetween(spec, [], confidence), spec);
+  const groups = femalesByRun(records);
+  return {
+    ...aboutOf(spec, 'femaleSpread'),
+    kind: undefined,
+    literature,
+    ...(groups.length === 0 ? literature : plainly(estimateBetween(spec, groups, confidence), spec)),
+  };
+}
+
 /** Adds up the reasons why records could not be used. */
 function unusedOf({ skipped }: Observed): UnusedCount[] {
   const counts = new Map<string, UnusedCount>();
@@ -153,6 +168,7 @@ export function* learnSteps(
         : measuredRate(key, seen, confidence)),
     );
   }
+  rates.push(spreadRate(records, confidence));
   return {
     rates,
     unused: unusedOf(observed),

@@ -6,7 +6,7 @@ import type { Estimate } from '../families/learning/kernels/estimate';
 import { MONTH_NAMES } from '../units/dates';
 import { limitsOf } from './observe';
 import type { RateKey } from '../families/learning/rates';
-import { RATE_KEYS, rateSpec } from '../families/learning/rates';
+import { ALL_RATE_KEYS, rateSpec } from '../families/learning/rates';
 
 /** A rate as a sheet of rates says it; its farm value may be typed over by the user. */
 export interface ReadRate extends Omit<Estimate, 'ownWeight'> {
@@ -40,7 +40,7 @@ const NEEDED = ['rate', 'kind', ...NUMBERS] as const satisfies readonly Column[]
 
 const wordOf = (cell: Cell | undefined): string =>
   typeof cell === 'string' ? cell.toLowerCase().replace(/\s+/g, ' ').trim() : '';
-const KEYS = new Map(RATE_KEYS.map((key) => [wordOf(rateSpec(key).label), key]));
+const KEYS = new Map(ALL_RATE_KEYS.map((key) => [wordOf(rateSpec(key).label), key]));
 const MONTHS = MONTH_NAMES.map(wordOf);
 /** Below the rates stands what was not used, in the same columns. */
 const END = 'not used';

@@ -144,6 +144,12 @@ export function latencyOffsetsOf(rates: readonly PlannedRate[]): LatencyOffsets 
   };
 }
 
+/** How much females of one run differ, where runs (or the user, on the sheet of rates) say it. */
+export function femaleSpreadOf(rates: readonly PlannedRate[]): number | undefined {
+  const rate = pick(rates, 'femaleSpread');
+  return rate && isSaid(rate) ? rounded(rate.value) : undefined;
+}
+
 export const ratesToFigures = (rates: FarmRates, planned: PlannedWith = {}): ReturnType<typeof figuresFrom> =>
   figuresFrom(rates.rates, planned);
 

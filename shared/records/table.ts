@@ -277,8 +277,15 @@ function tableOfForms(
 }
 
 const EMPTY: SheetCells = { name: '', rows: [], columns: [], merges: [], lost: [] };
+const FIRST_DAY = 30_000;
+/** The day a cell says with its year; undefined where it says none. */
+function daySaid(value: Cell | undefined, isDate: boolean): number | undefined {
+  if (typeof value === 'number') return isDate && value > FIRST_DAY ? value : undefined;
+  return typeof value === 'string' && /\b(?:19|20)\d\d\b/.test(value) && value.length < 30
+    ? readDate(value, 'day first')
+    : undefined;
+}
 /** The year most dates of a book fall in, for dates written without one. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function yearOf(sheets: readonly SheetCells[]): number {
   const counts = new Map<number, number>();
   for (const { columns } of sheets)
@@ -286,13 +293,7 @@ function yearOf(sheets: readonly SheetCells[]): number {
       if (!column) continue;
       const step = Math.max(1, Math.floor(column.values.length / 60));
       for (let i = 0; i < column.values.length; i += step) {
-        const value = column.values[i];
-        const serial =
-          typeof value === 'number' && column.dates[i] === 1 && value > 30_000
-            ? value
-            : typeof value === 'string' && /\b(?:19|20)\d\d\b/.test(value) && value.length < 30
-              ? readDate(value, 'day first')
-              : undefined;
+        const serial = daySaid(column.values[i], column.dates[i] === 1);
         if (serial === undefined) continue;
         const { year } = dayParts(serial);
         counts.set(year, (counts.get(year) ?? 0) + 1);

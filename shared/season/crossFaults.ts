@@ -92,7 +92,6 @@ export function crossFaults(book: Book): CrossFault[] {
   // In a season that is under way, days gone by are its history.
   const isUnderWay = (book.batches?.length ?? 0) + (book.booked?.length ?? 0) > 0;
   return [
-    ...repeats('orders', book.orders),
     ...keyRepeats(book.orders),
     ...repeats('vats', book.vats),
     ...repeats('females', book.females),

@@ -2,6 +2,7 @@ import { isoDateOfSerial } from '../units/dates';
 import { openSentence, readTypedNumber } from '../units/typedNumber';
 import { openDaySentence, readTypedDay, readTypedHour } from '../units/typedTime';
 import * as z from 'zod';
+import { writtenNumber } from '../units/writtenNumber';
 
 /**
  * Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be
@@ -52,7 +53,7 @@ const fits = (n: unknown, { min, max, whole }: FieldLimits): n is number =>
 const sentence = (label: string, limits: FieldLimits, got: unknown): string => {
   const read = typeof got === 'string' ? readTypedNumber(got, limits) : undefined;
   if (read?.kind === 'open') return `${label}: ${openSentence(String(got), read.readings)}`;
-  const range = `${limits.whole ? 'a whole number' : 'a number'} from ${limits.min.toLocaleString('en')} to ${limits.max.toLocaleString('en')}${limits.unit ? ` ${limits.unit}` : ''}`;
+  const range = `${limits.whole ? 'a whole number' : 'a number'} from ${writtenNumber(limits.min)} to ${writtenNumber(limits.max)}${limits.unit ? ` ${limits.unit}` : ''}`;
   const slip = typeof got === 'number' ? limits.slip?.(got) : undefined;
   return `${label}: expected ${range}, got ${shown(got)}.${slip ? ` ${slip}` : ''}`;
 };
@@ -160,4 +161,4 @@ export const listOf = <T extends z.ZodType>(label: string, item: T, least: numbe
   z
     .array(item, { error: () => `${label}: expected a list.` })
     .min(least, { error: () => `${label}: the list is empty; at least ${least} is needed.` })
-    .max(most, { error: () => `${label}: at most ${most.toLocaleString('en')}.` });
+    .max(most, { error: () => `${label}: at most ${writtenNumber(most)}.` });

@@ -8,6 +8,7 @@ import { dayOf, hourOr, listOf, maybeDay, maybeNumber, nameOf, numberOf, numberO
 import { settleTable } from '../units/typedLists';
 import { crossFaults } from './crossFaults';
 import { withOrderKeys } from './orderKeys';
+import { openNames, withPlanNames } from './orderNames';
 import { batchSchema, bookedSchema, earlierSchema, outSchema } from './living';
 import { VAT_STAGES } from './stages';
 
@@ -28,6 +29,8 @@ const order = z.strictObject({
   /** Neutral, for every sheet but the one of orders; left out, the next of O1, O2 … */
   key: nameOf('Key of the order', 20).optional(),
   name: nameOf('Name of the order'),
+  /** Who it is for; left out, the name says it. Plans put key and buyer into the name where a buyer comes twice. */
+  buyer: nameOf('Buyer').optional(),
   product: oneOf('What is ordered', PRODUCTS),
   number: numberOf('Fish ordered', { min: 1, max: 5_000_000, unit: 'fish', whole: true }),
   /** Mean weight wanted; left out, what the usual days of rearing give. */
@@ -218,7 +221,8 @@ export const orderBookSchema = z
     seed: numberOr('Seed', 1, { min: 0, max: 4294967295, whole: true }),
   })
   .superRefine((book, context) => {
-    for (const { path, message } of crossFaults(book)) context.addIssue({ code: 'custom', path, message });
+    for (const { path, message } of [...crossFaults(book), ...openNames(withOrderKeys(book))])
+      context.addIssue({ code: 'custom', path, message });
   });
 
 export type OrderBook = z.output<typeof orderBookSchema>;
@@ -258,7 +262,7 @@ export function readOrderBook(
   input: unknown,
 ): { readonly book: OrderBook } | { readonly faults: readonly BookFault[] } {
   const result = orderBookSchema.safeParse(settledInput(input));
-  if (result.success) return { book: withOrderKeys(result.data) };
+  if (result.success) return { book: withPlanNames(withOrderKeys(result.data)) };
   return {
     faults: result.error.issues.map((issue) => ({
       field: issue.path.join('.'),

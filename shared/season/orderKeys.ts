@@ -22,7 +22,7 @@ export const keyNumbered = (n: number): string => `O${n}`;
 export const keyOf = ({ key, name }: Pick<BookedOrder, 'key' | 'name'>): string => key ?? name;
 /** "O3 Hill ponds": key and buyer side by side. */
 export const calledOf = ({ key, name }: Pick<BookedOrder, 'key' | 'name'>): string =>
-  key === undefined || key === name ? name : `${key} ${name}`;
+  key === undefined || key === name || name.startsWith(`${key} `) ? name : `${key} ${name}`;
 
 /** Keys that things of a book were tied to. */
 const mentioned = ({ orders, batches, booked }: Pick<OrderBook, 'orders' | 'batches' | 'booked'>): number =>

@@ -33,15 +33,15 @@ const endsOf = (
   scale: (x: number) => number = (x) => x,
 ): Ends => ({ next: [scale(low), scale(high)], mean: [scale(meanLow), scale(meanHigh)] });
 
-/**
- * Eggs are weight times eggs in a gram: their spreads on logarithms add up as squares. That between females
- * is not learned.
- */
-function eggSpread(figures: readonly LearnedFigure[]): OrderBook['spreads']['eggs'] {
-  if (figures.length === 0) return undefined;
+/** Eggs are weight times eggs in a gram: their spreads on logarithms add up as squares. */
+function eggSpread(
+  figures: readonly LearnedFigure[],
+  females: number | undefined,
+): OrderBook['spreads']['eggs'] {
+  if (figures.length === 0) return females === undefined ? undefined : { ...USUAL_EGG_SPREAD, females };
   const parts = figures.map((figure) => spreadOf(endsOf(figure, Math.log)));
   return {
-    females: USUAL_EGG_SPREAD.females,
+    females: females ?? USUAL_EGG_SPREAD.females,
     runs: rounded(Math.hypot(...parts.map(({ runs }) => runs))),
     season: rounded(Math.hypot(...parts.map(({ season }) => season))),
   };
@@ -49,14 +49,19 @@ function eggSpread(figures: readonly LearnedFigure[]): OrderBook['spreads']['egg
 
 /**
  * The hatchery's own rates as an order book takes them: figures, how much they vary for the odds, egg yields
- * by month. Only what its runs speak of. `figuresIn`: the learned figures of a month, or of the whole year.
+ * by month. Only what its runs speak of. `figuresIn`: the learned figures of a month, or of the whole year;
+ * `femaleSpread`: how much females of one run differ.
  */
 export function ownFigures(
   figuresIn: (month?: number) => Readonly<Partial<Record<AssumptionKey, LearnedFigure>>>,
+  femaleSpread?: number,
 ): OwnFigures {
   const figures = figuresIn();
   const months = Array.from({ length: 12 }, (_, i) => figuresIn(i + 1).eggShare?.value ?? null);
-  const eggs = eggSpread([figures.eggShare, figures.eggsPerGram].filter((figure) => figure !== undefined));
+  const eggs = eggSpread(
+    [figures.eggShare, figures.eggsPerGram].filter((figure) => figure !== undefined),
+    femaleSpread,
+  );
   return {
     assumptions: Object.fromEntries(Object.entries(figures).map(([key, { value }]) => [key, value])),
     spreads: {

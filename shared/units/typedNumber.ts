@@ -2,6 +2,7 @@ import type { Decimal } from './numberText';
 import { decimalIn, isOpenToBoth, readNumber } from './numberText';
 import { plainDigits } from './plainDigits';
 import { wayFrom, withoutMoney } from './typedUnits';
+import { writtenNumber } from './writtenNumber';
 
 /**
  * A number as a person types it, read for a field: thousands marks of both styles, spaces, a unit. Every form
@@ -19,16 +20,12 @@ export interface NumberField {
 }
 export type TypedNumber =
   | { readonly kind: 'blank' }
-  /** `understood`: the number as the field takes it, "20,000 L", for showing beside what was typed. */
+  /** `understood`: the number as the field takes it, "20 000 L", for showing beside what was typed. */
   | { readonly kind: 'number'; readonly value: number; readonly understood: string }
   /** Two readings are possible and nothing decides. */
   | { readonly kind: 'open'; readonly readings: readonly [number, number] }
   /** Digits with something behind them that is no unit of the field, or no number at all. */
   | { readonly kind: 'none'; readonly unit?: string };
-
-/** A number written out: "20,000", "0.05"; as many digits as it has. */
-export const numberText = (n: number): string =>
-  Number.isFinite(n) ? n.toLocaleString('en', { maximumFractionDigits: 6 }) : String(n);
 
 const fits = (n: number, { min = -Infinity, max = Infinity, whole = false }: NumberField): boolean =>
   n >= min && n <= max && (!whole || Number.isInteger(n));
@@ -61,9 +58,9 @@ function readWith(text: string, field: NumberField, decimal: Decimal): number | 
 const taken = (value: number, { unit = '' }: NumberField): TypedNumber => {
   if (!Number.isFinite(value)) return { kind: 'none' };
   const bare = unit.split(' ')[0] ?? '';
-  const share = bare === 'share' ? ` (${numberText(value * 100)} %)` : '';
+  const share = bare === 'share' ? ` (${writtenNumber(value * 100)} %)` : '';
   const shown = ['', 'share', 'a', 'fish', 'as'].includes(bare) ? '' : ` ${bare}`;
-  return { kind: 'number', value, understood: `${numberText(value)}${shown}${share}` };
+  return { kind: 'number', value, understood: `${writtenNumber(value)}${shown}${share}` };
 };
 
 /** Which of two readings is meant. */
@@ -84,7 +81,7 @@ function decided(text: string, field: NumberField, point: number, comma: number)
  * The number of a text in a field. "10,000" and "10.000" of something counted are ten thousand; where one of
  * two readings does not fit the field the other is meant; else the rest of the column decides, and where
  * nothing does both come back to be asked about. In: text, field. Out: value in the field's unit.
- * Example: "20,000 L" in litres 10 to 200,000 → 20000; "900g" in kg → 0.9.
+ * Example: "20 000 L" in litres 10 to 200,000 → 20000; "900g" in kg → 0.9.
  */
 export function readTypedNumber(typed: string, field: NumberField = {}): TypedNumber {
   const text = withoutMoney(plainOf(typed));
@@ -108,4 +105,4 @@ export function decimalOf(texts: readonly string[]): Decimal | undefined {
 
 /** What to ask about a number that may be two. */
 export const openSentence = (typed: string, [large, small]: readonly [number, number]): string =>
-  `“${typed.trim()}” can be ${numberText(large)} or ${numberText(small)}. Type ${large} or ${small}.`;
+  `“${typed.trim()}” can be ${writtenNumber(large)} or ${writtenNumber(small)}. Type ${large} or ${small}.`;

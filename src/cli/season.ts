@@ -82,8 +82,12 @@ function readInput(path: string, today: number): Input {
     : fromJson(path, new TextDecoder().decode(bytes));
 }
 
-const many = (x: number): string => Math.round(x).toLocaleString('en');
+/** Nothing is 0, whatever its sign. */
+const many = (x: number): string => (Math.round(x) || 0).toLocaleString('en');
 const percent = (x: number): string => `${Math.round(x * 100)} %`;
+/** Odds short of what was asked for never read as the same number. */
+const shortPercent = (x: number, wanted: number): string =>
+  x < wanted && percent(x) === percent(wanted) ? `${(Math.floor(1000 * x) / 10).toFixed(1)} %` : percent(x);
 
 function inWords(book: OrderBook, plan: SeasonPlan): string {
   const lines = [
@@ -99,7 +103,7 @@ function inWords(book: OrderBook, plan: SeasonPlan): string {
     'Orders',
     ...plan.orders.map(
       (o) =>
-        `  ${o.order.name}, ${isoDateOfSerial(o.order.due)}: promise ${many(o.promise)} of ${many(o.order.number)} ${o.order.product}, whole in ${percent(o.certainty)} of seasons, ${verdictText(o.verdict)}${o.batches.length > 0 ? `, from ${o.batches.join(', ')}` : ''}${o.why === undefined ? '' : ` (${o.why})`}.`,
+        `  ${o.order.name}, ${isoDateOfSerial(o.order.due)}: promise ${many(o.promise)} of ${many(o.order.number)} ${o.order.product}, whole in ${shortPercent(o.certainty, plan.wanted)} of seasons, ${verdictText(o.verdict)}${o.batches.length > 0 ? `, from ${o.batches.join(', ')}` : ''}${o.why === undefined ? '' : ` (${o.why})`}.`,
     ),
     '',
     'Vats',

@@ -229,6 +229,12 @@ export interface StandInBook {
   usedArea(sheet: string, valuesOnly: boolean): Awaitable<StandInArea | undefined>;
   /** The area a formula in this cell fills, more than one cell; undefined when it does not spill. */
   spillArea(sheet: string, row: number, column: number): Awaitable<StandInArea | undefined>;
+  /** The cell whose answer fills this one, itself where it spills; undefined where nothing spills into it. */
+  spillParent(
+    sheet: string,
+    row: number,
+    column: number,
+  ): Awaitable<{ readonly row: number; readonly column: number } | undefined>;
 
   format(sheet: string, area: StandInArea): Awaitable<MixedFormat>;
   /** `columnWidth` and `rowHeight` act on whole columns and rows of the area. */

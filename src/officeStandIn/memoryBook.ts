@@ -188,6 +188,14 @@ const cellMembers = (tools: Tools) => ({
       columns: filled.map(columnOfKey).reduce((a, b) => Math.max(a, b), column) - column + 1,
     };
   },
+  spillParent: (id: string, row: number, column: number) => {
+    const sheet = tools.sheet(id);
+    const here = keyOf(row, column);
+    const from =
+      sheet.cells.get(here)?.spilledFrom ??
+      ([...sheet.cells.values()].some(({ spilledFrom }) => spilledFrom === here) ? here : undefined);
+    return from === undefined ? undefined : { row: rowOfKey(from), column: columnOfKey(from) };
+  },
   validation: (id: string, area: StandInArea) => tools.sheet(id).at(area.row, area.column)?.validation,
   setValidation: (id: string, area: StandInArea, rule: Parameters<StandInBook['setValidation']>[2]) => {
     const sheet = tools.sheet(id);

@@ -9,6 +9,8 @@ import { registerAll, registerLater } from './register';
 // alone in a browser) there is nothing to register with.
 if (typeof CustomFunctions !== 'undefined') {
   const host = CustomFunctions as unknown as Host;
+  // The local sheet keeps blanks blank (tests/src/localsheet/functions.test.ts): nothing need be asked there.
+  if (host.prepare) lastErrors().sawBlank('kept');
   registerAll(COMPUTING, host, lastErrors());
   registerLater(
     GUIDE_IDS,

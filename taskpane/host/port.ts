@@ -150,9 +150,11 @@ export interface LogLines {
 export interface CellLook {
   readonly sheet: string;
   readonly address: string;
-  /** '' when it holds none. */
+  /** '' when it holds none; of a cell that an answer spills into, the formula it comes from. */
   readonly formula: string;
   readonly value: Cell;
+  /** Address of the cell whose answer spills into this one. */
+  readonly spilledFrom?: string;
 }
 
 /** Cells of a person's own beside the tables of a book, which its model does not know. */
@@ -217,6 +219,8 @@ export interface WorkbookPort {
   /** A text the workbook keeps under a name of ours, beyond closing the pane; undefined when there is none. */
   recallText(key: string): Promise<unknown>;
   rememberText(key: string, text: string | undefined): Promise<void>;
+  /** How a blank cell reaches a function here: asked in a sheet that goes again. */
+  askBlanks(): Promise<BlankHanding>;
   scanCalls(tell: PortTell): Promise<Scan>;
   mend(cells: readonly Mending[], tell: PortTell): Promise<MendReport>;
   goTo(sheet: string, address: string): Promise<void>;
@@ -249,9 +253,10 @@ export interface FilePort {
  * The functions run in the same page as the pane and remember, cell by cell, the last error they gave. They
  * publish this memory; the pane only reads it.
  */
+export type BlankHanding = 'unknown' | 'kept' | 'zero';
 export interface ErrorMemory {
   /** How blank cells reach the functions here, once one was seen. */
-  readonly blanks: 'unknown' | 'kept' | 'zero';
+  readonly blanks: BlankHanding;
   list(): readonly RememberedError[];
 }
 export interface RememberedError {

@@ -59,11 +59,34 @@ export const readCell = (): Promise<CellLook> =>
     cell.load('address,formulas,values');
     await context.sync();
     const { sheet, area } = partsOf(cell.address);
-    const formula = String(cell.formulas[0]?.[0] ?? '');
+    const own = String(cell.formulas[0]?.[0] ?? '');
+    const value = cellFrom(cell.values[0]?.[0]);
+    const anchor = value === null ? undefined : await anchorOf(context, cell, area);
+    const formula = anchor?.formula ?? own;
     return {
       sheet,
       address: area,
       formula: formula.startsWith('=') ? formula : '',
-      value: cellFrom(cell.values[0]?.[0]),
+      value,
+      ...(anchor && { spilledFrom: anchor.address }),
     };
   });
+
+/** The cell whose answer spills into this one; undefined for any other, and where the host cannot tell. */
+async function anchorOf(
+  context: Excel.RequestContext,
+  cell: Excel.Range,
+  own: string,
+): Promise<{ readonly address: string; readonly formula: string } | undefined> {
+  try {
+    const anchor = cell.getSpillParentOrNullObject();
+    anchor.load('address,formulas');
+    await context.sync();
+    if (anchor.isNullObject) return undefined;
+    const address = partsOf(anchor.address).area;
+    return address === own ? undefined : { address, formula: String(anchor.formulas[0]?.[0] ?? '') };
+  } catch {
+    // Builds older than spilling answers.
+    return undefined;
+  }
+}

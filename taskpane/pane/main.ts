@@ -64,6 +64,7 @@ async function begin(root: Element): Promise<void> {
     if (part) void import('../screens/why/commands/why').then(({ showPart }) => store.send(showPart, part));
   });
   everySecond(store, now);
+  whenBookChanges(() => void memory.changed());
   watchHost((next) => {
     host = next;
     setHostLanguage(hostLanguageTag());
@@ -80,18 +81,16 @@ async function begin(root: Element): Promise<void> {
       await store.idle();
       store.send(lookForLeft);
     }
-    if (next === 'ready' && changesBooks()) setInterval(() => void memory.look(), LOOK_MS);
   }
 }
 /** In the local sheet another workbook may come under the pane; in Excel each has its own pane. */
-const changesBooks = (): boolean => {
+function whenBookChanges(act: () => void): void {
   try {
-    return window.parent !== window && window.parent.spawnbookBridge !== undefined;
+    if (window.parent !== window) (window.parent.spawnbookBridge ??= {}).shown = act;
   } catch {
-    return false;
+    // A page of somebody else around the pane: it changes no workbook.
   }
-};
-const LOOK_MS = 2000;
+}
 
 const root = document.getElementById('spawnbook');
 if (root) void begin(root);

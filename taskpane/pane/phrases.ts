@@ -1,3 +1,5 @@
+import { shownDecimalMark } from './values/show';
+
 /**
  * Sentences of the pane in another language than English. Views and the engine below them write English; a
  * language is one table from an English sentence to its own, with {} where names or sentences stand and {n} for
@@ -11,6 +13,8 @@ interface Pattern {
   readonly parts: readonly string[];
   /** Which mark of the English sentence stands at each place of the other. */
   readonly order: readonly number[];
+  /** Marks that take a number alone. */
+  readonly numbers: ReadonlySet<number>;
 }
 interface Table {
   readonly whole: ReadonlyMap<string, string>;
@@ -29,11 +33,13 @@ const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\
 const firstWord = (text: string): string => /^[A-Za-z]+/.exec(text)?.[0] ?? '';
 
 function patternOf(english: string, own: string): Pattern {
-  const holes = [...english.matchAll(MARK)].map(([, mark]) => (mark === 'n' ? NUMBER : '(.+?)'));
+  const marks = [...english.matchAll(MARK)].map(([, mark]) => mark);
+  const holes = marks.map((mark) => (mark === 'n' ? NUMBER : '(.+?)'));
+  const numbers = new Set(marks.flatMap((mark, i) => (mark === 'n' ? [i] : [])));
   const pieces = english.split(HOLE).map((piece, i) => `${escaped(piece)}${holes[i] ?? ''}`);
   let next = 0;
   const order = [...own.matchAll(MARK)].map(([, mark = '']) => (/\d/.test(mark) ? Number(mark) - 1 : next++));
-  return { match: new RegExp(`^${pieces.join('')}$`, 's'), parts: own.split(HOLE), order };
+  return { match: new RegExp(`^${pieces.join('')}$`, 's'), parts: own.split(HOLE), order, numbers };
 }
 
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
@@ -83,14 +89,20 @@ export function setPhrases(locale: string, phrases: Phrases | undefined): void {
 /** For what is drawn once and kept. */
 export const phraseLanguage = (): string => (current ? language : 'en');
 
+/** Numbers the engine wrote, with the decimal mark of the reader; digits in threes stand apart by spaces already. */
+const withMark = (text: string): string => text.replace(/(\d)\.(?=\d)/g, `$1${shownDecimalMark()}`);
+const NUMBER_ALONE = /^[−-]?[\d\s]*\d\.\d+(?:\s\S{1,6})?$/;
+
 function byPattern(table: Table, text: string): string | undefined {
   for (const list of [table.patterns.get(firstWord(text)), table.patterns.get('')])
-    for (const { match, parts, order } of list ?? []) {
+    for (const { match, parts, order, numbers } of list ?? []) {
       const found = match.exec(text);
       if (!found) continue;
-      return parts.reduce(
-        (all, part, i) => `${all}${lookUp(table, found[(order[i - 1] ?? 0) + 1] ?? '')}${part}`,
-      );
+      return parts.reduce((all, part, i) => {
+        const at = order[i - 1] ?? 0;
+        const held = lookUp(table, found[at + 1] ?? '');
+        return `${all}${numbers.has(at) ? withMark(held) : held}${part}`;
+      });
     }
   return undefined;
 }
@@ -105,19 +117,21 @@ function wholly(table: Table, core: string): string | undefined {
 }
 
 /** Sentences that follow each other, parts of a line, items of a list. */
-const JOINTS = [/(?<=[.!?…]) +/, /( · )/, /(; )/, /( : )/, /(: )/, /^(B\d+ )/, /(, )/];
+const SENTENCES = /(?<=[.!?…]) +/;
+const JOINTS = [/^([⚠!●▲◊✕✓▼?◯] )/, SENTENCES, /( · )/, /(; )/, /( : )/, /(: )/, /^(B\d+ )/, /(, )/];
 
 function inParts(table: Table, text: string): string | undefined {
   for (const joint of JOINTS) {
     const parts = text.split(joint);
     if (parts.length < 2) continue;
     const said = parts.map((part) => lookUp(table, part));
-    if (said.some((part, i) => part !== parts[i])) return said.join(joint === JOINTS[0] ? ' ' : '');
+    if (said.some((part, i) => part !== parts[i])) return said.join(joint === SENTENCES ? ' ' : '');
   }
   return undefined;
 }
 
 function lookUp(table: Table, text: string): string {
+  if (NUMBER_ALONE.test(text)) return withMark(text);
   if (!/[A-Za-z]{2}/.test(text)) return text;
   const known = table.said.get(text);
   if (known !== undefined) return known;

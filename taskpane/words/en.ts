@@ -279,6 +279,7 @@ export const en = {
     value: (place: string, value: string) =>
       `${place} holds ${value}. No formula stands in it: it was typed in, or a formula above it or to its ` +
       'left fills it. Select that one to see why.',
+    spilled: (place: string, from: string) => `${place} shows a part of the answer of ${from}:`,
     native: (place: string) => `${place} is worked out with the sheet’s own functions.`,
     from: 'It comes from',
     inWords: 'In words',

@@ -295,6 +295,7 @@ export const fr: Words = {
     value: (place, value) =>
       `${place} contient ${value}. Aucune formule ne s’y trouve : la valeur est tapée à la main, ou une ` +
       'formule au-dessus ou à gauche la remplit. Sélectionnez celle-là pour savoir pourquoi.',
+    spilled: (place, from) => `${place} montre une partie de la réponse de ${from} :`,
     native: (place) => `${place} est calculée avec les fonctions de la feuille elle-même.`,
     from: 'Elle vient de',
     inWords: 'En mots',

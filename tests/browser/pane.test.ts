@@ -12,14 +12,10 @@ let session: Session;
 beforeAll(async () => {
   session = await openLocalSheet();
   await ask(session.page, 'newBook');
-  await looked();
 });
 afterAll(async () => {
   await session.close();
 });
-
-/** The pane looks every two seconds whether another workbook came under it, and then begins anew. */
-const looked = (): Promise<void> => session.page.waitForTimeout(3500);
 
 const sheetNames = (): Promise<string[]> => ask(session.page, 'getSheetNames');
 
@@ -74,10 +70,7 @@ test('from a new page to the written plan of one order: under forty presses, no 
   expect(await pane.innerText('#plan-answer')).toMatch(/^Inject \d+ females? on \w{3} \d+ \w+ \d\d:\d\d/);
   const before = await sheetNames();
   await person.click('#plan-write');
-  await page.waitForFunction(
-    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
-  );
-  await pane.waitForSelector('.notice');
+  await until(async () => (await pane.locator('.notice').count()) > 0);
   expect(await ask(page, 'getValues', "'Orders'!A1:L20").then((rows) => rows.flat())).toContain(10000);
   console.log(`presses to a written plan: ${person.presses()}, of fewer than ${MOST_PRESSES}`);
   expect(person.presses()).toBeLessThan(MOST_PRESSES);
@@ -87,7 +80,6 @@ test('from a new page to the written plan of one order: under forty presses, no 
   await until(async () => (await sheetNames()).length === before.length);
   expect(await sheetNames()).toEqual(before);
   await ask(page, 'newBook');
-  await looked();
 });
 
 test('a season plan is asked for, previewed and written', async () => {
@@ -98,10 +90,7 @@ test('a season plan is asked for, previewed and written', async () => {
   await pane.waitForSelector('.preview h2:text-is("Result")');
   await picture(page, 'plan-preview');
   await writePlan();
-  await page.waitForFunction(
-    async () => (await window.spawnbook?.getSheetNames())?.includes('Calendar') ?? false,
-  );
-  await pane.waitForSelector('.notice');
+  await until(async () => (await pane.locator('.notice').count()) > 0);
   expect(await pane.innerText('.notice')).toContain('written on new sheets');
   const names = await sheetNames();
   expect(names).toEqual(expect.arrayContaining(['Today', 'Orders', 'Batches', 'Calendar', 'Counts']));
@@ -135,7 +124,6 @@ test('no written cell shows an error', async () => {
 
 test('a second plan asks first and overwrites nothing', async () => {
   const { pane } = session;
-  await looked();
   const before = await everything();
   await writePlan();
   await pane.waitForSelector('[role=alert] .question');
@@ -149,7 +137,6 @@ test('a second plan asks first and overwrites nothing', async () => {
 test('a function is found, tried and inserted; a cell in use is asked about', async () => {
   const { page, pane } = session;
   await ask(page, 'newBook');
-  await looked();
   await typeInto(page, 'A1', '7.8');
   await ask(page, 'select', 'C3');
   await turnTo(pane, 'find');

@@ -1,5 +1,5 @@
 import { measuresFor, stockMillilitres } from '../../shared/dosing/spoons';
-import { measuresText } from '../../shared/dosing/say';
+import { gramsText, measuresText } from '../../shared/dosing/say';
 import { mixMinutes } from '../../shared/dosing/waits';
 
 describe('what a person can measure out', () => {
@@ -44,4 +44,50 @@ describe('what a person can measure out', () => {
 
 test('a tank mixes longer than a vat, up to an hour', () => {
   expect([600, 1000, 1001, 4000, 20_000].map(mixMinutes)).toEqual([15, 15, 25, 45, 60]);
+});
+
+describe('the limits of measuring', () => {
+  test.each([
+    [4.68, [], 4.6],
+    [46.8, [], 46],
+    [468, [], 460],
+    [460, [], 460],
+    [2, [], 2],
+    [7.5, [30], 7.5],
+    [5, [5, 2.5], 5],
+    [5, [0, 5], 5],
+    [7, [30, 6], 6],
+  ])('%f g with spoons of %j: %f g', (grams, spoons, measured) => {
+    expect(measuresFor(grams, spoons).grams).toBeCloseTo(measured, 9);
+  });
+  test('of two spoons that hold the same, the fewer; a spoon too large is left', () => {
+    expect(measuresFor(5, [2.5, 5])).toMatchObject({ count: 1, each: 5 });
+    expect(measuresFor(7, [30])).toMatchObject({ by: 'stock', stock: { litres: 1, grams: 30 } });
+  });
+  test('a stock in ten litres where two spoons would not dissolve in one', () => {
+    // Hydrated lime dissolves 1.65 g/L (handbook).
+    expect(measuresFor(0.1, [0.8], 'hydrated lime').stock?.litres).toBe(1);
+    expect(measuresFor(0.1, [0.85], 'hydrated lime').stock?.litres).toBe(10);
+  });
+  test.each([
+    [1.25, '¼ level spoon of 5 g'],
+    [2.5, '½ level spoon of 5 g'],
+    [3.75, '¾ level spoon of 5 g'],
+    [5, '1 level spoon of 5 g'],
+    [6.25, '1¼ level spoons of 5 g'],
+    [10, '2 level spoons of 5 g'],
+  ])('%f g: %s', (grams, says) => {
+    expect(measuresText(measuresFor(grams, [5]))).toBe(says);
+  });
+  test.each([
+    [0, '0'],
+    [0.994, '0.99'],
+    [1, '1'],
+    [1.26, '1.3'],
+    [99.94, '99.9'],
+    [100, '100'],
+    [123.4, '123'],
+  ])('%f g as a scale shows it: %s', (grams, says) => {
+    expect(gramsText(grams)).toBe(says);
+  });
 });

@@ -1,4 +1,5 @@
-import { build } from 'esbuild';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 
 /** A test file and over how many imports it reaches the source file. */
 export interface Reach {
@@ -6,27 +7,41 @@ export interface Reach {
   readonly steps: number;
 }
 
-/** Which test files reach a source file through imports, over every step. */
-export async function testsBySource(root: string, tests: readonly string[]): Promise<Map<string, Reach[]>> {
-  const { metafile } = await build({
-    absWorkingDir: root,
-    entryPoints: [...tests],
-    bundle: true,
-    write: false,
-    metafile: true,
-    outdir: '.cache/related',
-    platform: 'node',
-    packages: 'external',
-    logLevel: 'silent',
-    loader: { '.css': 'empty', '.html': 'text' },
+const IMPORT = /^(?:import|export)\b(?! type\b)[^;]*?from '(\.[^']*)'|\bimport\('(\.[^']*)'\)/gm;
+const ENDINGS = ['', '.ts', '/index.ts'];
+
+/** The test that finds its modules by what they export. */
+const BY_NAME = {
+  test: 'tests/near.test.ts',
+  files: (): string[] =>
+    readdirSync('shared', { recursive: true, encoding: 'utf8' })
+      .map((file) => join('shared', file))
+      .filter((file) => file.endsWith('.ts') && readFileSync(file, 'utf8').includes('export const NEAR')),
+};
+
+/** The files of the checkout one file imports; types alone are no way for a value. */
+function importsOf(file: string): string[] {
+  if (!file.endsWith('.ts')) return [];
+  if (file === BY_NAME.test) return [...BY_NAME.files()];
+  return [...readFileSync(file, 'utf8').matchAll(IMPORT)].flatMap(([, fixed, later]) => {
+    const path = join(dirname(file), fixed ?? later ?? '');
+    const found = ENDINGS.map((ending) => path + ending).find((at) => /\.\w+$/.test(at) && existsSync(at));
+    return found === undefined ? [] : [found];
   });
+}
+
+/** Which test files reach a source file through imports, over every step. */
+export function testsBySource(tests: readonly string[]): Map<string, Reach[]> {
+  const imports = new Map<string, string[]>();
   const bySource = new Map<string, Reach[]>();
   for (const test of tests) {
     const steps = new Map([[test, 0]]);
     // Breadth first: a file is met over its shortest way. The loop goes on over what it adds.
-    for (const [file, step] of steps)
-      for (const { path } of metafile.inputs[file]?.imports ?? [])
-        if (!steps.has(path)) steps.set(path, step + 1);
+    for (const [file, step] of steps) {
+      const list = imports.get(file) ?? importsOf(file);
+      imports.set(file, list);
+      for (const path of list) if (!steps.has(path)) steps.set(path, step + 1);
+    }
     for (const [file, step] of steps) {
       const list = bySource.get(file);
       if (list) list.push({ test, steps: step });
@@ -37,10 +52,19 @@ export async function testsBySource(root: string, tests: readonly string[]): Pro
 }
 
 const stepsOf = (path: string): string[] => path.replace(/\.test\.ts$|\.ts$/, '').split('/');
+/** Tests of every function hold its kernel, its limits and its numbers whatever they are called. */
+const OF_FUNCTIONS: Readonly<Record<string, number>> = {
+  'tests/functions/examples.test.ts': 9,
+  'tests/golden/functionsJson.test.ts': 8,
+  'tests/near.test.ts': 1.6,
+};
+const isOfFunction = (file: string): boolean => /^shared\/(families|records\/functions)\//.test(file);
 /** Shared steps of the two paths: tests that mirror the file come first, reference tests next. */
 const closeness = (file: string, test: string): number => {
   const mine = new Set(stepsOf(file).slice(1));
-  return stepsOf(test).filter((step) => mine.has(step)).length + (test.includes('/reference/') ? 0.5 : 0);
+  const shared =
+    stepsOf(test).filter((step) => mine.has(step)).length + (test.includes('/reference/') ? 0.5 : 0);
+  return Math.max(shared, isOfFunction(file) ? (OF_FUNCTIONS[test] ?? 0) : 0);
 };
 export const nearestFirst = (file: string, reached: readonly Reach[]): string[] =>
   [...reached]

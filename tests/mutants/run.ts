@@ -1,19 +1,23 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { chance } from '../support/chance';
+import { createHash } from 'node:crypto';
+import { appendFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { Worker } from './asking';
 import type { Mutant } from './mutate';
-import { mutantsOf, mutated } from './mutate';
+import { mutated } from './mutate';
 import { nearestFirst, testsBySource } from './related';
+import { listed, roomOf, sample } from './sample';
 
 /**
- * npm run mutants [-- --sample 200 --seed 1 --only shared/season --files 36 --part 1 --of 1]
+ * npm run mutants [-- --sample 200 --seed 1 --only shared/season --budget 15 --fresh]
  *
- * Makes a seeded sample of small changes in shared/ and taskpane/, each in a copy of the checkout, and runs
- * the tests that reach the changed file, nearest first. A change no test notices is a survivor: it must stand in
- * survivors.json with the reason why it changes no answer, or a test must be written. Only the nearest test files
- * are asked, so the share that is printed is a lower bound.
+ * Makes a seeded sample of small changes in shared/ and taskpane/, and puts each to the test files that reach the
+ * changed file over imports: nearest first, then quickest first, until one fails or `budget` seconds of processor
+ * time are spent. A change no test notices is a survivor: it must stand in survivors.json with the reason why it
+ * changes no answer, or a test must be written.
+ * Files that start other programs or a browser are not asked, nor those that take long, so the share that is
+ * printed is a lower bound.
+ *
+ * Every answer is written to .cache/mutants as it comes and holds while the changed file and the test file are
+ * the same: a run that was broken off goes on, and after a new test only that test is asked. --fresh asks all.
  */
 const argument = (name: string, otherwise: string): string => {
   const at = process.argv.indexOf(`--${name}`);
@@ -22,104 +26,166 @@ const argument = (name: string, otherwise: string): string => {
 const SAMPLE = Number(argument('sample', '200'));
 const SEED = Number(argument('seed', '1'));
 const ONLY = argument('only', '');
-/** Of how many runs side by side this is which one, so that two cores can share a sample. */
-const [PART, PARTS] = [Number(argument('part', '1')), Number(argument('of', '1'))];
-/** A survivor asks this many test files and no more: hundreds reach a file at the bottom of the house. */
-const FILES = Number(argument('files', '36'));
+const BUDGET_MS = 1000 * Number(argument('budget', '15'));
 const LEAST_KILLED = 0.85;
-/** Test files asked at once: few at first, because the nearest finds most. */
-const BATCHES = [2, 6, 12];
+/** Times the processor time of a test file without a change, and what any file is given. */
+const [PATIENCE, LEAST_LIMIT_MS] = [8, 20_000];
+/** Nearest files asked before the rest goes by time. */
+const NEAREST = 5;
+/** A file that takes longer is not asked: it goes through whole books, and its answer costs that of twenty others. */
+const [SLOW_MS, SLOW_AFAR_MS, USUAL_MS] = [10_000, 700, 600];
 const KNOWN = 'tests/mutants/survivors.json';
+/** A test file that starts another program sees the checkout on the disk, not the change. */
+const ELSEWHERE = /child_process|soffice|playwright|from 'esbuild'|support\/server'/;
 
 interface Known {
   readonly file: string;
   readonly change: string;
   readonly reason: string;
 }
+const read = (file: string): string => readFileSync(file, 'utf8');
+const hash = (texts: readonly string[]): string =>
+  createHash('sha256').update(texts.join('\0')).digest('hex').slice(0, 16);
 
-const root = process.cwd();
-const listed = (pattern: string): string[] =>
-  execFileSync('git', ['ls-files', pattern], { encoding: 'utf8' }).trim().split('\n').filter(Boolean);
-const isCode = (file: string): boolean =>
-  /^(shared|taskpane)\/.*\.ts$/.test(file) &&
-  !/(\.d|sources|cautions)\.ts$/.test(file) &&
-  file.startsWith(ONLY);
-
-function sample(): Mutant[] {
-  const all = [...listed('shared/*.ts'), ...listed('taskpane/*.ts')]
-    .filter(isCode)
-    .flatMap((file) => mutantsOf(file, readFileSync(file, 'utf8')));
-  const rng = chance(SEED);
-  // A partial shuffle: the first SAMPLE of a fair order.
-  for (let i = 0; i < Math.min(SAMPLE, all.length); i++) {
-    const j = i + Math.floor(rng() * (all.length - i));
-    [all[i], all[j]] = [all[j] as Mutant, all[i] as Mutant];
+/** JSON lines that are added to as answers come. */
+class Log<T> {
+  readonly #path: string;
+  readonly #known = new Map<string, T>();
+  constructor(path: string) {
+    this.#path = path;
+    if (existsSync(path) && !process.argv.includes('--fresh'))
+      for (const line of read(path).split('\n').filter(Boolean)) {
+        const [key, value] = JSON.parse(line) as [string, T];
+        this.#known.set(key, value);
+      }
   }
-  return all.slice(0, SAMPLE).filter((_, i) => i % PARTS === PART - 1);
-}
-
-const copy = mkdtempSync(join(tmpdir(), 'spawnbook-mutants-'));
-execFileSync('git', ['worktree', 'add', '-q', '--detach', '--force', copy, 'HEAD']);
-symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'));
-
-/** True when one of the tests fails. A batch at a time, nearest first, so that most changes fall early. */
-function isKilled(tests: readonly string[]): boolean {
-  for (let from = 0, round = 0; from < tests.length; round++) {
-    const many = BATCHES[Math.min(round, BATCHES.length - 1)] ?? 1;
-    const { status } = spawnSync(
-      join(copy, 'node_modules/.bin/jest'),
-      [
-        '--bail',
-        '--runInBand',
-        '--silent',
-        '--selectProjects',
-        'unit',
-        'pane',
-        'office',
-        '--runTestsByPath',
-        ...tests.slice(from, from + many),
-      ],
-      { cwd: copy, stdio: 'ignore', timeout: 600_000, env: { ...process.env, MUTANTS: '1' } },
-    );
-    if (status !== 0) return true;
-    from += many;
+  get(key: string): T | undefined {
+    return this.#known.get(key);
   }
-  return false;
+  add(key: string, value: T): T {
+    this.#known.set(key, value);
+    appendFileSync(this.#path, `${JSON.stringify([key, value])}\n`);
+    return value;
+  }
 }
 
 const text = (mutant: Mutant): string =>
   `${mutant.file}:${mutant.line} ${mutant.kind}: ${mutant.before} → ${mutant.after}`;
-const known = existsSync(KNOWN) ? (JSON.parse(readFileSync(KNOWN, 'utf8')) as Known[]) : [];
+const known = existsSync(KNOWN) ? (JSON.parse(read(KNOWN)) as Known[]) : [];
+/** A line of the file says which of several equal changes is meant. */
 const reasonOf = (mutant: Mutant): string | undefined =>
-  known.find(({ file, change }) => file === mutant.file && change === `${mutant.before} → ${mutant.after}`)
-    ?.reason;
+  known.find(
+    ({ file, change }) =>
+      file === mutant.file && change === `${lineOf(mutant)} : ${mutant.before} → ${mutant.after}`,
+  )?.reason;
+const lineOf = ({ file, line }: Mutant): string => read(file).split('\n')[line - 1]?.trim() ?? '';
 
-const tests = listed('tests/*.test.ts').filter((file) => !/^tests\/(browser|long|golden)\//.test(file));
-const bySource = await testsBySource(root, tests);
-const survivors: Mutant[] = [];
-let killed = 0;
-let without = 0;
+const tests = listed('tests/*.test.ts').filter(
+  (file) =>
+    !/^tests\/(browser|long|golden\/(?!functionsJson)|templates|src\/build)/.test(file) &&
+    !ELSEWHERE.test(read(file)),
+);
+const code = ['shared/*.ts', 'taskpane/*.ts', 'src/*.ts', 'tests/*.ts', 'templates/*.ts']
+  .flatMap(listed)
+  .filter((file) => !file.startsWith('tests/mutants/'));
+const packages = [
+  ...new Set(
+    code.flatMap((file) =>
+      [...read(file).matchAll(/(?:from |import\()'([a-z@][^']*)'/g)].map(([, name]) => name as string),
+    ),
+  ),
+].sort();
+
+const mutants = sample(SAMPLE, SEED, ONLY);
+mkdirSync('.cache/mutants', { recursive: true });
+const times = new Log<number>('.cache/mutants/times.jsonl');
+const answers = new Log<'passes' | 'fails' | 'unusable'>('.cache/mutants/answers.jsonl');
+const worker = new Worker(packages);
+
+/**
+ * Runs a file with a change and keeps how long it took. A file that fails is run without the change too: one
+ * that then fails as well was hurt by an earlier run, and a fresh process decides, or it cannot run here at all.
+ */
+async function outcome(test: string, mutant: Mutant): Promise<'passes' | 'fails' | 'unusable'> {
+  const changed = [[mutant.file, mutated(read(mutant.file), mutant)]] as const;
+  const limit = Math.max(LEAST_LIMIT_MS, PATIENCE * (times.get(test) ?? 0));
+  const isDown = async (asked: typeof changed | readonly []): Promise<boolean> => {
+    const answered = await worker.ask({ test, changed: asked }, limit);
+    if (answered && answered.failed === undefined && times.get(test) === undefined)
+      times.add(test, answered.took);
+    return !answered || answered.failed !== undefined;
+  };
+  if (!(await isDown(changed))) return 'passes';
+  if (!(await isDown([]))) return 'fails';
+  worker.stop();
+  if (await isDown([])) return 'unusable';
+  return (await isDown(changed)) ? 'fails' : 'passes';
+}
+
+/** The test file that notices the change, if any, and how many were asked. */
+async function verdictOn(mutant: Mutant, near: readonly string[]): Promise<{ by?: string; asked: number }> {
+  const timeOf = (test: string): number => times.get(test) ?? USUAL_MS;
+  const quickest = near.slice(NEAREST).sort((a, b) => timeOf(a) - timeOf(b));
+  const order = [
+    ...near.slice(0, NEAREST).filter((test) => timeOf(test) < SLOW_MS),
+    ...quickest.filter((test) => timeOf(test) < SLOW_AFAR_MS),
+  ];
+  const keyOf = (test: string): string =>
+    hash([mutant.file, read(mutant.file), String(mutant.start), mutant.after, test, read(test)]);
+  const before = near.find((test) => answers.get(keyOf(test)) === 'fails');
+  if (before !== undefined) return { by: before, asked: 0 };
+  let spent = 0;
+  let asked = 0;
+  for (const test of order) {
+    if (spent > BUDGET_MS) break;
+    const key = keyOf(test);
+    const answer = answers.get(key) ?? answers.add(key, await outcome(test, mutant));
+    if (answer === 'unusable') {
+      console.log(`not asked: ${test} fails here without a change`);
+      times.add(test, 1e9);
+      continue;
+    }
+    spent += timeOf(test);
+    asked += 1;
+    if (answer === 'fails') return { by: test, asked };
+  }
+  return { asked };
+}
+
+const byRoom = new Map<string, { killed: number; survived: number; without: number }>();
+const count = (room: string, what: 'killed' | 'survived' | 'without'): void => {
+  const counts = byRoom.get(room) ?? { killed: 0, survived: 0, without: 0 };
+  counts[what] += 1;
+  byRoom.set(room, counts);
+};
 try {
-  for (const mutant of sample()) {
-    const target = join(copy, mutant.file);
-    const original = readFileSync(target, 'utf8');
-    writeFileSync(target, mutated(original, mutant));
-    const reached = nearestFirst(mutant.file, bySource.get(mutant.file) ?? []).slice(0, FILES);
-    const reason = reasonOf(mutant);
-    const fell = isKilled(reached);
-    writeFileSync(target, original);
-    if (fell) killed += 1;
-    else if (reason !== undefined) without += 1;
-    else survivors.push(mutant);
-    console.log(
-      `${fell ? 'killed  ' : reason ? 'no effect' : 'SURVIVED'} ${text(mutant)}${reason ? ` (${reason})` : ''}`,
-    );
+  const bySource = testsBySource(tests);
+  for (const mutant of mutants) {
+    const near = nearestFirst(mutant.file, bySource.get(mutant.file) ?? []);
+    const { by, asked } = await verdictOn(mutant, near);
+    if (asked === 0 && by === undefined) {
+      console.log(`not asked  ${text(mutant)}  (every file that comes by it takes long)`);
+      continue;
+    }
+    const reason = by === undefined ? reasonOf(mutant) : undefined;
+    const what = by !== undefined ? 'killed' : reason !== undefined ? 'without' : 'survived';
+    count(roomOf(mutant.file), what);
+    const label = { killed: 'killed   ', without: 'no effect', survived: 'SURVIVED ' }[what];
+    console.log(`${label} ${text(mutant)}  (${by ?? reason ?? `${asked} files asked`})`);
   }
 } finally {
-  execFileSync('git', ['worktree', 'remove', '--force', copy]);
+  worker.stop();
 }
-const share = killed / (killed + survivors.length);
+const share = (killed: number, survived: number): string =>
+  `${killed} of ${killed + survived} with an effect killed (${((100 * killed) / (killed + survived)).toFixed(1)} %)`;
+const total = { killed: 0, survived: 0, without: 0 };
+for (const [room, counts] of byRoom) {
+  console.log(`${room.padEnd(9)} ${share(counts.killed, counts.survived)}`);
+  total.killed += counts.killed;
+  total.survived += counts.survived;
+  total.without += counts.without;
+}
 console.log(
-  `${killed} killed, ${survivors.length} survived, ${without} known to change no answer: ${(100 * share).toFixed(1)} % of those with an effect (seed ${SEED})`,
+  `all       ${share(total.killed, total.survived)}, ${total.without} known to change no answer (seed ${SEED})`,
 );
-process.exitCode = share >= LEAST_KILLED ? 0 : 1;
+process.exitCode = total.killed / (total.killed + total.survived) >= LEAST_KILLED ? 0 : 1;

@@ -5,7 +5,7 @@ import type { Cell } from '../../shared/base/values';
 import { insertFormula } from '../../taskpane/host/insert';
 import { mend } from '../../taskpane/host/mend';
 import type { Insertion } from '../../taskpane/host/port';
-import { goTo, readReference, readSelection } from '../../taskpane/host/ranges';
+import { goTo, readCell, readReference, readSelection } from '../../taskpane/host/ranges';
 import { scanCalls } from '../../taskpane/host/scan';
 import { reportOf } from '../../taskpane/screens/messages/state/messages';
 
@@ -40,6 +40,23 @@ const insertion = (more: Partial<Insertion> = {}): Insertion => ({
   hasHeadings: false,
   mayReplace: false,
   ...more,
+});
+
+test('the selected cell: its own formula, or the one whose answer fills it', async () => {
+  const book = open(({ formulas, give }) => {
+    for (const cell of formulas) give(cell, cell.formula === DOSE ? [[1], [2]] : 3);
+  });
+  await put(book, 1, 1, DOSE);
+  await put(book, 0, 0, '=A9');
+  const look = async (row: number, column: number) => {
+    await book.select(SHEET, at(row, column));
+    const { address, formula, value, spilledFrom } = await readCell();
+    return [address, formula, value, spilledFrom];
+  };
+  expect(await look(1, 1)).toEqual(['B2', DOSE, 1, undefined]);
+  expect(await look(2, 1)).toEqual(['B3', DOSE, 2, 'B2']);
+  expect(await look(0, 0)).toEqual(['A1', '=A9', 3, undefined]);
+  expect(await look(3, 1)).toEqual(['B4', '', null, undefined]);
 });
 
 describe('inserting a formula', () => {
@@ -306,4 +323,12 @@ describe('looking through the workbook and mending', () => {
       4,
     ]);
   });
+});
+
+test('fifty thousand cells are read, one more is too many', async () => {
+  open();
+  expect((await readReference('A1:A50000')).rows).toBe(50_000);
+  await expect(readReference('A1:A50001')).rejects.toThrow(
+    /That is 50.001 cells; the pane reads up to 50.000/,
+  );
 });

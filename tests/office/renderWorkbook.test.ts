@@ -23,6 +23,7 @@ const READS = new Set([
   'read',
   'usedArea',
   'spillArea',
+  'spillParent',
   'format',
   'border',
   'merges',

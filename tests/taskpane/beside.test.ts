@@ -3,11 +3,16 @@ import { keptOf, keptText, readKept } from '../../taskpane/pane/keeping/kept';
 import { placeOf } from '../../taskpane/pane/frame/places';
 import type { PanePlace } from '../../taskpane/pane/frame/places';
 import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
+import type { PaneState } from '../../taskpane/pane/keeping/state';
 import { fakeWorld } from './fakePort';
 import { openPage } from './page';
 
 /** The workbook answers late: what was typed meanwhile lies over what was kept of it. */
 
+/** Microtasks of the memory, without a clock. */
+async function until(is: () => boolean): Promise<void> {
+  for (let i = 0; i < 200 && !is(); i++) await new Promise(setImmediate);
+}
 const places = (): PanePlace[] => (['plan', 'vat', 'today'] as const).flatMap((id) => placeOf(id) ?? []);
 
 /** A workbook in which somebody typed earlier. */
@@ -45,26 +50,79 @@ test('where nothing was typed the workbook’s own texts come back', async () =>
   expect(valueOf(page, '#plan-wanted')).toBe('30000');
 });
 
-test('a book opened under the pane keeps its name though something was typed before the pane looked', async () => {
+/** A pane beside an empty workbook, and what puts another under it. */
+async function underPane() {
   const empty = fakeWorld();
   let world = empty;
   const page = openPage('starting', empty, 'plan');
   const memory = beside(page.store, () => world.doors.workbook);
   page.store.change((state) => ({ ...state, host: 'ready' }));
   await memory.arrive('ready', undefined);
+  memory.keep(page.store.state());
   const type = async (id: string, text: string): Promise<void> => {
     await page.type(id, text);
     memory.keep(page.store.state());
   };
-  memory.keep(page.store.state());
-  world = await keptWorld();
+  const put = (next: ReturnType<typeof fakeWorld>): Promise<void> => {
+    world = next;
+    return memory.changed();
+  };
+  return { page, memory, type, put };
+}
+
+test('a book opened under the pane brings what was kept of it and keeps its name', async () => {
+  const { page, type, put } = await underPane();
   await type('#plan-wanted', '12');
-  await type('#plan-females', '9');
-  await page.store.idle();
-  await memory.look();
-  await page.store.idle();
+  const world = await keptWorld();
+  await put(world);
   expect(world.texts.book).toBe('the book');
   expect(valueOf(page, '#plan-wanted')).toBe('30000');
+  expect(valueOf(page, '#plan-females')).toBe('6');
+});
+
+test('what is typed, asked or said while the new book is still being read stays', async () => {
+  const { page, type, put } = await underPane();
+  await type('#plan-males', '3');
+  const world = await keptWorld();
+  const read = put(world);
+  await Promise.resolve();
+  await Promise.resolve();
+  await type('#plan-wanted', '12');
+  const question: NonNullable<PaneState['question']> = { text: 'Write it?', answers: [] };
+  page.store.change((state) => ({
+    ...state,
+    question,
+    notice: { tone: 'warning', text: 'Some fields' },
+  }));
+  await read;
+  expect(valueOf(page, '#plan-wanted')).toBe('12');
+  expect(valueOf(page, '#plan-females')).toBe('6');
+  expect(page.store.state().question).toBe(question);
+  expect(page.store.state().notice?.text).toBe('Some fields');
+  // Of the book before nothing is shown.
+  expect(valueOf(page, '#plan-males')).toBe('');
+});
+
+test('what is typed into a new book of no name while it is read is kept of it, under a name of its own', async () => {
+  const { type, put } = await underPane();
+  const world = fakeWorld();
+  const read = put(world);
+  await Promise.resolve();
+  await Promise.resolve();
+  await type('#plan-wanted', '12');
+  await read;
+  await until(() => world.texts.book !== undefined);
+  expect(world.texts.book).toMatch(/^[0-9a-f-]{36}$/);
+});
+
+test('of two books that come one after the other the last one is shown, and named alone', async () => {
+  const { page, put } = await underPane();
+  const first = await keptWorld();
+  const last = fakeWorld();
+  await Promise.all([put(first), put(last)]);
+  expect(valueOf(page, '#plan-wanted')).toBe('');
+  expect(last.texts.book).toBeUndefined();
+  expect(first.texts.book).toBe('the book');
 });
 
 test('a line noted at the vat meanwhile follows those that were kept', async () => {

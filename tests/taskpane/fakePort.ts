@@ -7,6 +7,7 @@ import type {
   CellLook,
   CellMark,
   CellsReading,
+  BlankHanding,
   CellsWanted,
   ErrorMemory,
   FileReading,
@@ -66,6 +67,9 @@ export interface FakeWorld {
   isReadOnly: boolean;
   /** Said instead of marking. */
   refusal: string | undefined;
+  /** How this host hands over a blank cell, and how often it was asked. */
+  blanks: BlankHanding;
+  blanksAsked: number;
   /** The next call of any kind fails with this. */
   failure: Error | undefined;
 }
@@ -149,6 +153,10 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     recallText: async (key) => world.texts[key],
     rememberText: async (key, text) => {
       world.texts[key] = text;
+    },
+    askBlanks: async () => {
+      world.blanksAsked++;
+      return world.blanks;
     },
     scanCalls: async (): Promise<Scan> => {
       guard();
@@ -236,6 +244,8 @@ export function fakeWorld(errors: ErrorMemory = noMemory): FakeWorld {
     asked: [],
     marks: [],
     refusal: undefined,
+    blanks: 'unknown',
+    blanksAsked: 0,
     kept: undefined,
     rates: undefined,
     isReadOnly: false,

@@ -140,7 +140,7 @@ describe('the answer', () => {
     await page.press('Fill in an example');
     await page.type('#plan-females', '0');
     expect(page.one('#plan-answer').textContent).toContain('× cannot');
-    expect(page.one('.banner.bad').textContent).toMatch(/none of 30,000 fry can be promised/);
+    expect(page.one('.banner.bad').textContent).toMatch(/none of 30\u202f000 fry can be promised/);
     expect(page.one('.banner.bad').textContent).toContain('What helps most');
   });
 });

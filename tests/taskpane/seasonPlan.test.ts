@@ -147,7 +147,7 @@ describe('the preview', () => {
     expect(text).toContain(`Promise ${plan.promise}, hope for ${plan.hope}`);
     expect(text).toMatch(/✕ \d+ short/);
     expect(page.all('.ranked li').map((li) => plain(li.textContent))).toEqual(
-      plan.short?.changes.map(({ what, gain }) => `${what}: ${Math.round(gain)} more fish`),
+      plan.short?.changes.map(({ what, gain }) => plain(`${what}: ${Math.round(gain)} more fish`)),
     );
     expect(text).toContain(plan.short?.binding ?? 'No single thing binds');
   });

@@ -162,6 +162,34 @@ test('without a workbook lines wait, and go into it when one arrives', async () 
   expect(page.text()).not.toContain('waits');
 });
 
+test('a pane closed after it wrote a line and before it could remember that does not write it twice', async () => {
+  const page = await open('dead', openPage('absent', fakeWorld(), 'vat'));
+  await keys(page, '7', 'write');
+  const { hostArrived } = await import('../../taskpane/pane/frame/hostArrived');
+  // What was kept still waits; the log has the line already, and one of another moment that only looks alike.
+  const waits = page.store.state().vat.lines;
+  page.store.send(hostArrived, 'ready');
+  await page.store.idle();
+  const [row] = page.world.logged;
+  if (!row) throw new Error('nothing was written');
+  page.world.logged.unshift([Number(row[0]) - 1 / 86_400, ...row.slice(1)]);
+  const again = openPage('absent', page.world, 'vat');
+  again.store.change((state) => ({ ...state, vat: { ...state.vat, lines: waits } }));
+  again.store.send(hostArrived, 'ready');
+  await again.store.idle();
+  expect(page.world.logged.map((one) => named(one).number)).toEqual([7, 7]);
+  expect(again.store.state().vat.lines.map(({ row: at }) => at)).toEqual([2, 3]);
+  // A second line of the same moment is a line of its own: the log answers for one alone.
+  const third = openPage('absent', page.world, 'vat');
+  third.store.change((state) => ({
+    ...state,
+    vat: { ...state.vat, lines: waits.flatMap((line) => [line, { ...line, id: 99 }]) },
+  }));
+  third.store.send(hostArrived, 'ready');
+  await third.store.idle();
+  expect(page.world.logged).toHaveLength(3);
+});
+
 test('a bath starts a clock that rings once when its minutes are over', async () => {
   const page = await open('formalin');
   await keys(page, '2', '0', 'next', '2', '0', '0', 'write');

@@ -49,6 +49,24 @@ test('follows the selection while it is open; a typed number is just that', asyn
   expect(page.text()).toContain('worked out with the sheet’s own functions');
 });
 
+test('a cell that an answer spills into tells whose answer it is, and explains that', async () => {
+  const world = fakeWorld();
+  world.cell = {
+    sheet: 'Water',
+    address: 'C3',
+    formula: '=SPAWN.AMMONIA.SHARE(A2:A3,25)',
+    value: 0.05,
+    spilledFrom: 'C2',
+  };
+  world.cells['Water!A2:A3'] = [[8], [7]];
+  const page = openPage('ready', world, 'why');
+  await page.store.idle();
+  expect(page.text()).toContain('Water!C3 shows a part of the answer of C2:');
+  expect(page.text()).toContain('=SPAWN.AMMONIA.SHARE(A2:A3,25)');
+  expect(page.all('#why-open')).toHaveLength(1);
+  expect(page.text()).not.toContain('No formula stands in it');
+});
+
 test('its cells are marked with a note that says by which cell, and the marks go away again', async () => {
   const world = fakeWorld();
   world.cell = { sheet: 'Water', address: 'C2', formula: '=SPAWN.AMMONIA.SHARE(A2:A3,B2)', value: 0.05 };

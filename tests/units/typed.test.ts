@@ -66,14 +66,14 @@ test('what was understood is shown with the unit of the field', () => {
     shown('900g', KILOGRAMS),
     shown('3 000', FISH),
     shown('80', SHARE),
-  ]).toEqual(['20,000 L', '0.9 kg', '3,000', '80 (8,000 %)']);
+  ]).toEqual(['20\u202f000 L', '0.9 kg', '3\u202f000', '80 (8\u202f000 %)']);
 });
 
 test('two readings are asked about, and the column decides where it can', () => {
   expect(readTypedNumber('1,250', PRICE)).toEqual({ kind: 'open', readings: [1250, 1.25] });
   expect(readTypedNumber('1,250', { ...PRICE, decimal: ',' })).toMatchObject({ value: 1.25 });
   expect(readTypedNumber('1,250', { ...PRICE, decimal: '.' })).toMatchObject({ value: 1250 });
-  expect(openSentence('1,250', [1250, 1.25])).toBe('“1,250” can be 1,250 or 1.25. Type 1250 or 1.25.');
+  expect(openSentence('1,250', [1250, 1.25])).toBe('“1,250” can be 1\u202f250 or 1.25. Type 1250 or 1.25.');
   const prices = (...list: string[]): unknown[] =>
     settleTable(
       list.map((price) => ({ price })),
@@ -205,6 +205,6 @@ test('an order book takes them all, and asks about what could be two', () => {
   ]);
   const asked = readOrderBook({ ...BOOK, orders: [{ ...BOOK.orders[0], price: '1,250' }] });
   expect('faults' in asked && asked.faults.map(({ message }) => message)).toEqual([
-    'Price of a fish: “1,250” can be 1,250 or 1.25. Type 1250 or 1.25.',
+    'Price of a fish: “1,250” can be 1\u202f250 or 1.25. Type 1250 or 1.25.',
   ]);
 });

@@ -34,12 +34,14 @@ export class LivingPages {
 
   /** Name of the buyer by the key of his order; everything else here knows orders by their keys. */
   readonly buyers: ReadonlyMap<string, string>;
+  private readonly keys: ReadonlyMap<string, string>;
   readonly book: OrderBook;
   readonly plan: BookPlan;
   readonly typed: TypedActuals | undefined;
 
   constructor(ofBook: OrderBook, ofPlan: BookPlan, written?: TypedActuals) {
-    const { book, plan, buyers } = keyed(ofBook, ofPlan);
+    const { book, plan, buyers, keys } = keyed(ofBook, ofPlan);
+    this.keys = keys;
     const typed = written && typedUnder(written, namesToKeys(buyers));
     [this.book, this.plan, this.buyers, this.typed] = [book, plan, buyers, typed];
     this.assumed = assumed(book.assumptions);
@@ -157,10 +159,9 @@ export class LivingPages {
     );
   }
   private orderOf({ order: name }: Allocation): Record<string, Operand> {
-    // Shares of a plan may still name the buyer.
-    const order = this.plan.orders.find(
-      ({ order: { name: key } }) => key === name || this.buyers.get(key) === name,
-    )?.order;
+    // Shares of a plan may still go by the name plans know an order by.
+    const key = this.keys.get(name) ?? name;
+    const order = this.plan.orders.find((one) => one.order.name === key)?.order;
     return { price: order?.price ?? 0, wanted: order?.grams ?? null };
   }
   day(batch: SeasonBatch, day: number, left = 0) {

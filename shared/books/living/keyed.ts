@@ -1,5 +1,6 @@
 import type { OrderBook } from '../../season/orderBook';
 import { highestKey, keyOf, withOrderKeys } from '../../season/orderKeys';
+import { buyerOf } from '../../season/orderNames';
 import type { PlanFinding, SeasonBatch } from '../../season/types';
 import type { BookPlan } from './layout';
 import type { TypedActuals, TypedLine } from './reading/typed';
@@ -65,6 +66,8 @@ export interface Keyed {
   readonly plan: BookPlan;
   /** The name of the buyer by key. */
   readonly buyers: ReadonlyMap<string, string>;
+  /** The key by the name plans know an order by. */
+  readonly keys: ReadonlyMap<string, string>;
 }
 export function keyed(book: OrderBook, plan: BookPlan): Keyed {
   const own = withOrderKeys(book);
@@ -72,7 +75,8 @@ export function keyed(book: OrderBook, plan: BookPlan): Keyed {
   return {
     book: bookUnder(own, names),
     plan: planUnder(plan, names),
-    buyers: new Map(own.orders.map((order) => [keyOf(order), order.name])),
+    buyers: new Map(own.orders.map((order) => [keyOf(order), buyerOf(order)])),
+    keys: names,
   };
 }
 
@@ -96,9 +100,16 @@ export function typedUnder(typed: TypedActuals, names: ReadonlyMap<string, strin
   return { ...typed, calendar: lines(typed.calendar), log: lines(typed.log) };
 }
 
-/** Names of buyers that are not the key of another order. */
-export const namesToKeys = (buyers: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
-  new Map([...buyers].flatMap(([key, name]) => (buyers.has(name) ? [] : [[name, key] as const])));
+/** Names of buyers that mean one order: not the key of another, and not of a buyer who comes twice. */
+export function namesToKeys(buyers: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  const times = new Map<string, number>();
+  for (const name of buyers.values()) times.set(name, (times.get(name) ?? 0) + 1);
+  return new Map(
+    [...buyers].flatMap(([key, name]) =>
+      buyers.has(name) || times.get(name) !== 1 ? [] : [[name, key] as const],
+    ),
+  );
+}
 
 /** The first number no order of a book, and nothing typed in it, was ever tied to. */
 export const freeNumber = (book: OrderBook, typed: TypedActuals | undefined): number =>

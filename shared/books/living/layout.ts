@@ -137,7 +137,8 @@ export function rowsOf(
   const tasks = batches.flatMap((batch): TaskLine[] => {
     if (!isAlive(batch) && ticked.size === 0) return [];
     const own = plan.allocations.filter((a) => a.batch === batch.name);
-    const asked = taskList.filter(([, task]) => task.isAsked?.(contextOf(plan, batch, preparation)) ?? true);
+    const context = contextOf(plan, batch, preparation);
+    const asked = taskList.filter(([, task]) => task.isAsked?.(context) ?? true);
     const lines = asked.flatMap(([key, task]): TaskLine[] => {
       if (task.per === 'order')
         return own.map((share) => ({
@@ -145,11 +146,10 @@ export function rowsOf(
           task: key,
           order: share.order,
           later: 0,
-          what: task.what(contextOf(plan, batch, preparation, share.order)),
+          what: task.what({ ...context, order: share.order }),
           when: timesOf(batch, share)(key),
         }));
       const at = timesOf(batch, undefined)(key);
-      const context = contextOf(plan, batch, preparation);
       const repeats = task.every ? Math.max(1, Math.ceil((batch.leavesOn - 1 - at) / task.every)) : 1;
       return Array.from({ length: repeats }, (_, i) => ({
         batch: batch.name,

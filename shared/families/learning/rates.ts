@@ -208,11 +208,39 @@ export const RATES = {
   },
 } as const satisfies Readonly<Record<string, RateSpec>>;
 
-export type RateKey = keyof typeof RATES;
+/** What is learned of how much runs differ, not of their mean. */
+export const SPREADS = {
+  femaleSpread: {
+    key: 'femaleSpread',
+    label: 'Eggs, spread between females',
+    unit: '',
+    format: '0.00',
+    scale: 'log',
+    literature: 0.3,
+    farms: Math.LN2,
+    runs: 0.3,
+    runsFactor: 2,
+    most: 2,
+    sources: ['PRACTICE'],
+    note:
+      'Deviation of the logarithm of what females of one run give for their weight, from rows of runs with ' +
+      'several females weighed one by one. 0.3, known to a factor of two, is chosen here, no source.',
+  },
+} as const satisfies Readonly<Record<string, RateSpec>>;
+
+/** Rates that have a mean over runs. */
+export type MeanKey = keyof typeof RATES;
+export type RateKey = MeanKey | keyof typeof SPREADS;
 /**
  * The kind of runs whose hormone no table knows or nobody wrote down; compared with the table of the
  * preparation that is planned with when none is chosen.
  */
 export const OWN_HORMONE = 'your hormone';
-export const RATE_KEYS = Object.keys(RATES) as readonly RateKey[];
-export const rateSpec = (key: RateKey): RateSpec => RATES[key];
+export const RATE_KEYS = Object.keys(RATES) as readonly MeanKey[];
+/** All that a sheet of rates holds, in its order. */
+export const ALL_RATE_KEYS: readonly RateKey[] = [
+  ...RATE_KEYS,
+  ...(Object.keys(SPREADS) as (keyof typeof SPREADS)[]),
+];
+const SPECS: Readonly<Record<RateKey, RateSpec>> = { ...RATES, ...SPREADS };
+export const rateSpec = (key: RateKey): RateSpec => SPECS[key];

@@ -2,6 +2,13 @@ import { sources } from '../../functions/source';
 
 /** Methods of learning from the farm's own runs and of watching them. */
 export const learningSources = sources({
+  NISTSIRSTV: {
+    citation:
+      'National Institute of Standards and Technology. Statistical Reference Datasets, analysis of variance, ' +
+      'SiRstv: resistivity of silicon, five instruments, five readings each, with certified values',
+    standing: 'seen',
+    note: 'data and certified values read in two public reprints that agree',
+  },
   GELMAN13: {
     citation:
       'Gelman A., Carlin J.B., Stern H.S., Dunson D.B., Vehtari A., Rubin D.B. 2013. ' +

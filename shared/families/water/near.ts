@@ -186,12 +186,12 @@ export const NEAR: readonly Near[] = [
     below: () =>
       said([
         [0, 5.1, '', NaN, 1],
-        [0, 5.6, '', NaN, 1 + (NIGHT_HOURS - 0.1) / 24],
+        [0, 5.6, '', NaN, 1 + 2.9 / 24],
       ]),
     above: () =>
       said([
         [0, 5.1, '', NaN, 1],
-        [0, 5.6, '', NaN, 1 + (NIGHT_HOURS + 0.1) / 24],
+        [0, 5.6, '', NaN, 1 + 3.1 / 24],
       ]),
     answers: ['waitSettle stillMoving', 'airFirst stillMoving'],
   },

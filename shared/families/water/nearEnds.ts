@@ -111,8 +111,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'reading errors left unexplained from which the readings do not go together',
     value: MISFIT,
-    below: () => doubt(MISFIT - 0.01),
-    above: () => doubt(MISFIT + 0.01),
+    below: () => doubt(2.99),
+    above: () => doubt(3.01),
     answers: ['', 'misfit'],
   },
   {

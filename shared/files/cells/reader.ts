@@ -73,7 +73,7 @@ export class CellReader {
     const { bytes, context } = this;
     if (cell.inlineFrom >= 0 && cell.valueFrom < 0)
       return revealCellText(inlineText(bytes, cell.inlineFrom, cell.inlineTo));
-    const type = cell.typeFrom < 0 ? 'n' : rawText(bytes, cell.typeFrom, cell.typeTo);
+    const type = typeOf(bytes, cell);
     // A formula that gives an empty text may be stored without a value.
     if (cell.valueFrom < 0) return type === 'str' && cell.formulaStart >= 0 ? '' : null;
     if (type === 'n') return this.number(cell);
@@ -124,6 +124,17 @@ export class CellReader {
     const moved = movedFormula(first.tokens, row - first.row, column - first.column);
     return this.budget.take(moved.length) ? { text: moved, area: undefined } : undefined;
   }
+}
+
+const [NUMBER, SHARED_TEXT] = [0x6e, 0x73];
+/** The commonest types by their one letter: this is asked of every cell of a workbook. */
+function typeOf(bytes: Uint8Array, { typeFrom, typeTo }: CellSpan): string {
+  if (typeFrom < 0) return 'n';
+  if (typeTo === typeFrom + 1) {
+    if (bytes[typeFrom] === SHARED_TEXT) return 's';
+    if (bytes[typeFrom] === NUMBER) return 'n';
+  }
+  return rawText(bytes, typeFrom, typeTo);
 }
 
 export class FormulaBudget {

@@ -99,8 +99,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'elements inside each other',
     value: MAX_DEPTH,
-    below: () => nested(MAX_DEPTH),
-    above: () => nested(MAX_DEPTH + 1),
+    below: () => nested(120),
+    above: () => nested(121),
     answers: ['read', 'refused'],
   },
 ];

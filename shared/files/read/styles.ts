@@ -85,6 +85,8 @@ interface Border {
 const colorOf = (rgb: string | undefined): string | undefined =>
   rgb && /^[0-9A-Fa-f]{6,8}$/.test(rgb) ? rgb.slice(-6).toUpperCase() : undefined;
 
+const SIDES = ['left', 'right', 'top', 'bottom', 'start', 'end'];
+
 class Reader {
   readonly formats = new Map<number, string>();
   readonly fonts: Font[] = [];
@@ -110,6 +112,8 @@ class Reader {
         font: { isBold: false, isItalic: false, size: FONT_SIZE, ink: '' },
         fill: undefined,
       });
+    // A rule may hold a border beside its font: the colour inside a side is not the ink.
+    if (SIDES.includes(name)) this.side = name;
     if (this.section === 'fonts' || this.section === 'dxfs') this.fontPart(name, get);
     if (this.section === 'fills' || this.section === 'dxfs') this.fillPart(name, get);
     if (this.section === 'borders') this.borderPart(name, get);
@@ -146,8 +150,7 @@ class Reader {
     if (name === 'border') {
       this.lines = new Map();
       this.borders.push({ style: undefined, color: '808080' });
-    } else if (['left', 'right', 'top', 'bottom', 'start', 'end'].includes(name)) {
-      this.side = name;
+    } else if (SIDES.includes(name)) {
       if (get('style') && get('style') !== 'none') this.lines.set(name, get('style') ?? '');
     } else if (name === 'color') {
       const border = this.borders.at(-1);
@@ -181,7 +184,7 @@ class Reader {
   }
 
   close(name: string): void {
-    if (['left', 'right', 'top', 'bottom', 'start', 'end'].includes(name)) this.side = '';
+    if (SIDES.includes(name)) this.side = '';
     const border = this.borders.at(-1);
     if (name === 'border' && border && this.section === 'borders') {
       const around =

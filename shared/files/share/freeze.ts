@@ -16,6 +16,7 @@ import { planExclusion } from './leaveOut/leaveOut';
 import type { LeaveOut } from './leaveOut/leaveOut';
 import { hasHeaderWords, personalInSheet, removePersonal } from './leaveOut/personal';
 import { readBook } from '../package/book';
+import { typedAddresses } from './proof/addresses';
 import { heldOfPeople, NOBODY, whatIsLeft } from './proof/remaining';
 import type { Kept, Proof } from './proof/search';
 import { searchCopy } from './proof/search';
@@ -148,21 +149,36 @@ const fateOfText =
     return rewritten === undefined ? 'drop' : rewritten === text ? 'keep' : { text: rewritten };
   };
 
+/** So many places of rules alike are read; more are counted. */
+const FEW_PLACES = 6;
+/** Rules of one kind in one line: a book that is coloured line by line has hundreds. */
+const ruleSentences = (places: ReadonlyMap<string, readonly string[]>): string[] =>
+  [...places].map(([what, all]) => {
+    const [first = ''] = all;
+    if (all.length === 1) return `${first}: a ${what} was removed.`;
+    const rest = all.length - FEW_PLACES;
+    return `${all.slice(0, FEW_PLACES).join('; ')}${rest > 0 ? ` and ${rest} more` : ''}: a ${what} was removed from each.`;
+  });
+
 /** Conditional formats, validations, table columns. */
 function editAround(work: Work, spills: Spills, fates: readonly SheetEdits[]): string[] {
   const said: string[] = [];
+  const rules = new Map<string, string[]>();
   for (const { scan, edits } of fates) {
     const around = editRules(scan.bytes, scan.root, fateOfText(work, spills, scan.info.index));
-    for (const rule of around.dropped)
-      said.push(
-        `${scan.info.name}!${rule.cells}: a ${rule.kind}${work.leave?.values?.inFormula(rule.formula) ? '' : ` with ${typedForm(rule.formula)}`} was removed.`,
-      );
+    for (const rule of around.dropped) {
+      const what = `${rule.kind}${work.leave?.values?.inFormula(rule.formula) ? '' : ` with ${typedForm(rule.formula)}`}`;
+      const same = rules.get(what) ?? [];
+      rules.set(what, same);
+      same.push(`${scan.info.name}!${rule.cells}`);
+    }
     const blanks = [
       ...(work.leave?.editsOf(scan) ?? []),
       ...(work.options.personal ? personalInSheet(work.pack, scan) : []),
     ];
     work.pack.edit(scan.info.part, [...edits, ...around.edits, ...blanks]);
   }
+  said.push(...ruleSentences(rules));
   for (const table of work.tables.filter((one) => work.leave?.exclusion.keeps(one.sheet) ?? true)) {
     const { edits, dropped } = editTable(work.pack, table, (text, sheet) =>
       fateOfText(work, spills, sheet)(text),
@@ -314,7 +330,7 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
       bytes: file,
       sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
     };
-  const people = peopleIn(work);
+  const people = yield* peopleIn(work);
   const page = yield* addPage(work, fates, [...others, ...removed], people);
   const saved = yield* savePackage(work);
   const proof =
@@ -350,11 +366,17 @@ function keptOf({ book, leave }: Work, people: readonly string[], changes: reado
 }
 
 /** What the copy holds of people and what could not be taken out, or that there is nothing. */
-function peopleIn({ pack, options, scans }: Work): string[] {
+function* peopleIn({ pack, options, scans }: Work): Generator<ShareProgress, string[]> {
   const book = readBook(pack);
+  const typed = options.personal ? yield* typedAddresses(pack, book) : undefined;
   const hasHeaders = !options.personal && scans.some(({ bytes, root }) => hasHeaderWords(bytes, root));
   const held = heldOfPeople(pack, book, hasHeaders);
-  return [...whatIsLeft(pack, book), ...held, ...(held.length === 0 ? [NOBODY] : [])];
+  return [
+    ...whatIsLeft(pack, book),
+    ...held,
+    ...(typed === undefined ? [] : [typed]),
+    ...(held.length === 0 ? [NOBODY] : []),
+  ];
 }
 
 function removeRest({ pack, book, leave, options }: Work, bookEdits: Edit[]): string[] {

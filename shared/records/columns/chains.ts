@@ -21,6 +21,13 @@ function speakFor(one: Looked | undefined, fields: readonly FieldName[], worth: 
   }
 }
 
+/** What the numbers prove is a reading even where the heading speaks for nothing. */
+function prove(one: Looked | undefined, field: FieldName, worth: number): void {
+  if (one && one.candidates.length > 0 && !scoreIn(one, field))
+    one.candidates.push({ field, score: 0, words: one.evidence.words.get(field) ?? 0 });
+  speakFor(one, [field], worth);
+}
+
 const isSure = ({ holds, tried }: Link): boolean => tried >= 5 && holds >= 0.8 * tried;
 const plusOf = ({ inputs, signs }: Link): number[] => inputs.filter((_, i) => signs[i] === 1);
 const minusOf = ({ inputs, signs }: Link): number[] => inputs.filter((_, i) => signs[i] === -1);
@@ -99,7 +106,85 @@ function boxKept(links: readonly Link[], looked: readonly Looked[]): void {
     const columns = [link.result, plus[0] ?? -1, minus[0] ?? -1].map((i) => looked[i]);
     if (!columns.some(isMoney) && columns.some(isFish)) continue;
     const fields: readonly FieldName[] = ['balance', 'income', 'expense'];
-    columns.forEach((one, i) => speakFor(one, [fields[i] ?? 'balance'], SURE));
+    columns.forEach((one, i) => speakFor(one, [fields[i] ?? 'balance'], i === 0 ? SURE + 1 : SURE));
+    // In a box of money the words say what the money was for.
+    for (const one of looked) {
+      speakFor(one, ['reason'], -LIKELY);
+      speakFor(one, ['description'], LIKELY / 2);
+    }
+    return;
+  }
+}
+
+const SORTED_BESIDE = [
+  'graded',
+  'gradeSmall',
+  'gradeMiddle',
+  'gradeBig',
+  'gradeCull',
+  'weight',
+  'length',
+  'sampleCount',
+  'sampleWeight',
+] as const;
+/** Counts side by side that add up beside lengths or weights are fish sorted by size, from small to big, then culls. */
+function fishSorted(links: readonly Link[], looked: readonly Looked[]): void {
+  const isMeasured = looked.some(({ candidates: [best] }) =>
+    SORTED_BESIDE.some((field) => best?.field === field && best.words >= 0.6),
+  );
+  if (!isMeasured) return;
+  for (const link of links) {
+    const { inputs, result } = link;
+    if (link.kind !== 'sum' || link.isRunning || !isSure(link) || inputs.length < 3 || inputs.length > 4)
+      continue;
+    const sorted = [...inputs].sort((a, b) => a - b);
+    const isBeside = sorted.every((column, i) => column === (sorted[0] ?? 0) + i);
+    if (!isBeside || link.signs.some((sign) => sign !== 1) || sorted.some((i) => isMoney(looked[i])))
+      continue;
+    const fields: readonly FieldName[] = ['gradeSmall', 'gradeMiddle', 'gradeBig', 'gradeCull'];
+    sorted.forEach((column, i) => prove(looked[column], fields[i] ?? 'gradeCull', SURE));
+    prove(looked[result], 'graded', SURE + 1);
+    return;
+  }
+}
+
+const isRead = (one: Looked | undefined, field: FieldName, least: number): boolean =>
+  one?.candidates[0]?.field === field && one.candidates[0].words >= least;
+/** More than this are no sample. */
+const MOST_IN_SAMPLE = 150;
+/** A few fish times their mean weight is what the sample weighed. */
+function sampleWeighed(links: readonly Link[], looked: readonly Looked[]): void {
+  for (const link of links) {
+    const [a = -1, b = -1] = link.inputs;
+    if (link.kind !== 'product' || !isSure(link)) continue;
+    const mean = [a, b].find((column) => isRead(looked[column], 'weight', 0.5));
+    if (mean === undefined) continue;
+    const count = looked[mean === a ? b : a];
+    const isFew = count && count.content.fractions === 0 && count.content.middle < MOST_IN_SAMPLE;
+    if (!isFew || isRead(count, 'fish', 0.7)) continue;
+    prove(count, 'sampleCount', LIKELY);
+    prove(looked[link.result], 'sampleWeight', SURE);
+    return;
+  }
+}
+
+const MOST_RATES = 3;
+/** Words that say so, and words that leave no doubt. */
+const [SAID, CLEAR] = [0.6, 0.8];
+/** Hardly changes, and its heading does not clearly say what else it is. */
+const isRate = (one: Looked | undefined): boolean =>
+  one !== undefined && one.content.kinds <= MOST_RATES && !((one.candidates[0]?.words ?? 0) >= CLEAR);
+/** The only thing that follows from the weight of a female by a rate that hardly changes is what she is given. */
+function doseGiven(links: readonly Link[], looked: readonly Looked[]): void {
+  for (const link of links) {
+    const [a = -1, b = -1] = link.inputs;
+    if (link.kind !== 'product' || !isSure(link)) continue;
+    const weight = [a, b].find((column) => isRead(looked[column], 'femaleWeight', SAID));
+    if (weight === undefined) continue;
+    const [rate, given] = [looked[weight === a ? b : a], looked[link.result]];
+    if (!isRate(rate) || isRead(given, 'doseFirst', SAID) || isRead(given, 'doseSecond', SAID)) continue;
+    prove(rate, 'hormoneDose', SURE);
+    prove(given, 'hormoneVolume', LIKELY);
     return;
   }
 }
@@ -108,6 +193,9 @@ export function byChains(links: readonly Link[], looked: readonly Looked[]): voi
   if (!stockKept(links, looked)) {
     saleMade(links, looked);
     boxKept(links, looked);
+    fishSorted(links, looked);
+    sampleWeighed(links, looked);
+    doseGiven(links, looked);
   }
   const byScore = (a: Candidate, b: Candidate): number => b.score - a.score;
   for (const { candidates } of looked) candidates.sort(byScore);

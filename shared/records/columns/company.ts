@@ -141,6 +141,25 @@ const SAYS: readonly {
   { fields: only('run'), when: ({ sure, isBred }) => isBred && !sure.has('run'), worth: 0.3 },
   { fields: only('packWeight'), when: ({ sure }) => !PACKED.some((one) => sure.has(one)), worth: -0.8 },
   { fields: only('reason'), when: ({ sure }) => BOX.some((one) => sure.has(one)), worth: -1 },
+  // What is kept of a spawning is counted as eggs, larvae and fry.
+  {
+    fields: only('alive', 'fish', 'opening', 'closing'),
+    when: ({ isBred, isRearing, sure }) => isBred && !isRearing && sure.has('eggs'),
+    worth: -1.2,
+  },
+  {
+    fields: only('sampleGood'),
+    when: ({ sure }) => !sure.has('sampleSize') && !sure.has('sampleCount'),
+    worth: -0.6,
+  },
+  // Who bought is no origin of fish and no female.
+  { fields: only('origin', 'female', 'note'), when: ({ isSale, isBred }) => isSale && !isBred, worth: -0.8 },
+  // Beside a strength and a time grams are given against a disease.
+  {
+    fields: only('materialDose'),
+    when: ({ sure }) => (sure.has('treatRate') || sure.has('minutes')) && !sure.has('ph'),
+    worth: -1.2,
+  },
   // A day in is a day in only beside a day out, and the fish that are fed are those of the day.
   { fields: only('stockedAt'), when: ({ sure }) => sure.has('emptiedAt') || sure.has('endWeight'), worth: 1 },
   {

@@ -59,7 +59,9 @@ function saysEnough(link: Link, spoken: number, of: number): boolean {
 }
 
 /** The pattern that a found relation fits best, by what its columns say themselves. */
-function readLink(link: Link, looked: readonly Looked[]): Reading | undefined {
+function readLink(link: Link, looked: readonly Looked[], links: readonly Link[]): Reading | undefined {
+  // Two columns that go with one are two doses, or anything: the numbers do not say which is which.
+  if (link.kind === 'part' && links.some((one) => one !== link && isPartOfSame(one, link))) return undefined;
   let best: Reading | undefined;
   const isRunning = link.kind === 'sum' && link.isRunning;
   for (const pattern of PATTERNS) {
@@ -71,6 +73,8 @@ function readLink(link: Link, looked: readonly Looked[]): Reading | undefined {
   }
   return best;
 }
+const isPartOfSame = (one: Link, link: Link): boolean =>
+  one.kind === 'part' && one.inputs[0] === link.inputs[0] && one.result !== link.result;
 function readAs(
   link: Link,
   pattern: MeaningPattern,
@@ -96,7 +100,7 @@ const LINK_WEIGHS = 1.4;
 export function byLinks(links: readonly Link[], looked: readonly Looked[]): void {
   const given = new Set<string>();
   for (const link of links) {
-    const reading = readLink(link, looked);
+    const reading = readLink(link, looked, links);
     if (!reading) continue;
     for (const [column, field] of reading.of) {
       const one = looked[column];

@@ -1,6 +1,6 @@
 import type { FieldName } from '../fields';
 import { findSpans } from '../meaning/spans';
-import type { ColumnContent } from './content';
+import type { CellRun, ColumnContent } from './content';
 import type { DateOrder } from './dates';
 import type { Looked } from './looked';
 import { scoreIn } from './looked';
@@ -22,6 +22,9 @@ const FROM: Readonly<Partial<Record<FieldName, FieldName>>> = {
   startTime: 'minutes',
 };
 const SPAN_WEIGHS = 2;
+/** Lines enough to know what two moments have to do with each other. */
+const LINES = 200;
+const headOf = (run: CellRun): CellRun => (run.length <= LINES ? run : { ...run, length: LINES });
 /** A column that is the time between two moments of its line is named by the moment it begins with. */
 export function bySpans(
   looked: readonly Looked[],
@@ -31,7 +34,7 @@ export function bySpans(
   const moments = new Map(
     looked.flatMap(({ unread: { run }, content }, i) =>
       content.filled >= 4 && content.dates + content.clocks >= 0.6 * content.filled
-        ? [[i, readNumbers(run, momentReading(content, elsewhere)).values] as const]
+        ? [[i, readNumbers(headOf(run), momentReading(content, elsewhere)).values] as const]
         : [],
     ),
   );
@@ -58,7 +61,7 @@ const CLOCKS_WEIGH = 1.2;
 export function byClocks(looked: readonly Looked[], elsewhere: Elsewhere): void {
   const clocks = looked.flatMap(({ unread: { run }, content }, i) =>
     content.filled >= 4 && content.clocks >= 0.7 * content.filled
-      ? [{ i, values: readNumbers(run, momentReading(content, elsewhere)).values }]
+      ? [{ i, values: readNumbers(headOf(run), momentReading(content, elsewhere)).values }]
       : [],
   );
   for (const [at, a] of clocks.entries()) {

@@ -13,7 +13,11 @@ import { byLinks } from './links';
 import type { Elsewhere } from './moments';
 import { byClocks, byOnlyDate, bySpans } from './moments';
 import { byOrder } from './order';
+import { byLines } from './lines';
 import { byContent, byPlace } from './place';
+import { refuted } from './refuted';
+import { byKind, byWarmth, byWorkOrder } from './settle';
+import { byShares, byStages } from './stages';
 import type { Candidate, Looked, Unread } from './looked';
 import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
 export type { Unread } from './looked';
@@ -36,6 +40,8 @@ export interface Recognised {
 }
 
 const LEAST_TO_COUNT = -0.5;
+/** Readings of one table that may turn out not to hold. */
+const MOST_REFUTED = 4;
 
 const kindWord = (content: ColumnContent): string =>
   content.filled === 0
@@ -278,8 +284,19 @@ const RUNNING_OF: Readonly<Partial<Record<FieldName, FieldName>>> = {
   due: 'dueRunning',
 };
 const TOTAL_OF: Readonly<Partial<Record<FieldName, FieldName>>> = { dead: 'deadTotal', feed: 'feedTotal' };
+/** The sum over the tanks of a matrix. */
+const isMatrixSum = ({ kind, isRunning, inputs, signs, result }: Link, { columns }: Matrix): boolean =>
+  kind === 'sum' &&
+  !isRunning &&
+  inputs.length >= 2 &&
+  signs.every((sign) => sign === 1) &&
+  inputs.every((one) => columns.has(one)) &&
+  !columns.has(result);
+/** The sum of one column up to this line. */
+const isRunningSum = ({ kind, isRunning, inputs, signs }: Link): boolean =>
+  kind === 'sum' && isRunning && inputs.length === 1 && signs[0] === 1;
+
 /** What a column must be because of what it adds up: the sum over tanks, the sum up to this day. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function byStructure(
   links: readonly Link[],
   looked: readonly Looked[],
@@ -290,34 +307,15 @@ function byStructure(
   const claim = (column: number, field: FieldName): void => {
     built.set(column, { field, score: 3, words: 1, because: 'the numbers of the table bear it out' });
   };
-  for (const { kind, isRunning, inputs, signs, result } of links) {
-    const isPlainSum = kind === 'sum' && !isRunning && signs.every((sign) => sign === 1);
-    const total = matrix.field && TOTAL_OF[matrix.field];
-    if (
-      isPlainSum &&
-      total &&
-      inputs.length >= 2 &&
-      inputs.every((one) => matrix.columns.has(one)) &&
-      !matrix.columns.has(result)
-    )
-      claim(result, total);
-  }
-  const fieldOf = (column: number): FieldName | undefined => {
-    const one = looked[column];
-    return built.get(column)?.field ?? (one && given.get(one)?.field);
+  const total = matrix.field && TOTAL_OF[matrix.field];
+  if (total) for (const link of links) if (isMatrixSum(link, matrix)) claim(link.result, total);
+  const fieldOf = (column: number | undefined): FieldName => {
+    const one = looked[column ?? -1];
+    return built.get(column ?? -1)?.field ?? (one && given.get(one)?.field) ?? 'note';
   };
-  for (const { kind, isRunning, inputs, signs, result } of links) {
-    const [first] = inputs;
-    const running = first === undefined ? undefined : RUNNING_OF[fieldOf(first) ?? 'note'];
-    if (
-      kind === 'sum' &&
-      isRunning &&
-      inputs.length === 1 &&
-      signs[0] === 1 &&
-      running &&
-      fieldOf(result) !== running
-    )
-      claim(result, running);
+  for (const link of links) {
+    const running = isRunningSum(link) ? RUNNING_OF[fieldOf(link.inputs[0])] : undefined;
+    if (running && fieldOf(link.result) !== running) claim(link.result, running);
   }
   return built;
 }
@@ -368,6 +366,7 @@ export function recognise(
       ? { ...one, candidates: [] }
       : { ...one, candidates: one.candidates.filter(({ field }) => !said.has(field)) },
   );
+  byLines(free);
   byCompany(free);
   byChains(links, free);
   byLinks(links, free);
@@ -375,8 +374,14 @@ export function recognise(
   bySpans(free, plain, elsewhere);
   byOnlyDate(free);
   byOrder(free);
-  const given = assign(free);
+  byShares(free, plain);
+  let given = assign(free);
+  for (let pass = 0; pass < MOST_REFUTED && refuted(plain, free, given); pass++) given = assign(free);
+  byStages(free, plain, given);
+  byWorkOrder(free, given);
   byContent(free, given);
+  byKind(free, given);
+  byWarmth(free, given);
   byPlace(free, given);
   const built = byStructure(links, free, given, matrix);
   const mapping = free.map((one, i): MappedColumn => {

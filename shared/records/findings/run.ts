@@ -128,7 +128,9 @@ function* runRows(
   into: (rule: Rule) => Collector,
 ): Generator<number, void> {
   const view = new RowView(table);
-  const checks = rules.map((rule) => ({ rule, collector: into(rule) }));
+  const checks = rules
+    .map((rule) => ({ rule, collector: into(rule) }))
+    .filter(({ rule }) => rule.mayFire?.(table.numbers) ?? true);
   for (let record = 0; record < table.length; record++) {
     view.go(record);
     for (const { rule, collector } of checks) {

@@ -242,13 +242,26 @@ function markFit(field: FieldName, marks: ReadonlySet<MeaningMark>): number {
   return fit;
 }
 
-const NO_HORMONE: ReadonlySet<string> = new Set(['g', 'kg', 'L', 'm3', 'gal']);
-const HORMONES: ReadonlySet<FieldName> = new Set(['hormoneVolume', 'doseFirst', 'doseSecond']);
+interface Unusual {
+  readonly fields: ReadonlySet<FieldName>;
+  readonly said: ReadonlySet<string>;
+  readonly worth: number;
+}
+const UNUSUAL: readonly Unusual[] = [
+  // A hormone is weighed in milligrams and measured in millilitres.
+  {
+    fields: new Set<FieldName>(['hormoneVolume', 'doseFirst', 'doseSecond']),
+    said: new Set(['g', 'kg', 'L', 'm3', 'gal']),
+    worth: -0.9,
+  },
+  // All the fish of a tank are weighed in kilograms, a sample of them in grams.
+  { fields: new Set<FieldName>(['biomass']), said: new Set(['g']), worth: 0.2 },
+];
 function unitFit(field: FieldName, unit: UnitSaid | undefined): number {
   if (!unit) return 0;
   const { units } = ROLES[field];
-  // A hormone is weighed in milligrams and measured in millilitres.
-  if (NO_HORMONE.has(unit.unit) && HORMONES.has(field)) return -0.9;
+  const own = UNUSUAL.find(({ fields, said }) => fields.has(field) && said.has(unit.unit));
+  if (own) return own.worth;
   if (units?.includes(unit.of)) return 0.9;
   if (unit.of === 'count' && !units) return -0.2;
   if (fieldSpec(field).kind !== 'number')
@@ -299,13 +312,16 @@ function beyond(field: NumericField, { unit, heading }: Evidence, content: Colum
 /** What may go up by one from line to line, beside the number of the line. */
 const COUNTED: ReadonlySet<FieldName> = new Set(['days', 'deadRunning', 'vatsInUse']);
 
+const FEW_FISH = 120;
+/** A count of fish is whole; a mean of counts may not be, 0.12 is a price. */
+const fractionDoubt = ({ fractions, middle }: ColumnContent, times: number): number =>
+  (times === 1 && fractions > 0.2 ? 1.4 : 0) + (fractions > 0.5 && middle < 1 ? 3 : 0);
 /** What the numbers themselves speak against. */
 function doubtful(field: NumericField, { heading }: Evidence, content: ColumnContent): number {
   const { isWhole } = ROLES[field];
-  let doubt = 0;
-  if (isWhole && heading.times === 1 && content.fractions > 0.2) doubt -= 1.4;
-  // A count of fish is whole; a mean of counts may not be, 0.12 is a price.
-  if (isWhole && content.fractions > 0.5 && content.middle < 1) doubt -= 3;
+  // So few are a sample, not what a tank holds.
+  let doubt = field === 'fish' && content.middle * heading.times < FEW_FISH ? -0.8 : 0;
+  if (isWhole) doubt -= fractionDoubt(content, heading.times);
   if (fieldSpec(field).quantity.unit === 'share' && content.middle > 100.5) doubt -= 3;
   if (field === 'eggsPerGram' && heading.times !== 1) doubt -= 3;
   return content.isCounted && !COUNTED.has(field) ? doubt - 2.5 : doubt;
@@ -366,6 +382,17 @@ const TAGS: ReadonlySet<FieldName> = new Set([
 const NAMES_LINES: ReadonlySet<FieldName> = new Set(['run', 'serial', 'receipt']);
 /** What tells lines apart differs from line to line. */
 const repeatsItself = ({ words, wordKinds }: ColumnContent): boolean => words >= 5 && wordKinds < 0.5 * words;
+/** What sorts lines into kinds comes again. */
+const CLASSES: ReadonlySet<FieldName> = new Set([
+  'species',
+  'origin',
+  'sex',
+  'status',
+  'preparation',
+  'category',
+]);
+const areAllDifferent = ({ words, wordKinds, filled }: ColumnContent): boolean =>
+  words >= 6 && words >= 0.8 * filled && wordKinds > 0.9 * words;
 const areSerials = ({ middle, high }: ColumnContent): boolean =>
   middle > SERIAL_LOW && middle < SERIAL_HIGH && high < 1.15 * middle;
 
@@ -377,6 +404,9 @@ function periodFit(field: FieldName, content: ColumnContent, usable: number): nu
   return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
 }
 
+const wordsFit = (field: FieldName, content: ColumnContent, isNumbered: boolean): number =>
+  CLASSES.has(field) && areAllDifferent(content) ? -1.5 : isNumbered ? -2.5 : 0.3;
+
 function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence): number {
   // Thousands or lakhs of something are numbers.
   if (heading.times !== 1) return -3;
@@ -386,7 +416,7 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if ((content.dates + content.clocks) / usable > 0.5) return -3;
   const isNumbered = content.numbers / usable > 0.5;
   if (NAMES_LINES.has(field) && repeatsItself(content)) return -4;
-  if (!TAGS.has(field)) return isNumbered ? -2.5 : 0.3;
+  if (!TAGS.has(field)) return wordsFit(field, content, isNumbered);
   if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
   return isNumbered ? -0.3 : 0.3;
 }

@@ -48,6 +48,7 @@ export const PATTERNS: readonly MeaningPattern[] = [
   product('alive', 'stocked', 'survival'),
   product('fish', 'stocked', 'survival'),
   product('hormoneVolume', 'femaleWeight', 'hormoneDose'),
+  { kind: 'part', result: 'hormoneVolume', inputs: ['femaleWeight'] },
   product('doseFirst', 'femaleWeight', 'rateFirst'),
   product('doseSecond', 'femaleWeight', 'rateSecond'),
   { ...product('degreeHours', 'temperature', 'latency'), scale: NaN },

@@ -45,24 +45,24 @@ function shareOf(spans: Float64Array, stated: Numbers, factor: number, slack: nu
 /** Found by trying: `moments` hold serials or shares of a day, `numbers` the columns as typed. */
 export function findSpans(moments: ReadonlyMap<number, Float64Array>, numbers: readonly Numbers[]): Span[] {
   const best = new Map<number, Span>();
+  const varying = numbers.flatMap((stated, result) =>
+    !moments.has(result) &&
+    varies(Array.from({ length: Math.min(ROWS, stated.length) }, (_, i) => at(stated, i)))
+      ? [{ stated, result }]
+      : [],
+  );
   for (const [from, a] of moments)
     for (const [to, b] of moments) {
       if (from === to) continue;
       const spans = Float64Array.from({ length: Math.min(ROWS, a.length) }, (_, i) =>
         daysBetween(at(a, i), at(b, i)),
       );
-      for (const [result, stated] of numbers.entries()) {
-        if (
-          moments.has(result) ||
-          !varies(Array.from({ length: Math.min(ROWS, stated.length) }, (_, i) => at(stated, i)))
-        )
-          continue;
+      for (const { stated, result } of varying)
         for (const [factor, slack] of UNITS) {
           const share = shareOf(spans, stated, factor, slack);
           if (share >= LEAST_HOLDING && share > (best.get(result)?.share ?? 0))
             best.set(result, { result, from, to, factor, share });
         }
-      }
     }
   return [...best.values()];
 }

@@ -5,6 +5,7 @@ import type { RecordTable } from '../table';
 import { placeOf } from '../table';
 import type { TableRule, TableVerdict } from './rule';
 import { capitalNoun, shown } from './show';
+import { mix } from './statistics';
 
 /**
  * Measured anew each time, and fine enough that the same value does not come again and again. Numbers that
@@ -128,16 +129,6 @@ function digitsOf(value: number): number {
 }
 
 const ALIKE = NUMERIC_FIELDS.filter((name) => fieldSpec(name).kind === 'number');
-
-const bits = new Float64Array(1);
-const words = new Int32Array(bits.buffer);
-const mix = (hash: number, value: number): number => {
-  bits[0] = value;
-  return Math.imul(
-    Math.imul(hash ^ (words[0] ?? 0), 0x9e3779b1) ^ (words[1] ?? 0) ^ (hash >>> 15),
-    0x85ebca6b,
-  );
-};
 
 interface List {
   readonly list: Float64Array;

@@ -1,5 +1,4 @@
 // Long: one rule with its sentences; it would not read better in pieces.
-import { numberText } from '../../units/typedNumber';
 import { swappedDay } from '../columns/swap';
 import { dayParts } from '../../units/dates';
 import type { NumericField } from '../fields';
@@ -15,6 +14,7 @@ import type {
   RuleVerdict,
 } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
+import { writtenNumber } from '../../units/writtenNumber';
 
 /** What happens after what in a run. */
 const ORDER = [
@@ -64,18 +64,19 @@ function orderVerdicts(said: RuleFinding): RuleVerdict[] {
 /** Spreadsheets know no later day than 31 December 9999. */
 const AFTER_THE_LAST_DAY = 2_958_466;
 const isMoment = new Set(MOMENTS);
+const isOfAnotherCentury = (value: number): boolean => value >= 1 && !(value >= EARLIEST && value < LATEST);
 const centuryVerdicts = (said: RuleFinding): RuleVerdict[] =>
   said.given.flatMap((field) => {
     if (!isMoment.has(field)) return [];
     const value = said.num(field);
-    if (!(value >= 1) || (value >= EARLIEST && value < LATEST)) return [];
+    if (!isOfAnotherCentury(value)) return [];
     if (value >= AFTER_THE_LAST_DAY)
       return [
         {
           field,
-          seen: numberText(value),
+          seen: writtenNumber(value),
           expected: 'a day with its hour',
-          sentence: `${capitalNoun(field)} is ${numberText(value)}, which is no day: the last one a sheet knows is 31 Dec 9999.`,
+          sentence: `${capitalNoun(field)} is ${writtenNumber(value)}, which is no day: the last one a sheet knows is 31 Dec 9999.`,
         },
       ];
     const year = dayParts(value).year;
@@ -119,6 +120,7 @@ export const dateRowRules: readonly RowRule[] = [
     title: 'A date in a wrong century',
     needs: MOMENTS.map((name) => [name]),
     check: centuryVerdicts,
+    mayFire: (numbers) => MOMENTS.some((name) => numbers[name]?.some(isOfAnotherCentury)),
     checks: 'Dates before 1990 or after 2099.',
     why: 'A year of two digits is read as 19.. or 20.. by the program, not by the one who typed it.',
     sources: ['PRACTICE'],

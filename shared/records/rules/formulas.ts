@@ -13,19 +13,44 @@ const LONGEST_SHOWN = 60;
 const short = (formula: string): string =>
   formula.length > LONGEST_SHOWN ? `${formula.slice(0, LONGEST_SHOWN)}…` : formula;
 
-const REFERENCE = /("[^"]*")|(\$?[A-Z]{1,3})(\$?)(\d{1,7})(?![\d(A-Za-z_.])/g;
-/** A formula as it reads from its own row: rows that move along become distances. */
-export const relativeTo = (
+const [QUOTE, LONGEST_ROW] = [34, 7];
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const isCapital = (code: number): boolean => code >= 65 && code <= 90;
+/** After the digits of a row: what makes them part of a name, a number or a call. */
+const goesOn = (code: number): boolean =>
+  isCapital(code) || (code >= 97 && code <= 122) || code === 40 || code === 46 || code === 95;
+/**
+ * A formula as it reads from its own row: rows that move along become distances. Read letter by letter, because long
+ * books have one in every line.
+ */
+export function relativeTo(
   formula: string,
   row: number,
   /** Distance of another row, where rows between that hold no record do not count. */
   distance: (to: number) => number = (to) => to - row,
-): string =>
-  formula.replace(
-    REFERENCE,
-    (all: string, quoted: string | undefined, column: string, fixed: string, digits: string) =>
-      quoted === undefined ? (fixed === '$' ? all : `${column}[${distance(Number(digits) - 1)}]`) : all,
-  );
+): string {
+  let [made, copied, i] = ['', 0, 0];
+  while (i < formula.length) {
+    const code = formula.charCodeAt(i);
+    if (code === QUOTE) {
+      const close = formula.indexOf('"', i + 1);
+      i = close < 0 ? i + 1 : close + 1;
+      continue;
+    }
+    if (!isDigit(code)) {
+      i++;
+      continue;
+    }
+    const from = i;
+    while (i < formula.length && isDigit(formula.charCodeAt(i))) i++;
+    // A sign of money in front keeps the row where it is: it does not move along.
+    const moves = from > 0 && isCapital(formula.charCodeAt(from - 1));
+    if (!moves || i - from > LONGEST_ROW || goesOn(formula.charCodeAt(i))) continue;
+    made += `${formula.slice(copied, from)}[${distance(Number(formula.slice(from, i)) - 1)}]`;
+    copied = i;
+  }
+  return made + formula.slice(copied);
+}
 
 interface FormulaColumn {
   readonly sheet: SheetCells;
@@ -46,18 +71,29 @@ interface FormulaCell {
 /** Cells of the body that hold a formula or a typed number. */
 function formulaCells(sheet: SheetCells, column: number, body: readonly number[]): FormulaCell[] {
   const formulas = sheet.columns[column]?.formulas ?? [];
-  const records = new Map(body.map((position, record) => [sheet.rows[position] ?? -1, record]));
-  return body.flatMap((position, record): FormulaCell[] => {
+  const records = recordsByRow(sheet, body);
+  const cells: FormulaCell[] = [];
+  for (const [record, position] of body.entries()) {
     const formula = formulas[position];
-    if (formula === undefined)
-      return typeof valueAt(sheet, position, column) === 'number' ? [{ position, formula, form: '' }] : [];
+    if (formula === undefined) {
+      if (typeof valueAt(sheet, position, column) === 'number') cells.push({ position, formula, form: '' });
+      continue;
+    }
     const row = sheet.rows[position] ?? 0;
     const distance = (to: number): number => {
-      const other = records.get(to);
-      return other === undefined ? to - row : other - record;
+      const other = records[to] ?? NONE;
+      return other === NONE ? to - row : other - record;
     };
-    return [{ position, formula, form: relativeTo(formula, row, distance) }];
-  });
+    cells.push({ position, formula, form: relativeTo(formula, row, distance) });
+  }
+  return cells;
+}
+const NONE = -1;
+/** The record that stands in each row of the sheet. */
+function recordsByRow(sheet: SheetCells, body: readonly number[]): Int32Array {
+  const records = new Int32Array((sheet.rows.at(-1) ?? 0) + 1).fill(NONE);
+  for (const [record, position] of body.entries()) records[sheet.rows[position] ?? 0] = record;
+  return records;
 }
 
 function formulaColumn(
@@ -85,12 +121,21 @@ function formulaColumn(
   };
 }
 
-const columnsOf = (table: RecordTable): FormulaColumn[] => {
+/** Two rules ask for the same columns. */
+const known = new WeakMap<RecordTable, readonly FormulaColumn[]>();
+function columnsOf(table: RecordTable): readonly FormulaColumn[] {
   const { rows } = table;
-  return rows
-    ? rows.columns.flatMap(({ column, header }) => formulaColumn(rows.sheet, column, header, rows.body) ?? [])
-    : [];
-};
+  let found = known.get(table);
+  if (!found) {
+    found = rows
+      ? rows.columns.flatMap(
+          ({ column, header }) => formulaColumn(rows.sheet, column, header, rows.body) ?? [],
+        )
+      : [];
+    known.set(table, found);
+  }
+  return found;
+}
 
 const formulaVerdicts = (table: RecordTable, isTyped: boolean): readonly TableVerdict[] | string => {
   const columns = columnsOf(table);

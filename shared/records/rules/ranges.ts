@@ -2,6 +2,7 @@ import { TOLERANCES } from '../../families/timing/kernels/tolerance';
 import { PLAUSIBLE } from '../columns/plausible';
 import type { FieldName, NumericField } from '../fields';
 import { fieldSpec, NUMERIC_FIELDS } from '../fields';
+import type { RecordTable } from '../table';
 import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, plain, shown } from './show';
 
@@ -34,6 +35,16 @@ const outside = (said: RuleFinding, fields: ReadonlySet<NumericField>): RuleVerd
   }
   return found;
 };
+
+/** Some value of the table lies outside. Several females weighed together are each in question. */
+const mayBeOutside =
+  (fields: readonly NumericField[]) =>
+  (numbers: RecordTable['numbers']): boolean =>
+    fields.some((field) => {
+      const [low, high] = PLAUSIBLE[field]?.possible ?? [-Infinity, Infinity];
+      if (field === 'femaleWeight' && numbers.females) return true;
+      return numbers[field]?.some((value) => value < low || value > high) ?? false;
+    });
 
 /**
  * Counts per gram of African catfish ran from 435 to 1,176 (DADEBO00); a little is left on both sides for
@@ -131,6 +142,7 @@ export const rangeRules: readonly RowRule[] = [
     title: 'A value beyond belief',
     needs: each(OTHERS),
     check: (said) => outside(said, OTHERS_SET),
+    mayFire: mayBeOutside(OTHERS),
     checks: 'Each value against wide limits that no warm-water hatchery passes.',
     why: 'Such a value is a slip of the pen, a wrong unit or a wrong column.',
     sources: ['PRACTICE', 'PROKES15', 'DADEBO00'],
@@ -147,6 +159,7 @@ export const rangeRules: readonly RowRule[] = [
     title: 'More than 100 %',
     needs: each(SHARES),
     check: (said) => outside(said, SHARES_SET),
+    mayFire: mayBeOutside(SHARES),
     checks: 'Shares below 0 or above 100 %.',
     why: 'A part cannot be more than the whole; often the counts behind it are of two different batches.',
     sources: ['DEFINITION'],

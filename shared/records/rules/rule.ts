@@ -84,6 +84,8 @@ export interface RowRule extends About {
     said: RuleFinding,
     options: AuditOptions,
   ) => RuleVerdict | readonly RuleVerdict[] | undefined;
+  /** Asked once a table: false where no record can break the rule, which saves going through them. */
+  readonly mayFire?: (numbers: RecordTable['numbers']) => boolean;
   readonly examples: readonly RecordExample[];
 }
 

@@ -32,6 +32,7 @@ const CONTEXT = { eggWeight: 150, eggsPerGram: 700, eggs: 105_000 };
 const WATER_FIELDS = ['temperature', 'incubationTemperature'] as const satisfies readonly NumericField[];
 /** A reading in °F of water that fish live in; below it, it could be a hot day in °C. */
 const FAHRENHEIT = [55, 105] as const;
+const COLDEST = 5;
 
 const fahrenheit = (said: RuleFinding): RuleVerdict[] =>
   WATER_FIELDS.flatMap((field) => {
@@ -49,7 +50,7 @@ const fahrenheit = (said: RuleFinding): RuleVerdict[] =>
       ];
     // A °C reading in a column that is kept in °F arrives here as below zero.
     const meant = fahrenheitFromCelsius(value);
-    return value < 5 && meant >= 15 && meant <= 40
+    return value < COLDEST && meant >= 15 && meant <= 40
       ? [
           {
             field,
@@ -132,6 +133,8 @@ export const slipRules: readonly RowRule[] = [
     checks: 'Water temperatures from 55 to 105, which only °F can mean, and °C readings in a column of °F.',
     why: 'A thermometer set to °F makes every time worked out from it wrong.',
     check: fahrenheit,
+    mayFire: (numbers) =>
+      WATER_FIELDS.some((name) => numbers[name]?.some((value) => value >= FAHRENHEIT[0] || value < COLDEST)),
     examples: [
       { record: { temperature: 79 }, says: '26.1 °C', because: '79 °F.' },
       { record: { incubationTemperature: 82.4 }, says: '28 °C', because: '82.4 °F.' },

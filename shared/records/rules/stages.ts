@@ -1,5 +1,6 @@
 import type { FieldName, NumericField } from '../fields';
 import { FIELDS, NUMERIC_FIELDS } from '../fields';
+import type { RecordTable } from '../table';
 import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
 
@@ -69,6 +70,15 @@ const NEVER_NEGATIVE = new Set(
   ),
 );
 
+/** Numbers worked out from weights carry decimals; only small counts are counted one by one. */
+const isFraction = (value: number): boolean => value > 0 && value < 100 && !Number.isInteger(value);
+const mayBeNoCount = (numbers: RecordTable['numbers']): boolean =>
+  NUMERIC_FIELDS.some(
+    (field) =>
+      (NEVER_NEGATIVE.has(field) && numbers[field]?.some((value) => value < 0)) ||
+      (COUNTS.has(field) && numbers[field]?.some(isFraction)),
+  );
+
 const countVerdicts = (said: RuleFinding): RuleVerdict[] => {
   const found: RuleVerdict[] = [];
   for (const field of said.given) {
@@ -80,8 +90,7 @@ const countVerdicts = (said: RuleFinding): RuleVerdict[] => {
         expected: '0 or more',
         sentence: `${capitalNoun(field)} is negative: ${shown(field, value)}.`,
       });
-    // Numbers worked out from weights carry decimals; only small counts are counted one by one.
-    if (value > 0 && value < 100 && !Number.isInteger(value) && COUNTS.has(field))
+    if (isFraction(value) && COUNTS.has(field))
       found.push({
         field,
         seen: String(value),
@@ -134,6 +143,7 @@ export const stageRules: readonly RowRule[] = [
     title: 'Negative, or a fraction of a fish',
     needs: [...NEVER_NEGATIVE].map((name) => [name]),
     check: countVerdicts,
+    mayFire: mayBeNoCount,
     checks: 'Weights, volumes and counts below zero, and small counts that are not whole.',
     why: 'A minus slips in with a dash, a fraction comes from a formula where a count was wanted.',
     sources: ['DEFINITION'],

@@ -66,3 +66,14 @@ export function robustOfSome(values: ArrayLike<number>, most = 3000): Robust {
   const own = robust(some);
   return { ...own, n: Math.round((own.n * values.length) / most) };
 }
+
+const bits = new Float64Array(1);
+const words = new Int32Array(bits.buffer);
+/** A hash with one more number in it: by its bits, so that numbers that look alike stay apart. */
+export const mix = (hash: number, value: number): number => {
+  bits[0] = value;
+  return Math.imul(
+    Math.imul(hash ^ (words[0] ?? 0), 0x9e3779b1) ^ (words[1] ?? 0) ^ (hash >>> 15),
+    0x85ebca6b,
+  );
+};

@@ -4,7 +4,8 @@ import { unitOfText } from '../columns/units';
 import { headingOf } from '../meaning/heading';
 import { fold } from '../words/fold';
 import { conceptsOf } from '../words/lexicon';
-import { KIND, Kinds } from './kinds';
+import type { Kinds } from './kinds';
+import { KIND, kindsOf } from './kinds';
 
 /** A value of a form: where it stands, and the label beside it. */
 export interface FormCell {
@@ -149,7 +150,7 @@ function beside(kinds: Kinds, labels: readonly Label[], to: number): Beside {
 
 /** Runs kept as forms: labels in a column, values beside them, one or several runs next to each other. */
 export function layForms(sheet: SheetCells, taken: Taken): FormRecord[] {
-  const kinds = new Kinds(sheet);
+  const kinds = kindsOf(sheet);
   const byColumn = new Map<number, Label[]>();
   for (let column = 0; column < sheet.columns.length; column++) {
     const labels = labelsIn(kinds, column, taken);

@@ -15,8 +15,8 @@ const NOTHING =
   /^(?:[-–—]+|n\/?a|nil|none|null|\?+|\.+|x|xx+|#n\/a|not (?:known|taken|done|counted)|nd|unknown|"|'')$/i;
 const DIGIT = /\d/;
 export const isNothingText = (text: string): boolean =>
-  NOTHING.test(text.trim()) ||
-  (!DIGIT.test(text) && (isWord(text, 'value_nil') || isWord(text, 'value_missing')));
+  !DIGIT.test(text) &&
+  (NOTHING.test(text.trim()) || isWord(text, 'value_nil') || isWord(text, 'value_missing'));
 
 /** No figure at all, or a tag of one letter and a number: neither date nor unit (N5000 is money). */
 const WORD_OR_TAG = /^(?:[^\p{N}]*|[a-mo-z][-_]?\d{1,6})$/iu;
@@ -67,6 +67,14 @@ export class Kinds {
     const kind = this.at(position, column);
     return kind === KIND.number || kind === KIND.date || kind === KIND.clock;
   }
+}
+
+const known = new WeakMap<SheetCells, Kinds>();
+/** Tables and forms of a sheet ask for the same kinds. */
+export function kindsOf(sheet: SheetCells): Kinds {
+  let kinds = known.get(sheet);
+  if (!kinds) known.set(sheet, (kinds = new Kinds(sheet)));
+  return kinds;
 }
 
 function kindOf(cell: Cell, isDate: boolean): CellKind {

@@ -13,10 +13,10 @@ const DOWN_SUM =
 const DOWN_RANGE = /^=.*\b(?:SUM|AVERAGE|SUBTOTAL)\(.*?\$?([A-Z]{1,3})\$?(\d+):\$?\1\$?(\d+)/i;
 /** Adds up at least two cells of one column above; a sum over another sheet is a figure of its line. */
 const addsDown = (formula: string | undefined): boolean => {
-  if (formula?.includes('!')) return false;
-  const match = formula === undefined ? undefined : (DOWN_SUM.exec(formula) ?? DOWN_RANGE.exec(formula));
-  if (!match) return false;
-  const range = DOWN_RANGE.exec(formula ?? '');
+  // Most formulas of a long table have no range at all.
+  if (!formula?.includes(':') || formula.includes('!')) return false;
+  if (!DOWN_SUM.test(formula) && !DOWN_RANGE.test(formula)) return false;
+  const range = DOWN_RANGE.exec(formula);
   return range !== null && Number(range[3]) - Number(range[2]) >= 1;
 };
 

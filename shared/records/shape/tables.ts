@@ -4,7 +4,8 @@ import { headersAt, isNext, runsOf, textAt } from './headers';
 import { isKnownLabel } from './forms';
 import { decimalIn, readNumber } from '../columns/numbers';
 import { valueAt } from '../read/sheetCells';
-import { KIND, Kinds } from './kinds';
+import type { Kinds } from './kinds';
+import { KIND, kindsOf } from './kinds';
 import { kindOfRow } from './rows';
 
 /** Where a table stands on its sheet; positions are kept rows. */
@@ -143,7 +144,7 @@ const isSame = (a: Header, b: Header): boolean =>
 
 /** All tables of a sheet that have their headers in a row. */
 export function layTables(sheet: SheetCells): LaidTable[] {
-  const kinds = new Kinds(sheet);
+  const kinds = kindsOf(sheet);
   const headers: Header[] = [];
   for (let position = 0; position < sheet.rows.length; position++) {
     if (!mayBeHeader(kinds, position)) continue;

@@ -11,8 +11,11 @@ const LETTERS: readonly (readonly [RegExp, string])[] = [
   [/ى/g, 'ي'],
 ];
 
+const BEYOND_ASCII = /[^\0-\x7f]/;
 /** Small letters without accents: what people leave out when they type. */
 export function fold(text: string): string {
+  // Most words have no accents to lose.
+  if (!BEYOND_ASCII.test(text)) return text.toLowerCase().replace(/\s+/g, ' ').trim();
   let folded = text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
   for (const [from, to] of LETTERS) folded = folded.replace(from, to);
   return folded.replace(/\s+/g, ' ').trim();

@@ -24,7 +24,7 @@ export const SHARE_LINES = {
   heavyOn: line(
     'Heavy enough on',
     day,
-    `=IF(N({wanted})>0,{fedFrom}-INT(0.01-IF(${PERCENT}<=${GROWN_BY('{rearing}')},IF(${PERCENT}<={grown}*N({weighedDay}),${PERCENT}/MAX(0.01,{grown}),N({weighedDay})+(${PERCENT}-{grown}*N({weighedDay}))/MAX(0.01,{growing})),{rearing}+(${PERCENT}-${GROWN_BY('{rearing}')})/MAX(0.01,{nurseryGrowth}))),0)`,
+    `=IF(N({wanted})>0,{fedFrom}-INT(0.01-IF(${PERCENT}<=${GROWN_BY('{rearing}')},IF(${PERCENT}<={grown}*N({weighedDay}),${PERCENT}/MAX(0.01,{grown}),N({weighedDay})+(${PERCENT}-{grown}*N({weighedDay}))/MAX(0.01,{growing})),{rearing}+(${PERCENT}-(${GROWN_BY('{rearing}')}))/MAX(0.01,{nurseryGrowth}))),0)`,
     { note: 'First day on which the fish weigh what was ordered; 0 where no weight was ordered.' },
   ),
   larvaeFor: line('Larvae at first feed for it', count, '={feeding}*{part}'),

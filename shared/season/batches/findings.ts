@@ -4,13 +4,15 @@ import { MONTH_NAMES, isoDateOfSerial, monthIndexOf } from '../../units/dates';
 import { stagesFor, temperatureOn } from '../clock';
 import type { BookedOrder, OrderBook } from '../orderBook';
 import type { Task } from '../problem';
+import { sameLines } from '../orderNames';
 import type { OrderPlan, PlanFinding, SeasonBatch, SeasonShort } from '../types';
 import type { BatchProblem } from './problem';
 import { NEAR_WANTED } from './unsure';
+import { writtenNumber } from '../../units/writtenNumber';
 
 /** What is said of a plan, in sentences, after everything is decided. */
 
-const many = (n: number): string => Math.floor(n + 1e-6).toLocaleString('en');
+const many = (n: number): string => writtenNumber(Math.floor(n + 1e-6));
 const WHY: Readonly<Record<string, string>> = {
   'day off': 'nobody strips on those days',
   'no temperature': 'the water of the month is not known',
@@ -54,7 +56,7 @@ function orderSentence(
   book: OrderBook,
   { order, promise, delivered, certainty, why, batches }: OrderPlan,
 ): PlanFinding | undefined {
-  const fish = order.number.toLocaleString('en');
+  const fish = writtenNumber(order.number);
   const due = isoDateOfSerial(order.due);
   if (delivered >= order.number) return undefined;
   if (why !== undefined && batches.length === 0)
@@ -76,6 +78,36 @@ function orderSentence(
     about: order.name,
     message: `${order.name}: promise ${many(promise)} of ${fish} ${order.product} for ${due}; the whole order comes in ${odds} of seasons.`,
   };
+}
+
+/** So many lines that say the same are named one by one. */
+const MOST_SAME = 3;
+/** An order that stands twice, word for word, may have been typed twice; two orders of one buyer are usual. */
+function sameSentences({ orders: all, plannedOn }: OrderBook): PlanFinding[] {
+  const orders = all.filter(({ due }) => due >= plannedOn);
+  const same = [...sameLines(orders)].flatMap(([place, first]): PlanFinding[] => {
+    const [order, other] = [orders[place], orders[first]];
+    return order && other
+      ? [
+          {
+            kind: 'care',
+            about: order.name,
+            message: `${order.name}: says the same as ${other.key ?? other.name}, ${writtenNumber(order.number)} ${order.product} for ${isoDateOfSerial(order.due)}. If it was typed twice, cancel one.`,
+          },
+        ]
+      : [];
+  });
+  const rest = same.length - MOST_SAME;
+  return rest <= 0
+    ? same
+    : [
+        ...same.slice(0, MOST_SAME),
+        {
+          kind: 'care',
+          about: 'orders',
+          message: `${rest} more ${rest === 1 ? 'order says' : 'orders say'} the same as another. If they were typed twice, cancel one of each.`,
+        },
+      ];
 }
 
 function shortSentences(short: SeasonShort | undefined): PlanFinding[] {
@@ -129,6 +161,7 @@ export function planFindings(
           } as const,
         ]
       : []),
+    ...sameSentences(book),
     ...shortSentences(short),
     ...parents,
     ...(problem.vats.length === 0

@@ -28,16 +28,19 @@ export const feedingPerFish = ({ problem }: BatchSchedule, task: number): number
   problem.tasks[task]?.product.stages[1]?.fishPerFish ?? Infinity;
 
 /** What a batch that stands may still promise, in larvae at first food, and what its shares take of it. */
-function spareOfFixed(schedule: BatchSchedule, batch: Batch, task: number): number {
-  const { fixed } = batch;
-  if (!fixed) return 0;
+function spareOfFixed(
+  schedule: BatchSchedule,
+  { shares }: Batch,
+  fixed: NonNullable<Batch['fixed']>,
+  task: number,
+): number {
   const { safety } = schedule.problem;
   const females = Math.max(1, fixed.batch.pairs.length);
   const sure = (t: number): number => {
     const key = keyOf(schedule, t);
     return fixed.standing.ahead < 2 ? shareFor(safety, key, females) : safety.feeding[key];
   };
-  const taken = batch.shares.reduce(
+  const taken = shares.reduce(
     (sum, share) => sum + (share.fish * feedingPerFish(schedule, share.task)) / sure(share.task),
     0,
   );
@@ -70,7 +73,7 @@ function parentsFor(schedule: BatchSchedule, day: number, own: readonly Pair[]):
 
 /** Fish of an order that a batch's own females give on top of what they are there for. */
 export function spareOf(schedule: BatchSchedule, batch: Batch, task: number, candidate: Candidate): number {
-  if (batch.fixed) return spareOfFixed(schedule, batch, task);
+  if (batch.fixed) return spareOfFixed(schedule, batch, batch.fixed, task);
   const { problem } = schedule;
   if (problem.without === 'females') return batch.pairs.length > 0 ? Infinity : 0;
   const females = batch.pairs.length;

@@ -11,6 +11,8 @@ import type { Allocation, BatchClock, BatchStay, SeasonBatch } from '../types';
 import { liveShare } from './alive';
 import { feedingPerFish } from './insert';
 import { scaleOf } from './odds';
+import type { Given } from './reserve';
+import { giftsOf } from './reserve';
 import type { Batch, BatchSchedule, Share } from './schedule';
 
 /** A schedule of batches as rows: batches by the night they are stripped, what they give, where they stand. */
@@ -91,19 +93,18 @@ function gramsOf({ fixed }: Batch, order: BookedOrder, usual: Product): number {
   return typeof own === 'string' ? usual.grams : own.grams;
 }
 
-/** Fish of a batch for its orders; `left` is what each still lacks: what is planned on top is nobody's yet. */
+/** Fish of a batch for its orders: what it gives of what each still lacks. */
 function allocationsOf(
   schedule: BatchSchedule,
   batch: Batch,
   name: string,
   feedFrom: number,
-  left: number[],
+  given: readonly Given[],
 ): Allocation[] {
-  return batch.shares.flatMap(({ task, fish, candidate }): Allocation[] => {
+  return batch.shares.flatMap(({ task, candidate }, i): Allocation[] => {
     const { order, product } = schedule.problem.tasks[task] ?? {};
-    const whole = Math.min(left[task] ?? 0, Math.floor(fish + 1e-6));
+    const whole = given[i]?.fish ?? 0;
     if (!order || !product || whole < 1) return [];
-    left[task] = (left[task] ?? 0) - whole;
     return [
       {
         batch: name,
@@ -294,11 +295,12 @@ export function rowsOf(book: OrderBook, schedule: BatchSchedule): BatchRows {
     const row = batchRow(schedule, batch, names.get(batch.id) ?? '', book);
     return row ? [{ batch, row }] : [];
   });
-  const left = schedule.problem.tasks.map(
-    ({ order }, t) => order.number - (schedule.problem.delivered[t] ?? 0),
+  const gifts = giftsOf(
+    schedule,
+    found.map(({ batch }) => batch),
   );
   const allocations = found.flatMap(({ batch, row }) =>
-    allocationsOf(schedule, batch, row.name, row.feedFrom, left),
+    allocationsOf(schedule, batch, row.name, row.feedFrom, gifts.get(batch.id) ?? []),
   );
   const place = new Map(book.vats.map(({ name }, i) => [name, i]));
   return {

@@ -7,6 +7,7 @@ import type { BatchSchedule } from './schedule';
 import type { BatchEffort } from './search';
 import { searchSteps, worthOf } from './search';
 import { isMetTask } from './serve';
+import { writtenNumber } from '../../units/writtenNumber';
 
 /** What stands in the way of a season, and which changes were tried against it. */
 
@@ -93,7 +94,7 @@ function singleSteps(book: OrderBook, short: ReadonlySet<string>): (readonly [st
     staff.stripTo - staff.stripFrom < 24 ||
     staff.injectTo - staff.injectFrom < 24;
   const kilograms = meanWeight(book).toFixed(1);
-  const litres = largestOf(book).toLocaleString('en');
+  const litres = writtenNumber(largestOf(book));
   const isUnsure = book.certainty > 0.7;
   return [
     [`one more female of ${kilograms} kg`, moreFemales(1)],
@@ -126,7 +127,7 @@ function singleSteps(book: OrderBook, short: ReadonlySet<string>): (readonly [st
 /** Tried when no single change helps. */
 const jointSteps = (book: OrderBook, short: ReadonlySet<string>): (readonly [string, Change])[] => {
   const kilograms = meanWeight(book).toFixed(1);
-  const litres = largestOf(book).toLocaleString('en');
+  const litres = writtenNumber(largestOf(book));
   const [females, vats] = [`three more females of ${kilograms} kg`, `two more vats of ${litres} L`];
   return [
     [`${females} and three more unrelated males`, all(moreFemales(3), moreMales(3))],

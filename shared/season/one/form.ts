@@ -7,6 +7,7 @@ import { assumptionSchema } from '../../families/assumptions';
 import { isoDateOfSerial } from '../../units/dates';
 import { openSentence, readTypedNumber } from '../../units/typedNumber';
 import { openDaySentence, readTypedDay, readTypedHour } from '../../units/typedTime';
+import { writtenNumber } from '../../units/writtenNumber';
 
 const shown = (value: unknown): string =>
   value === undefined || value === null || value === ''
@@ -22,7 +23,7 @@ const limits = (field: FormNumber): string => {
   if (field.kind === 'date')
     return `a date from ${isoDateOfSerial(field.min)} to ${isoDateOfSerial(field.max)}`;
   if (field.kind === 'hour') return 'a clock time from 00:00 to 23:59';
-  return `${field.kind === 'whole' ? 'a whole number' : 'a number'} from ${field.min.toLocaleString('en')} to ${field.max.toLocaleString('en')}${unit}`;
+  return `${field.kind === 'whole' ? 'a whole number' : 'a number'} from ${writtenNumber(field.min)} to ${writtenNumber(field.max)}${unit}`;
 };
 
 /** What a person typed, as the number meant: dates and clock times may be text. */

@@ -12,9 +12,16 @@ const notFound: CellError = { error: '#N/A' };
 
 const sameKind = (a: Cell, b: Cell): boolean => typeof a === typeof b && a !== null && !isError(a);
 
+/** Whether a cell equals a value: what is looked for is made ready once, cells are many. */
+function equalTo(wanted: Cell): (item: Cell) => boolean {
+  if (typeof wanted !== 'string') return (item) => sameKind(item, wanted) && compare(item, wanted) === 0;
+  const small = wanted.toLowerCase();
+  return (item) => typeof item === 'string' && (item === wanted || item.toLowerCase() === small);
+}
+
 /** Position of a value in a list; kind 1: last not above, −1: last not below, 0: equal. */
 function position(wanted: Cell, list: readonly Cell[], kind: number): number {
-  if (kind === 0) return list.findIndex((item) => sameKind(item, wanted) && compare(item, wanted) === 0);
+  if (kind === 0) return list.findIndex(equalTo(wanted));
   let found = -1;
   for (const [i, item] of list.entries()) {
     if (!sameKind(item, wanted)) continue;
@@ -46,7 +53,14 @@ const index: EagerFunction = ([source, rowArg, columnArg]) => {
 };
 
 const match: EagerFunction = ([wanted, list, kind]) => {
-  const found = position(cell(wanted), grid(list).flat(), kind === undefined ? 1 : Number(cell(kind)));
+  const rows = grid(list);
+  const sense = kind === undefined ? 1 : Number(cell(kind));
+  const isColumn = rows[0]?.length === 1;
+  // A column is looked through as it stands: a table's lines all ask for their place in the same one.
+  const isEqual = sense === 0 && isColumn ? equalTo(cell(wanted)) : undefined;
+  const found = isEqual
+    ? rows.findIndex((line) => isEqual(line[0] ?? null))
+    : position(cell(wanted), rows.flat(), sense);
   return found < 0 ? notFound : found + 1;
 };
 

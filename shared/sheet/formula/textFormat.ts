@@ -83,6 +83,8 @@ const literal = (s = ''): string => s.replace(/"([^"]*)"|\\(.)/g, '$1$2');
 
 function formatDigits(value: number, format: string): string {
   const bare = format.replace(/"[^"]*"|\\./g, '');
+  // A section without a place for digits shows its own words alone.
+  if (!/[0#]/.test(bare)) return `${value < 0 ? '-' : ''}${literal(format)}`;
   const digits = digitsOf(Math.abs(value) * (bare.includes('%') ? 100 : 1), bare);
   const sign = value < 0 && /[1-9]/.test(digits) ? '-' : '';
   const [, lead, tail] = /^((?:"[^"]*"|\\.|[^0#"\\])*)[0#.,]+(.*)$/.exec(format) ?? [];
@@ -105,10 +107,8 @@ function sectionOf(value: number, format: string): string {
 /** TEXT(value, format) for a number. Sections after ; are for negative numbers and zero. */
 export function formatNumber(value: number, format: string): string {
   if (format === '@' || /^general$/i.test(format)) return String(Number(value.toPrecision(11)));
-  const sections = format.split(';');
-  const negative = value < 0 ? sections[1] : undefined;
-  const chosen = negative ?? (value === 0 ? sections[2] : undefined) ?? sections[0] ?? '';
-  return isDateFormat(chosen)
-    ? formatDate(value, chosen)
-    : formatDigits(negative === undefined ? value : -value, chosen);
+  const chosen = sectionOf(value, format);
+  // A section of its own for negative numbers brings its sign along.
+  const hasOwn = value < 0 && format.includes(';');
+  return isDateFormat(chosen) ? formatDate(value, chosen) : formatDigits(hasOwn ? -value : value, chosen);
 }

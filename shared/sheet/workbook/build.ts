@@ -9,6 +9,8 @@ import type {
   ValidationModel,
 } from './model';
 
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
 /** What a cell is given as: a value, a formula (text that starts with =), or the whole cell. */
 export type Content = number | string | boolean | CellModel;
 
@@ -53,8 +55,9 @@ export class SheetBuilder {
     style?: StyleName,
     more: Omit<CellModel, 'value' | 'formula' | 'style'> = {},
   ): this {
-    const cell = asCell(content);
-    this.cells[address] = { ...cell, ...(style ? { style } : {}), ...more };
+    const cell: Writable<CellModel> = { ...asCell(content) };
+    if (style) cell.style = style;
+    this.cells[address] = Object.assign(cell, more);
     return this;
   }
 

@@ -102,16 +102,30 @@ function readGrid(values: Values, { top, bottom, left, right }: Area): Grid {
 /** The cells of a sheet with what was worked out for its formulas. */
 function filled(sheet: SheetModel, nodes: readonly FormulaNode[], values: Values): SheetModel {
   if (nodes.length === 0) return sheet;
-  const cells: Record<string, CellModel> = { ...sheet.cells };
+  const given = new Map<string, Exclude<Cell, null>>();
   const set = (address: string, row: number, column: number): void => {
     const value = values[row]?.[column];
-    if (value !== undefined && value !== null) cells[address] = { ...cells[address], value };
+    if (value !== undefined && value !== null) given.set(address, value);
   };
   for (const { address, area } of nodes)
     if (area.top === area.bottom && area.left === area.right) set(address, area.top, area.left);
     else
       for (let row = area.top; row <= area.bottom; row++)
         for (let column = area.left; column <= area.right; column++) set(addressOf(row, column), row, column);
+  // One pass: a large sheet copied first and written over then costs twice.
+  const cells: Record<string, CellModel> = {};
+  for (const address in sheet.cells) {
+    const value = given.get(address);
+    const cell = sheet.cells[address];
+    if (!cell) continue;
+    if (value === undefined) {
+      cells[address] = cell;
+      continue;
+    }
+    cells[address] = { ...cell, value };
+    given.delete(address);
+  }
+  for (const [address, value] of given) cells[address] = { value };
   return { ...sheet, cells };
 }
 

@@ -30,6 +30,22 @@ const isOfWord = (code: number): boolean =>
   code === 63 ||
   code > 127;
 
+/** What a character begins: nothing, what is not looked into, a number, a word. */
+const OTHER = 0;
+const CLOSED = 1;
+const DIGIT = 2;
+const WORD = 3;
+const KINDS = Uint8Array.from({ length: 128 }, (_, code) =>
+  code === QUOTE || code === APOSTROPHE || code === BRACKET
+    ? CLOSED
+    : isDigit(code)
+      ? DIGIT
+      : isOfWord(code)
+        ? WORD
+        : OTHER,
+);
+const kindAt = (text: string, at: number): number => KINDS[text.charCodeAt(at)] ?? WORD;
+
 /** 1E5 is a number, whatever it looks like. */
 const isOfNumber = (code: number): boolean => isDigit(code) || code === 46 || code === 69 || code === 101;
 
@@ -64,18 +80,19 @@ function skip(text: string, at: number): number {
 /** The formula as seen from its row (0-based): relative rows as steps. Formulas with equal text are one formula. */
 export function seenFrom(row: number, formula: string): string {
   let [seen, kept, at] = ['', 0, 0];
-  while (at < formula.length) {
-    const past = skip(formula, at);
-    if (past > at) {
-      at = past;
-      continue;
-    }
-    if (!isOfWord(formula.charCodeAt(at))) {
+  const length = formula.length;
+  while (at < length) {
+    const kind = kindAt(formula, at);
+    if (kind === OTHER) {
       at++;
       continue;
     }
+    if (kind === CLOSED || kind === DIGIT) {
+      at = skip(formula, at);
+      continue;
+    }
     let end = at + 1;
-    while (end < formula.length && isOfWord(formula.charCodeAt(end))) end++;
+    while (end < length && kindAt(formula, end) >= DIGIT) end++;
     const next = formula[end];
     const digits = next === '(' || next === '!' || next === '[' ? -1 : rowIn(formula, at, end);
     if (digits > 0) {

@@ -117,6 +117,37 @@ const ONE_AT_A_TIME: readonly Patch[] = [
   },
 ];
 
+/**
+ * Comparisons look rows up in an index of what stands in a column. A list that a formula made says the place of
+ * that formula as its own: it was looked up among cells, and its values were put into the index as theirs.
+ */
+const CELLS_ALONE: readonly Patch[] = [
+  {
+    why: 'What was read from cells says so.',
+    file: ENGINE,
+    find: /(const arrayValueObject = ArrayValueObject\.create\(arrayValueObjectData\);)(?=\s+useCache && FORMULA_REF_TO_ARRAY_CACHE\.set)/,
+    put: '$1 arrayValueObject.isOfCells = true;',
+  },
+  {
+    why: 'Only that is looked up.',
+    file: ENGINE,
+    find: /if \(batchOperatorType === 5\) \{(?=\s+const \{ rowsInCache, rowsNotInCache \})/,
+    put: 'if (batchOperatorType === 5 && this.isOfCells) {',
+  },
+  {
+    why: 'Only that is put into the index, a value at a time',
+    file: ENGINE,
+    find: /(?<=else result\[r\]\[column\] = ErrorValueObject\.create\("#N\/A"\);\s+)(?=CELL_INVERTED_INDEX_CACHE\.set\(unitId, sheetId, column \+ startColumn, )/,
+    put: 'if (this.isOfCells) ',
+  },
+  {
+    why: 'and as rows that are done.',
+    file: ENGINE,
+    find: /(?<=isCaseSensitive\);\s+)(?=CELL_INVERTED_INDEX_CACHE\.setContinueBuildingCache\(unitId, sheetId, column \+ startColumn, startRow, startRow \+ rowCount - 1\);)/,
+    put: 'if (this.isOfCells) ',
+  },
+];
+
 export const PATCHES: readonly Patch[] = [
   {
     why:
@@ -154,6 +185,7 @@ export const PATCHES: readonly Patch[] = [
   ...COMPLETION,
   ...SHORTER,
   ...ONE_AT_A_TIME,
+  ...CELLS_ALONE,
   {
     why:
       'Several changes taken back in one step were taken back in the order they were made: the look given last ' +

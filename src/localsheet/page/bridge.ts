@@ -12,6 +12,8 @@ export interface Bridge {
   fileName?(): string;
   /** Opens the browser's print dialog on a sheet, by its name; the open sheet when none is given. */
   print?(sheet?: string): Promise<void>;
+  /** The pane's: another workbook has taken the place of the open one. */
+  shown?(): void;
 }
 
 declare global {

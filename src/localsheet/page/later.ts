@@ -48,6 +48,7 @@ export async function addLater(open: UniverBook, session: Session, container: HT
     const { printSheet } = await import('./print');
     await printSheet(open, await sheetNamed(open, name));
   };
+  session.onShown(() => bridge.shown?.());
   await addLaterParts(open.context.engine);
   nameControls(container);
   explainErrors(open);

@@ -24,13 +24,18 @@ async function whenThere<K extends keyof Bridge>(key: K): Promise<NonNullable<Br
 }
 
 const executor: Executor = { execute: async (body) => (await whenThere('executor')).execute(body) };
-installOffice(
-  createOffice({
-    executor,
-    fileBytes: async () => (await whenThere('fileBytes'))(),
-    fileName: () => bridgeOf(window.parent).fileName?.() ?? '',
-  }),
-  window,
-);
-// Before the bundle of functions, which would make a memory of its own.
-if (window.parent !== window) Reflect.set(window, MEMORY, Reflect.get(window.parent, MEMORY));
+/** Opened alone, without a sheet around it, the page has no workbook and says so. */
+const isAlone = window.parent === window;
+if (!isAlone) {
+  installOffice(
+    createOffice({
+      executor,
+      fileBytes: async () => (await whenThere('fileBytes'))(),
+      fileName: () => bridgeOf(window.parent).fileName?.() ?? '',
+      language: navigator.language,
+    }),
+    window,
+  );
+  // Before the bundle of functions, which would make a memory of its own.
+  Reflect.set(window, MEMORY, Reflect.get(window.parent, MEMORY));
+}

@@ -25,6 +25,8 @@ export interface OfficeOptions {
   readonly fileBytes?: () => Promise<Uint8Array>;
   /** Its name, with the ending. */
   readonly fileName?: () => string;
+  /** Language of the program, as a tag: en-US. */
+  readonly language?: string;
 }
 
 type Batch = (context: RequestContext) => unknown;
@@ -110,7 +112,7 @@ function documentFile(fileBytes: OfficeOptions['fileBytes']) {
   };
 }
 
-function office({ fileBytes, fileName }: OfficeOptions) {
+function office({ fileBytes, fileName, language = 'en-US' }: OfficeOptions) {
   const info = { host: 'Excel', platform: 'OfficeOnline' } as const;
   const isSetSupported = (name: string, version = '1.1'): boolean => {
     const [major = 0, minor = 0] = String(version).split('.').map(Number);
@@ -124,7 +126,7 @@ function office({ fileBytes, fileName }: OfficeOptions) {
     AsyncResultStatus: { Succeeded: 'succeeded', Failed: 'failed' },
     context: {
       ...info,
-      displayLanguage: 'en-US',
+      displayLanguage: language,
       contentLanguage: 'en-US',
       diagnostics: { ...info, version: '0.0.0.0' },
       requirements: { isSetSupported },

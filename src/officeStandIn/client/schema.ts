@@ -144,6 +144,7 @@ export const CLASSES: Readonly<Record<string, ClassSpec>> = {
       getOffsetRange: range,
       getUsedRangeOrNullObject: range,
       getSpillingToRangeOrNullObject: range,
+      getSpillParentOrNullObject: range,
     },
   },
   RangeFormat: {

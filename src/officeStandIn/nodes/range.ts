@@ -135,6 +135,12 @@ const navigationOf = (env: Env, sheet: string, area: StandInArea): NonNullable<O
     const spill = await (await settled(env)).spillArea(sheet, area.row, area.column);
     return spill ? rangeNode(env, sheet, spill) : null;
   },
+  GetSpillParentOrNullObject: async () => {
+    if (area.rows * area.columns !== 1)
+      return fail('InvalidArgument', 'Ask one cell for the cell that spills into it.');
+    const parent = await (await settled(env)).spillParent(sheet, area.row, area.column);
+    return parent ? rangeNode(env, sheet, { ...parent, rows: 1, columns: 1 }) : null;
+  },
 });
 
 export function intersection(a: StandInArea, b: StandInArea): StandInArea | undefined {

@@ -3,7 +3,8 @@ import type { KeptState } from '../keeping/kept';
 import { conform, keptText, withTyped } from '../keeping/kept';
 import type { Keeper } from '../keeping/memory';
 import { forgetBrowser, idOf, keeper, keptWith, nameBook, readBrowser, readChoices } from '../keeping/memory';
-import { enter, showPlace } from './navigate';
+import type { Command } from '../command';
+import { enter, opened, showPlace } from './navigate';
 import type { PlaceId } from './places';
 import { MENU, PLACES, placeOf } from './places';
 import type { PaneSettings } from '../keeping/settings';
@@ -39,18 +40,26 @@ export const anew =
     kept: kept ?? {},
     settings: settingsOf(kept, choices),
     ready: [],
-    question: undefined,
-    notice: undefined,
   });
 const SLICES = ['today', 'plan', 'season', 'dose', 'vat', 'why', 'functions', 'messages', 'check', 'share'];
+
+/** Opens the place on show for the workbook that is there now; what is asked or said stays. */
+const openAgain: Command<PlaceId> = {
+  name: 'openAgain',
+  label: 'Open again',
+  perform: (state, screen) => {
+    const place = placeOf(screen);
+    return place ? opened(enter(state, screen, place), place) : showPlace.perform(state, screen);
+  },
+};
 
 export interface PaneMemory {
   /** Choices of the person, before anything is known of a workbook. */
   readonly begin: () => Promise<void>;
   /** The host is known: what belongs to its workbook is put back. */
   readonly arrive: (host: HostState, asked: PlaceId | undefined) => Promise<void>;
-  /** Whether another workbook came under the pane. */
-  readonly look: () => Promise<void>;
+  /** Another workbook came under the pane: the host says so at once. */
+  readonly changed: () => Promise<void>;
   readonly keep: (state: PaneState) => void;
   readonly forget: () => Promise<void>;
 }
@@ -59,39 +68,64 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
   let book: string | undefined;
   let naming: Promise<void> | undefined;
   let isArrived = false;
-  const name = (): Promise<void> =>
-    (naming ??= (async () => {
-      const id = crypto.randomUUID();
+  /** Counts the workbooks that came under the pane: what began beside one says nothing of the next. */
+  let turn = 0;
+  const name = (): Promise<void> => {
+    const mine = turn;
+    const nameNow = async (): Promise<void> => {
       try {
-        // A book with a name of its own that came under the pane meanwhile keeps it: what is kept of it goes by it.
-        if ((await idOf(workbook())) === undefined) {
-          await nameBook(workbook(), id);
-          book = id;
-        }
+        const had = await idOf(workbook());
+        const id = had ?? crypto.randomUUID();
+        if (mine !== turn) return;
+        if (had === undefined) await nameBook(workbook(), id);
+        if (mine === turn) book = id;
       } catch {
         // It takes nothing: then the pane keeps nothing for it.
       }
+    };
+    return (naming ??= nameNow().finally(() => {
       naming = undefined;
-    })());
+    }));
+  };
   const lost = (): void => {
     store.change((now) => ({ ...now, notice: { tone: 'warning', text: wordsFor(now).shell.notKept } }));
   };
   const keeping: Keeper = keeper({ workbook, clock: () => Date.now(), book: () => book, name, lost });
-  const show = async (kept: KeptState | undefined, screen: PlaceId, isTyped = false): Promise<void> => {
-    const choices = (await readChoices()) ?? {};
+  const lay = (
+    kept: KeptState | undefined,
+    screen: PlaceId,
+    choices: Readonly<Record<string, unknown>>,
+  ): void => {
     const place = placeOf(screen);
     // In one step where the place is here: a field that is being typed into keeps the keyboard.
     store.change((now) => {
       const next = anew(kept, choices)(now);
       return place ? enter({ ...next, screen }, screen, place) : next;
     });
+  };
+  /** What was kept of the workbook comes back, under what was typed beside it meanwhile. */
+  const putBack = async (
+    kept: KeptState,
+    screenOf: (state: PaneState) => PlaceId,
+    choices: Readonly<Record<string, unknown>>,
+  ): Promise<void> => {
+    const state = store.state();
+    const typed = withTyped(
+      kept,
+      state,
+      state.ready.flatMap((id) => placeOf(id) ?? []),
+    );
+    // Who has begun to type stays where he is.
+    const isTyped = keptText(typed, 0) !== keptText(kept, 0);
+    const screen = isTyped ? state.screen : screenOf(state);
+    lay(typed, screen, choices);
     keeping.startAnew(isTyped);
-    store.send(showPlace, screen);
+    store.send(openAgain, screen);
     await store.idle();
   };
-  const screenOf = (kept: KeptState | undefined, asked: PlaceId | undefined): PlaceId => {
-    const last = kept?.pane?.screen;
-    return asked ?? (isPlace(last) ? last : store.state().screen);
+  const screenOf = (kept: KeptState, asked: PlaceId | undefined) => (state: PaneState) => {
+    const last = kept.pane?.screen;
+    return asked ?? (isPlace(last) ? last : state.screen);
   };
   return {
     begin: async () => {
@@ -99,25 +133,36 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
       if (choices) store.change((state) => ({ ...state, settings: settingsOf(undefined, choices) }));
     },
     arrive: async (host, asked) => {
-      book = host === 'ready' ? await idOf(workbook()) : undefined;
-      const kept = (host === 'ready' ? await keptWith(workbook(), book) : await readBrowser(undefined))?.kept;
-      isArrived = true;
-      if (!kept) return;
-      const state = store.state();
-      const places = state.ready.flatMap((id) => placeOf(id) ?? []);
-      const typed = withTyped(kept, state, places);
-      // Who has begun to type stays where he is.
-      const isTyped = keptText(typed, 0) !== keptText(kept, 0);
-      await show(typed, isTyped ? state.screen : screenOf(kept, asked), isTyped);
-    },
-    look: async () => {
-      if (naming || store.state().task) return;
-      const id = await idOf(workbook());
-      if (id === book || naming) return;
+      const mine = turn;
+      const id = host === 'ready' ? await idOf(workbook()) : undefined;
+      const kept = (host === 'ready' ? await keptWith(workbook(), id) : await readBrowser(undefined))?.kept;
+      const choices = (await readChoices()) ?? {};
+      if (mine !== turn) return;
       book = id;
+      isArrived = true;
+      if (kept) await putBack(kept, screenOf(kept, asked), choices);
+    },
+    changed: async () => {
+      const mine = ++turn;
+      book = undefined;
+      isArrived = false;
+      // Work that is under way ends beside the workbook it began with.
       await store.idle();
-      const kept = (await keptWith(workbook(), id))?.kept;
-      await show(kept, store.state().screen);
+      if (mine !== turn) return;
+      // At once, so that nothing is typed into forms of the workbook before.
+      store.change((now) => ({ ...now, notice: undefined, question: undefined }));
+      lay(undefined, store.state().screen, Object.fromEntries(Object.entries(store.state().settings)));
+      keeping.startAnew(false);
+      keeping.keep(store.state());
+      const id = await idOf(workbook());
+      const [kept, choices] = await Promise.all([keptWith(workbook(), id), readChoices()]);
+      if (mine !== turn) return;
+      book = id;
+      isArrived = true;
+      if (kept) return putBack(kept.kept, (state) => state.screen, choices ?? {});
+      keeping.keep(store.state());
+      store.send(openAgain, store.state().screen);
+      await store.idle();
     },
     keep: (state) => {
       // Before the workbook is known nobody can say to which it belongs.

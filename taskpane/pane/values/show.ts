@@ -26,6 +26,7 @@ let decimalMark = '.';
 export const setNumberStyle = (style: NumberStyle): void => {
   decimalMark = style === 'comma' ? ',' : '.';
 };
+export const shownDecimalMark = (): string => decimalMark;
 
 export const grouped = (value: number, decimals = 0): string => {
   const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');

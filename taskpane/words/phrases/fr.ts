@@ -271,8 +271,10 @@ export const phrases: Phrases = {
   'Remove {}': 'Retirer {}',
   Remove: 'Retirer',
   'order {n}': 'commande {n}',
-  'Weight and price may stay empty. Give each order its own name.':
-    'Poids et prix peuvent rester vides. Donnez à chaque commande son propre nom.',
+  'Weight and price may stay empty. A buyer may have several orders.':
+    'Poids et prix peuvent rester vides. Un acheteur peut avoir plusieurs commandes.',
+  'Order {} says the same. If this one was typed twice, remove it.':
+    'La commande {} dit la même chose. Si celle-ci a été tapée deux fois, retirez-la.',
   'Many orders from a sheet': 'Beaucoup de commandes d’une feuille',
   'Rows of orders': 'Lignes de commandes',
   'Name; fry or fingerlings; number; due on (2027-03-31); weight in g; price. Copy the rows in a sheet and paste them.':
@@ -441,6 +443,14 @@ export const phrases: Phrases = {
   '{}: none of {} fry can be promised for {}.': '{} : aucun des {} alevins ne peut être promis pour le {}.',
   '{}: none of {} fingerlings can be promised for {}.':
     '{} : aucun des {} juvéniles ne peut être promis pour le {}.',
+  '{}: says the same as {}, {} fry for {}. If it was typed twice, cancel one.':
+    '{} : dit la même chose que {}, {} alevins pour le {}. Si elle a été tapée deux fois, annulez-en une.',
+  '{}: says the same as {}, {} fingerlings for {}. If it was typed twice, cancel one.':
+    '{} : dit la même chose que {}, {} juvéniles pour le {}. Si elle a été tapée deux fois, annulez-en une.',
+  '{} more order says the same as another. If they were typed twice, cancel one of each.':
+    '{} autre commande dit la même chose qu’une autre. Si elles ont été tapées deux fois, annulez-en une de chaque.',
+  '{} more orders say the same as another. If they were typed twice, cancel one of each.':
+    '{} autres commandes disent la même chose qu’une autre. Si elles ont été tapées deux fois, annulez-en une de chaque.',
   '{}: promise {} of {} fry for {}; the whole order comes in {} of seasons.':
     '{} : promettez {} des {} alevins pour le {} ; toute la commande vient dans {} des saisons.',
   '{}: promise {} of {} fingerlings for {}; the whole order comes in {} of seasons.':
@@ -761,6 +771,13 @@ export const phrases: Phrases = {
     'Votre éclosion, survie et vos heures à côté de la littérature. Rien n’est écrit.',
   Trends: 'Tendances',
   Share: 'Part',
+  'Share a copy': 'Partager une copie',
+  '1. Look first': '1. Regarder d’abord',
+  'formalin bath {n} mL': 'bain de formol {n} mL',
+  'salt bath {n} g': 'bain de sel {n} g',
+  'Donné : {} ({} g)': 'Donné : {} ({} g)',
+  'Bain de formol: {}': 'Bain de formol : {}',
+  'Bain de sel: {}': 'Bain de sel : {}',
   'Eggs fertilised': 'Œufs fécondés',
   'run by run, in order of time': 'ponte par ponte, dans l’ordre du temps',
   'by female': 'par femelle',
@@ -796,7 +813,6 @@ export const phrases: Phrases = {
   'Learning from the records': 'Apprentissage des cahiers',
   'Learning from the records…': 'Apprentissage des cahiers…',
   // Share
-  'Share a copy': 'Partager une copie',
   'Look at this workbook': 'Regarder ce classeur',
   'Choose a saved file': 'Choisir un fichier enregistré',
   'Fetching the workbook': 'Lecture du classeur',
@@ -910,6 +926,11 @@ export const phrases: Phrases = {
   'Try these numbers': 'Essayer ces chiffres',
   Answer: 'Réponse',
   '{} is now in {}.': '{} est maintenant dans {}.',
+  'This Excel hands a blank cell to functions as 0.':
+    'Cet Excel donne une cellule vide aux fonctions comme un 0.',
+  'Workbooks made here are safe from it.': 'Les classeurs faits ici n’en souffrent pas.',
+  'In your own formulas write IF(B2="","",B2) in place of B2 where a cell may stay blank.':
+    'Dans vos propres formules, écrivez IF(B2="","",B2) au lieu de B2 là où une cellule peut rester vide.',
   'Read in the publication or a copy of it.': 'Lu dans la publication ou une copie.',
   'From memory: the publication is named but its page was not seen. Check before relying on it.':
     'De mémoire : la publication est nommée mais sa page n’a pas été vue. Vérifiez avant de vous y fier.',
@@ -1390,6 +1411,10 @@ export const phrases: Phrases = {
     'Les titres de « {} » ont disparu. Remettez-les, ou refaites la feuille.',
   'Read: {n} orders, {n} vats, {n} females, {n} males.':
     'Lu : {n} commandes, {n} bacs, {n} femelles, {n} mâles.',
+  'One order says the same as another: look whether it was typed twice.':
+    'Une commande dit la même chose qu’une autre : regardez si elle a été tapée deux fois.',
+  '{n} orders say the same as another: look whether they were typed twice.':
+    '{n} commandes disent la même chose qu’une autre : regardez si elles ont été tapées deux fois.',
   'Now work the plan out.': 'Calculez maintenant le plan.',
   'One cell cannot be used and is marked.': 'Une cellule n’est pas utilisable ; elle est marquée.',
   '{n} cells cannot be used and are marked.': '{n} cellules ne sont pas utilisables ; elles sont marquées.',
@@ -1399,4 +1424,350 @@ export const phrases: Phrases = {
   'Fish alive when the buyer counts them': 'Poissons vivants quand l’acheteur les compte',
   '100 % where they are fetched and counted at the vat; sent in bags 95 to 98 % (SPAWN.BAG.DEAD).':
     '100 % là où ils sont enlevés et comptés au bac ; envoyés en sacs 95 à 98 % (SPAWN.BAG.DEAD).',
+  // Share, errors, check and what a season says of itself
+  About: 'À propos',
+  'How {} was read: {}, {} known, {n} not': 'Comment {} fut lu : {}, {} connues, {n} non',
+  '{n} groups': '{n} groupes',
+  '{n} group': '{n} groupe',
+  '{n} formulas': '{n} formules',
+  '{n} formula': '{n} formule',
+  '{n} names': '{n} noms',
+  '{n} name': '{n} nom',
+  '{n} rules had nothing to check; the list is at the end.':
+    '{n} règles n’avaient rien à vérifier ; la liste est à la fin.',
+  '{n} rule had nothing to check; the list is at the end.':
+    '{n} règle n’avait rien à vérifier ; la liste est à la fin.',
+  'Nothing was found in {} of {}.': 'Rien ne fut trouvé dans {} de {}.',
+  '{n} findings in {} of {}.': '{n} constats dans {} de {}.',
+  '{n} finding in {} of {}.': '{n} constat dans {} de {}.',
+  'Not read: {} and {n} more.': 'Non lu : {} et {n} de plus.',
+  'and {n} more.': 'et {n} de plus.',
+  'and {n} beyond those; the findings sheet lists more.':
+    'et {n} au-delà ; la feuille des constats en donne plus.',
+  'Not checked ({n} rules)': 'Non vérifié ({n} règles)',
+  'No records recognised on: {}.': 'Aucune note reconnue sur : {}.',
+  'What you said about {n} columns is remembered with this workbook and used.':
+    'Ce que vous avez dit de {n} colonnes est gardé avec ce classeur et utilisé.',
+  'Columns worth a word from you': 'Colonnes qui demandent un mot de vous',
+  'There is nothing to learn rates from: {}, and none of those says two things that make a rate (eggs and hatched, injection and strip time …).':
+    'Il n’y a rien d’où apprendre des taux : {}, et aucune ne dit deux choses qui font un taux (œufs et éclos, heures d’injection et de strippage…).',
+  'There are too few runs for trends: at least 8 free of findings must say how many eggs were set and how many hatched or were fertilised. {}.':
+    'Il y a trop peu de pontes pour des tendances : au moins 8 sans constat doivent dire combien d’œufs furent mis et combien ont éclos ou furent fécondés. {}.',
+  '{n} of {} is free of findings and used.': '{n} de {} est sans constat et utilisée.',
+  '{n} of {} are free of findings and used.': '{n} de {} sont sans constat et utilisées.',
+  '{n} of {n} record is free of findings': '{n} note sur {n} est sans constat',
+  '{n} of {n} records are free of findings': '{n} notes sur {n} sont sans constat',
+  'the findings': 'les constats',
+  'the rates': 'les taux',
+  'the trends': 'les tendances',
+  'the plan': 'le plan',
+  'the season': 'la saison',
+  'the summary': 'le résumé',
+  'above the limits': 'au-dessus des limites',
+  'below the limits': 'en dessous des limites',
+  'nine in a row above': 'neuf de suite au-dessus',
+  'nine in a row below': 'neuf de suite en dessous',
+  'the ninth or later in a row above the centre': 'la neuvième de suite ou plus au-dessus du centre',
+  'the ninth or later in a row below the centre': 'la neuvième de suite ou plus en dessous du centre',
+  'within the limits': 'dans les limites',
+  '{}: {n} %, {n} of {n} eggs; {}; limits {n} % to {n} %.':
+    '{} : {n} %, {n} œufs sur {n} ; {} ; limites {n} % à {n} %.',
+  '{}: {n} % expected, {n} % to {n} %; all of that above the {n} % of the farm. Counted {n} %, {n} of {n} eggs in {}.':
+    '{} : {n} % attendus, {n} % à {n} % ; tout cela au-dessus des {n} % de la ferme. Comptés {n} %, {n} œufs sur {n} en {}.',
+  '{}: {n} % expected, {n} % to {n} %; all of that below the {n} % of the farm. Counted {n} %, {n} of {n} eggs in {}.':
+    '{} : {n} % attendus, {n} % à {n} % ; tout cela en dessous des {n} % de la ferme. Comptés {n} %, {n} œufs sur {n} en {}.',
+  '{}: {n} % expected, {n} % to {n} %. Counted {n} %, {n} of {n} eggs in {}.':
+    '{} : {n} % attendus, {n} % à {n} %. Comptés {n} %, {n} œufs sur {n} en {}.',
+  'The latest {n} of {n} runs are shown.': 'Les {n} dernières pontes sur {n} sont montrées.',
+  '{n} of {n} are shown.': '{n} sur {n} sont montrées.',
+  '{n} more run does not say it.': '{n} ponte de plus ne le dit pas.',
+  '{n} more runs do not say it.': '{n} pontes de plus ne le disent pas.',
+  'Expected leans on the farm while there are few runs. A difference is not yet a cause: the best female may have had the best month.':
+    'L’attendu s’appuie sur la ferme tant qu’il y a peu de pontes. Une différence n’est pas encore une cause : la meilleure femelle a pu avoir le meilleur mois.',
+  'No run free of findings says how many eggs there were and how many of them hatched; trends need {n}, and 20 are better.':
+    'Aucune ponte sans constat ne dit combien d’œufs il y avait et combien ont éclos ; il en faut {n} pour des tendances, mieux 20.',
+  'One run free of findings says how many eggs there were and how many of them hatched; trends need {n}, and 20 are better.':
+    'Une ponte sans constat dit combien d’œufs il y avait et combien ont éclos ; il en faut {n} pour des tendances, mieux 20.',
+  'Only {n} runs free of findings say how many eggs there were and how many of them hatched; trends need {n}, and 20 are better.':
+    'Seules {n} pontes sans constat disent combien d’œufs il y avait et combien ont éclos ; il en faut {n} pour des tendances, mieux 20.',
+  'No run free of findings says how many eggs there were and how many of them were fertilised; trends need {n}, and 20 are better.':
+    'Aucune ponte sans constat ne dit combien d’œufs il y avait et combien furent fécondés ; il en faut {n} pour des tendances, mieux 20.',
+  'One run free of findings says how many eggs there were and how many of them were fertilised; trends need {n}, and 20 are better.':
+    'Une ponte sans constat dit combien d’œufs il y avait et combien furent fécondés ; il en faut {n} pour des tendances, mieux 20.',
+  'Only {n} runs free of findings say how many eggs there were and how many of them were fertilised; trends need {n}, and 20 are better.':
+    'Seules {n} pontes sans constat disent combien d’œufs il y avait et combien furent fécondés ; il en faut {n} pour des tendances, mieux 20.',
+  'No run says the water temperature.': 'Aucune ponte ne dit la température de l’eau.',
+  'No run says the {}.': 'Aucune ponte ne dit : {}.',
+  'None stands out.': 'Aucune ne sort du lot.',
+  '{n} stands out, listed below.': '{n} sort du lot, voir plus bas.',
+  '{n} stand out, listed below.': '{n} sortent du lot, voir plus bas.',
+  "{}: {}, shares from {n} % to {n} %; the farm's middle is {n} %.":
+    '{} : {}, parts de {n} % à {n} % ; le milieu de la ferme est {n} %.',
+  '{n} of {n} stands out from the farm.': '{n} sur {n} s’écarte de la ferme.',
+  '{n} of {n} stand out from the farm.': '{n} sur {n} s’écartent de la ferme.',
+  'The book does not say it for the column “{}” on {} ({}). Until you do, its hatch is left out of the rates.':
+    'Le cahier ne le dit pas pour la colonne « {} » sur {} ({}). Tant que vous ne le dites pas, son éclosion reste hors des taux.',
+  'The book does not say it for the column “{}” ({}). Until you do, its hatch is left out of the rates.':
+    'Le cahier ne le dit pas pour la colonne « {} » ({}). Tant que vous ne le dites pas, son éclosion reste hors des taux.',
+  'Hatch left out in {}: {}.': 'Éclosion omise dans {} : {}.',
+  'None of them says two things that make a rate, such as eggs and hatched, or injection and strip time.':
+    'Aucune ne dit deux choses qui font un taux, comme œufs et éclos, ou heures d’injection et de strippage.',
+  'In brackets: where the mean of many runs lies with 95 % certainty, and how many runs it rests on.':
+    'Entre parenthèses : où se trouve la moyenne de beaucoup de pontes avec 95 % de certitude, et sur combien de pontes elle repose.',
+  'No run speaks of: {}. There the literature stays.':
+    'Aucune ponte ne parle de : {}. Là, la littérature reste.',
+  '3. What the records teach': '3. Ce que les notes apprennent',
+  '3. What to do with it': '3. Qu’en faire',
+  '2. Choose what it holds': '2. Choisir ce qu’elle contient',
+  '3. Make the copy': '3. Faire la copie',
+  '{n} had another colour by now and kept it.': '{n} avaient déjà une autre couleur et l’ont gardée.',
+  '{}: expected a number above 0 and up to 100 %, got {}.':
+    '{} : il faut un nombre au-dessus de 0 et jusqu’à 100 %, reçu {}.',
+  'The answer is {}.': 'La réponse est {}.',
+  'Where it comes from': 'D’où cela vient',
+  'a date and time as 2026-05-01 22:30, or a cell':
+    'une date et une heure comme 2026-05-01 22:30, ou une cellule',
+  'Left out: {}.': 'Omis : {}.',
+  '{} re-entered, {} left as before; the reasons are below.':
+    '{} retapées, {} laissées comme avant ; les raisons sont plus bas.',
+  'The sheet did not know this function when the formula was entered. “Re-enter formulas” mends it.':
+    'La feuille ne connaissait pas cette fonction quand la formule fut tapée. « Retaper les formules » le répare.',
+  'The answer needs several cells and some of them are not empty. Clear the cells below and to the right.':
+    'La réponse demande plusieurs cellules et certaines ne sont pas vides. Videz les cellules en dessous et à droite.',
+  'The cell is still calculating. If it stays so, re-enter the formula.':
+    'La cellule calcule encore. Si cela dure, retapez la formule.',
+  'The formula points to cells that are not there any more.':
+    'La formule vise des cellules qui n’existent plus.',
+  'Something in the formula is divided by zero or by a blank cell.':
+    'Quelque chose dans la formule est divisé par zéro ou par une cellule vide.',
+  'Two ranges in the formula do not meet. Check for a space where a comma belongs.':
+    'Deux plages de la formule ne se croisent pas. Cherchez une espace à la place d’une virgule.',
+  'There is no answer for these numbers.': 'Il n’y a pas de réponse pour ces nombres.',
+  'Excel could not work this formula out.': 'Excel n’a pas pu calculer cette formule.',
+  'An argument cannot be used. Open the function’s page to see what it takes.':
+    'Un argument n’est pas utilisable. Ouvrez la page de la fonction pour voir ce qu’elle prend.',
+  'The numbers are outside what was published, or there are too few of them.':
+    'Les nombres sont hors de ce qui fut publié, ou il y en a trop peu.',
+  'In the answer that starts here: {}': 'Dans la réponse qui commence ici : {}',
+  'The cell is formatted as text, so the formula is not calculated. “Re-enter formulas” mends it.':
+    'La cellule est au format texte, donc la formule n’est pas calculée. « Retaper les formules » le répare.',
+  '{n} SPAWN formulas on {}': '{n} formules SPAWN sur {}',
+  '{n} SPAWN formula on {}': '{n} formule SPAWN sur {}',
+  '{}, none of them shows an error.': '{}, aucune ne montre d’erreur.',
+  '{n} cells were entered before the functions were there, or are tied to another file. Re-entering the same formula mends that; recalculating does not.':
+    '{n} cellules furent tapées avant que les fonctions soient là, ou sont liées à un autre fichier. Retaper la même formule le répare ; recalculer, non.',
+  '{n} cell was entered before the functions were there, or is tied to another file. Re-entering the same formula mends that; recalculating does not.':
+    '{n} cellule fut tapée avant que les fonctions soient là, ou est liée à un autre fichier. Retaper la même formule le répare ; recalculer, non.',
+  'and {n} more. Mend these first, then look again.':
+    'et {n} de plus. Réparez d’abord celles-ci, puis regardez encore.',
+  'Taken for granted: {}.': 'Tenu pour acquis : {}.',
+  'First hatch': 'Première éclosion',
+  'First food': 'Premier aliment',
+  'Eggs and yolk larvae': 'Œufs et larves vitellines',
+  'Larvae and fry': 'Larves et alevins',
+  Nursing: 'Prégrossissement',
+  'in {n} mL of salt water': 'dans {n} mL d’eau salée',
+  'from about {n} donor fish': 'd’environ {n} poissons donneurs',
+  'dry feed': 'aliment sec',
+  Feed: 'Aliment',
+  Number: 'Nombre',
+  'Money at hand': 'Argent disponible',
+  '– too many': '– trop',
+  'Under way and kept as they are: {}.': 'En cours et gardés tels quels : {}.',
+  'The form has changed since this plan was worked out. Work the plan out again first; then write it.':
+    'Le formulaire a changé depuis ce plan. Calculez d’abord le plan à nouveau ; puis écrivez-le.',
+  'There is no plan yet. Work the plan out first.': 'Il n’y a pas encore de plan. Calculez d’abord le plan.',
+  'There is no sheet of rates in this workbook. Check learns them from your records and writes one: Check, then “Write our own rates as a sheet”.':
+    'Il n’y a pas de feuille de taux dans ce classeur. La vérification les apprend de vos notes et en écrit une : Vérifier, puis « Écrire nos propres taux sur une feuille ».',
+  'One order is added.': 'Une commande est ajoutée.',
+  'One cell cannot be used and is marked. {}: {}': 'Une cellule n’est pas utilisable et est marquée. {} : {}',
+  '{n} cells cannot be used and are marked. {}: {}':
+    '{n} cellules ne sont pas utilisables et sont marquées. {} : {}',
+  'One cell of your own found no place beside its line any more; what it said stands at the end of the log on Counts.':
+    'Une de vos cellules n’a plus trouvé place à côté de sa ligne ; ce qu’elle disait est à la fin du journal de Counts.',
+  '{n} cells of your own found no place beside its line any more; what it said stands at the end of the log on Counts.':
+    '{n} de vos cellules n’ont plus trouvé place à côté de leur ligne ; ce qu’elles disaient est à la fin du journal de Counts.',
+  'The season is planned anew on its own sheets; batches under way and all that was typed are in it.':
+    'La saison est replanifiée sur ses propres feuilles ; les lots en cours et tout ce qui fut tapé y sont.',
+  '“{}” brings back what stood there.': '« {} » ramène ce qu’il y avait.',
+  'Nothing was changed: what was typed since cannot be read and would be lost. {}':
+    'Rien n’a changé : ce qui fut tapé depuis ne peut être lu et serait perdu. {}',
+  'Nothing was changed: an entry on the season’s sheets cannot be read, and it would be lost. Plan again from this workbook shows which.':
+    'Rien n’a changé : une saisie sur les feuilles de la saison ne peut être lue et serait perdue. Replanifier depuis ce classeur montre laquelle.',
+  'The season is back as it was before it was planned again; what was typed since is in it.':
+    'La saison est comme avant la replanification ; ce qui fut tapé depuis y est.',
+  'Press once more to have the later plan.': 'Pressez encore une fois pour ravoir le plan d’après.',
+  '“{}” has no {}. Put a tab, a semicolon or a comma and a space between the columns.':
+    '« {} » n’a pas de {}. Mettez une tabulation, un point-virgule ou une virgule et une espace entre les colonnes.',
+  'has {n} columns; at most {n} are read.': 'a {n} colonnes ; au plus {n} sont lues.',
+  'Nothing yet.': 'Rien encore.',
+  ', under way,': ', en cours,',
+  'goods ordered, not stripped yet': 'achats commandés, pas encore strippé',
+  'in the vats': 'dans les bacs',
+  'One figure of the plan is your own; the others are published ones.':
+    'Un chiffre du plan est le vôtre ; les autres sont publiés.',
+  '{n} figure of the plan is your own; the others are published ones.':
+    '{n} chiffre du plan est le vôtre ; les autres sont publiés.',
+  '{n} figures of the plan are your own; the others are published ones.':
+    '{n} chiffres du plan sont les vôtres ; les autres sont publiés.',
+  '{n} fish are ordered, the others are yours to sell; {} of {}.':
+    '{n} poissons sont commandés, les autres sont à vous ; {} de {}.',
+  'new batch': 'nouveau lot',
+  'batch dropped': 'lot abandonné',
+  'Parents that count': 'Parents qui comptent',
+  '{n} more orders': '{n} commandes de plus',
+  'The workbook lists {n} more orders.': 'Le classeur donne {n} commandes de plus.',
+  'The workbook lists every task, {n} more of these, and the feed day by day.':
+    'Le classeur donne chaque tâche, {n} de plus, et l’aliment jour par jour.',
+  '{n} more, until {}': '{n} de plus, jusqu’au {}',
+  'Written over, the season keeps its sheets, its batches under way and all that was typed; one press takes it back.':
+    'Réécrite, la saison garde ses feuilles, ses lots en cours et tout ce qui fut tapé ; une pression la ramène.',
+  'A digest has 64 characters, digits and the letters a to f; this one has {n}. Empty the field to check without it.':
+    'Une empreinte a 64 caractères, chiffres et lettres a à f ; celle-ci en a {n}. Videz le champ pour vérifier sans elle.',
+  'A digest has 64 characters, digits and the letters a to f; this one has {n} and others among them. Empty the field to check without it.':
+    'Une empreinte a 64 caractères, chiffres et lettres a à f ; celle-ci en a {n}, et d’autres parmi eux. Videz le champ pour vérifier sans elle.',
+  'Checking the copy': 'Vérification de la copie',
+  'Type a column or a range, such as Buyers!C or Buyers!B2:D40.':
+    'Tapez une colonne ou une plage, comme Buyers!C ou Buyers!B2:D40.',
+  'Say on which sheet, for example {}!C.': 'Dites sur quelle feuille, par exemple {}!C.',
+  'There is no sheet “{}”. The sheets are: {}.': 'Il n’y a pas de feuille « {} ». Les feuilles sont : {}.',
+  'No window and no download could be opened.': 'Aucune fenêtre et aucun téléchargement n’a pu s’ouvrir.',
+  'The copy is made but did not reach you: {} Try “Save the copy again”.':
+    'La copie est faite mais ne vous est pas parvenue : {} Essayez « Enregistrer encore la copie ».',
+  'No copy was made.': 'Aucune copie ne fut faite.',
+  'Every sheet is left out. Keep at least one in the copy.':
+    'Toutes les feuilles sont omises. Gardez-en au moins une dans la copie.',
+  '{} is larger than {n} MB, more than the pane can hold. Split the workbook, or remove what the reader does not need.':
+    '{} dépasse {n} Mo, plus que le volet ne peut tenir. Partagez le classeur, ou ôtez ce dont le lecteur n’a pas besoin.',
+  'The summary is written on a new sheet: {}. It follows the plan, and it is part of the next copy.':
+    'Le résumé est écrit sur une nouvelle feuille : {}. Il suit le plan, et fait partie de la prochaine copie.',
+  'This Excel does not hand the open workbook to the pane, so the plan in it cannot be read.':
+    'Cet Excel ne remet pas le classeur ouvert au volet, donc son plan ne peut être lu.',
+  'Reading the plan': 'Lecture du plan',
+  Workbook: 'Classeur',
+  'Digest of everything': 'Empreinte de l’ensemble',
+  'Sheets in the copy': 'Feuilles dans la copie',
+  'Another column or range': 'Autre colonne ou plage',
+  'Add these cells': 'Ajouter ces cellules',
+  'Such as Buyers!C or Buyers!B2:D40.': 'Comme Buyers!C ou Buyers!B2:D40.',
+  'Columns to empty': 'Colonnes à vider',
+  'Names, telephone numbers, prices. What would give them away goes too: the same words elsewhere, results worked out from one of them, notes, what charts remember.':
+    'Noms, numéros de téléphone, prix. Ce qui les trahirait part aussi : les mêmes mots ailleurs, les résultats calculés de l’un d’eux, les notes, ce que les graphiques retiennent.',
+  'Keep results worked out from the sheets left out': 'Garder les résultats calculés des feuilles omises',
+  'They stay as plain numbers and may tell what stood there: a sum of money and the fish beside it tell the price. Left out unless you tick this.':
+    'Ils restent comme simples nombres et peuvent dire ce qu’il y avait : une somme d’argent et les poissons à côté disent le prix. Omis si vous ne cochez pas.',
+  'Take out personal data': 'Ôter les données personnelles',
+  'Authors, the folder the workbook lay in, printers, names of those who wrote notes.':
+    'Auteurs, dossier du classeur, imprimantes, noms de ceux qui ont écrit des notes.',
+  'Keep simple formulas alive': 'Garder vivantes les formules simples',
+  'Formulas of ours that ordinary functions can stand in for go on calculating, so a reader can change a survival or a price. The others become values.':
+    'Nos formules que des fonctions ordinaires peuvent remplacer calculent encore, si bien qu’un lecteur peut changer une survie ou un prix. Les autres deviennent des valeurs.',
+  'Make the copy although cells hold no finished value':
+    'Faire la copie bien que des cellules n’aient pas de valeur finie',
+  'They stay as they are: an error, or nothing.': 'Elles restent telles quelles : une erreur, ou rien.',
+  'Name of the workbook, for the reader': 'Nom du classeur, pour le lecteur',
+  'The file is called {}.': 'Le fichier s’appelle {}.',
+  '{}: {}. Formulas that read them become values.':
+    '{} : {}. Les formules qui les lisent deviennent des valeurs.',
+  '{n} column or range, and what would give them away.': '{n} colonne ou plage, et ce qui les trahirait.',
+  '{n} columns or ranges, and what would give them away.': '{n} colonnes ou plages, et ce qui les trahirait.',
+  '{n} name that stood for something left out: {}.': '{n} nom qui désignait une chose omise : {}.',
+  '{n} names that stood for something left out: {}.': '{n} noms qui désignaient une chose omise : {}.',
+  'Report of the copy': 'Rapport de la copie',
+  '{n} formulas hold no finished value. Mend them first, or a reader finds an error or an empty cell there.':
+    '{n} formules n’ont pas de valeur finie. Réparez-les d’abord, ou un lecteur y trouve une erreur ou une cellule vide.',
+  '{n} formula holds no finished value. Mend them first, or a reader finds an error or an empty cell there.':
+    '{n} formule n’a pas de valeur finie. Réparez-la d’abord, ou un lecteur y trouve une erreur ou une cellule vide.',
+  '{n} formulas of Spawnbook on {} would hold their values in a copy. All other formulas go on working.':
+    '{n} formules de Spawnbook sur {} tiendraient leurs valeurs dans une copie. Toutes les autres formules continuent.',
+  '{n} formula of Spawnbook on {} would hold its value in a copy. All other formulas go on working.':
+    '{n} formule de Spawnbook sur {} tiendrait sa valeur dans une copie. Toutes les autres formules continuent.',
+  '{n} cell to look at': '{n} cellule à regarder',
+  '{n} cells to look at': '{n} cellules à regarder',
+  'mend first': 'réparer d’abord',
+  'Open Errors to repair': 'Ouvrir Erreurs pour réparer',
+  'What is in it, sheet by sheet ({n})': 'Ce qu’il y a, feuille par feuille ({n})',
+  'none of ours': 'aucune des nôtres',
+  'The open workbook:': 'Le classeur ouvert :',
+  'The file:': 'Le fichier :',
+  'Saved workbook': 'Classeur enregistré',
+  'left out': 'omis',
+  'what to do': 'quoi faire',
+  'how much': 'combien',
+  '{} of the broken-off writing taken away.': '{} de l’écriture interrompue ôtées.',
+  'The season is back as it stood before.': 'La saison est de nouveau comme avant.',
+  'There is a sheet called {} already. Nothing was changed. Write {} beside it?':
+    'Il y a déjà une feuille nommée {}. Rien n’a changé. Écrire {} à côté ?',
+  'There are sheets called {} already. Nothing was changed. Write {} beside them?':
+    'Il y a déjà des feuilles nommées {}. Rien n’a changé. Écrire {} à côté ?',
+  'The names {} are in use already. Nothing was changed. Write {} beside it?':
+    'Les noms {} sont déjà pris. Rien n’a changé. Écrire {} à côté ?',
+  'The names {} are in use already. Nothing was changed. Write {} beside them?':
+    'Les noms {} sont déjà pris. Rien n’a changé. Écrire {} à côté ?',
+  'The sheet or cell is not there any more. It may have been renamed or deleted.':
+    'La feuille ou la cellule n’existe plus. Elle a pu être renommée ou supprimée.',
+  'Something of that name exists already in this workbook.':
+    'Quelque chose de ce nom existe déjà dans ce classeur.',
+  'Excel did not accept a part of this. Check the formula or the reference.':
+    'Excel n’a pas accepté une partie de cela. Vérifiez la formule ou la référence.',
+  'That reference points to nothing in this workbook.': 'Cette référence ne vise rien dans ce classeur.',
+  'The selection cannot be used. Select one block of cells.':
+    'La sélection n’est pas utilisable. Choisissez un seul bloc de cellules.',
+  'The formula is longer than Excel allows.': 'La formule est plus longue qu’Excel ne permet.',
+  'This is more than Excel takes in one go. Try a smaller selection.':
+    'C’est plus qu’Excel ne prend d’un coup. Essayez une sélection plus petite.',
+  'This is more than Excel hands out in one go. Try a smaller selection.':
+    'C’est plus qu’Excel ne donne d’un coup. Essayez une sélection plus petite.',
+  'Another workbook is in front. Click into this one and try again.':
+    'Un autre classeur est devant. Cliquez dans celui-ci et réessayez.',
+  'This version of Excel is too old for that. Excel 2021 or Microsoft 365 is needed.':
+    'Cette version d’Excel est trop ancienne pour cela. Il faut Excel 2021 ou Microsoft 365.',
+  'This version of Excel cannot do that.': 'Cette version d’Excel ne sait pas faire cela.',
+  'Excel is busy. Wait a moment and try again.': 'Excel est occupé. Attendez un instant et réessayez.',
+  'Excel refused this without saying why. Close dialogs, leave cell editing and try again.':
+    'Excel a refusé sans dire pourquoi. Fermez les dialogues, quittez la saisie de cellule et réessayez.',
+  'It is open in a new window, which may lie behind this one. Save it there, for example as {}.':
+    'Il est ouvert dans une nouvelle fenêtre, peut-être derrière celle-ci. Enregistrez-le là, par exemple sous {}.',
+  '{} is in your downloads.': '{} est dans vos téléchargements.',
+  'The file cannot be read. It may have been moved, or be open in a program that locks it.':
+    'Le fichier ne peut être lu. Il a pu être déplacé, ou est ouvert dans un programme qui le bloque.',
+  'Only a part may have been written. Look at {} of “{}”.':
+    'Une partie seulement a pu être écrite. Regardez {} de « {} ».',
+  'There is no sheet called “{}” any more.': 'Il n’y a plus de feuille nommée « {} ».',
+  'There is no sheet called “{}”.': 'Il n’y a pas de feuille nommée « {} ».',
+  'The sheet “{}” is not there any more.': 'La feuille « {} » n’existe plus.',
+  'The cell was changed meanwhile. Look through the workbook again.':
+    'La cellule a changé entre-temps. Parcourez encore le classeur.',
+  'There is no workbook here. Open Spawnbook inside Excel, or in the local sheet.':
+    'Il n’y a pas de classeur ici. Ouvrez Spawnbook dans Excel, ou dans la feuille locale.',
+  'That is {n} cells; the pane reads up to {n}. Select only the rows that hold data.':
+    'Cela fait {n} cellules ; le volet en lit jusqu’à {n}. Choisissez seulement les lignes remplies.',
+  'Excel did not hand the open workbook to the pane. If a cell is being edited, press Enter and look again; otherwise save the workbook and choose the saved file.':
+    'Excel n’a pas remis le classeur ouvert au volet. Si une cellule est en saisie, pressez Entrée et regardez encore ; sinon enregistrez le classeur et choisissez le fichier.',
+  'The workbook did not arrive whole. Try again; if it stays so, save it and choose the saved file below.':
+    'Le classeur n’est pas arrivé entier. Réessayez ; si cela dure, enregistrez-le et choisissez le fichier plus bas.',
+  'The cells in use span {n} places; the check reads up to {n}. Select only the rows that hold records.':
+    'Les cellules utilisées couvrent {n} places ; la vérification en lit jusqu’à {n}. Choisissez seulement les lignes de notes.',
+  'Making room': 'On fait de la place',
+  'Putting back what stood there': 'On remet ce qu’il y avait',
+  'The writing was not finished, and the season as it was could not be put back yet. Keep this workbook: Spawnbook asks the next time it is opened and puts it back then. {}':
+    'L’écriture n’est pas finie, et la saison d’avant n’a pas encore pu être remise. Gardez ce classeur : Spawnbook demande à la prochaine ouverture et la remet alors. {}',
+  'The season stays as it was: it could not be written over. {}':
+    'La saison reste comme elle était : elle n’a pu être réécrite. {}',
+  'meter check': 'contrôle de l’appareil',
+  'from tank': 'de la cuve',
+  'Unpacking the workbook': 'On déballe le classeur',
+  'Reading formulas and values': 'Lecture des formules et des valeurs',
+  'Putting values in place': 'On met les valeurs en place',
+  'Writing the page': 'Écriture de la page',
+  'Packing the copy': 'On emballe la copie',
+  'Searching the copy for what was left out': 'On cherche dans la copie ce qui fut omis',
+  'Writing words and numbers': 'Écriture des mots et des nombres',
+  'The workbook takes no new sheets, so nothing was changed. If its structure is protected, choose Review › Protect Workbook to open it.':
+    'Le classeur ne prend pas de nouvelles feuilles, donc rien n’a changé. Si sa structure est protégée, choisissez Révision › Protéger le classeur pour l’ouvrir.',
+  'Nothing was written: what had been begun was taken away again. {}':
+    'Rien ne fut écrit : ce qui était commencé fut ôté. {}',
+  'The writing was not finished, and the sheets begun could not be taken away: {}. Spawnbook asks about them when it is opened the next time; or delete them by hand. {}':
+    'L’écriture n’est pas finie, et les feuilles commencées n’ont pu être ôtées : {}. Spawnbook demande à leur sujet à la prochaine ouverture ; ou supprimez-les à la main. {}',
+  'Being written {}': 'En cours d’écriture {}',
 };

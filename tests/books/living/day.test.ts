@@ -90,3 +90,51 @@ test('hours of the pair and eggs looked at go into the lines of their batch', ()
   const look = lookChanges(grid('Counts'), name, 100, 83);
   expect(look.map(({ to }) => to)).toEqual([100, 83]);
 });
+
+test('numbers and days that stand as text are read as the book’s own reader reads them, and the same as typed', () => {
+  const { orders, vats, log, fry } = pages.tables;
+  const [first, second] = [orders.first, orders.first + 1];
+  const put = (sheet: string, cells: Readonly<Record<string, Cell>>) =>
+    filled(
+      sheet,
+      Object.entries(cells).map(([address, to]) => ({ address, to })),
+    ).find(({ name }) => name === sheet) ?? grid(sheet);
+  const sheets = [
+    put('Orders', {
+      [`${orders.letters.number}${first}`]: '60,000',
+      [`${orders.letters.number}${second}`]: '40 000 fish',
+      [`${orders.letters.due}${first}`]: '31 Mar 2027',
+    }),
+    put('Vats', { [`${vats.letters.litres}${vats.first}`]: '1,000 L' }),
+    put('Counts', {
+      [`${log.letters.at}${log.first}`]: '2027-02-20 07:30',
+      [`${log.letters.batch}${log.first}`]: 'B1',
+      [`${log.letters.what}${log.first}`]: 'died',
+      [`${log.letters.number}${log.first}`]: '1.234',
+      [`${fry.letters.weight}${fry.first}`]: '0,35 g',
+      [`${fry.letters.weighed}${fry.first}`]: '2027-02-20',
+    }),
+  ];
+  const all = grids.map((one) => sheets.find(({ name }) => name === one.name) ?? one);
+  const read = dayOfBook(all, '');
+  expect(read.orders.map(({ number, due }) => [number, due])).toEqual(
+    book.orders.map(({ number, due }) => [number, due]),
+  );
+  expect(read.vats).toEqual(book.vats.map(({ name }) => name));
+  expect(read.log).toMatchObject([{ at: 46_438 + 7.5 / 24, batch: 'B1', what: 'died', number: 1234 }]);
+  expect(read.batches[0]?.weighed).toEqual({ at: 46_438, grams: 0.35 });
+  // The book's own reader takes the same cells for the same numbers.
+  const whole = readBook(all, '');
+  expect(whole.kind === 'read' && whole.plan.batches[0]).toMatchObject({
+    weighed: { grams: 0.35, on: 46_438 },
+    events: [{ number: 1234 }],
+  });
+  // What cannot be told is no number of either.
+  const many = dayOfBook(
+    grids.map((one) =>
+      one.name === 'Orders' ? put('Orders', { [`${orders.letters.number}${first}`]: 'many' }) : one,
+    ),
+    '',
+  );
+  expect(many.orders.map(({ key }) => key)).toEqual(['O2']);
+});

@@ -243,3 +243,24 @@ test('a workbook without a call of ours is handed back as it is, with a sentence
     sentence: 'No formula of Spawnbook is in this workbook: it can be shared as it is.',
   });
 });
+
+test.each([
+  [1, 'Plan!A1: a conditional format was removed.'],
+  [2, 'Plan!A1; Plan!A2: a conditional format was removed from each.'],
+  [6, 'Plan!A5; Plan!A6: a conditional format was removed from each.'],
+  [7, 'Plan!A5; Plan!A6 and 1 more: a conditional format was removed from each.'],
+])('%d rules alike that told what is left out are said in one line', (n, ending) => {
+  const rules = Array.from(
+    { length: n },
+    (_, i) =>
+      `<conditionalFormatting sqref="A${i + 1}"><cfRule type="expression" priority="${i + 1}"><formula>$C$1&gt;4711</formula></cfRule></conditionalFormatting>`,
+  ).join('');
+  const file = simpleBook({
+    sheets: { Plan: worksheet({ A1: { v: 1 }, C1: { v: 4711 }, C2: { v: 12 } }, rules) },
+  });
+  const copy = freeze(file, { ...OPTIONS, blank: ['Plan!C1:C2'] });
+  if (copy.kind !== 'made') throw new Error(copy.sentence);
+  const said = copy.report.removed.filter((line) => line.includes('conditional format'));
+  expect(said).toEqual([expect.stringContaining(ending)]);
+  expect(said[0]).toMatch(/^Plan!A1/);
+});

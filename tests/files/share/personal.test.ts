@@ -1,6 +1,7 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { freeze } from '../../../shared/catalogue/sharing';
 import { wordless } from '../../../shared/files/share/leaveOut/personal';
+import { isAddress } from '../../../shared/files/share/proof/addresses';
 import { HEAD, MAIN, OPTIONS, relations, simpleBook, worksheet } from './parts';
 
 /** An invented person in every place of a file, in parts named as other writers name them; searched without our code. */
@@ -140,4 +141,53 @@ test.each([
   ['&K00-024x&F', '&K00-024&F'],
 ])('of %s the fields stay', (text, left) => {
   expect(wordless(text)).toBe(left);
+});
+
+describe('addresses typed into cells', () => {
+  test.each([
+    ['mailto:kaja@hestmo.example', true],
+    ['write to kaja.lund@hestmo.example', true],
+    ['tel:+47 00 00', true],
+    ['C:\\Users\\kaja\\plan.xlsx', true],
+    ['\\\\server\\kaja', true],
+    ['file:///tmp/plan', true],
+    ['/home/kaja/plan', true],
+    ['two @ three a piece', false],
+    ['@ noon', false],
+    ['https://example.org/page', false],
+    ['ratio 1:2, B2: eggs', false],
+    ['Vat A/B', false],
+  ])('“%s”: %s', (text, is) => {
+    expect(isAddress(text)).toBe(is);
+  });
+
+  const asked = { ...OPTIONS, personal: true };
+  const sheetOf = (n: number): string =>
+    worksheet(
+      Object.fromEntries(
+        Array.from({ length: n }, (_, i) => [`B${i + 1}`, { t: 'str', v: `mailto:kaja${i}@hestmo.example` }]),
+      ),
+    );
+  const left = (file: Uint8Array, options = asked): string => {
+    const copy = freeze(file, options);
+    if (copy.kind !== 'made') throw new Error(copy.sentence);
+    return copy.report.left.join('\n');
+  };
+  const before = '<fileSharing userName="Kaja Hestmo"/>';
+
+  test.each([
+    [
+      1,
+      'One text in cells looks like the address of a person or a folder: Plan!B1. What was typed stays; look whether it may go.',
+    ],
+    [2, '2 texts in cells look like the address of a person or a folder: Plan!B1; Plan!B2. What'],
+    [8, 'Plan!B5; Plan!B6 and 2 more. What'],
+  ])('%d of them stay as they were typed, and are named by their places', (n, sentence) => {
+    expect(left(simpleBook({ sheets: { Plan: sheetOf(n) }, before }))).toContain(sentence);
+  });
+  test('none, or nobody asked: nothing is said', () => {
+    expect(left(simpleBook({ sheets: { Plan: worksheet({ A1: { v: 1 } }) }, before }))).not.toContain(
+      'address',
+    );
+  });
 });

@@ -67,18 +67,23 @@ test('books of other hands: faults found, false alarms, columns read', () => {
 /**
  * Books of a third hand whose headings no list holds, in layouts drawn by seed. First measured before any rule had
  * seen them: seed 7 found 87.4 %, 2.77 a thousand cells, 61.6 % of columns; seed 19 87.3 %, 3.64, 52.7 %. Then by
- * order of columns, chains of relations and the shape of forms and feet 94.6 %, 0.25, 89.4 % and 93.2 %, 0.73, 85.5 %.
- * The target for columns is 90 %.
+ * order of columns, chains of relations and the shape of forms and feet 94.6 %, 0.25, 88.3 % and 93.2 %, 0.73, 85.6 %.
+ * Seeds 101, 202 and 303 were first measured then: 90.4, 84.9 and 92.9 % of columns. With readings taken back that the
+ * numbers refute, larvae and fry by how many are left, and the order of the work: 97.7 and 97.1 %, and 97.2, 90.0 and
+ * 97.9 % on the three nobody looked at. The target for columns is 90 %.
  */
-test('books of a third hand: faults found, false alarms, columns read, and sureness that holds', () => {
-  const { faults, found, missed, cells, alarms, columns, right, wrong, deciles } = measured('7', 'wider');
-  console.log(
-    `found ${found} of ${faults}; ${alarms.length} false alarms in ${cells} cells; ${right} of ${columns} columns right (target 90 %)\n${[...missed, ...alarms, ...new Set(wrong)].slice(0, 30).join('\n')}`,
-  );
-  expect(faults).toBeGreaterThan(200);
-  expect(found / faults).toBeGreaterThanOrEqual(0.9);
-  expect(alarms.length / cells).toBeLessThanOrEqual(0.002);
-  expect(right / columns).toBeGreaterThanOrEqual(0.88);
-  for (const [i, [read, isRight]] of deciles.entries())
-    if (read >= 20 && i >= 5) expect(isRight / read).toBeGreaterThanOrEqual(i / 10);
-});
+test.each(['7', '19', '202'])(
+  'books of a third hand, seed %s: faults found, false alarms, columns read, and sureness that holds',
+  (seed) => {
+    const { faults, found, missed, cells, alarms, columns, right, wrong, deciles } = measured(seed, 'wider');
+    console.log(
+      `found ${found} of ${faults}; ${alarms.length} false alarms in ${cells} cells; ${right} of ${columns} columns right (target 90 %)\n${[...missed, ...alarms, ...new Set(wrong)].slice(0, 30).join('\n')}`,
+    );
+    expect(faults).toBeGreaterThan(200);
+    expect(found / faults).toBeGreaterThanOrEqual(0.9);
+    expect(alarms.length / cells).toBeLessThanOrEqual(0.002);
+    expect(right / columns).toBeGreaterThanOrEqual(0.9);
+    for (const [i, [read, isRight]] of deciles.entries())
+      if (read >= 20 && i >= 5) expect(isRight / read).toBeGreaterThanOrEqual(i / 10);
+  },
+);

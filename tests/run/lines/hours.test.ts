@@ -35,7 +35,7 @@ const dueOf = (changes: Readonly<Record<string, number>> = {}) => {
   };
 };
 
-test.each([
+const DUE = [
   // Fourteen days before the injection, or before the cysts are set: the earlier of both.
   ['order', -14, 9],
   ['fill', -2, 8],
@@ -44,6 +44,7 @@ test.each([
   ['dose2', 0, 8],
   ['choose', -1, 16],
   // Two hours, one hour before; to the half hour.
+  ['glands', 0, 18],
   ['weigh', 0, 19],
   ['inject', 0, 20],
   ['look', 1, 4],
@@ -58,6 +59,7 @@ test.each([
   ['hatch', 2, 12.5],
   // The hatch is over at 18:10, after work: next morning.
   ['lift', 3, 7],
+  ['back', 2, 9],
   ['cysts', 3, 7],
   ['firstFeed', 4, 7],
   ['daily', 5, 7],
@@ -70,8 +72,13 @@ test.each([
   ['handOver', 30, 8],
   ['empty', 32, 14],
   ['rested', 91, 8],
-] as const)('%s: day %i at %f h', (task, day, hour) => {
+] as const;
+test.each(DUE)('%s: day %i at %f h', (task, day, hour) => {
   expect([task, ...dueOf()(task as TaskKey)]).toEqual([task, day, hour]);
+});
+
+test('no task is left out', () => {
+  expect(DUE.map(([task]) => task).sort()).toEqual(Object.keys(TASKS).sort());
 });
 
 // People work from seven to five: just inside, just outside.
@@ -132,4 +139,73 @@ test('fish that are nursed are moved when they are graded; fry that are sold are
     TASKS.weaned.what({ nursingVats } as unknown as TaskContext);
   expect(said([])).toBe('Grade and count (Counts)');
   expect(said(['Vat 4', 'Vat 5'])).toContain('move to Vat 4, Vat 5');
+});
+
+// Where two hours meet, the earlier or the later counts: each side of every choice.
+test.each([
+  [
+    'an early injection moves the water before it',
+    { fill: DAY, inject: hours(0, 9) },
+    {
+      fill: [-1, 23],
+      trial: [0, 1],
+      dose1: [0, 3],
+      dose2: [0, 5],
+    },
+  ],
+  [
+    'the first look comes an hour before the strip at the latest',
+    { strip: hours(1, 4.5) },
+    { look: [1, 3.5] },
+  ],
+  ['eggs may wait half an hour at least', { late: hours(1, 7.7) }, { late: [1, 8] }],
+  [
+    'white eggs are counted two hours before the hatch at the latest',
+    { hatchAt: hours(1, 16) },
+    { white: [1, 14] },
+  ],
+  [
+    'power is tried half an hour before a hatch in the evening',
+    { hatchAt: hours(1, 17.2) },
+    { power: [1, 16.5] },
+  ],
+  ['power is tried an hour after the strip at the earliest', { hatchAt: hours(1, 9) }, { power: [1, 8.5] }],
+  ['nets stay two hours from the first hatch', { hatchEnd: hours(2, 12.5) }, { lift: [2, 14.5] }],
+  ['nets are out an hour before food', { hatchEnd: hours(2, 12.5), feed: hours(2, 15) }, { lift: [2, 14] }],
+  ['goods are not ordered before the plan', { plannedOn: DAY - 5 }, { order: [-5, 9] }],
+  ['goods wait for the cysts', { leadCysts: 30 }, { order: [-27, 9] }],
+  ['goods wait for the hormone', { leadHormone: 20 }, { order: [-20, 9] }],
+] as const)('%s', (_, changes, due) => {
+  const read = dueOf(changes as Readonly<Record<string, number>>);
+  for (const [task, at] of Object.entries(due)) expect([task, read(task as TaskKey)]).toEqual([task, at]);
+});
+
+test.each([
+  [8.2, 4, 17],
+  [9, 5, 7],
+])('food due %f seconds after five is given on day %i at %f h', (seconds, day, hour) => {
+  expect(dueOf({ feed: hours(4, 17 + seconds / 3600) })('firstFeed')).toEqual([day, hour]);
+});
+
+test('words of a task: one vat and two, a fish without glands of donors', () => {
+  const context = {
+    females: ['F1', 'F2'],
+    eggVats: ['Vat 1'],
+    fryVats: ['Vat 1', 'Vat 2'],
+    nursingVats: ['Vat 2'],
+    preparation: 'carp pituitary',
+    donors: false,
+    isSolution: false,
+  } as unknown as TaskContext;
+  expect(TASKS.fill.what(context)).toContain('air 1 vat for the eggs: Vat 1.');
+  expect(TASKS.fill.what({ ...context, eggVats: ['Vat 1', 'Vat 2'] })).toContain(
+    'air 2 vats for the eggs: Vat 1, Vat 2.',
+  );
+  expect(TASKS.glands.what(context)).not.toContain('donors');
+  expect(TASKS.glands.what({ ...context, donors: true })).toContain('glands of the donors');
+  expect([TASKS.glands.isAsked?.(context), TASKS.glands.isAsked?.({ ...context, isSolution: true })]).toEqual(
+    [true, false],
+  );
+  expect(TASKS.empty.what(context)).toContain('dry Vat 1, Vat 2');
+  expect(TASKS.grade.every).toBe(7);
 });

@@ -46,11 +46,14 @@ test('fields left empty take what the form says', () => {
 });
 
 test.each([
-  [{ wanted: 0 }, 'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got 0.'],
-  [{ wanted: 1000.5 }, 'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got 1000.5.'],
+  [{ wanted: 0 }, 'wanted | Fish wanted: expected a whole number from 1 to 5\u202f000\u202f000 fish, got 0.'],
+  [
+    { wanted: 1000.5 },
+    'wanted | Fish wanted: expected a whole number from 1 to 5\u202f000\u202f000 fish, got 1000.5.',
+  ],
   [
     { wanted: '40.000 kg' },
-    'wanted | Fish wanted: expected a whole number from 1 to 5,000,000 fish, got "40.000 kg".',
+    'wanted | Fish wanted: expected a whole number from 1 to 5\u202f000\u202f000 fish, got "40.000 kg".',
   ],
   [
     { wantedOn: '31.31.2027' },

@@ -95,6 +95,15 @@ test('one calculation after another: each of the six places is found once', () =
   expect(patched(fileOf('sheets-formula'), named.trigger)).toContain('if (this._restartCalculation) {');
 });
 
+test('lists are compared by themselves: each of the four places is found once', () => {
+  const text = textOf('engine-formula');
+  const patches = PATCHES.filter(({ put }) => put.includes('isOfCells'));
+  expect(patches).toHaveLength(4);
+  for (const { find } of patches) expect(text.match(new RegExp(find.source, 'g'))).toHaveLength(1);
+  expect(text).not.toContain('isOfCells');
+  expect(patched(fileOf('engine-formula'), text).match(/\bisOfCells\b/g)).toHaveLength(4);
+});
+
 test('several changes in one step: the place is found once', () => {
   const text = textOf('core');
   expect(text.match(/item\.undoMutations\.push\(\.\.\.newItem\.undoMutations\);/g)).toHaveLength(1);

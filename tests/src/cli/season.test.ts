@@ -70,7 +70,7 @@ test.each([
   [
     'open.json',
     JSON.stringify({ ...BOOK, orders: [{ ...BOOK.orders[0], price: '1,250' }] }),
-    /can be 1,250 or 1\.25/,
+    /can be 1\u202f250 or 1\.25/,
   ],
   ['no.xlsx', 'PK', /no\.xlsx: /],
 ])(
@@ -82,3 +82,17 @@ test.each([
   },
   60_000,
 );
+
+test('a buyer with two orders is planned; the same line twice is said', () => {
+  const [order] = BOOK.orders;
+  const orders = [order, { ...order, due: '2027-05-20' }, order].map((one) => ({ ...one, number: 900 }));
+  const path = file('twice.json', JSON.stringify({ ...BOOK, orders }));
+  const { code, out, err } = season(path);
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  expect(out).toMatch(
+    / {2}O1 Lake farms, 2027-03-31: [^]* {2}O2 Lake farms, 2027-05-20: [^]* {2}O3 Lake farms, 2027-03-31: /,
+  );
+  expect(out).toContain(
+    'O3 Lake farms: says the same as O1, 900 fingerlings for 2027-03-31. If it was typed twice, cancel one.',
+  );
+}, 60_000);

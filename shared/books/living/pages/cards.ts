@@ -11,10 +11,11 @@ import type { OrderBook } from '../../../season/orderBook';
 import type { BatchStay, SeasonBatch } from '../../../season/types';
 import { LivingPages } from '../context';
 import type { BookPlan } from '../layout';
+import { writtenNumber } from '../../../units/writtenNumber';
 
 /** Cards to print and hang up: values only, so that they read the same everywhere. */
 
-const many = (n: number): string => (Number.isFinite(n) ? formatNumber(Math.round(n), '#,##0') : '');
+const many = (n: number): string => (Number.isFinite(n) ? writtenNumber(Math.round(n)) : '');
 const when = (at: number): string =>
   Number.isFinite(at) ? `${weekdayText(at)} ${dayText(at)} ${timeText(at)}` : '';
 const half = (at: number): number => Math.round(at * 48) / 48;
@@ -66,7 +67,7 @@ function parents(pages: LivingPages, sheet: SheetBuilder, batch: SeasonBatch, fr
   const [saline, donors] = [reader.number('saline'), Math.ceil(reader.number('donors'))];
   if (!(saline > 0)) return from + 3 + batch.pairs.length;
   const row = from + 2 + batch.pairs.length;
-  const text = `In all ${formatNumber(reader.number('hormone'), '#,##0.0')} ${unit} in ${formatNumber(saline, '0.0')} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`;
+  const text = `In all ${writtenNumber(reader.number('hormone'), 1)} ${unit} in ${writtenNumber(saline, 1)} mL of salt water (9 g in a litre, boiled)${donors > 0 ? `, glands of about ${donors} donor fish` : ''}.`;
   sheet.merge(`B${row}:H${row}`, text, 'text').height(row, heightOf(text, 80));
   return row + 2;
 }
@@ -200,7 +201,7 @@ function runCard(pages: LivingPages, batch: SeasonBatch, names: Names): SheetMod
   section(sheet, row, 'Water before the eggs', 'run');
   const water =
     typeof stock === 'number' && stock > 0
-      ? `Air first, read the pH. Trial bucket of 10 L: ${formatNumber(stock, '0.0')} mL of a stock of 5 g/L. All vats of the eggs: first half ${formatNumber(reader.number('halfEggs'), '#,##0.0')} g. Never above pH 8.`
+      ? `Air first, read the pH. Trial bucket of 10 L: ${writtenNumber(stock, 1)} mL of a stock of 5 g/L. All vats of the eggs: first half ${writtenNumber(reader.number('halfEggs'), 1)} g. Never above pH 8.`
       : 'Air overnight, read the pH. No dose is planned; the vat decides. Never above pH 8.';
   sheet.merge(`B${row + 1}:H${row + 1}`, water, 'text').height(row + 1, heightOf(water, 82));
   row = boxes(sheet, row + 3, Math.max(5, LINES_ON_A4 - row), 'run');

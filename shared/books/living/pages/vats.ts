@@ -151,8 +151,11 @@ export function vatsSheet(pages: LivingPages, bars: SheetBuilder | undefined): S
 }
 
 const at = (row: number, column: number): string => addressOf(row - 1, column);
-const mostStays = (pages: LivingPages): number =>
-  Math.max(1, ...pages.book.vats.map(({ name }) => pages.rows.stays.filter((s) => s.vat === name).length));
+function mostStays({ book, rows }: LivingPages): number {
+  const times = new Map(book.vats.map(({ name }) => [name, 0]));
+  for (const { vat } of rows.stays) times.set(vat, (times.get(vat) ?? 0) + 1);
+  return Math.max(1, ...book.vats.map(({ name }) => times.get(name) ?? 0));
+}
 
 function chart(pages: LivingPages, sheet: SheetBuilder, bars: SheetBuilder): void {
   const stays = pages.rows.stays;
@@ -183,11 +186,12 @@ export function barsSheet(pages: LivingPages): SheetBuilder {
     widths: [2, 16],
     tab: '7FA6A9',
   });
+  const most = mostStays(pages);
   pages.book.vats.forEach(({ name }, v) => {
     const own = pages.rows.stays.flatMap((s, i) => (s.vat === name ? [stays.first + i] : []));
     const row = HEAD + 1 + v;
     sheet.put(at(row, 1), `=${vats.there('vat', vats.first + v)}`, 'quiet');
-    for (let k = 0; k < mostStays(pages); k++) {
+    for (let k = 0; k < most; k++) {
       const [stay, before] = [own[k], own[k - 1]];
       const from =
         stay === undefined

@@ -2,11 +2,14 @@ import { isoDateOfSerial } from '../../../units/dates';
 import { verdictText } from '../../../maths/verdict';
 import type { OrderBook } from '../../../season/orderBook';
 import type { BookInput } from './readFigures';
+import { buyerOf, lastingNames, planNames } from '../../../season/orderNames';
+import type { NamedOrder } from '../../../season/orderNames';
 import type { OrderPlan, SeasonBatch } from '../../../season/types';
 import { numberIn } from './sheetReading';
 import type { Entry } from './sheetReading';
 import type { BookPlan } from '../layout';
 import type { BookRead } from './read';
+import { writtenNumber } from '../../../units/writtenNumber';
 
 /** A book that has been read, as an order book for planning again on a day; and what a new plan changes. */
 
@@ -18,7 +21,20 @@ function stateOn(batch: SeasonBatch, today: number, lead: number): SeasonBatch['
   return batch.state === 'fixed' || Math.floor(batch.injectAt) - lead < today ? 'fixed' : 'planned';
 }
 
-const booked = (batch: SeasonBatch, state: SeasonBatch['state'], stays: BookPlan['stays']) => ({
+/** Names of a plan as an order book takes them, also when orders come beside those there are. */
+function lastingIn({ orders }: Pick<BookRead['input'], 'orders'>): (name: string) => string {
+  const known = (Array.isArray(orders) ? orders : []) as readonly NamedOrder[];
+  const lasting = lastingNames(known);
+  const map = new Map(planNames(known).map((name, i) => [name, lasting[i] ?? name]));
+  return (name) => map.get(name) ?? name;
+}
+
+const booked = (
+  batch: SeasonBatch,
+  state: SeasonBatch['state'],
+  stays: BookPlan['stays'],
+  lasting: (name: string) => string,
+) => ({
   name: batch.name,
   state,
   clock: {
@@ -41,7 +57,9 @@ const booked = (batch: SeasonBatch, state: SeasonBatch['state'], stays: BookPlan
   weaned: batch.weaned,
   counts: batch.counts,
   ...(batch.weighed ? { weighed: batch.weighed } : {}),
-  events: batch.events,
+  events: batch.events.map((event) =>
+    event.order === undefined ? event : { ...event, order: lasting(event.order) },
+  ),
   stays: stays
     .filter((stay) => stay.batch === batch.name)
     .map(({ vat, stage, from, to }) => ({ vat, stage, from, to })),
@@ -71,13 +89,14 @@ export function asOf(
 ): BookInput {
   const leads = input.leadDays as Readonly<Record<'hormone', Entry>> | undefined;
   const lead = numberIn(leads?.hormone) ?? 0;
+  const lasting = lastingIn(input);
   return {
     ...input,
     plannedOn: today,
     earlier: earlierOf(plan, typed),
     batches: plan.batches.flatMap((batch) => {
       const state = stateOn(batch, today, lead);
-      return state === 'planned' ? [] : [booked(batch, state, plan.stays)];
+      return state === 'planned' ? [] : [booked(batch, state, plan.stays, lasting)];
     }),
   };
 }
@@ -93,7 +112,7 @@ export interface BookChange {
 
 /** Strips that move less than this, in days, are the same night. */
 const SAME_NIGHT = 0.5;
-const many = (n: number): string => Math.round(n).toLocaleString('en');
+const many = (n: number): string => writtenNumber(Math.round(n));
 const day = (moment: number): string => isoDateOfSerial(moment);
 const planned = (plan: BookPlan): SeasonBatch[] =>
   plan.batches.filter(({ state }) => state === 'planned').sort((a, b) => a.stripAt - b.stripAt);
@@ -144,9 +163,12 @@ function movedBatches(before: BookPlan, after: BookPlan): BookChange[] {
 }
 
 function changedOrders(before: BookPlan, after: BookPlan): BookChange[] {
-  const was = new Map(before.orders.map((o): [string, OrderPlan] => [o.order.name, o]));
+  // A second order of a buyer changes what plans call the first: its key stays.
+  const keyed = ({ order }: OrderPlan): string => `${order.key ?? ''}|${buyerOf(order)}`;
+  const byKey = new Map(before.orders.map((o): [string, OrderPlan] => [keyed(o), o]));
+  const byName = new Map(before.orders.map((o): [string, OrderPlan] => [o.order.name, o]));
   return after.orders.flatMap((now): BookChange[] => {
-    const old = was.get(now.order.name);
+    const old = byKey.get(keyed(now)) ?? byName.get(now.order.name);
     if (old?.verdict === now.verdict && Math.abs(old.promise - now.promise) < 1) return [];
     const from = old ? `${verdictText(old.verdict)}, ${many(old.promise)}` : 'not planned';
     const to = `${verdictText(now.verdict)}, ${many(now.promise)}`;

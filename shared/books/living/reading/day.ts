@@ -7,12 +7,14 @@ import type { TaskKey } from '../../../run/lines';
 import { BATCH_STATES } from '../../../season/types';
 import { addressOf } from '../../../sheet/formula/address';
 import { isMomentCell } from '../../../units/dates';
+import { readTypedNumber } from '../../../units/typedNumber';
 import * as columns from '../columns';
 import { withBuyer } from '../keyed';
 import { SHEETS } from '../layout';
 import type { SheetKey } from '../layout';
 import type { ColumnsOf } from '../table';
 import { VATS_TODAY } from '../pages/today';
+import { meant } from './typedCells';
 
 /**
  * What a day asks out of a book as its sheets stand now: tasks with the cell each is ticked off in, vats with
@@ -135,6 +137,8 @@ interface FoundLine<K extends string> {
   /** Row on the sheet, from 0. */
   readonly row: number;
   readonly at: (key: K) => Cell;
+  /** The same as it is meant: numbers and days that stand there as text are read as everywhere else. */
+  readonly meant: (key: K) => Cell;
   readonly address: (key: K) => string | undefined;
 }
 const text = (cell: Cell | undefined): string =>
@@ -165,6 +169,10 @@ export function linesUnder<K extends string>(
     return {
       row,
       at: (k) => (place(k) < 0 ? null : (cells[place(k)] ?? null)),
+      meant: (k) => {
+        const cell = place(k) < 0 ? null : (cells[place(k)] ?? null);
+        return typeof cell === 'string' ? (meant(of[k], cell) ?? null) : cell;
+      },
       address: (k) => (place(k) < 0 ? undefined : addressOf(row, sheet.left + place(k))),
     };
   });
@@ -228,12 +236,12 @@ const isState = (word: string): boolean =>
   word === 'planned' || (BATCH_STATES as readonly string[]).includes(word);
 function weighedOf(counts: DaySheet | undefined, batch: string): DayBatch['weighed'] {
   const line = linesUnder(counts, columns.FRY_COUNTS, 'batch').find((one) => text(one.at('batch')) === batch);
-  const [grams, at] = [number(line?.at('weight')), number(line?.at('weighed'))];
+  const [grams, at] = [number(line?.meant('weight')), number(line?.meant('weighed'))];
   return grams === undefined || at === undefined ? undefined : { grams, at };
 }
 const batchesOf = (sheet: DaySheet | undefined, counts: DaySheet | undefined): DayBatch[] =>
   linesUnder(sheet, columns.BATCHES, 'batch').flatMap((line): DayBatch[] => {
-    const strip = number(line.at('strip'));
+    const strip = number(line.meant('strip'));
     // Lines of the second table stand under the same headings; what stands there is no state.
     if (!isFilled(line.at('batch')) || !isState(text(line.at('state')))) return [];
     return [
@@ -255,7 +263,9 @@ function growthOf(figures: DaySheet | undefined): DayGrowth | undefined {
   const figure = (key: 'startWeight' | 'fryGrowth' | 'nurseryGrowth' | 'rearingDays'): number | undefined => {
     const { label } = ASSUMPTIONS[key];
     const row = figures?.values.find((cells) => cells.includes(label));
-    return number(row?.[row.indexOf(label) + 1]);
+    const cell = row?.[row.indexOf(label) + 1];
+    const typed = typeof cell === 'string' ? readTypedNumber(cell) : undefined;
+    return typed?.kind === 'number' ? typed.value : number(cell);
   };
   const [start, rearing, nursing, rearingDays] = [
     figure('startWeight'),
@@ -276,7 +286,7 @@ const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): 
     ]),
   );
   return linesUnder(sheet, columns.ORDERS, 'order').flatMap((line): DayOrder[] => {
-    const wanted = number(line.at('number'));
+    const wanted = number(line.meant('number'));
     if (!isFilled(line.at('order')) || wanted === undefined) return [];
     const key = text(line.at('order'));
     return [
@@ -284,7 +294,7 @@ const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): 
         key,
         // Books written before keys know an order by its buyer alone.
         name: text(line.at('buyer')) || key,
-        due: number(line.at('due')),
+        due: number(line.meant('due')),
         number: wanted,
         delivered: number(line.at('delivered')) ?? 0,
         expected: number(line.at('expected')),
@@ -298,7 +308,7 @@ const ordersOf = (sheet: DaySheet | undefined, promises: DaySheet | undefined): 
 
 const factsOf = (counts: DaySheet | undefined): DayFact[] =>
   linesUnder(counts, columns.LOG, 'what').flatMap((line): DayFact[] => {
-    const [at, amount] = [line.at('at'), number(line.at('number'))];
+    const [at, amount] = [line.meant('at'), number(line.meant('number'))];
     if (!isMomentCell(at) || amount === undefined) return [];
     return [
       {
@@ -323,7 +333,7 @@ export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay 
   const sheet = (key: (typeof KEYS)[number]): DaySheet | undefined =>
     sheets.find(({ name }) => name === sheetNameOf(key, suffix));
   const vats = linesUnder(sheet('vats'), columns.VATS, 'vat').flatMap((line) =>
-    typeof line.at('litres') === 'number' && typeof line.at('eggs') !== 'number'
+    typeof line.meant('litres') === 'number' && typeof line.at('eggs') !== 'number'
       ? [text(line.at('vat'))]
       : [],
   );
@@ -439,7 +449,7 @@ export const sampleChanges = (
 export const eggGramChanges = (batches: DaySheet, batch: string, grams: number): readonly CellChange[] => {
   const pairs = linesUnder(batches, columns.PAIRS, 'female').filter((one) => text(one.at('batch')) === batch);
   if (pairs.some((one) => isFilled(one.at('grams')))) return [];
-  const weights = pairs.map((one) => number(one.at('kilograms')) ?? 0);
+  const weights = pairs.map((one) => number(one.meant('kilograms')) ?? 0);
   const all = weights.reduce((sum, one) => sum + one, 0);
   return pairs.flatMap((one, i): CellChange[] => {
     const address = one.address('grams');

@@ -166,7 +166,7 @@ const mentionsOf = (sheets: Pick<Sheets, 'at'>): unknown[] => [
 ];
 const orderInput = (line: OrderLine) => ({
   key: line.key,
-  name: line.name,
+  name: line.buyerName,
   product: line.product,
   number: line.number,
   grams: line.grams,
@@ -175,6 +175,10 @@ const orderInput = (line: OrderLine) => ({
   forBreeding: isYes(line.breeding),
   cancelled: isYes(line.cancelled),
 });
+
+/** As plans name it. */
+const namesIn = ({ name, buyerName }: OrderLine) =>
+  name === buyerName ? { name } : { name, buyer: buyerName };
 
 const vatsOf = (sheets: Sheets) =>
   tableOf(sheets, 'vats', columns.VATS, 'vat')
@@ -389,7 +393,7 @@ function planOf(sheets: Sheets, plannedOn: number): BookPlan {
       if (certainty === undefined) return [];
       return [
         {
-          order: orderInput(line) as unknown as BookPlan['orders'][number]['order'],
+          order: { ...orderInput(line), ...namesIn(line) } as unknown as BookPlan['orders'][number]['order'],
           batches: allocations.filter((a) => a.order === name).map(({ batch }) => batch),
           delivered: numberOr(line.delivered, 0),
           promise: numberOr(line.promise, 0),
@@ -471,7 +475,7 @@ function inputOf(sheets: Sheets): BookInput {
       what: textIn(b.what) || 'paid',
       amount: b.amount,
       ...(textIn(b.batch) ? { batch: textIn(b.batch) } : {}),
-      ...(textIn(b.order) ? { order: sheets.orders.nameOf(textIn(b.order)) } : {}),
+      ...(textIn(b.order) ? { order: sheets.orders.givenOf(textIn(b.order)) || undefined } : {}),
     })),
     assumptions: figures,
     spreads: spreadsOf(sheets.at('figures'), figures),
@@ -569,7 +573,16 @@ function doubtsOf(sheets: Sheets, suffix: string): string[] {
           : [`“${SHEETS[sheet]}${suffix}”, “${table[k].title}”: ${doubt} Until then it does not count.`];
       }),
     );
+  const whose = (sheet: SheetKey, list: readonly { readonly order?: Entry }[]): string[] =>
+    list.flatMap(({ order }) => {
+      const doubt = sheets.orders.doubtOf(textIn(order));
+      return doubt === undefined
+        ? []
+        : [`“${SHEETS[sheet]}${suffix}”: ${doubt} Until then it counts for none of them.`];
+    });
   return [
+    ...whose('counts', tableOf(sheets, 'counts', columns.LOG, 'what')),
+    ...whose('money', tableOf(sheets, 'money', columns.BOOKED, 'amount')),
     ...of('counts', columns.EGG_COUNTS, 'batch'),
     ...of('counts', columns.FRY_COUNTS, 'batch'),
     ...of('counts', columns.LOG, 'what'),

@@ -1,8 +1,6 @@
 import { findFunction } from '../../../catalogue';
 import { CAUTIONS } from '../../../functions/cautions';
 import { PREFIX } from '../../../functions/define';
-import { parseAddress } from '../../../sheet/formula/address';
-import { seenFrom } from '../../../sheet/workbook/shapes';
 import { tokenize } from '../../../sheet/formula/tokenize';
 import { SOURCES } from '../../../families/sources';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -13,18 +11,22 @@ import type { Assumption } from '../../../families/assumptions';
 const OURS = `${PREFIX}.`;
 export const NOTES_WIDTH = 112;
 
-/** Our functions in the formulas of the book; formulas that differ only in their rows are read once. */
+/** Every call of ours in a formula, and words inside its texts that look like one. */
+const CALLS = new RegExp(`${OURS.replaceAll('.', '\\.')}[A-Z0-9._]+(?=\\()`, 'gi');
+
+/** Our functions in the formulas of the book; a formula is read closely only where it names a new one. */
 function customNames(sheets: readonly SheetModel[]): string[] {
   const names = new Set<string>();
-  const seen = new Set<string>();
+  const looked = new Set<string>();
   for (const { cells } of sheets)
-    for (const [address, { formula }] of Object.entries(cells)) {
+    for (const address in cells) {
+      const formula = cells[address]?.formula;
       if (!formula?.includes(OURS)) continue;
-      const shape = seenFrom(parseAddress(address)?.row ?? 0, formula);
-      if (seen.has(shape)) continue;
-      seen.add(shape);
+      const called = (formula.match(CALLS) ?? []).map((text) => text.toUpperCase());
+      if (called.every((text) => names.has(text) || looked.has(text))) continue;
       for (const { kind, text } of tokenize(formula))
         if (kind === 'call' && findFunction(text)) names.add(text.toUpperCase());
+        else if (kind === 'call') looked.add(text.toUpperCase());
     }
   return [...names].sort();
 }

@@ -1,11 +1,11 @@
 import type { PlanFinding } from '../../../season/types';
 import { dayText } from '../../../units/dates';
-import { formatNumber } from '../../../sheet/formula/textFormat';
 import type { Near } from '../../../base/near';
 import type { OrderBook } from '../../../season/orderBook';
 import { LivingPages } from '../context';
 import type { BookPlan } from '../layout';
 import type { TypedActuals } from '../reading/typed';
+import { writtenNumber } from '../../../units/writtenNumber';
 
 /** More new water a day than this many times the vats is more than buckets bring; chosen here, no source. */
 const BY_HAND = 1;
@@ -48,8 +48,8 @@ export function stillWater(pages: LivingPages): PlanFinding[] {
       const hardest = hardestDay(pages, batch);
       if (!isHard(hardest)) return [];
       const { on, litres, times, minutes } = hardest;
-      const water = `${formatNumber(litres, '#,##0')} L of new water a day, ${formatNumber(times, '0.0')} times their vats, by ${dayText(on)}`;
-      const air = `without air somebody must act within ${formatNumber(minutes, '#,##0')} minutes`;
+      const water = `${writtenNumber(Math.round(litres))} L of new water a day, ${writtenNumber(times, 1)} times their vats, by ${dayText(on)}`;
+      const air = `without air somebody must act within ${writtenNumber(Math.round(minutes))} minutes`;
       return [
         {
           kind: 'care',

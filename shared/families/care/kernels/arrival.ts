@@ -25,15 +25,15 @@ export const NEAR: readonly Near[] = [
   {
     number: 'dead on arrival at the careful load',
     value: CAREFUL_DEAD,
-    below: () => at('low', 0.9) === CAREFUL_DEAD,
-    above: () => at('low', 1.1) === CAREFUL_DEAD,
+    below: () => at('low', 0.9) === 0.02,
+    above: () => at('low', 1.1) === 0.02,
     answers: [true, false],
   },
   {
     number: 'load beyond which there is no figure of dead on arrival',
     value: HIGHEST_DEAD,
-    below: () => at('high', 0.999) <= HIGHEST_DEAD,
-    above: () => at('high', 1.001) <= HIGHEST_DEAD,
+    below: () => at('high', 0.999) <= 0.05,
+    above: () => at('high', 1.001) <= 0.05,
     answers: [true, false],
   },
 ];

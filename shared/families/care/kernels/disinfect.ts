@@ -41,15 +41,15 @@ export const NEAR: readonly Near[] = [
   {
     number: 'weakest chlorine that disinfects in hours, mg/L',
     value: WEAK_BATH,
-    below: () => bathWord(WEAK_BATH - 0.1),
-    above: () => bathWord(WEAK_BATH),
+    below: () => bathWord(99.9),
+    above: () => bathWord(100),
     answers: ['wash', 'long'],
   },
   {
     number: 'chlorine that disinfects in half an hour, mg/L',
     value: CHLORINE_MG_PER_L,
-    below: () => bathWord(CHLORINE_MG_PER_L - 0.1),
-    above: () => bathWord(CHLORINE_MG_PER_L),
+    below: () => bathWord(199.9),
+    above: () => bathWord(200),
     answers: ['long', 'full'],
   },
 ];

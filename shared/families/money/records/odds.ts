@@ -8,6 +8,7 @@ import type { CellError } from '../../../base/values';
 import { isError, noSolution, refuse } from '../../../base/values';
 import { column, defineFunction, fields, value } from '../../../functions/define';
 import { num, series } from '../../../functions/params';
+import { writtenNumber } from '../../../units/writtenNumber';
 
 const females = num(count, { min: 0, max: 5000, whole: true, doc: 'Females injected over all runs.' });
 const eggsEach = num(count, { above: 0, max: 1e7, doc: 'Eggs expected of one female that gives eggs.' });
@@ -251,7 +252,7 @@ export const femalesForCertainty = defineFunction({
     const expected =
       wanted / (eggsPerFemale * rest.spawning * stages.reduce((product, { mean }) => product * mean, 1));
     const tooFew = noSolution(
-      `wanted: even ${MOST_FEMALES.toLocaleString('en')} females would not give that certainty. Take more runs, or better shares.`,
+      `wanted: even ${writtenNumber(MOST_FEMALES)} females would not give that certainty. Take more runs, or better shares.`,
     );
     if (expected > MOST_FEMALES) return tooFew;
     const counts = femalesInSeasons(

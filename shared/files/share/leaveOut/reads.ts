@@ -171,8 +171,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'signs of the longest formula that is taken apart',
     value: LONGEST,
-    below: () => summedAt(LONGEST),
-    above: () => summedAt(LONGEST + 1),
+    below: () => summedAt(8192),
+    above: () => summedAt(8193),
     answers: [1, 0],
   },
 ];

@@ -119,15 +119,15 @@ export const NEAR: readonly Near[] = [
   {
     number: 'cells a sum must cover',
     value: FEWEST,
-    below: () => new SafeSums().admit(run(0, FEWEST - 1), 'SUM'),
-    above: () => new SafeSums().admit(run(0, FEWEST), 'SUM'),
+    below: () => new SafeSums().admit(run(0, 2), 'SUM'),
+    above: () => new SafeSums().admit(run(0, 3), 'SUM'),
     answers: [false, true],
   },
   {
     number: 'different sums that may stay',
     value: MOST_SUMS,
-    below: () => lastOf(MOST_SUMS),
-    above: () => lastOf(MOST_SUMS + 1),
+    below: () => lastOf(60),
+    above: () => lastOf(61),
     answers: [true, false],
   },
 ];

@@ -142,25 +142,27 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.03);
     // Few values know their spread badly.
     const limit = Math.max(FACTOR, (5 + 12 / own.n) * spread);
-    return strange(list, (value) => value > 0 && Math.abs(Math.log10(value) - own.middle) >= limit).flatMap(
-      ([value, record]): Suspicion[] => {
-        const off = Math.log10(value) - own.middle;
-        if (!(value > 0) || Math.abs(off) < limit || isComputed(table, { record, column })) return [];
-        if (isTrend(list, record) || isNearOthers(list, record)) return [];
-        if (isFew(value, off, content.fractions) || isSumOfOthers(list, value)) return [];
-        const power = Math.round(off);
-        const fits = power !== 0 && Math.abs(off - power) <= Math.max(0.1, 2 * spread);
-        const meant = fits ? Number((value / 10 ** power).toPrecision(6)) : undefined;
-        return [
-          {
-            rule: 'WHOLE.WILD',
-            weight: 1.5 + (fits ? 0.8 : 0),
-            cells: one({ record, column }, meant),
-            sentence: `${plain(value, 9)} is nothing like the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(10 ** own.middle, 4)}.`,
-          },
-        ];
-      },
-    );
+    // Most values are told by two bounds; the logarithm decides near them.
+    const [low, high] = [10 ** (own.middle - limit) * 1.001, 10 ** (own.middle + limit) / 1.001];
+    const isWild = (value: number): boolean =>
+      value > 0 && (value <= low || value >= high) && Math.abs(Math.log10(value) - own.middle) >= limit;
+    return strange(list, isWild).flatMap(([value, record]): Suspicion[] => {
+      const off = Math.log10(value) - own.middle;
+      if (isComputed(table, { record, column })) return [];
+      if (isTrend(list, record) || isNearOthers(list, record)) return [];
+      if (isFew(value, off, content.fractions) || isSumOfOthers(list, value)) return [];
+      const power = Math.round(off);
+      const fits = power !== 0 && Math.abs(off - power) <= Math.max(0.1, 2 * spread);
+      const meant = fits ? Number((value / 10 ** power).toPrecision(6)) : undefined;
+      return [
+        {
+          rule: 'WHOLE.WILD',
+          weight: 1.5 + (fits ? 0.8 : 0),
+          cells: one({ record, column }, meant),
+          sentence: `${plain(value, 9)} is nothing like the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(10 ** own.middle, 4)}.`,
+        },
+      ];
+    });
   });
 }
 /** A handful where others count hundreds may be so. */

@@ -35,6 +35,12 @@ const columnsOf = (isOne: (value: number) => boolean): ((table: RecordTable) => 
     return found;
   };
 };
+/** The records of which the value passes a test. */
+function recordsWhere(values: Float64Array, test: (value: number) => boolean): number[] {
+  const found: number[] = [];
+  for (let record = 0; record < values.length; record++) if (test(values[record] ?? NaN)) found.push(record);
+  return found;
+}
 const dateColumns = columnsOf(isDated);
 const clockColumns = columnsOf(isClock);
 
@@ -54,34 +60,50 @@ function slippedTo(value: number, low: number, high: number): number | undefined
 
 /** Rows of one group in their order: a day that stands before the one above it or far behind the one below. */
 function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boolean): Suspicion[] {
-  const rows = Array.from(values, (value, record) => ({ value: Math.floor(value), record })).filter(
-    ({ value }) => isDated(value),
-  );
-  if (rows.length < 4) return [];
-  const steps = rows.slice(1).map(({ value }, i) => value - (rows[i]?.value ?? NaN));
-  const ups = steps.filter((step) => step >= 0).length;
+  const records = recordsWhere(values, (value) => isDated(Math.floor(value)));
+  if (records.length < 4) return [];
+  const days = Float64Array.from(records, (record) => Math.floor(values[record] ?? NaN));
+  const steps = days.subarray(1).map((day, i) => day - (days[i] ?? NaN));
+  let ups = 0;
+  for (const step of steps) if (step >= 0) ups++;
   if (ups < 0.8 * steps.length) return [];
   const { middle } = robustOfSome(steps);
   const usual = Math.max(2, middle, robustOfSome(steps.map(Math.abs)).middle);
-  return rows.flatMap(({ value, record }, i): Suspicion[] => {
-    const [before, after] = [neighbour(rows, i, -1), neighbour(rows, i, 1)];
-    const fault = outOfOrder(value, before, after, usual);
-    if (!fault || isHabit(steps, i, back(value, before, after))) return [];
-    const meant = slippedTo(value, ...between(value, before, after, 4 * usual));
-    // Later stages need not end in the order they began: only a slip of month or year stands out.
-    if ((fault === 'jump' || !isFirst) && meant === undefined) return [];
-    const parts: (At & { share: number; meant?: number | undefined })[] = [
-      { record, column, share: 1, meant },
-    ];
-    return [
-      {
-        rule: 'WHOLE.DATE',
-        weight: meant === undefined ? 1.5 : 2.2,
-        cells: parts,
-        sentence: `${dateWord(value)} under "${headingAt(table, column)}" breaks the order of the lines: ${before === undefined ? '' : `${dateWord(before)} stands above`}${before !== undefined && after !== undefined ? ', ' : ''}${after === undefined ? '' : `${dateWord(after)} below`}.`,
-      },
-    ];
-  });
+  const found: Suspicion[] = [];
+  for (const [i, record] of records.entries()) {
+    const fault = outOfOrder(days[i] ?? NaN, days[i - 1], days[i + 1], usual);
+    if (fault) found.push(...orderFault(table, column, record, fault, isFirst, { days, steps, i, usual }));
+  }
+  return found;
+}
+interface Line {
+  readonly days: Float64Array;
+  readonly steps: Float64Array;
+  readonly i: number;
+  readonly usual: number;
+}
+function orderFault(
+  table: RecordTable,
+  column: number,
+  record: number,
+  fault: 'order' | 'jump',
+  isFirst: boolean,
+  { days, steps, i, usual }: Line,
+): Suspicion[] {
+  const [value, before, after] = [days[i] ?? NaN, days[i - 1], days[i + 1]];
+  if (isHabit(steps, i, back(value, before, after))) return [];
+  const meant = slippedTo(value, ...between(value, before, after, 4 * usual));
+  // Later stages need not end in the order they began: only a slip of month or year stands out.
+  if ((fault === 'jump' || !isFirst) && meant === undefined) return [];
+  const parts: (At & { share: number; meant?: number | undefined })[] = [{ record, column, share: 1, meant }];
+  return [
+    {
+      rule: 'WHOLE.DATE',
+      weight: meant === undefined ? 1.5 : 2.2,
+      cells: parts,
+      sentence: `${dateWord(value)} under "${headingAt(table, column)}" breaks the order of the lines: ${before === undefined ? '' : `${dateWord(before)} stands above`}${before !== undefined && after !== undefined ? ', ' : ''}${after === undefined ? '' : `${dateWord(after)} below`}.`,
+    },
+  ];
 }
 /** The days a line may have: from the line above to the line below, a day more on either side. */
 const between = (
@@ -97,15 +119,12 @@ const between = (
 const back = (value: number, before: number | undefined, after: number | undefined): number =>
   Math.max(before === undefined ? 0 : before - value, after === undefined ? 0 : value - after);
 /** Lines elsewhere go back by half as much: the table is not kept in the order of this column. */
-function isHabit(steps: readonly number[], i: number, size: number): boolean {
+function isHabit(steps: Float64Array, i: number, size: number): boolean {
   let others = 0;
   for (const [j, step] of steps.entries())
     if (j !== i - 1 && j !== i && -step >= Math.max(2, 0.4 * size)) others++;
   return others > 0.04 * steps.length;
 }
-type Row = { readonly value: number; readonly record: number };
-const neighbour = (rows: readonly Row[], i: number, step: number): number | undefined =>
-  rows[i + step]?.value;
 
 /** 'order' where it stands before the line above or after the line below though these agree; 'jump' at the ends. */
 // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
@@ -137,7 +156,7 @@ function pairFaults(table: RecordTable): Suspicion[] {
   const dated = dateColumns(table);
   return dated.flatMap((a, i) =>
     dated.slice(i + 1).flatMap((b): Suspicion[] => {
-      const gaps = Float64Array.from(a.values, (x, record) =>
+      const gaps = a.values.map((x, record) =>
         isDated(x) && isDated(b.values[record] ?? NaN)
           ? Math.floor(b.values[record] ?? NaN) - Math.floor(x)
           : NaN,
@@ -209,11 +228,16 @@ function clockFaults(table: RecordTable): Suspicion[] {
   return clockColumns(table).flatMap(({ column, values }): Suspicion[] => {
     const own = aroundClock(values);
     if (own.n < 6 || own.spread > 1.6 / HOURS) return [];
-    const found = Array.from(values).flatMap((value, record): Suspicion[] => {
-      if (!isClock(value)) return [];
+    const far = recordsWhere(
+      values,
+      (value) =>
+        isClock(value) && !(Math.abs(turn(value - own.middle)) < Math.max(4.5 / HOURS, 7 * own.spread)),
+    );
+    const found = far.flatMap((record): Suspicion[] => {
+      const value = values[record] ?? NaN;
       const off = Math.abs(turn(value - own.middle));
       const half = Math.abs(off - 0.5) < Math.max(1.5 / HOURS, 3 * own.spread);
-      if (off < Math.max(4.5 / HOURS, 7 * own.spread) || isComputed(table, { record, column })) return [];
+      if (isComputed(table, { record, column })) return [];
       // Two at that hour are a habit, not a slip.
       if (
         values.some(
@@ -237,17 +261,21 @@ function clockFaults(table: RecordTable): Suspicion[] {
 /** Moments of a line with their day: a clock alone takes a day column beside it when there is but one. */
 function spanFaults(table: RecordTable): Suspicion[] {
   const clocks = table.columns.flatMap(({ moments }, column) => {
-    const kept = moments ? moments.values.filter((x) => !Number.isNaN(x)) : new Float64Array(0);
-    const stamped = kept.filter((x) => isDated(x) && !Number.isInteger(x)).length;
-    const bare = kept.filter(isClock).length;
-    return moments && kept.length >= 4 && (stamped >= 0.8 * kept.length || bare >= 0.8 * kept.length)
+    let [kept, stamped, bare] = [0, 0, 0];
+    for (const x of moments?.values ?? []) {
+      if (Number.isNaN(x)) continue;
+      kept++;
+      if (isDated(x) && !Number.isInteger(x)) stamped++;
+      if (isClock(x)) bare++;
+    }
+    return moments && kept >= 4 && (stamped >= 0.8 * kept || bare >= 0.8 * kept)
       ? [{ column, values: moments.values, isStamped: stamped > bare }]
       : [];
   });
   return clocks.flatMap((a, i) =>
     clocks.slice(i + 1).flatMap((b): Suspicion[] => {
       if (a.isStamped !== b.isStamped) return [];
-      const spans = Float64Array.from(a.values, (x, record) => {
+      const spans = a.values.map((x, record) => {
         const raw = (b.values[record] ?? NaN) - x;
         return a.isStamped ? HOURS * raw : HOURS * (((raw % DAY) + DAY) % DAY);
       });
@@ -275,7 +303,7 @@ function suspectSpans(
       : HOURS * Math.abs(turn((span - own.middle) / HOURS));
     if (apart > limit || (isStamped && span < 0 && own.middle > 0)) found0.push(record);
   }
-  if (found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
+  if (found0.length === 0 || found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
   const [ownA, ownB] = [aroundClock(from.map((x) => x % 1)), aroundClock(to.map((x) => x % 1))];
   // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
   const found = found0.flatMap((record): Suspicion[] => {
@@ -389,18 +417,17 @@ const LEAST_YEARS_OFF = 200;
 /** A day years away from all others of its column, that one slip of the year would bring among them. */
 function farDays(table: RecordTable): Suspicion[] {
   return dateColumns(table).flatMap(({ column, values }): Suspicion[] => {
-    const days = Array.from(values.filter(isDated)).sort((x, y) => x - y);
+    const days = values.filter(isDated).sort();
     if (days.length < LEAST_DATES) return [];
     const [low, high] = [0.1, 0.9].map((share) => days[Math.floor(share * (days.length - 1))] ?? NaN) as [
       number,
       number,
     ];
     const reach = Math.max(LEAST_YEARS_OFF, high - low);
-    const far = Array.from(values.entries()).filter(
-      ([, x]) => isDated(x) && (x < low - reach || x > high + reach),
-    );
+    const far = recordsWhere(values, (x) => isDated(x) && (x < low - reach || x > high + reach));
     if (far.length > Math.max(1, 0.1 * days.length)) return [];
-    return far.flatMap(([record, x]): Suspicion[] => {
+    return far.flatMap((record): Suspicion[] => {
+      const x = values[record] ?? NaN;
       const meant = slippedTo(x, low - reach / 2, high + reach / 2);
       return meant === undefined
         ? []

@@ -4,7 +4,7 @@ import { fieldSpec } from '../../fields';
 import type { FieldName } from '../../fields';
 import { fold } from '../../words/fold';
 import type { RecordTable } from '../../table';
-import { robust } from '../statistics';
+import { mix, robust } from '../statistics';
 import type { Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 
@@ -55,20 +55,19 @@ function hashOf(table: RecordTable, columns: readonly number[], record: number):
     const one = table.columns[column];
     const cell = one?.run.cellAt(record) ?? null;
     if (cell === null || cell === '' || typeof cell === 'boolean' || isError(cell)) {
-      hash = (hash * 31 + 7) % 9007199254740881;
+      hash = Math.imul(hash, 31) + 7;
       continue;
     }
     filled++;
     if ((one?.plain[record] ?? 0) > 0) numbers++;
     if (isComputed(table, { record, column })) continue;
-    const part = typeof cell === 'number' ? Math.floor(cell * 8191) % 2147483647 : hashText(cell);
-    hash = (hash * 31 + part) % 281474976710597;
+    hash = typeof cell === 'number' ? mix(hash, cell) : Math.imul(hash, 31) + hashText(cell);
   }
   return filled < 4 || numbers < 2 || filled < 0.5 * columns.length ? undefined : hash;
 }
 function hashText(text: string): number {
   let hash = 5381;
-  for (let i = 0; i < text.length; i++) hash = (hash * 33 + text.charCodeAt(i)) % 2147483647;
+  for (let i = 0; i < text.length; i++) hash = (Math.imul(hash, 33) + text.charCodeAt(i)) | 0;
   return hash;
 }
 const isSame = (table: RecordTable, columns: readonly number[], a: number, b: number): boolean =>
@@ -158,15 +157,17 @@ export function copiedDown(table: RecordTable): Suspicion[] {
     ];
   });
 }
+const MOST_REPEATS = 0.45;
 /** Written finely enough that the same number twice in a row is no chance. */
 function isFine(list: Float64Array): boolean {
-  let [n, repeats] = [0, 0];
-  const seen = new Map<number, number>();
+  let n = 0;
+  const kinds = new Set<number>();
   for (const value of list) {
     if (Number.isNaN(value) || value === 0) continue;
     n++;
-    seen.set(value, (seen.get(value) ?? 0) + 1);
+    kinds.add(value);
+    // More repeats than the whole column may have: no need to go on.
+    if (n - kinds.size > MOST_REPEATS * list.length) return false;
   }
-  for (const count of seen.values()) repeats += count - 1;
-  return n >= 6 && repeats <= 0.45 * n;
+  return n >= 6 && n - kinds.size <= MOST_REPEATS * n;
 }

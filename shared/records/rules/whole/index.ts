@@ -49,6 +49,17 @@ function judged(table: RecordTable): readonly Blamed[] {
   return found;
 }
 
+/** What the blamed cells of a table were meant to be. */
+function mendedOf(table: RecordTable): ReadonlyMap<number, ReadonlyMap<number, number>> {
+  const mended = new Map<number, Map<number, number>>();
+  for (const { at, meant } of judged(table)) {
+    if (meant === undefined) continue;
+    const column = mended.get(at.column) ?? new Map<number, number>();
+    mended.set(at.column, column.set(at.record, meant));
+  }
+  return mended;
+}
+
 const verdictsOf = (table: RecordTable, id: string): TableVerdict[] =>
   judged(table)
     .filter(({ main }) => main.rule === id)
@@ -709,6 +720,6 @@ export const wholeRules: readonly TableRule[] = [
         }),
       ],
     ),
-    check: wrongTotals,
+    check: (table) => wrongTotals(table, mendedOf(table)),
   },
 ];

@@ -126,8 +126,14 @@ export function oddness(table: RecordTable, { record, column }: At): number {
 }
 
 /** A formula is never the typing error itself. */
-export function isComputed(table: RecordTable, at: At): boolean {
-  const spot = table.columns[at.column]?.spot(at.record);
+export function isComputed(table: RecordTable, { record, column }: At): boolean {
+  const { rows } = table;
+  if (rows) {
+    // Asked for every cell of long tables.
+    const formulas = rows.sheet.columns[rows.columns[column]?.column ?? -1]?.formulas;
+    return formulas !== undefined && formulas.length > 0 && formulas[rows.body[record] ?? -1] !== undefined;
+  }
+  const spot = table.columns[column]?.spot(record);
   return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
 }
 
@@ -136,14 +142,20 @@ export const spotOf = (table: RecordTable, at: At): Spot | undefined =>
 
 const digitsOf = (value: number): string => String(Number(Math.abs(value).toPrecision(9))).replace('.', '');
 /** Is one number the other with a slip of the hand: zeros, mark, two digits turned, one digit wrong, a sign? */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function isSlip(seen: number, meant: number): boolean {
   if (!Number.isFinite(seen) || !Number.isFinite(meant) || seen === meant || meant === 0) return false;
-  if (Math.abs(seen + meant) < 1e-9 * Math.abs(meant)) return true;
+  return (
+    Math.abs(seen + meant) < 1e-9 * Math.abs(meant) ||
+    isPowerApart(seen, meant) ||
+    isDigitApart(digitsOf(seen), digitsOf(meant))
+  );
+}
+function isPowerApart(seen: number, meant: number): boolean {
   const power = Math.log10(Math.abs(seen / meant));
-  if (Math.abs(power - Math.round(power)) < 0.004 && Math.round(power) !== 0 && Math.abs(power) < 3.5)
-    return true;
-  const [a, b] = [digitsOf(seen), digitsOf(meant)];
+  return Math.abs(power - Math.round(power)) < 0.004 && Math.round(power) !== 0 && Math.abs(power) < 3.5;
+}
+/** One digit another, or two turned round. */
+function isDigitApart(a: string, b: string): boolean {
   if (a.length !== b.length || a.length > 9) return false;
   const apart = [...a].flatMap((digit, i) => (digit === b[i] ? [] : [i]));
   if (apart.length === 1) return a.length > 1;

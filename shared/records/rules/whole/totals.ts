@@ -23,11 +23,19 @@ interface Judged {
   readonly fits: ReadonlySet<Way>;
 }
 
+/** What cells of a column (by record) were meant to be, where another finding says it. */
+export type Mended = ReadonlyMap<number, ReadonlyMap<number, number>>;
+const mendedList = (list: Float64Array, mended: ReadonlyMap<number, number>): Float64Array =>
+  list.map((value, record) => mended.get(record) ?? value);
+
 class Totals {
   private readonly rows;
   private readonly lines: readonly Line[];
 
-  constructor(private readonly table: RecordTable) {
+  constructor(
+    private readonly table: RecordTable,
+    private readonly mended: Mended,
+  ) {
     this.rows = table.rows;
     const { sheet } = table.rows ?? {};
     this.lines = (table.rows?.skipped ?? [])
@@ -54,8 +62,7 @@ class Totals {
 
   /** What each way would give for one column. */
   // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  private make(line: Line, i: number): ReadonlyMap<Way, number> {
-    const list = this.table.columns[i]?.plain ?? new Float64Array(0);
+  private make(line: Line, i: number, list: Float64Array): ReadonlyMap<Way, number> {
     const body = this.rows?.body ?? [];
     const before = this.lines.filter(({ position }) => position < line.position);
     const from = before.filter(({ isAverage }) => !isAverage).at(-1)?.position ?? -1;
@@ -91,8 +98,13 @@ class Totals {
       const seen = this.numberAt(line.position, column);
       const content = this.table.columns[i]?.content;
       if (Number.isNaN(seen) || !content || content.numbers < 2) return [];
-      const made = this.make(line, i);
-      const fits = new Set(WAYS.filter((way) => nearSum(seen, made.get(way) ?? NaN)));
+      const list = this.table.columns[i]?.plain ?? new Float64Array(0);
+      const asTyped = this.make(line, i, list);
+      const mended = this.mended.get(i);
+      const made = mended ? this.make(line, i, mendedList(list, mended)) : asTyped;
+      const fits = new Set(
+        WAYS.filter((way) => [asTyped, made].some((one) => nearSum(seen, one.get(way) ?? NaN))),
+      );
       return [{ column, seen, made, fits }];
     });
   }
@@ -160,5 +172,9 @@ class Totals {
 }
 const nearSum = (seen: number, wanted: number): boolean => near(seen, wanted, 5e-4);
 
-/** Typed totals and sums by formula that are not what their lines give. */
-export const wrongTotals = (table: RecordTable): TableVerdict[] => new Totals(table).verdicts();
+/**
+ * Typed totals and sums by formula that are not what their lines give: as typed, or as the lines were meant where
+ * something else is wrong with one of them.
+ */
+export const wrongTotals = (table: RecordTable, mended: Mended): TableVerdict[] =>
+  new Totals(table, mended).verdicts();

@@ -12,7 +12,7 @@ import { toArea } from './context';
 /** Values, formulas and number formats of cells. */
 export type CellPart = Pick<
   StandInBook,
-  'read' | 'write' | 'setNumberFormats' | 'clear' | 'usedArea' | 'spillArea'
+  'read' | 'write' | 'setNumberFormats' | 'clear' | 'usedArea' | 'spillArea' | 'spillParent'
 >;
 
 const ERRORS: Readonly<Record<string, ErrorCode>> = {
@@ -134,6 +134,26 @@ export class UniverCells {
     return (area.rows > 1 || area.columns > 1) && !isError(this.value(sheet, row, column)) ? area : undefined;
   }
 
+  spillParent(
+    sheet: string,
+    row: number,
+    column: number,
+  ): { readonly row: number; readonly column: number } | undefined {
+    const lines = this.model.getArrayFormulaRange()[this.context.unitId]?.[sheet] ?? {};
+    for (const [top, line] of Object.entries(lines))
+      for (const left of Object.keys(line ?? {})) {
+        const area = this.spillArea(sheet, Number(top), Number(left));
+        const isIn =
+          area !== undefined &&
+          row >= area.row &&
+          row < area.row + area.rows &&
+          column >= area.column &&
+          column < area.column + area.columns;
+        if (isIn) return { row: area.row, column: area.column };
+      }
+    return undefined;
+  }
+
   private usedSpill(sheet: string, widen: (row: number, column: number) => void): void {
     const spilled = this.model.getArrayFormulaCellData()[this.context.unitId]?.[sheet] ?? {};
     for (const [row, line] of Object.entries(spilled)) {
@@ -218,5 +238,6 @@ export function cellPart(context: Context, cells: UniverCells): CellPart {
     },
     usedArea: (sheet, valuesOnly) => cells.usedArea(sheet, valuesOnly),
     spillArea: (sheet, row, column) => cells.spillArea(sheet, row, column),
+    spillParent: (sheet, row, column) => cells.spillParent(sheet, row, column),
   };
 }

@@ -6,10 +6,11 @@ import type { VatSetup } from '../../../../shared/dosing/vat';
 import type { MaterialName } from '../../../../shared/families/water/carbonate/materials';
 import type { MeterName, OriginName } from '../../../../shared/families/water/titration/beliefs';
 import type { Cell } from '../../../../shared/base/values';
-import { numberText, readTypedNumber } from '../../../../shared/units/typedNumber';
+import { readTypedNumber } from '../../../../shared/units/typedNumber';
 import type { PaneSettings } from '../../../pane/keeping/settings';
 import { readNumber } from '../../../pane/values/typed';
 import { shownUnit } from '../../../pane/values/units';
+import { writtenNumber } from '../../../../shared/units/writtenNumber';
 
 /** What stands in the fields of one vat's set-up, as typed. */
 export type SetupTexts = Readonly<Record<DosingKey, string>> & {
@@ -123,7 +124,7 @@ export const understoodOf = (field: DosingField, texts: SetupTexts): string | un
   if (field.choices || field.unit === '' || isShare(field) || typeof cell !== 'number') return undefined;
   if (!texts.imperial.includes(field.key) && Number(text) === cell) return undefined;
   const values = field.key === 'spoon' ? spoonsOf(text) : [cell];
-  return values.map((value) => `${numberText(Number(value.toPrecision(4)))} ${field.unit}`).join(', ');
+  return values.map((value) => `${writtenNumber(Number(value.toPrecision(4)))} ${field.unit}`).join(', ');
 };
 
 /** The set-up as the engine takes it; undefined while something is missing or wrong. */

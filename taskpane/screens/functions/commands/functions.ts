@@ -11,6 +11,7 @@ import { unitText } from '../../../pane/values/show';
 import { wordsFor } from '../../../words/words';
 import type { PaneState } from '../../../pane/keeping/state';
 import { hasWorkbook } from '../../../pane/keeping/state';
+import { BLANK_AS_ZERO, blanksOf } from '../../../pane/blanks';
 import { typedText } from '../../../pane/values/typed';
 
 const inFunctions = (state: PaneState, functions: Partial<FunctionsState>): PaneState => ({
@@ -136,6 +137,7 @@ function insert(state: PaneState, where: InsertPlace): PaneState | Working {
   return working(
     { ...state, question: undefined, notice: undefined },
     async (doors): Promise<StateChange> => {
+      const blanks = await blanksOf(doors);
       const outcome = await doors.workbook.insertFormula({
         formula: draft.formula,
         ...size,
@@ -148,7 +150,10 @@ function insert(state: PaneState, where: InsertPlace): PaneState | Working {
       if (outcome.kind === 'inserted')
         return (now) => ({
           ...now,
-          notice: { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
+          notice:
+            blanks === 'zero'
+              ? { tone: 'warning', text: `${fn.name} is now in ${outcome.address}. ${BLANK_AS_ZERO}` }
+              : { tone: 'good', text: `${fn.name} is now in ${outcome.address}.` },
         });
       const { find: says } = wordsFor(state);
       if (outcome.kind === 'refused')

@@ -5,6 +5,7 @@ import type { Report } from '../state/messages';
 import { reportOf } from '../state/messages';
 import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
+import { blanksOf } from '../../../pane/blanks';
 
 const begun = (state: PaneState, label: string): PaneState => ({
   ...state,
@@ -13,8 +14,12 @@ const begun = (state: PaneState, label: string): PaneState => ({
   task: { label, done: 0, total: 1 },
 });
 
-async function look({ workbook, errors }: Doors, tell: PortTell): Promise<Report> {
-  return reportOf(await workbook.scanCalls(tell), errors.list(), errors.blanks);
+async function look(doors: Doors, tell: PortTell): Promise<Report> {
+  const { workbook, errors } = doors;
+  const scan = await workbook.scanCalls(tell);
+  // Where no formula of ours stands, nothing is asked: it would come and go for nothing.
+  const blanks = scan.calls.length > 0 ? await blanksOf(doors) : errors.blanks;
+  return reportOf(scan, errors.list(), blanks);
 }
 
 export const lookThrough: Command = {

@@ -4,6 +4,7 @@ import { english, h } from '../../../pane/frame/draw';
 import type { MessagesState, Report, Trouble } from '../state/messages';
 import { placeText } from '../state/messages';
 import { hasWorkbook, isFree } from '../../../pane/keeping/state';
+import { BLANK_AS_ZERO } from '../../../pane/blanks';
 import type { Scene } from '../../../pane/frame/parts';
 import { banner, button, section } from '../../../pane/frame/parts';
 
@@ -79,13 +80,7 @@ const repairView = ({ repairs }: Report, scene: Scene): Child =>
   );
 
 /** Said only where it matters: most programs keep a blank blank. */
-const blanksView = ({ blanks }: Report): Child =>
-  blanks === 'zero' &&
-  banner(
-    'warning',
-    'This Excel hands a blank cell to functions as 0. Workbooks made here are safe from it. In your own ' +
-      'formulas write IF(B2="","",B2) in place of B2 where a cell may stay blank.',
-  );
+const blanksView = ({ blanks }: Report): Child => blanks === 'zero' && banner('warning', BLANK_AS_ZERO);
 
 const leftView = ({ mended }: MessagesState, scene: Scene): Child =>
   mended &&

@@ -23,10 +23,14 @@ const say =
 async function rates({ workbook }: Doors, preparation: string): Promise<StateChange> {
   const cells = await workbook.readRates();
   if (!cells) return say('warning', NO_SHEET);
-  const [{ figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([learner(), engine()]);
+  const [{ femaleSpreadOf, figuresFrom, ratesFromCells }, { ownFigures }] = await Promise.all([
+    learner(),
+    engine(),
+  ]);
   const { rates: read, leftOut } = ratesFromCells(cells);
-  const { assumptions, spreads, eggShares } = ownFigures((month) =>
-    figuresFrom(read, month === undefined ? { preparation } : { preparation, month }),
+  const { assumptions, spreads, eggShares } = ownFigures(
+    (month) => figuresFrom(read, month === undefined ? { preparation } : { preparation, month }),
+    femaleSpreadOf(read),
   );
   const count = Object.keys(assumptions).length;
   if (count === 0) return say('warning', [NOTHING_OWN, ...leftOut].join(' '));

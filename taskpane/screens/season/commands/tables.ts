@@ -5,6 +5,7 @@ import type { CellMark, Marked } from '../../../host/port';
 import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
 import { bookFaults } from '../state/faults';
+import { sameOrders } from '../state/sameOrders';
 import { readTables, TABLES_SHEET, tablesSheet } from '../state/tables';
 import { inSeason, withForm } from './season';
 
@@ -87,6 +88,11 @@ async function read({ workbook }: Doors, state: PaneState, before: readonly Mark
     );
     const counted = `Read: ${countsText(found.counts)}.`;
     const [first] = marks;
+    const same = sameOrders(found.form).size;
+    const twice =
+      same === 0
+        ? ''
+        : ` ${same === 1 ? 'One order says' : `${same} orders say`} the same as another: look whether ${same === 1 ? 'it was' : 'they were'} typed twice.`;
     return {
       ...next,
       notice: first
@@ -94,7 +100,7 @@ async function read({ workbook }: Doors, state: PaneState, before: readonly Mark
             tone: 'warning',
             text: `${counted} ${marks.length === 1 ? 'One cell' : `${marks.length} cells`} cannot be used and ${marks.length === 1 ? 'is' : 'are'} marked. ${first.address}: ${first.note.replace('Spawnbook: ', '')}`,
           }
-        : { tone: 'good', text: `${counted} Now work the plan out.` },
+        : { tone: 'good', text: `${counted}${twice} Now work the plan out.` },
       focus: first ? 'season-read-tables' : 'season-plan',
     };
   };

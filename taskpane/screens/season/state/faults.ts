@@ -45,28 +45,17 @@ function listFault(
   ];
 }
 
-const nameOf = (row: OrderRow): string => row.texts.name.trim().toLowerCase();
-function orderFault(
-  form: SeasonForm,
+const orderFault = (
   row: OrderRow | undefined,
   key: string | undefined,
   message: string,
-): readonly [string, string] {
-  if (!row) return [ORDERS, message];
-  if (key !== undefined) return [orderFieldId(row, key), message];
-  // A fault of the whole order is that its name stands twice.
-  const first = form.orders.findIndex((other) => nameOf(other) === nameOf(row));
-  return [
-    orderFieldId(row, 'name'),
-    `Order ${first + 1} is called ${row.texts.name.trim()} too. Give each its own name.`,
-  ];
-}
+): readonly [string, string] => [row ? orderFieldId(row, key ?? 'name') : ORDERS, message];
 
 /** The field a fault belongs to, and its sentence there. */
 function placed(form: SeasonForm, { field, message }: BookFault): readonly [string, string] {
   const [head = '', second, third] = field.split('.');
   if (isList(head)) return listFault(form, head, second, third === undefined, message);
-  if (head === 'orders') return orderFault(form, form.orders[Number(second ?? NaN)], third, message);
+  if (head === 'orders') return orderFault(form.orders[Number(second ?? NaN)], third, message);
   if (head === 'batches') return [BATCHES, message];
   if (field.startsWith('staff.daysOff'))
     return [DAYS_OFF, third === undefined ? message : `Day ${Number(third) + 1}: ${message}`];

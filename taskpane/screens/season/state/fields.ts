@@ -220,7 +220,7 @@ export const idOfPath = (path: string): string => `season-${path.replaceAll('.',
 
 /** The questions of one order, in the order they are asked. */
 export const ORDER_FIELDS = {
-  name: { label: 'Name', kind: 'text', isNeeded: true },
+  name: { label: 'Buyer', kind: 'text', isNeeded: true },
   product: { label: 'Fish', kind: 'choice', choices: PRODUCTS, isNeeded: true },
   number: { label: 'Number', kind: 'whole', isNeeded: true },
   due: { label: 'Due on', kind: 'date', isNeeded: true },

@@ -142,6 +142,8 @@ function orderRow(order: unknown, id: number): OrderRow {
   const texts = Object.fromEntries(
     ORDER_KEYS.map((key) => [key, shownAs(kinds[key] ?? 'text', tree[key])]),
   ) as Record<OrderKey, string>;
+  // A book that was read has key and buyer in the name where a buyer comes twice.
+  if (typeof tree.buyer === 'string') texts.name = tree.buyer;
   return {
     id,
     ...(typeof tree.key === 'string' ? { key: tree.key } : {}),

@@ -26,7 +26,7 @@ const NIGHT_FROM = 22;
 const NIGHT_TO = 6;
 const isNight = (at: number): boolean => {
   const hour = (at % 1) * 24;
-  return hour >= NIGHT_FROM || hour < NIGHT_TO - 1e-6;
+  return hour >= NIGHT_FROM - 1e-6 || hour < NIGHT_TO - 1e-6;
 };
 
 function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, T[]> {

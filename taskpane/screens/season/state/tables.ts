@@ -213,11 +213,32 @@ const orderOf = ({ at }: FoundLine, id: number): OrderRow => ({
   forBreeding: /^(yes|y|oui|true)$/i.test(textIn(at('forBreeding'))),
   cancelled: /^(yes|y|oui|true)$/i.test(textIn(at('cancelled'))),
 });
-/** An order keeps the key it had under its name. */
-function withKey(row: OrderRow, { orders }: SeasonForm): OrderRow {
-  const nameOf = ({ texts }: OrderRow): string => texts.name.trim().toLowerCase();
-  const key = orders.find((old) => old.key !== undefined && nameOf(old) === nameOf(row))?.key;
-  return key === undefined ? row : { ...row, key };
+/**
+ * An order keeps the key it had: of a buyer's orders the one that says the same takes it first, then the one of
+ * the same day, then the next of the buyer's.
+ */
+function withKeys(rows: readonly OrderRow[], { orders }: SeasonForm): readonly OrderRow[] {
+  const taken = new Set<string>();
+  const keys = new Map<number, string>();
+  const buyer = ({ texts }: OrderRow): string => texts.name.trim().toLowerCase();
+  const day = (row: OrderRow): string => [buyer(row), row.texts.product, row.texts.due.trim()].join('|');
+  const whole = (row: OrderRow): string => `${day(row)}|${row.texts.number.trim()}`;
+  for (const alike of [whole, day, buyer]) {
+    const free = new Map<string, string[]>();
+    for (const old of orders)
+      if (old.key !== undefined && !taken.has(old.key))
+        free.set(alike(old), [...(free.get(alike(old)) ?? []), old.key]);
+    for (const row of rows) {
+      const key = keys.has(row.id) ? undefined : free.get(alike(row))?.shift();
+      if (key === undefined) continue;
+      keys.set(row.id, key);
+      taken.add(key);
+    }
+  }
+  return rows.map((row) => {
+    const key = keys.get(row.id);
+    return key === undefined ? row : { ...row, key };
+  });
 }
 const vatRow = ({ at }: FoundLine): (string | undefined)[] => {
   const [from, until] = [dayIn(at('outFrom')), dayIn(at('outUntil'))];
@@ -252,7 +273,10 @@ export function readTables(grid: TablesGrid, form: SeasonForm): ReadTables | und
   return {
     form: {
       ...form,
-      orders: found.orders.lines.map((line, i) => withKey(orderOf(line, i + 1), form)),
+      orders: withKeys(
+        found.orders.lines.map((line, i) => orderOf(line, i + 1)),
+        form,
+      ),
       lists: {
         vats: linesText(found.vats.lines.map(vatRow)),
         females: linesText(found.females.lines.map((line) => fishRow(line, true))),

@@ -16,6 +16,7 @@ import { useOwnRates } from '../commands/rates';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
 import { BATCHES, KEPT, ORDERS, orderFieldId } from '../state/faults';
+import { sameOrders } from '../state/sameOrders';
 import { ORDER_FIELDS, ORDER_KEYS } from '../state/fields';
 import type { OrderRow } from '../state/form';
 import { ownFigures } from '../state/form';
@@ -33,6 +34,7 @@ function orderView(row: OrderRow, place: number, scene: Scene): VNode {
   const name = row.texts.name.trim() || `order ${place + 1}`;
   const breeding = orderFieldId(row, 'forBreeding');
   const cancelled = `season-order-${row.id}-cancelled`;
+  const sameAs = sameOrders(state.season.form).get(row.id);
   return h(
     'div',
     { class: 'order', key: `order-${row.id}`, role: 'group', 'aria-label': `Order ${place + 1}` },
@@ -53,6 +55,10 @@ function orderView(row: OrderRow, place: number, scene: Scene): VNode {
             faults: seasonFaults(state.season, id),
             fill,
             isWide: key === 'name',
+            care:
+              key === 'name' && sameAs !== undefined
+                ? `Order ${sameAs} says the same. If this one was typed twice, remove it.`
+                : undefined,
           },
           scene,
         );
@@ -188,7 +194,7 @@ export function ordersView(scene: Scene): VNode {
       { class: 'orders' },
       form.orders.slice(first, first + ROWS_SHOWN).map((row, i) => orderView(row, first + i, scene)),
     ),
-    hint('season-orders-hint', 'Weight and price may stay empty. Give each order its own name.'),
+    hint('season-orders-hint', 'Weight and price may stay empty. A buyer may have several orders.'),
     pasteView(scene),
     h(
       'div',

@@ -204,7 +204,7 @@ export function shareView(scene: Scene): readonly VNode[] {
   const { look, made } = scene.state.share;
   const canGoOn = look !== undefined && look.inspection.refused === undefined;
   return [
-    h('h2', {}, 'Share'),
+    h('h2', {}, 'Share a copy'),
     h(
       'p',
       { class: 'lead' },

@@ -189,17 +189,6 @@ const withLog =
     });
   };
 
-/** Lines that waited for a workbook go into it when there is one. */
-export const flushLines: Command = {
-  name: 'flushLines',
-  label: 'Write what waits',
-  perform: (state) => {
-    const lines = waiting(state.vat);
-    if (!hasWorkbook(state) || lines.length === 0) return state;
-    return working(state, (doors) => writeWaiting(doors, lines, suffixOf(state)));
-  },
-};
-
 /** The log as it stands in the workbook; a failure is said and leaves the lines as they are. */
 const readBack = async ({ workbook }: Doors): Promise<StateChange> => {
   try {
@@ -210,6 +199,43 @@ const readBack = async ({ workbook }: Doors): Promise<StateChange> => {
   }
 };
 
+/** Half a second: the log keeps the moment of the pane to less than that. */
+const SAME_MOMENT = 0.5 / 86_400;
+/**
+ * Lines that wait and stand in the log all the same: the pane was closed after it wrote them and before it could
+ * remember that. Each line of the log answers for one.
+ */
+function standing(lines: readonly NotebookLine[], grid: Grid): ReadonlyMap<number, Placed> {
+  const free = readLog(grid).lines.map((entry) => lineOfEntry(entry, 0, entry.at ?? 0));
+  const found = new Map<number, Placed>();
+  for (const line of lines) {
+    const mine = lineOfEntry({ ...entryOf(line), row: 0 }, 0, line.at);
+    const i = free.findIndex(
+      ({ at, what, vat, value }) =>
+        what === mine.what &&
+        vat === mine.vat &&
+        value === mine.value &&
+        Math.abs(at - line.at) <= SAME_MOMENT,
+    );
+    if (i < 0) continue;
+    found.set(line.id, { filled: line.filled ?? [], isWritten: true, row: free[i]?.row });
+    free.splice(i, 1);
+  }
+  return found;
+}
+async function writeOnce(
+  doors: Doors,
+  lines: readonly NotebookLine[],
+  suffix: string | undefined,
+): Promise<StateChange> {
+  if (lines.length === 0) return (now) => now;
+  const grid = await doors.workbook.readLines({ sheet: LOG_SHEET, headings: HEADINGS }).catch(() => []);
+  const found = standing(lines, grid);
+  const rest = lines.filter(({ id }) => !found.has(id));
+  const written = await writeWaiting(doors, rest, suffix);
+  return (now) => written(placedChange(found)(now));
+}
+
 /** Turned to: the day is read, what waited is written where it belongs, and the log is read back. */
 export const openVats: Command = {
   name: 'openVats',
@@ -219,10 +245,9 @@ export const openVats: Command = {
     return working(state, async (doors) => {
       const read = await readingOf(state, doors);
       const next = read(state);
-      const lines = waiting(next.vat);
-      const written = lines.length > 0 ? await writeWaiting(doors, lines, suffixOf(next)) : undefined;
+      const written = await writeOnce(doors, waiting(next.vat), suffixOf(next));
       const logged = await readBack(doors);
-      return (now) => logged(written ? written(read(now)) : read(now));
+      return (now) => logged(written(read(now)));
     });
   },
 };

@@ -128,15 +128,31 @@ const samplesOf = (v: Values): readonly { grams: number; eggs: number }[] =>
     return grams === undefined || eggs === undefined ? [] : [{ grams, eggs }];
   });
 
-/** The key of the order a word means: its key, its buyer, both, or the beginning of one alone. */
-export function orderNamed(book: BookDay | undefined, word: string): string | undefined {
+/**
+ * Of the orders of one buyer the one that is handed over now: the batch's own task says which, or it is the one
+ * that is due first of those still open.
+ */
+function handedNow(orders: readonly DayOrder[], taskOrder: string | undefined): DayOrder | undefined {
+  const open = orders.filter((order) => !order.isCancelled && order.delivered < order.number);
+  return (
+    open.find(({ key }) => key === taskOrder) ??
+    [...open].sort((a, b) => (a.due ?? Infinity) - (b.due ?? Infinity))[0] ??
+    orders[0]
+  );
+}
+
+/** The key of the order a word means: its key, its buyer, both, or the beginning of one buyer's name alone. */
+export function orderNamed(book: BookDay | undefined, word: string, taskOrder?: string): string | undefined {
   const wanted = word.trim().toLowerCase();
   if (!book || wanted === '') return undefined;
   const words = (order: DayOrder): string[] =>
     [order.key, calledOf(order), order.name].map((one) => one.toLowerCase());
-  const exact = [0, 1, 2].flatMap((i) => book.orders.filter((order) => words(order)[i] === wanted));
+  const exact = [0, 1].flatMap((i) => book.orders.filter((order) => words(order)[i] === wanted));
+  if (exact[0]) return exact[0].key;
+  const own = book.orders.filter((order) => words(order)[2] === wanted);
   const begins = book.orders.filter(({ name }) => name.toLowerCase().startsWith(wanted));
-  return exact[0]?.key ?? (begins.length === 1 ? begins[0]?.key : undefined);
+  const isOneBuyer = new Set(begins.map(({ name }) => name.toLowerCase())).size === 1;
+  return handedNow(own.length > 0 ? own : isOneBuyer ? begins : [], taskOrder)?.key;
 }
 
 /** The drafts of a card with what the book takes of each. */
@@ -194,8 +210,8 @@ function soldOf(
   buyer: string,
 ): Noted {
   const { book } = state.today;
-  const order = orderNamed(book, buyer);
   const task = taskNear(state, batch, ['handOver']);
+  const order = orderNamed(book, buyer, task?.order);
   const fact = {
     batch,
     what: 'sold',

@@ -1,5 +1,6 @@
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
+import { shownDecimalMark } from '../../../pane/values/show';
 import type { Scene } from '../../../pane/frame/parts';
 import { wordsFor } from '../../../words/words';
 import { nextField, pressKey, writeCard } from '../commands/vat';
@@ -59,7 +60,7 @@ export function padView(scene: Scene, hasMore: boolean, acts: PadActs = cardActs
               tone: hasMore ? 'go' : '',
               act: acts.next,
             })
-          : key({ face: '.', says: vat.point, id: 'key-point', act: press('.') }),
+          : key({ face: shownDecimalMark(), says: vat.point, id: 'key-point', act: press('.') }),
     ]),
     key({ face: '0', id: 'key-0', act: press('0') }),
     key({

@@ -149,6 +149,7 @@ export function cellView(scene: Scene): readonly Child[] {
         ? h('p', {}, cell.value === null ? why.empty(place) : why.value(place, shown))
         : [
             h('p', { class: 'answer-value' }, shown),
+            cell.spilledFrom !== undefined && h('p', {}, why.spilled(place, cell.spilledFrom)),
             h('code', { class: 'formula' }, cell.formula),
             !found && h('p', {}, why.native(place)),
           ],
