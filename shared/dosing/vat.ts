@@ -164,7 +164,7 @@ const givenOf = (
   temperature: lastOf(own.flatMap(({ celsius }) => (celsius === null ? [] : [celsius]))) ?? setup.celsius,
   material: setup.material,
   purity: setup.purity,
-  origin: prior?.isAired === true ? 'aerated' : setup.origin,
+  origin: prior?.isAired === true && setup.origin !== 'peat' ? 'aerated' : setup.origin,
   alkalinity: prior?.mean ?? setup.alkalinity ?? undefined,
   alkalinityWithin: prior && prior.sd * ERRORS_IN_90,
   conductivity: 0,

@@ -976,8 +976,9 @@ export const phrases: Phrases = {
   'not sure': 'pas sûr',
   'well or borehole': 'puits ou forage',
   'aerated for an hour': 'aérée une heure',
-  'Well water holds much carbon dioxide and takes more.':
-    'L’eau de puits tient beaucoup de gaz carbonique et en demande plus.',
+  'brown as tea: peat, leaves': 'brune comme du thé : tourbe, feuilles',
+  'Well water holds much carbon dioxide and takes more; brown water holds acids of its own.':
+    'L’eau de puits tient beaucoup de gaz carbonique et en demande plus ; l’eau brune porte ses propres acides.',
   'pH is read with': 'Le pH se lit avec',
   'meter, two decimals': 'pH-mètre, deux décimales',
   'meter, one decimal': 'pH-mètre, une décimale',

@@ -39,10 +39,15 @@ export interface Played {
   readonly given: number;
   readonly actions: readonly string[];
   readonly lines: readonly Line[];
-  /** How often the stated range after a dose held the true pH, and the pH then read. */
-  readonly stated: number;
-  readonly held: number;
-  readonly heldRead: number;
+  /** The range stated for after each dose, and what came of it. */
+  readonly stated: readonly Stated[];
+}
+/** One dose: the range stated, the true pH of the vat then, and what the meter showed less its error in the buffer. */
+export interface Stated {
+  readonly low: number;
+  readonly high: number;
+  readonly truth: number;
+  readonly shown: number;
 }
 
 const MOST = 16;
@@ -62,7 +67,12 @@ const LABEL = 7;
 /** What the meter shows in it; a stream of its own, so that vat and readings are the same with the check and without. */
 const bufferFor = (vat: Vat, { checksMeter = false }: Habits, seed: number): number | undefined =>
   checksMeter ? readBuffer(vat, drawsFrom(seed + CHECKS)) : undefined;
-const isIn = ({ low, high }: Told, ph: number): number => (ph >= low && ph <= high ? 1 : 0);
+const isIn = ({ low, high }: Stated, ph: number): boolean => ph >= low && ph <= high;
+/** Of the ranges stated: how many held the true pH, and how many the pH then read. */
+export const heldOf = (all: readonly Stated[]): { readonly held: number; readonly heldRead: number } => ({
+  held: all.filter((one) => isIn(one, one.truth)).length / all.length,
+  heldRead: all.filter((one) => isIn(one, one.shown)).length / all.length,
+});
 
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
@@ -73,9 +83,7 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
   const actions: string[] = [];
   let isAirOn = false;
   let given = 0;
-  let stated = 0;
-  let held = 0;
-  let heldRead = 0;
+  const stated: Stated[] = [];
   const inBuffer = bufferFor(vat, habits, seed);
   const meterError = (inBuffer ?? LABEL) - LABEL;
   while (lines.length < MOST) {
@@ -86,10 +94,8 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
       given += told.grams;
       pour(vat, told.grams * Math.max(0.5, 1 + (habits.hand ?? 0.03) * chance.normal()));
       pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
-      stated++;
-      held += isIn(told, truePH(vat));
       const shown = read(vat, chance);
-      heldRead += isIn(told, shown - meterError);
+      stated.push({ low: told.low, high: told.high, truth: truePH(vat), shown: shown - meterError });
       lines.push({ total: total + told.grams, ph: shown, event: '' });
     } else if (told.action === 'airFirst') {
       isAirOn = true;
@@ -113,8 +119,6 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     actions,
     lines,
     stated,
-    held,
-    heldRead,
   };
 };
 
@@ -216,9 +220,6 @@ export const SETUP: VatSetup = {
 const share = (runs: readonly Played[], is: (run: Played) => boolean): number =>
   runs.length === 0 ? NaN : runs.filter(is).length / runs.length;
 
-const sumOf = (runs: readonly Played[], key: 'held' | 'heldRead' | 'stated' | 'readings'): number =>
-  runs.reduce((sum, run) => sum + run[key], 0);
-
 export interface Figures {
   readonly vats: number;
   /** Of the vats whose own aired pH is at most 8: end above 8 once aired. */
@@ -246,9 +247,8 @@ export const figuresOf = (runs: readonly Played[]): Figures => {
     ),
     ever75: share(soft, (run) => run.highest > Math.max(7.5, run.ownAired + 0.02)),
     ever8: share(soft, (run) => run.highest > 8),
-    readings: sumOf(runs, 'readings') / runs.length,
-    held: sumOf(runs, 'held') / sumOf(runs, 'stated'),
-    heldRead: sumOf(runs, 'heldRead') / sumOf(runs, 'stated'),
+    readings: runs.reduce((sum, run) => sum + run.readings, 0) / runs.length,
+    ...heldOf(runs.flatMap(({ stated }) => stated)),
   };
 };
 const percent = (x: number): string => (Number.isNaN(x) ? '    –' : `${(100 * x).toFixed(1)} %`).padStart(7);

@@ -2,7 +2,7 @@
 import type { Aim, Limit, DoseReach } from './nextDose';
 import { airedAfter, airedReach, chanceOf, expected, nextDose } from './nextDose';
 import type { Cloud } from './cloud';
-import { quantile } from './cloud';
+import { chanceOrganic, quantile } from './cloud';
 import type { Log, Suspect } from './log';
 import type { Segment } from './segments';
 import { cloudOf, levelOf, tolerance, walk } from './segments';
@@ -87,13 +87,12 @@ export const CREEPING = 0.05;
  * inside, and product that is not needed is the worse mistake.
  */
 export const AT_EDGE = 0.04;
-/** Chance of standing inside at which no more product is given. */
-export const SURELY = 0.92;
+/** Chance of standing inside at which dosed water gets no more product. */
+export const SURELY = 0.8;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
 /** Dosed water should stand so far above the window's bottom, pH. */
-const LIKELY = 0.42;
-export const CLEAR = 0.25;
+export const CLEAR = 0.15;
 /** Reading errors left unexplained from which the readings do not go together. */
 export const MISFIT = 3;
 /** Less than this, pH, is not worth a dose: a meter does not show it. */
@@ -108,10 +107,6 @@ export const RISES_ALONE = 0.5;
 export const ORGANIC = 0.5;
 
 const last = (list: readonly number[], back = 1): number => list[list.length - back] ?? NaN;
-
-/** Chance that the water holds organic acids. */
-export const chanceOrganic = (cloud: Cloud): number =>
-  cloud.sites.reduce((sum, sites, i) => (sites > 0 ? sum + (cloud.weights[i] ?? 0) : sum), 0);
 
 /** The last dose moved the pH by less than a meter shows. */
 export const hardlyMoved = (s: Series): boolean =>
@@ -221,10 +216,10 @@ export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
 const hasDose = (log: Log): boolean => (log.at(-1)?.dose ?? 0) > 0;
 
 /** Water without product has the benefit of the doubt; dosed water should stand clear of the edge. */
-const endsInside = ({ aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
+const endsInside = ({ b, aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
   if (aired.likely >= aim.target - aim.near) return true;
   const ends = chanceOf(cloud, airedValues, (ph) => ph >= aim.bottom);
-  return given ? ends >= SURELY && aired.likely >= aim.bottom + CLEAR : ends >= LIKELY;
+  return given ? ends >= SURELY && aired.likely >= aim.bottom + CLEAR : ends >= b.enough;
 };
 
 /** A pair that does not agree, or a reading above the ceiling that stands alone. */

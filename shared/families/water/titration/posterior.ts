@@ -1,4 +1,5 @@
 import type { Cloud } from './cloud';
+import { chanceOrganic } from './cloud';
 import type { Explored, Nodes } from './grid';
 import {
   ALKALINITY0,
@@ -8,7 +9,7 @@ import {
   DEPTH,
   explore,
   firstNodes,
-  KINDS,
+  kindsOf,
   NOW,
   OFFSET,
   refined,
@@ -34,6 +35,15 @@ const LEVELS = 2;
  * site model KOHL00.
  */
 export const posterior = (b: Beliefs, s: Series): Cloud => {
+  const cloud = explored(b, s);
+  // Acids of peat that the readings show are looked at as closely as those that somebody told of.
+  return b.isBrown !== true && s.readings.length > 2 && chanceOrganic(cloud) > BROWN
+    ? explored({ ...b, isBrown: true }, s)
+    : cloud;
+};
+/** Chance of organic acids, by the readings, from which the water counts as brown. */
+export const BROWN = 0.5;
+const explored = (b: Beliefs, s: Series): Cloud => {
   // One reading cannot have lost gas yet.
   let nodes = firstNodes(b, s.readings[0] ?? 7, s.readings.length > 1);
   let found = explore(b, s, nodes);
@@ -79,7 +89,8 @@ const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: n
     total += mass[i] ?? 0;
   }
   const column = (which: number): number[] => kept.map((i) => state[i * WIDTH + which] ?? NaN);
-  const kinds = kept.map((i) => KINDS[nodes.kind[i] ?? 0]);
+  const all = kindsOf(b);
+  const kinds = kept.map((i) => all[nodes.kind[i] ?? 0]);
   return {
     weights: kept.map((i) => (mass[i] ?? 0) / total),
     balances: column(BALANCE),
@@ -89,6 +100,7 @@ const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: n
     firstCO2: column(CO2_0),
     offsets: column(OFFSET),
     sites: kinds.map((kind) => kind?.sites ?? 0),
+    airs: kinds.map((kind) => kind?.air ?? 1),
     losses: kinds.map((kind) => kind?.loss ?? 0),
     misfit: sqrt(max(0, leastSquares) / max(1, n)) / b.noise,
     logEvidence: best + log(total * nodes.phGap * nodes.pressureGap),
