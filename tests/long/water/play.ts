@@ -22,6 +22,10 @@ export interface Told {
   /** pH range stated for after the dose. */
   readonly low: number;
   readonly high: number;
+  /** pH range stated for once aired, and the chance stated of ending well. */
+  readonly airedLow: number;
+  readonly airedHigh: number;
+  readonly odds: number;
 }
 /** inBuffer: what the meter showed in a buffer of pH 7, where the person has held it in one. */
 export type Advisor = (
@@ -38,6 +42,8 @@ export interface Played {
   readonly readings: number;
   readonly given: number;
   readonly actions: readonly string[];
+  /** What was said last. */
+  readonly last: Told;
   readonly lines: readonly Line[];
   /** The range stated for after each dose, and what came of it. */
   readonly stated: readonly Stated[];
@@ -86,8 +92,9 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
   const stated: Stated[] = [];
   const inBuffer = bufferFor(vat, habits, seed);
   const meterError = (inBuffer ?? LABEL) - LABEL;
+  let told: Told | undefined;
   while (lines.length < MOST) {
-    const told = advise(vat, lines, inBuffer);
+    told = advise(vat, lines, inBuffer);
     actions.push(told.action);
     const total = lines.at(-1)?.total ?? 0;
     if (told.action === 'dose') {
@@ -106,6 +113,7 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
       lines.push({ total, ph: read(vat, chance), event: '' });
     } else break;
   }
+  if (!told) throw new Error('a vat has a first reading');
   const end = truePH(vat);
   habits.after?.(vat, lines, chance);
   const aired = airedPH(vat);
@@ -117,6 +125,7 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     readings: lines.length,
     given,
     actions,
+    last: told,
     lines,
     stated,
   };
@@ -168,7 +177,15 @@ export const next =
           : todo.startsWith('Wait')
             ? 'waitSettle'
             : 'stop';
-    return { action, grams, low: Number(at('pH at least')), high: Number(at('pH at most')) };
+    return {
+      action,
+      grams,
+      low: Number(at('pH at least')),
+      high: Number(at('pH at most')),
+      airedLow: Number(at('Aired at least')),
+      airedHigh: Number(at('Aired at most')),
+      odds: Number(at('Chance of ending well')),
+    };
   };
 
 /** The lines of the simulated notebook as the log of the pane holds them. */
@@ -196,6 +213,9 @@ export const person =
       grams: advice.measures?.grams ?? 0,
       low: advice.now?.low ?? NaN,
       high: advice.now?.high ?? NaN,
+      airedLow: advice.aired?.low ?? NaN,
+      airedHigh: advice.aired?.high ?? NaN,
+      odds: advice.odds ?? NaN,
     };
   };
 export const SETUP: VatSetup = {

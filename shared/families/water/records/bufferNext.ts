@@ -83,7 +83,7 @@ export const bufferNext = defineFunction({
       likely: column('pH likely', pH, 'At the next reading.'),
       high: column('pH at most', pH, '5 of 100 readings lie higher.'),
       remark: column('Remark', text),
-      action: column('Action', text, '"air first", "dose", "wait", "read again", "done" or "stop".'),
+      action: column('Action', text, '"air first", "dose", "wait", "read again", "done", "watch" or "stop".'),
       airedLow: column('Aired at least', pH, 'pH in the air of a shed; 10 of 100 end lower.'),
       aired: column('Aired likely', pH, 'pH once the carbon dioxide has left.'),
       airedHigh: column('Aired at most', pH, '5 of 100 end higher.'),

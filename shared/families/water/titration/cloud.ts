@@ -20,28 +20,53 @@ export interface Cloud {
   readonly logEvidence: number;
 }
 
-/** Halvings of the range of the values: twelve digits of it are left. */
-const HALVINGS = 40;
+const PLACES = 128;
+const weightIn = new Float64Array(PLACES);
 
 /**
- * Weighted quantile, by halving the range of the values: several times faster than sorting them. Samples stand on
- * nodes of a grid, and each speaks for the stretch half way to its neighbours. Infinite values count as above.
+ * Weighted quantile: the values are counted into so many places, and only those of one place are sorted. Samples
+ * stand on nodes of a grid, and each speaks for the stretch half way to its neighbours. Infinite values count as above.
  */
 export const quantile = (cloud: Cloud, values: readonly number[], q: number): number => {
+  const { weights } = cloud;
   let low = values[0] ?? NaN;
   let high = -1e300;
   for (const value of values) {
     if (value < low) low = value;
     if (value > high && value < 1e300) high = value;
   }
-  if (weightUpTo(cloud, values, high) < q) return Infinity;
-  if (weightUpTo(cloud, values, low) >= q) return inCell(cloud, values, low, q);
-  for (let i = 0; i < HALVINGS && high - low > 1e-12; i++) {
-    const middle = (low + high) / 2;
-    if (weightUpTo(cloud, values, middle) >= q) high = middle;
-    else low = middle;
+  const scale = high > low ? (PLACES - 1) / (high - low) : 0;
+  weightIn.fill(0);
+  for (let i = 0; i < values.length; i++) {
+    const place = ((values[i] ?? 0) - low) * scale;
+    if (place < PLACES) weightIn[place | 0] = (weightIn[place | 0] ?? 0) + (weights[i] ?? 0);
   }
-  return inCell(cloud, values, high, q);
+  let place = 0;
+  let before = 0;
+  while (place < PLACES && before + (weightIn[place] ?? 0) < q) before += weightIn[place++] ?? 0;
+  return place === PLACES ? Infinity : inCell(cloud, values, nthOf(cloud, values, q - before, { low, scale, place }), q);
+};
+
+/** The value in a place by which the weight there reaches what is wanted. */
+const nthOf = (
+  { weights }: Cloud,
+  values: readonly number[],
+  wanted: number,
+  { low, scale, place }: { readonly low: number; readonly scale: number; readonly place: number },
+): number => {
+  const there: number[] = [];
+  for (let i = 0; i < values.length; i++)
+    {
+    const here = ((values[i] ?? 0) - low) * scale;
+    if (here < PLACES && (here | 0) === place) there.push(i);
+  }
+  there.sort((one, other) => (values[one] ?? 0) - (values[other] ?? 0));
+  let sum = 0;
+  for (const i of there) {
+    sum += weights[i] ?? 0;
+    if (sum >= wanted) return values[i] ?? NaN;
+  }
+  return values[there.at(-1) ?? 0] ?? NaN;
 };
 
 /** Where in the stretch of the value found the share is reached. */
@@ -63,12 +88,6 @@ const inCell = ({ weights }: Cloud, values: readonly number[], found: number, q:
   const from = under > -Infinity ? (under + found) / 2 : found;
   const to = over < 1e300 ? (found + over) / 2 : found;
   return from + Math.max(0, Math.min(1, (q - before) / here)) * (to - from);
-};
-
-const weightUpTo = ({ weights }: Cloud, values: readonly number[], most: number): number => {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) if ((values[i] ?? 0) <= most) sum += weights[i] ?? 0;
-  return sum;
 };
 
 /** Chance that the water holds organic acids. */

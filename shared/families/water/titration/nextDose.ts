@@ -4,6 +4,7 @@ import type { Cloud } from './cloud';
 import type { Beliefs } from './series';
 import { ERRORS_IN_90 } from './beliefs';
 import { chanceOrganic, quantile } from './cloud';
+import { VERDICT_LOOKS, verdictOf } from '../../../maths/verdict';
 
 export interface Aim {
   readonly target: number;
@@ -112,12 +113,43 @@ const airedAt = (b: Beliefs, cloud: Cloud, dose: number, air?: number): number[]
 /** The pH of every sample once the gas is in balance with the air of its place, as far as the readings tell it. */
 export const airedAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] => airedAt(b, cloud, dose);
 
-/** Where the pH ends once aired: the low end in the air of a shed, the high end in that of outdoors. */
+/** Where it may end lowest: in the air of a shed; in that of its own place once it has stood under air there. */
+const airedLow = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
+  airedAt(b, cloud, dose, b.isUnderAir === true ? undefined : SHED);
+/** Where it ends highest: in the air of outdoors. */
+export const airedOutdoors = (b: Beliefs, cloud: Cloud, dose: number): number[] => airedAt(b, cloud, dose, 1);
+
+/** Where the pH ends once aired. */
 export const airedReach = (b: Beliefs, cloud: Cloud, dose: number): DoseReach => ({
-  low: quantile(cloud, airedAt(b, cloud, dose, SHED), 0.1),
+  low: quantile(cloud, airedLow(b, cloud, dose), 0.1),
   likely: quantile(cloud, airedAt(b, cloud, dose), 0.5),
-  high: quantile(cloud, airedAt(b, cloud, dose, 1), 0.95),
+  high: quantile(cloud, airedOutdoors(b, cloud, dose), 0.95),
 });
+
+/** Chance from which an end is called safe: that of the one scale of verdicts. */
+export const endsSurely = (odds: number): boolean => verdictOf(odds) === 'safe';
+/** Most that is said of an end whose stated range passes the window: less than safe. */
+const NOT_SAFE = VERDICT_LOOKS.safe.from - 0.01;
+/**
+ * Chance that the vat ends well: not below the window in the air that takes it lowest, not above the ceiling in that
+ * of outdoors. It is worked out as the range once aired is, and never says more than that range does.
+ */
+export const oddsOf = (
+  b: Beliefs,
+  cloud: Cloud,
+  dose: number,
+  window: { readonly bottom: number; readonly top: number },
+): number => {
+  const low = airedLow(b, cloud, dose);
+  const high = airedOutdoors(b, cloud, dose);
+  const odds = cloud.weights.reduce(
+    (sum, weight, i) =>
+      (low[i] ?? NaN) >= window.bottom && (high[i] ?? NaN) <= window.top ? sum + weight : sum,
+    0,
+  );
+  const reach = airedReach(b, cloud, dose);
+  return reach.low >= window.bottom && reach.high <= window.top ? odds : Math.min(odds, NOT_SAFE);
+};
 
 export const chanceOf = (cloud: Cloud, values: readonly number[], is: (value: number) => boolean): number =>
   values.reduce((sum, value, i) => (is(value) ? sum + (cloud.weights[i] ?? 0) : sum), 0);

@@ -20,9 +20,9 @@ import type { Beliefs, Series } from './series';
 
 const { exp, log, max, min, sqrt } = Math;
 
-/** More cells than this that still carry weight are fine enough as they are. */
-const FEW = 350;
-const LEVELS = 2;
+/** Nodes that are enough: a grid of more than this is not made by dividing cells (time of one call). */
+const ENOUGH = 1300;
+const LEVELS = 3;
 
 /**
  * What the readings say about the water: its pH and CO2 before the first dose, with the meter's offset
@@ -44,14 +44,13 @@ export const posterior = (b: Beliefs, s: Series): Cloud => {
 /** Chance of organic acids, by the readings, from which the water counts as brown. */
 export const BROWN = 0.5;
 const explored = (b: Beliefs, s: Series): Cloud => {
-  // One reading cannot have lost gas yet.
-  let nodes = firstNodes(b, s.readings[0] ?? 7, s.readings.length > 1);
+  let nodes = firstNodes(b, s);
   let found = explore(b, s, nodes);
   for (let level = 0; level < LEVELS; level++) {
-    const finer = refined(nodes, found);
-    if (finer.ph0.length > 9 * FEW) break;
+    const finer = refined(nodes, found, ENOUGH);
+    if (!finer) break;
     nodes = finer;
-    found = explore(b, s, nodes);
+    found = explore(b, s, nodes, found.best - 1);
   }
   return cloudOf(b, nodes, found, s.readings.length);
 };
