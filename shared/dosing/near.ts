@@ -55,8 +55,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'pH units in one step where the water is known from another vat',
     value: STEP.known,
-    below: () => limit(4.9, two),
-    above: () => limit(4.9, { ...two, sameAs: null }),
+    below: () => limit(5.1, two),
+    above: () => limit(5.1, { ...two, sameAs: null }),
     answers: ['top', 'step'],
   },
 ];

@@ -19,11 +19,12 @@ export interface Beside {
   readonly airing?: 'can' | 'cannot';
   readonly stocked?: boolean;
   readonly target?: number;
+  readonly material?: 'soda ash' | 'hydrated lime';
 }
 /** The whole answer; undefined where it is refused. */
 export const answered = (
   lines: readonly Line[],
-  { meter = 'good', airing = 'can', stocked = false, target = 7 }: Beside = {},
+  { meter = 'good', airing = 'can', stocked = false, target = 7, material = 'soda ash' }: Beside = {},
 ): Advice | undefined => {
   const given: TitrationInputs = {
     volume: 1000,
@@ -33,7 +34,7 @@ export const answered = (
     again: lines.map(([, , , again = NaN]) => again),
     at: lines.map(([, , , , at = NaN]) => at),
     temperature: 25,
-    material: 'soda ash',
+    material,
     purity: 1,
     origin: 'unknown',
     alkalinity: undefined,
@@ -51,7 +52,7 @@ export const answered = (
     step: 1,
     stocked,
     meter,
-    material: 'soda ash',
+    material,
     airing,
   });
   return isError(b) || isError(log) || isError(aim) ? undefined : advise(b, log, aim);

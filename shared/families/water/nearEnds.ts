@@ -57,7 +57,7 @@ export const NEAR: readonly Near[] = [
     value: AT_EDGE,
     below: () => said(rested(6.455)),
     above: () => said(rested(6.465)),
-    answers: ['dose limited', 'done atEdge'],
+    answers: ['dose limited', 'watch atEdge'],
   },
   {
     number: 'chance of standing inside at which dosed water gets no more',
@@ -69,8 +69,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'pH above the bottom of the window at which dosed water stands clear of it',
     value: CLEAR,
-    below: () => said(airedAgain(6.59)),
-    above: () => said(airedAgain(6.63)),
+    below: () => said(airedAgain(6.65)),
+    above: () => said(airedAgain(6.69)),
     answers: ['dose limited', 'done inWindow'],
   },
   {
@@ -98,8 +98,8 @@ export const NEAR: readonly Near[] = [
     number: 'chance of a buffer beside carbon dioxide from which it is said',
     value: ORGANIC,
     below: () => codes(twice(6.82)),
-    above: () => codes(twice(6.87)),
-    answers: ['inWindow', 'inWindow organic'],
+    above: () => codes(twice(6.86)),
+    answers: ['inWindow', 'limited organic'],
   },
   {
     number: 'rise of pH after a dose that counts as hardly moved',
@@ -127,6 +127,6 @@ export const NEAR: readonly Near[] = [
     value: IDLE,
     below: () => said(dosed(5.2, [1, 6.2], [1, 6.6]), STRIPS),
     above: () => said(dosed(5.2, [1, 6.2], [1, 6.64]), STRIPS),
-    answers: ['done littleLeft', 'dose limited'],
+    answers: ['watch littleLeft', 'dose limited'],
   },
 ];

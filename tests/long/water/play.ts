@@ -189,7 +189,7 @@ export const next =
   };
 
 /** The lines of the simulated notebook as the log of the pane holds them. */
-const eventsIn = (lines: readonly Line[]): VatEvent[] =>
+export const eventsIn = (lines: readonly Line[]): VatEvent[] =>
   lines.flatMap(({ total, ph, event }, i) => {
     const part = total - (lines[i - 1]?.total ?? 0);
     const reading: VatEvent = { ...EMPTY_LINE, vat: '1', what: (event || 'reading') as 'reading', ph };

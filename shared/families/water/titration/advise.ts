@@ -1,6 +1,16 @@
 // Long: one decision, its order of questions is the method.
 import type { Aim, Limit, DoseReach } from './nextDose';
-import { airedAfter, airedOutdoors, airedReach, chanceOf, endsSurely, expected, nextDose, oddsOf } from './nextDose';
+import {
+  airedAfter,
+  airedOutdoors,
+  airedReach,
+  chanceOf,
+  endsSurely,
+  expected,
+  nextDose,
+  oddsOf,
+  STATED_FIT,
+} from './nextDose';
 import type { Cloud } from './cloud';
 import { chanceOrganic, quantile } from './cloud';
 import type { Log, Suspect } from './log';
@@ -141,12 +151,25 @@ interface View {
   readonly isMisfit: boolean;
 }
 
-/** The ends of an answer that gives no product: done where the stated range lies inside, else watched. */
+/** Product has robbed the water of gas, perhaps too much: an hour of air tells what no model can. */
+const maySink = ({ aim, log, now, aired }: View): boolean =>
+  aim.canAir &&
+  hasDose(log) &&
+  log.at(-1)?.event === '' &&
+  now.likely - aired.likely > SINKS &&
+  aired.low < aim.bottom;
+
+/** The ends of an answer that gives no product: done where the stated range lies inside, else aired or watched. */
 const rested = (v: View, reasons: readonly AdviceReason[]): Advice => {
   const ended = answer(v, 'done', reasons);
-  return endsSurely(ended.odds)
-    ? ended
-    : { ...ended, action: 'watch', reasons: [...ended.reasons, { code: 'mayEnd', low: v.aired.low, high: v.aired.high }] };
+  if (endsSurely(ended.odds)) return ended;
+  return maySink(v)
+    ? answer(v, 'airFirst', [{ code: 'sinksBack', ph: v.aired.likely }])
+    : {
+        ...ended,
+        action: 'watch',
+        reasons: [...ended.reasons, { code: 'mayEnd', low: v.aired.low, high: v.aired.high }],
+      };
 };
 
 const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advice => ({
@@ -366,9 +389,9 @@ export const figures = (
   cloud: Cloud,
 ): { alkalinity: DoseReach; carbonDioxide: DoseReach; offset: number; loss: number; sites: number } => {
   const reach = (values: readonly number[]): DoseReach => ({
-    low: quantile(cloud, values, 0.05),
+    low: quantile(cloud, values, STATED_FIT),
     likely: quantile(cloud, values, 0.5),
-    high: quantile(cloud, values, 0.95),
+    high: quantile(cloud, values, 1 - STATED_FIT),
   });
   const mean = (values: readonly number[]): number =>
     values.reduce((sum, v, i) => sum + v * (cloud.weights[i] ?? 0), 0);

@@ -15,6 +15,8 @@ export interface Cloud {
   readonly losses: readonly number[];
   readonly airs: readonly number[];
   readonly offsets: readonly number[];
+  /** Part-doses that the readings have followed. */
+  readonly steps: number;
   /** Root mean square of what the best sample leaves unexplained, in units of the reading error. */
   readonly misfit: number;
   readonly logEvidence: number;
@@ -22,29 +24,40 @@ export interface Cloud {
 
 const PLACES = 128;
 const weightIn = new Float64Array(PLACES);
-
-/**
- * Weighted quantile: the values are counted into so many places, and only those of one place are sorted. Samples
- * stand on nodes of a grid, and each speaks for the stretch half way to its neighbours. Infinite values count as above.
- */
-export const quantile = (cloud: Cloud, values: readonly number[], q: number): number => {
-  const { weights } = cloud;
+/** Places that the finite values are counted into. */
+interface Places {
+  readonly low: number;
+  readonly scale: number;
+}
+const placesOf = (values: readonly number[]): Places => {
   let low = values[0] ?? NaN;
   let high = -1e300;
   for (const value of values) {
     if (value < low) low = value;
     if (value > high && value < 1e300) high = value;
   }
-  const scale = high > low ? (PLACES - 1) / (high - low) : 0;
+  return { low, scale: high > low ? (PLACES - 1) / (high - low) : 0 };
+};
+const counted = ({ weights }: Cloud, values: readonly number[], { low, scale }: Places): void => {
   weightIn.fill(0);
   for (let i = 0; i < values.length; i++) {
     const place = ((values[i] ?? 0) - low) * scale;
     if (place < PLACES) weightIn[place | 0] = (weightIn[place | 0] ?? 0) + (weights[i] ?? 0);
   }
+};
+
+/**
+ * Weighted quantile: the values are counted into so many places, and only those of one place are sorted. Samples
+ * stand on nodes of a grid, and each speaks for the stretch half way to its neighbours. Infinite values count as above.
+ */
+export const quantile = (cloud: Cloud, values: readonly number[], q: number): number => {
+  const places = placesOf(values);
+  counted(cloud, values, places);
   let place = 0;
   let before = 0;
   while (place < PLACES && before + (weightIn[place] ?? 0) < q) before += weightIn[place++] ?? 0;
-  return place === PLACES ? Infinity : inCell(cloud, values, nthOf(cloud, values, q - before, { low, scale, place }), q);
+  if (place === PLACES) return Infinity;
+  return inCell(cloud, values, nthOf(cloud, values, q - before, { ...places, place }), q);
 };
 
 /** The value in a place by which the weight there reaches what is wanted. */
@@ -52,11 +65,10 @@ const nthOf = (
   { weights }: Cloud,
   values: readonly number[],
   wanted: number,
-  { low, scale, place }: { readonly low: number; readonly scale: number; readonly place: number },
+  { low, scale, place }: Places & { readonly place: number },
 ): number => {
   const there: number[] = [];
-  for (let i = 0; i < values.length; i++)
-    {
+  for (let i = 0; i < values.length; i++) {
     const here = ((values[i] ?? 0) - low) * scale;
     if (here < PLACES && (here | 0) === place) there.push(i);
   }

@@ -307,7 +307,12 @@ export const firstNodes = (b: Beliefs, s: Series): Nodes => {
       for (const j of outward(places))
         if (losesGas || (i + j) % gases === turn)
           for (let unseen = 0; unseen < unseens; unseen++)
-            put(nodes, first - reach + i * phGap, lowest + j * pressureGap + (kinds[kind]?.shift ?? 0), kind + unseen);
+            put(
+              nodes,
+              first - reach + i * phGap,
+              lowest + j * pressureGap + (kinds[kind]?.shift ?? 0),
+              kind + unseen,
+            );
   }
   return nodes;
 };
@@ -323,7 +328,10 @@ const put = (nodes: Nodes, ph0: number, pressure: number, kind: number): void =>
 };
 
 /** Nodes, kinds of one course together, that still carry weight. */
-const carrying = ({ ph0, pressure, kind }: Nodes, { logs, best }: Explored): readonly (readonly number[])[] => {
+const carrying = (
+  { ph0, pressure, kind }: Nodes,
+  { logs, best }: Explored,
+): readonly (readonly number[])[] => {
   const cells: number[][] = [];
   const counts = (i: number): boolean => (logs[i] ?? -Infinity) >= best - DEPTH;
   for (let i = 0; i < logs.length; i++) {
@@ -348,7 +356,13 @@ export const refined = (nodes: Nodes, found: Explored, most: number): Nodes | un
   const parts = 9 * held <= most ? 3 : 2;
   if (parts * parts * held > most) return undefined;
   const { ph0, pressure, kind, phGap, pressureGap } = nodes;
-  const finer: Nodes = { ph0: [], pressure: [], kind: [], phGap: phGap / parts, pressureGap: pressureGap / parts };
+  const finer: Nodes = {
+    ph0: [],
+    pressure: [],
+    kind: [],
+    phGap: phGap / parts,
+    pressureGap: pressureGap / parts,
+  };
   for (const cell of cells) {
     const [x, y] = [ph0[cell[0] ?? 0] ?? 0, pressure[cell[0] ?? 0] ?? 0];
     for (const u of CUTS[parts])

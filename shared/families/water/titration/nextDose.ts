@@ -69,16 +69,23 @@ const readAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
 /**
  * What the model leaves out of a step, pH: the scale, the mixing, gas that moves unevenly, acids that are not those
  * of the model (judgement). It widens what is stated of a dose, not the dose.
+ * A base without carbon uses up the gas, and little is left to hold the pH; acids that are used up after some doses
+ * let it leap.
  */
-export const STEP_ERROR = { clear: 0.04, organic: 0.1 } as const;
-const widened = ({ low, likely, high }: DoseReach, cloud: Cloud): DoseReach => {
+export const STEP_ERROR = { clear: 0.04, bare: 0.06, organic: 0.1, leap: 0.2 } as const;
+/** Part-doses after which acids may be used up. */
+export const LEAPS_AFTER = 3;
+const widened = (b: Beliefs, { low, likely, high }: DoseReach, cloud: Cloud): DoseReach => {
   const organic = chanceOrganic(cloud);
-  const error =
-    ERRORS_IN_90 * Math.sqrt((1 - organic) * STEP_ERROR.clear ** 2 + organic * STEP_ERROR.organic ** 2);
+  const clear = b.carbonEach > 0 ? STEP_ERROR.clear : STEP_ERROR.bare;
+  const error = (acids: number): number =>
+    ERRORS_IN_90 * Math.sqrt((1 - organic) * clear ** 2 + organic * acids ** 2);
   return {
-    low: likely - Math.hypot(likely - low, error),
+    low: likely - Math.hypot(likely - low, error(STEP_ERROR.organic)),
     likely,
-    high: likely + Math.hypot(high - likely, error),
+    high:
+      likely +
+      Math.hypot(high - likely, error(cloud.steps >= LEAPS_AFTER ? STEP_ERROR.leap : STEP_ERROR.organic)),
   };
 };
 
@@ -87,13 +94,17 @@ const widened = ({ low, likely, high }: DoseReach, cloud: Cloud): DoseReach => {
  * are wider than most waters on purpose; with 5 of 100 at either end such ranges held 95 to 98 of simulated vats.
  */
 export const STATED = 0.1;
-/** The pH the cloud expects at the next reading after a further dose, mmol/L: 5 %, 50 %, 95 %. */
-export const expected = (b: Beliefs, cloud: Cloud, dose: number): DoseReach => {
+/** The same of a curve, which goes farther than one dose, and of the water that a fit finds. */
+export const STATED_CURVE = 0.05;
+export const STATED_FIT = 0.075;
+/** The pH the cloud expects at the next reading after a further dose, mmol/L, and what holds 90 of 100. */
+export const expected = (b: Beliefs, cloud: Cloud, dose: number, cut = STATED): DoseReach => {
   const values = readAfter(b, cloud, dose);
   const reach = reachOf(cloud, values);
   if (dose === 0) return reach;
   return widened(
-    { ...reach, low: quantile(cloud, values, STATED), high: quantile(cloud, values, 1 - STATED) },
+    b,
+    { ...reach, low: quantile(cloud, values, cut), high: quantile(cloud, values, 1 - cut) },
     cloud,
   );
 };

@@ -52,7 +52,7 @@ const explored = (b: Beliefs, s: Series): Cloud => {
     nodes = finer;
     found = explore(b, s, nodes, found.best - 1);
   }
-  return cloudOf(b, nodes, found, s.readings.length);
+  return cloudOf(b, nodes, found, s);
 };
 
 /** Share of the weight that the lightest samples may carry and still be left out. */
@@ -75,7 +75,10 @@ const lightest = (mass: Float64Array): number => {
   return exp(low);
 };
 
-const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: number): Cloud => {
+const stepsOf = ({ doses }: Series): number =>
+  doses.filter((dose, i) => i > 0 && dose > (doses[i - 1] ?? 0)).length;
+
+const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, s: Series): Cloud => {
   const mass = logs.map((l) => exp(l - best));
   const least = lightest(mass);
   const kept: number[] = [];
@@ -98,10 +101,11 @@ const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: n
     firstAlkalinity: column(ALKALINITY0),
     firstCO2: column(CO2_0),
     offsets: column(OFFSET),
+    steps: stepsOf(s),
     sites: kinds.map((kind) => kind?.sites ?? 0),
     airs: kinds.map((kind) => kind?.air ?? 1),
     losses: kinds.map((kind) => kind?.loss ?? 0),
-    misfit: sqrt(max(0, leastSquares) / max(1, n)) / b.noise,
+    misfit: sqrt(max(0, leastSquares) / max(1, s.readings.length)) / b.noise,
     logEvidence: best + log(total * nodes.phGap * nodes.pressureGap),
   };
 };
