@@ -15,7 +15,7 @@ import type { Cloud } from './cloud';
 import { chanceOrganic, quantile } from './cloud';
 import type { Log, Suspect } from './log';
 import type { Segment } from './segments';
-import { cloudOf, levelOf, tolerance, walk } from './segments';
+import { cloudOf, eventOf, levelOf, tolerance, walk } from './segments';
 import type { Beliefs, Series } from './series';
 
 export type Action =
@@ -263,6 +263,17 @@ const doubtful = (v: View, entry: Log[number] | undefined): Advice | undefined =
     : undefined;
 };
 
+/** Dosed water that stands inside after a night has come to rest there: what was done stays done. */
+const stoodNight = ({ log, read, aired, aim }: View): boolean => {
+  const entry = log.at(-1);
+  return (
+    entry !== undefined &&
+    hasDose(log) &&
+    eventOf(entry) === 'night' &&
+    Math.min(read, aired.likely) >= aim.bottom
+  );
+};
+
 /** Answers that give no product because the water is where it should be, or above. */
 const atRest = (v: View): Advice | undefined => {
   const { aim, read, now, aired } = v;
@@ -273,7 +284,7 @@ const atRest = (v: View): Advice | undefined => {
       ...climbing(v),
     ]);
   if (read < aim.bottom && now.likely < aim.bottom) return undefined;
-  if (endsInside(v, given)) return rested(v, [{ code: 'inWindow', read }, ...climbing(v)]);
+  if (endsInside(v, given) || stoodNight(v)) return rested(v, [{ code: 'inWindow', read }, ...climbing(v)]);
   // Base has robbed the water of gas: as gas comes in again the pH sinks.
   if (aired.likely < aim.bottom && now.likely - aired.likely > SINKS && aim.canAir)
     return answer(v, 'airFirst', [{ code: 'sinksBack', ph: aired.likely }]);

@@ -93,7 +93,7 @@ const widened = (b: Beliefs, { low, likely, high }: DoseReach, cloud: Cloud): Do
  * Share of the weight beyond either end of what is said to hold 90 of 100 after a dose. The beliefs a dose is sized by
  * are wider than most waters on purpose; with 5 of 100 at either end such ranges held 95 to 98 of simulated vats.
  */
-export const STATED = 0.1;
+export const STATED = 0.115;
 /** The same of a curve, which goes farther than one dose, and of the water that a fit finds. */
 export const STATED_CURVE = 0.05;
 export const STATED_FIT = 0.075;

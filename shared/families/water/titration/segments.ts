@@ -199,7 +199,7 @@ export const chanceAsLow = (before: Segment, added: number, read: number): numbe
  */
 export const AS_LOW = { usual: 0.15, slow: 0.6 } as const;
 
-const eventOf = ({ event, hours }: TitrationEntry): EventName =>
+export const eventOf = ({ event, hours }: TitrationEntry): EventName =>
   event === '' && hours !== undefined && hours >= NIGHT_HOURS ? 'night' : event;
 
 export interface Walked {
