@@ -114,8 +114,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'share of the weight beyond either end of a stated range',
     value: STATED,
-    below: () => lowest(5.56) > 6.1,
-    above: () => lowest(5.72) > 6.1,
+    below: () => lowest(5.56) > 6.14,
+    above: () => lowest(5.72) > 6.14,
     answers: [false, true],
   },
   {
