@@ -1,7 +1,8 @@
 import { gridOf } from '../../sheet/workbook/grid';
 import { readOrderBook } from '../../season/orderBook';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
-import { LivingPages, booksIn, readBook } from '../living';
+import { inLanguage } from '../words/inLanguage';
+import { LivingPages, booksIn, readBook, wordsOfBook } from '../living';
 import { summarySheet } from './sheet';
 
 export type Summary = { readonly model: WorkbookModel } | { readonly fault: string };
@@ -16,7 +17,12 @@ function pageOf(book: WorkbookModel, suffix: string): SheetModel | string {
   const checked = readOrderBook(read.input);
   if ('faults' in checked)
     return `The season in this workbook cannot be read: ${checked.faults[0]?.message ?? ''} Mend it, then add the summary.`;
-  return summarySheet(new LivingPages(checked.book, read.plan, read.typed), suffix);
+  const sheet = summarySheet(new LivingPages(checked.book, read.plan, read.typed), suffix);
+  const words = wordsOfBook(
+    book.sheets.map(({ name }) => name),
+    suffix,
+  );
+  return words ? (inLanguage({ title: '', sheets: [sheet], names: [] }, words).sheets[0] ?? sheet) : sheet;
 }
 
 /**
