@@ -2,9 +2,11 @@ import { gridOf } from '../../sheet/workbook/grid';
 import { readOrderBook } from '../../season/orderBook';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import { inLanguage } from '../words/inLanguage';
+import { sayIn } from '../words/words';
 import { LivingPages, booksIn, readBook, wordsOfBook } from '../living';
 import { summarySheet } from './sheet';
 
+const TITLE = 'The season on one page';
 export type Summary = { readonly model: WorkbookModel } | { readonly fault: string };
 
 const NO_PLAN =
@@ -32,12 +34,16 @@ function pageOf(book: WorkbookModel, suffix: string): SheetModel | string {
 export function summaryOf(book: WorkbookModel): Summary {
   const suffixes = booksIn(book.sheets.map(({ name }) => name));
   if (suffixes.length === 0) return { fault: NO_PLAN };
+  const first = wordsOfBook(
+    book.sheets.map(({ name }) => name),
+    suffixes[0] ?? '',
+  );
   const made = suffixes.map((suffix) => pageOf(book, suffix));
   const fault = made.find((one) => typeof one === 'string');
   if (fault !== undefined) return { fault };
   return {
     model: {
-      title: 'The season on one page',
+      title: first ? sayIn(first, TITLE) : TITLE,
       sheets: made.filter((one): one is SheetModel => typeof one !== 'string'),
       names: [],
     },

@@ -1,7 +1,7 @@
 import { parseAddress, parseArea } from '../../sheet/formula/address';
 import type { CellModel, SheetModel } from '../../sheet/workbook/model';
 
-/** Longer words take more lines: rows of a translated sheet that must be higher than before. */
+/** Longer words take more room: rows of a translated sheet that must be higher, columns that must be wider. */
 
 const USUAL_WIDTH = 9;
 const POINTS_PER_LINE = 13.5;
@@ -54,4 +54,36 @@ export function grownHeights(before: SheetModel, after: SheetModel): SheetModel[
     if (needed !== undefined) grown[row] = needed;
   }
   return Object.keys(grown).length > 0 ? { ...before.heights, ...grown } : undefined;
+}
+
+/** Letters that a part of a number format takes at most: "sam.", "févr.", two digits. */
+const ROOM: readonly (readonly [RegExp, string])[] = [
+  [/ddd/g, '____'],
+  [/mmm/g, '_____'],
+  [/(?<!d)d(?!d)/g, '__'],
+];
+/** Beside the letters. */
+const MARGIN = 1.5;
+const roomFor = (format: string): number => {
+  const shown = format
+    .split(';')
+    .map((part) => part.replace(/\[[^\]]*\]|"/g, ''))
+    .filter((part) => /mmm|ddd/.test(part))
+    .map((part) => ROOM.reduce((text, [from, to]) => text.replace(from, to), part).length);
+  return shown.length === 0 ? 0 : Math.max(...shown) + MARGIN;
+};
+
+/** Columns wide enough for days with the names of months in them; a day that has no room shows as ####. */
+export function grownWidths({ widths, cells, merges = [] }: SheetModel): SheetModel['widths'] {
+  const merged = new Set(merges.map((range) => range.split(':')[0]));
+  const grown = [...widths];
+  const known = new Map<string, number>();
+  for (const [address, { format }] of Object.entries(cells)) {
+    if (format === undefined || merged.has(address)) continue;
+    const column = parseAddress(address)?.column;
+    let room = known.get(format);
+    if (room === undefined) known.set(format, (room = roomFor(format)));
+    if (column !== undefined && (grown[column] ?? Infinity) < room) grown[column] = room;
+  }
+  return grown;
 }

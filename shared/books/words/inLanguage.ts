@@ -8,7 +8,7 @@ import type {
 } from '../../sheet/workbook/model';
 import { WEEKDAY_WORDS } from '../../units/dates';
 import { formulaIn } from './formulas';
-import { grownHeights } from './heights';
+import { grownHeights, grownWidths } from './heights';
 import type { BookWords } from './words';
 import { ownSheetName, sayIn } from './words';
 
@@ -121,6 +121,7 @@ class SheetIn {
     const own: SheetModel = {
       ...sheet,
       name: ownSheetName(words, sheet.name),
+      widths: grownWidths(sheet),
       cells,
       ...(sheet.validations && { validations: sheet.validations.map((one) => validationIn(words, one)) }),
       ...(sheet.conditionals && {

@@ -1,5 +1,6 @@
 import { bookSheetNames, booksIn, readBook, SHEETS } from '../../../shared/books/living';
-import { lintWorkbook } from '../../../shared/catalogue/calculation';
+import { summaryOf } from '../../../shared/books/summary';
+import { calculate, lintWorkbook } from '../../../shared/catalogue/calculation';
 import type { Cell } from '../../../shared/base/values';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
@@ -92,4 +93,22 @@ test('a lost sheet and a lost heading are named as they stand in the book', () =
     faults: [expect.stringContaining('“Bacs”')],
   });
   expect(cellsOf(own, 'Bacs')).toContain('prégrossissement');
+});
+
+test('the page for an investor follows the French book, in French, with the same numbers', () => {
+  const { input, en, fr: own } = books.backyard;
+  const [english, french] = [summaryOf(en), summaryOf(own)];
+  if (!('model' in english) || !('model' in french)) throw new Error(JSON.stringify([english, french]));
+  const names = new Set([...namesOf(input), ...own.sheets.map(({ name }) => name)]);
+  expect(englishIn(french.model, english.model, fr, names)).toEqual([]);
+  const numbers = (book: WorkbookModel, page: WorkbookModel): unknown[] =>
+    Object.values(
+      calculate({ ...book, sheets: [...book.sheets, ...page.sheets] }, 46_054).model.sheets.at(-1)?.cells ??
+        {},
+    )
+      .map(({ value }) => value)
+      .filter((value) => typeof value !== 'string');
+  const wanted = numbers(en, english.model);
+  expect(wanted.filter((value) => typeof value === 'number').length).toBeGreaterThan(60);
+  expect(numbers(own, french.model)).toEqual(wanted);
 });
