@@ -235,9 +235,13 @@ function tableOfForms(
       const spot = spotOf(i, key);
       return spot ? cellOf(spot) : null;
     },
+    numberAt: (i) => {
+      const spot = spotOf(i, key);
+      return spot ? (spot.sheet.columns[spot.column]?.numberAt(spot.position) ?? NaN) : NaN;
+    },
     isDate: (i) => {
       const spot = spotOf(i, key);
-      return spot?.sheet.columns[spot.column]?.dates[spot.position] === 1;
+      return spot?.sheet.columns[spot.column]?.isDateAt(spot.position) ?? false;
     },
   }));
   const read = recognise(
@@ -291,9 +295,9 @@ function yearOf(sheets: readonly SheetCells[]): number {
   for (const { columns } of sheets)
     for (const column of columns) {
       if (!column) continue;
-      const step = Math.max(1, Math.floor(column.values.length / 60));
-      for (let i = 0; i < column.values.length; i += step) {
-        const serial = daySaid(column.values[i], column.dates[i] === 1);
+      const step = Math.max(1, Math.floor(column.length / 60));
+      for (let i = 0; i < column.length; i += step) {
+        const serial = daySaid(column.cellAt(i), column.isDateAt(i));
         if (serial === undefined) continue;
         const { year } = dayParts(serial);
         counts.set(year, (counts.get(year) ?? 0) + 1);

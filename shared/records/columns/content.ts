@@ -3,6 +3,7 @@ import type { NumericField } from '../fields';
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
 import type { SheetCells } from '../read/sheetCells';
+import { SheetColumn } from '../read/sheetCells';
 import { isNothingText } from '../shape/kinds';
 import type { DateOrder } from './dates';
 import { clockIn, clockOfDigits, isEitherOrder, orderIn, readDate } from './dates';
@@ -19,15 +20,18 @@ import { converter, ownUnit, unitForField, unitOfText, UNITS } from './units';
 export interface CellRun {
   readonly length: number;
   readonly cellAt: (index: number) => Cell;
+  /** NaN where the cell holds no number; most cells of long tables do, and this makes no object of them. */
+  readonly numberAt: (index: number) => number;
   readonly isDate: (index: number) => boolean;
 }
 
 export const runOf = (sheet: SheetCells, column: number, positions: readonly number[]): CellRun => {
-  const { values = [], dates = [] } = sheet.columns[column] ?? {};
+  const cells = sheet.columns[column] ?? new SheetColumn();
   return {
     length: positions.length,
-    cellAt: (i) => values[positions[i] ?? -1] ?? null,
-    isDate: (i) => dates[positions[i] ?? -1] === 1,
+    cellAt: (i) => cells.cellAt(positions[i] ?? NaN),
+    numberAt: (i) => cells.numberAt(positions[i] ?? NaN),
+    isDate: (i) => cells.isDateAt(positions[i] ?? NaN),
   };
 };
 

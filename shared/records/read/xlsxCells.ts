@@ -33,6 +33,12 @@ function* readSheet(
     const cells = new Cells(bytes, data.openEnd);
     const { cell } = cells;
     for (let count = 0; cells.next(); count++) {
+      if (count % CELLS_PER_STEP === CELLS_PER_STEP - 1) yield cell.end / bytes.length;
+      const number = reader.typedNumber(cell);
+      if (!Number.isNaN(number)) {
+        builder.putNumber(cell.row, cell.column, number, cell.styleFrom >= 0 && reader.isDate(cell));
+        continue;
+      }
       const value = reader.value(cell);
       const formula = cell.formulaStart < 0 ? undefined : reader.formula(cell);
       if (value !== null || formula !== undefined)
@@ -43,7 +49,6 @@ function* readSheet(
           cell.styleFrom >= 0 && reader.isDate(cell),
           formula && `=${formula.text}`,
         );
-      if (count % CELLS_PER_STEP === CELLS_PER_STEP - 1) yield cell.end / bytes.length;
     }
     tree.seek(cells.closeAt);
   }

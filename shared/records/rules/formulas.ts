@@ -1,6 +1,7 @@
 // Long: one rule with its sentences; it would not read better in pieces.
 import type { SheetCells } from '../read/sheetCells';
 import { formulaAt, valueAt } from '../read/sheetCells';
+import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
 import type { RecordTable, Spot } from '../table';
 import type { BookRule, ExampleCell, TableRule, TableVerdict } from './rule';
@@ -190,27 +191,23 @@ function isLinked(formula: string): boolean {
 }
 const OWN_CALL = /SPAWN[._]/i;
 
-function eachCell(
-  sheets: readonly SheetCells[],
-  list: 'values' | 'formulas',
-  visit: (spot: Spot, at: unknown) => void,
-): void {
+function eachError(sheets: readonly SheetCells[], visit: (spot: Spot, value: CellError) => void): void {
   for (const sheet of sheets)
-    for (const [column, cells] of sheet.columns.entries()) {
-      if (!cells) continue;
-      const items = cells[list];
-      for (let position = 0; position < items.length; position++) {
-        const item = items[position];
-        if (list === 'values' ? typeof item === 'object' && item !== null : item !== undefined)
-          visit({ sheet, position, column }, item);
-      }
-    }
+    for (const [column, cells] of sheet.columns.entries())
+      cells?.eachOther((value, position) => {
+        if (isError(value)) visit({ sheet, position, column }, value);
+      });
+}
+function eachFormula(sheets: readonly SheetCells[], visit: (spot: Spot, formula: string) => void): void {
+  for (const sheet of sheets)
+    for (const [column, cells] of sheet.columns.entries())
+      for (const [position, formula] of cells?.formulas.entries() ?? [])
+        if (formula !== undefined) visit({ sheet, position, column }, formula);
 }
 
 function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
   const found: TableVerdict[] = [];
-  eachCell(sheets, 'values', (spot, value) => {
-    if (!isError(value)) return;
+  eachError(sheets, (spot, value) => {
     const formula = formulaAt(spot.sheet, spot.position, spot.column);
     // NA() is written on purpose: charts leave such a point out.
     if (value.error === '#N/A' && /\bNA\(\)/.test(formula ?? '')) return;
@@ -229,8 +226,8 @@ function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdic
 
 function links(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
   const found: TableVerdict[] = [];
-  eachCell(sheets, 'formulas', (spot, formula) => {
-    if (typeof formula !== 'string' || !isLinked(formula)) return;
+  eachFormula(sheets, (spot, formula) => {
+    if (!isLinked(formula)) return;
     found.push({
       spot,
       seen: short(formula),

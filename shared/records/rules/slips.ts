@@ -21,10 +21,11 @@ const slipRule = (id: string, kind: SlipKind, words: Words): RowRule => ({
   severity: 'impossible',
   needs: NEEDS,
   ...words,
-  check: (said) =>
-    assess(said)
-      .filter(({ slip }) => slip?.kind === kind)
-      .flatMap((one) => slipVerdict(one) ?? []),
+  check: (said) => {
+    const faults = assess(said);
+    if (faults.length === 0) return undefined;
+    return faults.filter(({ slip }) => slip?.kind === kind).flatMap((one) => slipVerdict(one) ?? []);
+  },
 });
 
 const CONTEXT = { eggWeight: 150, eggsPerGram: 700, eggs: 105_000 };

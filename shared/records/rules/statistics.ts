@@ -57,14 +57,32 @@ export function robust(values: ArrayLike<number>): Robust {
   return { middle, spread: middleOf(list) * TO_DEVIATION, n };
 }
 
+const MOST_SAMPLED = 3000;
 /** Middle and spread of at most so many values, taken evenly from the list: enough to know a habit. */
-export function robustOfSome(values: ArrayLike<number>, most = 3000): Robust {
-  if (values.length <= most) return robust(values);
+export const robustOfSome = (values: ArrayLike<number>): Robust =>
+  values.length <= MOST_SAMPLED
+    ? robust(values)
+    : robustOfPicked(values.length, (i) => values[i] ?? NaN);
+
+/** The same of values that are worked out when asked for, at most so many of them. */
+export function robustOfPicked(length: number, valueOf: (index: number) => number): Robust {
+  const most = Math.min(MOST_SAMPLED, length);
   const some = new Float64Array(most);
-  const step = values.length / most;
-  for (let i = 0; i < most; i++) some[i] = values[Math.floor(i * step)] ?? NaN;
+  const step = length / most;
+  for (let i = 0; i < most; i++) some[i] = valueOf(Math.floor(i * step));
   const own = robust(some);
-  return { ...own, n: Math.round((own.n * values.length) / most) };
+  return { ...own, n: Math.round((own.n * length) / most) };
+}
+
+/** Room for what a logarithm rounds; inside it the logarithm itself decides. */
+const ROUNDING = 1.001;
+/**
+ * Could the logarithm of a positive number be further than `limit` from `middle`? Most of a long list are not, which
+ * two bounds tell without a logarithm.
+ */
+export function farFrom(middle: number, limit: number): (value: number) => boolean {
+  const [low, high] = [ROUNDING * 10 ** (middle - limit), 10 ** (middle + limit) / ROUNDING];
+  return (value) => value > 0 && !(value > low && value < high);
 }
 
 const bits = new Float64Array(1);

@@ -208,7 +208,7 @@ function mergedText({ merges, rows, columns }: SheetCells, position: number, col
   const area = merges.find((m) => m.top <= row && m.bottom >= row && m.left <= column && m.right >= column);
   if (!area) return '';
   const top = rows.indexOf(area.top);
-  const cell = top < 0 ? null : columns[area.left]?.values[top];
+  const cell = top < 0 ? null : columns[area.left]?.cellAt(top);
   return typeof cell === 'string' ? cell : '';
 }
 

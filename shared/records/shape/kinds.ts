@@ -54,11 +54,18 @@ export class Kinds {
 
   at(position: number, column: number): CellKind {
     const source = this.sheet.columns[column];
-    if (!source || position >= source.values.length) return KIND.blank;
-    const list = (this.columns[column] ??= new Uint8Array(source.values.length).fill(255));
+    if (!source || position >= source.length) return KIND.blank;
+    const list = (this.columns[column] ??= new Uint8Array(source.length).fill(255));
     const known = list[position] ?? 0;
     if (known !== 255) return known as CellKind;
-    const kind = kindOf(source.values[position] ?? null, source.dates[position] === 1);
+    const number = source.numberAt(position);
+    const kind = Number.isNaN(number)
+      ? kindOf(source.cellAt(position))
+      : source.isDateAt(position)
+        ? number >= 1
+          ? KIND.date
+          : KIND.clock
+        : KIND.number;
     list[position] = kind;
     return kind;
   }
@@ -77,8 +84,9 @@ export function kindsOf(sheet: SheetCells): Kinds {
   return kinds;
 }
 
-function kindOf(cell: Cell, isDate: boolean): CellKind {
+/** Of a cell that holds no number. */
+function kindOf(cell: Cell): CellKind {
   if (cell === null || cell === '' || typeof cell === 'boolean') return KIND.blank;
-  if (typeof cell === 'number') return isDate ? (cell >= 1 ? KIND.date : KIND.clock) : KIND.number;
+  if (typeof cell === 'number') return KIND.number;
   return isError(cell) ? KIND.error : kindOfText(cell);
 }

@@ -4,7 +4,7 @@ import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
-import { robustOfSome } from '../statistics';
+import { farFrom, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, logScale } from './suspect';
 
@@ -142,10 +142,9 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.03);
     // Few values know their spread badly.
     const limit = Math.max(FACTOR, (5 + 12 / own.n) * spread);
-    // Most values are told by two bounds; the logarithm decides near them.
-    const [low, high] = [10 ** (own.middle - limit) * 1.001, 10 ** (own.middle + limit) / 1.001];
+    const isFar = farFrom(own.middle, limit);
     const isWild = (value: number): boolean =>
-      value > 0 && (value <= low || value >= high) && Math.abs(Math.log10(value) - own.middle) >= limit;
+      isFar(value) && Math.abs(Math.log10(value) - own.middle) >= limit;
     return strange(list, isWild).flatMap(([value, record]): Suspicion[] => {
       const off = Math.log10(value) - own.middle;
       if (isComputed(table, { record, column })) return [];

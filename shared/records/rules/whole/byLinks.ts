@@ -4,7 +4,7 @@ import { PATTERNS } from '../../meaning/patterns';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
 import type { At, Suspicion } from './suspect';
-import { headingAt, isComputed, isSlip, oddness } from './suspect';
+import { formulasIn, headingAt, isComputed, isSlip, oddness } from './suspect';
 
 /** Relations worth judging by: the tightest to each result, and no second way of saying the same. */
 function worthwhile(table: RecordTable): Link[] {
@@ -47,26 +47,38 @@ const isPower = (x: number): boolean => Math.abs(Math.log10(x) - Math.round(Math
 const valueAt = (table: RecordTable, column: number, record: number): number =>
   table.columns[column]?.plain[record] ?? NaN;
 
-/** What the relation gives for the line; NaN where too little is said. Most lines of a long table fit: no objects. */
-function expectedOf(
-  table: RecordTable,
-  { kind, isRunning, inputs, signs, factor, result }: Link,
-  record: number,
-): number {
-  if (kind === 'carry') return valueAt(table, inputs[0] ?? 0, record - 1);
+/** What the relation gives for every line; NaN where too little is said. */
+function expectedOf(table: RecordTable, link: Link): Float64Array {
+  const { kind, isRunning, inputs, signs, factor, result } = link;
+  const lists = inputs.map((column) => table.columns[column]?.plain ?? NONE);
+  const { length } = table;
+  const expected = new Float64Array(length);
+  if (kind === 'carry') return above(lists[0] ?? NONE, length);
   if (kind !== 'sum') {
-    let product = factor;
-    for (const column of inputs) product *= valueAt(table, column, record);
-    return product;
+    expected.fill(factor);
+    for (const list of lists)
+      for (let i = 0; i < length; i++) expected[i] = (expected[i] ?? NaN) * (list[i] ?? NaN);
+    return expected;
   }
-  let [sum, terms] = [isRunning ? valueAt(table, result, record - 1) : 0, 0];
-  for (let i = 0; i < inputs.length; i++) {
-    const x = valueAt(table, inputs[i] ?? 0, record);
-    if (Number.isNaN(x)) continue;
-    sum += (signs[i] ?? 1) * x;
-    terms++;
+  const terms = new Uint8Array(length);
+  if (isRunning) expected.set(above(table.columns[result]?.plain ?? NONE, length));
+  for (const [k, list] of lists.entries()) {
+    const sign = signs[k] ?? 1;
+    for (let i = 0; i < length; i++) {
+      const x = list[i] ?? NaN;
+      if (Number.isNaN(x)) continue;
+      expected[i] = (expected[i] ?? NaN) + sign * x;
+      terms[i] = 1;
+    }
   }
-  return terms === 0 ? NaN : sum;
+  return expected.map((sum, i) => (terms[i] === 1 ? sum : NaN));
+}
+const NONE = new Float64Array(0);
+/** The numbers of the lines above. */
+function above(list: Float64Array, length: number): Float64Array {
+  const moved = new Float64Array(length).fill(NaN);
+  moved.set(list.subarray(0, length - 1), 1);
+  return moved;
 }
 /** How far off any relation may be; what rounding lets through comes on top. */
 const LEAST_SLACK = 1e-4;
@@ -210,12 +222,14 @@ export function bySuspectLinks(table: RecordTable): Suspicion[] {
   return worthwhile(table).flatMap((link) => {
     const judge = link.kind === 'carry' ? judgeCarry : link.kind === 'sum' ? judgeSum : judgeProduct;
     const broken: { readonly record: number; readonly judged: Judged }[] = [];
+    const isFormula = formulasIn(table, link.result);
+    const [wanted, stated] = [expectedOf(table, link), table.columns[link.result]?.plain ?? NONE];
     let tried = 0;
     for (let record = 0; record < table.length; record++) {
-      const [seen, expected] = [valueAt(table, link.result, record), expectedOf(table, link, record)];
+      const [seen, expected] = [stated[record] ?? NaN, wanted[record] ?? NaN];
       if (Number.isNaN(seen) || Number.isNaN(expected)) continue;
       // A formula follows what it reads, whatever the other lines do.
-      if (link.kind !== 'carry' && isComputed(table, { record, column: link.result })) continue;
+      if (link.kind !== 'carry' && isFormula(record)) continue;
       tried++;
       if (Math.abs(seen - expected) <= LEAST_SLACK * Math.abs(expected)) continue;
       const slack = link.kind === 'sum' || link.kind === 'carry' ? LEAST_SLACK : slackOf(table, link, record);

@@ -32,20 +32,20 @@ const columnOf = (table: RecordTable, field: NumericField): number =>
 
 export function morePartThanWhole(table: RecordTable): Suspicion[] {
   // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  return PARTS.flatMap(([part, whole, more]): Suspicion[] => {
+  return PARTS.flatMap(([part, whole, besides]): Suspicion[] => {
     const [a, b] = [columnOf(table, part), columnOf(table, whole)];
     const [x, y] = [table.numbers[part], table.numbers[whole]];
-    const added = (more === 'in' ? (['movedIn', 'stocked'] as const) : more ? [more] : []).map(
+    const added = (besides === 'in' ? (['movedIn', 'stocked'] as const) : besides ? [besides] : []).map(
       (field) => table.numbers[field],
     );
     if (a < 0 || b < 0 || !x || !y) return [];
     const found: Suspicion[] = [];
     let n = 0;
     for (let record = 0; record < x.length; record++) {
-      const [p, w] = [
-        x[record] ?? NaN,
-        (y[record] ?? NaN) + added.reduce((sum, list) => sum + Math.max(0, list?.[record] || 0), 0),
-      ];
+      const p = x[record] ?? NaN;
+      let more = 0;
+      for (const list of added) more += Math.max(0, list?.[record] || 0);
+      const w = (y[record] ?? NaN) + more;
       if (Number.isNaN(p) || !(w > 0)) continue;
       n++;
       if (p <= w * 1.0001) continue;

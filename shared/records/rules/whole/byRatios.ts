@@ -2,7 +2,7 @@ import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
 import { plain } from '../show';
-import { robust, robustOfSome } from '../statistics';
+import { farFrom, robust, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, logScale, oddness } from './suspect';
 
@@ -64,12 +64,12 @@ const RAW_LEAST_OFF = Math.log10(1.9);
 interface Judged {
   readonly a: number;
   readonly b: number;
-  readonly logs: (record: number) => number;
   readonly middle: number;
   readonly spread: number;
   readonly n: number;
 }
 
+const NONE = new Float64Array(0);
 const MOST_ROWS = 1500;
 const logRatio = (over: Float64Array, under: Float64Array, i: number): number => {
   const [x, y] = [over[i] ?? NaN, under[i] ?? NaN];
@@ -84,16 +84,18 @@ function ratioOf(table: RecordTable, a: number, b: number): Judged | undefined {
   for (let i = 0; i < some.length; i++) some[i] = logRatio(over, under, i * step);
   const own = robust(some);
   const [middle, spread, n] = [own.middle, own.spread, own.n * step];
-  const logs = (record: number): number => logRatio(over, under, record);
-  return n < LEAST ? undefined : { a, b, logs, middle, spread: Math.max(spread, LEAST_SPREAD), n };
+  return n < LEAST ? undefined : { a, b, middle, spread: Math.max(spread, LEAST_SPREAD), n };
 }
 
 function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff: number): Suspicion[] {
-  const { a, b, logs, middle, spread, n } = judged;
+  const { a, b, middle, spread, n } = judged;
   const limit = Math.max(leastOff, (4.5 + 14 / n) * spread);
   const found: Suspicion[] = [];
+  const isFar = farFrom(middle, limit);
+  const [over = NONE, under = NONE] = [table.columns[a]?.plain, table.columns[b]?.plain];
   for (let record = 0; record < table.length && found.length < MOST_FOUND; record++) {
-    const off = logs(record) - middle;
+    if (!isFar((over[record] ?? NaN) / (under[record] ?? NaN))) continue;
+    const off = logRatio(over, under, record) - middle;
     if (!(Math.abs(off) > limit)) continue;
     // A spawning that failed is no fault of writing: only a whole power of ten stands out.
     const isLow = (off < 0 && isOutcome(table, a)) || (off > 0 && isOutcome(table, b));

@@ -125,17 +125,22 @@ export function oddness(table: RecordTable, { record, column }: At): number {
   return Math.abs(Math.log10(value) - own.middle) / Math.max(own.spread, 0.02);
 }
 
-/** A formula is never the typing error itself. */
-export function isComputed(table: RecordTable, { record, column }: At): boolean {
+/** Which records have a formula in the column; asked for once, where every line of it is looked at. */
+export function formulasIn(table: RecordTable, column: number): (record: number) => boolean {
   const { rows } = table;
   if (rows) {
-    // Asked for every cell of long tables.
     const formulas = rows.sheet.columns[rows.columns[column]?.column ?? -1]?.formulas;
-    return formulas !== undefined && formulas.length > 0 && formulas[rows.body[record] ?? -1] !== undefined;
+    if (!formulas || formulas.length === 0) return () => false;
+    return (record) => formulas[rows.body[record] ?? -1] !== undefined;
   }
-  const spot = table.columns[column]?.spot(record);
-  return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
+  return (record) => {
+    const spot = table.columns[column]?.spot(record);
+    return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
+  };
 }
+/** A formula is never the typing error itself. */
+export const isComputed = (table: RecordTable, { record, column }: At): boolean =>
+  formulasIn(table, column)(record);
 
 export const spotOf = (table: RecordTable, at: At): Spot | undefined =>
   table.columns[at.column]?.spot(at.record);
