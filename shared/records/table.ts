@@ -324,6 +324,16 @@ function kindsOfForms(forms: readonly FormRecord[]): FormRecord[][] {
   return kinds.filter(({ keys }) => keys.size >= LEAST_FORM_LABELS).map((kind) => kind.forms);
 }
 
+/** Is a cell inside a table? */
+function placesOf(laid: readonly LaidTable[]): (position: number, column: number) => boolean {
+  const areas = new Map<number, (readonly [from: number, to: number])[]>();
+  for (const { columns, firstHeader, body } of laid)
+    for (const { column } of columns)
+      areas.set(column, [...(areas.get(column) ?? []), [firstHeader, body.at(-1) ?? 0]]);
+  return (position, column) =>
+    areas.get(column)?.some(([from, to]) => position >= from && position <= to) ?? false;
+}
+
 /** Every table and form of a book, with its columns understood as far as they can be. */
 export function recordTables(
   sheets: readonly SheetCells[],
@@ -335,14 +345,7 @@ export function recordTables(
   for (const sheet of sheets) {
     const laid = layTables(sheet);
     tables.push(...laid.map((one) => tableOfRows(one, corrections, year)));
-    const inTable = (position: number, column: number): boolean =>
-      laid.some(
-        ({ columns, firstHeader, body }) =>
-          position >= firstHeader &&
-          position <= (body.at(-1) ?? 0) &&
-          columns.some((one) => one.column === column),
-      );
-    forms.push(...layForms(sheet, inTable));
+    forms.push(...layForms(sheet, placesOf(laid)));
   }
   for (const kind of kindsOfForms(forms)) tables.push(tableOfForms(kind, corrections, year));
   return tables;

@@ -137,9 +137,8 @@ export function plainNumbers(run: CellRun, decimal: DecimalMark): Float64Array {
       continue;
     }
     const cell = run.cellAt(i);
-    if (typeof cell === 'string' && /\p{N}/u.test(cell)) {
-      if (kindOfText(cell) === KIND.number) values[i] = readNumber(cell, decimal).value;
-    }
+    if (typeof cell === 'string' && kindOfText(cell) === KIND.number && /\p{N}/u.test(cell))
+      values[i] = readNumber(cell, decimal).value;
   }
   return values;
 }

@@ -33,6 +33,10 @@ function select(list: Float64Array, k: number): number {
   return list[k] ?? NaN;
 }
 
+/** The value that this share of the others lies below; the list is left in another order. */
+export const rankOf = (list: Float64Array, share: number): number =>
+  select(list, Math.floor(share * (list.length - 1)));
+
 /** Middle value; the list is left in another order. */
 function middleOf(list: Float64Array): number {
   const half = list.length >> 1;
@@ -60,9 +64,7 @@ export function robust(values: ArrayLike<number>): Robust {
 const MOST_SAMPLED = 3000;
 /** Middle and spread of at most so many values, taken evenly from the list: enough to know a habit. */
 export const robustOfSome = (values: ArrayLike<number>): Robust =>
-  values.length <= MOST_SAMPLED
-    ? robust(values)
-    : robustOfPicked(values.length, (i) => values[i] ?? NaN);
+  values.length <= MOST_SAMPLED ? robust(values) : robustOfPicked(values.length, (i) => values[i] ?? NaN);
 
 /** The same of values that are worked out when asked for, at most so many of them. */
 export function robustOfPicked(length: number, valueOf: (index: number) => number): Robust {
@@ -77,13 +79,13 @@ export function robustOfPicked(length: number, valueOf: (index: number) => numbe
 /** Room for what a logarithm rounds; inside it the logarithm itself decides. */
 const ROUNDING = 1.001;
 /**
- * Could the logarithm of a positive number be further than `limit` from `middle`? Most of a long list are not, which
- * two bounds tell without a logarithm.
+ * Between these two bounds no number has a logarithm further than `limit` from `middle`: for most of a long list they
+ * save the logarithm.
  */
-export function farFrom(middle: number, limit: number): (value: number) => boolean {
-  const [low, high] = [ROUNDING * 10 ** (middle - limit), 10 ** (middle + limit) / ROUNDING];
-  return (value) => value > 0 && !(value > low && value < high);
-}
+export const boundsOf = (middle: number, limit: number): readonly [low: number, high: number] => [
+  ROUNDING * 10 ** (middle - limit),
+  10 ** (middle + limit) / ROUNDING,
+];
 
 const bits = new Float64Array(1);
 const words = new Int32Array(bits.buffer);

@@ -37,7 +37,23 @@ function freshKind(text: string): CellKind {
   return !Number.isNaN(value) && unitOfText(unit) !== undefined ? KIND.number : KIND.word;
 }
 
+/**
+ * Is it a letter and a few digits, as tags of fish and numbers of runs are? Long books have thousands of them, all
+ * different; n is left out, because N5000 is money.
+ */
+function isTag(text: string): boolean {
+  const { length } = text;
+  const letter = text.charCodeAt(0) | 0x20;
+  if (length < 2 || length > 7 || letter < 0x61 || letter > 0x7a || letter === 0x6e) return false;
+  for (let i = 1; i < length; i++) {
+    const code = text.charCodeAt(i);
+    if (code < 0x30 || code > 0x39) return false;
+  }
+  return true;
+}
+
 export function kindOfText(text: string): CellKind {
+  if (isTag(text)) return KIND.word;
   let kind = remembered.get(text);
   if (kind === undefined) {
     if (remembered.size > 20_000) remembered.clear();

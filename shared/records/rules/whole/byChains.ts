@@ -2,7 +2,7 @@
 import type { NumericField } from '../../fields';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { farFrom, robustOfPicked } from '../statistics';
+import { boundsOf, robustOfPicked } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, oddness } from './suspect';
 
@@ -124,10 +124,11 @@ export function brokenChains(table: RecordTable): Suspicion[] {
   return [...best.values()].flatMap((found): Suspicion[] => {
     const { chain: one, ratio, log, middle, spread, n } = found;
     const limit = Math.max(LEAST_OFF, 6 * spread);
-    const isFar = farFrom(middle, limit);
+    const [low, high] = boundsOf(middle, limit);
     const broken: number[] = [];
     for (let record = 0; record < table.length; record++)
-      if (isFar(ratio(record)) && Math.abs(log(record) - middle) > limit) broken.push(record);
+      if (!(ratio(record) > low && ratio(record) < high) && Math.abs(log(record) - middle) > limit)
+        broken.push(record);
     if (broken.length > Math.max(1, MOST_BROKEN * n)) return [];
     const names = one.inputs
       .filter((field): field is NumericField => field !== 'span')

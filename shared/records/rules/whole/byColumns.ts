@@ -4,18 +4,22 @@ import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
-import { farFrom, robustOfSome } from '../statistics';
+import { boundsOf, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, logScale } from './suspect';
 
 /** More cells than this are no slips. */
 const MOST_STRANGE = 400;
-/** The few values of a column that pass a test, each with its record. */
-function strange(list: Float64Array, test: (value: number) => boolean): (readonly [number, number])[] {
+/** The few values of a column that pass a test, each with its record; none between the bounds does. */
+function strange(
+  list: Float64Array,
+  [low, high]: readonly [number, number],
+  test: (value: number) => boolean,
+): (readonly [number, number])[] {
   const found: (readonly [number, number])[] = [];
   for (let record = 0; record < list.length && found.length < MOST_STRANGE; record++) {
     const value = list[record] ?? NaN;
-    if (test(value)) found.push([value, record]);
+    if ((value <= low || value >= high) && test(value)) found.push([value, record]);
   }
   return found;
 }
@@ -37,17 +41,23 @@ interface Strange {
   readonly text: string;
   readonly suspicion: Suspicion;
 }
+function countOf(values: Float64Array): number {
+  let n = 0;
+  for (const x of values) if (!Number.isNaN(x)) n++;
+  return n;
+}
 function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
   // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
   return table.columns.flatMap(({ content, run, header, moments }, column): Strange[] => {
     const usable = content.filled - content.errors;
     const field = table.mapping[column]?.field;
     const isText = field !== undefined && fieldSpec(field).kind === 'text';
-    const dated = moments ? moments.values.filter((x) => !Number.isNaN(x)).length : 0;
+    const dated = moments ? countOf(moments.values) : 0;
     const read = moments ? dated / Math.max(1, usable) : content.numbers / Math.max(1, usable);
     if (isText || usable < 4 || read < MOSTLY) return [];
     const odd: { readonly record: number; readonly text: string }[] = [];
     for (let record = 0; record < run.length; record++) {
+      if (!Number.isNaN(run.numberAt(record))) continue;
       const cell = run.cellAt(record);
       if (typeof cell !== 'string' || cell.trim() === '' || isError(cell)) continue;
       const kind = kindOfText(cell);
@@ -111,7 +121,7 @@ export function overHundred(table: RecordTable): Suspicion[] {
       ? fieldSpec(mapped.field).quantity.unit === 'share'
       : mapped?.unitSaid === '%';
     if (!isShare || content.high > 100 || content.middle <= 1.01) return [];
-    return strange(list, (value) => value > 100).flatMap(([value, record]) =>
+    return strange(list, [-Infinity, 100], (value) => value > 100).flatMap(([value, record]) =>
       value > 100 && !isComputed(table, { record, column })
         ? [
             {
@@ -142,10 +152,8 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.03);
     // Few values know their spread badly.
     const limit = Math.max(FACTOR, (5 + 12 / own.n) * spread);
-    const isFar = farFrom(own.middle, limit);
-    const isWild = (value: number): boolean =>
-      isFar(value) && Math.abs(Math.log10(value) - own.middle) >= limit;
-    return strange(list, isWild).flatMap(([value, record]): Suspicion[] => {
+    const isWild = (value: number): boolean => value > 0 && Math.abs(Math.log10(value) - own.middle) >= limit;
+    return strange(list, boundsOf(own.middle, limit), isWild).flatMap(([value, record]): Suspicion[] => {
       const off = Math.log10(value) - own.middle;
       if (isComputed(table, { record, column })) return [];
       if (isTrend(list, record) || isNearOthers(list, record)) return [];
@@ -210,6 +218,8 @@ function isTrend(list: Float64Array, record: number): boolean {
   });
 }
 
+/** A little less than the spreads that count as off: between such bounds nothing is. */
+const FAR = 6.99;
 /** Numbers that lie close together on a plain scale: temperatures, pH, lengths. */
 export function offNumbers(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content, moments }, column): Suspicion[] => {
@@ -220,7 +230,8 @@ export function offNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.012 * own.middle, 1.5 * stepOf(list));
     const times = new Map<number, number>();
     for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
-    return strange(list, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(
+    const bounds = [own.middle - FAR * spread, own.middle + FAR * spread] as const;
+    return strange(list, bounds, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(
       ([value, record]): Suspicion[] => {
         const off = Math.abs(value - own.middle) / spread;
         if (

@@ -2,7 +2,7 @@
 import { dayParts, dayText, serialOfCalendarDay, timeText } from '../../../units/dates';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { robustOfSome } from '../statistics';
+import { rankOf, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 
@@ -60,7 +60,9 @@ function slippedTo(value: number, low: number, high: number): number | undefined
 
 /** Rows of one group in their order: a day that stands before the one above it or far behind the one below. */
 function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boolean): Suspicion[] {
-  const records = recordsWhere(values, (value) => isDated(Math.floor(value)));
+  const records: number[] = [];
+  for (let record = 0; record < values.length; record++)
+    if (isDated(Math.floor(values[record] ?? NaN))) records.push(record);
   if (records.length < 4) return [];
   const days = Float64Array.from(records, (record) => Math.floor(values[record] ?? NaN));
   const steps = days.subarray(1).map((day, i) => day - (days[i] ?? NaN));
@@ -70,7 +72,8 @@ function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boo
   const { middle } = robustOfSome(steps);
   const usual = Math.max(2, middle, robustOfSome(steps.map(Math.abs)).middle);
   const found: Suspicion[] = [];
-  for (const [i, record] of records.entries()) {
+  for (let i = 0; i < records.length; i++) {
+    const record = records[i] ?? 0;
     const fault = outOfOrder(days[i] ?? NaN, days[i - 1], days[i + 1], usual);
     if (fault) found.push(...orderFault(table, column, record, fault, isFirst, { days, steps, i, usual }));
   }
@@ -121,8 +124,8 @@ const back = (value: number, before: number | undefined, after: number | undefin
 /** Lines elsewhere go back by half as much: the table is not kept in the order of this column. */
 function isHabit(steps: Float64Array, i: number, size: number): boolean {
   let others = 0;
-  for (const [j, step] of steps.entries())
-    if (j !== i - 1 && j !== i && -step >= Math.max(2, 0.4 * size)) others++;
+  const least = Math.max(2, 0.4 * size);
+  for (let j = 0; j < steps.length; j++) if (j !== i - 1 && j !== i && -(steps[j] ?? NaN) >= least) others++;
   return others > 0.04 * steps.length;
 }
 
@@ -417,14 +420,15 @@ const LEAST_YEARS_OFF = 200;
 /** A day years away from all others of its column, that one slip of the year would bring among them. */
 function farDays(table: RecordTable): Suspicion[] {
   return dateColumns(table).flatMap(({ column, values }): Suspicion[] => {
-    const days = values.filter(isDated).sort();
+    const days = values.filter(isDated);
     if (days.length < LEAST_DATES) return [];
-    const [low, high] = [0.1, 0.9].map((share) => days[Math.floor(share * (days.length - 1))] ?? NaN) as [
-      number,
-      number,
-    ];
+    const [low, high] = [rankOf(days, 0.1), rankOf(days, 0.9)];
     const reach = Math.max(LEAST_YEARS_OFF, high - low);
-    const far = recordsWhere(values, (x) => isDated(x) && (x < low - reach || x > high + reach));
+    const far: number[] = [];
+    for (let record = 0; record < values.length; record++) {
+      const x = values[record] ?? NaN;
+      if ((x < low - reach || x > high + reach) && isDated(x)) far.push(record);
+    }
     if (far.length > Math.max(1, 0.1 * days.length)) return [];
     return far.flatMap((record): Suspicion[] => {
       const x = values[record] ?? NaN;

@@ -2,7 +2,7 @@ import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
 import { plain } from '../show';
-import { farFrom, robust, robustOfSome } from '../statistics';
+import { boundsOf, robust, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, logScale, oddness } from './suspect';
 
@@ -91,10 +91,11 @@ function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff
   const { a, b, middle, spread, n } = judged;
   const limit = Math.max(leastOff, (4.5 + 14 / n) * spread);
   const found: Suspicion[] = [];
-  const isFar = farFrom(middle, limit);
+  const [low, high] = boundsOf(middle, limit);
   const [over = NONE, under = NONE] = [table.columns[a]?.plain, table.columns[b]?.plain];
   for (let record = 0; record < table.length && found.length < MOST_FOUND; record++) {
-    if (!isFar((over[record] ?? NaN) / (under[record] ?? NaN))) continue;
+    const ratio = (over[record] ?? NaN) / (under[record] ?? NaN);
+    if (!(ratio <= low || ratio >= high)) continue;
     const off = logRatio(over, under, record) - middle;
     if (!(Math.abs(off) > limit)) continue;
     // A spawning that failed is no fault of writing: only a whole power of ten stands out.

@@ -1,6 +1,6 @@
 import type { RecordTable, Spot } from '../../table';
 import { formulaAt } from '../../read/sheetCells';
-import { robustOfSome } from '../statistics';
+import { robustOfPicked } from '../statistics';
 import { plain } from '../show';
 
 /** A cell of a table by its record and column. */
@@ -110,9 +110,11 @@ export function logScale(table: RecordTable, column: number): OwnScale {
   let own = cache.get(column);
   if (!own) {
     const list = table.columns[column]?.plain ?? new Float64Array(0);
-    const logs = new Float64Array(list.length);
-    for (let i = 0; i < list.length; i++) logs[i] = (list[i] ?? NaN) > 0 ? Math.log10(list[i] ?? NaN) : NaN;
-    cache.set(column, (own = robustOfSome(logs)));
+    own = robustOfPicked(list.length, (i) => {
+      const value = list[i] ?? NaN;
+      return value > 0 ? Math.log10(value) : NaN;
+    });
+    cache.set(column, own);
   }
   return own;
 }
