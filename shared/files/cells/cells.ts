@@ -173,7 +173,9 @@ export class Cells {
   /** The place of a plain cell; after its closing quote, or -1. */
   private plainPlace(from: number): number {
     const { bytes } = this;
-    let [at, column, row] = [from, 0, 0];
+    let at = from;
+    let column = 0;
+    let row = 0;
     for (;;) {
       const letter = (bytes[at] as number) - 0x40;
       if (!(letter >= 1 && letter <= 26)) break;
@@ -204,8 +206,13 @@ export class Cells {
       at = start;
       while (isWordByte(bytes[at])) at++;
       if (bytes[at] !== QUOTE) return -1;
-      if (letter === 0x73) [cell.styleFrom, cell.styleTo] = [start, at];
-      else [cell.typeFrom, cell.typeTo] = [start, at];
+      if (letter === 0x73) {
+        cell.styleFrom = start;
+        cell.styleTo = at;
+      } else {
+        cell.typeFrom = start;
+        cell.typeTo = at;
+      }
       at++;
     }
     return at;

@@ -87,6 +87,15 @@ export const boundsOf = (middle: number, limit: number): readonly [low: number, 
   10 ** (middle + limit) / ROUNDING,
 ];
 
+/** Is any value of a long list outside the bounds? */
+export function isBeyond(list: Float64Array, low: number, high: number): boolean {
+  for (let i = 0; i < list.length; i++) {
+    const value = list[i] as number;
+    if (value < low || value > high) return true;
+  }
+  return false;
+}
+
 const bits = new Float64Array(1);
 const words = new Int32Array(bits.buffer);
 /** A hash with one more number in it: by its bits, so that numbers that look alike stay apart. */

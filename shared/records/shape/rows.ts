@@ -30,7 +30,9 @@ const NO_TEXTS: readonly string[] = [];
 
 function lookAtRow(kinds: Kinds, position: number, { columns, texts: headings }: Header): Row {
   let texts: string[] | undefined;
-  let [filled, repeats, sums] = [0, 0, 0];
+  let filled = 0;
+  let repeats = 0;
+  let sums = 0;
   for (const column of columns) {
     const kind = kinds.at(position, column);
     if (kind === KIND.blank) continue;

@@ -4,7 +4,7 @@ import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
-import { boundsOf, robustOfSome } from '../statistics';
+import { boundsOf, isBeyond, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, logScale } from './suspect';
 
@@ -43,7 +43,7 @@ interface Strange {
 }
 function countOf(values: Float64Array): number {
   let n = 0;
-  for (const x of values) if (!Number.isNaN(x)) n++;
+  for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i])) n++;
   return n;
 }
 function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
@@ -227,7 +227,9 @@ export function offNumbers(table: RecordTable): Suspicion[] {
     if (moments || content.numbers < 8 || (field && fieldSpec(field).kind === 'text')) return [];
     const own = robustOfSome(list);
     if (!(own.middle > 0) || own.spread > 0.12 * own.middle || content.fractions < 0.2) return [];
-    const spread = Math.max(own.spread, 0.012 * own.middle, 1.5 * stepOf(list));
+    const least = Math.max(own.spread, 0.012 * own.middle);
+    if (!isBeyond(list, own.middle - FAR * least, own.middle + FAR * least)) return [];
+    const spread = Math.max(least, 1.5 * stepOf(list));
     const times = new Map<number, number>();
     for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
     const bounds = [own.middle - FAR * spread, own.middle + FAR * spread] as const;

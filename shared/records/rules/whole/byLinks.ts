@@ -71,7 +71,8 @@ function expectedOf(table: RecordTable, link: Link): Float64Array {
       terms[i] = 1;
     }
   }
-  return expected.map((sum, i) => (terms[i] === 1 ? sum : NaN));
+  for (let i = 0; i < length; i++) if (terms[i] === 0) expected[i] = NaN;
+  return expected;
 }
 const NONE = new Float64Array(0);
 /** The numbers of the lines above. */
@@ -226,7 +227,8 @@ export function bySuspectLinks(table: RecordTable): Suspicion[] {
     const [wanted, stated] = [expectedOf(table, link), table.columns[link.result]?.plain ?? NONE];
     let tried = 0;
     for (let record = 0; record < table.length; record++) {
-      const [seen, expected] = [stated[record] ?? NaN, wanted[record] ?? NaN];
+      const seen = stated[record] ?? NaN;
+      const expected = wanted[record] ?? NaN;
       if (Number.isNaN(seen) || Number.isNaN(expected)) continue;
       // A formula follows what it reads, whatever the other lines do.
       if (link.kind !== 'carry' && isFormula(record)) continue;

@@ -23,7 +23,8 @@ const columnsOf = (isOne: (value: number) => boolean): ((table: RecordTable) => 
       found = table.columns.flatMap(({ moments }, column) => {
         if (!moments) return [];
         let [kept, fitting] = [0, 0];
-        for (const x of moments.values) {
+        for (let i = 0; i < moments.values.length; i++) {
+          const x = moments.values[i] ?? NaN;
           if (Number.isNaN(x)) continue;
           kept++;
           if (isOne(x)) fitting++;
@@ -265,7 +266,8 @@ function clockFaults(table: RecordTable): Suspicion[] {
 function spanFaults(table: RecordTable): Suspicion[] {
   const clocks = table.columns.flatMap(({ moments }, column) => {
     let [kept, stamped, bare] = [0, 0, 0];
-    for (const x of moments?.values ?? []) {
+    for (let i = 0; i < (moments?.values.length ?? 0); i++) {
+      const x = moments?.values[i] ?? NaN;
       if (Number.isNaN(x)) continue;
       kept++;
       if (isDated(x) && !Number.isInteger(x)) stamped++;

@@ -184,7 +184,8 @@ const MOST_REPEATS = 0.45;
 function isFine(list: Float64Array): boolean {
   let n = 0;
   const kinds = new Set<number>();
-  for (const value of list) {
+  for (let i = 0; i < list.length; i++) {
+    const value = list[i] ?? NaN;
     if (Number.isNaN(value) || value === 0) continue;
     n++;
     kinds.add(value);
