@@ -1,16 +1,7 @@
 // Long: one walker over bytes; its state is shared by every step.
 import { REFUSED, Refusal } from '../package/refusal';
-import {
-  GT,
-  LT,
-  isBlankByte,
-  Markup,
-  nameEnd,
-  rawText,
-  skipSpecial,
-  tagEnd,
-  textBetween,
-} from '../package/xml';
+import { PlainCells } from './plain';
+import { LT, isBlankByte, Markup, nameEnd, rawText, skipSpecial, tagEnd, textBetween } from '../package/xml';
 
 /** Where a cell and its parts stand in the bytes of a sheet; -1 where there is no such part. */
 export interface CellSpan {
@@ -64,26 +55,14 @@ const NONE: CellSpan = {
 
 const SLASH = 0x2f;
 const COLON = 0x3a;
-const QUOTE = 0x22;
 /** Points; no spreadsheet makes a row taller (ISO/IEC 29500-1, 18.3.1.73). */
 const TALLEST = 409.5;
 const broken = (): Refusal => new Refusal(REFUSED.damaged('the cells of a sheet cannot be read'));
 
-/** Letters and digits, of which style numbers and types are made. */
-const isWordByte = (byte: number | undefined): boolean =>
-  byte !== undefined &&
-  ((byte >= 0x30 && byte <= 0x39) || (byte >= 0x61 && byte <= 0x7a) || (byte >= 0x41 && byte <= 0x5a));
-/** After the closing tag of one letter that ends text without markup; -1 where there is other markup. */
-function closeOf(bytes: Uint8Array, from: number, letter: number): number {
-  let at = from;
-  const { length } = bytes;
-  while (at < length && bytes[at] !== LT) at++;
-  return bytes[at + 1] === SLASH && bytes[at + 2] === letter && bytes[at + 3] === GT ? at + 4 : -1;
-}
-
 /** Walks the cells of one sheetData, one call of next() per cell; `cell` is the same object every time. */
 export class Cells {
   readonly cell: CellSpan = { ...NONE };
+  private readonly plain: PlainCells;
   private at: number;
   private row = -1;
   private column = -1;
@@ -97,10 +76,17 @@ export class Cells {
     from: number,
   ) {
     this.at = from;
+    this.plain = new PlainCells(bytes, this.cell);
   }
 
   next(): boolean {
-    if (this.readPlain(this.at)) return true;
+    const end = this.plain.read(this.at);
+    if (end >= 0) {
+      this.at = end;
+      this.row = this.cell.row;
+      this.column = this.cell.column;
+      return true;
+    }
     const { bytes } = this;
     for (;;) {
       const lt = this.nextTag();
@@ -128,117 +114,6 @@ export class Cells {
       }
       if (stop - name === 3 && bytes[name] === 0x72) this.readRow(stop, gt);
     }
-  }
-
-  /**
-   * Nearly every cell, <c r="B7" s="1" t="s"><f>…</f><v>12</v></c> with or without its parts, in one walk; false
-   * where it is written in any other way, which the steps below read.
-   */
-  private readPlain(lt: number): boolean {
-    const { bytes, cell } = this;
-    if (bytes[lt] !== LT || bytes[lt + 1] !== 0x63 || bytes[lt + 2] !== 0x20) return false;
-    if (bytes[lt + 3] !== 0x72 || bytes[lt + 4] !== 0x3d || bytes[lt + 5] !== QUOTE) return false;
-    let at = this.plainPlace(lt + 6);
-    if (at < 0) return false;
-    if (this.isTouched) this.clear();
-    cell.typeFrom = cell.typeTo = cell.styleFrom = cell.styleTo = -1;
-    at = this.plainAttributes(at);
-    if (at < 0 || bytes[at] !== GT) return this.isNotPlain();
-    cell.openEnd = at + 1;
-    at = this.plainFormula(at + 1);
-    if (at < 0) return this.isNotPlain();
-    // <v> … </v></c>
-    if (bytes[at] !== LT || bytes[at + 1] !== 0x76 || bytes[at + 2] !== GT) return this.isNotPlain();
-    cell.valueFrom = at + 3;
-    at = closeOf(bytes, at + 3, 0x76);
-    if (at < 0) return this.isNotPlain();
-    cell.valueTo = at - 4;
-    if (bytes[at] !== LT || bytes[at + 1] !== SLASH || bytes[at + 2] !== 0x63 || bytes[at + 3] !== GT)
-      return this.isNotPlain();
-    this.row = cell.row = this.plainRow;
-    this.column = cell.column = this.plainColumn;
-    cell.start = lt;
-    this.at = cell.end = at + 4;
-    return true;
-  }
-  private plainRow = 0;
-  private plainColumn = 0;
-  /** Parts beyond those of a plain cell were set and must be cleared. */
-  private isTouched = true;
-  private isNotPlain(): false {
-    this.isTouched = true;
-    return false;
-  }
-
-  /** The place of a plain cell; after its closing quote, or -1. */
-  private plainPlace(from: number): number {
-    const { bytes } = this;
-    let at = from;
-    let column = 0;
-    let row = 0;
-    for (;;) {
-      const letter = (bytes[at] as number) - 0x40;
-      if (!(letter >= 1 && letter <= 26)) break;
-      column = column * 26 + letter;
-      at++;
-    }
-    for (;;) {
-      const digit = (bytes[at] as number) - 0x30;
-      if (!(digit >= 0 && digit <= 9)) break;
-      row = row * 10 + digit;
-      at++;
-    }
-    if (bytes[at] !== QUOTE || column < 1 || column > 16_384 || row < 1 || row > 1_048_576) return -1;
-    this.plainColumn = column - 1;
-    this.plainRow = row - 1;
-    return at + 1;
-  }
-
-  /** s="…" and t="…" in any order; at the > of the tag, or -1. */
-  private plainAttributes(from: number): number {
-    const { bytes, cell } = this;
-    let at = from;
-    while (bytes[at] === 0x20) {
-      const letter = bytes[at + 1];
-      if ((letter !== 0x73 && letter !== 0x74) || bytes[at + 2] !== 0x3d || bytes[at + 3] !== QUOTE)
-        return -1;
-      const start = at + 4;
-      at = start;
-      while (isWordByte(bytes[at])) at++;
-      if (bytes[at] !== QUOTE) return -1;
-      if (letter === 0x73) {
-        cell.styleFrom = start;
-        cell.styleTo = at;
-      } else {
-        cell.typeFrom = start;
-        cell.typeTo = at;
-      }
-      at++;
-    }
-    return at;
-  }
-
-  /** <f>…</f> where there is one; after it, or -1. */
-  private plainFormula(from: number): number {
-    const { bytes, cell } = this;
-    if (bytes[from + 1] !== 0x66) return from;
-    if (bytes[from] !== LT || bytes[from + 2] !== GT) return -1;
-    const at = closeOf(bytes, from + 3, 0x66);
-    if (at < 0) return -1;
-    this.isTouched = true;
-    cell.formulaStart = from;
-    cell.formulaOpenEnd = from + 3;
-    cell.formulaCloseStart = at - 4;
-    cell.formulaEnd = at;
-    return at;
-  }
-
-  private clear(): void {
-    const { cell } = this;
-    cell.cmFrom = cell.vmFrom = cell.formulaStart = cell.formulaOpenEnd = -1;
-    cell.cmTo = cell.vmTo = cell.formulaCloseStart = cell.formulaEnd = -1;
-    cell.inlineFrom = cell.inlineTo = -1;
-    this.isTouched = false;
   }
 
   /** Tags stand close together here: looking byte by byte beats calling indexOf. */
@@ -306,8 +181,8 @@ export class Cells {
 
   private readCell(lt: number, stop: number, gt: number): void {
     const { cell, bytes } = this;
-    this.clear();
-    this.isTouched = true;
+    this.plain.clear();
+    this.plain.isTouched = true;
     cell.typeFrom = cell.typeTo = cell.styleFrom = cell.styleTo = cell.valueFrom = cell.valueTo = -1;
     this.column++;
     cell.start = lt;

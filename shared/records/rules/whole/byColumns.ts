@@ -1,7 +1,6 @@
 // Long: what a column of numbers or words says about its own cells, whatever it means
-import { isError } from '../../../base/values';
 import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
-import type { RecordTable } from '../../table';
+import type { ReadColumn, RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
 import { boundsOf, isBeyond, robustOfSome } from '../statistics';
@@ -24,7 +23,7 @@ function strange(
   return found;
 }
 
-const one = (at: At, meant?: number): Suspicion['cells'] => [{ ...at, share: 1, meant }];
+const alone = (at: At, meant?: number): Suspicion['cells'] => [{ ...at, share: 1, meant }];
 
 /** A column of which at least this share of the filled cells are numbers. */
 const MOSTLY = 0.75;
@@ -46,27 +45,32 @@ function countOf(values: Float64Array): number {
   for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i])) n++;
   return n;
 }
+/** Columns in which nearly all cells are numbers, or moments. */
+function isMostlyRead({ content, moments }: ReadColumn): boolean {
+  const usable = content.filled - content.errors;
+  const read = moments ? countOf(moments.values) : content.numbers;
+  return usable >= 4 && read >= MOSTLY * Math.max(1, usable);
+}
+/** Texts of a column that say neither a number or moment nor that there is none. */
+function oddTexts({ run, moments }: ReadColumn): { readonly record: number; readonly text: string }[] {
+  const odd: { readonly record: number; readonly text: string }[] = [];
+  for (let record = 0; record < run.length; record++) {
+    if (!Number.isNaN(run.numberAt(record))) continue;
+    const cell = run.cellAt(record);
+    if (typeof cell !== 'string' || cell.trim() === '' || isNothingText(cell)) continue;
+    const kind = kindOfText(cell);
+    const isRead = moments ? !Number.isNaN(moments.values[record] ?? NaN) : kind === KIND.number;
+    if (!isRead && kind !== KIND.blank) odd.push({ record, text: cell.trim() });
+  }
+  return odd;
+}
 function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  return table.columns.flatMap(({ content, run, header, moments }, column): Strange[] => {
-    const usable = content.filled - content.errors;
+  return table.columns.flatMap((one, column): Strange[] => {
     const field = table.mapping[column]?.field;
-    const isText = field !== undefined && fieldSpec(field).kind === 'text';
-    const dated = moments ? countOf(moments.values) : 0;
-    const read = moments ? dated / Math.max(1, usable) : content.numbers / Math.max(1, usable);
-    if (isText || usable < 4 || read < MOSTLY) return [];
-    const odd: { readonly record: number; readonly text: string }[] = [];
-    for (let record = 0; record < run.length; record++) {
-      if (!Number.isNaN(run.numberAt(record))) continue;
-      const cell = run.cellAt(record);
-      if (typeof cell !== 'string' || cell.trim() === '' || isError(cell)) continue;
-      const kind = kindOfText(cell);
-      const isRead = moments ? !Number.isNaN(moments.values[record] ?? NaN) : kind === KIND.number;
-      if (isRead || isNothingText(cell) || kind === KIND.blank) continue;
-      const text = cell.trim();
-      counts.set(text, (counts.get(text) ?? 0) + 1);
-      odd.push({ record, text });
-    }
+    if ((field && fieldSpec(field).kind === 'text') || !isMostlyRead(one)) return [];
+    const { header, moments } = one;
+    const odd = oddTexts(one);
+    for (const { text } of odd) counts.set(text, (counts.get(text) ?? 0) + 1);
     return odd
       .filter(({ text }) => !/\s\S+\s+\S+\s/.test(text))
       .slice(0, MOST_STRANGE)
@@ -76,7 +80,7 @@ function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
           rule: moments ? 'WHOLE.MOMENT' : 'WHOLE.WORD',
           weight: 3,
           severity: moments && kindOfText(text) !== KIND.word ? 'impossible' : 'unlikely',
-          cells: one({ record, column }),
+          cells: alone({ record, column }),
           sentence: moments
             ? `"${text.slice(0, 40)}" is no ${kindOfText(text) === KIND.date ? 'day of the calendar' : 'date or hour'}; the others under "${header}" are.`
             : `"${text.slice(0, 40)}" stands where "${header}" has numbers: it was not read.`,
@@ -106,7 +110,7 @@ export function negatives(table: RecordTable): Suspicion[] {
             rule: 'WHOLE.NEGATIVE',
             weight: 3,
             severity: 'impossible',
-            cells: one({ record, column }, -(list[record] ?? NaN)),
+            cells: alone({ record, column }, -(list[record] ?? NaN)),
             sentence: `"${headingAt(table, column)}" is below nothing here (${plain(list[record] ?? NaN, 9)}); no other line is.`,
           }))
       : [];
@@ -128,7 +132,7 @@ export function overHundred(table: RecordTable): Suspicion[] {
               rule: 'WHOLE.HUNDRED',
               weight: 3,
               severity: 'impossible' as const,
-              cells: one({ record, column }),
+              cells: alone({ record, column }),
               sentence: `${plain(value, 6)} % under "${headingAt(table, column)}": a part cannot be more than the whole.`,
             },
           ]
@@ -165,7 +169,7 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
         {
           rule: 'WHOLE.WILD',
           weight: 1.5 + (fits ? 0.8 : 0),
-          cells: one({ record, column }, meant),
+          cells: alone({ record, column }, meant),
           sentence: `${plain(value, 9)} is nothing like the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(10 ** own.middle, 4)}.`,
         },
       ];
@@ -249,7 +253,7 @@ export function offNumbers(table: RecordTable): Suspicion[] {
           {
             rule: isFahrenheit ? 'WHOLE.FAHRENHEIT' : 'WHOLE.WILD',
             weight: isFahrenheit ? 2.4 : 1.4,
-            cells: one({ record, column }, isFahrenheit ? Math.round(10 * celsius) / 10 : undefined),
+            cells: alone({ record, column }, isFahrenheit ? Math.round(10 * celsius) / 10 : undefined),
             sentence: isFahrenheit
               ? `${plain(value, 5)} under "${headingAt(table, column)}" looks like °F: that is ${plain(celsius, 3)} °C, as the others are.`
               : `${plain(value, 9)} lies far from the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(own.middle, 4)}.`,

@@ -1,5 +1,5 @@
 import type { Link } from '../../meaning/links';
-import { near, roundingOf } from '../../meaning/sampled';
+import { at, near, roundingOf } from '../../meaning/sampled';
 import { PATTERNS } from '../../meaning/patterns';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
@@ -48,31 +48,34 @@ const valueAt = (table: RecordTable, column: number, record: number): number =>
   table.columns[column]?.plain[record] ?? NaN;
 
 /** What the relation gives for every line; NaN where too little is said. */
-function expectedOf(table: RecordTable, link: Link): Float64Array {
-  const { kind, isRunning, inputs, signs, factor, result } = link;
-  const lists = inputs.map((column) => table.columns[column]?.plain ?? NONE);
-  const { length } = table;
-  const expected = new Float64Array(length);
-  if (kind === 'carry') return above(lists[0] ?? NONE, length);
-  if (kind !== 'sum') {
-    expected.fill(factor);
-    for (const list of lists)
-      for (let i = 0; i < length; i++) expected[i] = (expected[i] ?? NaN) * (list[i] ?? NaN);
-    return expected;
-  }
-  const terms = new Uint8Array(length);
-  if (isRunning) expected.set(above(table.columns[result]?.plain ?? NONE, length));
+function expectedOf(
+  table: RecordTable,
+  { kind, isRunning, inputs, signs, factor, result }: Link,
+): Float64Array {
+  const lists = inputs.map((column) => listAt(table, column));
+  if (kind === 'carry') return above(lists[0] ?? NONE, table.length);
+  if (kind !== 'sum') return productOf(lists, new Float64Array(table.length).fill(factor));
+  const from = isRunning ? above(listAt(table, result), table.length) : new Float64Array(table.length);
+  return sumOf(lists, signs, from);
+}
+const listAt = (table: RecordTable, column: number): Float64Array => table.columns[column]?.plain ?? NONE;
+function productOf(lists: readonly Float64Array[], made: Float64Array): Float64Array {
+  for (const list of lists) for (let i = 0; i < made.length; i++) made[i] = at(made, i) * at(list, i);
+  return made;
+}
+function sumOf(lists: readonly Float64Array[], signs: readonly number[], made: Float64Array): Float64Array {
+  const terms = new Uint8Array(made.length);
   for (const [k, list] of lists.entries()) {
     const sign = signs[k] ?? 1;
-    for (let i = 0; i < length; i++) {
-      const x = list[i] ?? NaN;
+    for (let i = 0; i < made.length; i++) {
+      const x = at(list, i);
       if (Number.isNaN(x)) continue;
-      expected[i] = (expected[i] ?? NaN) + sign * x;
+      made[i] = at(made, i) + sign * x;
       terms[i] = 1;
     }
   }
-  for (let i = 0; i < length; i++) if (terms[i] === 0) expected[i] = NaN;
-  return expected;
+  for (let i = 0; i < made.length; i++) if (terms[i] === 0) made[i] = NaN;
+  return made;
 }
 const NONE = new Float64Array(0);
 /** The numbers of the lines above. */
@@ -218,28 +221,37 @@ function allowed(table: RecordTable, link: Link): number {
 const isOverMatrix = (table: RecordTable, { inputs }: Link): boolean =>
   inputs.length >= 3 && inputs.every((column) => table.mapping[column]?.isRepeated);
 
+const JUDGES = { carry: judgeCarry, sum: judgeSum, product: judgeProduct, part: judgeProduct } as const;
+const isProduct = ({ kind }: Link): boolean => kind === 'product' || kind === 'part';
+/** Lines in which the relation does not hold, and in how many it was tried. */
+function brokenLines(
+  table: RecordTable,
+  link: Link,
+): { readonly broken: readonly Judged[]; readonly tried: number } {
+  const broken: Judged[] = [];
+  // A formula follows what it reads, whatever the other lines do.
+  const isFormula = link.kind === 'carry' ? () => false : formulasIn(table, link.result);
+  const [wanted, stated] = [expectedOf(table, link), listAt(table, link.result)];
+  let tried = 0;
+  for (let record = 0; record < table.length; record++) {
+    const seen = at(stated, record);
+    const expected = at(wanted, record);
+    if (Number.isNaN(seen) || Number.isNaN(expected) || isFormula(record)) continue;
+    tried++;
+    if (Math.abs(seen - expected) <= LEAST_SLACK * Math.abs(expected)) continue;
+    const slack = isProduct(link) ? slackOf(table, link, record) : LEAST_SLACK;
+    const judged = near(seen, expected, slack) ? undefined : JUDGES[link.kind](table, link, record);
+    if (judged) broken.push(judged);
+  }
+  return { broken, tried };
+}
+
 /** Lines that break a relation which nearly all other lines keep. */
 export function bySuspectLinks(table: RecordTable): Suspicion[] {
   return worthwhile(table).flatMap((link) => {
-    const judge = link.kind === 'carry' ? judgeCarry : link.kind === 'sum' ? judgeSum : judgeProduct;
-    const broken: { readonly record: number; readonly judged: Judged }[] = [];
-    const isFormula = formulasIn(table, link.result);
-    const [wanted, stated] = [expectedOf(table, link), table.columns[link.result]?.plain ?? NONE];
-    let tried = 0;
-    for (let record = 0; record < table.length; record++) {
-      const seen = stated[record] ?? NaN;
-      const expected = wanted[record] ?? NaN;
-      if (Number.isNaN(seen) || Number.isNaN(expected)) continue;
-      // A formula follows what it reads, whatever the other lines do.
-      if (link.kind !== 'carry' && isFormula(record)) continue;
-      tried++;
-      if (Math.abs(seen - expected) <= LEAST_SLACK * Math.abs(expected)) continue;
-      const slack = link.kind === 'sum' || link.kind === 'carry' ? LEAST_SLACK : slackOf(table, link, record);
-      const judged = near(seen, expected, slack) ? undefined : judge(table, link, record);
-      if (judged) broken.push({ record, judged });
-    }
+    const { broken, tried } = brokenLines(table, link);
     if (broken.length > Math.max(1, allowed(table, link) * tried)) return [];
-    return broken.map(({ judged }): Suspicion => ({
+    return broken.map((judged): Suspicion => ({
       rule: 'WHOLE.RELATION',
       weight: link.kind === 'part' ? 0.8 : link.holds >= 6 ? 1.6 : 1.2,
       cells: shares(table, judged),
