@@ -3,15 +3,29 @@ import { lintWorkbook } from '../shared/catalogue/calculation';
 import { writeXlsx } from '../shared/files';
 import { dosingTemplate } from './dosing.template';
 import { seasonPlanTemplate } from './season-plan.template';
+import type { TemplateLanguage } from './languages';
+import { TEMPLATE_LANGUAGES } from './languages';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from './season.template';
 
-/** File name → what is in it. */
-export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = {
-  'season-plan.xlsx': seasonPlanTemplate,
-  'dosing.xlsx': dosingTemplate,
-  'season-backyard.xlsx': () => seasonTemplate(BACKYARD),
-  'season-commercial.xlsx': () => seasonTemplate(COMMERCIAL),
+type Make = (language?: TemplateLanguage) => WorkbookModel;
+const SEASONS: Readonly<Record<string, Make>> = {
+  'season-plan': seasonPlanTemplate,
+  'season-backyard': (language) => seasonTemplate(BACKYARD, language),
+  'season-commercial': (language) => seasonTemplate(COMMERCIAL, language),
 };
+const ENGLISH: Readonly<Record<string, Make>> = { ...SEASONS, dosing: dosingTemplate };
+/** The same in each other language, with its code behind the name: season-plan-fr.xlsx. */
+const OTHERS = TEMPLATE_LANGUAGES.flatMap((language) =>
+  Object.entries(SEASONS).map(
+    ([name, make]) => [`${name}-${language.words.code}.xlsx`, () => make(language)] as const,
+  ),
+);
+/** File name → what is in it. */
+export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = Object.fromEntries(
+  Object.entries(ENGLISH).map(([name, make]) => [`${name}.xlsx`, () => make()] as const),
+);
+/** Templates in other languages than English. */
+export const TRANSLATED: typeof TEMPLATES = Object.fromEntries(OTHERS);
 
 /**
  * A spreadsheet shows 15 digits; the two beyond depend on the machine's exp and pow, and would make the bytes

@@ -1,7 +1,10 @@
 import { livingBook } from '../shared/books/living';
+import type { BookWords } from '../shared/books/words/words';
 import { planBatches } from '../shared/season/batches';
 import { readOneOrder } from '../shared/season/one';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
+import type { TemplateLanguage } from './languages';
+import { withNames } from './languages';
 
 /**
  * An invented hatchery in an invented valley: a shed with eight vats beside a brook of soft, slightly sour
@@ -29,10 +32,11 @@ export const SEASON_PLAN_FORM = {
 } as const;
 
 /** The book of one order as the pane writes it. */
-export function oneOrderBook(form: unknown): WorkbookModel {
+export function oneOrderBook(form: unknown, words?: BookWords): WorkbookModel {
   const read = readOneOrder(form);
   if ('faults' in read) throw new Error(read.faults.map(({ message }) => message).join(' '));
-  return livingBook(read.book, planBatches(read.book));
+  return livingBook(read.book, planBatches(read.book), undefined, words);
 }
 
-export const seasonPlanTemplate = (): WorkbookModel => oneOrderBook(SEASON_PLAN_FORM);
+export const seasonPlanTemplate = (language?: TemplateLanguage): WorkbookModel =>
+  oneOrderBook(language ? withNames(SEASON_PLAN_FORM, language.names) : SEASON_PLAN_FORM, language?.words);

@@ -3,6 +3,8 @@ import type { BookInput } from '../shared/books/living';
 import { planBatches } from '../shared/season/batches';
 import { readOrderBook } from '../shared/season/orderBook';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
+import type { TemplateLanguage } from './languages';
+import { withNames } from './languages';
 
 const numbered = <T>(count: number, of: (i: number) => T): T[] =>
   Array.from({ length: count }, (_, i) => of(i));
@@ -107,8 +109,8 @@ export const COMMERCIAL: BookInput = {
   },
 };
 
-export function seasonTemplate(input: BookInput): WorkbookModel {
-  const read = readOrderBook(input);
+export function seasonTemplate(input: BookInput, language?: TemplateLanguage): WorkbookModel {
+  const read = readOrderBook(language ? withNames(input, language.names) : input);
   if ('faults' in read) throw new Error(read.faults.map(({ message }) => message).join(' '));
-  return livingBook(read.book, planBatches(read.book));
+  return livingBook(read.book, planBatches(read.book), undefined, language?.words);
 }

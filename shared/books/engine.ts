@@ -3,8 +3,19 @@ export { planBatches, planBatchesSteps } from '../season/batches';
 export type { BatchOptions } from '../season/batches';
 export { readOrderBook } from '../season/orderBook';
 export { ownFigures } from '../season/ownFigures';
-export { asOf, bookSheetNames, booksIn, cardsWorkbook, changesOf, livingBook, readBook } from './living';
+export {
+  asOf,
+  bookSheetNames,
+  booksIn,
+  cardsWorkbook,
+  changesOf,
+  livingBook,
+  readBook,
+  wordsOfBook,
+} from './living';
 export type { BookChange, BookPlan, BookRead, BookState, TypedActuals } from './living';
 export { asksOfVats } from './living/workings/stillWater';
 export { bookPlanOf, packState, unpackState } from './living/reading/keep';
 export { isSameBook, withStrays } from './living/reading/strays';
+export { BOOK_LANGUAGES } from './words';
+export { remarkIn } from './words/words';

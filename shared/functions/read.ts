@@ -2,6 +2,7 @@ import type { Cell, CellError, Grid } from '../base/values';
 import { isError, isGrid } from '../base/values';
 import type { NamedParam } from './define';
 import type { ChoiceParam, FlagParam, NumberLimits, NumberParam, SeriesParam, TextsParam } from './params';
+import { englishOption } from './choiceWords';
 import { numberWithUnit } from '../units/typedUnits';
 import * as say from './sentences';
 
@@ -51,12 +52,17 @@ const readNumber = (
     : say.wrongType(say.place(param.name, row), param, unit, got);
 };
 
+const choiceOf = ({ choices, aliases = {} }: ChoiceParam, text: string): string | undefined => {
+  const word = text.toLowerCase();
+  return (
+    choices.find((c) => c.toLowerCase() === word) ??
+    Object.entries(aliases).find(([alias]) => alias.toLowerCase() === word)?.[1]
+  );
+};
+
 const readChoice = (param: ChoiceParam & { name: string }, cell: Cell): string | CellError => {
   if (typeof cell === 'string') {
-    const word = cell.trim().toLowerCase();
-    const found =
-      param.choices.find((c) => c.toLowerCase() === word) ??
-      Object.entries(param.aliases ?? {}).find(([alias]) => alias.toLowerCase() === word)?.[1];
+    const found = choiceOf(param, cell.trim()) ?? choiceOf(param, englishOption(cell.trim()) ?? '');
     if (found !== undefined) return found;
   }
   return say.notAChoice(param.name, param, cell);

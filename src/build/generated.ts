@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { CATALOGUE } from '../../shared/catalogue';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
-import { TEMPLATES, buildTemplate } from '../../templates';
+import { TEMPLATES, TRANSLATED, buildTemplate } from '../../templates';
 import { freeze } from '../../shared/catalogue/sharing';
 import { SOURCES } from '../../shared/families/sources';
 import { runEvidenceText } from '../../taskpane/help/runEvidence';
@@ -33,6 +33,10 @@ export const GENERATED: readonly GeneratedFile[] = [
   { path: 'tests/golden/functions.json', content: () => functionsJsonText(CATALOGUE) },
   { path: 'taskpane/help/trust.md', content: () => trustText({ ...helpTexts(), sources: SOURCES }) },
   { path: 'taskpane/help/one-run.md', content: runEvidenceText },
+  ...Object.entries(TRANSLATED).map(([name, model]): GeneratedFile => ({
+    path: `templates/${name}`,
+    content: () => buildTemplate(model()),
+  })),
   ...Object.entries(TEMPLATES).flatMap(([name, model]): GeneratedFile[] => [
     { path: `templates/${name}`, content: () => buildTemplate(model()) },
     {

@@ -455,5 +455,9 @@ export async function writeWorkbook(
   } catch (error) {
     throw await clearUpAfter(error, wanted, before, made);
   }
-  return { kind: 'written', sheets: wanted.sheets.map(({ name }) => name) };
+  // Sheets the reader sees; those that only carry formulas are hidden.
+  return {
+    kind: 'written',
+    sheets: wanted.sheets.filter(({ isHidden }) => isHidden !== true).map(({ name }) => name),
+  };
 }

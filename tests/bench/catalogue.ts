@@ -11,7 +11,10 @@ export interface Timing {
   readonly name: string;
   readonly value: number;
   readonly unit: string;
-  readonly limit: number;
+  /** Nothing is promised of what has none. */
+  readonly limit?: number;
+  /** Shown on the front page too; all stand in DEVELOPERS.md. */
+  readonly isForReadme?: boolean;
 }
 
 const fn = findFunction('SPAWN.AMMONIA.SHARE') as SheetFunction;
@@ -46,8 +49,8 @@ export function catalogueTimings(): Timing[] {
     1,
   );
   return [
-    { name: 'catalogue call with checks', value: call.a / 1000, unit: 'µs', limit: 1 },
+    { name: 'catalogue call with checks', value: call.a / 1000, unit: 'µs', limit: 1, isForReadme: true },
     { name: 'catalogue call ÷ bare kernel', value: call.ratio, unit: '×', limit: 10 },
-    { name: '10,000-row spill', value: spill.a / 1e6, unit: 'ms', limit: 20 },
+    { name: '10,000-row spill', value: spill.a / 1e6, unit: 'ms', limit: 20, isForReadme: true },
   ];
 }

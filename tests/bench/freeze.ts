@@ -12,6 +12,9 @@ import { freezeBrowserTimings } from './freezeBrowser';
  * the same file.
  */
 
+/** Work that no change of ours makes faster or slower: how fast the machine was while all this was measured. */
+export const WITNESS = 'openpyxl loads and saves that file, processor time: the pace of this machine';
+
 const ROWS = 50_000;
 const NUMBERS = 18;
 
@@ -95,6 +98,7 @@ export async function freezeTimings(): Promise<Timing[]> {
         value: once.processorMs / 1000,
         unit: 's',
         limit: 5,
+        isForReadme: true,
       },
       { name: 'freeze, peak memory of the process', value: once.megabytes, unit: 'MB', limit: 400 },
       { name: 'verify that copy ÷ making it', value: once.verifyMs / once.ms, unit: '×', limit: 0.6 },
@@ -108,10 +112,17 @@ export async function freezeTimings(): Promise<Timing[]> {
       ...(other
         ? [
             {
+              name: WITNESS,
+              value: other.ms / 1000,
+              unit: 's',
+              isForReadme: true,
+            },
+            {
               name: 'freeze ÷ openpyxl load and save, processor time',
               value: once.processorMs / other.ms,
               unit: '×',
               limit: 0.2,
+              isForReadme: true,
             },
             {
               name: 'freeze memory ÷ openpyxl memory',

@@ -15,6 +15,7 @@ import { readXlsx, writeXlsx } from '../../shared/files';
 import { hasCustomCall } from '../../shared/files/formulas';
 import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
 import { seasonPlanTemplate } from '../../templates/season-plan.template';
+import { TEMPLATE_LANGUAGES } from '../../templates/languages';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.template';
 import { modelOf } from '../run/support';
 import { onItsDay } from '../support/day';
@@ -112,6 +113,17 @@ const SEASON_PAGES = [
   'What must hold',
   'Page 1 of',
 ];
+/** The same pages in French. */
+const FRENCH_PAGES = [
+  'AUJOURD’HUI',
+  'PROMETTEZ',
+  'Femelles : peser, dose en mL, stripper',
+  'Calendrier',
+  'Qui est dans quel bac',
+  'que commander en quelle semaine',
+  'Argent restant, semaine par semaine',
+  'Ce qui doit tenir',
+];
 interface Book {
   readonly name: string;
   readonly make: () => WorkbookModel;
@@ -129,6 +141,12 @@ const BOOKS: readonly Book[] = [
   },
   { name: 'backyard', make: () => onItsDay(seasonTemplate(BACKYARD)), words: SEASON_PAGES, pages: [8, 8] },
   {
+    name: 'french',
+    make: () => onItsDay(seasonTemplate(BACKYARD, TEMPLATE_LANGUAGES[0])),
+    words: FRENCH_PAGES,
+    pages: [8, 10],
+  },
+  {
     name: 'commercial',
     make: () => onItsDay(seasonTemplate(COMMERCIAL)),
     words: SEASON_PAGES,
@@ -136,7 +154,7 @@ const BOOKS: readonly Book[] = [
   },
 ];
 
-const COMMITTED = ['season-plan', 'season-backyard'];
+const COMMITTED = ['season-plan', 'season-backyard', 'season-backyard-fr'];
 const committed = (name: string): Uint8Array =>
   new Uint8Array(readFileSync(join(__dirname, '..', '..', 'templates', `${name}.xlsx`)));
 const models = new Map(BOOKS.map(({ name, make }) => [name, make()]));
@@ -169,7 +187,7 @@ test.each(BOOKS)(
     model.sheets.forEach((sheet, i) => {
       for (const [address, cell] of Object.entries(sheet.cells)) {
         // What follows the day it is opened on has another value on another day.
-        if (!isNative(cell) || sheet.name === 'Today') continue;
+        if (!isNative(cell) || ['Today', 'Aujourd’hui'].includes(sheet.name)) continue;
         compared++;
         const got = again.sheets[i]?.cells[address]?.value;
         if (!same(got, cell.value)) differing.push([sheet.name, address, cell.formula, got, cell.value]);

@@ -1,6 +1,7 @@
 import { calculate } from '../../shared/catalogue/calculation';
 import { livingBook } from '../../shared/books/living';
 import { planBatches } from '../../shared/season/batches';
+import type { BookWords } from '../../shared/books/words/words';
 import type { OrderBook } from '../../shared/season/orderBook';
 import type { CellModel } from '../../shared/sheet/workbook/model';
 import { bookOf, gridOf } from '../season/support';
@@ -22,9 +23,9 @@ export const demoBook = (plannedOn = TODAY): OrderBook =>
 
 const mode = { draws: 200 } as const;
 
-export function bookWorld(book: OrderBook = demoBook()) {
+export function bookWorld(book: OrderBook = demoBook(), words?: BookWords) {
   const world = fakeWorld();
-  let model = livingBook(book, planBatches(book, mode));
+  let model = livingBook(book, planBatches(book, mode), undefined, words);
   let calculatedOn: number | undefined = book.plannedOn;
   const names = model.sheets.map(({ name }) => name);
   const settle = (): void => {

@@ -20,14 +20,18 @@ const findingsIn = (bytes: Uint8Array, name: string): string[] => {
   );
 };
 
-test.each(['season-plan', 'season-plan-values', 'season-backyard', 'season-commercial', 'dosing'])(
-  'template %s',
-  (name) => {
-    expect(findingsIn(new Uint8Array(readFileSync(join(folder, `${name}.xlsx`))), `${name}.xlsx`)).toEqual(
-      [],
-    );
-  },
-);
+test.each([
+  'season-plan',
+  'season-plan-values',
+  'season-backyard',
+  'season-commercial',
+  'dosing',
+  'season-plan-fr',
+  'season-backyard-fr',
+  'season-commercial-fr',
+])('template %s', (name) => {
+  expect(findingsIn(new Uint8Array(readFileSync(join(folder, `${name}.xlsx`))), `${name}.xlsx`)).toEqual([]);
+});
 
 const run = runOf({ product: 'fry' });
 const own = livingBook(run.book, run.plan);

@@ -341,3 +341,9 @@ export const STAY_WORKINGS = {
   fixedTo: col('To, as it was', 16, 'cell', SHORT),
   today: col('Of today', 9, 'cell', '0'),
 } as const;
+
+/** Columns that hold names and remarks of people, in any table: no word of ours, in no language another. */
+const NAMES = 'order buyer batch parents female male family vat key by note remark'.split(' ');
+const BOOKED_NAMES: ReadonlySet<string> = new Set([...NAMES, 'what']);
+const NAME_KEYS: ReadonlySet<string> = new Set(NAMES);
+export const nameKeysOf = (of: object): ReadonlySet<string> => (of === BOOKED ? BOOKED_NAMES : NAME_KEYS);

@@ -2,6 +2,8 @@ import type { OrderBook } from '../../season/orderBook';
 import { highestKey, keyOf, withOrderKeys } from '../../season/orderKeys';
 import { buyerOf } from '../../season/orderNames';
 import type { PlanFinding, SeasonBatch } from '../../season/types';
+import { BOOK_LANGUAGES } from '../words';
+import { keptBeginnings } from '../words/words';
 import type { BookPlan } from './layout';
 import type { TypedActuals, TypedLine } from './reading/typed';
 
@@ -80,10 +82,10 @@ export function keyed(book: OrderBook, plan: BookPlan): Keyed {
   };
 }
 
-const KEPT = 'Kept of ';
+const KEPT = keptBeginnings(Object.values(BOOK_LANGUAGES));
 /** What was typed before, kept in a remark: which order it was for stands between commas at its beginning. */
 function noteUnder(note: string, names: ReadonlyMap<string, string>): string {
-  if (!note.startsWith(KEPT)) return note;
+  if (!KEPT.some((beginning) => note.startsWith(beginning))) return note;
   for (const [name, key] of names)
     if (note.includes(`, ${name}, `)) return note.replace(`, ${name}, `, `, ${key}, `);
   return note;

@@ -1,9 +1,12 @@
 import { gridOf } from '../../sheet/workbook/grid';
 import { readOrderBook } from '../../season/orderBook';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
-import { LivingPages, booksIn, readBook } from '../living';
+import { inLanguage } from '../words/inLanguage';
+import { sayIn } from '../words/words';
+import { LivingPages, booksIn, readBook, wordsOfBook } from '../living';
 import { summarySheet } from './sheet';
 
+const TITLE = 'The season on one page';
 export type Summary = { readonly model: WorkbookModel } | { readonly fault: string };
 
 const NO_PLAN =
@@ -16,7 +19,12 @@ function pageOf(book: WorkbookModel, suffix: string): SheetModel | string {
   const checked = readOrderBook(read.input);
   if ('faults' in checked)
     return `The season in this workbook cannot be read: ${checked.faults[0]?.message ?? ''} Mend it, then add the summary.`;
-  return summarySheet(new LivingPages(checked.book, read.plan, read.typed), suffix);
+  const sheet = summarySheet(new LivingPages(checked.book, read.plan, read.typed), suffix);
+  const words = wordsOfBook(
+    book.sheets.map(({ name }) => name),
+    suffix,
+  );
+  return words ? (inLanguage({ title: '', sheets: [sheet], names: [] }, words).sheets[0] ?? sheet) : sheet;
 }
 
 /**
@@ -26,12 +34,16 @@ function pageOf(book: WorkbookModel, suffix: string): SheetModel | string {
 export function summaryOf(book: WorkbookModel): Summary {
   const suffixes = booksIn(book.sheets.map(({ name }) => name));
   if (suffixes.length === 0) return { fault: NO_PLAN };
+  const first = wordsOfBook(
+    book.sheets.map(({ name }) => name),
+    suffixes[0] ?? '',
+  );
   const made = suffixes.map((suffix) => pageOf(book, suffix));
   const fault = made.find((one) => typeof one === 'string');
   if (fault !== undefined) return { fault };
   return {
     model: {
-      title: 'The season on one page',
+      title: first ? sayIn(first, TITLE) : TITLE,
       sheets: made.filter((one): one is SheetModel => typeof one !== 'string'),
       names: [],
     },

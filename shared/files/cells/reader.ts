@@ -7,7 +7,7 @@ import type { Token } from '../../sheet/formula/tokenize';
 import { attributes, nameEnd, rawText, textBetween } from '../package/xml';
 import { revealCellText } from '../text';
 import type { CellSpan } from './cells';
-import { inlineText } from './cells';
+import { inlineText } from './stored';
 import { numberAt } from './numbers';
 import type { SharedStrings } from './strings';
 

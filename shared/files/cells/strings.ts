@@ -1,5 +1,5 @@
 import type { PackageBook } from '../package/book';
-import { inlineText } from './cells';
+import { inlineText } from './stored';
 import type { Package } from '../package/package';
 import { bytesOf, Markup } from '../package/xml';
 

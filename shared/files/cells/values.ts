@@ -1,7 +1,9 @@
 import type { Area } from '../../sheet/formula/address';
 import { parseArea } from '../../sheet/formula/address';
-import { Cells, storedValue } from './cells';
-import type { CellSpan, StoredValue } from './cells';
+import { Cells } from './cells';
+import { storedValue } from './stored';
+import type { CellSpan } from './cells';
+import type { StoredValue } from './stored';
 import type { SharedStrings } from './strings';
 import { revealCellText } from '../text';
 import type { Element } from '../package/xml';

@@ -22,7 +22,11 @@ export const toText = (cell: Cell): string | CellError => {
   if (cell === null) return '';
   if (isError(cell)) return cell;
   if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
-  return typeof cell === 'number' ? String(Number(cell.toPrecision(15))) : cell;
+  if (typeof cell === 'string') return cell;
+  // Most numbers that are joined to a text are small whole ones; rounding to 15 digits is slow.
+  return Number.isInteger(cell) && Math.abs(cell) < 1e15
+    ? String(cell)
+    : String(Number(cell.toPrecision(15)));
 };
 
 /**

@@ -189,17 +189,16 @@ export function keepBlanks(find: FindFunction, model: WorkbookModel): WorkbookMo
   const blanks = new BlankCells(places, model);
   const handed = new HandedOver(find, blanks, places);
   const sheetOf = (sheet: SheetModel): SheetModel => {
-    const changed: Record<string, CellModel> = {};
-    let isChanged = false;
+    let changed: Record<string, CellModel> | undefined;
     for (const address in sheet.cells) {
       const cell = sheet.cells[address];
       if (!cell?.formula?.includes(OURS) || !handed.mayBeBlank(cell.formula, address, sheet)) continue;
       const formula = keptIn(cell.formula, sheet, find, blanks);
       if (formula === cell.formula) continue;
+      changed ??= { ...sheet.cells };
       changed[address] = { ...cell, formula };
-      isChanged = true;
     }
-    return isChanged ? { ...sheet, cells: { ...sheet.cells, ...changed } } : sheet;
+    return changed ? { ...sheet, cells: changed } : sheet;
   };
   return { ...model, sheets: model.sheets.map(sheetOf) };
 }

@@ -1,4 +1,7 @@
 import { livingBook } from '../../../shared/books/living';
+import { BOOK_LANGUAGES } from '../../../shared/books/words';
+import { inLanguage } from '../../../shared/books/words/inLanguage';
+import type { BookWords } from '../../../shared/books/words/words';
 import { planBatches } from '../../../shared/season/batches';
 import { readOneOrder } from '../../../shared/season/one';
 import { readOrderBook } from '../../../shared/season/orderBook';
@@ -11,7 +14,7 @@ import type { ExampleId } from './exampleList';
 const LEAD_DAYS = 75;
 
 /** One run of an invented hatchery on a peat stream, wanted some weeks from today. */
-function season(today: number): WorkbookModel {
+function season(today: number, words?: BookWords): WorkbookModel {
   const read = readOneOrder({
     hatchery: 'Alder Brook Hatchery',
     product: 'fry',
@@ -32,11 +35,11 @@ function season(today: number): WorkbookModel {
     stripHour: 7,
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
-  return livingBook(read.book, planBatches(read.book));
+  return livingBook(read.book, planBatches(read.book), undefined, words);
 }
 
 /** A season of three runs in one set of vats, planned from today on. */
-function wholeSeason(today: number): WorkbookModel {
+function wholeSeason(today: number, words?: BookWords): WorkbookModel {
   const read = readOrderBook({
     hatchery: 'Fern Hollow Hatchery',
     plannedOn: today,
@@ -68,7 +71,7 @@ function wholeSeason(today: number): WorkbookModel {
     },
   });
   if ('faults' in read) throw new Error(read.faults.map((fault) => fault.message).join(' '));
-  return livingBook(read.book, planBatches(read.book));
+  return livingBook(read.book, planBatches(read.book), undefined, words);
 }
 
 const READINGS: readonly (readonly [number, number, number])[] = [
@@ -87,7 +90,7 @@ const LIMIT = 0.02;
  * A week of water readings: one formula per row, the share of ammonia that is toxic, and the line against the
  * limit.
  */
-function readings(today: number): WorkbookModel {
+function readings(today: number, words?: BookWords): WorkbookModel {
   const sheet = new SheetBuilder('Water log', {
     widths: [19, 9, 14, 16, 15, 18, 24],
     freeze: { rows: 5, columns: 1 },
@@ -130,13 +133,15 @@ function readings(today: number): WorkbookModel {
     from: `A${last + 2}`,
     to: `E${last + 17}`,
   });
-  return { title: 'Water log', sheets: [sheet.build()], names: [] };
+  const model: WorkbookModel = { title: 'Water log', sheets: [sheet.build()], names: [] };
+  return words ? inLanguage(model, words) : model;
 }
 
-const BUILDERS: Readonly<Record<ExampleId, (today: number) => WorkbookModel>> = {
+const BUILDERS: Readonly<Record<ExampleId, (today: number, words?: BookWords) => WorkbookModel>> = {
   season,
   'whole-season': wholeSeason,
   water: readings,
 };
-/** `today` is an Excel serial. */
-export const buildExample = (id: ExampleId, today: number): WorkbookModel => BUILDERS[id](today);
+/** `today` is an Excel serial; `language` as a browser says it. */
+export const buildExample = (id: ExampleId, today: number, language = 'en'): WorkbookModel =>
+  BUILDERS[id](today, BOOK_LANGUAGES[language.toLowerCase().split('-')[0] ?? '']);

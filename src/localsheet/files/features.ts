@@ -32,6 +32,10 @@ export function validationState(rule: ValidationModel): ValidationState {
   };
 }
 
+/** The add-in writes the bounds of days as formulas, "=46000", so that no program takes them for text. */
+const boundOf = (bound: string | number | undefined): number =>
+  bound === undefined || bound === '' ? NaN : Number(String(bound).replace(/^=/, ''));
+
 export function validationModel(state: ValidationState, range: string): ValidationModel | undefined {
   const message = state.error?.message ?? '';
   const { rule } = state;
@@ -40,7 +44,7 @@ export function validationModel(state: ValidationState, range: string): Validati
       ? undefined
       : { range, message, kind: 'list', items: rule.source.split(',').map((item) => item.trim()) };
   if (rule.kind === 'decimal' || rule.kind === 'whole' || rule.kind === 'date') {
-    const [min, max] = [Number(rule.formula1), Number(rule.formula2)];
+    const [min, max] = [boundOf(rule.formula1), boundOf(rule.formula2)];
     if (rule.operator === 'Between' && Number.isFinite(min) && Number.isFinite(max))
       return { range, message, kind: rule.kind, min, max };
   }

@@ -3,7 +3,7 @@ import type { Keeper } from '../keeping/keeper';
 import type { UniverBook } from '../univer/book';
 import type { Session } from './session';
 import type { ExampleId } from '../files/exampleList';
-import { blank, EXAMPLES } from '../files/exampleList';
+import { blank, EXAMPLES, titleFor } from '../files/exampleList';
 import { ask, element, tell } from './elements';
 import type { OnDisk } from './onDisk';
 import { canPick, isChangedSince, pickFile, writeBack } from './onDisk';
@@ -179,7 +179,7 @@ export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper):
   const show = (id: ExampleId, title: string) =>
     busy(`${title}: being laid out…`, async () => {
       const { buildExample } = await import('../files/examples');
-      await session.show(buildExample(id, today()));
+      await session.show(buildExample(id, today(), navigator.language));
       await keeper.isNew();
       return '';
     });
@@ -217,11 +217,16 @@ export function wireToolbar(open: UniverBook, session: Session, keeper: Keeper):
         file.value = '';
       });
   });
-  examples.append(...EXAMPLES.map(({ id, title }) => new Option(title, id)));
+  examples.append(
+    ...EXAMPLES.map((example) => new Option(titleFor(example, navigator.language), example.id)),
+  );
   examples.addEventListener('change', () => {
     const chosen = EXAMPLES.find(({ id }) => id === examples.value);
     examples.value = '';
-    if (chosen) void mayReplace().then((yes) => (yes ? show(chosen.id, chosen.title) : undefined));
+    if (chosen)
+      void mayReplace().then((yes) =>
+        yes ? show(chosen.id, titleFor(chosen, navigator.language)) : undefined,
+      );
   });
   window.addEventListener('beforeunload', (event) => {
     void keeper.flush();

@@ -128,3 +128,17 @@ test('every cell of the book of one order is in the snapshot, at its place', () 
     );
   });
 });
+
+test('a rule for days that the add-in wrote is kept: its bounds are formulas', () => {
+  const state = (formula1: string | number, formula2: string | number) =>
+    validationModel(
+      { rule: { kind: 'date', operator: 'Between', formula1, formula2 }, ignoreBlanks: true },
+      'B2:B9',
+    );
+  const kept = { range: 'B2:B9', message: '', kind: 'date', min: 36_526, max: 73_050 };
+  expect(state('=36526', '=73050')).toEqual(kept);
+  expect(state(36_526, '73050')).toEqual(kept);
+  // A bound that moves cannot be kept as a number: it is listed before saving.
+  expect(state('=TODAY()', '=73050')).toBeUndefined();
+  expect(state('', '=73050')).toBeUndefined();
+});

@@ -9,6 +9,8 @@ import { dayText, momentText, timeText, weekdayText } from '../../../units/dates
 import { formatNumber } from '../../../sheet/formula/textFormat';
 import type { OrderBook } from '../../../season/orderBook';
 import type { BatchStay, SeasonBatch } from '../../../season/types';
+import { inLanguage } from '../../words/inLanguage';
+import type { BookWords } from '../../words/words';
 import { LivingPages } from '../context';
 import type { BookPlan } from '../layout';
 import { writtenNumber } from '../../../units/writtenNumber';
@@ -295,6 +297,7 @@ export function cardsWorkbook(
   batches: readonly string[] = plan.batches
     .filter(({ state }) => state !== 'over' && state !== 'lost')
     .map(({ name }) => name),
+  words?: BookWords,
 ): WorkbookModel {
   const pages = new LivingPages(book, plan);
   const chosen = pages.plan.batches.filter(({ name }) => batches.includes(name));
@@ -302,20 +305,18 @@ export function cardsWorkbook(
   const names = namesOf(pages, [
     ...new Set(pages.rows.shares.flatMap(({ batch, order }) => (batches.includes(batch) ? [order] : []))),
   ]);
-  return calculate(
-    {
-      title: `${book.hatchery}: cards, ${momentText(plan.plannedOn)}`,
-      sheets: [
-        ...chosen.flatMap((batch) => [
-          runCard(pages, batch, names),
-          ...plan.stays
-            .filter((stay) => stay.batch === batch.name)
-            .map((stay) => vatCard(pages, stay, batch, { i: cards++, names })),
-        ]),
-        ...(names.sheet ? [names.sheet] : []),
-      ],
-      names: [],
-    },
-    plan.plannedOn,
-  ).model;
+  const model: WorkbookModel = {
+    title: `${book.hatchery}: cards, ${momentText(plan.plannedOn)}`,
+    sheets: [
+      ...chosen.flatMap((batch) => [
+        runCard(pages, batch, names),
+        ...plan.stays
+          .filter((stay) => stay.batch === batch.name)
+          .map((stay) => vatCard(pages, stay, batch, { i: cards++, names })),
+      ]),
+      ...(names.sheet ? [names.sheet] : []),
+    ],
+    names: [],
+  };
+  return calculate(words ? inLanguage(model, words) : model, plan.plannedOn).model;
 }

@@ -14,6 +14,10 @@ import { SHEETS } from '../layout';
 import type { SheetKey } from '../layout';
 import type { ColumnsOf } from '../table';
 import { VATS_TODAY } from '../pages/today';
+import type { WithOwn } from '../../words/inEnglish';
+import { sheetInEnglish, wordsOfSheets } from '../../words/inEnglish';
+import type { BookWords } from '../../words/words';
+import { ownSheetName, sayIn } from '../../words/words';
 import { meant } from './typedCells';
 
 /**
@@ -22,7 +26,7 @@ import { meant } from './typedCells';
  */
 
 /** Cells of a sheet as a host hands them over; top and left are the place of the first, from 0. */
-export interface DaySheet {
+export interface DaySheet extends WithOwn {
   readonly name: string;
   readonly top: number;
   readonly left: number;
@@ -129,9 +133,31 @@ const KEYS = [
   'counts',
   'figures',
 ] as const satisfies SheetKey[];
-export const daySheetNames = (suffix: string): readonly string[] =>
-  KEYS.map((key) => `${SHEETS[key]}${suffix}`);
-export const sheetNameOf = (key: SheetKey, suffix: string): string => `${SHEETS[key]}${suffix}`;
+const DAY_NAMES: readonly string[] = KEYS.map((key) => SHEETS[key]);
+/** `there`: names of the sheets of the workbook, which tell the language of its book. */
+const wordsOf = (there: readonly string[], suffix: string): BookWords | undefined =>
+  wordsOfSheets(there, DAY_NAMES, suffix);
+export const daySheetNames = (suffix: string, there: readonly string[] = []): readonly string[] => {
+  const words = wordsOf(there, suffix);
+  return DAY_NAMES.map((name) => `${words ? ownSheetName(words, name) : name}${suffix}`);
+};
+export const sheetNameOf = (key: SheetKey, suffix: string, there: readonly string[] = []): string => {
+  const words = wordsOf(there, suffix);
+  return `${words ? ownSheetName(words, SHEETS[key]) : SHEETS[key]}${suffix}`;
+};
+const ENGLISH_NAMES: readonly string[] = Object.values(SHEETS);
+/** A sheet of a book read by its headings, in whatever language it stands; its name stays. */
+const readable = (sheet: DaySheet, words: BookWords | undefined, suffix: string): DaySheet =>
+  words ? { ...sheetInEnglish(sheet, words, ENGLISH_NAMES, suffix), name: sheet.name } : sheet;
+/** A sheet that facts are written into. */
+export interface PlaceSheet {
+  readonly sheet: DaySheet;
+  readonly words: BookWords | undefined;
+}
+export const placeSheet = (sheet: DaySheet, suffix: string, there: readonly string[]): PlaceSheet => {
+  const words = wordsOf(there, suffix);
+  return { sheet: readable(sheet, words, suffix), words };
+};
 
 interface FoundLine<K extends string> {
   /** Row on the sheet, from 0. */
@@ -163,14 +189,17 @@ export function linesUnder<K extends string>(
   const heading = sheet.values[head];
   if (!heading) return [];
   const places = new Map(keys.map((k) => [k, heading.indexOf(of[k].title)]));
+  const names = columns.nameKeysOf(of);
   return sheet.values.slice(head + 1).map((cells, i) => {
     const row = sheet.top + head + 1 + i;
+    const own = sheet.own?.[head + 1 + i] ?? cells;
     const place = (k: K): number => places.get(k) ?? -1;
+    const at = (k: K): Cell => (place(k) < 0 ? null : ((names.has(k) ? own : cells)[place(k)] ?? null));
     return {
       row,
-      at: (k) => (place(k) < 0 ? null : (cells[place(k)] ?? null)),
+      at,
       meant: (k) => {
-        const cell = place(k) < 0 ? null : (cells[place(k)] ?? null);
+        const cell = at(k);
         return typeof cell === 'string' ? (meant(of[k], cell) ?? null) : cell;
       },
       address: (k) => (place(k) < 0 ? undefined : addressOf(row, sheet.left + place(k))),
@@ -322,16 +351,24 @@ const factsOf = (counts: DaySheet | undefined): DayFact[] =>
   });
 
 /** The first sheet says how many checks do not hold: all, so many, or that nothing was calculated. */
-function brokenOf(today: DaySheet | undefined): number | undefined {
-  const cell = today?.values.flat().find((one) => /^(● all hold|× \d+ do not hold)$/.test(text(one)));
+function brokenOf(today: DaySheet | undefined, words: BookWords | undefined): number | undefined {
+  const broken = words ? sayIn(words, BROKEN) : BROKEN;
+  const isSaid = (said: string): boolean =>
+    said === '● all hold' || (/^× \d+ /.test(said) && said.endsWith(broken));
+  const cell = today?.values.flat().find((one) => isSaid(text(one)));
   if (cell === undefined) return undefined;
   return Number(/\d+/.exec(text(cell))?.[0] ?? 0);
 }
+const BROKEN = ' do not hold';
 
 /** `sheets`: those of `daySheetNames`, as they stand. */
 export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay {
-  const sheet = (key: (typeof KEYS)[number]): DaySheet | undefined =>
-    sheets.find(({ name }) => name === sheetNameOf(key, suffix));
+  const there = sheets.map(({ name }) => name);
+  const words = wordsOf(there, suffix);
+  const sheet = (key: (typeof KEYS)[number]): DaySheet | undefined => {
+    const found = sheets.find(({ name }) => name === sheetNameOf(key, suffix, there));
+    return found && readable(found, words, suffix);
+  };
   const vats = linesUnder(sheet('vats'), columns.VATS, 'vat').flatMap((line) =>
     typeof line.meant('litres') === 'number' && typeof line.at('eggs') !== 'number'
       ? [text(line.at('vat'))]
@@ -354,7 +391,7 @@ export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay 
         linesUnder(sheet('batches'), columns.PAIRS, 'female').map((line) => text(line.at('female'))),
       ),
     ].filter(Boolean),
-    broken: brokenOf(sheet('today')),
+    broken: brokenOf(sheet('today'), words),
   };
 }
 
@@ -362,7 +399,15 @@ export function dayOfBook(sheets: readonly DaySheet[], suffix: string): BookDay 
 export type LogFact = Readonly<Partial<Record<keyof typeof columns.LOG, Cell>>>;
 
 /** The cells of the first open line of the log, filled; undefined when its headings are gone. */
-export function logChanges(counts: DaySheet, fact: LogFact): readonly CellChange[] | undefined {
+export function logChanges(
+  counts: DaySheet,
+  fact: LogFact,
+  words?: BookWords,
+): readonly CellChange[] | undefined {
+  const said = (key: keyof typeof columns.LOG, cell: Cell): Cell =>
+    words && typeof cell === 'string' && !columns.nameKeysOf(columns.LOG).has(key)
+      ? sayIn(words, cell)
+      : cell;
   const keys = Object.keys(columns.LOG) as (keyof typeof columns.LOG)[];
   const lines = linesUnder(counts, columns.LOG, 'what');
   const open = lines.find((line) => keys.every((key) => !isFilled(line.at(key))));
@@ -376,7 +421,9 @@ export function logChanges(counts: DaySheet, fact: LogFact): readonly CellChange
   const changes = keys.flatMap((key): CellChange[] => {
     const address = addressIn(key);
     const to = fact[key];
-    return address === undefined || to === undefined || to === null ? [] : [{ address, from: null, to }];
+    return address === undefined || to === undefined || to === null
+      ? []
+      : [{ address, from: null, to: said(key, to) }];
   });
   return changes.length > 0 ? changes : undefined;
 }

@@ -12,7 +12,11 @@ import type { OrderLine, OrderLines } from './orderLines';
 import { orderLinesOf } from './orderLines';
 import { figuresOf, spreadsOf } from './readFigures';
 import type { BookInput } from './readFigures';
-import { dayOf, isYes, numberIn, setupOf, textIn } from './sheetReading';
+import { dayOf, isYes, numberIn, ownOf, setupOf, textIn } from './sheetReading';
+import { BOOK_LANGUAGES } from '../../words';
+import { sheetInEnglish, wordsOfSheets } from '../../words/inEnglish';
+import type { BookWords } from '../../words/words';
+import { ownSheetName, quotedIn } from '../../words/words';
 import type { Entry, ReadSheet } from './sheetReading';
 import * as columns from '../columns';
 import type { BookPlan } from '../layout';
@@ -41,19 +45,31 @@ const READ: readonly SheetKey[] = [
   'shares',
   'tasks',
 ];
-export const bookSheetNames = (suffix: string): readonly string[] =>
-  READ.map((key) => `${SHEETS[key]}${suffix}`);
+const NAMES: readonly string[] = READ.map((key) => SHEETS[key]);
+/** The language the book of a suffix is written in; undefined for English. */
+export const wordsOfBook = (there: readonly string[], suffix: string): BookWords | undefined =>
+  wordsOfSheets(there, NAMES, suffix);
+/** The sheets of a book that are needed, by the names they have in the language it is written in. */
+export function bookSheetNames(suffix: string, there: readonly string[] = []): readonly string[] {
+  const words = wordsOfBook(there, suffix);
+  return NAMES.map((name) => `${words ? ownSheetName(words, name) : name}${suffix}`);
+}
 
 /** A book is known by this share of its sheets: one or two may have been renamed, which reading then says. */
 const ENOUGH = 0.6;
 /** What stands behind the sheet names of each book in a workbook, the one that stands first in it first. */
 export function booksIn(sheetNames: readonly string[]): readonly string[] {
   const names = new Set(sheetNames);
+  const stems = NAMES.flatMap((name) => [
+    name,
+    ...Object.values(BOOK_LANGUAGES).map((words) => ownSheetName(words, name)),
+  ]);
   const suffixes = sheetNames.flatMap((name) =>
-    READ.flatMap((key) => (name.startsWith(SHEETS[key]) ? [name.slice(SHEETS[key].length)] : [])),
+    stems.flatMap((stem) => (name.startsWith(stem) ? [name.slice(stem.length)] : [])),
   );
   return [...new Set(suffixes)].filter(
-    (suffix) => bookSheetNames(suffix).filter((name) => names.has(name)).length >= ENOUGH * READ.length,
+    (suffix) =>
+      bookSheetNames(suffix, sheetNames).filter((name) => names.has(name)).length >= ENOUGH * READ.length,
   );
 }
 
@@ -88,10 +104,13 @@ const headingOf = ({ values }: ReadSheet, of: ColumnsOf<string>, key: string) =>
  * first.
  */
 function linesOf<K extends string>(
-  { values }: ReadSheet,
+  sheet: ReadSheet,
   of: ColumnsOf<K>,
   key: NoInfer<K>,
 ): { readonly line: Line<K>; readonly row: number }[] | undefined {
+  const { values } = sheet;
+  const own = ownOf(sheet);
+  const names = columns.nameKeysOf(of);
   const keys = Object.keys(of) as K[];
   const titles = keys.map((k) => of[k].title);
   const head = values.findIndex((row) => isHeading(row, of, key));
@@ -103,7 +122,10 @@ function linesOf<K extends string>(
   for (let row = head + 1; row < values.length; row++) {
     const cells = values[row] ?? [];
     const line = Object.fromEntries(
-      places.map(([k, at]) => [k, isChecked ? entry(cells[at]) : meant(of[k], entry(cells[at]))]),
+      places.map(([k, at]) => {
+        const cell = entry(names.has(k) ? own[row]?.[at] : cells[at]);
+        return [k, isChecked ? cell : meant(of[k], cell)];
+      }),
     ) as Line<K>;
     if (endsBefore(cells, values[row + 1], titles, Math.min(...places.map(([, at]) => at)))) break;
     lines.push({ line, row: row - head });
@@ -525,8 +547,28 @@ function lostHeadings({ at }: Pick<Sheets, 'at'>, suffix: string): string[] {
   return [...new Set(said)];
 }
 
-/** A book read back from its sheets: everything typed, the plan it shows, what nobody but the book holds. */
+/**
+ * A book read back from its sheets, in whatever language it was written: everything typed, the plan it shows, what
+ * nobody but the book holds.
+ */
 export function readBook(sheets: readonly ReadSheet[], suffix: string): BookReading {
+  const words = wordsOfBook(
+    sheets.map(({ name }) => name),
+    suffix,
+  );
+  if (!words) return readEnglish(sheets, suffix);
+  const english = Object.values(SHEETS);
+  const reading = readEnglish(
+    sheets.map((sheet) => sheetInEnglish(sheet, words, english, suffix)),
+    suffix,
+  );
+  const said = (sentences: readonly string[]): string[] => sentences.map((one) => quotedIn(words, one));
+  return reading.kind === 'read'
+    ? { ...reading, missing: said(reading.missing) }
+    : { ...reading, faults: said(reading.faults) };
+}
+
+function readEnglish(sheets: readonly ReadSheet[], suffix: string): BookReading {
   const sheetOf = (key: SheetKey): ReadSheet | undefined =>
     sheets.find(({ name }) => name === `${SHEETS[key]}${suffix}`);
   const missing = READ.filter((key) => sheetOf(key) === undefined).map(

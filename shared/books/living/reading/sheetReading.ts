@@ -3,16 +3,19 @@ import { PRICE_FIELDS, SETUP_FIELDS } from '../workings/setupFields';
 import type { SetupField } from '../workings/setupFields';
 import type { Cell } from '../../../base/values';
 import { isError } from '../../../base/values';
+import type { WithOwn } from '../../words/inEnglish';
 
 /**
  * Finds in read cells what the sheets of a season were written with: by headings and labels, wherever rows
  * were put in since.
  */
 
-export interface ReadSheet {
+export interface ReadSheet extends WithOwn {
   readonly name: string;
   readonly values: readonly (readonly Cell[])[];
 }
+/** The cells of a sheet as somebody typed them, in whatever language. */
+export const ownOf = ({ values, own = values }: ReadSheet): readonly (readonly Cell[])[] => own;
 /** A value as typed; nothing where the cell is blank or holds an error. */
 export type Entry = string | number | boolean | undefined;
 type Line<K extends string> = Readonly<Partial<Record<K, Entry>>>;
@@ -55,9 +58,11 @@ export function rowsUnder<T extends string>(sheet: ReadSheet, titles: readonly T
       );
 }
 
-const rightOf = ({ values }: ReadSheet, label: string, steps = 1): Entry => {
-  const row = values.find((cells) => cells.includes(label));
-  return row && entry(row[row.indexOf(label) + steps]);
+const rightOf = (sheet: ReadSheet, label: string, steps = 1, isOwn = false): Entry => {
+  const { values } = sheet;
+  const at = values.findIndex((cells) => cells.includes(label));
+  const column = (values[at]?.indexOf(label) ?? -1) + steps;
+  return at < 0 ? undefined : entry((isOwn ? ownOf(sheet) : values)[at]?.[column]);
 };
 
 const weekdays = (text: string): unknown => {
@@ -85,7 +90,7 @@ function taken({ kind }: SetupField, value: Entry): unknown {
 export function setupOf(sheet: ReadSheet): Record<string, unknown> {
   const book: Record<string, unknown> = {};
   for (const field of [...SETUP_FIELDS, ...PRICE_FIELDS]) {
-    const value = taken(field, rightOf(sheet, field.label));
+    const value = taken(field, rightOf(sheet, field.label, 1, field.kind === 'text'));
     const [first, second] = field.path;
     if (value === undefined) continue;
     if (second === undefined) book[first] = value;

@@ -31,6 +31,12 @@ function customNames(sheets: readonly SheetModel[]): string[] {
   return [...names].sort();
 }
 
+const FROM_MEMORY = 'From memory: the page was not seen, check before relying on it.';
+const CITATIONS = Object.values(SOURCES).map(({ citation }) => citation);
+/** The list of what was published in another language: titles keep theirs, only our own remark is said. */
+export const citedIn = (text: string, say: (text: string) => string): string | undefined =>
+  CITATIONS.some((citation) => text.startsWith(citation)) ? text.replace(FROM_MEMORY, say) : undefined;
+
 export interface Said {
   readonly how: readonly string[];
   /** Keys of shared/cautions.ts. */
@@ -84,7 +90,7 @@ export function writeNotes(
       if (!source || key === 'DEFINITION') return [];
       const standing = {
         seen: '',
-        memory: ' From memory: the page was not seen, check before relying on it.',
+        memory: ` ${FROM_MEMORY}`,
         practice: '',
         computed: ' Computed here.',
         standard: '',

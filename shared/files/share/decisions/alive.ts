@@ -9,7 +9,7 @@ import type { Cell } from '../../../base/values';
 import { isError, isGrid } from '../../../base/values';
 import type { PackageBook } from '../../package/book';
 import { argumentsAfter, ownCalls, typedForm } from '../references/calls';
-import type { StoredValue } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import { lex } from '../references/lex';
 import type { NameTable } from '../references/names';
 import { prefixSheet } from '../references/names';

@@ -1,5 +1,5 @@
 import { columnLetters, MAX_ROWS, quoteSheet } from '../../../sheet/formula/address';
-import type { StoredValue } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import { openBook } from '../open';
 import type { Opened } from '../open';
 import type { ShareProgress } from './options';

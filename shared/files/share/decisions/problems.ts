@@ -1,6 +1,6 @@
 import { addressOf, areaText } from '../../../sheet/formula/address';
 import { typedForm } from '../references/calls';
-import type { StoredValue } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import type { FormulaCell } from './scan';
 
 export interface ShareProblem {

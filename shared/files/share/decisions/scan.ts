@@ -2,8 +2,10 @@
 import type { Area } from '../../../sheet/formula/address';
 import { parseArea } from '../../../sheet/formula/address';
 import type { SheetInfo } from '../../package/book';
-import { Cells, storedValue } from '../../cells/cells';
-import type { CellSpan, StoredValue } from '../../cells/cells';
+import { Cells } from '../../cells/cells';
+import { storedValue } from '../../cells/stored';
+import type { CellSpan } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import { REFUSED, Refusal } from '../../package/refusal';
 import type { FormulaPiece } from '../references/lex';
 import { lex, shiftFormula } from '../references/lex';

@@ -2,7 +2,8 @@
 import { append } from '../../append';
 import type { Area, CellPlace } from '../../../sheet/formula/address';
 import { columnNumber, MAX_COLUMNS, MAX_ROWS, parseArea } from '../../../sheet/formula/address';
-import type { CellSpan, StoredValue } from '../../cells/cells';
+import type { CellSpan } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import type { SharedStrings } from '../../cells/strings';
 import { sharedStrings } from '../../cells/strings';
 import { resolvedValue } from '../../cells/values';

@@ -1,5 +1,5 @@
 import type { Near } from '../../../base/near';
-import type { StoredValue } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import { revealCellText } from '../../text';
 import { lex } from '../references/lex';
 

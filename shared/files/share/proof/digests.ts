@@ -3,7 +3,8 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { SharedStrings } from '../../cells/strings';
 import { AreaIndex, canonical, eachSpan, filledArea, isPlainNumber, resolvedValue } from '../../cells/values';
-import type { CellSpan, StoredValue } from '../../cells/cells';
+import type { CellSpan } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import { bytesOf } from '../../package/xml';
 
 /** What is known of the cells of one block after reading the copy. */

@@ -5,7 +5,7 @@ import type { Return, SheetFunction } from '../../../functions/define';
 import type { FindFunction } from '../../../sheet/formula';
 import type { SourceStanding } from '../../../functions/source';
 import type { Block } from '../decisions/blocks';
-import type { StoredValue } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import type { SheetFacts } from './digests';
 import { digestOf } from './digests';
 import { canonical } from '../../cells/values';

@@ -1,5 +1,5 @@
 import { parseArea } from '../../../sheet/formula/address';
-import type { StoredValue } from '../../cells/cells';
+import type { StoredValue } from '../../cells/stored';
 import { sheetFacts } from './digests';
 import { openBook } from '../open';
 import type { Opened } from '../open';

@@ -3,7 +3,7 @@ import { working } from '../../../pane/command';
 import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
 import { fileWord } from '../../../pane/values/writing';
-import { wordsFor } from '../../../words/words';
+import { languageOf, wordsFor } from '../../../words/words';
 import { begun } from '../../share/commands/share';
 import { sheetsOf } from '../../season/commands/again';
 import { engine } from '../../season/commands/writeBook';
@@ -22,10 +22,11 @@ export const printCards: Command = {
     return working(begun(state, today.cards), async (doors, tell, isStopped) => {
       const { workbook, files } = doors;
       const day = doors.today();
-      const [{ booksIn, cardsWorkbook, readBook, readOrderBook }, { writeXlsx }] = await Promise.all([
-        engine(),
-        import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
-      ]);
+      const [{ BOOK_LANGUAGES, booksIn, cardsWorkbook, readBook, readOrderBook }, { writeXlsx }] =
+        await Promise.all([
+          engine(),
+          import(/* webpackChunkName: "xlsx" */ '../../../../shared/files/write'),
+        ]);
       const suffix = booksIn(await workbook.listSheets()).at(-1);
       if (suffix === undefined) return (now) => ({ ...now, notice: { tone: 'warning', text: today.noBook } });
       const sheets = await sheetsOf(suffix, doors, tell, isStopped);
@@ -40,7 +41,7 @@ export const printCards: Command = {
           stands !== 'over' && stands !== 'lost' && leavesOn >= day && injectAt < day + DAYS_AHEAD,
       );
       const names = (wanted.length > 0 ? wanted : batches.slice(0, 1)).map(({ name }) => name);
-      const model = cardsWorkbook(checked.book, reading.plan, names);
+      const model = cardsWorkbook(checked.book, reading.plan, names, BOOK_LANGUAGES[languageOf(state)]);
       const text = await files.saveWorkbook(
         `${fileWord(checked.book.hatchery, 'season')}-cards.xlsx`,
         writeXlsx(model),

@@ -11,6 +11,7 @@ import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
 import { engine, modelOf, saveModel } from '../../season/commands/writeBook';
 import type { Written } from '../../../pane/values/writing';
+import { languageOf } from '../../../words/words';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/values/writing';
 
 const withPlan = (state: PaneState, plan: Partial<PlanState>): PaneState => ({
@@ -144,7 +145,7 @@ function write(state: PaneState, suffix: string): PaneState | Working {
     const made = await madeOf(state, tell, isStopped);
     if (!made) return (now) => now;
     const change = outcomeChange(
-      await workbook.writeWorkbook(await modelOf(made, tell, TOTAL), suffix, tell),
+      await workbook.writeWorkbook(await modelOf(made, tell, TOTAL, languageOf(state)), suffix, tell),
       { ...WRITTEN, done: (sheets) => [WRITTEN.done(sheets), takenWords(taken)].join('') },
     );
     return (now) => change(now.plan.texts === made.texts ? withPlan(now, { made }) : now);
@@ -185,7 +186,7 @@ function save(
 export const savePlan: Command = {
   name: 'savePlan',
   label: 'Save as .xlsx file',
-  perform: (state) => save(state, 'plan', (made, tell) => modelOf(made, tell, TOTAL)),
+  perform: (state) => save(state, 'plan', (made, tell) => modelOf(made, tell, TOTAL, languageOf(state))),
 };
 
 /** One page for the wall and one for every vat: a file of its own, to print and hang up. */
@@ -193,7 +194,10 @@ export const saveCards: Command = {
   name: 'saveCards',
   label: 'Cards to print',
   perform: (state) =>
-    save(state, 'cards', async ({ book, plan }) => (await engine()).cardsWorkbook(book, plan)),
+    save(state, 'cards', async ({ book, plan }) => {
+      const { cardsWorkbook, BOOK_LANGUAGES } = await engine();
+      return cardsWorkbook(book, plan, undefined, BOOK_LANGUAGES[languageOf(state)]);
+    }),
 };
 
 /** Enter: to the first question that is still open; where none is, the plan is written, or saved without a workbook. */

@@ -28,8 +28,9 @@ export async function sheetsOf(
   isStopped: () => boolean,
 ): Promise<readonly RangeCells[] | undefined> {
   const { bookSheetNames } = await engine();
-  const there = new Set(await workbook.listSheets());
-  const names = bookSheetNames(suffix).filter((name) => there.has(name));
+  const listed = await workbook.listSheets();
+  const there = new Set(listed);
+  const names = bookSheetNames(suffix, listed).filter((name) => there.has(name));
   const sheets: RangeCells[] = [];
   for (const [done, sheet] of names.entries()) {
     const says: PortTell = () => {

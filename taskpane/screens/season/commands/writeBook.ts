@@ -9,6 +9,8 @@ import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
 import type { Written } from '../../../pane/values/writing';
 import { outcomeChange } from '../../../pane/values/writing';
+import type { Language } from '../../../words/words';
+import { languageOf } from '../../../words/words';
 
 /**
  * Planning an order book and writing it as the living book, for whichever screen has one: a season of many
@@ -39,25 +41,28 @@ export async function planOf(
   );
 }
 
-const models = new WeakMap<SeasonPlan, WorkbookModel>();
+const models = new WeakMap<SeasonPlan, Map<Language, WorkbookModel>>();
 /** Lets what is going on be drawn before something long. */
 export const pause = (): Promise<void> =>
   new Promise((go) => {
     setTimeout(go);
   });
 
-/** Calculating the workbook takes a second or so: it is done once for a plan. */
+/** Calculating the workbook takes a second or so: it is done once for a plan and a language. */
 export async function modelOf(
   { book, plan }: BookToWrite,
   tell: PortTell,
   total: number,
+  language: Language,
 ): Promise<WorkbookModel> {
-  let model = models.get(plan);
+  const known = models.get(plan) ?? new Map<Language, WorkbookModel>();
+  models.set(plan, known);
+  let model = known.get(language);
   if (!model) {
-    const { livingBook } = await engine();
+    const { livingBook, BOOK_LANGUAGES } = await engine();
     tell({ label: 'Calculating the workbook', done: 0, total });
     await pause();
-    models.set(plan, (model = livingBook(book, plan)));
+    known.set(language, (model = livingBook(book, plan, undefined, BOOK_LANGUAGES[language])));
   }
   return model;
 }
@@ -80,7 +85,11 @@ export const writeNewBook = (
   isFree(state)
     ? working(calculating(state), async ({ workbook }, tell) =>
         outcomeChange(
-          await workbook.writeWorkbook(await modelOf(made, tell, WRITING_STEPS), suffix, tell),
+          await workbook.writeWorkbook(
+            await modelOf(made, tell, WRITING_STEPS, languageOf(state)),
+            suffix,
+            tell,
+          ),
           written,
         ),
       )
@@ -88,11 +97,14 @@ export const writeNewBook = (
 
 /** One page for the wall and one for every vat, to print and hang up: a file of its own. */
 export const saveCardsOf = (state: PaneState, made: BookToWrite, fileName: string): PaneState | Working =>
-  saveModel(state, fileName, async () => (await engine()).cardsWorkbook(made.book, made.plan));
+  saveModel(state, fileName, async () => {
+    const { cardsWorkbook, BOOK_LANGUAGES } = await engine();
+    return cardsWorkbook(made.book, made.plan, undefined, BOOK_LANGUAGES[languageOf(state)]);
+  });
 
 /** The book as a file of its own. */
 export const saveBook = (state: PaneState, made: BookToWrite, fileName: string): PaneState | Working =>
-  saveModel(state, fileName, (tell) => modelOf(made, tell, 2));
+  saveModel(state, fileName, (tell) => modelOf(made, tell, 2, languageOf(state)));
 
 /** Makes a file of the model and hands it to the user; no model, because it was stopped, no file. */
 export function saveModel(

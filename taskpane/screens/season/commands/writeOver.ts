@@ -75,8 +75,9 @@ export async function putSeasonBack(
 ): Promise<boolean> {
   const kept = await keptIn(doors, suffix);
   if (!kept) return false;
-  const { livingBook } = await engine();
-  const plain = livingBook(kept.book, kept.plan, kept.typed);
+  const { livingBook, wordsOfBook } = await engine();
+  const words = wordsOfBook(await doors.workbook.listSheets(), suffix);
+  const plain = livingBook(kept.book, kept.plan, kept.typed, words);
   const own = new Map(strays.map(({ sheet, cells }) => [sheet, cells]));
   const model = {
     ...plain,
@@ -88,15 +89,18 @@ export async function putSeasonBack(
 
 /** Keeps the book as it stands, then writes the other over it; answers how many remarks moved to the log. */
 async function overwrite({ doors, tell, suffix, sheets, now, next }: Overwriting): Promise<number> {
-  const { livingBook, packState, withStrays } = await engine();
+  const { livingBook, packState, remarkIn, withStrays, wordsOfBook } = await engine();
   const { workbook } = doors;
+  const words = wordsOfBook(await workbook.listSheets(), suffix);
   tell({ label: 'Calculating the workbook', done: 0, total: WRITING_STEPS });
   await pause();
-  const old = livingBook(now.book, now.plan, now.typed);
+  const old = livingBook(now.book, now.plan, now.typed, words);
   const standing = plainNames(sheets, suffix);
-  const fresh = (typed: BookState['typed']) => livingBook(next.book, next.plan, typed);
+  const fresh = (typed: BookState['typed']) => livingBook(next.book, next.plan, typed, words);
   let made = withStrays(standing, old, fresh(next.typed));
-  const { lost } = made;
+  const lost = made.lost.map((line) =>
+    words ? { ...line, note: remarkIn(words, String(line.note)) } : line,
+  );
   if (lost.length > 0)
     made = withStrays(standing, old, fresh({ ...next.typed, log: [...next.typed.log, ...lost] }));
   const kept = await workbook.recallText(keyOf(suffix)).catch(() => undefined);

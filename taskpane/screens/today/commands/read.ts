@@ -3,6 +3,7 @@ import { working } from '../../../pane/command';
 import type { PaneState } from '../../../pane/keeping/state';
 import { hasWorkbook } from '../../../pane/keeping/state';
 import { HostProblem } from '../../../host/port';
+import { FIRST_SHEETS } from '../../../../shared/books/words/sheetNames';
 import type { RangeCells } from '../../../../shared/records';
 import { initialVat } from '../../vat/state/notebook';
 import { standingIn } from '../../vat/state/standing';
@@ -21,14 +22,14 @@ async function sheetsOf({ workbook }: Doors, names: readonly string[]): Promise<
   return read.flatMap((one) => one?.sheets ?? []);
 }
 
-const FIRST = 'Today';
+const FIRST = Object.values(FIRST_SHEETS);
 /** What stands behind the sheet names of each season in the workbook. */
 function seasonsIn(names: readonly string[], needed: (suffix: string) => readonly string[]): string[] {
   const there = new Set(names);
-  return names
-    .filter((name) => name.startsWith(FIRST))
-    .map((name) => name.slice(FIRST.length))
-    .filter((suffix) => needed(suffix).every((name) => there.has(name)));
+  const suffixes = names.flatMap((name) =>
+    FIRST.flatMap((first) => (name.startsWith(first) ? [name.slice(first.length)] : [])),
+  );
+  return [...new Set(suffixes)].filter((suffix) => needed(suffix).every((name) => there.has(name)));
 }
 
 /** The vats of the book stand first; those that only came with the pane go, unless something was noted there. */
@@ -50,12 +51,12 @@ async function readBook(
   chosen: string | undefined,
 ): Promise<StateChange> {
   // The tables come over only where a sheet of that name stands.
-  if (!names.some((name) => name.startsWith(FIRST))) return readLists(doors, names);
+  if (!names.some((name) => FIRST.some((first) => name.startsWith(first)))) return readLists(doors, names);
   const { dayOfBook, daySheetNames } = await dayTables();
-  const seasons = seasonsIn(names, daySheetNames);
+  const seasons = seasonsIn(names, (suffix) => daySheetNames(suffix, names));
   const suffix = chosen !== undefined && seasons.includes(chosen) ? chosen : seasons.at(-1);
   if (suffix === undefined) return readLists(doors, names);
-  const book = dayOfBook(await sheetsOf(doors, daySheetNames(suffix)), suffix);
+  const book = dayOfBook(await sheetsOf(doors, daySheetNames(suffix, names)), suffix);
   const today = { book, tasks: tasksOfBook(book), seasons };
   return (now) => withVats({ ...now, today: { ...now.today, ...today } }, book);
 }

@@ -18,18 +18,21 @@ export async function placeFor(
     return { sheet: entry.sheet, cells: [{ address: entry.address, from: null, to: at }] };
   if (suffix === undefined) return undefined;
   const day = await dayTables();
+  const there = await workbook.listSheets();
   const name = day.sheetNameOf(
     entry.kind === 'pairs' || entry.kind === 'weight' || entry.kind === 'eggGrams' ? 'batches' : 'counts',
     suffix,
+    there,
   );
-  const sheet: DaySheet | undefined = (
+  const found: DaySheet | undefined = (
     await workbook.readCells({ sheet: name }, quiet, () => false)
   )?.sheets.find((one) => one.name === name);
-  if (!sheet) return undefined;
+  if (!found) return undefined;
+  const { sheet, words } = day.placeSheet(found, suffix, there);
   const cells = (() => {
     switch (entry.kind) {
       case 'log':
-        return day.logChanges(sheet, { at, ...entry.fact });
+        return day.logChanges(sheet, { at, ...entry.fact }, words);
       case 'pairs':
         return day.pairChanges(sheet, entry.batch, entry.key, at);
       case 'look':
