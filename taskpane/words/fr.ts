@@ -123,6 +123,7 @@ export const fr: Words = {
         wait: 'attendre',
         'read again': 'relire',
         done: 'fini',
+        tomorrow: 'demain',
         stop: 'stop',
       },
       before: 'Ce qui s’est passé avant la lecture',

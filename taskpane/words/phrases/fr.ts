@@ -667,6 +667,7 @@ export const phrases: Phrases = {
   'not sure': 'pas sûr',
   'well or borehole': 'puits ou forage',
   'aerated for an hour': 'aérée une heure',
+  'brown as tea: peat, leaves': 'brune comme du thé : tourbe, feuilles',
   'meter, two decimals': 'pH-mètre, deux décimales',
   'meter, one decimal': 'pH-mètre, une décimale',
   'paper strips': 'bandelettes',
@@ -677,6 +678,7 @@ export const phrases: Phrases = {
   'Wait, read again': 'Attendez, remesurez',
   'Read again': 'Remesurez',
   'Add nothing': 'N’ajoutez rien',
+  'No product; read again tomorrow': 'Pas de produit ; relisez demain',
   'Stop: ammonia': 'Arrêt : ammoniac',
   '{n} level spoon of {n} g': '{n} cuillère rase de {n} g',
   '{n} level spoons of {n} g': '{n} cuillères rases de {n} g',
@@ -758,6 +760,8 @@ export const phrases: Phrases = {
   'Stop: pH {} is in the window.': 'Arrêt : pH {} est dans la fenêtre.',
   'Stop: pH {} lies just below the window, which begins at {}, by less than a meter can tell.':
     'Arrêt : pH {} est juste sous la fenêtre, qui commence à {}, de moins que ce qu’un pH-mètre distingue.',
+  'Once the gas has come to rest the pH may stand anywhere from {} to {}: read it tomorrow, and go on from that reading if it lies below the window.':
+    'Une fois le gaz au repos, le pH peut être n’importe où de {} à {} : lisez-le demain, et continuez de cette lecture s’il est sous la fenêtre.',
   'No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.':
     'Pas de produit ; laissez l’air, plongez le pH-mètre dans un tampon, et mesurez de nouveau demain.',
   'No more product; keep the air on and measure again tomorrow.':
