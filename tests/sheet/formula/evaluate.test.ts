@@ -206,8 +206,8 @@ describe('numbers of the built-in functions', () => {
     ['=STDEV.S(1)', '#DIV/0!'],
     ['=MIN(3,1,2)', 1],
     // Without a number both are 0.
-    ['=MIN(A2)', 0],
-    ['=MAX(A2)', 0],
+    ['=MIN(C1:C4)', 0],
+    ['=MAX(C1:C4)', 0],
     // A list of two criteria gives two counts.
     ['=SUM(COUNTIFS({5,6,7,7},{5,7}))', 3],
     ['=ROWS(COUNTIFS({5,6,7,7},{5;7}))', 2],
