@@ -25,12 +25,32 @@ const ESM_ONLY = [
   'n-gram',
   'collapse-white-space',
 ];
+/**
+ * Jest runs a file in a context of its own, where each look at a global (Math.exp, Infinity) goes through a slow
+ * door: a planned season took two and a half times as long as in plain Node. Handed to every module as local
+ * names, these cost nothing.
+ */
+const FAST_GLOBALS = [
+  'Array',
+  'Boolean',
+  'Float64Array',
+  'Infinity',
+  'JSON',
+  'Map',
+  'Math',
+  'Number',
+  'Object',
+  'Set',
+  'String',
+  'Uint8Array',
+];
 const common = {
   rootDir: '.',
   transform,
   transformIgnorePatterns: [`/node_modules/(?!(${ESM_ONLY.join('|')})/)`],
   moduleFileExtensions: ['ts', 'mjs', 'js', 'json'],
   testEnvironment: 'node',
+  sandboxInjectedGlobals: FAST_GLOBALS,
 };
 const folder = (name, extra = {}) => ({
   ...common,

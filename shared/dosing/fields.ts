@@ -179,8 +179,9 @@ export const DOSING_FIELDS: readonly DosingField[] = [
       ['unknown', 'not sure'],
       ['well', 'well or borehole'],
       ['aerated', 'aerated for an hour'],
+      ['peat', 'brown as tea: peat, leaves'],
     ],
-    hint: 'Well water holds much carbon dioxide and takes more.',
+    hint: 'Well water holds much carbon dioxide and takes more; brown water holds acids of its own.',
   }),
   field('meter', {
     label: 'pH is read with',

@@ -41,22 +41,22 @@ export const NEAR: readonly Near[] = [
   {
     number: 'errors below which the other vat’s water may lie beyond what this vat’s readings allow',
     value: ALLOWED,
-    below: () => water(4.8),
-    above: () => water(4.805),
+    below: () => water(4.49),
+    above: () => water(4.52),
     answers: ['otherWater', 'sameWater'],
   },
   {
     number: 'spread between two fillings, as times that of the first',
     value: BETWEEN.share,
-    below: () => water(6.52),
-    above: () => water(6.53),
+    below: () => water(6.39),
+    above: () => water(6.42),
     answers: ['sameWater', 'otherWater'],
   },
   {
     number: 'pH units in one step where the water is known from another vat',
     value: STEP.known,
-    below: () => limit(4.82, two),
-    above: () => limit(4.82, { ...two, sameAs: null }),
+    below: () => limit(5.1, two),
+    above: () => limit(5.1, { ...two, sameAs: null }),
     answers: ['top', 'step'],
   },
 ];

@@ -55,6 +55,7 @@ const HEADLINES: Readonly<Record<VatAction, string>> = {
   waitSettle: 'Wait, read again',
   readAgain: 'Read again',
   done: 'Done',
+  watch: 'No product; read again tomorrow',
   stop: 'Add nothing',
 };
 
@@ -126,6 +127,7 @@ const STATES: Readonly<Record<VatAction, { readonly word: string; readonly tone:
   waitSettle: { word: 'wait', tone: 'plain' },
   readAgain: { word: 'read again', tone: 'warning' },
   done: { word: 'done', tone: 'good' },
+  watch: { word: 'tomorrow', tone: 'plain' },
   stop: { word: 'stop', tone: 'bad' },
 };
 

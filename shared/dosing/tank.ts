@@ -88,7 +88,7 @@ export function tankAdvice(setup: VatSetup, events: readonly VatEvent[], around:
     waitMinutes: advice.waitMinutes === MIX_MINUTES ? mixMinutes(litres) : advice.waitMinutes,
     litres,
     drawn,
-    isReady: advice.action === 'done',
+    isReady: advice.action === 'done' || advice.action === 'watch',
     fillsLeft: (each) => Math.floor(litres / each + 1e-9),
     mixMinutes: mixMinutes(litres),
     afterTopUp: (raw) => {

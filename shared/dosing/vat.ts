@@ -16,7 +16,7 @@ import { ERRORS_IN_90 } from '../families/water/titration/beliefs';
 import { quantile } from '../families/water/titration/cloud';
 import type { Cloud } from '../families/water/titration/cloud';
 import type { Aim, DoseReach } from '../families/water/titration/nextDose';
-import { airedAfter, airedReach, chanceOf, expected } from '../families/water/titration/nextDose';
+import { airedReach, expected, oddsOf } from '../families/water/titration/nextDose';
 import { ammoniaAt } from './ask';
 import type { MeterCheck, VatEvent } from './events';
 import { dosingOf, meterChecks } from './events';
@@ -164,7 +164,7 @@ const givenOf = (
   temperature: lastOf(own.flatMap(({ celsius }) => (celsius === null ? [] : [celsius]))) ?? setup.celsius,
   material: setup.material,
   purity: setup.purity,
-  origin: prior?.isAired === true ? 'aerated' : setup.origin,
+  origin: prior?.isAired === true && setup.origin !== 'peat' ? 'aerated' : setup.origin,
   alkalinity: prior?.mean ?? setup.alkalinity ?? undefined,
   alkalinityWithin: prior && prior.sd * ERRORS_IN_90,
   conductivity: 0,
@@ -355,7 +355,7 @@ const meterReasons = (check: MeterCheck | undefined): readonly VatReason[] =>
 const outcome = ({ advice: { segment, cloud }, aim }: Study, moles: number) => ({
   now: expected(segment.beliefs, cloud, moles),
   aired: airedReach(segment.beliefs, cloud, moles),
-  odds: chanceOf(cloud, airedAfter(segment.beliefs, cloud, moles), (ph) => ph >= aim.bottom && ph <= CEILING),
+  odds: oddsOf(segment.beliefs, cloud, moles, { bottom: aim.bottom, top: CEILING }),
 });
 
 interface Answering {

@@ -6,6 +6,9 @@ import type { PortTell } from '../host/port';
 /** A slice this long is not felt; more pauses would only make the work slower. */
 const SLICE_MS = 24;
 
+/** Each telling draws the pane anew; a bar that moves ten times a second is smooth. */
+const TOLD_MS = 100;
+
 const LABELS: Readonly<Record<ShareProgress['step'], string>> = {
   unpack: 'Unpacking the workbook',
   read: 'Reading formulas and values',
@@ -38,29 +41,50 @@ const pause = (): Promise<void> =>
     setTimeout(go);
   });
 
+interface Progress {
+  readonly label: string;
+  readonly done: number;
+}
 /** undefined when the user stopped it. */
-export async function inSlices<R>(
-  steps: Generator<ShareProgress, R>,
-  spans: Spans,
+async function sliced<S, R>(
+  steps: Generator<S, R>,
+  progressOf: (said: S) => Progress,
   tell: PortTell,
   isStopped: () => boolean,
 ): Promise<R | undefined> {
   let begun = performance.now();
+  let told = -Infinity;
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) return step.value;
-    if (performance.now() - begun < SLICE_MS) continue;
-    const [from, to] = spans[step.value.step];
-    tell({
-      label: LABELS[step.value.step],
-      done: Math.round(from + (to - from) * step.value.done),
-      total: 100,
-      canStop: true,
-    });
+    const now = performance.now();
+    if (now - begun < SLICE_MS) continue;
+    if (now - told >= TOLD_MS) {
+      const { label, done } = progressOf(step.value);
+      tell({ label, done: Math.round(done), total: 100, canStop: true });
+      told = performance.now();
+    }
     await pause();
     if (isStopped()) return undefined;
     begun = performance.now();
   }
 }
+
+/** undefined when the user stopped it. */
+export const inSlices = <R>(
+  steps: Generator<ShareProgress, R>,
+  spans: Spans,
+  tell: PortTell,
+  isStopped: () => boolean,
+): Promise<R | undefined> =>
+  sliced(
+    steps,
+    ({ step, done }) => {
+      const [from, to] = spans[step];
+      return { label: LABELS[step], done: from + (to - from) * done };
+    },
+    tell,
+    isStopped,
+  );
 
 interface Span {
   readonly label: string;
@@ -68,19 +92,10 @@ interface Span {
   readonly to: number;
 }
 /** The same for work that only says which share of it is done. */
-export async function inShares<R>(
+export const inShares = <R>(
   steps: Generator<number, R>,
   { label, from, to }: Span,
   tell: PortTell,
   isStopped: () => boolean,
-): Promise<R | undefined> {
-  let begun = performance.now();
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return step.value;
-    if (performance.now() - begun < SLICE_MS) continue;
-    tell({ label, done: Math.round(from + (to - from) * step.value), total: 100, canStop: true });
-    await pause();
-    if (isStopped()) return undefined;
-    begun = performance.now();
-  }
-}
+): Promise<R | undefined> =>
+  sliced(steps, (share) => ({ label, done: from + (to - from) * share }), tell, isStopped);

@@ -81,7 +81,15 @@ test('formula and pane say the same on eighty random histories', () => {
     expect(advice.grams ?? 0).toBeCloseTo(Number(said.grams), 9);
     if (advice.action !== 'dose') expect(advice.aired?.likely).toBeCloseTo(Number(said.aired), 9);
   }
-  expect([...actions].sort()).toEqual(['airFirst', 'done', 'dose', 'readAgain', 'stop', 'waitSettle']);
+  expect([...actions].sort()).toEqual([
+    'airFirst',
+    'done',
+    'dose',
+    'readAgain',
+    'stop',
+    'waitSettle',
+    'watch',
+  ]);
 });
 
 const codes = (advice: VatAdvice): string[] => advice.reasons.map(({ code }) => code);

@@ -46,6 +46,12 @@ test.each([
   expect(rate.high).toBeGreaterThan(spread);
 });
 
+test('females weighed together say nothing of one of them; one weighed alone does', () => {
+  expect(femalesByRun(farm(0.3, 5, 3, { females: 2 }))).toEqual([]);
+  expect(femalesByRun(farm(0.3, 5, 3, { females: 1 }))).toEqual(femalesByRun(farm(0.3, 5, 3)));
+  expect(femalesByRun(farm(0.3, 5, 3)).map((run) => run.length)).toEqual([3, 3, 3, 3, 3]);
+});
+
 test('eggs in a gram belong to it where every row of a run says them', () => {
   const rows = farm(0.2, 40, 4).map((one, i) => ({
     ...one,

@@ -155,6 +155,15 @@ describe('the other rates', () => {
       expect(found?.[key as 'value']).toEqual(typeof value === 'number' ? expect.closeTo(value, 9) : value);
   });
 
+  test('incubation over a temperature log: water at 25 °C takes 30 h by the table, whatever its mean was said to be', () => {
+    const log = {
+      times: Array.from({ length: 21 }, (_, i) => 46000 + 0.1 * i),
+      temperatures: Array.from({ length: 21 }, () => 25),
+    };
+    const found = seen({ stripped: 46000, hatchedAt: 46000 + 33 / 24, temperature: 28 }, { log });
+    expect(found.find(({ rate }) => rate === 'incubationFactor')?.value).toBeCloseTo(33 / 30, 6);
+  });
+
   test.each([
     ['more out than in', { hatched: 90_000, eggs: 80_000 }, 'hatch: more came out than went in'],
     ['no date', { eggWeight: 120, femaleWeight: 1.2 }, 'eggShare: the record has no date, so no month'],

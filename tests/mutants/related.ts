@@ -59,11 +59,15 @@ const OF_FUNCTIONS: Readonly<Record<string, number>> = {
   'tests/near.test.ts': 1.6,
 };
 const isOfFunction = (file: string): boolean => /^shared\/(families|records\/functions)\//.test(file);
+/** Whole answers that are kept notice most of what moves in their room. */
+const KEPT = /\/kept/;
 /** Shared steps of the two paths: tests that mirror the file come first, reference tests next. */
 const closeness = (file: string, test: string): number => {
   const mine = new Set(stepsOf(file).slice(1));
   const shared =
-    stepsOf(test).filter((step) => mine.has(step)).length + (test.includes('/reference/') ? 0.5 : 0);
+    stepsOf(test).filter((step) => mine.has(step)).length +
+    (test.includes('/reference/') ? 0.5 : 0) +
+    (KEPT.test(test) ? 1 : 0);
   return Math.max(shared, isOfFunction(file) ? (OF_FUNCTIONS[test] ?? 0) : 0);
 };
 export const nearestFirst = (file: string, reached: readonly Reach[]): string[] =>

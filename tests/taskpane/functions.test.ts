@@ -4,7 +4,7 @@ import { rangeOf } from './fakePort';
 import type { Page } from './page';
 import { openPage } from './page';
 
-async function openFunction(name: string, page = openPage()): Promise<Page> {
+async function openFunction(name: string, page = openPage('ready', undefined, 'why')): Promise<Page> {
   await page.go('find');
   await page.type('#function-search', name);
   const card = page.all('.card').find((element) => element.querySelector('.card-name')?.textContent === name);

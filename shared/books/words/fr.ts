@@ -299,8 +299,8 @@ export const phrases: Phrases = {
   'Printed on the kit.': 'Imprimé sur le kit.',
   'Lowest pH that will do.': 'Le pH le plus bas qui convienne.',
   'Not to be passed.': 'À ne pas dépasser.',
-  'Well water holds much carbon dioxide and takes more.':
-    'L’eau de puits tient beaucoup de gaz carbonique et en demande plus.',
+  'Well water holds much carbon dioxide and takes more; brown water holds acids of its own.':
+    'L’eau de puits tient beaucoup de gaz carbonique et en demande plus ; l’eau brune porte ses propres acides.',
   'Calibrated today.': 'Étalonné aujourd’hui.',
   '{}: today and tomorrow': '{} : aujourd’hui et demain',
   ': today and tomorrow': ': aujourd’hui et demain',

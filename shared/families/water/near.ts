@@ -19,11 +19,12 @@ export interface Beside {
   readonly airing?: 'can' | 'cannot';
   readonly stocked?: boolean;
   readonly target?: number;
+  readonly material?: 'soda ash' | 'hydrated lime';
 }
 /** The whole answer; undefined where it is refused. */
 export const answered = (
   lines: readonly Line[],
-  { meter = 'good', airing = 'can', stocked = false, target = 7 }: Beside = {},
+  { meter = 'good', airing = 'can', stocked = false, target = 7, material = 'soda ash' }: Beside = {},
 ): Advice | undefined => {
   const given: TitrationInputs = {
     volume: 1000,
@@ -33,7 +34,7 @@ export const answered = (
     again: lines.map(([, , , again = NaN]) => again),
     at: lines.map(([, , , , at = NaN]) => at),
     temperature: 25,
-    material: 'soda ash',
+    material,
     purity: 1,
     origin: 'unknown',
     alkalinity: undefined,
@@ -51,7 +52,7 @@ export const answered = (
     step: 1,
     stocked,
     meter,
-    material: 'soda ash',
+    material,
     airing,
   });
   return isError(b) || isError(log) || isError(aim) ? undefined : advise(b, log, aim);
@@ -77,8 +78,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance that air alone will do from which product waits for air',
     value: AIR_MAY_DO,
-    below: () => said([[0, 4.5]]),
-    above: () => said([[0, 4.56]]),
+    below: () => said([[0, 4.47]]),
+    above: () => said([[0, 4.53]]),
     answers: ['dose limited', 'airFirst airMayDo'],
   },
   {
@@ -86,13 +87,13 @@ export const NEAR: readonly Near[] = [
     value: AIR_MAY_STILL_DO,
     below: () =>
       said([
-        [0, 5.25],
-        [0, 5.45, AIRED],
+        [0, 5.4],
+        [0, 5.6, AIRED],
       ]),
     above: () =>
       said([
-        [0, 5.4],
-        [0, 5.6, AIRED],
+        [0, 5.48],
+        [0, 5.68, AIRED],
       ]),
     answers: ['dose limited', 'airFirst stillMoving'],
   },
@@ -169,15 +170,15 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance of a reading so low after a dose below which it is read again',
     value: AS_LOW.usual,
-    below: () => said(sour(1, 5.85)),
-    above: () => said(sour(1, 5.95)),
+    below: () => said(sour(1, 5.76)),
+    above: () => said(sour(1, 5.82)),
     answers: ['readAgain low', 'dose limited'],
   },
   {
     number: 'the same in a vat that was read too early before',
     value: AS_LOW.slow,
-    below: () => said(slow(6.2)),
-    above: () => said(slow(6.3)),
+    below: () => said(slow(6.25)),
+    above: () => said(slow(6.35)),
     answers: ['readAgain low', 'dose limited'],
   },
   {

@@ -34,6 +34,12 @@ const dosed = (
 const STRIPS: Beside = { meter: 'strips' };
 const NO_AIR: Beside = { airing: 'cannot' };
 const twice = (ph: number): readonly Line[] => dosed(5.6, [1.5, 6.4], [1, ph]);
+/** Dosed to 6.5, then two readings under air. */
+const airedAgain = (ph: number): readonly Line[] => [
+  ...dosed(5.8, [1, 6.3], [0.5, 6.5]),
+  [0, ph, AIRED],
+  [0, ph, AIRED],
+];
 const codes = (lines: readonly Line[]): string =>
   (answered(lines)?.reasons ?? []).map(({ code }) => code).join(' ');
 const limitOf = (lines: readonly Line[]): string => answered(lines)?.limit ?? 'refused';
@@ -51,7 +57,7 @@ export const NEAR: readonly Near[] = [
     value: AT_EDGE,
     below: () => said(rested(6.455)),
     above: () => said(rested(6.465)),
-    answers: ['dose limited', 'done atEdge'],
+    answers: ['dose limited', 'watch atEdge'],
   },
   {
     number: 'chance of standing inside at which dosed water gets no more',
@@ -63,29 +69,15 @@ export const NEAR: readonly Near[] = [
   {
     number: 'pH above the bottom of the window at which dosed water stands clear of it',
     value: CLEAR,
-    below: () =>
-      said(
-        [
-          [0, 6.23],
-          [1, 6.73, '', 6.73],
-        ],
-        NO_AIR,
-      ),
-    above: () =>
-      said(
-        [
-          [0, 6.24],
-          [1, 6.74, '', 6.74],
-        ],
-        NO_AIR,
-      ),
-    answers: ['stop risesAlone', 'done inWindow'],
+    below: () => said(airedAgain(6.65)),
+    above: () => said(airedAgain(6.69)),
+    answers: ['dose limited', 'done inWindow'],
   },
   {
     number: 'pH by which dosed water will sink from which air is asked for',
     value: SINKS,
     below: () => said(dosed(5.2, [1, 6.53])),
-    above: () => said(dosed(5.2, [1, 6.54])),
+    above: () => said(dosed(5.2, [1, 6.56])),
     answers: ['dose limited', 'airFirst sinksBack'],
   },
   {
@@ -93,7 +85,7 @@ export const NEAR: readonly Near[] = [
     value: GROWTH.usual,
     below: () => limitOf(dosed(5.2, [1, 5.8])),
     above: () => limitOf(dosed(5.2, [1, 5.81])),
-    answers: ['last', 'top'],
+    answers: ['last', 'step'],
   },
   {
     number: 'chance of rising by itself at which water that cannot be aired is left alone',
@@ -105,9 +97,9 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance of a buffer beside carbon dioxide from which it is said',
     value: ORGANIC,
-    below: () => codes(twice(6.935)),
-    above: () => codes(twice(6.92)),
-    answers: ['inWindow', 'inWindow organic'],
+    below: () => codes(twice(6.82)),
+    above: () => codes(twice(6.86)),
+    answers: ['inWindow', 'limited organic'],
   },
   {
     number: 'rise of pH after a dose that counts as hardly moved',
@@ -133,8 +125,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'rise of pH, read or once aired, that is worth a dose',
     value: IDLE,
-    below: () => said(dosed(5.2, [1, 6.2], [1, 6.72]), STRIPS),
-    above: () => said(dosed(5.2, [1, 6.2], [1, 6.7]), STRIPS),
-    answers: ['done littleLeft', 'dose limited'],
+    below: () => said(dosed(5.2, [1, 6.2], [1, 6.6]), STRIPS),
+    above: () => said(dosed(5.2, [1, 6.2], [1, 6.64]), STRIPS),
+    answers: ['watch littleLeft', 'dose limited'],
   },
 ];

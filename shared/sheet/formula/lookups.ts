@@ -197,18 +197,16 @@ const eachCriterion =
   (first: number, answer: EagerFunction): EagerFunction =>
   (args) => {
     const isCriterion = (i: number): boolean => i >= first && (i - first) % 2 === 1;
-    const lists = args.flatMap((arg, i) =>
-      isCriterion(i) && isGrid(arg) && arg.length * (arg[0]?.length ?? 0) > 1 ? [arg] : [],
-    );
-    const [shape] = lists;
+    const listAt = (i: number): Grid | undefined => {
+      const arg = args[i];
+      return isCriterion(i) && isGrid(arg) && arg.length * (arg[0]?.length ?? 0) > 1 ? arg : undefined;
+    };
+    const lists = args.map((_, i) => listAt(i));
+    const shape = lists.find((list) => list !== undefined);
     if (!shape) return answer(args);
     return shape.map((line, r) =>
       line.map((_, c): Cell => {
-        const one = answer(
-          args.map((arg, i) =>
-            isCriterion(i) && isGrid(arg) && arg.length > 1 ? (arg[r]?.[c] ?? null) : arg,
-          ),
-        );
+        const one = answer(args.map((arg, i) => (lists[i] ? (lists[i][r]?.[c] ?? null) : arg)));
         return isGrid(one) ? (one[0]?.[0] ?? null) : one;
       }),
     );

@@ -352,7 +352,7 @@ describe('just inside and just outside', () => {
     return grid('BUFFER.NEXT', 1000, columnOf(doses), columnOf(readings), ...args, ...extra)[1]?.[9];
   };
   test('the top of the window', () => {
-    expect([action([0], [7.5]), action([0], [7.52])]).toEqual(['done', 'stop']);
+    expect([action([0], [7.5]), action([0], [7.52])]).toEqual(['watch', 'stop']);
   });
   test('the pair of a reading: 0.12 apart still agrees with a good meter, 0.24 with a cheap one', () => {
     expect(action([0], [4.4], [], 'good', [4.52])).not.toBe('wait');

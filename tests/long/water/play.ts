@@ -22,6 +22,10 @@ export interface Told {
   /** pH range stated for after the dose. */
   readonly low: number;
   readonly high: number;
+  /** pH range stated for once aired, and the chance stated of ending well. */
+  readonly airedLow: number;
+  readonly airedHigh: number;
+  readonly odds: number;
 }
 /** inBuffer: what the meter showed in a buffer of pH 7, where the person has held it in one. */
 export type Advisor = (
@@ -38,11 +42,18 @@ export interface Played {
   readonly readings: number;
   readonly given: number;
   readonly actions: readonly string[];
+  /** What was said last. */
+  readonly last: Told;
   readonly lines: readonly Line[];
-  /** How often the stated range after a dose held the true pH, and the pH then read. */
-  readonly stated: number;
-  readonly held: number;
-  readonly heldRead: number;
+  /** The range stated for after each dose, and what came of it. */
+  readonly stated: readonly Stated[];
+}
+/** One dose: the range stated, the true pH of the vat then, and what the meter showed less its error in the buffer. */
+export interface Stated {
+  readonly low: number;
+  readonly high: number;
+  readonly truth: number;
+  readonly shown: number;
 }
 
 const MOST = 16;
@@ -62,7 +73,12 @@ const LABEL = 7;
 /** What the meter shows in it; a stream of its own, so that vat and readings are the same with the check and without. */
 const bufferFor = (vat: Vat, { checksMeter = false }: Habits, seed: number): number | undefined =>
   checksMeter ? readBuffer(vat, drawsFrom(seed + CHECKS)) : undefined;
-const isIn = ({ low, high }: Told, ph: number): number => (ph >= low && ph <= high ? 1 : 0);
+const isIn = ({ low, high }: Stated, ph: number): boolean => ph >= low && ph <= high;
+/** Of the ranges stated: how many held the true pH, and how many the pH then read. */
+export const heldOf = (all: readonly Stated[]): { readonly held: number; readonly heldRead: number } => ({
+  held: all.filter((one) => isIn(one, one.truth)).length / all.length,
+  heldRead: all.filter((one) => isIn(one, one.shown)).length / all.length,
+});
 
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
@@ -73,23 +89,20 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
   const actions: string[] = [];
   let isAirOn = false;
   let given = 0;
-  let stated = 0;
-  let held = 0;
-  let heldRead = 0;
+  const stated: Stated[] = [];
   const inBuffer = bufferFor(vat, habits, seed);
   const meterError = (inBuffer ?? LABEL) - LABEL;
+  let told: Told | undefined;
   while (lines.length < MOST) {
-    const told = advise(vat, lines, inBuffer);
+    told = advise(vat, lines, inBuffer);
     actions.push(told.action);
     const total = lines.at(-1)?.total ?? 0;
     if (told.action === 'dose') {
       given += told.grams;
       pour(vat, told.grams * Math.max(0.5, 1 + (habits.hand ?? 0.03) * chance.normal()));
       pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
-      stated++;
-      held += isIn(told, truePH(vat));
       const shown = read(vat, chance);
-      heldRead += isIn(told, shown - meterError);
+      stated.push({ low: told.low, high: told.high, truth: truePH(vat), shown: shown - meterError });
       lines.push({ total: total + told.grams, ph: shown, event: '' });
     } else if (told.action === 'airFirst') {
       isAirOn = true;
@@ -100,6 +113,7 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
       lines.push({ total, ph: read(vat, chance), event: '' });
     } else break;
   }
+  if (!told) throw new Error('a vat has a first reading');
   const end = truePH(vat);
   habits.after?.(vat, lines, chance);
   const aired = airedPH(vat);
@@ -111,10 +125,9 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     readings: lines.length,
     given,
     actions,
+    last: told,
     lines,
     stated,
-    held,
-    heldRead,
   };
 };
 
@@ -164,11 +177,19 @@ export const next =
           : todo.startsWith('Wait')
             ? 'waitSettle'
             : 'stop';
-    return { action, grams, low: Number(at('pH at least')), high: Number(at('pH at most')) };
+    return {
+      action,
+      grams,
+      low: Number(at('pH at least')),
+      high: Number(at('pH at most')),
+      airedLow: Number(at('Aired at least')),
+      airedHigh: Number(at('Aired at most')),
+      odds: Number(at('Chance of ending well')),
+    };
   };
 
 /** The lines of the simulated notebook as the log of the pane holds them. */
-const eventsIn = (lines: readonly Line[]): VatEvent[] =>
+export const eventsIn = (lines: readonly Line[]): VatEvent[] =>
   lines.flatMap(({ total, ph, event }, i) => {
     const part = total - (lines[i - 1]?.total ?? 0);
     const reading: VatEvent = { ...EMPTY_LINE, vat: '1', what: (event || 'reading') as 'reading', ph };
@@ -192,6 +213,9 @@ export const person =
       grams: advice.measures?.grams ?? 0,
       low: advice.now?.low ?? NaN,
       high: advice.now?.high ?? NaN,
+      airedLow: advice.aired?.low ?? NaN,
+      airedHigh: advice.aired?.high ?? NaN,
+      odds: advice.odds ?? NaN,
     };
   };
 export const SETUP: VatSetup = {
@@ -215,9 +239,6 @@ export const SETUP: VatSetup = {
 
 const share = (runs: readonly Played[], is: (run: Played) => boolean): number =>
   runs.length === 0 ? NaN : runs.filter(is).length / runs.length;
-
-const sumOf = (runs: readonly Played[], key: 'held' | 'heldRead' | 'stated' | 'readings'): number =>
-  runs.reduce((sum, run) => sum + run[key], 0);
 
 export interface Figures {
   readonly vats: number;
@@ -246,9 +267,8 @@ export const figuresOf = (runs: readonly Played[]): Figures => {
     ),
     ever75: share(soft, (run) => run.highest > Math.max(7.5, run.ownAired + 0.02)),
     ever8: share(soft, (run) => run.highest > 8),
-    readings: sumOf(runs, 'readings') / runs.length,
-    held: sumOf(runs, 'held') / sumOf(runs, 'stated'),
-    heldRead: sumOf(runs, 'heldRead') / sumOf(runs, 'stated'),
+    readings: runs.reduce((sum, run) => sum + run.readings, 0) / runs.length,
+    ...heldOf(runs.flatMap(({ stated }) => stated)),
   };
 };
 const percent = (x: number): string => (Number.isNaN(x) ? '    –' : `${(100 * x).toFixed(1)} %`).padStart(7);

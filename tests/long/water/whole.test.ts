@@ -10,7 +10,7 @@ import { percent, quote } from '../../support/figures';
  * Whole vats, followed until they have aired: water, gas, mixing, meter and hand are simulated apart from the
  * product's own chemistry (chemistry.ts, vat.ts); the person does what BUFFER.NEXT says, or the vat engine with
  * the spoons that lie there, nothing else. The limits were tuned on seeds 900000 to 920199 and 70000000 to
- * 76999999 and, for the edge of the window, 21000000 to 22000400; the sets A, B and C below were never tuned on.
+ * 76999999, for the edge of the window on 21000000 to 22000400, for the stated ranges on 80000000 to 134009000; the sets A, B and C below were never tuned on.
  * Before air came first (measured with the same simulator): ordinary waters 27 % pushed above 8, 72 % inside
  * once aired, none left alone; hard wells 75 %; meter 0.3 low 40 % and read too early 81 % ever above 8.
  */
@@ -132,11 +132,10 @@ test('the vat engine: a person with a spoon of 5 g and one of 1 g, levelled by h
 test('a cheap meter', () => {
   const f = of('ordinary, cheap meter', 2_001, { kind: 'ordinary', meter: METERS.cheap }, next('cheap'), N);
   expect(f.pushedOver).toBeLessThanOrEqual(0.02);
-  // The target of 95 % is out of reach of a meter that may read 0.2 off: what is held is said.
-  expect(f.inside).toBeGreaterThanOrEqual(0.86);
-  // 90 of 100 stated, 85 to 95 wanted: some hundred and fifty doses leave room of two standard errors.
+  expect(f.inside).toBeGreaterThanOrEqual(nearly(0.95, N));
+  // 90 of 100 stated, 85 to 95 wanted.
   expect(f.held).toBeGreaterThanOrEqual(0.85);
-  expect(f.held).toBeLessThanOrEqual(0.95 + 2 * Math.sqrt((0.95 * 0.05) / 150));
+  expect(f.held).toBeLessThanOrEqual(0.95);
 });
 
 test('hard wells get nothing', () => {
@@ -172,6 +171,14 @@ test('water of peat and leaves', () => {
   expect(f.inside).toBeGreaterThanOrEqual(0.75);
 });
 
+test('water of peat and leaves, and the person says that it is brown', () => {
+  const f = of('tannin, told', 6_001, { kind: 'tannin' }, next('good', true, 'peat'), FEW);
+  expect(f.ever8).toBeLessThanOrEqual(0.02);
+  expect(f.inside).toBeGreaterThanOrEqual(nearly(0.95, FEW));
+  expect(f.readings).toBeLessThanOrEqual(6);
+  expect(f.held).toBeGreaterThanOrEqual(0.8);
+});
+
 test('baking soda and hydrated lime', () => {
   for (const product of ['baking soda', 'hydrated lime'] as const) {
     const f = of(
@@ -182,8 +189,9 @@ test('baking soda and hydrated lime', () => {
       FEW,
     );
     expect(f.ever8).toBeLessThanOrEqual(0.02);
-    // Lime brings no carbon: its small parts leave some vats between 6.3 and 6.5, low, never high.
-    expect(f.inside).toBeGreaterThanOrEqual(product === 'hydrated lime' ? 0.8 : 0.85);
+    expect(f.held).toBeGreaterThanOrEqual(0.85);
+    // A few vats end between 6.3 and 6.5: low, never high.
+    expect(f.inside).toBeGreaterThanOrEqual(0.85);
   }
 });
 

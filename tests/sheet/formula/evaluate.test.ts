@@ -205,6 +205,12 @@ describe('numbers of the built-in functions', () => {
     ['=STDEV.S(1,2,3,4)', Math.sqrt(5 / 3)],
     ['=STDEV.S(1)', '#DIV/0!'],
     ['=MIN(3,1,2)', 1],
+    // Without a number both are 0.
+    ['=MIN(C1:C4)', 0],
+    ['=MAX(C1:C4)', 0],
+    // A list of two criteria gives two counts.
+    ['=SUM(COUNTIFS({5,6,7,7},{5,7}))', 3],
+    ['=ROWS(COUNTIFS({5,6,7,7},{5;7}))', 2],
     ['=MAX(3,1,2)', 3],
     ['=PRODUCT(2,3,4)', 24],
     ['=AVERAGE(2,3,4)', 3],

@@ -15,6 +15,7 @@ const ASSUMED = {
   unknown: 'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L.',
   aerated: 'Assumes water aerated for an hour or more, its carbon dioxide near that of the air.',
   well: 'Assumes well water with much carbon dioxide, most likely 5 to 150 mg/L.',
+  peat: 'Assumes water brown as tea: acids of peat or leaves beside its carbon dioxide.',
 } as const;
 const AIR =
   'Air the vat, or shake a jar of it, and read again before any product: air alone may do ' +
@@ -25,7 +26,7 @@ const TRY =
 
 export const bufferRange = defineFunction({
   id: 'BUFFER.RANGE',
-  version: 2,
+  version: 3,
   family: 'Water',
   summary:
     'With only a pH reading: the least, likely and most product a water may need, and a ' +
@@ -76,8 +77,8 @@ export const bufferRange = defineFunction({
       gives: [
         [
           '0',
-          '0.44',
-          '3.7',
+          '0.56',
+          '4.2',
           '0',
           'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L. Air the vat, or ' +
             'shake a jar of it, and read again before any product: air alone may do ' +
@@ -85,7 +86,7 @@ export const bufferRange = defineFunction({
           'air first',
           '5.8',
           '6.9',
-          '8.2',
+          '8.3',
         ],
       ],
       because: 'What one reading is worth: perhaps nothing is needed, and never more than a few grams.',
@@ -129,7 +130,7 @@ const PARTS = [0.03, 0.2, 0.5, 0.8, 0.95] as const;
 
 export const bufferTrial = defineFunction({
   id: 'BUFFER.TRIAL',
-  version: 2,
+  version: 3,
   family: 'Water',
   summary: 'A trial in a bucket: what to weigh, how much stock solution to add, and what to write down.',
   questions: ['bucket test', 'jar test', 'small trial before the vat', 'test am for bucket first'],
@@ -187,10 +188,10 @@ export const bufferTrial = defineFunction({
         [
           '1',
           'Add, air for half an hour, wait until the reading stands, write it down.',
-          '0.89',
-          '0.0044',
-          '6.0',
-          '8.2',
+          '1.1',
+          '0.0056',
+          '6.1',
+          '8.3',
         ],
       ],
       because: 'The steps walk through what such a water may need once aired.',

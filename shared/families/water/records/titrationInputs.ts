@@ -35,12 +35,20 @@ export const readingsParam = series(pH, {
   blanks: 'keep',
   doc: 'pH read after each dose, once mixed and steady; the first before any product.',
 });
-export const originParam = choice(['unknown', 'aerated', 'well'] as const, {
+export const originParam = choice(['unknown', 'aerated', 'well', 'peat'] as const, {
   default: 'unknown',
   doc:
     'Where the water comes from: "aerated" after an hour of strong air, "well" for well ' +
-    'or borehole water, rich in carbon dioxide.',
-  aliases: { borehole: 'well', rain: 'aerated', aired: 'aerated' },
+    'or borehole water, rich in carbon dioxide, "peat" for water brown as tea from peat, leaves or forest.',
+  aliases: {
+    borehole: 'well',
+    rain: 'aerated',
+    aired: 'aerated',
+    brown: 'peat',
+    tannin: 'peat',
+    forest: 'peat',
+    bog: 'peat',
+  },
 });
 export const meterParam = choice(['good', 'cheap', 'strips'] as const, {
   default: 'good',

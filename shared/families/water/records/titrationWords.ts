@@ -14,6 +14,7 @@ export const ACTION_WORDS: Readonly<Record<Action, string>> = {
   waitSettle: 'wait',
   readAgain: 'read again',
   done: 'done',
+  watch: 'watch',
   stop: 'stop',
 };
 
@@ -73,6 +74,9 @@ const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
   littleLeft: () =>
     'Stop: what is left to give moves the pH by less than a meter shows. Keep the air on and ' +
     'measure again tomorrow.',
+  mayEnd: (reason) =>
+    `Once the gas has come to rest the pH may stand anywhere from ${to1(reason.low)} to ${to1(reason.high)}: read it ` +
+    'tomorrow, and go on from that reading if it lies below the window.',
   atEdge: (reason) =>
     `Stop: pH ${to2(reason.read)} lies just below the window, which begins at ${to1(reason.bottom)}, by less than a ` +
     'meter can tell. No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.',

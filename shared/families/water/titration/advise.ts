@@ -1,11 +1,21 @@
 // Long: one decision, its order of questions is the method.
 import type { Aim, Limit, DoseReach } from './nextDose';
-import { airedAfter, airedReach, chanceOf, expected, nextDose } from './nextDose';
+import {
+  airedAfter,
+  airedOutdoors,
+  airedReach,
+  chanceOf,
+  endsSurely,
+  expected,
+  nextDose,
+  oddsOf,
+  STATED_FIT,
+} from './nextDose';
 import type { Cloud } from './cloud';
-import { quantile } from './cloud';
+import { chanceOrganic, quantile } from './cloud';
 import type { Log, Suspect } from './log';
 import type { Segment } from './segments';
-import { cloudOf, levelOf, tolerance, walk } from './segments';
+import { cloudOf, eventOf, levelOf, tolerance, walk } from './segments';
 import type { Beliefs, Series } from './series';
 
 export type Action =
@@ -17,8 +27,10 @@ export type Action =
   | 'waitSettle'
   /** The reading cannot come from those before it, or is unusual: read again. */
   | 'readAgain'
-  /** Inside the window and staying there: no more. */
+  /** Inside the window and staying there, as surely as the range says: no more. */
   | 'done'
+  /** No product now, but it may end outside: read again tomorrow. */
+  | 'watch'
   /** No product: above the window, or none is of use. */
   | 'stop';
 
@@ -44,6 +56,7 @@ export type AdviceReason =
   | { readonly code: 'risesAlone'; readonly ph: number }
   | { readonly code: 'willRise'; readonly ph: number }
   | { readonly code: 'littleLeft' }
+  | { readonly code: 'mayEnd'; readonly low: number; readonly high: number }
   | { readonly code: 'atEdge'; readonly read: number; readonly bottom: number }
   | { readonly code: 'noUse' }
   | { readonly code: 'oneReading' }
@@ -87,12 +100,11 @@ export const CREEPING = 0.05;
  * inside, and product that is not needed is the worse mistake.
  */
 export const AT_EDGE = 0.04;
-/** Chance of standing inside at which no more product is given. */
+/** Chance of standing inside at which dosed water gets no more product. */
 export const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
 /** Dosed water should stand so far above the window's bottom, pH. */
-const LIKELY = 0.42;
 export const CLEAR = 0.25;
 /** Reading errors left unexplained from which the readings do not go together. */
 export const MISFIT = 3;
@@ -109,10 +121,6 @@ export const ORGANIC = 0.5;
 
 const last = (list: readonly number[], back = 1): number => list[list.length - back] ?? NaN;
 
-/** Chance that the water holds organic acids. */
-export const chanceOrganic = (cloud: Cloud): number =>
-  cloud.sites.reduce((sum, sites, i) => (sites > 0 ? sum + (cloud.weights[i] ?? 0) : sum), 0);
-
 /** The last dose moved the pH by less than a meter shows. */
 export const hardlyMoved = (s: Series): boolean =>
   s.readings.length > 1 &&
@@ -127,9 +135,6 @@ const lastPart = (log: Log, { firstEntry }: Segment): number => {
   }
   return 0;
 };
-
-const ODDS_OF = (cloud: Cloud, aired: readonly number[], aim: Aim): number =>
-  chanceOf(cloud, aired, (ph) => ph >= aim.bottom && ph <= CEILING);
 
 /** Common ground of every answer: where the water is and where air alone takes it. */
 interface View {
@@ -146,6 +151,27 @@ interface View {
   readonly isMisfit: boolean;
 }
 
+/** Product has robbed the water of gas, perhaps too much: an hour of air tells what no model can. */
+const maySink = ({ aim, log, now, aired }: View): boolean =>
+  aim.canAir &&
+  hasDose(log) &&
+  log.at(-1)?.event === '' &&
+  now.likely - aired.likely > SINKS &&
+  aired.low < aim.bottom;
+
+/** The ends of an answer that gives no product: done where the stated range lies inside, else aired or watched. */
+const rested = (v: View, reasons: readonly AdviceReason[]): Advice => {
+  const ended = answer(v, 'done', reasons);
+  if (endsSurely(ended.odds)) return ended;
+  return maySink(v)
+    ? answer(v, 'airFirst', [{ code: 'sinksBack', ph: v.aired.likely }])
+    : {
+        ...ended,
+        action: 'watch',
+        reasons: [...ended.reasons, { code: 'mayEnd', low: v.aired.low, high: v.aired.high }],
+      };
+};
+
 const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advice => ({
   action,
   dose: 0,
@@ -154,7 +180,7 @@ const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advi
   after: v.now,
   aired: v.aired,
   airedUntouched: v.aired,
-  odds: ODDS_OF(v.cloud, v.airedValues, v.aim),
+  odds: oddsOf(v.b, v.cloud, 0, { bottom: v.aim.bottom, top: CEILING }),
   reasons: [...reasons, ...doubts(v)],
   cloud: v.cloud,
   segment: v.segment,
@@ -221,10 +247,11 @@ export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
 const hasDose = (log: Log): boolean => (log.at(-1)?.dose ?? 0) > 0;
 
 /** Water without product has the benefit of the doubt; dosed water should stand clear of the edge. */
-const endsInside = ({ aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
+const endsInside = ({ b, aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
   if (aired.likely >= aim.target - aim.near) return true;
-  const ends = chanceOf(cloud, airedValues, (ph) => ph >= aim.bottom);
-  return given ? ends >= SURELY && aired.likely >= aim.bottom + CLEAR : ends >= LIKELY;
+  const outdoors = given ? airedOutdoors(b, cloud, 0) : airedValues;
+  const ends = chanceOf(cloud, outdoors, (ph) => ph >= aim.bottom);
+  return given ? ends >= SURELY && quantile(cloud, outdoors, 0.5) >= aim.bottom + CLEAR : ends >= b.enough;
 };
 
 /** A pair that does not agree, or a reading above the ceiling that stands alone. */
@@ -234,6 +261,17 @@ const doubtful = (v: View, entry: Log[number] | undefined): Advice | undefined =
   return v.read > CEILING && v.log.length > 1 && !v.segment.isSettled
     ? answer(v, 'readAgain', [{ code: 'high', read: v.read }])
     : undefined;
+};
+
+/** Dosed water that stands inside after a night has come to rest there: what was done stays done. */
+const stoodNight = ({ log, read, aired, aim }: View): boolean => {
+  const entry = log.at(-1);
+  return (
+    entry !== undefined &&
+    hasDose(log) &&
+    eventOf(entry) === 'night' &&
+    Math.min(read, aired.likely) >= aim.bottom
+  );
 };
 
 /** Answers that give no product because the water is where it should be, or above. */
@@ -246,7 +284,7 @@ const atRest = (v: View): Advice | undefined => {
       ...climbing(v),
     ]);
   if (read < aim.bottom && now.likely < aim.bottom) return undefined;
-  if (endsInside(v, given)) return answer(v, 'done', [{ code: 'inWindow', read }, ...climbing(v)]);
+  if (endsInside(v, given) || stoodNight(v)) return rested(v, [{ code: 'inWindow', read }, ...climbing(v)]);
   // Base has robbed the water of gas: as gas comes in again the pH sinks.
   if (aired.likely < aim.bottom && now.likely - aired.likely > SINKS && aim.canAir)
     return answer(v, 'airFirst', [{ code: 'sinksBack', ph: aired.likely }]);
@@ -287,7 +325,7 @@ const below = (v: View): Advice => {
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     if (segment.isAired && (isCreeping(v) || isOnTheWay(v, mayDo)))
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
-    if (isAtEdge(v)) return answer(v, 'done', [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
+    if (isAtEdge(v)) return rested(v, [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
   } else if (mayDo >= RISES_ALONE && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
   return dosed(v);
@@ -323,7 +361,7 @@ const idle = (v: View, dose: number): Advice => {
   if (!isClose && hasDose(v.log) && v.aim.canAir && v.log.at(-1)?.event === '')
     return answer(v, 'airFirst', [{ code: 'sinksBack', ph: v.aired.likely }]);
   return (dose > 0 && isSure && v.read >= v.aim.bottom) || (hasDose(v.log) && isClose)
-    ? answer(v, 'done', [{ code: 'littleLeft' }])
+    ? rested(v, [{ code: 'littleLeft' }])
     : answer(v, 'stop', [{ code: 'noUse' }]);
 };
 
@@ -349,7 +387,7 @@ const dosed = (v: View): Advice => {
     limit,
     after,
     aired: airedReach(b, cloud, dose),
-    odds: ODDS_OF(cloud, values, aim),
+    odds: oddsOf(b, cloud, dose, { bottom: aim.bottom, top: CEILING }),
   };
 };
 
@@ -362,9 +400,9 @@ export const figures = (
   cloud: Cloud,
 ): { alkalinity: DoseReach; carbonDioxide: DoseReach; offset: number; loss: number; sites: number } => {
   const reach = (values: readonly number[]): DoseReach => ({
-    low: quantile(cloud, values, 0.05),
+    low: quantile(cloud, values, STATED_FIT),
     likely: quantile(cloud, values, 0.5),
-    high: quantile(cloud, values, 0.95),
+    high: quantile(cloud, values, 1 - STATED_FIT),
   });
   const mean = (values: readonly number[]): number =>
     values.reduce((sum, v, i) => sum + v * (cloud.weights[i] ?? 0), 0);

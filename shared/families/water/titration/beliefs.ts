@@ -8,12 +8,13 @@ import type { Beliefs } from './series';
 
 /**
  * How well pH is read: random error and lasting offset, standard deviations in pH (judgement; poorly buffered
- * water is hard on electrodes).
+ * water is hard on electrodes). enough: chance of standing inside at which untouched water is left alone; a meter of
+ * one decimal says 6.5 of much that stands below.
  */
 export const METERS = {
-  good: { noise: 0.035, offset: 0.08 },
-  cheap: { noise: 0.08, offset: 0.12 },
-  strips: { noise: 0.25, offset: 0.2 },
+  good: { noise: 0.035, offset: 0.06, enough: 0.5 },
+  cheap: { noise: 0.08, offset: 0.11, enough: 0.6 },
+  strips: { noise: 0.25, offset: 0.2, enough: 0.5 },
 } as const;
 export type MeterName = keyof typeof METERS;
 
@@ -25,6 +26,7 @@ export const ORIGINS = {
   unknown: { mean: -2.4, sd: 0.8 },
   aerated: { mean: -3.3, sd: 0.15 },
   well: { mean: -1.8, sd: 0.5 },
+  peat: { mean: -2.4, sd: 0.8 },
 } as const;
 export type OriginName = keyof typeof ORIGINS;
 
@@ -51,8 +53,11 @@ export interface HeldBelief {
   readonly isChecked?: boolean;
 }
 
-/** Lasting error left after a check in a buffer: temperature, slope, weak water (judgement). */
-const CHECKED_OFFSET = 0.05;
+/**
+ * Lasting error left after a check in a buffer: temperature, slope, weak water (judgement). The check is a reading
+ * too: its own random error stays in all that follow.
+ */
+const CHECKED_OFFSET = 0.035;
 
 /** Alkalinity above which few fresh waters lie, meq/L, when nothing else is known (judgement). */
 const MOST_ALKALINITY = 5;
@@ -78,15 +83,18 @@ export const beliefsFrom = ({
   isChecked = false,
 }: HeldBelief): Beliefs => {
   const water = compose({ ...back, ionicStrength: Math.max(back.ionicStrength, 0.001) }, kit ?? 0, 0);
+  const { noise, offset } = METERS[meter];
   const { conditions } = solve(k, water, { kind: 'at', ph: 6 });
   return {
     conditions,
     equivalents: material.equivalents,
     carbonEach: material.carbon,
     airCO2: conditions.kh * pressureOfCO2(airPpm),
-    noise: METERS[meter].noise,
-    offset: isChecked ? Math.min(CHECKED_OFFSET, METERS[meter].offset) : METERS[meter].offset,
+    noise,
+    enough: METERS[meter].enough,
+    offset: isChecked ? Math.min(Math.hypot(CHECKED_OFFSET, noise), offset) : offset,
     pressure: ORIGINS[origin],
+    isBrown: origin === 'peat',
     kit:
       kit === undefined
         ? undefined

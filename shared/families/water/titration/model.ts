@@ -27,7 +27,8 @@ const SITE_K = [10 ** -3.04, 10 ** -4.51, 10 ** -6.46] as const;
 export const sitesOpen = (a: number): number =>
   (SITE_K[0] / (SITE_K[0] + a) + SITE_K[1] / (SITE_K[1] + a) + SITE_K[2] / (SITE_K[2] + a)) / 3;
 
-const sitesSlope = (a: number): number =>
+/** Its slope against the natural logarithm of falling acidity. */
+export const sitesSlope = (a: number): number =>
   ((SITE_K[0] * a) / (SITE_K[0] + a) ** 2 +
     (SITE_K[1] * a) / (SITE_K[1] + a) ** 2 +
     (SITE_K[2] * a) / (SITE_K[2] + a) ** 2) /

@@ -2,7 +2,9 @@ import { carbonDioxideAt, sampleDose, samplePH } from './model';
 import { airedDose, airedPH } from './open';
 import type { Cloud } from './cloud';
 import type { Beliefs } from './series';
-import { quantile } from './cloud';
+import { ERRORS_IN_90 } from './beliefs';
+import { chanceOrganic, quantile } from './cloud';
+import { VERDICT_LOOKS, verdictOf } from '../../../maths/verdict';
 
 export interface Aim {
   readonly target: number;
@@ -53,7 +55,8 @@ const readAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
     const loss = cloud.losses[i] ?? 0;
     if (loss === 0 || dose === 0) return ph;
     const carbon = (cloud.carbons[i] ?? 0) + b.carbonEach * dose;
-    const left = carbon - loss * (carbonDioxideAt(b.conditions, carbon, ph) - b.airCO2);
+    const left =
+      carbon - loss * (carbonDioxideAt(b.conditions, carbon, ph) - (cloud.airs[i] ?? 1) * b.airCO2);
     return samplePH(
       b.conditions,
       (cloud.balances[i] ?? 0) + b.equivalents * dose,
@@ -63,30 +66,100 @@ const readAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
     );
   });
 
-/** The pH the cloud expects at the next reading after a further dose, mmol/L: 5 %, 50 %, 95 %. */
-export const expected = (b: Beliefs, cloud: Cloud, dose: number): DoseReach =>
-  reachOf(cloud, readAfter(b, cloud, dose));
+/**
+ * What the model leaves out of a step, pH: the scale, the mixing, gas that moves unevenly, acids that are not those
+ * of the model (judgement). It widens what is stated of a dose, not the dose.
+ * A base without carbon uses up the gas, and little is left to hold the pH; acids that are used up after some doses
+ * let it leap.
+ */
+export const STEP_ERROR = { clear: 0.04, bare: 0.06, organic: 0.1, leap: 0.2 } as const;
+/** Part-doses after which acids may be used up. */
+export const LEAPS_AFTER = 3;
+const widened = (b: Beliefs, { low, likely, high }: DoseReach, cloud: Cloud): DoseReach => {
+  const organic = chanceOrganic(cloud);
+  const clear = b.carbonEach > 0 ? STEP_ERROR.clear : STEP_ERROR.bare;
+  const error = (acids: number): number =>
+    ERRORS_IN_90 * Math.sqrt((1 - organic) * clear ** 2 + organic * acids ** 2);
+  return {
+    low: likely - Math.hypot(likely - low, error(STEP_ERROR.organic)),
+    likely,
+    high:
+      likely +
+      Math.hypot(high - likely, error(cloud.steps >= LEAPS_AFTER ? STEP_ERROR.leap : STEP_ERROR.organic)),
+  };
+};
+
+/**
+ * Share of the weight beyond either end of what is said to hold 90 of 100 after a dose. The beliefs a dose is sized by
+ * are wider than most waters on purpose; with 5 of 100 at either end such ranges held 95 to 98 of simulated vats.
+ */
+export const STATED = 0.115;
+/** The same of a curve, which goes farther than one dose, and of the water that a fit finds. */
+export const STATED_CURVE = 0.05;
+export const STATED_FIT = 0.075;
+/** The pH the cloud expects at the next reading after a further dose, mmol/L, and what holds 90 of 100. */
+export const expected = (b: Beliefs, cloud: Cloud, dose: number, cut = STATED): DoseReach => {
+  const values = readAfter(b, cloud, dose);
+  const reach = reachOf(cloud, values);
+  if (dose === 0) return reach;
+  return widened(
+    b,
+    { ...reach, low: quantile(cloud, values, cut), high: quantile(cloud, values, 1 - cut) },
+    cloud,
+  );
+};
 
 /** A badly aired shed holds about twice the CO2 of the air outdoors; the aired pH is then lower (WATER facts). */
 const SHED = 2;
 
-const airedAt = (b: Beliefs, cloud: Cloud, dose: number, air: number): number[] =>
+/** In air of so many times the CO2 of that outdoors; in that of each sample's own place where none is given. */
+const airedAt = (b: Beliefs, cloud: Cloud, dose: number, air?: number): number[] =>
   cloud.balances.map((balance, i) =>
-    airedPH(b.conditions, air, {
+    airedPH(b.conditions, (air ?? cloud.airs[i] ?? 1) * b.airCO2, {
       balance: balance + b.equivalents * dose,
-      carbon: 0,
       sites: cloud.sites[i] ?? 0,
     }),
   );
 
-/** The pH of every sample once the gas is in balance with outdoor air. */
-export const airedAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
-  airedAt(b, cloud, dose, b.airCO2);
+/** The pH of every sample once the gas is in balance with the air of its place, as far as the readings tell it. */
+export const airedAfter = (b: Beliefs, cloud: Cloud, dose: number): number[] => airedAt(b, cloud, dose);
 
-/** Where the pH ends once aired: the low end in the air of a shed, the rest in that of outdoors. */
-export const airedReach = (b: Beliefs, cloud: Cloud, dose: number): DoseReach => {
-  const outdoors = reachOf(cloud, airedAfter(b, cloud, dose));
-  return { ...outdoors, low: quantile(cloud, airedAt(b, cloud, dose, SHED * b.airCO2), 0.1) };
+/** Where it may end lowest: in the air of a shed; in that of its own place once it has stood under air there. */
+const airedLow = (b: Beliefs, cloud: Cloud, dose: number): number[] =>
+  airedAt(b, cloud, dose, b.isUnderAir === true ? undefined : SHED);
+/** Where it ends highest: in the air of outdoors. */
+export const airedOutdoors = (b: Beliefs, cloud: Cloud, dose: number): number[] => airedAt(b, cloud, dose, 1);
+
+/** Where the pH ends once aired. */
+export const airedReach = (b: Beliefs, cloud: Cloud, dose: number): DoseReach => ({
+  low: quantile(cloud, airedLow(b, cloud, dose), 0.1),
+  likely: quantile(cloud, airedAt(b, cloud, dose), 0.5),
+  high: quantile(cloud, airedOutdoors(b, cloud, dose), 0.95),
+});
+
+/** Chance from which an end is called safe: that of the one scale of verdicts. */
+export const endsSurely = (odds: number): boolean => verdictOf(odds) === 'safe';
+/** Most that is said of an end whose stated range passes the window: less than safe. */
+const NOT_SAFE = VERDICT_LOOKS.safe.from - 0.01;
+/**
+ * Chance that the vat ends well: not below the window in the air that takes it lowest, not above the ceiling in that
+ * of outdoors. It is worked out as the range once aired is, and never says more than that range does.
+ */
+export const oddsOf = (
+  b: Beliefs,
+  cloud: Cloud,
+  dose: number,
+  window: { readonly bottom: number; readonly top: number },
+): number => {
+  const low = airedLow(b, cloud, dose);
+  const high = airedOutdoors(b, cloud, dose);
+  const odds = cloud.weights.reduce(
+    (sum, weight, i) =>
+      (low[i] ?? NaN) >= window.bottom && (high[i] ?? NaN) <= window.top ? sum + weight : sum,
+    0,
+  );
+  const reach = airedReach(b, cloud, dose);
+  return reach.low >= window.bottom && reach.high <= window.top ? odds : Math.min(odds, NOT_SAFE);
 };
 
 export const chanceOf = (cloud: Cloud, values: readonly number[], is: (value: number) => boolean): number =>
@@ -102,9 +175,11 @@ const samples = (cloud: Cloud): { balance: number; carbon: number; sites: number
 const dosesTo = (b: Beliefs, cloud: Cloud, ph: number): number[] =>
   samples(cloud).map((sample) => sampleDose(b.conditions, sample, b.equivalents, b.carbonEach, ph));
 
-/** mmol/L after which each sample stands at a pH once aired. */
-const airedDosesTo = (b: Beliefs, cloud: Cloud, ph: number): number[] =>
-  samples(cloud).map((sample) => airedDose(b.conditions, b.airCO2, sample, b.equivalents, ph));
+/** mmol/L after which each sample stands at a pH once aired: outdoors, or in the air of its own place. */
+const airedDosesTo = (b: Beliefs, cloud: Cloud, ph: number, isOutdoors: boolean): number[] =>
+  samples(cloud).map((sample, i) =>
+    airedDose(b.conditions, (isOutdoors ? 1 : (cloud.airs[i] ?? 1)) * b.airCO2, sample, b.equivalents, ph),
+  );
 
 /** mmol/L after which the median stands at a pH, freshly mixed. */
 export const medianDose = (b: Beliefs, cloud: Cloud, ph: number): number =>
@@ -117,9 +192,12 @@ export const medianDose = (b: Beliefs, cloud: Cloud, ph: number): number =>
 export const boundDose = (b: Beliefs, cloud: Cloud, ph: number, risk: number): number =>
   quantile(cloud, dosesTo(b, cloud, ph), risk);
 
-/** The same for the pH once aired. */
+/** The same for the pH once aired outdoors, where it stands highest. */
 export const airedBound = (b: Beliefs, cloud: Cloud, ph: number, share: number): number =>
-  quantile(cloud, airedDosesTo(b, cloud, ph), share);
+  quantile(cloud, airedDosesTo(b, cloud, ph, true), share);
+/** mmol/L after which the median stands at a pH, once aired where it is. */
+export const airedMedian = (b: Beliefs, cloud: Cloud, ph: number): number =>
+  quantile(cloud, airedDosesTo(b, cloud, ph, false), 0.5);
 
 export type Limit = 'target' | 'step' | 'top' | 'last' | 'doubt' | 'none';
 export interface Choice {
@@ -135,8 +213,8 @@ export interface Choice {
 export const nextDose = (b: Beliefs, cloud: Cloud, aim: Aim): Choice => {
   const now = quantile(cloud, airedAfter(b, cloud, 0), 0.5);
   const choices: readonly Choice[] = [
-    { dose: airedBound(b, cloud, aim.target, 0.5), limit: 'target' },
-    { dose: airedBound(b, cloud, Math.min(aim.target, now + aim.step), 0.5), limit: 'step' },
+    { dose: airedMedian(b, cloud, aim.target), limit: 'target' },
+    { dose: airedMedian(b, cloud, Math.min(aim.target, now + aim.step)), limit: 'step' },
     { dose: airedBound(b, cloud, aim.top, aim.risk), limit: 'top' },
     { dose: boundDose(b, cloud, aim.top, aim.risk), limit: 'top' },
     ...(aim.isStocked

@@ -3,7 +3,7 @@ import { MATERIALS } from '../carbonate/materials';
 import type { Advice } from './advise';
 import { GROWTH } from './advise';
 import type { Aim, DoseReach } from './nextDose';
-import { airedBound, airedReach, expected, medianDose } from './nextDose';
+import { airedMedian, airedReach, expected, medianDose, STATED_CURVE } from './nextDose';
 import type { Cloud } from './cloud';
 import type { Beliefs, Series } from './series';
 import { posterior } from './posterior';
@@ -21,7 +21,7 @@ const MOST_LEGS = 8;
  */
 export const forecast = (b: Beliefs, { cloud, dose }: Advice, aim: Aim): Leg[] => {
   const legs: Leg[] = [];
-  const whole = airedBound(b, cloud, aim.target, 0.5);
+  const whole = airedMedian(b, cloud, aim.target);
   let total = dose;
   let part = dose;
   while (total < whole * 0.97 && legs.length < MOST_LEGS && part > 0) {
@@ -40,7 +40,7 @@ export const pathOf = (b: Beliefs, cloud: Cloud, highest: number): Leg[] => {
   if (!(most > 0) || !Number.isFinite(most)) return [];
   return Array.from({ length: POINTS + 1 }, (_, i) => ({
     dose: (most * i) / POINTS,
-    reach: expected(b, cloud, (most * i) / POINTS),
+    reach: expected(b, cloud, (most * i) / POINTS, STATED_CURVE),
   }));
 };
 

@@ -1,4 +1,5 @@
 import type { Cloud } from './cloud';
+import { chanceOrganic } from './cloud';
 import type { Explored, Nodes } from './grid';
 import {
   ALKALINITY0,
@@ -8,7 +9,7 @@ import {
   DEPTH,
   explore,
   firstNodes,
-  KINDS,
+  kindsOf,
   NOW,
   OFFSET,
   refined,
@@ -19,9 +20,9 @@ import type { Beliefs, Series } from './series';
 
 const { exp, log, max, min, sqrt } = Math;
 
-/** More cells than this that still carry weight are fine enough as they are. */
-const FEW = 350;
-const LEVELS = 2;
+/** Nodes that are enough: a grid of more than this is not made by dividing cells (time of one call). */
+const ENOUGH = 1300;
+const LEVELS = 3;
 
 /**
  * What the readings say about the water: its pH and CO2 before the first dose, with the meter's offset
@@ -34,16 +35,24 @@ const LEVELS = 2;
  * site model KOHL00.
  */
 export const posterior = (b: Beliefs, s: Series): Cloud => {
-  // One reading cannot have lost gas yet.
-  let nodes = firstNodes(b, s.readings[0] ?? 7, s.readings.length > 1);
+  const cloud = explored(b, s);
+  // Acids of peat that the readings show are looked at as closely as those that somebody told of.
+  return b.isBrown !== true && s.readings.length > 2 && chanceOrganic(cloud) > BROWN
+    ? explored({ ...b, isBrown: true }, s)
+    : cloud;
+};
+/** Chance of organic acids, by the readings, from which the water counts as brown. */
+export const BROWN = 0.5;
+const explored = (b: Beliefs, s: Series): Cloud => {
+  let nodes = firstNodes(b, s);
   let found = explore(b, s, nodes);
   for (let level = 0; level < LEVELS; level++) {
-    const finer = refined(nodes, found);
-    if (finer.ph0.length > 9 * FEW) break;
+    const finer = refined(nodes, found, ENOUGH);
+    if (!finer) break;
     nodes = finer;
-    found = explore(b, s, nodes);
+    found = explore(b, s, nodes, found.best - 1);
   }
-  return cloudOf(b, nodes, found, s.readings.length);
+  return cloudOf(b, nodes, found, s);
 };
 
 /** Share of the weight that the lightest samples may carry and still be left out. */
@@ -66,7 +75,10 @@ const lightest = (mass: Float64Array): number => {
   return exp(low);
 };
 
-const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: number): Cloud => {
+const stepsOf = ({ doses }: Series): number =>
+  doses.filter((dose, i) => i > 0 && dose > (doses[i - 1] ?? 0)).length;
+
+const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, s: Series): Cloud => {
   const mass = logs.map((l) => exp(l - best));
   const least = lightest(mass);
   const kept: number[] = [];
@@ -79,7 +91,8 @@ const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: n
     total += mass[i] ?? 0;
   }
   const column = (which: number): number[] => kept.map((i) => state[i * WIDTH + which] ?? NaN);
-  const kinds = kept.map((i) => KINDS[nodes.kind[i] ?? 0]);
+  const all = kindsOf(b);
+  const kinds = kept.map((i) => all[nodes.kind[i] ?? 0]);
   return {
     weights: kept.map((i) => (mass[i] ?? 0) / total),
     balances: column(BALANCE),
@@ -88,9 +101,11 @@ const cloudOf = (b: Beliefs, nodes: Nodes, { logs, state, best }: Explored, n: n
     firstAlkalinity: column(ALKALINITY0),
     firstCO2: column(CO2_0),
     offsets: column(OFFSET),
+    steps: stepsOf(s),
     sites: kinds.map((kind) => kind?.sites ?? 0),
+    airs: kinds.map((kind) => kind?.air ?? 1),
     losses: kinds.map((kind) => kind?.loss ?? 0),
-    misfit: sqrt(max(0, leastSquares) / max(1, n)) / b.noise,
+    misfit: sqrt(max(0, leastSquares) / max(1, s.readings.length)) / b.noise,
     logEvidence: best + log(total * nodes.phGap * nodes.pressureGap),
   };
 };

@@ -29,18 +29,18 @@ export interface Segment {
   readonly firstEntry: number;
 }
 
-/** log10 of the CO2 pressure, atm, after what happened (judgement; air outdoors is −3.38, a shed −3.1). */
+/** log10 of the CO2 pressure outdoors, atm, after what happened (judgement; the air is at −3.38). */
 const GAS = {
   /** After an hour of strong air, still perhaps on the way. */
-  aired: { mean: -2.9, sd: 0.45 },
+  aired: { mean: -3, sd: 0.45 },
   /** Two readings under air agree. */
-  settled: { mean: -3.28, sd: 0.17 },
-  jar: { mean: -3.2, sd: 0.25 },
-  night: { mean: -3, sd: 0.4 },
+  settled: { mean: -3.34, sd: 0.13 },
+  jar: { mean: -3.28, sd: 0.22 },
+  night: { mean: -3.1, sd: 0.4 },
   /** It moved by itself, nobody wrote down why. */
   moved: { mean: -2.8, sd: 0.6 },
   /** Readings that nothing before explains, in water that had been aired. */
-  airedBefore: { mean: -3.1, sd: 0.4 },
+  airedBefore: { mean: -3.2, sd: 0.4 },
 } as const;
 
 /** A repeat reading this far from the one before says the water is not at rest. */
@@ -65,7 +65,12 @@ const begin = (
   },
 ): Segment => ({
   isRestless: false,
-  beliefs: { ...b, pressure, kit: flags.firstEntry === 0 ? kitAfter(b, entry.dose) : undefined },
+  beliefs: {
+    ...b,
+    pressure,
+    isUnderAir: flags.isAired,
+    kit: flags.firstEntry === 0 ? kitAfter(b, entry.dose) : undefined,
+  },
   series: { doses: [0], readings: [levelOf(entry)], settled: [true] },
   base: entry.dose,
   ...flags,
@@ -128,7 +133,7 @@ const inVat = ({ conditions: c }: Beliefs, cloud: Cloud, ph: number): Cloud => {
 };
 
 /** Most of the gas above the air's that leaves while a dose mixes. */
-const MIXING_LOSS = 0.6;
+export const MIXING_LOSS = 0.6;
 /** pH that may be read after a further dose, from the least to the most gas that can have moved meanwhile. */
 const reachable = (
   segment: Segment,
@@ -194,7 +199,7 @@ export const chanceAsLow = (before: Segment, added: number, read: number): numbe
  */
 export const AS_LOW = { usual: 0.15, slow: 0.6 } as const;
 
-const eventOf = ({ event, hours }: TitrationEntry): EventName =>
+export const eventOf = ({ event, hours }: TitrationEntry): EventName =>
   event === '' && hours !== undefined && hours >= NIGHT_HOURS ? 'night' : event;
 
 export interface Walked {

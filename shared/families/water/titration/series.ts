@@ -14,11 +14,17 @@ export interface Beliefs {
   /** meq and mmol of carbon per mmol of product. */
   readonly equivalents: number;
   readonly carbonEach: number;
+  /** Air bubbles through the vat: more gas moves between two readings. */
+  readonly isUnderAir?: boolean;
+  /** Brown as tea: acids of peat or leaves are likely. */
+  readonly isBrown?: boolean;
   /** CO2(aq) in balance with the air, mmol/L. */
   readonly airCO2: number;
   /** Random error of one reading and lasting offset of the meter, standard deviations in pH. */
   readonly noise: number;
   readonly offset: number;
+  /** Chance of standing inside at which untouched water is left alone. */
+  readonly enough: number;
   /** log10 of the CO2 pressure of the untouched water, atm: mean and standard deviation. */
   readonly pressure: { readonly mean: number; readonly sd: number };
   /** Alkalinity by kit, meq/L, with its standard error. */

@@ -104,11 +104,12 @@ const TONES = {
   waitSettle: 'plain',
   readAgain: 'warning',
   done: 'good',
+  watch: 'plain',
   stop: 'bad',
 } as const satisfies Readonly<Record<VatAdvice['action'], string>>;
 
 /** A part-dose is no end yet: where nothing more is due, the chance of ending well is worth a word. */
-const ENDS: ReadonlySet<VatAdvice['action']> = new Set(['done', 'stop']);
+const ENDS: ReadonlySet<VatAdvice['action']> = new Set(['done', 'watch', 'stop']);
 
 /** The answer: what to do in large letters, what to mind, what will come of it. */
 function answerView(scene: Scene, advice: VatAdvice, said: VatSentences): VNode {

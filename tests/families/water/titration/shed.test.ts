@@ -16,7 +16,14 @@ test.each([0.02, 0.1, 0.4])('%f meq/L: outdoors and in a shed by another calcula
   });
   if (isError(beliefs)) throw new Error(beliefs.message);
   const one = [1];
-  const cloud = { weights: one, balances: [balance], carbons: [0], sites: [0], now: [6] } as unknown as Cloud;
+  const cloud = {
+    weights: one,
+    balances: [balance],
+    carbons: [0],
+    sites: [0],
+    airs: one,
+    now: [6],
+  } as unknown as Cloud;
   const reach = airedReach(beliefs, cloud, 0);
   const water = { celsius: 25, balance, carbon: 0, sites: [] };
   // Other constants and another activity law: two hundredths.

@@ -12,9 +12,10 @@ const width = (...before: Parameters<typeof vatAdvice>[1]): number => {
 };
 
 test('a check in a buffer makes a reading surer by as much as its errors say', () => {
-  // Independent errors add as squares: a reading 0.035, the offset of a good meter 0.08, 0.05 after a check.
+  // Independent errors add as squares: a reading 0.035, the offset of a good meter 0.06; after a check 0.035 is left of
+  // it, and the check is a reading too.
   const checked = width(event('meter check', { number: 7, unit: 'buffer 7' }));
-  expect(checked / width()).toBeCloseTo(Math.hypot(0.035, 0.05) / Math.hypot(0.035, 0.08), 2);
+  expect(checked / width()).toBeCloseTo(Math.hypot(0.035, 0.035, 0.035) / Math.hypot(0.035, 0.06), 2);
 });
 
 const SOUR: readonly Line[] = [
