@@ -235,9 +235,13 @@ function tableOfForms(
       const spot = spotOf(i, key);
       return spot ? cellOf(spot) : null;
     },
+    numberAt: (i) => {
+      const spot = spotOf(i, key);
+      return spot ? (spot.sheet.columns[spot.column]?.numberAt(spot.position) ?? NaN) : NaN;
+    },
     isDate: (i) => {
       const spot = spotOf(i, key);
-      return spot?.sheet.columns[spot.column]?.dates[spot.position] === 1;
+      return spot?.sheet.columns[spot.column]?.isDateAt(spot.position) ?? false;
     },
   }));
   const read = recognise(
@@ -291,9 +295,9 @@ function yearOf(sheets: readonly SheetCells[]): number {
   for (const { columns } of sheets)
     for (const column of columns) {
       if (!column) continue;
-      const step = Math.max(1, Math.floor(column.values.length / 60));
-      for (let i = 0; i < column.values.length; i += step) {
-        const serial = daySaid(column.values[i], column.dates[i] === 1);
+      const step = Math.max(1, Math.floor(column.length / 60));
+      for (let i = 0; i < column.length; i += step) {
+        const serial = daySaid(column.cellAt(i), column.isDateAt(i));
         if (serial === undefined) continue;
         const { year } = dayParts(serial);
         counts.set(year, (counts.get(year) ?? 0) + 1);
@@ -320,6 +324,16 @@ function kindsOfForms(forms: readonly FormRecord[]): FormRecord[][] {
   return kinds.filter(({ keys }) => keys.size >= LEAST_FORM_LABELS).map((kind) => kind.forms);
 }
 
+/** Is a cell inside a table? */
+function placesOf(laid: readonly LaidTable[]): (position: number, column: number) => boolean {
+  const areas = new Map<number, (readonly [from: number, to: number])[]>();
+  for (const { columns, firstHeader, body } of laid)
+    for (const { column } of columns)
+      areas.set(column, [...(areas.get(column) ?? []), [firstHeader, body.at(-1) ?? 0]]);
+  return (position, column) =>
+    areas.get(column)?.some(([from, to]) => position >= from && position <= to) ?? false;
+}
+
 /** Every table and form of a book, with its columns understood as far as they can be. */
 export function recordTables(
   sheets: readonly SheetCells[],
@@ -331,14 +345,7 @@ export function recordTables(
   for (const sheet of sheets) {
     const laid = layTables(sheet);
     tables.push(...laid.map((one) => tableOfRows(one, corrections, year)));
-    const inTable = (position: number, column: number): boolean =>
-      laid.some(
-        ({ columns, firstHeader, body }) =>
-          position >= firstHeader &&
-          position <= (body.at(-1) ?? 0) &&
-          columns.some((one) => one.column === column),
-      );
-    forms.push(...layForms(sheet, inTable));
+    forms.push(...layForms(sheet, placesOf(laid)));
   }
   for (const kind of kindsOfForms(forms)) tables.push(tableOfForms(kind, corrections, year));
   return tables;

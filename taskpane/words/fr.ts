@@ -75,7 +75,7 @@ export const fr: Words = {
     off: 'Écarts au plan',
     offOrder: (name, now, promise) => `${name} : ${now} attendus maintenant, ${promise} au moment du plan.`,
     offChecks: (n) =>
-      `${plural(n, 'contrôle du classeur ne tient', 'contrôles du classeur ne tiennent')} pas : feuille Checks.`,
+      `${plural(n, 'contrôle du classeur ne tient', 'contrôles du classeur ne tiennent')} pas : feuille Contrôles.`,
     on: 'Toutes les commandes suivent le plan.',
     stages: { eggs: 'œufs', fry: 'alevins', nursing: 'prégrossissement' },
     age: (n) => `jour ${n} après l’éclosion`,

@@ -1,5 +1,6 @@
 // Long: one walker over bytes; its state is shared by every step.
 import { REFUSED, Refusal } from '../package/refusal';
+import { PlainCells } from './plain';
 import { LT, isBlankByte, nameEnd, rawText, skipSpecial, tagEnd } from '../package/xml';
 
 /** Where a cell and its parts stand in the bytes of a sheet; -1 where there is no such part. */
@@ -56,26 +57,12 @@ const SLASH = 0x2f;
 const COLON = 0x3a;
 /** Points; no spreadsheet makes a row taller (ISO/IEC 29500-1, 18.3.1.73). */
 const TALLEST = 409.5;
-/** Longer than any place or style number with its quotes. */
-const LONGEST_SHORT = 20;
 const broken = (): Refusal => new Refusal(REFUSED.damaged('the cells of a sheet cannot be read'));
-
-/** `><v>` */
-const isOpenValue = (bytes: Uint8Array, at: number): boolean =>
-  bytes[at] === 0x3e && bytes[at + 1] === LT && bytes[at + 2] === 0x76 && bytes[at + 3] === 0x3e;
-/** `</v></c>` */
-const closesValueAndCell = (bytes: Uint8Array, at: number): boolean =>
-  bytes[at + 1] === SLASH &&
-  bytes[at + 2] === 0x76 &&
-  bytes[at + 3] === 0x3e &&
-  bytes[at + 4] === LT &&
-  bytes[at + 5] === SLASH &&
-  bytes[at + 6] === 0x63 &&
-  bytes[at + 7] === 0x3e;
 
 /** Walks the cells of one sheetData, one call of next() per cell; `cell` is the same object every time. */
 export class Cells {
   readonly cell: CellSpan = { ...NONE };
+  private readonly plain: PlainCells;
   private at: number;
   private row = -1;
   private column = -1;
@@ -89,15 +76,22 @@ export class Cells {
     from: number,
   ) {
     this.at = from;
+    this.plain = new PlainCells(bytes, this.cell);
   }
 
   next(): boolean {
+    const end = this.plain.read(this.at);
+    if (end >= 0) {
+      this.at = end;
+      this.row = this.cell.row;
+      this.column = this.cell.column;
+      return true;
+    }
     const { bytes } = this;
     for (;;) {
       const lt = this.nextTag();
       if (lt < 0) throw broken();
       const second = bytes[lt + 1];
-      if (second === 0x63 && this.quickCell(lt)) return true;
       if (second === 0x21 || second === 0x3f) {
         this.at = skipSpecial(bytes, lt);
         continue;
@@ -185,71 +179,11 @@ export class Cells {
     }
   }
 
-  /**
-   * `<c r="B7" s="3"><v>12</v></c>`, with or without the style: most cells of most workbooks, read in one sweep.
-   * Anything else is left to the careful way, untouched.
-   */
-  private quickCell(lt: number): boolean {
-    const { bytes, cell } = this;
-    const place = this.afterValue(lt + 2, 0x72);
-    if (place < 0) return false;
-    const styled = bytes[place] === 0x3e ? place : this.afterValue(place, 0x73);
-    if (styled < 0 || !isOpenValue(bytes, styled)) return false;
-    const from = styled + 4;
-    let to = from;
-    while (to < bytes.length && bytes[to] !== LT) to++;
-    if (!closesValueAndCell(bytes, to)) return false;
-    this.empty();
-    this.readPlace(lt + 6, place - 1);
-    cell.start = lt;
-    cell.openEnd = styled + 1;
-    if (styled > place) {
-      cell.styleFrom = place + 4;
-      cell.styleTo = styled - 1;
-    }
-    cell.valueFrom = from;
-    cell.valueTo = to;
-    cell.row = this.row;
-    cell.column = this.column;
-    this.at = cell.end = to + 8;
-    return true;
-  }
-
-  /** Behind ` x="…"` with the letter given, when exactly that stands here; -1 otherwise. */
-  private afterValue(at: number, letter: number): number {
-    const { bytes } = this;
-    if (bytes[at] !== 0x20 || bytes[at + 1] !== letter || bytes[at + 2] !== 0x3d || bytes[at + 3] !== 0x22)
-      return -1;
-    for (let i = at + 4; i < at + LONGEST_SHORT; i++) if (bytes[i] === 0x22) return i + 1;
-    return -1;
-  }
-
-  private empty(): void {
-    const { cell } = this;
-    // Field by field: this runs for every cell of a workbook.
-    cell.typeFrom =
-      cell.styleFrom =
-      cell.cmFrom =
-      cell.vmFrom =
-      cell.formulaStart =
-      cell.formulaOpenEnd =
-      cell.formulaCloseStart =
-      cell.formulaEnd =
-        -1;
-    cell.typeTo =
-      cell.styleTo =
-      cell.cmTo =
-      cell.vmTo =
-      cell.valueFrom =
-      cell.valueTo =
-      cell.inlineFrom =
-      cell.inlineTo =
-        -1;
-  }
-
   private readCell(lt: number, stop: number, gt: number): void {
     const { cell, bytes } = this;
-    this.empty();
+    this.plain.clear();
+    this.plain.isTouched = true;
+    cell.typeFrom = cell.typeTo = cell.styleFrom = cell.styleTo = cell.valueFrom = cell.valueTo = -1;
     this.column++;
     cell.start = lt;
     cell.openEnd = gt + 1;

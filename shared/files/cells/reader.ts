@@ -84,6 +84,13 @@ export class CellReader {
     return valueOfType(type, textBetween(bytes, cell.valueFrom, cell.valueTo));
   }
 
+  /** A number that no formula works out, as most cells of a record book are; NaN for any other cell. */
+  typedNumber(cell: CellSpan): number {
+    if (cell.formulaStart >= 0 || cell.valueFrom < 0 || cell.inlineFrom >= 0) return NaN;
+    if (cell.typeFrom >= 0 && typeOf(this.bytes, cell) !== 'n') return NaN;
+    return this.number(cell) ?? NaN;
+  }
+
   private number(cell: CellSpan): number | null {
     const value = numberAt(this.bytes, cell.valueFrom, cell.valueTo);
     if (!Number.isFinite(value)) return null;

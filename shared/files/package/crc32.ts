@@ -1,53 +1,43 @@
 /**
- * CRC-32 as zip archives use it (polynomial 0xEDB88320, reflected); eight tables, so that eight bytes go per
- * step.
+ * CRC-32 as zip archives use it (polynomial 0xEDB88320, reflected); eight tables in one list, so that eight bytes
+ * go per step. Signed numbers: those stay whole numbers for the machine.
  */
-const TABLES: readonly Uint32Array[] = (() => {
-  const tables = Array.from({ length: 8 }, () => new Uint32Array(256));
-  const [first = new Uint32Array(256)] = tables;
+const TABLES = ((): Int32Array => {
+  const tables = new Int32Array(8 * 256);
   for (let n = 0; n < 256; n++) {
     let c = n;
     for (let k = 0; k < 8; k++) c = c & 1 ? 0xedb88320 ^ (c >>> 1) : c >>> 1;
-    first[n] = c >>> 0;
+    tables[n] = c;
   }
-  for (let t = 1; t < 8; t++) {
-    for (let n = 0; n < 256; n++) {
-      const before = tables[t - 1]?.[n] ?? 0;
-      (tables[t] as Uint32Array)[n] = ((first[before & 255] ?? 0) ^ (before >>> 8)) >>> 0;
-    }
+  for (let n = 256; n < tables.length; n++) {
+    const before = tables[n - 256] as number;
+    tables[n] = (tables[before & 255] as number) ^ (before >>> 8);
   }
   return tables;
 })();
-const [T0, T1, T2, T3, T4, T5, T6, T7] = TABLES as [
-  Uint32Array,
-  Uint32Array,
-  Uint32Array,
-  Uint32Array,
-  Uint32Array,
-  Uint32Array,
-  Uint32Array,
-  Uint32Array,
-];
 
 /** Continues from `before`, the CRC of what came earlier. */
 export function crc32(bytes: Uint8Array, before = 0): number {
   let crc = ~before;
   let i = 0;
-  const b = bytes as unknown as Readonly<Record<number, number>> as number[];
+  const t = TABLES;
   for (const end = bytes.length - 7; i < end; i += 8) {
-    const x = crc ^ (at(b, i) | (at(b, i + 1) << 8) | (at(b, i + 2) << 16) | (at(b, i + 3) << 24));
+    const x =
+      crc ^
+      ((bytes[i] as number) |
+        ((bytes[i + 1] as number) << 8) |
+        ((bytes[i + 2] as number) << 16) |
+        ((bytes[i + 3] as number) << 24));
     crc =
-      at(T7, x & 255) ^
-      at(T6, (x >>> 8) & 255) ^
-      at(T5, (x >>> 16) & 255) ^
-      at(T4, x >>> 24) ^
-      at(T3, at(b, i + 4)) ^
-      at(T2, at(b, i + 5)) ^
-      at(T1, at(b, i + 6)) ^
-      at(T0, at(b, i + 7));
+      (t[1792 + (x & 255)] as number) ^
+      (t[1536 + ((x >>> 8) & 255)] as number) ^
+      (t[1280 + ((x >>> 16) & 255)] as number) ^
+      (t[1024 + (x >>> 24)] as number) ^
+      (t[768 + (bytes[i + 4] as number)] as number) ^
+      (t[512 + (bytes[i + 5] as number)] as number) ^
+      (t[256 + (bytes[i + 6] as number)] as number) ^
+      (t[bytes[i + 7] as number] as number);
   }
-  for (; i < bytes.length; i++) crc = at(T0, (crc ^ at(b, i)) & 255) ^ (crc >>> 8);
+  for (; i < bytes.length; i++) crc = (t[(crc ^ (bytes[i] as number)) & 255] as number) ^ (crc >>> 8);
   return ~crc >>> 0;
 }
-
-const at = (table: ArrayLike<number>, index: number): number => table[index] as number;

@@ -3,6 +3,7 @@ import type { NumericField } from '../fields';
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
 import type { SheetCells } from '../read/sheetCells';
+import { SheetColumn } from '../read/sheetCells';
 import { isNothingText } from '../shape/kinds';
 import type { DateOrder } from './dates';
 import { clockIn, clockOfDigits, isEitherOrder, orderIn, readDate } from './dates';
@@ -19,15 +20,18 @@ import { converter, ownUnit, unitForField, unitOfText, UNITS } from './units';
 export interface CellRun {
   readonly length: number;
   readonly cellAt: (index: number) => Cell;
+  /** NaN where the cell holds no number; most cells of long tables do, and this makes no object of them. */
+  readonly numberAt: (index: number) => number;
   readonly isDate: (index: number) => boolean;
 }
 
 export const runOf = (sheet: SheetCells, column: number, positions: readonly number[]): CellRun => {
-  const { values = [], dates = [] } = sheet.columns[column] ?? {};
+  const cells = sheet.columns[column] ?? new SheetColumn();
   return {
     length: positions.length,
-    cellAt: (i) => values[positions[i] ?? -1] ?? null,
-    isDate: (i) => dates[positions[i] ?? -1] === 1,
+    cellAt: (i) => cells.cellAt(positions[i] ?? NaN),
+    numberAt: (i) => cells.numberAt(positions[i] ?? NaN),
+    isDate: (i) => cells.isDateAt(positions[i] ?? NaN),
   };
 };
 
@@ -228,13 +232,24 @@ export interface UnitChoice {
   readonly isAgainstHeader: boolean;
 }
 
+const ABOVE_ONE = 'most values are above 1, so they are percent';
 const SHARE_UNIT_SLACK = 1.0001;
+/** Are shares written as parts of one? A percent sign over them counts where some are above one and a half. */
+const isOfOne = ({ middle, high }: ColumnContent, named: string | undefined): boolean =>
+  middle <= SHARE_UNIT_SLACK && !(named === '%' && middle > 0 && high > 1.5);
+const shareUnit = (content: ColumnContent, named: string | undefined): UnitChoice =>
+  isOfOne(content, named) ? plain('share') : plain('%', named === '%' ? undefined : ABOVE_ONE);
+
+const plain = (unit: string | undefined, because?: string, isAgainstHeader = false): UnitChoice => ({
+  unit,
+  because,
+  isAgainstHeader,
+});
 
 /**
  * The unit a column is kept in: what its header says, unless the values say otherwise. `times` is what a
  * number of the column stands for, `fitOf` how usual a value in the field's own unit is.
  */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function chooseUnit(
   field: NumericField,
   header: string | undefined,
@@ -245,18 +260,10 @@ export function chooseUnit(
   const known = UNITS[field];
   const own = ownUnit(field);
   const named = unitForField(field, header);
-  const plain = (unit: string | undefined, because?: string, isAgainstHeader = false): UnitChoice => ({
-    unit,
-    because,
-    isAgainstHeader,
-  });
   if (!known || own === undefined || Number.isNaN(content.middle)) return plain(named ?? own);
   // A percent format stores 85 % as 0.85, whatever the header says. The middle decides: one value above 1 is
   // a fault, not a unit.
-  if (own === 'share')
-    return content.middle <= SHARE_UNIT_SLACK && !(named === '%' && content.middle > 0 && content.high > 1.5)
-      ? plain('share')
-      : plain('%', named === '%' ? undefined : 'most values are above 1, so they are percent');
+  if (own === 'share') return shareUnit(content, named);
   const middle = content.middle * times;
   const fit = (unit: string): number => fitOf(converter(field, unit)(middle));
   const best = Object.keys(known).reduce((a, b) => (fit(b) > fit(a) + 0.3 ? b : a), named ?? own);

@@ -47,18 +47,20 @@ function hourIn(written: number, { isAm, isPm, isNight }: Half): number {
 }
 
 /** A clock time as far as it is written like one: `share` is undefined when there is no such hour. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function clockIn(text: string): { readonly share: number | undefined } | undefined {
   const plain = fold(plainDigits(text));
   const spoken = OLD_HOURS.get(plain);
   if (spoken !== undefined) return { share: spoken };
-  const [all, hours = '', minutes, seconds = '0', bare, tail = ''] = TIME.exec(plain) ?? [];
-  const half = all === undefined ? undefined : halfOf(tail.trim());
-  if (!half) return undefined;
-  const isMarked = minutes !== undefined || bare !== undefined || plain.includes('h');
-  if (!isMarked && !half.isAm && !half.isPm) return undefined;
+  const time = TIME.exec(plain);
+  return time ? clockOf(time, plain) : undefined;
+}
+function clockOf(time: RegExpExecArray, plain: string): ReturnType<typeof clockIn> {
+  const [, hours = '', colon, seconds = '0', bare, tail = ''] = time;
+  const half = halfOf(tail.trim());
+  const minutes = colon ?? bare;
+  if (!half || (minutes === undefined && !plain.includes('h') && !half.isAm && !half.isPm)) return undefined;
   const hour = hourIn(Number(hours), half);
-  const [minute, second] = [Number(minutes ?? bare ?? 0), Number(seconds)];
+  const [minute, second] = [Number(minutes ?? 0), Number(seconds)];
   return {
     share: hour < 24 && minute < 60 && second < 60 ? (hour + minute / 60 + second / 3600) / 24 : undefined,
   };

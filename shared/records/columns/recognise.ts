@@ -107,11 +107,19 @@ function exchange(
   } else given.delete(other);
 }
 
+/** Would a thousandth of the numbers fit the field better? */
+const isMeantSmall = (field: FieldName, { middle }: ColumnContent): boolean =>
+  fieldSpec(field).kind === 'number' &&
+  !fieldSpec(field).isCount &&
+  fitOfMiddle(field as NumericField, middle) < fitOfMiddle(field as NumericField, middle / 1000);
+/** Every number has three digits behind its mark, and the column counts things. */
+const areThousands = (field: FieldName | undefined, { isOpenAlways, thousands }: ColumnContent): boolean =>
+  isOpenAlways && thousands !== undefined && field !== undefined && fieldSpec(field).isCount === true;
+
 /**
  * 1,250 is one thousand for eggs and one and a quarter for kilograms: what other cells say first, then what
  * fits the field.
  */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function decimalOf(
   field: FieldName | undefined,
   content: ColumnContent,
@@ -125,7 +133,7 @@ function decimalOf(
       because: content.decimal === ',' ? 'numbers are written with a decimal comma' : undefined,
     };
   if (!content.hasOpenNumbers) return { decimal: elsewhere ?? '.', because: undefined };
-  if (content.isOpenAlways && content.thousands && field && fieldSpec(field).isCount)
+  if (content.thousands && areThousands(field, content))
     return {
       decimal: content.thousands,
       because: 'every number has three digits behind its mark: the mark parts thousands',
@@ -135,14 +143,8 @@ function decimalOf(
       decimal: elsewhere,
       because: `numbers like 1${elsewhere === ',' ? '.' : ','}250 are read as one thousand two hundred and fifty, as other columns write them`,
     };
-  const isSmall =
-    field !== undefined &&
-    fieldSpec(field).kind === 'number' &&
-    !fieldSpec(field).isCount &&
-    fitOfMiddle(field as NumericField, content.middle) <
-      fitOfMiddle(field as NumericField, content.middle / 1000);
   return {
-    decimal: isSmall ? ',' : '.',
+    decimal: field && isMeantSmall(field, content) ? ',' : '.',
     because:
       'numbers with three digits behind the mark can be read two ways; the one that fits ' +
       'the column was taken',

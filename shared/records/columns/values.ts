@@ -41,9 +41,8 @@ type ClockStyle = 'serial' | 'digits' | 'point';
 function clockStyle(run: CellRun): ClockStyle {
   let [digits, points, others] = [0, 0, 0];
   for (let i = 0; i < Math.min(run.length, 400); i++) {
-    const cell = run.cellAt(i);
-    const value = typeof cell === 'number' && !run.isDate(i) ? cell : NaN;
-    if (Number.isNaN(value)) continue;
+    const value = run.numberAt(i);
+    if (Number.isNaN(value) || run.isDate(i)) continue;
     if (value > 24 && value < 10_000 && Number.isInteger(value)) digits++;
     else if (value >= 1 && value < 24.6) points++;
     else others++;
@@ -56,17 +55,14 @@ function clockStyle(run: CellRun): ClockStyle {
 }
 
 /**
- * The number of one cell; undefined where there is nothing to read, NaN where there is but it cannot be read.
+ * The number a text says; undefined where there is nothing to read, NaN where there is but it cannot be read.
  */
-const numberIn = (
+const textIn = (
   cell: Cell,
-  isDate: boolean,
   reading: ReadValue,
   style: ClockStyle | undefined,
   convert: (value: number) => number,
 ): number | undefined => {
-  if (typeof cell === 'number')
-    return style === undefined ? convert(cell) : momentOfNumber(cell, isDate, style);
   if (typeof cell !== 'string' || cell.trim() === '' || isNothingText(cell)) return undefined;
   return style === undefined ? numberOf(cell, reading, convert) : momentOf(cell, reading);
 };
@@ -89,14 +85,19 @@ export function readNumbers(run: CellRun, reading: ReadValue): ReadNumbers {
   const times = reading.times ?? 1;
   const convert = times === 1 ? inUnit : (value: number): number => inUnit(times * value);
   for (let i = 0; i < run.length; i++) {
-    const cell = run.cellAt(i);
-    const value = numberIn(cell, run.isDate(i), reading, style, convert);
+    const number = run.numberAt(i);
+    const isNumber = !Number.isNaN(number);
+    const value = !isNumber
+      ? textIn(run.cellAt(i), reading, style, convert)
+      : style === undefined
+        ? convert(number)
+        : momentOfNumber(number, run.isDate(i), style);
     if (value === undefined) continue;
     if (Number.isNaN(value)) {
       unreadable.push(i);
       continue;
     }
-    if (typeof cell === 'string') asText++;
+    if (!isNumber) asText++;
     values[i] = value;
     filled++;
     if (value >= 0 && value < 1) clocks++;
@@ -130,11 +131,14 @@ const isKnownTail = (unit: string): boolean =>
 export function plainNumbers(run: CellRun, decimal: DecimalMark): Float64Array {
   const values = new Float64Array(run.length).fill(NaN);
   for (let i = 0; i < run.length; i++) {
-    const cell = run.cellAt(i);
-    if (typeof cell === 'number') values[i] = run.isDate(i) ? NaN : cell;
-    else if (typeof cell === 'string' && /\p{N}/u.test(cell)) {
-      if (kindOfText(cell) === KIND.number) values[i] = readNumber(cell, decimal).value;
+    const number = run.numberAt(i);
+    if (!Number.isNaN(number)) {
+      if (!run.isDate(i)) values[i] = number;
+      continue;
     }
+    const cell = run.cellAt(i);
+    if (typeof cell === 'string' && kindOfText(cell) === KIND.number && /\p{N}/u.test(cell))
+      values[i] = readNumber(cell, decimal).value;
   }
   return values;
 }

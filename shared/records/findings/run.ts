@@ -265,8 +265,8 @@ function isWorkedOut({ isWorkedOut: said, columns }: SheetCells): boolean {
   if (!columns.some((column) => column?.formulas.some(isOwn))) return false;
   let [numbers, computed] = [0, 0];
   for (const column of columns)
-    for (const [i, value] of (column?.values ?? []).entries())
-      if (typeof value === 'number') {
+    for (let i = 0; i < (column?.length ?? 0); i++)
+      if (!Number.isNaN(column?.numberAt(i))) {
         numbers++;
         if (column?.formulas[i] !== undefined) computed++;
       }

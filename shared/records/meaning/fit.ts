@@ -87,8 +87,12 @@ function speaksForItself(heading: HeadingSaid, above: HeadingSaid): boolean {
   );
 }
 
+function tellByUnit(unit: string | undefined, words: Map<FieldName, number>): void {
+  for (const [name, field, worth] of TELLING)
+    if (unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
+}
+
 /** `inCells` is the unit most cells carry themselves. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function evidenceOf(header: string, parent: string, inCells?: string): Evidence {
   const heading = headingOf(header);
   const above = headingOf(parent);
@@ -103,18 +107,12 @@ export function evidenceOf(header: string, parent: string, inCells?: string): Ev
     addGuesses(`${parent} ${header}`, 1, words);
   }
   const unit = heading.unit ?? (hasParent ? above.unit : undefined) ?? unitOfText(inCells ?? '');
-  for (const [name, field, worth] of TELLING)
-    if (unit?.unit === name && worth > (words.get(field) ?? 0)) words.set(field, worth);
+  tellByUnit(unit?.unit, words);
   sizeClasses(header, words);
   sizesSaid(heading, words);
-  composed(marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said), words);
-  return {
-    heading,
-    joined,
-    marks: marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said),
-    unit,
-    words,
-  };
+  const marks = marksIn(hasParent ? `${above.said} ${heading.said}` : heading.said);
+  composed(marks, words);
+  return { heading, joined, marks, unit, words };
 }
 
 /** Meanings made of general words that no list holds together: the weight of one fish, money that went out. */
@@ -349,13 +347,10 @@ const CLOCK_ONLY: readonly FieldName[] = ['clock', 'startTime', 'endTime'];
 const SERIAL_LOW = 30_000;
 const SERIAL_HIGH = 80_000;
 
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function momentFit(field: FieldName, content: ColumnContent, marks: ReadonlySet<MeaningMark>): number {
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
-  const serials = content.middle > SERIAL_LOW && content.middle < SERIAL_HIGH ? content.numbers : 0;
-  const dates =
-    content.dates + (content.high < 1.15 * content.middle && content.fractions < 0.9 ? serials : 0);
+  const dates = content.dates + (areSerials(content) && content.fractions < 0.9 ? content.numbers : 0);
   const clocks = content.clocks + content.digitClocks;
   // 150 is a number; ten to two only where the heading speaks of time.
   const isOnlyDigits = content.digitClocks > 0 && content.clocks === 0 && !marks.has('time');
@@ -364,6 +359,10 @@ function momentFit(field: FieldName, content: ColumnContent, marks: ReadonlySet<
   if (isOnlyDigits && dates === 0 && content.middle < 700) return -1.5;
   const isDated = dates >= clocks;
   const isStamped = content.stamps > 0.3 * usable;
+  return kindFit(field, isDated, isStamped);
+}
+/** Days where days belong, hours where hours do, both together elsewhere. */
+function kindFit(field: FieldName, isDated: boolean, isStamped: boolean): number {
   if (DATE_ONLY.includes(field)) return isDated ? 0.3 - (isStamped && field.endsWith('On') ? 0.6 : 0) : -3;
   if (CLOCK_ONLY.includes(field)) return isDated ? -3 : 0.5;
   return isDated && !isStamped ? -0.9 : 0.4;

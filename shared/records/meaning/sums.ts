@@ -51,6 +51,8 @@ class SumSearch {
   private best: Link | undefined;
   private bestWorth = 0;
   private readonly made: Float64Array;
+  /** Of each term as it is tried. */
+  private readonly signs: number[] = [];
   private readonly allowed: number;
 
   constructor(
@@ -64,27 +66,25 @@ class SumSearch {
   }
 
   run(): Link | undefined {
-    this.from(0, 0, 0, 0, []);
+    this.from(0, 0, 0, 0);
     return this.best;
   }
 
   /** Sets the sign of one term after the other; the sum is kept up to date on the way. */
-  private from(term: number, bits: number, plus: number, minus: number, signs: readonly number[]): void {
+  private from(term: number, bits: number, plus: number, minus: number): void {
     if (term === this.terms.columns.length) {
-      this.look(bits, plus, minus, signs);
+      this.look(bits, plus, minus);
       return;
     }
     const values = this.terms.values[term] ?? this.made;
     for (const sign of SIGNS) {
+      this.signs[term] = sign;
       if (sign === 0) {
-        this.from(term + 1, bits, plus, minus, [...signs, 0]);
+        this.from(term + 1, bits, plus, minus);
         continue;
       }
       this.add(values, sign);
-      this.from(term + 1, bits | (1 << term), plus + (sign === 1 ? 1 : 0), minus + (sign === 1 ? 0 : 1), [
-        ...signs,
-        sign,
-      ]);
+      this.from(term + 1, bits | (1 << term), plus + (sign === 1 ? 1 : 0), minus + (sign === 1 ? 0 : 1));
       this.add(values, -sign);
     }
   }
@@ -93,14 +93,14 @@ class SumSearch {
     for (let i = 0; i < made.length; i++) made[i] = (made[i] ?? 0) + sign * (values[i] ?? 0);
   }
 
-  private look(bits: number, plus: number, minus: number, signs: readonly number[]): void {
+  private look(bits: number, plus: number, minus: number): void {
     const size = plus + minus;
     if (size < (this.before ? 1 : 2) || (this.before === undefined && plus === 0)) return;
     const found = holding(this.seen, this.made, this.terms.said, bits, this.allowed);
     const worth = found ? found.holds - 0.4 * size : 0;
     if (!found || worth <= this.bestWorth) return;
     this.bestWorth = worth;
-    const used = this.terms.columns.map((column, i) => [column, signs[i] ?? 0] as const);
+    const used = this.terms.columns.map((column, i) => [column, this.signs[i] ?? 0] as const);
     const kept = used.filter(([, sign]) => sign !== 0);
     this.best = {
       kind: 'sum',

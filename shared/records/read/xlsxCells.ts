@@ -1,5 +1,6 @@
 import { runNow } from '../../base/steps';
 import { Cells } from '../../files/cells/cells';
+import type { CellSpan } from '../../files/cells/cells';
 import type { CellContext } from '../../files/cells/reader';
 import { CellReader, FormulaBudget } from '../../files/cells/reader';
 import { sharedStrings } from '../../files/cells/strings';
@@ -18,6 +19,19 @@ export class BadFile extends Error {}
 
 const CELLS_PER_STEP = 40_000;
 
+function take(cell: CellSpan, reader: CellReader, builder: SheetReader): void {
+  const isDate = cell.styleFrom >= 0 && reader.isDate(cell);
+  const number = reader.typedNumber(cell);
+  if (!Number.isNaN(number)) {
+    builder.putNumber(cell.row, cell.column, number, isDate);
+    return;
+  }
+  const value = reader.value(cell);
+  const formula = cell.formulaStart < 0 ? undefined : reader.formula(cell);
+  if (value !== null || formula !== undefined)
+    builder.put(cell.row, cell.column, value, isDate, formula && `=${formula.text}`);
+}
+
 /** The cells of one sheet into its builder, through the walker that every reader of a file uses. */
 function* readSheet(
   bytes: Uint8Array,
@@ -33,17 +47,8 @@ function* readSheet(
     const cells = new Cells(bytes, data.openEnd);
     const { cell } = cells;
     for (let count = 0; cells.next(); count++) {
-      const value = reader.value(cell);
-      const formula = cell.formulaStart < 0 ? undefined : reader.formula(cell);
-      if (value !== null || formula !== undefined)
-        builder.put(
-          cell.row,
-          cell.column,
-          value,
-          cell.styleFrom >= 0 && reader.isDate(cell),
-          formula && `=${formula.text}`,
-        );
       if (count % CELLS_PER_STEP === CELLS_PER_STEP - 1) yield cell.end / bytes.length;
+      take(cell, reader, builder);
     }
     tree.seek(cells.closeAt);
   }

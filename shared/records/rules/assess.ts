@@ -1,6 +1,6 @@
 import type { Scored } from './explain';
 import { explanations } from './explain';
-import { broken } from './relations';
+import { broken, hasBroken } from './relations';
 import type { Broken, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
 
@@ -12,6 +12,7 @@ const slipKey = ({ slip }: Scored): string => `${slip.field} ${slip.meant}`;
  */
 export function assess(said: RuleFinding): readonly Broken[] {
   if (said.assessment) return said.assessment;
+  if (!hasBroken(said)) return (said.assessment = NONE);
   const faults = broken(said);
   if (faults.length === 0) return (said.assessment = NONE);
   const candidates = faults.map(({ relation }) => explanations(said, relation));

@@ -18,10 +18,13 @@ const rule = ({ id, severity = 'impossible', ...words }: Words): RowRule => ({
   scope: 'row',
   ...words,
   needs: RELATIONS.filter((one) => one.rule === id).map(fieldsOf),
-  check: (said) =>
-    assess(said)
+  check: (said) => {
+    const faults = assess(said);
+    if (faults.length === 0) return undefined;
+    return faults
       .filter((one) => one.relation.rule === id && !one.slip)
-      .map((one) => inconsistency(one, said)),
+      .map((one) => inconsistency(one, said));
+  },
 });
 
 /**

@@ -45,7 +45,9 @@ function longRuns(values: Float64Array): {
     }
     if (length >= SHORTEST_RUN) runs.push({ from, length, value });
     if (i === values.length) break;
-    [from, length, value] = [i, 1, next];
+    from = i;
+    length = 1;
+    value = next;
     n++;
     changes++;
   }

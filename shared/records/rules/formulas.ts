@@ -1,6 +1,7 @@
 // Long: one rule with its sentences; it would not read better in pieces.
 import type { SheetCells } from '../read/sheetCells';
 import { formulaAt, valueAt } from '../read/sheetCells';
+import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
 import type { RecordTable, Spot } from '../table';
 import type { BookRule, ExampleCell, TableRule, TableVerdict } from './rule';
@@ -19,17 +20,21 @@ const isCapital = (code: number): boolean => code >= 65 && code <= 90;
 /** After the digits of a row: what makes them part of a name, a number or a call. */
 const goesOn = (code: number): boolean =>
   isCapital(code) || (code >= 97 && code <= 122) || code === 40 || code === 46 || code === 95;
+/** The text of a formula between the rows that move along, and how far off these are. */
+interface Form {
+  readonly pieces: readonly string[];
+  readonly steps: readonly number[];
+  readonly text: string;
+}
+/** Distance of another row from that of the formula, counted from 0. */
+type Distance = (to: number) => number;
 /**
  * A formula as it reads from its own row: rows that move along become distances. Read letter by letter, because long
  * books have one in every line.
  */
-export function relativeTo(
-  formula: string,
-  row: number,
-  /** Distance of another row, where rows between that hold no record do not count. */
-  distance: (to: number) => number = (to) => to - row,
-): string {
-  let [made, copied, i] = ['', 0, 0];
+function formOf(formula: string, distance: Distance): Form {
+  const [pieces, steps]: [string[], number[]] = [[], []];
+  let [copied, i] = [0, 0];
   while (i < formula.length) {
     const code = formula.charCodeAt(i);
     if (code === QUOTE) {
@@ -46,11 +51,39 @@ export function relativeTo(
     // A sign of money in front keeps the row where it is: it does not move along.
     const moves = from > 0 && isCapital(formula.charCodeAt(from - 1));
     if (!moves || i - from > LONGEST_ROW || goesOn(formula.charCodeAt(i))) continue;
-    made += `${formula.slice(copied, from)}[${distance(Number(formula.slice(from, i)) - 1)}]`;
+    pieces.push(formula.slice(copied, from));
+    steps.push(distance(Number(formula.slice(from, i)) - 1));
     copied = i;
   }
-  return made + formula.slice(copied);
+  pieces.push(formula.slice(copied));
+  return {
+    pieces,
+    steps,
+    text: pieces.map((piece, k) => (k === 0 ? piece : `[${steps[k - 1] ?? 0}]${piece}`)).join(''),
+  };
 }
+/** Does the formula read like another one? Most of a column do, and then no text is made. */
+function isOfForm(formula: string, { pieces, steps }: Form, distance: Distance): boolean {
+  let i = 0;
+  for (let k = 0; k < pieces.length; k++) {
+    if (k > 0) {
+      let row = 0;
+      const from = i;
+      for (; isDigit(formula.charCodeAt(i)); i++) row = row * 10 + formula.charCodeAt(i) - 48;
+      if (i === from || i - from > LONGEST_ROW || distance(row - 1) !== steps[k - 1]) return false;
+    }
+    const piece = pieces[k] ?? '';
+    if (!formula.startsWith(piece, i)) return false;
+    i += piece.length;
+  }
+  return i === formula.length;
+}
+export const relativeTo = (
+  formula: string,
+  row: number,
+  /** Distance of another row, where rows between that hold no record do not count. */
+  distance: Distance = (to) => to - row,
+): string => formOf(formula, distance).text;
 
 interface FormulaColumn {
   readonly sheet: SheetCells;
@@ -73,10 +106,13 @@ function formulaCells(sheet: SheetCells, column: number, body: readonly number[]
   const formulas = sheet.columns[column]?.formulas ?? [];
   const records = recordsByRow(sheet, body);
   const cells: FormulaCell[] = [];
-  for (const [record, position] of body.entries()) {
+  const stored = sheet.columns[column];
+  let before: Form | undefined;
+  for (let record = 0; record < body.length; record++) {
+    const position = body[record] ?? 0;
     const formula = formulas[position];
     if (formula === undefined) {
-      if (typeof valueAt(sheet, position, column) === 'number') cells.push({ position, formula, form: '' });
+      if (!Number.isNaN(stored?.numberAt(position) ?? NaN)) cells.push({ position, formula, form: '' });
       continue;
     }
     const row = sheet.rows[position] ?? 0;
@@ -84,7 +120,8 @@ function formulaCells(sheet: SheetCells, column: number, body: readonly number[]
       const other = records[to] ?? NONE;
       return other === NONE ? to - row : other - record;
     };
-    cells.push({ position, formula, form: relativeTo(formula, row, distance) });
+    if (!before || !isOfForm(formula, before, distance)) before = formOf(formula, distance);
+    cells.push({ position, formula, form: before.text });
   }
   return cells;
 }
@@ -183,34 +220,31 @@ function endsWithFile(text: string): boolean {
 }
 
 function isLinked(formula: string): boolean {
-  if (formula.length > LONGEST_FORMULA) return false;
+  // A link has this sign; most formulas read their own sheet.
+  if (!formula.includes('!') || formula.length > LONGEST_FORMULA) return false;
   for (const { index } of formula.matchAll(LINKED))
     if (endsWithFile(formula.slice(Math.max(0, index - LONGEST_LINK), index))) return true;
   return false;
 }
 const OWN_CALL = /SPAWN[._]/i;
 
-function eachCell(
-  sheets: readonly SheetCells[],
-  list: 'values' | 'formulas',
-  visit: (spot: Spot, at: unknown) => void,
-): void {
+function eachError(sheets: readonly SheetCells[], visit: (spot: Spot, value: CellError) => void): void {
   for (const sheet of sheets)
-    for (const [column, cells] of sheet.columns.entries()) {
-      if (!cells) continue;
-      const items = cells[list];
-      for (let position = 0; position < items.length; position++) {
-        const item = items[position];
-        if (list === 'values' ? typeof item === 'object' && item !== null : item !== undefined)
-          visit({ sheet, position, column }, item);
-      }
-    }
+    for (const [column, cells] of sheet.columns.entries())
+      cells?.eachOther((value, position) => {
+        if (isError(value)) visit({ sheet, position, column }, value);
+      });
+}
+function eachFormula(sheets: readonly SheetCells[], visit: (spot: Spot, formula: string) => void): void {
+  for (const sheet of sheets)
+    for (const [column, cells] of sheet.columns.entries())
+      for (const [position, formula] of cells?.formulas.entries() ?? [])
+        if (formula !== undefined) visit({ sheet, position, column }, formula);
 }
 
 function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
   const found: TableVerdict[] = [];
-  eachCell(sheets, 'values', (spot, value) => {
-    if (!isError(value)) return;
+  eachError(sheets, (spot, value) => {
     const formula = formulaAt(spot.sheet, spot.position, spot.column);
     // NA() is written on purpose: charts leave such a point out.
     if (value.error === '#N/A' && /\bNA\(\)/.test(formula ?? '')) return;
@@ -229,8 +263,8 @@ function errors(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdic
 
 function links(_: unknown, sheets: readonly SheetCells[]): readonly TableVerdict[] {
   const found: TableVerdict[] = [];
-  eachCell(sheets, 'formulas', (spot, formula) => {
-    if (typeof formula !== 'string' || !isLinked(formula)) return;
+  eachFormula(sheets, (spot, formula) => {
+    if (!isLinked(formula)) return;
     found.push({
       spot,
       seen: short(formula),

@@ -5,6 +5,7 @@ import { fieldSpec, NUMERIC_FIELDS } from '../fields';
 import type { RecordTable } from '../table';
 import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, plain, shown } from './show';
+import { isBeyond } from './statistics';
 
 const LIMITED = NUMERIC_FIELDS.filter((name) => PLAUSIBLE[name]?.possible !== undefined);
 const SHARES = LIMITED.filter((name) => fieldSpec(name).quantity.unit === 'share' && name !== 'eggYield');
@@ -43,7 +44,8 @@ const mayBeOutside =
     fields.some((field) => {
       const [low, high] = PLAUSIBLE[field]?.possible ?? [-Infinity, Infinity];
       if (field === 'femaleWeight' && numbers.females) return true;
-      return numbers[field]?.some((value) => value < low || value > high) ?? false;
+      const list = numbers[field];
+      return list !== undefined && isBeyond(list, low, high);
     });
 
 /**

@@ -191,17 +191,30 @@ export interface HeldRelation {
   readonly residual: number;
 }
 
+const isHeld = ({ slack }: ColumnRelation, seen: number, expected: number): boolean =>
+  Math.abs(seen - expected) <= Math.max(slack[0] * Math.abs(expected), slack[1]) + 1e-9;
+
+/** Is there a relation that does not hold? Asked of every record first, and makes no objects. */
+export function hasBroken({ num, relations }: Pick<RuleFinding, 'num' | 'relations'>): boolean {
+  for (const one of relations) {
+    const seen = num(one.result);
+    if (Number.isNaN(seen)) continue;
+    const expected = one.compute(num);
+    if (Number.isFinite(expected) && !isHeld(one, seen, expected)) return true;
+  }
+  return false;
+}
+
 /** Does the result follow? undefined when a value is missing. */
 export function held(one: ColumnRelation, num: RuleFinding['num']): HeldRelation | undefined {
   const seen = num(one.result);
   if (Number.isNaN(seen)) return undefined;
   const expected = one.compute(num);
   if (!Number.isFinite(expected)) return undefined;
-  const off = Math.abs(seen - expected);
   return {
     expected,
-    holds: off <= Math.max(one.slack[0] * Math.abs(expected), one.slack[1]) + 1e-9,
-    residual: off / Math.max(Math.abs(expected), 1e-9),
+    holds: isHeld(one, seen, expected),
+    residual: Math.abs(seen - expected) / Math.max(Math.abs(expected), 1e-9),
   };
 }
 

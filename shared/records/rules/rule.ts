@@ -23,7 +23,7 @@ export interface RuleFinding {
   /** Relations among them. */
   readonly relations: readonly ColumnRelation[];
   /** Kept by assess(): several rules read the same judgement of one record. */
-  assessment?: readonly Broken[];
+  assessment?: readonly Broken[] | undefined;
 }
 
 /** A relation that does not hold, with the slip that would explain it. */

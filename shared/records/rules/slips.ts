@@ -5,6 +5,7 @@ import type { SlipKind } from './explain';
 import { fieldsOf, RELATIONS } from './relations';
 import type { RecordExample, RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, plain, shown } from './show';
+import { isBeyond } from './statistics';
 
 const NEEDS: readonly (readonly FieldName[])[] = RELATIONS.map(fieldsOf);
 
@@ -21,10 +22,11 @@ const slipRule = (id: string, kind: SlipKind, words: Words): RowRule => ({
   severity: 'impossible',
   needs: NEEDS,
   ...words,
-  check: (said) =>
-    assess(said)
-      .filter(({ slip }) => slip?.kind === kind)
-      .flatMap((one) => slipVerdict(one) ?? []),
+  check: (said) => {
+    const faults = assess(said);
+    if (faults.length === 0) return undefined;
+    return faults.filter(({ slip }) => slip?.kind === kind).flatMap((one) => slipVerdict(one) ?? []);
+  },
 });
 
 const CONTEXT = { eggWeight: 150, eggsPerGram: 700, eggs: 105_000 };
@@ -33,6 +35,7 @@ const WATER_FIELDS = ['temperature', 'incubationTemperature'] as const satisfies
 /** A reading in °F of water that fish live in; below it, it could be a hot day in °C. */
 const FAHRENHEIT = [55, 105] as const;
 const COLDEST = 5;
+const NONE = new Float64Array(0);
 
 const fahrenheit = (said: RuleFinding): RuleVerdict[] =>
   WATER_FIELDS.flatMap((field) => {
@@ -134,7 +137,8 @@ export const slipRules: readonly RowRule[] = [
     why: 'A thermometer set to °F makes every time worked out from it wrong.',
     check: fahrenheit,
     mayFire: (numbers) =>
-      WATER_FIELDS.some((name) => numbers[name]?.some((value) => value >= FAHRENHEIT[0] || value < COLDEST)),
+      // Exactly the lower bound is judged too.
+      WATER_FIELDS.some((name) => isBeyond(numbers[name] ?? NONE, COLDEST, FAHRENHEIT[0] - 1e-9)),
     examples: [
       { record: { temperature: 79 }, says: '26.1 °C', because: '79 °F.' },
       { record: { incubationTemperature: 82.4 }, says: '28 °C', because: '82.4 °F.' },

@@ -3,6 +3,7 @@ import { FIELDS, NUMERIC_FIELDS } from '../fields';
 import type { RecordTable } from '../table';
 import type { RowRule, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
+import { isBeyond } from './statistics';
 
 /** Counts that can only fall, in the order of the run. */
 const CHAIN = [
@@ -71,11 +72,12 @@ const NEVER_NEGATIVE = new Set(
 );
 
 /** Numbers worked out from weights carry decimals; only small counts are counted one by one. */
+const NONE = new Float64Array(0);
 const isFraction = (value: number): boolean => value > 0 && value < 100 && !Number.isInteger(value);
 const mayBeNoCount = (numbers: RecordTable['numbers']): boolean =>
   NUMERIC_FIELDS.some(
     (field) =>
-      (NEVER_NEGATIVE.has(field) && numbers[field]?.some((value) => value < 0)) ||
+      (NEVER_NEGATIVE.has(field) && isBeyond(numbers[field] ?? NONE, 0, Infinity)) ||
       (COUNTS.has(field) && numbers[field]?.some(isFraction)),
   );
 

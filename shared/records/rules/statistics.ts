@@ -33,6 +33,10 @@ function select(list: Float64Array, k: number): number {
   return list[k] ?? NaN;
 }
 
+/** The value that this share of the others lies below; the list is left in another order. */
+export const rankOf = (list: Float64Array, share: number): number =>
+  select(list, Math.floor(share * (list.length - 1)));
+
 /** Middle value; the list is left in another order. */
 function middleOf(list: Float64Array): number {
   const half = list.length >> 1;
@@ -57,14 +61,39 @@ export function robust(values: ArrayLike<number>): Robust {
   return { middle, spread: middleOf(list) * TO_DEVIATION, n };
 }
 
+const MOST_SAMPLED = 3000;
 /** Middle and spread of at most so many values, taken evenly from the list: enough to know a habit. */
-export function robustOfSome(values: ArrayLike<number>, most = 3000): Robust {
-  if (values.length <= most) return robust(values);
+export const robustOfSome = (values: ArrayLike<number>): Robust =>
+  values.length <= MOST_SAMPLED ? robust(values) : robustOfPicked(values.length, (i) => values[i] ?? NaN);
+
+/** The same of values that are worked out when asked for, at most so many of them. */
+export function robustOfPicked(length: number, valueOf: (index: number) => number): Robust {
+  const most = Math.min(MOST_SAMPLED, length);
   const some = new Float64Array(most);
-  const step = values.length / most;
-  for (let i = 0; i < most; i++) some[i] = values[Math.floor(i * step)] ?? NaN;
+  const step = length / most;
+  for (let i = 0; i < most; i++) some[i] = valueOf(Math.floor(i * step));
   const own = robust(some);
-  return { ...own, n: Math.round((own.n * values.length) / most) };
+  return { ...own, n: Math.round((own.n * length) / most) };
+}
+
+/** Room for what a logarithm rounds; inside it the logarithm itself decides. */
+const ROUNDING = 1.001;
+/**
+ * Between these two bounds no number has a logarithm further than `limit` from `middle`: for most of a long list they
+ * save the logarithm.
+ */
+export const boundsOf = (middle: number, limit: number): readonly [low: number, high: number] => [
+  ROUNDING * 10 ** (middle - limit),
+  10 ** (middle + limit) / ROUNDING,
+];
+
+/** Is any value of a long list outside the bounds? */
+export function isBeyond(list: Float64Array, low: number, high: number): boolean {
+  for (let i = 0; i < list.length; i++) {
+    const value = list[i] as number;
+    if (value < low || value > high) return true;
+  }
+  return false;
 }
 
 const bits = new Float64Array(1);

@@ -50,7 +50,7 @@ type Taken = (position: number, column: number) => boolean;
 function labelsIn(kinds: Kinds, column: number, taken: Taken): Label[] {
   const { sheet } = kinds;
   const labels: Label[] = [];
-  for (let position = 0; position < (sheet.columns[column]?.values.length ?? 0); position++) {
+  for (let position = 0; position < (sheet.columns[column]?.length ?? 0); position++) {
     if (labels.length >= MOST_LABELS) break;
     if (kinds.at(position, column) !== KIND.word || taken(position, column)) continue;
     const text = String(valueAt(sheet, position, column))

@@ -95,8 +95,13 @@ function isCounting(kinds: Kinds, position: number, columns: readonly number[]):
   );
 }
 
+/** A month or an opening balance may stand between the header and the first line. */
+const mayStandBetween = (columns: readonly number[], filled: readonly number[], skipped: number): boolean =>
+  columns.length >= 4 && filled.length <= 2 && (filled.length === 1 || skipped === 0);
+const isBetween = (sheet: SheetCells, position: number, filled: readonly number[]): boolean =>
+  filled.length === 1 || startsWith(textAt(sheet, position, filled[0] ?? 0), [...CARRIED, 'opening_stock']);
+
 /** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
   const { sheet } = kinds;
   let [rows, figures, skipped] = [0, 0, 0];
@@ -104,11 +109,9 @@ function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): 
     if ((sheet.rows[p] ?? 0) - (sheet.rows[p - 1] ?? 0) > 3) break;
     const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
     if (filled.length === 0) continue;
-    // A month or an opening balance may stand between the header and the first line.
-    if (rows === 0 && columns.length >= 4 && filled.length <= 2 && (filled.length === 1 || skipped === 0)) {
+    if (rows === 0 && mayStandBetween(columns, filled, skipped)) {
       if (++skipped > 3) return 0;
-      if (filled.length === 1 || startsWith(textAt(sheet, p, filled[0] ?? 0), [...CARRIED, 'opening_stock']))
-        continue;
+      if (isBetween(sheet, p, filled)) continue;
     }
     rows++;
     const found = filled.filter((column) => kinds.isData(p, column)).length;
@@ -120,27 +123,28 @@ function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): 
 }
 
 const FORM_ROWS = 14;
-/** Labels down the first column with values beside them are a form and no table. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): boolean {
-  const { sheet } = kinds;
+/** The different words down the first column; undefined where they are too few. */
+function labelsDown(kinds: Kinds, position: number, run: readonly number[]): readonly string[] | undefined {
   const [first] = run;
-  if (first === undefined) return false;
+  if (first === undefined) return undefined;
   const labels: string[] = [];
   let rows = 0;
-  for (let p = position; p < sheet.rows.length && rows < FORM_ROWS; p++) {
+  for (let p = position; p < kinds.sheet.rows.length && rows < FORM_ROWS; p++) {
     if (run.every((column) => kinds.at(p, column) === KIND.blank)) continue;
     rows++;
-    if (kinds.at(p, first) === KIND.word) labels.push(textAt(sheet, p, first));
+    if (kinds.at(p, first) === KIND.word) labels.push(textAt(kinds.sheet, p, first));
   }
-  if (labels.length < 3 || labels.length < 0.75 * rows || new Set(labels).size < 0.8 * labels.length)
-    return false;
-  // Months down the side are the lines of a summary.
-  if (
-    run.length > 2 &&
-    labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1)
-  )
-    return false;
+  const areMany = labels.length >= 3 && labels.length >= 0.75 * rows;
+  return areMany && new Set(labels).size >= 0.8 * labels.length ? labels : undefined;
+}
+/** Months down the side are the lines of a summary. */
+const areMonths = (labels: readonly string[]): boolean =>
+  labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1);
+/** Labels down the first column with values beside them are a form and no table. */
+function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): boolean {
+  const { sheet } = kinds;
+  const labels = labelsDown(kinds, position, run);
+  if (!labels || (run.length > 2 && areMonths(labels))) return false;
   const known = labels.filter(isKnownLabel).length;
   const others = new Set(
     run
@@ -148,8 +152,8 @@ function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): 
       .map((column) => textAt(sheet, position, column))
       .filter(isKnownLabel),
   ).size;
-  const mixed = run.length === 2 && isMixed(kinds, position, run[1] ?? 0);
-  if (run.length === 2) return known >= 0.4 * labels.length || (mixed && others === 0);
+  if (run.length === 2)
+    return known >= 0.4 * labels.length || (others === 0 && isMixed(kinds, position, run[1] ?? 0));
   return known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
 }
 /** Values of several kinds below each other. */
@@ -208,7 +212,7 @@ function mergedText({ merges, rows, columns }: SheetCells, position: number, col
   const area = merges.find((m) => m.top <= row && m.bottom >= row && m.left <= column && m.right >= column);
   if (!area) return '';
   const top = rows.indexOf(area.top);
-  const cell = top < 0 ? null : columns[area.left]?.values[top];
+  const cell = top < 0 ? null : columns[area.left]?.cellAt(top);
   return typeof cell === 'string' ? cell : '';
 }
 

@@ -37,7 +37,23 @@ function freshKind(text: string): CellKind {
   return !Number.isNaN(value) && unitOfText(unit) !== undefined ? KIND.number : KIND.word;
 }
 
+/**
+ * Is it a letter and a few digits, as tags of fish and numbers of runs are? Long books have thousands of them, all
+ * different; n is left out, because N5000 is money.
+ */
+function isTag(text: string): boolean {
+  const { length } = text;
+  const letter = text.charCodeAt(0) | 0x20;
+  if (length < 2 || length > 7 || letter < 0x61 || letter > 0x7a || letter === 0x6e) return false;
+  for (let i = 1; i < length; i++) {
+    const code = text.charCodeAt(i);
+    if (code < 0x30 || code > 0x39) return false;
+  }
+  return true;
+}
+
 export function kindOfText(text: string): CellKind {
+  if (isTag(text)) return KIND.word;
   let kind = remembered.get(text);
   if (kind === undefined) {
     if (remembered.size > 20_000) remembered.clear();
@@ -54,11 +70,18 @@ export class Kinds {
 
   at(position: number, column: number): CellKind {
     const source = this.sheet.columns[column];
-    if (!source || position >= source.values.length) return KIND.blank;
-    const list = (this.columns[column] ??= new Uint8Array(source.values.length).fill(255));
+    if (!source || position >= source.length) return KIND.blank;
+    const list = (this.columns[column] ??= new Uint8Array(source.length).fill(255));
     const known = list[position] ?? 0;
     if (known !== 255) return known as CellKind;
-    const kind = kindOf(source.values[position] ?? null, source.dates[position] === 1);
+    const number = source.numberAt(position);
+    const kind = Number.isNaN(number)
+      ? kindOf(source.cellAt(position))
+      : source.isDateAt(position)
+        ? number >= 1
+          ? KIND.date
+          : KIND.clock
+        : KIND.number;
     list[position] = kind;
     return kind;
   }
@@ -77,8 +100,9 @@ export function kindsOf(sheet: SheetCells): Kinds {
   return kinds;
 }
 
-function kindOf(cell: Cell, isDate: boolean): CellKind {
+/** Of a cell that holds no number. */
+function kindOf(cell: Cell): CellKind {
   if (cell === null || cell === '' || typeof cell === 'boolean') return KIND.blank;
-  if (typeof cell === 'number') return isDate ? (cell >= 1 ? KIND.date : KIND.clock) : KIND.number;
+  if (typeof cell === 'number') return KIND.number;
   return isError(cell) ? KIND.error : kindOfText(cell);
 }

@@ -21,28 +21,37 @@ const addsDown = (formula: string | undefined): boolean => {
 };
 
 interface Row {
-  readonly filled: readonly number[];
+  readonly filled: number;
   readonly texts: readonly string[];
   readonly repeats: number;
   readonly sums: number;
 }
+const NO_TEXTS: readonly string[] = [];
 
 function lookAtRow(kinds: Kinds, position: number, { columns, texts: headings }: Header): Row {
-  const filled: number[] = [];
-  const texts: string[] = [];
-  let [repeats, sums] = [0, 0];
+  let texts: string[] | undefined;
+  let filled = 0;
+  let repeats = 0;
+  let sums = 0;
   for (const column of columns) {
-    if (kinds.at(position, column) === KIND.blank) continue;
-    filled.push(column);
+    const kind = kinds.at(position, column);
+    if (kind === KIND.blank) continue;
+    filled++;
     if (addsDown(formulaAt(kinds.sheet, position, column))) sums++;
-    if (kinds.at(position, column) !== KIND.word) continue;
+    if (kind !== KIND.word) continue;
     const text = textAt(kinds.sheet, position, column);
-    texts.push(text);
+    (texts ??= []).push(text);
     const heading = headings.get(column) ?? '';
     if (heading !== '' && (text === heading || heading.startsWith(`${text} (`))) repeats++;
   }
-  return { filled, texts, repeats, sums };
+  return { filled, texts: texts ?? NO_TEXTS, repeats, sums };
 }
+const filledIn = (kinds: Kinds, position: number, { columns }: Header): number[] =>
+  columns.filter((column) => kinds.at(position, column) !== KIND.blank);
+/** Do the first words say that the row is one of these? */
+const opensWith = (texts: readonly string[], concepts: readonly string[]): boolean =>
+  (texts[0] !== undefined && startsWith(texts[0], concepts)) ||
+  (texts[1] !== undefined && startsWith(texts[1], concepts));
 
 /** Why a row is no record; 'record' where it is one. */
 export type RowKind = 'total' | 'note' | 'header again' | 'units' | 'opening' | 'record' | 'blank';
@@ -56,22 +65,22 @@ export function kindOfRow(
 ): RowKind {
   const row = lookAtRow(kinds, position, header);
   const { filled, texts, repeats } = row;
-  if (filled.length === 0) return 'blank';
-  if (repeats >= 2 && repeats >= filled.length / 2) return 'header again';
+  if (filled === 0) return 'blank';
+  if (repeats >= 2 && repeats >= filled / 2) return 'header again';
   const width = header.columns.length;
   const hasDate = dated !== undefined && kinds.at(position, dated) === KIND.date;
   if (!hasDate && isTotal(row, width, dated !== undefined)) return 'total';
-  if (texts.slice(0, 2).some((text) => startsWith(text, CARRIED)) && filled.length < width) return 'opening';
-  if (texts.length >= 2 && texts.length >= 0.8 * filled.length && isUnits(kinds, position, filled))
-    return 'units';
-  return isNote(kinds, position, filled, width) ? 'note' : 'record';
+  if (filled < width && opensWith(texts, CARRIED)) return 'opening';
+  const isWorded = texts.length >= 2 && texts.length >= 0.8 * filled;
+  if (isWorded && isUnits(kinds, position, filledIn(kinds, position, header))) return 'units';
+  return isNote(kinds, position, filled, header) ? 'note' : 'record';
 }
 const isTotal = ({ texts, sums, filled }: Row, width: number, isDated: boolean): boolean =>
-  texts.slice(0, 2).some((text) => startsWith(text, TOTALS)) ||
-  sums >= 2 ||
-  (sums === 1 && isDated && filled.length <= 0.7 * width);
-function isNote(kinds: Kinds, position: number, filled: readonly number[], width: number): boolean {
-  const figures = filled.filter((column) => kinds.isData(position, column)).length;
-  if (width > 3 && filled.length <= 2 && (figures === 0 || filled.length === 1)) return true;
-  return figures === 0 && filled.length <= 0.4 * width;
+  opensWith(texts, TOTALS) || sums >= 2 || (sums === 1 && isDated && filled <= 0.7 * width);
+function isNote(kinds: Kinds, position: number, filled: number, header: Header): boolean {
+  const width = header.columns.length;
+  const isShort = width > 3 && filled <= 2;
+  if (!isShort && filled > 0.4 * width) return false;
+  const figures = filledIn(kinds, position, header).filter((column) => kinds.isData(position, column)).length;
+  return isShort && (figures === 0 || filled === 1) ? true : figures === 0 && filled <= 0.4 * width;
 }

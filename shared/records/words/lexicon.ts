@@ -269,23 +269,24 @@ export function isWord(text: string, concept: string): boolean {
   return (exact.get(key) ?? []).includes(concept) || (short.get(key) ?? []).includes(concept);
 }
 
+/** Names of months and their short forms, in the order of the table. */
+function monthNames(): Map<string, number> {
+  const { exact, short } = lexicon();
+  const named = new Map<string, number>();
+  for (let i = 1; i <= 12; i++) {
+    const concept = `month_${String(i).padStart(2, '0')}`;
+    for (const [form, concepts] of [...exact, ...short])
+      if (concepts.includes(concept) && !/^\d/.test(form) && form.length > 2 && !named.has(form))
+        named.set(form, i);
+  }
+  return named;
+}
 let months: Map<string, number> | undefined;
 /** 1 to 12 for the name of a month in any language of the table, whole or its first letters; else 0. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 export function monthOf(word: string): number {
   const key = keyOf(word);
   if (key === '' || /^\d/.test(key)) return 0;
-  if (!months) {
-    months = new Map();
-    const { exact, short } = lexicon();
-    for (let i = 1; i <= 12; i++) {
-      const concept = `month_${String(i).padStart(2, '0')}`;
-      for (const list of [exact, short])
-        for (const [form, concepts] of list)
-          if (concepts.includes(concept) && !/^\d/.test(form) && form.length > 2 && !months.has(form))
-            months.set(form, i);
-    }
-  }
+  months ??= monthNames();
   const direct = months.get(key);
   if (direct !== undefined) return direct;
   if (key.length < 3) return 0;

@@ -298,7 +298,7 @@ export const phrases: Phrases = {
   '“{}” cannot go behind a sheet name: use one to eight letters or digits.':
     '« {} » ne peut suivre un nom de feuille : une à huit lettres ou chiffres.',
   'The season is written on new sheets: {}. Yellow cells are yours to change; Checks says whether it still holds.':
-    'La saison est écrite sur de nouvelles feuilles : {}. Les cellules jaunes sont à vous ; Checks dit si elle tient encore.',
+    'La saison est écrite sur de nouvelles feuilles : {}. Les cellules jaunes sont à vous ; Contrôles dit si elle tient encore.',
   'The plan is written on new sheets: {}. Yellow cells are yours to change; everything else follows.':
     'Le plan est écrit sur de nouvelles feuilles : {}. Les cellules jaunes sont à vous ; tout le reste suit.',
   'Some fields of the form cannot be used yet. The first one is chosen.':
@@ -326,11 +326,11 @@ export const phrases: Phrases = {
   'The strip of {} moves to {} ({}).': 'Le stripping du {} passe au {} ({}).',
   'The season is back as it was before it was planned again; what was typed since is in it. Press once more to have the later plan.':
     'La saison est comme avant la replanification, avec ce qui fut tapé depuis. Appuyez encore pour ravoir le dernier plan.',
-  'The first (“Today”, “Orders” …)': 'La première (« Today », « Orders » …)',
+  'The first (“Today”, “Orders” …)': 'La première (« Aujourd’hui », « Commandes » …)',
   'Which season': 'Quelle saison',
   'Read this season': 'Lire cette saison',
   'No season was found in this workbook. One that was written from here has the sheets “Today”, “Orders” and “Batches”; open that workbook, or fill the form in.':
-    'Aucune saison dans ce classeur. Une saison écrite d’ici a les feuilles « Today », « Orders » et « Batches » ; ouvrez ce classeur, ou remplissez le formulaire.',
+    'Aucune saison dans ce classeur. Une saison écrite d’ici a les feuilles « Aujourd’hui », « Commandes » et « Lots » ; ouvrez ce classeur, ou remplissez le formulaire.',
   'There is nothing to take back: no season of this workbook was written over since it was first written.':
     'Rien à annuler : aucune saison de ce classeur n’a été réécrite depuis.',
   'There is no sheet “{}” in this workbook. The book needs it to be planned again.':
@@ -344,7 +344,7 @@ export const phrases: Phrases = {
   'Go back to the published figures': 'Revenir aux chiffres publiés',
   'Batches that stay as they are': 'Lots qui restent comme ils sont',
   'Counts, deaths and sales of them stand on Counts; a lost batch is said on Batches.':
-    'Leurs comptes, morts et ventes sont sur Counts ; un lot perdu se dit sur Batches.',
+    'Leurs comptes, morts et ventes sont sur Comptages ; un lot perdu se dit sur Lots.',
   '{n} of {n}': '{n} sur {n}',
   'and {} more.': 'et {} de plus.',
   'First look {n}': 'Premier regard {n}',
@@ -1249,9 +1249,9 @@ export const phrases: Phrases = {
   '{n} cells cannot be used and are marked. {}: {}':
     '{n} cellules ne sont pas utilisables et sont marquées. {} : {}',
   'One cell of your own found no place beside its line any more; what it said stands at the end of the log on Counts.':
-    'Une de vos cellules n’a plus trouvé place à côté de sa ligne ; ce qu’elle disait est à la fin du journal de Counts.',
+    'Une de vos cellules n’a plus trouvé place à côté de sa ligne ; ce qu’elle disait est à la fin du journal de Comptages.',
   '{n} cells of your own found no place beside its line any more; what it said stands at the end of the log on Counts.':
-    '{n} de vos cellules n’ont plus trouvé place à côté de leur ligne ; ce qu’elles disaient est à la fin du journal de Counts.',
+    '{n} de vos cellules n’ont plus trouvé place à côté de leur ligne ; ce qu’elles disaient est à la fin du journal de Comptages.',
   'The season is planned anew on its own sheets; batches under way and all that was typed are in it.':
     'La saison est replanifiée sur ses propres feuilles ; les lots en cours et tout ce qui fut tapé y sont.',
   '“{}” brings back what stood there.': '« {} » ramène ce qu’il y avait.',

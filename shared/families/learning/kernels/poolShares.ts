@@ -1,5 +1,6 @@
 import type { Belief } from './belief';
 import { NOTHING, grid, narrow } from './belief';
+import { gammaSums } from './gammaSums';
 import { logGammaFast } from '../../../maths/logGammaFast';
 
 /** k of n in one run. */
@@ -27,16 +28,18 @@ export interface SharePoint {
 const shareOf = (logit: number): number => 1 / (1 + Math.exp(-logit));
 
 /** Likelihood of the counts, beta-binomial, up to what does not depend on M or φ. */
-function likelihood(runs: readonly Counted[], phi: number): (mean: number) => number {
-  // A local name: reached through its module it is several times slower where modules are wrapped.
+function likelihoodOf(runs: readonly Counted[]): (phi: number) => (mean: number) => number {
+  const good = gammaSums(runs.map(({ k }) => k));
+  const bad = gammaSums(runs.map(({ n, k }) => n - k));
+  const all = gammaSums(runs.map(({ n }) => n));
   const lg = logGammaFast;
-  const fixed = runs.reduce((sum, { n }) => sum - lg(n + phi), runs.length * lg(phi));
-  return (mean) => {
-    const a = mean * phi;
-    const b = phi - a;
-    let sum = fixed - runs.length * (lg(a) + lg(b));
-    for (const { k, n } of runs) sum += lg(k + a) + lg(n - k + b);
-    return sum;
+  return (phi) => {
+    const fixed = runs.length * lg(phi) - all(phi);
+    return (mean) => {
+      const a = mean * phi;
+      const b = phi - a;
+      return fixed - runs.length * (lg(a) + lg(b)) + good(a) + bad(b);
+    };
   };
 }
 
@@ -48,8 +51,13 @@ interface Slice {
 }
 
 /** The mean share summed out for one steadiness. */
-function slice(runs: readonly Counted[], model: SharesModel, logPhi: number, points: number): Slice {
-  const of = likelihood(runs, Math.exp(logPhi));
+function slice(
+  likelihood: ReturnType<typeof likelihoodOf>,
+  model: SharesModel,
+  logPhi: number,
+  points: number,
+): Slice {
+  const of = likelihood(Math.exp(logPhi));
   const logAt = (x: number): number => {
     const log = model.mean.logDensity(x) + of(shareOf(x));
     return Number.isNaN(log) ? -Infinity : log;
@@ -78,15 +86,16 @@ const POINTS = 41;
  * alike. Example: the 71 rat experiments of TARONE82 → α 2.4, β 14.3.
  */
 export function poolShares(runs: readonly Counted[], model: SharesModel): readonly SharePoint[] {
+  const likelihood = likelihoodOf(runs);
   const [low, high] = narrow(
     model.steadiness.from,
     model.steadiness.to,
     LOOK,
-    (u) => slice(runs, model, u, 17).log,
+    (u) => slice(likelihood, model, u, 17).log,
   );
   const found: { log: number; mean: number; logit: number; steadiness: number; halfStep: number }[] = [];
   for (const u of grid(low, high, SLICES)) {
-    const { at, logs, step } = slice(runs, model, u, POINTS);
+    const { at, logs, step } = slice(likelihood, model, u, POINTS);
     const prior = model.steadiness.logDensity(u) + Math.log(step);
     at.forEach((logit, i) =>
       found.push({

@@ -2,7 +2,7 @@
 import type { NumericField } from '../../fields';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { robustOfSome } from '../statistics';
+import { boundsOf, robustOfPicked } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, oddness } from './suspect';
 
@@ -60,7 +60,9 @@ const valuesOf = (table: RecordTable, field: NumericField | 'span'): Float64Arra
 
 interface Followed {
   readonly chain: Chain;
-  readonly logs: Float64Array;
+  /** Result by product in a line, and its logarithm; NaN where either says nothing above nought. */
+  readonly ratio: (record: number) => number;
+  readonly log: (record: number) => number;
   readonly middle: number;
   readonly spread: number;
   readonly n: number;
@@ -70,12 +72,18 @@ function follow(table: RecordTable, one: Chain): Followed | undefined {
   const inputs = one.inputs.map((field) => valuesOf(table, field));
   if (!result || columnOf(table, one.result) < 0 || inputs.some((list) => list === undefined))
     return undefined;
-  const logs = result.map((x, i) => {
-    const made = inputs.reduce((product, list) => product * (list?.[i] ?? NaN), 1);
-    return x > 0 && made > 0 ? Math.log10(x / made) : NaN;
-  });
-  const { middle, spread, n } = robustOfSome(logs);
-  return n < LEAST || !(spread < MOST_SPREAD) ? undefined : { chain: one, logs, middle, spread, n };
+  const made = (i: number): number => {
+    let product = 1;
+    for (const list of inputs) product *= list?.[i] ?? NaN;
+    return product;
+  };
+  const log = (i: number): number => {
+    const [x, y] = [result[i] ?? NaN, made(i)];
+    return x > 0 && y > 0 ? Math.log10(x / y) : NaN;
+  };
+  const { middle, spread, n } = robustOfPicked(result.length, log);
+  if (n < LEAST || !(spread < MOST_SPREAD)) return undefined;
+  return { chain: one, ratio: (i) => (result[i] ?? NaN) / made(i), log, middle, spread, n };
 }
 
 function cellsOf(
@@ -114,17 +122,19 @@ export function brokenChains(table: RecordTable): Suspicion[] {
     if (found && found.spread < (best.get(one.result)?.spread ?? Infinity)) best.set(one.result, found);
   }
   return [...best.values()].flatMap((found): Suspicion[] => {
-    const { chain: one, logs, middle, spread, n } = found;
+    const { chain: one, ratio, log, middle, spread, n } = found;
     const limit = Math.max(LEAST_OFF, 6 * spread);
-    const broken = Array.from(logs.keys()).filter(
-      (record) => Math.abs((logs[record] ?? NaN) - middle) > limit,
-    );
+    const [low, high] = boundsOf(middle, limit);
+    const broken: number[] = [];
+    for (let record = 0; record < table.length; record++)
+      if (!(ratio(record) > low && ratio(record) < high) && Math.abs(log(record) - middle) > limit)
+        broken.push(record);
     if (broken.length > Math.max(1, MOST_BROKEN * n)) return [];
     const names = one.inputs
       .filter((field): field is NumericField => field !== 'span')
       .map((field) => `"${headingAt(table, columnOf(table, field))}"`);
     return broken.map((record) => {
-      const off = (logs[record] ?? NaN) - middle;
+      const off = log(record) - middle;
       return {
         rule: 'WHOLE.CHAIN',
         weight: 1.5,

@@ -1,26 +1,29 @@
 // Long: what a column of numbers or words says about its own cells, whatever it means
-import { isError } from '../../../base/values';
 import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
-import type { RecordTable } from '../../table';
+import type { ReadColumn, RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
-import { robustOfSome } from '../statistics';
+import { boundsOf, isBeyond, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, logScale } from './suspect';
 
 /** More cells than this are no slips. */
 const MOST_STRANGE = 400;
-/** The few values of a column that pass a test, each with its record. */
-function strange(list: Float64Array, test: (value: number) => boolean): (readonly [number, number])[] {
+/** The few values of a column that pass a test, each with its record; none between the bounds does. */
+function strange(
+  list: Float64Array,
+  [low, high]: readonly [number, number],
+  test: (value: number) => boolean,
+): (readonly [number, number])[] {
   const found: (readonly [number, number])[] = [];
   for (let record = 0; record < list.length && found.length < MOST_STRANGE; record++) {
     const value = list[record] ?? NaN;
-    if (test(value)) found.push([value, record]);
+    if ((value <= low || value >= high) && test(value)) found.push([value, record]);
   }
   return found;
 }
 
-const one = (at: At, meant?: number): Suspicion['cells'] => [{ ...at, share: 1, meant }];
+const alone = (at: At, meant?: number): Suspicion['cells'] => [{ ...at, share: 1, meant }];
 
 /** A column of which at least this share of the filled cells are numbers. */
 const MOSTLY = 0.75;
@@ -37,26 +40,37 @@ interface Strange {
   readonly text: string;
   readonly suspicion: Suspicion;
 }
+function countOf(values: Float64Array): number {
+  let n = 0;
+  for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i])) n++;
+  return n;
+}
+/** Columns in which nearly all cells are numbers, or moments. */
+function isMostlyRead({ content, moments }: ReadColumn): boolean {
+  const usable = content.filled - content.errors;
+  const read = moments ? countOf(moments.values) : content.numbers;
+  return usable >= 4 && read >= MOSTLY * Math.max(1, usable);
+}
+/** Texts of a column that say neither a number or moment nor that there is none. */
+function oddTexts({ run, moments }: ReadColumn): { readonly record: number; readonly text: string }[] {
+  const odd: { readonly record: number; readonly text: string }[] = [];
+  for (let record = 0; record < run.length; record++) {
+    if (!Number.isNaN(run.numberAt(record))) continue;
+    const cell = run.cellAt(record);
+    if (typeof cell !== 'string' || cell.trim() === '' || isNothingText(cell)) continue;
+    const kind = kindOfText(cell);
+    const isRead = moments ? !Number.isNaN(moments.values[record] ?? NaN) : kind === KIND.number;
+    if (!isRead && kind !== KIND.blank) odd.push({ record, text: cell.trim() });
+  }
+  return odd;
+}
 function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  return table.columns.flatMap(({ content, run, header, moments }, column): Strange[] => {
-    const usable = content.filled - content.errors;
+  return table.columns.flatMap((one, column): Strange[] => {
     const field = table.mapping[column]?.field;
-    const isText = field !== undefined && fieldSpec(field).kind === 'text';
-    const dated = moments ? moments.values.filter((x) => !Number.isNaN(x)).length : 0;
-    const read = moments ? dated / Math.max(1, usable) : content.numbers / Math.max(1, usable);
-    if (isText || usable < 4 || read < MOSTLY) return [];
-    const odd: { readonly record: number; readonly text: string }[] = [];
-    for (let record = 0; record < run.length; record++) {
-      const cell = run.cellAt(record);
-      if (typeof cell !== 'string' || cell.trim() === '' || isError(cell)) continue;
-      const kind = kindOfText(cell);
-      const isRead = moments ? !Number.isNaN(moments.values[record] ?? NaN) : kind === KIND.number;
-      if (isRead || isNothingText(cell) || kind === KIND.blank) continue;
-      const text = cell.trim();
-      counts.set(text, (counts.get(text) ?? 0) + 1);
-      odd.push({ record, text });
-    }
+    if ((field && fieldSpec(field).kind === 'text') || !isMostlyRead(one)) return [];
+    const { header, moments } = one;
+    const odd = oddTexts(one);
+    for (const { text } of odd) counts.set(text, (counts.get(text) ?? 0) + 1);
     return odd
       .filter(({ text }) => !/\s\S+\s+\S+\s/.test(text))
       .slice(0, MOST_STRANGE)
@@ -66,7 +80,7 @@ function strangeIn(table: RecordTable, counts: Map<string, number>): Strange[] {
           rule: moments ? 'WHOLE.MOMENT' : 'WHOLE.WORD',
           weight: 3,
           severity: moments && kindOfText(text) !== KIND.word ? 'impossible' : 'unlikely',
-          cells: one({ record, column }),
+          cells: alone({ record, column }),
           sentence: moments
             ? `"${text.slice(0, 40)}" is no ${kindOfText(text) === KIND.date ? 'day of the calendar' : 'date or hour'}; the others under "${header}" are.`
             : `"${text.slice(0, 40)}" stands where "${header}" has numbers: it was not read.`,
@@ -96,7 +110,7 @@ export function negatives(table: RecordTable): Suspicion[] {
             rule: 'WHOLE.NEGATIVE',
             weight: 3,
             severity: 'impossible',
-            cells: one({ record, column }, -(list[record] ?? NaN)),
+            cells: alone({ record, column }, -(list[record] ?? NaN)),
             sentence: `"${headingAt(table, column)}" is below nothing here (${plain(list[record] ?? NaN, 9)}); no other line is.`,
           }))
       : [];
@@ -111,14 +125,14 @@ export function overHundred(table: RecordTable): Suspicion[] {
       ? fieldSpec(mapped.field).quantity.unit === 'share'
       : mapped?.unitSaid === '%';
     if (!isShare || content.high > 100 || content.middle <= 1.01) return [];
-    return strange(list, (value) => value > 100).flatMap(([value, record]) =>
+    return strange(list, [-Infinity, 100], (value) => value > 100).flatMap(([value, record]) =>
       value > 100 && !isComputed(table, { record, column })
         ? [
             {
               rule: 'WHOLE.HUNDRED',
               weight: 3,
               severity: 'impossible' as const,
-              cells: one({ record, column }),
+              cells: alone({ record, column }),
               sentence: `${plain(value, 6)} % under "${headingAt(table, column)}": a part cannot be more than the whole.`,
             },
           ]
@@ -142,11 +156,8 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     const spread = Math.max(own.spread, 0.03);
     // Few values know their spread badly.
     const limit = Math.max(FACTOR, (5 + 12 / own.n) * spread);
-    // Most values are told by two bounds; the logarithm decides near them.
-    const [low, high] = [10 ** (own.middle - limit) * 1.001, 10 ** (own.middle + limit) / 1.001];
-    const isWild = (value: number): boolean =>
-      value > 0 && (value <= low || value >= high) && Math.abs(Math.log10(value) - own.middle) >= limit;
-    return strange(list, isWild).flatMap(([value, record]): Suspicion[] => {
+    const isWild = (value: number): boolean => value > 0 && Math.abs(Math.log10(value) - own.middle) >= limit;
+    return strange(list, boundsOf(own.middle, limit), isWild).flatMap(([value, record]): Suspicion[] => {
       const off = Math.log10(value) - own.middle;
       if (isComputed(table, { record, column })) return [];
       if (isTrend(list, record) || isNearOthers(list, record)) return [];
@@ -158,7 +169,7 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
         {
           rule: 'WHOLE.WILD',
           weight: 1.5 + (fits ? 0.8 : 0),
-          cells: one({ record, column }, meant),
+          cells: alone({ record, column }, meant),
           sentence: `${plain(value, 9)} is nothing like the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(10 ** own.middle, 4)}.`,
         },
       ];
@@ -211,6 +222,8 @@ function isTrend(list: Float64Array, record: number): boolean {
   });
 }
 
+/** A little less than the spreads that count as off: between such bounds nothing is. */
+const FAR = 6.99;
 /** Numbers that lie close together on a plain scale: temperatures, pH, lengths. */
 export function offNumbers(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content, moments }, column): Suspicion[] => {
@@ -218,10 +231,13 @@ export function offNumbers(table: RecordTable): Suspicion[] {
     if (moments || content.numbers < 8 || (field && fieldSpec(field).kind === 'text')) return [];
     const own = robustOfSome(list);
     if (!(own.middle > 0) || own.spread > 0.12 * own.middle || content.fractions < 0.2) return [];
-    const spread = Math.max(own.spread, 0.012 * own.middle, 1.5 * stepOf(list));
+    const least = Math.max(own.spread, 0.012 * own.middle);
+    if (!isBeyond(list, own.middle - FAR * least, own.middle + FAR * least)) return [];
+    const spread = Math.max(least, 1.5 * stepOf(list));
     const times = new Map<number, number>();
     for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
-    return strange(list, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(
+    const bounds = [own.middle - FAR * spread, own.middle + FAR * spread] as const;
+    return strange(list, bounds, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(
       ([value, record]): Suspicion[] => {
         const off = Math.abs(value - own.middle) / spread;
         if (
@@ -237,7 +253,7 @@ export function offNumbers(table: RecordTable): Suspicion[] {
           {
             rule: isFahrenheit ? 'WHOLE.FAHRENHEIT' : 'WHOLE.WILD',
             weight: isFahrenheit ? 2.4 : 1.4,
-            cells: one({ record, column }, isFahrenheit ? Math.round(10 * celsius) / 10 : undefined),
+            cells: alone({ record, column }, isFahrenheit ? Math.round(10 * celsius) / 10 : undefined),
             sentence: isFahrenheit
               ? `${plain(value, 5)} under "${headingAt(table, column)}" looks like °F: that is ${plain(celsius, 3)} °C, as the others are.`
               : `${plain(value, 9)} lies far from the other ${own.n - 1} numbers under "${headingAt(table, column)}", whose middle is ${plain(own.middle, 4)}.`,

@@ -1,10 +1,10 @@
 import type { Link } from '../../meaning/links';
-import { near, roundingOf } from '../../meaning/sampled';
+import { at, near, roundingOf } from '../../meaning/sampled';
 import { PATTERNS } from '../../meaning/patterns';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
 import type { At, Suspicion } from './suspect';
-import { headingAt, isComputed, isSlip, oddness } from './suspect';
+import { formulasIn, headingAt, isComputed, isSlip, oddness } from './suspect';
 
 /** Relations worth judging by: the tightest to each result, and no second way of saying the same. */
 function worthwhile(table: RecordTable): Link[] {
@@ -47,26 +47,42 @@ const isPower = (x: number): boolean => Math.abs(Math.log10(x) - Math.round(Math
 const valueAt = (table: RecordTable, column: number, record: number): number =>
   table.columns[column]?.plain[record] ?? NaN;
 
-/** What the relation gives for the line; NaN where too little is said. Most lines of a long table fit: no objects. */
+/** What the relation gives for every line; NaN where too little is said. */
 function expectedOf(
   table: RecordTable,
   { kind, isRunning, inputs, signs, factor, result }: Link,
-  record: number,
-): number {
-  if (kind === 'carry') return valueAt(table, inputs[0] ?? 0, record - 1);
-  if (kind !== 'sum') {
-    let product = factor;
-    for (const column of inputs) product *= valueAt(table, column, record);
-    return product;
+): Float64Array {
+  const lists = inputs.map((column) => listAt(table, column));
+  if (kind === 'carry') return above(lists[0] ?? NONE, table.length);
+  if (kind !== 'sum') return productOf(lists, new Float64Array(table.length).fill(factor));
+  const from = isRunning ? above(listAt(table, result), table.length) : new Float64Array(table.length);
+  return sumOf(lists, signs, from);
+}
+const listAt = (table: RecordTable, column: number): Float64Array => table.columns[column]?.plain ?? NONE;
+function productOf(lists: readonly Float64Array[], made: Float64Array): Float64Array {
+  for (const list of lists) for (let i = 0; i < made.length; i++) made[i] = at(made, i) * at(list, i);
+  return made;
+}
+function sumOf(lists: readonly Float64Array[], signs: readonly number[], made: Float64Array): Float64Array {
+  const terms = new Uint8Array(made.length);
+  for (const [k, list] of lists.entries()) {
+    const sign = signs[k] ?? 1;
+    for (let i = 0; i < made.length; i++) {
+      const x = at(list, i);
+      if (Number.isNaN(x)) continue;
+      made[i] = at(made, i) + sign * x;
+      terms[i] = 1;
+    }
   }
-  let [sum, terms] = [isRunning ? valueAt(table, result, record - 1) : 0, 0];
-  for (let i = 0; i < inputs.length; i++) {
-    const x = valueAt(table, inputs[i] ?? 0, record);
-    if (Number.isNaN(x)) continue;
-    sum += (signs[i] ?? 1) * x;
-    terms++;
-  }
-  return terms === 0 ? NaN : sum;
+  for (let i = 0; i < made.length; i++) if (terms[i] === 0) made[i] = NaN;
+  return made;
+}
+const NONE = new Float64Array(0);
+/** The numbers of the lines above. */
+function above(list: Float64Array, length: number): Float64Array {
+  const moved = new Float64Array(length).fill(NaN);
+  moved.set(list.subarray(0, length - 1), 1);
+  return moved;
 }
 /** How far off any relation may be; what rounding lets through comes on top. */
 const LEAST_SLACK = 1e-4;
@@ -205,25 +221,37 @@ function allowed(table: RecordTable, link: Link): number {
 const isOverMatrix = (table: RecordTable, { inputs }: Link): boolean =>
   inputs.length >= 3 && inputs.every((column) => table.mapping[column]?.isRepeated);
 
+const JUDGES = { carry: judgeCarry, sum: judgeSum, product: judgeProduct, part: judgeProduct } as const;
+const isProduct = ({ kind }: Link): boolean => kind === 'product' || kind === 'part';
+/** Lines in which the relation does not hold, and in how many it was tried. */
+function brokenLines(
+  table: RecordTable,
+  link: Link,
+): { readonly broken: readonly Judged[]; readonly tried: number } {
+  const broken: Judged[] = [];
+  // A formula follows what it reads, whatever the other lines do.
+  const isFormula = link.kind === 'carry' ? () => false : formulasIn(table, link.result);
+  const [wanted, stated] = [expectedOf(table, link), listAt(table, link.result)];
+  let tried = 0;
+  for (let record = 0; record < table.length; record++) {
+    const seen = at(stated, record);
+    const expected = at(wanted, record);
+    if (Number.isNaN(seen) || Number.isNaN(expected) || isFormula(record)) continue;
+    tried++;
+    if (Math.abs(seen - expected) <= LEAST_SLACK * Math.abs(expected)) continue;
+    const slack = isProduct(link) ? slackOf(table, link, record) : LEAST_SLACK;
+    const judged = near(seen, expected, slack) ? undefined : JUDGES[link.kind](table, link, record);
+    if (judged) broken.push(judged);
+  }
+  return { broken, tried };
+}
+
 /** Lines that break a relation which nearly all other lines keep. */
 export function bySuspectLinks(table: RecordTable): Suspicion[] {
   return worthwhile(table).flatMap((link) => {
-    const judge = link.kind === 'carry' ? judgeCarry : link.kind === 'sum' ? judgeSum : judgeProduct;
-    const broken: { readonly record: number; readonly judged: Judged }[] = [];
-    let tried = 0;
-    for (let record = 0; record < table.length; record++) {
-      const [seen, expected] = [valueAt(table, link.result, record), expectedOf(table, link, record)];
-      if (Number.isNaN(seen) || Number.isNaN(expected)) continue;
-      // A formula follows what it reads, whatever the other lines do.
-      if (link.kind !== 'carry' && isComputed(table, { record, column: link.result })) continue;
-      tried++;
-      if (Math.abs(seen - expected) <= LEAST_SLACK * Math.abs(expected)) continue;
-      const slack = link.kind === 'sum' || link.kind === 'carry' ? LEAST_SLACK : slackOf(table, link, record);
-      const judged = near(seen, expected, slack) ? undefined : judge(table, link, record);
-      if (judged) broken.push({ record, judged });
-    }
+    const { broken, tried } = brokenLines(table, link);
     if (broken.length > Math.max(1, allowed(table, link) * tried)) return [];
-    return broken.map(({ judged }): Suspicion => ({
+    return broken.map((judged): Suspicion => ({
       rule: 'WHOLE.RELATION',
       weight: link.kind === 'part' ? 0.8 : link.holds >= 6 ? 1.6 : 1.2,
       cells: shares(table, judged),

@@ -2,15 +2,14 @@
 import { dayParts, dayText, serialOfCalendarDay, timeText } from '../../../units/dates';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { robustOfSome } from '../statistics';
+import { rankOf, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 
-const DAY = 1;
-const isDated = (value: number): boolean => value > 20_000;
-const isClock = (value: number): boolean => value >= 0 && value < 1;
+export const isDated = (value: number): boolean => value > 20_000;
+export const isClock = (value: number): boolean => value >= 0 && value < 1;
 
-interface Dated {
+export interface Dated {
   readonly column: number;
   readonly values: Float64Array;
 }
@@ -23,7 +22,8 @@ const columnsOf = (isOne: (value: number) => boolean): ((table: RecordTable) => 
       found = table.columns.flatMap(({ moments }, column) => {
         if (!moments) return [];
         let [kept, fitting] = [0, 0];
-        for (const x of moments.values) {
+        for (let i = 0; i < moments.values.length; i++) {
+          const x = moments.values[i] ?? NaN;
           if (Number.isNaN(x)) continue;
           kept++;
           if (isOne(x)) fitting++;
@@ -41,8 +41,8 @@ function recordsWhere(values: Float64Array, test: (value: number) => boolean): n
   for (let record = 0; record < values.length; record++) if (test(values[record] ?? NaN)) found.push(record);
   return found;
 }
-const dateColumns = columnsOf(isDated);
-const clockColumns = columnsOf(isClock);
+export const dateColumns = columnsOf(isDated);
+export const clockColumns = columnsOf(isClock);
 
 const dateWord = (serial: number): string => `${dayText(serial)} ${dayParts(serial).year}`;
 
@@ -60,7 +60,9 @@ function slippedTo(value: number, low: number, high: number): number | undefined
 
 /** Rows of one group in their order: a day that stands before the one above it or far behind the one below. */
 function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boolean): Suspicion[] {
-  const records = recordsWhere(values, (value) => isDated(Math.floor(value)));
+  const records: number[] = [];
+  for (let record = 0; record < values.length; record++)
+    if (isDated(Math.floor(values[record] ?? NaN))) records.push(record);
   if (records.length < 4) return [];
   const days = Float64Array.from(records, (record) => Math.floor(values[record] ?? NaN));
   const steps = days.subarray(1).map((day, i) => day - (days[i] ?? NaN));
@@ -70,7 +72,8 @@ function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boo
   const { middle } = robustOfSome(steps);
   const usual = Math.max(2, middle, robustOfSome(steps.map(Math.abs)).middle);
   const found: Suspicion[] = [];
-  for (const [i, record] of records.entries()) {
+  for (let i = 0; i < records.length; i++) {
+    const record = records[i] ?? 0;
     const fault = outOfOrder(days[i] ?? NaN, days[i - 1], days[i + 1], usual);
     if (fault) found.push(...orderFault(table, column, record, fault, isFirst, { days, steps, i, usual }));
   }
@@ -121,34 +124,29 @@ const back = (value: number, before: number | undefined, after: number | undefin
 /** Lines elsewhere go back by half as much: the table is not kept in the order of this column. */
 function isHabit(steps: Float64Array, i: number, size: number): boolean {
   let others = 0;
-  for (const [j, step] of steps.entries())
-    if (j !== i - 1 && j !== i && -step >= Math.max(2, 0.4 * size)) others++;
+  const least = Math.max(2, 0.4 * size);
+  for (let j = 0; j < steps.length; j++) if (j !== i - 1 && j !== i && -(steps[j] ?? NaN) >= least) others++;
   return others > 0.04 * steps.length;
 }
 
 /** 'order' where it stands before the line above or after the line below though these agree; 'jump' at the ends. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
 function outOfOrder(
   value: number,
   before: number | undefined,
   after: number | undefined,
   usual: number,
 ): 'order' | 'jump' | undefined {
-  if (before !== undefined && after !== undefined) {
-    const isPairFine = after >= before && after - before <= Math.max(20, 8 * usual);
-    const slack = Math.max(2, usual);
-    if (isPairFine && (value < before - 1 || value > after + 1)) {
-      // A day or two out may be a line written late.
-      return value < before - slack - 5 || value > after + slack + 5 || value < before - 1
-        ? 'order'
-        : undefined;
-    }
-    return undefined;
-  }
+  if (before !== undefined && after !== undefined)
+    return isOutside(value, before, after, usual) ? 'order' : undefined;
   const other = before ?? after;
   if (other === undefined) return undefined;
   const gap = before === undefined ? other - value : value - other;
   return gap > Math.max(25, 8 * usual) || gap < -Math.max(2, usual) ? 'jump' : undefined;
+}
+function isOutside(value: number, before: number, after: number, usual: number): boolean {
+  if (after < before || after - before > Math.max(20, 8 * usual)) return false;
+  // A day or two behind the line below may be a line written late.
+  return value < before - 1 || value > after + Math.max(2, usual) + 5;
 }
 
 /** Two days of one line: how far apart is a habit. */
@@ -200,7 +198,7 @@ function pairFaults(table: RecordTable): Suspicion[] {
 }
 
 /** Hours on the dial: middle and spread around the clock. */
-function aroundClock(values: Float64Array): {
+export function aroundClock(values: Float64Array): {
   readonly middle: number;
   readonly spread: number;
   readonly n: number;
@@ -221,9 +219,9 @@ function aroundClock(values: Float64Array): {
   return { ...best, n: kept.length * every };
 }
 /** Difference on the dial, from −12 h to 12 h. */
-const turn = (x: number): number => x - Math.round(x);
+export const turn = (x: number): number => x - Math.round(x);
 
-const HOURS = 24;
+export const HOURS = 24;
 function clockFaults(table: RecordTable): Suspicion[] {
   return clockColumns(table).flatMap(({ column, values }): Suspicion[] => {
     const own = aroundClock(values);
@@ -258,173 +256,20 @@ function clockFaults(table: RecordTable): Suspicion[] {
   });
 }
 
-/** Moments of a line with their day: a clock alone takes a day column beside it when there is but one. */
-function spanFaults(table: RecordTable): Suspicion[] {
-  const clocks = table.columns.flatMap(({ moments }, column) => {
-    let [kept, stamped, bare] = [0, 0, 0];
-    for (const x of moments?.values ?? []) {
-      if (Number.isNaN(x)) continue;
-      kept++;
-      if (isDated(x) && !Number.isInteger(x)) stamped++;
-      if (isClock(x)) bare++;
-    }
-    return moments && kept >= 4 && (stamped >= 0.8 * kept || bare >= 0.8 * kept)
-      ? [{ column, values: moments.values, isStamped: stamped > bare }]
-      : [];
-  });
-  return clocks.flatMap((a, i) =>
-    clocks.slice(i + 1).flatMap((b): Suspicion[] => {
-      if (a.isStamped !== b.isStamped) return [];
-      const spans = a.values.map((x, record) => {
-        const raw = (b.values[record] ?? NaN) - x;
-        return a.isStamped ? HOURS * raw : HOURS * (((raw % DAY) + DAY) % DAY);
-      });
-      return suspectSpans(table, a.column, b.column, spans, a.values, b.values, a.isStamped);
-    }),
-  );
-}
-
-function suspectSpans(
-  table: RecordTable,
-  a: number,
-  b: number,
-  spans: Float64Array,
-  from: Float64Array,
-  to: Float64Array,
-  isStamped: boolean,
-): Suspicion[] {
-  const own = robustOfSome(spans);
-  if (own.n < 5 || own.spread > 2.2) return [];
-  const [limit, found0] = [Math.max(4, 6 * own.spread), [] as number[]];
-  for (let record = 0; record < spans.length; record++) {
-    const span = spans[record] ?? NaN;
-    const apart = isStamped
-      ? Math.abs(span - own.middle)
-      : HOURS * Math.abs(turn((span - own.middle) / HOURS));
-    if (apart > limit || (isStamped && span < 0 && own.middle > 0)) found0.push(record);
-  }
-  if (found0.length === 0 || found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
-  const [ownA, ownB] = [aroundClock(from.map((x) => x % 1)), aroundClock(to.map((x) => x % 1))];
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  const found = found0.flatMap((record): Suspicion[] => {
-    const span = spans[record] ?? NaN;
-    const off = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
-    const isBackward = isStamped && span < 0 && own.middle > 0;
-    if (Number.isNaN(span) || (!(off > Math.max(4, 6 * own.spread)) && !isBackward)) return [];
-    const oddA = Math.abs(turn(((from[record] ?? 0) % 1) - ownA.middle)) / Math.max(ownA.spread, 0.02);
-    const oddB = Math.abs(turn(((to[record] ?? 0) % 1) - ownB.middle)) / Math.max(ownB.spread, 0.02);
-    const half = Math.abs(off - 12) < Math.max(1.5, 3 * own.spread);
-    const sum = oddA + oddB + 1;
-    return [
-      {
-        rule: 'WHOLE.SPAN',
-        weight: 1.5,
-        severity: isBackward ? 'impossible' : 'unlikely',
-        cells: [
-          {
-            record,
-            column: a,
-            share: (oddA + 0.5) / sum,
-            meant: half ? ((from[record] ?? 0) + 0.5) % 1 : undefined,
-          },
-          {
-            record,
-            column: b,
-            share: (oddB + 0.5) / sum,
-            meant: half ? ((to[record] ?? 0) + 0.5) % 1 : undefined,
-          },
-        ],
-        sentence: `From "${headingAt(table, a)}" to "${headingAt(table, b)}" are ${plain(span, 3)} hours; the other lines have about ${plain(own.middle, 3)}${half ? ': morning and evening may be exchanged' : ''}.`,
-      },
-    ];
-  });
-  return found.length > Math.max(1, 0.25 * own.n) ? [] : found;
-}
-
-const SPANS = new Set<string>(['latency', 'incubationHours', 'minutes', 'days']);
-const NAMED_SPANS = new Map([
-  ['minutes', 'startTime endTime'],
-  ['latency', 'injected stripped'],
-]);
-const SPAN_UNITS = new Set(['h', 'min', 'd']);
-
-/** A column of numbers that is the time between two clocks or days of the line. */
-function statedSpans(table: RecordTable): Suspicion[] {
-  const moments = [...dateColumns(table), ...clockColumns(table)];
-  const numbers = table.columns
-    .map((one, column) => ({ ...one, column }))
-    .filter(({ moments: m, content, column }) => {
-      const { field, unitSaid } = table.mapping[column] ?? {};
-      const isSpan =
-        field === undefined ? unitSaid === undefined || SPAN_UNITS.has(unitSaid) : SPANS.has(field);
-      return !m && content.numbers >= 4 && isSpan;
-    });
-  return moments.flatMap((a) =>
-    moments.flatMap((b): Suspicion[] => {
-      if (a.column === b.column) return [];
-      return numbers.flatMap(({ column, plain: list }) => spanLink(table, a, b, column, list));
-    }),
-  );
-}
-const clocksIn = ({ values }: Dated): boolean =>
-  isClock(Array.from(values).find((x) => !Number.isNaN(x)) ?? NaN);
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-function spanLink(table: RecordTable, a: Dated, b: Dated, column: number, list: Float64Array): Suspicion[] {
-  const fields = [a, b].map((one) => table.mapping[one.column]?.field).join(' ');
-  // Start, end and the time between by their own names.
-  const isNamed = NAMED_SPANS.get(table.mapping[column]?.field ?? '') === fields;
-  for (const factor of clocksIn(a) ? [HOURS, 1440] : [1, HOURS]) {
-    const broken: number[] = [];
-    let tried = 0;
-    const expected = (record: number): number => {
-      const raw = (b.values[record] ?? NaN) - (a.values[record] ?? NaN);
-      return factor * (isClock(a.values[record] ?? NaN) ? ((raw % 1) + 1) % 1 : raw);
-    };
-    for (let record = 0; record < list.length; record++) {
-      const [seen, wanted] = [list[record] ?? NaN, expected(record)];
-      if (Number.isNaN(seen) || Number.isNaN(wanted)) continue;
-      tried++;
-      const isWholeDay = factor === HOURS && clocksIn(a) && Math.abs((seen - wanted) % 24) < 0.13;
-      if (
-        !isWholeDay &&
-        Math.abs(seen - wanted) > Math.max(0.02 * Math.abs(wanted), factor === HOURS ? 0.13 : 0.6)
-      )
-        broken.push(record);
-    }
-    if (tried < 4 || broken.length > Math.max(1, (isNamed ? 0.5 : 0.3) * tried) || new Set(list).size < 3)
-      continue;
-    return broken.map((record) => ({
-      rule: 'WHOLE.STATED',
-      weight: 1.6,
-      cells: [
-        {
-          record,
-          column,
-          share: isComputed(table, { record, column }) ? 0.02 : 0.4,
-          meant: Number(expected(record).toPrecision(4)),
-        },
-        { record, column: a.column, share: 0.3 },
-        { record, column: b.column, share: 0.3 },
-      ],
-      sentence: `"${headingAt(table, column)}" says ${plain(list[record] ?? NaN, 5)}, but from "${headingAt(table, a.column)}" to "${headingAt(table, b.column)}" it is ${plain(expected(record), 4)}.`,
-    }));
-  }
-  return [];
-}
-
 const LEAST_DATES = 5;
 const LEAST_YEARS_OFF = 200;
 /** A day years away from all others of its column, that one slip of the year would bring among them. */
 function farDays(table: RecordTable): Suspicion[] {
   return dateColumns(table).flatMap(({ column, values }): Suspicion[] => {
-    const days = values.filter(isDated).sort();
+    const days = values.filter(isDated);
     if (days.length < LEAST_DATES) return [];
-    const [low, high] = [0.1, 0.9].map((share) => days[Math.floor(share * (days.length - 1))] ?? NaN) as [
-      number,
-      number,
-    ];
+    const [low, high] = [rankOf(days, 0.1), rankOf(days, 0.9)];
     const reach = Math.max(LEAST_YEARS_OFF, high - low);
-    const far = recordsWhere(values, (x) => isDated(x) && (x < low - reach || x > high + reach));
+    const far: number[] = [];
+    for (let record = 0; record < values.length; record++) {
+      const x = values[record] ?? NaN;
+      if ((x < low - reach || x > high + reach) && isDated(x)) far.push(record);
+    }
     if (far.length > Math.max(1, 0.1 * days.length)) return [];
     return far.flatMap((record): Suspicion[] => {
       const x = values[record] ?? NaN;
@@ -448,6 +293,4 @@ export const bySuspectMoments = (table: RecordTable): Suspicion[] => [
   ...dateColumns(table).flatMap((one, i) => orderFaults(table, one, i === 0)),
   ...pairFaults(table),
   ...clockFaults(table),
-  ...spanFaults(table),
-  ...statedSpans(table),
 ];

@@ -1,6 +1,7 @@
 import type { NumericField } from '../../fields';
 import { fieldSpec } from '../../fields';
 import type { RecordTable } from '../../table';
+import { at } from '../../meaning/sampled';
 import { plain } from '../show';
 import type { Suspicion } from './suspect';
 import { headingAt, isComputed, oddness } from './suspect';
@@ -30,40 +31,57 @@ const PARTS: readonly (readonly [part: NumericField, whole: NumericField, more?:
 const columnOf = (table: RecordTable, field: NumericField): number =>
   table.mapping.findIndex((one) => one.field === field && !one.isRepeated && one.confidence >= 0.5);
 
+const added = (more: (typeof PARTS)[number][2]): readonly NumericField[] =>
+  more === 'in' ? ['movedIn', 'stocked'] : more ? [more] : [];
+/** What a whole may have been in every line, with what came in besides. */
+function wholesOf(whole: Float64Array, besides: readonly (Float64Array | undefined)[]): Float64Array {
+  if (besides.length === 0) return whole;
+  const more = new Float64Array(whole.length);
+  for (const list of besides)
+    if (list) for (let i = 0; i < more.length; i++) more[i] = at(more, i) + Math.max(0, at(list, i) || 0);
+  return whole.map((x, i) => x + at(more, i));
+}
+
 export function morePartThanWhole(table: RecordTable): Suspicion[] {
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
   return PARTS.flatMap(([part, whole, more]): Suspicion[] => {
-    const [a, b] = [columnOf(table, part), columnOf(table, whole)];
+    const columns = [columnOf(table, part), columnOf(table, whole)];
     const [x, y] = [table.numbers[part], table.numbers[whole]];
-    const added = (more === 'in' ? (['movedIn', 'stocked'] as const) : more ? [more] : []).map(
-      (field) => table.numbers[field],
+    if (columns.includes(-1) || !x || !y) return [];
+    const wholes = wholesOf(
+      y,
+      added(more).map((field) => table.numbers[field]),
     );
-    if (a < 0 || b < 0 || !x || !y) return [];
     const found: Suspicion[] = [];
     let n = 0;
     for (let record = 0; record < x.length; record++) {
-      const [p, w] = [
-        x[record] ?? NaN,
-        (y[record] ?? NaN) + added.reduce((sum, list) => sum + Math.max(0, list?.[record] || 0), 0),
-      ];
+      const [p, w] = [at(x, record), at(wholes, record)];
       if (Number.isNaN(p) || !(w > 0)) continue;
       n++;
-      if (p <= w * 1.0001) continue;
-      const weights = [a, b].map((column) => {
-        const at = { record, column };
-        return isComputed(table, at) ? 0.02 : 0.5 + Math.min(10, oddness(table, at));
-      });
-      const sum = (weights[0] ?? 0) + (weights[1] ?? 0);
-      found.push({
-        rule: 'WHOLE.PART',
-        weight: 1.7,
-        severity: 'impossible',
-        cells: [a, b].map((column, i) => ({ record, column, share: (weights[i] ?? 0) / sum })),
-        sentence: `More under "${headingAt(table, a)}" (${plain(p, 9)}) than there were under "${headingAt(table, b)}" (${plain(w, 9)}).`,
-      });
+      if (p > w * 1.0001) found.push(tooMuch(table, columns, record, p, w));
     }
     return found.length > Math.max(1, 0.2 * n) ? [] : found;
   });
+}
+function tooMuch(
+  table: RecordTable,
+  columns: readonly number[],
+  record: number,
+  p: number,
+  w: number,
+): Suspicion {
+  const weights = columns.map((column) => {
+    const cell = { record, column };
+    return isComputed(table, cell) ? 0.02 : 0.5 + Math.min(10, oddness(table, cell));
+  });
+  const sum = weights.reduce((all, weight) => all + weight, 0);
+  const [a, b] = columns.map((column) => headingAt(table, column));
+  return {
+    rule: 'WHOLE.PART',
+    weight: 1.7,
+    severity: 'impossible',
+    cells: columns.map((column, i) => ({ record, column, share: at(weights, i) / sum })),
+    sentence: `More under "${a}" (${plain(p, 9)}) than there were under "${b}" (${plain(w, 9)}).`,
+  };
 }
 
 /** A rise of pH that air alone does not make from one reading to the next. */
@@ -131,40 +149,48 @@ export function warmMornings(table: RecordTable): Suspicion[] {
 export function shrinking(table: RecordTable): Suspicion[] {
   const dates = table.numbers.date;
   const groups = table.texts.vat ?? table.texts.female ?? table.texts.run ?? [];
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
   return (['weight', 'length', 'fish'] as const).flatMap((field): Suspicion[] => {
     const list = table.numbers[field];
     const column = columnOf(table, field);
     if (!list || !dates || column < 0) return [];
-    const last = new Map<string, number>();
-    let [steps, falls] = [0, 0];
-    const found: Suspicion[] = [];
-    const isFalling = field === 'fish';
-    for (let record = 0; record < list.length; record++) {
-      const value = list[record] ?? NaN;
-      if (!(value > 0)) continue;
-      const group = groups[record] ?? '';
-      const before = last.get(group);
-      last.set(group, record);
-      if (before === undefined || !((dates[record] ?? NaN) >= (dates[before] ?? NaN))) continue;
-      steps++;
-      const change = value / (list[before] ?? NaN);
-      if (isFalling ? change <= 1.02 : change >= 0.9) continue;
-      falls++;
-      const [odd, oddBefore] = [
-        oddness(table, { record, column }),
-        oddness(table, { record: before, column }),
+    const steps = stepsOf(list, dates, groups);
+    const falls = steps.filter(({ before, record }) => {
+      const change = at(list, record) / at(list, before);
+      return field === 'fish' ? change > 1.02 : change < 0.9;
+    });
+    if (steps.length < 4 || falls.length > Math.max(1, 0.15 * steps.length)) return [];
+    return falls.map(({ before, record }): Suspicion => {
+      const [odd, oddBefore] = [record, before].map((one) => oddness(table, { record: one, column })) as [
+        number,
+        number,
       ];
-      found.push({
+      const group = groups[record] ?? '';
+      return {
         rule: 'WHOLE.SHRINKS',
         weight: 1.2,
         cells: [
           { record, column, share: (odd + 1.2) / (odd + oddBefore + 2.2) },
           { record: before, column, share: (oddBefore + 1) / (odd + oddBefore + 2.2) },
         ],
-        sentence: `The ${fieldSpec(field).noun} goes from ${plain(list[before] ?? NaN, 5)} to ${plain(value, 5)}${group ? ` in ${group}` : ''}: ${isFalling ? 'fish do not become more' : 'fish do not get smaller'} by themselves.`,
-      });
-    }
-    return steps >= 4 && falls <= Math.max(1, 0.15 * steps) ? found : [];
+        sentence: `The ${fieldSpec(field).noun} goes from ${plain(at(list, before), 5)} to ${plain(at(list, record), 5)}${group ? ` in ${group}` : ''}: ${field === 'fish' ? 'fish do not become more' : 'fish do not get smaller'} by themselves.`,
+      };
+    });
   });
+}
+interface Step {
+  readonly before: number;
+  readonly record: number;
+}
+/** From each number of a group to the next in time. */
+function stepsOf(list: Float64Array, dates: Float64Array, groups: readonly string[]): Step[] {
+  const last = new Map<string, number>();
+  const steps: Step[] = [];
+  for (let record = 0; record < list.length; record++) {
+    if (!(at(list, record) > 0)) continue;
+    const group = groups[record] ?? '';
+    const before = last.get(group);
+    last.set(group, record);
+    if (before !== undefined && at(dates, record) >= at(dates, before)) steps.push({ before, record });
+  }
+  return steps;
 }

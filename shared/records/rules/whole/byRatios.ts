@@ -1,10 +1,11 @@
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
+import { at } from '../../meaning/sampled';
 import { plain } from '../show';
-import { robust, robustOfSome } from '../statistics';
+import { boundsOf, robust, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
-import { headingAt, isComputed, isSlip, logScale, oddness } from './suspect';
+import { headingAt, isComputed, isSlip, logScale, oddness, shownAt } from './suspect';
 
 /** Two numbers of a line whose ratio is a habit of the farm or a law of the fish. */
 interface Pair {
@@ -64,12 +65,12 @@ const RAW_LEAST_OFF = Math.log10(1.9);
 interface Judged {
   readonly a: number;
   readonly b: number;
-  readonly logs: (record: number) => number;
   readonly middle: number;
   readonly spread: number;
   readonly n: number;
 }
 
+const NONE = new Float64Array(0);
 const MOST_ROWS = 1500;
 const logRatio = (over: Float64Array, under: Float64Array, i: number): number => {
   const [x, y] = [over[i] ?? NaN, under[i] ?? NaN];
@@ -84,20 +85,23 @@ function ratioOf(table: RecordTable, a: number, b: number): Judged | undefined {
   for (let i = 0; i < some.length; i++) some[i] = logRatio(over, under, i * step);
   const own = robust(some);
   const [middle, spread, n] = [own.middle, own.spread, own.n * step];
-  const logs = (record: number): number => logRatio(over, under, record);
-  return n < LEAST ? undefined : { a, b, logs, middle, spread: Math.max(spread, LEAST_SPREAD), n };
+  return n < LEAST ? undefined : { a, b, middle, spread: Math.max(spread, LEAST_SPREAD), n };
 }
 
+/** A spawning that failed is no fault of writing: only a whole power of ten stands out. */
+const mayHaveFailed = (table: RecordTable, low: number, off: number): boolean =>
+  isOutcome(table, low) && Math.abs(off) < FAILED;
 function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff: number): Suspicion[] {
-  const { a, b, logs, middle, spread, n } = judged;
+  const { a, b, middle, spread, n } = judged;
   const limit = Math.max(leastOff, (4.5 + 14 / n) * spread);
   const found: Suspicion[] = [];
+  const [low, high] = boundsOf(middle, limit);
+  const [over = NONE, under = NONE] = [table.columns[a]?.plain, table.columns[b]?.plain];
   for (let record = 0; record < table.length && found.length < MOST_FOUND; record++) {
-    const off = logs(record) - middle;
-    if (!(Math.abs(off) > limit)) continue;
-    // A spawning that failed is no fault of writing: only a whole power of ten stands out.
-    const isLow = (off < 0 && isOutcome(table, a)) || (off > 0 && isOutcome(table, b));
-    if (isLow && Math.abs(off) < FAILED) continue;
+    const ratio = at(over, record) / at(under, record);
+    if (ratio > low && ratio < high) continue;
+    const off = logRatio(over, under, record) - middle;
+    if (!(Math.abs(off) > limit) || mayHaveFailed(table, off < 0 ? a : b, off)) continue;
     found.push({
       rule: 'WHOLE.RATIO',
       weight,
@@ -153,35 +157,44 @@ export function ownRatios(table: RecordTable): Suspicion[] {
 
 /** What no farm and no fish goes beyond, whatever the others do. */
 export function beyondNature(table: RecordTable): Suspicion[] {
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  return PAIRS.flatMap(({ over, under, bounds }): Suspicion[] => {
+  return PAIRS.flatMap((pair): Suspicion[] => {
+    const { over, under, bounds } = pair;
     const [a, b] = [columnOf(table, over), columnOf(table, under)];
     const [x, y] = [table.numbers[over], table.numbers[under]];
     if (!bounds || a < 0 || b < 0 || !x || !y) return [];
-    const found: Suspicion[] = [];
-    let n = 0;
-    let middle: number | undefined;
-    for (let record = 0; record < x.length && found.length < MOST_FOUND; record++) {
-      const ratio = (x[record] ?? NaN) / (y[record] ?? NaN);
-      if (!Number.isFinite(ratio)) continue;
-      n++;
-      if (ratio >= bounds[0] && ratio <= bounds[1]) continue;
-      middle ??= robustOfSome(x.map((v, i) => v / (y[i] ?? NaN))).middle;
-      found.push({
-        rule: 'WHOLE.NATURE',
-        weight: 1.6,
-        severity: 'impossible',
-        cells: sharesOf(
-          table,
-          { record, column: a },
-          { record, column: b },
-          middle > 0 ? rawRatio(table, a, b, middle, record) : 1,
-        ),
-        sentence: `"${headingAt(table, a)}" ${plain(table.columns[a]?.plain[record] ?? NaN, 9)} with "${headingAt(table, b)}" ${plain(table.columns[b]?.plain[record] ?? NaN, 9)}: that cannot be of one ${fieldSpec(over).noun} and ${fieldSpec(under).noun}.`,
-      });
-    }
-    return found.length > Math.max(1, 0.3 * n) ? [] : found;
+    const { beyond, n } = outside(x, y, bounds);
+    if (beyond.length === 0 || beyond.length > Math.max(1, 0.3 * n)) return [];
+    const { middle } = robustOfSome(x.map((v, i) => v / at(y, i)));
+    return beyond.map((record) =>
+      unnatural(table, pair, { record, column: a }, { record, column: b }, middle),
+    );
   });
+}
+/** Lines whose ratio no fish has, and in how many there is one. */
+function outside(
+  x: Float64Array,
+  y: Float64Array,
+  [low, high]: readonly [number, number],
+): { readonly beyond: readonly number[]; readonly n: number } {
+  const beyond: number[] = [];
+  let n = 0;
+  for (let record = 0; record < x.length && beyond.length < MOST_FOUND; record++) {
+    const ratio = at(x, record) / at(y, record);
+    if (!Number.isFinite(ratio)) continue;
+    n++;
+    if (ratio < low || ratio > high) beyond.push(record);
+  }
+  return { beyond, n };
+}
+function unnatural(table: RecordTable, { over, under }: Pair, a: At, b: At, middle: number): Suspicion {
+  const said = (one: At): string => `"${headingAt(table, one.column)}" ${shownAt(table, one)}`;
+  return {
+    rule: 'WHOLE.NATURE',
+    weight: 1.6,
+    severity: 'impossible',
+    cells: sharesOf(table, a, b, middle > 0 ? rawRatio(table, a.column, b.column, middle, a.record) : 1),
+    sentence: `${said(a)} with ${said(b)}: that cannot be of one ${fieldSpec(over).noun} and ${fieldSpec(under).noun}.`,
+  };
 }
 /** The middle ratio in the numbers as typed. */
 const rawRatio = (table: RecordTable, a: number, b: number, middle: number, record: number): number => {

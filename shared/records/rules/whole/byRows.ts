@@ -3,10 +3,10 @@ import { isError } from '../../../base/values';
 import { fieldSpec } from '../../fields';
 import type { FieldName } from '../../fields';
 import { fold } from '../../words/fold';
-import type { RecordTable } from '../../table';
+import type { ReadColumn, RecordTable } from '../../table';
 import { mix, robust } from '../statistics';
 import type { Suspicion } from './suspect';
-import { headingAt, isComputed } from './suspect';
+import { formulasIn, headingAt, isComputed } from './suspect';
 
 const textOf = (cell: Cell): string =>
   cell === null || isError(cell) || typeof cell === 'boolean' ? '' : fold(String(cell));
@@ -31,8 +31,9 @@ export function repeatedRows(table: RecordTable): Suspicion[] {
   const columns = table.columns
     .map((_, column) => column)
     .filter((column) => !COUNTING.includes(table.mapping[column]?.field ?? 'vat'));
+  const hashes = hashesOf(table, columns);
   for (let record = 0; record < table.length && found.length < 400; record++) {
-    const hash = hashOf(table, columns, record);
+    const hash = hashes(record);
     if (hash === undefined) continue;
     const first = seen.get(hash);
     if (first === undefined) seen.set(hash, record);
@@ -47,23 +48,43 @@ export function repeatedRows(table: RecordTable): Suspicion[] {
   return found.length > Math.max(2, 0.1 * table.length) ? [] : found;
 }
 
-/** One number for what a line says; undefined where it says too little to be known again. */
-// eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-function hashOf(table: RecordTable, columns: readonly number[], record: number): number | undefined {
-  let [hash, filled, numbers] = [17, 0, 0];
+const FEWEST = 4;
+const FEWEST_NUMBERS = 2;
+/** One number for what each line says, column by column; undefined where it says too little to be known again. */
+function hashesOf(table: RecordTable, columns: readonly number[]): (record: number) => number | undefined {
+  const { length } = table;
+  const hashes = new Int32Array(length).fill(17);
+  const [filled, numbers] = [new Uint16Array(length), new Uint16Array(length)];
   for (const column of columns) {
     const one = table.columns[column];
-    const cell = one?.run.cellAt(record) ?? null;
-    if (cell === null || cell === '' || typeof cell === 'boolean' || isError(cell)) {
-      hash = Math.imul(hash, 31) + 7;
+    if (one) takeColumn(one, formulasIn(table, column), hashes, filled, numbers);
+  }
+  return (record) =>
+    (filled[record] ?? 0) < Math.max(FEWEST, 0.5 * columns.length) || (numbers[record] ?? 0) < FEWEST_NUMBERS
+      ? undefined
+      : hashes[record];
+}
+function takeColumn(
+  { run, plain }: ReadColumn,
+  isFormula: (record: number) => boolean,
+  hashes: Int32Array,
+  filled: Uint16Array,
+  numbers: Uint16Array,
+): void {
+  for (let record = 0; record < hashes.length; record++) {
+    const hash = hashes[record] ?? 0;
+    const number = run.numberAt(record);
+    const cell = Number.isNaN(number) ? run.cellAt(record) : null;
+    const isNumber = !Number.isNaN(number);
+    if (!isNumber && (typeof cell !== 'string' || cell === '')) {
+      hashes[record] = Math.imul(hash, 31) + 7;
       continue;
     }
-    filled++;
-    if ((one?.plain[record] ?? 0) > 0) numbers++;
-    if (isComputed(table, { record, column })) continue;
-    hash = typeof cell === 'number' ? mix(hash, cell) : Math.imul(hash, 31) + hashText(cell);
+    filled[record] = (filled[record] ?? 0) + 1;
+    if ((plain[record] ?? 0) > 0) numbers[record] = (numbers[record] ?? 0) + 1;
+    if (isFormula(record)) continue;
+    hashes[record] = isNumber ? mix(hash, number) : Math.imul(hash, 31) + hashText(cell as string);
   }
-  return filled < 4 || numbers < 2 || filled < 0.5 * columns.length ? undefined : hash;
 }
 function hashText(text: string): number {
   let hash = 5381;
@@ -92,9 +113,10 @@ export function repeatedNames(table: RecordTable): Suspicion[] {
     const first = new Map<string, number>();
     const again: number[] = [];
     let filled = 0;
+    const isFormula = formulasIn(table, column);
     for (let record = 0; record < run.length && again.length < 400; record++) {
       const text = textOf(run.cellAt(record));
-      if (text === '' || isComputed(table, { record, column })) continue;
+      if (text === '' || isFormula(record)) continue;
       filled++;
       if (first.has(text)) again.push(record);
       else first.set(text, record);
@@ -119,7 +141,7 @@ export function copiedDown(table: RecordTable): Suspicion[] {
   // What follows from other columns is the same when they are.
   const following = new Set(table.links.filter(({ kind }) => kind !== 'carry').map(({ result }) => result));
   const columns = table.columns
-    .map((one, column) => ({ ...one, column }))
+    .map((one, column) => ({ ...one, column, isFormula: formulasIn(table, column) }))
     .filter(({ content, moments, column, plain }) => {
       const field = table.mapping[column]?.field;
       const isNumber = !field || fieldSpec(field).kind === 'number';
@@ -130,9 +152,9 @@ export function copiedDown(table: RecordTable): Suspicion[] {
   const said: number[] = [];
   for (let record = 1; record < table.length; record++) {
     let [n, all] = [0, 0];
-    for (const { plain, column } of columns) {
+    for (const { plain, isFormula } of columns) {
       const [now, before] = [plain[record] ?? NaN, plain[record - 1] ?? NaN];
-      if (Number.isNaN(now) || Number.isNaN(before) || isComputed(table, { record, column })) continue;
+      if (Number.isNaN(now) || Number.isNaN(before) || isFormula(record)) continue;
       all++;
       if (now === before) n++;
     }
@@ -145,7 +167,7 @@ export function copiedDown(table: RecordTable): Suspicion[] {
     if (n < Math.max(3, 0.6 * all) || usual > 0.34 * all || n - usual < 2) return [];
     const record = i + 1;
     const copied = columns.filter(
-      ({ plain, column }) => plain[record] === plain[record - 1] && !isComputed(table, { record, column }),
+      ({ plain, isFormula }) => plain[record] === plain[record - 1] && !isFormula(record),
     );
     return [
       {
@@ -162,7 +184,8 @@ const MOST_REPEATS = 0.45;
 function isFine(list: Float64Array): boolean {
   let n = 0;
   const kinds = new Set<number>();
-  for (const value of list) {
+  for (let i = 0; i < list.length; i++) {
+    const value = list[i] ?? NaN;
     if (Number.isNaN(value) || value === 0) continue;
     n++;
     kinds.add(value);

@@ -6,6 +6,7 @@ import { bySuspectLinks } from './byLinks';
 import { brokenChains, leapsInMatrix, moreWithAge, unlikeItsGroup } from './byChains';
 import { negatives, offNumbers, overHundred, strangeWords, wildNumbers } from './byColumns';
 import { bySuspectMoments } from './byMoments';
+import { spanFaults, statedSpans } from './bySpans';
 import { morePartThanWhole, risesAlone, shrinking, warmMornings } from './byParts';
 import { beyondNature, ownRatios, twinColumns } from './byRatios';
 import { copiedDown, repeatedNames, repeatedRows } from './byRows';
@@ -31,6 +32,8 @@ function judged(table: RecordTable): readonly Blamed[] {
       ...beyondNature(table),
       ...twinColumns(table),
       ...bySuspectMoments(table),
+      ...spanFaults(table),
+      ...statedSpans(table),
       ...morePartThanWhole(table),
       ...risesAlone(table),
       ...warmMornings(table),

@@ -1,6 +1,6 @@
 import type { RecordTable, Spot } from '../../table';
 import { formulaAt } from '../../read/sheetCells';
-import { robustOfSome } from '../statistics';
+import { robustOfPicked } from '../statistics';
 import { plain } from '../show';
 
 /** A cell of a table by its record and column. */
@@ -110,9 +110,11 @@ export function logScale(table: RecordTable, column: number): OwnScale {
   let own = cache.get(column);
   if (!own) {
     const list = table.columns[column]?.plain ?? new Float64Array(0);
-    const logs = new Float64Array(list.length);
-    for (let i = 0; i < list.length; i++) logs[i] = (list[i] ?? NaN) > 0 ? Math.log10(list[i] ?? NaN) : NaN;
-    cache.set(column, (own = robustOfSome(logs)));
+    own = robustOfPicked(list.length, (i) => {
+      const value = list[i] ?? NaN;
+      return value > 0 ? Math.log10(value) : NaN;
+    });
+    cache.set(column, own);
   }
   return own;
 }
@@ -125,17 +127,22 @@ export function oddness(table: RecordTable, { record, column }: At): number {
   return Math.abs(Math.log10(value) - own.middle) / Math.max(own.spread, 0.02);
 }
 
-/** A formula is never the typing error itself. */
-export function isComputed(table: RecordTable, { record, column }: At): boolean {
+/** Which records have a formula in the column; asked for once, where every line of it is looked at. */
+export function formulasIn(table: RecordTable, column: number): (record: number) => boolean {
   const { rows } = table;
   if (rows) {
-    // Asked for every cell of long tables.
     const formulas = rows.sheet.columns[rows.columns[column]?.column ?? -1]?.formulas;
-    return formulas !== undefined && formulas.length > 0 && formulas[rows.body[record] ?? -1] !== undefined;
+    if (!formulas || formulas.length === 0) return () => false;
+    return (record) => formulas[rows.body[record] ?? -1] !== undefined;
   }
-  const spot = table.columns[column]?.spot(record);
-  return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
+  return (record) => {
+    const spot = table.columns[column]?.spot(record);
+    return spot !== undefined && formulaAt(spot.sheet, spot.position, spot.column) !== undefined;
+  };
 }
+/** A formula is never the typing error itself. */
+export const isComputed = (table: RecordTable, { record, column }: At): boolean =>
+  formulasIn(table, column)(record);
 
 export const spotOf = (table: RecordTable, at: At): Spot | undefined =>
   table.columns[at.column]?.spot(at.record);

@@ -1,7 +1,7 @@
 // Long: every way a line of totals can be meant, and the cells that fit none of them
 import { formulaAt, valueAt } from '../../read/sheetCells';
 import { decimalIn, readNumber } from '../../columns/numbers';
-import { near } from '../../meaning/sampled';
+import { at, near } from '../../meaning/sampled';
 import { startsWith } from '../../words/lexicon';
 import type { RecordTable, Spot } from '../../table';
 import type { TableVerdict } from '../rule';
@@ -27,6 +27,10 @@ interface Judged {
 export type Mended = ReadonlyMap<number, ReadonlyMap<number, number>>;
 const mendedList = (list: Float64Array, mended: ReadonlyMap<number, number>): Float64Array =>
   list.map((value, record) => mended.get(record) ?? value);
+
+const sum = (values: readonly number[]): number =>
+  values.length > 0 ? values.reduce((a, b) => a + b, 0) : NaN;
+const mean = (values: readonly number[]): number => sum(values) / values.length;
 
 class Totals {
   private readonly rows;
@@ -60,27 +64,27 @@ class Totals {
     return readNumber(cell, decimalIn(cell) ?? this.table.mapping[i]?.decimal ?? '.').value;
   }
 
-  /** What each way would give for one column. */
-  // eslint-disable-next-line complexity -- guards against holes in typed lists count as branches
-  private make(line: Line, i: number, list: Float64Array): ReadonlyMap<Way, number> {
-    const body = this.rows?.body ?? [];
-    const before = this.lines.filter(({ position }) => position < line.position);
-    const from = before.filter(({ isAverage }) => !isAverage).at(-1)?.position ?? -1;
-    const all: number[] = [];
-    const since: number[] = [];
-    for (const [record, position] of body.entries()) {
-      const value = list[record] ?? NaN;
+  /** The numbers of a column above a total line, and those of them below the total before it. */
+  private numbersAbove(line: Line, from: number, list: Float64Array): { all: number[]; since: number[] } {
+    const [all, since]: [number[], number[]] = [[], []];
+    for (const [record, position] of (this.rows?.body ?? []).entries()) {
+      const value = at(list, record);
       if (position > line.position || Number.isNaN(value)) continue;
       all.push(value);
       if (position > from) since.push(value);
     }
+    return { all, since };
+  }
+
+  /** What each way would give for one column. */
+  private make(line: Line, i: number, list: Float64Array): ReadonlyMap<Way, number> {
+    const before = this.lines.filter(({ position }) => position < line.position);
+    const from = before.filter(({ isAverage }) => !isAverage).at(-1)?.position ?? -1;
+    const { all, since } = this.numbersAbove(line, from, list);
     const column = this.rows?.columns[i]?.column ?? 0;
     const totals = before
       .map(({ position }) => this.numberAt(position, column))
       .filter((x) => !Number.isNaN(x));
-    const sum = (values: readonly number[]): number =>
-      values.length > 0 ? values.reduce((a, b) => a + b, 0) : NaN;
-    const mean = (values: readonly number[]): number => sum(values) / values.length;
     return new Map<Way, number>([
       ['since', sum(since)],
       ['all', sum(all)],
