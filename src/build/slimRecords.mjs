@@ -24,6 +24,8 @@ const EMPTY = {
   title: NO_TEXT,
   checks: NO_TEXT,
   why: NO_TEXT,
+  // The spreadsheet's own formula for it, which a shared copy may use.
+  native: 'undefined',
 };
 /** A table names a source and its standing, not where a copy was read. */
 const OF_SOURCES = ['note', 'url', 'doi'];
@@ -44,13 +46,18 @@ function unneededOfRecord(node) {
   if (!named(fields, 'id') || !named(fields, 'examples')) return [];
   const isFunction =
     ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'defineFunction';
-  return fields
+  // A text of its own name outside the record, `help,`: nothing reads it then, and it goes with the record's.
+  const shorthand = (isFunction ? node.properties.filter(ts.isShorthandPropertyAssignment) : [])
+    .filter(({ name }) => name.getText() in EMPTY)
+    .map((field) => [field, `${field.name.getText()}: ${EMPTY[field.name.getText()]}`]);
+  const written = fields
     .filter(
       ({ name, initializer }) =>
         name.getText() in EMPTY &&
         (isFunction || isText(initializer) || ts.isArrayLiteralExpression(initializer)),
     )
     .map((field) => [field.initializer, EMPTY[field.name.getText()]]);
+  return [...written, ...shorthand];
 }
 
 /** Where answers name a source. A source whose key stands nowhere there is read by the pane alone. */

@@ -1,3 +1,4 @@
+// Long: one grid, from laying it out to its quantiles; the steps share working arrays that stay out of every call.
 import type { Beliefs, Series } from './series';
 import { carbonDioxideAt, sampleFrom, samplePH, sitesOpen } from './model';
 

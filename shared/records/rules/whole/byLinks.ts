@@ -1,3 +1,4 @@
+// Long: a relation between columns is chosen, judged and told here; each step reads what the one before it kept.
 import type { Link } from '../../meaning/links';
 import { at, near, roundingOf } from '../../meaning/sampled';
 import { PATTERNS } from '../../meaning/patterns';
