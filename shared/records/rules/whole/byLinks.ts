@@ -1,4 +1,4 @@
-// Long: a relation between columns is chosen, judged and told here; each step reads what the one before it kept.
+// Long: relations between columns are chosen, judged and told here; each step reads what the one before it kept.
 import type { Link } from '../../meaning/links';
 import { at, near, roundingOf } from '../../meaning/sampled';
 import { PATTERNS } from '../../meaning/patterns';
