@@ -30,7 +30,6 @@ import { handedOver } from './otherWindow';
 import { focusSheet, wireRegions } from './regions';
 import { Runtime } from './runtime';
 import { Session } from './session';
-import { showStart, wireStart } from './startList';
 import { wireToolbar } from './toolbar';
 
 declare global {
@@ -70,6 +69,9 @@ async function firstWorkbook(session: Session, keeper: Keeper): Promise<void> {
   }
   const id = location.hash.slice(1);
   if (id !== '' && (await goOnWith(session, keeper, id))) return;
+  // Not before the first screen: nobody needs the list until the page answers.
+  const { showStart, wireStart } = await import('./startList');
+  wireStart(session);
   if (!session.hasUnsaved) await showStart(session, keeper);
 }
 
@@ -107,7 +109,6 @@ export async function start(): Promise<void> {
     wireToolbar(open, session, keeper);
     wireCellNote(open);
     wireBooks(session, keeper);
-    wireStart(session);
     await open.book.select('sheet1', { row: 0, column: 0, rows: 1, columns: 1 });
     if (!isNarrow()) await focusFirst(engine);
   });
