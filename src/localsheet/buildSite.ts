@@ -2,13 +2,20 @@ import { cpSync, rmSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { buildAll } from './server/build';
 import { SITE_FOLDER } from './server/site';
+import { targetFault } from './server/siteTarget';
 
 /** npm run site [-- folder]: the local sheet as files for any https host; into site/ when no folder is given. */
 const root = process.env.npm_package_json ? dirname(process.env.npm_package_json) : resolve('.');
 const say = (line: string): void => {
   process.stdout.write(`${line}\n`);
 };
-const target = resolve(root, process.argv[2] ?? 'site');
+const given = process.argv[2] ?? 'site';
+const target = resolve(root, given);
+const fault = targetFault(given, target);
+if (fault !== undefined) {
+  process.stderr.write(`${fault}\n`);
+  process.exit(2);
+}
 
 buildAll(root, say)
   .then(() => {
