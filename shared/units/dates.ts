@@ -25,7 +25,7 @@ export const MONTH_NAMES = [
   'November',
   'December',
 ] as const;
-const MONTH_WORDS = MONTH_NAMES.map((name) => name.slice(0, 3));
+export const MONTH_WORDS = MONTH_NAMES.map((name) => name.slice(0, 3));
 /** Monday first, as the weeks of a plan begin. */
 export const WEEKDAY_WORDS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 /** Serial 2 was a Monday. */

@@ -1,10 +1,10 @@
-import type { PhraseTable, Phrases } from '../../shared/base/phrases';
-import { lookUp, phraseTable } from '../../shared/base/phrases';
+import type { PhraseTable, Phrases } from '../../shared/units/phrases';
+import { lookUp, phraseTable } from '../../shared/units/phrases';
 import { shownDecimalMark } from './values/show';
 
 /** The language the pane is drawn in. */
 
-export type { Phrases } from '../../shared/base/phrases';
+export type { Phrases } from '../../shared/units/phrases';
 
 let current: PhraseTable | undefined;
 let language = 'en';

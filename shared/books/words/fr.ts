@@ -1,6 +1,6 @@
 // Long: one table, a sentence a line; a language of the workbooks is one such file.
 /* eslint max-len: off -- a sentence a line */
-import type { Phrases } from '../../base/phrases';
+import type { Phrases } from '../../units/phrases';
 import { CHOICE_WORDS } from '../../functions/choiceWords';
 import type { BookWords } from './words';
 

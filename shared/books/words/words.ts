@@ -1,5 +1,5 @@
-import type { PhraseTable, Phrases } from '../../base/phrases';
-import { lookUp, phraseTable } from '../../base/phrases';
+import type { PhraseTable, Phrases } from '../../units/phrases';
+import { lookUp, phraseTable } from '../../units/phrases';
 import { sheetNameOf } from './sheetNames';
 
 /** What a language needs to write a workbook; English stands in the code that makes it. */

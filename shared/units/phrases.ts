@@ -1,3 +1,5 @@
+import { MONTH_WORDS, WEEKDAY_WORDS } from './dates';
+
 /**
  * Sentences in another language than English. Views, books and the engine below them write English; a language is
  * one table from an English sentence to its own, with {} where names or sentences stand and {n} for numbers and
@@ -26,8 +28,7 @@ export interface PhraseTable {
 const MARK = /\{(\d*|n)\}/g;
 const HOLE = /\{(?:\d*|n)\}/;
 /** What {n} takes: a number, a share, a day, and nothing that is a sentence. */
-const NUMBER =
-  '((?:[\\d\\s.,:%+−/·–-]|[kM]\\b|m²|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)+)';
+const NUMBER = `((?:[\\d\\s.,:%+−/·–-]|[kM]\\b|m²|${[...WEEKDAY_WORDS, ...MONTH_WORDS].join('|')})+)`;
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 const firstWord = (text: string): string => /^[A-Za-z]+/.exec(text)?.[0] ?? '';
 
@@ -41,12 +42,11 @@ function patternOf(english: string, own: string): Pattern {
   return { match: new RegExp(`^${pieces.join('')}$`, 's'), parts: own.split(HOLE), order, numbers };
 }
 
-const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+const WEEKDAYS: readonly string[] = WEEKDAY_WORDS;
 const DAY = new RegExp(
-  `^(?:(${WEEKDAYS.join('|')}) )?(?:(\\d{1,2}) (${MONTHS.join('|')}))?( \\d{2,4})?( \\d\\d:\\d\\d)?$`,
+  `^(?:(${WEEKDAYS.join('|')}) )?(?:(\\d{1,2}) (${MONTH_WORDS.join('|')}))?( \\d{2,4})?( \\d\\d:\\d\\d)?$`,
 );
-/** Days and months as the language writes them; any week that begins on a Sunday does to name its days. */
+/** Days and months as the language writes them; any week that begins on a Monday does to name its days. */
 function dayIn(locale: string): PhraseTable['day'] {
   const month = new Intl.DateTimeFormat(locale, { month: 'short', timeZone: 'UTC' });
   const weekday = new Intl.DateTimeFormat(locale, { weekday: 'short', timeZone: 'UTC' });
@@ -54,8 +54,8 @@ function dayIn(locale: string): PhraseTable['day'] {
     const [all, week, day, name, year = '', clock = ''] = DAY.exec(text) ?? [];
     if (!all || (week === undefined && name === undefined)) return undefined;
     const words = [
-      week && weekday.format(Date.UTC(2023, 0, 1 + WEEKDAYS.indexOf(week))),
-      name && `${day} ${month.format(Date.UTC(2023, MONTHS.indexOf(name), 1))}`,
+      week && weekday.format(Date.UTC(2023, 0, 2 + WEEKDAYS.indexOf(week))),
+      name && `${day} ${month.format(Date.UTC(2023, MONTH_WORDS.indexOf(name), 1))}`,
     ];
     return `${words.filter(Boolean).join(' ')}${year}${clock}`;
   };
