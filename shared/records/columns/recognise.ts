@@ -18,6 +18,7 @@ import { byContent, byPlace } from './place';
 import { refuted } from './refuted';
 import { byKind, byWarmth, byWorkOrder } from './settle';
 import { byShares, byStages } from './stages';
+import { sumsOfOneKind } from './sumKinds';
 import type { Candidate, Looked, Unread } from './looked';
 import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
 export type { Unread } from './looked';
@@ -386,11 +387,25 @@ export function recognise(
   byWarmth(free, given);
   byPlace(free, given);
   const built = byStructure(links, free, given, matrix);
+  const parts = new Map<number, FieldName>();
+  for (const { field, total, result, parts: inputs } of sumsOfOneKind(links, free, given)) {
+    if ([result, ...inputs].some((i) => matrix.columns.has(i) || parts.has(i))) continue;
+    for (const i of inputs) parts.set(i, field);
+    built.set(result, { field: total, score: 3, words: 1, because: 'it adds up its neighbours' });
+  }
   const mapping = free.map((one, i): MappedColumn => {
     const shaped = built.get(i);
     if (shaped && !saidFor.get(looked[i] as Looked))
       return { ...mapped(one, shaped, undefined, elsewhere), confidence: 0.85 };
     const found = mapped(one, given.get(one), saidFor.get(looked[i] as Looked), elsewhere);
+    const part = parts.get(i);
+    if (part && !found.isCorrected)
+      return {
+        ...mapped(one, { field: part, score: 3, words: 1 }, undefined, elsewhere),
+        confidence: 0.8,
+        reasons: ['one of several columns that a sum adds up'],
+        isRepeated: true,
+      };
     if (!matrix.columns.has(i) || found.isCorrected) return found;
     return {
       ...found,

@@ -63,10 +63,12 @@ function isHeadingLike(kinds: Kinds, position: number, column: number): boolean 
 function headingCells(kinds: Kinds, position: number, run: readonly number[]): number | undefined {
   const words = run.filter((column) => isHeadingLike(kinds, position, column)).length;
   if (words < 2 || words < LEAST_WORDS * run.length) {
+    // A word for the sum may close the line.
+    const inner = run.slice(1, kinds.at(position, run.at(-1) ?? 0) === KIND.word ? -1 : undefined);
     const isMatrix =
       run.length >= 3 &&
       kinds.at(position, run[0] ?? 0) === KIND.word &&
-      (isCountingRow(kinds, position, run.slice(1)) || isDateRow(kinds, position, run.slice(1)));
+      (isCountingRow(kinds, position, inner) || isDateRow(kinds, position, inner));
     return isMatrix ? run.length : undefined;
   }
   return isSaidOften(kinds, position, run) ? undefined : words;
@@ -101,10 +103,37 @@ const mayStandBetween = (columns: readonly number[], filled: readonly number[], 
 const isBetween = (sheet: SheetCells, position: number, filled: readonly number[]): boolean =>
   filled.length === 1 || startsWith(textAt(sheet, position, filled[0] ?? 0), [...CARRIED, 'opening_stock']);
 
+/**
+ * Words under the first and the blank cells right of a heading, and nothing else in the line: the second line of
+ * headings that have others merged down beside them.
+ */
+function isSecondLine(kinds: Kinds, position: number, columns: readonly number[]): boolean {
+  if (position >= kinds.sheet.rows.length || !isNext(kinds.sheet, position - 1)) return false;
+  const [from, to] = [columns[0] ?? 0, columns.at(-1) ?? 0];
+  const near = runsOf(kinds, position).filter(
+    (run) => (run.at(-1) ?? 0) >= from - 1 && (run[0] ?? 0) <= to + 1,
+  );
+  return (
+    near.length > 0 &&
+    near.every(
+      ([first = 0, ...rest]) =>
+        rest.length > 0 &&
+        [first, ...rest].every((column) => isHeadingLike(kinds, position, column)) &&
+        kinds.at(position - 1, first) === KIND.word &&
+        rest.every((column) => kinds.at(position - 1, column) !== KIND.word || isHeadedPair(kinds, position, column)),
+    ) &&
+    near.some((run) => kinds.at(position - 1, run[1] ?? 0) === KIND.blank)
+  );
+}
+/** A group may begin right beside another. */
+const isHeadedPair = (kinds: Kinds, position: number, column: number): boolean =>
+  kinds.at(position, column + 1) === KIND.word && kinds.at(position - 1, column + 1) === KIND.blank;
+
 /** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
 function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
   const { sheet } = kinds;
   let [rows, figures, skipped] = [0, 0, 0];
+  if (isSecondLine(kinds, position + 1, columns)) return 0;
   for (let p = position + 1; p < sheet.rows.length && rows < LOOK_AHEAD; p++) {
     if ((sheet.rows[p] ?? 0) - (sheet.rows[p - 1] ?? 0) > 3) break;
     const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
@@ -140,21 +169,31 @@ function labelsDown(kinds: Kinds, position: number, run: readonly number[]): rea
 /** Months down the side are the lines of a summary. */
 const areMonths = (labels: readonly string[]): boolean =>
   labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1);
+/** V1, Bac 2: names of what stands in lines of its own. */
+const NAME_OF_VAT = /^\p{L}+[\s.-]*\d{1,3}$/u;
 /** Labels down the first column with values beside them are a form and no table. */
 function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): boolean {
   const { sheet } = kinds;
   const labels = labelsDown(kinds, position, run);
   if (!labels || (run.length > 2 && areMonths(labels))) return false;
-  const known = labels.filter(isKnownLabel).length;
+  const known = labels.filter((label) => isKnownLabel(label) && !NAME_OF_VAT.test(label)).length;
+  if (run.length > 2 && isAmongFigures(kinds, position, run) && known >= 0.5 * labels.length) return true;
   const others = new Set(
     run
       .slice(1)
+      .filter((column) => kinds.at(position, column) === KIND.word)
       .map((column) => textAt(sheet, position, column))
       .filter(isKnownLabel),
   ).size;
   if (run.length === 2)
     return known >= 0.4 * labels.length || (others === 0 && isMixed(kinds, position, run[1] ?? 0));
   return known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
+}
+/** The line above has a label and figures: names in a line of a form are no headings. */
+function isAmongFigures(kinds: Kinds, position: number, [first = 0, ...rest]: readonly number[]): boolean {
+  if (position === 0 || !isNext(kinds.sheet, position - 1)) return false;
+  const figures = rest.filter((column) => kinds.isData(position - 1, column)).length;
+  return kinds.at(position - 1, first) === KIND.word && figures >= 0.6 * rest.length;
 }
 /** Values of several kinds below each other. */
 function isMixed(kinds: Kinds, position: number, column: number): boolean {
@@ -205,6 +244,27 @@ export const isUnits = (kinds: Kinds, position: number, columns: readonly number
   const units = texts.filter((text) => unitOfText(text.replace(/[()[\]]/g, '')) !== undefined);
   return texts.length > 0 && units.length >= 0.6 * texts.length;
 };
+
+const NUMBER_OF_COLUMN = /^([([]?)(\d{1,2})[)\].]?$/;
+const LEAST_NUMBERED = 4;
+/** Columns numbered under their headings: (1), (2), (3); without brackets four from 1 on. */
+export function isNumbering(kinds: Kinds, position: number, columns: readonly number[]): boolean {
+  const found = columns.map((column) => NUMBER_OF_COLUMN.exec(textAt(kinds.sheet, position, column)));
+  const first = Number(found[0]?.[2]);
+  if (columns.length < 2 || !found.every((one, i) => Number(one?.[2]) === first + i)) return false;
+  return found.every((one) => one?.[1] !== '') || (first === 1 && columns.length >= LEAST_NUMBERED);
+}
+/** The last line of the headings: units and numbers of the columns may stand below the words. */
+function lastOfHeadings(kinds: Kinds, position: number, run: readonly number[]) {
+  const { sheet } = kinds;
+  let [last, units]: [number, number | undefined] = [position, undefined];
+  for (; (sheet.rows[last + 1] ?? Infinity) - (sheet.rows[last] ?? 0) <= 2; last++) {
+    if (units === undefined && isNext(sheet, last) && isUnits(kinds, last + 1, run) && !hasFigures(kinds, last + 1, run))
+      units = last + 1;
+    else if (!isNumbering(kinds, last + 1, run)) break;
+  }
+  return { last, units };
+}
 
 /** Text of a merged cell that covers this one. */
 function mergedText({ merges, rows, columns }: SheetCells, position: number, column: number): string {
@@ -325,10 +385,16 @@ function joinRuns(kinds: Kinds, position: number, runs: readonly number[][]): nu
     const before = joined.at(-1);
     const gap = before ? (run[0] ?? 0) - (before.at(-1) ?? 0) : 0;
     const between = before ? (before.at(-1) ?? 0) + 1 : 0;
-    const isCovered =
-      position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, between) === KIND.word;
-    if (before && gap === 2 && (hasBelow(kinds, position, between) || isCovered)) {
-      before.push(between, ...run);
+    const isCovered = (column: number): boolean =>
+      position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, column) === KIND.word;
+    const gaps = Array.from({ length: Math.max(0, gap - 1) }, (_, i) => between + i);
+    if (
+      before &&
+      (gap === 2
+        ? hasBelow(kinds, position, between) || isCovered(between)
+        : gaps.length > 0 && gaps.every((column) => isCovered(column) && hasBelow(kinds, position, column)))
+    ) {
+      before.push(...gaps, ...run);
       continue;
     }
     joined.push([...run]);
@@ -361,14 +427,13 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
   return runs.flatMap((run): Header[] => {
     const cells = run.filter((column) => kinds.at(position, column) !== KIND.blank);
     if (headingCells(kinds, position, cells) === undefined) return [];
-    const hasUnits =
-      isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
-    const last = hasUnits ? position + 1 : position;
+    if (isNumbering(kinds, position, run)) return [];
+    const { last, units } = lastOfHeadings(kinds, position, run);
     if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
     if (looksLikeForm(kinds, position, run) || isOfForms(kinds, position, run)) return [];
     const texts = new Map(
       run.map((column) => {
-        const unit = hasUnits ? textAt(sheet, last, column).replace(/[()[\]]/g, '') : '';
+        const unit = units !== undefined ? textAt(sheet, units, column).replace(/[()[\]]/g, '') : '';
         const text = textAt(sheet, position, column) || mergedText(sheet, position, column);
         return [column, unit ? `${text} (${unit})` : text] as const;
       }),

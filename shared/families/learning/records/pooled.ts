@@ -12,12 +12,14 @@ const METHOD =
   'between runs is estimated along with the mean, and both lean on the prior while ' +
   'runs are few. ' +
   ('One prior in ten is taken to be unlike the farm (three times as wide), so a farm ' +
-    'that is different is believed after a few runs. Worked out on a grid, without ' +
-    'random numbers: the same cells give the same answer. ') +
+    'that is different is believed after a few runs; and the prior moves the answer no ' +
+    'further from the own mean than 0.7 of its standard error, less where own runs weigh ' +
+    'more. Worked out on a grid, without random numbers: the same cells give the same ' +
+    'answer. ') +
   ('On simulated farms the 95 % intervals held the truth in 93 to 97 of 100; for farms ' +
     'very unlike the published ones in 82 or more after one run and 91 or more from ten ' +
     'runs on.');
-export const POOLING_SOURCES = ['GELMAN13', 'ROVER20', 'SCHMIDLI14'] as const;
+export const POOLING_SOURCES = ['GELMAN13', 'ROVER20', 'SCHMIDLI14', 'EFRONMORRIS71'] as const;
 
 const runsPrior = num(ratio, {
   above: 0,
