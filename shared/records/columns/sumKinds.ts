@@ -48,7 +48,8 @@ export function sumsOfOneKind(
         );
       };
       const all = [result, ...inputs];
-      if ((says(result) || 2 * inputs.filter(says).length >= inputs.length) && !all.some(saysOther)) return [{ parts: inputs, result, field, total }];
+      if ((says(result) || 2 * inputs.filter(says).length >= inputs.length) && !all.some(saysOther))
+        return [{ parts: inputs, result, field, total }];
     }
     return [];
   });

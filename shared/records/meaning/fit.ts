@@ -426,9 +426,11 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if ((content.dates + content.clocks) / usable > 0.5) return -3;
   const isNumbered = content.numbers / usable > 0.5;
   if (NAMES_LINES.has(field) && repeatsItself(content)) return -4;
-  if (SIZED.has(field) && isNoSize(content)) return -2;
-  if (!TAGS.has(field)) return wordsFit(field, content, isNumbered);
-  if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
+  return TAGS.has(field) ? tagFit(field, content, isNumbered) : wordsFit(field, content, isNumbered);
+}
+/** Sizes may have decimals, names of things have none. */
+function tagFit(field: FieldName, content: ColumnContent, isNumbered: boolean): number {
+  if (SIZED.has(field) ? isNoSize(content) : content.fractions > 0.3) return -2;
   return isNumbered ? -0.3 : 0.3;
 }
 

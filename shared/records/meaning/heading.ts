@@ -72,7 +72,9 @@ const remembered = new Map<string, HeadingSaid>();
 /** Anything counted in a gram or a millilitre, whatever it is called. */
 const perOf = (text: string): UnitSaid | undefined => {
   const [, of = '', per = ''] = /(\S*)\s*\/\s*(g|gr|gram|ml)$/i.exec(text.trim()) ?? [];
-  return of === '' || (unitOfText(of)?.of ?? 'count') !== 'count' ? undefined : unitOfText(/ml/i.test(per) ? '/ml' : '/g');
+  return of === '' || (unitOfText(of)?.of ?? 'count') !== 'count'
+    ? undefined
+    : unitOfText(/ml/i.test(per) ? '/ml' : '/g');
 };
 
 /** What is in one gram: "par g", "eggs in 1 g", "telur 1 g". */

@@ -97,7 +97,10 @@ class SumSearch {
   /** A sum that goes on by nothing in nearly every line says nothing of a column that hardly changes. */
   private moves(): boolean {
     const { before, made } = this;
-    return before === undefined || made.filter((x, i) => Math.abs(x - (before[i] ?? NaN)) > 1e-9).length >= LEAST_MOVES;
+    return (
+      before === undefined ||
+      made.filter((x, i) => Math.abs(x - (before[i] ?? NaN)) > 1e-9).length >= LEAST_MOVES
+    );
   }
 
   private look(bits: number, plus: number, minus: number): void {

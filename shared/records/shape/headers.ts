@@ -1,11 +1,18 @@
 // Long: one walk along a row: is it a header, what does it cover, what stands over it
-import { valueAt } from '../read/sheetCells';
 import type { SheetCells } from '../read/sheetCells';
-import { unitOfText } from '../columns/units';
 import { fold } from '../words/fold';
 import { headingOf } from '../meaning/heading';
 import { conceptsOf, monthOf, startsWith } from '../words/lexicon';
 import { isKnownLabel } from './forms';
+import {
+  isHeadingLike,
+  isNext,
+  isNumbering,
+  isSecondLine,
+  lastOfHeadings,
+  runsOf,
+  textAt,
+} from './headingLines';
 import type { Kinds } from './kinds';
 import { KIND } from './kinds';
 
@@ -19,45 +26,8 @@ export interface Header {
   readonly parents: ReadonlyMap<number, string>;
 }
 
-export const textAt = (sheet: SheetCells, position: number, column: number): string => {
-  const cell = valueAt(sheet, position, column);
-  return typeof cell === 'string'
-    ? cell.replace(/\s+/g, ' ').trim()
-    : typeof cell === 'number'
-      ? String(cell)
-      : '';
-};
-
-/** Filled cells that stand side by side in a row. */
-export function runsOf(kinds: Kinds, position: number): number[][] {
-  const runs: number[][] = [];
-  let current: number[] = [];
-  const width = kinds.sheet.columns.length;
-  for (let column = 0; column <= width; column++) {
-    if (column < width && kinds.at(position, column) !== KIND.blank) current.push(column);
-    else if (current.length > 0) {
-      runs.push(current);
-      current = [];
-    }
-  }
-  return runs;
-}
-
-export const isNext = ({ rows }: SheetCells, position: number): boolean =>
-  (rows[position + 1] ?? -9) - (rows[position] ?? 0) === 1;
-
 const LOOK_AHEAD = 8;
 const LEAST_WORDS = 0.7;
-
-/** Numbers such as 1, 2, 3 or days over the columns of a matrix are headings too. */
-function isHeadingLike(kinds: Kinds, position: number, column: number): boolean {
-  const kind = kinds.at(position, column);
-  const text = textAt(kinds.sheet, position, column);
-  if (kind === KIND.word) return !/^[~≈]?\d\d/.test(text);
-  // "No" is nothing in a cell and a number over a column.
-  if (kind === KIND.nothing) return /^(?:n|no|na|nd|so)\.?$|^[#°]$/i.test(text);
-  return kind === KIND.number && /\p{L}/u.test(text) && !/^[~≈]?\d/.test(text);
-}
 
 /** Word cells of a run, or undefined where it cannot be a header: figures among them, texts repeated. */
 function headingCells(kinds: Kinds, position: number, run: readonly number[]): number | undefined {
@@ -103,37 +73,10 @@ const mayStandBetween = (columns: readonly number[], filled: readonly number[], 
 const isBetween = (sheet: SheetCells, position: number, filled: readonly number[]): boolean =>
   filled.length === 1 || startsWith(textAt(sheet, position, filled[0] ?? 0), [...CARRIED, 'opening_stock']);
 
-/**
- * Words under the first and the blank cells right of a heading, and nothing else in the line: the second line of
- * headings that have others merged down beside them.
- */
-function isSecondLine(kinds: Kinds, position: number, columns: readonly number[]): boolean {
-  if (position >= kinds.sheet.rows.length || !isNext(kinds.sheet, position - 1)) return false;
-  const [from, to] = [columns[0] ?? 0, columns.at(-1) ?? 0];
-  const near = runsOf(kinds, position).filter(
-    (run) => (run.at(-1) ?? 0) >= from - 1 && (run[0] ?? 0) <= to + 1,
-  );
-  return (
-    near.length > 0 &&
-    near.every(
-      ([first = 0, ...rest]) =>
-        rest.length > 0 &&
-        [first, ...rest].every((column) => isHeadingLike(kinds, position, column)) &&
-        kinds.at(position - 1, first) === KIND.word &&
-        rest.every((column) => kinds.at(position - 1, column) !== KIND.word || isHeadedPair(kinds, position, column)),
-    ) &&
-    near.some((run) => kinds.at(position - 1, run[1] ?? 0) === KIND.blank)
-  );
-}
-/** A group may begin right beside another. */
-const isHeadedPair = (kinds: Kinds, position: number, column: number): boolean =>
-  kinds.at(position, column + 1) === KIND.word && kinds.at(position - 1, column + 1) === KIND.blank;
-
 /** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
 function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
   const { sheet } = kinds;
   let [rows, figures, skipped] = [0, 0, 0];
-  if (isSecondLine(kinds, position + 1, columns)) return 0;
   for (let p = position + 1; p < sheet.rows.length && rows < LOOK_AHEAD; p++) {
     if ((sheet.rows[p] ?? 0) - (sheet.rows[p - 1] ?? 0) > 3) break;
     const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
@@ -237,33 +180,6 @@ function areAlike(label: (position: number) => string, position: number, again: 
     if (label(again + step) === text) same++;
   }
   return labels >= 2 && same >= 0.8 * labels;
-}
-
-export const isUnits = (kinds: Kinds, position: number, columns: readonly number[]): boolean => {
-  const texts = columns.map((column) => textAt(kinds.sheet, position, column)).filter(Boolean);
-  const units = texts.filter((text) => unitOfText(text.replace(/[()[\]]/g, '')) !== undefined);
-  return texts.length > 0 && units.length >= 0.6 * texts.length;
-};
-
-const NUMBER_OF_COLUMN = /^([([]?)(\d{1,2})[)\].]?$/;
-const LEAST_NUMBERED = 4;
-/** Columns numbered under their headings: (1), (2), (3); without brackets four from 1 on. */
-export function isNumbering(kinds: Kinds, position: number, columns: readonly number[]): boolean {
-  const found = columns.map((column) => NUMBER_OF_COLUMN.exec(textAt(kinds.sheet, position, column)));
-  const first = Number(found[0]?.[2]);
-  if (columns.length < 2 || !found.every((one, i) => Number(one?.[2]) === first + i)) return false;
-  return found.every((one) => one?.[1] !== '') || (first === 1 && columns.length >= LEAST_NUMBERED);
-}
-/** The last line of the headings: units and numbers of the columns may stand below the words. */
-function lastOfHeadings(kinds: Kinds, position: number, run: readonly number[]) {
-  const { sheet } = kinds;
-  let [last, units]: [number, number | undefined] = [position, undefined];
-  for (; (sheet.rows[last + 1] ?? Infinity) - (sheet.rows[last] ?? 0) <= 2; last++) {
-    if (units === undefined && isNext(sheet, last) && isUnits(kinds, last + 1, run) && !hasFigures(kinds, last + 1, run))
-      units = last + 1;
-    else if (!isNumbering(kinds, last + 1, run)) break;
-  }
-  return { last, units };
 }
 
 /** Text of a merged cell that covers this one. */
@@ -429,6 +345,7 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
     if (headingCells(kinds, position, cells) === undefined) return [];
     if (isNumbering(kinds, position, run)) return [];
     const { last, units } = lastOfHeadings(kinds, position, run);
+    if (isSecondLine(kinds, last + 1, run)) return [];
     if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
     if (looksLikeForm(kinds, position, run) || isOfForms(kinds, position, run)) return [];
     const texts = new Map(
@@ -443,5 +360,3 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
     return [withParents(kinds, { first: position, last, columns, texts, parents: new Map() })];
   });
 }
-const hasFigures = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
-  columns.some((column) => kinds.isData(position, column));

@@ -1,7 +1,7 @@
 import { formulaAt } from '../read/sheetCells';
 import { startsWith } from '../words/lexicon';
 import type { Header } from './headers';
-import { isNumbering, isUnits, textAt } from './headers';
+import { isNumbering, isUnits, textAt } from './headingLines';
 import type { Kinds } from './kinds';
 import { KIND } from './kinds';
 

@@ -74,7 +74,9 @@ function styleOf(draw: Draw, tongue: RegisterTongue): Style {
     second: SECOND[tongue],
     units: draw.pick(['line', 'line', 'bracket', 'none'] as const),
     dates: draw.pick(['serial', 'dots', 'month', 'short'] as const),
-    clocks: draw.pick(isEnglish(tongue) ? (['serial', 'pm', 'hrs'] as const) : (['serial', 'h', ':'] as const)),
+    clocks: draw.pick(
+      isEnglish(tongue) ? (['serial', 'pm', 'hrs'] as const) : (['serial', 'h', ':'] as const),
+    ),
     ditto: draw.pick(['none', 'none', 'none', 'blank', 'mark'] as const),
     isComma: !isEnglish(tongue) && draw.random() < 0.5,
     isThousands: draw.random() < 0.3,
@@ -261,8 +263,7 @@ function asColumns(leaf: Leaf, table: Table, heads: readonly string[], draw: Dra
   });
   const end = left + lines.length;
   if (sums.length > 0) leaf.put(top, end, say('total', draw, style));
-  for (const key of sums)
-    if (keys.includes(key)) leaf.put(top + keys.indexOf(key), end, total(lines, key));
+  for (const key of sums) if (keys.includes(key)) leaf.put(top + keys.indexOf(key), end, total(lines, key));
   return {
     leaf,
     lines,
@@ -287,7 +288,10 @@ function spoilts(table: Table, placed: readonly Placed[], draw: Draw, style: Sty
     const plain = key.replace('+', '');
     const isDate = thing(plain).kind === 'date';
     const open = part.lines.flatMap((line, i) =>
-      i > 1 && i < part.lines.length - 1 && line[plain] && !(isDate && line[plain] === part.lines[i - 1]?.[plain])
+      i > 1 &&
+      i < part.lines.length - 1 &&
+      line[plain] &&
+      !(isDate && line[plain] === part.lines[i - 1]?.[plain])
         ? [i]
         : [],
     );
@@ -370,7 +374,12 @@ function tanks(draw: Draw, style: Style): Kept {
     leaf.put(4 + d, end, all);
   }
   const [row, k] = [7 + Math.floor(draw.between(0, 5)), Math.floor(draw.between(0, count))];
-  const change = (kind: string, at: Spot, cell: (was: number) => number, or: readonly Spot[] = []): Spoilt => ({
+  const change = (
+    kind: string,
+    at: Spot,
+    cell: (was: number) => number,
+    or: readonly Spot[] = [],
+  ): Spoilt => ({
     kind,
     sheet: '1',
     cells: [at, ...or],
@@ -439,7 +448,11 @@ function make(seed: number, b: number): Kept {
   const other = (MAKERS[(b + seed + 3) % MAKERS.length] ?? weekly)(draw);
   const heads = other.keys.map((key) => headed(key, draw, style));
   const right = asRows(leaf, other, other.lines, heads, 2, table.keys.length + 1, draw, style);
-  return { name: `${name} + ${other.name}`, leaves, faults: [...faults, ...spoilts(other, [right], draw, style)] };
+  return {
+    name: `${name} + ${other.name}`,
+    leaves,
+    faults: [...faults, ...spoilts(other, [right], draw, style)],
+  };
 }
 
 const bookOf = ({ name, leaves }: Kept): StrangeBook => ({

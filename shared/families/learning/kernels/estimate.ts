@@ -206,7 +206,11 @@ export function estimateCounted(spec: CountedSpec, runs: readonly Counted[], con
   const [a, b] = tails(confidence);
   const [nextLow = NaN, nextHigh = NaN] = nextShareAt(points, [a, b]);
   const { own, variance, pull } = countsAlone(points, runs, spec.farms);
-  const [middle, low, high] = [0.5, a, b].map((part) => meanShareAt(points, part)) as [number, number, number];
+  const [middle, low, high] = [0.5, a, b].map((part) => meanShareAt(points, part)) as [
+    number,
+    number,
+    number,
+  ];
   return {
     value:
       runs.length === 0
