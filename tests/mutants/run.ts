@@ -10,9 +10,9 @@ import { listed, roomOf, sample } from './sample';
  * npm run mutants [-- --sample 200 --seed 3 --only shared/season --budget 60 --fresh]
  *
  * Makes a seeded sample of small changes in shared/ and taskpane/, and puts each to the test files that reach the
- * changed file over imports: the nearest, then the others, the quickest first, until one fails or `budget` seconds of processor
- * time are spent. A change no test notices is a survivor: it must stand in survivors.json with the reason why it
- * changes no answer, or a test must be written.
+ * changed file over imports: the nearest, then the others, the quickest first, until one fails or `budget` seconds
+ * of processor time are spent. A change no test notices is a survivor: it must stand in survivors.json with the
+ * reason why it changes no answer, or a test must be written.
  * Files that start other programs or a browser are not asked, nor those that take long, so the share that is
  * printed is a lower bound.
  *
