@@ -140,6 +140,36 @@ test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand 
   expect(places.bottom).toBeLessThanOrEqual(640);
 });
 
+test.each([270, 360])('at %i pixels a running bath clock hides no field from the keys', async (width) => {
+  await page.setViewportSize({ width, height: 640 });
+  await new Map(walk.states).get('formalin with its clock')?.();
+  const running = page.locator('.timer[role=timer]');
+  await running.waitFor();
+  const hidden: string[] = [];
+  for (const card of ['formalin', 'salt', 'eggs', 'fry', 'feed']) {
+    await walk.card(card);
+    await running.waitFor();
+    hidden.push(
+      ...(await page.evaluate((name) => {
+        const top = document.querySelector('.pad')?.getBoundingClientRect().top ?? 0;
+        const keys = Math.max(
+          ...[...document.querySelectorAll('.padkey')].map((key) => key.getBoundingClientRect().bottom),
+        );
+        return [
+          ...[...document.querySelectorAll('.tile')]
+            .filter((tile) => tile.getBoundingClientRect().bottom > top)
+            .map((tile) => `${name}: ${tile.textContent ?? ''}`),
+          ...(keys > innerHeight ? [`${name}: keys`] : []),
+        ];
+      }, card)),
+    );
+  }
+  await page.screenshot({ path: `${OUT}/running-clock-${width}.png` });
+  await page.click('#timer-stop');
+  await page.setViewportSize({ width: 360, height: 640 });
+  expect(hidden).toEqual([]);
+});
+
 /** Dark, forced colours, less motion, and a pane of 640 by 768 zoomed to 200 %. */
 const LOOKS = {
   dark: { colorScheme: 'dark' },
