@@ -1,5 +1,5 @@
 import type { PhraseTable, Phrases } from '../../shared/units/phrases';
-import { lookUp, phraseTable } from '../../shared/units/phrases';
+import { isKnown, lookUp, phraseTable, threesApart } from '../../shared/units/phrases';
 import { shownDecimalMark } from './values/show';
 
 /** The language the pane is drawn in. */
@@ -19,3 +19,8 @@ export const phraseLanguage = (): string => (current ? language : 'en');
 
 /** A sentence in the language of the pane. */
 export const say = (text: string): string => (current ? lookUp(current, text) : text);
+
+/** Whether nothing of a sentence would stay English. */
+export const canSay = (text: string): boolean => current === undefined || isKnown(current, text);
+/** A sentence of the engine, which parts thousands by commas, before it is said. */
+export const withFigures = (text: string): string => (current ? threesApart(text) : text);

@@ -454,14 +454,12 @@ const SENTENCES: Phrases = {
   'Alive and dead together are more than were stocked: {} + {} of {}.':
     'Vivants et morts ensemble dépassent ce qui fut mis en bac : {} + {} sur {}.',
   '{} is negative: {}.': '{} : négatif, {}.',
-  '{} is a fraction: {}.': '{} : une fraction, {}.',
-  'A count is whole.': 'Un comptage est entier.',
+  '{} is a fraction: {n}. A count is whole.': '{} : une fraction, {n}. Un comptage est entier.',
   '"{}" stands where the {} belongs: it was not read.': '« {} » est à la place de « {} » : ce ne fut pas lu.',
   '{n} of the values of "{}" are stored as text: formulas that add them up leave them out.':
     '{n} des valeurs de « {} » sont enregistrées comme texte : les formules qui les additionnent les oublient.',
-  'The values of "{}" do not look like its unit: {}.':
-    'Les valeurs de « {} » ne semblent pas dans son unité : {}.',
-  'They are read as {}; say so if that is wrong.': 'Elles sont lues en {} ; dites-le si c’est faux.',
+  'The values of "{}" do not look like its unit: {}. They are read as {}; say so if that is wrong.':
+    'Les valeurs de « {} » ne semblent pas dans son unité : {}. Elles sont lues en {} ; dites-le si c’est faux.',
   '{} from injection to strip does not fit {n} °C: {} to {} would ({}).':
     '{} de l’injection au stripping ne va pas avec {n} °C : {} à {} irait ({}).',
   '{}, moved by your own rates': '{}, déplacé par vos propres taux',
@@ -487,6 +485,8 @@ const SENTENCES: Phrases = {
   '"{}" is {n} times too little for {}, by what the other {n} lines say.':
     '« {} » est {n} fois trop petit pour {}, selon les {n} autres lignes.',
   '"{}" and "{}"': '« {} » et « {} »',
+  '"{}" and "{}" and "{}"': '« {} », « {} » et « {} »',
+  '"{}" of sheet {}': '« {} » de la feuille {}',
   '"{}" is {n} here and {n} in the other lines.': '« {} » est {n} ici et {n} dans les autres lignes.',
   '"{}" is {n} here and {n} in the other lines of {}.':
     '« {} » est {n} ici et {n} dans les autres lignes de {}.',
@@ -680,6 +680,8 @@ const SHEETS: Phrases = {
   Rule: 'Règle',
   'Rests on': 'Repose sur',
   'Cannot be right': 'Ne peut être juste',
+  'Common practice, no source': 'Pratique courante, sans source',
+  'Definition or exact arithmetic': 'Définition ou calcul exact',
   Unlikely: 'Peu probable',
   'Worth a look': 'À regarder',
   '… and {n} more of {} in {}': '… et {n} de plus de {} dans {}',
@@ -696,7 +698,11 @@ const SHEETS: Phrases = {
   'not used': 'pas utilisé',
   'Not checked': 'Pas contrôlé',
   'you said so': 'vous l’avez dit',
-  'the header "{}" reads as "{}"': 'le titre « {} » se lit « {} »',
+  'the header "{}" reads as {}': 'le titre « {} » se lit : {}',
+  'its header is not known': 'son titre n’est pas connu',
+  'the header says {}, but a middle of {n} looks like {}':
+    'le titre dit {}, mais un milieu de {n} semble être en {}',
+  share: 'part',
   'its cells hold {}': 'ses cellules tiennent {}',
   'the numbers of the table bear it out': 'les nombres du tableau le confirment',
   'nearly every cell holds a date': 'presque chaque cellule tient une date',
@@ -720,6 +726,7 @@ const SHEETS: Phrases = {
   'of the clock beside it': 'à cause de l’heure à côté',
   'it is the only column of dates': 'c’est la seule colonne de dates',
   dates: 'des dates',
+  'dates or times': 'des dates ou des heures',
   words: 'des mots',
   times: 'des heures',
   text: 'du texte',
@@ -828,7 +835,10 @@ const LEARNED: Phrases = {
     '1 g à 40 à 50 jours veut dire 13 à 16 % ; 12,5 % par jour à 50 par litre, 11,1 % à 150 ; 8,5 % à 100 dans un autre essai. Les écarts sont choisis ici, sans source.',
   '{}: what moves it': '{} : ce qui les fait varier',
   '{}, run by run': '{}, ponte par ponte',
+  'by female': 'par femelle',
   'by male': 'par mâle',
+  'by water temperature': 'par température d’eau',
+  'by month': 'par mois',
   '{n} runs: too few for limits, which need {n} (20 is better).':
     '{n} pontes : trop peu pour des limites, qui en demandent {n} (20 est mieux).',
   'No run stands out from the usual spread.': 'Aucune ponte ne sort de l’écart habituel.',

@@ -1,19 +1,13 @@
 import type { RangeCells } from '../../records/read/sheetCells';
 import { parseAddress } from '../../sheet/formula/address';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
+import type { IsTyped } from './inLanguage';
+import { threesApart } from '../../units/phrases';
 import { inLanguage } from './inLanguage';
 import { RECORD_LANGUAGES } from './records';
 import { englishOf } from './words';
 
 /** Sheets about records in another language, and a sheet of rates led back to English. */
-
-const QUOTED = /("[^"]*")/;
-/** English parts thousands by commas, which other languages read as a decimal mark; what is quoted from a cell stays. */
-export const threesApart = (text: string): string =>
-  text
-    .split(QUOTED)
-    .map((part, i) => (i % 2 === 1 ? part : part.replace(/(\d),(?=\d{3}(?!\d))/g, '$1\u202f')))
-    .join('');
 
 const spaced = (sheet: SheetModel): SheetModel => ({
   ...sheet,
@@ -25,24 +19,39 @@ const spaced = (sheet: SheetModel): SheetModel => ({
   ),
 });
 
-/** Columns that repeat what stands in the records: names of sheets, places, headings, runs. */
-const COPIED: Readonly<Record<string, string>> = {
-  'Check findings': 'BCI',
-  'Check reading': 'ABC',
-  Trends: 'B',
+/** Columns that repeat what stands in the records (names of sheets, places, headings, runs), from which row on. */
+const COPIED: Readonly<Record<string, { readonly columns: string; readonly from: number }>> = {
+  'Check findings': { columns: 'BCI', from: 5 },
+  'Check reading': { columns: 'ABC', from: 5 },
+  Trends: { columns: 'B', from: 6 },
 };
-/** The row of headings on every one of them, from 0. */
-const LAST_HEAD = 4;
-const isCopied = (sheet: string, address: string): boolean => {
-  const row = parseAddress(address)?.row ?? 0;
-  return row >= LAST_HEAD && (COPIED[sheet] ?? '').includes(address.replace(/\d/g, ''));
-};
+const rowOf = (address: string): number => (parseAddress(address)?.row ?? 0) + 1;
+/** Below them the sheet speaks of rules. */
+const END = 'Not checked';
+function isCopiedIn(model: WorkbookModel): IsTyped {
+  const ends = new Map(
+    model.sheets.map(({ name, cells }) => {
+      const end = Object.keys(cells).find((address) => cells[address]?.value === END);
+      return [name, end === undefined ? Infinity : rowOf(end)];
+    }),
+  );
+  return (sheet, address) => {
+    const copied = COPIED[sheet];
+    const row = rowOf(address);
+    return (
+      copied !== undefined &&
+      row >= copied.from &&
+      row < (ends.get(sheet) ?? Infinity) &&
+      copied.columns.includes(address.replace(/\d/g, ''))
+    );
+  };
+}
 
 /** As it is where the language has no words for it. */
 export const recordSheetsIn = (model: WorkbookModel, language: string): WorkbookModel => {
   const words = RECORD_LANGUAGES[language];
   if (!words) return model;
-  return inLanguage({ ...model, sheets: model.sheets.map(spaced) }, words, isCopied);
+  return inLanguage({ ...model, sheets: model.sheets.map(spaced) }, words, isCopiedIn(model));
 };
 
 /** A sheet of rates in whatever language it was written in, with the words of its headings and kinds in English. */

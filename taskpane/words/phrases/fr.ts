@@ -427,6 +427,7 @@ export const phrases: Phrases = {
   '{n} run': '{n} ponte',
   '{n} runs': '{n} pontes',
   'Go to {}': 'Aller à {}',
+  'In {}. {} Rests on: {}.': 'Dans {}. {} Repose sur : {}.',
   'Seen: {}.': 'Vu : {}.',
   'Expected: {}.': 'Attendu : {}.',
   '{n} more of these': '{n} autres pareils',

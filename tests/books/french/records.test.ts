@@ -2,21 +2,25 @@ import { LOG_COLUMNS } from '../../../shared/dosing/log';
 import { ratesWorkbook } from '../../../shared/books/learn/ratesSheet';
 import { trendsWorkbook } from '../../../shared/books/learn/trendsSheet';
 import { RECORD_LANGUAGES } from '../../../shared/books/words/records';
-import { ratesInEnglish, recordSheetsIn, threesApart } from '../../../shared/books/words/recordSheets';
+import { ratesInEnglish, recordSheetsIn } from '../../../shared/books/words/recordSheets';
 import { CHECK_SHEETS, isCheckSheet } from '../../../shared/books/words/sheetNames';
 import type { Cell } from '../../../shared/base/values';
+import { threesApart } from '../../../shared/units/phrases';
 import { learnRates, ratesFromCells, trendsOf } from '../../../shared/learn';
 import type { AuditReport, Finding } from '../../../shared/records';
-import { findingsWorkbook } from '../../../shared/records';
+import { findingsWorkbook, sourceWords } from '../../../shared/records';
 import { FIELDS } from '../../../shared/records/fields';
 import { RULES } from '../../../shared/records/rules';
 import type { RuleVerdict } from '../../../shared/records/rules/rule';
 import { saidOf } from '../../../shared/records/rules/said';
 import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { gridOf } from '../../season/support';
+import faults from '../../golden/kept/faults.json';
+import foreign from '../../golden/kept/foreign-columns.json';
+import { sayIn } from '../../../shared/books/words/words';
 import { demoFarm } from '../../learn/demoFarm';
 import { audit, sheetOf } from '../../records/support/grid';
-import { englishIn } from './texts';
+import { ENGLISH, englishIn } from './texts';
 
 /** What the check of records, the rates and the trends write, in French: nothing English, the same numbers, read back. */
 
@@ -84,15 +88,40 @@ const everything: AuditReport = {
   tables: reports.flatMap(({ tables }) => tables),
   notChecked: reports.flatMap(({ notChecked }) => notChecked),
 };
-/** Texts of a cell, quoted in a sentence or standing under "Seen". */
-const isQuoted = (text: string): boolean => /^[«“"].*[»”"]$/.test(text) || text.startsWith('=');
+/** Texts of a cell, quoted in a sentence or standing under "Seen", formulas, errors, names of rules and of sheets. */
+const isOf = (text: string): boolean =>
+  /^(text )?=|^#|^[A-Z]+\.[A-Z]+$|^5 mL\/kg$|^(NaN|Runs|Batches|Nursery|Book|Sheet|Farm)$/.test(text);
+const unquoted = (text: string): string => text.replace(/« [^»]* »|"[^"]*"|\(=[^)]*\)/g, '«»');
+const isQuoted = (text: string): boolean =>
+  isOf(text) || (unquoted(text) !== text && !ENGLISH.test(unquoted(text)));
 
 test('what every rule says has its French', () => {
   expect(groups.flatMap(({ findings }) => findings).length).toBeGreaterThan(80);
   const model = findingsWorkbook(everything);
   const headers = new Set(everything.tables.flatMap(({ mapping }) => mapping.map(({ header }) => header)));
-  const texts = left(model, [...headers]).filter((text) => !isQuoted(text));
+  const sources = [...new Set(RULES.flatMap((rule) => rule.sources))].map((key) => sourceWords([key]));
+  const cited = new Set(sources.map((text) => sayIn(fr, text)));
+  const isCited = (text: string): boolean => text.split('; ').every((part) => cited.has(part));
+  const texts = left(model, [...headers]).filter((text) => !isQuoted(text) && !isCited(text));
   expect(texts).toEqual([]);
+});
+
+test.each([
+  ['books with a fault', faults],
+  ['tables in other languages', foreign],
+])('what is kept of findings in %s has its French', (_, kept) => {
+  const strings = (value: unknown): string[] =>
+    typeof value === 'string'
+      ? [value]
+      : typeof value === 'object' && value !== null
+        ? Object.values(value).flatMap(strings)
+        : [];
+  const sentences = [...new Set(strings(kept).flatMap((line) => line.split(' | ').slice(2, 3)))];
+  expect(sentences.length).toBeGreaterThan(30);
+  const said = sentences.map((text) => [text, sayIn(fr, threesApart(text))] as const);
+  expect(
+    said.filter(([text, own]) => text === own || ENGLISH.test(unquoted(own))).map(([, own]) => own),
+  ).toEqual([]);
 });
 
 test('every field has a noun, in the middle of a sentence and at its beginning', () => {
