@@ -7,11 +7,13 @@ import { shownDecimalMark } from './values/show';
 export type { Phrases } from '../../shared/units/phrases';
 
 let current: PhraseTable | undefined;
+let spoken: Phrases | undefined;
 let language = 'en';
 /** The language drawn from now on; undefined phrases leave every sentence as it is. */
 export function setPhrases(locale: string, phrases: Phrases | undefined): void {
-  if (language === locale && (current !== undefined) === (phrases !== undefined)) return;
+  if (language === locale && spoken === phrases) return;
   language = locale;
+  spoken = phrases;
   current = phrases && phraseTable(locale, phrases, shownDecimalMark);
 }
 /** For what is drawn once and kept. */

@@ -1,14 +1,10 @@
 // Long: one table, a sentence a line; a language is one such file.
 /* eslint max-len: off -- a sentence a line */
 import { phrases as bookPhrases } from '../../../shared/books/words/fr';
-import { recordPhrases } from '../../../shared/books/words/frRecords';
 import type { Phrases } from '../../pane/phrases';
-import { sharePhrases } from './shareFr';
 
 /** French sentences of the screens and of the engine below them; {} stands for a number, a name, a day. */
 export const phrases: Phrases = {
-  ...recordPhrases,
-  ...sharePhrases,
   ...bookPhrases,
   // One run
   'What to plan': 'Que planifier',
