@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT } from './support/localSheet';
-import type { Walk } from './support/states';
-import { walkOf } from './support/states';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT } from '../../browser/support/localSheet';
+import type { Walk } from '../../browser/support/states';
+import { walkOf } from '../../browser/support/states';
 
 /**
  * The pane by axe-core (rules of WCAG 2.2 A and AA) in every state, at the widths of a phone and of a pane;
