@@ -120,7 +120,7 @@ function inParts(table: PhraseTable, text: string): string | undefined {
 }
 
 const QUOTED = /("[^"]*")/;
-/** English parts thousands by commas, which other languages read as a decimal mark; what is quoted from a cell stays. */
+/** English parts thousands by commas, which others read as a decimal mark; what is quoted from a cell stays. */
 export const threesApart = (text: string): string =>
   text
     .split(QUOTED)

@@ -27,7 +27,7 @@ const PHRASES: Readonly<Partial<Record<Language, Sentences>>> = {
 const SELDOM: readonly PlaceId[] = ['why', 'share'];
 const fetched = new Map<Language, Phrases>();
 const whole = new Set<Language>();
-/** What is drawn from now on is in the language of the state; a promise where its sentences have to be fetched first. */
+/** What is drawn from now on is in the language of the state; a promise where sentences must be fetched first. */
 export function speak(state: Pick<PaneState, 'settings' | 'ready'>): Promise<void> | undefined {
   const language = languageOf(state);
   const sentences = PHRASES[language];

@@ -147,7 +147,8 @@ function findingView(
         seen !== '' && `Seen: ${withFigures(seen)}. `,
         expected !== '' && `Expected: ${withFigures(expected)}.`,
       ),
-    proposal !== undefined && h('p', { class: 'hint' }, h('strong', {}, 'Proposal, not written: '), withFigures(proposal)),
+    proposal !== undefined &&
+      h('p', { class: 'hint' }, h('strong', {}, 'Proposal, not written: '), withFigures(proposal)),
   );
 }
 
