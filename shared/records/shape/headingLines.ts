@@ -78,7 +78,7 @@ export const isUnits = (kinds: Kinds, position: number, columns: readonly number
 const NUMBER_OF_COLUMN = /^([([]?)(\d{1,2})[)\].]?$/;
 const LEAST_NUMBERED = 4;
 const [LONGEST_NUMBER, MOST_NUMBERED] = [6, 99];
-/** Columns numbered under their headings: (1), (2), (3); without brackets four from 1 on. Blank ones are passed over. */
+/** Columns numbered under their headings: (1), (2), (3); without brackets four from 1 on. Blanks are passed over. */
 export function isNumbering(kinds: Kinds, position: number, columns: readonly number[]): boolean {
   let [found, first, isBare] = [0, 0, false];
   for (const column of columns) {
