@@ -57,6 +57,8 @@ export interface Stated {
 }
 
 const MOST = 16;
+/** Hours from a last reading to that of the next morning. */
+const NIGHT = 12;
 const CHECKS = 500_000_000;
 export interface Habits {
   /** Standard error of what a hand measures out, as a share. */
@@ -79,6 +81,14 @@ export const heldOf = (all: readonly Stated[]): { readonly held: number; readonl
   held: all.filter((one) => isIn(one, one.truth)).length / all.length,
   heldRead: all.filter((one) => isIn(one, one.shown)).length / all.length,
 });
+
+/**
+ * "Read again tomorrow": the words ask for one more reading, and to go on from it. The person comes back as long as
+ * something was given since the last morning, and once where nothing was.
+ */
+const comesBack = (actions: readonly string[]): boolean =>
+  !actions.slice(0, -1).includes('watch') ||
+  actions.slice(actions.slice(0, -1).lastIndexOf('watch')).includes('dose');
 
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
@@ -111,6 +121,9 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     } else if (['waitSettle', 'readAgain', 'checkMeter'].includes(told.action)) {
       pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
       lines.push({ total, ph: read(vat, chance), event: '' });
+    } else if (told.action === 'watch' && comesBack(actions)) {
+      pass(vat, NIGHT, isAirOn ? 'strong' : 'still');
+      lines.push({ total, ph: read(vat, chance), event: 'night' });
     } else break;
   }
   if (!told) throw new Error('a vat has a first reading');
