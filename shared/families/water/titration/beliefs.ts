@@ -13,7 +13,7 @@ import type { Beliefs } from './series';
  */
 export const METERS = {
   good: { noise: 0.035, offset: 0.06, enough: 0.5 },
-  cheap: { noise: 0.08, offset: 0.11, enough: 0.6 },
+  cheap: { noise: 0.08, offset: 0.11, enough: 0.55 },
   strips: { noise: 0.25, offset: 0.2, enough: 0.5 },
 } as const;
 export type MeterName = keyof typeof METERS;
