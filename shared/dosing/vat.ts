@@ -16,7 +16,7 @@ import { ERRORS_IN_90 } from '../families/water/titration/beliefs';
 import { quantile } from '../families/water/titration/cloud';
 import type { Cloud } from '../families/water/titration/cloud';
 import type { Aim, DoseReach } from '../families/water/titration/nextDose';
-import { airedReach, expected, oddsOf } from '../families/water/titration/nextDose';
+import { airedReach, expected, expectedByHand, oddsOf } from '../families/water/titration/nextDose';
 import { ammoniaAt } from './ask';
 import type { MeterCheck, VatEvent } from './events';
 import { dosingOf, meterChecks } from './events';
@@ -352,11 +352,14 @@ const meterReasons = (check: MeterCheck | undefined): readonly VatReason[] =>
   check ? [{ code: 'meterOff', by: check.shown - check.buffer }] : [{ code: 'meterUnchecked' }];
 
 /** What more product, mmol/L, would make of the water. */
-const outcome = ({ advice: { segment, cloud }, aim }: Study, moles: number) => ({
-  now: expected(segment.beliefs, cloud, moles),
+const outcome = ({ advice: { segment, cloud }, aim }: Study, moles: number, off: number) => ({
+  now: off > 0 ? expectedByHand(segment.beliefs, cloud, moles, off) : expected(segment.beliefs, cloud, moles),
   aired: airedReach(segment.beliefs, cloud, moles),
   odds: oddsOf(segment.beliefs, cloud, moles, { bottom: aim.bottom, top: CEILING }),
 });
+
+/** Share by which a spoon levelled by hand is off, standard error (judgement); what is weighed is taken as it is. */
+export const SPOON_ERROR = 0.1;
 
 interface Answering {
   readonly setup: VatSetup;
@@ -383,7 +386,7 @@ function mixing(a: Answering): VatAdvice {
   return {
     ...common(a),
     action: 'mix',
-    ...outcome(a.study, moles(a, grams)),
+    ...outcome(a.study, moles(a, grams), a.setup.spoons.length > 0 ? SPOON_ERROR : 0),
     waitMinutes: mixMinutes(a.setup.litres),
     reasons: [{ code: 'given', grams, read: a.read }, ...a.reasons],
   };
@@ -412,7 +415,7 @@ function answered(a: Answering): VatAdvice {
     ...rest,
     grams,
     measures,
-    ...outcome(a.study, moles(a, measures.grams)),
+    ...outcome(a.study, moles(a, measures.grams), measures.by === 'spoons' ? SPOON_ERROR : 0),
     waitMinutes: mixMinutes(a.setup.litres),
   };
 }

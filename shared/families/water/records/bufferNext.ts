@@ -191,8 +191,8 @@ export const bufferNext = defineFunction({
           '7.1',
           'Once the carbon dioxide has left, the pH stands near 7.8 by itself: this water needs no product. ' +
             'One reading only: the answer rests on what such waters usually hold. The next reading tells far more. ' +
-            'Once the gas has come to rest the pH may stand anywhere from 6.6 to 8.8: read it tomorrow, and go on ' +
-            'from that reading if it lies below the window.',
+            'Once the gas has come to rest the pH may stand anywhere from 6.6 to 8.8: keep the air on, ' +
+            'read it tomorrow, write that reading down with "night" beside it, and do what is said then.',
           'watch',
           '6.6',
           '7.8',

@@ -327,7 +327,8 @@ const below = (v: View): Advice => {
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     if (segment.isAired && (isCreeping(v) || isOnTheWay(v, mayDo)))
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
-    if (isAtEdge(v) && !isMorning(v)) return rested(v, [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
+    if (isAtEdge(v) && !isMorning(v))
+      return rested(v, [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
   } else if (mayDo >= RISES_ALONE && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
   return dosed(v);

@@ -335,7 +335,7 @@ const LEFT: readonly (readonly [left: number, often: number])[] = [
   [0.45, 0.15],
 ];
 /** Most samples that are followed through the air (time of one call). */
-const FOLLOWED = 160;
+const FOLLOWED = 100;
 /** Least that is believed of the spread of the gas after air, log10. */
 const LEAST_SPREAD = 0.13;
 
