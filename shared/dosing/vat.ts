@@ -483,6 +483,9 @@ const tried = (what: VatEvent['what'], more: Partial<VatEvent>): VatEvent => ({
   ...more,
 });
 const actionAt = (...events: readonly VatEvent[]): string => vatAdvice(TRIED, events).action;
+const highestWith = (...spoons: readonly number[]): number =>
+  vatAdvice({ ...TRIED, spoons }, [tried('reading', { ph: 5.1 }), tried('aired', { ph: 5.4, again: 5.4 })])
+    .now?.high ?? NaN;
 const checkedBefore = (hours: number): boolean =>
   vatAdvice(
     TRIED,
@@ -507,6 +510,14 @@ export const NEAR: readonly Near[] = [
     below: () => actionAt(tried('reading', { ph: 10.99 })),
     above: () => actionAt(tried('reading', { ph: 11.01 })),
     answers: ['readAgain', 'refused'],
+  },
+  {
+    number: 'share by which a spoon levelled by hand is off',
+    value: SPOON_ERROR,
+    // The same 1.3 g, weighed and in spoons.
+    below: () => highestWith() > 6.776,
+    above: () => highestWith(0.4) > 6.776,
+    answers: [false, true],
   },
   {
     number: 'hours for which a check of the meter counts',

@@ -90,6 +90,17 @@ const comesBack = (actions: readonly string[]): boolean =>
   !actions.slice(0, -1).includes('watch') ||
   actions.slice(actions.slice(0, -1).lastIndexOf('watch')).includes('dose');
 
+/** What comes before the next reading where no dose is due; undefined where the person is done. */
+const waitFor = (
+  action: string,
+  actions: readonly string[],
+  { airHours }: Habits,
+): { readonly hours: number; readonly event: string } | undefined => {
+  if (action === 'airFirst') return { hours: airHours, event: 'aired' };
+  if (['waitSettle', 'readAgain', 'checkMeter'].includes(action)) return { hours: 0.25, event: '' };
+  return action === 'watch' && comesBack(actions) ? { hours: NIGHT, event: 'night' } : undefined;
+};
+
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
   const chance = drawsFrom(seed);
@@ -114,17 +125,13 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
       const shown = read(vat, chance);
       stated.push({ low: told.low, high: told.high, truth: truePH(vat), shown: shown - meterError });
       lines.push({ total: total + told.grams, ph: shown, event: '' });
-    } else if (told.action === 'airFirst') {
-      isAirOn = true;
-      pass(vat, habits.airHours, 'strong');
-      lines.push({ total, ph: read(vat, chance), event: 'aired' });
-    } else if (['waitSettle', 'readAgain', 'checkMeter'].includes(told.action)) {
-      pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
-      lines.push({ total, ph: read(vat, chance), event: '' });
-    } else if (told.action === 'watch' && comesBack(actions)) {
-      pass(vat, NIGHT, isAirOn ? 'strong' : 'still');
-      lines.push({ total, ph: read(vat, chance), event: 'night' });
-    } else break;
+      continue;
+    }
+    if (told.action === 'airFirst') isAirOn = true;
+    const wait = waitFor(told.action, actions, habits);
+    if (!wait) break;
+    pass(vat, wait.hours, isAirOn ? 'strong' : wait.event === 'night' ? 'still' : 'stirred');
+    lines.push({ total, ph: read(vat, chance), event: wait.event });
   }
   if (!told) throw new Error('a vat has a first reading');
   const end = truePH(vat);

@@ -249,11 +249,14 @@ export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
 const hasDose = (log: Log): boolean => (log.at(-1)?.dose ?? 0) > 0;
 
 /** Water without product has the benefit of the doubt; dosed water should stand clear of the edge. */
-const endsInside = ({ b, aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
+const endsInside = ({ b, aim, aired, cloud }: View, given: boolean): boolean => {
+  if (!given) return aired.likely >= aim.bottom;
   if (aired.likely >= aim.target - aim.near) return true;
-  const outdoors = given ? airedOutdoors(b, cloud, 0) : airedValues;
-  const ends = chanceOf(cloud, outdoors, (ph) => ph >= aim.bottom);
-  return given ? ends >= SURELY && quantile(cloud, outdoors, 0.5) >= aim.bottom + CLEAR : ends >= b.enough;
+  const outdoors = airedOutdoors(b, cloud, 0);
+  return (
+    chanceOf(cloud, outdoors, (ph) => ph >= aim.bottom) >= SURELY &&
+    quantile(cloud, outdoors, 0.5) >= aim.bottom + CLEAR
+  );
 };
 
 /** A pair that does not agree, or a reading above the ceiling that stands alone. */
