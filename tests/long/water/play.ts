@@ -101,6 +101,20 @@ const waitFor = (
   return action === 'watch' && comesBack(actions) ? { hours: NIGHT, event: 'night' } : undefined;
 };
 
+/** Gives what is said, not quite, waits a quarter of an hour and reads. */
+const dosedAndRead = (
+  vat: Vat,
+  { grams, low, high }: Told,
+  isAirOn: boolean,
+  { hand = 0.03 }: Habits,
+  chance: Draws,
+): readonly [reading: number, range: Omit<Stated, 'shown'>] => {
+  pour(vat, grams * Math.max(0.5, 1 + hand * chance.normal()));
+  pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
+  const reading = read(vat, chance);
+  return [reading, { low, high, truth: truePH(vat) }];
+};
+
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
   const chance = drawsFrom(seed);
@@ -120,11 +134,9 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     const total = lines.at(-1)?.total ?? 0;
     if (told.action === 'dose') {
       given += told.grams;
-      pour(vat, told.grams * Math.max(0.5, 1 + (habits.hand ?? 0.03) * chance.normal()));
-      pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
-      const shown = read(vat, chance);
-      stated.push({ low: told.low, high: told.high, truth: truePH(vat), shown: shown - meterError });
-      lines.push({ total: total + told.grams, ph: shown, event: '' });
+      const [reading, range] = dosedAndRead(vat, told, isAirOn, habits, chance);
+      stated.push({ ...range, shown: reading - meterError });
+      lines.push({ total: total + told.grams, ph: reading, event: '' });
       continue;
     }
     if (told.action === 'airFirst') isAirOn = true;

@@ -172,7 +172,7 @@ export const bufferNext = defineFunction({
         ...AIRED_TWICE,
       ],
       gives: [
-        ['1', FIRST_DOSE, '1.2', '0.23', '1.2', '6.1', '6.5', '6.8', '', 'dose', '6.1', '6.4', '6.6', '0.41'],
+        ['1', FIRST_DOSE, '1.2', '0.23', '1.2', '5.9', '6.5', '6.8', '', 'dose', '6.1', '6.4', '6.6', '0.41'],
       ],
       because:
         'Aired water at pH 5.6 needs 3.3 g in all to stand at 7; the first part keeps the fresh pH below 7.5.',
