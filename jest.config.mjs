@@ -59,6 +59,12 @@ const folder = (name, extra = {}) => ({
   ...extra,
 });
 
+/** One build and one server for all files of a run. */
+const SERVED = {
+  globalSetup: '<rootDir>/tests/browser/support/startShared.ts',
+  globalTeardown: '<rootDir>/tests/browser/support/stopShared.ts',
+};
+
 // unit: everything that runs in plain Node in seconds. The others start a browser or LibreOffice.
 export default {
   projects: [
@@ -76,12 +82,10 @@ export default {
     },
     folder('pane', { testEnvironment: 'jsdom', testMatch: ['<rootDir>/tests/taskpane/**/*.test.ts'] }),
     folder('office'),
-    folder('browser', {
-      globalSetup: '<rootDir>/tests/browser/support/startShared.ts',
-      globalTeardown: '<rootDir>/tests/browser/support/stopShared.ts',
-    }),
-    // Simulations, searches and fuzzing: `npm run test:long`, not part of `npm test`.
-    folder('long'),
+    folder('browser', SERVED),
+    // `npm run test:long`, not part of `npm test`: simulations, searches and fuzzing, and long walks in a browser.
+    folder('long', { testPathIgnorePatterns: ['/node_modules/', '<rootDir>/tests/long/browser/'] }),
+    folder('long/browser', { displayName: 'walks', ...SERVED }),
   ],
   // A limit against hangs, far above what any test needs: a busy machine must not fail one.
   testTimeout: 300_000,

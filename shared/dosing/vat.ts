@@ -405,7 +405,8 @@ function answered(a: Answering): VatAdvice {
     aired: advice.airedUntouched,
     odds: advice.odds,
     waitMinutes: ammonia ? null : (WAITS[action] ?? null),
-    reasons: [...(ammonia ? [ammonia] : []), ...advice.reasons, ...a.reasons],
+    // The first reason says what to do: where ammonia forbids it, it is not said.
+    reasons: [...(ammonia ? [ammonia, ...advice.reasons.slice(1)] : advice.reasons), ...a.reasons],
     cautions: action === 'dose' ? common(a).cautions : [],
   };
   if (action !== 'dose' || ammonia) return rest;

@@ -54,11 +54,23 @@ interface Shape {
   readonly columns: number;
 }
 
-const shapeOf = (plan: Plan, args: readonly Arg[]): Shape => {
+/** A parameter with its argument; a single cell is read once for all places of the answer. */
+interface Given {
+  readonly param: ScalarParam;
+  readonly arg: Arg;
+  /** What a single cell says; a range is read place by place. */
+  readonly value: unknown;
+}
+const givenTo = (plan: Plan, args: readonly Arg[]): readonly Given[] =>
+  plan.scalars.map((param) => {
+    const arg = args[plan.positions.get(param.name) ?? -1];
+    return { param, arg, value: isGrid(arg) ? undefined : readScalar(param, arg) };
+  });
+
+const shapeOf = (given: readonly Given[]): Shape => {
   let rows = 1;
   let columns = 1;
-  for (const param of plan.scalars) {
-    const arg = args[plan.positions.get(param.name) ?? -1];
+  for (const { arg } of given) {
     if (!isGrid(arg)) continue;
     rows = Math.max(rows, arg.length);
     columns = Math.max(columns, arg[0]?.length ?? 1);
@@ -66,12 +78,8 @@ const shapeOf = (plan: Plan, args: readonly Arg[]): Shape => {
   return { rows, columns };
 };
 
-/**
- * The cell of an argument at a place of the answer: single cells, rows and columns stretch, anything else
- * must fit.
- */
-const cellAt = (arg: Arg, row: number, column: number): Cell | undefined | 'misfit' => {
-  if (!isGrid(arg)) return arg;
+/** The cell of a range at a place of the answer: single rows and columns stretch, anything else must fit. */
+const cellAt = (arg: Grid, row: number, column: number): Cell | 'misfit' => {
   const line = arg[arg.length === 1 ? 0 : row];
   if (!line) return 'misfit';
   const cell = line[arg[0]?.length === 1 ? 0 : column];
@@ -85,8 +93,7 @@ const size = (n: number, m: number): string => (m === 1 ? `${n} rows` : `${n} ×
  * there.
  */
 function readPlace(
-  plan: Plan,
-  args: readonly Arg[],
+  given: readonly Given[],
   shape: Shape,
   row: number,
   column: number,
@@ -95,21 +102,21 @@ function readPlace(
   let ranged = 0;
   let blank = 0;
   let failure: CellError | undefined;
-  for (const param of plan.scalars) {
-    const arg = args[plan.positions.get(param.name) ?? -1];
-    const cell = cellAt(arg, row, column);
-    if (cell === 'misfit' && isGrid(arg))
-      return say.sizesDiffer(
-        param.name,
-        size(arg.length, arg[0]?.length ?? 0),
-        'another argument',
-        size(shape.rows, shape.columns),
-      );
+  for (const { param, arg, value: single } of given) {
+    let value = single;
     if (isGrid(arg)) {
+      const cell = cellAt(arg, row, column);
+      if (cell === 'misfit')
+        return say.sizesDiffer(
+          param.name,
+          size(arg.length, arg[0]?.length ?? 0),
+          'another argument',
+          size(shape.rows, shape.columns),
+        );
       ranged++;
       if (isBlank(cell)) blank++;
+      value = readScalar(param, cell);
     }
-    const value = readScalar(param, cell);
     if (isError(value)) failure ??= value;
     else into[param.name] = value;
   }
@@ -119,7 +126,7 @@ function readPlace(
 function answerAt(
   fn: SheetFunction,
   plan: Plan,
-  args: readonly Arg[],
+  given: readonly Given[],
   shape: Shape,
   row: number,
   column: number,
@@ -128,7 +135,7 @@ function answerAt(
   const into: Args = {};
   // Key by key: an object made by spreading is slow to add to, ten times so over a long range.
   if (lists) for (const param of plan.lists) into[param.name] = lists[param.name];
-  const stop = readPlace(plan, args, shape, row, column, into);
+  const stop = readPlace(given, shape, row, column, into);
   if (stop === 'blank') return '';
   return stop ?? fn.compute(into);
 }
@@ -136,7 +143,7 @@ function answerAt(
 function spread(
   fn: SheetFunction,
   plan: Plan,
-  args: readonly Arg[],
+  given: readonly Given[],
   shape: Shape,
   lists: Args | undefined,
 ): Grid {
@@ -144,7 +151,7 @@ function spread(
   for (let row = 0; row < shape.rows; row++) {
     const line: Cell[] = [];
     for (let column = 0; column < shape.columns; column++)
-      line.push(finish(answerAt(fn, plan, args, shape, row, column, lists)));
+      line.push(finish(answerAt(fn, plan, given, shape, row, column, lists)));
     grid.push(line);
   }
   return grid;
@@ -154,27 +161,23 @@ function fieldGrid(
   fn: SheetFunction,
   columns: Columns,
   plan: Plan,
-  args: readonly Arg[],
+  given: readonly Given[],
   shape: Shape,
   lists: Args | undefined,
 ): Cell | Grid {
-  const wide = plan.scalars.find((p) => {
-    const arg = args[plan.positions.get(p.name) ?? -1];
-    return isGrid(arg) && (arg[0]?.length ?? 1) > 1;
-  });
-  if (wide) return say.oneColumnOnly(wide.name);
+  const wide = given.find(({ arg }) => isGrid(arg) && (arg[0]?.length ?? 1) > 1);
+  if (wide) return say.oneColumnOnly(wide.param.name);
   const grid: Cell[][] = [];
   for (let row = 0; row < shape.rows; row++) {
-    const answer = answerAt(fn, plan, args, shape, row, 0, lists);
+    const answer = answerAt(fn, plan, given, shape, row, 0, lists);
     grid.push(answer === '' ? Object.keys(columns).map(() => '') : rowOf(columns, answer));
   }
-  return withHeadings(plan, args, columns, grid);
+  return withHeadings(given, columns, grid);
 }
 
-function withHeadings(plan: Plan, args: readonly Arg[], columns: Columns, grid: Cell[][]): Cell | Grid {
-  const param = plan.scalars.find((p) => p.name === HEADINGS);
-  const arg = args[plan.positions.get(HEADINGS) ?? -1];
-  const wanted = param && readScalar(param, isGrid(arg) ? arg[0]?.[0] : arg);
+function withHeadings(given: readonly Given[], columns: Columns, grid: Cell[][]): Cell | Grid {
+  const asked = given.find(({ param }) => param.name === HEADINGS);
+  const wanted = asked && (isGrid(asked.arg) ? readScalar(asked.param, asked.arg[0]?.[0]) : asked.value);
   if (isError(wanted)) return wanted;
   return wanted ? [headingRow(columns), ...grid] : grid;
 }
@@ -183,17 +186,16 @@ function table(
   fn: SheetFunction,
   columns: Columns,
   plan: Plan,
-  args: readonly Arg[],
+  given: readonly Given[],
   shape: Shape,
   lists: Args | undefined,
 ): Cell | Grid {
-  const range = plan.scalars.find((p) => isGrid(args[plan.positions.get(p.name) ?? -1]));
-  if (range) return say.oneCellOnly(range.name, shape.rows, shape.columns);
-  const answer = answerAt(fn, plan, args, shape, 0, 0, lists);
+  const range = given.find(({ arg }) => isGrid(arg));
+  if (range) return say.oneCellOnly(range.param.name, shape.rows, shape.columns);
+  const answer = answerAt(fn, plan, given, shape, 0, 0, lists);
   if (isError(answer)) return answer;
   return withHeadings(
-    plan,
-    args,
+    given,
     columns,
     (answer as readonly unknown[]).map((row) => rowOf(columns, row)),
   );
@@ -204,17 +206,18 @@ function table(
  * ranges broadcast as built-in functions do, and answers with a cell or a grid that spills. Never throws for
  * bad input.
  */
-export function invoke(fn: SheetFunction, given: readonly Arg[]): Cell | Grid {
-  if (given.length > fn.params.length) return say.tooMany(fn.name, fn.params.length, given.length);
+export function invoke(fn: SheetFunction, cells: readonly Arg[]): Cell | Grid {
+  if (cells.length > fn.params.length) return say.tooMany(fn.name, fn.params.length, cells.length);
   const plan = planOf(fn);
-  const args = given.map(unwrap);
+  const args = cells.map(unwrap);
   const lists =
     plan.lists.length > 0 ? readLists(plan.lists, (p) => args[plan.positions.get(p.name) ?? -1]) : undefined;
   if (isError(lists)) return lists;
-  const shape = shapeOf(plan, args);
+  const given = givenTo(plan, args);
+  const shape = shapeOf(given);
   const { returns } = fn;
-  if (returns.kind === 'rows') return table(fn, returns.columns, plan, args, shape, lists);
-  if (returns.kind === 'fields') return fieldGrid(fn, returns.columns, plan, args, shape, lists);
-  if (shape.rows === 1 && shape.columns === 1) return finish(answerAt(fn, plan, args, shape, 0, 0, lists));
-  return spread(fn, plan, args, shape, lists);
+  if (returns.kind === 'rows') return table(fn, returns.columns, plan, given, shape, lists);
+  if (returns.kind === 'fields') return fieldGrid(fn, returns.columns, plan, given, shape, lists);
+  if (shape.rows === 1 && shape.columns === 1) return finish(answerAt(fn, plan, given, shape, 0, 0, lists));
+  return spread(fn, plan, given, shape, lists);
 }

@@ -1,5 +1,6 @@
-// npm test: set-up, then every check, cheapest first. Stops at the first that fails. With --long it runs the
-// simulations, searches and fuzzing instead; other words go to the test runner.
+// npm test: set-up, then every check, two at a time, then the tests. Nothing is started after one that fails.
+// With --long it runs the simulations, searches, fuzzing and the long walks through a browser instead; other words
+// go to the test runner.
 import { spawn } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { installPackages, installPrograms, root } from './install.mjs';
@@ -17,7 +18,7 @@ const bin = (name) => `node_modules/.bin/${name}`;
 const NATIVE_COMPILER = 'node_modules/typescript-native/bin/tsc';
 // Jest keeps one core for itself by default, which on two cores halves the speed.
 const workers = ['--maxWorkers', String(Math.max(1, Math.min(4, availableParallelism())))];
-const projects = isLong ? ['long'] : ['unit', 'pane', 'office', 'browser'];
+const projects = isLong ? ['long', 'walks'] : ['unit', 'pane', 'office', 'browser'];
 const jest = [
   'tests',
   bin('jest'),
@@ -26,21 +27,24 @@ const jest = [
   ...(asksProjects ? [] : ['--selectProjects', ...projects]),
 ];
 
-/** Steps of one stage run side by side. */
+/** Each step is one process of one core; those of a stage wait for none of the others. */
 const QUICK = [
   [
     ['lint', bin('eslint'), '.', '--cache', '--cache-location', '.cache/eslint'],
+    ['build', bin('webpack'), '--config', 'src/build/webpack.config.mjs', '--mode', 'production'],
+    [
+      'format',
+      bin('prettier'),
+      ...'--check --log-level warn --cache --cache-location .cache/prettier .'.split(' '),
+    ],
     ['types', process.execPath, NATIVE_COMPILER, '--noEmit'],
-  ],
-  [
-    ['format', bin('prettier'), '--check', '--log-level', 'warn', '.'],
     ['types of the engine', process.execPath, NATIVE_COMPILER, '--noEmit', '-p', 'shared'],
   ],
-  [['build', bin('webpack'), '--config', 'src/build/webpack.config.mjs', '--mode', 'production']],
   [['check', 'node', 'src/build/run.mjs', 'src/build/check.ts']],
   [jest],
 ];
 const STAGES = isLong ? [[jest]] : QUICK;
+const SIDE_BY_SIDE = 2;
 
 const run = ([name, command, ...args]) =>
   new Promise((done) => {
@@ -67,6 +71,12 @@ const run = ([name, command, ...args]) =>
   });
 
 for (const stage of STAGES) {
-  const codes = await Promise.all(stage.map(run));
-  if (codes.some((code) => code !== 0)) process.exit(1);
+  const waiting = [...stage];
+  let isRed = false;
+  const line = async () => {
+    for (let step = waiting.shift(); step && !isRed; step = waiting.shift())
+      if ((await run(step)) !== 0) isRed = true;
+  };
+  await Promise.all(Array.from({ length: SIDE_BY_SIDE }, line));
+  if (isRed) process.exit(1);
 }

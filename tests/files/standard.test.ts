@@ -5,7 +5,7 @@ import { modelOf } from '../run/support';
 import { standardFaults } from './standard';
 import { bookOf, partsOf } from './support';
 
-// The committed files: another test holds them to what a fresh build gives.
+// The committed files: `npm run check` holds them to what a fresh build gives.
 test.each(Object.keys(TEMPLATES))('%s follows the standard', (name) => {
   expect(standardFaults(partsOf(new Uint8Array(readFileSync(`templates/${name}`))))).toEqual([]);
 });

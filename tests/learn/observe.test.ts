@@ -1,6 +1,7 @@
 import type { RunRecord } from '../../shared/records/schema';
 import { RunRecordSchema } from '../../shared/records/schema';
 import { observe } from '../../shared/learn/observe';
+import { counted } from '../../shared/learn/observe/reading';
 import type { ObserveSettings } from '../../shared/learn/observe';
 import { demoFarm, record } from './demoFarm';
 import type { Plain } from './demoFarm';
@@ -242,6 +243,66 @@ describe('a share hatched', () => {
   });
   test('counts go before any share', () => {
     expect(hatchOf({ hatchShare: 0.7, hatched: 40_000, eggs: 80_000 }, 'fertilised')).toBe(0.5);
+  });
+});
+
+// Chosen limits of the ages and periods that are compared: each side of every one.
+describe('which fish are fry, which are nursed, and how long', () => {
+  const ratesOf = (plain: Plain): readonly string[] => seen(plain).map(({ rate }) => rate);
+  const stocked = { stocked: 1000, alive: 700 };
+  test.each<readonly [number, readonly string[]]>([
+    [0.0499, ['fryGrowth']],
+    [0.05, ['nurseryGrowth']],
+    [5, ['nurseryGrowth']],
+    [5.01, []],
+  ])('%f g at the start', (startWeight, rates) => {
+    expect(ratesOf({ startWeight, endWeight: 2 * startWeight, days: 12 })).toEqual(rates);
+  });
+  test.each<readonly [number, number, readonly string[]]>([
+    [0.01, 5.9, []],
+    [0.01, 6, ['frySurvival']],
+    [0.01, 24, ['frySurvival']],
+    [0.01, 24.1, []],
+    [0.1, 13.9, []],
+    [0.1, 14, ['nurserySurvival']],
+    [0.1, 56, ['nurserySurvival']],
+    [0.1, 56.1, []],
+  ])('%f g for %f days', (startWeight, days, rates) => {
+    expect(ratesOf({ startWeight, days, ...stocked })).toEqual(rates);
+  });
+  test('who lives: counted, then the dead, then a share; none of them says nothing', () => {
+    const living = (plain: Plain) => seen({ startWeight: 0.1, days: 28, stocked: 1000, ...plain })[0]?.k;
+    expect(living({ alive: 700, dead: 200, survival: 0.5 })).toBe(700);
+    expect(living({ dead: 200, survival: 0.5 })).toBe(800);
+    expect(living({ survival: 0.5 })).toBe(500);
+    expect(living({})).toBeUndefined();
+    expect(reasons({ startWeight: 0.1, stocked: 1000, alive: 700 })).toEqual([
+      'nurserySurvival: the length of the period is not in the record',
+    ]);
+  });
+  test('growth over days that are given, or as it was written', () => {
+    expect(seen({ startWeight: 0.1, growthRate: 9 })).toMatchObject([{ rate: 'nurseryGrowth', value: 9 }]);
+    expect(reasons({ startWeight: 0.1, growthRate: 0 })).toEqual(['nurseryGrowth: the fish did not grow']);
+    expect(seen({ startWeight: 0.1, endWeight: 0.2, days: 0 })).toEqual([]);
+  });
+});
+
+describe('a share counted', () => {
+  test.each<readonly [number, number, unknown]>([
+    [0, 1, { k: 0, n: 1 }],
+    [0, 0.9, 'nothing was counted'],
+    [1, 1e9, { k: 1, n: 1e9 }],
+    [1, 1.01e9, 'nothing was counted'],
+    [1, NaN, 'nothing was counted'],
+    [-1, 10, 'more came out than went in'],
+    [10, 10, { k: 10, n: 10 }],
+    [11, 10, 'more came out than went in'],
+    [2.4, 9.6, { k: 2, n: 10 }],
+  ])('%f of %f', (k, n, wanted) => {
+    const { because, ...pair } = counted('hatch', k, n) as { because?: string; k?: number; n?: number };
+    expect(because ?? pair).toEqual(
+      typeof wanted === 'string' ? wanted : { rate: 'hatch', ...(wanted as object) },
+    );
   });
 });
 

@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { chance } from '../support/chance';
 import type { Mutant } from './mutate';
 import { mutantsOf } from './mutate';
 
@@ -29,18 +29,33 @@ const ROOMS: readonly (readonly [room: string, at: RegExp])[] = [
 ];
 export const roomOf = (file: string): string => ROOMS.find(([, at]) => at.test(file))?.[0] ?? '';
 
+/**
+ * Where each change stands in the draw: by chance, but by what it changes and not by its place, so that work
+ * elsewhere leaves the sample as it is.
+ */
+function ranked(mutants: readonly Mutant[], lines: readonly string[], seed: number): [string, Mutant][] {
+  const met = new Map<string, number>();
+  return mutants.map((mutant) => {
+    const { file, line, before, after } = mutant;
+    const change = [file, lines[line - 1]?.trim(), before, after].join('\0');
+    const times = met.get(change) ?? 0;
+    met.set(change, times + 1);
+    return [createHash('sha256').update(`${seed}\0${change}\0${times}`).digest('hex'), mutant];
+  });
+}
+
 /** So many mutants, a fair draw within each room, the rooms in turn. */
 export function sample(size: number, seed: number, only: string): Mutant[] {
-  const rng = chance(seed);
-  const rooms = new Map<string, Mutant[]>(ROOMS.map(([room]) => [room, []]));
-  for (const file of [...listed('shared/*.ts'), ...listed('taskpane/*.ts')].filter(isCode).sort())
-    if (file.startsWith(only)) rooms.get(roomOf(file))?.push(...mutantsOf(file, readFileSync(file, 'utf8')));
-  const drawn: Mutant[] = [];
-  while (drawn.length < size && [...rooms.values()].some((left) => left.length > 0))
-    for (const left of rooms.values()) {
-      const at = Math.floor(rng() * left.length);
-      const [mutant] = left.splice(at, 1);
-      if (mutant && drawn.length < size) drawn.push(mutant);
-    }
-  return drawn;
+  const rooms = new Map<string, [string, Mutant][]>(ROOMS.map(([room]) => [room, []]));
+  for (const file of [...listed('shared/*.ts'), ...listed('taskpane/*.ts')].filter(isCode)) {
+    if (!file.startsWith(only)) continue;
+    const text = readFileSync(file, 'utf8');
+    rooms.get(roomOf(file))?.push(...ranked(mutantsOf(file, text), text.split('\n'), seed));
+  }
+  const inTurn = [...rooms.values()].map((room) => room.sort(([a], [b]) => (a < b ? -1 : 1)));
+  const longest = Math.max(...inTurn.map((room) => room.length));
+  return Array.from({ length: longest }, (_, turn) => inTurn.flatMap((room) => room.slice(turn, turn + 1)))
+    .flat()
+    .slice(0, size)
+    .map(([, mutant]) => mutant);
 }

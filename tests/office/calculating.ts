@@ -11,8 +11,11 @@ const keyOf = (sheet: string, row: number, column: number): string => `${sheet}!
 
 /** Calculates a book in memory with the engine's own formula reader, each formula after those it looks at. */
 class Calculator {
-  private readonly underWay = new Set<string>();
+  private readonly underWay = new Map<string, MemoryFormula>();
   private readonly waiting: Map<string, MemoryFormula>;
+  private readonly bySheet = new Map<string, MemoryFormula[]>();
+  /** Nothing waits up and left of these. */
+  private readonly settledCorners = new Map<string, { readonly row: number; readonly column: number }[]>();
 
   constructor(
     private readonly calculation: Calculation,
@@ -21,6 +24,11 @@ class Calculator {
     this.waiting = new Map(
       calculation.formulas.map((cell) => [keyOf(cell.sheet, cell.row, cell.column), cell]),
     );
+    for (const cell of calculation.formulas)
+      this.bySheet
+        .set(cell.sheet, this.bySheet.get(cell.sheet) ?? [])
+        .get(cell.sheet)
+        ?.push(cell);
   }
 
   run(): void {
@@ -31,7 +39,7 @@ class Calculator {
   private settle(cell: MemoryFormula): void {
     const key = keyOf(cell.sheet, cell.row, cell.column);
     if (!this.waiting.delete(key)) return;
-    this.underWay.add(key);
+    this.underWay.set(key, cell);
     try {
       this.calculation.give(cell, this.answer(cell));
     } catch (error) {
@@ -64,15 +72,31 @@ class Calculator {
     if (own) this.settle(own);
     const value = this.calculation.valueAt(sheet, row, column);
     if (value !== null || own) return value;
-    // It may be filled by a formula further up or to the left; one that needs what is under way does not fill it.
-    for (const cell of [...this.waiting.values()])
-      if (cell.sheet === sheet && cell.row <= row && cell.column <= column)
+    this.settleCorner(sheet, row, column);
+    return this.calculation.valueAt(sheet, row, column);
+  }
+
+  /**
+   * A blank cell may be filled by a formula further up or to the left; one that needs what is under way does not
+   * fill it.
+   */
+  private settleCorner(sheet: string, row: number, column: number): void {
+    const settled = this.settledCorners.get(sheet) ?? [];
+    if (settled.some((corner) => corner.row >= row && corner.column >= column)) return;
+    const isWithin = (cell: MemoryFormula): boolean =>
+      cell.sheet === sheet && cell.row <= row && cell.column <= column;
+    let isWhole = true;
+    for (const cell of this.bySheet.get(sheet) ?? [])
+      if (isWithin(cell))
         try {
           this.settle(cell);
         } catch (error) {
           if (!(error instanceof UnderWay)) throw error;
+          isWhole = false;
         }
-    return this.calculation.valueAt(sheet, row, column);
+    if (!isWhole || [...this.underWay.values()].some(isWithin)) return;
+    const within = settled.filter((corner) => corner.row > row || corner.column > column);
+    this.settledCorners.set(sheet, [...within, { row, column }]);
   }
 
   private read(text: string, home: string): Operand {

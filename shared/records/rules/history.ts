@@ -3,7 +3,7 @@ import type { NumericField } from '../fields';
 import { fieldSpec } from '../fields';
 import type { RecordTable } from '../table';
 import type { TableRule, TableVerdict } from './rule';
-import { capitalNoun, plain, shown } from './show';
+import { capitalNoun, plain, shown, shownWorkedOut } from './show';
 import { robust } from './statistics';
 
 /** Fewer own values than this say nothing about what is usual here. */
@@ -169,8 +169,8 @@ function farVerdict(
     record,
     field: name,
     seen: shown(name, value),
-    expected: `${shown(name, Math.max(low, isLog || middle > 0 ? 0 : low))} to ${shown(name, high)}`,
-    sentence: `${capitalNoun(name)} of ${shown(name, value)} is far from this farm's own ${n} values, whose middle is ${shown(name, back(middle, isLog))}.`,
+    expected: `${shownWorkedOut(name, Math.max(low, isLog || middle > 0 ? 0 : low))} to ${shownWorkedOut(name, high)}`,
+    sentence: `${capitalNoun(name)} of ${shown(name, value)} is far from this farm's own ${n} values, whose middle is ${shownWorkedOut(name, back(middle, isLog))}.`,
   };
 }
 
@@ -201,9 +201,9 @@ function powers(table: RecordTable): readonly TableVerdict[] | string {
         record: i,
         field: name,
         seen: shown(name, value),
-        expected: `about ${shown(name, 10 ** own.middle)}`,
+        expected: `about ${shownWorkedOut(name, 10 ** own.middle)}`,
         proposal: shown(name, meant),
-        sentence: `${capitalNoun(name)} of ${shown(name, value)} looks ${times}: the middle of ${own.n} own values is ${shown(name, 10 ** own.middle)}, and ${shown(name, meant)} would fit.`,
+        sentence: `${capitalNoun(name)} of ${shown(name, value)} looks ${times}: the middle of ${own.n} own values is ${shownWorkedOut(name, 10 ** own.middle)}, and ${shown(name, meant)} would fit.`,
       });
     }
   }

@@ -27,6 +27,10 @@ export function shown(field: NumericField, value: number): string {
   return quantity.unit === '' || quantity.unit === 'pH' ? text : `${text} ${quantity.unit}`;
 }
 
+/** A figure worked out from many, a middle or an end of a range: a count needs no decimals there. */
+export const shownWorkedOut = (field: NumericField, value: number): string =>
+  shown(field, fieldSpec(field).isCount && Math.abs(value) >= 10 ? Math.round(value) : value);
+
 export const nounOf = (field: FieldName): string => fieldSpec(field).noun;
 export const capitalNoun = (field: FieldName): string => {
   const text = nounOf(field);

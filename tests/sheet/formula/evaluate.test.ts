@@ -233,6 +233,12 @@ describe('numbers of the built-in functions', () => {
     ['=DATE(9999,12,32)', '#NUM!'],
     ['=DATE(10000,1,1)', '#NUM!'],
     ['=DATE(-1,1,1)', '#NUM!'],
+    // The year is judged before the months are added to it.
+    ['=DATE(-1,14,1)', '#NUM!'],
+    ['=DATE(10000,-11,1)', '#NUM!'],
+    ['=DATE(9999,0,31)', '=DATE(9998,12,31)'],
+    // 832.4999999999999 in binary, 832.5 to the fifteen digits a cell has.
+    ['=ROUND(8.325,2)', 8.33],
     ['=TIME(6,30,36)', (6 * 3600 + 30 * 60 + 36) / 86_400],
     ['=TIME(30,0,0)', 0.25],
     ['=TIME(0,0,-1)', '#NUM!'],

@@ -24,6 +24,40 @@ test('a formula is calculated after the ones it needs, wherever they stand', () 
   expect(valuesOf(model, 'One')).toEqual({ A1: 11, A2: 10, A3: 5 });
 });
 
+test('a range waits for all of its formulas: down, across and in a block', () => {
+  const { model, faults } = calculate(
+    book(
+      sheet('One', {
+        A1: '=SUM(A2:A4)',
+        B1: '=SUM(B2:D2)',
+        C1: '=SUM(A3:B4)',
+        A3: '=A5*2',
+        A4: '=A3+1',
+        A5: 5,
+        B2: 1,
+        C2: '=D2+1',
+        D2: '=A5',
+        B4: '=A4*10',
+      }),
+    ),
+  );
+  expect(faults).toEqual([]);
+  expect(valuesOf(model, 'One')).toMatchObject({ A1: 21, B1: 12, C1: 131 });
+});
+
+test('what is not in the workbook is named, each by its kind', () => {
+  const { model, faults } = calculate(book(sheet('One', { A1: '=nowhere+1', A2: '=Gone!B2+1', A3: '=A1' })));
+  expect(valuesOf(model, 'One')).toMatchObject({
+    A1: { error: '#NAME?' },
+    A2: { error: '#REF!' },
+    A3: { error: '#NAME?' },
+  });
+  expect(faults).toEqual([
+    expect.stringContaining('there is no name nowhere'),
+    expect.stringContaining('Gone!B2 is not in this workbook'),
+  ]);
+});
+
 test('a long chain does not exhaust the stack', () => {
   const cells: Record<string, string | number> = { A20000: 1 };
   for (let row = 1; row < 20_000; row++) cells[`A${row}`] = `=A${row + 1}+1`;

@@ -18,6 +18,7 @@ import {
 import type { StandInArea } from '../../../officeStandIn/book';
 import { MAX_COLUMNS, MAX_ROWS } from '../../../officeStandIn/book';
 import type { Engine } from '../engine';
+import { Drawing } from './drawing';
 
 export type CellPatch = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 
@@ -36,7 +37,10 @@ export class Context {
   private gatherers = 0;
   private isGathering = false;
   private gathered = new Map<string, CellPatch>();
-  constructor(readonly engine: Engine) {}
+  private readonly drawing: Drawing;
+  constructor(readonly engine: Engine) {
+    this.drawing = new Drawing(engine, () => this.unitId);
+  }
 
   /**
    * While a request of the pane runs, looks given one after the other become one change for each sheet: the
@@ -44,6 +48,7 @@ export class Context {
    */
   async gather<T>(request: () => Promise<T>): Promise<T> {
     this.gatherers++;
+    this.drawing.hold();
     try {
       return await request();
     } finally {
@@ -51,6 +56,7 @@ export class Context {
       this.work(() => {
         this.flush();
       });
+      this.drawing.release();
     }
   }
   /** A step that gives looks, or one that must find those given before it in the cells. */

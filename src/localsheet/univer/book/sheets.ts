@@ -1,4 +1,5 @@
 import type { FWorksheet } from '@univerjs/sheets/facade';
+import { InsertSheetCommand } from '@univerjs/sheets';
 import { ScrollToCellCommand } from '@univerjs/sheets-ui';
 import type { StandInArea, StandInBook, SheetState } from '../../../officeStandIn/book';
 import type { Context } from './context';
@@ -45,14 +46,15 @@ export function sheetPart(context: Context, oneUndo: OneUndo, onDeleted: (sheet:
     group: (work) => oneUndo.change(work),
     sheets: () => context.book.getSheets().map(stateOf),
     addSheet(name) {
-      const before = activeId();
-      const { length } = context.book.getSheets();
-      const added = context.book.insertSheet(name, {
-        index: length,
-        sheet: { rowCount: ROWS, columnCount: COLUMNS },
+      const index = context.book.getSheets().length;
+      // In the background, as Excel adds: to show a new sheet and go back costs two drawings for each.
+      context.run(InsertSheetCommand.id, {
+        unitId: context.unitId,
+        index,
+        sheet: { name, rowCount: ROWS, columnCount: COLUMNS },
       });
-      // Excel adds in the background.
-      if (activeId() !== before) context.book.setActiveSheet(before);
+      const added = context.book.getSheets()[index];
+      if (!added) throw new Error('The engine added no sheet.');
       return added.getSheetId();
     },
     changeSheet(id, patch) {

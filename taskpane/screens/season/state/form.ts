@@ -122,10 +122,11 @@ export function inputOfForm(form: SeasonForm): Tree {
 const two = (n: number): string => String(n).padStart(2, '0');
 const dayText = (value: unknown): string =>
   typeof value === 'number' ? isoDateOfSerial(value) : textOf(value);
-const hourText = (value: unknown): string =>
-  typeof value === 'number'
-    ? `${two(Math.floor(value))}:${two(Math.round((value % 1) * 60))}`
-    : textOf(value);
+const hourText = (value: unknown): string => {
+  if (typeof value !== 'number') return textOf(value);
+  const minutes = Math.round(60 * value);
+  return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
+};
 const textOf = (value: unknown): string =>
   typeof value === 'number' || typeof value === 'string' ? String(value) : '';
 const shownAs = (kind: string, value: unknown): string => {

@@ -2,15 +2,15 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { livingBook } from '../../shared/books/living';
-import { freeze, verify } from '../../shared/catalogue/sharing';
-import { writeXlsx } from '../../shared/files';
-import { planBatches, readOrderBook } from '../../shared/season';
-import type { OrderBook } from '../../shared/season/orderBook';
-import { BACKYARD, COMMERCIAL } from '../../templates/season.template';
-import { unzip, zip } from '../files/share/parts';
-import { differences, valuesOf } from '../files/share/read';
-import { hasSoffice, startJudge } from '../files/share/soffice';
+import { livingBook } from '../../../shared/books/living';
+import { freeze, verify } from '../../../shared/catalogue/sharing';
+import { writeXlsx } from '../../../shared/files';
+import { planBatches, readOrderBook } from '../../../shared/season';
+import type { OrderBook } from '../../../shared/season/orderBook';
+import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
+import { unzip, zip } from '../../files/share/parts';
+import { differences, valuesOf } from '../../files/share/read';
+import { hasSoffice, startJudge } from '../../files/share/soffice';
 
 /**
  * A season is shown to a bank without its buyers and without its prices: the rest still stands, no part of the
@@ -19,7 +19,7 @@ import { hasSoffice, startJudge } from '../files/share/soffice';
 const PAGE = 'Where numbers come from';
 /** Buyer and price on the sheet Orders. */
 const LEFT_OUT = ['Orders!C', 'Orders!H'];
-const file = new Uint8Array(readFileSync(join(__dirname, '../../templates/season-commercial.xlsx')));
+const file = new Uint8Array(readFileSync(join(__dirname, '../../../templates/season-commercial.xlsx')));
 const share = (bytes: Uint8Array) => {
   const result = freeze(bytes, {
     date: '14 March 2027',
@@ -60,7 +60,7 @@ test('the proof is clean; an independent search of every part finds no name and 
   expect(report.proof).toMatchObject({ places: [], more: 0 });
   expect(PRICES).toEqual([0.045, 0.12]);
   // The search itself finds names and prices where they are.
-  const backyard = new Uint8Array(readFileSync(join(__dirname, '../../templates/season-backyard.xlsx')));
+  const backyard = new Uint8Array(readFileSync(join(__dirname, '../../../templates/season-backyard.xlsx')));
   const before = searched(backyard, ['Neighbours', 'School pond'], [0.04, 0.12]);
   expect(new Set(before.map(([, , what]) => what))).toEqual(
     new Set(['neighbours', 'school pond', 0.04, 0.12]),

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { columnLetters, parseAddress } from '../../shared/sheet/formula/address';
-import type { SheetModel } from '../../shared/sheet/workbook/model';
-import { readXlsx } from '../../shared/files';
-import { fr } from '../../shared/books/words/fr';
-import { ownSheetName } from '../../shared/books/words/words';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, picture } from './support/localSheet';
+import { columnLetters, parseAddress } from '../../../shared/sheet/formula/address';
+import type { SheetModel } from '../../../shared/sheet/workbook/model';
+import { readXlsx } from '../../../shared/files';
+import { fr } from '../../../shared/books/words/fr';
+import { ownSheetName } from '../../../shared/books/words/words';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, picture } from '../../browser/support/localSheet';
 
 /**
  * A whole season opened in the local sheet: it calculates every cell anew, and each must show what the file

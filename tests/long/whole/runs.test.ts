@@ -1,14 +1,14 @@
-import { evaluate } from '../../shared/catalogue/calculation';
-import { isGrid } from '../../shared/base/values';
-import { PREPARATION_NAMES } from '../../shared/families/preparations';
-import { rngOf } from '../../shared/maths/rng';
-import { planBatches } from '../../shared/season/batches';
-import { readOneOrder } from '../../shared/season/one';
-import { readOrderBook } from '../../shared/season/orderBook';
-import { BACKYARD, COMMERCIAL } from '../../templates/season.template';
-import { SEASON_PLAN_FORM } from '../../templates/season-plan.template';
-import { ORDER } from '../run/support';
-import { contradictions } from './contradictions';
+import { evaluate } from '../../../shared/catalogue/calculation';
+import { isGrid } from '../../../shared/base/values';
+import { PREPARATION_NAMES } from '../../../shared/families/preparations';
+import { rngOf } from '../../../shared/maths/rng';
+import { planBatches } from '../../../shared/season/batches';
+import { readOneOrder } from '../../../shared/season/one';
+import { readOrderBook } from '../../../shared/season/orderBook';
+import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
+import { SEASON_PLAN_FORM } from '../../../templates/season-plan.template';
+import { ORDER } from '../../run/support';
+import { contradictions } from '../../whole/contradictions';
 
 /** One order of an invented hatchery drawn at random: size, product, day, fish, vats, water, hours, hormone. */
 function randomForm(seed: number): object {

@@ -2,13 +2,13 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strToU8, unzipSync, strFromU8, zipSync } from 'fflate';
-import type { Cell } from '../../shared/base/values';
-import type { WorkbookModel } from '../../shared/sheet/workbook/model';
-import { readXlsx } from '../../shared/files';
-import { simpleBook } from '../files/share/parts';
-import { hasSoffice, startJudge } from '../files/share/soffice';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, turnTo } from './support/localSheet';
+import type { Cell } from '../../../shared/base/values';
+import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { readXlsx } from '../../../shared/files';
+import { simpleBook } from '../../files/share/parts';
+import { hasSoffice, startJudge } from '../../files/share/soffice';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT, picture, turnTo } from '../../browser/support/localSheet';
 
 /**
  * A plan written, summed up, shared with a column emptied, opened elsewhere and verified, as a person would

@@ -1,9 +1,9 @@
 import type { Frame, Page } from 'playwright-core';
-import { bookSheetNames, SHEETS } from '../../shared/books/living';
-import { fr } from '../../shared/books/words/fr';
-import { ownSheetName } from '../../shared/books/words/words';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, picture, turnTo } from './support/localSheet';
+import { bookSheetNames, SHEETS } from '../../../shared/books/living';
+import { fr } from '../../../shared/books/words/fr';
+import { ownSheetName } from '../../../shared/books/words/words';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, picture, turnTo } from '../../browser/support/localSheet';
 
 /** A season in French from the pane: written, one count noted at the vat, planned again over its own sheets. */
 

@@ -1,8 +1,16 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Session } from './support/localSheet';
-import { ask, openExample, openLocalSheet, OUT, picture, typeInto, until } from './support/localSheet';
+import type { Session } from '../../browser/support/localSheet';
+import {
+  ask,
+  openExample,
+  openLocalSheet,
+  OUT,
+  picture,
+  typeInto,
+  until,
+} from '../../browser/support/localSheet';
 
 /** What the sheet does for the person at it: formats, sentences, the list of functions, undo, paper. */
 

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
-import { isError } from '../../shared/base/values';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, turnTo, untilReady } from './support/localSheet';
+import { isError } from '../../../shared/base/values';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT, picture, turnTo, untilReady } from '../../browser/support/localSheet';
 
 /**
  * The season screen in a real browser: six orders typed in, planned, written, counted, planned again over its

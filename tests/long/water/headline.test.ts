@@ -1,11 +1,11 @@
-import { vatSentences } from '../../shared/dosing/say';
-import type { VatAdvice } from '../../shared/dosing/vat';
-import { vatAdvice } from '../../shared/dosing/vat';
-import { verdictOf } from '../../shared/maths/verdict';
-import type { Advisor } from '../long/water/play';
-import { eventsIn, next, play, SETUP } from '../long/water/play';
-import type { Draw } from '../long/water/vat';
-import { METERS } from '../long/water/vat';
+import { vatSentences } from '../../../shared/dosing/say';
+import type { VatAdvice } from '../../../shared/dosing/vat';
+import { vatAdvice } from '../../../shared/dosing/vat';
+import { verdictOf } from '../../../shared/maths/verdict';
+import type { Advisor } from './play';
+import { eventsIn, next, play, SETUP } from './play';
+import type { Draw } from './vat';
+import { METERS } from './vat';
 
 /**
  * A headline must not promise more than the range printed beside it. Vats are walked to their end by the simulator of

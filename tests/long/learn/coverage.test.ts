@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { RATE_KEYS } from '../../shared/families/learning/rates';
+import { RATE_KEYS } from '../../../shared/families/learning/rates';
 
 /**
  * Intervals of nominal 95 % over thousands of simulated farms. The table was written by
@@ -24,7 +24,7 @@ interface Cell extends Hits {
   readonly first: Hits;
 }
 
-const root = join(__dirname, '..', '..');
+const root = join(__dirname, '..', '..', '..');
 const cells = (text: string): Cell[] =>
   text
     .trim()

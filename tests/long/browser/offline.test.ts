@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, openExample, typeInto, untilReady } from './support/localSheet';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, openExample, typeInto, untilReady } from '../../browser/support/localSheet';
 
 /** Opened once, the page works with the network and the server gone. */
 

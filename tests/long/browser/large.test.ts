@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { isUnreadable, readXlsx, writeXlsx } from '../../shared/files';
-import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
-import { calculate } from '../../shared/catalogue/calculation';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, typeInto, until } from './support/localSheet';
+import { isUnreadable, readXlsx, writeXlsx } from '../../../shared/files';
+import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { calculate } from '../../../shared/catalogue/calculation';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, typeInto, until } from '../../browser/support/localSheet';
 
 /**
  * A workbook of more formulas than the page calculates itself: its values come from the worker. What they have
