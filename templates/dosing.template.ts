@@ -1,6 +1,7 @@
 import type { DosingReading, Vat } from '../shared/dosing/ask';
 import { dosingWorkbook } from '../shared/books/dosing/sheet';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
+import type { TemplateLanguage } from './languages';
 
 /** An invented vat of sour soft water, aired for an hour, one part-dose in. */
 const VAT: Vat = {
@@ -43,4 +44,5 @@ const READINGS = [
   row(8.6, 'reading', 6.21, 1.25, 6.2),
 ];
 
-export const dosingTemplate = (): WorkbookModel => dosingWorkbook(VAT, READINGS);
+export const dosingTemplate = (language?: TemplateLanguage): WorkbookModel =>
+  dosingWorkbook(VAT, READINGS, language);

@@ -8,21 +8,21 @@ import { TEMPLATE_LANGUAGES } from './languages';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from './season.template';
 
 type Make = (language?: TemplateLanguage) => WorkbookModel;
-const SEASONS: Readonly<Record<string, Make>> = {
+const MAKERS: Readonly<Record<string, Make>> = {
   'season-plan': seasonPlanTemplate,
   'season-backyard': (language) => seasonTemplate(BACKYARD, language),
   'season-commercial': (language) => seasonTemplate(COMMERCIAL, language),
+  dosing: dosingTemplate,
 };
-const ENGLISH: Readonly<Record<string, Make>> = { ...SEASONS, dosing: dosingTemplate };
 /** The same in each other language, with its code behind the name: season-plan-fr.xlsx. */
 const OTHERS = TEMPLATE_LANGUAGES.flatMap((language) =>
-  Object.entries(SEASONS).map(
+  Object.entries(MAKERS).map(
     ([name, make]) => [`${name}-${language.words.code}.xlsx`, () => make(language)] as const,
   ),
 );
 /** File name → what is in it. */
 export const TEMPLATES: Readonly<Record<string, () => WorkbookModel>> = Object.fromEntries(
-  Object.entries(ENGLISH).map(([name, make]) => [`${name}.xlsx`, () => make()] as const),
+  Object.entries(MAKERS).map(([name, make]) => [`${name}.xlsx`, () => make()] as const),
 );
 /** Templates in other languages than English. */
 export const TRANSLATED: typeof TEMPLATES = Object.fromEntries(OTHERS);

@@ -1,9 +1,9 @@
+import type { DosingLanguage } from '../shared/books/dosing/sheet';
 import { fr } from '../shared/books/words/fr';
-import type { BookWords } from '../shared/books/words/words';
+import { frDosing } from '../shared/books/words/frDosing';
 
-/** Languages of the templates: the words of the book, and its invented names. */
-export interface TemplateLanguage {
-  readonly words: BookWords;
+/** Languages of the templates: the words of the book and of the dosing sheet, and invented names. */
+export interface TemplateLanguage extends DosingLanguage {
   /** English name, or its beginning before a number or a letter → its own. */
   readonly names: Readonly<Record<string, string>>;
 }
@@ -33,7 +33,9 @@ const FRENCH_NAMES = {
   bought: 'achetée',
 } as const;
 
-export const TEMPLATE_LANGUAGES: readonly TemplateLanguage[] = [{ words: fr, names: FRENCH_NAMES }];
+export const TEMPLATE_LANGUAGES: readonly TemplateLanguage[] = [
+  { words: fr, dosing: frDosing, names: FRENCH_NAMES },
+];
 
 const named = (names: TemplateLanguage['names'], text: string): string => {
   const [, stem = text, rest = ''] = /^(.*?)( (?:\d+|[A-D]))?$/.exec(text) ?? [];

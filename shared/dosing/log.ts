@@ -3,6 +3,8 @@ import type { Cell } from '../base/values';
 import { isError } from '../base/values';
 import { serialOfCalendarDay } from '../units/dates';
 import { readTypedNumber } from '../units/typedNumber';
+import type { LogWords } from './logWords';
+import { englishIn, lineIn, otherHeadings } from './logWords';
 
 /**
  * The log of everything noted at the vat: one line a thing, the same columns whoever writes it. The pane
@@ -81,8 +83,11 @@ export const EMPTY_LINE: LogLine = {
   note: '',
 };
 
-/** A line as the cells of its row; texts that are empty leave the cell empty. */
-export const logRow = (line: LogLine): Cell[] => LOG_COLUMNS.map(({ key }) => line[key] || zeroOf(line[key]));
+/** A line as the cells of its row, in the words of its log; texts that are empty leave the cell empty. */
+export function logRow(line: LogLine, words?: LogWords): Cell[] {
+  const said = words ? lineIn(words, line) : line;
+  return LOG_COLUMNS.map(({ key }) => said[key] || zeroOf(said[key]));
+}
 const zeroOf = (value: string | number | null): Cell => (value === 0 ? 0 : null);
 
 export interface LogFault {
@@ -102,7 +107,8 @@ const columnOf = (cell: Cell | undefined): keyof LogLine | undefined => {
   const word = folded(cell);
   return word === ''
     ? undefined
-    : LOG_COLUMNS.find(({ heading, also }) => heading.toLowerCase() === word || also.includes(word))?.key;
+    : (LOG_COLUMNS.find(({ heading, also }) => heading.toLowerCase() === word || also.includes(word))?.key ??
+        LOG_COLUMNS.find(({ key }) => otherHeadings(key).includes(word))?.key);
 };
 
 /** Headings found in a row, by place; a row is the heading when it names the vat's pH or what was done. */
@@ -143,7 +149,7 @@ const valueOf = (key: keyof LogLine, cell: Cell): string | number | { readonly s
     const at = typeof cell === 'number' ? cell : momentOf(shown);
     return at ?? { sentence: `${heading}: expected a date and time, got “${shown}”.` };
   }
-  if (!isNumberKey(key)) return shown.trim();
+  if (!isNumberKey(key)) return englishIn(key, shown.trim());
   return numberOf(cell) ?? { sentence: `${heading}: expected a number, got “${shown}”.` };
 };
 

@@ -119,6 +119,24 @@ function inParts(table: PhraseTable, text: string): string | undefined {
   return undefined;
 }
 
+const QUOTED = /("[^"]*")/;
+/** English parts thousands by commas, which others read as a decimal mark; what is quoted from a cell stays. */
+export const threesApart = (text: string): string =>
+  text
+    .split(QUOTED)
+    .map((part, i) => (i % 2 === 1 ? part : part.replace(/(\d),(?=\d{3}(?!\d))/g, '$1\u202f')))
+    .join('');
+
+/** Whether the whole of a text can be said, and no part of it stays as it is. */
+export function isKnown(table: PhraseTable, text: string): boolean {
+  const core = text.trim();
+  if (!/[A-Za-z]{3}/.test(core) || NUMBER_ALONE.test(core) || wholly(table, core) !== undefined) return true;
+  return JOINTS.some((joint) => {
+    const parts = core.split(joint);
+    return parts.length > 1 && parts.every((part) => isKnown(table, part));
+  });
+}
+
 /** A text in the language of the table; what it does not know stays. */
 export function lookUp(table: PhraseTable, text: string): string {
   if (NUMBER_ALONE.test(text)) return withMark(table, text);

@@ -3,7 +3,7 @@ import { asWritten, TEXT_FORMAT } from './cells';
 import { withExcel } from './excelErrors';
 import { HostProblem } from './port';
 import type { CellChange } from '../../shared/books/living/reading/day';
-import type { LogLines } from './port';
+import type { LogLines, LogPlace } from './port';
 
 /**
  * Lines under the last one of a sheet that grows. The sheet is made on first use; one of that name with other
@@ -42,30 +42,48 @@ async function begin(
   return sheet;
 }
 
-/** The sheet with our headings: found, or made. */
-async function logSheet(
+type OneLog = Omit<LogLines, 'others'>;
+interface Found<Log> {
+  readonly sheet: Excel.Worksheet;
+  readonly log: Log;
+}
+/** A sheet with these headings; undefined with `free`, the first that may take them. */
+async function sheetWith(
   context: Excel.RequestContext,
-  { sheet, headings, widths }: LogLines,
-): Promise<Excel.Worksheet> {
+  { sheet, headings }: OneLog,
+): Promise<{ readonly found?: Excel.Worksheet; readonly free: Excel.Worksheet | string | undefined }> {
   for (const name of namesOf(sheet)) {
     const found = context.workbook.worksheets.getItemOrNullObject(name);
     await context.sync();
-    if (found.isNullObject) return begin(context, context.workbook.worksheets.add(name), headings, widths);
+    if (found.isNullObject) return { free: name };
     const head = found.getRangeByIndexes(0, 0, 1, headings.length);
     head.load('values');
     const used = found.getUsedRangeOrNullObject(true);
     await context.sync();
     // An empty sheet of that name: its making broke off.
-    if (used.isNullObject) return begin(context, found, headings, widths);
-    if (hasHeadings(head.values[0], headings)) return found;
+    if (used.isNullObject) return { free: found };
+    if (hasHeadings(head.values[0], headings)) return { found, free: undefined };
   }
-  throw new Error('no free name for the log');
+  return { free: undefined };
+}
+
+/** The sheet with our headings, in the first of its languages that stands there; else it is made in the first. */
+async function logSheet(context: Excel.RequestContext, log: LogLines): Promise<Found<OneLog>> {
+  const own = await sheetWith(context, log);
+  if (own.found) return { sheet: own.found, log };
+  for (const other of log.others ?? []) {
+    const { found } = await sheetWith(context, other);
+    if (found) return { sheet: found, log: other };
+  }
+  if (own.free === undefined) throw new Error('no free name for the log');
+  const empty = typeof own.free === 'string' ? context.workbook.worksheets.add(own.free) : own.free;
+  return { sheet: await begin(context, empty, log.headings, log.widths), log };
 }
 
 /** Puts the lines below the last used row; answers the sheet's name and the row of the first, from 1. */
-export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; readonly row: number }> =>
+export const appendLines = (lines: LogLines): Promise<{ readonly sheet: string; readonly row: number }> =>
   withExcel(async (context) => {
-    const sheet = await logSheet(context, log);
+    const { sheet, log } = await logSheet(context, lines);
     const used = sheet.getUsedRangeOrNullObject(true);
     used.load('rowIndex,rowCount');
     sheet.load('name');
@@ -78,19 +96,26 @@ export const appendLines = (log: LogLines): Promise<{ readonly sheet: string; re
     return { sheet: sheet.name, row: top + 1 };
   });
 
+async function gridOf(context: Excel.RequestContext, { sheet, headings }: LogPlace): Promise<Grid> {
+  for (const name of namesOf(sheet)) {
+    const found = context.workbook.worksheets.getItemOrNullObject(name);
+    await context.sync();
+    if (found.isNullObject) return [];
+    const used = found.getUsedRangeOrNullObject(true);
+    used.load('values,rowIndex,columnIndex');
+    await context.sync();
+    if (used.isNullObject || used.rowIndex > 0 || used.columnIndex > 0) continue;
+    if (hasHeadings(used.values[0], headings))
+      return used.values.map((row) => row.map((cell): Cell => asRead(cell)));
+  }
+  return [];
+}
 /** Everything on the sheet of the log, from its first row; nothing where none of that name has our headings. */
-export const readLines = ({ sheet, headings }: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid> =>
+export const readLines = (place: LogPlace): Promise<Grid> =>
   withExcel(async (context) => {
-    for (const name of namesOf(sheet)) {
-      const found = context.workbook.worksheets.getItemOrNullObject(name);
-      await context.sync();
-      if (found.isNullObject) return [];
-      const used = found.getUsedRangeOrNullObject(true);
-      used.load('values,rowIndex,columnIndex');
-      await context.sync();
-      if (used.isNullObject || used.rowIndex > 0 || used.columnIndex > 0) continue;
-      if (hasHeadings(used.values[0], headings))
-        return used.values.map((row) => row.map((cell): Cell => asRead(cell)));
+    for (const one of [place, ...(place.others ?? [])]) {
+      const grid = await gridOf(context, one);
+      if (grid.length > 0) return grid;
     }
     return [];
   });
@@ -107,9 +132,9 @@ const same = (a: unknown, b: Cell): boolean =>
     : String(a ?? '') === String(b ?? '');
 
 /** Takes a line out again when it still says what was written; false when it was changed since. */
-export const removeLine = (log: LogLines, row: number): Promise<boolean> =>
+export const removeLine = (lines: LogLines, row: number): Promise<boolean> =>
   withExcel(async (context) => {
-    const sheet = await logSheet(context, log);
+    const { sheet, log } = await logSheet(context, lines);
     const range = sheet.getRangeByIndexes(row - 1, 0, 1, log.headings.length);
     range.load('values');
     await context.sync();

@@ -144,7 +144,11 @@ export interface LogLines {
   /** Widths of the columns, in points. */
   readonly widths: readonly number[];
   readonly rows: readonly (readonly Cell[])[];
+  /** The same log in other languages: one of them that stands already is gone on with. */
+  readonly others?: readonly Omit<LogLines, 'others'>[];
 }
+/** What a log is found by. */
+export type LogPlace = Pick<LogLines, 'sheet' | 'headings'> & { readonly others?: readonly LogPlace[] };
 
 /** The selected cell, as it stands. */
 export interface CellLook {
@@ -181,7 +185,7 @@ export interface WorkbookPort {
   readCell(): Promise<CellLook>;
   appendLines(log: LogLines): Promise<{ readonly sheet: string; readonly row: number }>;
   /** Headings and lines of the log as they stand in the workbook; nothing where there is none. */
-  readLines(log: Pick<LogLines, 'sheet' | 'headings'>): Promise<Grid>;
+  readLines(log: LogPlace): Promise<Grid>;
   /** Fills cells, all or none; false when one holds something else than `from` (null: nothing) by now. */
   writeCells(sheet: string, cells: readonly CellChange[]): Promise<boolean>;
   /** false when the row says something else by now; it is left alone then. */

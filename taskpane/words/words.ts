@@ -4,6 +4,7 @@ import { setPhrases } from '../pane/phrases';
 import type { PictureWords } from '../pane/pictures/types';
 import type { PaneState } from '../pane/keeping/state';
 import { setCurrency, setNumberStyle } from '../pane/values/show';
+import type { PlaceId } from '../pane/frame/places';
 import type { Words } from './en';
 import { en } from './en';
 import { fr } from './fr';
@@ -11,20 +12,36 @@ import { fr } from './fr';
 /** Languages of the pane: a third is one more file and one more line. */
 export const LANGUAGES = { en, fr } as const satisfies Readonly<Record<string, Words>>;
 export type Language = keyof typeof LANGUAGES;
+interface Sentences {
+  readonly load: () => Promise<{ readonly phrases: Phrases }>;
+  /** Those of the places below, which most days do not open. */
+  readonly more: () => Promise<{ readonly phrases: Phrases }>;
+}
 /** Sentences of a language beside its words; fetched when somebody reads it. English stands in the views. */
-const PHRASES: Readonly<Partial<Record<Language, () => Promise<{ readonly phrases: Phrases }>>>> = {
-  fr: () => import(/* webpackChunkName: "fr" */ './phrases/fr'),
+const PHRASES: Readonly<Partial<Record<Language, Sentences>>> = {
+  fr: {
+    load: () => import(/* webpackChunkName: "fr" */ './phrases/fr'),
+    more: () => import(/* webpackChunkName: "frmore" */ './phrases/frMore'),
+  },
 };
+const SELDOM: readonly PlaceId[] = ['why', 'share'];
 const fetched = new Map<Language, Phrases>();
-/** What is drawn from now on is in the language of the state; true once its sentences have to be fetched first. */
-export function speak(state: Pick<PaneState, 'settings'>): Promise<void> | undefined {
+const whole = new Set<Language>();
+/** What is drawn from now on is in the language of the state; a promise where sentences must be fetched first. */
+export function speak(state: Pick<PaneState, 'settings' | 'ready'>): Promise<void> | undefined {
   const language = languageOf(state);
-  const load = PHRASES[language];
+  const sentences = PHRASES[language];
   const known = fetched.get(language);
-  setPhrases(language, load && known);
-  if (!load || known) return undefined;
-  return load().then(({ phrases }) => {
-    fetched.set(language, phrases);
+  setPhrases(language, sentences && known);
+  if (!sentences) return undefined;
+  if (!known)
+    return sentences.load().then(({ phrases }) => {
+      fetched.set(language, phrases);
+    });
+  if (whole.has(language) || !SELDOM.some((place) => state.ready.includes(place))) return undefined;
+  return sentences.more().then(({ phrases }) => {
+    whole.add(language);
+    fetched.set(language, { ...phrases, ...known });
   });
 }
 export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', fr: 'Français' };

@@ -1,7 +1,11 @@
 import type { Cell } from '../../shared/base/values';
 import { dosingOf, eventsOf, meterChecks } from '../../shared/dosing/events';
 import type { LogLine } from '../../shared/dosing/log';
-import { EMPTY_LINE, LOG_COLUMNS, logRow, readLog } from '../../shared/dosing/log';
+import { EMPTY_LINE, LOG_COLUMNS, LOG_SHEET, logRow, readLog } from '../../shared/dosing/log';
+import { LOG_LANGUAGES } from '../../shared/dosing/logWords';
+import { VAT_WHATS } from '../../shared/dosing/events';
+import { WHAT } from '../../taskpane/screens/vat/state/notebook';
+import { fr } from '../../shared/books/words/fr';
 
 const line = (more: Partial<LogLine>): LogLine => ({ ...EMPTY_LINE, ...more });
 const HEAD: Cell[] = LOG_COLUMNS.map(({ heading }) => heading);
@@ -13,14 +17,17 @@ const LINES = [
 ];
 
 test('what is written is read back, line for line', () => {
-  const { lines, faults } = readLog([HEAD, ...LINES.map(logRow)]);
+  const { lines, faults } = readLog([HEAD, ...LINES.map((one) => logRow(one))]);
   expect(faults).toEqual([]);
   expect(lines.map(({ row, ...rest }) => [row, rest])).toEqual(LINES.map((one, i) => [i + 2, one]));
 });
 
 test('other columns, another order, a title above and blank rows between make no difference', () => {
   const order = [...LOG_COLUMNS.keys()].reverse();
-  const shuffled = [HEAD, ...LINES.map(logRow)].map((row) => ['x', ...order.map((i) => row[i] ?? null)]);
+  const shuffled = [HEAD, ...LINES.map((one) => logRow(one))].map((row) => [
+    'x',
+    ...order.map((i) => row[i] ?? null),
+  ]);
   const { lines } = readLog([['Our log'], [], ...shuffled.slice(0, 3), [], ...shuffled.slice(3)]);
   expect(lines).toEqual(LINES.map((one, i) => ({ ...one, row: [4, 5, 7, 8][i] })));
 });
@@ -69,4 +76,38 @@ test('events stand in the order of time; other work is left out; a new filling b
   ]);
   expect(dosingOf(events, '2').map(({ what }) => what)).toEqual(['dose']);
   expect(meterChecks(events)).toEqual([{ at: 5, shown: 6.9, buffer: 6.86 }]);
+});
+
+describe.each(Object.entries(LOG_LANGUAGES))('the log in %s', (_, words) => {
+  const whats = [...new Set([...VAT_WHATS, ...Object.values(WHAT)])].filter((what) => what !== 'pH');
+  const head = LOG_COLUMNS.map(({ key }) => words.headings[key]);
+
+  test('is read back as the same lines, also where a word was typed in small or large letters', () => {
+    const lines = [
+      ...LINES,
+      ...whats.map((what) => line({ at: 46_000.5, vat: '3', what, unit: 'buffer 6.86', number: 1 })),
+    ];
+    const rows = lines.map((one) => logRow(one, words));
+    const loud = rows.map((row) => row.map((cell) => (typeof cell === 'string' ? cell.toUpperCase() : cell)));
+    const plain = readLog([head, ...rows]);
+    expect(plain.faults).toEqual([]);
+    expect(plain.lines.map(({ row, ...rest }) => [row, rest])).toEqual(lines.map((one, i) => [i + 2, one]));
+    expect(readLog([head, ...loud]).lines.map(({ what, product }) => [what, product])).toEqual(
+      lines.map(({ what, product }) => [what, product]),
+    );
+  });
+
+  test('has a word of its own for each thing noted, and two mean two things', () => {
+    expect(whats.filter((what) => words.words[what] === undefined)).toEqual([]);
+    const own = Object.values(words.words);
+    expect(new Set(own).size).toBe(own.length);
+    expect(new Set(head).size).toBe(head.length);
+  });
+});
+
+test('the French log is called as the books call it', () => {
+  expect(LOG_LANGUAGES.fr?.sheet).toBe(fr.sheets[LOG_SHEET]);
+  expect(LOG_COLUMNS.map(({ heading, key }) => [fr.phrases[heading] ?? heading, key])).toEqual(
+    LOG_COLUMNS.map(({ key }) => [LOG_LANGUAGES.fr?.headings[key], key]),
+  );
 });

@@ -193,6 +193,10 @@ test('a pane closed after it wrote a line and before it could remember that does
 test('a bath starts a clock that rings once when its minutes are over', async () => {
   const page = await open('formalin');
   await keys(page, '2', '0', 'next', '2', '0', '0', 'write');
+  // In the head of the card the minutes alone; among all cards what they are for.
+  expect(page.one('.card-head .timer').textContent).toContain('15:00');
+  page.one('#card-back').click();
+  await page.store.idle();
   expect(page.text()).toContain('15:00 left');
   const { tick } = await import('../../taskpane/pane/clock');
   const { ringTimer } = await import('../../taskpane/screens/vat/commands/notebook');

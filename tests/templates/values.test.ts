@@ -12,7 +12,7 @@ import { hasSoffice, startJudge } from '../files/share/soffice';
 
 const folder = join(__dirname, '..', '..', 'templates');
 const twin = (name: string): Uint8Array => new Uint8Array(readFileSync(join(folder, `${name}-values.xlsx`)));
-const NAMES = ['season-plan', 'dosing', 'season-backyard'] as const;
+const NAMES = ['season-plan', 'dosing', 'season-backyard', 'dosing-fr', 'season-plan-fr'] as const;
 const hasGnumeric = spawnSync('ssconvert', ['--version']).status === 0;
 
 const gnumeric = (file: Uint8Array): Uint8Array => {

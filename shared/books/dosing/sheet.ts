@@ -9,7 +9,11 @@ import type { DosingReading, Vat } from '../../dosing/ask';
 import type { LogColumn, LogLine } from '../../dosing/log';
 import { LOG_COLUMNS } from '../../dosing/log';
 import { askNext } from '../../dosing/ask';
+import { inLanguage } from '../words/inLanguage';
+import type { BookWords } from '../words/words';
 import { drawing } from './drawing';
+import type { DosingWords, OwnPlaces } from './ownWords';
+import { HAPPENED, ownWords, withOwnAnswers } from './ownWords';
 import type { DosingField } from '../../dosing/fields';
 import { DOSING_FIELDS, paramOf } from '../../dosing/fields';
 import {
@@ -99,9 +103,6 @@ function inputs(sheet: SheetBuilder, vat: Vat): void {
     );
 }
 
-/** What happened before a reading, as the log says it. */
-const HAPPENED = ['reading', 'aired', 'jar', 'night', 'change', 'refill', 'rain'];
-
 const logCell = (line: DosingReading | undefined, key: keyof LogLine, format: string): CellModel => {
   const value = line?.[key] ?? null;
   return { style: 'input', format, ...(value === null || value === '' ? {} : { value }) };
@@ -139,12 +140,20 @@ function readingsTable(sheet: SheetBuilder, readings: readonly DosingReading[]):
 }
 type LogKey = keyof typeof LOG_AT;
 
-const CALL = fx(
-  `SPAWN.BUFFER.NEXT({volume},${DOSES},${LEVELS},{target},{spoon},{temperature},{material},{purity},{origin},$D$${ALKALINITY},,{meter},{bottom},{top},,${IS_FISH_IN},FALSE,${EVENTS},${AGAIN},${MOMENTS},"given before")`,
-);
+const callFor = (own: OwnPlaces | undefined): string => {
+  const option = own?.option ?? ((cell: string): string => cell);
+  return fx(
+    `SPAWN.BUFFER.NEXT({volume},${DOSES},${LEVELS},{target},{spoon},{temperature},{material},{purity},${option('{origin}')},$D$${ALKALINITY},,${option('{meter}')},{bottom},{top},,${IS_FISH_IN},FALSE,${own?.events ?? EVENTS},${AGAIN},${MOMENTS},"given before")`,
+  );
+};
 const COLUMNS = 14;
 
-function plan(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading[]): void {
+function plan(
+  sheet: SheetBuilder,
+  vat: Vat,
+  readings: readonly DosingReading[],
+  own: OwnPlaces | undefined,
+): void {
   section(sheet, PLAN - 2, 'BCDEFGHIJKLMNO', 'The next part-dose, and how it is likely to go on');
   sheet
     .row(
@@ -179,7 +188,12 @@ function plan(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading[])
   }
   const rows = readings.length > 0 ? askNext(vat, readings) : [];
   const spill = !isError(rows) && rows.length > 0 ? { spill: [rows.length, COLUMNS] as const } : {};
-  sheet.put(`B${PLAN}`, { formula: `=IF(${IS_BEGUN},${CALL},"")`, style: 'cell', format: '0', ...spill });
+  sheet.put(`B${PLAN}`, {
+    formula: `=IF(${IS_BEGUN},${callFor(own)},"")`,
+    style: 'cell',
+    format: '0',
+    ...spill,
+  });
 }
 
 function ammonia(sheet: SheetBuilder, vat: Vat, readings: readonly DosingReading[]): void {
@@ -232,8 +246,18 @@ function care(sheet: SheetBuilder): void {
   });
 }
 
+/** Words of the books, and those of the function's answers. */
+export interface DosingLanguage {
+  readonly words: BookWords;
+  readonly dosing: DosingWords;
+}
+
 /** A workbook of one sheet for one vat. Answers that are null stay empty, to be typed. */
-export function dosingWorkbook(vat: Vat, readings: readonly DosingReading[]): WorkbookModel {
+export function dosingWorkbook(
+  vat: Vat,
+  readings: readonly DosingReading[],
+  language?: DosingLanguage,
+): WorkbookModel {
   const sheet = new SheetBuilder(SHEET, {
     widths: [2, 6, 34, 11, 9, 9, 17, 9, 10, 26, 10, 10, 10, 10, 22],
     tab: '2F7480',
@@ -251,9 +275,38 @@ export function dosingWorkbook(vat: Vat, readings: readonly DosingReading[]): Wo
   answerLines(sheet);
   inputs(sheet, vat);
   readingsTable(sheet, readings.slice(0, READINGS));
-  plan(sheet, vat, readings.slice(0, READINGS));
+  const own = language && ownWords(sheet, language.dosing);
+  plan(sheet, vat, readings.slice(0, READINGS), own);
   ammonia(sheet, vat, readings.slice(0, READINGS));
   care(sheet);
   drawing(sheet, readings);
-  return calculate({ title: 'Dosing at the vat', sheets: [sheet.build()], names: [] }).model;
+  const model: WorkbookModel = { title: 'Dosing at the vat', sheets: [sheet.build()], names: [] };
+  return calculate(own ? translated(model, language, own) : model).model;
+}
+
+/** Headings of the plan under which the function's own sentences stand, and the lines of the answer. */
+const IN_ENGLISH = [`C${PLAN - 1}`, `J${PLAN - 1}`, `K${PLAN - 1}`];
+const ANSWERS = ['B5', 'B6', 'B10', 'B11'];
+
+function translated(model: WorkbookModel, { words, dosing }: DosingLanguage, own: OwnPlaces): WorkbookModel {
+  const said = inLanguage(
+    { ...model, sheets: model.sheets.map((sheet) => withOwnAnswers(sheet, own, ANSWERS)) },
+    words,
+    (_sheet, address) => own.isKept(address),
+  );
+  return {
+    ...said,
+    sheets: said.sheets.map((sheet) => ({
+      ...sheet,
+      cells: {
+        ...sheet.cells,
+        ...Object.fromEntries(
+          IN_ENGLISH.map((address) => {
+            const cell = sheet.cells[address];
+            return [address, { ...cell, value: `${String(cell?.value)} ${dosing.inEnglish}` }];
+          }),
+        ),
+      },
+    })),
+  };
 }

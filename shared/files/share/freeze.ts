@@ -26,7 +26,8 @@ import { lex } from './references/lex';
 import type { Opened } from './open';
 import { judgeOf, openBook, scanSheets } from './open';
 import type { FreezeOptions, FreezeReport, FreezeResult, ShareProgress } from './decisions/options';
-import { LABELS, pageRows, PAGE_NAME } from './proof/page';
+import { ownWords, pageRows } from './proof/page';
+import { isPageName, isSeal, PAGE_WORDS } from './proof/pageWords';
 import { blankSpill, problemOf } from './decisions/problems';
 import type { ShareProblem } from './decisions/problems';
 import { Refusal } from '../package/refusal';
@@ -231,6 +232,7 @@ function* addPage(
     yield { step: 'page', done: (i + 1) / fates.length };
   }
   const { options, pack } = work;
+  const { language = 'en' } = options;
   const book = readBook(pack);
   const rows = pageRows({
     workbook: options.workbook,
@@ -241,16 +243,18 @@ function* addPage(
     sheets,
     others,
     people,
+    language,
+    say: sayOf(work),
   });
   const page = freeName(
     book.sheets.map((sheet) => sheet.name),
-    PAGE_NAME,
+    PAGE_WORDS[language].name,
   );
   pack.edit(book.part, addSheet(pack, book, page, rows));
   return {
     page,
     blocks: blocks.length,
-    digest: rows.find((row) => row[0]?.value.raw === LABELS.seal)?.[1]?.value.raw ?? '',
+    digest: rows.find((row) => isSeal(row[0]?.value.raw))?.[1]?.value.raw ?? '',
   };
 }
 
@@ -281,6 +285,12 @@ function* steps(
   }
   return yield* make({ ...opened, options, find, leave, judge, scans, problems, revived }, file);
 }
+
+/** Our own words in the language of the page. */
+const sayOf =
+  ({ options: { say } }: Work) =>
+  (text: string): string =>
+    say?.(text) ?? text;
 
 /** What changed around the cells, for the page and the report. */
 function sayOthers(work: Work, fates: readonly SheetEdits[]): string[] {
@@ -326,10 +336,12 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
     return {
       kind: 'unchanged',
       bytes: file,
-      sentence: book.sheets.some((sheet) => sheet.name.startsWith(PAGE_NAME)) ? ALREADY : NOTHING,
+      sentence: book.sheets.some((sheet) => isPageName(sheet.name)) ? ALREADY : NOTHING,
     };
-  const people = yield* peopleIn(work);
-  const page = yield* addPage(work, fates, [...others, ...removed], people);
+  const say = sayOf(work);
+  const people = (yield* peopleIn(work)).map(say);
+  const changed = [...others, ...removed].map(say);
+  const page = yield* addPage(work, fates, changed, people);
   const saved = yield* savePackage(work);
   const proof =
     leave?.values &&
@@ -354,10 +366,16 @@ function* make(work: Work, file: Uint8Array): Generator<ShareProgress, FreezeRes
 const OWN_SENTENCE =
   /^(?:\d+ (?:cells were emptied|sheets are left out|texts that only|other formula)|One sheet is left out|Links, filters|Shapes, pictures|Number formats of|The record of changes|The preview picture)/;
 
-function keptOf({ book, leave }: Work, people: readonly string[], changes: readonly string[]): Kept {
+function keptOf(work: Work, people: readonly string[], changes: readonly string[]): Kept {
+  const { book, leave, options } = work;
+  const say = sayOf(work);
   const places = new Map(book.sheets.map(({ name, index }) => [name, index]));
   return {
-    said: new Set([...people, ...changes.filter((one) => OWN_SENTENCE.test(one))]),
+    said: new Set([
+      ...ownWords({ language: options.language ?? 'en', say }),
+      ...people,
+      ...changes.filter((one) => OWN_SENTENCE.test(one)).map(say),
+    ]),
     isSafeSum: (sheet, place) => leave?.isSafeSum(sheet, place) ?? false,
     indexOf: (name) => places.get(name) ?? -1,
   };

@@ -61,7 +61,7 @@ week vi: tuan; tuan thu
 week ar: الاسبوع; اسبوع
 person en: operator; staff; name; recorded by; done by; by; sign; signature; initials; attendant; technician; worker; officer in charge; ~oic; hatchery manager; checked by; fed by; injected by; stripped by; name of staff; oga; hatchery man; hatchery boy; person in charge; apprentice; supervisor; incharge; in-charge; operator name; sign.
 person pcm: who do am; who feed; pesin name; who write am
-person fr: operateur; responsable; nom; technicien; visa; agent; fait par; realise par; ouvrier; pisciculteur; prepose; resp.
+person fr: qui; operateur; responsable; nom; technicien; visa; agent; fait par; realise par; ouvrier; pisciculteur; prepose; resp.
 person pt: operador; responsavel; nome; tecnico; funcionario; assinatura; feito por; visto; tratador; piscicultor
 person es: operario; nombre; encargado; firma; realizado por; trabajador
 person id: petugas; nama; pelaksana; paraf; ~ttd; teknisi; penanggung jawab; ~pj; karyawan

@@ -251,7 +251,24 @@ const textFunction =
       return isError(s) ? s : apply(s);
     });
 
+const WILD: Readonly<Record<string, string>> = { '?': '.', '*': '.*' };
+/** Where a text begins in another, large or small letters alike; ? stands for one letter, * for any, ~ before them. */
+const search: EagerFunction = ([wanted, within, start]) =>
+  stretch([wanted ?? null, within ?? null, start ?? 1], ([find = null, text = null, from = 1]) => {
+    const [sought, all] = [toText(find), toText(text)];
+    if (isError(sought) || isError(all)) return isError(sought) ? sought : all;
+    const at = toNumber(from);
+    if (isError(at)) return at;
+    const pattern = sought.replace(/~[?*~]|[\s\S]/g, (sign) =>
+      sign.length > 1 ? `\\${sign.charAt(1)}` : (WILD[sign] ?? sign.replace(/[.+^${}()|[\]\\]/, '\\$&')),
+    );
+    const begin = Math.trunc(at) - 1;
+    const found = begin < 0 ? -1 : all.slice(begin).search(new RegExp(pattern, 'is'));
+    return found < 0 ? bad('#VALUE!') : begin + found + 1;
+  });
+
 const TEXTS: Readonly<Record<string, EagerFunction>> = {
+  SEARCH: search,
   CONCAT: textOf,
   CONCATENATE: textOf,
   TEXTJOIN: ([separator, skip, ...rest]) => {

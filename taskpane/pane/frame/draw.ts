@@ -1,6 +1,6 @@
 import type { ComponentChildren, VNode as PreactNode } from 'preact';
 import { Fragment, h as element, render } from 'preact';
-import { phraseLanguage, say } from '../phrases';
+import { canSay, say } from '../phrases';
 
 /**
  * Views describe elements as data and Preact keeps the page in that shape, so that focus, caret and scroll
@@ -53,9 +53,13 @@ export const h = (tag: string, props: Props = {}, ...children: Child[]): VNode =
     ...((props.lang === 'en' ? children : children.map(said)) as ComponentChildren[]),
   ) as VNode;
 
-/** What stays English whatever the language of the pane says so, for whoever listens to it. */
+const isSaid = (child: Child): boolean =>
+  typeof child === 'string'
+    ? canSay(child)
+    : !Array.isArray(child) || (child as readonly Child[]).every((one) => isSaid(one));
+/** What the language of the pane has no words for stays English and says so, for whoever listens to it. */
 export const english = (tag: string, props: Props, ...children: Child[]): VNode =>
-  phraseLanguage() === 'en' ? h(tag, props, ...children) : h(tag, { ...props, lang: 'en' }, ...children);
+  isSaid(children) ? h(tag, props, ...children) : h(tag, { ...props, lang: 'en' }, ...children);
 
 /** Brings the children of `parent` into the shape of `children`. */
 export function patch(parent: Element, children: readonly Child[]): void {

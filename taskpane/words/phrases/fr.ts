@@ -425,6 +425,7 @@ export const phrases: Phrases = {
   '{n} run': '{n} ponte',
   '{n} runs': '{n} pontes',
   'Go to {}': 'Aller à {}',
+  'In {}. {} Rests on: {}.': 'Dans {}. {} Repose sur : {}.',
   'Seen: {}.': 'Vu : {}.',
   'Expected: {}.': 'Attendu : {}.',
   '{n} more of these': '{n} autres pareils',
@@ -760,8 +761,8 @@ export const phrases: Phrases = {
   'Stop: pH {} is in the window.': 'Arrêt : pH {} est dans la fenêtre.',
   'Stop: pH {} lies just below the window, which begins at {}, by less than a meter can tell.':
     'Arrêt : pH {} est juste sous la fenêtre, qui commence à {}, de moins que ce qu’un pH-mètre distingue.',
-  'Once the gas has come to rest the pH may stand anywhere from {} to {}: read it tomorrow, and go on from that reading if it lies below the window.':
-    'Une fois le gaz au repos, le pH peut être n’importe où de {} à {} : lisez-le demain, et continuez de cette lecture s’il est sous la fenêtre.',
+  'Once the gas has come to rest the pH may stand anywhere from {} to {}: keep the air on, read it tomorrow, write that reading down with "night" beside it, and do what is said then.':
+    'Une fois le gaz au repos, le pH peut être n’importe où de {} à {} : gardez l’air, lisez-le demain, notez cette lecture avec « nuit », et faites ce qui est dit alors.',
   'No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.':
     'Pas de produit ; laissez l’air, plongez le pH-mètre dans un tampon, et mesurez de nouveau demain.',
   'No more product; keep the air on and measure again tomorrow.':
@@ -1045,8 +1046,6 @@ export const phrases: Phrases = {
   'and {n} more rows': 'et {n} lignes de plus',
   'The answer shows once the cells are read from the workbook.':
     'La réponse s’affiche une fois les cellules lues dans le classeur.',
-  'Hydrated lime and quicklime burn skin and can blind: goggles, gloves, dust mask. Stir lime into water, never pour water onto quicklime: it boils. Do not use either in water that holds fish. If it gets in an eye rinse for many minutes and see a doctor. Follow the product label and local rules.':
-    'La chaux éteinte et la chaux vive brûlent la peau et peuvent aveugler : lunettes, gants, masque. Remuez la chaux dans l’eau, ne versez jamais d’eau sur la chaux vive : elle bout. N’en mettez pas dans une eau avec des poissons. Dans un œil, rincez de longues minutes et voyez un médecin. Suivez l’étiquette et les règles locales.',
   'Caustic soda burns skin and eyes at once and heats water to spitting: goggles, long gloves, apron. Add it a little at a time to plenty of cold water, never water to it; keep it away from acids and aluminium. Never into water that holds fish. If it gets in an eye rinse for many minutes and see a doctor. Follow the product label and local rules.':
     'La soude caustique brûle aussitôt peau et yeux et chauffe l’eau jusqu’aux éclaboussures : lunettes, gants longs, tablier. Mettez-la peu à peu dans beaucoup d’eau froide, jamais l’eau sur elle ; loin des acides et de l’aluminium. Jamais dans une eau avec des poissons. Dans un œil, rincez de longues minutes et voyez un médecin. Suivez l’étiquette et les règles locales.',
   'Strong acids burn. Always pour acid into water, never water into acid; goggles, gloves, fresh air; keep away from chlorine bleach. Follow the product label and local rules.':

@@ -38,7 +38,7 @@ export const textsOf = (model: WorkbookModel): readonly string[] => [
 ];
 
 /** Common words of English that are no words of French. */
-const ENGLISH =
+export const ENGLISH =
   /(?<!\p{L})(the|of|is|are|and|with|not|your|you|which|from|for|was|were|has|have|this|that|to|by|be|what|when|where|each|every|its|their|them|they|or|in|at|into)(?!\p{L})/iu;
 const CITATIONS = Object.values(SOURCES).map(({ citation }) => citation);
 /** Titles of what was published keep their language, and so do the first words of one that stand for it. */

@@ -140,6 +140,47 @@ test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand 
   expect(places.bottom).toBeLessThanOrEqual(640);
 });
 
+/** What of a card lies under the keys, and whether the keys lie under the screen. */
+const underKeys = (card: string): Promise<string[]> =>
+  page.evaluate((name) => {
+    const top = document.querySelector('.pad')?.getBoundingClientRect().top ?? 0;
+    const bottoms = [...document.querySelectorAll('.padkey')].map(
+      (key) => key.getBoundingClientRect().bottom,
+    );
+    return [
+      ...[...document.querySelectorAll('.tile')]
+        .filter((tile) => tile.getBoundingClientRect().bottom > top + 0.5)
+        .map((tile) => `${name}: ${tile.textContent ?? ''}`),
+      ...(Math.max(...bottoms) > innerHeight ? [`${name}: keys`] : []),
+    ];
+  }, card);
+
+test('at 360 pixels a running bath clock hides no field behind the keys, at 270 no more than without it', async () => {
+  await new Map(walk.states).get('formalin with its clock')?.();
+  const widths = [360, 270];
+  const look = async (): Promise<readonly string[][]> => {
+    const found: string[][] = [];
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 640 });
+      const all: string[] = [];
+      for (const card of ['formalin', 'salt', 'eggs', 'fry', 'feed']) {
+        await walk.card(card);
+        all.push(...(await underKeys(card)));
+      }
+      await page.screenshot({ path: `${OUT}/clock-${width}.png` });
+      found.push(all);
+    }
+    return found;
+  };
+  await page.locator('.timer[role=timer]').waitFor();
+  const running = await look();
+  await page.click('#timer-stop');
+  const stopped = await look();
+  await page.setViewportSize({ width: 360, height: 640 });
+  expect(running[0]).toEqual([]);
+  expect(running[1]).toEqual(stopped[1]);
+});
+
 /** Dark, forced colours, less motion, and a pane of 640 by 768 zoomed to 200 %. */
 const LOOKS = {
   dark: { colorScheme: 'dark' },

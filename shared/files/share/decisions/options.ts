@@ -1,3 +1,4 @@
+import type { PageLanguage } from '../proof/pageWords';
 import type { ShareProblem } from './problems';
 import type { Proof } from '../proof/search';
 
@@ -22,6 +23,10 @@ export interface FreezeOptions {
   readonly personal?: boolean;
   /** 1 packs faster, 6 smaller; left out, large sheets are packed fast and all else small. */
   readonly level?: 1 | 6;
+  /** Of the page; English when left out. */
+  readonly language?: PageLanguage;
+  /** Our own words in that language. */
+  readonly say?: (text: string) => string;
 }
 
 export interface FreezeReport {

@@ -15,7 +15,7 @@ import { mergedAreas } from '../decisions/blocks';
 import type { FreezeOptions, ShareProgress } from '../decisions/options';
 import type { SheetScan } from '../decisions/scan';
 import type { Exclusion, Opened } from '../open';
-import { PAGE_NAME } from '../proof/page';
+import { isPageName } from '../proof/pageWords';
 import type { FormulaPiece } from '../references/lex';
 import { lex } from '../references/lex';
 import type { Reference, ReferenceFinder } from '../references/references';
@@ -79,7 +79,7 @@ function keptSheets({ book }: Opened, wish: readonly string[] | undefined): Set<
     throw new Refusal('None of the chosen sheets is visible. Choose at least one that is.');
   // Our own page explains the numbers and stays.
   return new Set(
-    [...kept, ...book.sheets.filter((sheet) => sheet.name.startsWith(PAGE_NAME))].map((sheet) => sheet.index),
+    [...kept, ...book.sheets.filter((sheet) => isPageName(sheet.name))].map((sheet) => sheet.index),
   );
 }
 

@@ -8,6 +8,8 @@ import type { Block } from '../decisions/blocks';
 import type { StoredValue } from '../../cells/stored';
 import type { SheetFacts } from './digests';
 import { digestOf } from './digests';
+import type { PageLanguage } from './pageWords';
+import { isSeal, PAGE_WORDS } from './pageWords';
 import { canonical } from '../../cells/values';
 
 /** The page that says where each number comes from, as rows of plain data. */
@@ -20,23 +22,10 @@ export interface PageCell {
 }
 export type PageRow = readonly (PageCell | undefined)[];
 
-export const PAGE_NAME = 'Where numbers come from';
-export const TITLE = 'Where the numbers in this copy come from';
 export const FORMAT = 'Spawnbook page, format 1';
-export const LABELS = {
-  format: 'Made with',
-  workbook: 'Workbook',
-  date: 'Copy made on',
-  seal: 'Digest of everything',
-  sheets: 'Sheet by sheet',
-  sources: 'Sources of the methods',
-  lines: 'Numbers worked out by Spawnbook',
-  others: 'Also changed in this copy',
-  people: 'What this copy may still tell of people',
-} as const;
-export const LINE_HEADS = [
+const LINE_HEADS = [
   'Sheet',
-  'Cells',
+  PAGE_WORDS.en.cells,
   'Count',
   'Formula, as typed in the first cell',
   'In this copy',
@@ -50,22 +39,17 @@ export const LINE_HEADS = [
   'Sources',
 ] as const;
 export const DIGEST_COLUMN = LINE_HEADS.indexOf('Digest');
-export const SOURCE_HEADS = [
-  'Number',
-  'How far it can be trusted',
-  '',
-  'Where the method comes from',
-] as const;
-export const SHEET_HEADS = [
+const SOURCE_HEADS = ['Number', 'How far it can be trusted', '', 'Where the method comes from'] as const;
+const SHEET_HEADS = [
   'Sheet',
-  'Digest of typed cells',
+  PAGE_WORDS.en.typed,
   'Count',
   'Digest of results of remaining formulas',
   'Count',
 ] as const;
 
 /** What a matching digest shows and what it cannot show. */
-export const MEANING = [
+const MEANING = [
   'A digest is a fingerprint of the values: change one number and it changes. ' +
     'Spawnbook can work it out again and say whether this copy still holds the numbers ' +
     'it was made with.',
@@ -79,6 +63,15 @@ export const MEANING = [
     'for example on another day.',
 ] as const;
 
+/** What every page of ours says holds nobody's values. */
+export const ownWords = ({ say, language }: Pick<ProofFacts, 'say' | 'language'>): readonly string[] => {
+  const { title, labels, cells, typed } = PAGE_WORDS[language];
+  return [
+    ...[...MEANING, ...LINE_HEADS, ...SHEET_HEADS, ...SOURCE_HEADS].map(say),
+    ...[title, cells, typed, ...Object.values(labels)],
+  ];
+};
+
 const STANDING: Readonly<Record<SourceStanding, string>> = {
   seen: 'read in the publication',
   memory: 'from memory, the page was not seen',
@@ -87,16 +80,17 @@ const STANDING: Readonly<Record<SourceStanding, string>> = {
   standard: 'textbook definition or exact arithmetic',
 };
 
+type Say = ProofFacts['say'];
 export const text = (raw: string): PageCell => ({ value: { type: 'str', raw: clip(raw) } });
 export const bold = (raw: string): PageCell => ({ ...text(raw), isBold: true });
 const count = (n: number): PageCell => ({ value: { type: 'n', raw: String(n) } });
 const CELL_LIMIT = 32_000;
 const clip = (raw: string): string => (raw.length > CELL_LIMIT ? `${raw.slice(0, CELL_LIMIT)} …` : raw);
 
-const unitOf = (returns: Return): string => {
-  if (returns.kind === 'value') return returns.quantity.unit || 'number';
+const unitOf = (returns: Return, say: Say): string => {
+  if (returns.kind === 'value') return say(returns.quantity.unit || 'number');
   return Object.values(returns.columns)
-    .map((column) => `${column.title}: ${column.quantity.unit || 'number'}`)
+    .map((column) => `${say(column.title)}: ${say(column.quantity.unit || 'number')}`)
     .join('; ');
 };
 
@@ -118,11 +112,11 @@ const sourceKeys = (called: readonly Called[]): string[] => [
   ...new Set(called.flatMap(({ functions }) => functions.flatMap((fn) => fn.sources))),
 ];
 
-const sourceRow = (key: string, i: number): PageRow => {
+const sourceRow = (key: string, i: number, say: Say): PageRow => {
   const source = SOURCES[key];
   return [
     text(String(i + 1)),
-    text(source ? STANDING[source.standing] : ''),
+    text(source ? say(STANDING[source.standing]) : ''),
     undefined,
     text(
       source
@@ -132,17 +126,16 @@ const sourceRow = (key: string, i: number): PageRow => {
   ];
 };
 
-const functionText = (block: Block, { functions, unknown }: Called): string =>
-  [
-    ...functions.map((fn) => `${fn.name}, version ${fn.version}`),
-    ...unknown.map((name) => `${name}, not known to this version of Spawnbook`),
-    ...(block.calls.length === 0 ? ['through a name of the workbook'] : []),
-  ].join('; ');
+const functionText = (block: Block, { functions, unknown }: Called): readonly string[] => [
+  ...functions.map((fn) => `${fn.name}, version ${fn.version}`),
+  ...unknown.map((name) => `${name}, not known to this version of Spawnbook`),
+  ...(block.calls.length === 0 ? ['through a name of the workbook'] : []),
+];
 
-const units = (block: Block, { functions }: Called): string => {
+const units = (block: Block, { functions }: Called, say: Say): string => {
   const [only] = functions;
-  if (block.isPureCall && only) return unitOf(only.returns);
-  return functions.map((fn) => `${fn.name} gives ${unitOf(fn.returns)}`).join('; ');
+  if (block.isPureCall && only) return unitOf(only.returns, say);
+  return functions.map((fn) => `${fn.name} ${say('gives')} ${unitOf(fn.returns, say)}`).join('; ');
 };
 
 export interface ProofFacts {
@@ -156,6 +149,9 @@ export interface ProofFacts {
   readonly others: readonly string[];
   /** Sentences on what the copy still holds of people, or that it holds nothing. */
   readonly people: readonly string[];
+  readonly language: PageLanguage;
+  /** Our own words in that language; English stands in the code. */
+  readonly say: (text: string) => string;
 }
 
 function lineOf(
@@ -163,7 +159,7 @@ function lineOf(
   called: Called,
   facts: SheetFacts | undefined,
   position: number,
-  keys: readonly string[],
+  { keys, say, language }: Pick<ProofFacts, 'say' | 'language'> & { readonly keys: readonly string[] },
 ): PageRow {
   const found = facts?.blocks[position];
   const style = found?.firstStyle ? { style: found.firstStyle } : {};
@@ -176,9 +172,11 @@ function lineOf(
     text(block.areas.map(areaText).join(', ')),
     count(block.count),
     text(block.typed),
-    text(block.native === undefined ? 'value' : `native formula ${block.native}`),
-    text(functionText(block, called)),
-    text(units(block, called)),
+    text(
+      block.native === undefined ? PAGE_WORDS[language].value : `${say('native formula')} ${block.native}`,
+    ),
+    text(functionText(block, called).map(say).join('; ')),
+    text(units(block, called, say)),
     text(block.inputs),
     shown(found?.first),
     number(found?.low),
@@ -193,6 +191,12 @@ function lineOf(
 }
 
 export function pageRows(facts: ProofFacts): PageRow[] {
+  const { say, language } = facts;
+  const { title, labels, cells, typed } = PAGE_WORDS[language];
+  const heads = (list: readonly string[]): PageRow =>
+    list.map((head) =>
+      bold(head === PAGE_WORDS.en.cells ? cells : head === PAGE_WORDS.en.typed ? typed : say(head)),
+    );
   const called = facts.blocks.map((block) => calledBy(block, facts.find));
   const keys = sourceKeys(called);
   const positions = new Map<string, number>();
@@ -204,24 +208,26 @@ export function pageRows(facts: ProofFacts): PageRow[] {
       called[i] ?? { functions: [], unknown: [] },
       facts.sheets.find((sheet) => sheet.name === block.sheet)?.facts,
       position,
-      keys,
+      { keys, say, language },
     );
   });
   const all: PageRow[] = [
-    [bold(TITLE)],
-    [bold(LABELS.workbook), text(facts.workbook)],
-    [bold(LABELS.date), text(facts.date)],
-    [bold(LABELS.format), text(`${facts.maker}; ${FORMAT}`)],
+    [bold(title)],
+    [bold(labels.workbook), text(facts.workbook)],
+    [bold(labels.date), text(facts.date)],
+    [bold(labels.format), text(`${facts.maker}; ${FORMAT}`)],
     [],
-    ...MEANING.map((sentence) => [text(sentence)]),
+    ...MEANING.map((sentence) => [text(say(sentence))]),
     [],
-    [bold(LABELS.lines)],
-    LINE_HEADS.map(bold),
+    [bold(labels.lines)],
+    heads(LINE_HEADS),
     ...lines,
-    ...(keys.length > 0 ? [[], [bold(LABELS.sources)], SOURCE_HEADS.map(bold), ...keys.map(sourceRow)] : []),
+    ...(keys.length > 0
+      ? [[], [bold(labels.sources)], heads(SOURCE_HEADS), ...keys.map((key, i) => sourceRow(key, i, say))]
+      : []),
     [],
-    [bold(LABELS.sheets)],
-    SHEET_HEADS.map(bold),
+    [bold(labels.sheets)],
+    heads(SHEET_HEADS),
     ...facts.sheets.map(({ name, facts: f }) => [
       text(name),
       text(f.typedDigest),
@@ -230,13 +236,13 @@ export function pageRows(facts: ProofFacts): PageRow[] {
       count(f.results),
     ]),
     ...(facts.others.length > 0
-      ? [[], [bold(LABELS.others)], ...facts.others.map((sentence) => [text(sentence)])]
+      ? [[], [bold(labels.others)], ...facts.others.map((sentence) => [text(sentence)])]
       : []),
     ...(facts.people.length > 0
-      ? [[], [bold(LABELS.people)], ...facts.people.map((sentence) => [text(sentence)])]
+      ? [[], [bold(labels.people)], ...facts.people.map((sentence) => [text(sentence)])]
       : []),
   ];
-  all.splice(4, 0, [bold(LABELS.seal), text(sealOf(all))]);
+  all.splice(4, 0, [bold(labels.seal), text(sealOf(all))]);
   return all;
 }
 
@@ -244,7 +250,7 @@ export function pageRows(facts: ProofFacts): PageRow[] {
 export const sealOf = (rows: readonly PageRow[]): string =>
   digestOf(
     rows
-      .filter((row) => row[0]?.value.raw !== LABELS.seal)
+      .filter((row) => !isSeal(row[0]?.value.raw))
       .map((row) =>
         row
           .map((cell) => (cell ? canonical(cell.value) : ''))

@@ -17,7 +17,6 @@ import { bytesOf, textBetween, TreeReader } from '../../package/xml';
 import { revealCellText } from '../../text';
 import type { ShareProgress } from '../decisions/options';
 import type { LeftValues } from '../leaveOut/values';
-import { LABELS, LINE_HEADS, MEANING, SHEET_HEADS, SOURCE_HEADS, TITLE } from './page';
 
 /** Looks for every value that was left out in everything the finished copy holds, as it lies in the file. */
 
@@ -136,16 +135,6 @@ class Searcher {
     }
   }
 }
-
-/** What every page of ours says holds nobody's values. */
-const OWN_WORDS: ReadonlySet<string> = new Set([
-  ...MEANING,
-  ...LINE_HEADS,
-  ...SHEET_HEADS,
-  ...SOURCE_HEADS,
-  TITLE,
-  ...Object.values(LABELS),
-]);
 
 const QUOTE = 0x22;
 const AMPERSAND = 0x26;
@@ -269,7 +258,7 @@ export function* searchCopy(
   const pack = step.value;
   const book = readBook(pack);
   const searcher = new Searcher(values);
-  yield* cells(pack, book, values, searcher, { ...kept, said: new Set([...OWN_WORDS, ...kept.said]) });
+  yield* cells(pack, book, values, searcher, kept);
   const texts = pack.related(book.part, 'sharedStrings')?.target.toLowerCase();
   const names = pack.names.filter((name) => name !== '[Content_Types].xml');
   // Shared texts were looked at where cells use them; those that no cell uses are looked at here.

@@ -5,7 +5,9 @@ import { openBook } from '../open';
 import type { Opened } from '../open';
 import type { ShareProgress } from '../decisions/options';
 import type { PageRow } from './page';
-import { DIGEST_COLUMN, LABELS, LINE_HEADS, SHEET_HEADS, sealOf, TITLE } from './page';
+import { DIGEST_COLUMN, sealOf } from './page';
+import type { PageWords } from './pageWords';
+import { wordsOfTitle } from './pageWords';
 import { Refusal } from '../../package/refusal';
 import { sharedStrings } from '../../cells/strings';
 import { eachCell } from '../../cells/values';
@@ -31,24 +33,24 @@ const NO_PAGE =
 function* readPage({
   pack,
   book,
-}: Opened): Generator<ShareProgress, { name: string; rows: PageRow[] } | undefined> {
+}: Opened): Generator<ShareProgress, { words: PageWords; rows: PageRow[] } | undefined> {
   const strings = sharedStrings({ pack, book });
   // The newest page stands last.
   for (const sheet of book.sheets.toReversed()) {
     const bytes = sheet.isWorksheet ? pack.read(sheet.part) : undefined;
     if (!bytes) continue;
     const rows: (StoredValue | undefined)[][] = [];
-    let isPage: boolean | undefined;
+    let words: PageWords | false | undefined;
     for (const done of eachCell(bytes, strings, (cell, value) => {
-      isPage ??= cell.row === 0 && cell.column === 0 && value?.raw === TITLE;
-      if (isPage && value) (rows[cell.row] ??= [])[cell.column] = value;
+      words ??= (cell.row === 0 && cell.column === 0 && wordsOfTitle(value?.raw)) || false;
+      if (words && value) (rows[cell.row] ??= [])[cell.column] = value;
     })) {
-      if (isPage === false) break;
+      if (words === false) break;
       yield { step: 'read', done };
     }
-    if (isPage)
+    if (words)
       return {
-        name: sheet.name,
+        words,
         rows: Array.from(rows, (row) => Array.from(row ?? [], (value) => (value ? { value } : undefined))),
       };
   }
@@ -56,9 +58,9 @@ function* readPage({
 }
 
 const textAt = (row: PageRow | undefined, column: number): string => row?.[column]?.value.raw ?? '';
-const below = (rows: readonly PageRow[], heads: readonly string[], label: string): PageRow[] => {
+const below = (rows: readonly PageRow[], head: string, label: string): PageRow[] => {
   const at = rows.findIndex((row) => textAt(row, 0) === label) + 1;
-  if (at === 0 || textAt(rows[at], 1) !== heads[1]) return [];
+  if (at === 0 || textAt(rows[at], 1) !== head) return [];
   const end = rows.findIndex((row, i) => i > at && textAt(row, 0) === '');
   return rows.slice(at + 1, end < 0 ? undefined : end);
 };
@@ -70,11 +72,15 @@ interface Found {
   readonly missing: string[];
 }
 
-function* compare(opened: Opened, rows: readonly PageRow[]): Generator<ShareProgress, Found> {
+function* compare(
+  opened: Opened,
+  rows: readonly PageRow[],
+  { cells, typed, value, labels }: PageWords,
+): Generator<ShareProgress, Found> {
   const found: Found = { frozen: [], typed: [], results: [], missing: [] };
-  const lines = below(rows, LINE_HEADS, LABELS.lines);
+  const lines = below(rows, cells, labels.lines);
   const strings = sharedStrings(opened);
-  const sheets = below(rows, SHEET_HEADS, LABELS.sheets);
+  const sheets = below(rows, typed, labels.sheets);
   for (const [i, row] of sheets.entries()) {
     const name = textAt(row, 0);
     const sheet = opened.book.sheets.find((one) => one.name === name);
@@ -96,7 +102,7 @@ function* compare(opened: Opened, rows: readonly PageRow[]): Generator<ShareProg
     for (const [at, facts] of step.value.blocks.entries()) {
       const line = own[at];
       if (facts.digest === textAt(line, DIGEST_COLUMN)) continue;
-      const isLive = textAt(line, 4) !== 'value';
+      const isLive = textAt(line, 4) !== value;
       (isLive ? found.results : found.frozen).push(`${name}!${textAt(line, 1)}`);
     }
     if (step.value.typedDigest !== textAt(row, 1)) found.typed.push(name);
@@ -153,21 +159,22 @@ export function* verifySteps(file: Uint8Array, expected?: string): Generator<Sha
     const opened = yield* openBook(file);
     const page = yield* readPage(opened);
     if (!page) return { kind: 'noPage', sentence: NO_PAGE };
+    const { labels } = page.words;
     const value = (label: string): string =>
       textAt(
         page.rows.find((row) => textAt(row, 0) === label),
         1,
       );
-    const digest = value(LABELS.seal);
+    const digest = value(labels.seal);
     const isSealed = digest === sealOf(page.rows);
-    const found = yield* compare(opened, page.rows);
+    const found = yield* compare(opened, page.rows, page.words);
     const isExpected = expected === undefined || expected.toLowerCase() === digest.toLowerCase();
     return {
       kind: 'checked',
       matches:
         isSealed && isExpected && found.frozen.length + found.typed.length + found.missing.length === 0,
-      workbook: value(LABELS.workbook),
-      date: value(LABELS.date),
+      workbook: value(labels.workbook),
+      date: value(labels.date),
       digest,
       sentences: sentencesOf(found, isSealed, expected, digest),
     };

@@ -1,5 +1,6 @@
 // Long: commands of one screen that share its waiting and its notices.
-import type { Correction, LatencyOffsets, SheetCells } from '../../../../shared/records';
+import { isCheckSheet } from '../../../../shared/books/words/sheetNames';
+import type { Correction, LatencyOffsets, RangeCells, SheetCells } from '../../../../shared/records';
 import type { CheckGivens, Meaning } from '../state/check';
 import { corrected, saidOf, withSaid } from '../state/check';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
@@ -20,8 +21,16 @@ import { begun, readChosen, stoppedAt } from '../../share/commands/share';
 export const auditor = () => import(/* webpackChunkName: "audit" */ '../../../../shared/records');
 export const learner = () => import(/* webpackChunkName: "learn" */ '../../../../shared/books/learn');
 
-const OWN_SHEETS = /^(Check findings|Check reading|Rates|Trends)( \S+)?$/;
-const isRecords = ({ name }: { readonly name: string }): boolean => !OWN_SHEETS.test(name);
+/** Sheets of rates and findings in other languages than English. */
+export const recordWords = () =>
+  import(/* webpackChunkName: "recordwords" */ '../../../../shared/books/words/recordSheets');
+/** The words that lead a sheet of rates back are fetched only where it is not an English one. */
+export const ratesOf = async (cells: RangeCells): Promise<RangeCells> =>
+  cells.values.some((row) => row.includes('Farm value'))
+    ? cells
+    : (await recordWords()).ratesInEnglish(cells);
+
+const isRecords = ({ name }: { readonly name: string }): boolean => !isCheckSheet(name);
 const NOTHING =
   'No records were recognised. A table needs a row of headings (Date, Eggs, ' +
   'Temperature …) above its rows, and at least two columns the check knows.';
@@ -114,7 +123,7 @@ async function ownRatesOf({
   const cells = await quietly(workbook.readRates());
   if (!cells) return { notes: [] };
   const { latencyOffsetsOf, ratesFromCells } = await learner();
-  const { rates, leftOut } = ratesFromCells(cells);
+  const { rates, leftOut } = ratesFromCells(await ratesOf(cells));
   const latencyOffsets = latencyOffsetsOf(rates);
   const notes = rates.length > 0 ? leftOut : [];
   return latencyOffsets

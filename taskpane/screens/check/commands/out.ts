@@ -8,7 +8,9 @@ import { working } from '../../../pane/command';
 import type { Marked, MarkReport, PortTell, UnmarkReport } from '../../../host/port';
 import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
-import { auditor, learner } from './check';
+import type { Language } from '../../../words/words';
+import { languageOf } from '../../../words/words';
+import { auditor, learner, recordWords } from './check';
 import type { Written } from '../../../pane/values/writing';
 import { badSuffix, isSuffix, list, outcomeChange } from '../../../pane/values/writing';
 
@@ -47,6 +49,10 @@ const make = async (checked: Checked, said: readonly Correction[], writing: Writ
     ? (await auditor()).findingsWorkbook(checked.report)
     : learned(checked, said, writing);
 
+/** In the language of the pane; a sentence why there is nothing is said as it is drawn. */
+const inWords = async (made: Made, language: Language): Promise<Made> =>
+  language === 'en' || typeof made === 'string' ? made : (await recordWords()).recordSheetsIn(made, language);
+
 const WRITTEN: Readonly<Record<Writing, Written>> = {
   findings: {
     done: (sheets) => `The findings are written on new sheets: ${list(sheets)}. No record was changed.`,
@@ -70,6 +76,7 @@ function write(state: PaneState, writing: Writing, suffix: string): PaneState | 
   const { result } = state.check;
   if (!isFree(state) || !result) return state;
   const said = saidOf(state.check);
+  const language = languageOf(state);
   const begun: PaneState = {
     ...state,
     notice: undefined,
@@ -78,7 +85,7 @@ function write(state: PaneState, writing: Writing, suffix: string): PaneState | 
     task: { label: 'Making the sheet', done: 0, total: 7 },
   };
   return working(begun, async ({ workbook }, tell) => {
-    const made = await make(result, said, writing);
+    const made = await inWords(await make(result, said, writing), language);
     if (typeof made === 'string') return (now) => ({ ...now, notice: { tone: 'warning', text: made } });
     return outcomeChange(await workbook.writeWorkbook(made, suffix, tell), WRITTEN[writing]);
   });

@@ -8,6 +8,7 @@ import { markCells, takeMarksAway, writeFindings, writeRates, writeTrends } from
 import { goToCell } from '../../messages/commands/messages';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { english, h } from '../../../pane/frame/draw';
+import { withFigures } from '../../../pane/phrases';
 import { hasWorkbook, isFree } from '../../../pane/keeping/state';
 import { columnsView } from './columns';
 import { questionsView } from './questions';
@@ -138,15 +139,16 @@ function findingView(
           )
         : h('strong', {}, place),
     ),
-    english('p', {}, sentence),
+    english('p', {}, withFigures(sentence)),
     (seen !== '' || expected !== '') &&
       english(
         'p',
         { class: 'hint' },
-        seen !== '' && `Seen: ${seen}. `,
-        expected !== '' && `Expected: ${expected}.`,
+        seen !== '' && `Seen: ${withFigures(seen)}. `,
+        expected !== '' && `Expected: ${withFigures(expected)}.`,
       ),
-    proposal !== undefined && h('p', { class: 'hint' }, h('strong', {}, 'Proposal, not written: '), proposal),
+    proposal !== undefined &&
+      h('p', { class: 'hint' }, h('strong', {}, 'Proposal, not written: '), withFigures(proposal)),
   );
 }
 

@@ -5,6 +5,7 @@ import { EMPTY_LINE } from '../../../../shared/dosing/log';
 import { measuresText, vatSentences } from '../../../../shared/dosing/say';
 import type { Command, Working } from '../../../pane/command';
 import type { PaneState } from '../../../pane/keeping/state';
+import { say } from '../../../pane/phrases';
 import { readNumber } from '../../../pane/values/typed';
 import { shownUnit } from '../../../pane/values/units';
 import { wordsFor } from '../../../words/words';
@@ -200,7 +201,7 @@ export const giveDose: Command = {
     const entry = { what: 'dose', grams, product: textsOf(state, state.vat.vat).material };
     const refusal = refusalOf(state, entry);
     if (refusal !== undefined) return refuse(state, 'grams', refusal);
-    const note = text === '' && measures.by !== 'scale' ? measuresText(measures) : '';
+    const note = text === '' && measures.by !== 'scale' ? say(measuresText(measures)) : '';
     const cleared = withDraft(state, EMPTY_DRAFT, { field: 'ph' });
     return noteTimed(cleared, [{ what: 'dose', value: grams, unit: 'g', entry: { ...entry, note } }]);
   },

@@ -58,8 +58,9 @@ const exampleItem = (fn: SheetFunction, example: Example, { send }: Scene): VNod
       'p',
       {},
       h('span', { class: 'gives' }, example.fails ? 'refuses: ' : 'gives '),
-      h('strong', {}, givesText(example)),
-      ` – ${example.because}`,
+      english('strong', {}, givesText(example)),
+      ' – ',
+      english('span', {}, example.because),
     ),
     button(
       'Try these numbers',
@@ -77,14 +78,14 @@ const columnsList = (fn: SheetFunction): Child =>
     'ul',
     { class: 'plain' },
     Object.values(fn.returns.columns).map((column) =>
-      english(
+      h(
         'li',
         {},
         english('strong', {}, column.title),
         column.quantity.unit && !['text', 'pH'].includes(column.quantity.unit)
           ? ` (${column.quantity.unit})`
           : '',
-        column.doc && ` – ${column.doc}`,
+        column.doc && [' – ', english('span', {}, column.doc)],
       ),
     ),
   );

@@ -38,13 +38,17 @@ const label = (param: NamedParam): VNode => {
 
 const isMoment = (param: NamedParam): boolean => 'quantity' in param && /^date/.test(param.quantity.unit);
 
-const limits = (param: NamedParam): string => {
+/** What it is, what it takes, and what is taken where it is left out: a sentence each. */
+const limits = (param: NamedParam): readonly string[] => {
   const fallback = defaultText(param);
   const isListed = param.kind === 'choice' || param.kind === 'flag';
-  const form = isListed
-    ? ''
-    : ` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : expects(param)}.`;
-  return `${param.doc}${form}${fallback === undefined || isListed || /left out/i.test(param.doc) ? '' : ` Left out: ${fallback}.`}`;
+  return [
+    param.doc,
+    ...(isListed
+      ? []
+      : [` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : expects(param)}.`]),
+    ...(fallback === undefined || isListed || /left out/i.test(param.doc) ? [] : [` Left out: ${fallback}.`]),
+  ];
 };
 
 const choiceBox = (param: NamedParam, options: readonly string[], { state, send }: Scene): VNode =>
@@ -103,7 +107,7 @@ function argumentField(param: NamedParam, scene: Scene): VNode {
     { class: 'field', key: param.name },
     label(param),
     h('div', { class: 'with-button' }, isBox ? choiceBox(param, words, scene) : textBox(param, scene), take),
-    english('p', { id: `${fieldId(param)}-hint`, class: 'hint' }, limits(param)),
+    english('p', { id: `${fieldId(param)}-hint`, class: 'hint' }, ...limits(param)),
   );
 }
 

@@ -2,7 +2,7 @@ import type { StateChange, Command, Doors, Working } from '../../../pane/command
 import { working } from '../../../pane/command';
 import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
-import { learner } from '../../check/commands/check';
+import { learner, ratesOf } from '../../check/commands/check';
 import { withForm } from './season';
 import { engine } from './writeBook';
 
@@ -27,7 +27,7 @@ async function rates({ workbook }: Doors, preparation: string): Promise<StateCha
     learner(),
     engine(),
   ]);
-  const { rates: read, leftOut } = ratesFromCells(cells);
+  const { rates: read, leftOut } = ratesFromCells(await ratesOf(cells));
   const { assumptions, spreads, eggShares } = ownFigures(
     (month) => figuresFrom(read, month === undefined ? { preparation } : { preparation, month }),
     femaleSpreadOf(read),

@@ -1,5 +1,9 @@
 import { formatNumber } from '../../../../shared/sheet/formula/textFormat';
 import type { FreezeOptions, FreezeResult } from '../../../../shared/catalogue/sharing';
+import { dateOf } from '../../../../shared/units/dates';
+import { say } from '../../../pane/phrases';
+import type { Language } from '../../../words/words';
+import { languageOf } from '../../../words/words';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import { HostProblem } from '../../../host/port';
@@ -15,15 +19,21 @@ export function optionsOf({
   choices,
   look,
   today,
+  language = 'en',
 }: {
   readonly choices: Choices;
   readonly look: Look;
   readonly today: number;
+  readonly language?: Language;
 }): FreezeOptions {
   const kept = look.sheets.map(({ name }) => name).filter((name) => !choices.leftOut.has(name));
   return {
     workbook: choices.name.trim() || look.name,
-    date: formatNumber(today, 'd mmmm yyyy'),
+    date:
+      language === 'en'
+        ? formatNumber(today, 'd mmmm yyyy')
+        : new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' }).format(dateOf(today)),
+    ...(language === 'en' ? {} : { language, say }),
     personal: choices.personal,
     keepResults: choices.keepResults,
     keepAlive: choices.keepAlive,
@@ -39,7 +49,7 @@ export function optionsOf({
   };
 }
 
-const say =
+const told =
   (tone: 'good' | 'warning' | 'bad', text: string): StateChange =>
   (now) => ({ ...now, notice: { tone, text } });
 
@@ -67,8 +77,8 @@ async function deliver({ files }: Doors, made: CopyMade): Promise<StateChange> {
 }
 
 async function handOver(result: FreezeResult, doors: Doors, choices: Choices): Promise<StateChange> {
-  if (result.kind === 'refused') return say('bad', result.sentence);
-  if (result.kind === 'unchanged') return say('good', `${result.sentence} No copy was made.`);
+  if (result.kind === 'refused') return told('bad', result.sentence);
+  if (result.kind === 'unchanged') return told('good', `${result.sentence} No copy was made.`);
   const made: CopyMade = {
     fileName: copyFileName(choices.name),
     bytes: result.bytes,
@@ -84,6 +94,7 @@ export const makeCopy: Command = {
   label: 'Make the copy',
   perform: (state): PaneState | Working => {
     const { look, choices } = state.share;
+    const language = languageOf(state);
     if (state.task || !look || look.inspection.refused !== undefined) return state;
     if (look.sheets.every(({ name }) => choices.leftOut.has(name)))
       return {
@@ -94,12 +105,8 @@ export const makeCopy: Command = {
       begun(inShare(state, { made: undefined }), 'Making the copy'),
       async (doors, tell, isStopped) => {
         const { freezeSteps } = await freezer();
-        const result = await inSlices(
-          freezeSteps(look.bytes, optionsOf({ choices, look, today: doors.today() })),
-          MAKING,
-          tell,
-          isStopped,
-        );
+        const options = { choices, look, today: doors.today(), language };
+        const result = await inSlices(freezeSteps(look.bytes, optionsOf(options)), MAKING, tell, isStopped);
         return result ? handOver(result, doors, choices) : stoppedAt('share-make');
       },
     );

@@ -1,12 +1,15 @@
 // Long: every kind of entry at the vat and the lines it becomes.
-import type { Cell, Grid } from '../../../../shared/base/values';
+import type { Grid } from '../../../../shared/base/values';
 import type { StateChange, Command, Doors, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
-import type { LogLines } from '../../../host/port';
+import type { LogLines, LogPlace } from '../../../host/port';
 import { HostProblem } from '../../../host/port';
 import type { PaneState } from '../../../pane/keeping/state';
 import { hasWorkbook } from '../../../pane/keeping/state';
-import { wordsFor } from '../../../words/words';
+import type { Language } from '../../../words/words';
+import { languageOf, wordsFor } from '../../../words/words';
+import type { LogWords } from '../../../../shared/dosing/logWords';
+import { LOG_LANGUAGES } from '../../../../shared/dosing/logWords';
 import { LOG_COLUMNS, LOG_SHEET, logRow, readLog } from '../../../../shared/dosing/log';
 import type { LineDraft } from '../state/cards';
 import type { Filled, NotebookLine, VatState } from '../state/notebook';
@@ -27,16 +30,43 @@ export const chooseVat: Command<string> = {
   perform: (state, vat) => inVat(quiet(state), { vat }),
 };
 
-const HEADINGS = LOG_COLUMNS.map(({ heading }) => heading);
-/** The sheet the lines stand on; made on first use. Headings and words are one language, so it can be read. */
-const logOf = (rows: readonly (readonly Cell[])[]): LogLines => ({
-  sheet: LOG_SHEET,
-  headings: HEADINGS,
-  formats: LOG_COLUMNS.map(({ format }) => format),
-  widths: LOG_COLUMNS.map(({ width }) => width),
-  rows,
-});
-const rowOf = (line: NotebookLine): Cell[] => logRow(entryOf(line));
+interface LogForm {
+  readonly sheet: string;
+  readonly headings: readonly string[];
+  readonly words: LogWords | undefined;
+}
+const FORMS: Readonly<Record<string, LogForm>> = {
+  en: { sheet: LOG_SHEET, headings: LOG_COLUMNS.map(({ heading }) => heading), words: undefined },
+  ...Object.fromEntries(
+    Object.entries(LOG_LANGUAGES).map(([code, words]) => [
+      code,
+      { sheet: words.sheet, headings: LOG_COLUMNS.map(({ key }) => words.headings[key]), words },
+    ]),
+  ),
+};
+const FORMATS = LOG_COLUMNS.map(({ format }) => format);
+const WIDTHS = LOG_COLUMNS.map(({ width }) => width);
+/** Where the log may stand: in the language of the pane, else in another. */
+function formsFor(language: Language): readonly [LogForm, ...LogForm[]] {
+  const own = FORMS[language] ?? (FORMS.en as LogForm);
+  return [own, ...Object.values(FORMS).filter((form) => form !== own)];
+}
+const placeOf = (language: Language): LogPlace => {
+  const [own, ...others] = formsFor(language);
+  return { ...own, others };
+};
+/** The sheet the lines stand on; made on first use. Headings and words of a sheet are one language. */
+function logOf(language: Language, lines: readonly NotebookLine[]): LogLines {
+  const inForm = ({ sheet, headings, words }: LogForm): LogLines => ({
+    sheet,
+    headings,
+    formats: FORMATS,
+    widths: WIDTHS,
+    rows: lines.map((line) => logRow(entryOf(line), words)),
+  });
+  const [own, ...others] = formsFor(language);
+  return { ...inForm(own), others: others.map(inForm) };
+}
 
 interface Kept {
   readonly filled: readonly Filled[];
@@ -79,7 +109,7 @@ const placedChange =
 async function writeWaiting(
   doors: Doors,
   lines: readonly NotebookLine[],
-  suffix: string | undefined,
+  { suffix, language }: Where,
 ): Promise<StateChange> {
   const places = new Map<number, Placed>();
   const rest: NotebookLine[] = [];
@@ -93,7 +123,7 @@ async function writeWaiting(
       else rest.push({ ...line, filled });
     }
     if (rest.length > 0) {
-      const { row } = await doors.workbook.appendLines(logOf(rest.map(rowOf)));
+      const { row } = await doors.workbook.appendLines(logOf(language, rest));
       rest.forEach(({ id, filled = [] }, i) => places.set(id, { filled, isWritten: true, row: row + i }));
     }
   } catch (error) {
@@ -131,9 +161,17 @@ export function noteLines(
     vat: { ...vat, lines: [...vat.lines, ...lines] },
   };
   if (!hasWorkbook(state)) return next;
-  return working(next, (doors) => writeWaiting(doors, waiting(next.vat), suffixOf(next)));
+  return working(next, (doors) => writeWaiting(doors, waiting(next.vat), whereOf(next)));
 }
-const suffixOf = ({ today }: PaneState): string | undefined => today.book?.suffix;
+/** The book and the language the lines go to. */
+interface Where {
+  readonly suffix: string | undefined;
+  readonly language: Language;
+}
+const whereOf = (state: PaneState): Where => ({
+  suffix: state.today.book?.suffix,
+  language: languageOf(state),
+});
 
 /** Days for which lines that stand in another workbook go on to count here: a tab closed in the middle of a dosing. */
 const ELSEWHERE_DAYS = 1.5;
@@ -190,9 +228,9 @@ const withLog =
   };
 
 /** The log as it stands in the workbook; a failure is said and leaves the lines as they are. */
-const readBack = async ({ workbook }: Doors): Promise<StateChange> => {
+const readBack = async ({ workbook }: Doors, { language }: Where): Promise<StateChange> => {
   try {
-    return withLog(await workbook.readLines({ sheet: LOG_SHEET, headings: HEADINGS }));
+    return withLog(await workbook.readLines(placeOf(language)));
   } catch (error) {
     if (!(error instanceof HostProblem)) throw error;
     return (now) => ({ ...now, notice: { tone: 'warning', text: error.message } });
@@ -223,16 +261,12 @@ function standing(lines: readonly NotebookLine[], grid: Grid): ReadonlyMap<numbe
   }
   return found;
 }
-async function writeOnce(
-  doors: Doors,
-  lines: readonly NotebookLine[],
-  suffix: string | undefined,
-): Promise<StateChange> {
+async function writeOnce(doors: Doors, lines: readonly NotebookLine[], where: Where): Promise<StateChange> {
   if (lines.length === 0) return (now) => now;
-  const grid = await doors.workbook.readLines({ sheet: LOG_SHEET, headings: HEADINGS }).catch(() => []);
+  const grid = await doors.workbook.readLines(placeOf(where.language)).catch(() => []);
   const found = standing(lines, grid);
   const rest = lines.filter(({ id }) => !found.has(id));
-  const written = await writeWaiting(doors, rest, suffix);
+  const written = await writeWaiting(doors, rest, where);
   return (now) => written(placedChange(found)(now));
 }
 
@@ -245,8 +279,8 @@ export const openVats: Command = {
     return working(state, async (doors) => {
       const read = await readingOf(state, doors);
       const next = read(state);
-      const written = await writeOnce(doors, waiting(next.vat), suffixOf(next));
-      const logged = await readBack(doors);
+      const written = await writeOnce(doors, waiting(next.vat), whereOf(next));
+      const logged = await readBack(doors, whereOf(next));
       return (now) => logged(written(read(now)));
     });
   },
@@ -283,7 +317,7 @@ export const takeLineBack: Command<number> = {
           ))
         )
           return stuck;
-      const isGone = row === undefined || (await workbook.removeLine(logOf([rowOf(line)]), row));
+      const isGone = row === undefined || (await workbook.removeLine(logOf(languageOf(state), [line]), row));
       return isGone ? without : stuck;
     });
   },

@@ -18,6 +18,7 @@ import type { CardReading } from '../state/vat';
 import { contextOf, fieldsOf, readCard, textOf } from '../state/vat';
 import { padView } from './pad';
 import { lineView } from './line';
+import { headClock } from './timer';
 
 const TONE_MARKS = { plain: '', good: '✓', warning: '!', bad: '✕' } as const;
 
@@ -148,6 +149,7 @@ const cardHead = (card: CardId, scene: Scene): VNode => {
       vat.cards[card],
       h('span', { class: 'card-vat' }, ` · ${vat.of(scene.state.vat.vat)}`),
     ),
+    headClock(scene),
   );
 };
 

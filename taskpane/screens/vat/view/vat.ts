@@ -4,44 +4,14 @@ import type { Scene } from '../../../pane/frame/parts';
 import { button, inputOf } from '../../../pane/frame/parts';
 import { wordsFor } from '../../../words/words';
 import { doseView } from '../../dose/view/dose';
-import { chooseVat, stopTimer } from '../commands/notebook';
+import { chooseVat } from '../commands/notebook';
 import { addVat, keepVat, nameVat, openCard } from '../commands/vat';
 import { CARD_IDS } from '../state/cards';
 import type { NotebookLine } from '../state/notebook';
 import { waiting } from '../state/notebook';
 import { cardView } from './card';
 import { lineView } from './line';
-
-const MINUTES_A_DAY = 1440;
-const two = (n: number): string => String(n).padStart(2, '0');
-
-/** The wait that is running: what for, how long still. */
-export function timerView(scene: Scene): Child {
-  const { state, send } = scene;
-  const { timer } = state.vat;
-  if (!timer) return undefined;
-  const { vat } = wordsFor(state);
-  const seconds = Math.max(0, Math.round((timer.until - state.now) * MINUTES_A_DAY * 60));
-  const isOver = seconds === 0;
-  return h(
-    'div',
-    { class: `timer${isOver ? ' over' : ''}`, role: isOver ? 'alert' : 'timer' },
-    h(
-      'span',
-      {},
-      isOver
-        ? `⏰ ${vat.timerOver(timer.what)}`
-        : vat.timer(timer.what, `${Math.floor(seconds / 60)}:${two(seconds % 60)}`),
-    ),
-    button(
-      '×',
-      () => {
-        send(stopTimer);
-      },
-      { id: 'timer-stop', tone: 'quiet', says: vat.timerStop },
-    ),
-  );
-}
+import { timerView } from './timer';
 
 const adding = (scene: Scene): VNode => {
   const { state, send } = scene;
@@ -175,8 +145,8 @@ const home = (scene: Scene): readonly Child[] => {
 export function vatView(scene: Scene): readonly Child[] {
   const { card } = scene.state.vat;
   return [
-    // A vat's own clock stands beside its name where it is dosed; only what has rung is said there.
-    (card !== 'dose' || scene.state.vat.timer?.hasRung) && timerView(scene),
+    // A clock that runs stands in the head of a card, or beside the vat that is dosed; what has rung is said above all.
+    (card === undefined || scene.state.vat.timer?.hasRung) && timerView(scene),
     ...(card === undefined ? home(scene) : card === 'dose' ? doseView(scene) : cardView(card, scene)),
   ];
 }
