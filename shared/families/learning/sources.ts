@@ -33,6 +33,14 @@ export const learningSources = sources({
     standing: 'seen',
     note: 'abstract',
   },
+  EFRONMORRIS71: {
+    citation:
+      'Efron B., Morris C. 1971. Limiting the risk of Bayes and empirical Bayes ' +
+      'estimators, part I: the Bayes case. Journal of the American Statistical Association ' +
+      '66(336):807-815',
+    standing: 'seen',
+    note: 'abstract; the form of the rule is from memory',
+  },
   RUBIN81: {
     citation:
       'Rubin D.B. 1981. Estimation in parallel randomized experiments. Journal of ' +

@@ -13,11 +13,13 @@ import { byLinks } from './links';
 import type { Elsewhere } from './moments';
 import { byClocks, byOnlyDate, bySpans } from './moments';
 import { byOrder } from './order';
+import type { Given } from './given';
 import { byLines } from './lines';
 import { byContent, byPlace } from './place';
 import { refuted } from './refuted';
 import { byKind, byWarmth, byWorkOrder } from './settle';
 import { byShares, byStages } from './stages';
+import { sumsOfOneKind } from './sumKinds';
 import type { Candidate, Looked, Unread } from './looked';
 import { isClaim, LEAST_SCORE, LEAST_WORDS } from './looked';
 export type { Unread } from './looked';
@@ -340,6 +342,28 @@ function contentsOf(columns: readonly Unread[]): {
   return { contents, elsewhere };
 }
 
+const AS_PART = {
+  confidence: 0.8,
+  reasons: ['one of several columns that a sum adds up'],
+  isRepeated: true,
+} as const;
+/** Columns that are parts of a sum of one kind; what adds them up is put to what is built. */
+function partsOf(
+  links: readonly Link[],
+  looked: readonly Looked[],
+  given: Given,
+  { columns }: Matrix,
+  built: Map<number, Candidate>,
+): ReadonlyMap<number, Candidate> {
+  const parts = new Map<number, Candidate>();
+  for (const { field, total, result, parts: inputs } of sumsOfOneKind(links, looked, given)) {
+    if ([result, ...inputs].some((i) => columns.has(i) || parts.has(i))) continue;
+    for (const i of inputs) parts.set(i, { field, score: 3, words: 1 });
+    built.set(result, { field: total, score: 3, words: 1, because: 'it adds up its neighbours' });
+  }
+  return parts;
+}
+
 /** Understands the columns of one table, together. `titles` are the words that stand above it. */
 export function recognise(
   sheet: string,
@@ -386,11 +410,14 @@ export function recognise(
   byWarmth(free, given);
   byPlace(free, given);
   const built = byStructure(links, free, given, matrix);
+  const parts = partsOf(links, free, given, matrix, built);
   const mapping = free.map((one, i): MappedColumn => {
     const shaped = built.get(i);
     if (shaped && !saidFor.get(looked[i] as Looked))
       return { ...mapped(one, shaped, undefined, elsewhere), confidence: 0.85 };
     const found = mapped(one, given.get(one), saidFor.get(looked[i] as Looked), elsewhere);
+    const part = parts.get(i);
+    if (part && !found.isCorrected) return { ...mapped(one, part, undefined, elsewhere), ...AS_PART };
     if (!matrix.columns.has(i) || found.isCorrected) return found;
     return {
       ...found,

@@ -125,6 +125,10 @@ const COMPOSED: readonly {
   { of: ['weight', 'one'], not: ['egg', 'female', 'male', 'perKg', 'every', 'sample'], is: 'weight' },
   { of: ['mean', 'fish'], not: ['egg', 'female', 'male'], is: 'weight' },
   { of: ['weight', 'every'], not: ['egg', 'female', 'male', 'sample'], is: 'biomass' },
+  { of: ['weight', 'after'], not: ['egg', 'male', 'sample', 'fish', 'mean', 'every'], is: 'femaleAfter' },
+  { of: ['feed', 'morning'], not: ['time', 'total'], is: 'feed' },
+  { of: ['feed', 'noon'], not: ['time', 'total'], is: 'feed' },
+  { of: ['feed', 'afternoon'], not: ['time', 'total'], is: 'feed' },
   { of: ['money', 'in'], is: 'income' },
   { of: ['money', 'out'], not: ['in'], is: 'expense' },
   { of: ['money', 'rest'], is: 'balance' },
@@ -334,6 +338,12 @@ function numberFit(field: NumericField, evidence: Evidence, content: ColumnConte
   return range + impossible + doubtful(field, evidence, content) - 2 * (1 - share);
 }
 
+const SIZES_END = 60;
+const SIZED: ReadonlySet<FieldName> = new Set(['size', 'feedType']);
+/** Whole numbers of many are counts, not sizes of fish or of pellets. */
+const isNoSize = ({ numbers, filled, fractions, middle, unit }: ColumnContent): boolean =>
+  unit === undefined && numbers >= 0.8 * filled && fractions === 0 && middle > SIZES_END;
+
 const DATE_ONLY: readonly FieldName[] = [
   'date',
   'injectedOn',
@@ -400,6 +410,7 @@ function periodFit(field: FieldName, content: ColumnContent, usable: number): nu
   const [moments, words] = [(content.dates + content.clocks) / usable, content.words / usable];
   const isDay = moments > 0.5 || (areSerials(content) && content.numbers > 0.5 * usable);
   if (field === 'week' && isDay) return -2;
+  if (!isDay && content.numbers > 0.5 * usable && content.middle > (field === 'week' ? 53 : 12)) return -3;
   return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
 }
 
@@ -415,8 +426,11 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if ((content.dates + content.clocks) / usable > 0.5) return -3;
   const isNumbered = content.numbers / usable > 0.5;
   if (NAMES_LINES.has(field) && repeatsItself(content)) return -4;
-  if (!TAGS.has(field)) return wordsFit(field, content, isNumbered);
-  if (content.fractions > 0.3 && field !== 'size' && field !== 'feedType') return -2;
+  return TAGS.has(field) ? tagFit(field, content, isNumbered) : wordsFit(field, content, isNumbered);
+}
+/** Sizes may have decimals, names of things have none. */
+function tagFit(field: FieldName, content: ColumnContent, isNumbered: boolean): number {
+  if (SIZED.has(field) ? isNoSize(content) : content.fractions > 0.3) return -2;
   return isNumbered ? -0.3 : 0.3;
 }
 

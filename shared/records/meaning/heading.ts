@@ -71,8 +71,10 @@ const remembered = new Map<string, HeadingSaid>();
 
 /** Anything counted in a gram or a millilitre, whatever it is called. */
 const perOf = (text: string): UnitSaid | undefined => {
-  const [, of = '', per = ''] = /(\S*)\s*\/\s*(g|gram|ml)$/i.exec(text.trim()) ?? [];
-  return of === '' || unitOfText(of) ? undefined : unitOfText(`/${per}`);
+  const [, of = '', per = ''] = /(\S*)\s*\/\s*(g|gr|gram|ml)$/i.exec(text.trim()) ?? [];
+  return of === '' || (unitOfText(of)?.of ?? 'count') !== 'count'
+    ? undefined
+    : unitOfText(/ml/i.test(per) ? '/ml' : '/g');
 };
 
 /** What is in one gram: "par g", "eggs in 1 g", "telur 1 g". */
@@ -81,7 +83,7 @@ const PER_ONE =
 
 /** Units written outside brackets: "eggs/g", "per g", "%", "°C". */
 function takeSigns(bare: string, reader: Reader): void {
-  const slash = /(\S*)\s*\/\s*(?:g|gram|ml|kg|l|day|jour|dia|hari)\b/i.exec(bare);
+  const slash = /(\S*)\s*\/\s*(?:g|gr|gram|ml|kg|l|day|jour|dia|hari)\b/i.exec(bare);
   if (slash) reader.unit ??= unitOfText(slash[0].trim()) ?? perOf(slash[0]);
   const [, per] = PER_ONE.exec(bare) ?? [];
   if (per) reader.unit ??= unitOfText(/ml/i.test(per) ? '/ml' : '/g');

@@ -38,7 +38,9 @@ export type MeaningMark =
   | 'rest'
   | 'water'
   | 'vessel'
-  | 'egg';
+  | 'egg'
+  | 'feed'
+  | 'noon';
 
 const W = (words: string): RegExp =>
   new RegExp(`(?:^|[^\\p{L}\\p{N}])(?:${words})(?=$|[^\\p{L}\\p{N}])`, 'u');
@@ -116,6 +118,8 @@ const WORDS: Readonly<Record<MeaningMark, RegExp>> = {
   vessel: W(
     'tanks?|vats?|bacs?|bassin|cuve|tanques?|pilas?|estanques?|bak|kolam|tangi[a-z]*|tanki[a-z]*|ponds?',
   ),
+  feed: W('feeds?|aliment|repas|racao|trato|racion|alimento|pienso|pakan|chakula|meals?|makanan|makan'),
+  noon: W('noon|midday|midi|meio-dia|mediodia|siang|mchana|tengah hari'),
   egg: W('eggs?|roe|ova|oeufs?|ovules?|ovos?|ovas?|huevos?|telur|mayai'),
   sale: W(
     'sale|sold|sales|vente|vendu|venda|vendid[oa]s?|venta|vendid[oa]s?|jual|terjual|penjualan|ban|bikri|mauzo|' +

@@ -117,10 +117,18 @@ function productsOf(
     const seen = sampled[result];
     if (inputs.includes(result) || !seen) continue;
     const fit = fitFactor(seen, made);
-    if (fit && isProduct(fit))
+    if (fit && isProduct(fit) && (isNice(fit) || inputs.every((one) => isWide(sampled[one]))))
       links.push({ kind: 'product', result, inputs, signs: [1, 1], isRunning: false, ...fit });
   }
   return links;
+}
+const isNice = ({ factor }: Fit): boolean => niceFactor(factor) !== undefined;
+const LEAST_WIDTH = 1.25;
+/** Water that is a degree warmer or colder explains nothing beside a factor that may be anything. */
+function isWide(one: Sampled | undefined): boolean {
+  const sorted = Array.from(one?.seen.filter((x) => x > 0) ?? []).sort((a, b) => a - b);
+  const tail = Math.floor(sorted.length / 10);
+  return (sorted[sorted.length - 1 - tail] ?? NaN) >= LEAST_WIDTH * (sorted[tail] ?? NaN);
 }
 function isProduct({ factor, holds, tried }: Fit): boolean {
   if (tried < LEAST_ROWS || holds < LEAST_HOLDING * tried) return false;

@@ -43,6 +43,7 @@ function holding(
 }
 
 const MOST_TERMS = 7;
+const LEAST_MOVES = 2;
 /** Digits of a number to the base of three: 0 leaves a term out, 1 adds it, 2 takes it away. */
 const SIGNS = [0, 1, -1] as const;
 
@@ -93,12 +94,21 @@ class SumSearch {
     for (let i = 0; i < made.length; i++) made[i] = (made[i] ?? 0) + sign * (values[i] ?? 0);
   }
 
+  /** A sum that goes on by nothing in nearly every line says nothing of a column that hardly changes. */
+  private moves(): boolean {
+    const { before, made } = this;
+    return (
+      before === undefined ||
+      made.filter((x, i) => Math.abs(x - (before[i] ?? NaN)) > 1e-9).length >= LEAST_MOVES
+    );
+  }
+
   private look(bits: number, plus: number, minus: number): void {
     const size = plus + minus;
     if (size < (this.before ? 1 : 2) || (this.before === undefined && plus === 0)) return;
     const found = holding(this.seen, this.made, this.terms.said, bits, this.allowed);
     const worth = found ? found.holds - 0.4 * size : 0;
-    if (!found || worth <= this.bestWorth) return;
+    if (!found || worth <= this.bestWorth || !this.moves()) return;
     this.bestWorth = worth;
     const used = this.terms.columns.map((column, i) => [column, this.signs[i] ?? 0] as const);
     const kept = used.filter(([, sign]) => sign !== 0);

@@ -3,7 +3,7 @@ import { valueAt } from '../read/sheetCells';
 import { unitOfText } from '../columns/units';
 import { headingOf } from '../meaning/heading';
 import { fold } from '../words/fold';
-import { conceptsOf } from '../words/lexicon';
+import { conceptsOf, startsWith } from '../words/lexicon';
 import type { Kinds } from './kinds';
 import { KIND, kindsOf } from './kinds';
 
@@ -62,6 +62,8 @@ function labelsIn(kinds: Kinds, column: number, taken: Taken): Label[] {
   return labels;
 }
 
+const MOSTLY_UNITS = 0.6;
+const column = (labels: readonly Label[]): number => labels[0]?.column ?? 0;
 /** A column of labels: words, most with something filled to their right, several of them known or coming again. */
 function isLabelColumn(kinds: Kinds, labels: readonly Label[]): boolean {
   if (labels.length < LEAST_LABELS) return false;
@@ -73,6 +75,9 @@ function isLabelColumn(kinds: Kinds, labels: readonly Label[]): boolean {
     [1, 2].some((step) => kinds.isData(position, column + step)),
   );
   const known = filled.filter(({ isKnown }) => isKnown).length;
+  // The column beside the labels that says in which unit.
+  const units = labels.filter(({ text }) => unitOfText(text.replace(/[()]/g, '')) !== undefined).length;
+  if (column(labels) > 0 && units >= MOSTLY_UNITS * labels.length) return false;
   if (filled.length < LEAST_LABELS || withData.length < 2) return false;
   return known >= LEAST_KNOWN * filled.length || startOver(labels);
 }
@@ -161,10 +166,22 @@ export function layForms(sheet: SheetCells, taken: Taken): FormRecord[] {
     stacks(byColumn.get(column) ?? []).flatMap((labels) => {
       const { values, units } = beside(kinds, labels, columns[i + 1] ?? Infinity);
       return values.flatMap((at) => {
+        if (isSums(kinds, labels, at, values)) return [];
         const cells = cellsOf(kinds, labels, at, units);
         return cells.length >= 2 ? [{ sheet, cells }] : [];
       });
     }),
+  );
+}
+
+/** A word for a sum stands where the runs beside it have a figure: no run of its own. */
+function isSums(kinds: Kinds, labels: readonly Label[], at: number, values: readonly number[]): boolean {
+  const top = labels.find(({ position }) => kinds.at(position, at) !== KIND.blank)?.position;
+  if (top === undefined || values.length < LEAST_LABELS || kinds.at(top, at) !== KIND.word) return false;
+  const others = values.filter((column) => column !== at);
+  return (
+    startsWith(String(valueAt(kinds.sheet, top, at)), ['total_row', 'average_row']) &&
+    others.every((column) => kinds.at(top, column) !== KIND.word)
   );
 }
 

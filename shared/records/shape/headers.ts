@@ -1,11 +1,18 @@
 // Long: one walk along a row: is it a header, what does it cover, what stands over it
-import { valueAt } from '../read/sheetCells';
 import type { SheetCells } from '../read/sheetCells';
-import { unitOfText } from '../columns/units';
 import { fold } from '../words/fold';
 import { headingOf } from '../meaning/heading';
 import { conceptsOf, monthOf, startsWith } from '../words/lexicon';
 import { isKnownLabel } from './forms';
+import {
+  isHeadingLike,
+  isNext,
+  isNumbering,
+  isSecondLine,
+  lastOfHeadings,
+  runsOf,
+  textAt,
+} from './headingLines';
 import type { Kinds } from './kinds';
 import { KIND } from './kinds';
 
@@ -19,54 +26,19 @@ export interface Header {
   readonly parents: ReadonlyMap<number, string>;
 }
 
-export const textAt = (sheet: SheetCells, position: number, column: number): string => {
-  const cell = valueAt(sheet, position, column);
-  return typeof cell === 'string'
-    ? cell.replace(/\s+/g, ' ').trim()
-    : typeof cell === 'number'
-      ? String(cell)
-      : '';
-};
-
-/** Filled cells that stand side by side in a row. */
-export function runsOf(kinds: Kinds, position: number): number[][] {
-  const runs: number[][] = [];
-  let current: number[] = [];
-  const width = kinds.sheet.columns.length;
-  for (let column = 0; column <= width; column++) {
-    if (column < width && kinds.at(position, column) !== KIND.blank) current.push(column);
-    else if (current.length > 0) {
-      runs.push(current);
-      current = [];
-    }
-  }
-  return runs;
-}
-
-export const isNext = ({ rows }: SheetCells, position: number): boolean =>
-  (rows[position + 1] ?? -9) - (rows[position] ?? 0) === 1;
-
 const LOOK_AHEAD = 8;
 const LEAST_WORDS = 0.7;
-
-/** Numbers such as 1, 2, 3 or days over the columns of a matrix are headings too. */
-function isHeadingLike(kinds: Kinds, position: number, column: number): boolean {
-  const kind = kinds.at(position, column);
-  const text = textAt(kinds.sheet, position, column);
-  if (kind === KIND.word) return !/^[~≈]?\d\d/.test(text);
-  // "No" is nothing in a cell and a number over a column.
-  if (kind === KIND.nothing) return /^(?:n|no|na|nd|so)\.?$|^[#°]$/i.test(text);
-  return kind === KIND.number && /\p{L}/u.test(text) && !/^[~≈]?\d/.test(text);
-}
 
 /** Word cells of a run, or undefined where it cannot be a header: figures among them, texts repeated. */
 function headingCells(kinds: Kinds, position: number, run: readonly number[]): number | undefined {
   const words = run.filter((column) => isHeadingLike(kinds, position, column)).length;
   if (words < 2 || words < LEAST_WORDS * run.length) {
+    // A word for the sum may close the line.
+    const inner = run.slice(1, kinds.at(position, run.at(-1) ?? 0) === KIND.word ? -1 : undefined);
     const isMatrix =
       run.length >= 3 &&
       kinds.at(position, run[0] ?? 0) === KIND.word &&
-      (isCountingRow(kinds, position, run.slice(1)) || isDateRow(kinds, position, run.slice(1)));
+      (isCountingRow(kinds, position, inner) || isDateRow(kinds, position, inner));
     return isMatrix ? run.length : undefined;
   }
   return isSaidOften(kinds, position, run) ? undefined : words;
@@ -140,21 +112,31 @@ function labelsDown(kinds: Kinds, position: number, run: readonly number[]): rea
 /** Months down the side are the lines of a summary. */
 const areMonths = (labels: readonly string[]): boolean =>
   labels.filter((label) => monthOf(label.split(/[\s.'-]/)[0] ?? '') > 0).length >= 0.5 * (labels.length - 1);
+/** V1, Bac 2: names of what stands in lines of its own. */
+const NAME_OF_VAT = /^\p{L}+[\s.-]*\d{1,3}$/u;
 /** Labels down the first column with values beside them are a form and no table. */
 function looksLikeForm(kinds: Kinds, position: number, run: readonly number[]): boolean {
   const { sheet } = kinds;
   const labels = labelsDown(kinds, position, run);
   if (!labels || (run.length > 2 && areMonths(labels))) return false;
-  const known = labels.filter(isKnownLabel).length;
+  const known = labels.filter((label) => isKnownLabel(label) && !NAME_OF_VAT.test(label)).length;
+  if (run.length > 2 && isAmongFigures(kinds, position, run) && known >= 0.5 * labels.length) return true;
   const others = new Set(
     run
       .slice(1)
+      .filter((column) => kinds.at(position, column) === KIND.word)
       .map((column) => textAt(sheet, position, column))
       .filter(isKnownLabel),
   ).size;
   if (run.length === 2)
     return known >= 0.4 * labels.length || (others === 0 && isMixed(kinds, position, run[1] ?? 0));
   return known >= 0.5 * labels.length && others < 0.5 * (run.length - 1);
+}
+/** The line above has a label and figures: names in a line of a form are no headings. */
+function isAmongFigures(kinds: Kinds, position: number, [first = 0, ...rest]: readonly number[]): boolean {
+  if (position === 0 || !isNext(kinds.sheet, position - 1)) return false;
+  const figures = rest.filter((column) => kinds.isData(position - 1, column)).length;
+  return kinds.at(position - 1, first) === KIND.word && figures >= 0.6 * rest.length;
 }
 /** Values of several kinds below each other. */
 function isMixed(kinds: Kinds, position: number, column: number): boolean {
@@ -199,12 +181,6 @@ function areAlike(label: (position: number) => string, position: number, again: 
   }
   return labels >= 2 && same >= 0.8 * labels;
 }
-
-export const isUnits = (kinds: Kinds, position: number, columns: readonly number[]): boolean => {
-  const texts = columns.map((column) => textAt(kinds.sheet, position, column)).filter(Boolean);
-  const units = texts.filter((text) => unitOfText(text.replace(/[()[\]]/g, '')) !== undefined);
-  return texts.length > 0 && units.length >= 0.6 * texts.length;
-};
 
 /** Text of a merged cell that covers this one. */
 function mergedText({ merges, rows, columns }: SheetCells, position: number, column: number): string {
@@ -325,10 +301,16 @@ function joinRuns(kinds: Kinds, position: number, runs: readonly number[][]): nu
     const before = joined.at(-1);
     const gap = before ? (run[0] ?? 0) - (before.at(-1) ?? 0) : 0;
     const between = before ? (before.at(-1) ?? 0) + 1 : 0;
-    const isCovered =
-      position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, between) === KIND.word;
-    if (before && gap === 2 && (hasBelow(kinds, position, between) || isCovered)) {
-      before.push(between, ...run);
+    const isCovered = (column: number): boolean =>
+      position > 0 && isNext(kinds.sheet, position - 1) && kinds.at(position - 1, column) === KIND.word;
+    const gaps = Array.from({ length: Math.max(0, gap - 1) }, (_, i) => between + i);
+    if (
+      before &&
+      (gap === 2
+        ? hasBelow(kinds, position, between) || isCovered(between)
+        : gaps.length > 0 && gaps.every((column) => isCovered(column) && hasBelow(kinds, position, column)))
+    ) {
+      before.push(...gaps, ...run);
       continue;
     }
     joined.push([...run]);
@@ -361,14 +343,14 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
   return runs.flatMap((run): Header[] => {
     const cells = run.filter((column) => kinds.at(position, column) !== KIND.blank);
     if (headingCells(kinds, position, cells) === undefined) return [];
-    const hasUnits =
-      isNext(sheet, position) && isUnits(kinds, position + 1, run) && !hasFigures(kinds, position + 1, run);
-    const last = hasUnits ? position + 1 : position;
+    if (isNumbering(kinds, position, run)) return [];
+    const { last, units } = lastOfHeadings(kinds, position, run);
+    if (isSecondLine(kinds, last + 1, run)) return [];
     if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
     if (looksLikeForm(kinds, position, run) || isOfForms(kinds, position, run)) return [];
     const texts = new Map(
       run.map((column) => {
-        const unit = hasUnits ? textAt(sheet, last, column).replace(/[()[\]]/g, '') : '';
+        const unit = units !== undefined ? textAt(sheet, units, column).replace(/[()[\]]/g, '') : '';
         const text = textAt(sheet, position, column) || mergedText(sheet, position, column);
         return [column, unit ? `${text} (${unit})` : text] as const;
       }),
@@ -378,5 +360,3 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
     return [withParents(kinds, { first: position, last, columns, texts, parents: new Map() })];
   });
 }
-const hasFigures = (kinds: Kinds, position: number, columns: readonly number[]): boolean =>
-  columns.some((column) => kinds.isData(position, column));

@@ -1,6 +1,7 @@
 import type { SheetCells } from '../read/sheetCells';
 import type { Header } from './headers';
-import { headersAt, isNext, runsOf, textAt } from './headers';
+import { headersAt } from './headers';
+import { isNext, runsOf, textAt } from './headingLines';
 import { isKnownLabel } from './forms';
 import { decimalIn, readNumber } from '../columns/numbers';
 import { valueAt } from '../read/sheetCells';

@@ -195,6 +195,25 @@ export const PATCHES: readonly Patch[] = [
     put: 'item.undoMutations.unshift(...newItem.undoMutations);',
   },
   {
+    why:
+      'A look spelled in another order of its keys was compared with every look of the workbook each time. What was ' +
+      'found is remembered, and trusted while it still says the same.',
+    file: /@univerjs\/core\/lib\/es\/index\.js$/,
+    find: /if \(this\._cacheMap\.has\(styleObject\)\) return this\._cacheMap\.get\(styleObject\);\s+(const existingId = this\._getExistingStyleId\(data\);\s+)if \(existingId\) return existingId;/,
+    put:
+      'const known = this._cacheMap.get(styleObject); ' +
+      'if (known !== undefined && Tools.diffValue(this._styles[known], data)) return known; ' +
+      '$1if (existingId) { this._cacheMap.set(styleObject, existingId); return existingId; }',
+  },
+  {
+    why:
+      'Every text on the screen was read as a date, a time and a number at every drawing, to mark texts that look ' +
+      'like numbers. The mark is turned off here; now the reading is too.',
+    file: /@univerjs\/sheets-ui\/lib\/es\/index\.js$/,
+    find: /(?=const cellRaw = pos\.rawData;\s+if \(!cellRaw \|\| cellRaw\.v === null \|\| cellRaw\.v === void 0\) return next\(cell\);)/,
+    put: 'if (this._configService.getConfig("sheets-ui.config")?.disableForceStringMark) return next(cell); ',
+  },
+  {
     why: 'Tables for hyphenating English, built into the drawing package: cells are not hyphenated.',
     file: /@univerjs\/engine-render\/lib\/es\/index\.js$/,
     find: /^const EnUs = \[\n(?:\t.*\n)*?\];$/m,

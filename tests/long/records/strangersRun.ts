@@ -1,10 +1,12 @@
 /** Run by strangers.test.ts in a plain Node process: checks the books of one hand, prints JSON. */
 import type { AuditReport } from '../../../shared/records/findings/run';
+import { notReadSentence, readingShare } from '../../../shared/records';
 import { cellName } from '../../../shared/records/read/sheetCells';
 import { addressOf } from '../../../shared/sheet/formula/address';
 import { audit, sheetOf } from '../../records/support/grid';
 import type { StrangeBook } from './strangers';
 import { cleanOthers, spoiltOthers } from './otherHands';
+import { cleanRegisters, spoiltRegisters } from './registerHands';
 import { cleanStrangers, spoiltStrangers } from './strangers';
 import { cleanWider, spoiltWider } from './widerHands';
 
@@ -14,6 +16,7 @@ const HANDS = {
   strangers: [cleanStrangers, spoiltStrangers],
   others: [cleanOthers, spoiltOthers],
   wider: [cleanWider, spoiltWider],
+  registers: [cleanRegisters, spoiltRegisters],
 } as const;
 const [cleanBooks, spoiltBooks] = HANDS[(process.argv[3] ?? 'strangers') as keyof typeof HANDS];
 const CLEAN_TIMES = 3;
@@ -28,6 +31,10 @@ export interface Strangers {
   readonly columns: number;
   readonly right: number;
   readonly wrong: readonly string[];
+  /** Clean books in which no column was read. */
+  readonly refused: readonly string[];
+  /** Clean books of which less than half was read and which would still be called clean. */
+  readonly halfRead: readonly string[];
   /** By tenth of sureness: columns read, and how many of them right. */
   readonly deciles: readonly (readonly [read: number, right: number])[];
 }
@@ -43,6 +50,7 @@ const accusing = (report: AuditReport) =>
 const deciles = Array.from({ length: 10 }, (): [number, number] => [0, 0]);
 const wrong: string[] = [];
 let [columns, right] = [0, 0];
+const [refused, halfRead]: [string[], string[]] = [[], []];
 interface Got {
   readonly field: string | undefined;
   readonly sureness: number;
@@ -72,6 +80,14 @@ function count({ field, sureness }: Got, isRight: boolean): void {
 }
 function readings(book: StrangeBook, report: AuditReport): void {
   const read = readingsOf(report);
+  const share = readingShare(report.tables);
+  if (share.read === 0) refused.push(book.name);
+  const known = book.columns.filter(
+    ({ sheet, row, column }) => read.get(`${sheet}!${addressOf(row, column)}`)?.field !== undefined,
+  ).length;
+  const isSilent = notReadSentence(share) === '' && known < book.columns.length;
+  if (share.isEnough && known < 0.5 * book.columns.length)
+    halfRead.push(`${book.name}: ${known} of ${book.columns.length}${isSilent ? ', silent' : ''}`);
   for (const { sheet, row, column, fields } of book.columns) {
     columns++;
     const got = read.get(`${sheet}!${addressOf(row, column)}`);
@@ -125,6 +141,8 @@ console.log(
     columns,
     right,
     wrong,
+    refused,
+    halfRead,
     deciles,
   } satisfies Strangers),
 );

@@ -37,6 +37,30 @@ test('formulas read once are remembered by workbook and text', () => {
   expect(done.match(/FormulaLexerNodeCache\.(get|set)\(\(injectDefinedNameParam/g)).toHaveLength(2);
 });
 
+test('a look found once by comparing is remembered', () => {
+  const text = textOf('core');
+  expect(text.match(/const existingId = this\._getExistingStyleId\(data\);/g)).toHaveLength(1);
+  // The same comparison by which the engine finds it.
+  expect(text).toContain('if (Tools.diffValue(_styles[id], data)) return id;');
+  const done = patched(fileOf('core'), text);
+  expect(done).toContain(
+    'if (existingId) { this._cacheMap.set(styleObject, existingId); return existingId; }',
+  );
+  expect(done).toContain('const known = this._cacheMap.get(styleObject);');
+});
+
+test('texts are not read as numbers for a mark that is turned off', () => {
+  const text = textOf('sheets-ui');
+  expect(text.match(/const cellRaw = pos\.rawData;\s+if \(!cellRaw \|\|/g)).toHaveLength(1);
+  // The reading comes after it, and after the reading the engine asks the same.
+  expect(text).toMatch(
+    /const cellRaw = pos\.rawData;[\s\S]{0,2000}disableForceStringMark\) return next\(cell\);/,
+  );
+  expect(patched(fileOf('sheets-ui'), text)).toMatch(
+    /disableForceStringMark\) return next\(cell\); const cellRaw = pos\.rawData;/,
+  );
+});
+
 test('the drawing of changed cells asks whether a sheet is in front', () => {
   const text = textOf('sheets-ui');
   expect(text.match(/_rangeToBounds\(ranges\) \{/g)).toHaveLength(1);

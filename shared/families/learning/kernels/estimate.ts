@@ -1,5 +1,6 @@
 import type { Bell } from './belief';
 import { fromBells, literatureBells, scaleBelief } from './belief';
+import { limitedTranslation } from './limitedTranslation';
 import { mixtureQuantile } from './normalMixture';
 import type { Case, PoolKind } from './poolNormal';
 import { poolNormal } from './poolNormal';
@@ -9,7 +10,10 @@ import type { RateSpec } from '../rates';
 import { meanShareAt, nextShareAt } from './shareQuantiles';
 
 export interface Estimate {
-  /** Mean over runs to come: the middle of what is believed, and the ends of its interval. */
+  /**
+   * Mean over runs to come: the middle of what is believed, pulled no further from the own runs than is safe for a
+   * farm unlike the published ones; and the ends of the interval of what is believed.
+   */
   readonly value: number;
   readonly low: number;
   readonly high: number;
@@ -49,6 +53,23 @@ interface Asked {
   readonly spread: (one: Case) => number;
   readonly runs: number;
   readonly pull: (one: Case) => number;
+  /** How far the middle moves towards the own runs. */
+  readonly moved: number;
+}
+
+const within = (x: number, low: number, high: number): number => Math.max(low, Math.min(high, x));
+
+/** What the limit takes off the pull of the literature, on the scale of the rate. */
+function takenOff(cases: readonly Case[], farms: number): number {
+  const variance = weighted(cases, (c) => c.ownVariance);
+  if (!Number.isFinite(variance)) return 0;
+  const middle = mixtureQuantile(
+    cases.map(({ weight, farm }) => ({ ...farm, weight })),
+    0.5,
+  );
+  const pull = middle - weighted(cases, (c) => c.own);
+  const believed = weighted(cases, (c) => c.ownVariance / (c.ownVariance + farms * farms));
+  return limitedTranslation(pull, variance, believed) - pull;
 }
 
 function answer(cases: readonly Case[], { from, lift }: Scale, asked: Asked, confidence: number): Estimate {
@@ -61,10 +82,11 @@ function answer(cases: readonly Case[], { from, lift }: Scale, asked: Asked, con
     return { weight: one.weight, mean: b.mean, sd: Math.hypot(b.sd, asked.spread(one)) };
   });
   const [a, b] = tails(confidence);
+  const [low, high] = [mixtureQuantile(means, a), mixtureQuantile(means, b)];
   return {
-    value: from(mixtureQuantile(means, 0.5)),
-    low: from(mixtureQuantile(means, a)),
-    high: from(mixtureQuantile(means, b)),
+    value: from(within(mixtureQuantile(means, 0.5) + asked.moved, low, high)),
+    low: from(low),
+    high: from(high),
     nextLow: from(mixtureQuantile(next, a)),
     nextHigh: from(mixtureQuantile(next, b)),
     ownWeight: weighted(cases, asked.pull),
@@ -103,29 +125,36 @@ export function estimateMeasured(
   }));
   const cases = poolNormal(scaled, normalModel(spec, scale));
   const all = kinds.reduce((sum, { values }) => sum + values.length, 0);
+  const moved = takenOff(cases, spec.farms);
   const farm = answer(
     cases,
     scale,
-    { bell: (c) => c.farm, spread: (c) => Math.hypot(c.runSd, c.kindSd), runs: all, pull: (c) => c.pull },
+    {
+      bell: (c) => c.farm,
+      spread: (c) => Math.hypot(c.runSd, c.kindSd),
+      runs: all,
+      pull: (c) => c.pull,
+      moved,
+    },
     confidence,
   );
   if (!spec.kinds) return { farm, kinds: [] };
-  const each = [...kinds, { values: [] }].map(({ values }, i) =>
-    answer(
+  const each = [...kinds, { values: [] }].map(({ values }, i) => {
+    const ownPart = (c: Case): number => values.length / (values.length + (c.runSd / c.kindSd) ** 2);
+    return answer(
       cases,
       scale,
       {
         bell: (c) => c.kinds[i] ?? c.farm,
         spread: (c) => c.runSd,
         runs: values.length,
-        pull: (c) => {
-          const own = values.length / (values.length + (c.runSd / c.kindSd) ** 2);
-          return own + (1 - own) * c.pull;
-        },
+        pull: (c) => ownPart(c) + (1 - ownPart(c)) * c.pull,
+        // A kind leans on the farm's mean for the part its own runs leave open.
+        moved: moved * weighted(cases, (c) => 1 - ownPart(c)),
       },
       confidence,
-    ),
-  );
+    );
+  });
   return { farm, kinds: each };
 }
 
@@ -134,16 +163,39 @@ const logit = (p: number): number => Math.log(p / (1 - p));
 /** Median steadiness φ for runs whose standard deviation is this part of √(M(1 − M)): 1/(φ + 1) = part². */
 const steadiness = (part: number): number => 1 / (part * part) - 1;
 
-/**
- * Pull of own runs: information in the counts against the literature, on the logit scale, averaged over what
- * is believed.
- */
-const sharePull = (points: readonly SharePoint[], runs: readonly Counted[], farms: number): number =>
-  points.reduce((sum, { weight, mean, steadiness: phi }) => {
-    const information =
-      runs.reduce((total, { n }) => total + n / (1 + (n - 1) / (phi + 1)), 0) * mean * (1 - mean);
-    return sum + (weight * information) / (information + 1 / (farms * farms));
-  }, 0);
+/** What the counts alone say in one case of mean and steadiness: weights of the runs, their mean and its variance. */
+function countsAt({ mean, steadiness: phi }: SharePoint, runs: readonly Counted[]) {
+  let [weight, sum] = [0, 0];
+  for (const { k, n } of runs) {
+    const counts = n / (1 + (n - 1) / (phi + 1));
+    weight += counts;
+    sum += (counts * k) / n;
+  }
+  return {
+    own: sum / weight,
+    variance: (mean * (1 - mean)) / weight,
+    /** On the logit scale. */
+    information: weight * mean * (1 - mean),
+  };
+}
+
+interface CountsAlone {
+  readonly own: number;
+  readonly variance: number;
+  /** Pull of own runs: information in the counts against the literature, on the logit scale. */
+  readonly pull: number;
+}
+/** Averaged over what is believed. */
+function countsAlone(points: readonly SharePoint[], runs: readonly Counted[], farms: number): CountsAlone {
+  let [own, variance, pull] = [0, 0, 0];
+  for (const point of points) {
+    const at = countsAt(point, runs);
+    own += point.weight * at.own;
+    variance += point.weight * at.variance;
+    pull += (point.weight * at.information) / (at.information + 1 / (farms * farms));
+  }
+  return { own, variance, pull };
+}
 
 /** Counted rates: k of n in each run. */
 export function estimateCounted(spec: CountedSpec, runs: readonly Counted[], confidence = 0.95): Estimate {
@@ -153,13 +205,22 @@ export function estimateCounted(spec: CountedSpec, runs: readonly Counted[], con
   });
   const [a, b] = tails(confidence);
   const [nextLow = NaN, nextHigh = NaN] = nextShareAt(points, [a, b]);
+  const { own, variance, pull } = countsAlone(points, runs, spec.farms);
+  const [middle, low, high] = [0.5, a, b].map((part) => meanShareAt(points, part)) as [
+    number,
+    number,
+    number,
+  ];
   return {
-    value: meanShareAt(points, 0.5),
-    low: meanShareAt(points, a),
-    high: meanShareAt(points, b),
+    value:
+      runs.length === 0
+        ? middle
+        : within(own + limitedTranslation(middle - own, variance, 1 - pull), low, high),
+    low,
+    high,
     nextLow,
     nextHigh,
-    ownWeight: sharePull(points, runs, spec.farms),
+    ownWeight: pull,
     runs: runs.length,
   };
 }

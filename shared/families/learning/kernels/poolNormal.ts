@@ -29,6 +29,9 @@ export interface Case {
   readonly kinds: readonly Bell[];
   /** Pull of the own runs against the literature in this case, 0 to 1. */
   readonly pull: number;
+  /** Mean of the own runs alone and its variance; without a run 0 and infinite. */
+  readonly own: number;
+  readonly ownVariance: number;
 }
 
 interface Summed {
@@ -111,6 +114,8 @@ function caseOf(
     kindSd,
     farm,
     pull,
+    own,
+    ownVariance: 1 / precision,
     kinds: kindSd === 0 ? [] : [...sums, undefined].map((s) => kindBell(s, farm, kindSd)),
   };
 }

@@ -69,6 +69,7 @@ const LIMITS = {
 
 export const latencyOffset = defineFunction({
   id: 'LATENCY.OFFSET',
+  version: 2,
   family: 'Checks',
   summary:
     'Hours your fish ripen later than the table, learned from past runs: the offset the ' +
@@ -136,6 +137,7 @@ export const latencyOffset = defineFunction({
 
 export const incubationFactor = defineFunction({
   id: 'INCUBATION.FACTOR',
+  version: 2,
   family: 'Checks',
   summary: 'How many times the table your eggs take to hatch, learned from past runs.',
   questions: [

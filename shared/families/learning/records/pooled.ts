@@ -12,12 +12,14 @@ const METHOD =
   'between runs is estimated along with the mean, and both lean on the prior while ' +
   'runs are few. ' +
   ('One prior in ten is taken to be unlike the farm (three times as wide), so a farm ' +
-    'that is different is believed after a few runs. Worked out on a grid, without ' +
-    'random numbers: the same cells give the same answer. ') +
+    'that is different is believed after a few runs; and the prior moves the answer no ' +
+    'further from the own mean than 0.65 of its standard error, less where own runs weigh ' +
+    'more. Worked out on a grid, without random numbers: the same cells give the same ' +
+    'answer. ') +
   ('On simulated farms the 95 % intervals held the truth in 93 to 97 of 100; for farms ' +
     'very unlike the published ones in 82 or more after one run and 91 or more from ten ' +
     'runs on.');
-export const POOLING_SOURCES = ['GELMAN13', 'ROVER20', 'SCHMIDLI14'] as const;
+export const POOLING_SOURCES = ['GELMAN13', 'ROVER20', 'SCHMIDLI14', 'EFRONMORRIS71'] as const;
 
 const runsPrior = num(ratio, {
   above: 0,
@@ -43,6 +45,7 @@ const UNKNOWN_FARM = 1.5;
 
 export const ratePooled = defineFunction({
   id: 'RATE.POOLED',
+  version: 2,
   family: 'Checks',
   summary:
     'Your own rate (hatch, survival …) from several runs, leaning on a published one ' +
@@ -140,6 +143,7 @@ const middleOf = (values: readonly number[]): number =>
 
 export const rateMean = defineFunction({
   id: 'RATE.MEAN',
+  version: 2,
   family: 'Checks',
   summary:
     'Your own mean (eggs per gram, growth, hours …) from several runs, leaning on a ' +
@@ -191,7 +195,7 @@ export const rateMean = defineFunction({
     },
     {
       args: [[[2.1], [1.4], [2.6]], 0, 1, 1, 'difference'],
-      gives: [['1.68', '0.10', '2.58', '-1.39', '3.89', '0.78', '3']],
+      gives: [['1.82', '0.10', '2.58', '-1.39', '3.89', '0.78', '3']],
       because: 'Strips two hours late on average; a table that says 0 still pulls a little.',
     },
     {

@@ -1,7 +1,7 @@
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
-import { at } from '../../meaning/sampled';
+import { at, near } from '../../meaning/sampled';
 import { plain } from '../show';
 import { boundsOf, robust, robustOfSome } from '../statistics';
 import type { At, Suspicion } from './suspect';
@@ -102,6 +102,7 @@ function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff
     if (ratio > low && ratio < high) continue;
     const off = logRatio(over, under, record) - middle;
     if (!(Math.abs(off) > limit) || mayHaveFailed(table, off < 0 ? a : b, off)) continue;
+    if (isExplained(table, a, b, record)) continue;
     found.push({
       rule: 'WHOLE.RATIO',
       weight,
@@ -112,6 +113,21 @@ function suspectsOf(table: RecordTable, judged: Judged, weight: number, leastOff
   // More than one line in six: then the farm has no such habit.
   return found.length > Math.max(1, n / 6) ? [] : found;
 }
+
+/** A ration that was changed: what is out of proportion follows from a third number of the line, as it always does. */
+const isExplained = (table: RecordTable, a: number, b: number, record: number): boolean =>
+  table.links.some(
+    ({ kind, result, inputs, factor, holds, tried }) =>
+      kind === 'product' &&
+      holds >= LEAST_TOLD * tried &&
+      ((result === a && inputs.includes(b)) || (result === b && inputs.includes(a))) &&
+      near(
+        at(table.columns[result]?.plain, record),
+        inputs.reduce((made, column) => made * at(table.columns[column]?.plain, record), factor),
+        TOLD_SLACK,
+      ),
+  );
+const [LEAST_TOLD, TOLD_SLACK] = [0.8, 0.01];
 
 function sentence(table: RecordTable, { a, b, middle, n }: Judged, record: number, off: number): string {
   const [x, y] = [a, b].map((column) => table.columns[column]?.plain[record] ?? NaN);
