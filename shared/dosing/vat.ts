@@ -16,7 +16,7 @@ import { ERRORS_IN_90 } from '../families/water/titration/beliefs';
 import { quantile } from '../families/water/titration/cloud';
 import type { Cloud } from '../families/water/titration/cloud';
 import type { Aim, DoseReach } from '../families/water/titration/nextDose';
-import { airedReach, expected, oddsOf } from '../families/water/titration/nextDose';
+import { airedReach, expected, expectedByHand, oddsOf } from '../families/water/titration/nextDose';
 import { ammoniaAt } from './ask';
 import type { MeterCheck, VatEvent } from './events';
 import { dosingOf, meterChecks } from './events';
@@ -352,11 +352,14 @@ const meterReasons = (check: MeterCheck | undefined): readonly VatReason[] =>
   check ? [{ code: 'meterOff', by: check.shown - check.buffer }] : [{ code: 'meterUnchecked' }];
 
 /** What more product, mmol/L, would make of the water. */
-const outcome = ({ advice: { segment, cloud }, aim }: Study, moles: number) => ({
-  now: expected(segment.beliefs, cloud, moles),
+const outcome = ({ advice: { segment, cloud }, aim }: Study, moles: number, off: number) => ({
+  now: off > 0 ? expectedByHand(segment.beliefs, cloud, moles, off) : expected(segment.beliefs, cloud, moles),
   aired: airedReach(segment.beliefs, cloud, moles),
   odds: oddsOf(segment.beliefs, cloud, moles, { bottom: aim.bottom, top: CEILING }),
 });
+
+/** Share by which a spoon levelled by hand is off, standard error (judgement); what is weighed is taken as it is. */
+export const SPOON_ERROR = 0.1;
 
 interface Answering {
   readonly setup: VatSetup;
@@ -383,7 +386,7 @@ function mixing(a: Answering): VatAdvice {
   return {
     ...common(a),
     action: 'mix',
-    ...outcome(a.study, moles(a, grams)),
+    ...outcome(a.study, moles(a, grams), a.setup.spoons.length > 0 ? SPOON_ERROR : 0),
     waitMinutes: mixMinutes(a.setup.litres),
     reasons: [{ code: 'given', grams, read: a.read }, ...a.reasons],
   };
@@ -413,7 +416,7 @@ function answered(a: Answering): VatAdvice {
     ...rest,
     grams,
     measures,
-    ...outcome(a.study, moles(a, measures.grams)),
+    ...outcome(a.study, moles(a, measures.grams), measures.by === 'spoons' ? SPOON_ERROR : 0),
     waitMinutes: mixMinutes(a.setup.litres),
   };
 }
@@ -481,6 +484,9 @@ const tried = (what: VatEvent['what'], more: Partial<VatEvent>): VatEvent => ({
   ...more,
 });
 const actionAt = (...events: readonly VatEvent[]): string => vatAdvice(TRIED, events).action;
+const highestWith = (...spoons: readonly number[]): number =>
+  vatAdvice({ ...TRIED, spoons }, [tried('reading', { ph: 5.1 }), tried('aired', { ph: 5.4, again: 5.4 })])
+    .now?.high ?? NaN;
 const checkedBefore = (hours: number): boolean =>
   vatAdvice(
     TRIED,
@@ -505,6 +511,14 @@ export const NEAR: readonly Near[] = [
     below: () => actionAt(tried('reading', { ph: 10.99 })),
     above: () => actionAt(tried('reading', { ph: 11.01 })),
     answers: ['readAgain', 'refused'],
+  },
+  {
+    number: 'share by which a spoon levelled by hand is off',
+    value: SPOON_ERROR,
+    // The same 1.3 g, weighed and in spoons.
+    below: () => highestWith() > 6.776,
+    above: () => highestWith(0.4) > 6.776,
+    answers: [false, true],
   },
   {
     number: 'hours for which a check of the meter counts',

@@ -87,13 +87,13 @@ export const NEAR: readonly Near[] = [
     value: AIR_MAY_STILL_DO,
     below: () =>
       said([
-        [0, 5.4],
-        [0, 5.6, AIRED],
+        [0, 5.86],
+        [0, 6.06, AIRED],
       ]),
     above: () =>
       said([
-        [0, 5.48],
-        [0, 5.68, AIRED],
+        [0, 5.9],
+        [0, 6.1, AIRED],
       ]),
     answers: ['dose limited', 'airFirst stillMoving'],
   },

@@ -11,6 +11,7 @@ import {
   ORGANIC,
   RISES_ALONE,
   SINKS,
+  STOOD,
   SURELY,
 } from './titration/advise';
 import { doubtsOf } from './titration/advise';
@@ -40,6 +41,10 @@ const airedAgain = (ph: number): readonly Line[] => [
   [0, ph, AIRED],
   [0, ph, AIRED],
 ];
+const nextMorning = (ph: number): readonly Line[] => [
+  ...dosed(5.6, [1.5, 6.4], [0.6, 6.6]),
+  [0, ph, 'night'],
+];
 const codes = (lines: readonly Line[]): string =>
   (answered(lines)?.reasons ?? []).map(({ code }) => code).join(' ');
 const limitOf = (lines: readonly Line[]): string => answered(lines)?.limit ?? 'refused';
@@ -65,6 +70,13 @@ export const NEAR: readonly Near[] = [
     below: () => said(twice(6.64)),
     above: () => said(twice(6.65)),
     answers: ['dose limited', 'done inWindow'],
+  },
+  {
+    number: 'the same in the morning',
+    value: STOOD,
+    below: () => said(nextMorning(6.58)),
+    above: () => said(nextMorning(6.61)),
+    answers: ['dose limited', 'watch inWindow'],
   },
   {
     number: 'pH above the bottom of the window at which dosed water stands clear of it',

@@ -5,8 +5,14 @@ import type { Line } from './near';
 import { answered, said } from './near';
 import { bufferCurve, bufferFit, FIT_ERRORS } from './records/bufferFit';
 import type { MeterName } from './titration/beliefs';
-import { METERS } from './titration/beliefs';
-import { LEAPS_AFTER, STATED, STATED_CURVE, STATED_FIT, STEP_ERROR } from './titration/nextDose';
+import {
+  LEAPS_AFTER,
+  STATED,
+  STATED_CURVE,
+  STATED_FIT,
+  STATED_UNSHOWN,
+  STEP_ERROR,
+} from './titration/nextDose';
 import { BROWN } from './titration/posterior';
 import { MIXING_LOSS } from './titration/segments';
 
@@ -24,6 +30,9 @@ const dosed = (ph: number): readonly Line[] => [...rested(5.6), [1.5, 6.4, '', 6
 const isBrown = (lines: readonly Line[]): boolean =>
   answered(lines)?.cloud.sites.some((sites) => sites === 0.18 || sites === 0.36) ?? false;
 const lowest = (ph: number): number => answered(rested(ph))?.after.low ?? NaN;
+/** The same after part-doses to water of pH 5.2, each with the pair read after it. */
+const lowestAfter = (...parts: readonly (readonly [grams: number, ph: number])[]): number =>
+  answered([...rested(5.2), ...parts.map(([grams, ph]): Line => [grams, ph, '', ph])])?.after.low ?? NaN;
 const lowestOfLime = (ph: number): number =>
   answered(rested(ph), { material: 'hydrated lime' })?.after.low ?? NaN;
 /** How far the stated range reaches above its middle after two or three part-doses of which the last reads a pH. */
@@ -82,29 +91,6 @@ export const NEAR: readonly Near[] = [
     answers: ['readAgain high', 'readAgain unexpected'],
   },
   {
-    number: 'chance of standing inside at which untouched water is left alone, meter of one decimal',
-    value: METERS.cheap.enough,
-    below: () =>
-      said(
-        [
-          [0, 5.1],
-          [0, 6.35, AIRED],
-          [0, 6.5, AIRED],
-        ],
-        { meter: 'cheap' },
-      ),
-    above: () =>
-      said(
-        [
-          [0, 5.1],
-          [0, 6.35, AIRED],
-          [0, 6.52, AIRED],
-        ],
-        { meter: 'cheap' },
-      ),
-    answers: ['airFirst stillMoving', 'watch inWindow'],
-  },
-  {
     number: 'chance of organic acids from which the water counts as brown',
     value: BROWN,
     below: () => isBrown(dosed(6.68)),
@@ -114,22 +100,36 @@ export const NEAR: readonly Near[] = [
   {
     number: 'share of the weight beyond either end of a stated range',
     value: STATED,
-    below: () => lowest(5.56) > 6.14,
-    above: () => lowest(5.72) > 6.14,
+    below: () => lowestAfter([0.6, 5.6], [0.6, 5.84]) > 6.045,
+    above: () => lowestAfter([0.6, 5.6], [0.6, 5.88]) > 6.045,
+    answers: [false, true],
+  },
+  {
+    number: 'share of the weight below what is stated of a first dose, in water nobody called brown',
+    value: STATED_UNSHOWN[0],
+    below: () => lowest(5.64) > 5.96,
+    above: () => lowest(5.68) > 5.96,
+    answers: [false, true],
+  },
+  {
+    number: 'the same of a second dose',
+    value: STATED_UNSHOWN[1],
+    below: () => lowestAfter([0.8, 5.72]) > 6.02,
+    above: () => lowestAfter([0.8, 5.76]) > 6.02,
     answers: [false, true],
   },
   {
     number: 'error of a step that the model leaves out, pH',
     value: STEP_ERROR.clear,
-    below: () => lowest(5.12) > 5.7,
-    above: () => lowest(5.22) > 5.7,
+    below: () => lowest(5.12) > 5.43,
+    above: () => lowest(5.16) > 5.43,
     answers: [false, true],
   },
   {
     number: 'the same for a base without carbon',
     value: STEP_ERROR.bare,
-    below: () => lowestOfLime(5.3) > 5.7,
-    above: () => lowestOfLime(5.4) > 5.7,
+    below: () => lowestOfLime(5.32) > 5.545,
+    above: () => lowestOfLime(5.36) > 5.545,
     answers: [false, true],
   },
   {

@@ -710,6 +710,7 @@ export const phrases: Phrases = {
     'pH {} mesuré, puis {} g donnés. Gardez l’eau en mouvement, puis mesurez aux deux bouts du bac.',
   'This should reach the target once aired.': 'Cela devrait atteindre le but une fois aéré.',
   'One step, no more.': 'Un pas, pas plus.',
+  'My hatchery': 'Mon écloserie',
   'Held back so as not to pass the top of the window.': 'Retenu pour ne pas dépasser le haut de la fenêtre.',
   'Held to twice the part-dose before; the readings will earn more.':
     'Limité au double de la dose d’avant ; les mesures permettront plus.',
@@ -761,8 +762,8 @@ export const phrases: Phrases = {
   'Stop: pH {} is in the window.': 'Arrêt : pH {} est dans la fenêtre.',
   'Stop: pH {} lies just below the window, which begins at {}, by less than a meter can tell.':
     'Arrêt : pH {} est juste sous la fenêtre, qui commence à {}, de moins que ce qu’un pH-mètre distingue.',
-  'Once the gas has come to rest the pH may stand anywhere from {} to {}: read it tomorrow, and go on from that reading if it lies below the window.':
-    'Une fois le gaz au repos, le pH peut être n’importe où de {} à {} : lisez-le demain, et continuez de cette lecture s’il est sous la fenêtre.',
+  'Once the gas has come to rest the pH may stand anywhere from {} to {}: keep the air on, read it tomorrow, write that reading down with "night" beside it, and do what is said then.':
+    'Une fois le gaz au repos, le pH peut être n’importe où de {} à {} : gardez l’air, lisez-le demain, notez cette lecture avec « nuit », et faites ce qui est dit alors.',
   'No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.':
     'Pas de produit ; laissez l’air, plongez le pH-mètre dans un tampon, et mesurez de nouveau demain.',
   'No more product; keep the air on and measure again tomorrow.':

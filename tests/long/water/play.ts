@@ -57,6 +57,8 @@ export interface Stated {
 }
 
 const MOST = 16;
+/** Hours from a last reading to that of the next morning. */
+const NIGHT = 12;
 const CHECKS = 500_000_000;
 export interface Habits {
   /** Standard error of what a hand measures out, as a share. */
@@ -80,6 +82,39 @@ export const heldOf = (all: readonly Stated[]): { readonly held: number; readonl
   heldRead: all.filter((one) => isIn(one, one.shown)).length / all.length,
 });
 
+/**
+ * "Read again tomorrow": the words ask for one more reading, and to go on from it. The person comes back as long as
+ * something was given since the last morning, and once where nothing was.
+ */
+const comesBack = (actions: readonly string[]): boolean =>
+  !actions.slice(0, -1).includes('watch') ||
+  actions.slice(actions.slice(0, -1).lastIndexOf('watch')).includes('dose');
+
+/** What comes before the next reading where no dose is due; undefined where the person is done. */
+const waitFor = (
+  action: string,
+  actions: readonly string[],
+  { airHours }: Habits,
+): { readonly hours: number; readonly event: string } | undefined => {
+  if (action === 'airFirst') return { hours: airHours, event: 'aired' };
+  if (['waitSettle', 'readAgain', 'checkMeter'].includes(action)) return { hours: 0.25, event: '' };
+  return action === 'watch' && comesBack(actions) ? { hours: NIGHT, event: 'night' } : undefined;
+};
+
+/** Gives what is said, not quite, waits a quarter of an hour and reads. */
+const dosedAndRead = (
+  vat: Vat,
+  { grams, low, high }: Told,
+  isAirOn: boolean,
+  { hand = 0.03 }: Habits,
+  chance: Draws,
+): readonly [reading: number, range: Omit<Stated, 'shown'>] => {
+  pour(vat, grams * Math.max(0.5, 1 + hand * chance.normal()));
+  pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
+  const reading = read(vat, chance);
+  return [reading, { low, high, truth: truePH(vat) }];
+};
+
 /** A person who does what is said, weighs 3 % off, and reads after a quarter of an hour. */
 export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits = { airHours: 1 }): Played => {
   const chance = drawsFrom(seed);
@@ -99,19 +134,16 @@ export const play = (seed: number, draw: Draw, advise: Advisor, habits: Habits =
     const total = lines.at(-1)?.total ?? 0;
     if (told.action === 'dose') {
       given += told.grams;
-      pour(vat, told.grams * Math.max(0.5, 1 + (habits.hand ?? 0.03) * chance.normal()));
-      pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
-      const shown = read(vat, chance);
-      stated.push({ low: told.low, high: told.high, truth: truePH(vat), shown: shown - meterError });
-      lines.push({ total: total + told.grams, ph: shown, event: '' });
-    } else if (told.action === 'airFirst') {
-      isAirOn = true;
-      pass(vat, habits.airHours, 'strong');
-      lines.push({ total, ph: read(vat, chance), event: 'aired' });
-    } else if (['waitSettle', 'readAgain', 'checkMeter'].includes(told.action)) {
-      pass(vat, 0.25, isAirOn ? 'strong' : 'stirred');
-      lines.push({ total, ph: read(vat, chance), event: '' });
-    } else break;
+      const [reading, range] = dosedAndRead(vat, told, isAirOn, habits, chance);
+      stated.push({ ...range, shown: reading - meterError });
+      lines.push({ total: total + told.grams, ph: reading, event: '' });
+      continue;
+    }
+    if (told.action === 'airFirst') isAirOn = true;
+    const wait = waitFor(told.action, actions, habits);
+    if (!wait) break;
+    pass(vat, wait.hours, isAirOn ? 'strong' : wait.event === 'night' ? 'still' : 'stirred');
+    lines.push({ total, ph: read(vat, chance), event: wait.event });
   }
   if (!told) throw new Error('a vat has a first reading');
   const end = truePH(vat);

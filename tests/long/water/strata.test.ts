@@ -21,6 +21,7 @@ const strata = (runs: readonly Played[]): readonly (readonly Stated[])[] =>
 const CASES: readonly (readonly [string, Draw, Parameters<typeof next>])[] = [
   ['good meter', { kind: 'ordinary' }, ['good']],
   ['cheap meter', { kind: 'ordinary', meter: METERS.cheap }, ['cheap']],
+  ['brown water, untold', { kind: 'tannin' }, ['good']],
   ['brown water, told', { kind: 'tannin' }, ['good', true, 'peat']],
 ];
 

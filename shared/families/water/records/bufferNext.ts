@@ -110,11 +110,11 @@ export const bufferNext = defineFunction({
     'yet, acids of peat and leaves. A part-dose is no more than twice the one before, keeps the ' +
     'chance of passing the top of the window at 3 in 100 (1 in 100 with a cheap meter, strips or ' +
     'lime), and a reading that does not fit is asked for again. Simulated on 330 waters of pH ' +
-    '4.3 to 6.4 that nothing was tuned on, the meter held in a buffer first, followed until aired: 98 ' +
-    'of 100 ended between 6.5 and 8, none of them ever passed 8; waters that air alone brings up got ' +
-    'no product in 99 of 100; 4.6 ' +
-    'readings on average. The range after a dose held about 95 of 100 times; in water brown as tea that nobody ' +
-    'called brown (origin "peat") about 75 to 80, after its first dose about 70: say that it is brown. ' +
+    '4.3 to 6.4 that nothing was tuned on, the meter held in a buffer first, followed until aired, and read again in ' +
+    'the morning where that is asked for: more than 99 of 100 ended between 6.5 and 8, none of them ever passed 8; ' +
+    'waters that air alone brings up got no product in 96 of 100; 4.9 readings on average, mornings included. The ' +
+    'range after a dose held 93 of 100 times; in water brown as tea that nobody called brown 85 of 100: say that it ' +
+    'is brown (origin "peat"). ' +
     '"Done" is said only where the whole range once aired lies inside; else "watch": read again tomorrow. Write the ' +
     'readings of one vat below each other; events says what happened between them. Beliefs ' +
     'before the first reading are judgement, not published figures.',
@@ -172,7 +172,7 @@ export const bufferNext = defineFunction({
         ...AIRED_TWICE,
       ],
       gives: [
-        ['1', FIRST_DOSE, '1.2', '0.23', '1.2', '6.1', '6.5', '6.8', '', 'dose', '6.1', '6.4', '6.6', '0.41'],
+        ['1', FIRST_DOSE, '1.2', '0.23', '1.2', '5.9', '6.5', '6.8', '', 'dose', '6.1', '6.4', '6.6', '0.41'],
       ],
       because:
         'Aired water at pH 5.6 needs 3.3 g in all to stand at 7; the first part keeps the fresh pH below 7.5.',
@@ -191,8 +191,8 @@ export const bufferNext = defineFunction({
           '7.1',
           'Once the carbon dioxide has left, the pH stands near 7.8 by itself: this water needs no product. ' +
             'One reading only: the answer rests on what such waters usually hold. The next reading tells far more. ' +
-            'Once the gas has come to rest the pH may stand anywhere from 6.6 to 8.8: read it tomorrow, and go on ' +
-            'from that reading if it lies below the window.',
+            'Once the gas has come to rest the pH may stand anywhere from 6.6 to 8.8: keep the air on, ' +
+            'read it tomorrow, write that reading down with "night" beside it, and do what is said then.',
           'watch',
           '6.6',
           '7.8',

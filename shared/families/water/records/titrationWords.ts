@@ -75,8 +75,8 @@ const SENTENCES: { readonly [C in Code]: (reason: OfCode<C>) => string } = {
     'Stop: what is left to give moves the pH by less than a meter shows. Keep the air on and ' +
     'measure again tomorrow.',
   mayEnd: (reason) =>
-    `Once the gas has come to rest the pH may stand anywhere from ${to1(reason.low)} to ${to1(reason.high)}: read it ` +
-    'tomorrow, and go on from that reading if it lies below the window.',
+    `Once the gas has come to rest the pH may stand anywhere from ${to1(reason.low)} to ${to1(reason.high)}: keep ` +
+    'the air on, read it tomorrow, write that reading down with "night" beside it, and do what is said then.',
   atEdge: (reason) =>
     `Stop: pH ${to2(reason.read)} lies just below the window, which begins at ${to1(reason.bottom)}, by less than a ` +
     'meter can tell. No product; keep the air on, hold the meter in a buffer, and measure again tomorrow.',

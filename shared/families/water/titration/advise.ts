@@ -104,6 +104,8 @@ export const AT_EDGE = 0.04;
 export const SURELY = 0.92;
 /** A part-dose is no more than so many times the last one: usually, and after readings that lay low. */
 export const GROWTH = { usual: 2, doubtful: 1 } as const;
+/** The same in the morning, when all gas has moved. */
+export const STOOD = 0.8;
 /** Dosed water should stand so far above the window's bottom, pH. */
 export const CLEAR = 0.25;
 /** Reading errors left unexplained from which the readings do not go together. */
@@ -247,11 +249,14 @@ export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
 const hasDose = (log: Log): boolean => (log.at(-1)?.dose ?? 0) > 0;
 
 /** Water without product has the benefit of the doubt; dosed water should stand clear of the edge. */
-const endsInside = ({ b, aim, aired, cloud, airedValues }: View, given: boolean): boolean => {
+const endsInside = ({ b, aim, aired, cloud }: View, given: boolean): boolean => {
+  if (!given) return aired.likely >= aim.bottom;
   if (aired.likely >= aim.target - aim.near) return true;
-  const outdoors = given ? airedOutdoors(b, cloud, 0) : airedValues;
-  const ends = chanceOf(cloud, outdoors, (ph) => ph >= aim.bottom);
-  return given ? ends >= SURELY && quantile(cloud, outdoors, 0.5) >= aim.bottom + CLEAR : ends >= b.enough;
+  const outdoors = airedOutdoors(b, cloud, 0);
+  return (
+    chanceOf(cloud, outdoors, (ph) => ph >= aim.bottom) >= SURELY &&
+    quantile(cloud, outdoors, 0.5) >= aim.bottom + CLEAR
+  );
 };
 
 /** A pair that does not agree, or a reading above the ceiling that stands alone. */
@@ -263,16 +268,16 @@ const doubtful = (v: View, entry: Log[number] | undefined): Advice | undefined =
     : undefined;
 };
 
-/** Dosed water that stands inside after a night has come to rest there: what was done stays done. */
-const stoodNight = ({ log, read, aired, aim }: View): boolean => {
+const isMorning = ({ log }: View): boolean => {
   const entry = log.at(-1);
-  return (
-    entry !== undefined &&
-    hasDose(log) &&
-    eventOf(entry) === 'night' &&
-    Math.min(read, aired.likely) >= aim.bottom
-  );
+  return entry !== undefined && eventOf(entry) === 'night';
 };
+/** Dosed water that stands inside after a night has come to rest there: what was done stays done. */
+const stoodNight = (v: View): boolean =>
+  hasDose(v.log) &&
+  isMorning(v) &&
+  Math.min(v.read, v.aired.likely) >= v.aim.bottom &&
+  chanceOf(v.cloud, v.airedValues, (ph) => ph >= v.aim.bottom) >= STOOD;
 
 /** Answers that give no product because the water is where it should be, or above. */
 const atRest = (v: View): Advice | undefined => {
@@ -325,7 +330,8 @@ const below = (v: View): Advice => {
       return answer(v, 'airFirst', [{ code: 'airMayDo', odds: mayDo }, ...climbing(v)]);
     if (segment.isAired && (isCreeping(v) || isOnTheWay(v, mayDo)))
       return answer(v, 'airFirst', [{ code: 'stillMoving' }]);
-    if (isAtEdge(v)) return rested(v, [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
+    if (isAtEdge(v) && !isMorning(v))
+      return rested(v, [{ code: 'atEdge', read: v.read, bottom: aim.bottom }]);
   } else if (mayDo >= RISES_ALONE && aired.likely >= aim.bottom)
     return answer(v, 'stop', [{ code: 'risesAlone', ph: aired.likely }]);
   return dosed(v);

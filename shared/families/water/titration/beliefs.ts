@@ -8,13 +8,12 @@ import type { Beliefs } from './series';
 
 /**
  * How well pH is read: random error and lasting offset, standard deviations in pH (judgement; poorly buffered
- * water is hard on electrodes). enough: chance of standing inside at which untouched water is left alone; a meter of
- * one decimal says 6.5 of much that stands below.
+ * water is hard on electrodes).
  */
 export const METERS = {
-  good: { noise: 0.035, offset: 0.06, enough: 0.5 },
-  cheap: { noise: 0.08, offset: 0.11, enough: 0.6 },
-  strips: { noise: 0.25, offset: 0.2, enough: 0.5 },
+  good: { noise: 0.035, offset: 0.06 },
+  cheap: { noise: 0.08, offset: 0.11 },
+  strips: { noise: 0.25, offset: 0.2 },
 } as const;
 export type MeterName = keyof typeof METERS;
 
@@ -91,7 +90,6 @@ export const beliefsFrom = ({
     carbonEach: material.carbon,
     airCO2: conditions.kh * pressureOfCO2(airPpm),
     noise,
-    enough: METERS[meter].enough,
     offset: isChecked ? Math.min(Math.hypot(CHECKED_OFFSET, noise), offset) : offset,
     pressure: ORIGINS[origin],
     isBrown: origin === 'peat',

@@ -3,7 +3,7 @@ import { MATERIALS } from '../carbonate/materials';
 import type { Advice } from './advise';
 import { GROWTH } from './advise';
 import type { Aim, DoseReach } from './nextDose';
-import { airedMedian, airedReach, expected, medianDose, STATED_CURVE } from './nextDose';
+import { airedMedian, airedReach, medianDose, onCurve } from './nextDose';
 import type { Cloud } from './cloud';
 import type { Beliefs, Series } from './series';
 import { posterior } from './posterior';
@@ -40,7 +40,7 @@ export const pathOf = (b: Beliefs, cloud: Cloud, highest: number): Leg[] => {
   if (!(most > 0) || !Number.isFinite(most)) return [];
   return Array.from({ length: POINTS + 1 }, (_, i) => ({
     dose: (most * i) / POINTS,
-    reach: expected(b, cloud, (most * i) / POINTS, STATED_CURVE),
+    reach: onCurve(b, cloud, (most * i) / POINTS),
   }));
 };
 

@@ -4,6 +4,7 @@ import { quantile } from './cloud';
 import type { TitrationEntry, EventName, Log, Suspect } from './log';
 import { NIGHT_HOURS } from './log';
 import { carbonDioxideAt, samplePH } from './model';
+import { airedPH } from './open';
 import { posterior } from './posterior';
 import type { Beliefs, Series } from './series';
 
@@ -37,6 +38,8 @@ const GAS = {
   settled: { mean: -3.34, sd: 0.13 },
   jar: { mean: -3.28, sd: 0.22 },
   night: { mean: -3.1, sd: 0.4 },
+  /** A night after air had done its work. */
+  nightAired: { mean: -3.3, sd: 0.16 },
   /** It moved by itself, nobody wrote down why. */
   moved: { mean: -2.8, sd: 0.6 },
   /** Readings that nothing before explains, in water that had been aired. */
@@ -321,18 +324,73 @@ const stepOf = (
   });
 };
 
+/**
+ * Share of the gas above the air's that an hour of strong air leaves, and how often each is met: 1.2 to 3 times its
+ * amount leave an hour (from memory); less where the air is weak.
+ */
+const LEFT: readonly (readonly [left: number, often: number])[] = [
+  [0.05, 0.25],
+  [0.12, 0.3],
+  [0.25, 0.3],
+  [0.45, 0.15],
+];
+/** Most samples that are followed through the air (time of one call). */
+const FOLLOWED = 100;
+/** Least that is believed of the spread of the gas after air, log10. */
+const LEAST_SPREAD = 0.13;
+
+/**
+ * What gas is left after air, by how far the pH has risen: of each water that the readings before allow, the air
+ * leaves some shares; those count that lead to the pH read. Mean and deviation of log10 atm.
+ */
+const gasLeft = (b: Beliefs, segment: Segment, read: number): Beliefs['pressure'] => {
+  const cloud = cloudOf(segment);
+  const { conditions: c } = b;
+  const every = Math.max(1, Math.ceil(cloud.weights.length / FOLLOWED));
+  let [sum, mean, square] = [0, 0, 0];
+  for (let i = 0; i < cloud.weights.length; i += every) {
+    const [balance, carbon, sites] = [cloud.balances[i] ?? 0, cloud.carbons[i] ?? 0, cloud.sites[i] ?? 0];
+    const air = (cloud.airs[i] ?? 1) * b.airCO2;
+    const excess = carbonDioxideAt(c, carbon, cloud.now[i] ?? 7) - air;
+    for (const [left, often] of LEFT) {
+      const gas = air + left * excess;
+      const miss = (read - (cloud.offsets[i] ?? 0) - airedPH(c, gas, { balance, sites })) / b.noise;
+      const weight = (cloud.weights[i] ?? 0) * often * Math.exp(-0.25 * miss * miss);
+      const pressure = Math.log10((gas / air) * (b.airCO2 / c.kh));
+      sum += weight;
+      mean += weight * pressure;
+      square += weight * pressure * pressure;
+    }
+  }
+  if (!(sum > 1e-9)) return GAS.aired;
+  mean /= sum;
+  return { mean, sd: Math.max(LEAST_SPREAD, Math.sqrt(Math.max(0, square / sum - mean * mean))) };
+};
+
+const gasUnder = (
+  b: Beliefs,
+  segment: Segment,
+  entry: TitrationEntry,
+  event: EventName,
+  isSettled: boolean,
+): Beliefs['pressure'] => {
+  if (isSettled) return GAS.settled;
+  if (event === 'night') return segment.isAired ? GAS.nightAired : GAS.night;
+  return event === 'jar' || segment.vatReading !== undefined ? GAS.jar : gasLeft(b, segment, levelOf(entry));
+};
+
 const underAir = (
   b: Beliefs,
-  { firstEntry, series }: Segment,
+  segment: Segment,
   entry: TitrationEntry,
   event: EventName,
   isStill: boolean,
 ): Segment => {
+  const { firstEntry, series } = segment;
   const isJar = event === 'jar';
   // Air that moves nothing says as much as two readings under air.
   const isSettled = isConfirmed(b, entry) || isStill;
-  const gas = isSettled ? GAS.settled : GAS[isJar ? 'jar' : event === 'night' ? 'night' : 'aired'];
-  return begin(b, entry, gas, {
+  return begin(b, entry, gasUnder(b, segment, entry, event, isSettled), {
     isAired: true,
     isSettled: isSettled || isJar,
     firstEntry,

@@ -23,8 +23,6 @@ export interface Beliefs {
   /** Random error of one reading and lasting offset of the meter, standard deviations in pH. */
   readonly noise: number;
   readonly offset: number;
-  /** Chance of standing inside at which untouched water is left alone. */
-  readonly enough: number;
   /** log10 of the CO2 pressure of the untouched water, atm: mean and standard deviation. */
   readonly pressure: { readonly mean: number; readonly sd: number };
   /** Alkalinity by kit, meq/L, with its standard error. */
