@@ -137,6 +137,14 @@ export function isKnown(table: PhraseTable, text: string): boolean {
   });
 }
 
+/** Sentence by sentence where each is known: a hole of a pattern would else reach over the end of one. */
+function bySentence(table: PhraseTable, core: string): string | undefined {
+  const parts = core.split(SENTENCES);
+  return parts.length > 1 && !table.whole.has(core) && parts.every((part) => isKnown(table, part))
+    ? parts.map((part) => lookUp(table, part)).join(' ')
+    : undefined;
+}
+
 /** A text in the language of the table; what it does not know stays. */
 export function lookUp(table: PhraseTable, text: string): string {
   if (NUMBER_ALONE.test(text)) return withMark(table, text);
@@ -144,7 +152,7 @@ export function lookUp(table: PhraseTable, text: string): string {
   const known = table.said.get(text);
   if (known !== undefined) return known;
   const [, before = '', core = '', after = ''] = /^(\s*)(.*?)(\s*)$/s.exec(text) ?? [];
-  const own = wholly(table, core) ?? inParts(table, core) ?? core;
+  const own = bySentence(table, core) ?? wholly(table, core) ?? inParts(table, core) ?? core;
   const said = `${before}${own}${after}`;
   // A field that is typed into makes new texts all the time.
   if (table.said.size > 5000) table.said.clear();

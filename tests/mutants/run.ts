@@ -7,7 +7,7 @@ import { nearestFirst, testsBySource } from './related';
 import { listed, roomOf, sample } from './sample';
 
 /**
- * npm run mutants [-- --sample 200 --seed 3 --only shared/season --budget 60 --fresh]
+ * npm run mutants [-- --sample 200 --seed 3 --only shared/season --budget 10 --fresh]
  *
  * Makes a seeded sample of small changes in shared/ and taskpane/, and puts each to the test files that reach the
  * changed file over imports: the nearest, then the others, the quickest first, until one fails or `budget` seconds
@@ -26,7 +26,7 @@ const argument = (name: string, otherwise: string): string => {
 const SAMPLE = Number(argument('sample', '200'));
 const SEED = Number(argument('seed', '3'));
 const ONLY = argument('only', '');
-const BUDGET_MS = 1000 * Number(argument('budget', '60'));
+const BUDGET_MS = 1000 * Number(argument('budget', '10'));
 const LEAST_KILLED = 0.85;
 /** Times the processor time of a test file without a change, and what any file is given. */
 const [PATIENCE, LEAST_LIMIT_MS] = [8, 20_000];

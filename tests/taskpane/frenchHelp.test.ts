@@ -91,3 +91,14 @@ test('the pane shows them: a card of the finder, and the page of a function but 
   expect(left).toEqual([]);
   setPhrases('en', undefined);
 });
+
+test('sentences that follow each other are said one by one, and no pattern reaches over the end of one', () => {
+  expect(
+    lookUp(
+      table,
+      'That is 0.73 g. Stock: 1 g of soda ash in 1 litre of clean water, stirred; made fresh today. Held back so as not to pass the top of the window.',
+    ),
+  ).toBe(
+    'Cela fait 0,73 g. Solution : 1 g de carbonate de soude dans 1 litre d’eau propre, remuée ; faite aujourd’hui. Retenu pour ne pas dépasser le haut de la fenêtre.',
+  );
+});

@@ -1023,6 +1023,8 @@ export const phrases: Phrases = {
     'l’eau attendue en {} est à {n} °C, et les heures ne sont publiées que de {n} à {n} °C, avec {}. Ombragez les bacs, amenez une eau plus fraîche ou plus chaude, strippez la nuit, ou tapez l’eau que vous pouvez tenir',
   '{}: Too few parents for future brood fish: they count as {}, {} are wanted.':
     '{} : trop peu de parents pour de futurs géniteurs : ils comptent pour {}, il en faut {}.',
+  '1 more order is less sure than wanted; its odds stand beside it.':
+    'Encore 1 commande est moins sûre que voulu ; ses chances sont à côté.',
   '{n} more orders are less sure than wanted; their odds stand beside them.':
     '{n} commandes de plus sont moins sûres que voulu ; leurs chances sont à côté.',
   'There are no vats.': 'Il n’y a pas de bacs.',

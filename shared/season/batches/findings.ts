@@ -157,7 +157,7 @@ export function planFindings(
           {
             kind: 'care',
             about: 'orders',
-            message: `${rest} more orders are less sure than wanted; their odds stand beside them.`,
+            message: `${rest} more ${rest === 1 ? 'order is less sure than wanted; its odds stand beside it' : 'orders are less sure than wanted; their odds stand beside them'}.`,
           } as const,
         ]
       : []),

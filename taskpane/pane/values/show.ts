@@ -27,6 +27,8 @@ export const setNumberStyle = (style: NumberStyle): void => {
   decimalMark = style === 'comma' ? ',' : '.';
 };
 export const shownDecimalMark = (): string => decimalMark;
+/** A number as the pane's own keys typed it, with the mark that stands on them. */
+export const typedShown = (text: string): string => text.replace('.', decimalMark);
 
 export const grouped = (value: number, decimals = 0): string => {
   const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');

@@ -710,6 +710,7 @@ export const phrases: Phrases = {
     'pH {} mesuré, puis {} g donnés. Gardez l’eau en mouvement, puis mesurez aux deux bouts du bac.',
   'This should reach the target once aired.': 'Cela devrait atteindre le but une fois aéré.',
   'One step, no more.': 'Un pas, pas plus.',
+  'My hatchery': 'Mon écloserie',
   'Held back so as not to pass the top of the window.': 'Retenu pour ne pas dépasser le haut de la fenêtre.',
   'Held to twice the part-dose before; the readings will earn more.':
     'Limité au double de la dose d’avant ; les mesures permettront plus.',

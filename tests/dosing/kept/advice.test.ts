@@ -44,6 +44,11 @@ const SITUATIONS: Readonly<Record<string, Situation>> = {
   'well inside': { events: [filled, reading(5.4), dose(40), reading(7)] },
   'above the window': { events: [filled, reading(8.6)] },
   'a reading nobody believes': { events: [filled, reading(5.4), dose(20), reading(9.8)] },
+  'fell after a dose': { events: [filled, ...rested(5.4), dose(8), reading(5)] },
+  'much lower than before': { events: [filled, ...rested(6.4), dose(8), reading(4.6)] },
+  'a first reading no water has': { events: [filled, event('reading', { ph: 3.9 })] },
+  'a second reading no dose explains': { events: [filled, ...rested(5.4), dose(1), reading(9.9)] },
+  'leapt after a little': { events: [filled, ...rested(5.4), dose(0.3), reading(7.4)] },
   'beyond a meter': { events: [filled, reading(2.9)] },
   'fish in, ammonia unknown': { events: [filled, ...rested(5.4)], setup: { isStocked: true, canAir: false } },
   'fish in, little ammonia': {

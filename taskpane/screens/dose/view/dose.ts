@@ -8,7 +8,7 @@ import { h } from '../../../pane/frame/draw';
 import type { Scene } from '../../../pane/frame/parts';
 import { button, inputOf } from '../../../pane/frame/parts';
 import { shownUnit } from '../../../pane/values/units';
-import { grouped } from '../../../pane/values/show';
+import { grouped, typedShown } from '../../../pane/values/show';
 import { pathPicture } from '../../../pane/pictures/draw';
 import { momentOf, pictureWords, wordsFor } from '../../../words/words';
 import { takeLineBack } from '../../vat/commands/notebook';
@@ -224,7 +224,7 @@ const tile = (field: DraftField, scene: Scene): VNode => {
       type: 'text',
       inputmode: 'none',
       autocomplete: 'off',
-      value: draftOf(state).texts[field] ?? '',
+      value: typedShown(draftOf(state).texts[field] ?? ''),
       'aria-invalid': state.dose.fault !== undefined && isChosen ? 'true' : undefined,
       on: {
         focus: () => {

@@ -238,7 +238,12 @@ function waterAnswer(v: Values, { words }: CardContext): CardAnswer | undefined 
       ...(air.length > 0 && typeof air[0] === 'number' ? [words.vat.says.oxygen(percent(air[0]))] : []),
       ...[...heat, ...air].flatMap((cell) => (isError(cell) && cell.message ? [cell.message] : [])),
     ],
-    tone: typeof verdict === 'string' && /^good/i.test(verdict) ? 'good' : 'plain',
+    // No verdict but a refusal: beyond what larvae live in.
+    tone: heat.some(isError)
+      ? 'warning'
+      : typeof verdict === 'string' && /^good/i.test(verdict)
+        ? 'good'
+        : 'plain',
   };
 }
 

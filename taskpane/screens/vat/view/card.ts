@@ -5,6 +5,7 @@ import { button, inputOf } from '../../../pane/frame/parts';
 import { calledOf } from '../../../../shared/season/orderKeys';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
+import { typedShown } from '../../../pane/values/show';
 import { shownUnit } from '../../../pane/values/units';
 import { growthPicture } from '../../../pane/pictures/draw';
 import { pictureWords, wordsFor } from '../../../words/words';
@@ -100,7 +101,7 @@ function tile(field: CardField, reading: CardReading, scene: Scene): VNode {
       // The pane's own keys type numbers; the screen keyboard would cover the answer.
       inputmode: field.kind === 'text' ? undefined : 'none',
       autocomplete: 'off',
-      value: text,
+      value: field.kind === 'text' ? text : typedShown(text),
       list: field.from && state.today.book ? `${id}-names` : undefined,
       'aria-invalid': isBad ? 'true' : undefined,
       on: {
