@@ -77,12 +77,22 @@ export const isUnits = (kinds: Kinds, position: number, columns: readonly number
 
 const NUMBER_OF_COLUMN = /^([([]?)(\d{1,2})[)\].]?$/;
 const LEAST_NUMBERED = 4;
-/** Columns numbered under their headings: (1), (2), (3); without brackets four from 1 on. */
+const [LONGEST_NUMBER, MOST_NUMBERED] = [6, 99];
+/** Columns numbered under their headings: (1), (2), (3); without brackets four from 1 on. Blanks are passed over. */
 export function isNumbering(kinds: Kinds, position: number, columns: readonly number[]): boolean {
-  const found = columns.map((column) => NUMBER_OF_COLUMN.exec(textAt(kinds.sheet, position, column)));
-  const first = Number(found[0]?.[2]);
-  if (columns.length < 2 || !found.every((one, i) => Number(one?.[2]) === first + i)) return false;
-  return found.every((one) => one?.[1] !== '') || (first === 1 && columns.length >= LEAST_NUMBERED);
+  let [found, first, isBare] = [0, 0, false];
+  for (const column of columns) {
+    if (kinds.at(position, column) === KIND.blank) continue;
+    const cell = valueAt(kinds.sheet, position, column);
+    if (typeof cell === 'string' ? cell.length > LONGEST_NUMBER : Number(cell) > MOST_NUMBERED) return false;
+    const [, bracket, digits] = NUMBER_OF_COLUMN.exec(textAt(kinds.sheet, position, column)) ?? [];
+    // Nearly every line of a long book ends here.
+    if (digits === undefined || (found > 0 && Number(digits) !== first + found)) return false;
+    if (found === 0) first = Number(digits);
+    if (bracket === '') isBare = true;
+    found++;
+  }
+  return found >= 2 && (!isBare || (first === 1 && found >= LEAST_NUMBERED));
 }
 /** The last line of the headings: units and numbers of the columns may stand below the words. */
 export function lastOfHeadings(kinds: Kinds, position: number, run: readonly number[]) {

@@ -71,7 +71,7 @@ export function kindOfRow(
   const hasDate = dated !== undefined && kinds.at(position, dated) === KIND.date;
   if (!hasDate && isTotal(row, width, dated !== undefined)) return 'total';
   if (filled < width && opensWith(texts, CARRIED)) return 'opening';
-  if (isNumbering(kinds, position, filledIn(kinds, position, header))) return 'header again';
+  if (isNumbering(kinds, position, header.columns)) return 'header again';
   const isWorded = texts.length >= 2 && texts.length >= 0.8 * filled;
   if (isWorded && isUnits(kinds, position, filledIn(kinds, position, header))) return 'units';
   return isNote(kinds, position, filled, header) ? 'note' : 'record';
