@@ -50,6 +50,8 @@ class Translation {
       if (DAY_FORMAT.test(token)) inside.dayFormat = token;
       return token;
     }
+    // A number, or a number format picked within TEXT, is no word.
+    if (!/[A-Za-z]{2}/.test(token)) return token;
     // What is compared stands in a cell in this language; what is handed over is an option.
     const isCompared = /[=<>]\s*$/.test(this.out);
     return !isCompared && this.open.some(({ name }) => name.startsWith(`${PREFIX}.`))

@@ -93,6 +93,11 @@ test.each(CASES)('%s: the same figures, the answer in French', (_name, vat, read
   );
   const left = shown.filter(([, { value }]) => ENGLISH.test(String(value)));
   expect(left.map(([address, { value }]) => `${address}: ${String(value)}`)).toEqual([]);
+  // Grams in the answer read alike: a number format is no word to be said.
+  const grams = ({ cells }: SheetModel): string[] => String(cells.B7?.value).match(/[\d.,]+ g/g) ?? [];
+  expect(grams(french)).toEqual(grams(english));
+  const large = ({ cells }: SheetModel): string[] => String(cells.B5?.value).match(/[\d.,]+/g) ?? [];
+  expect(large(french)).toEqual(large(english));
   // A line of the answer stands where the English sheet has one.
   for (let row = 5; row <= 11; row++)
     expect([row, french.cells[`B${row}`]?.value !== '']).toEqual([
