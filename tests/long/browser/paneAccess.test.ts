@@ -143,6 +143,7 @@ test('the keys at the vat are 56 by 56 at 270 pixels, and answer and keys stand 
 /** What of a card lies under the keys, and whether the keys lie under the screen. */
 const underKeys = (card: string): Promise<string[]> =>
   page.evaluate((name) => {
+    document.scrollingElement?.scrollTo(0, 0);
     const top = document.querySelector('.pad')?.getBoundingClientRect().top ?? 0;
     const bottoms = [...document.querySelectorAll('.padkey')].map(
       (key) => key.getBoundingClientRect().bottom,
