@@ -28,10 +28,7 @@ import '@univerjs/sheets/facade';
 import '@univerjs/sheets-ui/facade';
 import '@univerjs/sheets-formula/facade';
 import '@univerjs/sheets-numfmt/facade';
-import '@univerjs/sheets-filter/facade';
-import '@univerjs/sheets-sort/facade';
 import '@univerjs/sheets-note/facade';
-import '@univerjs/sheets-table/facade';
 import '@univerjs/sheets-data-validation/facade';
 import '@univerjs/sheets-conditional-formatting/facade';
 
