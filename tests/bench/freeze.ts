@@ -87,7 +87,9 @@ export async function freezeTimings(): Promise<Timing[]> {
         ),
       ) as Once;
     // The best of three: a machine that is disturbed for a second would be taken for a slower program.
-    const once = [run(), run(), run()].reduce((best, one) => (one.processorMs < best.processorMs ? one : best));
+    const once = [run(), run(), run()].reduce((best, one) =>
+      one.processorMs < best.processorMs ? one : best,
+    );
     // A column of 50,000 numbers that nothing reads: emptied, and the copy searched for every one of them.
     const leaving = run('Log!C');
     if (once.frozen !== ROWS || !once.matches) throw new Error('the copy is not what it should be');
