@@ -27,6 +27,8 @@ const EMPTY = {
   // The spreadsheet's own formula for it, which a shared copy may use.
   native: 'undefined',
 };
+/** Of a function nothing in the calculation reads these: they go with their names. */
+const GONE = ['examples', 'questions', 'summary', 'help', 'valid', 'family'];
 /** A table names a source and its standing, not where a copy was read. */
 const OF_SOURCES = ['note', 'url', 'doi'];
 /** Position of the description among the arguments of these. */
@@ -46,6 +48,9 @@ function unneededOfRecord(node) {
   if (!named(fields, 'id') || !named(fields, 'examples')) return [];
   const isFunction =
     ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'defineFunction';
+  const gone = (isFunction ? fields : [])
+    .filter(({ name }) => GONE.includes(name.getText()))
+    .map((field) => [field, '']);
   // A text of its own name outside the record, `help,`: nothing reads it then, and it goes with the record's.
   const shorthand = (isFunction ? node.properties.filter(ts.isShorthandPropertyAssignment) : [])
     .filter(({ name }) => name.getText() in EMPTY)
@@ -54,10 +59,11 @@ function unneededOfRecord(node) {
     .filter(
       ({ name, initializer }) =>
         name.getText() in EMPTY &&
+        !(isFunction && GONE.includes(name.getText())) &&
         (isFunction || isText(initializer) || ts.isArrayLiteralExpression(initializer)),
     )
     .map((field) => [field.initializer, EMPTY[field.name.getText()]]);
-  return [...written, ...shorthand];
+  return [...gone, ...written, ...shorthand];
 }
 
 /** Where answers name a source. A source whose key stands nowhere there is read by the pane alone. */
@@ -116,13 +122,20 @@ function unneededOfCall(node) {
   return doc && isText(doc) ? [[doc, NO_TEXT]] : [];
 }
 
+/** Behind the comma that follows a property, if one does. */
+const afterComma = (text, end) => end + (/^\s*,/.exec(text.slice(end))?.[0].length ?? 0);
+
 /** The places in the file whose text is not needed, last first. */
 function unneeded(source) {
   const places = [];
   const visit = (node) => {
     const found = ts.isCallExpression(node) ? unneededOfCall(node) : unneededOfRecord(node);
     for (const [expression, put] of found)
-      places.push({ start: expression.getStart(source), end: expression.getEnd(), put });
+      places.push({
+        start: expression.getStart(source),
+        end: put === '' ? afterComma(source.text, expression.getEnd()) : expression.getEnd(),
+        put,
+      });
     ts.forEachChild(node, visit);
   };
   visit(source);

@@ -1,3 +1,4 @@
+// Long: the ways of pooling runs share their parameters and say the same sentences; apart they would be written twice.
 import type { Estimate } from '../kernels/estimate';
 import { estimateCounted, estimateMeasured } from '../kernels/estimate';
 import { count, ratio, share } from '../../../units/quantities';

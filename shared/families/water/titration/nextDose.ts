@@ -1,3 +1,4 @@
+// Long: one dose is chosen in one search over the same cloud; its steps hand each other all of its state.
 import { carbonDioxideAt, sampleDose, samplePH } from './model';
 import { airedDose, airedPH } from './open';
 import type { Cloud } from './cloud';

@@ -1,3 +1,4 @@
+// Long: one rule a ratio, all of one shape.
 import type { RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
