@@ -6,12 +6,13 @@ import { ownWords } from '../../../shared/files/share/proof/page';
 import { SOURCES } from '../../../shared/families/sources';
 import { phraseTable, lookUp } from '../../../shared/units/phrases';
 import { phrases } from '../../../taskpane/words/phrases/fr';
+import { phrases as more } from '../../../taskpane/words/phrases/frMore';
 import { ENGLISH } from '../../books/french/texts';
 import { valuesOf } from './read';
 
 /** A copy made in French says so on its page, is found and compared again, and holds the same digests. */
 
-const table = phraseTable('fr', phrases, () => ',');
+const table = phraseTable('fr', { ...phrases, ...more }, () => ',');
 const say = (text: string): string => lookUp(table, text);
 const FILE = 'templates/season-backyard-fr.xlsx';
 const OPTIONS: FreezeOptions = {
