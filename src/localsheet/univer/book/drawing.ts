@@ -1,3 +1,4 @@
+import { Quantity } from '@univerjs/core';
 import type { Engine as Canvas } from '@univerjs/engine-render';
 import { IRenderManagerService } from '@univerjs/engine-render';
 import type { Engine } from '../engine';
@@ -13,6 +14,7 @@ const GLANCE_MS = 1000;
  */
 export class Drawing {
   #holders = 0;
+  #canvas: Canvas | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
   #glance: ReturnType<typeof setInterval> | undefined;
   constructor(
@@ -23,6 +25,12 @@ export class Drawing {
   hold(): void {
     this.#holders++;
     clearTimeout(this.#rest);
+    // Another workbook may have come; without a screen, as in tests, there is nothing to hold.
+    const canvas = this.engine.injector
+      .get(IRenderManagerService, Quantity.OPTIONAL)
+      ?.getRenderById(this.unitId())?.engine;
+    if (canvas !== this.#canvas) this.#draws(true);
+    this.#canvas = canvas;
     this.#draws(false);
     this.#glance ??= setInterval(() => {
       this.#draws(true);
@@ -46,9 +54,6 @@ export class Drawing {
   }
 
   #draws(does: boolean): void {
-    const canvas: Canvas | undefined = this.engine.injector
-      .get(IRenderManagerService)
-      .getRenderById(this.unitId())?.engine;
-    if (canvas) canvas.renderEvenInBackground = does;
+    if (this.#canvas) this.#canvas.renderEvenInBackground = does;
   }
 }
