@@ -1,31 +1,17 @@
 import type { Near } from '../base/near';
 import type { Cell } from '../base/values';
-import { runNow } from '../base/steps';
-import { auditSheets } from './findings/run';
-import type { AuditReport } from './findings/run';
 import { readingShare } from './findings/reading';
 import { findLinks } from './meaning/links';
-import { sheetFromRange } from './read';
+import type { Line } from './nearCheck';
+import { check, findingsOf } from './nearCheck';
 
 /** What the check finds or reads changes at numbers somebody chose; no bundle holds this file. */
-type Line = readonly Cell[];
-const check = (values: readonly Line[]): AuditReport =>
-  runNow(
-    auditSheets(
-      [sheetFromRange({ name: 'A', top: 0, left: 0, values: values.map((line) => [...line]) }, () => false)],
-      { today: 47_000 },
-    ),
-  );
 const isAccused = (values: readonly Line[]): boolean =>
-  check(values)
-    .groups.flatMap(({ findings }) => findings)
-    .some(({ severity }) => severity !== 'look');
+  findingsOf(values).some(({ severity }) => severity !== 'look');
 
 /** Is more of a later stage than of an earlier one what the check says? */
 const isMoreThanBefore = (values: readonly Line[]): boolean =>
-  check(values)
-    .groups.flatMap(({ findings }) => findings)
-    .some(({ rule }) => rule === 'STAGE.GROWS');
+  findingsOf(values).some(({ rule }) => rule === 'STAGE.GROWS');
 
 const DATES = [13, 16, 20, 23, 27, 30].map((day) => `${day}/04/2025`);
 /** Spawnings without fault, one cell of the fourth line another. */

@@ -1,18 +1,10 @@
 import type { Near } from '../base/near';
-import { runNow } from '../base/steps';
-import type { Cell } from '../base/values';
-import { auditSheets } from './findings/run';
-import { sheetFromRange } from './read';
+import type { Line } from './nearCheck';
+import { check } from './nearCheck';
 
 /** What columns are read as changes at numbers somebody chose; no bundle holds this file. */
-type Line = readonly Cell[];
 const fieldsOf = (values: readonly Line[]): readonly (string | undefined)[] =>
-  runNow(
-    auditSheets(
-      [sheetFromRange({ name: 'A', top: 0, left: 0, values: values.map((line) => [...line]) }, () => false)],
-      { today: 47_000 },
-    ),
-  ).tables[0]?.mapping.map(({ field }) => field) ?? [];
+  check(values).tables[0]?.mapping.map(({ field }) => field) ?? [];
 
 const DAYS = [3, 5, 8, 11, 13, 16, 20, 23, 27, 30].map((day) => `${String(day).padStart(2, '0')}/04/2025`);
 

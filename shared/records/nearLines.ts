@@ -1,30 +1,14 @@
 import type { Near } from '../base/near';
-import { runNow } from '../base/steps';
-import type { Cell } from '../base/values';
-import type { AuditReport } from './findings/run';
-import { auditSheets } from './findings/run';
+import { isoDateOfSerial as day } from '../units/dates';
 import { findLinks } from './meaning/links';
-import { sheetFromRange } from './read';
+import type { Line } from './nearCheck';
+import { check, findingsOf } from './nearCheck';
 import { standingOf } from './rules/history';
 
 /** What is said of lines together changes at numbers somebody chose; no bundle holds this file. */
-type Line = readonly Cell[];
-const check = (values: readonly Line[]): AuditReport =>
-  runNow(
-    auditSheets(
-      [sheetFromRange({ name: 'A', top: 0, left: 0, values: values.map((line) => [...line]) }, () => false)],
-      { today: 47_000 },
-    ),
-  );
 /** How grave the finding of a rule is; undefined where it says nothing. */
 const grave = (rule: string, values: readonly Line[]): string | undefined =>
-  check(values)
-    .groups.flatMap(({ findings }) => findings)
-    .find((one) => one.rule === rule)?.severity;
-const day = (serial: number): string => {
-  const date = new Date(Date.UTC(1899, 11, 30) + serial * 864e5);
-  return date.toISOString().slice(0, 10);
-};
+  findingsOf(values).find((one) => one.rule === rule)?.severity;
 /** Days of spawnings with counts that mean nothing to any other rule. */
 const dated = (days: readonly number[]): readonly Line[] => [
   ['Date', 'Eggs'],

@@ -48,22 +48,20 @@ function unneededOfRecord(node) {
   if (!named(fields, 'id') || !named(fields, 'examples')) return [];
   const isFunction =
     ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'defineFunction';
-  const gone = (isFunction ? fields : [])
-    .filter(({ name }) => GONE.includes(name.getText()))
-    .map((field) => [field, '']);
+  const goes = (field) => isFunction && GONE.includes(field.name.getText());
   // A text of its own name outside the record, `help,`: nothing reads it then, and it goes with the record's.
   const shorthand = (isFunction ? node.properties.filter(ts.isShorthandPropertyAssignment) : [])
     .filter(({ name }) => name.getText() in EMPTY)
     .map((field) => [field, `${field.name.getText()}: ${EMPTY[field.name.getText()]}`]);
   const written = fields
     .filter(
-      ({ name, initializer }) =>
-        name.getText() in EMPTY &&
-        !(isFunction && GONE.includes(name.getText())) &&
-        (isFunction || isText(initializer) || ts.isArrayLiteralExpression(initializer)),
+      (field) =>
+        goes(field) ||
+        (field.name.getText() in EMPTY &&
+          (isFunction || isText(field.initializer) || ts.isArrayLiteralExpression(field.initializer))),
     )
-    .map((field) => [field.initializer, EMPTY[field.name.getText()]]);
-  return [...gone, ...written, ...shorthand];
+    .map((field) => (goes(field) ? [field, ''] : [field.initializer, EMPTY[field.name.getText()]]));
+  return [...written, ...shorthand];
 }
 
 /** Where answers name a source. A source whose key stands nowhere there is read by the pane alone. */
