@@ -47,8 +47,12 @@ const limits = (param: NamedParam): readonly string[] => {
     param.doc,
     ...(isListed
       ? []
-      : [` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : figuresApart(expects(param))}.`]),
-    ...(fallback === undefined || isListed || /left out/i.test(param.doc) ? [] : [` Left out: ${figuresApart(fallback)}.`]),
+      : [
+          ` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : figuresApart(expects(param))}.`,
+        ]),
+    ...(fallback === undefined || isListed || /left out/i.test(param.doc)
+      ? []
+      : [` Left out: ${figuresApart(fallback)}.`]),
   ];
 };
 
