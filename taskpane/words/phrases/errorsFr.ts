@@ -93,12 +93,17 @@ const SLIPS: Phrases = {
     'Cela ressemble à des mg/L CaCO3 : {n} mg/L font {n} meq/L.',
   'That looks like thousands of millions: {n} thousand million per mL is {}.':
     'Cela ressemble à des milliards : {n} milliards par mL font {}.',
-  'That looks like {}: multiply it by 1000.': 'Cela ressemble à {} : multipliez par 1000.',
-  'That looks like {}: multiply it by 1000; or were the two typed the wrong way round, or a sample weighed with its dish?':
-    'Cela ressemble à {} : multipliez par 1000 ; ou les deux furent-ils tapés à l’envers, ou un échantillon pesé avec son plat ?',
-  kilograms: 'des kilogrammes',
-  litres: 'des litres',
-  'cubic metres': 'des mètres cubes',
+  'That looks like kilograms: multiply it by 1000.':
+    'Cela ressemble à des kilogrammes : multipliez par 1000.',
+  'That looks like kilograms: multiply it by 1000; or were the two typed the wrong way round, or a sample weighed with its dish?':
+    'Cela ressemble à des kilogrammes : multipliez par 1000 ; ou les deux furent-ils tapés à l’envers, ou un échantillon pesé avec son plat ?',
+  'That looks like litres: multiply it by 1000.': 'Cela ressemble à des litres : multipliez par 1000.',
+  'That looks like litres: multiply it by 1000; or were the two typed the wrong way round, or a sample weighed with its dish?':
+    'Cela ressemble à des litres : multipliez par 1000 ; ou les deux furent-ils tapés à l’envers, ou un échantillon pesé avec son plat ?',
+  'That looks like cubic metres: multiply it by 1000.':
+    'Cela ressemble à des mètres cubes : multipliez par 1000.',
+  'That looks like cubic metres: multiply it by 1000; or were the two typed the wrong way round, or a sample weighed with its dish?':
+    'Cela ressemble à des mètres cubes : multipliez par 1000 ; ou les deux furent-ils tapés à l’envers, ou un échantillon pesé avec son plat ?',
   'Were the two typed the wrong way round?': 'Les deux furent-ils tapés à l’envers ?',
   '{} is more than {}, {n}.': '{} est plus que {}, {n}.',
   '{n} {} is less than the samples together, {n} {}.':
