@@ -2,10 +2,12 @@ import { faultsOf } from '../../taskpane/screens/season/state/faults';
 import { SEASON_FIELDS, ORDER_KEYS } from '../../taskpane/screens/season/state/fields';
 import { exampleForm } from '../../taskpane/screens/season/state/season';
 import { exampleTexts, initialPlan, readForm } from '../../taskpane/screens/plan/state/plan';
+import { EMPTY_SETUP, readSetup } from '../../taskpane/screens/dose/state/setup';
+import { DOSING_FIELDS } from '../../shared/dosing/fields';
 import { planFieldList } from '../../shared/season/one';
 import { TODAY } from './seasonModel';
 
-/** Every sentence that wrong answers bring out beside the fields of both plans. */
+/** Every sentence that wrong answers bring out beside the fields of both plans and of a dosing. */
 
 const WRONG = [
   '',
@@ -65,5 +67,8 @@ export function formFaults(): ReadonlySet<string> {
   for (const { key } of planFieldList)
     for (const text of WRONG)
       for (const one of readForm({ ...texts, [key]: text }).faults.values()) said.add(one);
+  for (const { key } of DOSING_FIELDS)
+    for (const text of WRONG)
+      for (const one of readSetup({ ...EMPTY_SETUP, [key]: text }).faults.values()) said.add(one);
   return said;
 }

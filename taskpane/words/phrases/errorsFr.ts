@@ -361,9 +361,6 @@ const REARING: Phrases = {
   'The coefficient assumes that warmth always speeds growth; for African catfish that ends at about 30.3 °C.':
     'Le coefficient suppose que la chaleur accélère toujours la croissance ; pour le silure africain cela finit vers 30,3 °C.',
   'The oxygen equation was fitted from 0 to 40 °C.': 'L’équation de l’oxygène fut ajustée de 0 à 40 °C.',
-  'No vat of water stands there: the meter is off, dry or not calibrated, or a digit slipped.':
-    'Aucun bac d’eau n’est là : le pH-mètre est à côté, sec ou non étalonné, ou un chiffre a glissé.',
-  'Check it in a buffer and read again.': 'Contrôlez-le dans un tampon et relisez.',
 };
 
 /** Learning, odds and money. */
