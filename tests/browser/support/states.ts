@@ -32,6 +32,8 @@ export function walkOf(page: Page): Walk {
   };
   const home = async (): Promise<void> => {
     await page.click('#place-vat');
+    // The place is fetched when it is opened first, and stands where it was left.
+    await page.waitForSelector('#card-back, .card-face');
     if ((await page.locator('#card-back').count()) > 0) await page.click('#card-back');
   };
   const card = async (id: string): Promise<void> => {
