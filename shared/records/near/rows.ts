@@ -1,15 +1,20 @@
-import type { Near } from '../base/near';
-import type { NumericField, RecordText } from './fields';
-import { RULES } from './rules';
-import { heapOf, isHeaped } from './rules/heaping';
+import type { Near } from '../../base/near';
+import type { NumericField, RecordText } from '../fields';
+import { RULES } from '../rules';
+import type { RuleVerdict } from '../rules/rule';
+import { heapOf, isHeaped } from '../rules/heaping';
 
 /** What is said of one record changes at numbers somebody chose; no bundle holds this file. */
 type Plain = Readonly<Partial<Record<NumericField, number>>>;
-/** How often a rule of one record speaks. */
-function said(id: string, plain: Plain, texts: Readonly<Partial<Record<RecordText, string>>> = {}): number {
+/** What a rule of one record says of it. */
+export function saidOf(
+  id: string,
+  plain: Plain,
+  texts: Readonly<Partial<Record<RecordText, string>>> = {},
+): readonly RuleVerdict[] {
   const rule = RULES.find((one) => one.id === id);
-  if (rule?.scope !== 'row') return NaN;
-  const found = rule.check(
+  if (rule?.scope !== 'row') throw new Error(`${id} is no rule of one record`);
+  const found: RuleVerdict | readonly RuleVerdict[] | undefined = rule.check(
     {
       num: (field) => plain[field] ?? NaN,
       text: (field) => texts[field] ?? '',
@@ -19,8 +24,9 @@ function said(id: string, plain: Plain, texts: Readonly<Partial<Record<RecordTex
     },
     {},
   );
-  return found === undefined ? 0 : Array.isArray(found) ? found.length : 1;
+  return found === undefined ? [] : 'field' in found ? [found] : found;
 }
+const said = (...asked: Parameters<typeof saidOf>): number => saidOf(...asked).length;
 const dose = (rate: number, preparation = ''): number =>
   said('DOSE.PERKG', { hormoneVolume: 2 * rate, femaleWeight: 2 }, { preparation });
 const ration = (share: number, weight: number): number =>

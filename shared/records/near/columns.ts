@@ -1,6 +1,6 @@
-import type { Near } from '../base/near';
-import type { Line } from './nearCheck';
-import { check } from './nearCheck';
+import type { Near } from '../../base/near';
+import type { Line } from './check';
+import { check } from './check';
 
 /** What columns are read as changes at numbers somebody chose; no bundle holds this file. */
 const fieldsOf = (values: readonly Line[]): readonly (string | undefined)[] =>
