@@ -13,8 +13,8 @@ import { isPlain } from '../../src/build/checks/near';
 /**
  * npm run near [-- shared/records] [--all] [--loud]
  *
- * Which numbers the pairs beside them really hold: every one is moved a step up and a step down, and the cases that
- * read it are run each time. A number is held where a case turns red both ways; held.json is written anew for the
+ * Which numbers the pairs beside them really hold: every one is moved a step up and a step down, and the pairs that
+ * name its value and read it are run each time. A number is held where a case turns red both ways; held.json is written anew for the
  * files asked for, and `npm run check` compares. Listed debts are asked with --all only.
  *
  * The engine is bundled once with a question at every place that reads such a number. Cases run with the answer
@@ -108,18 +108,20 @@ type Store = Map<unknown, unknown> | WeakMap<WeakKey, unknown>;
 class Engine {
   readonly touched = new Set<string>();
   private moved: readonly [key: string, to: number] | undefined;
+  private isShare = false;
   private epoch = 0;
   private readonly modules: Record<string, () => readonly Near[]>;
 
-  constructor(key?: string, to = NaN) {
-    if (key !== undefined) this.moved = [key, to];
+  constructor(key?: string, to = NaN, isShare = false) {
+    if (key !== undefined) this.move(key, to, isShare);
     const made = { exports: {} };
     factory(load, made, made.exports, this.near, this.kept);
     this.modules = made.exports;
   }
   private readonly near = (key: string, value: number): number => {
     this.touched.add(key);
-    return this.moved?.[0] === key ? this.moved[1] : value;
+    if (this.moved?.[0] !== key) return value;
+    return this.isShare ? value * this.moved[1] : this.moved[1];
   };
   private readonly kept = (make: () => Store): object => {
     let [store, from] = [make(), this.epoch];
@@ -134,7 +136,9 @@ class Engine {
       },
     );
   };
-  move(key?: string, to = NaN): void {
+  /** To a number, or by a share of what it is. */
+  move(key?: string, to = NaN, isShare = false): void {
+    this.isShare = isShare;
     this.moved = key === undefined ? undefined : [key, to];
     this.epoch++;
   }
@@ -156,6 +160,7 @@ interface Case {
   readonly asks: ReadonlySet<string>;
 }
 const engine = new Engine();
+/** Cases of a room hold its own numbers. */
 const room = only.split('/').slice(0, 2).join('/');
 const once = new Set<string>();
 const cases: Case[] = [];
@@ -189,12 +194,12 @@ function steps(value: number): readonly [up: number, down: number] {
 }
 const isRed = (near: Near): boolean => answersOf(near) !== JSON.stringify(near.answers);
 /** The case that turns red when a number is another, the likeliest first. */
-function redCase(key: string, to: number, order: readonly Case[]): Case | undefined {
-  engine.move(key, to);
+function redCase(key: string, to: number, isShare: boolean, order: readonly Case[]): Case | undefined {
+  engine.move(key, to, isShare);
   const found = order.find(({ near }) => isRed(near));
   engine.move();
   if (found || !once.has(key)) return found;
-  const anew = new Engine(key, to);
+  const anew = new Engine(key, to, isShare);
   return order.find(({ file, near }) =>
     anew.cases(file).some((one) => one.number === near.number && isRed(one)),
   );
@@ -224,21 +229,19 @@ for (const file of sources) {
     if (!isAll && debts.has(key) && !before) continue;
     asked++;
     const value = valueOf(one.written);
-    if (Number.isNaN(value)) {
-      loose.push(`${key} = ${one.written}: worked out from others`);
-      continue;
-    }
-    const closeness = (near: Case): number =>
-      Number(labelOf(near) === before) * 4 +
-      Number(near.near.value === value) * 2 +
-      Number(near.asks.size < 100);
+    // A pair names its number: a case that turns red by the way holds nothing for long.
+    const named = [
+      value,
+      ...[...one.written.matchAll(/\d[\d_.]*(?:e-?\d+)?/g)].map(([text]) => Number(text.replaceAll('_', ''))),
+    ];
     const order = cases
-      .filter(({ asks }) => asks.has(key) || once.has(key))
-      .sort((a, b) => closeness(b) - closeness(a));
-    const by = steps(value).map((to) => redCase(key, to, order));
+      .filter(({ near, asks }) => named.includes(near.value) && (asks.has(key) || once.has(key)))
+      .sort((a, b) => Number(labelOf(b) === before) - Number(labelOf(a) === before));
+    // What is worked out from another number is moved by a share.
+    const isShare = Number.isNaN(value);
+    const by = (isShare ? [1.1, 0.9] : steps(value)).map((to) => redCase(key, to, isShare, order));
     const [up, down] = by;
-    if (up && down)
-      (fresh[file] ??= {})[one.name] = [one.written, labelOf(up.near.value === value ? up : down)];
+    if (up && down) (fresh[file] ??= {})[one.name] = [one.written, labelOf(up)];
     else
       loose.push(
         `${key} = ${one.written}: ${up ? 'only up' : down ? 'only down' : 'neither way'}, ${order.length} cases read it`,

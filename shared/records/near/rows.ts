@@ -118,8 +118,8 @@ export const NEAR: readonly Near[] = [
   pair(
     'Least feed of a day, share of body weight',
     0.001,
-    () => ration(0.0009, 20),
-    () => ration(0.0011, 20),
+    () => ration(0.00095, 20),
+    () => ration(0.00105, 20),
     [1, 0],
   ),
   pair(
@@ -217,7 +217,7 @@ export const NEAR: readonly Near[] = [
     'Share of counts in 00 from which on they are rounded',
     0.5,
     () => heaped(9, 11),
-    () => heaped(11, 9),
+    () => heaped(10, 10),
     [false, true],
   ),
   pair(
@@ -230,8 +230,8 @@ export const NEAR: readonly Near[] = [
   pair(
     'Counts from which on two noughts say something',
     1000,
-    () => heaped(9, 4, 100),
-    () => heaped(9, 4, 1100),
+    () => isHeaped(heapOf(new Array<number>(12).fill(900))),
+    () => isHeaped(heapOf(new Array<number>(12).fill(1000))),
     [false, true],
   ),
 ];

@@ -52,13 +52,14 @@ export const NEAR: readonly Near[] = [
   edge('Grams of a fry, by how it grows', 1, grows(20), [0.99, 1.01], [false, true]),
   edge('Grams of a fingerling, by how it grows', 10, grows(10), [9.9, 10.1], [false, true]),
   edge('Times the least ration that grams for kilograms may give', 5, hint, [4.9, 5.1], [false, true]),
+  edge('Part of the least that grams for kilograms may give', 1000, hint, [4.9, 5.1], [false, true]),
   edge('Times the most that grams for kilograms may give', 1000, hint, [199, 201], [true, false]),
   edge('Part of the most that kilograms for grams may give', 1000, hint, [0.000_19, 0.000_21], [true, false]),
   edge(
     'Part of the least that kilograms for grams may give',
     1000,
     hint,
-    [0.000_000_9, 0.000_001_1],
+    [0.000_000_95, 0.000_001_1],
     [false, true],
   ),
   edge(

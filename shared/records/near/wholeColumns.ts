@@ -42,7 +42,7 @@ const FEW_WARM = [26.2, 26.8, 26.5, 26.3, 26.7, 26.4, 26.6];
 const negative = (lines: number, below: number): number =>
   times(
     'WHOLE.NEGATIVE',
-    listed(Array.from({ length: lines }, (_, i) => (i % 12 === 3 && i < 12 * below ? -45 : 40 + i))),
+    listed(Array.from({ length: lines }, (_, i) => (i % 12 === 2 && i < 12 * below ? -45 : 40 + i))),
   );
 const percents = (values: readonly number[]): number => times('WHOLE.HUNDRED', listed(values, 'Good %'));
 const GOOD = [71, 74, 69, 72, 75, 70, 73, 68, 76, 71];
@@ -108,6 +108,7 @@ export const NEAR: readonly Near[] = [
     [2390, 2410],
     [0, 2],
   ),
+  edge('Spreads more, shared among the numbers', 20, (x: number) => warm([x]), [29.98, 30.02], [0, 1]),
   edge(
     'Spreads a number is off where numbers lie close',
     7,
@@ -195,5 +196,12 @@ export const NEAR: readonly Near[] = [
       [15, 5],
     ],
     [0, 5],
+  ),
+  edge(
+    'Percent below which nearly all must be',
+    100,
+    (x: number) => percents([...GOOD, ...GOOD.slice(1), x, 145]),
+    [95, 105],
+    [1, 0],
   ),
 ];

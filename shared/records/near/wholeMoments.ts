@@ -47,9 +47,9 @@ const isTurned = (apart: number, at: number): boolean =>
   !found('WHOLE.HOUR', morning(apart, 12, [at]))[0]?.expected.startsWith('as');
 
 /** Hours in and out of each line, so many minutes apart. */
-const spans = (minutes: readonly number[]): readonly Line[] => [
+const spans = (minutes: readonly number[], step = 7): readonly Line[] => [
   ['In', 'Out'],
-  ...minutes.map((one, i): Line => [clock(1200 + 7 * i), clock(1200 + 7 * i + one)]),
+  ...minutes.map((one, i): Line => [clock(1200 + step * i), clock(1200 + step * i + one)]),
 ];
 const apart = (lines: number, others: readonly number[]): readonly Line[] =>
   spans(Array.from({ length: lines }, (_, i) => others[i] ?? 660 + 5 * (i % 3)));
@@ -245,5 +245,76 @@ export const NEAR: readonly Near[] = [
       ]),
     [2, 3],
     [0, 1],
+  ),
+  edge(
+    'Spreads from half a day between two hours',
+    3,
+    (x: number) => areExchanged(spans([660, 690, 630, 660, 690, 630, 660, 690, 630, x], 137)),
+    [1244, 1249],
+    [false, true],
+  ),
+  edge(
+    'Hours a stated time may be off after a whole day',
+    0.13,
+    (x: number) => stated((m, i) => m / 60 + (i === 1 ? 24 + x : 0)),
+    [0.125, 0.135],
+    [0, 1],
+  ),
+  edge(
+    'Share of a stated time it may be off',
+    0.02,
+    (x: number) =>
+      times('WHOLE.STATED', [
+        ['Start', 'End', 'Hours (h)'],
+        ...Array.from({ length: 8 }, (_, i): Line => [
+          clock(360 + 7 * i),
+          clock(960 + 18 * i),
+          Number((10 + (11 * i) / 60 + (i === 0 ? x : 0)).toFixed(4)),
+        ]),
+      ]),
+    [0.195, 0.205],
+    [0, 1],
+  ),
+  edge(
+    'Share of days in a column of dates',
+    0.8,
+    (n: number) =>
+      times('WHOLE.DATE', [
+        ['Date', 'Figure'],
+        ...Array.from({ length: 20 }, (_, i): Line => [
+          i < n ? dayAfter(i === 5 ? 70 : 4 * i) : clock(SEVEN + i),
+          FIGURES[i % 10] ?? 0,
+        ]),
+      ]),
+    [15, 16],
+    [0, 1],
+  ),
+  edge(
+    'Share of clocks in a column of clocks',
+    0.8,
+    (n: number) =>
+      times('WHOLE.SPAN', [
+        ['In', 'Out'],
+        ...Array.from({ length: 20 }, (_, i): Line => [
+          i < n ? clock(1200 + 7 * i) : dayAfter(i),
+          clock(1200 + 7 * i + (i === 3 ? 1140 : 660 + 5 * (i % 3))),
+        ]),
+      ]),
+    [15, 16],
+    [0, 1],
+  ),
+  edge(
+    'Share of days with their hour in a column of moments',
+    0.8,
+    (n: number) =>
+      times('WHOLE.SPAN', [
+        ['In', 'Out'],
+        ...Array.from({ length: 20 }, (_, i): Line => [
+          i < n ? stamp(1440 * i + 1200) : dayAfter(i),
+          stamp(1440 * i + 1200 + (i === 3 ? 1740 : 660 + 5 * (i % 3))),
+        ]),
+      ]),
+    [15, 16],
+    [0, 5],
   ),
 ];

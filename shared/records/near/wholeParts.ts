@@ -92,6 +92,13 @@ const leap = (x: number): number =>
     ]),
   ]);
 
+/** Fish of every pond at three ages. */
+const ages = (n: number, second: Readonly<Record<number, number>>): number =>
+  times('WHOLE.PART', [
+    ['Pond', 'Day 7', 'Day 14', 'Day 21'],
+    ...lines(n, (i) => [`P${i + 1}`, 1000 + (i % 2 ? 3 * i : 0), second[i] ?? 880 - (i % 3), 790 - (i % 2)]),
+  ]);
+
 export const NEAR: readonly Near[] = [
   edge('Times a product is off', 1.25, (x: number) => chain(12, 0.01, { 4: x }), [1.24, 1.26], [0, 1]),
   edge(
@@ -167,4 +174,12 @@ export const NEAR: readonly Near[] = [
   edge('Share of weighings that may fall', 0.15, (n: number) => growing(n, 3), [19, 20], [0, 3]),
   edge('Times the day before and after', 6, leap, [670, 690], [0, 1]),
   edge('Times a neighbour that is left without the nought', 1.7, leap, [1900, 1940], [1, 0]),
+  edge('Times fish become more with age', 1.001, (x: number) => ages(12, { 4: x }), [1000, 1002], [0, 1]),
+  edge(
+    'Share of ponds in which fish become more with age',
+    0.2,
+    (n: number) => ages(n, { 0: 1400, 2: 1500, 4: 1600 }),
+    [14, 15],
+    [0, 3],
+  ),
 ];

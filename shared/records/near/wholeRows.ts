@@ -118,7 +118,7 @@ export const NEAR: readonly Near[] = [
   edge('Names from which on each line has its own', 5, (n: number) => named(n, 1), [4, 5], [0, 1]),
   edge('Share of names that may come again', 0.08, (n: number) => named(n, 2), [24, 25], [0, 2]),
   edge('Numbers of lines that are names', 5, (n: number) => named(n, 1, true), [5, 6], [0, 1]),
-  edge('Figures that stay when a line is copied', 3, (same: number) => copied(4, same), [2, 3], [0, 1]),
+  edge('Figures that stay when a line is copied', 3, (same: number) => copied(3, same), [2, 3], [0, 1]),
   edge(
     'Share of figures that stay when a line is copied',
     0.6,
@@ -129,8 +129,8 @@ export const NEAR: readonly Near[] = [
   edge(
     'Share of figures that stay in every line',
     0.34,
-    (usual: number) => copied(50, 45, usual, 16),
-    [17, 16],
+    (usual: number) => copied(59, 53, usual, 12),
+    [21, 20],
     [0, 1],
   ),
   edge(
@@ -177,4 +177,18 @@ export const NEAR: readonly Near[] = [
   edge('Names that are known', 4, (used: number) => stray(6, 20, 1, used), [3, 4], [0, 1]),
   edge('Runs of which one is sold over', 4, (runs: number) => sold(runs, 1), [3, 4], [0, 1]),
   edge('Share of runs that are sold over', 0.2, (runs: number) => sold(runs, 3), [14, 15], [0, 3]),
+  edge(
+    'Share of names that stand there once in a sheet of names',
+    0.97,
+    (n: number) => sheets({ n, off: 1, name: (i) => `R${i === n - 1 ? 3 : i + 1}` }),
+    [33, 34],
+    [0, 1],
+  ),
+  edge(
+    'Numbers that are no chance',
+    2,
+    (n: number) => sheets({ n: 12, off: 1, by: 7, value: (i) => (i >= 12 - n ? 105 + i : 20 + 2 * i) }),
+    [1, 2],
+    [0, 1],
+  ),
 ];

@@ -215,7 +215,6 @@ export function moreWithAge(table: RecordTable): Suspicion[] {
   const columns = table.mapping.flatMap(({ isRepeated, field }, i) =>
     isRepeated && field === 'fish' ? [i] : [],
   );
-  if (columns.length < 2) return [];
   const middles = columns.map((column) => table.columns[column]?.content.middle ?? NaN);
   if (!middles.every((x, i) => i === 0 || x < (middles[i - 1] ?? NaN))) return [];
   const found: Suspicion[] = [];

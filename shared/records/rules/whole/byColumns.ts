@@ -117,6 +117,8 @@ export function negatives(table: RecordTable): Suspicion[] {
   });
 }
 
+/** Percent. */
+const WHOLE = 100;
 /** Over a hundred in a column of percent. */
 export function overHundred(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content }, column): Suspicion[] => {
@@ -124,8 +126,8 @@ export function overHundred(table: RecordTable): Suspicion[] {
     const isShare = mapped?.field
       ? fieldSpec(mapped.field).quantity.unit === 'share'
       : mapped?.unitSaid === '%';
-    if (!isShare || content.high > 100 || content.middle <= 1.01) return [];
-    return strange(list, [-Infinity, 100], (value) => value > 100).flatMap(([value, record]) =>
+    if (!isShare || content.high > WHOLE || content.middle <= 1.01) return [];
+    return strange(list, [-Infinity, WHOLE], (value) => value > WHOLE).flatMap(([value, record]) =>
       !isComputed(table, { record, column })
         ? [
             {
