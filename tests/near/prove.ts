@@ -251,4 +251,11 @@ for (const file of sources) {
 }
 for (const one of loose) console.log(`not held: ${one}`);
 console.log(`${asked} numbers moved both ways, ${asked - loose.length} caught`);
+const lost = Object.entries(held).flatMap(([file, names]) =>
+  Object.keys(names)
+    .filter((name) => !fresh[file]?.[name])
+    .map((name) => `${file}: ${name}`),
+);
+for (const one of lost) console.log(`held before and not now: ${one}`);
+if (lost.length > 0) process.exitCode = 1;
 if (!process.argv.includes('--dry')) writeFileSync(HELD, `${JSON.stringify(fresh, undefined, 2)}\n`);

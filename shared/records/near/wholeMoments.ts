@@ -1,3 +1,4 @@
+// Long: one shape of pair for every number on days and hours
 import type { Near } from '../../base/near';
 import type { Line } from './check';
 import { dayAfter, edge, found, times } from './check';
