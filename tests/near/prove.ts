@@ -215,7 +215,6 @@ const fresh: Record<string, Record<string, readonly [string, string]>> = {};
 const loose: string[] = [];
 let asked = 0;
 const valueOf = (written: string): number =>
-  // eslint-disable-next-line @typescript-eslint/no-implied-eval -- a number as it stands in our own source
   Number(new Function('Math', `return ${written.replace(/\b[A-Z][A-Z_\d]+\b/g, 'NaN')}`)(Math));
 const labelOf = ({ file, near }: Case): string => `${file}: ${near.number}`;
 for (const file of sources) {

@@ -1,6 +1,6 @@
 import ts from 'typescript';
 
-/** A number somebody may have chosen: a constant by its name, or a number in a comparison by what it is compared with. */
+/** A number somebody may have chosen: a constant by its name, or a number by the comparison it stands in. */
 export interface Chosen {
   /** The name of the constant; `3 in steps >= 3` for a number without one. */
   readonly name: string;

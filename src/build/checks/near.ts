@@ -36,7 +36,7 @@ export function nearShare(files: readonly SourceText[], held: Held): string {
 
 /** Numbers without a pair that holds and without a listed reason; pairs and debts of numbers that are gone. */
 export function nearFaults(files: readonly SourceText[], held: Held, debts: NearDebts): string[] {
-  const owed = new Map(
+  const owed = new Map<string, string>(
     Object.entries(debts).flatMap(([reason, list]) =>
       Object.entries(list).flatMap(([file, names]) =>
         names.map((name) => [`${file}: ${name}`, reason] as const),
