@@ -1,15 +1,15 @@
-import { addressOf, parseArea } from '../../shared/sheet/formula/address';
-import { readOrderBook } from '../../shared/season/orderBook';
-import { asOf, bookSheetNames, booksIn, readBook } from '../../shared/books/living';
-import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
-import { readXlsx, writeXlsx } from '../../shared/files';
-import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
-import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
-import { officePort } from '../../taskpane/host/office';
-import { BACKYARD, seasonTemplate } from '../../templates/season.template';
-import { onItsDay } from '../support/day';
-import { calculating } from './calculating';
+import { addressOf, parseArea } from '../../../shared/sheet/formula/address';
+import { readOrderBook } from '../../../shared/season/orderBook';
+import { asOf, bookSheetNames, booksIn, readBook } from '../../../shared/books/living';
+import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { readXlsx, writeXlsx } from '../../../shared/files';
+import { createExecutor, createOffice, installOffice } from '../../../src/officeStandIn';
+import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { officePort } from '../../../taskpane/host/office';
+import { BACKYARD, seasonTemplate } from '../../../templates/season.template';
+import { onItsDay } from '../../support/day';
+import { calculating } from '../../office/calculating';
 
 /**
  * One season, rendered into the open workbook and into a file: cell by cell what the model says. The local

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { freeze, inspect, repairCalls, verify } from '../../../shared/catalogue/sharing';
-import { OPTIONS, simpleBook, unzip, worksheet, zip } from './parts';
-import { differences, valuesOf } from './read';
-import { SEASON_CALLS, season } from './season';
-import { hasSoffice, startJudge } from './soffice';
+import { OPTIONS, simpleBook, unzip, worksheet, zip } from '../../files/share/parts';
+import { differences, valuesOf } from '../../files/share/read';
+import { SEASON_CALLS, season } from '../../files/share/season';
+import { hasSoffice, startJudge } from '../../files/share/soffice';
 
 const PAGE = 'Where numbers come from';
 const made = (file: Uint8Array, options = {}): Uint8Array => {

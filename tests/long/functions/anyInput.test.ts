@@ -1,9 +1,9 @@
 import fc from 'fast-check';
-import { CATALOGUE } from '../../shared/catalogue';
-import type { Arg } from '../../shared/functions/invoke';
-import { invoke } from '../../shared/functions/invoke';
-import type { Cell } from '../../shared/base/values';
-import { isError, isGrid } from '../../shared/base/values';
+import { CATALOGUE } from '../../../shared/catalogue';
+import type { Arg } from '../../../shared/functions/invoke';
+import { invoke } from '../../../shared/functions/invoke';
+import type { Cell } from '../../../shared/base/values';
+import { isError, isGrid } from '../../../shared/base/values';
 
 /**
  * Whatever a sheet hands over, a function answers with a cell or a rectangular grid, and every #VALUE! and

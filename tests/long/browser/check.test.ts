@@ -1,11 +1,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { addressOf } from '../../shared/sheet/formula/address';
-import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
-import { writeXlsx } from '../../shared/files';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, turnTo } from './support/localSheet';
+import { addressOf } from '../../../shared/sheet/formula/address';
+import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { writeXlsx } from '../../../shared/files';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT, picture, turnTo } from '../../browser/support/localSheet';
 
 /**
  * Records with faults checked beside the sheet, as a person would do it: found, gone to, marked, set right,

@@ -1,6 +1,14 @@
 import type { Page } from 'playwright-core';
-import type { Session } from './support/localSheet';
-import { ask, kill, openLocalSheet, picture, typeInto, until, untilReady } from './support/localSheet';
+import type { Session } from '../../browser/support/localSheet';
+import {
+  ask,
+  kill,
+  openLocalSheet,
+  picture,
+  typeInto,
+  until,
+  untilReady,
+} from '../../browser/support/localSheet';
 
 /** Nothing typed is lost: a killed tab, a second tab on the same workbook, a full disk, no network. */
 

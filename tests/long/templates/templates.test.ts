@@ -1,5 +1,5 @@
-import { TEMPLATES, buildTemplate } from '../../templates';
-import { dosingWaterHolds, seasonWaterHolds } from './support/water';
+import { TEMPLATES, buildTemplate } from '../../../templates';
+import { dosingWaterHolds, seasonWaterHolds } from '../../templates/support/water';
 
 // That the committed files are what a fresh build gives is looked at by `npm run check`.
 describe.each(Object.entries(TEMPLATES))('%s', (name, model) => {

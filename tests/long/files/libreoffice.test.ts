@@ -11,15 +11,15 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { readXlsx, writeXlsx } from '../../shared/files';
-import { hasCustomCall } from '../../shared/files/formulas';
-import type { CellModel, SheetModel, WorkbookModel } from '../../shared/sheet/workbook/model';
-import { seasonPlanTemplate } from '../../templates/season-plan.template';
-import { TEMPLATE_LANGUAGES } from '../../templates/languages';
-import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../templates/season.template';
-import { modelOf } from '../run/support';
-import { onItsDay } from '../support/day';
-import { readable } from './support';
+import { readXlsx, writeXlsx } from '../../../shared/files';
+import { hasCustomCall } from '../../../shared/files/formulas';
+import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { seasonPlanTemplate } from '../../../templates/season-plan.template';
+import { TEMPLATE_LANGUAGES } from '../../../templates/languages';
+import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../../templates/season.template';
+import { modelOf } from '../../run/support';
+import { onItsDay } from '../../support/day';
+import { readable } from '../../files/support';
 
 /**
  * LibreOffice opens what we write, calculates it all again and prints it. Without LibreOffice and
@@ -156,7 +156,7 @@ const BOOKS: readonly Book[] = [
 
 const COMMITTED = ['season-plan', 'season-backyard', 'season-backyard-fr'];
 const committed = (name: string): Uint8Array =>
-  new Uint8Array(readFileSync(join(__dirname, '..', '..', 'templates', `${name}.xlsx`)));
+  new Uint8Array(readFileSync(join(__dirname, '..', '..', '..', 'templates', `${name}.xlsx`)));
 const models = new Map(BOOKS.map(({ name, make }) => [name, make()]));
 const modelNamed = (name: string): WorkbookModel => {
   const model = models.get(name);

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
-import { isError } from '../../shared/base/values';
-import { readXlsx } from '../../shared/files';
-import type { Session } from './support/localSheet';
-import { ask, openLocalSheet, OUT, picture, typeInto, turnTo, until } from './support/localSheet';
+import { isError } from '../../../shared/base/values';
+import { readXlsx } from '../../../shared/files';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT, picture, typeInto, turnTo, until } from '../../browser/support/localSheet';
 
 /** The production pane beside the local sheet, used as a person would. */
 

@@ -1,11 +1,11 @@
-import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
-import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
-import type { WorkbookModel } from '../../shared/sheet/workbook/model';
-import { officePort } from '../../taskpane/host/office';
-import type { CellMark, LogLines } from '../../taskpane/host/port';
-import type { Breaking, FaultyHost } from './support/faultyHost';
-import { BREAKS, everythingIn, faultyHost } from './support/faultyHost';
+import { createExecutor, createOffice, installOffice } from '../../../src/officeStandIn';
+import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
+import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { officePort } from '../../../taskpane/host/office';
+import type { CellMark, LogLines } from '../../../taskpane/host/port';
+import type { Breaking, FaultyHost } from '../../office/support/faultyHost';
+import { BREAKS, everythingIn, faultyHost } from '../../office/support/faultyHost';
 
 /**
  * Every sync of every writing fails once, twice and for good. Afterwards the workbook is as before, or as after a

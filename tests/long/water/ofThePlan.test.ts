@@ -1,14 +1,14 @@
-import { isError } from '../../shared/base/values';
-import { calculate } from '../../shared/catalogue/calculation';
-import type { SheetModel } from '../../shared/sheet/workbook/model';
-import { SheetBuilder } from '../../shared/sheet/workbook/build';
-import { phAired } from '../long/water/chemistry';
-import type { Vat } from '../long/water/vat';
-import { METERS, airedPH, drawVat, pass, pour, read } from '../long/water/vat';
-import { modelOf } from '../run/support';
-import { call } from '../support/call';
-import { drawsFrom } from '../support/draws';
-import { airedWith, under, waterOf } from '../templates/support/water';
+import { isError } from '../../../shared/base/values';
+import { calculate } from '../../../shared/catalogue/calculation';
+import type { SheetModel } from '../../../shared/sheet/workbook/model';
+import { SheetBuilder } from '../../../shared/sheet/workbook/build';
+import { phAired } from './chemistry';
+import type { Vat } from './vat';
+import { METERS, airedPH, drawVat, pass, pour, read } from './vat';
+import { modelOf } from '../../run/support';
+import { call } from '../../support/call';
+import { drawsFrom } from '../../support/draws';
+import { airedWith, under, waterOf } from '../../templates/support/water';
 
 /** The water of a plan and of a sheet, followed to the end by chemistry apart from the product's. */
 

@@ -2,10 +2,10 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { cardsWorkbook } from '../../shared/books/living';
-import { writeXlsx } from '../../shared/files/write';
-import { runOf } from '../run/support';
-import { hasSoffice, startJudge } from './share/soffice';
+import { cardsWorkbook } from '../../../shared/books/living';
+import { writeXlsx } from '../../../shared/files/write';
+import { runOf } from '../../run/support';
+import { hasSoffice, startJudge } from '../../files/share/soffice';
 
 /** The cards as they come out of a printer: LibreOffice lays them out, poppler reads the pages. */
 

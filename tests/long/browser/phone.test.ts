@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
-import type { Session } from './support/localSheet';
-import { ask, kill, openLocalSheet, picture, until, untilReady } from './support/localSheet';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, kill, openLocalSheet, picture, until, untilReady } from '../../browser/support/localSheet';
 
 /**
  * A phone of 360 × 740 points: the pane first, the sheet one press away, fingers instead of a mouse. Then the

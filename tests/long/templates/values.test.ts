@@ -2,15 +2,15 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { freeze, verify } from '../../shared/catalogue/sharing';
-import { readXlsx } from '../../shared/files';
-import { parseAddress } from '../../shared/sheet/formula/address';
-import { differences, valuesOf } from '../files/share/read';
-import { hasSoffice, startJudge } from '../files/share/soffice';
+import { freeze, verify } from '../../../shared/catalogue/sharing';
+import { readXlsx } from '../../../shared/files';
+import { parseAddress } from '../../../shared/sheet/formula/address';
+import { differences, valuesOf } from '../../files/share/read';
+import { hasSoffice, startJudge } from '../../files/share/soffice';
 
 /** The twins of the templates, opened and saved by two spreadsheets that know nothing of Spawnbook. */
 
-const folder = join(__dirname, '..', '..', 'templates');
+const folder = join(__dirname, '..', '..', '..', 'templates');
 const twin = (name: string): Uint8Array => new Uint8Array(readFileSync(join(folder, `${name}-values.xlsx`)));
 const NAMES = ['season-plan', 'dosing', 'season-backyard', 'dosing-fr', 'season-plan-fr'] as const;
 const hasGnumeric = spawnSync('ssconvert', ['--version']).status === 0;

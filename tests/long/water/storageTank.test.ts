@@ -1,10 +1,10 @@
-import type { VatEvent } from '../../shared/dosing/events';
-import { tankAdvice } from '../../shared/dosing/tank';
-import type { VatSetup } from '../../shared/dosing/vat';
-import { SETUP, event } from '../dosing/support/lines';
-import type { Vat } from '../long/water/vat';
-import { airedPH, drawVat, pass, pour, read, truePH } from '../long/water/vat';
-import { drawsFrom } from '../support/draws';
+import type { VatEvent } from '../../../shared/dosing/events';
+import { tankAdvice } from '../../../shared/dosing/tank';
+import type { VatSetup } from '../../../shared/dosing/vat';
+import { SETUP, event } from '../../dosing/support/lines';
+import type { Vat } from './vat';
+import { airedPH, drawVat, pass, pour, read, truePH } from './vat';
+import { drawsFrom } from '../../support/draws';
 
 /**
  * A storage tank of 4,000 L, dosed by the engine, twelve vats of 300 L filled from it over two days, topped up

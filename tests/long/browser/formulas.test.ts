@@ -1,8 +1,8 @@
-import { evaluate } from '../../shared/catalogue/calculation';
-import { addressOf } from '../../shared/sheet/formula/address';
-import { isError, isGrid } from '../../shared/base/values';
-import type { Session } from './support/localSheet';
-import { ask, openExample, openLocalSheet, picture, typeInto } from './support/localSheet';
+import { evaluate } from '../../../shared/catalogue/calculation';
+import { addressOf } from '../../../shared/sheet/formula/address';
+import { isError, isGrid } from '../../../shared/base/values';
+import type { Session } from '../../browser/support/localSheet';
+import { ask, openExample, openLocalSheet, picture, typeInto } from '../../browser/support/localSheet';
 
 /** The local sheet in a real browser: formulas typed with the keyboard, answers read back. */
 
@@ -12,22 +12,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await session.close();
-});
-
-test('npm start prints the address and a formula to try', () => {
-  expect(session.printed).toMatch(/Spawnbook is at http:\/\/localhost:\d+\//);
-  expect(session.printed).toMatch(/=SPAWN\.[A-Z.]+\(/);
-});
-
-test('the first screen is an empty sheet, and the formula that npm start prints works in the chosen cell', async () => {
-  const { page } = session;
-  const formula = /=SPAWN\.[A-Z.]+\(.*\)/.exec(session.printed)?.[0] ?? '';
-  // No click, no menu: the keys go to the cell that is selected.
-  await page.keyboard.type(formula);
-  await page.keyboard.press('Enter');
-  await ask(page, 'waitForCalculation');
-  expect(await ask(page, 'getFormula', 'A1')).toBe(formula);
-  expect(await ask(page, 'getValue', 'A1')).toBeCloseTo(evaluate(formula) as number, 9);
 });
 
 test('the plan of an invented hatchery has live formulas', async () => {

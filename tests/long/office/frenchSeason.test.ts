@@ -1,17 +1,24 @@
-import { addressOf } from '../../shared/sheet/formula/address';
-import { asOf, bookSheetNames, booksIn, livingBook, readBook, wordsOfBook } from '../../shared/books/living';
-import { fr } from '../../shared/books/words/fr';
-import { planBatches } from '../../shared/season/batches';
-import { readOrderBook } from '../../shared/season/orderBook';
-import type { RangeCells } from '../../shared/records';
-import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
-import type { MemoryBook } from '../../src/officeStandIn/memoryBook';
-import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
-import { officePort } from '../../taskpane/host/office';
-import { BACKYARD, seasonTemplate } from '../../templates/season.template';
-import { TEMPLATE_LANGUAGES } from '../../templates/languages';
-import { onItsDay } from '../support/day';
-import { calculating } from './calculating';
+import { addressOf } from '../../../shared/sheet/formula/address';
+import {
+  asOf,
+  bookSheetNames,
+  booksIn,
+  livingBook,
+  readBook,
+  wordsOfBook,
+} from '../../../shared/books/living';
+import { fr } from '../../../shared/books/words/fr';
+import { planBatches } from '../../../shared/season/batches';
+import { readOrderBook } from '../../../shared/season/orderBook';
+import type { RangeCells } from '../../../shared/records';
+import { createExecutor, createOffice, installOffice } from '../../../src/officeStandIn';
+import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
+import { officePort } from '../../../taskpane/host/office';
+import { BACKYARD, seasonTemplate } from '../../../templates/season.template';
+import { TEMPLATE_LANGUAGES } from '../../../templates/languages';
+import { onItsDay } from '../../support/day';
+import { calculating } from '../../office/calculating';
 
 /**
  * A season in French in the open workbook, beside one in English: calculated by the host, read back through the door,

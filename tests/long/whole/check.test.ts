@@ -1,16 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { cardsWorkbook, livingBook, LivingPages } from '../../shared/books/living';
-import { freeze } from '../../shared/catalogue/sharing';
-import { calculate } from '../../shared/catalogue/calculation';
-import { writeXlsx } from '../../shared/files';
-import { checkFile } from '../../shared/records';
-import type { CellModel, WorkbookModel } from '../../shared/sheet/workbook/model';
-import { runOf } from '../run/support';
+import { cardsWorkbook, livingBook, LivingPages } from '../../../shared/books/living';
+import { freeze } from '../../../shared/catalogue/sharing';
+import { calculate } from '../../../shared/catalogue/calculation';
+import { writeXlsx } from '../../../shared/files';
+import { checkFile } from '../../../shared/records';
+import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
+import { runOf } from '../../run/support';
 
 /** The check of records over every workbook we write: it finds nothing to doubt, typed or not. */
 
-const folder = join(__dirname, '..', '..', 'templates');
+const folder = join(__dirname, '..', '..', '..', 'templates');
 const findingsIn = (bytes: Uint8Array, name: string): string[] => {
   const checked = checkFile(bytes, name);
   if ('isCancelled' in checked) throw new Error('cancelled');
