@@ -58,9 +58,13 @@ function cellLines({ cells }: SheetModel): string[] {
 }
 
 export const sheetText = (sheet: SheetModel): unknown => {
-  const { cells: _cells, heights, validations = [], conditionals = [], charts = [], ...rest } = sheet;
+  const { heights, validations = [], conditionals = [], charts = [], ...rest } = sheet;
   return {
-    ...Object.fromEntries(Object.entries(rest).map(([key, value]) => [key, JSON.stringify(value)])),
+    ...Object.fromEntries(
+      Object.entries(rest)
+        .filter(([key]) => key !== 'cells')
+        .map(([key, value]) => [key, JSON.stringify(value)]),
+    ),
     heights: JSON.stringify(heights),
     validations: validations.map((one) => JSON.stringify(one)),
     conditionals: conditionals.map((one) => JSON.stringify(one)),

@@ -55,6 +55,27 @@ const PREPARATIONS = [
 ];
 const day = 45_300;
 
+/** What else a line may hold: each by its own chance. */
+function momentsAndWords(i: number, chance: Chance): Record<string, number | string> {
+  const at = day + 9 * i + 0.85;
+  const entries: readonly (readonly [field: string, share: number, value: () => number | string])[] = [
+    ['date', 0.8, () => Math.floor(at)],
+    ['injected', 0.6, () => at],
+    ['stripped', 0.6, () => at + (11 + 2 * chance.bell()) / 24],
+    ['hatchedAt', 0.3, () => at + (38 + 5 * chance.bell()) / 24],
+    ['stockedAt', 0.3, () => Math.floor(at) + 4],
+    ['emptiedAt', 0.3, () => Math.floor(at) + Math.round(4 + 40 * chance.next())],
+    ['run', 0.5, () => `R${Math.floor(i / 2)}`],
+    ['preparation', 0.7, () => PREPARATIONS[i % PREPARATIONS.length] ?? ''],
+    ['species', 0.1, () => (chance.next() < 0.5 ? 'Common carp' : 'sea horse')],
+    ['eggWeight', 0.08, () => 0],
+    ['startWeight', 0.1, () => 0.004],
+  ];
+  return Object.fromEntries(
+    entries.flatMap(([field, share, value]) => (chance.next() < share ? [[field, value()]] : [])),
+  );
+}
+
 function messy(count: number, seed: number): RunRecord[] {
   const chance = new Chance(seed);
   const often = (share: number): boolean => chance.next() < share;
@@ -66,18 +87,7 @@ function messy(count: number, seed: number): RunRecord[] {
       const isShare = value < 1 && field !== 'startWeight' && field !== 'hormoneDose';
       plain[field] = isShare ? Math.min(1, moved) : Number(moved.toPrecision(4));
     }
-    const at = day + 9 * i + 0.85;
-    if (often(0.8)) plain.date = Math.floor(at);
-    if (often(0.6)) plain.injected = at;
-    if (often(0.6)) plain.stripped = at + (11 + 2 * chance.bell()) / 24;
-    if (often(0.3)) plain.hatchedAt = at + (38 + 5 * chance.bell()) / 24;
-    if (often(0.3)) plain.stockedAt = Math.floor(at) + 4;
-    if (often(0.3)) plain.emptiedAt = Math.floor(at) + Math.round(4 + 40 * chance.next());
-    if (often(0.5)) plain.run = `R${Math.floor(i / 2)}`;
-    if (often(0.7)) plain.preparation = PREPARATIONS[i % PREPARATIONS.length] ?? '';
-    if (often(0.1)) plain.species = often(0.5) ? 'Common carp' : 'sea horse';
-    if (often(0.08)) plain.eggWeight = 0;
-    if (often(0.1)) plain.startWeight = 0.004;
+    Object.assign(plain, momentsAndWords(i, chance));
     const one = record(i + 5, plain as Plain, often(0.07) ? ['a rule'] : []);
     return often(0.6) ? { ...one, hatchBase: often(0.5) ? ('eggs' as const) : ('fertilised' as const) } : one;
   });
@@ -121,7 +131,7 @@ test('the rates of that farm, and what a plan takes of them', () => {
   const cells = gridOf(sheet);
   const read = ratesFromCells(cells);
   expectKept('learn-messy', {
-    rates: rates.rates.map(({ sources: _sources, note: _note, ...rest }) => rest),
+    rates: rates.rates.map((rate) => ({ ...rate, sources: undefined, note: undefined })),
     unused: rates.unused,
     figures: [
       {},
