@@ -1,5 +1,6 @@
 import type { Cell, CellError } from '../base/values';
 import { isError, refuse, outside } from '../base/values';
+import { isoDateOfSerial } from '../units/dates';
 import type { NamedParam } from './define';
 import type { ChoiceParam, NumberLimits } from './params';
 
@@ -20,7 +21,11 @@ export const shown = (got: Cell): string => {
   return `the text "${got.length > 40 ? `${got.slice(0, 40)}…` : got}"`;
 };
 
+/** A day is no number to whoever types it, though a cell keeps it as one. */
+const isDay = (unit: string): boolean => unit === 'date' || unit === 'date and time';
+
 export const allowed = (limits: NumberLimits, unit: string): string => {
+  if (isDay(unit)) return allowedDay(limits, unit);
   const tail = unit ? ` ${unit}` : '';
   const kind = limits.whole ? 'a whole number' : 'a number';
   const { min, max, above } = limits;
@@ -32,6 +37,11 @@ export const allowed = (limits: NumberLimits, unit: string): string => {
   if (max !== undefined) return `${kind} up to ${plain(max)}${tail}`;
   return `${kind}${unit ? ` in ${unit}` : ''}`;
 };
+
+const allowedDay = ({ min, max }: NumberLimits, unit: string): string =>
+  min === undefined || max === undefined
+    ? `a ${unit}`
+    : `a ${unit} from ${isoDateOfSerial(min)} to ${isoDateOfSerial(max)}`;
 
 /** Where in the arguments: "weights, row 3" for an item of a list. */
 export const place = (name: string, row?: number): string =>

@@ -1,4 +1,5 @@
 import { MONTH_WORDS, WEEKDAY_WORDS } from './dates';
+import * as quantities from './quantities';
 
 /**
  * Sentences in another language than English. Views, books and the engine below them write English; a language is
@@ -28,7 +29,7 @@ export interface PhraseTable {
 const MARK = /\{(\d*|n)\}/g;
 const HOLE = /\{(?:\d*|n)\}/;
 /** What {n} takes: a number, a share, a day, and nothing that is a sentence. */
-const NUMBER = `((?:[\\d\\s.,:%+−/·–-]|[kM]\\b|m²|${[...WEEKDAY_WORDS, ...MONTH_WORDS].join('|')})+)`;
+const NUMBER = `((?:[\\d¼½¾\\s.,:%+−/·–-]|[kM]\\b|(?<=\\d)e(?=[−+-]?\\d)|m²|${[...WEEKDAY_WORDS, ...MONTH_WORDS].join('|')})+)`;
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 const firstWord = (text: string): string => /^[A-Za-z]+/.exec(text)?.[0] ?? '';
 
@@ -80,7 +81,17 @@ export function phraseTable(locale: string, phrases: Phrases, mark: () => string
 /** Numbers the engine wrote, with the decimal mark of the reader; digits in threes stand apart by spaces already. */
 const withMark = ({ mark }: PhraseTable, text: string): string =>
   text.replace(/(\d)\.(?=\d)/g, `$1${mark()}`);
-const NUMBER_ALONE = /^[−-]?[\d\s]*\d\.\d+(?:\s\S{1,6})?$/;
+const NUMBER_ALONE = /^[−-]?[\d\s]*\d\.\d+(?:\s(\S{1,8}))?$/;
+const UNITS = new Set(
+  Object.values(quantities)
+    .map(({ unit }): string => unit)
+    .filter((unit) => !/^[a-z]{4,}$/.test(unit)),
+);
+/** Units are written alike everywhere; a short word behind a number is none and has to be said. */
+const isNumberAlone = (text: string): boolean => {
+  const [all, behind = ''] = NUMBER_ALONE.exec(text) ?? [];
+  return all !== undefined && (!/\p{L}/u.test(behind) || UNITS.has(behind));
+};
 
 function byPattern(table: PhraseTable, text: string): string | undefined {
   for (const list of [table.patterns.get(firstWord(text)), table.patterns.get('')])
@@ -101,7 +112,7 @@ function wholly(table: PhraseTable, core: string): string | undefined {
   const own = table.whole.get(core) ?? table.day(core) ?? byPattern(table, core);
   if (own !== undefined || !/[.:]$/.test(core)) return own;
   const open = core.slice(0, -1);
-  const rest = table.whole.get(open) ?? byPattern(table, open);
+  const rest = table.whole.get(open) ?? table.day(open) ?? byPattern(table, open);
   return rest === undefined ? undefined : `${rest}${core.at(-1) ?? ''}`;
 }
 
@@ -127,10 +138,23 @@ export const threesApart = (text: string): string =>
     .map((part, i) => (i % 2 === 1 ? part : part.replace(/(\d),(?=\d{3}(?!\d))/g, '$1\u202f')))
     .join('');
 
+/** A number of five digits and more in threes, as the pane writes its own; not in what is quoted or a formula. */
+export const figuresApart = (text: string): string =>
+  text
+    .split(QUOTED)
+    .map((part, i) =>
+      i % 2 === 1
+        ? part
+        : part.replace(/(?<![\w.,:/(-])\d{5,}(?![\w/:])/g, (digits) =>
+            digits.replace(/\B(?=(\d{3})+$)/g, '\u202f'),
+          ),
+    )
+    .join('');
+
 /** Whether the whole of a text can be said, and no part of it stays as it is. */
 export function isKnown(table: PhraseTable, text: string): boolean {
   const core = text.trim();
-  if (!/[A-Za-z]{3}/.test(core) || NUMBER_ALONE.test(core) || wholly(table, core) !== undefined) return true;
+  if (!/[A-Za-z]{3}/.test(core) || isNumberAlone(core) || wholly(table, core) !== undefined) return true;
   return JOINTS.some((joint) => {
     const parts = core.split(joint);
     return parts.length > 1 && parts.every((part) => isKnown(table, part));
@@ -145,14 +169,18 @@ function bySentence(table: PhraseTable, core: string): string | undefined {
     : undefined;
 }
 
+/** What has no words: a number keeps the mark of the reader before its decimals. */
+const rest = (table: PhraseTable, core: string): string =>
+  NUMBER_ALONE.test(core) ? withMark(table, core) : core;
+
 /** A text in the language of the table; what it does not know stays. */
 export function lookUp(table: PhraseTable, text: string): string {
-  if (NUMBER_ALONE.test(text)) return withMark(table, text);
+  if (isNumberAlone(text)) return withMark(table, text);
   if (!/[A-Za-z]{2}/.test(text)) return text;
   const known = table.said.get(text);
   if (known !== undefined) return known;
   const [, before = '', core = '', after = ''] = /^(\s*)(.*?)(\s*)$/s.exec(text) ?? [];
-  const own = bySentence(table, core) ?? wholly(table, core) ?? inParts(table, core) ?? core;
+  const own = bySentence(table, core) ?? wholly(table, core) ?? inParts(table, core) ?? rest(table, core);
   const said = `${before}${own}${after}`;
   // A field that is typed into makes new texts all the time.
   if (table.said.size > 5000) table.said.clear();

@@ -394,6 +394,17 @@ export const en = {
     imperial: '°F, lb, US gallons',
     unitsHint: 'For what you type and read in the pane; the workbook keeps °C, kilograms and litres.',
   },
+  /** Invented names of the examples. */
+  example: {
+    creek: 'Kingfisher Creek',
+    hatchery: 'Alder Bend Hatchery',
+    mills: 'Two Mills farm',
+    school: 'School ponds',
+    sand: 'Sandpit growers',
+    marsh: 'Marsh cooperative',
+    vat: 'Vat',
+    line: 'line',
+  },
   steps: {
     Water: 'water ready',
     Timing: 'inject, strip, hatch',

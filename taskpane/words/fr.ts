@@ -410,6 +410,16 @@ export const fr: Words = {
     imperial: '°F, lb, gallons américains',
     unitsHint: 'Pour ce que vous tapez et lisez ici ; le classeur garde °C, kilogrammes et litres.',
   },
+  example: {
+    creek: 'Ruisseau du Martin-pêcheur',
+    hatchery: 'Écloserie des Aulnes',
+    mills: 'Ferme des Deux Moulins',
+    school: 'Étangs de l’école',
+    sand: 'Éleveurs de la Sablière',
+    marsh: 'Coopérative du Marais',
+    vat: 'Bac',
+    line: 'souche',
+  },
   steps: {
     Water: 'eau prête',
     Timing: 'injecter, stripper, éclore',

@@ -87,6 +87,41 @@ test('a plan of one order and one of a season, with their answers, in French', a
   expect(englishIn(page)).toEqual([]);
 });
 
+test('what stands in a field from the start is French, names and decimals, in every form', async () => {
+  const page = await french(openPage('ready', fakeWorld(), 'settings'));
+  const values = (): string[] =>
+    page
+      .all('input')
+      .flatMap((field) =>
+        (field as HTMLInputElement).type === 'text' ? [(field as HTMLInputElement).value] : [],
+      );
+  const bad = (): string[] =>
+    values().filter((text) => /\d\.\d/.test(text) || /hatchery|buyer|farm|pond|vat |line /i.test(text));
+  await page.go('plan');
+  expect(bad()).toEqual([]);
+  expect(values()).toEqual(expect.arrayContaining(['Mon écloserie', 'L’acheteur']));
+  await page.press('Remplir un exemple');
+  expect(bad()).toEqual([]);
+  page.one('#mode-season').click();
+  await page.store.idle();
+  expect(bad()).toEqual([]);
+  expect(values()).toContain('Mon écloserie');
+  await page.press('Remplir un exemple');
+  expect(bad()).toEqual([]);
+  expect(values()).toEqual(expect.arrayContaining(['Écloserie des Aulnes', '0,03', '27,5']));
+  expect((page.one('#season-vats') as HTMLTextAreaElement).value).toContain('Bac 1');
+  expect((page.one('#season-females') as HTMLTextAreaElement).value).toContain('F1; 1,4; souche A');
+  expect(page.all('.fault')).toEqual([]);
+  await page.go('vat');
+  page.one('#card-weigh').click();
+  await page.store.idle();
+  expect(values()).toContain('0,5');
+  // A name somebody typed is theirs, whatever it is.
+  await page.go('plan');
+  await page.type('#season-hatchery', 'My hatchery 2');
+  expect((page.one('#season-hatchery') as HTMLInputElement).value).toBe('My hatchery 2');
+});
+
 test('Today beside a season’s book in French', async () => {
   const world = bookWorld();
   const page = await french(openPage('ready', world, 'today'));

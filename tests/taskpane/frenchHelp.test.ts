@@ -17,6 +17,7 @@ const texts: readonly (readonly [where: string, text: string])[] = CATALOGUE.fla
   [`${fn.id}: what it is`, fn.summary] as const,
   [`${fn.id}: what it gives`, fn.returns.doc] as const,
   [`${fn.id}: where it holds`, fn.valid] as const,
+  [`${fn.id}: how it works`, fn.help ?? ''] as const,
   ...fn.params.flatMap(({ name, doc }) => [
     [`${fn.id}: ${name}`, doc] as const,
     [`${fn.id}: label of ${name}`, labelOf(name)] as const,

@@ -2,7 +2,14 @@ import { celsius, count, gram, money, moment, pH, share } from '../../shared/uni
 import { asWritten, rectangles } from '../../taskpane/host/cells';
 import { areaText } from '../../shared/sheet/formula/address';
 import { dayText, weekdayText } from '../../shared/units/dates';
-import { grouped, labelOf, showCell, showWithUnit } from '../../taskpane/pane/values/show';
+import {
+  fieldShown,
+  grouped,
+  labelOf,
+  setNumberStyle,
+  showCell,
+  showWithUnit,
+} from '../../taskpane/pane/values/show';
 
 const plain = (text: string): string => text.replaceAll('\u202f', ' ');
 
@@ -60,4 +67,23 @@ test('rectangles cover each cell exactly once', () => {
   const cells = ['A1', 'B1', 'C1', 'A2', 'B2', 'C2', 'E2', 'A4', 'B3', 'B4'];
   const areas = rectangles(cells);
   expect(areas.map(areaText).sort()).toEqual(['A1:C2', 'A4:B4', 'B3', 'E2'].sort());
+});
+
+test('a number in a field has the mark its reader types, unless that could make thousands of it', () => {
+  const texts = ['0.5', '27.25', '80.5 %', '1.234', '0.125', '12.3456', '-1.5', 'F1.2', '1.2.3', '12'];
+  expect(texts.map(fieldShown)).toEqual(texts);
+  setNumberStyle('comma');
+  expect(texts.map(fieldShown)).toEqual([
+    '0,5',
+    '27,25',
+    '80,5 %',
+    '1.234',
+    '0,125',
+    '12,3456',
+    '-1,5',
+    'F1.2',
+    '1.2.3',
+    '12',
+  ]);
+  setNumberStyle('point');
 });

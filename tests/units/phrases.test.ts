@@ -1,4 +1,4 @@
-import { lookUp, phraseTable } from '../../shared/units/phrases';
+import { figuresApart, isKnown, lookUp, phraseTable } from '../../shared/units/phrases';
 
 /** How a text of ours is said in another language: whole, by its pattern, in parts; what is not known stays. */
 const table = phraseTable(
@@ -43,6 +43,12 @@ test.each([
   // Numbers alone take the mark of the reader; codes and dates of files do not.
   ['12.5', '12,5'],
   ['−0.25 kg', '−0,25 kg'],
+  ['1.5 mg/L', '1,5 mg/L'],
+  ['2.5 %', '2,5 %'],
+  ['0.5 ×', '0,5 ×'],
+  // A short word is no unit: said where it is known, and only the mark changes where it is not.
+  ['1.5 fish', '1,5 poissons'],
+  ['1.5 tame', '1,5 tame'],
   ['12', '12'],
   ['B12', 'B12'],
   ['', ''],
@@ -55,4 +61,32 @@ test('days and months as the language writes them', () => {
   expect(
     ['Mon 3 Feb', '3 Feb 2026', '3 Feb 08:30', 'Sun 31 Dec 2026'].map((text) => lookUp(table, text)),
   ).toEqual(['lun. 3 févr.', '3 févr. 2026', '3 févr. 08:30', 'dim. 31 déc. 2026']);
+});
+
+test('a number with a unit needs no words, one with a word does', () => {
+  expect(['1.5', '1.5 mg/L', '1.5 fish'].map((text) => isKnown(table, text))).toEqual([true, true, true]);
+  expect(['1.5 tame', '1.5 meal'].map((text) => isKnown(table, text))).toEqual([false, false]);
+});
+test('long numbers of an engine sentence in threes, years and what is quoted as they are', () => {
+  expect(
+    [
+      'up to 10000000 L',
+      'from 1000 to 10000 g',
+      'in 2026',
+      'the text "1234567"',
+      '12345.678',
+      '2026-05-01',
+      'A12345',
+      '=DATE(20260,3,14)',
+    ].map(figuresApart),
+  ).toEqual([
+    'up to 10\u202f000\u202f000 L',
+    'from 1000 to 10\u202f000 g',
+    'in 2026',
+    'the text "1234567"',
+    '12\u202f345.678',
+    '2026-05-01',
+    'A12345',
+    '=DATE(20260,3,14)',
+  ]);
 });

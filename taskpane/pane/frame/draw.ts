@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode as PreactNode } from 'preact';
 import { Fragment, h as element, render } from 'preact';
 import { canSay, say } from '../phrases';
+import { fieldShown } from '../values/show';
 
 /**
  * Views describe elements as data and Preact keeps the page in that shape, so that focus, caret and scroll
@@ -26,13 +27,17 @@ const SAID = ['aria-label', 'placeholder', 'title', 'label'];
 const readOut = (name: string, value: unknown): unknown =>
   typeof value === 'string' && SAID.includes(name) ? say(value) : value;
 
+/** What stands in a field from the start, or was typed by the pane itself. */
+const inField = (value: unknown): unknown => (typeof value === 'string' ? fieldShown(value) : (value ?? ''));
+
 /** As Preact wants it: `onclick`, nothing for what is off, and a field without a value is empty. */
 function attributes(tag: string, { on, ...given }: Props): Record<string, unknown> {
   const out: Record<string, unknown> = {};
   for (const [name, value] of Object.entries(given)) {
     if (name === 'spellcheck') out[name] = value !== 'false' && value !== false;
     else if (name === 'checked') out[name] = value === true;
-    else if (name === 'value' && FIELDS.includes(tag)) out[name] = value ?? '';
+    else if (name === 'value' && FIELDS.includes(tag))
+      out[name] = tag === 'input' ? inField(value) : (value ?? '');
     else if (value !== undefined && (value !== false || name === 'open')) out[name] = readOut(name, value);
   }
   for (const [type, handler] of Object.entries(on ?? {})) out[`on${type}`] = handler;

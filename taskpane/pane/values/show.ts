@@ -30,6 +30,15 @@ export const shownDecimalMark = (): string => decimalMark;
 /** A number as the pane's own keys typed it, with the mark that stands on them. */
 export const typedShown = (text: string): string => text.replace('.', decimalMark);
 
+/**
+ * A number of ours that stands in a field, with the mark the reader types. "1.234" stays: with the other mark it
+ * could be a thousand and more.
+ */
+export const fieldShown = (text: string): string =>
+  /^[−-]?\d+\.\d+(?: ?%)?$/.test(text) && !/^[−-]?[1-9]\d{0,2}\.\d{3}(?!\d)/.test(text)
+    ? typedShown(text)
+    : text;
+
 export const grouped = (value: number, decimals = 0): string => {
   const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
   const sign = value < 0 && Number(Math.abs(value).toFixed(decimals)) !== 0 ? '−' : '';

@@ -6,6 +6,7 @@ import type { CallDraft } from '../state/answer';
 import { columnQuantities, hasHeadings } from '../state/answer';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { english, h } from '../../../pane/frame/draw';
+import { errorWords } from '../../../pane/values/errorWords';
 import { labelOf, showCell, showWithUnit } from '../../../pane/values/show';
 import type { Scene } from '../../../pane/frame/parts';
 
@@ -75,7 +76,12 @@ function table(fn: SheetFunction, grid: Grid, headings: readonly string[]): VNod
 function shown(fn: SheetFunction, value: Cell | Grid, scene: Scene): Child {
   const sentence = sentenceOf(value);
   if (isError(value))
-    return english('p', { class: 'answer-error' }, h('strong', {}, `${value.error} `), sentence);
+    return english(
+      'p',
+      { class: 'answer-error' },
+      h('strong', {}, `${value.error} `),
+      ...(sentence === undefined ? [] : errorWords(sentence)),
+    );
   if (!isGrid(value))
     return (
       fn.returns.kind === 'value' &&
@@ -87,7 +93,7 @@ function shown(fn: SheetFunction, value: Cell | Grid, scene: Scene): Child {
   const headings = fn.returns.kind === 'value' ? [] : Object.values(fn.returns.columns).map(headingText);
   return [
     body.length === 1 && first && fn.returns.kind !== 'value' ? pairs(fn, first) : table(fn, body, headings),
-    sentence && english('p', { class: 'answer-error' }, sentence),
+    sentence && english('p', { class: 'answer-error' }, ...errorWords(sentence)),
   ];
 }
 
@@ -104,7 +110,7 @@ function content(fn: SheetFunction, draft: CallDraft, scene: Scene): Child {
     case 'reading':
       return h('p', { class: 'hint' }, 'The answer shows once the cells are read from the workbook.');
     case 'unreadable':
-      return english('p', { class: 'answer-error' }, state.sentence);
+      return english('p', { class: 'answer-error' }, ...errorWords(state.sentence));
     case 'answer':
       return shown(fn, state.value, scene);
   }

@@ -1,3 +1,4 @@
+import { figuresApart } from '../../../../shared/units/phrases';
 import { CAUTIONS } from '../../../../shared/functions/cautions';
 import { defaultText, expects, isRequired } from '../../../../shared/functions/describe';
 import type { NamedParam, SheetFunction } from '../../../../shared/functions/define';
@@ -46,8 +47,12 @@ const limits = (param: NamedParam): readonly string[] => {
     param.doc,
     ...(isListed
       ? []
-      : [` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : expects(param)}.`]),
-    ...(fallback === undefined || isListed || /left out/i.test(param.doc) ? [] : [` Left out: ${fallback}.`]),
+      : [
+          ` Takes ${isMoment(param) ? 'a date and time as 2026-05-01 22:30, or a cell' : figuresApart(expects(param))}.`,
+        ]),
+    ...(fallback === undefined || isListed || /left out/i.test(param.doc)
+      ? []
+      : [` Left out: ${figuresApart(fallback)}.`]),
   ];
 };
 

@@ -5,6 +5,7 @@ import type { MessagesState, Report, Trouble } from '../state/messages';
 import { placeText } from '../state/messages';
 import { hasWorkbook, isFree } from '../../../pane/keeping/state';
 import { BLANK_AS_ZERO } from '../../../pane/blanks';
+import { errorWords } from '../../../pane/values/errorWords';
 import type { Scene } from '../../../pane/frame/parts';
 import { banner, button, section } from '../../../pane/frame/parts';
 
@@ -40,7 +41,7 @@ const troubleView = (trouble: Trouble, scene: Scene): VNode =>
       jump(trouble.sheet, trouble.address, scene),
       h('span', { class: 'code' }, trouble.code),
     ),
-    english('p', {}, trouble.sentence),
+    english('p', {}, ...errorWords(trouble.sentence)),
     h('code', { class: 'formula' }, trouble.formula),
   );
 
@@ -97,7 +98,7 @@ const leftView = ({ mended }: MessagesState, scene: Scene): Child =>
             'li',
             { class: 'trouble' },
             h('div', { class: 'trouble-head' }, jump(sheet, address, scene)),
-            english('p', {}, sentence),
+            english('p', {}, ...errorWords(sentence)),
           ),
         ),
     ),

@@ -11,7 +11,7 @@ import type { PaneState } from '../../../pane/keeping/state';
 import { isFree } from '../../../pane/keeping/state';
 import { engine, modelOf, saveModel } from '../../season/commands/writeBook';
 import type { Written } from '../../../pane/values/writing';
-import { languageOf } from '../../../words/words';
+import { languageOf, wordsFor } from '../../../words/words';
 import { badSuffix, fileWord, isSuffix, list, outcomeChange } from '../../../pane/values/writing';
 
 const withPlan = (state: PaneState, plan: Partial<PlanState>): PaneState => ({
@@ -71,7 +71,11 @@ export const fillExample: Command = {
   name: 'fillExample',
   label: 'Fill in an example',
   // The answer stands at the top, the button at the foot.
-  perform: (state) => withTexts({ ...state, focus: 'plan-answer' }, exampleTexts(state.plan.texts)),
+  perform: (state) =>
+    withTexts(
+      { ...state, focus: 'plan-answer' },
+      exampleTexts(state.plan.texts, wordsFor(state).example.creek),
+    ),
 };
 
 /** What was typed in an earlier hour is planned again when the place is opened. */

@@ -5,6 +5,7 @@ import type { FieldKey, PlanField, PlanForm } from '../../../../shared/season/on
 import { planFieldList, readOneOrder } from '../../../../shared/season/one';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import { readTypedNumber } from '../../../../shared/units/typedNumber';
+import { en } from '../../../words/en';
 import type { MadeRun } from './run';
 
 export interface PlanState {
@@ -52,9 +53,9 @@ export const initialPlan = (today: number): PlanState => ({
 });
 
 /** An invented small hatchery, to see what a plan looks like. */
-export const exampleTexts = (texts: PlanTexts): PlanTexts => ({
+export const exampleTexts = (texts: PlanTexts, hatchery = en.example.creek): PlanTexts => ({
   ...texts,
-  hatchery: 'Kingfisher Creek',
+  hatchery,
   product: 'fry',
   wanted: '30000',
   females: '6',

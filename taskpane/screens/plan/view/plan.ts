@@ -22,13 +22,17 @@ import { pictureWords } from '../../../words/words';
 import { faultShown, figureKey, isTextKey, readForm, usualForm } from '../state/plan';
 import type { MadeRun, Moment } from '../state/run';
 import { hasWorkbook } from '../../../pane/keeping/state';
-import { phraseLanguage } from '../../../pane/phrases';
+import { phraseLanguage, say } from '../../../pane/phrases';
 import { grouped } from '../../../pane/values/show';
 import { occupancy } from './occupancy';
 import type { Scene } from '../../../pane/frame/parts';
 import { banner, button, facts, hint, inputOf, section } from '../../../pane/frame/parts';
 
 const textOf = ({ state }: Scene, key: string): string => (isTextKey(key) ? state.plan.texts[key] : '');
+
+/** A name that stands there from the start is said; what somebody typed stays. */
+const shownText = (field: PlanField, text: string): string =>
+  field.kind === 'text' && text === field.initial ? say(text) : text;
 
 const inputType = (field: PlanField): string =>
   field.kind === 'date' ? 'date' : field.kind === 'hour' ? 'time' : 'text';
@@ -40,7 +44,7 @@ function control(field: PlanField, fault: string | undefined, scene: Scene): VNo
   };
   const common = {
     id,
-    value: textOf(scene, field.key),
+    value: shownText(field, textOf(scene, field.key)),
     'aria-describedby': fault === undefined ? `${id}-hint` : `${id}-fault ${id}-hint`,
     'aria-invalid': fault === undefined ? undefined : 'true',
   };

@@ -7,6 +7,7 @@ import { readOrderLines } from '../state/lists';
 import { orderFieldId } from '../state/faults';
 import type { PlanMode, SeasonState } from '../state/season';
 import { ROWS_SHOWN, exampleForm, pagesOf } from '../state/season';
+import { wordsFor } from '../../../words/words';
 import type { PaneState } from '../../../pane/keeping/state';
 
 /** Filling the season form. */
@@ -223,7 +224,7 @@ export const fillSeasonExample: Command = {
   label: 'Fill in an example',
   perform: (state) => ({
     ...inSeason(state, {
-      form: exampleForm(state.season.today),
+      form: exampleForm(state.season.today, wordsFor(state).example),
       page: 0,
       touched: new Set(),
       isAsked: false,

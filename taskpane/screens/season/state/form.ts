@@ -1,4 +1,5 @@
 import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
+import { fieldShown } from '../../../pane/values/show';
 import type { ListKey } from './lists';
 import { GONE, OUT, daysIn, linesText, readLines } from './lists';
 import type { OrderKey } from './fields';
@@ -159,7 +160,7 @@ const fishLine = (fish: unknown, withWeight: boolean): (string | undefined)[] =>
   const gone = dayText(goneOn);
   return [
     textOf(tag),
-    ...(withWeight ? [textOf(kilograms)] : []),
+    ...(withWeight ? [fieldShown(textOf(kilograms))] : []),
     textOf(family),
     dayText(lastUsed),
     gone && `${GONE} ${gone}`,
@@ -173,7 +174,7 @@ const vatLine = (vat: unknown): (string | undefined)[] => {
   const [from, until] = [dayText(outFrom), dayText(outUntil)];
   return [
     textOf(name),
-    textOf(litres),
+    fieldShown(textOf(litres)),
     stages.length > 0 && stages.length < ALL_STAGES ? stages.join(' ') : undefined,
     (from || until) && [OUT, from, until && `to ${until}`].filter(Boolean).join(' '),
   ];

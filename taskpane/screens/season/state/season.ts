@@ -3,6 +3,8 @@ import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { BookChange, BookRead } from '../../../../shared/books/engine';
 import type { OrderBook } from '../../../../shared/season/orderBook';
 import type { PlanFinding, SeasonPlan } from '../../../../shared/season/types';
+import type { Words } from '../../../words/en';
+import { en } from '../../../words/en';
 import type { Faults } from './faults';
 import { faultsOf } from './faults';
 import type { SeasonForm } from './form';
@@ -88,32 +90,35 @@ export function seasonFaults({ form, touched, isAsked }: SeasonState, id: string
 const days = (today: number, ahead: number): string => isoDateOfSerial(today + ahead);
 
 /** An invented small hatchery with four orders in one season. */
-export const exampleForm = (today: number): SeasonForm =>
+export const exampleForm = (today: number, names: Words['example'] = en.example): SeasonForm =>
   formOfInput(
     {
-      hatchery: 'Alder Bend Hatchery',
+      hatchery: names.hatchery,
       plannedOn: days(today, 0),
       orders: [
-        { name: 'Two Mills farm', product: 'fingerlings', number: 6000, due: days(today, 82), price: 0.12 },
-        { name: 'School ponds', product: 'fry', number: 15_000, due: days(today, 68), price: 0.03 },
+        { name: names.mills, product: 'fingerlings', number: 6000, due: days(today, 82), price: 0.12 },
+        { name: names.school, product: 'fry', number: 15_000, due: days(today, 68), price: 0.03 },
         {
-          name: 'Sandpit growers',
+          name: names.sand,
           product: 'fingerlings',
           number: 5000,
           due: days(today, 138),
           price: 0.13,
         },
-        { name: 'Marsh cooperative', product: 'fry', number: 20_000, due: days(today, 125), price: 0.03 },
+        { name: names.marsh, product: 'fry', number: 20_000, due: days(today, 125), price: 0.03 },
       ],
-      vats: Array.from({ length: 6 }, (_, i) => ({ name: `Vat ${i + 1}`, litres: i < 4 ? 1000 : 600 })),
+      vats: Array.from({ length: 6 }, (_, i) => ({
+        name: `${names.vat} ${i + 1}`,
+        litres: i < 4 ? 1000 : 600,
+      })),
       females: [1.4, 1.7, 1.2, 1.5, 1.9, 1.3, 1.6, 1.4, 1.1, 1.5, 1.3, 1.8].map((kilograms, i) => ({
         tag: `F${i + 1}`,
         kilograms,
-        family: `line ${'ABC'.charAt(i % 3)}`,
+        family: `${names.line} ${'ABC'.charAt(i % 3)}`,
       })),
       males: Array.from({ length: 10 }, (_, i) => ({
         tag: `M${i + 1}`,
-        family: `line ${'ABC'.charAt((i + 1) % 3)}`,
+        family: `${names.line} ${'ABC'.charAt((i + 1) % 3)}`,
       })),
       temperatures: [25.5, 26, 27, 27.5, 28, 27.5, 27, 26.5, 26.5, 27, 26.5, 26],
       staff: { weekdays: [1, 2, 3, 4, 5, 6] },

@@ -8,6 +8,7 @@ import {
 } from '../commands/season';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
+import { say } from '../../../pane/phrases';
 import { DAYS_OFF, WEEKDAYS, listId, unknownMonths } from '../state/faults';
 import type { SeasonField, SeasonGroup } from '../state/fields';
 import { STAFF, WATER_BY_MONTH, idOfPath } from '../state/fields';
@@ -119,6 +120,10 @@ export function askedField(asked: Asked, scene: Scene): VNode {
   );
 }
 
+/** A name that stands there from the start is said; what somebody typed stays. */
+const usualName = ({ kind, initial }: SeasonField, text: string): string =>
+  kind === 'text' && text === initial ? say(text) : text;
+
 export function singleField(field: SeasonField, scene: Scene, care?: string): VNode {
   const { season } = scene.state;
   const id = idOfPath(field.path);
@@ -129,7 +134,7 @@ export function singleField(field: SeasonField, scene: Scene, care?: string): VN
     {
       id,
       field,
-      text: season.form.texts[field.path] ?? '',
+      text: usualName(field, season.form.texts[field.path] ?? ''),
       faults: seasonFaults(season, id),
       fill,
       care,

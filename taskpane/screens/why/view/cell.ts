@@ -4,6 +4,7 @@ import { isError, isGrid } from '../../../../shared/base/values';
 import { SOURCES } from '../../../../shared/families/sources';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { english, h } from '../../../pane/frame/draw';
+import { errorWords } from '../../../pane/values/errorWords';
 import { labelOf, showCell, showWithUnit } from '../../../pane/values/show';
 import type { Scene } from '../../../pane/frame/parts';
 import { button, section } from '../../../pane/frame/parts';
@@ -85,7 +86,8 @@ const explained = (found: Explained, sheet: string, scene: Scene): Child => {
   const { fn } = found;
   return [
     english('p', { class: 'lead' }, fn.summary),
-    found.sentence && section(why.fix, english('p', { class: 'answer-error' }, found.sentence)),
+    found.sentence &&
+      section(why.fix, english('p', { class: 'answer-error' }, ...errorWords(found.sentence))),
     section(
       why.args,
       h(
