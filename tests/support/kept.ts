@@ -1,4 +1,5 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 
 /**
  * Whole answers, kept in tests/golden/kept as the code gave them when somebody last looked: a number moved
@@ -45,7 +46,7 @@ export function partsFrom(path: string, value: unknown): readonly string[] {
 export function expectKept(name: string, value: unknown): void {
   const path = `${FOLDER}/${name}.json`;
   if (process.env.WRITE_KEPT === '1') {
-    mkdirSync(FOLDER, { recursive: true });
+    mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, keptText(value));
   }
   expect(partsFrom(path, value)).toEqual([]);

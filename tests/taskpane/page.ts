@@ -17,6 +17,7 @@ import { place as vat } from '../../taskpane/screens/vat/place';
 import { showPart } from '../../taskpane/screens/why/commands/why';
 import type { WhyPart } from '../../taskpane/screens/why/state/why';
 import { place as why } from '../../taskpane/screens/why/place';
+import { watch } from './keptScreens';
 import { TODAY } from './seasonModel';
 
 /** Every place of the pane, as `go` names it. */
@@ -64,6 +65,7 @@ export function openPage(host: HostState = 'ready', world = fakeWorld(), first: 
   const store = start(root, world.doors, TODAY, first);
   store.send(showPlace, first);
   store.send(hostArrived, host);
+  watch(world);
   const all = (selector: string): HTMLElement[] => [...root.querySelectorAll<HTMLElement>(selector)];
   const one = (selector: string): HTMLElement => {
     const [found] = all(selector);

@@ -175,7 +175,10 @@ export function thinWater(book: OrderBook, batches: readonly SeasonBatch[]): Pla
   const { latency } = stagesFor(book.preparation);
   const thin = batches.filter(
     ({ state, temperature }) =>
-      state === 'planned' && latency !== undefined && evidenceAt(latency, temperature) === 'thin',
+      state === 'planned' &&
+      latency !== undefined &&
+      // As it is said: 25.96 is 26.0, where trials were.
+      evidenceAt(latency, Number(temperature.toFixed(1))) === 'thin',
   );
   const [first] = thin;
   if (!first || !latency) return [];

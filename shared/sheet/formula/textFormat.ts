@@ -65,6 +65,12 @@ function wholeDigits(size: number): string {
     .slice(0, Number(power) + 1);
 }
 
+/** A half goes up as it is written: 1.005 is 1.01, though its nearest double lies below. */
+function fixedDigits(size: number, places: number): string {
+  const scaled = Number((size * 10 ** places).toPrecision(15));
+  return scaled % 1 === 0.5 ? (Math.ceil(scaled) / 10 ** places).toFixed(places) : size.toFixed(places);
+}
+
 /** Digits of a number under a pattern such as #,##0.0#. */
 function digitsOf(size: number, pattern: string): string {
   const [whole = '', fraction = ''] = pattern.replace(/[^0#.,]/g, '').split('.');
@@ -72,7 +78,7 @@ function digitsOf(size: number, pattern: string): string {
   const shown = Number(size.toPrecision(15));
   // From 1E+21 on toFixed() writes an exponent.
   const [digits = '', decimals = ''] =
-    shown >= 1e21 ? [wholeDigits(shown)] : shown.toFixed(Math.min(100, fraction.length)).split('.');
+    shown >= 1e21 ? [wholeDigits(shown)] : fixedDigits(shown, Math.min(100, fraction.length)).split('.');
   const kept = decimals.slice(0, least) + decimals.slice(least).replace(/0+$/, '');
   const padded = digits.padStart((whole.match(/0/g) ?? []).length, '0');
   const grouped = whole.includes(',') ? padded.replace(/\B(?=(\d{3})+(?!\d))/g, ',') : padded;
@@ -88,7 +94,7 @@ function formatDigits(value: number, format: string): string {
   const digits = digitsOf(Math.abs(value) * (bare.includes('%') ? 100 : 1), bare);
   const sign = value < 0 && /[1-9]/.test(digits) ? '-' : '';
   const [, lead, tail] = /^((?:"[^"]*"|\\.|[^0#"\\])*)[0#.,]+(.*)$/.exec(format) ?? [];
-  return `${literal(lead)}${sign}${digits}${literal(tail)}`;
+  return `${sign}${literal(lead)}${digits}${literal(tail)}`;
 }
 
 /** TEXT(value, format) as a cell answers it; undefined for a day that no calendar of a sheet has. */

@@ -38,9 +38,9 @@ function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
     feeding: of('feeding'),
     promised: `=SUMIFS(${shares.range('handOver')},${shares.range('batch')},${here('batch')})`,
     change: `=SUMPRODUCT(MAX(${own}*${days.range('change')}))`,
-    air: `=SUMPRODUCT(MIN((${days.range('batch')}<>${here('batch')})*1000000+${days.range('air')}))`,
+    air: `=IF(COUNTIFS(${days.range('batch')},${here('batch')})=0,"",SUMPRODUCT(MIN((${days.range('batch')}<>${here('batch')})*1000000+${days.range('air')})))`,
     net: of('netArea'),
-    extra: `=MAX(0,IF(${part}>0,SUMIFS(${shares.range('fishThen')},${shares.range('batch')},${here('batch')})/${part},IF(${here('state')}="lost",0,${workings.there('fish', workings.first + i)}))-${here('promised')}-${gone})`,
+    extra: `=MAX(0,IF(${part}>0,SUMIFS(${shares.range('fishThen')},${shares.range('batch')},${here('batch')})/${part},IF(OR(${here('state')}="lost",${here('state')}="over"),0,${workings.there('fish', workings.first + i)}))-${here('promised')}-${gone})`,
   };
 }
 

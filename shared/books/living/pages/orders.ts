@@ -165,7 +165,7 @@ export function promisesSheet(pages: LivingPages): SheetModel {
       heavy: `=SUMPRODUCT(MAX(${of}*${shares.range('heavyOn')}))`,
       lightest: `=SUMPRODUCT(MIN((${shares.range('order')}<>${here('order')})*1000000+${shares.range('gramsThen')}))`,
       changed:
-        `=IF(${here('line')}=0,"plan again",IF(${now('cancelled')}="yes","",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${here('lightest')}<${WEIGHT_HOLDS}*${now('grams')}),"too light, plan again",IF(${now('expected')}<${ODDS_HOLD}*${here('planned')},"fewer fish, plan again",""))))))))`.replaceAll(
+        `=IF(${here('line')}=0,"plan again",IF(OR(${now('cancelled')}="yes",AND(${now('number')}>0,N(${now('delivered')})>=${now('number')})),"",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${here('lightest')}<${WEIGHT_HOLDS}*${now('grams')}),"too light, plan again",IF(${now('expected')}<${ODDS_HOLD}*${here('planned')},"fewer fish, plan again",""))))))))`.replaceAll(
           '{today}',
           pages.fx('{today}'),
         ),

@@ -84,7 +84,9 @@ function carriedOf(pages: LivingPages, typed: TypedActuals): Carried[] {
 }
 
 const textOf = (value: unknown): string =>
-  typeof value === 'number' && value > A_DAY ? `${dayText(value)} ${timeText(value)}` : String(value ?? '');
+  typeof value === 'number' && value > A_DAY
+    ? `${dayText(value)}${Number.isInteger(value) ? '' : ` ${timeText(value)}`}`
+    : String(value ?? '');
 /** Numbers above this are moments, not weights or counts of a sample. */
 const A_DAY = 36_526;
 /** Longest remark of a line of the log; what is longer goes on in the next. */
