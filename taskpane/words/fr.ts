@@ -11,7 +11,7 @@ export const fr: Words = {
     today: 'Aujourd’hui',
     plan: 'Plan',
     vat: 'Au bac',
-    why: 'Pourquoi ?',
+    why: 'Pourquoi',
     share: 'Partager une copie',
     settings: 'Réglages',
     about: 'À propos',

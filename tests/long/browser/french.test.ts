@@ -1,9 +1,10 @@
+import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
 import { bookSheetNames, SHEETS } from '../../../shared/books/living';
 import { fr } from '../../../shared/books/words/fr';
 import { ownSheetName } from '../../../shared/books/words/words';
 import type { Session } from '../../browser/support/localSheet';
-import { ask, openLocalSheet, picture, turnTo } from '../../browser/support/localSheet';
+import { ask, openLocalSheet, OUT, picture, turnTo } from '../../browser/support/localSheet';
 import { smallTargets, walkOf } from '../../browser/support/states';
 
 /** A season in French from the pane: written, one count noted at the vat, planned again over its own sheets. */
@@ -98,6 +99,7 @@ test('every state in French at 270 px: nothing scrolls sideways, no target is un
     await narrow.waitForSelector('.page > :not(.wait)');
     const [small, over] = [await smallTargets(narrow, 44), await sideways(narrow)];
     if (small.length > 0 || over > 0) found.push([name, small, over]);
+    if (name === 'weigh: noted') await narrow.screenshot({ path: join(OUT, 'french-narrow.png') });
   }
   await narrow.close();
   expect(found).toEqual([]);
