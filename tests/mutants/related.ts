@@ -7,7 +7,9 @@ export interface Reach {
   readonly steps: number;
 }
 
-const IMPORT = /^(?:import|export)\b(?! type\b)[^;]*?from '(\.[^']*)'|\bimport\('(\.[^']*)'\)/gm;
+/** A module that is loaded late may bear the name of its piece in a comment. */
+const IMPORT =
+  /^(?:import|export)\b(?! type\b)[^;]*?from '(\.[^']*)'|\bimport\(\s*(?:\/\*[^*]*\*\/\s*)?'(\.[^']*)'\s*\)/gm;
 const ENDINGS = ['', '.ts', '/index.ts'];
 
 /** The test that finds its modules by what they export. */
