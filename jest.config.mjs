@@ -65,9 +65,11 @@ const SERVED = {
   globalTeardown: '<rootDir>/tests/browser/support/stopShared.ts',
 };
 
-// unit: everything that runs in plain Node in seconds. The others start a browser or LibreOffice.
+// quick and browser are `npm test`. quick runs the files of unit, pane and office, many in one context; these three
+// run them one by one, as one does while working on a file: `npx jest tests/run`.
 export default {
   projects: [
+    folder('together', { displayName: 'quick' }),
     {
       ...common,
       displayName: 'unit',
@@ -78,12 +80,13 @@ export default {
         '<rootDir>/tests/browser/',
         '<rootDir>/tests/office/',
         '<rootDir>/tests/taskpane/',
+        '<rootDir>/tests/together/',
       ],
     },
     folder('pane', { testEnvironment: 'jsdom', testMatch: ['<rootDir>/tests/taskpane/**/*.test.ts'] }),
     folder('office'),
     folder('browser', SERVED),
-    // `npm run test:long`, not part of `npm test`: simulations, searches and fuzzing, and long walks in a browser.
+    // `npm run test:long`: simulations, searches, fuzzing, what takes many seconds, and long walks in a browser.
     folder('long', { testPathIgnorePatterns: ['/node_modules/', '<rootDir>/tests/long/browser/'] }),
     folder('long/browser', { displayName: 'walks', ...SERVED }),
   ],

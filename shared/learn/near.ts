@@ -36,8 +36,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'Largest number a count can be',
     value: 1e9,
-    below: () => taken('hatch', { eggs: 0.9e9, hatched: 1e8 }),
-    above: () => taken('hatch', { eggs: 1.1e9, hatched: 1e8 }),
+    below: () => taken('hatch', { eggs: 0.95e9, hatched: 1e8 }),
+    above: () => taken('hatch', { eggs: 1.05e9, hatched: 1e8 }),
     answers: [1, 0],
   },
   {
@@ -50,8 +50,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'Difference on logarithms up to which rows of a run were filled in from one weighing',
     value: 1e-6,
-    below: () => females(100.000_09),
-    above: () => females(100.000_11),
+    below: () => females(100.000_095),
+    above: () => females(100.000_105),
     answers: [0, 1],
   },
   {

@@ -13,6 +13,8 @@ import { releasedFaults } from './checks/released';
 import { SOURCES } from '../../shared/families/sources';
 import type { SourceText } from './checks/longFiles';
 import { longFileFaults } from './checks/longFiles';
+import type { Held, NearDebts } from './checks/near';
+import { nearFaults, nearShare } from './checks/near';
 import type { Debts } from './checks/sources';
 import { sourceFaults } from './checks/sources';
 import { GENERATED, isFresh } from './generated';
@@ -27,6 +29,7 @@ const BUNDLE = 'dist/functions.js';
 
 const FIGURES = 'taskpane/help/figures.json';
 const DEBTS = 'tests/reference/debts.json';
+const [HELD, NEAR_DEBTS] = ['tests/near/held.json', 'tests/near/debts.json'];
 const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith(ending))
@@ -58,6 +61,10 @@ const CHECKS: readonly (readonly [string, () => string[]])[] = [
   ['layout', () => layoutFaults(readdirSync('.'))],
   ['arrows', () => arrowFaults(sources)],
   ['long files', () => longFileFaults(sources)],
+  [
+    'numbers somebody chose',
+    () => nearFaults(sources, JSON.parse(read(HELD)) as Held, JSON.parse(read(NEAR_DEBTS)) as NearDebts),
+  ],
   ['sources', () => sourceFaults(SOURCES, referenceTests(), JSON.parse(read(DEBTS)) as Debts)],
   ['claims', () => claimFaults('README.md', read('README.md'), JSON.parse(read(FIGURES)) as Figures)],
   [
@@ -76,6 +83,7 @@ for (const [name, check] of CHECKS) {
   console.log(`${found.length === 0 ? 'ok' : 'FAILED'}  ${name}`);
   for (const fault of found) console.log(`  ${fault}`);
 }
+console.log(nearShare(sources, JSON.parse(read(HELD)) as Held));
 if (existsSync(BUNDLE))
   console.log(
     `functions bundle: ${(gzipSize(readFileSync(BUNDLE)) / 1024).toFixed(1)} KB gzipped, ${CATALOGUE.length} functions`,

@@ -39,13 +39,21 @@ function valuesOnly(name: string, file: Uint8Array): Uint8Array {
   if (copy.kind !== 'made') throw new Error(`${name}: ${copy.sentence}`);
   return copy.bytes;
 }
-const filesOf = ([name, model]: readonly [string, () => WorkbookModel]): readonly GeneratedFile[] => [
-  { path: `templates/${name}`, content: () => buildTemplate(model()) },
-  {
-    path: `templates/${name.replace(/\.xlsx$/, '-values.xlsx')}`,
-    content: () => valuesOnly(name, buildTemplate(model())),
-  },
-];
+/** A season takes seconds to plan and write; two files come of it. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+function filesOf([name, model]: readonly [string, () => WorkbookModel]): readonly GeneratedFile[] {
+  const file = once(() => buildTemplate(model()));
+  return [
+    { path: `templates/${name}`, content: file },
+    {
+      path: `templates/${name.replace(/\.xlsx$/, '-values.xlsx')}`,
+      content: () => valuesOnly(name, file()),
+    },
+  ];
+}
 
 /**
  * The files that are derived from the code and kept in the repository; a reader of a change sees there what

@@ -1,6 +1,6 @@
 // Set-up that the two commands do by themselves: npm packages for both, a browser and LibreOffice for the
 // tests.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -47,27 +47,39 @@ const PROGRAMS = {
 };
 const has = (program) => spawnSync('sh', ['-c', `command -v ${program}`], { stdio: 'ignore' }).status === 0;
 
+const missingPrograms = () => Object.keys(PROGRAMS).filter((program) => !has(program));
+const packagesWith = (programs) => programs.map((program) => PROGRAMS[program]);
+
 /**
- * The programs the browser and LibreOffice tests drive. Installs them where that is possible without asking
- * (Debian, as root).
+ * Begins to install the programs the browser and LibreOffice tests drive, where that is possible without asking
+ * (Debian, as root); one process, so that it goes on beside whatever is done meanwhile. The promise waits for it.
  */
 export function installPrograms() {
-  const missing = Object.keys(PROGRAMS).filter((program) => !has(program));
+  const packages = packagesWith(missingPrograms());
+  const canInstall = process.getuid?.() === 0 && has('apt-get');
+  if (packages.length === 0 || !canInstall) return Promise.resolve();
+  process.stderr.write(`Installing ${packages.join(', ')} for the tests…\n`);
+  const wanted = [...packages, 'fonts-dejavu-core'].join(' ');
+  const installing = spawn(
+    'sh',
+    [
+      '-c',
+      `apt-get update -qq >/dev/null; apt-get install -y -qq --no-install-recommends ${wanted} >/dev/null`,
+    ],
+    { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } },
+  );
+  return new Promise((done) => {
+    installing.on('close', done);
+    installing.on('error', done);
+  });
+}
+
+/** Says what to install, and ends, where a program is still missing. */
+export function demandPrograms() {
+  const missing = missingPrograms();
   if (missing.length === 0) return;
-  const packages = missing.map((program) => PROGRAMS[program]);
-  if (process.getuid?.() === 0 && has('apt-get')) {
-    process.stderr.write(`Installing ${packages.join(', ')} for the tests…\n`);
-    spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
-    spawnSync(
-      'apt-get',
-      ['install', '-y', '-qq', '--no-install-recommends', ...packages, 'fonts-dejavu-core'],
-      { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } },
-    );
-  }
-  const still = Object.keys(PROGRAMS).filter((program) => !has(program));
-  if (still.length === 0) return;
   process.stderr.write(
-    `The tests drive ${still.join(', ')}, which this machine lacks. Install: ${still.map((program) => PROGRAMS[program]).join(', ')} (Debian names), then run the tests again.\n`,
+    `The tests drive ${missing.join(', ')}, which this machine lacks. Install: ${packagesWith(missing).join(', ')} (Debian names), then run the tests again.\n`,
   );
   process.exit(1);
 }

@@ -1,24 +1,28 @@
-// npm test: set-up, then every check, two at a time, then the tests. Nothing is started after one that fails.
+// npm test: set-up, then every check, two side by side, then the tests. Nothing is started after one that fails.
 // With --long it runs the simulations, searches, fuzzing and the long walks through a browser instead; other words
 // go to the test runner.
 import { spawn } from 'node:child_process';
 import { availableParallelism } from 'node:os';
-import { installPackages, installPrograms, root } from './install.mjs';
+import { demandPrograms, installPackages, installPrograms, root } from './install.mjs';
 
+// The programs are only needed by the tests: they are installed beside the packages and the checks.
+const programsInstalled = installPrograms();
 installPackages();
-installPrograms();
 
 const given = process.argv.slice(2);
 const isLong = given.includes('--long');
 const words = given.filter((word) => word !== '--long');
 const asksProjects = words.some((word) => /^--selectProjects/.test(word));
+/** Files that are named are run one by one, not with the others of their group. */
+const asksFiles = words.some((word) => word.startsWith('tests/') || word === '-t');
 
 const bin = (name) => `node_modules/.bin/${name}`;
 /** The native compiler checks the types in a tenth of the time; the linter still needs the other one's interface. */
 const NATIVE_COMPILER = 'node_modules/typescript-native/bin/tsc';
 // Jest keeps one core for itself by default, which on two cores halves the speed.
 const workers = ['--maxWorkers', String(Math.max(1, Math.min(4, availableParallelism())))];
-const projects = isLong ? ['long', 'walks'] : ['unit', 'pane', 'office', 'browser'];
+const QUICK = asksFiles ? ['unit', 'pane', 'office', 'browser'] : ['quick', 'browser'];
+const projects = isLong ? ['long', 'walks'] : QUICK;
 const jest = [
   'tests',
   bin('jest'),
@@ -27,11 +31,14 @@ const jest = [
   ...(asksProjects ? [] : ['--selectProjects', ...projects]),
 ];
 
-/** Each step is one process of one core; those of a stage wait for none of the others. */
-const QUICK = [
+/** Two lines of steps, one for a core; each step is one process and waits for the one before it. */
+const CHECKS = [
+  [
+    ['build', bin('webpack'), '--config', 'src/build/webpack.config.mjs', '--mode', 'production'],
+    ['check', process.execPath, 'src/build/run.mjs', 'src/build/check.ts'],
+  ],
   [
     ['lint', bin('eslint'), '.', '--cache', '--cache-location', '.cache/eslint'],
-    ['build', bin('webpack'), '--config', 'src/build/webpack.config.mjs', '--mode', 'production'],
     [
       'format',
       bin('prettier'),
@@ -40,11 +47,8 @@ const QUICK = [
     ['types', process.execPath, NATIVE_COMPILER, '--noEmit'],
     ['types of the engine', process.execPath, NATIVE_COMPILER, '--noEmit', '-p', 'shared'],
   ],
-  [['check', 'node', 'src/build/run.mjs', 'src/build/check.ts']],
-  [jest],
 ];
-const STAGES = isLong ? [[jest]] : QUICK;
-const SIDE_BY_SIDE = 2;
+const STAGES = isLong ? [[[jest]]] : [CHECKS, [[jest]]];
 
 const run = ([name, command, ...args]) =>
   new Promise((done) => {
@@ -70,13 +74,15 @@ const run = ([name, command, ...args]) =>
     });
   });
 
-for (const stage of STAGES) {
-  const waiting = [...stage];
+for (const lines of STAGES) {
+  if (lines[0].includes(jest)) {
+    await programsInstalled;
+    demandPrograms();
+  }
   let isRed = false;
-  const line = async () => {
-    for (let step = waiting.shift(); step && !isRed; step = waiting.shift())
-      if ((await run(step)) !== 0) isRed = true;
+  const follow = async (line) => {
+    for (const step of line) if (!isRed && (await run(step)) !== 0) isRed = true;
   };
-  await Promise.all(Array.from({ length: SIDE_BY_SIDE }, line));
+  await Promise.all(lines.map(follow));
   if (isRed) process.exit(1);
 }

@@ -5,6 +5,7 @@ import { invoke } from '../../functions/invoke';
 import { larvaWeight } from '../growth/records/larvae';
 import { weightOnPath } from '../growth/kernels/larvalWeight';
 import { waterChange } from './records/power';
+import { ripeFemale, ripeMale } from './records/ripeness';
 
 /** The words of a function change at numbers somebody chose; no bundle holds this file. */
 const lastWords = (fn: Parameters<typeof invoke>[0], args: readonly Cell[]): string => {
@@ -19,7 +20,52 @@ const feedFor = (times: number): number => {
 const water = (times: number): string => lastWords(waterChange, [feedFor(times), 1000]);
 const larva = (share: number): string => lastWords(larvaWeight, [12, weightOnPath(6, share), 6]);
 
+/** The verdict on a female with all signs, and on a male. */
+const female = (rested: number, age = 500, egg = 1): string => {
+  const got = invoke(ripeFemale, [true, true, true, true, rested, age, egg]);
+  return String(isGrid(got) ? got[0]?.[0] : got);
+};
+const male = (age: number, sewn: number): string => {
+  const got = invoke(ripeMale, [age, true, sewn]);
+  return String(isGrid(got) ? got[0]?.[0] : got);
+};
+
 export const NEAR: readonly Near[] = [
+  {
+    number: 'SPAWN.RIPE.FEMALE: days of rest',
+    value: 60,
+    below: () => female(59),
+    above: () => female(61),
+    answers: ['wait', 'ready'],
+  },
+  {
+    number: 'SPAWN.RIPE.FEMALE: days of age',
+    value: 295,
+    below: () => female(70, 294),
+    above: () => female(70, 296),
+    answers: ['wait', 'ready'],
+  },
+  {
+    number: 'SPAWN.RIPE.FEMALE: millimetres of an egg',
+    value: 0.94,
+    below: () => female(70, 500, 0.93),
+    above: () => female(70, 500, 0.95),
+    answers: ['look again', 'ready'],
+  },
+  {
+    number: 'SPAWN.RIPE.MALE: days of age',
+    value: 365,
+    below: () => male(364, 120),
+    above: () => male(366, 120),
+    answers: ['look again', 'ready'],
+  },
+  {
+    number: 'SPAWN.RIPE.MALE: days since part of a testis was taken',
+    value: 90,
+    below: () => male(500, 89),
+    above: () => male(500, 91),
+    answers: ['wait', 'ready'],
+  },
   {
     number: 'SPAWN.WATER.CHANGE: times the vat a day that hands cannot bring',
     value: 1,

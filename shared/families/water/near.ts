@@ -78,8 +78,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance that air alone will do from which product waits for air',
     value: AIR_MAY_DO,
-    below: () => said([[0, 4.47]]),
-    above: () => said([[0, 4.53]]),
+    below: () => said([[0, 4.49]]),
+    above: () => said([[0, 4.5]]),
     answers: ['dose limited', 'airFirst airMayDo'],
   },
   {
@@ -92,8 +92,8 @@ export const NEAR: readonly Near[] = [
       ]),
     above: () =>
       said([
-        [0, 5.9],
-        [0, 6.1, AIRED],
+        [0, 5.86],
+        [0, 6.07, AIRED],
       ]),
     answers: ['dose limited', 'airFirst stillMoving'],
   },

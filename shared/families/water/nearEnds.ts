@@ -67,8 +67,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance of standing inside at which dosed water gets no more',
     value: SURELY,
-    below: () => said(twice(6.64)),
-    above: () => said(twice(6.65)),
+    below: () => said(twice(6.642)),
+    above: () => said(twice(6.644)),
     answers: ['dose limited', 'done inWindow'],
   },
   {
@@ -102,7 +102,7 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance of rising by itself at which water that cannot be aired is left alone',
     value: RISES_ALONE,
-    below: () => said([[0, 5.62]], NO_AIR),
+    below: () => said([[0, 5.645]], NO_AIR),
     above: () => said([[0, 5.65]], NO_AIR),
     answers: ['stop noUse', 'stop risesAlone'],
   },
@@ -116,8 +116,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'rise of pH after a dose that counts as hardly moved',
     value: HARDLY,
-    below: () => codes(dosed(5.2, [0.2, 5.245])),
-    above: () => codes(dosed(5.2, [0.2, 5.255])),
+    below: () => codes(dosed(5.2, [0.2, 5.247])),
+    above: () => codes(dosed(5.2, [0.2, 5.253])),
     answers: ['limited hardlyMoved', 'limited'],
   },
   {
@@ -137,8 +137,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'rise of pH, read or once aired, that is worth a dose',
     value: IDLE,
-    below: () => said(dosed(5.2, [1, 6.2], [1, 6.6]), STRIPS),
-    above: () => said(dosed(5.2, [1, 6.2], [1, 6.64]), STRIPS),
+    below: () => said(dosed(5.2, [1, 6.2], [1, 6.61]), STRIPS),
+    above: () => said(dosed(5.2, [1, 6.2], [1, 6.62]), STRIPS),
     answers: ['watch littleLeft', 'dose limited'],
   },
 ];

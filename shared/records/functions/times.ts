@@ -4,6 +4,7 @@ import { LATENCY_PROFILES } from '../../families/timing/kernels/latencyProfiles'
 import { celsius, moment } from '../../units/quantities';
 import { defineFunction } from '../../functions/define';
 import { choice, num } from '../../functions/params';
+import { isFahrenheit } from '../rules/slips';
 import { HELP, verdict, verdictOf } from './verdict';
 
 const when = (doc: string) => num(moment, { optional: true, doc });
@@ -167,7 +168,7 @@ export const checkTemperature = defineFunction({
     { args: ['warm'], fails: { code: '#VALUE!', says: 'temperature' }, because: 'No number.' },
   ],
   compute: ({ temperature }) =>
-    temperature >= 55 && temperature <= 105
+    isFahrenheit(temperature)
       ? verdictOf(['SLIP.FAHRENHEIT'], { temperature })
       : verdictOf(['VALUE.RANGE', 'SLIP.FAHRENHEIT'], { temperature }),
 });

@@ -26,9 +26,9 @@ const ORDER = [
 ] as const satisfies readonly NumericField[];
 const MOMENTS = NUMERIC_FIELDS.filter((name) => fieldSpec(name).kind === 'moment');
 /** Before this no small farm kept a spreadsheet: 1 January 1990. */
-const EARLIEST = 32_874;
+export const EARLIEST = 32_874;
 /** 1 January 2100. */
-const LATEST = 73_051;
+export const LATEST = 73_051;
 
 const after = (said: RuleFinding, first: NumericField, second: NumericField): RuleVerdict | undefined => {
   const [a, b] = [said.num(first), said.num(second)];
@@ -80,7 +80,7 @@ const centuryVerdicts = (said: RuleFinding): RuleVerdict[] =>
         },
       ];
     const year = dayParts(value).year;
-    const meant = year < 1990 ? year + 100 : year - 100;
+    const meant = value < EARLIEST ? year + 100 : year - 100;
     return [
       {
         field,

@@ -177,7 +177,6 @@ function farVerdict(
 /** Spread of the own values, in powers of ten, up to which a slip of a whole power of ten stands out. */
 const TIGHT = 0.14;
 const POWERS = [-3, -2, -1, 1, 2, 3] as const;
-const LEAST_POWER = 1;
 
 function powers(table: RecordTable): readonly TableVerdict[] | string {
   const found: TableVerdict[] = [];
@@ -191,7 +190,7 @@ function powers(table: RecordTable): readonly TableVerdict[] | string {
     for (let i = 0; i < own.values.length; i++) {
       const off = (own.values[i] ?? NaN) - own.middle;
       // Too near the middle for any power of ten, as nearly all are.
-      if (!(Math.abs(off) >= LEAST_POWER - near)) continue;
+      if (!(Math.abs(off) >= 1 - near)) continue;
       const power = POWERS.find((p) => Math.abs(off - p) <= near);
       if (power === undefined || Math.abs(off) < FAR * own.spread) continue;
       const value = table.numbers[name]?.[i] ?? NaN;

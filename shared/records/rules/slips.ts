@@ -34,14 +34,16 @@ const CONTEXT = { eggWeight: 150, eggsPerGram: 700, eggs: 105_000 };
 const WATER_FIELDS = ['temperature', 'incubationTemperature'] as const satisfies readonly NumericField[];
 /** A reading in °F of water that fish live in; below it, it could be a hot day in °C. */
 const FAHRENHEIT = [55, 105] as const;
-const COLDEST = 5;
+/** A reading in °C in a column kept in °F. */
+const CELSIUS = [15, 40] as const;
+export const isFahrenheit = (value: number): boolean => value >= FAHRENHEIT[0] && value <= FAHRENHEIT[1];
 const NONE = new Float64Array(0);
 
 const fahrenheit = (said: RuleFinding): RuleVerdict[] =>
   WATER_FIELDS.flatMap((field) => {
     const value = said.num(field);
     const celsius = celsiusFromFahrenheit(value);
-    if (value >= FAHRENHEIT[0] && value <= FAHRENHEIT[1])
+    if (isFahrenheit(value))
       return [
         {
           field,
@@ -53,7 +55,7 @@ const fahrenheit = (said: RuleFinding): RuleVerdict[] =>
       ];
     // A °C reading in a column that is kept in °F arrives here as below zero.
     const meant = fahrenheitFromCelsius(value);
-    return value < COLDEST && meant >= 15 && meant <= 40
+    return meant >= CELSIUS[0] && meant <= CELSIUS[1]
       ? [
           {
             field,
@@ -138,7 +140,9 @@ export const slipRules: readonly RowRule[] = [
     check: fahrenheit,
     mayFire: (numbers) =>
       // Exactly the lower bound is judged too.
-      WATER_FIELDS.some((name) => isBeyond(numbers[name] ?? NONE, COLDEST, FAHRENHEIT[0] - 1e-9)),
+      WATER_FIELDS.some((name) =>
+        isBeyond(numbers[name] ?? NONE, celsiusFromFahrenheit(CELSIUS[1]) + 1e-9, FAHRENHEIT[0] - 1e-9),
+      ),
     examples: [
       { record: { temperature: 79 }, says: '26.1 °C', because: '79 °F.' },
       { record: { incubationTemperature: 82.4 }, says: '28 °C', because: '82.4 °F.' },

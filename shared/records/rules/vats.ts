@@ -1,4 +1,5 @@
 import type { RecordTable, Spot } from '../table';
+import { EARLIEST, LATEST } from './dates';
 import type { AuditOptions, BookRule, TableVerdict } from './rule';
 import { plain, shown } from './show';
 
@@ -10,8 +11,6 @@ interface Stay {
   readonly spot: Spot;
 }
 
-const LATEST = 73_051;
-const EARLIEST = 32_874;
 const endOf = (from: number, emptied: number, days: number): number =>
   Number.isNaN(emptied) ? from + days : emptied;
 const isDate = (value: number): boolean => value >= EARLIEST && value < LATEST;

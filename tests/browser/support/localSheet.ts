@@ -57,6 +57,8 @@ function watch(context: BrowserContext, url: string): string[] {
 
 const launch = () => chromium.launch({ executablePath: CHROMIUM, args: ARGS, headless: true });
 
+/** A limit against hangs, in milliseconds: a busy machine must not fail a press of a button. */
+const PATIENCE = 120_000;
 const PHONE = {
   viewport: { width: 360, height: 740 },
   deviceScaleFactor: 2,
@@ -65,14 +67,17 @@ const PHONE = {
 } as const;
 
 /** A phone's screen, with fingers. */
-export const launchPhone = (profile: string, keepsSite = false): Promise<BrowserContext> =>
-  chromium.launchPersistentContext(profile, {
+export async function launchPhone(profile: string, keepsSite = false): Promise<BrowserContext> {
+  const context = await chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM,
     args: ARGS,
     headless: true,
     ...PHONE,
     serviceWorkers: keepsSite ? 'allow' : 'block',
   });
+  context.setDefaultTimeout(PATIENCE);
+  return context;
+}
 
 /**
  * Milliseconds from asking for the pane to a tab that can be pressed, in a browser that has never seen it.
@@ -95,7 +100,9 @@ export async function freshBrowser<T>(
 ): Promise<T> {
   const browser = await launch();
   try {
-    return await work(await browser.newContext({ viewport: { width, height: 768 } }));
+    const context = await browser.newContext({ viewport: { width, height: 768 } });
+    context.setDefaultTimeout(PATIENCE);
+    return await work(context);
   } finally {
     await browser.close();
   }
@@ -166,6 +173,7 @@ export async function openLocalSheet({
     acceptDownloads: true,
     serviceWorkers: keepsSite ? 'allow' : 'block',
   });
+  context.setDefaultTimeout(PATIENCE);
   const trouble = watch(context, url);
   const page = await context.newPage();
   await page.goto(url);
@@ -212,7 +220,6 @@ export const ask = <K extends Methods>(
     [method, args] as const,
   ) as Promise<Awaited<ReturnType<PageApi[K]>>>;
 
-const PATIENCE = 120_000;
 /** Asks again until it is so, however long a busy machine takes. */
 export async function until(isSo: () => Promise<boolean>): Promise<void> {
   const limit = Date.now() + PATIENCE;
@@ -224,7 +231,7 @@ export async function until(isSo: () => Promise<boolean>): Promise<void> {
   }
 }
 
-const ARRIVAL = 30_000;
+const ARRIVAL = PATIENCE;
 
 /** The browser ends the tab's process: no closing event runs in it. */
 export async function kill(page: Page): Promise<void> {

@@ -30,9 +30,9 @@ export const NEAR: readonly Near[] = [
     answers: [true, false],
   },
   {
-    number: 'load beyond which there is no figure of dead on arrival',
+    number: 'dead on arrival at the highest load',
     value: HIGHEST_DEAD,
-    below: () => at('high', 0.999) <= 0.05,
+    below: () => at('high', 0.97) >= 0.0485 && at('high', 0.97) <= 0.05,
     above: () => at('high', 1.001) <= 0.05,
     answers: [true, false],
   },

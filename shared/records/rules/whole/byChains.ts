@@ -153,7 +153,7 @@ export function unlikeItsGroup(table: RecordTable): Suspicion[] {
   return KEPT.flatMap((field): Suspicion[] => {
     const column = columnOf(table, field);
     const list = table.columns[column]?.plain;
-    if (column < 0 || !list || table.length < 6) return [];
+    if (column < 0 || !list) return [];
     const groups = field === 'volume' ? (table.texts.vat ?? []) : [];
     const counts = new Map<string, Map<number, number>>();
     list.forEach((x, i) => {
@@ -168,7 +168,7 @@ export function unlikeItsGroup(table: RecordTable): Suspicion[] {
     );
     const filled = list.filter((x) => !Number.isNaN(x)).length;
     const usual = list.filter((x, i) => x === modes.get(groups[i] ?? '')).length;
-    if (filled < 6 || usual < MOST_OFTEN * filled || usual === filled) return [];
+    if (usual < MOST_OFTEN * filled || usual === filled) return [];
     return Array.from(list.entries()).flatMap(([record, x]): Suspicion[] => {
       const mode = modes.get(groups[record] ?? '') ?? NaN;
       if (Number.isNaN(x) || x === mode || !isSlip(x, mode) || counts.get(groups[record] ?? '')?.get(x) !== 1)
@@ -195,7 +195,7 @@ export function leapsInMatrix(table: RecordTable): Suspicion[] {
     return rows.flatMap(([record, x], i): Suspicion[] => {
       const [before, after] = [rows[i - 1]?.[1] ?? NaN, rows[i + 1]?.[1] ?? NaN];
       const times = Math.min(x / before, x / after);
-      const isBack = x / 10 <= 1.7 * Math.max(before, after) && x / 10 >= Math.min(before, after) / 1.7;
+      const isBack = x / 10 <= 1.7 * Math.max(before, after);
       return times >= LEAST_TIMES && isBack
         ? [
             {
@@ -215,7 +215,6 @@ export function moreWithAge(table: RecordTable): Suspicion[] {
   const columns = table.mapping.flatMap(({ isRepeated, field }, i) =>
     isRepeated && field === 'fish' ? [i] : [],
   );
-  if (columns.length < 2) return [];
   const middles = columns.map((column) => table.columns[column]?.content.middle ?? NaN);
   if (!middles.every((x, i) => i === 0 || x < (middles[i - 1] ?? NaN))) return [];
   const found: Suspicion[] = [];

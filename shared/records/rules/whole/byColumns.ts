@@ -49,7 +49,7 @@ function countOf(values: Float64Array): number {
 function isMostlyRead({ content, moments }: ReadColumn): boolean {
   const usable = content.filled - content.errors;
   const read = moments ? countOf(moments.values) : content.numbers;
-  return usable >= 4 && read >= MOSTLY * Math.max(1, usable);
+  return usable > 0 && read >= MOSTLY * usable;
 }
 /** Texts of a column that say neither a number or moment nor that there is none. */
 function oddTexts({ run, moments }: ReadColumn): { readonly record: number; readonly text: string }[] {
@@ -117,6 +117,8 @@ export function negatives(table: RecordTable): Suspicion[] {
   });
 }
 
+/** Percent. */
+const WHOLE = 100;
 /** Over a hundred in a column of percent. */
 export function overHundred(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content }, column): Suspicion[] => {
@@ -124,9 +126,9 @@ export function overHundred(table: RecordTable): Suspicion[] {
     const isShare = mapped?.field
       ? fieldSpec(mapped.field).quantity.unit === 'share'
       : mapped?.unitSaid === '%';
-    if (!isShare || content.high > 100 || content.middle <= 1.01) return [];
-    return strange(list, [-Infinity, 100], (value) => value > 100).flatMap(([value, record]) =>
-      value > 100 && !isComputed(table, { record, column })
+    if (!isShare || content.high > WHOLE || content.middle <= 1.01) return [];
+    return strange(list, [-Infinity, WHOLE], (value) => value > WHOLE).flatMap(([value, record]) =>
+      !isComputed(table, { record, column })
         ? [
             {
               rule: 'WHOLE.HUNDRED',
@@ -160,7 +162,7 @@ export function wildNumbers(table: RecordTable): Suspicion[] {
     return strange(list, boundsOf(own.middle, limit), isWild).flatMap(([value, record]): Suspicion[] => {
       const off = Math.log10(value) - own.middle;
       if (isComputed(table, { record, column })) return [];
-      if (isTrend(list, record) || isNearOthers(list, record)) return [];
+      if (isNearOthers(list, record)) return [];
       if (isFew(value, off, content.fractions) || isSumOfOthers(list, value)) return [];
       const power = Math.round(off);
       const fits = power !== 0 && Math.abs(off - power) <= Math.max(0.1, 2 * spread);
@@ -213,17 +215,9 @@ function isNearOthers(list: Float64Array, record: number): boolean {
   const value = list[record] ?? NaN;
   return list.some((other, i) => i !== record && other > 0 && Math.abs(Math.log10(value / other)) < 0.38);
 }
-/** The neighbours are as far out: the column grows along the table. */
-function isTrend(list: Float64Array, record: number): boolean {
-  const value = list[record] ?? NaN;
-  return [record - 1, record + 1].some((i) => {
-    const near = list[i] ?? NaN;
-    return near > 0 && Math.abs(Math.log10(value / near)) < 0.3;
-  });
-}
 
-/** A little less than the spreads that count as off: between such bounds nothing is. */
-const FAR = 6.99;
+/** Spreads that count as off; a few values know their spread badly. */
+const [FAR, FOR_FEW] = [7, 20];
 /** Numbers that lie close together on a plain scale: temperatures, pH, lengths. */
 export function offNumbers(table: RecordTable): Suspicion[] {
   return table.columns.flatMap(({ plain: list, content, moments }, column): Suspicion[] => {
@@ -232,16 +226,15 @@ export function offNumbers(table: RecordTable): Suspicion[] {
     const own = robustOfSome(list);
     if (!(own.middle > 0) || own.spread > 0.12 * own.middle || content.fractions < 0.2) return [];
     const least = Math.max(own.spread, 0.012 * own.middle);
-    if (!isBeyond(list, own.middle - FAR * least, own.middle + FAR * least)) return [];
+    const limit = FAR + FOR_FEW / own.n;
+    if (!isBeyond(list, own.middle - limit * least, own.middle + limit * least)) return [];
     const spread = Math.max(least, 1.5 * stepOf(list));
     const times = new Map<number, number>();
     for (const value of list) times.set(value, (times.get(value) ?? 0) + 1);
-    const bounds = [own.middle - FAR * spread, own.middle + FAR * spread] as const;
-    return strange(list, bounds, (value) => Math.abs(value - own.middle) > 7 * spread).flatMap(
+    const bounds = [own.middle - limit * spread, own.middle + limit * spread] as const;
+    return strange(list, bounds, (value) => Math.abs(value - own.middle) > limit * spread).flatMap(
       ([value, record]): Suspicion[] => {
-        const off = Math.abs(value - own.middle) / spread;
         if (
-          !(off > 7 + 20 / own.n) ||
           (times.get(value) ?? 0) > 1 ||
           isComputed(table, { record, column }) ||
           isTrendOf(list, record, own.middle)
@@ -267,8 +260,7 @@ export function offNumbers(table: RecordTable): Suspicion[] {
 function stepOf(list: Float64Array): number {
   const kept = [...new Set(list)].filter((x) => !Number.isNaN(x)).sort((a, b) => a - b);
   let least = Infinity;
-  for (let i = 1; i < Math.min(kept.length, 60); i++)
-    least = Math.min(least, (kept[i] ?? 0) - (kept[i - 1] ?? 0));
+  for (let i = 1; i < kept.length; i++) least = Math.min(least, (kept[i] ?? 0) - (kept[i - 1] ?? 0));
   return Number.isFinite(least) ? least / 2 : 0;
 }
 const isTrendOf = (list: Float64Array, record: number, middle: number): boolean =>

@@ -212,12 +212,12 @@ function allowed(table: RecordTable, link: Link): number {
         pattern.result === fields[0] &&
         fields.slice(1).every((field) => pattern.inputs.includes(field as never)),
     );
-    if (isKnown) return link.holds >= 5 ? 0.4 : 0.3;
+    if (isKnown) return 0.4;
     // A product without a factor of its own that holds so often is no chance, whatever the columns are thought to be.
-    const isPlain = link.kind === 'product' && isPower(link.factor) && link.holds >= 8;
+    const isPlain = link.kind === 'product' && isPower(link.factor);
     return link.inputs.length > 2 ? 0.3 : isPlain ? 0.2 : 0.07;
   }
-  return link.holds >= 8 ? 0.2 : 0.13;
+  return 0.2;
 }
 const isOverMatrix = (table: RecordTable, { inputs }: Link): boolean =>
   inputs.length >= 3 && inputs.every((column) => table.mapping[column]?.isRepeated);

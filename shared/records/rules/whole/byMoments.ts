@@ -28,7 +28,7 @@ const columnsOf = (isOne: (value: number) => boolean): ((table: RecordTable) => 
           kept++;
           if (isOne(x)) fitting++;
         }
-        return kept >= 3 && fitting >= 0.8 * kept ? [{ column, values: moments.values }] : [];
+        return kept > 0 && fitting >= 0.8 * kept ? [{ column, values: moments.values }] : [];
       });
       known.set(table, found);
     }
@@ -63,7 +63,6 @@ function orderFaults(table: RecordTable, { column, values }: Dated, isFirst: boo
   const records: number[] = [];
   for (let record = 0; record < values.length; record++)
     if (isDated(Math.floor(values[record] ?? NaN))) records.push(record);
-  if (records.length < 4) return [];
   const days = Float64Array.from(records, (record) => Math.floor(values[record] ?? NaN));
   const steps = days.subarray(1).map((day, i) => day - (days[i] ?? NaN));
   let ups = 0;
@@ -141,12 +140,12 @@ function outOfOrder(
   const other = before ?? after;
   if (other === undefined) return undefined;
   const gap = before === undefined ? other - value : value - other;
-  return gap > Math.max(25, 8 * usual) || gap < -Math.max(2, usual) ? 'jump' : undefined;
+  return gap > 8 * usual || gap < -usual ? 'jump' : undefined;
 }
 function isOutside(value: number, before: number, after: number, usual: number): boolean {
   if (after < before || after - before > Math.max(20, 8 * usual)) return false;
   // A day or two behind the line below may be a line written late.
-  return value < before - 1 || value > after + Math.max(2, usual) + 5;
+  return value < before - 1 || value > after + usual + 5;
 }
 
 /** Two days of one line: how far apart is a habit. */
@@ -169,7 +168,7 @@ function pairFaults(table: RecordTable): Suspicion[] {
         if (Math.abs(gap - own.middle) > limit || gap < 0) records.push(record);
       }
       if (records.length > Math.max(2, 0.3 * own.n) || records.length > 400) return [];
-      const found = records.flatMap((record): Suspicion[] => {
+      return records.flatMap((record): Suspicion[] => {
         const gap = gaps[record] ?? NaN;
         const off = gap - own.middle;
         const isBackward = gap < 0 && own.middle >= 0 && backward <= Math.max(1, 0.15 * own.n);
@@ -192,7 +191,6 @@ function pairFaults(table: RecordTable): Suspicion[] {
           },
         ];
       });
-      return found.length > Math.max(2, 0.3 * own.n) ? [] : found;
     }),
   );
 }

@@ -239,6 +239,7 @@ const LOOSE = new Set<string>([
   'days',
 ]);
 const MOST = 16;
+const LEAST_MOVING = 8;
 /** Two columns that move together line by line, whatever they mean. */
 export function twinColumns(table: RecordTable): Suspicion[] {
   const usable = table.columns
@@ -247,13 +248,13 @@ export function twinColumns(table: RecordTable): Suspicion[] {
       const field = table.mapping[column]?.field;
       const isText = field !== undefined && fieldSpec(field).kind !== 'number';
       if (field && LOOSE.has(field)) return false;
-      return !isText && !table.mapping[column]?.isRepeated && logScale(table, column).n >= 8;
+      return !isText && !table.mapping[column]?.isRepeated && logScale(table, column).n >= LEAST_MOVING;
     })
     .slice(0, MOST);
   return usable.flatMap((a, i) =>
     usable.slice(i + 1).flatMap((b): Suspicion[] => {
       const judged = ratioOf(table, a, b);
-      if (!judged || judged.n < 8 || judged.spread > 0.09) return [];
+      if (!judged || judged.n < LEAST_MOVING || judged.spread > 0.09) return [];
       const own = Math.min(logScale(table, a).spread, logScale(table, b).spread);
       return own > 1.6 * judged.spread ? suspectsOf(table, judged, 1, RAW_LEAST_OFF) : [];
     }),

@@ -123,7 +123,7 @@ export function repeatedNames(table: RecordTable): Suspicion[] {
     }
     if (filled < 5 || again.length > Math.max(1, 0.08 * filled)) return [];
     // A male serves several runs, and where numbers are few, some come again by chance.
-    if (field === 'male' || (content.numbers > 0.8 * content.filled && first.size < 5)) return [];
+    if (field === 'male' || (content.numbers === content.filled && first.size < 5)) return [];
     return again.map((record) => ({
       rule: 'WHOLE.NAME',
       weight: 1.8,
@@ -142,12 +142,11 @@ export function copiedDown(table: RecordTable): Suspicion[] {
   const following = new Set(table.links.filter(({ kind }) => kind !== 'carry').map(({ result }) => result));
   const columns = table.columns
     .map((one, column) => ({ ...one, column, isFormula: formulasIn(table, column) }))
-    .filter(({ content, moments, column, plain }) => {
+    .filter(({ moments, column, plain }) => {
       const field = table.mapping[column]?.field;
       const isNumber = !field || fieldSpec(field).kind === 'number';
-      return !moments && isNumber && !following.has(column) && content.numbers >= 6 && isFine(plain);
+      return !moments && isNumber && !following.has(column) && isFine(plain);
     });
-  if (columns.length < 3) return [];
   const same: number[] = [];
   const said: number[] = [];
   for (let record = 1; record < table.length; record++) {
@@ -164,7 +163,7 @@ export function copiedDown(table: RecordTable): Suspicion[] {
   const usual = robust(same).middle;
   return same.flatMap((n, i): Suspicion[] => {
     const all = said[i] ?? 0;
-    if (n < Math.max(3, 0.6 * all) || usual > 0.34 * all || n - usual < 2) return [];
+    if (n < Math.max(3, 0.6 * all) || usual > 0.34 * all) return [];
     const record = i + 1;
     const copied = columns.filter(
       ({ plain, isFormula }) => plain[record] === plain[record - 1] && !isFormula(record),

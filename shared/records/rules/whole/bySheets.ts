@@ -8,6 +8,7 @@ import { fold } from '../../words/fold';
 import { monthOf } from '../../words/lexicon';
 import { plain } from '../show';
 import type { BookRule, SheetExample, TableVerdict } from '../rule';
+import { isDated } from './byMoments';
 import { headingAt, isComputed, isSlip, oddness, spotOf } from './suspect';
 
 /** What the lines of a table are called by one of its columns: names, days or months. */
@@ -23,7 +24,6 @@ const LONGEST_NAME = 24;
 const LEAST_KEYS = 3;
 const MOST_ROWS = 20_000;
 const MOST_KEYS = 6;
-const isDated = (x: number): boolean => x > 20_000 && x < 80_000;
 
 function keysFrom(
   table: RecordTable,

@@ -20,7 +20,7 @@ export function spanFaults(table: RecordTable): Suspicion[] {
       if (isDated(x) && !Number.isInteger(x)) stamped++;
       if (isClock(x)) bare++;
     }
-    return moments && kept >= 4 && (stamped >= 0.8 * kept || bare >= 0.8 * kept)
+    return moments && kept > 0 && (stamped >= 0.8 * kept || bare >= 0.8 * kept)
       ? [{ column, values: moments.values, isStamped: stamped > bare }]
       : [];
   });
@@ -50,17 +50,17 @@ function suspectSpans(
 ): Suspicion[] {
   const own = robustOfSome(spans);
   if (own.n < 5 || own.spread > 2.2) return [];
-  const [limit, found0] = [Math.max(4, 6 * own.spread), [] as number[]];
+  const [limit, records] = [Math.max(4, 6 * own.spread), [] as number[]];
   for (let record = 0; record < spans.length; record++) {
     const span = spans[record] ?? NaN;
     const apart = isStamped
       ? Math.abs(span - own.middle)
       : HOURS * Math.abs(turn((span - own.middle) / HOURS));
-    if (apart > limit || (isStamped && span < 0 && own.middle > 0)) found0.push(record);
+    if (apart > limit || (isStamped && span < 0 && own.middle > 0)) records.push(record);
   }
-  if (found0.length === 0 || found0.length > Math.max(1, 0.25 * own.n) || found0.length > 400) return [];
+  if (records.length === 0 || records.length > Math.max(1, 0.25 * own.n) || records.length > 400) return [];
   const [ownA, ownB] = [aroundClock(from.map((x) => x % 1)), aroundClock(to.map((x) => x % 1))];
-  const found = found0.flatMap((record): Suspicion[] => {
+  return records.flatMap((record): Suspicion[] => {
     const span = at(spans, record);
     const off = isStamped ? Math.abs(span - own.middle) : HOURS * Math.abs(turn((span - own.middle) / HOURS));
     const isBackward = isStamped && span < 0 && own.middle > 0;
@@ -91,7 +91,6 @@ function suspectSpans(
       },
     ];
   });
-  return found.length > Math.max(1, 0.25 * own.n) ? [] : found;
 }
 
 const SPANS = new Set<string>(['latency', 'incubationHours', 'minutes', 'days']);
@@ -106,11 +105,11 @@ export function statedSpans(table: RecordTable): Suspicion[] {
   const moments = [...dateColumns(table), ...clockColumns(table)];
   const numbers = table.columns
     .map((one, column) => ({ ...one, column }))
-    .filter(({ moments: m, content, column }) => {
+    .filter(({ moments: m, column }) => {
       const { field, unitSaid } = table.mapping[column] ?? {};
       const isSpan =
         field === undefined ? unitSaid === undefined || SPAN_UNITS.has(unitSaid) : SPANS.has(field);
-      return !m && content.numbers >= 4 && isSpan;
+      return !m && isSpan;
     });
   return moments.flatMap((a) =>
     moments.flatMap((b): Suspicion[] => {

@@ -157,9 +157,11 @@ export function isSlip(seen: number, meant: number): boolean {
     isDigitApart(digitsOf(seen), digitsOf(meant))
   );
 }
+const MOST_NOUGHTS = 3;
 function isPowerApart(seen: number, meant: number): boolean {
   const power = Math.log10(Math.abs(seen / meant));
-  return Math.abs(power - Math.round(power)) < 0.004 && Math.round(power) !== 0 && Math.abs(power) < 3.5;
+  const noughts = Math.abs(Math.round(power));
+  return Math.abs(power - Math.round(power)) < 0.004 && noughts !== 0 && noughts <= MOST_NOUGHTS;
 }
 /** One digit another, or two turned round. */
 function isDigitApart(a: string, b: string): boolean {
