@@ -59,7 +59,11 @@ const vat = z.strictObject({
 const fish = {
   tag: nameOf('Tag', 30),
   /** Fish of one family are brothers and sisters. */
-  family: z.string().trim().max(30).optional(),
+  family: z
+    .string()
+    .trim()
+    .max(30, { error: () => 'Family: at most 30 characters.' })
+    .optional(),
   lastUsed: maybeDay('Last used on'),
   /** Dead or sold on that day: used no more. */
   goneOn: maybeDay('Gone on'),

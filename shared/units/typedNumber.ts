@@ -103,6 +103,9 @@ export function decimalOf(texts: readonly string[]): Decimal | undefined {
   return marks.size === 1 ? mark : undefined;
 }
 
+/** Three digits behind the mark could be thousands again. */
+const typedAgain = (n: number): string => (/\.\d{3}$/.test(String(n)) ? `${n}0` : String(n));
+
 /** What to ask about a number that may be two. */
 export const openSentence = (typed: string, [large, small]: readonly [number, number]): string =>
-  `“${typed.trim()}” can be ${writtenNumber(large)} or ${writtenNumber(small)}. Type ${large} or ${small}.`;
+  `“${typed.trim()}” can be ${writtenNumber(large)} or ${writtenNumber(small)}. Type ${typedAgain(large)} or ${typedAgain(small)}.`;

@@ -22,6 +22,10 @@ export const phraseLanguage = (): string => (current ? language : 'en');
 /** A sentence in the language of the pane. */
 export const say = (text: string): string => (current ? lookUp(current, text) : text);
 
+/** Signs that French sets off by a space do not begin a line. */
+export const unbroken = (text: string): string =>
+  phraseLanguage() === 'fr' ? text.replace(/ (?=[:;!?»%])/g, '\u00a0').replace(/« /g, '«\u00a0') : text;
+
 /** Whether nothing of a sentence would stay English. */
 export const canSay = (text: string): boolean => current === undefined || isKnown(current, text);
 /** A sentence of the engine, which parts thousands by commas, before it is said. */

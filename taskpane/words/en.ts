@@ -299,7 +299,7 @@ export const en = {
   },
   find: {
     ask: 'What do you want to know?',
-    placeholder: 'for example: when will they hatch',
+    placeholder: 'when will they hatch?',
     best: 'This answers it',
     also: 'Also near',
     nothing: (text: string) => `Nothing fits “${text}”. Look around by the step of the job:`,

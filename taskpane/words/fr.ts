@@ -316,7 +316,7 @@ export const fr: Words = {
   },
   find: {
     ask: 'Que voulez-vous savoir ?',
-    placeholder: 'par exemple : quand vont-ils éclore',
+    placeholder: 'quand vont-ils éclore ?',
     best: 'Ceci répond',
     also: 'Proche aussi',
     nothing: (text) => `Rien ne va avec « ${text} ». Cherchez par étape du travail :`,

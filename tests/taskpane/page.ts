@@ -54,7 +54,9 @@ export interface Page {
   readonly go: (to: PlaceId | WhyPart | 'dose') => Promise<void>;
 }
 
-const faceOf = (element: HTMLElement): string => (element.textContent ?? '').trim();
+/** As a person reads it: a space that does not break is a space. */
+const textOf = (element: HTMLElement): string => (element.textContent ?? '').replaceAll('\u00a0', ' ');
+const faceOf = (element: HTMLElement): string => textOf(element).trim();
 
 export function openPage(host: HostState = 'ready', world = fakeWorld(), first: PlaceId = 'plan'): Page {
   document.body.innerHTML = '<div id="root" class="pane"></div>';
@@ -75,7 +77,7 @@ export function openPage(host: HostState = 'ready', world = fakeWorld(), first: 
     world,
     one,
     all,
-    text: () => root.textContent ?? '',
+    text: () => textOf(root),
     press: async (face) => {
       const button = all('button').find(
         (element) => faceOf(element) === face || element.getAttribute('aria-label') === face,

@@ -2,6 +2,7 @@ import { findFunction } from '../../shared/catalogue';
 import type { NamedParam } from '../../shared/functions/define';
 import { evaluate } from '../../shared/catalogue/calculation';
 import { isoMomentText } from '../../shared/units/dates';
+import { setPhrases } from '../../taskpane/pane/phrases';
 import { literal, readMoment, readNumber, readTyped } from '../../taskpane/pane/values/typed';
 
 function param(fn: string, name: string): NamedParam {
@@ -39,6 +40,11 @@ test.each([
   ['2000-01-01T06:00', 36526.25],
   ['2024-02-29', 45351],
   ['22:30', 22.5 / 24],
+  ['22h30', 22.5 / 24],
+  ['22 h', 22 / 24],
+  ['29/02/2024 06h', 45351.25],
+  ['29.2.2024', 45351],
+  ['29 février 2024 12:00', 45351.5],
 ])('the moment “%s” is %d', (text, serial) => {
   expect(readMoment(text)).toBeCloseTo(serial, 9);
 });
@@ -49,6 +55,16 @@ test.each(['2023-02-29', '1.5.2026', '01/05/2026', '24:00', '2026-13-01', ''])(
     expect(readMoment(text)).toBeUndefined();
   },
 );
+
+test('day before month where the language has one order', () => {
+  setPhrases('fr', {});
+  expect(['01/05/2026 22:30', '1.5.2026'].map((text) => isoMomentText(readMoment(text) ?? 0))).toEqual([
+    '2026-05-01 22:30',
+    '2026-05-01',
+  ]);
+  setPhrases('en', undefined);
+  expect(readMoment('01/05/2026')).toBeUndefined();
+});
 
 test('a moment reads back as it was typed', () => {
   for (const text of ['2026-05-01', '2026-05-01 22:30', '2027-12-31 00:01'])

@@ -74,6 +74,11 @@ test('two readings are asked about, and the column decides where it can', () => 
   expect(readTypedNumber('1,250', { ...PRICE, decimal: ',' })).toMatchObject({ value: 1.25 });
   expect(readTypedNumber('1,250', { ...PRICE, decimal: '.' })).toMatchObject({ value: 1250 });
   expect(openSentence('1,250', [1250, 1.25])).toBe('“1,250” can be 1\u202f250 or 1.25. Type 1250 or 1.25.');
+  // What it says to type is no question again.
+  const again = openSentence('12,345', [12345, 12.345]);
+  expect(again).toContain('Type 12345 or 12.3450.');
+  expect(readTypedNumber('12.3450')).toMatchObject({ kind: 'number', value: 12.345 });
+  expect(readTypedNumber('12,3450')).toMatchObject({ kind: 'number', value: 12.345 });
   const prices = (...list: string[]): unknown[] =>
     settleTable(
       list.map((price) => ({ price })),

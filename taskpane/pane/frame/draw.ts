@@ -1,6 +1,6 @@
 import type { ComponentChildren, VNode as PreactNode } from 'preact';
 import { Fragment, h as element, render } from 'preact';
-import { canSay, say } from '../phrases';
+import { canSay, say, unbroken } from '../phrases';
 import { fieldShown } from '../values/show';
 
 /**
@@ -46,7 +46,7 @@ function attributes(tag: string, { on, ...given }: Props): Record<string, unknow
 
 const said = (child: Child): Child =>
   typeof child === 'string'
-    ? say(child)
+    ? unbroken(say(child))
     : Array.isArray(child)
       ? (child as readonly Child[]).map(said)
       : child;

@@ -1,10 +1,12 @@
-import { dateOf, isoMomentText, serialOfCalendarDay } from '../../../shared/units/dates';
+import { dateOf, isoMomentText } from '../../../shared/units/dates';
+import { readTypedDay } from '../../../shared/units/typedTime';
 import type { NumberField } from '../../../shared/units/typedNumber';
 import { readTypedNumber } from '../../../shared/units/typedNumber';
 import type { NamedParam } from '../../../shared/functions/define';
 import { parseArea, splitReference } from '../../../shared/sheet/formula/address';
 import type { Cell, Grid } from '../../../shared/base/values';
 import { isError, isGrid } from '../../../shared/base/values';
+import { phraseLanguage } from '../phrases';
 
 /** What someone typed into an argument field, and how a formula writes the same thing. */
 export type TypedField =
@@ -18,19 +20,21 @@ export function readNumber(text: string, field: NumberField = {}): number | unde
   return read.kind === 'number' ? read.value : undefined;
 }
 
+const CLOCK = /(?:^|[T ]+)(\d{1,2})(?::(\d{2})|\s?h\s?(\d{2})?)$/i;
 /**
- * 2026-05-01, 2026-05-01 22:30 or 22:30 → serial. Only the one order of day, month and year that cannot be
- * misread.
+ * 2026-05-01, 2026-05-01 22:30, 25/05/2026 22h30, 1 May 2026 or 22:30 → serial. Figures that could be two days are
+ * one only where the language of the pane has one order of day and month.
  */
 export function readMoment(text: string): number | undefined {
-  const match = /^(?:(\d{4})-(\d{1,2})-(\d{1,2}))?(?:[T ]+|^)?(?:(\d{1,2}):(\d{2}))?$/.exec(text.trim());
-  if (!match || text.trim() === '') return undefined;
-  const [, year, month, day, hour = '0', minute = '0'] = match;
-  if (Number(hour) > 23 || Number(minute) > 59) return undefined;
-  const clock = (Number(hour) * 60 + Number(minute)) / 1440;
-  if (year === undefined) return clock;
-  const date = serialOfCalendarDay(Number(year), Number(month), Number(day));
-  return date === undefined ? undefined : date + clock;
+  const trimmed = text.trim();
+  const [behind = '', hour = '0', minute, after = '0'] = CLOCK.exec(trimmed) ?? [];
+  const clock = (Number(hour) * 60 + Number(minute ?? after)) / 1440;
+  if (Number(hour) > 23 || Number(minute ?? after) > 59) return undefined;
+  const dayPart = trimmed.slice(0, trimmed.length - behind.length);
+  if (dayPart === '') return behind === '' ? undefined : clock;
+  if (!/\D/.test(dayPart)) return undefined;
+  const day = readTypedDay(dayPart, phraseLanguage() === 'en' ? {} : { order: 'day first' });
+  return day.kind === 'time' ? day.value + clock : undefined;
 }
 
 const momentFormula = (serial: number): string => {

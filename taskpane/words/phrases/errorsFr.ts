@@ -7,110 +7,6 @@ import type { Phrases } from '../../pane/phrases';
  * typed is put in last. `tests/taskpane/frenchErrors.test.ts` collects every sentence of an error in the engine.
  */
 
-/** What any argument can get. */
-const CHECKS: Phrases = {
-  '{}, row {n}': '{}, ligne {n}',
-  'row {n}': 'ligne {n}',
-  'expected {}, got {}.': 'attendu {}, reçu {}.',
-  'expected {} or a blank cell, got {}.': 'attendu {} ou une cellule vide, reçu {}.',
-  'the cell holds {}.': 'la cellule contient {}.',
-  'the cell holds the error {}.': 'la cellule contient l’erreur {}.',
-  'Mend that cell first.': 'Réparez d’abord cette cellule.',
-  '{} is missing.': '{} manque.',
-  'Give {}.': 'Donnez {}.',
-  'one of {}': 'l’un de {}',
-  'a range; each {}': 'une plage, dont chacun {}',
-  'a date': 'une date',
-  'a date and time': 'une date et heure',
-  'a date from {n} to {n}': 'une date de {n} à {n}',
-  'a date and time from {n} to {n}': 'une date et heure de {n} à {n}',
-  'a range of texts': 'une plage de textes',
-  'L or m²': 'L ou m²',
-  'TRUE or FALSE': 'TRUE ou FALSE',
-  'the text "{}"': 'le texte « {} »',
-  'the error {}': 'l’erreur {}',
-  'a blank cell': 'une cellule vide',
-  'A blank cell can read as 0.': 'Une cellule vide peut se lire 0.',
-  'It is a number with a decimal comma stored as text: retype it.':
-    'C’est un nombre à virgule gardé comme texte : retapez-le.',
-  'It is a number stored as text: retype it, or use VALUE().':
-    'C’est un nombre gardé comme texte : retapez-le, ou prenez VALUE() (CNUM en français).',
-  'It is a date stored as text: retype it as a date, or use DATEVALUE().':
-    'C’est une date gardée comme texte : retapez-la en date, ou prenez DATEVALUE() (DATEVAL en français).',
-  'Leave the unit out of the cell, or write one of this kind.':
-    'Laissez l’unité hors de la cellule, ou écrivez-en une de ce genre.',
-  '{} is outside what was published ({}).': '{} est hors de ce qui fut publié ({}).',
-  'from {n} to {n}': 'de {n} à {n}',
-  'from {n} to {n} {}': 'de {n} à {n} {}',
-  'above {n}': 'au-dessus de {n}',
-  'above {n} {}': 'au-dessus de {n} {}',
-  'above {n} and up to {n}': 'au-dessus de {n} et jusqu’à {n}',
-  'above {n} and up to {n} {}': 'au-dessus de {n} et jusqu’à {n} {}',
-  'of {n} or more': '{n} ou plus',
-  'of {n} {} or more': '{n} {} ou plus',
-  'up to {n}': 'jusqu’à {n}',
-  'up to {n} {}': 'jusqu’à {n} {}',
-  'expected a single cell, got a range of {n} × {n}.':
-    'attendu une seule cellule, reçu une plage de {n} × {n}.',
-  'This function reads its lists from the other arguments.':
-    'Cette fonction lit ses listes dans les autres arguments.',
-  'expected a single cell or one column, because each row of the answer is several cells wide.':
-    'attendu une seule cellule ou une colonne, car chaque ligne de la réponse a plusieurs cellules.',
-  '{} has {} but {} has {}.': '{} a {} mais {} a {}.',
-  '{} has {} but another argument has {}.': '{} a {} mais un autre argument a {}.',
-  '{n} rows': '{n} lignes',
-  '{n} × {n} cells': '{n} × {n} cellules',
-  'Give ranges of the same size, or single cells.':
-    'Donnez des plages de même taille, ou des cellules seules.',
-  'needs at least {n} value, got only blank cells.':
-    'il faut au moins {n} valeur, reçu seulement des cellules vides.',
-  'needs at least {n} values, got only blank cells.':
-    'il faut au moins {n} valeurs, reçu seulement des cellules vides.',
-  'needs at least {n} value, got {n}.': 'il faut au moins {n} valeur, reçu {n}.',
-  'needs at least {n} values, got {n}.': 'il faut au moins {n} valeurs, reçu {n}.',
-  '{} has {n} cells but {} has {n}.': '{} a {n} cellules mais {} en a {n}.',
-  'Each row needs both.': 'Chaque ligne demande les deux.',
-  'the cell is blank while {} has a value.': 'la cellule est vide alors que {} a une valeur.',
-  'Fill it or clear the row.': 'Remplissez-la ou videz la ligne.',
-  'takes {n} argument, got {n}.': 'prend {n} argument, reçu {n}.',
-  'takes {n} arguments, got {n}.': 'prend {n} arguments, reçu {n}.',
-  'There is no answer for these numbers.': 'Il n’y a pas de réponse pour ces nombres.',
-  'The answer is {}.': 'La réponse est {}.',
-};
-
-/** What a number that cannot be most likely was meant as. */
-const SLIPS: Phrases = {
-  'That looks like °F: {n} °F is {n} °C.': 'Cela ressemble à des °F : {n} °F font {n} °C.',
-  'Excel stores {n} % as {n}: type {n} or {n}.': 'Excel garde {n} % comme {n} : tapez {n} ou {n}.',
-  'That looks like a clock time without its date: add the date, for example =DATE(2026,3,14)+TIME(8,30,0).':
-    'Cela ressemble à une heure sans sa date : ajoutez la date, par exemple =DATE(2026,3,14)+TIME(8,30,0).',
-  'That looks like millilitres.': 'Cela ressemble à des millilitres.',
-  'That looks like milligrams.': 'Cela ressemble à des milligrammes.',
-  'That looks like metres: {n} m is {n} cm.': 'Cela ressemble à des mètres : {n} m font {n} cm.',
-  'That looks like grams: {n} g is {n} kg.': 'Cela ressemble à des grammes : {n} g font {n} kg.',
-  'That looks like kilograms: {n} kg is {n} g.': 'Cela ressemble à des kilogrammes : {n} kg font {n} g.',
-  'That looks like mg/L CaCO3: {n} mg/L is {n} meq/L.':
-    'Cela ressemble à des mg/L CaCO3 : {n} mg/L font {n} meq/L.',
-  'That looks like thousands of millions: {n} thousand million per mL is {}.':
-    'Cela ressemble à des milliards : {n} milliards par mL font {}.',
-  'That looks like {}: multiply it by 1000.': 'Cela ressemble à {} : multipliez par 1000.',
-  'That looks like {}: multiply it by 1000; or were the two typed the wrong way round, or a sample weighed with its dish?':
-    'Cela ressemble à {} : multipliez par 1000 ; ou les deux furent-ils tapés à l’envers, ou un échantillon pesé avec son plat ?',
-  kilograms: 'des kilogrammes',
-  litres: 'des litres',
-  'cubic metres': 'des mètres cubes',
-  'Were the two typed the wrong way round?': 'Les deux furent-ils tapés à l’envers ?',
-  '{} is more than {}, {n}.': '{} est plus que {}, {n}.',
-  '{n} {} is less than the samples together, {n} {}.':
-    '{n} {} est moins que les échantillons ensemble, {n} {}.',
-  '{n} per {}, while the other samples are near {n}.':
-    '{n} par {}, alors que les autres échantillons sont près de {n}.',
-  'Was this one typed in another unit, or a count in the wrong row?':
-    'Celui-ci fut-il tapé dans une autre unité, ou un compte mis à la mauvaise ligne ?',
-  'nothing was counted in any sample.': 'rien ne fut compté dans aucun échantillon.',
-  'Take larger samples.': 'Prenez de plus grands échantillons.',
-};
-
 /** Water, salt and vats. */
 const WATER: Phrases = {
   '{n} L is too little for one fish of {n} g over {n} h.':
@@ -465,9 +361,6 @@ const REARING: Phrases = {
   'The coefficient assumes that warmth always speeds growth; for African catfish that ends at about 30.3 °C.':
     'Le coefficient suppose que la chaleur accélère toujours la croissance ; pour le silure africain cela finit vers 30,3 °C.',
   'The oxygen equation was fitted from 0 to 40 °C.': 'L’équation de l’oxygène fut ajustée de 0 à 40 °C.',
-  'No vat of water stands there: the meter is off, dry or not calibrated, or a digit slipped.':
-    'Aucun bac d’eau n’est là : le pH-mètre est à côté, sec ou non étalonné, ou un chiffre a glissé.',
-  'Check it in a buffer and read again.': 'Contrôlez-le dans un tampon et relisez.',
 };
 
 /** Learning, odds and money. */
@@ -492,8 +385,6 @@ const MONEY: Phrases = {
 };
 
 export const errorPhrases: Phrases = {
-  ...CHECKS,
-  ...SLIPS,
   ...WATER,
   ...TIMING,
   ...BROOD,

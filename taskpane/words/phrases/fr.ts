@@ -2,10 +2,12 @@
 /* eslint max-len: off -- a sentence a line */
 import { phrases as bookPhrases } from '../../../shared/books/words/fr';
 import type { Phrases } from '../../pane/phrases';
+import { faultPhrases } from './faultsFr';
 
 /** French sentences of the screens and of the engine below them; {} stands for a number, a name, a day. */
 export const phrases: Phrases = {
   ...bookPhrases,
+  ...faultPhrases,
   // One run
   'What to plan': 'Que planifier',
   'One run': 'Une ponte',

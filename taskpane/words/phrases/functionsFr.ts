@@ -2173,36 +2173,8 @@ const SHORT: Phrases = {
   'At {n}.': 'À {n}.',
 };
 
-/** What an argument takes. */
-const TAKES: Phrases = {
-  'Takes {}.': 'Prend {}.',
-  'Left out: {}.': 'Laissé vide : {}.',
-  'a date and time as 2026-05-01 22:30, or a cell':
-    'une date et heure comme 2026-05-01 22:30, ou une cellule',
-  'a number': 'un nombre',
-  'a whole number': 'un nombre entier',
-  'a number above {n}': 'un nombre au-dessus de {n}',
-  'a number above {n} {}': 'un nombre au-dessus de {n} {}',
-  'a number above {n} and up to {n}': 'un nombre au-dessus de {n} et jusqu’à {n}',
-  'a number above {n} and up to {n} {}': 'un nombre au-dessus de {n} et jusqu’à {n} {}',
-  'a number from {n} to {n}': 'un nombre de {n} à {n}',
-  'a number from {n} to {n} {}': 'un nombre de {n} à {n} {}',
-  'a number of {n} or more': 'un nombre de {n} ou plus',
-  'a number of {n} {} or more': 'un nombre de {n} {} ou plus',
-  'a number up to {n}': 'un nombre jusqu’à {n}',
-  'a number up to {n} {}': 'un nombre jusqu’à {n} {}',
-  'a number in {}': 'un nombre en {}',
-  'a whole number above {n}': 'un nombre entier au-dessus de {n}',
-  'a whole number above {n} and up to {n}': 'un nombre entier au-dessus de {n} et jusqu’à {n}',
-  'a whole number from {n} to {n}': 'un nombre entier de {n} à {n}',
-  'a whole number from {n} to {n} {}': 'un nombre entier de {n} à {n} {}',
-  'a whole number of {n} or more': 'un nombre entier de {n} ou plus',
-  'a whole number up to {n}': 'un nombre entier jusqu’à {n}',
-};
-
 export const functionPhrases: Phrases = {
   ...SHORT,
-  ...TAKES,
   ...WATER,
   ...TIMING,
   ...BROOD,

@@ -49,7 +49,7 @@ try {
           const answer = document.querySelector(
             '#card-answer, #plan-answer, #function-answer, #function-list',
           );
-          const asked = document.querySelector('.pad, #plan-wanted, #function-search, .argument');
+          const asked = document.querySelector('.pad, #plan-wanted, #function-search, [id^=argument-]');
           if (!answer || !asked) return 0;
           const [a, q] = [answer.getBoundingClientRect(), asked.getBoundingClientRect()];
           return Math.max(a.bottom, q.bottom) - Math.min(a.top, q.top);

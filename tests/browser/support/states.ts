@@ -2,6 +2,23 @@ import type { Page } from 'playwright-core';
 
 /** Every state of the pane that a person can come to without a workbook, by how one gets there. */
 
+/** What a finger has to meet and is too small for it. */
+export const smallTargets = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate(
+    (size) =>
+      [
+        ...document.querySelectorAll(
+          'button, select, summary, .padkey, input:not([type=radio],[type=checkbox],.unseen)',
+        ),
+      ]
+        .filter((element) => {
+          const { width, height } = element.getBoundingClientRect();
+          return width > 0 && (width < size - 0.5 || height < size - 0.5);
+        })
+        .map((element) => `${element.tagName} ${element.id} ${(element.textContent ?? '').slice(0, 20)}`),
+    least,
+  );
+
 export interface Walk {
   readonly card: (id: string) => Promise<void>;
   readonly part: (id: string) => Promise<void>;
@@ -15,6 +32,8 @@ export function walkOf(page: Page): Walk {
   };
   const home = async (): Promise<void> => {
     await page.click('#place-vat');
+    // The place is fetched when it is opened first, and stands where it was left.
+    await page.waitForSelector('#card-back, .card-face');
     if ((await page.locator('#card-back').count()) > 0) await page.click('#card-back');
   };
   const card = async (id: string): Promise<void> => {
@@ -109,8 +128,27 @@ export function walkOf(page: Page): Walk {
       },
     ],
     ['plan: empty', () => plan('run')],
-    ['plan: example', async () => page.getByRole('button', { name: 'Fill in an example' }).first().click()],
+    [
+      'plan: example',
+      async () => {
+        await plan('run');
+        await page
+          .getByRole('button', { name: /Fill in an example|Remplir un exemple/ })
+          .first()
+          .click();
+        await page.waitForSelector('#plan-answer:not(.stale) .verdict-line');
+      },
+    ],
     ['season', () => plan('season')],
+    [
+      'season: planned',
+      async () => {
+        await plan('season');
+        await page.click('#season-example');
+        await page.click('#season-plan');
+        await page.waitForSelector('.current .order-plan', { timeout: 120_000 });
+      },
+    ],
     ['why: cell', () => part('cell')],
     ['find: empty', () => part('find')],
     ['find: found', () => page.fill('#function-search', 'when will they hatch')],
@@ -122,6 +160,16 @@ export function walkOf(page: Page): Walk {
         await page.click('#function-list button');
       },
     ],
+    [
+      'function: answered',
+      async () => {
+        await part('find');
+        await page.fill('#function-search', 'buffer dose');
+        await page.click('#function-list button');
+        await page.locator('.example:not(.fails) button').first().click();
+      },
+    ],
+    ['function: refused', () => page.locator('.example.fails button').first().click()],
     ['check', () => part('check')],
     ['errors', () => part('errors')],
     ['settings', () => menu('settings')],

@@ -4,6 +4,7 @@ import { fr } from '../../../shared/books/words/fr';
 import { ownSheetName } from '../../../shared/books/words/words';
 import type { Session } from '../../browser/support/localSheet';
 import { ask, openLocalSheet, picture, turnTo } from '../../browser/support/localSheet';
+import { smallTargets, walkOf } from '../../browser/support/states';
 
 /** A season in French from the pane: written, one count noted at the vat, planned again over its own sheets. */
 
@@ -73,5 +74,97 @@ test('dead fish are noted at the vat; planned again over its own sheets, the boo
   const names = await sheetNames();
   expect(names).toContain('Commandes');
   expect(names).not.toContain('Orders');
+  expect(session.trouble).toEqual([]);
+});
+
+/** A phone held upright in a wet hand, the pane alone. */
+async function narrowPane(): Promise<Page> {
+  const narrow = await page.context().newPage();
+  await narrow.setViewportSize({ width: 270, height: 640 });
+  await narrow.goto(pane.url());
+  await narrow.click('#menu-button');
+  await narrow.click('#place-settings');
+  await narrow.selectOption('#setting-language', 'fr');
+  return narrow;
+}
+const sideways = (narrow: Page): Promise<number> =>
+  narrow.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+test('every state in French at 270 px: nothing scrolls sideways, no target is under 44', async () => {
+  const narrow = await narrowPane();
+  const found: unknown[] = [];
+  for (const [name, go] of walkOf(narrow).states) {
+    await go();
+    await narrow.waitForSelector('.page > :not(.wait)');
+    const [small, over] = [await smallTargets(narrow, 44), await sideways(narrow)];
+    if (small.length > 0 || over > 0) found.push([name, small, over]);
+  }
+  await narrow.close();
+  expect(found).toEqual([]);
+});
+
+test('typed as a French farmer types: commas, spaces, day before month, a long name', async () => {
+  const narrow = await narrowPane();
+  const walk = walkOf(narrow);
+  await walk.plan('run');
+  for (const [key, text] of Object.entries({
+    wanted: '10 000',
+    females: '4',
+    femaleWeight: '1,25',
+    males: '4',
+    vats: '8',
+    vatLitres: '1 000',
+    temperature: '26,5',
+  }))
+    await narrow.fill(`#plan-${key}`, text);
+  await narrow.waitForSelector('#plan-answer:not(.stale) .verdict-line');
+  expect(await narrow.innerText('#plan-answer')).toMatch(/^Injectez \d+ femelles? le /);
+  expect(await narrow.locator('.fault').allInnerTexts()).toEqual([]);
+  await narrow.click('#plan-others > summary');
+  const name = 'Écloserie de la Coopérative des Pisciculteurs du Bas-Fleuve'.slice(0, 60);
+  await narrow.fill('#plan-hatchery', name);
+  expect(await sideways(narrow)).toBe(0);
+
+  await walk.plan('season');
+  await narrow.fill('#season-staff-daysOff', '25/04/2027\n2 mai 2027');
+  await narrow.press('#season-staff-daysOff', 'Tab');
+  expect(await narrow.locator('#season-staff-daysOff-fault').count()).toBe(0);
+  await narrow.fill('#season-staff-daysOff', '02/04/2027');
+  await narrow.press('#season-hatchery', 'Tab');
+  expect(await narrow.innerText('#season-staff-daysOff-fault')).toContain('2 avr. ou 4 févr.');
+  await narrow.fill('#season-hatchery', 'Écloserie '.repeat(30));
+  await narrow.press('#season-hatchery', 'Tab');
+  expect(await narrow.innerText('#season-hatchery-fault')).toContain('au plus 60 caractères');
+  expect(await sideways(narrow)).toBe(0);
+
+  await walk.part('find');
+  await narrow.fill('#function-search', 'hatch time');
+  await narrow.click('#function-list button:has-text("HATCH.TIME")');
+  await narrow.fill('#argument-fertilised', '01/05/2026 22h30');
+  await narrow.fill('#argument-temperature', '26,5');
+  expect(await narrow.innerText('#function-answer .formula')).toContain('DATE(2026,5,1)+TIME(22,30,0),26.5');
+  await narrow.fill('#argument-temperature', '16,5');
+  const refused = await narrow.innerText('#function-answer .answer-error');
+  expect(refused).toContain('Température');
+  expect(refused).not.toMatch(ENGLISH);
+  await narrow.close();
+});
+
+test('a line noted with wet hands is taken back after the pane was closed and opened again', async () => {
+  const narrow = await narrowPane();
+  await walkOf(narrow).card('weigh');
+  await narrow.locator('.tile input').first().fill('2,3');
+  expect(await narrow.innerText('#card-answer')).toContain('1,15 mL');
+  await narrow.click('#key-write');
+  await narrow.waitForSelector('#line-back');
+  await narrow.close();
+  const again = await page.context().newPage();
+  await again.setViewportSize({ width: 270, height: 640 });
+  await again.goto(pane.url());
+  await walkOf(again).card('weigh');
+  expect(await again.innerText('#card-answer')).toContain('1,15 mL');
+  await again.click('#line-back');
+  await again.waitForFunction(() => !document.querySelector('#card-answer')?.textContent?.includes('1,15'));
+  await again.close();
   expect(session.trouble).toEqual([]);
 });

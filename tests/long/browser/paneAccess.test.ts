@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import type { Session } from '../../browser/support/localSheet';
 import { ask, openLocalSheet, OUT } from '../../browser/support/localSheet';
 import type { Walk } from '../../browser/support/states';
-import { walkOf } from '../../browser/support/states';
+import { smallTargets, walkOf } from '../../browser/support/states';
 
 /**
  * The pane by axe-core (rules of WCAG 2.2 A and AA) in every state, at the widths of a phone and of a pane;
@@ -38,38 +38,27 @@ afterAll(async () => {
 
 interface Measured {
   readonly findings: readonly string[];
-  readonly small: readonly string[];
   readonly sideways: number;
 }
-const measure = (least: number): Promise<Measured> =>
-  page.evaluate(async (size) => {
+const measure = (): Promise<Measured> =>
+  page.evaluate(async () => {
     const { axe } = window as unknown as { axe: Axe };
     const { violations } = await axe.run({
       runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
     });
-    const isSmall = (element: Element): boolean => {
-      const { width, height } = element.getBoundingClientRect();
-      return width > 0 && (width < size - 0.5 || height < size - 0.5);
-    };
     return {
       findings: violations.flatMap(({ id, nodes }) =>
         nodes.map(({ target }) => `${id}: ${target.join(' ')}`),
       ),
-      small: [
-        ...document.querySelectorAll(
-          'button, select, summary, .padkey, input:not([type=radio],[type=checkbox],.unseen)',
-        ),
-      ]
-        .filter(isSmall)
-        .map((element) => `${element.tagName} ${element.id} ${(element.textContent ?? '').slice(0, 20)}`),
       sideways: document.documentElement.scrollWidth - document.documentElement.clientWidth,
     };
-  }, least);
+  });
 
 test.each(names)('%s: axe finds nothing, targets are 44 by 44, nothing scrolls sideways', async (name) => {
   await new Map(walk.states).get(name)?.();
   await page.waitForSelector('.page > :not(.wait)');
-  const measured = await measure(44);
+  const measured = await measure();
+  const small = await smallTargets(page, 44);
   for (const [width, height] of [
     [270, 640],
     [1024, 768],
@@ -78,10 +67,11 @@ test.each(names)('%s: axe finds nothing, targets are 44 by 44, nothing scrolls s
     expect(
       await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
     ).toBe(0);
+    small.push(...(await smallTargets(page, 44)));
   }
   await page.setViewportSize({ width: 360, height: 640 });
   await page.screenshot({ path: `${OUT}/state-${name.replace(/\W+/g, '-')}.png` });
-  expect(measured).toEqual({ findings: [], small: [], sideways: 0 });
+  expect({ ...measured, small }).toEqual({ findings: [], small: [], sideways: 0 });
 });
 
 test('on a phone no field of one run is covered when it gets the keyboard, and the answer stays in sight', async () => {
@@ -197,7 +187,7 @@ test.each(Object.keys(LOOKS) as (keyof typeof LOOKS)[])(
     for (const name of ['today', 'weigh', 'find: empty', 'plan: empty', 'settings']) {
       await new Map(walk.states).get(name)?.();
       await page.waitForSelector('.page > :not(.wait)');
-      const { findings, sideways } = await measure(44);
+      const { findings, sideways } = await measure();
       expect([name, findings, sideways]).toEqual([name, [], 0]);
       await page.screenshot({ path: `${OUT}/look-${look}-${name.replace(/\W+/g, '-')}.png` });
     }
@@ -216,12 +206,14 @@ test('question and answer are never more than one and a half screens apart', asy
     'dose: what to give',
     'find: empty',
     'find: found',
+    'function: answered',
   ]) {
     await new Map(walk.states).get(name)?.();
     const apart = await page.evaluate(() => {
-      const boxes = ['#card-answer, #function-list > li', '.pad, #function-search'].map((selector) =>
-        document.querySelector(selector)?.getBoundingClientRect(),
-      );
+      const boxes = [
+        '#card-answer, #function-list > li, #function-answer',
+        '.pad, #function-search, [id^=argument-]',
+      ].map((selector) => document.querySelector(selector)?.getBoundingClientRect());
       const [answer, asked] = boxes;
       return answer && asked ? Math.max(answer.bottom, asked.bottom) - Math.min(answer.top, asked.top) : 0;
     });

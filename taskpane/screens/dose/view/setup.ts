@@ -34,8 +34,18 @@ const choiceOf = (
     choices.map(([one, said]) => h('option', { value: one, key: one, selected: one === value }, said)),
   );
 
-const row = (id: string, label: Child, control: VNode, under?: Child): VNode =>
-  h('div', { class: 'field', key: id }, h('label', { for: id }, label), control, under);
+const row = (id: string, label: Child, control: VNode, under?: Child, isWide = false): VNode =>
+  h(
+    'div',
+    { class: isWide ? 'field wide' : 'field', key: id },
+    h('label', { for: id }, label),
+    control,
+    under,
+  );
+/** Longer ones are cut where two fields stand side by side on a phone. */
+const MOST_LETTERS = 16;
+const isLong = ({ choices = [] }: DosingField): boolean =>
+  choices.some(([, said]) => said.length > MOST_LETTERS);
 
 function fieldView(field: DosingField, scene: Scene): VNode {
   const { state } = scene;
@@ -79,6 +89,7 @@ function fieldView(field: DosingField, scene: Scene): VNode {
         field.hint,
       ],
     ),
+    isLong(field),
   );
 }
 

@@ -175,14 +175,14 @@ const namedBox = ({ state, send }: Scene): VNode =>
   );
 
 /** The heading switch comes last in a call but is no question of the trade: it stays out of the way. */
-const argumentFields = (fn: SheetFunction, scene: Scene): Child => {
-  const asked = fn.params.filter((param) => param.name !== HEADINGS);
-  const required = asked.filter(isRequired);
+const argumentFields = (fn: SheetFunction, scene: Scene): { readonly asked: Child; readonly more: Child } => {
+  const required = fn.params.filter((param) => param.name !== HEADINGS && isRequired(param));
   const others = fn.params.filter((param) => !required.includes(param));
   const hasFilledOther = others.some((param) => (scene.state.functions.texts[param.name] ?? '') !== '');
-  return [
-    required.map((param) => argumentField(param, scene)),
-    others.length > 0 &&
+  return {
+    asked: required.map((param) => argumentField(param, scene)),
+    more:
+      others.length > 0 &&
       h(
         'details',
         { class: 'more', open: hasFilledOther || required.length === 0 ? true : undefined },
@@ -195,7 +195,7 @@ const argumentFields = (fn: SheetFunction, scene: Scene): Child => {
         ),
         others.map((param) => argumentField(param, scene)),
       ),
-  ];
+  };
 };
 
 const cautions = (fn: SheetFunction): Child =>
@@ -208,6 +208,8 @@ const cautions = (fn: SheetFunction): Child =>
 
 export function functionPage(fn: SheetFunction, scene: Scene): readonly VNode[] {
   const draft = draftOf(fn, scene.state.functions);
+  const { asked, more } = argumentFields(fn, scene);
+  const isLoose = !fn.params.some(isRequired);
   return [
     h(
       'div',
@@ -229,8 +231,11 @@ export function functionPage(fn: SheetFunction, scene: Scene): readonly VNode[] 
     h(
       'section',
       { class: 'block', 'aria-label': 'Fill in' },
-      argumentFields(fn, scene),
-      answerView(fn, draft, scene),
+      asked,
+      // The answer stays near what is asked, however much may be left out.
+      !isLoose && answerView(fn, draft, scene),
+      more,
+      isLoose && answerView(fn, draft, scene),
       cautions(fn),
       insertion(draft, scene),
     ),
