@@ -3,6 +3,8 @@ import type { VatEvent } from './events';
 import { EMPTY_LINE } from './log';
 import type { VatAdvice, VatSetup } from './vat';
 import { ALLOWED, BETWEEN, STEP, TRIED, vatAdvice } from './vat';
+import { gramsText } from './say';
+import { mixMinutes } from './waits';
 
 /** Cases beside the numbers by which one vat's water is taken for another's. */
 
@@ -58,5 +60,26 @@ export const NEAR: readonly Near[] = [
     below: () => limit(5.1, two),
     above: () => limit(5.1, { ...two, sameAs: null }),
     answers: ['top', 'step'],
+  },
+  {
+    number: 'minutes to mix a thousand litres',
+    value: 15,
+    below: () => mixMinutes(990),
+    above: () => mixMinutes(1010),
+    answers: [15, 25],
+  },
+  {
+    number: 'minutes more to mix each further thousand litres',
+    value: 10,
+    below: () => mixMinutes(1990),
+    above: () => mixMinutes(2010),
+    answers: [25, 35],
+  },
+  {
+    number: 'grams from which on they are said whole',
+    value: 100,
+    below: () => gramsText(99.4),
+    above: () => gramsText(100.4),
+    answers: ['99.4', '100'],
   },
 ];

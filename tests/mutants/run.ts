@@ -3,7 +3,7 @@ import { appendFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { Worker } from './asking';
 import type { Mutant } from './mutate';
 import { mutated } from './mutate';
-import { nearestFirst, testsBySource } from './related';
+import { KEPT, nearestFirst, testsBySource } from './related';
 import { listed, roomOf, sample } from './sample';
 
 /**
@@ -127,9 +127,15 @@ async function verdictOn(mutant: Mutant, near: readonly string[]): Promise<{ by?
   const timeOf = (test: string): number => times.get(test) ?? USUAL_MS;
   const quickest = (list: readonly string[], most: number): string[] =>
     list.filter((test) => timeOf(test) < most).sort((a, b) => timeOf(a) - timeOf(b));
+  const nearest = near.slice(0, NEAREST);
   const order = [
-    ...quickest(near.slice(0, NEAREST), SLOW_MS),
+    ...quickest(nearest, SLOW_MS),
     ...quickest(near.slice(NEAREST), SLOW_AFAR_MS),
+    // Whole answers of the room are slow to make and notice most: asked in the end, whatever was spent before.
+    ...quickest(
+      nearest.filter((test) => KEPT.test(test)),
+      SLOW_MS,
+    ),
   ];
   const keyOf = (test: string): string =>
     hash([mutant.file, read(mutant.file), String(mutant.start), mutant.after, test, read(test)]);
@@ -138,7 +144,7 @@ async function verdictOn(mutant: Mutant, near: readonly string[]): Promise<{ by?
   let spent = 0;
   let asked = 0;
   for (const test of order) {
-    if (spent > BUDGET_MS) break;
+    if (spent > BUDGET_MS && !(KEPT.test(test) && nearest.includes(test))) continue;
     const key = keyOf(test);
     const answer = answers.get(key) ?? answers.add(key, await outcome(test, mutant));
     if (answer === 'unusable') {

@@ -9,7 +9,7 @@ export const listed = (pattern: string): string[] =>
 
 /** Files that hold words, provenance or looks; a number there changes no answer. */
 const QUIET_FILES =
-  /(\.d|sources|cautions|guideIds|near|nearEnds)\.ts$|\/(words|phrases|view|pictures|guides|questions|assets)\//;
+  /(\.d|sources|cautions|guideIds|near\w*)\.ts$|\/(near|words|phrases|view|pictures|guides|questions|assets)\//;
 const isCode = (file: string): boolean => /^(shared|taskpane)\/.*\.ts$/.test(file) && !QUIET_FILES.test(file);
 
 /** The rooms a sample draws from in turn, so that a large one does not stand for the house. */
