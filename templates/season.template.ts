@@ -1,7 +1,7 @@
 import { livingBook } from '../shared/books/living';
 import type { BookInput } from '../shared/books/living';
 import { planBatches } from '../shared/season/batches';
-import { readOrderBook } from '../shared/season/orderBook';
+import { readOrderBook } from '../shared/season/book/orderBook';
 import type { WorkbookModel } from '../shared/sheet/workbook/model';
 import type { TemplateLanguage } from './languages';
 import { withNames } from './languages';

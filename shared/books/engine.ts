@@ -1,8 +1,8 @@
 /** Planning and the living book together: what the pane loads when a plan is first asked for. */
 export { planBatches, planBatchesSteps } from '../season/batches';
 export type { BatchOptions } from '../season/batches';
-export { readOrderBook } from '../season/orderBook';
-export { ownFigures } from '../season/ownFigures';
+export { readOrderBook } from '../season/book/orderBook';
+export { ownFigures } from '../season/book/ownFigures';
 export {
   asOf,
   bookSheetNames,

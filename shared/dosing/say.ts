@@ -1,6 +1,6 @@
 // Long: one table of sentences, a line a code.
 import { CAUTIONS } from '../functions/cautions';
-import { reasonText } from '../families/water/records/titrationWords';
+import { reasonText } from '../families/water/records/buffer/titrationWords';
 import type { AdviceReason } from '../families/water/titration/advise';
 import type { Measures } from './spoons';
 import type { VatAction, VatAdvice, VatReason, VatSetup } from './vat';

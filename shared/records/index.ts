@@ -30,4 +30,4 @@ export { findRule, RULES } from './rules';
 export type { AuditOptions, LatencyOffsets, Rule, Severity } from './rules/rule';
 export { notReadSentence, readingShare } from './findings/reading';
 export type { ColumnQuestion, ReadingShare } from './findings/reading';
-export { unitChoices } from './columns/units';
+export { unitChoices } from './columns/cells/units';

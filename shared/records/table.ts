@@ -2,8 +2,8 @@
 import { columnLetters } from '../sheet/formula/address';
 import type { FieldName, NumericField, RecordText } from './fields';
 import { fieldSpec, isTextField } from './fields';
-import type { CellRun, ColumnContent } from './columns/content';
-import { runOf } from './columns/content';
+import type { CellRun, ColumnContent } from './columns/cells/content';
+import { runOf } from './columns/cells/content';
 import type { FormCell, FormRecord } from './shape/forms';
 import { layForms } from './shape/forms';
 import type { LaidTable, SkippedArea } from './shape/tables';
@@ -12,16 +12,16 @@ import type { Link } from './meaning/links';
 import type { Correction, MappedColumn } from './columns/mapping';
 import type { Recognised } from './columns/recognise';
 import { recognise } from './columns/recognise';
-import type { ReadNumbers } from './columns/values';
-import { readNumbers, readTexts } from './columns/values';
-import { readDate, YEAR_UNSAID } from './columns/dates';
+import type { ReadNumbers } from './columns/cells/values';
+import { readNumbers, readTexts } from './columns/cells/values';
+import { readDate, YEAR_UNSAID } from './columns/cells/dates';
 import { joinClocks } from './columns/clocks';
 import type { SheetCells } from './read/sheetCells';
 import { cellName, valueAt } from './read/sheetCells';
 import type { RecordPlace } from './schema';
 import type { Cell } from '../base/values';
 import { dayParts } from '../units/dates';
-import { UNSAID } from './rules/water';
+import { UNSAID } from './rules/farming/water';
 import { conceptsOf } from './words/lexicon';
 
 /** Where a record's cell of a column stands. */

@@ -1,13 +1,13 @@
 import type { Assumed } from '../families/assumptions';
 import { assumed } from '../families/assumptions';
 import { eggsPerFemale } from '../families/brood/kernels/eggs';
-import type { NoRun, RunClock } from './clock';
+import type { NoRun, RunClock } from './figures/clock';
 import { monthIndexOf } from '../units/dates';
-import { clockOn, stagesFor } from './clock';
-import type { BookedOrder, OrderBook, VatStageKey } from './orderBook';
-import { VAT_STAGES } from './orderBook';
-import type { Product } from './product';
-import { productOf } from './product';
+import { clockOn, stagesFor } from './figures/clock';
+import type { BookedOrder, OrderBook, VatStageKey } from './book/orderBook';
+import { VAT_STAGES } from './book/orderBook';
+import type { Product } from './figures/product';
+import { productOf } from './figures/product';
 
 /** An order book as the scheduler sees it: numbers only. */
 export interface Problem {

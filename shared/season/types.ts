@@ -1,9 +1,9 @@
 import type { Verdict } from '../maths/verdict';
 import type { Range } from '../maths/quantiles';
 import type { CashWeek } from '../families/money/kernels/cashWeeks';
-import type { RunClock } from './clock';
-import type { BookedOrder } from './orderBook';
-import type { VatStageKey } from './stages';
+import type { RunClock } from './figures/clock';
+import type { BookedOrder } from './book/orderBook';
+import type { VatStageKey } from './figures/stages';
 import type { Swing } from '../families/money/kernels/swings';
 
 /**

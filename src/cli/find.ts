@@ -1,4 +1,4 @@
-import { find } from '../../taskpane/help/finder';
+import { find } from '../../taskpane/help/finding/finder';
 
 /** Which function answers a question: npm run find -- "when will they hatch" */
 

@@ -5,8 +5,8 @@ import type { GuideText } from './guides';
 import { GUIDE_ORDER, guideBody, guidePage, guideTitle } from './guides';
 import type { Html } from './html';
 import { html } from './html';
-import type { JobStep } from './steps';
-import { jobSteps, stepOf } from './steps';
+import type { JobStep } from './finding/steps';
+import { jobSteps, stepOf } from './finding/steps';
 import type { TrustFacts } from './trust';
 import { trustPage } from './trust';
 

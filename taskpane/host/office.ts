@@ -1,38 +1,46 @@
-import { appendLines, readLines, removeLine, writeCells } from './log';
+import { appendLines, readLines, removeLine, writeCells } from './writing/log';
 import { readRates, recall, recallPane, recallText, remember, rememberPane, rememberText } from './ownKept';
 import type { ErrorMemory, WorkbookPort } from './port';
 import { HostProblem, noMemory } from './port';
-import { listSheets, readCells } from './records';
-import { goTo, readCell, readReference, readSelection } from './ranges';
+import { listSheets, readCells } from './reading/records';
+import { goTo, readCell, readReference, readSelection } from './reading/ranges';
 
 /** The open workbook, through Office.js. What is seldom needed, or long, is loaded when it is first asked for. */
 export const officePort: WorkbookPort = {
   readSelection,
   readReference,
-  insertFormula: async (insertion) => (await import('./insert')).insertFormula(insertion),
+  insertFormula: async (insertion) => (await import('./writing/insert')).insertFormula(insertion),
   writeWorkbook: async (model, suffix, tell) =>
-    (await import(/* webpackChunkName: "write" */ './renderWorkbook')).writeWorkbook(model, suffix, tell),
-  leftBehind: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).leftBehind(),
-  takeLeftAway: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).takeLeftAway(),
-  keepLeft: async () => (await import(/* webpackChunkName: "write" */ './unfinished')).keepLeft(),
+    (await import(/* webpackChunkName: "write" */ './writing/renderWorkbook')).writeWorkbook(
+      model,
+      suffix,
+      tell,
+    ),
+  leftBehind: async () => (await import(/* webpackChunkName: "write" */ './writing/unfinished')).leftBehind(),
+  takeLeftAway: async () =>
+    (await import(/* webpackChunkName: "write" */ './writing/unfinished')).takeLeftAway(),
+  keepLeft: async () => (await import(/* webpackChunkName: "write" */ './writing/unfinished')).keepLeft(),
   rewriteWorkbook: async (model, before, suffix, tell, strays) =>
-    (await import(/* webpackChunkName: "write" */ './rewriteWorkbook')).rewriteWorkbook(
+    (await import(/* webpackChunkName: "write" */ './writing/rewriteWorkbook')).rewriteWorkbook(
       model,
       before,
       suffix,
       tell,
       strays,
     ),
-  askBlanks: async () => (await import(/* webpackChunkName: "scan" */ './askBlanks')).askBlanks(),
-  scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './scan')).scanCalls(tell),
-  mend: async (cells, tell) => (await import(/* webpackChunkName: "mend" */ './mend')).mend(cells, tell),
+  askBlanks: async () => (await import(/* webpackChunkName: "scan" */ './writing/askBlanks')).askBlanks(),
+  scanCalls: async (tell) => (await import(/* webpackChunkName: "scan" */ './reading/scan')).scanCalls(tell),
+  mend: async (cells, tell) =>
+    (await import(/* webpackChunkName: "mend" */ './writing/mend')).mend(cells, tell),
   goTo,
-  readFile: async (tell) => (await import(/* webpackChunkName: "file" */ './readFile')).readFile(tell),
+  readFile: async (tell) =>
+    (await import(/* webpackChunkName: "file" */ './reading/readFile')).readFile(tell),
   listSheets,
   readCells,
-  mark: async (marks, tell) => (await import(/* webpackChunkName: "marks" */ './marks')).mark(marks, tell),
+  mark: async (marks, tell) =>
+    (await import(/* webpackChunkName: "marks" */ './writing/marks')).mark(marks, tell),
   unmark: async (marked, tell) =>
-    (await import(/* webpackChunkName: "marks" */ './marks')).unmark(marked, tell),
+    (await import(/* webpackChunkName: "marks" */ './writing/marks')).unmark(marked, tell),
   recall,
   remember,
   readRates,

@@ -1,5 +1,5 @@
 import type { RangeCells } from '../../shared/records';
-import { gridFrom } from './cells';
+import { gridFrom } from './reading/cells';
 import { withExcel } from './excelErrors';
 
 /**

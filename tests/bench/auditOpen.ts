@@ -11,7 +11,7 @@ import { createExecutor, createOffice, installOffice } from '../../src/officeSta
 import type { StandInArea, StandInBook, CellReads } from '../../src/officeStandIn/book';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Progress } from '../../taskpane/host/port';
-import { readCells } from '../../taskpane/host/records';
+import { readCells } from '../../taskpane/host/reading/records';
 import { inShares } from '../../taskpane/pane/slices';
 import { partsOf } from '../records/support/file';
 import { largeCells } from './audit';

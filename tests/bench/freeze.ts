@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { columnLetters } from '../../shared/sheet/formula/address';
-import { simpleBook } from '../files/share/parts';
+import { simpleBook } from '../files/share/support/parts';
 import type { Timing } from './catalogue';
 import { freezeBrowserTimings } from './freezeBrowser';
 

@@ -3,7 +3,7 @@
  * 400 runs, best of a few, in ms.
  */
 import { learnRates, trendsOf } from '../../shared/learn';
-import { demoFarm } from '../learn/demoFarm';
+import { demoFarm } from '../learn/support/demoFarm';
 
 const records = demoFarm(400);
 const best = (work: () => unknown): number =>

@@ -6,7 +6,7 @@ import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
 import type { OrderBook } from '../../shared/season';
 import { livingBook } from '../../shared/books/living';
 import { planBatches } from '../../shared/season/batches';
-import { BOOK, bookOf } from '../season/support';
+import { BOOK, bookOf } from '../season/support/support';
 
 const START = serialOfIsoDate(BOOK.plannedOn) ?? NaN;
 const season = (orders: number, number: number, vats: number, females: number): OrderBook =>

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { freeze, verify } from '../../shared/catalogue/sharing';
-import { OPTIONS } from '../files/share/parts';
-import { differences, valuesOf } from '../files/share/read';
-import { hasSoffice, startJudge } from '../files/share/soffice';
+import { OPTIONS } from '../files/share/support/parts';
+import { differences, valuesOf } from '../files/share/support/read';
+import { hasSoffice, startJudge } from '../files/share/support/soffice';
 
 test('LibreOffice is here to judge', () => {
   expect(hasSoffice).toBe(true);

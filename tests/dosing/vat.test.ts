@@ -4,7 +4,7 @@ import type { VatEvent } from '../../shared/dosing/events';
 import type { VatAdvice, VatSetup } from '../../shared/dosing/vat';
 import { columnsOf, vatAdvice } from '../../shared/dosing/vat';
 import { SETUP, event } from './support/lines';
-import { ACTION_WORDS } from '../../shared/families/water/records/titrationWords';
+import { ACTION_WORDS } from '../../shared/families/water/records/buffer/titrationWords';
 
 const NOON = 46_000.5;
 /** What BUFFER.NEXT says of the same lines, column by column, as a sheet would ask. */

@@ -1,6 +1,6 @@
 import { writeXlsx } from '../../shared/files';
 import type { CellModel } from '../../shared/sheet/workbook/model';
-import { bookOf, partsOf } from './support';
+import { bookOf, partsOf } from './support/support';
 
 test.each<readonly [Readonly<Record<string, CellModel>>, string]>([
   [{}, 'A1'],

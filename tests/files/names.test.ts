@@ -1,5 +1,5 @@
 import { readXlsx } from '../../shared/files';
-import { plainFile, readable } from './support';
+import { plainFile, readable } from './support/support';
 
 /** Names and rows repeated on every page, as another program writes them (ISO/IEC 29500-1, 18.2.5). */
 const read = (names: string) => {

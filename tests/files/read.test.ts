@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { readXlsx, writeXlsx } from '../../shared/files';
 import { isDateFormat } from '../../shared/files/read/styles';
 import { seasonPlanTemplate } from '../../templates/season-plan.template';
-import { bookOf, cellsOf, partsOf, plainFile, readable, zipOf } from './support';
+import { bookOf, cellsOf, partsOf, plainFile, readable, zipOf } from './support/support';
 
 const faultOf = (bytes: Uint8Array): string => {
   const result = readXlsx(bytes);

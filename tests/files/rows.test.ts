@@ -1,5 +1,5 @@
 import { readXlsx } from '../../shared/files';
-import { plainFile, readable } from './support';
+import { plainFile, readable } from './support/support';
 
 /**
  * Where rows and cells stand that do not say it: ISO 29500-1, 18.3.1.73 (row) and 18.3.1.4 (c): `r` may be left

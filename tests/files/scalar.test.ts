@@ -1,6 +1,6 @@
 import { writeXlsx } from '../../shared/files';
 import type { CellModel } from '../../shared/sheet/workbook/model';
-import { bookOf, partsOf } from './support';
+import { bookOf, partsOf } from './support/support';
 
 /** A formula that may work through several cells is stored as an array; one that cannot is stored plain. */
 

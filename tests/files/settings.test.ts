@@ -3,7 +3,7 @@ import { freeze } from '../../shared/catalogue/sharing';
 import { calculate } from '../../shared/catalogue/calculation';
 import { isUnreadable, readXlsx, writeXlsx } from '../../shared/files';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
-import { OPTIONS } from './share/parts';
+import { OPTIONS } from './share/support/parts';
 
 const settings = {
   'spawnbook.pane': '{"buyer":"Ama & Söhne <1>","prices":[4817.25]}',

@@ -4,7 +4,7 @@ import { readXlsx as readWithHucre } from 'hucre/xlsx';
 import { readXlsx, writeXlsx } from '../../shared/files';
 import type { CellModel } from '../../shared/sheet/workbook/model';
 import { seasonPlanTemplate } from '../../templates/season-plan.template';
-import { bookOf, cellsOf, partsOf, readable } from './support';
+import { bookOf, cellsOf, partsOf, readable } from './support/support';
 
 const sheetOf = (cells: Readonly<Record<string, CellModel>>): string =>
   partsOf(writeXlsx(bookOf(cells)))['xl/worksheets/sheet1.xml'] ?? '';

@@ -5,10 +5,10 @@ import { femalesByRun } from '../../shared/learn/observe/females';
 import { femaleSpreadOf, learnRates, rateOf, ratesFromCells } from '../../shared/learn';
 import type { RunRecord } from '../../shared/records/schema';
 import { ownFigures } from '../../shared/season';
-import { gridOf } from '../season/support';
-import type { Plain } from './demoFarm';
-import { record } from './demoFarm';
-import { Chance } from './farms';
+import { gridOf } from '../season/support/support';
+import type { Plain } from './support/demoFarm';
+import { record } from './support/demoFarm';
+import { Chance } from './support/farms';
 
 /** Runs of several females whose eggs differ by so much, and the runs by so much besides. */
 function farm(spread: number, runs: number, females: number, more: Plain = {}): RunRecord[] {

@@ -1,6 +1,6 @@
 import { gammaSums } from '../../shared/families/learning/kernels/gammaSums';
 import { logGamma } from '../../shared/maths/specialFunctions';
-import { Chance } from './farms';
+import { Chance } from './support/farms';
 
 /** Against the plain sum by the other routine for ln Γ, which shares nothing with the polynomials. */
 test.each([

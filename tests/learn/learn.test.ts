@@ -2,7 +2,7 @@ import { learnRates, rateOf } from '../../shared/learn/learn';
 import { RATE_KEYS, rateSpec } from '../../shared/families/learning/rates';
 import { ratesToAssumptions, ratesToFigures } from '../../shared/learn/toAssumptions';
 import { ASSUMPTIONS, assumptionSchema } from '../../shared/families/assumptions';
-import { demoFarm, record, TRUTH } from './demoFarm';
+import { demoFarm, record, TRUTH } from './support/demoFarm';
 
 const farm = learnRates(demoFarm(30));
 const nothing = learnRates([]);

@@ -3,8 +3,8 @@ import { RunRecordSchema } from '../../shared/records/schema';
 import { observe } from '../../shared/learn/observe';
 import { counted } from '../../shared/learn/observe/reading';
 import type { ObserveSettings } from '../../shared/learn/observe';
-import { demoFarm, record } from './demoFarm';
-import type { Plain } from './demoFarm';
+import { demoFarm, record } from './support/demoFarm';
+import type { Plain } from './support/demoFarm';
 
 const seen = (plain: Plain, settings?: ObserveSettings) =>
   observe([record(5, plain)], settings).observations.map(

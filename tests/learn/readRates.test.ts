@@ -4,7 +4,7 @@ import { figuresFrom, learnRates, ratesFromCells, ratesToFigures } from '../../s
 import { ratesWorkbook } from '../../shared/books/learn';
 import type { FarmRates } from '../../shared/learn';
 import type { Cell } from '../../shared/base/values';
-import { demoFarm, record } from './demoFarm';
+import { demoFarm, record } from './support/demoFarm';
 
 /** The sheet as an open workbook hands over the cells in use: from the first that holds anything. */
 function cellsOf(learned: FarmRates): { name: string; top: number; left: number; values: Cell[][] } {

@@ -4,7 +4,7 @@ import { trendsOf } from '../../shared/learn/trends';
 import { trendsWorkbook } from '../../shared/books/learn/trendsSheet';
 import { calculate, lintWorkbook } from '../../shared/catalogue/calculation';
 import { writeXlsx } from '../../shared/files';
-import { demoFarm, record } from './demoFarm';
+import { demoFarm, record } from './support/demoFarm';
 
 const rates = learnRates(demoFarm(20));
 const trends = trendsWorkbook(trendsOf(demoFarm(20)));

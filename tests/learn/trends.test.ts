@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { controlChart } from '../../shared/families/learning/kernels/controlChart';
 import { trendsOf } from '../../shared/learn/trends';
-import { demoFarm, record } from './demoFarm';
-import { Chance } from './farms';
+import { demoFarm, record } from './support/demoFarm';
+import { Chance } from './support/farms';
 import '../support/printed';
 
 describe('control chart', () => {

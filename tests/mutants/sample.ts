@@ -29,6 +29,11 @@ const ROOMS: readonly (readonly [room: string, at: RegExp])[] = [
 ];
 export const roomOf = (file: string): string => ROOMS.find(([, at]) => at.test(file))?.[0] ?? '';
 
+/** Folders that came when a room grew too large to be flat: a file that moved keeps its place in the draw. */
+const DIVIDED =
+  /(records\/columns|records\/rules|season\/batches|shared\/season|taskpane\/host|water\/records)\/(?:cells|steps|farming|figures|search|chance|answer|book|writing|reading|buffer)\//;
+const drawnAs = (file: string): string => file.replace(DIVIDED, '$1/');
+
 /**
  * Where each change stands in the draw: by chance, but by what it changes and not by its place, so that work
  * elsewhere leaves the sample as it is.
@@ -37,7 +42,7 @@ function ranked(mutants: readonly Mutant[], lines: readonly string[], seed: numb
   const met = new Map<string, number>();
   return mutants.map((mutant) => {
     const { file, line, before, after } = mutant;
-    const change = [file, lines[line - 1]?.trim(), before, after].join('\0');
+    const change = [drawnAs(file), lines[line - 1]?.trim(), before, after].join('\0');
     const times = met.get(change) ?? 0;
     met.set(change, times + 1);
     return [createHash('sha256').update(`${seed}\0${change}\0${times}`).digest('hex'), mutant];

@@ -3,8 +3,8 @@ import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Calculate } from '../../src/officeStandIn/memoryBook';
 import { callsOf } from '../../shared/sheet/formula';
 import { findFunction } from '../../shared/catalogue';
-import { askBlanks } from '../../taskpane/host/askBlanks';
-import { leftBehind } from '../../taskpane/host/unfinished';
+import { askBlanks } from '../../taskpane/host/writing/askBlanks';
+import { leftBehind } from '../../taskpane/host/writing/unfinished';
 import { calculating } from './calculating';
 import { BREAKS, everythingIn, faultyHost } from './support/faultyHost';
 
@@ -88,7 +88,7 @@ test.each([
         if (JSON.stringify(await everythingIn(book)) === before) continue;
         const left = await leftBehind();
         expect([how, first, left !== undefined]).toEqual([how, first, true]);
-        const { takeLeftAway } = await import('../../taskpane/host/unfinished');
+        const { takeLeftAway } = await import('../../taskpane/host/writing/unfinished');
         await takeLeftAway();
         expect(JSON.stringify(await everythingIn(book))).toBe(before);
       }

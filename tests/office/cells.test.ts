@@ -2,11 +2,11 @@ import { createExecutor, createOffice, installOffice } from '../../src/officeSta
 import type { Calculate, MemoryBook } from '../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Cell } from '../../shared/base/values';
-import { insertFormula } from '../../taskpane/host/insert';
-import { mend } from '../../taskpane/host/mend';
+import { insertFormula } from '../../taskpane/host/writing/insert';
+import { mend } from '../../taskpane/host/writing/mend';
 import type { Insertion } from '../../taskpane/host/port';
-import { goTo, readCell, readReference, readSelection } from '../../taskpane/host/ranges';
-import { scanCalls } from '../../taskpane/host/scan';
+import { goTo, readCell, readReference, readSelection } from '../../taskpane/host/reading/ranges';
+import { scanCalls } from '../../taskpane/host/reading/scan';
 import { reportOf } from '../../taskpane/screens/messages/state/messages';
 
 const SHEET = '{sheet1}';

@@ -1,7 +1,7 @@
 import { createExecutor, createOffice, installOffice } from '../../src/officeStandIn';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import type { Cell } from '../../shared/base/values';
-import { readCells } from '../../taskpane/host/records';
+import { readCells } from '../../taskpane/host/reading/records';
 import { bookOf, checkOpenSheet } from '../bench/auditOpen';
 import { CLIENTS } from './support/clients';
 

@@ -1,4 +1,4 @@
-import { colourByRule, guardInputs } from '../../taskpane/host/styling';
+import { colourByRule, guardInputs } from '../../taskpane/host/writing/styling';
 import type { SheetModel } from '../../shared/sheet/workbook/model';
 import { STYLES } from '../../shared/sheet/workbook/styles';
 

@@ -6,7 +6,7 @@ import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { learnRates, ratesFromCells } from '../../shared/learn';
 import { ratesWorkbook } from '../../shared/books/learn';
 import { officePort } from '../../taskpane/host/office';
-import { demoFarm } from '../learn/demoFarm';
+import { demoFarm } from '../learn/support/demoFarm';
 import { CLIENTS } from './support/clients';
 
 /**

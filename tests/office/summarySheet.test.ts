@@ -3,7 +3,7 @@ import type { StandInBook } from '../../src/officeStandIn';
 import { createMemoryBook } from '../../src/officeStandIn/memoryBook';
 import { summaryOf } from '../../shared/books/summary';
 import { parseArea } from '../../shared/sheet/formula/address';
-import { writeWorkbook } from '../../taskpane/host/renderWorkbook';
+import { writeWorkbook } from '../../taskpane/host/writing/renderWorkbook';
 import { modelOf } from '../run/support';
 
 /**

@@ -1,4 +1,4 @@
-import { decimalIn, isOpenToBoth, readNumber } from '../../shared/records/columns/numbers';
+import { decimalIn, isOpenToBoth, readNumber } from '../../shared/records/columns/cells/numbers';
 
 /** Which mark is the decimal one, by the rules of writing numbers: two kinds, the last one; three digits, perhaps none. */
 test.each([

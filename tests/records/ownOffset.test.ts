@@ -1,7 +1,7 @@
 import type { LatencyOffsets } from '../../shared/records';
-import { latencySpan } from '../../shared/records/rules/timing';
+import { latencySpan } from '../../shared/records/rules/farming/timing';
 import { latencyOffsetsOf, learnRates, rateOf } from '../../shared/learn';
-import { demoFarm, TRUTH } from '../learn/demoFarm';
+import { demoFarm, TRUTH } from '../learn/support/demoFarm';
 import { auditGrid } from './support/grid';
 
 /**

@@ -2,7 +2,7 @@ import { livingBook } from '../../shared/books/living';
 import { planBatches } from '../../shared/season/batches';
 import type { PlanForm } from '../../shared/season/one';
 import { readOneOrder } from '../../shared/season/one';
-import type { OrderBook } from '../../shared/season/orderBook';
+import type { OrderBook } from '../../shared/season/book/orderBook';
 import type { SeasonPlan } from '../../shared/season/types';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 

@@ -1,6 +1,6 @@
 import { assumed } from '../../shared/families/assumptions';
 import { liveShare, standingOf } from '../../shared/season/batches/alive';
-import type { BookedBatch } from '../../shared/season/living';
+import type { BookedBatch } from '../../shared/season/book/living';
 
 /** What is left of a batch on a day, by hand: from its last count, less what left, times what lives. */
 const A = {

@@ -1,7 +1,7 @@
 import { planBatches } from '../../shared/season/batches';
-import { breachesOf } from './batchRules';
-import { randomBook } from './randomBooks';
-import { bookOf } from './support';
+import { breachesOf } from './support/batchRules';
+import { randomBook } from './support/randomBooks';
+import { bookOf } from './support/support';
 
 const QUICK = { draws: 0, explains: false, effort: { looks: 40_000, mostTries: 40, seed: 3 } };
 

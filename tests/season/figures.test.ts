@@ -3,16 +3,21 @@ import type { Assumed } from '../../shared/families/assumptions';
 import { hoursAt } from '../../shared/families/timing/kernels/rateCurve';
 import { INCUBATION_PROFILES } from '../../shared/families/timing/kernels/incubationProfiles';
 import type { Profile } from '../../shared/families/timing/kernels/profile';
-import { clockOn, stagesFor, temperatureOn } from '../../shared/season/clock';
-import { assumedOf } from '../../shared/season/growth';
-import { feedingOf, hormoneFor, hormoneUnit } from '../../shared/season/goods';
-import { productOf } from '../../shared/season/product';
-import { eggSpreadOf, seasonShareOf, shareSpreadOf, usualShareSpread } from '../../shared/season/spreads';
+import { clockOn, stagesFor, temperatureOn } from '../../shared/season/figures/clock';
+import { assumedOf } from '../../shared/season/figures/growth';
+import { feedingOf, hormoneFor, hormoneUnit } from '../../shared/season/figures/goods';
+import { productOf } from '../../shared/season/figures/product';
+import {
+  eggSpreadOf,
+  seasonShareOf,
+  shareSpreadOf,
+  usualShareSpread,
+} from '../../shared/season/figures/spreads';
 import { addStay, chooseVats, isFree, removeRun } from '../../shared/season/vats';
 import type { Stay } from '../../shared/season/vats';
 import type { ProblemVat } from '../../shared/season/problem';
 import { serialOfDay } from '../../shared/units/dates';
-import { bookOf } from './support';
+import { bookOf } from './support/support';
 
 /** The numbers a season is planned with, each by hand: a case on each side of every limit. */
 const near = (value: number) => expect.closeTo(value, 9);

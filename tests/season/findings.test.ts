@@ -1,6 +1,6 @@
-import { planFindings } from '../../shared/season/batches/findings';
+import { planFindings } from '../../shared/season/batches/answer/findings';
 import { serialOfDay } from '../../shared/units/dates';
-import { bookOf } from './support';
+import { bookOf } from './support/support';
 
 /** What a plan says of its orders: each side of every limit. */
 const DUE = serialOfDay(2027, 4, 1);

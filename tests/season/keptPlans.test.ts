@@ -2,7 +2,7 @@ import { planBatches } from '../../shared/season';
 import type { OrderBook } from '../../shared/season';
 import { BACKYARD } from '../../templates/season.template';
 import { expectKept } from '../support/kept';
-import { bookOf, checked } from './support';
+import { bookOf, checked } from './support/support';
 
 /** Four seasons, planned whole: each another part of the planner decides in. */
 const BOOKS: readonly (readonly [name: string, book: () => OrderBook])[] = [

@@ -1,4 +1,4 @@
-import { liveSeason } from './livedSeason';
+import { liveSeason } from './support/livedSeason';
 
 test.each([
   [3, 7],

@@ -1,7 +1,7 @@
-import { bookedEntries, entriesFor, moneyOf } from '../../shared/season/batches/money';
-import type { OrderBook } from '../../shared/season/orderBook';
+import { bookedEntries, entriesFor, moneyOf } from '../../shared/season/batches/answer/money';
+import type { OrderBook } from '../../shared/season/book/orderBook';
 import { serialOfDay } from '../../shared/units/dates';
-import { bookOf } from './support';
+import { bookOf } from './support/support';
 
 /** What a season pays and receives, by hand: a day on each side of every limit. */
 const PLANNED = serialOfDay(2027, 1, 10);

@@ -1,5 +1,5 @@
 import { readOrderBook } from '../../shared/season';
-import { BOOK, bookOf, faultsOf } from './support';
+import { BOOK, bookOf, faultsOf } from './support/support';
 
 test('what is left out takes what is usual', () => {
   const book = bookOf({

@@ -3,8 +3,8 @@ import { figuresFrom, learnRates, ratesFromCells } from '../../shared/learn';
 import { livingBook } from '../../shared/books/living';
 import { ownFigures, planBatches } from '../../shared/season';
 import type { SeasonBatch, SeasonPlan } from '../../shared/season/types';
-import { TRUTH, demoFarm } from '../learn/demoFarm';
-import { bookOf, gridOf } from './support';
+import { TRUTH, demoFarm } from '../learn/support/demoFarm';
+import { bookOf, gridOf } from './support/support';
 
 const preparation = 'ready-made solution';
 const own = (runs: number) => {

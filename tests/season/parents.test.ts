@@ -1,11 +1,11 @@
 import { assumed } from '../../shared/families/assumptions';
-import { purchasesOf } from '../../shared/season/goods';
+import { purchasesOf } from '../../shared/season/figures/goods';
 import { chooseFemales, firstUse, pairUp, readyMales, restedFemales } from '../../shared/season/parents';
 import type { Problem, ProblemFemale } from '../../shared/season/problem';
-import { MEAN, safetyOf, shareFor } from '../../shared/season/batches/safety';
+import { MEAN, safetyOf, shareFor } from '../../shared/season/batches/chance/safety';
 import { chooseVats } from '../../shared/season/vats';
 import { mondayOf } from '../../shared/units/dates';
-import { bookOf } from './support';
+import { bookOf } from './support/support';
 
 /** Who is stripped, what may be promised and what is bought: each side of every limit, by hand. */
 const near = (value: number) => expect.closeTo(value, 9);

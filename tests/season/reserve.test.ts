@@ -1,8 +1,8 @@
 import { planBatches } from '../../shared/season/batches';
-import { givenBy, giftsOf } from '../../shared/season/batches/reserve';
-import type { Batch, BatchSchedule } from '../../shared/season/batches/schedule';
-import { breachesOf } from './batchRules';
-import { randomBook } from './randomBooks';
+import { givenBy, giftsOf } from '../../shared/season/batches/search/reserve';
+import type { Batch, BatchSchedule } from '../../shared/season/batches/search/schedule';
+import { breachesOf } from './support/batchRules';
+import { randomBook } from './support/randomBooks';
 
 /** A batch that stands in against bad luck is for the order it stands in for. */
 const batch = (id: number, ...shares: readonly (readonly [task: number, fish: number])[]): Batch =>

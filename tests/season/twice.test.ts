@@ -1,8 +1,8 @@
 import { planBatches } from '../../shared/season/batches';
-import { calledOf } from '../../shared/season/orderKeys';
-import { lastingNames, meaningIn, planNames, sameLines } from '../../shared/season/orderNames';
-import type { OrderBook } from '../../shared/season/orderBook';
-import { bookOf, checked, faultsOf } from './support';
+import { calledOf } from '../../shared/season/book/orderKeys';
+import { lastingNames, meaningIn, planNames, sameLines } from '../../shared/season/book/orderNames';
+import type { OrderBook } from '../../shared/season/book/orderBook';
+import { bookOf, checked, faultsOf } from './support/support';
 
 /** A buyer who comes twice has two orders; one line that stands twice word for word is asked about. */
 const QUICK = { draws: 200, explains: false, effort: { looks: 15_000, mostTries: 15, seed: 3 } } as const;

@@ -1,11 +1,11 @@
 import { runNow } from '../../shared/base/steps';
 import { batchProblemOf } from '../../shared/season/batches/problem';
-import { searchSteps } from '../../shared/season/batches/search';
-import type { BatchSchedule } from '../../shared/season/batches/schedule';
-import { isMetTask } from '../../shared/season/batches/serve';
-import { unsureSteps } from '../../shared/season/batches/unsure';
-import type { OrderBook } from '../../shared/season/orderBook';
-import { BOOK, bookOf } from './support';
+import { searchSteps } from '../../shared/season/batches/search/search';
+import type { BatchSchedule } from '../../shared/season/batches/search/schedule';
+import { isMetTask } from '../../shared/season/batches/search/serve';
+import { unsureSteps } from '../../shared/season/batches/chance/unsure';
+import type { OrderBook } from '../../shared/season/book/orderBook';
+import { BOOK, bookOf } from './support/support';
 
 /** Orders that are planned whole and less sure than wanted: what is said, and that it is true. */
 

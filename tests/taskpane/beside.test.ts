@@ -4,8 +4,8 @@ import { placeOf } from '../../taskpane/pane/frame/places';
 import type { PanePlace } from '../../taskpane/pane/frame/places';
 import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
 import type { PaneState } from '../../taskpane/pane/keeping/state';
-import { fakeWorld } from './fakePort';
-import { openPage } from './page';
+import { fakeWorld } from './support/fakePort';
+import { openPage } from './support/page';
 
 /** The workbook answers late: what was typed meanwhile lies over what was kept of it. */
 

@@ -1,7 +1,7 @@
 import { BLANK_AS_ZERO, blanksOf } from '../../taskpane/pane/blanks';
 import { noMemory } from '../../taskpane/host/port';
-import { fakeWorld } from './fakePort';
-import { openPage } from './page';
+import { fakeWorld } from './support/fakePort';
+import { openPage } from './support/page';
 
 /** How blanks reach a function is asked once a session, before the first formula is written, and said. */
 

@@ -5,7 +5,7 @@ import { exampleTexts, initialPlan, readForm } from '../../taskpane/screens/plan
 import { EMPTY_SETUP, readSetup } from '../../taskpane/screens/dose/state/setup';
 import { DOSING_FIELDS } from '../../shared/dosing/fields';
 import { planFieldList } from '../../shared/season/one';
-import { TODAY } from './seasonModel';
+import { TODAY } from './support/seasonModel';
 
 /** Every sentence that wrong answers bring out beside the fields of both plans and of a dosing. */
 

@@ -1,7 +1,7 @@
 import { watchHost } from '../../taskpane/host/ready';
 import type { HostState } from '../../taskpane/pane/keeping/state';
-import { fakeWorld } from './fakePort';
-import { EVERY_PLACE, openPage } from './page';
+import { fakeWorld } from './support/fakePort';
+import { EVERY_PLACE, openPage } from './support/page';
 
 const here = (page: ReturnType<typeof openPage>): string[] =>
   page.all('[aria-current=page]').map(({ id }) => id);

@@ -1,7 +1,7 @@
 import type { CallCell } from '../../taskpane/host/port';
-import { fakeWorld } from './fakePort';
-import type { Page } from './page';
-import { openPage } from './page';
+import { fakeWorld } from './support/fakePort';
+import type { Page } from './support/page';
+import { openPage } from './support/page';
 
 const call = (address: string, formula: string, value: CallCell['value']): CallCell => ({
   sheet: 'Night log',

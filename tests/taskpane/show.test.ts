@@ -1,5 +1,5 @@
 import { celsius, count, gram, money, moment, pH, share } from '../../shared/units/quantities';
-import { asWritten, rectangles } from '../../taskpane/host/cells';
+import { asWritten, rectangles } from '../../taskpane/host/reading/cells';
 import { areaText } from '../../shared/sheet/formula/address';
 import { dayText, weekdayText } from '../../shared/units/dates';
 import {

@@ -1,8 +1,8 @@
 import { lookForLeft } from '../../taskpane/pane/keeping/unfinished';
 import type { LeftBehind } from '../../taskpane/host/port';
-import { fakeWorld } from './fakePort';
-import type { Page } from './page';
-import { openPage } from './page';
+import { fakeWorld } from './support/fakePort';
+import type { Page } from './support/page';
+import { openPage } from './support/page';
 
 async function opened(left: LeftBehind | undefined): Promise<Page> {
   const world = fakeWorld();

@@ -2,8 +2,8 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { valuesOf } from '../files/share/read';
-import { hasSoffice, startJudge } from '../files/share/soffice';
+import { valuesOf } from '../files/share/support/read';
+import { hasSoffice, startJudge } from '../files/share/support/soffice';
 
 /**
  * A live season where nobody knows Spawnbook, everything calculated anew: the first page says what to do, the

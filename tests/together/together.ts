@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { keepScreens } from '../taskpane/support/keptScreens';
 
 /**
  * The quick test files, many in one run of the test runner: modules are loaded once a group instead of once a
@@ -12,8 +13,8 @@ const GROUPS = {
   families: ['families/', 'dosing/', 'functions/'],
   files: ['files/'],
   office: ['office/'],
-  paneFirst: 'abcdefghijklmnop'.split('').map((letter) => `taskpane/${letter}`),
-  paneLast: ['taskpane/'],
+  panePlan: ['taskpane/plan/'],
+  pane: ['taskpane/'],
   records: ['records/', 'learn/'],
   season: ['season/', 'run/'],
   shells: ['src/'],
@@ -36,6 +37,8 @@ export function together(group: keyof typeof GROUPS): void {
   // In a group of its own, what a file does before and after its tests stays with them.
   for (const file of files)
     describe(file, () => {
+      const [, inPane] = /^taskpane\/(.*)/.exec(file) ?? [];
+      if (inPane !== undefined) keepScreens(inPane);
       // eslint-disable-next-line @typescript-eslint/no-require-imports -- the files are found, not written
       require(join(tests, file));
     });

@@ -13,7 +13,7 @@ import type { SeasonForm } from '../../taskpane/screens/season/state/form';
 import { readOrderLines } from '../../taskpane/screens/season/state/lists';
 import { readTables, tablesSheet } from '../../taskpane/screens/season/state/tables';
 import { SEASON_PLAN_FORM } from '../../templates/season-plan.template';
-import { BOOK, bookOf, gridOf } from '../season/support';
+import { BOOK, bookOf, gridOf } from '../season/support/support';
 import { DAYS, HOURS, SPELLINGS } from './spellings';
 import type { FieldName, Meaning } from './spellings';
 

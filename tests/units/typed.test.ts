@@ -2,8 +2,8 @@ import { columnsOf, entriesOf, settleTable } from '../../shared/units/typedLists
 import { openSentence, readTypedNumber } from '../../shared/units/typedNumber';
 import { openDaySentence, readTypedDay, readTypedHour } from '../../shared/units/typedTime';
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
-import { readOrderBook } from '../../shared/season/orderBook';
-import { BOOK } from '../season/support';
+import { readOrderBook } from '../../shared/season/book/orderBook';
+import { BOOK } from '../season/support/support';
 
 /** What each text means to a person: decided by hand, not by the code. */
 const FISH = { unit: 'fish', min: 1, max: 5_000_000, whole: true };

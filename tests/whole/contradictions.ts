@@ -3,8 +3,8 @@ import { isGrid } from '../../shared/base/values';
 import { LivingPages } from '../../shared/books/living';
 import { stillWater } from '../../shared/books/living/workings/stillWater';
 import { EVENTS_IN_ORDER } from '../../shared/run/lines';
-import { assumedOf } from '../../shared/season/growth';
-import type { OrderBook } from '../../shared/season/orderBook';
+import { assumedOf } from '../../shared/season/figures/growth';
+import type { OrderBook } from '../../shared/season/book/orderBook';
 import type { SeasonBatch, SeasonPlan } from '../../shared/season/types';
 import { verdictOf } from '../../shared/maths/verdict';
 

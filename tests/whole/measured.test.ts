@@ -7,7 +7,7 @@ import { DEFAULT_PREPARATION } from '../../shared/families/preparations';
 import { runNow } from '../../shared/base/steps';
 import { planBatches } from '../../shared/season/batches';
 import { femalesForNineSteps } from '../../shared/season/one/females';
-import { readOrderBook } from '../../shared/season/orderBook';
+import { readOrderBook } from '../../shared/season/book/orderBook';
 import type { CellModel } from '../../shared/sheet/workbook/model';
 import { runOf } from '../run/support';
 

@@ -6,7 +6,7 @@ import { findFunction } from '../../shared/catalogue';
 import type { Cell } from '../../shared/base/values';
 import { isError, isGrid } from '../../shared/base/values';
 import type { Operand } from '../../shared/sheet/formula';
-import { find } from '../../taskpane/help/finder';
+import { find } from '../../taskpane/help/finding/finder';
 
 /**
  * What a run needs beside its plan, asked as people ask: the terminal answers the formula, the finder the

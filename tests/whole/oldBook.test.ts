@@ -9,8 +9,8 @@ import type { AuditReport, Correction } from '../../shared/records';
 import { checkFile, notReadSentence, readingShare, runRecords, shareQuestions } from '../../shared/records';
 import { ownFigures, planBatches } from '../../shared/season';
 import { madeXlsx } from '../records/support/file';
-import { bookOf, gridOf } from '../season/support';
-import { Chance } from '../learn/farms';
+import { bookOf, gridOf } from '../season/support/support';
+import { Chance } from '../learn/support/farms';
 
 const RUNS = 14;
 const TALL = 17;

@@ -1,7 +1,7 @@
 import { LivingPages, asOf, bookSheetNames, livingBook, readBook } from '../../shared/books/living';
-import { assumedOf } from '../../shared/season/growth';
+import { assumedOf } from '../../shared/season/figures/growth';
 import { planBatches } from '../../shared/season/batches';
-import { readOrderBook } from '../../shared/season/orderBook';
+import { readOrderBook } from '../../shared/season/book/orderBook';
 import type { SeasonPlan } from '../../shared/season/types';
 import type { WorkbookModel } from '../../shared/sheet/workbook/model';
 import { calculate } from '../../shared/catalogue/calculation';

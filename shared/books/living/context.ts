@@ -8,8 +8,8 @@ import type { LineReader, RunLineKey, ShareLineKey, TaskKey } from '../../run/li
 import type { Content } from '../../sheet/workbook/build';
 import { SheetBuilder } from '../../sheet/workbook/build';
 import type { NameModel, SheetModel } from '../../sheet/workbook/model';
-import { givenBy } from '../../season/given';
-import type { OrderBook } from '../../season/orderBook';
+import { givenBy } from '../../season/figures/given';
+import type { OrderBook } from '../../season/book/orderBook';
 import type { Allocation, SeasonBatch } from '../../season/types';
 import type { BookPlan, SheetKey, Tables, LivingRows } from './layout';
 import { SHEETS, SHOWN, rowsOf, tablesOf, tickOf, weeksOf } from './layout';

@@ -2,7 +2,7 @@ import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from './workings
 import { originOf } from './reading/origin';
 import { heightFor, styled } from '../../sheet/workbook/build';
 import type { SheetModel } from '../../sheet/workbook/model';
-import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from '../../season/spreads';
+import { SPREAD_SHARES, eggSpreadOf, shareSpreadOf } from '../../season/figures/spreads';
 import type { LivingPages } from './context';
 import { HEAD } from './layout';
 

@@ -1,7 +1,7 @@
 import { NOTES_WIDTH, citedIn, writeNotes } from './workings/notes';
 import { calculate } from '../../catalogue/calculation';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
-import type { OrderBook } from '../../season/orderBook';
+import type { OrderBook } from '../../season/book/orderBook';
 import type { BookPlan } from './layout';
 import type { TypedActuals } from './reading/typed';
 import { carryTyped, withoutPlace } from './reading/typed';

@@ -1,6 +1,6 @@
-import type { OrderBook } from '../../season/orderBook';
-import { highestKey, keyOf, withOrderKeys } from '../../season/orderKeys';
-import { buyerOf } from '../../season/orderNames';
+import type { OrderBook } from '../../season/book/orderBook';
+import { highestKey, keyOf, withOrderKeys } from '../../season/book/orderKeys';
+import { buyerOf } from '../../season/book/orderNames';
 import type { PlanFinding, SeasonBatch } from '../../season/types';
 import { BOOK_LANGUAGES } from '../words';
 import { keptBeginnings } from '../words/words';

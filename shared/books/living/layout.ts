@@ -1,4 +1,4 @@
-import type { OrderBook } from '../../season/orderBook';
+import type { OrderBook } from '../../season/book/orderBook';
 import type { BatchStay, SeasonBatch, SeasonPlan } from '../../season/types';
 import { TASKS, taskList } from '../../run/lines';
 import type { TaskContext, TaskKey } from '../../run/lines';

@@ -1,5 +1,5 @@
 import { gridOf } from '../../sheet/workbook/grid';
-import { readOrderBook } from '../../season/orderBook';
+import { readOrderBook } from '../../season/book/orderBook';
 import type { SheetModel, WorkbookModel } from '../../sheet/workbook/model';
 import { inLanguage } from '../words/inLanguage';
 import { sayIn } from '../words/words';

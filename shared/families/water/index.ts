@@ -8,10 +8,10 @@ import {
   waterPH,
 } from './records/aeration';
 import { ammoniaLimit, ammoniaRise, ammoniaShare, ammoniaToxic } from './records/ammonia';
-import { bufferAired } from './records/bufferAired';
-import { bufferDose } from './records/bufferDose';
-import { bufferEquivalent, bufferOutcome, bufferPH, waterState } from './records/bufferOutcome';
-import { bufferSteps } from './records/bufferSteps';
+import { bufferAired } from './records/buffer/bufferAired';
+import { bufferDose } from './records/buffer/bufferDose';
+import { bufferEquivalent, bufferOutcome, bufferPH, waterState } from './records/buffer/bufferOutcome';
+import { bufferSteps } from './records/buffer/bufferSteps';
 import { alkalinityConvert, conductivityAt25, hardnessConvert, limeLimitFunction } from './records/hardness';
 import {
   exchangeResult,
@@ -22,13 +22,13 @@ import {
   waterMix,
 } from './records/mixing';
 import { oxygenContent, oxygenPercent, oxygenSaturationFunction } from './records/oxygen';
-import { alkalinityAerated, bufferJar } from './records/bufferJar';
-import { bufferKit } from './records/bufferKit';
+import { alkalinityAerated, bufferJar } from './records/buffer/bufferJar';
+import { bufferKit } from './records/buffer/bufferKit';
 import { bufferRange, bufferTrial } from './records/phOnly';
 import { bufferRule, bufferRuleCheck } from './records/rule';
 import { saltDose, saltFromConductivity } from './records/salt';
-import { bufferCurve, bufferFit } from './records/bufferFit';
-import { bufferNext } from './records/bufferNext';
+import { bufferCurve, bufferFit } from './records/buffer/bufferFit';
+import { bufferNext } from './records/buffer/bufferNext';
 import { vatCone, vatDrum, vatOval, vatRectangle, vatRound, vatTapered } from './records/vats';
 
 export const waterFunctions: readonly SheetFunction[] = [

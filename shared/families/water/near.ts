@@ -1,7 +1,7 @@
 import type { Near } from '../../base/near';
 import { isError } from '../../base/values';
-import type { TitrationInputs } from './records/titrationInputs';
-import { aimOf, beliefsOf, logOf } from './records/titrationInputs';
+import type { TitrationInputs } from './records/buffer/titrationInputs';
+import { aimOf, beliefsOf, logOf } from './records/buffer/titrationInputs';
 import type { Advice } from './titration/advise';
 import { advise, AIR_MAY_DO, AIR_MAY_STILL_DO, CREEPING, EDGE, RISING } from './titration/advise';
 import type { MeterName } from './titration/beliefs';

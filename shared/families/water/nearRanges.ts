@@ -3,7 +3,7 @@ import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
 import type { Line } from './near';
 import { answered, said } from './near';
-import { bufferCurve, bufferFit, FIT_ERRORS } from './records/bufferFit';
+import { bufferCurve, bufferFit, FIT_ERRORS } from './records/buffer/bufferFit';
 import type { MeterName } from './titration/beliefs';
 import {
   LEAPS_AFTER,

@@ -1,5 +1,5 @@
 import type { NumericField } from '../fields';
-import type { ReadNumbers } from './values';
+import type { ReadNumbers } from './cells/values';
 
 /** Moments of a run in the order they happen. */
 const ORDER = ['injected', 'stripped', 'fertilisedAt'] as const satisfies readonly NumericField[];

@@ -1,7 +1,7 @@
 import { isOneSlip } from '../words/slip';
 import type { FieldName } from '../fields';
 import { FIELD_NAMES } from '../fields';
-import { unitForField, unitOfWord, UNITS } from './units';
+import { unitForField, unitOfWord, UNITS } from './cells/units';
 import { SPELLINGS, WORDS } from './words';
 
 /** A header taken apart: its words in short form, and the unit it names. */

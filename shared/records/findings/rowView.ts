@@ -1,9 +1,9 @@
 import type { NumericField, RecordText } from '../fields';
 import { NUMERIC_FIELDS } from '../fields';
 import type { Broken, RuleFinding } from '../rules/rule';
-import { held } from '../rules/relations';
+import { held } from '../rules/figures/relations';
 import { relationsAmong } from '../rules/said';
-import { robust } from '../rules/statistics';
+import { robust } from '../rules/figures/statistics';
 import type { RecordTable } from '../table';
 
 const LEAST_FOR_MIDDLE = 8;

@@ -1,5 +1,5 @@
-import { heapOf, heapSentence, isHeaped } from '../rules/heaping';
-import { standingOf } from '../rules/history';
+import { heapOf, heapSentence, isHeaped } from '../rules/figures/heaping';
+import { standingOf } from '../rules/farming/history';
 import { plain } from '../rules/show';
 import { count, ratio } from '../../units/quantities';
 import { defineFunction } from '../../functions/define';

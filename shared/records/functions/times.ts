@@ -4,7 +4,7 @@ import { LATENCY_PROFILES } from '../../families/timing/kernels/latencyProfiles'
 import { celsius, moment } from '../../units/quantities';
 import { defineFunction } from '../../functions/define';
 import { choice, num } from '../../functions/params';
-import { isFahrenheit } from '../rules/slips';
+import { isFahrenheit } from '../rules/figures/slips';
 import { HELP, verdict, verdictOf } from './verdict';
 
 const when = (doc: string) => num(moment, { optional: true, doc });

@@ -1,11 +1,11 @@
 // Long: every piece of evidence for what a column means, each with its weight
 import type { FieldName, NumericField } from '../fields';
 import { fieldSpec, FIELD_NAMES } from '../fields';
-import type { ColumnContent } from '../columns/content';
+import type { ColumnContent } from '../columns/cells/content';
 import { guessHeader } from '../columns/headers';
-import { PLAUSIBLE } from '../columns/plausible';
-import type { UnitSaid } from '../columns/units';
-import { converter, ownUnit, unitForField, unitOfText, UNITS } from '../columns/units';
+import { PLAUSIBLE } from '../columns/cells/plausible';
+import type { UnitSaid } from '../columns/cells/units';
+import { converter, ownUnit, unitForField, unitOfText, UNITS } from '../columns/cells/units';
 import { conceptsOf } from '../words/lexicon';
 import type { HeadingSaid } from './heading';
 import { headingOf } from './heading';

@@ -1,5 +1,5 @@
-import type { UnitSaid } from '../columns/units';
-import { unitOfText } from '../columns/units';
+import type { UnitSaid } from '../columns/cells/units';
+import { unitOfText } from '../columns/cells/units';
 import { fold } from '../words/fold';
 
 /** A heading taken apart: the words that name the thing, the unit it is kept in, what a number stands for. */

@@ -1,5 +1,5 @@
-import type { ColumnContent } from '../columns/content';
-import { readDate } from '../columns/dates';
+import type { ColumnContent } from '../columns/cells/content';
+import { readDate } from '../columns/cells/dates';
 import type { NumericField } from '../fields';
 import { fold } from '../words/fold';
 import { evidenceOf, scoreOf } from './fit';

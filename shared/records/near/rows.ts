@@ -2,7 +2,7 @@ import type { Near } from '../../base/near';
 import type { NumericField, RecordText } from '../fields';
 import { RULES } from '../rules';
 import type { RuleVerdict } from '../rules/rule';
-import { heapOf, isHeaped } from '../rules/heaping';
+import { heapOf, isHeaped } from '../rules/figures/heaping';
 
 /** What is said of one record changes at numbers somebody chose; no bundle holds this file. */
 type Plain = Readonly<Partial<Record<NumericField, number>>>;

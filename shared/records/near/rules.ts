@@ -1,5 +1,5 @@
 import type { Near } from '../../base/near';
-import { standingOf } from '../rules/history';
+import { standingOf } from '../rules/farming/history';
 import type { Line } from './check';
 import { dayAfter, edge, found, times } from './check';
 import { saidOf } from './rows';

@@ -1,6 +1,6 @@
 import type { Scored } from './explain';
 import { explanations } from './explain';
-import { broken, hasBroken } from './relations';
+import { broken, hasBroken } from './figures/relations';
 import type { Broken, RuleFinding, RuleVerdict } from './rule';
 import { capitalNoun, nounOf, shown } from './show';
 

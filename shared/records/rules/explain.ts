@@ -1,9 +1,9 @@
 import { kilogramsFromPounds, poundsFromKilograms } from '../../units/convert';
 import type { NumericField } from '../fields';
 import { fieldSpec } from '../fields';
-import { fitOfMiddle } from '../columns/plausible';
-import type { ColumnRelation } from './relations';
-import { fieldsOf, held } from './relations';
+import { fitOfMiddle } from '../columns/cells/plausible';
+import type { ColumnRelation } from './figures/relations';
+import { fieldsOf, held } from './figures/relations';
 import type { RuleFinding } from './rule';
 
 export type SlipKind = 'ten' | 'thousand' | 'pound' | 'digits';

@@ -3,7 +3,7 @@ import type { SheetCells } from '../read/sheetCells';
 import type { RecordTable, Spot } from '../table';
 import type { Cell } from '../../base/values';
 import type { Slip } from './explain';
-import type { ColumnRelation } from './relations';
+import type { ColumnRelation } from './figures/relations';
 
 /**
  * impossible – cannot be right as it stands

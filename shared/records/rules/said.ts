@@ -1,6 +1,6 @@
 import type { NumericField } from '../fields';
 import { NUMERIC_FIELDS } from '../fields';
-import { fieldsOf, RELATIONS } from './relations';
+import { fieldsOf, RELATIONS } from './figures/relations';
 import type { Record1, RuleFinding } from './rule';
 
 export const relationsAmong = (given: readonly NumericField[]): RuleFinding['relations'] =>

@@ -1,6 +1,6 @@
 import type { SheetCells } from '../read/sheetCells';
 import { valueAt } from '../read/sheetCells';
-import { unitOfText } from '../columns/units';
+import { unitOfText } from '../columns/cells/units';
 import { headingOf } from '../meaning/heading';
 import { fold } from '../words/fold';
 import { conceptsOf, startsWith } from '../words/lexicon';

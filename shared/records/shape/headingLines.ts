@@ -1,4 +1,4 @@
-import { unitOfText } from '../columns/units';
+import { unitOfText } from '../columns/cells/units';
 import type { SheetCells } from '../read/sheetCells';
 import { valueAt } from '../read/sheetCells';
 import type { Kinds } from './kinds';

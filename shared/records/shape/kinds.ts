@@ -1,8 +1,8 @@
 import type { Cell } from '../../base/values';
 import { isError } from '../../base/values';
-import { clockIn, readDate } from '../columns/dates';
-import { decimalIn, readNumber } from '../columns/numbers';
-import { unitOfText } from '../columns/units';
+import { clockIn, readDate } from '../columns/cells/dates';
+import { decimalIn, readNumber } from '../columns/cells/numbers';
+import { unitOfText } from '../columns/cells/units';
 import type { SheetCells } from '../read/sheetCells';
 import { isWord } from '../words/lexicon';
 

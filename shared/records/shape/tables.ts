@@ -3,7 +3,7 @@ import type { Header } from './headers';
 import { headersAt } from './headers';
 import { isNext, runsOf, textAt } from './headingLines';
 import { isKnownLabel } from './forms';
-import { decimalIn, readNumber } from '../columns/numbers';
+import { decimalIn, readNumber } from '../columns/cells/numbers';
 import { valueAt } from '../read/sheetCells';
 import type { Kinds } from './kinds';
 import { KIND, kindsOf } from './kinds';

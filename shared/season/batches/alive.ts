@@ -1,4 +1,4 @@
-import type { BookedBatch } from '../living';
+import type { BookedBatch } from '../book/living';
 import type { Assumed } from '../../families/assumptions';
 import { larvaeLeft } from '../../families/care/kernels/losses';
 

@@ -1,4 +1,4 @@
-import type { OrderBook } from '../orderBook';
+import type { OrderBook } from '../book/orderBook';
 import type { SeasonBatch, SeasonPlan } from '../types';
 
 /**

@@ -1,7 +1,7 @@
 import type { Near } from '../../base/near';
-import type { BookedOrder, OrderBook } from '../orderBook';
+import type { BookedOrder, OrderBook } from '../book/orderBook';
 import type { OrderPlan, PlanFinding } from '../types';
-import { planFindings } from './findings';
+import { planFindings } from './answer/findings';
 import type { BatchProblem } from './problem';
 
 /** What is said of promises changes at numbers somebody chose; no bundle holds this file. */

@@ -1,15 +1,15 @@
 import type { Assumed } from '../../families/assumptions';
-import type { BookedBatch } from '../living';
-import { assumedOf } from '../growth';
-import type { OrderBook } from '../orderBook';
+import type { BookedBatch } from '../book/living';
+import { assumedOf } from '../figures/growth';
+import type { OrderBook } from '../book/orderBook';
 import type { Candidate, Problem, Task } from '../problem';
 import { MORNING, problemOf } from '../problem';
-import type { Product } from '../product';
-import { productOf } from '../product';
+import type { Product } from '../figures/product';
+import { productOf } from '../figures/product';
 import type { BatchStanding } from './alive';
 import { standingOf } from './alive';
-import type { Safety } from './safety';
-import { MEAN, safetyOf } from './safety';
+import type { Safety } from './chance/safety';
+import { MEAN, safetyOf } from './chance/safety';
 
 /** An order book as the planner of batches sees it. */
 export interface BatchProblem extends Problem {

@@ -1,6 +1,6 @@
 import { within } from '../../base/steps';
 import { planBatchesSteps } from '../batches';
-import type { OrderBook } from '../orderBook';
+import type { OrderBook } from '../book/orderBook';
 import type { SeasonPlan } from '../types';
 
 /** As many as may be stripped of one kind: a wish beyond it is no longer one run. */

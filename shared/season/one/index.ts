@@ -1,5 +1,5 @@
-import type { OrderBook } from '../orderBook';
-import { readOrderBook } from '../orderBook';
+import type { OrderBook } from '../book/orderBook';
+import { readOrderBook } from '../book/orderBook';
 import type { FieldFault, PlanForm } from './form';
 import { readPlanForm } from './form';
 

@@ -4,7 +4,7 @@ import { inLanguage } from '../../../shared/books/words/inLanguage';
 import type { BookWords } from '../../../shared/books/words/words';
 import { planBatches } from '../../../shared/season/batches';
 import { readOneOrder } from '../../../shared/season/one';
-import { readOrderBook } from '../../../shared/season/orderBook';
+import { readOrderBook } from '../../../shared/season/book/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { SheetBuilder } from '../../../shared/sheet/workbook/build';
 import type { ExampleId } from './exampleList';

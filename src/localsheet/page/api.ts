@@ -4,7 +4,7 @@ import type { StandInArea, ChartState } from '../../officeStandIn/book';
 import type { KeptWorkbook } from '../keeping/keeper';
 import type { UniverBook } from '../univer/book';
 import { errorAt } from '../univer/errorText';
-import { focusSheet } from './regions';
+import { focusSheet } from './frame/regions';
 
 /**
  * window.spawnbook: what tests and curious people may call from the browser's console. Addresses are A1 text,

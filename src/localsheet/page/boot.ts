@@ -1,5 +1,5 @@
-import { element } from './elements';
-import { isNarrow } from './narrow';
+import { element } from './frame/elements';
+import { isNarrow } from './frame/narrow';
 
 const PANE = 'taskpane.html';
 

@@ -6,11 +6,11 @@ import { formatAnswers } from '../univer/answerFormats';
 import type { AnswerFormats } from '../../build/sheet/formats';
 import { explainErrors } from '../univer/errorText';
 import { addLaterParts } from '../univer/later';
-import { nameControls } from './accessible';
+import { nameControls } from './frame/accessible';
 import { bridgeOf } from './bridge';
-import { openElsewhere } from './otherWindow';
-import type { Session } from './session';
-import { fileName } from './toolbar';
+import { openElsewhere } from './workbooks/otherWindow';
+import type { Session } from './workbooks/session';
+import { fileName } from './frame/toolbar';
 
 async function sheetNamed({ book }: UniverBook, name: string | undefined): Promise<string> {
   if (name === undefined) return book.activeSheet();
@@ -45,7 +45,7 @@ export async function addLater(open: UniverBook, session: Session, container: HT
   bridge.fileBytes = async () => (await session.save()).bytes;
   bridge.fileName = () => fileName(session.title);
   bridge.print = async (name) => {
-    const { printSheet } = await import('./print');
+    const { printSheet } = await import('./workbooks/print');
     await printSheet(open, await sheetNamed(open, name));
   };
   session.onShown(() => bridge.shown?.());

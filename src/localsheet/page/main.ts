@@ -19,18 +19,18 @@ import { showSpilledFormats } from '../univer/spilledFormats';
 import { cleanTyping } from '../univer/typing';
 import type { PageApi } from './api';
 import { pageApi } from './api';
-import { goOnWith, wireBooks } from './books';
+import { goOnWith, wireBooks } from './workbooks/books';
 import { loadPane } from './boot';
-import { isNarrow } from './narrow';
-import { wireCellNote } from './cellNote';
-import { element, tell } from './elements';
-import { wireLayout } from './layout';
+import { isNarrow } from './frame/narrow';
+import { wireCellNote } from './frame/cellNote';
+import { element, tell } from './frame/elements';
+import { wireLayout } from './frame/layout';
 import { keepOffline } from './offline';
-import { handedOver } from './otherWindow';
-import { focusSheet, wireRegions } from './regions';
+import { handedOver } from './workbooks/otherWindow';
+import { focusSheet, wireRegions } from './frame/regions';
 import { Runtime } from './runtime';
-import { Session } from './session';
-import { wireToolbar } from './toolbar';
+import { Session } from './workbooks/session';
+import { wireToolbar } from './frame/toolbar';
 
 declare global {
   interface Window {
@@ -70,7 +70,7 @@ async function firstWorkbook(session: Session, keeper: Keeper): Promise<void> {
   const id = location.hash.slice(1);
   if (id !== '' && (await goOnWith(session, keeper, id))) return;
   // Not before the first screen: nobody needs the list until the page answers.
-  const { showStart, wireStart } = await import('./startList');
+  const { showStart, wireStart } = await import('./frame/startList');
   wireStart(session);
   if (!session.hasUnsaved) await showStart(session, keeper);
 }

@@ -1,4 +1,4 @@
-import { offer } from './elements';
+import { offer } from './frame/elements';
 
 /** Puts the page among those the browser can open without network, and says when a newer one is there. */
 

@@ -4,7 +4,7 @@ import type { Phrases } from '../../pane/phrases';
 
 /**
  * Sentences of errors in French, as the pane draws them: the argument stands before them by its label, and what was
- * typed is put in last. `tests/taskpane/frenchErrors.test.ts` collects every sentence of an error in the engine.
+ * typed is put in last. `tests/taskpane/french/frenchErrors.test.ts` collects every sentence of an error in the engine.
  */
 
 /** Water, salt and vats. */

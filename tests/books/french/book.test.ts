@@ -5,7 +5,7 @@ import type { Cell } from '../../../shared/base/values';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
 import { fr } from '../../../shared/books/words/fr';
-import { gridOf } from '../../season/support';
+import { gridOf } from '../../season/support/support';
 import { bothOf } from './support';
 import { englishIn, textsOf } from './texts';
 

@@ -6,7 +6,7 @@ import { readLog } from '../../../shared/dosing/log';
 import type { DosingReading, Vat } from '../../../shared/dosing/ask';
 import type { Cell } from '../../../shared/base/values';
 import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { gridOf } from '../../season/support';
+import { gridOf } from '../../season/support/support';
 import { ENGLISH, englishIn } from './texts';
 
 /** The dosing sheet in French: the same figures for the same vat, its answer in French, its log read back. */

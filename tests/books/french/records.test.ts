@@ -14,11 +14,11 @@ import { RULES } from '../../../shared/records/rules';
 import type { RuleVerdict } from '../../../shared/records/rules/rule';
 import { saidOf } from '../../../shared/records/rules/said';
 import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { gridOf } from '../../season/support';
+import { gridOf } from '../../season/support/support';
 import faults from '../../golden/kept/faults.json';
 import foreign from '../../golden/kept/foreign-columns.json';
 import { sayIn } from '../../../shared/books/words/words';
-import { demoFarm } from '../../learn/demoFarm';
+import { demoFarm } from '../../learn/support/demoFarm';
 import { audit, sheetOf } from '../../records/support/grid';
 import { ENGLISH, englishIn } from './texts';
 

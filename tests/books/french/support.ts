@@ -2,7 +2,7 @@ import { fr } from '../../../shared/books/words/fr';
 import { livingBook } from '../../../shared/books/living';
 import type { BookInput } from '../../../shared/books/living';
 import { planBatches } from '../../../shared/season/batches';
-import { readOrderBook } from '../../../shared/season/orderBook';
+import { readOrderBook } from '../../../shared/season/book/orderBook';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 
 /** The same season as a book in both languages. */

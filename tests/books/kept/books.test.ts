@@ -5,7 +5,7 @@ import { trendsWorkbook } from '../../../shared/books/learn/trendsSheet';
 import { summaryOf } from '../../../shared/books/summary';
 import { dosingTemplate } from '../../../templates/dosing.template';
 import { seasonPlanTemplate } from '../../../templates/season-plan.template';
-import { demoFarm } from '../../learn/demoFarm';
+import { demoFarm } from '../../learn/support/demoFarm';
 import { expectKept, partsFrom } from '../../support/kept';
 
 /** Every cell of every kind of book we write: place, formula, value, format. */

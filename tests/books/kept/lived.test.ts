@@ -3,8 +3,8 @@ import { dayOfBook, daySheetNames } from '../../../shared/books/living/reading/d
 import { summaryOf } from '../../../shared/books/summary';
 import { bookText } from '../../support/bookText';
 import { expectKept } from '../../support/kept';
-import { gridOf } from '../../season/support';
-import { broken } from '../../season/story';
+import { gridOf } from '../../season/support/support';
+import { broken } from '../../season/support/story';
 import { livedBook } from '../living/livedBook';
 import { readBack } from '../living/support';
 

@@ -3,7 +3,7 @@ import { booksIn, readBook } from '../../../shared/books/living/reading/read';
 import type { BookRead } from '../../../shared/books/living/reading/read';
 import { planBatches, readOrderBook } from '../../../shared/season';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { bookOf, gridOf } from '../../season/support';
+import { bookOf, gridOf } from '../../season/support/support';
 import { readBack, typeInto } from './support';
 
 const book = bookOf({ water: { ph: 5.7, alkalinity: 0.02 }, assumptions: { hatch: 0.5 } });

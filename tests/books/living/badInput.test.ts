@@ -12,7 +12,7 @@ import type { Table } from '../../../shared/books/living/table';
 import { calculate } from '../../../shared/catalogue/calculation';
 import { planBatches, readOrderBook } from '../../../shared/season';
 import type { CellModel, SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { BOOK, bookOf, faultsOf, gridOf, checked } from '../../season/support';
+import { BOOK, bookOf, faultsOf, gridOf, checked } from '../../season/support/support';
 import { readBack } from './support';
 
 /** What hands do to a written book: sheets renamed, rows sorted or taken out, headings overwritten, lists emptied. */

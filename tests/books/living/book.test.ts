@@ -7,9 +7,9 @@ import { DAY_LINES, EVENTS_IN_ORDER, RUN_LINES, SHARE_LINES, TASKS } from '../..
 import { planBatches } from '../../../shared/season/batches';
 import { DEEPEST } from '../../../shared/sheet/workbook/lint';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { BOOK, bookOf } from '../../season/support';
+import { BOOK, bookOf } from '../../season/support/support';
 
-import type { OrderBook } from '../../../shared/season/orderBook';
+import type { OrderBook } from '../../../shared/season/book/orderBook';
 import type { SeasonPlan } from '../../../shared/season/types';
 
 interface Made {

@@ -6,7 +6,7 @@ import { planBatches } from '../../../shared/season/batches';
 import { addressOf, parseAddress } from '../../../shared/sheet/formula/address';
 import { LiveBook } from '../../../shared/sheet/live/book';
 import type { SheetModel } from '../../../shared/sheet/workbook/model';
-import { bookOf } from '../../season/support';
+import { bookOf } from '../../season/support/support';
 
 /**
  * Every line of the sheet Checks: what it watches is spoilt in the cells of a written book, and it and the light

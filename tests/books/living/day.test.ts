@@ -10,7 +10,7 @@ import { readBook } from '../../../shared/books/living/reading/read';
 import { addressOf } from '../../../shared/sheet/formula/address';
 import { planBatches } from '../../../shared/season/batches';
 import type { Cell } from '../../../shared/base/values';
-import { bookOf, gridOf } from '../../season/support';
+import { bookOf, gridOf } from '../../season/support/support';
 
 /** A day read by headings agrees with the plan the book was written from, and with the reader of the book. */
 

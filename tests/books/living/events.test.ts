@@ -3,10 +3,10 @@ import type { BookChange, BookRead } from '../../../shared/books/living';
 import type { Table } from '../../../shared/books/living/table';
 import { assumed } from '../../../shared/families/assumptions';
 import { planBatches } from '../../../shared/season/batches';
-import type { OrderBook } from '../../../shared/season/orderBook';
+import type { OrderBook } from '../../../shared/season/book/orderBook';
 import type { OrderPlan, SeasonPlan } from '../../../shared/season/types';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { bookOf, checked } from '../../season/support';
+import { bookOf, checked } from '../../season/support/support';
 import { readBack } from './support';
 
 /**

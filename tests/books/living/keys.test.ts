@@ -4,9 +4,9 @@ import { asOf, bookSheetNames, cardsWorkbook, livingBook, LivingPages } from '..
 import { dayOfBook } from '../../../shared/books/living/reading/day';
 import { readXlsx } from '../../../shared/files';
 import { planBatches } from '../../../shared/season';
-import type { OrderBook } from '../../../shared/season/orderBook';
+import type { OrderBook } from '../../../shared/season/book/orderBook';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { bookOf, faultsOf, gridOf, checked } from '../../season/support';
+import { bookOf, faultsOf, gridOf, checked } from '../../season/support/support';
 import { readBack } from './support';
 
 /** Sheets know an order by its key; who it is for stands in one column of Orders. */

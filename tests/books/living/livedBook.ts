@@ -2,10 +2,10 @@ import { asOf, livingBook, LivingPages } from '../../../shared/books/living';
 import type { BookRead } from '../../../shared/books/living';
 import type { Table } from '../../../shared/books/living/table';
 import { planBatches } from '../../../shared/season/batches';
-import type { OrderBook } from '../../../shared/season/orderBook';
+import type { OrderBook } from '../../../shared/season/book/orderBook';
 import type { SeasonPlan } from '../../../shared/season/types';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { checked } from '../../season/support';
+import { checked } from '../../season/support/support';
 import type { Values } from './support';
 import { readBack, typeInto } from './support';
 

@@ -1,7 +1,7 @@
 import type { BookRead } from '../../../shared/books/living';
 import { readBook } from '../../../shared/books/living';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { gridOf } from '../../season/support';
+import { gridOf } from '../../season/support/support';
 
 /** A book as the pane reads it back from its sheets. */
 export const readBack = (model: WorkbookModel): BookRead => {

@@ -3,7 +3,7 @@ import { dayOfBook } from '../../../shared/books/living/reading/day';
 import { planBatches } from '../../../shared/season/batches';
 import type { SeasonPlan } from '../../../shared/season/types';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { bookOf, checked, gridOf } from '../../season/support';
+import { bookOf, checked, gridOf } from '../../season/support/support';
 import type { Values } from './support';
 import { readBack, typeInto } from './support';
 

@@ -2,7 +2,7 @@ import { asOf, changesOf, livingBook } from '../../../shared/books/living';
 import { planBatches } from '../../../shared/season/batches';
 import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue/calculation';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { BOOK, bookOf, checked } from '../../season/support';
+import { BOOK, bookOf, checked } from '../../season/support/support';
 import { readBack } from './support';
 
 const OPTIONS = { draws: 200, explains: false } as const;

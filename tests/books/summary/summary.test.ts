@@ -6,7 +6,7 @@ import { calculate, customDepths, lintWorkbook } from '../../../shared/catalogue
 import { LivingPages, livingBook } from '../../../shared/books/living';
 import type { SheetModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { readXlsx, writeXlsx } from '../../../shared/files';
-import { withSuffix } from '../../../taskpane/host/rename';
+import { withSuffix } from '../../../taskpane/host/writing/rename';
 import { runOf } from '../../run/support';
 
 /** 15 February 2027, the day of planning. */

@@ -2,8 +2,8 @@ import { readXlsx, writeXlsx } from '../../../shared/files';
 import { isProvenSingle } from '../../../shared/files/write/scalar';
 import { Places } from '../../../shared/sheet/workbook/places';
 import { expectKept } from '../../support/kept';
-import { EVERYTHING as MODEL } from '../everything';
-import { partsOf, readable } from '../support';
+import { EVERYTHING as MODEL } from '../support/everything';
+import { partsOf, readable } from '../support/support';
 
 /** A workbook with one of everything a model can say, written and read: every part of the file, and what comes back. */
 

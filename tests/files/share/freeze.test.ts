@@ -2,8 +2,8 @@ import { unzipSync } from 'fflate';
 import { freeze, inspect, verify } from '../../../shared/catalogue/sharing';
 import type { FreezeReport } from '../../../shared/catalogue/sharing';
 import { readContainer } from '../../../shared/files/package/container';
-import { OPTIONS, simpleBook, unzip, worksheet } from './parts';
-import { SEASON_CALLS, season, seasonParts, seasonCells } from './season';
+import { OPTIONS, simpleBook, unzip, worksheet } from './support/parts';
+import { SEASON_CALLS, season, seasonParts, seasonCells } from './support/season';
 
 const made = (file: Uint8Array, options = {}): { bytes: Uint8Array; report: FreezeReport } => {
   const result = freeze(file, { ...OPTIONS, ...options });

@@ -8,7 +8,7 @@ import { phraseTable, lookUp } from '../../../shared/units/phrases';
 import { phrases } from '../../../taskpane/words/phrases/fr';
 import { phrases as more } from '../../../taskpane/words/phrases/frMore';
 import { ENGLISH } from '../../books/french/texts';
-import { valuesOf } from './read';
+import { valuesOf } from './support/read';
 
 /** A copy made in French says so on its page, is found and compared again, and holds the same digests. */
 

@@ -3,8 +3,8 @@ import { writeXlsx } from '../../../shared/files';
 import type { SheetChoice } from '../../../shared/catalogue/sharing';
 import { choiceSteps, freeze } from '../../../shared/catalogue/sharing';
 import { runNow } from '../../../shared/base/steps';
-import { season } from './season';
-import { unzip } from './parts';
+import { season } from './support/season';
+import { unzip } from './support/parts';
 
 /** Headings as a person would name the columns, in sheets as people keep them. */
 

@@ -3,10 +3,10 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { freeze } from '../../../shared/catalogue/sharing';
 import { readXlsx } from '../../../shared/files';
-import { standardFaults } from '../standard';
-import { partsOf } from '../support';
-import { OPTIONS } from './parts';
-import { valuesOf } from './read';
+import { standardFaults } from '../support/standard';
+import { partsOf } from '../support/support';
+import { OPTIONS } from './support/parts';
+import { valuesOf } from './support/read';
 
 /**
  * Workbooks of three other programs (see tests/data/files/make.py), in which eight prices of one column are

@@ -1,7 +1,7 @@
 import { freeze } from '../../../shared/catalogue/sharing';
 import type { FreezeOptions, FreezeReport } from '../../../shared/catalogue/sharing';
-import { HEAD, MAIN, OPTIONS, relations, simpleBook, unzip, worksheet } from './parts';
-import { season } from './season';
+import { HEAD, MAIN, OPTIONS, relations, simpleBook, unzip, worksheet } from './support/parts';
+import { season } from './support/season';
 
 const made = (
   file: Uint8Array,

@@ -2,7 +2,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import { freeze } from '../../../shared/catalogue/sharing';
 import { wordless } from '../../../shared/files/share/leaveOut/personal';
 import { isAddress } from '../../../shared/files/share/proof/addresses';
-import { HEAD, MAIN, OPTIONS, relations, simpleBook, worksheet } from './parts';
+import { HEAD, MAIN, OPTIONS, relations, simpleBook, worksheet } from './support/parts';
 
 /** An invented person in every place of a file, in parts named as other writers name them; searched without our code. */
 

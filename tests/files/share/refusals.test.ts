@@ -1,6 +1,6 @@
 import { freeze, inspect, repairCalls, verify } from '../../../shared/catalogue/sharing';
-import { HEAD, MAIN, OPTIONS, simpleBook, simpleParts, worksheet, zip } from './parts';
-import { season } from './season';
+import { HEAD, MAIN, OPTIONS, simpleBook, simpleParts, worksheet, zip } from './support/parts';
+import { season } from './support/season';
 
 /** Bad input gets a sentence, from every entry, and is never changed. */
 const refusal = (file: Uint8Array): string => {

@@ -1,10 +1,10 @@
 import { writeXlsx } from 'hucre/xlsx';
 import { freeze, inspect, repairCalls, runInSlices, freezeSteps } from '../../../shared/catalogue/sharing';
 import type { FreezeOptions } from '../../../shared/catalogue/sharing';
-import type { CellSpec } from './parts';
-import { HEAD, MAIN, OPTIONS, REL, simpleBook, simpleParts, unzip, worksheet, zip } from './parts';
-import { differences, valuesOf } from './read';
-import { SEASON_CALLS, season, seasonParts } from './season';
+import type { CellSpec } from './support/parts';
+import { HEAD, MAIN, OPTIONS, REL, simpleBook, simpleParts, unzip, worksheet, zip } from './support/parts';
+import { differences, valuesOf } from './support/read';
+import { SEASON_CALLS, season, seasonParts } from './support/season';
 
 const made = (file: Uint8Array, options: Partial<FreezeOptions> = {}): Record<string, string> => {
   const result = freeze(file, { ...OPTIONS, ...options });

@@ -11,7 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { isSameFile, writeWhole } from '../../../src/cli/writeWhole';
-import { season } from './season';
+import { season } from './support/season';
 
 /** The original stays as it is, and a file is there whole or not at all. */
 

@@ -7,11 +7,11 @@ import { ratesWorkbook } from '../../../shared/books/learn';
 import { ALL_RATE_KEYS } from '../../../shared/families/learning/rates';
 import type { NumericField } from '../../../shared/records/fields';
 import type { RunRecord } from '../../../shared/records/schema';
-import { gridOf } from '../../season/support';
+import { gridOf } from '../../season/support/support';
 import { expectKept } from '../../support/kept';
-import type { Plain } from '../demoFarm';
-import { record } from '../demoFarm';
-import { Chance } from '../farms';
+import type { Plain } from '../support/demoFarm';
+import { record } from '../support/demoFarm';
+import { Chance } from '../support/farms';
 
 /**
  * A farm whose records hold now this and now that: shares without counts, weights without numbers, periods too

@@ -5,8 +5,8 @@ import { strToU8, unzipSync, strFromU8, zipSync } from 'fflate';
 import type { Cell } from '../../../shared/base/values';
 import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { readXlsx } from '../../../shared/files';
-import { simpleBook } from '../../files/share/parts';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { simpleBook } from '../../files/share/support/parts';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 import type { Session } from '../../browser/support/localSheet';
 import { ask, openLocalSheet, OUT, picture, turnTo } from '../../browser/support/localSheet';
 

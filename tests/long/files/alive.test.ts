@@ -6,10 +6,10 @@ import type { Cell, Grid } from '../../../shared/base/values';
 import { isError, isGrid } from '../../../shared/base/values';
 import { freeze } from '../../../shared/catalogue/sharing';
 import { nativeCall, nativeForm } from '../../../shared/files/share/decisions/alive';
-import { OPTIONS, simpleBook, unzip, worksheet } from '../../files/share/parts';
-import { valuesOf } from '../../files/share/read';
-import { seeded } from '../../files/share/seeded';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { OPTIONS, simpleBook, unzip, worksheet } from '../../files/share/support/parts';
+import { valuesOf } from '../../files/share/support/read';
+import { seeded } from '../../files/share/support/seeded';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 
 const twins = CATALOGUE.filter((fn) => fn.native !== undefined);
 const TRIES = 4000;

@@ -8,7 +8,7 @@ const root = join(__dirname, '../../..');
 const MOST_SECONDS = 20;
 const MOST_MEGABYTES = 700;
 
-const run = spawnSync(process.execPath, ['src/build/run.mjs', 'tests/files/attackOnce.ts'], {
+const run = spawnSync(process.execPath, ['src/build/run.mjs', 'tests/files/support/attackOnce.ts'], {
   cwd: root,
   encoding: 'utf8',
   timeout: 900_000,

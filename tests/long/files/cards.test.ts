@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { cardsWorkbook } from '../../../shared/books/living';
 import { writeXlsx } from '../../../shared/files/write';
 import { runOf } from '../../run/support';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 
 /** The cards as they come out of a printer: LibreOffice lays them out, poppler reads the pages. */
 

@@ -3,9 +3,9 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { freeze, repairCalls } from '../../../shared/catalogue/sharing';
-import { OPTIONS } from '../../files/share/parts';
-import { differences, valuesOf } from '../../files/share/read';
-import { startJudge } from '../../files/share/soffice';
+import { OPTIONS } from '../../files/share/support/parts';
+import { differences, valuesOf } from '../../files/share/support/read';
+import { startJudge } from '../../files/share/support/soffice';
 
 /** The live season book saved in programs that have no Spawnbook; values read by hucre, a reader that is not ours. */
 

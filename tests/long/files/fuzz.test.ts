@@ -10,8 +10,8 @@ import { readXlsx } from '../../../shared/files';
 import { checkFile } from '../../../shared/records';
 import { readTypedNumber } from '../../../shared/units/typedNumber';
 import { readTypedHour } from '../../../shared/units/typedTime';
-import { seeded } from '../../files/share/seeded';
-import { OPTIONS, zip } from '../../files/share/parts';
+import { seeded } from '../../files/share/support/seeded';
+import { OPTIONS, zip } from '../../files/share/support/parts';
 
 /**
  * What nobody would write: single bits turned, workbooks of three other programs changed inside their XML, functions

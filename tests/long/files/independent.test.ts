@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { freeze } from '../../../shared/catalogue/sharing';
-import { OPTIONS } from '../../files/share/parts';
+import { OPTIONS } from '../../files/share/support/parts';
 
 /**
  * The twelve hostile books once more, searched by Python's own zip and XML readers (tests/data/files/search.py),

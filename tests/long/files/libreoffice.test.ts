@@ -19,7 +19,7 @@ import { TEMPLATE_LANGUAGES } from '../../../templates/languages';
 import { BACKYARD, COMMERCIAL, seasonTemplate } from '../../../templates/season.template';
 import { modelOf } from '../../run/support';
 import { onItsDay } from '../../support/day';
-import { readable } from '../../files/support';
+import { readable } from '../../files/support/support';
 
 /**
  * LibreOffice opens what we write, calculates it all again and prints it. Without LibreOffice and

@@ -1,7 +1,7 @@
 import { freeze } from '../../../shared/catalogue/sharing';
-import { seeded } from '../../files/share/seeded';
-import { OPTIONS, unzip, zip } from '../../files/share/parts';
-import { season, seasonCells, seasonParts } from '../../files/share/season';
+import { seeded } from '../../files/share/support/seeded';
+import { OPTIONS, unzip, zip } from '../../files/share/support/parts';
+import { season, seasonCells, seasonParts } from '../../files/share/support/season';
 
 /**
  * Damaged files: whatever happens, the work ends, and a value in the copy is the one the damaged file held.

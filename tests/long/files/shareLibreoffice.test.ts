@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { freeze, inspect, repairCalls, verify } from '../../../shared/catalogue/sharing';
-import { OPTIONS, simpleBook, unzip, worksheet, zip } from '../../files/share/parts';
-import { differences, valuesOf } from '../../files/share/read';
-import { SEASON_CALLS, season } from '../../files/share/season';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { OPTIONS, simpleBook, unzip, worksheet, zip } from '../../files/share/support/parts';
+import { differences, valuesOf } from '../../files/share/support/read';
+import { SEASON_CALLS, season } from '../../files/share/support/season';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 
 const PAGE = 'Where numbers come from';
 const made = (file: Uint8Array, options = {}): Uint8Array => {

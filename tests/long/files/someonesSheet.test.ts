@@ -9,7 +9,7 @@ import { calculate } from '../../../shared/catalogue/calculation';
 import { repairCalls } from '../../../shared/catalogue/sharing';
 import { readXlsx, writeXlsx } from '../../../shared/files';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
-import { readable } from '../../files/support';
+import { readable } from '../../files/support/support';
 import { chance } from '../../support/chance';
 
 /**

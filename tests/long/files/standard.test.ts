@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { writeXlsx } from '../../../shared/files';
 import { TEMPLATES } from '../../../templates';
 import { modelOf } from '../../run/support';
-import { standardFaults } from '../../files/standard';
-import { bookOf, partsOf } from '../../files/support';
+import { standardFaults } from '../../files/support/standard';
+import { bookOf, partsOf } from '../../files/support/support';
 
 // The committed files: `npm run check` holds them to what a fresh build gives.
 test.each(Object.keys(TEMPLATES))('%s follows the standard', (name) => {

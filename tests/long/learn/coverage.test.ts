@@ -5,7 +5,7 @@ import { RATE_KEYS } from '../../../shared/families/learning/rates';
 
 /**
  * Intervals of nominal 95 % over thousands of simulated farms. The table was written by
- * tests/learn/coverageRun.ts (about half an hour); here its first farms are simulated again, so that a table
+ * tests/learn/support/coverageRun.ts (about half an hour); here its first farms are simulated again, so that a table
  * of another estimator is found out.
  */
 interface Hits {
@@ -34,7 +34,7 @@ const table = cells(readFileSync(join(root, 'tests/data/learn_coverage.jsonl'), 
 const again = cells(
   execFileSync(
     process.execPath,
-    [join(root, 'src/build/run.mjs'), join(root, 'tests/learn/coverageRun.ts')],
+    [join(root, 'src/build/run.mjs'), join(root, 'tests/learn/support/coverageRun.ts')],
     { cwd: root, encoding: 'utf8' },
   ),
 );

@@ -1,8 +1,8 @@
 import { estimateCounted, estimateMeasured } from '../../../shared/families/learning/kernels/estimate';
 import type { RateSpec } from '../../../shared/families/learning/rates';
 import { RATE_KEYS, rateSpec } from '../../../shared/families/learning/rates';
-import type { World } from '../../learn/farms';
-import { Chance, farmMean, spread } from '../../learn/farms';
+import type { World } from '../../learn/support/farms';
+import { Chance, farmMean, spread } from '../../learn/support/farms';
 
 /**
  * Three runs of simulated farms, every rate: the learned mean against the two that need no estimator, the literature

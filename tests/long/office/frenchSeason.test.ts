@@ -9,7 +9,7 @@ import {
 } from '../../../shared/books/living';
 import { fr } from '../../../shared/books/words/fr';
 import { planBatches } from '../../../shared/season/batches';
-import { readOrderBook } from '../../../shared/season/orderBook';
+import { readOrderBook } from '../../../shared/season/book/orderBook';
 import type { RangeCells } from '../../../shared/records';
 import { createExecutor, createOffice, installOffice } from '../../../src/officeStandIn';
 import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';

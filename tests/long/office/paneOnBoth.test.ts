@@ -3,7 +3,7 @@ import type { StandInBook } from '../../../src/officeStandIn';
 import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
 import { officePort } from '../../../taskpane/host/office';
-import { seasonModel } from '../../taskpane/seasonModel';
+import { seasonModel } from '../../taskpane/support/seasonModel';
 import { calculating } from '../../office/calculating';
 import type { Client } from '../../office/support/clients';
 import { CLIENTS } from '../../office/support/clients';

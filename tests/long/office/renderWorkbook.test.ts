@@ -8,8 +8,8 @@ import { parseArea } from '../../../shared/sheet/formula/address';
 import type { SheetModel } from '../../../shared/sheet/workbook/model';
 import { HostProblem } from '../../../taskpane/host/port';
 import type { Progress, WriteOutcome } from '../../../taskpane/host/port';
-import { writeWorkbook } from '../../../taskpane/host/renderWorkbook';
-import { seasonModel } from '../../taskpane/seasonModel';
+import { writeWorkbook } from '../../../taskpane/host/writing/renderWorkbook';
+import { seasonModel } from '../../taskpane/support/seasonModel';
 import { calculating } from '../../office/calculating';
 
 const model = seasonModel();

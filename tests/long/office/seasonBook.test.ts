@@ -1,5 +1,5 @@
 import { addressOf, parseArea } from '../../../shared/sheet/formula/address';
-import { readOrderBook } from '../../../shared/season/orderBook';
+import { readOrderBook } from '../../../shared/season/book/orderBook';
 import { asOf, bookSheetNames, booksIn, readBook } from '../../../shared/books/living';
 import type { CellModel, WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { readXlsx, writeXlsx } from '../../../shared/files';

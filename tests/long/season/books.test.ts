@@ -1,11 +1,11 @@
 import { planBatches } from '../../../shared/season/batches';
 import { batchProblemOf } from '../../../shared/season/batches/problem';
-import { search } from '../../../shared/season/batches/search';
-import { isMetTask } from '../../../shared/season/batches/serve';
-import { breachesOf } from '../../season/batchRules';
+import { search } from '../../../shared/season/batches/search/search';
+import { isMetTask } from '../../../shared/season/batches/search/serve';
+import { breachesOf } from '../../season/support/batchRules';
 import MERGED from '../../data/season/mergedByHand.json';
-import { hatcheryOf } from '../../season/hatcheries';
-import { randomBook } from '../../season/randomBooks';
+import { hatcheryOf } from '../../season/support/hatcheries';
+import { randomBook } from '../../season/support/randomBooks';
 
 /** LONG=full looks at all of them; a part of them is enough from day to day. */
 const isFull = process.env['LONG'] === 'full';

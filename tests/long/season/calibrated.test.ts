@@ -2,7 +2,7 @@ import { assumed } from '../../../shared/families/assumptions';
 import type { OrderBook } from '../../../shared/season';
 import { planBatches } from '../../../shared/season/batches';
 import type { SeasonPlan } from '../../../shared/season/types';
-import { bookOf } from '../../season/support';
+import { bookOf } from '../../season/support/support';
 import { percent, quote } from '../../support/figures';
 
 /**

@@ -1,8 +1,8 @@
 import { batchProblemOf } from '../../../shared/season/batches/problem';
-import { search } from '../../../shared/season/batches/search';
-import { isMetTask } from '../../../shared/season/batches/serve';
-import { bestWorth } from '../../season/exactBatches';
-import { tinyBook } from '../../season/tinyBooks';
+import { search } from '../../../shared/season/batches/search/search';
+import { isMetTask } from '../../../shared/season/batches/search/serve';
+import { bestWorth } from '../../season/support/exactBatches';
+import { tinyBook } from '../../season/support/tinyBooks';
 import { percent, quote } from '../../support/figures';
 
 const WHOLE_ORDERS = 0.004;

@@ -1,4 +1,4 @@
-import { liveSeason } from '../../season/livedSeason';
+import { liveSeason } from '../../season/support/livedSeason';
 
 /** LONG=full lives all twenty; some are enough from day to day. */
 const SEASONS = process.env['LONG'] === 'full' ? 20 : 6;

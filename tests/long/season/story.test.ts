@@ -1,4 +1,4 @@
-import { liveStory } from '../../season/story';
+import { liveStory } from '../../season/support/story';
 
 test('thirty small buyers, twelve weeks in one workbook: every fish, gram and coin, nothing typed lost', () => {
   const { wrong, paper, plan, sold } = liveStory(1);

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { freeze, verify } from '../../../shared/catalogue/sharing';
 import { readXlsx } from '../../../shared/files';
 import { parseAddress } from '../../../shared/sheet/formula/address';
-import { differences, valuesOf } from '../../files/share/read';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { differences, valuesOf } from '../../files/share/support/read';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 
 /** The twins of the templates, opened and saved by two spreadsheets that know nothing of Spawnbook. */
 

@@ -6,11 +6,11 @@ import { livingBook } from '../../../shared/books/living';
 import { freeze, verify } from '../../../shared/catalogue/sharing';
 import { writeXlsx } from '../../../shared/files';
 import { planBatches, readOrderBook } from '../../../shared/season';
-import type { OrderBook } from '../../../shared/season/orderBook';
+import type { OrderBook } from '../../../shared/season/book/orderBook';
 import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
-import { unzip, zip } from '../../files/share/parts';
-import { differences, valuesOf } from '../../files/share/read';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { unzip, zip } from '../../files/share/support/parts';
+import { differences, valuesOf } from '../../files/share/support/read';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 
 /**
  * A season is shown to a bank without its buyers and without its prices: the rest still stands, no part of the

@@ -4,7 +4,7 @@ import { PREPARATION_NAMES } from '../../../shared/families/preparations';
 import { rngOf } from '../../../shared/maths/rng';
 import { planBatches } from '../../../shared/season/batches';
 import { readOneOrder } from '../../../shared/season/one';
-import { readOrderBook } from '../../../shared/season/orderBook';
+import { readOrderBook } from '../../../shared/season/book/orderBook';
 import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
 import { SEASON_PLAN_FORM } from '../../../templates/season-plan.template';
 import { ORDER } from '../../run/support';

@@ -5,9 +5,9 @@ import { join } from 'node:path';
 import { writeXlsx } from '../../../shared/files';
 import { livingBook } from '../../../shared/books/living';
 import { planBatches } from '../../../shared/season/batches';
-import { planSchema } from '../../../shared/season/batches/schema';
-import { breachesOf } from '../../season/batchRules';
-import { BOOK, bookOf } from '../../season/support';
+import { planSchema } from '../../../shared/season/batches/answer/schema';
+import { breachesOf } from '../../season/support/batchRules';
+import { BOOK, bookOf } from '../../season/support/support';
 
 /** The terminal command, as a user types it. */
 const root = join(__dirname, '../../..');

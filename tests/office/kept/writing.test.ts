@@ -1,10 +1,10 @@
 import { createExecutor, createOffice, installOffice } from '../../../src/officeStandIn';
 import type { MemoryBook } from '../../../src/officeStandIn/memoryBook';
 import { createMemoryBook } from '../../../src/officeStandIn/memoryBook';
-import { mark, unmark } from '../../../taskpane/host/marks';
-import { writeWorkbook } from '../../../taskpane/host/renderWorkbook';
-import { rewriteWorkbook } from '../../../taskpane/host/rewriteWorkbook';
-import { EVERYTHING } from '../../files/everything';
+import { mark, unmark } from '../../../taskpane/host/writing/marks';
+import { writeWorkbook } from '../../../taskpane/host/writing/renderWorkbook';
+import { rewriteWorkbook } from '../../../taskpane/host/writing/rewriteWorkbook';
+import { EVERYTHING } from '../../files/support/everything';
 import { expectKept } from '../../support/kept';
 
 /** Every change asked of the open workbook while a model with one of everything is written, marked and written over. */

@@ -2,10 +2,10 @@ import { assumed } from '../../../shared/families/assumptions';
 import { dayLines, runLines, DAY_LINES, RUN_GIVEN, RUN_LINES } from '../../../shared/run/lines';
 import { LivingPages } from '../../../shared/books/living';
 import { planBatches } from '../../../shared/season/batches';
-import { givenBy } from '../../../shared/season/given';
+import { givenBy } from '../../../shared/season/figures/given';
 import { rngOf } from '../../../shared/maths/rng';
 import { ASSUMPTIONS } from '../../../shared/families/assumptions';
-import { bookOf, BOOK } from '../../season/support';
+import { bookOf, BOOK } from '../../season/support/support';
 
 /** Order books of invented hatcheries drawn at random: size, product, day, water, hours, own figures. */
 function randomBook(seed: number) {

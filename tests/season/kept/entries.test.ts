@@ -1,6 +1,6 @@
 import { planFieldList, readOneOrder } from '../../../shared/season/one';
-import { readOrderBook } from '../../../shared/season/orderBook';
-import { seasonSchemas } from '../../../shared/season/batches/schema';
+import { readOrderBook } from '../../../shared/season/book/orderBook';
+import { seasonSchemas } from '../../../shared/season/batches/answer/schema';
 import { expectKept } from '../../support/kept';
 import { ORDER } from '../../run/support';
 import { LIVED } from '../../books/living/livedBook';

@@ -1,7 +1,7 @@
 import { planBatches } from '../../../shared/season';
 import type { SeasonPlan } from '../../../shared/season/types';
 import { expectKept } from '../../support/kept';
-import { randomBook } from '../randomBooks';
+import { randomBook } from '../support/randomBooks';
 
 /**
  * Order books of every kind, planned: many and few of everything, narrow hours, night shifts, hard waits. What is

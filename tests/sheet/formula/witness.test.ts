@@ -7,8 +7,8 @@ import { evaluate } from '../../../shared/catalogue/calculation';
 import { writeXlsx } from '../../../shared/files';
 import type { CellModel } from '../../../shared/sheet/workbook/model';
 import { parseArea } from '../../../shared/sheet/formula/address';
-import { bookOf } from '../../files/support';
-import { hasSoffice, startJudge } from '../../files/share/soffice';
+import { bookOf } from '../../files/support/support';
+import { hasSoffice, startJudge } from '../../files/share/support/soffice';
 import { CELLS, FORMULAS as PLAIN, TURNING } from './formulas';
 
 /**

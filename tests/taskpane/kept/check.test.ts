@@ -1,8 +1,8 @@
 import { expectKept } from '../../support/kept';
-import { drawn } from '../drawn';
-import type { FakeWorld } from '../fakePort';
-import { fakeWorld } from '../fakePort';
-import { openPage } from '../page';
+import { drawn } from '../support/drawn';
+import type { FakeWorld } from '../support/fakePort';
+import { fakeWorld } from '../support/fakePort';
+import { openPage } from '../support/page';
 
 /** Runs of an invented farm with three slips in it: a decimal point, a share above one, days the wrong way round. */
 const rows = Array.from({ length: 14 }, (_, i) => [

@@ -1,6 +1,6 @@
 import { expectKept } from '../../support/kept';
-import { drawn } from '../drawn';
-import { openPage } from '../page';
+import { drawn } from '../support/drawn';
+import { openPage } from '../support/page';
 
 /** The form of one run: empty, with its example, with bad input; every field, default and sentence. */
 test('one run', async () => {

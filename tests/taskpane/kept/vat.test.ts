@@ -1,7 +1,7 @@
 import { expectKept } from '../../support/kept';
-import { drawn } from '../drawn';
-import { fakeWorld } from '../fakePort';
-import { openPage } from '../page';
+import { drawn } from '../support/drawn';
+import { fakeWorld } from '../support/fakePort';
+import { openPage } from '../support/page';
 
 /** Every card at the vat: empty, and with one more digit typed into each field it asks. */
 test('the cards', async () => {

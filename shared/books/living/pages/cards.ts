@@ -7,7 +7,7 @@ import type { CellModel, SheetModel, StyleName, WorkbookModel } from '../../../s
 import { STYLES } from '../../../sheet/workbook/styles';
 import { dayText, momentText, timeText, weekdayText } from '../../../units/dates';
 import { formatNumber } from '../../../sheet/formula/textFormat';
-import type { OrderBook } from '../../../season/orderBook';
+import type { OrderBook } from '../../../season/book/orderBook';
 import type { BatchStay, SeasonBatch } from '../../../season/types';
 import { inLanguage } from '../../words/inLanguage';
 import type { BookWords } from '../../words/words';

@@ -1,11 +1,11 @@
 import { VERDICT_LOOKS } from '../../../maths/verdict';
 import type { Content } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
-import type { BookedOrder } from '../../../season/orderBook';
+import type { BookedOrder } from '../../../season/book/orderBook';
 import type { OrderPlan } from '../../../season/types';
 import { colourVerdicts, verdictOfShare } from '../workings/verdicts';
 import type { LivingPages } from '../context';
-import { keyNumbered } from '../../../season/orderKeys';
+import { keyNumbered } from '../../../season/book/orderKeys';
 import { freeNumber } from '../keyed';
 import { HEAD } from '../layout';
 

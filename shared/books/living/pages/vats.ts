@@ -2,7 +2,7 @@ import { addressOf } from '../../../sheet/formula/address';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
 import type { BatchStay, SeasonBatch } from '../../../season/types';
-import { VAT_STAGES } from '../../../season/stages';
+import { VAT_STAGES } from '../../../season/figures/stages';
 import type { WorkingKey } from '../columns';
 import type { LivingPages } from '../context';
 import { HEAD } from '../layout';

@@ -1,9 +1,9 @@
 import { isoDateOfSerial } from '../../../units/dates';
 import { verdictText } from '../../../maths/verdict';
-import type { OrderBook } from '../../../season/orderBook';
+import type { OrderBook } from '../../../season/book/orderBook';
 import type { BookInput } from './readFigures';
-import { buyerOf, lastingNames, planNames } from '../../../season/orderNames';
-import type { NamedOrder } from '../../../season/orderNames';
+import { buyerOf, lastingNames, planNames } from '../../../season/book/orderNames';
+import type { NamedOrder } from '../../../season/book/orderNames';
 import type { OrderPlan, SeasonBatch } from '../../../season/types';
 import { numberIn } from './sheetReading';
 import type { Entry } from './sheetReading';

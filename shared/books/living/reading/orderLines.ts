@@ -1,5 +1,5 @@
-import { highestKey, isOrderKey, keyNumbered } from '../../../season/orderKeys';
-import { lastingNames, meaningIn, planNames, severalSentence } from '../../../season/orderNames';
+import { highestKey, isOrderKey, keyNumbered } from '../../../season/book/orderKeys';
+import { lastingNames, meaningIn, planNames, severalSentence } from '../../../season/book/orderNames';
 import type { ORDERS } from '../columns';
 import type { Entry } from './sheetReading';
 import { textIn } from './sheetReading';

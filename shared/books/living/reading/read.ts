@@ -3,7 +3,7 @@ import type { Cell } from '../../../base/values';
 import { isError } from '../../../base/values';
 import { VERDICTS, verdictOf, verdictText } from '../../../maths/verdict';
 import type { Verdict } from '../../../maths/verdict';
-import { VAT_STAGES } from '../../../season/stages';
+import { VAT_STAGES } from '../../../season/figures/stages';
 import { BATCH_STATES } from '../../../season/types';
 import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../../season/types';
 import { PRICE_FIELDS, SETUP_FIELDS } from '../workings/setupFields';

@@ -1,6 +1,6 @@
 import { ASSUMPTIONS } from '../../../families/assumptions';
-import type { OrderBook } from '../../../season/orderBook';
-import { SPREAD_SHARES, USUAL_EGG_SPREAD, usualShareSpread } from '../../../season/spreads';
+import type { OrderBook } from '../../../season/book/orderBook';
+import { SPREAD_SHARES, USUAL_EGG_SPREAD, usualShareSpread } from '../../../season/figures/spreads';
 import { EGGS_VARY, FIGURES, FIGURE_HEADINGS, SPREAD_HEADINGS } from '../workings/figureList';
 import type { Entry, ReadSheet } from './sheetReading';
 import { numberIn, rowsUnder } from './sheetReading';

@@ -1,4 +1,4 @@
-import type { OrderBook } from '../../../season/orderBook';
+import type { OrderBook } from '../../../season/book/orderBook';
 import type { SheetModel } from '../../../sheet/workbook/model';
 import type { LivingPages } from '../context';
 import { HEAD } from '../layout';

@@ -1,7 +1,7 @@
 import { isoDateOfSerial, MONTH_NAMES, WEEKDAY_WORDS } from '../../../units/dates';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import type { CellModel, SheetModel } from '../../../sheet/workbook/model';
-import type { OrderBook } from '../../../season/orderBook';
+import type { OrderBook } from '../../../season/book/orderBook';
 import type { LivingPages } from '../context';
 import { HEAD } from '../layout';
 import type { SetupField } from './setupFields';

@@ -1,7 +1,7 @@
 import type { PlanFinding } from '../../../season/types';
 import { dayText } from '../../../units/dates';
 import type { Near } from '../../../base/near';
-import type { OrderBook } from '../../../season/orderBook';
+import type { OrderBook } from '../../../season/book/orderBook';
 import { LivingPages } from '../context';
 import type { BookPlan } from '../layout';
 import type { TypedActuals } from '../reading/typed';

@@ -16,7 +16,7 @@ import { drift, TANKS } from '../carbonate/drift';
 import { compose } from '../carbonate/readings';
 import { column, defineFunction, rows, value } from '../../../functions/define';
 import { choice, num } from '../../../functions/params';
-import { phParam } from './bufferDose';
+import { phParam } from './buffer/bufferDose';
 import type { Known } from './inputs';
 import {
   airParam,

@@ -6,10 +6,10 @@ import { airedAfter, airedBound, airedReach, boundDose, chanceOf } from '../titr
 import { posterior } from '../titration/posterior';
 import { column, defineFunction, fields, rows } from '../../../functions/define';
 import { num } from '../../../functions/params';
-import { baseParam, phParam, stockedParam, volumeParam } from './bufferDose';
+import { baseParam, phParam, stockedParam, volumeParam } from './buffer/bufferDose';
 import { gramsOf, materialOf, purityParam, temperatureParam } from './inputs';
 import { misuse } from './refusals';
-import { beliefsOf, meterParam, originParam } from './titrationInputs';
+import { beliefsOf, meterParam, originParam } from './buffer/titrationInputs';
 
 const ASSUMED = {
   unknown: 'Assumes a source of unknown carbon dioxide, most likely 1 to 40 mg/L.',

@@ -7,7 +7,7 @@ import { ruleGrams, RULE_RISE, verdictOf } from '../carbonate/fieldRule';
 import { MATERIALS } from '../carbonate/materials';
 import { column, defineFunction, fields, value } from '../../../functions/define';
 import { num } from '../../../functions/params';
-import { phParam, volumeParam } from './bufferDose';
+import { phParam, volumeParam } from './buffer/bufferDose';
 import {
   airParam,
   alkalinityParam,

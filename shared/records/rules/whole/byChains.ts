@@ -2,7 +2,7 @@
 import type { NumericField } from '../../fields';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { boundsOf, robustOfPicked } from '../statistics';
+import { boundsOf, robustOfPicked } from '../figures/statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, oddness } from './suspect';
 

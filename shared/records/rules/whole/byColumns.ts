@@ -3,7 +3,7 @@ import { isNothingText, KIND, kindOfText } from '../../shape/kinds';
 import type { ReadColumn, RecordTable } from '../../table';
 import { fieldSpec } from '../../fields';
 import { plain } from '../show';
-import { boundsOf, isBeyond, robustOfSome } from '../statistics';
+import { boundsOf, isBeyond, robustOfSome } from '../figures/statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, logScale } from './suspect';
 

@@ -2,7 +2,7 @@
 import { dayParts, dayText, serialOfCalendarDay, timeText } from '../../../units/dates';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { rankOf, robustOfSome } from '../statistics';
+import { rankOf, robustOfSome } from '../figures/statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 

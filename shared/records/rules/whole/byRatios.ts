@@ -4,7 +4,7 @@ import { fieldSpec } from '../../fields';
 import type { NumericField } from '../../fields';
 import { at, near } from '../../meaning/sampled';
 import { plain } from '../show';
-import { boundsOf, robust, robustOfSome } from '../statistics';
+import { boundsOf, robust, robustOfSome } from '../figures/statistics';
 import type { At, Suspicion } from './suspect';
 import { headingAt, isComputed, isSlip, logScale, oddness, shownAt } from './suspect';
 

@@ -4,7 +4,7 @@ import { fieldSpec } from '../../fields';
 import type { FieldName } from '../../fields';
 import { fold } from '../../words/fold';
 import type { ReadColumn, RecordTable } from '../../table';
-import { mix, robust } from '../statistics';
+import { mix, robust } from '../figures/statistics';
 import type { Suspicion } from './suspect';
 import { formulasIn, headingAt, isComputed } from './suspect';
 

@@ -1,7 +1,7 @@
 import { at } from '../../meaning/sampled';
 import type { RecordTable } from '../../table';
 import { plain } from '../show';
-import { robustOfSome } from '../statistics';
+import { robustOfSome } from '../figures/statistics';
 import type { Dated } from './byMoments';
 import { aroundClock, clockColumns, dateColumns, HOURS, isClock, isDated, turn } from './byMoments';
 import type { Suspicion } from './suspect';

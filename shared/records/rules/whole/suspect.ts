@@ -1,6 +1,6 @@
 import type { RecordTable, Spot } from '../../table';
 import { formulaAt } from '../../read/sheetCells';
-import { robustOfPicked } from '../statistics';
+import { robustOfPicked } from '../figures/statistics';
 import { plain } from '../show';
 
 /** A cell of a table by its record and column. */

@@ -1,6 +1,6 @@
 // Long: every way a line of totals can be meant, and the cells that fit none of them
 import { formulaAt, valueAt } from '../../read/sheetCells';
-import { decimalIn, readNumber } from '../../columns/numbers';
+import { decimalIn, readNumber } from '../../columns/cells/numbers';
 import { at, near } from '../../meaning/sampled';
 import { startsWith } from '../../words/lexicon';
 import type { RecordTable, Spot } from '../../table';

@@ -1,8 +1,8 @@
 import type { Family, SheetFunction } from '../../../../shared/functions/define';
 import { CATALOGUE, findFunction } from '../../../../shared/catalogue';
-import type { Found } from '../../../help/finder';
-import { find } from '../../../help/finder';
-import type { Intent } from '../../../help/intents';
+import type { Found } from '../../../help/finding/finder';
+import { find } from '../../../help/finding/finder';
+import type { Intent } from '../../../help/finding/intents';
 import type { RangeReading } from '../../../host/port';
 
 export interface FunctionsState {

@@ -1,7 +1,7 @@
 import type { SheetFunction } from '../../../../shared/functions/define';
 import { PREFIX } from '../../../../shared/functions/define';
 import { chooseFamily, openPage, searchFunctions } from '../commands/functions';
-import type { Intent } from '../../../help/intents';
+import type { Intent } from '../../../help/finding/intents';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { english, h } from '../../../pane/frame/draw';
 import { showPlace } from '../../../pane/frame/navigate';

@@ -1,6 +1,6 @@
 import type { Assumption, AssumptionKey } from '../../../../shared/families/assumptions';
 import { ASSUMPTIONS, assumptionList } from '../../../../shared/families/assumptions';
-import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { OrderBook } from '../../../../shared/season/book/orderBook';
 import type { FieldKey, PlanField, PlanForm } from '../../../../shared/season/one';
 import { planFieldList, readOneOrder } from '../../../../shared/season/one';
 import { isoDateOfSerial } from '../../../../shared/units/dates';

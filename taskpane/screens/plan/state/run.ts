@@ -8,7 +8,7 @@ import type { RunTask } from '../../../../shared/run/lines';
 import { planBatchesSteps } from '../../../../shared/season/batches';
 import type { PlanForm } from '../../../../shared/season/one';
 import { femalesForNineSteps } from '../../../../shared/season/one/females';
-import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { OrderBook } from '../../../../shared/season/book/orderBook';
 import type { BatchStay, SeasonBatch, SeasonPlan } from '../../../../shared/season/types';
 import { grouped } from '../../../pane/values/show';
 import type { PlanTexts } from './plan';

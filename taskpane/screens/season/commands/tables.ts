@@ -1,4 +1,4 @@
-import type { BookFault } from '../../../../shared/season/orderBook';
+import type { BookFault } from '../../../../shared/season/book/orderBook';
 import type { Command, Doors, StateChange, Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { CellMark, Marked } from '../../../host/port';

@@ -1,7 +1,7 @@
 import type { Working } from '../../../pane/command';
 import { working } from '../../../pane/command';
 import type { PortTell } from '../../../host/port';
-import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { OrderBook } from '../../../../shared/season/book/orderBook';
 import type { SeasonPlan } from '../../../../shared/season/types';
 import type { WorkbookModel } from '../../../../shared/sheet/workbook/model';
 import { inShares } from '../../../pane/slices';

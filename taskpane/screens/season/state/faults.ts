@@ -1,9 +1,9 @@
 import { isoDateOfSerial, MONTH_NAMES } from '../../../../shared/units/dates';
 import type { TypedTime } from '../../../../shared/units/typedTime';
 import { readTypedDay, readTypedHour } from '../../../../shared/units/typedTime';
-import { crossFaults } from '../../../../shared/season/crossFaults';
-import type { BookFault, OrderBook } from '../../../../shared/season/orderBook';
-import { readOrderBook } from '../../../../shared/season/orderBook';
+import { crossFaults } from '../../../../shared/season/book/crossFaults';
+import type { BookFault, OrderBook } from '../../../../shared/season/book/orderBook';
+import { readOrderBook } from '../../../../shared/season/book/orderBook';
 import { ORDER_FIELDS, SEASON_FIELDS, idOfPath } from './fields';
 import type { OrderRow, SeasonForm } from './form';
 import { inputOfForm, orderInput } from './form';

@@ -1,4 +1,4 @@
-import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { OrderBook } from '../../../../shared/season/book/orderBook';
 import type {
   BatchStay,
   OrderPlan,

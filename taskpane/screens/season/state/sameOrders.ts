@@ -1,4 +1,4 @@
-import { sameLines } from '../../../../shared/season/orderNames';
+import { sameLines } from '../../../../shared/season/book/orderNames';
 import { readTypedNumber } from '../../../../shared/units/typedNumber';
 import { readTypedDay } from '../../../../shared/units/typedTime';
 import type { OrderRow, SeasonForm } from './form';

@@ -1,7 +1,7 @@
 import type { Marked } from '../../../host/port';
 import { isoDateOfSerial } from '../../../../shared/units/dates';
 import type { BookChange, BookRead } from '../../../../shared/books/engine';
-import type { OrderBook } from '../../../../shared/season/orderBook';
+import type { OrderBook } from '../../../../shared/season/book/orderBook';
 import type { PlanFinding, SeasonPlan } from '../../../../shared/season/types';
 import type { Words } from '../../../words/en';
 import { en } from '../../../words/en';

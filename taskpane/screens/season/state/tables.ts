@@ -2,7 +2,7 @@
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { PRODUCTS } from '../../../../shared/run/fields';
-import type { BookFault } from '../../../../shared/season/orderBook';
+import type { BookFault } from '../../../../shared/season/book/orderBook';
 import { addressOf } from '../../../../shared/sheet/formula/address';
 import { SheetBuilder, styled } from '../../../../shared/sheet/workbook/build';
 import type { SheetModel, ValidationModel } from '../../../../shared/sheet/workbook/model';

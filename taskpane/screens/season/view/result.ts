@@ -1,7 +1,7 @@
 // Long: one screen from top to bottom.
 import type { BookChange } from '../../../../shared/books/engine';
 import { preparationNamed } from '../../../../shared/families/preparations';
-import { calledOf } from '../../../../shared/season/orderKeys';
+import { calledOf } from '../../../../shared/season/book/orderKeys';
 import type { OrderPlan, SeasonPlan } from '../../../../shared/season/types';
 import { VERDICT_LOOKS, verdictOf, verdictText } from '../../../../shared/maths/verdict';
 import type { Verdict } from '../../../../shared/maths/verdict';

@@ -1,5 +1,5 @@
 // Long: one screen from top to bottom.
-import { calledOf } from '../../../../shared/season/orderKeys';
+import { calledOf } from '../../../../shared/season/book/orderKeys';
 import { timeText } from '../../../../shared/units/dates';
 import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';

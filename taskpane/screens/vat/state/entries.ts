@@ -1,5 +1,5 @@
 import type { BookDay, DayBatch, DayOrder, DayStay } from '../../../../shared/books/living/reading/day';
-import { calledOf } from '../../../../shared/season/orderKeys';
+import { calledOf } from '../../../../shared/season/book/orderKeys';
 import type { PaneState } from '../../../pane/keeping/state';
 import type { TaskOfDay } from '../../today/state/today';
 import type { LineDraft, Values } from './cards';

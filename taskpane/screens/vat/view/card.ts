@@ -2,7 +2,7 @@ import type { Child, VNode } from '../../../pane/frame/draw';
 import { h } from '../../../pane/frame/draw';
 import type { Scene } from '../../../pane/frame/parts';
 import { button, inputOf } from '../../../pane/frame/parts';
-import { calledOf } from '../../../../shared/season/orderKeys';
+import { calledOf } from '../../../../shared/season/book/orderKeys';
 import { timeText } from '../../../../shared/units/dates';
 import type { Words } from '../../../words/en';
 import { typedShown } from '../../../pane/values/show';

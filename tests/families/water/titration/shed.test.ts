@@ -1,5 +1,5 @@
 import { isError } from '../../../../shared/base/values';
-import { beliefsOf } from '../../../../shared/families/water/records/titrationInputs';
+import { beliefsOf } from '../../../../shared/families/water/records/buffer/titrationInputs';
 import type { Cloud } from '../../../../shared/families/water/titration/cloud';
 import { airedReach } from '../../../../shared/families/water/titration/nextDose';
 import { phAired } from '../../../long/water/chemistry';

@@ -3,8 +3,8 @@ import type { FreezeOptions } from '../../../../shared/catalogue/sharing';
 import { runNow } from '../../../../shared/base/steps';
 import { unzipSync } from 'fflate';
 import { expectKept } from '../../../support/kept';
-import { OPTIONS, unzip } from '../parts';
-import { season } from '../season';
+import { OPTIONS, unzip } from '../support/parts';
+import { season } from '../support/season';
 
 /** A workbook with everything a real one can hold, shared in every way: the report, and what differs in each part. */
 const WAYS: Readonly<Record<string, Partial<FreezeOptions>>> = {

@@ -1,0 +1,4 @@
+/** @jest-environment jsdom */
+import { together } from './together';
+
+together('pane');

@@ -1,4 +1,0 @@
-/** @jest-environment jsdom */
-import { together } from './together';
-
-together('paneLast');
