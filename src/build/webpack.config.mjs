@@ -109,6 +109,16 @@ const devServer = async () => ({
 
 export default async (_env, argv) => ({
   context: root,
+  // What did not change is not minified again; a change of the build itself makes all of it anew.
+  cache: {
+    type: 'filesystem',
+    cacheDirectory: resolve(root, '.cache/webpack'),
+    buildDependencies: {
+      config: ['webpack.config.mjs', 'slimRecords.mjs', 'notices.mjs'].map((file) =>
+        resolve(root, 'src/build', file),
+      ),
+    },
+  },
   entry: {
     functions: { import: './src/shell/functions.ts', layer: 'calculation' },
     taskpane: './taskpane/pane/main.ts',

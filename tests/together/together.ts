@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { asOpened } from '../taskpane/support/asOpened';
 import { keepScreens } from '../taskpane/support/keptScreens';
 
 /**
@@ -38,7 +39,10 @@ export function together(group: keyof typeof GROUPS): void {
   for (const file of files)
     describe(file, () => {
       const [, inPane] = /^taskpane\/(.*)/.exec(file) ?? [];
-      if (inPane !== undefined) keepScreens(inPane);
+      if (inPane !== undefined) {
+        beforeAll(asOpened);
+        keepScreens(inPane);
+      }
       // eslint-disable-next-line @typescript-eslint/no-require-imports -- the files are found, not written
       require(join(tests, file));
     });

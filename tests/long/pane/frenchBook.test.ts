@@ -1,3 +1,4 @@
+/** @jest-environment jsdom */
 import { fr } from '../../../shared/books/words/fr';
 import { readBook } from '../../../shared/books/living';
 import { dayOfBook } from '../../../shared/books/living/reading/day';
@@ -6,8 +7,8 @@ import { tick } from '../../../taskpane/pane/clock';
 import { changeSetting } from '../../../taskpane/screens/settings/commands/settings';
 import { tickTask } from '../../../taskpane/screens/today/commands/today';
 import { gridOf } from '../../season/support/support';
-import { bookWorld, demoBook } from '../support/bookWorld';
-import { openPage } from '../support/page';
+import { bookWorld, demoBook } from '../../taskpane/support/bookWorld';
+import { openPage } from '../../taskpane/support/page';
 
 /**
  * The same days in an English and in a French book, each with a pane of either language: what was ticked and counted is

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
 import { build } from 'esbuild';
-import { CATALOGUE } from '../../shared/catalogue';
-import { RECORD_FILES, slimRecords } from '../../src/build/slimRecords.mjs';
-import { createLastErrors } from '../../src/shell/lastErrors';
-import { GUIDE_IDS } from '../../shared/catalogue/guideIds';
-import { GUIDES } from '../../shared/catalogue/guides';
-import { hostBody, registerLater } from '../../src/shell/register';
-import { FakeError, fakeHost } from '../support/customFunctions';
+import { CATALOGUE } from '../../../shared/catalogue';
+import { RECORD_FILES, slimRecords } from '../../../src/build/slimRecords.mjs';
+import { createLastErrors } from '../../../src/shell/lastErrors';
+import { GUIDE_IDS } from '../../../shared/catalogue/guideIds';
+import { GUIDES } from '../../../shared/catalogue/guides';
+import { hostBody, registerLater } from '../../../src/shell/register';
+import { FakeError, fakeHost } from '../../support/customFunctions';
 
 /**
  * The calculation bundle made the way the build makes it, run in an empty world with nothing but the

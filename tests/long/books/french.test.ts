@@ -6,8 +6,8 @@ import type { WorkbookModel } from '../../../shared/sheet/workbook/model';
 import { BACKYARD, COMMERCIAL } from '../../../templates/season.template';
 import { fr } from '../../../shared/books/words/fr';
 import { gridOf } from '../../season/support/support';
-import { bothOf } from './support';
-import { englishIn, textsOf } from './texts';
+import { bothOf } from '../../books/french/support';
+import { englishIn, textsOf } from '../../books/french/texts';
 
 /** A season's book in French holds what the English one holds, and is read back as the same book. */
 

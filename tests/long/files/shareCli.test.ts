@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { season } from './support/season';
-import { unzip } from './support/parts';
+import { season } from '../../files/share/support/season';
+import { unzip } from '../../files/share/support/parts';
 
 /** The terminal command, as a user types it. */
 const root = join(__dirname, '../../..');

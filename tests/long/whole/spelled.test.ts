@@ -2,20 +2,20 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { livingBook, LivingPages, readBook } from '../../shared/books/living';
-import { planBatches, readOrderBook } from '../../shared/season';
-import { PLAN_FIELDS, readOneOrder } from '../../shared/season/one';
-import { addressOf, parseAddress } from '../../shared/sheet/formula/address';
-import type { SheetModel } from '../../shared/sheet/workbook/model';
-import { serialOfIsoDate } from '../../shared/units/dates';
-import { formOfInput, inputOfForm } from '../../taskpane/screens/season/state/form';
-import type { SeasonForm } from '../../taskpane/screens/season/state/form';
-import { readOrderLines } from '../../taskpane/screens/season/state/lists';
-import { readTables, tablesSheet } from '../../taskpane/screens/season/state/tables';
-import { SEASON_PLAN_FORM } from '../../templates/season-plan.template';
-import { BOOK, bookOf, gridOf } from '../season/support/support';
-import { DAYS, HOURS, SPELLINGS } from './spellings';
-import type { FieldName, Meaning } from './spellings';
+import { livingBook, LivingPages, readBook } from '../../../shared/books/living';
+import { planBatches, readOrderBook } from '../../../shared/season';
+import { PLAN_FIELDS, readOneOrder } from '../../../shared/season/one';
+import { addressOf, parseAddress } from '../../../shared/sheet/formula/address';
+import type { SheetModel } from '../../../shared/sheet/workbook/model';
+import { serialOfIsoDate } from '../../../shared/units/dates';
+import { formOfInput, inputOfForm } from '../../../taskpane/screens/season/state/form';
+import type { SeasonForm } from '../../../taskpane/screens/season/state/form';
+import { readOrderLines } from '../../../taskpane/screens/season/state/lists';
+import { readTables, tablesSheet } from '../../../taskpane/screens/season/state/tables';
+import { SEASON_PLAN_FORM } from '../../../templates/season-plan.template';
+import { BOOK, bookOf, gridOf } from '../../season/support/support';
+import { DAYS, HOURS, SPELLINGS } from '../../units/spellings';
+import type { FieldName, Meaning } from '../../units/spellings';
 
 /** One table of spellings through every reader of a season: all understand the same, or all ask. */
 type Row = readonly [text: string, field: FieldName, means: Meaning];
@@ -279,7 +279,7 @@ describe('in the terminal', () => {
     const { status, stdout, stderr } = spawnSync(
       process.execPath,
       ['src/build/run.mjs', 'src/cli/season.ts', path, '--json'],
-      { cwd: join(__dirname, '../..'), encoding: 'utf8', maxBuffer: 64e6 },
+      { cwd: join(__dirname, '../../..'), encoding: 'utf8', maxBuffer: 64e6 },
     );
     return { status, stdout, stderr };
   };
