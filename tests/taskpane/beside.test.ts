@@ -1,5 +1,6 @@
 import { beside } from '../../taskpane/pane/frame/beside';
 import { keptOf, keptText, readKept } from '../../taskpane/pane/keeping/kept';
+import { showPlace } from '../../taskpane/pane/frame/navigate';
 import { placeOf } from '../../taskpane/pane/frame/places';
 import type { PanePlace } from '../../taskpane/pane/frame/places';
 import { changeSetting } from '../../taskpane/screens/settings/commands/settings';
@@ -48,6 +49,22 @@ test('where nothing was typed the workbook’s own texts come back', async () =>
   await beside(page.store, () => world.doors.workbook).arrive('ready', undefined);
   await page.store.idle();
   expect(valueOf(page, '#plan-wanted')).toBe('30000');
+});
+
+test('who went to another place and chose a language before the workbook answered stays there, with it', async () => {
+  const world = await keptWorld();
+  const page = openPage('starting', world, 'today');
+  const memory = beside(page.store, () => world.doors.workbook);
+  await memory.begin();
+  page.store.send(showPlace, 'settings');
+  page.store.send(changeSetting, { language: 'fr' });
+  await page.store.idle();
+  await memory.arrive('ready', undefined);
+  await page.store.idle();
+  expect(page.store.state().screen).toBe('settings');
+  expect(page.store.state().settings.language).toBe('fr');
+  page.store.send(changeSetting, { language: 'en' });
+  await page.store.idle();
 });
 
 /** A pane beside an empty workbook, and what puts another under it. */

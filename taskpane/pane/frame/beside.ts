@@ -68,6 +68,9 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
   let book: string | undefined;
   let naming: Promise<void> | undefined;
   let isArrived = false;
+  /** Where the pane opened and with which choices: what is another by now was chosen by a person. */
+  const { screen: openedAt } = store.state();
+  let begunWith = store.state().settings;
   /** Counts the workbooks that came under the pane: what began beside one says nothing of the next. */
   let turn = 0;
   const name = (): Promise<void> => {
@@ -115,22 +118,28 @@ export function beside(store: PaneStore, workbook: () => WorkbookPort): PaneMemo
       state,
       state.ready.flatMap((id) => placeOf(id) ?? []),
     );
-    // Who has begun to type stays where he is.
+    // Who has begun to type stays where he is, as does who has gone to another place.
     const isTyped = keptText(typed, 0) !== keptText(kept, 0);
     const screen = isTyped ? state.screen : screenOf(state);
-    lay(typed, screen, choices);
+    const chosen = PERSONAL.filter((key) => state.settings[key] !== begunWith[key]);
+    lay(typed, screen, {
+      ...choices,
+      ...Object.fromEntries(chosen.map((key) => [key, state.settings[key]])),
+    });
     keeping.startAnew(isTyped);
     store.send(openAgain, screen);
     await store.idle();
   };
   const screenOf = (kept: KeptState, asked: PlaceId | undefined) => (state: PaneState) => {
     const last = kept.pane?.screen;
+    if (state.screen !== openedAt) return state.screen;
     return asked ?? (isPlace(last) ? last : state.screen);
   };
   return {
     begin: async () => {
       const choices = await readChoices();
       if (choices) store.change((state) => ({ ...state, settings: settingsOf(undefined, choices) }));
+      begunWith = store.state().settings;
     },
     arrive: async (host, asked) => {
       const mine = turn;
