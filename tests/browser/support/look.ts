@@ -16,9 +16,9 @@ const WIDTHS = [
   [1024, 768],
 ] as const;
 const LOOKS = {
-  light: { colorScheme: 'light', forcedColors: 'none' },
-  dark: { colorScheme: 'dark', forcedColors: 'none' },
-  forced: { colorScheme: 'light', forcedColors: 'active' },
+  light: { colorScheme: 'light', forcedColors: 'none', reducedMotion: 'reduce' },
+  dark: { colorScheme: 'dark', forcedColors: 'none', reducedMotion: 'reduce' },
+  forced: { colorScheme: 'light', forcedColors: 'active', reducedMotion: 'reduce' },
 } as const;
 
 const language = process.argv[2] ?? 'en';
