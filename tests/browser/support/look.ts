@@ -3,23 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { openLocalSheet, OUT } from './localSheet';
+import { LOOKS, WIDTHS } from './looks';
 import { walkOf } from './states';
 
 /**
  * Every state of the pane at three widths, light, dark and in forced colours, as pictures to be looked at, and
  * how far question and answer lie apart: `node src/build/run.mjs tests/browser/support/look.ts [language]`.
  */
-
-const WIDTHS = [
-  [270, 640],
-  [360, 640],
-  [1024, 768],
-] as const;
-const LOOKS = {
-  light: { colorScheme: 'light', forcedColors: 'none', reducedMotion: 'reduce' },
-  dark: { colorScheme: 'dark', forcedColors: 'none', reducedMotion: 'reduce' },
-  forced: { colorScheme: 'light', forcedColors: 'active', reducedMotion: 'reduce' },
-} as const;
 
 const language = process.argv[2] ?? 'en';
 const into = join(OUT, `look-${language}`);

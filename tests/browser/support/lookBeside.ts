@@ -1,22 +1,13 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ask, openLocalSheet, OUT } from './localSheet';
+import { LOOKS, WIDTHS } from './looks';
 
 /**
  * The states of the pane that need a season in the workbook, at three widths, light, dark and in forced colours:
  * `node src/build/run.mjs tests/browser/support/lookBeside.ts [language]`.
  */
 
-const WIDTHS = [
-  [270, 640],
-  [360, 640],
-  [1024, 768],
-] as const;
-const LOOKS = {
-  light: { colorScheme: 'light', forcedColors: 'none', reducedMotion: 'reduce' },
-  dark: { colorScheme: 'dark', forcedColors: 'none', reducedMotion: 'reduce' },
-  forced: { colorScheme: 'light', forcedColors: 'active', reducedMotion: 'reduce' },
-} as const;
 const PATIENCE = 240_000;
 
 const language = process.argv[2] ?? 'en';
