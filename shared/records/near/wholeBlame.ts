@@ -1,3 +1,4 @@
+// Long: small tables, as data
 import type { Near } from '../../base/near';
 import type { Cell } from '../../base/values';
 import { shownWorkedOut } from '../rules/show';
