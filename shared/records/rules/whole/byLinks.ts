@@ -195,7 +195,7 @@ const slackOf = (table: RecordTable, link: Link, record: number): number =>
     return sum + (x === 0 ? 0 : Math.min(0.03, roundingOf(x) / Math.abs(x)));
   }, 0);
 
-/** Share of the lines that may begin with another number than the line above ended with, where that is what they say. */
+/** Share of the lines whose opening may be another number than the line above ended with. */
 const CARRIED = 0.25;
 /**
  * Lines that may break a relation before it counts as chance: more where the meaning of the columns bears it

@@ -9,7 +9,8 @@ import { headingAt, isComputed } from './suspect';
 
 const DAY = 1;
 /** A day written without its hour, among others with theirs, is not the midnight it begins with. */
-const hoursSaid = (values: Float64Array): Float64Array => values.map((x) => (Number.isInteger(x) ? NaN : x));
+const hoursSaid = (values: Float64Array, isStamped: boolean): Float64Array =>
+  isStamped ? values.map((x) => (Number.isInteger(x) ? NaN : x)) : values;
 
 /** Moments of a line with their day: a clock alone takes a day column beside it when there is but one. */
 export function spanFaults(table: RecordTable): Suspicion[] {
@@ -26,7 +27,7 @@ export function spanFaults(table: RecordTable): Suspicion[] {
       ? [
           {
             column,
-            values: stamped > bare ? hoursSaid(moments.values) : moments.values,
+            values: hoursSaid(moments.values, stamped > bare),
             isStamped: stamped > bare,
           },
         ]
