@@ -132,10 +132,10 @@ const besideFrom = ([from, to, all]: readonly [from: number, to: number, all: nu
   return `${records(table)} of ${widths(table)}`;
 };
 const besides = (n: number): string =>
-  widths([
+  `${n}: ${widths([
     KNOWN.slice(0, 4),
     ...lines(4, (i) => [...row(4, i), ...Array.from({ length: n }, (_, c) => 5 + i + c)]),
-  ]);
+  ])}`;
 /** A column between others without a heading, filled in the last lines. */
 const between = ([filled, all]: readonly [filled: number, all: number]): string =>
   widths([
@@ -344,7 +344,7 @@ export const NEAR: readonly Near[] = [
     ],
     ['4', '5'],
   ),
-  edge('Columns without a heading beside the others', 2, besides, [2, 3], ['6', '6']),
+  edge('Columns without a heading beside the others', 2, besides, [2, 3], ['2: 6', '3: 6']),
   edge(
     'Lines in which a column between others is looked for',
     7,
