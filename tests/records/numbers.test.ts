@@ -53,3 +53,9 @@ test('what stands behind a number is its unit', () => {
   expect(readNumber('12,5 kg', '.')).toEqual({ value: 12.5, unit: 'kg' });
   expect(readNumber('no number', '.')).toEqual({ value: NaN, unit: '' });
 });
+
+test('digits of other keyboards and written fractions are read as in the pane', () => {
+  expect(readNumber('2½ kg', '.')).toEqual({ value: 2.5, unit: 'kg' });
+  expect(readNumber('\uff15\uff10\uff10', '.')).toEqual({ value: 500, unit: '' });
+  expect(readNumber('\u0661\u0662\u066b\u0665', '.')).toEqual({ value: 12.5, unit: '' });
+});

@@ -1,4 +1,5 @@
 import type { Near } from '../../base/near';
+import { readNumber } from '../columns/cells/numbers';
 import { swaps } from '../rules/explain';
 import { edge } from './check';
 import { saidOf } from './rows';
@@ -22,6 +23,13 @@ const celsius = (fahrenheit: number): boolean =>
   speaks('SLIP.FAHRENHEIT', { temperature: ((fahrenheit - 32) * 5) / 9 });
 
 export const NEAR: readonly Near[] = [
+  {
+    number: 'Letters of the longest unit behind a number in a cell',
+    value: 14,
+    below: () => readNumber('5 litres the vat', '.').unit,
+    above: () => readNumber('5 litres the vats', '.').unit,
+    answers: ['litres the vat', ''],
+  },
   edge(
     'Fewest in a gram that are eggs',
     200,

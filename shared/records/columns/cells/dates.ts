@@ -1,7 +1,8 @@
 /** Dates and times that arrive as text. Serials count days from 1899-12-30, as sheets do. */
 
 import { serialOfCalendarDay } from '../../../units/dates';
-import { fold, plainDigits } from '../../words/fold';
+import { plainDigits } from '../../../units/plainDigits';
+import { fold } from '../../words/fold';
 import { monthOf } from '../../words/lexicon';
 
 export type DateOrder = 'day first' | 'month first' | 'year first';
