@@ -2,6 +2,7 @@
  * Sheets nobody should hand over, and do: each gives a sentence or a quiet report, and no cell is changed. The books
  * are of our own invention.
  */
+import { auditGrid } from './support/grid';
 import { checkFile, notReadSentence, readingShare } from '../../shared/records';
 import type { AuditReport } from '../../shared/records';
 import type { Made } from './support/file';
@@ -136,4 +137,18 @@ test('checking changes no byte of the file', () => {
   const before = bytes.slice();
   checkFile(bytes, 'book.xlsx');
   expect(bytes).toEqual(before);
+});
+
+test('a day without its hour among moments is no midnight: only the strip ten hours late is named', () => {
+  const stamp = (day: number, clock: string): string => `2025-04-${String(day).padStart(2, '0')}${clock}`;
+  const report = auditGrid([
+    ['Run', 'Injected', 'Stripped'],
+    ...Array.from({ length: 20 }, (_, i): readonly string[] =>
+      i < 3
+        ? [`R${i}`, stamp(i + 1, ''), stamp(i + 2, '')]
+        : [`R${i}`, stamp(i + 1, ' 20:15'), stamp(i + 2, ` ${i === 18 ? '17' : '07'}:${10 + 2 * i}`)],
+    ),
+  ]);
+  const late = report.groups.flatMap(({ findings }) => findings).filter(({ rule }) => rule === 'WHOLE.SPAN');
+  expect(late.map(({ place }) => place.cell)).toEqual(['C20']);
 });

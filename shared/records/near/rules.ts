@@ -82,6 +82,21 @@ export const NEAR: readonly Near[] = [
     [6.31, 6.33],
     [MUCH, undefined],
   ),
+  ...(
+    [
+      ['Times what a meter is off, below what much of a dose gives', 1.5],
+      ['pH more, below what much of a dose gives', 0.2],
+      ['°C of the water in which doses are judged', 26],
+    ] as const
+  ).map(([number, value]) =>
+    edge(
+      number,
+      value,
+      (x: number) => ph({ ph: 5, phAfter: x, materialDose: 100, volume: 1000 }),
+      [6.32, 6.325],
+      [MUCH, undefined],
+    ),
+  ),
   edge('Lowest pH before', 3, (x: number) => acid(x, 5), [2.9, 3.1], [undefined, 'hydrochloric acid lowers']),
   edge('Highest pH before', 11, (x: number) => base(x, 9), [10.9, 11.1], [RAISES, undefined]),
   edge('Lowest pH after', 3, (x: number) => base(5, x), [2.9, 3.1], [undefined, RAISES]),

@@ -316,6 +316,6 @@ export const NEAR: readonly Near[] = [
         ]),
       ]),
     [15, 16],
-    [0, 5],
+    [0, 1],
   ),
 ];

@@ -129,8 +129,8 @@ export const NEAR: readonly Near[] = [
   edge(
     'Share of figures that stay in every line',
     0.34,
-    (usual: number) => copied(59, 53, usual, 12),
-    [21, 20],
+    (usual: number) => copied(59, 53, usual, 10),
+    [20, 19],
     [0, 1],
   ),
   edge(

@@ -2,6 +2,7 @@
 import type { NumericField } from '../../fields';
 import type { Cell } from '../../../base/values';
 import { isError } from '../../../base/values';
+import { hoursFromDays } from '../../../units/convert';
 import type { SheetCells } from '../../read/sheetCells';
 import { SheetColumn } from '../../read/sheetCells';
 import { isNothingText } from '../../shape/kinds';
@@ -121,7 +122,8 @@ class Tally {
     this.numbers++;
     this.list.push(value);
     if (!Number.isInteger(value)) this.fractions++;
-    if (clockOfDigits(value) !== undefined && value >= 100) this.digitClocks++;
+    // 45 may be a quarter to one at night, and is a number.
+    if (hoursFromDays(clockOfDigits(value) ?? 0) >= 1) this.digitClocks++;
   }
 
   private takeText(text: string): void {

@@ -226,10 +226,8 @@ export interface UnitSaid {
   readonly of: UnitClass;
 }
 /** The unit a short text names, in any of the languages of the table; undefined where it names none. */
-export const unitOfText = (text: string): UnitSaid | undefined => {
-  const key = fold(text).replace(/[\s.]/g, '');
-  return key === '' || key.length > 14 ? undefined : BY_WORD.get(key);
-};
+export const unitOfText = (text: string): UnitSaid | undefined =>
+  BY_WORD.get(fold(text).replace(/[\s.]/g, ''));
 
 export const unitOfWord = (word: string): string | undefined => {
   const key = word.toLowerCase().replace(/[\s.]/g, '');

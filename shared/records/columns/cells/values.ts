@@ -69,8 +69,7 @@ const textIn = (
 
 function momentOfNumber(value: number, isDate: boolean, style: ClockStyle): number {
   if (isDate || style === 'serial' || value < 1 || value >= 10_000) return value;
-  if (style === 'digits') return clockOfDigits(value) ?? NaN;
-  return value < 24 ? (clockOfDigits(Math.round(100 * value)) ?? NaN) : NaN;
+  return clockOfDigits(style === 'digits' ? value : Math.round(100 * value)) ?? NaN;
 }
 
 export function readNumbers(run: CellRun, reading: ReadValue): ReadNumbers {

@@ -12,7 +12,7 @@ function worthwhile(table: RecordTable): Link[] {
   const kept: Link[] = [];
   const bySet = new Set<string>();
   const worth = (link: Link): number =>
-    rank(link) + (allowed(table, link) >= 0.3 ? 0.08 : 0) + 0.001 * link.result;
+    rank(link) + (allowed(table, link) > CARRIED ? 0.08 : 0) + 0.001 * link.result;
   const strict = [...table.links].sort((a, b) => worth(b) - worth(a));
   for (const link of strict) {
     if (link.holds < 0.7 * link.tried) continue;
@@ -195,13 +195,15 @@ const slackOf = (table: RecordTable, link: Link, record: number): number =>
     return sum + (x === 0 ? 0 : Math.min(0.03, roundingOf(x) / Math.abs(x)));
   }, 0);
 
+/** Share of the lines whose opening may be another number than the line above ended with. */
+const CARRIED = 0.25;
 /**
  * Lines that may break a relation before it counts as chance: more where the meaning of the columns bears it
  * out, few where they are known to mean something else.
  */
 function allowed(table: RecordTable, link: Link): number {
   const fields = [link.result, ...link.inputs].map((column) => table.mapping[column]?.field);
-  if (link.kind === 'carry') return fields.includes('opening') ? 0.25 : 0.12;
+  if (link.kind === 'carry') return fields.includes('opening') ? CARRIED : 0.12;
   // A sum over all the tanks of a matrix is no chance.
   if (link.kind === 'sum' && !link.isRunning && isOverMatrix(table, link)) return 0.35;
   if (fields.every((field) => field !== undefined)) {

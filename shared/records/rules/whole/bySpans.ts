@@ -8,6 +8,9 @@ import type { Suspicion } from './suspect';
 import { headingAt, isComputed } from './suspect';
 
 const DAY = 1;
+/** A day written without its hour, among others with theirs, is not the midnight it begins with. */
+const hoursSaid = (values: Float64Array, isStamped: boolean): Float64Array =>
+  isStamped ? values.map((x) => (Number.isInteger(x) ? NaN : x)) : values;
 
 /** Moments of a line with their day: a clock alone takes a day column beside it when there is but one. */
 export function spanFaults(table: RecordTable): Suspicion[] {
@@ -21,7 +24,13 @@ export function spanFaults(table: RecordTable): Suspicion[] {
       if (isClock(x)) bare++;
     }
     return moments && kept > 0 && (stamped >= 0.8 * kept || bare >= 0.8 * kept)
-      ? [{ column, values: moments.values, isStamped: stamped > bare }]
+      ? [
+          {
+            column,
+            values: hoursSaid(moments.values, stamped > bare),
+            isStamped: stamped > bare,
+          },
+        ]
       : [];
   });
   return clocks.flatMap((a, i) =>
