@@ -210,7 +210,7 @@ export interface SeasonPlan {
         readonly solvent: number;
       }
     | undefined;
-  /** "Promise 10,000, hope for 33,000": all open orders together. */
+  /** "Promise 10,000, hope for 33,000": all fish of open orders and those nobody ordered, together. */
   readonly promise: number;
   readonly hope: number;
   /** All fish of a poor, a middling and a good season, those nobody ordered included. */

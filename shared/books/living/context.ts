@@ -10,6 +10,7 @@ import { SheetBuilder } from '../../sheet/workbook/build';
 import type { NameModel, SheetModel } from '../../sheet/workbook/model';
 import { givenBy } from '../../season/figures/given';
 import type { OrderBook } from '../../season/book/orderBook';
+import { liveShare } from '../../season/batches';
 import type { Allocation, SeasonBatch } from '../../season/types';
 import type { BookPlan, SheetKey, Tables, LivingRows } from './layout';
 import { SHEETS, SHOWN, rowsOf, tablesOf, tickOf, weeksOf } from './layout';
@@ -21,6 +22,12 @@ export const seasonName = (key: string): string => `season_${nameOf(key)}`;
 
 /** Days between the first full day of feeding and a moment. */
 const daysAfter = (from: number, at: number): number => Math.max(0, Math.floor(at) - from);
+
+/** The last count of a stage that came with the batch: written where it would be typed. */
+export const lastCount = (
+  { counts }: SeasonBatch,
+  stage: SeasonBatch['counts'][number]['stage'],
+): number | undefined => counts.filter((count) => count.stage === stage).at(-1)?.number;
 
 /** What the sheets of one book share: the plan, where every table stands, the names of single cells. */
 export class LivingPages {
@@ -116,6 +123,29 @@ export class LivingPages {
       litresNursing: litres('nursing'),
       isLost: batch.state,
       ...this.weighingOf(batch),
+      ...this.standingOf(batch),
+    };
+  }
+
+  /** Fish that left a batch for these reasons before the planning. */
+  leftBefore({ events }: SeasonBatch, kinds: readonly SeasonBatch['events'][number]['kind'][]): number {
+    return events.reduce((sum, { kind, number }) => sum + (kinds.includes(kind) ? number : 0), 0);
+  }
+
+  /** How many there are by the plan, and which counts it knew of. */
+  private standingOf(batch: SeasonBatch): Record<string, Operand> {
+    const [hatched, feeding, weaned] = (['larvae', 'feeding', 'weaned'] as const).map((stage) =>
+      lastCount(batch, stage),
+    );
+    const isThere = batch.state === 'growing';
+    return {
+      hatchedCounted: hatched ?? null,
+      feedingCounted: feeding ?? null,
+      weanedCounted: weaned ?? null,
+      eggsKnown: lastCount(batch, 'eggs') === undefined ? 0 : 1,
+      countedThen: (hatched ?? 0) + (feeding ?? 0) + (weaned ?? 0),
+      standing: isThere ? batch.feeding * liveShare(this.assumed, batch.feedFrom, this.book.plannedOn) : null,
+      lostSince: 0,
     };
   }
 

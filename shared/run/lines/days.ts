@@ -1,10 +1,7 @@
 import { count, day, days, fishGram, gram, litre, millimetre, minutes, share } from '../../units/quantities';
-import { deathDaysText } from '../../families/care/kernels/losses';
 import { line, mondayText } from './declare';
 import { GROWN_BY } from './fish';
-
-const REARED = `{feeding}*({fry}/MAX(1,{feeding}))^(${deathDaysText('{day}')}/${deathDaysText('{rearing}')})`;
-const NURSED = '{fry}*IF({nursing}>0,{nurserySurvival}^(MIN({day}-{rearing},{nursing})/{nurseryDays}),1)';
+import { STILL, nursedOn, rearedOn } from './there';
 
 /** A run on one day of feeding; {day} is 0 on its first full day. */
 export const DAY_LINES = {
@@ -13,7 +10,7 @@ export const DAY_LINES = {
   fishNow: line(
     'Fish expected',
     count,
-    `=IF(OR({date}>={leaves},{isLost}="lost"),0,(1-N({left}))*IF({day}<{rearing},${REARED},${NURSED}))`,
+    `=IF(OR({date}>={leaves},{isLost}="lost"),0,(1-N({left}))*${STILL}*IF({day}<{rearing},${rearedOn('{day}')},${nursedOn('{day}')}))`,
     { note: 'Most larvae die in the first four days of food; from the day they leave there are none.' },
   ),
   gramsNow: line(

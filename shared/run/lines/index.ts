@@ -7,6 +7,7 @@ import { SHARE_LINES } from './share';
 import { taskList } from './tasks';
 import type { TaskKey } from './tasks';
 import { LineTable } from './read';
+import { THERE_LINES } from './there';
 import { WATER_LINES } from './water';
 
 export type { LineGivens, RunLine } from './declare';
@@ -19,7 +20,7 @@ export { EVENTS_IN_ORDER, TASKS, plural, taskList } from './tasks';
 export type { RunTask, TaskContext, TaskKey } from './tasks';
 
 /** Every figure of a run. */
-export const RUN_LINES = { ...CLOCK_LINES, ...FISH_LINES, ...WATER_LINES } as const;
+export const RUN_LINES = { ...CLOCK_LINES, ...FISH_LINES, ...THERE_LINES, ...WATER_LINES } as const;
 export type RunLineKey = keyof typeof RUN_LINES;
 /** Every figure of a run on a day. */
 export type DayLineKey = keyof typeof DAY_LINES;

@@ -1,9 +1,9 @@
 import { count, day, days, fishGram, money, share } from '../../units/quantities';
-import { deathDaysText } from '../../families/care/kernels/losses';
 import { line } from './declare';
 import { GROWN_BY } from './fish';
+import { STILL, rearedOn } from './there';
 
-const BEFORE = `{feeding}*({fry}/MAX(1,{feeding}))^(${deathDaysText('{reared}')}/${deathDaysText('{rearing}')})`;
+const BEFORE = rearedOn('{reared}');
 const AFTER = '{fry}*{nurserySurvival}^({nursed}/{nurseryDays})';
 
 /** Growth from first food to the weight ordered, in percent. */
@@ -35,7 +35,7 @@ export const SHARE_LINES = {
     `={part}*IF({age}<{rearing},${BEFORE},${AFTER})*{gradingShare}*{arriving}*{leftShare}`,
     { note: 'As many as survive to the day, less those graded out and those that die on the road.' },
   ),
-  leftShare: line('Part still there', share, '=IF({isLost}="lost",0,1)'),
+  leftShare: line('Part still there', share, `=IF({isLost}="lost",0,${STILL})`),
   earns: line('Sales when all are taken', money, '={fishThen}*{price}'),
   latestStrip: line('Ready on', day, '={weaned}+{nursed}'),
 } as const;

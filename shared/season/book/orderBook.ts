@@ -36,7 +36,7 @@ const order = z.strictObject({
   /** Mean weight wanted; left out, what the usual days of rearing give. */
   grams: maybeNumber('Weight of a fish', {
     ...GRAMS,
-    slip: (g) => (g > 100 ? 'That is no fry or fingerling.' : undefined),
+    slip: (g) => (g > GRAMS.max ? 'That is no fry or fingerling.' : undefined),
   }),
   due: dayOf('Due on'),
   /** Price of one fish. */
@@ -72,7 +72,8 @@ const female = z.strictObject({
   ...fish,
   kilograms: numberOf('Weight of a female', {
     ...KILOGRAMS,
-    slip: (w) => (w > 100 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined),
+    slip: (w) =>
+      w > 100 ? `That looks like grams: ${w} g is ${Number((w / 1000).toPrecision(12))} kg.` : undefined,
   }),
 });
 const male = z.strictObject(fish);

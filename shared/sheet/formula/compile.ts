@@ -1,6 +1,6 @@
 import { binary, unary } from './operators';
 import type { EagerFunction, Operand } from './evaluate';
-import { lazyFunction } from './evaluate';
+import { fitted, lazyFunction } from './evaluate';
 import type { ParsedNode } from './parse';
 import { isFault, parse } from './parse';
 
@@ -50,8 +50,9 @@ function callOf<S>(
   const inner = args.map((arg) => (arg ? compileNode(arg, binding) : undefined));
   const lazy = lazyFunction(name);
   if (lazy) return (scope) => lazy(inner.map((arg) => arg && (() => arg(scope))));
-  const fn = binding.call(name);
-  if (!fn) throw new Error(`There is no function ${name}.`);
+  const known = binding.call(name);
+  if (!known) throw new Error(`There is no function ${name}.`);
+  const fn = fitted(name, args, known);
   return (scope) => fn(inner.map((arg) => arg?.(scope)));
 }
 

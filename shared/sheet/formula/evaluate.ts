@@ -101,29 +101,67 @@ const LOGICAL: ReadonlySet<string> = new Set(['AND', 'OR', 'XOR']);
 const isTypedText = (node: ParsedNode | undefined): boolean =>
   node?.kind === 'literal' && typeof node.value === 'string' && !/^(true|false)$/i.test(node.value);
 
+/** These pass over what is no number in a cell, though they read a number typed as a text. */
+export const AGGREGATE_NAMES = [
+  'SUM',
+  'AVERAGE',
+  'MIN',
+  'MAX',
+  'PRODUCT',
+  'MEDIAN',
+  'STDEV.S',
+  'COUNT',
+  'COUNTA',
+  'COUNTBLANK',
+  'AND',
+  'OR',
+] as const;
+const AGGREGATES: ReadonlySet<string> = new Set(AGGREGATE_NAMES);
+const IN_CELLS: ReadonlySet<ParsedNode['kind']> = new Set(['reference', 'name']);
+const asCells = (value: Operand): Grid => (isGrid(value) ? value : [[value]]);
+
 /** How a function takes its arguments, by its name as written; the same few names are asked for all day. */
 interface CallKind {
   readonly lazy: Lazy | undefined;
   readonly isLogical: boolean;
+  readonly isAggregate: boolean;
 }
 const KINDS = new Map<string, CallKind>();
 const MOST_NAMES = 2000;
 function kindOf(name: string): CallKind {
   let kind = KINDS.get(name);
   if (!kind) {
-    kind = { lazy: lazyFunction(name), isLogical: LOGICAL.has(name.toUpperCase()) };
+    const known = name.toUpperCase();
+    kind = { lazy: lazyFunction(name), isLogical: LOGICAL.has(known), isAggregate: AGGREGATES.has(known) };
     if (KINDS.size < MOST_NAMES) KINDS.set(name, kind);
   }
   return kind;
 }
 
+/** The function as it takes these arguments: a cell handed to SUM is a range of one, a text typed into AND a fault. */
+export function fitted(
+  name: string,
+  args: readonly (ParsedNode | undefined)[],
+  fn: EagerFunction,
+): EagerFunction {
+  const { isLogical, isAggregate } = kindOf(name);
+  if (isLogical && args.some(isTypedText)) return () => ({ error: '#VALUE!' });
+  if (!isAggregate || !args.some((arg) => arg && IN_CELLS.has(arg.kind))) return fn;
+  return (values) =>
+    fn(
+      values.map((value, i) =>
+        value !== undefined && IN_CELLS.has(args[i]?.kind ?? 'literal') ? asCells(value) : value,
+      ),
+    );
+}
+
 function call(name: string, args: readonly (ParsedNode | undefined)[], resolver: Resolver): Operand {
   const kind = kindOf(name);
   if (kind.lazy) return kind.lazy(args.map((arg) => (arg ? () => evaluateNode(arg, resolver) : undefined)));
-  if (kind.isLogical && args.some(isTypedText)) return { error: '#VALUE!' };
   const fn = resolver.call?.(name);
   if (!fn) return { error: '#NAME?', message: `There is no function ${name}.` };
-  return fn(args.map((arg) => (arg ? evaluateNode(arg, resolver) : undefined)));
+  const values = args.map((arg) => (arg ? evaluateNode(arg, resolver) : undefined));
+  return fitted(name, args, fn)(values);
 }
 
 /** What a formula takes from outside itself; null is a blank cell, not a missing one. */

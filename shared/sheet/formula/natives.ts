@@ -1,7 +1,7 @@
 // Long: one built-in function a line.
-import type { Cell, CellError } from '../../base/values';
+import type { Cell, CellError, Grid } from '../../base/values';
 import { isError, isGrid } from '../../base/values';
-import type { EagerFunction, Operand } from './evaluate';
+import type { AGGREGATE_NAMES, EagerFunction, Operand } from './evaluate';
 import { LOOKUPS } from './lookups';
 import { stretch, toNumber, toText } from './operators';
 import { formatText, isDay } from './textFormat';
@@ -120,7 +120,9 @@ const textOf = (args: readonly (Operand | undefined)[]): string | CellError => {
   return joined;
 };
 
-const AGGREGATES: Readonly<Record<string, EagerFunction>> = {
+const numbersOf = (cells: Grid): number => cells.flat().filter((cell) => typeof cell === 'number').length;
+
+const AGGREGATES: Readonly<Record<(typeof AGGREGATE_NAMES)[number], EagerFunction>> = {
   SUM: overNumbers(sum),
   AVERAGE: overNumbers(mean),
   MIN: overNumbers((xs) => (xs.length ? xs.reduce((a, b) => (b < a ? b : a)) : 0)),
@@ -139,10 +141,10 @@ const AGGREGATES: Readonly<Record<string, EagerFunction>> = {
     const v = variance(xs);
     return typeof v === 'number' ? Math.sqrt(v) : v;
   }),
-  COUNT: (args) => flat(args).filter((cell) => typeof cell === 'number').length,
+  COUNT: (args) =>
+    sum(args.map((arg) => (isGrid(arg) ? numbersOf(arg) : isError(toNumber(arg ?? null)) ? 0 : 1))),
   COUNTA: (args) => flat(args).filter((cell) => cell !== null).length,
   COUNTBLANK: (args) => flat(args).filter((cell) => cell === null || cell === '').length,
-  SUMPRODUCT: sumProduct,
   AND: logical(true),
   OR: logical(false),
 };
@@ -296,6 +298,7 @@ const TEXTS: Readonly<Record<string, EagerFunction>> = {
 
 const NATIVES: Readonly<Record<string, EagerFunction>> = {
   ...AGGREGATES,
+  SUMPRODUCT: sumProduct,
   ...MATHS,
   ...DATES,
   ...ABOUT,

@@ -1,6 +1,7 @@
 import { LivingPages, asOf, changesOf, livingBook } from '../../../shared/books/living';
 import type { BookChange, BookRead } from '../../../shared/books/living';
 import type { Table } from '../../../shared/books/living/table';
+import { calculate } from '../../../shared/catalogue/calculation';
 import { assumed } from '../../../shared/families/assumptions';
 import { planBatches } from '../../../shared/season/batches';
 import type { OrderBook } from '../../../shared/season/book/orderBook';
@@ -97,9 +98,8 @@ const calm = replan(typeInto(livingBook(base, first), lived(new LivingPages(base
 const calmPages = new LivingPages(calm.book, calm.after, calm.before.typed);
 const happens = (typing: Typing, today = TODAY): Replanned =>
   replan(typeInto(calm.model, typing(calmPages)), today);
-const logged = (
-  ...entries: readonly Parameters<typeof line<keyof typeof calmPages.tables.log.letters>>[2][]
-) =>
+type Entry = Parameters<typeof line<keyof typeof calmPages.tables.log.letters>>[2];
+const logged = (...entries: readonly Entry[]) =>
   onSheet(
     calmPages.tables.log,
     ...entries.map((entry, i) => line(calmPages.tables.log, LOG.length + i, entry)),
@@ -143,8 +143,74 @@ function thereBy({ book }: Replanned, name: string, today: number): number {
     );
 }
 
+/** What a calculated book shows: cells of its tables by heading, and fish, feed and cysts by batch from a day on. */
+class Shown {
+  private readonly cells: ReadonlyMap<string, Readonly<Record<string, CellModel>>>;
+  constructor(
+    model: WorkbookModel,
+    private readonly pages: LivingPages,
+  ) {
+    this.cells = new Map(calculate(model).model.sheets.map(({ name, cells }) => [name, cells]));
+  }
+  cell<K extends string>(table: Table<K>, key: K, i: number): number {
+    return Number(this.cells.get(table.title)?.[`${table.letters[key]}${table.first + i}`]?.value);
+  }
+  eaten(batch: string, key: 'fishNow' | 'dry' | 'cysts', from: number): number {
+    const { days } = this.pages.tables;
+    return this.pages.rows.days.reduce(
+      (sum, day, i) =>
+        day.batch === batch && this.cell(days, 'date', i) >= from ? sum + this.cell(days, key, i) : sum,
+      0,
+    );
+  }
+  order(name: string): number {
+    const key = [...this.pages.buyers].find(([, buyer]) => buyer === name)?.[0] ?? name;
+    return this.cell(
+      this.pages.tables.orders,
+      'expected',
+      this.pages.book.orders.findIndex((order) => order.name === key),
+    );
+  }
+  batch(name: string, key: 'promised' | 'extra'): number {
+    return this.cell(
+      this.pages.tables.batches,
+      key,
+      this.pages.rows.batches.findIndex((batch) => batch.name === name),
+    );
+  }
+}
+const shownOf = ({ model, book, after, before }: Replanned): Shown =>
+  new Shown(model, new LivingPages(book, after, before.typed));
+
+/** The book that is written goes by the fish that are there, as the plan does: what they eat, who gets them. */
+function agrees(now: Replanned): void {
+  const shown = shownOf(now);
+  const { plannedOn } = now.book;
+  for (const { name, promised, extra } of now.after.batches) {
+    expect([name, shown.batch(name, 'promised')]).toEqual([name, expect.closeTo(promised, -0.5)]);
+    expect([name, 'extra', shown.batch(name, 'extra')]).toEqual([name, 'extra', expect.closeTo(extra, -0.8)]);
+    const rows = now.after.feeding.filter(({ batch, date }) => batch === name && date >= plannedOn);
+    for (const [key, of] of [
+      ['fishNow', 'fish'],
+      ['dry', 'dry'],
+      ['cysts', 'cysts'],
+    ] as const) {
+      const planned = rows.reduce((sum, row) => sum + row[of], 0);
+      expect([name, key, shown.eaten(name, key, plannedOn)]).toEqual([name, key, expect.closeTo(planned, 0)]);
+    }
+  }
+  for (const { order, delivered } of now.after.orders) {
+    if (order.cancelled) continue;
+    const fish = now.after.allocations
+      .filter((share) => share.order === order.name)
+      .reduce((sum, share) => sum + share.fish, delivered);
+    expect([order.name, shown.order(order.name)]).toEqual([order.name, expect.closeTo(fish, -0.5)]);
+  }
+}
+
 /** What holds after every event: nothing typed is lost, fish close, what stands stays, changes are sentences. */
 function holds(now: Replanned): void {
+  agrees(now);
   const again = readBack(now.model);
   const standing = new Set<unknown>(now.book.batches.map(({ name }) => name));
   const ofStanding = ({ typed }: BookRead): BookRead['typed'] => ({
@@ -306,6 +372,46 @@ test('a power cut: most larvae of one vat are dead', () => {
   const order = orderOf(now.after, 'Fry man');
   expect(order.certainty).toBeLessThan(orderOf(calm.after, 'Fry man').certainty);
   expect(['unlikely', 'cannot', 'a coin toss']).toContain(order.verdict);
+});
+
+/** Typed this evening, before anything is planned again. */
+const tonight = (entry: Entry): Shown => new Shown(typeInto(calm.model, logged(entry)), calmPages);
+
+test('a loss that is logged is seen at once in the book, before planning again', () => {
+  const there = thereBy(calm, 'B2', TODAY);
+  const [before, after] = [
+    shownOf(calm),
+    tonight({ at: TODAY + 0.2, batch: 'B2', what: 'lost', number: 0.75 * there }),
+  ];
+  for (const key of ['fishNow', 'dry'] as const)
+    expect(after.eaten('B2', key, TODAY) / before.eaten('B2', key, TODAY)).toBeCloseTo(0.25, 6);
+  expect(after.order('Fry man')).toBeLessThan(before.order('Fry man'));
+  expect(after.order('Lake farms')).toBe(before.order('Lake farms'));
+});
+
+test('fish sold to their order are owed no more and are nobody else’s; sold without order they are of those left over', () => {
+  const before = shownOf(calm);
+  const [order = ''] = [...calmPages.buyers].find(([, buyer]) => buyer === 'Fry man') ?? [];
+  const ordered = tonight({ at: TODAY + 0.1, batch: 'B2', what: 'sold', number: 900, order });
+  expect(ordered.batch('B2', 'promised')).toBeCloseTo(before.batch('B2', 'promised') - 900, 4);
+  expect(ordered.batch('B2', 'extra')).toBeCloseTo(before.batch('B2', 'extra'), 4);
+  expect(ordered.order('Fry man')).toBeCloseTo(before.order('Fry man'), 4);
+  const free = tonight({ at: TODAY + 0.1, batch: 'B2', what: 'sold', number: 900 });
+  expect(free.batch('B2', 'promised')).toBeCloseTo(before.batch('B2', 'promised'), 4);
+  expect(free.batch('B2', 'extra')).toBeCloseTo(before.batch('B2', 'extra') - 900, 4);
+});
+
+test('a count typed on Counts after the planning speaks for itself', () => {
+  const { fry } = calmPages.tables;
+  const at = calmPages.rows.batches.findIndex(({ name }) => name === 'B1');
+  const counted = new Shown(typeInto(calm.model, onSheet(fry, line(fry, at, { weaned: 9000 }))), calmPages);
+  const a = assumed(calm.book.assumptions);
+  const [share] = calm.after.allocations.filter(({ batch }) => batch === 'B1');
+  const { feedFrom = NaN, weanedAt = NaN } = calm.after.batches[at] ?? {};
+  const nursed = (share?.ageDays ?? NaN) - (Math.floor(weanedAt) - feedFrom);
+  expect(nursed).toBeGreaterThan(0);
+  const grown = 9000 * a.nurserySurvival ** (nursed / a.nurseryDays) * a.gradingShare * a.arriving;
+  expect(counted.batch('B1', 'promised') + counted.batch('B1', 'extra')).toBeCloseTo(grown, 4);
 });
 
 test('all of it in one morning, and the morning after', () => {

@@ -29,6 +29,7 @@ const EXCEL: Readonly<Record<string, string>> = {
   'CONCATENATE("a",1,TRUE)': 'a1TRUE',
   'SUM(C1:C5)': '45008.25',
   'SUM("3",TRUE,4)': '8',
+  'SUM(A1,B4,"3")': '7',
   'COUNT(A1:C5)': '8',
   'SUMIF(A1:A5,">0",C1:C5)': '45007.75',
   'DATE(10000,1,1)': '#NUM!',

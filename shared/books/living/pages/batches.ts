@@ -20,7 +20,7 @@ function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
   const { days } = pages.tables;
   const own = `(${days.range('batch')}=${here('batch')})`;
   const part = `SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')})`;
-  const gone = `SUMIFS(${log.range('number')},${log.range('batch')},${here('batch')},${log.range('what')},"released")`;
+  const sold = `SUMIFS(${log.range('number')},${log.range('batch')},${here('batch')},${log.range('what')},"sold")-${pages.leftBefore(batch, ['sold'])}`;
   return {
     batch: batch.name,
     state: batch.state,
@@ -40,7 +40,7 @@ function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
     change: `=SUMPRODUCT(MAX(${own}*${days.range('change')}))`,
     air: `=IF(COUNTIFS(${days.range('batch')},${here('batch')})=0,"",SUMPRODUCT(MIN((${days.range('batch')}<>${here('batch')})*1000000+${days.range('air')})))`,
     net: of('netArea'),
-    extra: `=MAX(0,IF(${part}>0,SUMIFS(${shares.range('fishThen')},${shares.range('batch')},${here('batch')})/${part},IF(OR(${here('state')}="lost",${here('state')}="over"),0,${workings.there('fish', workings.first + i)}))-${here('promised')}-${gone})`,
+    extra: `=MAX(0,IF(${part}>0,SUMIFS(${shares.range('fishThen')},${shares.range('batch')},${here('batch')})/${part},IF(OR(${here('state')}="lost",${here('state')}="over"),0,${workings.there('fish', workings.first + i)}*${workings.there('still', workings.first + i)}))-${here('promised')}-(${sold}))`,
   };
 }
 

@@ -1,8 +1,8 @@
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
-import type { SeasonBatch } from '../../../season/types';
 import { COUNT_STAGES, EVENT_KINDS } from '../../../season/types';
 import type { LivingPages } from '../context';
+import { lastCount } from '../context';
 import { HEAD } from '../layout';
 
 const RANGE = 'The ends of an estimate hold the truth 19 times in 20.';
@@ -64,11 +64,11 @@ function fryTable(pages: LivingPages, sheet: SheetBuilder): void {
     );
     fry.line(sheet, row, {
       batch: `=${batches.there('batch', batches.first + i)}`,
-      hatched: counted(batch, 'larvae') ?? {},
-      larvae: counted(batch, 'feeding') ?? larvae,
+      hatched: lastCount(batch, 'larvae') ?? {},
+      larvae: lastCount(batch, 'feeding') ?? larvae,
       low,
       high,
-      weaned: counted(batch, 'weaned') ?? {},
+      weaned: lastCount(batch, 'weaned') ?? {},
       weight: batch.weighed?.grams ?? {},
       weighed: batch.weighed?.on ?? {},
     });
@@ -80,10 +80,6 @@ function fryTable(pages: LivingPages, sheet: SheetBuilder): void {
   guard('weaned', 'weaned', 1e8, 'Counted or well estimated; empty until then.');
   guard('weight', 'weight', 100, 'Weight of one fish in grams: weigh 100 together, divide by 100.');
 }
-
-/** The last count of a stage that came with the batch. */
-const counted = (batch: SeasonBatch, stage: (typeof COUNT_STAGES)[number]): number | undefined =>
-  batch.counts.filter((c) => c.stage === stage).at(-1)?.number;
 
 function logTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { log } = pages.tables;

@@ -27,6 +27,9 @@ const hidden = (pages: LivingPages, key: SheetKey, heading: string, widths: read
 /** A cell of another sheet that may be blank: blank, not 0. */
 const orBlank = (cell: string): string => `=IF(ISNUMBER(${cell}),${cell},"")`;
 
+/** These leave a batch as nobody expected. */
+const LEFT = ['lost', 'released'] as const;
+
 /** What a batch gives to its lines: from the sheets people type in, and the plan's own numbers. */
 function givenCells(pages: LivingPages, batch: SeasonBatch, i: number): Record<BatchGiven, Content> {
   const { tables: t } = pages;
@@ -77,6 +80,11 @@ function givenCells(pages: LivingPages, batch: SeasonBatch, i: number): Record<B
     feedingCounted: orBlank(fry('larvae')),
     weanedCounted: orBlank(fry('weaned')),
     handedCounted: '',
+    standing: as('standing'),
+    eggsKnown: as('eggsKnown'),
+    countedThen: as('countedThen'),
+    // What the planning knew of is in the fish that stand there.
+    lostSince: `=${LEFT.map((what) => `SUMIFS(${t.log.range('number')},${t.log.range('batch')},${own},${t.log.range('what')},"${what}")`).join('+')}-${pages.leftBefore(batch, LEFT)}`,
     weighedGrams: orBlank(fry('weight')),
     weighedOn: orBlank(fry('weighed')),
   };

@@ -10,7 +10,7 @@ import { VAT_STAGES } from '../../figures/stages';
 import type { Allocation, BatchClock, BatchStay, SeasonBatch } from '../../types';
 import { liveShare } from '../alive';
 import { feedingPerFish } from '../search/insert';
-import { scaleOf } from '../chance/odds';
+import { leftOver } from '../chance/odds';
 import type { Given } from '../search/reserve';
 import { giftsOf } from '../search/reserve';
 import type { Batch, BatchSchedule, Share } from '../search/schedule';
@@ -123,17 +123,9 @@ function allocationsOf(
 /** Fish nobody has ordered, as expected on the day the last of the batch leaves. */
 function extraOf(schedule: BatchSchedule, batch: Batch, feeding: number): number {
   const taken = batch.shares.reduce((sum, { task, fish }) => sum + fish * feedingPerFish(schedule, task), 0);
-  const last = batch.shares.reduce(
-    (late, share) =>
-      (share.candidate.spans.at(-1)?.[1] ?? 0) > late.end
-        ? { end: share.candidate.spans.at(-1)?.[1] ?? 0, task: share.task }
-        : late,
-    { end: 0, task: -1 },
-  );
   const { assumed: a } = schedule.problem;
-  const isNursed = (schedule.problem.tasks[last.task]?.product.nurseryDays ?? 0) > 0;
-  const each =
-    a.frySurvival * (last.task >= 0 ? scaleOf(schedule, last.task) * (isNursed ? a.nurserySurvival : 1) : 1);
+  const left = leftOver(schedule, batch);
+  const each = a.frySurvival * left.scale * (left.isNursed ? a.nurserySurvival : 1);
   return Math.max(0, Math.floor((feeding - taken) * each));
 }
 

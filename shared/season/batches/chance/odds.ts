@@ -1,4 +1,5 @@
 // Long: one drawn season from its parts.
+import { liveShare } from '../alive';
 import type { Rng } from '../../../maths/rng';
 import { rngOf } from '../../../maths/rng';
 import { binomial } from '../../../families/money/odds/binomial';
@@ -76,17 +77,31 @@ export function scaleOf({ problem }: BatchSchedule, task: number): number {
 const isNursed = ({ problem }: BatchSchedule, task: number): boolean =>
   (problem.tasks[task]?.product.nurseryDays ?? 0) > 0;
 
+/**
+ * What becomes of the fish of a batch that nobody ordered: they leave with the last order it serves. Where it serves
+ * none they are counted when they are weaned, or today where that is over.
+ */
+export function leftOver(
+  schedule: BatchSchedule,
+  batch: Batch,
+): { readonly scale: number; readonly isNursed: boolean } {
+  const { assumed: a, today } = schedule.problem;
+  const endOf = (share: Batch['shares'][number]): number => share.candidate.spans.at(-1)?.[1] ?? 0;
+  const last = batch.shares.reduce<Batch['shares'][number] | undefined>(
+    (late, share) => (!late || endOf(share) > endOf(late) ? share : late),
+    undefined,
+  );
+  if (last) return { scale: scaleOf(schedule, last.task), isNursed: isNursed(schedule, last.task) };
+  const fed = batch.fixed?.batch.clock.feedFrom ?? today;
+  const there = liveShare(a, fed, Math.max(fed + a.rearingDays, today)) / a.frySurvival;
+  return { scale: there * a.gradingShare * a.arriving, isNursed: false };
+}
+
 function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
   const { problem } = schedule;
   const { assumed: a } = problem;
   const { fixed } = batch;
-  const last = batch.shares.reduce<Batch['shares'][number] | undefined>(
-    (late, share) =>
-      !late || (share.candidate.spans.at(-1)?.[1] ?? 0) > (late.candidate.spans.at(-1)?.[1] ?? 0)
-        ? share
-        : late,
-    undefined,
-  );
+  const left = leftOver(schedule, batch);
   const factor = batch.shares[0]?.candidate.eggFactor ?? 1;
   const isOpen = (stage: number): boolean =>
     fixed !== undefined && (hasBegun(batch, stage) || litresHeld(schedule, batch, stage) === 0);
@@ -99,8 +114,8 @@ function modelOf(schedule: BatchSchedule, batch: Batch): BatchModel {
     eggRoom: fixed ? Infinity : room(0, a.eggsPerLitre),
     larvaRoom: room(1, a.larvaePerLitre),
     nursingRoom: room(2, a.nurseryPerLitre),
-    extraScale: last ? scaleOf(schedule, last.task) : a.gradingShare * a.arriving,
-    isExtraNursed: last ? isNursed(schedule, last.task) : false,
+    extraScale: left.scale,
+    isExtraNursed: left.isNursed,
   };
 }
 
