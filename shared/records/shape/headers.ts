@@ -73,6 +73,8 @@ const mayStandBetween = (columns: readonly number[], filled: readonly number[], 
 const isBetween = (sheet: SheetCells, position: number, filled: readonly number[]): boolean =>
   filled.length === 1 || startsWith(textAt(sheet, position, filled[0] ?? 0), [...CARRIED, 'opening_stock']);
 
+const isThin = (figures: number, rows: number, columns: number): boolean =>
+  rows === 0 || 2 * figures < rows || figures < 0.2 * columns * rows;
 /** Too few figures in the rows below the run, or none in the next filled row under it: that is words again. */
 function isThinBelow(kinds: Kinds, position: number, columns: readonly number[]): boolean {
   const { sheet } = kinds;
@@ -91,7 +93,7 @@ function isThinBelow(kinds: Kinds, position: number, columns: readonly number[])
     // The first row below must hold a figure: words over words are no header.
     if (rows === 1 && found === 0) return true;
   }
-  return rows === 0 || 2 * figures < rows || figures < 0.2 * columns.length * rows;
+  return isThin(figures, rows, columns.length);
 }
 
 const FORM_ROWS = 14;
