@@ -1,7 +1,8 @@
 import type { Near } from '../../base/near';
+import { readingShare } from '../findings/reading';
 import { hatchBaseOf } from '../shareBase';
 import type { Line } from './check';
-import { check, dayAfter, edge, findingsOf } from './check';
+import { check, dayAfter, edge, findingsOf, tablesOf } from './check';
 
 /** What shares are shares of, and when a reading is doubted, changes at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>
@@ -44,6 +45,15 @@ const workedOut = (formulas: number): number =>
       i < formulas ? `=SPAWN.EGGS(B${i + 2})` : 7,
     ]),
   ]).filter(({ rule }) => rule === 'EGGS.PERGRAM').length;
+
+/** Is it asked what a column means that is headed so? */
+const isAsked = (heading: string): boolean =>
+  readingShare(
+    tablesOf([
+      ['Run', 'Date', heading, 'Eggs'],
+      ...lines(7, (i) => [`R${i}`, dayAfter(3 * i), 40 + 3 * ((i * 5) % 7), 81_000 + 1111 * i]),
+    ]),
+  ).questions.some(({ header }) => header === heading);
 
 export const NEAR: readonly Near[] = [
   edge(
@@ -90,4 +100,5 @@ export const NEAR: readonly Near[] = [
   ),
   edge('Lines from which on a reading is doubted', 3, (odd: number) => accused(6, odd), [2, 3], [2, 0]),
   edge('Share of numbers that are worked out on a sheet of ours', 0.5, workedOut, [9, 10], [1, 0]),
+  edge('Sureness below which a column is asked about', 0.75, isAsked, ['Weight', 'Amount'], [true, false]),
 ];

@@ -60,7 +60,7 @@ const CLOCKS_WEIGH = 1.2;
  */
 export function byClocks(looked: readonly Looked[], elsewhere: Elsewhere): void {
   const clocks = looked.flatMap(({ unread: { run }, content }, i) =>
-    content.filled >= 4 && content.clocks >= 0.7 * content.filled
+    content.clocks >= 0.7 * content.filled
       ? [{ i, values: readNumbers(headOf(run), momentReading(content, elsewhere)).values }]
       : [],
   );
