@@ -27,6 +27,7 @@ export function readyMales(problem: Problem, use: ParentUse, day: number): numbe
   const ready: number[] = [];
   for (let i = 0; i < use.males.length; i++) {
     const uses = use.males[i] ?? UNUSED;
+    if (problem.males[i]?.isGone) continue;
     if (problem.malesSurvive ? rested(uses, day, problem.restDays) : uses.length === 0) ready.push(i);
   }
   return ready;

@@ -67,6 +67,8 @@ export interface ProblemMale {
   readonly tag: string;
   readonly family: string;
   readonly used: readonly number[];
+  /** Dead or sold: used no more, however long it rested. */
+  readonly isGone?: boolean;
 }
 
 export const stageBit = (key: VatStageKey): number => 1 << VAT_STAGES.indexOf(key);

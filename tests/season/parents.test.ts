@@ -4,6 +4,7 @@ import { chooseFemales, firstUse, pairUp, readyMales, restedFemales } from '../.
 import type { Problem, ProblemFemale } from '../../shared/season/problem';
 import { MEAN, safetyOf, shareFor } from '../../shared/season/batches/chance/safety';
 import { chooseVats } from '../../shared/season/vats';
+import { planBatches } from '../../shared/season/batches';
 import { mondayOf } from '../../shared/units/dates';
 import { bookOf } from './support/support';
 
@@ -188,4 +189,11 @@ test('goods are ordered so many days before they are used, in that week, each we
 
 test('a vat is not asked for where there is none', () => {
   expect(chooseVats([], [], 1)).toBeUndefined();
+});
+
+/** A dead male rests for ever: his rest is no reason to use him. */
+test.each([false, true])('males that are gone are in no plan (males give milt again: %s)', (malesSurvive) => {
+  const males = bookOf().males.map((male, i) => (i < 6 ? { ...male, goneOn: '2027-01-05' } : male));
+  const { batches } = planBatches(bookOf({ malesSurvive, males }), { draws: 0, explains: false });
+  expect(batches.map((batch) => [...batch.males])).toEqual([['M7', 'M8']]);
 });

@@ -110,7 +110,6 @@ function fixedOf(book: OrderBook, a: Assumed, tasks: readonly Task[]): FixedBatc
     }));
 }
 
-const NEVER = 1e7;
 /** Days a fish was used by batches that stand. */
 const usedBy = (book: OrderBook, list: 'female' | 'male', tag: string): number[] =>
   book.batches.flatMap(({ clock, pairs }) =>
@@ -153,7 +152,6 @@ export function batchProblemOf(
   const fixed = fixedOf(book, a, tasks);
   const strippedOn = new Map<number, number>();
   for (const { day, batch } of fixed) strippedOn.set(day, (strippedOn.get(day) ?? 0) + batch.pairs.length);
-  const gone = (goneOn: number | undefined): number[] => (goneOn === undefined ? [] : [NEVER]);
   const isGone = (goneOn: number | undefined): boolean => goneOn !== undefined;
   const { females, males } = base.problem;
   const problem: BatchProblem = {
@@ -161,14 +159,15 @@ export function batchProblemOf(
     tasks,
     strippedOn,
     restDays: Math.max(1, book.restDays),
-    females: females.map((f, i) => ({
+    females: females.map((f) => ({
       ...f,
-      used: [...f.used, ...usedBy(book, 'female', f.tag), ...gone(book.females[i]?.goneOn)],
+      used: [...f.used, ...usedBy(book, 'female', f.tag)],
     })),
     byEggs: base.problem.byEggs.filter((i) => !isGone(book.females[i]?.goneOn)),
     males: males.map((m, i) => ({
       ...m,
-      used: [...m.used, ...usedBy(book, 'male', m.tag), ...gone(book.males[i]?.goneOn)],
+      used: [...m.used, ...usedBy(book, 'male', m.tag)],
+      isGone: isGone(book.males[i]?.goneOn),
     })),
     taken: book.vats.flatMap(({ outFrom, outUntil }, vat) =>
       outFrom === undefined && outUntil === undefined

@@ -3,15 +3,12 @@ import { openSentence, readTypedNumber } from '../../units/typedNumber';
 import { openDaySentence, readTypedDay, readTypedHour } from '../../units/typedTime';
 import * as z from 'zod';
 import { writtenNumber } from '../../units/writtenNumber';
+import { FIRST_DAY, LAST_DAY } from '../figures/days';
 
 /**
  * Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be
  * used.
  */
-
-/** 1 January 2000 and 31 December 2099. */
-const FIRST_DAY = 36526;
-const LAST_DAY = 73050;
 
 const shown = (value: unknown): string =>
   value === undefined || value === null || value === ''

@@ -1,12 +1,13 @@
 import * as z from 'zod';
 import { dayOf, listOf, maybeDay, maybeNumber, nameOf, numberOf, oneOf } from './fields';
+import { FIRST_DAY, LAST_DAY } from '../figures/days';
 import { VAT_STAGES } from '../figures/stages';
 import { BATCH_STATES, COUNT_STAGES, EVENT_KINDS } from '../types';
 
 /** The part of an order book that is alive: batches in the vats, what was counted, sold, ticked and paid. */
 
 const moment = (label: string) =>
-  numberOf(label, { min: 36_526, max: 73_051, unit: 'as a sheet keeps dates' });
+  numberOf(label, { min: FIRST_DAY, max: LAST_DAY + 1, unit: 'as a sheet keeps dates' });
 const fish = (label: string) => numberOf(label, { min: 0, max: 50_000_000, unit: 'fish' });
 const maybeFish = (label: string) => maybeNumber(label, { min: 0, max: 50_000_000, unit: 'fish' });
 

@@ -36,7 +36,7 @@ const order = z.strictObject({
   /** Mean weight wanted; left out, what the usual days of rearing give. */
   grams: maybeNumber('Weight of a fish', {
     ...GRAMS,
-    slip: (g) => (g > 100 ? 'That is no fry or fingerling.' : undefined),
+    slip: (g) => (g > GRAMS.max ? 'That is no fry or fingerling.' : undefined),
   }),
   due: dayOf('Due on'),
   /** Price of one fish. */

@@ -1,6 +1,7 @@
 // Long: the questions of the form, one record each.
 import { DEFAULT_PREPARATION } from '../../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../../run/fields';
+import { FIRST_DAY, LAST_DAY } from '../figures/days';
 
 /**
  * The questions about one order, once: the pane draws them, the schema checks them. Five groups are asked;
@@ -39,10 +40,6 @@ export interface ChoiceField<K extends string = string, C extends string = strin
   readonly initial: C;
 }
 export type PlanField = FormText | FormNumber | ChoiceField;
-
-/** 1 January 2000 and 31 December 2099 as Excel serials. */
-const FIRST_DAY = 36526;
-const LAST_DAY = 73050;
 
 export const PLAN_FIELDS = {
   wanted: {

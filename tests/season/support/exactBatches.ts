@@ -33,6 +33,7 @@ export function modelOf(problem: BatchProblem): string {
   const able = (f: number, m: number, d: number): boolean => {
     const [female, male] = [females[f], males[m]];
     if (!female || !male || (female.family !== '' && female.family === male.family)) return false;
+    if (male.isGone) return false;
     return free(female.used, d) && (problem.malesSurvive ? free(male.used, d) : male.used.length === 0);
   };
   const F = females.map((_, i) => i);

@@ -2,7 +2,7 @@ import { breakEvenNumber, breakEvenPrice } from '../../../families/money/kernels
 import type { CashWeek } from '../../../families/money/kernels/cashWeeks';
 import { cashWeeks, leastBalance } from '../../../families/money/kernels/cashWeeks';
 import { profitRatios } from '../../../families/money/kernels/ratios';
-import { monthIndexOf } from '../../../units/dates';
+import { dayParts, monthIndexOf } from '../../../units/dates';
 import { feedingOf, purchasesOf } from '../../figures/goods';
 import { assumedOf } from '../../figures/growth';
 import type { OrderBook } from '../../book/orderBook';
@@ -77,8 +77,10 @@ export function purchasesFor(
   );
 }
 
-const isSameMonth = (a: number, b: number): boolean =>
-  monthIndexOf(a) === monthIndexOf(b) && Math.abs(a - b) < 31;
+const isSameMonth = (a: number, b: number): boolean => {
+  const [x, y] = [dayParts(a), dayParts(b)];
+  return x.year === y.year && x.month === y.month;
+};
 const RENT = 'rent, wages and wear';
 /** A line that begins with it, in English or French, pays the rent of its month. */
 const isRent = (what: string): boolean => /^(?:rent|loyer)/i.test(what);

@@ -175,11 +175,12 @@ export function* shortSteps(
   const whole = problem.tasks.reduce((sum, t) => sum + t.value * t.wanted, 0);
   const short = new Set(problem.tasks.filter((_, t) => !isMetTask(found, t)).map(({ order }) => order.name));
   const singles = singleSteps(book, short);
-  const total = 1 + LIMITS.length + singles.length;
+  const joint = jointSteps(book, short);
+  const total = 1 + LIMITS.length + singles.length + joint.length;
   let done = 0;
   function* again(what: BatchProblem): Generator<number, BatchSchedule> {
     const schedule = yield* within(searchSteps(what, less), done / total, 1 / total);
-    done = Math.min(total - 1, done + 1);
+    done++;
     return schedule;
   }
   // Compared with what the same small effort finds as things stand.
@@ -208,7 +209,7 @@ export function* shortSteps(
       .sort((a, b) => b.worth - a.worth)
       .map(({ what, gain }) => ({ what, gain }));
   yield* tryAll(singles);
-  if (helps().length === 0) yield* tryAll(jointSteps(book, short));
+  if (helps().length === 0) yield* tryAll(joint);
   const binding = [...freed]
     .filter(({ gain }) => gain > NOTICED * whole)
     .sort((a, b) => b.gain - a.gain)[0]?.words;

@@ -1,3 +1,4 @@
+import { within } from '../../../base/steps';
 import { shareReaching } from '../../../maths/quantiles';
 import { VERDICT_LOOKS } from '../../../maths/verdict';
 import type { OrderBook } from '../../book/orderBook';
@@ -92,7 +93,11 @@ export function* surestSteps(
     const { low, score, unlikely } = now;
     const more = problem.tasks.map(({ wanted }, t) => (low.includes(t) ? part * wanted : 0));
     const tasks = problem.tasks.map((task, t) => ({ ...task, wanted: task.wanted + (more[t] ?? 0) }));
-    const wider = yield* searchSteps({ ...problem, tasks }, { ...effort, looks: effort.looks * EFFORT });
+    const wider = yield* within(
+      searchSteps({ ...problem, tasks }, { ...effort, looks: effort.looks * EFFORT }),
+      i / ON_TOP.length,
+      1 / ON_TOP.length,
+    );
     const back: BatchSchedule = {
       ...wider,
       problem,

@@ -248,7 +248,7 @@ function extended(
   return holds;
 }
 
-const LAST_STAGE = 2;
+const LAST_STAGE = VAT_STAGES.length - 1;
 /** What a batch holds in a stage is enough for its steps, and begins when they do. */
 function isEnough(
   { problem }: BatchSchedule,

@@ -1,4 +1,4 @@
-import { runNow } from '../../../base/steps';
+import { runNow, within } from '../../../base/steps';
 import type { Rng } from '../../../maths/rng';
 import { rngOf } from '../../../maths/rng';
 import type { Task } from '../../problem';
@@ -159,18 +159,19 @@ export function* searchSteps(
   let bestWorth = worthOf(best);
   let looks = 0;
   const starts = startingSequences(problem).slice(0, effort.sequences);
+  // A small book costs little: chance is asked a second time, and the better one kept.
+  const part = problem.tasks.length > FEW_ORDERS ? 1 : 0.5;
   for (const [i, sequence] of [...starts, ...starts].entries()) {
     const schedule = construct(problem, sequence, i >= starts.length);
     looks += schedule.looks + TRY;
     const worth = worthOf(schedule);
     if (worth > bestWorth) [best, bestWorth] = [schedule, worth];
-    yield Math.min(1, looks / effort.looks);
+    yield part * Math.min(1, looks / effort.looks);
     if (looks > effort.looks) return best;
   }
-  const found = yield* improved(best, rng, effort, looks);
-  if (problem.tasks.length > FEW_ORDERS) return found;
-  // A small book costs little: chance is asked a second time, and the better one kept.
-  const other = yield* improved(best, rngOf(effort.seed + 1), effort, looks);
+  const found = yield* within(improved(best, rng, effort, looks), 0, part);
+  if (part === 1) return found;
+  const other = yield* within(improved(best, rngOf(effort.seed + 1), effort, looks), part, 1 - part);
   return worthOf(other) > worthOf(found) ? other : found;
 }
 
