@@ -551,6 +551,8 @@ export const phrases: Phrases = {
   'Cost of a fish': 'Coût d’un poisson',
   'Least money left in any week': 'Le moins d’argent d’une semaine',
   'Last sale': 'Dernière vente',
+  rent: 'loyer',
+  renu: 'loyes',
   'Lines that paid this month’s rent': 'Lignes qui ont payé le loyer du mois',
   'Profit, if all fish come': 'Bénéfice, si tous les poissons viennent',
   'Profit of a poor season': 'Bénéfice d’une saison faible',

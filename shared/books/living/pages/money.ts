@@ -17,7 +17,7 @@ export const ODDS = {
 } as const;
 
 /** What drawn seasons leave over: the plan’s own figure above is that of its fish all coming through. */
-const PROFITS = [
+export const PROFITS = [
   ['Profit of a poor season', 'p10'],
   ['Profit of a middling season', 'p50'],
   ['Profit of a good season', 'p90'],
@@ -95,9 +95,10 @@ const rentDaysBefore = (until: string): string => {
 /** Lines of the money that came and went which pay the rent of the month of planning. */
 function rentPaid({ tables: { booked } }: LivingPages): string {
   const [what, date] = [booked.own('what'), booked.own('date')];
-  const begins = (word: string, beyond: string): string => `(${what}>="${word}")*(${what}<"${beyond}")`;
+  // A French book has its own word here, and the one beyond it.
+  const isRent = `(${what}>="rent")*(${what}<"renu")`;
   const next = 'DATE(YEAR({plannedOn}),MONTH({plannedOn})+1,1)';
-  return `=SUMPRODUCT((${begins('rent', 'renu')}+${begins('loyer', 'loyes')})*ISNUMBER(${date})*(${date}>={plannedOn}-DAY({plannedOn})+1)*(${date}<${next}))`;
+  return `=SUMPRODUCT(${isRent}*ISNUMBER(${date})*(${date}>={plannedOn}-DAY({plannedOn})+1)*(${date}<${next}))`;
 }
 
 const absolute = (range: string): string => range.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
