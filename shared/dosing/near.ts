@@ -3,7 +3,8 @@ import type { VatEvent } from './events';
 import { EMPTY_LINE } from './log';
 import type { VatAdvice, VatSetup } from './vat';
 import { ALLOWED, BETWEEN, STEP, TRIED, vatAdvice } from './vat';
-import { gramsText } from './say';
+import { gramsText, vatSentences } from './say';
+import { measuresFor } from './spoons';
 import { mixMinutes } from './waits';
 
 /** Cases beside the numbers by which one vat's water is taken for another's. */
@@ -39,7 +40,84 @@ const limit = (ph: number, setup: VatSetup): string =>
     .reasons.flatMap((reason) => (reason.code === 'limited' ? [reason.by] : []))
     .join(' ');
 
+const lone = (...events: readonly VatEvent[]): VatAdvice => vatAdvice(one, events);
+/** What is said of a meter that shows so much too much in a buffer of pH 7. */
+const meter = (by: number): string | undefined => {
+  const check: VatEvent = {
+    ...EMPTY_LINE,
+    vat: one.name,
+    what: 'meter check',
+    number: 7 + by,
+    unit: 'buffer 7',
+    at: 1000,
+  };
+  const advice = vatAdvice(one, [check, { ...read('1', 5.5), at: 1000 }], { now: 1000 });
+  return vatSentences(one, advice).why.find((sentence) => sentence.includes('buffer'));
+};
+/** Litres of stock for a dose too small for a spoon of lime. */
+const stockLitres = (spoon: number): number | undefined =>
+  measuresFor(spoon / 5, [spoon], 'hydrated lime').stock?.litres;
+/** Highest pH that may be read after 1.3 g in spoons of which so many hold it. */
+const highest = (spoon: number): number =>
+  Math.round(
+    1000 *
+      (vatAdvice({ ...one, spoons: [spoon] }, [read('1', 5.1), read('1', 5.4, 'aired')]).now?.high ?? NaN),
+  ) / 1000;
+
 export const NEAR: readonly Near[] = [
+  {
+    number: 'pH in its buffer by which a meter is right',
+    value: 0.005,
+    below: () => meter(0.0047),
+    above: () => meter(0.0053),
+    answers: [
+      'The meter was right in its buffer.',
+      'The meter shows 0.01 too much in its buffer: that is taken off every reading.',
+    ],
+  },
+  {
+    number: 'parts of a spoon that can be levelled off',
+    value: 4,
+    below: () => measuresFor(3.1, [4]).grams,
+    above: () => measuresFor(7.2, [4]).grams,
+    answers: [3, 7],
+  },
+  {
+    number: 'grams in a litre of stock where no spoon is known',
+    value: 5,
+    below: () => measuresFor(0.9, []).millilitres,
+    above: () => measuresFor(1.3, []).millilitres,
+    answers: [180, 260],
+  },
+  {
+    number: 'times a spoon that must dissolve in a litre of stock',
+    value: 2,
+    // 1.6 g of lime dissolve in a litre.
+    below: () => stockLitres(0.75),
+    above: () => stockLitres(0.9),
+    answers: [1, 10],
+  },
+  {
+    number: 'share by which a spoon is off, in what may be read',
+    value: 0.1,
+    below: () => highest(0.4),
+    above: () => highest(0.6),
+    answers: [6.785, 6.721],
+  },
+  {
+    number: 'minutes until a reading is taken again',
+    value: 5,
+    below: () => lone({ ...read('1', 3.5), again: null }).waitMinutes,
+    above: () => lone(read('1', 5.5)).waitMinutes,
+    answers: [5, 60],
+  },
+  {
+    number: 'minutes of air before the next reading',
+    value: 60,
+    below: () => lone(read('1', 3.5)).waitMinutes,
+    above: () => lone(read('1', 5.5)).waitMinutes,
+    answers: [15, 60],
+  },
   {
     number: 'errors below which the other vat’s water may lie beyond what this vat’s readings allow',
     value: ALLOWED,

@@ -1,11 +1,10 @@
 import { CAUTIONS } from '../functions/cautions';
+import { MIX_MINUTES } from './waits';
 import { MATERIAL_NAMES, cautionKeys } from '../families/water/carbonate/materials';
 
 /** What the pane and the sheet say alike. */
 
-/** Common practice, no source: what a stirred vat takes to mix, and a meter to come to rest. */
-const WAIT_MINUTES = 15;
-export const WAIT = `Keep the water moving for ${WAIT_MINUTES} minutes, the same time after every dose. Then measure at both ends of the vat: the two readings must agree. (${WAIT_MINUTES} minutes is common practice, no source.)`;
+export const WAIT = `Keep the water moving for ${MIX_MINUTES} minutes, the same time after every dose. Then measure at both ends of the vat: the two readings must agree. (${MIX_MINUTES} minutes is common practice, no source.)`;
 
 export const MEASURE_AMMONIA = 'Fish are in the water: measure total ammonia before you raise the pH.';
 export const limeAndFish = (material: string): string =>

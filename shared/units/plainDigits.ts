@@ -15,15 +15,12 @@ const FRACTIONS: Readonly<Record<string, number>> = {
 const written = (n: number): string => n.toFixed(6);
 
 const isDigit = (code: number): boolean => /^\p{Nd}$/u.test(String.fromCodePoint(code));
-/** Digits of every script stand in tens, the nought first. */
+/** Digits of every script stand in tens, the nought first; of some, as of the bold ones, several tens in a row. */
 function valueOf(digit: string): string {
-  let code = digit.codePointAt(0) ?? 0;
-  let value = 0;
-  while (value < 9 && isDigit(code - 1)) {
-    code--;
-    value++;
-  }
-  return String(value);
+  const code = digit.codePointAt(0) ?? 0;
+  let before = 0;
+  while (isDigit(code - before - 1)) before++;
+  return String(before % 10);
 }
 
 /** Marks of other scripts and of wide letters. */

@@ -23,13 +23,17 @@ const quantity = <U extends string>(
   slip?: (value: number) => string | undefined,
 ): Quantity<U> => (slip ? { unit, noun, format, slip } : { unit, noun, format });
 
+/** What was moved by a power of ten, without the dust of the division: 0.48, not 0.48000000000000004. */
+const clean = (value: number): number => Number(value.toPrecision(12));
 const round1 = (value: number): number => Math.round(value * 10) / 10;
 
 export const celsius = quantity('°C', 'temperature', '0.0', (t) =>
   t > 45 && t < 115 ? `That looks like °F: ${t} °F is ${round1(((t - 32) * 5) / 9)} °C.` : undefined,
 );
 export const share = quantity('share', 'share', '0.0%', (p) =>
-  p > 1 && p <= 100 ? `Excel stores ${p} % as ${p / 100}: type ${p}% or ${p / 100}.` : undefined,
+  p > 1 && p <= 100
+    ? `Excel stores ${p} % as ${clean(p / 100)}: type ${p}% or ${clean(p / 100)}.`
+    : undefined,
 );
 export const moment = quantity('date and time', 'date and time', 'd mmm yyyy hh:mm', (t) =>
   t >= 0 && t < 1
@@ -45,7 +49,7 @@ export const litre = quantity('L', 'volume', '#,##0.0', (v) =>
 export const millilitre = quantity('mL', 'volume', '#,##0.00');
 export const cubicMetre = quantity('m³', 'volume', '#,##0.000');
 export const centimetre = quantity('cm', 'length', '#,##0.0', (length) =>
-  length > 0 && length < 10 ? `That looks like metres: ${length} m is ${100 * length} cm.` : undefined,
+  length > 0 && length < 10 ? `That looks like metres: ${length} m is ${clean(100 * length)} cm.` : undefined,
 );
 export const millimetre = quantity('mm', 'length', '#,##0.0');
 export const metre = quantity('m', 'length', '#,##0');
@@ -55,7 +59,7 @@ export const litrePerMinute = quantity('L/min', 'flow', '#,##0.0');
 export const milligram = quantity('mg', 'weight', '#,##0.0');
 export const gram = quantity('g', 'weight', '#,##0.00');
 export const kilogram = quantity('kg', 'weight', '#,##0.000', (w) =>
-  w > 30 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined,
+  w > 30 ? `That looks like grams: ${w} g is ${clean(w / 1000)} kg.` : undefined,
 );
 
 export const spermPerMillilitre = quantity('per mL', 'sperm density', '0.00E+00', (n) =>
@@ -75,7 +79,7 @@ export const minutes = quantity('min', 'time span', '#,##0.0');
  */
 export const fishGram = quantity('g', 'weight of one fish', '#,##0.000', (w) =>
   w > 0 && w < 0.0005
-    ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${w * 1000} g.`
+    ? `A fish of ${w} g is lighter than a new larva. That looks like kilograms: ${w} kg is ${clean(w * 1000)} g.`
     : w > 30000
       ? 'That looks like milligrams.'
       : undefined,

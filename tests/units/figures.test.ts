@@ -227,3 +227,14 @@ describe('days and hours', () => {
     expect(day(text, given)).toBe(value);
   });
 });
+
+/** 0.00048 × 1000 is 0.48000000000000004 to a computer: nobody is told that. */
+test.each([
+  [quantities.fishGram, 0.00048, '0.00048 kg is 0.48 g.'],
+  [quantities.centimetre, 0.07, '0.07 m is 7 cm.'],
+  [quantities.centimetre, 1.1, '1.1 m is 110 cm.'],
+  [quantities.share, 1.1, 'Excel stores 1.1 % as 0.011'],
+  [quantities.kilogram, 1100.1, '1100.1 g is 1.1001 kg.'],
+] as const)('a slip is told in round numbers: %#', ({ slip }, value, says) => {
+  expect(slip?.(value)).toContain(says);
+});

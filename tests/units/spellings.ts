@@ -56,6 +56,8 @@ export const SPELLINGS: readonly (readonly [text: string, field: FieldName, mean
   ['５００', 'fish', 500],
   ['１０，０００', 'fish', 10_000],
   ['٥٠٠', 'fish', 500],
+  ['𝟱𝟬𝟬', 'fish', 500],
+  ['𝟘𝟙𝟡', 'fish', 19],
   ['५००', 'fish', 500],
   // Not one number.
   ['5-600', 'fish', 'none'],

@@ -4,7 +4,7 @@ import type { TitrationInputs } from './records/buffer/titrationInputs';
 import { aimOf, beliefsOf, logOf } from './records/buffer/titrationInputs';
 import type { Advice } from './titration/advise';
 import { advise, AIR_MAY_DO, AIR_MAY_STILL_DO, CREEPING, EDGE, RISING } from './titration/advise';
-import type { MeterName } from './titration/beliefs';
+import type { MeterName, OriginName } from './titration/beliefs';
 import { NIGHT_HOURS } from './titration/log';
 import { AS_LOW, RESTLESS, USUAL } from './titration/segments';
 
@@ -20,11 +20,25 @@ export interface Beside {
   readonly stocked?: boolean;
   readonly target?: number;
   readonly material?: 'soda ash' | 'hydrated lime';
+  readonly origin?: OriginName;
+  /** µS/cm. */
+  readonly conductivity?: number;
+  /** What the meter showed in a buffer of pH 7. */
+  readonly bufferRead?: number | undefined;
 }
 /** The whole answer; undefined where it is refused. */
 export const answered = (
   lines: readonly Line[],
-  { meter = 'good', airing = 'can', stocked = false, target = 7, material = 'soda ash' }: Beside = {},
+  {
+    meter = 'good',
+    airing = 'can',
+    stocked = false,
+    target = 7,
+    material = 'soda ash',
+    origin = 'unknown',
+    conductivity = 0,
+    bufferRead = undefined,
+  }: Beside = {},
 ): Advice | undefined => {
   const given: TitrationInputs = {
     volume: 1000,
@@ -36,12 +50,12 @@ export const answered = (
     temperature: 25,
     material,
     purity: 1,
-    origin: 'unknown',
+    origin,
     alkalinity: undefined,
-    conductivity: 0,
+    conductivity,
     meter,
     dosesAre: 'given before',
-    bufferRead: undefined,
+    bufferRead,
     bufferValue: 7,
   };
   const [b, log] = [beliefsOf(given), logOf(given)];
@@ -78,7 +92,7 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance that air alone will do from which product waits for air',
     value: AIR_MAY_DO,
-    below: () => said([[0, 4.49]]),
+    below: () => said([[0, 4.52]], { meter: 'cheap' }),
     above: () => said([[0, 4.5]]),
     answers: ['dose limited', 'airFirst airMayDo'],
   },
@@ -88,12 +102,12 @@ export const NEAR: readonly Near[] = [
     below: () =>
       said([
         [0, 5.86],
-        [0, 6.06, AIRED],
+        [0, 6.064, AIRED],
       ]),
     above: () =>
       said([
         [0, 5.86],
-        [0, 6.07, AIRED],
+        [0, 6.0675, AIRED],
       ]),
     answers: ['dose limited', 'airFirst stillMoving'],
   },
@@ -135,13 +149,13 @@ export const NEAR: readonly Near[] = [
     below: () =>
       said([
         [0, 5],
-        [0, 6.36, AIRED],
+        [0, 6.353, AIRED],
         [0, 6.4, AIRED],
       ]),
     above: () =>
       said([
         [0, 5],
-        [0, 6.34, AIRED],
+        [0, 6.347, AIRED],
         [0, 6.4, AIRED],
       ]),
     answers: ['dose limited', 'airFirst stillMoving'],

@@ -34,7 +34,6 @@ const dosed = (
 ): readonly Line[] => [...rested(from), ...parts.map(([grams, ph]): Line => [grams, ph, '', ph])];
 const STRIPS: Beside = { meter: 'strips' };
 const NO_AIR: Beside = { airing: 'cannot' };
-const twice = (ph: number): readonly Line[] => dosed(5.6, [1.5, 6.4], [1, ph]);
 /** Dosed to 6.5, then two readings under air. */
 const airedAgain = (ph: number): readonly Line[] => [
   ...dosed(5.8, [1, 6.3], [0.5, 6.5]),
@@ -55,20 +54,39 @@ const doubt = (misfit: number): string =>
   doubtsOf({ doses: [0, 1], readings: [5, 6] }, { misfit, sites: [], weights: [] } as unknown as Cloud)
     .map(({ code }) => code)
     .join(' ');
+/** What is said of three readings by which the water holds organic acids with this chance. */
+const organic = (chance: number): string =>
+  doubtsOf({ doses: [0, 1, 2], readings: [5, 5.5, 6] }, {
+    misfit: 0,
+    sites: [0.1, 0],
+    weights: [chance, 1 - chance],
+  } as unknown as Cloud)
+    .map(({ code }) => code)
+    .join(' ');
+/** A dose to just below the bottom, where the pH has risen by this much since the one before. */
+const slope = (rise: number): string =>
+  answered(dosed(5.2, [1, 6.2], [0.2, 6.46], [0.05, 6.46 + rise]), { target: 6.51 })?.limit ?? 'refused';
 
 export const NEAR: readonly Near[] = [
   {
+    number: 'rise of pH by the last part-dose from which its slope counts',
+    value: 0.02,
+    below: () => slope(0.019),
+    above: () => slope(0.021),
+    answers: ['last', 'none'],
+  },
+  {
     number: 'pH below the window at which untouched, aired water is left alone',
     value: AT_EDGE,
-    below: () => said(rested(6.455)),
-    above: () => said(rested(6.465)),
+    below: () => said(rested(6.458)),
+    above: () => said(rested(6.462)),
     answers: ['dose limited', 'watch atEdge'],
   },
   {
     number: 'chance of standing inside at which dosed water gets no more',
     value: SURELY,
-    below: () => said(twice(6.642)),
-    above: () => said(twice(6.644)),
+    below: () => said(airedAgain(6.7), { meter: 'cheap', target: 7.4 }),
+    above: () => said(airedAgain(6.725), { meter: 'cheap', target: 7.4 }),
     answers: ['dose limited', 'done inWindow'],
   },
   {
@@ -109,9 +127,9 @@ export const NEAR: readonly Near[] = [
   {
     number: 'chance of a buffer beside carbon dioxide from which it is said',
     value: ORGANIC,
-    below: () => codes(twice(6.82)),
-    above: () => codes(twice(6.86)),
-    answers: ['inWindow', 'limited organic'],
+    below: () => organic(0.48),
+    above: () => organic(0.52),
+    answers: ['', 'organic'],
   },
   {
     number: 'rise of pH after a dose that counts as hardly moved',
@@ -137,8 +155,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'rise of pH, read or once aired, that is worth a dose',
     value: IDLE,
-    below: () => said(dosed(5.2, [1, 6.2], [1, 6.61]), STRIPS),
-    above: () => said(dosed(5.2, [1, 6.2], [1, 6.62]), STRIPS),
+    below: () => said(dosed(5.2, [1, 6.2], [1, 6.612]), STRIPS),
+    above: () => said(dosed(5.2, [1, 6.2], [1, 6.615]), STRIPS),
     answers: ['watch littleLeft', 'dose limited'],
   },
 ];

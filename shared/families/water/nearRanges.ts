@@ -1,7 +1,7 @@
 import type { Near } from '../../base/near';
 import type { CellError } from '../../base/values';
 import { isError } from '../../base/values';
-import type { Line } from './near';
+import type { Beside, Line } from './near';
 import { answered, said } from './near';
 import { bufferCurve, bufferFit, FIT_ERRORS } from './records/buffer/bufferFit';
 import type { MeterName } from './titration/beliefs';
@@ -74,34 +74,105 @@ const mayHold = (alkalinity: number, ph: number, meter: MeterName): boolean => {
   return !isError(found) && found.alkalinityHigh > alkalinity;
 };
 
+/** Water of a well, half a gram given, and the pH read after it. */
+const wellDosed = (ph: number): string =>
+  said(
+    [
+      [0, 5.6],
+      [0.5, ph],
+    ],
+    { origin: 'well' },
+  );
+/** The next dose, in thousandths of a mmol/L. */
+const next = (lines: readonly Line[], beside?: Beside): number =>
+  Math.round(1e6 * (answered(lines, beside)?.dose ?? NaN)) / 1000;
+/** The next dose of aerated water that an hour of air has led from one pH to another. */
+const airedOnce = (from: number, to: number): number =>
+  next(
+    [
+      [0, from],
+      [0, to, AIRED],
+    ],
+    { origin: 'aerated' },
+  );
+/** pH that untouched water comes to under air, most likely. */
+const airedTo = (beside: Beside): number =>
+  Math.round(1000 * (answered([[0, 6.4]], beside)?.aired.likely ?? NaN)) / 1000;
+/** How far above its middle the next reading may lie, in thousandths of a pH. */
+const above = (beside: Beside): number => {
+  const { high = NaN, likely = NaN } = answered(rested(5.6), beside)?.after ?? {};
+  return Math.round(1000 * (high - likely));
+};
+
 export const NEAR: readonly Near[] = [
+  {
+    number: 'errors of a reading by which two of a rough meter agree',
+    value: 3,
+    below: () => said([[0, 4.4, '', 4.6]], { meter: 'cheap' }),
+    above: () => said([[0, 4.4, '', 4.68]], { meter: 'cheap' }),
+    answers: ['dose limited', 'waitSettle differ'],
+  },
+  {
+    number: 'gas of water that counts as aired, log10 atm below nothing',
+    value: 3,
+    below: () => said([[0, 6.3]]),
+    above: () => said([[0, 6.3]], { origin: 'aerated' }),
+    answers: ['airFirst airMayDo', 'airFirst stillMoving'],
+  },
+  {
+    number: 'error that a check in a buffer leaves, pH',
+    value: 0.035,
+    below: () => next(rested(5.6), { bufferRead: 7 }),
+    above: () => next(rested(5.8), { bufferRead: 7.1 }),
+    answers: [11.101, 10.554],
+  },
+  {
+    number: 'µS/cm that go with a meq/L of alkalinity',
+    value: 80,
+    below: () => airedTo({ conductivity: 4 }),
+    above: () => airedTo({ conductivity: 16 }),
+    answers: [6.586, 6.968],
+  },
+  {
+    number: 'standard errors to either end of a range that holds 90 of 100',
+    value: 1.645,
+    below: () => above({}),
+    above: () => above({ material: 'hydrated lime' }),
+    answers: [284, 258],
+  },
+  {
+    number: 'error of a reading that three kinds of site leave unsaid, pH',
+    value: 0.1,
+    below: () => next(dosed(6.6), { origin: 'peat' }),
+    above: () => next(dosed(6.55), { origin: 'peat' }),
+    answers: [11.578, 12.858],
+  },
+  {
+    number: 'least spread of the gas that air leaves, log10',
+    value: 0.13,
+    below: () => airedOnce(5.4, 5.55),
+    above: () => airedOnce(6, 6.15),
+    answers: [11.82, 9.377],
+  },
   {
     number: 'most of the gas that leaves while a dose mixes',
     value: MIXING_LOSS,
-    below: () =>
-      said([
-        [0, 5.4],
-        [1, 8.16],
-      ]),
-    above: () =>
-      said([
-        [0, 5.4],
-        [1, 8.24],
-      ]),
-    answers: ['readAgain high', 'readAgain unexpected'],
+    below: () => wellDosed(6.27),
+    above: () => wellDosed(6.31),
+    answers: ['airFirst airMayDo', 'readAgain unexpected'],
   },
   {
     number: 'chance of organic acids from which the water counts as brown',
     value: BROWN,
-    below: () => isBrown(dosed(6.68)),
-    above: () => isBrown(dosed(6.62)),
+    below: () => isBrown(dosed(6.648)),
+    above: () => isBrown(dosed(6.64)),
     answers: [false, true],
   },
   {
     number: 'share of the weight beyond either end of a stated range',
     value: STATED,
-    below: () => lowestAfter([0.6, 5.6], [0.6, 5.84]) > 6.045,
-    above: () => lowestAfter([0.6, 5.6], [0.6, 5.88]) > 6.045,
+    below: () => lowestAfter([0.6, 5.6], [0.6, 5.858]) > 6.045,
+    above: () => lowestAfter([0.6, 5.6], [0.6, 5.86]) > 6.045,
     answers: [false, true],
   },
   {
@@ -157,7 +228,7 @@ export const NEAR: readonly Near[] = [
     number: 'share of the weight beyond either end of a curve',
     value: STATED_CURVE,
     below: () => mayReach(7.3, 6.08),
-    above: () => mayReach(7.3, 6.12),
+    above: () => mayReach(7.3, 6.0825),
     answers: [false, true],
   },
   {

@@ -72,7 +72,8 @@ const female = z.strictObject({
   ...fish,
   kilograms: numberOf('Weight of a female', {
     ...KILOGRAMS,
-    slip: (w) => (w > 100 ? `That looks like grams: ${w} g is ${w / 1000} kg.` : undefined),
+    slip: (w) =>
+      w > 100 ? `That looks like grams: ${w} g is ${Number((w / 1000).toPrecision(12))} kg.` : undefined,
   }),
 });
 const male = z.strictObject(fish);
