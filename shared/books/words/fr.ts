@@ -726,6 +726,8 @@ export const phrases: Phrases = {
   'There on the day of planning, by counts and log': 'Présents le jour du plan, d’après comptages et journal',
   'Eggs were counted before the planning': 'Œufs comptés avant le plan',
   'Sum of the later counts the planning knew': 'Somme des comptages suivants que le plan connaissait',
+  'Lost or let go before the planning': 'Perdus ou relâchés avant le plan',
+  'Sold before the planning': 'Vendus avant le plan',
   'Lost or let go since the planning': 'Perdus ou relâchés depuis le plan',
   'Expected on the day of planning': 'Attendus le jour du plan',
   'Counts are those the planning knew': 'Les comptages sont ceux du plan',

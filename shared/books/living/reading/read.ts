@@ -276,6 +276,18 @@ function weighedOf(line: Line<keyof typeof columns.FRY_COUNTS> | undefined): Pic
   return grams !== undefined && grams > 0 && on !== undefined ? { weighed: { grams, on } } : {};
 }
 
+/** What the planning knew of the log; a book of an earlier version does not say. */
+function knownOf(work: Line<columns.WorkingKey> | undefined): Pick<SeasonBatch, 'known'> {
+  const [eggs, counted, lost, sold] = [
+    work?.eggsKnown,
+    work?.countedThen,
+    work?.lostThen,
+    work?.soldThen,
+  ].map((value) => numberIn(value));
+  if (eggs === undefined || counted === undefined || lost === undefined || sold === undefined) return {};
+  return { known: { eggs, counted, lost, sold } };
+}
+
 const MORNING = 8 / 24;
 
 function batchesOf(sheets: Sheets): SeasonBatch[] {
@@ -334,7 +346,8 @@ function batchesOf(sheets: Sheets): SeasonBatch[] {
       counts: [...counts, ...more].sort((a, b) => a.at - b.at),
       ...weighedOf(by(fry)[0]),
       events: eventsOf(by(log), sheets.orders),
-      alive: undefined,
+      alive: numberIn(work?.standing),
+      ...knownOf(work),
     };
   });
 }
