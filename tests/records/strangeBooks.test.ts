@@ -152,3 +152,16 @@ test('a day without its hour among moments is no midnight: only the strip ten ho
   const late = report.groups.flatMap(({ findings }) => findings).filter(({ rule }) => rule === 'WHOLE.SPAN');
   expect(late.map(({ place }) => place.cell)).toEqual(['C20']);
 });
+
+test('a line of a form whose figures count on is no heading of a table', () => {
+  const report = auditGrid([
+    ['Female weight (kg)', 1.2, 1.5],
+    ['Egg weight (g)', 140, 171],
+    ['Eggs per gram', 655, 690],
+    ['Males', 3, 4],
+    ['Temperature (°C)', 26, 27],
+  ]);
+  expect(report.tables.map(({ layout, length, mapping }) => [layout, length, mapping.length])).toEqual([
+    ['forms', 2, 5],
+  ]);
+});

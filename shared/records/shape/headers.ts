@@ -36,9 +36,9 @@ function headingCells(kinds: Kinds, position: number, run: readonly number[]): n
     // A word for the sum may close the line.
     const inner = run.slice(1, kinds.at(position, run.at(-1) ?? 0) === KIND.word ? -1 : undefined);
     const isMatrix =
-      run.length >= 3 &&
       kinds.at(position, run[0] ?? 0) === KIND.word &&
-      (isCountingRow(kinds, position, inner) || isDateRow(kinds, position, inner));
+      (isCountingRow(kinds, position, inner) || isDateRow(kinds, position, inner)) &&
+      !isAmongFigures(kinds, position, run);
     return isMatrix ? run.length : undefined;
   }
   return isSaidOften(kinds, position, run) ? undefined : words;
@@ -73,8 +73,10 @@ const mayStandBetween = (columns: readonly number[], filled: readonly number[], 
 const isBetween = (sheet: SheetCells, position: number, filled: readonly number[]): boolean =>
   filled.length === 1 || startsWith(textAt(sheet, position, filled[0] ?? 0), [...CARRIED, 'opening_stock']);
 
-/** Rows below that hold figures under the run; 0 where the next filled row under it is words again. */
-function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): number {
+const isThin = (figures: number, rows: number, columns: number): boolean =>
+  rows === 0 || 2 * figures < rows || figures < 0.2 * columns * rows;
+/** Too few figures in the rows below the run, or none in the next filled row under it: that is words again. */
+function isThinBelow(kinds: Kinds, position: number, columns: readonly number[]): boolean {
   const { sheet } = kinds;
   let [rows, figures, skipped] = [0, 0, 0];
   for (let p = position + 1; p < sheet.rows.length && rows < LOOK_AHEAD; p++) {
@@ -82,16 +84,16 @@ function dataBelow(kinds: Kinds, position: number, columns: readonly number[]): 
     const filled = columns.filter((column) => kinds.at(p, column) !== KIND.blank);
     if (filled.length === 0) continue;
     if (rows === 0 && mayStandBetween(columns, filled, skipped)) {
-      if (++skipped > 3) return 0;
+      if (++skipped > 3) return true;
       if (isBetween(sheet, p, filled)) continue;
     }
     rows++;
     const found = filled.filter((column) => kinds.isData(p, column)).length;
     figures += found;
     // The first row below must hold a figure: words over words are no header.
-    if (rows === 1 && found === 0) return 0;
+    if (rows === 1 && found === 0) return true;
   }
-  return rows === 0 ? 0 : figures / rows;
+  return isThin(figures, rows, columns.length);
 }
 
 const FORM_ROWS = 14;
@@ -266,7 +268,7 @@ function widened(
       rows++;
       if (kinds.at(p, column) !== KIND.blank) filled++;
     }
-    return rows > 0 && filled >= Math.max(2, 0.5 * rows);
+    return filled >= 2 && 2 * filled >= rows;
   };
   for (let column = last + 1; column <= last + 2 && !others.has(column); column++)
     if (isFilledBelow(column) && !others.has(column + 1)) columns.push(column);
@@ -346,7 +348,7 @@ export function headersAt(kinds: Kinds, position: number): Header[] {
     if (isNumbering(kinds, position, run)) return [];
     const { last, units } = lastOfHeadings(kinds, position, run);
     if (isSecondLine(kinds, last + 1, run)) return [];
-    if (dataBelow(kinds, last, run) < Math.max(0.5, 0.2 * run.length)) return [];
+    if (isThinBelow(kinds, last, run)) return [];
     if (looksLikeForm(kinds, position, run) || isOfForms(kinds, position, run)) return [];
     const texts = new Map(
       run.map((column) => {

@@ -83,5 +83,5 @@ function isNote(kinds: Kinds, position: number, filled: number, header: Header):
   const isShort = width > 3 && filled <= 2;
   if (!isShort && filled > 0.4 * width) return false;
   const figures = filledIn(kinds, position, header).filter((column) => kinds.isData(position, column)).length;
-  return isShort && (figures === 0 || filled === 1) ? true : figures === 0 && filled <= 0.4 * width;
+  return figures === 0 || (isShort && filled === 1);
 }

@@ -22,7 +22,8 @@ import * as columns from '../columns';
 import type { BookPlan } from '../layout';
 import { SHEETS } from '../layout';
 import type { SheetKey } from '../layout';
-import { ODDS } from '../pages/money';
+import { ODDS, PROFITS } from '../pages/money';
+import type { Range } from '../../../maths/quantiles';
 import { CANNOT, SAID, SAID_OF_NOTHING } from '../pages/today';
 import type { ColumnsOf } from '../table';
 import { doubtOf, meant } from './typedCells';
@@ -396,6 +397,12 @@ function findingsOf({ values }: ReadSheet): PlanFinding[] {
   return found;
 }
 
+/** Books written before they showed it have none. */
+function profitIn(money: ReturnType<Sheets['at']>): { readonly profit?: Range } {
+  const [p10, p50, p90] = PROFITS.map(([label]) => numberIn(beside(money, label, 2)));
+  return p10 === undefined || p50 === undefined || p90 === undefined ? {} : { profit: { p10, p50, p90 } };
+}
+
 function planOf(sheets: Sheets, plannedOn: number): BookPlan {
   const batches = batchesOf(sheets);
   const orders = sheets.orders.lines;
@@ -432,7 +439,7 @@ function planOf(sheets: Sheets, plannedOn: number): BookPlan {
     promise: numberOr(under(today, 'PROMISE'), 0),
     hope: numberOr(under(today, 'HOPE FOR'), 0),
     verdict: verdictIn(under(today, 'ALL ORDERS')),
-    odds: gain === undefined || solvent === undefined ? undefined : { gain, solvent },
+    odds: gain === undefined || solvent === undefined ? undefined : { gain, solvent, ...profitIn(money) },
   };
 }
 
